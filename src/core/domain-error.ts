@@ -1,0 +1,68 @@
+import type { Kind } from './quantity/kinds.ts';
+
+/** The values a quantity may take, in SI. An absent end is open. */
+export interface Allowed {
+  readonly min?: number;
+  readonly max?: number;
+  /** True when `min` itself is not allowed ("more than", not "at least"). */
+  readonly aboveMin?: boolean;
+  /** True when `max` itself is not allowed ("less than", not "at most"). */
+  readonly belowMax?: boolean;
+}
+
+export interface Refusal {
+  /** The argument that was refused, by the name the function gives it. */
+  readonly quantity: string;
+  /** What was read, in SI. */
+  readonly value: number;
+  /** What sort of quantity it is, so that a page can show it in the reader's unit. */
+  readonly kind: Kind;
+  readonly allowed: Allowed;
+  /**
+   * A short code for the physical reason, when it is more than a plain range:
+   * 'heavier-than-base-mix', 'paste-robs-foam'. A worksheet turns it into a sentence.
+   */
+  readonly because?: string;
+}
+
+/** Thrown by core when an input lies outside the physical domain. It carries facts, not prose. */
+export class DomainError extends RangeError implements Refusal {
+  override readonly name = 'DomainError';
+  readonly quantity: string;
+  readonly value: number;
+  readonly kind: Kind;
+  readonly allowed: Allowed;
+  readonly because: string | undefined;
+
+  constructor(refusal: Refusal) {
+    const { quantity, value, allowed, because } = refusal;
+    super(`${quantity} = ${value} is outside ${interval(allowed)}${because ? ` (${because})` : ''}`);
+    this.quantity = quantity;
+    this.value = value;
+    this.kind = refusal.kind;
+    this.allowed = allowed;
+    this.because = because;
+  }
+}
+
+/**
+ * Refuses a value outside `allowed`, and anything that is not a finite number.
+ * @throws {DomainError} naming the quantity, the value and the allowed range.
+ */
+export function demand(
+  quantity: string,
+  value: number,
+  kind: Kind,
+  allowed: Allowed,
+  because?: string,
+): void {
+  const { min = -Infinity, max = Infinity, aboveMin = false, belowMax = false } = allowed;
+  const highEnough = aboveMin ? value > min : value >= min;
+  const lowEnough = belowMax ? value < max : value <= max;
+  if (Number.isFinite(value) && highEnough && lowEnough) return;
+  throw new DomainError({ quantity, value, kind, allowed, ...(because ? { because } : {}) });
+}
+
+function interval({ min = -Infinity, max = Infinity, aboveMin, belowMax }: Allowed): string {
+  return `${aboveMin ? '(' : '['}${min}, ${max}${belowMax ? ')' : ']'}`;
+}

@@ -1,0 +1,20 @@
+/** The sorts of quantity this trade uses. Each has one SI unit inside core and several on the page. */
+export type Kind =
+  | 'mass'
+  | 'volume'
+  | 'length'
+  | 'area'
+  | 'density'
+  | 'concentration'
+  | 'hardness'
+  | 'temperature'
+  | 'temperatureDifference'
+  | 'pressure'
+  | 'time'
+  | 'speed'
+  | 'flow'
+  | 'energy'
+  | 'stress'
+  | 'conductivity'
+  | 'ratio'
+  | 'count';

@@ -1,0 +1,31 @@
+import { defineConfig } from 'vitest/config';
+
+const alias = { '~': new URL('./src', import.meta.url).pathname };
+
+export default defineConfig({
+  resolve: { alias },
+  test: {
+    projects: [
+      {
+        resolve: { alias },
+        test: {
+          name: 'unit',
+          include: ['tests/{core,published,worksheets,house}/**/*.test.{ts,tsx}'],
+          environment: 'node',
+        },
+      },
+      {
+        resolve: { alias },
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          environment: 'node',
+          globalSetup: ['tests/browser/served-site.ts'],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
