@@ -1,0 +1,117 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import type { Kind } from '../../src/core/quantity/kinds.ts';
+import { parseQuantity } from '../../src/core/quantity/parse.ts';
+import type { Answer, Sort } from './answer.ts';
+
+export const STANDINGS = [
+  'published',
+  'reference program',
+  'common practice',
+  'from memory',
+  'regression',
+] as const;
+
+export type Given = number | string | readonly number[];
+
+/** One published figure, as its source prints it. */
+export interface Row {
+  readonly id: string;
+  readonly asks: string;
+  readonly input: Readonly<Record<string, Given>>;
+  readonly expected: Given;
+  readonly tolerance: number | string;
+  readonly source: string;
+  readonly where: string;
+  readonly standing: (typeof STANDINGS)[number];
+  readonly note?: string;
+  /** A figure known to be wrong in print: we must not reproduce it. */
+  readonly wrong?: boolean;
+}
+
+export interface Table {
+  /** Path below tests/published, such as `water/hardness.json`. */
+  readonly file: string;
+  readonly title: string;
+  readonly rows: readonly Row[];
+}
+
+/** Every table of published figures, read from disk. `root` is the folder tests/published. */
+export function readTables(root: string): Table[] {
+  return readdirSync(root, { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.json'))
+    .sort()
+    .map((path) => {
+      const table = JSON.parse(readFileSync(join(root, path), 'utf8'));
+      if (!table.title || !Array.isArray(table.rows) || table.rows.length === 0)
+        throw new Error(`tests/published/${path} has no title or no rows`);
+      return { file: relative(root, join(root, path)), ...table };
+    });
+}
+
+/** A row's answer beside ours, in SI. */
+export interface Compared {
+  readonly expected: Given;
+  readonly ours: Given;
+  /** The largest difference, ours less theirs, in SI; 0 or 1 for text that agrees or does not. */
+  readonly difference: number;
+  readonly tolerance: number;
+  /** Whether the row holds: within tolerance, or, for a figure known to be wrong, outside it. */
+  readonly holds: boolean;
+}
+
+/** Puts a row's question to core. Throws, naming the row, when the row cannot be read. */
+export function compare(row: Row, answer: Answer): Compared {
+  const input: Record<string, unknown> = {};
+  for (const [name, given] of Object.entries(row.input)) {
+    const sort = answer.input[name];
+    if (!sort) throw new Error(`${row.id}: '${row.asks}' takes no input '${name}'`);
+    input[name] = read(given, sort, `${row.id}: ${name}`);
+  }
+  const ours = (answer.work as (i: unknown) => Given)(input);
+  const expected = read(row.expected, answer.gives, `${row.id}: expected`);
+  if (typeof expected === 'string') {
+    const same = ours === expected;
+    return { expected, ours, difference: same ? 0 : 1, tolerance: 0, holds: same !== !!row.wrong };
+  }
+  const theirs = [expected].flat() as number[];
+  const mine = [ours].flat() as number[];
+  if (theirs.length !== mine.length) throw new Error(`${row.id}: ${mine.length} answers, not ${theirs.length}`);
+  const gaps = mine.map((x, i) => x - theirs[i]!);
+  const difference = gaps.reduce((worst, gap) => (Math.abs(gap) > Math.abs(worst) ? gap : worst), 0);
+  const tolerance = readTolerance(row, answer.gives, theirs);
+  // A last digit lost to binary arithmetic is not a disagreement.
+  const slack = 1e-12 * Math.max(...theirs.map(Math.abs));
+  const within = gaps.every((gap) => Math.abs(gap) <= tolerance + slack);
+  return { expected, ours, difference, tolerance, holds: within !== !!row.wrong };
+}
+
+function read(given: Given, sort: Sort, what: string): Given {
+  if (sort === 'text') return String(given);
+  if (sort === 'numbers') {
+    if (!Array.isArray(given)) throw new Error(`${what} is not a list of numbers`);
+    return given;
+  }
+  if (typeof given === 'number') return given;
+  if (sort === 'number') throw new Error(`${what} is not a number`);
+  return readQuantity(String(given), sort, what);
+}
+
+function readQuantity(text: string, kind: Kind, what: string): number {
+  const parsed = parseQuantity(text, kind);
+  if (!parsed.ok) throw new Error(`${what} '${text}' cannot be read as ${kind}: ${parsed.problem.code}`);
+  return parsed.value;
+}
+
+function readTolerance(row: Row, sort: Sort, expected: readonly number[]): number {
+  const { tolerance, id } = row;
+  if (typeof tolerance === 'number') return tolerance;
+  const relative = /^([\d.e-]+)\s*%$/.exec(tolerance);
+  if (relative && sort !== 'ratio')
+    return (Number(relative[1]) / 100) * Math.max(...expected.map(Math.abs));
+  if (sort === 'number' || sort === 'numbers' || sort === 'text')
+    throw new Error(`${id}: tolerance '${tolerance}' is not a number`);
+  // A tolerance on a temperature is a difference, not a point on the scale.
+  const kind = sort === 'temperature' ? 'temperatureDifference' : sort;
+  return readQuantity(tolerance, kind, `${id}: tolerance`);
+}
