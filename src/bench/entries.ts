@@ -1,0 +1,103 @@
+import { KINDS, type Kind } from '../core/quantity/kinds.ts';
+
+export type System = 'metric' | 'us';
+
+/**
+ * What a reader typed into one field. The typed text is the state: its value follows from it, so
+ * switching units back and forth never drifts.
+ */
+export interface Entry {
+  /** The text as typed. Absent when only a unit or a ± was chosen. */
+  readonly t?: string;
+  /** The unit that was shown when it was typed. */
+  readonly u?: string;
+  /** The system of units in force when it was typed. */
+  readonly s?: System;
+  /** The ± as typed, and the unit shown then. */
+  readonly p?: string;
+  readonly pu?: string;
+  /** Units picked on this field, for each system. */
+  readonly d?: { readonly metric?: string; readonly us?: string };
+  /** The rows of a list: each row's fields by name. */
+  readonly rows?: readonly Readonly<Record<string, Entry>>[];
+}
+
+export type Entries = Readonly<Record<string, Entry>>;
+
+/** A result a worksheet put on the bench for later ones, in SI. */
+export interface Kept {
+  readonly v: number;
+  /** The ±, in SI. */
+  readonly pm?: number;
+  /** The worksheet it came from. */
+  readonly from: string;
+}
+
+export type KeptResults = Readonly<Record<string, Kept>>;
+
+const LONGEST_TEXT = 200;
+const MOST_ROWS = 40;
+
+const unitIds = new Set(
+  Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)),
+);
+
+const isText = (x: unknown): x is string => typeof x === 'string' && x.length <= LONGEST_TEXT;
+const isUnit = (x: unknown): x is string => isText(x) && unitIds.has(x);
+const isSystem = (x: unknown): x is System => x === 'metric' || x === 'us';
+const isRecord = (x: unknown): x is Record<string, unknown> =>
+  typeof x === 'object' && x !== null && !Array.isArray(x);
+
+const CHECKS: Record<keyof Entry, (x: unknown) => boolean> = {
+  t: isText,
+  u: isUnit,
+  s: isSystem,
+  p: isText,
+  pu: isUnit,
+  d: (x) =>
+    isRecord(x) && Object.entries(x).every(([system, unit]) => isSystem(system) && isUnit(unit)),
+  rows: (x) =>
+    Array.isArray(x) &&
+    x.length <= MOST_ROWS &&
+    x.every((row) => isRecord(row) && Object.values(row).every((cell) => isEntry(cell, false))),
+};
+
+/** Whether something read from storage or a link has the shape of an entry. */
+export function isEntry(x: unknown, mayHoldRows = true): x is Entry {
+  return (
+    isRecord(x) &&
+    Object.entries(x).every(
+      ([key, value]) =>
+        Object.hasOwn(CHECKS, key) &&
+        (mayHoldRows || key !== 'rows') &&
+        CHECKS[key as keyof Entry](value),
+    )
+  );
+}
+
+/** Whether something read from storage has the shape of a kept result. */
+export function isKept(x: unknown): x is Kept {
+  return (
+    isRecord(x) &&
+    typeof x.v === 'number' &&
+    Number.isFinite(x.v) &&
+    (x.pm === undefined || (typeof x.pm === 'number' && Number.isFinite(x.pm))) &&
+    isText(x.from)
+  );
+}
+
+/**
+ * The unit a field shows: the one picked for this system, else the one in which it was typed,
+ * as long as that belongs to the system, else the system's usual one.
+ */
+export function shownUnit(
+  entry: Entry | undefined,
+  kind: Kind,
+  system: System,
+  usual: { readonly metric: string; readonly us: string } = KINDS[kind].shown,
+): string {
+  const picked = entry?.d?.[system];
+  if (picked) return picked;
+  if (entry?.u && entry.s === system) return entry.u;
+  return usual[system];
+}

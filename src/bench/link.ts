@@ -1,0 +1,48 @@
+import { type Entries, isEntry } from './entries.ts';
+
+/** The fragment of a link that carries a batch: `#batch=1.<entries>`. */
+const FRAGMENT = /^#?batch=(\d+)\.([\w-]*)$/;
+const LONGEST_LINK = 20_000;
+const MOST_ENTRIES = 300;
+
+export type Carried =
+  | { readonly ok: true; readonly entries: Entries }
+  | { readonly ok: false; readonly why: string };
+
+/** The fragment that carries these entries to another device. */
+export function toFragment(entries: Entries): string {
+  const bytes = new TextEncoder().encode(JSON.stringify(entries));
+  const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
+  return `#batch=1.${base64.replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')}`;
+}
+
+/** Reads a fragment. Undefined when it carries no batch; a sentence when it carries a bad one. */
+export function fromFragment(fragment: string): Carried | undefined {
+  if (!/^#?batch=/.test(fragment)) return undefined;
+  if (fragment.length > LONGEST_LINK) return refuse('it is longer than a batch can be');
+  const match = FRAGMENT.exec(fragment);
+  if (!match) return refuse('it was cut short or altered on the way');
+  const [, version, body] = match;
+  if (version !== '1') return refuse(`it was made by another version (${version}) of this handbook`);
+  try {
+    const bytes = Uint8Array.from(
+      atob(body!.replaceAll('-', '+').replaceAll('_', '/')),
+      (char) => char.charCodeAt(0),
+    );
+    const entries: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    if (typeof entries !== 'object' || entries === null || Array.isArray(entries))
+      return refuse('it holds no batch');
+    const list = Object.entries(entries);
+    if (list.length > MOST_ENTRIES) return refuse('it holds more readings than a batch has');
+    const bad = list.find(([key, entry]) => !/^[\w.-]{1,60}$/.test(key) || !isEntry(entry));
+    if (bad) return refuse(`its reading '${bad[0].slice(0, 40)}' cannot be read`);
+    return { ok: true, entries: entries as Entries };
+  } catch {
+    return refuse('it was cut short or altered on the way');
+  }
+}
+
+const refuse = (reason: string): Carried => ({
+  ok: false,
+  why: `The batch in this link was not used: ${reason}. Your bench is as it was.`,
+});

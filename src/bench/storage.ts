@@ -1,0 +1,106 @@
+import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
+import { isEntry, isKept } from './entries.ts';
+import { notify } from './notices.ts';
+
+/** Storage keys carry the version of what they hold. */
+export const KEYS = {
+  entries: 'suds.bench.1.',
+  kept: 'suds.kept.1.',
+  aside: 'suds.aside.',
+  units: 'suds.units',
+} as const;
+
+const CHECKS: Readonly<Record<string, (x: unknown) => boolean>> = {
+  [KEYS.entries]: (x) => isEntry(x),
+  [KEYS.kept]: isKept,
+};
+
+/** The reader's own store, or nothing where the browser keeps none. */
+export function localStore(): Storage | undefined {
+  try {
+    return globalThis.localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Reads one stored value; undefined when it is damaged or of another version. */
+export function decode<T>(text: string, fits: (x: unknown) => x is T): T | undefined {
+  try {
+    const value: unknown = JSON.parse(text);
+    return fits(value) ? value : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * Moves every stored value that this version cannot read out of the way, so that one damaged or
+ * older value never stops the rest from opening. Says how many, and keeps them to be looked at.
+ */
+export function setDamagedAside(store = localStore()): readonly string[] {
+  if (!store) return [];
+  const ours = Object.keys(store).filter(
+    (key) => key.startsWith('suds.bench.') || key.startsWith('suds.kept.'),
+  );
+  const damaged = ours.filter((key) => {
+    const prefix = Object.keys(CHECKS).find((prefix) => key.startsWith(prefix));
+    if (!prefix) return true;
+    try {
+      return !CHECKS[prefix]!(JSON.parse(store.getItem(key) ?? ''));
+    } catch {
+      return true;
+    }
+  });
+  for (const key of damaged) {
+    const text = store.getItem(key) ?? '';
+    store.removeItem(key);
+    try {
+      store.setItem(KEYS.aside + key, text);
+    } catch {
+      // A full store: the damaged value is lost, the rest still opens.
+    }
+  }
+  return damaged;
+}
+
+/** Lets the page go on when the browser refuses to store: says so once and keeps values in memory. */
+function forgiving(store: Storage): Storage {
+  let told = false;
+  return new Proxy(store, {
+    set(target, key, value) {
+      try {
+        target.setItem(String(key), String(value));
+      } catch {
+        if (!told)
+          notify(
+            'not-stored',
+            'This browser refused to store your readings (its space is full or storage is off). They stay on this page until you close it.',
+          );
+        told = true;
+      }
+      return true;
+    },
+    deleteProperty(target, key) {
+      target.removeItem(String(key));
+      return true;
+    },
+    get: (target, key) => target.getItem(String(key)) ?? undefined,
+    has: (target, key) => target.getItem(String(key)) !== null,
+  });
+}
+
+/** Prepares the reader's store once, before any bench store reads it. */
+export function openStorage(): void {
+  const store = localStore();
+  if (!store) return;
+  const damaged = setDamagedAside(store);
+  if (damaged.length > 0)
+    notify(
+      'set-aside',
+      `${damaged.length === 1 ? 'One stored reading' : `${damaged.length} stored readings`} could not be read and ${damaged.length === 1 ? 'was' : 'were'} set aside (${damaged.map(shortName).join(', ')}). Everything else is as you left it.`,
+    );
+  setPersistentEngine(forgiving(store), windowPersistentEvents);
+}
+
+const shortName = (key: string) => key.replace(/^suds\.(bench|kept)\.(1\.)?/, '');

@@ -1,0 +1,46 @@
+import { persistentAtom, persistentMap } from '@nanostores/persistent';
+import { type Entry, isEntry, isKept, type Kept, type System } from './entries.ts';
+import { decode, KEYS, openStorage } from './storage.ts';
+
+openStorage();
+
+/** What the reader has entered, one stored value a field, so that two tabs never overwrite each other. */
+export const $entries = persistentMap<Record<string, Entry>>(
+  KEYS.entries,
+  {},
+  {
+    encode: JSON.stringify,
+    decode: (text) => decode(text, (x): x is Entry => isEntry(x)) as Entry,
+  },
+);
+
+/** Results that later worksheets may use. */
+export const $kept = persistentMap<Record<string, Kept>>(
+  KEYS.kept,
+  {},
+  { encode: JSON.stringify, decode: (text) => decode(text, isKept) as Kept },
+);
+
+/** The system of units in force on the whole site. */
+export const $units = persistentAtom<System>(KEYS.units, 'metric', {
+  decode: (text) => (text === 'us' ? 'us' : 'metric'),
+});
+
+/** Puts an entry on the bench; an empty one is taken off. */
+export function enter(key: string, entry: Entry | undefined): void {
+  const empty = !entry || Object.values(entry).every((value) => value === undefined);
+  $entries.setKey(key, empty ? (undefined as never) : entry);
+}
+
+/** Keeps a result for later worksheets, or takes it back. */
+export function keep(key: string, kept: Kept | undefined): void {
+  const before = $kept.get()[key];
+  if (before?.v === kept?.v && before?.pm === kept?.pm) return;
+  $kept.setKey(key, kept as Kept);
+}
+
+/** Takes everything off the bench. The units chosen stay. */
+export function clearBench(): void {
+  $entries.set({});
+  $kept.set({});
+}

@@ -1,0 +1,185 @@
+import { useEffect } from 'preact/hooks';
+import type { Entry } from '../bench/entries.ts';
+import { enter, keep } from '../bench/store.ts';
+import { type Answered, answer, type Unanswered } from './engine/answer.ts';
+import { inputId, isShown, type Reading, readWorksheet } from './engine/read.ts';
+import { speaker } from './engine/say.ts';
+import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
+import { ChoiceInput } from './parts/ChoiceInput.tsx';
+import { NumberInput } from './parts/NumberInput.tsx';
+import { Results, worded } from './parts/Results.tsx';
+import { RowsInput } from './parts/RowsInput.tsx';
+import { Table } from './parts/Table.tsx';
+import { Verdict } from './parts/Verdict.tsx';
+import { Working } from './parts/Working.tsx';
+import { type AnyWorksheet, benchKey } from './worksheet.ts';
+
+interface Props {
+  readonly sheet: AnyWorksheet;
+  /** The worksheet's formulas, typeset at build time, in the order of its working. */
+  readonly formulas: readonly string[];
+}
+
+/** Any worksheet, live: fields, results, judgement, figure, tables and working. */
+export function WorksheetView({ sheet, formulas }: Props) {
+  const system = useUnits();
+  const entries = useEntries();
+  const kept = useKept();
+  const typing = useTyping();
+  const say = speaker(system);
+  const reading = readWorksheet(sheet, entries, kept, say);
+  const answered = answer(sheet, reading, say);
+  useKeeping(sheet, reading, answered);
+
+  const announced = useSettled(sentence(sheet, answered, system));
+  // A sentence waits until the reader pauses: half a number is not a mistake.
+  const problems = answered.ok ? [] : answered.problems;
+  const problemAt = (input: string) =>
+    input === typing.input ? undefined : problems.find((p) => p.input === input)?.say;
+  const told = problems.filter(({ input }) => input !== typing.input);
+
+  const onEntry = (name: string) => (entry: Entry) => {
+    typing.start(inputId(sheet.id, name));
+    enter(benchKey(sheet, name), entry);
+  };
+  return (
+    <div class="live">
+      <form class="fields" onSubmit={(event) => event.preventDefault()}>
+        {shownFields(reading).map(([name, field]) => {
+          const id = inputId(sheet.id, name);
+          const entry = entries[benchKey(sheet, name)];
+          if (field.type === 'choice')
+            return <ChoiceInput key={id} id={id} reading={field} onEntry={onEntry(name)} />;
+          if (field.type === 'rows')
+            return (
+              <RowsInput
+                key={id}
+                id={id}
+                reading={field}
+                entry={entry}
+                system={system}
+                problemAt={problemAt}
+                onRows={(rows, input) => {
+                  typing.start(input);
+                  enter(benchKey(sheet, name), { rows });
+                }}
+                onLeave={typing.stop}
+              />
+            );
+          return (
+            <NumberInput
+              key={id}
+              id={id}
+              reading={field}
+              entry={entry}
+              system={system}
+              problem={problemAt(id)}
+              onEntry={onEntry(name)}
+              onLeave={typing.stop}
+            />
+          );
+        })}
+        {reading.own && (
+          <button type="button" class="quiet" onClick={() => reset(sheet)}>
+            Back to the example
+          </button>
+        )}
+      </form>
+      <div class="outcome">
+        {answered.ok ? (
+          <>
+            <Results sheet={sheet} answered={answered} system={system} />
+            <Verdict {...answered.judgement} />
+            {answered.notes.map((note) => (
+              <p class="note">{note}</p>
+            ))}
+          </>
+        ) : (
+          <Withheld problems={told} />
+        )}
+      </div>
+      {answered.ok && (
+        <>
+          {sheet.figure?.({ values: reading.values, result: answered.result, say })}
+          {sheet.tables?.map(({ caption, columns, rows }) => (
+            <Table
+              caption={caption}
+              columns={columns}
+              rows={rows(answered.result, reading.values, say)}
+            />
+          ))}
+        </>
+      )}
+      <Working
+        formulas={formulas}
+        put={answered.ok ? sheet.working.map((s) => s.put(reading.values, answered.result, say)) : []}
+      />
+      <p class="unseen" role="status">
+        {announced}
+      </p>
+    </div>
+  );
+}
+
+/** In place of results that cannot be worked out: what is wrong, with a way to each field. */
+function Withheld({ problems }: { readonly problems: Unanswered['problems'] }) {
+  if (problems.length === 0) return <p class="withheld">Waiting for a whole number to work with…</p>;
+  return (
+    <div class="withheld">
+      <p>Not worked out yet:</p>
+      <ul>
+        {problems.map(({ input, say }) => (
+          <li>
+            <a
+              href={`#${input}`}
+              onClick={(event) => {
+                event.preventDefault();
+                document.getElementById(input)?.focus();
+              }}
+            >
+              {say}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function shownFields(reading: Reading) {
+  const chosen = Object.fromEntries(
+    Object.entries(reading.fields).flatMap(([name, field]) =>
+      field.type === 'choice' ? [[name, field.value]] : [],
+    ),
+  );
+  return Object.entries(reading.fields).filter(([, { field }]) => isShown(field.when, chosen));
+}
+
+/** Puts the results a worksheet keeps on the bench, once anything in it is the reader's own. */
+function useKeeping(sheet: AnyWorksheet, reading: Reading, answered: Answered | Unanswered) {
+  useEffect(() => {
+    for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
+      const found = answered.ok ? answered.numbers[name] : undefined;
+      if (!reading.own || !found) keep(key, undefined);
+      else
+        keep(key, {
+          v: found.value,
+          ...(found.sure && { pm: found.sure.pm }),
+          from: sheet.question,
+        });
+    }
+  });
+}
+
+function reset(sheet: AnyWorksheet) {
+  for (const name of Object.keys(sheet.fields)) enter(benchKey(sheet, name), undefined);
+}
+
+/** The one short sentence a screen reader hears after a change. */
+function sentence(sheet: AnyWorksheet, answered: Answered | Unanswered, system: 'metric' | 'us') {
+  if (!answered.ok) return answered.problems[0]?.say ?? '';
+  const [name, found] = Object.entries(answered.numbers)[0] ?? [];
+  if (!name || !found) return '';
+  const spec = sheet.results[name]!;
+  return `${spec.label}: ${worded(found.value, spec, found.sure, system).text}.`;
+}

@@ -1,0 +1,101 @@
+import { DomainError } from '../../core/domain-error.ts';
+import { firstOrder } from '../../core/uncertainty/first-order.ts';
+import type { Fields } from '../fields.ts';
+import type { AnyWorksheet, Judgement } from '../worksheet.ts';
+import { refused } from './problems.ts';
+import { inputId, type Reading } from './read.ts';
+import type { Say } from './say.ts';
+
+export interface Sure {
+  /** The ± of the result, in SI. */
+  readonly pm: number;
+  /** The reading that brings most of it, by its label. */
+  readonly mostFrom: string | undefined;
+}
+
+export interface Answered {
+  readonly ok: true;
+  readonly result: unknown;
+  /** Each result that applies, in SI, with its ± where that is carried. */
+  readonly numbers: Readonly<Record<string, { readonly value: number; readonly sure?: Sure }>>;
+  readonly judgement: Judgement;
+  readonly notes: readonly string[];
+}
+
+export interface Unanswered {
+  readonly ok: false;
+  readonly problems: readonly { readonly input: string; readonly say: string }[];
+}
+
+/** Works a worksheet out from what was read, or says, field by field, why it cannot. */
+export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answered | Unanswered {
+  const { values } = reading;
+  if (!values) return { ok: false, problems: reading.problems };
+  try {
+    const result = sheet.work(values);
+    const numbers: Record<string, { value: number; sure?: Sure }> = {};
+    for (const [name, spec] of Object.entries(sheet.results)) {
+      const value = spec.of(result);
+      if (value === undefined) continue;
+      if (!Number.isFinite(value)) throw notFinite(name);
+      const sure = spec.sure ? carried(sheet, reading, spec.of) : undefined;
+      numbers[name] = { value, ...(sure && { sure }) };
+    }
+    return {
+      ok: true,
+      result,
+      numbers,
+      judgement: sheet.judge(result, values, say),
+      notes: sheet.notes?.(result, values, say) ?? [],
+    };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return { ok: false, problems: [blame(sheet, error, say)] };
+  }
+}
+
+const notFinite = (name: string) =>
+  new DomainError({ quantity: name, value: Number.NaN, kind: 'count', allowed: {} });
+
+function blame(sheet: AnyWorksheet, error: DomainError, say: Say) {
+  const fields = sheet.fields as Fields;
+  const name = sheet.blames?.[error.quantity] ?? error.quantity;
+  const field = fields[name] ? name : Object.keys(fields)[0]!;
+  const worded = error.because ? sheet.refusals?.[error.because] : undefined;
+  return {
+    input: inputId(sheet.id, field),
+    say: worded ? worded(error, say) : refused(error, fields[name]?.label ?? error.quantity, say),
+  };
+}
+
+/** Carries the ± of every number field through to one result, to first order. */
+function carried(
+  sheet: AnyWorksheet,
+  reading: Reading,
+  of: (result: unknown) => number | undefined,
+): Sure | undefined {
+  const doubtful = Object.entries(reading.fields).flatMap(([name, field]) =>
+    field.type === 'number' && field.pm > 0 && typeof reading.values?.[name] === 'number'
+      ? [{ name, label: field.field.label, pm: field.pm }]
+      : [],
+  );
+  if (doubtful.length === 0) return undefined;
+  const at = (x: readonly number[]) => {
+    const moved = Object.fromEntries(doubtful.map(({ name }, i) => [name, x[i]]));
+    return of(sheet.work({ ...reading.values, ...moved })) ?? Number.NaN;
+  };
+  try {
+    const { u, parts } = firstOrder(
+      at,
+      doubtful.map(({ name }) => reading.values![name] as number),
+      doubtful.map(({ pm }) => pm),
+    );
+    if (!Number.isFinite(u) || u === 0) return undefined;
+    const largest = parts.indexOf(Math.max(...parts));
+    return { pm: u, mostFrom: doubtful.length > 1 ? doubtful[largest]?.label : undefined };
+  } catch (error) {
+    // At the edge of its domain a result has no slope to carry a ± along.
+    if (error instanceof DomainError) return undefined;
+    throw error;
+  }
+}

@@ -1,0 +1,71 @@
+import { DomainError } from '../../core/domain-error.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
+import { type Parsed, parseQuantity } from '../../core/quantity/parse.ts';
+import type { NumberField } from '../fields.ts';
+import type { Say } from './say.ts';
+
+type Problem = Extract<Parsed, { ok: false }>['problem'];
+
+/** Cuts what was read to a length that fits a sentence. */
+const quoted = (read: string) => {
+  const line = read.replaceAll(/\s+/g, ' ').trim();
+  return `‘${line.length > 40 ? `${line.slice(0, 39)}…` : line}’`;
+};
+
+/** The sentence beside a field whose text cannot be read. */
+export function unread(field: NumberField, problem: Problem, shown: string): string {
+  const like = `a number such as ${field.example}`;
+  switch (problem.code) {
+    case 'empty':
+      return `${field.label} is empty. Enter ${like}.`;
+    case 'ambiguous':
+      return `${field.label}: ${quoted(problem.read)} can be read as ${problem.readings[0]} or as ${problem.readings[1]}. Type the one you mean, without a thousands mark.`;
+    case 'several-numbers':
+      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one.`;
+    case 'unknown-unit':
+      return `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed(problem.known)}.`;
+    case 'other-kind':
+      return `${field.label}: ${quoted(problem.read)} is a ${KINDS[problem.kind].name}; a ${KINDS[field.kind].name} is wanted, in ${unitOf(field.kind, shown).symbol || 'plain numbers'}.`;
+    case 'too-large':
+      return `${field.label}: ${quoted(problem.read)} is larger than any number this page can work with.`;
+    default:
+      return `${field.label}: ${quoted(problem.read)} is not a number. Enter ${like}.`;
+  }
+}
+
+function listed(symbols: readonly string[]): string {
+  const some = symbols.slice(0, 6);
+  return some.length < 2
+    ? (some[0] ?? 'a plain number')
+    : `${some.slice(0, -1).join(', ')} or ${some.at(-1)}`;
+}
+
+/** The sentence beside a field whose value lies outside what it allows, or undefined. */
+export function outOfBounds(field: NumberField, value: number, say: Say): string | undefined {
+  const bound = (text: string | undefined) => {
+    const read = text === undefined ? undefined : parseQuantity(text, field.kind);
+    return read?.ok ? read.value : undefined;
+  };
+  const words = (si: number) =>
+    say(si, field.kind, { significant: 4, ...(field.units && { units: field.units }) });
+  const min = bound(field.min);
+  const max = bound(field.max);
+  const read = `${field.label}: read ${words(value)};`;
+  if (min !== undefined && (field.aboveMin ? value <= min : value < min))
+    return `${read} it must be ${field.aboveMin ? 'more than' : 'at least'} ${words(min)}.`;
+  if (max !== undefined && value > max) return `${read} it must be at most ${words(max)}.`;
+  if (field.whole && !Number.isInteger(value)) return `${read} it must be a whole number.`;
+  return undefined;
+}
+
+/** The sentence for a refusal by core that no worksheet words itself. */
+export function refused(error: DomainError, label: string, say: Say): string {
+  const { min, max, aboveMin, belowMax } = error.allowed;
+  const words = (si: number) => say(si, error.kind, { significant: 4 });
+  const ends = [
+    min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${words(min)}`,
+    max !== undefined && `${belowMax ? 'less than' : 'at most'} ${words(max)}`,
+  ].filter(Boolean);
+  const read = Number.isFinite(error.value) ? `read ${words(error.value)}` : 'came out as no number';
+  return `${label}: ${read}; it must be ${ends.join(' and ') || 'a finite number'}.`;
+}

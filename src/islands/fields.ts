@@ -1,0 +1,89 @@
+import type { Kind } from '../core/quantity/kinds.ts';
+
+/** Shown only while a choice elsewhere in the worksheet has one of these values. */
+export type When = Readonly<Record<string, readonly string[]>>;
+
+export interface Units {
+  readonly metric: string;
+  readonly us: string;
+}
+
+interface Common {
+  readonly label: string;
+  /** A sentence under the label, when the label is not enough. */
+  readonly help?: string;
+  /** The key under which it lies on the bench, when other worksheets share it. */
+  readonly bench?: string;
+  readonly when?: When;
+}
+
+export interface NumberField extends Common {
+  readonly type: 'number';
+  readonly kind: Kind;
+  /** The demo scenario's value, with its unit: `2.57 kg`. */
+  readonly example: string;
+  /** The ± an instrument of the usual sort gives, with its unit. Absent: the field has no ±. */
+  readonly plusMinus?: string;
+  /** The least and the greatest value allowed, with their units. */
+  readonly min?: string;
+  readonly max?: string;
+  /** True when `min` itself is not allowed. */
+  readonly aboveMin?: boolean;
+  readonly whole?: boolean;
+  /** The unit shown in each system, when it is not the kind's usual one. */
+  readonly units?: Units;
+  /** The kept result that stands in for this field until the reader types one. */
+  readonly takes?: string;
+  /** May stay empty. */
+  readonly optional?: boolean;
+  /** A short list of common values, offered as buttons. */
+  readonly offers?: readonly { readonly label: string; readonly text: string }[];
+}
+
+export interface ChoiceField<V extends string = string> extends Common {
+  readonly type: 'choice';
+  readonly options: Readonly<Record<V, string>>;
+  readonly example: V;
+}
+
+export interface RowsField<C extends Cells = Cells> extends Common {
+  readonly type: 'rows';
+  readonly of: C;
+  readonly example: readonly Readonly<Record<string, string>>[];
+  /** What one row is called: `piece`. */
+  readonly row: string;
+  readonly most: number;
+}
+
+export type Cells = Readonly<Record<string, NumberField | ChoiceField>>;
+export type Field = NumberField | ChoiceField | RowsField;
+export type Fields = Readonly<Record<string, Field>>;
+
+export type ValueOf<F> = F extends { type: 'number'; optional: true }
+  ? number | undefined
+  : F extends { type: 'number' }
+    ? number
+    : F extends { type: 'choice'; options: Readonly<Record<infer V, string>> }
+      ? V
+      : F extends { type: 'rows'; of: infer C }
+        ? readonly { readonly [K in keyof C]: ValueOf<C[K]> }[]
+        : never;
+
+export type Values<F> = { readonly [K in keyof F]: ValueOf<F[K]> };
+
+type NumberSpec = Omit<NumberField, 'type' | 'kind'>;
+
+/** A field for a quantity of one kind. */
+export const number = <const S extends NumberSpec>(kind: Kind, spec: S) =>
+  ({ type: 'number', kind, ...spec }) as const;
+
+/** A field that chooses one of several words. */
+export const choice = <const V extends string>(
+  spec: Omit<ChoiceField<V>, 'type' | 'example'> & { readonly example: NoInfer<V> },
+): ChoiceField<V> => ({ type: 'choice', ...spec });
+
+/** A list of rows with the same fields in each. */
+export const rows = <const C extends Cells>(spec: Omit<RowsField<C>, 'type'>): RowsField<C> => ({
+  type: 'rows',
+  ...spec,
+});

@@ -1,0 +1,41 @@
+import { useStore } from '@nanostores/preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Entries, KeptResults, System } from '../bench/entries.ts';
+import { $entries, $kept, $units } from '../bench/store.ts';
+
+// The page was built with an empty bench in metric units. Each store gives that back until the
+// island has taken over, so that what is taken over is exactly what stands in the page.
+const nothing = {};
+
+export const useEntries = (): Entries => useStore($entries, { ssr: () => nothing });
+export const useKept = (): KeptResults => useStore($kept, { ssr: () => nothing });
+export const useUnits = (): System => useStore($units, { ssr: () => 'metric' as const });
+
+/** The latest `text`, a while after it last changed; empty until it first changes. */
+export function useSettled(text: string, wait = 1000): string {
+  const [settled, settle] = useState('');
+  const first = useRef(text);
+  useEffect(() => {
+    if (text === first.current) return;
+    first.current = '';
+    const timer = setTimeout(() => settle(text), wait);
+    return () => clearTimeout(timer);
+  }, [text, wait]);
+  return settled;
+}
+
+/** Remembers which input is being typed in, and forgets it after a pause or when it is left. */
+export function useTyping(pause = 900) {
+  const [input, setInput] = useState<string>();
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const stop = () => {
+    clearTimeout(timer.current);
+    setInput(undefined);
+  };
+  const start = (id: string) => {
+    clearTimeout(timer.current);
+    setInput(id);
+    timer.current = setTimeout(() => setInput(undefined), pause);
+  };
+  return { input, start, stop };
+}

@@ -1,0 +1,114 @@
+import type { Entry, System } from '../../bench/entries.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
+import { type NumberReading, unitChoices } from '../engine/read.ts';
+import { Origin } from './Origin.tsx';
+
+interface Props {
+  readonly id: string;
+  readonly reading: NumberReading;
+  readonly entry: Entry | undefined;
+  readonly system: System;
+  /** The sentence to show beside the field, if any. */
+  readonly problem: string | undefined;
+  readonly onEntry: (entry: Entry) => void;
+  readonly onLeave: () => void;
+}
+
+/** A field for one quantity: its text, its unit, its ±, and what is wrong with it. */
+export function NumberInput({ id, reading, entry, system, problem, onEntry, onLeave }: Props) {
+  const { field, unit } = reading;
+  const units = unitChoices(field);
+  const symbol = unitOf(field.kind, unit).symbol;
+  const below = [
+    field.help && `${id}-help`,
+    problem && `${id}-problem`,
+    reading.echo && `${id}-echo`,
+  ].filter(Boolean);
+  const type = (text: string) => onEntry({ ...entry, t: text, u: unit, s: system });
+  // A number pad without a minus cannot type a winter's day.
+  const pad = field.kind.startsWith('temperature') ? undefined : 'decimal';
+  return (
+    <div class="field" data-origin={reading.origin}>
+      <label for={id}>
+        {field.label}
+        {symbol && <span class="in-unit">, {symbol}</span>}
+      </label>
+      {field.help && (
+        <p class="help" id={`${id}-help`}>
+          {field.help}
+        </p>
+      )}
+      <div class="entry">
+        <input
+          id={id}
+          type="text"
+          inputMode={pad}
+          autocomplete="off"
+          spellcheck={false}
+          value={reading.text}
+          aria-invalid={problem ? 'true' : undefined}
+          aria-describedby={below.join(' ') || undefined}
+          onInput={(event) => type(event.currentTarget.value)}
+          onBlur={onLeave}
+        />
+        {units.length > 1 && (
+          <select
+            class="unit"
+            aria-label={`Unit of ${field.label}`}
+            value={unit}
+            onChange={(event) =>
+              onEntry({ ...entry, d: { ...entry?.d, [system]: event.currentTarget.value } })
+            }
+          >
+            {units.map((choice) => (
+              <option value={choice.id} selected={choice.id === unit}>
+                {choice.symbol}
+              </option>
+            ))}
+          </select>
+        )}
+        {reading.pmText !== undefined && (
+          <span class="plus-minus">
+            <span aria-hidden="true">±</span>
+            <input
+              id={`${id}-pm`}
+              type="text"
+              inputMode="decimal"
+              autocomplete="off"
+              aria-label={`Plus or minus, ${field.label}${symbol ? `, ${symbol}` : ''}`}
+              value={reading.pmText}
+              onInput={(event) => onEntry({ ...entry, p: event.currentTarget.value, pu: unit })}
+              onBlur={onLeave}
+            />
+          </span>
+        )}
+      </div>
+      {reading.echo && (
+        <p class="echo" id={`${id}-echo`}>
+          Read as {reading.echo}
+        </p>
+      )}
+      {problem && (
+        <p class="problem" id={`${id}-problem`}>
+          {problem}
+        </p>
+      )}
+      <Origin
+        reading={reading}
+        onClear={() => {
+          const { t: _, u: __, s: ___, ...rest } = entry ?? {};
+          onEntry(rest);
+        }}
+      />
+      {field.offers && (
+        <p class="offers">
+          {field.offers.map((offer) => (
+            <button type="button" onClick={() => type(offer.text)}>
+              {offer.label}
+            </button>
+          ))}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,27 @@
+import type { NumberReading } from '../engine/read.ts';
+
+/** Says whose number stands in a field, and offers another worksheet's answer back. */
+export function Origin({
+  reading,
+  onClear,
+}: {
+  readonly reading: NumberReading;
+  readonly onClear: () => void;
+}) {
+  if (reading.origin === 'example') return <p class="origin">example</p>;
+  if (reading.origin === 'kept')
+    return (
+      <p class="origin kept">
+        from <q>{reading.from}</q>
+      </p>
+    );
+  if (reading.onOffer)
+    return (
+      <p class="origin">
+        <button type="button" onClick={onClear}>
+          Use {reading.onOffer.text} from <q>{reading.onOffer.from}</q>
+        </button>
+      </p>
+    );
+  return null;
+}

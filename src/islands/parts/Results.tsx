@@ -1,0 +1,62 @@
+import type { System } from '../../bench/entries.ts';
+import { formatQuantity, type Precision } from '../../core/quantity/format.ts';
+import { KINDS } from '../../core/quantity/kinds.ts';
+import type { Answered, Sure } from '../engine/answer.ts';
+import type { AnyWorksheet, ResultSpec } from '../worksheet.ts';
+
+// biome-ignore lint/suspicious/noExplicitAny: a result spec's own type is known to its worksheet
+type AnyResult = ResultSpec<any>;
+
+/** A result in one system of units: its number, its unit and its ±, rounded alike. */
+export function worded(value: number, spec: AnyResult, sure: Sure | undefined, system: System) {
+  const unit = (spec.units ?? KINDS[spec.kind].shown)[system];
+  const kind = spec.kind;
+  const how: Precision = sure
+    ? { uncertainty: sure.pm }
+    : { significant: spec.significant ?? 3 };
+  const { text, number, unit: symbol } = formatQuantity(value, kind, unit, how);
+  if (!sure) return { text, number, symbol, pm: undefined };
+  const spread = kind === 'temperature' ? 'temperatureDifference' : kind;
+  const pm = formatQuantity(sure.pm, spread, unit, { uncertainty: sure.pm }).number;
+  return { text, number, symbol, pm };
+}
+
+/** The answer in large figures, the rest below it; the other system of units beside each. */
+export function Results({
+  sheet,
+  answered,
+  system,
+}: {
+  readonly sheet: AnyWorksheet;
+  readonly answered: Answered;
+  readonly system: System;
+}) {
+  const other: System = system === 'metric' ? 'us' : 'metric';
+  const shown = Object.entries(answered.numbers);
+  return (
+    <dl class="results">
+      {shown.map(([name, { value, sure }], i) => {
+        const spec = sheet.results[name] as AnyResult;
+        const here = worded(value, spec, sure, system);
+        const there = worded(value, spec, sure, other);
+        return (
+          <div class={i === 0 ? 'result answer' : 'result'} data-result={name}>
+            <dt>{spec.label}</dt>
+            <dd>
+              <output class="number">
+                {here.number}
+                {here.pm && <span class="pm"> ± {here.pm}</span>}
+                {here.symbol && <span class="unit">{`\u00a0${here.symbol}`}</span>}
+              </output>
+              {there.symbol !== here.symbol && <span class="other"> {there.text}</span>}
+              {sure?.mostFrom && i === 0 && (
+                <span class="most">Most of the ± comes from: {sure.mostFrom.toLowerCase()}.</span>
+              )}
+              {spec.note && <span class="most">{spec.note}</span>}
+            </dd>
+          </div>
+        );
+      })}
+    </dl>
+  );
+}

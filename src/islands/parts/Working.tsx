@@ -1,0 +1,23 @@
+/** The formulas and, under each, the same with the reader's numbers in it. */
+export function Working({
+  formulas,
+  put,
+}: {
+  readonly formulas: readonly string[];
+  readonly put: readonly string[];
+}) {
+  return (
+    <details class="working">
+      <summary>Show the working</summary>
+      <ol>
+        {formulas.map((html, i) => (
+          <li>
+            {/* biome-ignore lint/security/noDangerouslySetInnerHtml: typeset by us at build time */}
+            <div class="formula" data-formula dangerouslySetInnerHTML={{ __html: html }} />
+            {put[i] && <p class="put">{put[i]}</p>}
+          </li>
+        ))}
+      </ol>
+    </details>
+  );
+}

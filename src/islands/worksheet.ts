@@ -1,0 +1,85 @@
+import type { ComponentChildren } from 'preact';
+import type { DomainError } from '../core/domain-error.ts';
+import type { Kind } from '../core/quantity/kinds.ts';
+import type { Say } from './engine/say.ts';
+import type { Fields, Units, Values } from './fields.ts';
+
+/** Good, look again, or stop: with the sentence that says what to do. */
+export interface Judgement {
+  readonly verdict: 'good' | 'look' | 'stop';
+  readonly say: string;
+}
+
+export interface ResultSpec<R> {
+  readonly label: string;
+  readonly kind: Kind;
+  /** The number, in SI. Undefined: this result does not apply now and is left out. */
+  readonly of: (result: R) => number | undefined;
+  readonly units?: Units;
+  /** Significant digits when no ± decides. Default 3. */
+  readonly significant?: number;
+  /** Carries the readings' ± through to this result. */
+  readonly sure?: boolean;
+  /** A few words under the number. */
+  readonly note?: string;
+}
+
+export interface TableSpec<V, R> {
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: (result: R, values: V, say: Say) => readonly (readonly string[])[];
+}
+
+export interface WorkingStep<V, R> {
+  /** The formula, as TeX; typeset at build time. */
+  readonly tex: string;
+  /** The same with the reader's numbers in it. */
+  readonly put: (values: V, result: R, say: Say) => string;
+}
+
+export interface FigureProps<V, R> {
+  readonly values: V;
+  readonly result: R;
+  readonly say: Say;
+}
+
+/** A worksheet: one question, what it needs, how core answers it, and what stands beside the answer. */
+export interface Worksheet<F extends Fields = Fields, R = unknown> {
+  readonly id: string;
+  readonly question: string;
+  readonly fields: F;
+  readonly work: (values: Values<F>) => R;
+  /** The results in the order of their weight: the first is the answer. */
+  readonly results: Readonly<Record<string, ResultSpec<R>>>;
+  readonly judge: (result: R, values: Values<F>, say: Say) => Judgement;
+  /** What a reader must know about this result, one sentence each. */
+  readonly notes?: (result: R, values: Values<F>, say: Say) => readonly string[];
+  /** Sentences for the refusals of core, by their `because` code. */
+  readonly refusals?: Readonly<Record<string, (refused: DomainError, say: Say) => string>>;
+  /** The field to blame for a refusal, when core's name for the quantity is not the field's. */
+  readonly blames?: Readonly<Record<string, keyof F & string>>;
+  /** Results that go on the bench: result name → bench key. */
+  readonly keeps?: Readonly<Record<string, string>>;
+  readonly working: readonly WorkingStep<Values<F>, R>[];
+  readonly figure?: (props: FigureProps<Values<F>, R>) => ComponentChildren;
+  readonly tables?: readonly TableSpec<Values<F>, R>[];
+  /** Ids of cautions, shown beside the result. */
+  readonly cautions: readonly [string, ...string[]];
+  /** Who decides: local code, licensed practice, the product's own sheet. */
+  readonly defers: readonly [string, ...string[]];
+  /** Keys of the sources behind the formulas. */
+  readonly sources: readonly [string, ...string[]];
+}
+
+/** Declares a worksheet. Cautions, deferral, sources, judgement and working cannot be left out. */
+export function worksheet<const F extends Fields, R>(spec: Worksheet<F, R>): Worksheet<F, R> {
+  return spec;
+}
+
+/** Any worksheet, when which one it is does not matter. */
+// biome-ignore lint/suspicious/noExplicitAny: a description's own types are known only to itself
+export type AnyWorksheet = Worksheet<any, any>;
+
+/** The bench key of a field: its own, or one shared with other worksheets. */
+export const benchKey = (sheet: AnyWorksheet, name: string): string =>
+  (sheet.fields as Fields)[name]?.bench ?? `${sheet.id}.${name}`;
