@@ -1,0 +1,19 @@
+/**
+ * Something a result needs said beside it, as a short code. A worksheet turns it into a sentence.
+ * `outside-range`: the input named in `of` lies outside what the source covers.
+ */
+export interface Note {
+  readonly code: string;
+  /** The argument the note is about, by the name the function gives it. */
+  readonly of?: string;
+}
+
+/** An `outside-range` note for `of` when `value` lies outside what the source covers. */
+export function outsideRange(
+  of: string,
+  value: number,
+  covered: { readonly min?: number; readonly max?: number },
+): readonly Note[] {
+  const { min = -Infinity, max = Infinity } = covered;
+  return value < min || value > max ? [{ code: 'outside-range', of }] : [];
+}
