@@ -1,0 +1,21 @@
+import { demand } from '../domain-error.ts';
+
+/** Critical temperature of water, K (IAPWS R2-83). */
+const CRITICAL = 647.096;
+
+/**
+ * How strong is the skin of clean water? Surface tension against its own vapour.
+ *
+ * σ = 0.2358 (1 − T/Tc)^1.256 [1 − 0.625 (1 − T/Tc)] N/m. The formula is from memory; the table it
+ * was fitted to is read and checked.
+ *
+ * @param temperature of the water, K
+ * @returns surface tension, N/m (not of a foaming solution, whose tension is about half or less)
+ * @throws {DomainError} outside 0.01 °C to the critical point, the release's range.
+ * @source iapws-r1-76 Table 1
+ */
+export function waterSurfaceTension({ temperature }: { readonly temperature: number }): number {
+  demand('temperature', temperature, 'temperature', { min: 273.15, max: CRITICAL });
+  const away = 1 - temperature / CRITICAL;
+  return 0.2358 * away ** 1.256 * (1 - 0.625 * away);
+}
