@@ -1,0 +1,88 @@
+import {
+  classMinimum,
+  LB_PER_FT3,
+  MPA,
+  PSI,
+  type Step,
+  type StrengthRelation,
+} from './relation.ts';
+
+const us = (steps: readonly Step[]): Step[] =>
+  steps.map(([from, minimum]) => [from * LB_PER_FT3, minimum * PSI]);
+
+/**
+ * Least strength by class of cast density. Printed in whole lb/ft³ (24–29, 30–35 …): between 29
+ * and 30 the lower class is taken to run on.
+ */
+export const caltransClasses: StrengthRelation = {
+  key: 'caltrans-classes',
+  against: 'wet',
+  range: { min: 24 * LB_PER_FT3, max: 90 * LB_PER_FT3 },
+  at: classMinimum(
+    us([
+      [24, 10],
+      [30, 40],
+      [36, 80],
+      [42, 120],
+      [50, 160],
+      [80, 300],
+    ]),
+  ),
+  standing: 'published',
+  source: 'caltrans-19-10',
+  where: 'Section 19-10, Classes I–VI',
+};
+
+/**
+ * Low-density controlled low-strength material. The classes meet (18–24, 24–30 …); a density on
+ * the line is put in the upper one. The table is remembered as of in-service density, taken here
+ * as cast: in-service is somewhat less, so the class found is the same or one too high.
+ */
+export const aci229Classes: StrengthRelation = {
+  key: 'aci-229r-classes',
+  against: 'wet',
+  range: { min: 18 * LB_PER_FT3, max: 120 * LB_PER_FT3 },
+  at: classMinimum(
+    us([
+      [18, 10],
+      [24, 40],
+      [30, 80],
+      [36, 120],
+      [42, 160],
+      [50, 300],
+      [80, 500],
+    ]),
+  ),
+  standing: 'from memory',
+  source: 'aci-229r-99',
+  where: 'Table 8.1, Classes I–VII',
+};
+
+/** What a foaming agent must reach in the standard test batch at 40 ± 3 lb/ft³. */
+export const c869TestBatch: StrengthRelation = {
+  key: 'c869-test-batch',
+  against: 'wet',
+  range: { min: 37 * LB_PER_FT3, max: 43 * LB_PER_FT3 },
+  at: classMinimum([[0, 200 * PSI]]),
+  standing: 'published',
+  source: 'astm-c869',
+  where: 'Table 1',
+};
+
+/** Least mean strength of factory blocks by grade; between grades the lower one runs on. */
+export const is2185Blocks: StrengthRelation = {
+  key: 'is-2185-4-blocks',
+  against: 'oven-dry',
+  range: { min: 800, max: 1800 },
+  at: classMinimum([
+    [800, 2.5 * MPA],
+    [1000, 3.5 * MPA],
+    [1200, 6.5 * MPA],
+    [1400, 12 * MPA],
+    [1600, 17.5 * MPA],
+    [1800, 25 * MPA],
+  ]),
+  standing: 'from memory',
+  source: 'is-2185-4',
+  where: 'Table 1',
+};

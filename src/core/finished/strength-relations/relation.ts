@@ -1,0 +1,53 @@
+/** How far a figure can be trusted: seen in the source, or recalled. */
+export type Standing = 'published' | 'from memory';
+
+/** Which density a relation is stated against. */
+export type Against = 'wet' | 'oven-dry';
+
+/** One published relation between density and compressive strength at 28 days. */
+export interface StrengthRelation {
+  readonly key: string;
+  readonly against: Against;
+  /** Densities it covers, kg/m³. */
+  readonly range: { readonly min: number; readonly max: number };
+  /** Strength at a density inside the range, Pa; `high` is null where only a minimum is stated. */
+  readonly at: (density: number) => { readonly low: number; readonly high: number | null };
+  readonly standing: Standing;
+  /** A key of content/sources, and the place in it. */
+  readonly source: string;
+  readonly where: string;
+}
+
+/** Pound per cubic foot and pound per square inch in SI, exact. @source nist-sp-811 */
+export const LB_PER_FT3 = 0.45359237 / 0.3048 ** 3;
+export const PSI = (0.45359237 * 9.80665) / 0.0254 ** 2;
+export const MPA = 1e6;
+
+/** A class of a specification: from this density on, at least this strength, until the next class. */
+export type Step = readonly [from: number, minimum: number];
+
+/** The minimum of the class a density falls in: the last step at or below it. */
+export function classMinimum(
+  steps: readonly Step[],
+): (density: number) => { readonly low: number; readonly high: null } {
+  return (density) => ({
+    low: steps.reduce((found, [from, minimum]) => (density >= from ? minimum : found), 0),
+    high: null,
+  });
+}
+
+/** A table of ranges at densities. */
+export type RangePoint = readonly [density: number, low: number, high: number];
+
+/** Both ends of the range, each on a straight line between the table's densities. */
+export function between(
+  points: readonly RangePoint[],
+): (density: number) => { readonly low: number; readonly high: number } {
+  return (density) => {
+    const next = points.findIndex(([at]) => at >= density);
+    const b = points[next] ?? points[points.length - 1]!;
+    const a = points[next - 1] ?? b;
+    const share = b[0] === a[0] ? 0 : (density - a[0]) / (b[0] - a[0]);
+    return { low: a[1] + share * (b[1] - a[1]), high: a[2] + share * (b[2] - a[2]) };
+  };
+}

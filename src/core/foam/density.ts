@@ -1,0 +1,113 @@
+import { demand } from '../domain-error.ts';
+import type { Note } from '../notes.ts';
+import { waterDensity } from '../water/density.ts';
+
+/** Density of workshop air, kg/m³: 20 °C, 50 % humidity, sea level gives 1.199. @source spieweck-bettin */
+export const AIR_DENSITY = 1.2;
+
+/** Density of a foaming solution, kg/m³: water with a few percent of concentrate. @source common-practice */
+export const SOLUTION_DENSITY = 1000;
+
+/** The band standards name for preformed foam, kg/m³ (2–4 lb/ft³). @source aci-523-1r (from memory) */
+export const STANDARD_FOAM_BAND = { min: 32, max: 64 } as const;
+
+/**
+ * The volume of a vessel from weighing it full of water.
+ *
+ * `empty` and `filled` in kg, `temperature` of the water in K. Formula: V = (filled − empty) / ρ(T),
+ * as the calibration of a measure in ASTM C29 and C138 has it. Air bears up the water by its
+ * own weight, which that rule ignores: the true volume is larger by ρair / (ρ − ρair), 0.12 %,
+ * less 0.015 % for the brass or steel the scale was set with. `buoyancy` gives the first figure
+ * so that a reader who cares can add it. 0–100 °C.
+ *
+ * Results: `volume` m³, `water` kg as read, `waterDensity` kg/m³, `buoyancy` share.
+ *
+ * @throws {DomainError} when the full vessel is not heavier than the empty one, or off 0–100 °C.
+ * @source navedtra-14070, tanaka-2001
+ */
+export function vesselVolume(reading: {
+  readonly empty: number;
+  readonly filled: number;
+  readonly temperature: number;
+  readonly airDensity?: number;
+}): {
+  readonly volume: number;
+  readonly water: number;
+  readonly waterDensity: number;
+  readonly buoyancy: number;
+} {
+  const { empty, filled, temperature, airDensity = AIR_DENSITY } = reading;
+  demand('empty', empty, 'mass', { min: 0 });
+  demand('filled', filled, 'mass', { min: empty, aboveMin: true });
+  demand('airDensity', airDensity, 'density', { min: 0, max: 2 });
+  const density = waterDensity(temperature);
+  const water = filled - empty;
+  const buoyancy = airDensity / (density - airDensity);
+  return { volume: water / density, water, waterDensity: density, buoyancy };
+}
+
+export interface FoamDensity {
+  /** What the scale says over the vessel's volume, kg/m³: the number every bench balance uses. */
+  readonly apparent: number;
+  /** Mass over volume, the air inside counted, kg/m³. */
+  readonly inVacuum: number;
+  /** Solution held in the foam of the vessel, kg and m³. */
+  readonly liquidMass: number;
+  readonly liquidVolume: number;
+  /** Share of the foam's volume that is gas. */
+  readonly gasFraction: number;
+  /** Volume of foam a volume of solution makes. */
+  readonly expansion: number;
+  readonly notes: readonly Note[];
+}
+
+/**
+ * Density, gas fraction and expansion of a foam from weighing a vessel of it.
+ *
+ * `tare` (vessel alone) and `full` in kg, `vessel` its volume in m³; densities in kg/m³.
+ *
+ * A scale in air reads the mass on it less the mass of the air it pushes aside. Foam of volume V
+ * holds liquid Vₗ at density ρₗ and air V − Vₗ at ρₐ (the bubbles' own pressure, a few hundred
+ * Pa, changes that by under 0.5 %). The net reading is therefore
+ * R = ρₗ Vₗ + ρₐ (V − Vₗ) − ρₐ V = (ρₗ − ρₐ) Vₗ: the air drops out but for what the liquid
+ * displaces. So Vₗ = R / (ρₗ − ρₐ), gas fraction 1 − Vₗ / V, expansion V / Vₗ; the apparent density
+ * R / V is the liquid in a volume of foam to 0.12 %, and the true density is R / V + ρₐ,
+ * 1.2 kg/m³ more: 1.5 % at 80 kg/m³. A bucket of wet mix is weighed in the same air, so balances
+ * are kept in apparent masses throughout. The scale's own calibration weights (0.015 %) are left out.
+ *
+ * Note 'outside-range' of 'apparent' outside the standards' 32–64 kg/m³.
+ *
+ * @throws {DomainError} for a full vessel not heavier than its tare, or a foam as dense as its
+ *   solution ('no-gas').
+ * @source imo-foam-test 3.7.2 (expansion by weighing), aci-523-1r (band, from memory)
+ */
+export function foamDensity(reading: {
+  readonly tare: number;
+  readonly full: number;
+  readonly vessel: number;
+  readonly solutionDensity?: number;
+  readonly airDensity?: number;
+}): FoamDensity {
+  const { tare, full, vessel } = reading;
+  const { solutionDensity = SOLUTION_DENSITY, airDensity = AIR_DENSITY } = reading;
+  demand('tare', tare, 'mass', { min: 0 });
+  demand('full', full, 'mass', { min: tare, aboveMin: true });
+  demand('vessel', vessel, 'volume', { min: 0, aboveMin: true });
+  demand('airDensity', airDensity, 'density', { min: 0, max: 2 });
+  demand('solutionDensity', solutionDensity, 'density', { min: 900, max: 1300 });
+  const net = full - tare;
+  const solid = (solutionDensity - airDensity) * vessel;
+  demand('full', full, 'mass', { min: tare, max: tare + solid, belowMax: true }, 'no-gas');
+  const apparent = net / vessel;
+  const liquidVolume = net / (solutionDensity - airDensity);
+  const { min, max } = STANDARD_FOAM_BAND;
+  return {
+    apparent,
+    inVacuum: apparent + airDensity,
+    liquidMass: liquidVolume * solutionDensity,
+    liquidVolume,
+    gasFraction: 1 - liquidVolume / vessel,
+    expansion: vessel / liquidVolume,
+    notes: apparent < min || apparent > max ? [{ code: 'outside-range', of: 'apparent' }] : [],
+  };
+}

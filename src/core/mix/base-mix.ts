@@ -1,0 +1,55 @@
+import { demand } from '../domain-error.ts';
+import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from './densities.ts';
+
+/** What goes into a base mix, by mass of cement, and the particle densities in kg/m³. */
+export interface BaseRecipe {
+  readonly waterCement: number;
+  /** Sand, saturated and surface dry, to cement; 0 for neat cement. */
+  readonly sandCement?: number;
+  readonly cementDensity?: number;
+  readonly sandDensity?: number;
+  readonly waterDensity?: number;
+}
+
+export interface BaseMix {
+  /** kg/m³, with no air entrained. */
+  readonly density: number;
+  /** m³ of base mix from a kilogram of cement. */
+  readonly volumePerCement: number;
+  /** kg of base mix from a kilogram of cement. */
+  readonly massPerCement: number;
+}
+
+/**
+ * Density and yield of a base mix by absolute volumes: the mass of each part over its particle
+ * density, added up.
+ *
+ * massPerCement = 1 + w/c + s/c; volumePerCement = 1/ρc + (w/c)/ρw + (s/c)/ρs; density is their
+ * quotient. Air stirred in is not counted. No range is published for the sum itself.
+ *
+ * @throws {DomainError} for a negative ratio or a density no such material has.
+ * @source navedtra-14071 p. 17-7 (absolute volume)
+ */
+export function baseMix(recipe: BaseRecipe): BaseMix {
+  const { waterCement, sandCement = 0 } = recipe;
+  const { cementDensity, sandDensity, waterDensity } = withDensities(recipe);
+  demand('waterCement', waterCement, 'ratio', { min: 0 });
+  demand('sandCement', sandCement, 'ratio', { min: 0 });
+  const massPerCement = 1 + waterCement + sandCement;
+  const volumePerCement = 1 / cementDensity + waterCement / waterDensity + sandCement / sandDensity;
+  return { density: massPerCement / volumePerCement, volumePerCement, massPerCement };
+}
+
+/** The particle densities of a recipe, checked, with the named defaults where it gives none. */
+export function withDensities(recipe: BaseRecipe): {
+  readonly cementDensity: number;
+  readonly sandDensity: number;
+  readonly waterDensity: number;
+} {
+  const { cementDensity = CEMENT_DENSITY, sandDensity = SAND_DENSITY } = recipe;
+  const { waterDensity = MIX_WATER_DENSITY } = recipe;
+  demand('cementDensity', cementDensity, 'density', { min: 1000, max: 5000 });
+  demand('sandDensity', sandDensity, 'density', { min: 100, max: 5000 });
+  demand('waterDensity', waterDensity, 'density', { min: 900, max: 1200 });
+  return { cementDensity, sandDensity, waterDensity };
+}

@@ -1,0 +1,137 @@
+import { demand } from '../domain-error.ts';
+import type { Note } from '../notes.ts';
+
+export type CorrectionAction = 'add-foam' | 'add-base-mix' | 'leave';
+
+export interface CorrectionInput {
+  /** Wet density as weighed, kg/m³. */
+  readonly measuredDensity: number;
+  /** What is in the mixer, kg: what went in, less what was taken out. */
+  readonly massInHand: number;
+  /** kg/m³ */
+  readonly targetDensity: number;
+  /** As the scale reads it, kg/m³, at the moment it is added. */
+  readonly foamDensity: number;
+  /** Of the base mix that would be added, kg/m³. */
+  readonly baseDensity: number;
+  /** How far off is near enough, kg/m³ either way. */
+  readonly tolerance: number;
+  /** Cement and all water (the foam's liquid too) in the mixer, kg; without it no w/c is given. */
+  readonly inHand?: { readonly cement: number; readonly water: number };
+  /** Ratios of the base mix that would be added; without it that mix is not itemised. */
+  readonly baseRecipe?: { readonly waterCement: number; readonly sandCement?: number };
+}
+
+export interface Correction {
+  readonly action: CorrectionAction;
+  /** To add: m³ and kg. The pair that is not wanted is 0. */
+  readonly foamVolume: number;
+  readonly foamMass: number;
+  readonly baseVolume: number;
+  readonly baseMass: number;
+  /** The base mix to add, item by item, kg; 0 for each when none is added. */
+  readonly baseParts?: { readonly cement: number; readonly water: number; readonly sand: number };
+  /** In the mixer before, m³. */
+  readonly volumeBefore: number;
+  /** In the mixer afterwards: kg, m³, kg/m³. */
+  readonly mass: number;
+  readonly volume: number;
+  readonly density: number;
+  /** Gain in volume as a share of what there was. */
+  readonly yieldChange: number;
+  /** All water, the foam's liquid counted, over cement: before and after. */
+  readonly waterCementBefore?: number;
+  readonly waterCementTotal?: number;
+  readonly notes: readonly Note[];
+}
+
+/**
+ * How much foam or base mix brings a weighed mix to its target.
+ *
+ * The mix in hand has mass M and volume V = M / ρ. Too heavy: foam F so that
+ * (M + ρf F) / (V + F) = ρt, F = (M − ρt V) / (ρt − ρf). Too light: base mix
+ * B = (ρt V − M) / (ρb − ρt). Volumes add, as gas in a foam is hardly pressed and nothing
+ * dissolves; foam that breaks while it is blended in makes the true result heavier. Within
+ * `tolerance`: leave it, every extra turn of the mixer costs foam.
+ *
+ * Notes: 'check-reading' when the measured density is above the base mix's or below the foam's,
+ * which no mix of the two can be: the amounts still balance, but a reading is wrong.
+ *
+ * @throws {DomainError} for a target not between the foam ('lighter-than-foam') and the base mix
+ *   ('heavier-than-base-mix'), or masses and densities that are not positive.
+ * @source astm-c138 (density, yield); the balance is arithmetic
+ */
+export function correctMix(input: CorrectionInput): Correction {
+  const { measuredDensity, massInHand, targetDensity, foamDensity, baseDensity } = input;
+  const { tolerance, inHand, baseRecipe } = input;
+  demand('measuredDensity', measuredDensity, 'density', { min: 0, aboveMin: true });
+  demand('massInHand', massInHand, 'mass', { min: 0, aboveMin: true });
+  demand('foamDensity', foamDensity, 'density', { min: 0, aboveMin: true });
+  demand('baseDensity', baseDensity, 'density', { min: foamDensity, aboveMin: true });
+  demand('tolerance', tolerance, 'density', { min: 0 });
+  demand(
+    'targetDensity',
+    targetDensity,
+    'density',
+    { min: foamDensity, max: baseDensity, aboveMin: true, belowMax: true },
+    targetDensity <= foamDensity ? 'lighter-than-foam' : 'heavier-than-base-mix',
+  );
+
+  const volumeBefore = massInHand / measuredDensity;
+  const action = choose(measuredDensity - targetDensity, tolerance);
+  const excess = massInHand - targetDensity * volumeBefore;
+  const foamVolume = action === 'add-foam' ? excess / (targetDensity - foamDensity) : 0;
+  const baseVolume = action === 'add-base-mix' ? -excess / (baseDensity - targetDensity) : 0;
+  const foamMass = foamVolume * foamDensity;
+  const baseMass = baseVolume * baseDensity;
+  const mass = massInHand + foamMass + baseMass;
+  const volume = volumeBefore + foamVolume + baseVolume;
+  const baseParts = baseRecipe && itemise(baseMass, baseRecipe);
+  const impossible = measuredDensity > baseDensity || measuredDensity < foamDensity;
+  return {
+    action,
+    foamVolume,
+    foamMass,
+    baseVolume,
+    baseMass,
+    ...(baseParts ? { baseParts } : {}),
+    volumeBefore,
+    mass,
+    volume,
+    density: mass / volume,
+    yieldChange: volume / volumeBefore - 1,
+    ...(inHand ? waterCement(inHand, foamMass, baseMass, baseParts) : {}),
+    notes: impossible ? [{ code: 'check-reading', of: 'measuredDensity' }] : [],
+  };
+}
+
+function choose(tooHeavy: number, tolerance: number): CorrectionAction {
+  if (Math.abs(tooHeavy) <= tolerance) return 'leave';
+  return tooHeavy > 0 ? 'add-foam' : 'add-base-mix';
+}
+
+function itemise(
+  baseMass: number,
+  recipe: { readonly waterCement: number; readonly sandCement?: number },
+): { readonly cement: number; readonly water: number; readonly sand: number } {
+  const { waterCement, sandCement = 0 } = recipe;
+  demand('waterCement', waterCement, 'ratio', { min: 0 });
+  demand('sandCement', sandCement, 'ratio', { min: 0 });
+  const cement = baseMass / (1 + waterCement + sandCement);
+  return { cement, water: waterCement * cement, sand: sandCement * cement };
+}
+
+/** Total w/c before and after; after is unknown when base mix of unknown make is added. */
+function waterCement(
+  inHand: { readonly cement: number; readonly water: number },
+  foamMass: number,
+  baseMass: number,
+  parts: { readonly cement: number; readonly water: number } | undefined,
+): { readonly waterCementBefore: number; readonly waterCementTotal?: number } {
+  demand('cement', inHand.cement, 'mass', { min: 0, aboveMin: true });
+  demand('water', inHand.water, 'mass', { min: 0 });
+  const waterCementBefore = inHand.water / inHand.cement;
+  if (baseMass > 0 && !parts) return { waterCementBefore };
+  const water = inHand.water + foamMass + (parts?.water ?? 0);
+  return { waterCementBefore, waterCementTotal: water / (inHand.cement + (parts?.cement ?? 0)) };
+}

@@ -1,0 +1,81 @@
+import { demand } from '../domain-error.ts';
+import { type CorrectionAction, correctMix } from './correct.ts';
+
+export interface CorrectionRow {
+  /** What the scale shows with the measure on it, kg. */
+  readonly reading: number;
+  /** The wet density that means, kg/m³. */
+  readonly density: number;
+  readonly action: CorrectionAction;
+  /** To add: m³ and kg. */
+  readonly foamVolume: number;
+  readonly foamMass: number;
+  readonly baseVolume: number;
+  readonly baseMass: number;
+  /** Gain in volume as a share of what there was. */
+  readonly yieldChange: number;
+}
+
+/**
+ * The sheet for the bench: what the measure weighs → what to add.
+ *
+ * `tare` (kg) and `vessel` (m³) of the measure; `densities` the wet densities to print, kg/m³;
+ * the rest as `correctMix` takes it. reading = tare + density × vessel. The mass in the mixer is
+ * what went in, so it does not change with the reading.
+ *
+ * @throws {DomainError} as `correctMix` does, and for an empty list or a measure of no volume.
+ * @source astm-c138
+ */
+export function correctionTable(sheet: {
+  readonly tare: number;
+  readonly vessel: number;
+  readonly densities: readonly number[];
+  readonly massInHand: number;
+  readonly targetDensity: number;
+  readonly foamDensity: number;
+  readonly baseDensity: number;
+  readonly tolerance: number;
+}): readonly CorrectionRow[] {
+  const { tare, vessel, densities, ...mix } = sheet;
+  demand('tare', tare, 'mass', { min: 0 });
+  demand('vessel', vessel, 'volume', { min: 0, aboveMin: true });
+  demand('densities', densities.length, 'count', { min: 1 });
+  return densities.map((density) => {
+    const fix = correctMix({ ...mix, measuredDensity: density });
+    const { action, foamVolume, foamMass, baseVolume, baseMass, yieldChange } = fix;
+    return {
+      reading: tare + density * vessel,
+      density,
+      action,
+      foamVolume,
+      foamMass,
+      baseVolume,
+      baseMass,
+      yieldChange,
+    };
+  });
+}
+
+/**
+ * Evenly spaced densities about a target for the sheet, kg/m³, lightest first: `below` steps
+ * under it and `above` over it. Those that are not positive are left out.
+ *
+ * @throws {DomainError} for a step of nothing or counts over 100.
+ */
+export function densitiesAround(spread: {
+  readonly targetDensity: number;
+  readonly step: number;
+  readonly below: number;
+  readonly above: number;
+}): readonly number[] {
+  const { targetDensity, step, below, above } = spread;
+  demand('targetDensity', targetDensity, 'density', { min: 0, aboveMin: true });
+  demand('step', step, 'density', { min: 0, aboveMin: true });
+  demand('below', below, 'count', { min: 0, max: 100 });
+  demand('above', above, 'count', { min: 0, max: 100 });
+  const count = Math.floor(below) + Math.floor(above) + 1;
+  return Array.from(
+    { length: count },
+    (_, i) => targetDensity + (i - Math.floor(below)) * step,
+  ).filter((density) => density > 0);
+}

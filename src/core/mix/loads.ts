@@ -1,0 +1,62 @@
+import { demand } from '../domain-error.ts';
+
+/** What of a batch is shared out: kg and m³. A `Proportion` has all of these. */
+export interface BatchAmounts {
+  readonly volume: number;
+  readonly cement: number;
+  readonly water: number;
+  readonly sand: number;
+  readonly foamMass: number;
+  readonly foamVolume: number;
+  readonly baseMass: number;
+  readonly baseVolume: number;
+}
+
+export interface Loads {
+  /** Equal loads the batch is made in. */
+  readonly count: number;
+  /** Amounts of one load, kg and m³. */
+  readonly each: BatchAmounts;
+  /** Foam for one load in buckets: whole ones, then the share of a bucket that is left. */
+  readonly foamBuckets: { readonly whole: number; readonly part: number };
+}
+
+/**
+ * Splits a batch into the fewest equal loads a mixer takes.
+ *
+ * `largestLoad` is the blended mix the mixer holds, m³; `foamBucket` the volume foam is measured
+ * out in, m³. count = ⌈volume / largestLoad⌉. A sliver over (one part in 10⁹, binary dust) does not make
+ * another load.
+ *
+ * @throws {DomainError} for a mixer or a bucket that holds nothing, or more than 10,000 loads.
+ */
+export function mixerLoads(plan: {
+  readonly batch: BatchAmounts;
+  readonly largestLoad: number;
+  readonly foamBucket: number;
+}): Loads {
+  const { batch, largestLoad, foamBucket } = plan;
+  demand('volume', batch.volume, 'volume', { min: 0, aboveMin: true });
+  demand('foamBucket', foamBucket, 'volume', { min: 0, aboveMin: true });
+  demand('largestLoad', largestLoad, 'volume', { min: batch.volume / 10_000, aboveMin: true });
+  const count = Math.max(1, Math.ceil((batch.volume / largestLoad) * (1 - DUST)));
+  const share = 1 / count;
+  const buckets = (batch.foamVolume * share) / foamBucket;
+  const whole = Math.floor(buckets * (1 + DUST));
+  return {
+    count,
+    each: {
+      volume: batch.volume * share,
+      cement: batch.cement * share,
+      water: batch.water * share,
+      sand: batch.sand * share,
+      foamMass: batch.foamMass * share,
+      foamVolume: batch.foamVolume * share,
+      baseMass: batch.baseMass * share,
+      baseVolume: batch.baseVolume * share,
+    },
+    foamBuckets: { whole, part: Math.max(0, buckets - whole) },
+  };
+}
+
+const DUST = 1e-9;

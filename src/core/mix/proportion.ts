@@ -1,0 +1,176 @@
+import { DomainError, demand } from '../domain-error.ts';
+import type { Note } from '../notes.ts';
+import { type BaseRecipe, baseMix, withDensities } from './base-mix.ts';
+import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
+import { BASE_WATER_CEMENT, demandWaterCement, waterCementNotes } from './water-cement-limits.ts';
+
+/** As-cast densities cellular concrete is usually made at, kg/m³ (20–120 lb/ft³). @source aci-523-3r */
+export const CELLULAR_RANGE = { min: 320, max: 1920 } as const;
+
+export type Target = { readonly wetDensity: number } | { readonly ovenDryDensity: number };
+
+/**
+ * Whether the foam's own mass is in the mass equation. Each is in use; the same target read by
+ * the other differs by foam density × foam share, up to some 35 kg/m³.
+ */
+export type Convention = 'foam-counted' | 'foam-ignored';
+
+/** Whether the w/c asked for is that of the base mix, or counts the liquid the foam brings too. */
+export type WaterCementOf = 'base' | 'total';
+
+export interface ProportionInput extends BaseRecipe {
+  /** Foamed mix wanted, m³. */
+  readonly volume: number;
+  /** kg/m³ */
+  readonly target: Target;
+  readonly waterCementOf?: WaterCementOf;
+  /** As the scale reads it, kg/m³. */
+  readonly foamDensity: number;
+  readonly convention?: Convention;
+}
+
+/** One batch: masses in kg, volumes in m³, densities in kg/m³, the rest shares or ratios. */
+export interface Proportion {
+  readonly convention: Convention;
+  readonly volume: number;
+  readonly cement: number;
+  /** Mixing water: what goes in the base mix, without the foam's. */
+  readonly water: number;
+  readonly sand: number;
+  readonly foamMass: number;
+  readonly foamVolume: number;
+  readonly baseMass: number;
+  readonly baseVolume: number;
+  readonly baseDensity: number;
+  /** Base mix and foam: what the blended batch weighs. */
+  readonly mass: number;
+  /** What the bucket will read if all the foam survives: foam mass counted, whatever the convention. */
+  readonly wetDensity: number;
+  /** Base mix over the batch's volume: the wet density of those who ignore the foam's mass. */
+  readonly wetDensityFoamIgnored: number;
+  readonly ovenDryDensity: number;
+  readonly waterCementBase: number;
+  /** With the foam's liquid counted as water. */
+  readonly waterCementTotal: number;
+  /** Shares of the batch's volume: the foam, and the gas in it. */
+  readonly foamShare: number;
+  readonly airShare: number;
+  readonly notes: readonly Note[];
+}
+
+/**
+ * Proportions a batch by absolute volume with the foam in it. Two unknowns, cement C and foam
+ * volume F; two linear equations, mass and volume:
+ *
+ *   C m + F μ = V ρ        C v + F ν = V
+ *
+ * For a wet density and the w/c of the base mix, m = 1 + w + s and v = 1/ρc + w/ρw + s/ρs per kg
+ * of cement, μ = ρf (0 where the foam is ignored), ν = 1. When w counts the foam's liquid,
+ * mixing water is w C − ρf F: ρf leaves the mass equation and ν = 1 − ρf/ρw. For an oven-dry density the
+ * first equation is 1.2 C + s C = V D. Solved by Cramer's rule; nothing is iterated. All of the
+ * foam's mass is counted as water (a concentrate and a little glycerol are a few percent of it).
+ *
+ * Notes: 'paste-robs-foam' (base w/c below 0.35), 'outside-range' of 'waterCementBase' or of
+ * 'wetDensity' (320–1920), 'foam-mass-ignored' with that convention.
+ *
+ * @throws {DomainError} 'heavier-than-base-mix' and 'lighter-than-foam' for a target out of
+ *   reach; 'paste-robs-foam' for a base w/c below 0.2, or a total that leaves one.
+ * @source navedtra-14071 (absolute volume), kearsley-mostert-2005 (the two equations, from
+ *   memory), astm-c869 and aci-523-1r (oven-dry), jones-mccarthy-2005 (foam ignored, from memory)
+ */
+export function proportion(input: ProportionInput): Proportion {
+  const { volume, target, waterCement, sandCement = 0, foamDensity } = input;
+  const { waterCementOf = 'base', convention = 'foam-counted' } = input;
+  const { waterDensity } = withDensities(input);
+  const ofTotal = waterCementOf === 'total';
+  demand('volume', volume, 'volume', { min: 0, aboveMin: true });
+  demand('foamDensity', foamDensity, 'density', {
+    min: 0,
+    max: waterDensity,
+    aboveMin: true,
+    belowMax: true,
+  });
+  demand('sandCement', sandCement, 'ratio', { min: 0, max: 10 });
+  demandWaterCement(waterCement);
+
+  const { massPerCement, volumePerCement } = baseMix(input);
+  const perFoamVolume = ofTotal ? 1 - foamDensity / waterDensity : 1;
+  const counted = convention === 'foam-counted';
+  const equation =
+    'wetDensity' in target
+      ? { ofCement: massPerCement, ofFoam: wetMassOfFoam(foamDensity, counted, ofTotal) }
+      : { ofCement: 1 + HYDRATE_WATER + sandCement, ofFoam: 0 };
+  const density = reachable(target, foamDensity, equation.ofCement / volumePerCement, counted);
+
+  const { ofCement, ofFoam } = equation;
+  const determinant = ofCement * perFoamVolume - ofFoam * volumePerCement;
+  const cement = (volume * (density * perFoamVolume - ofFoam)) / determinant;
+  const foamVolume = Math.max(0, (volume * (ofCement - density * volumePerCement)) / determinant);
+
+  const foamMass = foamDensity * foamVolume;
+  const water = waterCement * cement - (ofTotal ? foamMass : 0);
+  const sand = sandCement * cement;
+  const base = water / cement;
+  if (!(base >= BASE_WATER_CEMENT.min)) throw robbed(input);
+  const baseMass = cement + water + sand;
+  const mass = baseMass + foamMass;
+  const wetDensity = mass / volume;
+  const foamShare = foamVolume / volume;
+  return {
+    convention,
+    volume,
+    cement,
+    water,
+    sand,
+    foamMass,
+    foamVolume,
+    baseMass,
+    baseVolume: volume - foamVolume,
+    baseDensity: baseMass / (volume - foamVolume),
+    mass,
+    wetDensity,
+    wetDensityFoamIgnored: baseMass / volume,
+    ovenDryDensity: ovenDryDensity({ cement, aggregate: sand, volume }),
+    waterCementBase: base,
+    waterCementTotal: (water + foamMass) / cement,
+    foamShare,
+    airShare: foamShare * (1 - foamDensity / waterDensity),
+    notes: [
+      ...waterCementNotes({ waterCement: base, sandCement }),
+      ...(wetDensity < CELLULAR_RANGE.min || wetDensity > CELLULAR_RANGE.max
+        ? [{ code: 'outside-range', of: 'wetDensity' }]
+        : []),
+      ...(counted ? [] : [{ code: 'foam-mass-ignored', of: 'wetDensity' }]),
+    ],
+  };
+}
+
+/** What a cubic metre of foam adds to the mass equation, beyond the water already counted in w/c. */
+function wetMassOfFoam(foamDensity: number, counted: boolean, ofTotal: boolean): number {
+  return (counted ? foamDensity : 0) - (ofTotal ? foamDensity : 0);
+}
+
+/** The target, refused when no foam at all, or nothing but foam, would still miss it. */
+function reachable(target: Target, foam: number, unfoamed: number, counted: boolean): number {
+  const wet = 'wetDensity' in target;
+  const quantity = wet ? 'wetDensity' : 'ovenDryDensity';
+  const value = wet ? target.wetDensity : target.ovenDryDensity;
+  const min = wet && counted ? foam : 0;
+  const allowed = { min, max: unfoamed, aboveMin: true };
+  const because = value > unfoamed ? 'heavier-than-base-mix' : 'lighter-than-foam';
+  // A foam has no oven-dry density: there a target only has to be more than nothing.
+  demand(quantity, value, 'density', allowed, value > unfoamed || min > 0 ? because : undefined);
+  return value;
+}
+
+/** The foam's liquid takes so much of the total that too little is left to mix with. */
+function robbed(input: ProportionInput): DomainError {
+  const least = { waterCementOf: 'base', waterCement: BASE_WATER_CEMENT.min } as const;
+  return new DomainError({
+    quantity: 'waterCement',
+    value: input.waterCement,
+    kind: 'ratio',
+    allowed: { min: proportion({ ...input, ...least }).waterCementTotal },
+    because: 'paste-robs-foam',
+  });
+}

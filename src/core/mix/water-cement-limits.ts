@@ -1,0 +1,47 @@
+import { demand } from '../domain-error.ts';
+import type { Note } from '../notes.ts';
+
+/**
+ * Water-cement ratios of the base mix that are refused outright. Below 0.2 there is less water than the
+ * hydrate itself takes up (a fifth of the cement: astm-c869 Table 1); above 2 nothing stays in
+ * suspension (common practice, no source).
+ */
+export const BASE_WATER_CEMENT = { min: 0.2, max: 2 } as const;
+
+/**
+ * Below this a base mix is apt to draw water out of the foam films and break them. The published
+ * usual range for low-density cellular concrete begins at the same figure. @source asce-texas-lcc, common-practice
+ */
+export const ROBS_FOAM_BELOW = 0.35;
+
+/** Upper ends of the usual ranges: neat low-density cellular concrete, and sanded foamed concrete. @source asce-texas-lcc, thakrele-2014 */
+export const USUAL_MAX_NEAT = 0.8;
+export const USUAL_MAX_SANDED = 1.25;
+
+/**
+ * Notes on the w/c of a base mix: 'paste-robs-foam' below 0.35, 'outside-range' above the usual
+ * range for the kind of mix.
+ *
+ * @throws {DomainError} outside 0.2–2; 'paste-robs-foam' below.
+ */
+export function waterCementNotes(base: {
+  readonly waterCement: number;
+  readonly sandCement: number;
+}): Note[] {
+  const { waterCement, sandCement } = base;
+  demandWaterCement(waterCement);
+  const usual = sandCement > 0 ? USUAL_MAX_SANDED : USUAL_MAX_NEAT;
+  if (waterCement < ROBS_FOAM_BELOW) return [{ code: 'paste-robs-foam', of: 'waterCementBase' }];
+  if (waterCement > usual) return [{ code: 'outside-range', of: 'waterCementBase' }];
+  return [];
+}
+
+/**
+ * Refuses a w/c that no base mix has.
+ * @throws {DomainError} outside 0.2–2; 'paste-robs-foam' below.
+ */
+export function demandWaterCement(waterCement: number): void {
+  const { min } = BASE_WATER_CEMENT;
+  const because = waterCement < min ? 'paste-robs-foam' : undefined;
+  demand('waterCement', waterCement, 'ratio', BASE_WATER_CEMENT, because);
+}

@@ -1,0 +1,52 @@
+import { demand } from '../domain-error.ts';
+
+/** Molar mass of calcium carbonate, kg/mol. @source iupac-atomic-weights (from memory) */
+export const CALCIUM_CARBONATE_MOLAR_MASS = 0.1000869;
+
+export type UsgsClass = 'soft' | 'moderately-hard' | 'hard' | 'very-hard';
+
+/** Upper ends of the classes, mg/L as CaCO₃; above the last the water is very hard. @source usgs-hardness */
+export const USGS_CLASS_ENDS = [
+  ['soft', 60],
+  ['moderately-hard', 120],
+  ['hard', 180],
+] as const;
+
+/** Where the trade begins to say "extremely hard", mg/L as CaCO₃. @source common-practice */
+export const EXTREMELY_HARD = 700;
+
+/**
+ * The United States Geological Survey's class for a total hardness in mol/m³.
+ *
+ * The bands are printed in whole mg/L (0–60, 61–120, 121–180, more than 180) and leave a gap of
+ * one between them. As the last line begins *above* 180, each upper end is taken as part of its
+ * band and anything above it as the next: 60.4 mg/L is moderately hard. The value is not rounded
+ * first. Any hardness from 0.
+ *
+ * @throws {DomainError} for a negative hardness.
+ * @source usgs-hardness
+ */
+export function usgsClass(total: number): UsgsClass {
+  demand('total', total, 'hardness', { min: 0 });
+  return USGS_CLASS_ENDS.find(([, end]) => !exceeds(total, end))?.[0] ?? 'very-hard';
+}
+
+/**
+ * The same with the trade's own word for the far end: from about 700 mg/L as CaCO₃, where no
+ * survey draws a line. `total` in mol/m³. Common practice, no source.
+ *
+ * @throws {DomainError} for a negative hardness.
+ * @source common-practice
+ */
+export function tradeClass(total: number): UsgsClass | 'extremely-hard' {
+  const known = usgsClass(total);
+  return asCarbonate(total) >= EXTREMELY_HARD * (1 - BINARY_SLACK) ? 'extremely-hard' : known;
+}
+
+/** A reading of 60 mg/L converted to mol/m³ and back may miss 60 in its last binary digit. */
+const BINARY_SLACK = 1e-12;
+
+/** mol/m³ to mg/L as CaCO₃. */
+const asCarbonate = (total: number) => total * CALCIUM_CARBONATE_MOLAR_MASS * 1000;
+
+const exceeds = (total: number, end: number) => asCarbonate(total) > end * (1 + BINARY_SLACK);
