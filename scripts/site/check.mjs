@@ -1,0 +1,30 @@
+// Checks the built site as a whole, so that a page that builds but is wrong stays unpublished.
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { filesOf, pagesOf } from './pages.mjs';
+import { headFaults, sharedTitles } from './rules/head.mjs';
+import { linkFaults, styleFaults } from './rules/links.mjs';
+import { textFaults } from './rules/text.mjs';
+
+/**
+ * Reads every page and returns what is wrong, each fault naming its file.
+ * @param {string} folder
+ * @param {{ base: string, site?: string | undefined }} where
+ * @returns {Promise<{ pages: number, faults: string[] }>}
+ */
+export async function checkSite(folder, { base, site }) {
+  const files = filesOf(folder);
+  const pages = await pagesOf(folder);
+  const faults = pages.flatMap((page) =>
+    [...headFaults(page), ...textFaults(page)].map((fault) => `${page.file}: ${fault}`),
+  );
+  faults.push(...sharedTitles(pages), ...linkFaults(pages, { files, base, site }));
+  for (const file of files.filter((f) => f.endsWith('.css') && !f.startsWith('pagefind/'))) {
+    faults.push(...styleFaults(file, readFileSync(join(folder, file), 'utf8')));
+  }
+  for (const needed of ['index.html', '404.html']) {
+    if (!files.includes(needed)) faults.push(`${needed}: is missing`);
+  }
+  return { pages: pages.length, faults: [...new Set(faults)].sort() };
+}

@@ -1,0 +1,40 @@
+// Makes the search index from the finished pages.
+
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import * as pagefind from 'pagefind';
+
+/** Pagefind brings ready-made search boxes; the site has its own. */
+const unused = /^pagefind-(ui|modular|component|highlight)/;
+
+/**
+ * Indexes the pages in a folder and writes the index beside them. Formulas are left out: their
+ * markup would be found as words. Only what a page marks with data-pagefind-body is indexed.
+ * @param {string} folder
+ * @returns {Promise<number>} how many pages can be found
+ */
+export async function indexPages(folder) {
+  const into = join(folder, 'pagefind');
+  try {
+    const { index, errors } = await pagefind.createIndex({
+      excludeSelectors: ['math', 'annotation', '.katex-html', '[data-search-ignore]'],
+      includeCharacters: '/°³²',
+    });
+    if (!index) throw new Error(errors.join('\n'));
+    const added = await index.addDirectory({ path: folder });
+    const written = await index.writeFiles({ outputPath: into });
+    const faults = [...added.errors, ...written.errors];
+    if (faults.length > 0) throw new Error(faults.join('\n'));
+  } finally {
+    await pagefind.close();
+  }
+  for (const file of readdirSync(into)) if (unused.test(file)) rmSync(join(into, file));
+
+  const { languages } = JSON.parse(readFileSync(join(into, 'pagefind-entry.json'), 'utf8'));
+  const counts = Object.values(languages).map((language) => Number(language.page_count));
+  const found = counts.reduce((sum, count) => sum + count, 0);
+  // Without a single mark Pagefind indexes all text of all pages, menus included.
+  if (found === 0)
+    throw new Error('no page can be found: is <main> marked with data-pagefind-body?');
+  return found;
+}

@@ -1,0 +1,107 @@
+// Runs every check of the project, goes on after a failure, and ends with one line that counts:
+// each test is one check, and so is each stage that is not made of tests.
+
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { root, run } from './tools.mjs';
+
+/** The site the browser tests open: its own folder, and a base path as on a project page. */
+const tested = { into: '.build/tested', base: '/slurry/' };
+
+/** @typedef {{ passed: number, failed: number }} Count */
+
+/**
+ * Counts a stage that either holds or does not.
+ * @param {boolean} holds
+ * @returns {Count}
+ */
+const one = (holds) => ({ passed: holds ? 1 : 0, failed: holds ? 0 : 1 });
+
+/**
+ * Runs one project of Vitest and counts its tests from its own report. A file that cannot be
+ * read, a crash beside the tests, and a run of no tests at all each count as a failure.
+ * @param {string} project
+ * @param {Record<string, string>} [env]
+ * @returns {Promise<Count>}
+ */
+async function vitest(project, env = {}) {
+  const report = join(root, '.build/reports', `${project}.json`);
+  rmSync(report, { force: true });
+  const { code } = await run(
+    'vitest',
+    [
+      ...['run', '--project', project, '--allowOnly=false'],
+      ...['--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
+    ],
+    { env },
+  );
+  try {
+    const { numPassedTests, numFailedTests, testResults } = JSON.parse(
+      readFileSync(report, 'utf8'),
+    );
+    const broken = testResults.filter(
+      (/** @type {{ status: string, assertionResults: { status: string }[] }} */ file) =>
+        file.status === 'failed' && !file.assertionResults.some((test) => test.status === 'failed'),
+    ).length;
+    const failed = numFailedTests + broken;
+    const unexplained = failed === 0 && (code !== 0 || numPassedTests === 0) ? 1 : 0;
+    return { passed: numPassedTests, failed: failed + unexplained };
+  } catch {
+    console.error(`The ${project} tests left no report.`);
+    return one(false);
+  }
+}
+
+/** @param {readonly string[]} args @param {string} tool */
+const tool = async (tool, args) => one((await run(tool, args)).code === 0);
+
+async function buildTested() {
+  const { buildSite } = await import('./build.mjs');
+  try {
+    await buildSite(tested);
+    return one(true);
+  } catch (error) {
+    console.error(/** @type {Error} */ (error).message);
+    return one(false);
+  }
+}
+
+/** @type {{ name: string, work: () => Promise<Count>, needs?: string }[]} */
+const stages = [
+  {
+    name: 'format and lint',
+    work: () => tool('@biomejs/biome', ['check', '--error-on-warnings', '.']),
+  },
+  { name: 'types', work: () => tool('astro', ['check', '--minimumFailingSeverity', 'warning']) },
+  { name: 'unit tests', work: () => vitest('unit') },
+  { name: 'build', work: buildTested },
+  {
+    name: 'browser tests',
+    // An old build would be tested in place of the one that failed.
+    needs: 'build',
+    work: () => vitest('browser', { TESTED_SITE: tested.into, TESTED_BASE: tested.base }),
+  },
+];
+
+mkdirSync(join(root, '.build/reports'), { recursive: true });
+/** @type {{ name: string, count: Count, seconds: number }[]} */
+const results = [];
+for (const { name, work, needs } of stages) {
+  console.log(`\n── ${name} ──`);
+  const begun = performance.now();
+  const ready = !needs || results.some((done) => done.name === needs && done.count.failed === 0);
+  if (!ready) console.error(`Not run: the ${needs} failed.`);
+  const count = ready ? await work() : one(false);
+  results.push({ name, count, seconds: (performance.now() - begun) / 1000 });
+}
+
+console.log('\n── in all ──');
+for (const { name, count, seconds } of results) {
+  const outcome = count.failed === 0 ? 'passed' : 'FAILED';
+  const tests = `${count.passed} passed, ${count.failed} failed`;
+  console.log(`  ${name.padEnd(16)} ${outcome}  ${seconds.toFixed(0).padStart(4)} s  ${tests}`);
+}
+const passed = results.reduce((sum, { count }) => sum + count.passed, 0);
+const failed = results.reduce((sum, { count }) => sum + count.failed, 0);
+process.exitCode = failed === 0 ? 0 : 1;
+console.log(`${passed} passed, ${failed} failed`);

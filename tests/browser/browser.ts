@@ -1,0 +1,94 @@
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { inject } from 'vitest';
+
+/** The site under test. */
+export const site = inject('site');
+
+let connecting: Promise<Browser> | undefined;
+
+/** The shared browser. */
+export function sharedBrowser(): Promise<Browser> {
+  connecting ??= chromium.connect(inject('browser'));
+  return connecting;
+}
+
+export interface Opening {
+  theme?: 'light' | 'dark';
+  width?: number;
+  height?: number;
+  /** False: as with scripts switched off. */
+  javaScript?: boolean;
+  /** False: without the service worker, so that no page waits for it to fill its cache. */
+  offline?: boolean;
+  /** Another address than the tested site's, with its base path. */
+  at?: string;
+}
+
+/** A page of the site, with all it complained of and all it asked elsewhere for. */
+export interface Opened {
+  page: Page;
+  context: BrowserContext;
+  /** Console errors and warnings, uncaught errors, requests off the origin, failed requests. */
+  complaints: string[];
+  /** Goes to another page of the site, in the same context. */
+  go(path: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** Opens a page of the site, given by its path from the base path on, in a context of its own. */
+export async function openPage(path: string, opening: Opening = {}): Promise<Opened> {
+  const { theme = 'light', width = 1280, height = 900, javaScript = true } = opening;
+  const address = opening.at ?? site.url;
+  const browser = await sharedBrowser();
+  const context = await browser.newContext({
+    colorScheme: theme,
+    viewport: { width, height },
+    javaScriptEnabled: javaScript,
+    serviceWorkers: opening.offline ? 'allow' : 'block',
+    locale: 'en-GB',
+    reducedMotion: 'reduce',
+  });
+  const complaints: string[] = [];
+  const origin = new URL(address).origin;
+  context.on('request', (request) => {
+    const url = new URL(request.url());
+    if (/^https?:$/.test(url.protocol) && url.origin !== origin) {
+      complaints.push(`asked another host: ${url.href}`);
+    }
+  });
+  const page = await context.newPage();
+  listen(page, complaints);
+  const go = async (to: string) => {
+    await page.goto(new URL(to, address).href, { waitUntil: 'load' });
+  };
+  await go(path);
+  return { page, context, complaints, go, close: () => context.close() };
+}
+
+/** Notes whatever a page complains of. */
+function listen(page: Page, complaints: string[]) {
+  page.on('console', (message) => {
+    if (message.type() !== 'error' && message.type() !== 'warning') return;
+    complaints.push(`console ${message.type()}: ${message.text()} (${message.location().url})`);
+  });
+  page.on('pageerror', (error) => complaints.push(`uncaught: ${error.message}`));
+  page.on('requestfailed', (request) => {
+    // A page left while it still loads cancels its requests; that is no fault.
+    if (request.failure()?.errorText === 'net::ERR_ABORTED') return;
+    complaints.push(`request failed: ${request.url()} ${request.failure()?.errorText}`);
+  });
+}
+
+/** Scrolls through the page so that every worksheet comes alive, and back to the top. */
+export async function wakeWorksheets(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    for (let top = 0; top < document.documentElement.scrollHeight; top += innerHeight / 2) {
+      scrollTo({ top, behavior: 'instant' });
+      await frame();
+    }
+    scrollTo({ top: 0, behavior: 'instant' });
+  });
+  // Astro takes the mark `ssr` off an island when it has come alive.
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="visible"]'));
+}

@@ -1,0 +1,76 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** What axe finds on the page as it is shown now, one line a place. */
+async function faults(page: Page): Promise<string[]> {
+  const { violations } = (await page.evaluate(
+    (values) =>
+      (window as unknown as { axe: typeof import('axe-core') }).axe.run(document, {
+        runOnly: { type: 'tag', values },
+        resultTypes: ['violations'],
+      }),
+    rules,
+  )) as AxeResults;
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary ?? ''}`),
+  );
+}
+
+/** What sticks out to the right, when the page is wider than the screen. */
+function overflow(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const { clientWidth, scrollWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    const out = [...document.body.querySelectorAll('*')].filter(
+      (e) => e.getBoundingClientRect().right > clientWidth + 0.5,
+    );
+    const names = out.slice(0, 5).map((e) => `${e.tagName.toLowerCase()}.${e.className}`);
+    return [`${scrollWidth} px wide on a screen of ${clientWidth}: ${names.join(', ')}`];
+  });
+}
+
+describe('every page', () => {
+  let opened: Opened;
+
+  beforeAll(async () => {
+    opened = await openPage('');
+    await opened.context.addInitScript(axe);
+  });
+
+  afterAll(() => opened.close());
+
+  test('there are pages', () => {
+    expect(site.pages).toContain('');
+    expect(site.pages).toContain('404.html');
+  });
+
+  test.each(site.pages)('/%s', async (path) => {
+    const { page, complaints } = opened;
+    complaints.length = 0;
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await opened.go(path);
+    await wakeWorksheets(page);
+    const found: string[] = [];
+    for (const width of [1280, 360]) {
+      await page.setViewportSize({ width, height: 900 });
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        const here = await faults(page);
+        found.push(...here.map((fault) => `${colorScheme}, ${width} px: ${fault}`));
+      }
+    }
+    for (const width of [360, 320]) {
+      await page.setViewportSize({ width, height: 900 });
+      found.push(...(await overflow(page)));
+    }
+    expect([...complaints, ...found]).toEqual([]);
+  });
+});
