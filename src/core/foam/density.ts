@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import type { Note } from '../notes.ts';
+import { type Note, outsideRange } from '../note.ts';
 import { waterDensity } from '../water/density.ts';
 
 /** Density of workshop air, kg/m³: 20 °C, 50 % humidity, sea level gives 1.199. @source spieweck-bettin */
@@ -100,7 +100,6 @@ export function foamDensity(reading: {
   demand('full', full, 'mass', { min: tare, max: tare + solid, belowMax: true }, 'no-gas');
   const apparent = net / vessel;
   const liquidVolume = net / (solutionDensity - airDensity);
-  const { min, max } = STANDARD_FOAM_BAND;
   return {
     apparent,
     inVacuum: apparent + airDensity,
@@ -108,6 +107,6 @@ export function foamDensity(reading: {
     liquidVolume,
     gasFraction: 1 - liquidVolume / vessel,
     expansion: vessel / liquidVolume,
-    notes: apparent < min || apparent > max ? [{ code: 'outside-range', of: 'apparent' }] : [],
+    notes: outsideRange('apparent', apparent, STANDARD_FOAM_BAND),
   };
 }

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { concentrateShare } from './dilution.ts';
 
 /** Density of a foam concentrate, kg/m³; its own sheet decides (1000–1200 is met). @source foam-concentrate-density (from memory) */
 export const CONCENTRATE_DENSITY = 1100;
@@ -57,7 +58,7 @@ export function foamingSolution(wanted: {
     aboveMin: true,
     belowMax: true,
   });
-  demand('partsWater', partsWater, 'ratio', { min: 0 });
+  demand('partsWater', partsWater, 'ratio', { min: 0, aboveMin: true });
   demand('glycerolShare', glycerolShare, 'ratio', { min: 0, max: 0.5 });
   demand('lanceLoss', lanceLoss, 'ratio', { min: 0, max: 2 });
   demand('concentrateDensity', concentrateDensity, 'density', { min: 800, max: 1600 });
@@ -66,9 +67,12 @@ export function foamingSolution(wanted: {
 
   const solutionMass = foamVolume * foamDensity * (1 + lanceLoss);
   const glycerolMass = glycerolShare * solutionMass;
-  const concentrateVolume =
-    (solutionMass - glycerolMass) / (concentrateDensity + partsWater * waterDensity);
-  const waterVolume = partsWater * concentrateVolume;
+  const concentrate = { concentrateDensity, waterDensity };
+  const share = concentrateShare({ convention: 'parts-water', stated: partsWater, ...concentrate });
+  const concentrateMass = (solutionMass - glycerolMass) * share.byMass;
+  const waterMass = solutionMass - glycerolMass - concentrateMass;
+  const concentrateVolume = concentrateMass / concentrateDensity;
+  const waterVolume = waterMass / waterDensity;
   const glycerolVolume = glycerolMass / glycerolDensity;
   const { solutionDensity } = wanted;
   if (solutionDensity !== undefined)
@@ -79,11 +83,11 @@ export function foamingSolution(wanted: {
       solutionDensity === undefined
         ? concentrateVolume + waterVolume + glycerolVolume
         : solutionMass / solutionDensity,
-    concentrateMass: concentrateVolume * concentrateDensity,
+    concentrateMass,
     concentrateVolume,
     glycerolMass,
     glycerolVolume,
-    waterMass: waterVolume * waterDensity,
+    waterMass,
     waterVolume,
   };
 }

@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import type { Note } from '../notes.ts';
+import type { Note } from '../note.ts';
 
 export type CorrectionAction = 'add-foam' | 'add-base-mix' | 'leave';
 

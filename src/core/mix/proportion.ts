@@ -1,5 +1,5 @@
 import { DomainError, demand } from '../domain-error.ts';
-import type { Note } from '../notes.ts';
+import { type Note, outsideRange } from '../note.ts';
 import { type BaseRecipe, baseMix, withDensities } from './base-mix.ts';
 import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
 import { BASE_WATER_CEMENT, demandWaterCement, waterCementNotes } from './water-cement-limits.ts';
@@ -137,9 +137,7 @@ export function proportion(input: ProportionInput): Proportion {
     airShare: foamShare * (1 - foamDensity / waterDensity),
     notes: [
       ...waterCementNotes({ waterCement: base, sandCement }),
-      ...(wetDensity < CELLULAR_RANGE.min || wetDensity > CELLULAR_RANGE.max
-        ? [{ code: 'outside-range', of: 'wetDensity' }]
-        : []),
+      ...outsideRange('wetDensity', wetDensity, CELLULAR_RANGE),
       ...(counted ? [] : [{ code: 'foam-mass-ignored', of: 'wetDensity' }]),
     ],
   };

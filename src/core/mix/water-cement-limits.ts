@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import type { Note } from '../notes.ts';
+import type { Note } from '../note.ts';
 
 /**
  * Water-cement ratios of the base mix that are refused outright. Below 0.2 there is less water than the
