@@ -1,0 +1,78 @@
+import type { Coupling, Form, Lift, Multipliers } from './lift.ts';
+import { judgeLift } from './single.ts';
+
+export type MultiplierName = keyof Multipliers;
+
+export interface Change {
+  /** What is changed, as a short code. */
+  readonly change:
+    | 'hold-closer'
+    | 'start-nearer-waist'
+    | 'shorter-travel'
+    | 'turn-feet'
+    | 'halve-rate'
+    | 'better-grip'
+    | 'halve-mass';
+  readonly lift: Lift;
+  readonly mass: number;
+  /** The limit and index after the change, kg and without unit. */
+  readonly weightLimit: number;
+  readonly liftingIndex: number;
+}
+
+/** How far one practicable change goes, m. Common practice, no source. @source common-practice */
+export const NEARER_BY = 0.1;
+export const RAISED_BY = 0.25;
+/** One practicable change of twist, degrees. Common practice, no source. @source common-practice */
+export const TURNED_BY = 45;
+
+/**
+ * Which multiplier costs most? The smallest, since they multiply. Ties go to the first in the order of
+ * the equation.
+ * @source niosh-lifting-manual p. 7 (the product)
+ */
+export function costliestMultiplier(m: Multipliers): MultiplierName {
+  const names = Object.keys(m) as MultiplierName[];
+  return names.reduce((worst, name) => (m[name] < m[worst] ? name : worst));
+}
+
+/**
+ * What one change helps most? Tries one practicable step of each kind alone and ranks them by the lifting
+ * index they leave, best first: 10 cm closer, 25 cm nearer waist height (75 cm), travel halved, feet
+ * turned 45° nearer, half the rate, the next better grip, half the mass. The sizes of the steps are
+ * common practice, no source; a step that changes nothing is left out.
+ * @param lift as for `judgeLift`
+ * @param mass kg
+ * @throws {DomainError} as `judgeLift`
+ * @source common-practice
+ */
+export function rankChanges(lift: Lift, mass: number, form: Form = 'metric'): readonly Change[] {
+  const now = judgeLift(lift, mass, form);
+  const tried: readonly [Change['change'], Partial<Lift>, number?][] = [
+    [
+      'hold-closer',
+      { horizontal: Math.max(lift.horizontal - NEARER_BY, Math.min(lift.horizontal, 0.25)) },
+    ],
+    ['start-nearer-waist', { vertical: toward(lift.vertical, 0.75, RAISED_BY) }],
+    ['shorter-travel', { travel: lift.travel / 2 }],
+    ['turn-feet', { asymmetry: toward(lift.asymmetry, 0, TURNED_BY) }],
+    ['halve-rate', { perMinute: lift.perMinute / 2 }],
+    ['better-grip', { coupling: BETTER[lift.coupling] }],
+    ['halve-mass', {}, mass / 2],
+  ];
+  return tried
+    .map(([change, part, lighter = mass]) => {
+      const changed = { ...lift, ...part };
+      const { weightLimit, liftingIndex } = judgeLift(changed, lighter, form);
+      return { change, lift: changed, mass: lighter, weightLimit, liftingIndex };
+    })
+    .filter((c) => c.liftingIndex < now.liftingIndex)
+    .sort((a, b) => a.liftingIndex - b.liftingIndex);
+}
+
+const BETTER: Readonly<Record<Coupling, Coupling>> = { poor: 'fair', fair: 'good', good: 'good' };
+
+function toward(value: number, target: number, step: number): number {
+  const gap = target - value;
+  return Math.abs(gap) <= step ? target : value + Math.sign(gap) * step;
+}

@@ -1,0 +1,9 @@
+/** To two decimals, halves up, undisturbed by binary fractions: 0.985 becomes 0.99 as in the tables. */
+export function toTwoDecimals(x: number): number {
+  return Math.round(x * 100 + 1e-7) / 100;
+}
+
+/** To one decimal, halves up: how the manual gives weight limits and lifting indices (p. 29). */
+export function toOneDecimal(x: number): number {
+  return Math.round(x * 10 + 1e-8) / 10;
+}

@@ -1,0 +1,103 @@
+import { demand } from '../domain-error.ts';
+import type { Note } from '../note.ts';
+
+interface Band {
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * The share of the estimated flexural strength that handling may use: one half. A choice on the cautious
+ * side of the 1/1.5 that precast practice uses against cracking (from memory, `pci-handbook`).
+ * Common practice, no source. @source common-practice
+ */
+export const CAUTIOUS_SHARE = 0.5;
+
+/**
+ * Before this adjusted age, s, no estimate is offered, whatever the growth curve says: a curve fitted to
+ * days says nothing about hours. 16 h is the least time test specimens stay in their moulds.
+ * Read second-hand. @source en-12390-2
+ */
+export const EARLIEST_ADJUSTED_AGE = 16 * 3600;
+
+export interface StripWindow {
+  /** Time after casting, s, when stripping would be safe if everything is favourable. */
+  readonly earliest?: number;
+  /** Time after casting, s, when it should be safe even if everything is unfavourable. */
+  readonly latest?: number;
+  /** The flexural strength the handling asks for, Pa: stress ÷ share, as a band. */
+  readonly needed: Band;
+  readonly notes: readonly Note[];
+}
+
+/**
+ * When is the part strong enough to strip and lift? The span of times between the favourable and the
+ * unfavourable end: the first time t with stress ≤ share · strength28 · gain(adjustedAge(t)).
+ * Favourable: low stress, high strength, `gain.fast`, `adjustedAge.fast`; unfavourable: the others.
+ * An end is absent when it is not reached within `within` (note `not-reached`, of the end). When an end
+ * is set by `EARLIEST_ADJUSTED_AGE` rather than by strength, a note says `set-not-strength`.
+ * An estimate to plan by: the part itself is tested before it is moved. The growth curves are made for
+ * ordinary concrete; no source seen validates them for foamed concrete, which the note
+ * `growth-not-validated` says every time.
+ * @param asked
+ *   stress Pa, with its factors; strength28 flexural strength at the reference age, Pa; gain: share of
+ *   that strength at an adjusted age (s), never falling; adjustedAge: adjusted age (s) at a time after
+ *   casting (s), never falling; share 0–1; within: how far to look, s; floor: adjusted age, s
+ * @throws {DomainError} for stresses or strengths not above 0, bands upside down, a share outside 0–1, or
+ *   a time not above 0
+ * @source common-practice
+ * @source en-12390-2
+ */
+export function stripWindow(asked: {
+  readonly stress: Band;
+  readonly strength28: Band;
+  readonly gain: Record<'slow' | 'fast', (adjustedAge: number) => number>;
+  readonly adjustedAge: Record<'slow' | 'fast', (elapsed: number) => number>;
+  readonly share?: number;
+  readonly floor?: number;
+  readonly within: number;
+}): StripWindow {
+  const { stress, strength28, gain, adjustedAge, within } = asked;
+  const { share = CAUTIOUS_SHARE, floor = EARLIEST_ADJUSTED_AGE } = asked;
+  demandBand('stress', stress);
+  demandBand('strength28', strength28);
+  demand('share', share, 'ratio', { min: 0, aboveMin: true, max: 1 });
+  demand('floor', floor, 'time', { min: 0 });
+  demand('within', within, 'time', { min: 0, aboveMin: true });
+  const needed = { low: stress.low / share, high: stress.high / share };
+  const notes: Note[] = [{ code: 'growth-not-validated', of: 'gain' }];
+  const earliest = end('earliest', 'fast', needed.low / strength28.high);
+  const latest = end('latest', 'slow', needed.high / strength28.low);
+  return {
+    ...(earliest === undefined ? {} : { earliest }),
+    ...(latest === undefined ? {} : { latest }),
+    needed,
+    notes,
+  };
+
+  function end(of: string, pace: 'slow' | 'fast', fraction: number): number | undefined {
+    const old = (t: number) => adjustedAge[pace](t) >= floor;
+    const strong = (t: number) => gain[pace](adjustedAge[pace](t)) >= fraction;
+    const time = firstTime((t) => old(t) && strong(t), within);
+    if (time === undefined) notes.push({ code: 'not-reached', of });
+    else if (strong(firstTime(old, within)!)) notes.push({ code: 'set-not-strength', of });
+    return time;
+  }
+}
+
+/** The first time in 0…within at which a condition that never lapses holds, to a second. */
+function firstTime(holds: (t: number) => boolean, within: number): number | undefined {
+  if (!holds(within)) return undefined;
+  let [low, high] = [0, within];
+  while (high - low > 1) {
+    const middle = (low + high) / 2;
+    if (holds(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+function demandBand(quantity: string, { low, high }: Band): void {
+  demand(quantity, low, 'stress', { min: 0, aboveMin: true });
+  demand(quantity, high, 'stress', { min: low });
+}
