@@ -79,7 +79,8 @@ export function correctMix(input: CorrectionInput): Correction {
 
   const volumeBefore = massInHand / measuredDensity;
   const action = choose(measuredDensity - targetDensity, tolerance);
-  const excess = massInHand - targetDensity * volumeBefore;
+  // M − ρt V, written so that its sign cannot be lost to rounding.
+  const excess = (measuredDensity - targetDensity) * volumeBefore;
   const foamVolume = action === 'add-foam' ? excess / (targetDensity - foamDensity) : 0;
   const baseVolume = action === 'add-base-mix' ? -excess / (baseDensity - targetDensity) : 0;
   const foamMass = foamVolume * foamDensity;

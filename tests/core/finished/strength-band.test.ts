@@ -1,0 +1,86 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { STRENGTH_RELATIONS, strengthBand } from '../../../src/core/finished/strength-band.ts';
+import { WONG_2026 } from '../../../src/core/finished/strength-relations/measured.ts';
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe('each relation', () => {
+  test.each(STRENGTH_RELATIONS)(
+    '$key never falls as density rises, and is in order',
+    (relation) => {
+      const { min, max } = relation.range;
+      fc.assert(
+        fc.property(between(0, 1), between(0, 1), (a, b) => {
+          const [lighter, denser] = [Math.min(a, b), Math.max(a, b)].map((share) =>
+            relation.at(min + share * (max - min)),
+          );
+          expect(denser!.low).toBeGreaterThanOrEqual(lighter!.low);
+          expect(lighter!.low).toBeGreaterThan(0);
+          if (lighter!.high !== null && denser!.high !== null) {
+            expect(denser!.high).toBeGreaterThanOrEqual(lighter!.high);
+            expect(lighter!.high).toBeGreaterThan(lighter!.low);
+          }
+        }),
+      );
+    },
+  );
+
+  test('no two share a key', () => {
+    const keys = STRENGTH_RELATIONS.map(({ key }) => key);
+    expect(new Set(keys).size).toBe(keys.length);
+  });
+});
+
+describe('the band', () => {
+  test('holds every relation that covers the density, and never one number', () => {
+    fc.assert(
+      fc.property(between(100, 2500), between(0.6, 1), (wetDensity, dried) => {
+        const band = strengthBand({ wetDensity, ovenDryDensity: wetDensity * dried });
+        if (!band.known) return;
+        expect(band.relations.length).toBeGreaterThan(0);
+        for (const { low, high } of band.relations) {
+          expect(low).toBeGreaterThanOrEqual(band.low);
+          if (band.high !== null) expect(high ?? low).toBeLessThanOrEqual(band.high);
+        }
+        if (band.high !== null) expect(band.high).toBeGreaterThan(band.low);
+      }),
+    );
+  });
+
+  test('at the demo density is a fraction of a megapascal to a few', () => {
+    const band = strengthBand({ wetDensity: 600, ovenDryDensity: 449 });
+    expect(band.known).toBe(true);
+    if (!band.known) return;
+    expect(band.relations.map(({ key }) => key).sort()).toEqual([
+      'aci-229r-classes',
+      'aci-523-1r-neat-cement',
+      'bca-table',
+      'c869-test-batch',
+      'caltrans-classes',
+    ]);
+    expect(band.low / 1e6).toBeCloseTo(0.55, 2);
+    expect(band.high! / 1e6).toBeCloseTo(1.55, 2);
+  });
+
+  test('outside every range says it does not know', () => {
+    expect(strengthBand({ wetDensity: 200, ovenDryDensity: 150 }).known).toBe(false);
+    expect(strengthBand({ wetDensity: 2400, ovenDryDensity: 2300 }).known).toBe(false);
+  });
+
+  test('where only minima are published the upper end is open', () => {
+    const band = strengthBand({ wetDensity: 300, ovenDryDensity: 230 });
+    expect(band).toMatchObject({ known: true, high: null });
+  });
+
+  test('refuses an oven-dry density above the wet', () => {
+    expect(() => strengthBand({ wetDensity: 500, ovenDryDensity: 600 })).toThrow('ovenDryDensity');
+  });
+});
+
+test('the measured points scatter more than sixfold near 780 kg/m³', () => {
+  expect(WONG_2026).toHaveLength(24);
+  const near = WONG_2026.filter(({ density }) => density > 745 && density < 790);
+  const strengths = near.map(({ strength }) => strength / 1e6);
+  expect(Math.max(...strengths) / Math.min(...strengths)).toBeGreaterThan(6);
+});

@@ -1,0 +1,102 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import {
+  hardnessFromDrops,
+  hardnessFromIons,
+  hardnessFromTitration,
+  hardnessParts,
+} from '../../../src/core/water/hardness.ts';
+import {
+  CALCIUM_CARBONATE_MOLAR_MASS,
+  tradeClass,
+  usgsClass,
+} from '../../../src/core/water/hardness-class.ts';
+
+/** mg/L as CaCO₃ to mol/m³. */
+const carbonate = (mgPerL: number) => mgPerL / 1000 / CALCIUM_CARBONATE_MOLAR_MASS;
+const amount = fc.double({ min: 0, max: 100, noNaN: true });
+
+describe('hardness from ions', () => {
+  test('the demo workshop has 311 mg/L as calcium carbonate', () => {
+    const { total } = hardnessFromIons({ calcium: 0.095, magnesium: 0.018 });
+    expect(total * CALCIUM_CARBONATE_MOLAR_MASS * 1000).toBeCloseTo(311.4, 1);
+  });
+
+  test('the parts make the total, and each grows with its own ion only', () => {
+    fc.assert(
+      fc.property(amount, amount, amount, (calcium, magnesium, more) => {
+        const before = hardnessFromIons({ calcium, magnesium });
+        const after = hardnessFromIons({ calcium: calcium + more, magnesium });
+        expect(before.total).toBe(before.calcium + before.magnesium);
+        expect(after.calcium).toBeGreaterThanOrEqual(before.calcium);
+        expect(after.magnesium).toBe(before.magnesium);
+      }),
+    );
+  });
+
+  test('refuses a negative ion by name', () => {
+    expect(() => hardnessFromIons({ calcium: 0.1, magnesium: -0.1 })).toThrow('magnesium');
+  });
+});
+
+describe('hardness from a titration', () => {
+  test('the blank is taken off, and does not matter when it is nothing', () => {
+    const run = { titrant: 15e-6, titre: 10, sample: 50e-6 };
+    expect(hardnessFromTitration(run)).toBeCloseTo(3, 12);
+    expect(hardnessFromTitration({ ...run, blank: 0 })).toBe(hardnessFromTitration(run));
+    expect(hardnessFromTitration({ ...run, blank: 0.5e-6 })).toBeCloseTo(2.9, 12);
+  });
+
+  test('refuses a blank above the titrant and an empty sample', () => {
+    const run = { titrant: 1e-6, titre: 10, sample: 50e-6 };
+    expect(() => hardnessFromTitration({ ...run, blank: 2e-6 })).toThrow('blank');
+    expect(() => hardnessFromTitration({ ...run, sample: 0 })).toThrow('sample');
+  });
+});
+
+test('a drop kit counts drops', () => {
+  expect(hardnessFromDrops({ drops: 17, perDrop: 0.1783 })).toBeCloseTo(3.0311, 6);
+  expect(() => hardnessFromDrops({ drops: 3, perDrop: 0 })).toThrow('perDrop');
+});
+
+test('carbonate and non-carbonate hardness make the total, and neither is negative', () => {
+  fc.assert(
+    fc.property(amount, amount, (total, alkalinity) => {
+      const parts = hardnessParts({ total, alkalinity });
+      expect(parts.carbonate + parts.nonCarbonate).toBeCloseTo(total, 9);
+      expect(parts.carbonate).toBeGreaterThanOrEqual(0);
+      expect(parts.nonCarbonate).toBeGreaterThanOrEqual(0);
+      expect(parts.carbonate).toBeLessThanOrEqual(alkalinity / 2);
+    }),
+  );
+});
+
+describe('classes', () => {
+  test.each([
+    [0, 'soft'],
+    [60, 'soft'],
+    [60.4, 'moderately-hard'],
+    [120, 'moderately-hard'],
+    [120.001, 'hard'],
+    [180, 'hard'],
+    [180.001, 'very-hard'],
+    [900, 'very-hard'],
+  ])('%d mg/L is %s to the survey', (mgPerL, name) => {
+    expect(usgsClass(carbonate(mgPerL))).toBe(name);
+  });
+
+  test.each([
+    [311, 'very-hard'],
+    [699.9, 'very-hard'],
+    [700, 'extremely-hard'],
+  ])('%d mg/L is %s to the trade', (mgPerL, name) => {
+    expect(tradeClass(carbonate(mgPerL))).toBe(name);
+  });
+
+  test('no hardness is refused but a negative one', () => {
+    fc.assert(fc.property(amount, (total) => usgsClass(total) !== undefined));
+    expect(() => usgsClass(-1)).toThrow(DomainError);
+    expect(() => usgsClass(Number.NaN)).toThrow(DomainError);
+  });
+});
