@@ -1,0 +1,46 @@
+import { type Kind, type Unit, unitOf } from './kinds.ts';
+import { readNumberText } from './number-text.ts';
+import { normalise, spellings } from './unit-spelling.ts';
+
+/** Pairs of units that people write one behind the other, and how many of the second make the first. */
+const PAIRS: Partial<
+  Record<Kind, readonly (readonly [first: string, second: string, per: number])[]>
+> = {
+  length: [['ft', 'in', 12]],
+  mass: [['lb', 'oz', 16]],
+  time: [
+    ['h', 'min', 60],
+    ['d', 'h', 24],
+    ['min', 's', 60],
+  ],
+};
+
+/**
+ * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`: a whole number of the larger unit, then less than
+ * one of it in the smaller. Gives the number in the larger unit, or undefined for anything else.
+ */
+export function readCompound(
+  text: string,
+  kind: Kind,
+): { readonly number: number; readonly unit: Unit } | undefined {
+  const pairs = PAIRS[kind];
+  const match =
+    pairs && /^([+\-\u2212]?)\s*(\d+)\s*([^\d\s-]+)\s*(-?)\s*([\d¼-¾⅐-⅞].*)$/u.exec(text);
+  if (!match) return undefined;
+  const [, sign, whole, firstUnit, dash, remainder] = match;
+  const second = readNumberText(remainder!);
+  if (!second.ok) return undefined;
+  for (const [firstId, secondId, per] of pairs) {
+    const unit = unitOf(kind, firstId);
+    if (!spelt(unit, firstUnit!) || !spelt(unitOf(kind, secondId), second.rest)) continue;
+    // The dash of 6'-0" is drafting practice; behind a word it could be a minus.
+    if (dash && normalise(firstUnit!) !== "'") continue;
+    if (second.number >= per) continue;
+    const size = Number(whole) + second.number / per;
+    return { number: sign && sign !== '+' ? -size : size, unit };
+  }
+  return undefined;
+}
+
+const spelt = (unit: Unit, text: string) =>
+  spellings(unit).some((spelling) => spelling.toLowerCase() === normalise(text).toLowerCase());

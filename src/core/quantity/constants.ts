@@ -1,0 +1,24 @@
+/**
+ * The exact numbers that customary units are built from, in SI.
+ * @source nist-sp-811 Appendix B.8 (exact factors), quoted from memory
+ */
+export const POUND = 0.45359237; // kg
+export const GRAIN = 64.79891e-6; // kg, 1/7000 lb
+export const FOOT = 0.3048; // m
+export const INCH = 0.0254; // m
+export const YARD = 0.9144; // m
+export const US_GALLON = 3.785411784e-3; // m³, 231 in³
+export const IMPERIAL_GALLON = 4.54609e-3; // m³
+export const STANDARD_GRAVITY = 9.80665; // m/s²
+export const POUND_FORCE = POUND * STANDARD_GRAVITY; // N
+export const FAHRENHEIT_DEGREE = 5 / 9; // K
+/** The International Table British thermal unit, from 1 Btu/lb = 2326 J/kg exactly. */
+export const BTU = 2326 * POUND; // J
+export const HOUR = 3600; // s
+
+/**
+ * Molar masses that define the hardness degrees, g/mol.
+ * @source hardness-definitions
+ */
+export const MOLAR_MASS_CALCIUM_CARBONATE = 100.0869;
+export const MOLAR_MASS_CALCIUM_OXIDE = 56.0774;

@@ -1,0 +1,21 @@
+import { type Kind, unitOf } from './kinds.ts';
+
+/**
+ * A value in SI, in another unit of its kind: `(si − offset) / factor`. No range applies.
+ * @throws {RangeError} when the kind has no such unit.
+ * @source nist-sp-811
+ */
+export function toUnit(si: number, kind: Kind, unitId: string): number {
+  const { factor, offset = 0 } = unitOf(kind, unitId);
+  return (si - offset) / factor;
+}
+
+/**
+ * A value in a unit of its kind, in SI: `value · factor + offset`. No range applies.
+ * @throws {RangeError} when the kind has no such unit.
+ * @source nist-sp-811
+ */
+export function fromUnit(value: number, kind: Kind, unitId: string): number {
+  const { factor, offset = 0 } = unitOf(kind, unitId);
+  return value * factor + offset;
+}

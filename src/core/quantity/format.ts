@@ -1,0 +1,141 @@
+import { toUnit } from './convert.ts';
+import { type Kind, unitOf } from './kinds.ts';
+
+/** How many digits a number is shown with. */
+export type Precision =
+  | { readonly significant: number }
+  | { readonly decimals: number }
+  /**
+   * The standard uncertainty, in the unit of the number. It keeps one digit, or two when its first
+   * is a 1, and the number ends at the same place.
+   */
+  | { readonly uncertainty: number };
+
+const MINUS = '\u2212';
+const GROUP = '\u202f';
+const NO_BREAK = '\u00a0';
+const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+/** No more digits than a double holds. */
+const MOST_DIGITS = 15;
+
+/** Digits d₁d₂d₃… and the power of ten of the first. */
+interface Rounded {
+  readonly digits: string;
+  readonly power: number;
+}
+
+/**
+ * A number for the page: `−12 345.6`, `3.40×10⁻⁵`. Plain digits from 10⁻⁴ up to 10⁷, else a power
+ * of ten. The same in every locale; a value that rounds to zero carries no sign.
+ * An uncertainty of 0 supports every digit: six are shown, without trailing zeros.
+ * @throws {RangeError} when `x` or the precision is not a number that can be used.
+ */
+export function formatNumber(x: number, how: Precision): string {
+  if (!Number.isFinite(x)) throw new RangeError(`${x} cannot be shown`);
+  if ('significant' in how && x === 0) return '0';
+  if ('uncertainty' in how && how.uncertainty === 0) return layOut(x, trimmed(round(x, 6)));
+  const rounded = roundTo(x, how);
+  return rounded ? layOut(x, rounded) : zero(how);
+}
+
+function roundTo(x: number, how: Precision): Rounded | undefined {
+  if ('significant' in how) {
+    demandWhole(how.significant, 1);
+    return round(x, how.significant);
+  }
+  if ('decimals' in how) {
+    demandWhole(how.decimals, 0);
+    return roundAt(x, -how.decimals);
+  }
+  return roundAt(x, lastPlace(how.uncertainty));
+}
+
+function demandWhole(digits: number, least: number): void {
+  if (!Number.isInteger(digits) || digits < least || digits > 20)
+    throw new RangeError(`${digits} is not a number of digits from ${least} to 20`);
+}
+
+/** The power of ten at which a value with this uncertainty ends. */
+function lastPlace(uncertainty: number): number {
+  if (!(uncertainty > 0 && Number.isFinite(uncertainty)))
+    throw new RangeError(`${uncertainty} is not an uncertainty`);
+  const { digits, power } = round(uncertainty, MOST_DIGITS);
+  return digits.startsWith('1') ? power - 1 : power;
+}
+
+function round(x: number, significant: number): Rounded {
+  const [digits, power] = Math.abs(x)
+    .toExponential(significant - 1)
+    .split('e');
+  return { digits: digits!.replace('.', ''), power: Number(power) };
+}
+
+/** Rounds at a power of ten; undefined when nothing is left. */
+function roundAt(x: number, place: number): Rounded | undefined {
+  if (x === 0) return undefined;
+  const wanted = round(x, MOST_DIGITS).power - place + 1;
+  if (wanted < 0) return undefined;
+  if (wanted === 0)
+    return Math.abs(x) >= 0.5 * 10 ** place ? { digits: '1', power: place } : undefined;
+  const { digits, power } = round(x, Math.min(wanted, 21));
+  // 9.96 at one decimal becomes 10.0: one digit more than was asked for.
+  const missing = power - place + 1 - digits.length;
+  return { digits: wanted > 21 ? digits : digits + '0'.repeat(Math.max(0, missing)), power };
+}
+
+function zero(how: Precision): string {
+  const decimals =
+    'decimals' in how ? how.decimals : 'uncertainty' in how ? -lastPlace(how.uncertainty) : 0;
+  return decimals > 0 && decimals <= 6 ? `0.${'0'.repeat(decimals)}` : '0';
+}
+
+const trimmed = ({ digits, power }: Rounded): Rounded => ({
+  digits: digits.replace(/0+$/, '') || '0',
+  power,
+});
+
+function layOut(x: number, { digits, power }: Rounded): string {
+  const sign = x < 0 && /[1-9]/.test(digits) ? MINUS : '';
+  if (power >= 7 || power < -4) {
+    const tail = digits.slice(1);
+    return `${sign}${digits[0]}${tail && `.${tail}`}×10${raised(power)}`;
+  }
+  if (power < 0) return `${sign}0.${'0'.repeat(-power - 1)}${digits}`;
+  const whole = digits.slice(0, power + 1).padEnd(power + 1, '0');
+  const tail = digits.slice(power + 1);
+  return `${sign}${grouped(whole)}${tail && `.${tail}`}`;
+}
+
+const grouped = (whole: string) =>
+  whole.length < 5 ? whole : whole.replace(/\B(?=(?:\d{3})+$)/g, GROUP);
+
+const raised = (power: number) =>
+  `${power < 0 ? '⁻' : ''}${[...`${Math.abs(power)}`].map((d) => SUPERSCRIPTS[Number(d)]).join('')}`;
+
+/**
+ * A quantity for the page, in one of its units: number, symbol, and both with a no-break space
+ * between. An uncertainty is given in SI. Three significant digits unless `how` says otherwise.
+ * @throws {RangeError} as `formatNumber` does, and when the kind has no such unit.
+ */
+export function formatQuantity(
+  si: number,
+  kind: Kind,
+  unitId: string,
+  how: Precision = { significant: 3 },
+): { readonly number: string; readonly unit: string; readonly text: string } {
+  const { symbol, factor } = unitOf(kind, unitId);
+  const inUnit = 'uncertainty' in how ? { uncertainty: how.uncertainty / factor } : how;
+  const number = formatNumber(toUnit(si, kind, unitId), inUnit);
+  return { number, unit: symbol, text: symbol ? `${number}${NO_BREAK}${symbol}` : number };
+}
+
+/**
+ * A quantity as text for a field, in one of its units: ASCII, no grouping, no trailing zeros.
+ * `parseQuantity` reads it back.
+ * @throws {RangeError} when the value is not finite or the kind has no such unit.
+ */
+export function formatPlain(si: number, kind: Kind, unitId: string, significant = 6): string {
+  const value = toUnit(si, kind, unitId);
+  if (!Number.isFinite(value)) throw new RangeError(`${value} cannot be shown`);
+  return String(Number(value.toPrecision(significant)) + 0);
+}

@@ -1,0 +1,107 @@
+import { readCompound } from './compound.ts';
+import { KINDS, type Kind, type Unit, unitOf } from './kinds.ts';
+import { readNumberText } from './number-text.ts';
+import { findUnit } from './unit-spelling.ts';
+
+export type Problem =
+  | { readonly code: 'empty' }
+  | { readonly code: 'not-a-number'; readonly read: string }
+  /** Both ways the text can be read, as plain numbers. */
+  | {
+      readonly code: 'ambiguous';
+      readonly read: string;
+      readonly readings: readonly [string, string];
+    }
+  /** `known` are the symbols of the kind's units. */
+  | {
+      readonly code: 'unknown-unit';
+      readonly read: string;
+      readonly unit: string;
+      readonly known: readonly string[];
+    }
+  /** A unit of another kind, and which. */
+  | {
+      readonly code: 'other-kind';
+      readonly read: string;
+      readonly unit: string;
+      readonly kind: Kind;
+    }
+  | { readonly code: 'several-numbers'; readonly read: string }
+  | { readonly code: 'too-large'; readonly read: string };
+
+export interface Quantity {
+  readonly ok: true;
+  /** In SI. */
+  readonly value: number;
+  readonly unit: Unit;
+  /** Whether the unit was typed behind the number, not taken from the field. */
+  readonly typedUnit: boolean;
+  /** As typed, in `unit`. */
+  readonly number: number;
+  /** Whether a comma was read as the decimal mark. */
+  readonly comma: boolean;
+}
+
+export type Parsed = Quantity | { readonly ok: false; readonly problem: Problem };
+
+const INVISIBLE = /[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad]/g;
+/** A digit that starts a number of its own, not one inside a unit such as m3. */
+const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
+
+/**
+ * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
+ * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
+ * What could be a thousands mark (`1,234`) is never guessed. Never throws on any text, and never
+ * gives a value that is not finite.
+ * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
+ */
+export function parseQuantity(
+  text: string,
+  kind: Kind,
+  shownUnit: string = KINDS[kind].shown.metric,
+): Parsed {
+  const shown = unitOf(kind, shownUnit);
+  const read = text.replace(INVISIBLE, '').trim();
+  if (read === '') return { ok: false, problem: { code: 'empty' } };
+
+  const compound = readCompound(read, kind);
+  if (compound) return inSi(read, compound.number, compound.unit, true, false);
+
+  const front = readNumberText(read);
+  if (!front.ok) {
+    if (front.code === 'ambiguous')
+      return { ok: false, problem: { code: 'ambiguous', read, readings: front.readings } };
+    return { ok: false, problem: { code: isTable(read) ? 'several-numbers' : front.code, read } };
+  }
+
+  const rest = front.rest.trim();
+  if (rest === '') return inSi(read, front.number, shown, false, front.comma);
+  const found = findUnit(rest, kind);
+  if (found?.kind === kind) return inSi(read, front.number, found.unit, true, front.comma);
+  if (found)
+    return { ok: false, problem: { code: 'other-kind', read, unit: rest, kind: found.kind } };
+  return { ok: false, problem: whatFollows(read, rest, kind) };
+}
+
+function inSi(
+  read: string,
+  number: number,
+  unit: Unit,
+  typedUnit: boolean,
+  comma: boolean,
+): Parsed {
+  const value = number * unit.factor + (unit.offset ?? 0);
+  if (!Number.isFinite(number) || !Number.isFinite(value))
+    return { ok: false, problem: { code: 'too-large', read } };
+  return { ok: true, value, unit, typedUnit, number, comma };
+}
+
+function whatFollows(read: string, rest: string, kind: Kind): Problem {
+  if (ANOTHER_NUMBER.test(rest)) return { code: 'several-numbers', read };
+  if (!/[\p{L}°%‰'"#]/u.test(rest)) return { code: 'not-a-number', read };
+  const known = KINDS[kind].units.map(({ symbol }) => symbol).filter(Boolean);
+  return { code: 'unknown-unit', read, unit: rest, known };
+}
+
+/** Something pasted from a table: more than one number, in rows or columns. */
+const isTable = (read: string) => /[\t\n;]/.test(read) && (read.match(/\d+/g)?.length ?? 0) > 1;

@@ -1,0 +1,111 @@
+import { KINDS, type Kind, type Unit } from './kinds.ts';
+
+const DIGITS: Readonly<Record<string, string>> = {
+  '⁰': '0',
+  '¹': '1',
+  '²': '2',
+  '³': '3',
+  '⁴': '4',
+  '⁵': '5',
+  '⁶': '6',
+  '⁷': '7',
+  '⁸': '8',
+  '⁹': '9',
+  '⁻': '-',
+  '₃': '3',
+};
+
+/**
+ * One spelling for every way of typing the same unit: `kg/m³`, `kg/m^3` and `kg per m3` agree, and
+ * so do `W/(m·K)` and `W/(m K)`. Case is kept, because it tells mPa from MPa.
+ */
+export function normalise(unit: string): string {
+  return unit
+    .replace(/[⁰¹²³⁴-⁹⁻₃]/g, (mark) => DIGITS[mark] ?? mark)
+    .replace(/[\u2212\u2010\u2011]/g, '-')
+    .replace(/[µμ]/g, 'u')
+    .replace(/[º˚]/g, '°')
+    .replace(/℃/g, '°C')
+    .replace(/℉/g, '°F')
+    .replace(/[′’‘`´]/g, "'")
+    .replace(/[″”“]/g, '"')
+    .replace(/[⁄∕]/g, '/')
+    .replace(/\^|\*\*/g, '')
+    .replace(/[()[\]·⋅∙•*]/g, ' ')
+    .replace(/\bU\.\s*S\./gi, 'US')
+    .replace(/\.(?=\s|$)/g, '')
+    .replace(/\./g, ' ')
+    .replace(/\bdeg(?:ree)?s?(?:\s+|(?=[CFde]H?\b)|$)/gi, '°')
+    .replace(/°\s+/g, '°')
+    .replace(/\s+as\s+/gi, ' ')
+    .replace(/\s+per\s+/gi, '/')
+    .replace(/\s*\/\s*/g, '/')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+interface Spellings {
+  readonly exact: ReadonlyMap<string, Unit>;
+  /** Without regard to case; a spelling that two units share is left out. */
+  readonly folded: ReadonlyMap<string, readonly { spelling: string; unit: Unit }[]>;
+}
+
+/** Every spelling of a unit, normalised; one with spaces may also be typed without. */
+export function spellings(unit: Unit): string[] {
+  const all = [unit.symbol, unit.id, ...unit.aliases].map(normalise);
+  const closed = all.map((spelling) => spelling.replace(/ /g, ''));
+  // The plain number's id stands for no unit: nobody types it behind a number.
+  return [...new Set([...all, ...closed])].filter((spelling) => spelling && spelling !== '1');
+}
+
+const tables = new Map<Kind, Spellings>();
+
+function table(kind: Kind): Spellings {
+  const known = tables.get(kind);
+  if (known) return known;
+  const exact = new Map<string, Unit>();
+  const folded = new Map<string, { spelling: string; unit: Unit }[]>();
+  for (const unit of KINDS[kind].units)
+    for (const spelling of spellings(unit)) {
+      exact.set(spelling, unit);
+      const key = spelling.toLowerCase();
+      folded.set(key, [...(folded.get(key) ?? []), { spelling, unit }]);
+    }
+  const made = { exact, folded };
+  tables.set(kind, made);
+  return made;
+}
+
+/** A correct symbol with the prefix milli or mega, which case alone tells apart. */
+const PREFIXED = /^[mM](?:Pa|mol|bar|[gLlJWNm])(?![a-z])/;
+
+function foldedUnit(kind: Kind, typed: string): Unit | undefined {
+  const found = (table(kind).folded.get(typed.toLowerCase()) ?? []).filter(
+    ({ spelling }) => !(PREFIXED.test(typed) && spelling[0] !== typed[0]),
+  );
+  const units = new Set(found.map(({ unit }) => unit));
+  return units.size === 1 ? found[0]!.unit : undefined;
+}
+
+export type Found = { readonly kind: Kind; readonly unit: Unit };
+
+/**
+ * The unit a reader typed. The exact spelling wins, here and then in other kinds (`°F` behind a
+ * hardness is a temperature); after that case does not matter, unless it would turn milli into
+ * mega or leave two units to choose from.
+ */
+export function findUnit(text: string, kind: Kind): Found | undefined {
+  const typed = normalise(text);
+  if (!typed) return undefined;
+  const others = (Object.keys(KINDS) as Kind[]).filter((other) => other !== kind);
+  const searches: ((kind: Kind) => Unit | undefined)[] = [
+    (k) => table(k).exact.get(typed),
+    (k) => foldedUnit(k, typed),
+  ];
+  for (const search of searches)
+    for (const candidate of [kind, ...others]) {
+      const unit = search(candidate);
+      if (unit) return { kind: candidate, unit };
+    }
+  return undefined;
+}
