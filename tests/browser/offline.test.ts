@@ -1,0 +1,112 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, test } from 'vitest';
+import { type Served, serve } from '../../scripts/serve.mjs';
+import { keepOffline } from '../../scripts/site/offline.mjs';
+import { type Opened, openPage, site } from './browser.ts';
+
+let served: Served | undefined;
+let opened: Opened | undefined;
+let copy: string | undefined;
+
+afterEach(async () => {
+  await opened?.close();
+  await served?.close();
+  if (copy) rmSync(copy, { recursive: true, force: true });
+  opened = served = copy = undefined;
+});
+
+/** Serves a site by itself, so that it can be stopped, and opens it once. */
+async function visit(folder: string): Promise<Page> {
+  served = await serve({ folder, base: site.base });
+  opened = await openPage('', { at: served.url, offline: true });
+  await opened.page.waitForFunction(
+    () => navigator.serviceWorker.controller?.state === 'activated',
+    undefined,
+    { timeout: 30_000 },
+  );
+  return opened.page;
+}
+
+const heading = (page: Page) => page.locator('h1').innerText();
+
+/** A page's heading and how it is dressed: what a reader sees of a page that came whole. */
+const look = (page: Page) =>
+  page.evaluate(() => ({
+    heading: document.querySelector('h1')?.textContent,
+    title: document.title,
+    font: getComputedStyle(document.body).fontFamily,
+    sheets: [...document.styleSheets].map((sheet) => sheet.cssRules.length),
+  }));
+
+describe('without a network', () => {
+  test('every page opens after one visit to the first', async () => {
+    const page = await visit(site.folder);
+    const online = new Map<string, Awaited<ReturnType<typeof look>>>();
+    const other = await openPage('');
+    for (const path of site.pages) {
+      await other.go(path);
+      online.set(path, await look(other.page));
+    }
+    await other.close();
+
+    await served?.close();
+    const failed: string[] = [];
+    page.on('requestfailed', (request) => {
+      if (!request.url().endsWith('/sw.js')) failed.push(request.url());
+    });
+    for (const path of site.pages) {
+      await opened?.go(path);
+      expect(await look(page), path).toEqual(online.get(path));
+    }
+    expect(failed).toEqual([]);
+  });
+
+  test('search answers', async () => {
+    const page = await visit(site.folder);
+    await served?.close();
+    await opened?.go('');
+    await page.keyboard.press('/');
+    await page.keyboard.type('hard water');
+    const first = page.locator('#search-found [role="option"]').first();
+    await first.waitFor();
+    const address = await first.getAttribute('href');
+    await page.keyboard.press('Enter');
+    await page.waitForURL(new URL(address ?? '', page.url()).href);
+    expect(await heading(page)).not.toBe('');
+  });
+
+  test('a page nobody knows gets the page that helps', async () => {
+    const page = await visit(site.folder);
+    await opened?.go('404.html');
+    const helps = await heading(page);
+    await served?.close();
+    await opened?.go('no-such-page/');
+    expect(await heading(page)).toBe(helps);
+  });
+});
+
+test('a newer build is offered, and nothing of it is seen before it is accepted', async () => {
+  copy = mkdtempSync(join(tmpdir(), 'slurry-'));
+  cpSync(site.folder, copy, { recursive: true });
+  const page = await visit(copy);
+  const before = await heading(page);
+
+  for (const name of ['index.html', '404.html']) {
+    const file = join(copy, name);
+    writeFileSync(file, readFileSync(file, 'utf8').replace('</h1>', ' made anew</h1>'));
+  }
+  await keepOffline(copy);
+  await page.reload();
+  const notice = page.locator('[data-notice="update"]');
+  await notice.waitFor({ timeout: 30_000 });
+  expect(await heading(page)).toBe(before);
+  await opened?.go('404.html');
+  expect(await heading(page)).not.toContain('made anew');
+
+  await opened?.go('');
+  await notice.getByRole('button', { name: 'Use it now' }).click();
+  await page.getByRole('heading', { level: 1, name: /made anew/ }).waitFor({ timeout: 30_000 });
+});
