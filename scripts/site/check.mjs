@@ -26,5 +26,26 @@ export async function checkSite(folder, { base, site }) {
   for (const needed of ['index.html', '404.html']) {
     if (!files.includes(needed)) faults.push(`${needed}: is missing`);
   }
-  return { pages: pages.length, faults: [...new Set(faults)].sort() };
+  return { pages: pages.length, faults: together(faults) };
+}
+
+/**
+ * One line a fault, naming its first file: what is wrong with a layout is wrong on every page.
+ * @param {readonly string[]} faults
+ */
+function together(faults) {
+  /** @type {Map<string, Set<string>>} */
+  const byFault = new Map();
+  for (const line of faults) {
+    const [file = '', ...rest] = line.split(': ');
+    const fault = rest.join(': ');
+    byFault.set(fault, (byFault.get(fault) ?? new Set()).add(file));
+  }
+  return [...byFault]
+    .map(([fault, files]) => {
+      const [first = '', ...others] = [...files].sort();
+      const also = others.length > 0 ? ` (and on ${others.length} more pages)` : '';
+      return `${first}: ${fault}${also}`;
+    })
+    .sort();
 }

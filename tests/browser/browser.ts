@@ -69,6 +69,8 @@ export async function openPage(path: string, opening: Opening = {}): Promise<Ope
 function listen(page: Page, complaints: string[]) {
   page.on('console', (message) => {
     if (message.type() !== 'error' && message.type() !== 'warning') return;
+    // Our own doing: see `serviceWorkers` above.
+    if (message.text().includes('registration blocked by Playwright')) return;
     complaints.push(`console ${message.type()}: ${message.text()} (${message.location().url})`);
   });
   page.on('pageerror', (error) => complaints.push(`uncaught: ${error.message}`));
