@@ -40,7 +40,11 @@ export function baseMix(recipe: BaseRecipe): BaseMix {
   return { density: massPerCement / volumePerCement, volumePerCement, massPerCement };
 }
 
-/** The particle densities of a recipe, checked, with the named defaults where it gives none. */
+/**
+ * The particle densities of a recipe, checked, with the named defaults where it gives none.
+ * @throws {DomainError} for a density no such material has.
+ * @source none: the defaults name their own
+ */
 export function withDensities(recipe: BaseRecipe): {
   readonly cementDensity: number;
   readonly sandDensity: number;

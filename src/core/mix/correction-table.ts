@@ -61,6 +61,7 @@ export function correctionTable(sheet: {
  * under it and `above` over it. Those that are not positive are left out.
  *
  * @throws {DomainError} for a step of nothing or counts over 100.
+ * @source none: it spaces the lines of a printed sheet
  */
 export function densitiesAround(spread: {
   readonly targetDensity: number;

@@ -29,6 +29,7 @@ export interface Loads {
  * another load.
  *
  * @throws {DomainError} for a mixer or a bucket that holds nothing, or more than 10,000 loads.
+ * @source none: it shares out what has been worked out
  */
 export function mixerLoads(plan: {
   readonly batch: BatchAmounts;

@@ -23,6 +23,7 @@ export const USUAL_MAX_SANDED = 1.25;
  * range for the kind of mix.
  *
  * @throws {DomainError} outside 0.2–2; 'paste-robs-foam' below.
+ * @source asce-texas-lcc (0.35–0.80), thakrele-2014 (to 1.25 with sand)
  */
 export function waterCementNotes(base: {
   readonly waterCement: number;
@@ -39,6 +40,7 @@ export function waterCementNotes(base: {
 /**
  * Refuses a w/c that no base mix has.
  * @throws {DomainError} outside 0.2–2; 'paste-robs-foam' below.
+ * @source astm-c869 Table 1 note (0.2), common-practice (2)
  */
 export function demandWaterCement(waterCement: number): void {
   const { min } = BASE_WATER_CEMENT;

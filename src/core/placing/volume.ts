@@ -26,6 +26,7 @@ export type Piece =
  * The exact volume of one piece, m³: length × width × thickness; π/4 d² h; π/4 (D² − d²) h.
  *
  * @throws {DomainError} for a measure that is not positive, or a ring whose hole is not inside it.
+ * @source none: it is geometry
  */
 export function pieceVolume(piece: Piece): number {
   switch (piece.shape) {

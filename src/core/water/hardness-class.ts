@@ -1,7 +1,5 @@
 import { demand } from '../domain-error.ts';
-
-/** Molar mass of calcium carbonate, kg/mol. @source iupac-atomic-weights (from memory) */
-export const CALCIUM_CARBONATE_MOLAR_MASS = 0.1000869;
+import { MOLAR_MASS_CALCIUM_CARBONATE } from '../quantity/constants.ts';
 
 export type UsgsClass = 'soft' | 'moderately-hard' | 'hard' | 'very-hard';
 
@@ -47,6 +45,6 @@ export function tradeClass(total: number): UsgsClass | 'extremely-hard' {
 const BINARY_SLACK = 1e-12;
 
 /** mol/m³ to mg/L as CaCO₃. */
-const asCarbonate = (total: number) => total * CALCIUM_CARBONATE_MOLAR_MASS * 1000;
+const asCarbonate = (total: number) => total * MOLAR_MASS_CALCIUM_CARBONATE;
 
 const exceeds = (total: number, end: number) => asCarbonate(total) > end * (1 + BINARY_SLACK);

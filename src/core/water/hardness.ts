@@ -44,7 +44,7 @@ export function hardnessFromTitration(run: {
   readonly blank?: number;
 }): number {
   const { titrant, titre, sample, blank = 0 } = run;
-  demand('titre', titre, 'hardness', { min: 0, aboveMin: true });
+  demand('titre', titre, 'amountConcentration', { min: 0, aboveMin: true });
   demand('sample', sample, 'volume', { min: 0, aboveMin: true });
   demand('titrant', titrant, 'volume', { min: 0 });
   demand('blank', blank, 'volume', { min: 0, max: titrant });
@@ -82,7 +82,7 @@ export function hardnessParts(water: { readonly total: number; readonly alkalini
   readonly nonCarbonate: number;
 } {
   demand('total', water.total, 'hardness', { min: 0 });
-  demand('alkalinity', water.alkalinity, 'hardness', { min: 0 });
+  demand('alkalinity', water.alkalinity, 'amountConcentration', { min: 0 });
   const carbonate = Math.min(water.total, water.alkalinity / 2);
   return { carbonate, nonCarbonate: water.total - carbonate };
 }

@@ -1,26 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { MOLAR_MASS_CALCIUM_CARBONATE } from '../../../src/core/quantity/constants.ts';
 import {
   hardnessFromDrops,
   hardnessFromIons,
   hardnessFromTitration,
   hardnessParts,
 } from '../../../src/core/water/hardness.ts';
-import {
-  CALCIUM_CARBONATE_MOLAR_MASS,
-  tradeClass,
-  usgsClass,
-} from '../../../src/core/water/hardness-class.ts';
+import { tradeClass, usgsClass } from '../../../src/core/water/hardness-class.ts';
 
 /** mg/L as CaCO₃ to mol/m³. */
-const carbonate = (mgPerL: number) => mgPerL / 1000 / CALCIUM_CARBONATE_MOLAR_MASS;
+const carbonate = (mgPerL: number) => mgPerL / MOLAR_MASS_CALCIUM_CARBONATE;
 const amount = fc.double({ min: 0, max: 100, noNaN: true });
 
 describe('hardness from ions', () => {
   test('the demo workshop has 311 mg/L as calcium carbonate', () => {
     const { total } = hardnessFromIons({ calcium: 0.095, magnesium: 0.018 });
-    expect(total * CALCIUM_CARBONATE_MOLAR_MASS * 1000).toBeCloseTo(311.4, 1);
+    expect(total * MOLAR_MASS_CALCIUM_CARBONATE).toBeCloseTo(311.4, 1);
   });
 
   test('the parts make the total, and each grows with its own ion only', () => {

@@ -1,3 +1,5 @@
+import { FOOT, INCH, POUND, POUND_FORCE } from '../../quantity/constants.ts';
+
 /** How far a figure can be trusted: seen in the source, or recalled. */
 export type Standing = 'published' | 'from memory';
 
@@ -19,14 +21,17 @@ export interface StrengthRelation {
 }
 
 /** Pound per cubic foot and pound per square inch in SI, exact. @source nist-sp-811 */
-export const LB_PER_FT3 = 0.45359237 / 0.3048 ** 3;
-export const PSI = (0.45359237 * 9.80665) / 0.0254 ** 2;
+export const LB_PER_FT3 = POUND / FOOT ** 3;
+export const PSI = POUND_FORCE / INCH ** 2;
 export const MPA = 1e6;
 
 /** A class of a specification: from this density on, at least this strength, until the next class. */
 export type Step = readonly [from: number, minimum: number];
 
-/** The minimum of the class a density falls in: the last step at or below it. */
+/**
+ * The minimum of the class a density falls in: the last step at or below it.
+ * @source none: it looks up a table that names its own source
+ */
 export function classMinimum(
   steps: readonly Step[],
 ): (density: number) => { readonly low: number; readonly high: null } {
@@ -39,7 +44,10 @@ export function classMinimum(
 /** A table of ranges at densities. */
 export type RangePoint = readonly [density: number, low: number, high: number];
 
-/** Both ends of the range, each on a straight line between the table's densities. */
+/**
+ * Both ends of the range, each on a straight line between the table's densities.
+ * @source none: it looks up a table that names its own source
+ */
 export function between(
   points: readonly RangePoint[],
 ): (density: number) => { readonly low: number; readonly high: number } {
