@@ -9,8 +9,8 @@ export const $entries = persistentMap<Record<string, Entry>>(
   KEYS.entries,
   {},
   {
-    encode: JSON.stringify,
-    decode: (text) => decode(text, (x): x is Entry => isEntry(x)) as Entry,
+    encode: (entry: Entry) => JSON.stringify(entry),
+    decode: (text: string) => decode(text, (x): x is Entry => isEntry(x)) as Entry,
   },
 );
 
@@ -18,12 +18,13 @@ export const $entries = persistentMap<Record<string, Entry>>(
 export const $kept = persistentMap<Record<string, Kept>>(
   KEYS.kept,
   {},
-  { encode: JSON.stringify, decode: (text) => decode(text, isKept) as Kept },
+  { encode: (kept: Kept) => JSON.stringify(kept), decode: (text: string) => decode(text, isKept) as Kept },
 );
 
 /** The system of units in force on the whole site. */
 export const $units = persistentAtom<System>(KEYS.units, 'metric', {
-  decode: (text) => (text === 'us' ? 'us' : 'metric'),
+  encode: (system: System) => system,
+  decode: (text: string) => (text === 'us' ? 'us' : 'metric'),
 });
 
 /** Puts an entry on the bench; an empty one is taken off. */

@@ -22,7 +22,7 @@ export interface Refusal {
    * A short code for the physical reason, when it is more than a plain range:
    * 'heavier-than-base-mix', 'paste-robs-foam'. A worksheet turns it into a sentence.
    */
-  readonly because?: string;
+  readonly because?: string | undefined;
 }
 
 /** Thrown by core when an input lies outside the physical domain. It carries facts, not prose. */

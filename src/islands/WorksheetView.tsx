@@ -100,19 +100,19 @@ export function WorksheetView({ sheet, formulas }: Props) {
       </div>
       {answered.ok && (
         <>
-          {sheet.figure?.({ values: reading.values, result: answered.result, say })}
+          {sheet.figure?.({ values: answered.values, result: answered.result, say })}
           {sheet.tables?.map(({ caption, columns, rows }) => (
             <Table
               caption={caption}
               columns={columns}
-              rows={rows(answered.result, reading.values, say)}
+              rows={rows(answered.result, answered.values, say)}
             />
           ))}
         </>
       )}
       <Working
         formulas={formulas}
-        put={answered.ok ? sheet.working.map((s) => s.put(reading.values, answered.result, say)) : []}
+        put={answered.ok ? sheet.working.map((s) => s.put(answered.values, answered.result, say)) : []}
       />
       <p class="unseen" role="status">
         {announced}

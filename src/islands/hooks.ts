@@ -9,7 +9,7 @@ const nothing = {};
 
 export const useEntries = (): Entries => useStore($entries, { ssr: () => nothing });
 export const useKept = (): KeptResults => useStore($kept, { ssr: () => nothing });
-export const useUnits = (): System => useStore($units, { ssr: () => 'metric' as const });
+export const useUnits = (): System => useStore($units, { ssr: () => 'metric' as System });
 
 /** The latest `text`, a while after it last changed; empty until it first changes. */
 export function useSettled(text: string, wait = 1000): string {
@@ -27,7 +27,7 @@ export function useSettled(text: string, wait = 1000): string {
 /** Remembers which input is being typed in, and forgets it after a pause or when it is left. */
 export function useTyping(pause = 900) {
   const [input, setInput] = useState<string>();
-  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const stop = () => {
     clearTimeout(timer.current);
     setInput(undefined);

@@ -15,6 +15,9 @@ export interface Sure {
 
 export interface Answered {
   readonly ok: true;
+  /** What core was given, and what it gave back. */
+  // biome-ignore lint/suspicious/noExplicitAny: each worksheet knows the types of its own values
+  readonly values: Readonly<Record<string, any>>;
   readonly result: unknown;
   /** Each result that applies, in SI, with its ± where that is carried. */
   readonly numbers: Readonly<Record<string, { readonly value: number; readonly sure?: Sure }>>;
@@ -43,6 +46,7 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
     }
     return {
       ok: true,
+      values,
       result,
       numbers,
       judgement: sheet.judge(result, values, say),

@@ -55,7 +55,8 @@ export type FieldReading = CellReading | RowsReading;
 export interface Reading {
   readonly fields: Readonly<Record<string, FieldReading>>;
   /** The values core is given; undefined when some shown field has a problem. */
-  readonly values: Readonly<Record<string, unknown>> | undefined;
+  // biome-ignore lint/suspicious/noExplicitAny: each worksheet knows the types of its own values
+  readonly values: Readonly<Record<string, any>> | undefined;
   /** Sentences by the id of the input they belong to. */
   readonly problems: readonly { readonly input: string; readonly say: string }[];
   /** Whether anything here is the reader's own. */

@@ -17,7 +17,8 @@ interface Props {
 /** A field for one quantity: its text, its unit, its ±, and what is wrong with it. */
 export function NumberInput({ id, reading, entry, system, problem, onEntry, onLeave }: Props) {
   const { field, unit } = reading;
-  const units = unitChoices(field);
+  // A ratio is a plain number or a percentage, as its field says; nobody converts one.
+  const units = field.kind === 'ratio' ? [] : unitChoices(field);
   const symbol = unitOf(field.kind, unit).symbol;
   const below = [
     field.help && `${id}-help`,

@@ -40,7 +40,7 @@ export function Results({
         const here = worded(value, spec, sure, system);
         const there = worded(value, spec, sure, other);
         return (
-          <div class={i === 0 ? 'result answer' : 'result'} data-result={name}>
+          <div class={i === 0 || spec.answer ? 'result answer' : 'result'} data-result={name}>
             <dt>{spec.label}</dt>
             <dd>
               <output class="number">

@@ -1,0 +1,53 @@
+import { satteri } from '@astrojs/markdown-satteri';
+import mdx from '@astrojs/mdx';
+import sitemap from '@astrojs/sitemap';
+import { defineConfig } from 'astro/config';
+import { baseLinks } from './src/components/markdown/base-links.mjs';
+import { mathML } from './src/components/markdown/math.mjs';
+
+const base = process.env.BASE_PATH ?? '/';
+
+export default defineConfig({
+  site: process.env.SITE_URL ?? 'http://localhost:4321',
+  base,
+  trailingSlash: 'always',
+  outDir: process.env.OUT_DIR ?? './dist',
+  markdown: {
+    syntaxHighlight: false,
+    processor: satteri({
+      features: {
+        // One dollar is money. `directive` stays off: it eats 1:2:3.
+        math: { singleDollarTextMath: false },
+        headingAttributes: true,
+        subscript: true,
+        superscript: true,
+        definitionList: true,
+        smartPunctuation: { quotes: false },
+      },
+      hastPlugins: [mathML(), baseLinks(base)],
+    }),
+  },
+  integrations: [mdx(), sitemap()],
+  vite: {
+    oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "font-src 'self'",
+        "worker-src 'self' blob:",
+        "manifest-src 'self'",
+        "base-uri 'self'",
+        "form-action 'none'",
+        "object-src 'none'",
+      ],
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      styleDirective: {
+        resources: ["'self'", { resource: "'unsafe-inline'", kind: 'attribute' }],
+      },
+    },
+  },
+  devToolbar: { enabled: false },
+});

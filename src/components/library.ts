@@ -1,0 +1,78 @@
+import glossaryFile from '../../content/glossary.json';
+
+export interface Source {
+  readonly title: string;
+  readonly by?: string;
+  readonly year?: number;
+  readonly in?: string;
+  readonly standing: 'read' | 'read second-hand' | 'from memory' | 'common practice';
+  readonly note?: string;
+}
+
+export interface Caution {
+  readonly title: string;
+  readonly harm: string;
+  readonly precaution: string;
+  readonly first: string;
+  readonly decides: string;
+  readonly sources: readonly string[];
+}
+
+export interface Term {
+  readonly term: string;
+  readonly means: string;
+  readonly also?: readonly string[];
+  readonly see?: string;
+}
+
+const sourceFiles = import.meta.glob<Record<string, Source>>('../../content/sources/*.json', {
+  eager: true,
+  import: 'default',
+});
+const cautionFiles = import.meta.glob<Caution>('../../content/cautions/*.json', {
+  eager: true,
+  import: 'default',
+});
+
+/** Every source by its key. Throws when two files claim the same key. */
+export const sources: ReadonlyMap<string, Source> = (() => {
+  const all = new Map<string, Source>();
+  for (const [file, entries] of Object.entries(sourceFiles))
+    for (const [key, source] of Object.entries(entries)) {
+      if (all.has(key)) throw new Error(`${file}: source '${key}' is already defined elsewhere`);
+      all.set(key, source);
+    }
+  return all;
+})();
+
+const cautions: ReadonlyMap<string, Caution> = new Map(
+  Object.entries(cautionFiles).map(([file, caution]) => [
+    file.replace(/^.*\/|\.json$/g, ''),
+    caution,
+  ]),
+);
+
+export const terms = glossaryFile as readonly Term[];
+
+/** The source with this key; an unknown key fails the build and names the page that used it. */
+export function sourceOf(key: string, where: string): Source {
+  const source = sources.get(key);
+  if (!source) throw new Error(`${where}: there is no source '${key}' in content/sources`);
+  return source;
+}
+
+/** The caution with this id; an unknown id fails the build and names the page that used it. */
+export function cautionOf(id: string, where: string): Caution {
+  const caution = cautions.get(id);
+  if (!caution) throw new Error(`${where}: there is no caution '${id}' in content/cautions`);
+  for (const key of caution.sources) sourceOf(key, `content/cautions/${id}.json`);
+  return caution;
+}
+
+/** A short way to name a source in the text: `Tanaka 2001`. */
+export function shortName(source: Source): string {
+  if (source.standing === 'common practice') return 'common practice, no source';
+  const who = source.by?.split(/[,;]| and /)[0]?.trim() ?? source.title;
+  const name = `${who}${source.year ? ` ${source.year}` : ''}`;
+  return source.standing === 'from memory' ? `${name}, from memory` : name;
+}

@@ -1,0 +1,39 @@
+import type { ComponentType } from 'preact';
+import type { AnyWorksheet } from '../../islands/worksheet.ts';
+
+const worksheetFiles = import.meta.glob<AnyWorksheet>(
+  ['../../worksheets/*/*.tsx', '!../../worksheets/live/*', '!../../worksheets/shared/*'],
+  { eager: true, import: 'default' },
+);
+const liveFiles = import.meta.glob<ComponentType>('../../worksheets/live/*.tsx', {
+  eager: true,
+  import: 'default',
+});
+
+const idOf = (file: string) => file.replace(/^.*\/|\.tsx$/g, '');
+
+/** Every worksheet by its id, which is the name of its file. */
+export const worksheets: ReadonlyMap<string, AnyWorksheet> = new Map(
+  Object.entries(worksheetFiles).map(([file, sheet]) => {
+    if (sheet?.id !== idOf(file)) throw new Error(`${file}: its id is '${sheet?.id}'`);
+    return [sheet.id, sheet];
+  }),
+);
+
+const live: ReadonlyMap<string, ComponentType> = new Map(
+  Object.entries(liveFiles).map(([file, part]) => [idOf(file), part]),
+);
+
+/** The worksheet with this id; an unknown id fails the build and names the page that used it. */
+export function worksheetOf(id: string, where: string): AnyWorksheet {
+  const sheet = worksheets.get(id);
+  if (!sheet) throw new Error(`${where}: there is no worksheet '${id}'`);
+  return sheet;
+}
+
+/** The live part with this id; an unknown id fails the build and names the page that used it. */
+export function livePartOf(id: string, where: string): ComponentType {
+  const part = live.get(id);
+  if (!part) throw new Error(`${where}: there is no live part '${id}'`);
+  return part;
+}

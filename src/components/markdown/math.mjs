@@ -1,0 +1,36 @@
+import katex from 'katex';
+import { defineHastPlugin, htmlToHast } from 'satteri';
+
+/**
+ * Typesets one formula as MathML, which every current browser draws itself: no styles, no fonts
+ * of its own, and a screen reader can read it. Bad TeX throws, and so fails the build.
+ */
+export const typeset = (tex, displayMode = true) =>
+  katex.renderToString(tex.trim(), {
+    displayMode,
+    output: 'mathml',
+    throwOnError: true,
+    strict: 'error',
+  });
+
+const classes = (node) => [].concat(node.properties?.className ?? []);
+const toHast = (tex, displayMode) =>
+  htmlToHast(typeset(tex, displayMode), { fragment: true }).children[0];
+
+/** Turns $$…$$ in the chapters into MathML at build time. */
+export const mathML = () =>
+  defineHastPlugin({
+    name: 'math-ml',
+    element: {
+      filter: ['pre', 'code'],
+      visit(node, ctx) {
+        if (node.tagName === 'pre') {
+          const code = node.children?.[0];
+          if (code?.type === 'element' && classes(code).includes('language-math'))
+            return toHast(ctx.textContent(code), true);
+        } else if (classes(node).includes('math-inline')) {
+          return toHast(ctx.textContent(node), false);
+        }
+      },
+    },
+  });

@@ -1,0 +1,11 @@
+import Amount from './Amount.astro';
+import Aside from './Aside.astro';
+import Caution from './Caution.astro';
+import Decide from './Decide.astro';
+import Live from './Live.astro';
+import Next from './Next.astro';
+import Source from './Source.astro';
+import Worksheet from './Worksheet.astro';
+
+/** What a chapter may use besides Markdown: a closed set, so that chapters stay alike. */
+export const components = { Amount, Aside, Caution, Decide, Live, Next, Source, Worksheet };

@@ -1,0 +1,151 @@
+/** What the index gives back for one page. */
+interface Found {
+  readonly url: string;
+  readonly excerpt: string;
+  readonly meta: { readonly title?: string; readonly chapter?: string };
+  readonly sub_results: readonly {
+    readonly url: string;
+    readonly title: string;
+    readonly excerpt: string;
+  }[];
+}
+interface Index {
+  options(options: { readonly baseUrl?: string; readonly excerptLength?: number }): Promise<void>;
+  debouncedSearch(words: string, options: object, wait: number): Promise<{
+    readonly results: readonly { readonly data: () => Promise<Found> }[];
+  } | null>;
+}
+
+/** American spellings and their British twins: the text is written in the British ones. */
+const TWINS: readonly (readonly [RegExp, string])[] = [
+  [/\bdemold/gi, 'demould'],
+  [/\bmold/gi, 'mould'],
+  [/\bfiber/gi, 'fibre'],
+  [/\bcolor/gi, 'colour'],
+  [/\bliter/gi, 'litre'],
+  [/\bmeter/gi, 'metre'],
+  [/\bgray\b/gi, 'grey'],
+  [/\baluminum/gi, 'aluminium'],
+];
+const british = (words: string) =>
+  TWINS.reduce((text, [american, twin]) => text.replace(american, twin), words);
+
+const MOST = 12;
+let index: Index | undefined;
+let wired = false;
+
+/** Opens the search dialog, fetching the index the first time. */
+export async function openSearch(base: string): Promise<void> {
+  const dialog = document.querySelector<HTMLDialogElement>('#search')!;
+  if (dialog.open) return;
+  dialog.showModal();
+  const input = dialog.querySelector('input')!;
+  input.select();
+  if (!wired) wire(dialog, input, base);
+  wired = true;
+}
+
+async function load(base: string): Promise<Index> {
+  if (index) return index;
+  const loaded: Index = await import(/* @vite-ignore */ `${base}pagefind/pagefind.js`);
+  await loaded.options({ baseUrl: base, excerptLength: 22 });
+  index = loaded;
+  return loaded;
+}
+
+function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string): void {
+  const list = dialog.querySelector<HTMLElement>('#search-found')!;
+  const count = dialog.querySelector<HTMLElement>('.search-count')!;
+  const options = () => [...list.querySelectorAll<HTMLAnchorElement>('[role="option"]')];
+  let at = -1;
+
+  const choose = (next: number) => {
+    const all = options();
+    if (all.length === 0) return;
+    at = (next + all.length) % all.length;
+    for (const [i, option] of all.entries()) option.ariaSelected = String(i === at);
+    input.setAttribute('aria-activedescendant', all[at]!.id);
+    all[at]!.scrollIntoView({ block: 'nearest' });
+  };
+  const clear = (words: string) => {
+    list.replaceChildren();
+    count.textContent = words;
+    at = -1;
+    input.ariaExpanded = 'false';
+    input.removeAttribute('aria-activedescendant');
+  };
+
+  input.addEventListener('input', async () => {
+    const words = input.value.trim();
+    if (!words) return clear('');
+    try {
+      const search = await (await load(base)).debouncedSearch(british(words), {}, 150);
+      // Null: a later search has overtaken this one.
+      if (!search) return;
+      const found = await Promise.all(search.results.slice(0, MOST).map((r) => r.data()));
+      if (input.value.trim() !== words) return;
+      clear(
+        found.length === 0
+          ? `Nothing found for “${words}”. Try one plain word: foam, strip, lime, heavy.`
+          : `${search.results.length} ${search.results.length === 1 ? 'page' : 'pages'} found`,
+      );
+      list.append(...grouped(found));
+      input.ariaExpanded = String(found.length > 0);
+      if (found.length > 0) choose(0);
+    } catch {
+      clear('The search could not be opened. It is kept with the site once the site is installed.');
+    }
+  });
+  input.addEventListener('keydown', (event) => {
+    const moves: Record<string, () => void> = {
+      ArrowDown: () => choose(at + 1),
+      ArrowUp: () => choose(at - 1),
+      Enter: () => options()[at]?.click(),
+    };
+    const move = moves[event.key];
+    if (!move) return;
+    event.preventDefault();
+    move();
+  });
+  dialog.addEventListener('click', (event) => {
+    // A link to the page we are on only moves within it.
+    if (event.target === dialog || (event.target as Element).closest('a')) dialog.close();
+  });
+}
+
+/** The pages found, under the chapters they belong to, in the order of the best page of each. */
+function grouped(found: readonly Found[]): HTMLElement[] {
+  const groups = Map.groupBy(found, (page) => page.meta.chapter ?? 'About this handbook');
+  let n = 0;
+  return [...groups].map(([chapter, pages]) => {
+    const group = document.createElement('div');
+    group.role = 'group';
+    group.ariaLabel = chapter;
+    const head = document.createElement('p');
+    head.className = 'search-group';
+    head.textContent = chapter;
+    head.ariaHidden = 'true';
+    group.append(head, ...pages.map((page) => option(page, `found-${n++}`)));
+    return group;
+  });
+}
+
+function option(page: Found, id: string): HTMLElement {
+  const best = page.sub_results[0];
+  const link = document.createElement('a');
+  link.role = 'option';
+  link.id = id;
+  link.tabIndex = -1;
+  link.href = best?.url ?? page.url;
+  const title = document.createElement('strong');
+  title.textContent = page.meta.title ?? page.url;
+  const words = document.createElement('span');
+  // The index marks the words it found with <mark>; the rest of an excerpt is escaped text.
+  words.innerHTML = best?.excerpt ?? page.excerpt;
+  if (best && best.title && best.title !== page.meta.title) {
+    const where = document.createElement('em');
+    where.textContent = best.title;
+    link.append(title, where, words);
+  } else link.append(title, words);
+  return link;
+}

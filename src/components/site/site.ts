@@ -1,0 +1,102 @@
+import { localStore } from '../../bench/storage.ts';
+import { notify } from '../../bench/notices.ts';
+
+const base = document.body.dataset.base ?? '/';
+const button = (name: string) => document.querySelector<HTMLButtonElement>(`[data-${name}]`);
+const store = localStore();
+
+function remember(key: string, value: string): void {
+  try {
+    store?.setItem(key, value);
+  } catch {
+    // Not remembered; it still holds on this page.
+  }
+}
+
+/** Metric or US customary, for every worksheet on the site. */
+function unitSwitch(turn: HTMLButtonElement): void {
+  let units = store?.getItem('suds.units') === 'us' ? 'us' : 'metric';
+  const show = () => {
+    turn.textContent = units === 'us' ? 'Units: US' : 'Units: metric';
+  };
+  turn.hidden = false;
+  turn.addEventListener('click', () => {
+    units = units === 'us' ? 'metric' : 'us';
+    remember('suds.units', units);
+    // The worksheets listen for changes made in other tabs; this tells them of one made here.
+    dispatchEvent(new StorageEvent('storage', { key: 'suds.units', newValue: units }));
+  });
+  addEventListener('storage', ({ key, newValue }) => {
+    if (key !== 'suds.units') return;
+    units = newValue === 'us' ? 'us' : 'metric';
+    show();
+  });
+  show();
+}
+
+/** Light or dark: the system's choice until the reader turns it. */
+function themeSwitch(turn: HTMLButtonElement): void {
+  const root = document.documentElement;
+  const dark = () =>
+    root.dataset.theme
+      ? root.dataset.theme === 'dark'
+      : matchMedia('(prefers-color-scheme: dark)').matches;
+  const show = () => {
+    turn.textContent = dark() ? 'Light' : 'Dark';
+    turn.ariaLabel = dark() ? 'Turn to light colours' : 'Turn to dark colours';
+  };
+  turn.hidden = false;
+  turn.addEventListener('click', () => {
+    root.dataset.theme = dark() ? 'light' : 'dark';
+    remember('suds.theme', root.dataset.theme);
+    show();
+  });
+  show();
+}
+
+/** `/` opens the search; the search itself is fetched when it is first opened. */
+function searchButton(open: HTMLButtonElement): void {
+  const show = async () => (await import('./search.ts')).openSearch(base);
+  open.hidden = false;
+  open.addEventListener('click', show);
+  addEventListener('keydown', (event) => {
+    const typing = (event.target as Element).closest?.('input, select, textarea, dialog');
+    if (event.key !== '/' || typing || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    show();
+  });
+}
+
+/** Keeps the whole handbook for use without a network, and says when a newer one is ready. */
+async function offline(): Promise<void> {
+  if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
+  const hadOne = Boolean(navigator.serviceWorker.controller);
+  const registration = await navigator.serviceWorker.register(`${base}sw.js`, { scope: base });
+  const offer = (waiting: ServiceWorker | null) => {
+    if (!waiting || !navigator.serviceWorker.controller) return;
+    notify('update', 'A newer version of this handbook is ready. What you entered stays.', [
+      { label: 'Use it now', run: () => waiting.postMessage({ type: 'SKIP_WAITING' }) },
+    ]);
+  };
+  offer(registration.waiting);
+  registration.addEventListener('updatefound', () => {
+    const coming = registration.installing;
+    coming?.addEventListener('statechange', () => {
+      if (coming.state === 'installed') offer(coming);
+    });
+  });
+  navigator.serviceWorker.addEventListener('controllerchange', () => {
+    // The first worker takes over a page that is already the newest.
+    if (hadOne) location.reload();
+  });
+}
+
+const units = button('units');
+const theme = button('theme-turn');
+const search = button('search-open');
+if (units) unitSwitch(units);
+if (theme) themeSwitch(theme);
+if (search) searchButton(search);
+offline().catch(() => {
+  // No worker (private window, plain http): the site works, with a network.
+});

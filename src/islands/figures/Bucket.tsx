@@ -1,0 +1,103 @@
+import type { Say } from '../engine/say.ts';
+
+interface Part {
+  readonly name: string;
+  readonly fill: 'cement' | 'sand' | 'water' | 'foam';
+  /** m³ */
+  readonly volume: number;
+}
+
+interface Props {
+  readonly title: string;
+  readonly parts: readonly Part[];
+  readonly say: Say;
+}
+
+const LITRES = { metric: 'L', us: 'gal' } as const;
+const TOP = 14;
+const DEEP = 250;
+/** The bucket's half width at a depth below its rim. */
+const half = (depth: number) => 105 - depth * 0.1;
+const MIDDLE = 125;
+const LEAST_LABEL = 19;
+
+/** A bucket with the batch in it, unblended: the parts by volume, heaviest at the bottom. */
+export function Bucket({ title, parts, say }: Props) {
+  const present = parts.filter(({ volume }) => volume > 0);
+  const total = present.reduce((sum, { volume }) => sum + volume, 0);
+  let floor = TOP + DEEP;
+  const layers = present.map((part) => {
+    const share = part.volume / total;
+    const bottom = floor;
+    floor -= share * DEEP;
+    return { ...part, share, bottom, top: floor };
+  });
+  const words = layers.map(
+    ({ name, volume, share }) =>
+      `${name} ${say(volume, 'volume', { units: LITRES })}, ${(share * 100).toFixed(0)} %`,
+  );
+  return (
+    <figure class="fig">
+      <svg viewBox={`0 0 560 ${DEEP + 2 * TOP}`} role="img" aria-label={`${title}: ${words.join('; ')}.`}>
+        {layers.map(({ fill, top, bottom }) => (
+          <path
+            class={fill}
+            d={`M${MIDDLE - half(top - TOP)} ${top}H${MIDDLE + half(top - TOP)}L${MIDDLE + half(bottom - TOP)} ${bottom}H${MIDDLE - half(bottom - TOP)}Z`}
+          />
+        ))}
+        {layers
+          .filter(({ fill }) => fill === 'foam')
+          .flatMap(({ top, bottom }) => bubbles(top, bottom))
+          .map(([x, y, r]) => (
+            <circle class="bubble" cx={x} cy={y} r={r} />
+          ))}
+        <path
+          class="outline"
+          d={`M${MIDDLE - half(0)} ${TOP}L${MIDDLE - half(DEEP)} ${TOP + DEEP}H${MIDDLE + half(DEEP)}L${MIDDLE + half(0)} ${TOP}`}
+        />
+        <path class="outline" d={`M${MIDDLE - half(0) - 7} ${TOP}h14M${MIDDLE + half(0) - 7} ${TOP}h14`} />
+        {spread(layers).map(({ top, bottom, at, fill }, i) => (
+          <g>
+            <path
+              class="leader"
+              d={`M${MIDDLE + half((top + bottom) / 2 - TOP) + 3} ${(top + bottom) / 2}L262 ${at}H272`}
+            />
+            <rect class={`${fill} swatch`} x="276" y={at - 7} width="14" height="14" />
+            <text x="298" y={at + 5}>
+              {words[i]}
+            </text>
+          </g>
+        ))}
+      </svg>
+      <figcaption>{title}: {say(total, 'volume', { units: LITRES })} in all.</figcaption>
+    </figure>
+  );
+}
+
+/** Where each label stands: at its layer, pushed up where two would touch. */
+function spread<T extends { readonly top: number; readonly bottom: number }>(layers: readonly T[]) {
+  let last = Number.POSITIVE_INFINITY;
+  return layers.map((layer) => {
+    const at = Math.min((layer.top + layer.bottom) / 2, last - LEAST_LABEL);
+    last = at;
+    return { ...layer, at };
+  });
+}
+
+/** Bubbles scattered over a layer, the same each time: a figure must not flicker as numbers move. */
+function bubbles(top: number, bottom: number): (readonly [number, number, number])[] {
+  const found: [number, number, number][] = [];
+  let seed = 7;
+  const chance = () => {
+    seed = (seed * 16807) % 2147483647;
+    return seed / 2147483647;
+  };
+  for (let i = 0; i < 150; i++) {
+    const r = 3 + chance() * 7;
+    const y = TOP + chance() * DEEP;
+    const x = MIDDLE + (chance() * 2 - 1) * (half(y - TOP) - r - 2);
+    const inside = y - r > top + 1 && y + r < bottom - 1;
+    if (inside && found.every(([a, b, c]) => Math.hypot(a - x, b - y) > r + c)) found.push([x, y, r]);
+  }
+  return found;
+}

@@ -1,0 +1,120 @@
+import { scaleLinear } from 'd3-scale';
+import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
+import type { Say } from '../engine/say.ts';
+import type { Units } from '../fields.ts';
+
+interface Mark {
+  /** kg/m³ */
+  readonly at: number;
+  readonly label: string;
+  readonly role: 'plain' | 'target' | 'measured';
+}
+
+interface Props {
+  readonly title: string;
+  /** The ends of the scale, kg/m³. */
+  readonly from: number;
+  readonly to: number;
+  readonly units: Units;
+  readonly bands: readonly { readonly from: number; readonly to: number; readonly label: string }[];
+  readonly marks: readonly Mark[];
+  /** What a correction does: from where to where, kg/m³. */
+  readonly arrow?: { readonly from: number; readonly to: number } | undefined;
+  readonly say: Say;
+}
+
+const WIDTH = 600;
+const LEFT = 14;
+const RIGHT = 14;
+const ROW = 21;
+/** A label is about this wide for every letter, so labels that would touch go on rows of their own. */
+const LETTER = 7.2;
+
+/** A density scale with what lies on it: bands above, marks below, and the way a correction goes. */
+export function DensityScale({ title, from, to, units, bands, marks, arrow, say }: Props) {
+  const unit = units[say.system];
+  const top = Math.max(to, ...marks.map(({ at }) => at * 1.05));
+  const x = scaleLinear([from, top], [LEFT, WIDTH - RIGHT]);
+  const inUnit = scaleLinear(
+    [toUnit(from, 'density', unit), toUnit(top, 'density', unit)],
+    [LEFT, WIDTH - RIGHT],
+  );
+  const placed = inRows(
+    marks.map((mark) => ({ ...mark, x: x(mark.at), text: `${mark.label} ${say(mark.at, 'density', { units })}` })),
+  );
+  const rows = Math.max(1, ...placed.map(({ row }) => row + 1));
+  const bar = 16 + bands.length * ROW + (arrow ? 22 : 0);
+  const height = bar + 14 + rows * ROW + 44;
+  const words = marks.map(({ label, at }) => `${label} ${say(at, 'density', { units })}`).join(', ');
+  return (
+    <figure class="fig">
+      <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={`${title}: ${words}.`}>
+        {bands.map((band, i) => (
+          <g>
+            <rect
+              class="band"
+              x={x(band.from)}
+              width={Math.max(2, x(band.to) - x(band.from))}
+              y={16 + i * ROW}
+              height={bar + 12 - 16 - i * ROW}
+            />
+            <text class="soft" x={x(band.to) + 6} y={16 + i * ROW + 12}>
+              {band.label}
+            </text>
+          </g>
+        ))}
+        <rect class="track" x={LEFT} width={WIDTH - LEFT - RIGHT} y={bar} height="12" />
+        {arrow && (
+          <path
+            class="arrow"
+            d={`M${x(arrow.from)} ${bar - 8}V${bar - 16}H${x(arrow.to)}V${bar - 5}m-4.5 -6l4.5 6 4.5 -6`}
+          />
+        )}
+        {placed.map((mark) => (
+          <g>
+            <path class="leader" d={`M${mark.x} ${bar + 12}V${bar + 20 + mark.row * ROW}`} />
+            <circle class={`marker ${mark.role}`} cx={mark.x} cy={bar + 6} r={mark.role === 'plain' ? 5 : 8} />
+            <text
+              class={mark.role === 'plain' ? '' : 'strong'}
+              x={mark.textX}
+              y={bar + 34 + mark.row * ROW}
+              text-anchor="middle"
+            >
+              {mark.text}
+            </text>
+          </g>
+        ))}
+        <g transform={`translate(0 ${bar + 24 + rows * ROW})`}>
+          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
+          {inUnit.ticks(6).map((tick) => (
+            <g transform={`translate(${inUnit(tick)} 0)`}>
+              <path class="tick" d="M0 0V6" />
+              <text class="soft" y="21" text-anchor="middle">
+                {tick}
+              </text>
+            </g>
+          ))}
+        </g>
+      </svg>
+      <figcaption>
+        {title}, in {unitOf('density', unit).symbol}.
+      </figcaption>
+    </figure>
+  );
+}
+
+/** Puts each label on the first row where it touches no other, and keeps it inside the picture. */
+function inRows<T extends { readonly x: number; readonly text: string }>(marks: readonly T[]) {
+  const ends: number[] = [];
+  return [...marks]
+    .sort((a, b) => a.x - b.x)
+    .map((mark) => {
+      const half = (mark.text.length * LETTER) / 2;
+      const textX = Math.min(WIDTH - half, Math.max(half, mark.x));
+      let row = ends.findIndex((end) => end < textX - half - 8);
+      if (row < 0) row = ends.length;
+      ends[row] = textX + half;
+      return { ...mark, row, textX };
+    });
+}

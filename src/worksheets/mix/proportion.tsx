@@ -1,0 +1,297 @@
+import { foamingSolution } from '../../core/foam/solution.ts';
+import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
+import { mixerLoads } from '../../core/mix/loads.ts';
+import { proportion } from '../../core/mix/proportion.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { Bucket } from '../../islands/figures/Bucket.tsx';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { sandCement, waterCement } from './recipe-fields.ts';
+
+const MOST_ROWS = 12;
+
+export default worksheet({
+  id: 'proportion',
+  question: 'What goes into the batch?',
+  fields: {
+    volume: number('volume', {
+      label: 'Foamed mix to make',
+      example: '105.12 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '100 m3',
+      units: LITRES,
+      takes: 'batch.volume',
+    }),
+    aim: choice({
+      label: 'Aim at',
+      options: { wet: 'A wet density', dry: 'An oven-dry density' },
+      example: 'wet',
+    }),
+    wetDensity: number('density', {
+      label: 'Wet density',
+      example: '600 kg/m3',
+      min: '0 kg/m3',
+      aboveMin: true,
+      max: '4000 kg/m3',
+      units: DENSITY,
+      takes: 'mix.wetDensity',
+      when: { aim: ['wet'] },
+    }),
+    dryDensity: number('density', {
+      label: 'Oven-dry density',
+      example: '500 kg/m3',
+      min: '0 kg/m3',
+      aboveMin: true,
+      max: '4000 kg/m3',
+      units: DENSITY,
+      when: { aim: ['dry'] },
+    }),
+    waterCement,
+    counts: choice({
+      label: 'That ratio counts',
+      options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
+      example: 'base',
+    }),
+    sandCement,
+    foamDensity: number('density', {
+      label: 'Foam density',
+      example: '80 g/L',
+      min: '5 g/L',
+      max: '500 g/L',
+      units: FOAM,
+      takes: 'foam.density',
+      bench: 'mix.foamDensity',
+    }),
+    partsWater: number('ratio', {
+      label: 'Concentrate, 1 part to … parts of water',
+      help: 'By volume. “1 : 40” is 40 here.',
+      example: '40',
+      min: '1',
+      max: '500',
+      units: { metric: '1', us: '1' },
+      bench: 'foam.partsWater',
+    }),
+    glycerol: number('ratio', {
+      label: 'Glycerol in the solution',
+      help: 'By mass; 0 for none. A little is common practice.',
+      example: '2 %',
+      min: '0 %',
+      max: '40 %',
+      units: PERCENT,
+      bench: 'foam.glycerol',
+    }),
+    lanceLoss: number('ratio', {
+      label: 'Solution lost in hose and lance',
+      example: '10 %',
+      min: '0 %',
+      max: '200 %',
+      units: PERCENT,
+      bench: 'foam.lanceLoss',
+    }),
+    load: number('volume', {
+      label: 'Largest load the mixer takes',
+      help: 'Of foamed mix, with room for the paddle.',
+      example: '40 L',
+      min: '1 L',
+      max: '10 m3',
+      units: LITRES,
+      bench: 'mix.largestLoad',
+    }),
+    bucket: number('volume', {
+      label: 'Bucket the foam is measured in',
+      example: '20 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '1000 L',
+      units: LITRES,
+      bench: 'bucket.volume',
+    }),
+    convention: choice({
+      label: 'The foam’s own mass',
+      help: 'The trade has two conventions. The bucket on the scale counts it.',
+      options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
+      example: 'foam-counted',
+    }),
+  },
+  work: (v) => {
+    const mix = proportion({
+      volume: v.volume,
+      target: v.aim === 'wet' ? { wetDensity: v.wetDensity } : { ovenDryDensity: v.dryDensity },
+      waterCement: v.waterCement,
+      waterCementOf: v.counts,
+      sandCement: v.sandCement,
+      foamDensity: v.foamDensity,
+      convention: v.convention,
+    });
+    const loads = mixerLoads({ batch: mix, largestLoad: v.load, foamBucket: v.bucket });
+    const solution = foamingSolution({
+      foamVolume: mix.foamVolume,
+      foamDensity: v.foamDensity,
+      partsWater: v.partsWater,
+      glycerolShare: v.glycerol,
+      lanceLoss: v.lanceLoss,
+    });
+    return { mix, loads, solution };
+  },
+  results: {
+    cement: { label: 'Cement', kind: 'mass', of: (r) => r.mix.cement },
+    water: { label: 'Mixing water', kind: 'mass', of: (r) => r.mix.water },
+    sand: { label: 'Sand', kind: 'mass', of: (r) => (r.mix.sand > 0 ? r.mix.sand : undefined) },
+    foamVolume: { label: 'Foam', kind: 'volume', of: (r) => r.mix.foamVolume, units: LITRES },
+    foamMass: { label: 'Foam, by weight', kind: 'mass', of: (r) => r.mix.foamMass },
+    solution: {
+      label: 'Foaming solution to mix',
+      kind: 'volume',
+      of: (r) => r.solution.solutionVolume,
+      units: LITRES,
+    },
+    concentrate: {
+      label: 'Concentrate in it',
+      kind: 'volume',
+      of: (r) => r.solution.concentrateVolume,
+      units: SMALL_VOLUME,
+    },
+    glycerol: {
+      label: 'Glycerol in it',
+      kind: 'mass',
+      of: (r) => (r.solution.glycerolMass > 0 ? r.solution.glycerolMass : undefined),
+      units: SMALL_MASS,
+    },
+    softWater: {
+      label: 'Soft water in it',
+      kind: 'volume',
+      of: (r) => r.solution.waterVolume,
+      units: LITRES,
+    },
+    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads.count },
+    wet: {
+      label: 'Wet density, as the bucket reads it',
+      kind: 'density',
+      of: (r) => r.mix.wetDensity,
+      units: DENSITY,
+    },
+    dry: {
+      label: 'Oven-dry density to expect',
+      kind: 'density',
+      of: (r) => r.mix.ovenDryDensity,
+      units: DENSITY,
+    },
+    base: { label: 'Base mix density', kind: 'density', of: (r) => r.mix.baseDensity, units: DENSITY, significant: 4 },
+    ratio: {
+      label: 'w/c with the foam’s water',
+      kind: 'count',
+      of: (r) => r.mix.waterCementTotal,
+    },
+    foamShare: {
+      label: 'Foam in the mix, by volume',
+      kind: 'ratio',
+      of: (r) => r.mix.foamShare,
+      units: PERCENT,
+    },
+    loadMass: { label: 'One load weighs', kind: 'mass', of: (r) => r.mix.mass / r.loads.count },
+    loadCement: { label: 'Cement in one load', kind: 'mass', of: (r) => r.loads.each.cement },
+    loadWater: {
+      label: 'All water in one load',
+      kind: 'mass',
+      of: (r) => r.loads.each.water + r.loads.each.foamMass,
+    },
+  },
+  judge: ({ mix, loads }, v, say) => {
+    const codes = mix.notes.map(({ code }) => code);
+    if (codes.includes('paste-robs-foam'))
+      return {
+        verdict: 'look',
+        say: `The base mix has a w/c of ${mix.waterCementBase.toFixed(2)}. Below 0.35 a paste is apt to take water out of the foam and break it: add water, or be ready for a heavier mix.`,
+      };
+    const outside = mix.notes.find(({ code }) => code === 'outside-range');
+    if (outside)
+      return {
+        verdict: 'look',
+        say:
+          outside.of === 'wetDensity'
+            ? `${say(mix.wetDensity, 'density', { units: DENSITY })} lies outside 320–1920 kg/m³ (20–120 lb/ft³), the range cellular concrete is made in.`
+            : `A w/c of ${mix.waterCementBase.toFixed(2)} is above the usual range for this kind of mix: expect bleeding and a weak part.`,
+      };
+    const each = loads.count === 1 ? 'in one load' : `in ${loads.count} equal loads`;
+    return {
+      verdict: 'good',
+      say: `Mix the base first, ${each}; make the foam last, of ${say(v.foamDensity, 'density', { units: FOAM })}, and blend it in at once.`,
+    };
+  },
+  notes: ({ mix }, _, say) => [
+    `If the foam’s mass is ignored, the same batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read. Know which one a figure means.`,
+  ],
+  refusals: {
+    'heavier-than-base-mix': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. Aim lower, or add sand.`,
+    'lighter-than-foam': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}. Aim higher, or make lighter foam.`,
+    'paste-robs-foam': (e) =>
+      `A water/cement ratio of ${e.value.toFixed(2)} leaves the paste less than ${(e.allowed.min ?? 0.2).toFixed(2)}: it would take its water from the foam and break it.`,
+  },
+  blames: { ovenDryDensity: 'dryDensity', largestLoad: 'load', foamBucket: 'bucket', glycerolShare: 'glycerol' },
+  keeps: {
+    wet: 'mix.planned',
+    base: 'mix.baseDensity',
+    loadMass: 'mix.loadMass',
+    loadCement: 'mix.loadCement',
+    loadWater: 'mix.loadWater',
+  },
+  working: [
+    {
+      tex: String.raw`C\left(1 + \tfrac{w}{c} + \tfrac{s}{c}\right) + \rho_f F = \rho V`,
+      put: (v, { mix }, say) =>
+        `Mass: ${say(mix.cement, 'mass')} × ${(1 + mix.waterCementBase + v.sandCement).toFixed(3)} + ${say(v.foamDensity, 'density', { units: FOAM })} × ${say(mix.foamVolume, 'volume', { units: LITRES })} = ${say(mix.mass, 'mass')}`,
+    },
+    {
+      tex: String.raw`C\left(\tfrac{1}{\rho_c} + \tfrac{w/c}{\rho_w} + \tfrac{s/c}{\rho_s}\right) + F = V`,
+      put: (_, { mix }, say) =>
+        `Volume: base mix ${say(mix.baseVolume, 'volume', { units: LITRES })} + foam ${say(mix.foamVolume, 'volume', { units: LITRES })} = ${say(mix.volume, 'volume', { units: LITRES })}`,
+    },
+  ],
+  figure: ({ result: { mix }, say }) => (
+    <Bucket
+      title="The batch by volume"
+      parts={[
+        { name: 'cement', fill: 'cement', volume: mix.cement / CEMENT_DENSITY },
+        { name: 'sand', fill: 'sand', volume: mix.sand / SAND_DENSITY },
+        { name: 'water', fill: 'water', volume: mix.water / MIX_WATER_DENSITY },
+        { name: 'foam', fill: 'foam', volume: mix.foamVolume },
+      ]}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'Load by load',
+      columns: ['Load', 'Cement', 'Water', 'Sand', 'Foam', 'Foam by weight', 'Buckets of foam'],
+      rows: ({ loads }, v, say) => {
+        const { each, foamBuckets } = loads;
+        const row = [
+          say(each.cement, 'mass'),
+          say(each.water, 'mass'),
+          each.sand > 0 ? say(each.sand, 'mass') : 'none',
+          say(each.foamVolume, 'volume', { units: LITRES }),
+          say(each.foamMass, 'mass'),
+          `${foamBuckets.whole} full and ${say(foamBuckets.part * v.bucket, 'volume', { units: LITRES, significant: 2 })}`,
+        ];
+        return loads.count > MOST_ROWS
+          ? [[`each of ${loads.count}`, ...row]]
+          : Array.from({ length: loads.count }, (_, i) => [`${i + 1} of ${loads.count}`, ...row]);
+      },
+    },
+  ],
+  cautions: ['caustic-slurry', 'cement-dust', 'not-load-bearing'],
+  defers: [
+    "The cement bag's and the concentrate's own sheets outrank the densities and the dilution used here.",
+  ],
+  sources: [
+    'navedtra-14071',
+    'kearsley-mostert-2005',
+    'astm-c869',
+    'aci-523-1r',
+    'pca-cement',
+    'astm-c796',
+  ],
+});

@@ -1,0 +1,166 @@
+import { STRENGTH_RELATIONS, strengthBand } from '../../core/finished/strength-band.ts';
+import { baseMix } from '../../core/mix/base-mix.ts';
+import { proportion } from '../../core/mix/proportion.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { DensityScale } from '../../islands/figures/DensityScale.tsx';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM } from '../shared/amounts.ts';
+import { sandCement, waterCement } from './recipe-fields.ts';
+import { USES } from './uses.ts';
+
+/** Density does not depend on how much is made. */
+const ANY_VOLUME = 1;
+const MPA = { metric: 'MPa', us: 'psi' } as const;
+
+export default worksheet({
+  id: 'target-density',
+  question: 'How dense should it be, and what may it carry?',
+  fields: {
+    by: choice({
+      label: 'Choose by',
+      options: { use: 'What the part is for', number: 'A wet density' },
+      example: 'number',
+      bench: 'mix.targetBy',
+    }),
+    use: choice({
+      label: 'The part',
+      help: 'Each stands for one density, common practice with no source.',
+      options: Object.fromEntries(
+        Object.entries(USES).map(([key, { name }]) => [key, name]),
+      ) as Record<keyof typeof USES, string>,
+      example: 'insulation',
+      bench: 'mix.use',
+      when: { by: ['use'] },
+    }),
+    density: number('density', {
+      label: 'Wet density',
+      help: 'What a litre weighs when it goes into the form.',
+      example: '600 kg/m3',
+      min: '200 kg/m3',
+      max: '2000 kg/m3',
+      units: DENSITY,
+      bench: 'mix.targetDensity',
+      when: { by: ['number'] },
+    }),
+    waterCement,
+    sandCement,
+    foam: number('density', {
+      label: 'Foam density',
+      example: '80 g/L',
+      min: '5 g/L',
+      max: '500 g/L',
+      units: FOAM,
+      takes: 'foam.density',
+      bench: 'mix.foamDensity',
+    }),
+  },
+  work: ({ by, use, density, waterCement, sandCement, foam }) => {
+    const wet = by === 'use' ? USES[use].density : density;
+    const mix = proportion({
+      volume: ANY_VOLUME,
+      target: { wetDensity: wet },
+      waterCement,
+      sandCement,
+      foamDensity: foam,
+    });
+    const band = strengthBand({ wetDensity: wet, ovenDryDensity: mix.ovenDryDensity });
+    return { wet, mix, band, base: baseMix({ waterCement, sandCement }).density };
+  },
+  results: {
+    wet: { label: 'Wet density to aim for', kind: 'density', of: (r) => r.wet, units: DENSITY },
+    dry: {
+      label: 'Oven-dry density to expect',
+      kind: 'density',
+      of: (r) => r.mix.ovenDryDensity,
+      units: DENSITY,
+    },
+    low: {
+      label: 'Compressive strength, from',
+      kind: 'stress',
+      of: (r) => (r.band.known ? r.band.low : undefined),
+      units: MPA,
+      significant: 2,
+    },
+    high: {
+      label: 'to',
+      kind: 'stress',
+      of: (r) => (r.band.known ? (r.band.high ?? undefined) : undefined),
+      units: MPA,
+      significant: 2,
+      note: 'A band from published figures, never a promise: your mix is none of theirs.',
+    },
+  },
+  judge: (r, { by, use }, say) => {
+    if (!r.band.known)
+      return {
+        verdict: 'stop',
+        say: `No published figure covers ${say(r.wet, 'density', { units: DENSITY })} wet, ${say(r.mix.ovenDryDensity, 'density', { units: DENSITY })} dry. What strength it reaches is not known here.`,
+      };
+    const fit = by === 'use' ? `${USES[use].note} ` : '';
+    return {
+      verdict: r.band.low < 0.5e6 ? 'look' : 'good',
+      say: `${fit}For parts that carry nothing but themselves. Never a lintel, beam, stair, foundation, retaining wall, or a slab that is walked on without full support under it.`,
+    };
+  },
+  notes: (r, _, say) =>
+    r.band.known
+      ? [
+          `Published figures at one density lie more than a factor of two apart: ${say(r.band.low, 'stress', { units: MPA, significant: 2 })} is the least and ${r.band.high ? say(r.band.high, 'stress', { units: MPA, significant: 2 }) : 'no figure'} the most of the ${r.band.relations.length} that cover this one.`,
+        ]
+      : [],
+  refusals: {
+    'heavier-than-base-mix': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} is heavier than the base mix without any foam (${say(e.allowed.max!, 'density', { units: DENSITY })}). Choose a lower density, or add sand.`,
+    'lighter-than-foam': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam itself (${say(e.allowed.min!, 'density', { units: DENSITY })}).`,
+    'paste-robs-foam': () =>
+      'With so little water the paste takes it from the foam and breaks it. Raise the water/cement ratio.',
+  },
+  blames: { wetDensity: 'density', foamDensity: 'foam' },
+  keeps: { wet: 'mix.wetDensity' },
+  working: [
+    {
+      tex: String.raw`\rho_{\text{dry}} = \frac{1.2\,C + A}{V}`,
+      put: ({ sandCement }, { mix }, say) =>
+        `ρdry = 1.2 × ${say(mix.cement, 'mass')} + ${say(sandCement * mix.cement, 'mass')} in a cubic metre = ${say(mix.ovenDryDensity, 'density', { units: DENSITY })}. A fifth of the cement’s mass stays as bound water.`,
+    },
+  ],
+  figure: ({ result, say }) => (
+    <DensityScale
+      title="Target, between foam and base mix"
+      from={0}
+      to={2200}
+      units={DENSITY}
+      bands={[]}
+      marks={[
+        { at: result.base, label: 'base mix', role: 'plain' },
+        { at: result.wet, label: 'wet target', role: 'target' },
+        { at: result.mix.ovenDryDensity, label: 'oven-dry', role: 'plain' },
+      ]}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'Published strengths at this density',
+      columns: ['Relation', 'States', 'From', 'To', 'How sure'],
+      rows: ({ band }, _, say) =>
+        band.relations.map((relation) => [
+          relation.where,
+          relation.against === 'wet' ? 'wet density' : 'oven-dry density',
+          say(relation.low, 'stress', { units: MPA, significant: 2 }),
+          relation.high === null
+            ? 'a minimum only'
+            : say(relation.high, 'stress', { units: MPA, significant: 2 }),
+          relation.standing,
+        ]),
+    },
+  ],
+  cautions: ['not-load-bearing', 'who-decides-structure'],
+  defers: ['Whether a part may carry anything is for local code and a licensed engineer, never for a density.'],
+  sources: ['astm-c869', sourceOf(0), ...STRENGTH_RELATIONS.slice(1).map((r) => r.source)],
+});
+
+function sourceOf(i: number): string {
+  return STRENGTH_RELATIONS[i]!.source;
+}

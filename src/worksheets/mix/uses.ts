@@ -1,0 +1,26 @@
+/**
+ * What small parts are cast for, and the wet density usual for each, kg/m³. Common practice, no
+ * source: a place to begin, which the reader's own batches then move.
+ */
+export const USES = {
+  insulation: {
+    name: 'Insulating slab or fill, fully supported',
+    density: 600,
+    note: 'Light and warm, and soft: a thumb dents it.',
+  },
+  panel: {
+    name: 'Light panel or former that carries nothing',
+    density: 800,
+    note: 'Holds an edge if it is handled with care.',
+  },
+  planter: {
+    name: 'Planter, trough or garden piece',
+    density: 1000,
+    note: 'Firm enough to move; keep it from freezing while it is soaked.',
+  },
+  block: {
+    name: 'Block or tile with a hard face, carrying nothing',
+    density: 1300,
+    note: 'Closer to ordinary mortar than to foam.',
+  },
+} as const;

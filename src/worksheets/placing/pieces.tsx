@@ -1,0 +1,120 @@
+import { batchVolume, type Piece, pieceVolume } from '../../core/placing/volume.ts';
+import { choice, number, rows } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+
+const LENGTH = { metric: 'mm', us: 'in' } as const;
+const measure = (label: string, example: string, shapes: readonly string[]) =>
+  number('length', {
+    label,
+    example,
+    min: '0 mm',
+    aboveMin: true,
+    max: '5 m',
+    units: LENGTH,
+    when: { shape: shapes },
+  });
+
+interface Row {
+  readonly shape: 'slab' | 'block' | 'cylinder' | 'ring';
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+  readonly height: number;
+  readonly diameter: number;
+  readonly inner: number;
+}
+
+/** The piece a row describes, by its shape. */
+function pieceOf(row: Row): Piece {
+  const { shape, length, width, thickness, height, diameter, inner } = row;
+  if (shape === 'slab') return { shape, length, width, thickness };
+  if (shape === 'block') return { shape, length, width, height };
+  if (shape === 'cylinder') return { shape, diameter, height };
+  return { shape, outerDiameter: diameter, innerDiameter: inner, height };
+}
+
+export default worksheet({
+  id: 'pieces',
+  question: 'How much must I make?',
+  fields: {
+    pieces: rows({
+      label: 'Pieces',
+      help: 'Inside measures of the form.',
+      row: 'piece',
+      most: 20,
+      example: [
+        { shape: 'slab', count: '12', length: '450 mm', width: '300 mm', thickness: '60 mm' },
+      ],
+      of: {
+        shape: choice({
+          label: 'Shape',
+          options: { slab: 'Slab', block: 'Block', cylinder: 'Cylinder', ring: 'Ring' },
+          example: 'slab',
+        }),
+        count: number('count', {
+          label: 'How many',
+          example: '12',
+          min: '1',
+          max: '1000',
+          whole: true,
+        }),
+        length: measure('Length', '450 mm', ['slab', 'block']),
+        width: measure('Width', '300 mm', ['slab', 'block']),
+        thickness: measure('Thickness', '60 mm', ['slab']),
+        diameter: measure('Outer diameter', '300 mm', ['cylinder', 'ring']),
+        inner: measure('Inner diameter', '200 mm', ['ring']),
+        height: measure('Height', '300 mm', ['block', 'cylinder', 'ring']),
+      },
+    }),
+    settling: number('ratio', {
+      label: 'Left proud, for settling',
+      help: 'The top sinks while the foam drains and bubbles merge, so it is left proud. The share is a guess until you have seen yours.',
+      example: '3 %',
+      min: '0 %',
+      max: '50 %',
+    }),
+    waste: number('ratio', {
+      label: 'Waste',
+      help: 'What stays in the mixer, the bucket and the samples you weigh.',
+      example: '5 %',
+      min: '0 %',
+      max: '50 %',
+    }),
+  },
+  work: ({ pieces, settling, waste }) => ({
+    ...batchVolume({
+      pieces: pieces.map((row) => ({ piece: pieceOf(row), count: row.count })),
+      settling,
+      waste,
+    }),
+    each: pieces.map((row) => pieceVolume(pieceOf(row))),
+  }),
+  results: {
+    total: { label: 'Foamed mix to make', kind: 'volume', of: (r) => r.total },
+    net: { label: 'In the forms', kind: 'volume', of: (r) => r.net },
+    settling: { label: 'For settling', kind: 'volume', of: (r) => r.settling, significant: 2 },
+    waste: { label: 'For waste', kind: 'volume', of: (r) => r.waste, significant: 2 },
+  },
+  judge: (r, { settling, waste }, say) =>
+    settling + waste < 0.03
+      ? {
+          verdict: 'look',
+          say: `That leaves ${say(r.total - r.net, 'volume', { significant: 2 })} spare. A form left short cannot be topped up once the first mix has set.`,
+        }
+      : {
+          verdict: 'good',
+          say: `Make ${say(r.total, 'volume')} to fill ${say(r.net, 'volume')} of form.`,
+        },
+  blames: { innerDiameter: 'pieces', count: 'pieces', length: 'pieces', height: 'pieces' },
+  keeps: { total: 'batch.volume', net: 'batch.net' },
+  working: [
+    {
+      tex: String.raw`V = \sum n\,V_{\text{piece}}\,(1+s)(1+x)`,
+      put: ({ pieces, settling, waste }, r, say) =>
+        `V = (${pieces.map((row, i) => `${row.count} × ${say(r.each[i]!, 'volume')}`).join(' + ')}) × ${(1 + settling).toFixed(2)} × ${(1 + waste).toFixed(2)} = ${say(r.total, 'volume')}`,
+    },
+  ],
+  cautions: ['not-load-bearing'],
+  defers: ['The allowances are common practice with no source; your own last batch decides.'],
+  sources: ['common-practice'],
+});

@@ -1,0 +1,8 @@
+/** Units of the bench: what a maker weighs in kilograms and measures in litres. */
+export const LITRES = { metric: 'L', us: 'gal' } as const;
+export const SMALL_VOLUME = { metric: 'mL', us: 'fl oz' } as const;
+export const SMALL_MASS = { metric: 'g', us: 'oz' } as const;
+export const PERCENT = { metric: '%', us: '%' } as const;
+/** Wet and dry densities, and foam, as this trade says them. */
+export const DENSITY = { metric: 'kg/m3', us: 'lb/ft3' } as const;
+export const FOAM = { metric: 'g/L', us: 'lb/ft3' } as const;

@@ -1,0 +1,234 @@
+import {
+  hardnessFromDrops,
+  hardnessFromIons,
+  hardnessFromTitration,
+  hardnessParts,
+} from '../../core/water/hardness.ts';
+import { tradeClass, usgsClass } from '../../core/water/hardness-class.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { HardnessBar } from '../shared/HardnessBar.tsx';
+
+const HARDNESS = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
+const NAMES = {
+  soft: 'soft',
+  'moderately-hard': 'moderately hard',
+  hard: 'hard',
+  'very-hard': 'very hard',
+  'extremely-hard': 'extremely hard, as the trade calls it',
+} as const;
+
+export default worksheet({
+  id: 'water-hardness',
+  question: 'How hard is my water, and where may I use it?',
+  fields: {
+    method: choice({
+      label: 'What do you have?',
+      options: {
+        total: 'A total hardness, in any unit',
+        ions: 'Calcium and magnesium, from a report',
+        drops: 'A drop kit',
+        titration: 'A laboratory titration with EDTA',
+      },
+      example: 'ions',
+      bench: 'water.method',
+    }),
+    total: number('hardness', {
+      label: 'Total hardness',
+      help: 'Pick the unit, or type it behind the number: 17 °dH.',
+      example: '311 mg/L CaCO3',
+      plusMinus: '15 mg/L CaCO3',
+      min: '0 mg/L CaCO3',
+      max: '5000 mg/L CaCO3',
+      units: HARDNESS,
+      bench: 'water.total',
+      when: { method: ['total'] },
+    }),
+    calcium: number('concentration', {
+      label: 'Calcium, Ca',
+      example: '95 mg/L',
+      plusMinus: '2 mg/L',
+      min: '0 mg/L',
+      max: '2000 mg/L',
+      bench: 'water.calcium',
+      when: { method: ['ions'] },
+    }),
+    magnesium: number('concentration', {
+      label: 'Magnesium, Mg',
+      example: '18 mg/L',
+      plusMinus: '1 mg/L',
+      min: '0 mg/L',
+      max: '2000 mg/L',
+      bench: 'water.magnesium',
+      when: { method: ['ions'] },
+    }),
+    drops: number('count', {
+      label: 'Drops to the colour change',
+      example: '17',
+      plusMinus: '1',
+      min: '0',
+      max: '500',
+      bench: 'water.drops',
+      when: { method: ['drops'] },
+    }),
+    perDrop: number('hardness', {
+      label: 'One drop stands for',
+      help: 'It is printed on the kit.',
+      example: '1 °dH',
+      min: '0 °dH',
+      aboveMin: true,
+      units: { metric: 'dH', us: 'gpg' },
+      bench: 'water.perDrop',
+      when: { method: ['drops'] },
+    }),
+    titrant: number('volume', {
+      label: 'EDTA used',
+      example: '31.1 mL',
+      plusMinus: '0.1 mL',
+      min: '0 mL',
+      units: { metric: 'mL', us: 'mL' },
+      bench: 'water.titrant',
+      when: { method: ['titration'] },
+    }),
+    titre: number('amountConcentration', {
+      label: 'EDTA strength',
+      example: '0.01 mol/L',
+      min: '0 mol/L',
+      aboveMin: true,
+      units: { metric: 'mol/L', us: 'mol/L' },
+      bench: 'water.titre',
+      when: { method: ['titration'] },
+    }),
+    sample: number('volume', {
+      label: 'Sample',
+      example: '100 mL',
+      min: '0 mL',
+      aboveMin: true,
+      units: { metric: 'mL', us: 'mL' },
+      bench: 'water.sample',
+      when: { method: ['titration'] },
+    }),
+    alkalinity: number('hardness', {
+      label: 'Alkalinity, if you know it',
+      help: 'As CaCO₃, like hardness. It splits hardness into the part that boiling removes and the part it does not.',
+      example: '240 mg/L CaCO3',
+      min: '0 mg/L CaCO3',
+      max: '5000 mg/L CaCO3',
+      units: HARDNESS,
+      optional: true,
+      bench: 'water.alkalinity',
+    }),
+    soft: number('hardness', {
+      label: 'The softest water at hand',
+      help: 'Rain, distilled or softened. A clean rain butt is often near 10 mg/L.',
+      example: '12 mg/L CaCO3',
+      min: '0 mg/L CaCO3',
+      max: '5000 mg/L CaCO3',
+      units: HARDNESS,
+      bench: 'water.soft',
+    }),
+  },
+  work: ({ method, alkalinity, soft, ...v }) => {
+    const ions = method === 'ions' ? hardnessFromIons(v) : undefined;
+    const total =
+      method === 'total'
+        ? v.total
+        : method === 'drops'
+          ? hardnessFromDrops(v)
+          : (ions?.total ?? hardnessFromTitration(v));
+    // Alkalinity as CaCO₃ counts two equivalents a mole.
+    const parts =
+      alkalinity === undefined ? undefined : hardnessParts({ total, alkalinity: 2 * alkalinity });
+    return { total, ions, parts, soft, class: usgsClass(total), trade: tradeClass(total) };
+  },
+  results: {
+    total: { label: 'Total hardness', kind: 'hardness', of: (r) => r.total, units: HARDNESS, sure: true },
+    german: hardnessIn('dH', 'German degrees'),
+    grains: hardnessIn('gpg', 'Grains per US gallon'),
+    carbonate: {
+      label: 'Carbonate hardness',
+      kind: 'hardness',
+      of: (r) => r.parts?.carbonate,
+      units: HARDNESS,
+      note: 'Boiling takes most of this out.',
+    },
+    nonCarbonate: {
+      label: 'Non-carbonate hardness',
+      kind: 'hardness',
+      of: (r) => r.parts?.nonCarbonate,
+      units: HARDNESS,
+      note: 'Boiling leaves this in.',
+    },
+  },
+  judge: ({ total, soft, ...r }, _, say) => {
+    const name = NAMES[r.trade];
+    const amount = say(total, 'hardness', { units: HARDNESS });
+    // Up to the end of the survey's "moderately hard" band another water is not worth the walk.
+    if (r.class === 'soft' || r.class === 'moderately-hard')
+      return {
+        verdict: 'good',
+        say: `${amount} is ${name}. Use it for the foam and for the base mix.`,
+      };
+    if (soft < total / 2)
+      return {
+        verdict: 'look',
+        say: `${amount} is ${name}. Make the foaming solution with the soft water (${say(soft, 'hardness', { units: HARDNESS })}); use this water for the base mix, where cement brings far more calcium than any tap.`,
+      };
+    return {
+      verdict: r.class === 'very-hard' ? 'stop' : 'look',
+      say: `${amount} is ${name}, and the softest water you name is not much softer. Find rain, distilled or softened water for the foam before you spend concentrate; this water may still mix the cement.`,
+    };
+  },
+  notes: ({ total }, _, say) => [
+    'Hardness wastes soap: two molecules of soap for every calcium or magnesium ion. Synthetic and protein concentrates are hurt less, and how much less only their own sheets can say.',
+    ...bySurvey(total, say),
+  ],
+  keeps: { total: 'water.hardness' },
+  working: [
+    {
+      tex: String.raw`H = \frac{c_{\text{Ca}}}{M_{\text{Ca}}} + \frac{c_{\text{Mg}}}{M_{\text{Mg}}}`,
+      put: (v, r, say) =>
+        r.ions
+          ? `H = ${say(v.calcium, 'concentration')} ÷ 40.078 g/mol + ${say(v.magnesium, 'concentration')} ÷ 24.305 g/mol = ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}`
+          : `Read directly: ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} of calcium and magnesium together.`,
+    },
+    {
+      tex: String.raw`H_{\text{as CaCO}_3} = H \times 100.0869\ \text{g/mol}`,
+      put: (_, r, say) =>
+        `${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × 100.0869 g/mol = ${say(r.total, 'hardness', { units: HARDNESS })}`,
+    },
+  ],
+  figure: ({ result, say }) => (
+    <HardnessBar
+      total={result.total}
+      soft={result.soft}
+      carbonate={result.parts?.carbonate}
+      say={say}
+    />
+  ),
+  cautions: ['stored-rainwater'],
+  defers: ["The concentrate's own sheet says what water it wants; the laboratory's report outranks a drop kit."],
+  sources: ['standard-methods-2340b', 'usgs-hardness', 'hardness-units', 'common-practice'],
+});
+
+interface Found {
+  readonly total: number;
+}
+
+function hardnessIn(unit: string, label: string) {
+  return {
+    label,
+    kind: 'hardness',
+    of: (r: Found) => r.total,
+    units: { metric: unit, us: unit },
+  } as const;
+}
+
+function bySurvey(total: number, say: Say): string[] {
+  return tradeClass(total) === 'extremely-hard'
+    ? [
+        `No survey draws a line above 180 mg/L; makers call water near 700 mg/L (as CaCO₃) extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
+      ]
+    : [];
+}
