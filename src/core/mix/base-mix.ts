@@ -41,6 +41,26 @@ export function baseMix(recipe: BaseRecipe): BaseMix {
 }
 
 /**
+ * The water-cement ratio of a batch whose water was measured by volume.
+ *
+ * `cement` in kg, `water` in m³; ratio = ρw V / C. Any amounts.
+ *
+ * @throws {DomainError} for no cement or a negative volume.
+ * @source definition (mass of water over mass of cement)
+ */
+export function waterCementRatio(batch: {
+  readonly cement: number;
+  readonly water: number;
+  readonly waterDensity?: number;
+}): number {
+  const { cement, water, waterDensity = MIX_WATER_DENSITY } = batch;
+  demand('cement', cement, 'mass', { min: 0, aboveMin: true });
+  demand('water', water, 'volume', { min: 0 });
+  demand('waterDensity', waterDensity, 'density', { min: 900, max: 1200 });
+  return (waterDensity * water) / cement;
+}
+
+/**
  * The particle densities of a recipe, checked, with the named defaults where it gives none.
  * @throws {DomainError} for a density no such material has.
  * @source none: the defaults name their own

@@ -52,6 +52,26 @@ export function hardnessFromTitration(run: {
 }
 
 /**
+ * The strength of an EDTA solution, mol/m³, from titrating water of known hardness.
+ *
+ * `standard` is that hardness in mol/m³, `sample` and `titrant` the volumes in m³:
+ * titre = standard × sample / titrant.
+ *
+ * @throws {DomainError} for a standard, sample or titrant of nothing.
+ * @source fossee-2966
+ */
+export function titreFromStandard(run: {
+  readonly standard: number;
+  readonly sample: number;
+  readonly titrant: number;
+}): number {
+  demand('standard', run.standard, 'hardness', { min: 0, aboveMin: true });
+  demand('sample', run.sample, 'volume', { min: 0, aboveMin: true });
+  demand('titrant', run.titrant, 'volume', { min: 0, aboveMin: true });
+  return (run.standard * run.sample) / run.titrant;
+}
+
+/**
  * Hardness from a drop kit, mol/m³: the drops to the colour change times what the kit's sheet
  * says one drop stands for (`perDrop`, mol/m³; often 1 °dH). Good to one drop at best.
  *

@@ -7,6 +7,7 @@ import {
   hardnessFromIons,
   hardnessFromTitration,
   hardnessParts,
+  titreFromStandard,
 } from '../../../src/core/water/hardness.ts';
 import { tradeClass, usgsClass } from '../../../src/core/water/hardness-class.ts';
 
@@ -38,6 +39,16 @@ describe('hardness from ions', () => {
 });
 
 describe('hardness from a titration', () => {
+  test('titrating the standard itself gives the standard back', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 50, noNaN: true }), (standard) => {
+        const run = { sample: 50e-6, titrant: 20e-6 };
+        const titre = titreFromStandard({ standard, ...run });
+        expect(hardnessFromTitration({ titre, ...run })).toBeCloseTo(standard, 9);
+      }),
+    );
+  });
+
   test('the blank is taken off, and does not matter when it is nothing', () => {
     const run = { titrant: 15e-6, titre: 10, sample: 50e-6 };
     expect(hardnessFromTitration(run)).toBeCloseTo(3, 12);

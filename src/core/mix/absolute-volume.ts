@@ -1,0 +1,43 @@
+import { demand } from '../domain-error.ts';
+
+/** A material by mass and particle density: kg, kg/m³. */
+export interface Part {
+  readonly mass: number;
+  readonly density: number;
+}
+
+/**
+ * The space a material takes in a mix, m³: mass over particle density, the voids between its
+ * grains not counted.
+ *
+ * @throws {DomainError} for a negative mass or a density that is not positive.
+ * @source navedtra-14071 p. 17-7
+ */
+export function absoluteVolume(part: Part): number {
+  demand('mass', part.mass, 'mass', { min: 0 });
+  demand('density', part.density, 'density', { min: 0, aboveMin: true });
+  return part.mass / part.density;
+}
+
+/**
+ * What of a volume is left for the last material once the others and the air are in, and what
+ * that much of it weighs: m³ and kg.
+ *
+ * left = volume − Σ mass / density − volume × `air`; mass = left × `density`. `air` is a share.
+ *
+ * @throws {DomainError} when the others already fill the volume ('no-room').
+ * @source navedtra-14071 p. 17-7, aci-211-1 6.3
+ */
+export function lastPart(mix: {
+  readonly volume: number;
+  readonly parts: readonly Part[];
+  readonly air: number;
+  readonly density: number;
+}): { readonly volume: number; readonly mass: number } {
+  const { volume, parts, air, density } = mix;
+  demand('air', air, 'ratio', { min: 0, max: 1 });
+  demand('density', density, 'density', { min: 0, aboveMin: true });
+  const taken = parts.reduce((sum, part) => sum + absoluteVolume(part), volume * air);
+  demand('volume', volume, 'volume', { min: taken }, 'no-room');
+  return { volume: volume - taken, mass: (volume - taken) * density };
+}
