@@ -1,7 +1,7 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { STANDARD_GRAVITY } from '../quantity/constants.ts';
 import { carriedInTheMiddle, heldAtTwoPoints } from './beam.ts';
-import { STANDARD_GRAVITY } from './gravity.ts';
 
 /** A flat part and what presses on it while it is moved. */
 export interface FlatPart {

@@ -1,3 +1,5 @@
+import { POUND } from '../../quantity/constants.ts';
+
 /**
  * The revised lifting equation is published twice, in rounded metric and rounded US units; the two do not
  * convert exactly into one another (23 kg against 51 lb, 25 cm against 10 in).
@@ -18,7 +20,7 @@ export interface Grasp {
   readonly horizontal: number;
   /** V: the hands above the floor, m. */
   readonly vertical: number;
-  /** A: how far the load lies to the side of straight ahead, in degrees of arc (no SI kind is kept). */
+  /** A: how far the load lies to the side of straight ahead, rad. */
   readonly asymmetry: number;
 }
 
@@ -44,4 +46,4 @@ export interface Multipliers {
 /** Load constant of the metric form, kg. Manual p. 7. @source niosh-lifting-manual */
 export const LOAD_CONSTANT_METRIC = 23;
 /** Load constant of the US form, 51 lb in kg. Manual p. 7. @source niosh-lifting-manual */
-export const LOAD_CONSTANT_US = 51 * 0.45359237;
+export const LOAD_CONSTANT_US = 51 * POUND;

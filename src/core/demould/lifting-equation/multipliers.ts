@@ -1,10 +1,10 @@
 import { demand } from '../../domain-error.ts';
+import { INCH } from '../../quantity/constants.ts';
 import { couplingMultiplier } from './coupling.ts';
 import { frequencyMultiplier } from './frequency.ts';
 import type { Form, Lift, Multipliers, Rounding } from './lift.ts';
 import { toTwoDecimals } from './rounding.ts';
 
-const INCH = 0.0254;
 const CENTIMETRE = 0.01;
 
 /** The constants of one form, in that form's own unit of length. Manual pp. 7–12. */
@@ -112,19 +112,20 @@ export function distanceMultiplier(
 }
 
 /**
- * AM: 1 − 0.0032 A; 0 above 135°.
- * @param asymmetry A, degrees, 0 or more
- * @throws {DomainError} for an angle outside 0–180
+ * AM: 1 − 0.0032 A with A in degrees; 0 above 135°.
+ * @param asymmetry A, rad, from 0 to π
+ * @throws {DomainError} for an angle outside 0–π
  * @source niosh-lifting-manual pp. 7, 12, Table 4
  */
 export function asymmetricMultiplier(asymmetry: number, rounding: Rounding = 'none'): number {
-  demand('asymmetry', asymmetry, 'count', { min: 0, max: 180 });
-  return asymmetry > 135 ? 0 : rounded(1 - 0.0032 * asymmetry, asymmetry, [], rounding);
+  demand('asymmetry', asymmetry, 'angle', { min: 0, max: Math.PI });
+  const degrees = (asymmetry * 180) / Math.PI;
+  return over(degrees, 135) ? 0 : rounded(1 - 0.0032 * degrees, degrees, [], rounding);
 }
 
 /**
  * All six multipliers of one lift.
- * @param lift lengths m, asymmetry degrees, lifts a minute
+ * @param lift lengths m, asymmetry rad, lifts a minute
  * @returns each 0 to 1
  * @throws {DomainError} for what the single multipliers refuse
  * @source niosh-lifting-manual pp. 7–17

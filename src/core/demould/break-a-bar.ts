@@ -1,0 +1,93 @@
+import { demand } from '../domain-error.ts';
+import { firstOrder, type Reading } from '../finished/first-order.ts';
+import type { Note } from '../note.ts';
+import { STANDARD_GRAVITY } from '../quantity/constants.ts';
+
+/** The readings of one broken bar, each with its standard uncertainty. */
+export interface BarReadings {
+  /** Between the supports, m. */
+  readonly span: Reading;
+  /** Across, m. */
+  readonly breadth: Reading;
+  /** Up and down as tested, m. */
+  readonly depth: Reading;
+  /** The whole bar, m: its ends hang over evenly. */
+  readonly length: Reading;
+  /** The bar, kg. */
+  readonly barMass: Reading;
+  /** Everything hung from it when it broke: bucket, what was in it, hook, spreader, kg. */
+  readonly hung: Reading;
+}
+
+export interface BrokenBar {
+  /** Flexural strength, Pa. */
+  readonly strength: number;
+  /** Standard uncertainty from the readings alone, Pa. */
+  readonly uncertainty: number;
+  /** The part of the strength that the bar's own weight used, Pa. */
+  readonly ownWeight: number;
+  /** What part of the uncertainty (squared) each reading brings, 0–1. */
+  readonly shares: Readonly<Record<keyof BarReadings, number>>;
+  readonly notes: readonly Note[];
+}
+
+/** How far outside the middle third a break may lie, as a share of the span, before it is thrown out. From memory. @source astm-c78 */
+export const OUTSIDE_THIRD_ALLOWED = 0.05;
+
+/**
+ * How strong in bending is the bar that broke? f = 6 M/(b d²), M the load's moment and the bar's own.
+ * Centre: F·span/4, taken at the middle wherever it broke. Third points: F·span/6 within the middle third;
+ * outside it F·a/2 with a from the break to the nearer support. Own weight at distance x from the middle:
+ * w[(span/2)² − x² − overhang²]/2. With own weight left out these are the formulas of the standard beam
+ * tests, 3FL/(2bd²), FL/(bd²) and 3Fa/(bd²), from memory; a bucket test is not a standard test.
+ * @param bar readings, SI
+ * @param loading `centre` or `thirds`
+ * @param brokeAt from the middle of the span to the break, m; used for `thirds`
+ * @returns Pa; note `outside-third` for a break outside the middle third, `throw-out` beyond 5 % of the
+ *   span outside it, `short-span` for a span under three depths
+ * @throws {DomainError} for a reading not above 0 (the hung mass may be 0), a bar shorter than the span or
+ *   a break outside it
+ * @source astm-c78
+ * @source astm-c293
+ * @source beam-statics
+ */
+export function breakABar(bar: BarReadings, loading: 'centre' | 'thirds', brokeAt = 0): BrokenBar {
+  for (const [name, { value, uncertainty }] of Object.entries(bar)) {
+    const kind = name === 'barMass' || name === 'hung' ? 'mass' : 'length';
+    demand(name, value, kind, { min: 0, aboveMin: name !== 'hung' });
+    demand(name, uncertainty, kind, { min: 0 }, 'negative-uncertainty');
+  }
+  const span = bar.span.value;
+  demand('length', bar.length.value, 'length', { min: span }, 'shorter-than-span');
+  demand('brokeAt', brokeAt, 'length', { min: 0, max: span / 2, belowMax: true });
+  const x = loading === 'centre' ? 0 : brokeAt;
+  type Values = Readonly<Record<keyof BarReadings, number>>;
+  const own = (r: Values) => {
+    const w = (r.barMass * STANDARD_GRAVITY) / r.length;
+    const overhang = (r.length - r.span) / 2;
+    return inBending(r, (w * ((r.span / 2) ** 2 - x ** 2 - overhang ** 2)) / 2);
+  };
+  const load = (r: Values) => {
+    const force = r.hung * STANDARD_GRAVITY;
+    const arm = loading === 'centre' ? r.span / 2 : Math.min(r.span / 3, r.span / 2 - x);
+    return inBending(r, (force * arm) / 2);
+  };
+  const { value, uncertainty, shares } = firstOrder<keyof BarReadings>(
+    { ...bar },
+    (r) => own(r) + load(r),
+  );
+  const outside = (loading === 'thirds' ? brokeAt : 0) - span / 6;
+  const notes: Note[] = [];
+  if (outside > OUTSIDE_THIRD_ALLOWED * span) notes.push({ code: 'throw-out', of: 'brokeAt' });
+  else if (outside > 0) notes.push({ code: 'outside-third', of: 'brokeAt' });
+  if (span < 3 * bar.depth.value) notes.push({ code: 'short-span', of: 'span' });
+  const values = Object.fromEntries(Object.entries(bar).map(([k, r]) => [k, r.value])) as Values;
+  return { strength: value, uncertainty, ownWeight: own(values), shares, notes };
+}
+
+function inBending(
+  r: { readonly breadth: number; readonly depth: number },
+  moment: number,
+): number {
+  return (6 * moment) / (r.breadth * r.depth ** 2);
+}

@@ -1,0 +1,145 @@
+import { INCH, POUND_FORCE } from '../quantity/constants.ts';
+
+/** One limit on what may be breathed, or one measure of public guidance, as a fact with its source. */
+export interface ExposureLimit {
+  readonly id: string;
+  readonly agent: Agent;
+  /** Whose limit: `osha-pel` is law in the USA, the others are recommendations. */
+  readonly kind: 'osha-pel' | 'osha-action-level' | 'niosh-rel' | 'acgih-tlv' | 'idlh';
+  /** kg/m³, or 1/m³ for fibres. */
+  readonly value: number;
+  readonly unit: 'kg/m3' | 'fibres/m3';
+  /** Averaged over so many hours, where stated. */
+  readonly hours?: number;
+  readonly source: string;
+  readonly standing: 'published' | 'from memory';
+}
+
+export type Agent = 'portland-cement' | 'crystalline-silica' | 'fibrous-glass' | 'iron-oxide';
+
+const MG = 1e-6;
+const UG = 1e-9;
+const read = { standing: 'published', unit: 'kg/m3' } as const;
+const recalled = { standing: 'from memory', unit: 'kg/m3' } as const;
+
+/**
+ * Limits in air for what this work raises. They are US figures; elsewhere other limits hold, and the
+ * product's own safety sheet and the law where the reader works decide.
+ * @source osha-csi-cement
+ * @source cpwr-silica
+ * @source osha-silica-faq
+ * @source osha-csi-glass
+ * @source niosh-npg
+ */
+export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
+  {
+    ...read,
+    id: 'cement-pel',
+    agent: 'portland-cement',
+    kind: 'osha-pel',
+    value: 15 * MG,
+    source: 'osha-csi-cement',
+  },
+  {
+    ...read,
+    id: 'cement-rel',
+    agent: 'portland-cement',
+    kind: 'niosh-rel',
+    value: 10 * MG,
+    source: 'osha-csi-cement',
+  },
+  {
+    ...read,
+    id: 'cement-idlh',
+    agent: 'portland-cement',
+    kind: 'idlh',
+    value: 5000 * MG,
+    source: 'osha-csi-cement',
+  },
+  {
+    ...read,
+    id: 'silica-pel',
+    agent: 'crystalline-silica',
+    kind: 'osha-pel',
+    value: 50 * UG,
+    hours: 8,
+    source: 'cpwr-silica',
+  },
+  {
+    ...read,
+    id: 'silica-rel',
+    agent: 'crystalline-silica',
+    kind: 'niosh-rel',
+    value: 0.05 * MG,
+    hours: 10,
+    source: 'cpwr-silica',
+  },
+  {
+    ...read,
+    id: 'silica-tlv',
+    agent: 'crystalline-silica',
+    kind: 'acgih-tlv',
+    value: 0.025 * MG,
+    hours: 8,
+    source: 'cpwr-silica',
+  },
+  {
+    ...read,
+    id: 'silica-action',
+    agent: 'crystalline-silica',
+    kind: 'osha-action-level',
+    value: 25 * UG,
+    hours: 8,
+    source: 'osha-silica-faq',
+  },
+  {
+    ...read,
+    id: 'glass-fibre-rel',
+    agent: 'fibrous-glass',
+    kind: 'niosh-rel',
+    value: 3e6,
+    unit: 'fibres/m3',
+    source: 'osha-csi-glass',
+  },
+  {
+    ...read,
+    id: 'glass-total-rel',
+    agent: 'fibrous-glass',
+    kind: 'niosh-rel',
+    value: 5 * MG,
+    source: 'osha-csi-glass',
+  },
+  {
+    ...recalled,
+    id: 'iron-oxide-rel',
+    agent: 'iron-oxide',
+    kind: 'niosh-rel',
+    value: 5 * MG,
+    source: 'niosh-npg',
+  },
+  {
+    ...recalled,
+    id: 'iron-oxide-pel',
+    agent: 'iron-oxide',
+    kind: 'osha-pel',
+    value: 10 * MG,
+    source: 'niosh-npg',
+  },
+];
+
+/** Every limit known for an agent. */
+export function exposureLimits(agent: Agent): readonly ExposureLimit[] {
+  return EXPOSURE_LIMITS.filter((limit) => limit.agent === agent);
+}
+
+/**
+ * Water-soluble chromium(VI), kg per kg of dry cement, that the EU allows in cement placed on the market
+ * and above which it must be labelled: 0.0002 %. @source reach-47 @source clp-1272-2008
+ */
+export const CHROMIUM_VI_LIMIT = 2e-6;
+/** How long a reducer keeps: in the bag, and opened, s (months of 30 days). @source bfa-cement */
+export const REDUCER_KEEPS = { bagged: 12 * 30 * 86400, opened: 2 * 30 * 86400 } as const;
+/** How long to rinse eyes that cement water has reached, s, at least. @source astm-c191 */
+export const EYE_RINSE = 15 * 60;
+/** Air for blowing off, Pa gauge: below 30 psi, with chip guard. @source osha-1910-242 */
+export const BLOW_OFF_PRESSURE = (30 * POUND_FORCE) / INCH ** 2;

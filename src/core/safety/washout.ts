@@ -1,0 +1,107 @@
+import { demand } from '../domain-error.ts';
+import { type Note, outsideRange } from '../note.ts';
+
+/** Molar masses, kg/mol, from the standard atomic weights. @source iupac-atomic-weights */
+export const MOLAR_MASS = {
+  limeHydrate: 0.074093,
+  carbonDioxide: 0.044009,
+  citricAcid: 0.192124,
+  citricAcidMonohydrate: 0.210139,
+} as const;
+
+/** −log₁₀ of the ion product of water at 25 °C. @source wateq4f */
+export const PKW_25C = 14;
+/** pH of water saturated with lime at 25 °C: 12.4–12.45. Above it other alkalis are at work. From memory. @source lime-water-buffer */
+export const LIME_SATURATED_PH = 12.45;
+/** Lime hydrate that cement gives off when it has wholly reacted, kg per kg: 0.20–0.25. From memory. @source taylor-cement-chemistry */
+export const LIME_FROM_CEMENT = { low: 0.2, high: 0.25 } as const;
+
+/**
+ * How much hydroxide does a pH stand for? [OH⁻] = 10^(pH − pKw) mol/L, activities taken as concentrations,
+ * which reads low by some tens of per cent in strong lime water.
+ * @param water pH; pKw at the water's temperature
+ * @returns mol/m³
+ * @throws {DomainError} for a pH below 7 or above 14, a pKw outside 12–15
+ * @source wateq4f
+ */
+export function freeHydroxide(water: { readonly pH: number; readonly pKw?: number }): number {
+  const { pH, pKw = PKW_25C } = water;
+  demand('pH', pH, 'count', { min: 7, max: 14 });
+  demand('pKw', pKw, 'count', { min: 12, max: 15 });
+  return 1000 * 10 ** (pH - pKw);
+}
+
+export interface Neutraliser {
+  /** Hydroxide to be met, mol: dissolved and from the lime reserve. */
+  readonly hydroxide: { readonly dissolved: number; readonly reserve: number };
+  /** Carbon dioxide, kg, that turns it into carbonate (2 OH⁻ each) and on to hydrogen carbonate (1 each). */
+  readonly carbonDioxide: { readonly toCarbonate: number; readonly toHydrogenCarbonate: number };
+  /** Citric acid, kg, at 3 OH⁻ each. */
+  readonly citricAcid: { readonly anhydrous: number; readonly monohydrate: number };
+  readonly notes: readonly Note[];
+}
+
+/**
+ * What would it take to bring wash water to neutral? An estimate of amounts, to see that a pinch will not
+ * do: nothing is poured by it, the solids are settled out first, and local rules decide.
+ * CO₂ + 2 OH⁻ → CO₃²⁻ + H₂O; CO₂ + OH⁻ → HCO₃⁻; C₆H₈O₇ + 3 OH⁻ → citrate + 3 H₂O. Each kg of lime hydrate
+ * left among the solids gives 2 mol OH⁻ per 0.074093 kg as it dissolves. Acid is used whole; carbon dioxide is
+ * not, and part of what is blown in leaves again.
+ * @param washout volume of water m³; pH; lime hydrate in reserve kg, 0 or more (see `limeReserve`); pKw
+ * @returns mol and kg; notes `outside-range` of pH above lime saturation, `reserve-not-counted` without one
+ * @throws {DomainError} for a volume not above 0, a negative reserve, and as `freeHydroxide`
+ * @source washout-stoichiometry
+ */
+export function neutralise(washout: {
+  readonly volume: number;
+  readonly pH: number;
+  readonly limeReserve: number;
+  readonly pKw?: number;
+}): Neutraliser {
+  const { volume, limeReserve: reserveMass } = washout;
+  demand('volume', volume, 'volume', { min: 0, aboveMin: true });
+  demand('limeReserve', reserveMass, 'mass', { min: 0 });
+  const dissolved = freeHydroxide(washout) * volume;
+  const reserve = (2 * reserveMass) / MOLAR_MASS.limeHydrate;
+  const hydroxide = dissolved + reserve;
+  return {
+    hydroxide: { dissolved, reserve },
+    carbonDioxide: {
+      toCarbonate: (hydroxide / 2) * MOLAR_MASS.carbonDioxide,
+      toHydrogenCarbonate: hydroxide * MOLAR_MASS.carbonDioxide,
+    },
+    citricAcid: {
+      anhydrous: (hydroxide / 3) * MOLAR_MASS.citricAcid,
+      monohydrate: (hydroxide / 3) * MOLAR_MASS.citricAcidMonohydrate,
+    },
+    notes: [
+      ...outsideRange('pH', washout.pH, { max: LIME_SATURATED_PH }),
+      ...(reserveMass === 0 ? [{ code: 'reserve-not-counted', of: 'limeReserve' }] : []),
+    ],
+  };
+}
+
+/**
+ * How much lime can the cement in the wash water still give off? cement · 0.20 to 0.25 when it has wholly
+ * reacted, kg of lime hydrate. From memory, for portland cement; blended cements give less.
+ * @param cement kg washed out, 0 or more
+ * @throws {DomainError} for a negative mass
+ * @source taylor-cement-chemistry
+ */
+export function limeReserve(cement: number): { readonly low: number; readonly high: number } {
+  demand('cement', cement, 'mass', { min: 0 });
+  return { low: LIME_FROM_CEMENT.low * cement, high: LIME_FROM_CEMENT.high * cement };
+}
+
+/** What public bodies say of the pH of water let go. `value` is a pH or a pair of them. */
+export const PH_MARKS = [
+  { id: 'washout', pH: [12, 12], of: 'washout-water', source: 'macomb-washout' },
+  { id: 'fresh-water-life', pH: [6.5, 9], of: 'life-in-fresh-water', source: 'macomb-washout' },
+  { id: 'fish-harm', pH: [9.6, 14], of: 'harm-to-fish-begins', source: 'tailgate-cw0316' },
+  {
+    id: 'stormwater-target',
+    pH: [6.5, 8.5],
+    of: 'stormwater-discharge-target',
+    source: 'wa-ecology-c252',
+  },
+] as const;
