@@ -66,6 +66,12 @@ async function buildTested() {
   }
 }
 
+/** A stage that breaks down has failed; the others still run. @param {unknown} error */
+function crashed(error) {
+  console.error(error);
+  return one(false);
+}
+
 /** @type {{ name: string, work: () => Promise<Count>, needs?: string }[]} */
 const stages = [
   {
@@ -91,7 +97,7 @@ for (const { name, work, needs } of stages) {
   const begun = performance.now();
   const ready = !needs || results.some((done) => done.name === needs && done.count.failed === 0);
   if (!ready) console.error(`Not run: the ${needs} failed.`);
-  const count = ready ? await work() : one(false);
+  const count = ready ? await work().catch(crashed) : one(false);
   results.push({ name, count, seconds: (performance.now() - begun) / 1000 });
 }
 

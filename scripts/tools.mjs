@@ -2,7 +2,7 @@
 
 import { spawn } from 'node:child_process';
 import { existsSync, readFileSync, realpathSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** The project's folder. */
@@ -16,7 +16,7 @@ const node = existsSync(ownNode) ? ownNode : process.execPath;
  * @param {string} packageName
  * @param {string} [tool] when the package has more than one
  */
-function entry(packageName, tool = packageName) {
+function entry(packageName, tool = basename(packageName)) {
   const folder = join(root, 'node_modules', packageName);
   const { bin } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   const file = typeof bin === 'string' ? bin : bin?.[tool];

@@ -69,6 +69,8 @@ describe('without a network', () => {
     await served?.close();
     await opened?.go('');
     await page.keyboard.press('/');
+    // The dialog's script is fetched at the first opening; what is typed before goes nowhere.
+    await page.waitForFunction(() => document.activeElement?.matches('#search input'));
     await page.keyboard.type('hard water');
     const first = page.locator('#search-found [role="option"]').first();
     await first.waitFor();
