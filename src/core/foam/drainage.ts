@@ -1,0 +1,202 @@
+import { demand } from '../domain-error.ts';
+import type { Note } from '../note.ts';
+import type { DrainageCurve, StraightDrainage } from './drainage-curve.ts';
+import { fitLogistic } from './logistic-fit.ts';
+import { studentT } from './student-t.ts';
+
+export interface DrainageReading {
+  /** Time since the foam was made, s. */
+  readonly time: number;
+  /** Share of the foam's liquid drained by then (see `drained.ts`). */
+  readonly drained: number;
+}
+
+/** A fitted value with the bounds it lies in at the confidence asked for. */
+export interface Bounded {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface DrainageFit {
+  readonly supported: true;
+  /** Half time and exponent, as the other drainage functions take them. */
+  readonly curve: DrainageCurve;
+  /** The exponent n. */
+  readonly exponent: Bounded;
+  /** The constant c, in sⁿ. */
+  readonly constant: Bounded;
+  /** When a quarter of the liquid has drained, s: t25 = (c/3)^(1/n). */
+  readonly quarterTime: Bounded;
+  /** When half has, s: t50 = c^(1/n). */
+  readonly halfTime: Bounded;
+  /** Standard deviation of the readings about the curve, as a share of the liquid. */
+  readonly scatter: number;
+  /** Readings used: those after time 0. */
+  readonly readings: number;
+  /**
+   * `beyond-readings`: that time is later than the last reading and rests on the shape of the curve.
+   * `before-readings`: earlier than the first. `poor-fit`: the scatter is over three times the
+   * error of a reading, so this foam does not drain along this curve.
+   */
+  readonly notes: readonly Note[];
+}
+
+/**
+ * Why readings cannot support a fit:
+ * - `too-few-readings`: under four after time 0, or under three different times
+ * - `liquid-returns`: the drained share falls by more than four readings' error (2.8 standard errors of a difference)
+ * - `no-rise`: the shares differ by no more than four readings' error (nothing drains yet, or all has)
+ * - `no-single-curve`: no exponent fits best
+ * - `curve-not-fixed`: a curve fits, but its exponent or quarter time could be almost anything
+ * - `no-curvature`: a straight line does as well; `straight` is that line, good to the last reading
+ */
+export type Unsupported =
+  | { readonly supported: false; readonly because: Exclude<Reason, 'no-curvature'> }
+  | {
+      readonly supported: false;
+      readonly because: 'no-curvature';
+      readonly straight: StraightDrainage & { readonly low: number; readonly high: number };
+      /** The last reading, s. The line is not to be trusted past it. */
+      readonly upTo: number;
+    };
+type Reason =
+  | 'too-few-readings'
+  | 'liquid-returns'
+  | 'no-rise'
+  | 'no-single-curve'
+  | 'curve-not-fixed'
+  | 'no-curvature';
+
+/** Error of one reading, as a share of the liquid: 1 mL in 100 mL. @source common-practice */
+export const READING_ERROR = 0.01;
+/** Readings after time 0 that a fit of two constants needs to show any scatter worth the name. @source common-practice */
+export const FEWEST_READINGS = 4;
+/** A quarter time known no better than within this factor, low to high, is no answer. @source common-practice */
+export const WIDEST_BOUNDS = 10;
+
+/**
+ * What curve do the readings of a draining foam follow, and how sure is it?
+ *
+ * v(t) = tⁿ/(c + tⁿ) by least squares on v. Bounds are t × s × √(gᵀ (JᵀJ)⁻¹ g) on n and on the
+ * logarithms of c and of the times, with s² = squares/(N − 2), s never under the error of a
+ * reading, and t of Student with N − 2 degrees of freedom. No range is published.
+ *
+ * @param readings times in s and shares drained, in any order; time 0 tells the curve nothing
+ * @param readingError standard error of one share, default `READING_ERROR`
+ * @param confidence of the bounds, default 0.95
+ * @returns the fit, or why there is none
+ * @throws {DomainError} a negative time; a share more than five errors outside 0–1; an error not above 0
+ * @source food-foam-drainage the curve
+ * @source gavin-lm parameter uncertainty from (JᵀWJ)⁻¹ (from memory)
+ */
+export function fitDrainage({
+  readings,
+  readingError = READING_ERROR,
+  confidence = 0.95,
+}: {
+  readonly readings: readonly DrainageReading[];
+  readonly readingError?: number;
+  readonly confidence?: number;
+}): DrainageFit | Unsupported {
+  demand('readingError', readingError, 'ratio', { min: 0, max: 0.2, aboveMin: true });
+  for (const { time, drained } of readings) {
+    demand('time', time, 'time', { min: 0 });
+    demand('drained', drained, 'ratio', { min: -5 * readingError, max: 1 + 5 * readingError });
+  }
+  const used = readings.filter(({ time }) => time > 0).sort((a, b) => a.time - b.time);
+  const times = used.map(({ time }) => time);
+  const shares = used.map(({ drained }) => drained);
+  const refused = unfit(times, shares, readingError);
+  if (refused) return { supported: false, because: refused };
+
+  // Times over their geometric mean keep the search near zero whatever their unit.
+  const unit = times.reduce((sum, time) => sum + Math.log(time), 0) / times.length;
+  const fit = fitLogistic(
+    times.map((time) => Math.log(time) - unit),
+    shares,
+  );
+  const freedom = times.length - 2;
+  const t = studentT({ freedom, confidence });
+  const scatter = fit ? Math.sqrt(fit.squares / freedom) : readingError;
+  const error = Math.max(scatter, readingError);
+
+  const line = straightLine(times, shares);
+  if (
+    line.squares - (fit?.squares ?? line.squares) < t ** 2 * error ** 2 &&
+    line.squares < 9 * freedom * error ** 2
+  ) {
+    const reach = (t * error) / Math.sqrt(line.timesSquared);
+    const straight = {
+      rate: line.rate,
+      low: Math.max(0, line.rate - reach),
+      high: line.rate + reach,
+    };
+    return { supported: false, because: 'no-curvature', straight, upTo: times.at(-1)! };
+  }
+  if (!fit) return { supported: false, because: 'no-single-curve' };
+
+  const reach = (du: number, dn: number) => {
+    const { uu, un, nn } = fit.inverse;
+    return t * error * Math.sqrt(uu * du ** 2 + 2 * un * du * dn + nn * dn ** 2);
+  };
+  const ofLog = (value: number, spread: number): Bounded => ({
+    value: Math.exp(value),
+    low: Math.exp(value - spread),
+    high: Math.exp(value + spread),
+  });
+  const reachN = reach(0, 1);
+  const u = fit.u + unit;
+  const logThree = Math.log(3);
+  const quarterTime = ofLog(u - logThree / fit.n, reach(1, logThree / fit.n ** 2));
+  const halfTime = ofLog(u, reach(1, 0));
+  if (fit.n <= reachN || quarterTime.high > WIDEST_BOUNDS * quarterTime.low)
+    return { supported: false, because: 'curve-not-fixed' };
+  return {
+    supported: true,
+    curve: { halfTime: halfTime.value, exponent: fit.n },
+    exponent: { value: fit.n, low: fit.n - reachN, high: fit.n + reachN },
+    constant: ofLog(fit.n * u, reach(fit.n, u)),
+    quarterTime,
+    halfTime,
+    scatter,
+    readings: times.length,
+    notes: [
+      ...reached('quarterTime', quarterTime.value, times),
+      ...reached('halfTime', halfTime.value, times),
+      ...(scatter > 3 * readingError ? [{ code: 'poor-fit', of: 'readings' }] : []),
+    ],
+  };
+}
+
+function unfit(
+  times: readonly number[],
+  shares: readonly number[],
+  readingError: number,
+): Exclude<Reason, 'no-curvature'> | undefined {
+  if (times.length < FEWEST_READINGS || new Set(times).size < 3) return 'too-few-readings';
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const share of shares) {
+    if (share < highest - 4 * readingError) return 'liquid-returns';
+    highest = Math.max(highest, share);
+  }
+  const rise = Math.max(...shares) - Math.min(...shares);
+  return rise <= 4 * readingError ? 'no-rise' : undefined;
+}
+
+/** The best line through the origin: no liquid has drained at time 0. */
+function straightLine(times: readonly number[], shares: readonly number[]) {
+  let [product, timesSquared] = [0, 0];
+  for (const [i, time] of times.entries()) {
+    product += time * shares[i]!;
+    timesSquared += time ** 2;
+  }
+  const rate = Math.max(0, product / timesSquared);
+  const squares = times.reduce((sum, time, i) => sum + (shares[i]! - rate * time) ** 2, 0);
+  return { rate, squares, timesSquared };
+}
+
+function reached(of: string, time: number, times: readonly number[]): readonly Note[] {
+  if (time > times.at(-1)!) return [{ code: 'beyond-readings', of }];
+  return time < times[0]! ? [{ code: 'before-readings', of }] : [];
+}

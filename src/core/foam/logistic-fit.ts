@@ -1,0 +1,88 @@
+import { levenbergMarquardt } from 'ml-levenberg-marquardt';
+
+/** The curve as a logistic in x = ln t: v = 1/(1 + exp(−n (x − u))), u = ln τ. */
+export interface LogisticFit {
+  readonly u: number;
+  readonly n: number;
+  /** Sum of squared residuals. */
+  readonly squares: number;
+  /** (JᵀJ)⁻¹ for (u, n): times the variance of a reading it is the covariance of the constants. */
+  readonly inverse: { readonly uu: number; readonly un: number; readonly nn: number };
+}
+
+/** The exponents the fit may try. A fit that ends at either end has not found one. */
+const EXPONENTS = { min: 0.02, max: 60 } as const;
+
+/**
+ * Least squares on v itself (every reading as sure as any other). Undefined when no single curve
+ * is a minimum: the search ran to the end of the exponents, or stopped on a slope.
+ */
+export function fitLogistic(x: readonly number[], v: readonly number[]): LogisticFit | undefined {
+  const model =
+    ([u = 0, n = 0]: number[]) =>
+    (at: number) =>
+      1 / (1 + Math.exp(-n * (at - u)));
+  const gradient = (constants: number[]) => (at: number) => {
+    const [u = 0, n = 0] = constants;
+    const value = model(constants)(at);
+    const bell = value * (1 - value);
+    return [-n * bell, (at - u) * bell];
+  };
+  const found = levenbergMarquardt({ x, y: v }, model, {
+    initialValues: start(x, v),
+    minValues: [-100, EXPONENTS.min],
+    maxValues: [100, EXPONENTS.max],
+    jacobianFunction: gradient,
+    damping: 1e-3,
+    errorTolerance: 1e-16,
+    maxIterations: 300,
+  });
+  const [u = 0, n = 0] = found.parameterValues;
+  if (!(n > EXPONENTS.min * 1.01 && n < EXPONENTS.max * 0.99)) return undefined;
+
+  let squares = 0;
+  let [uu, un, nn, slopeU, slopeN] = [0, 0, 0, 0, 0];
+  for (const [i, at] of x.entries()) {
+    const [du = 0, dn = 0] = gradient([u, n])(at);
+    const left = v[i]! - model([u, n])(at);
+    squares += left ** 2;
+    slopeU += du * left;
+    slopeN += dn * left;
+    uu += du * du;
+    un += du * dn;
+    nn += dn * dn;
+  }
+  // At a minimum the residuals lie across every column of J; those of exact readings lie nowhere.
+  const still = (slope: number, size: number) =>
+    Math.abs(slope) <= Math.sqrt(size) * (1e-5 * Math.sqrt(squares) + 1e-7);
+  if (!still(slopeU, uu) || !still(slopeN, nn)) return undefined;
+  const determinant = uu * nn - un ** 2;
+  if (!(determinant > 1e-12 * uu * nn)) return undefined;
+  return {
+    u,
+    n,
+    squares,
+    inverse: { uu: nn / determinant, un: -un / determinant, nn: uu / determinant },
+  };
+}
+
+/** A straight line through the log-odds of the readings, away from 0 and 1 where these run off. */
+function start(x: readonly number[], v: readonly number[]): [number, number] {
+  const odds = v.map((share) => {
+    const inside = Math.min(0.98, Math.max(0.02, share));
+    return Math.log(inside / (1 - inside));
+  });
+  const meanX = mean(x);
+  const meanOdds = mean(odds);
+  let [over, under] = [0, 0];
+  for (const [i, at] of x.entries()) {
+    over += (at - meanX) * (odds[i]! - meanOdds);
+    under += (at - meanX) ** 2;
+  }
+  const n = Math.min(10, Math.max(0.2, over / under));
+  return [meanX - meanOdds / n, n];
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
