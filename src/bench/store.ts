@@ -1,5 +1,5 @@
 import { persistentAtom, persistentMap } from '@nanostores/persistent';
-import { type Entry, isEntry, isKept, type Kept, type System } from './entries.ts';
+import { type Entries, type Entry, isEntry, isKept, type Kept, type System } from './entries.ts';
 import { decode, KEYS, openStorage } from './storage.ts';
 
 openStorage();
@@ -38,6 +38,12 @@ export function keep(key: string, kept: Kept | undefined): void {
   const before = $kept.get()[key];
   if (before?.v === kept?.v && before?.pm === kept?.pm) return;
   $kept.setKey(key, kept as Kept);
+}
+
+/** Puts other readings on the bench in place of those there. */
+export function replaceBench(entries: Entries): void {
+  $kept.set({});
+  $entries.set({ ...entries });
 }
 
 /** Takes everything off the bench. The units chosen stay. */

@@ -31,7 +31,7 @@ const british = (words: string) =>
   TWINS.reduce((text, [american, twin]) => text.replace(american, twin), words);
 
 const MOST = 12;
-let index: Index | undefined;
+let index: Promise<Index> | undefined;
 let wired = false;
 
 /** Opens the search dialog, fetching the index the first time. */
@@ -45,12 +45,19 @@ export async function openSearch(base: string): Promise<void> {
   wired = true;
 }
 
-async function load(base: string): Promise<Index> {
-  if (index) return index;
+async function fetchIndex(base: string): Promise<Index> {
   const loaded: Index = await import(/* @vite-ignore */ `${base}pagefind/pagefind.js`);
   await loaded.options({ baseUrl: base, excerptLength: 22 });
-  index = loaded;
   return loaded;
+}
+
+/** One promise for all: letters typed while the index is fetched are searched in their order. */
+function load(base: string): Promise<Index> {
+  index ??= fetchIndex(base).catch((error: unknown) => {
+    index = undefined;
+    throw error;
+  });
+  return index;
 }
 
 function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string): void {

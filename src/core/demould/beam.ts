@@ -32,7 +32,7 @@ export interface BeamMoments {
  * The share of the length from each end at which two supports make hogging over them equal to
  * sagging between them, (√2 − 1)/2 = 0.2071…: the least moment an even beam can be held with.
  * @source beam-statics
- * @source lifting-points-exam
+ * @source lifting-points-statics
  */
 export const BEST_SUPPORT_FRACTION = (Math.SQRT2 - 1) / 2;
 

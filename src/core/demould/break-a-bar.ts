@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import { firstOrder, type Reading } from '../finished/first-order.ts';
+import { fromReadings, type Reading } from '../finished/readings.ts';
 import type { Note } from '../note.ts';
 import { STANDARD_GRAVITY } from '../quantity/constants.ts';
 
@@ -72,7 +72,7 @@ export function breakABar(bar: BarReadings, loading: 'centre' | 'thirds', brokeA
     const arm = loading === 'centre' ? r.span / 2 : Math.min(r.span / 3, r.span / 2 - x);
     return inBending(r, (force * arm) / 2);
   };
-  const { value, uncertainty, shares } = firstOrder<keyof BarReadings>(
+  const { value, uncertainty, shares } = fromReadings<keyof BarReadings>(
     { ...bar },
     (r) => own(r) + load(r),
   );

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { studentT } from '../foam/student-t.ts';
 import type { Note } from '../note.ts';
 
 export interface BarsTogether {
@@ -13,14 +14,6 @@ export interface BarsTogether {
   readonly notes: readonly Note[];
 }
 
-/** Student's t, one-sided 95 % and two-sided 95 %, for 1, 2, 3 … degrees of freedom. From memory. @source student-t */
-export const STUDENT_ONE_SIDED = [
-  6.314, 2.92, 2.353, 2.132, 2.015, 1.943, 1.895, 1.86, 1.833, 1.812,
-] as const;
-export const STUDENT_TWO_SIDED = [
-  12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228,
-] as const;
-
 /** Ninety-five per cent of the normal distribution, one-sided and two-sided. From memory. @source student-t */
 const NORMAL = { oneSided: 1.645, twoSided: 1.96 } as const;
 
@@ -28,7 +21,7 @@ const NORMAL = { oneSided: 1.645, twoSided: 1.96 } as const;
  * What do several bars say together? The mean; the scatter s between bars; the 95 % interval of the mean
  * t·s/√n, and what the next bar should exceed, mean − t·s·√(1 + 1/n), each joined (root of squares) with the
  * reading uncertainty. The readings share a tape and a scale, so their uncertainty does not shrink with more
- * bars: the mean of the bars' own is used whole. More than eleven bars use the t of eleven (cautious).
+ * bars: the mean of the bars' own is used whole. t is Student's with n − 1 degrees of freedom.
  * One bar says nothing of scatter (note `one-bar`); two or three very little (note `few-bars`).
  * @param bars strength and standard uncertainty from the readings, Pa; at least one
  * @throws {DomainError} for no bar, a strength not above 0 or a negative uncertainty
@@ -48,10 +41,11 @@ export function barsTogether(
   if (n === 1) return { mean, notes: [{ code: 'one-bar' }] };
   const reading = average(bars.map((b) => b.uncertainty));
   const scatter = Math.sqrt(bars.reduce((sum, b) => sum + (b.strength - mean) ** 2, 0) / (n - 1));
-  const freedom = Math.min(n - 1, STUDENT_ONE_SIDED.length) - 1;
-  const [one, two] = [STUDENT_ONE_SIDED[freedom]!, STUDENT_TWO_SIDED[freedom]!];
-  const plusMinus = Math.hypot((two * scatter) / Math.sqrt(n), NORMAL.twoSided * reading);
-  const drop = Math.hypot(one * scatter * Math.sqrt(1 + 1 / n), NORMAL.oneSided * reading);
+  const freedom = n - 1;
+  // One-sided 95 % is two-sided 90 %.
+  const [one, two] = [0.9, 0.95].map((confidence) => studentT({ freedom, confidence }));
+  const plusMinus = Math.hypot((two! * scatter) / Math.sqrt(n), NORMAL.twoSided * reading);
+  const drop = Math.hypot(one! * scatter * Math.sqrt(1 + 1 / n), NORMAL.oneSided * reading);
   return {
     mean,
     scatter,

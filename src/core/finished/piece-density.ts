@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import { firstOrder, type Reading } from './first-order.ts';
+import { fromReadings, type Reading } from './readings.ts';
 
 export interface PieceDensity {
   /** kg/m³ */
@@ -108,9 +108,9 @@ function piece<K extends string>(
   readings: Readonly<Record<K | 'mass', Reading>>,
   volumeOf: (r: Readonly<Record<K | 'mass', number>>) => number,
 ): PieceDensity {
-  const { value: volume } = firstOrder(readings, volumeOf);
+  const { value: volume } = fromReadings(readings, volumeOf);
   demand('volume', volume, 'volume', { min: 0, aboveMin: true });
-  const { value, uncertainty, shares } = firstOrder(readings, (r) => r.mass / volumeOf(r));
+  const { value, uncertainty, shares } = fromReadings(readings, (r) => r.mass / volumeOf(r));
   return { density: value, uncertainty, volume, shares };
 }
 

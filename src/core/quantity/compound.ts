@@ -1,6 +1,6 @@
 import { type Kind, type Unit, unitOf } from './kinds.ts';
 import { readNumberText } from './number-text.ts';
-import { normalise, spellings } from './unit-spelling.ts';
+import { LONGEST, normalise, spellings } from './unit-spelling.ts';
 
 /** Pairs of units that people write one behind the other, and how many of the second make the first. */
 const PAIRS: Partial<
@@ -15,6 +15,8 @@ const PAIRS: Partial<
   ],
 };
 
+const WHOLE_THEN_PART = /^([+\-\u2212]?)\s*(\d+)\s*([^\d\s-]+)\s*(-?)\s*([\d¼-¾⅐-⅞].*)$/u;
+
 /**
  * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`: a whole number of the larger unit, then less than
  * one of it in the smaller. Gives the number in the larger unit, or undefined for anything else.
@@ -22,10 +24,10 @@ const PAIRS: Partial<
 export function readCompound(
   text: string,
   kind: Kind,
-): { readonly number: number; readonly unit: Unit } | undefined {
+): { readonly number: number; readonly unit: Unit; readonly comma: boolean } | undefined {
   const pairs = PAIRS[kind];
-  const match =
-    pairs && /^([+\-\u2212]?)\s*(\d+)\s*([^\d\s-]+)\s*(-?)\s*([\d¼-¾⅐-⅞].*)$/u.exec(text);
+  if (!pairs || text.length > LONGEST) return undefined;
+  const match = WHOLE_THEN_PART.exec(text);
   if (!match) return undefined;
   const [, sign, whole, firstUnit, dash, remainder] = match;
   const second = readNumberText(remainder!);
@@ -37,7 +39,7 @@ export function readCompound(
     if (dash && normalise(firstUnit!) !== "'") continue;
     if (second.number >= per) continue;
     const size = Number(whole) + second.number / per;
-    return { number: sign && sign !== '+' ? -size : size, unit };
+    return { number: sign && sign !== '+' ? -size : size, unit, comma: second.comma };
   }
   return undefined;
 }

@@ -65,7 +65,7 @@ export function parseQuantity(
   if (read === '') return { ok: false, problem: { code: 'empty' } };
 
   const compound = readCompound(read, kind);
-  if (compound) return inSi(read, compound.number, compound.unit, true, false);
+  if (compound) return inSi(read, compound.number, compound.unit, true, compound.comma);
 
   const front = readNumberText(read);
   if (!front.ok) {

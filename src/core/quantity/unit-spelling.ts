@@ -87,6 +87,9 @@ function foldedUnit(kind: Kind, typed: string): Unit | undefined {
   return units.size === 1 ? found[0]!.unit : undefined;
 }
 
+/** No unit is longer; a pasted page is not searched for one. */
+export const LONGEST = 60;
+
 export type Found = { readonly kind: Kind; readonly unit: Unit };
 
 /**
@@ -95,6 +98,7 @@ export type Found = { readonly kind: Kind; readonly unit: Unit };
  * mega or leave two units to choose from.
  */
 export function findUnit(text: string, kind: Kind): Found | undefined {
+  if (text.length > LONGEST) return undefined;
   const typed = normalise(text);
   if (!typed) return undefined;
   const others = (Object.keys(KINDS) as Kind[]).filter((other) => other !== kind);

@@ -27,9 +27,9 @@ const recalled = { standing: 'from memory', unit: 'kg/m3' } as const;
  * product's own safety sheet and the law where the reader works decide.
  * @source osha-csi-cement
  * @source cpwr-silica
- * @source osha-silica-faq
- * @source osha-csi-glass
- * @source niosh-npg
+ * @source osha-1926-1153
+ * @source osha-csi-fibrous-glass
+ * @source niosh-iron-oxide
  */
 export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
   {
@@ -90,7 +90,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     kind: 'osha-action-level',
     value: 25 * UG,
     hours: 8,
-    source: 'osha-silica-faq',
+    source: 'osha-1926-1153',
   },
   {
     ...read,
@@ -99,7 +99,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     kind: 'niosh-rel',
     value: 3e6,
     unit: 'fibres/m3',
-    source: 'osha-csi-glass',
+    source: 'osha-csi-fibrous-glass',
   },
   {
     ...read,
@@ -107,7 +107,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'fibrous-glass',
     kind: 'niosh-rel',
     value: 5 * MG,
-    source: 'osha-csi-glass',
+    source: 'osha-csi-fibrous-glass',
   },
   {
     ...recalled,
@@ -115,7 +115,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'iron-oxide',
     kind: 'niosh-rel',
     value: 5 * MG,
-    source: 'niosh-npg',
+    source: 'niosh-iron-oxide',
   },
   {
     ...recalled,
@@ -123,7 +123,7 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
     agent: 'iron-oxide',
     kind: 'osha-pel',
     value: 10 * MG,
-    source: 'niosh-npg',
+    source: 'niosh-iron-oxide',
   },
 ];
 
@@ -134,12 +134,12 @@ export function exposureLimits(agent: Agent): readonly ExposureLimit[] {
 
 /**
  * Water-soluble chromium(VI), kg per kg of dry cement, that the EU allows in cement placed on the market
- * and above which it must be labelled: 0.0002 %. @source reach-47 @source clp-1272-2008
+ * and above which it must be labelled: 0.0002 %. @source reach-47 @source clp-euh203
  */
 export const CHROMIUM_VI_LIMIT = 2e-6;
 /** How long a reducer keeps: in the bag, and opened, s (months of 30 days). @source bfa-cement */
 export const REDUCER_KEEPS = { bagged: 12 * 30 * 86400, opened: 2 * 30 * 86400 } as const;
-/** How long to rinse eyes that cement water has reached, s, at least. @source astm-c191 */
+/** How long to rinse eyes that cement water has reached, s, at least. @source astm-c191-2003 */
 export const EYE_RINSE = 15 * 60;
 /** Air for blowing off, Pa gauge: below 30 psi, with chip guard. @source osha-1910-242 */
 export const BLOW_OFF_PRESSURE = (30 * POUND_FORCE) / INCH ** 2;

@@ -97,11 +97,11 @@ export function limeReserve(cement: number): { readonly low: number; readonly hi
 export const PH_MARKS = [
   { id: 'washout', pH: [12, 12], of: 'washout-water', source: 'macomb-washout' },
   { id: 'fresh-water-life', pH: [6.5, 9], of: 'life-in-fresh-water', source: 'macomb-washout' },
-  { id: 'fish-harm', pH: [9.6, 14], of: 'harm-to-fish-begins', source: 'tailgate-cw0316' },
+  { id: 'fish-harm', pH: [9.6, 14], of: 'harm-to-fish-begins', source: 'fish-ph' },
   {
     id: 'stormwater-target',
     pH: [6.5, 8.5],
     of: 'stormwater-discharge-target',
-    source: 'wa-ecology-c252',
+    source: 'ecology-bmp-c252',
   },
 ] as const;

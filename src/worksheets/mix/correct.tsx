@@ -280,5 +280,5 @@ export default worksheet({
   ],
   cautions: ['caustic-slurry', 'drill-mixer'],
   defers: ['The tolerance is yours, or that of the code or specification the part is made to.'],
-  sources: ['astm-c138', 'california-building-code', 'common-practice'],
+  sources: ['astm-c138', 'california-721-2-1', 'common-practice'],
 });

@@ -158,9 +158,8 @@ export default worksheet({
   ],
   cautions: ['not-load-bearing', 'who-decides-structure'],
   defers: ['Whether a part may carry anything is for local code and a licensed engineer, never for a density.'],
-  sources: ['astm-c869', sourceOf(0), ...STRENGTH_RELATIONS.slice(1).map((r) => r.source)],
+  sources: [...new Set(['astm-c869', ...STRENGTH_RELATIONS.map(({ source }) => source)])] as [
+    string,
+    ...string[],
+  ],
 });
-
-function sourceOf(i: number): string {
-  return STRENGTH_RELATIONS[i]!.source;
-}

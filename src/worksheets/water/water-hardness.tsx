@@ -209,7 +209,7 @@ export default worksheet({
   ),
   cautions: ['stored-rainwater'],
   defers: ["The concentrate's own sheet says what water it wants; the laboratory's report outranks a drop kit."],
-  sources: ['standard-methods-2340b', 'usgs-hardness', 'hardness-units', 'common-practice'],
+  sources: ['standard-methods-2340b', 'usgs-hardness', 'hardness-definitions', 'common-practice'],
 });
 
 interface Found {

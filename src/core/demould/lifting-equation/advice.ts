@@ -29,7 +29,7 @@ export const TURNED_BY = Math.PI / 4;
 /**
  * Which multiplier costs most? The smallest, since they multiply. Ties go to the first in the order of
  * the equation.
- * @source niosh-lifting-manual p. 7 (the product)
+ * @source niosh-lifting-1994 p. 7 (the product)
  */
 export function costliestMultiplier(m: Multipliers): MultiplierName {
   const names = Object.keys(m) as MultiplierName[];

@@ -31,7 +31,7 @@ export interface CompositeVerdict {
  * @param tasks at least one; masses kg
  * @returns indices without unit
  * @throws {DomainError} for no task and for what `judgeLift` refuses
- * @source niosh-lifting-manual pp. 43–46 and 56–57 (the method; page numbers of the method from memory)
+ * @source niosh-lifting-1994 pp. 43–46 and 56–57 (the method; page numbers of the method from memory)
  */
 export function judgeComposite(
   tasks: readonly Task[],

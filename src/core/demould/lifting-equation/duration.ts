@@ -7,11 +7,11 @@ export interface Spell {
   readonly recovery: number;
 }
 
-/** Recovery after a short spell as a share of its work time, 2021 revision. @source niosh-lifting-manual p. 13 */
+/** Recovery after a short spell as a share of its work time, 2021 revision. @source niosh-lifting-1994 p. 13 */
 export const SHORT_RECOVERY_2021 = 1;
-/** The same in the 1994 printing, for comparison. @source niosh-lifting-manual pp. iii, xi */
+/** The same in the 1994 printing, for comparison. @source niosh-lifting-1994 pp. iii, xi */
 export const SHORT_RECOVERY_1994 = 1.2;
-/** Recovery after a moderate spell as a share of its work time. @source niosh-lifting-manual p. 14 */
+/** Recovery after a moderate spell as a share of its work time. @source niosh-lifting-1994 p. 14 */
 export const MODERATE_RECOVERY = 0.3;
 
 const HOUR = 3600;
@@ -25,7 +25,7 @@ const HOUR = 3600;
  * @param shortRecovery share of the work time, 1.0 by the 2021 revision
  * @returns the class, and `work`: the longest joined work time in that class, s
  * @throws {DomainError} for negative times, no work at all or more than 8 h of work joined together
- * @source niosh-lifting-manual pp. 13–14
+ * @source niosh-lifting-1994 pp. 13–14
  */
 export function durationClass(
   spells: readonly Spell[],
@@ -51,7 +51,7 @@ export function durationClass(
  * 1 h, 0.3 × work up to 2 h. Longer spells have no such rule.
  * @param work s, above 0, at most 2 h
  * @throws {DomainError} outside that range
- * @source niosh-lifting-manual pp. 13–14
+ * @source niosh-lifting-1994 pp. 13–14
  */
 export function recoveryNeeded(work: number, shortRecovery: number = SHORT_RECOVERY_2021): number {
   demand('work', work, 'time', { min: 0, aboveMin: true, max: 2 * HOUR });

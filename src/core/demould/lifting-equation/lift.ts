@@ -43,7 +43,7 @@ export interface Multipliers {
   readonly coupling: number;
 }
 
-/** Load constant of the metric form, kg. Manual p. 7. @source niosh-lifting-manual */
+/** Load constant of the metric form, kg. Manual p. 7. @source niosh-lifting-1994 */
 export const LOAD_CONSTANT_METRIC = 23;
-/** Load constant of the US form, 51 lb in kg. Manual p. 7. @source niosh-lifting-manual */
+/** Load constant of the US form, 51 lb in kg. Manual p. 7. @source niosh-lifting-1994 */
 export const LOAD_CONSTANT_US = 51 * POUND;

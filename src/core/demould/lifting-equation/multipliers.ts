@@ -61,7 +61,7 @@ const constants = (form: Form) => (form === 'us' ? US : METRIC);
  * HM: 25/H (cm) or 10/H (in); 1 at 25 cm (10 in) and nearer, 0 beyond 63 cm (25 in).
  * @param horizontal H, m, above 0
  * @throws {DomainError} for H not above 0
- * @source niosh-lifting-manual pp. 7–8, Table 1
+ * @source niosh-lifting-1994 pp. 7–8, Table 1
  */
 export function horizontalMultiplier(
   horizontal: number,
@@ -79,7 +79,7 @@ export function horizontalMultiplier(
  * VM: 1 − 0.003 |V − 75| (cm) or 1 − 0.0075 |V − 30| (in); 0 above 175 cm (70 in).
  * @param vertical V, m, from the floor up
  * @throws {DomainError} for a V below the floor
- * @source niosh-lifting-manual pp. 7, 9, Table 2
+ * @source niosh-lifting-1994 pp. 7, 9, Table 2
  */
 export function verticalMultiplier(
   vertical: number,
@@ -97,7 +97,7 @@ export function verticalMultiplier(
  * DM: 0.82 + 4.5/D (cm) or 0.82 + 1.8/D (in); 1 at 25 cm (10 in) and less, 0 beyond 175 cm (70 in).
  * @param travel D, m, 0 or more
  * @throws {DomainError} for a negative D
- * @source niosh-lifting-manual pp. 7, 10–11, Table 3
+ * @source niosh-lifting-1994 pp. 7, 10–11, Table 3
  */
 export function distanceMultiplier(
   travel: number,
@@ -115,7 +115,7 @@ export function distanceMultiplier(
  * AM: 1 − 0.0032 A with A in degrees; 0 above 135°.
  * @param asymmetry A, rad, from 0 to π
  * @throws {DomainError} for an angle outside 0–π
- * @source niosh-lifting-manual pp. 7, 12, Table 4
+ * @source niosh-lifting-1994 pp. 7, 12, Table 4
  */
 export function asymmetricMultiplier(asymmetry: number, rounding: Rounding = 'none'): number {
   demand('asymmetry', asymmetry, 'angle', { min: 0, max: Math.PI });
@@ -128,7 +128,7 @@ export function asymmetricMultiplier(asymmetry: number, rounding: Rounding = 'no
  * @param lift lengths m, asymmetry rad, lifts a minute
  * @returns each 0 to 1
  * @throws {DomainError} for what the single multipliers refuse
- * @source niosh-lifting-manual pp. 7–17
+ * @source niosh-lifting-1994 pp. 7–17
  */
 export function multipliers(lift: Lift, form: Form, rounding: Rounding = 'none'): Multipliers {
   return {
@@ -146,7 +146,7 @@ export function multipliers(lift: Lift, form: Form, rounding: Rounding = 'none')
  * 20 cm + W/2 with the hands at 25 cm or higher, 25 cm + W/2 lower (8 in and 10 in from 10 in).
  * @param load depth W m; vertical V m
  * @throws {DomainError} for a depth not above 0 or a V below the floor
- * @source niosh-lifting-manual p. 8
+ * @source niosh-lifting-1994 p. 8
  */
 export function estimateHorizontal(
   load: { readonly depth: number; readonly vertical: number },

@@ -17,7 +17,7 @@ export interface JobFacts {
   readonly speed?: number;
 }
 
-/** Bounds of the method. Manual p. 6. @source niosh-lifting-manual */
+/** Bounds of the method. Manual p. 6. @source niosh-lifting-1994 */
 export const SCOPE = {
   hours: 8,
   temperature: { min: 292.15, max: 299.15 },
@@ -31,7 +31,7 @@ export const SCOPE = {
  * Does the lifting equation apply to this job? The reasons it does not, as short codes; empty when nothing
  * that was said stands against it. It is also silent on carrying, pushing and lifting by two people.
  * `unstable-load` and `cramped-space` are from memory; the others were read on p. 6.
- * @source niosh-lifting-manual p. 6
+ * @source niosh-lifting-1994 p. 6
  */
 export function outsideScope(job: JobFacts): readonly string[] {
   const { temperature: t = 293.15, humidity: rh = 0.4, friction = 1, hours = 0, speed = 0 } = job;

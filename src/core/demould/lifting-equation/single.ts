@@ -21,9 +21,9 @@ export interface LiftVerdict {
   readonly liftingIndexWithoutRate: number;
 }
 
-/** A lifting index above this is a lift to redesign; 1 or less is the aim. Manual p. 20. @source niosh-lifting-manual */
+/** A lifting index above this is a lift to redesign; 1 or less is the aim. Manual p. 20. @source niosh-lifting-1994 */
 export const INDEX_AIM = 1;
-/** Above this many workers are at high risk. Manual p. 20. @source niosh-lifting-manual */
+/** Above this many workers are at high risk. Manual p. 20. @source niosh-lifting-1994 */
 export const INDEX_HIGH = 3;
 
 /**
@@ -36,7 +36,7 @@ export const INDEX_HIGH = 3;
  * @param rounding `manual` rounds the multipliers (not the limits) as the manual's worked examples do
  * @returns limits kg, indices without unit
  * @throws {DomainError} for a mass not above 0 and for what the multipliers refuse
- * @source niosh-lifting-manual pp. 7–20
+ * @source niosh-lifting-1994 pp. 7–20
  */
 export function judgeLift(
   lift: Lift,

@@ -1,0 +1,72 @@
+import { demand } from '../domain-error.ts';
+import type { Note } from '../note.ts';
+import { thirdRuleFactor } from './set.ts';
+
+/** Most calcium chloride a mix may have, as a share of the cement. @source concrete-construction-accelerators */
+export const CHLORIDE_LIMIT = 0.02;
+
+/** Warmth one per cent of calcium chloride is worth to set, K: 11 °F. @source jove-16919 */
+export const CHLORIDE_WARMTH = 11 / 1.8;
+
+/** Shortest the limit dose was seen to make set, as a share of the plain time: two thirds off. @source rapp-1934 */
+export const CHLORIDE_SHORTEST = 1 / 3;
+
+export interface ChlorideSet {
+  /** Dose as degrees of warmth, K. */
+  readonly warmth: number;
+  /** Set as a share of the plain set: by the warmth, and the most that was seen at this dose. */
+  readonly factor: number;
+  readonly shortest: number;
+  readonly notes: readonly Note[];
+}
+
+/**
+ * What calcium chloride does to set: the dose's worth in warmth by the rule of a third, and the
+ * shortest seen, in a straight line from none to the limit dose.
+ * `dose` anhydrous, share of the cement's mass, 0…0.02; `steel` whether steel of any kind is or will be
+ * in the part. Always carries the note 'product-sheet-decides'.
+ * @throws {DomainError} for a dose outside 0…2 %, and for any dose at all with steel ('steel').
+ * @source jove-16919 for the warmth
+ * @source rapp-1934 for the shortest
+ * @source concrete-construction-accelerators for the limit
+ */
+export function chlorideSet(of: { readonly dose: number; readonly steel: boolean }): ChlorideSet {
+  const { dose, steel } = of;
+  demand('dose', dose, 'ratio', { min: 0, max: CHLORIDE_LIMIT });
+  if (steel) demand('dose', dose, 'ratio', { min: 0, max: 0 }, 'steel');
+  const warmth = dose * 100 * CHLORIDE_WARMTH;
+  return {
+    warmth,
+    factor: thirdRuleFactor({ referenceTemperature: 0, temperature: warmth }),
+    shortest: 1 - (1 - CHLORIDE_SHORTEST) * (dose / CHLORIDE_LIMIT),
+    notes: [{ code: 'product-sheet-decides', of: 'dose' }],
+  };
+}
+
+/**
+ * Set under another accelerator, as a share of the plain set: a straight line from 1 at no dose to what
+ * the product's sheet claims at its highest. `dose`, `lowest` and `highest` share of the cement's mass;
+ * `claimed` share of the plain set left at the highest. The sheet is the source; a straight line is
+ * ours.
+ * @throws {DomainError} for a dose above the sheet's highest, or a claim outside 0…1.
+ * @source common-practice
+ */
+export function acceleratorFactor(of: {
+  readonly dose: number;
+  readonly lowest: number;
+  readonly highest: number;
+  readonly claimed: number;
+}): { readonly factor: number; readonly notes: readonly Note[] } {
+  const { dose, lowest, highest, claimed } = of;
+  demand('lowest', lowest, 'ratio', { min: 0 });
+  demand('highest', highest, 'ratio', { min: lowest, aboveMin: true });
+  demand('dose', dose, 'ratio', { min: 0, max: highest });
+  demand('claimed', claimed, 'ratio', { min: 0, aboveMin: true, max: 1 });
+  return {
+    factor: 1 - (1 - claimed) * (dose / highest),
+    notes: [
+      { code: 'product-sheet-decides', of: 'dose' },
+      ...(dose > 0 && dose < lowest ? [{ code: 'outside-range', of: 'dose' }] : []),
+    ],
+  };
+}

@@ -1,0 +1,81 @@
+import { demand } from '../domain-error.ts';
+import { DAY, HOUR, ICE_POINT } from './units.ts';
+
+/** How quickly a concrete gains strength, by DIN 1045-3. */
+export type GainClass = 'rapid' | 'medium' | 'slow' | 'very-slow';
+
+/**
+ * Gain class from r, the ratio of mean 2-day to 28-day strength: rapid from 0.50, medium from 0.30,
+ * slow from 0.15, else very slow. `ratio` 0…1.
+ * @throws {DomainError} for a ratio outside 0…1.
+ * @source din-1045-3
+ */
+export function gainClass(ratio: number): GainClass {
+  demand('ratio', ratio, 'ratio', { min: 0, max: 1 });
+  return ratio >= 0.5 ? 'rapid' : ratio >= 0.3 ? 'medium' : ratio >= 0.15 ? 'slow' : 'very-slow';
+}
+
+/** Coldest surface temperature of each band, K, and its shortest cure, days. @source din-1045-3 curing table */
+export const DIN_CURING: readonly {
+  readonly from: number;
+  readonly days: Readonly<Record<GainClass, number>>;
+}[] = [
+  { from: ICE_POINT + 25, days: { rapid: 1, medium: 2, slow: 2, 'very-slow': 3 } },
+  { from: ICE_POINT + 15, days: { rapid: 1, medium: 2, slow: 4, 'very-slow': 5 } },
+  { from: ICE_POINT + 10, days: { rapid: 2, medium: 4, slow: 7, 'very-slow': 10 } },
+  { from: ICE_POINT + 5, days: { rapid: 3, medium: 6, slow: 10, 'very-slow': 15 } },
+];
+
+/** Surface temperature below which time does not count, K. @source din-1045-3 */
+export const DIN_COLD = ICE_POINT + 5;
+
+/**
+ * Shortest cure at a surface temperature by DIN 1045-3, s. Below 5 °C the 5–10 °C row holds and the
+ * time spent below 5 °C is added by the caller. `surfaceTemperature` K.
+ * @throws {DomainError} for a temperature not above absolute zero.
+ * @source din-1045-3 curing table
+ */
+export function dinCuring(of: {
+  readonly surfaceTemperature: number;
+  readonly gain: GainClass;
+}): number {
+  demand('surfaceTemperature', of.surfaceTemperature, 'temperature', { min: 0, aboveMin: true });
+  const band =
+    DIN_CURING.find(({ from }) => of.surfaceTemperature >= from) ??
+    DIN_CURING[DIN_CURING.length - 1]!;
+  return band.days[of.gain] * DAY;
+}
+
+/** A rule that asks for a plain number of days. */
+export interface FlatRule {
+  readonly rule: 'nhbc-plain' | 'nhbc-reinforced' | 'aci-normal' | 'aci-high-early';
+  /** s */
+  readonly duration: number;
+  /** Coldest temperature at which time counts, K; undefined when the rule names none. */
+  readonly above: number | undefined;
+}
+
+/**
+ * UK housing: 4 days for plain Portland cement, 7 when reinforced or with other binders. ACI: 7 days,
+ * 3 for high-early cement, at 10 °C or more.
+ * @source nhbc-3-1 clause 3.1.15
+ * @source aci-308r from memory
+ */
+export const FLAT_RULES: readonly FlatRule[] = [
+  { rule: 'nhbc-plain', duration: 4 * DAY, above: undefined },
+  { rule: 'nhbc-reinforced', duration: 7 * DAY, above: undefined },
+  { rule: 'aci-normal', duration: 7 * DAY, above: ICE_POINT + 10 },
+  { rule: 'aci-high-early', duration: 3 * DAY, above: ICE_POINT + 10 },
+];
+
+/** EN 13670 curing classes 2–4: share of the specified strength at the surface when curing may stop. @source en-13670 Table 4, from memory */
+export const EN_CURING_SHARES: Readonly<Record<2 | 3 | 4, number>> = { 2: 0.35, 3: 0.5, 4: 0.7 };
+
+/** EN 13670 curing class 1: a fixed time, s. @source en-13670 Table 4, from memory */
+export const EN_CLASS_1 = 12 * HOUR;
+
+/** Wear resistance lost when curing stops early, against 28 days of it. @source concrete-construction-curing */
+export const WEAR_LOSS: readonly { readonly cured: number; readonly loss: number }[] = [
+  { cured: 3 * DAY, loss: 0.35 },
+  { cured: 7 * DAY, loss: 0.2 },
+];

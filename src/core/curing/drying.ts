@@ -1,0 +1,105 @@
+import { demand } from '../domain-error.ts';
+import { DAY } from './units.ts';
+
+/** Depth to which screed practice asks one day a millimetre, m. @source bs-8204 */
+export const FAST_DEPTH = 0.05;
+
+/**
+ * Days to dry by screed practice, s: one a millimetre to 50 mm, two a millimetre beyond. `thickness` m,
+ * drying from one face. Made for sand–cement screed in warm, dry, moving air; no range is published.
+ * @throws {DomainError} for a thickness not above zero.
+ * @source bs-8204
+ */
+export function screedDryingTime({ thickness }: { readonly thickness: number }): number {
+  demand('thickness', thickness, 'length', { min: 0, aboveMin: true });
+  const deep = Math.max(0, thickness - FAST_DEPTH);
+  return (1000 * (thickness - deep) + 2000 * deep) * DAY;
+}
+
+/** Air in the pores at or below which coverings may be laid, relative humidity. @source bs-8204-coverings */
+export const DRY_ENOUGH_HUMIDITY = 0.75;
+
+/** Moisture diffusion of normal concrete while still wet, m²/s. Foamed concrete's own is not known to us. @source code-aster-hsna102 */
+export const MOISTURE_DIFFUSIVITY = 3e-10;
+
+/** How many times smaller or larger the diffusivity may be, for want of a figure for foamed concrete. Common practice, no source. @source common-practice */
+export const DIFFUSIVITY_DOUBT = 5;
+
+/** Moisture aerated concrete settles at in air of 50 % and of 80 % humidity, kg/kg. @source iso-10456 Table 4, from memory */
+export const RESTING_MOISTURE = { at50: 0.026, at80: 0.045 } as const;
+
+export interface DryingSlab {
+  /** m */
+  readonly thickness: number;
+  /** Faces it can dry from. */
+  readonly faces: 1 | 2;
+  /** m²/s */
+  readonly diffusivity?: number;
+}
+
+/**
+ * Share of the water to be lost that is still in, on the mean, 0…1:
+ * Σ 8/((2n+1)π)²·exp(−((2n+1)π/2)²·Fo), Fo = D·t/L², L the way to the face. `time` s. Constant
+ * diffusivity and faces at once at rest with the air, so the start is too fast and the end too slow.
+ * No range is published.
+ * @throws {DomainError} for a negative time, or a thickness or diffusivity not above zero.
+ * @source code-aster-ttll01 the same series, averaged over the depth
+ */
+export function moistureLeft(of: DryingSlab & { readonly time: number }): number {
+  demand('time', of.time, 'time', { min: 0 });
+  return meanLeft((diffusivityOf(of) * of.time) / wayOut(of) ** 2);
+}
+
+/**
+ * Time to dry to a mean moisture by diffusion, s, with its band.
+ * `initial`, `target` and `resting` moisture in one unit (kg/kg), resting what the air allows. The
+ * band is the diffusivity five times larger and smaller: as rough as it looks. No range is published.
+ * @throws {DomainError} for a target not between resting and initial, or as moistureLeft.
+ * @source code-aster-hsna102 for the diffusivity
+ * @source common-practice for the band
+ */
+export function diffusionDryingTime(
+  of: DryingSlab & {
+    readonly initial: number;
+    readonly target: number;
+    readonly resting: number;
+  },
+): { readonly time: number; readonly soonest: number; readonly latest: number } {
+  const { initial, target, resting } = of;
+  demand('resting', resting, 'ratio', { min: 0 });
+  demand('target', target, 'ratio', { min: resting, aboveMin: true });
+  demand('initial', initial, 'ratio', { min: target });
+  const share = (target - resting) / (initial - resting);
+  let low = 0;
+  let high = 1;
+  while (meanLeft(high) > share) high *= 2;
+  while (high - low > 1e-12 * high) {
+    const middle = (low + high) / 2;
+    if (middle === low || middle === high) break;
+    if (meanLeft(middle) > share) low = middle;
+    else high = middle;
+  }
+  const time = (((low + high) / 2) * wayOut(of) ** 2) / diffusivityOf(of);
+  return { time, soonest: time / DIFFUSIVITY_DOUBT, latest: time * DIFFUSIVITY_DOUBT };
+}
+
+function meanLeft(fourier: number): number {
+  // Early on the series is slow and the law of the square root of time is exact to 1e-9.
+  if (fourier < 0.05) return 1 - 2 * Math.sqrt(fourier / Math.PI);
+  let sum = 0;
+  for (let n = 20; n >= 0; n--) {
+    const k = ((2 * n + 1) * Math.PI) / 2;
+    sum += (2 / (k * k)) * Math.exp(-k * k * fourier);
+  }
+  return sum;
+}
+
+function wayOut({ thickness, faces }: DryingSlab): number {
+  demand('thickness', thickness, 'length', { min: 0, aboveMin: true });
+  return faces === 2 ? thickness / 2 : thickness;
+}
+
+function diffusivityOf({ diffusivity = MOISTURE_DIFFUSIVITY }: DryingSlab): number {
+  demand('diffusivity', diffusivity, 'ratio', { min: 0, aboveMin: true });
+  return diffusivity;
+}

@@ -1,0 +1,162 @@
+import { saturationPressureUno } from '../air/saturation.ts';
+import { demand } from '../domain-error.ts';
+import { type Note, outsideRange } from '../note.ts';
+import {
+  celsius,
+  fahrenheit,
+  HOUR,
+  ICE_POINT,
+  MILE_PER_HOUR,
+  POUND,
+  SQUARE_FOOT,
+} from './units.ts';
+
+/** Loss at which to take care, kg/(m²·s): 0.5 kg/(m²·h). @source fhwa-curing-2006 chapter 5 */
+export const CAUTION_RATE = 0.5 / HOUR;
+
+/** Loss at which to act, kg/(m²·s): 1.0 kg/(m²·h). @source fhwa-curing-2006 chapter 5 */
+export const ACTION_RATE = 1 / HOUR;
+
+/**
+ * The same limit as US practice writes it, 0.2 lb/(ft²·h), in kg/(m²·s). It is 0.976 kg/(m²·h),
+ * not 1.0: the two limits are not one limit converted.
+ * @source aci-305r from memory
+ */
+export const US_ACTION_RATE = (0.2 * POUND) / SQUARE_FOOT / HOUR;
+
+/** Relative error to expect of the nomograph and of the formulas fitted to it. @source hover-2020 */
+export const EVAPORATION_ACCURACY = 0.4;
+
+/** The chart's own span: 40–100 °F of air and concrete, up to 25 mph. @source aci-305r from memory */
+export const CHART_RANGE = {
+  temperature: { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 },
+  windSpeed: { min: 0, max: 25 * MILE_PER_HOUR },
+} as const;
+
+export interface Drying {
+  /** Surface of the concrete, K. */
+  readonly concreteTemperature: number;
+  /** K */
+  readonly airTemperature: number;
+  /** 0…1 */
+  readonly relativeHumidity: number;
+  /** m/s, measured about half a metre above the surface. */
+  readonly windSpeed: number;
+}
+
+/**
+ * Water leaving fresh concrete by Uno, kg/(m²·s), exactly as his US form says.
+ * E = (Tc^2.5 − r·Ta^2.5)(1 + 0.4·V)·1e-6 lb/(ft²·h), °F and mph, converted without rounding.
+ * Negative when vapour condenses on the surface. For bleed water standing on the surface.
+ * Range of the chart it was fitted to: see CHART_RANGE.
+ * @throws {DomainError} for a temperature below 0 °F, a humidity outside 0…1, a negative wind.
+ * @source uno-1998 US form, from memory
+ */
+export function evaporationUno(of: Drying): number {
+  check(of);
+  const tc = fahrenheit(of.concreteTemperature);
+  const ta = fahrenheit(of.airTemperature);
+  const v = of.windSpeed / MILE_PER_HOUR;
+  const us = (tc ** 2.5 - of.relativeHumidity * ta ** 2.5) * (1 + 0.4 * v) * 1e-6;
+  return (us * POUND) / SQUARE_FOOT / HOUR;
+}
+
+/**
+ * Uno's relation as its SI form is printed, kg/(m²·s): 5·[(Tc + 18)^2.5 − r·(Ta + 18)^2.5]·(V + 4)·1e-6
+ * kg/(m²·h), °C and km/h. Its rounded constants put it 4–5 % below his US form; kept for comparison.
+ * @throws {DomainError} as evaporationUno.
+ * @source uno-1998 SI form, from memory
+ */
+export function evaporationUnoPrintedSi(of: Drying): number {
+  check(of);
+  const tc = celsius(of.concreteTemperature) + 18;
+  const ta = celsius(of.airTemperature) + 18;
+  const v = of.windSpeed * 3.6;
+  return (5 * (tc ** 2.5 - of.relativeHumidity * ta ** 2.5) * (v + 4) * 1e-6) / HOUR;
+}
+
+/**
+ * Water leaving fresh concrete by Menzel, kg/(m²·s): 0.315·(ec − r·ea)·(0.253 + 0.060·V) kg/(m²·h),
+ * vapour pressures in kPa, wind in km/h. Negative when vapour condenses. No range is published; the
+ * chart's span is used (CHART_RANGE).
+ * @throws {DomainError} as evaporationUno.
+ * @source menzel-1954 from memory
+ */
+export function evaporationMenzel(of: Drying): number {
+  check(of);
+  const concrete = saturationPressureUno({ temperature: of.concreteTemperature }) / 1000;
+  const air = saturationPressureUno({ temperature: of.airTemperature }) / 1000;
+  const v = of.windSpeed * 3.6;
+  return (0.315 * (concrete - of.relativeHumidity * air) * (0.253 + 0.06 * v)) / HOUR;
+}
+
+export interface Evaporation {
+  /** Best estimate, kg/(m²·s); never below 0. */
+  readonly rate: number;
+  /** The estimate less and plus 40 %, kg/(m²·s). */
+  readonly low: number;
+  readonly high: number;
+  /** By the limits of 0.5 and 1.0 kg/(m²·h), from the unrounded rate. */
+  readonly state: 'calm' | 'caution' | 'act';
+  readonly notes: readonly Note[];
+}
+
+/**
+ * How fast this weather dries fresh concrete, with its band and what the limits say.
+ * Uses evaporationUno; condensation gives 0 and a 'condensation' note.
+ * @throws {DomainError} as evaporationUno.
+ * @source uno-1998 from memory
+ * @source hover-2020 for the ±40 %
+ * @source fhwa-curing-2006 chapter 5 for the limits
+ */
+export function evaporation(of: Drying): Evaporation {
+  const signed = evaporationUno(of);
+  const rate = Math.max(signed, 0);
+  return {
+    rate,
+    low: rate * (1 - EVAPORATION_ACCURACY),
+    high: rate * (1 + EVAPORATION_ACCURACY),
+    state: evaporationState(rate),
+    notes: [
+      ...(signed < 0 ? [{ code: 'condensation', of: 'rate' }] : []),
+      ...outsideRange('concreteTemperature', of.concreteTemperature, CHART_RANGE.temperature),
+      ...outsideRange('airTemperature', of.airTemperature, CHART_RANGE.temperature),
+      ...outsideRange('windSpeed', of.windSpeed, CHART_RANGE.windSpeed),
+    ],
+  };
+}
+
+/**
+ * What the limits of 0.5 and 1.0 kg/(m²·h) say of a loss. `rate` kg/(m²·s). No range: a comparison.
+ * @source fhwa-curing-2006 chapter 5
+ */
+export function evaporationState(rate: number): Evaporation['state'] {
+  return rate >= ACTION_RATE ? 'act' : rate >= CAUTION_RATE ? 'caution' : 'calm';
+}
+
+/**
+ * Water one slab loses, kg: rate × area × duration.
+ * `rate` kg/(m²·s), `area` of the open face m², `duration` s. Holds while bleed water covers the face;
+ * later the loss is slower. No range is published.
+ * @throws {DomainError} for a negative rate or duration, or an area not above zero.
+ * @source common-practice
+ */
+export function waterLost(of: {
+  readonly rate: number;
+  readonly area: number;
+  readonly duration: number;
+}): number {
+  demand('rate', of.rate, 'flow', { min: 0 });
+  demand('area', of.area, 'area', { min: 0, aboveMin: true });
+  demand('duration', of.duration, 'time', { min: 0 });
+  return of.rate * of.area * of.duration;
+}
+
+const COLDEST = ICE_POINT - 160 / 9; // 0 °F, where Uno's powers end
+
+function check(of: Drying): void {
+  demand('concreteTemperature', of.concreteTemperature, 'temperature', { min: COLDEST });
+  demand('airTemperature', of.airTemperature, 'temperature', { min: COLDEST });
+  demand('relativeHumidity', of.relativeHumidity, 'ratio', { min: 0, max: 1 });
+  demand('windSpeed', of.windSpeed, 'speed', { min: 0 });
+}

@@ -1,0 +1,95 @@
+import { demand } from '../../domain-error.ts';
+import { steadyHistory, type TemperatureHistory } from '../history.ts';
+
+/** One covering of a face from a time on: bare, in its form, under a blanket. */
+export interface Covering {
+  /** s from the start */
+  readonly from: number;
+  /** Heat let through per area and kelvin, W/(m²·K); 0 lets none through, Infinity holds the face at the ambient. */
+  readonly transfer: number;
+}
+
+/** What one face of a part sees. */
+export interface Face {
+  readonly ambient: TemperatureHistory;
+  /** In order of time, the first from 0. */
+  readonly coverings: readonly Covering[];
+}
+
+/** Heat a sheltered face gives to still air by radiation and draught together, W/(m²·K). @source iso-6946 from memory (inner surface, 1/0.13) */
+export const STILL_AIR_TRANSFER = 1 / 0.13;
+
+/**
+ * Heat an outdoor face gives to moving air and its surroundings, W/(m²·K): 4 + 4·v convected and about
+ * 5 radiated. `windSpeed` v m/s. No range is at hand. Sun, rain and evaporation are left out.
+ * @throws {DomainError} for a negative wind.
+ * @source iso-6946 Annex A, from memory
+ */
+export function outdoorTransfer({ windSpeed }: { readonly windSpeed: number }): number {
+  demand('windSpeed', windSpeed, 'speed', { min: 0 });
+  return 4 + 4 * windSpeed + 5;
+}
+
+export interface Layer {
+  /** m */
+  readonly thickness: number;
+  /** W/(m·K) */
+  readonly conductivity: number;
+}
+
+/**
+ * Heat let through by a form or blanket with the air outside it, W/(m²·K): 1/(1/h + Σ d/λ).
+ * `film` h W/(m²·K); `layers` outward. Steady: the layers' own heat is neglected. No range: series
+ * resistances.
+ * @throws {DomainError} for a film not above zero, a negative thickness or a conductivity not above zero.
+ * @source iso-6946 from memory
+ */
+export function throughLayers(of: {
+  readonly film: number;
+  readonly layers: readonly Layer[];
+}): number {
+  demand('film', of.film, 'conductivity', { min: 0, aboveMin: true });
+  const resistance = of.layers.reduce((sum, { thickness, conductivity }) => {
+    demand('thickness', thickness, 'length', { min: 0 });
+    demand('conductivity', conductivity, 'conductivity', { min: 0, aboveMin: true });
+    return sum + thickness / conductivity;
+  }, 1 / of.film);
+  return 1 / resistance;
+}
+
+/** A face that lets no heat through: a symmetry plane, or perfect insulation. No range: a boundary. @source common-practice */
+export const NO_FLOW: Face = {
+  ambient: steadyHistory({ temperature: 293.15, duration: 1 }),
+  coverings: [{ from: 0, transfer: 0 }],
+};
+
+/**
+ * A face in air (or on ground) of one temperature, with one covering throughout.
+ * `temperature` K; `transfer` W/(m²·K), Infinity to hold the face itself. No range: a boundary.
+ * @throws {DomainError} for a temperature not above absolute zero.
+ * @source common-practice
+ */
+export function steadyFace(of: { readonly temperature: number; readonly transfer: number }): Face {
+  return {
+    ambient: steadyHistory({ temperature: of.temperature, duration: 1 }),
+    coverings: [{ from: 0, transfer: of.transfer }],
+  };
+}
+
+/**
+ * Refuses a face whose coverings are missing, unordered or negative. `Infinity` is allowed.
+ * @throws {DomainError} naming the covering's figure.
+ */
+export function demandFace(face: Face): void {
+  demand('coverings', face.coverings.length, 'count', { min: 1 });
+  face.coverings.forEach(({ from, transfer }, i) => {
+    const before = face.coverings[i - 1];
+    demand(
+      'from',
+      from,
+      'time',
+      before ? { min: before.from, aboveMin: true } : { min: 0, max: 0 },
+    );
+    if (transfer !== Infinity) demand('transfer', transfer, 'conductivity', { min: 0 });
+  });
+}

@@ -1,0 +1,158 @@
+import { demand } from '../../domain-error.ts';
+import { HOUR, ICE_POINT } from '../units.ts';
+import type { Compounds } from './cement-heat.ts';
+
+/** How a cement hydrates: degree αu·exp[−(τ/te)^β] of its total heat at adjusted age te. */
+export interface Hydration {
+  /** Heat of the cement hydrated to the last grain, J/kg. */
+  readonly heat: number;
+  /** Degree it ends at, 0…1. */
+  readonly ultimate: number;
+  /** τ, s at the reference temperature. */
+  readonly tau: number;
+  readonly beta: number;
+  /** J/mol */
+  readonly activationEnergy: number;
+  /** K */
+  readonly referenceTemperature: number;
+}
+
+/**
+ * One published set of hydration figures, for a reader without any of their own: an ordinary cement
+ * in a normal-weight mass concrete. Not measured on foamed concrete.
+ * @source brown-2022
+ */
+export const ORDINARY_CEMENT: Hydration = {
+  heat: 468_430,
+  ultimate: 0.742,
+  tau: 17.483 * HOUR,
+  beta: 1.065,
+  activationEnergy: 33_826,
+  referenceTemperature: 294.25,
+};
+
+/**
+ * Degree of hydration at a temperature-adjusted age, 0…1: αu·exp[−(τ/te)^β]; 0 at age 0.
+ * `age` te and `tau` τ s at one reference temperature. No range is published.
+ * @throws {DomainError} for a negative age, a degree outside 0…1, or τ or β not above zero.
+ * @source schindler-folliard-2005 from memory
+ * @source oofem-hydrating-concrete
+ */
+export function degreeOfHydration(of: {
+  readonly age: number;
+  readonly ultimate: number;
+  readonly tau: number;
+  readonly beta: number;
+}): number {
+  demand('age', of.age, 'time', { min: 0 });
+  demandCurve(of);
+  return of.age === 0 ? 0 : of.ultimate * Math.exp(-((of.tau / of.age) ** of.beta));
+}
+
+/** Refuses a hydration curve that is none. @throws {DomainError} as degreeOfHydration. */
+export function demandCurve(of: {
+  readonly ultimate: number;
+  readonly tau: number;
+  readonly beta: number;
+}): void {
+  demand('ultimate', of.ultimate, 'ratio', { min: 0, max: 1 });
+  demand('tau', of.tau, 'time', { min: 0, aboveMin: true });
+  demand('beta', of.beta, 'ratio', { min: 0, aboveMin: true });
+}
+
+/**
+ * Degree of hydration as a plain curve of age, 0…1: t/(b + t). `age` and `halfAge` b, s (half the
+ * heat is out at age b). No range is published.
+ * @throws {DomainError} for a negative age or b not above zero.
+ * @source code-aster-u20307 section 3
+ */
+export function simpleDegreeOfHydration(of: {
+  readonly age: number;
+  readonly halfAge: number;
+}): number {
+  demand('age', of.age, 'time', { min: 0 });
+  demand('halfAge', of.halfAge, 'time', { min: 0, aboveMin: true });
+  return of.age / (of.halfAge + of.age);
+}
+
+/**
+ * Degree of hydration a mix can end at, 0…1: 1.031·w/(0.194 + w) + 0.50·fly ash + 0.30·slag, not
+ * above 1. `waterCement` w by mass; `flyAsh` and `slag` shares of the binder 0…1. No range is
+ * published.
+ * @throws {DomainError} for a ratio not above zero or a share outside 0…1.
+ * @source mills-1966
+ * @source schindler-folliard-2005 for ash and slag, from memory
+ */
+export function ultimateDegree(of: {
+  readonly waterCement: number;
+  readonly flyAsh?: number;
+  readonly slag?: number;
+}): number {
+  const { waterCement: w, flyAsh = 0, slag = 0 } = of;
+  demand('waterCement', w, 'ratio', { min: 0, aboveMin: true });
+  demand('flyAsh', flyAsh, 'ratio', { min: 0, max: 1 });
+  demand('slag', slag, 'ratio', { min: 0, max: 1 });
+  return Math.min(1, (1.031 * w) / (0.194 + w) + 0.5 * flyAsh + 0.3 * slag);
+}
+
+/** Temperature the curves below are given for, K: 21.1 °C. @source schindler-folliard-2005 from memory */
+export const CURVE_REFERENCE = ICE_POINT + 21.1;
+
+/**
+ * τ, β and activation energy of an unblended cement from its composition.
+ * τ = 66.78·C3A^−0.154·C3S^−0.401·B^−0.804·SO3^−0.758 h; β = 181.4·C3A^0.146·C3S^0.227·B^−0.535·SO3^0.558;
+ * E = 22100·C3A^0.30·C4AF^0.25·B^0.35 J/mol. `compounds` mass fractions; `blaine` B in m²/kg.
+ * Regressions on normal-weight concrete; no range is at hand.
+ * @throws {DomainError} for a compound or fineness not above zero.
+ * @source schindler-folliard-2005 exponents from memory
+ */
+export function hydrationOf(of: {
+  readonly compounds: Pick<Compounds, 'c3s' | 'c3a' | 'c4af' | 'so3'>;
+  /** m²/kg */
+  readonly blaine: number;
+}): Pick<Hydration, 'tau' | 'beta' | 'activationEnergy' | 'referenceTemperature'> {
+  const { c3s, c3a, c4af, so3 } = of.compounds;
+  for (const [name, share] of Object.entries({ c3s, c3a, c4af, so3 }))
+    demand(name, share, 'ratio', { min: 0, aboveMin: true, max: 1 });
+  demand('blaine', of.blaine, 'ratio', { min: 0, aboveMin: true });
+  const b = of.blaine;
+  return {
+    tau: 66.78 * c3a ** -0.154 * c3s ** -0.401 * b ** -0.804 * so3 ** -0.758 * HOUR,
+    beta: 181.4 * c3a ** 0.146 * c3s ** 0.227 * b ** -0.535 * so3 ** 0.558,
+    activationEnergy: 22100 * c3a ** 0.3 * c4af ** 0.25 * b ** 0.35,
+    referenceTemperature: CURVE_REFERENCE,
+  };
+}
+
+/**
+ * Warming without loss, K: heat × degree × cement per volume ÷ heat capacity per volume.
+ * `heat` J/kg; `degree` 0…1; `cement` kg/m³; `heatCapacity` J/(m³·K). No range: a balance.
+ * @throws {DomainError} for a negative figure or a heat capacity not above zero.
+ * @source aci-207 approach, from memory
+ */
+export function adiabaticRise(of: {
+  readonly heat: number;
+  readonly degree: number;
+  readonly cement: number;
+  readonly heatCapacity: number;
+}): number {
+  demand('heatCapacity', of.heatCapacity, 'energy', { min: 0, aboveMin: true });
+  return adiabaticEnergy(of) / of.heatCapacity;
+}
+
+/**
+ * Heat a mix gives off in all, J/m³: heat × degree × cement per volume. Arguments as adiabaticRise.
+ * No range: a product.
+ * @throws {DomainError} for a negative figure or a degree outside 0…1.
+ * @source brown-2022
+ */
+export function adiabaticEnergy(of: {
+  readonly heat: number;
+  readonly degree: number;
+  readonly cement: number;
+}): number {
+  demand('heat', of.heat, 'energy', { min: 0 });
+  demand('degree', of.degree, 'ratio', { min: 0, max: 1 });
+  demand('cement', of.cement, 'density', { min: 0 });
+  return of.heat * of.degree * of.cement;
+}

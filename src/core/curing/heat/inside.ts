@@ -1,0 +1,145 @@
+import { demand } from '../../domain-error.ts';
+import type { Note } from '../../note.ts';
+import { ICE_POINT } from '../units.ts';
+import { conduct, type HeatRun } from './conduction.ts';
+import type { Face } from './face.ts';
+import type { Hydration } from './hydration.ts';
+import { freshHeatCapacity, moistConductivity } from './thermal-properties.ts';
+
+/** Core temperature not to pass, K: 70 °C, above which ettringite may form late. Common practice, no source. @source common-practice */
+export const PEAK_LIMIT = ICE_POINT + 70;
+
+/** Difference between core and face not to pass, K. Common practice for normal concrete, no source. @source common-practice */
+export const DIFFERENCE_LIMIT = 20;
+
+/** Cells and step that give the peak to about a tenth of a kelvin. @source common-practice */
+export const CELLS = 60;
+export const STEP = 300;
+
+export interface Part {
+  /** m, the thin way through */
+  readonly thickness: number;
+  /** kg/m³ of fresh mix */
+  readonly mix: { readonly cement: number; readonly water: number; readonly sand?: number };
+  /** kg/m³ */
+  readonly dryDensity: number;
+  /** kg water per kg dry; all the mix's water over the dry density if absent. */
+  readonly moisture?: number;
+  /** W/(m·K), in place of the relation with density. */
+  readonly conductivity?: number;
+  readonly hydration: Hydration;
+  /** K */
+  readonly initialTemperature: number;
+  readonly near: Face;
+  readonly far: Face;
+  /** s */
+  readonly duration: number;
+  readonly cells?: number;
+  readonly step?: number;
+}
+
+export interface HeatInside {
+  readonly run: HeatRun;
+  /** W/(m·K) */
+  readonly conductivity: number;
+  /** J/(m³·K) */
+  readonly heatCapacity: number;
+  /** Hottest: K, s, m from the near face. */
+  readonly peak: { readonly temperature: number; readonly time: number; readonly depth: number };
+  /** Largest difference between the hottest place inside and the cooler face, K, and when, s. */
+  readonly difference: { readonly value: number; readonly time: number };
+  readonly notes: readonly Note[];
+}
+
+/**
+ * How hot a part gets inside, when, and how far its faces lag.
+ *
+ * Works conductivity from density and moisture (or takes it), heat capacity from the mix, and runs
+ * `conduct`. One-dimensional: a block is taken the thin way through and comes out a little too hot.
+ * Passing a practice limit gives a note. No range is published for foamed concrete.
+ * @throws {DomainError} as conduct, freshHeatCapacity or moistConductivity.
+ * @source schindler-folliard-2005 for the heat, from memory
+ * @source aci-122r for the conductivity, from memory
+ * @source common-practice for the limits
+ */
+export function heatInside(part: Part): HeatInside {
+  const { mix, dryDensity, hydration, cells = CELLS, step = STEP } = part;
+  demand('dryDensity', dryDensity, 'density', { min: 0, aboveMin: true });
+  const moisture = part.moisture ?? mix.water / dryDensity;
+  const worked = moistConductivity({ dryDensity, moisture });
+  const conductivity = part.conductivity ?? worked.conductivity;
+  const heatCapacity = freshHeatCapacity(mix);
+  const run = conduct({
+    thickness: part.thickness,
+    conductivity,
+    heatCapacity,
+    initialTemperature: part.initialTemperature,
+    near: part.near,
+    far: part.far,
+    duration: part.duration,
+    step,
+    cells,
+    hydration: { ...hydration, cement: mix.cement },
+  });
+  const peak = peakOf(run);
+  const difference = differenceOf(run);
+  return {
+    run,
+    conductivity,
+    heatCapacity,
+    peak,
+    difference,
+    notes: [
+      ...(part.conductivity === undefined ? worked.notes : []),
+      ...(peak.temperature > PEAK_LIMIT ? [{ code: 'too-hot', of: 'peak' }] : []),
+      ...(difference.value > DIFFERENCE_LIMIT ? [{ code: 'steep', of: 'difference' }] : []),
+    ],
+  };
+}
+
+/** Hottest place and moment of a run. No range: a search. @source common-practice */
+export function peakOf({ temperatures, times, depths }: HeatRun): HeatInside['peak'] {
+  let at = 0;
+  for (let i = 1; i < temperatures.length; i++) if (temperatures[i]! > temperatures[at]!) at = i;
+  const width = depths.length;
+  return {
+    temperature: temperatures[at]!,
+    time: times[Math.floor(at / width)]!,
+    depth: depths[at % width]!,
+  };
+}
+
+/** Largest lag of the cooler face behind the hottest place inside. No range: a search. @source common-practice */
+export function differenceOf({ temperatures, times, depths }: HeatRun): HeatInside['difference'] {
+  const width = depths.length;
+  let value = 0;
+  let time = times[0]!;
+  for (let row = 0; row < times.length; row++) {
+    const at = row * width;
+    let hottest = -Infinity;
+    for (let i = at + 1; i < at + width - 1; i++) hottest = Math.max(hottest, temperatures[i]!);
+    const lag = hottest - Math.min(temperatures[at]!, temperatures[at + width - 1]!);
+    if (lag > value) [value, time] = [lag, times[row]!];
+  }
+  return { value, time };
+}
+
+/**
+ * Temperature of a run at a depth and a recorded moment, K: a straight line between neighbours.
+ * `depth` m from the near face; `row` counts the run's times.
+ * @throws {DomainError} for a depth outside the slab or a row outside the run.
+ * @source common-practice
+ */
+export function temperatureInside(run: HeatRun, depth: number, row: number): number {
+  const { depths, temperatures, times } = run;
+  demand('depth', depth, 'length', { min: 0, max: depths[depths.length - 1]! });
+  demand('row', row, 'count', { min: 0, max: times.length - 1 });
+  const after = Math.max(
+    1,
+    depths.findIndex((d) => d >= depth),
+  );
+  const [d0, d1] = [depths[after - 1]!, depths[after]!];
+  const at = row * depths.length + after;
+  const share = (depth - d0) / (d1 - d0);
+  return temperatures[at - 1]! + share * (temperatures[at]! - temperatures[at - 1]!);
+}

@@ -1,0 +1,150 @@
+import { demand } from '../domain-error.ts';
+import { DAY, HOUR } from './units.ts';
+
+/** Temperature over time, straight lines between readings. */
+export interface TemperatureHistory {
+  /** s from the start of the cure, strictly rising. */
+  readonly times: readonly number[];
+  /** K */
+  readonly temperatures: readonly number[];
+  /** Stretches without a reading longer than they should be, s. */
+  readonly gaps: readonly Gap[];
+}
+
+export interface Gap {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * A history from readings.
+ * `times` s, strictly rising; `temperatures` K, as many; `longestGap` s: a longer stretch is a gap
+ * (none if absent). No range: bookkeeping.
+ * @throws {DomainError} for no readings, unequal lists, times that do not rise, or a temperature not
+ * above absolute zero.
+ * @source common-practice
+ */
+export function temperatureHistory(of: {
+  readonly times: readonly number[];
+  readonly temperatures: readonly number[];
+  readonly longestGap?: number;
+}): TemperatureHistory {
+  const { times, temperatures, longestGap = Infinity } = of;
+  demand('readings', times.length, 'count', { min: 1 });
+  demand('temperatures', temperatures.length, 'count', { min: times.length, max: times.length });
+  const gaps: Gap[] = [];
+  times.forEach((time, i) => {
+    demand('temperature', temperatures[i]!, 'temperature', { min: 0, aboveMin: true });
+    const before = times[i - 1];
+    demand('time', time, 'time', before === undefined ? {} : { min: before, aboveMin: true });
+    if (before !== undefined && time - before > longestGap) gaps.push({ from: before, to: time });
+  });
+  return { times, temperatures, gaps };
+}
+
+/**
+ * One temperature held for a while.
+ * `temperature` K, `duration` s. No range: bookkeeping.
+ * @throws {DomainError} for a duration not above zero or a temperature not above absolute zero.
+ * @source common-practice
+ */
+export function steadyHistory(of: {
+  readonly temperature: number;
+  readonly duration: number;
+}): TemperatureHistory {
+  demand('duration', of.duration, 'time', { min: 0, aboveMin: true });
+  return temperatureHistory({
+    times: [0, of.duration],
+    temperatures: [of.temperature, of.temperature],
+  });
+}
+
+export interface DayExtremes {
+  /** K */
+  readonly coldest: number;
+  /** K */
+  readonly warmest: number;
+}
+
+/** When a day is coldest, s after midnight: about sunrise. Common practice, no source. @source common-practice */
+export const COLDEST_AT = 5 * HOUR;
+
+/** When a day is warmest, s after midnight. Common practice, no source. @source common-practice */
+export const WARMEST_AT = 15 * HOUR;
+
+/**
+ * A history from days of lowest and highest temperature: half a cosine from each extreme to the next.
+ *
+ * `days` in order; `start` of the cure, s after the first midnight (0 if absent); `coldestAt` and
+ * `warmestAt` s after midnight; `step` s between points (900 if absent). Ends at the last midnight.
+ * Before the first low the day is taken to fall from its own high, after the last high back to its
+ * own low. No range is published: a shape, not a forecast.
+ * @throws {DomainError} for no days, a high below its low, extremes out of order, or a start at or
+ * after the end.
+ * @source common-practice
+ */
+export function dailyHistory(of: {
+  readonly days: readonly DayExtremes[];
+  readonly start?: number;
+  readonly coldestAt?: number;
+  readonly warmestAt?: number;
+  readonly step?: number;
+}): TemperatureHistory {
+  const { days, start = 0, coldestAt = COLDEST_AT, warmestAt = WARMEST_AT, step = 900 } = of;
+  demand('days', days.length, 'count', { min: 1 });
+  const end = days.length * DAY;
+  demand('start', start, 'time', { min: 0, max: end, belowMax: true });
+  demand('coldestAt', coldestAt, 'time', { min: 0, max: DAY });
+  demand('warmestAt', warmestAt, 'time', { min: coldestAt, aboveMin: true, max: DAY });
+  demand('step', step, 'time', { min: 0, aboveMin: true });
+  const first = days[0]!;
+  const last = days[days.length - 1]!;
+  const extremes: [number, number][] = [[warmestAt - DAY, first.warmest]];
+  days.forEach(({ coldest, warmest }, i) => {
+    demand('coldest', coldest, 'temperature', { min: 0, aboveMin: true });
+    demand('warmest', warmest, 'temperature', { min: coldest });
+    extremes.push([i * DAY + coldestAt, coldest], [i * DAY + warmestAt, warmest]);
+  });
+  extremes.push([end + coldestAt, last.coldest]);
+  const times: number[] = [];
+  const temperatures: number[] = [];
+  let k = 0;
+  const points = Math.max(1, Math.ceil((end - start) / step));
+  for (let i = 0; i <= points; i++) {
+    const clock = i === points ? end : start + i * step;
+    while (extremes[k + 1]![0] < clock) k++;
+    const [t0, a] = extremes[k]!;
+    const [t1, b] = extremes[k + 1]!;
+    const share = (1 - Math.cos((Math.PI * (clock - t0)) / (t1 - t0))) / 2;
+    times.push(clock - start);
+    temperatures.push(a + (b - a) * share);
+  }
+  return temperatureHistory({ times, temperatures });
+}
+
+/**
+ * Temperature of a history at a time, K; the first or last reading holds outside it.
+ * `time` s. No range: straight lines between readings.
+ * @source common-practice
+ */
+export function temperatureAt(history: TemperatureHistory, time: number): number {
+  const { times, temperatures } = history;
+  const after = firstAfter(times, time);
+  if (after === 0) return temperatures[0]!;
+  if (after === times.length) return temperatures[times.length - 1]!;
+  const t0 = times[after - 1]!;
+  const share = (time - t0) / (times[after]! - t0);
+  return temperatures[after - 1]! + share * (temperatures[after]! - temperatures[after - 1]!);
+}
+
+/** Index of the first of rising `times` later than `time`; their number if none is. */
+export function firstAfter(times: ArrayLike<number>, time: number): number {
+  let low = 0;
+  let high = times.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (times[middle]! > time) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}

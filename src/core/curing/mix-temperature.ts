@@ -1,0 +1,173 @@
+import { demand } from '../domain-error.ts';
+import type { Note } from '../note.ts';
+import { SPECIFIC_HEAT } from './heat/thermal-properties.ts';
+import { ICE_POINT } from './units.ts';
+
+/** Heat to melt ice, J/kg. @source crc-handbook from memory */
+export const LATENT_HEAT = 333_550;
+
+/** Specific heat of ice near 0 °C, J/(kg·K). @source crc-handbook from memory */
+export const ICE_SPECIFIC_HEAT = 2100;
+
+/** Water hotter than this must not meet cement first, K: 60 °C (140 °F), for it may set at once. @source aci-306r from memory */
+export const HOT_WATER_LIMIT = ICE_POINT + 60;
+
+export interface Ingredient {
+  /** kg, or kg/m³ */
+  readonly mass: number;
+  /** K */
+  readonly temperature: number;
+  /** J/(kg·K) */
+  readonly specificHeat: number;
+}
+
+export interface MixTemperature {
+  /** K */
+  readonly temperature: number;
+  /** Ice left unmelted, in the unit of the masses. */
+  readonly iceLeft: number;
+  readonly notes: readonly Note[];
+}
+
+/**
+ * Temperature of a mix from its ingredients', K: Σ m·c·T over Σ m·c, ice warmed, melted and counted as
+ * water. Heat of first wetting, of the drill and from the air is left out; foam is water with a mass.
+ * When there is more ice than the rest can melt, the mix stands at 0 °C with the note 'ice-left'.
+ * No range: a balance.
+ * @throws {DomainError} for no ingredients, a negative mass, a specific heat not above zero, ingredients
+ * at or below 0 °C that would freeze the mix, or ice above 0 °C.
+ * @source aci-305r from memory
+ */
+export function mixTemperature(of: {
+  readonly ingredients: readonly Ingredient[];
+  /** Ice: kg and K. */
+  readonly ice?: { readonly mass: number; readonly temperature: number };
+  readonly waterSpecificHeat?: number;
+  readonly latentHeat?: number;
+}): MixTemperature {
+  const {
+    ingredients,
+    ice,
+    waterSpecificHeat = SPECIFIC_HEAT.water,
+    latentHeat = LATENT_HEAT,
+  } = of;
+  const { capacity, heat } = heatAboveIce(ingredients);
+  if (!ice || ice.mass === 0) {
+    demand(
+      'mixTemperature',
+      heat / capacity + ICE_POINT,
+      'temperature',
+      { min: ICE_POINT },
+      'freezes',
+    );
+    return { temperature: ICE_POINT + heat / capacity, iceLeft: 0, notes: [] };
+  }
+  demand('ice', ice.mass, 'mass', { min: 0 });
+  demand('iceTemperature', ice.temperature, 'temperature', {
+    min: 0,
+    aboveMin: true,
+    max: ICE_POINT,
+  });
+  const warming = ice.mass * ICE_SPECIFIC_HEAT * (ICE_POINT - ice.temperature);
+  const left = heat - warming;
+  demand('heat', left, 'energy', { min: 0 }, 'freezes');
+  const melting = ice.mass * latentHeat;
+  if (left < melting)
+    return {
+      temperature: ICE_POINT,
+      iceLeft: ice.mass - left / latentHeat,
+      notes: [{ code: 'ice-left', of: 'ice' }],
+    };
+  return {
+    temperature: ICE_POINT + (left - melting) / (capacity + ice.mass * waterSpecificHeat),
+    iceLeft: 0,
+    notes: [],
+  };
+}
+
+/**
+ * Water temperature that gives a wanted mix temperature, K.
+ * `others` without the water; `water` kg; `wanted` K. Above 60 °C the note 'hot-water' (let it meet the
+ * sand first, never the cement); at or above 100 °C 'impossible'; below 0 °C 'needs-ice'. No range: a
+ * balance.
+ * @throws {DomainError} for a mass of water not above zero, or as mixTemperature.
+ * @source aci-305r from memory
+ * @source aci-306r from memory
+ */
+export function waterTemperatureFor(of: {
+  readonly others: readonly Ingredient[];
+  readonly water: number;
+  readonly wanted: number;
+  readonly waterSpecificHeat?: number;
+}): { readonly temperature: number; readonly notes: readonly Note[] } {
+  const { others, water, wanted, waterSpecificHeat = SPECIFIC_HEAT.water } = of;
+  demand('water', water, 'mass', { min: 0, aboveMin: true });
+  demand('wanted', wanted, 'temperature', { min: ICE_POINT });
+  const { capacity, heat } = heatAboveIce(others);
+  const own = water * waterSpecificHeat;
+  const above = ((wanted - ICE_POINT) * (capacity + own) - heat) / own;
+  const temperature = ICE_POINT + above;
+  const code =
+    above >= 100
+      ? 'impossible'
+      : temperature > HOT_WATER_LIMIT
+        ? 'hot-water'
+        : above < 0
+          ? 'needs-ice'
+          : undefined;
+  return { temperature, notes: code ? [{ code, of: 'water' }] : [] };
+}
+
+/**
+ * Ice that, in place of as much of the water, gives a wanted mix temperature, in the unit of the masses.
+ * `others` without the water; `water` total mass and its temperature K; `iceTemperature` K (0 °C if
+ * absent). Not more than the water can be replaced: then the note 'not-enough'. No range: a balance.
+ * @throws {DomainError} as mixTemperature, or for a wanted temperature above the mix without ice.
+ * @source aci-305r from memory
+ */
+export function iceFor(of: {
+  readonly others: readonly Ingredient[];
+  readonly water: number;
+  readonly waterTemperature: number;
+  readonly wanted: number;
+  readonly iceTemperature?: number;
+}): { readonly mass: number; readonly notes: readonly Note[] } {
+  const { others, water, waterTemperature, wanted, iceTemperature = ICE_POINT } = of;
+  const plain = mixTemperature({
+    ingredients: [
+      ...others,
+      { mass: water, temperature: waterTemperature, specificHeat: SPECIFIC_HEAT.water },
+    ],
+  }).temperature;
+  demand('wanted', wanted, 'temperature', { min: ICE_POINT, max: plain });
+  demand('iceTemperature', iceTemperature, 'temperature', {
+    min: 0,
+    aboveMin: true,
+    max: ICE_POINT,
+  });
+  const { capacity } = heatAboveIce(others);
+  const surplus = (plain - wanted) * (capacity + water * SPECIFIC_HEAT.water);
+  const perMass =
+    LATENT_HEAT +
+    ICE_SPECIFIC_HEAT * (ICE_POINT - iceTemperature) +
+    SPECIFIC_HEAT.water * (waterTemperature - ICE_POINT);
+  const mass = surplus / perMass;
+  return mass > water
+    ? { mass: water, notes: [{ code: 'not-enough', of: 'ice' }] }
+    : { mass, notes: [] };
+}
+
+/** Heat capacity, J/K, and heat above 0 °C, J, of the ingredients together. */
+function heatAboveIce(ingredients: readonly Ingredient[]): { capacity: number; heat: number } {
+  let capacity = 0;
+  let heat = 0;
+  for (const { mass, temperature, specificHeat } of ingredients) {
+    demand('mass', mass, 'mass', { min: 0 });
+    demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });
+    demand('specificHeat', specificHeat, 'energy', { min: 0, aboveMin: true });
+    capacity += mass * specificHeat;
+    heat += mass * specificHeat * (temperature - ICE_POINT);
+  }
+  demand('capacity', capacity, 'energy', { min: 0, aboveMin: true });
+  return { capacity, heat };
+}

@@ -1,0 +1,119 @@
+import { demand } from '../domain-error.ts';
+import { type Note, outsideRange } from '../note.ts';
+import { arrheniusFactor } from './age-factor.ts';
+import { ICE_POINT } from './units.ts';
+
+/** Initial and final set, s from the first water. */
+export interface SetTimes {
+  readonly initial: number;
+  readonly final: number;
+}
+
+/** Penetration resistance of a mortar at initial and final set, Pa. @source astm-c403 from memory */
+export const SET_RESISTANCE = { initial: 3.5e6, final: 27.6e6 } as const;
+
+/** Earliest initial set a cement may show, by strength class, s. @source en-197-1 Table 3, from memory */
+export const EARLIEST_SET: Readonly<Record<'32.5' | '42.5' | '52.5', number>> = {
+  '32.5': 75 * 60,
+  '42.5': 60 * 60,
+  '52.5': 45 * 60,
+};
+
+/** Temperature step of the rule of a third, K: 10 °F. @source concrete-construction-accelerators */
+export const THIRD_RULE_STEP = 10 / 1.8;
+
+/** Where the rule of a third is told for, K: 40 °F up; the top is from memory. @source concrete-construction-accelerators */
+export const THIRD_RULE_RANGE = { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 } as const;
+
+export interface SetByTemperature {
+  readonly arrhenius: SetTimes;
+  readonly third: SetTimes;
+  readonly notes: readonly Note[];
+}
+
+/**
+ * Set times at another temperature, by both rules side by side.
+ *
+ * `reference` s at `referenceTemperature` K; `temperature` K of the mix; `activationEnergy` J/mol.
+ * Arrhenius divides by the age factor. The rule of a third multiplies by 4/3 for every 10 °F colder
+ * and divides by it for every 10 °F warmer; it is told for falls down to 40 °F.
+ * @throws {DomainError} for times not above zero or a final set before the initial, or as
+ * arrheniusFactor.
+ * @source fhp-1977 from memory
+ * @source concrete-construction-accelerators for the rule of a third
+ */
+export function setByTemperature(of: {
+  readonly reference: SetTimes;
+  readonly referenceTemperature: number;
+  readonly temperature: number;
+  readonly activationEnergy: number;
+}): SetByTemperature {
+  const { reference, referenceTemperature, temperature } = of;
+  demandSet(reference);
+  const third = thirdRuleFactor({ referenceTemperature, temperature });
+  return {
+    arrhenius: scaleSet(reference, 1 / arrheniusFactor(of)),
+    third: scaleSet(reference, third),
+    notes: outsideRange('temperature', temperature, THIRD_RULE_RANGE),
+  };
+}
+
+/**
+ * How many times longer set takes at a temperature by the rule of a third: (4/3)^((Tr − T)/10 °F).
+ * Temperatures K. Told for falls down to 40 °F.
+ * @source concrete-construction-accelerators
+ */
+export function thirdRuleFactor(of: {
+  readonly referenceTemperature: number;
+  readonly temperature: number;
+}): number {
+  return (4 / 3) ** ((of.referenceTemperature - of.temperature) / THIRD_RULE_STEP);
+}
+
+/** Both set times multiplied by a factor. No range: arithmetic. @source common-practice */
+export function scaleSet({ initial, final }: SetTimes, factor: number): SetTimes {
+  return { initial: initial * factor, final: final * factor };
+}
+
+/** Refuses set times that are none. @throws {DomainError} for times not above zero or final before initial. */
+export function demandSet({ initial, final }: SetTimes): void {
+  demand('initial', initial, 'time', { min: 0, aboveMin: true });
+  demand('final', final, 'time', { min: initial });
+}
+
+export interface SetRace {
+  /** Set over the foam's time; above 1 the foam drains first. */
+  readonly againstFoam: number;
+  readonly first: 'set' | 'foam';
+  /** Sinking seen so far, carried on at its pace until initial set, m; undefined without a reading. */
+  readonly settlingBySet: number | undefined;
+}
+
+/**
+ * Set against the foam: which comes first.
+ * `initialSet` and `foamTime` (the half-life of the drained foam, or the time the mix was seen to
+ * hold) s; `settling` seen, m after s. Carrying the sinking on at its pace says the worst: it slows as
+ * the mix stiffens. No range is published.
+ * @throws {DomainError} for times not above zero or a negative settling.
+ * @source common-practice
+ */
+export function setRace(of: {
+  readonly initialSet: number;
+  readonly foamTime: number;
+  readonly settling?: { readonly depth: number; readonly after: number };
+}): SetRace {
+  const { initialSet, foamTime, settling } = of;
+  demand('initialSet', initialSet, 'time', { min: 0, aboveMin: true });
+  demand('foamTime', foamTime, 'time', { min: 0, aboveMin: true });
+  if (settling) {
+    demand('depth', settling.depth, 'length', { min: 0 });
+    demand('after', settling.after, 'time', { min: 0, aboveMin: true });
+  }
+  const againstFoam = initialSet / foamTime;
+  return {
+    againstFoam,
+    first: againstFoam <= 1 ? 'set' : 'foam',
+    settlingBySet:
+      settling && (settling.depth * Math.max(initialSet, settling.after)) / settling.after,
+  };
+}

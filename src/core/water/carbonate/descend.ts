@@ -1,0 +1,97 @@
+import { solveSymmetric } from './linear.ts';
+import { NotConverged } from './not-converged.ts';
+
+/** The longest step, in ln units, and how many are taken before giving up. */
+const STEP = 3;
+const NEWTON_STEPS = 200;
+
+/** Species whose ln mᵢ = constantᵢ + Σₖ rowᵢₖ vₖ; rows laid end to end, one value for each vₖ. */
+export interface Rows {
+  readonly constant: Float64Array;
+  readonly rows: Float64Array;
+  readonly totals: Float64Array;
+}
+
+/**
+ * Newton's descent of the convex F(v) = Σ mᵢ − Σ Tₖ vₖ, whose lowest point is where
+ * Σᵢ rowᵢₖ mᵢ = Tₖ. Moves `free` there and returns the mᵢ.
+ *
+ * @throws {NotConverged} when a balance is not met to one part in 10¹⁰.
+ */
+export function descend(system: Rows, free: Float64Array): Float64Array {
+  const { constant, rows, totals } = system;
+  const size = totals.length;
+  const gradient = new Float64Array(size);
+  const curvature = new Float64Array(size * size);
+  const tried = new Float64Array(size);
+  let m = new Float64Array(constant.length);
+  let next = new Float64Array(constant.length);
+  let height = climb(system, free, m);
+  for (let step = 1; step <= NEWTON_STEPS; step++) {
+    slopes(system, m, gradient, curvature);
+    const met = meets(rows, m, totals, gradient);
+    const move = solveSymmetric(curvature, gradient);
+    let [longest, downhill] = [0, 0];
+    for (let k = 0; k < size; k++) {
+      longest = Math.max(longest, Math.abs(move[k]!));
+      downhill += gradient[k]! * move[k]!;
+    }
+    if (!Number.isFinite(longest)) break;
+    if (met && longest <= 1e-11) return m;
+    let share = Math.min(1, STEP / longest);
+    for (let halving = 0; halving <= 40; halving++, share /= 2) {
+      for (let k = 0; k < size; k++) tried[k] = free[k]! - share * move[k]!;
+      const lower = climb(system, tried, next);
+      const rounding = 1e-13 * (Math.abs(height) + total(next));
+      if (!(lower <= height - 1e-4 * share * downhill + rounding) && halving < 40) continue;
+      free.set(tried);
+      [m, next] = [next, m];
+      height = lower;
+      break;
+    }
+  }
+  throw new NotConverged('mass-balance', NEWTON_STEPS);
+}
+
+/** Fills in the mᵢ at v and returns F there. */
+function climb({ constant, rows, totals }: Rows, v: Float64Array, m: Float64Array): number {
+  const size = totals.length;
+  let f = 0;
+  for (let i = 0, r = 0; i < constant.length; i++) {
+    let ln = constant[i]!;
+    for (let k = 0; k < size; k++) ln += rows[r++]! * v[k]!;
+    m[i] = Math.exp(ln);
+    f += m[i]!;
+  }
+  for (let k = 0; k < size; k++) f -= totals[k]! * v[k]!;
+  return f;
+}
+
+function slopes({ rows, totals }: Rows, m: Float64Array, g: Float64Array, h: Float64Array): void {
+  const size = totals.length;
+  for (let k = 0; k < size; k++) g[k] = -totals[k]!;
+  h.fill(0);
+  for (let i = 0; i < m.length; i++)
+    for (let j = 0; j < size; j++) {
+      const w = rows[i * size + j]! * m[i]!;
+      if (w === 0) continue;
+      g[j]! += w;
+      for (let k = 0; k < size; k++) h[j * size + k]! += w * rows[i * size + k]!;
+    }
+}
+
+function meets(rows: Float64Array, m: Float64Array, totals: Float64Array, gap: Float64Array) {
+  const size = totals.length;
+  for (let k = 0; k < size; k++) {
+    let scale = Math.abs(totals[k]!);
+    for (let i = 0; i < m.length; i++) scale += Math.abs(rows[i * size + k]! * m[i]!);
+    if (!(Math.abs(gap[k]!) <= 1e-10 * scale)) return false;
+  }
+  return true;
+}
+
+function total(m: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < m.length; i++) sum += m[i]!;
+  return sum;
+}

@@ -1,0 +1,59 @@
+import { demand } from '../../domain-error.ts';
+import type { Fixed } from './restrict.ts';
+import { solve } from './speciate.ts';
+import type { Speciation } from './speciation.ts';
+import { systemAt } from './system.ts';
+import { type CarbonateWater, demandSolutes } from './water.ts';
+
+export interface Equilibrated extends Speciation {
+  /** Calcite thrown down, mol/kg of water; negative when it dissolved. */
+  readonly precipitated: number;
+}
+
+/**
+ * What this water becomes beside calcite.
+ *
+ * `water` by its totals (mol/kg, eq/kg, K). `calcite` is how much solid there is to dissolve,
+ * mol/kg of water: 0 (the default) only throws down what is in excess, Infinity is a bed of it.
+ * `carbonDioxidePressure` in Pa keeps the water open to a gas; left out, it is closed and its
+ * carbon changes only by the calcite. A mole precipitated takes one of calcium, one of carbon and
+ * two equivalents of alkalinity.
+ *
+ * @throws {DomainError} as `speciate`, and for a negative amount of calcite.
+ * @throws {NotConverged} rather than return an unbalanced water.
+ * @source plummer-busenberg-1982, wateq4f
+ */
+export function equilibrateWithCalcite(
+  water: CarbonateWater,
+  beside: {
+    readonly calcite?: number;
+    readonly carbonDioxidePressure?: number | undefined;
+  } = {},
+): Equilibrated {
+  const { calcite = 0, carbonDioxidePressure: gas } = beside;
+  demandSolutes(water);
+  demand('carbon', water.carbon, 'count', { min: 0, max: 10 });
+  demand('alkalinity', water.alkalinity, 'count', { min: -1, max: 10 });
+  if (calcite !== Infinity) demand('calcite', calcite, 'count', { min: 0 });
+  const system = systemAt(water.temperature, water.activity);
+  const { calcium = 0, alkalinity, carbon } = water;
+  const open: Fixed = gas === undefined ? {} : { carbonDioxidePressure: demandGas(gas) };
+  const canForm = calcium > 0 && (carbon > 0 || gas !== undefined);
+  if (canForm || calcite > 0) {
+    const full = solve(system, water, { ...open, alkalinity, carbon, calcite: true });
+    const precipitated = calcium - full.calcium;
+    if (precipitated >= -calcite) return { ...full, precipitated };
+  }
+  const dissolved = calcite === Infinity ? 0 : calcite;
+  const rest = solve(
+    system,
+    { ...water, calcium: calcium + dissolved },
+    { ...open, alkalinity: alkalinity + 2 * dissolved, carbon: carbon + dissolved },
+  );
+  return { ...rest, precipitated: -dissolved };
+}
+
+function demandGas(gas: number): number {
+  demand('carbonDioxidePressure', gas, 'pressure', { min: 0, max: 1e6, aboveMin: true });
+  return gas;
+}

@@ -1,0 +1,14 @@
+/** Thrown when a solver did not reach its answer. An unconverged number is never returned. */
+export class NotConverged extends Error {
+  override readonly name = 'NotConverged';
+  /** What was being solved: 'mass-balance', 'activity', 'root'. */
+  readonly what: string;
+  /** Steps taken before giving up. */
+  readonly steps: number;
+
+  constructor(what: string, steps: number) {
+    super(`${what} did not converge in ${steps} steps`);
+    this.what = what;
+    this.steps = steps;
+  }
+}

@@ -1,0 +1,113 @@
+import type { Inert, Restriction } from './balance.ts';
+import { ATMOSPHERE } from './speciation.ts';
+import { COMPONENTS } from './species.ts';
+import type { System } from './system.ts';
+import type { Solutes } from './water.ts';
+
+/** What fixes the carbonate part of a water. Two of these, or a mineral in place of one. */
+export interface Fixed {
+  readonly alkalinity?: number;
+  readonly carbon?: number;
+  readonly lnHydrogen?: number;
+  readonly lnCarbonate?: number;
+  /** Pressure of CO₂, Pa. */
+  readonly carbonDioxidePressure?: number;
+  readonly calcite?: boolean;
+}
+
+const [H, C, Ca] = [0, 1, 2];
+
+/**
+ * Turns what is fixed into a system of balances (see `Restriction`).
+ *
+ * The total that goes with H⁺ is 2·carbon − alkalinity, since alkalinity is 2 CO₃ − H. At a fixed
+ * pressure of CO₂ carbonate follows 1/H², so H⁺ goes with −alkalinity; beside calcite, calcium
+ * follows 1/carbonate and what dissolving cannot change is calcium − carbon; beside both it is
+ * 2·calcium − alkalinity.
+ */
+export function restrict(system: System, solutes: Solutes, fixed: Fixed): Restriction {
+  const { alkalinity = 0, carbon = 0, carbonDioxidePressure: gas } = fixed;
+  const totals = [
+    2 * carbon - alkalinity,
+    carbon,
+    solutes.calcium ?? 0,
+    solutes.magnesium ?? 0,
+    solutes.sodium ?? 0,
+    solutes.sulfate ?? 0,
+  ];
+  const offset = [0, 0, 0, 0, 0, 0];
+  const dry = [0, 0, 0, 0, 0, 0];
+  const columns: (number[] | undefined)[] = COMPONENTS.map((_, c) => unit(c));
+  const carbonate = carbon > 0 || gas !== undefined || fixed.lnCarbonate !== undefined;
+  const absent = totals.map((t, c) => c !== H && t <= 0);
+  absent[C] = !carbonate && !fixed.calcite;
+  if (fixed.calcite) absent[Ca] = false;
+
+  if (fixed.lnHydrogen !== undefined) {
+    offset[H] = fixed.lnHydrogen;
+    columns[H] = undefined;
+  }
+  if (fixed.lnCarbonate !== undefined) {
+    offset[C] = fixed.lnCarbonate;
+    columns[C] = undefined;
+  }
+  if (gas !== undefined) {
+    offset[C] = system.lnGas + Math.log(gas / ATMOSPHERE) - 2 * offset[H]!;
+    dry[C] = 1;
+    columns[C] = undefined;
+    if (columns[H]) columns[H][C] = -2;
+    totals[H] = -alkalinity;
+  }
+  if (fixed.calcite && gas !== undefined) {
+    offset[Ca] = system.lnCalcite - offset[C]!;
+    dry[Ca] = -1;
+    columns[Ca] = undefined;
+    if (columns[H]) columns[H][Ca] = 2;
+    totals[H]! += 2 * totals[Ca]!;
+  } else if (fixed.calcite) {
+    offset[C] = system.lnCalcite;
+    columns[C] = undefined;
+    columns[Ca] = [0, -1, 1, 0, 0, 0];
+    totals[Ca]! -= carbon;
+  }
+  const kept = COMPONENTS.map((_, c) => c).filter((c) => columns[c] && !absent[c]);
+  const guess = firstGuess(solutes, fixed);
+  return {
+    offset,
+    dry,
+    columns: kept.map((c) => columns[c]!),
+    totals: kept.map((c) => totals[c]!),
+    guess: kept.map((c) => guess[c]!),
+    absent,
+  };
+}
+
+export function inertOf(solutes: Solutes): Inert {
+  return {
+    cations: solutes.otherCations ?? 0,
+    anions: (solutes.otherAnions ?? 0) + (solutes.chloride ?? 0),
+    balance: solutes.chloride === undefined,
+  };
+}
+
+const unit = (at: number): number[] => COMPONENTS.map((_, c) => (c === at ? 1 : 0));
+
+/** Rough logarithms of the component activities; the descent needs no better. */
+function firstGuess(solutes: Solutes, fixed: Fixed): number[] {
+  const { alkalinity = 0, carbon = 0 } = fixed;
+  const dioxide = carbon - alkalinity;
+  let pH = 8.5;
+  if (alkalinity <= 0) pH = Math.min(7, -Math.log10(Math.max(-alkalinity, 1e-7)));
+  else if (dioxide > 0.01 * alkalinity) pH = 6.35 - Math.log10(dioxide / alkalinity);
+  else if (alkalinity > 1.01 * carbon) pH = alkalinity > 2 * carbon ? 11 : 9.5;
+  const ln = (x: number | undefined) => Math.log(Math.max(x ?? 0, 1e-9));
+  const carbonate = Math.max(carbon, 1e-9) * 10 ** Math.min(0, pH - 10.3);
+  return [
+    -pH * Math.LN10,
+    Math.log(carbonate),
+    ln(solutes.calcium),
+    ln(solutes.magnesium),
+    ln(solutes.sodium),
+    ln(solutes.sulfate),
+  ];
+}

@@ -1,0 +1,140 @@
+import { DomainError, demand } from '../../domain-error.ts';
+import { type Balanced, balance } from './balance.ts';
+import { type Fixed, inertOf, restrict } from './restrict.ts';
+import { root } from './root.ts';
+import { alkalinityOf, SPECIES } from './species.ts';
+import { type Speciation, speciation } from './speciation.ts';
+import { type System, systemAt } from './system.ts';
+import { type CarbonateWater, demandSolutes, type Solutes } from './water.ts';
+
+/** Two of the four things that fix the carbonate in a water. Pressures in Pa. */
+export type Pair =
+  | { readonly pH: number; readonly alkalinity: number }
+  | { readonly pH: number; readonly carbon: number }
+  | { readonly pH: number; readonly carbonDioxidePressure: number }
+  | { readonly alkalinity: number; readonly carbon: number }
+  | { readonly alkalinity: number; readonly carbonDioxidePressure: number }
+  | { readonly carbon: number; readonly carbonDioxidePressure: number };
+
+/**
+ * What is in this water: every ion and pair, its pH and its CO₂.
+ *
+ * `solutes` as totals in mol/kg of water with the temperature in K; `pair` is any two of pH
+ * (−log₁₀ activity), alkalinity (eq/kg), carbon (mol/kg) and the pressure of CO₂ (Pa; with it the
+ * water is open to a gas, without it closed). Mass balances over 21 species with the constants of
+ * Plummer and Busenberg and the pairs of wateq4f; activities by the extended Debye–Hückel equation
+ * unless `solutes.activity` says 'davies'. Checked from 0 to 50 °C and from distilled water to
+ * 2 g/L; towards sea water the activity model, not the solver, is what fails.
+ *
+ * @throws {DomainError} outside 0–50 °C, for negative amounts, a pH outside 0–14, or a pair that no
+ *   water can have ('alkalinity-below-hydroxide', 'carbon-below-dissolved-gas').
+ * @throws {NotConverged} rather than return a number that misses its balances.
+ * @source plummer-busenberg-1982, wateq4f
+ */
+export function speciate(solutes: Solutes, pair: Pair): Speciation {
+  demandSolutes(solutes);
+  const system = systemAt(solutes.temperature, solutes.activity);
+  const given = demandPair(pair);
+  const { pH, alkalinity, carbon, carbonDioxidePressure: gas } = given;
+  if (pH !== undefined && alkalinity !== undefined)
+    return fromAlkalinityAndPH(system, solutes, alkalinity, pH);
+  if (carbon !== undefined && gas !== undefined)
+    return fromCarbonAndGas(system, solutes, carbon, gas);
+  return solve(system, solutes, {
+    ...(pH !== undefined && { lnHydrogen: -pH * Math.LN10 }),
+    ...(alkalinity !== undefined && { alkalinity }),
+    ...(carbon !== undefined && { carbon }),
+    ...(gas !== undefined && { carbonDioxidePressure: gas }),
+  });
+}
+
+/** The same for a water known by what reactions conserve: alkalinity and carbon. */
+export function speciateWater(water: CarbonateWater): Speciation {
+  return speciate(water, { alkalinity: water.alkalinity, carbon: water.carbon });
+}
+
+/** One solve with what is fixed stated outright. */
+export function solve(system: System, solutes: Solutes, fixed: Fixed): Speciation {
+  const solved = balance(system, restrict(system, solutes, fixed), inertOf(solutes));
+  return speciation(system, solutes, solved);
+}
+
+/** At a known pH the alkalinity rises almost in proportion to the activity of carbonate. */
+function fromAlkalinityAndPH(system: System, solutes: Solutes, alkalinity: number, pH: number) {
+  const lnHydrogen = -pH * Math.LN10;
+  const inert = inertOf(solutes);
+  let near: Balanced | undefined;
+  const at = (carbonate: number) => {
+    const lnCarbonate = Math.log(Math.max(carbonate, 1e-300));
+    const problem = restrict(system, solutes, { lnHydrogen, lnCarbonate });
+    near = balance(system, problem, inert, near);
+    return near;
+  };
+  const missing = (carbonate: number) =>
+    at(carbonate).molality.reduce((sum, m, i) => sum + m * alkalinityOf(SPECIES[i]!), -alkalinity);
+  const without = missing(0);
+  const scale = Math.abs(alkalinity) + Math.abs(without);
+  if (without > 1e-12 * scale)
+    throw new DomainError({
+      quantity: 'alkalinity',
+      value: alkalinity,
+      kind: 'count',
+      allowed: { min: alkalinity + without },
+      because: 'alkalinity-below-hydroxide',
+    });
+  const [bicarbonate, carbonate] = [system.lnK[3]!, 1];
+  let high = -without / (Math.exp(bicarbonate + lnHydrogen) + 2 * carbonate);
+  for (let doubling = 0; missing(high) < 0 && doubling < 60; doubling++) high *= 2;
+  const found = root(missing, { low: 0, high }, { x: 1e-15 * high, f: 1e-12 * scale });
+  return speciation(system, solutes, at(found));
+}
+
+/** At a known pressure of CO₂ the carbon in solution rises nearly in step with the alkalinity. */
+function fromCarbonAndGas(system: System, solutes: Solutes, carbon: number, gas: number) {
+  const inert = inertOf(solutes);
+  let near: Balanced | undefined;
+  const at = (alkalinity: number) => {
+    const problem = restrict(system, solutes, { alkalinity, carbonDioxidePressure: gas });
+    near = balance(system, problem, inert, near);
+    return near;
+  };
+  const excess = (alkalinity: number) =>
+    at(alkalinity).molality.reduce((sum, m, i) => sum + m * SPECIES[i]!.of[1], -carbon);
+  const neutral = excess(0);
+  if (neutral > 0 && excess(-MOST_ACID) > 0)
+    throw new DomainError({
+      quantity: 'carbon',
+      value: carbon,
+      kind: 'count',
+      allowed: { min: carbon + excess(-MOST_ACID) },
+      because: 'carbon-below-dissolved-gas',
+    });
+  let high = neutral > 0 ? 0 : 1e-6 - 2.5 * neutral;
+  for (let doubling = 0; excess(high) < 0 && doubling < 60; doubling++) high *= 2;
+  const low = neutral > 0 ? -MOST_ACID : 0;
+  const found = root(excess, { low, high }, { x: 1e-18, f: 1e-11 * carbon });
+  return speciation(system, solutes, at(found));
+}
+
+/** Acid at which practically all carbon is CO₂ already, eq/kg. */
+const MOST_ACID = 0.1;
+
+function demandPair(pair: Pair) {
+  const given = pair as {
+    pH?: number;
+    alkalinity?: number;
+    carbon?: number;
+    carbonDioxidePressure?: number;
+  };
+  if (given.pH !== undefined) demand('pH', given.pH, 'count', { min: 0, max: 14 });
+  if (given.carbon !== undefined) demand('carbon', given.carbon, 'count', { min: 0, max: 10 });
+  if (given.alkalinity !== undefined)
+    demand('alkalinity', given.alkalinity, 'count', { min: -1, max: 10 });
+  if (given.carbonDioxidePressure !== undefined)
+    demand('carbonDioxidePressure', given.carbonDioxidePressure, 'pressure', {
+      min: 0,
+      max: 1e6,
+      aboveMin: true,
+    });
+  return given;
+}

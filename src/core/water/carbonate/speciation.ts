@@ -1,0 +1,69 @@
+import type { Balanced } from './balance.ts';
+import { alkalinityOf, type Component, COMPONENTS, SPECIES } from './species.ts';
+import type { System } from './system.ts';
+import type { CarbonateWater, Solutes } from './water.ts';
+
+export type SpeciesName = (typeof SPECIES)[number]['name'];
+
+/** A water with everything in it counted: it is a `CarbonateWater`, so it can be worked on further. */
+export interface Speciation extends CarbonateWater {
+  readonly calcium: number;
+  readonly magnesium: number;
+  readonly sodium: number;
+  readonly sulfate: number;
+  readonly chloride: number;
+  readonly otherCations: number;
+  readonly otherAnions: number;
+  /** −log₁₀ of the activity of H⁺. */
+  readonly pH: number;
+  /** mol/kg. */
+  readonly ionicStrength: number;
+  readonly waterActivity: number;
+  /** Pressure of CO₂ the water would be at rest with, Pa. */
+  readonly carbonDioxidePressure: number;
+  /** mol/kg of each species. */
+  readonly molality: Readonly<Record<SpeciesName, number>>;
+  /** ln activity of each component; −Infinity when it is not there. */
+  readonly lnActivity: Readonly<Record<Component, number>>;
+  /** Charge of what was given, eq/kg; zero when the balancing ion was left to the solver. */
+  readonly chargeImbalance: number;
+}
+
+/** Pa in a standard atmosphere, exactly. */
+export const ATMOSPHERE = 101325;
+
+export function speciation(system: System, solutes: Solutes, solved: Balanced): Speciation {
+  const named = SPECIES.map((s, i) => [s.name, solved.molality[i]!] as const);
+  const total = (of: (i: number) => number) =>
+    SPECIES.reduce((sum, _, i) => sum + of(i) * solved.molality[i]!, 0);
+  const totalOf = (component: number) => total((i) => SPECIES[i]!.of[component]!);
+  const absent = (component: number) => totalOf(component) === 0 && component > 0;
+  const lnActivity = COMPONENTS.map((name, c) => [
+    name,
+    absent(c) ? -Infinity : solved.lnActivity[c]!,
+  ]);
+  const [lnH, lnCarbonate] = [solved.lnActivity[0]!, absent(1) ? -Infinity : solved.lnActivity[1]!];
+  const balancing = solutes.chloride === undefined;
+  return {
+    temperature: system.temperature,
+    activity: system.activity,
+    calcium: totalOf(2),
+    magnesium: totalOf(3),
+    sodium: totalOf(4),
+    sulfate: totalOf(5),
+    chloride: solutes.chloride ?? Math.max(solved.charge, 0),
+    otherCations: (solutes.otherCations ?? 0) + (balancing ? Math.max(-solved.charge, 0) : 0),
+    otherAnions: solutes.otherAnions ?? 0,
+    alkalinity: total((i) => alkalinityOf(SPECIES[i]!)),
+    carbon: totalOf(1),
+    pH: -lnH / Math.LN10,
+    ionicStrength: solved.ionicStrength,
+    waterActivity: solved.waterActivity,
+    carbonDioxidePressure:
+      ATMOSPHERE *
+      Math.exp(2 * lnH + lnCarbonate - Math.log(solved.waterActivity) - system.lnGas),
+    molality: Object.fromEntries(named) as Record<SpeciesName, number>,
+    lnActivity: Object.fromEntries(lnActivity) as Record<Component, number>,
+    chargeImbalance: balancing ? 0 : solved.charge,
+  };
+}

@@ -1,0 +1,40 @@
+import { demand } from '../../domain-error.ts';
+import { type ActivityModel, type DebyeHueckel, debyeHueckel } from './activity.ts';
+import { CALCITE, FIRST_DISSOCIATION, HENRY, SECOND_DISSOCIATION } from './constants.ts';
+import { logK } from './log-k.ts';
+import { SPECIES } from './species.ts';
+
+/** The chemistry at one temperature: every constant as a natural logarithm. */
+export interface System {
+  readonly temperature: number;
+  readonly activity: ActivityModel;
+  readonly debyeHueckel: DebyeHueckel;
+  /** ln K of each species, in the order of SPECIES. */
+  readonly lnK: readonly number[];
+  readonly lnCalcite: number;
+  /** ln of a(H⁺)² a(CO₃²⁻) / (p(CO₂) a(H₂O)), p in atmospheres. */
+  readonly lnGas: number;
+}
+
+/** Temperatures the solver takes, K: 0–50 °C, where it is checked. */
+export const SOLVER_RANGE = { min: 273.15, max: 323.15 } as const;
+
+/**
+ * Every constant of the carbonate system at a temperature in K.
+ * @throws {DomainError} outside 0–50 °C.
+ */
+export function systemAt(
+  temperature: number,
+  activity: ActivityModel = 'extended-debye-hueckel',
+): System {
+  demand('temperature', temperature, 'temperature', SOLVER_RANGE);
+  const ln = (k: Parameters<typeof logK>[0]) => logK(k, temperature) * Math.LN10;
+  return {
+    temperature,
+    activity,
+    debyeHueckel: debyeHueckel(temperature),
+    lnK: SPECIES.map((s) => s.constants.reduce((sum, [sign, k]) => sum + sign * ln(k), 0)),
+    lnCalcite: ln(CALCITE),
+    lnGas: ln(HENRY) + ln(FIRST_DISSOCIATION) + ln(SECOND_DISSOCIATION),
+  };
+}

@@ -1,0 +1,86 @@
+import { useEffect, useState } from 'preact/hooks';
+import { fromFragment, toFragment } from '../../bench/link.ts';
+import { notify } from '../../bench/notices.ts';
+import { $entries, clearBench, replaceBench } from '../../bench/store.ts';
+import { useEntries, useUnits } from '../../islands/hooks.ts';
+
+/** What lies on the bench: how much, a link that carries it, and a way to clear it. */
+export default function BenchContents() {
+  const entries = useEntries();
+  const system = useUnits();
+  const [copied, setCopied] = useState('');
+  useEffect(takeFromLink, []);
+  const count = Object.values(entries).filter(({ t, rows }) => t !== undefined || rows).length;
+  const link = () => {
+    const { origin, pathname } = location;
+    const at = document.body.dataset.base ?? '/';
+    const path = pathname.includes('/bench/') ? `${at}first-batch/` : pathname;
+    return `${origin}${path}${toFragment(entries)}`;
+  };
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(link());
+      setCopied('Copied. The link holds your readings; nothing was sent anywhere.');
+    } catch {
+      setCopied(`Copy this: ${link()}`);
+    }
+  };
+  const clear = () => {
+    const before = $entries.get();
+    clearBench();
+    notify('cleared', 'The bench is clear: every field shows the example again.', [
+      { label: 'Put it back', run: () => replaceBench(before) },
+    ]);
+  };
+  return (
+    <div class="bench-contents">
+      <p role="status">
+        {count === 0
+          ? 'Nothing of yours is on the bench. Every field shows the invented example until you type in it.'
+          : `${count} ${count === 1 ? 'reading of yours is' : 'readings of yours are'} on the bench, kept in this browser; the rest is the invented example. Units: ${system === 'us' ? 'US customary' : 'metric'}.`}
+      </p>
+      <p>
+        <button type="button" onClick={copy} disabled={count === 0}>
+          Copy a link with this batch
+        </button>{' '}
+        <button type="button" onClick={clear} disabled={count === 0}>
+          Clear the bench
+        </button>
+      </p>
+      <p role="status" class="copied">
+        {copied}
+      </p>
+    </div>
+  );
+}
+
+/** A link may carry a batch: it is taken at once onto an empty bench, and asked about on another. */
+function takeFromLink(): void {
+  const carried = fromFragment(location.hash);
+  if (!carried) return;
+  history.replaceState(null, '', location.pathname + location.search);
+  if (!carried.ok) {
+    notify('link', carried.why);
+    return;
+  }
+  const { entries } = carried;
+  const count = Object.keys(entries).length;
+  const taken = `A batch of ${count} ${count === 1 ? 'reading' : 'readings'} came with the link`;
+  if (Object.keys($entries.get()).length === 0) {
+    replaceBench(entries);
+    notify('link', `${taken} and is on the bench.`);
+    return;
+  }
+  const before = $entries.get();
+  notify('link', `${taken}. Your bench holds other readings.`, [
+    {
+      label: 'Use the link’s batch',
+      run: () => {
+        replaceBench(entries);
+        notify('link', 'The link’s batch is on the bench.', [
+          { label: 'Put mine back', run: () => replaceBench(before) },
+        ]);
+      },
+    },
+  ]);
+}

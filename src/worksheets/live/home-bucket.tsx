@@ -1,0 +1,50 @@
+import { useState } from 'preact/hooks';
+import { CEMENT_DENSITY, MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
+import { proportion } from '../../core/mix/proportion.ts';
+import { speaker } from '../../islands/engine/say.ts';
+import { Bucket } from '../../islands/figures/Bucket.tsx';
+import { useUnits } from '../../islands/hooks.ts';
+import { demo } from '../demo.ts';
+import { DENSITY } from '../shared/amounts.ts';
+
+/** The picture on the first page: one bucket, unblended, at a density the reader moves. */
+export default function HomeBucket() {
+  const say = speaker(useUnits());
+  const [density, setDensity] = useState<number>(demo.wetDensity);
+  const mix = proportion({
+    volume: demo.bucket.volume,
+    target: { wetDensity: density },
+    waterCement: demo.waterCement,
+    foamDensity: demo.foam.density,
+  });
+  const words = say(density, 'density', { units: DENSITY });
+  return (
+    <div class="home-bucket">
+      <Bucket
+        title={`What ${words} is made of`}
+        parts={[
+          { name: 'cement', fill: 'cement', volume: mix.cement / CEMENT_DENSITY },
+          { name: 'water', fill: 'water', volume: mix.water / MIX_WATER_DENSITY },
+          { name: 'foam', fill: 'foam', volume: mix.foamVolume },
+        ]}
+        say={say}
+      />
+      <label>
+        Wet density: <strong>{words}</strong>
+        <input
+          type="range"
+          min="300"
+          max="1800"
+          step="20"
+          value={density}
+          aria-valuetext={words}
+          onInput={(event) => setDensity(Number(event.currentTarget.value))}
+        />
+      </label>
+      <p>
+        {say(mix.cement, 'mass')} of cement, {say(mix.water, 'mass')} of water and{' '}
+        {say(mix.foamMass, 'mass', { units: { metric: 'g', us: 'oz' } })} of foam fill it.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,25 @@
+import type { Entries, KeptResults } from '../../bench/entries.ts';
+import { type Answered, answer, type Unanswered } from '../../islands/engine/answer.ts';
+import { type Reading, readWorksheet } from '../../islands/engine/read.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Fields } from '../../islands/fields.ts';
+import type { Worksheet } from '../../islands/worksheet.ts';
+
+export interface Run<R> {
+  readonly reading: Reading;
+  /** What core answered, or nothing while a reading is missing or refused. */
+  readonly result: R | undefined;
+  readonly outcome: Answered | Unanswered;
+}
+
+/** Works a worksheet out from the bench, outside the page it stands on. */
+export function run<F extends Fields, R>(
+  sheet: Worksheet<F, R>,
+  entries: Entries,
+  kept: KeptResults,
+  say: Say,
+): Run<R> {
+  const reading = readWorksheet(sheet, entries, kept, say);
+  const outcome = answer(sheet, reading, say);
+  return { reading, outcome, result: outcome.ok ? (outcome.result as R) : undefined };
+}
