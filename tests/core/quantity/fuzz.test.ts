@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { formatPlain } from '../../../src/core/quantity/format.ts';
+import { KINDS, type Kind } from '../../../src/core/quantity/kinds.ts';
+import { parseQuantity } from '../../../src/core/quantity/parse.ts';
+
+const kinds = Object.keys(KINDS) as Kind[];
+const units = kinds.flatMap((kind) => KINDS[kind].units.map((unit) => ({ kind, unit })));
+const piece = fc.oneof(
+  fc.constantFrom(...'0123456789.,eE+-−–/⁄½¾²⁻³×^ \t\n\u00a0\u2009\u202f\'"°%()·'),
+  fc.constantFrom('kg', 'ft', 'in', 'lb', 'oz', 'm3', 'mg/L', '10⁶', '1,234', '1/0', '°dH', 'per'),
+  fc.nat().map(String),
+);
+const text = fc.oneof(
+  fc.string({ unit: 'binary', maxLength: 40 }),
+  fc.string({ unit: 'grapheme', maxLength: 40 }),
+  fc.array(piece, { maxLength: 14 }).map((parts) => parts.join('')),
+);
+
+test('any text is read as a finite quantity or has a problem', () => {
+  fc.assert(
+    fc.property(text, fc.constantFrom(...kinds), (typed, kind) => {
+      const parsed = parseQuantity(typed, kind);
+      if (parsed.ok) {
+        expect(Number.isFinite(parsed.value) && Number.isFinite(parsed.number)).toBe(true);
+        expect(KINDS[kind].units).toContain(parsed.unit);
+      } else expect(parsed.problem.code).toMatch(/^[a-z-]+$/);
+    }),
+    { numRuns: 20_000 },
+  );
+});
+
+test('a long text is read in a moment', () => {
+  for (const long of ['1 ', '9', '1,', "1'", ' ', 'kg ', '1/', '1\u202f', '(', '1e', 'm·'].map(
+    (s) => s.repeat(20_000),
+  )) {
+    const start = performance.now();
+    parseQuantity(long, 'length');
+    parseQuantity(`1 ${long}`, 'length');
+    expect(performance.now() - start, long.slice(0, 4)).toBeLessThan(1000);
+  }
+});
+
+test('what is put back into a field is read as the same quantity', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...units),
+      fc.double({ min: -1e12, max: 1e12, noNaN: true }),
+      ({ kind, unit }, inUnit) => {
+        const si = inUnit * unit.factor + (unit.offset ?? 0);
+        const plain = formatPlain(si, kind, unit.id, 17);
+        expect(plain).toMatch(/^-?\d+(\.\d+)?(e[+-]\d+)?$/);
+        for (const shown of [plain, `${plain} ${unit.symbol}`]) {
+          const parsed = parseQuantity(shown, kind, unit.id);
+          expect(parsed, shown).toMatchObject({ ok: true, unit: { id: unit.id } });
+          const scale = Math.abs(si) + (unit.offset ?? 0);
+          expect(Math.abs((parsed.ok ? parsed.value : 0) - si)).toBeLessThanOrEqual(4e-16 * scale);
+        }
+      },
+    ),
+    { numRuns: 2000 },
+  );
+});

@@ -1,0 +1,285 @@
+import { describe, expect, test } from 'vitest';
+import { KINDS, type Kind } from '../../../src/core/quantity/kinds.ts';
+import { parseQuantity } from '../../../src/core/quantity/parse.ts';
+
+const number = (text: string, kind: Kind = 'mass') => {
+  const parsed = parseQuantity(text, kind);
+  return parsed.ok ? parsed.number : parsed.problem.code;
+};
+const problem = (text: string, kind: Kind = 'mass') => {
+  const parsed = parseQuantity(text, kind);
+  if (parsed.ok) throw new Error(`'${text}' was read as ${parsed.number} ${parsed.unit.symbol}`);
+  return parsed.problem;
+};
+
+describe('numbers', () => {
+  test.each([
+    ['3.4', 3.4],
+    ['3,4', 3.4],
+    ['.5', 0.5],
+    [',5', 0.5],
+    ['5.', 5],
+    ['007', 7],
+    ['0', 0],
+    ['22 1/2', 22.5],
+    ['22½', 22.5],
+    ['22 ½', 22.5],
+    ['½', 0.5],
+    ['1/2', 0.5],
+    ['3⁄4', 0.75],
+    ['22\u00a01/2', 22.5],
+    ['1⅞', 1.875],
+    ['5/2', 2.5],
+    ['1.2e3', 1200],
+    ['1,5e-3', 0.0015],
+    ['1E3', 1000],
+    ['2e\u22123', 0.002],
+    ['2e+3', 2000],
+    ['3.40×10⁻⁵', 3.4e-5],
+    ['3 x 10^4', 3e4],
+    ['1.00×10⁷', 1e7],
+    ['+5', 5],
+    ['-5', -5],
+    ['\u22125', -5],
+    ['\u2212 5', -5],
+    ['\u20135', -5],
+    ['-1 1/2', -1.5],
+    ['  7\u00a0', 7],
+    ['\ufeff7\u200b', 7],
+    ['1.234', 1.234],
+    ['0,123', 0.123],
+    [',123', 0.123],
+    ['1234,567', 1234.567],
+    ['1,23', 1.23],
+    ['1,2345', 1.2345],
+    ['12345', 12345],
+    ['12\u202f345', 12345],
+    ['1\u2009234\u2009567', 1234567],
+    ['12\u00a0345,6', 12345.6],
+    ['1\u202f234.5', 1234.5],
+    ['1.234\u202f567\u202f8', 1.2345678],
+    ['12\u202f345e2', 1234500],
+  ])('%j is %d', (text, expected) => {
+    expect(number(text)).toBe(expected);
+  });
+
+  test('says when a decimal comma was read', () => {
+    expect(parseQuantity('3,4 kg', 'mass')).toMatchObject({ comma: true });
+    expect(parseQuantity('12\u202f345,6', 'mass')).toMatchObject({ comma: true });
+    expect(parseQuantity('3.4', 'mass')).toMatchObject({ comma: false });
+  });
+});
+
+describe('what could be a thousands mark is never guessed', () => {
+  test.each([
+    ['1,234', '1.234', '1234'],
+    ['-1,234 kg', '1.234', '1234'],
+    ['12,000', '12.000', '12000'],
+    ['1,234e2', '1.234', '1234'],
+    ['1,234.5', '1234.5', '1.2345'],
+    ['1.234,5', '1234.5', '1.2345'],
+    ['1.234,', '1234', '1.234'],
+    ['1,234,567', '1.234567', '1234567'],
+    ['1.234.567', '1.234567', '1234567'],
+    ['1,234,567.8', '1234567.8', '1.2345678'],
+  ])('%j may be %s or %s', (read, first, second) => {
+    expect(problem(read)).toEqual({ code: 'ambiguous', read, readings: [first, second] });
+    for (const reading of [first, second]) expect(number(reading)).toBe(Number(reading));
+  });
+});
+
+describe('what is not one number', () => {
+  test.each([
+    ['1 234', 'several-numbers'],
+    ['1 2', 'several-numbers'],
+    ['3, 4', 'several-numbers'],
+    ['1,2,3', 'several-numbers'],
+    ['1;2', 'several-numbers'],
+    ['1\t2', 'several-numbers'],
+    ['1\n2\n3', 'several-numbers'],
+    ['kg\t3\t4', 'several-numbers'],
+    ['5-6', 'several-numbers'],
+    ['5\u20136 kg', 'several-numbers'],
+    ['5 ± 1', 'several-numbers'],
+    ['1:40', 'several-numbers'],
+    ['5 kg 6 kg', 'several-numbers'],
+    ['2.5 1/2', 'several-numbers'],
+    ['½½', 'several-numbers'],
+    ['22-1/2', 'several-numbers'],
+    ['12\u202f345\u202f6', 'several-numbers'],
+    ['1\u202f23', 'several-numbers'],
+    ['abc', 'not-a-number'],
+    ['.', 'not-a-number'],
+    ['-', 'not-a-number'],
+    ['+-5', 'not-a-number'],
+    ['1 1/0', 'not-a-number'],
+    ['1/0', 'not-a-number'],
+    ['0/0', 'not-a-number'],
+    ['22 5/2', 'not-a-number'],
+    ['12.05.2024', 'not-a-number'],
+    ['3/4/2024', 'not-a-number'],
+    ['1/2.5', 'not-a-number'],
+    ['1.2.3', 'not-a-number'],
+    ['1,,2', 'not-a-number'],
+    ['5 +', 'not-a-number'],
+    ['kg 5', 'not-a-number'],
+    ['NaN', 'not-a-number'],
+    ['Infinity', 'not-a-number'],
+    ['0x10', 'unknown-unit'],
+    ['٣', 'not-a-number'],
+    ['', 'empty'],
+    [' \u00a0\t', 'empty'],
+    ['\u200b', 'empty'],
+    ['1e999', 'too-large'],
+    ['1e308 t', 'too-large'],
+    [`${'9'.repeat(400)}`, 'too-large'],
+    [`${'9'.repeat(400)}/${'9'.repeat(400)}`, 'too-large'],
+  ])('%j: %s', (text, code) => {
+    expect(problem(text).code).toBe(code);
+  });
+
+  test('what was read is handed back trimmed', () => {
+    expect(problem(' abc ')).toEqual({ code: 'not-a-number', read: 'abc' });
+  });
+});
+
+describe('units', () => {
+  test('the unit shown holds when none is typed; the metric one when none is shown', () => {
+    expect(parseQuantity('10', 'mass')).toMatchObject({ value: 10, typedUnit: false });
+    expect(parseQuantity('10', 'mass', 'g')).toMatchObject({ value: 0.01, unit: { id: 'g' } });
+    expect(parseQuantity('50', 'temperature', 'degF')).toMatchObject({ unit: { id: 'degF' } });
+    expect(() => parseQuantity('1', 'mass', 'L')).toThrow(RangeError);
+  });
+
+  test('a unit typed wins over the one shown', () => {
+    expect(parseQuantity('22 1/2 lb', 'mass', 'kg')).toMatchObject({
+      number: 22.5,
+      typedUnit: true,
+      unit: { id: 'lb' },
+    });
+  });
+
+  test.each<[string, Kind, string]>([
+    ['80 kg/m3', 'density', 'kg/m3'],
+    ['80 kg / m³', 'density', 'kg/m3'],
+    ['80 kg/m^3', 'density', 'kg/m3'],
+    ['80 kg m⁻³', 'density', 'kg/m3'],
+    ['80kg·m-3', 'density', 'kg/m3'],
+    ['80 KG/M3', 'density', 'kg/m3'],
+    ['80 kg per m3', 'density', 'kg/m3'],
+    ['5 lb/ft3', 'density', 'lb/ft3'],
+    ['5 lb/cu ft', 'density', 'lb/ft3'],
+    ['5 lb./cu. ft.', 'density', 'lb/ft3'],
+    ['5 pcf', 'density', 'lb/ft3'],
+    ['5 lbs per cubic foot', 'density', 'lb/ft3'],
+    ['5 lb/cuft', 'density', 'lb/ft3'],
+    ['5 in.', 'length', 'in'],
+    ['5"', 'length', 'in'],
+    ['5″', 'length', 'in'],
+    ['5”', 'length', 'in'],
+    ["5'", 'length', 'ft'],
+    ['5′', 'length', 'ft'],
+    ['5’', 'length', 'ft'],
+    ['17 °dH', 'hardness', 'dH'],
+    ['17dH', 'hardness', 'dH'],
+    ['17 ° dH', 'hardness', 'dH'],
+    ['17 °DH', 'hardness', 'dH'],
+    ['17 degrees Clark', 'hardness', 'eH'],
+    ['300 ppm', 'hardness', 'mg/L CaCO3'],
+    ['300 mg/l', 'hardness', 'mg/L CaCO3'],
+    ['300 mg/L as CaCO₃', 'hardness', 'mg/L CaCO3'],
+    ['300 ppm (CaCO3)', 'hardness', 'mg/L CaCO3'],
+    ['5 mEq/L', 'hardness', 'meq/L'],
+    ['5 gal', 'volume', 'gal'],
+    ['5 U.S. gal', 'volume', 'gal'],
+    ['5 GALLONS', 'volume', 'gal'],
+    ['5 fl. oz.', 'volume', 'fl oz'],
+    ['5 ml', 'volume', 'mL'],
+    ['5 l', 'volume', 'L'],
+    ['300 mg/l', 'concentration', 'mg/L'],
+    ['300 ppm', 'concentration', 'ppm'],
+    ['70 F', 'temperature', 'degF'],
+    ['70 °F', 'temperature', 'degF'],
+    ['70 f', 'temperature', 'degF'],
+    ['70 deg F', 'temperature', 'degF'],
+    ['21 ℃', 'temperature', 'degC'],
+    ['21 ºC', 'temperature', 'degC'],
+    ['21 degrees Celsius', 'temperature', 'degC'],
+    ['3 degrees', 'angle', 'deg'],
+    ['5 Mg', 'mass', 't'],
+    ['5 mg', 'mass', 'mg'],
+    ['5 MPa', 'stress', 'MPa'],
+    ['5 mpa', 'stress', 'MPa'],
+    ['5 PSI', 'stress', 'psi'],
+    ['5 mPa·s', 'viscosity', 'mPa.s'],
+    ['0.2 W/mK', 'conductivity', 'W/(m.K)'],
+    ['0.2 W/(m K)', 'conductivity', 'W/(m.K)'],
+    ['5 lb/10⁶ gal', 'concentration', 'lb/10^6 gal'],
+    ['5\tkg', 'mass', 'kg'],
+    ['45%', 'ratio', '%'],
+  ])('%j as %s is in %s', (text, kind, id) => {
+    expect(parseQuantity(text, kind)).toMatchObject({ ok: true, typedUnit: true, unit: { id } });
+  });
+
+  test('case that tells milli from mega is not overlooked', () => {
+    expect(problem('5 mPa', 'stress').code).toBe('unknown-unit');
+    expect(problem('5 ML', 'volume').code).toBe('unknown-unit');
+    expect(problem('5 Mg/L', 'concentration').code).toBe('unknown-unit');
+    expect(problem('5 MG', 'mass').code).toBe('unknown-unit');
+    expect(problem('5 mJ', 'energy').code).toBe('unknown-unit');
+  });
+
+  test('an unknown unit comes with the known ones', () => {
+    expect(problem('5 stone')).toEqual({
+      code: 'unknown-unit',
+      read: '5 stone',
+      unit: 'stone',
+      known: KINDS.mass.units.map(({ symbol }) => symbol),
+    });
+    expect(problem('5 kg/x3')).toMatchObject({ code: 'unknown-unit', unit: 'kg/x3' });
+  });
+
+  test.each<[string, Kind, Kind]>([
+    ['5 gal', 'mass', 'volume'],
+    ['5 kg', 'volume', 'mass'],
+    ['70 °F', 'hardness', 'temperature'],
+    ['45 %', 'mass', 'ratio'],
+    ['5 kg', 'count', 'mass'],
+    ['5 m', 'time', 'length'],
+    ['80 g/L', 'mass', 'density'],
+  ])('%j for a %s is a %s', (text, kind, other) => {
+    expect(problem(text, kind)).toMatchObject({ code: 'other-kind', kind: other });
+  });
+});
+
+describe('a larger unit and a smaller', () => {
+  test.each<[string, Kind, number, string]>([
+    ['5\' 6"', 'length', 5.5, 'ft'],
+    ['5′6″', 'length', 5.5, 'ft'],
+    ['2 ft 6 in', 'length', 2.5, 'ft'],
+    ['2ft 6in.', 'length', 2.5, 'ft'],
+    ['6\'-0"', 'length', 6, 'ft'],
+    ['5\' 6 3/4"', 'length', 5.5625, 'ft'],
+    ['5\' ¾"', 'length', 5.0625, 'ft'],
+    ['-5\' 6"', 'length', -5.5, 'ft'],
+    ['3 lb 4 oz', 'mass', 3.25, 'lb'],
+    ['3 lbs 4,5 oz', 'mass', 3.28125, 'lb'],
+    ['1 h 30 min', 'time', 1.5, 'h'],
+    ['2 min 15 s', 'time', 2.25, 'min'],
+  ])('%j', (text, kind, expected, id) => {
+    expect(parseQuantity(text, kind)).toMatchObject({ ok: true, number: expected, unit: { id } });
+  });
+
+  test.each<[string, Kind]>([
+    ['5\' 12"', 'length'],
+    ["5' 6", 'length'],
+    ['5 in 6 ft', 'length'],
+    ['2.5 ft 6 in', 'length'],
+    ['3 lb 4 kg', 'mass'],
+    ['2 ft -6 in', 'length'],
+    ['5\' 6" 7"', 'length'],
+    ['3 kg 4 g', 'mass'],
+  ])('%j holds several numbers', (text, kind) => {
+    expect(problem(text, kind).code).toBe('several-numbers');
+  });
+});
