@@ -99,7 +99,10 @@ export function balance(
       all[i] = molality[at]!;
     });
     const lnActivity = COMPONENTS.map((_, c) =>
-      columns.reduce((sum, column, k) => sum + column[c]! * free[k]!, offset[c]! + dry[c]! * lnWater),
+      columns.reduce(
+        (sum, column, k) => sum + column[c]! * free[k]!,
+        offset[c]! + dry[c]! * lnWater,
+      ),
     );
     return {
       molality: all,

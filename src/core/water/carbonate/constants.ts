@@ -11,9 +11,7 @@ export const HENRY: Analytic = [108.3865, 0.01985076, -6919.53, -40.45154, 66936
 /** CO₂(aq) + H₂O = H⁺ + HCO₃⁻, K₁. @source plummer-busenberg-1982 abstract */
 export const FIRST_DISSOCIATION: Analytic = [-356.3094, -0.06091964, 21834.37, 126.8339, -1684915];
 /** HCO₃⁻ = H⁺ + CO₃²⁻, K₂. @source plummer-busenberg-1982 abstract */
-export const SECOND_DISSOCIATION: Analytic = [
-  -107.8871, -0.03252849, 5151.79, 38.92561, -563713.9,
-];
+export const SECOND_DISSOCIATION: Analytic = [-107.8871, -0.03252849, 5151.79, 38.92561, -563713.9];
 /** Ca²⁺ + HCO₃⁻ = CaHCO₃⁺; 1.11 ± 0.07. @source plummer-busenberg-1982 abstract */
 export const CALCIUM_BICARBONATE: Analytic = [1209.12, 0.31294, -34765.05, -478.782, 0];
 /** Ca²⁺ + CO₃²⁻ = CaCO₃(aq); 3.22 ± 0.14. @source plummer-busenberg-1982 abstract */

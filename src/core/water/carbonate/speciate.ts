@@ -2,8 +2,8 @@ import { DomainError, demand } from '../../domain-error.ts';
 import { type Balanced, balance } from './balance.ts';
 import { type Fixed, inertOf, restrict } from './restrict.ts';
 import { root } from './root.ts';
-import { alkalinityOf, SPECIES } from './species.ts';
 import { type Speciation, speciation } from './speciation.ts';
+import { alkalinityOf, SPECIES } from './species.ts';
 import { type System, systemAt } from './system.ts';
 import { type CarbonateWater, demandSolutes, type Solutes } from './water.ts';
 

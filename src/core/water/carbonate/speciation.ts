@@ -1,5 +1,5 @@
 import type { Balanced } from './balance.ts';
-import { alkalinityOf, type Component, COMPONENTS, SPECIES } from './species.ts';
+import { alkalinityOf, COMPONENTS, type Component, SPECIES } from './species.ts';
 import type { System } from './system.ts';
 import type { CarbonateWater, Solutes } from './water.ts';
 
@@ -60,8 +60,7 @@ export function speciation(system: System, solutes: Solutes, solved: Balanced): 
     ionicStrength: solved.ionicStrength,
     waterActivity: solved.waterActivity,
     carbonDioxidePressure:
-      ATMOSPHERE *
-      Math.exp(2 * lnH + lnCarbonate - Math.log(solved.waterActivity) - system.lnGas),
+      ATMOSPHERE * Math.exp(2 * lnH + lnCarbonate - Math.log(solved.waterActivity) - system.lnGas),
     molality: Object.fromEntries(named) as Record<SpeciesName, number>,
     lnActivity: Object.fromEntries(lnActivity) as Record<Component, number>,
     chargeImbalance: balancing ? 0 : solved.charge,

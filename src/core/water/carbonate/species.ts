@@ -98,16 +98,10 @@ export const SPECIES = [
     1,
   ),
   species('sodium', 1, [0, 0, 0, 0, 1, 0], [4, 0.075]),
-  species(
-    'sodiumBicarbonate',
-    0,
-    [1, 1, 0, 0, 1, 0],
-    NEUTRAL,
-    [
-      [1, K.SODIUM_BICARBONATE],
-      [-1, K.SECOND_DISSOCIATION],
-    ],
-  ),
+  species('sodiumBicarbonate', 0, [1, 1, 0, 0, 1, 0], NEUTRAL, [
+    [1, K.SODIUM_BICARBONATE],
+    [-1, K.SECOND_DISSOCIATION],
+  ]),
   species('sodiumCarbonate', -1, [0, 1, 0, 0, 1, 0], [5.4, 0], [[1, K.SODIUM_CARBONATE_PAIR]]),
   species('sodiumSulfate', -1, [0, 0, 0, 0, 1, 1], [5.4, 0], [[1, K.SODIUM_SULFATE_PAIR]]),
   species('sulfate', -2, [0, 0, 0, 0, 0, 1], [5, -0.04]),
