@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
-import { AIR_GAMMA, DRY_AIR_GAS_CONSTANT } from './density.ts';
+import { AIR_GAMMA } from './density.ts';
+import { DRY_AIR_GAS_CONSTANT } from './moist.ts';
 import { criticalRatio, type Gas } from './orifice.ts';
 
 /** A receiver that empties through an opening. */

@@ -1,13 +1,9 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { DRY_AIR_GAS_CONSTANT, SEA_LEVEL_PRESSURE } from './moist.ts';
 
-/** Gas constant of dry air, J/(kg·K): 8314.46/28.965. @source us-standard-atmosphere (from memory) */
-export const DRY_AIR_GAS_CONSTANT = 287.05;
 /** Ratio of the heat capacities of air, the value every formula below is quoted with. @source common-practice */
 export const AIR_GAMMA = 1.4;
-/** The standard atmosphere, Pa, exact. @source iso-2533 (from memory) */
-export const STANDARD_ATMOSPHERE = 101_325;
-
 /** A state of dry air: what a volume of it must be told with to mean a mass. */
 export interface AirState {
   /** Absolute pressure, Pa. */
@@ -19,7 +15,7 @@ export interface AirState {
 /** Free air as compressors are rated: 20 °C, 1 bar absolute, dry. @source iso-1217 */
 export const FREE_AIR: AirState = { pressure: 100_000, temperature: 293.15 };
 /** The normal cubic metre: 0 °C, 1.01325 bar absolute, dry. @source din-1343 */
-export const NORMAL_AIR: AirState = { pressure: STANDARD_ATMOSPHERE, temperature: 273.15 };
+export const NORMAL_AIR: AirState = { pressure: SEA_LEVEL_PRESSURE, temperature: 273.15 };
 
 /**
  * How heavy is dry air at a state? ρ = p/(R T).
@@ -41,14 +37,15 @@ export function dryAirDensity({
   return pressure / (gasConstant * temperature);
 }
 
-export interface MoistAirDensity {
+export interface RoomAirDensity {
   /** Density, kg/m³. */
   readonly density: number;
   readonly notes: readonly Note[];
 }
 
 /**
- * How heavy is the air of the workshop, moisture and all?
+ * How heavy is the air of the workshop, moisture and all? The balance-maker's shortcut; `moist.ts` has
+ * the longer way for any air.
  *
  * ρ = [0.34844 p − h (0.252 t − 2.0582)]/(273.15 + t), p in hPa, t in °C, h as a fraction.
  *
@@ -59,11 +56,11 @@ export interface MoistAirDensity {
  * @throws {DomainError} humidity outside 0–1, a pressure or temperature that is not positive
  * @source spieweck-bettin balance manual, Appendix H
  */
-export function moistAirDensity({
+export function roomAirDensity({
   pressure,
   temperature,
   humidity,
-}: AirState & { readonly humidity: number }): MoistAirDensity {
+}: AirState & { readonly humidity: number }): RoomAirDensity {
   checkState({ pressure, temperature });
   demand('humidity', humidity, 'ratio', { min: 0, max: 1 });
   const t = temperature - 273.15;

@@ -1,8 +1,9 @@
 import { demand } from '../domain-error.ts';
-import { type AirState, airVolume, FREE_AIR, STANDARD_ATMOSPHERE } from './density.ts';
+import { type AirState, airVolume, FREE_AIR } from './density.ts';
+import { SEA_LEVEL_PRESSURE } from './moist.ts';
 
 /** Air in foam as it leaves the lance: 20 °C at one atmosphere. @source common-practice */
-export const FOAM_AIR: AirState = { pressure: STANDARD_ATMOSPHERE, temperature: 293.15 };
+export const FOAM_AIR: AirState = { pressure: SEA_LEVEL_PRESSURE, temperature: 293.15 };
 
 /**
  * How much free air does a foam take? Free air = V (1 − 1/E) p Tfree/(pfree T).

@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
-import { AIR_GAMMA, DRY_AIR_GAS_CONSTANT } from './density.ts';
+import { AIR_GAMMA } from './density.ts';
+import { DRY_AIR_GAS_CONSTANT } from './moist.ts';
 
 /** Discharge coefficient of a sharp-edged hole at small pressure drop. @source common-practice (from memory: 0.60–0.62; it rises towards 0.8–0.9 when choked) */
 export const SHARP_EDGED = 0.61;

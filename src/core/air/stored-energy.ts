@@ -9,7 +9,7 @@ export const TNT_ENERGY = 4_266_920;
 export const HIGH_HAZARD_ENERGY = 100_000;
 /** Scaled distance that keeps people whole, m/kg^(1/3). @source asme-pcc-2 eq. III-1 */
 export const SCALED_DISTANCE = 20;
-/** Gauge pressure × volume above which a simple vessel must meet the European essential safety requirements, J (50 bar·L). @source directive-2014-29 */
+/** Gauge pressure × volume above which a simple vessel must meet the European essential safety requirements, J (50 bar·L). @source spvd-2014-29 */
 export const ESSENTIAL_REQUIREMENTS = 5000;
 
 export interface StoredEnergy {

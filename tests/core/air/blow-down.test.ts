@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { Solver } from 'odex';
 import { describe, expect, test } from 'vitest';
 import { type BlowDown, pressureAfter, timeToFall } from '../../../src/core/air/blow-down.ts';
+import { DRY_AIR_GAS_CONSTANT } from '../../../src/core/air/moist.ts';
 import { criticalRatio, orificeFlow } from '../../../src/core/air/orifice.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 
-const R = 287.05;
+const R = DRY_AIR_GAS_CONSTANT;
 const ambient = 101_325;
 const receiver: BlowDown = {
   vessel: 0.05,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { DRY_AIR_GAS_CONSTANT } from '../../../src/core/air/moist.ts';
 import { criticalRatio, effectiveArea, orificeFlow } from '../../../src/core/air/orifice.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 
@@ -43,7 +44,7 @@ describe('flow through an orifice', () => {
   test('no pressure drop, no flow; a small one goes by Bernoulli', () => {
     expect(orificeFlow({ ...passage, upstream: 1e5, downstream: 1e5 }).massFlow).toBe(0);
     const { massFlow } = orificeFlow({ ...passage, upstream: 100_010, downstream: 100_000 });
-    const density = 100_005 / (287.05 * 293.15);
+    const density = 100_005 / (DRY_AIR_GAS_CONSTANT * 293.15);
     expect(massFlow / (0.61e-6 * Math.sqrt(2 * density * 10))).toBeCloseTo(1, 4);
   });
 

@@ -4,8 +4,8 @@ import {
   airVolume,
   dryAirDensity,
   FREE_AIR,
-  moistAirDensity,
   NORMAL_AIR,
+  roomAirDensity,
 } from '../../../src/core/air/density.ts';
 import { FOAM_AIR, foamMaking, freeAirForFoam } from '../../../src/core/air/foam-air.ts';
 import { compressorBalance, receiverContents } from '../../../src/core/air/receiver.ts';
@@ -69,10 +69,10 @@ describe('air for foam', () => {
 
   test('moist air is lighter than dry, and says when the formula does not cover it', () => {
     const at = { pressure: 101_325, temperature: 293.15 };
-    expect(moistAirDensity({ ...at, humidity: 0.5 }).density).toBeLessThan(
-      moistAirDensity({ ...at, humidity: 0 }).density,
+    expect(roomAirDensity({ ...at, humidity: 0.5 }).density).toBeLessThan(
+      roomAirDensity({ ...at, humidity: 0 }).density,
     );
-    expect(moistAirDensity({ ...at, humidity: 0.9 }).notes).toEqual([
+    expect(roomAirDensity({ ...at, humidity: 0.9 }).notes).toEqual([
       { code: 'outside-range', of: 'humidity' },
     ]);
     expect(() => dryAirDensity({ ...NORMAL_AIR, temperature: 0 })).toThrow(DomainError);

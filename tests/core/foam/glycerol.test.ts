@@ -1,0 +1,104 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import {
+  glycerolByVolume,
+  glycerolDensity,
+  glycerolViscosity,
+  idealMixtureDensity,
+} from '../../../src/core/foam/glycerol.ts';
+import { glycerolFreezing } from '../../../src/core/foam/glycerol-freezing.ts';
+import { waterSurfaceTension } from '../../../src/core/water/surface-tension.ts';
+import { waterViscosity } from '../../../src/core/water/viscosity.ts';
+
+const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const share = real(0, 1);
+const warmth = real(273.15, 313.15);
+
+describe('glycerol in water', () => {
+  test('more of it is thicker, warmth thins it', () => {
+    fc.assert(
+      fc.property(share, share, warmth, warmth, (a, b, s, t) => {
+        const at = (glycerol: number, temperature: number) =>
+          glycerolViscosity({ glycerol, temperature }).viscosity;
+        expect(at(Math.max(a, b), s)).toBeGreaterThanOrEqual(at(Math.min(a, b), s));
+        expect(at(a, Math.max(s, t))).toBeLessThanOrEqual(at(a, Math.min(s, t)));
+      }),
+    );
+  });
+
+  test('a few percent thickens water by a tenth or so, and no more', () => {
+    for (const temperature of [278.15, 293.15, 303.15]) {
+      const { thickening } = glycerolViscosity({ glycerol: 0.04, temperature });
+      expect(thickening).toBeGreaterThan(1.09);
+      expect(thickening).toBeLessThan(1.12);
+    }
+    expect(glycerolViscosity({ glycerol: 0, temperature: 293.15 }).thickening).toBe(1);
+  });
+
+  test('without glycerol two formulas for water agree to half a percent', () => {
+    for (let t = 273.15; t <= 313.15; t += 5) {
+      const ours = glycerolViscosity({ glycerol: 0, temperature: t }).viscosity;
+      expect(Math.abs(ours / waterViscosity({ temperature: t }).viscosity - 1)).toBeLessThan(0.005);
+    }
+  });
+
+  test('mixing draws the volumes together, by 1.3 % at the most', () => {
+    fc.assert(
+      fc.property(real(0.01, 0.99), real(288.15, 303.15), (glycerol, temperature) => {
+        const mixture = { glycerol, temperature };
+        const ratio = glycerolDensity(mixture).density / idealMixtureDensity(mixture);
+        expect(ratio).toBeGreaterThan(0.997); // the two papers differ by 0.23 % on pure glycerol
+        expect(ratio).toBeLessThan(1.013);
+      }),
+    );
+  });
+
+  test('a share by volume is the smaller, for glycerol is the heavier', () => {
+    fc.assert(
+      fc.property(real(0.001, 0.999), warmth, (glycerol, temperature) => {
+        expect(glycerolByVolume({ glycerol, temperature })).toBeLessThan(glycerol);
+      }),
+    );
+    expect(glycerolByVolume({ glycerol: 1, temperature: 293.15 })).toBe(1);
+  });
+
+  test('what the sources do not cover is said', () => {
+    const note = [{ code: 'outside-range', of: 'temperature' }];
+    expect(glycerolDensity({ glycerol: 0.1, temperature: 280 }).notes).toEqual(note);
+    expect(glycerolViscosity({ glycerol: 0.1, temperature: 270 }).notes).toEqual(note);
+    expect(waterViscosity({ temperature: 270 }).notes).toEqual(note);
+    expect(glycerolViscosity({ glycerol: 0.1, temperature: 280 }).notes).toEqual([]);
+  });
+
+  test('there is no more than all of it', () => {
+    expect(() => glycerolViscosity({ glycerol: 1.01, temperature: 293.15 })).toThrow(DomainError);
+    expect(() => glycerolDensity({ glycerol: 0.1, temperature: 200 })).toThrow(DomainError);
+    expect(() => glycerolFreezing({ glycerol: -0.01 })).toThrow(DomainError);
+    expect(() => waterSurfaceTension({ temperature: 700 })).toThrow(DomainError);
+  });
+});
+
+describe('freezing of glycerol in water', () => {
+  test('colder to 70 %, then warmer again', () => {
+    const at = (glycerol: number) => glycerolFreezing({ glycerol }).freezing;
+    fc.assert(
+      fc.property(real(0, 0.7), real(0, 0.7), (a, b) => {
+        expect(at(Math.max(a, b))).toBeLessThanOrEqual(at(Math.min(a, b)));
+      }),
+    );
+    fc.assert(
+      fc.property(real(0.7, 1), real(0.7, 1), (a, b) => {
+        expect(at(Math.max(a, b))).toBeGreaterThanOrEqual(at(Math.min(a, b)));
+      }),
+    );
+    expect(at(0)).toBe(273.15);
+  });
+
+  test('between the branches the line is not to be trusted', () => {
+    const notes = (glycerol: number) => glycerolFreezing({ glycerol }).notes;
+    expect(notes(0.65)).toEqual([{ code: 'between-branches', of: 'glycerol' }]);
+    expect(notes(0.6)).toEqual([]);
+    expect(notes(0.7)).toEqual([]);
+  });
+});
