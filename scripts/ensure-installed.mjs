@@ -67,8 +67,8 @@ function install() {
   if (done.status === 0 && !missing) return;
 
   const output = `${done.error?.message ?? ''}${done.stderr ?? ''}`.trim();
-  if (output) console.error(`\n${output}\n`);
-  const offline = /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ETIMEDOUT|ENETUNREACH|network/i.test(output);
+  const offline = /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ETIMEDOUT|ENETUNREACH/.test(output);
+  if (output && !offline) console.error(`\n${output}\n`);
   console.error(
     missing
       ? `The packages were installed, yet ${missing}. Does your npm forbid install scripts (ignore-scripts)? Allow them and run the command again.`

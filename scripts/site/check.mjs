@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { filesOf, pagesOf } from './pages.mjs';
 import { headFaults, sharedTitles } from './rules/head.mjs';
 import { linkFaults, styleFaults } from './rules/links.mjs';
+import { markupFaults } from './rules/markup.mjs';
 import { textFaults } from './rules/text.mjs';
 
 /**
@@ -16,9 +17,12 @@ import { textFaults } from './rules/text.mjs';
 export async function checkSite(folder, { base, site }) {
   const files = filesOf(folder);
   const pages = await pagesOf(folder);
-  const faults = pages.flatMap((page) =>
-    [...headFaults(page), ...textFaults(page)].map((fault) => `${page.file}: ${fault}`),
-  );
+  /** @type {string[]} */
+  const faults = [];
+  for (const page of pages) {
+    const found = [...headFaults(page), ...textFaults(page), ...(await markupFaults(page))];
+    faults.push(...found.map((fault) => `${page.file}: ${fault}`));
+  }
   faults.push(...sharedTitles(pages), ...linkFaults(pages, { files, base, site }));
   for (const file of files.filter((f) => f.endsWith('.css') && !f.startsWith('pagefind/'))) {
     faults.push(...styleFaults(file, readFileSync(join(folder, file), 'utf8')));
