@@ -62,7 +62,7 @@ export function arrheniusFactor(of: {
   const { temperature, activationEnergy, referenceTemperature = REFERENCE_TEMPERATURE } = of;
   demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });
   demand('referenceTemperature', referenceTemperature, 'temperature', { min: 0, aboveMin: true });
-  demand('activationEnergy', activationEnergy, 'energy', { min: 0 });
+  demand('activationEnergy', activationEnergy, 'molarEnergy', { min: 0 });
   return Math.exp((activationEnergy / GAS_CONSTANT) * (1 / referenceTemperature - 1 / temperature));
 }
 

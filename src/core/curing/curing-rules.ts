@@ -58,7 +58,7 @@ export interface FlatRule {
 /**
  * UK housing: 4 days for plain Portland cement, 7 when reinforced or with other binders. ACI: 7 days,
  * 3 for high-early cement, at 10 °C or more.
- * @source nhbc-3-1 clause 3.1.15
+ * @source nhbc-3-1-15
  * @source aci-308r from memory
  */
 export const FLAT_RULES: readonly FlatRule[] = [

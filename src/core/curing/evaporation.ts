@@ -7,8 +7,7 @@ import {
   HOUR,
   ICE_POINT,
   MILE_PER_HOUR,
-  POUND,
-  SQUARE_FOOT,
+  POUND_PER_SQUARE_FOOT_HOUR,
 } from './units.ts';
 
 /** Loss at which to take care, kg/(m²·s): 0.5 kg/(m²·h). @source fhwa-curing-2006 chapter 5 */
@@ -22,7 +21,7 @@ export const ACTION_RATE = 1 / HOUR;
  * not 1.0: the two limits are not one limit converted.
  * @source aci-305r from memory
  */
-export const US_ACTION_RATE = (0.2 * POUND) / SQUARE_FOOT / HOUR;
+export const US_ACTION_RATE = 0.2 * POUND_PER_SQUARE_FOOT_HOUR;
 
 /** Relative error to expect of the nomograph and of the formulas fitted to it. @source hover-2020 */
 export const EVAPORATION_ACCURACY = 0.4;
@@ -58,7 +57,7 @@ export function evaporationUno(of: Drying): number {
   const ta = fahrenheit(of.airTemperature);
   const v = of.windSpeed / MILE_PER_HOUR;
   const us = (tc ** 2.5 - of.relativeHumidity * ta ** 2.5) * (1 + 0.4 * v) * 1e-6;
-  return (us * POUND) / SQUARE_FOOT / HOUR;
+  return us * POUND_PER_SQUARE_FOOT_HOUR;
 }
 
 /**
@@ -146,7 +145,7 @@ export function waterLost(of: {
   readonly area: number;
   readonly duration: number;
 }): number {
-  demand('rate', of.rate, 'flow', { min: 0 });
+  demand('rate', of.rate, 'massFlux', { min: 0 });
   demand('area', of.area, 'area', { min: 0, aboveMin: true });
   demand('duration', of.duration, 'time', { min: 0 });
   return of.rate * of.area * of.duration;

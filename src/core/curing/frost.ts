@@ -12,9 +12,6 @@ export const ONE_FREEZE_STRENGTH = 3.5e6;
 /** Strength that stands repeated freezing while critically saturated, Pa. @source aci-faq-795 */
 export const REPEATED_FREEZE_STRENGTH = 24e6;
 
-/** Share of the pores filled with water above which ice bursts them. @source pca-eb001-saturation */
-export const CRITICAL_SATURATION = 0.917;
-
 /** When water in the pores may freeze, K: 0 °C, on the safe side of the solution's own point. Common practice, no source. @source common-practice */
 export const FREEZES_AT = ICE_POINT;
 

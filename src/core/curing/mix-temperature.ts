@@ -3,10 +3,10 @@ import type { Note } from '../note.ts';
 import { SPECIFIC_HEAT } from './heat/thermal-properties.ts';
 import { ICE_POINT } from './units.ts';
 
-/** Heat to melt ice, J/kg. @source crc-handbook from memory */
+/** Heat to melt ice, J/kg. @source ice-heat */
 export const LATENT_HEAT = 333_550;
 
-/** Specific heat of ice near 0 °C, J/(kg·K). @source crc-handbook from memory */
+/** Specific heat of ice near 0 °C, J/(kg·K). @source ice-heat */
 export const ICE_SPECIFIC_HEAT = 2100;
 
 /** Water hotter than this must not meet cement first, K: 60 °C (140 °F), for it may set at once. @source aci-306r from memory */
@@ -164,7 +164,7 @@ function heatAboveIce(ingredients: readonly Ingredient[]): { capacity: number; h
   for (const { mass, temperature, specificHeat } of ingredients) {
     demand('mass', mass, 'mass', { min: 0 });
     demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });
-    demand('specificHeat', specificHeat, 'energy', { min: 0, aboveMin: true });
+    demand('specificHeat', specificHeat, 'specificHeat', { min: 0, aboveMin: true });
     capacity += mass * specificHeat;
     heat += mass * specificHeat * (temperature - ICE_POINT);
   }

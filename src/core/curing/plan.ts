@@ -39,7 +39,7 @@ export interface PlanEntry {
  * for foamed.
  * @throws {DomainError} as dinCuring, ageForShare or equivalentAge.
  * @source din-1045-3
- * @source nhbc-3-1
+ * @source nhbc-3-1-15
  * @source aci-308r from memory
  * @source en-13670 from memory
  */

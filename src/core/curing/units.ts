@@ -1,32 +1,25 @@
-/** Exact conversions the sources of this folder are written in. Core itself stays in SI. */
+import { FOOT, HOUR, POUND } from '../quantity/constants.ts';
 
-/** 0 °C in kelvin, exact. @source nist-sp811 */
+/** 0 °C in kelvin, exact. @source definition */
 export const ICE_POINT = 273.15;
 
-/** One hour in seconds, exact. @source nist-sp811 */
-export const HOUR = 3600;
+/** One day in seconds, exact. @source definition */
+export const DAY = 24 * HOUR;
 
-/** One day in seconds, exact. @source nist-sp811 */
-export const DAY = 86400;
+/** One mile an hour in m/s, exact. @source nist-sp-811 */
+export const MILE_PER_HOUR = (5280 * FOOT) / HOUR;
 
-/** One mile an hour in m/s, exact. @source nist-sp811 */
-export const MILE_PER_HOUR = 1609.344 / 3600;
+/** One lb/(ft²·h) in kg/(m²·s), exact. @source nist-sp-811 */
+export const POUND_PER_SQUARE_FOOT_HOUR = POUND / FOOT ** 2 / HOUR;
 
-/** One pound in kg, exact. @source nist-sp811 */
-export const POUND = 0.45359237;
-
-/** One square foot in m², exact. @source nist-sp811 */
-export const SQUARE_FOOT = 0.3048 ** 2;
-
-/** One pound-force per square inch in Pa, exact by definition. @source nist-sp811 */
-export const PSI = (POUND * 9.80665) / 0.0254 ** 2;
-
-/** Celsius temperature of a kelvin one. No range: arithmetic. @source nist-sp811 */
+/** Celsius temperature of a kelvin one. No range: arithmetic. @source definition */
 export function celsius(kelvin: number): number {
   return kelvin - ICE_POINT;
 }
 
-/** Fahrenheit temperature of a kelvin one. No range: arithmetic. @source nist-sp811 */
+/** Fahrenheit temperature of a kelvin one. No range: arithmetic. @source definition */
 export function fahrenheit(kelvin: number): number {
   return celsius(kelvin) * 1.8 + 32;
 }
+
+export { HOUR };

@@ -94,8 +94,8 @@ export function binderHeat(of: {
     demand(name, mass, 'mass', { min: 0 });
   const binder = cement + flyAsh + slag + other;
   demand('binder', binder, 'mass', { min: 0, aboveMin: true });
-  demand('cementHeat', of.cementHeat, 'energy', { min: 0 });
-  demand('slagHeat', slagHeat, 'energy', { min: 0 });
+  demand('cementHeat', of.cementHeat, 'specificEnergy', { min: 0 });
+  demand('slagHeat', slagHeat, 'specificEnergy', { min: 0 });
   demand('flyAshLime', flyAshLime, 'ratio', { min: 0, max: 1 });
   const heat =
     cement * of.cementHeat + slag * slagHeat + flyAsh * flyAshLime * FLY_ASH_HEAT_PER_LIME;

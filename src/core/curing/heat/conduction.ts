@@ -32,7 +32,10 @@ export interface EnergyLedger {
   readonly throughNear: number;
   readonly throughFar: number;
   readonly stored: number;
-  /** |released + in − stored| over the largest of the four; 0 when nothing moved. */
+  /**
+   * |released + in − stored| over the largest of the four, or over the heat of a thousandth of a
+   * kelvin when less than that moved.
+   */
   readonly imbalance: number;
 }
 
@@ -91,6 +94,8 @@ export function conduct(slab: Slab): HeatRun {
   let nearLink = 0;
   let farLink = 0;
   let damped = 0;
+  let nearAir = temperatureAt(near.ambient, 0);
+  let farAir = temperatureAt(far.ambient, 0);
   let matrix: Tridiagonal | undefined;
 
   const record = (step: number, nearAir: number, farAir: number) => {
@@ -139,8 +144,6 @@ export function conduct(slab: Slab): HeatRun {
       matrix = factor(n, store, half, between, nearLink, farLink);
       damped = DAMPED_STEPS;
     }
-    const nearAir = temperatureAt(near.ambient, time);
-    const farAir = temperatureAt(far.ambient, time);
     if (step === 0) record(0, nearAir, farAir);
     hydration?.advance(dt, temperature, before, source);
     before.set(temperature);
@@ -155,11 +158,14 @@ export function conduct(slab: Slab): HeatRun {
     const farThen = temperatureAt(far.ambient, time + dt);
     implicitHalf(nearThen, farThen);
     record(step + 1, nearThen, farThen);
+    nearAir = nearThen;
+    farAir = farThen;
   }
 
   const stored = store * temperature.reduce((sum, t) => sum + (t - slab.initialTemperature), 0);
   const released = hydration?.released() ?? 0;
-  const scale = Math.max(...[released, throughNear, throughFar, stored].map(Math.abs));
+  const floor = heatCapacity * slab.thickness * 1e-3;
+  const scale = Math.max(floor, ...[released, throughNear, throughFar, stored].map(Math.abs));
   const gap = Math.abs(released + throughNear + throughFar - stored);
   return {
     depths: Float64Array.from({ length: frame }, (_, i) =>
@@ -173,7 +179,7 @@ export function conduct(slab: Slab): HeatRun {
       throughNear,
       throughFar,
       stored,
-      imbalance: scale > 0 ? gap / scale : 0,
+      imbalance: gap / scale,
     },
   };
 }
@@ -206,8 +212,8 @@ function check(slab: Slab): void {
   demandFace(slab.far);
   if (!slab.hydration) return;
   demandCurve(slab.hydration);
-  demand('heat', slab.hydration.heat, 'energy', { min: 0 });
+  demand('heat', slab.hydration.heat, 'specificEnergy', { min: 0 });
   demand('cement', slab.hydration.cement, 'density', { min: 0 });
-  demand('activationEnergy', slab.hydration.activationEnergy, 'energy', { min: 0 });
+  demand('activationEnergy', slab.hydration.activationEnergy, 'molarEnergy', { min: 0 });
   demand('referenceTemperature', slab.hydration.referenceTemperature, 'temperature', above);
 }

@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { type Layer, transmittance } from '../../finished/thermal-resistance.ts';
 import { steadyHistory, type TemperatureHistory } from '../history.ts';
 
 /** One covering of a face from a time on: bare, in its form, under a blanket. */
@@ -30,13 +31,6 @@ export function outdoorTransfer({ windSpeed }: { readonly windSpeed: number }): 
   return 4 + 4 * windSpeed + 5;
 }
 
-export interface Layer {
-  /** m */
-  readonly thickness: number;
-  /** W/(m·K) */
-  readonly conductivity: number;
-}
-
 /**
  * Heat let through by a form or blanket with the air outside it, W/(m²·K): 1/(1/h + Σ d/λ).
  * `film` h W/(m²·K); `layers` outward. Steady: the layers' own heat is neglected. No range: series
@@ -49,12 +43,7 @@ export function throughLayers(of: {
   readonly layers: readonly Layer[];
 }): number {
   demand('film', of.film, 'conductivity', { min: 0, aboveMin: true });
-  const resistance = of.layers.reduce((sum, { thickness, conductivity }) => {
-    demand('thickness', thickness, 'length', { min: 0 });
-    demand('conductivity', conductivity, 'conductivity', { min: 0, aboveMin: true });
-    return sum + thickness / conductivity;
-  }, 1 / of.film);
-  return 1 / resistance;
+  return transmittance({ layers: of.layers, surfaces: 1 / of.film }).transmittance;
 }
 
 /** A face that lets no heat through: a symmetry plane, or perfect insulation. No range: a boundary. @source common-practice */

@@ -1,4 +1,4 @@
-import { ArrheniusTable } from './arrhenius-table.ts';
+import { GAS_CONSTANT } from '../age-factor.ts';
 import type { Hydration } from './hydration.ts';
 
 /**
@@ -10,29 +10,27 @@ export class Hydrating {
   readonly degrees: Float64Array;
   readonly #ages: Float64Array;
   readonly #of: Hydration;
-  readonly #factors: ArrheniusTable;
   readonly #heatPerCell: number;
 
   constructor(of: Hydration & { readonly cement: number }, cells: number, dx: number) {
     this.degrees = new Float64Array(cells);
     this.#ages = new Float64Array(cells);
     this.#of = of;
-    this.#factors = new ArrheniusTable(of.activationEnergy, of.referenceTemperature);
     this.#heatPerCell = of.heat * of.cement * dx;
   }
 
   /** Ages every cell by a step and puts half the heat it gives off, J/m², into `source`. */
   advance(dt: number, now: Float64Array, before: Float64Array, source: Float64Array): void {
-    const { ultimate, tau, beta } = this.#of;
-    const factors = this.#factors;
+    const { ultimate, tau, beta, activationEnergy, referenceTemperature } = this.#of;
+    const warmth = activationEnergy / GAS_CONSTANT;
+    const reference = warmth / referenceTemperature;
     const halfHeat = 0.5 * this.#heatPerCell;
-    const logTau = Math.log(tau);
     const ages = this.#ages;
     const degrees = this.degrees;
     for (let i = 0; i < now.length; i++) {
       const ahead = 1.5 * now[i]! - 0.5 * before[i]!;
-      const age = ages[i]! + dt * factors.at(ahead);
-      const degree = ultimate * Math.exp(-Math.exp(beta * (logTau - Math.log(age))));
+      const age = ages[i]! + dt * Math.exp(reference - warmth / ahead);
+      const degree = ultimate * Math.exp(-((tau / age) ** beta));
       source[i] = halfHeat * (degree - degrees[i]!);
       ages[i] = age;
       degrees[i] = degree;

@@ -151,7 +151,7 @@ export function adiabaticEnergy(of: {
   readonly degree: number;
   readonly cement: number;
 }): number {
-  demand('heat', of.heat, 'energy', { min: 0 });
+  demand('heat', of.heat, 'specificEnergy', { min: 0 });
   demand('degree', of.degree, 'ratio', { min: 0, max: 1 });
   demand('cement', of.cement, 'density', { min: 0 });
   return of.heat * of.degree * of.cement;

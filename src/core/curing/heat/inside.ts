@@ -4,7 +4,7 @@ import { ICE_POINT } from '../units.ts';
 import { conduct, type HeatRun } from './conduction.ts';
 import type { Face } from './face.ts';
 import type { Hydration } from './hydration.ts';
-import { freshHeatCapacity, moistConductivity } from './thermal-properties.ts';
+import { freshHeatCapacity, wetConductivity } from './thermal-properties.ts';
 
 /** Core temperature not to pass, K: 70 °C, above which ettringite may form late. Common practice, no source. @source common-practice */
 export const PEAK_LIMIT = ICE_POINT + 70;
@@ -57,7 +57,7 @@ export interface HeatInside {
  * Works conductivity from density and moisture (or takes it), heat capacity from the mix, and runs
  * `conduct`. One-dimensional: a block is taken the thin way through and comes out a little too hot.
  * Passing a practice limit gives a note. No range is published for foamed concrete.
- * @throws {DomainError} as conduct, freshHeatCapacity or moistConductivity.
+ * @throws {DomainError} as conduct, freshHeatCapacity or wetConductivity.
  * @source schindler-folliard-2005 for the heat, from memory
  * @source aci-122r for the conductivity, from memory
  * @source common-practice for the limits
@@ -66,7 +66,7 @@ export function heatInside(part: Part): HeatInside {
   const { mix, dryDensity, hydration, cells = CELLS, step = STEP } = part;
   demand('dryDensity', dryDensity, 'density', { min: 0, aboveMin: true });
   const moisture = part.moisture ?? mix.water / dryDensity;
-  const worked = moistConductivity({ dryDensity, moisture });
+  const worked = wetConductivity({ dryDensity, moisture });
   const conductivity = part.conductivity ?? worked.conductivity;
   const heatCapacity = freshHeatCapacity(mix);
   const run = conduct({

@@ -1,17 +1,15 @@
 import { demand } from '../../domain-error.ts';
-import { type Note, outsideRange } from '../../note.ts';
+import {
+  type Conductivity,
+  moistConductivity,
+  valoreConductivity,
+} from '../../finished/conductivity.ts';
 
 /** Specific heats of what goes in, J/(kg·K). @source brown-2022 */
 export const SPECIFIC_HEAT = { cement: 1140, sand: 770, water: 4187 } as const;
 
 /** Specific heat of oven-dry concrete, J/(kg·K): the design value. @source iso-10456 Table 3, from memory */
 export const DRY_SPECIFIC_HEAT = 1000;
-
-/** Moisture conversion coefficient of autoclaved aerated concrete, kg/kg. @source iso-10456 Table 4, from memory */
-export const MOISTURE_COEFFICIENT = 4;
-
-/** How many times its dry figure the conductivity of aerated concrete rises to when saturated. @source jerman-2013 */
-export const SATURATED_FACTOR = 6;
 
 /**
  * Heat to warm a cubic metre of fresh mix by a kelvin, J/(m³·K): the sum of mass × specific heat.
@@ -49,47 +47,31 @@ export function moistHeatCapacity(of: {
   const { dryDensity, moisture, specificHeat = DRY_SPECIFIC_HEAT } = of;
   demand('dryDensity', dryDensity, 'density', { min: 0, aboveMin: true });
   demand('moisture', moisture, 'ratio', { min: 0 });
-  demand('specificHeat', specificHeat, 'energy', { min: 0, aboveMin: true });
+  demand('specificHeat', specificHeat, 'specificHeat', { min: 0, aboveMin: true });
   return dryDensity * (specificHeat + moisture * SPECIFIC_HEAT.water);
 }
 
-/** Densities the conductivity relation is used over, kg/m³. @source aci-122r from memory */
-export const CONDUCTIVITY_RANGE = { min: 320, max: 1600 } as const;
-
-/** Moistures the exponential form covers, kg/kg. @source iso-10456 Table 4, from memory */
-export const MOISTURE_RANGE = { min: 0, max: 0.25 } as const;
-
-export interface Conductivity {
-  /** W/(m·K) */
-  readonly conductivity: number;
-  readonly notes: readonly Note[];
-}
+/** How many times its dry figure the conductivity of aerated concrete rises to when saturated. @source jerman-2013 */
+export const SATURATED_FACTOR = 6;
 
 /**
- * Conductivity of foamed concrete at a moisture, W/(m·K): 0.072·exp(0.00125·ρ)·exp(fu·u), and never
- * more than six times its dry figure, which is what saturation was seen to do.
- * `dryDensity` ρ, 320…1600 kg/m³; `moisture` u, 0…0.25 kg/kg; `moistureCoefficient` fu. Measured
- * figures for foamed binders run from half as much again to twice the dry relation.
+ * Conductivity of fresh or damp foamed concrete, W/(m·K): the dry relation raised with moisture, but to
+ * no more than six times its dry figure, which is what saturation was seen to do.
+ * `dryDensity` kg/m³; `moisture` kg water per kg dry; ranges and notes as the two relations it uses.
+ * Measured figures for foamed binders run from half as much again to twice the dry relation.
  * @throws {DomainError} for a density not above zero or a negative moisture.
  * @source aci-122r from memory
  * @source iso-10456 Table 4, from memory
  * @source jerman-2013 for the ceiling
  */
-export function moistConductivity(of: {
+export function wetConductivity(of: {
   readonly dryDensity: number;
   readonly moisture: number;
-  readonly moistureCoefficient?: number;
 }): Conductivity {
-  const { dryDensity, moisture, moistureCoefficient = MOISTURE_COEFFICIENT } = of;
-  demand('dryDensity', dryDensity, 'density', { min: 0, aboveMin: true });
-  demand('moisture', moisture, 'ratio', { min: 0 });
-  demand('moistureCoefficient', moistureCoefficient, 'ratio', { min: 0 });
-  const wetter = Math.min(Math.exp(moistureCoefficient * moisture), SATURATED_FACTOR);
+  const dry = valoreConductivity(of);
+  const moist = moistConductivity({ dry: dry.conductivity, moisture: of.moisture });
   return {
-    conductivity: 0.072 * Math.exp(0.00125 * dryDensity) * wetter,
-    notes: [
-      ...outsideRange('dryDensity', dryDensity, CONDUCTIVITY_RANGE),
-      ...outsideRange('moisture', moisture, MOISTURE_RANGE),
-    ],
+    conductivity: Math.min(moist.conductivity, SATURATED_FACTOR * dry.conductivity),
+    notes: [...dry.notes, ...moist.notes],
   };
 }
