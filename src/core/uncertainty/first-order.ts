@@ -23,7 +23,7 @@ const LEAST_STEP = 6e-6;
  *
  * `f` is the model; `x` its inputs and `u` their standard uncertainties, in the same units;
  * `correlation` the coefficients rᵢⱼ, absent when the inputs are independent. The slopes are central
- * differences over a thousandth of uᵢ (never more than uᵢ), so `f` is asked only for values that
+ * differences over a thousandth of uᵢ (never more than half of it), so `f` is asked only for values that
  * the readings themselves allow. Where `f` refuses one side (a reading at the edge of its domain),
  * the slope is taken from the other.
  *
@@ -56,7 +56,7 @@ export function firstOrder(
 }
 
 function slope(f: Model, x: readonly number[], i: number, u: number, value: number): number {
-  const h = Math.max(STEP * u, Math.min(u, LEAST_STEP * Math.abs(x[i]!)));
+  const h = Math.max(STEP * u, Math.min(u / 2, LEAST_STEP * Math.abs(x[i]!)));
   // The step as it survives the addition, not as it was meant.
   const up = x[i]! + h - x[i]!;
   // An uncertainty lost in the last digit of its reading brings nothing that could be shown.
