@@ -7,6 +7,7 @@ import { speaker } from './engine/say.ts';
 import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { NumberInput } from './parts/NumberInput.tsx';
+import { Folded } from './parts/Folded.tsx';
 import { Results, worded } from './parts/Results.tsx';
 import { RowsInput } from './parts/RowsInput.tsx';
 import { Table } from './parts/Table.tsx';
@@ -42,43 +43,55 @@ export function WorksheetView({ sheet, formulas }: Props) {
     typing.start(inputId(sheet.id, name));
     enter(benchKey(sheet, name), entry);
   };
+  const shown = shownFields(reading);
+  const folded = shown.filter(([, { field }]) => field.folded);
+  const hasProblem = ([name]: (typeof shown)[number]) =>
+    problems.some(({ input }) => input === inputId(sheet.id, name));
+  const inputs = (fields: typeof shown) =>
+    fields.map(([name, field]) => {
+      const id = inputId(sheet.id, name);
+      const entry = entries[benchKey(sheet, name)];
+      if (field.type === 'choice')
+        return <ChoiceInput key={id} id={id} reading={field} onEntry={onEntry(name)} />;
+      if (field.type === 'rows')
+        return (
+          <RowsInput
+            key={id}
+            id={id}
+            reading={field}
+            entry={entry}
+            system={system}
+            problemAt={problemAt}
+            onRows={(rows, input) => {
+              typing.start(input);
+              enter(benchKey(sheet, name), { rows });
+            }}
+            onLeave={typing.stop}
+          />
+        );
+      return (
+        <NumberInput
+          key={id}
+          id={id}
+          reading={field}
+          entry={entry}
+          system={system}
+          problem={problemAt(id)}
+          onEntry={onEntry(name)}
+          onLeave={typing.stop}
+        />
+      );
+    });
+
   return (
     <div class="live">
-      <form class="fields" onSubmit={(event) => event.preventDefault()}>
-        {shownFields(reading).map(([name, field]) => {
-          const id = inputId(sheet.id, name);
-          const entry = entries[benchKey(sheet, name)];
-          if (field.type === 'choice')
-            return <ChoiceInput key={id} id={id} reading={field} onEntry={onEntry(name)} />;
-          if (field.type === 'rows')
-            return (
-              <RowsInput
-                key={id}
-                id={id}
-                reading={field}
-                entry={entry}
-                system={system}
-                problemAt={problemAt}
-                onRows={(rows, input) => {
-                  typing.start(input);
-                  enter(benchKey(sheet, name), { rows });
-                }}
-                onLeave={typing.stop}
-              />
-            );
-          return (
-            <NumberInput
-              key={id}
-              id={id}
-              reading={field}
-              entry={entry}
-              system={system}
-              problem={problemAt(id)}
-              onEntry={onEntry(name)}
-              onLeave={typing.stop}
-            />
-          );
-        })}
+      <form onSubmit={(event) => event.preventDefault()}>
+        <div class="fields">{inputs(shown.filter(([, { field }]) => !field.folded))}</div>
+        {folded.length > 0 && (
+          <Folded name={sheet.folded ?? 'More'} needed={folded.some(hasProblem)}>
+            <div class="fields">{inputs(folded)}</div>
+          </Folded>
+        )}
         {reading.own && (
           <button type="button" class="quiet" onClick={() => reset(sheet)}>
             Back to the example

@@ -15,6 +15,8 @@ interface Common {
   /** The key under which it lies on the bench, when other worksheets share it. */
   readonly bench?: string;
   readonly when?: When;
+  /** Seldom changed: kept folded away below the others. */
+  readonly folded?: boolean;
 }
 
 export interface NumberField extends Common {

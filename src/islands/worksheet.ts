@@ -60,6 +60,8 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly refusals?: Readonly<Record<string, (refused: DomainError, say: Say) => string>>;
   /** The field to blame for a refusal, when core's name for the quantity is not the field's. */
   readonly blames?: Readonly<Record<string, keyof F & string>>;
+  /** What the folded fields are called together: `The batch behind it`. */
+  readonly folded?: string;
   /** Results that go on the bench: result name → bench key. */
   readonly keeps?: Readonly<Record<string, string>>;
   readonly working: readonly WorkingStep<Values<F>, R>[];

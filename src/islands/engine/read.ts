@@ -192,18 +192,29 @@ function readChoice(field: ChoiceField, entry: Entry | undefined): ChoiceReading
 }
 
 /** An example row as the entries it would be had the reader typed it. */
-export const exampleRow = (row: Readonly<Record<string, string>>): Record<string, Entry> =>
-  Object.fromEntries(Object.entries(row).map(([name, text]) => [name, { t: text }]));
+export const exampleRow = (
+  field: RowsField,
+  row: Readonly<Record<string, string>>,
+): Record<string, Entry> =>
+  Object.fromEntries(
+    Object.entries(row).map(([name, text]) => {
+      const cell = field.of[name];
+      const read = cell?.type === 'number' ? parseQuantity(text, cell.kind) : undefined;
+      return [
+        name,
+        read?.ok ? { t: String(read.number), u: read.unit.id, s: 'metric' } : { t: text },
+      ];
+    }),
+  );
 
 function readRows(field: RowsField, entry: Entry | undefined, say: Say): RowsReading {
   const own = entry?.rows !== undefined;
-  const source = own ? entry.rows! : field.example.map(exampleRow);
+  const source = own ? entry.rows! : field.example.map((row) => exampleRow(field, row));
   const rows = source.map((row) => {
     const read = (name: string): CellReading => {
       const cell = field.of[name]!;
       if (cell.type === 'choice') return readChoice(cell, row[name]);
-      const own = readNumber({ ...cell, optional: false }, row[name], {}, say);
-      return own;
+      return readNumber(cell, row[name], {}, say);
     };
     return Object.fromEntries(Object.keys(field.of).map((name) => [name, read(name)]));
   });

@@ -17,8 +17,8 @@ const LITRES = { metric: 'L', us: 'gal' } as const;
 const TOP = 14;
 const DEEP = 250;
 /** The bucket's half width at a depth below its rim. */
-const half = (depth: number) => 105 - depth * 0.1;
-const MIDDLE = 125;
+const half = (depth: number) => 88 - depth * 0.09;
+const MIDDLE = 100;
 const LEAST_LABEL = 19;
 
 /** A bucket with the batch in it, unblended: the parts by volume, heaviest at the bottom. */
@@ -38,7 +38,7 @@ export function Bucket({ title, parts, say }: Props) {
   );
   return (
     <figure class="fig">
-      <svg viewBox={`0 0 560 ${DEEP + 2 * TOP}`} role="img" aria-label={`${title}: ${words.join('; ')}.`}>
+      <svg viewBox={`0 0 420 ${DEEP + 2 * TOP}`} role="img" aria-label={`${title}: ${words.join('; ')}.`}>
         {layers.map(({ fill, top, bottom }) => (
           <path
             class={fill}
@@ -60,10 +60,10 @@ export function Bucket({ title, parts, say }: Props) {
           <g>
             <path
               class="leader"
-              d={`M${MIDDLE + half((top + bottom) / 2 - TOP) + 3} ${(top + bottom) / 2}L262 ${at}H272`}
+              d={`M${MIDDLE + half((top + bottom) / 2 - TOP) + 3} ${(top + bottom) / 2}L204 ${at}H214`}
             />
-            <rect class={`${fill} swatch`} x="276" y={at - 7} width="14" height="14" />
-            <text x="298" y={at + 5}>
+            <rect class={`${fill} swatch`} x="218" y={at - 7} width="14" height="14" />
+            <text x="240" y={at + 5}>
               {words[i]}
             </text>
           </g>

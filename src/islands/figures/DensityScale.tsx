@@ -24,7 +24,7 @@ interface Props {
   readonly say: Say;
 }
 
-const WIDTH = 600;
+const WIDTH = 420;
 const LEFT = 14;
 const RIGHT = 14;
 const ROW = 21;
@@ -87,7 +87,7 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
         ))}
         <g transform={`translate(0 ${bar + 24 + rows * ROW})`}>
           <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
-          {inUnit.ticks(6).map((tick) => (
+          {inUnit.ticks(5).map((tick) => (
             <g transform={`translate(${inUnit(tick)} 0)`}>
               <path class="tick" d="M0 0V6" />
               <text class="soft" y="21" text-anchor="middle">

@@ -18,7 +18,7 @@ interface Props {
 /** A list of like things, each a row of fields, that the reader may lengthen and shorten. */
 export function RowsInput({ id, reading, entry, system, problemAt, onRows, onLeave }: Props) {
   const { field } = reading;
-  const rows: readonly Row[] = entry?.rows ?? field.example.map(exampleRow);
+  const rows: readonly Row[] = entry?.rows ?? field.example.map((row) => exampleRow(field, row));
   const change = (at: number, name: string, cell: Entry) =>
     onRows(
       rows.map((row, i) => (i === at ? { ...row, [name]: cell } : row)),
@@ -40,7 +40,7 @@ export function RowsInput({ id, reading, entry, system, problemAt, onRows, onLea
               ) : (
                 <NumberInput
                   id={input}
-                  reading={{ ...cell, origin: reading.origin === 'yours' ? 'yours' : 'kept' }}
+                  reading={cell}
                   entry={rows[at]?.[name]}
                   system={system}
                   problem={problemAt(input)}
@@ -69,7 +69,7 @@ export function RowsInput({ id, reading, entry, system, problemAt, onRows, onLea
       {reading.rows.length < field.most && (
         <button
           type="button"
-          onClick={() => onRows([...rows, rows.at(-1) ?? exampleRow(field.example[0]!)], id)}
+          onClick={() => onRows([...rows, rows.at(-1) ?? exampleRow(field, field.example[0]!)], id)}
         >
           Add another {field.row}
         </button>

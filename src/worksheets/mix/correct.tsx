@@ -46,6 +46,7 @@ export default worksheet({
       min: '0 kg',
       aboveMin: true,
       max: '100 t',
+      folded: true,
       takes: 'mix.loadMass',
     }),
     target: number('density', {
@@ -55,6 +56,7 @@ export default worksheet({
       aboveMin: true,
       units: DENSITY,
       takes: 'mix.planned',
+      folded: true,
     }),
     foamDensity: number('density', {
       label: 'Foam density now',
@@ -64,6 +66,7 @@ export default worksheet({
       units: FOAM,
       takes: 'foam.density',
       bench: 'mix.foamDensity',
+      folded: true,
     }),
     baseDensity: number('density', {
       label: 'Base mix density',
@@ -72,6 +75,7 @@ export default worksheet({
       aboveMin: true,
       units: DENSITY,
       takes: 'mix.baseDensity',
+      folded: true,
     }),
     cement: number('mass', {
       label: 'Cement in the mixer',
@@ -79,15 +83,17 @@ export default worksheet({
       min: '0 kg',
       aboveMin: true,
       takes: 'mix.loadCement',
+      folded: true,
     }),
     water: number('mass', {
       label: 'All water in it, the foam’s too',
       example: '7.0 kg',
       min: '0 kg',
       takes: 'mix.loadWater',
+      folded: true,
     }),
-    waterCement,
-    sandCement,
+    waterCement: { ...waterCement, folded: true },
+    sandCement: { ...sandCement, folded: true },
     tolerance: number('ratio', {
       label: 'Near enough, either way',
       help: 'One code allows 5 % over at the point of deposit.',
@@ -95,6 +101,7 @@ export default worksheet({
       min: '0 %',
       max: '50 %',
       units: PERCENT,
+      folded: true,
     }),
     made: number('count', {
       label: 'Corrections made so far',
@@ -221,6 +228,7 @@ export default worksheet({
     'lighter-than-foam': (e, say) =>
       `The target, ${say(e.value, 'density', { units: DENSITY })}, is not above the foam (${say(e.allowed.min!, 'density', { units: DENSITY })}): no amount of foam reaches it.`,
   },
+  folded: 'The batch behind it',
   blames: {
     targetDensity: 'target',
     massInHand: 'mass',

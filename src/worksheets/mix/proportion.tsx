@@ -52,6 +52,7 @@ export default worksheet({
       label: 'That ratio counts',
       options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
       example: 'base',
+      folded: true,
     }),
     sandCement,
     foamDensity: number('density', {
@@ -88,6 +89,7 @@ export default worksheet({
       max: '200 %',
       units: PERCENT,
       bench: 'foam.lanceLoss',
+      folded: true,
     }),
     load: number('volume', {
       label: 'Largest load the mixer takes',
@@ -106,12 +108,14 @@ export default worksheet({
       max: '1000 L',
       units: LITRES,
       bench: 'bucket.volume',
+      folded: true,
     }),
     convention: choice({
       label: 'The foam’s own mass',
       help: 'The trade has two conventions. The bucket on the scale counts it.',
       options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
       example: 'foam-counted',
+      folded: true,
     }),
   },
   work: (v) => {
@@ -230,6 +234,7 @@ export default worksheet({
     'paste-robs-foam': (e) =>
       `A water/cement ratio of ${e.value.toFixed(2)} leaves the paste less than ${(e.allowed.min ?? 0.2).toFixed(2)}: it would take its water from the foam and break it.`,
   },
+  folded: 'More choices',
   blames: { ovenDryDensity: 'dryDensity', largestLoad: 'load', foamBucket: 'bucket', glycerolShare: 'glycerol' },
   keeps: {
     wet: 'mix.planned',

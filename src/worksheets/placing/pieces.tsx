@@ -1,6 +1,7 @@
 import { batchVolume, type Piece, pieceVolume } from '../../core/placing/volume.ts';
 import { choice, number, rows } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
 
 const LENGTH = { metric: 'mm', us: 'in' } as const;
 const measure = (label: string, example: string, shapes: readonly string[]) =>
@@ -72,6 +73,7 @@ export default worksheet({
       example: '3 %',
       min: '0 %',
       max: '50 %',
+      units: PERCENT,
     }),
     waste: number('ratio', {
       label: 'Waste',
@@ -79,6 +81,7 @@ export default worksheet({
       example: '5 %',
       min: '0 %',
       max: '50 %',
+      units: PERCENT,
     }),
   },
   work: ({ pieces, settling, waste }) => ({

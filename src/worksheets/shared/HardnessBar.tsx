@@ -2,10 +2,10 @@ import { scaleLinear } from 'd3-scale';
 import type { Say } from '../../islands/engine/say.ts';
 
 const UNITS = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
-const WIDTH = 600;
+const WIDTH = 420;
 const CLASSES = [
   [0, 60, 'soft'],
-  [60, 120, 'moderate'],
+  [60, 120, 'mod.'],
   [120, 180, 'hard'],
   [180, undefined, 'very hard'],
 ] as const;
@@ -56,7 +56,7 @@ export function HardnessBar({
         </text>
         <g transform="translate(0 96)">
           <path class="axis" d={`M10 0H${WIDTH - 16}`} />
-          {x.ticks(6).map((tick) => (
+          {x.ticks(5).map((tick) => (
             <g transform={`translate(${x(tick)} 0)`}>
               <path class="tick" d="M0 0V6" />
               <text class="soft" y="21" text-anchor="middle">
