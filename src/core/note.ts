@@ -8,7 +8,10 @@ export interface Note {
   readonly of?: string;
 }
 
-/** An `outside-range` note for `of` when `value` lies outside what the source covers. */
+/**
+ * An `outside-range` note for `of` when `value` lies outside what the source covers.
+ * @source none: bookkeeping; the range is the caller's
+ */
 export function outsideRange(
   of: string,
   value: number,

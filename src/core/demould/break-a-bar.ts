@@ -45,7 +45,7 @@ export const OUTSIDE_THIRD_ALLOWED = 0.05;
  * @param brokeAt from the middle of the span to the break, m; used for `thirds`
  * @returns Pa; note `outside-third` for a break outside the middle third, `throw-out` beyond 5 % of the
  *   span outside it, `short-span` for a span under three depths
- * @throws {DomainError} for a reading not above 0 (the hung mass may be 0), a bar shorter than the span or
+ * @throws {DomainError} for a length not above 0, a negative mass, a bar shorter than the span or
  *   a break outside it
  * @source astm-c78
  * @source astm-c293
@@ -54,7 +54,7 @@ export const OUTSIDE_THIRD_ALLOWED = 0.05;
 export function breakABar(bar: BarReadings, loading: 'centre' | 'thirds', brokeAt = 0): BrokenBar {
   for (const [name, { value, uncertainty }] of Object.entries(bar)) {
     const kind = name === 'barMass' || name === 'hung' ? 'mass' : 'length';
-    demand(name, value, kind, { min: 0, aboveMin: name !== 'hung' });
+    demand(name, value, kind, { min: 0, aboveMin: kind === 'length' });
     demand(name, uncertainty, kind, { min: 0 }, 'negative-uncertainty');
   }
   const span = bar.span.value;

@@ -47,7 +47,10 @@ export const HANDLING_MULTIPLIERS: readonly HandlingMultiplier[] = [
   row('travel', 'any', 'any', 'travel', 1.5),
 ];
 
-/** Which multiplier goes with a form, a finish and a stage? Undefined when the table has none. */
+/**
+ * Which multiplier goes with a form, a finish and a stage? Undefined when the table has none.
+ * @source pci-handbook
+ */
 export function handlingMultiplier(asked: {
   readonly form: FormShape;
   readonly finish: 'retarded-exposed' | 'smooth-oiled';

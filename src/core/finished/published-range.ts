@@ -16,7 +16,10 @@ export interface PublishedRange {
   readonly outlier?: boolean;
 }
 
-/** The ranges that cover a density, kg/m³. Rows without a density always do. */
+/**
+ * The ranges that cover a density, kg/m³. Rows without a density always do.
+ * @source none: a search through rows that carry their own sources
+ */
 export function rangesAt(
   ranges: readonly PublishedRange[],
   density: number,
@@ -24,7 +27,10 @@ export function rangesAt(
   return ranges.filter(({ density: d }) => !d || (density >= d.min && density <= d.max));
 }
 
-/** The least and most of the ranges that cover a density, outliers left out; undefined when none does. */
+/**
+ * The least and most of the ranges that cover a density, outliers left out; undefined when none does.
+ * @source none: a search through rows that carry their own sources
+ */
 export function spreadAt(
   ranges: readonly PublishedRange[],
   density: number,

@@ -127,7 +127,10 @@ export const EXPOSURE_LIMITS: readonly ExposureLimit[] = [
   },
 ];
 
-/** Every limit known for an agent. */
+/**
+ * Every limit known for an agent, kg/m³ or fibres/m³.
+ * @source none: a search through rows that carry their own sources
+ */
 export function exposureLimits(agent: Agent): readonly ExposureLimit[] {
   return EXPOSURE_LIMITS.filter((limit) => limit.agent === agent);
 }

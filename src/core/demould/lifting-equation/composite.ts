@@ -1,6 +1,6 @@
 import { demand } from '../../domain-error.ts';
 import { frequencyMultiplier } from './frequency.ts';
-import type { Form, Lift, Rounding } from './lift.ts';
+import type { Duration, Form, Lift, Rounding } from './lift.ts';
 import { judgeLift, type LiftVerdict } from './single.ts';
 
 export interface Task {
@@ -9,14 +9,26 @@ export interface Task {
   readonly mass: number;
 }
 
-export interface CompositeVerdict {
+/** What of one task the composite index is made from. */
+export interface TaskIndices {
+  /** STLI. */
+  readonly liftingIndex: number;
+  /** FILI. */
+  readonly liftingIndexWithoutRate: number;
+  /** Lifts a minute. */
+  readonly perMinute: number;
+  readonly duration: Duration;
+  /** V of the hands, m. */
+  readonly vertical: number;
+}
+
+export interface CompositeIndex {
   /** CLI. Infinity when some task or the summed rate is beyond the method. */
   readonly compositeIndex: number;
   /** Each task by falling single-task index, with what it adds; the first adds its own index. */
-  readonly tasks: readonly {
+  readonly order: readonly {
     /** Its place in the list given, from 0. */
     readonly given: number;
-    readonly verdict: LiftVerdict;
     /** Its rate added to those before it, lifts a minute. */
     readonly summedRate: number;
     /** What it adds to the composite index. */
@@ -25,51 +37,52 @@ export interface CompositeVerdict {
 }
 
 /**
- * How hard is a job of several lifts? Tasks are numbered by falling single-task index;
+ * How hard are several tasks together, from the indices of each? Numbered by falling single-task index,
  * CLI = STLI₁ + Σ FILIⱼ · (1/FM(F₁+…+Fⱼ) − 1/FM(F₁+…+Fⱼ₋₁)), each FM read for task j's own duration and
  * height of hands.
+ * @param tasks at least one
+ * @throws {DomainError} for no task, a negative index and what `frequencyMultiplier` refuses
+ * @source niosh-lifting-1994 (the composite method; its pages from memory)
+ */
+export function combineTasks(tasks: readonly TaskIndices[], form: Form): CompositeIndex {
+  demand('tasks', tasks.length, 'count', { min: 1 });
+  const ranked = tasks
+    .map((task, given) => ({ task, given }))
+    .sort((a, b) => descending(a.task.liftingIndex, b.task.liftingIndex));
+  let rate = 0;
+  const order = ranked.map(({ task, given }, j) => {
+    const before = rate;
+    rate += task.perMinute;
+    const adds = j === 0 ? task.liftingIndex : added(task, [before, rate], form);
+    return { given, summedRate: rate, adds };
+  });
+  return { compositeIndex: order.reduce((sum, { adds }) => sum + adds, 0), order };
+}
+
+/**
+ * How hard is a job of several lifts? Each is judged alone, then together by `combineTasks`.
  * @param tasks at least one; masses kg
- * @returns indices without unit
+ * @returns indices without unit, and the verdict on each task in the order given
  * @throws {DomainError} for no task and for what `judgeLift` refuses
- * @source niosh-lifting-1994 pp. 43–46 and 56–57 (the method; page numbers of the method from memory)
+ * @source niosh-lifting-1994 (the composite method; its pages from memory)
  */
 export function judgeComposite(
   tasks: readonly Task[],
   form: Form = 'metric',
   rounding: Rounding = 'none',
-): CompositeVerdict {
-  demand('tasks', tasks.length, 'count', { min: 1 });
-  const ranked = tasks
-    .map((task, given) => ({
-      given,
-      task,
-      verdict: judgeLift(task.lift, task.mass, form, rounding),
-    }))
-    .sort((a, b) => descending(a.verdict.liftingIndex, b.verdict.liftingIndex));
-  let rate = 0;
-  let compositeIndex = 0;
-  const judged = ranked.map(({ given, task, verdict }, j) => {
-    const before = rate;
-    rate += task.lift.perMinute;
-    const adds = j === 0 ? verdict.liftingIndex : added(task.lift, verdict, [before, rate], form);
-    compositeIndex += adds;
-    return { given, verdict, summedRate: rate, adds };
-  });
-  return { compositeIndex, tasks: judged };
+): CompositeIndex & { readonly verdicts: readonly LiftVerdict[] } {
+  const verdicts = tasks.map(({ lift, mass }) => judgeLift(lift, mass, form, rounding));
+  const indices = tasks.map(({ lift }, i) => ({ ...lift, ...verdicts[i]! }));
+  return { ...combineTasks(indices, form), verdicts };
 }
 
-function added(
-  lift: Lift,
-  verdict: LiftVerdict,
-  rates: readonly [number, number],
-  form: Form,
-): number {
+function added(task: TaskIndices, rates: readonly [number, number], form: Form): number {
   const [before, after] = rates.map((perMinute) =>
-    frequencyMultiplier({ ...lift, perMinute }, form),
+    frequencyMultiplier({ ...task, perMinute }, form),
   );
-  if (!after || !before || !Number.isFinite(verdict.liftingIndexWithoutRate))
+  if (!after || !before || !Number.isFinite(task.liftingIndexWithoutRate))
     return Number.POSITIVE_INFINITY;
-  return verdict.liftingIndexWithoutRate * (1 / after - 1 / before);
+  return task.liftingIndexWithoutRate * (1 / after - 1 / before);
 }
 
 function descending(a: number, b: number): number {

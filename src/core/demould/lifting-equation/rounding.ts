@@ -1,9 +1,15 @@
-/** To two decimals, halves up, undisturbed by binary fractions: 0.985 becomes 0.99 as in the tables. */
+/**
+ * To two decimals, halves up, undisturbed by binary fractions: 0.985 becomes 0.99 as in the tables.
+ * @source niosh-lifting-1994 p. 29
+ */
 export function toTwoDecimals(x: number): number {
   return Math.round(x * 100 + 1e-7) / 100;
 }
 
-/** To one decimal, halves up: how the manual gives weight limits and lifting indices (p. 29). */
+/**
+ * To one decimal, halves up: how the manual gives weight limits and lifting indices.
+ * @source niosh-lifting-1994 p. 29
+ */
 export function toOneDecimal(x: number): number {
   return Math.round(x * 10 + 1e-8) / 10;
 }

@@ -60,6 +60,6 @@ export function judgeLift(
 }
 
 /** Mass over limit; Infinity when nothing may be lifted so. */
-export function index(mass: number, limit: number): number {
+function index(mass: number, limit: number): number {
   return limit === 0 ? Number.POSITIVE_INFINITY : mass / limit;
 }
