@@ -11,6 +11,8 @@ export interface Source {
 
 export interface Caution {
   readonly title: string;
+  /** The harm and the precaution in a line or two, for beside a worksheet. */
+  readonly short: string;
   readonly harm: string;
   readonly precaution: string;
   readonly first: string;

@@ -22,6 +22,8 @@ export interface ResultSpec<R> {
   readonly sure?: boolean;
   /** A few words under the number. */
   readonly note?: string;
+  /** Counts things: shown as a whole number. */
+  readonly whole?: boolean;
   /** Set in large figures, as the first result always is. */
   readonly answer?: boolean;
 }

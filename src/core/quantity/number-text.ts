@@ -54,7 +54,11 @@ export function readNumberText(text: string): NumberText {
   const negative = sign !== null && !sign[0].startsWith('+');
   const unsigned = spelt.slice(sign?.[0].length ?? 0);
   const read = readFraction(unsigned) ?? readDecimal(unsigned);
-  return read.ok && negative ? { ...read, number: -read.number } : read;
+  if (!negative) return read;
+  if (read.ok) return { ...read, number: -read.number };
+  if (read.code !== 'ambiguous') return read;
+  const [first, second] = read.readings;
+  return { ...read, readings: [`-${first}`, `-${second}`] };
 }
 
 function readFraction(text: string): NumberText | undefined {
@@ -79,7 +83,13 @@ function readDecimal(text: string): NumberText {
   let length = grouped ? grouped.length + tail.length : run.length;
   if (!/\d/.test(digits)) return NOT_A_NUMBER;
 
-  if (marks.length > 1 || /^[1-9]\d{0,2},\d{3}$/.test(run)) return thousands(run, marks);
+  if (marks.length > 1 || /^[1-9]\d{0,2},\d{3}$/.test(run)) {
+    const read = thousands(run, marks);
+    const times = EXPONENT.exec(text.slice(length));
+    if (read.ok || read.code !== 'ambiguous' || !times) return read;
+    const [first, second] = read.readings;
+    return { ...read, readings: [`${first}e${readPower(times)}`, `${second}e${readPower(times)}`] };
+  }
   const comma = digits.includes(',');
   const point = digits.search(/[.,]/);
   if (point >= 0) {

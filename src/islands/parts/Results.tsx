@@ -13,7 +13,9 @@ export function worded(value: number, spec: AnyResult, sure: Sure | undefined, s
   const kind = spec.kind;
   const how: Precision = sure
     ? { uncertainty: sure.pm }
-    : { significant: spec.significant ?? 3 };
+    : spec.whole
+      ? { decimals: 0 }
+      : { significant: spec.significant ?? 3 };
   const { text, number, unit: symbol } = formatQuantity(value, kind, unit, how);
   if (!sure) return { text, number, symbol, pm: undefined };
   const spread = kind === 'temperature' ? 'temperatureDifference' : kind;

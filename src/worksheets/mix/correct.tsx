@@ -42,7 +42,7 @@ export default worksheet({
     mass: number('mass', {
       label: 'Mix in the mixer',
       help: 'What went in, less what you have taken out.',
-      example: '21 kg',
+      example: '21.02 kg',
       min: '0 kg',
       aboveMin: true,
       max: '100 t',
@@ -79,7 +79,7 @@ export default worksheet({
     }),
     cement: number('mass', {
       label: 'Cement in the mixer',
-      example: '14.05 kg',
+      example: '13.56 kg',
       min: '0 kg',
       aboveMin: true,
       takes: 'mix.loadCement',
@@ -87,7 +87,7 @@ export default worksheet({
     }),
     water: number('mass', {
       label: 'All water in it, the foam’s too',
-      example: '7.0 kg',
+      example: '7.45 kg',
       min: '0 kg',
       takes: 'mix.loadWater',
       folded: true,

@@ -168,7 +168,7 @@ export default worksheet({
       of: (r) => r.solution.waterVolume,
       units: LITRES,
     },
-    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads.count },
+    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads.count, whole: true },
     wet: {
       label: 'Wet density, as the bucket reads it',
       kind: 'density',
