@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import { concentrateShare } from './dilution.ts';
+import { concentrateShare, type DilutionStated } from './dilution.ts';
 
 /** Density of a foam concentrate, kg/m³; its own sheet decides (1000–1200 is met). @source foam-concentrate-density (from memory) */
 export const CONCENTRATE_DENSITY = 1100;
@@ -14,10 +14,27 @@ export interface FoamingSolution {
   readonly solutionVolume: number;
   readonly concentrateMass: number;
   readonly concentrateVolume: number;
+  /** What of `concentrateMass` only makes up for soap that the water turns to curd. */
+  readonly soapMakeUp: number;
   readonly glycerolMass: number;
   readonly glycerolVolume: number;
   readonly waterMass: number;
   readonly waterVolume: number;
+}
+
+/** A dilution as "1 : N" parts of water, or in any of the other ways it is stated. */
+type StatedDilution =
+  | { readonly partsWater: number; readonly dilution?: never }
+  | {
+      readonly dilution: Pick<DilutionStated, 'convention' | 'stated'>;
+      readonly partsWater?: never;
+    };
+
+export interface SoapInConcentrate {
+  /** Dry soap the water turns to curd, kg per m³ of water (`soapLost` of the water chapter). */
+  readonly lost: number;
+  /** Dry soap in the concentrate, as a share of its mass. */
+  readonly content: number;
 }
 
 /**
@@ -25,30 +42,37 @@ export interface FoamingSolution {
  *
  * `foamVolume` m³; `foamDensity` as the scale reads it, kg/m³ (see `foamDensity`: the air drops
  * out, so it is the solution held per volume); `partsWater` N of "1 : N", one volume of
- * concentrate to N volumes of water; `glycerolShare` of the solution's mass; `lanceLoss` what the
- * hose and lance keep, as a share on top.
+ * concentrate to N volumes of water, or `dilution` in another convention; `glycerolShare` of the
+ * solution's mass; `lanceLoss` waste, as a share on top; `priming` solution that fills hose and
+ * lance and makes no foam, m³; `soap` only when the concentrate is a soap.
  *
- * Solution S = foamVolume × foamDensity × (1 + lanceLoss). Glycerol g S. The rest is concentrate
- * of volume c and water of volume N c: c = (1 − g) S / (ρconcentrate + N ρwater). The solution's
- * volume is S over `solutionDensity`, or, when that is not given, the sum of the parts (water and
- * glycerol draw together by up to 1 % on mixing: less than that at a few percent). No range is
- * published; a glycerol share above one half is refused as no foaming solution.
+ * Solution S = foamVolume × foamDensity × (1 + lanceLoss) + priming × its density. Glycerol g S.
+ * The rest is water W and concentrate (k + x) W: k by the dilution, x = lost/(content × ρwater) to
+ * make up for soap, so W = (1 − g) S/(1 + k + x). The solution's density is `solutionDensity`, or,
+ * when that is not given, its mass over the sum of the parts (water and glycerol draw together by
+ * up to 1 % on mixing: less than that at a few percent). No range is published; a glycerol share
+ * above one half is refused as no foaming solution.
  *
- * @throws {DomainError} for no foam, a foam denser than its solution, or shares outside 0–0.5 (glycerol), 0–2 (loss).
- * @source astm-c796 (40 : 1 as a start), crc-handbook (glycerol)
+ * @throws {DomainError} for no foam, a foam denser than its solution, shares outside 0–0.5
+ *   (glycerol), 0–2 (loss), a negative priming, a dilution `concentrateShare` refuses, a negative
+ *   loss of soap or a content outside 0–1.
+ * @source astm-c796 (40 : 1 as a start), crc-handbook (glycerol), soap-stoichiometry (the make-up)
  */
-export function foamingSolution(wanted: {
-  readonly foamVolume: number;
-  readonly foamDensity: number;
-  readonly partsWater: number;
-  readonly glycerolShare?: number;
-  readonly lanceLoss?: number;
-  readonly concentrateDensity?: number;
-  readonly solutionDensity?: number;
-  readonly glycerolDensity?: number;
-  readonly waterDensity?: number;
-}): FoamingSolution {
-  const { foamVolume, foamDensity, partsWater, glycerolShare = 0, lanceLoss = 0 } = wanted;
+export function foamingSolution(
+  wanted: StatedDilution & {
+    readonly foamVolume: number;
+    readonly foamDensity: number;
+    readonly glycerolShare?: number;
+    readonly lanceLoss?: number;
+    readonly priming?: number;
+    readonly soap?: SoapInConcentrate;
+    readonly concentrateDensity?: number;
+    readonly solutionDensity?: number;
+    readonly glycerolDensity?: number;
+    readonly waterDensity?: number;
+  },
+): FoamingSolution {
+  const { foamVolume, foamDensity, glycerolShare = 0, lanceLoss = 0, priming = 0, soap } = wanted;
   const { concentrateDensity = CONCENTRATE_DENSITY, glycerolDensity = GLYCEROL_DENSITY } = wanted;
   const { waterDensity = MEASURED_WATER_DENSITY } = wanted;
   demand('foamVolume', foamVolume, 'volume', { min: 0 });
@@ -58,36 +82,43 @@ export function foamingSolution(wanted: {
     aboveMin: true,
     belowMax: true,
   });
-  demand('partsWater', partsWater, 'ratio', { min: 0, aboveMin: true });
+  if (wanted.partsWater !== undefined)
+    demand('partsWater', wanted.partsWater, 'ratio', { min: 0, aboveMin: true });
   demand('glycerolShare', glycerolShare, 'ratio', { min: 0, max: 0.5 });
   demand('lanceLoss', lanceLoss, 'ratio', { min: 0, max: 2 });
+  demand('priming', priming, 'volume', { min: 0 });
   demand('concentrateDensity', concentrateDensity, 'density', { min: 800, max: 1600 });
   demand('glycerolDensity', glycerolDensity, 'density', { min: 1000, max: 1300 });
   demand('waterDensity', waterDensity, 'density', { min: 900, max: 1100 });
-
-  const solutionMass = foamVolume * foamDensity * (1 + lanceLoss);
-  const glycerolMass = glycerolShare * solutionMass;
-  const concentrate = { concentrateDensity, waterDensity };
-  const share = concentrateShare({ convention: 'parts-water', stated: partsWater, ...concentrate });
-  const concentrateMass = (solutionMass - glycerolMass) * share.byMass;
-  const waterMass = solutionMass - glycerolMass - concentrateMass;
-  const concentrateVolume = concentrateMass / concentrateDensity;
-  const waterVolume = waterMass / waterDensity;
-  const glycerolVolume = glycerolMass / glycerolDensity;
   const { solutionDensity } = wanted;
   if (solutionDensity !== undefined)
     demand('solutionDensity', solutionDensity, 'density', { min: 900, max: 1300 });
+
+  const stated = wanted.dilution ?? { convention: 'parts-water', stated: wanted.partsWater };
+  const { byMass } = concentrateShare({ ...stated, concentrateDensity, waterDensity });
+  const makeUp = soap ? makeUpPerWater(soap, waterDensity) : 0;
+  const water = (1 - glycerolShare) / (1 + byMass / (1 - byMass) + makeUp);
+  const concentrate = 1 - glycerolShare - water;
+  const density =
+    solutionDensity ??
+    1 / (water / waterDensity + concentrate / concentrateDensity + glycerolShare / glycerolDensity);
+  const solutionMass = foamVolume * foamDensity * (1 + lanceLoss) + priming * density;
   return {
     solutionMass,
-    solutionVolume:
-      solutionDensity === undefined
-        ? concentrateVolume + waterVolume + glycerolVolume
-        : solutionMass / solutionDensity,
-    concentrateMass,
-    concentrateVolume,
-    glycerolMass,
-    glycerolVolume,
-    waterMass,
-    waterVolume,
+    solutionVolume: solutionMass / density,
+    concentrateMass: concentrate * solutionMass,
+    concentrateVolume: (concentrate * solutionMass) / concentrateDensity,
+    soapMakeUp: makeUp * water * solutionMass,
+    glycerolMass: glycerolShare * solutionMass,
+    glycerolVolume: (glycerolShare * solutionMass) / glycerolDensity,
+    waterMass: water * solutionMass,
+    waterVolume: (water * solutionMass) / waterDensity,
   };
+}
+
+/** Concentrate whose soap the curd takes, per mass of water. */
+function makeUpPerWater({ lost, content }: SoapInConcentrate, waterDensity: number): number {
+  demand('lost', lost, 'concentration', { min: 0 });
+  demand('content', content, 'ratio', { min: 0, max: 1, aboveMin: true });
+  return lost / (content * waterDensity);
 }

@@ -20,6 +20,7 @@ const WHOLE_THEN_PART = /^([+\-\u2212]?)\s*(\d+)\s*([^\d\s-]+)\s*(-?)\s*([\dÂ¼-Â
 /**
  * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`: a whole number of the larger unit, then less than
  * one of it in the smaller. Gives the number in the larger unit, or undefined for anything else.
+ * @source none: reading, by how feet and inches, pounds and ounces, hours and minutes are written
  */
 export function readCompound(
   text: string,

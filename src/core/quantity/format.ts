@@ -29,6 +29,7 @@ interface Rounded {
  * of ten. The same in every locale; a value that rounds to zero carries no sign.
  * An uncertainty of 0 supports every digit: six are shown, without trailing zeros.
  * @throws {RangeError} when `x` or the precision is not a number that can be used.
+ * @source si-brochure 5.4.4 (digits grouped by a thin space); jcgm-100 7.2.6 (digits of an uncertainty)
  */
 export function formatNumber(x: number, how: Precision): string {
   if (!Number.isFinite(x)) throw new RangeError(`${x} cannot be shown`);
@@ -116,6 +117,7 @@ const raised = (power: number) =>
  * A quantity for the page, in one of its units: number, symbol, and both with a no-break space
  * between. An uncertainty is given in SI. Three significant digits unless `how` says otherwise.
  * @throws {RangeError} as `formatNumber` does, and when the kind has no such unit.
+ * @source si-brochure 5.4.3 (a space between number and unit)
  */
 export function formatQuantity(
   si: number,
@@ -133,6 +135,7 @@ export function formatQuantity(
  * A quantity as text for a field, in one of its units: ASCII, no grouping, no trailing zeros.
  * `parseQuantity` reads it back.
  * @throws {RangeError} when the value is not finite or the kind has no such unit.
+ * @source none: another way of writing the same number
  */
 export function formatPlain(si: number, kind: Kind, unitId: string, significant = 6): string {
   const value = toUnit(si, kind, unitId);

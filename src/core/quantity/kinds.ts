@@ -168,6 +168,7 @@ export const KINDS: Readonly<Record<Kind, KindSpec>> = {
 /**
  * The unit of a kind by its id.
  * @throws {RangeError} when the kind has no such unit.
+ * @source nist-sp-811 (each unit names its own)
  */
 export function unitOf(kind: Kind, id: string): Unit {
   const unit = KINDS[kind].units.find((candidate) => candidate.id === id);

@@ -43,11 +43,17 @@ const GROUPED_DECIMALS = new RegExp(`^\\d{3}(?:${GROUP}\\d{3})*${GROUP}\\d{1,3}(
 const EXPONENT = /^(?:e([+\-\u2212]?\d+)|\s*[x×*·]\s*10(?:\^([+\-\u2212]?\d+)|([⁺⁻]?[⁰¹²³⁴-⁹]+)))/i;
 const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
-/** Writes `22½` as `22 1/2`. */
+/**
+ * Writes `22½` as `22 1/2`.
+ * @source none: another way of writing the same number
+ */
 export const spellFractions = (text: string): string =>
   text.replace(/[¼-¾⅐-⅞]/g, (mark) => (VULGAR[mark] ? ` ${VULGAR[mark]} ` : mark)).trim();
 
-/** Reads the number at the front of `text`; a decimal comma is read, a thousands mark never guessed. */
+/**
+ * Reads the number at the front of `text`. A decimal comma is read, a thousands mark never guessed.
+ * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
+ */
 export function readNumberText(text: string): NumberText {
   const spelt = spellFractions(text);
   const sign = SIGN.exec(spelt);

@@ -54,6 +54,8 @@ const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
  * What could be a thousands mark (`1,234`) is never guessed. Never throws on any text, and never
  * gives a value that is not finite.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
+ * @source nist-sp-811 (factors; each unit names its own)
+ * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
  */
 export function parseQuantity(
   text: string,

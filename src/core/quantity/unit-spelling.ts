@@ -18,6 +18,7 @@ const DIGITS: Readonly<Record<string, string>> = {
 /**
  * One spelling for every way of typing the same unit: `kg/m³`, `kg/m^3` and `kg per m3` agree, and
  * so do `W/(m·K)` and `W/(m K)`. Case is kept, because it tells mPa from MPa.
+ * @source none: reading, by the spellings people type
  */
 export function normalise(unit: string): string {
   return unit
@@ -50,7 +51,10 @@ interface Spellings {
   readonly folded: ReadonlyMap<string, readonly { spelling: string; unit: Unit }[]>;
 }
 
-/** Every spelling of a unit, normalised; one with spaces may also be typed without. */
+/**
+ * Every spelling of a unit, normalised; one with spaces may also be typed without.
+ * @source none: reading, by the spellings people type
+ */
 export function spellings(unit: Unit): string[] {
   const all = [unit.symbol, unit.id, ...unit.aliases].map(normalise);
   const closed = all.map((spelling) => spelling.replace(/ /g, ''));
@@ -96,6 +100,7 @@ export type Found = { readonly kind: Kind; readonly unit: Unit };
  * The unit a reader typed. The exact spelling wins, here and then in other kinds (`°F` behind a
  * hardness is a temperature); after that case does not matter, unless it would turn milli into
  * mega or leave two units to choose from.
+ * @source si-brochure 3 (case tells the prefixes milli and mega apart)
  */
 export function findUnit(text: string, kind: Kind): Found | undefined {
   if (text.length > LONGEST) return undefined;

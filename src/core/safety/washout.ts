@@ -93,11 +93,11 @@ export function limeReserve(cement: number): { readonly low: number; readonly hi
   return { low: LIME_FROM_CEMENT.low * cement, high: LIME_FROM_CEMENT.high * cement };
 }
 
-/** What public bodies say of the pH of water let go. `value` is a pH or a pair of them. */
+/** What public bodies say of the pH of water: one mark, or the two ends of a range. */
 export const PH_MARKS = [
-  { id: 'washout', pH: [12, 12], of: 'washout-water', source: 'macomb-washout' },
+  { id: 'washout', pH: [12], of: 'washout-water', source: 'macomb-washout' },
   { id: 'fresh-water-life', pH: [6.5, 9], of: 'life-in-fresh-water', source: 'macomb-washout' },
-  { id: 'fish-harm', pH: [9.6, 14], of: 'harm-to-fish-begins', source: 'fish-ph' },
+  { id: 'fish-harm', pH: [9.6], of: 'harm-to-fish-begins', source: 'fish-ph' },
   {
     id: 'stormwater-target',
     pH: [6.5, 8.5],

@@ -1,0 +1,60 @@
+import { demand } from '../domain-error.ts';
+import {
+  CONSTITUENTS,
+  type Constituent,
+  LIMITS,
+  type Limit,
+  type Use,
+} from './mixing-water-limits.ts';
+
+export interface Judged {
+  readonly limit: Limit;
+  /** What the report says; undefined when it is silent. */
+  readonly value: number | undefined;
+  /** 'unknown' where the report is silent. */
+  readonly verdict: 'within' | 'beyond' | 'unknown';
+}
+
+/**
+ * A water report against every limit that applies to a use, one line a limit, both standards.
+ *
+ * `report` in kg/m³ (pH as it is); alkalies as Na₂O + 0.658 K₂O (`alkaliesOf`). A value equal to a
+ * limit is within it. No verdict is a permission: passing chemistry does not replace the
+ * comparison test for a water of unknown origin.
+ *
+ * @throws {DomainError} for a negative value.
+ * @source en-1008-lecture, en-1008-memory, pca-mixing-water
+ */
+export function judgeMixingWater(
+  report: Readonly<Partial<Record<Constituent, number>>>,
+  use: Use,
+): readonly Judged[] {
+  for (const name of CONSTITUENTS) {
+    const value = report[name];
+    if (value === undefined) continue;
+    demand(name, value, name === 'pH' ? 'count' : 'concentration', { min: 0 });
+  }
+  return LIMITS.filter((limit) => limit.uses.includes(use)).map((limit) => {
+    const value = report[limit.of];
+    if (value === undefined) return { limit, value, verdict: 'unknown' };
+    const { most = Infinity, least = -Infinity } = limit;
+    // A value equal to the limit may miss it in its last binary digit after conversion.
+    const within = value <= most * (1 + 1e-12) && value >= least * (1 - 1e-12);
+    return { limit, value, verdict: within ? 'within' : 'beyond' };
+  });
+}
+
+/**
+ * Alkalies as sodium oxide, kg/m³, from `sodium` and `potassium` in kg/m³: Na₂O + 0.658 K₂O, with
+ * Na₂O = 1.348 Na and K₂O = 1.205 K by molar mass.
+ *
+ * @throws {DomainError} for a negative concentration.
+ * @source pca-mixing-water
+ */
+export function alkaliesOf(water: { readonly sodium: number; readonly potassium: number }): number {
+  demand('sodium', water.sodium, 'concentration', { min: 0 });
+  demand('potassium', water.potassium, 'concentration', { min: 0 });
+  const sodiumOxide = (water.sodium * 61.9789) / (2 * 22.989769);
+  const potassiumOxide = (water.potassium * 94.196) / (2 * 39.0983);
+  return sodiumOxide + 0.658 * potassiumOxide;
+}

@@ -1,0 +1,92 @@
+import { demand } from '../domain-error.ts';
+
+/**
+ * Langelier's saturation index by the field formula.
+ *
+ * pH_s = (9.3 + A + B) − (C + D); A = (log TDS − 1)/10; B = −13.12 log(t + 273) + 34.55;
+ * C = log(calcium hardness) − 0.4; D = log(alkalinity), t in °C, the rest in mg/L, hardness and
+ * alkalinity as CaCO₃. Here `temperature` in K, `dissolved` (TDS) in kg/m³, `calcium` in mol/m³,
+ * `alkalinity` in eq/m³. Good to a tenth or two; no range is published.
+ *
+ * @throws {DomainError} when any of them is not positive.
+ * @source lsi-field-formula
+ */
+export function langelierField(water: {
+  readonly pH: number;
+  readonly temperature: number;
+  readonly dissolved: number;
+  readonly calcium: number;
+  readonly alkalinity: number;
+}): { readonly index: number; readonly saturationPH: number } {
+  const above = { min: 0, aboveMin: true };
+  demand('pH', water.pH, 'count', { min: 0, max: 14 });
+  demand('temperature', water.temperature, 'temperature', { min: 273.15, max: 373.15 });
+  demand('dissolved', water.dissolved, 'concentration', above);
+  demand('calcium', water.calcium, 'hardness', above);
+  demand('alkalinity', water.alkalinity, 'hardness', above);
+  const a = (Math.log10(water.dissolved * 1000) - 1) / 10;
+  const b = -13.12 * Math.log10(water.temperature - 0.15) + 34.55;
+  const c = Math.log10(water.calcium * AS_CARBONATE) - 0.4;
+  const d = Math.log10((water.alkalinity * AS_CARBONATE) / 2);
+  const saturation = 9.3 + a + b - (c + d);
+  return { index: water.pH - saturation, saturationPH: saturation };
+}
+
+/** mg of CaCO₃ in a mmol. @source iupac-atomic-weights (from memory) */
+const AS_CARBONATE = 100.0869;
+
+/**
+ * A pool tester's factors: °F, and mg/L as CaCO₃ with the factor beside it. The calcium and
+ * alkalinity columns are read, the temperatures that go with 0.1 to 0.9 are from memory.
+ * @source lsi-factor-table
+ */
+export const LANGELIER_FACTORS = {
+  temperature: {
+    at: [32, 37, 46, 53, 60, 66, 76, 84, 94, 105, 128],
+    factor: [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1],
+  },
+  strength: { at: [5, 25, 50, 75, 100, 150, 200, 300, 400, 800, 1000] },
+  calcium: { factor: [0.3, 1.0, 1.3, 1.5, 1.6, 1.8, 1.9, 2.1, 2.2, 2.5, 2.6] },
+  alkalinity: { factor: [0.7, 1.4, 1.7, 1.9, 2.0, 2.2, 2.3, 2.5, 2.6, 2.9, 3.0] },
+} as const;
+
+/**
+ * The index by those factors: pH + TF + CF + AF − 12.1, interpolated. Dissolved solids of about
+ * 1 g/L are built into the 12.1 (from memory). Same arguments as `langelierField`.
+ *
+ * @throws {DomainError} outside the table: 0–53.3 °C, 5–1,000 mg/L.
+ * @source lsi-factor-table
+ */
+export function langelierByFactors(water: {
+  readonly pH: number;
+  readonly temperature: number;
+  readonly calcium: number;
+  readonly alkalinity: number;
+}): number {
+  const { temperature, strength, calcium, alkalinity } = LANGELIER_FACTORS;
+  const kelvin = temperature.at.map((f) => (f + 459.67) / 1.8);
+  const molar = strength.at.map((mg) => mg / AS_CARBONATE);
+  const equivalents = molar.map((mol) => 2 * mol);
+  demand('temperature', water.temperature, 'temperature', { min: kelvin[0]!, max: kelvin.at(-1)! });
+  demand('calcium', water.calcium, 'hardness', { min: molar[0]!, max: molar.at(-1)! });
+  demand('alkalinity', water.alkalinity, 'hardness', {
+    min: equivalents[0]!,
+    max: equivalents.at(-1)!,
+  });
+  return (
+    water.pH +
+    between(kelvin, temperature.factor, water.temperature) +
+    between(molar, calcium.factor, water.calcium) +
+    between(equivalents, alkalinity.factor, water.alkalinity) -
+    12.1
+  );
+}
+
+function between(xs: readonly number[], ys: readonly number[], x: number): number {
+  const i = Math.max(
+    1,
+    xs.findIndex((at) => at >= x),
+  );
+  const share = (x - xs[i - 1]!) / (xs[i]! - xs[i - 1]!);
+  return ys[i - 1]! + share * (ys[i]! - ys[i - 1]!);
+}

@@ -1,0 +1,19 @@
+/** Molar masses, kg/mol, from IUPAC's atomic weights. @source iupac-atomic-weights (from memory) */
+export const MOLAR_MASS = {
+  sodium: 0.022989769,
+  potassium: 0.0390983,
+  chloride: 0.03545,
+  sulfate: 0.09606,
+  nitrate: 0.062004,
+  bicarbonate: 0.061016,
+  carbonate: 0.060008,
+  carbonDioxide: 0.0440095,
+  calciumOxide: 0.0560774,
+  calciumHydroxide: 0.0740927,
+  calciumChloride: 0.110978,
+  sodiumChloride: 0.0584428,
+  /** Washing soda without water: soda ash. */
+  sodiumCarbonate: 0.1059884,
+  /** Washing soda crystals, Na₂CO₃·10 H₂O. */
+  sodiumCarbonateDecahydrate: 0.2861412,
+} as const;

@@ -1,0 +1,85 @@
+import { demand } from '../domain-error.ts';
+import { MOLAR_MASS } from './molar-masses.ts';
+
+/** Usual upper limit of calcium chloride in plain concrete, share of the cement: 2 %. @source concrete-construction-accelerators */
+export const CALCIUM_CHLORIDE_LIMIT = 0.02;
+/** Warmth that quickens set as much as 1 % of anhydrous CaCl₂: 11 °F, in K per share of cement. @source jove-16919 */
+export const WARMTH_PER_SHARE = 11 / 1.8 / 0.01;
+/** Set lengthens by a third for each 10 °F colder, down to 40 °F. @source concrete-construction-accelerators */
+export const SET_PER_TEN_FAHRENHEIT = 4 / 3;
+/** Calcium hydroxide that saturates water at 25 °C, mol/m³: about 1.6 g/L. @source lime-solubility (from memory) */
+export const LIME_SATURATION = 21.6;
+
+/**
+ * The hardness of the mixing water, read as if all of it were calcium chloride.
+ *
+ * `hardness` in mol/m³ (all of it counted as calcium, which is the most it can be), `waterCement`
+ * by mass, water at 1000 kg/m³. `shareOfCement` of CaCl₂ by mass; `shareOfLimit` of the usual 2 %;
+ * `warmth` in K, the rise in temperature that would quicken the set as much; `setFactor` what that
+ * does to the setting time, (3/4)^(warmth/5.56 K).
+ *
+ * This is arithmetic, not evidence: hard water carries bicarbonate and sulfate, not chloride, and
+ * bicarbonate waters may retard or quicken. Linear in the dose, which holds below about 2 %.
+ *
+ * @throws {DomainError} for a negative hardness or a water–cement ratio that is not positive.
+ * @source jove-16919, concrete-construction-accelerators
+ */
+export function calciumChlorideEquivalent(mix: {
+  readonly hardness: number;
+  readonly waterCement: number;
+}): {
+  readonly shareOfCement: number;
+  readonly shareOfLimit: number;
+  readonly warmth: number;
+  readonly setFactor: number;
+} {
+  demand('hardness', mix.hardness, 'hardness', { min: 0 });
+  demand('waterCement', mix.waterCement, 'ratio', { min: 0, aboveMin: true });
+  const shareOfCement = (mix.hardness * MOLAR_MASS.calciumChloride * mix.waterCement) / 1000;
+  const warmth = shareOfCement * WARMTH_PER_SHARE;
+  return {
+    shareOfCement,
+    shareOfLimit: shareOfCement / CALCIUM_CHLORIDE_LIMIT,
+    warmth,
+    setFactor: setFactor(warmth),
+  };
+}
+
+/**
+ * Setting time at a temperature `warmer` K above another, as a share of the time there: a third
+ * longer for each 10 °F colder, so (3/4)^(warmer / 5.56 K). Down to 40 °F (4.4 °C).
+ *
+ * @throws {DomainError} for anything but a finite difference.
+ * @source concrete-construction-accelerators
+ */
+export function setFactor(warmer: number): number {
+  demand('warmer', warmer, 'temperatureDifference', {});
+  return SET_PER_TEN_FAHRENHEIT ** (-warmer / (10 / 1.8));
+}
+
+/**
+ * The calcium the water brings beside the calcium cement gives the water within minutes.
+ *
+ * Cement saturates its water with calcium hydroxide at once (`saturation`, mol/m³, default at
+ * 25 °C). `share` is the water's calcium in units of that; `limeNeeded` the CaO that saturates the
+ * water, as a share of the cement, and `ofFreeLime` as a share of its free lime (`freeLime`, mass
+ * fraction, 1 % by default: an ordinary figure, common practice).
+ *
+ * @throws {DomainError} for a negative calcium or a ratio, share or saturation that is not positive.
+ * @source lime-solubility (from memory), common-practice
+ */
+export function besideCementWater(mix: {
+  readonly calcium: number;
+  readonly waterCement: number;
+  readonly freeLime?: number;
+  readonly saturation?: number;
+}): { readonly share: number; readonly limeNeeded: number; readonly ofFreeLime: number } {
+  const { calcium, waterCement, freeLime = 0.01, saturation = LIME_SATURATION } = mix;
+  const above = { min: 0, aboveMin: true };
+  demand('calcium', calcium, 'hardness', { min: 0 });
+  demand('waterCement', waterCement, 'ratio', above);
+  demand('freeLime', freeLime, 'ratio', { ...above, max: 1 });
+  demand('saturation', saturation, 'hardness', above);
+  const limeNeeded = (saturation / 1000) * waterCement * MOLAR_MASS.calciumOxide;
+  return { share: calcium / saturation, limeNeeded, ofFreeLime: limeNeeded / freeLime };
+}

@@ -1,0 +1,26 @@
+import { type Equilibrated, equilibrateWithCalcite } from '../carbonate/equilibrate.ts';
+import { ATMOSPHERE } from '../carbonate/speciation.ts';
+import type { CarbonateWater } from '../carbonate/water.ts';
+
+/** Pressure of CO₂ in outdoor air, Pa: 10^−3.4 atmospheres, about 400 ppm. @source common-practice */
+export const AIR_CARBON_DIOXIDE = ATMOSPHERE * 10 ** -3.4;
+
+/**
+ * What boiling leaves of a water: carbonate hardness only, and not all of that.
+ *
+ * Boiling drives CO₂ off, so the water is taken to come to rest with air (`carbonDioxidePressure`,
+ * Pa) and calcite at `water.temperature`, the temperature at which it settles after cooling, 0–50 °C.
+ * Evaporation is left out. Hardness in mol per kg of water. How nearly a kettle gets there is not
+ * known; short boiling leaves more.
+ *
+ * @throws {DomainError} and {NotConverged} as `equilibrateWithCalcite`.
+ * @source plummer-busenberg-1982, wateq4f
+ */
+export function boil(kettle: {
+  readonly water: CarbonateWater;
+  readonly carbonDioxidePressure?: number;
+}): { readonly water: Equilibrated; readonly hardness: number } {
+  const { water, carbonDioxidePressure = AIR_CARBON_DIOXIDE } = kettle;
+  const left = equilibrateWithCalcite(water, { carbonDioxidePressure });
+  return { water: left, hardness: left.calcium + left.magnesium };
+}

@@ -1,0 +1,157 @@
+import { demand } from '../../domain-error.ts';
+import { CALCIUM_CARBONATE_MOLAR_MASS } from '../hardness-class.ts';
+import { MOLAR_MASS } from '../molar-masses.ts';
+
+/**
+ * Moles of lime and of soda ash one mole of each takes, by the reactions of the lime-soda process.
+ * @source lime-soda-exercises
+ */
+export const LIME_SODA_DEMAND = {
+  carbonDioxide: { lime: 1, soda: 0, molarMass: 0.0440095 },
+  calciumBicarbonate: { lime: 1, soda: 0, molarMass: 0.16211 },
+  magnesiumBicarbonate: { lime: 2, soda: 0, molarMass: 0.146337 },
+  /** Calcium carbonate as analysed: it was there as bicarbonate. */
+  calciumCarbonate: { lime: 1, soda: 0, molarMass: 0.1000869 },
+  magnesiumCarbonate: { lime: 2, soda: 0, molarMass: 0.084313 },
+  calciumChloride: { lime: 0, soda: 1, molarMass: 0.110978 },
+  calciumSulfate: { lime: 0, soda: 1, molarMass: 0.13614 },
+  magnesiumChloride: { lime: 1, soda: 1, molarMass: 0.095205 },
+  magnesiumSulfate: { lime: 1, soda: 1, molarMass: 0.120365 },
+  hydrochloricAcid: { lime: 0.5, soda: 0.5, molarMass: 0.036458 },
+  sulfuricAcid: { lime: 1, soda: 1, molarMass: 0.098072 },
+} as const;
+export type Salt = keyof typeof LIME_SODA_DEMAND;
+
+/**
+ * Lime and soda ash to soften a water analysed as salts, kg/m³ (as Ca(OH)₂ and Na₂CO₃).
+ *
+ * `salts` in kg/m³ each. `limePurity` and `sodaPurity` are mass fractions. Complete reaction is
+ * assumed, with no excess. This is arithmetic for checking exercises, not a recipe: lime at the
+ * bench is caustic and leaves a pH near 11.
+ *
+ * @throws {DomainError} for a negative salt or a purity outside (0, 1].
+ * @source lime-soda-exercises
+ */
+export function limeSodaForSalts(water: {
+  readonly salts: Readonly<Partial<Record<Salt, number>>>;
+  readonly limePurity?: number;
+  readonly sodaPurity?: number;
+}): { readonly lime: number; readonly soda: number } {
+  let [lime, soda] = [0, 0];
+  for (const [name, given] of Object.entries(water.salts)) {
+    demand(name, given, 'concentration', { min: 0 });
+    const takes = LIME_SODA_DEMAND[name as Salt];
+    lime += (given / takes.molarMass) * takes.lime;
+    soda += (given / takes.molarMass) * takes.soda;
+  }
+  const { limePurity, sodaPurity } = purities(water);
+  return {
+    lime: (lime * MOLAR_MASS.calciumHydroxide) / limePurity,
+    soda: (soda * MOLAR_MASS.sodiumCarbonate) / sodaPurity,
+  };
+}
+
+/**
+ * The same for a water analysed as ions: calcium, magnesium and carbon dioxide in mol/m³,
+ * bicarbonate in eq/m³. Lime: CO₂ + HCO₃/2 + Mg; soda: Ca + Mg − HCO₃/2, none when negative.
+ *
+ * @throws {DomainError} for a negative concentration or a purity outside (0, 1].
+ * @source lime-soda-exercises
+ */
+export function limeSodaForIons(water: {
+  readonly calcium: number;
+  readonly magnesium: number;
+  readonly bicarbonate: number;
+  readonly carbonDioxide?: number;
+  readonly limePurity?: number;
+  readonly sodaPurity?: number;
+}): { readonly lime: number; readonly soda: number } {
+  const { calcium, magnesium, bicarbonate, carbonDioxide = 0 } = water;
+  for (const [name, given] of Object.entries({ calcium, magnesium, bicarbonate, carbonDioxide }))
+    demand(name, given, 'hardness', { min: 0 });
+  const { limePurity, sodaPurity } = purities(water);
+  const lime = carbonDioxide + bicarbonate / 2 + magnesium;
+  const soda = Math.max(0, calcium + magnesium - bicarbonate / 2);
+  return {
+    lime: (lime * MOLAR_MASS.calciumHydroxide) / limePurity,
+    soda: (soda * MOLAR_MASS.sodiumCarbonate) / sodaPurity,
+  };
+}
+
+/** Magnesium hydroxide that stays in practice, mol/m³: 10 mg/L as CaCO₃. @source awwa-asce-wtpd ch. 11 */
+export const MAGNESIUM_LEFT = 0.01 / CALCIUM_CARBONATE_MOLAR_MASS;
+/** Magnesium a softened water may keep without harm to heaters, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
+export const MAGNESIUM_ALLOWED = 0.04 / CALCIUM_CARBONATE_MOLAR_MASS;
+/** Least hardness lime-soda leaves in practice, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
+export const LIME_SODA_LEAST = 0.04 / CALCIUM_CARBONATE_MOLAR_MASS;
+
+const LEAST_EXCESS = 0.02 / CALCIUM_CARBONATE_MOLAR_MASS;
+const MOST_EXCESS = 0.04 / CALCIUM_CARBONATE_MOLAR_MASS;
+
+/**
+ * A waterworks' doses to a target hardness, in mol/m³ of Ca(OH)₂ and Na₂CO₃.
+ *
+ * All in mol/m³ but bicarbonate (eq/m³). Magnesium above 40 mg/L as CaCO₃ is taken out with lime,
+ * and as much again is added in excess, between 20 and 40 mg/L. Of the non-carbonate hardness
+ * target − 40 mg/L may stay; soda takes the rest.
+ *
+ * @throws {DomainError} for a negative amount, or a target below what the process leaves.
+ * @source davis-2010 ch. 7 (as in a solved exercise)
+ */
+export function limeSodaToTarget(water: {
+  readonly calcium: number;
+  readonly magnesium: number;
+  readonly bicarbonate: number;
+  readonly carbonDioxide: number;
+  readonly target: number;
+}): { readonly lime: number; readonly soda: number; readonly magnesiumRemoved: number } {
+  const { calcium, magnesium, bicarbonate, carbonDioxide, target } = water;
+  for (const [name, given] of Object.entries({ calcium, magnesium, bicarbonate, carbonDioxide }))
+    demand(name, given, 'hardness', { min: 0 });
+  demand('target', target, 'hardness', { min: LIME_SODA_LEAST }, 'below-practical-limit');
+  const carbonate = Math.min(calcium + magnesium, bicarbonate / 2);
+  const magnesiumRemoved = Math.max(0, magnesium - MAGNESIUM_ALLOWED);
+  const excess = Math.min(MOST_EXCESS, Math.max(LEAST_EXCESS, magnesiumRemoved));
+  const nonCarbonate = calcium + magnesium - carbonate;
+  return {
+    lime: carbonDioxide + carbonate + magnesiumRemoved + excess,
+    soda: Math.max(0, nonCarbonate - (target - LIME_SODA_LEAST)),
+    magnesiumRemoved,
+  };
+}
+
+/**
+ * Hardness left, mol/m³, after lime (and soda that takes `sodaRemoves`, mol/m³).
+ *
+ * Straight lime leaves `carbonateLeft` (default 35 mg/L as CaCO₃) and all the non-carbonate
+ * hardness; excess lime leaves 10 mg/L of magnesium hydroxide besides.
+ *
+ * @throws {DomainError} for a negative amount or soda that removes more than there is.
+ * @source awwa-asce-wtpd Examples 11.1–11.4
+ */
+export function limeSodaResidual(water: {
+  readonly nonCarbonate: number;
+  readonly excessLime: boolean;
+  readonly sodaRemoves?: number;
+  readonly carbonateLeft?: number;
+}): number {
+  const { nonCarbonate, excessLime, sodaRemoves = 0 } = water;
+  const { carbonateLeft = 0.035 / CALCIUM_CARBONATE_MOLAR_MASS } = water;
+  demand('nonCarbonate', nonCarbonate, 'hardness', { min: 0 });
+  demand('sodaRemoves', sodaRemoves, 'hardness', { min: 0, max: nonCarbonate });
+  demand('carbonateLeft', carbonateLeft, 'hardness', { min: 0 });
+  return nonCarbonate - sodaRemoves + carbonateLeft + (excessLime ? MAGNESIUM_LEFT : 0);
+}
+
+function purities({
+  limePurity = 1,
+  sodaPurity = 1,
+}: {
+  readonly limePurity?: number;
+  readonly sodaPurity?: number;
+}) {
+  const pure = { min: 0, aboveMin: true, max: 1 };
+  demand('limePurity', limePurity, 'ratio', pure);
+  demand('sodaPurity', sodaPurity, 'ratio', pure);
+  return { limePurity, sodaPurity };
+}

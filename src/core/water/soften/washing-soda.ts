@@ -1,0 +1,147 @@
+import { demand } from '../../domain-error.ts';
+import { type Equilibrated, equilibrateWithCalcite } from '../carbonate/equilibrate.ts';
+import { root } from '../carbonate/root.ts';
+import { type CarbonateWater, demandSolutes } from '../carbonate/water.ts';
+import { CALCIUM_CARBONATE_MOLAR_MASS } from '../hardness-class.ts';
+import { MOLAR_MASS } from '../molar-masses.ts';
+
+/** How washing soda is sold: without water (soda ash) or as crystals with ten of it. */
+export type SodaForm = 'anhydrous' | 'decahydrate';
+
+/**
+ * How many times as much crystal as soda ash carries the same sodium carbonate: 286.14/105.99 =
+ * 2.70. Weighing one for the other is wrong by this much. @source iupac-atomic-weights (from memory)
+ */
+export const DECAHYDRATE_FACTOR =
+  MOLAR_MASS.sodiumCarbonateDecahydrate / MOLAR_MASS.sodiumCarbonate;
+
+/** Mass of `moles` of sodium carbonate in the form it is sold, kg. @source iupac-atomic-weights (from memory) */
+export function sodaMass(moles: number, form: SodaForm): number {
+  return moles * sodaMolarMass(form);
+}
+
+/** Moles of sodium carbonate in a mass of either form, kg. @source iupac-atomic-weights (from memory) */
+export function sodaMoles(mass: number, form: SodaForm): number {
+  return mass / sodaMolarMass(form);
+}
+
+const sodaMolarMass = (form: SodaForm) =>
+  form === 'anhydrous' ? MOLAR_MASS.sodiumCarbonate : MOLAR_MASS.sodiumCarbonateDecahydrate;
+
+/**
+ * What stays behind as CaCO₃ when a bucket settles cold, mol/m³: 30 to 35 mg/L. Equilibrium says
+ * less; time and fine particles say this. @source awwa-asce-wtpd ch. 11, davis-2010
+ */
+export const SETTLED_COLD = {
+  min: 0.03 / CALCIUM_CARBONATE_MOLAR_MASS,
+  max: 0.035 / CALCIUM_CARBONATE_MOLAR_MASS,
+} as const;
+
+export interface SodaSoftened {
+  /** The water left, calcite settled out. */
+  readonly water: Equilibrated;
+  /** Calcium and magnesium left at equilibrium, mol per kg of water. */
+  readonly hardness: number;
+  /**
+   * The same with what does not settle in a cold bucket, mol/kg: at least 30 (`min`) to 35 (`max`)
+   * mg/L of calcium carbonate, never more than the water began with. A litre is taken as a kg here.
+   */
+  readonly settled: { readonly min: number; readonly max: number };
+  /** Calcite thrown down, kg per kg of water. */
+  readonly sludge: number;
+}
+
+/**
+ * What a dose of washing soda makes of a water.
+ *
+ * Na₂CO₃ adds 2 Na⁺, one of carbon and 2 eq of alkalinity; calcite then comes out until it is just
+ * saturated, closed to the air. Magnesium stays: its carbonates do not form in a cold bucket and
+ * its hydroxide needs lime. `water` per kg of water, `soda` in mol/kg. 0–50 °C.
+ *
+ * @throws {DomainError} as `speciate`, and for a negative dose.
+ * @throws {NotConverged} rather than return an unbalanced water.
+ * @source plummer-busenberg-1982, wateq4f; awwa-asce-wtpd for what settles
+ */
+export function softenWithSoda(dose: {
+  readonly water: CarbonateWater;
+  readonly soda: number;
+}): SodaSoftened {
+  const { water: raw, soda } = dose;
+  demandSolutes(raw);
+  demand('soda', soda, 'count', { min: 0, max: 5 });
+  const water = equilibrateWithCalcite({
+    ...raw,
+    sodium: (raw.sodium ?? 0) + 2 * soda,
+    carbon: raw.carbon + soda,
+    alkalinity: raw.alkalinity + 2 * soda,
+  });
+  const stays = (limit: number) => {
+    const perKg = limit / 1000;
+    const calcium = Math.min(raw.calcium ?? 0, Math.max(water.calcium, perKg));
+    return calcium + water.magnesium;
+  };
+  return {
+    water,
+    hardness: water.calcium + water.magnesium,
+    settled: { min: stays(SETTLED_COLD.min), max: stays(SETTLED_COLD.max) },
+    sludge: Math.max(0, water.precipitated) * CALCIUM_CARBONATE_MOLAR_MASS,
+  };
+}
+
+/** The most soda ever tried in search of a target, mol/kg: some 10 g/L of soda ash. */
+const MOST_SODA = 0.1;
+
+/**
+ * How much washing soda brings a water to a hardness.
+ *
+ * `water` per kg of water, `target` calcium + magnesium in mol/kg. Returns the dose in mol/kg with
+ * what it makes, or `reached: false` with the least hardness soda can give, which is all the
+ * magnesium and a trace of calcium. A target above what is there needs no soda.
+ *
+ * @throws {DomainError} as `softenWithSoda`, and for a negative target.
+ * @throws {NotConverged} rather than return a dose that misses.
+ * @source plummer-busenberg-1982, wateq4f
+ */
+export function sodaForHardness(aim: {
+  readonly water: CarbonateWater;
+  readonly target: number;
+}):
+  | { readonly reached: true; readonly soda: number; readonly softened: SodaSoftened }
+  | { readonly reached: false; readonly least: number } {
+  const { water, target } = aim;
+  demand('target', target, 'count', { min: 0 });
+  const at = (soda: number) => softenWithSoda({ water, soda });
+  const untouched = at(0);
+  if (untouched.hardness <= target) return { reached: true, soda: 0, softened: untouched };
+  const excess = (soda: number) => at(soda).hardness - target;
+  const least = at(MOST_SODA).hardness;
+  if (least > target) return { reached: false, least };
+  const need = (water.calcium ?? 0) + Math.max(0, water.carbon - water.alkalinity);
+  let high = Math.min(MOST_SODA, need + 1e-4);
+  while (excess(high) > 0 && high < MOST_SODA) high = Math.min(MOST_SODA, high * 2);
+  const soda = root(excess, { low: 0, high }, { x: 1e-12, f: 1e-10 });
+  return { reached: true, soda, softened: at(soda) };
+}
+
+/**
+ * What weighing one form of washing soda for the other makes of the water.
+ *
+ * `soda` is the mol/kg meant; `meant` the form the recipe was for, `used` the one weighed out by
+ * its mass. Crystals for ash give 0.37 of the dose, ash for crystals 2.7 times it.
+ *
+ * @throws {DomainError} and {NotConverged} as `softenWithSoda`.
+ * @source iupac-atomic-weights (from memory)
+ */
+export function sodaMixUp(slip: {
+  readonly water: CarbonateWater;
+  readonly soda: number;
+  readonly meant: SodaForm;
+  readonly used: SodaForm;
+}): { readonly factor: number; readonly meant: SodaSoftened; readonly got: SodaSoftened } {
+  const factor = sodaMolarMass(slip.meant) / sodaMolarMass(slip.used);
+  return {
+    factor,
+    meant: softenWithSoda({ water: slip.water, soda: slip.soda }),
+    got: softenWithSoda({ water: slip.water, soda: slip.soda * factor }),
+  };
+}

@@ -1,0 +1,22 @@
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+
+/** Fields folded away until they are wanted, or until one of them needs the reader. */
+export function Folded({
+  name,
+  needed,
+  children,
+}: {
+  readonly name: string;
+  readonly needed: boolean;
+  readonly children: ComponentChildren;
+}) {
+  const [open, setOpen] = useState(false);
+  if (needed && !open) setOpen(true);
+  return (
+    <details class="folded" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{name}</summary>
+      {children}
+    </details>
+  );
+}

@@ -1,0 +1,150 @@
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
+import { area, curveMonotoneX, line } from 'd3-shape';
+import type { ComponentChildren } from 'preact';
+
+export const WIDTH = 420;
+export const HEIGHT = 260;
+const MARGIN = { top: 12, right: 14, bottom: 46, left: 50 } as const;
+
+export interface Axes {
+  readonly x: ScaleLinear<number, number>;
+  readonly y: ScaleLinear<number, number>;
+}
+
+export type Point = readonly [x: number, y: number];
+
+interface Props {
+  /** What the picture shows, with its main numbers: the text a screen reader gives. */
+  readonly words: string;
+  readonly caption: string;
+  /** The ends of each axis, in the unit shown. */
+  readonly x: readonly [number, number];
+  readonly y: readonly [number, number];
+  readonly xLabel: string;
+  readonly yLabel: string;
+  readonly children: (axes: Axes) => ComponentChildren;
+}
+
+/** A plot with two axes; what is drawn in it is given as parts: curves, bands, points, lines. */
+export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) {
+  const axes = {
+    x: scaleLinear(x, [MARGIN.left, WIDTH - MARGIN.right]),
+    y: scaleLinear(y, [HEIGHT - MARGIN.bottom, MARGIN.top]).nice(4),
+  };
+  const [left, right] = axes.x.range() as [number, number];
+  const [bottom, top] = axes.y.range() as [number, number];
+  return (
+    <figure class="fig">
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words}>
+        {axes.y.ticks(4).map((tick) => (
+          <g transform={`translate(0 ${axes.y(tick)})`}>
+            <path class="grid" d={`M${left} 0H${right}`} />
+            <text class="soft" x={left - 7} y="5" text-anchor="end">
+              {axes.y.tickFormat(4)(tick)}
+            </text>
+          </g>
+        ))}
+        {children(axes)}
+        <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
+        {axes.x.ticks(5).map((tick) => (
+          <g transform={`translate(${axes.x(tick)} ${bottom})`}>
+            <path class="tick" d="M0 0V5" />
+            <text class="soft" y="19" text-anchor="middle">
+              {axes.x.tickFormat(5)(tick)}
+            </text>
+          </g>
+        ))}
+        <text x={(left + right) / 2} y={HEIGHT - 6} text-anchor="middle">
+          {xLabel}
+        </text>
+        <text transform={`translate(12 ${(top + bottom) / 2}) rotate(-90)`} text-anchor="middle">
+          {yLabel}
+        </text>
+      </svg>
+      <figcaption>{caption}</figcaption>
+    </figure>
+  );
+}
+
+/** A smooth curve through points that rise along x. `dashed` sets a second curve apart. */
+export function Curve({
+  axes,
+  points,
+  dashed = false,
+}: {
+  readonly axes: Axes;
+  readonly points: readonly Point[];
+  readonly dashed?: boolean;
+}) {
+  const path = line<Point>(
+    ([x]) => axes.x(x),
+    ([, y]) => axes.y(y),
+  ).curve(curveMonotoneX);
+  return <path class={dashed ? 'curve dashed' : 'curve'} d={path(points as Point[]) ?? ''} />;
+}
+
+/** The space between two curves: [x, low, high]. */
+export function Band({
+  axes,
+  edges,
+}: {
+  readonly axes: Axes;
+  readonly edges: readonly (readonly [x: number, low: number, high: number])[];
+}) {
+  type Edge = readonly [number, number, number];
+  const path = area<Edge>(
+    ([x]) => axes.x(x),
+    ([, low]) => axes.y(low),
+    ([, , high]) => axes.y(high),
+  ).curve(curveMonotoneX);
+  return <path class="band" d={path(edges as Edge[]) ?? ''} />;
+}
+
+/** A point with its name beside it. */
+export function Dot({
+  axes,
+  at: [x, y],
+  label,
+  role = 'measured',
+}: {
+  readonly axes: Axes;
+  readonly at: Point;
+  readonly label: string;
+  readonly role?: 'plain' | 'target' | 'measured';
+}) {
+  const left = axes.x(x) > WIDTH * 0.62;
+  return (
+    <g>
+      <circle class={`marker ${role}`} cx={axes.x(x)} cy={axes.y(y)} r={role === 'plain' ? 4 : 6} />
+      <text
+        class={role === 'plain' ? '' : 'strong'}
+        x={axes.x(x) + (left ? -10 : 10)}
+        y={axes.y(y) - 9}
+        text-anchor={left ? 'end' : 'start'}
+      >
+        {label}
+      </text>
+    </g>
+  );
+}
+
+/** A level across the plot: a limit, a target. */
+export function Level({
+  axes,
+  y,
+  label,
+}: {
+  readonly axes: Axes;
+  readonly y: number;
+  readonly label: string;
+}) {
+  const [left, right] = axes.x.range() as [number, number];
+  return (
+    <g>
+      <path class="level" d={`M${left} ${axes.y(y)}H${right}`} />
+      <text class="soft" x={right} y={axes.y(y) - 5} text-anchor="end">
+        {label}
+      </text>
+    </g>
+  );
+}
