@@ -91,6 +91,9 @@ export async function wakeWorksheets(page: Page): Promise<void> {
     }
     scrollTo({ top: 0, behavior: 'instant' });
   });
-  // Astro takes the mark `ssr` off an island when it has come alive.
-  await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="visible"]'));
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll<HTMLElement>('[data-island]')]
+      .filter((place) => place.checkVisibility())
+      .every((place) => place.dataset.awake === 'yes'),
+  );
 }

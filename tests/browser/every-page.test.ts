@@ -28,11 +28,17 @@ function overflow(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const { clientWidth, scrollWidth } = document.documentElement;
     if (scrollWidth <= clientWidth) return [];
+    const scrolls = (e: Element | null): boolean =>
+      e !== null &&
+      e !== document.body &&
+      (getComputedStyle(e).overflowX !== 'visible' || scrolls(e.parentElement));
     const out = [...document.body.querySelectorAll('*')].filter(
-      (e) => e.getBoundingClientRect().right > clientWidth + 0.5,
+      (e) => e.getBoundingClientRect().right > clientWidth + 0.5 && !scrolls(e.parentElement),
     );
-    const names = out.slice(0, 5).map((e) => `${e.tagName.toLowerCase()}.${e.className}`);
-    return [`${scrollWidth} px wide on a screen of ${clientWidth}: ${names.join(', ')}`];
+    const names = out
+      .slice(0, 5)
+      .map((e) => [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`));
+    return [`wider than the screen (${scrollWidth} px): ${names.join(', ')}`];
   });
 }
 
@@ -58,19 +64,33 @@ describe('every page', () => {
     await page.setViewportSize({ width: 1280, height: 900 });
     await opened.go(path);
     await wakeWorksheets(page);
-    const found: string[] = [];
+    const found = new Map<string, string[]>();
+    const note = (shown: string, list: string[]) => {
+      for (const fault of list) found.set(fault, [...(found.get(fault) ?? []), shown]);
+    };
     for (const width of [1280, 360]) {
       await page.setViewportSize({ width, height: 900 });
       for (const colorScheme of ['light', 'dark'] as const) {
         await page.emulateMedia({ colorScheme });
-        const here = await faults(page);
-        found.push(...here.map((fault) => `${colorScheme}, ${width} px: ${fault}`));
+        note(`${colorScheme} ${width} px`, await faults(page));
       }
     }
     for (const width of [360, 320]) {
       await page.setViewportSize({ width, height: 900 });
-      found.push(...(await overflow(page)));
+      note(`${width} px`, await overflow(page));
     }
-    expect([...complaints, ...found]).toEqual([]);
+    const lines = [...found].map(([fault, shown]) => `${shown.join(', ')}: ${fault}`);
+    expect([...complaints, ...lines]).toEqual([]);
+  });
+
+  test('read complete with scripts off', async () => {
+    const plain = await openPage('', { javaScript: false, width: 360 });
+    for (const path of site.pages) {
+      await plain.go(path);
+      const main = await plain.page.locator('main').textContent();
+      expect(main?.trim().length, path).toBeGreaterThan(80);
+    }
+    expect(plain.complaints).toEqual([]);
+    await plain.close();
   });
 });
