@@ -11,6 +11,8 @@ export default defineConfig({
   site: process.env.SITE_URL ?? 'http://localhost:4321',
   base,
   trailingSlash: 'always',
+  // Astro's own way of compressing eats the space where a line ends between two inline elements.
+  compressHTML: true,
   outDir: process.env.OUT_DIR ?? './dist',
   markdown: {
     syntaxHighlight: false,
