@@ -13,38 +13,58 @@ export interface LogisticFit {
 /** The exponents the fit may try. A fit that ends at either end has not found one. */
 const EXPONENTS = { min: 0.02, max: 60 } as const;
 
+/** The library has no test for rest, so it runs in short rounds and we look after each. */
+const ROUND = 12;
+const ROUNDS = 25;
+
 /**
  * Least squares on v itself (every reading as sure as any other). Undefined when no single curve
- * is a minimum: the search ran to the end of the exponents, or stopped on a slope.
+ * is a minimum: the search ran to the end of the exponents, or did not come to rest.
  */
 export function fitLogistic(x: readonly number[], v: readonly number[]): LogisticFit | undefined {
-  const model =
-    ([u = 0, n = 0]: number[]) =>
-    (at: number) =>
-      1 / (1 + Math.exp(-n * (at - u)));
-  const gradient = (constants: number[]) => (at: number) => {
-    const [u = 0, n = 0] = constants;
-    const value = model(constants)(at);
-    const bell = value * (1 - value);
-    return [-n * bell, (at - u) * bell];
-  };
-  const found = levenbergMarquardt({ x, y: v }, model, {
-    initialValues: start(x, v),
-    minValues: [-100, EXPONENTS.min],
-    maxValues: [100, EXPONENTS.max],
-    jacobianFunction: gradient,
-    damping: 1e-3,
-    errorTolerance: 1e-16,
-    maxIterations: 300,
-  });
-  const [u = 0, n = 0] = found.parameterValues;
-  if (!(n > EXPONENTS.min * 1.01 && n < EXPONENTS.max * 0.99)) return undefined;
+  let constants: readonly [number, number] = start(x, v);
+  for (let round = 0; round < ROUNDS; round++) {
+    const { parameterValues } = levenbergMarquardt({ x, y: v }, model, {
+      initialValues: constants,
+      minValues: [-100, EXPONENTS.min],
+      maxValues: [100, EXPONENTS.max],
+      jacobianFunction: gradient,
+      damping: 1e-3,
+      errorTolerance: 1e-16,
+      maxIterations: ROUND,
+    });
+    constants = [parameterValues[0]!, parameterValues[1]!];
+    const fit = atRest(x, v, constants);
+    if (fit) return fit;
+  }
+  return undefined;
+}
 
-  let squares = 0;
-  let [uu, un, nn, slopeU, slopeN] = [0, 0, 0, 0, 0];
+const model =
+  ([u = 0, n = 0]: readonly number[]) =>
+  (x: number) =>
+    1 / (1 + Math.exp(-n * (x - u)));
+
+function gradient(constants: readonly number[]): (x: number) => number[] {
+  const [u = 0, n = 0] = constants;
+  return (x) => {
+    const value = model(constants)(x);
+    const bell = value * (1 - value);
+    return [-n * bell, (x - u) * bell];
+  };
+}
+
+/** The fit, if the search has come to rest at a minimum inside the exponents. */
+function atRest(
+  x: readonly number[],
+  v: readonly number[],
+  constants: readonly [number, number],
+): LogisticFit | undefined {
+  const [u, n] = constants;
+  let [squares, uu, un, nn, slopeU, slopeN] = [0, 0, 0, 0, 0, 0];
   for (const [i, at] of x.entries()) {
-    const [du = 0, dn = 0] = gradient([u, n])(at);
-    const left = v[i]! - model([u, n])(at);
+    const [du = 0, dn = 0] = gradient(constants)(at);
+    const left = v[i]! - model(constants)(at);
     squares += left ** 2;
     slopeU += du * left;
     slopeN += dn * left;
@@ -56,14 +76,11 @@ export function fitLogistic(x: readonly number[], v: readonly number[]): Logisti
   const still = (slope: number, size: number) =>
     Math.abs(slope) <= Math.sqrt(size) * (1e-5 * Math.sqrt(squares) + 1e-7);
   if (!still(slopeU, uu) || !still(slopeN, nn)) return undefined;
+  if (n < EXPONENTS.min * 1.01 || n > EXPONENTS.max * 0.99) return undefined;
   const determinant = uu * nn - un ** 2;
   if (!(determinant > 1e-12 * uu * nn)) return undefined;
-  return {
-    u,
-    n,
-    squares,
-    inverse: { uu: nn / determinant, un: -un / determinant, nn: uu / determinant },
-  };
+  const inverse = { uu: nn / determinant, un: -un / determinant, nn: uu / determinant };
+  return { u, n, squares, inverse };
 }
 
 /** A straight line through the log-odds of the readings, away from 0 and 1 where these run off. */

@@ -28,24 +28,28 @@ function readings(jar: Jar, error: number, seed: number): DrainageReading[] {
 
 const holds = ({ low, high }: Bounded, truth: number) => low <= truth && truth <= high;
 
-/** Fits 400 jars read with seeded errors and counts what was claimed and how often it was true. */
+const TRIALS = 1000;
+
+/** Fits jars read with seeded errors: how often a fit was offered, and each of its bounds false. */
 function trials(jar: Jar, error: number) {
   let supported = 0;
-  let wrong = 0;
   let sumN = 0;
-  for (let seed = 1; seed <= 400; seed++) {
+  const wrong = { exponent: 0, constant: 0, halfTime: 0, quarterTime: 0 };
+  for (let seed = 1; seed <= TRIALS; seed++) {
     const fit = fitDrainage({ readings: readings(jar, error, 7919 * seed), readingError: error });
     if (!fit.supported) continue;
     supported++;
     sumN += fit.exponent.value;
-    const all =
-      holds(fit.exponent, jar.exponent) &&
-      holds(fit.constant, jar.halfTime ** jar.exponent) &&
-      holds(fit.halfTime, jar.halfTime) &&
-      holds(fit.quarterTime, jar.halfTime * 3 ** (-1 / jar.exponent));
-    if (!all) wrong++;
+    if (!holds(fit.exponent, jar.exponent)) wrong.exponent++;
+    if (!holds(fit.constant, jar.halfTime ** jar.exponent)) wrong.constant++;
+    if (!holds(fit.halfTime, jar.halfTime)) wrong.halfTime++;
+    if (!holds(fit.quarterTime, jar.halfTime * 3 ** (-1 / jar.exponent))) wrong.quarterTime++;
   }
-  return { supported: supported / 400, wrong: wrong / 400, meanN: sumN / supported };
+  return {
+    supported: supported / TRIALS,
+    wrong: Math.max(...Object.values(wrong)) / TRIALS,
+    meanN: sumN / supported,
+  };
 }
 
 describe('fitting the drainage of a foam', () => {
@@ -84,7 +88,7 @@ describe('fitting the drainage of a foam', () => {
     const { supported, wrong, meanN } = trials(jar, error);
     expect(supported).toBeGreaterThan(0.95);
     expect(Math.abs(meanN / jar.exponent - 1)).toBeLessThan(0.02);
-    expect(wrong).toBeLessThan(0.08); // four bounds at 95 %, strongly correlated
+    expect(wrong).toBeLessThan(0.05);
   });
 
   test.each<[string, Jar, number]>([

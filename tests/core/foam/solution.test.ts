@@ -47,3 +47,67 @@ describe('foaming solution', () => {
     expect(() => foamingSolution({ ...foam, foamDensity: 1000 })).toThrow('foamDensity');
   });
 });
+
+describe('foaming solution, stated and lost in other ways', () => {
+  const foam = { foamVolume: 0.06, foamDensity: 80 };
+
+  test('1 in 41 is 1 : 40, and 2.5 % is 1 : 39', () => {
+    const parts = foamingSolution({ ...foam, partsWater: 40 });
+    const oneIn = foamingSolution({ ...foam, dilution: { convention: 'one-in', stated: 41 } });
+    expect(oneIn.concentrateMass).toBeCloseTo(parts.concentrateMass, 12);
+    const percent = foamingSolution({
+      ...foam,
+      dilution: { convention: 'percent-volume', stated: 0.025 },
+    });
+    expect(percent.waterVolume / percent.concentrateVolume).toBeCloseTo(39, 9);
+    const byMass = foamingSolution({
+      ...foam,
+      dilution: { convention: 'percent-mass', stated: 0.025 },
+    });
+    expect(byMass.concentrateMass / byMass.solutionMass).toBeCloseTo(0.025, 12);
+  });
+
+  test('a primed hose takes its own volume of the same solution', () => {
+    fc.assert(
+      fc.property(wanted, fc.double({ min: 0, max: 0.01, noNaN: true }), (w, priming) => {
+        const plain = foamingSolution(w);
+        const primed = foamingSolution({ ...w, priming });
+        expect(primed.solutionVolume - plain.solutionVolume).toBeCloseTo(priming, 9);
+        expect(primed.concentrateMass / primed.solutionMass).toBeCloseTo(
+          plain.concentrateMass / plain.solutionMass,
+          9,
+        );
+      }),
+    );
+  });
+
+  test('make-up leaves as much soap as soft water would, litre for litre of water', () => {
+    fc.assert(
+      fc.property(
+        wanted,
+        fc.double({ min: 0, max: 3, noNaN: true }),
+        fc.double({ min: 0.05, max: 1, noNaN: true }),
+        (w, lost, content) => {
+          const soft = foamingSolution(w);
+          const hard = foamingSolution({ ...w, soap: { lost, content } });
+          const left = content * hard.concentrateMass - lost * hard.waterVolume;
+          expect(left / hard.waterVolume).toBeCloseTo(
+            (content * soft.concentrateMass) / soft.waterVolume,
+            7,
+          );
+          expect(hard.soapMakeUp * content).toBeCloseTo(lost * hard.waterVolume, 9);
+          expect(hard.concentrateMass + hard.glycerolMass + hard.waterMass).toBeCloseTo(
+            soft.solutionMass,
+            9,
+          );
+        },
+      ),
+    );
+  });
+
+  test('refuses a concentrate without soap to make up from, and a hose of less than nothing', () => {
+    const soap = { lost: 1, content: 0 };
+    expect(() => foamingSolution({ ...foam, partsWater: 40, soap })).toThrow('content');
+    expect(() => foamingSolution({ ...foam, partsWater: 40, priming: -1 })).toThrow('priming');
+  });
+});
