@@ -18,7 +18,7 @@ export interface Part {
  * (see `blendWaters`). No range is published: it is a balance.
  *
  * @throws {DomainError} for no parts, a negative amount, or amounts that add up to nothing.
- * @source derivation
+ * @source definition
  */
 export function blendOf(parts: readonly Part[]): number {
   let [amount, carried] = [0, 0];
@@ -48,7 +48,7 @@ export type BlendToTarget =
  * most any blend of them can have.
  *
  * @throws {DomainError} for no waters, or a volume that is not positive.
- * @source derivation
+ * @source definition
  */
 export function blendToTarget(aim: {
   readonly values: readonly number[];
@@ -93,7 +93,7 @@ const CONSERVED = [
  *
  * @throws {DomainError} for masses that are not positive, or an unsaid chloride in only some.
  * @throws {NotConverged} as `speciate`.
- * @source derivation; plummer-busenberg-1982, wateq4f
+ * @source definition; plummer-busenberg-1982, wateq4f
  */
 export function blendWaters(
   parts: readonly { readonly mass: number; readonly water: CarbonateWater }[],

@@ -1,5 +1,8 @@
+import { MOLAR_MASS_CALCIUM_CARBONATE, MOLAR_MASS_CALCIUM_OXIDE } from '../quantity/constants.ts';
+
 /** Molar masses, kg/mol, from IUPAC's atomic weights. @source iupac-atomic-weights (from memory) */
 export const MOLAR_MASS = {
+  calciumCarbonate: MOLAR_MASS_CALCIUM_CARBONATE / 1000,
   sodium: 0.022989769,
   potassium: 0.0390983,
   chloride: 0.03545,
@@ -8,7 +11,7 @@ export const MOLAR_MASS = {
   bicarbonate: 0.061016,
   carbonate: 0.060008,
   carbonDioxide: 0.0440095,
-  calciumOxide: 0.0560774,
+  calciumOxide: MOLAR_MASS_CALCIUM_OXIDE / 1000,
   calciumHydroxide: 0.0740927,
   calciumChloride: 0.110978,
   sodiumChloride: 0.0584428,

@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import { CALCIUM_CARBONATE_MOLAR_MASS } from './hardness-class.ts';
+import { MOLAR_MASS } from './molar-masses.ts';
 
 /** Molar masses of the fatty-acid soaps, kg/mol. @source iupac-atomic-weights (from memory) */
 export const SOAPS = {
@@ -26,7 +26,7 @@ export const EMPIRICAL_SOAP_LOSS = 12;
  * ratio, and no figure for them is known here.
  *
  * @throws {DomainError} for a negative hardness.
- * @source stoichiometry; frankland (from memory), utah-soap-item
+ * @source soap-stoichiometry; frankland (from memory), utah-soap-item
  */
 export function soapLost(water: { readonly hardness: number; readonly soap: Soap }): {
   readonly stoichiometric: number;
@@ -35,7 +35,7 @@ export function soapLost(water: { readonly hardness: number; readonly soap: Soap
   demand('hardness', water.hardness, 'hardness', { min: 0 });
   return {
     stoichiometric: 2 * water.hardness * SOAPS[water.soap],
-    empirical: water.hardness * CALCIUM_CARBONATE_MOLAR_MASS * EMPIRICAL_SOAP_LOSS,
+    empirical: water.hardness * MOLAR_MASS.calciumCarbonate * EMPIRICAL_SOAP_LOSS,
   };
 }
 
@@ -47,7 +47,7 @@ export function soapLost(water: { readonly hardness: number; readonly soap: Soap
  * leaves as much as was meant.
  *
  * @throws {DomainError} for a dose that is not positive or a negative loss.
- * @source derivation
+ * @source definition
  */
 export function soapLeft(solution: { readonly dose: number; readonly lost: number }): {
   readonly share: number;
@@ -89,5 +89,5 @@ export function clarkHardness({ soap }: { readonly soap: number }): number {
   return degrees * GERMAN_DEGREE;
 }
 
-/** One °dH, 10 mg/L of CaO, in mol/m³. @source karrasch-eckert-2009 */
-const GERMAN_DEGREE = 0.01 / 0.0560774;
+/** One °dH, 10 mg/L of CaO, in mol/m³. @source karrasch-2009 */
+const GERMAN_DEGREE = 0.01 / MOLAR_MASS.calciumOxide;

@@ -25,7 +25,7 @@ export interface Report {
  * its `dissolved` salts (kg/m³), the difference is exact.
  *
  * @throws {DomainError} outside 0–100 °C, or when more is dissolved than the sample weighs.
- * @source derivation
+ * @source definition
  */
 export function waterPerVolume(sample: {
   readonly temperature: number;
@@ -47,7 +47,7 @@ export function waterPerVolume(sample: {
  * other anions: neither pairs with anything here.
  *
  * @throws {DomainError} for a negative concentration.
- * @source derivation
+ * @source definition
  */
 export function solutesFromReport(report: Report, perVolume = waterPerVolume(report)): Solutes {
   const molal = (name: keyof Report, molarMass: number): number => {

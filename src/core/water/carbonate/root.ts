@@ -7,7 +7,7 @@ import { NotConverged } from './not-converged.ts';
  * away. Stops when the bracket or f is within the tolerances given.
  *
  * @throws {NotConverged} when f has the same sign at both ends, or after 200 steps.
- * @source standard numerical method
+ * @source definition
  */
 export function root(
   f: (x: number) => number,

@@ -1,10 +1,9 @@
 import { demand } from '../../domain-error.ts';
-import { CALCIUM_CARBONATE_MOLAR_MASS } from '../hardness-class.ts';
 import { MOLAR_MASS } from '../molar-masses.ts';
 
 /** Salt to regenerate a softener, kg per eq of hardness: 0.3 lb a kilograin. @source ten-states-standards 4.4.2 */
 export const SALT_PER_EQUIVALENT =
-  (0.3 * 0.45359237) / ((1000 * 64.79891e-6) / (CALCIUM_CARBONATE_MOLAR_MASS / 2));
+  (0.3 * 0.45359237) / ((1000 * 64.79891e-6) / (MOLAR_MASS.calciumCarbonate / 2));
 
 /**
  * How long a softener lasts and what it costs in salt and sodium.
@@ -15,7 +14,7 @@ export const SALT_PER_EQUIVALENT =
  * `sodiumAdded` kg/m³, two Na⁺ for each Ca²⁺ or Mg²⁺. The alkalinity does not change.
  *
  * @throws {DomainError} for a capacity or hardness that is not positive, or more coming through.
- * @source derivation; ten-states-standards for the salt
+ * @source definition; ten-states-standards for the salt
  */
 export function ionExchange(softener: {
   readonly capacity: number;

@@ -1,5 +1,4 @@
 import { demand } from '../../domain-error.ts';
-import { CALCIUM_CARBONATE_MOLAR_MASS } from '../hardness-class.ts';
 import { MOLAR_MASS } from '../molar-masses.ts';
 
 /**
@@ -79,14 +78,14 @@ export function limeSodaForIons(water: {
 }
 
 /** Magnesium hydroxide that stays in practice, mol/m³: 10 mg/L as CaCO₃. @source awwa-asce-wtpd ch. 11 */
-export const MAGNESIUM_LEFT = 0.01 / CALCIUM_CARBONATE_MOLAR_MASS;
+export const MAGNESIUM_LEFT = 0.01 / MOLAR_MASS.calciumCarbonate;
 /** Magnesium a softened water may keep without harm to heaters, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
-export const MAGNESIUM_ALLOWED = 0.04 / CALCIUM_CARBONATE_MOLAR_MASS;
+export const MAGNESIUM_ALLOWED = 0.04 / MOLAR_MASS.calciumCarbonate;
 /** Least hardness lime-soda leaves in practice, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
-export const LIME_SODA_LEAST = 0.04 / CALCIUM_CARBONATE_MOLAR_MASS;
+export const LIME_SODA_LEAST = 0.04 / MOLAR_MASS.calciumCarbonate;
 
-const LEAST_EXCESS = 0.02 / CALCIUM_CARBONATE_MOLAR_MASS;
-const MOST_EXCESS = 0.04 / CALCIUM_CARBONATE_MOLAR_MASS;
+const LEAST_EXCESS = 0.02 / MOLAR_MASS.calciumCarbonate;
+const MOST_EXCESS = 0.04 / MOLAR_MASS.calciumCarbonate;
 
 /**
  * A waterworks' doses to a target hardness, in mol/m³ of Ca(OH)₂ and Na₂CO₃.
@@ -136,7 +135,7 @@ export function limeSodaResidual(water: {
   readonly carbonateLeft?: number;
 }): number {
   const { nonCarbonate, excessLime, sodaRemoves = 0 } = water;
-  const { carbonateLeft = 0.035 / CALCIUM_CARBONATE_MOLAR_MASS } = water;
+  const { carbonateLeft = 0.035 / MOLAR_MASS.calciumCarbonate } = water;
   demand('nonCarbonate', nonCarbonate, 'hardness', { min: 0 });
   demand('sodaRemoves', sodaRemoves, 'hardness', { min: 0, max: nonCarbonate });
   demand('carbonateLeft', carbonateLeft, 'hardness', { min: 0 });

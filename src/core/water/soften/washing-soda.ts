@@ -2,7 +2,6 @@ import { demand } from '../../domain-error.ts';
 import { type Equilibrated, equilibrateWithCalcite } from '../carbonate/equilibrate.ts';
 import { root } from '../carbonate/root.ts';
 import { type CarbonateWater, demandSolutes } from '../carbonate/water.ts';
-import { CALCIUM_CARBONATE_MOLAR_MASS } from '../hardness-class.ts';
 import { MOLAR_MASS } from '../molar-masses.ts';
 
 /** How washing soda is sold: without water (soda ash) or as crystals with ten of it. */
@@ -33,8 +32,8 @@ const sodaMolarMass = (form: SodaForm) =>
  * less; time and fine particles say this. @source awwa-asce-wtpd ch. 11, davis-2010
  */
 export const SETTLED_COLD = {
-  min: 0.03 / CALCIUM_CARBONATE_MOLAR_MASS,
-  max: 0.035 / CALCIUM_CARBONATE_MOLAR_MASS,
+  min: 0.03 / MOLAR_MASS.calciumCarbonate,
+  max: 0.035 / MOLAR_MASS.calciumCarbonate,
 } as const;
 
 export interface SodaSoftened {
@@ -84,7 +83,7 @@ export function softenWithSoda(dose: {
     water,
     hardness: water.calcium + water.magnesium,
     settled: { min: stays(SETTLED_COLD.min), max: stays(SETTLED_COLD.max) },
-    sludge: Math.max(0, water.precipitated) * CALCIUM_CARBONATE_MOLAR_MASS,
+    sludge: Math.max(0, water.precipitated) * MOLAR_MASS.calciumCarbonate,
   };
 }
 
