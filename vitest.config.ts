@@ -10,7 +10,7 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'unit',
-          include: ['tests/{core,published,worksheets,house}/**/*.test.{ts,tsx}'],
+          include: ['tests/{core,published,worksheets,bench,house}/**/*.test.{ts,tsx}'],
           environment: 'node',
         },
       },

@@ -38,9 +38,7 @@ export type KeptResults = Readonly<Record<string, Kept>>;
 const LONGEST_TEXT = 200;
 const MOST_ROWS = 40;
 
-const unitIds = new Set(
-  Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)),
-);
+const unitIds = new Set(Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)));
 
 const isText = (x: unknown): x is string => typeof x === 'string' && x.length <= LONGEST_TEXT;
 const isUnit = (x: unknown): x is string => isText(x) && unitIds.has(x);

@@ -23,11 +23,11 @@ export function fromFragment(fragment: string): Carried | undefined {
   const match = FRAGMENT.exec(fragment);
   if (!match) return refuse('it was cut short or altered on the way');
   const [, version, body] = match;
-  if (version !== '1') return refuse(`it was made by another version (${version}) of this handbook`);
+  if (version !== '1')
+    return refuse(`it was made by another version (${version}) of this handbook`);
   try {
-    const bytes = Uint8Array.from(
-      atob(body!.replaceAll('-', '+').replaceAll('_', '/')),
-      (char) => char.charCodeAt(0),
+    const bytes = Uint8Array.from(atob(body!.replaceAll('-', '+').replaceAll('_', '/')), (char) =>
+      char.charCodeAt(0),
     );
     const entries: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
     if (typeof entries !== 'object' || entries === null || Array.isArray(entries))

@@ -18,7 +18,10 @@ export const $entries = persistentMap<Record<string, Entry>>(
 export const $kept = persistentMap<Record<string, Kept>>(
   KEYS.kept,
   {},
-  { encode: (kept: Kept) => JSON.stringify(kept), decode: (text: string) => decode(text, isKept) as Kept },
+  {
+    encode: (kept: Kept) => JSON.stringify(kept),
+    decode: (text: string) => decode(text, isKept) as Kept,
+  },
 );
 
 /** The system of units in force on the whole site. */

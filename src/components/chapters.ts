@@ -31,7 +31,13 @@ export async function readChapters(): Promise<readonly Chapter[]> {
       for (const { id, data } of pages)
         if (data.order === undefined) throw new Error(`content/chapters/${id}.mdx has no 'order'`);
       pages.sort((a, b) => a.data.order! - b.data.order!);
-      return { id, name: chapter, at: chapterOrder, opening: page(opening), pages: pages.map(page) };
+      return {
+        id,
+        name: chapter,
+        at: chapterOrder,
+        opening: page(opening),
+        pages: pages.map(page),
+      };
     })
     .sort((a, b) => a.at - b.at);
 }

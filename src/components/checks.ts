@@ -13,7 +13,12 @@ export function inSourceUnit(row: Row, answer: Answer, { ours, expected, differe
     .map(([name, value]) => `${name} ${listed(value)}`)
     .join('; ');
   if (answer.gives === 'text')
-    return { given, published: listed(row.expected), ours: String(ours), difference: ours === expected ? 'none' : 'differs' };
+    return {
+      given,
+      published: listed(row.expected),
+      ours: String(ours),
+      difference: ours === expected ? 'none' : 'differs',
+    };
   const unit = unitOfRow(row.expected, answer.gives);
   const inUnit = (si: number) => (unit ? toUnit(si, unit.kind, unit.id) : si);
   const zero = inUnit(0);
@@ -21,13 +26,16 @@ export function inSourceUnit(row: Row, answer: Answer, { ours, expected, differe
   return {
     given,
     published: listed(row.expected),
-    ours: [ours].flat().map((x) => digits(Number(x))).join('; ') + (unit ? `\u00a0${unit.symbol}` : ''),
+    ours:
+      [ours]
+        .flat()
+        .map((x) => digits(Number(x)))
+        .join('; ') + (unit ? `\u00a0${unit.symbol}` : ''),
     difference: formatNumber(inUnit(difference) - zero, { significant: 2 }),
   };
 }
 
-const listed = (given: Given): string =>
-  Array.isArray(given) ? given.join('; ') : String(given);
+const listed = (given: Given): string => (Array.isArray(given) ? given.join('; ') : String(given));
 
 function unitOfRow(expected: Given, sort: Sort) {
   if (PLAIN.includes(sort) || typeof expected !== 'string') return undefined;

@@ -6,8 +6,8 @@ import { inputId, isShown, type Reading, readWorksheet } from './engine/read.ts'
 import { speaker } from './engine/say.ts';
 import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
-import { NumberInput } from './parts/NumberInput.tsx';
 import { Folded } from './parts/Folded.tsx';
+import { NumberInput } from './parts/NumberInput.tsx';
 import { Results, worded } from './parts/Results.tsx';
 import { RowsInput } from './parts/RowsInput.tsx';
 import { Table } from './parts/Table.tsx';
@@ -125,7 +125,9 @@ export function WorksheetView({ sheet, formulas }: Props) {
       )}
       <Working
         formulas={formulas}
-        put={answered.ok ? sheet.working.map((s) => s.put(answered.values, answered.result, say)) : []}
+        put={
+          answered.ok ? sheet.working.map((s) => s.put(answered.values, answered.result, say)) : []
+        }
       />
       <p class="unseen" role="status">
         {announced}
@@ -136,7 +138,8 @@ export function WorksheetView({ sheet, formulas }: Props) {
 
 /** In place of results that cannot be worked out: what is wrong, with a way to each field. */
 function Withheld({ problems }: { readonly problems: Unanswered['problems'] }) {
-  if (problems.length === 0) return <p class="withheld">Waiting for a whole number to work with…</p>;
+  if (problems.length === 0)
+    return <p class="withheld">Waiting for a whole number to work with…</p>;
   return (
     <div class="withheld">
       <p>Not worked out yet:</p>

@@ -36,7 +36,10 @@ for (const table of tables) {
       const answer = answers[row.asks];
       expect(answer, `nothing answers '${row.asks}'`).toBeDefined();
       const { holds, ours, expected, tolerance } = compare(row, answer!);
-      expect(holds, `ours ${ours}, expected ${expected} ± ${tolerance} (SI)${row.wrong ? ', known wrong' : ''}`).toBe(true);
+      expect(
+        holds,
+        `ours ${ours}, expected ${expected} ± ${tolerance} (SI)${row.wrong ? ', known wrong' : ''}`,
+      ).toBe(true);
     });
   });
 }

@@ -76,9 +76,13 @@ export function compare(row: Row, answer: Answer): Compared {
   }
   const theirs = [expected].flat() as number[];
   const mine = [ours].flat() as number[];
-  if (theirs.length !== mine.length) throw new Error(`${row.id}: ${mine.length} answers, not ${theirs.length}`);
+  if (theirs.length !== mine.length)
+    throw new Error(`${row.id}: ${mine.length} answers, not ${theirs.length}`);
   const gaps = mine.map((x, i) => x - theirs[i]!);
-  const difference = gaps.reduce((worst, gap) => (Math.abs(gap) > Math.abs(worst) ? gap : worst), 0);
+  const difference = gaps.reduce(
+    (worst, gap) => (Math.abs(gap) > Math.abs(worst) ? gap : worst),
+    0,
+  );
   const tolerance = readTolerance(row, answer.gives, theirs);
   // A last digit lost to binary arithmetic is not a disagreement.
   const slack = 1e-12 * Math.max(...theirs.map(Math.abs));
@@ -99,7 +103,8 @@ function read(given: Given, sort: Sort, what: string): Given {
 
 function readQuantity(text: string, kind: Kind, what: string): number {
   const parsed = parseQuantity(text, kind);
-  if (!parsed.ok) throw new Error(`${what} '${text}' cannot be read as ${kind}: ${parsed.problem.code}`);
+  if (!parsed.ok)
+    throw new Error(`${what} '${text}' cannot be read as ${kind}: ${parsed.problem.code}`);
   return parsed.value;
 }
 

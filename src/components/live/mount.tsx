@@ -9,7 +9,10 @@ export function mount(
   part: AnyWorksheet & ComponentType,
 ): void {
   const Part = part as ComponentType;
-  hydrate(kind === 'live' ? <Part /> : <WorksheetView sheet={part} formulas={formulas(place)} />, place);
+  hydrate(
+    kind === 'live' ? <Part /> : <WorksheetView sheet={part} formulas={formulas(place)} />,
+    place,
+  );
 }
 
 /** The formulas were typeset at build time; what stands in the page is what is kept. */

@@ -11,7 +11,11 @@ interface Found {
 }
 interface Index {
   options(options: { readonly baseUrl?: string; readonly excerptLength?: number }): Promise<void>;
-  debouncedSearch(words: string, options: object, wait: number): Promise<{
+  debouncedSearch(
+    words: string,
+    options: object,
+    wait: number,
+  ): Promise<{
     readonly results: readonly { readonly data: () => Promise<Found> }[];
   } | null>;
 }
@@ -149,7 +153,7 @@ function option(page: Found, id: string): HTMLElement {
   const words = document.createElement('span');
   // The index marks the words it found with <mark>; the rest of an excerpt is escaped text.
   words.innerHTML = best?.excerpt ?? page.excerpt;
-  if (best && best.title && best.title !== page.meta.title) {
+  if (best?.title && best.title !== page.meta.title) {
     const where = document.createElement('em');
     where.textContent = best.title;
     link.append(title, where, words);

@@ -1,4 +1,4 @@
-import { DomainError } from '../../core/domain-error.ts';
+import type { DomainError } from '../../core/domain-error.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type Parsed, parseQuantity } from '../../core/quantity/parse.ts';
 import type { NumberField } from '../fields.ts';
@@ -47,7 +47,7 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
     return read?.ok ? read.value : undefined;
   };
   const words = (si: number) =>
-    say(si, field.kind, { significant: 4, ...(field.units && { units: field.units }) });
+    say(si, field.kind, { plain: true, ...(field.units && { units: field.units }) });
   const min = bound(field.min);
   const max = bound(field.max);
   const read = `${field.label}: read ${words(value)};`;
@@ -61,11 +61,13 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
 /** The sentence for a refusal by core that no worksheet words itself. */
 export function refused(error: DomainError, label: string, say: Say): string {
   const { min, max, aboveMin, belowMax } = error.allowed;
-  const words = (si: number) => say(si, error.kind, { significant: 4 });
+  const words = (si: number) => say(si, error.kind, { plain: true });
   const ends = [
     min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${words(min)}`,
     max !== undefined && `${belowMax ? 'less than' : 'at most'} ${words(max)}`,
   ].filter(Boolean);
-  const read = Number.isFinite(error.value) ? `read ${words(error.value)}` : 'came out as no number';
+  const read = Number.isFinite(error.value)
+    ? `read ${words(error.value)}`
+    : 'came out as no number';
   return `${label}: ${read}; it must be ${ends.join(' and ') || 'a finite number'}.`;
 }

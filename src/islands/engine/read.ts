@@ -131,10 +131,7 @@ function readNumber(
     value: parsed.value,
     echo: plain
       ? undefined
-      : say(parsed.value, field.kind, {
-          significant: 4,
-          ...(field.units && { units: field.units }),
-        }),
+      : say(parsed.value, field.kind, { plain: true, ...(field.units && { units: field.units }) }),
     onOffer,
     from: undefined,
     problem: outOfBounds(field, parsed.value, say) ?? pm.problem,
@@ -148,7 +145,8 @@ function readPlusMinus(
   kept: number | undefined,
   say: Say,
 ) {
-  if (field.plusMinus === undefined) return { pmText: undefined, pm: kept ?? 0, problem: undefined };
+  if (field.plusMinus === undefined)
+    return { pmText: undefined, pm: kept ?? 0, problem: undefined };
   // A ± on a temperature is a difference, not a point on the scale.
   const kind = field.kind === 'temperature' ? 'temperatureDifference' : field.kind;
   const typed = entry?.p;
@@ -171,7 +169,8 @@ function readPlusMinus(
     };
   const negative = parsed.value < 0;
   return {
-    pmText: typed !== undefined && unit === typedIn ? typed : formatPlain(parsed.value, kind, unit, 3),
+    pmText:
+      typed !== undefined && unit === typedIn ? typed : formatPlain(parsed.value, kind, unit, 3),
     pm: negative ? 0 : parsed.value,
     problem: negative
       ? `± of ${field.label}: read ${say(parsed.value, kind)}; it must be at least 0.`
@@ -235,7 +234,10 @@ const choices = (fields: Readonly<Record<string, FieldReading>>) =>
   );
 
 /** Whether a field is shown, given the choices made beside it. */
-export const isShown = (when: When | undefined, chosen: Readonly<Record<string, string>>): boolean =>
+export const isShown = (
+  when: When | undefined,
+  chosen: Readonly<Record<string, string>>,
+): boolean =>
   Object.entries(when ?? {}).every(([name, values]) => values.includes(chosen[name] ?? ''));
 
 /** The id of a field's input in the page. */
@@ -268,7 +270,8 @@ export function readWorksheet(
         const rowChosen = choices(row);
         return Object.fromEntries(
           Object.entries(row).map(([cell, cellReading]) => {
-            if (!isShown(cellReading.field.when, rowChosen)) return [cell, exampleValue(cellReading)];
+            if (!isShown(cellReading.field.when, rowChosen))
+              return [cell, exampleValue(cellReading)];
             if (cellReading.problem)
               problems.push({ input: inputId(sheet.id, name, i, cell), say: cellReading.problem });
             return [cell, cellReading.value];

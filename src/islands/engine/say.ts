@@ -1,12 +1,14 @@
 import type { System } from '../../bench/entries.ts';
-import { formatQuantity, type Precision } from '../../core/quantity/format.ts';
-import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
+import { formatPlain, formatQuantity, type Precision } from '../../core/quantity/format.ts';
+import { KINDS, type Kind, unitOf } from '../../core/quantity/kinds.ts';
 import type { Units } from '../fields.ts';
 
 export interface HowToSay {
   readonly significant?: number;
   readonly decimals?: number;
   readonly units?: Units;
+  /** As it would be typed, with no zeros it was not given: for what was read, not worked out. */
+  readonly plain?: boolean;
 }
 
 /** Puts quantities into words in the reader's units, so that no sentence knows which they are. */
@@ -18,8 +20,13 @@ export interface Say {
 
 /** The voice of one system of units. */
 export function speaker(system: System): Say {
-  const say = (si: number, kind: Kind, how: HowToSay = {}) =>
-    formatQuantity(si, kind, (how.units ?? KINDS[kind].shown)[system], precision(how)).text;
+  const say = (si: number, kind: Kind, how: HowToSay = {}) => {
+    const unit = (how.units ?? KINDS[kind].shown)[system];
+    if (!how.plain) return formatQuantity(si, kind, unit, precision(how)).text;
+    const number = formatPlain(si, kind, unit, how.significant ?? 5).replace('-', '\u2212');
+    const { symbol } = unitOf(kind, unit);
+    return symbol ? `${number}\u00a0${symbol}` : number;
+  };
   return Object.assign(say, { system });
 }
 

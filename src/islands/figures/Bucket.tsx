@@ -38,7 +38,11 @@ export function Bucket({ title, parts, say }: Props) {
   );
   return (
     <figure class="fig">
-      <svg viewBox={`0 0 420 ${DEEP + 2 * TOP}`} role="img" aria-label={`${title}: ${words.join('; ')}.`}>
+      <svg
+        viewBox={`0 0 420 ${DEEP + 2 * TOP}`}
+        role="img"
+        aria-label={`${title}: ${words.join('; ')}.`}
+      >
         {layers.map(({ fill, top, bottom }) => (
           <path
             class={fill}
@@ -55,7 +59,10 @@ export function Bucket({ title, parts, say }: Props) {
           class="outline"
           d={`M${MIDDLE - half(0)} ${TOP}L${MIDDLE - half(DEEP)} ${TOP + DEEP}H${MIDDLE + half(DEEP)}L${MIDDLE + half(0)} ${TOP}`}
         />
-        <path class="outline" d={`M${MIDDLE - half(0) - 7} ${TOP}h14M${MIDDLE + half(0) - 7} ${TOP}h14`} />
+        <path
+          class="outline"
+          d={`M${MIDDLE - half(0) - 7} ${TOP}h14M${MIDDLE + half(0) - 7} ${TOP}h14`}
+        />
         {spread(layers).map(({ top, bottom, at, fill }, i) => (
           <g>
             <path
@@ -69,7 +76,9 @@ export function Bucket({ title, parts, say }: Props) {
           </g>
         ))}
       </svg>
-      <figcaption>{title}: {say(total, 'volume', { units: LITRES })} in all.</figcaption>
+      <figcaption>
+        {title}: {say(total, 'volume', { units: LITRES })} in all.
+      </figcaption>
     </figure>
   );
 }
@@ -97,7 +106,8 @@ function bubbles(top: number, bottom: number): (readonly [number, number, number
     const y = TOP + chance() * DEEP;
     const x = MIDDLE + (chance() * 2 - 1) * (half(y - TOP) - r - 2);
     const inside = y - r > top + 1 && y + r < bottom - 1;
-    if (inside && found.every(([a, b, c]) => Math.hypot(a - x, b - y) > r + c)) found.push([x, y, r]);
+    if (inside && found.every(([a, b, c]) => Math.hypot(a - x, b - y) > r + c))
+      found.push([x, y, r]);
   }
   return found;
 }

@@ -41,12 +41,18 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
     [LEFT, WIDTH - RIGHT],
   );
   const placed = inRows(
-    marks.map((mark) => ({ ...mark, x: x(mark.at), text: `${mark.label} ${say(mark.at, 'density', { units })}` })),
+    marks.map((mark) => ({
+      ...mark,
+      x: x(mark.at),
+      text: `${mark.label} ${say(mark.at, 'density', { units })}`,
+    })),
   );
   const rows = Math.max(1, ...placed.map(({ row }) => row + 1));
   const bar = 16 + bands.length * ROW + (arrow ? 22 : 0);
   const height = bar + 14 + rows * ROW + 44;
-  const words = marks.map(({ label, at }) => `${label} ${say(at, 'density', { units })}`).join(', ');
+  const words = marks
+    .map(({ label, at }) => `${label} ${say(at, 'density', { units })}`)
+    .join(', ');
   return (
     <figure class="fig">
       <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={`${title}: ${words}.`}>
@@ -74,7 +80,12 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
         {placed.map((mark) => (
           <g>
             <path class="leader" d={`M${mark.x} ${bar + 12}V${bar + 20 + mark.row * ROW}`} />
-            <circle class={`marker ${mark.role}`} cx={mark.x} cy={bar + 6} r={mark.role === 'plain' ? 5 : 8} />
+            <circle
+              class={`marker ${mark.role}`}
+              cx={mark.x}
+              cy={bar + 6}
+              r={mark.role === 'plain' ? 5 : 8}
+            />
             <text
               class={mark.role === 'plain' ? '' : 'strong'}
               x={mark.textX}

@@ -12,7 +12,6 @@ export function Working({
       <ol>
         {formulas.map((html, i) => (
           <li>
-            {/* biome-ignore lint/security/noDangerouslySetInnerHtml: typeset by us at build time */}
             <div class="formula" data-formula dangerouslySetInnerHTML={{ __html: html }} />
             {put[i] && <p class="put">{put[i]}</p>}
           </li>

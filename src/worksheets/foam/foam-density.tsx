@@ -1,7 +1,7 @@
 import { foamDensity, STANDARD_FOAM_BAND, vesselVolume } from '../../core/foam/density.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { worksheet } from '../../islands/worksheet.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
+import { worksheet } from '../../islands/worksheet.ts';
 
 /** Foam is spoken of in grams a litre, which is kg/m³. */
 export const FOAM_UNITS = { metric: 'g/L', us: 'lb/ft3' } as const;
@@ -140,7 +140,10 @@ export default worksheet({
         say: `${amount} lies in the standards’ band for machine-made foam; small-batch makers want it denser, so that it survives the drill.`,
       };
     if (r.apparent <= PRACTICE.to)
-      return { verdict: 'good', say: `${amount} is where small-batch makers work. Use it now, before it drains.` };
+      return {
+        verdict: 'good',
+        say: `${amount} is where small-batch makers work. Use it now, before it drains.`,
+      };
     return {
       verdict: 'look',
       say: `${amount} is a wet foam: it carries much solution, and what it carries goes into the mix as water. Open the air a little.`,
@@ -181,7 +184,11 @@ export default worksheet({
       to={160}
       units={FOAM_UNITS}
       bands={[
-        { from: STANDARD_FOAM_BAND.min, to: STANDARD_FOAM_BAND.max, label: 'standards, from memory' },
+        {
+          from: STANDARD_FOAM_BAND.min,
+          to: STANDARD_FOAM_BAND.max,
+          label: 'standards, from memory',
+        },
         { from: PRACTICE.from, to: PRACTICE.to, label: 'small-batch practice' },
       ]}
       marks={[

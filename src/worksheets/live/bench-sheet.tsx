@@ -37,9 +37,7 @@ export default function BenchSheet() {
   const cast = run(pieces, entries, kept, say);
   if (!batch.result)
     return (
-      <p class="note">
-        The bench sheet appears here when “{proportion.question}” has an answer.
-      </p>
+      <p class="note">The bench sheet appears here when “{proportion.question}” has an answer.</p>
     );
 
   const { mix, loads, solution } = batch.result;
@@ -82,21 +80,13 @@ export default function BenchSheet() {
             ...both('volume', each.foamVolume, LITRES),
           ],
           ['the same by weight', ...both('mass', each.foamMass)],
-          [
-            'in buckets',
-            `${bucket.whole} full + ${(bucket.part * 100).toFixed(0)} % of one`,
-            '',
-          ],
+          ['in buckets', `${bucket.whole} full + ${(bucket.part * 100).toFixed(0)} % of one`, ''],
           [
             'Foaming solution: soft water',
             '',
             say(solution.waterVolume, 'volume', { units: LITRES }),
           ],
-          [
-            'concentrate',
-            '',
-            say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME }),
-          ],
+          ['concentrate', '', say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME })],
           ...(solution.glycerolMass > 0
             ? [['glycerol', '', say(solution.glycerolMass, 'mass', { units: SMALL_MASS })]]
             : []),
@@ -129,7 +119,8 @@ export default function BenchSheet() {
       <p class="sheet-cautions">
         Wet cement burns without pain at first: gloves, goggles, wash off at once; eyes: rinse 15
         minutes, then get help. Dust: wear the mask when the bag is opened. Air: rated vessel and
-        relief valve only, bleed before opening. Lift with two. This part carries nothing but itself.
+        relief valve only, bleed before opening. Lift with two. This part carries nothing but
+        itself.
       </p>
       <dl class="sheet-blanks">
         {BLANKS.map((blank) => (

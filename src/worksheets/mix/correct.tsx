@@ -177,7 +177,13 @@ export default worksheet({
       kind: 'mass',
       of: (r) => (r.fix.baseParts && r.fix.baseParts.sand > 0 ? r.fix.baseParts.sand : undefined),
     },
-    off: { label: 'Off target by', kind: 'ratio', of: (r) => r.off, units: PERCENT, significant: 2 },
+    off: {
+      label: 'Off target by',
+      kind: 'ratio',
+      of: (r) => r.off,
+      units: PERCENT,
+      significant: 2,
+    },
     volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.fix.volume, units: LITRES },
     yield: {
       label: 'Yield changes by',

@@ -181,7 +181,13 @@ export default worksheet({
       of: (r) => r.mix.ovenDryDensity,
       units: DENSITY,
     },
-    base: { label: 'Base mix density', kind: 'density', of: (r) => r.mix.baseDensity, units: DENSITY, significant: 4 },
+    base: {
+      label: 'Base mix density',
+      kind: 'density',
+      of: (r) => r.mix.baseDensity,
+      units: DENSITY,
+      significant: 4,
+    },
     ratio: {
       label: 'w/c with the foam’s water',
       kind: 'count',
@@ -235,7 +241,12 @@ export default worksheet({
       `A water/cement ratio of ${e.value.toFixed(2)} leaves the paste less than ${(e.allowed.min ?? 0.2).toFixed(2)}: it would take its water from the foam and break it.`,
   },
   folded: 'More choices',
-  blames: { ovenDryDensity: 'dryDensity', largestLoad: 'load', foamBucket: 'bucket', glycerolShare: 'glycerol' },
+  blames: {
+    ovenDryDensity: 'dryDensity',
+    largestLoad: 'load',
+    foamBucket: 'bucket',
+    glycerolShare: 'glycerol',
+  },
   keeps: {
     wet: 'mix.planned',
     base: 'mix.baseDensity',

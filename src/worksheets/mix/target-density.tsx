@@ -157,7 +157,9 @@ export default worksheet({
     },
   ],
   cautions: ['not-load-bearing', 'who-decides-structure'],
-  defers: ['Whether a part may carry anything is for local code and a licensed engineer, never for a density.'],
+  defers: [
+    'Whether a part may carry anything is for local code and a licensed engineer, never for a density.',
+  ],
   sources: [...new Set(['astm-c869', ...STRENGTH_RELATIONS.map(({ source }) => source)])] as [
     string,
     ...string[],

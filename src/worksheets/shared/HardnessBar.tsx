@@ -28,7 +28,11 @@ export function HardnessBar({
   const words = `yours ${say(total, 'hardness', { units: UNITS })}, the soft water ${say(soft, 'hardness', { units: UNITS })}`;
   return (
     <figure class="fig">
-      <svg viewBox={`0 0 ${WIDTH} 150`} role="img" aria-label={`Hardness on the survey's classes: ${words}.`}>
+      <svg
+        viewBox={`0 0 ${WIDTH} 150`}
+        role="img"
+        aria-label={`Hardness on the survey's classes: ${words}.`}
+      >
         {CLASSES.map(([from, to, name], i) => (
           <g>
             <rect

@@ -143,7 +143,13 @@ export default worksheet({
     return { total, ions, parts, soft, class: usgsClass(total), trade: tradeClass(total) };
   },
   results: {
-    total: { label: 'Total hardness', kind: 'hardness', of: (r) => r.total, units: HARDNESS, sure: true },
+    total: {
+      label: 'Total hardness',
+      kind: 'hardness',
+      of: (r) => r.total,
+      units: HARDNESS,
+      sure: true,
+    },
     german: hardnessIn('dH', 'German degrees'),
     grains: hardnessIn('gpg', 'Grains per US gallon'),
     carbonate: {
@@ -208,7 +214,9 @@ export default worksheet({
     />
   ),
   cautions: ['stored-rainwater'],
-  defers: ["The concentrate's own sheet says what water it wants; the laboratory's report outranks a drop kit."],
+  defers: [
+    "The concentrate's own sheet says what water it wants; the laboratory's report outranks a drop kit.",
+  ],
   sources: ['standard-methods-2340b', 'usgs-hardness', 'hardness-definitions', 'common-practice'],
 });
 

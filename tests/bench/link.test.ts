@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type Entries, isEntry } from '../../src/bench/entries.ts';
+import { fromFragment, toFragment } from '../../src/bench/link.ts';
+
+const batch: Entries = {
+  'bucket.tare': { t: '22½ lb', u: 'kg', s: 'metric', p: '0,01', pu: 'kg' },
+  'pieces.pieces': { rows: [{ shape: { t: 'ring' }, count: { t: '2' } }] },
+  'mix.use': { t: 'planter' },
+};
+
+describe('a link', () => {
+  test('carries a batch to another device unchanged', () => {
+    expect(fromFragment(toFragment(batch))).toEqual({ ok: true, entries: batch });
+  });
+
+  test('carries any entries unchanged, whatever script they are typed in', () => {
+    const entry = fc.record(
+      { t: fc.string({ unit: 'grapheme', maxLength: 40 }), p: fc.string({ maxLength: 20 }) },
+      { requiredKeys: [] },
+    );
+    const key = fc.stringMatching(/^[a-z][a-z.-]{0,20}$/);
+    fc.assert(
+      fc.property(fc.dictionary(key, entry, { maxKeys: 20, noNullPrototype: true }), (entries) => {
+        expect(fromFragment(toFragment(entries as Entries))).toEqual({ ok: true, entries });
+      }),
+    );
+  });
+
+  test('without a batch is no business of ours', () => {
+    expect(fromFragment('')).toBeUndefined();
+    expect(fromFragment('#foam')).toBeUndefined();
+  });
+
+  const encoded = (value: unknown) =>
+    `#batch=1.${Buffer.from(JSON.stringify(value)).toString('base64url')}`;
+  test.each([
+    ['cut short', toFragment(batch).slice(0, -7)],
+    ['altered', '#batch=1.!!!'],
+    ['of another version', toFragment(batch).replace('=1.', '=9.')],
+    ['a list', encoded([1, 2])],
+    ['nothing', encoded(null)],
+    ['with an unknown field', encoded({ a: { t: '1', script: 'x' } })],
+    ['with a number for a text', encoded({ a: { t: 1 } })],
+    ['with an unknown unit', encoded({ a: { t: '1', u: 'furlong' } })],
+    ['with a hostile key', encoded({ '__proto__ x': { t: '1' } })],
+    ['too long', `#batch=1.${'A'.repeat(30_000)}`],
+    [
+      'with too many readings',
+      encoded(Object.fromEntries(Array.from({ length: 301 }, (_, i) => [`k${i}`, { t: '1' }]))),
+    ],
+  ])('%s is refused with a sentence', (_, fragment) => {
+    const carried = fromFragment(fragment);
+    expect(carried).toMatchObject({ ok: false });
+    expect(carried && !carried.ok && carried.why).toMatch(
+      /^The batch in this link was not used: .+\./,
+    );
+  });
+
+  test('random text never throws', () => {
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        const carried = fromFragment(`#batch=${text}`);
+        if (carried?.ok)
+          for (const entry of Object.values(carried.entries)) expect(isEntry(entry)).toBe(true);
+      }),
+    );
+  });
+});

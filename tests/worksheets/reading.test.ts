@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import type { Entry } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { type NumberReading, readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+
+const metric = speaker('metric');
+const us = speaker('us');
+const full = (entry: Entry, say = metric) =>
+  readWorksheet(foamDensity, { 'foam-density.full': entry }, {}, say).fields.full as NumberReading;
+const typed = (t: string): Entry => ({ t, u: 'kg', s: 'metric' });
+
+describe('what was typed stays what was typed', () => {
+  test('a unit typed behind the number wins over the one shown', () => {
+    const { value, text, unit, echo } = full(typed('5 1/2 lb'));
+    expect(value).toBeCloseTo(5.5 * 0.45359237, 12);
+    expect(text).toBe('5 1/2 lb');
+    expect(unit).toBe('kg');
+    expect(echo).toBe('2.4948\u00a0kg');
+  });
+
+  test('switching to US units and back shows the text as it was typed, with the same value', () => {
+    const entry = typed('2,45');
+    const there = full(entry, us);
+    expect(there.unit).toBe('lb');
+    expect(there.text).toBe('5.40133');
+    expect(there.value).toBe(2.45);
+    expect(full(entry).text).toBe('2,45');
+  });
+
+  test('a picked unit holds in its own system only', () => {
+    const entry: Entry = { ...typed('2.45'), d: { metric: 'g' } };
+    expect(full(entry).text).toBe('2450');
+    expect(full(entry, us).unit).toBe('lb');
+  });
+
+  test('nothing typed is lost when it cannot be read', () => {
+    const { text, value, problem } = full(typed('two and a bit'));
+    expect(text).toBe('two and a bit');
+    expect(value).toBeUndefined();
+    expect(problem).toContain('‘two and a bit’ is not a number');
+  });
+});
+
+describe('the sentence beside a field', () => {
+  test.each([
+    ['', 'is empty'],
+    ['-2', 'must be at least 0\u00a0kg'],
+    ['1,234', 'can be read as 1.234 or as 1234'],
+    ['3 furlongs', 'is not one of mass'],
+    ['3 L', 'is a volume'],
+    ['1 2', 'more than one number'],
+    ['500', 'at most 200\u00a0kg'],
+  ])('%j: %s', (t, words) => {
+    expect(full(typed(t)).problem).toContain(words);
+  });
+});
+
+describe('another worksheet’s result', () => {
+  const kept = { 'foam.density': { v: 95, pm: 2, from: 'How heavy is my foam?' } };
+  const density = (entries = {}) =>
+    readWorksheet(proportion, entries, kept, metric).fields.foamDensity as NumberReading;
+
+  test('stands in for a field until the reader types', () => {
+    expect(density()).toMatchObject({ origin: 'kept', value: 95, pm: 2, text: '95' });
+  });
+
+  test('is offered back once the reader has typed', () => {
+    const own = density({ 'mix.foamDensity': { t: '70', u: 'g/L', s: 'metric' } });
+    expect(own).toMatchObject({ origin: 'yours', value: 70 });
+    expect(own.onOffer?.text).toBe('95.0\u00a0g/L');
+  });
+});
+
+describe('a refusal by core', () => {
+  test('stands beside the field that caused it, in words, and no result is shown', () => {
+    const reading = readWorksheet(
+      proportion,
+      { 'proportion.wetDensity': { t: '2500', u: 'kg/m3', s: 'metric' } },
+      {},
+      metric,
+    );
+    const outcome = answer(proportion, reading, metric);
+    expect(outcome.ok).toBe(false);
+    if (outcome.ok) return;
+    expect(outcome.problems[0]?.input).toBe('proportion-wetDensity');
+    expect(outcome.problems[0]?.say).toContain('without any foam this mix is 1951');
+  });
+});
+
+describe('the ± of a result', () => {
+  test('is the root of the sum of squares of what each reading brings', () => {
+    const outcome = answer(foamDensity, readWorksheet(foamDensity, {}, {}, metric), metric);
+    if (!outcome.ok) throw new Error('the example has no answer');
+    // (2.45 ± 0.01 − 0.85 ± 0.01) kg ÷ (20 ± 0.2) L
+    const byHand = Math.hypot(0.01 / 0.02, 0.01 / 0.02, (80 * 0.2) / 20);
+    expect(outcome.numbers.density?.sure?.pm).toBeCloseTo(byHand, 5);
+    expect(outcome.numbers.density?.sure?.mostFrom).toBe('Vessel’s volume to the brim');
+  });
+});

@@ -1,0 +1,208 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Entries, Entry, System } from '../../src/bench/entries.ts';
+import { parseQuantity } from '../../src/core/quantity/parse.ts';
+import { type Answered, answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { Fields } from '../../src/islands/fields.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import { sheets } from './all.ts';
+import { examples } from './examples.ts';
+
+const run = (sheet: AnyWorksheet, entries: Entries, system: System = 'metric', kept = {}) => {
+  const say = speaker(system);
+  const reading = readWorksheet(sheet, entries, kept, say);
+  return { say, reading, outcome: answer(sheet, reading, say) };
+};
+const ofExample = (sheet: AnyWorksheet) => {
+  const { outcome } = run(sheet, {});
+  if (!outcome.ok) throw new Error(`${sheet.id}: ${outcome.problems.map((p) => p.say).join(' ')}`);
+  return outcome;
+};
+const named = (id: string) => {
+  const sheet = sheets.find((sheet) => sheet.id === id);
+  if (!sheet) throw new Error(`no worksheet '${id}'`);
+  return sheet;
+};
+
+/** Every word a worksheet puts on a page for what was read. */
+function wordsOf(sheet: AnyWorksheet, outcome: Answered, system: System): string[] {
+  const say = speaker(system);
+  const { values, result, judgement, notes } = outcome;
+  return [
+    judgement.say,
+    ...notes,
+    ...sheet.working.map((step) => step.put(values, result, say)),
+    ...(sheet.tables ?? []).flatMap((table) => table.rows(result, values, say).flat()),
+  ];
+}
+
+test('there are worksheets, and each has an example with a known answer', () => {
+  expect(sheets.length).toBeGreaterThanOrEqual(6);
+  const known = new Set(examples.map(({ sheet }) => sheet));
+  expect(sheets.map(({ id }) => id).filter((id) => !known.has(id))).toEqual([]);
+});
+
+test.each(examples)('$sheet answers $result: $expected', ({ sheet, result, expected, within }) => {
+  const worksheet = named(sheet);
+  const spec = worksheet.results[result];
+  expect(spec, `'${sheet}' has no result '${result}'`).toBeDefined();
+  const read = parseQuantity(expected, spec!.kind);
+  if (!read.ok) throw new Error(`'${expected}' cannot be read`);
+  const found = ofExample(worksheet).numbers[result]?.value;
+  expect(found).toBeDefined();
+  expect(Math.abs(found! / read.value - 1)).toBeLessThanOrEqual(within);
+});
+
+describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet) => {
+  test.each(['metric', 'us'] as const)('its example has words in %s', (system) => {
+    const { outcome } = run(sheet, {}, system);
+    expect(outcome.ok).toBe(true);
+    for (const words of wordsOf(sheet, outcome as Answered, system)) {
+      expect(words).not.toMatch(/NaN|Infinity|undefined|null/);
+      expect(words.trim()).not.toBe('');
+    }
+  });
+
+  test('switching the units does not change what it answers', () => {
+    const metric = run(sheet, {}, 'metric').outcome as Answered;
+    const us = run(sheet, {}, 'us').outcome as Answered;
+    for (const [name, { value }] of Object.entries(metric.numbers))
+      expect(us.numbers[name]!.value).toBe(value);
+  });
+
+  test('its results that carry a ± have one in the example', () => {
+    const { numbers } = ofExample(sheet);
+    for (const [name, spec] of Object.entries(sheet.results))
+      if (spec.sure && numbers[name]) expect(numbers[name].sure?.pm, name).toBeGreaterThan(0);
+  });
+
+  test('whatever is typed, it answers in finite numbers or says what is wrong', () => {
+    fc.assert(
+      fc.property(entriesFor(sheet), fc.constantFrom<System>('metric', 'us'), (entries, system) => {
+        const { outcome } = run(sheet, entries, system);
+        if (!outcome.ok) {
+          expect(outcome.problems.length).toBeGreaterThan(0);
+          for (const { say, input } of outcome.problems) {
+            expect(say.length).toBeGreaterThan(10);
+            // What the reader typed is quoted back; everything else is ours.
+            expect(say.replaceAll(/‘[^’]*’/g, '')).not.toMatch(/NaN|undefined|\[object/);
+            expect(input.startsWith(sheet.id)).toBe(true);
+          }
+          return;
+        }
+        for (const { value, sure } of Object.values(outcome.numbers)) {
+          expect(Number.isFinite(value)).toBe(true);
+          if (sure) expect(Number.isFinite(sure.pm)).toBe(true);
+        }
+        for (const words of wordsOf(sheet, outcome, system))
+          expect(words).not.toMatch(/NaN|Infinity|undefined/);
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+test('a field that takes another worksheet’s result shows the same example as that result', () => {
+  const kept = new Map(
+    sheets.flatMap((sheet) =>
+      Object.entries((sheet.keeps ?? {}) as Record<string, string>).map(
+        ([result, key]) => [key, ofExample(sheet).numbers[result]?.value] as const,
+      ),
+    ),
+  );
+  for (const sheet of sheets)
+    for (const [name, field] of Object.entries(sheet.fields as Fields)) {
+      if (field.type !== 'number' || !field.takes) continue;
+      const upstream = kept.get(field.takes);
+      expect(
+        upstream,
+        `${sheet.id}.${name} takes '${field.takes}', which nothing keeps`,
+      ).toBeDefined();
+      const own = parseQuantity(field.example, field.kind, field.units?.metric);
+      expect(own.ok && Math.abs(own.value / upstream! - 1), `${sheet.id}.${name}`).toBeLessThan(
+        0.005,
+      );
+    }
+});
+
+test('fields that share a place on the bench are of one kind', () => {
+  const kinds = new Map<string, string>();
+  for (const sheet of sheets)
+    for (const [name, field] of Object.entries(sheet.fields as Fields)) {
+      const key = benchKey(sheet, name);
+      const kind = field.type === 'number' ? field.kind : field.type;
+      expect(kinds.get(key) ?? kind, key).toBe(kind);
+      kinds.set(key, kind);
+    }
+});
+
+const NASTY = [
+  '',
+  '0',
+  '-1',
+  '\u22125',
+  '1e30',
+  '1e-30',
+  '1e999',
+  'abc',
+  '1,234',
+  '1.234,5',
+  '3,4',
+  '22 1/2',
+  '22½ lb',
+  '5 gal',
+  '17 °dH',
+  '12 furlongs',
+  '1\t2\n3',
+  '۱۲',
+  'NaN',
+  'Infinity',
+  '1/0',
+] as const;
+
+/** Entries a reader might make: sensible, nasty or random text in any of the fields. */
+function entriesFor(sheet: AnyWorksheet): fc.Arbitrary<Entries> {
+  const text = fc.oneof(
+    {
+      weight: 3,
+      arbitrary: fc.double({ min: 0, max: 3000, noNaN: true }).map((x) => x.toPrecision(4)),
+    },
+    { weight: 2, arbitrary: fc.constantFrom(...NASTY) },
+    { weight: 1, arbitrary: fc.string({ maxLength: 20 }) },
+  );
+  const near = (example: string) => {
+    const number = Number.parseFloat(example);
+    return Number.isFinite(number)
+      ? fc
+          .double({ min: 0.3, max: 3, noNaN: true })
+          .map((k) => example.replace(/^[\d.]+/, (number * k).toPrecision(4)))
+      : fc.constant(example);
+  };
+  const entry = (field: Fields[string]): fc.Arbitrary<Entry> => {
+    if (field.type === 'choice')
+      return fc.constantFrom(...Object.keys(field.options)).map((t) => ({ t }));
+    if (field.type === 'rows')
+      return fc
+        .array(
+          fc.record(
+            Object.fromEntries(Object.entries(field.of).map(([name, cell]) => [name, entry(cell)])),
+          ),
+          { maxLength: 3 },
+        )
+        .map((rows) => ({ rows }) as Entry);
+    return fc
+      .oneof({ weight: 3, arbitrary: near(field.example) }, { weight: 1, arbitrary: text })
+      .map((t) => ({ t }));
+  };
+  return fc.record(
+    Object.fromEntries(
+      Object.entries(sheet.fields as Fields).map(([name, field]) => [
+        benchKey(sheet, name),
+        entry(field),
+      ]),
+    ),
+    { requiredKeys: [] },
+  ) as fc.Arbitrary<Entries>;
+}
