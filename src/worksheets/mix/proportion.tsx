@@ -17,8 +17,7 @@ export default worksheet({
     volume: number('volume', {
       label: 'Foamed mix to make',
       example: '105.12 L',
-      min: '0 L',
-      aboveMin: true,
+      min: '0.1 L',
       max: '100 m3',
       units: LITRES,
       takes: 'batch.volume',
@@ -31,8 +30,7 @@ export default worksheet({
     wetDensity: number('density', {
       label: 'Wet density',
       example: '600 kg/m3',
-      min: '0 kg/m3',
-      aboveMin: true,
+      min: '10 kg/m3',
       max: '4000 kg/m3',
       units: DENSITY,
       takes: 'mix.wetDensity',
@@ -41,8 +39,7 @@ export default worksheet({
     dryDensity: number('density', {
       label: 'Oven-dry density',
       example: '500 kg/m3',
-      min: '0 kg/m3',
-      aboveMin: true,
+      min: '10 kg/m3',
       max: '4000 kg/m3',
       units: DENSITY,
       when: { aim: ['dry'] },
@@ -103,8 +100,7 @@ export default worksheet({
     bucket: number('volume', {
       label: 'Bucket the foam is measured in',
       example: '20 L',
-      min: '0 L',
-      aboveMin: true,
+      min: '0.1 L',
       max: '1000 L',
       units: LITRES,
       bench: 'bucket.volume',

@@ -8,8 +8,7 @@ const measure = (label: string, example: string, shapes: readonly string[]) =>
   number('length', {
     label,
     example,
-    min: '0 mm',
-    aboveMin: true,
+    min: '1 mm',
     max: '5 m',
     units: LENGTH,
     when: { shape: shapes },
