@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesOf, pagesOf } from './pages.mjs';
 import { headFaults, sharedTitles } from './rules/head.mjs';
+import { idFaults } from './rules/ids.mjs';
 import { linkFaults, styleFaults } from './rules/links.mjs';
 import { markupFaults } from './rules/markup.mjs';
 import { textFaults } from './rules/text.mjs';
@@ -16,11 +17,16 @@ import { textFaults } from './rules/text.mjs';
  */
 export async function checkSite(folder, { base, site }) {
   const files = filesOf(folder);
-  const pages = await pagesOf(folder);
+  const pages = pagesOf(folder);
   /** @type {string[]} */
   const faults = [];
   for (const page of pages) {
-    const found = [...headFaults(page), ...textFaults(page), ...(await markupFaults(page))];
+    const found = [
+      ...headFaults(page),
+      ...idFaults(page),
+      ...textFaults(page),
+      ...(await markupFaults(page)),
+    ];
     faults.push(...found.map((fault) => `${page.file}: ${fault}`));
   }
   faults.push(...sharedTitles(pages), ...linkFaults(pages, { files, base, site }));
@@ -48,7 +54,7 @@ function together(faults) {
   return [...byFault]
     .map(([fault, files]) => {
       const [first = '', ...others] = [...files].sort();
-      const also = others.length > 0 ? ` (and on ${others.length} more pages)` : '';
+      const also = others.length > 0 ? ` (and on other pages: ${others.length})` : '';
       return `${first}: ${fault}${also}`;
     })
     .sort();

@@ -2,7 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
-import { HtmlValidate } from 'html-validate';
+import { HtmlValidate, Parser } from 'html-validate';
 
 /** @typedef {import('html-validate').HtmlElement} Element */
 
@@ -31,23 +31,20 @@ export function filesOf(folder) {
  */
 export const pathOf = (file) => file.replace(/(^|\/)index\.html$/, '$1');
 
-const reader = new HtmlValidate({ root: true });
+const reading = await new HtmlValidate({ root: true }).getConfigFor('page.html');
 
 /**
  * Every page of the site. Pages of the search program are not ours.
  * @param {string} folder
- * @returns {Promise<Page[]>}
+ * @returns {Page[]}
  */
-export async function pagesOf(folder) {
+export function pagesOf(folder) {
   const files = filesOf(folder).filter((f) => f.endsWith('.html') && !f.startsWith('pagefind/'));
-  return Promise.all(
-    files.map(async (file) => {
-      const html = readFileSync(join(folder, file), 'utf8');
-      const source = { data: html, filename: file, line: 1, column: 1, offset: 0 };
-      const parser = await reader.getParserFor(source);
-      return { file, path: pathOf(file), html, root: parser.parseHtml(source) };
-    }),
-  );
+  return files.map((file) => {
+    const html = readFileSync(join(folder, file), 'utf8');
+    const source = { data: html, filename: file, line: 1, column: 1, offset: 0 };
+    return { file, path: pathOf(file), html, root: new Parser(reading).parseHtml(source) };
+  });
 }
 
 const entities = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: '\u00a0' };

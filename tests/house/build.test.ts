@@ -1,0 +1,30 @@
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { expect, test } from 'vitest';
+import { buildSite } from '../../scripts/build.mjs';
+import { swap } from '../../scripts/site/swap.mjs';
+
+test('a finished build takes the place of the last one, whole', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'swap-'));
+  const [next, place] = [join(folder, 'next'), join(folder, 'dist')];
+  mkdirSync(next);
+  mkdirSync(place);
+  writeFileSync(join(next, 'new.html'), 'new');
+  writeFileSync(join(place, 'old.html'), 'old');
+  swap(next, place);
+  expect(existsSync(join(place, 'old.html'))).toBe(false);
+  expect(readFileSync(join(place, 'new.html'), 'utf8')).toBe('new');
+  expect(existsSync(next)).toBe(false);
+  rmSync(folder, { recursive: true });
+});
+
+test('a build that fails names its step and leaves the last good one in place', async () => {
+  const place = resolve('.build/kept');
+  mkdirSync(place, { recursive: true });
+  writeFileSync(join(place, 'index.html'), 'the last good build');
+  // No address: Astro refuses its configuration before it renders a page.
+  await expect(buildSite({ into: '.build/kept', site: 'no address' })).rejects.toThrow(/"pages"/);
+  expect(readFileSync(join(place, 'index.html'), 'utf8')).toBe('the last good build');
+  rmSync(place, { recursive: true });
+}, 60_000);
