@@ -100,7 +100,7 @@ export function airVolume({
 }
 
 /** Refuses a state no gas can be in. */
-export function checkState({ pressure, temperature }: AirState): void {
+function checkState({ pressure, temperature }: AirState): void {
   demand('pressure', pressure, 'pressure', { min: 0, aboveMin: true });
   demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });
 }

@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
-import { studentT } from '../foam/student-t.ts';
 import type { Note } from '../note.ts';
+import { studentT } from '../uncertainty/student-t.ts';
 
 export interface BarsTogether {
   /** Pa */

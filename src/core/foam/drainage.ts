@@ -1,8 +1,8 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { studentT } from '../uncertainty/student-t.ts';
 import type { DrainageCurve, StraightDrainage } from './drainage-curve.ts';
 import { fitLogistic } from './logistic-fit.ts';
-import { studentT } from './student-t.ts';
 
 export interface DrainageReading {
   /** Time since the foam was made, s. */

@@ -18,8 +18,14 @@ const ROUND = 12;
 const ROUNDS = 25;
 
 /**
- * Least squares on v itself (every reading as sure as any other). Undefined when no single curve
- * is a minimum: the search ran to the end of the exponents, or did not come to rest.
+ * Which logistic comes nearest to the readings? Least squares on v itself, every reading as sure as
+ * any other; v = 1/(1 + exp(−n (x − u))).
+ *
+ * @param x logarithm of time over any unit of it
+ * @param v share drained at each x
+ * @returns the fit, or undefined when no single curve is a minimum: the search ran to the end of
+ *   the exponents, or did not come to rest. No range is published. Throws nothing of its own.
+ * @source gavin-lm
  */
 export function fitLogistic(x: readonly number[], v: readonly number[]): LogisticFit | undefined {
   let constants: readonly [number, number] = start(x, v);

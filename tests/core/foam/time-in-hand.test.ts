@@ -7,8 +7,8 @@ import {
   type Dose,
   type FoamInHand,
   standingFoam,
-  timeInHand,
-} from '../../../src/core/foam/time-in-hand.ts';
+} from '../../../src/core/foam/standing-foam.ts';
+import { timeInHand } from '../../../src/core/foam/time-in-hand.ts';
 
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const dose = fc.constantFrom<Dose>('whole', 'volume', 'mass');

@@ -56,7 +56,7 @@ import {
   thicknessForResistance,
   transmittance,
 } from '../../../src/core/finished/thermal-resistance.ts';
-import { studentT } from '../../../src/core/foam/student-t.ts';
+import { studentT } from '../../../src/core/uncertainty/student-t.ts';
 import { answer } from '../answer.ts';
 
 const sure = (value: number) => ({ value, uncertainty: 0 });

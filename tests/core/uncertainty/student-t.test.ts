@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
-import { studentT } from '../../../src/core/foam/student-t.ts';
+import { studentT } from '../../../src/core/uncertainty/student-t.ts';
 
 describe("Student's t", () => {
   // The table in every statistics book, to its three decimals.
