@@ -1,4 +1,5 @@
 import { DomainError, demand } from '../domain-error.ts';
+import { demandAmount } from '../extremes.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { type BaseRecipe, baseMix, withDensities } from './base-mix.ts';
 import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
@@ -11,7 +12,8 @@ export type Target = { readonly wetDensity: number } | { readonly ovenDryDensity
 
 /**
  * Whether the foam's own mass is in the mass equation. Each is in use; the same target read by
- * the other differs by foam density × foam share, up to some 35 kg/m³.
+ * the other differs by foam density × foam share: 35 kg/m³ for foam of 50 kg/m³ at a share of 0.7,
+ * more for denser foam.
  */
 export type Convention = 'foam-counted' | 'foam-ignored';
 
@@ -83,13 +85,9 @@ export function proportion(input: ProportionInput): Proportion {
   const { waterCementOf = 'base', convention = 'foam-counted' } = input;
   const { waterDensity } = withDensities(input);
   const ofTotal = waterCementOf === 'total';
-  demand('volume', volume, 'volume', { min: 0, aboveMin: true });
-  demand('foamDensity', foamDensity, 'density', {
-    min: 0,
-    max: waterDensity,
-    aboveMin: true,
-    belowMax: true,
-  });
+  demandAmount('volume', volume, 'volume');
+  demandAmount('foamDensity', foamDensity, 'density');
+  demand('foamDensity', foamDensity, 'density', { max: waterDensity, belowMax: true });
   demand('sandCement', sandCement, 'ratio', { min: 0, max: 10 });
   demandWaterCement(waterCement);
 
@@ -110,8 +108,8 @@ export function proportion(input: ProportionInput): Proportion {
   const foamMass = foamDensity * foamVolume;
   const water = waterCement * cement - (ofTotal ? foamMass : 0);
   const sand = sandCement * cement;
-  const base = water / cement;
-  if (!(base >= BASE_WATER_CEMENT.min)) throw robbed(input);
+  const base = ofTotal ? water / cement : waterCement;
+  if (!(base >= BASE_WATER_CEMENT.min * (1 - DUST))) throw robbed(input);
   const baseMass = cement + water + sand;
   const mass = baseMass + foamMass;
   const wetDensity = mass / volume;
@@ -126,7 +124,7 @@ export function proportion(input: ProportionInput): Proportion {
     foamVolume,
     baseMass,
     baseVolume: volume - foamVolume,
-    baseDensity: baseMass / (volume - foamVolume),
+    baseDensity: baseMix({ ...input, waterCement: base }).density,
     mass,
     wetDensity,
     wetDensityFoamIgnored: baseMass / volume,
@@ -143,6 +141,9 @@ export function proportion(input: ProportionInput): Proportion {
   };
 }
 
+/** A base mix of just the least w/c may come out a last binary digit below it. */
+const DUST = 1e-9;
+
 /** What a cubic metre of foam adds to the mass equation, beyond the water already counted in w/c. */
 function wetMassOfFoam(foamDensity: number, counted: boolean, ofTotal: boolean): number {
   return (counted ? foamDensity : 0) - (ofTotal ? foamDensity : 0);
@@ -158,6 +159,9 @@ function reachable(target: Target, foam: number, unfoamed: number, counted: bool
   const because = value > unfoamed ? 'heavier-than-base-mix' : 'lighter-than-foam';
   // A foam has no oven-dry density: there a target only has to be more than nothing.
   demand(quantity, value, 'density', allowed, value > unfoamed || min > 0 ? because : undefined);
+  demandAmount(quantity, value, 'density');
+  // A part in a million above the foam there is no cement to speak of, and none to divide by.
+  demand(quantity, value, 'density', { ...allowed, min: min * (1 + 1e-6) }, because);
   return value;
 }
 
