@@ -9,6 +9,9 @@ export const EXTREMES = {
   volume: { min: 1e-12, max: 1e6 },
   length: { min: 1e-6, max: 1e4 },
   density: { min: 1e-2, max: 25_000 },
+  concentration: { min: 1e-9, max: 1e4 },
+  hardness: { min: 1e-9, max: 1e6 },
+  amountConcentration: { min: 1e-9, max: 1e6 },
 } as const;
 
 /**
@@ -16,11 +19,7 @@ export const EXTREMES = {
  * @throws {DomainError} naming the quantity: 'more than 0' first, the extremes after.
  * @source common-practice: bounds nobody meets
  */
-export function demandAmount(
-  quantity: string,
-  value: number,
-  kind: keyof typeof EXTREMES,
-): void {
+export function demandAmount(quantity: string, value: number, kind: keyof typeof EXTREMES): void {
   demand(quantity, value, kind, { min: 0, aboveMin: true });
   demand(quantity, value, kind, EXTREMES[kind]);
 }

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { waterDensity } from '../water/density.ts';
 
@@ -37,8 +38,8 @@ export function vesselVolume(reading: {
   readonly buoyancy: number;
 } {
   const { empty, filled, temperature, airDensity = AIR_DENSITY } = reading;
-  demand('empty', empty, 'mass', { min: 0 });
-  demand('filled', filled, 'mass', { min: empty, aboveMin: true });
+  demand('empty', empty, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demand('filled', filled, 'mass', { min: empty, max: EXTREMES.mass.max, aboveMin: true });
   demand('airDensity', airDensity, 'density', { min: 0, max: 2 });
   const density = waterDensity(temperature);
   const water = filled - empty;
@@ -90,9 +91,10 @@ export function foamDensity(reading: {
 }): FoamDensity {
   const { tare, full, vessel } = reading;
   const { solutionDensity = SOLUTION_DENSITY, airDensity = AIR_DENSITY } = reading;
-  demand('tare', tare, 'mass', { min: 0 });
-  demand('full', full, 'mass', { min: tare, aboveMin: true });
-  demand('vessel', vessel, 'volume', { min: 0, aboveMin: true });
+  demand('tare', tare, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demand('full', full, 'mass', { min: tare, max: EXTREMES.mass.max, aboveMin: true });
+  demandAmount('full', full - tare, 'mass');
+  demandAmount('vessel', vessel, 'volume');
   demand('airDensity', airDensity, 'density', { min: 0, max: 2 });
   demand('solutionDensity', solutionDensity, 'density', { min: 900, max: 1300 });
   const net = full - tare;

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 import { concentrateShare, type DilutionStated } from './dilution.ts';
 
 /** Density of a foam concentrate, kg/m³; its own sheet decides (1000–1200 is met). @source foam-concentrate-density (from memory) */
@@ -75,18 +76,14 @@ export function foamingSolution(
   const { foamVolume, foamDensity, glycerolShare = 0, lanceLoss = 0, priming = 0, soap } = wanted;
   const { concentrateDensity = CONCENTRATE_DENSITY, glycerolDensity = GLYCEROL_DENSITY } = wanted;
   const { waterDensity = MEASURED_WATER_DENSITY } = wanted;
-  demand('foamVolume', foamVolume, 'volume', { min: 0 });
-  demand('foamDensity', foamDensity, 'density', {
-    min: 0,
-    max: 1000,
-    aboveMin: true,
-    belowMax: true,
-  });
+  demand('foamVolume', foamVolume, 'volume', { min: 0, max: EXTREMES.volume.max });
+  demandAmount('foamDensity', foamDensity, 'density');
+  demand('foamDensity', foamDensity, 'density', { max: 1000, belowMax: true });
   if (wanted.partsWater !== undefined)
     demand('partsWater', wanted.partsWater, 'ratio', { min: 0, aboveMin: true });
   demand('glycerolShare', glycerolShare, 'ratio', { min: 0, max: 0.5 });
   demand('lanceLoss', lanceLoss, 'ratio', { min: 0, max: 2 });
-  demand('priming', priming, 'volume', { min: 0 });
+  demand('priming', priming, 'volume', { min: 0, max: EXTREMES.volume.max });
   demand('concentrateDensity', concentrateDensity, 'density', { min: 800, max: 1600 });
   demand('glycerolDensity', glycerolDensity, 'density', { min: 1000, max: 1300 });
   demand('waterDensity', waterDensity, 'density', { min: 900, max: 1100 });
@@ -118,7 +115,7 @@ export function foamingSolution(
 
 /** Concentrate whose soap the curd takes, per mass of water. */
 function makeUpPerWater({ lost, content }: SoapInConcentrate, waterDensity: number): number {
-  demand('lost', lost, 'concentration', { min: 0 });
+  demand('lost', lost, 'concentration', { min: 0, max: EXTREMES.concentration.max });
   demand('content', content, 'ratio', { min: 0, max: 1, aboveMin: true });
   return lost / (content * waterDensity);
 }

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 
 /** A material by mass and particle density: kg, kg/m³. */
 export interface Part {
@@ -14,8 +15,8 @@ export interface Part {
  * @source navedtra-14071 p. 17-7
  */
 export function absoluteVolume(part: Part): number {
-  demand('mass', part.mass, 'mass', { min: 0 });
-  demand('density', part.density, 'density', { min: 0, aboveMin: true });
+  demand('mass', part.mass, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demandAmount('density', part.density, 'density');
   return part.mass / part.density;
 }
 
@@ -36,7 +37,7 @@ export function lastPart(mix: {
 }): { readonly volume: number; readonly mass: number } {
   const { volume, parts, air, density } = mix;
   demand('air', air, 'ratio', { min: 0, max: 1 });
-  demand('density', density, 'density', { min: 0, aboveMin: true });
+  demandAmount('density', density, 'density');
   const taken = parts.reduce((sum, part) => sum + absoluteVolume(part), volume * air);
   demand('volume', volume, 'volume', { min: taken }, 'no-room');
   return { volume: volume - taken, mass: (volume - taken) * density };

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from './densities.ts';
 
 /** What goes into a base mix, by mass of cement, and the particle densities in kg/m³. */
@@ -33,8 +34,8 @@ export interface BaseMix {
 export function baseMix(recipe: BaseRecipe): BaseMix {
   const { waterCement, sandCement = 0 } = recipe;
   const { cementDensity, sandDensity, waterDensity } = withDensities(recipe);
-  demand('waterCement', waterCement, 'ratio', { min: 0 });
-  demand('sandCement', sandCement, 'ratio', { min: 0 });
+  demand('waterCement', waterCement, 'ratio', { min: 0, max: 100 });
+  demand('sandCement', sandCement, 'ratio', { min: 0, max: 100 });
   const massPerCement = 1 + waterCement + sandCement;
   const volumePerCement = 1 / cementDensity + waterCement / waterDensity + sandCement / sandDensity;
   return { density: massPerCement / volumePerCement, volumePerCement, massPerCement };
@@ -54,8 +55,8 @@ export function waterCementRatio(batch: {
   readonly waterDensity?: number;
 }): number {
   const { cement, water, waterDensity = MIX_WATER_DENSITY } = batch;
-  demand('cement', cement, 'mass', { min: 0, aboveMin: true });
-  demand('water', water, 'volume', { min: 0 });
+  demandAmount('cement', cement, 'mass');
+  demand('water', water, 'volume', { min: 0, max: EXTREMES.volume.max });
   demand('waterDensity', waterDensity, 'density', { min: 900, max: 1200 });
   return (waterDensity * water) / cement;
 }

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 import type { Note } from '../note.ts';
 
 export type CorrectionAction = 'add-foam' | 'add-base-mix' | 'leave';
@@ -64,11 +65,12 @@ export interface Correction {
 export function correctMix(input: CorrectionInput): Correction {
   const { measuredDensity, massInHand, targetDensity, foamDensity, baseDensity } = input;
   const { tolerance, inHand, baseRecipe } = input;
-  demand('measuredDensity', measuredDensity, 'density', { min: 0, aboveMin: true });
-  demand('massInHand', massInHand, 'mass', { min: 0, aboveMin: true });
-  demand('foamDensity', foamDensity, 'density', { min: 0, aboveMin: true });
+  demandAmount('measuredDensity', measuredDensity, 'density');
+  demandAmount('massInHand', massInHand, 'mass');
+  demandAmount('foamDensity', foamDensity, 'density');
+  demandAmount('baseDensity', baseDensity, 'density');
   demand('baseDensity', baseDensity, 'density', { min: foamDensity, aboveMin: true });
-  demand('tolerance', tolerance, 'density', { min: 0 });
+  demand('tolerance', tolerance, 'density', { min: 0, max: EXTREMES.density.max });
   demand(
     'targetDensity',
     targetDensity,
@@ -116,8 +118,8 @@ function itemise(
   recipe: { readonly waterCement: number; readonly sandCement?: number },
 ): { readonly cement: number; readonly water: number; readonly sand: number } {
   const { waterCement, sandCement = 0 } = recipe;
-  demand('waterCement', waterCement, 'ratio', { min: 0 });
-  demand('sandCement', sandCement, 'ratio', { min: 0 });
+  demand('waterCement', waterCement, 'ratio', { min: 0, max: 100 });
+  demand('sandCement', sandCement, 'ratio', { min: 0, max: 100 });
   const cement = baseMass / (1 + waterCement + sandCement);
   return { cement, water: waterCement * cement, sand: sandCement * cement };
 }
@@ -129,8 +131,8 @@ function waterCement(
   baseMass: number,
   parts: { readonly cement: number; readonly water: number } | undefined,
 ): { readonly waterCementBefore: number; readonly waterCementTotal?: number } {
-  demand('cement', inHand.cement, 'mass', { min: 0, aboveMin: true });
-  demand('water', inHand.water, 'mass', { min: 0 });
+  demandAmount('cement', inHand.cement, 'mass');
+  demand('water', inHand.water, 'mass', { min: 0, max: EXTREMES.mass.max });
   const waterCementBefore = inHand.water / inHand.cement;
   if (baseMass > 0 && !parts) return { waterCementBefore };
   const water = inHand.water + foamMass + (parts?.water ?? 0);

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type CorrectionAction, correctMix } from './correct.ts';
 
 export interface CorrectionRow {
@@ -37,8 +38,8 @@ export function correctionTable(sheet: {
   readonly tolerance: number;
 }): readonly CorrectionRow[] {
   const { tare, vessel, densities, ...mix } = sheet;
-  demand('tare', tare, 'mass', { min: 0 });
-  demand('vessel', vessel, 'volume', { min: 0, aboveMin: true });
+  demand('tare', tare, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demandAmount('vessel', vessel, 'volume');
   demand('densities', densities.length, 'count', { min: 1 });
   return densities.map((density) => {
     const fix = correctMix({ ...mix, measuredDensity: density });
@@ -70,8 +71,8 @@ export function densitiesAround(spread: {
   readonly above: number;
 }): readonly number[] {
   const { targetDensity, step, below, above } = spread;
-  demand('targetDensity', targetDensity, 'density', { min: 0, aboveMin: true });
-  demand('step', step, 'density', { min: 0, aboveMin: true });
+  demandAmount('targetDensity', targetDensity, 'density');
+  demandAmount('step', step, 'density');
   demand('below', below, 'count', { min: 0, max: 100 });
   demand('above', above, 'count', { min: 0, max: 100 });
   const count = Math.floor(below) + Math.floor(above) + 1;

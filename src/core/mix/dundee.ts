@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount } from '../extremes.ts';
 
 /** The w/c the rule is usually used with. @source jones-mccarthy-2005 (from memory) */
 export const DUNDEE_WATER_CEMENT = 0.5;
@@ -19,8 +20,8 @@ export function dundeeRule(mix: {
   readonly waterCement?: number;
 }): { readonly water: number; readonly fine: number } {
   const { density, cement, waterCement = DUNDEE_WATER_CEMENT } = mix;
-  demand('cement', cement, 'density', { min: 0, aboveMin: true });
-  demand('waterCement', waterCement, 'ratio', { min: 0 });
+  demandAmount('cement', cement, 'density');
+  demand('waterCement', waterCement, 'ratio', { min: 0, max: 100 });
   const water = waterCement * cement;
   demand('density', density, 'density', { min: cement + water }, 'heavier-than-target');
   return { water, fine: density - cement - water };

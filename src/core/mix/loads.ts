@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount } from '../extremes.ts';
 
 /** What of a batch is shared out: kg and m³. A `Proportion` has all of these. */
 export interface BatchAmounts {
@@ -37,8 +38,8 @@ export function mixerLoads(plan: {
   readonly foamBucket: number;
 }): Loads {
   const { batch, largestLoad, foamBucket } = plan;
-  demand('volume', batch.volume, 'volume', { min: 0, aboveMin: true });
-  demand('foamBucket', foamBucket, 'volume', { min: 0, aboveMin: true });
+  demandAmount('volume', batch.volume, 'volume');
+  demandAmount('foamBucket', foamBucket, 'volume');
   demand('largestLoad', largestLoad, 'volume', { min: batch.volume / 10_000, aboveMin: true });
   const count = Math.max(1, Math.ceil((batch.volume / largestLoad) * (1 - DUST)));
   const share = 1 / count;

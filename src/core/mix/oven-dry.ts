@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 
 /** Water bound in hydrate that oven drying leaves, as a share of the cement's mass. @source astm-c869 Table 1 note */
 export const HYDRATE_WATER = 0.2;
@@ -18,8 +19,8 @@ export function ovenDryDensity(cast: {
   readonly aggregate: number;
   readonly volume: number;
 }): number {
-  demand('cement', cast.cement, 'mass', { min: 0 });
-  demand('aggregate', cast.aggregate, 'mass', { min: 0 });
-  demand('volume', cast.volume, 'volume', { min: 0, aboveMin: true });
+  demand('cement', cast.cement, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demand('aggregate', cast.aggregate, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demandAmount('volume', cast.volume, 'volume');
   return ((1 + HYDRATE_WATER) * cast.cement + cast.aggregate) / cast.volume;
 }

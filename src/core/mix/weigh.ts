@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 
 /**
  * Wet density from weighing a measure of the blended mix, kg/m³: (full − tare) / vessel.
@@ -15,9 +16,9 @@ export function wetDensity(reading: {
   readonly vessel: number;
 }): number {
   const { tare, full, vessel } = reading;
-  demand('tare', tare, 'mass', { min: 0 });
-  demand('full', full, 'mass', { min: tare, aboveMin: true });
-  demand('vessel', vessel, 'volume', { min: 0, aboveMin: true });
+  demand('tare', tare, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demand('full', full, 'mass', { min: tare, max: EXTREMES.mass.max, aboveMin: true });
+  demandAmount('vessel', vessel, 'volume');
   return (full - tare) / vessel;
 }
 
@@ -28,8 +29,8 @@ export function wetDensity(reading: {
  * @source astm-c138
  */
 export function yieldVolume(batch: { readonly mass: number; readonly density: number }): number {
-  demand('mass', batch.mass, 'mass', { min: 0, aboveMin: true });
-  demand('density', batch.density, 'density', { min: 0, aboveMin: true });
+  demandAmount('mass', batch.mass, 'mass');
+  demandAmount('density', batch.density, 'density');
   return batch.mass / batch.density;
 }
 
@@ -46,7 +47,7 @@ export function airContent(mix: {
   readonly airFreeDensity: number;
   readonly density: number;
 }): number {
-  demand('airFreeDensity', mix.airFreeDensity, 'density', { min: 0, aboveMin: true });
-  demand('density', mix.density, 'density', { min: 0, aboveMin: true });
+  demandAmount('airFreeDensity', mix.airFreeDensity, 'density');
+  demandAmount('density', mix.density, 'density');
   return (mix.airFreeDensity - mix.density) / mix.airFreeDensity;
 }

@@ -1,4 +1,5 @@
 import { DomainError, demand } from '../domain-error.ts';
+import { demandAmount } from '../extremes.ts';
 
 /** A piece to cast, by its shape and inside measures of its form, in m. */
 export type Piece =
@@ -51,7 +52,7 @@ export function pieceVolume(piece: Piece): number {
 }
 
 function length<K extends string>(name: K, piece: Readonly<Record<K, number>>): number {
-  demand(name, piece[name], 'length', { min: 0, aboveMin: true });
+  demandAmount(name, piece[name], 'length');
   return piece[name];
 }
 
@@ -86,7 +87,7 @@ export function batchVolume(batch: {
   demand('waste', batch.waste, 'ratio', { min: 0, max: 1 });
   let net = 0;
   for (const { piece, count } of batch.pieces) {
-    demand('count', count, 'count', { min: 1 });
+    demand('count', count, 'count', { min: 1, max: 1e6 });
     if (!Number.isInteger(count))
       throw new DomainError({
         quantity: 'count',

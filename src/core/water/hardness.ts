@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 
 /** Molar mass of calcium, kg/mol. @source iupac-atomic-weights (from memory) */
 export const CALCIUM_MOLAR_MASS = 0.040078;
@@ -20,8 +21,8 @@ export function hardnessFromIons(ions: { readonly calcium: number; readonly magn
   readonly magnesium: number;
   readonly total: number;
 } {
-  demand('calcium', ions.calcium, 'concentration', { min: 0 });
-  demand('magnesium', ions.magnesium, 'concentration', { min: 0 });
+  demand('calcium', ions.calcium, 'concentration', { min: 0, max: EXTREMES.concentration.max });
+  demand('magnesium', ions.magnesium, 'concentration', { min: 0, max: EXTREMES.concentration.max });
   const calcium = ions.calcium / CALCIUM_MOLAR_MASS;
   const magnesium = ions.magnesium / MAGNESIUM_MOLAR_MASS;
   return { calcium, magnesium, total: calcium + magnesium };
@@ -44,9 +45,9 @@ export function hardnessFromTitration(run: {
   readonly blank?: number;
 }): number {
   const { titrant, titre, sample, blank = 0 } = run;
-  demand('titre', titre, 'amountConcentration', { min: 0, aboveMin: true });
-  demand('sample', sample, 'volume', { min: 0, aboveMin: true });
-  demand('titrant', titrant, 'volume', { min: 0 });
+  demandAmount('titre', titre, 'amountConcentration');
+  demandAmount('sample', sample, 'volume');
+  demand('titrant', titrant, 'volume', { min: 0, max: EXTREMES.volume.max });
   demand('blank', blank, 'volume', { min: 0, max: titrant });
   return (titre * (titrant - blank)) / sample;
 }
@@ -65,9 +66,9 @@ export function titreFromStandard(run: {
   readonly sample: number;
   readonly titrant: number;
 }): number {
-  demand('standard', run.standard, 'hardness', { min: 0, aboveMin: true });
-  demand('sample', run.sample, 'volume', { min: 0, aboveMin: true });
-  demand('titrant', run.titrant, 'volume', { min: 0, aboveMin: true });
+  demandAmount('standard', run.standard, 'hardness');
+  demandAmount('sample', run.sample, 'volume');
+  demandAmount('titrant', run.titrant, 'volume');
   return (run.standard * run.sample) / run.titrant;
 }
 
@@ -82,8 +83,8 @@ export function hardnessFromDrops(kit: {
   readonly drops: number;
   readonly perDrop: number;
 }): number {
-  demand('drops', kit.drops, 'count', { min: 0 });
-  demand('perDrop', kit.perDrop, 'hardness', { min: 0, aboveMin: true });
+  demand('drops', kit.drops, 'count', { min: 0, max: 1e6 });
+  demandAmount('perDrop', kit.perDrop, 'hardness');
   return kit.drops * kit.perDrop;
 }
 
@@ -101,7 +102,7 @@ export function hardnessParts(water: { readonly total: number; readonly alkalini
   readonly carbonate: number;
   readonly nonCarbonate: number;
 } {
-  demand('total', water.total, 'hardness', { min: 0 });
+  demand('total', water.total, 'hardness', { min: 0, max: EXTREMES.hardness.max });
   demand('alkalinity', water.alkalinity, 'amountConcentration', { min: 0 });
   const carbonate = Math.min(water.total, water.alkalinity / 2);
   return { carbonate, nonCarbonate: water.total - carbonate };
