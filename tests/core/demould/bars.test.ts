@@ -1,0 +1,106 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type BarReadings, breakABar } from '../../../src/core/demould/break-a-bar.ts';
+import { barsTogether } from '../../../src/core/demould/several-bars.ts';
+import { DomainError } from '../../../src/core/domain-error.ts';
+
+const reading = (value: number, uncertainty = 0) => ({ value, uncertainty });
+const bar: BarReadings = {
+  span: reading(0.3, 0.001),
+  breadth: reading(0.05, 0.0005),
+  depth: reading(0.05, 0.0005),
+  length: reading(0.35, 0.001),
+  barMass: reading(0.525, 0.005),
+  hung: reading(8, 0.05),
+};
+const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe('a broken bar', () => {
+  test('own weight and load add, and overhanging ends take some weight off', () => {
+    const g = 9.80665;
+    const w = (0.525 * g) / 0.35;
+    const own = (6 * ((w * 0.3 ** 2) / 8 - (w * 0.025 ** 2) / 2)) / (0.05 * 0.05 ** 2);
+    const load = (3 * 8 * g * 0.3) / (2 * 0.05 * 0.05 ** 2);
+    const { strength, ownWeight } = breakABar(bar, 'centre');
+    expect(ownWeight).toBeCloseTo(own, 6);
+    expect(strength).toBeCloseTo(own + load, 6);
+  });
+
+  test('third points need half as much again for the same strength', () => {
+    const [centre, thirds] = (['centre', 'thirds'] as const).map((loading) => {
+      const { strength, ownWeight } = breakABar(bar, loading);
+      return strength - ownWeight;
+    });
+    expect(centre! / thirds!).toBeCloseTo(1.5, 10);
+  });
+
+  test('heavier buckets and thinner bars mean more strength, and shares sum to one', () => {
+    fc.assert(
+      fc.property(double(1, 50), double(0.1, 10), (hung, more) => {
+        const light = breakABar({ ...bar, hung: reading(hung, 0.05) }, 'centre');
+        const heavy = breakABar({ ...bar, hung: reading(hung + more, 0.05) }, 'centre');
+        expect(heavy.strength).toBeGreaterThan(light.strength);
+        const sum = Object.values(light.shares).reduce((a, b) => a + b, 0);
+        expect(sum).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  test('the depth counts twice: its reading leads the uncertainty', () => {
+    const { strength, uncertainty, shares } = breakABar({ ...bar, barMass: reading(0) }, 'centre');
+    // (0.5/50)·2, 0.5/50, 0.05/8 and 1/300, squared and summed by hand.
+    const relative = Math.hypot(0.02, 0.01, 0.05 / 8, 1 / 300);
+    expect(uncertainty / strength).toBeCloseTo(relative, 6);
+    expect(shares.depth).toBe(Math.max(...Object.values(shares)));
+  });
+
+  test('a break outside the middle third is told, far outside it is thrown out', () => {
+    expect(breakABar(bar, 'thirds', 0.04).notes).toEqual([]);
+    expect(breakABar(bar, 'thirds', 0.06).notes).toEqual([
+      { code: 'outside-third', of: 'brokeAt' },
+    ]);
+    expect(breakABar(bar, 'thirds', 0.07).notes).toEqual([{ code: 'throw-out', of: 'brokeAt' }]);
+    expect(breakABar({ ...bar, span: reading(0.12) }, 'centre').notes).toEqual([
+      { code: 'short-span', of: 'span' },
+    ]);
+  });
+
+  test('refuses a bar shorter than its span', () => {
+    expect(() => breakABar({ ...bar, length: reading(0.29) }, 'centre')).toThrow(
+      /shorter-than-span/,
+    );
+    expect(() => breakABar({ ...bar, depth: reading(0) }, 'centre')).toThrow(DomainError);
+    expect(() => breakABar({ ...bar, hung: reading(1, -1) }, 'centre')).toThrow(
+      /negative-uncertainty/,
+    );
+  });
+});
+
+describe('several bars', () => {
+  const of = (...strengths: number[]) =>
+    strengths.map((strength) => ({ strength, uncertainty: 0 }));
+
+  test('three bars by hand', () => {
+    const { mean, scatter, plusMinus, nextBarLow, notes } = barsTogether(of(200e3, 220e3, 240e3));
+    expect(mean).toBeCloseTo(220e3, 6);
+    expect(scatter).toBeCloseTo(20e3, 6);
+    // t 4.303 two-sided and 2.920 one-sided, two degrees of freedom.
+    expect(plusMinus).toBeCloseTo((4.3027 * 20e3) / Math.sqrt(3), -1);
+    expect(nextBarLow).toBeCloseTo(220e3 - 2.92 * 20e3 * Math.sqrt(4 / 3), -1);
+    expect(notes).toEqual([{ code: 'few-bars' }]);
+  });
+
+  test('one bar has no scatter to show', () => {
+    expect(barsTogether(of(2e5))).toEqual({ mean: 2e5, notes: [{ code: 'one-bar' }] });
+    expect(() => barsTogether([])).toThrow(DomainError);
+  });
+
+  test('equal bars keep the whole reading uncertainty', () => {
+    const same = Array.from({ length: 9 }, () => ({ strength: 2e5, uncertainty: 1e4 }));
+    expect(barsTogether(same).plusMinus).toBeCloseTo(1.96e4, 3);
+  });
+
+  test('scatter so wide that nothing is left gives nought, never less', () => {
+    expect(barsTogether(of(1e4, 9e5)).nextBarLow).toBe(0);
+  });
+});
