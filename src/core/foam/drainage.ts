@@ -1,7 +1,14 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
 import { studentT } from '../uncertainty/student-t.ts';
-import type { DrainageCurve, StraightDrainage } from './drainage-curve.ts';
+import {
+  type Bounded,
+  constantBounds,
+  drainTimeBounds,
+  exponentBounds,
+  type FittedCurve,
+} from './drainage-bounds.ts';
+import type { StraightDrainage } from './drainage-curve.ts';
 import { fitLogistic } from './logistic-fit.ts';
 
 export interface DrainageReading {
@@ -11,17 +18,10 @@ export interface DrainageReading {
   readonly drained: number;
 }
 
-/** A fitted value with the bounds it lies in at the confidence asked for. */
-export interface Bounded {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-}
-
 export interface DrainageFit {
   readonly supported: true;
-  /** Half time and exponent, as the other drainage functions take them. */
-  readonly curve: DrainageCurve;
+  /** Half time and exponent, as the other drainage functions take them, with their spread. */
+  readonly curve: FittedCurve;
   /** The exponent n. */
   readonly exponent: Bounded;
   /** The constant c, in sⁿ. */
@@ -118,45 +118,38 @@ export function fitDrainage({
   );
   const freedom = times.length - 2;
   const t = studentT({ freedom, confidence });
-  const scatter = fit ? Math.sqrt(fit.squares / freedom) : readingError;
-  const error = Math.max(scatter, readingError);
+  const scatter = fit ? Math.sqrt(fit.squares / freedom) : 0;
+  const half = t * Math.max(scatter, readingError);
 
+  // A curve is believed only where it beats the line by more than the scatter can (F = t² for one
+  // constant more); a line that misses the readings by three errors is no rival.
   const line = straightLine(times, shares);
-  if (
-    line.squares - (fit?.squares ?? line.squares) < t ** 2 * error ** 2 &&
-    line.squares < 9 * freedom * error ** 2
-  ) {
-    const reach = (t * error) / Math.sqrt(line.timesSquared);
-    const straight = {
-      rate: line.rate,
-      low: Math.max(0, line.rate - reach),
-      high: line.rate + reach,
-    };
+  const missed = Math.sqrt(line.squares / (freedom + 1));
+  const gained = line.squares - (fit?.squares ?? line.squares);
+  if (gained < half ** 2 && missed < 3 * Math.max(scatter, readingError)) {
+    const reach = (t * Math.max(missed, readingError)) / Math.sqrt(line.timesSquared);
+    const { rate } = line;
+    const straight = { rate, low: Math.max(0, rate - reach), high: rate + reach };
     return { supported: false, because: 'no-curvature', straight, upTo: times.at(-1)! };
   }
   if (!fit) return { supported: false, because: 'no-single-curve' };
 
-  const reach = (du: number, dn: number) => {
-    const { uu, un, nn } = fit.inverse;
-    return t * error * Math.sqrt(uu * du ** 2 + 2 * un * du * dn + nn * dn ** 2);
+  const { uu, un, nn } = fit.inverse;
+  const curve: FittedCurve = {
+    halfTime: Math.exp(fit.u + unit),
+    exponent: fit.n,
+    spread: { uu: half ** 2 * uu, un: half ** 2 * un, nn: half ** 2 * nn },
   };
-  const ofLog = (value: number, spread: number): Bounded => ({
-    value: Math.exp(value),
-    low: Math.exp(value - spread),
-    high: Math.exp(value + spread),
-  });
-  const reachN = reach(0, 1);
-  const u = fit.u + unit;
-  const logThree = Math.log(3);
-  const quarterTime = ofLog(u - logThree / fit.n, reach(1, logThree / fit.n ** 2));
-  const halfTime = ofLog(u, reach(1, 0));
-  if (fit.n <= reachN || quarterTime.high > WIDEST_BOUNDS * quarterTime.low)
+  const exponent = exponentBounds(curve);
+  const quarterTime = drainTimeBounds({ curve, share: 0.25 });
+  const halfTime = drainTimeBounds({ curve, share: 0.5 });
+  if (exponent.low <= 0 || quarterTime.high > WIDEST_BOUNDS * quarterTime.low)
     return { supported: false, because: 'curve-not-fixed' };
   return {
     supported: true,
-    curve: { halfTime: halfTime.value, exponent: fit.n },
-    exponent: { value: fit.n, low: fit.n - reachN, high: fit.n + reachN },
-    constant: ofLog(fit.n * u, reach(fit.n, u)),
+    curve,
+    exponent,
+    constant: constantBounds(curve),
     quarterTime,
     halfTime,
     scatter,

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { type DrainageReading, fitDrainage } from '../../../src/core/foam/drainage.ts';
 import {
   type Bounded,
-  type DrainageReading,
-  fitDrainage,
-} from '../../../src/core/foam/drainage.ts';
+  drainedBounds,
+  drainTimeBounds,
+} from '../../../src/core/foam/drainage-bounds.ts';
 import { drainedAt } from '../../../src/core/foam/drainage-curve.ts';
 import { normal } from './seeded.ts';
 
@@ -109,6 +110,27 @@ describe('fitting the drainage of a foam', () => {
     };
     expect(width(0.02, 0.95)).toBeGreaterThan(width(0.01, 0.95));
     expect(width(0.01, 0.99)).toBeGreaterThan(width(0.01, 0.95));
+  });
+
+  test('a time bound and a share bound are two sides of one', () => {
+    const jar = { halfTime: 600, exponent: 1.3, first: 60, last: 1800, count: 8 };
+    const fit = fitDrainage({ readings: readings(jar, 0.01, 3) });
+    if (!fit.supported) throw new Error(fit.because);
+    const { curve } = fit;
+    for (const share of [0.1, 0.25, 0.5, 0.8]) {
+      const time = drainTimeBounds({ curve, share });
+      const drained = drainedBounds({ curve, time: time.value });
+      expect(drained.value).toBeCloseTo(share, 9);
+      expect(drained.low).toBeLessThan(share);
+      // The slope of the curve ties the two half widths: dv = n v (1 − v) d ln t.
+      const slope = curve.exponent * share * (1 - share);
+      const odds = Math.log(drained.high / (1 - drained.high)) - Math.log(share / (1 - share));
+      expect((odds * share * (1 - share)) / (slope * Math.log(time.high / time.value))).toBeCloseTo(
+        1,
+        6,
+      );
+    }
+    expect(drainedBounds({ curve, time: 0 })).toEqual({ value: 0, low: 0, high: 0 });
   });
 
   test('the unit of time does not matter', () => {
