@@ -6,7 +6,8 @@ import { demand } from '../domain-error.ts';
  * pH_s = (9.3 + A + B) − (C + D); A = (log TDS − 1)/10; B = −13.12 log(t + 273) + 34.55;
  * C = log(calcium hardness) − 0.4; D = log(alkalinity), t in °C, the rest in mg/L, hardness and
  * alkalinity as CaCO₃. Here `temperature` in K, `dissolved` (TDS) in kg/m³, `calcium` in mol/m³,
- * `alkalinity` in eq/m³. Good to a tenth or two; no range is published.
+ * `alkalinity` in eq/m³. On a mains water it lies within 0.3 of the full
+ * reckoning (`saturationPH`); no range is published.
  *
  * @throws {DomainError} when any of them is not positive.
  * @source lsi-field-formula

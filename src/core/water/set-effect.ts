@@ -7,8 +7,8 @@ export const CALCIUM_CHLORIDE_LIMIT = 0.02;
 export const WARMTH_PER_SHARE = 11 / 1.8 / 0.01;
 /** Set lengthens by a third for each 10 °F colder, down to 40 °F. @source concrete-construction-accelerators */
 export const SET_PER_TEN_FAHRENHEIT = 4 / 3;
-/** Calcium hydroxide that saturates water at 25 °C, mol/m³: about 1.6 g/L. @source lime-solubility (from memory) */
-export const LIME_SATURATION = 21.6;
+/** Calcium hydroxide that saturates water at room temperature, mol/m³: about 1.7 g/L. @source lime-solubility (from memory) */
+export const LIME_SATURATION = 1.7 / MOLAR_MASS.calciumHydroxide;
 
 /**
  * The hardness of the mixing water, read as if all of it were calcium chloride.
@@ -61,12 +61,12 @@ export function setFactor(warmer: number): number {
  * The calcium the water brings beside the calcium cement gives the water within minutes.
  *
  * Cement saturates its water with calcium hydroxide at once (`saturation`, mol/m³, default at
- * 25 °C). `share` is the water's calcium in units of that; `limeNeeded` the CaO that saturates the
+ * room temperature). `share` is the water's calcium in units of that; `limeNeeded` the CaO that saturates the
  * water, as a share of the cement, and `ofFreeLime` as a share of its free lime (`freeLime`, mass
  * fraction, 1 % by default: an ordinary figure, common practice).
  *
  * @throws {DomainError} for a negative calcium or a ratio, share or saturation that is not positive.
- * @source lime-solubility (from memory), common-practice
+ * @source lime-solubility, common-practice
  */
 export function besideCementWater(mix: {
   readonly calcium: number;

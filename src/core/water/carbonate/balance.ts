@@ -50,6 +50,8 @@ export interface Balanced {
 const ACTIVITY_STEPS = 200;
 /** Ionic strength beyond which no activity model here means anything, mol/kg. */
 const STRONGEST = 5;
+/** Rounds above it before the water is taken to belong there. */
+const TOO_STRONG_STEPS = 20;
 
 /**
  * Solves the mass balances of a restricted system, activities included.
@@ -82,6 +84,7 @@ export function balance(
   const constant = new Float64Array(present.length);
   let strength = near?.ionicStrength ?? 0.001;
   let water = near?.waterActivity ?? 1;
+  let tooStrong = 0;
   for (let step = 1; step <= ACTIVITY_STEPS; step++) {
     const lnWater = Math.log(water);
     const lnGamma = lnGammaOf(system, strength);
@@ -92,8 +95,10 @@ export function balance(
     const still = Math.abs(next - strength) <= 1e-13 + 1e-11 * next;
     strength = Math.min(next, 2 * STRONGEST);
     water = Math.max(waterActivity(dissolved), 0.5);
+    if (next > STRONGEST) tooStrong++;
+    if (tooStrong > TOO_STRONG_STEPS) demandModel(next);
     if (!still) continue;
-    demand('ionicStrength', strength, 'count', { max: STRONGEST }, 'too-concentrated');
+    demandModel(strength);
     const all = new Array<number>(SPECIES.length).fill(0);
     present.forEach((i, at) => {
       all[i] = molality[at]!;
@@ -114,6 +119,10 @@ export function balance(
     };
   }
   throw new NotConverged('activity', ACTIVITY_STEPS);
+}
+
+function demandModel(strength: number): void {
+  demand('ionicStrength', strength, 'count', { max: STRONGEST }, 'too-concentrated');
 }
 
 function strengthOf(present: readonly number[], molality: Float64Array, inert: Inert) {

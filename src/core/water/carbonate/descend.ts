@@ -1,4 +1,4 @@
-import { solveSymmetric } from './linear.ts';
+import { roomFor, solveSymmetric } from './linear.ts';
 import { NotConverged } from './not-converged.ts';
 
 /** The longest step, in ln units, and how many are taken before giving up. */
@@ -24,13 +24,14 @@ export function descend(system: Rows, free: Float64Array): Float64Array {
   const gradient = new Float64Array(size);
   const curvature = new Float64Array(size * size);
   const tried = new Float64Array(size);
+  const room = roomFor(size);
   let m = new Float64Array(constant.length);
   let next = new Float64Array(constant.length);
   let height = climb(system, free, m);
   for (let step = 1; step <= NEWTON_STEPS; step++) {
     slopes(system, m, gradient, curvature);
     const met = meets(rows, m, totals, gradient);
-    const move = solveSymmetric(curvature, gradient);
+    const move = solveSymmetric(curvature, gradient, room);
     let [longest, downhill] = [0, 0];
     for (let k = 0; k < size; k++) {
       longest = Math.max(longest, Math.abs(move[k]!));

@@ -50,7 +50,7 @@ export function equilibrateWithCalcite(
     { ...water, calcium: calcium + dissolved },
     { ...open, alkalinity: alkalinity + 2 * dissolved, carbon: carbon + dissolved },
   );
-  return { ...rest, precipitated: -dissolved };
+  return { ...rest, precipitated: 0 - dissolved };
 }
 
 function demandGas(gas: number): number {

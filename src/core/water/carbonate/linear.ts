@@ -5,15 +5,26 @@ export function dot(a: readonly number[], b: readonly number[]): number {
   return s;
 }
 
+/** Room for `solveSymmetric` to work in, made once for many solves of the same size. */
+export interface Room {
+  readonly scale: Float64Array;
+  readonly factor: Float64Array;
+  readonly x: Float64Array;
+}
+
+export const roomFor = (n: number): Room => ({
+  scale: new Float64Array(n),
+  factor: new Float64Array(n * n),
+  x: new Float64Array(n),
+});
+
 /**
  * Solves h x = g for a symmetric positive definite h (row after row), scaled by its diagonal and
- * factored after Cholesky.
+ * factored after Cholesky. The x returned is the room's own and is overwritten by the next solve.
  */
-export function solveSymmetric(h: Float64Array, g: Float64Array): Float64Array {
+export function solveSymmetric(h: Float64Array, g: Float64Array, room: Room): Float64Array {
   const n = g.length;
-  const scale = new Float64Array(n);
-  const l = new Float64Array(n * n);
-  const x = new Float64Array(n);
+  const { scale, factor: l, x } = room;
   for (let i = 0; i < n; i++) {
     scale[i] = 1 / Math.sqrt(h[i * n + i]!);
     x[i] = g[i]! * scale[i]!;

@@ -1,5 +1,5 @@
-import { DomainError, demand } from '../../domain-error.ts';
-import { type Balanced, balance } from './balance.ts';
+import { demand } from '../../domain-error.ts';
+import { balance } from './balance.ts';
 import { type Fixed, inertOf, restrict } from './restrict.ts';
 import { root } from './root.ts';
 import { type Speciation, speciation } from './speciation.ts';
@@ -58,66 +58,6 @@ export function solve(system: System, solutes: Solutes, fixed: Fixed): Speciatio
   const solved = balance(system, restrict(system, solutes, fixed), inertOf(solutes));
   return speciation(system, solutes, solved);
 }
-
-/** At a known pH the alkalinity rises almost in proportion to the activity of carbonate. */
-function fromAlkalinityAndPH(system: System, solutes: Solutes, alkalinity: number, pH: number) {
-  const lnHydrogen = -pH * Math.LN10;
-  const inert = inertOf(solutes);
-  let near: Balanced | undefined;
-  const at = (carbonate: number) => {
-    const lnCarbonate = Math.log(Math.max(carbonate, 1e-300));
-    const problem = restrict(system, solutes, { lnHydrogen, lnCarbonate });
-    near = balance(system, problem, inert, near);
-    return near;
-  };
-  const missing = (carbonate: number) =>
-    at(carbonate).molality.reduce((sum, m, i) => sum + m * alkalinityOf(SPECIES[i]!), -alkalinity);
-  const without = missing(0);
-  const scale = Math.abs(alkalinity) + Math.abs(without);
-  if (without > 1e-12 * scale)
-    throw new DomainError({
-      quantity: 'alkalinity',
-      value: alkalinity,
-      kind: 'count',
-      allowed: { min: alkalinity + without },
-      because: 'alkalinity-below-hydroxide',
-    });
-  const [bicarbonate, carbonate] = [system.lnK[3]!, 1];
-  let high = -without / (Math.exp(bicarbonate + lnHydrogen) + 2 * carbonate);
-  for (let doubling = 0; missing(high) < 0 && doubling < 60; doubling++) high *= 2;
-  const found = root(missing, { low: 0, high }, { x: 1e-15 * high, f: 1e-12 * scale });
-  return speciation(system, solutes, at(found));
-}
-
-/** At a known pressure of CO₂ the carbon in solution rises nearly in step with the alkalinity. */
-function fromCarbonAndGas(system: System, solutes: Solutes, carbon: number, gas: number) {
-  const inert = inertOf(solutes);
-  let near: Balanced | undefined;
-  const at = (alkalinity: number) => {
-    const problem = restrict(system, solutes, { alkalinity, carbonDioxidePressure: gas });
-    near = balance(system, problem, inert, near);
-    return near;
-  };
-  const excess = (alkalinity: number) =>
-    at(alkalinity).molality.reduce((sum, m, i) => sum + m * SPECIES[i]!.of[1], -carbon);
-  const neutral = excess(0);
-  if (neutral > 0 && excess(-MOST_ACID) > 0)
-    throw new DomainError({
-      quantity: 'carbon',
-      value: carbon,
-      kind: 'count',
-      allowed: { min: carbon + excess(-MOST_ACID) },
-      because: 'carbon-below-dissolved-gas',
-    });
-  let high = neutral > 0 ? 0 : 1e-6 - 2.5 * neutral;
-  for (let doubling = 0; excess(high) < 0 && doubling < 60; doubling++) high *= 2;
-  const low = neutral > 0 ? -MOST_ACID : 0;
-  const found = root(excess, { low, high }, { x: 1e-18, f: 1e-11 * carbon });
-  return speciation(system, solutes, at(found));
-}
-
-/** Acid at which practically all carbon is CO₂ already, eq/kg. */
-const MOST_ACID = 0.1;
 
 function demandPair(pair: Pair) {
   const given = pair as {

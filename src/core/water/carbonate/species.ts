@@ -29,14 +29,22 @@ export interface Species {
 
 type Recipe = readonly [H: number, C: number, Ca: number, Mg: number, Na: number, S: number];
 
-const species = (
-  name: string,
+const species = <const N extends string>(
+  name: N,
   charge: number,
   of: Recipe,
   [size, slope]: readonly [number, number],
   constants: Species['constants'] = [],
   water = 0,
-): Species => ({ name, charge, of, water, constants, size, slope });
+): Species & { readonly name: N } => ({
+  name,
+  charge,
+  of,
+  water,
+  constants,
+  size,
+  slope,
+});
 
 const NEUTRAL = [0, 0] as const;
 const K = constants;

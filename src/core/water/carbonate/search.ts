@@ -1,0 +1,96 @@
+import { DomainError } from '../../domain-error.ts';
+import { type Balanced, balance } from './balance.ts';
+import { inertOf, restrict } from './restrict.ts';
+import { root } from './root.ts';
+import { type Speciation, speciation } from './speciation.ts';
+import { alkalinityOf, SPECIES } from './species.ts';
+import type { System } from './system.ts';
+import type { Solutes } from './water.ts';
+
+// The two pairs that fix one thing and count another have no convex form of their own; each is a
+// search over a neighbour that has.
+
+/** At a known pH the alkalinity rises almost in proportion to the activity of carbonate. */
+export function fromAlkalinityAndPH(
+  system: System,
+  solutes: Solutes,
+  alkalinity: number,
+  pH: number,
+): Speciation {
+  const lnHydrogen = -pH * Math.LN10;
+  const inert = inertOf(solutes);
+  let near: Balanced | undefined;
+  const at = (carbonate: number) => {
+    const lnCarbonate = Math.log(Math.max(carbonate, 1e-300));
+    const problem = restrict(system, solutes, { lnHydrogen, lnCarbonate });
+    near = balance(system, problem, inert, near);
+    return near;
+  };
+  const missing = (carbonate: number) =>
+    at(carbonate).molality.reduce((sum, m, i) => sum + m * alkalinityOf(SPECIES[i]!), -alkalinity);
+  const without = missing(0);
+  const scale = Math.abs(alkalinity) + Math.abs(without);
+  if (without > 1e-12 * scale)
+    throw new DomainError({
+      quantity: 'alkalinity',
+      value: alkalinity,
+      kind: 'count',
+      allowed: { min: alkalinity + without },
+      because: 'alkalinity-below-hydroxide',
+    });
+  const [bicarbonate, carbonate] = [system.lnK[3]!, 1];
+  let high = -without / (Math.exp(bicarbonate + lnHydrogen) + 2 * carbonate);
+  let [low, atLow, atHigh] = [0, without, missing(high)];
+  for (let doubling = 0; atHigh < 0 && doubling < 60; doubling++) {
+    [low, atLow] = [high, atHigh];
+    high *= 2;
+    atHigh = missing(high);
+  }
+  const within = { x: 1e-15 * high, f: 1e-12 * scale };
+  return speciation(system, solutes, at(root(missing, { low, high, atLow, atHigh }, within)));
+}
+
+/** At a known pressure of CO₂ the carbon in solution rises nearly in step with the alkalinity. */
+export function fromCarbonAndGas(
+  system: System,
+  solutes: Solutes,
+  carbon: number,
+  gas: number,
+): Speciation {
+  const inert = inertOf(solutes);
+  let near: Balanced | undefined;
+  const at = (alkalinity: number) => {
+    const problem = restrict(system, solutes, { alkalinity, carbonDioxidePressure: gas });
+    near = balance(system, problem, inert, near);
+    return near;
+  };
+  const excess = (alkalinity: number) =>
+    at(alkalinity).molality.reduce((sum, m, i) => sum + m * SPECIES[i]!.of[1], -carbon);
+  let [low, high] = [0, 0];
+  let [atLow, atHigh] = [excess(0), 0];
+  if (atLow > 0) {
+    [low, atHigh] = [-MOST_ACID, atLow];
+    atLow = excess(low);
+    if (atLow > 0)
+      throw new DomainError({
+        quantity: 'carbon',
+        value: carbon,
+        kind: 'count',
+        allowed: { min: carbon + atLow },
+        because: 'carbon-below-dissolved-gas',
+      });
+  } else {
+    high = 1e-6 - 1.2 * atLow;
+    atHigh = excess(high);
+    for (let doubling = 0; atHigh < 0 && doubling < 60; doubling++) {
+      [low, atLow] = [high, atHigh];
+      high *= 2;
+      atHigh = excess(high);
+    }
+  }
+  const within = { x: 1e-18, f: 1e-11 * carbon };
+  return speciation(system, solutes, at(root(excess, { low, high, atLow, atHigh }, within)));
+}
+
+/** Acid at which practically all carbon is CO₂ already, eq/kg. */
+const MOST_ACID = 0.1;

@@ -1,0 +1,132 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../../src/core/domain-error.ts';
+import { speciate, speciateWater } from '../../../../src/core/water/carbonate/speciate.ts';
+import { SPECIES } from '../../../../src/core/water/carbonate/species.ts';
+import { mains, solutes, waters } from './waters.ts';
+
+const near = (ours: number, theirs: number, part: number, floor = 1e-12) =>
+  expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(part * Math.abs(theirs) + floor);
+
+describe('a speciated water', () => {
+  test('is electrically neutral', () => {
+    fc.assert(
+      fc.property(waters, (water) => {
+        const ions = SPECIES.map((s) => s.charge * water.molality[s.name]);
+        const charge = ions.reduce((a, b) => a + b) + water.otherCations - water.chloride;
+        const size = ions.reduce((a, b) => a + Math.abs(b), 0);
+        near(charge, 0, 0, 1e-9 * size);
+      }),
+    );
+  });
+
+  test('holds all of every ion put in, and no more', () => {
+    fc.assert(
+      fc.property(
+        solutes,
+        fc.double({ min: 5, max: 10, noNaN: true }),
+        fc.double({ min: 1e-6, max: 5e-3, noNaN: true }),
+        (salts, pH, carbon) => {
+          const water = speciate(salts, { pH, carbon });
+          for (const name of ['calcium', 'magnesium', 'sodium', 'sulfate'] as const)
+            near(water[name], salts[name], 1e-9);
+          near(water.carbon, carbon, 1e-9);
+        },
+      ),
+    );
+  });
+
+  test('has a pressure of CO₂ that gives it back, and so for every pair', () => {
+    fc.assert(
+      fc.property(waters, (water) => {
+        const { pH, alkalinity, carbon, carbonDioxidePressure } = water;
+        fc.pre(carbonDioxidePressure > 1e-6);
+        const pairs = [
+          { pH, alkalinity },
+          { pH, carbonDioxidePressure },
+          { alkalinity, carbon },
+          { alkalinity, carbonDioxidePressure },
+        ];
+        for (const pair of pairs) {
+          const again = speciate(water, pair);
+          near(again.pH, pH, 0, 1e-7);
+          near(again.carbon, carbon, 1e-7);
+        }
+      }),
+    );
+  });
+
+  test('is found again from carbon and CO₂ where those tell waters apart', () => {
+    fc.assert(
+      fc.property(waters, (water) => {
+        const { carbon, carbonDioxidePressure } = water;
+        fc.pre(carbonDioxidePressure > 1e-4 && water.molality.carbonDioxide < 0.9 * carbon);
+        const again = speciate(water, { carbon, carbonDioxidePressure });
+        near(again.pH, water.pH, 0, 1e-6);
+      }),
+    );
+  });
+
+  test('has a higher pH the more alkalinity it has at the same carbon', () => {
+    fc.assert(
+      fc.property(waters, fc.double({ min: 1e-6, max: 1e-3, noNaN: true }), (water, more) => {
+        const richer = speciateWater({ ...water, alkalinity: water.alkalinity + more });
+        expect(richer.pH).toBeGreaterThan(water.pH);
+      }),
+    );
+  });
+
+  test('that is pure has the pH of pure water', () => {
+    const pure = speciate({ temperature: 298.15 }, { alkalinity: 0, carbon: 0 });
+    expect(pure.pH).toBeCloseTo(7.0, 3);
+    expect(pure.molality.hydrogen).toBeCloseTo(pure.molality.hydroxide, 15);
+  });
+
+  test('reports an imbalance when chloride is given, and none when it is left out', () => {
+    expect(mains().chargeImbalance).toBe(0);
+    const { chloride } = mains();
+    const short = speciateWater({ ...mains(), chloride: chloride - 1e-4 });
+    expect(short.chargeImbalance).toBeCloseTo(1e-4, 8);
+  });
+
+  test('comes out much the same by Davies in fresh water, and not in strong', () => {
+    const of = (scale: number, activity: 'davies' | 'extended-debye-hueckel') =>
+      speciate(
+        { temperature: 298.15, activity, calcium: 0.5 * scale, sodium: scale },
+        { alkalinity: 0.2 * scale, carbon: 0.2 * scale },
+      ).pH;
+    const apart = (scale: number) =>
+      Math.abs(of(scale, 'davies') - of(scale, 'extended-debye-hueckel'));
+    expect(apart(0.002)).toBeLessThan(0.01);
+    expect(apart(0.3)).toBeGreaterThan(0.02);
+  });
+});
+
+describe('a water that cannot be', () => {
+  const salts = { temperature: 288.15 };
+  const because = (work: () => unknown) => {
+    try {
+      work();
+    } catch (refusal) {
+      if (refusal instanceof DomainError) return refusal.because ?? refusal.quantity;
+      throw refusal;
+    }
+    return 'nothing';
+  };
+
+  test.each([
+    ['alkalinity-below-hydroxide', () => speciate(salts, { pH: 11, alkalinity: 1e-4 })],
+    [
+      'carbon-below-dissolved-gas',
+      () => speciate(salts, { carbon: 1e-6, carbonDioxidePressure: 1000 }),
+    ],
+    ['too-concentrated', () => speciate(salts, { pH: 12, carbonDioxidePressure: 100 })],
+    ['temperature', () => speciate({ temperature: 330 }, { pH: 7, alkalinity: 1e-3 })],
+    ['pH', () => speciate(salts, { pH: 15, alkalinity: 1e-3 })],
+    ['calcium', () => speciate({ ...salts, calcium: -1 }, { pH: 7, alkalinity: 1e-3 })],
+    ['carbonDioxidePressure', () => speciate(salts, { pH: 7, carbonDioxidePressure: 0 })],
+    ['alkalinity', () => speciate(salts, { carbon: 1e-3, alkalinity: Number.NaN })],
+  ])('%s', (name, work) => {
+    expect(because(work)).toBe(name);
+  });
+});
