@@ -147,7 +147,9 @@ export function gelSpaceRatio(of: {
   demand('waterCement', of.waterCement, 'ratio', { min: 0, aboveMin: true });
   demand('degree', of.degree, 'ratio', { min: 0, max: 1 });
   demand('airPerCement', of.airPerCement, 'ratio', { min: 0 });
+  // x reaches 1 where 0.68 a = 0.32 a + w/c + air.
+  const room = (of.waterCement + of.airPerCement) / 0.36;
+  demand('degree', of.degree, 'ratio', { min: 0, max: room * (1 + 1e-12) }, 'out-of-space');
   const x = (0.68 * of.degree) / (0.32 * of.degree + of.waterCement + of.airPerCement);
-  demand('gelSpace', x, 'ratio', { min: 0, max: 1 }, 'out-of-space');
-  return x;
+  return Math.min(1, x);
 }

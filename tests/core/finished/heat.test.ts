@@ -1,0 +1,128 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import {
+  dryConductivityBand,
+  moistConductivity,
+  tabledConductivity,
+  valoreConductivity,
+  valoreUsConductivity,
+} from '../../../src/core/finished/conductivity.ts';
+import { BCA_CONDUCTIVITY } from '../../../src/core/finished/conductivity-data.ts';
+import { WONG_2026 } from '../../../src/core/finished/strength-relations/measured.ts';
+import {
+  layerResistance,
+  thicknessForResistance,
+  transmittance,
+} from '../../../src/core/finished/thermal-resistance.ts';
+
+const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const layer = fc.record({ thickness: double(0, 1), conductivity: double(0.03, 2) });
+
+describe('thermal resistance', () => {
+  test('of layers adds up, in any order', () => {
+    fc.assert(
+      fc.property(
+        fc.array(layer, { minLength: 1, maxLength: 6 }),
+        double(0.05, 0.3),
+        (layers, surfaces) => {
+          const whole = transmittance({ layers, surfaces });
+          const sum = layers.reduce((r, l) => r + layerResistance(l), surfaces);
+          expect(whole.resistance).toBeCloseTo(sum, 9);
+          expect(transmittance({ layers: layers.toReversed(), surfaces }).resistance).toBeCloseTo(
+            sum,
+            9,
+          );
+          expect(whole.transmittance * whole.resistance).toBeCloseTo(1, 12);
+        },
+      ),
+    );
+  });
+
+  test('one layer cut in two resists the same', () => {
+    fc.assert(
+      fc.property(layer, double(0, 1), ({ thickness, conductivity }, cut) => {
+        const parts = [cut * thickness, (1 - cut) * thickness].map((t) =>
+          layerResistance({ thickness: t, conductivity }),
+        );
+        expect(parts[0]! + parts[1]!).toBeCloseTo(layerResistance({ thickness, conductivity }), 10);
+      }),
+    );
+  });
+
+  test('the thickness for an R has that R, and weighs thickness times density', () => {
+    fc.assert(
+      fc.property(
+        double(0, 8),
+        double(0.05, 1),
+        double(300, 1600),
+        (resistance, conductivity, density) => {
+          const { thickness, massPerArea } = thicknessForResistance({
+            resistance,
+            conductivity,
+            density,
+          });
+          expect(layerResistance({ thickness, conductivity })).toBeCloseTo(resistance, 10);
+          expect(massPerArea).toBeCloseTo(thickness * density, 10);
+        },
+      ),
+    );
+  });
+
+  test('refuses nothing at all and a layer that does not conduct', () => {
+    expect(() => transmittance({ layers: [], surfaces: 0 })).toThrow(DomainError);
+    expect(() => layerResistance({ thickness: 1, conductivity: 0 })).toThrow(DomainError);
+  });
+});
+
+describe('conductivity', () => {
+  test('rises with density and moisture, and both forms agree', () => {
+    fc.assert(
+      fc.property(
+        double(320, 1900),
+        double(0, 20),
+        double(0, 0.06),
+        (dryDensity, more, moisture) => {
+          const { conductivity } = valoreConductivity({ dryDensity });
+          expect(
+            valoreConductivity({ dryDensity: dryDensity + more }).conductivity,
+          ).toBeGreaterThanOrEqual(conductivity);
+          expect(
+            Math.abs(valoreUsConductivity({ dryDensity }).conductivity / conductivity - 1),
+          ).toBeLessThan(0.004);
+          expect(
+            moistConductivity({ dry: conductivity, moisture }).conductivity,
+          ).toBeGreaterThanOrEqual(conductivity);
+        },
+      ),
+    );
+  });
+
+  test('says when it is asked outside its range', () => {
+    expect(valoreConductivity({ dryDensity: 200 }).notes).toEqual([
+      { code: 'outside-range', of: 'dryDensity' },
+    ]);
+    expect(valoreConductivity({ dryDensity: 600 }).notes).toEqual([]);
+    expect(moistConductivity({ dry: 0.1, moisture: 0.3 }).notes).toHaveLength(1);
+    expect(tabledConductivity(BCA_CONDUCTIVITY, 300)).toBeUndefined();
+    expect(tabledConductivity(BCA_CONDUCTIVITY, 1700)).toBeUndefined();
+    expect(() => valoreConductivity({ dryDensity: 0 })).toThrow(DomainError);
+  });
+
+  test('a table is read straight between its rows', () => {
+    const { low, high } = tabledConductivity(BCA_CONDUCTIVITY, 900)!;
+    expect(low).toBeCloseTo(0.2, 12);
+    expect(high).toBeCloseTo(0.265, 12);
+  });
+
+  test('the band holds the relation and both tables, and the measured slag points lie above it', () => {
+    const { low, high } = dryConductivityBand({ dryDensity: 500 });
+    expect(low).toBeCloseTo(0.105, 10);
+    expect(high).toBeGreaterThan(valoreConductivity({ dryDensity: 500 }).conductivity);
+    const above = WONG_2026.filter(
+      ({ density, conductivity }) =>
+        conductivity > dryConductivityBand({ dryDensity: density }).high,
+    );
+    expect(above.length).toBe(WONG_2026.length);
+  });
+});

@@ -1,0 +1,104 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import { constantMass, moistureByMass } from '../../../src/core/finished/drying.ts';
+import {
+  blockDensity,
+  cylinderDensity,
+  densityByGain,
+  densityByHanging,
+} from '../../../src/core/finished/piece-density.ts';
+
+const reading = (value: number, uncertainty = 0) => ({ value, uncertainty });
+const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const baths = { waterDensity: 998, filmDensity: 920 };
+
+describe('the density of a piece', () => {
+  test('in water both ways find the piece that was put in, floating or not', () => {
+    fc.assert(
+      fc.property(
+        double(300, 1800),
+        double(1e-4, 5e-3),
+        double(0.001, 0.01),
+        (density, volume, film) => {
+          const mass = density * volume;
+          const displaced = 998 * (volume + film / 920);
+          const wrapped = reading(mass + film);
+          const gained = densityByGain(
+            { mass: reading(mass), wrapped, gain: reading(displaced) },
+            baths,
+          );
+          expect(gained.density).toBeCloseTo(density, 5);
+          const sinker = 10;
+          const hung = densityByHanging(
+            {
+              mass: reading(mass),
+              wrapped,
+              sinker: reading(sinker),
+              both: reading(mass + film + sinker - displaced),
+            },
+            baths,
+          );
+          expect(hung.density).toBeCloseTo(density, 5);
+          expect(hung.volume).toBeCloseTo(volume, 10);
+        },
+      ),
+    );
+  });
+
+  test('relative uncertainties of a block add as squares, a cylinder’s diameter twice', () => {
+    const block = blockDensity({
+      mass: reading(4.86, 0.01),
+      length: reading(0.45, 0.001),
+      width: reading(0.3, 0.001),
+      height: reading(0.06, 0.001),
+    });
+    const relative = Math.hypot(0.01 / 4.86, 1 / 450, 1 / 300, 1 / 60);
+    expect(block.uncertainty / block.density).toBeCloseTo(relative, 6);
+    expect(block.shares.height).toBeGreaterThan(0.9);
+    const cylinder = cylinderDensity({
+      mass: reading(0.4),
+      diameter: reading(0.075, 0.001),
+      height: reading(0.15),
+    });
+    expect(cylinder.uncertainty / cylinder.density).toBeCloseTo(2 / 75, 6);
+  });
+
+  test('refuses a film that weighs less than nothing and a piece without volume', () => {
+    const piece = { mass: reading(1), wrapped: reading(0.9), gain: reading(1) };
+    expect(() => densityByGain(piece, baths)).toThrow(/film-weighs-less/);
+    const thick = { mass: reading(1), wrapped: reading(1.5), gain: reading(0.4) };
+    expect(() => densityByGain(thick, baths)).toThrow(DomainError);
+    expect(() =>
+      blockDensity({ mass: reading(0), length: reading(1), width: reading(1), height: reading(1) }),
+    ).toThrow(DomainError);
+  });
+});
+
+describe('drying', () => {
+  const day = 86400;
+
+  test('is over when a day takes less than two in a thousand', () => {
+    const at = (...masses: number[]) =>
+      constantMass(masses.map((mass, i) => ({ time: i * day, mass })));
+    expect(at(5)).toEqual({ constant: false });
+    expect(at(5, 4.9).constant).toBe(false);
+    expect(at(5, 4.5, 4.4995).constant).toBe(true);
+    expect(at(5, 4.5, 4.4995).change).toBeCloseTo(0.0005 / 4.4995, 12);
+  });
+
+  test('two weighings on one day do not count', () => {
+    const weighings = [
+      { time: 0, mass: 5 },
+      { time: day, mass: 4.5 },
+      { time: day + 3600, mass: 4.5 },
+    ];
+    expect(constantMass(weighings).constant).toBe(false);
+    expect(() => constantMass(weighings.toReversed())).toThrow(/out-of-order/);
+  });
+
+  test('moisture is water over dry mass', () => {
+    expect(moistureByMass({ moist: 540, dry: 500 })).toBeCloseTo(0.08, 12);
+    expect(() => moistureByMass({ moist: 499, dry: 500 })).toThrow(DomainError);
+  });
+});

@@ -1,0 +1,154 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import {
+  type CuringWater,
+  gelSpaceRatio,
+  greatestHydration,
+  POWERS_2001,
+  POWERS_BENTZ,
+  powersVolumes,
+} from '../../../src/core/finished/powers.ts';
+
+const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const any = fc.record({
+  waterCement: double(0.3, 1),
+  air: double(0, 0.8),
+  inert: double(0, 0.19),
+  reaction: fc.constantFrom(POWERS_2001, POWERS_BENTZ),
+  curing: fc.constantFrom<CuringWater>('sealed', 'saturated'),
+  waterDensity: double(990, 1000),
+});
+
+const parts = [
+  'unhydrated',
+  'gelSolids',
+  'gelWater',
+  'capillaryWater',
+  'emptied',
+  'air',
+  'inert',
+] as const;
+
+describe('Powers’ volumes', () => {
+  test('sum to one and none is negative, at every degree there is water for', () => {
+    fc.assert(
+      fc.property(any, double(0, 1), (of, share) => {
+        // 0.95: the rounded volume sets part from the 0.42 and 0.36 by a few per cent.
+        const degree = share * 0.95 * greatestHydration(of);
+        const volumes = powersVolumes({ ...of, degree });
+        expect(parts.reduce((sum, part) => sum + volumes[part], 0)).toBeCloseTo(1, 10);
+        for (const part of parts) expect(volumes[part]).toBeGreaterThanOrEqual(0);
+      }),
+    );
+  });
+
+  test('gel grows and water goes as the cement reacts; the air stays', () => {
+    fc.assert(
+      fc.property(any, double(0, 0.4), double(0.01, 0.2), (of, degree, more) => {
+        const [young, old] = [degree, degree + more].map((a) =>
+          powersVolumes({ ...of, degree: a }),
+        );
+        expect(old!.gelSolids).toBeGreaterThan(young!.gelSolids);
+        expect(old!.capillaryWater).toBeLessThan(young!.capillaryWater);
+        expect(old!.unhydrated).toBeLessThan(young!.unhydrated);
+        expect(old!.air).toBe(young!.air);
+      }),
+    );
+  });
+
+  test('fresh, it is cement and water in their own volumes', () => {
+    const fresh = powersVolumes({
+      waterCement: 0.5,
+      degree: 0,
+      air: 0.6,
+      inert: 0,
+      reaction: POWERS_2001,
+      curing: 'sealed',
+      waterDensity: 1000,
+    });
+    expect(fresh.capillaryWater / fresh.unhydrated).toBeCloseTo(0.5 * 3.15, 10);
+    expect(fresh.unhydrated + fresh.capillaryWater).toBeCloseTo(0.4, 10);
+    expect(fresh.gelSolids + fresh.gelWater + fresh.emptied).toBe(0);
+  });
+
+  test('water from outside fills what shrinkage empties', () => {
+    const of = {
+      waterCement: 0.5,
+      degree: 0.8,
+      air: 0,
+      inert: 0,
+      reaction: POWERS_2001,
+      waterDensity: 1000,
+    };
+    const sealed = powersVolumes({ ...of, curing: 'sealed' });
+    const saturated = powersVolumes({ ...of, curing: 'saturated' });
+    expect(saturated.emptied).toBe(0);
+    expect(saturated.capillaryWater).toBeCloseTo(sealed.capillaryWater + sealed.emptied, 12);
+  });
+
+  test('says that a set does not part gel water, and refuses more reaction than there is water for', () => {
+    const of = { waterCement: 0.3, degree: 0.5, air: 0, inert: 0, waterDensity: 1000 } as const;
+    expect(powersVolumes({ ...of, reaction: POWERS_BENTZ, curing: 'sealed' }).notes).toEqual([
+      { code: 'gel-not-parted', of: 'reaction' },
+    ]);
+    const sealed = { ...of, degree: 0.9, reaction: POWERS_2001, curing: 'sealed' } as const;
+    expect(() => powersVolumes(sealed)).toThrow(/out-of-water/);
+    expect(() => powersVolumes({ ...sealed, curing: 'saturated', degree: 1 })).toThrow(
+      /out-of-space/,
+    );
+    expect(() => powersVolumes({ ...of, air: 1, reaction: POWERS_2001, curing: 'sealed' })).toThrow(
+      DomainError,
+    );
+  });
+
+  test('the limit from the volumes is the limit from the masses, to the rounding of the constants', () => {
+    for (const curing of ['sealed', 'saturated'] as const) {
+      const of = {
+        waterCement: 0.33,
+        air: 0,
+        inert: 0,
+        reaction: POWERS_2001,
+        curing,
+        waterDensity: 1000,
+      };
+      const limit = greatestHydration(of);
+      expect(() => powersVolumes({ ...of, degree: limit * 0.97 })).not.toThrow();
+      expect(() => powersVolumes({ ...of, degree: Math.min(1, limit * 1.06) })).toThrow(
+        DomainError,
+      );
+    }
+  });
+});
+
+describe('gel–space ratio', () => {
+  test('falls with water and air, rises with reaction', () => {
+    fc.assert(
+      fc.property(
+        double(0.4, 1),
+        double(0.1, 0.8),
+        double(0, 4),
+        double(0.01, 0.2),
+        (waterCement, degree, airPerCement, more) => {
+          const x = gelSpaceRatio({ waterCement, degree, airPerCement });
+          expect(
+            gelSpaceRatio({ waterCement: waterCement + more, degree, airPerCement }),
+          ).toBeLessThan(x);
+          expect(
+            gelSpaceRatio({ waterCement, degree, airPerCement: airPerCement + more }),
+          ).toBeLessThan(x);
+          expect(
+            gelSpaceRatio({ waterCement, degree: degree + more, airPerCement }),
+          ).toBeGreaterThan(x);
+        },
+      ),
+    );
+  });
+
+  test('is at most one exactly where w/c is at least 0.36 of the degree', () => {
+    expect(gelSpaceRatio({ waterCement: 0.36, degree: 1, airPerCement: 0 })).toBeCloseTo(1, 12);
+    expect(() => gelSpaceRatio({ waterCement: 0.35, degree: 1, airPerCement: 0 })).toThrow(
+      /out-of-space/,
+    );
+  });
+});

@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import { EXPOSURE_LIMITS, exposureLimits } from '../../../src/core/safety/exposure.ts';
+import {
+  freeHydroxide,
+  limeReserve,
+  MOLAR_MASS,
+  neutralise,
+} from '../../../src/core/safety/washout.ts';
+
+const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe('bringing wash water to neutral', () => {
+  test('charges balance: each acid meets all the hydroxide', () => {
+    fc.assert(
+      fc.property(double(8, 13), double(1e-3, 1), double(0, 5), (pH, volume, reserve) => {
+        const { hydroxide, carbonDioxide, citricAcid } = neutralise({
+          pH,
+          volume,
+          limeReserve: reserve,
+        });
+        const moles = hydroxide.dissolved + hydroxide.reserve;
+        expect((3 * citricAcid.anhydrous) / MOLAR_MASS.citricAcid).toBeCloseTo(moles, 6);
+        expect((2 * carbonDioxide.toCarbonate) / MOLAR_MASS.carbonDioxide).toBeCloseTo(moles, 6);
+        expect(carbonDioxide.toHydrogenCarbonate).toBeCloseTo(2 * carbonDioxide.toCarbonate, 9);
+        expect(citricAcid.monohydrate).toBeGreaterThan(citricAcid.anhydrous);
+      }),
+    );
+  });
+
+  test('one more on the pH scale is ten times the hydroxide, and colder water holds less at one pH', () => {
+    expect(freeHydroxide({ pH: 13 }) / freeHydroxide({ pH: 12 })).toBeCloseTo(10, 9);
+    expect(freeHydroxide({ pH: 12 })).toBeCloseTo(10, 9);
+    expect(freeHydroxide({ pH: 12, pKw: 14.53 })).toBeLessThan(freeHydroxide({ pH: 12 }));
+  });
+
+  test('a kilogram of cement left in ten litres outweighs what is dissolved many times', () => {
+    const reserve = limeReserve(1).low;
+    const { hydroxide } = neutralise({ pH: 12.4, volume: 0.01, limeReserve: reserve });
+    expect(hydroxide.reserve / hydroxide.dissolved).toBeGreaterThan(20);
+  });
+
+  test('says when the reserve is left out and when lime alone cannot reach that pH', () => {
+    const notes = neutralise({ pH: 13, volume: 0.01, limeReserve: 0 }).notes;
+    expect(notes).toEqual([
+      { code: 'outside-range', of: 'pH' },
+      { code: 'reserve-not-counted', of: 'limeReserve' },
+    ]);
+    expect(neutralise({ pH: 12.3, volume: 0.01, limeReserve: 0.1 }).notes).toEqual([]);
+  });
+
+  test('refuses acid water, no water and a negative reserve', () => {
+    expect(() => neutralise({ pH: 6, volume: 1, limeReserve: 0 })).toThrow(DomainError);
+    expect(() => neutralise({ pH: 12, volume: 0, limeReserve: 0 })).toThrow(DomainError);
+    expect(() => limeReserve(-1)).toThrow(DomainError);
+  });
+});
+
+test('molar masses are sums of standard atomic weights', () => {
+  const [H, C, O, Ca] = [1.008, 12.011, 15.999, 40.078];
+  expect(MOLAR_MASS.limeHydrate * 1000).toBeCloseTo(Ca + 2 * O + 2 * H, 2);
+  expect(MOLAR_MASS.carbonDioxide * 1000).toBeCloseTo(C + 2 * O, 2);
+  expect(MOLAR_MASS.citricAcid * 1000).toBeCloseTo(6 * C + 8 * H + 7 * O, 2);
+  expect(MOLAR_MASS.citricAcidMonohydrate * 1000).toBeCloseTo(6 * C + 10 * H + 8 * O, 2);
+});
+
+test('limits go by agent, and no two share an id', () => {
+  expect(exposureLimits('crystalline-silica').map(({ kind }) => kind)).toEqual([
+    'osha-pel',
+    'niosh-rel',
+    'acgih-tlv',
+    'osha-action-level',
+  ]);
+  expect(new Set(EXPOSURE_LIMITS.map(({ id }) => id)).size).toBe(EXPOSURE_LIMITS.length);
+});
