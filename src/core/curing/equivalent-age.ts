@@ -78,7 +78,7 @@ export function timeToReachAge(of: {
   const wanted = age - ages[after - 1]!;
   let low = 0;
   let high = span;
-  while (high - low > 1e-9 * span) {
+  while (high - low > 1e-13 * span) {
     const middle = (low + high) / 2;
     const there = a + ((b - a) * middle) / span;
     if (ageOverStretch(law, middle, a, there) < wanted) low = middle;

@@ -33,7 +33,7 @@ export interface EnergyLedger {
   readonly throughFar: number;
   readonly stored: number;
   /**
-   * |released + in − stored| over the largest of the four, or over the heat of a thousandth of a
+   * |released + in − stored| over the largest of the four, or over the heat of a millionth of a
    * kelvin when less than that moved.
    */
   readonly imbalance: number;
@@ -78,14 +78,18 @@ export function conduct(slab: Slab): HeatRun {
   const between = conductivity / dx;
   const store = heatCapacity * dx;
 
-  const temperature = new Float64Array(n).fill(slab.initialTemperature);
-  const before = temperature.slice();
+  // Everything is reckoned as a rise over the start, so that rounding scales with what moves.
+  const start = slab.initialTemperature;
+  const rise = new Float64Array(n);
+  const before = new Float64Array(n);
   const source = new Float64Array(n);
   const rhs = new Float64Array(n);
-  const hydration = slab.hydration && new Hydrating(slab.hydration, n, dx);
+  const hydration = slab.hydration && new Hydrating(slab.hydration, n, dx, start);
   const frame = n + 2;
   const times = new Float64Array(steps + 1);
   const temperatures = new Float64Array((steps + 1) * frame);
+
+  const airAt = (face: Face, time: number) => temperatureAt(face.ambient, time) - start;
 
   let throughNear = 0;
   let throughFar = 0;
@@ -94,42 +98,38 @@ export function conduct(slab: Slab): HeatRun {
   let nearLink = 0;
   let farLink = 0;
   let damped = 0;
-  let nearAir = temperatureAt(near.ambient, 0);
-  let farAir = temperatureAt(far.ambient, 0);
+  let nearAir = airAt(near, 0);
+  let farAir = airAt(far, 0);
   let matrix: Tridiagonal | undefined;
 
   const record = (step: number, nearAir: number, farAir: number) => {
     const at = step * frame;
     times[step] = step * dt;
-    temperatures[at] = faceTemperature(nearTransfer, nearAir, 2 * between, temperature[0]!);
-    temperatures.set(temperature, at + 1);
-    temperatures[at + n + 1] = faceTemperature(
-      farTransfer,
-      farAir,
-      2 * between,
-      temperature[n - 1]!,
-    );
+    temperatures[at] = start + faceTemperature(nearTransfer, nearAir, 2 * between, rise[0]!);
+    for (let i = 0; i < n; i++) temperatures[at + 1 + i] = start + rise[i]!;
+    temperatures[at + n + 1] =
+      start + faceTemperature(farTransfer, farAir, 2 * between, rise[n - 1]!);
   };
   const explicitHalf = (nearAir: number, farAir: number) => {
-    const first = nearLink * (nearAir - temperature[0]!);
-    const last = farLink * (farAir - temperature[n - 1]!);
+    const first = nearLink * (nearAir - rise[0]!);
+    const last = farLink * (farAir - rise[n - 1]!);
     throughNear += half * first;
     throughFar += half * last;
     let inward = first;
     for (let i = 0; i < n; i++) {
-      const onward = i < n - 1 ? between * (temperature[i]! - temperature[i + 1]!) : -last;
-      rhs[i] = temperature[i]! + (half * (inward - onward) + source[i]!) / store;
+      const onward = i < n - 1 ? between * (rise[i]! - rise[i + 1]!) : -last;
+      rhs[i] = rise[i]! + (half * (inward - onward) + source[i]!) / store;
       inward = onward;
     }
-    temperature.set(rhs);
+    rise.set(rhs);
   };
   const implicitHalf = (nearAir: number, farAir: number) => {
-    for (let i = 0; i < n; i++) rhs[i] = store * temperature[i]! + source[i]!;
+    for (let i = 0; i < n; i++) rhs[i] = store * rise[i]! + source[i]!;
     rhs[0]! += half * nearLink * nearAir;
     rhs[n - 1]! += half * farLink * farAir;
-    solve(matrix!, rhs, temperature);
-    throughNear += half * nearLink * (nearAir - temperature[0]!);
-    throughFar += half * farLink * (farAir - temperature[n - 1]!);
+    solve(matrix!, rhs, rise);
+    throughNear += half * nearLink * (nearAir - rise[0]!);
+    throughFar += half * farLink * (farAir - rise[n - 1]!);
   };
 
   for (let step = 0; step < steps; step++) {
@@ -145,26 +145,23 @@ export function conduct(slab: Slab): HeatRun {
       damped = DAMPED_STEPS;
     }
     if (step === 0) record(0, nearAir, farAir);
-    hydration?.advance(dt, temperature, before, source);
-    before.set(temperature);
+    hydration?.advance(dt, rise, before, source);
+    before.set(rise);
     if (damped > 0) {
       damped--;
-      implicitHalf(
-        temperatureAt(near.ambient, time + half),
-        temperatureAt(far.ambient, time + half),
-      );
+      implicitHalf(airAt(near, time + half), airAt(far, time + half));
     } else explicitHalf(nearAir, farAir);
-    const nearThen = temperatureAt(near.ambient, time + dt);
-    const farThen = temperatureAt(far.ambient, time + dt);
+    const nearThen = airAt(near, time + dt);
+    const farThen = airAt(far, time + dt);
     implicitHalf(nearThen, farThen);
     record(step + 1, nearThen, farThen);
     nearAir = nearThen;
     farAir = farThen;
   }
 
-  const stored = store * temperature.reduce((sum, t) => sum + (t - slab.initialTemperature), 0);
+  const stored = store * rise.reduce((sum, each) => sum + each, 0);
   const released = hydration?.released() ?? 0;
-  const floor = heatCapacity * slab.thickness * 1e-3;
+  const floor = heatCapacity * slab.thickness * 1e-6;
   const scale = Math.max(floor, ...[released, throughNear, throughFar, stored].map(Math.abs));
   const gap = Math.abs(released + throughNear + throughFar - stored);
   return {

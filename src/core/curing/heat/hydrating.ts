@@ -10,16 +10,23 @@ export class Hydrating {
   readonly degrees: Float64Array;
   readonly #ages: Float64Array;
   readonly #of: Hydration;
+  readonly #start: number;
   readonly #heatPerCell: number;
 
-  constructor(of: Hydration & { readonly cement: number }, cells: number, dx: number) {
+  constructor(
+    of: Hydration & { readonly cement: number },
+    cells: number,
+    dx: number,
+    start: number,
+  ) {
     this.degrees = new Float64Array(cells);
     this.#ages = new Float64Array(cells);
     this.#of = of;
+    this.#start = start;
     this.#heatPerCell = of.heat * of.cement * dx;
   }
 
-  /** Ages every cell by a step and puts half the heat it gives off, J/m², into `source`. */
+  /** Ages every cell by a step from its rise `now` and `before` over the start, K, and puts half the heat it gives off, J/m², into `source`. */
   advance(dt: number, now: Float64Array, before: Float64Array, source: Float64Array): void {
     const { ultimate, tau, beta, activationEnergy, referenceTemperature } = this.#of;
     const warmth = activationEnergy / GAS_CONSTANT;
@@ -27,8 +34,9 @@ export class Hydrating {
     const halfHeat = 0.5 * this.#heatPerCell;
     const ages = this.#ages;
     const degrees = this.degrees;
+    const start = this.#start;
     for (let i = 0; i < now.length; i++) {
-      const ahead = 1.5 * now[i]! - 0.5 * before[i]!;
+      const ahead = start + 1.5 * now[i]! - 0.5 * before[i]!;
       const age = ages[i]! + dt * Math.exp(reference - warmth / ahead);
       const degree = ultimate * Math.exp(-((tau / age) ** beta));
       source[i] = halfHeat * (degree - degrees[i]!);

@@ -1,0 +1,180 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { AgeLaw } from '../../../src/core/curing/age-factor.ts';
+import { dinCuring, gainClass } from '../../../src/core/curing/curing-rules.ts';
+import {
+  diffusionDryingTime,
+  moistureLeft,
+  screedDryingTime,
+} from '../../../src/core/curing/drying.ts';
+import { firstAtOrBelow, frostGuard, timeAtOrBelow } from '../../../src/core/curing/frost.ts';
+import { steadyHistory, temperatureHistory } from '../../../src/core/curing/history.ts';
+import { curingPlan, meanUntil } from '../../../src/core/curing/plan.ts';
+import { DomainError } from '../../../src/core/domain-error.ts';
+
+const DAY = 86400;
+const law: AgeLaw = { law: 'arrhenius', activationEnergy: 33_500 };
+
+describe('frost guard', () => {
+  const cooling = temperatureHistory({
+    times: [0, 2 * DAY, 4 * DAY, 30 * DAY],
+    temperatures: [293.15, 283.15, 263.15, 263.15],
+  });
+
+  test('finds the first freeze and the time spent below', () => {
+    expect(firstAtOrBelow(cooling, 273.15)).toBe(3 * DAY);
+    expect(timeAtOrBelow(cooling, 273.15)).toBeCloseTo(27 * DAY, 3);
+    expect(timeAtOrBelow(cooling, 273.15, 3.5 * DAY)).toBeCloseTo(0.5 * DAY, 3);
+    expect(firstAtOrBelow(cooling, 250)).toBeUndefined();
+    expect(timeAtOrBelow(cooling, 250)).toBe(0);
+  });
+
+  test('strong enough in time, and not', () => {
+    const strong = frostGuard({ history: cooling, law, strength28: 30e6, coefficient: 0.2 });
+    expect(strong.oneFreeze.frozenFirst).toBe(false);
+    expect(strong.oneFreeze.time).toBeLessThan(DAY);
+    expect(strong.repeated.frozenFirst).toBe(true);
+    const weak = frostGuard({ history: cooling, law, strength28: 3.6e6, coefficient: 0.25 });
+    expect(weak.oneFreeze.frozenFirst).toBe(true);
+    expect(weak.oneFreeze.age).toBeGreaterThan(20 * DAY);
+  });
+
+  test('light foamed concrete may never get there, and is told so', () => {
+    const guard = frostGuard({ history: cooling, law, strength28: 1e6, coefficient: 0.25 });
+    expect(guard.oneFreeze.age).toBeUndefined();
+    expect(guard.oneFreeze.time).toBeUndefined();
+    expect(guard.notes.map((note) => note.code)).toEqual(
+      expect.arrayContaining(['never-frost-safe', 'never-repeated-safe', 'outside-range']),
+    );
+  });
+
+  test('without frost nothing is frozen first', () => {
+    const warm = steadyHistory({ temperature: 288.15, duration: 7 * DAY });
+    const guard = frostGuard({ history: warm, law, strength28: 1e6, coefficient: 0.25 });
+    expect(guard.firstFreeze).toBeUndefined();
+    expect(guard.oneFreeze.frozenFirst).toBe(false);
+  });
+});
+
+describe('curing plan', () => {
+  const plan = (celsius: number, days = 40) =>
+    curingPlan({
+      history: steadyHistory({ temperature: celsius + 273.15, duration: days * DAY }),
+      gain: 'slow',
+      law: { law: 'arrhenius', activationEnergy: 33_500 },
+      coefficient: 0.25,
+    });
+  const ends = (entries: ReturnType<typeof plan>, rule: string) =>
+    entries.find((entry) => entry.rule === rule)!;
+
+  test('at a steady 20 °C each rule gives its own days', () => {
+    const at20 = plan(20);
+    expect(ends(at20, 'din-1045-3').ends).toBe(4 * DAY);
+    expect(ends(at20, 'nhbc-plain').ends).toBe(4 * DAY);
+    expect(ends(at20, 'nhbc-reinforced').ends).toBe(7 * DAY);
+    expect(ends(at20, 'aci-normal').ends).toBe(7 * DAY);
+    expect(ends(at20, 'aci-high-early').ends).toBe(3 * DAY);
+    expect(ends(at20, 'en-class-1').ends).toBe(DAY / 2);
+    expect(ends(at20, 'en-class-3').ends! / DAY).toBeCloseTo(28 / (1 + Math.log(2) / 0.25) ** 2, 6);
+  });
+
+  test('a steady cold below every limit never counts', () => {
+    const cold = plan(3);
+    expect(ends(cold, 'din-1045-3').ends).toBeUndefined();
+    expect(ends(cold, 'din-1045-3').notes).toEqual([{ code: 'too-cold', of: 'history' }]);
+    expect(ends(cold, 'aci-normal').ends).toBeUndefined();
+    expect(ends(cold, 'nhbc-plain').ends).toBe(4 * DAY);
+  });
+
+  test('time below 5 °C is added to DIN’s', () => {
+    const history = temperatureHistory({
+      times: [0, DAY - 1, DAY, 2 * DAY - 1, 2 * DAY, 40 * DAY],
+      temperatures: [293.15, 293.15, 276.15, 276.15, 293.15, 293.15],
+    });
+    const [din] = curingPlan({ history, gain: 'slow', law, coefficient: 0.25 });
+    // Mean over four days is still above 15 °C, so four days, and the cold day on top.
+    expect(din!.ends! / DAY).toBeCloseTo(5, 3);
+    expect(din!.notes).toContainEqual({ code: 'extended-for-cold', of: 'history' });
+  });
+
+  test('a history that ends early is told', () => {
+    const short = plan(20, 2);
+    expect(ends(short, 'din-1045-3').notes).toEqual([{ code: 'held-after-end', of: 'history' }]);
+    expect(ends(short, 'en-class-4').ends).toBeUndefined();
+  });
+
+  test('DIN’s cure never shortens as the surface cools', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 250, max: 320, noNaN: true }),
+        fc.double({ min: 0, max: 30, noNaN: true }),
+        fc.constantFrom('rapid', 'medium', 'slow', 'very-slow'),
+        (surfaceTemperature, colder, gain) => {
+          const warm = dinCuring({ surfaceTemperature, gain });
+          const cold = dinCuring({ surfaceTemperature: surfaceTemperature - colder, gain });
+          expect(cold).toBeGreaterThanOrEqual(warm);
+        },
+      ),
+    );
+  });
+
+  test('gain classes turn at their ratios', () => {
+    expect([0.5, 0.4999, 0.3, 0.15, 0.1499].map(gainClass)).toEqual([
+      'rapid',
+      'medium',
+      'medium',
+      'slow',
+      'very-slow',
+    ]);
+  });
+
+  test('the mean of a straight line is its middle, and the last reading holds', () => {
+    const history = temperatureHistory({ times: [0, 10], temperatures: [280, 290] });
+    expect(meanUntil(history, 10)).toBe(285);
+    expect(meanUntil(history, 20)).toBe(287.5);
+  });
+});
+
+describe('drying', () => {
+  test('the rule bends at 50 mm', () => {
+    expect(screedDryingTime({ thickness: 0.05 }) / DAY).toBeCloseTo(50, 9);
+    expect(screedDryingTime({ thickness: 0.051 }) / DAY).toBeCloseTo(52, 9);
+  });
+
+  test('the early law and the series meet', () => {
+    const of = { thickness: 0.1, faces: 1, diffusivity: 1 } as const;
+    const at = (fourier: number) => moistureLeft({ ...of, time: fourier * 0.01 });
+    expect(at(0.05 - 1e-9)).toBeCloseTo(at(0.05 + 1e-9), 7);
+    expect(at(0)).toBe(1);
+  });
+
+  test('the time to a moisture leaves that moisture', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.02, max: 0.3, noNaN: true }),
+        fc.constantFrom(1 as const, 2 as const),
+        fc.double({ min: 0.02, max: 0.98, noNaN: true }),
+        (thickness, faces, share) => {
+          const resting = 0.03;
+          const { time, soonest, latest } = diffusionDryingTime({
+            thickness,
+            faces,
+            resting,
+            initial: 0.4,
+            target: resting + share * 0.37,
+          });
+          expect(moistureLeft({ thickness, faces, time })).toBeCloseTo(share, 7);
+          expect(soonest).toBeLessThan(time);
+          expect(latest).toBeGreaterThan(time);
+        },
+      ),
+    );
+  });
+
+  test('two faces dry four times as fast as one', () => {
+    const of = { thickness: 0.1, initial: 0.4, target: 0.1, resting: 0.03 };
+    const one = diffusionDryingTime({ ...of, faces: 1 }).time;
+    expect(one / diffusionDryingTime({ ...of, faces: 2 }).time).toBeCloseTo(4, 9);
+    expect(() => diffusionDryingTime({ ...of, faces: 1, target: 0.03 })).toThrow(DomainError);
+  });
+});

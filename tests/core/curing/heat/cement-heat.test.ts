@@ -1,0 +1,142 @@
+import { describe, expect, test } from 'vitest';
+import {
+  binderHeat,
+  bogue,
+  cementHeat,
+  type Oxides,
+} from '../../../../src/core/curing/heat/cement-heat.ts';
+import {
+  adiabaticRise,
+  degreeOfHydration,
+  hydrationOf,
+  ultimateDegree,
+} from '../../../../src/core/curing/heat/hydration.ts';
+import {
+  freshHeatCapacity,
+  moistHeatCapacity,
+  wetConductivity,
+} from '../../../../src/core/curing/heat/thermal-properties.ts';
+import { DomainError } from '../../../../src/core/domain-error.ts';
+
+/** Molar masses of oxides, g/mol. */
+const M = { C: 56.077, S: 60.084, A: 101.961, F: 159.688, s: 80.063 };
+
+describe('Bogue', () => {
+  test('the factors are those of the molar masses', () => {
+    // Oxides made up from known compounds and gypsum's SO3 must give the compounds back.
+    const c3s = 0.58;
+    const c2s = 0.17;
+    const c3a = 0.08;
+    const c4af = 0.09;
+    const so3 = 0.027;
+    const mol = {
+      c3s: c3s / (3 * M.C + M.S),
+      c2s: c2s / (2 * M.C + M.S),
+      c3a: c3a / (3 * M.C + M.A),
+      c4af: c4af / (4 * M.C + M.A + M.F),
+    };
+    const made: Oxides = {
+      cao: M.C * (3 * mol.c3s + 2 * mol.c2s + 3 * mol.c3a + 4 * mol.c4af + so3 / M.s) + 0.01,
+      sio2: M.S * (mol.c3s + mol.c2s),
+      al2o3: M.A * (mol.c3a + mol.c4af),
+      fe2o3: M.F * mol.c4af,
+      so3,
+      freeLime: 0.01,
+    };
+    const found = bogue(made);
+    expect(found.c3s).toBeCloseTo(c3s, 2.5);
+    expect(Math.abs(found.c3s - c3s)).toBeLessThan(0.001);
+    expect(Math.abs(found.c2s - c2s)).toBeLessThan(0.001);
+    expect(Math.abs(found.c3a - c3a)).toBeLessThan(0.0005);
+    expect(Math.abs(found.c4af - c4af)).toBeLessThan(0.0005);
+  });
+
+  test('an ordinary cement gives 430–510 J/g', () => {
+    const heat = cementHeat(
+      bogue({ cao: 0.635, sio2: 0.205, al2o3: 0.05, fe2o3: 0.03, so3: 0.027, mgo: 0.02 }),
+    );
+    expect(heat).toBeGreaterThan(430_000);
+    expect(heat).toBeLessThan(510_000);
+  });
+
+  test('refuses oxides that are no cement', () => {
+    expect(() => bogue({ cao: 0.3, sio2: 0.5, al2o3: 0.05, fe2o3: 0.03, so3: 0.02 })).toThrow(
+      DomainError,
+    );
+    expect(() => bogue({ cao: 0.6, sio2: 0.2, al2o3: 0.01, fe2o3: 0.05, so3: 0.02 })).toThrow(
+      DomainError,
+    );
+  });
+});
+
+describe('heat of a binder', () => {
+  test('cement alone is its own heat, and what carries none thins it', () => {
+    expect(binderHeat({ cement: 3, cementHeat: 450_000 })).toBe(450_000);
+    expect(binderHeat({ cement: 3, cementHeat: 450_000, other: 1 })).toBe(337_500);
+    expect(binderHeat({ cement: 1, cementHeat: 450_000, slag: 1 })).toBe(455_500);
+  });
+
+  test('two answers of a set give a third: cement 3 with and without slag', () => {
+    // From the first mix's answer comes the cement's heat; the second mix must then follow.
+    const ash = 125 * 0.1 * 1800;
+    const cement3 = (432.957043 * 575 - ash - 100 * 550) / 350;
+    const second = binderHeat({
+      cement: 450,
+      cementHeat: cement3 * 1000,
+      flyAsh: 125,
+      flyAshLime: 0.1,
+    });
+    expect(second / 1000).toBeCloseTo(422.497565, 5);
+  });
+
+  test('refuses no binder at all', () => {
+    expect(() => binderHeat({ cement: 0, cementHeat: 1 })).toThrow(DomainError);
+  });
+});
+
+describe('hydration', () => {
+  test('rises from nothing to its end, and half way at τ/(ln 2)^(1/β)', () => {
+    const curve = { ultimate: 0.8, tau: 50_000, beta: 0.9 };
+    expect(degreeOfHydration({ ...curve, age: 0 })).toBe(0);
+    expect(degreeOfHydration({ ...curve, age: 1e12 })).toBeCloseTo(0.8, 6);
+    const half = curve.tau / Math.log(2) ** (1 / curve.beta);
+    expect(degreeOfHydration({ ...curve, age: half })).toBeCloseTo(0.4, 12);
+  });
+
+  test('an ordinary composition gives hours and kilojoules of the ordinary size', () => {
+    const found = hydrationOf({
+      compounds: { c3s: 0.56, c3a: 0.08, c4af: 0.09, so3: 0.028 },
+      blaine: 370,
+    });
+    expect(found.tau / 3600).toBeGreaterThan(8);
+    expect(found.tau / 3600).toBeLessThan(25);
+    expect(found.beta).toBeGreaterThan(0.4);
+    expect(found.beta).toBeLessThan(1.2);
+    expect(found.activationEnergy).toBeGreaterThan(35_000);
+    expect(found.activationEnergy).toBeLessThan(55_000);
+  });
+
+  test('never hydrates beyond all of it', () => {
+    expect(ultimateDegree({ waterCement: 2, flyAsh: 0.4, slag: 0.3 })).toBe(1);
+  });
+
+  test('warming without loss is the heat over the heat capacity', () => {
+    const heatCapacity = freshHeatCapacity({ cement: 400, water: 200 });
+    expect(heatCapacity).toBe(400 * 1140 + 200 * 4187);
+    expect(adiabaticRise({ heat: 450_000, degree: 0.75, cement: 400, heatCapacity })).toBeCloseTo(
+      135e6 / heatCapacity,
+      9,
+    );
+  });
+});
+
+describe('thermal properties', () => {
+  test('moisture adds its water’s heat and conductivity, to no more than six times dry', () => {
+    expect(moistHeatCapacity({ dryDensity: 500, moisture: 0.1 })).toBe(500 * 1418.7);
+    const dry = wetConductivity({ dryDensity: 600, moisture: 0 });
+    expect(dry).toEqual({ conductivity: 0.072 * Math.exp(0.75), notes: [] });
+    const soaked = wetConductivity({ dryDensity: 600, moisture: 0.7 });
+    expect(soaked.conductivity).toBeCloseTo(6 * dry.conductivity, 12);
+    expect(soaked.notes).toContainEqual({ code: 'outside-range', of: 'moisture' });
+  });
+});

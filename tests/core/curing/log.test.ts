@@ -1,0 +1,161 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { readTemperatureLog } from '../../../src/core/curing/log.ts';
+import { readTemperatureCell, readTimeCell } from '../../../src/core/curing/log-cells.ts';
+
+function split(text: string, mark = ';'): string[][] {
+  return text.split('\n').map((line) => line.split(mark));
+}
+
+function codes(log: ReturnType<typeof readTemperatureLog>) {
+  return log.problems.map(({ row, code, used }) => `${row} ${code}${used ? '' : ' dropped'}`);
+}
+
+describe('temperature logs', () => {
+  test('dated, decimal comma, heading, degrees Celsius', () => {
+    const log = readTemperatureLog({
+      rows: split(
+        'Zeit;T\n2026-04-03 08:00;12,5\n2026-04-03 08:10;12,75\n2026-04-03T08:20:00;13,0',
+      ),
+    });
+    expect(log.history?.times).toEqual([0, 600, 1200]);
+    expect(log.history?.temperatures).toEqual([285.65, 285.9, 286.15]);
+    expect(log.begins).toBe(Date.UTC(2026, 3, 3, 8) / 1000);
+    expect(codes(log)).toEqual(['1 heading dropped']);
+    expect(log.rows).toEqual([2, 3, 4]);
+  });
+
+  test('Fahrenheit by the heading, and a cell’s own unit wins', () => {
+    const log = readTemperatureLog({
+      rows: split('time,Temp (°F)\n0,50\n1,20 °C\n2,68', ','),
+    });
+    expect(log.scale).toBe('fahrenheit');
+    expect(log.history?.temperatures.map((t) => Math.round(t * 100) / 100)).toEqual([
+      283.15, 293.15, 293.15,
+    ]);
+    expect(log.history?.times).toEqual([0, 3600, 7200]);
+  });
+
+  test('bare clocks roll over midnight, and a late row of the evening stays in it', () => {
+    const log = readTemperatureLog({
+      rows: split('23:40;10\n23:50;9\n00:00;8\n23:55;8,5\n00:10;7'),
+    });
+    expect(log.history?.times).toEqual([0, 600, 900, 1200, 1800]);
+    expect(log.rows).toEqual([1, 2, 4, 3, 5]);
+    expect(codes(log)).toEqual(['3 next-day', '4 out-of-order']);
+  });
+
+  test('a date and a clock in two columns, day first by its dots', () => {
+    const log = readTemperatureLog({
+      rows: split('03.04.2026;8:00;12\n03.04.2026;9:00;13'),
+      clockColumn: 1,
+    });
+    expect(log.begins).toBe(Date.UTC(2026, 3, 3, 8) / 1000);
+    expect(log.history?.times).toEqual([0, 3600]);
+  });
+
+  test('dates that can be read two ways are not guessed', () => {
+    const rows = split('03/04/2026 08:00;12\n13/04/2026 08:00;12');
+    expect(codes(readTemperatureLog({ rows }))).toEqual(['1 ambiguous-date dropped']);
+    const log = readTemperatureLog({ rows, dayFirst: true });
+    expect(log.history?.times).toEqual([0, 10 * 86400]);
+  });
+
+  test('disorder, doubles, conflicts, gaps, blanks and nonsense keep their row numbers', () => {
+    const log = readTemperatureLog({
+      rows: split(
+        [
+          '0;20', // 1
+          '1;21', // 2
+          '3;23', // 3
+          '2;22', // 4 out of order
+          '3;23', // 5 duplicate
+          '3;40', // 6 conflict
+          ';', // 7 blank
+          '4;warm', // 8
+          'noon;24', // 9
+          '4;999', // 10
+          '4;24', // 11
+          '40;25', // 12 gap before
+          '12:00;25', // 13 another style
+        ].join('\n'),
+      ),
+    });
+    expect(codes(log)).toEqual([
+      '4 out-of-order',
+      '5 duplicate dropped',
+      '6 conflict dropped',
+      '7 blank dropped',
+      '8 no-temperature dropped',
+      '9 no-time dropped',
+      '10 implausible dropped',
+      '12 gap',
+      '13 mixed-times dropped',
+    ]);
+    expect(log.history?.times.map((t) => t / 3600)).toEqual([0, 1, 2, 3, 4, 40]);
+    expect(log.history?.gaps).toEqual([{ from: 4 * 3600, to: 40 * 3600 }]);
+  });
+
+  test('nothing readable gives no history and says why', () => {
+    const log = readTemperatureLog({ rows: split('a;b\nc;d') });
+    expect(log.history).toBeUndefined();
+    expect(codes(log)).toEqual(['1 heading dropped', '2 heading dropped']);
+    expect(readTemperatureLog({ rows: [] }).history).toBeUndefined();
+  });
+
+  test('every row is a reading or a problem that says it was dropped, never both', () => {
+    const cell = fc.oneof(
+      fc.constantFrom('', '12:00', '0:15', '23:59', '2026-01-01 10:00', '01/02/2026', '3', '7,5'),
+      fc.constantFrom('20 °C', '-4', '999', 'x', '1.2.3', '68F', '12.01.2026 09:30'),
+      fc.string({ maxLength: 6 }),
+    );
+    fc.assert(
+      fc.property(fc.array(fc.array(cell, { maxLength: 3 }), { maxLength: 12 }), (rows) => {
+        const log = readTemperatureLog({ rows, timeColumn: 0, temperatureColumn: 1 });
+        const dropped = new Set(log.problems.filter((p) => !p.used).map((p) => p.row));
+        const read = new Set(log.rows);
+        for (let row = 1; row <= rows.length; row++)
+          expect(read.has(row) !== dropped.has(row), `row ${row}`).toBe(true);
+        for (const { row, used } of log.problems) expect(read.has(row)).toBe(used);
+        const times = log.history?.times ?? [];
+        for (const [i, time] of times.slice(1).entries()) expect(time).toBeGreaterThan(times[i]!);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
+
+describe('cells', () => {
+  test.each([
+    ['12.5', 285.65],
+    ['12,5 °C', 285.65],
+    ['\u22124', 269.15],
+    ['54.5F', 285.65],
+    ['300 K', 300],
+    ['+3', 276.15],
+  ])('reads %j', (cell, kelvin) => {
+    expect(readTemperatureCell(cell, 'celsius')).toBeCloseTo(kelvin, 9);
+  });
+
+  test.each(['', 'warm', '1.234,5', '12 5', '12:00', '1e3', '--3'])('does not read %j', (cell) => {
+    expect(readTemperatureCell(cell, 'celsius')).toBeUndefined();
+  });
+
+  test.each([
+    ['2026-04-03T10:00:00Z', Date.UTC(2026, 3, 3, 10) / 1000],
+    ['2026-04-03T10:00+02:00', Date.UTC(2026, 3, 3, 8) / 1000],
+    ['2026-04-03', Date.UTC(2026, 3, 3) / 1000],
+    ['4/13/2026 2:30 pm', Date.UTC(2026, 3, 13, 14, 30) / 1000],
+    ['12:05 am', 300],
+    ['1,5', 5400],
+  ])('reads %j as a time', (cell, seconds) => {
+    expect(readTimeCell(cell, {})).toMatchObject({ ok: true, seconds });
+  });
+
+  test.each(['2026-04-31', '25:00', '2026-13-01', '13:00 pm', 'now', ''])(
+    'does not read %j as a time',
+    (cell) => {
+      expect(readTimeCell(cell, {})).toEqual({ ok: false, code: 'no-time' });
+    },
+  );
+});

@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fitStrength } from '../../../src/core/curing/strength-fit.ts';
+import {
+  ageForShare,
+  growthCoefficient,
+  strengthBand,
+  strengthShare,
+  tensionShare,
+} from '../../../src/core/curing/strength-growth.ts';
+import { DomainError } from '../../../src/core/domain-error.ts';
+
+const DAY = 86400;
+
+describe('growth', () => {
+  test('the age for a share is the age at which that share stands', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.15, max: 0.5, noNaN: true }),
+        fc.double({ min: 0.05, max: 1.15, noNaN: true }),
+        (coefficient, share) => {
+          const age = ageForShare({ share, coefficient })!;
+          expect(strengthShare({ age, coefficient })).toBeCloseTo(share, 9);
+        },
+      ),
+    );
+  });
+
+  test('it levels out at e^s and never passes it', () => {
+    expect(ageForShare({ share: 1.0001 * Math.exp(0.25), coefficient: 0.25 })).toBeUndefined();
+    expect(ageForShare({ share: Math.exp(0.25) - 0.001, coefficient: 0.25 })).toBeGreaterThan(
+      1000 * DAY,
+    );
+    expect(strengthShare({ age: 0, coefficient: 0.25 })).toBe(0);
+  });
+
+  test('tension follows the share before 28 days and its power of 2/3 from then', () => {
+    const of = { coefficient: 0.25 };
+    expect(tensionShare({ ...of, age: 7 * DAY })).toBeCloseTo(0.7788, 4);
+    expect(tensionShare({ ...of, age: 90 * DAY })).toBeCloseTo(1.1169 ** (2 / 3), 4);
+  });
+
+  test('only above 60 MPa is every cement the quick one', () => {
+    expect(growthCoefficient({ cement: '32.5N', meanStrength: 60e6 })).toBe(0.38);
+    expect(growthCoefficient({ cement: '32.5N', meanStrength: 60.001e6 })).toBe(0.2);
+    expect(growthCoefficient({ cement: '32.5N' })).toBe(0.38);
+  });
+
+  test('a band stays a band, and one upside down is refused', () => {
+    const at28Days = { low: 0.5e6, high: 1.5e6 };
+    const { low, high } = strengthBand({ age: 3 * DAY, coefficient: 0.25, at28Days });
+    expect(high / low).toBeCloseTo(3, 12);
+    expect(low).toBeCloseTo(0.59824 * 0.5e6, 0);
+    expect(() => strengthBand({ age: 1, coefficient: 0.2, at28Days: { low: 2, high: 1 } })).toThrow(
+      DomainError,
+    );
+  });
+});
+
+describe('own results', () => {
+  test('results from a curve give the curve back', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 0.6, noNaN: true }),
+        fc.double({ min: 1e5, max: 2e7, noNaN: true }),
+        (coefficient, strength28) => {
+          const results = [3, 7, 28].map((days) => ({
+            age: days * DAY,
+            strength: strength28 * strengthShare({ age: days * DAY, coefficient }),
+          }));
+          const fit = fitStrength({ results, coefficient: 0.25 });
+          expect(fit.strength28 / strength28).toBeCloseTo(1, 9);
+          expect(fit.coefficient).toBeCloseTo(coefficient, 9);
+          expect(fit.spread).toBeLessThan(1e-6);
+          expect(fit.notes).toEqual([]);
+        },
+      ),
+    );
+  });
+
+  test('results of one age keep the cement’s coefficient and go through their mean', () => {
+    const fit = fitStrength({
+      results: [
+        { age: 28 * DAY, strength: 1e6 },
+        { age: 28 * DAY, strength: 1.44e6 },
+      ],
+      coefficient: 0.25,
+    });
+    expect(fit.strength28).toBeCloseTo(1.2e6, 3);
+    expect(fit.coefficient).toBe(0.25);
+    expect(fit.notes).toEqual([{ code: 'one-age', of: 'results' }]);
+    expect(fit.spread).toBeCloseTo(Math.sqrt(2) * Math.log(1.2), 9);
+  });
+
+  test('results that fall with age are told, not fitted', () => {
+    const fit = fitStrength({
+      results: [
+        { age: 7 * DAY, strength: 2e6 },
+        { age: 28 * DAY, strength: 1.5e6 },
+      ],
+      coefficient: 0.25,
+    });
+    expect(fit.coefficient).toBe(0.25);
+    expect(fit.notes).toEqual([{ code: 'no-growth', of: 'results' }]);
+  });
+
+  test('refuses nothing and less than nothing', () => {
+    expect(() => fitStrength({ results: [], coefficient: 0.2 })).toThrow(DomainError);
+    expect(() => fitStrength({ results: [{ age: DAY, strength: 0 }], coefficient: 0.2 })).toThrow(
+      DomainError,
+    );
+  });
+});
