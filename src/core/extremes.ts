@@ -17,7 +17,7 @@ export const EXTREMES = {
 /**
  * Refuses an amount that is not more than nothing, and one beyond all sense.
  * @throws {DomainError} naming the quantity: 'more than 0' first, the extremes after.
- * @source common-practice: bounds nobody meets
+ * @source common-practice (bounds nobody meets)
  */
 export function demandAmount(quantity: string, value: number, kind: keyof typeof EXTREMES): void {
   demand(quantity, value, kind, { min: 0, aboveMin: true });

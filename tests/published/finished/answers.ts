@@ -1,3 +1,4 @@
+import { hoff1972, kearsleyWainwright2002 } from '../../../src/core/finished/strength-forms.ts';
 import {
   aci229Classes,
   c869TestBatch,
@@ -67,4 +68,22 @@ export const answers: Answers = {
     kado2018,
     MPA,
   ),
+  'finished/hoff': answer({
+    asks: 'Strength of neat-cement cellular concrete by Hoff’s power law of its solids',
+    input: {
+      wetDensity: 'density',
+      waterCement: 'ratio',
+      cementDensity: 'density',
+      intrinsic: 'stress',
+      exponent: 'number',
+    },
+    gives: 'stress',
+    work: hoff1972,
+  }),
+  'finished/time-porosity': answer({
+    asks: 'Strength from age and porosity by Kearsley and Wainwright’s form',
+    input: { age: 'time', porosity: 'ratio' },
+    gives: 'stress',
+    work: kearsleyWainwright2002,
+  }),
 };
