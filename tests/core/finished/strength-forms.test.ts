@@ -16,7 +16,7 @@ test('Hoff: denser is stronger, wetter is weaker, and the two fits stay in order
         hoff1972({ wetDensity: d, waterCement: w, ...fit });
       expect(at(wetDensity + 10, waterCement)).toBeGreaterThan(at(wetDensity, waterCement));
       expect(at(wetDensity, waterCement + 0.1)).toBeLessThan(at(wetDensity, waterCement));
-      // Below 4 % of solids the steeper fit would be the lower one: (115.3/290)^(1/0.3) = 0.046.
+      // Below 4.6 % of solids the steeper fit would be the lower one: (115.3/290)^(1/0.3) = 0.046.
       expect(at(wetDensity, waterCement, HOFF_HIGH)).toBeGreaterThan(at(wetDensity, waterCement));
     }),
   );
