@@ -1,9 +1,8 @@
 import { demand } from '../../domain-error.ts';
 import { balance } from './balance.ts';
 import { type Fixed, inertOf, restrict } from './restrict.ts';
-import { root } from './root.ts';
+import { fromAlkalinityAndPH, fromCarbonAndGas } from './search.ts';
 import { type Speciation, speciation } from './speciation.ts';
-import { alkalinityOf, SPECIES } from './species.ts';
 import { type System, systemAt } from './system.ts';
 import { type CarbonateWater, demandSolutes, type Solutes } from './water.ts';
 
