@@ -1,0 +1,45 @@
+import { DomainError, demand } from '../domain-error.ts';
+
+/** A diagonal this little below nothing is binary dust, not a contradiction. */
+const DUST = 1e-12;
+
+/**
+ * The triangular factor L of a correlation matrix, L Lᵀ = R, with which independent normals are
+ * made to err together.
+ *
+ * @param correlation rᵢⱼ, symmetric, ones on the diagonal
+ * @returns L, row by row, zeros above the diagonal
+ * @throws {DomainError} 'cannot-all-hold' when no set of readings can have these coefficients at
+ *   once (the matrix is not positive semidefinite); a coefficient outside −1…1
+ * @source jcgm-101 6.4.8.4 (Cholesky factor, from memory)
+ */
+export function correlationFactor(correlation: readonly (readonly number[])[]): number[][] {
+  const size = correlation.length;
+  const factor = Array.from({ length: size }, () => new Array<number>(size).fill(0));
+  for (let i = 0; i < size; i++) {
+    for (let j = 0; j <= i; j++) {
+      const r = correlation[i]?.[j] ?? Number.NaN;
+      demand('correlation', r, 'count', { min: -1, max: 1 });
+      let rest = r;
+      for (let k = 0; k < j; k++) rest -= factor[i]![k]! * factor[j]![k]!;
+      if (i === j) {
+        if (rest < -DUST) throw contradiction(rest);
+        factor[i]![i] = Math.sqrt(Math.max(0, rest));
+      } else if (factor[j]![j]! > DUST) {
+        factor[i]![j] = rest / factor[j]![j]!;
+      } else if (Math.abs(rest) > Math.sqrt(DUST)) {
+        throw contradiction(-Math.abs(rest));
+      }
+    }
+  }
+  return factor;
+}
+
+const contradiction = (value: number) =>
+  new DomainError({
+    quantity: 'correlation',
+    value,
+    kind: 'count',
+    allowed: { min: 0 },
+    because: 'cannot-all-hold',
+  });

@@ -1,0 +1,103 @@
+import { demand } from '../domain-error.ts';
+import type { Distribution } from './distributions.ts';
+import { normalFrom, randomFrom } from './random.ts';
+
+/** Reads the inputs of one trial and writes its results, both by place. */
+export type TrialModel = (x: Float64Array, y: Float64Array) => void;
+
+export interface Simulation {
+  /** For each result, its values over the trials that could be, in rising order. */
+  readonly sorted: readonly Float64Array[];
+  /** Trials left out because a result came out as no number: readings that cannot be. */
+  readonly impossible: number;
+}
+
+interface Common {
+  readonly model: TrialModel;
+  /** How many results the model writes. */
+  readonly results: number;
+  readonly trials: number;
+  readonly seed: number;
+}
+
+/** Fewest and most trials: below, an interval means little; above, a page stalls. */
+export const TRIALS = { min: 100, max: 5_000_000 } as const;
+
+/**
+ * What results come out when every reading errs by chance, over and over: the propagation of
+ * distributions by a Monte Carlo method, for independent inputs of any distribution.
+ *
+ * The same seed gives the same draws, so a result moves only because a reading did.
+ *
+ * @param inputs one distribution for each reading
+ * @throws {DomainError} for a number of trials outside `TRIALS`
+ * @source jcgm-101 clause 7
+ */
+export function simulate({
+  inputs,
+  ...how
+}: Common & { readonly inputs: readonly Distribution[] }): Simulation {
+  const even = randomFrom(how.seed);
+  const normal = normalFrom(even);
+  return run(how, inputs.length, (x) => {
+    for (let i = 0; i < inputs.length; i++) x[i] = inputs[i]!(even, normal);
+  });
+}
+
+/**
+ * The same for normal readings that may err together: x = mean + L z, with L from the Cholesky
+ * factor of the covariances rᵢⱼ uᵢ uⱼ and z independent standard normals.
+ *
+ * @param mean and u of each reading, same unit; `factor` from `correlationFactor`, absent when the
+ *   readings are independent
+ * @throws {DomainError} for a negative uncertainty or a number of trials outside `TRIALS`
+ * @throws {RangeError} when the lists differ in length
+ * @source jcgm-101 6.4.8, clause 7
+ */
+export function simulateNormal({
+  mean,
+  u,
+  factor,
+  ...how
+}: Common & {
+  readonly mean: readonly number[];
+  readonly u: readonly number[];
+  readonly factor?: readonly (readonly number[])[] | undefined;
+}): Simulation {
+  const size = mean.length;
+  if (u.length !== size) throw new RangeError(`${size} readings, ${u.length} uncertainties`);
+  for (const ui of u) demand('uncertainty', ui, 'count', { min: 0 });
+  const normal = normalFrom(randomFrom(how.seed));
+  const z = new Float64Array(size);
+  return run(how, size, (x) => {
+    for (let i = 0; i < size; i++) z[i] = normal();
+    for (let i = 0; i < size; i++) {
+      let sum = z[i]!;
+      if (factor) {
+        sum = 0;
+        const row = factor[i]!;
+        for (let j = 0; j <= i; j++) sum += row[j]! * z[j]!;
+      }
+      x[i] = mean[i]! + u[i]! * sum;
+    }
+  });
+}
+
+function run({ model, results, trials }: Common, size: number, draw: (x: Float64Array) => void) {
+  demand('trials', trials, 'count', TRIALS);
+  const x = new Float64Array(size);
+  const y = new Float64Array(results);
+  const found = Array.from({ length: results }, () => new Float64Array(trials));
+  let kept = 0;
+  for (let trial = 0; trial < trials; trial++) {
+    draw(x);
+    model(x, y);
+    let sound = true;
+    for (let k = 0; k < results; k++) {
+      found[k]![kept] = y[k]!;
+      if (!Number.isFinite(y[k]!)) sound = false;
+    }
+    if (sound) kept++;
+  }
+  return { sorted: found.map((all) => all.subarray(0, kept).sort()), impossible: trials - kept };
+}

@@ -1,0 +1,216 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { correlationFactor } from '../../../src/core/uncertainty/correlation.ts';
+import {
+  arcsine,
+  curvedTrapezoid,
+  gaussian,
+  rectangular,
+  scaledT,
+} from '../../../src/core/uncertainty/distributions.ts';
+import { simulate, simulateNormal } from '../../../src/core/uncertainty/monte-carlo.ts';
+import { normalFrom, randomFrom } from '../../../src/core/uncertainty/random.ts';
+import { secondOrder } from '../../../src/core/uncertainty/second-order.ts';
+import {
+  histogram,
+  shareWithin,
+  spreadOf,
+  symmetricInterval,
+} from '../../../src/core/uncertainty/spread.ts';
+
+const one = (distribution: Parameters<typeof simulate>[0]['inputs'][number], seed = 1) =>
+  simulate({
+    inputs: [distribution],
+    model: (x, y) => {
+      y[0] = x[0]!;
+    },
+    results: 1,
+    trials: 200_000,
+    seed,
+  }).sorted[0]!;
+
+describe('the random streams', () => {
+  test('the same seed gives the same numbers, another gives others', () => {
+    const take = (seed: number) => {
+      const random = randomFrom(seed);
+      return Array.from({ length: 5 }, () => random());
+    };
+    expect(take(7)).toEqual(take(7));
+    expect(take(7)).not.toEqual(take(8));
+  });
+
+  test('even numbers fill every tenth alike, normals have mean 0 and deviation 1', () => {
+    const random = randomFrom(3);
+    const tenths = new Array<number>(10).fill(0);
+    for (let i = 0; i < 100_000; i++) tenths[Math.floor(random() * 10)]!++;
+    // Five standard deviations of a binomial count.
+    for (const count of tenths) expect(Math.abs(count - 10_000)).toBeLessThan(5 * Math.sqrt(9_000));
+    const normal = normalFrom(randomFrom(4));
+    let [sum, squares, fourth] = [0, 0, 0];
+    for (let i = 0; i < 100_000; i++) {
+      const z = normal();
+      sum += z;
+      squares += z ** 2;
+      fourth += z ** 4;
+    }
+    expect(Math.abs(sum / 1e5)).toBeLessThan(0.016);
+    expect(Math.abs(squares / 1e5 - 1)).toBeLessThan(0.023);
+    expect(Math.abs(fourth / 1e5 - 3)).toBeLessThan(0.16);
+  });
+});
+
+describe('distributions have the deviation their definition gives', () => {
+  test.each([
+    ['normal', gaussian(5, 2), 5, 2],
+    ['rectangular', rectangular(-1, 3), 1, 4 / Math.sqrt(12)],
+    ['arcsine', arcsine(-1, 3), 1, 4 / Math.sqrt(8)],
+    ['curved trapezoid', curvedTrapezoid(-1, 1, 0.5), 0, Math.sqrt(4 / 12 + 0.25 / 9)],
+    ['scaled t', scaledT(10, 1, 18), 10, Math.sqrt(18 / 16)],
+  ] as const)('%s', (_, distribution, mean, sd) => {
+    const spread = spreadOf(one(distribution));
+    expect(Math.abs(spread.mean - mean)).toBeLessThan((5 * sd) / Math.sqrt(200_000));
+    expect(Math.abs(spread.sd / sd - 1)).toBeLessThan(0.01);
+  });
+});
+
+describe('readings that err together', () => {
+  test('the factor times itself is the matrix', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 9, maxLength: 9 }),
+        (cells) => {
+          // Any rows of unit length give coefficients that can hold at once.
+          const rows = [0, 1, 2].map((i) => {
+            const row = cells.slice(3 * i, 3 * i + 3);
+            const size = Math.hypot(...row);
+            return size < 1e-3 ? [1, 0, 0] : row.map((c) => c / size);
+          });
+          const r = rows.map((a, i) =>
+            rows.map((b, j) =>
+              i === j
+                ? 1
+                : Math.max(
+                    -1,
+                    Math.min(
+                      1,
+                      a.reduce((s, ai, k) => s + ai * b[k]!, 0),
+                    ),
+                  ),
+            ),
+          );
+          const l = correlationFactor(r);
+          for (let i = 0; i < 3; i++)
+            for (let j = 0; j < 3; j++)
+              expect(l[i]!.reduce((s, a, k) => s + a * l[j]![k]!, 0)).toBeCloseTo(r[i]![j]!, 5);
+        },
+      ),
+    );
+  });
+
+  test('coefficients that cannot all hold are refused', () => {
+    const r = [
+      [1, 0.9, -0.9],
+      [0.9, 1, 0.9],
+      [-0.9, 0.9, 1],
+    ];
+    expect(() => correlationFactor(r)).toThrow('cannot-all-hold');
+  });
+
+  test('a difference of two readings with one shared error is sure', () => {
+    const together = (r: number) =>
+      spreadOf(
+        simulateNormal({
+          mean: [10, 4],
+          u: [1, 1],
+          factor: correlationFactor([
+            [1, r],
+            [r, 1],
+          ]),
+          model: (x, y) => {
+            y[0] = x[0]! - x[1]!;
+          },
+          results: 1,
+          trials: 20_000,
+          seed: 1,
+        }).sorted[0]!,
+      ).sd;
+    expect(together(1)).toBeLessThan(1e-9);
+    expect(together(0)).toBeCloseTo(Math.SQRT2, 1);
+    expect(together(-1)).toBeCloseTo(2, 1);
+  });
+});
+
+describe('what is read off the trials', () => {
+  test('shares, interval and histogram agree with each other', () => {
+    const sorted = one(gaussian(0, 1));
+    expect(shareWithin(sorted, { low: -1, high: 1 })).toBeCloseTo(0.6827, 2);
+    const { low, high } = symmetricInterval(sorted, 0.95);
+    expect(shareWithin(sorted, { low, high })).toBeCloseTo(0.95, 4);
+    const bins = histogram(sorted, { low: -10, high: 10, bins: 40 });
+    expect(bins.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
+  });
+
+  test('trials whose result is no number are left out and counted', () => {
+    const { sorted, impossible } = simulate({
+      inputs: [rectangular(-1, 1)],
+      model: (x, y) => {
+        y[0] = x[0]! > 0 ? 1 : Number.NaN;
+      },
+      results: 1,
+      trials: 1000,
+      seed: 1,
+    });
+    expect(sorted[0]!.length + impossible).toBe(1000);
+    expect(impossible).toBeGreaterThan(400);
+    expect(() => spreadOf(new Float64Array(0))).toThrow('no-trials');
+  });
+
+  test('20,000 trials of eight readings stay far below a frame of the reader’s patience', () => {
+    const work = () =>
+      simulateNormal({
+        mean: [13, 5, 1, 0.03, 80, 0.1, 3150, 2650],
+        u: [0.01, 0.01, 0.01, 0.001, 2, 0.03, 30, 20],
+        model: (x, y) => {
+          y[0] = x[0]! / x[6]! + x[3]!;
+        },
+        results: 3,
+        trials: 20_000,
+        seed: 1,
+      });
+    work();
+    const times = Array.from({ length: 5 }, () => {
+      const start = performance.now();
+      work();
+      return performance.now() - start;
+    });
+    // A loose bound: this machine may be busy. The page's own bound is 20 ms.
+    expect(Math.min(...times)).toBeLessThan(60);
+  });
+});
+
+describe('second order', () => {
+  test('a product of two readings is exact: u² = y²u²x + x²u²y + u²x u²y', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -10, max: 10, noNaN: true }),
+        fc.double({ min: -10, max: 10, noNaN: true }),
+        fc.double({ min: 0.01, max: 5, noNaN: true }),
+        fc.double({ min: 0.01, max: 5, noNaN: true }),
+        (x, y, ux, uy) => {
+          const { u, mean } = secondOrder(([a, b]) => a! * b!, [x, y], [ux, uy]);
+          expect(u).toBeCloseTo(
+            Math.sqrt(y ** 2 * ux ** 2 + x ** 2 * uy ** 2 + ux ** 2 * uy ** 2),
+            6,
+          );
+          expect(mean).toBeCloseTo(x * y, 6);
+        },
+      ),
+    );
+  });
+
+  test('a square has the mean and deviation of its exact distribution', () => {
+    const { u, mean } = secondOrder(([a]) => a! ** 2, [0.05], [0.005]);
+    expect(mean).toBeCloseTo(0.05 ** 2 + 0.005 ** 2, 12);
+    expect(u).toBeCloseTo(Math.sqrt(4 * 0.05 ** 2 * 0.005 ** 2 + 2 * 0.005 ** 4), 12);
+  });
+});
