@@ -71,7 +71,8 @@ export function bendingStress(section: {
  * @param part the part, SI
  * @param hold how it is held, m
  * @returns load N/m, moment N·m, stress Pa; `strip-narrower-than-half` when the strip at a line of
- *   lifters is limited by the thickness
+ *   lifters is limited by the thickness; `suction-counted-twice` when a multiplier above 1 (which stands
+ *   for suction too) and adhesion are both given
  * @throws {DomainError} for dimensions or density not above 0, a factor below 1, a negative adhesion,
  *   or supports that could not hold the part
  * @source beam-statics
@@ -87,12 +88,15 @@ export function handlingStress(part: FlatPart, hold: Hold): HandlingStress {
   demand('adhesion', adhesion, 'stress', { min: 0 });
   const perArea = density * STANDARD_GRAVITY * depth * factor + adhesion;
   const load = perArea * width;
-  if (hold.by === 'four-points') return fourPoints(part, hold, perArea);
+  // A stripping multiplier already stands for the suction.
+  const notes: Note[] =
+    factor > 1 && adhesion > 0 ? [{ code: 'suction-counted-twice', of: 'adhesion' }] : [];
+  if (hold.by === 'four-points') return fourPoints(part, hold, perArea, notes);
   const moment =
     hold.by === 'middle'
       ? carriedInTheMiddle({ length, grip: hold.grip, load })
       : heldAtTwoPoints({ length, load, ...supports(hold) }).worst;
-  return { load, moment, stress: bendingStress({ moment, breadth: width, depth }), notes: [] };
+  return { load, moment, stress: bendingStress({ moment, breadth: width, depth }), notes };
 }
 
 function supports(hold: Exclude<Hold, { by: 'four-points' | 'middle' }>): {
@@ -108,12 +112,17 @@ function fourPoints(
   { length, width, depth }: FlatPart,
   hold: Extract<Hold, { by: 'four-points' }>,
   perArea: number,
+  notes: readonly Note[],
 ): HandlingStress {
   const along = strip(length, hold.in, width);
   const across = strip(width, hold.aside, length);
   const worst = along.stress >= across.stress ? along : across;
-  const notes = worst.limited ? [{ code: 'strip-narrower-than-half', of: 'depth' }] : [];
-  return { load: perArea * width, moment: worst.moment, stress: worst.stress, notes };
+  return {
+    load: perArea * width,
+    moment: worst.moment,
+    stress: worst.stress,
+    notes: worst.limited ? [...notes, { code: 'strip-narrower-than-half', of: 'depth' }] : notes,
+  };
 
   function strip(span: number, inset: number, other: number) {
     const load = (perArea * other) / 2;
