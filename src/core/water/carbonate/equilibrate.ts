@@ -1,5 +1,5 @@
 import { demand } from '../../domain-error.ts';
-import type { Fixed } from './restrict.ts';
+import { type Fixed, NOTHING } from './restrict.ts';
 import { solve } from './speciate.ts';
 import type { Speciation } from './speciation.ts';
 import { systemAt } from './system.ts';
@@ -38,7 +38,7 @@ export function equilibrateWithCalcite(
   const system = systemAt(water.temperature, water.activity);
   const { calcium = 0, alkalinity, carbon } = water;
   const open: Fixed = gas === undefined ? {} : { carbonDioxidePressure: demandGas(gas) };
-  const canForm = calcium > 0 && (carbon > 0 || gas !== undefined);
+  const canForm = calcium > NOTHING && (carbon > NOTHING || gas !== undefined);
   if (canForm || calcite > 0) {
     const full = solve(system, water, { ...open, alkalinity, carbon, calcite: true });
     const precipitated = calcium - full.calcium;

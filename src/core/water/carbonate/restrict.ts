@@ -16,6 +16,8 @@ export interface Fixed {
 }
 
 const [H, C, Ca] = [0, 1, 2];
+/** Less than a molecule in a bath, mol/kg: as good as absent. */
+export const NOTHING = 1e-26;
 
 /**
  * Turns what is fixed into a system of balances (see `Restriction`).
@@ -38,8 +40,8 @@ export function restrict(system: System, solutes: Solutes, fixed: Fixed): Restri
   const offset = [0, 0, 0, 0, 0, 0];
   const dry = [0, 0, 0, 0, 0, 0];
   const columns: (number[] | undefined)[] = COMPONENTS.map((_, c) => unit(c));
-  const carbonate = carbon > 0 || gas !== undefined || fixed.lnCarbonate !== undefined;
-  const absent = totals.map((t, c) => c !== H && t <= 0);
+  const carbonate = carbon > NOTHING || gas !== undefined || fixed.lnCarbonate !== undefined;
+  const absent = totals.map((t, c) => c !== H && t <= NOTHING);
   absent[C] = !carbonate && !fixed.calcite;
   if (fixed.calcite) absent[Ca] = false;
 
