@@ -1,0 +1,23 @@
+import type { Page } from 'playwright-core';
+
+/** Tabs until the element with this id has the focus; fails when no Tab reaches it. */
+export async function tabTo(page: Page, id: string): Promise<void> {
+  for (let presses = 0; presses < 400; presses++) {
+    if ((await page.evaluate(() => document.activeElement?.id)) === id) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`no number of Tabs reached #${id}`);
+}
+
+/** Tabs to a field and types over what is in it. */
+export async function fill(page: Page, id: string, text: string): Promise<void> {
+  await tabTo(page, id);
+  await page.keyboard.press('Control+A');
+  await page.keyboard.type(text);
+}
+
+/** Tabs to a group of radio buttons and moves the choice along it. */
+export async function choose(page: Page, id: string, moves: number): Promise<void> {
+  await tabTo(page, id);
+  for (let i = 0; i < moves; i++) await page.keyboard.press('ArrowDown');
+}
