@@ -15,6 +15,8 @@ const expected = [
 
 // Colour codes begin with the escape character, which a pattern may not hold literally.
 const colour = new RegExp(`${String.fromCharCode(27)}\\[[0-9;]*m`, 'g');
+/** Steps of a stack trace that are not in the project's own files. */
+const inOthersCode = /^\s+at .*(node:|node_modules\/|\/\.prerender\/|<anonymous>)/;
 const warning = /\[WARN\]|\[ERROR\]/;
 
 /**
@@ -25,7 +27,11 @@ const warning = /\[WARN\]|\[ERROR\]/;
  */
 export async function renderPages(outDir, env) {
   const { code, output } = await run('astro', ['build', '--outDir', outDir], { quiet: true, env });
-  const said = output.replace(colour, '');
+  const said = output
+    .replace(colour, '')
+    .split('\n')
+    .filter((line) => !inOthersCode.test(line))
+    .join('\n');
   if (code !== 0) throw new Error(`Astro could not build the pages.\n${faultsIn(said)}`);
   const warnings = said
     .split('\n')
