@@ -107,19 +107,14 @@ export function powersVolumes(of: {
   demand('waterDensity', waterDensity, 'density', { min: 0, aboveMin: true });
   demand('air', air, 'ratio', { min: 0, max: 1, belowMax: true });
   demand('inert', inert, 'ratio', { min: 0, max: 1 - air, belowMax: true });
-  const cement = waterDensity / reaction.cementDensity;
-  const q = cement / (waterCement + cement);
-  const empties = curing === 'sealed' ? reaction.shrinkage : 0;
-  // Capillary water left per volume of cement reacted: what the gel and the emptied pores take beyond
-  // the cement they replace.
-  const takes = reaction.gel - 1 + empties;
-  const most = Math.min(1, (1 - q) / (q * takes));
+  const { q, takes, most } = limits(of);
   const reason = curing === 'sealed' ? 'out-of-water' : 'out-of-space';
   demand('degree', degree, 'ratio', { min: 0, max: 1 });
   demand('degree', degree, 'ratio', { min: 0, max: most * (1 + 1e-12) }, reason);
   const paste = 1 - air - inert;
   const share = (x: number) => paste * q * x;
   const gelWater = reaction.gelWater ?? 0;
+  const empties = curing === 'sealed' ? reaction.shrinkage : 0;
   return {
     unhydrated: share(1 - degree),
     gelSolids: share((reaction.gel - gelWater) * degree),
@@ -132,24 +127,32 @@ export function powersVolumes(of: {
   };
 }
 
-/**
- * The share of the room open to it that the gel fills, 0–1: x = 0.68 a / (0.32 a + w/c + air), air being
- * the volume of air per mass of cement, mL/g. From memory for the air term; without air as published.
- * @param of waterCement by mass; degree 0–1; airPerCement L/kg, 0 or more
- * @throws {DomainError} outside those, or when the gel would fill more than all the room
- * @source powers-gel-space
- */
-export function gelSpaceRatio(of: {
+interface Paste {
   readonly waterCement: number;
-  readonly degree: number;
-  readonly airPerCement: number;
-}): number {
-  demand('waterCement', of.waterCement, 'ratio', { min: 0, aboveMin: true });
-  demand('degree', of.degree, 'ratio', { min: 0, max: 1 });
-  demand('airPerCement', of.airPerCement, 'ratio', { min: 0 });
-  // x reaches 1 where 0.68 a = 0.32 a + w/c + air.
-  const room = (of.waterCement + of.airPerCement) / 0.36;
-  demand('degree', of.degree, 'ratio', { min: 0, max: room * (1 + 1e-12) }, 'out-of-space');
-  const x = (0.68 * of.degree) / (0.32 * of.degree + of.waterCement + of.airPerCement);
-  return Math.min(1, x);
+  readonly reaction: Reaction;
+  readonly curing: CuringWater;
+  readonly waterDensity: number;
+}
+
+/**
+ * How far does a set of constants let the cement react, 0–1, before water or room is used up? The set's own
+ * limit, a few per cent from that of `greatestHydration`, since the published constants are rounded.
+ * @param paste waterCement by mass; waterDensity kg/m³
+ * @throws {DomainError} for a ratio or density not above 0
+ * @source jensen-hansen-2001
+ * @source bentz-nist-hydration
+ */
+export function greatestDegree(paste: Paste): number {
+  demand('waterCement', paste.waterCement, 'ratio', { min: 0, aboveMin: true });
+  demand('waterDensity', paste.waterDensity, 'density', { min: 0, aboveMin: true });
+  return limits(paste).most;
+}
+
+/** q: the cement's share of the fresh paste. takes: capillary water used per volume of cement reacted. */
+function limits({ waterCement, reaction, curing, waterDensity }: Paste) {
+  const cement = waterDensity / reaction.cementDensity;
+  const q = cement / (waterCement + cement);
+  // What the gel and the emptied pores take beyond the cement they replace.
+  const takes = reaction.gel - 1 + (curing === 'sealed' ? reaction.shrinkage : 0);
+  return { q, takes, most: Math.min(1, (1 - q) / (q * takes)) };
 }

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { gelSpaceRatio } from '../../../src/core/finished/gel-space.ts';
 import {
   type CuringWater,
-  gelSpaceRatio,
+  greatestDegree,
   greatestHydration,
   POWERS_2001,
   POWERS_BENTZ,
@@ -34,8 +35,7 @@ describe('Powers’ volumes', () => {
   test('sum to one and none is negative, at every degree there is water for', () => {
     fc.assert(
       fc.property(any, double(0, 1), (of, share) => {
-        // 0.95: the rounded volume sets part from the 0.42 and 0.36 by a few per cent.
-        const degree = share * 0.95 * greatestHydration(of);
+        const degree = share * greatestDegree(of);
         const volumes = powersVolumes({ ...of, degree });
         expect(parts.reduce((sum, part) => sum + volumes[part], 0)).toBeCloseTo(1, 10);
         for (const part of parts) expect(volumes[part]).toBeGreaterThanOrEqual(0);
@@ -103,21 +103,15 @@ describe('Powers’ volumes', () => {
   });
 
   test('the limit from the volumes is the limit from the masses, to the rounding of the constants', () => {
-    for (const curing of ['sealed', 'saturated'] as const) {
-      const of = {
-        waterCement: 0.33,
-        air: 0,
-        inert: 0,
-        reaction: POWERS_2001,
-        curing,
-        waterDensity: 1000,
-      };
-      const limit = greatestHydration(of);
-      expect(() => powersVolumes({ ...of, degree: limit * 0.97 })).not.toThrow();
-      expect(() => powersVolumes({ ...of, degree: Math.min(1, limit * 1.06) })).toThrow(
-        DomainError,
-      );
-    }
+    for (const curing of ['sealed', 'saturated'] as const)
+      for (const reaction of [POWERS_2001, POWERS_BENTZ]) {
+        const paste = { waterCement: 0.33, reaction, curing, waterDensity: 1000 };
+        const [own, masses] = [greatestDegree(paste), greatestHydration(paste)];
+        expect(Math.abs(own / masses - 1)).toBeLessThan(0.04);
+        const whole = { ...paste, air: 0, inert: 0 };
+        expect(powersVolumes({ ...whole, degree: own }).capillaryWater).toBeCloseTo(0, 12);
+        expect(() => powersVolumes({ ...whole, degree: own * 1.001 })).toThrow(/out-of-/);
+      }
   });
 });
 

@@ -25,6 +25,7 @@ import {
   splittingComparators,
 } from '../../../src/core/finished/flexural.ts';
 import { FROST } from '../../../src/core/finished/frost.ts';
+import { gelSpaceRatio } from '../../../src/core/finished/gel-space.ts';
 import {
   flyAshModulus,
   pauwModulus,
@@ -40,7 +41,6 @@ import {
 import {
   type CuringWater,
   FULL_HYDRATION_WATER,
-  gelSpaceRatio,
   greatestHydration,
   POWERS_2001,
   POWERS_BENTZ,
