@@ -1,5 +1,6 @@
 import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
 import { isEntry, isKept } from './entries.ts';
+import { localStore } from './local-store.ts';
 import { notify } from './notices.ts';
 
 /** Storage keys carry the version of what they hold. */
@@ -14,15 +15,6 @@ const CHECKS: Readonly<Record<string, (x: unknown) => boolean>> = {
   [KEYS.entries]: (x) => isEntry(x),
   [KEYS.kept]: isKept,
 };
-
-/** The reader's own store, or nothing where the browser keeps none. */
-export function localStore(): Storage | undefined {
-  try {
-    return globalThis.localStorage;
-  } catch {
-    return undefined;
-  }
-}
 
 /** Reads one stored value; undefined when it is damaged or of another version. */
 export function decode<T>(text: string, fits: (x: unknown) => x is T): T | undefined {

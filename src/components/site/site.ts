@@ -1,5 +1,5 @@
+import { localStore } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
-import { localStore } from '../../bench/storage.ts';
 
 const base = document.body.dataset.base ?? '/';
 const button = (name: string) => document.querySelector<HTMLButtonElement>(`[data-${name}]`);
