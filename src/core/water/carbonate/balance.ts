@@ -63,6 +63,7 @@ const TOO_STRONG_STEPS = 20;
  *
  * @throws {DomainError} when the water is too strong for any of the activity models.
  * @throws {NotConverged} rather than return anything that misses a balance by one part in 10¹⁰.
+ * @source none: mass balances and convexity, worked out here; the chemistry is in `System`
  */
 export function balance(
   system: System,

@@ -17,6 +17,7 @@ export interface Rows {
  * Σᵢ rowᵢₖ mᵢ = Tₖ. Moves `free` there and returns the mᵢ.
  *
  * @throws {NotConverged} when a balance is not met to one part in 10¹⁰.
+ * @source none: Newton's method with halving of the step
  */
 export function descend(system: Rows, free: Float64Array): Float64Array {
   const { constant, rows, totals } = system;

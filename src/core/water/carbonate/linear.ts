@@ -1,4 +1,4 @@
-/** The inner product of two lists of the same length. */
+/** The inner product of two lists of the same length. @source none: linear algebra */
 export function dot(a: readonly number[], b: readonly number[]): number {
   let s = 0;
   for (let i = 0; i < a.length; i++) s += a[i]! * b[i]!;
@@ -12,6 +12,7 @@ export interface Room {
   readonly x: Float64Array;
 }
 
+/** Makes that room for n unknowns. @source none: bookkeeping */
 export const roomFor = (n: number): Room => ({
   scale: new Float64Array(n),
   factor: new Float64Array(n * n),
@@ -21,6 +22,8 @@ export const roomFor = (n: number): Room => ({
 /**
  * Solves h x = g for a symmetric positive definite h (row after row), scaled by its diagonal and
  * factored after Cholesky. The x returned is the room's own and is overwritten by the next solve.
+ *
+ * @source none: linear algebra
  */
 export function solveSymmetric(h: Float64Array, g: Float64Array, room: Room): Float64Array {
   const n = g.length;

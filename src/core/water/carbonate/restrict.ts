@@ -26,6 +26,8 @@ export const NOTHING = 1e-26;
  * pressure of CO₂ carbonate follows 1/H², so H⁺ goes with −alkalinity; beside calcite, calcium
  * follows 1/carbonate and what dissolving cannot change is calcium − carbon; beside both it is
  * 2·calcium − alkalinity.
+ *
+ * @source none: stoichiometry of the dissolved species
  */
 export function restrict(system: System, solutes: Solutes, fixed: Fixed): Restriction {
   const { alkalinity = 0, carbon = 0, carbonDioxidePressure: gas } = fixed;
@@ -84,6 +86,7 @@ export function restrict(system: System, solutes: Solutes, fixed: Fixed): Restri
   };
 }
 
+/** The ions of a water that only count in its ionic strength, mol/kg. @source none: bookkeeping */
 export function inertOf(solutes: Solutes): Inert {
   return {
     cations: solutes.otherCations ?? 0,

@@ -10,7 +10,16 @@ import type { Solutes } from './water.ts';
 // The two pairs that fix one thing and count another have no convex form of their own; each is a
 // search over a neighbour that has.
 
-/** At a known pH the alkalinity rises almost in proportion to the activity of carbonate. */
+/** Alkalinity too small to argue about, eq/kg: pure water called pH 7.00 is this far from neutral. */
+const NEGLIGIBLE = 1e-9;
+
+/**
+ * The water of a known pH and alkalinity (eq/kg): at a fixed pH alkalinity rises almost in proportion
+ * to the activity of carbonate.
+ *
+ * @throws {DomainError} when OH⁻ alone is more than the alkalinity; {NotConverged} as `balance`.
+ * @source none: a search over `balance`
+ */
 export function fromAlkalinityAndPH(
   system: System,
   solutes: Solutes,
@@ -30,7 +39,7 @@ export function fromAlkalinityAndPH(
     at(carbonate).molality.reduce((sum, m, i) => sum + m * alkalinityOf(SPECIES[i]!), -alkalinity);
   const without = missing(0);
   const scale = Math.abs(alkalinity) + Math.abs(without);
-  if (without > 1e-12 * scale)
+  if (without > 1e-9 * scale + NEGLIGIBLE)
     throw new DomainError({
       quantity: 'alkalinity',
       value: alkalinity,
@@ -38,6 +47,7 @@ export function fromAlkalinityAndPH(
       allowed: { min: alkalinity + without },
       because: 'alkalinity-below-hydroxide',
     });
+  if (without >= -1e-12 * scale) return speciation(system, solutes, at(0));
   const [bicarbonate, carbonate] = [system.lnK[3]!, 1];
   let high = -without / (Math.exp(bicarbonate + lnHydrogen) + 2 * carbonate);
   let [low, atLow, atHigh] = [0, without, missing(high)];
@@ -50,7 +60,13 @@ export function fromAlkalinityAndPH(
   return speciation(system, solutes, at(root(missing, { low, high, atLow, atHigh }, within)));
 }
 
-/** At a known pressure of CO₂ the carbon in solution rises nearly in step with the alkalinity. */
+/**
+ * The water of a known carbon (mol/kg) at a pressure of CO₂ (Pa): carbon in solution rises nearly in
+ * step with the alkalinity.
+ *
+ * @throws {DomainError} when the dissolved gas alone is more; {NotConverged} as `balance`.
+ * @source none: a search over `balance`
+ */
 export function fromCarbonAndGas(
   system: System,
   solutes: Solutes,

@@ -47,12 +47,17 @@ export function speciate(solutes: Solutes, pair: Pair): Speciation {
   });
 }
 
-/** The same for a water known by what reactions conserve: alkalinity and carbon. */
+/**
+ * The same for a water known by what reactions conserve: alkalinity (eq/kg) and carbon (mol/kg).
+ *
+ * @throws {DomainError} and {NotConverged} as `speciate`.
+ * @source plummer-busenberg-1982, wateq4f
+ */
 export function speciateWater(water: CarbonateWater): Speciation {
   return speciate(water, { alkalinity: water.alkalinity, carbon: water.carbon });
 }
 
-/** One solve with what is fixed stated outright. */
+/** One solve with what is fixed stated outright. @source plummer-busenberg-1982, wateq4f */
 export function solve(system: System, solutes: Solutes, fixed: Fixed): Speciation {
   const solved = balance(system, restrict(system, solutes, fixed), inertOf(solutes));
   return speciation(system, solutes, solved);

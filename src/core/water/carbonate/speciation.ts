@@ -32,6 +32,10 @@ export interface Speciation extends CarbonateWater {
 /** Pa in a standard atmosphere, exactly. */
 export const ATMOSPHERE = 101325;
 
+/**
+ * Counts up a solved system: totals in mol/kg (alkalinity in eq/kg), pH, pressure of CO₂ in Pa.
+ * @source none: sums over the species
+ */
 export function speciation(system: System, solutes: Solutes, solved: Balanced): Speciation {
   const named = SPECIES.map((s, i) => [s.name, solved.molality[i]!] as const);
   const total = (of: (i: number) => number) =>

@@ -116,5 +116,5 @@ export const SPECIES = [
   species('bisulfate', -1, [1, 0, 0, 0, 0, 1], [4.5, 0], [[1, K.BISULFATE]]),
 ] as const satisfies readonly Species[];
 
-/** Equivalents of alkalinity in a mole of a species: 2 CO₃ − H, as H⁺ −1, HCO₃⁻ 1, CO₃²⁻ 2, OH⁻ 1. */
+/** Equivalents of alkalinity in a mole of a species: 2 CO₃ − H, as H⁺ −1, HCO₃⁻ 1, CO₃²⁻ 2, OH⁻ 1. @source definition */
 export const alkalinityOf = (s: Species): number => 2 * s.of[1] - s.of[0];

@@ -22,6 +22,7 @@ export const SOLVER_RANGE = { min: 273.15, max: 323.15 } as const;
 /**
  * Every constant of the carbonate system at a temperature in K.
  * @throws {DomainError} outside 0–50 °C.
+ * @source plummer-busenberg-1982, wateq4f
  */
 export function systemAt(
   temperature: number,

@@ -42,7 +42,12 @@ const DISSOLVED = [
   'otherAnions',
 ] as const;
 
-/** Refuses negative amounts and more than 10 mol/kg of anything. @throws {DomainError} */
+/**
+ * Refuses negative amounts and more than 10 mol/kg of anything.
+ *
+ * @throws {DomainError} naming the ion.
+ * @source none: bounds of what can be reckoned with
+ */
 export function demandSolutes(water: Solutes): void {
   for (const name of DISSOLVED) demand(name, water[name] ?? 0, 'count', { min: 0, max: 10 });
 }
