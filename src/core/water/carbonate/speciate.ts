@@ -23,7 +23,8 @@ export type Pair =
  * water is open to a gas, without it closed). Mass balances over 21 species with the constants of
  * Plummer and Busenberg and the pairs of wateq4f; activities by the extended Debye–Hückel equation
  * unless `solutes.activity` says 'davies'. Checked from 0 to 50 °C and from distilled water to
- * 2 g/L; towards sea water the activity model, not the solver, is what fails.
+ * 2 g/L; towards sea water the activity model, not the solver, is what fails, and above an ionic
+ * strength of 0.1 the result carries the note 'outside-range'.
  *
  * @throws {DomainError} outside 0–50 °C, for negative amounts, a pH outside 0–14, or a pair that no
  *   water can have ('alkalinity-below-hydroxide', 'carbon-below-dissolved-gas').

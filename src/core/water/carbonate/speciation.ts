@@ -1,3 +1,4 @@
+import { type Note, outsideRange } from '../../note.ts';
 import type { Balanced } from './balance.ts';
 import { alkalinityOf, COMPONENTS, type Component, SPECIES } from './species.ts';
 import type { System } from './system.ts';
@@ -27,7 +28,15 @@ export interface Speciation extends CarbonateWater {
   readonly lnActivity: Readonly<Record<Component, number>>;
   /** Charge of what was given, eq/kg; zero when the balancing ion was left to the solver. */
   readonly chargeImbalance: number;
+  /** 'outside-range' of 'ionicStrength' above `FRESH`. */
+  readonly notes: readonly Note[];
 }
+
+/**
+ * Ionic strength up to which the extended Debye–Hückel equation is trusted, mol/kg; a water of 2 g/L
+ * has about 0.04. @source common-practice
+ */
+export const FRESH = { max: 0.1 } as const;
 
 /** Pa in a standard atmosphere, exactly. */
 export const ATMOSPHERE = 101325;
@@ -68,5 +77,6 @@ export function speciation(system: System, solutes: Solutes, solved: Balanced): 
     molality: Object.fromEntries(named) as Record<SpeciesName, number>,
     lnActivity: Object.fromEntries(lnActivity) as Record<Component, number>,
     chargeImbalance: balancing ? 0 : solved.charge,
+    notes: outsideRange('ionicStrength', solved.ionicStrength, FRESH),
   };
 }

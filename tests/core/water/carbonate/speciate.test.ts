@@ -76,6 +76,13 @@ describe('a speciated water', () => {
     );
   });
 
+  test('says when it is too salty for its activity model', () => {
+    const salty = (sodium: number) =>
+      speciate({ temperature: 288.15, sodium }, { pH: 8, alkalinity: 2e-3 }).notes;
+    expect(salty(0.09)).toEqual([]);
+    expect(salty(0.2)).toEqual([{ code: 'outside-range', of: 'ionicStrength' }]);
+  });
+
   test('that is pure has the pH of pure water', () => {
     const pure = speciate({ temperature: 298.15 }, { alkalinity: 0, carbon: 0 });
     expect(pure.pH).toBeCloseTo(7.0, 3);
