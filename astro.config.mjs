@@ -4,6 +4,7 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { baseLinks } from './src/components/markdown/base-links.mjs';
 import { mathML } from './src/components/markdown/math.mjs';
+import { scrollingTables } from './src/components/markdown/tables.mjs';
 
 const base = process.env.BASE_PATH ?? '/';
 
@@ -26,7 +27,7 @@ export default defineConfig({
         definitionList: true,
         smartPunctuation: { quotes: false },
       },
-      hastPlugins: [mathML(), baseLinks(base)],
+      hastPlugins: [mathML(), scrollingTables(), baseLinks(base)],
     }),
   },
   integrations: [mdx(), sitemap()],

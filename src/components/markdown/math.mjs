@@ -5,13 +5,16 @@ import { defineHastPlugin, htmlToHast } from 'satteri';
  * Typesets one formula as MathML, which every current browser draws itself: no styles, no fonts
  * of its own, and a screen reader can read it. Bad TeX throws, and so fails the build.
  */
-export const typeset = (tex, displayMode = true) =>
-  katex.renderToString(tex.trim(), {
+export const typeset = (tex, displayMode = true) => {
+  const html = katex.renderToString(tex.trim(), {
     displayMode,
     output: 'mathml',
     throwOnError: true,
     strict: 'error',
   });
+  // A long formula scrolls in its own box on a phone, and a box that scrolls is reached by key.
+  return displayMode ? html.replace('<math ', '<math tabindex="0" ') : html;
+};
 
 const classes = (node) => [].concat(node.properties?.className ?? []);
 const toHast = (tex, displayMode) =>

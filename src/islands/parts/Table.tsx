@@ -15,11 +15,7 @@ export function Table({
       <table>
         <caption>{caption}</caption>
         <thead>
-          <tr>
-            {columns.map((column) => (
-              <th scope="col">{column}</th>
-            ))}
-          </tr>
+          <tr>{columns.map((column) => (column ? <th scope="col">{column}</th> : <td />))}</tr>
         </thead>
         <tbody>
           {rows.map(([head, ...cells]) => (
