@@ -86,14 +86,18 @@ export function balance(
   let strength = near?.ionicStrength ?? 0.001;
   let water = near?.waterActivity ?? 1;
   let tooStrong = 0;
+  // Until the ionic strength settles there is no use in exact balances.
+  let rough = true;
   for (let step = 1; step <= ACTIVITY_STEPS; step++) {
     const lnWater = Math.log(water);
     const lnGamma = lnGammaOf(system, strength);
     for (let i = 0; i < present.length; i++)
       constant[i] = base[i]! + perLnWater[i]! * lnWater - lnGamma[present[i]!]!;
-    const molality = descend({ constant, rows, totals }, free);
+    const molality = descend({ constant, rows, totals }, free, rough);
     const { next, dissolved, charge } = strengthOf(present, molality, inert);
-    const still = Math.abs(next - strength) <= 1e-13 + 1e-11 * next;
+    const change = Math.abs(next - strength);
+    const still = !rough && change <= 1e-13 + 1e-11 * next;
+    rough = change > 1e-6 * next;
     strength = Math.min(next, 2 * STRONGEST);
     water = Math.max(waterActivity(dissolved), 0.5);
     if (next > STRONGEST) tooStrong++;
