@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { demandNotNegative } from './bounds.ts';
 import { thirdRuleFactor } from './set.ts';
 
 /** Most calcium chloride a mix may have, as a share of the cement. @source concrete-construction-accelerators */
@@ -58,7 +59,7 @@ export function acceleratorFactor(of: {
   readonly claimed: number;
 }): { readonly factor: number; readonly notes: readonly Note[] } {
   const { dose, lowest, highest, claimed } = of;
-  demand('lowest', lowest, 'ratio', { min: 0 });
+  demandNotNegative('lowest', lowest, 'ratio');
   demand('highest', highest, 'ratio', { min: lowest, aboveMin: true });
   demand('dose', dose, 'ratio', { min: 0, max: highest });
   demand('claimed', claimed, 'ratio', { min: 0, aboveMin: true, max: 1 });

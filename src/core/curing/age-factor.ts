@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandTemperature } from './bounds.ts';
 import { celsius, ICE_POINT } from './units.ts';
 
 /** Molar gas constant, J/(mol·K), as the sources of this folder round it. @source brown-2022 */
@@ -15,6 +16,9 @@ export const ACTIVATION_ENERGY_ASTM = 42_500;
 
 /** Temperatures maturity rules are held to work in, K: 0…80 °C. @source fib-mc2010 from memory */
 export const AGE_FACTOR_RANGE = { min: ICE_POINT, max: ICE_POINT + 80 } as const;
+
+/** Activation energies any reaction of cement has, J/mol. Common practice, no source. @source common-practice */
+export const ACTIVATION_ENERGIES = { min: 0, max: 200_000 } as const;
 
 /** How fast cement ages against its reference temperature. */
 export type AgeLaw =
@@ -60,9 +64,9 @@ export function arrheniusFactor(of: {
   readonly referenceTemperature?: number;
 }): number {
   const { temperature, activationEnergy, referenceTemperature = REFERENCE_TEMPERATURE } = of;
-  demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });
-  demand('referenceTemperature', referenceTemperature, 'temperature', { min: 0, aboveMin: true });
-  demand('activationEnergy', activationEnergy, 'molarEnergy', { min: 0 });
+  demandTemperature('temperature', temperature);
+  demandTemperature('referenceTemperature', referenceTemperature);
+  demand('activationEnergy', activationEnergy, 'molarEnergy', ACTIVATION_ENERGIES);
   return Math.exp((activationEnergy / GAS_CONSTANT) * (1 / referenceTemperature - 1 / temperature));
 }
 
@@ -82,7 +86,7 @@ export function fhpActivationEnergy({ temperature }: { readonly temperature: num
  * @source fhp-1977 from memory
  */
 export function fhpFactor({ temperature }: { readonly temperature: number }): number {
-  demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });
+  demandTemperature('temperature', temperature);
   return arrheniusFactor({ temperature, activationEnergy: fhpActivationEnergy({ temperature }) });
 }
 

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandTemperature } from './bounds.ts';
 import { DAY, HOUR, ICE_POINT } from './units.ts';
 
 /** How quickly a concrete gains strength, by DIN 1045-3. */
@@ -39,7 +40,7 @@ export function dinCuring(of: {
   readonly surfaceTemperature: number;
   readonly gain: GainClass;
 }): number {
-  demand('surfaceTemperature', of.surfaceTemperature, 'temperature', { min: 0, aboveMin: true });
+  demandTemperature('surfaceTemperature', of.surfaceTemperature);
   const band =
     DIN_CURING.find(({ from }) => of.surfaceTemperature >= from) ??
     DIN_CURING[DIN_CURING.length - 1]!;

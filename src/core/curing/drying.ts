@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandNotNegative, demandPositive } from './bounds.ts';
 import { DAY } from './units.ts';
 
 /** Depth to which screed practice asks one day a millimetre, m. @source bs-8204 */
@@ -11,7 +12,7 @@ export const FAST_DEPTH = 0.05;
  * @source bs-8204
  */
 export function screedDryingTime({ thickness }: { readonly thickness: number }): number {
-  demand('thickness', thickness, 'length', { min: 0, aboveMin: true });
+  demandPositive('thickness', thickness, 'length');
   const deep = Math.max(0, thickness - FAST_DEPTH);
   return (1000 * (thickness - deep) + 2000 * deep) * DAY;
 }
@@ -24,9 +25,6 @@ export const MOISTURE_DIFFUSIVITY = 3e-10;
 
 /** How many times smaller or larger the diffusivity may be, for want of a figure for foamed concrete. Common practice, no source. @source common-practice */
 export const DIFFUSIVITY_DOUBT = 5;
-
-/** Moisture aerated concrete settles at in air of 50 % and of 80 % humidity, kg/kg. @source iso-10456 Table 4, from memory */
-export const RESTING_MOISTURE = { at50: 0.026, at80: 0.045 } as const;
 
 export interface DryingSlab {
   /** m */
@@ -46,13 +44,14 @@ export interface DryingSlab {
  * @source code-aster-ttll01 the same series, averaged over the depth
  */
 export function moistureLeft(of: DryingSlab & { readonly time: number }): number {
-  demand('time', of.time, 'time', { min: 0 });
+  demandNotNegative('time', of.time, 'time');
   return meanLeft((diffusivityOf(of) * of.time) / wayOut(of) ** 2);
 }
 
 /**
  * Time to dry to a mean moisture by diffusion, s, with its band.
- * `initial`, `target` and `resting` moisture in one unit (kg/kg), resting what the air allows. The
+ * `initial`, `target` and `resting` moisture in one unit (kg/kg), resting what the air allows
+ * (`EQUILIBRIUM_MOISTURE` of the finished part is one published guess). The
  * band is the diffusivity five times larger and smaller: as rough as it looks. No range is published.
  * @throws {DomainError} for a target not between resting and initial, or as moistureLeft.
  * @source code-aster-hsna102 for the diffusivity
@@ -66,7 +65,7 @@ export function diffusionDryingTime(
   },
 ): { readonly time: number; readonly soonest: number; readonly latest: number } {
   const { initial, target, resting } = of;
-  demand('resting', resting, 'ratio', { min: 0 });
+  demandNotNegative('resting', resting, 'ratio');
   demand('target', target, 'ratio', { min: resting, aboveMin: true });
   demand('initial', initial, 'ratio', { min: target });
   const share = (target - resting) / (initial - resting);
@@ -95,11 +94,11 @@ function meanLeft(fourier: number): number {
 }
 
 function wayOut({ thickness, faces }: DryingSlab): number {
-  demand('thickness', thickness, 'length', { min: 0, aboveMin: true });
+  demandPositive('thickness', thickness, 'length');
   return faces === 2 ? thickness / 2 : thickness;
 }
 
 function diffusivityOf({ diffusivity = MOISTURE_DIFFUSIVITY }: DryingSlab): number {
-  demand('diffusivity', diffusivity, 'ratio', { min: 0, aboveMin: true });
+  demandPositive('diffusivity', diffusivity, 'ratio');
   return diffusivity;
 }

@@ -1,6 +1,6 @@
-import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { AGE_FACTOR_RANGE, type AgeLaw, ageFactor, REFERENCE_TEMPERATURE } from './age-factor.ts';
+import { demandNotNegative } from './bounds.ts';
 import { firstAfter, type TemperatureHistory } from './history.ts';
 
 export interface AgeCurve {
@@ -65,7 +65,7 @@ export function timeToReachAge(of: {
   readonly age: number;
 }): number | undefined {
   const { history, law, age } = of;
-  demand('age', age, 'time', { min: 0 });
+  demandNotNegative('age', age, 'time');
   const { times, temperatures } = history;
   const { ages } = equivalentAge({ history, law });
   if (age === 0) return times[0]!;

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandNotNegative } from './bounds.ts';
 import { type Drying, type Evaporation, evaporation, evaporationState } from './evaporation.ts';
 
 /**
@@ -55,7 +56,7 @@ export function evaporationMeasures(
   } = weather;
   for (const [name, share] of Object.entries({ shadeLeaves, windbreakLeaves, sheetLeaves }))
     demand(name, share, 'ratio', { min: 0, max: 1 });
-  demand('coolerBy', coolerBy, 'temperatureDifference', { min: 0 });
+  demandNotNegative('coolerBy', coolerBy, 'temperatureDifference');
   const now = evaporation(weather);
   const calmer = evaporation({ ...weather, windSpeed: weather.windSpeed * windbreakLeaves });
   const cooler = evaporation({

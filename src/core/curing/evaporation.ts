@@ -1,6 +1,7 @@
 import { saturationPressureUno } from '../air/saturation.ts';
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { demandNotNegative, demandPositive } from './bounds.ts';
 import {
   celsius,
   fahrenheit,
@@ -145,17 +146,18 @@ export function waterLost(of: {
   readonly area: number;
   readonly duration: number;
 }): number {
-  demand('rate', of.rate, 'massFlux', { min: 0 });
-  demand('area', of.area, 'area', { min: 0, aboveMin: true });
-  demand('duration', of.duration, 'time', { min: 0 });
+  demandNotNegative('rate', of.rate, 'massFlux');
+  demandPositive('area', of.area, 'area');
+  demandNotNegative('duration', of.duration, 'time');
   return of.rate * of.area * of.duration;
 }
 
-const COLDEST = ICE_POINT - 160 / 9; // 0 °F, where Uno's powers end
+/** From 0 °F, where Uno's powers end, to the boil. */
+const DRYING_RANGE = { min: ICE_POINT - 160 / 9, max: ICE_POINT + 100 } as const;
 
 function check(of: Drying): void {
-  demand('concreteTemperature', of.concreteTemperature, 'temperature', { min: COLDEST });
-  demand('airTemperature', of.airTemperature, 'temperature', { min: COLDEST });
+  demand('concreteTemperature', of.concreteTemperature, 'temperature', DRYING_RANGE);
+  demand('airTemperature', of.airTemperature, 'temperature', DRYING_RANGE);
   demand('relativeHumidity', of.relativeHumidity, 'ratio', { min: 0, max: 1 });
-  demand('windSpeed', of.windSpeed, 'speed', { min: 0 });
+  demandNotNegative('windSpeed', of.windSpeed, 'speed');
 }

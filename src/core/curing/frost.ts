@@ -1,6 +1,6 @@
-import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
 import type { AgeLaw } from './age-factor.ts';
+import { demandPositive } from './bounds.ts';
 import { equivalentAge, timeToReachAge } from './equivalent-age.ts';
 import type { TemperatureHistory } from './history.ts';
 import { ageForShare } from './strength-growth.ts';
@@ -55,8 +55,8 @@ export function frostGuard(of: {
   readonly coefficient: number;
 }): FrostGuard {
   const { history, law, strength28, coefficient } = of;
-  demand('strength28', strength28, 'stress', { min: 0, aboveMin: true });
-  demand('coefficient', coefficient, 'ratio', { min: 0, aboveMin: true });
+  demandPositive('strength28', strength28, 'stress');
+  demandPositive('coefficient', coefficient, 'ratio');
   const firstFreeze = firstAtOrBelow(history, FREEZES_AT);
   const mark = (strength: number): FrostMark => {
     const age = ageForShare({ share: strength / strength28, coefficient });

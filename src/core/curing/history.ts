@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandPositive, demandTemperature } from './bounds.ts';
 import { DAY, HOUR } from './units.ts';
 
 /** Temperature over time, straight lines between readings. */
@@ -34,7 +35,7 @@ export function temperatureHistory(of: {
   demand('temperatures', temperatures.length, 'count', { min: times.length, max: times.length });
   const gaps: Gap[] = [];
   times.forEach((time, i) => {
-    demand('temperature', temperatures[i]!, 'temperature', { min: 0, aboveMin: true });
+    demandTemperature('temperature', temperatures[i]!);
     const before = times[i - 1];
     demand('time', time, 'time', before === undefined ? {} : { min: before, aboveMin: true });
     if (before !== undefined && time - before > longestGap) gaps.push({ from: before, to: time });
@@ -52,12 +53,15 @@ export function steadyHistory(of: {
   readonly temperature: number;
   readonly duration: number;
 }): TemperatureHistory {
-  demand('duration', of.duration, 'time', { min: 0, aboveMin: true });
+  demandPositive('duration', of.duration, 'time');
   return temperatureHistory({
     times: [0, of.duration],
     temperatures: [of.temperature, of.temperature],
   });
 }
+
+/** Most points of a history made from days. */
+const MOST_POINTS = 200_000;
 
 export interface DayExtremes {
   /** K */
@@ -96,12 +100,12 @@ export function dailyHistory(of: {
   demand('start', start, 'time', { min: 0, max: end, belowMax: true });
   demand('coldestAt', coldestAt, 'time', { min: 0, max: DAY });
   demand('warmestAt', warmestAt, 'time', { min: coldestAt, aboveMin: true, max: DAY });
-  demand('step', step, 'time', { min: 0, aboveMin: true });
+  demand('step', step, 'time', { min: (end - start) / MOST_POINTS, max: DAY });
   const first = days[0]!;
   const last = days[days.length - 1]!;
   const extremes: [number, number][] = [[warmestAt - DAY, first.warmest]];
   days.forEach(({ coldest, warmest }, i) => {
-    demand('coldest', coldest, 'temperature', { min: 0, aboveMin: true });
+    demandTemperature('coldest', coldest);
     demand('warmest', warmest, 'temperature', { min: coldest });
     extremes.push([i * DAY + coldestAt, coldest], [i * DAY + warmestAt, warmest]);
   });
@@ -137,7 +141,7 @@ export function temperatureAt(history: TemperatureHistory, time: number): number
   return temperatures[after - 1]! + share * (temperatures[after]! - temperatures[after - 1]!);
 }
 
-/** Index of the first of rising `times` later than `time`; their number if none is. */
+/** Index of the first of rising `times` later than `time`; their number if none is. @source definition */
 export function firstAfter(times: ArrayLike<number>, time: number): number {
   let low = 0;
   let high = times.length;

@@ -11,7 +11,7 @@ export interface Reading {
   readonly temperature: number;
 }
 
-/** Readings in order of time, each moment once; what was out of order or double goes to `problems`. */
+/** Readings in order of time, each moment once; what was out of order or double goes to `problems`. @source common-practice */
 export function putInOrder(
   readings: readonly Reading[],
   problems: LogProblem[],
@@ -38,7 +38,7 @@ export function putInOrder(
   return kept;
 }
 
-/** The history of ordered readings, its gaps told in `problems`; undefined without readings. */
+/** The history of ordered readings, its gaps told in `problems`; undefined without readings. @source common-practice */
 export function toHistory(
   kept: readonly Reading[],
   problems: LogProblem[],

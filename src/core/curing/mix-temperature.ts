@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { demandNotNegative, demandPositive, demandTemperature } from './bounds.ts';
 import { SPECIFIC_HEAT } from './heat/thermal-properties.ts';
 import { ICE_POINT } from './units.ts';
 
@@ -62,7 +63,7 @@ export function mixTemperature(of: {
     );
     return { temperature: ICE_POINT + heat / capacity, iceLeft: 0, notes: [] };
   }
-  demand('ice', ice.mass, 'mass', { min: 0 });
+  demandNotNegative('ice', ice.mass, 'mass');
   demand('iceTemperature', ice.temperature, 'temperature', {
     min: 0,
     aboveMin: true,
@@ -101,7 +102,7 @@ export function waterTemperatureFor(of: {
   readonly waterSpecificHeat?: number;
 }): { readonly temperature: number; readonly notes: readonly Note[] } {
   const { others, water, wanted, waterSpecificHeat = SPECIFIC_HEAT.water } = of;
-  demand('water', water, 'mass', { min: 0, aboveMin: true });
+  demandPositive('water', water, 'mass');
   demand('wanted', wanted, 'temperature', { min: ICE_POINT });
   const { capacity, heat } = heatAboveIce(others);
   const own = water * waterSpecificHeat;
@@ -162,12 +163,12 @@ function heatAboveIce(ingredients: readonly Ingredient[]): { capacity: number; h
   let capacity = 0;
   let heat = 0;
   for (const { mass, temperature, specificHeat } of ingredients) {
-    demand('mass', mass, 'mass', { min: 0 });
-    demand('temperature', temperature, 'temperature', { min: 0, aboveMin: true });
-    demand('specificHeat', specificHeat, 'specificHeat', { min: 0, aboveMin: true });
+    demandNotNegative('mass', mass, 'mass');
+    demandTemperature('temperature', temperature);
+    demandPositive('specificHeat', specificHeat, 'specificHeat');
     capacity += mass * specificHeat;
     heat += mass * specificHeat * (temperature - ICE_POINT);
   }
-  demand('capacity', capacity, 'energy', { min: 0, aboveMin: true });
+  demandPositive('capacity', capacity, 'energy');
   return { capacity, heat };
 }

@@ -1,4 +1,4 @@
-import { demand } from '../domain-error.ts';
+import { demandPositive, demandTemperature } from './bounds.ts';
 import type { TemperatureHistory } from './history.ts';
 import { HOUR, ICE_POINT } from './units.ts';
 
@@ -23,7 +23,7 @@ export function nurseSaul(of: {
   readonly datum?: number;
 }): number {
   const { history, datum = NURSE_SAUL_DATUM } = of;
-  demand('datum', datum, 'temperature', { min: 0, aboveMin: true });
+  demandTemperature('datum', datum);
   const { times, temperatures } = history;
   let sum = 0;
   for (let i = 1; i < times.length; i++)
@@ -35,7 +35,7 @@ export function nurseSaul(of: {
   return sum;
 }
 
-/** Area of the part above zero of a straight line from `a` to `b` over `width`. */
+/** Area of the part above zero of a straight line from `a` to `b` over `width`. @source definition */
 export function areaAbove(width: number, a: number, b: number): number {
   if (a <= 0 && b <= 0) return 0;
   if (a >= 0 && b >= 0) return (width * (a + b)) / 2;
@@ -55,6 +55,6 @@ export function plowmanShare(of: {
   readonly a: number;
   readonly b: number;
 }): number {
-  demand('maturity', of.maturity, 'time', { min: 0, aboveMin: true });
+  demandPositive('maturity', of.maturity, 'time');
   return (of.a + of.b * Math.log10(of.maturity / HOUR / 1000)) / 100;
 }

@@ -2,6 +2,7 @@ import type { Note } from '../note.ts';
 import type { AgeLaw } from './age-factor.ts';
 import {
   DIN_COLD,
+  DIN_CURING,
   dinCuring,
   EN_CLASS_1,
   EN_CURING_SHARES,
@@ -13,7 +14,7 @@ import { timeToReachAge } from './equivalent-age.ts';
 import { timeAtOrBelow } from './frost.ts';
 import { type TemperatureHistory, temperatureAt } from './history.ts';
 import { ageForShare } from './strength-growth.ts';
-import { HOUR } from './units.ts';
+import { DAY } from './units.ts';
 
 export interface PlanEntry {
   readonly rule:
@@ -84,13 +85,11 @@ function dinPlan(
   gain: GainClass,
   within: (ends: number, notes?: readonly Note[]) => Pick<PlanEntry, 'ends' | 'notes'>,
 ): Pick<PlanEntry, 'ends' | 'notes'> {
-  // Start with the shortest cure and lengthen it until the mean over it asks for no more.
-  let duration = 0;
-  for (let wanted = HOUR; wanted > duration; ) {
-    duration = wanted;
-    const table = dinCuring({ surfaceTemperature: meanUntil(history, duration), gain });
-    wanted = Math.max(duration, table);
-  }
+  const days = [...new Set(DIN_CURING.map((band) => band.days[gain]))].toSorted((x, y) => x - y);
+  // The shortest cure whose own mean temperature asks for no more; the longest always does.
+  const duration = days
+    .map((each) => each * DAY)
+    .find((each) => dinCuring({ surfaceTemperature: meanUntil(history, each), gain }) <= each)!;
   const cold = timeBelow(history, DIN_COLD, duration);
   if (cold === undefined) return { ends: undefined, notes: [{ code: 'too-cold', of: 'history' }] };
   return within(duration + cold, cold > 0 ? [{ code: 'extended-for-cold', of: 'history' }] : []);
@@ -112,16 +111,17 @@ function whenCounted(
   duration: number,
   level: number,
 ): number | undefined {
-  let ends = duration;
-  const last = history.times[history.times.length - 1]!;
-  for (;;) {
-    const cold = coldUntil(history, level, ends);
-    const next = duration + cold;
-    if (next <= ends + 1e-6) return next;
-    if (next > last && history.temperatures[history.temperatures.length - 1]! <= level)
-      return undefined;
-    ends = next;
+  const counted = (until: number) => until - coldUntil(history, level, until);
+  let low = duration;
+  let high = history.times[history.times.length - 1]! + duration;
+  if (counted(low) >= duration) return low;
+  if (counted(high) < duration - 1e-6) return undefined;
+  while (high - low > 1e-6) {
+    const middle = (low + high) / 2;
+    if (counted(middle) < duration) low = middle;
+    else high = middle;
   }
+  return high;
 }
 
 function coldUntil(history: TemperatureHistory, level: number, until: number): number {
@@ -130,7 +130,7 @@ function coldUntil(history: TemperatureHistory, level: number, until: number): n
   return timeAtOrBelow(history, level, until) + (held ? Math.max(0, until - last) : 0);
 }
 
-/** Mean temperature from casting until a moment, K; the last reading holds after the history's end. */
+/** Mean temperature from casting until a moment, K; the last reading holds after the history's end. @source definition */
 export function meanUntil(history: TemperatureHistory, until: number): number {
   const inside = history.times.filter((time) => time > 0 && time < until);
   const times = [0, ...inside, until];

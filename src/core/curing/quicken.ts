@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { chlorideSet } from './accelerator.ts';
+import { demandNotNegative } from './bounds.ts';
 import { demandSet, type SetTimes, scaleSet, setByTemperature } from './set.ts';
 
 /** Ways to quicken set, cheapest first. The order is common practice, no source. @source common-practice */
@@ -42,7 +43,7 @@ export function quicken(of: {
   const { set, temperature, activationEnergy, rapidFactor, steel } = of;
   demandSet(set);
   const warmed = (by: number): SetTimes => {
-    demand('warmer', by, 'temperatureDifference', { min: 0 });
+    demandNotNegative('warmer', by, 'temperatureDifference');
     return setByTemperature({
       reference: set,
       referenceTemperature: temperature,

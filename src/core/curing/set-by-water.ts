@@ -1,5 +1,5 @@
-import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { demandPositive } from './bounds.ts';
 import type { SetTimes } from './set.ts';
 
 export type SabinCement = 'A' | 'B';
@@ -46,7 +46,7 @@ export function sabinSet(of: {
   readonly waterCement: number;
 }): SabinSet {
   const { cement, waterCement: w } = of;
-  demand('waterCement', w, 'ratio', { min: 0, aboveMin: true });
+  demandPositive('waterCement', w, 'ratio');
   const rows = SABIN[cement];
   const first = rows[0]!;
   const last = rows[rows.length - 1]!;

@@ -1,6 +1,7 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { arrheniusFactor } from './age-factor.ts';
+import { demandNotNegative, demandPositive } from './bounds.ts';
 import { ICE_POINT } from './units.ts';
 
 /** Initial and final set, s from the first water. */
@@ -75,9 +76,9 @@ export function scaleSet({ initial, final }: SetTimes, factor: number): SetTimes
   return { initial: initial * factor, final: final * factor };
 }
 
-/** Refuses set times that are none. @throws {DomainError} for times not above zero or final before initial. */
+/** Refuses set times that are none. @throws {DomainError} for times not above zero or final before initial. @source definition */
 export function demandSet({ initial, final }: SetTimes): void {
-  demand('initial', initial, 'time', { min: 0, aboveMin: true });
+  demandPositive('initial', initial, 'time');
   demand('final', final, 'time', { min: initial });
 }
 
@@ -103,11 +104,11 @@ export function setRace(of: {
   readonly settling?: { readonly depth: number; readonly after: number };
 }): SetRace {
   const { initialSet, foamTime, settling } = of;
-  demand('initialSet', initialSet, 'time', { min: 0, aboveMin: true });
-  demand('foamTime', foamTime, 'time', { min: 0, aboveMin: true });
+  demandPositive('initialSet', initialSet, 'time');
+  demandPositive('foamTime', foamTime, 'time');
   if (settling) {
-    demand('depth', settling.depth, 'length', { min: 0 });
-    demand('after', settling.after, 'time', { min: 0, aboveMin: true });
+    demandNotNegative('depth', settling.depth, 'length');
+    demandPositive('after', settling.after, 'time');
   }
   const againstFoam = initialSet / foamTime;
   return {

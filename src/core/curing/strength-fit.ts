@@ -1,6 +1,7 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
-import { REFERENCE_AGE, strengthShare } from './strength-growth.ts';
+import { demandPositive } from './bounds.ts';
+import { MOST_GROWTH, REFERENCE_AGE, strengthShare } from './strength-growth.ts';
 
 export interface StrengthResult {
   /** Temperature-adjusted age of the cube or core, s. */
@@ -24,7 +25,7 @@ export interface StrengthFit {
  *
  * `results` with age s and strength Pa; `coefficient` s of the cement, kept when the results share one
  * age. Least squares on ln f = ln f28 + s·(1 − √(28 d/t)). Results that do not grow with age keep the
- * cement's coefficient and carry the note 'no-growth'. Good between the ages tested; beyond them it
+ * cement's coefficient and carry the note 'no-growth', and those steeper than any cement 'too-steep'. Good between the ages tested; beyond them it
  * carries the model's own doubt. No range is published.
  * @throws {DomainError} for no results, or an age or strength not above zero.
  * @source en-1992-1-1 equation 3.2 for the shape
@@ -36,15 +37,16 @@ export function fitStrength(of: {
   const { results, coefficient } = of;
   demand('results', results.length, 'count', { min: 1 });
   for (const { age, strength } of results) {
-    demand('age', age, 'time', { min: 0, aboveMin: true });
-    demand('strength', strength, 'stress', { min: 0, aboveMin: true });
+    demandPositive('age', age, 'time');
+    demandPositive('strength', strength, 'stress');
   }
   const x = results.map(({ age }) => 1 - Math.sqrt(REFERENCE_AGE / age));
   const y = results.map(({ strength }) => Math.log(strength));
   const [xm, ym] = [mean(x), mean(y)];
   const sxx = sum(x.map((xi) => (xi - xm) ** 2));
-  const slope = sxx > 1e-12 ? sum(x.map((xi, i) => (xi - xm) * (y[i]! - ym))) / sxx : undefined;
-  const found = slope !== undefined && slope > 0;
+  const slope = sxx > 1e-6 ? sum(x.map((xi, i) => (xi - xm) * (y[i]! - ym))) / sxx : undefined;
+  const grows = slope !== undefined && slope > 0;
+  const found = grows && slope <= MOST_GROWTH;
   const s = found ? slope : coefficient;
   const strength28 = Math.exp(ym - s * xm);
   const unknowns = found ? 2 : 1;
@@ -58,7 +60,8 @@ export function fitStrength(of: {
     spread: free > 0 ? Math.sqrt(sum(misses.map((m) => m * m)) / free) : undefined,
     notes: [
       ...(slope === undefined ? [{ code: 'one-age', of: 'results' }] : []),
-      ...(slope !== undefined && !found ? [{ code: 'no-growth', of: 'results' }] : []),
+      ...(grows && !found ? [{ code: 'too-steep', of: 'results' }] : []),
+      ...(slope !== undefined && !grows ? [{ code: 'no-growth', of: 'results' }] : []),
     ],
   };
 }

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandNotNegative, demandPositive } from './bounds.ts';
 import { DAY } from './units.ts';
 
 /** Strength classes of common cement. */
@@ -27,13 +28,15 @@ export function growthCoefficient(of: {
   readonly cement: CementClass;
   readonly meanStrength?: number;
 }): number {
-  if (of.meanStrength !== undefined)
-    demand('meanStrength', of.meanStrength, 'stress', { min: 0, aboveMin: true });
+  if (of.meanStrength !== undefined) demandPositive('meanStrength', of.meanStrength, 'stress');
   return (of.meanStrength ?? 0) > HIGH_STRENGTH ? 0.2 : GROWTH_COEFFICIENT[of.cement];
 }
 
 /** Age the model code measures growth against, s: 28 days. @source en-1992-1-1 equation 3.2 */
 export const REFERENCE_AGE = 28 * DAY;
+
+/** Steepest growth coefficient taken for one: the code's own end at 0.38. Common practice, no source. @source common-practice */
+export const MOST_GROWTH = 2;
 
 export interface Growth {
   /** Temperature-adjusted age, s. */
@@ -51,8 +54,8 @@ export interface Growth {
  * @source fib-mc2010 equation 5.1-51
  */
 export function strengthShare({ age, coefficient }: Growth): number {
-  demand('age', age, 'time', { min: 0 });
-  demand('coefficient', coefficient, 'ratio', { min: 0 });
+  demandNotNegative('age', age, 'time');
+  demand('coefficient', coefficient, 'ratio', { min: 0, max: MOST_GROWTH });
   return age === 0 ? 0 : Math.exp(coefficient * (1 - Math.sqrt(REFERENCE_AGE / age)));
 }
 
@@ -88,8 +91,8 @@ export function ageForShare(of: {
   readonly coefficient: number;
 }): number | undefined {
   const { share, coefficient } = of;
-  demand('share', share, 'ratio', { min: 0, aboveMin: true });
-  demand('coefficient', coefficient, 'ratio', { min: 0, aboveMin: true });
+  demandPositive('share', share, 'ratio');
+  demand('coefficient', coefficient, 'ratio', { min: 0, aboveMin: true, max: MOST_GROWTH });
   const root = 1 - Math.log(share) / coefficient;
   return root > 0 ? REFERENCE_AGE / root ** 2 : undefined;
 }
@@ -110,7 +113,7 @@ export interface Band {
  */
 export function strengthBand(of: Growth & { readonly at28Days: Band }): Band {
   const { low, high } = of.at28Days;
-  demand('low', low, 'stress', { min: 0 });
+  demandNotNegative('low', low, 'stress');
   demand('high', high, 'stress', { min: low });
   const share = strengthShare(of);
   return { low: low * share, high: high * share };

@@ -97,6 +97,25 @@ describe('curing plan', () => {
     expect(din!.notes).toContainEqual({ code: 'extended-for-cold', of: 'history' });
   });
 
+  test('a cold first hour does not set the band of days', () => {
+    const history = temperatureHistory({
+      times: [0, 3600, 7200, 40 * DAY],
+      temperatures: [280.15, 280.15, 293.15, 293.15],
+    });
+    const [din] = curingPlan({ history, gain: 'slow', law, coefficient: 0.25 });
+    expect(din!.ends).toBe(4 * DAY);
+  });
+
+  test('cold that begins a moment before the end of the cure delays it by its whole length', () => {
+    const cold = 4 * DAY - 0.001;
+    const history = temperatureHistory({
+      times: [0, cold, cold + 0.0001, cold + DAY, cold + DAY + 0.0001, 40 * DAY],
+      temperatures: [293.15, 293.15, 276.15, 276.15, 293.15, 293.15],
+    });
+    const [din] = curingPlan({ history, gain: 'slow', law, coefficient: 0.25 });
+    expect(din!.ends! / DAY).toBeCloseTo(5, 6);
+  });
+
   test('a history that ends early is told', () => {
     const short = plan(20, 2);
     expect(ends(short, 'din-1045-3').notes).toEqual([{ code: 'held-after-end', of: 'history' }]);

@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { demandNotNegative, demandPositive } from '../bounds.ts';
 
 /** Oxides of a cement, mass fractions 0…1. */
 export interface Oxides {
@@ -91,11 +92,11 @@ export function binderHeat(of: {
 }): number {
   const { cement, flyAsh = 0, flyAshLime = 0, slag = 0, slagHeat = SLAG_HEAT, other = 0 } = of;
   for (const [name, mass] of Object.entries({ cement, flyAsh, slag, other }))
-    demand(name, mass, 'mass', { min: 0 });
+    demandNotNegative(name, mass, 'mass');
   const binder = cement + flyAsh + slag + other;
-  demand('binder', binder, 'mass', { min: 0, aboveMin: true });
-  demand('cementHeat', of.cementHeat, 'specificEnergy', { min: 0 });
-  demand('slagHeat', slagHeat, 'specificEnergy', { min: 0 });
+  demandPositive('binder', binder, 'mass');
+  demandNotNegative('cementHeat', of.cementHeat, 'specificEnergy');
+  demandNotNegative('slagHeat', slagHeat, 'specificEnergy');
   demand('flyAshLime', flyAshLime, 'ratio', { min: 0, max: 1 });
   const heat =
     cement * of.cementHeat + slag * slagHeat + flyAsh * flyAshLime * FLY_ASH_HEAT_PER_LIME;

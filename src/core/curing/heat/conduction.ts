@@ -1,4 +1,6 @@
 import { demand } from '../../domain-error.ts';
+import { ACTIVATION_ENERGIES } from '../age-factor.ts';
+import { demandNotNegative, demandPositive, demandTemperature } from '../bounds.ts';
 import { temperatureAt } from '../history.ts';
 import { demandFace, type Face } from './face.ts';
 import { Hydrating } from './hydrating.ts';
@@ -51,6 +53,9 @@ export interface HeatRun {
   readonly energy: EnergyLedger;
 }
 
+/** Most steps of a run: more would only fill the memory. */
+const MOST_STEPS = 20_000;
+
 /** Steps taken fully implicitly after a jump at a face, to damp the ringing a sharp edge sets off. */
 const DAMPED_STEPS = 2;
 
@@ -70,7 +75,8 @@ const DAMPED_STEPS = 2;
  */
 export function conduct(slab: Slab): HeatRun {
   check(slab);
-  const { cells: n, heatCapacity, conductivity, near, far } = slab;
+  const { heatCapacity, conductivity, near, far } = slab;
+  const n = Math.floor(slab.cells);
   const steps = Math.ceil(slab.duration / slab.step - 1e-9);
   const dt = slab.duration / steps;
   const half = dt / 2;
@@ -197,20 +203,20 @@ function transferAt(face: Face, time: number): number {
 }
 
 function check(slab: Slab): void {
-  const above = { min: 0, aboveMin: true } as const;
-  demand('thickness', slab.thickness, 'length', above);
-  demand('conductivity', slab.conductivity, 'conductivity', above);
-  demand('heatCapacity', slab.heatCapacity, 'energy', above);
-  demand('initialTemperature', slab.initialTemperature, 'temperature', above);
-  demand('duration', slab.duration, 'time', above);
-  demand('step', slab.step, 'time', above);
-  demand('cells', slab.cells, 'count', { min: 2 });
+  demandPositive('thickness', slab.thickness, 'length');
+  demandPositive('conductivity', slab.conductivity, 'conductivity');
+  demandPositive('heatCapacity', slab.heatCapacity, 'energy');
+  demandTemperature('initialTemperature', slab.initialTemperature);
+  demandPositive('duration', slab.duration, 'time');
+  demandPositive('step', slab.step, 'time');
+  demand('cells', slab.cells, 'count', { min: 2, max: 1000 });
+  demand('steps', slab.duration / slab.step, 'count', { max: MOST_STEPS });
   demandFace(slab.near);
   demandFace(slab.far);
   if (!slab.hydration) return;
   demandCurve(slab.hydration);
-  demand('heat', slab.hydration.heat, 'specificEnergy', { min: 0 });
-  demand('cement', slab.hydration.cement, 'density', { min: 0 });
-  demand('activationEnergy', slab.hydration.activationEnergy, 'molarEnergy', { min: 0 });
-  demand('referenceTemperature', slab.hydration.referenceTemperature, 'temperature', above);
+  demandNotNegative('heat', slab.hydration.heat, 'specificEnergy');
+  demandNotNegative('cement', slab.hydration.cement, 'density');
+  demand('activationEnergy', slab.hydration.activationEnergy, 'molarEnergy', ACTIVATION_ENERGIES);
+  demandTemperature('referenceTemperature', slab.hydration.referenceTemperature);
 }

@@ -1,5 +1,6 @@
 import { demand } from '../../domain-error.ts';
 import { type Layer, transmittance } from '../../finished/thermal-resistance.ts';
+import { demandNotNegative, demandPositive } from '../bounds.ts';
 import { steadyHistory, type TemperatureHistory } from '../history.ts';
 
 /** One covering of a face from a time on: bare, in its form, under a blanket. */
@@ -27,7 +28,7 @@ export const STILL_AIR_TRANSFER = 1 / 0.13;
  * @source iso-6946 Annex A, from memory
  */
 export function outdoorTransfer({ windSpeed }: { readonly windSpeed: number }): number {
-  demand('windSpeed', windSpeed, 'speed', { min: 0 });
+  demandNotNegative('windSpeed', windSpeed, 'speed');
   return 4 + 4 * windSpeed + 5;
 }
 
@@ -42,7 +43,7 @@ export function throughLayers(of: {
   readonly film: number;
   readonly layers: readonly Layer[];
 }): number {
-  demand('film', of.film, 'conductivity', { min: 0, aboveMin: true });
+  demandPositive('film', of.film, 'conductivity');
   return transmittance({ layers: of.layers, surfaces: 1 / of.film }).transmittance;
 }
 
@@ -68,6 +69,7 @@ export function steadyFace(of: { readonly temperature: number; readonly transfer
 /**
  * Refuses a face whose coverings are missing, unordered or negative. `Infinity` is allowed.
  * @throws {DomainError} naming the covering's figure.
+ * @source definition
  */
 export function demandFace(face: Face): void {
   demand('coverings', face.coverings.length, 'count', { min: 1 });
@@ -79,6 +81,6 @@ export function demandFace(face: Face): void {
       'time',
       before ? { min: before.from, aboveMin: true } : { min: 0, max: 0 },
     );
-    if (transfer !== Infinity) demand('transfer', transfer, 'conductivity', { min: 0 });
+    if (transfer !== Infinity) demandNotNegative('transfer', transfer, 'conductivity');
   });
 }

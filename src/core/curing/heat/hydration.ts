@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { demandNotNegative, demandPositive } from '../bounds.ts';
 import { HOUR, ICE_POINT } from '../units.ts';
 import type { Compounds } from './cement-heat.ts';
 
@@ -44,20 +45,24 @@ export function degreeOfHydration(of: {
   readonly tau: number;
   readonly beta: number;
 }): number {
-  demand('age', of.age, 'time', { min: 0 });
+  demandNotNegative('age', of.age, 'time');
   demandCurve(of);
   return of.age === 0 ? 0 : of.ultimate * Math.exp(-((of.tau / of.age) ** of.beta));
 }
 
-/** Refuses a hydration curve that is none. @throws {DomainError} as degreeOfHydration. */
+/**
+ * Refuses a hydration curve that is none.
+ * @throws {DomainError} as degreeOfHydration.
+ * @source definition
+ */
 export function demandCurve(of: {
   readonly ultimate: number;
   readonly tau: number;
   readonly beta: number;
 }): void {
   demand('ultimate', of.ultimate, 'ratio', { min: 0, max: 1 });
-  demand('tau', of.tau, 'time', { min: 0, aboveMin: true });
-  demand('beta', of.beta, 'ratio', { min: 0, aboveMin: true });
+  demandPositive('tau', of.tau, 'time');
+  demandPositive('beta', of.beta, 'ratio');
 }
 
 /**
@@ -70,8 +75,8 @@ export function simpleDegreeOfHydration(of: {
   readonly age: number;
   readonly halfAge: number;
 }): number {
-  demand('age', of.age, 'time', { min: 0 });
-  demand('halfAge', of.halfAge, 'time', { min: 0, aboveMin: true });
+  demandNotNegative('age', of.age, 'time');
+  demandPositive('halfAge', of.halfAge, 'time');
   return of.age / (of.halfAge + of.age);
 }
 
@@ -89,7 +94,7 @@ export function ultimateDegree(of: {
   readonly slag?: number;
 }): number {
   const { waterCement: w, flyAsh = 0, slag = 0 } = of;
-  demand('waterCement', w, 'ratio', { min: 0, aboveMin: true });
+  demandPositive('waterCement', w, 'ratio');
   demand('flyAsh', flyAsh, 'ratio', { min: 0, max: 1 });
   demand('slag', slag, 'ratio', { min: 0, max: 1 });
   return Math.min(1, (1.031 * w) / (0.194 + w) + 0.5 * flyAsh + 0.3 * slag);
@@ -113,8 +118,8 @@ export function hydrationOf(of: {
 }): Pick<Hydration, 'tau' | 'beta' | 'activationEnergy' | 'referenceTemperature'> {
   const { c3s, c3a, c4af, so3 } = of.compounds;
   for (const [name, share] of Object.entries({ c3s, c3a, c4af, so3 }))
-    demand(name, share, 'ratio', { min: 0, aboveMin: true, max: 1 });
-  demand('blaine', of.blaine, 'ratio', { min: 0, aboveMin: true });
+    demand(name, share, 'ratio', { min: 1e-6, max: 1 });
+  demandPositive('blaine', of.blaine, 'ratio');
   const b = of.blaine;
   return {
     tau: 66.78 * c3a ** -0.154 * c3s ** -0.401 * b ** -0.804 * so3 ** -0.758 * HOUR,
@@ -136,7 +141,7 @@ export function adiabaticRise(of: {
   readonly cement: number;
   readonly heatCapacity: number;
 }): number {
-  demand('heatCapacity', of.heatCapacity, 'energy', { min: 0, aboveMin: true });
+  demandPositive('heatCapacity', of.heatCapacity, 'energy');
   return adiabaticEnergy(of) / of.heatCapacity;
 }
 
@@ -151,8 +156,8 @@ export function adiabaticEnergy(of: {
   readonly degree: number;
   readonly cement: number;
 }): number {
-  demand('heat', of.heat, 'specificEnergy', { min: 0 });
+  demandNotNegative('heat', of.heat, 'specificEnergy');
   demand('degree', of.degree, 'ratio', { min: 0, max: 1 });
-  demand('cement', of.cement, 'density', { min: 0 });
+  demandNotNegative('cement', of.cement, 'density');
   return of.heat * of.degree * of.cement;
 }

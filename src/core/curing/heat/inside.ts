@@ -1,5 +1,6 @@
 import { demand } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
+import { demandPositive } from '../bounds.ts';
 import { ICE_POINT } from '../units.ts';
 import { conduct, type HeatRun } from './conduction.ts';
 import type { Face } from './face.ts';
@@ -64,7 +65,7 @@ export interface HeatInside {
  */
 export function heatInside(part: Part): HeatInside {
   const { mix, dryDensity, hydration, cells = CELLS, step = STEP } = part;
-  demand('dryDensity', dryDensity, 'density', { min: 0, aboveMin: true });
+  demandPositive('dryDensity', dryDensity, 'density');
   const moisture = part.moisture ?? mix.water / dryDensity;
   const worked = wetConductivity({ dryDensity, moisture });
   const conductivity = part.conductivity ?? worked.conductivity;

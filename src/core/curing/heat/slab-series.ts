@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { demandPositive } from '../bounds.ts';
 
 /** Terms after which a series is cut: at Fo 1e-4 the last is below 1e-12. */
 const TERMS = 200;
@@ -33,7 +34,7 @@ export function slabSeriesHeld(of: {
  * @source code-aster-ttll100
  */
 export function biotRoots(of: { readonly biot: number; readonly count: number }): number[] {
-  demand('biot', of.biot, 'ratio', { min: 0, aboveMin: true });
+  demandPositive('biot', of.biot, 'ratio');
   demand('count', of.count, 'count', { min: 1 });
   return Array.from({ length: of.count }, (_, n) => {
     let low = n * Math.PI;

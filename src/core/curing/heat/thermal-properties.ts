@@ -1,9 +1,9 @@
-import { demand } from '../../domain-error.ts';
 import {
   type Conductivity,
   moistConductivity,
   valoreConductivity,
 } from '../../finished/conductivity.ts';
+import { demandNotNegative, demandPositive } from '../bounds.ts';
 
 /** Specific heats of what goes in, J/(kg·K). @source brown-2022 */
 export const SPECIFIC_HEAT = { cement: 1140, sand: 770, water: 4187 } as const;
@@ -25,10 +25,10 @@ export function freshHeatCapacity(mix: {
 }): number {
   const { cement, water, sand = 0 } = mix;
   for (const [name, mass] of Object.entries({ cement, water, sand }))
-    demand(name, mass, 'density', { min: 0 });
+    demandNotNegative(name, mass, 'density');
   const sum =
     cement * SPECIFIC_HEAT.cement + water * SPECIFIC_HEAT.water + sand * SPECIFIC_HEAT.sand;
-  demand('heatCapacity', sum, 'energy', { min: 0, aboveMin: true });
+  demandPositive('heatCapacity', sum, 'energy');
   return sum;
 }
 
@@ -45,9 +45,9 @@ export function moistHeatCapacity(of: {
   readonly specificHeat?: number;
 }): number {
   const { dryDensity, moisture, specificHeat = DRY_SPECIFIC_HEAT } = of;
-  demand('dryDensity', dryDensity, 'density', { min: 0, aboveMin: true });
-  demand('moisture', moisture, 'ratio', { min: 0 });
-  demand('specificHeat', specificHeat, 'specificHeat', { min: 0, aboveMin: true });
+  demandPositive('dryDensity', dryDensity, 'density');
+  demandNotNegative('moisture', moisture, 'ratio');
+  demandPositive('specificHeat', specificHeat, 'specificHeat');
   return dryDensity * (specificHeat + moisture * SPECIFIC_HEAT.water);
 }
 
