@@ -56,7 +56,8 @@ export interface Growth {
 export function strengthShare({ age, coefficient }: Growth): number {
   demandNotNegative('age', age, 'time');
   demand('coefficient', coefficient, 'ratio', { min: 0, max: MOST_GROWTH });
-  return age === 0 ? 0 : Math.exp(coefficient * (1 - Math.sqrt(REFERENCE_AGE / age)));
+  // Younger than a nanosecond is age 0; the root would overflow.
+  return age < 1e-9 ? 0 : Math.exp(coefficient * (1 - Math.sqrt(REFERENCE_AGE / age)));
 }
 
 /**

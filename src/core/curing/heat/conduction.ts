@@ -2,10 +2,10 @@ import { demand } from '../../domain-error.ts';
 import { ACTIVATION_ENERGIES } from '../age-factor.ts';
 import { demandNotNegative, demandPositive, demandTemperature } from '../bounds.ts';
 import { temperatureAt } from '../history.ts';
+import { Cells, type Transfers } from './cells.ts';
 import { demandFace, type Face } from './face.ts';
 import { Hydrating } from './hydrating.ts';
 import { demandCurve, type Hydration } from './hydration.ts';
-import { factor, solve, type Tridiagonal } from './tridiagonal.ts';
 
 /** A slab, a wall, or the thin way through a block, and what goes on in it. */
 export interface Slab {
@@ -79,122 +79,86 @@ export function conduct(slab: Slab): HeatRun {
   const n = Math.floor(slab.cells);
   const steps = Math.ceil(slab.duration / slab.step - 1e-9);
   const dt = slab.duration / steps;
-  const half = dt / 2;
   const dx = slab.thickness / n;
-  const between = conductivity / dx;
-  const store = heatCapacity * dx;
-
-  // Everything is reckoned as a rise over the start, so that rounding scales with what moves.
   const start = slab.initialTemperature;
-  const rise = new Float64Array(n);
-  const before = new Float64Array(n);
-  const source = new Float64Array(n);
-  const rhs = new Float64Array(n);
+  const cells = new Cells({
+    count: n,
+    store: heatCapacity * dx,
+    between: conductivity / dx,
+    half: dt / 2,
+  });
   const hydration = slab.hydration && new Hydrating(slab.hydration, n, dx, start);
-  const frame = n + 2;
-  const times = new Float64Array(steps + 1);
-  const temperatures = new Float64Array((steps + 1) * frame);
-
+  const before = new Float64Array(n);
+  const times = Float64Array.from({ length: steps + 1 }, (_, step) => step * dt);
+  const temperatures = new Float64Array((steps + 1) * (n + 2));
   const airAt = (face: Face, time: number) => temperatureAt(face.ambient, time) - start;
 
-  let throughNear = 0;
-  let throughFar = 0;
-  let nearTransfer = -1;
-  let farTransfer = -1;
-  let nearLink = 0;
-  let farLink = 0;
-  let damped = 0;
+  let transfers = transfersAt(slab, 0);
+  cells.cover(transfers);
+  let damped = DAMPED_STEPS;
   let nearAir = airAt(near, 0);
   let farAir = airAt(far, 0);
-  let matrix: Tridiagonal | undefined;
-
-  const record = (step: number, nearAir: number, farAir: number) => {
-    const at = step * frame;
-    times[step] = step * dt;
-    temperatures[at] = start + faceTemperature(nearTransfer, nearAir, 2 * between, rise[0]!);
-    for (let i = 0; i < n; i++) temperatures[at + 1 + i] = start + rise[i]!;
-    temperatures[at + n + 1] =
-      start + faceTemperature(farTransfer, farAir, 2 * between, rise[n - 1]!);
-  };
-  const explicitHalf = (nearAir: number, farAir: number) => {
-    const first = nearLink * (nearAir - rise[0]!);
-    const last = farLink * (farAir - rise[n - 1]!);
-    throughNear += half * first;
-    throughFar += half * last;
-    let inward = first;
-    for (let i = 0; i < n; i++) {
-      const onward = i < n - 1 ? between * (rise[i]! - rise[i + 1]!) : -last;
-      rhs[i] = rise[i]! + (half * (inward - onward) + source[i]!) / store;
-      inward = onward;
-    }
-    rise.set(rhs);
-  };
-  const implicitHalf = (nearAir: number, farAir: number) => {
-    for (let i = 0; i < n; i++) rhs[i] = store * rise[i]! + source[i]!;
-    rhs[0]! += half * nearLink * nearAir;
-    rhs[n - 1]! += half * farLink * farAir;
-    solve(matrix!, rhs, rise);
-    throughNear += half * nearLink * (nearAir - rise[0]!);
-    throughFar += half * farLink * (farAir - rise[n - 1]!);
-  };
-
+  record(cells, start, nearAir, farAir, temperatures, 0);
   for (let step = 0; step < steps; step++) {
-    const time = step * dt;
-    const nearNow = transferAt(near, time);
-    const farNow = transferAt(far, time);
-    if (nearNow !== nearTransfer || farNow !== farTransfer) {
-      nearTransfer = nearNow;
-      farTransfer = farNow;
-      nearLink = link(nearTransfer, 2 * between);
-      farLink = link(farTransfer, 2 * between);
-      matrix = factor(n, store, half, between, nearLink, farLink);
+    const time = times[step]!;
+    const now = transfersAt(slab, time);
+    if (now.near !== transfers.near || now.far !== transfers.far) {
+      transfers = now;
+      cells.cover(transfers);
       damped = DAMPED_STEPS;
     }
-    if (step === 0) record(0, nearAir, farAir);
-    hydration?.advance(dt, rise, before, source);
-    before.set(rise);
-    if (damped > 0) {
-      damped--;
-      implicitHalf(airAt(near, time + half), airAt(far, time + half));
-    } else explicitHalf(nearAir, farAir);
-    const nearThen = airAt(near, time + dt);
-    const farThen = airAt(far, time + dt);
-    implicitHalf(nearThen, farThen);
-    record(step + 1, nearThen, farThen);
-    nearAir = nearThen;
-    farAir = farThen;
+    hydration?.advance(dt, cells.rise, before, cells.source);
+    before.set(cells.rise);
+    if (damped > 0) cells.implicitHalf(airAt(near, time + dt / 2), airAt(far, time + dt / 2));
+    else cells.explicitHalf(nearAir, farAir);
+    damped--;
+    nearAir = airAt(near, time + dt);
+    farAir = airAt(far, time + dt);
+    cells.implicitHalf(nearAir, farAir);
+    record(cells, start, nearAir, farAir, temperatures, step + 1);
   }
-
-  const stored = store * rise.reduce((sum, each) => sum + each, 0);
-  const released = hydration?.released() ?? 0;
-  const floor = heatCapacity * slab.thickness * 1e-6;
-  const scale = Math.max(floor, ...[released, throughNear, throughFar, stored].map(Math.abs));
-  const gap = Math.abs(released + throughNear + throughFar - stored);
   return {
-    depths: Float64Array.from({ length: frame }, (_, i) =>
+    depths: Float64Array.from({ length: n + 2 }, (_, i) =>
       i === 0 ? 0 : i === n + 1 ? slab.thickness : (i - 0.5) * dx,
     ),
     times,
     temperatures,
     degrees: hydration?.degrees ?? new Float64Array(n),
-    energy: {
-      released,
-      throughNear,
-      throughFar,
-      stored,
-      imbalance: gap / scale,
-    },
+    energy: ledger(cells, hydration?.released() ?? 0, heatCapacity * slab.thickness),
   };
 }
 
-/** Conductance from the ambient to the middle of the outermost cell, W/(m²·K). */
-function link(transfer: number, halfCell: number): number {
-  return transfer === 0 ? 0 : 1 / (1 / transfer + 1 / halfCell);
+/** Writes the faces and cells of a moment, K, as one row. */
+function record(
+  cells: Cells,
+  start: number,
+  nearAir: number,
+  farAir: number,
+  into: Float64Array,
+  row: number,
+): void {
+  const { rise } = cells;
+  const at = row * (rise.length + 2);
+  const [nearFace, farFace] = cells.faces(nearAir, farAir);
+  into[at] = start + nearFace;
+  for (let i = 0; i < rise.length; i++) into[at + 1 + i] = start + rise[i]!;
+  into[at + 1 + rise.length] = start + farFace;
 }
 
-function faceTemperature(transfer: number, air: number, halfCell: number, cell: number): number {
-  if (transfer === Infinity) return air;
-  return (transfer * air + halfCell * cell) / (transfer + halfCell);
+/** The balance of a run; `perKelvin` J/(m²·K) of the whole slab. */
+function ledger(cells: Cells, released: number, perKelvin: number): EnergyLedger {
+  const { throughNear, throughFar } = cells;
+  const stored = cells.stored();
+  const scale = Math.max(
+    perKelvin * 1e-6,
+    ...[released, throughNear, throughFar, stored].map(Math.abs),
+  );
+  const imbalance = Math.abs(released + throughNear + throughFar - stored) / scale;
+  return { released, throughNear, throughFar, stored, imbalance };
+}
+
+function transfersAt({ near, far }: Slab, time: number): Transfers {
+  return { near: transferAt(near, time), far: transferAt(far, time) };
 }
 
 function transferAt(face: Face, time: number): number {

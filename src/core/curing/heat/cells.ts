@@ -1,0 +1,123 @@
+import { factor, solve, type Tridiagonal } from './tridiagonal.ts';
+
+/** What lets heat through at the two faces now, W/(m²·K) from the ambient to the face itself. */
+export interface Transfers {
+  readonly near: number;
+  readonly far: number;
+}
+
+/**
+ * The row of cells a slab is cut into: their rise over the start, and what has come in at each face.
+ * Everything is a rise over the start, so that rounding scales with what moves.
+ * @source crank-nicolson from memory
+ */
+export class Cells {
+  /** K over the start, cell by cell */
+  readonly rise: Float64Array;
+  /** J/m² put into each cell in every half step */
+  readonly source: Float64Array;
+  /** J/m² come in so far */
+  throughNear = 0;
+  throughFar = 0;
+  readonly #store: number;
+  readonly #between: number;
+  readonly #half: number;
+  readonly #rhs: Float64Array;
+  #transfers: Transfers = { near: 0, far: 0 };
+  #near = 0;
+  #far = 0;
+  #matrix: Tridiagonal | undefined;
+
+  /** `store` J/(m²·K) of one cell; `between` W/(m²·K) from cell to cell; `half` a half step, s. */
+  constructor(of: {
+    readonly count: number;
+    readonly store: number;
+    readonly between: number;
+    readonly half: number;
+  }) {
+    this.rise = new Float64Array(of.count);
+    this.source = new Float64Array(of.count);
+    this.#rhs = new Float64Array(of.count);
+    this.#store = of.store;
+    this.#between = of.between;
+    this.#half = of.half;
+  }
+
+  /** Changes what the faces let through. */
+  cover(transfers: Transfers): void {
+    this.#transfers = transfers;
+    this.#near = link(transfers.near, 2 * this.#between);
+    this.#far = link(transfers.far, 2 * this.#between);
+    this.#matrix = factor(
+      this.rise.length,
+      this.#store,
+      this.#half,
+      this.#between,
+      this.#near,
+      this.#far,
+    );
+  }
+
+  /** Half a step on by the flows of its beginning, with the ambients of that moment, K over the start. */
+  explicitHalf(nearAir: number, farAir: number): void {
+    const rise = this.rise;
+    const rhs = this.#rhs;
+    const source = this.source;
+    const half = this.#half;
+    const between = this.#between;
+    const store = this.#store;
+    const last = rise.length - 1;
+    const first = this.#near * (nearAir - rise[0]!);
+    const final = this.#far * (farAir - rise[last]!);
+    this.throughNear += half * first;
+    this.throughFar += half * final;
+    let inward = first;
+    for (let i = 0; i <= last; i++) {
+      const onward = i < last ? between * (rise[i]! - rise[i + 1]!) : -final;
+      rhs[i] = rise[i]! + (half * (inward - onward) + source[i]!) / store;
+      inward = onward;
+    }
+    rise.set(rhs);
+  }
+
+  /** Half a step on by the flows of its end, with the ambients of that moment, K over the start. */
+  implicitHalf(nearAir: number, farAir: number): void {
+    const rise = this.rise;
+    const rhs = this.#rhs;
+    const source = this.source;
+    const half = this.#half;
+    const store = this.#store;
+    const last = rise.length - 1;
+    for (let i = 0; i <= last; i++) rhs[i] = store * rise[i]! + source[i]!;
+    rhs[0]! += half * this.#near * nearAir;
+    rhs[last]! += half * this.#far * farAir;
+    solve(this.#matrix!, rhs, rise);
+    this.throughNear += half * this.#near * (nearAir - rise[0]!);
+    this.throughFar += half * this.#far * (farAir - rise[last]!);
+  }
+
+  /** Rise of the faces themselves, K over the start. */
+  faces(nearAir: number, farAir: number): readonly [near: number, far: number] {
+    const { near, far } = this.#transfers;
+    const halfCell = 2 * this.#between;
+    return [
+      faceRise(near, nearAir, halfCell, this.rise[0]!),
+      faceRise(far, farAir, halfCell, this.rise[this.rise.length - 1]!),
+    ];
+  }
+
+  /** Heat in store over the start, J/m². */
+  stored(): number {
+    return this.#store * this.rise.reduce((sum, each) => sum + each, 0);
+  }
+}
+
+/** Conductance from the ambient to the middle of the outermost cell, W/(m²·K). */
+function link(transfer: number, halfCell: number): number {
+  return transfer === 0 ? 0 : 1 / (1 / transfer + 1 / halfCell);
+}
+
+function faceRise(transfer: number, air: number, halfCell: number, cell: number): number {
+  if (transfer === Number.POSITIVE_INFINITY) return air;
+  return (transfer * air + halfCell * cell) / (transfer + halfCell);
+}
