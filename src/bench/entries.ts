@@ -36,18 +36,21 @@ export interface Kept {
 export type KeptResults = Readonly<Record<string, Kept>>;
 
 const LONGEST_TEXT = 200;
+/** A table of readings may be typed into one field. */
+const LONGEST_ENTRY = 4000;
 const MOST_ROWS = 40;
 
 const unitIds = new Set(Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)));
 
 const isText = (x: unknown): x is string => typeof x === 'string' && x.length <= LONGEST_TEXT;
+const isTyped = (x: unknown) => typeof x === 'string' && x.length <= LONGEST_ENTRY;
 const isUnit = (x: unknown): x is string => isText(x) && unitIds.has(x);
 const isSystem = (x: unknown): x is System => x === 'metric' || x === 'us';
 const isRecord = (x: unknown): x is Record<string, unknown> =>
   typeof x === 'object' && x !== null && !Array.isArray(x);
 
 const CHECKS: Record<keyof Entry, (x: unknown) => boolean> = {
-  t: isText,
+  t: isTyped,
   u: isUnit,
   s: isSystem,
   p: isText,

@@ -7,6 +7,7 @@ import { speaker } from './engine/say.ts';
 import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
+import { LinesInput } from './parts/LinesInput.tsx';
 import { NumberInput } from './parts/NumberInput.tsx';
 import { Results, worded } from './parts/Results.tsx';
 import { RowsInput } from './parts/RowsInput.tsx';
@@ -53,6 +54,18 @@ export function WorksheetView({ sheet, formulas }: Props) {
       const entry = entries[benchKey(sheet, name)];
       if (field.type === 'choice')
         return <ChoiceInput key={id} id={id} reading={field} onEntry={onEntry(name)} />;
+      if (field.type === 'lines')
+        return (
+          <LinesInput
+            key={id}
+            id={id}
+            reading={field}
+            system={system}
+            problems={id === typing.input ? [] : field.problems}
+            onEntry={onEntry(name)}
+            onLeave={typing.stop}
+          />
+        );
       if (field.type === 'rows')
         return (
           <RowsInput

@@ -46,6 +46,8 @@ export interface ChoiceField<V extends string = string> extends Common {
   readonly type: 'choice';
   readonly options: Readonly<Record<V, string>>;
   readonly example: V;
+  /** Kept results that decide while the reader has not: the first of these keys that is kept. */
+  readonly follows?: Readonly<Record<string, V>>;
 }
 
 export interface RowsField<C extends Cells = Cells> extends Common {
@@ -58,7 +60,19 @@ export interface RowsField<C extends Cells = Cells> extends Common {
 }
 
 export type Cells = Readonly<Record<string, NumberField | ChoiceField>>;
-export type Field = NumberField | ChoiceField | RowsField;
+
+/** Numbers typed or pasted as text, one row a line: `2  0.04`. */
+export interface LinesField<C extends Columns = Columns> extends Common {
+  readonly type: 'lines';
+  /** The columns in their order; those a choice hides are not on the line. */
+  readonly of: C;
+  /** Lines of numbers in the columns' metric units. */
+  readonly example: string;
+  readonly most: number;
+}
+
+export type Columns = Readonly<Record<string, NumberField>>;
+export type Field = NumberField | ChoiceField | RowsField | LinesField;
 export type Fields = Readonly<Record<string, Field>>;
 
 export type ValueOf<F> = F extends { type: 'number'; optional: true }
@@ -69,7 +83,9 @@ export type ValueOf<F> = F extends { type: 'number'; optional: true }
       ? V
       : F extends { type: 'rows'; of: infer C }
         ? readonly { readonly [K in keyof C]: ValueOf<C[K]> }[]
-        : never;
+        : F extends { type: 'lines'; of: infer C }
+          ? readonly { readonly [K in keyof C]: number }[]
+          : never;
 
 export type Values<F> = { readonly [K in keyof F]: ValueOf<F[K]> };
 
@@ -87,5 +103,13 @@ export const choice = <const V extends string>(
 /** A list of rows with the same fields in each. */
 export const rows = <const C extends Cells>(spec: Omit<RowsField<C>, 'type'>): RowsField<C> => ({
   type: 'rows',
+  ...spec,
+});
+
+/** Lines of numbers, typed or pasted from a table. */
+export const lines = <const C extends Columns>(
+  spec: Omit<LinesField<C>, 'type'>,
+): LinesField<C> => ({
+  type: 'lines',
   ...spec,
 });

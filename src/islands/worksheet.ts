@@ -20,6 +20,8 @@ export interface ResultSpec<R> {
   readonly significant?: number;
   /** Carries the readings' ± through to this result. */
   readonly sure?: boolean;
+  /** The standard uncertainty that repeated readings show by their scatter, in SI; joins the ± carried. */
+  readonly scatter?: (result: R) => number | undefined;
   /** A few words under the number. */
   readonly note?: string;
   /** Counts things: shown as a whole number. */

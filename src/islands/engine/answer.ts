@@ -41,7 +41,9 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
       const value = spec.of(result);
       if (value === undefined) continue;
       if (!Number.isFinite(value)) throw notFinite(name);
-      const sure = spec.sure ? carried(sheet, reading, spec.of) : undefined;
+      const sure = spec.sure
+        ? withScatter(carried(sheet, reading, spec.of), spec.scatter?.(result))
+        : undefined;
       numbers[name] = { value, ...(sure && { sure }) };
     }
     return {
@@ -69,6 +71,16 @@ function blame(sheet: AnyWorksheet, error: DomainError, say: Say) {
   return {
     input: inputId(sheet.id, field),
     say: worded ? worded(error, say) : refused(error, fields[name]?.label ?? error.quantity, say),
+  };
+}
+
+/** Joins what readings scatter to what their instruments leave open: both by chance, so as squares. */
+function withScatter(sure: Sure | undefined, scatter: number | undefined): Sure | undefined {
+  if (!scatter || !Number.isFinite(scatter)) return sure;
+  const pm = Math.hypot(sure?.pm ?? 0, scatter);
+  return {
+    pm,
+    mostFrom: scatter > (sure?.pm ?? 0) ? 'the scatter of the readings' : sure?.mostFrom,
   };
 }
 

@@ -7,7 +7,7 @@ import type { Say } from './say.ts';
 type Problem = Extract<Parsed, { ok: false }>['problem'];
 
 /** Cuts what was read to a length that fits a sentence. */
-const quoted = (read: string) => {
+export const quoted = (read: string) => {
   const line = read.replaceAll(/\s+/g, ' ').trim();
   return `‘${line.length > 40 ? `${line.slice(0, 39)}…` : line}’`;
 };

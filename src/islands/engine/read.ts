@@ -1,9 +1,24 @@
-import { type Entries, type Entry, type KeptResults, shownUnit } from '../../bench/entries.ts';
+import {
+  type Entries,
+  type Entry,
+  type KeptResults,
+  type System,
+  shownUnit,
+} from '../../bench/entries.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
-import type { ChoiceField, Field, Fields, NumberField, RowsField, When } from '../fields.ts';
+import type {
+  ChoiceField,
+  Field,
+  Fields,
+  LinesField,
+  NumberField,
+  RowsField,
+  When,
+} from '../fields.ts';
 import { type AnyWorksheet, benchKey } from '../worksheet.ts';
+import { readLines } from './lines.ts';
 import { outOfBounds, unread } from './problems.ts';
 import type { Say } from './say.ts';
 
@@ -50,7 +65,21 @@ export interface RowsReading {
   readonly problem: string | undefined;
 }
 
-export type FieldReading = CellReading | RowsReading;
+export interface LinesReading {
+  readonly type: 'lines';
+  readonly field: LinesField;
+  readonly origin: Origin;
+  readonly text: string;
+  /** The system whose units the numbers are in. */
+  readonly system: System;
+  /** The columns on a line now, by name. */
+  readonly columns: readonly string[];
+  readonly rows: readonly Readonly<Record<string, number>>[];
+  /** A sentence for each line that cannot be read. */
+  readonly problems: readonly string[];
+}
+
+export type FieldReading = CellReading | RowsReading | LinesReading;
 
 export interface Reading {
   readonly fields: Readonly<Record<string, FieldReading>>;
@@ -178,15 +207,43 @@ function readPlusMinus(
   };
 }
 
-function readChoice(field: ChoiceField, entry: Entry | undefined): ChoiceReading {
+function readChoice(
+  field: ChoiceField,
+  entry: Entry | undefined,
+  kept: KeptResults = {},
+): ChoiceReading {
   // A stored choice that no longer exists falls back on the example.
   const own = entry?.t !== undefined && Object.hasOwn(field.options, entry.t);
+  const followed = Object.keys(field.follows ?? {}).find((key) => kept[key]);
   return {
     type: 'choice',
     field,
-    origin: own ? 'yours' : 'example',
-    value: own ? entry.t! : field.example,
+    origin: own ? 'yours' : followed ? 'kept' : 'example',
+    value: own ? entry.t! : followed ? field.follows![followed]! : field.example,
     problem: undefined,
+  };
+}
+
+function readLinesField(
+  field: LinesField,
+  entry: Entry | undefined,
+  chosen: Readonly<Record<string, string>>,
+  say: Say,
+): LinesReading {
+  const own = entry?.t !== undefined;
+  const text = own ? entry.t! : field.example;
+  // Numbers stay in the units they were typed in, whatever the page shows now.
+  const system = own ? (entry.s ?? say.system) : 'metric';
+  const columns = Object.keys(field.of).filter((name) => isShown(field.of[name]!.when, chosen));
+  const origin: Origin = own ? 'yours' : 'example';
+  return {
+    type: 'lines',
+    field,
+    origin,
+    text,
+    system,
+    columns,
+    ...readLines(field, text, columns, system, say),
   };
 }
 
@@ -251,21 +308,41 @@ export function readWorksheet(
   say: Say,
 ): Reading {
   const specs = sheet.fields as Fields;
+  const chosen = Object.fromEntries(
+    Object.entries(specs).flatMap(([name, field]) =>
+      field.type === 'choice'
+        ? [[name, readChoice(field, entries[benchKey(sheet, name)], kept).value]]
+        : [],
+    ),
+  );
   const fields = Object.fromEntries(
     Object.entries(specs).map(([name, field]: [string, Field]) => {
       const entry = entries[benchKey(sheet, name)];
-      if (field.type === 'choice') return [name, readChoice(field, entry)];
+      if (field.type === 'choice') return [name, readChoice(field, entry, kept)];
+      if (field.type === 'lines') return [name, readLinesField(field, entry, chosen, say)];
       if (field.type === 'rows') return [name, readRows(field, entry, say)];
       return [name, readNumber(field, entry, kept, say)];
     }),
   ) as Record<string, FieldReading>;
 
-  const chosen = choices(fields);
   const problems: { input: string; say: string }[] = [];
   const values: Record<string, unknown> = {};
   for (const [name, reading] of Object.entries(fields)) {
     const shown = isShown(reading.field.when, chosen);
+    if (reading.type === 'lines') {
+      values[name] = reading.rows;
+      const input = inputId(sheet.id, name);
+      if (shown) problems.push(...reading.problems.map((say) => ({ input, say })));
+      continue;
+    }
     if (reading.type === 'rows') {
+      // A hidden list reaches core as its example, like any hidden field.
+      if (!shown) {
+        values[name] = readRows(reading.field, undefined, say).rows.map((row) =>
+          Object.fromEntries(Object.entries(row).map(([cell, read]) => [cell, read.value])),
+        );
+        continue;
+      }
       values[name] = reading.rows.map((row, i) => {
         const rowChosen = choices(row);
         return Object.fromEntries(

@@ -1,0 +1,125 @@
+import type { System } from '../../bench/entries.ts';
+import { KINDS } from '../../core/quantity/kinds.ts';
+import { parseQuantity } from '../../core/quantity/parse.ts';
+import type { LinesField, NumberField } from '../fields.ts';
+import { outOfBounds, quoted, unread } from './problems.ts';
+import type { Say } from './say.ts';
+
+export interface ReadLines {
+  readonly rows: readonly Readonly<Record<string, number>>[];
+  readonly problems: readonly string[];
+}
+
+/** What may stand between the numbers of a line, the surest first. */
+const SEPARATORS = [
+  /\t+/,
+  /\s*[;|]\s*/,
+  /,\s+/,
+  /\s{2,}/,
+  // A space ends a number where another begins; `2 min` stays whole.
+  /\s+(?=[-+\u2212]?[.,]?\d)/,
+];
+const CLOCK = /^(?:(\d+):)?(\d+):([0-5]\d)$/;
+/** Sentences shown at once: after these the first ones must be mended anyway. */
+const MOST_PROBLEMS = 3;
+
+/** The unit a column's plain numbers are in. */
+export const columnUnit = (column: NumberField, system: System): string =>
+  (column.units ?? KINDS[column.kind].shown)[system];
+
+/**
+ * Reads lines of numbers, one row a line: cells apart by tab, semicolon, comma and space, or spaces.
+ * A unit behind a number wins over the column's; a time may be `1:30`. A first line without digits
+ * is a heading. Every line that cannot be read has a sentence of its own.
+ */
+export function readLines(
+  field: LinesField,
+  text: string,
+  columns: readonly string[],
+  system: System,
+  say: Say,
+): ReadLines {
+  const lines = text
+    .split(/\r\n|[\r\n\u2028\u2029]/)
+    .map((line, i) => ({ at: i + 1, line: line.trim() }))
+    .filter(({ line }) => line !== '');
+  if (lines[0] && !/\d/.test(lines[0].line)) lines.shift();
+  if (lines.length === 0)
+    return {
+      rows: [],
+      problems: [`${field.label}: no line holds a number. Enter ${like(field)}.`],
+    };
+  if (lines.length > field.most)
+    return {
+      rows: [],
+      problems: [`${field.label}: ${lines.length} lines; at most ${field.most} can be used.`],
+    };
+
+  const rows: Readonly<Record<string, number>>[] = [];
+  const problems: string[] = [];
+  for (const { at, line } of lines) {
+    const read = readLine(field, line, columns, system, say);
+    if (typeof read === 'string') problems.push(`Line ${at}. ${read}`);
+    else rows.push(read);
+  }
+  const more = problems.length - MOST_PROBLEMS;
+  if (more > 0) {
+    const told = problems.slice(0, MOST_PROBLEMS);
+    return {
+      rows,
+      problems: [...told, `${more} more ${more === 1 ? 'line' : 'lines'} cannot be read.`],
+    };
+  }
+  return { rows, problems };
+}
+
+function readLine(
+  field: LinesField,
+  line: string,
+  columns: readonly string[],
+  system: System,
+  say: Say,
+): Readonly<Record<string, number>> | string {
+  const cells = cellsOf(line, columns.length);
+  if (cells.length !== columns.length) {
+    const wanted = columns.map((name) => field.of[name]!.label.toLowerCase()).join(' and ');
+    return `${quoted(line)} holds ${cells.length} ${cells.length === 1 ? 'number' : 'numbers'}; ${wanted} ${columns.length === 1 ? 'is' : 'are'} wanted, with a space or a tab between.`;
+  }
+  const row: Record<string, number> = {};
+  for (const [i, name] of columns.entries()) {
+    const column = field.of[name]!;
+    const unit = columnUnit(column, system);
+    const parsed = parseQuantity(fromClock(cells[i]!, column), column.kind, unit);
+    if (!parsed.ok) return unread(column, parsed.problem, unit);
+    const outside = outOfBounds(column, parsed.value, say);
+    if (outside) return outside;
+    row[name] = parsed.value;
+  }
+  // Hidden columns hold their example, which core ignores.
+  for (const [name, column] of Object.entries(field.of)) {
+    if (name in row) continue;
+    const example = parseQuantity(column.example, column.kind, columnUnit(column, 'metric'));
+    if (example.ok) row[name] = example.value;
+  }
+  return row;
+}
+
+function cellsOf(line: string, wanted: number): readonly string[] {
+  let found: readonly string[] = [line];
+  for (const separator of SEPARATORS) {
+    const cells = line.split(separator).filter((cell) => cell.trim() !== '');
+    if (cells.length === wanted) return cells;
+    if (found.length < 2) found = cells;
+  }
+  return found;
+}
+
+/** `1:30` is a minute and a half. */
+function fromClock(cell: string, { kind }: NumberField): string {
+  const [, hours, minutes, seconds] = (kind === 'time' && CLOCK.exec(cell.trim())) || [];
+  if (seconds === undefined) return cell;
+  return `${Number(hours ?? 0) * 3600 + Number(minutes) * 60 + Number(seconds)} s`;
+}
+
+const like = (field: LinesField) =>
+  `one reading a line, such as ‘${field.example.split('\n')[0]!.trim()}’`;

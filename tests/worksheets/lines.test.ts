@@ -1,0 +1,68 @@
+import { describe, expect, test } from 'vitest';
+import { readLines } from '../../src/islands/engine/lines.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { lines, number } from '../../src/islands/fields.ts';
+
+const field = lines({
+  label: 'Readings',
+  most: 5,
+  example: '2\t0.04',
+  of: {
+    time: number('time', { label: 'Time', example: '2 min', min: '0 min' }),
+    drained: number('mass', { label: 'Drained', example: '0.04 kg', max: '10 kg' }),
+  },
+});
+const both = ['time', 'drained'];
+const read = (text: string, columns = both, system: 'metric' | 'us' = 'metric') =>
+  readLines(field, text, columns, system, speaker(system));
+
+describe('what stands between two numbers', () => {
+  test.each([
+    ['2 0.04'],
+    ['2\t0.04'],
+    ['2;0.04'],
+    ['2 ; 0,04'],
+    ['2, 0.04'],
+    ['2  0,04'],
+    ['2:00 0.04'],
+    ['2 min 40 g'],
+    ['120 s\t40 g'],
+    ['0:02:00 | 40 g'],
+  ])('%j', (line) => {
+    const { rows, problems } = read(line);
+    expect(problems).toEqual([]);
+    expect(rows).toHaveLength(1);
+    expect(rows[0]!.time).toBeCloseTo(120, 9);
+    expect(rows[0]!.drained).toBeCloseTo(0.04, 12);
+  });
+});
+
+test('headings and empty lines are passed over, and any line end will do', () => {
+  expect(read('min\tkg\r\n\r\n2\t0.04\r4\t0.12').rows.map(({ drained }) => drained)).toEqual([
+    0.04, 0.12,
+  ]);
+});
+
+test('each bad line has its number and its reason; the good ones are still read', () => {
+  const { rows, problems } = read('2 0.04\n4 abc\n6\n8 11\n-1 0.2');
+  expect(rows).toHaveLength(1);
+  expect(problems).toHaveLength(4);
+  expect(problems[0]).toMatch(/^Line 2\. ‘4 abc’ holds 1 number; time and drained are wanted/);
+  expect(problems[1]).toMatch(/^Line 3\. ‘6’ holds 1 number/);
+  expect(problems[2]).toMatch(/^Line 4\. Drained: read 11\u00a0kg; it must be at most 10\u00a0kg/);
+  expect(problems[3]).toBe('1 more line cannot be read.');
+});
+
+test('a number that could be read two ways is asked about, not guessed', () => {
+  expect(read('2\t1,234').problems[0]).toContain('1.234 or as 1234');
+});
+
+test('units of the other system, and a column that is hidden', () => {
+  expect(read('2 1', both, 'us').rows[0]!.drained).toBeCloseTo(0.45359237, 12);
+  expect(read('3', ['time']).rows[0]).toEqual({ time: 180, drained: 0.04 });
+});
+
+test('nothing, and too much', () => {
+  expect(read(' \n').problems[0]).toContain('no line holds a number');
+  expect(read(Array(6).fill('1 1').join('\n')).problems[0]).toContain('at most 5');
+});
