@@ -2,6 +2,10 @@ import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
 import { demandPositive } from './bounds.ts';
 import { MOST_GROWTH, REFERENCE_AGE, strengthShare } from './strength-growth.ts';
+import { HOUR } from './units.ts';
+
+/** Youngest result taken, s: before it nothing has set. Common practice, no source. @source common-practice */
+export const YOUNGEST = HOUR;
 
 export interface StrengthResult {
   /** Temperature-adjusted age of the cube or core, s. */
@@ -27,7 +31,8 @@ export interface StrengthFit {
  * age. Least squares on ln f = ln f28 + s·(1 − √(28 d/t)). Results that do not grow with age keep the
  * cement's coefficient and carry the note 'no-growth', and those steeper than any cement 'too-steep'. Good between the ages tested; beyond them it
  * carries the model's own doubt. No range is published.
- * @throws {DomainError} for no results, or an age or strength not above zero.
+ * @throws {DomainError} for no results, an age below an hour, a strength not above zero, or a
+ * coefficient outside 0…2.
  * @source en-1992-1-1 equation 3.2 for the shape
  */
 export function fitStrength(of: {
@@ -37,9 +42,10 @@ export function fitStrength(of: {
   const { results, coefficient } = of;
   demand('results', results.length, 'count', { min: 1 });
   for (const { age, strength } of results) {
-    demandPositive('age', age, 'time');
+    demand('age', age, 'time', { min: YOUNGEST });
     demandPositive('strength', strength, 'stress');
   }
+  demand('coefficient', coefficient, 'ratio', { min: 0, max: MOST_GROWTH });
   const x = results.map(({ age }) => 1 - Math.sqrt(REFERENCE_AGE / age));
   const y = results.map(({ strength }) => Math.log(strength));
   const [xm, ym] = [mean(x), mean(y)];

@@ -1,0 +1,34 @@
+import { demandNotNegative } from './bounds.ts';
+import { type TemperatureHistory, temperatureAt, temperatureHistory } from './history.ts';
+
+/**
+ * A history carried on by a forecast, on the history's clock.
+ *
+ * `forecast` with its own times from `begins`, s on the history's clock (the history's end if absent).
+ * The part of the forecast before the history's last reading gives way to the readings; a stretch
+ * between the two is bridged by a straight line. Gaps of both are kept. No range: bookkeeping.
+ * @throws {DomainError} for a beginning before the history's own.
+ * @source common-practice
+ */
+export function carriedOn(of: {
+  readonly history: TemperatureHistory;
+  readonly forecast: TemperatureHistory;
+  readonly begins?: number;
+}): TemperatureHistory {
+  const { history, forecast } = of;
+  const end = history.times[history.times.length - 1]!;
+  const begins = of.begins ?? end;
+  demandNotNegative('begins', begins - history.times[0]!, 'time');
+  const later = forecast.times.map((time) => time + begins).filter((time) => time > end);
+  const joined = temperatureHistory({
+    times: [...history.times, ...later],
+    temperatures: [
+      ...history.temperatures,
+      ...later.map((time) => temperatureAt(forecast, time - begins)),
+    ],
+  });
+  const gaps = forecast.gaps
+    .map(({ from, to }) => ({ from: from + begins, to: to + begins }))
+    .filter(({ to }) => to > end);
+  return { ...joined, gaps: [...history.gaps, ...gaps] };
+}
