@@ -1,0 +1,71 @@
+import { demand } from '../domain-error.ts';
+import { type BaseRecipe, baseMix, withDensities } from './base-mix.ts';
+
+export interface BaseCheckInput {
+  /** Of the base mix as the jug weighed it, kg/m³. */
+  readonly measuredDensity: number;
+  /** The recipe it was meant to be: w/c wanted, sand and densities. */
+  readonly recipe: BaseRecipe;
+  /** Cement that went into the base mix in hand, kg. */
+  readonly cement: number;
+  /** Share of air stirred into it; 0 by default. */
+  readonly air?: number;
+}
+
+export interface BaseCheck {
+  /** The w/c that was mixed. */
+  readonly waterCement: number;
+  /** What the jug should have weighed with no air in it, kg/m³. */
+  readonly wantedDensity: number;
+  /** To add, kg; the one that is not wanted is 0. Sand goes with added cement. */
+  readonly addWater: number;
+  readonly addCement: number;
+  readonly addSand: number;
+  /** How far a density error of 1 kg/m³ moves the w/c. */
+  readonly perDensity: number;
+}
+
+/**
+ * The w/c actually mixed, from the density of the base mix, and what puts it right.
+ *
+ * With the air taken out, ρ = measured/(1 − a), the density of a base mix is (1 + w + s)/(1/ρc + w/ρw +
+ * s/ρs), so w = (1 + s − ρ (1/ρc + s/ρs))/(ρ/ρw − 1). Too little water: add (w₀ − w) C; too much: add
+ * cement (w/w₀ − 1) C and its sand. Sand is taken to have gone in as the recipe says; a change in
+ * it is read as a change in water.
+ *
+ * @param measuredDensity kg/m³; @param cement kg; @param air share, 0–0.3
+ * @returns ratios, kg/m³, kg
+ * @throws {DomainError} 'thinner-than-water' when the density is not above that of water,
+ *   'drier-than-no-water' when it is above that of cement and sand without water; no cement
+ * @source navedtra-14071 (absolute volume), astm-c138 (density by weighing)
+ */
+export function checkBase({ measuredDensity, recipe, cement, air = 0 }: BaseCheckInput): BaseCheck {
+  const { cementDensity, sandDensity, waterDensity } = withDensities(recipe);
+  const { waterCement: wanted, sandCement: s = 0 } = recipe;
+  const wantedDensity = baseMix(recipe).density;
+  demand('waterCement', wanted, 'ratio', { min: 0, aboveMin: true });
+  demand('cement', cement, 'mass', { min: 0, aboveMin: true });
+  demand('air', air, 'ratio', { min: 0, max: 0.3 });
+  const density = measuredDensity / (1 - air);
+  const solids = 1 / cementDensity + s / sandDensity;
+  const driest = (1 + s) / solids;
+  const below = density <= waterDensity;
+  demand(
+    'measuredDensity',
+    density,
+    'density',
+    { min: waterDensity, max: driest, aboveMin: true },
+    below ? 'thinner-than-water' : 'drier-than-no-water',
+  );
+  const waterCement = (1 + s - density * solids) / (density / waterDensity - 1);
+  const slope = (1 + s) / waterDensity - solids;
+  const addCement = Math.max(0, (waterCement / wanted - 1) * cement);
+  return {
+    waterCement,
+    wantedDensity,
+    addWater: Math.max(0, (wanted - waterCement) * cement),
+    addCement,
+    addSand: addCement * s,
+    perDensity: -slope / (1 - air) / (density / waterDensity - 1) ** 2,
+  };
+}

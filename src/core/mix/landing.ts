@@ -1,0 +1,198 @@
+import { DomainError, demand } from '../domain-error.ts';
+import { correlationFactor } from '../uncertainty/correlation.ts';
+import { firstOrder } from '../uncertainty/first-order.ts';
+import { simulateNormal } from '../uncertainty/monte-carlo.ts';
+import { secondOrder } from '../uncertainty/second-order.ts';
+import { type Spread, spreadOf, symmetricInterval } from '../uncertainty/spread.ts';
+import { HYDRATE_WATER } from './oven-dry.ts';
+
+/** What a batch is made up from, in the order of `READINGS`: kg, m³, kg/m³, shares. */
+export const READINGS = [
+  'cement',
+  'water',
+  'sand',
+  'foamVolume',
+  'foamDensity',
+  'gasLost',
+  'cementDensity',
+  'sandDensity',
+] as const;
+export type ReadingName = (typeof READINGS)[number];
+
+export interface Doubtful {
+  readonly value: number;
+  /** Standard uncertainty, same unit. */
+  readonly u: number;
+}
+
+export type BatchReadings = Readonly<Record<ReadingName, Doubtful>>;
+
+export interface Landing {
+  readonly wetDensity: Outcome;
+  readonly yield: Outcome;
+  readonly ovenDryDensity: Outcome;
+  /** Trials whose readings cannot be (a negative mass), left out. */
+  readonly impossible: number;
+}
+
+export interface Outcome {
+  /** What the readings themselves give, SI. */
+  readonly value: number;
+  /** Standard uncertainty to first order, and with the next terms (readings independent). */
+  readonly first: number;
+  readonly second: number;
+  /** Mean, deviation and median of the trials, and the interval that holds 95 % of them. */
+  readonly trials: Spread & { readonly low: number; readonly high: number };
+  readonly sorted: Float64Array;
+  /** What each reading would bring alone, same unit, in the order of `READINGS`. */
+  readonly parts: readonly number[];
+}
+
+/** Enough for a percent of odds to be steady, few enough for a page. */
+export const LANDING_TRIALS = 20_000;
+/** Any whole number would do; it stays the same so that only readings move the answer. */
+export const LANDING_SEED = 20_250;
+
+/**
+ * How close a batch lands, and what it depends on: wet density, yield and oven-dry density with every
+ * reading in doubt.
+ *
+ * V = C/ρc + W/ρw + S/ρs + F (1 − l g), with g = 1 − ρf/ρw the share of gas in the foam and l the share of
+ * that gas lost in blending; wet density (C + W + S + ρf F)/V; oven-dry (1.2 C + S)/V. Carried to first
+ * order, to second order (readings independent), and by `LANDING_TRIALS` trials of normal readings.
+ *
+ * @param together correlation of the errors of the weighings (cement, water, sand), 0–1: one scale that
+ *   reads a share too high does so for all of them
+ * @param sameBucket the share, 0–1, of the foam volume's error that is the error of the same bucket in
+ *   which it was weighed: foam density and foam volume then err in opposite ways, by −sameBucket
+ * @throws {DomainError} for a negative uncertainty, a reading that cannot be, a correlation outside 0–1
+ * @source jcgm-100 5.1.2, 5.2.2; jcgm-101 clause 7; astm-c138; astm-c869
+ */
+export function landing({
+  readings,
+  waterDensity,
+  together = 0,
+  sameBucket = 0,
+  trials = LANDING_TRIALS,
+  seed = LANDING_SEED,
+}: {
+  readonly readings: BatchReadings;
+  readonly waterDensity: number;
+  readonly together?: number;
+  readonly sameBucket?: number;
+  readonly trials?: number;
+  readonly seed?: number;
+}): Landing {
+  demand('waterDensity', waterDensity, 'density', { min: 900, max: 1200 });
+  demand('together', together, 'ratio', { min: 0, max: 1 });
+  demand('sameBucket', sameBucket, 'ratio', { min: 0, max: 1 });
+  const mean = READINGS.map((name) => readings[name].value);
+  const u = READINGS.map((name) => readings[name].u);
+  demandReadings(readings);
+  const correlation = correlations(together, sameBucket);
+  const model = batchModel(waterDensity);
+  const { sorted, impossible } = simulateNormal({
+    mean,
+    u,
+    factor: correlationFactor(correlation),
+    model,
+    results: 3,
+    trials,
+    seed,
+  });
+  const y = new Float64Array(3);
+  const outcome = (k: number): Outcome => {
+    const f = (x: readonly number[]) => {
+      model(x as unknown as Float64Array, y);
+      return y[k]!;
+    };
+    const { value, u: first, parts } = firstOrder(f, mean, u, correlation);
+    return {
+      value,
+      first,
+      second: secondOrder(f, mean, u).u,
+      trials: { ...spreadOf(sorted[k]!), ...symmetricInterval(sorted[k]!, 0.95) },
+      sorted: sorted[k]!,
+      parts,
+    };
+  };
+  return {
+    wetDensity: outcome(0),
+    yield: outcome(1),
+    ovenDryDensity: outcome(2),
+    impossible,
+  };
+}
+
+function batchModel(waterDensity: number) {
+  return (x: Float64Array, y: Float64Array) => {
+    const [cement, water, sand, foam] = [x[0]!, x[1]!, x[2]!, x[3]!];
+    const [foamDensity, gasLost, cementDensity, sandDensity] = [x[4]!, x[5]!, x[6]!, x[7]!];
+    const gas = foam * (1 - foamDensity / waterDensity);
+    const volume =
+      cement / cementDensity + water / waterDensity + sand / sandDensity + foam - gasLost * gas;
+    const sound =
+      cement > 0 &&
+      water > 0 &&
+      foam >= 0 &&
+      foamDensity > 0 &&
+      gasLost < 1 &&
+      cementDensity > 0 &&
+      sandDensity > 0 &&
+      volume > 0;
+    y[0] = sound ? (cement + water + sand + foamDensity * foam) / volume : Number.NaN;
+    y[1] = sound ? volume : Number.NaN;
+    y[2] = sound ? ((1 + HYDRATE_WATER) * cement + sand) / volume : Number.NaN;
+  };
+}
+
+function demandReadings(readings: BatchReadings): void {
+  const positive = { min: 0, aboveMin: true } as const;
+  demand('cement', readings.cement.value, 'mass', positive);
+  demand('water', readings.water.value, 'mass', positive);
+  demand('sand', readings.sand.value, 'mass', { min: 0 });
+  demand('foamVolume', readings.foamVolume.value, 'volume', positive);
+  demand('foamDensity', readings.foamDensity.value, 'density', positive);
+  demand('gasLost', readings.gasLost.value, 'ratio', { min: -1, max: 1, belowMax: true });
+  demand('cementDensity', readings.cementDensity.value, 'density', { min: 1000, max: 5000 });
+  demand('sandDensity', readings.sandDensity.value, 'density', { min: 100, max: 5000 });
+  // So doubtful that the trials would be mostly of mixes that cannot be.
+  for (const name of READINGS) {
+    const { value, u } = readings[name];
+    const most = name === 'gasLost' ? 0.5 : Math.abs(value) / 2;
+    if (u > most)
+      throw new DomainError({
+        quantity: name,
+        value: u,
+        kind: KIND[name],
+        allowed: { min: 0, max: most },
+        because: 'too-doubtful',
+      });
+  }
+}
+
+const KIND = {
+  cement: 'mass',
+  water: 'mass',
+  sand: 'mass',
+  foamVolume: 'volume',
+  foamDensity: 'density',
+  gasLost: 'ratio',
+  cementDensity: 'density',
+  sandDensity: 'density',
+} as const;
+
+function correlations(together: number, sameBucket: number): number[][] {
+  const r: number[][] = READINGS.map((_, i) => READINGS.map((__, j) => (i === j ? 1 : 0)));
+  for (const [i, j] of [
+    [0, 1],
+    [0, 2],
+    [1, 2],
+  ] as const) {
+    r[i]![j] = together;
+    r[j]![i] = together;
+  }
+  r[3]![4] = -sameBucket;
+  r[4]![3] = -sameBucket;
+  return r;
+}

@@ -1,0 +1,65 @@
+import { DomainError, demand } from '../domain-error.ts';
+
+/** A corner of a flat outline, m. */
+export type Corner = readonly [x: number, y: number];
+
+/**
+ * The area inside a straight-sided outline, m², by Gauss's shoelace:
+ * A = ½ |Σ (xᵢ yᵢ₊₁ − xᵢ₊₁ yᵢ)|.
+ *
+ * The corners in order round the outline, either way; the last joins the first, and may repeat it.
+ *
+ * @throws {DomainError} 'too-few-corners' for fewer than three; 'crosses-itself' when two sides
+ *   cross, since then the sum is not the area; 'no-area' when they lie on a line.
+ * @source none: it is geometry
+ */
+export function polygonArea(corners: readonly Corner[]): number {
+  const outline = open(corners);
+  demand('corners', outline.length, 'count', { min: 3 }, 'too-few-corners');
+  for (const [x, y] of outline) {
+    demand('corner', x, 'length', {});
+    demand('corner', y, 'length', {});
+  }
+  if (crosses(outline))
+    throw new DomainError({
+      quantity: 'corners',
+      value: outline.length,
+      kind: 'count',
+      allowed: { min: 3 },
+      because: 'crosses-itself',
+    });
+  // About the first corner: coordinates far from the origin would lose digits.
+  const [x0, y0] = outline[0]!;
+  let twice = 0;
+  outline.forEach(([x, y], i) => {
+    const [nextX, nextY] = outline[(i + 1) % outline.length]!;
+    twice += (x - x0) * (nextY - y0) - (nextX - x0) * (y - y0);
+  });
+  const area = Math.abs(twice) / 2;
+  demand('corners', area, 'area', { min: 0, aboveMin: true }, 'no-area');
+  return area;
+}
+
+/** The outline without a last corner that repeats the first. */
+function open(corners: readonly Corner[]): readonly Corner[] {
+  const [first, last] = [corners[0], corners.at(-1)];
+  const closed = corners.length > 1 && first![0] === last![0] && first![1] === last![1];
+  return closed ? corners.slice(0, -1) : corners;
+}
+
+function crosses(outline: readonly Corner[]): boolean {
+  const size = outline.length;
+  const side = (i: number) => [outline[i]!, outline[(i + 1) % size]!] as const;
+  for (let i = 0; i < size; i++)
+    for (let j = i + 2; j < size; j++) {
+      // The last side and the first share a corner.
+      if (i === 0 && j === size - 1) continue;
+      const [[a, b], [c, d]] = [side(i), side(j)];
+      if (turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0) return true;
+    }
+  return false;
+}
+
+/** Which way one turns at b going from a to c: above 0 left, below 0 right. */
+const turn = (a: Corner, b: Corner, c: Corner) =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);

@@ -1,0 +1,115 @@
+import { demand } from '../domain-error.ts';
+import { STANDARD_GRAVITY as GRAVITY } from '../quantity/constants.ts';
+
+/** A liquid that stands against a form. */
+export interface Head {
+  /** Wet density of what is poured, kg/m³. */
+  readonly density: number;
+  /** From the surface down to the bottom of the form, m. */
+  readonly depth: number;
+}
+
+/**
+ * Pressure on the form at a depth, Pa: p = ρ g h, full liquid head with nothing taken off.
+ *
+ * Holds while the mix is as it was poured; stiffening only lowers it. ACI 347 asks for the full
+ * head wherever the slump is above 7 in, which a foamed mix always is.
+ *
+ * @param density kg/m³; @param depth below the surface, m
+ * @throws {DomainError} for a density not above 0 or a negative depth
+ * @source hurd-aci-347, hydrostatics
+ */
+export function headPressure({ density, depth }: Head): number {
+  demand('density', density, 'density', { min: 0, aboveMin: true });
+  demand('depth', depth, 'length', { min: 0 });
+  return density * GRAVITY * depth;
+}
+
+/**
+ * The push on an upright side, N, and where it acts: R = ½ ρ g h² b, a third of the depth above the
+ * bottom.
+ *
+ * @param width of the side, m
+ * @returns resultant in N, its height above the bottom in m, greatest pressure in Pa
+ * @throws {DomainError} as `headPressure`; a width not above 0
+ * @source hydrostatics
+ */
+export function sidePush({ density, depth, width }: Head & { readonly width: number }): {
+  readonly resultant: number;
+  readonly above: number;
+  readonly pressure: number;
+} {
+  demand('width', width, 'length', { min: 0, aboveMin: true });
+  const pressure = headPressure({ density, depth });
+  return { resultant: (pressure * depth * width) / 2, above: depth / 3, pressure };
+}
+
+/**
+ * The net lift on a core or blockout all round which the mix flows, N: weight of the mix it displaces
+ * less its own, ρ g V − m g. Negative: it stays down by its own weight.
+ *
+ * @param displaced volume below the surface, m³; @param mass of the core, kg
+ * @throws {DomainError} for a density not above 0, a negative volume or mass
+ * @source hydrostatics (Archimedes)
+ */
+export function floatUp(core: {
+  readonly density: number;
+  readonly displaced: number;
+  readonly mass: number;
+}): number {
+  demand('density', core.density, 'density', { min: 0, aboveMin: true });
+  demand('displaced', core.displaced, 'volume', { min: 0 });
+  demand('mass', core.mass, 'mass', { min: 0 });
+  return (core.density * core.displaced - core.mass) * GRAVITY;
+}
+
+/**
+ * What a face that leans over the mix feels: the push square to it and the lift in it, N.
+ *
+ * Push p̄ A with p̄ the mean of the pressures at its top and bottom edge; lift = push × sin θ, θ the
+ * lean from upright. It also is the mean pressure times the ground the face covers.
+ *
+ * @param density kg/m³; @param top depth of its upper edge, m; @param height upright, m;
+ *   @param lean from upright, rad, 0 to below π/2; @param width m
+ * @throws {DomainError} for anything negative, a lean outside its range
+ * @source hydrostatics
+ */
+export function leaningFace(face: {
+  readonly density: number;
+  readonly top: number;
+  readonly height: number;
+  readonly lean: number;
+  readonly width: number;
+}): { readonly push: number; readonly lift: number; readonly sideways: number } {
+  const { density, top, height, lean, width } = face;
+  demand('height', height, 'length', { min: 0, aboveMin: true });
+  demand('width', width, 'length', { min: 0, aboveMin: true });
+  demand('lean', lean, 'angle', { min: 0, max: Math.PI / 2, belowMax: true });
+  const mean = headPressure({ density, depth: top }) + headPressure({ density, depth: height }) / 2;
+  const push = (mean * height * width) / Math.cos(lean);
+  return { push, lift: push * Math.sin(lean), sideways: push * Math.cos(lean) };
+}
+
+/**
+ * What each tie or clamp carries where an upright leans on two rows of them, N, by the lever rule:
+ * lower = R (y₂ − y̅)/(y₂ − y₁), upper = R (y̅ − y₁)/(y₂ − y₁), R the push over one spacing, y̅ a third
+ * of the depth.
+ *
+ * A negative load means that row is pulled in, not pushed out: the other two points should be spread
+ * wider or moved.
+ *
+ * @param spacing of the uprights along the side, m; @param lower and upper heights of the rows
+ *   above the bottom, m
+ * @throws {DomainError} as `sidePush`; rows not one above the other
+ * @source hydrostatics, beam-statics
+ */
+export function tieLoads(
+  form: Head & { readonly spacing: number; readonly lower: number; readonly upper: number },
+): { readonly lower: number; readonly upper: number; readonly push: number } {
+  const { density, depth, spacing, lower, upper } = form;
+  demand('lower', lower, 'length', { min: 0 });
+  demand('upper', upper, 'length', { min: lower, aboveMin: true }, 'rows-in-order');
+  const { resultant, above } = sidePush({ density, depth, width: spacing });
+  const share = (above - lower) / (upper - lower);
+  return { lower: resultant * (1 - share), upper: resultant * share, push: resultant };
+}

@@ -1,0 +1,152 @@
+import { DomainError, demand } from '../domain-error.ts';
+import { type Corner, polygonArea } from './polygon.ts';
+import { type Piece, pieceVolume } from './volume.ts';
+
+/** A shape to cast or to leave out of a casting, by its measures in m. */
+export type Shape =
+  | Piece
+  /** A cone cut off flat: a round planter with sloping sides. A pointed cone has `topDiameter` 0. */
+  | {
+      readonly shape: 'cone-frustum';
+      readonly bottomDiameter: number;
+      readonly topDiameter: number;
+      readonly height: number;
+    }
+  /** A box whose sides slope: two rectangles, one above the other, joined by flat or ruled faces. */
+  | {
+      readonly shape: 'box-frustum';
+      readonly length: number;
+      readonly width: number;
+      readonly topLength: number;
+      readonly topWidth: number;
+      readonly height: number;
+    }
+  /** A slab whose thickness runs evenly from one end to the other. */
+  | {
+      readonly shape: 'wedge';
+      readonly length: number;
+      readonly width: number;
+      readonly thickness: number;
+      readonly thinEnd: number;
+    }
+  /** A slice off a ball; half a ball when the height is half its width. */
+  | { readonly shape: 'cap'; readonly baseDiameter: number; readonly height: number }
+  /** A bowl or dome of even thickness: one slice of a ball less the smaller ball inside it. */
+  | {
+      readonly shape: 'shell';
+      readonly baseDiameter: number;
+      readonly height: number;
+      readonly thickness: number;
+    }
+  /** Any flat outline, straight up. */
+  | { readonly shape: 'prism'; readonly corners: readonly Corner[]; readonly height: number };
+
+/**
+ * The exact volume of one shape, m³.
+ *
+ * Cone frustum π h (D² + D d + d²)/12; box frustum h/6 (A + 4 M + B), exact for the prismoid, with
+ * the middle section M; wedge l w (t₁ + t₂)/2; cap π h (3 a² + h²)/6, a half the base; shell: the cap
+ * less the same ball's cap with the radius smaller by the thickness, cut at the same base; prism: area
+ * of the outline times the height.
+ *
+ * @throws {DomainError} for a measure that is not positive, a shell as thick as its height
+ *   ('too-thick') or more than half a ball ('more-than-half-a-ball'), an outline that crosses itself
+ *   or holds nothing.
+ * @source none: it is geometry
+ */
+export function shapeVolume(shape: Shape): number {
+  switch (shape.shape) {
+    case 'cone-frustum': {
+      const [d, h] = [above('bottomDiameter', shape.bottomDiameter), above('height', shape.height)];
+      demand('topDiameter', shape.topDiameter, 'length', { min: 0 });
+      return (Math.PI / 12) * h * (d ** 2 + d * shape.topDiameter + shape.topDiameter ** 2);
+    }
+    case 'box-frustum': {
+      const [l, w] = [above('length', shape.length), above('width', shape.width)];
+      const [tl, tw] = [shape.topLength, shape.topWidth];
+      demand('topLength', tl, 'length', { min: 0 });
+      demand('topWidth', tw, 'length', { min: 0 });
+      return (above('height', shape.height) / 6) * (l * w + (l + tl) * (w + tw) + tl * tw);
+    }
+    case 'wedge': {
+      demand('thinEnd', shape.thinEnd, 'length', { min: 0 });
+      const mean = (above('thickness', shape.thickness) + shape.thinEnd) / 2;
+      return above('length', shape.length) * above('width', shape.width) * mean;
+    }
+    case 'cap':
+      return capVolume(above('baseDiameter', shape.baseDiameter), above('height', shape.height));
+    case 'shell':
+      return shellVolume(shape);
+    case 'prism':
+      return polygonArea(shape.corners) * above('height', shape.height);
+    default:
+      return pieceVolume(shape);
+  }
+}
+
+const above = (name: string, value: number) => {
+  demand(name, value, 'length', { min: 0, aboveMin: true });
+  return value;
+};
+
+const capVolume = (base: number, height: number) =>
+  (Math.PI / 6) * height * ((3 / 4) * base ** 2 + height ** 2);
+
+/** The radius of the ball that a slice of this base and height is cut from, m. */
+const ballRadius = (base: number, height: number) => base ** 2 / (8 * height) + height / 2;
+
+function shellVolume(shell: Extract<Shape, { shape: 'shell' }>): number {
+  const base = above('baseDiameter', shell.baseDiameter);
+  const height = above('height', shell.height);
+  const thickness = above('thickness', shell.thickness);
+  demand('height', height, 'length', { min: 0, max: base / 2 }, 'more-than-half-a-ball');
+  if (thickness >= height) throw tooThick(thickness, height);
+  // The inner ball has the same centre, so its top lies lower by the thickness at the crown.
+  const inner = ballRadius(base, height) - thickness;
+  const rise = height - thickness;
+  // The inner ball meets the base plane on a circle, or has none left there when it is too small.
+  const depth = inner - rise;
+  const innerBase = 2 * Math.sqrt(Math.max(0, inner ** 2 - depth ** 2));
+  return capVolume(base, height) - capVolume(innerBase, rise);
+}
+
+const tooThick = (value: number, max: number) =>
+  new DomainError({
+    quantity: 'thickness',
+    value,
+    kind: 'length',
+    allowed: { min: 0, max, aboveMin: true, belowMax: true },
+    because: 'too-thick',
+  });
+
+/**
+ * What one form holds, m³: the shape less the cores and blockouts that stand in it.
+ *
+ * Each core has the volume of its part inside the form; that it lies inside cannot be told from
+ * volumes and is the reader's care.
+ *
+ * @throws {DomainError} as `shapeVolume`; 'cores-fill-it' when the cores leave nothing; a count of
+ *   cores that is not a whole number of at least 1
+ * @source none: it is geometry
+ */
+export function netVolume(form: {
+  readonly shape: Shape;
+  readonly cores: readonly { readonly shape: Shape; readonly count: number }[];
+}): { readonly gross: number; readonly cores: number; readonly net: number } {
+  const gross = shapeVolume(form.shape);
+  let cores = 0;
+  for (const { shape, count } of form.cores) {
+    demand('count', count, 'count', { min: 1 });
+    if (!Number.isInteger(count))
+      throw new DomainError({
+        quantity: 'count',
+        value: count,
+        kind: 'count',
+        allowed: { min: 1 },
+        because: 'not-a-whole-number',
+      });
+    cores += count * shapeVolume(shape);
+  }
+  demand('cores', cores, 'volume', { min: 0, max: gross, belowMax: true }, 'cores-fill-it');
+  return { gross, cores, net: gross - cores };
+}

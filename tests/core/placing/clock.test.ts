@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type DayPlan, dayClock } from '../../../src/core/placing/clock.ts';
+
+const minutes = (m: number) => m * 60;
+const plan: DayPlan = {
+  loads: 3,
+  base: minutes(6),
+  foam: minutes(2),
+  blend: minutes(2),
+  weigh: minutes(3),
+  place: minutes(4),
+  foamMade: 'each',
+  hands: 1,
+  foamLasts: minutes(8),
+  mixLasts: minutes(15),
+  joint: minutes(30),
+};
+const time = fc.integer({ min: 0, max: 30 }).map(minutes);
+const plans = fc.record({
+  loads: fc.integer({ min: 1, max: 8 }),
+  base: time,
+  foam: time,
+  blend: time,
+  weigh: time,
+  place: time,
+  foamMade: fc.constantFrom('each' as const, 'once' as const),
+  hands: fc.constantFrom(1 as const, 2 as const),
+  foamLasts: fc.constant(minutes(8)),
+  mixLasts: fc.constant(minutes(15)),
+  joint: fc.constant(minutes(30)),
+});
+
+describe('the clock of a day', () => {
+  test('one pair of hands: every step after the other', () => {
+    const { total, loads, obstacles } = dayClock(plan);
+    expect(total).toBe(3 * minutes(6 + 2 + 2 + 3 + 4));
+    expect(loads.map(({ foamAge }) => foamAge)).toEqual([minutes(4), minutes(4), minutes(4)]);
+    expect(obstacles).toEqual([]);
+  });
+
+  test('a second pair makes the next base mix while the first weighs and places', () => {
+    const { loads } = dayClock({ ...plan, hands: 2 });
+    // The base (6) takes less than weighing and placing (7): the mixer is free at 17, foam then.
+    expect(loads[1]!.foamReady).toBe(minutes(17 + 2));
+  });
+
+  test('foam made all at once grows old in later loads, and fresh foam mends it', () => {
+    const { obstacles, remedies } = dayClock({ ...plan, foamMade: 'once' });
+    expect(obstacles.map(({ code }) => code)).toContain('foam-too-old');
+    expect(remedies).toContain('foam-for-each-load');
+  });
+
+  test('a plan nobody can keep says so without a remedy that does not work', () => {
+    const { obstacles, remedies } = dayClock({ ...plan, foam: minutes(60) });
+    expect(obstacles.length).toBeGreaterThan(0);
+    expect(remedies).toEqual([]);
+  });
+
+  test('a second pair of hands never makes the day longer; loads come in order', () => {
+    fc.assert(
+      fc.property(plans, (p) => {
+        const alone = dayClock({ ...p, hands: 1 });
+        expect(dayClock({ ...p, hands: 2 }).total).toBeLessThanOrEqual(alone.total);
+        for (const [i, next] of alone.loads.slice(1).entries())
+          expect(next.placed).toBeGreaterThanOrEqual(alone.loads[i]!.placed);
+        for (const { foamAge } of alone.loads) expect(foamAge).toBeGreaterThanOrEqual(0);
+      }),
+    );
+  });
+});

@@ -1,0 +1,84 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { SEA_LEVEL_PRESSURE } from '../../../src/core/air/moist.ts';
+import { deepestLift, liftProfile } from '../../../src/core/placing/lift.ts';
+import { STANDARD_GRAVITY } from '../../../src/core/quantity/constants.ts';
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+/** dp/dz = ρ(p) g by the classical fourth-order method, as a way of its own to the same figure. */
+function marched(density: number, gas: number, depth: number) {
+  const steps = 2000;
+  const h = depth / steps;
+  const rho = (p: number) => density / (1 - gas + (gas * SEA_LEVEL_PRESSURE) / p);
+  const f = (p: number) => rho(p) * STANDARD_GRAVITY;
+  let p = SEA_LEVEL_PRESSURE;
+  for (let i = 0; i < steps; i++) {
+    const k1 = f(p);
+    const k2 = f(p + (h / 2) * k1);
+    const k3 = f(p + (h / 2) * k2);
+    p += (h / 6) * (k1 + 2 * k2 + 2 * k3 + f(p + h * k3));
+  }
+  return { pressure: p - SEA_LEVEL_PRESSURE, bottom: rho(p) };
+}
+
+describe('a lift under its own weight', () => {
+  test('agrees with marching down it step by step', () => {
+    fc.assert(
+      fc.property(between(200, 1800), between(0, 1), between(0.05, 20), (density, gas, depth) => {
+        const exact = liftProfile({ density, gas, depth });
+        const slow = marched(density, gas, depth);
+        expect(exact.pressure / slow.pressure).toBeCloseTo(1, 8);
+        expect(exact.bottom / slow.bottom).toBeCloseTo(1, 8);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('all gas is the isothermal atmosphere, no gas a plain liquid', () => {
+    const all = liftProfile({ density: 60, gas: 1, depth: 30 });
+    expect(all.bottom).toBeCloseTo(
+      60 * Math.exp((60 * STANDARD_GRAVITY * 30) / SEA_LEVEL_PRESSURE),
+      9,
+    );
+    const none = liftProfile({ density: 1900, gas: 0, depth: 3 });
+    expect(none.bottom).toBe(1900);
+    expect(none.pressure).toBeCloseTo(1900 * STANDARD_GRAVITY * 3, 6);
+  });
+
+  test('deeper, lighter paste share or thinner air above packs more', () => {
+    fc.assert(
+      fc.property(
+        between(300, 1500),
+        between(0.05, 0.9),
+        between(0.1, 5),
+        (density, gas, depth) => {
+          const { gain, mean, bottom } = liftProfile({ density, gas, depth });
+          expect(gain).toBeGreaterThan(0);
+          expect(liftProfile({ density, gas, depth: depth * 1.5 }).gain).toBeGreaterThan(gain);
+          expect(liftProfile({ density, gas, depth, atmosphere: 80_000 }).gain).toBeGreaterThan(
+            gain,
+          );
+          expect(mean).toBeGreaterThan(density);
+          expect(mean).toBeLessThan(bottom);
+        },
+      ),
+    );
+  });
+
+  test('the deepest lift is as dense at the bottom as was allowed', () => {
+    fc.assert(
+      fc.property(
+        between(300, 1500),
+        between(0.2, 1),
+        between(0.005, 0.15),
+        (density, gas, gain) => {
+          const depth = deepestLift({ density, gas, gain });
+          fc.pre(Number.isFinite(depth) && depth < 1000);
+          expect(liftProfile({ density, gas, depth }).gain).toBeCloseTo(gain, 9);
+        },
+      ),
+    );
+    expect(deepestLift({ density: 1500, gas: 0.1, gain: 0.5 })).toBe(Number.POSITIVE_INFINITY);
+  });
+});

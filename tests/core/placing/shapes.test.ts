@@ -1,0 +1,185 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { readCorners } from '../../../src/core/placing/corner-text.ts';
+import { type Corner, polygonArea } from '../../../src/core/placing/polygon.ts';
+import { netVolume, shapeVolume } from '../../../src/core/placing/shapes.ts';
+
+const size = fc.double({ min: 0.01, max: 10, noNaN: true });
+
+describe('shapes against the simpler shapes they become', () => {
+  test('a frustum between equal ends is a cylinder or a box; to a point it is a third of one', () => {
+    fc.assert(
+      fc.property(size, size, size, (a, b, height) => {
+        const cylinder = shapeVolume({ shape: 'cylinder', diameter: a, height });
+        const cone = (topDiameter: number) =>
+          shapeVolume({ shape: 'cone-frustum', bottomDiameter: a, topDiameter, height });
+        expect(cone(a) / cylinder).toBeCloseTo(1, 12);
+        expect(cone(0) / cylinder).toBeCloseTo(1 / 3, 12);
+        const box = { shape: 'box-frustum', length: a, width: b, height } as const;
+        expect(shapeVolume({ ...box, topLength: a, topWidth: b }) / (a * b * height)).toBeCloseTo(
+          1,
+          12,
+        );
+        expect(shapeVolume({ ...box, topLength: 0, topWidth: 0 }) / (a * b * height)).toBeCloseTo(
+          1 / 3,
+          12,
+        );
+      }),
+    );
+  });
+
+  test('a box frustum is what slices of it add up to', () => {
+    const [l, w, tl, tw, h] = [0.5, 0.4, 0.3, 0.35, 0.25];
+    const slices = 20_000;
+    let sum = 0;
+    for (let i = 0; i < slices; i++) {
+      const t = (i + 0.5) / slices;
+      sum += ((l + (tl - l) * t) * (w + (tw - w) * t) * h) / slices;
+    }
+    expect(
+      shapeVolume({
+        shape: 'box-frustum',
+        length: l,
+        width: w,
+        topLength: tl,
+        topWidth: tw,
+        height: h,
+      }),
+    ).toBeCloseTo(sum, 9);
+  });
+
+  test('half a ball, a wedge, a bowl', () => {
+    const d = 0.4;
+    expect(shapeVolume({ shape: 'cap', baseDiameter: d, height: d / 2 })).toBeCloseTo(
+      (Math.PI * d ** 3) / 12,
+      12,
+    );
+    expect(
+      shapeVolume({ shape: 'wedge', length: 0.45, width: 0.3, thickness: 0.06, thinEnd: 0.02 }),
+    ).toBeCloseTo(0.45 * 0.3 * 0.04, 12);
+    // Half a ball less half the smaller ball inside it.
+    expect(
+      shapeVolume({ shape: 'shell', baseDiameter: d, height: d / 2, thickness: 0.03 }),
+    ).toBeCloseTo((Math.PI / 12) * (d ** 3 - (d - 0.06) ** 3), 12);
+  });
+
+  test('a thin shallow bowl is its face times its thickness', () => {
+    const [base, height, thickness] = [0.5, 0.08, 1e-5];
+    const face = Math.PI * ((base / 2) ** 2 + height ** 2);
+    const volume = shapeVolume({ shape: 'shell', baseDiameter: base, height, thickness });
+    expect(volume / (face * thickness)).toBeCloseTo(1, 3);
+  });
+
+  test('refuses what is no shape', () => {
+    const shell = { shape: 'shell', baseDiameter: 0.4, height: 0.2, thickness: 0.2 } as const;
+    expect(() => shapeVolume(shell)).toThrow('too-thick');
+    expect(() => shapeVolume({ ...shell, height: 0.3 })).toThrow('more-than-half-a-ball');
+    expect(() => shapeVolume({ shape: 'cap', baseDiameter: 0, height: 1 })).toThrow('baseDiameter');
+  });
+});
+
+describe('an outline', () => {
+  const ell: Corner[] = [
+    [0, 0],
+    [4, 0],
+    [4, 1],
+    [1, 1],
+    [1, 3],
+    [0, 3],
+  ];
+
+  test('an L is the sum of its two boxes, either way round, closed or not, wherever it lies', () => {
+    expect(polygonArea(ell)).toBeCloseTo(6, 12);
+    expect(polygonArea([...ell].reverse())).toBeCloseTo(6, 12);
+    expect(polygonArea([...ell, ell[0]!])).toBeCloseTo(6, 12);
+    expect(polygonArea(ell.map(([x, y]) => [x + 1e6, y - 1e6] as const))).toBeCloseTo(6, 9);
+  });
+
+  test('a regular outline tends to its circle', () => {
+    const corners = Array.from({ length: 60 }, (_, i) => {
+      const turn = (2 * Math.PI * i) / 60;
+      return [Math.cos(turn), Math.sin(turn)] as const;
+    });
+    expect(polygonArea(corners)).toBeCloseTo(30 * Math.sin(Math.PI / 30), 12);
+  });
+
+  test('refuses crossing sides, two corners and a line', () => {
+    expect(() =>
+      polygonArea([
+        [0, 0],
+        [1, 1],
+        [1, 0],
+        [0, 1],
+      ]),
+    ).toThrow('crosses-itself');
+    expect(() =>
+      polygonArea([
+        [0, 0],
+        [1, 1],
+      ]),
+    ).toThrow('too-few-corners');
+    expect(() =>
+      polygonArea([
+        [0, 0],
+        [1, 1],
+        [2, 2],
+      ]),
+    ).toThrow('no-area');
+  });
+});
+
+describe('pasted corners', () => {
+  test.each([
+    ['0 0\n450 0\n450 300', 'mm'],
+    ['0, 0; 450, 0; 450, 300', 'mm'],
+    ['0,0\n450,0\n450,300\n', 'mm'],
+    ['(0 0); (45 0); (45 30)', 'cm'],
+    ['0 mm 0 mm\n0.45 m 0 mm\n45cm 300', 'mm'],
+    ['0\t0\r\n0,45\t0\r\n0,45\t0,30', 'm'],
+  ])('%j', (text, unit) => {
+    const corners = readCorners(text, unit).flat();
+    expect(corners).toHaveLength(6);
+    [0, 0, 0.45, 0, 0.45, 0.3].forEach((expected, i) => {
+      expect(corners[i]).toBeCloseTo(expected, 12);
+    });
+  });
+
+  test('names the line that is not two lengths', () => {
+    expect(() => readCorners('0 0\n1\n2 2', 'm')).toThrow('corners = 2');
+    expect(() => readCorners('0 0\n1 2 3', 'm')).toThrow('not-two-lengths');
+    expect(() => readCorners('a b', 'm')).toThrow('not-two-lengths');
+  });
+
+  test('never anything but corners or a refusal', () => {
+    fc.assert(
+      fc.property(fc.string({ maxLength: 80 }), (text) => {
+        try {
+          for (const value of readCorners(text, 'mm').flat())
+            expect(Number.isFinite(value)).toBe(true);
+        } catch (error) {
+          expect((error as Error).name).toBe('DomainError');
+        }
+      }),
+    );
+  });
+});
+
+describe('cores and blockouts', () => {
+  const slab = { shape: 'slab', length: 0.45, width: 0.3, thickness: 0.06 } as const;
+  const hole = { shape: 'cylinder', diameter: 0.05, height: 0.06 } as const;
+
+  test('are taken off, as many as there are', () => {
+    const { gross, cores, net } = netVolume({ shape: slab, cores: [{ shape: hole, count: 4 }] });
+    expect(gross - cores).toBe(net);
+    expect(cores).toBeCloseTo(4 * (Math.PI / 4) * 0.05 ** 2 * 0.06, 12);
+  });
+
+  test('cannot fill the form', () => {
+    const { net } = netVolume({ shape: slab, cores: [] });
+    expect(net).toBeCloseTo(0.0081, 12);
+    expect(() => netVolume({ shape: hole, cores: [{ shape: slab, count: 1 }] })).toThrow(
+      'cores-fill-it',
+    );
+    expect(() => netVolume({ shape: slab, cores: [{ shape: hole, count: 1.5 }] })).toThrow('whole');
+  });
+});
