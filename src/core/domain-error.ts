@@ -36,7 +36,9 @@ export class DomainError extends RangeError implements Refusal {
 
   constructor(refusal: Refusal) {
     const { quantity, value, allowed, because } = refusal;
-    super(`${quantity} = ${value} is outside ${interval(allowed)}${because ? ` (${because})` : ''}`);
+    super(
+      `${quantity} = ${value} is outside ${interval(allowed)}${because ? ` (${because})` : ''}`,
+    );
     this.quantity = quantity;
     this.value = value;
     this.kind = refusal.kind;
@@ -48,6 +50,7 @@ export class DomainError extends RangeError implements Refusal {
 /**
  * Refuses a value outside `allowed`, and anything that is not a finite number.
  * @throws {DomainError} naming the quantity, the value and the allowed range.
+ * @source none: a guard, not a formula
  */
 export function demand(
   quantity: string,
