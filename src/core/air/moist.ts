@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import { saturationPressure } from './saturation.ts';
+import { dewPoint, SATURATION_RANGE, saturationPressure } from './saturation.ts';
 
 const ICE_POINT = 273.15;
 
@@ -133,9 +133,9 @@ export function humidityRatioFromWetBulb(of: {
 export function wetBulb(air: Air): number {
   const { temperature, pressure = SEA_LEVEL_PRESSURE } = air;
   const wanted = humidityRatio({ vapourPressure: vapourPressure(air), pressure });
-  // Air with no water in it still has a wet bulb well above this; 80 K below suffices up to 100 °C.
-  let low = Math.max(temperature - 120, 173.15);
-  let high = temperature;
+  let low: number = SATURATION_RANGE.min;
+  // A wet surface cannot be warmer than water boils.
+  let high = Math.min(temperature, dewPoint({ vapourPressure: pressure * (1 - 1e-9) }));
   while (high - low > 1e-9) {
     const middle = (low + high) / 2;
     if (humidityRatioFromWetBulb({ temperature, wetBulb: middle, pressure }) > wanted)

@@ -71,8 +71,8 @@ function magnusForm(kelvin: number, p0: number, a: number, b: number): number {
 /**
  * Temperature at which air of this vapour pressure is saturated, K.
  *
- * `vapourPressure` in Pa. Solves saturationPressure(T) = vapourPressure by bisection and secant
- * steps; valid where that fit is.
+ * `vapourPressure` in Pa. Solves saturationPressure(T) = vapourPressure by bisection; valid where
+ * that fit is.
  * @throws {DomainError} for a pressure outside the fit, 1.4 mPa to 1.55 MPa.
  * @source ashrae-2017 chapter 1, equations 5 and 6, inverted
  */

@@ -76,6 +76,16 @@ describe('against an independent program', () => {
   });
 
   test.each([
+    [120, 0.001],
+    [150, 0.01],
+    [190, 0.0001],
+  ])('wet bulb of air at %d °C, humidity %d', (t, relativeHumidity) => {
+    const wet = wetBulb({ temperature: t + ICE_POINT, relativeHumidity, pressure: 101_325 });
+    const theirs = oracle.GetTWetBulbFromRelHum(t, relativeHumidity, 101_325);
+    expect(Math.abs(wet - ICE_POINT - theirs)).toBeLessThan(0.002);
+  });
+
+  test.each([
     [30, 25, 95_461],
     [-1, -5, 101_325],
     [20, 13, 80_000],
