@@ -67,20 +67,34 @@ export function simulateNormal({
   const size = mean.length;
   if (u.length !== size) throw new RangeError(`${size} readings, ${u.length} uncertainties`);
   for (const ui of u) demand('uncertainty', ui, 'count', { min: 0 });
-  const normal = normalFrom(randomFrom(how.seed));
-  const z = new Float64Array(size);
+  demand('trials', how.trials, 'count', TRIALS);
+  const draws = standardNormals(how.seed, size * how.trials);
+  let place = 0;
   return run(how, size, (x) => {
-    for (let i = 0; i < size; i++) z[i] = normal();
+    const from = place;
+    place += size;
     for (let i = 0; i < size; i++) {
-      let sum = z[i]!;
+      let sum = draws[from + i]!;
       if (factor) {
         sum = 0;
         const row = factor[i]!;
-        for (let j = 0; j <= i; j++) sum += row[j]! * z[j]!;
+        for (let j = 0; j <= i; j++) sum += row[j]! * draws[from + j]!;
       }
       x[i] = mean[i]! + u[i]! * sum;
     }
   });
+}
+
+/** The last draws, kept: a reader who moves one reading asks for the same ones again. */
+let kept: { readonly seed: number; readonly draws: Float64Array } | undefined;
+
+function standardNormals(seed: number, count: number): Float64Array {
+  if (kept?.seed === seed && kept.draws.length >= count) return kept.draws;
+  const normal = normalFrom(randomFrom(seed));
+  const draws = new Float64Array(count);
+  for (let i = 0; i < count; i++) draws[i] = normal();
+  kept = { seed, draws };
+  return draws;
 }
 
 function run({ model, results, trials }: Common, size: number, draw: (x: Float64Array) => void) {

@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { checkBase } from '../../../src/core/mix/base-check.ts';
+import { baseMix } from '../../../src/core/mix/base-mix.ts';
+import { batchCost } from '../../../src/core/mix/cost.ts';
+import { pigmentMass } from '../../../src/core/mix/pigment.ts';
+import { pooled } from '../../../src/core/mix/several-buckets.ts';
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe('checking the base mix', () => {
+  test('finds the w/c a base mix of any recipe was made with, air or none', () => {
+    fc.assert(
+      fc.property(
+        between(0.25, 1.5),
+        between(0.25, 1.5),
+        between(0, 3),
+        between(0, 0.2),
+        (mixed, wanted, sandCement, air) => {
+          const { density } = baseMix({ waterCement: mixed, sandCement });
+          const found = checkBase({
+            measuredDensity: density * (1 - air),
+            air,
+            recipe: { waterCement: wanted, sandCement },
+            cement: 10,
+          });
+          expect(found.waterCement).toBeCloseTo(mixed, 9);
+          // What it says to add brings the ratio to what was wanted.
+          const water = mixed * 10 + found.addWater;
+          expect(water / (10 + found.addCement)).toBeCloseTo(wanted, 9);
+          expect(Math.min(found.addWater, found.addCement)).toBe(0);
+          expect(found.addSand).toBeCloseTo(found.addCement * sandCement, 12);
+        },
+      ),
+    );
+  });
+
+  test('the slope is the slope', () => {
+    const at = (measuredDensity: number) =>
+      checkBase({ measuredDensity, recipe: { waterCement: 0.4 }, cement: 13, air: 0.02 });
+    const slope = (at(1900.01).waterCement - at(1899.99).waterCement) / 0.02;
+    expect(at(1900).perDensity / slope).toBeCloseTo(1, 6);
+  });
+
+  test('refuses what no base mix weighs', () => {
+    const ask = (measuredDensity: number) =>
+      checkBase({ measuredDensity, recipe: { waterCement: 0.4 }, cement: 13 });
+    expect(() => ask(1000)).toThrow('thinner-than-water');
+    expect(() => ask(3200)).toThrow('drier-than-no-water');
+  });
+});
+
+describe('several buckets', () => {
+  test('together weigh mass over volume, between lightest and heaviest', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ mass: between(0.1, 30), density: between(300, 1900) }), {
+          minLength: 1,
+          maxLength: 8,
+        }),
+        (buckets) => {
+          const all = pooled(buckets);
+          const densities = buckets.map(({ density }) => density);
+          expect(all.density).toBeGreaterThanOrEqual(Math.min(...densities) * (1 - 1e-12));
+          expect(all.density).toBeLessThanOrEqual(Math.max(...densities) * (1 + 1e-12));
+          expect(all.density * all.volume).toBeCloseTo(all.mass, 9);
+        },
+      ),
+    );
+  });
+
+  test('equal masses of 500 and 700 are 583.3, not 600', () => {
+    expect(
+      pooled([
+        { mass: 10, density: 500 },
+        { mass: 10, density: 700 },
+      ]).density,
+    ).toBeCloseTo(583.333, 3);
+  });
+});
+
+describe('pigment and cost', () => {
+  test('notes follow the dose', () => {
+    const codes = (share: number, ownMaximum?: number) =>
+      pigmentMass({ cementitious: 20, share, ownMaximum }).notes.map(({ code }) => code);
+    expect(codes(0.03)).toEqual([]);
+    expect(codes(0.1001)).toEqual(['over-ceiling']);
+    expect(codes(0.05, 0.04)).toEqual(['over-own-maximum']);
+    expect(codes(0.07)).toEqual(['saturated']);
+    expect(codes(0.005)).toEqual(['pale']);
+  });
+
+  test('waste is the share of the money that is not in a form', () => {
+    const { total, perPart, perVolume, wasted, dearest } = batchCost({
+      lines: [
+        { name: 'cement', amount: 35, price: 0.3 },
+        { name: 'concentrate', amount: 0.5, price: 9 },
+      ],
+      parts: 12,
+      made: 0.1,
+      used: 0.08,
+    });
+    expect(total).toBeCloseTo(15, 12);
+    expect(perPart).toBeCloseTo(1.25, 12);
+    expect(perVolume).toBeCloseTo(187.5, 9);
+    expect(wasted).toBeCloseTo(3, 12);
+    expect(dearest).toBe(0);
+  });
+});

@@ -1,0 +1,226 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fromBags, wholeBags } from '../../../src/core/mix/bags.ts';
+import { type DesignInput, designBatch } from '../../../src/core/mix/batch-design.ts';
+import { binderDensity } from '../../../src/core/mix/binder.ts';
+import { FIBRES, fibreMass, fibreShare } from '../../../src/core/mix/fibres.ts';
+import { dampAggregate } from '../../../src/core/mix/moisture.ts';
+import { proportion } from '../../../src/core/mix/proportion.ts';
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+const plain: DesignInput = {
+  volume: 0.10512,
+  target: { wetDensity: 600 },
+  binder: [{ kind: 'portland', share: 1 }],
+  waterCement: 0.4,
+  foamDensity: 80,
+};
+
+/** Mixes with everything in them. */
+const full: fc.Arbitrary<DesignInput> = fc
+  .record({
+    volume: between(0.01, 2),
+    wet: between(450, 950),
+    slag: between(0, 0.6),
+    ash: between(0, 0.3),
+    waterCement: between(0.4, 0.8),
+    sand: between(0, 1.5),
+    moisture: between(0, 0.04),
+    absorption: between(0, 0.02),
+    light: between(0, 0.1),
+    lightDensity: between(150, 900),
+    fibre: between(0, 0.005),
+    pigment: between(0, 0.06),
+    admixture: between(0, 0.01),
+    waterShare: between(0.5, 1),
+    foamDensity: between(30, 100),
+    total: fc.boolean(),
+  })
+  .map((r) => ({
+    volume: r.volume,
+    target: { wetDensity: r.wet },
+    binder: [
+      { kind: 'portland' as const, share: 1 - r.slag - r.ash },
+      { kind: 'slag' as const, share: r.slag },
+      { kind: 'fly-ash' as const, share: r.ash },
+    ],
+    waterCement: r.total ? r.waterCement + 0.25 : r.waterCement,
+    waterCementOf: r.total ? ('total' as const) : ('base' as const),
+    sand: { ratio: r.sand, density: 2650, moisture: r.moisture, absorption: r.absorption },
+    lightFiller: { ratio: r.light, density: r.lightDensity },
+    fibre: { kind: 'polypropylene' as const, share: r.fibre },
+    pigment: { share: r.pigment },
+    admixture: { share: r.admixture, waterShare: r.waterShare },
+    foamDensity: r.foamDensity,
+  }));
+
+describe('a whole batch', () => {
+  test('of cement, water and foam alone is what the two sums give', () => {
+    const { mix, waterToAdd, wetDensity, ovenDryDensity } = designBatch(plain);
+    const simple = proportion({
+      volume: 0.10512,
+      target: { wetDensity: 600 },
+      waterCement: 0.4,
+      foamDensity: 80,
+    });
+    expect(mix.cement).toBeCloseTo(simple.cement, 10);
+    expect(waterToAdd).toBeCloseTo(simple.water, 10);
+    expect(wetDensity).toBeCloseTo(600, 9);
+    expect(ovenDryDensity).toBeCloseTo(simple.ovenDryDensity, 9);
+  });
+
+  test('mass and volume balance, whatever is in it', () => {
+    fc.assert(
+      fc.property(full, (input) => {
+        const d = designBatch(input);
+        const { volumes: v } = d;
+        const solids =
+          (input.admixture?.share ?? 0) * (1 - (input.admixture?.waterShare ?? 0)) * d.cementitious;
+        const volume =
+          v.binder + v.fillers + v.pigment + v.fibre + v.water + v.foam + solids / 1000;
+        expect(volume / input.volume).toBeCloseTo(1, 9);
+        const weighed =
+          d.cementitious +
+          d.sand +
+          d.lightFiller +
+          d.fibre +
+          d.pigment +
+          d.admixture +
+          d.waterToAdd +
+          d.mix.foamMass;
+        expect(weighed / d.mass).toBeCloseTo(1, 9);
+        expect(d.wetDensity / (input.target as { wetDensity: number }).wetDensity).toBeCloseTo(
+          1,
+          9,
+        );
+        const counted = d.mix.water + (input.waterCementOf === 'total' ? d.mix.foamMass : 0);
+        expect(counted / d.cementitious).toBeCloseTo(input.waterCement, 9);
+      }),
+    );
+  });
+
+  test('asked by its oven-dry density or its binder content, it is the same batch', () => {
+    fc.assert(
+      fc.property(full, (input) => {
+        const d = designBatch(input);
+        const dry = designBatch({ ...input, target: { ovenDryDensity: d.ovenDryDensity } });
+        const content = designBatch({
+          ...input,
+          target: { cementContent: d.cementitious / input.volume },
+        });
+        for (const again of [dry, content]) {
+          expect(again.wetDensity / d.wetDensity).toBeCloseTo(1, 9);
+          expect(again.cementitious / d.cementitious).toBeCloseTo(1, 9);
+        }
+      }),
+    );
+  });
+
+  test('damp sand changes what is weighed and poured, not what is cast', () => {
+    const sand = { ratio: 1, density: 2650, absorption: 0.01 };
+    const dry = designBatch({ ...plain, sand: { ...sand, moisture: 0 } });
+    const wet = designBatch({ ...plain, sand: { ...sand, moisture: 0.06 } });
+    expect(wet.wetDensity).toBeCloseTo(dry.wetDensity, 9);
+    expect(wet.cementitious).toBeCloseTo(dry.cementitious, 9);
+    expect(wet.sand - dry.sand).toBeCloseTo(dry.waterToAdd - wet.waterToAdd, 9);
+    expect(wet.waterToAdd).toBeLessThan(dry.waterToAdd);
+  });
+
+  test('refuses sand wetter than the mix and cement that does not fit', () => {
+    expect(() =>
+      designBatch({
+        ...plain,
+        target: { wetDensity: 1400 },
+        sand: { ratio: 3, density: 2650, moisture: 0.3, absorption: 0 },
+      }),
+    ).toThrow('too-wet');
+    expect(() => designBatch({ ...plain, target: { cementContent: 1500 } })).toThrow('overfills');
+    expect(() => designBatch({ ...plain, target: { ovenDryDensity: 2500 } })).toThrow(
+      'heavier-than-base-mix',
+    );
+  });
+});
+
+describe('whole bags', () => {
+  test('one bag and this form: the density that comes out holds that cement', () => {
+    const { target: _, ...recipe } = plain;
+    const design = fromBags({ ...recipe, volume: 0.0486 }, { bags: 1, bag: 25 });
+    expect(design.cementitious).toBeCloseTo(25, 9);
+    // 25 kg of cement and 10 of water take 17.94 L; 30.66 L of foam at 80 g/L fill the rest.
+    expect(design.mix.foamVolume).toBeCloseTo(0.0486 - 25 / 3150 - 10 / 1000, 9);
+    expect(design.wetDensity).toBeCloseTo((35 + 80 * design.mix.foamVolume) / 0.0486, 9);
+  });
+
+  test('rounding down and up lie about the batch, recipe or volume kept', () => {
+    fc.assert(
+      fc.property(full, between(1, 50), (input, bag) => {
+        const design = designBatch(input);
+        const { exact, down, up } = wholeBags(input, design, bag);
+        expect(up.bags).toBeGreaterThanOrEqual(exact - 1e-6);
+        expect(up.volume / input.volume).toBeCloseTo(up.cementitious / design.cementitious, 9);
+        if (up.sameVolume) expect(up.sameVolume.cementitious / up.cementitious).toBeCloseTo(1, 9);
+        if (!down) {
+          expect(exact).toBeLessThan(1);
+          return;
+        }
+        expect(down.bags).toBeLessThanOrEqual(exact + 1e-6);
+        expect(up.bags - down.bags).toBeLessThanOrEqual(1);
+        // More cement is denser only where the base mix is denser than what it pushes out: foam.
+        if (
+          down.sameVolume &&
+          up.sameVolume &&
+          up.bags > down.bags &&
+          input.waterCementOf === 'base'
+        )
+          expect(up.sameVolume.wetDensity).toBeGreaterThan(down.sameVolume.wetDensity);
+      }),
+    );
+  });
+
+  test('a binder without cement has no bags of it', () => {
+    const { target: _, ...recipe } = plain;
+    expect(() =>
+      fromBags({ ...recipe, binder: [{ kind: 'slag', share: 1 }] }, { bags: 1, bag: 25 }),
+    ).toThrow('no-cement');
+  });
+});
+
+describe('parts of it', () => {
+  test('a blend lies between its powders, and shares must be whole', () => {
+    const blend = binderDensity([
+      { kind: 'portland', share: 0.7 },
+      { kind: 'slag', share: 0.3 },
+    ]);
+    expect(blend).toBeCloseTo(1 / (0.7 / 3150 + 0.3 / 2900), 9);
+    expect(() => binderDensity([{ kind: 'portland', share: 0.9 }])).toThrow('shares-not-whole');
+  });
+
+  test('fibre by volume and by mass come back to each other', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...(Object.keys(FIBRES) as (keyof typeof FIBRES)[])),
+        between(0, 0.1),
+        between(0.001, 5),
+        (kind, share, volume) => {
+          const { mass } = fibreMass({ kind, share, volume });
+          expect(fibreShare({ kind, mass, volume })).toBeCloseTo(share, 12);
+        },
+      ),
+    );
+  });
+
+  test('damp sand weighs what it holds', () => {
+    fc.assert(
+      fc.property(
+        between(0, 1000),
+        between(0, 0.3),
+        between(0, 0.1),
+        (surfaceDry, moisture, absorption) => {
+          const { toWeigh, water } = dampAggregate({ surfaceDry, moisture, absorption });
+          expect(toWeigh - water).toBeCloseTo(surfaceDry, 8);
+        },
+      ),
+    );
+  });
+});
