@@ -1,41 +1,87 @@
+import { join } from 'node:path';
 import type { Answer, Sort } from '../../tests/published/answer.ts';
-import type { Compared, Given, Row } from '../../tests/published/rows.ts';
+import { answers } from '../../tests/published/answers.ts';
+import {
+  type Compared,
+  compare,
+  type Given,
+  type Row,
+  readTables,
+} from '../../tests/published/rows.ts';
 import { toUnit } from '../core/quantity/convert.ts';
 import { formatNumber } from '../core/quantity/format.ts';
 import type { Kind } from '../core/quantity/kinds.ts';
 import { parseQuantity } from '../core/quantity/parse.ts';
 
-const PLAIN: readonly Sort[] = ['number', 'numbers', 'text'];
+/** A published figure beside ours, in the words and the unit of its source. */
+export interface Shown extends Row {
+  readonly words: string;
+  readonly given: string;
+  readonly published: string;
+  readonly ours: string;
+  readonly difference: string;
+}
+
+export interface ShownTable {
+  readonly title: string;
+  readonly rows: readonly Shown[];
+}
+
+export interface Subject {
+  readonly id: string;
+  readonly name: string;
+  readonly tables: readonly ShownTable[];
+}
+
+/** Every check, worked out now by the code that runs in the worksheets, by subject. */
+export const subjects: readonly Subject[] = [
+  ...Map.groupBy(
+    readTables(join(process.cwd(), 'tests/published')),
+    ({ file }) => file.split('/')[0]!,
+  ),
+].map(([id, tables]) => ({
+  id,
+  name: (id.charAt(0).toUpperCase() + id.slice(1)).replaceAll('-', ' '),
+  tables: tables.map(({ title, file, rows }) => ({
+    title,
+    rows: rows.map((row) => show(row, file)),
+  })),
+}));
+
+function show(row: Row, file: string): Shown {
+  const answer = answers[row.asks];
+  if (!answer) throw new Error(`tests/published/${file}: nothing answers '${row.asks}'`);
+  return { ...row, words: answer.asks, ...inSourceUnit(row, answer, compare(row, answer)) };
+}
 
 /** A row's three figures in the unit its source prints, to the digits that show the difference. */
-export function inSourceUnit(row: Row, answer: Answer, { ours, expected, difference }: Compared) {
+function inSourceUnit(row: Row, answer: Answer, { ours, expected, difference }: Compared) {
   const given = Object.entries(row.input)
     .map(([name, value]) => `${name} ${listed(value)}`)
     .join('; ');
+  const published = listed(row.expected);
   if (answer.gives === 'text')
     return {
       given,
-      published: listed(row.expected),
+      published,
       ours: String(ours),
       difference: ours === expected ? 'none' : 'differs',
     };
   const unit = unitOfRow(row.expected, answer.gives);
   const inUnit = (si: number) => (unit ? toUnit(si, unit.kind, unit.id) : si);
-  const zero = inUnit(0);
   const digits = (si: number) => formatNumber(inUnit(si), { significant: 6 });
+  const numbers = [ours].flat().map((x) => digits(Number(x)));
   return {
     given,
-    published: listed(row.expected),
-    ours:
-      [ours]
-        .flat()
-        .map((x) => digits(Number(x)))
-        .join('; ') + (unit ? `\u00a0${unit.symbol}` : ''),
-    difference: formatNumber(inUnit(difference) - zero, { significant: 2 }),
+    published,
+    ours: numbers.join('; ') + (unit?.symbol ? `\u00a0${unit.symbol}` : ''),
+    difference: formatNumber(inUnit(difference) - inUnit(0), { significant: 2 }),
   };
 }
 
 const listed = (given: Given): string => (Array.isArray(given) ? given.join('; ') : String(given));
+
+const PLAIN: readonly Sort[] = ['number', 'numbers', 'text'];
 
 function unitOfRow(expected: Given, sort: Sort) {
   if (PLAIN.includes(sort) || typeof expected !== 'string') return undefined;
