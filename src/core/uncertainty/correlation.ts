@@ -1,7 +1,12 @@
 import { DomainError, demand } from '../domain-error.ts';
 
-/** A diagonal this little below nothing is binary dust, not a contradiction. */
-const DUST = 1e-12;
+/**
+ * What is left of a variance of 1 below this is nothing: two readings that err as one. Dividing by its
+ * root would turn the last binary digit into a contradiction.
+ */
+const NOTHING = 1e-10;
+/** How far a coefficient may then miss the one it must equal. */
+const NEAR = 1e-4;
 
 /**
  * The triangular factor L of a correlation matrix, L Lᵀ = R, with which independent normals are
@@ -23,11 +28,11 @@ export function correlationFactor(correlation: readonly (readonly number[])[]): 
       let rest = r;
       for (let k = 0; k < j; k++) rest -= factor[i]![k]! * factor[j]![k]!;
       if (i === j) {
-        if (rest < -DUST) throw contradiction(rest);
+        if (rest < -NOTHING) throw contradiction(rest);
         factor[i]![i] = Math.sqrt(Math.max(0, rest));
-      } else if (factor[j]![j]! > DUST) {
+      } else if (factor[j]![j]! > Math.sqrt(NOTHING)) {
         factor[i]![j] = rest / factor[j]![j]!;
-      } else if (Math.abs(rest) > Math.sqrt(DUST)) {
+      } else if (Math.abs(rest) > NEAR) {
         throw contradiction(-Math.abs(rest));
       }
     }

@@ -101,7 +101,7 @@ describe('readings that err together', () => {
           const l = correlationFactor(r);
           for (let i = 0; i < 3; i++)
             for (let j = 0; j < 3; j++)
-              expect(l[i]!.reduce((s, a, k) => s + a * l[j]![k]!, 0)).toBeCloseTo(r[i]![j]!, 5);
+              expect(l[i]!.reduce((s, a, k) => s + a * l[j]![k]!, 0)).toBeCloseTo(r[i]![j]!, 3);
         },
       ),
     );
