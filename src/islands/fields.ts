@@ -64,7 +64,7 @@ export type Cells = Readonly<Record<string, NumberField | ChoiceField>>;
 /** Numbers typed or pasted as text, one row a line: `2  0.04`. */
 export interface LinesField<C extends Columns = Columns> extends Common {
   readonly type: 'lines';
-  /** The columns in their order; those a choice hides are not on the line. */
+  /** The columns in their order on the line. */
   readonly of: C;
   /** Lines of numbers in the columns' metric units. */
   readonly example: string;

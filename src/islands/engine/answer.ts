@@ -1,4 +1,4 @@
-import { DomainError } from '../../core/domain-error.ts';
+import { DomainError, Unsettled } from '../../core/domain-error.ts';
 import { firstOrder } from '../../core/uncertainty/first-order.ts';
 import type { Fields } from '../fields.ts';
 import type { AnyWorksheet, Judgement } from '../worksheet.ts';
@@ -55,10 +55,16 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
       notes: sheet.notes?.(result, values, say) ?? [],
     };
   } catch (error) {
+    if (error instanceof Unsettled) return { ok: false, problems: [unsettled(sheet)] };
     if (!(error instanceof DomainError)) throw error;
     return { ok: false, problems: [blame(sheet, error, say)] };
   }
 }
+
+const unsettled = (sheet: AnyWorksheet) => ({
+  input: inputId(sheet.id, Object.keys(sheet.fields)[0]!),
+  say: 'With these numbers the calculation does not come to rest, so no result is shown. Check them for a slip of the decimal point or of the unit.',
+});
 
 const notFinite = (name: string) =>
   new DomainError({ quantity: name, value: Number.NaN, kind: 'count', allowed: {} });
@@ -111,7 +117,7 @@ function carried(
     return { pm: u, mostFrom: doubtful.length > 1 ? doubtful[largest]?.label : undefined };
   } catch (error) {
     // At the edge of its domain a result has no slope to carry a ± along.
-    if (error instanceof DomainError) return undefined;
+    if (error instanceof DomainError || error instanceof Unsettled) return undefined;
     throw error;
   }
 }

@@ -32,13 +32,7 @@ export const columnUnit = (column: NumberField, system: System): string =>
  * A unit behind a number wins over the column's; a time may be `1:30`. A first line without digits
  * is a heading. Every line that cannot be read has a sentence of its own.
  */
-export function readLines(
-  field: LinesField,
-  text: string,
-  columns: readonly string[],
-  system: System,
-  say: Say,
-): ReadLines {
+export function readLines(field: LinesField, text: string, system: System, say: Say): ReadLines {
   const lines = text
     .split(/\r\n|[\r\n\u2028\u2029]/)
     .map((line, i) => ({ at: i + 1, line: line.trim() }))
@@ -58,7 +52,7 @@ export function readLines(
   const rows: Readonly<Record<string, number>>[] = [];
   const problems: string[] = [];
   for (const { at, line } of lines) {
-    const read = readLine(field, line, columns, system, say);
+    const read = readLine(field, line, system, say);
     if (typeof read === 'string') problems.push(`Line ${at}. ${read}`);
     else rows.push(read);
   }
@@ -76,30 +70,23 @@ export function readLines(
 function readLine(
   field: LinesField,
   line: string,
-  columns: readonly string[],
   system: System,
   say: Say,
 ): Readonly<Record<string, number>> | string {
+  const columns = Object.entries(field.of);
   const cells = cellsOf(line, columns.length);
   if (cells.length !== columns.length) {
-    const wanted = columns.map((name) => field.of[name]!.label.toLowerCase()).join(' and ');
+    const wanted = columns.map(([, { label }]) => label.toLowerCase()).join(' and ');
     return `${quoted(line)} holds ${cells.length} ${cells.length === 1 ? 'number' : 'numbers'}; ${wanted} ${columns.length === 1 ? 'is' : 'are'} wanted, with a space or a tab between.`;
   }
   const row: Record<string, number> = {};
-  for (const [i, name] of columns.entries()) {
-    const column = field.of[name]!;
+  for (const [i, [name, column]] of columns.entries()) {
     const unit = columnUnit(column, system);
     const parsed = parseQuantity(fromClock(cells[i]!, column), column.kind, unit);
     if (!parsed.ok) return unread(column, parsed.problem, unit);
     const outside = outOfBounds(column, parsed.value, say);
     if (outside) return outside;
     row[name] = parsed.value;
-  }
-  // Hidden columns hold their example, which core ignores.
-  for (const [name, column] of Object.entries(field.of)) {
-    if (name in row) continue;
-    const example = parseQuantity(column.example, column.kind, columnUnit(column, 'metric'));
-    if (example.ok) row[name] = example.value;
   }
   return row;
 }

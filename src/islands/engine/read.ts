@@ -72,8 +72,6 @@ export interface LinesReading {
   readonly text: string;
   /** The system whose units the numbers are in. */
   readonly system: System;
-  /** The columns on a line now, by name. */
-  readonly columns: readonly string[];
   readonly rows: readonly Readonly<Record<string, number>>[];
   /** A sentence for each line that cannot be read. */
   readonly problems: readonly string[];
@@ -224,27 +222,13 @@ function readChoice(
   };
 }
 
-function readLinesField(
-  field: LinesField,
-  entry: Entry | undefined,
-  chosen: Readonly<Record<string, string>>,
-  say: Say,
-): LinesReading {
+function readLinesField(field: LinesField, entry: Entry | undefined, say: Say): LinesReading {
   const own = entry?.t !== undefined;
   const text = own ? entry.t! : field.example;
   // Numbers stay in the units they were typed in, whatever the page shows now.
   const system = own ? (entry.s ?? say.system) : 'metric';
-  const columns = Object.keys(field.of).filter((name) => isShown(field.of[name]!.when, chosen));
   const origin: Origin = own ? 'yours' : 'example';
-  return {
-    type: 'lines',
-    field,
-    origin,
-    text,
-    system,
-    columns,
-    ...readLines(field, text, columns, system, say),
-  };
+  return { type: 'lines', field, origin, text, system, ...readLines(field, text, system, say) };
 }
 
 /** An example row as the entries it would be had the reader typed it. */
@@ -308,23 +292,17 @@ export function readWorksheet(
   say: Say,
 ): Reading {
   const specs = sheet.fields as Fields;
-  const chosen = Object.fromEntries(
-    Object.entries(specs).flatMap(([name, field]) =>
-      field.type === 'choice'
-        ? [[name, readChoice(field, entries[benchKey(sheet, name)], kept).value]]
-        : [],
-    ),
-  );
   const fields = Object.fromEntries(
     Object.entries(specs).map(([name, field]: [string, Field]) => {
       const entry = entries[benchKey(sheet, name)];
       if (field.type === 'choice') return [name, readChoice(field, entry, kept)];
-      if (field.type === 'lines') return [name, readLinesField(field, entry, chosen, say)];
+      if (field.type === 'lines') return [name, readLinesField(field, entry, say)];
       if (field.type === 'rows') return [name, readRows(field, entry, say)];
       return [name, readNumber(field, entry, kept, say)];
     }),
   ) as Record<string, FieldReading>;
 
+  const chosen = choices(fields);
   const problems: { input: string; say: string }[] = [];
   const values: Record<string, unknown> = {};
   for (const [name, reading] of Object.entries(fields)) {

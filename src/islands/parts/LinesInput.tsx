@@ -18,8 +18,7 @@ const MOST_LINES = 14;
 /** Lines of numbers in one box, to type or to paste from a table. */
 export function LinesInput({ id, reading, system, problems, onEntry, onLeave }: Props) {
   const { field, text } = reading;
-  const columns = reading.columns.map((name) => {
-    const column = field.of[name]!;
+  const columns = Object.values(field.of).map((column) => {
     const { symbol } = unitOf(column.kind, columnUnit(column, reading.system));
     return symbol ? `${column.label.toLowerCase()} in ${symbol}` : column.label.toLowerCase();
   });
