@@ -68,8 +68,8 @@ export function readTemperatureLog(of: {
   readonly elapsedUnit?: number;
 }): TemperatureLog {
   const { rows, timeColumn = 0, clockColumn } = of;
-  const temperatureColumn = of.temperatureColumn ?? guessColumn(rows, timeColumn, clockColumn);
-  const scale = of.scale ?? scaleOfHeading(rows[0]?.[temperatureColumn]);
+  const temperatureColumn = of.temperatureColumn ?? guessColumn(rows, timeColumn, clockColumn, of);
+  const scale = of.scale ?? scaleOfHeading(rows, temperatureColumn);
   const problems: LogProblem[] = [];
   const readings: Reading[] = [];
   const clocks = new Clocks();
@@ -139,22 +139,33 @@ class Clocks {
   }
 }
 
+/** Last column that reads as a temperature in the first row that also reads as a time. */
 function guessColumn(
   rows: readonly (readonly string[])[],
   timeColumn: number,
   clockColumn: number | undefined,
+  how: Parameters<typeof readTimeCell>[1],
 ): number {
-  const typical = rows.find((cells, i) => i > 0 && cells.some((cell) => cell.trim() !== ''));
-  const cells = typical ?? rows[0] ?? [];
-  const taken = new Set([timeColumn, clockColumn]);
-  const found = cells.findLastIndex(
-    (cell, i) => !taken.has(i) && readTemperatureCell(cell, 'celsius') !== undefined,
-  );
-  return found >= 0 ? found : timeColumn + 1;
+  for (const cells of rows) {
+    const clock = clockColumn === undefined ? '' : ` ${cells[clockColumn] ?? ''}`;
+    if (!readTimeCell(`${cells[timeColumn] ?? ''}${clock}`, how).ok) continue;
+    const found = cells.findLastIndex(
+      (cell, i) =>
+        i !== timeColumn && i !== clockColumn && readTemperatureCell(cell, 'celsius') !== undefined,
+    );
+    if (found >= 0) return found;
+  }
+  return timeColumn + 1;
 }
 
-function scaleOfHeading(heading: string | undefined): Scale {
-  return /°\s*f\b|\(\s*f\s*\)|\bdeg\s*f\b|fahrenheit|_f\b/i.test(heading ?? '')
-    ? 'fahrenheit'
-    : 'celsius';
+/** Rows at the top of a file that may be headings. */
+const HEADINGS = 20;
+
+function scaleOfHeading(rows: readonly (readonly string[])[], column: number): Scale {
+  const fahrenheit = rows.slice(0, HEADINGS).some((cells) => {
+    const heading = cells[column] ?? '';
+    if (readTemperatureCell(heading, 'celsius') !== undefined) return false;
+    return /°\s*f\b|\(\s*f\s*\)|\bdeg\s*f\b|fahrenheit|_f\b/i.test(heading);
+  });
+  return fahrenheit ? 'fahrenheit' : 'celsius';
 }

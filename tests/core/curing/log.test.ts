@@ -36,6 +36,16 @@ describe('temperature logs', () => {
     expect(log.history?.times).toEqual([0, 3600, 7200]);
   });
 
+  test('lines about the logger above the heading do not hide the unit or the column', () => {
+    const log = readTemperatureLog({
+      rows: split('Logger 7\nSerial;4711;3\n\nTime;Temp (°F);Note\n08:00;50;\n08:10;52;moved'),
+    });
+    expect(log.scale).toBe('fahrenheit');
+    expect(log.history?.temperatures[0]).toBeCloseTo(283.15, 9);
+    expect(log.rows).toEqual([5, 6]);
+    expect(log.problems.map((problem) => problem.row)).toEqual([1, 2, 3, 4]);
+  });
+
   test('bare clocks roll over midnight, and a late row of the evening stays in it', () => {
     const log = readTemperatureLog({
       rows: split('23:40;10\n23:50;9\n00:00;8\n23:55;8,5\n00:10;7'),
