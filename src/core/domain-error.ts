@@ -69,3 +69,11 @@ export function demand(
 function interval({ min = -Infinity, max = Infinity, aboveMin, belowMax }: Allowed): string {
   return `${aboveMin ? '(' : '['}${min}, ${max}${belowMax ? ')' : ']'}`;
 }
+
+/**
+ * Thrown by core when a search did not come to rest: no one input is at fault, and no number is
+ * given rather than a wrong one. A page says so; only such an error and a `DomainError` reach a reader.
+ */
+export class Unsettled extends Error {
+  override readonly name: string = 'Unsettled';
+}

@@ -1,5 +1,7 @@
+import { Unsettled } from '../../domain-error.ts';
+
 /** Thrown when a solver did not reach its answer. An unconverged number is never returned. */
-export class NotConverged extends Error {
+export class NotConverged extends Unsettled {
   override readonly name = 'NotConverged';
   /** What was being solved: 'mass-balance', 'activity', 'root'. */
   readonly what: string;
