@@ -33,6 +33,8 @@ export interface Subject {
   readonly tables: readonly ShownTable[];
 }
 
+const PLAIN: readonly Sort[] = ['number', 'numbers', 'text'];
+
 /** Every check, worked out now by the code that runs in the worksheets, by subject. */
 export const subjects: readonly Subject[] = [
   ...Map.groupBy(
@@ -69,7 +71,10 @@ function inSourceUnit(row: Row, answer: Answer, { ours, expected, difference }: 
     };
   const unit = unitOfRow(row.expected, answer.gives);
   const inUnit = (si: number) => (unit ? toUnit(si, unit.kind, unit.id) : si);
-  const digits = (si: number) => formatNumber(inUnit(si), { significant: 6 });
+  const digits = (si: number) => {
+    if (!Number.isFinite(si)) throw new Error(`${row.id}: our answer is ${si}`);
+    return formatNumber(inUnit(si), { significant: 6 });
+  };
   const numbers = [ours].flat().map((x) => digits(Number(x)));
   return {
     given,
@@ -79,9 +84,9 @@ function inSourceUnit(row: Row, answer: Answer, { ours, expected, difference }: 
   };
 }
 
-const listed = (given: Given): string => (Array.isArray(given) ? given.join('; ') : String(given));
-
-const PLAIN: readonly Sort[] = ['number', 'numbers', 'text'];
+function listed(given: Given): string {
+  return Array.isArray(given) ? given.join('; ') : String(given);
+}
 
 function unitOfRow(expected: Given, sort: Sort) {
   if (PLAIN.includes(sort) || typeof expected !== 'string') return undefined;
