@@ -22,7 +22,7 @@ const allowed: Record<string, readonly string[]> = {
 /** Packages each room may use: core only what is arithmetic too. */
 const packages: Record<string, RegExp | undefined> = {
   'src/core': /^ml-levenberg-marquardt$/,
-  'src/bench': /^(nanostores|@nanostores\/)/,
+  'src/bench': /^(nanostores|@nanostores\/|idb$)/,
   'src/islands': /^(preact|nanostores|@nanostores\/|d3-scale|d3-shape)/,
   'src/worksheets': /^(preact|d3-scale|d3-shape)/,
 };
