@@ -23,7 +23,7 @@ export interface FibreFacts {
 export const FIBRES: Readonly<Record<FibreKind, FibreFacts>> = {
   'ar-glass': { density: 2680, source: 'en-15422', tried: 0.015 },
   'plain-glass': { density: 2570, source: 'plain-glass' },
-  polypropylene: { density: 910, source: 'aci-544-1r', tried: 0.005 },
+  polypropylene: { density: 900, source: 'ijcsm-2015', tried: 0.005 },
   pva: { density: 1300, source: 'aci-544-1r' },
   basalt: { density: 2700, source: 'aci-544-1r' },
   nylon: { density: 1140, source: 'aci-544-1r' },

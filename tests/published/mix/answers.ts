@@ -5,6 +5,7 @@ import { ovenDryDensity } from '../../../src/core/mix/oven-dry.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
 import { airContent, wetDensity, yieldVolume } from '../../../src/core/mix/weigh.ts';
 import { type Answers, answer } from '../answer.ts';
+import { batchAnswers } from './batch-answers.ts';
 
 const concrete = {
   volume: 'volume',
@@ -32,6 +33,7 @@ const fineAggregate = (mix: { readonly [K in keyof typeof concrete]: number }) =
   });
 
 export const answers: Answers = {
+  ...batchAnswers,
   'mix/absolute-volume': answer({
     asks: 'Space this much of a material takes in a mix',
     input: { mass: 'mass', gravity: 'number', waterDensity: 'density' },

@@ -1,7 +1,9 @@
 import { pieceVolume } from '../../../src/core/placing/volume.ts';
 import { type Answers, answer } from '../answer.ts';
+import { formAnswers } from './form-answers.ts';
 
 export const answers: Answers = {
+  ...formAnswers,
   'placing/cylinder': answer({
     asks: 'Volume of a cylinder',
     input: { diameter: 'length', height: 'length' },

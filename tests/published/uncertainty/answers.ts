@@ -1,20 +1,10 @@
 import { firstOrder } from '../../../src/core/uncertainty/first-order.ts';
 import { type Answers, answer } from '../answer.ts';
-
-/** The end gauge of GUM H.1: lengths in nm, expansions in 1/°C, temperatures in °C. */
-const gaugeBlock = (x: readonly number[]) => {
-  const [standard, difference, expansionGap, deviation, expansion, temperatureGap] = x as readonly [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
-  return standard + difference - standard * (expansionGap * deviation + expansion * temperatureGap);
-};
+import { beyondAnswers } from './beyond-answers.ts';
+import { gaugeBlock } from './gauge-block.ts';
 
 export const answers: Answers = {
+  ...beyondAnswers,
   'uncertainty/gauge-block-length': answer({
     asks: 'The length of the end gauge, in nm',
     input: { x: 'numbers', u: 'numbers' },
