@@ -22,6 +22,8 @@ export default defineConfig({
           environment: 'node',
           globalSetup: ['tests/browser/served-site.ts'],
           fileParallelism: false,
+          // Two windows at a time: as many as there are cores.
+          maxConcurrency: 2,
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },
