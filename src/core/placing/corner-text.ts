@@ -14,7 +14,7 @@ export const MOST_CORNERS = 60;
  * @returns the corners in m, in order
  * @throws {DomainError} 'not-two-lengths' for a line that is not two lengths, its number (from 1) in
  *   `value`; 'too-many-corners' above `MOST_CORNERS`
- * @source none: it reads
+ * @source none: it reads a text
  */
 export function readCorners(text: string, unit: string): readonly Corner[] {
   const lines = text.split(/[\n;]+/).filter((line) => line.trim() !== '');

@@ -74,7 +74,7 @@ export interface Bin {
  * A histogram of simulated values as shares of all of them.
  *
  * @throws {DomainError} for no values, fewer than one bin, or ends in the wrong order
- * @source none: it counts
+ * @source none: it counts values
  */
 export function histogram(
   sorted: Float64Array,
