@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
+import type { AxeResults, RunOnly } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
@@ -13,15 +13,17 @@ const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-pra
  * nothing but colours: in the dark, only the rules about them are run again.
  */
 async function faults(page: Page, theme: 'light' | 'dark'): Promise<string[]> {
+  const runOnly: RunOnly =
+    theme === 'light'
+      ? { type: 'tag', values: rules }
+      : { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
   const { violations } = (await page.evaluate(
-    (runOnly) =>
+    (only) =>
       (window as unknown as { axe: typeof import('axe-core') }).axe.run(document, {
-        runOnly,
+        runOnly: only,
         resultTypes: ['violations'],
       }),
-    theme === 'light'
-      ? ({ type: 'tag', values: rules } as const)
-      : ({ type: 'rule', values: ['color-contrast', 'link-in-text-block'] } as const),
+    runOnly,
   )) as AxeResults;
   return violations.flatMap(({ id, nodes }) =>
     nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary ?? ''}`),
