@@ -33,6 +33,30 @@ export function studentT({
   return Math.sqrt(freedom) * Math.tan((low + high) / 2);
 }
 
+/**
+ * What share of Student's t lies below a value? The cumulative distribution, by the series above.
+ *
+ * @param t the value, in standard errors
+ * @param freedom degrees of freedom, a whole number from 1
+ * @returns a share, 0–1. No range is published: the series is exact.
+ * @throws {DomainError} freedom below 1 or not whole, t not a number
+ * @source abramowitz-stegun 26.7.3, 26.7.4 (from memory)
+ */
+export function studentTBelow({
+  t,
+  freedom,
+}: {
+  readonly t: number;
+  readonly freedom: number;
+}): number {
+  demand('freedom', freedom, 'count', { min: 1 });
+  demand('freedom', Number.isInteger(freedom) ? freedom : Number.NaN, 'count', {}, 'not-whole');
+  if (Math.abs(t) === Number.POSITIVE_INFINITY) return t > 0 ? 1 : 0;
+  demand('t', t, 'count', {});
+  const within = shareWithin(Math.atan(Math.abs(t) / Math.sqrt(freedom)), freedom);
+  return (1 + Math.sign(t) * within) / 2;
+}
+
 function shareWithin(theta: number, freedom: number): number {
   const cos = Math.cos(theta);
   const odd = freedom % 2 === 1;

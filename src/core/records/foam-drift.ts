@@ -1,0 +1,49 @@
+import { demand } from '../domain-error.ts';
+
+/** The stretch over which a drift is stated, s. @source common-practice */
+export const DRIFT_OVER = 600;
+
+/**
+ * By what share does the foam's density change in ten minutes of standing? (ρ₂/ρ₁)^(600 s/t) − 1.
+ *
+ * @param first and later density as weighed, kg/m³; `time` between the two, s
+ * @returns a share; negative when liquid drains and the foam above it grows lighter. No range is
+ *   published; a steady rate between the two weighings is assumed.
+ * @throws {DomainError} a density or a time that is not positive
+ * @source common-practice (two weighings of one foam)
+ */
+export function foamDrift({
+  first,
+  later,
+  time,
+}: {
+  readonly first: number;
+  readonly later: number;
+  readonly time: number;
+}): number {
+  demand('first', first, 'density', { min: 0, aboveMin: true });
+  demand('later', later, 'density', { min: 0, aboveMin: true });
+  demand('time', time, 'time', { min: 0, aboveMin: true });
+  return (later / first) ** (DRIFT_OVER / time) - 1;
+}
+
+/**
+ * The density to plan with when the foam will have stood a while: ρ₁ (1 + drift)^(t/600 s).
+ * @param drift share in ten minutes, above −1; `time` s
+ * @throws {DomainError} a density not positive, a drift of −1 or less, a negative time
+ * @source common-practice (a steady rate)
+ */
+export function driftedDensity({
+  first,
+  drift,
+  time,
+}: {
+  readonly first: number;
+  readonly drift: number;
+  readonly time: number;
+}): number {
+  demand('first', first, 'density', { min: 0, aboveMin: true });
+  demand('drift', drift, 'ratio', { min: -1, aboveMin: true });
+  demand('time', time, 'time', { min: 0 });
+  return first * (1 + drift) ** (time / DRIFT_OVER);
+}

@@ -1,0 +1,127 @@
+import { demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
+import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../mix/densities.ts';
+
+/** What was weighed and measured of one batch, SI. Masses in kg, volumes in m³, densities in kg/m³. */
+export interface BatchWeighed {
+  readonly cement: number;
+  /** Mixing water, without the foam's. */
+  readonly water: number;
+  /** Saturated and surface dry. */
+  readonly sand: number;
+  readonly foamVolume: number;
+  /** As the scale reads it, so that gas weighs nothing. */
+  readonly foamDensity: number;
+  /** Foam and base mix added while correcting. */
+  readonly foamAdded: number;
+  readonly baseAdded: number;
+  /** The bucket of blended mix, as last weighed: kg, kg, m³. */
+  readonly tare: number;
+  readonly full: number;
+  readonly vessel: number;
+  /** What the mix filled in the forms, m³. */
+  readonly placed?: number | undefined;
+  /** What was left over, scraped out or spilled, kg. */
+  readonly leftOver?: number | undefined;
+}
+
+export interface Particles {
+  readonly cementDensity?: number;
+  readonly sandDensity?: number;
+  readonly waterDensity?: number;
+}
+
+/** What went in against what came out. Masses in kg, volumes in m³, the rest shares or ratios. */
+export interface Reconciled {
+  readonly massIn: number;
+  readonly wetDensity: number;
+  /** Mass in over the density weighed. */
+  readonly yield: number;
+  /** Volume of everything but gas. */
+  readonly airless: number;
+  /** What the blend would weigh without any gas, kg/m³. */
+  readonly airlessDensity: number;
+  /** Gas the foam brought, and gas found in the mix. */
+  readonly gasIn: number;
+  readonly gasFound: number;
+  /** Gas found over gas brought. */
+  readonly survival: number;
+  /** Gas in the mix over its volume. */
+  readonly air: number;
+  /** All water, the foam's liquid counted, over cement. */
+  readonly waterCement: number;
+  /** Wet density had every bubble lived. */
+  readonly planned: number;
+  /** Mass in the forms and left over; undefined when either was not measured. */
+  readonly massOut: number | undefined;
+  /** Mass in less mass out. */
+  readonly missing: number | undefined;
+}
+
+/**
+ * What went into a batch against what came out of it: mass, yield, air and the foam that lived.
+ *
+ * With base mix scaled by k = 1 + added/(C + W + S), foam F = F₁ + F₂ of density ρf:
+ * mass in M = k (C + W + S) + ρf F; wet density ρ = (full − tare)/vessel; yield M/ρ;
+ * volume without gas V₀ = k (C/ρc + W/ρw + S/ρs) + ρf F/ρw; gas found M/ρ − V₀; gas brought
+ * F (1 − ρf/ρw); survival their quotient; w/c (k W + ρf F)/(k C). Air stirred in with the base mix
+ * counts as foam that lived. No range is published: a balance of mass and volume.
+ *
+ * @returns see `Reconciled`; a survival below 0 or above 1 is returned as it is, for a judge to explain
+ * @throws {DomainError} amounts that are not positive, a full bucket not heavier than the empty one,
+ *   a foam not lighter than water
+ * @source astm-c138 (density, yield, gravimetric air); navedtra-14071 (absolute volume)
+ */
+export function reconcile(batch: BatchWeighed & Particles): Reconciled {
+  const { cement, water, sand, foamVolume, foamDensity, foamAdded, baseAdded } = batch;
+  const { cementDensity = CEMENT_DENSITY, sandDensity = SAND_DENSITY } = batch;
+  const { waterDensity = MIX_WATER_DENSITY, placed, leftOver } = batch;
+  demandAmount('cement', cement, 'mass');
+  demandAmount('water', water, 'mass');
+  demand('sand', sand, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demandAmount('foamVolume', foamVolume, 'volume');
+  demandAmount('foamDensity', foamDensity, 'density');
+  demand('foamDensity', foamDensity, 'density', { max: waterDensity, belowMax: true }, 'no-gas');
+  demand('foamAdded', foamAdded, 'volume', { min: 0, max: EXTREMES.volume.max });
+  demand('baseAdded', baseAdded, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demand('tare', batch.tare, 'mass', { min: 0, max: EXTREMES.mass.max });
+  demand('full', batch.full, 'mass', { min: batch.tare, max: EXTREMES.mass.max, aboveMin: true });
+  demandAmount('vessel', batch.vessel, 'volume');
+  demand('cementDensity', cementDensity, 'density', { min: 1000, max: 5000 });
+  demand('sandDensity', sandDensity, 'density', { min: 100, max: 5000 });
+  demand('waterDensity', waterDensity, 'density', { min: 900, max: 1200 });
+  if (placed !== undefined)
+    demand('placed', placed, 'volume', { min: 0, max: EXTREMES.volume.max });
+  if (leftOver !== undefined)
+    demand('leftOver', leftOver, 'mass', { min: 0, max: EXTREMES.mass.max });
+
+  const base = cement + water + sand;
+  const scale = 1 + baseAdded / base;
+  const foam = foamVolume + foamAdded;
+  const liquid = foamDensity * foam;
+  const massIn = scale * base + liquid;
+  const wetDensity = (batch.full - batch.tare) / batch.vessel;
+  const made = massIn / wetDensity;
+  const airless =
+    scale * (cement / cementDensity + water / waterDensity + sand / sandDensity) +
+    liquid / waterDensity;
+  const gasIn = foam * (1 - foamDensity / waterDensity);
+  const gasFound = made - airless;
+  const massOut =
+    placed === undefined || leftOver === undefined ? undefined : placed * wetDensity + leftOver;
+  return {
+    massIn,
+    wetDensity,
+    yield: made,
+    airless,
+    airlessDensity: massIn / airless,
+    gasIn,
+    gasFound,
+    survival: gasFound / gasIn,
+    air: gasFound / made,
+    waterCement: (scale * water + liquid) / (scale * cement),
+    planned: massIn / (airless + gasIn),
+    massOut,
+    missing: massOut === undefined ? undefined : massIn - massOut,
+  };
+}

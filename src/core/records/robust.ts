@@ -1,0 +1,58 @@
+import { demand } from '../domain-error.ts';
+
+/** What makes the median absolute deviation of normal values their standard deviation: 1/Φ⁻¹(3/4). @source rousseeuw-croux-1993 (from memory) */
+export const MAD_TO_SIGMA = 1.4826;
+/** How many robust deviations from the median a value may lie before it is pulled in. @source huber-1981 (a usual choice, from memory) */
+export const PULL_AT = 2.5;
+/** Fewest values that can tell which of them stands apart. @source common-practice */
+export const ENOUGH_TO_JUDGE = 4;
+
+/**
+ * The middle value; between the two middle ones of an even number.
+ * @param values at least one. No range: order alone.
+ * @throws {DomainError} for no values, or one that is not finite
+ * @source definition
+ */
+export function median(values: readonly number[]): number {
+  demand('values', values.length, 'count', { min: 1 });
+  for (const value of values) demand('values', value, 'count', {});
+  const sorted = values.toSorted((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
+}
+
+/**
+ * A standard deviation that one wild value cannot move: 1.4826 × the median distance from the median.
+ * @param values at least one, any unit. For normal values it estimates σ; up to half may be wild.
+ * @throws {DomainError} for no values, or one that is not finite
+ * @source rousseeuw-croux-1993 (from memory)
+ */
+export function robustDeviation(values: readonly number[]): number {
+  const middle = median(values);
+  return MAD_TO_SIGMA * median(values.map((value) => Math.abs(value - middle)));
+}
+
+export interface PulledIn {
+  readonly values: readonly number[];
+  /** Places of the values that stood apart and were moved to the edge. */
+  readonly moved: readonly number[];
+}
+
+/**
+ * Values of which none lies further than 2.5 robust deviations from the median: those beyond are moved
+ * to that edge, so that one spoiled batch counts, but not for more than a poor one.
+ *
+ * @param values any number, one unit; fewer than four are left as they are
+ * @param least the deviation is never taken as smaller than this, same unit, so that equal readings do
+ *   not make the next one wild
+ * @throws {DomainError} for a value that is not finite, or a negative `least`
+ * @source huber-1981 (metric winsorizing, from memory)
+ */
+export function pullIn(values: readonly number[], least: number): PulledIn {
+  demand('least', least, 'count', { min: 0 });
+  if (values.length < ENOUGH_TO_JUDGE) return { values, moved: [] };
+  const middle = median(values);
+  const reach = PULL_AT * Math.max(robustDeviation(values), least);
+  const inside = values.map((value) => Math.min(middle + reach, Math.max(middle - reach, value)));
+  return { values: inside, moved: inside.flatMap((value, i) => (value === values[i] ? [] : [i])) };
+}

@@ -1,0 +1,135 @@
+import { DomainError } from '../domain-error.ts';
+import { firstOrder } from '../uncertainty/first-order.ts';
+import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
+
+/** A reading's standard uncertainty, SI, by its name; absent: taken as exact. */
+export type Doubts = Readonly<Partial<Record<keyof BatchWeighed, number>>>;
+
+/** A reading that would explain a contradiction, and how it would have to be off. */
+export interface Suspect {
+  readonly reading: keyof BatchWeighed;
+  /** What it would have to be changed by, SI. */
+  readonly by: number;
+  /** The same in its own standard uncertainties. */
+  readonly doubts: number;
+}
+
+export type Finding =
+  /** The mix is heavier than its parts could be without any gas. */
+  | 'heavier-than-airless'
+  /** The mix holds more gas than the foam brought. */
+  | 'more-air-than-foam'
+  /** More mass came out than went in. */
+  | 'gained-mass'
+  /** Mass is missing: spilled, left in the mixer, or mis-tared. */
+  | 'lost-mass'
+  /** The readings are too doubtful to say how much foam lived. */
+  | 'cannot-tell'
+  | 'consistent';
+
+export interface Verdict extends Reconciled {
+  readonly finding: Finding;
+  /** Standard uncertainties of the results, in their units. */
+  readonly u: Readonly<Record<'wetDensity' | 'yield' | 'survival' | 'air' | 'waterCement', number>>;
+  /** Of mass in less mass out, kg; undefined when that is. */
+  readonly uMissing: number | undefined;
+  /** The readings that would explain the finding, the likeliest first; empty when consistent. */
+  readonly suspects: readonly Suspect[];
+}
+
+/** How many standard uncertainties make a contradiction: a level of about 95 %. @source jcgm-100 6.2, 6.3 (k = 2) */
+export const CONTRADICTION = 2;
+/** Mass that may go missing in films on tools, as a share. @source common-practice */
+export const FILM = 0.01;
+/** The survival's standard uncertainty above which nothing is said of it. @source common-practice */
+export const TOO_DOUBTFUL = 0.25;
+
+/**
+ * Do the readings of a batch agree with each other, and if not, which one is most likely wrong?
+ *
+ * Each result's uncertainty is carried to first order. A survival more than two of them above 1 or
+ * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
+ * a film of 1 %. A single reading x explains a gap Δ of the result when it is off by Δ/|∂/∂x|; the
+ * likeliest is the one that has to be off by the fewest of its own uncertainties. No range is published.
+ *
+ * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units
+ * @throws {DomainError} as `reconcile`; a negative uncertainty
+ * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138
+ */
+export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict {
+  const found = reconcile(batch);
+  const names = (Object.keys(u) as (keyof BatchWeighed)[]).filter(
+    (name) => batch[name] !== undefined && (u[name] ?? 0) > 0,
+  );
+  const at = (pick: (r: Reconciled) => number | undefined) => {
+    const f = (x: readonly number[]) =>
+      pick(reconcile({ ...batch, ...Object.fromEntries(names.map((name, i) => [name, x[i]])) })) ??
+      Number.NaN;
+    try {
+      return firstOrder(
+        f,
+        names.map((name) => batch[name] as number),
+        names.map((name) => u[name]!),
+      );
+    } catch (error) {
+      if (!(error instanceof DomainError) || names.length === 0) throw error;
+      // A reading at the edge of what can be has no slope to carry its doubt along.
+      return { value: f(names.map((name) => batch[name] as number)), u: Infinity, parts: [] };
+    }
+  };
+  const survival = at((r) => r.survival);
+  const missing = found.missing === undefined ? undefined : at((r) => r.missing);
+  const { finding, gap, of } = contradiction(found, survival.u, missing?.u ?? 0);
+  const pick = of === 'missing' ? (r: Reconciled) => r.missing! : (r: Reconciled) => r.survival;
+  return {
+    ...found,
+    finding,
+    u: {
+      wetDensity: at((r) => r.wetDensity).u,
+      yield: at((r) => r.yield).u,
+      survival: survival.u,
+      air: at((r) => r.air).u,
+      waterCement: at((r) => r.waterCement).u,
+    },
+    uMissing: missing?.u,
+    suspects: of ? suspects(batch, names, u, pick, gap) : [],
+  };
+}
+
+function contradiction(found: Reconciled, u: number, uMissing: number) {
+  const none = { gap: 0, of: undefined };
+  if (found.survival < -CONTRADICTION * u)
+    return { finding: 'heavier-than-airless', gap: -found.survival, of: 'survival' } as const;
+  if (found.survival > 1 + CONTRADICTION * u)
+    return { finding: 'more-air-than-foam', gap: 1 - found.survival, of: 'survival' } as const;
+  const { missing = 0, massIn } = found;
+  if (missing < -CONTRADICTION * uMissing && missing < 0)
+    return { finding: 'gained-mass', gap: -missing, of: 'missing' } as const;
+  if (missing > Math.max(CONTRADICTION * uMissing, FILM * massIn))
+    return { finding: 'lost-mass', gap: -missing, of: 'missing' } as const;
+  if (u > TOO_DOUBTFUL) return { finding: 'cannot-tell', ...none } as const;
+  return { finding: 'consistent', ...none } as const;
+}
+
+function suspects(
+  batch: BatchWeighed & Particles,
+  names: readonly (keyof BatchWeighed)[],
+  u: Doubts,
+  pick: (r: Reconciled) => number,
+  gap: number,
+): Suspect[] {
+  const all = names.flatMap((reading) => {
+    const x = batch[reading] as number;
+    const step = Math.min(u[reading]! / 10, Math.abs(x) / 10) || u[reading]! / 10;
+    try {
+      const slope =
+        (pick(reconcile({ ...batch, [reading]: x + step })) - pick(reconcile(batch))) / step;
+      const by = gap / slope;
+      return Number.isFinite(by) ? [{ reading, by, doubts: Math.abs(by) / u[reading]! }] : [];
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      return [];
+    }
+  });
+  return all.sort((a, b) => a.doubts - b.doubts);
+}

@@ -1,0 +1,150 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { proportion } from '../../../src/core/mix/proportion.ts';
+import { type BatchWeighed, reconcile } from '../../../src/core/records/reconcile.ts';
+import { type Doubts, judgeBatch } from '../../../src/core/records/verdict.ts';
+
+/** A batch by core's own proportioning, of whose gas `survival` is left when the bucket is weighed. */
+function batch(survival: number, target = 600, over: Partial<BatchWeighed> = {}): BatchWeighed {
+  const mix = proportion({
+    volume: 0.04,
+    target: { wetDensity: target },
+    waterCement: 0.4,
+    foamDensity: 80,
+  });
+  const gas = mix.foamVolume * (1 - 80 / 1000);
+  const density = mix.mass / (mix.volume - (1 - survival) * gas);
+  return {
+    cement: mix.cement,
+    water: mix.water,
+    sand: 0,
+    foamVolume: mix.foamVolume,
+    foamDensity: 80,
+    foamAdded: 0,
+    baseAdded: 0,
+    tare: 0.85,
+    full: 0.85 + density * 0.02,
+    vessel: 0.02,
+    ...over,
+  };
+}
+
+const u: Doubts = {
+  cement: 0.01,
+  water: 0.01,
+  foamVolume: 0.0003,
+  foamDensity: 1,
+  full: 0.01,
+  tare: 0.01,
+  vessel: 0.0002,
+};
+
+const share = fc.double({ min: 0.3, max: 1, noNaN: true });
+const target = fc.double({ min: 350, max: 1600, noNaN: true });
+
+describe('what went in against what came out', () => {
+  test('finds the survival a batch was made with', () => {
+    fc.assert(
+      fc.property(share, target, (survival, density) => {
+        expect(reconcile(batch(survival, density)).survival).toBeCloseTo(survival, 9);
+      }),
+    );
+  });
+
+  test('volume without gas and gas make up the yield', () => {
+    fc.assert(
+      fc.property(share, target, (survival, density) => {
+        const r = reconcile(batch(survival, density));
+        expect(r.airless + r.gasFound).toBeCloseTo(r.yield, 12);
+        expect(r.air * r.yield).toBeCloseTo(r.gasFound, 12);
+        expect(r.planned).toBeCloseTo(density, 6);
+      }),
+    );
+  });
+
+  test('a heavier bucket means less gas, in every batch', () => {
+    fc.assert(
+      fc.property(share, fc.double({ min: 0.01, max: 2, noNaN: true }), (survival, more) => {
+        const b = batch(survival);
+        expect(reconcile({ ...b, full: b.full + more }).survival).toBeLessThan(
+          reconcile(b).survival,
+        );
+      }),
+    );
+  });
+
+  test('base mix added while correcting keeps its ratios', () => {
+    const b = batch(1);
+    const added = reconcile({ ...b, baseAdded: b.cement + b.water });
+    expect(added.massIn).toBeCloseTo(2 * (b.cement + b.water) + 80 * b.foamVolume, 9);
+    expect(added.waterCement).toBeLessThan(reconcile(b).waterCement);
+  });
+
+  test('worked by hand: 10 kg cement, 4 kg water, 30 L of foam at 80 g/L, weighed at 600', () => {
+    const r = reconcile(
+      batch(1, 600, { cement: 10, water: 4, foamVolume: 0.03, tare: 1, full: 13, vessel: 0.02 }),
+    );
+    expect(r.massIn).toBeCloseTo(16.4, 12);
+    expect(r.yield).toBeCloseTo(16.4 / 600, 12);
+    expect(r.airless).toBeCloseTo(10 / 3150 + 0.004 + 0.0024, 12);
+    expect(r.waterCement).toBeCloseTo(0.64, 12);
+  });
+});
+
+describe('the verdict', () => {
+  test('an ordinary batch is consistent', () => {
+    const v = judgeBatch(batch(0.93), u);
+    expect(v.finding).toBe('consistent');
+    expect(v.survival).toBeCloseTo(0.93, 9);
+    expect(v.u.survival).toBeGreaterThan(0.005);
+    expect(v.u.survival).toBeLessThan(0.05);
+    expect(v.suspects).toEqual([]);
+  });
+
+  test('more air than the foam brought is said, and the suspect explains it', () => {
+    const b = batch(1.2);
+    const v = judgeBatch(b, u);
+    expect(v.finding).toBe('more-air-than-foam');
+    const first = v.suspects[0]!;
+    const mended = { ...b, [first.reading]: (b[first.reading] as number) + first.by };
+    expect(reconcile(mended).survival).toBeLessThan(1.06);
+    expect(v.suspects.map(({ doubts }) => doubts)).toEqual(
+      v.suspects.map(({ doubts }) => doubts).toSorted((x, y) => x - y),
+    );
+  });
+
+  test('heavier than without any gas cannot be', () => {
+    const b = batch(0.5);
+    const airless = reconcile(b).airlessDensity;
+    const v = judgeBatch({ ...b, full: b.tare + airless * 1.2 * b.vessel }, u);
+    expect(v.finding).toBe('heavier-than-airless');
+  });
+
+  test('mass lost and mass gained are told apart', () => {
+    const b = batch(0.95);
+    const placed = reconcile(b).yield;
+    const out = (share: number, leftOver: number) =>
+      judgeBatch(
+        { ...b, placed: placed * share, leftOver },
+        { ...u, placed: 0.0002, leftOver: 0.01 },
+      ).finding;
+    expect(out(1, 0)).toBe('consistent');
+    expect(out(0.8, 0)).toBe('lost-mass');
+    expect(out(0.8, 0.2 * reconcile(b).massIn)).toBe('consistent');
+    expect(out(1.2, 0)).toBe('gained-mass');
+  });
+
+  test('readings too doubtful are not judged', () => {
+    expect(judgeBatch(batch(0.9), { ...u, foamVolume: 0.015 }).finding).toBe('cannot-tell');
+  });
+
+  test('a batch without doubts has none in its results', () => {
+    expect(judgeBatch(batch(0.9), {}).u.survival).toBe(0);
+  });
+});
+
+test('what cannot be is refused by name', () => {
+  expect(() => reconcile(batch(1, 600, { full: 0.8 }))).toThrow('full');
+  expect(() => reconcile(batch(1, 600, { foamDensity: 1000 }))).toThrow('no-gas');
+  expect(() => reconcile(batch(1, 600, { cement: 0 }))).toThrow('cement');
+});
