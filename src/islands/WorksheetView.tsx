@@ -1,6 +1,6 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Entry } from '../bench/entries.ts';
-import { enter, keep } from '../bench/store.ts';
+import { $kept, enter, keep } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { inputId, isShown, type Reading, readWorksheet } from './engine/read.ts';
 import { speaker } from './engine/say.ts';
@@ -8,6 +8,7 @@ import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
 import { LinesInput } from './parts/LinesInput.tsx';
+import { MomentInput } from './parts/MomentInput.tsx';
 import { NumberInput } from './parts/NumberInput.tsx';
 import { Results, worded } from './parts/Results.tsx';
 import { RowsInput } from './parts/RowsInput.tsx';
@@ -62,6 +63,17 @@ export function WorksheetView({ sheet, formulas }: Props) {
             reading={field}
             system={system}
             problems={id === typing.input ? [] : field.problems}
+            onEntry={onEntry(name)}
+            onLeave={typing.stop}
+          />
+        );
+      if (field.type === 'moment')
+        return (
+          <MomentInput
+            key={id}
+            id={id}
+            reading={field}
+            problem={problemAt(id)}
             onEntry={onEntry(name)}
             onLeave={typing.stop}
           />
@@ -184,18 +196,29 @@ function shownFields(reading: Reading) {
   return Object.entries(reading.fields).filter(([, { field }]) => isShown(field.when, chosen));
 }
 
-/** Puts the results a worksheet keeps on the bench, once anything in it is the reader's own. */
+/**
+ * Puts the results a worksheet keeps on the bench, once anything in it is the reader's own. Where two
+ * worksheets keep the same thing, the one that changed last has it.
+ */
 function useKeeping(sheet: AnyWorksheet, reading: Reading, answered: Answered | Unanswered) {
+  const before = useRef<Record<string, number | undefined>>({});
   useEffect(() => {
     for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
       const found = answered.ok ? answered.numbers[name] : undefined;
-      if (!reading.own || !found) keep(key, undefined);
-      else
-        keep(key, {
-          v: found.value,
-          ...(found.sure && { pm: found.sure.pm }),
+      const mine = reading.own && found ? found : undefined;
+      const known = name in before.current;
+      const changed = known && before.current[name] !== mine?.value;
+      before.current[name] = mine?.value;
+      const holder = $kept.get()[key]?.from;
+      if (holder !== undefined && holder !== sheet.question && !(changed && mine)) continue;
+      keep(
+        key,
+        mine && {
+          v: mine.value,
+          ...(mine.sure && { pm: mine.sure.pm }),
           from: sheet.question,
-        });
+        },
+      );
     }
   });
 }

@@ -38,6 +38,8 @@ export interface NumberField extends Common {
   readonly takes?: string;
   /** May stay empty. */
   readonly optional?: boolean;
+  /** A slider beside the text, between two values with their units, even in its logarithm: for “what if”. */
+  readonly slider?: { readonly from: string; readonly to: string };
   /** A short list of common values, offered as buttons. */
   readonly offers?: readonly { readonly label: string; readonly text: string }[];
 }
@@ -71,13 +73,20 @@ export interface LinesField<C extends Columns = Columns> extends Common {
   readonly most: number;
 }
 
+/** A date and a time of day where the reader is, in s after the start of 1970 by that clock. */
+export interface MomentField extends Common {
+  readonly type: 'moment';
+  /** As the open standard writes it: `2026-05-08T14:00`. */
+  readonly example: string;
+}
+
 export type Columns = Readonly<Record<string, NumberField>>;
-export type Field = NumberField | ChoiceField | RowsField | LinesField;
+export type Field = NumberField | ChoiceField | RowsField | LinesField | MomentField;
 export type Fields = Readonly<Record<string, Field>>;
 
 export type ValueOf<F> = F extends { type: 'number'; optional: true }
   ? number | undefined
-  : F extends { type: 'number' }
+  : F extends { type: 'number' | 'moment' }
     ? number
     : F extends { type: 'choice'; options: Readonly<Record<infer V, string>> }
       ? V
@@ -97,7 +106,10 @@ export const number = <const S extends NumberSpec>(kind: Kind, spec: S) =>
 
 /** A field that chooses one of several words. */
 export const choice = <const V extends string>(
-  spec: Omit<ChoiceField<V>, 'type' | 'example'> & { readonly example: NoInfer<V> },
+  spec: Omit<ChoiceField<V>, 'type' | 'example' | 'follows'> & {
+    readonly example: NoInfer<V>;
+    readonly follows?: Readonly<Record<string, NoInfer<V>>>;
+  },
 ): ChoiceField<V> => ({ type: 'choice', ...spec });
 
 /** A list of rows with the same fields in each. */
@@ -111,5 +123,11 @@ export const lines = <const C extends Columns>(
   spec: Omit<LinesField<C>, 'type'>,
 ): LinesField<C> => ({
   type: 'lines',
+  ...spec,
+});
+
+/** A date and a time of day by the reader's own clock. */
+export const moment = (spec: Omit<MomentField, 'type'>): MomentField => ({
+  type: 'moment',
   ...spec,
 });

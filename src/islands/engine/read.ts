@@ -13,12 +13,14 @@ import type {
   Field,
   Fields,
   LinesField,
+  MomentField,
   NumberField,
   RowsField,
   When,
 } from '../fields.ts';
 import { type AnyWorksheet, benchKey } from '../worksheet.ts';
 import { readLines } from './lines.ts';
+import { readMoment } from './moment.ts';
 import { outOfBounds, unread } from './problems.ts';
 import type { Say } from './say.ts';
 
@@ -77,7 +79,17 @@ export interface LinesReading {
   readonly problems: readonly string[];
 }
 
-export type FieldReading = CellReading | RowsReading | LinesReading;
+export interface MomentReading {
+  readonly type: 'moment';
+  readonly field: MomentField;
+  readonly origin: Origin;
+  readonly text: string;
+  /** In s after the start of 1970 by the reader's clock; undefined when there is none. */
+  readonly value: number | undefined;
+  readonly problem: string | undefined;
+}
+
+export type FieldReading = CellReading | RowsReading | LinesReading | MomentReading;
 
 export interface Reading {
   readonly fields: Readonly<Record<string, FieldReading>>;
@@ -231,6 +243,15 @@ function readLinesField(field: LinesField, entry: Entry | undefined, say: Say): 
   return { type: 'lines', field, origin, text, system, ...readLines(field, text, system, say) };
 }
 
+function readMomentField(field: MomentField, entry: Entry | undefined): MomentReading {
+  const own = entry?.t !== undefined;
+  const text = own ? entry.t! : field.example;
+  const value = readMoment(text);
+  const problem =
+    value === undefined ? `${field.label}: a date and a time of day are wanted.` : undefined;
+  return { type: 'moment', field, origin: own ? 'yours' : 'example', text, value, problem };
+}
+
 /** An example row as the entries it would be had the reader typed it. */
 export const exampleRow = (
   field: RowsField,
@@ -298,6 +319,7 @@ export function readWorksheet(
       if (field.type === 'choice') return [name, readChoice(field, entry, kept)];
       if (field.type === 'lines') return [name, readLinesField(field, entry, say)];
       if (field.type === 'rows') return [name, readRows(field, entry, say)];
+      if (field.type === 'moment') return [name, readMomentField(field, entry)];
       return [name, readNumber(field, entry, kept, say)];
     }),
   ) as Record<string, FieldReading>;
@@ -351,8 +373,9 @@ export function readWorksheet(
   };
 }
 
-function exampleValue(reading: CellReading): unknown {
+function exampleValue(reading: CellReading | MomentReading): unknown {
   if (reading.type === 'choice') return reading.value;
+  if (reading.type === 'moment') return readMoment(reading.field.example);
   const { field } = reading;
   const example = parseQuantity(field.example, field.kind, field.units?.metric);
   return example.ok ? example.value : undefined;

@@ -2,7 +2,7 @@ import type { Say } from '../engine/say.ts';
 
 interface Part {
   readonly name: string;
-  readonly fill: 'cement' | 'sand' | 'water' | 'foam';
+  readonly fill: 'cement' | 'binder' | 'sand' | 'filler' | 'pigment' | 'fibre' | 'water' | 'foam';
   /** m³ */
   readonly volume: number;
 }

@@ -2,6 +2,7 @@ import type { Entry, System } from '../../bench/entries.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { type NumberReading, unitChoices } from '../engine/read.ts';
 import { Origin } from './Origin.tsx';
+import { Slider } from './Slider.tsx';
 
 interface Props {
   readonly id: string;
@@ -84,6 +85,7 @@ export function NumberInput({ id, reading, entry, system, problem, onEntry, onLe
           </span>
         )}
       </div>
+      {field.slider && <Slider reading={reading} slider={field.slider} onText={type} />}
       {reading.echo && (
         <p class="echo" id={`${id}-echo`}>
           Read as {reading.echo}
