@@ -183,6 +183,15 @@ function entriesFor(sheet: AnyWorksheet): fc.Arbitrary<Entries> {
   const entry = (field: Fields[string]): fc.Arbitrary<Entry> => {
     if (field.type === 'choice')
       return fc.constantFrom(...Object.keys(field.options)).map((t) => ({ t }));
+    if (field.type === 'lines') {
+      const number = fc.double({ min: 0, max: 120, noNaN: true }).map((x) => x.toPrecision(3));
+      const line = fc
+        .array(number, { minLength: Object.keys(field.of).length, maxLength: 3 })
+        .map((cells) => cells.join('\t'));
+      const table = fc.array(line, { maxLength: 12 }).map((all) => all.join('\n'));
+      const mixed = fc.tuple(table, text).map((parts) => parts.join('\n'));
+      return fc.oneof(table, mixed, text, fc.constant(field.example)).map((t) => ({ t }));
+    }
     if (field.type === 'rows')
       return fc
         .array(

@@ -3,8 +3,10 @@ import { AIR_GAMMA } from './density.ts';
 
 /** Ambient pressure the pressure-test standard reckons with, Pa. @source asme-pcc-2 Appendix 501-II */
 export const PCC2_AMBIENT = 101_000;
-/** Energy of a kilogram of TNT in that standard, J. Others take 4.62 MJ (uc-berkeley-stored-energy). @source asme-pcc-2 eq. II-3 */
+/** Energy of a kilogram of TNT in that standard, J. @source asme-pcc-2 eq. II-3 */
 export const TNT_ENERGY = 4_266_920;
+/** Another figure in use for the same, J. @source uc-berkeley-stored-energy */
+export const TNT_ENERGY_BERKELEY = 4_620_000;
 /** Stored energy above which a vessel is called highly hazardous there, J. @source uc-berkeley-stored-energy */
 export const HIGH_HAZARD_ENERGY = 100_000;
 /** Scaled distance that keeps people whole, m/kg^(1/3). @source asme-pcc-2 eq. III-1 */

@@ -244,8 +244,12 @@ export default worksheet({
     glycerolShare: 'glycerol',
   },
   keeps: {
+    cement: 'mix.cement',
+    water: 'mix.water',
+    foamMass: 'mix.foamMass',
     wet: 'mix.planned',
     base: 'mix.baseDensity',
+    foamVolume: 'mix.foamVolume',
     loadMass: 'mix.loadMass',
     loadCement: 'mix.loadCement',
     loadWater: 'mix.loadWater',

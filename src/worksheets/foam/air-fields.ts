@@ -1,0 +1,55 @@
+import { number } from '../../islands/fields.ts';
+
+export const GAUGE = { metric: 'bar', us: 'psi' } as const;
+export const AIR_FLOW = { metric: 'L/min', us: 'cfm' } as const;
+export const AIR_VOLUME = { metric: 'L', us: 'ft3' } as const;
+
+/** The vessel of air, and the air around it: shared by what is reckoned about either. */
+export const vesselFields = {
+  vessel: number('volume', {
+    label: 'Receiver’s volume',
+    example: '24 L',
+    min: '0.1 L',
+    max: '10 m3',
+    units: { metric: 'L', us: 'gal' },
+    bench: 'air.receiver',
+  }),
+  full: number('pressure', {
+    label: 'Full, by its gauge',
+    help: 'No more than the vessel is marked for.',
+    example: '8 bar',
+    min: '0.01 bar',
+    max: '40 bar',
+    units: GAUGE,
+    bench: 'air.full',
+  }),
+  low: number('pressure', {
+    label: 'Lowest gauge pressure that still serves',
+    example: '4 bar',
+    min: '0 bar',
+    max: '40 bar',
+    units: GAUGE,
+    bench: 'air.low',
+  }),
+};
+
+export const aroundFields = {
+  atmosphere: number('pressure', {
+    label: 'Pressure of the air around',
+    help: 'Absolute. About 12 % less for each 1000 m (3300 ft) of height.',
+    example: '1013 mbar',
+    min: '0.5 bar',
+    max: '1.1 bar',
+    units: { metric: 'mbar', us: 'psi' },
+    bench: 'air.atmosphere',
+    folded: true,
+  }),
+  temperature: number('temperature', {
+    label: 'Temperature of the air',
+    example: '20 °C',
+    min: '-20 °C',
+    max: '60 °C',
+    bench: 'air.temperature',
+    folded: true,
+  }),
+};

@@ -1,0 +1,180 @@
+import { dryAirDensity, FREE_AIR } from '../../core/air/density.ts';
+import { effectiveArea, orificeFlow, ROUNDED, SHARP_EDGED } from '../../core/air/orifice.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { OrificePlot } from '../shared/OrificePlot.tsx';
+import { AIR_FLOW, aroundFields, GAUGE } from './air-fields.ts';
+
+const SQUARE_MM = { metric: 'mm2', us: 'mm2' } as const;
+const DISCHARGE = { sharp: SHARP_EDGED, rounded: ROUNDED } as const;
+
+export default worksheet({
+  id: 'air-orifice',
+  question: 'How much air passes the hole or the valve?',
+  fields: {
+    way: choice({
+      label: 'What do you know?',
+      options: {
+        size: 'The hole’s diameter',
+        measured: 'A flow I measured through it',
+      },
+      example: 'size',
+      bench: 'air.orificeKnown',
+    }),
+    diameter: number('length', {
+      label: 'Diameter of the hole',
+      example: '1.2 mm',
+      min: '0.05 mm',
+      max: '50 mm',
+      units: { metric: 'mm', us: 'in' },
+      bench: 'air.diameter',
+      when: { way: ['size'] },
+    }),
+    edge: choice({
+      label: 'Its entry',
+      options: { sharp: 'sharp-edged', rounded: 'well rounded', own: 'I know its coefficient' },
+      example: 'sharp',
+      bench: 'air.edge',
+      when: { way: ['size'] },
+    }),
+    coefficient: number('ratio', {
+      label: 'Discharge coefficient',
+      example: '0.8',
+      min: '0.01',
+      max: '1',
+      units: { metric: '1', us: '1' },
+      bench: 'air.coefficient',
+      when: { way: ['size'], edge: ['own'] },
+    }),
+    measured: number('flow', {
+      label: 'Free air measured',
+      help: 'At the pressures below: the time to fill a bag or an upturned bucket of known volume.',
+      example: '33 L/min',
+      min: '0 L/min',
+      max: '1000 m3/h',
+      units: AIR_FLOW,
+      bench: 'air.measured',
+      when: { way: ['measured'] },
+    }),
+    before: number('pressure', {
+      label: 'Gauge pressure before it',
+      example: '3 bar',
+      min: '0 bar',
+      max: '40 bar',
+      units: GAUGE,
+      bench: 'air.before',
+    }),
+    after: number('pressure', {
+      label: 'Gauge pressure after it',
+      help: 'What the lance holds up; 0 for a hole into the open.',
+      example: '1 bar',
+      min: '0 bar',
+      max: '40 bar',
+      units: GAUGE,
+      bench: 'air.after',
+    }),
+    ...aroundFields,
+  },
+  work: (v) => {
+    const upstream = v.before + v.atmosphere;
+    const downstream = v.after + v.atmosphere;
+    const passage = { upstream, downstream, temperature: v.temperature };
+    const freeDensity = dryAirDensity(FREE_AIR);
+    const geometric = (Math.PI / 4) * v.diameter ** 2;
+    const coefficient = v.edge === 'own' ? v.coefficient : DISCHARGE[v.edge];
+    const area =
+      v.way === 'size'
+        ? coefficient * geometric
+        : effectiveArea({ ...passage, massFlow: v.measured * freeDensity });
+    const at = (outlet: number) =>
+      area > 0
+        ? orificeFlow({ ...passage, downstream: outlet, area, dischargeCoefficient: 1 })
+        : undefined;
+    const flow = at(downstream);
+    return {
+      area,
+      coefficient,
+      freeAir: (flow?.massFlow ?? 0) / freeDensity,
+      choked: flow?.choked ?? false,
+      throat: flow?.throat.temperature ?? v.temperature,
+      upstream,
+      at: (outlet: number) => (at(outlet)?.massFlow ?? 0) / freeDensity,
+    };
+  },
+  results: {
+    freeAir: { label: 'Free air', kind: 'flow', of: (r) => r.freeAir, units: AIR_FLOW },
+    area: {
+      label: 'Area that counts, Cd A',
+      kind: 'area',
+      of: (r) => r.area,
+      units: SQUARE_MM,
+      note: 'the same at every pressure, while the valve is not touched',
+    },
+    throat: {
+      label: 'Air in the narrowest place',
+      kind: 'temperature',
+      of: (r) => r.throat,
+    },
+  },
+  judge: ({ choked, freeAir, throat }, _, say) => {
+    const flow = say(freeAir, 'flow', { units: AIR_FLOW });
+    if (freeAir === 0)
+      return { verdict: 'look', say: 'No air flows: the pressure is the same on both sides.' };
+    const ice =
+      throat < 273.15
+        ? ` Its narrowest place is at ${say(throat, 'temperature', { significant: 2 })}: moisture may freeze there, so drain the receiver first.`
+        : '';
+    return choked
+      ? {
+          verdict: 'good',
+          say: `${flow}, choked: only the pressure before the hole sets the flow, so what the lance does behind it changes nothing. A steady foam wants it so.${ice}`,
+        }
+      : {
+          verdict: 'look',
+          say: `${flow}, not choked: every change of pressure in the lance changes the air. For a steady foam use a smaller hole and more pressure before it.${ice}`,
+        };
+  },
+  notes: (_, { way, edge }) => [
+    way === 'measured'
+      ? 'A needle valve is a hole whose size nobody knows: one measured flow finds its Cd A at that setting of the needle.'
+      : edge === 'own'
+        ? 'The coefficient is yours.'
+        : `Taken: Cd ${edge === 'sharp' ? '0.61, sharp-edged; choked it rises towards 0.8 to 0.9, so the flow may be a third more' : '0.97, well rounded'} (from memory). A measured flow is better.`,
+  ],
+  folded: 'The air around',
+  blames: { downstream: 'after', upstream: 'before', area: 'diameter', massFlow: 'measured' },
+  keeps: { freeAir: 'air.flow', area: 'air.effectiveArea' },
+  working: [
+    {
+      tex: String.raw`\frac{p_2}{p_1} \le \left(\frac{2}{\gamma+1}\right)^{\gamma/(\gamma-1)} = 0.528`,
+      put: (v, { choked, upstream }) =>
+        `p₂ ÷ p₁ = ${((v.after + v.atmosphere) / upstream).toFixed(3)}, absolute: ${choked ? 'choked' : 'not choked'}`,
+    },
+    {
+      tex: String.raw`\dot m = C_d A\,\frac{p_1}{\sqrt{R\,T_1}}\sqrt{\gamma}\left(\frac{2}{\gamma+1}\right)^{\frac{\gamma+1}{2(\gamma-1)}}`,
+      put: (_, { choked, area, freeAir }, say) =>
+        choked
+          ? `Cd A = ${say(area, 'area', { units: SQUARE_MM })}, so ${say(freeAir, 'flow', { units: AIR_FLOW })} of free air`
+          : `Not choked, so the next line holds: ${say(freeAir, 'flow', { units: AIR_FLOW })}`,
+    },
+    {
+      tex: String.raw`\dot m = C_d A\,\frac{p_1}{\sqrt{R\,T_1}}\sqrt{\frac{2\gamma}{\gamma-1}\left(r^{2/\gamma} - r^{(\gamma+1)/\gamma}\right)},\quad r = \frac{p_2}{p_1}`,
+      put: (_, { choked, freeAir }, say) =>
+        choked
+          ? 'For flows that are not choked.'
+          : `${say(freeAir, 'flow', { units: AIR_FLOW })} of free air, 20 °C and 1 bar absolute`,
+    },
+  ],
+  figure: ({ values, result, say }) => (
+    <OrificePlot
+      at={result.at}
+      upstream={result.upstream}
+      atmosphere={values.atmosphere}
+      after={values.after}
+      say={say}
+    />
+  ),
+  cautions: ['compressed-air-jet', 'pressurised-vessel'],
+  defers: ['The makers of valve, hose and lance say what pressure each may bear.'],
+  sources: ['compressible-flow-wiki', 'orifice-tutorial', 'api-520', 'iso-1217', 'common-practice'],
+});

@@ -1,0 +1,177 @@
+import { FREE_AIR } from '../../core/air/density.ts';
+import { foamMaking, freeAirForFoam } from '../../core/air/foam-air.ts';
+import { compressorBalance, receiverContents } from '../../core/air/receiver.ts';
+import { foamDensity } from '../../core/foam/density.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { STORED_SOURCES, storedAt, storedResults, storedWords } from '../shared/stored.ts';
+import { AIR_FLOW, AIR_VOLUME, aroundFields, vesselFields } from './air-fields.ts';
+
+const MINUTES = { metric: 'min', us: 'min' } as const;
+
+export default worksheet({
+  id: 'air-supply',
+  question: 'Is there air enough for the foam?',
+  fields: {
+    foamVolume: number('volume', {
+      label: 'Foam wanted',
+      example: '75.9 L',
+      min: '0.1 L',
+      max: '100 m3',
+      units: LITRES,
+      takes: 'mix.foamVolume',
+    }),
+    foamDensity: number('density', {
+      label: 'Foam density',
+      example: '80 g/L',
+      min: '5 g/L',
+      max: '500 g/L',
+      units: FOAM,
+      takes: 'foam.density',
+      bench: 'mix.foamDensity',
+    }),
+    airFlow: number('flow', {
+      label: 'Free air through the lance',
+      example: '33 L/min',
+      min: '0.1 L/min',
+      max: '1000 m3/h',
+      units: AIR_FLOW,
+      takes: 'air.flow',
+    }),
+    delivery: number('flow', {
+      label: 'Free air the compressor delivers',
+      help: 'Its free air delivery at working pressure, not the larger figure of displacement printed beside it. 0 for none.',
+      example: '100 L/min',
+      min: '0 L/min',
+      max: '1000 m3/h',
+      units: AIR_FLOW,
+      bench: 'air.delivery',
+    }),
+    ...vesselFields,
+    ...aroundFields,
+  },
+  work: (v) => {
+    const { expansion } = foamDensity({ tare: 0, full: v.foamDensity, vessel: 1 });
+    const around = { pressure: v.atmosphere, temperature: v.temperature };
+    const freeAir = freeAirForFoam({ foamVolume: v.foamVolume, expansion, air: around });
+    const making = foamMaking({ freeAir, airFlow: v.airFlow, foamVolume: v.foamVolume, expansion });
+    const contents = receiverContents({
+      vessel: v.vessel,
+      high: v.full + v.atmosphere,
+      low: v.low + v.atmosphere,
+      temperature: v.temperature,
+      free: FREE_AIR,
+    });
+    // The careful figure: a draw so fast that the air left behind is cold.
+    const held = contents.fast;
+    const balance =
+      v.delivery > 0
+        ? compressorBalance({ demand: v.airFlow, delivery: v.delivery, contents: held })
+        : undefined;
+    const short = v.airFlow - v.delivery;
+    const lasts = short > 0 ? held / short : undefined;
+    return {
+      freeAir,
+      making,
+      contents,
+      balance,
+      lasts,
+      enough: lasts === undefined || lasts >= making.time,
+      stored: storedAt({ vessel: v.vessel, gauge: v.full }),
+    };
+  },
+  results: {
+    freeAir: {
+      label: 'Free air the foam takes',
+      kind: 'volume',
+      of: (r) => r.freeAir,
+      units: AIR_VOLUME,
+    },
+    time: {
+      label: 'Time to make it',
+      kind: 'time',
+      of: (r) => r.making.time,
+      units: MINUTES,
+      answer: true,
+    },
+    solution: {
+      label: 'Solution the lance must get',
+      kind: 'flow',
+      of: (r) => r.making.solutionFlow,
+      units: { metric: 'L/min', us: 'gpm' },
+    },
+    duty: {
+      label: 'Share of the time the compressor runs',
+      kind: 'ratio',
+      of: ({ balance }) => balance && Math.min(1, balance.duty),
+      units: PERCENT,
+      significant: 2,
+    },
+    held: {
+      label: 'Free air in the receiver, drawn fast',
+      kind: 'volume',
+      of: ({ contents }) => contents.fast,
+      units: AIR_VOLUME,
+    },
+    heldSlow: {
+      label: 'the same, drawn slowly',
+      kind: 'volume',
+      of: ({ contents }) => contents.slow,
+      units: AIR_VOLUME,
+    },
+    lasts: {
+      label: 'Receiver covers the shortage for',
+      kind: 'time',
+      of: (r) => r.lasts,
+      units: MINUTES,
+    },
+    refill: {
+      label: 'Compressor fills it again in',
+      kind: 'time',
+      of: ({ balance }) => balance?.recovers,
+      units: MINUTES,
+    },
+    ...storedResults,
+  },
+  judge: ({ making, lasts, enough, balance }, v, say) => {
+    const time = say(making.time, 'time', { units: MINUTES, significant: 2 });
+    if (!enough)
+      return {
+        verdict: 'stop',
+        say: `The foam takes ${time} to make and the air lasts ${say(lasts ?? 0, 'time', { units: MINUTES, significant: 2 })}. Foam made while the pressure falls changes as it comes: make it in parts, with the pressure back up each time, or give less air and wait longer.`,
+      };
+    if (lasts !== undefined)
+      return {
+        verdict: 'look',
+        say: `The receiver covers it: ${time} to make, ${say(lasts, 'time', { units: MINUTES, significant: 2 })} of air. Put a regulator between, or the foam grows wetter as the pressure falls.`,
+      };
+    return {
+      verdict: 'good',
+      say: `${time} to make, and the compressor keeps up, running ${say(balance?.duty ?? 0, 'ratio', { units: PERCENT, significant: 2 })} of the time for ${say(v.airFlow, 'flow', { units: AIR_FLOW })}.`,
+    };
+  },
+  notes: (r, _, say) => [
+    storedWords(r, say),
+    'Free air is air at 20 °C and 1 bar absolute, as compressors are rated.',
+  ],
+  folded: 'The air around',
+  blames: { demand: 'airFlow', high: 'full' },
+  working: [
+    {
+      tex: String.raw`V_{\text{air}} = F\left(1 - \frac{1}{E}\right)\frac{p\,T_0}{p_0\,T}`,
+      put: (v, { freeAir }, say) =>
+        `${say(v.foamVolume, 'volume', { units: LITRES })} of foam hold ${say(freeAir, 'volume', { units: AIR_VOLUME })} of free air: ${say(freeAir / v.foamVolume, 'count')} litres a litre`,
+    },
+    {
+      tex: String.raw`t = \frac{V_{\text{air}}}{Q} \qquad V_{\text{held}} = \frac{V\,p_1}{p_0}\left[1 - \left(\frac{p_2}{p_1}\right)^{1/\gamma}\right]`,
+      put: (v, { making, contents }, say) =>
+        `t = ${say(making.time, 'time', { units: MINUTES })} at ${say(v.airFlow, 'flow', { units: AIR_FLOW })}; the receiver gives ${say(contents.fast, 'volume', { units: AIR_VOLUME })} drawn fast and ${say(contents.slow, 'volume', { units: AIR_VOLUME })} drawn slowly`,
+    },
+  ],
+  cautions: ['pressurised-vessel', 'compressed-air-jet'],
+  defers: [
+    'The vessel’s marking and the pressure-equipment law of the place outrank every figure here.',
+  ],
+  sources: ['compressed-air-states', 'iso-1217', ...STORED_SOURCES, 'common-practice'],
+});

@@ -1,0 +1,42 @@
+import { number } from '../../islands/fields.ts';
+import { DENSITY, FOAM } from '../shared/amounts.ts';
+
+/** The batch a foam is for, as other worksheets have planned it; seldom typed here. */
+export const batchFields = {
+  foamDensity: number('density', {
+    label: 'Foam density when made',
+    example: '80 g/L',
+    min: '5 g/L',
+    max: '500 g/L',
+    units: FOAM,
+    takes: 'foam.density',
+    bench: 'mix.foamDensity',
+    folded: true,
+  }),
+  target: number('density', {
+    label: 'Planned wet density',
+    example: '600 kg/m3',
+    min: '10 kg/m3',
+    max: '4000 kg/m3',
+    units: DENSITY,
+    takes: 'mix.planned',
+    folded: true,
+  }),
+  baseDensity: number('density', {
+    label: 'Base mix density',
+    example: '1951 kg/m3',
+    min: '10 kg/m3',
+    max: '10000 kg/m3',
+    units: DENSITY,
+    takes: 'mix.baseDensity',
+    folded: true,
+  }),
+  mass: number('mass', {
+    label: 'Mix in one load',
+    example: '21.02 kg',
+    min: '0.01 kg',
+    max: '100 t',
+    takes: 'mix.loadMass',
+    folded: true,
+  }),
+};

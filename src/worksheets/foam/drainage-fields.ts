@@ -1,0 +1,128 @@
+import { lines, number } from '../../islands/fields.ts';
+import { FOAM, LITRES, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+
+const MINUTES = { metric: 'min', us: 'min' } as const;
+const SMALL_MASS = { metric: 'kg', us: 'oz' } as const;
+const HEIGHT = { metric: 'mm', us: 'in' } as const;
+
+const time = number('time', {
+  label: 'Time since the foam was made',
+  example: '2 min',
+  min: '0 min',
+  max: '3 d',
+  units: MINUTES,
+});
+const HELP =
+  'Type them, or paste two columns from a table. A time may be 1:30, and a unit may stand behind a number.';
+const MOST = 60;
+
+/** How the liquid is measured, and the readings in that measure. */
+export const drainageFields = {
+  foamMass: number('mass', {
+    label: 'Foam in the vessel when the clock started',
+    example: '1.6 kg',
+    min: '0.001 kg',
+    max: '1000 kg',
+    when: { measure: ['mass'] },
+  }),
+  foamVolume: number('volume', {
+    label: 'Foam in the vessel when the clock started',
+    example: '2 L',
+    min: '1 mL',
+    max: '10 m3',
+    units: LITRES,
+    when: { measure: ['volume'] },
+  }),
+  foamHeight: number('length', {
+    label: 'Height of the foam when the clock started',
+    example: '240 mm',
+    min: '5 mm',
+    max: '10 m',
+    units: HEIGHT,
+    when: { measure: ['height'] },
+  }),
+  foamDensity: number('density', {
+    label: 'Foam density',
+    help: 'It says how much liquid the foam held.',
+    example: '80 g/L',
+    min: '5 g/L',
+    max: '500 g/L',
+    units: FOAM,
+    takes: 'foam.density',
+    bench: 'mix.foamDensity',
+  }),
+  byMass: lines({
+    label: 'Readings',
+    help: HELP,
+    most: MOST,
+    example: '2\t0.04\n4\t0.12\n6\t0.20\n8\t0.28\n10\t0.38\n15\t0.57\n20\t0.75\n30\t0.98',
+    when: { measure: ['mass'] },
+    of: {
+      time,
+      drained: number('mass', {
+        label: 'Liquid run out by then',
+        example: '0.04 kg',
+        min: '0 kg',
+        units: SMALL_MASS,
+      }),
+    },
+  }),
+  byVolume: lines({
+    label: 'Readings',
+    help: HELP,
+    most: MOST,
+    example: '2\t4\n4\t12\n6\t20\n8\t28\n10\t38\n15\t57\n20\t75\n30\t98',
+    when: { measure: ['volume'] },
+    of: {
+      time,
+      drained: number('volume', {
+        label: 'Liquid below the foam',
+        example: '4 mL',
+        min: '0 mL',
+        units: SMALL_VOLUME,
+      }),
+    },
+  }),
+  byHeight: lines({
+    label: 'Readings',
+    help: HELP,
+    most: MOST,
+    example: '4\t1.5\n6\t2.5\n8\t3.5\n10\t4.5\n15\t7\n20\t9\n30\t12\n45\t14.5',
+    when: { measure: ['height'] },
+    of: {
+      time,
+      drained: number('length', {
+        label: 'Height of clear liquid',
+        example: '4 mm',
+        min: '0 mm',
+        units: HEIGHT,
+      }),
+    },
+  }),
+  byShare: lines({
+    label: 'Readings',
+    help: HELP,
+    most: MOST,
+    example: '2\t2.5\n4\t7.5\n6\t12.5\n8\t17.5\n10\t24\n15\t36\n20\t47\n30\t61',
+    when: { measure: ['share'] },
+    of: {
+      time,
+      drained: number('ratio', {
+        label: 'Share of the liquid drained',
+        example: '5 %',
+        min: '0 %',
+        max: '100 %',
+        units: PERCENT,
+      }),
+    },
+  }),
+  error: number('ratio', {
+    label: 'Error of one reading, as a share of all the liquid',
+    help: 'One part in a hundred is about a millilitre in a jar that holds 100.',
+    example: '1 %',
+    min: '0.05 %',
+    max: '20 %',
+    units: PERCENT,
+    folded: true,
+  }),
+};

@@ -1,0 +1,231 @@
+import { DomainError } from '../../core/domain-error.ts';
+import { foamDensity, SOLUTION_DENSITY } from '../../core/foam/density.ts';
+import { fitDrainage } from '../../core/foam/drainage.ts';
+import type { Drainage } from '../../core/foam/drainage-curve.ts';
+import { drainedByHeight, drainedByMass, drainedByVolume } from '../../core/foam/drained.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { choice } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DrainagePlot } from '../shared/DrainagePlot.tsx';
+import { drainageFields } from './drainage-fields.ts';
+
+const MINUTE = 60;
+const PERCENT = { metric: '%', us: '%' } as const;
+const MINUTES = { metric: 'min', us: 'min' } as const;
+
+const WHY = {
+  'too-few-readings':
+    'Four readings after the start, at three times or more, are the least a curve can be found from. Read on, and add them.',
+  'liquid-returns':
+    'The liquid goes down between two readings by more than they can err. Liquid does not climb back into foam: look for a slip of the pen, or a leak.',
+  'no-rise':
+    'The readings differ by no more than they can err: nothing has drained yet, or everything had by the first. Read over a longer time, or begin sooner.',
+  'no-single-curve':
+    'No curve of this form comes nearest to these readings. Look for a slip in them.',
+  'curve-not-fixed':
+    'A curve can be laid through these readings, but so can very different ones. Read on until at least a quarter has drained.',
+} as const;
+
+export default worksheet({
+  id: 'drainage',
+  question: 'How fast does my foam drain?',
+  fields: {
+    measure: choice({
+      label: 'What do you read?',
+      options: {
+        mass: 'The liquid that has run out, weighed',
+        volume: 'The liquid below the foam, by volume',
+        height: 'Its height in a straight-sided jar',
+        share: 'The share drained, worked out already',
+      },
+      example: 'mass',
+      bench: 'foam.drainageMeasure',
+    }),
+    ...drainageFields,
+  },
+  work: (v) => {
+    const { expansion } = foamDensity({ tare: 0, full: v.foamDensity, vessel: 1 });
+    const readings = {
+      mass: () =>
+        v.byMass.map((r) =>
+          share(r.time, () => drainedByMass({ drained: r.drained, foam: v.foamMass }), 'byMass'),
+        ),
+      volume: () =>
+        v.byVolume.map((r) =>
+          share(
+            r.time,
+            () => drainedByVolume({ drained: r.drained, foam: v.foamVolume, expansion }),
+            'byVolume',
+          ),
+        ),
+      height: () =>
+        v.byHeight.map((r) =>
+          share(
+            r.time,
+            () => drainedByHeight({ drained: r.drained, foam: v.foamHeight, expansion }),
+            'byHeight',
+          ),
+        ),
+      share: () => v.byShare,
+    }[v.measure]();
+    const fit = fitDrainage({ readings, readingError: v.error });
+    const line = !fit.supported && fit.because === 'no-curvature' ? fit : undefined;
+    const curve: Drainage | undefined = fit.supported ? fit.curve : line?.straight;
+    return { readings, fit, line, curve };
+  },
+  results: {
+    quarter: {
+      label: 'A quarter has drained after',
+      kind: 'time',
+      of: ({ fit }) => (fit.supported ? fit.quarterTime.value : undefined),
+      units: MINUTES,
+    },
+    half: {
+      label: 'Half has drained after',
+      kind: 'time',
+      of: ({ fit }) => (fit.supported ? fit.halfTime.value : undefined),
+      units: MINUTES,
+      answer: true,
+    },
+    perMinute: {
+      label: 'Drained a minute, at first',
+      kind: 'ratio',
+      of: ({ fit, line }) =>
+        fit.supported
+          ? (0.25 * MINUTE) / fit.quarterTime.value
+          : line && line.straight.rate * MINUTE,
+      units: PERCENT,
+      significant: 2,
+      note: 'the mean until a quarter has drained, or the line where there is no curve',
+    },
+    exponent: {
+      label: 'Exponent n',
+      kind: 'count',
+      of: ({ fit }) => (fit.supported ? fit.exponent.value : undefined),
+    },
+    constant: {
+      label: 'Constant c, for t in minutes',
+      kind: 'count',
+      of: ({ fit }) =>
+        fit.supported ? (fit.halfTime.value / MINUTE) ** fit.exponent.value : undefined,
+    },
+    scatter: {
+      label: 'Readings scatter about the curve by',
+      kind: 'ratio',
+      of: ({ fit }) => (fit.supported ? fit.scatter : undefined),
+      units: PERCENT,
+      significant: 2,
+    },
+  },
+  judge: ({ fit, line }, _, say) => {
+    if (line)
+      return {
+        verdict: 'look',
+        say: `A straight line does as well as a curve: so far ${say(line.straight.rate * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} of the liquid runs out each minute (95 % sure between ${say(line.straight.low * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} and ${say(line.straight.high * MINUTE, 'ratio', { units: PERCENT, significant: 2 })}). Trust it to ${say(line.upTo, 'time', { units: MINUTES, significant: 2 })} and no further; read on to see the bend.`,
+      };
+    if (!fit.supported) return { verdict: 'stop', say: WHY[fit.because as keyof typeof WHY] };
+    if (fit.notes.some(({ code }) => code === 'poor-fit'))
+      return {
+        verdict: 'look',
+        say: `The readings lie ${say(fit.scatter, 'ratio', { units: PERCENT, significant: 2 })} off the curve on average, more than three times what a reading can err: this foam does not drain along a curve of this form. Go by the readings themselves.`,
+      };
+    const { low, high } = fit.quarterTime;
+    const about = `A quarter of the liquid is gone between ${say(low, 'time', { units: MINUTES, significant: 2 })} and ${say(high, 'time', { units: MINUTES, significant: 2 })} after making.`;
+    return fit.notes.some(({ code, of }) => code === 'beyond-readings' && of === 'quarterTime')
+      ? {
+          verdict: 'look',
+          say: `${about} That is later than your last reading: it rests on the shape of the curve.`,
+        }
+      : { verdict: 'good', say: `${about} Have the foam in the mix well before that.` };
+  },
+  notes: ({ fit }) => [
+    ...(fit.supported &&
+    fit.notes.some(({ code, of }) => code === 'beyond-readings' && of === 'halfTime')
+      ? ['The half time lies beyond the last reading and rests on the shape of the curve.']
+      : []),
+    'Deep foam drains more slowly than shallow: read it in the vessel it will stand in, filled as high.',
+  ],
+  refusals: {
+    'more-than-the-foam-held': (e, say) =>
+      `${say(e.value, e.kind)} has drained, but the foam held only ${say(e.allowed.max ?? 0, e.kind)} of liquid. Check the foam’s amount and density, and the empty weight of the jar.`,
+  },
+  folded: 'How well a reading is made',
+  keeps: {
+    half: 'foam.halfTime',
+    exponent: 'foam.drainageExponent',
+    perMinute: 'foam.drainageRate',
+  },
+  working: [
+    {
+      tex: String.raw`v(t) = \frac{t^n}{c + t^n}`,
+      put: (_, { fit }) =>
+        fit.supported
+          ? `v = tⁿ ÷ (c + tⁿ) with n = ${fit.exponent.value.toFixed(2)} (95 % sure between ${fit.exponent.low.toFixed(2)} and ${fit.exponent.high.toFixed(2)}) and c = ${((fit.halfTime.value / MINUTE) ** fit.exponent.value).toPrecision(3)} for t in minutes, by least squares on ${fit.readings} readings`
+          : 'No curve of this form is fitted.',
+    },
+    {
+      tex: String.raw`t_{50} = c^{1/n} \qquad t_{25} = (c/3)^{1/n}`,
+      put: (_, { fit }, say) =>
+        fit.supported
+          ? `t₅₀ = ${say(fit.halfTime.value, 'time', { units: MINUTES })}, t₂₅ = ${say(fit.quarterTime.value, 'time', { units: MINUTES })}`
+          : 'No half time without a curve.',
+    },
+  ],
+  figure: ({ values, result, say }) => (
+    <DrainagePlot
+      readings={result.readings}
+      fit={result.fit}
+      curve={result.curve}
+      foamDensity={values.foamDensity}
+      solutionDensity={SOLUTION_DENSITY}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'How sure it is, at 95 %',
+      columns: ['', 'Best', 'From', 'To'],
+      rows: ({ fit }, _, say) =>
+        fit.supported
+          ? [
+              bounds('A quarter drained', fit.quarterTime, say),
+              bounds('Half drained', fit.halfTime, say),
+              [
+                'Exponent n',
+                ...[fit.exponent.value, fit.exponent.low, fit.exponent.high].map((n) =>
+                  say(n, 'count'),
+                ),
+              ],
+            ]
+          : [],
+    },
+  ],
+  cautions: ['glycerol-and-concentrate'],
+  defers: [
+    'The curve is a fit, not a law: your own readings outrank it, and it ends where they end.',
+  ],
+  sources: [
+    'food-foam-drainage',
+    'gavin-lm',
+    'benson-1973',
+    'mukunda-2016',
+    'usda-stp-8-3',
+    'common-practice',
+  ],
+});
+
+/** A reading as a share, with a refusal laid on the box it was typed in. */
+function share(time: number, drained: () => number, field: string) {
+  try {
+    return { time, drained: drained() };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    const { value, kind, allowed, because } = error;
+    throw new DomainError({ quantity: field, value, kind, allowed, because });
+  }
+}
+
+const bounds = (name: string, of: { value: number; low: number; high: number }, say: Say) => [
+  name,
+  ...[of.value, of.low, of.high].map((t) => say(t, 'time', { units: MINUTES })),
+];

@@ -1,0 +1,203 @@
+import { concentrateShare, DILUTIONS, type Dilution } from '../../core/foam/dilution.ts';
+import { foamingSolution, MEASURED_WATER_DENSITY } from '../../core/foam/solution.ts';
+import { soapLost } from '../../core/water/soap.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { solutionFields } from './solution-fields.ts';
+
+/** Make-up above which the chemistry alone makes soap the wrong agent for this water. Common practice, no source. */
+const MUCH_MAKE_UP = 0.2;
+
+export default worksheet({
+  id: 'foaming-solution',
+  question: 'What goes into the foaming solution?',
+  fields: solutionFields,
+  work: (v) => {
+    const stated =
+      { 'parts-water': v.partsWater, 'one-in': v.oneIn }[v.convention as string] ?? v.percent;
+    const lost = v.kind === 'soap' ? soapLost({ hardness: v.hardness, soap: v.soap }) : undefined;
+    const mixed = (convention: Dilution, number: number) =>
+      foamingSolution({
+        foamVolume: v.foamVolume,
+        foamDensity: v.foamDensity,
+        dilution: { convention, stated: number },
+        glycerolShare: v.glycerol,
+        lanceLoss: v.lanceLoss,
+        priming: v.priming,
+        concentrateDensity: v.concentrateDensity,
+        ...(lost && { soap: { lost: lost.stoichiometric, content: v.content } }),
+      });
+    // The same figure, read in each of the ways that labels use: 1 : 40, 1 in 40, 2.5 %.
+    const ratio = v.convention === 'parts-water' || v.convention === 'one-in';
+    const figure = ratio ? stated : 1 / stated;
+    const readings = DILUTIONS.filter((way) => way !== 'one-in' || figure > 1).map((way) => {
+      const number = way === 'parts-water' || way === 'one-in' ? figure : 1 / figure;
+      return { way, number, possible: number < 1 || way === 'parts-water' || way === 'one-in' };
+    });
+    const conventions = readings
+      .filter(({ possible }) => possible)
+      .map(({ way, number }) => ({
+        way,
+        number,
+        share: concentrateShare({
+          convention: way,
+          stated: number,
+          concentrateDensity: v.concentrateDensity,
+          waterDensity: MEASURED_WATER_DENSITY,
+        }),
+        concentrate: mixed(way, number).concentrateVolume,
+      }));
+    const solution = mixed(v.convention, stated);
+    const here = conventions.find(({ way }) => way === v.convention)!;
+    return { solution, conventions, here, lost };
+  },
+  results: {
+    solution: {
+      label: 'Foaming solution',
+      kind: 'volume',
+      of: (r) => r.solution.solutionVolume,
+      units: LITRES,
+    },
+    concentrate: {
+      label: 'Concentrate',
+      kind: 'volume',
+      of: (r) => r.solution.concentrateVolume,
+      units: SMALL_VOLUME,
+      answer: true,
+    },
+    water: {
+      label: 'Water',
+      kind: 'volume',
+      of: (r) => r.solution.waterVolume,
+      units: LITRES,
+      answer: true,
+    },
+    glycerol: {
+      label: 'Glycerol',
+      kind: 'mass',
+      of: ({ solution }) => (solution.glycerolMass > 0 ? solution.glycerolMass : undefined),
+      units: SMALL_MASS,
+    },
+    makeUp: {
+      label: 'Concentrate that only makes up for hardness',
+      kind: 'mass',
+      of: ({ lost, solution }) => lost && solution.soapMakeUp,
+      units: SMALL_MASS,
+      significant: 2,
+    },
+    share: {
+      label: 'Concentrate in concentrate and water, by volume',
+      kind: 'ratio',
+      of: (r) => r.here.share.byVolume,
+      units: PERCENT,
+    },
+  },
+  judge: ({ solution, lost, here }, v, say) => {
+    const share = lost ? solution.soapMakeUp / solution.concentrateMass : 0;
+    if (share > MUCH_MAKE_UP)
+      return {
+        verdict: 'stop',
+        say: `${say(share, 'ratio', { units: PERCENT, significant: 2 })} of the concentrate would only feed the hardness, and its scum stays in the solution. Make it with soft water.`,
+      };
+    if (v.glycerol > 0.1)
+      return {
+        verdict: 'look',
+        say: `${say(v.glycerol, 'ratio', { units: PERCENT, significant: 2 })} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
+      };
+    if (here.share.byVolume > 0.1)
+      return {
+        verdict: 'look',
+        say: `${say(here.share.byVolume, 'ratio', { units: PERCENT, significant: 2 })} of concentrate is far more than the one in forty a test starts from. Check which way the label counts.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Water first, then glycerol, then ${say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME })} of concentrate stirred in gently: froth made in the tank is concentrate wasted.`,
+    };
+  },
+  notes: ({ lost }, _, say) => [
+    ...(lost
+      ? [
+          `Each litre of this water turns ${say(lost.stoichiometric * 1e-3, 'mass', { units: SMALL_MASS, significant: 2 })} of soap to curd by the chemistry. Old household figures come to ${say(lost.empirical * 1e-3, 'mass', { units: SMALL_MASS, significant: 2 })}: commercial soap holds water, and a lather needs an excess.`,
+        ]
+      : [
+          'Protein and synthetic concentrates are not made up for hardness here: how much they bear, only their own sheets can say.',
+        ]),
+    'Volumes are as measured out. Water and glycerol draw together on mixing, by less than 1 % at these amounts.',
+  ],
+  folded: 'The concentrate',
+  blames: { stated: 'partsWater', glycerolShare: 'glycerol' },
+  keeps: { solution: 'foam.solutionVolume' },
+  working: [
+    {
+      tex: String.raw`S = F\,\rho_f\,(1 + x) + V_0\,\rho_s`,
+      put: (v, { solution }, say) =>
+        `S = ${say(v.foamVolume, 'volume', { units: LITRES })} of foam, ${say(v.lanceLoss, 'ratio', { units: PERCENT, significant: 2 })} for waste, ${say(v.priming, 'volume', { units: LITRES, significant: 2 })} for priming: ${say(solution.solutionMass, 'mass')}`,
+    },
+    {
+      tex: String.raw`W = \frac{(1 - g)\,S}{1 + k + x_s} \qquad K = (k + x_s)\,W`,
+      put: (_, { solution, here }, say) =>
+        `With ${say(here.share.byMass, 'ratio', { units: PERCENT })} of concentrate in concentrate and water by mass: water ${say(solution.waterMass, 'mass')}, concentrate ${say(solution.concentrateMass, 'mass')}`,
+    },
+  ],
+  tables: [
+    {
+      caption: 'The same figure, as each label would mean it',
+      columns: ['Written as', 'By volume', 'By mass', 'Concentrate here'],
+      rows: ({ conventions, here }, _, say) =>
+        conventions.map(({ way, number, share, concentrate }) => [
+          `${written(way, number, say)}${way === here.way ? ' (yours)' : ''}`,
+          say(share.byVolume, 'ratio', { units: PERCENT }),
+          say(share.byMass, 'ratio', { units: PERCENT }),
+          say(concentrate, 'volume', { units: SMALL_VOLUME }),
+        ]),
+    },
+    {
+      caption: 'Measure out',
+      columns: ['', 'By volume', 'By mass'],
+      rows: ({ solution }, _, say) => [
+        [
+          'Water',
+          say(solution.waterVolume, 'volume', { units: LITRES }),
+          say(solution.waterMass, 'mass'),
+        ],
+        ...(solution.glycerolMass > 0
+          ? [
+              [
+                'Glycerol',
+                say(solution.glycerolVolume, 'volume', { units: SMALL_VOLUME }),
+                say(solution.glycerolMass, 'mass', { units: SMALL_MASS }),
+              ],
+            ]
+          : []),
+        [
+          'Concentrate',
+          say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME }),
+          say(solution.concentrateMass, 'mass', { units: SMALL_MASS }),
+        ],
+        [
+          'Together',
+          say(solution.solutionVolume, 'volume', { units: LITRES }),
+          say(solution.solutionMass, 'mass'),
+        ],
+      ],
+    },
+  ],
+  cautions: ['glycerol-and-concentrate'],
+  defers: ["The concentrate's own sheet gives the dose, the water it wants and its density."],
+  sources: [
+    'astm-c796',
+    'crc-handbook',
+    'foam-concentrate-density',
+    'soap-stoichiometry',
+    'frankland',
+    'common-practice',
+  ],
+});
+
+function written(way: Dilution, number: number, say: Say): string {
+  if (way === 'parts-water') return `1 : ${say(number, 'count', { plain: true })}`;
+  if (way === 'one-in') return `1 in ${say(number, 'count', { plain: true })}`;
+  const percent = say(number, 'ratio', { units: PERCENT, plain: true, significant: 4 });
+  return way === 'percent-volume' ? `${percent} by volume` : `${percent} by mass`;
+}

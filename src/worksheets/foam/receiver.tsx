@@ -1,0 +1,148 @@
+import { pressureAfter, timeToFall } from '../../core/air/blow-down.ts';
+import { FREE_AIR } from '../../core/air/density.ts';
+import { receiverContents } from '../../core/air/receiver.ts';
+import { testDistance } from '../../core/air/stored-energy.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { BlowDownPlot } from '../shared/BlowDownPlot.tsx';
+import { STORED_SOURCES, storedAt, storedResults, storedWords } from '../shared/stored.ts';
+import { AIR_VOLUME, aroundFields, GAUGE, vesselFields } from './air-fields.ts';
+
+const MINUTES = { metric: 'min', us: 'min' } as const;
+const SQUARE_MM = { metric: 'mm2', us: 'mm2' } as const;
+
+export default worksheet({
+  id: 'receiver',
+  question: 'How long does a full receiver last?',
+  fields: {
+    ...vesselFields,
+    area: number('area', {
+      label: 'Opening it empties through, Cd A',
+      help: 'From the worksheet above, or the discharge coefficient times the area of the hole.',
+      example: '0.69 mm2',
+      min: '0.001 mm2',
+      max: '1000 mm2',
+      units: SQUARE_MM,
+      takes: 'air.effectiveArea',
+    }),
+    ...aroundFields,
+  },
+  work: (v) => {
+    const start = v.full + v.atmosphere;
+    const low = v.low + v.atmosphere;
+    const contents = receiverContents({
+      vessel: v.vessel,
+      high: start,
+      low,
+      temperature: v.temperature,
+      free: FREE_AIR,
+    });
+    const blow = {
+      vessel: v.vessel,
+      start,
+      ambient: v.atmosphere,
+      temperature: v.temperature,
+      effectiveArea: v.area,
+    };
+    const fall = (walls: 'isothermal' | 'adiabatic', to: number) =>
+      timeToFall({ ...blow, walls, to });
+    const stored = storedAt({ vessel: v.vessel, gauge: v.full });
+    return {
+      contents,
+      slow: fall('isothermal', low),
+      fast: fall('adiabatic', low),
+      empty: Math.max(fall('isothermal', v.atmosphere), fall('adiabatic', v.atmosphere)),
+      pressure: (walls: 'isothermal' | 'adiabatic', time: number) =>
+        pressureAfter({ ...blow, walls, time }) - v.atmosphere,
+      stored,
+      distance: testDistance(stored).distance,
+    };
+  },
+  results: {
+    fast: {
+      label: 'Serves for at least',
+      kind: 'time',
+      of: (r) => Math.min(r.slow, r.fast),
+      units: MINUTES,
+      note: 'if the air in it cools as it leaves',
+    },
+    slow: {
+      label: 'at most',
+      kind: 'time',
+      of: (r) => Math.max(r.slow, r.fast),
+      units: MINUTES,
+      note: 'if its walls keep it warm',
+    },
+    given: {
+      label: 'Free air given meanwhile, drawn fast',
+      kind: 'volume',
+      of: ({ contents }) => contents.fast,
+      units: AIR_VOLUME,
+    },
+    givenSlow: {
+      label: 'drawn slowly',
+      kind: 'volume',
+      of: ({ contents }) => contents.slow,
+      units: AIR_VOLUME,
+    },
+    empty: { label: 'Empty after', kind: 'time', of: (r) => r.empty, units: MINUTES },
+    ...storedResults,
+    distance: {
+      label: 'People kept off when it is pressure-tested',
+      kind: 'length',
+      of: (r) => r.distance,
+      units: { metric: 'm', us: 'ft' },
+      significant: 2,
+    },
+  },
+  judge: ({ fast, slow }, v, say) => {
+    const least = say(Math.min(fast, slow), 'time', { units: MINUTES, significant: 2 });
+    const low = say(v.low, 'pressure', { units: GAUGE, significant: 2 });
+    return Math.min(fast, slow) < 60
+      ? {
+          verdict: 'look',
+          say: `${least} to ${low}. That is too short for a steady foam without a compressor behind it and a regulator after it.`,
+        }
+      : {
+          verdict: 'good',
+          say: `${least} or more before it falls to ${low}. A regulator after it keeps the air to the lance steady all that time.`,
+        };
+  },
+  notes: (r, _, say) => [
+    storedWords(r, say),
+    'Reckoned for a hole straight into the open, with no compressor running. Behind a regulator the flow is steady, and the time is the free air over that flow.',
+  ],
+  folded: 'The air around',
+  blames: { high: 'full', to: 'low', start: 'full', effectiveArea: 'area', ambient: 'atmosphere' },
+  working: [
+    {
+      tex: String.raw`t_{\text{warm}} = \tau \ln\frac{p_0}{p} \qquad t_{\text{cold}} = \frac{2\tau}{\gamma-1}\left[\left(\frac{p_0}{p}\right)^{\frac{\gamma-1}{2\gamma}} - 1\right]`,
+      put: (_, { slow, fast }, say) =>
+        `While choked: ${say(slow, 'time', { units: MINUTES })} kept warm, ${say(fast, 'time', { units: MINUTES })} cooling; the end, not choked, is summed`,
+    },
+    {
+      tex: String.raw`E = 2.5\,p\,V\left[1 - \left(\frac{p_a}{p}\right)^{0.286}\right]`,
+      put: (v, { stored }, say) =>
+        `${say(v.vessel, 'volume')} at ${say(v.full, 'pressure', { units: GAUGE })} by the gauge hold ${say(stored.isentropic, 'energy')}`,
+    },
+  ],
+  figure: ({ values, result, say }) => (
+    <BlowDownPlot
+      pressure={result.pressure}
+      end={Math.min(result.empty, 1.6 * Math.max(result.slow, result.fast))}
+      full={values.full}
+      low={values.low}
+      say={say}
+    />
+  ),
+  cautions: ['pressurised-vessel', 'compressed-air-jet'],
+  defers: [
+    'The vessel’s marking and the pressure-equipment law of the place outrank every figure here; a pressure test is a matter for a competent inspector.',
+  ],
+  sources: [
+    'compressible-flow-wiki',
+    'compressed-air-states',
+    ...STORED_SOURCES,
+    'common-practice',
+  ],
+});

@@ -1,0 +1,191 @@
+import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
+import { gaslessDensity } from '../../core/foam/planned-foam.ts';
+import { foamSurvival, gasLeftAfter } from '../../core/foam/survival.ts';
+import { wetDensity } from '../../core/mix/weigh.ts';
+import { lines, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { JarPlot } from '../shared/JarPlot.tsx';
+import { batchFields } from './batch-fields.ts';
+
+const MINUTE = 60;
+const MINUTES = { metric: 'min', us: 'min' } as const;
+/** The most one code lets the density grow from the mixer to the form. @source california-721-2-1 */
+const MOST_GAIN = 0.05;
+const { mass: _, ...batch } = batchFields;
+
+export default worksheet({
+  id: 'survival-jar',
+  question: 'Does my foam survive the mix?',
+  fields: {
+    tare: number('mass', {
+      label: 'Jar, empty',
+      example: '0.412 kg',
+      min: '0 kg',
+      max: '200 kg',
+      bench: 'jar.tare',
+    }),
+    jar: number('volume', {
+      label: 'Jar’s volume to the brim',
+      example: '1 L',
+      min: '10 mL',
+      max: '100 L',
+      units: LITRES,
+      bench: 'jar.volume',
+    }),
+    readings: lines({
+      label: 'Jar, struck full of the mix again each time',
+      help: 'At 0, 5 and 15 minutes after blending, or as you like; a scale that shows grams.',
+      most: 30,
+      example: '0\t1.012\n5\t1.018\n15\t1.028',
+      of: {
+        time: number('time', {
+          label: 'Time since blending',
+          example: '5 min',
+          min: '0 min',
+          max: '2 d',
+          units: MINUTES,
+        }),
+        full: number('mass', {
+          label: 'Full jar',
+          example: '1.018 kg',
+          min: '0 kg',
+          max: '500 kg',
+        }),
+      },
+    }),
+    ...batch,
+  },
+  work: (v) => {
+    const readings = v.readings.map(({ time, full }) => ({
+      time,
+      density: wetDensity({ tare: v.tare, full, vessel: v.jar }),
+    }));
+    const gasless = gaslessDensity({
+      wetDensity: v.target,
+      baseDensity: v.baseDensity,
+      foamDensity: v.foamDensity,
+      solutionDensity: SOLUTION_DENSITY,
+    });
+    const survival = foamSurvival({ readings, gaslessDensity: gasless });
+    const inOrder = readings.toSorted((a, b) => a.time - b.time);
+    const [first, last] = [inOrder[0]!, inOrder.at(-1)!];
+    return {
+      readings: inOrder,
+      gasless,
+      survival,
+      perMinute: 1 - gasLeftAfter({ rate: survival.rate, time: MINUTE }),
+      gain: last.density / first.density - 1,
+      first,
+      last,
+    };
+  },
+  results: {
+    perMinute: {
+      label: 'Gas lost a minute in the mix',
+      kind: 'ratio',
+      of: (r) => r.perMinute,
+      units: PERCENT,
+      significant: 2,
+    },
+    left: {
+      label: 'Gas left at the last reading',
+      kind: 'ratio',
+      of: ({ survival }) => survival.gasLeft.at(-1)!.share,
+      units: PERCENT,
+    },
+    gain: {
+      label: 'Density grew by',
+      kind: 'ratio',
+      of: (r) => r.gain,
+      units: PERCENT,
+      significant: 2,
+    },
+    first: {
+      label: 'Density at the first reading',
+      kind: 'density',
+      of: (r) => r.first.density,
+      units: DENSITY,
+    },
+    last: {
+      label: 'Density at the last',
+      kind: 'density',
+      of: (r) => r.last.density,
+      units: DENSITY,
+    },
+  },
+  judge: ({ survival, gain, last, first }, _, say) => {
+    const over = say(last.time - first.time, 'time', { units: MINUTES, significant: 2 });
+    if (survival.notes.some(({ code }) => code === 'gas-gain'))
+      return {
+        verdict: 'look',
+        say: 'The mix grew lighter between two readings. Either a weighing is off, or the mix itself makes gas: weigh again before you believe any of it.',
+      };
+    if (gain > MOST_GAIN)
+      return {
+        verdict: 'stop',
+        say: `In ${over} the mix grew ${say(gain, 'ratio', { units: PERCENT, significant: 2 })} heavier: its foam is being killed. Find out by what before you cast.`,
+      };
+    return {
+      verdict: 'good',
+      say: `In ${over} the mix grew ${say(gain, 'ratio', { units: PERCENT, significant: 2 })} heavier. Placed within that time it stays inside the 5 % one code allows from mixer to form.`,
+    };
+  },
+  notes: ({ survival: { between } }, _, say) => {
+    const early = between[0]!.rate;
+    const late = between.at(-1)!.rate;
+    const words = (rate: number) =>
+      say(1 - Math.exp(-Math.max(0, rate) * MINUTE), 'ratio', { units: PERCENT, significant: 2 });
+    return [
+      ...(between.length > 1
+        ? [
+            `From reading to reading: ${words(early)} a minute at first, ${words(late)} a minute at last. A loss that slows is a foam settling in; one that quickens is a foam giving up.`,
+          ]
+        : []),
+      'The jar stands still, the mixer does not: a paddle breaks foam that a jar keeps.',
+    ];
+  },
+  refusals: {
+    'no-gas': (e, say) =>
+      `A jar of ${say(e.value, 'density', { units: DENSITY })} is as heavy as this mix with no gas in it (${say(e.allowed.max ?? 0, 'density', { units: DENSITY })}). Check the jar’s volume and empty weight, and the batch it is for.`,
+    'same-time': () => 'Two readings are at the same time. Give each its own.',
+    'heavier-than-base-mix': (e, say) =>
+      `The planned density, ${say(e.value, 'density', { units: DENSITY })}, is not below that of the base mix.`,
+    'lighter-than-foam': (e, say) =>
+      `The planned density, ${say(e.value, 'density', { units: DENSITY })}, is not above that of the foam.`,
+  },
+  folded: 'The batch it is from',
+  blames: {
+    density: 'readings',
+    time: 'readings',
+    full: 'readings',
+    vessel: 'jar',
+    wetDensity: 'target',
+  },
+  keeps: { perMinute: 'foam.survivalRate' },
+  working: [
+    {
+      tex: String.raw`g(t) = \frac{1}{\rho(t)} - \frac{1}{\rho_\infty}`,
+      put: (_, { gasless, first, last }, say) =>
+        `Gas in a kilogram of mix: ${say(1 / first.density - 1 / gasless, 'volume', { units: { metric: 'mL', us: 'in3' } })} at first, ${say(1 / last.density - 1 / gasless, 'volume', { units: { metric: 'mL', us: 'in3' } })} at last; without gas the mix would be ${say(gasless, 'density', { units: DENSITY })}`,
+    },
+    {
+      tex: String.raw`\frac{g(t)}{g(0)} = e^{-k t}`,
+      put: (_, { survival, perMinute }, say) =>
+        `k = ${(survival.rate * MINUTE).toPrecision(2)} a minute by least squares on the logarithms, so ${say(perMinute, 'ratio', { units: PERCENT, significant: 2 })} of the gas is lost each minute`,
+    },
+  ],
+  figure: ({ result, say }) => (
+    <JarPlot
+      readings={result.readings}
+      gasless={result.gasless}
+      rate={result.survival.rate}
+      say={say}
+    />
+  ),
+  cautions: ['caustic-slurry'],
+  defers: [
+    'One code allows 5 % more density at the form than at the mixer; the code of the place decides.',
+  ],
+  sources: ['california-721-2-1', 'navedtra-14071', 'common-practice'],
+});

@@ -1,0 +1,273 @@
+import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
+import { type Drainage, drainedAt } from '../../core/foam/drainage-curve.ts';
+import { plannedFoam } from '../../core/foam/planned-foam.ts';
+import type { Dose } from '../../core/foam/standing-foam.ts';
+import { gasLeftAfter } from '../../core/foam/survival.ts';
+import { timeInHand } from '../../core/foam/time-in-hand.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { WaitingPlot } from '../shared/WaitingPlot.tsx';
+import { batchFields } from './batch-fields.ts';
+
+const MINUTE = 60;
+const MINUTES = { metric: 'min', us: 'min' } as const;
+const WAITS = [0, 2, 5, 10, 15, 20, 30] as const;
+const DOSES = {
+  whole: 'All that was made is tipped in',
+  volume: 'By volume, from a larger stock',
+  mass: 'By weight, from a larger stock',
+} as const;
+
+export default worksheet({
+  id: 'time-in-hand',
+  question: 'How long may the foam wait?',
+  fields: {
+    how: choice({
+      label: 'How does it drain?',
+      options: {
+        curve: 'Along a fitted curve',
+        line: 'So much a minute',
+      },
+      example: 'curve',
+      follows: { 'foam.halfTime': 'curve', 'foam.drainageRate': 'line' },
+    }),
+    half: number('time', {
+      label: 'Half has drained after',
+      example: '22 min',
+      min: '1 s',
+      max: '30 d',
+      units: MINUTES,
+      takes: 'foam.halfTime',
+      when: { how: ['curve'] },
+    }),
+    exponent: number('count', {
+      label: 'Exponent n of the curve',
+      example: '1.5',
+      min: '0.05',
+      max: '60',
+      takes: 'foam.drainageExponent',
+      when: { how: ['curve'] },
+    }),
+    perMinute: number('ratio', {
+      label: 'Drained a minute, at first',
+      example: '2.36 %',
+      min: '0 %',
+      max: '100 %',
+      units: PERCENT,
+      takes: 'foam.drainageRate',
+      when: { how: ['line'] },
+    }),
+    wait: number('time', {
+      label: 'From making the foam to blending it',
+      example: '5 min',
+      min: '0 min',
+      max: '1 d',
+      units: MINUTES,
+      bench: 'foam.wait',
+    }),
+    dose: choice({
+      label: 'How is it measured out?',
+      options: DOSES,
+      example: 'volume',
+      bench: 'foam.dose',
+    }),
+    tolerance: number('density', {
+      label: 'Wet density may be off by',
+      example: '30 kg/m3',
+      min: '0 kg/m3',
+      aboveMin: true,
+      max: '500 kg/m3',
+      units: DENSITY,
+      bench: 'foam.tolerance',
+    }),
+    survives: choice({
+      label: 'Does the foam survive the mix?',
+      options: { no: 'Not tested: reckon with all of it', jar: 'I did the jar test' },
+      example: 'no',
+      follows: { 'foam.survivalRate': 'jar' },
+    }),
+    loss: number('ratio', {
+      label: 'Gas lost a minute in the mix',
+      example: '0.269 %',
+      min: '0 %',
+      max: '100 %',
+      units: PERCENT,
+      takes: 'foam.survivalRate',
+      when: { survives: ['jar'] },
+    }),
+    inMix: number('time', {
+      label: 'From blending to placing',
+      example: '10 min',
+      min: '0 min',
+      max: '1 d',
+      units: MINUTES,
+      when: { survives: ['jar'] },
+    }),
+    ...batchFields,
+  },
+  work: (v) => {
+    const drainage: Drainage =
+      v.how === 'curve'
+        ? { halfTime: v.half, exponent: v.exponent }
+        : { rate: v.perMinute / MINUTE };
+    // A share a minute as a rate; all of it in a minute is as good as a rate without end.
+    const rate = -Math.log1p(-Math.min(v.loss, 1 - 1e-9)) / MINUTE;
+    const batch = plannedFoam({
+      mass: v.mass,
+      wetDensity: v.target,
+      baseDensity: v.baseDensity,
+      foamDensity: v.foamDensity,
+    });
+    const hand = {
+      ...batch,
+      foamDensity: v.foamDensity,
+      baseDensity: v.baseDensity,
+      solutionDensity: SOLUTION_DENSITY,
+      gasLeft: v.survives === 'jar' ? gasLeftAfter({ rate, time: v.inMix }) : 1,
+      drainage,
+      tolerance: v.tolerance,
+    };
+    const now = timeInHand({ ...hand, wait: v.wait, dose: v.dose });
+    // A foam with no liquid left has no weight to be measured out by: there is no such batch.
+    const after = (wait: number, dose: Dose = v.dose) =>
+      dose === 'mass' && drainedAt({ drainage, time: wait }) === 1
+        ? undefined
+        : timeInHand({ ...hand, wait, dose });
+    const latest = now.latest !== undefined && Number.isFinite(now.latest) ? now.latest : undefined;
+    return { now, latest, after, lost: (time: number) => drainedAt({ drainage, time }) };
+  },
+  results: {
+    latest: { label: 'Blend it before', kind: 'time', of: (r) => r.latest, units: MINUTES },
+    lost: {
+      label: 'Liquid lost by the time it is blended',
+      kind: 'ratio',
+      of: ({ now }) => now.lost,
+      units: PERCENT,
+      significant: 2,
+    },
+    foam: {
+      label: 'Foam density then',
+      kind: 'density',
+      of: ({ now }) => now.foam.density,
+      units: FOAM,
+    },
+    stays: {
+      label: 'Wet density, liquid left behind',
+      kind: 'density',
+      of: ({ now }) => now.liquidStays,
+      units: DENSITY,
+    },
+    goesIn: {
+      label: 'Wet density, liquid put in too',
+      kind: 'density',
+      of: ({ now }) => now.liquidGoesIn,
+      units: DENSITY,
+    },
+    left: {
+      label: 'Liquid that stays behind',
+      kind: 'mass',
+      of: ({ now }) => now.liquidLeft,
+      units: { metric: 'g', us: 'oz' },
+      significant: 2,
+    },
+  },
+  judge: ({ now, latest }, v, say) => {
+    const planned = say(v.target, 'density', { units: DENSITY });
+    if (now.latest === undefined)
+      return {
+        verdict: 'stop',
+        say: `The mix breaks so much of the foam that even fresh foam comes out at ${say(now.liquidStays, 'density', { units: DENSITY })} for ${planned} planned. See what kills the foam before you hurry it.`,
+      };
+    const off = now.liquidStays - v.target;
+    const then = `After ${say(v.wait, 'time', { units: MINUTES, significant: 2 })} the mix comes out ${say(Math.abs(off), 'density', { units: DENSITY, significant: 2 })} too ${off > 0 ? 'heavy' : 'light'}`;
+    if (Math.abs(off) > v.tolerance)
+      return {
+        verdict: 'stop',
+        say: `${then}: more than you allow. Make fresh foam, or put the drained liquid in as well.`,
+      };
+    if (latest === undefined)
+      return {
+        verdict: 'good',
+        say: `However long it drains, the liquid left behind never moves this batch out of your tolerance. Bubbles that burst would: look at the foam, not only at the clock.`,
+      };
+    return v.wait > 0.75 * latest
+      ? {
+          verdict: 'look',
+          say: `${then}, and by ${say(latest, 'time', { units: MINUTES, significant: 2 })} it is out of tolerance. Have the base mix ready before the foam is made.`,
+        }
+      : {
+          verdict: 'good',
+          say: `${then}; you have until ${say(latest, 'time', { units: MINUTES, significant: 2 })} from making.`,
+        };
+  },
+  notes: (_, v) => [
+    v.survives === 'jar'
+      ? 'The loss in the mix is counted with the jar’s rate, and the jar stands still; the mixer does not.'
+      : 'All of the foam is taken to survive the mix. The jar test below finds out, and this worksheet then uses it.',
+    'Only drainage is reckoned with. Foam whose top sinks in the bucket has lost gas as well: make it afresh.',
+  ],
+  refusals: {
+    'heavier-than-base-mix': (e, say) =>
+      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}): no foam would be wanted.`,
+    'lighter-than-foam': (e, say) =>
+      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not above the foam (${say(e.allowed.min!, 'density', { units: DENSITY })}): no amount of foam reaches it.`,
+  },
+  folded: 'The batch it is for',
+  blames: { wetDensity: 'target', share: 'wait', halfTime: 'half', rate: 'loss', time: 'wait' },
+  keeps: { latest: 'foam.timeInHand' },
+  working: [
+    {
+      tex: String.raw`v = \frac{1}{1 + (t_{50}/t)^n} \qquad \rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s}`,
+      put: (v, { now }, say) =>
+        `v = ${say(now.lost, 'ratio', { units: PERCENT, significant: 2 })}; foam ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${say(now.foam.density, 'density', { units: FOAM })} then`,
+    },
+    {
+      tex: String.raw`\rho = \frac{m_b + \rho_f' F}{m_b/\rho_b + F}`,
+      put: (v, { now }, say) =>
+        `ρ = ${say(now.liquidStays, 'density', { units: DENSITY })} ${{ whole: 'with all the foam that is left', volume: 'with the planned volume of it', mass: 'with the planned weight of it' }[v.dose]}; planned ${say(v.target, 'density', { units: DENSITY })}`,
+    },
+  ],
+  figure: ({ values, result, say }) => (
+    <WaitingPlot
+      after={result.after}
+      lost={result.lost}
+      dose={values.dose}
+      target={values.target}
+      tolerance={values.tolerance}
+      wait={values.wait}
+      latest={result.latest}
+      foamDensity={values.foamDensity}
+      solutionDensity={SOLUTION_DENSITY}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'If it waits …',
+      columns: [
+        'Wait',
+        'Liquid lost',
+        'Foam then',
+        'Mix, liquid left behind',
+        'Mix, liquid put in',
+      ],
+      rows: ({ after }, _, say) =>
+        WAITS.map((minutes) => {
+          const then = after(minutes * MINUTE);
+          const wait = say(minutes * MINUTE, 'time', { units: MINUTES, plain: true });
+          if (!then) return [wait, 'all of it', '—', '—', '—'];
+          return [
+            wait,
+            say(then.lost, 'ratio', { units: PERCENT, significant: 2 }),
+            say(then.foam.density, 'density', { units: FOAM }),
+            say(then.liquidStays, 'density', { units: DENSITY }),
+            say(then.liquidGoesIn, 'density', { units: DENSITY }),
+          ];
+        }),
+    },
+  ],
+  cautions: ['caustic-slurry', 'drill-mixer'],
+  defers: ['The tolerance is yours, or that of the code or specification the part is made to.'],
+  sources: ['food-foam-drainage', 'navedtra-14071', 'common-practice'],
+});

@@ -1,0 +1,116 @@
+import type { Dose } from '../../core/foam/standing-foam.ts';
+import type { TimeInHand } from '../../core/foam/time-in-hand.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { Band, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { DENSITY } from './amounts.ts';
+import { DrainingColumns } from './DrainingColumns.tsx';
+
+const MINUTE = 60;
+const POINTS = 30;
+const DOSES = ['whole', 'volume', 'mass'] as const;
+const NAMES = { whole: 'all tipped in', volume: 'by volume', mass: 'by weight' } as const;
+
+interface Props {
+  /** What a wait brings; undefined when nothing is left to dose. */
+  readonly after: (wait: number, dose?: Dose) => TimeInHand | undefined;
+  /** Share of the liquid lost by a time. */
+  readonly lost: (time: number) => number;
+  readonly dose: Dose;
+  readonly target: number;
+  readonly tolerance: number;
+  readonly wait: number;
+  readonly latest: number | undefined;
+  readonly foamDensity: number;
+  readonly solutionDensity: number;
+  readonly say: Say;
+}
+
+/** What waiting costs: the wet density against the wait for each way of dosing, and the foam itself. */
+export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest, ...of }: Props) {
+  const { say } = of;
+  const unit = DENSITY[say.system];
+  const shown = (density: number) => toUnit(density, 'density', unit);
+  const end = Math.max(10 * MINUTE, 2 * wait, 1.5 * (latest ?? 0));
+  // Foam that has lost nearly all its liquid, dosed by weight, is no bench's case: stop in sight.
+  const least = target - 4 * tolerance;
+  const curves = DOSES.map((way) => ({
+    way,
+    points: Array.from({ length: POINTS + 1 }, (_, i) => (end * i) / POINTS)
+      .flatMap((time): Point[] => {
+        const then = after(time, way);
+        return then ? [[time / MINUTE, then.liquidStays]] : [];
+      })
+      .filter(([, density]) => density >= least && density <= target + 4 * tolerance),
+  }));
+  const all = [
+    target - tolerance,
+    target + tolerance,
+    ...curves.flatMap(({ points }) => points.map(([, d]) => d)),
+  ];
+  const room = (Math.max(...all) - Math.min(...all)) * 0.08;
+  const minutes = (time: number) =>
+    say(time, 'time', { units: { metric: 'min', us: 'min' }, significant: 2 });
+  const words = curves.map(
+    ({ way, points }) =>
+      `${NAMES[way]} ${points.length > 0 ? say(points.at(-1)![1], 'density', { units: DENSITY }) : 'out of the picture'}`,
+  );
+  const columns = [0, wait, ...(latest === undefined ? [] : [latest]), end]
+    .sort((a, b) => a - b)
+    .filter((time, i, times) => i === 0 || time > times[i - 1]! + 1);
+  return (
+    <>
+      <Plot
+        words={`Wet density against the wait, planned ${say(target, 'density', { units: DENSITY })}. At the end: ${words.join(', ')}.`}
+        caption="Wet density if the drained liquid is left behind. Solid: the way you dose. Shaded: your tolerance."
+        x={[0, end / MINUTE]}
+        y={[shown(Math.min(...all) - room), shown(Math.max(...all) + room)]}
+        xLabel="minutes from making to blending"
+        yLabel={`wet density, ${unitOf('density', unit).symbol}`}
+      >
+        {(axes) => (
+          <>
+            <Band
+              axes={axes}
+              edges={[0, end / MINUTE].map((at) => [
+                at,
+                shown(target - tolerance),
+                shown(target + tolerance),
+              ])}
+            />
+            {curves.map(({ way, points }) => (
+              <Curve
+                axes={axes}
+                points={points.map(([at, density]) => [at, shown(density)])}
+                dashed={way !== dose}
+              />
+            ))}
+            {curves.map(({ way, points }) => {
+              const [at, density] = points[Math.floor(points.length * 0.8)] ?? [0, target];
+              return (
+                <text
+                  class={way === dose ? 'strong' : ''}
+                  x={axes.x(at)}
+                  y={axes.y(shown(density)) - 7}
+                  text-anchor={at > end / MINUTE / 3 ? 'end' : 'start'}
+                >
+                  {NAMES[way]}
+                </text>
+              );
+            })}
+          </>
+        )}
+      </Plot>
+      <DrainingColumns
+        id="waiting"
+        title="The foam while it waits"
+        columns={columns.map((time) => ({
+          label: minutes(time),
+          share: lost(time),
+        }))}
+        {...of}
+      />
+    </>
+  );
+}

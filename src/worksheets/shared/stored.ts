@@ -1,0 +1,57 @@
+import {
+  ESSENTIAL_REQUIREMENTS,
+  HIGH_HAZARD_ENERGY,
+  PCC2_AMBIENT,
+  type StoredEnergy,
+  storedEnergy,
+  TNT_ENERGY_BERKELEY,
+} from '../../core/air/stored-energy.ts';
+import type { Say } from '../../islands/engine/say.ts';
+
+interface Holds {
+  readonly stored: StoredEnergy;
+}
+
+/** Stored energy of a vessel at a gauge pressure. */
+export const storedAt = ({ vessel, gauge }: { readonly vessel: number; readonly gauge: number }) =>
+  storedEnergy({ vessel, pressure: gauge + PCC2_AMBIENT });
+
+/** The results that stand beside every answer about a vessel under air. */
+export const storedResults = {
+  stored: {
+    label: 'Energy in it, if it bursts',
+    kind: 'energy',
+    of: (r: Holds) => r.stored.isentropic,
+  },
+  storedMost: {
+    label: 'the most the air could give up',
+    kind: 'energy',
+    of: (r: Holds) => r.stored.isothermal,
+  },
+} as const;
+
+const GRAMS = { metric: 'g', us: 'oz' } as const;
+const amount = { units: GRAMS, significant: 2 } as const;
+
+/** What that energy means, in words. */
+export function storedWords({ stored }: Holds, say: Say): string {
+  const tnt = say(stored.tnt, 'mass', amount);
+  const other = say(stored.isentropic / TNT_ENERGY_BERKELEY, 'mass', amount);
+  const hazard =
+    stored.isentropic > HIGH_HAZARD_ENERGY
+      ? 'That office calls more than 100 kJ highly hazardous.'
+      : 'That is below the 100 kJ which that office calls highly hazardous; it can still maim.';
+  const law =
+    stored.pressureVolume > ESSENTIAL_REQUIREMENTS
+      ? 'above the 50 bar·L from which European law sets requirements for a simple vessel’s making'
+      : 'not above the 50 bar·L from which European law sets requirements for a simple vessel’s making';
+  return `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267 MJ/kg of ASME PCC-2, or ${other} at the 4.62 MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${(stored.pressureVolume / 100).toFixed(0)} bar·L, ${law}.`;
+}
+
+/** Sources of the two above. */
+export const STORED_SOURCES = [
+  'asme-pcc-2',
+  'uc-berkeley-stored-energy',
+  'stored-energy-forum',
+  'spvd-2014-29',
+] as const;

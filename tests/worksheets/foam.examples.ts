@@ -1,0 +1,81 @@
+import type { Example } from './examples.ts';
+
+export const examples: readonly Example[] = [
+  {
+    sheet: 'drainage',
+    result: 'half',
+    expected: '22 min',
+    within: 0.03,
+    by: 'read off the readings: 0.75 kg of 1.6 (47 %) at 20 min, 0.98 (61 %) at 30 min, so half near 22',
+  },
+  {
+    sheet: 'time-in-hand',
+    result: 'lost',
+    expected: '9.77 %',
+    within: 0.02,
+    by: '1 ÷ (1 + (22/5)^1.5), readings round a curve of n 1.5 and half time 22 min',
+  },
+  {
+    sheet: 'time-in-hand',
+    result: 'goesIn',
+    expected: '600 kg/m3',
+    within: 1e-9,
+    by: 'foam and drained liquid together are the foam as made',
+  },
+  {
+    sheet: 'survival-jar',
+    result: 'left',
+    expected: '96.09 %',
+    within: 1e-3,
+    by: 'gas in 1 kg: 1/600 − 1/1787 first, 1/616 − 1/1787 last; 1787 = 600 ÷ (0.2779 + 0.7221 × 0.08)',
+  },
+  {
+    sheet: 'foaming-solution',
+    result: 'share',
+    expected: '2.439 %',
+    within: 1e-4,
+    by: '1 ÷ 41',
+  },
+  {
+    sheet: 'foaming-solution',
+    result: 'solution',
+    expected: '7.15 L',
+    within: 2e-3,
+    by: '75.9 L × 80 g/L × 1.10 = 6.679 kg, over about 1.005 kg/L, + 0.5 L',
+  },
+  {
+    sheet: 'glycerol',
+    result: 'mass',
+    expected: '200.7 g',
+    within: 1e-3,
+    by: '2 % of 10 L at 1003.6 kg/m³ (water 999.1 at 15 °C and 2.3 g/L for each percent)',
+  },
+  {
+    sheet: 'air-orifice',
+    result: 'freeAir',
+    expected: '33.0 L/min',
+    within: 1e-3,
+    by: '0.040418 × 0.61 × 1.13097 mm² × 401 300 Pa ÷ √293.15 K ÷ 1.18836 kg/m³',
+  },
+  {
+    sheet: 'air-supply',
+    result: 'freeAir',
+    expected: '70.73 L',
+    within: 1e-3,
+    by: '75.9 L × (1 − 80/998.8) × 1.013 bar ÷ 1 bar',
+  },
+  {
+    sheet: 'receiver',
+    result: 'givenSlow',
+    expected: '96 L',
+    within: 1e-9,
+    by: '24 L × (8 − 4) bar ÷ 1 bar',
+  },
+  {
+    sheet: 'receiver',
+    result: 'stored',
+    expected: '25.15 kJ',
+    within: 1e-3,
+    by: '2.5 × 901 000 Pa × 0.024 m³ × (1 − (101/901)^0.286)',
+  },
+];
