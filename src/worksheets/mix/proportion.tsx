@@ -63,7 +63,8 @@ export default worksheet({
     }),
     partsWater: number('ratio', {
       label: 'Concentrate, 1 part to … parts of water',
-      help: 'By volume. “1 : 40” is 40 here.',
+      help: 'By volume: 40 for 1 : 40.',
+      oneTo: true,
       example: '40',
       min: '1',
       max: '500',

@@ -1,0 +1,197 @@
+import {
+  CAUTION_RATE,
+  evaporation,
+  evaporationMenzel,
+  US_ACTION_RATE,
+  waterLost,
+} from '../../core/curing/evaporation.ts';
+import { evaporationMeasures } from '../../core/curing/evaporation-measures.ts';
+import { HOUR } from '../../core/curing/units.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { LOSS, LOST, temperature } from '../shared/curing-fields.ts';
+import { MeasureBars } from '../shared/MeasureBars.tsx';
+import { partLength, partWidth } from '../shared/part-fields.ts';
+
+const NAMES = {
+  nothing: 'As it is',
+  shade: 'Shade',
+  windbreak: 'A windbreak',
+  'cooler-mix': 'A cooler mix',
+  sheet: 'A sheet on the face',
+} as const;
+const STATES = { calm: 'below both limits', caution: 'take care', act: 'act' } as const;
+
+export default worksheet({
+  id: 'evaporation',
+  question: 'How fast is the open face drying?',
+  fields: {
+    concrete: temperature('Face of the concrete', '20 °C', {
+      min: '-15 °C',
+      takes: 'curing.mixTemperature',
+      bench: 'curing.face',
+    }),
+    air: temperature('Air', '22 °C', { min: '-15 °C', bench: 'curing.air' }),
+    humidity: number('ratio', {
+      label: 'Relative humidity',
+      example: '45 %',
+      min: '0 %',
+      max: '100 %',
+      units: PERCENT,
+      bench: 'curing.humidity',
+    }),
+    wind: number('speed', {
+      label: 'Wind over the face',
+      help: 'Half a metre (20 in) above it. Indoors with no draught, 0.',
+      example: '20 km/h',
+      min: '0 km/h',
+      max: '200 km/h',
+      bench: 'curing.wind',
+    }),
+    sun: choice({
+      label: 'In the sun?',
+      options: { no: 'No', yes: 'Yes' },
+      example: 'yes',
+      bench: 'curing.sun',
+    }),
+    length: { ...partLength, label: 'Open face, length' },
+    width: { ...partWidth, label: 'Open face, width' },
+  },
+  work: ({ concrete, air, humidity, wind, sun, length, width }) => {
+    const weather = {
+      concreteTemperature: concrete,
+      airTemperature: air,
+      relativeHumidity: humidity,
+      windSpeed: wind,
+    };
+    const found = evaporation(weather);
+    const lost = (rate: number) => waterLost({ rate, area: length * width, duration: HOUR });
+    return {
+      ...found,
+      menzel: Math.max(0, evaporationMenzel(weather)),
+      lost: lost(found.rate),
+      lostMost: lost(found.high),
+      measures: evaporationMeasures({ ...weather, sunlit: sun === 'yes' }),
+    };
+  },
+  results: {
+    rate: {
+      label: 'Water lost, by Uno',
+      kind: 'massFlux',
+      of: (r) => r.rate,
+      units: LOSS,
+      significant: 2,
+      note: 'as rough as ±40 %',
+    },
+    low: {
+      label: 'Perhaps as little as',
+      kind: 'massFlux',
+      of: (r) => r.low,
+      units: LOSS,
+      significant: 2,
+    },
+    high: {
+      label: 'Perhaps as much as',
+      kind: 'massFlux',
+      of: (r) => r.high,
+      units: LOSS,
+      significant: 2,
+    },
+    lost: {
+      label: 'This slab loses in an hour',
+      kind: 'mass',
+      of: (r) => r.lost,
+      units: LOST,
+      significant: 2,
+      note: 'while water still stands on the face',
+    },
+    menzel: {
+      label: 'By Menzel',
+      kind: 'massFlux',
+      of: (r) => r.menzel,
+      units: LOSS,
+      significant: 2,
+    },
+  },
+  judge: (r, _, say) => {
+    const amount = say(r.rate, 'massFlux', { units: LOSS, significant: 2 });
+    if (r.state === 'act')
+      return {
+        verdict: 'stop',
+        say: `${amount} is above the limit at which every guide says act. Cover the face as soon as it is struck off, before anything else.`,
+      };
+    if (r.state === 'caution')
+      return {
+        verdict: 'look',
+        say: `${amount} is in the band where precautions begin. Lay the sheet at once after strike-off, and break the wind.`,
+      };
+    if (r.high >= CAUTION_RATE)
+      return {
+        verdict: 'look',
+        say: `${amount} is below the limits, but the estimate is ±40 % and its upper end is not. Cover the face within the hour.`,
+      };
+    return {
+      verdict: 'good',
+      say: `${amount} is slow. Cover the face when it has lost its shine; it must be covered all the same.`,
+    };
+  },
+  notes: (r, _, say) => [
+    ...(r.notes.some(({ code }) => code === 'condensation')
+      ? [
+          'The face is colder than the dew point of this air: water settles on it rather than leaving.',
+        ]
+      : []),
+    ...(r.notes.some(({ code }) => code === 'outside-range')
+      ? ['This weather lies outside the chart the relation was fitted to: it is stretched here.']
+      : []),
+    `The limits are for ordinary concrete. The American one, 0.2 lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0; a foamed mix bleeds less than the concrete they were found for, so it may crack below them.`,
+  ],
+  blames: {
+    concreteTemperature: 'concrete',
+    airTemperature: 'air',
+    relativeHumidity: 'humidity',
+    windSpeed: 'wind',
+    area: 'length',
+    rate: 'wind',
+  },
+  working: [
+    {
+      tex: String.raw`E = \left(T_c^{2.5} - r\,T_a^{2.5}\right)\left(1 + 0.4\,V\right)\times 10^{-6}\ \mathrm{lb/(ft^2 h)},\quad T\ \text{in °F},\ V\ \text{in mph}`,
+      put: (v, r, say) =>
+        `Tc = ${((v.concrete - 273.15) * 1.8 + 32).toFixed(1)} °F, Ta = ${((v.air - 273.15) * 1.8 + 32).toFixed(1)} °F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / 0.44704).toFixed(1)} mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
+    },
+    {
+      tex: String.raw`m = E \times A \times 1\ \mathrm h`,
+      put: (v, r, say) =>
+        `${say(r.rate, 'massFlux', { units: LOSS })} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: LOST, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: LOST, significant: 2 })}`,
+    },
+  ],
+  figure: ({ result, say }) => <MeasureBars measures={result.measures} names={NAMES} say={say} />,
+  tables: [
+    {
+      caption: 'One measure at a time',
+      columns: ['Measure', 'Leaves', 'Saves', 'Then'],
+      rows: ({ measures }, _, say) =>
+        measures.map(({ measure, rate, saved, state }) => [
+          NAMES[measure],
+          say(rate, 'massFlux', { units: LOSS, significant: 2 }),
+          measure === 'nothing' ? '–' : `${Math.round(saved * 100)} %`,
+          STATES[state],
+        ]),
+    },
+  ],
+  cautions: ['frost-and-heat'],
+  defers: [
+    'What a windbreak (two fifths of the wind), a sheet (a twentieth of the loss) and a cooler mix (5 °C, 9 °F) do is common practice, no source; your own face, dry or shining, decides.',
+  ],
+  sources: [
+    'uno-1998',
+    'menzel-1954',
+    'hover-2020',
+    'fhwa-curing-2006',
+    'aci-305r',
+    'hasanain-1989',
+    'common-practice',
+  ],
+});

@@ -1,0 +1,178 @@
+import { SPECIFIC_HEAT } from '../../core/curing/heat/thermal-properties.ts';
+import {
+  HOT_WATER_LIMIT,
+  iceFor,
+  mixTemperature,
+  waterTemperatureFor,
+} from '../../core/curing/mix-temperature.ts';
+import { ICE_POINT } from '../../core/curing/units.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { temperature } from '../shared/curing-fields.ts';
+import { WarmthScale } from '../shared/WarmthScale.tsx';
+
+/** Coolest and warmest mix to aim at. Common practice, no source. */
+const MIX = { cold: ICE_POINT + 10, hot: ICE_POINT + 30 } as const;
+const mass = (label: string, example: string) =>
+  number('mass', { label, example, min: '0 kg', max: '100000 kg' });
+
+export default worksheet({
+  id: 'mix-temperature',
+  question: 'How warm will the mix come out?',
+  fields: {
+    cement: { ...mass('Cement', '40.72 kg'), takes: 'mix.cement' },
+    cementAt: temperature('Cement is at', '18 °C', {}),
+    water: { ...mass('Mixing water', '16.29 kg'), takes: 'mix.water' },
+    waterAt: temperature('Water is at', '23 °C', { min: '0 °C' }),
+    foam: { ...mass('Foam, by weight', '6.07 kg'), takes: 'mix.foamMass' },
+    foamAt: temperature('Foaming solution is at', '15 °C', { min: '-20 °C' }),
+    wanted: temperature('Mix temperature you want', '20 °C', { min: '0 °C', max: '60 °C' }),
+    sand: { ...mass('Sand', '0 kg'), folded: true },
+    sandAt: temperature('Sand is at', '12 °C', { folded: true }),
+    ice: { ...mass('Ice, besides the water', '0 kg'), folded: true },
+    iceAt: temperature('Ice is at', '-5 °C', { max: '0 °C', folded: true }),
+  },
+  work: (v) => {
+    const others = [
+      { mass: v.cement, temperature: v.cementAt, specificHeat: SPECIFIC_HEAT.cement },
+      { mass: v.foam, temperature: v.foamAt, specificHeat: SPECIFIC_HEAT.water },
+      { mass: v.sand, temperature: v.sandAt, specificHeat: SPECIFIC_HEAT.sand },
+    ];
+    const water = { mass: v.water, temperature: v.waterAt, specificHeat: SPECIFIC_HEAT.water };
+    const ice = { mass: v.ice, temperature: v.iceAt };
+    const mix = mixTemperature({ ingredients: [...others, water], ice });
+    const heat = waterTemperatureFor({ others, water: v.water, wanted: v.wanted });
+    const cool =
+      v.wanted < mix.temperature && v.ice === 0
+        ? iceFor({
+            others,
+            water: v.water,
+            waterTemperature: v.waterAt,
+            wanted: v.wanted,
+            iceTemperature: v.iceAt,
+          })
+        : undefined;
+    const capacity = [...others, water].map((each) => each.mass * each.specificHeat);
+    const all = capacity.reduce((a, b) => a + b, 0);
+    const [cement, foam, sand, ofWater] = capacity.map((each) => each / all);
+    return { mix, heat, cool, shares: { cement, foam, sand, water: ofWater } };
+  },
+  results: {
+    temperature: { label: 'Mix temperature', kind: 'temperature', of: (r) => r.mix.temperature },
+    waterFor: {
+      label: 'Water temperature for the one you want',
+      kind: 'temperature',
+      of: (r) =>
+        r.heat.notes.some(({ code }) => code === 'impossible' || code === 'needs-ice')
+          ? undefined
+          : r.heat.temperature,
+    },
+    ice: {
+      label: 'Ice in place of as much water, for the one you want',
+      kind: 'mass',
+      of: (r) => r.cool?.mass,
+      significant: 2,
+    },
+    iceLeft: {
+      label: 'Ice left unmelted',
+      kind: 'mass',
+      of: (r) => (r.mix.iceLeft > 0 ? r.mix.iceLeft : undefined),
+      significant: 2,
+    },
+  },
+  judge: ({ mix, heat }, { waterAt, wanted }, say) => {
+    const t = (kelvin: number) => say(kelvin, 'temperature');
+    if (waterAt > HOT_WATER_LIMIT)
+      return {
+        verdict: 'stop',
+        say: `Water at ${t(waterAt)} must not meet cement: above ${t(HOT_WATER_LIMIT)} it can set in a flash, in lumps. Cool it, or let sand take the heat first.`,
+      };
+    if (mix.iceLeft > 0)
+      return {
+        verdict: 'stop',
+        say: 'There is more ice than the rest can melt. Lumps of ice leave holes: use less.',
+      };
+    if (mix.temperature < MIX.cold)
+      return {
+        verdict: 'look',
+        say: `${t(mix.temperature)} is cold: it sets late, and the foam has to last so much longer. ${waterWords(heat, wanted, t)}`,
+      };
+    if (mix.temperature > MIX.hot)
+      return {
+        verdict: 'look',
+        say: `${t(mix.temperature)} is hot: it stiffens early and dries fast. Use cooler water, or ice for some of it.`,
+      };
+    if (Math.abs(mix.temperature - wanted) < 1)
+      return {
+        verdict: 'good',
+        say: `${t(mix.temperature)} is what you want, or within a degree of it.`,
+      };
+    return {
+      verdict: 'good',
+      say: `${t(mix.temperature)} will do. ${waterWords(heat, wanted, t)}`,
+    };
+  },
+  notes: () => [
+    'The heat of wetting the cement, of the drill and of the air is left out; the mix usually comes out a degree or so warmer. Measure it.',
+    'Warm foam drains faster than cool foam: warm the mixing water rather than the foaming solution.',
+  ],
+  refusals: {
+    freezes: () => 'These ingredients would freeze together. Warm the water, or use less ice.',
+  },
+  folded: 'Sand and ice',
+  blames: {
+    mass: 'cement',
+    capacity: 'cement',
+    mixTemperature: 'waterAt',
+    heat: 'ice',
+    iceTemperature: 'iceAt',
+    temperature: 'cementAt',
+  },
+  keeps: { temperature: 'curing.mixTemperature' },
+  working: [
+    {
+      tex: String.raw`T = \frac{\sum m\,c\,T}{\sum m\,c}`,
+      put: (v, { mix }, say) =>
+        `${say(v.cement, 'mass')} × 1.14 × ${say(v.cementAt, 'temperature')} + ${say(v.water, 'mass')} × 4.187 × ${say(v.waterAt, 'temperature')} + ${say(v.foam, 'mass')} × 4.187 × ${say(v.foamAt, 'temperature')}${v.sand > 0 ? ` + ${say(v.sand, 'mass')} × 0.77 × ${say(v.sandAt, 'temperature')}` : ''}, over the same without the temperatures: ${say(mix.temperature, 'temperature')}`,
+    },
+    {
+      tex: String.raw`T_w = \frac{T \sum m\,c - \sum_{\text{others}} m\,c\,T_i}{m_w\,c_w}`,
+      put: (v, { heat }, say) =>
+        `For ${say(v.wanted, 'temperature')} the water would have to be at ${say(heat.temperature, 'temperature')}`,
+    },
+  ],
+  figure: ({ values: v, result: { mix, shares }, say }) => (
+    <WarmthScale
+      marks={[
+        { name: 'cement', at: v.cementAt, share: shares.cement ?? 0, role: 'plain' },
+        ...(v.sand > 0
+          ? [{ name: 'sand', at: v.sandAt, share: shares.sand ?? 0, role: 'plain' as const }]
+          : []),
+        { name: 'water', at: v.waterAt, share: shares.water ?? 0, role: 'plain' },
+        { name: 'foam', at: v.foamAt, share: shares.foam ?? 0, role: 'plain' },
+        { name: 'mix', at: mix.temperature, role: 'measured' },
+      ]}
+      limit={{ at: HOT_WATER_LIMIT, label: 'no hotter water on cement' }}
+      say={say}
+    />
+  ),
+  cautions: ['caustic-slurry', 'frost-and-heat'],
+  defers: [
+    'The thermometer in the mix decides; the concentrate’s own sheet says how warm its solution may be.',
+  ],
+  sources: ['aci-305r', 'aci-306r', 'brown-2022', 'ice-heat', 'common-practice'],
+});
+
+function waterWords(
+  heat: ReturnType<typeof waterTemperatureFor>,
+  wanted: number,
+  t: (kelvin: number) => string,
+): string {
+  const code = heat.notes[0]?.code;
+  if (code === 'impossible')
+    return `No water is hot enough for ${t(wanted)}: warm the cement and the sand as well.`;
+  if (code === 'hot-water')
+    return `For ${t(wanted)} the water would be at ${t(heat.temperature)}, too hot to meet cement: warm the room and the bags instead.`;
+  if (code === 'needs-ice') return `For ${t(wanted)} some of the water must be ice.`;
+  return `For ${t(wanted)} have the water at ${t(heat.temperature)}.`;
+}

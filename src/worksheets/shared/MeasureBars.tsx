@@ -1,0 +1,86 @@
+import { scaleLinear } from 'd3-scale';
+import { ACTION_RATE, CAUTION_RATE, EVAPORATION_ACCURACY } from '../../core/curing/evaporation.ts';
+import type { MeasureResult } from '../../core/curing/evaporation-measures.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { LOSS } from './curing-fields.ts';
+
+const WIDTH = 420;
+const LEFT = 12;
+const ROW = 46;
+const TOP = 30;
+
+/** What each measure leaves of the loss, with how far the estimate may err, on the two limits. */
+export function MeasureBars({
+  measures,
+  names,
+  say,
+}: {
+  readonly measures: readonly MeasureResult[];
+  readonly names: Readonly<Record<MeasureResult['measure'], string>>;
+  readonly say: Say;
+}) {
+  const unit = LOSS[say.system];
+  const inUnit = (rate: number) => toUnit(rate, 'massFlux', unit);
+  const most = Math.max(ACTION_RATE * 1.2, ...measures.map((m) => m.rate)) * 1.12;
+  const x = scaleLinear([0, inUnit(most)], [LEFT, WIDTH - 16]);
+  const at = (rate: number) => x(Math.min(inUnit(most), inUnit(rate)));
+  const bottom = TOP + measures.length * ROW;
+  const words = measures
+    .map(({ measure, rate }) => `${names[measure]} ${say(rate, 'massFlux', { units: LOSS })}`)
+    .join(', ');
+  return (
+    <figure class="fig">
+      <svg
+        viewBox={`0 0 ${WIDTH} ${bottom + 46}`}
+        role="img"
+        aria-label={`Water lost: ${words}. Limits at ${say(CAUTION_RATE, 'massFlux', { units: LOSS })} and ${say(ACTION_RATE, 'massFlux', { units: LOSS })}.`}
+      >
+        {[
+          [CAUTION_RATE, 'take care'],
+          [ACTION_RATE, 'act'],
+        ].map(([rate, label]) => (
+          <g>
+            <path class="level" d={`M${at(rate as number)} 20V${bottom}`} />
+            <text class="soft" x={at(rate as number)} y="14" text-anchor="middle">
+              {label}
+            </text>
+          </g>
+        ))}
+        {measures.map(({ measure, rate }, i) => {
+          const y = TOP + i * ROW;
+          const middle = y + 31;
+          return (
+            <g>
+              <text x={LEFT} y={y + 14}>
+                {names[measure]}
+              </text>
+              <rect class="water" x={LEFT} y={y + 21} width={at(rate) - LEFT} height="20" />
+              <path
+                class="whisker"
+                d={`M${at(rate * (1 - EVAPORATION_ACCURACY))} ${middle}H${at(rate * (1 + EVAPORATION_ACCURACY))}`}
+              />
+            </g>
+          );
+        })}
+        <g transform={`translate(0 ${bottom + 2})`}>
+          <path class="axis" d={`M${LEFT} 0H${WIDTH - 16}`} />
+          {x.ticks(5).map((tick) => (
+            <g transform={`translate(${x(tick)} 0)`}>
+              <path class="tick" d="M0 0V5" />
+              <text class="soft" y="20" text-anchor="middle">
+                {x.tickFormat(5)(tick)}
+              </text>
+            </g>
+          ))}
+          <text x={WIDTH - 16} y="40" text-anchor="end">
+            {say.system === 'us' ? 'lb/(ft²·h)' : 'kg/(m²·h)'}
+          </text>
+        </g>
+      </svg>
+      <figcaption>
+        Water lost now, and with each measure by itself. The line across each bar’s end is ±40 %.
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,85 @@
+import { scaleLinear } from 'd3-scale';
+import { toUnit } from '../../core/quantity/convert.ts';
+import type { Say } from '../../islands/engine/say.ts';
+
+const WIDTH = 420;
+const LEFT = 18;
+const ROW = 34;
+
+interface Mark {
+  readonly name: string;
+  /** K */
+  readonly at: number;
+  /** How much of the mix's heat capacity it brings, 0–1. */
+  readonly share?: number;
+  readonly role: 'plain' | 'measured' | 'target';
+}
+
+/** Temperatures of the ingredients and of the mix on one scale, each with the share it counts for. */
+export function WarmthScale({
+  marks,
+  limit,
+  say,
+}: {
+  readonly marks: readonly Mark[];
+  readonly limit: { readonly at: number; readonly label: string };
+  readonly say: Say;
+}) {
+  const unit = say.system === 'us' ? 'degF' : 'degC';
+  const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
+  const low = Math.min(273.15, ...marks.map(({ at }) => at));
+  const high = Math.max(303.15, ...marks.map(({ at }) => at));
+  const x = scaleLinear([inUnit(low), inUnit(high + (high - low) * 0.04)], [LEFT, WIDTH - 16]);
+  const bottom = 8 + marks.length * ROW;
+  const limitShown = limit.at <= high;
+  const words = marks.map(({ name, at }) => `${name} ${say(at, 'temperature')}`).join(', ');
+  return (
+    <figure class="fig">
+      <svg viewBox={`0 0 ${WIDTH} ${bottom + 30}`} role="img" aria-label={`${words}.`}>
+        {limitShown && (
+          <g>
+            <path class="level" d={`M${x(inUnit(limit.at))} 0V${bottom}`} />
+            <text class="soft" x={x(inUnit(limit.at)) - 6} y="12" text-anchor="end">
+              {limit.label}
+            </text>
+          </g>
+        )}
+        {marks.map(({ name, at, share, role }, i) => {
+          const y = 22 + i * ROW;
+          const here = x(inUnit(at));
+          const right = here < WIDTH * 0.55;
+          const text = `${name} ${say(at, 'temperature')}${share === undefined ? '' : `, counts ${Math.round(share * 100)} %`}`;
+          return (
+            <g>
+              <path class="grid" d={`M${LEFT} ${y}H${WIDTH - 16}`} />
+              <circle class={`marker ${role}`} cx={here} cy={y} r={role === 'plain' ? 5 : 7} />
+              <text
+                class={role === 'plain' ? '' : 'strong'}
+                x={here + (right ? 12 : -12)}
+                y={y + 5}
+                text-anchor={right ? 'start' : 'end'}
+              >
+                {text}
+              </text>
+            </g>
+          );
+        })}
+        <g transform={`translate(0 ${bottom})`}>
+          <path class="axis" d={`M${LEFT} 0H${WIDTH - 16}`} />
+          {x.ticks(5).map((tick) => (
+            <g transform={`translate(${x(tick)} 0)`}>
+              <path class="tick" d="M0 0V5" />
+              <text class="soft" y="21" text-anchor="middle">
+                {`${tick} ${unit === 'degF' ? '°F' : '°C'}`.replace('-', '\u2212')}
+              </text>
+            </g>
+          ))}
+        </g>
+      </svg>
+      <figcaption>
+        Each ingredient pulls the mix towards its own temperature, by its mass and by how much heat
+        it holds. Water counts most.
+      </figcaption>
+    </figure>
+  );
+}

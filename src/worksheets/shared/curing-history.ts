@@ -1,0 +1,174 @@
+import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
+import { carriedOn } from '../../core/curing/forecast.ts';
+import {
+  dailyHistory,
+  steadyHistory,
+  type TemperatureHistory,
+  temperatureHistory,
+} from '../../core/curing/history.ts';
+import type { LogProblem } from '../../core/curing/log.ts';
+import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-order.ts';
+import { GROWTH_COEFFICIENT } from '../../core/curing/strength-growth.ts';
+import { DAY, HOUR } from '../../core/curing/units.ts';
+import { demand } from '../../core/domain-error.ts';
+
+/** How far ahead a forecast is carried, s: what is not reached in four months is not waited for. */
+export const AHEAD = 120 * DAY;
+
+interface Extremes {
+  readonly coldest: number;
+  readonly warmest: number;
+}
+
+interface Given {
+  readonly source: 'days' | 'steady' | 'readings';
+  readonly castAt: number;
+  readonly steady: number;
+  readonly days: readonly Extremes[];
+  readonly readings: readonly { readonly time: number; readonly temperature: number }[];
+  readonly after: 'mean' | 'days';
+  readonly afterMean: number;
+  readonly forecast: readonly Extremes[];
+}
+
+export interface Known {
+  /** From casting on, s and K, carried on as far as `AHEAD`. */
+  readonly history: TemperatureHistory;
+  /** Where what the reader entered ends and the last of it repeats, s from casting. */
+  readonly until: number;
+  /** Where readings end and the forecast begins; 0 where nothing is a reading. */
+  readonly measured: number;
+  /** Readings that were out of order or double. */
+  readonly problems: readonly LogProblem[];
+}
+
+/** Time of day of a moment on the reader's clock, s after midnight. */
+export const timeOfDay = (moment: number) => ((moment % DAY) + DAY) % DAY;
+
+/** The temperature of the part from casting on, from what the reader knows of it. */
+export function historyOf(v: Given): Known {
+  if (v.source === 'steady')
+    return {
+      history: steadyHistory({ temperature: v.steady, duration: AHEAD }),
+      until: AHEAD,
+      measured: 0,
+      problems: [],
+    };
+  if (v.source === 'days') {
+    const start = timeOfDay(v.castAt);
+    return {
+      history: ofDays(v.days, start, 'days'),
+      until: v.days.length * DAY - start,
+      measured: 0,
+      problems: [],
+    };
+  }
+  const { kept, problems } = inOrder(v.readings);
+  const first = kept[0]!;
+  // Casting is the beginning: what comes before the first reading is held to be like it.
+  const led = first.seconds > 0 ? [{ ...first, seconds: 0 }, ...kept] : kept;
+  const readings = temperatureHistory({
+    times: led.map(({ seconds }) => seconds),
+    temperatures: led.map(({ temperature }) => temperature),
+    longestGap: longestGap(kept),
+  });
+  const measured = readings.times[readings.times.length - 1]!;
+  const start = timeOfDay(v.castAt + measured);
+  const forecast =
+    v.after === 'mean'
+      ? steadyHistory({ temperature: v.afterMean, duration: AHEAD })
+      : ofDays(v.forecast, start, 'forecast');
+  return {
+    history: carriedOn({ history: readings, forecast }),
+    until: measured + (v.after === 'mean' ? AHEAD : v.forecast.length * DAY - start),
+    measured,
+    problems,
+  };
+}
+
+/** A table of days from a time of day on, the last of them repeated. */
+function ofDays(days: readonly Extremes[], start: number, field: string): TemperatureHistory {
+  for (const { coldest, warmest } of days)
+    demand(field, warmest, 'temperature', { min: coldest }, 'warmest-below-coldest');
+  const last = days[days.length - 1];
+  const more = Math.max(0, Math.ceil(AHEAD / DAY) - days.length);
+  const all = last ? [...days, ...Array.from({ length: more }, () => last)] : days;
+  return dailyHistory({ days: all, start, step: HOUR });
+}
+
+/** Readings by time, each moment once, and what was said of those that were not. */
+function inOrder(given: Given['readings']) {
+  const problems: LogProblem[] = [];
+  const kept = putInOrder(
+    given.map(({ time, temperature }, i) => ({ row: i + 1, seconds: time, temperature })),
+    problems,
+  );
+  return { kept, problems };
+}
+
+/** Several times the usual interval is a gap. */
+function longestGap(kept: readonly Reading[]): number {
+  const intervals = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
+  const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1];
+  return usual === undefined ? Number.POSITIVE_INFINITY : GAP_INTERVALS * usual;
+}
+
+const SAID: Partial<Record<LogProblem['code'], string>> = {
+  'out-of-order': 'is earlier than the one before it, and was put in its place',
+  duplicate: 'repeats another, and is counted once',
+  conflict: 'gives a second temperature for a moment already given, and is not used',
+};
+
+/** What a reader must know of the temperatures a result rests on. */
+export function historyNotes(known: Known, reached?: number): readonly string[] {
+  const told = known.problems.slice(0, 3).map(({ row, code }) => `Reading ${row} ${SAID[code]}.`);
+  const more = known.problems.length - told.length;
+  const { gaps } = known.history;
+  return [
+    ...told,
+    ...(more > 0 ? [`${more} more readings were out of order or double.`] : []),
+    ...(gaps.length > 0
+      ? [
+          `${gaps.length === 1 ? 'One stretch' : `${gaps.length} stretches`} of the readings ${gaps.length === 1 ? 'is' : 'are'} much longer than the others; a straight line bridges ${gaps.length === 1 ? 'it' : 'them'}.`,
+        ]
+      : []),
+    ...(reached !== undefined && reached > known.until
+      ? ['That lies beyond the days you entered: the last of them is taken to repeat.']
+      : []),
+  ];
+}
+
+/** Sentences for what core refuses of the temperatures. */
+export const historyRefusals = {
+  'warmest-below-coldest': () =>
+    'A day’s highest temperature is below its lowest. Each line gives the lowest, then the highest.',
+} as const;
+
+/** Core's names for what the temperature fields hold. */
+export const historyBlames = {
+  time: 'readings',
+  temperature: 'source',
+  days: 'days',
+  forecast: 'forecast',
+} as const;
+
+/** The slowest and the fastest growth coefficient s a choice of cement allows. */
+export const GROWTH = {
+  unknown: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']],
+  slow: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['32.5N']],
+  ordinary: [GROWTH_COEFFICIENT['42.5N'], GROWTH_COEFFICIENT['42.5N']],
+  rapid: [GROWTH_COEFFICIENT['42.5R'], GROWTH_COEFFICIENT['42.5R']],
+} as const;
+
+/** Names of the laws of ageing, as a choice. */
+export const LAWS = {
+  fhp: 'Variable energy: more below 20 °C',
+  arrhenius: 'One activation energy, chosen',
+  'model-code': 'The model code’s',
+} as const;
+
+/** A law of ageing from its name. */
+export const lawOf = (
+  name: keyof typeof LAWS,
+  activationEnergy = ACTIVATION_ENERGY_ASTM,
+): AgeLaw => (name === 'arrhenius' ? { law: 'arrhenius', activationEnergy } : { law: name });
