@@ -25,13 +25,24 @@ export interface Entry {
 export type Entries = Readonly<Record<string, Entry>>;
 
 /** A result a worksheet put on the bench for later ones, in SI. */
-export interface Kept {
+export interface KeptNumber {
   readonly v: number;
   /** The ±, in SI. */
   readonly pm?: number;
   /** The worksheet it came from. */
   readonly from: string;
 }
+
+/**
+ * What a worksheet leaves on the bench when the reader's own numbers in it have no answer yet: what
+ * comes after it must wait, and never fall back on the example.
+ */
+export interface KeptWaiting {
+  readonly waits: true;
+  readonly from: string;
+}
+
+export type Kept = KeptNumber | KeptWaiting;
 
 export type KeptResults = Readonly<Record<string, Kept>>;
 
@@ -78,13 +89,20 @@ export function isEntry(x: unknown, mayHoldRows = true): x is Entry {
 
 /** Whether something read from storage has the shape of a kept result. */
 export function isKept(x: unknown): x is Kept {
+  if (!isRecord(x)) return false;
+  if (x.waits !== undefined) return x.waits === true && isText(x.from);
   return (
-    isRecord(x) &&
     typeof x.v === 'number' &&
     Number.isFinite(x.v) &&
     (x.pm === undefined || (typeof x.pm === 'number' && Number.isFinite(x.pm))) &&
     isText(x.from)
   );
+}
+
+/** A kept result, when there is one and it is worked out. */
+export function keptNumber(kept: KeptResults, key: string): KeptNumber | undefined {
+  const found = kept[key];
+  return found && 'v' in found ? found : undefined;
 }
 
 /**

@@ -38,8 +38,7 @@ export function enter(key: string, entry: Entry | undefined): void {
 
 /** Keeps a result for later worksheets, or takes it back. */
 export function keep(key: string, kept: Kept | undefined): void {
-  const before = $kept.get()[key];
-  if (before?.v === kept?.v && before?.pm === kept?.pm) return;
+  if (JSON.stringify($kept.get()[key]) === JSON.stringify(kept)) return;
   $kept.setKey(key, kept as Kept);
 }
 

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Entry } from '../bench/entries.ts';
-import { $kept, enter, keep } from '../bench/store.ts';
+import { notify } from '../bench/notices.ts';
+import { $entries, $kept, enter, keep } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { inputId, isShown, type Reading, readWorksheet } from './engine/read.ts';
 import { speaker } from './engine/say.ts';
@@ -205,6 +206,11 @@ function useKeeping(sheet: AnyWorksheet, reading: Reading, answered: Answered | 
   useEffect(() => {
     for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
       const found = answered.ok ? answered.numbers[name] : undefined;
+      if (reading.own && !answered.ok) {
+        before.current[name] = undefined;
+        keep(key, { waits: true, from: sheet.question });
+        continue;
+      }
       const mine = reading.own && found ? found : undefined;
       const known = name in before.current;
       const changed = known && before.current[name] !== mine?.value;
@@ -223,8 +229,19 @@ function useKeeping(sheet: AnyWorksheet, reading: Reading, answered: Answered | 
   });
 }
 
+/** Takes the reader's entries out of a worksheet, and offers them back. */
 function reset(sheet: AnyWorksheet) {
-  for (const name of Object.keys(sheet.fields)) enter(benchKey(sheet, name), undefined);
+  const before = $entries.get();
+  const keys = Object.keys(sheet.fields).map((name) => benchKey(sheet, name));
+  for (const key of keys) enter(key, undefined);
+  notify('reset', `“${sheet.question}” shows the example again.`, [
+    {
+      label: 'Put mine back',
+      run: () => {
+        for (const key of keys) enter(key, before[key]);
+      },
+    },
+  ]);
 }
 
 /** The one short sentence a screen reader hears after a change. */

@@ -38,6 +38,8 @@ export interface NumberField extends Common {
   readonly takes?: string;
   /** May stay empty. */
   readonly optional?: boolean;
+  /** A dilution, “one to so many”: `1:40`, `1 to 40` and `40:1` are read as 40. */
+  readonly oneTo?: boolean;
   /** A slider beside the text, between two values with their units, even in its logarithm: for “what if”. */
   readonly slider?: { readonly from: string; readonly to: string };
   /** A short list of common values, offered as buttons. */

@@ -49,12 +49,15 @@ export interface FigureProps<V, R> {
   readonly say: Say;
 }
 
+export type PlusMinus<F> = { readonly [K in keyof F]: number };
+
 /** A worksheet: one question, what it needs, how core answers it, and what stands beside the answer. */
 export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly id: string;
   readonly question: string;
   readonly fields: F;
-  readonly work: (values: Values<F>) => R;
+  /** `pm` holds the ± of each number field that has one, in SI, for worksheets about the ± itself. */
+  readonly work: (values: Values<F>, pm: PlusMinus<F>) => R;
   /** The results in the order of their weight: the first is the answer. */
   readonly results: Readonly<Record<string, ResultSpec<R>>>;
   readonly judge: (result: R, values: Values<F>, say: Say) => Judgement;

@@ -6,8 +6,14 @@ import { LONGEST, normalise, spellings } from './unit-spelling.ts';
 const PAIRS: Partial<
   Record<Kind, readonly (readonly [first: string, second: string, per: number])[]>
 > = {
-  length: [['ft', 'in', 12]],
-  mass: [['lb', 'oz', 16]],
+  length: [
+    ['ft', 'in', 12],
+    ['m', 'cm', 100],
+  ],
+  mass: [
+    ['lb', 'oz', 16],
+    ['kg', 'g', 1000],
+  ],
   time: [
     ['h', 'min', 60],
     ['d', 'h', 24],
@@ -18,8 +24,8 @@ const PAIRS: Partial<
 const WHOLE_THEN_PART = /^([+\-\u2212]?)\s*(\d+)\s*([^\d\s-]+)\s*(-?)\s*([\d¼-¾⅐-⅞].*)$/u;
 
 /**
- * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`: a whole number of the larger unit, then less than
- * one of it in the smaller. Gives the number in the larger unit, or undefined for anything else.
+ * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`, `1 ft 4`: a whole number of the larger unit, then less
+ * than one of it in the smaller. Gives the number in the larger unit, or undefined for anything else.
  * @source none: reading, by how feet and inches, pounds and ounces, hours and minutes are written
  */
 export function readCompound(
@@ -35,7 +41,10 @@ export function readCompound(
   if (!second.ok) return undefined;
   for (const [firstId, secondId, per] of pairs) {
     const unit = unitOf(kind, firstId);
-    if (!spelt(unit, firstUnit!) || !spelt(unitOf(kind, secondId), second.rest)) continue;
+    // `1 ft 4`, `31 lb 6`: inches and ounces are understood; `5 kg 6` is two numbers.
+    const understood = second.rest === '' && !dash && per <= 16;
+    if (!spelt(unit, firstUnit!)) continue;
+    if (!understood && !spelt(unitOf(kind, secondId), second.rest)) continue;
     // The dash of 6'-0" is drafting practice; behind a word it could be a minus.
     if (dash && normalise(firstUnit!) !== "'") continue;
     if (second.number >= per) continue;

@@ -35,7 +35,7 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
   const { values } = reading;
   if (!values) return { ok: false, problems: reading.problems };
   try {
-    const result = sheet.work(values);
+    const result = sheet.work(values, plusMinus(reading));
     const numbers: Record<string, { value: number; sure?: Sure }> = {};
     for (const [name, spec] of Object.entries(sheet.results)) {
       const value = spec.of(result);
@@ -66,12 +66,26 @@ const unsettled = (sheet: AnyWorksheet) => ({
   say: 'With these numbers the calculation does not come to rest, so no result is shown. Check them for a slip of the decimal point or of the unit.',
 });
 
+/** The ± of every field, in SI; 0 where it has none. */
+const plusMinus = ({ fields }: Reading): Readonly<Record<string, number>> =>
+  Object.fromEntries(
+    Object.entries(fields).map(([name, field]) => [name, field.type === 'number' ? field.pm : 0]),
+  );
+
 const notFinite = (name: string) =>
   new DomainError({ quantity: name, value: Number.NaN, kind: 'count', allowed: {} });
 
 function blame(sheet: AnyWorksheet, error: DomainError, say: Say) {
   const fields = sheet.fields as Fields;
   const name = sheet.blames?.[error.quantity] ?? error.quantity;
+  // `pieces.1.inner`: one cell of one row.
+  const [list, row, cell] = name.split('.');
+  const rows = fields[list ?? ''];
+  if (rows?.type === 'rows' && cell && rows.of[cell])
+    return {
+      input: inputId(sheet.id, list!, row!, cell),
+      say: refused(error, rows.of[cell].label, say),
+    };
   const field = fields[name] ? name : Object.keys(fields)[0]!;
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
   return {
@@ -102,9 +116,10 @@ function carried(
       : [],
   );
   if (doubtful.length === 0) return undefined;
+  const pms = plusMinus(reading);
   const at = (x: readonly number[]) => {
     const moved = Object.fromEntries(doubtful.map(({ name }, i) => [name, x[i]]));
-    return of(sheet.work({ ...reading.values, ...moved })) ?? Number.NaN;
+    return of(sheet.work({ ...reading.values, ...moved }, pms)) ?? Number.NaN;
   };
   try {
     const { u, parts } = firstOrder(

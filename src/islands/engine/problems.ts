@@ -1,4 +1,5 @@
 import type { DomainError } from '../../core/domain-error.ts';
+import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type Parsed, parseQuantity } from '../../core/quantity/parse.ts';
 import type { NumberField } from '../fields.ts';
@@ -14,7 +15,7 @@ export const quoted = (read: string) => {
 
 /** The sentence beside a field whose text cannot be read. */
 export function unread(field: NumberField, problem: Problem, shown: string): string {
-  const like = `a number such as ${field.example}`;
+  const like = `a number such as ${exampleIn(field, shown)}`;
   switch (problem.code) {
     case 'empty':
       return `${field.label} is empty. Enter ${like}.`;
@@ -31,6 +32,13 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     default:
       return `${field.label}: ${quoted(problem.read)} is not a number. Enter ${like}.`;
   }
+}
+
+/** The field's example in the unit shown. */
+function exampleIn(field: NumberField, shown: string): string {
+  const read = parseQuantity(field.example, field.kind);
+  if (!read.ok || read.unit.id === shown) return field.example;
+  return `${formatPlain(read.value, field.kind, shown, 3)} ${unitOf(field.kind, shown).symbol}`.trim();
 }
 
 function listed(symbols: readonly string[]): string {

@@ -103,7 +103,7 @@ export interface Reading {
 }
 
 const formatted = (si: number, field: NumberField, unit: string) =>
-  formatPlain(si, field.kind, unit, 6);
+  formatPlain(si, field.kind, unit, 5);
 
 function readNumber(
   field: NumberField,
@@ -114,11 +114,24 @@ function readNumber(
   const system = say.system;
   const unit = shownUnit(entry, field.kind, system, field.units);
   const example = parseQuantity(field.example, field.kind, field.units?.metric);
-  const fromKept = field.takes === undefined ? undefined : kept[field.takes];
+  const upstream = field.takes === undefined ? undefined : kept[field.takes];
+  const fromKept = upstream && 'v' in upstream ? upstream : undefined;
   const own = entry?.t !== undefined;
 
   const base = { type: 'number', field, unit } as const;
   const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say);
+  if (!own && upstream && !fromKept)
+    return {
+      ...base,
+      ...pm,
+      origin: 'kept',
+      text: '',
+      value: undefined,
+      echo: undefined,
+      onOffer: undefined,
+      from: upstream.from,
+      problem: `${field.label} waits for an answer to “${upstream.from}”.`,
+    };
   if (!own) {
     const value = fromKept ? fromKept.v : example.ok ? example.value : undefined;
     // An example written in the unit shown stands as it was written.
@@ -143,7 +156,7 @@ function readNumber(
 
   const typed = entry.t;
   const typedIn = entry.u ?? unit;
-  const parsed = parseQuantity(typed, field.kind, typedIn);
+  const parsed = parseQuantity(field.oneTo ? withoutOne(typed) : typed, field.kind, typedIn);
   const onOffer = fromKept && {
     from: fromKept.from,
     text: say(fromKept.v, field.kind, field.units && { units: field.units }),
@@ -177,6 +190,10 @@ function readNumber(
   };
 }
 
+/** `1:40`, `1 to 40`, `40 : 1` → `40`. */
+const withoutOne = (text: string): string =>
+  /^\s*1\s*(?::|to)\s*(.+)$/i.exec(text)?.[1] ?? /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ?? text;
+
 function readPlusMinus(
   field: NumberField,
   entry: Entry | undefined,
@@ -209,7 +226,7 @@ function readPlusMinus(
   const negative = parsed.value < 0;
   return {
     pmText:
-      typed !== undefined && unit === typedIn ? typed : formatPlain(parsed.value, kind, unit, 3),
+      typed !== undefined && unit === typedIn ? typed : formatPlain(parsed.value, kind, unit, 2),
     pm: negative ? 0 : parsed.value,
     problem: negative
       ? `± of ${field.label}: read ${say(parsed.value, kind)}; it must be at least 0.`
@@ -325,6 +342,14 @@ export function readWorksheet(
   ) as Record<string, FieldReading>;
 
   const chosen = choices(fields);
+  const own = Object.values(fields).some(
+    (reading) => reading.origin !== 'example' && isShown(reading.field.when, chosen),
+  );
+  // Beside the reader's own numbers, an optional field they left alone is one they do not know.
+  if (own)
+    for (const [name, reading] of Object.entries(fields))
+      if (reading.type === 'number' && reading.field.optional && reading.origin === 'example')
+        fields[name] = { ...reading, text: '', value: undefined, problem: undefined };
   const problems: { input: string; say: string }[] = [];
   const values: Record<string, unknown> = {};
   for (const [name, reading] of Object.entries(fields)) {
@@ -367,9 +392,7 @@ export function readWorksheet(
     fields,
     values: problems.length === 0 ? values : undefined,
     problems,
-    own: Object.values(fields).some(
-      (reading) => reading.origin !== 'example' && isShown(reading.field.when, chosen),
-    ),
+    own,
   };
 }
 

@@ -52,7 +52,7 @@ export function Results({
               </output>
               {there.symbol !== here.symbol && <span class="other"> {there.text}</span>}
               {sure?.mostFrom && i === 0 && (
-                <span class="most">Most of the ± comes from: {sure.mostFrom.toLowerCase()}.</span>
+                <span class="most">Most of the ± comes from: {sure.mostFrom}.</span>
               )}
               {spec.note && <span class="most">{spec.note}</span>}
             </dd>
