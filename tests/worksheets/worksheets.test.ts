@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import { Fragment, h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Entries, Entry, System } from '../../src/bench/entries.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
@@ -36,6 +38,12 @@ function wordsOf(sheet: AnyWorksheet, outcome: Answered, system: System): string
     ...sheet.working.map((step) => step.put(values, result, say)),
     ...(sheet.tables ?? []).flatMap((table) => table.rows(result, values, say).flat()),
   ];
+}
+
+/** The worksheet's picture as it would stand in the page. */
+function drawn(sheet: AnyWorksheet, { values, result }: Answered, system: System): string {
+  const picture = sheet.figure?.({ values, result, say: speaker(system) });
+  return picture ? renderToString(h(Fragment, {}, picture)) : '';
 }
 
 test('there are worksheets, and each has an example with a known answer', () => {
@@ -98,6 +106,7 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet
         }
         for (const words of wordsOf(sheet, outcome, system))
           expect(words).not.toMatch(/NaN|Infinity|undefined/);
+        expect(drawn(sheet, outcome, system)).not.toMatch(/NaN|Infinity|undefined/);
       }),
       { numRuns: 150 },
     );
