@@ -36,6 +36,8 @@ export interface NumberField extends Common {
   readonly units?: Units;
   /** The kept result that stands in for this field until the reader types one. */
   readonly takes?: string;
+  /** What the reader's own batches may offer here, by its key: `foam.survival`. Never used unasked. */
+  readonly learned?: string;
   /** May stay empty. */
   readonly optional?: boolean;
   /** A dilution, “one to so many”: `1:40`, `1 to 40` and `40:1` are read as 40. */

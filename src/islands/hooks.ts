@@ -1,6 +1,7 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Entries, KeptResults, System } from '../bench/entries.ts';
+import { $learned, type LearnedSummary, NOTHING_LEARNED } from '../bench/learned.ts';
 import { $entries, $kept, $units } from '../bench/store.ts';
 
 // The page was built with an empty bench in metric units. Each store gives that back until the
@@ -10,6 +11,8 @@ const nothing = {};
 export const useEntries = (): Entries => useStore($entries, { ssr: () => nothing });
 export const useKept = (): KeptResults => useStore($kept, { ssr: () => nothing });
 export const useUnits = (): System => useStore($units, { ssr: () => 'metric' as System });
+
+export const useLearned = (): LearnedSummary => useStore($learned, { ssr: () => NOTHING_LEARNED });
 
 /** The latest `text`, a while after it last changed; empty until it first changes. */
 export function useSettled(text: string, wait = 1000): string {

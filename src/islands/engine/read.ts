@@ -192,7 +192,9 @@ function readNumber(
 
 /** `1:40`, `1 to 40`, `40 : 1` → `40`. */
 const withoutOne = (text: string): string =>
-  /^\s*1\s*(?::|to)\s*(.+)$/i.exec(text)?.[1] ?? /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ?? text;
+  /^\s*1\s*(?::|to)\s*(.+)$/i.exec(text)?.[1] ??
+  /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ??
+  text;
 
 function readPlusMinus(
   field: NumberField,

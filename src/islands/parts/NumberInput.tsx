@@ -1,6 +1,7 @@
 import type { Entry, System } from '../../bench/entries.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { type NumberReading, unitChoices } from '../engine/read.ts';
+import { LearnedOffer } from './LearnedOffer.tsx';
 import { Origin } from './Origin.tsx';
 import { Slider } from './Slider.tsx';
 
@@ -103,6 +104,14 @@ export function NumberInput({ id, reading, entry, system, problem, onEntry, onLe
           onEntry(rest);
         }}
       />
+      {field.learned && (
+        <LearnedOffer
+          name={field.learned}
+          reading={reading}
+          system={system}
+          onTake={(taken) => onEntry({ ...entry, ...taken })}
+        />
+      )}
       {field.offers && (
         <p class="offers">
           {field.offers.map((offer) => (

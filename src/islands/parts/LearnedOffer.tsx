@@ -1,0 +1,49 @@
+import type { Entry, System } from '../../bench/entries.ts';
+import { formatPlain, formatQuantity } from '../../core/quantity/format.ts';
+import type { NumberReading } from '../engine/read.ts';
+import { useLearned } from '../hooks.ts';
+
+interface Props {
+  /** Which quantity the field may learn. */
+  readonly name: string;
+  readonly reading: NumberReading;
+  readonly system: System;
+  readonly onTake: (taken: Entry) => void;
+}
+
+/** What the reader's own batches say of a field, beside the value assumed; used only when asked. */
+export function LearnedOffer({ name, reading, system, onTake }: Props) {
+  const summary = useLearned();
+  const found = Object.hasOwn(summary.values, name) ? summary.values[name] : undefined;
+  if (!found) return null;
+  const { field, unit } = reading;
+  const { v, pm, n } = found;
+  const how = { uncertainty: pm };
+  const value = formatQuantity(v, field.kind, unit, how);
+  const spread = formatQuantity(pm, field.kind, unit, how).number;
+  const words = `${value.number} ± ${spread}${value.unit && `\u00a0${value.unit}`} from ${n} ${summary.invented ? 'invented ' : ''}${n === 1 ? 'batch' : 'batches'}`;
+  const text = formatPlain(v, field.kind, unit, 4);
+  if (reading.origin === 'yours' && reading.text === text)
+    return <p class="origin kept">yours: {words}</p>;
+  return (
+    <p class="origin">
+      <button
+        type="button"
+        onClick={() =>
+          onTake({
+            t: text,
+            u: unit,
+            s: system,
+            ...(field.plusMinus !== undefined && {
+              p: formatPlain(pm, field.kind, unit, 2),
+              pu: unit,
+            }),
+          })
+        }
+      >
+        {summary.invented ? 'Use: ' : 'Yours: '}
+        {words}
+      </button>
+    </p>
+  );
+}

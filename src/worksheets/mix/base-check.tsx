@@ -1,0 +1,187 @@
+import { checkBase } from '../../core/mix/base-check.ts';
+import { wetDensity } from '../../core/mix/weigh.ts';
+import { number } from '../../islands/fields.ts';
+import { DensityScale } from '../../islands/figures/DensityScale.tsx';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { sandCement, waterCement } from './recipe-fields.ts';
+
+/** How far the w/c may be off before it is worth mending. Common practice, no source. */
+const NEAR = 0.02;
+
+export default worksheet({
+  id: 'base-check',
+  question: 'Is the base mix what I meant?',
+  fields: {
+    full: number('mass', {
+      label: 'Jug, struck full of base mix',
+      help: 'Before any foam is in it.',
+      example: '2.075 kg',
+      plusMinus: '0.005 kg',
+      min: '0 kg',
+      max: '1000 kg',
+    }),
+    tare: number('mass', {
+      label: 'Jug, empty',
+      example: '0.150 kg',
+      plusMinus: '0.005 kg',
+      min: '0 kg',
+      max: '200 kg',
+      bench: 'jug.tare',
+    }),
+    jug: number('volume', {
+      label: 'Jug’s volume to the brim',
+      help: 'From the weight of water that fills it, not from its marks.',
+      example: '1 L',
+      plusMinus: '0.003 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '200 L',
+      units: LITRES,
+      bench: 'jug.volume',
+    }),
+    cement: number('mass', {
+      label: 'Cement in the base mix',
+      example: '13.57 kg',
+      min: '0 kg',
+      aboveMin: true,
+      max: '10 t',
+      takes: 'mix.loadCement',
+    }),
+    waterCement,
+    sandCement,
+    air: number('ratio', {
+      label: 'Air stirred into it',
+      help: 'A fast paddle whips in one or two per cent, and each reads as more water.',
+      example: '0 %',
+      min: '0 %',
+      max: '20 %',
+      units: PERCENT,
+      folded: true,
+    }),
+    cementDensity: number('density', {
+      label: 'Density of the cement’s particles',
+      example: '3150 kg/m3',
+      plusMinus: '30 kg/m3',
+      min: '2000 kg/m3',
+      max: '4000 kg/m3',
+      units: DENSITY,
+      folded: true,
+    }),
+  },
+  work: (v) => {
+    const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.jug });
+    const { waterCement: wanted, sandCement: sand, cementDensity } = v;
+    const check = checkBase({
+      measuredDensity: measured,
+      recipe: { waterCement: wanted, sandCement: sand, cementDensity },
+      cement: v.cement,
+      air: v.air,
+    });
+    return { measured, check, off: check.waterCement - wanted };
+  },
+  results: {
+    ratio: {
+      label: 'Water/cement ratio mixed',
+      kind: 'count',
+      of: (r) => r.check.waterCement,
+      sure: true,
+    },
+    addWater: {
+      label: 'Add water',
+      kind: 'mass',
+      of: (r) => (r.check.addWater > 0 ? r.check.addWater : undefined),
+      units: SMALL_MASS,
+      answer: true,
+    },
+    addCement: {
+      label: 'Add cement',
+      kind: 'mass',
+      of: (r) => (r.check.addCement > 0 ? r.check.addCement : undefined),
+      units: SMALL_MASS,
+      answer: true,
+    },
+    addSand: {
+      label: 'and sand with it',
+      kind: 'mass',
+      of: (r) => (r.check.addSand > 0 ? r.check.addSand : undefined),
+      units: SMALL_MASS,
+    },
+    measured: {
+      label: 'Base mix density',
+      kind: 'density',
+      of: (r) => r.measured,
+      units: DENSITY,
+      sure: true,
+    },
+    wanted: {
+      label: 'It should be',
+      kind: 'density',
+      of: (r) => r.check.wantedDensity,
+      units: DENSITY,
+      significant: 4,
+    },
+  },
+  judge: ({ check, off }, { waterCement: wanted }, say) => {
+    const grams = (kg: number) => say(kg, 'mass', { units: SMALL_MASS });
+    if (Math.abs(off) <= NEAR)
+      return {
+        verdict: 'good',
+        say: `${check.waterCement.toFixed(3)} is as near to ${wanted.toFixed(2)} as a jug can tell. Leave it and make the foam.`,
+      };
+    if (off > 0)
+      return {
+        verdict: 'look',
+        say: `Wetter than meant. Add ${grams(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made. If the drill has whipped air in, that reads as water: wait a minute, tap the jug, and weigh once more first.`,
+      };
+    return {
+      verdict: check.waterCement < 0.35 ? 'stop' : 'look',
+      say: `Drier than meant${check.waterCement < 0.35 ? ', and dry enough to take water out of the foam' : ''}. Add ${grams(check.addWater)} of water and mix again.`,
+    };
+  },
+  notes: ({ check }, _, say) => [
+    `${say(1 / Math.abs(check.perDensity) / 100, 'density', { units: DENSITY, significant: 2 })} of density is a hundredth of w/c here: weigh on a scale that shows it, in a jug whose volume you have weighed with water.`,
+    'Sand is taken to be as the recipe has it. A jug cannot tell too much sand from too little water.',
+  ],
+  refusals: {
+    'thinner-than-water': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} is not above water. Weigh the jug again, empty and full.`,
+    'drier-than-no-water': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY, significant: 4 })} is more than cement${' '}and sand weigh with no water at all (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}). Check the jug’s volume.`,
+  },
+  folded: 'Air, and the cement',
+  blames: { measuredDensity: 'full', vessel: 'jug' },
+  working: [
+    {
+      tex: String.raw`w = \frac{1 + s - \rho\left(\frac{1}{\rho_c} + \frac{s}{\rho_s}\right)}{\rho/\rho_w - 1}`,
+      put: (v, r, say) =>
+        `w = (1 + ${v.sandCement} − ${say(r.measured / (1 - v.air), 'density', { units: DENSITY, significant: 4 })} × volume of the solids in a kilogram of cement) ÷ (density over water’s − 1) = ${r.check.waterCement.toFixed(3)}`,
+    },
+    {
+      tex: String.raw`\Delta W = (w_0 - w)\,C \qquad \Delta C = \left(\frac{w}{w_0} - 1\right) C`,
+      put: (v, { check, off }, say) =>
+        off > 0
+          ? `ΔC = (${check.waterCement.toFixed(3)} ÷ ${v.waterCement} − 1) × ${say(v.cement, 'mass')} = ${say(check.addCement, 'mass', { units: SMALL_MASS })}`
+          : `ΔW = (${v.waterCement} − ${check.waterCement.toFixed(3)}) × ${say(v.cement, 'mass')} = ${say(check.addWater, 'mass', { units: SMALL_MASS })}`,
+    },
+  ],
+  figure: ({ result: { measured, check }, say }) => (
+    <DensityScale
+      title="The base mix, before any foam"
+      from={Math.min(1600, measured * 0.9)}
+      to={Math.max(2300, check.wantedDensity * 1.06)}
+      units={DENSITY}
+      bands={[]}
+      marks={[
+        { at: check.wantedDensity, label: 'meant', role: 'target' },
+        { at: measured, label: 'jug', role: 'measured' },
+      ]}
+      say={say}
+    />
+  ),
+  cautions: ['caustic-slurry', 'cement-dust', 'drill-mixer'],
+  defers: [
+    'The cement bag’s own sheet outranks the density used here; a blended cement is lighter.',
+  ],
+  sources: ['navedtra-14071', 'pca-cement', 'astm-c138', 'common-practice'],
+});

@@ -1,0 +1,184 @@
+import { choice, number } from '../../islands/fields.ts';
+import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { sandCement, waterCement } from './recipe-fields.ts';
+
+const PLAIN = { metric: '1', us: '1' } as const;
+const share = (label: string, example: string, max: string, more: object = {}) =>
+  number('ratio', { label, example, min: '0 %', max, units: PERCENT, folded: true, ...more });
+
+/** The fibre a batch may hold; the kinds are those of `FIBRES`. */
+export const FIBRE_NAMES = {
+  'ar-glass': 'Alkali-resistant glass',
+  'plain-glass': 'Plain glass (E glass)',
+  polypropylene: 'Polypropylene',
+  pva: 'PVA',
+  basalt: 'Basalt',
+  nylon: 'Nylon',
+  steel: 'Steel',
+} as const;
+
+export const batchFields = {
+  volume: number('volume', {
+    label: 'Foamed mix to make',
+    example: '105.12 L',
+    min: '0 L',
+    aboveMin: true,
+    max: '100 m3',
+    units: LITRES,
+    takes: 'batch.volume',
+  }),
+  aim: choice({
+    label: 'Start from',
+    options: {
+      wet: 'A wet density',
+      dry: 'An oven-dry density',
+      content: 'A cement content',
+      bags: 'The bags I have',
+    },
+    example: 'wet',
+  }),
+  wetDensity: number('density', {
+    label: 'Wet density',
+    example: '600 kg/m3',
+    min: '0 kg/m3',
+    aboveMin: true,
+    max: '4000 kg/m3',
+    units: DENSITY,
+    takes: 'mix.wetDensity',
+    when: { aim: ['wet'] },
+  }),
+  dryDensity: number('density', {
+    label: 'Oven-dry density',
+    example: '500 kg/m3',
+    min: '0 kg/m3',
+    aboveMin: true,
+    max: '4000 kg/m3',
+    units: DENSITY,
+    when: { aim: ['dry'] },
+  }),
+  content: number('density', {
+    label: 'Cement and its stand-ins in a cubic metre',
+    example: '380 kg/m3',
+    min: '0 kg/m3',
+    aboveMin: true,
+    max: '3000 kg/m3',
+    units: DENSITY,
+    when: { aim: ['content'] },
+  }),
+  bags: number('count', {
+    label: 'Bags, all to be used',
+    help: 'What density comes out when the form above is to be full?',
+    example: '1',
+    min: '0',
+    aboveMin: true,
+    max: '1000',
+    when: { aim: ['bags'] },
+  }),
+  bag: number('mass', {
+    label: 'Cement comes in bags of',
+    example: '25 kg',
+    min: '0 kg',
+    aboveMin: true,
+    max: '2 t',
+  }),
+  waterCement,
+  sandCement,
+  foamDensity: number('density', {
+    label: 'Foam density',
+    example: '80 g/L',
+    min: '5 g/L',
+    max: '500 g/L',
+    units: FOAM,
+    takes: 'foam.density',
+    bench: 'mix.foamDensity',
+  }),
+  parts: number('count', {
+    label: 'Parts it fills',
+    example: '12',
+    min: '1',
+    max: '100000',
+    whole: true,
+    takes: 'batch.count',
+    folded: true,
+  }),
+  load: number('volume', {
+    label: 'Largest load the mixer takes',
+    example: '40 L',
+    min: '1 L',
+    max: '10 m3',
+    units: LITRES,
+    bench: 'mix.largestLoad',
+    folded: true,
+  }),
+  counts: choice({
+    label: 'The w/c counts',
+    options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
+    example: 'base',
+    folded: true,
+  }),
+  moisture: share('Water in the sand as it lies', '1 %', '50 %', {
+    help: 'Of its oven-dry mass. Dry a panful and weigh it twice.',
+  }),
+  absorption: share('Water the sand’s grains hold', '1 %', '30 %', {
+    help: 'When surface-dry; from the pit’s sheet.',
+  }),
+  cementKind: choice({
+    label: 'Cement',
+    options: { plain: 'Portland cement alone', blend: 'Blended on the bench' },
+    example: 'plain',
+    folded: true,
+  }),
+  slag: share('Ground slag, of the whole', '0 %', '90 %', { when: { cementKind: ['blend'] } }),
+  ash: share('Fly ash, of the whole', '20 %', '90 %', { when: { cementKind: ['blend'] } }),
+  fume: share('Silica fume, of the whole', '0 %', '30 %', { when: { cementKind: ['blend'] } }),
+  filler: choice({
+    label: 'Fine light filler',
+    options: { none: 'None', some: 'Some' },
+    example: 'none',
+    folded: true,
+  }),
+  fillerRatio: number('ratio', {
+    label: 'Light filler to cement, by mass',
+    example: '0.05',
+    min: '0',
+    max: '5',
+    units: PLAIN,
+    when: { filler: ['some'] },
+    folded: true,
+  }),
+  fillerDensity: number('density', {
+    label: 'Density of its grains',
+    help: 'Of the closed grain, not of the heap.',
+    example: '700 kg/m3',
+    min: '100 kg/m3',
+    max: '3000 kg/m3',
+    units: DENSITY,
+    when: { filler: ['some'] },
+    folded: true,
+  }),
+  fillerMoisture: share('Water in the filler as it lies', '0 %', '100 %', {
+    when: { filler: ['some'] },
+  }),
+  fibreKind: choice({
+    label: 'Fibre',
+    options: { none: 'None', ...FIBRE_NAMES },
+    bench: 'fibre.kind',
+    example: 'none',
+    folded: true,
+  }),
+  fibreShare: share('Fibre, of the finished mix by volume', '0.3 %', '5 %', {
+    bench: 'fibre.share',
+    when: { fibreKind: Object.keys(FIBRE_NAMES) },
+  }),
+  pigment: share('Pigment, of cement and stand-ins', '0 %', '10 %', { bench: 'pigment.share' }),
+  admixture: share('Liquid admixture, of cement and stand-ins', '0 %', '10 %', {
+    help: 'Only one whose sheet says that it goes with foam.',
+  }),
+  admixtureWater: share('Water in that admixture', '65 %', '100 %'),
+  convention: choice({
+    label: 'The foam’s own mass',
+    options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
+    example: 'foam-counted',
+    folded: true,
+  }),
+} as const;

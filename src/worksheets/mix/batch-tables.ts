@@ -1,0 +1,65 @@
+import type { wholeBags } from '../../core/mix/bags.ts';
+import type { Design } from '../../core/mix/batch-design.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { DENSITY, LITRES } from '../shared/amounts.ts';
+
+export const NAMES: Readonly<Record<keyof Design['volumes'], string>> = {
+  binder: 'cement',
+  fillers: 'sand and filler',
+  pigment: 'pigment',
+  fibre: 'fibre',
+  water: 'water',
+  foam: 'foam',
+};
+
+const BINDERS: Readonly<Record<string, string>> = {
+  portland: 'Cement',
+  slag: 'Ground slag',
+  'fly-ash': 'Fly ash',
+  'silica-fume': 'Silica fume',
+};
+
+/** Each thing to weigh out, for the batch, a load, a cubic metre and a part. */
+export function amountsOf(
+  design: Design,
+  by: { readonly loads: number; readonly volume: number; readonly parts: number },
+  say: Say,
+): string[][] {
+  const things: (readonly [string, number])[] = [
+    ...design.binder.map(({ kind, mass }) => [BINDERS[kind]!, mass] as const),
+    ['Water', design.waterToAdd],
+    ['Sand', design.sand],
+    ['Light filler', design.lightFiller],
+    ['Fibre', design.fibre],
+    ['Pigment', design.pigment],
+    ['Admixture', design.admixture],
+  ];
+  // A third of a kilogram is weighed in grams.
+  const kg = (x: number) => say(x, 'mass', x < 0.5 ? { units: { metric: 'g', us: 'oz' } } : {});
+  const shares = [1, 1 / by.loads, 1 / by.volume, 1 / by.parts];
+  return [
+    ...things
+      .filter(([, mass]) => mass > 0)
+      .map(([name, mass]) => [name, ...shares.map((share) => kg(mass * share))]),
+    [
+      'Foam',
+      ...shares.map((share) => say(design.mix.foamVolume * share, 'volume', { units: LITRES })),
+    ],
+    ['All of it', ...shares.map((share) => say(design.mass * share, 'mass'))],
+  ];
+}
+
+/** What whole bags do: the recipe kept, or the volume. */
+export function bagRows({ down, up }: ReturnType<typeof wholeBags>, say: Say): string[][] {
+  const row = (choice: typeof up) => [
+    `${choice.bags}`,
+    say(choice.volume, 'volume', { units: LITRES }),
+    choice.sameVolume
+      ? say(choice.sameVolume.wetDensity, 'density', { units: DENSITY })
+      : 'does not fit',
+    choice.sameVolume
+      ? say(choice.sameVolume.ovenDryDensity, 'density', { units: DENSITY })
+      : 'does not fit',
+  ];
+  return down && down.bags !== up.bags ? [row(down), row(up)] : [row(up)];
+}

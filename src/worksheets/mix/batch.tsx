@@ -1,0 +1,250 @@
+import { fromBags, wholeBags } from '../../core/mix/bags.ts';
+import { type Design, designBatch } from '../../core/mix/batch-design.ts';
+import { mixerLoads } from '../../core/mix/loads.ts';
+import { Bucket } from '../../islands/figures/Bucket.tsx';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { batchFields } from './batch-fields.ts';
+import { recipeOf } from './batch-input.ts';
+import { amountsOf, bagRows, NAMES } from './batch-tables.ts';
+
+const some = (kg: number) => (kg > 0 ? kg : undefined);
+const mass = (of: (d: Design) => number, label: string, small = false) => ({
+  label,
+  kind: 'mass' as const,
+  of: (r: { readonly design: Design }) => some(of(r.design)),
+  ...(small ? { units: SMALL_MASS } : {}),
+});
+const binder = (kind: string) => (d: Design) =>
+  d.binder.find((part) => part.kind === kind)?.mass ?? 0;
+
+export default worksheet({
+  id: 'batch',
+  question: 'What goes into the whole batch, with everything in it?',
+  fields: batchFields,
+  work: (v) => {
+    const recipe = recipeOf(v);
+    const target = {
+      wet: { wetDensity: v.wetDensity },
+      dry: { ovenDryDensity: v.dryDensity },
+      content: { cementContent: v.content },
+      bags: undefined,
+    }[v.aim];
+    const design = target
+      ? designBatch({ ...recipe, target })
+      : fromBags(recipe, { bags: v.bags, bag: v.bag });
+    const input = { ...recipe, target: target ?? { wetDensity: design.wetDensity } };
+    const loads = mixerLoads({
+      batch: { ...design.mix, volume: v.volume },
+      largestLoad: v.load,
+      foamBucket: v.load,
+    }).count;
+    return { design, loads, bags: wholeBags(input, design, v.bag) };
+  },
+  results: {
+    wet: { label: 'Wet density', kind: 'density', of: (r) => r.design.wetDensity, units: DENSITY },
+    cement: mass(binder('portland'), 'Cement'),
+    slag: mass(binder('slag'), 'Ground slag'),
+    ash: mass(binder('fly-ash'), 'Fly ash'),
+    fume: mass(binder('silica-fume'), 'Silica fume'),
+    water: {
+      label: 'Water to pour in',
+      kind: 'mass',
+      of: (r) => r.design.waterToAdd,
+      answer: true,
+    },
+    brought: {
+      label: 'Water the damp sand, filler and admixture bring',
+      kind: 'mass',
+      of: ({ design: d }) => {
+        const brought = d.broughtByFillers + d.broughtByAdmixture;
+        return brought === 0 ? undefined : brought;
+      },
+    },
+    sand: mass((d) => d.sand, 'Sand, as damp as it lies'),
+    filler: mass((d) => d.lightFiller, 'Light filler, as it lies'),
+    fibre: mass((d) => d.fibre, 'Fibre', true),
+    pigment: mass((d) => d.pigment, 'Pigment', true),
+    admixture: mass((d) => d.admixture, 'Admixture', true),
+    foam: {
+      label: 'Foam',
+      kind: 'volume',
+      of: (r) => r.design.mix.foamVolume,
+      units: LITRES,
+      answer: true,
+    },
+    foamMass: { label: 'which weighs', kind: 'mass', of: (r) => some(r.design.mix.foamMass) },
+    dry: {
+      label: 'Oven-dry density to expect',
+      kind: 'density',
+      of: (r) => r.design.ovenDryDensity,
+      units: DENSITY,
+    },
+    content: {
+      label: 'Cement and stand-ins in a cubic metre',
+      kind: 'density',
+      of: (r) => r.design.cementitious / (r.design.mass / r.design.wetDensity),
+      units: DENSITY,
+    },
+    ratio: {
+      label: 'w/c with the foam’s water',
+      kind: 'count',
+      of: (r) => r.design.mix.waterCementTotal,
+    },
+    foamShare: {
+      label: 'Foam in the mix, by volume',
+      kind: 'ratio',
+      of: (r) => (r.design.mix.foamVolume * r.design.wetDensity) / r.design.mass,
+      units: PERCENT,
+    },
+    bagsNeeded: { label: 'Bags of cement', kind: 'count', of: (r) => r.bags.exact },
+    base: {
+      label: 'Base mix density',
+      kind: 'density',
+      of: (r) => r.design.mix.baseDensity,
+      units: DENSITY,
+      significant: 4,
+    },
+    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, whole: true },
+    loadMass: { label: 'One load weighs', kind: 'mass', of: (r) => r.design.mass / r.loads },
+    loadCement: {
+      label: 'Cement and stand-ins in one load',
+      kind: 'mass',
+      of: (r) => r.design.cementitious / r.loads,
+    },
+    loadWater: {
+      label: 'All water in one load',
+      kind: 'mass',
+      of: ({ design, loads }) => (design.mix.water + design.mix.foamMass) / loads,
+    },
+  },
+  judge: ({ design, bags }, v, say) => {
+    const codes = design.notes.map(({ code }) => code);
+    if (codes.includes('paste-robs-foam'))
+      return {
+        verdict: 'look',
+        say: `The base mix has a w/c of ${design.mix.waterCementBase.toFixed(2)}. Below 0.35 a paste is apt to take water out of the foam and break it.`,
+      };
+    if (v.fibreKind === 'plain-glass')
+      return {
+        verdict: 'stop',
+        say: 'Plain glass is eaten by the alkali of cement. Use alkali-resistant glass, with at least 16 % of ZrO₂, or another fibre.',
+      };
+    if (codes.includes('outside-range'))
+      return {
+        verdict: 'look',
+        say: `${say(design.wetDensity, 'density', { units: DENSITY })} at a w/c of ${design.mix.waterCementBase.toFixed(2)} is outside what such mixes are usually made at: 320–1920 kg/m³ (20–120 lb/ft³), w/c to 0.80 neat and 1.25 with sand.`,
+      };
+    const density = say(design.wetDensity, 'density', { units: DENSITY });
+    if (v.aim === 'bags')
+      return {
+        verdict: 'good',
+        say: `All of it in that volume comes to ${density} wet and ${say(design.ovenDryDensity, 'density', { units: DENSITY })} dry. Is that what the part needs?`,
+      };
+    return {
+      verdict: 'good',
+      say: `${bags.exact.toFixed(2)} bags. The table says what rounding to whole ones does to the rest.`,
+    };
+  },
+  notes: ({ design }) => [
+    ...(design.notes.some(({ code }) => code === 'blend-binds-otherwise')
+      ? [
+          'The oven-dry density takes a fifth of all the binder as bound water. That figure is stated for portland cement; slag, ash and fume bind otherwise and later.',
+        ]
+      : []),
+  ],
+  refusals: {
+    'heavier-than-base-mix': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. Aim lower, or add sand.`,
+    'lighter-than-foam': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
+    'paste-robs-foam': (e) =>
+      `A water/cement ratio of ${e.value.toFixed(2)} leaves the paste less than ${(e.allowed.min ?? 0.2).toFixed(2)}: it would take its water from the foam and break it.`,
+    overfills: (e, say) =>
+      `So much cement makes more base mix than the volume holds, before any foam: at most ${say(e.allowed.max!, 'density', { units: DENSITY })} fit. Fewer bags, or a larger form.`,
+    'too-wet': () =>
+      'The damp sand, filler and admixture bring more water than the mix may have. Dry the sand, or raise the w/c.',
+    'no-cement': () =>
+      'Slag, ash and fume together must leave some cement: without it nothing sets.',
+  },
+  folded: 'Blends, sand, fibre, pigment, loads and parts',
+  blames: {
+    ovenDryDensity: 'dryDensity',
+    cementContent: 'content',
+    largestLoad: 'load',
+    waterToAdd: 'moisture',
+    surfaceDry: 'sandCement',
+    fillerRatio: 'fillerRatio',
+    portland: 'slag',
+  },
+  keeps: {
+    wet: 'mix.planned',
+    base: 'mix.baseDensity',
+    loadMass: 'mix.loadMass',
+    loadCement: 'mix.loadCement',
+    loadWater: 'mix.loadWater',
+  },
+  working: [
+    {
+      tex: String.raw`\frac{1}{\rho_b} = \sum \frac{x_i}{\rho_i} \qquad V(1-\varphi) = C\left(\frac{1}{\rho_b} + \frac{w}{\rho_w} + \sum\frac{r_i}{\rho_i}\right) + F`,
+      put: (_, { design: { volumes: v } }, say) =>
+        `Volume: ${(Object.keys(v) as (keyof typeof v)[])
+          .filter((name) => v[name] > 0)
+          .map((name) => `${NAMES[name]} ${say(v[name], 'volume', { units: LITRES })}`)
+          .join(' + ')}`,
+    },
+    {
+      tex: String.raw`W_{\text{pour}} = w\,C - \frac{S\,(m - a)}{1 + a} - d\,q\,C`,
+      put: (_, { design: d }, say) =>
+        `Water to pour: ${say(d.mix.water, 'mass')} − ${say(d.broughtByFillers, 'mass')} with sand and filler − ${say(d.broughtByAdmixture, 'mass')} with the admixture = ${say(d.waterToAdd, 'mass')}`,
+    },
+  ],
+  figure: ({
+    values,
+    result: {
+      design: { volumes: v },
+    },
+    say,
+  }) => (
+    <Bucket
+      title="The batch by volume"
+      parts={[
+        { name: 'cement', fill: 'cement', volume: v.binder },
+        { name: 'sand, filler', fill: 'sand', volume: v.fillers },
+        { name: 'pigment', fill: 'pigment', volume: v.pigment },
+        { name: 'fibre', fill: 'fibre', volume: v.fibre },
+        { name: 'water', fill: 'water', volume: v.water },
+        { name: 'foam’s liquid', fill: 'binder', volume: (v.foam * values.foamDensity) / 1000 },
+        { name: 'gas', fill: 'foam', volume: v.foam * (1 - values.foamDensity / 1000) },
+      ]}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'Batch, load, cubic metre, part',
+      columns: ['Weigh out', 'Batch', 'One load', 'Cubic metre', 'One part'],
+      rows: ({ design, loads }, v, say) =>
+        amountsOf(design, { loads, volume: v.volume, parts: v.parts }, say),
+    },
+    {
+      caption: 'In whole bags',
+      columns: ['Bags', 'Same recipe makes', 'Same volume comes to, wet', 'and dry'],
+      rows: ({ bags }, _, say) => bagRows(bags, say),
+    },
+  ],
+  cautions: ['caustic-slurry', 'cement-dust', 'glass-fibre', 'pigment-dust', 'not-load-bearing'],
+  defers: [
+    'The sheets of the cement, the admixture, the fibre and the concentrate outrank the figures used here.',
+  ],
+  sources: [
+    'navedtra-14071',
+    'army-en5466',
+    'kearsley-mostert-2005',
+    'astm-c869',
+    'pca-cement',
+    'pca-eb001-materials',
+    'en-15422',
+    'astm-c979',
+  ],
+});

@@ -1,0 +1,252 @@
+import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
+import { LANDING_TRIALS, type Landing, landing } from '../../core/mix/landing.ts';
+import { proportion } from '../../core/mix/proportion.ts';
+import { histogram, shareWithin } from '../../core/uncertainty/spread.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { LandingHistogram } from '../shared/LandingHistogram.tsx';
+import { RankedBars } from '../shared/RankedBars.tsx';
+import { landingFields } from './landing-fields.ts';
+
+/** ± 50 kg/m³, a usual band of supply; 5 %, a code’s. */
+const SUPPLY_BAND = 50;
+const CODE_SHARE = 0.05;
+const BINS = 36;
+
+export default worksheet({
+  id: 'landing',
+  question: 'How close will I land?',
+  fields: landingFields,
+  work: (v, pm) => {
+    const cube = proportion({
+      volume: 1,
+      target: { wetDensity: v.target },
+      waterCement: v.waterCement,
+      sandCement: v.sandCement,
+      foamDensity: v.foamDensity,
+      cementDensity: v.cementDensity,
+    });
+    const foamVolume = (cube.foamVolume * v.cement) / cube.cement;
+    // Two weighings of the foam’s bucket, and its volume.
+    const scaleShare = (Math.SQRT2 * v.foamScale) / v.bucket / v.foamDensity;
+    const bucketShare = pm.bucket / v.bucket;
+    const shared = v.sameBucket === 'same' ? bucketShare : 0;
+    const volumeShare = Math.hypot(v.foamFill, shared);
+    const densityShare = Math.hypot(scaleShare, bucketShare);
+    const sand = v.sandCement * v.cement;
+    const found = landing({
+      waterDensity: MIX_WATER_DENSITY,
+      together: v.together,
+      sameBucket: shared > 0 ? shared ** 2 / (volumeShare * densityShare) : 0,
+      readings: {
+        cement: { value: v.cement, u: v.baseScale },
+        water: { value: v.waterCement * v.cement, u: v.baseScale },
+        sand: { value: sand, u: sand > 0 ? v.baseScale : 0 },
+        foamVolume: { value: foamVolume, u: volumeShare * foamVolume },
+        foamDensity: { value: v.foamDensity, u: densityShare * v.foamDensity },
+        gasLost: { value: v.gasLost, u: pm.gasLost },
+        cementDensity: { value: v.cementDensity, u: pm.cementDensity },
+        sandDensity: { value: SAND_DENSITY, u: 0 },
+      },
+    });
+    const near = { percent: CODE_SHARE * v.target, supply: SUPPLY_BAND, own: v.own }[v.near];
+    const band = { low: v.target - near, high: v.target + near };
+    const odds = shareWithin(found.wetDensity.sorted, band);
+    return {
+      found,
+      near,
+      band,
+      odds,
+      ranked: ranked(found, { scaleShare, bucketShare, densityShare }),
+    };
+  },
+  results: {
+    odds: {
+      label: 'Odds of landing near enough',
+      kind: 'ratio',
+      of: (r) => r.odds,
+      units: PERCENT,
+      significant: 2,
+    },
+    mean: {
+      label: 'Wet density to expect',
+      kind: 'density',
+      of: (r) => r.found.wetDensity.trials.mean,
+      units: DENSITY,
+    },
+    u: {
+      label: 'give or take',
+      kind: 'density',
+      of: (r) => r.found.wetDensity.trials.sd,
+      units: DENSITY,
+      significant: 2,
+    },
+    low: {
+      label: 'Nineteen in twenty land from',
+      kind: 'density',
+      of: (r) => r.found.wetDensity.trials.low,
+      units: DENSITY,
+    },
+    high: {
+      label: 'to',
+      kind: 'density',
+      of: (r) => r.found.wetDensity.trials.high,
+      units: DENSITY,
+    },
+    yield: {
+      label: 'Yield of the load',
+      kind: 'volume',
+      of: (r) => r.found.yield.trials.mean,
+      units: LITRES,
+    },
+    yieldU: {
+      label: 'give or take',
+      kind: 'volume',
+      of: (r) => r.found.yield.trials.sd,
+      units: LITRES,
+      significant: 2,
+    },
+    dry: {
+      label: 'Oven-dry density to expect',
+      kind: 'density',
+      of: (r) => r.found.ovenDryDensity.trials.mean,
+      units: DENSITY,
+    },
+    dryU: {
+      label: 'give or take',
+      kind: 'density',
+      of: (r) => r.found.ovenDryDensity.trials.sd,
+      units: DENSITY,
+      significant: 2,
+    },
+  },
+  judge: ({ odds, found, near, ranked: [first] }, { target }, say) => {
+    const bias = found.wetDensity.trials.mean - target;
+    const advice =
+      Math.abs(bias) > near / 2
+        ? `You are aiming ${bias > 0 ? 'heavy' : 'light'} by ${say(Math.abs(bias), 'density', { units: DENSITY, significant: 2 })}: plan for the gas that is lost before you look for a better scale.`
+        : `${first ? `What to improve first: ${first.label.toLowerCase()}.` : ''}`;
+    const inWords = say(odds, 'ratio', { units: PERCENT, significant: 2 });
+    if (odds >= 0.9)
+      return {
+        verdict: 'good',
+        say: `${inWords} of such loads land near enough. Weigh each all the same: odds are not a reading.`,
+      };
+    return {
+      verdict: odds >= 0.5 ? 'look' : 'stop',
+      say: `Only ${inWords} of such loads land near enough without a correction. ${advice}`,
+    };
+  },
+  notes: ({ found }) => [
+    `${LANDING_TRIALS.toLocaleString('en').replace(',', '\u202f')} trials with the same seed each time, so that the figures move only when a reading does. Every ± is one standard uncertainty: the truth lies within it about two times in three.`,
+    ...(found.impossible > 0
+      ? [
+          `${found.impossible} trials asked for what cannot be, such as less than no water, and were left out: some ± is very large for its reading.`,
+        ]
+      : []),
+  ],
+  refusals: {
+    'heavier-than-base-mix': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
+    'lighter-than-foam': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
+    'paste-robs-foam': () =>
+      'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
+    'too-doubtful': (e, say) =>
+      `A ± of ${say(e.value, e.kind, { significant: 2 })} is more than half the reading: that is no reading. Make it ${say(e.allowed.max!, e.kind, { significant: 2 })} or less.`,
+  },
+  folded: 'The load, the bucket, and errors that go together',
+  blames: { wetDensity: 'target', water: 'baseScale', sand: 'baseScale', foamVolume: 'foamFill' },
+  working: [
+    {
+      tex: String.raw`\rho = \frac{C + W + S + \rho_f F}{C/\rho_c + W/\rho_w + S/\rho_s + F - \ell\,F\,(1 - \rho_f/\rho_w)}`,
+      put: (_, { found }, say) =>
+        `ρ = ${say(found.wetDensity.value, 'density', { units: DENSITY })} from the readings as they stand; the trials’ mean is ${say(found.wetDensity.trials.mean, 'density', { units: DENSITY })}`,
+    },
+    {
+      tex: String.raw`u^2(\rho) = \sum_i \sum_j c_i\,c_j\,r_{ij}\,u_i\,u_j \qquad c_i = \frac{\partial \rho}{\partial x_i}`,
+      put: (_, { found }, say) =>
+        `u = ${say(found.wetDensity.first, 'density', { units: DENSITY, significant: 3 })} to first order, where the trials give ${say(found.wetDensity.trials.sd, 'density', { units: DENSITY, significant: 3 })}`,
+    },
+  ],
+  figure: ({ values, result: { found, band, odds, ranked }, say }) => {
+    const { low, high } = found.wetDensity.trials;
+    const reach = Math.max(0.7 * (high - low), 1e-6 * values.target);
+    const ends = {
+      low: Math.max(0, Math.min(low - reach / 2, band.low - reach / 8)),
+      high: Math.max(high + reach / 2, band.high + reach / 8),
+    };
+    return (
+      <>
+        <LandingHistogram
+          bins={histogram(found.wetDensity.sorted, { ...ends, bins: BINS })}
+          band={band}
+          target={values.target}
+          odds={odds}
+          say={say}
+        />
+        <RankedBars
+          title="What each reading alone does to the wet density"
+          bars={ranked.map((bar) => ({
+            ...bar,
+            text: `± ${say(bar.size, 'density', { units: DENSITY, significant: 2 })}`,
+          }))}
+        />
+      </>
+    );
+  },
+  tables: [
+    {
+      caption: 'The ± by three roads',
+      columns: ['± of', 'First order', 'Second order', 'Trials'],
+      rows: ({ found }, _, say) => {
+        const density = (si: number) => say(si, 'density', { units: DENSITY, significant: 3 });
+        const { wetDensity: wet, yield: made, ovenDryDensity: dry } = found;
+        const volume = (si: number) => say(si, 'volume', { units: LITRES, significant: 3 });
+        return [
+          ['Wet density', density(wet.first), density(wet.second), density(wet.trials.sd)],
+          ['Yield', volume(made.first), volume(made.second), volume(made.trials.sd)],
+          ['Oven-dry density', density(dry.first), density(dry.second), density(dry.trials.sd)],
+        ];
+      },
+    },
+  ],
+  cautions: ['not-load-bearing'],
+  defers: [
+    'How close is close enough is for whoever asked for the part, or the code it is made to.',
+  ],
+  sources: [
+    'jcgm-100',
+    'jcgm-101',
+    'california-721-2-1',
+    'uk-supply-practice',
+    'astm-c138',
+    'common-practice',
+  ],
+});
+
+/** What each reading brings alone, largest first; the foam’s density parted into scale and bucket. */
+function ranked(
+  { wetDensity: { parts } }: Landing,
+  share: {
+    readonly scaleShare: number;
+    readonly bucketShare: number;
+    readonly densityShare: number;
+  },
+) {
+  const [cement, water, sand, foamVolume, foamDensity, gasLost, cementDensity] = parts as number[];
+  const ofDensity = (of: number) =>
+    share.densityShare > 0 ? (foamDensity! * of) / share.densityShare : 0;
+  return [
+    { label: 'Cement weighed', size: cement! },
+    { label: 'Water weighed', size: water! },
+    { label: 'Sand weighed', size: sand! },
+    { label: 'Foam measured out', size: foamVolume! },
+    { label: 'Scale for the foam', size: ofDensity(share.scaleShare) },
+    { label: 'Volume of the bucket', size: ofDensity(share.bucketShare) },
+    { label: 'Gas lost while blending', size: gasLost! },
+    { label: 'Density of the cement', size: cementDensity! },
+  ]
+    .filter(({ size }) => size > 0)
+    .sort((a, b) => b.size - a.size);
+}
