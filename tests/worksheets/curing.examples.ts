@@ -29,4 +29,18 @@ export const examples: readonly Example[] = [
     within: 1e-4,
     by: 'the same balance solved for the water, at 20 °C',
   },
+  {
+    sheet: 'set-time',
+    result: 'initial',
+    expected: '2.5149 h',
+    within: 1e-4,
+    by: '2.5 h × exp(42500/8.314 × (1/293.05 − 1/293.15))',
+  },
+  {
+    sheet: 'set-time',
+    result: 'third',
+    expected: '2.5130 h',
+    within: 1e-4,
+    by: '2.5 h × (4/3)^(0.1 × 1.8/10)',
+  },
 ];

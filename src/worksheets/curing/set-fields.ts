@@ -1,0 +1,124 @@
+import { choice, number } from '../../islands/fields.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { HOURS, temperature } from '../shared/curing-fields.ts';
+
+const MM = { metric: 'mm', us: 'in' } as const;
+const MINUTES = { metric: 'min', us: 'min' } as const;
+const time = (label: string, example: string) =>
+  number('time', { label, example, min: '1 min', max: '14 d', units: HOURS });
+const share = (label: string, example: string, max: string) =>
+  number('ratio', { label, example, min: '0 %', max, units: PERCENT });
+const product = { when: { accelerator: ['product'] as string[] } };
+
+/** What the bag says of set, how warm the mix is, and what is to hurry it. */
+export const setFields = {
+  initial: {
+    ...time('Initial set, from the bag or its sheet', '2.5 h'),
+    help: 'From first water. The example is invented: type yours.',
+  },
+  final: time('Final set, from the same', '3.5 h'),
+  mixAt: temperature('Temperature of the mix', '19.9 °C', {
+    min: '0 °C',
+    max: '60 °C',
+    takes: 'curing.mixTemperature',
+  }),
+  waterCement: number('ratio', {
+    label: 'Water/cement ratio',
+    example: '0.4',
+    min: '0.1',
+    max: '3',
+    units: { metric: '1', us: '1' },
+    bench: 'mix.waterCement',
+  }),
+  foamTime: number('time', {
+    label: 'The foam’s time: half of it has drained after',
+    help: 'Or how long the mix was seen to hold its height.',
+    example: '22 min',
+    min: '1 min',
+    max: '30 d',
+    units: MINUTES,
+    takes: 'foam.halfTime',
+  }),
+  steel: choice({
+    label: 'Steel in the part, now or ever?',
+    help: 'Mesh, screws, a lifting eye, a steel form left in.',
+    options: { yes: 'Yes, or perhaps', no: 'No' },
+    example: 'yes',
+  }),
+  accelerator: choice({
+    label: 'Accelerator',
+    options: {
+      none: 'None',
+      chloride: 'Calcium chloride',
+      product: 'A product with a sheet',
+    },
+    example: 'none',
+  }),
+  chloride: {
+    ...share('Calcium chloride, anhydrous, by mass of cement', '1 %', '10 %'),
+    when: { accelerator: ['chloride'] },
+  },
+  dose: { ...share('Dose, by mass of cement', '2 %', '50 %'), ...product },
+  lowest: { ...share('Sheet’s lowest dose', '1 %', '50 %'), ...product },
+  highest: { ...share('Sheet’s highest dose', '4 %', '50 %'), ...product },
+  claimed: { ...share('Set left at the highest, by the sheet', '40 %', '100 %'), ...product },
+  referenceAt: temperature('The bag’s times are for', '20 °C', {
+    min: '0 °C',
+    max: '60 °C',
+    folded: true,
+  }),
+  testWater: number('ratio', {
+    label: 'Water/cement ratio of the bag’s test',
+    help: 'The standard paste takes near 0.28; from memory.',
+    example: '0.28',
+    min: '0.15',
+    max: '2',
+    units: { metric: '1', us: '1' },
+    folded: true,
+  }),
+  energy: number('molarEnergy', {
+    label: 'Activation energy of set',
+    help: '40 to 45 kJ/mol for ordinary cement; from memory.',
+    example: '42.5 kJ/mol',
+    min: '0 kJ/mol',
+    max: '200 kJ/mol',
+    folded: true,
+  }),
+  warmerWater: number('temperatureDifference', {
+    label: 'Warmer water would make the mix warmer by',
+    example: '5 °C',
+    min: '0 °C',
+    max: '40 °C',
+    folded: true,
+  }),
+  warmerRoom: number('temperatureDifference', {
+    label: 'A warmer room would, by',
+    example: '5 °C',
+    min: '0 °C',
+    max: '40 °C',
+    folded: true,
+  }),
+  rapid: {
+    ...share('A rapid cement’s initial set, against this one’s', '70 %', '100 %'),
+    min: '1 %',
+    help: 'From the two bags. The example is invented.',
+    folded: true,
+  },
+  sunk: number('length', {
+    label: 'Sinking seen',
+    example: '3 mm',
+    min: '0 mm',
+    max: '1 m',
+    units: MM,
+    folded: true,
+    optional: true,
+  }),
+  sunkAfter: number('time', {
+    label: 'After',
+    example: '30 min',
+    min: '1 min',
+    max: '7 d',
+    units: MINUTES,
+    folded: true,
+  }),
+} as const;

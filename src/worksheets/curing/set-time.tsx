@@ -1,0 +1,221 @@
+import { acceleratorFactor, CHLORIDE_LIMIT, chlorideSet } from '../../core/curing/accelerator.ts';
+import { quicken } from '../../core/curing/quicken.ts';
+import { scaleSet, setByTemperature, setRace } from '../../core/curing/set.ts';
+import { sabinFactors } from '../../core/curing/set-by-water.ts';
+import type { Note } from '../../core/note.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { HOURS } from '../shared/curing-fields.ts';
+import { SetRace } from '../shared/SetRace.tsx';
+import { setFields } from './set-fields.ts';
+
+const WAYS = {
+  'warmer-water': ['Warmer mixing water', 'a kettle; never above 60 °C (140 °F)'],
+  'warmer-room': ['A warmer room and bags', 'heat for a night; no open flame'],
+  'rapid-cement': ['Rapid-hardening cement', 'another bag; more heat inside a thick part'],
+  'calcium-chloride': ['Calcium chloride', 'rust, more shrinkage, less resistance to sulfate'],
+} as const;
+const MM = { metric: 'mm', us: 'in' } as const;
+
+export default worksheet({
+  id: 'set-time',
+  question: 'When will it set, and will the foam last until then?',
+  fields: setFields,
+  work: (v) => {
+    const reference = { initial: v.initial, final: v.final };
+    const { arrhenius, third, notes } = setByTemperature({
+      reference,
+      referenceTemperature: v.referenceAt,
+      temperature: v.mixAt,
+      activationEnergy: v.energy,
+    });
+    const steel = v.steel === 'yes';
+    const dosed: { factor: number; notes: readonly Note[]; shortest?: number } =
+      v.accelerator === 'chloride'
+        ? chlorideSet({ dose: v.chloride, steel })
+        : v.accelerator === 'product'
+          ? acceleratorFactor(v)
+          : { factor: 1, notes: [] };
+    const set = scaleSet(arrhenius, dosed.factor);
+    return {
+      set,
+      third: scaleSet(third, dosed.factor),
+      dosed,
+      notes,
+      shortest: dosed.shortest === undefined ? undefined : scaleSet(arrhenius, dosed.shortest),
+      water: sabinFactors({ from: v.testWater, to: v.waterCement }),
+      race: setRace({
+        initialSet: set.initial,
+        foamTime: v.foamTime,
+        ...(v.sunk === undefined ? {} : { settling: { depth: v.sunk, after: v.sunkAfter } }),
+      }),
+      ways: quicken({
+        set: arrhenius,
+        temperature: v.mixAt,
+        activationEnergy: v.energy,
+        mixWarmer: v.warmerWater,
+        roomWarmer: v.warmerRoom,
+        rapidFactor: v.rapid,
+        chlorideDose: Math.min(v.chloride, CHLORIDE_LIMIT),
+        steel,
+      }),
+    };
+  },
+  results: {
+    initial: {
+      label: 'Initial set, by Arrhenius',
+      kind: 'time',
+      of: (r) => r.set.initial,
+      units: HOURS,
+      significant: 2,
+      note: 'for the bag’s own water; wetter sets later',
+    },
+    final: {
+      label: 'Final set',
+      kind: 'time',
+      of: (r) => r.set.final,
+      units: HOURS,
+      significant: 2,
+    },
+    third: {
+      label: 'Initial set, by the rule of a third',
+      kind: 'time',
+      of: (r) => r.third.initial,
+      units: HOURS,
+      significant: 2,
+    },
+    thirdFinal: {
+      label: 'Final set, by the rule of a third',
+      kind: 'time',
+      of: (r) => r.third.final,
+      units: HOURS,
+      significant: 2,
+    },
+    against: {
+      label: 'Initial set over the foam’s time',
+      kind: 'count',
+      of: (r) => r.race.againstFoam,
+      significant: 2,
+    },
+    sinking: {
+      label: 'Sinking by initial set, at the pace seen',
+      kind: 'length',
+      of: (r) => r.race.settlingBySet,
+      units: MM,
+      significant: 2,
+      note: 'the worst: it slows as the mix stiffens',
+    },
+  },
+  judge: ({ race, set }, _, say) => {
+    const hours = say(set.initial, 'time', { units: HOURS, significant: 2 });
+    if (race.first === 'set')
+      return {
+        verdict: 'good',
+        say: `It should begin to set at ${hours}, before half of the bare foam would have drained. Watch the level all the same.`,
+      };
+    if (race.againstFoam < 4)
+      return {
+        verdict: 'look',
+        say: `It begins to set at ${hours}, ${race.againstFoam.toFixed(1)} times the foam’s half-life. In the mix the paste holds the foam longer than in a jar, but quicken the set or lengthen the foam’s life.`,
+      };
+    return {
+      verdict: 'stop',
+      say: `It begins to set at ${hours}, ${race.againstFoam.toFixed(0)} times the foam’s half-life. Only the paste’s own stiffness carries it that long: cast a small trial and watch its level before a whole batch.`,
+    };
+  },
+  notes: ({ water, dosed, notes }, v, say) => [
+    v.waterCement > v.testWater
+      ? `Your mix is wetter than the bag’s test. In the one table at hand, of two cements a century old, going from a w/c of ${v.testWater.toFixed(2)} to ${v.waterCement.toFixed(2)} made initial set ${water.initial[0].toFixed(1)} to ${water.initial[1].toFixed(1)} times later and final set ${water.final[0].toFixed(1)} to ${water.final[1].toFixed(1)} times${water.notes.length > 0 ? ', as far as the table goes' : ''}. It is not worked into the times above; read the direction, not the figure.`
+      : 'Your mix is no wetter than the bag’s test.',
+    'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
+    ...(notes.length > 0
+      ? ['The rule of a third is told from 4 to 38 °C (40 to 100 °F); this mix is outside it.']
+      : []),
+    ...(dosed.notes.some(({ code }) => code === 'outside-range')
+      ? ['The dose is below the sheet’s lowest: it may do nothing.']
+      : []),
+    ...(v.accelerator === 'chloride'
+      ? [
+          `Each per cent of calcium chloride is taken as worth 6 °C (11 °F) of warmth; at 2 % set was seen as short as a third. Never more than ${say(CHLORIDE_LIMIT, 'ratio', { units: PERCENT, significant: 1 })}.`,
+        ]
+      : []),
+  ],
+  refusals: {
+    steel: () =>
+      'Calcium chloride with steel: never. It rusts the steel inside the part. Choose no accelerator, or one free of chloride.',
+  },
+  folded: 'The bag’s test, and what each way would bring',
+  blames: {
+    initialSet: 'initial',
+    temperature: 'mixAt',
+    referenceTemperature: 'referenceAt',
+    activationEnergy: 'energy',
+    rapidFactor: 'rapid',
+    settling: 'sunk',
+    depth: 'sunk',
+    after: 'sunkAfter',
+    warmer: 'warmerWater',
+  },
+  keeps: { initial: 'curing.initialSet' },
+  working: [
+    {
+      tex: String.raw`t = t_r\, e^{\frac{E}{R}\left(\frac1T - \frac1{T_r}\right)}`,
+      put: (v, { set }, say) =>
+        `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')}, E = ${say(v.energy, 'molarEnergy')}: ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}, accelerator counted`,
+    },
+    {
+      tex: String.raw`t = t_r \left(\tfrac43\right)^{(T_r - T)/10\,°\mathrm F}`,
+      put: (v, { third }, say) =>
+        `A third more for each 10 °F (5.6 °C) colder: ${say(third.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}`,
+    },
+  ],
+  figure: ({ values, result, say }) => (
+    <SetRace
+      foamTime={values.foamTime}
+      rows={[
+        { name: 'set, by Arrhenius', set: result.set },
+        { name: 'set, by the rule of a third', set: result.third },
+        ...(result.shortest
+          ? [{ name: 'set, the shortest seen at this dose', set: result.shortest }]
+          : []),
+      ]}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'Ways to quicken it, the cheapest first',
+      columns: ['Way', 'Initial set then', 'Of the plain', 'What it costs'],
+      rows: ({ ways }, v, say) =>
+        ways.map(({ way, set, factor, allowed }) => {
+          const [name, cost] = WAYS[way];
+          const by =
+            way === 'calcium-chloride'
+              ? `, ${say(Math.min(v.chloride, CHLORIDE_LIMIT), 'ratio', { units: PERCENT, significant: 2 })}`
+              : '';
+          return allowed
+            ? [
+                `${name}${by}`,
+                say(set.initial, 'time', { units: HOURS, significant: 2 }),
+                `${Math.round(factor * 100)} %`,
+                cost,
+              ]
+            : [name, 'never with steel', '–', cost];
+        }),
+    },
+  ],
+  cautions: ['caustic-slurry', 'frost-and-heat'],
+  defers: [
+    'The accelerator’s and the cement’s own sheets decide doses and times. The order of the ways is common practice, no source.',
+  ],
+  sources: [
+    'fhp-1977',
+    'astm-c1074',
+    'concrete-construction-accelerators',
+    'nrmca-set',
+    'jove-16919',
+    'rapp-1934',
+    'sabin',
+    'common-practice',
+  ],
+});

@@ -1,0 +1,86 @@
+import { scaleLinear } from 'd3-scale';
+import type { SetTimes } from '../../core/curing/set.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { HOURS } from './curing-fields.ts';
+
+const WIDTH = 420;
+const LEFT = 12;
+const RIGHT = 16;
+const ROW = 50;
+const HOUR = 3600;
+
+interface Row {
+  readonly name: string;
+  readonly set: SetTimes;
+}
+
+/** The race: the foam's time above, and below it, by each rule, when the mix sets. */
+export function SetRace({
+  foamTime,
+  rows,
+  say,
+}: {
+  readonly foamTime: number;
+  readonly rows: readonly Row[];
+  readonly say: Say;
+}) {
+  const end = Math.max(foamTime, ...rows.map(({ set }) => set.final)) / HOUR;
+  const x = scaleLinear([0, end * 1.06], [LEFT, WIDTH - RIGHT]);
+  const at = (seconds: number) => x(seconds / HOUR);
+  const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
+  const bottom = (rows.length + 1) * ROW + 4;
+  const words = rows
+    .map(({ name, set }) => `${name}, initial set ${hours(set.initial)}, final ${hours(set.final)}`)
+    .join('; ');
+  return (
+    <figure class="fig">
+      <svg
+        viewBox={`0 0 ${WIDTH} ${bottom + 44}`}
+        role="img"
+        aria-label={`Half of the foam has drained after ${say(foamTime, 'time', { significant: 2 })}. ${words}.`}
+      >
+        <text x={LEFT} y="16">
+          the foam’s time
+        </text>
+        <rect class="foam" x={LEFT} y="22" width={Math.max(2, at(foamTime) - LEFT)} height="20" />
+        {rows.map(({ name, set }, i) => {
+          const y = (i + 1) * ROW;
+          return (
+            <g>
+              <text x={LEFT} y={y + 16}>
+                {name}
+              </text>
+              <rect class="water" x={LEFT} y={y + 22} width={at(set.initial) - LEFT} height="20" />
+              <rect
+                class="cement"
+                x={at(set.initial)}
+                y={y + 22}
+                width={Math.max(1, at(set.final) - at(set.initial))}
+                height="20"
+              />
+            </g>
+          );
+        })}
+        <path class="level" d={`M${at(foamTime)} 22V${bottom}`} />
+        <g transform={`translate(0 ${bottom})`}>
+          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
+          {x.ticks(6).map((tick) => (
+            <g transform={`translate(${x(tick)} 0)`}>
+              <path class="tick" d="M0 0V5" />
+              <text class="soft" y="20" text-anchor="middle">
+                {x.tickFormat(6)(tick)}
+              </text>
+            </g>
+          ))}
+          <text x={(LEFT + WIDTH - RIGHT) / 2} y="38" text-anchor="middle">
+            hours from first water
+          </text>
+        </g>
+      </svg>
+      <figcaption>
+        Blue: still soft. Grey: from initial to final set. The dashed line is where half of the bare
+        foam has drained.
+      </figcaption>
+    </figure>
+  );
+}
