@@ -1,0 +1,51 @@
+import { persistentAtom } from '@nanostores/persistent';
+import './store.ts';
+
+/** What a reader's own batches say of one quantity, for worksheets to offer: never applied by itself. */
+export interface LearnedValue {
+  /** SI. */
+  readonly v: number;
+  /** The standard uncertainty of the next batch, SI. */
+  readonly pm: number;
+  /** From how many batches. */
+  readonly n: number;
+}
+
+export interface LearnedSummary {
+  /** From the invented batches only: said wherever it is offered. */
+  readonly invented: boolean;
+  readonly values: Readonly<Record<string, LearnedValue>>;
+}
+
+export const LEARNED_KEY = 'suds.learned.1';
+export const NOTHING_LEARNED: LearnedSummary = { invented: false, values: {} };
+
+const isValue = (x: unknown): x is LearnedValue =>
+  typeof x === 'object' &&
+  x !== null &&
+  ['v', 'pm', 'n'].every((key) => Number.isFinite((x as Record<string, unknown>)[key]));
+
+/** Reads the stored summary; anything that does not fit counts as nothing learned. */
+export function readLearned(text: string): LearnedSummary {
+  try {
+    const x: unknown = JSON.parse(text);
+    const { invented, values } = x as LearnedSummary;
+    if (typeof values !== 'object' || values === null) return NOTHING_LEARNED;
+    return {
+      invented: invented === true,
+      values: Object.fromEntries(
+        Object.entries(values).filter(
+          ([key, value]) => /^[a-zA-Z.]{1,40}$/.test(key) && isValue(value),
+        ),
+      ),
+    };
+  } catch {
+    return NOTHING_LEARNED;
+  }
+}
+
+/** A small summary of the records, so that other pages need not open them. */
+export const $learned = persistentAtom<LearnedSummary>(LEARNED_KEY, NOTHING_LEARNED, {
+  encode: (summary) => JSON.stringify(summary),
+  decode: readLearned,
+});

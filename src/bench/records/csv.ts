@@ -1,0 +1,59 @@
+import { toUnit } from '../../core/quantity/convert.ts';
+import { parseQuantity } from '../../core/quantity/parse.ts';
+import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
+import { type BatchRecord, stageOf } from './record.ts';
+
+/** The value of a reading in SI; undefined when it is empty, a choice, or cannot be read. */
+export function readingValue(record: BatchRecord, name: ReadingName): number | undefined {
+  const spec = readingOf(name);
+  const entry = record.readings[name];
+  if ('options' in spec || entry?.t === undefined || entry.t.trim() === '') return undefined;
+  const read = parseQuantity(entry.t, spec.kind, entry.u ?? spec.unit);
+  return read.ok ? read.value : undefined;
+}
+
+/** A choice made in a record. */
+export function readingChoice(record: BatchRecord, name: ReadingName): string | undefined {
+  const spec = readingOf(name);
+  const text = record.readings[name]?.t;
+  return 'options' in spec && text !== undefined && spec.options.includes(text) ? text : undefined;
+}
+
+/** A cell: quoted where it must be, and never one that a spreadsheet takes for a formula. */
+function cell(text: string): string {
+  const safe = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /[",;\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
+
+/** All batches as a table for a spreadsheet, one a row, each column in the one unit its heading names. */
+export function toCsv(records: readonly BatchRecord[]): string {
+  const heads = READING_NAMES.map((name) => {
+    const spec = readingOf(name);
+    return 'options' in spec ? spec.label : `${spec.label} (${spec.unit})`;
+  });
+  const rows = records.map((record) => [
+    record.id,
+    record.name,
+    record.date,
+    record.invented ? 'invented' : '',
+    stageOf(record) ?? '',
+    ...READING_NAMES.map((name) => {
+      const spec = readingOf(name);
+      if ('options' in spec) return readingChoice(record, name) ?? '';
+      const si = readingValue(record, name);
+      return si === undefined ? '' : number(toUnit(si, spec.kind, spec.unit));
+    }),
+    record.notes,
+  ]);
+  const lines = [
+    ['Id', 'Name', 'Date', 'Invented', 'Stage', ...heads, 'Notes'].map(cell),
+    // A number may begin with a minus; it is no formula.
+    ...rows.map((row) =>
+      row.map((text) => (/^-?[\d.]+(e[-+]?\d+)?$/.test(text) ? text : cell(text))),
+    ),
+  ];
+  // The mark at the head tells a spreadsheet that the letters are UTF-8.
+  return `\ufeff${lines.map((line) => line.join(',')).join('\r\n')}\r\n`;
+}
+
+const number = (x: number) => String(Number(x.toPrecision(9)));

@@ -1,0 +1,127 @@
+import type { Entries } from '../entries.ts';
+import { openRecord } from './migrate.ts';
+import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
+import { FILE_SCHEMA, FORMAT, LIMITS, PHOTO_SCHEMA, RECORD_SCHEMA } from './schema.ts';
+import { faultsOf } from './validate.ts';
+
+/** Larger files are not opened at all, bytes. */
+export const LARGEST_FILE = 64 * 1024 * 1024;
+
+export interface Batches {
+  readonly batches: readonly BatchRecord[];
+  readonly photos: readonly Photo[];
+  /** Only in a full backup. */
+  readonly bench?: Entries | undefined;
+}
+
+export interface BroughtIn extends Batches {
+  /** What in the file could not be used, one sentence each. */
+  readonly refused: readonly string[];
+}
+
+export type ReadFile =
+  | { readonly ok: true; readonly file: BroughtIn }
+  | { readonly ok: false; readonly why: string };
+
+/** The file that carries batches away. */
+export function toFile({ batches, photos, bench }: Batches, now = new Date()): string {
+  return `${JSON.stringify(
+    {
+      format: FORMAT,
+      version: RECORD_VERSION,
+      taken: now.toISOString(),
+      batches,
+      photos,
+      ...(bench && { bench }),
+    },
+    null,
+    1,
+  )}\n`;
+}
+
+const no = (why: string): ReadFile => ({
+  ok: false,
+  why: `This file was not used: ${why}. Your batches are as they were.`,
+});
+const MOST_REFUSED = 20;
+
+/**
+ * Reads a file of batches of any version. The file as a whole is refused when it is too large, no JSON
+ * or of another format; a batch or photo in it that does not fit is left out and named.
+ */
+export function readFile(text: string): ReadFile {
+  if (text.length > LARGEST_FILE)
+    return no(`it is larger than ${LARGEST_FILE / 1024 / 1024} MB, the most that is opened`);
+  let raw: unknown;
+  try {
+    raw = JSON.parse(text);
+  } catch {
+    return no('it is not JSON, or was cut short on the way');
+  }
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
+    return no('it holds no batches');
+  const file = raw as Record<string, unknown>;
+  if (file.format !== FORMAT) return no('it is not a file of batches from this handbook');
+  const version = file.version;
+  if (typeof version === 'number' && version > RECORD_VERSION)
+    return no(`it was made by a later version (${version}) of this handbook`);
+  if (!Array.isArray(file.batches)) return no('it holds no list of batches');
+  if (file.batches.length > LIMITS.batches)
+    return no(`it holds more than ${LIMITS.batches} batches`);
+
+  const refused: string[] = [];
+  const batches = new Map<string, BatchRecord>();
+  for (const [i, item] of file.batches.entries()) {
+    const opened = openRecord(item);
+    if (!opened.ok) refused.push(`Batch ${i + 1} of the file: ${opened.why}.`);
+    else if (batches.has(opened.record.id))
+      refused.push(`Batch ${i + 1} of the file has the same id as an earlier one.`);
+    else batches.set(opened.record.id, opened.record);
+  }
+  const photos = readPhotos(file.photos, batches, refused);
+  const bench = readBench(file.bench, refused);
+  const more = refused.length - MOST_REFUSED;
+  return {
+    ok: true,
+    file: {
+      batches: [...batches.values()],
+      photos,
+      ...(bench && { bench }),
+      refused:
+        more > 0 ? [...refused.slice(0, MOST_REFUSED), `And ${more} more like these.`] : refused,
+    },
+  };
+}
+
+function readPhotos(
+  raw: unknown,
+  batches: ReadonlyMap<string, BatchRecord>,
+  refused: string[],
+): Photo[] {
+  if (raw === undefined) return [];
+  if (!Array.isArray(raw)) {
+    refused.push('The photos of the file are no list.');
+    return [];
+  }
+  const photos = new Map<string, Photo>();
+  for (const [i, item] of raw.entries()) {
+    const [fault] = faultsOf(item, PHOTO_SCHEMA);
+    if (fault) {
+      refused.push(`Photo ${i + 1} of the file: ${fault.at} ${fault.is}.`);
+      continue;
+    }
+    const photo = item as Photo;
+    const owner = batches.get(photo.batch);
+    if (owner?.photos.some(({ id }) => id === photo.id)) photos.set(photo.id, photo);
+    else refused.push(`Photo ${i + 1} of the file belongs to none of its batches.`);
+  }
+  return [...photos.values()];
+}
+
+function readBench(raw: unknown, refused: string[]): Entries | undefined {
+  if (raw === undefined) return undefined;
+  const [fault] = faultsOf(raw, RECORD_SCHEMA.properties!.bench!, FILE_SCHEMA);
+  if (!fault) return raw as Entries;
+  refused.push(`The bench of the file: ${fault.at} ${fault.is}.`);
+  return undefined;
+}

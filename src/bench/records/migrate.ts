@@ -1,0 +1,86 @@
+import { formatPlain } from '../../core/quantity/format.ts';
+import type { Entry } from '../entries.ts';
+import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
+import { type BatchRecord, RECORD_VERSION } from './record.ts';
+import { RECORD_SCHEMA } from './schema.ts';
+import { faultsOf } from './validate.ts';
+
+export type Opened =
+  | { readonly ok: true; readonly record: BatchRecord; readonly from: number }
+  /** `newer`: made by a later version; it is left as it is. */
+  | { readonly ok: false; readonly why: string; readonly newer: boolean };
+
+type Loose = Record<string, unknown>;
+const isLoose = (x: unknown): x is Loose =>
+  typeof x === 'object' && x !== null && !Array.isArray(x);
+
+/**
+ * Version 0, of the first trials: readings are plain numbers in metric units under `values`, the name
+ * is `title`, and there is no revision, bench, log or photo.
+ */
+function fromVersion0(old: Loose): Loose {
+  const values = isLoose(old.values) ? old.values : {};
+  const readings: Partial<Record<ReadingName, Entry>> = {};
+  for (const [name, value] of Object.entries(values)) {
+    if (!(READING_NAMES as readonly string[]).includes(name)) continue;
+    const spec = readingOf(name as ReadingName);
+    if ('options' in spec) readings[name as ReadingName] = { t: String(value) };
+    else if (typeof value === 'number' && Number.isFinite(value))
+      readings[name as ReadingName] = {
+        t: formatPlain(value, 'count', '1', 12),
+        u: spec.unit,
+        s: 'metric',
+      };
+  }
+  const day = typeof old.date === 'string' ? old.date.slice(0, 10) : '';
+  return {
+    version: 1,
+    id: old.id,
+    revision: 1,
+    name: old.title ?? '',
+    date: day,
+    changed: `${day}T00:00:00Z`,
+    notes: old.notes ?? '',
+    readings,
+    photos: [],
+    bench: {},
+    kept: {},
+  };
+}
+
+/** One step for each version that ever was, from it to the next. */
+const STEPS: readonly ((old: Loose) => Loose)[] = [fromVersion0];
+
+/** Opens a stored or brought-in record of any version: migrated step by step, then checked whole. */
+export function openRecord(raw: unknown): Opened {
+  if (!isLoose(raw)) return { ok: false, why: 'it is no record', newer: false };
+  const from = raw.version ?? 0;
+  if (typeof from !== 'number' || !Number.isInteger(from) || from < 0)
+    return { ok: false, why: 'its version cannot be read', newer: false };
+  if (from > RECORD_VERSION)
+    return {
+      ok: false,
+      why: `it was made by a later version (${from}) of this handbook`,
+      newer: true,
+    };
+  let record: Loose = raw;
+  for (const step of STEPS.slice(from)) record = step(record);
+  const [fault] = faultsOf(record, RECORD_SCHEMA);
+  if (fault) return { ok: false, why: `${fault.at} ${fault.is}`, newer: false };
+  const odd = oddities(record as unknown as BatchRecord);
+  if (odd) return { ok: false, why: odd, newer: false };
+  return { ok: true, record: record as unknown as BatchRecord, from };
+}
+
+/** What no schema says: a log's lists go together, and its times rise. */
+function oddities({ log, date }: BatchRecord): string | undefined {
+  const [year, month, day] = date.split('-').map(Number) as [number, number, number];
+  const there = new Date(Date.UTC(year, month - 1, day));
+  if (there.getUTCDate() !== day || there.getUTCMonth() !== month - 1) return 'its date is no day';
+  if (!log) return undefined;
+  if (log.seconds.length !== log.kelvin.length)
+    return 'its log has not as many times as temperatures';
+  if (log.seconds.some((s, i) => i > 0 && s <= log.seconds[i - 1]!))
+    return 'the times of its log do not rise';
+  return undefined;
+}

@@ -1,0 +1,149 @@
+import type { Entries, Entry, KeptResults } from '../entries.ts';
+import { READING_NAMES, type ReadingName, readingOf, STAGES, type Stage } from './readings.ts';
+
+/** The version of the shape of a batch, and of the file that carries batches. */
+export const RECORD_VERSION = 1;
+
+export interface PhotoNote {
+  readonly id: string;
+  readonly caption: string;
+}
+
+/** Temperatures of the cure: s from casting, and K. */
+export interface CureLog {
+  readonly seconds: readonly number[];
+  readonly kelvin: readonly number[];
+}
+
+/** One batch, as it is stored and taken out. */
+export interface BatchRecord {
+  readonly version: typeof RECORD_VERSION;
+  readonly id: string;
+  /** How many times it was saved: a save based on another revision is a conflict. */
+  readonly revision: number;
+  readonly name: string;
+  /** The day it was cast, `2026-05-31`. */
+  readonly date: string;
+  /** When it was last saved, an ISO 8601 instant. */
+  readonly changed: string;
+  /** Made up, to show how records work. */
+  readonly invented?: true;
+  readonly notes: string;
+  /** What was weighed and measured, as typed. */
+  readonly readings: Readonly<Partial<Record<ReadingName, Entry>>>;
+  readonly log?: CureLog;
+  readonly photos: readonly PhotoNote[];
+  /** When the foam left the lance, an ISO 8601 instant. */
+  readonly foamMade?: string;
+  /** The bench when the batch was saved. */
+  readonly bench: Entries;
+  readonly kept: KeptResults;
+}
+
+/** A photo, kept apart so that a list of batches need not read it. */
+export interface Photo {
+  readonly id: string;
+  readonly batch: string;
+  readonly width: number;
+  readonly height: number;
+  /** JPEG, base64. */
+  readonly data: string;
+}
+
+/** A name no other batch has. */
+export const newId = (): string =>
+  Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) =>
+    byte.toString(16).padStart(2, '0'),
+  ).join('');
+
+/** The day where the reader is. */
+export function today(now = new Date()): string {
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** A batch with nothing in it yet. */
+export const blankRecord = (over: Partial<BatchRecord> = {}): BatchRecord => ({
+  version: RECORD_VERSION,
+  id: newId(),
+  revision: 0,
+  name: '',
+  date: today(),
+  changed: new Date().toISOString(),
+  notes: '',
+  readings: {},
+  photos: [],
+  bench: {},
+  kept: {},
+  ...over,
+});
+
+/** Whether a reading holds anything. */
+const filled = (entry: Entry | undefined) => (entry?.t ?? '').trim() !== '';
+
+/** How far a batch has come: the last day of which something is written down. */
+export function stageOf(record: BatchRecord): Stage | undefined {
+  const reached = new Set(
+    READING_NAMES.filter((name) => filled(record.readings[name])).map(
+      (name) => readingOf(name).stage,
+    ),
+  );
+  if (record.log) reached.add('cured');
+  return STAGES.findLast((stage) => reached.has(stage));
+}
+
+/** What two records differ in, by the words a reader knows. */
+export function differences(a: BatchRecord, b: BatchRecord): readonly Difference[] {
+  const found: Difference[] = [];
+  const compare = (of: string, x: string, y: string) => {
+    if (x !== y) found.push({ of, here: x, there: y });
+  };
+  compare('Name', a.name, b.name);
+  compare('Date', a.date, b.date);
+  compare('Notes', a.notes, b.notes);
+  for (const name of READING_NAMES)
+    compare(readingOf(name).label, typed(a.readings[name]), typed(b.readings[name]));
+  compare('Temperature log', logWords(a.log), logWords(b.log));
+  compare('Photos', photoWords(a), photoWords(b));
+  compare('Foam made at', a.foamMade ?? '', b.foamMade ?? '');
+  compare('Bench', stable({ ...a.bench, ...a.kept }), stable({ ...b.bench, ...b.kept }));
+  return found;
+}
+
+export interface Difference {
+  readonly of: string;
+  readonly here: string;
+  readonly there: string;
+}
+
+const typed = (entry: Entry | undefined) => {
+  if (!entry || (entry.t === undefined && entry.p === undefined)) return '';
+  const pm = entry.p === undefined ? '' : ` ± ${entry.p}${entry.pu ? ` ${entry.pu}` : ''}`;
+  return `${entry.t ?? ''}${entry.u && entry.u !== '1' ? ` ${entry.u}` : ''}${pm}`.trim();
+};
+const logWords = (log: CureLog | undefined) =>
+  log ? `${log.seconds.length} readings, ${hash(stable([log.seconds, log.kelvin]))}` : '';
+const photoWords = (record: BatchRecord) =>
+  record.photos.map(({ id, caption }) => caption || id).join('; ');
+
+/** The same text for the same content, whatever the order of its keys. */
+export function stable(x: unknown): string {
+  return JSON.stringify(x, (_, value) =>
+    value && typeof value === 'object' && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value,
+  );
+}
+
+/** A short mark of a text, to tell two long ones apart. */
+function hash(text: string): string {
+  let h = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), 0x01000193);
+  return (h >>> 0).toString(16).padStart(8, '0');
+}
+
+/** What a batch says, without what only tells where and when it was stored. */
+export function content(record: BatchRecord): string {
+  const { id: _, revision: __, changed: ___, ...rest } = record;
+  return stable(rest);
+}

@@ -1,0 +1,91 @@
+import fc from 'fast-check';
+import { READING_NAMES, type ReadingName, readingOf } from '../../../src/bench/records/readings.ts';
+import type { BatchRecord } from '../../../src/bench/records/record.ts';
+import { KINDS } from '../../../src/core/quantity/kinds.ts';
+
+const system = fc.constantFrom('metric' as const, 'us' as const);
+const anyText = fc.string({ maxLength: 60, unit: 'binary' });
+
+/** A reading as a reader might have typed it: any text, any unit of its kind. */
+const entryFor = (name: ReadingName) => {
+  const spec = readingOf(name);
+  if ('options' in spec) return fc.record({ t: fc.constantFrom(...spec.options) });
+  const unit = fc.constantFrom(...KINDS[spec.kind].units.map(({ id }) => id));
+  return fc.record(
+    {
+      t: fc.oneof(anyText, fc.double({ noNaN: true }).map(String)),
+      u: unit,
+      s: system,
+      p: anyText,
+      pu: unit,
+      d: fc.record({ metric: unit, us: unit }, { requiredKeys: [] }),
+    },
+    { requiredKeys: ['t'] },
+  );
+};
+
+const instant = fc
+  .date({ min: new Date('1990-01-01'), max: new Date('2100-01-01'), noInvalidDate: true })
+  .map((date) => date.toISOString());
+
+/** Any record the format allows. */
+export const anyRecord: fc.Arbitrary<BatchRecord> = fc.record(
+  {
+    version: fc.constant(1 as const),
+    id: fc.stringMatching(/^[A-Za-z0-9_-]{1,20}$/),
+    revision: fc.nat({ max: 1e6 }),
+    name: anyText,
+    date: instant.map((text) => text.slice(0, 10)),
+    changed: instant,
+    invented: fc.constant(true as const),
+    notes: fc.string({ maxLength: 300, unit: 'binary' }),
+    readings: fc.record(
+      Object.fromEntries(READING_NAMES.map((name) => [name, entryFor(name)])) as never,
+      { requiredKeys: [] },
+    ) as fc.Arbitrary<BatchRecord['readings']>,
+    log: fc
+      .uniqueArray(fc.integer({ min: 0, max: 1e7 }), { minLength: 1, maxLength: 20 })
+      .map((times) => times.toSorted((a, b) => a - b))
+      .chain((seconds) =>
+        fc.record({
+          seconds: fc.constant(seconds),
+          kelvin: fc.array(fc.double({ min: 250, max: 380, noNaN: true }), {
+            minLength: seconds.length,
+            maxLength: seconds.length,
+          }),
+        }),
+      ),
+    photos: fc.array(fc.record({ id: fc.stringMatching(/^[a-z0-9]{4,12}$/), caption: anyText }), {
+      maxLength: 3,
+    }),
+    foamMade: instant,
+    bench: fc.dictionary(
+      fc.stringMatching(/^[a-z]{1,8}\.[a-zA-Z]{1,8}$/),
+      fc.record({ t: anyText, u: fc.constant('kg'), s: system }, { requiredKeys: [] }),
+      { maxKeys: 6 },
+    ),
+    kept: fc.dictionary(
+      fc.stringMatching(/^[a-z]{1,8}\.[a-zA-Z]{1,8}$/),
+      fc.record(
+        { v: fc.double({ noNaN: true, noDefaultInfinity: true }), from: anyText },
+        { requiredKeys: ['v', 'from'] },
+      ),
+      { maxKeys: 6 },
+    ),
+  },
+  {
+    requiredKeys: [
+      'version',
+      'id',
+      'revision',
+      'name',
+      'date',
+      'changed',
+      'notes',
+      'readings',
+      'photos',
+      'bench',
+      'kept',
+    ],
+  },
+) as fc.Arbitrary<BatchRecord>;

@@ -1,0 +1,254 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { readingChoice, readingValue, toCsv } from '../../../src/bench/records/csv.ts';
+import { LARGEST_FILE, type ReadFile, readFile, toFile } from '../../../src/bench/records/file.ts';
+import { planMerge, toStore } from '../../../src/bench/records/merge.ts';
+import { openRecord } from '../../../src/bench/records/migrate.ts';
+import { type BatchRecord, blankRecord, type Photo } from '../../../src/bench/records/record.ts';
+import { FORMAT } from '../../../src/bench/records/schema.ts';
+import { anyRecord } from './arbitrary.ts';
+
+const records = fc.uniqueArray(anyRecord, { maxLength: 5, selector: ({ id }) => id });
+const file = (read: ReadFile) => {
+  if (!read.ok) throw new Error(read.why);
+  return read.file;
+};
+const whole = (batches: unknown[], over: object = {}) =>
+  JSON.stringify({
+    format: FORMAT,
+    version: 1,
+    taken: new Date().toISOString(),
+    batches,
+    photos: [],
+    ...over,
+  });
+
+describe('out and in again', () => {
+  test('is the same, to the last key', () => {
+    fc.assert(
+      fc.property(records, (batches) => {
+        const { batches: back, refused } = file(readFile(toFile({ batches, photos: [] })));
+        expect(refused).toEqual([]);
+        expect(JSON.stringify(back)).toBe(JSON.stringify(batches));
+      }),
+    );
+  });
+
+  test('carries photos and the bench', () => {
+    const photo: Photo = { id: 'p1', batch: 'b1', width: 2, height: 1, data: '/9j/AAAA' };
+    const batch = blankRecord({ id: 'b1', photos: [{ id: 'p1', caption: 'Slab 3, edge' }] });
+    const bench = { 'bucket.tare': { t: '0,85', u: 'kg', s: 'metric' as const } };
+    const back = file(readFile(toFile({ batches: [batch], photos: [photo], bench })));
+    expect(back.photos).toEqual([photo]);
+    expect(back.bench).toEqual(bench);
+    expect(back.refused).toEqual([]);
+  });
+
+  test('brought in twice, changes nothing the second time', () => {
+    fc.assert(
+      fc.property(records, (batches) => {
+        const first = toStore(
+          planMerge([], batches),
+          () => 'take',
+          ({ id }) => `${id}-2`,
+        );
+        const again = planMerge(first, batches);
+        expect(again.every(({ what }) => what === 'same')).toBe(true);
+        expect(
+          toStore(
+            again,
+            () => 'take',
+            ({ id }) => `${id}-2`,
+          ),
+        ).toEqual([]);
+      }),
+    );
+  });
+});
+
+describe('merging', () => {
+  const mine = blankRecord({ id: 'a', revision: 4, name: 'Slabs', notes: 'mine' });
+  const theirs = { ...mine, revision: 9, notes: 'theirs' };
+  const id = () => 'fresh';
+
+  test('shows what differs before anything changes', () => {
+    const [change] = planMerge([mine], [theirs]);
+    expect(change).toMatchObject({
+      what: 'changed',
+      differences: [{ of: 'Notes', here: 'mine', there: 'theirs' }],
+    });
+  });
+
+  test('takes, leaves or keeps both', () => {
+    const plan = planMerge([mine], [theirs]);
+    expect(toStore(plan, () => 'leave', id)).toEqual([]);
+    expect(toStore(plan, () => 'take', id)).toMatchObject([
+      { id: 'a', revision: 10, notes: 'theirs' },
+    ]);
+    expect(toStore(plan, () => 'both', id)).toMatchObject([
+      { id: 'fresh', name: 'Slabs (brought in)', notes: 'theirs' },
+    ]);
+  });
+
+  test('finds the same batch under another id', () => {
+    expect(planMerge([mine], [{ ...mine, id: 'b', revision: 1 }])[0]!.what).toBe('twin');
+  });
+});
+
+describe('what is refused', () => {
+  const refusal = (text: string) => {
+    const read = readFile(text);
+    return read.ok ? read.file.refused.join(' ') : read.why;
+  };
+  const good = blankRecord({ id: 'good' });
+
+  test.each([
+    ['', 'not JSON'],
+    ['{"format"', 'not JSON'],
+    ['[]', 'holds no batches'],
+    ['null', 'holds no batches'],
+    ['{"batches":[]}', 'not a file of batches'],
+    [JSON.stringify({ format: FORMAT, version: 2, batches: [] }), 'later version (2)'],
+    [JSON.stringify({ format: FORMAT, version: 1, batches: {} }), 'no list of batches'],
+    ['['.repeat(100_000), 'not JSON'],
+  ])('%.40s', (text, words) => {
+    expect(refusal(text)).toContain(words);
+  });
+
+  test('a file too large is not even parsed', () => {
+    expect(refusal(' '.repeat(LARGEST_FILE + 1))).toContain('larger than 64 MB');
+  });
+
+  test('more batches than anyone casts', () => {
+    expect(refusal(whole(Array(5001).fill(0)))).toContain('more than 5000');
+  });
+
+  test.each<[string, (r: BatchRecord) => unknown, string]>([
+    ['a number for a name', (r) => ({ ...r, name: 5 }), 'name is no string'],
+    [
+      'a unit of another kind',
+      (r) => ({ ...r, readings: { cement: { t: '1', u: 'L' } } }),
+      'readings.cement.u',
+    ],
+    [
+      'a reading nobody knows',
+      (r) => ({ ...r, readings: { gold: { t: '1' } } }),
+      'readings.gold is not part',
+    ],
+    [
+      'a choice nobody has',
+      (r) => ({ ...r, readings: { stripped: { t: 'eaten' } } }),
+      'readings.stripped.t',
+    ],
+    ['a date that is no day', (r) => ({ ...r, date: '2025-02-30' }), 'no day'],
+    ['an id that climbs', (r) => ({ ...r, id: '../../x' }), "id is '../../x'"],
+    ['markup in an id', (r) => ({ ...r, id: '<b>' }), 'id is'],
+    ['notes without end', (r) => ({ ...r, notes: 'x'.repeat(20_001) }), 'longer than 20000'],
+    [
+      'a log that runs backwards',
+      (r) => ({ ...r, log: { seconds: [2, 1], kelvin: [290, 290] } }),
+      'do not rise',
+    ],
+    [
+      'a log with a hole',
+      (r) => ({ ...r, log: { seconds: [1, 2], kelvin: [290] } }),
+      'as many times',
+    ],
+    ['a later version', (r) => ({ ...r, version: 2 }), 'later version'],
+    ['half a version', (r) => ({ ...r, version: 0.5 }), 'version cannot be read'],
+    ['a list for a batch', () => [], 'no record'],
+    ['no readings', ({ readings: _, ...r }) => r, "no 'readings'"],
+  ])('a batch with %s is left out and named, the rest comes in', (_, spoil, words) => {
+    const read = file(readFile(whole([spoil(good), { ...good, id: 'other' }])));
+    expect(read.batches.map(({ id }) => id)).toEqual(['other']);
+    expect(read.refused.join(' ')).toContain(words);
+  });
+
+  test('a prototype smuggled in', () => {
+    const text = whole([good]).replace('"readings":{}', '"readings":{"__proto__":{"t":"1"}}');
+    expect(text).toContain('__proto__');
+    expect(refusal(text)).toContain('__proto__ is not part of the format');
+    const bench = whole([good]).replace('"bench":{}', '"bench":{"__proto__":{"t":"1"}}');
+    expect(refusal(bench)).toContain('__proto__ is not part of the format');
+    expect(({} as Record<string, unknown>).t).toBeUndefined();
+  });
+
+  test('a photo that is no JPEG, or nobody’s', () => {
+    const photo = { id: 'p', batch: 'good', width: 1, height: 1, data: 'PHN2Zz4=' };
+    expect(refusal(whole([good], { photos: [photo] }))).toContain('Photo 1');
+    expect(refusal(whole([good], { photos: [{ ...photo, data: '/9j/AA==' }] }))).toContain(
+      'none of its',
+    );
+  });
+
+  test('the same id twice', () => {
+    expect(refusal(whole([good, good]))).toContain('same id');
+  });
+
+  test('any JSON at all gets a sentence, never a crash', () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), fc.jsonValue(), (a, b) => {
+        expect(readFile(whole([a, b])).ok).toBe(true);
+        expect(file(readFile(whole([a]))).batches).toEqual([]);
+      }),
+    );
+  });
+});
+
+describe('an earlier version', () => {
+  const old = readFileSync(new URL('fixtures/version-0.json', import.meta.url), 'utf8');
+  const { batches, refused } = file(readFile(old));
+  const first = batches[0]!;
+
+  test('opens whole, with its numbers as they were', () => {
+    expect(refused).toEqual([]);
+    expect(first).toMatchObject({
+      version: 1,
+      name: 'Slabs, first trial',
+      date: '2025-09-14',
+      revision: 1,
+    });
+    expect(readingValue(first, 'cement')).toBeCloseTo(13.56, 12);
+    expect(readingValue(first, 'foamVolume')).toBeCloseTo(0.0253, 12);
+    expect(readingValue(first, 'cureTemperature')).toBeCloseTo(290.65, 9);
+    expect(readingChoice(first, 'stripped')).toBe('clean');
+    expect(first.readings).not.toHaveProperty('mood');
+  });
+
+  test('goes out as the present one and comes back the same', () => {
+    const back = file(readFile(toFile({ batches, photos: [] })));
+    expect(back.batches).toEqual(batches);
+  });
+
+  test('a record of the present version is not touched', () => {
+    const record = blankRecord();
+    const opened = openRecord(record);
+    expect(opened).toEqual({ ok: true, record, from: 1 });
+  });
+});
+
+describe('the table for spreadsheets', () => {
+  test('has a heading for every column, in one unit', () => {
+    const record = blankRecord({
+      id: 'x',
+      name: 'Slabs, "north" wall',
+      date: '2025-09-14',
+      readings: { cement: { t: '30 lb', u: 'kg', s: 'metric' }, full: { t: '12,5', u: 'kg' } },
+    });
+    const [head, row] = toCsv([record]).slice(1).split('\r\n');
+    const cells = row!.match(/("([^"]|"")*"|[^,]*)(,|$)/g)!.map((c) => c.replace(/,$/, ''));
+    const at = (name: string) => cells[head!.split(',').findIndex((h) => h.startsWith(name))];
+    expect(at('Cement')).toBe('13.6077711');
+    expect(at('Name')).toBe('"Slabs, ""north"" wall"');
+    expect(head).toContain('Cement (kg)');
+    expect(row).toContain('12.5');
+  });
+
+  test('holds no cell a spreadsheet would run', () => {
+    const csv = toCsv([blankRecord({ name: '=HYPERLINK("http://x")', notes: '@sum', id: '-2+3' })]);
+    expect(csv).toContain(`"'=HYPERLINK(""http://x"")"`);
+    expect(csv).toContain("'@sum");
+    expect(csv).toContain("'-2+3");
+  });
+});
