@@ -1,99 +1,51 @@
-import { foamDensity, STANDARD_FOAM_BAND, vesselVolume } from '../../core/foam/density.ts';
-import { choice, number } from '../../islands/fields.ts';
+import {
+  foamDensity,
+  SOLUTION_DENSITY,
+  STANDARD_FOAM_BAND,
+  vesselVolume,
+} from '../../core/foam/density.ts';
+import { partDrained } from '../../core/foam/part-drained.ts';
+import { repeated } from '../../core/uncertainty/repeated.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
+import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
 
-/** Foam is spoken of in grams a litre, which is kg/m³. */
-export const FOAM_UNITS = { metric: 'g/L', us: 'lb/ft3' } as const;
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */
 const PRACTICE = { from: 70, to: 120 } as const;
+/** Weighings further apart than this show a foam that varies. Common practice, no source. */
+const MOST_RANGE = 0.03;
 
 export default worksheet({
   id: 'foam-density',
   question: 'How heavy is my foam?',
-  fields: {
-    method: choice({
-      label: 'How do you know it?',
-      options: {
-        weighed: 'I weigh a full vessel of it',
-        assumed: 'I have not weighed it: assume a figure',
-      },
-      example: 'weighed',
-      bench: 'foam.method',
-    }),
-    vesselKnown: choice({
-      label: 'The vessel’s volume',
-      options: {
-        marked: 'I know it',
-        weighed: 'I weigh it full of water',
-      },
-      example: 'marked',
-      bench: 'foam.vesselKnown',
-      when: { method: ['weighed'] },
-    }),
-    tare: number('mass', {
-      label: 'Vessel, empty and dry',
-      example: '0.85 kg',
-      plusMinus: '0.01 kg',
-      min: '0 kg',
-      max: '200 kg',
-      bench: 'bucket.tare',
-      when: { method: ['weighed'] },
-    }),
-    full: number('mass', {
-      label: 'Vessel, struck full of foam',
-      help: 'Fill without gaps, strike off level with a straight edge, wipe the outside.',
-      example: '2.45 kg',
-      plusMinus: '0.01 kg',
-      min: '0 kg',
-      max: '200 kg',
-      when: { method: ['weighed'] },
-    }),
-    vessel: number('volume', {
-      label: 'Vessel’s volume to the brim',
-      example: '20 L',
-      plusMinus: '0.2 L',
-      min: '0.1 L',
-      max: '500 L',
-      bench: 'bucket.volume',
-      when: { method: ['weighed'], vesselKnown: ['marked'] },
-    }),
-    filled: number('mass', {
-      label: 'Vessel, full of water to the brim',
-      example: '20.83 kg',
-      plusMinus: '0.02 kg',
-      min: '0 kg',
-      max: '700 kg',
-      when: { method: ['weighed'], vesselKnown: ['weighed'] },
-    }),
-    temperature: number('temperature', {
-      label: 'Temperature of that water',
-      example: '15 °C',
-      plusMinus: '1 °C',
-      min: '0 °C',
-      max: '40 °C',
-      when: { method: ['weighed'], vesselKnown: ['weighed'] },
-    }),
-    assumed: number('density', {
-      label: 'Foam density to assume',
-      help: '80 g/L is one maker’s working point, and lighter than that maker would like. Common practice, no source.',
-      example: '80 g/L',
-      plusMinus: '15 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM_UNITS,
-      when: { method: ['assumed'] },
-    }),
-  },
+  fields: weighingFields,
   work: (v) => {
-    if (v.method === 'assumed')
-      return { apparent: v.assumed, assumed: true, measured: undefined, volume: undefined };
+    if (v.method === 'assumed') return { apparent: v.assumed, assumed: true, weighed: undefined };
     const volume =
       v.vesselKnown === 'weighed'
         ? vesselVolume({ empty: v.tare, filled: v.filled, temperature: v.temperature }).volume
         : v.vessel;
-    const measured = foamDensity({ tare: v.tare, full: v.full, vessel: volume });
-    return { apparent: measured.apparent, assumed: false, measured, volume };
+    const fulls = v.weighings === 'several' ? v.fulls.map(({ full }) => full) : [v.full];
+    const spread = repeated({ values: fulls, kind: 'mass' });
+    const asMade = foamDensity({ tare: v.tare, full: spread.mean, vessel: volume });
+    const parted = partDrained({
+      net: spread.mean - v.tare,
+      vessel: volume,
+      drained: v.drained,
+      solutionDensity: SOLUTION_DENSITY,
+    });
+    const foam = v.drained > 0 ? foamDensity({ tare: 0, full: parted.foam, vessel: 1 }) : asMade;
+    const range = (Math.max(...fulls) - Math.min(...fulls)) / (spread.mean - v.tare);
+    const weighed = {
+      volume,
+      foam,
+      asMade,
+      spread,
+      range,
+      share: parted.share,
+      count: fulls.length,
+    };
+    return { apparent: foam.apparent, assumed: false, weighed };
   },
   results: {
     density: {
@@ -102,23 +54,45 @@ export default worksheet({
       of: (r) => r.apparent,
       units: FOAM_UNITS,
       sure: true,
+      scatter: ({ weighed }) =>
+        weighed?.spread.uncertainty && weighed.spread.uncertainty / weighed.volume,
     },
     expansion: {
       label: 'Expansion',
       kind: 'count',
-      of: (r) => r.measured?.expansion,
+      of: ({ weighed }) => weighed?.foam.expansion,
       note: 'litres of foam from a litre of solution',
     },
     gas: {
       label: 'Gas in the foam',
       kind: 'ratio',
-      of: (r) => r.measured?.gasFraction,
+      of: ({ weighed }) => weighed?.foam.gasFraction,
       units: { metric: '%', us: '%' },
     },
     volume: {
       label: 'Vessel’s volume',
       kind: 'volume',
-      of: (r) => r.volume,
+      of: ({ weighed }) => weighed?.volume,
+    },
+    range: {
+      label: 'Weighings differ, lowest to highest, by',
+      kind: 'ratio',
+      of: ({ weighed }) => (weighed && weighed.count > 1 ? weighed.range : undefined),
+      units: { metric: '%', us: '%' },
+      significant: 2,
+    },
+    asMade: {
+      label: 'The foam as it was made, liquid and all',
+      kind: 'density',
+      of: ({ weighed }) => (weighed && weighed.share > 0 ? weighed.asMade.apparent : undefined),
+      units: FOAM_UNITS,
+    },
+    share: {
+      label: 'Liquid drained by then',
+      kind: 'ratio',
+      of: ({ weighed }) => (weighed && weighed.share > 0 ? weighed.share : undefined),
+      units: { metric: '%', us: '%' },
+      significant: 2,
     },
   },
   judge: (r, _, say) => {
@@ -127,6 +101,11 @@ export default worksheet({
       return {
         verdict: 'look',
         say: `${amount} is assumed, not weighed. Weigh a bucket of your foam before the base mix is made: every amount below rests on it.`,
+      };
+    if (r.weighed && r.weighed.range > MOST_RANGE)
+      return {
+        verdict: 'look',
+        say: `Your weighings differ by ${say(r.weighed.range, 'ratio', { units: { metric: '%', us: '%' }, significant: 2 })}: the foam varies, not the scale. Look for the cause, pressure or packing, before you mix by the mean of ${amount}.`,
       };
     if (r.apparent < STANDARD_FOAM_BAND.min)
       return {
@@ -148,31 +127,51 @@ export default worksheet({
       say: `${amount} is a wet foam: it carries much solution, and what it carries goes into the mix as water. Open the air a little.`,
     };
   },
-  notes: (r, _, say) =>
-    r.measured
+  notes: ({ weighed }, _, say) =>
+    weighed
       ? [
-          `Weighed in air, as everything at the bench is. The air inside the bubbles weighs nothing on your scale because the air outside bears it up; counted, the foam would be ${say(r.measured.inVacuum, 'density', { units: FOAM_UNITS })}.`,
+          ...(weighed.share > 0
+            ? [
+                `This is the foam above the liquid. If the liquid goes into the mix with it, reckon with the foam as it was made, ${say(weighed.asMade.apparent, 'density', { units: FOAM_UNITS })}.`,
+              ]
+            : []),
+          ...(weighed.spread.plusMinus
+            ? [
+                `From their scatter alone the mean lies within ± ${say(weighed.spread.plusMinus / weighed.volume, 'density', { units: FOAM_UNITS, significant: 2 })} 95 times in 100. What the scale or the vessel’s volume has wrong, no number of weighings shows.`,
+              ]
+            : []),
+          `Weighed in air, as everything at the bench is. The air inside the bubbles weighs nothing on your scale because the air outside bears it up; counted, the foam would be ${say(weighed.foam.inVacuum, 'density', { units: FOAM_UNITS })}.`,
         ]
       : [],
   refusals: {
     'no-gas': () =>
       'The full vessel is as heavy as if it held plain solution. Check that it was foam to the brim, and that the empty weight is of the same vessel.',
+    'more-than-the-foam-held': () =>
+      'That is more liquid than everything in the vessel weighs. Check the weighing, and the unit of the liquid.',
   },
-  blames: { empty: 'tare', filled: 'filled' },
+  folded: 'Several weighings, and liquid under the foam',
+  blames: { empty: 'tare', filled: 'filled', values: 'fulls' },
   keeps: { density: 'foam.density' },
   working: [
     {
       tex: String.raw`\rho_f = \frac{m_{\text{full}} - m_{\text{empty}}}{V}`,
       put: (v, r, say) =>
-        r.volume === undefined
+        r.weighed === undefined
           ? 'Assumed; nothing was weighed.'
-          : `ρf = (${say(v.full, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ ${say(r.volume, 'volume')} = ${say(r.apparent, 'density', { units: FOAM_UNITS })}`,
+          : `ρf = (${say(r.weighed.spread.mean, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ ${say(r.weighed.volume, 'volume')} = ${say(r.weighed.asMade.apparent, 'density', { units: FOAM_UNITS })}`,
+    },
+    {
+      tex: String.raw`\rho_f' = \frac{m_{\text{foam}} - \rho_s V_{\text{drained}}}{V - V_{\text{drained}}}`,
+      put: (v, r, say) =>
+        r.weighed && v.drained > 0
+          ? `ρf′ = ${say(r.apparent, 'density', { units: FOAM_UNITS })} above ${say(v.drained, 'volume', { units: { metric: 'mL', us: 'fl oz' } })} of liquid`
+          : 'Only when liquid stands below the foam.',
     },
     {
       tex: String.raw`V = \frac{m_{\text{water}} - m_{\text{empty}}}{\rho_w(T)}`,
       put: (v, r, say) =>
         v.method === 'weighed' && v.vesselKnown === 'weighed'
-          ? `V = (${say(v.filled, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ water’s density at ${say(v.temperature, 'temperature')} = ${say(r.volume!, 'volume', { significant: 4 })}`
+          ? `V = (${say(v.filled, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ water’s density at ${say(v.temperature, 'temperature')} = ${say(r.weighed!.volume, 'volume', { significant: 4 })}`
           : 'Only when the vessel is weighed full of water.',
     },
   ],
@@ -191,6 +190,9 @@ export default worksheet({
         { from: PRACTICE.from, to: PRACTICE.to, label: 'small-batch practice' },
       ]}
       marks={[
+        ...(result.weighed && result.weighed.share > 0
+          ? [{ at: result.weighed.asMade.apparent, label: 'as made', role: 'plain' as const }]
+          : []),
         {
           at: result.apparent,
           label: result.assumed ? 'assumed' : 'yours',
@@ -202,5 +204,12 @@ export default worksheet({
   ),
   cautions: ['pressurised-vessel', 'glycerol-and-concentrate'],
   defers: ["The concentrate's own sheet gives the density it is sold for."],
-  sources: ['imo-foam-test', 'navedtra-14070', 'tanaka-2001', 'aci-523-1r', 'common-practice'],
+  sources: [
+    'imo-foam-test',
+    'jcgm-100',
+    'navedtra-14070',
+    'tanaka-2001',
+    'aci-523-1r',
+    'common-practice',
+  ],
 });

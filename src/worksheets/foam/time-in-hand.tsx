@@ -4,108 +4,19 @@ import { plannedFoam } from '../../core/foam/planned-foam.ts';
 import type { Dose } from '../../core/foam/standing-foam.ts';
 import { gasLeftAfter } from '../../core/foam/survival.ts';
 import { timeInHand } from '../../core/foam/time-in-hand.ts';
-import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
-import { batchFields } from './batch-fields.ts';
+import { waitingFields } from './waiting-fields.ts';
 
 const MINUTE = 60;
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const WAITS = [0, 2, 5, 10, 15, 20, 30] as const;
-const DOSES = {
-  whole: 'All that was made is tipped in',
-  volume: 'By volume, from a larger stock',
-  mass: 'By weight, from a larger stock',
-} as const;
 
 export default worksheet({
   id: 'time-in-hand',
   question: 'How long may the foam wait?',
-  fields: {
-    how: choice({
-      label: 'How does it drain?',
-      options: {
-        curve: 'Along a fitted curve',
-        line: 'So much a minute',
-      },
-      example: 'curve',
-      follows: { 'foam.halfTime': 'curve', 'foam.drainageRate': 'line' },
-    }),
-    half: number('time', {
-      label: 'Half has drained after',
-      example: '22 min',
-      min: '1 s',
-      max: '30 d',
-      units: MINUTES,
-      takes: 'foam.halfTime',
-      when: { how: ['curve'] },
-    }),
-    exponent: number('count', {
-      label: 'Exponent n of the curve',
-      example: '1.5',
-      min: '0.05',
-      max: '60',
-      takes: 'foam.drainageExponent',
-      when: { how: ['curve'] },
-    }),
-    perMinute: number('ratio', {
-      label: 'Drained a minute, at first',
-      example: '2.36 %',
-      min: '0 %',
-      max: '100 %',
-      units: PERCENT,
-      takes: 'foam.drainageRate',
-      when: { how: ['line'] },
-    }),
-    wait: number('time', {
-      label: 'From making the foam to blending it',
-      example: '5 min',
-      min: '0 min',
-      max: '1 d',
-      units: MINUTES,
-      bench: 'foam.wait',
-    }),
-    dose: choice({
-      label: 'How is it measured out?',
-      options: DOSES,
-      example: 'volume',
-      bench: 'foam.dose',
-    }),
-    tolerance: number('density', {
-      label: 'Wet density may be off by',
-      example: '30 kg/m3',
-      min: '0 kg/m3',
-      aboveMin: true,
-      max: '500 kg/m3',
-      units: DENSITY,
-      bench: 'foam.tolerance',
-    }),
-    survives: choice({
-      label: 'Does the foam survive the mix?',
-      options: { no: 'Not tested: reckon with all of it', jar: 'I did the jar test' },
-      example: 'no',
-      follows: { 'foam.survivalRate': 'jar' },
-    }),
-    loss: number('ratio', {
-      label: 'Gas lost a minute in the mix',
-      example: '0.269 %',
-      min: '0 %',
-      max: '100 %',
-      units: PERCENT,
-      takes: 'foam.survivalRate',
-      when: { survives: ['jar'] },
-    }),
-    inMix: number('time', {
-      label: 'From blending to placing',
-      example: '10 min',
-      min: '0 min',
-      max: '1 d',
-      units: MINUTES,
-      when: { survives: ['jar'] },
-    }),
-    ...batchFields,
-  },
+  fields: waitingFields,
   work: (v) => {
     const drainage: Drainage =
       v.how === 'curve'

@@ -1,0 +1,117 @@
+import { choice, number, rows } from '../../islands/fields.ts';
+
+/** Foam is spoken of in grams a litre, which is kg/m³. */
+export const FOAM_UNITS = { metric: 'g/L', us: 'lb/ft3' } as const;
+
+const full = number('mass', {
+  label: 'Vessel, struck full of foam',
+  help: 'Fill without gaps, strike off level with a straight edge, wipe the outside.',
+  example: '2.45 kg',
+  plusMinus: '0.01 kg',
+  min: '0 kg',
+  max: '200 kg',
+  when: { method: ['weighed'], weighings: ['one'] },
+});
+
+/** The foam on the scale, once or several times, with the liquid it may already have let go; or assumed. */
+export const weighingFields = {
+  method: choice({
+    label: 'How do you know it?',
+    options: {
+      weighed: 'I weigh a full vessel of it',
+      assumed: 'I have not weighed it: assume a figure',
+    },
+    example: 'weighed',
+    bench: 'foam.method',
+  }),
+  vesselKnown: choice({
+    label: 'The vessel’s volume',
+    options: {
+      marked: 'I know it',
+      weighed: 'I weigh it full of water',
+    },
+    example: 'marked',
+    bench: 'foam.vesselKnown',
+    when: { method: ['weighed'] },
+  }),
+  tare: number('mass', {
+    label: 'Vessel, empty and dry',
+    example: '0.85 kg',
+    plusMinus: '0.01 kg',
+    min: '0 kg',
+    max: '200 kg',
+    bench: 'bucket.tare',
+    when: { method: ['weighed'] },
+  }),
+  full,
+  weighings: choice({
+    label: 'How often was it weighed?',
+    options: { one: 'once', several: 'several times, filled anew each time' },
+    example: 'one',
+    bench: 'foam.weighings',
+    when: { method: ['weighed'] },
+    folded: true,
+  }),
+  fulls: rows({
+    label: 'Vessel, struck full of foam, each time',
+    row: 'weighing',
+    most: 12,
+    example: [{ full: '2.45 kg' }, { full: '2.43 kg' }, { full: '2.47 kg' }],
+    when: { method: ['weighed'], weighings: ['several'] },
+    folded: true,
+    of: {
+      full: number('mass', {
+        label: 'Full vessel',
+        example: '2.45 kg',
+        min: '0 kg',
+        max: '200 kg',
+      }),
+    },
+  }),
+  drained: number('volume', {
+    label: 'Clear liquid at the bottom by then',
+    help: 'Pour it off under the foam, or read its height. It is taken out of the reckoning.',
+    example: '0 mL',
+    plusMinus: '0 mL',
+    min: '0 mL',
+    max: '100 L',
+    units: { metric: 'mL', us: 'fl oz' },
+    when: { method: ['weighed'] },
+    folded: true,
+  }),
+  vessel: number('volume', {
+    label: 'Vessel’s volume to the brim',
+    example: '20 L',
+    plusMinus: '0.2 L',
+    min: '0.1 L',
+    max: '500 L',
+    bench: 'bucket.volume',
+    when: { method: ['weighed'], vesselKnown: ['marked'] },
+  }),
+  filled: number('mass', {
+    label: 'Vessel, full of water to the brim',
+    example: '20.83 kg',
+    plusMinus: '0.02 kg',
+    min: '0 kg',
+    max: '700 kg',
+    when: { method: ['weighed'], vesselKnown: ['weighed'] },
+  }),
+  temperature: number('temperature', {
+    label: 'Temperature of that water',
+    example: '15 °C',
+    plusMinus: '1 °C',
+    min: '0 °C',
+    max: '40 °C',
+    when: { method: ['weighed'], vesselKnown: ['weighed'] },
+  }),
+  assumed: number('density', {
+    label: 'Foam density to assume',
+    help: '80 g/L is one maker’s working point, and lighter than that maker would like. Common practice, no source.',
+    example: '80 g/L',
+    plusMinus: '15 g/L',
+    min: '5 g/L',
+    max: '500 g/L',
+    units: FOAM_UNITS,
+    when: { method: ['assumed'] },
+  }),
+};
