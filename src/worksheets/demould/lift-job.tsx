@@ -1,0 +1,133 @@
+import { judgeComposite } from '../../core/demould/lifting-equation/composite.ts';
+import { INDEX_AIM, INDEX_HIGH } from '../../core/demould/lifting-equation/single.ts';
+import { rows } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { duration, form, liftCells, liftOf } from '../shared/lift-fields.ts';
+
+const finite = (x: number) => (Number.isFinite(x) ? x : undefined);
+
+export default worksheet({
+  id: 'lift-job',
+  question: 'Several different lifts in one spell of work: is it too much?',
+  fields: {
+    tasks: rows({
+      label: 'Lifts',
+      help: 'One for each kind of lift that recurs through the spell.',
+      row: 'lift',
+      most: 8,
+      example: [
+        {
+          mass: '13.7 kg',
+          horizontal: '30 cm',
+          vertical: '40 cm',
+          travel: '50 cm',
+          asymmetry: '0 °',
+          perMinute: '0.3',
+          coupling: 'good',
+        },
+        {
+          mass: '4.86 kg',
+          horizontal: '40 cm',
+          vertical: '10 cm',
+          travel: '75 cm',
+          asymmetry: '30 °',
+          perMinute: '0.5',
+          coupling: 'poor',
+        },
+      ],
+      of: liftCells,
+    }),
+    duration,
+    form,
+  },
+  work: ({ tasks, duration, form }) => {
+    const lifts = tasks.map((task) => ({ mass: task.mass, lift: liftOf({ ...task, duration }) }));
+    return judgeComposite(lifts, form);
+  },
+  results: {
+    index: {
+      label: 'Composite lifting index',
+      kind: 'count',
+      of: (r) => finite(r.compositeIndex),
+      significant: 2,
+      note: 'aim for 1 or less; above 3 is high',
+    },
+    worst: {
+      label: 'Hardest lift alone',
+      kind: 'count',
+      of: (r) => finite(r.order[0]?.adds ?? 0),
+      significant: 2,
+    },
+    limit: {
+      label: 'Limit for that lift alone',
+      kind: 'mass',
+      of: (r) => r.verdicts[r.order[0]?.given ?? 0]?.weightLimit,
+    },
+  },
+  judge: ({ compositeIndex, order }) => {
+    const worst = `lift ${(order[0]?.given ?? 0) + 1}`;
+    if (!Number.isFinite(compositeIndex))
+      return {
+        verdict: 'stop',
+        say: `The method allows no such work: ${worst}, or the lifts of a minute together, are beyond its range.`,
+      };
+    const index = compositeIndex.toFixed(1);
+    if (compositeIndex > INDEX_HIGH)
+      return {
+        verdict: 'stop',
+        say: `Together ${index}: many people are hurt by such work. Begin with ${worst}; it counts for most.`,
+      };
+    if (compositeIndex > INDEX_AIM)
+      return {
+        verdict: 'look',
+        say: `Together ${index}, above 1. Make ${worst} easier first: closer, higher, lighter or less often.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Together ${index}: within what nearly all healthy workers could do.`,
+    };
+  },
+  notes: () => [
+    'The hardest lift counts whole; each other adds what its own rate costs on top of the rates before it. So a second light lift matters through how often it comes.',
+  ],
+  blames: {
+    horizontal: 'tasks',
+    vertical: 'tasks',
+    travel: 'tasks',
+    asymmetry: 'tasks',
+    perMinute: 'tasks',
+    mass: 'tasks',
+  },
+  working: [
+    {
+      tex: String.raw`CLI = STLI_1 + \sum_{j>1} FILI_j\left(\frac{1}{FM_{1\ldots j}} - \frac{1}{FM_{1\ldots j-1}}\right)`,
+      put: (_, { order, compositeIndex }) =>
+        Number.isFinite(compositeIndex)
+          ? `CLI = ${order.map(({ adds }) => adds.toFixed(2)).join(' + ')} = ${compositeIndex.toFixed(2)}`
+          : 'One of the lifts, or the summed rate, is beyond the method.',
+    },
+  ],
+  tables: [
+    {
+      caption: 'Lift by lift, the hardest first',
+      columns: ['Lift', 'Mass', 'Limit alone', 'Index alone', 'Adds'],
+      rows: ({ order, verdicts }, { tasks }, say) =>
+        order.map(({ given, adds }) => {
+          const { weightLimit, liftingIndex } = verdicts[given]!;
+          const number = (x: number) => (Number.isFinite(x) ? x.toFixed(2) : 'beyond');
+          return [
+            `${given + 1}`,
+            say(tasks[given]!.mass, 'mass'),
+            say(weightLimit, 'mass'),
+            number(liftingIndex),
+            number(adds),
+          ];
+        }),
+    },
+  ],
+  cautions: ['heavy-lift'],
+  defers: [
+    'The person who lifts decides, and may refuse. Local manual-handling rules outrank this method.',
+  ],
+  sources: ['niosh-lifting-1994', 'niosh-lifting-examples', 'manual-handling-general'],
+});

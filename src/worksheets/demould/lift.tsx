@@ -1,0 +1,229 @@
+import { costliestMultiplier, rankChanges } from '../../core/demould/lifting-equation/advice.ts';
+import {
+  LOAD_CONSTANT_METRIC,
+  LOAD_CONSTANT_US,
+} from '../../core/demould/lifting-equation/lift.ts';
+import {
+  type JobFacts,
+  outsideScope,
+  twoPeopleLimit,
+} from '../../core/demould/lifting-equation/scope.ts';
+import { INDEX_AIM, INDEX_HIGH, judgeLift } from '../../core/demould/lifting-equation/single.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import {
+  CHANGES,
+  CM,
+  duration,
+  form,
+  liftCells,
+  liftOf,
+  MULTIPLIERS,
+  SCOPE_WORDS,
+} from '../shared/lift-fields.ts';
+import { MultiplierBars } from '../shared/MultiplierBars.tsx';
+
+const FACTS: Readonly<Record<string, JobFacts>> = {
+  none: {},
+  oneHand: { bothHands: false },
+  kneeling: { seatedOrKneeling: true },
+  cramped: { crampedSpace: true },
+  slippery: { friction: 0.2 },
+  unstable: { unstableLoad: true },
+  cold: { temperature: 280 },
+};
+
+const careful = { careful: ['yes'] } as const;
+
+export default worksheet({
+  id: 'lift',
+  question: 'Can I lift it?',
+  fields: {
+    ...liftCells,
+    mass: { ...liftCells.mass, takes: 'part.mass' },
+    duration,
+    special: choice({
+      label: 'Does one of these hold?',
+      options: {
+        none: 'None of them',
+        oneHand: 'I use one hand',
+        kneeling: 'I kneel or sit',
+        cramped: 'I cannot stand freely',
+        slippery: 'The floor is wet or slippery',
+        unstable: 'The load shifts: an open bucket',
+        cold: 'It is colder than 19 °C (66 °F) there',
+      },
+      example: 'none',
+      folded: true,
+    }),
+    careful: choice({
+      label: 'It must be set down with care',
+      help: 'Then the far end of the lift is judged as well.',
+      options: { no: 'No', yes: 'Yes' },
+      example: 'no',
+      folded: true,
+    }),
+    farReach: number('length', {
+      label: 'Reach where it is set down',
+      example: '45 cm',
+      min: '1 cm',
+      max: '2 m',
+      units: CM,
+      when: careful,
+      folded: true,
+    }),
+    farHeight: number('length', {
+      label: 'Hands above the floor there',
+      example: '85 cm',
+      min: '0 cm',
+      max: '3 m',
+      units: CM,
+      when: careful,
+      folded: true,
+    }),
+    form,
+  },
+  work: (v) => {
+    const lift = liftOf(v);
+    const start = judgeLift(lift, v.mass, v.form);
+    const end =
+      v.careful === 'yes'
+        ? judgeLift({ ...lift, horizontal: v.farReach, vertical: v.farHeight }, v.mass, v.form)
+        : undefined;
+    const atEnd = end !== undefined && end.weightLimit < start.weightLimit;
+    const ruling = atEnd ? end : start;
+    const ruled = atEnd ? { ...lift, horizontal: v.farReach, vertical: v.farHeight } : lift;
+    return {
+      start,
+      end,
+      atEnd,
+      ruling,
+      costliest: costliestMultiplier(ruling.multipliers),
+      changes: rankChanges(ruled, v.mass, v.form),
+      outside: outsideScope(FACTS[v.special] ?? {}),
+      constant: v.form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC,
+    };
+  },
+  results: {
+    limit: {
+      label: 'Weight limit for this lift',
+      kind: 'mass',
+      of: (r) => r.ruling.weightLimit,
+    },
+    index: {
+      label: 'Lifting index',
+      kind: 'count',
+      of: (r) => finite(r.ruling.liftingIndex),
+      significant: 2,
+      answer: true,
+      note: 'load over limit: aim for 1 or less; above 3 is high',
+    },
+    without: {
+      label: 'Limit if it were lifted only now and then',
+      kind: 'mass',
+      of: (r) => r.ruling.weightLimitWithoutRate,
+    },
+    two: {
+      label: 'Two people together, by practice',
+      kind: 'mass',
+      of: (r) => twoPeopleLimit(r.ruling.weightLimit),
+      significant: 2,
+      note: 'two thirds of twice the limit; common practice, no source',
+    },
+  },
+  judge: (r, { mass }, say) => {
+    const { ruling, changes } = r;
+    const load = say(mass, 'mass');
+    if (r.outside.length > 0)
+      return {
+        verdict: 'stop',
+        say: `The method does not cover ${r.outside.map((code) => SCOPE_WORDS[code] ?? code).join(', ')}. Take the limit as too high, and change that first.`,
+      };
+    // Halving the load always helps; what else does is the better news.
+    const best = changes.find(({ change }) => change !== 'halve-mass') ?? changes[0];
+    const help = best ? ` What helps most: ${CHANGES[best.change]}.` : '';
+    if (ruling.weightLimit === 0) {
+      const why = MULTIPLIERS[r.costliest];
+      return {
+        verdict: 'stop',
+        say: `The method allows no such lift at all: ${why} is beyond its range. Change that.`,
+      };
+    }
+    const where = r.atEnd ? ' where it is set down' : '';
+    if (ruling.liftingIndex > INDEX_HIGH)
+      return {
+        verdict: 'stop',
+        say: `${load} is ${ruling.liftingIndex.toFixed(1)} times the limit${where}: many people are hurt by such work. Do not lift it so.${help}`,
+      };
+    if (ruling.liftingIndex > INDEX_AIM)
+      return {
+        verdict: 'look',
+        say: `${load} is above the ${say(ruling.weightLimit, 'mass')} of this lift${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
+      };
+    return {
+      verdict: 'good',
+      say: `${load} is within the ${say(ruling.weightLimit, 'mass')} that nearly all healthy workers could lift like this${where}.${help}`,
+    };
+  },
+  notes: () => [
+    'The limit is for lifting and lowering with both hands, standing, on firm ground. Carrying, pushing, and lifting by two are not covered; nor are backs that hurt already.',
+  ],
+  blames: { horizontal: 'horizontal' },
+  folded: 'What the method leaves out, and setting down',
+  working: [
+    {
+      tex: String.raw`RWL = LC \cdot HM \cdot VM \cdot DM \cdot AM \cdot FM \cdot CM`,
+      put: (_, { ruling, constant }, say) => {
+        const m = ruling.multipliers;
+        const factors = [
+          m.horizontal,
+          m.vertical,
+          m.distance,
+          m.asymmetry,
+          m.frequency,
+          m.coupling,
+        ].map((x) => x.toFixed(3));
+        return `RWL = ${say(constant, 'mass')} × ${factors.join(' × ')} = ${say(ruling.weightLimit, 'mass')}`;
+      },
+    },
+    {
+      tex: String.raw`LI = \frac{m}{RWL}`,
+      put: ({ mass }, { ruling }, say) =>
+        Number.isFinite(ruling.liftingIndex)
+          ? `LI = ${say(mass, 'mass')} ÷ ${say(ruling.weightLimit, 'mass')} = ${ruling.liftingIndex.toFixed(2)}`
+          : 'The limit is nought, so there is no index.',
+    },
+  ],
+  figure: ({ result }) => (
+    <MultiplierBars multipliers={result.ruling.multipliers} costliest={result.costliest} />
+  ),
+  tables: [
+    {
+      caption: 'What one change does',
+      columns: ['Change, alone', 'Limit then', 'Index then'],
+      rows: ({ changes }, _, say) =>
+        changes.length === 0
+          ? [['nothing left to change', '—', '—']]
+          : changes.map(({ change, weightLimit, liftingIndex }) => [
+              CHANGES[change],
+              say(weightLimit, 'mass'),
+              Number.isFinite(liftingIndex) ? liftingIndex.toFixed(2) : 'none',
+            ]),
+    },
+    {
+      caption: 'What the method does not cover',
+      columns: ['Not for'],
+      rows: () => Object.values(SCOPE_WORDS).map((words) => [words]),
+    },
+  ],
+  cautions: ['heavy-lift', 'falling-and-tipping'],
+  defers: [
+    'The person who lifts decides, and may refuse. Local manual-handling rules outrank this method.',
+  ],
+  sources: ['niosh-lifting-1994', 'manual-handling-general', 'common-practice'],
+});
+
+/** An index over a limit of nought is no number to show. */
+function finite(index: number): number | undefined {
+  return Number.isFinite(index) ? index : undefined;
+}

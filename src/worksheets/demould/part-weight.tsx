@@ -1,0 +1,129 @@
+import { LOAD_CONSTANT_METRIC } from '../../core/demould/lifting-equation/lift.ts';
+import { partMass } from '../../core/demould/weight.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { MassBars } from '../shared/MassBars.tsx';
+import {
+  dryDensity,
+  partLength,
+  partThickness,
+  partWidth,
+  wetDensity,
+} from '../shared/part-fields.ts';
+
+export default worksheet({
+  id: 'part-weight',
+  question: 'What does it weigh?',
+  fields: {
+    shape: choice({
+      label: 'I know its',
+      options: { sides: 'sides', volume: 'volume' },
+      example: 'sides',
+    }),
+    length: { ...partLength, when: { shape: ['sides'] } },
+    width: { ...partWidth, when: { shape: ['sides'] } },
+    thickness: { ...partThickness, when: { shape: ['sides'] } },
+    volume: number('volume', {
+      label: 'Volume of the part',
+      example: '8.1 L',
+      min: '0.001 L',
+      max: '10 m3',
+      units: LITRES,
+      when: { shape: ['volume'] },
+    }),
+    wet: wetDensity,
+    dry: dryDensity,
+    fittings: number('mass', {
+      label: 'Form, board or inserts that go with it',
+      example: '0 kg',
+      min: '0 kg',
+      max: '1000 kg',
+    }),
+    gone: number('ratio', {
+      label: 'Water gone by now',
+      help: 'Of the water that can leave. A covered part loses next to none; 0 errs on the heavy side.',
+      example: '0 %',
+      min: '0 %',
+      max: '100 %',
+      units: PERCENT,
+      folded: true,
+    }),
+  },
+  work: (v) => {
+    const volume = v.shape === 'sides' ? v.length * v.width * v.thickness : v.volume;
+    const mass = partMass({
+      volume,
+      wetDensity: v.wet,
+      dryDensity: v.dry,
+      gone: v.gone,
+      fittings: v.fittings,
+    });
+    return { volume, ...mass };
+  },
+  results: {
+    stripped: { label: 'As you lift it', kind: 'mass', of: (r) => r.stripped },
+    wet: { label: 'Wet, as cast', kind: 'mass', of: (r) => r.wet },
+    dry: { label: 'Oven-dry', kind: 'mass', of: (r) => r.dry },
+    lost: {
+      label: 'Water it may still lose',
+      kind: 'mass',
+      of: (r) => r.stripped - r.dry,
+      significant: 2,
+    },
+    volume: { label: 'Volume', kind: 'volume', of: (r) => r.volume, units: LITRES },
+  },
+  judge: ({ stripped }, _, say) => {
+    const mass = say(stripped, 'mass');
+    if (stripped > LOAD_CONSTANT_METRIC)
+      return {
+        verdict: 'stop',
+        say: `${mass} is more than one person should lift in the best posture there is (${say(LOAD_CONSTANT_METRIC, 'mass', { significant: 2 })}). Cast it smaller, use a trolley, or lift with others.`,
+      };
+    if (stripped > LOAD_CONSTANT_METRIC / 2)
+      return {
+        verdict: 'look',
+        say: `${mass}: whether that is too much depends on reach, height and how often. Work it out below before you lift.`,
+      };
+    return {
+      verdict: 'good',
+      say: `${mass} is light for one lift. Many lifts, a long reach or a low start can still make it too much.`,
+    };
+  },
+  notes: () => [
+    'Light concrete looks light: people lift what it looks like, not what it weighs. It is heaviest on the day it is weakest.',
+  ],
+  refusals: {
+    'dry-not-above-wet': () =>
+      'The oven-dry density is above the wet one; a part cannot gain mass by drying.',
+  },
+  blames: { wetDensity: 'wet', dryDensity: 'dry' },
+  keeps: { stripped: 'part.mass', wet: 'part.wetMass' },
+  working: [
+    {
+      tex: String.raw`m = \rho V + m_{\text{fittings}}`,
+      put: ({ wet, fittings }, r, say) =>
+        `wet: ${say(wet, 'density', { units: DENSITY })} × ${say(r.volume, 'volume', { units: LITRES })} + ${say(fittings, 'mass')} = ${say(r.wet, 'mass')}`,
+    },
+    {
+      tex: String.raw`m_{\text{now}} = m_{\text{wet}} - g\,(m_{\text{wet}} - m_{\text{dry}})`,
+      put: ({ gone }, r, say) =>
+        `${say(r.wet, 'mass')} − ${say(gone, 'ratio', { units: PERCENT, significant: 2 })} of ${say(r.wet - r.dry, 'mass')} = ${say(r.stripped, 'mass')}`,
+    },
+  ],
+  figure: ({ result, say }) => (
+    <MassBars
+      bars={[
+        ['wet, as cast', result.wet],
+        ['as you lift it', result.stripped],
+        ['oven-dry', result.dry],
+      ]}
+      limit={LOAD_CONSTANT_METRIC}
+      limitName="one person, best posture"
+      say={say}
+    />
+  ),
+  cautions: ['heavy-lift', 'falling-and-tipping'],
+  defers: ['The person who lifts it decides; local manual-handling rules come first.'],
+  sources: ['niosh-lifting-1994', 'astm-c869', 'common-practice'],
+});

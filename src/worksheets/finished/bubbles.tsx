@@ -1,0 +1,248 @@
+import {
+  linearTraverse,
+  pointCount,
+  RANDOM_PACKING,
+  SPACING_LIMIT,
+} from '../../core/finished/air-voids.ts';
+import {
+  againstDesign,
+  chordHistogram,
+  chordVariation,
+  EQUAL_SPHERE_CHORD_VARIATION,
+  pointUncertainty,
+  traverseUncertainty,
+} from '../../core/finished/chords.ts';
+import { choice, lines, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { ChordBars } from '../shared/ChordBars.tsx';
+import { MM } from '../shared/part-fields.ts';
+
+const line = { method: ['line'] } as const;
+const points = { method: ['points'] } as const;
+const count = (label: string, example: string, when: Record<string, readonly string[]>) =>
+  number('count', { label, example, min: '0', max: '100000', whole: true, when });
+/** Bars of the histogram. */
+const BINS = 12;
+
+export default worksheet({
+  id: 'bubbles',
+  question: 'How much air is in it, and how fine?',
+  fields: {
+    method: choice({
+      label: 'How you counted',
+      options: {
+        line: 'Along a line: each bubble’s chord',
+        points: 'At points of a grid: what lies under each',
+      },
+      example: 'line',
+    }),
+    chords: lines({
+      label: 'Chords across bubbles',
+      help: 'Where the line crosses a bubble, from edge to edge. Off a photograph, a ruler in it.',
+      of: {
+        chord: number('length', {
+          label: 'Chord',
+          example: '0.6 mm',
+          min: '0.001 mm',
+          max: '100 mm',
+          units: MM,
+        }),
+      },
+      example: [
+        0.6, 0.9, 0.4, 1.1, 0.7, 0.5, 0.8, 1.3, 0.6, 0.9, 0.3, 0.7, 1.0, 0.8, 0.5, 1.6, 0.7, 0.6,
+        0.9, 0.4, 0.8, 1.2, 0.5, 0.7, 1.0, 0.6, 0.9, 0.8, 0.4, 1.1, 0.7, 0.5, 2.1, 0.8, 0.6, 0.9,
+        0.7, 1.0, 0.5, 0.8,
+      ].join('\n'),
+      most: 600,
+      when: line,
+    }),
+    traverse: number('length', {
+      label: 'Whole length of the line',
+      example: '48 mm',
+      min: '0.1 mm',
+      max: '50 m',
+      units: MM,
+      when: line,
+    }),
+    stops: count('Points in all', '300', points),
+    airStops: count('Of them over air', '196', points),
+    voids: count('Bubbles met by the grid’s lines', '260', points),
+    interval: number('length', {
+      label: 'From point to point',
+      help: 'Wider than the bubbles, or the points are not independent.',
+      example: '2 mm',
+      min: '0.01 mm',
+      max: '1 m',
+      units: MM,
+      when: points,
+    }),
+    inert: number('ratio', {
+      label: 'Sand, of the whole',
+      help: 'What is neither air nor paste. 0 for neat cement.',
+      example: '0 %',
+      min: '0 %',
+      max: '80 %',
+      units: PERCENT,
+      folded: true,
+    }),
+    designed: number('ratio', {
+      label: 'Air it was designed for',
+      example: '66.4 %',
+      min: '0 %',
+      max: '99 %',
+      units: PERCENT,
+      takes: 'part.designedAir',
+    }),
+  },
+  work: (v) => {
+    const along = v.method === 'line';
+    const list = along ? v.chords.map(({ chord }) => chord) : [];
+    const air = list.reduce((sum, chord) => sum + chord, 0);
+    const found = along
+      ? linearTraverse({
+          traverse: v.traverse,
+          air,
+          paste: Math.max(0, v.traverse * (1 - v.inert) - air),
+          voids: list.length,
+        })
+      : pointCount({
+          stops: v.stops,
+          airStops: v.airStops,
+          pasteStops: Math.max(0, Math.round(v.stops * (1 - v.inert)) - v.airStops),
+          interval: v.interval,
+          voids: v.voids,
+        });
+    const uncertainty = along
+      ? traverseUncertainty({
+          airContent: found.airContent,
+          voids: list.length,
+          variation: list.length > 1 ? chordVariation(list) : EQUAL_SPHERE_CHORD_VARIATION,
+        })
+      : pointUncertainty({ airContent: found.airContent, stops: v.stops });
+    const longest = list.reduce((most, chord) => Math.max(most, chord), 0);
+    return {
+      found,
+      uncertainty,
+      // All air, or none of the spread: chance says nothing then.
+      against:
+        uncertainty > 0
+          ? againstDesign({ found: found.airContent, designed: v.designed, uncertainty })
+          : undefined,
+      bins: along ? chordHistogram(list, longest / (BINS - 0.001)) : undefined,
+    };
+  },
+  results: {
+    air: {
+      label: 'Air found',
+      kind: 'ratio',
+      of: (r) => r.found.airContent,
+      units: PERCENT,
+    },
+    plusMinus: {
+      label: 'Sure to ± by chance alone',
+      kind: 'ratio',
+      of: (r) => r.uncertainty,
+      units: PERCENT,
+      significant: 2,
+      note: 'one standard uncertainty',
+    },
+    difference: {
+      label: 'Found, less designed',
+      kind: 'ratio',
+      of: (r) => r.against?.difference,
+      units: PERCENT,
+      significant: 2,
+    },
+    chord: {
+      label: 'Mean chord',
+      kind: 'length',
+      of: (r) => r.found.meanChord,
+      units: MM,
+    },
+    diameter: {
+      label: 'Bubbles, were they all alike, wide',
+      kind: 'length',
+      of: (r) => 1.5 * r.found.meanChord,
+      units: MM,
+      significant: 2,
+    },
+    surface: {
+      label: 'Surface of the bubbles to their volume',
+      kind: 'count',
+      of: (r) => r.found.specificSurface / 1000,
+      note: 'in 1/mm',
+    },
+    spacing: {
+      label: 'Spacing factor',
+      kind: 'length',
+      of: (r) => r.found.spacingFactor,
+      units: MM,
+      significant: 2,
+      note: 'of little meaning at such air: see below',
+    },
+  },
+  judge: (r, { designed }, say) => {
+    const percent = (x: number) => say(x, 'ratio', { units: PERCENT, significant: 2 });
+    if (!r.against)
+      return {
+        verdict: 'look',
+        say: 'Everything counted was air. Count again where there is paste too.',
+      };
+    const { difference, inUncertainties } = r.against;
+    const times = Math.abs(inUncertainties);
+    if (times <= 2)
+      return {
+        verdict: 'good',
+        say: `${percent(r.found.airContent)} agrees with the ${percent(designed)} it was designed for, as far as so many bubbles can tell.`,
+      };
+    return {
+      verdict: 'look',
+      say:
+        difference < 0
+          ? `${percent(-difference)} less air than designed, ${times.toFixed(1)} times what chance explains: foam broke in the mixer, or the face was smeared and small bubbles were missed.`
+          : `${percent(difference)} more air than designed, ${times.toFixed(1)} times what chance explains: air was stirred in, or torn edges were counted as bubbles.`,
+    };
+  },
+  notes: ({ found }) => [
+    ...(found.airContent > SPACING_LIMIT
+      ? [
+          'The spacing factor was made for ordinary concrete with a few per cent of air: how far paste lies from the nearest bubble. Above half air the bubbles all but touch, and it says no more than that the walls are thin.',
+        ]
+      : []),
+    ...(found.airContent > RANDOM_PACKING
+      ? [
+          'Spheres cannot be packed at random into more than about 64 %: above that the bubbles are many-sided, and no formula of spheres holds well.',
+        ]
+      : []),
+    'Chance is not all: a smeared face, chips at the edges and bubbles too small for the eye are not in the ±.',
+  ],
+  blames: {
+    air: 'traverse',
+    paste: 'traverse',
+    pasteStops: 'airStops',
+    found: 'traverse',
+    chord: 'chords',
+    chords: 'chords',
+    bins: 'chords',
+    voids: 'voids',
+    width: 'chords',
+  },
+  working: [
+    {
+      tex: String.raw`A = \frac{T_a}{T_t}\ \text{or}\ \frac{S_a}{S_t},\quad \bar l = \frac{A}{n},\quad \alpha = \frac{4}{\bar l}`,
+      put: (_, { found }, say) =>
+        `A = ${say(found.airContent, 'ratio', { units: PERCENT })}, mean chord ${say(found.meanChord, 'length', { units: MM })}, α = ${(found.specificSurface / 1000).toPrecision(3)} per mm`,
+    },
+    {
+      tex: String.raw`\bar L = \frac{p}{4n}\ \left(\tfrac pA \le 4.342\right),\quad \bar L = \tfrac{3}{\alpha}\left[1.4\left(1+\tfrac pA\right)^{1/3} - 1\right]`,
+      put: (_, { found }, say) =>
+        `p/A = ${found.pasteAirRatio.toPrecision(3)}, so the ${found.branch === 'thin-walls' ? 'first' : 'second'}: ${say(found.spacingFactor, 'length', { units: MM, significant: 2 })}`,
+    },
+  ],
+  figure: ({ result, say }) =>
+    result.bins ? <ChordBars bins={result.bins} mean={result.found.meanChord} say={say} /> : null,
+  cautions: ['cement-dust', 'not-load-bearing'],
+  defers: ['Where air must be proved, a laboratory and the named standard with its polished face.'],
+  sources: ['astm-c457', 'random-packing', 'chord-statistics', 'jcgm-100'],
+});

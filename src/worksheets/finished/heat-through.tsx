@@ -1,0 +1,215 @@
+import {
+  dryConductivityBand,
+  EQUILIBRIUM_MOISTURE,
+  moistConductivity,
+  SERVICE_MOISTURE_MOST,
+} from '../../core/finished/conductivity.ts';
+import {
+  INSIDE_SURFACE,
+  layerResistance,
+  OUTSIDE_SURFACE,
+  thicknessForResistance,
+  transmittance,
+} from '../../core/finished/thermal-resistance.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { ConductivityPlot } from '../shared/ConductivityPlot.tsx';
+import { dryDensity, MM, partThickness } from '../shared/part-fields.ts';
+
+const MOISTURE = {
+  dry: 0,
+  dryRoom: EQUILIBRIUM_MOISTURE.dryRoom,
+  dampRoom: EQUILIBRIUM_MOISTURE.dampRoom,
+  service: SERVICE_MOISTURE_MOST,
+} as const;
+const SURFACES = {
+  wall: INSIDE_SURFACE.horizontal + OUTSIDE_SURFACE,
+  roof: INSIDE_SURFACE.upward + OUTSIDE_SURFACE,
+  floor: INSIDE_SURFACE.downward,
+  none: 0,
+} as const;
+const U_UNITS = { metric: 'W/(m²·K)', us: 'Btu/(h·ft²·°F)' } as const;
+/** 1 Btu/(h·ft²·°F) in W/(m²·K), from the exact units of the handbook. */
+const US_U = 5.678263;
+
+export default worksheet({
+  id: 'heat-through',
+  question: 'How well does it insulate?',
+  fields: {
+    dry: dryDensity,
+    wetness: choice({
+      label: 'How moist it is in use',
+      options: {
+        dry: 'Oven-dry, as data sheets have it',
+        dryRoom: 'In a dry room: 2.6 % by mass',
+        dampRoom: 'In a damp room: 4.5 %',
+        service: 'In an outside wall: 6 %',
+        other: 'I know it',
+      },
+      example: 'dampRoom',
+    }),
+    moisture: number('ratio', {
+      label: 'Moisture, of the dry mass',
+      example: '10 %',
+      min: '0 %',
+      max: '100 %',
+      units: PERCENT,
+      when: { wetness: ['other'] },
+    }),
+    thickness: partThickness,
+    place: choice({
+      label: 'Where it lies',
+      options: {
+        floor: 'A floor slab, on the ground',
+        wall: 'A wall',
+        roof: 'A roof or ceiling',
+        none: 'The layer alone',
+      },
+      example: 'floor',
+    }),
+    wanted: number('thermalResistance', {
+      label: 'Resistance wanted of the layer',
+      example: '1 m2.K/W',
+      min: '0.01 m2.K/W',
+      max: '20 m2.K/W',
+    }),
+  },
+  work: (v) => {
+    const moisture = v.wetness === 'other' ? v.moisture : MOISTURE[v.wetness];
+    const band = dryConductivityBand({ dryDensity: v.dry });
+    const low = moistConductivity({ dry: band.low, moisture });
+    const high = moistConductivity({ dry: band.high, moisture });
+    const density = v.dry * (1 + moisture);
+    const layer = (conductivity: number) => ({ thickness: v.thickness, conductivity });
+    const wanted = (conductivity: number) =>
+      thicknessForResistance({ resistance: v.wanted, conductivity, density });
+    const through = (conductivity: number) =>
+      transmittance({ layers: [layer(conductivity)], surfaces: SURFACES[v.place] });
+    return {
+      band,
+      moisture,
+      low: low.conductivity,
+      high: high.conductivity,
+      outside: [...band.notes, ...low.notes],
+      // The layer that conducts most resists least.
+      resistance: {
+        low: layerResistance(layer(high.conductivity)),
+        high: layerResistance(layer(low.conductivity)),
+      },
+      ways: [
+        { name: 'at best', ...through(low.conductivity) },
+        { name: 'at worst', ...through(high.conductivity) },
+      ],
+      thin: wanted(low.conductivity),
+      thick: wanted(high.conductivity),
+    };
+  },
+  results: {
+    low: {
+      label: 'Resistance of the layer, from',
+      kind: 'thermalResistance',
+      of: (r) => r.resistance.low,
+      significant: 2,
+    },
+    high: {
+      label: 'to',
+      kind: 'thermalResistance',
+      of: (r) => r.resistance.high,
+      significant: 2,
+      answer: true,
+    },
+    kLow: { label: 'Conductivity, from', kind: 'conductivity', of: (r) => r.low, significant: 2 },
+    kHigh: { label: 'to', kind: 'conductivity', of: (r) => r.high, significant: 2 },
+    thin: {
+      label: 'For the resistance wanted, thickness from',
+      kind: 'length',
+      of: (r) => r.thin.thickness,
+      units: MM,
+      significant: 2,
+    },
+    thick: { label: 'to', kind: 'length', of: (r) => r.thick.thickness, units: MM, significant: 2 },
+    mass: {
+      label: 'A square metre (10.8 ft²) of that weighs up to',
+      kind: 'mass',
+      of: (r) => r.thick.massPerArea,
+      significant: 2,
+    },
+  },
+  judge: ({ resistance, thick, moisture }, { wanted }, say) => {
+    const r = (si: number) => say(si, 'thermalResistance', { significant: 2 });
+    if (moisture > SERVICE_MOISTURE_MOST)
+      return {
+        verdict: 'look',
+        say: 'Wetter than anything read of in service: the rule behind this is stretched, and a soaked piece may conduct several times as much as a dry one. Dry it and keep it dry.',
+      };
+    if (resistance.low >= wanted)
+      return {
+        verdict: 'good',
+        say: `At the worst of the published figures it gives ${r(resistance.low)}, as much as you want.`,
+      };
+    if (resistance.high < wanted)
+      return {
+        verdict: 'stop',
+        say: `At best it gives ${r(resistance.high)}, less than the ${r(wanted)} you want. Make it lighter, or up to ${say(thick.thickness, 'length', { units: MM, significant: 2 })} thick, or put another insulant with it.`,
+      };
+    return {
+      verdict: 'look',
+      say: `It may or may not reach ${r(wanted)}. To be sure, make it ${say(thick.thickness, 'length', { units: MM, significant: 2 })} thick.`,
+    };
+  },
+  notes: ({ outside }) => [
+    'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete. Measured points of another foamed binder lie well above the dry band.',
+    ...(outside.some(({ of }) => of === 'dryDensity')
+      ? ['The density lies outside the 320 to 1,920 kg/m³ (20 to 120 lb/ft³) of the relation.']
+      : []),
+  ],
+  blames: { dryDensity: 'dry', resistance: 'wanted', conductivity: 'dry' },
+  working: [
+    {
+      tex: String.raw`\lambda = 0.072\,e^{0.00125\,\rho}\; e^{4u}`,
+      put: ({ dry }, { band, moisture, low, high }, say) =>
+        `dry at ${say(dry, 'density', { units: DENSITY })}: ${say(band.low, 'conductivity', { significant: 2 })} to ${say(band.high, 'conductivity', { significant: 2 })} by the relation and two tables; × ${Math.exp(4 * moisture).toFixed(2)} for moisture: ${say(low, 'conductivity', { significant: 2 })} to ${say(high, 'conductivity', { significant: 2 })}`,
+    },
+    {
+      tex: String.raw`R = \frac{d}{\lambda},\quad U = \frac{1}{R_{si} + R + R_{se}}`,
+      put: ({ thickness }, { resistance }, say) =>
+        `${say(thickness, 'length', { units: MM })} ÷ λ = ${say(resistance.low, 'thermalResistance', { significant: 2 })} to ${say(resistance.high, 'thermalResistance', { significant: 2 })}`,
+    },
+  ],
+  figure: ({ values, result, say }) => (
+    <ConductivityPlot density={values.dry} low={result.low} high={result.high} say={say} />
+  ),
+  tables: [
+    {
+      caption: 'Through the part, with the air at its faces (surface resistances from memory)',
+      columns: ['Published figures', 'Resistance in all', 'U'],
+      rows: ({ ways }, _, say) =>
+        ways.map(({ name, resistance, transmittance }) => [
+          name,
+          say(resistance, 'thermalResistance', { significant: 2 }),
+          spokenU(transmittance, say.system),
+        ]),
+    },
+  ],
+  cautions: ['not-load-bearing', 'who-decides-structure'],
+  defers: [
+    'Energy rules ask for declared values of tested products; these are published figures of others.',
+  ],
+  sources: [
+    'aci-122r',
+    'bca-1994',
+    'ashrae-materials',
+    'iso-10456',
+    'iso-6946',
+    'mag-civ-eng-2011',
+    'jerman-2013',
+    'wong-2026',
+  ],
+});
+
+/** No kind of the handbook is a transmittance; it is said here only. */
+function spokenU(u: number, system: 'metric' | 'us'): string {
+  const value = system === 'us' ? u / US_U : u;
+  return `${value.toPrecision(2)} ${U_UNITS[system]}`;
+}

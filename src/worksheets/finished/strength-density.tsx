@@ -1,0 +1,212 @@
+import { demand } from '../../core/domain-error.ts';
+import { FLEXURAL_RATIO, flexuralFromCompressive } from '../../core/finished/flexural.ts';
+import { STRENGTH_RELATIONS, strengthBand } from '../../core/finished/strength-band.ts';
+import { choice, lines, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY } from '../shared/amounts.ts';
+import { dryDensity, KPA, MPA, wetDensity } from '../shared/part-fields.ts';
+import { StrengthChart } from '../shared/StrengthChart.tsx';
+
+/** How each source is called where there is little room. */
+const NAMES: Readonly<Record<string, string>> = {
+  'caltrans-19-10': 'California 19-10, classes',
+  'astm-c869': 'ASTM C869, standard batch',
+  'aci-229r-99': 'ACI 229R, classes',
+  'bca-1994': 'BCA 1994, table',
+  'aci-523-1r': 'ACI 523.1R, neat cement',
+  'is-2185-4': 'IS 2185-4, blocks',
+  'kado-2018': 'Kado 2018, sanded',
+};
+const [LEAST_RATIO, MOST_RATIO] = [FLEXURAL_RATIO.cellular.low, FLEXURAL_RATIO.foamed.high];
+
+export default worksheet({
+  id: 'strength-density',
+  question: 'How strong is it likely to be?',
+  fields: {
+    wet: wetDensity,
+    dry: dryDensity,
+    own: choice({
+      label: 'Tests of my own',
+      options: {
+        none: 'None',
+        bars: 'Bars broken in bending',
+        crushed: 'Crushed pieces',
+      },
+      example: 'none',
+      follows: { 'part.flexural': 'bars' },
+    }),
+    flexural: number('stress', {
+      label: 'Bars: mean strength in bending',
+      example: '225 kPa',
+      min: '0.1 kPa',
+      max: '50 MPa',
+      units: KPA,
+      takes: 'part.flexural',
+      bench: 'part.barMean',
+      when: { own: ['bars'] },
+    }),
+    crushed: lines({
+      label: 'Pieces crushed',
+      help: 'A laboratory’s, or your own with a press whose force is known.',
+      of: {
+        density: number('density', {
+          label: 'Dry density',
+          example: '465 kg/m3',
+          min: '50 kg/m3',
+          max: '2500 kg/m3',
+          units: DENSITY,
+        }),
+        strength: number('stress', {
+          label: 'Strength',
+          example: '0.9 MPa',
+          min: '0.001 MPa',
+          max: '100 MPa',
+          units: MPA,
+        }),
+      },
+      example: '465  0.9\n470  1.1\n452  0.8',
+      most: 60,
+      when: { own: ['crushed'] },
+    }),
+  },
+  work: ({ wet, dry, own, flexural, crushed }) => {
+    const band = strengthBand({ wetDensity: wet, ovenDryDensity: dry });
+    demand('wet', band.known ? 0 : wet, 'density', { max: 0 }, 'no-source');
+    const known = band as Extract<typeof band, { known: true }>;
+    const tests = {
+      none: [],
+      // The compressive strength that would go with what the bars bore.
+      bars: [{ density: dry, low: flexural / MOST_RATIO, high: flexural / LEAST_RATIO }],
+      crushed: crushed.map(({ density, strength }) => ({ density, low: strength, high: strength })),
+    }[own];
+    const high = known.high ?? Math.max(...known.relations.map(({ low }) => low));
+    return { ...known, tests, flexural: flexuralFromCompressive({ low: known.low, high }) };
+  },
+  results: {
+    low: {
+      label: 'Compressive strength, from',
+      kind: 'stress',
+      of: (r) => r.low,
+      units: MPA,
+      significant: 2,
+    },
+    high: {
+      label: 'to',
+      kind: 'stress',
+      of: (r) => r.high ?? undefined,
+      units: MPA,
+      significant: 2,
+      answer: true,
+      note: 'at 28 days; a band, never a promise',
+    },
+    bendLow: {
+      label: 'In bending, from',
+      kind: 'stress',
+      of: (r) => r.flexural.low,
+      units: KPA,
+      significant: 2,
+    },
+    bendHigh: {
+      label: 'to',
+      kind: 'stress',
+      of: (r) => r.flexural.high,
+      units: KPA,
+      significant: 2,
+      note: '0.22 to 0.35 of the above, from memory',
+    },
+    relations: {
+      label: 'Sources that cover this density',
+      kind: 'count',
+      of: (r) => r.relations.length,
+      whole: true,
+    },
+  },
+  judge: (r, { own }, say) => {
+    const mpa = (f: number) => say(f, 'stress', { units: MPA, significant: 2 });
+    const band = r.high === null ? `at least ${mpa(r.low)}` : `${mpa(r.low)} to ${mpa(r.high)}`;
+    if (own === 'none')
+      return {
+        verdict: 'look',
+        say: `Published figures say ${band}. Density alone says no more: break bars of your own. Whatever they give, nothing here may carry a load that matters.`,
+      };
+    const below = r.tests.every(({ high }) => high < r.low);
+    if (below)
+      return {
+        verdict: 'stop',
+        say: `All of your tests lie below ${mpa(r.low)}, the least that is published. Look for a poor cure, old cement, a bad mix or a wrong density; believe the tests.`,
+      };
+    const above = r.high !== null && r.tests.every(({ low }) => low > r.high!);
+    return {
+      verdict: above ? 'look' : 'good',
+      say: above
+        ? 'All of your tests lie above what is published for this density. Check the force, the sides and the density before you believe it.'
+        : `Your tests agree with what is published, ${band}. Take your own. Nothing here may carry a load that matters.`,
+    };
+  },
+  notes: (r, { own }) => [
+    'Mixes of one density differ by more than a factor of two either way with cement, sand, water, foam and cure. The figures are of other people’s mixes.',
+    ...(r.high === null
+      ? ['Everything published at this density is a least value; none says how strong it may be.']
+      : []),
+    ...(own === 'bars'
+      ? [
+          'Bars are drawn as the compressive strength that would go with them, over the whole span of published ratios (from memory).',
+        ]
+      : []),
+  ],
+  refusals: {
+    'no-source': (e, say) =>
+      `Wet density: no published figure covers ${say(e.value, 'density', { units: DENSITY })}, with the dry density given. What strength it has is not known here, and no number is shown.`,
+  },
+  blames: { wetDensity: 'wet', ovenDryDensity: 'dry', compressive: 'wet' },
+  working: [
+    {
+      tex: String.raw`f_c \in \left[\min_i f_i(\rho),\ \max_i f_i(\rho)\right]`,
+      put: (_, r, say) =>
+        `${r.relations.length} sources cover it: ${say(r.low, 'stress', { units: MPA, significant: 2 })} is the least of them${r.high === null ? '' : `, ${say(r.high, 'stress', { units: MPA, significant: 2 })} the most`}.`,
+    },
+    {
+      tex: String.raw`f_{\text{bend}} = 0.22\ldots0.35\; f_c`,
+      put: (_, r, say) =>
+        `${say(r.flexural.low, 'stress', { units: KPA, significant: 2 })} to ${say(r.flexural.high, 'stress', { units: KPA, significant: 2 })}`,
+    },
+  ],
+  figure: ({ values, result, say }) => (
+    <StrengthChart
+      wet={values.wet}
+      dry={values.dry}
+      low={result.low}
+      high={result.high}
+      own={result.tests}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'What each source says at this density',
+      columns: ['Source', 'States', 'From', 'To', 'Standing'],
+      rows: ({ relations }, _, say) =>
+        relations.map((relation) => [
+          NAMES[relation.source] ?? relation.where,
+          relation.against === 'wet' ? 'wet density' : 'oven-dry density',
+          say(relation.low, 'stress', { units: MPA, significant: 2 }),
+          relation.high === null
+            ? 'a least value only'
+            : say(relation.high, 'stress', { units: MPA, significant: 2 }),
+          relation.standing,
+        ]),
+    },
+  ],
+  cautions: ['not-load-bearing', 'who-decides-structure'],
+  defers: [
+    'No strength here is a design value. What may carry anything is for local code and a licensed structural engineer.',
+  ],
+  sources: [
+    ...new Set([
+      ...STRENGTH_RELATIONS.map(({ source }) => source),
+      'wong-2026',
+      'narayanan-ramamurthy-2000',
+      'ramamurthy-2009',
+    ]),
+  ] as [string, ...string[]],
+});

@@ -1,0 +1,235 @@
+import {
+  ESSENTIAL_REQUIREMENTS,
+  HIGH_HAZARD_ENERGY,
+  storedEnergy,
+  testDistance,
+} from '../../core/air/stored-energy.ts';
+import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { EnergyBars } from '../shared/EnergyBars.tsx';
+
+const BAR = { metric: 'bar', us: 'psi' } as const;
+const ENERGY = { metric: 'kJ', us: 'Btu' } as const;
+const DISTANCE = { metric: 'm', us: 'ft' } as const;
+const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
+const GRAMS = { metric: 'g', us: 'oz' } as const;
+/** A slab of the demo scenario and a lid: what the energy would do to them, kg. */
+const SLAB = 4.86;
+const LID = 1;
+
+export default worksheet({
+  id: 'stored-energy',
+  question: 'What would come out of this vessel at once?',
+  fields: {
+    vessel: number('volume', {
+      label: 'Volume of the vessel',
+      example: '24 L',
+      min: '0.1 L',
+      max: '2000 L',
+      bench: 'air.receiver',
+    }),
+    gauge: number('pressure', {
+      label: 'Pressure on the gauge',
+      example: '8 bar',
+      min: '0 bar',
+      max: '300 bar',
+      units: BAR,
+      bench: 'air.tankPressure',
+    }),
+    made: choice({
+      label: 'What it is',
+      options: {
+        marked: 'Made and marked for pressure',
+        plastic: 'Plastic pipe, a bottle or a barrel',
+        other: 'Something else, or its marking cannot be read',
+      },
+      example: 'marked',
+    }),
+    marking: number('pressure', {
+      label: 'Pressure on its marking',
+      example: '10 bar',
+      min: '0.01 bar',
+      max: '400 bar',
+      units: BAR,
+      when: { made: ['marked'] },
+    }),
+    relief: choice({
+      label: 'Relief valve',
+      options: {
+        fitted: 'Fitted, set no higher than the marking',
+        none: 'None, or I do not know its setting',
+      },
+      example: 'fitted',
+    }),
+    ambient: number('pressure', {
+      label: 'Air pressure round it',
+      example: '101 kPa',
+      min: '50 kPa',
+      max: '110 kPa',
+      units: { metric: 'kPa', us: 'psi' },
+      folded: true,
+    }),
+  },
+  work: ({ vessel, gauge, ambient }) => {
+    const held = storedEnergy({ vessel, pressure: gauge + ambient, ambient });
+    return {
+      held,
+      distance: testDistance({ isentropic: held.isentropic }),
+      drop: held.isentropic / (SLAB * STANDARD_GRAVITY),
+      lid: Math.sqrt((2 * held.isentropic) / LID),
+    };
+  },
+  results: {
+    isentropic: {
+      label: 'If it bursts, air cooling as it expands',
+      kind: 'energy',
+      of: (r) => r.held.isentropic,
+      units: ENERGY,
+    },
+    isothermal: {
+      label: 'The most work it can do, heat let in',
+      kind: 'energy',
+      of: (r) => r.held.isothermal,
+      units: ENERGY,
+    },
+    brode: {
+      label: 'By what it takes to raise the pressure',
+      kind: 'energy',
+      of: (r) => r.held.brode,
+      units: ENERGY,
+    },
+    tnt: {
+      label: 'As much as TNT',
+      kind: 'mass',
+      of: (r) => r.held.tnt,
+      units: GRAMS,
+      significant: 2,
+    },
+    distance: {
+      label: 'Distance kept when such a vessel is tested with air',
+      kind: 'length',
+      of: (r) => r.distance.distance,
+      units: DISTANCE,
+      significant: 2,
+    },
+    scaled: {
+      label: 'Of it, by the scaled rule alone',
+      kind: 'length',
+      of: (r) => r.distance.scaled,
+      units: DISTANCE,
+      significant: 2,
+    },
+    product: {
+      label: 'Pressure × volume, the measure of the law',
+      kind: 'count',
+      of: (r) => r.held.pressureVolume / 100,
+      significant: 2,
+      note: 'bar·L; above 50 the European safety requirements apply to a simple vessel',
+    },
+  },
+  judge: ({ held }, { gauge, made, marking, relief }, say) => {
+    const energy = say(held.isentropic, 'energy', { units: ENERGY, significant: 2 });
+    if (gauge === 0)
+      return {
+        verdict: 'good',
+        say: 'At zero on the gauge nothing would come out. This is the state to open it in.',
+      };
+    if (made === 'plastic')
+      return {
+        verdict: 'stop',
+        say: `Never. Plastic water pipe and bottles break into flying pieces, and ${energy} is behind them. Use a vessel made and marked for pressure.`,
+      };
+    if (made === 'other')
+      return {
+        verdict: 'stop',
+        say: `Do not fill it. What is not marked for pressure is not fit for ${energy}; a competent inspector can say what it is.`,
+      };
+    if (gauge > marking)
+      return {
+        verdict: 'stop',
+        say: `The gauge is above the marking, ${say(marking, 'pressure', { units: BAR })}. Let the pressure down now, from the side, and find out why.`,
+      };
+    if (relief === 'none')
+      return {
+        verdict: 'stop',
+        say: `With no relief valve nothing but attention keeps ${energy} in. Fit one, set no higher than the marking, before it is filled.`,
+      };
+    if (held.isentropic > HIGH_HAZARD_ENERGY)
+      return {
+        verdict: 'look',
+        say: `${energy} is above the 100 kJ (95 Btu) that one university calls highly hazardous. A smaller vessel would serve a bench.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Within its marking, with its relief valve. It still holds ${energy}: goggles on, hoses sound, and see zero before you open anything.`,
+    };
+  },
+  notes: ({ held }) => [
+    'The distance is a rule for testing a vessel with air, floor and all. It is not a distance for using one that has been tested; it shows why vessels are tested with water, which is hardly compressed and stores next to nothing.',
+    ...(held.pressureVolume > ESSENTIAL_REQUIREMENTS
+      ? [
+          'Its pressure times volume is above 50 bar·L, where the European rules for simple vessels ask for more than good practice.',
+        ]
+      : []),
+  ],
+  blames: { pressure: 'gauge' },
+  folded: 'The air outside',
+  working: [
+    {
+      tex: String.raw`E = 2.5\,pV\left[1 - \left(\tfrac{p_a}{p}\right)^{0.286}\right]`,
+      put: ({ vessel, gauge, ambient }, { held }, say) =>
+        `p = ${say(gauge + ambient, 'pressure', { units: BAR })} absolute, V = ${say(vessel, 'volume')}: E = ${say(held.isentropic, 'energy', { units: ENERGY })}`,
+    },
+    {
+      tex: String.raw`E_T = pV\left[\ln\tfrac{p}{p_a} - 1 + \tfrac{p_a}{p}\right],\quad E_B = \frac{(p-p_a)V}{\gamma-1}`,
+      put: (_, { held }, say) =>
+        `${say(held.isothermal, 'energy', { units: ENERGY })} and ${say(held.brode, 'energy', { units: ENERGY })}`,
+    },
+    {
+      tex: String.raw`R = 20\,(2\,m_{\text{TNT}})^{1/3},\ \text{at least}\ 30\ \text{m}`,
+      put: (_, { held, distance }, say) =>
+        `m = ${say(held.tnt, 'mass', { units: GRAMS, significant: 3 })}: ${say(distance.scaled, 'length', { units: DISTANCE, significant: 3 })} by the rule${distance.floor === undefined ? ', and beyond the energies the standard covers' : `, ${say(distance.floor, 'length', { units: DISTANCE, significant: 2 })} by its floor`}`,
+    },
+  ],
+  figure: ({ result: { held }, say }) => (
+    <EnergyBars
+      bars={[
+        ['Burst, air cooling', held.isentropic],
+        ['The most work, heat let in', held.isothermal],
+        ['Raised at one volume', held.brode],
+      ]}
+      mark={['“highly hazardous”', HIGH_HAZARD_ENERGY]}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'What that means at the bench',
+      columns: ['The same energy would', 'So much'],
+      rows: ({ drop, lid }, _, say) => [
+        [
+          `throw a slab of ${say(SLAB, 'mass')} straight up, if all of it went there`,
+          say(drop, 'length', { units: DISTANCE, significant: 2 }),
+        ],
+        [
+          `send a lid of ${say(LID, 'mass', { significant: 1 })} off at, if all of it went there`,
+          say(lid, 'speed', { units: SPEED, significant: 2 }),
+        ],
+      ],
+    },
+  ],
+  cautions: ['pressurised-vessel', 'compressed-air-jet'],
+  defers: [
+    'The vessel’s marking, the pressure-equipment rules of the place, and a competent inspector for anything used, repaired or altered.',
+  ],
+  sources: [
+    'asme-pcc-2',
+    'stored-energy-forum',
+    'crowl-2003',
+    'uc-berkeley-stored-energy',
+    'spvd-2014-29',
+    'osha-pvc-1991',
+    'common-practice',
+  ],
+});

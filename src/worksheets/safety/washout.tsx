@@ -1,0 +1,140 @@
+import { LIME_SATURATED_PH, limeReserve, neutralise, PH_MARKS } from '../../core/safety/washout.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { PhScale } from '../shared/PhScale.tsx';
+
+/** The pH that fresh-water life needs. */
+const LIFE = PH_MARKS.find(({ id }) => id === 'fresh-water-life')!.pH;
+/** The range that stormwater rules of one state aim at; used only to say how far off the water is. */
+const TARGET = PH_MARKS.find(({ id }) => id === 'stormwater-target')!.pH;
+
+export default worksheet({
+  id: 'washout',
+  question: 'How caustic is my wash water?',
+  fields: {
+    volume: number('volume', {
+      label: 'Wash water',
+      example: '15 L',
+      min: '0.1 L',
+      max: '10000 L',
+      units: LITRES,
+    }),
+    pH: number('count', {
+      label: 'pH, by strip or meter',
+      help: 'Of the clear water, after the solids have settled.',
+      example: '12.3',
+      min: '7',
+      max: '14',
+    }),
+    cement: number('mass', {
+      label: 'Cement that went into it',
+      help: 'What stuck to tools and bucket, as a guess.',
+      example: '0.5 kg',
+      min: '0 kg',
+      max: '1000 kg',
+    }),
+  },
+  work: ({ volume, pH, cement }) => {
+    const reserve = limeReserve(cement);
+    const clear = neutralise({ volume, pH, limeReserve: 0 });
+    const muddy = neutralise({ volume, pH, limeReserve: reserve.high });
+    return { clear, muddy, reserve, times: 10 ** (pH - LIFE[1]!) };
+  },
+  results: {
+    times: {
+      label: 'Times as much hydroxide as fresh-water life bears',
+      kind: 'count',
+      of: (r) => r.times,
+      significant: 2,
+      note: 'against pH 9',
+    },
+    citric: {
+      label: 'Citric acid that its clear water alone would take',
+      kind: 'mass',
+      of: (r) => r.clear.citricAcid.monohydrate,
+      units: SMALL_MASS,
+      significant: 2,
+      note: 'monohydrate; an estimate, not a dose',
+    },
+    citricAll: {
+      label: 'With all its solids stirred up',
+      kind: 'mass',
+      of: (r) => r.muddy.citricAcid.monohydrate,
+      units: SMALL_MASS,
+      significant: 2,
+    },
+    carbon: {
+      label: 'Carbon dioxide for the clear water',
+      kind: 'mass',
+      of: (r) => r.clear.carbonDioxide.toCarbonate,
+      units: SMALL_MASS,
+      significant: 2,
+      note: 'to carbonate; twice that to hydrogen carbonate; much of what is blown in escapes',
+    },
+    carbonAll: {
+      label: 'With all its solids',
+      kind: 'mass',
+      of: (r) => r.muddy.carbonDioxide.toCarbonate,
+      units: SMALL_MASS,
+      significant: 2,
+    },
+    reserve: {
+      label: 'Lime still in the solids, up to',
+      kind: 'mass',
+      of: (r) => r.reserve.high,
+      units: SMALL_MASS,
+      significant: 2,
+      note: 'from memory, Portland cement wholly reacted',
+    },
+  },
+  judge: (_, { pH }) => {
+    if (pH <= TARGET[1]!)
+      return {
+        verdict: 'look',
+        say: `A pH of ${pH.toFixed(1)} is within what one state asks of stormwater. That alone lets nothing go: metals, solids and dissolved salts count too, and your own rules decide.`,
+      };
+    return {
+      verdict: 'stop',
+      say: `A pH of ${pH.toFixed(1)} burns skin and kills fish. Let it settle, use the clear water in the next base mix, and let the solids harden. Do not pour it away, and do not treat it by these figures: they show only that a pinch will not do.`,
+    };
+  },
+  notes: (_, { pH }) => [
+    'Acid into strong lime water heats it and can spit, an acid overdone is as harmful as the lime, and near neutral a little more of it moves the pH a long way. Strong acids must never be used. Where treating it is allowed at all, local rules say how, and carbon dioxide is the gentler way.',
+    'As lime is used up the solids give off more, so a pH brought down today climbs again overnight.',
+    ...(pH > LIME_SATURATED_PH
+      ? [
+          'Above 12.45 lime alone cannot bring it (from memory): alkalis of the cement are in it, or the strip is read too high.',
+        ]
+      : []),
+  ],
+  blames: { limeReserve: 'cement' },
+  working: [
+    {
+      tex: String.raw`[\mathrm{OH^-}] = 10^{\,\mathrm{pH}-14}\ \text{mol/L}`,
+      put: ({ volume, pH }, { clear }, say) =>
+        `pH ${pH.toFixed(2)} in ${say(volume, 'volume', { units: LITRES })}: ${clear.hydroxide.dissolved.toPrecision(3)} mol of hydroxide dissolved`,
+    },
+    {
+      tex: String.raw`\mathrm{CO_2 + 2\,OH^- \to CO_3^{2-} + H_2O},\quad \mathrm{C_6H_8O_7 + 3\,OH^- \to C_6H_5O_7^{3-} + 3\,H_2O}`,
+      put: (_, { clear, muddy }, say) =>
+        `÷ 3 × 210 g/mol of citric acid monohydrate: ${say(clear.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}; with ${muddy.hydroxide.reserve.toPrecision(3)} mol from the solids, ${say(muddy.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}`,
+    },
+  ],
+  figure: ({ values }) => <PhScale pH={values.pH} />,
+  cautions: ['alkaline-washout', 'caustic-slurry'],
+  defers: [
+    'The water authority and the local waste rules. They also decide whether wash water may be treated and let go at all: never by guess.',
+  ],
+  sources: [
+    'macomb-washout',
+    'ecology-bmp-c252',
+    'fish-ph',
+    'washout-practice',
+    'wateq4f',
+    'washout-stoichiometry',
+    'taylor-cement-chemistry',
+    'lime-water-buffer',
+    'iupac-atomic-weights',
+  ],
+});

@@ -1,0 +1,96 @@
+import { scaleLinear } from 'd3-scale';
+import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { KPA, MM } from './part-fields.ts';
+
+interface Props {
+  readonly loading: 'centre' | 'thirds';
+  /** m */
+  readonly span: number;
+  /** Pa, one a bar. */
+  readonly strengths: readonly number[];
+  readonly mean: number;
+  readonly low: number;
+  readonly plusMinus: number | undefined;
+  readonly say: Say;
+}
+
+const [LEFT, RIGHT, BAR] = [90, 330, 40] as const;
+const AXIS = 232;
+
+/** The test as it is set up, and below it what each bar said. */
+export function BarTest({ loading, span, strengths, mean, low, plusMinus, say }: Props) {
+  const third = (RIGHT - LEFT) / 3;
+  const loads = loading === 'centre' ? [210] : [LEFT + third, RIGHT - third];
+  const unit = KPA[say.system];
+  const shown = (pa: number) => toUnit(pa, 'stress', unit);
+  const reach = [...strengths, mean + (plusMinus ?? 0), mean - (plusMinus ?? 0), low].map(shown);
+  const x = scaleLinear([Math.min(0, ...reach), Math.max(...reach) * 1.08], [20, 400]).nice(5);
+  const of = (pa: number) => x(shown(pa));
+  const words = (pa: number) => say(pa, 'stress', { units: KPA });
+  return (
+    <figure class="fig">
+      <svg
+        viewBox={`0 0 420 ${AXIS + 44}`}
+        role="img"
+        aria-label={`A bar on two supports ${say(span, 'length', { units: MM })} apart, a bucket hung ${loading === 'centre' ? 'from its middle' : 'from a spreader at the thirds of the span'}. Bars: ${strengths.map(words).join(', ')}; mean ${words(mean)}, low end ${words(low)}.`}
+      >
+        <rect class="cement" x={LEFT - 26} y={BAR} width={RIGHT - LEFT + 52} height="24" />
+        {[LEFT, RIGHT].map((at) => (
+          <path class="outline" d={`M${at} ${BAR + 25}l-11 20h22Z`} />
+        ))}
+        {loads.map((at) => (
+          <path class="outline" d={`M${at} ${BAR - 6}V${loading === 'centre' ? 96 : 86}`} />
+        ))}
+        {loads.length > 1 && (
+          <path class="outline" d={`M${loads[0]! - 12} 86H${loads[1]! + 12}M210 86V96`} />
+        )}
+        <path class="outline" d="M192 108Q210 84 228 108M188 108H232L226 150H194Z" />
+        <path class="water" d="M190 124H230L226 150H194Z" />
+        <path class="leader" d={`M${LEFT} 22V34M${RIGHT} 22V34M${LEFT} 28H${RIGHT}`} />
+        <text x="210" y="17" text-anchor="middle">
+          {say(span, 'length', { units: MM })}
+        </text>
+        <text x="240" y="135">
+          filled until it breaks
+        </text>
+        <text x="240" y="152" class="soft">
+          a hand’s breadth above sand
+        </text>
+        <path class="sand" d="M160 160H260V168H160Z" />
+        <rect
+          class="band"
+          x={of(mean - (plusMinus ?? 0))}
+          width={of(mean + (plusMinus ?? 0)) - of(mean - (plusMinus ?? 0))}
+          y={AXIS - 26}
+          height="26"
+        />
+        <path class="level" d={`M${of(low)} ${AXIS - 30}V${AXIS}`} />
+        <text class="soft" x={of(low)} y={AXIS - 35} text-anchor="middle">
+          low end
+        </text>
+        <path class="arrow" d={`M${of(mean)} ${AXIS - 26}V${AXIS}`} />
+        <text class="strong" x={of(mean)} y={AXIS - 35} text-anchor="middle">
+          mean
+        </text>
+        {strengths.map((strength) => (
+          <circle class="marker" cx={of(strength)} cy={AXIS - 13} r="5" />
+        ))}
+        <path class="axis" d={`M20 ${AXIS}H400`} />
+        {x.ticks(5).map((tick) => (
+          <g transform={`translate(${x(tick)} ${AXIS})`}>
+            <path class="tick" d="M0 0V5" />
+            <text class="soft" y="20" text-anchor="middle">
+              {String(tick)}
+            </text>
+          </g>
+        ))}
+      </svg>
+      <figcaption>
+        The test, and the strength of each bar in {unitOf('stress', unit).symbol}. The shaded band
+        is the ± of the mean.
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,55 @@
+import { scaleLinear } from 'd3-scale';
+import type { Say } from '../../islands/engine/say.ts';
+
+interface Props {
+  /** J, by name. */
+  readonly bars: readonly (readonly [name: string, joules: number])[];
+  readonly mark: readonly [name: string, joules: number];
+  readonly say: Say;
+}
+
+const ENERGY = { metric: 'kJ', us: 'Btu' } as const;
+const [LEFT, RIGHT] = [10, 408] as const;
+
+/** Three reckonings of what a vessel holds, side by side on one scale. */
+export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
+  const most = Math.max(...bars.map(([, joules]) => joules));
+  // The mark is drawn only where it does not crush the bars.
+  const marked = markAt < most * 3;
+  const x = scaleLinear([0, Math.max(most, marked ? markAt : 0) * 1.06 || 1], [LEFT, RIGHT]);
+  const foot = 8 + bars.length * 46;
+  return (
+    <figure class="fig">
+      <svg
+        viewBox={`0 0 420 ${foot + (marked ? 26 : 4)}`}
+        role="img"
+        aria-label={`Stored energy: ${bars.map(([name, joules]) => `${name} ${say(joules, 'energy', { units: ENERGY })}`).join(', ')}.`}
+      >
+        {bars.map(([name, joules], i) => (
+          <g transform={`translate(0 ${6 + i * 46})`}>
+            <text x={LEFT} y="13">
+              {name}
+              <tspan class="strong" dx="8">
+                {say(joules, 'energy', { units: ENERGY })}
+              </tspan>
+            </text>
+            <rect class="bar" x={LEFT} width={Math.max(1, x(joules) - LEFT)} y="19" height="18" />
+          </g>
+        ))}
+        <path class="axis" d={`M${LEFT} 4V${foot}`} />
+        {marked && (
+          <g>
+            <path class="level" d={`M${x(markAt)} 4V${foot}`} />
+            <text class="soft" x={x(markAt)} y={foot + 18} text-anchor="end">
+              {markName}
+            </text>
+          </g>
+        )}
+      </svg>
+      <figcaption>
+        Three ways to reckon the same air. They differ in how the air is taken to expand, and none
+        of them is wrong.
+      </figcaption>
+    </figure>
+  );
+}

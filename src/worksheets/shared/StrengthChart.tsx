@@ -1,0 +1,135 @@
+import { scaleLinear, scaleLog } from 'd3-scale';
+import { STRENGTH_RELATIONS } from '../../core/finished/strength-band.ts';
+import { WONG_2026 } from '../../core/finished/strength-relations/measured.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { DENSITY } from './amounts.ts';
+import { MPA } from './part-fields.ts';
+
+interface Own {
+  readonly density: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+interface Props {
+  readonly wet: number;
+  readonly dry: number;
+  readonly low: number;
+  readonly high: number | null;
+  /** The reader's own tests: a point where both ends are one. */
+  readonly own: readonly Own[];
+  readonly say: Say;
+}
+
+const [LEFT, RIGHT, TOP, BOTTOM] = [54, 408, 12, 300] as const;
+/** kg/m³ and Pa: the sources lie within. */
+const DENSITIES = [250, 1950] as const;
+const STRENGTHS = [0.05e6, 50e6] as const;
+const STEPS = 120;
+
+const x = scaleLinear(DENSITIES, [LEFT, RIGHT]);
+const y = scaleLog(STRENGTHS, [BOTTOM, TOP]);
+const at = (d: number, f: number) => `${x(d).toFixed(1)} ${y(f).toFixed(1)}`;
+
+/** Each relation over its own range: an area where both ends are given, a step line for minima. */
+const drawn = STRENGTH_RELATIONS.map((relation) => {
+  const { min, max } = relation.range;
+  const points = Array.from({ length: STEPS + 1 }, (_, i) => {
+    const density = min + ((max - min) * i) / STEPS;
+    return { density, ...relation.at(density) };
+  });
+  const floor = points.map((p) => at(p.density, p.low)).join('L');
+  const ceiling = points
+    .toReversed()
+    .map((p) => (p.high === null ? '' : at(p.density, p.high)))
+    .join('L');
+  const area = points.every((p) => p.high !== null);
+  return { key: relation.key, area, path: area ? `M${floor}L${ceiling}Z` : `M${floor}` };
+});
+
+/** Published strengths against density, with measured points and the reader's own. */
+export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
+  const inside = (d: number, f: number) =>
+    d >= DENSITIES[0] && d <= DENSITIES[1] && f >= STRENGTHS[0] && f <= STRENGTHS[1];
+  const clampX = (d: number) => x(Math.min(DENSITIES[1], Math.max(DENSITIES[0], d)));
+  const [from, to] = [clampX(dry), clampX(wet)];
+  const mpa = unitOf('stress', MPA[say.system]).symbol;
+  const ticks = [0.1e6, 1e6, 10e6];
+  const words = (f: number) => say(f, 'stress', { units: MPA, significant: 2 });
+  const mine = own.filter((o) => inside(o.density, o.low) && inside(o.density, o.high));
+  return (
+    <figure class="fig">
+      <svg
+        viewBox="0 0 420 348"
+        role="img"
+        aria-label={`Published compressive strength against density, 0.05 to 50 MPa on a logarithmic scale. At yours: ${words(low)}${high ? ` to ${words(high)}` : ' at the least'}. ${mine.length} of your own tests are drawn.`}
+      >
+        <rect
+          class="class-a"
+          x={from}
+          width={Math.max(2, to - from)}
+          y={TOP}
+          height={BOTTOM - TOP}
+        />
+        <text class="soft" x={Math.min(from + 3, 330)} y={TOP + 14}>
+          yours, dry to wet
+        </text>
+        {ticks.map((tick) => (
+          <g>
+            <path class="grid" d={`M${LEFT} ${y(tick)}H${RIGHT}`} />
+            <text class="soft" x={LEFT - 6} y={y(tick) + 5} text-anchor="end">
+              {label(toUnit(tick, 'stress', MPA[say.system]))}
+            </text>
+          </g>
+        ))}
+        {drawn.map(({ key, area, path }) => (
+          <path key={key} class={area ? 'band' : 'curve dashed'} d={path} />
+        ))}
+        {WONG_2026.map(({ mix, density, strength }) => (
+          <path key={mix} class="tick" d={`M${x(density) - 4} ${y(strength) - 4}l8 8m0 -8l-8 8`} />
+        ))}
+        <path
+          class="outline"
+          d={`M${(from + to) / 2} ${y(Math.max(low, STRENGTHS[0]))}V${y(Math.min(high ?? low * 1.02, STRENGTHS[1]))}`}
+        />
+        {mine.map((o) =>
+          o.low === o.high ? (
+            <circle class="marker measured" cx={x(o.density)} cy={y(o.low)} r="6" />
+          ) : (
+            <path
+              class="arrow"
+              d={`M${x(o.density)} ${y(o.low)}V${y(o.high)}m-5 0h10M${x(o.density) - 5} ${y(o.low)}h10`}
+            />
+          ),
+        )}
+        <path class="axis" d={`M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}`} />
+        {(say.system === 'us' ? US_TICKS : METRIC_TICKS).map(([name, density]) => (
+          <g transform={`translate(${x(density)} ${BOTTOM})`}>
+            <path class="tick" d="M0 0V5" />
+            <text class="soft" y="19" text-anchor="middle">
+              {name}
+            </text>
+          </g>
+        ))}
+        <text x={(LEFT + RIGHT) / 2} y="342" text-anchor="middle">
+          {`density, ${unitOf('density', DENSITY[say.system]).symbol}`}
+        </text>
+        <text transform={`translate(13 ${(TOP + BOTTOM) / 2}) rotate(-90)`} text-anchor="middle">
+          {`compressive strength, ${mpa}`}
+        </text>
+      </svg>
+      <figcaption>
+        Shaded: ranges given by a source. Dashed: least strengths of classes and of a standard
+        batch. Crosses: 24 measured points of a foamed slag binder, not Portland cement, its age and
+        moisture not given. Each source against the density it names, wet or dry. Upright line: the
+        band at yours. Red: your own tests.
+      </figcaption>
+    </figure>
+  );
+}
+
+const METRIC_TICKS = [400, 800, 1200, 1600].map((d) => [String(d), d] as const);
+const US_TICKS = [20, 40, 60, 80, 100].map((w) => [String(w), w * 16.018463] as const);
+const label = (value: number) => String(Number(value.toPrecision(2)));

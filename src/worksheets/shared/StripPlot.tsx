@@ -1,0 +1,74 @@
+import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { Band, Level, Plot } from '../../islands/plots/Plot.tsx';
+import { DAYS, KPA } from './part-fields.ts';
+
+interface Props {
+  /** How far the drawing looks, s. */
+  readonly until: number;
+  /** Strength that handling may use, Pa, between its ends at a time, s. */
+  readonly usable: (time: number) => readonly [low: number, high: number];
+  /** Pa */
+  readonly stress: { readonly low: number; readonly high: number };
+  readonly earliest: number | undefined;
+  readonly latest: number | undefined;
+  readonly now: number;
+  readonly say: Say;
+}
+
+const STEPS = 48;
+
+/** The strength that may be used rising past what handling asks, and the window between. */
+export function StripPlot({ until, usable, stress, earliest, latest, now, say }: Props) {
+  const unit = KPA[say.system];
+  const y = (pa: number) => toUnit(pa, 'stress', unit);
+  const days = (time: number) => time / 86_400;
+  const edges = Array.from({ length: STEPS + 1 }, (_, i) => {
+    const time = (until * i) / STEPS;
+    const [low, high] = usable(time);
+    return [days(time), y(low), y(high)] as const;
+  });
+  const top = Math.max(y(stress.high) * 2.2, Math.min(edges.at(-1)![2], y(stress.high) * 8));
+  const clipped = edges.map(
+    ([x, low, high]) => [x, Math.min(low, top), Math.min(high, top)] as const,
+  );
+  const words = (time: number | undefined) =>
+    time === undefined
+      ? 'not within the time shown'
+      : say(time, 'time', { units: DAYS, significant: 2 });
+  return (
+    <Plot
+      words={`Handling asks for up to ${say(stress.high, 'stress', { units: KPA })}. Half the estimated bending strength passes that after ${words(earliest)} at the earliest and ${words(latest)} at the latest.`}
+      caption="Shaded: half of the bending strength, between the slow and the fast estimate. Between the two upright lines the part may be ready; only a test tells."
+      x={[0, days(until)]}
+      y={[0, top]}
+      xLabel="days since casting"
+      yLabel={unitOf('stress', unit).symbol}
+    >
+      {(axes) => {
+        const [bottom, roof] = axes.y.range() as [number, number];
+        const upright = (time: number | undefined) =>
+          time !== undefined && time <= until ? (
+            <path class="curve" d={`M${axes.x(days(time))} ${bottom}V${roof}`} />
+          ) : null;
+        return (
+          <>
+            <Band axes={axes} edges={clipped} />
+            <Level axes={axes} y={y(stress.high)} label="handling asks, at worst" />
+            {upright(earliest)}
+            {upright(latest)}
+            {now <= until && (
+              <g>
+                <path class="arrow" d={`M${axes.x(days(now))} ${bottom}V${bottom - 34}`} />
+                <text class="strong" x={axes.x(days(now)) + 5} y={bottom - 22}>
+                  now
+                </text>
+              </g>
+            )}
+          </>
+        );
+      }}
+    </Plot>
+  );
+}

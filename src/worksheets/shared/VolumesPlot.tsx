@@ -1,0 +1,104 @@
+import { POWERS_2001, POWERS_BENTZ, powersVolumes } from '../../core/finished/powers.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { Plot } from '../../islands/plots/Plot.tsx';
+
+type Paste = Omit<Parameters<typeof powersVolumes>[0], 'degree'>;
+
+/** From the bottom up: what is solid first, the air last. */
+export const PARTS = [
+  ['inert', 'sand', 'sand'],
+  ['unhydrated', 'unhydrated cement', 'cement'],
+  ['gelSolids', 'gel solids', 'solution'],
+  ['gelWater', 'gel water', 'gel-water'],
+  ['capillaryWater', 'capillary water', 'water'],
+  ['emptied', 'emptied pores', 'class-a'],
+  ['air', 'foam’s air', 'foam'],
+] as const;
+
+export const SETS = { restated: POWERS_2001, bentz: POWERS_BENTZ } as const;
+const STEPS = 24;
+const LEAST_LABEL = 0.045;
+
+/** The volumes of the hardened concrete stacked, against how far the cement has reacted. */
+export function VolumesPlot({
+  paste,
+  degree,
+  most,
+  say,
+}: {
+  readonly paste: Paste;
+  readonly degree: number;
+  readonly most: number;
+  readonly say: Say;
+}) {
+  const at = (a: number) => powersVolumes({ ...paste, degree: a });
+  const steps = Array.from({ length: STEPS + 1 }, (_, i) => {
+    const a = (most * i) / STEPS;
+    let below = 0;
+    const volumes = at(a);
+    const edges = PARTS.map(([key]) => {
+      const from = below;
+      below += volumes[key];
+      return [from, below] as const;
+    });
+    return { a, edges };
+  });
+  const now = at(degree);
+  const percent = (share: number) =>
+    say(share, 'ratio', { units: { metric: '%', us: '%' }, significant: 2 });
+  const words = PARTS.filter(([key]) => now[key] > 0)
+    .map(([key, name]) => `${name} ${percent(now[key])}`)
+    .join(', ');
+  return (
+    <Plot
+      words={`Volumes at a degree of hydration of ${degree.toFixed(2)}: ${words}.`}
+      caption={`By volume, from the bottom: ${PARTS.filter(
+        ([key]) => now[key] > 0 || key !== 'inert',
+      )
+        .map(([, name]) => name)
+        .join(', ')}. The line stands at your degree; the picture ends where water or room does.`}
+      x={[0, 1]}
+      y={[0, 1]}
+      xLabel="share of the cement that has reacted"
+      yLabel="share of the volume"
+    >
+      {(axes) => {
+        const [bottom, top] = axes.y.range() as [number, number];
+        return (
+          <>
+            {PARTS.map(([key, , fill], part) => {
+              const floor = steps.map(({ a, edges }) => `${axes.x(a)} ${axes.y(edges[part]![0])}`);
+              const roof = steps
+                .map(({ a, edges }) => `${axes.x(a)} ${axes.y(Math.min(1, edges[part]![1]))}`)
+                .reverse();
+              return (
+                <path
+                  key={key}
+                  class={fill === 'gel-water' ? 'water' : fill}
+                  opacity={fill === 'gel-water' ? 0.55 : 1}
+                  d={`M${floor.join('L')}L${roof.join('L')}Z`}
+                />
+              );
+            })}
+            {PARTS.map(([key, name], part) => {
+              const { a, edges } = steps[Math.round(STEPS * 0.72)]!;
+              const [low, high] = edges[part]!;
+              return high - low > LEAST_LABEL ? (
+                <text
+                  key={key}
+                  class="on-layer"
+                  x={axes.x(a)}
+                  y={axes.y((low + high) / 2) + 5}
+                  text-anchor="middle"
+                >
+                  {name}
+                </text>
+              ) : null;
+            })}
+            <path class="arrow" d={`M${axes.x(degree)} ${bottom}V${top}`} />
+          </>
+        );
+      }}
+    </Plot>
+  );
+}

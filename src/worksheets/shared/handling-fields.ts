@@ -1,0 +1,90 @@
+import {
+  type FormShape,
+  handlingMultiplier,
+  MOULD_ADHESION,
+  type MouldFace,
+} from '../../core/demould/multipliers.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { MM } from './part-fields.ts';
+
+export const stage = choice({
+  label: 'What happens to it',
+  options: {
+    factor: 'It comes out of the form: weight times a factor',
+    pull: 'It comes out of the form: weight and the mould’s pull',
+    carried: 'It is free, and carried',
+    travel: 'It travels on a cart or a vehicle',
+  },
+  example: 'factor',
+});
+
+export const form = choice({
+  label: 'Form',
+  options: {
+    'flat-removable-sides': 'Flat, sides come off first',
+    'flat-with-joints': 'Flat, with false joints or returns',
+    fluted: 'Fluted, with draft',
+    sculptured: 'Sculptured',
+  },
+  example: 'flat-removable-sides',
+  when: { stage: ['factor'] },
+});
+
+export const finish = choice({
+  label: 'Face of the form',
+  options: {
+    'smooth-oiled': 'Smooth, oiled',
+    'retarded-exposed': 'Retarded, aggregate to be exposed',
+  },
+  example: 'smooth-oiled',
+  when: { stage: ['factor'] },
+  folded: true,
+});
+
+export const face = choice({
+  label: 'Face of the form',
+  options: {
+    'oiled-steel-or-plastic': 'Oiled steel or plastic',
+    'varnished-timber': 'Varnished timber',
+    'rough-timber': 'Rough timber',
+  },
+  example: 'oiled-steel-or-plastic',
+  when: { stage: ['pull'] },
+});
+
+export const hold = choice({
+  label: 'How it is held',
+  options: {
+    ends: 'At its two ends',
+    'two-points': 'At two lines, somewhere in from the ends',
+    'four-points': 'At four points',
+    tipping: 'Tipped up about one end',
+    middle: 'In the middle, by one pair of hands',
+  },
+  example: 'ends',
+});
+
+const inset = (label: string, example: string, when: readonly string[]) =>
+  number('length', { label, example, min: '0 mm', max: '5 m', units: MM, when: { hold: when } });
+
+/** Distances of the holds. */
+export const places = {
+  left: inset('Hold, in from the end', '93 mm', ['two-points', 'four-points']),
+  right: inset('Other hold, in from its end', '93 mm', ['two-points', 'tipping']),
+  aside: inset('Hold, in from the side', '62 mm', ['four-points']),
+  grip: inset('Hands apart by', '200 mm', ['middle']),
+};
+
+/** The multiplier on the weight and the pull of the mould, Pa, of a stage. */
+export function burden(chosen: {
+  readonly stage: keyof typeof stage.options;
+  readonly form: FormShape;
+  readonly finish: 'smooth-oiled' | 'retarded-exposed';
+  readonly face: MouldFace;
+}): { readonly factor: number; readonly adhesion: number } {
+  const { stage, form, finish, face } = chosen;
+  if (stage === 'pull') return { factor: 1, adhesion: MOULD_ADHESION[face] };
+  const during = { factor: 'stripping', carried: 'yard-handling', travel: 'travel' } as const;
+  const multiplier = handlingMultiplier({ form, finish, during: during[stage] });
+  return { factor: multiplier?.factor ?? 1, adhesion: 0 };
+}

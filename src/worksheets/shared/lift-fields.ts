@@ -1,0 +1,129 @@
+import type { MultiplierName } from '../../core/demould/lifting-equation/advice.ts';
+import type { Coupling, Duration, Form, Lift } from '../../core/demould/lifting-equation/lift.ts';
+import { choice, number } from '../../islands/fields.ts';
+
+export const CM = { metric: 'cm', us: 'in' } as const;
+const DEGREES = { metric: 'deg', us: 'deg' } as const;
+
+/** What the lifting equation asks of one lift; the same in the single sheet and in each row of the job. */
+export const liftCells = {
+  mass: number('mass', { label: 'Mass', example: '4.86 kg', min: '0.01 kg', max: '500 kg' }),
+  horizontal: number('length', {
+    label: 'Reach: ankles to hands',
+    help: 'Along the floor, from between the ankles to between the hands.',
+    example: '40 cm',
+    min: '1 cm',
+    max: '2 m',
+    units: CM,
+  }),
+  vertical: number('length', {
+    label: 'Hands above the floor',
+    example: '10 cm',
+    min: '0 cm',
+    max: '3 m',
+    units: CM,
+  }),
+  travel: number('length', {
+    label: 'Hands go up or down by',
+    example: '75 cm',
+    min: '0 cm',
+    max: '3 m',
+    units: CM,
+  }),
+  asymmetry: number('angle', {
+    label: 'Twist to the side',
+    help: 'Of the load, away from straight ahead.',
+    example: '30 °',
+    min: '0 °',
+    max: '180 °',
+    units: DEGREES,
+  }),
+  perMinute: number('count', {
+    label: 'Lifts a minute',
+    help: 'Averaged over a quarter of an hour.',
+    example: '0.5',
+    min: '0',
+    max: '30',
+  }),
+  coupling: choice<Coupling>({
+    label: 'Grip',
+    options: {
+      good: 'Good: handles, cut-outs',
+      fair: 'Fair: fingers bend square under it',
+      poor: 'Poor: bare edges, bulky, slippery',
+    },
+    example: 'poor',
+  }),
+};
+
+export const duration = choice<Duration>({
+  label: 'How long the lifting lasts',
+  help: 'With rest or light work after it: as long as the work after an hour, a third of it after two.',
+  options: {
+    short: 'Up to an hour',
+    moderate: 'One to two hours',
+    long: 'Two to eight hours',
+  },
+  example: 'short',
+});
+
+export const form = choice<Form>({
+  label: 'Form of the method',
+  help: 'It is printed twice, with rounded constants that differ a little.',
+  options: { metric: 'Metric: 23 kg, centimetres', us: 'US: 51 lb, inches' },
+  example: 'metric',
+  folded: true,
+});
+
+/** What each multiplier is about. */
+export const MULTIPLIERS: Readonly<Record<MultiplierName, string>> = {
+  horizontal: 'reach',
+  vertical: 'height of the hands',
+  distance: 'travel up or down',
+  asymmetry: 'twist',
+  frequency: 'how often',
+  coupling: 'grip',
+};
+
+export const CHANGES = {
+  'hold-closer': 'hold it 10 cm (4 in) closer',
+  'start-nearer-waist': 'start 25 cm (10 in) nearer waist height',
+  'shorter-travel': 'halve the way up or down',
+  'turn-feet': 'turn the feet, 45° less twist',
+  'halve-rate': 'lift half as often',
+  'better-grip': 'get a better grip',
+  'halve-mass': 'halve the mass',
+} as const;
+
+/** The limits of the method, by the codes of core. */
+export const SCOPE_WORDS: Readonly<Record<string, string>> = {
+  'one-hand': 'lifting with one hand',
+  'seated-or-kneeling': 'sitting or kneeling',
+  'cramped-space': 'a cramped place',
+  'shovel-or-barrow': 'shovels and barrows',
+  'unstable-load': 'loads that shift, such as an open bucket of slurry',
+  'slippery-floor': 'a slippery floor',
+  temperature: 'air below 19 °C (66 °F) or above 26 °C (79 °F)',
+  humidity: 'air drier than 35 % or damper than 50 %',
+  'long-day': 'more than eight hours',
+  fast: 'fast, jerking lifts',
+};
+
+/** One lift as core takes it. */
+export const liftOf = (v: {
+  readonly horizontal: number;
+  readonly vertical: number;
+  readonly travel: number;
+  readonly asymmetry: number;
+  readonly perMinute: number;
+  readonly duration: Duration;
+  readonly coupling: Coupling;
+}): Lift => ({
+  horizontal: v.horizontal,
+  vertical: v.vertical,
+  travel: v.travel,
+  asymmetry: v.asymmetry,
+  perMinute: v.perMinute,
+  duration: v.duration,
+  coupling: v.coupling,
+});

@@ -1,0 +1,105 @@
+import { choice, number } from '../../islands/fields.ts';
+import { DENSITY } from './amounts.ts';
+
+/** Stresses of young foamed concrete are tens and hundreds of kilopascals. */
+export const KPA = { metric: 'kPa', us: 'psi' } as const;
+export const MPA = { metric: 'MPa', us: 'psi' } as const;
+export const MM = { metric: 'mm', us: 'in' } as const;
+export const DAYS = { metric: 'd', us: 'd' } as const;
+export const HOURS = { metric: 'h', us: 'h' } as const;
+
+/** The part's sides, shared by every worksheet about it. */
+export const partLength = number('length', {
+  label: 'Length',
+  example: '450 mm',
+  min: '10 mm',
+  max: '10 m',
+  units: MM,
+  bench: 'part.length',
+});
+
+export const partWidth = number('length', {
+  label: 'Width',
+  example: '300 mm',
+  min: '10 mm',
+  max: '10 m',
+  units: MM,
+  bench: 'part.width',
+});
+
+export const partThickness = number('length', {
+  label: 'Thickness',
+  example: '60 mm',
+  min: '5 mm',
+  max: '2 m',
+  units: MM,
+  bench: 'part.thickness',
+});
+
+/** The mix as placed. Until a part has been seen to dry it weighs what it weighed then. */
+export const wetDensity = number('density', {
+  label: 'Wet density',
+  help: 'What the mix weighed when it was placed.',
+  example: '600 kg/m3',
+  min: '50 kg/m3',
+  max: '2500 kg/m3',
+  units: DENSITY,
+  takes: 'mix.planned',
+  bench: 'part.wetDensity',
+});
+
+export const dryDensity = number('density', {
+  label: 'Oven-dry density',
+  example: '465 kg/m3',
+  min: '50 kg/m3',
+  max: '2400 kg/m3',
+  units: DENSITY,
+  takes: 'part.dryDensity',
+  bench: 'part.oven',
+});
+
+/** Where the flexural strength comes from: set once, followed by every worksheet that needs it. */
+export const strengthFrom = choice({
+  label: 'Bending strength from',
+  options: {
+    density: 'published figures for the density',
+    bars: 'bars of this batch, broken',
+  },
+  example: 'density',
+  bench: 'part.strengthFrom',
+  follows: { 'part.flexural': 'bars' },
+});
+
+/** What broken bars said: the mean, the low end for the next one, and when they were broken. */
+export const barMean = number('stress', {
+  label: 'Bars: mean strength',
+  help: 'From “How strong is it in bending?”.',
+  example: '225 kPa',
+  min: '0.1 kPa',
+  max: '50 MPa',
+  units: KPA,
+  takes: 'part.flexural',
+  bench: 'part.barMean',
+  when: { strengthFrom: ['bars'] },
+});
+
+export const barLow = number('stress', {
+  label: 'Bars: low end',
+  help: 'What the next bar should exceed.',
+  example: '188 kPa',
+  min: '0.1 kPa',
+  max: '50 MPa',
+  units: KPA,
+  takes: 'part.flexuralLow',
+  bench: 'part.barLow',
+  when: { strengthFrom: ['bars'] },
+});
+
+export const barAge = number('time', {
+  label: 'Age of the bars when broken',
+  example: '3 d',
+  min: '12 h',
+  max: '365 d',
+  units: DAYS,
+  bench: 'part.barAge',
+});
