@@ -1,0 +1,240 @@
+import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
+import { drainedAt } from '../../core/foam/drainage-curve.ts';
+import { standingFoam } from '../../core/foam/standing-foam.ts';
+import { correctMix } from '../../core/mix/correct.ts';
+import { correctionTable, densitiesAround } from '../../core/mix/correction-table.ts';
+import { pooled } from '../../core/mix/several-buckets.ts';
+import { wetDensity } from '../../core/mix/weigh.ts';
+import type { Values } from '../../islands/fields.ts';
+import { DensityScale } from '../../islands/figures/DensityScale.tsx';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { correctFields } from './correct-fields.ts';
+
+/** Buckets farther apart than this are not one mix. Common practice, no source. */
+const ONE_MIX = 0.05;
+const MINUTE = 60;
+
+type V = Values<typeof correctFields>;
+
+/** The share of the foam’s liquid that has drained by now. */
+function drained(v: V): number {
+  if (v.drains === 'not') return 0;
+  const drainage =
+    v.drains === 'curve'
+      ? { halfTime: v.half, exponent: v.exponent }
+      : { rate: v.perMinute / MINUTE };
+  // The last of the liquid never leaves, and foam without any has no density to reckon with.
+  return Math.min(0.99, drainedAt({ drainage, time: v.age }));
+}
+
+export default worksheet({
+  id: 'correct-buckets',
+  question: 'Several buckets, and foam that has waited: what do I add?',
+  fields: correctFields,
+  work: (v) => {
+    const share = drained(v);
+    const foam = standingFoam({
+      foamDensity: v.foamDensity,
+      solutionDensity: SOLUTION_DENSITY,
+      share,
+    });
+    const common = {
+      targetDensity: v.target,
+      foamDensity: foam.density,
+      baseDensity: v.baseDensity,
+      tolerance: v.tolerance * v.target,
+    };
+    const recipe = { waterCement: v.waterCement, sandCement: v.sandCement };
+    const each = v.buckets.map(({ full, mass }) => {
+      const density = wetDensity({ tare: v.tare, full, vessel: v.vessel });
+      const fix = correctMix({
+        ...common,
+        massInHand: mass,
+        measuredDensity: density,
+        baseRecipe: recipe,
+      });
+      return { mass, density, fix };
+    });
+    const all = pooled(each);
+    const fix = correctMix({
+      ...common,
+      massInHand: all.mass,
+      measuredDensity: all.density,
+      baseRecipe: recipe,
+    });
+    const table = correctionTable({
+      ...common,
+      massInHand: all.mass,
+      tare: v.tare,
+      vessel: v.vessel,
+      densities: densitiesAround({
+        targetDensity: v.target,
+        step: v.step,
+        below: v.lines,
+        above: v.lines,
+      }),
+    });
+    return { share, foam, each, all, fix, table, tolerance: common.tolerance };
+  },
+  results: {
+    density: {
+      label: 'All of it together weighs',
+      kind: 'density',
+      of: (r) => r.all.density,
+      units: DENSITY,
+    },
+    addFoam: {
+      label: 'Add foam, as it is now',
+      kind: 'volume',
+      of: (r) => (r.fix.foamVolume > 0 ? r.fix.foamVolume : undefined),
+      units: LITRES,
+      answer: true,
+    },
+    addFoamMass: {
+      label: 'which weighs',
+      kind: 'mass',
+      of: (r) => (r.fix.foamMass > 0 ? r.fix.foamMass : undefined),
+    },
+    addBase: {
+      label: 'Add base mix',
+      kind: 'mass',
+      of: (r) => (r.fix.baseMass > 0 ? r.fix.baseMass : undefined),
+      answer: true,
+    },
+    spread: {
+      label: 'Heaviest to lightest bucket',
+      kind: 'ratio',
+      of: (r) => r.all.spread,
+      units: PERCENT,
+      significant: 2,
+    },
+    foamNow: {
+      label: 'The foam weighs now',
+      kind: 'density',
+      of: (r) => r.foam.density,
+      units: FOAM,
+    },
+    drained: {
+      label: 'Its liquid that has drained',
+      kind: 'ratio',
+      of: (r) => r.share,
+      units: PERCENT,
+      significant: 2,
+    },
+    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.fix.volume, units: LITRES },
+  },
+  judge: ({ all, fix, share }, v, say) => {
+    const density = say(all.density, 'density', { units: DENSITY });
+    if (fix.notes.some(({ code }) => code === 'check-reading'))
+      return {
+        verdict: 'stop',
+        say: `${density} cannot be a mix of this base mix and this foam. Weigh again.`,
+      };
+    if (fix.action !== 'leave' && v.made >= v.most)
+      return {
+        verdict: 'stop',
+        say: `That was the last correction. Place it as it is, write ${density} on the sheet, and start the next batch from there.`,
+      };
+    if (all.spread > ONE_MIX)
+      return {
+        verdict: 'look',
+        say: `The buckets differ by ${say(all.spread, 'ratio', { units: PERCENT, significant: 2 })}: it is not one mix yet, or not one batch. Correct each by its own line in the first table, or turn them together gently and weigh again.`,
+      };
+    if (fix.action === 'leave')
+      return { verdict: 'good', say: `${density} is near enough. Stop stirring and place it.` };
+    if (fix.action === 'add-foam' && share > 0.25)
+      return {
+        verdict: 'look',
+        say: `More than a quarter of the foam’s liquid has drained. It can still be reckoned with, but it is dry and its bubbles are large: make fresh foam if you can, and set its age to 0.`,
+      };
+    const what =
+      fix.action === 'add-foam'
+        ? `${say(fix.foamVolume, 'volume', { units: LITRES })} of foam`
+        : `${say(fix.baseMass, 'mass')} of base mix`;
+    return { verdict: 'look', say: `Add ${what}, folded in gently, and weigh once more.` };
+  },
+  notes: () => [
+    'Foam is added without the liquid that has run out of it; what stays weighs less to the litre than when it was made, and carries less water into the mix.',
+    'Weigh the foam again and enter that with an age of 0 if there is a moment to do it: a reading beats a curve.',
+  ],
+  refusals: {
+    'heavier-than-base-mix': (e, say) =>
+      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}).`,
+    'lighter-than-foam': (e, say) =>
+      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not above the foam (${say(e.allowed.min!, 'density', { units: DENSITY })}).`,
+  },
+  folded: 'Limits, the foam, the base mix, and the table',
+  blames: {
+    targetDensity: 'target',
+    full: 'buckets',
+    mass: 'buckets',
+    massInHand: 'buckets',
+    measuredDensity: 'buckets',
+    time: 'age',
+    halfTime: 'half',
+    rate: 'perMinute',
+  },
+  working: [
+    {
+      tex: String.raw`\bar\rho = \frac{\sum M_i}{\sum M_i/\rho_i}`,
+      put: (_, { all }, say) =>
+        `ρ = ${say(all.mass, 'mass')} ÷ ${say(all.volume, 'volume', { units: LITRES })} = ${say(all.density, 'density', { units: DENSITY })}`,
+    },
+    {
+      tex: String.raw`\rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s} \qquad F = \frac{M - \rho_t V}{\rho_t - \rho_f'}`,
+      put: (v, { foam, share }, say) =>
+        `foam: ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid gone, ${say(foam.density, 'density', { units: FOAM })} now`,
+    },
+  ],
+  figure: ({ values, result: { each, all, tolerance, foam }, say }) => (
+    <DensityScale
+      title="The buckets, and where they should be"
+      from={0}
+      to={Math.max(...each.map(({ density }) => density), values.target) * 1.35}
+      units={DENSITY}
+      bands={[
+        { from: values.target - tolerance, to: values.target + tolerance, label: 'near enough' },
+      ]}
+      marks={[
+        { at: foam.density, label: 'foam now', role: 'plain' },
+        ...each.map(({ density }, i) => ({
+          at: density,
+          label: `${i + 1}:`,
+          role: 'plain' as const,
+        })),
+        { at: values.target, label: 'target', role: 'target' },
+        { at: all.density, label: 'together', role: 'measured' },
+      ]}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'Each bucket corrected by itself',
+      columns: ['Bucket', 'Wet density', 'Add foam', 'Add base mix'],
+      rows: ({ each }, _, say) =>
+        each.map(({ density, fix }, i) => [
+          `${i + 1}`,
+          say(density, 'density', { units: DENSITY }),
+          fix.foamVolume > 0 ? say(fix.foamVolume, 'volume', { units: LITRES }) : '—',
+          fix.baseMass > 0 ? say(fix.baseMass, 'mass') : fix.foamVolume > 0 ? '—' : 'leave it',
+        ]),
+    },
+    {
+      caption: 'To print: if a bucket of the whole weighs …',
+      columns: ['Bucket weighs', 'Wet density', 'Add foam', 'Foam by weight', 'Add base mix'],
+      rows: ({ table }, _, say) =>
+        table.map((row) => [
+          say(row.reading, 'mass', { decimals: 2 }),
+          say(row.density, 'density', { units: DENSITY }),
+          row.foamVolume > 0 ? say(row.foamVolume, 'volume', { units: LITRES }) : '—',
+          row.foamMass > 0 ? say(row.foamMass, 'mass') : '—',
+          row.baseMass > 0 ? say(row.baseMass, 'mass') : row.foamVolume > 0 ? '—' : 'leave it',
+        ]),
+    },
+  ],
+  cautions: ['caustic-slurry', 'drill-mixer'],
+  defers: ['The tolerance is yours, or that of the code or specification the part is made to.'],
+  sources: ['astm-c138', 'food-foam-drainage', 'california-721-2-1', 'common-practice'],
+});
