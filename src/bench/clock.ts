@@ -1,0 +1,42 @@
+import { persistentAtom } from '@nanostores/persistent';
+import { decode } from './storage.ts';
+import './store.ts';
+
+/** A clock that is running or was stopped, in milliseconds since 1970: it outlives the page it ran on. */
+export interface Clock {
+  readonly start: number;
+  /** When it was stopped. Absent: it runs. */
+  readonly stop?: number;
+}
+
+const isTime = (x: unknown) => typeof x === 'number' && Number.isFinite(x);
+const isClock = (x: unknown): x is Clock =>
+  typeof x === 'object' &&
+  x !== null &&
+  isTime((x as Clock).start) &&
+  ((x as Clock).stop === undefined || isTime((x as Clock).stop));
+
+/** When the foam was made, as the reader's finger said. */
+export const $foamClock = persistentAtom<Clock | undefined>('suds.clock.1', undefined, {
+  encode: (clock) => JSON.stringify(clock),
+  decode: (text) => decode(text, isClock),
+});
+
+/** Seconds on the clock; never below 0, even when the device's own clock is set back. */
+export const elapsed = (clock: Clock, now: number): number =>
+  Math.max(0, ((clock.stop ?? now) - clock.start) / 1000);
+
+export const startClock = (now: number): void => $foamClock.set({ start: now });
+
+export function stopClock(now: number): void {
+  const clock = $foamClock.get();
+  if (clock && clock.stop === undefined) $foamClock.set({ ...clock, stop: now });
+}
+
+/** Goes on from where it was stopped, as if it had never been. */
+export function resumeClock(): void {
+  const clock = $foamClock.get();
+  if (clock) $foamClock.set({ start: clock.start });
+}
+
+export const clearClock = (): void => $foamClock.set(undefined);

@@ -1,0 +1,99 @@
+import { useStore } from '@nanostores/preact';
+import { useEffect, useState } from 'preact/hooks';
+import {
+  $foamClock,
+  type Clock,
+  clearClock,
+  elapsed,
+  resumeClock,
+  startClock,
+  stopClock,
+} from '../../bench/clock.ts';
+import { useKept } from '../../islands/hooks.ts';
+import { milestone, onClock } from '../shared/milestones.ts';
+
+/** Four times a second, so that no second is seen to be skipped. */
+const TICK = 250;
+
+/** A clock for the foam: it goes by the moment it was started, whatever becomes of the page. */
+export default function FoamClock() {
+  const clock = useStore($foamClock, { ssr: () => undefined });
+  const kept = useKept()['foam.timeInHand'];
+  const inHand = kept && 'v' in kept ? kept.v : undefined;
+  const now = useNow(clock !== undefined && clock.stop === undefined);
+  const seconds = clock && elapsed(clock, now);
+  const told = seconds === undefined ? undefined : milestone(seconds, inHand);
+  const left = inHand === undefined || seconds === undefined ? undefined : inHand - seconds;
+  const state = left === undefined ? '' : left <= 0 ? 'over' : left < inHand! / 4 ? 'late' : '';
+  return (
+    <section class={`foam-clock ${state}`} aria-label="Foam clock">
+      <p class="clock-figures" role="timer" aria-label="Time since the foam was made">
+        {onClock(seconds ?? 0)}
+      </p>
+      <p class="clock-left">{leftWords(inHand, left)}</p>
+      <p class="clock-says" role="status">
+        {told?.say ?? ''}
+      </p>
+      <p class="clock-buttons">
+        <Buttons clock={clock} />
+      </p>
+    </section>
+  );
+}
+
+function Buttons({ clock }: { readonly clock: Clock | undefined }) {
+  const start = () => startClock(Date.now());
+  if (!clock)
+    return (
+      <button type="button" class="main" onClick={start}>
+        Foam made: start
+      </button>
+    );
+  if (clock.stop === undefined)
+    return (
+      <button type="button" class="main" onClick={() => stopClock(Date.now())}>
+        Stop
+      </button>
+    );
+  return (
+    <>
+      <button type="button" class="main" onClick={start}>
+        New foam: start again
+      </button>
+      <button type="button" onClick={resumeClock}>
+        Go on
+      </button>
+      <button type="button" onClick={clearClock}>
+        Clear
+      </button>
+    </>
+  );
+}
+
+function leftWords(inHand: number | undefined, left: number | undefined): string {
+  if (inHand === undefined)
+    return 'No time in hand is on the bench. Answer “How long may the foam wait?” with your own readings, and the clock counts down to it.';
+  if (left === undefined) return `Time in hand: ${onClock(inHand)}.`;
+  return left > 0
+    ? `${onClock(left)} left of ${onClock(inHand)}.`
+    : `${onClock(-left)} over the ${onClock(inHand)} it had.`;
+}
+
+/** The time now, kept up while `running`, and caught up at once when the page is seen again. */
+function useNow(running: boolean): number {
+  const [now, setNow] = useState(() => Date.now());
+  useEffect(() => {
+    const look = () => setNow(Date.now());
+    look();
+    if (!running) return;
+    const timer = setInterval(look, TICK);
+    document.addEventListener('visibilitychange', look);
+    window.addEventListener('pageshow', look);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', look);
+      window.removeEventListener('pageshow', look);
+    };
+  }, [running]);
+  return now;
+}
