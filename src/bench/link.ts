@@ -1,4 +1,4 @@
-import { type Entries, isEntry } from './entries.ts';
+import { type Entries, isEntry, type System } from './entries.ts';
 
 /** The fragment of a link that carries a batch: `#batch=1.<entries>`. */
 const FRAGMENT = /^#?batch=(\d+)\.([\w-]*)$/;
@@ -6,12 +6,12 @@ const LONGEST_LINK = 20_000;
 const MOST_ENTRIES = 300;
 
 export type Carried =
-  | { readonly ok: true; readonly entries: Entries }
+  | { readonly ok: true; readonly entries: Entries; readonly units: System }
   | { readonly ok: false; readonly why: string };
 
 /** The fragment that carries these entries to another device. */
-export function toFragment(entries: Entries): string {
-  const bytes = new TextEncoder().encode(JSON.stringify(entries));
+export function toFragment(entries: Entries, units: System): string {
+  const bytes = new TextEncoder().encode(JSON.stringify({ units, entries }));
   const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
   return `#batch=1.${base64.replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')}`;
 }
@@ -29,14 +29,15 @@ export function fromFragment(fragment: string): Carried | undefined {
     const bytes = Uint8Array.from(atob(body!.replaceAll('-', '+').replaceAll('_', '/')), (char) =>
       char.charCodeAt(0),
     );
-    const entries: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    const batch: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    const { entries, units } = (batch ?? {}) as { entries?: unknown; units?: unknown };
     if (typeof entries !== 'object' || entries === null || Array.isArray(entries))
       return refuse('it holds no batch');
     const list = Object.entries(entries);
     if (list.length > MOST_ENTRIES) return refuse('it holds more readings than a batch has');
     const bad = list.find(([key, entry]) => !/^[\w.-]{1,60}$/.test(key) || !isEntry(entry));
     if (bad) return refuse(`its reading '${bad[0].slice(0, 40)}' cannot be read`);
-    return { ok: true, entries: entries as Entries };
+    return { ok: true, entries: entries as Entries, units: units === 'us' ? 'us' : 'metric' };
   } catch {
     return refuse('it was cut short or altered on the way');
   }

@@ -30,6 +30,12 @@ export const $units = persistentAtom<System>(KEYS.units, 'metric', {
   decode: (text: string) => (text === 'us' ? 'us' : 'metric'),
 });
 
+/** Turns the whole site to a system of units, the button in the masthead too. */
+export function setUnits(units: System): void {
+  $units.set(units);
+  dispatchEvent(new StorageEvent('storage', { key: KEYS.units, newValue: units }));
+}
+
 /** Puts an entry on the bench; an empty one is taken off. */
 export function enter(key: string, entry: Entry | undefined): void {
   const empty = !entry || Object.values(entry).every((value) => value === undefined);

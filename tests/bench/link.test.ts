@@ -11,7 +11,11 @@ const batch: Entries = {
 
 describe('a link', () => {
   test('carries a batch to another device unchanged', () => {
-    expect(fromFragment(toFragment(batch))).toEqual({ ok: true, entries: batch });
+    expect(fromFragment(toFragment(batch, 'us'))).toEqual({
+      ok: true,
+      entries: batch,
+      units: 'us',
+    });
   });
 
   test('carries any entries unchanged, whatever script they are typed in', () => {
@@ -22,7 +26,11 @@ describe('a link', () => {
     const key = fc.stringMatching(/^[a-z][a-z.-]{0,20}$/);
     fc.assert(
       fc.property(fc.dictionary(key, entry, { maxKeys: 20, noNullPrototype: true }), (entries) => {
-        expect(fromFragment(toFragment(entries as Entries))).toEqual({ ok: true, entries });
+        expect(fromFragment(toFragment(entries as Entries, 'metric'))).toEqual({
+          ok: true,
+          entries,
+          units: 'metric',
+        });
       }),
     );
   });
@@ -35,19 +43,21 @@ describe('a link', () => {
   const encoded = (value: unknown) =>
     `#batch=1.${Buffer.from(JSON.stringify(value)).toString('base64url')}`;
   test.each([
-    ['cut short', toFragment(batch).slice(0, -7)],
+    ['cut short', toFragment(batch, 'us').slice(0, -7)],
     ['altered', '#batch=1.!!!'],
-    ['of another version', toFragment(batch).replace('=1.', '=9.')],
+    ['of another version', toFragment(batch, 'us').replace('=1.', '=9.')],
     ['a list', encoded([1, 2])],
     ['nothing', encoded(null)],
-    ['with an unknown field', encoded({ a: { t: '1', script: 'x' } })],
-    ['with a number for a text', encoded({ a: { t: 1 } })],
-    ['with an unknown unit', encoded({ a: { t: '1', u: 'furlong' } })],
-    ['with a hostile key', encoded({ '__proto__ x': { t: '1' } })],
+    ['with an unknown field', encoded({ entries: { a: { t: '1', script: 'x' } } })],
+    ['with a number for a text', encoded({ entries: { a: { t: 1 } } })],
+    ['with an unknown unit', encoded({ entries: { a: { t: '1', u: 'furlong' } } })],
+    ['with a hostile key', encoded({ entries: { '__proto__ x': { t: '1' } } })],
     ['too long', `#batch=1.${'A'.repeat(30_000)}`],
     [
       'with too many readings',
-      encoded(Object.fromEntries(Array.from({ length: 301 }, (_, i) => [`k${i}`, { t: '1' }]))),
+      encoded({
+        entries: Object.fromEntries(Array.from({ length: 301 }, (_, i) => [`k${i}`, { t: '1' }])),
+      }),
     ],
   ])('%s is refused with a sentence', (_, fragment) => {
     const carried = fromFragment(fragment);

@@ -1,4 +1,4 @@
-import type { Entries, Entry, KeptResults } from '../entries.ts';
+import type { Entries, Entry, KeptNumber } from '../entries.ts';
 import { READING_NAMES, type ReadingName, readingOf, STAGES, type Stage } from './readings.ts';
 
 /** The version of the shape of a batch, and of the file that carries batches. */
@@ -37,7 +37,7 @@ export interface BatchRecord {
   readonly foamMade?: string;
   /** The bench when the batch was saved. */
   readonly bench: Entries;
-  readonly kept: KeptResults;
+  readonly kept: Readonly<Record<string, KeptNumber>>;
 }
 
 /** A photo, kept apart so that a list of batches need not read it. */

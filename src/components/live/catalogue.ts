@@ -5,7 +5,9 @@ const worksheetFiles = import.meta.glob<AnyWorksheet>(
   ['../../worksheets/*/*.tsx', '!../../worksheets/live/*', '!../../worksheets/shared/*'],
   { eager: true, import: 'default' },
 );
-const liveFiles = import.meta.glob<ComponentType>('../../worksheets/live/*.tsx', {
+/** A live part; `given` is what its page was built with, where the part asks for it. */
+type LivePart = ComponentType<{ readonly given?: unknown }>;
+const liveFiles = import.meta.glob<LivePart>('../../worksheets/live/*.tsx', {
   eager: true,
   import: 'default',
 });
@@ -20,7 +22,7 @@ export const worksheets: ReadonlyMap<string, AnyWorksheet> = new Map(
   }),
 );
 
-const live: ReadonlyMap<string, ComponentType> = new Map(
+const live: ReadonlyMap<string, LivePart> = new Map(
   Object.entries(liveFiles).map(([file, part]) => [idOf(file), part]),
 );
 
@@ -32,7 +34,7 @@ export function worksheetOf(id: string, where: string): AnyWorksheet {
 }
 
 /** The live part with this id; an unknown id fails the build and names the page that used it. */
-export function livePartOf(id: string, where: string): ComponentType {
+export function livePartOf(id: string, where: string): LivePart {
   const part = live.get(id);
   if (!part) throw new Error(`${where}: there is no live part '${id}'`);
   return part;

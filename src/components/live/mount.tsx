@@ -8,11 +8,51 @@ export function mount(
   kind: 'worksheet' | 'live',
   part: AnyWorksheet & ComponentType,
 ): void {
-  const Part = part as ComponentType;
+  const Part = part as ComponentType<{ given?: unknown }>;
+  const { given } = place.dataset;
+  const early = typedEarly(place);
   hydrate(
-    kind === 'live' ? <Part /> : <WorksheetView sheet={part} formulas={formulas(place)} />,
+    kind === 'live' ? (
+      <Part given={given && JSON.parse(given)} />
+    ) : (
+      <WorksheetView sheet={part} formulas={formulas(place)} />
+    ),
     place,
   );
+  // Once the part has seen what lies on the bench, which it does after it is drawn.
+  if (early.length > 0)
+    setTimeout(() => {
+      for (const again of early) again();
+    }, 50);
+}
+
+/** What was typed or chosen before the part woke; taking over the markup would put it back. */
+function typedEarly(place: HTMLElement): readonly (() => void)[] {
+  const inputs = [...place.querySelectorAll<HTMLInputElement>('input')];
+  const lists = [...place.querySelectorAll<HTMLSelectElement>('select')];
+  const typed = inputs
+    .filter(({ type, value, defaultValue }) => type !== 'radio' && value !== defaultValue)
+    .map((input) => ({ input, value: input.value }));
+  const chosen = inputs.filter(({ checked, defaultChecked }) => checked && !defaultChecked);
+  const picked = lists
+    .filter((list) => [...list.options].some((o) => o.selected !== o.defaultSelected))
+    .map((list) => ({ list, value: list.value }));
+  const tell = (element: HTMLElement, event: string) =>
+    element.dispatchEvent(new Event(event, { bubbles: true }));
+  return [
+    ...typed.map(({ input, value }) => () => {
+      input.value = value;
+      tell(input, 'input');
+    }),
+    ...chosen.map((input) => () => {
+      input.checked = true;
+      tell(input, 'change');
+    }),
+    ...picked.map(({ list, value }) => () => {
+      list.value = value;
+      tell(list, 'change');
+    }),
+  ];
 }
 
 /** The formulas were typeset at build time; what stands in the page is what is kept. */

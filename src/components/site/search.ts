@@ -112,6 +112,8 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
       ArrowDown: () => choose(at + 1),
       ArrowUp: () => choose(at - 1),
       Enter: () => options()[at]?.click(),
+      // A search field would only empty itself.
+      Escape: () => dialog.close(),
     };
     const move = moves[event.key];
     if (!move) return;

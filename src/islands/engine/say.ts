@@ -2,6 +2,7 @@ import type { System } from '../../bench/entries.ts';
 import { formatPlain, formatQuantity, type Precision } from '../../core/quantity/format.ts';
 import { KINDS, type Kind, unitOf } from '../../core/quantity/kinds.ts';
 import type { Units } from '../fields.ts';
+import { handy } from './handy.ts';
 
 export interface HowToSay {
   readonly significant?: number;
@@ -9,6 +10,8 @@ export interface HowToSay {
   readonly units?: Units;
   /** As it would be typed, with no zeros it was not given: for what was read, not worked out. */
   readonly plain?: boolean;
+  /** In the unit given even when there is less than one of it: for workings, whose units must cancel. */
+  readonly steady?: boolean;
 }
 
 /** Puts quantities into words in the reader's units, so that no sentence knows which they are. */
@@ -21,7 +24,9 @@ export interface Say {
 /** The voice of one system of units. */
 export function speaker(system: System): Say {
   const say = (si: number, kind: Kind, how: HowToSay = {}) => {
-    const unit = (how.units ?? KINDS[kind].shown)[system];
+    const given = (how.units ?? KINDS[kind].shown)[system];
+    const fixed = how.steady || how.plain || how.decimals !== undefined;
+    const unit = fixed ? given : handy(si, kind, given);
     if (!how.plain) return formatQuantity(si, kind, unit, precision(how)).text;
     const number = formatPlain(si, kind, unit, how.significant ?? 5).replace('-', '\u2212');
     const { symbol } = unitOf(kind, unit);

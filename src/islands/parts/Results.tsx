@@ -2,6 +2,7 @@ import type { System } from '../../bench/entries.ts';
 import { formatQuantity, type Precision } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import type { Answered, Sure } from '../engine/answer.ts';
+import { handy } from '../engine/handy.ts';
 import type { AnyWorksheet, ResultSpec } from '../worksheet.ts';
 
 // biome-ignore lint/suspicious/noExplicitAny: a result spec's own type is known to its worksheet
@@ -9,8 +10,8 @@ type AnyResult = ResultSpec<any>;
 
 /** A result in one system of units: its number, its unit and its ±, rounded alike. */
 export function worded(value: number, spec: AnyResult, sure: Sure | undefined, system: System) {
-  const unit = (spec.units ?? KINDS[spec.kind].shown)[system];
   const kind = spec.kind;
+  const unit = handy(value, kind, (spec.units ?? KINDS[kind].shown)[system]);
   const how: Precision = sure
     ? { uncertainty: sure.pm }
     : spec.whole

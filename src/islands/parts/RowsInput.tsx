@@ -1,4 +1,5 @@
 import type { Entry, System } from '../../bench/entries.ts';
+import { notify } from '../../bench/notices.ts';
 import { exampleRow, inputId, isShown, type RowReading, type RowsReading } from '../engine/read.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { NumberInput } from './NumberInput.tsx';
@@ -53,12 +54,16 @@ export function RowsInput({ id, reading, entry, system, problemAt, onRows, onLea
               <button
                 type="button"
                 class="quiet"
-                onClick={() =>
+                onClick={() => {
                   onRows(
                     rows.filter((_, i) => i !== at),
                     id,
-                  )
-                }
+                  );
+                  document.getElementById(id)?.focus();
+                  notify('row', `${capital(field.row)} ${at + 1} was removed.`, [
+                    { label: 'Put it back', run: () => onRows(rows, id) },
+                  ]);
+                }}
               >
                 Remove {field.row} {at + 1}
               </button>
@@ -77,6 +82,8 @@ export function RowsInput({ id, reading, entry, system, problemAt, onRows, onLea
     </fieldset>
   );
 }
+
+const capital = (word: string) => word.charAt(0).toUpperCase() + word.slice(1);
 
 /** The cells of a row that its own choices show. */
 function cells(row: RowReading) {

@@ -115,7 +115,7 @@ export default worksheet({
     if (r.apparent < PRACTICE.from)
       return {
         verdict: 'look',
-        say: `${amount} lies in the standards’ band for machine-made foam; small-batch makers want it denser, so that it survives the drill.`,
+        say: `${amount} lies in the standards’ band for machine-made foam; small-batch makers want it denser, so that it survives the drill: give it a little less air, or use it and expect to correct.`,
       };
     if (r.apparent <= PRACTICE.to)
       return {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { fromFragment, toFragment } from '../../bench/link.ts';
 import { notify } from '../../bench/notices.ts';
-import { $entries, clearBench, replaceBench } from '../../bench/store.ts';
+import { $entries, clearBench, replaceBench, setUnits } from '../../bench/store.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
 
 /** What lies on the bench: how much, a link that carries it, and a way to clear it. */
@@ -9,13 +9,18 @@ export default function BenchContents() {
   const entries = useEntries();
   const system = useUnits();
   const [copied, setCopied] = useState('');
-  useEffect(takeFromLink, []);
+  useEffect(() => {
+    takeFromLink();
+    // A link followed in a tab that is already here only changes the fragment.
+    addEventListener('hashchange', takeFromLink);
+    return () => removeEventListener('hashchange', takeFromLink);
+  }, []);
   const count = Object.values(entries).filter(({ t, rows }) => t !== undefined || rows).length;
   const link = () => {
     const { origin, pathname } = location;
     const at = document.body.dataset.base ?? '/';
     const path = pathname.includes('/bench/') ? `${at}first-batch/` : pathname;
-    return `${origin}${path}${toFragment(entries)}`;
+    return `${origin}${path}${toFragment(entries, system)}`;
   };
   const copy = async () => {
     try {
@@ -63,11 +68,15 @@ function takeFromLink(): void {
     notify('link', carried.why);
     return;
   }
-  const { entries } = carried;
+  const { entries, units } = carried;
+  const take = () => {
+    replaceBench(entries);
+    setUnits(units);
+  };
   const count = Object.keys(entries).length;
   const taken = `A batch of ${count} ${count === 1 ? 'reading' : 'readings'} came with the link`;
   if (Object.keys($entries.get()).length === 0) {
-    replaceBench(entries);
+    take();
     notify('link', `${taken} and is on the bench.`);
     return;
   }
@@ -76,7 +85,7 @@ function takeFromLink(): void {
     {
       label: 'Use the link’s batch',
       run: () => {
-        replaceBench(entries);
+        take();
         notify('link', 'The link’s batch is on the bench.', [
           { label: 'Put mine back', run: () => replaceBench(before) },
         ]);

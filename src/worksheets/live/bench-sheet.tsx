@@ -1,12 +1,16 @@
-import { toUnit } from '../../core/quantity/convert.ts';
-import { speaker } from '../../islands/engine/say.ts';
+import type { Answered } from '../../islands/engine/answer.ts';
+import { inputId, type Reading } from '../../islands/engine/read.ts';
+import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
+import type { AnyWorksheet } from '../../islands/worksheet.ts';
 import foamDensity from '../foam/foam-density.tsx';
+import { BENCH_COLUMNS, benchRows } from '../mix/bench-rows.ts';
 import correct from '../mix/correct.tsx';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
-import { DENSITY, FOAM, LITRES, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { buckets } from '../shared/buckets.ts';
 import { run } from '../shared/run.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
@@ -35,85 +39,112 @@ export default function BenchSheet() {
   const foam = run(foamDensity, entries, kept, say);
   const water = run(waterHardness, entries, kept, say);
   const cast = run(pieces, entries, kept, say);
-  if (!batch.result)
+  if (!batch.result || !bench.result)
     return (
-      <p class="note">The bench sheet appears here when “{proportion.question}” has an answer.</p>
+      <div class="note">
+        <p>There is no bench sheet yet:</p>
+        <ul>
+          {[batch, bench].flatMap(({ outcome }) =>
+            outcome.ok ? [] : outcome.problems.map((problem) => <li>{problem.say}</li>),
+          )}
+        </ul>
+      </div>
     );
 
   const { mix, loads, solution } = batch.result;
   const { each, count, foamBuckets } = loads;
-  const examples = [batch, foam, cast].flatMap(({ reading }) =>
-    Object.values(reading.fields).filter(({ origin }) => origin === 'example'),
-  ).length;
-  const assumed = foam.result?.assumed ?? false;
-  const both = (kind: 'mass' | 'volume', part: number, units?: typeof LITRES) => [
-    say(part, kind, units && { units }),
-    say(part * count, kind, units && { units }),
+  const values = (batch.outcome as Answered).values;
+  const weighed = (bench.outcome as Answered).values;
+  const open = [
+    ...examples(pieces, cast.reading),
+    ...examples(proportion, batch.reading),
+    ...examples(foamDensity, foam.reading),
+    ...examples(correct, bench.reading),
   ];
-  const bucket = toUnit(each.foamVolume, 'volume', 'L') > 0 ? foamBuckets : { whole: 0, part: 0 };
-
+  const assumed = foam.result?.assumed ?? false;
+  const amounts = (kind: 'mass' | 'volume', part: number) => {
+    const how = kind === 'volume' ? { units: LITRES } : {};
+    return count === 1
+      ? [say(part, kind, how)]
+      : [say(part, kind, how), say(part * count, kind, how)];
+  };
+  const once = (text: string) => (count === 1 ? [text] : ['', text]);
+  const soft = water.result?.soft;
   return (
     <article class="bench-sheet" aria-label="Bench sheet">
       <header>
         <h3>Bench sheet</h3>
         <p>
           {say(mix.volume, 'volume', { units: LITRES })} at{' '}
-          {say(mix.wetDensity, 'density', { units: DENSITY })} wet, in {count}{' '}
-          {count === 1 ? 'load' : 'loads'}. Date ____________ Batch ____________
+          {say(mix.wetDensity, 'density', { units: DENSITY })} wet, w/c{' '}
+          {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}. Date
+          ____________ Batch ____________
         </p>
-        {examples > 0 && (
-          <p class="sheet-warning">
-            {examples} readings are still the example’s. Put your own in before you weigh by this
-            sheet.
-          </p>
+        <p>
+          Bucket: {say(weighed.tare, 'mass', { decimals: 2 })} empty,{' '}
+          {say(weighed.vessel, 'volume', { units: LITRES })} to the brim. Full of foam it weighs{' '}
+          {say(weighed.tare + values.foamDensity * weighed.vessel, 'mass', { decimals: 2 })}; full
+          of blended mix{' '}
+          {say(weighed.tare + weighed.target * weighed.vessel, 'mass', { decimals: 2 })}.
+        </p>
+        {open.length > 0 && (
+          <div class="sheet-warning">
+            <p>
+              {open.length} {open.length === 1 ? 'reading is' : 'readings are'} still the invented
+              example’s: put your own in before you weigh by this sheet.
+            </p>
+            <p class="sheet-open">
+              {open.map(({ label, input }, i) => (
+                <>
+                  {i > 0 && ' · '}
+                  <a href={`#${input}`}>{label}</a>
+                </>
+              ))}
+            </p>
+          </div>
         )}
       </header>
       <Table
         caption="Weigh out"
-        columns={['', 'One load', count === 1 ? 'Batch' : `All ${count} loads`]}
+        columns={['Part', ...(count === 1 ? ['Amount'] : ['One load', `All ${count} loads`])]}
         rows={[
-          ['Cement', ...both('mass', each.cement)],
-          ['Mixing water', ...both('mass', each.water)],
-          ...(each.sand > 0 ? [['Sand', ...both('mass', each.sand)]] : []),
+          ['Cement', ...amounts('mass', each.cement)],
+          ['Mixing water', ...amounts('mass', each.water)],
+          ...(each.sand > 0 ? [['Sand', ...amounts('mass', each.sand)]] : []),
           [
-            `Foam, ${say(mix.foamMass / mix.foamVolume || 0, 'density', { units: FOAM })}${assumed ? ', ASSUMED' : ''}`,
-            ...both('volume', each.foamVolume, LITRES),
+            `Foam, ${say(values.foamDensity, 'density', { units: FOAM })}${assumed ? ', ASSUMED' : ''}`,
+            ...amounts('volume', each.foamVolume),
           ],
-          ['the same by weight', ...both('mass', each.foamMass)],
-          ['in buckets', `${bucket.whole} full + ${(bucket.part * 100).toFixed(0)} % of one`, ''],
+          ['the same by weight', ...amounts('mass', each.foamMass)],
+          [
+            'the same in buckets',
+            buckets(foamBuckets, values.bucket, say),
+            ...(count === 1 ? [] : ['']),
+          ],
           [
             'Foaming solution: soft water',
-            '',
-            say(solution.waterVolume, 'volume', { units: LITRES }),
+            ...once(say(solution.waterVolume, 'volume', { units: LITRES })),
           ],
-          ['concentrate', '', say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME })],
+          ['concentrate', ...once(say(solution.concentrateVolume, 'volume', { units: LITRES }))],
           ...(solution.glycerolMass > 0
-            ? [['glycerol', '', say(solution.glycerolMass, 'mass', { units: SMALL_MASS })]]
+            ? [['glycerol', ...once(say(solution.glycerolMass, 'mass'))]]
             : []),
         ]}
       />
-      {bench.result && (
-        <Table
-          caption={`One load in the mixer: if the bucket weighs …, add …`}
-          columns={['Bucket weighs', 'Density', 'Add foam', 'Add base mix']}
-          rows={bench.result.table.map((row) => [
-            say(row.reading, 'mass', { decimals: 2 }),
-            say(row.density, 'density', { units: DENSITY }),
-            row.foamVolume > 0 ? say(row.foamVolume, 'volume', { units: LITRES }) : '—',
-            row.baseMass > 0
-              ? say(row.baseMass, 'mass')
-              : row.foamVolume > 0
-                ? '—'
-                : 'leave it, place it',
-          ])}
-        />
-      )}
+      <Table
+        caption={`With ${say(weighed.mass, 'mass')} in the mixer (near enough: ${say(weighed.tolerance, 'ratio', { units: PERCENT, significant: 2 })} either way)`}
+        columns={BENCH_COLUMNS}
+        rows={benchRows(bench.result.common, weighed as Recipe, say)}
+      />
       <ol class="sheet-steps">
         <li>Forms waxed, level and clamped; rinse water, goggles and gloves at hand.</li>
-        <li>Foaming solution mixed with soft water{soft(water.result?.soft)}.</li>
+        <li>
+          Foaming solution with soft water{soft === undefined ? '' : ` (${said(soft, say)})`}:
+          water, concentrate, glycerol; stir gently.
+        </li>
         <li>Base mix: water first, cement into it, until no lump is left.</li>
-        <li>Foam last. Weigh a bucket of it; blend it in gently, at once.</li>
-        <li>Weigh a bucket of the blend. Correct at most twice. Place; leave the top proud.</li>
+        <li>Foam last. Weigh a bucket of it; fold it in slowly, at once.</li>
+        <li>Weigh a bucket of the blend. Correct at most twice, never with water. Place.</li>
         <li>Cover the same hour. Keep damp and above 5 °C (41 °F). Test before you strip.</li>
       </ol>
       <p class="sheet-cautions">
@@ -135,8 +166,20 @@ export default function BenchSheet() {
       </button>
     </article>
   );
+}
 
-  function soft(hardness: number | undefined) {
-    return hardness === undefined ? '' : ` (${say(hardness, 'hardness', { units: HARDNESS })})`;
-  }
+interface Recipe {
+  readonly waterCement: number;
+  readonly sandCement: number;
+}
+
+const said = (hardness: number, say: Say) => say(hardness, 'hardness', { units: HARDNESS });
+
+/** The fields of a worksheet, folded ones aside, that still show the invented example. */
+function examples(sheet: AnyWorksheet, { fields }: Reading) {
+  return Object.entries(fields).flatMap(([name, { origin, field, type }]) =>
+    origin === 'example' && !field.folded && (type === 'number' || type === 'rows')
+      ? [{ label: field.label, input: inputId(sheet.id, name) }]
+      : [],
+  );
 }

@@ -1,11 +1,14 @@
 import { correctMix } from '../../core/mix/correct.ts';
-import { correctionTable, densitiesAround } from '../../core/mix/correction-table.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
 import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { sandCement, waterCement } from './recipe-fields.ts';
+
+/** A working is only to be followed in units that cancel. */
+const CUBIC = { metric: 'm3', us: 'ft3' } as const;
 
 /** Each correction stirs the mix again and breaks foam. Common practice, no source. */
 const MOST_CORRECTIONS = 2;
@@ -74,14 +77,14 @@ export default worksheet({
       folded: true,
     }),
     cement: number('mass', {
-      label: 'Cement in the mixer',
+      label: 'Cement in the load',
       example: '13.56 kg',
       min: '0.01 kg',
       takes: 'mix.loadCement',
       folded: true,
     }),
     water: number('mass', {
-      label: 'All water in it, the foam’s too',
+      label: 'All water in the load, the foam’s too',
       example: '7.45 kg',
       min: '0 kg',
       takes: 'mix.loadWater',
@@ -98,6 +101,15 @@ export default worksheet({
       units: PERCENT,
       folded: true,
     }),
+    load: number('volume', {
+      label: 'Most the mixer takes',
+      example: '40 L',
+      min: '1 L',
+      max: '10 m3',
+      units: { metric: 'L', us: 'gal' },
+      bench: 'mix.largestLoad',
+      folded: true,
+    }),
     made: number('count', {
       label: 'Corrections made so far',
       example: '0',
@@ -106,9 +118,11 @@ export default worksheet({
       whole: true,
     }),
   },
-  work: (v) => {
+  work: (v, pm) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.vessel });
     const tolerance = v.tolerance * v.target;
+    // What is in the mixer has the load's make-up, however much of it was taken out.
+    const inHand = v.mass / (v.cement * (1 + v.sandCement) + v.water);
     const common = {
       massInHand: v.mass,
       targetDensity: v.target,
@@ -119,17 +133,23 @@ export default worksheet({
     const fix = correctMix({
       ...common,
       measuredDensity: measured,
-      inHand: { cement: v.cement, water: v.water },
+      inHand: { cement: v.cement * inHand, water: v.water * inHand },
       baseRecipe: { waterCement: v.waterCement, sandCement: v.sandCement },
     });
-    const step = Math.max(10, Math.round(v.target / 24 / 5) * 5);
-    const table = correctionTable({
-      ...common,
-      tare: v.tare,
-      vessel: v.vessel,
-      densities: densitiesAround({ targetDensity: v.target, step, below: 5, above: 8 }),
-    });
-    return { measured, fix, table, off: measured / v.target - 1, tolerance };
+    const doubt =
+      measured * Math.hypot(Math.hypot(pm.full, pm.tare) / (v.full - v.tare), pm.vessel / v.vessel);
+    const impossible = fix.notes.some(({ code }) => code === 'check-reading');
+    return {
+      measured,
+      fix,
+      common: { ...common, tare: v.tare, vessel: v.vessel },
+      off: measured / v.target - 1,
+      tolerance,
+      impossible,
+      tooDoubtful: doubt > tolerance,
+      // Only a correction that should be made is shown as an amount.
+      add: impossible || v.made >= MOST_CORRECTIONS ? undefined : fix,
+    };
   },
   results: {
     measured: {
@@ -142,35 +162,35 @@ export default worksheet({
     addFoam: {
       label: 'Add foam',
       kind: 'volume',
-      of: (r) => (r.fix.foamVolume > 0 ? r.fix.foamVolume : undefined),
+      of: (r) => r.add?.foamVolume || undefined,
       units: LITRES,
       answer: true,
     },
     addFoamMass: {
       label: 'which weighs',
       kind: 'mass',
-      of: (r) => (r.fix.foamMass > 0 ? r.fix.foamMass : undefined),
+      of: (r) => r.add?.foamMass || undefined,
     },
     addBase: {
       label: 'Add base mix',
       kind: 'mass',
-      of: (r) => (r.fix.baseMass > 0 ? r.fix.baseMass : undefined),
+      of: (r) => r.add?.baseMass || undefined,
       answer: true,
     },
     addCement: {
       label: 'made of cement',
       kind: 'mass',
-      of: (r) => (r.fix.baseMass > 0 ? r.fix.baseParts?.cement : undefined),
+      of: (r) => r.add?.baseParts?.cement || undefined,
     },
     addWater: {
       label: 'and water',
       kind: 'mass',
-      of: (r) => (r.fix.baseMass > 0 ? r.fix.baseParts?.water : undefined),
+      of: (r) => r.add?.baseParts?.water || undefined,
     },
     addSand: {
       label: 'and sand',
       kind: 'mass',
-      of: (r) => (r.fix.baseParts && r.fix.baseParts.sand > 0 ? r.fix.baseParts.sand : undefined),
+      of: (r) => r.add?.baseParts?.sand || undefined,
     },
     off: {
       label: 'Off target by',
@@ -179,26 +199,31 @@ export default worksheet({
       units: PERCENT,
       significant: 2,
     },
-    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.fix.volume, units: LITRES },
+    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
     yield: {
-      label: 'Yield changes by',
+      label: 'Volume grows by',
       kind: 'ratio',
-      of: (r) => r.fix.yieldChange,
+      of: (r) => r.add?.yieldChange || undefined,
       units: PERCENT,
       significant: 2,
     },
     ratio: {
       label: 'w/c with the foam’s water',
       kind: 'count',
-      of: (r) => r.fix.waterCementTotal,
+      of: (r) => r.add?.waterCementTotal,
     },
   },
-  judge: ({ fix, measured, off }, { made, target }, say) => {
+  judge: ({ fix, measured, off, impossible, tooDoubtful }, { made, target }, say) => {
     const amount = say(measured, 'density', { units: DENSITY });
-    if (fix.notes.some(({ code }) => code === 'check-reading'))
+    if (impossible)
       return {
         verdict: 'stop',
         say: `${amount} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`,
+      };
+    if (tooDoubtful)
+      return {
+        verdict: 'look',
+        say: `The ± of these readings is wider than “near enough”: they cannot tell a good mix from a bad one. Use a finer scale, or a vessel whose volume you know better.`,
       };
     if (fix.action === 'leave')
       return {
@@ -219,7 +244,17 @@ export default worksheet({
       say: `${Math.abs(off * 100).toFixed(0)} % too ${off > 0 ? 'heavy' : 'light'}. ${add}, fold it in gently, and weigh once more.`,
     };
   },
-  notes: () => [
+  notes: ({ fix, add }, v, say) => [
+    ...(v.vessel > fix.volumeBefore
+      ? [
+          `The bucket holds more than the whole mix (${say(fix.volumeBefore, 'volume', { units: LITRES })}): weigh a smaller vessel struck full.`,
+        ]
+      : []),
+    ...(add && add.volume > v.load
+      ? [
+          `With that in it the mixer holds ${say(add.volume, 'volume', { units: LITRES })}, more than the ${say(v.load, 'volume', { units: LITRES })} it takes: take some mix out first.`,
+        ]
+      : []),
     'Exact for foam that all survives. Some breaks while it is folded in, so a corrected mix tends to come out a little heavy.',
     'Stop when it is near enough, after two corrections, or when the mix begins to stiffen: a placed mix a little off is worth more than a perfect one that has set in the bucket (common practice, no source).',
   ],
@@ -245,8 +280,8 @@ export default worksheet({
       tex: String.raw`F = \frac{M - \rho_t M/\rho}{\rho_t - \rho_f} \qquad B = \frac{\rho_t M/\rho - M}{1 - \rho_t/\rho_b}`,
       put: (v, r, say) =>
         r.fix.action === 'add-base-mix'
-          ? `B = (${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: LITRES })} − ${say(v.mass, 'mass')}) ÷ (1 − target ÷ base mix) = ${say(r.fix.baseMass, 'mass')}`
-          : `F = (${say(v.mass, 'mass')} − ${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: LITRES })}) ÷ (target − foam) = ${say(r.fix.foamVolume, 'volume', { units: LITRES })}`,
+          ? `B = (${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })} − ${say(v.mass, 'mass', { steady: true })}) ÷ (1 − ${say(v.target, 'density', { units: DENSITY })} ÷ ${say(v.baseDensity, 'density', { units: DENSITY, significant: 4 })}) = ${say(r.fix.baseMass, 'mass', { steady: true })}`
+          : `F = (${say(v.mass, 'mass', { steady: true })} − ${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })}) ÷ (${say(v.target, 'density', { units: DENSITY })} − ${say(v.foamDensity, 'density', { units: DENSITY })}) = ${say(r.fix.foamVolume, 'volume', { units: CUBIC, steady: true })}`,
     },
   ],
   figure: ({ values, result, say }) => (
@@ -277,14 +312,8 @@ export default worksheet({
   tables: [
     {
       caption: 'If the bucket weighs …',
-      columns: ['Bucket weighs', 'Wet density', 'Add foam', 'Add base mix'],
-      rows: ({ table }, _, say) =>
-        table.map((row) => [
-          say(row.reading, 'mass', { decimals: 2 }),
-          say(row.density, 'density', { units: DENSITY }),
-          row.foamVolume > 0 ? say(row.foamVolume, 'volume', { units: LITRES }) : '—',
-          row.baseMass > 0 ? say(row.baseMass, 'mass') : row.foamVolume > 0 ? '—' : 'leave it',
-        ]),
+      columns: BENCH_COLUMNS,
+      rows: ({ common }, v, say) => benchRows(common, v, say),
     },
   ],
   cautions: ['caustic-slurry', 'drill-mixer'],

@@ -1,3 +1,4 @@
+import { STANDARD_FOAM_BAND } from '../../core/foam/density.ts';
 import { foamingSolution } from '../../core/foam/solution.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
@@ -6,6 +7,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { buckets } from '../shared/buckets.ts';
 import { sandCement, waterCement } from './recipe-fields.ts';
 
 const MOST_ROWS = 12;
@@ -220,6 +222,11 @@ export default worksheet({
             ? `${say(mix.wetDensity, 'density', { units: DENSITY })} lies outside 320–1920 kg/m³ (20–120 lb/ft³), the range cellular concrete is made in.`
             : `A w/c of ${mix.waterCementBase.toFixed(2)} is above the usual range for this kind of mix: expect bleeding and a weak part.`,
       };
+    if (v.foamDensity < STANDARD_FOAM_BAND.min)
+      return {
+        verdict: 'look',
+        say: `Foam of ${say(v.foamDensity, 'density', { units: FOAM })} is lighter than the standards’ band (from memory): little of it survives the paddle, so expect a heavier mix.`,
+      };
     const each = loads.count === 1 ? 'in one load' : `in ${loads.count} equal loads`;
     return {
       verdict: 'good',
@@ -291,7 +298,7 @@ export default worksheet({
           each.sand > 0 ? say(each.sand, 'mass') : 'none',
           say(each.foamVolume, 'volume', { units: LITRES }),
           say(each.foamMass, 'mass'),
-          `${foamBuckets.whole} full and ${say(foamBuckets.part * v.bucket, 'volume', { units: LITRES, significant: 2 })}`,
+          buckets(foamBuckets, v.bucket, say),
         ];
         return loads.count > MOST_ROWS
           ? [[`each of ${loads.count}`, ...row]]

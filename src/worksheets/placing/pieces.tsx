@@ -1,3 +1,4 @@
+import { DomainError } from '../../core/domain-error.ts';
 import { batchVolume, type Piece, pieceVolume } from '../../core/placing/volume.ts';
 import { choice, number, rows } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -32,6 +33,24 @@ function pieceOf(row: Row): Piece {
   if (shape === 'cylinder') return { shape, diameter, height };
   return { shape, outerDiameter: diameter, innerDiameter: inner, height };
 }
+
+/** A piece's volume; a refusal names the row and the cell it is about. */
+function volumeOf(row: Row, at: number): number {
+  try {
+    return pieceVolume(pieceOf(row));
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    const cell = { innerDiameter: 'inner', outerDiameter: 'diameter' }[error.quantity];
+    throw new DomainError({ ...facts(error), quantity: `pieces.${at}.${cell ?? error.quantity}` });
+  }
+}
+
+const facts = ({ value, kind, allowed, because }: DomainError) => ({
+  value,
+  kind,
+  allowed,
+  because,
+});
 
 export default worksheet({
   id: 'pieces',
@@ -84,12 +103,12 @@ export default worksheet({
     }),
   },
   work: ({ pieces, settling, waste }) => ({
+    each: pieces.map(volumeOf),
     ...batchVolume({
       pieces: pieces.map((row) => ({ piece: pieceOf(row), count: row.count })),
       settling,
       waste,
     }),
-    each: pieces.map((row) => pieceVolume(pieceOf(row))),
   }),
   results: {
     total: { label: 'Foamed mix to make', kind: 'volume', of: (r) => r.total },
@@ -107,7 +126,6 @@ export default worksheet({
           verdict: 'good',
           say: `Make ${say(r.total, 'volume')} to fill ${say(r.net, 'volume')} of form.`,
         },
-  blames: { innerDiameter: 'pieces', count: 'pieces', length: 'pieces', height: 'pieces' },
   keeps: { total: 'batch.volume', net: 'batch.net' },
   working: [
     {

@@ -1,0 +1,53 @@
+import type { Fields } from '../../islands/fields.ts';
+import { benchKey } from '../../islands/worksheet.ts';
+import type { Checklist } from '../../worksheets/live/before-you-mix.tsx';
+import { cautionOf } from '../library.ts';
+import { worksheets } from './catalogue.ts';
+
+/** The order of a working day, in which a check list is read. */
+const DAY = [
+  'not-load-bearing',
+  'who-decides-structure',
+  'stored-rainwater',
+  'glycerol-and-concentrate',
+  'pressurised-vessel',
+  'compressed-air-jet',
+  'cement-dust',
+  'pigment-dust',
+  'glass-fibre',
+  'caustic-slurry',
+  'drill-mixer',
+  'alkaline-washout',
+  'frost-and-heat',
+  'heavy-lift',
+  'falling-and-tipping',
+] as const;
+
+/** The cautions as lines to tick, and which worksheet brings which: what a worksheet's module would say. */
+function checklist(): Checklist {
+  const found = [...worksheets.values()].map((sheet) => {
+    const keys = Object.keys(sheet.fields as Fields).map((name) => benchKey(sheet, name));
+    const own = keys.filter((key) => key.startsWith(`${sheet.id}.`));
+    return {
+      question: sheet.question,
+      // A key shared with others says nothing of this worksheet, unless it has no other.
+      keys: own.length > 0 ? own : keys,
+      cautions: [...sheet.cautions],
+    };
+  });
+  const named = new Set(found.flatMap(({ cautions }) => cautions));
+  const order = [...DAY, ...[...named].filter((id) => !DAY.some((known) => known === id))];
+  return {
+    sheets: found,
+    cautions: order.map((id) => {
+      const { title, precaution, first } = cautionOf(id, 'the check list');
+      return { id, title, steps: sentences(precaution), first };
+    }),
+  };
+}
+
+/** One precaution a line: a sentence is one thing to do. */
+const sentences = (text: string) => text.split(/(?<=[.!?]) +(?=[A-Z])/);
+
+/** What a live part is given when its page is built, by the part's id: plain data, kept in the page. */
+export const given: Readonly<Record<string, () => unknown>> = { 'before-you-mix': checklist };

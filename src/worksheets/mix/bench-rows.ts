@@ -1,0 +1,63 @@
+import { correctionTable } from '../../core/mix/correction-table.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { DENSITY, LITRES } from '../shared/amounts.ts';
+
+/** Steps a scale's reading may be printed in, in the reader's unit. */
+const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50];
+const ROWS = 12;
+/** The densities a bench sheet covers, as shares of the target: a blend lands heavy more often than light. */
+const FROM = 0.8;
+const TO = 1.35;
+
+export const BENCH_COLUMNS = [
+  'Bucket weighs',
+  'Wet density',
+  'Add foam',
+  'or base mix (cement + water)',
+];
+
+/** What to add for each round reading of the scale, in the reader's units. */
+export function benchRows(
+  mix: Omit<Parameters<typeof correctionTable>[0], 'densities'>,
+  recipe: { readonly waterCement: number; readonly sandCement: number },
+  say: Say,
+): string[][] {
+  const unit = { metric: 'kg', us: 'lb' }[say.system];
+  const inUnit = (kg: number) => toUnit(kg, 'mass', unit);
+  const perUnit = 1 / inUnit(1);
+  const at = (share: number) => inUnit(mix.tare + share * mix.targetDensity * mix.vessel);
+  const step = STEPS.find((size) => (at(TO) - at(FROM)) / size <= ROWS) ?? 100;
+  const first = Math.ceil(at(FROM) / step);
+  const last = Math.floor(at(TO) / step);
+  const readings = Array.from(
+    { length: Math.max(0, last - first + 1) },
+    (_, i) => (first + i) * step,
+  );
+  const densities = readings.map((reading) => (reading * perUnit - mix.tare) / mix.vessel);
+  if (densities.length === 0) return [];
+  const decimals = step < 0.1 ? 2 : step < 1 && step !== 0.25 ? 1 : step === 0.25 ? 2 : 0;
+  return correctionTable({ ...mix, densities }).map((row, i) => [
+    `${readings[i]!.toFixed(decimals)}\u00a0${unit}`,
+    say(row.density, 'density', { units: DENSITY }),
+    row.foamVolume > 0
+      ? `${say(row.foamVolume, 'volume', { units: LITRES })} (${say(row.foamMass, 'mass')})`
+      : '—',
+    row.baseMass > 0
+      ? base(row.baseMass, recipe, say)
+      : row.foamVolume > 0
+        ? '—'
+        : 'leave it, place it',
+  ]);
+}
+
+/** The base mix to add, and what to weigh for it. */
+function base(
+  mass: number,
+  { waterCement, sandCement }: { readonly waterCement: number; readonly sandCement: number },
+  say: Say,
+): string {
+  const cement = mass / (1 + waterCement + sandCement);
+  const parts = [cement, waterCement * cement, ...(sandCement > 0 ? [sandCement * cement] : [])];
+  return `${say(mass, 'mass')} (${parts.map((part) => say(part, 'mass')).join(' + ')})`;
+}
