@@ -71,10 +71,21 @@ export function cautionOf(id: string, where: string): Caution {
   return caution;
 }
 
+/** Standards are known by their number, whoever wrote them: `astm-c138`, `aci-523-1r`. */
+const STANDARD = /^(astm|aci|en|iso|din|is|api|asme|iapws|jcgm)-([a-z]?\d+[a-z]?(?:-\d+[a-z]?)*)/;
+
+function designation([, body, number]: readonly string[]): string {
+  const plain = `${body} ${number}`.toUpperCase();
+  return body === 'aci' ? plain.replace('-', '.') : plain;
+}
+
 /** A short way to name a source in the text: `Tanaka 2001`. */
-export function shortName(source: Source): string {
+export function shortName(source: Source, key: string): string {
   if (source.standing === 'common practice') return 'common practice, no source';
-  const who = source.by?.split(/[,;]| and /)[0]?.trim() ?? source.title;
-  const name = `${who}${source.year ? ` ${source.year}` : ''}`;
+  const standard = STANDARD.exec(key);
+  const who = standard
+    ? designation(standard)
+    : (source.by?.split(/[,;]| and /)[0]?.trim() ?? source.title);
+  const name = standard ? who : `${who}${source.year ? ` ${source.year}` : ''}`;
   return source.standing === 'from memory' ? `${name}, from memory` : name;
 }

@@ -2,7 +2,12 @@
 interface Found {
   readonly url: string;
   readonly excerpt: string;
-  readonly meta: { readonly title?: string; readonly chapter?: string };
+  readonly meta: {
+    readonly title?: string;
+    readonly chapter?: string;
+    readonly keywords?: string;
+    readonly summary?: string;
+  };
   readonly sub_results: readonly {
     readonly url: string;
     readonly title: string;
@@ -143,6 +148,13 @@ function grouped(found: readonly Found[]): HTMLElement[] {
   });
 }
 
+/** Whether what was found is only the page's list of search words, which is not for reading. */
+function isKeywords(excerpt: string, { meta }: Found): boolean {
+  const text = excerpt.replaceAll(/<\/?mark>/g, '');
+  const start = text.split(',')[1]?.trim();
+  return Boolean(start && meta.keywords?.includes(start));
+}
+
 function option(page: Found, id: string): HTMLElement {
   const best = page.sub_results[0];
   const link = document.createElement('a');
@@ -154,7 +166,9 @@ function option(page: Found, id: string): HTMLElement {
   title.textContent = page.meta.title ?? page.url;
   const words = document.createElement('span');
   // The index marks the words it found with <mark>; the rest of an excerpt is escaped text.
-  words.innerHTML = best?.excerpt ?? page.excerpt;
+  const excerpt = best?.excerpt ?? page.excerpt;
+  if (isKeywords(excerpt, page)) words.textContent = page.meta.summary ?? '';
+  else words.innerHTML = excerpt;
   if (best?.title && best.title !== page.meta.title) {
     const where = document.createElement('em');
     where.textContent = best.title;

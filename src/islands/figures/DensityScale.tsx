@@ -65,9 +65,12 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
               y={16 + i * ROW}
               height={bar + 12 - 16 - i * ROW}
             />
-            <text class="soft" x={x(band.to) + 6} y={16 + i * ROW + 12}>
-              {band.label}
-            </text>
+            <BandLabel
+              text={band.label}
+              from={x(band.from)}
+              to={x(band.to)}
+              y={16 + i * ROW + 12}
+            />
           </g>
         ))}
         <rect class="track" x={LEFT} width={WIDTH - LEFT - RIGHT} y={bar} height="12" />
@@ -112,6 +115,26 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
         {title}, in {unitOf('density', unit).symbol}.
       </figcaption>
     </figure>
+  );
+}
+
+/** A band's name: behind it where there is room, else before it. */
+function BandLabel({
+  text,
+  from,
+  to,
+  y,
+}: {
+  readonly text: string;
+  readonly from: number;
+  readonly to: number;
+  readonly y: number;
+}) {
+  const behind = to + 6 + text.length * LETTER < WIDTH;
+  return (
+    <text class="soft" x={behind ? to + 6 : from - 6} y={y} text-anchor={behind ? 'start' : 'end'}>
+      {text}
+    </text>
   );
 }
 

@@ -8,13 +8,24 @@ import { DENSITY, FOAM } from '../shared/amounts.ts';
 import { sandCement, waterCement } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 
+/** What the published relations are called. */
+const NAMES: Readonly<Record<string, string>> = {
+  'caltrans-classes': 'California DOT class minima',
+  'aci-229r-classes': 'ACI 229R class minima',
+  'c869-test-batch': 'ASTM C869 test batch, minimum',
+  'is-2185-4-blocks': 'IS 2185-4 block grades, minima',
+  'bca-table': 'British Cement Association table',
+  'aci-523-1r-neat-cement': 'ACI 523.1R, neat cement',
+  'kado-2018': 'Kado et al. 2018, sanded',
+};
+
 /** Density does not depend on how much is made. */
 const ANY_VOLUME = 1;
 const MPA = { metric: 'MPa', us: 'psi' } as const;
 
 export default worksheet({
   id: 'target-density',
-  question: 'How dense should it be, and what may it carry?',
+  question: 'How dense should it be?',
   fields: {
     by: choice({
       label: 'Choose by',
@@ -34,7 +45,7 @@ export default worksheet({
     }),
     density: number('density', {
       label: 'Wet density',
-      help: 'What a litre weighs when it goes into the form.',
+      help: 'Weight for its volume as it goes into the form: what the bucket on the scale tells.',
       example: '600 kg/m3',
       min: '200 kg/m3',
       max: '2000 kg/m3',
@@ -87,7 +98,7 @@ export default worksheet({
       of: (r) => (r.band.known ? (r.band.high ?? undefined) : undefined),
       units: MPA,
       significant: 2,
-      note: 'A band from published figures, never a promise: your mix is none of theirs.',
+      note: 'A band from published figures, class minima among them; never a promise for your mix.',
     },
   },
   judge: (r, { by, use }, say) => {
@@ -146,7 +157,7 @@ export default worksheet({
       columns: ['Relation', 'States', 'From', 'To', 'How sure'],
       rows: ({ band }, _, say) =>
         band.relations.map((relation) => [
-          relation.where,
+          `${NAMES[relation.key] ?? relation.key}, ${relation.where}`,
           relation.against === 'wet' ? 'wet density' : 'oven-dry density',
           say(relation.low, 'stress', { units: MPA, significant: 2 }),
           relation.high === null
