@@ -1,0 +1,94 @@
+import { useState } from 'preact/hooks';
+import { useEntries, useKept } from '../../islands/hooks.ts';
+
+export interface Checklist {
+  readonly sheets: readonly {
+    readonly question: string;
+    /** Bench keys that say that this worksheet was used. */
+    readonly keys: readonly string[];
+    readonly cautions: readonly string[];
+  }[];
+  readonly cautions: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly steps: readonly string[];
+    readonly first: string;
+  }[];
+}
+
+/** What no batch is without. */
+const EVERY_BATCH = ['cement-dust', 'caustic-slurry', 'drill-mixer', 'alkaline-washout'];
+const MOST_NAMED = 3;
+
+/** A check list for today: the cautions of every batch, and of the worksheets this reader has used. */
+export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
+  const { sheets, cautions } = given as Checklist;
+  const entries = useEntries();
+  const kept = useKept();
+  const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set());
+  const askedBy = new Set(Object.values(kept).map(({ from }) => from));
+  const isUsed = (key: string) => entries[key]?.t !== undefined || entries[key]?.rows !== undefined;
+  const used = sheets.filter(
+    ({ question, keys }) => askedBy.has(question) || keys.some((key) => isUsed(key)),
+  );
+  const because = (id: string) =>
+    used.filter((sheet) => sheet.cautions.includes(id)).map(({ question }) => question);
+  const listed = cautions.filter(({ id }) => EVERY_BATCH.includes(id) || because(id).length > 0);
+  const lines = listed.flatMap(({ id, steps }) => steps.map((_, i) => `${id}-${i}`));
+  const left = lines.filter((line) => !ticked.has(line)).length;
+  const tick = (line: string) =>
+    setTicked((before) => {
+      const after = new Set(before);
+      if (!after.delete(line)) after.add(line);
+      return after;
+    });
+  return (
+    <article class="bench-sheet check-list" aria-label="Before you mix">
+      <header>
+        <h3>Before you mix</h3>
+        <p>
+          {used.length === 0
+            ? 'You have used no worksheet yet: this is what no batch is without. Use some, and what they bring is added here.'
+            : `What no batch is without, and what ${used.length === 1 ? 'the worksheet' : `the ${used.length} worksheets`} you have used ${used.length === 1 ? 'brings' : 'bring'} with ${used.length === 1 ? 'it' : 'them'}.`}{' '}
+          Date ____________ Batch ____________
+        </p>
+      </header>
+      {listed.map(({ id, title, steps, first }) => (
+        <section key={id}>
+          <h4>{title}</h4>
+          <p class="because">{reason(because(id))}</p>
+          <ul>
+            {steps.map((step, i) => {
+              const line = `${id}-${i}`;
+              return (
+                <li key={line}>
+                  <label>
+                    <input type="checkbox" checked={ticked.has(line)} onChange={() => tick(line)} />
+                    <span>{step}</span>
+                  </label>
+                </li>
+              );
+            })}
+          </ul>
+          <p class="first">
+            <strong>If it happens.</strong> {first}
+          </p>
+        </section>
+      ))}
+      <p role="status">
+        {left === 0 ? 'Everything is ticked.' : `${left} of ${lines.length} still to tick.`}
+      </p>
+      <button type="button" class="main" onClick={() => window.print()}>
+        Print this list
+      </button>
+    </article>
+  );
+}
+
+/** Why a caution is on the list: the questions that brought it, or every batch. */
+function reason(questions: readonly string[]): string {
+  if (questions.length === 0) return 'Every batch.';
+  const named = questions.slice(0, MOST_NAMED).map((question) => `“${question}”`);
+  const more = questions.length - named.length;
+  return `Because of ${named.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
+}
