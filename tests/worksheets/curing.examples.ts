@@ -43,4 +43,18 @@ export const examples: readonly Example[] = [
     within: 1e-4,
     by: '2.5 h × (4/3)^(0.1 × 1.8/10)',
   },
+  {
+    sheet: 'temperature-age',
+    result: 'age',
+    expected: '0.7984 d',
+    within: 2e-3,
+    by: 'summed apart in steps of a minute over the same wave of days, from 14:00',
+  },
+  {
+    sheet: 'temperature-age',
+    result: 'reached',
+    expected: '10.170 d',
+    within: 2e-3,
+    by: 'the same sum, carried on until it is 7 days',
+  },
 ];

@@ -1,0 +1,198 @@
+import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
+import { equivalentAge, timeToReachAge } from '../../core/curing/equivalent-age.ts';
+import { type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
+import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse-saul.ts';
+import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { AgeCharts, ageAt } from '../shared/AgeCharts.tsx';
+import { DAYS, temperatureFields } from '../shared/curing-fields.ts';
+import {
+  AHEAD,
+  historyBlames,
+  historyNotes,
+  historyOf,
+  historyRefusals,
+  LAWS,
+  lawOf,
+} from '../shared/curing-history.ts';
+import { momentInWords } from '../shared/moments.ts';
+
+/** The part of a history before a moment, s. */
+function cutAt({ times, temperatures, gaps }: TemperatureHistory, end: number): TemperatureHistory {
+  const history = { times, temperatures, gaps };
+  const before = times.filter((time) => time < end);
+  return {
+    times: [...before, end],
+    temperatures: [...temperatures.slice(0, before.length), temperatureAt(history, end)],
+    gaps,
+  };
+}
+
+export default worksheet({
+  id: 'temperature-age',
+  question: 'How old is it, for its temperature?',
+  fields: {
+    ...temperatureFields,
+    elapsed: number('time', {
+      label: 'Time since casting, now',
+      example: '24 h',
+      min: '0.1 h',
+      max: '120 d',
+      units: { metric: 'h', us: 'h' },
+      bench: 'part.sinceCasting',
+    }),
+    wanted: number('time', {
+      label: 'Age you wait for, as at 20 °C (68 °F)',
+      example: '7 d',
+      min: '0.1 d',
+      max: '120 d',
+      units: DAYS,
+    }),
+    law: choice({ label: 'Law of ageing', options: LAWS, example: 'fhp', folded: true }),
+    energy: number('molarEnergy', {
+      label: 'Activation energy',
+      help: '40 to 45 kJ/mol for ordinary cement; from memory.',
+      example: '42.5 kJ/mol',
+      min: '0 kJ/mol',
+      max: '200 kJ/mol',
+      folded: true,
+      when: { law: ['arrhenius'] },
+    }),
+  },
+  work: (v) => {
+    const known = historyOf(v);
+    const { history } = known;
+    const by = (law: AgeLaw) => {
+      const curve = equivalentAge({ history, law });
+      const reached = timeToReachAge({ history, law, age: v.wanted });
+      return { curve, now: ageAt(curve, v.elapsed), reached };
+    };
+    const chosen = by(lawOf(v.law, v.energy));
+    const past = cutAt(history, v.elapsed);
+    const sofar = past.temperatures;
+    const all: Readonly<Record<keyof typeof LAWS, ReturnType<typeof by>>> = {
+      fhp: by(lawOf('fhp')),
+      arrhenius: by(lawOf('arrhenius', v.law === 'arrhenius' ? v.energy : ACTIVATION_ENERGY_ASTM)),
+      'model-code': by(lawOf('model-code')),
+    };
+    return {
+      known,
+      ...chosen,
+      all,
+      coldest: sofar.reduce((a, b) => Math.min(a, b)),
+      warmest: sofar.reduce((a, b) => Math.max(a, b)),
+      saul: nurseSaul({ history: past, datum: NURSE_SAUL_DATUM }),
+      saulAtZero: nurseSaul({ history: past, datum: ASTM_DATUM }),
+    };
+  },
+  results: {
+    age: {
+      label: 'Adjusted age now',
+      kind: 'time',
+      of: (r) => r.now,
+      units: DAYS,
+      note: 'as if it had stood at 20 °C (68 °F)',
+    },
+    reached: {
+      label: 'The wanted age is reached',
+      kind: 'time',
+      of: (r) => r.reached,
+      units: DAYS,
+      answer: true,
+      note: 'after casting, if the forecast holds',
+    },
+    saul: {
+      label: 'Nurse–Saul so far, in °C × days above −10 °C',
+      kind: 'count',
+      of: (r) => r.saul / DAY,
+    },
+    saulAtZero: {
+      label: 'The same above 0 °C',
+      kind: 'count',
+      of: (r) => r.saulAtZero / DAY,
+    },
+    coldest: { label: 'Coldest so far', kind: 'temperature', of: (r) => r.coldest },
+    warmest: { label: 'Warmest so far', kind: 'temperature', of: (r) => r.warmest },
+  },
+  judge: ({ known, now, reached, coldest }, v, say) => {
+    const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });
+    if (coldest <= ICE_POINT)
+      return {
+        verdict: 'stop',
+        say: 'It has been at or below freezing. Age counted through a frost is worth nothing if it froze young: see the page on frost.',
+      };
+    if (reached === undefined)
+      return {
+        verdict: 'stop',
+        say: `At these temperatures it does not reach ${days(v.wanted)} within ${AHEAD / DAY} days. Warm it.`,
+      };
+    if (now >= v.wanted)
+      return {
+        verdict: 'good',
+        say: `It is past ${days(v.wanted)} already: it counts as ${days(now)} old.`,
+      };
+    return {
+      verdict: 'look',
+      say: `It counts as ${days(now)} old. If the forecast holds it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached)}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when the nights turn out otherwise.`,
+    };
+  },
+  notes: ({ known, reached, curve }) => [
+    ...historyNotes(known, reached),
+    ...(curve.notes.some(({ code }) => code === 'outside-range')
+      ? [
+          'Some of these temperatures lie outside 0 to 80 °C (32 to 176 °F), where the laws are held to work.',
+        ]
+      : []),
+    'The lowest and highest of a day are joined by a smooth wave, coldest at five and warmest at three in the afternoon: a shape, not a forecast.',
+  ],
+  refusals: historyRefusals,
+  folded: 'The law of ageing',
+  blames: { ...historyBlames, age: 'wanted', activationEnergy: 'energy' },
+  keeps: { age: 'curing.age', coldest: 'curing.coldestSoFar', warmest: 'curing.warmestSoFar' },
+  working: [
+    {
+      tex: String.raw`t_e = \int e^{\frac{E}{R}\left(\frac{1}{293\,\mathrm K} - \frac1T\right)} dt,\qquad E = 33.5 + 1.47\,\max(0,\,20 - t)\ \mathrm{kJ/mol}`,
+      put: (v, { now }, say) =>
+        `${LAWS[v.law]}: ${say(v.elapsed, 'time', { units: { metric: 'h', us: 'h' } })} by the clock count as ${say(now, 'time', { units: { metric: 'h', us: 'h' } })}`,
+    },
+    {
+      tex: String.raw`M = \int \max(T - T_0,\ 0)\, dt`,
+      put: (_, { saul }) =>
+        `Nurse–Saul from −10 °C: ${(saul / HOUR).toFixed(0)} °C·h, which is ${(saul / DAY).toFixed(1)} °C·d`,
+    },
+  ],
+  figure: ({ values: v, result: { known, curve, now, reached }, say }) => (
+    <AgeCharts
+      history={known.history}
+      curve={curve}
+      until={Math.min(AHEAD, Math.max(v.elapsed, reached ?? known.until, 2 * DAY) * 1.12)}
+      now={{ time: v.elapsed, age: now }}
+      wanted={{ age: v.wanted, time: reached }}
+      say={say}
+    />
+  ),
+  tables: [
+    {
+      caption: 'The laws side by side',
+      columns: ['Law', 'Adjusted age now', 'Wanted age reached'],
+      rows: ({ all }, v, say) =>
+        Object.entries(all).map(([name, { now, reached }]) => [
+          name === 'arrhenius'
+            ? `One energy, ${say(v.law === 'arrhenius' ? v.energy : ACTIVATION_ENERGY_ASTM, 'molarEnergy')}`
+            : name === 'fhp'
+              ? 'Variable energy'
+              : 'Model code',
+          say(now, 'time', { units: DAYS }),
+          reached === undefined
+            ? `not in ${AHEAD / DAY} days`
+            : `${say(reached, 'time', { units: DAYS })}, ${momentInWords(v.castAt + reached)}`,
+        ]),
+    },
+  ],
+  cautions: ['frost-and-heat'],
+  defers: [
+    'The part’s own strength decides: a bar of the batch broken at its side outranks any age.',
+  ],
+  sources: ['fhp-1977', 'astm-c1074', 'fib-mc2010', 'nurse-saul', 'common-practice'],
+});

@@ -1,0 +1,102 @@
+import type { AgeCurve } from '../../core/curing/equivalent-age.ts';
+import { firstAfter, type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
+import { DAY } from '../../core/curing/units.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
+
+const TARGET = 'target' as const;
+/** Points drawn: enough for a wave a day over a month. */
+const POINTS = 240;
+
+interface Props {
+  readonly history: TemperatureHistory;
+  readonly curve: AgeCurve;
+  /** Where the drawing ends, s. */
+  readonly until: number;
+  /** Now, and the age reached by now, s. */
+  readonly now: { readonly time: number; readonly age: number };
+  readonly wanted: { readonly age: number; readonly time: number | undefined };
+  readonly say: Say;
+}
+
+/** The temperature of the part over time, and below it the age it adds up to. */
+export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
+  const unit = say.system === 'us' ? 'degF' : 'degC';
+  const symbol = say.system === 'us' ? '°F' : '°C';
+  const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
+  const times = Array.from({ length: POINTS + 1 }, (_, i) => (until * i) / POINTS);
+  const warmth: Point[] = times.map((t) => [t / DAY, inUnit(temperatureAt(history, t))]);
+  const ages: Point[] = times.map((t) => [t / DAY, ageAt(curve, t) / DAY]);
+  const values = warmth.map(([, y]) => y);
+  const low = Math.min(inUnit(273.15), ...values);
+  const high = Math.max(...values) + 2;
+  const days = (s: number) => (s / DAY).toFixed(1);
+  return (
+    <>
+      <Plot
+        words={`Temperature from casting on, between ${Math.min(...values).toFixed(0)} and ${Math.max(...values).toFixed(0)} ${symbol}.`}
+        caption="The temperature the age is counted from."
+        x={[0, until / DAY]}
+        y={[low, high]}
+        xLabel="days since casting"
+        yLabel={`temperature, ${symbol}`}
+      >
+        {(axes) => (
+          <>
+            <Curve axes={axes} points={warmth} />
+            <path
+              class="level"
+              d={`M${axes.x(now.time / DAY)} ${axes.y.range()[0]}V${axes.y.range()[1]}`}
+            />
+            <text class="soft" x={axes.x(now.time / DAY) + 5} y={(axes.y.range()[1] ?? 0) + 12}>
+              now
+            </text>
+          </>
+        )}
+      </Plot>
+      <Plot
+        words={`Adjusted age: ${days(now.age)} days after ${days(now.time)} days by the clock. ${wanted.time === undefined ? 'The wanted age is not reached.' : `The wanted ${days(wanted.age)} days are reached after ${days(wanted.time)}.`}`}
+        caption="Age, adjusted to 20 °C (68 °F). Dashed: the clock."
+        x={[0, until / DAY]}
+        y={[0, Math.max(until / DAY, (wanted.age / DAY) * 1.1, ...ages.map(([, y]) => y))]}
+        xLabel="days since casting"
+        yLabel="adjusted age, days"
+      >
+        {(axes) => (
+          <>
+            <Level axes={axes} y={wanted.age / DAY} label="wanted" />
+            <Curve
+              axes={axes}
+              points={[
+                [0, 0],
+                [until / DAY, until / DAY],
+              ]}
+              dashed
+            />
+            <Curve axes={axes} points={ages} />
+            <Dot axes={axes} at={[now.time / DAY, now.age / DAY]} label="now" />
+            {wanted.time !== undefined && wanted.time <= until && (
+              <Dot
+                axes={axes}
+                at={[wanted.time / DAY, wanted.age / DAY]}
+                label={`${days(wanted.time)} d`}
+                role={TARGET}
+              />
+            )}
+          </>
+        )}
+      </Plot>
+    </>
+  );
+}
+
+/** Age reached at a time, s: a straight line between the points of the curve. */
+export function ageAt({ times, ages }: AgeCurve, time: number): number {
+  const after = firstAfter(times, time);
+  if (after === 0) return 0;
+  if (after === times.length) return ages[ages.length - 1]!;
+  const [t0, t1] = [times[after - 1]!, times[after]!];
+  const [a0, a1] = [ages[after - 1]!, ages[after]!];
+  return a0 + ((time - t0) / (t1 - t0)) * (a1 - a0);
+}
