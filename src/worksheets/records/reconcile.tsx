@@ -1,0 +1,151 @@
+import { judgeBatch } from '../../core/records/verdict.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { ReconcileBars } from '../shared/ReconcileBars.tsx';
+import { reconcileJudgement } from '../shared/reconcile-words.ts';
+
+const weighed = (label: string, example: string, more: { help?: string; folded?: boolean } = {}) =>
+  number('mass', { label, example, plusMinus: '0.01 kg', min: '0 kg', max: '5000 kg', ...more });
+const measured = (
+  label: string,
+  example: string,
+  plusMinus: string,
+  more: { help?: string; folded?: boolean } = {},
+) =>
+  number('volume', { label, example, plusMinus, min: '0 L', max: '5 m3', units: LITRES, ...more });
+
+export default worksheet({
+  id: 'reconcile',
+  question: 'Did it come out as it went in?',
+  fields: {
+    cement: weighed('Cement', '13.57 kg'),
+    water: weighed('Mixing water', '5.43 kg', { help: 'Without the foam’s.' }),
+    sand: weighed('Sand', '0 kg', { folded: true }),
+    foamVolume: measured('Foam put in', '25.3 L', '0.5 L'),
+    foamDensity: number('density', {
+      label: 'Foam density',
+      example: '80 g/L',
+      plusMinus: '1 g/L',
+      min: '5 g/L',
+      max: '500 g/L',
+      units: FOAM,
+      takes: 'foam.density',
+      bench: 'mix.foamDensity',
+    }),
+    full: weighed('Bucket, full of blended mix', '13.44 kg'),
+    tare: number('mass', {
+      label: 'Bucket, empty',
+      example: '0.85 kg',
+      plusMinus: '0.01 kg',
+      min: '0 kg',
+      max: '200 kg',
+      bench: 'bucket.tare',
+    }),
+    vessel: number('volume', {
+      label: 'Bucket’s volume to the brim',
+      example: '20 L',
+      plusMinus: '0.2 L',
+      min: '0.1 L',
+      max: '1000 L',
+      units: LITRES,
+      bench: 'bucket.volume',
+    }),
+    placed: number('volume', {
+      label: 'Filled in the forms',
+      help: 'With what is left over it closes the balance of mass.',
+      example: '32.4 L',
+      plusMinus: '0.3 L',
+      min: '0 L',
+      max: '5 m3',
+      units: LITRES,
+      optional: true,
+      folded: true,
+    }),
+    leftOver: number('mass', {
+      label: 'Left over or spilled',
+      example: '0.6 kg',
+      plusMinus: '0.05 kg',
+      min: '0 kg',
+      max: '5000 kg',
+      optional: true,
+      folded: true,
+    }),
+    foamAdded: measured('Foam added while correcting', '0 L', '0.5 L', { folded: true }),
+    baseAdded: weighed('Base mix added while correcting', '0 kg', { folded: true }),
+  },
+  folded: 'Corrections, sand, and where it went',
+  work: (v, pm) => {
+    const u = { ...pm };
+    // What was not added has no doubt about it.
+    for (const none of ['sand', 'foamAdded', 'baseAdded'] as const) if (v[none] === 0) u[none] = 0;
+    return judgeBatch(v, u);
+  },
+  results: {
+    survival: {
+      label: 'Foam that survived',
+      kind: 'ratio',
+      of: (r) => r.survival,
+      units: PERCENT,
+      sure: true,
+      note: 'share of its gas still in the mix when weighed',
+    },
+    air: { label: 'Gas in the mix', kind: 'ratio', of: (r) => r.air, units: PERCENT, sure: true },
+    ratio: {
+      label: 'w/c with the foam’s water',
+      kind: 'count',
+      of: (r) => r.waterCement,
+      sure: true,
+    },
+    wetDensity: {
+      label: 'Wet density',
+      kind: 'density',
+      of: (r) => r.wetDensity,
+      units: DENSITY,
+      sure: true,
+    },
+    planned: {
+      label: 'had every bubble lived',
+      kind: 'density',
+      of: (r) => r.planned,
+      units: DENSITY,
+    },
+    yield: { label: 'Yield', kind: 'volume', of: (r) => r.yield, units: LITRES, sure: true },
+    massIn: { label: 'Went in', kind: 'mass', of: (r) => r.massIn },
+    missing: {
+      label: 'Went in, not found',
+      kind: 'mass',
+      of: (r) => r.missing,
+      significant: 2,
+      sure: true,
+    },
+  },
+  judge: (r, _, say) => reconcileJudgement(r, say),
+  notes: (r) =>
+    r.missing === undefined
+      ? ['Measure what filled the forms and what was left over, and the mass is checked too.']
+      : [],
+  refusals: {
+    'no-gas': () => 'The foam is as heavy as water: it holds no gas. Check its weighing.',
+  },
+  working: [
+    {
+      tex: String.raw`V = \frac{M}{\rho}, \qquad M = C + W + S + \rho_f F`,
+      put: (_, r, say) =>
+        `V = ${say(r.massIn, 'mass', { decimals: 2 })} ÷ ${say(r.wetDensity, 'density', { units: DENSITY })} = ${say(r.yield, 'volume', { units: LITRES })}`,
+    },
+    {
+      tex: String.raw`V_0 = \frac{C}{\rho_c} + \frac{W}{\rho_w} + \frac{S}{\rho_s} + \frac{\rho_f F}{\rho_w}`,
+      put: (_, r, say) => `V₀ = ${say(r.airless, 'volume', { units: LITRES })}, all but the gas`,
+    },
+    {
+      tex: String.raw`\text{survival} = \frac{V - V_0}{F\,(1 - \rho_f/\rho_w)}`,
+      put: (_, r, say) =>
+        `survival = ${say(r.gasFound, 'volume', { units: LITRES })} ÷ ${say(r.gasIn, 'volume', { units: LITRES })} = ${say(r.survival, 'ratio', { units: PERCENT })}`,
+    },
+  ],
+  figure: ({ result, say }) => <ReconcileBars found={result} say={say} />,
+  cautions: ['caustic-slurry'],
+  defers: ['Your scale and your bucket: the ± of each reading is theirs.'],
+  sources: ['astm-c138', 'navedtra-14071', 'jcgm-100', 'common-practice'],
+});

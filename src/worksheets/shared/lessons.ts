@@ -1,0 +1,116 @@
+import { $learned, type LearnedSummary } from '../../bench/learned.ts';
+import { readingChoice, readingValue } from '../../bench/records/csv.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
+import { DAY } from '../../core/curing/units.ts';
+import { DomainError } from '../../core/domain-error.ts';
+import { strengthBand } from '../../core/finished/strength-band.ts';
+import { foamDrift } from '../../core/records/foam-drift.ts';
+import { type Learned, learn } from '../../core/records/learn.ts';
+import { type Lesson, PRIORS } from '../../core/records/priors.ts';
+import { ageWhenStripped, driedDensity, reckon, weighedDensity } from './record-numbers.ts';
+
+/** Ages at which a crushing strength is held against the published 28-day band. Common practice, no source. */
+const ABOUT_28_DAYS = { from: 21 * DAY, to: 60 * DAY } as const;
+
+/** What one batch says of each quantity, SI; left out what it does not say. */
+export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
+  const found: Partial<Record<Lesson, number>> = {};
+  const put = (lesson: Lesson, x: number | undefined) => {
+    if (x !== undefined && Number.isFinite(x)) found[lesson] = x;
+  };
+  const at = (name: Parameters<typeof readingValue>[1]) => readingValue(record, name);
+  const reckoned = reckon(record);
+  if (reckoned.ok) {
+    const { finding, survival } = reckoned.verdict;
+    // Readings that contradict each other teach nothing about foam.
+    const sound = !['heavier-than-airless', 'more-air-than-foam', 'cannot-tell'].includes(finding);
+    if (sound) put('survival', survival);
+  }
+  const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];
+  if (first && later && time) put('drift', foamDrift({ first, later, time }));
+  const [depth, sunk] = [at('depth'), at('sunk')];
+  if (depth && sunk !== undefined) put('settling', sunk / depth);
+  if (readingChoice(record, 'stripped') === 'clean') put('stripAge', ageWhenStripped(record));
+  const [wet, planned] = [weighedDensity(record), at('planned')];
+  if (wet && planned) put('landing', wet / planned - 1);
+  put('strength', strengthRatio(record, wet));
+  return found;
+}
+
+/** Crushing strength over the middle of the published band for its density. */
+function strengthRatio(record: BatchRecord, wet: number | undefined): number | undefined {
+  const [crush, age] = [readingValue(record, 'crush'), readingValue(record, 'crushAge')];
+  const dry = driedDensity(record);
+  if (!crush || !age || !wet || !dry) return undefined;
+  if (age < ABOUT_28_DAYS.from || age > ABOUT_28_DAYS.to) return undefined;
+  try {
+    const band = strengthBand({ wetDensity: wet, ovenDryDensity: dry.density });
+    if (!band.known || band.high === null || band.low <= 0) return undefined;
+    return crush / Math.sqrt(band.low * band.high);
+  } catch (error) {
+    if (error instanceof DomainError) return undefined;
+    throw error;
+  }
+}
+
+export interface LessonLearned {
+  readonly lesson: Lesson;
+  readonly learned: Learned;
+  /** The batches it comes from, oldest first, with what each said. */
+  readonly from: readonly { readonly record: BatchRecord; readonly value: number }[];
+}
+
+/** What all batches say together. The invented ones count only while there are no others. */
+export function learnFrom(records: readonly BatchRecord[]): {
+  readonly invented: boolean;
+  readonly lessons: readonly LessonLearned[];
+} {
+  const own = records.filter(({ invented }) => !invented);
+  const invented = own.length === 0 && records.length > 0;
+  const used = (invented ? records : own).toSorted((a, b) => (a.date < b.date ? -1 : 1));
+  const seen = used.map((record) => ({ record, said: observe(record) }));
+  const lessons = (Object.keys(PRIORS) as Lesson[]).map((lesson): LessonLearned => {
+    const from = seen.flatMap(({ record, said }) =>
+      said[lesson] === undefined ? [] : [{ record, value: said[lesson] }],
+    );
+    const positive = 'log' in PRIORS[lesson];
+    const usable = from.filter(({ value }) => !positive || value > 0);
+    const learned = learn({ values: usable.map(({ value }) => value), prior: PRIORS[lesson] });
+    return { lesson, learned, from: usable };
+  });
+  return { invented, lessons };
+}
+
+/** The keys under which fields ask for what was learned. */
+const KEYS: Readonly<Record<Lesson, string>> = {
+  survival: 'foam.survival',
+  drift: 'foam.drift',
+  settling: 'form.settling',
+  stripAge: 'strip.age',
+  strength: 'strength.ratio',
+  landing: 'batch.landing',
+};
+
+/** What other pages may offer. */
+export function summaryOf(found: ReturnType<typeof learnFrom>): LearnedSummary {
+  const values = Object.fromEntries(
+    found.lessons
+      .filter(({ learned }) => learned.count > 0)
+      .map(({ lesson, learned: { estimate, plusMinus, count } }) => [
+        KEYS[lesson],
+        { v: estimate, pm: plusMinus, n: count },
+      ]),
+  );
+  const survival = values['foam.survival'];
+  // Some worksheets ask for what is lost.
+  if (survival) values['foam.gasLost'] = { ...survival, v: 1 - survival.v };
+  return { invented: found.invented, values };
+}
+
+/** Learns from all batches anew and lets the other pages know. */
+export function refreshLearned(records: readonly BatchRecord[]): ReturnType<typeof learnFrom> {
+  const found = learnFrom(records);
+  const next = summaryOf(found);
+  if (JSON.stringify($learned.get()) !== JSON.stringify(next)) $learned.set(next);
+  return found;
+}

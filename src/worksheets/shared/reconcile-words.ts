@@ -1,0 +1,91 @@
+import { READINGS } from '../../bench/records/readings.ts';
+import type { Kind } from '../../core/quantity/kinds.ts';
+import type { BatchWeighed } from '../../core/records/reconcile.ts';
+import type { Verdict } from '../../core/records/verdict.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+import { FOAM, LITRES, PERCENT } from './amounts.ts';
+
+const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
+  cement: 'mass',
+  water: 'mass',
+  sand: 'mass',
+  foamVolume: 'volume',
+  foamDensity: 'density',
+  foamAdded: 'volume',
+  baseAdded: 'mass',
+  tare: 'mass',
+  full: 'mass',
+  vessel: 'volume',
+  placed: 'volume',
+  leftOver: 'mass',
+};
+
+/** Beyond this many of its own ± a reading cannot be saved by a slip of the scale: something else is wrong. */
+const HARDLY = 10;
+
+/** “the bucket, full of blended mix, would have to be 0.31 kg more”. */
+function suspectWords({ suspects }: Verdict, say: Say): string {
+  const [first, second] = suspects;
+  if (!first) return 'Weigh everything once more.';
+  const kind = KIND_OF[first.reading];
+  const units = {
+    ...(kind === 'volume' && { units: LITRES }),
+    ...(kind === 'density' && { units: FOAM }),
+  };
+  const name = READINGS[first.reading].label.toLowerCase();
+  const amount = say(Math.abs(first.by), kind, { significant: 2, ...units });
+  const next =
+    second && second.doubts < 2 * first.doubts
+      ? ` After it: ${READINGS[second.reading].label.toLowerCase()}.`
+      : '';
+  const far =
+    first.doubts > HARDLY
+      ? ' That is far beyond its ±: look for a slip of the pen, a wrong unit or another bucket.'
+      : '';
+  return `Look first at “${name}”: ${amount} ${first.by > 0 ? 'more' : 'less'} would explain it.${far}${next}`;
+}
+
+/** What the readings of a batch say together, in one or two sentences. */
+export function reconcileJudgement(verdict: Verdict, say: Say): Judgement {
+  const share = say(verdict.survival, 'ratio', { units: PERCENT, significant: 2 });
+  const { finding, missing = 0, massIn } = verdict;
+  const kilograms = say(Math.abs(missing), 'mass', { significant: 2 });
+  switch (finding) {
+    case 'heavier-than-airless':
+      return {
+        verdict: 'stop',
+        say: `The bucket is heavier than the same parts would be without a single bubble, so one reading is wrong. ${suspectWords(verdict, say)}`,
+      };
+    case 'more-air-than-foam':
+      return {
+        verdict: 'stop',
+        say: `The mix holds more gas than the foam brought (${share}), so one reading is wrong, or air was stirred in with the base mix. ${suspectWords(verdict, say)}`,
+      };
+    case 'gained-mass':
+      return {
+        verdict: 'stop',
+        say: `${kilograms} more came out than went in, so one reading is wrong. ${suspectWords(verdict, say)}`,
+      };
+    case 'lost-mass':
+      return {
+        verdict: 'look',
+        say: `${kilograms} of ${say(massIn, 'mass')} is missing: spilled, left in the mixer, or mis-tared. ${share} of the foam’s gas survived, if the bucket was right.`,
+      };
+    case 'cannot-tell':
+      return {
+        verdict: 'look',
+        say: `These readings are too coarse to say how much foam survived. Know the volumes of bucket and foam better, or weigh a larger share of the batch.`,
+      };
+    case 'consistent':
+      return verdict.survival < 0.75
+        ? {
+            verdict: 'look',
+            say: `The readings agree, and only ${share} of the foam’s gas survived. Base mix too stiff or thirsty, foam too thin or too old, or too much stirring: change one of them.`,
+          }
+        : {
+            verdict: 'good',
+            say: `The readings agree: ${share} of the foam’s gas was in the mix when it was weighed. Reckon the next batch’s foam with that.`,
+          };
+  }
+}

@@ -1,0 +1,110 @@
+import { readingChoice, readingValue } from '../../bench/records/csv.ts';
+import { READING_NAMES, type ReadingName } from '../../bench/records/readings.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
+import { equivalentAge } from '../../core/curing/equivalent-age.ts';
+import { steadyHistory, temperatureAt, temperatureHistory } from '../../core/curing/history.ts';
+import { DomainError } from '../../core/domain-error.ts';
+import { parseQuantity } from '../../core/quantity/parse.ts';
+import type { BatchWeighed } from '../../core/records/reconcile.ts';
+import { type Doubts, judgeBatch, type Verdict } from '../../core/records/verdict.ts';
+import { RECORD_FIELDS } from './record-fields.ts';
+
+const NEEDED = [
+  'cement',
+  'water',
+  'foamVolume',
+  'foamDensity',
+  'tare',
+  'full',
+  'vessel',
+] as const satisfies readonly ReadingName[];
+const WEIGHED = [...NEEDED, 'sand', 'foamAdded', 'baseAdded', 'placed', 'leftOver'] as const;
+
+/** The ± of a reading, SI: as typed, else its instrument's. */
+function plusMinus(record: BatchRecord, name: ReadingName): number {
+  const field = RECORD_FIELDS[name];
+  if (field.type !== 'number' || !('plusMinus' in field) || !field.plusMinus) return 0;
+  const entry = record.readings[name];
+  const typed =
+    entry?.p === undefined ? undefined : parseQuantity(entry.p, field.kind, entry.pu ?? entry.u);
+  const read = typed?.ok ? typed : parseQuantity(field.plusMinus, field.kind);
+  return read.ok ? Math.max(0, read.value) : 0;
+}
+
+export type Reckoned =
+  | { readonly ok: true; readonly verdict: Verdict }
+  /** What is still to be written down, or the reading that cannot be. */
+  | {
+      readonly ok: false;
+      readonly missing: readonly ReadingName[];
+      readonly refused?: DomainError;
+    };
+
+/** What went into a saved batch against what came out, when enough of it is written down. */
+export function reckon(record: BatchRecord): Reckoned {
+  const missing = NEEDED.filter((name) => readingValue(record, name) === undefined);
+  if (missing.length > 0) return { ok: false, missing };
+  const value = (name: ReadingName) => readingValue(record, name);
+  const batch = {
+    ...Object.fromEntries(NEEDED.map((name) => [name, value(name)])),
+    sand: value('sand') ?? 0,
+    foamAdded: value('foamAdded') ?? 0,
+    baseAdded: value('baseAdded') ?? 0,
+    placed: value('placed'),
+    leftOver: value('leftOver'),
+  } as unknown as BatchWeighed;
+  const u: Doubts = Object.fromEntries(
+    WEIGHED.filter((name) => value(name) !== undefined).map((name) => [
+      name,
+      plusMinus(record, name),
+    ]),
+  );
+  try {
+    return { ok: true, verdict: judgeBatch(batch, u) };
+  } catch (error) {
+    if (error instanceof DomainError) return { ok: false, missing: [], refused: error };
+    throw error;
+  }
+}
+
+/** Age of a batch when stripped, s at 20 °C by its log or mean temperature; undefined without either. */
+export function ageWhenStripped(record: BatchRecord): number | undefined {
+  const age = readingValue(record, 'stripAge');
+  if (age === undefined || age <= 0) return undefined;
+  const temperature = readingValue(record, 'cureTemperature');
+  const { log } = record;
+  try {
+    if (log) {
+      const whole = temperatureHistory({ times: log.seconds, temperatures: log.kelvin });
+      const times = [0, ...log.seconds.filter((s) => s > 0 && s < age), age];
+      const temperatures = times.map((time) => temperatureAt(whole, time));
+      const history = temperatureHistory({ times, temperatures });
+      return equivalentAge({ history, law: { law: 'fhp' } }).age;
+    }
+    if (temperature === undefined) return undefined;
+    const history = steadyHistory({ temperature, duration: age });
+    return equivalentAge({ history, law: { law: 'fhp' } }).age;
+  } catch (error) {
+    if (error instanceof DomainError) return undefined;
+    throw error;
+  }
+}
+
+/** Wet density as weighed, kg/m³, when bucket, tare and volume are written down. */
+export function weighedDensity(record: BatchRecord): number | undefined {
+  const [tare, full, vessel] = (['tare', 'full', 'vessel'] as const).map((name) =>
+    readingValue(record, name),
+  );
+  if (tare === undefined || full === undefined || !vessel || full <= tare) return undefined;
+  return (full - tare) / vessel;
+}
+
+/** Density of the dried piece, kg/m³, and how it was dried. */
+export function driedDensity(record: BatchRecord) {
+  const [mass, volume] = [readingValue(record, 'dryMass'), readingValue(record, 'dryVolume')];
+  if (!mass || !volume) return undefined;
+  return { density: mass / volume, dried: readingChoice(record, 'dried') ?? 'air' };
+}
+
+export const filledIn = (record: BatchRecord): number =>
+  READING_NAMES.filter((name) => (record.readings[name]?.t ?? '') !== '').length;
