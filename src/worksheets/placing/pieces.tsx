@@ -115,6 +115,7 @@ export default worksheet({
     net: { label: 'In the forms', kind: 'volume', of: (r) => r.net },
     settling: { label: 'For settling', kind: 'volume', of: (r) => r.settling, significant: 2 },
     waste: { label: 'For waste', kind: 'volume', of: (r) => r.waste, significant: 2 },
+    count: { label: 'Pieces', kind: 'count', of: (r) => r.count, whole: true },
   },
   judge: (r, { settling, waste }, say) =>
     settling + waste < 0.03
@@ -126,7 +127,7 @@ export default worksheet({
           verdict: 'good',
           say: `Make ${say(r.total, 'volume')} to fill ${say(r.net, 'volume')} of form.`,
         },
-  keeps: { total: 'batch.volume', net: 'batch.net' },
+  keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count' },
   working: [
     {
       tex: String.raw`V = \sum n\,V_{\text{piece}}\,(1+s)(1+x)`,

@@ -1,0 +1,161 @@
+import { dayClock, type Remedy } from '../../core/placing/clock.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { ClockChart } from '../shared/ClockChart.tsx';
+
+const MINUTES = { metric: 'min', us: 'min' } as const;
+const minutes = (label: string, example: string, more: object = {}) =>
+  number('time', { label, example, min: '0 min', max: '1 d', units: MINUTES, ...more });
+const REMEDIES: Readonly<Record<Remedy, string>> = {
+  'foam-for-each-load': 'make the foam for each load as it is wanted',
+  'a-second-pair-of-hands': 'have a second person make the next base mix',
+  'a-larger-mixer': 'take half as many, larger loads',
+  'quicker-steps': 'practise until each step takes half as long',
+};
+
+export default worksheet({
+  id: 'clock',
+  question: 'Can I place it all in time?',
+  fields: {
+    volume: number('volume', {
+      label: 'Foamed mix to make',
+      example: '105.12 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '100 m3',
+      takes: 'batch.volume',
+    }),
+    load: number('volume', {
+      label: 'Largest load the mixer takes',
+      example: '40 L',
+      min: '1 L',
+      max: '10 m3',
+      bench: 'mix.largestLoad',
+    }),
+    latest: minutes('The foam lasts', '24.5 min', {
+      help: 'From the lance until it must be in the mix.',
+      aboveMin: true,
+      takes: 'foam.timeInHand',
+    }),
+    foamMade: choice({
+      label: 'The foam is made',
+      options: { each: 'For each load', once: 'All of it, before the first' },
+      example: 'each',
+    }),
+    hands: choice({
+      label: 'Hands',
+      options: { one: 'Alone', two: 'Two people' },
+      example: 'one',
+    }),
+    foam: minutes('Making the foam of a load', '3 min'),
+    place: minutes('Placing a load', '5 min'),
+    mixLasts: minutes('A blended load may wait', '15 min', {
+      help: 'Until it is in the form. Common practice, no source: your jar test knows better.',
+      aboveMin: true,
+    }),
+    base: minutes('Mixing the base mix of a load', '6 min', { folded: true }),
+    blend: minutes('Blending', '2 min', { folded: true }),
+    weigh: minutes('Weighing and one correction', '4 min', { folded: true }),
+    joint: minutes('One load may wait for the next', '30 min', {
+      help: 'In a form that takes several: after that the joint may show. Common practice, no source.',
+      aboveMin: true,
+      folded: true,
+    }),
+  },
+  work: (v) => {
+    const loads = Math.max(1, Math.ceil((v.volume / v.load) * (1 - 1e-9)));
+    const clock = dayClock({
+      loads,
+      base: v.base,
+      foam: v.foam,
+      blend: v.blend,
+      weigh: v.weigh,
+      place: v.place,
+      foamMade: v.foamMade,
+      hands: v.hands === 'two' ? 2 : 1,
+      foamLasts: v.latest,
+      mixLasts: v.mixLasts,
+      joint: v.joint,
+    });
+    const oldest = Math.max(...clock.loads.map(({ foamAge }) => foamAge));
+    return { loads, clock, oldest, spare: v.latest - oldest };
+  },
+  results: {
+    total: {
+      label: 'From the first water to the last form',
+      kind: 'time',
+      of: (r) => r.clock.total,
+      units: MINUTES,
+    },
+    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, whole: true },
+    oldest: {
+      label: 'The oldest foam, when blended in',
+      kind: 'time',
+      of: (r) => r.oldest,
+      units: MINUTES,
+    },
+    spare: {
+      label: 'Minutes to spare for it',
+      kind: 'time',
+      of: (r) => (r.spare > 0 ? r.spare : undefined),
+      units: MINUTES,
+    },
+  },
+  judge: ({ clock }, v, say) => {
+    const time = (s: number) => say(s, 'time', { units: MINUTES, significant: 2 });
+    const [first] = clock.obstacles;
+    if (!first)
+      return {
+        verdict: 'good',
+        say: `It fits, with every step at the minutes given. Set out foam, bucket, scale and strike-off bar before the first bag is opened.`,
+      };
+    const what = {
+      'foam-too-old': `In load ${first.load} the foam would be ${'age' in first ? time(first.age) : ''} old when it is in, and it lasts ${time(v.latest)}.`,
+      'mix-waits': `A blended load would wait ${'wait' in first ? time(first.wait) : ''} until it is placed; ${time(v.mixLasts)} is what you allow.`,
+      'cold-joint': `Load ${first.load} would come ${'wait' in first ? time(first.wait) : ''} after the one before it, more than the ${time(v.joint)} you allow.`,
+    }[first.code];
+    const change =
+      clock.remedies.length > 0
+        ? `Any one of these would do: ${clock.remedies.map((remedy) => REMEDIES[remedy]).join('; ')}.`
+        : 'No single change mends it: cast fewer pieces in a day, or change two things at once.';
+    return { verdict: 'stop', say: `The plan cannot work. ${what} ${change}` };
+  },
+  notes: () => [
+    'Larger loads take longer to mix and to place: enter the minutes you have seen, not those of a small trial.',
+  ],
+  blames: { foamLasts: 'latest', loads: 'load' },
+  working: [
+    {
+      tex: String.raw`t_{\text{foam}} = t_{\text{lance}} + t_{\text{blend}} \le t_{\text{lasts}}`,
+      put: (v, { oldest }, say) =>
+        `oldest foam ${say(oldest, 'time', { units: MINUTES })}, against ${say(v.latest, 'time', { units: MINUTES })}`,
+    },
+  ],
+  figure: ({ result: { clock }, say }) => (
+    <ClockChart loads={clock.loads} total={clock.total} say={say} />
+  ),
+  tables: [
+    {
+      caption: 'Load by load, from the start',
+      columns: ['Load', 'Start', 'Foam ready', 'Blended', 'Placed', 'Foam’s age then'],
+      rows: ({ clock }, _, say) => {
+        const at = (s: number) => say(s, 'time', { units: MINUTES, decimals: 0 });
+        return clock.loads
+          .slice(0, 20)
+          .map((load) => [
+            `${load.load}`,
+            at(load.start),
+            at(load.foamReady),
+            at(load.blended),
+            at(load.placed),
+            say(load.foamAge, 'time', { units: MINUTES, significant: 2 }),
+          ]);
+      },
+    },
+  ],
+  cautions: ['caustic-slurry', 'drill-mixer'],
+  defers: [
+    'How long a mix may wait is for the sheet of its concentrate, and for your own jar test.',
+  ],
+  sources: ['common-practice', 'food-foam-drainage'],
+});

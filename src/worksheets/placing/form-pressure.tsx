@@ -1,0 +1,183 @@
+import { longestSpan, panelBending } from '../../core/placing/panel.ts';
+import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
+import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY } from '../shared/amounts.ts';
+import { FormSection } from '../shared/FormSection.tsx';
+import { BENDS, MODULUS, pressureFields, SHORT, SPANS } from './pressure-fields.ts';
+
+const KPA = { metric: 'kPa', us: 'psf' } as const;
+const NEWTON = { metric: 'N', us: 'lbf' } as const;
+const MPA = { metric: 'MPa', us: 'psi' } as const;
+
+export default worksheet({
+  id: 'form-pressure',
+  question: 'Does the form hold, and does it stay straight?',
+  fields: pressureFields,
+  work: (v) => {
+    const { density, depth, spacing, lower, upper } = v;
+    const push = sidePush({ density, depth, width: v.width });
+    const panel = {
+      spans: SPANS[v.spans],
+      thickness: v.thickness,
+      modulus: v.material === 'own' ? v.modulus : MODULUS[v.material],
+      // The strip at the bottom, as if the whole panel bore that pressure.
+      pressure: push.pressure,
+    } as const;
+    const limits = { share: BENDS[v.limit], stress: v.stress };
+    return {
+      push,
+      limits,
+      bent: panelBending({ ...panel, span: v.span }),
+      longest: longestSpan({ ...panel, ...limits }),
+      ties: tieLoads({ density, depth, spacing, lower, upper }),
+      float:
+        v.core === 'floats'
+          ? floatUp({ density, displaced: v.displaced, mass: v.coreMass })
+          : undefined,
+      face:
+        v.core === 'leans'
+          ? leaningFace({ density, top: 0, height: depth, lean: v.lean, width: v.faceWidth })
+          : undefined,
+    };
+  },
+  results: {
+    pressure: {
+      label: 'Pressure at the bottom',
+      kind: 'pressure',
+      of: (r) => r.push.pressure,
+      units: KPA,
+    },
+    resultant: {
+      label: 'Push on the side',
+      kind: 'force',
+      of: (r) => r.push.resultant,
+      units: NEWTON,
+    },
+    above: {
+      label: 'acting above the bottom by',
+      kind: 'length',
+      of: (r) => r.push.above,
+      units: SHORT,
+    },
+    lift: {
+      label: 'Lift on the core',
+      kind: 'force',
+      of: (r) => (r.float !== undefined ? r.float : r.face?.lift),
+      units: NEWTON,
+      answer: true,
+    },
+    deflection: {
+      label: 'The panel bulges by',
+      kind: 'length',
+      of: (r) => r.bent.deflection,
+      units: SHORT,
+      significant: 2,
+      answer: true,
+    },
+    mayBend: {
+      label: 'it may by',
+      kind: 'length',
+      of: ({ limits, bent }) =>
+        bent.share > 0 ? (limits.share * bent.deflection) / bent.share : undefined,
+      units: SHORT,
+      significant: 2,
+    },
+    stress: {
+      label: 'Bending stress in it',
+      kind: 'stress',
+      of: (r) => r.bent.stress,
+      units: MPA,
+      significant: 2,
+    },
+    mayStress: {
+      label: 'it may have',
+      kind: 'stress',
+      of: (r) => r.limits.stress,
+      units: MPA,
+      significant: 2,
+    },
+    longest: {
+      label: 'Longest span for this panel',
+      kind: 'length',
+      of: (r) => r.longest.span,
+      units: SHORT,
+    },
+    lowerTie: {
+      label: 'Each lower clamp or tie carries',
+      kind: 'force',
+      of: (r) => r.ties.lower,
+      units: NEWTON,
+    },
+    upperTie: { label: 'each upper one', kind: 'force', of: (r) => r.ties.upper, units: NEWTON },
+  },
+  judge: ({ bent, limits, longest, float, face, ties }, _, say) => {
+    const span = say(longest.span, 'length', { units: SHORT, significant: 2 });
+    const force = (n: number) =>
+      `${say(n, 'force', { units: NEWTON, significant: 2 })}, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`;
+    if (bent.stress > limits.stress)
+      return {
+        verdict: 'stop',
+        say: `The panel is bent beyond its limit and may break. Support it every ${span}, or take a thicker one.`,
+      };
+    if (bent.share > limits.share)
+      return {
+        verdict: 'stop',
+        say: `The side bulges more than you allow. Support it every ${span}, or take a thicker panel.`,
+      };
+    if ((float ?? 0) > 0)
+      return {
+        verdict: 'look',
+        say: `The core floats: hold it down against ${force(float!)}, and twice that while you pour.`,
+      };
+    if ((face?.lift ?? 0) > 0)
+      return {
+        verdict: 'look',
+        say: `The leaning face is lifted: hold the form down against ${force(face!.lift)}, or the mix runs out under it.`,
+      };
+    if (ties.lower < 0 || ties.upper < 0)
+      return {
+        verdict: 'look',
+        say: 'One row of clamps is pulled in, not pushed out: the push does not pass between the two rows. Put one below a third of the depth and the other above it.',
+      };
+    return {
+      verdict: 'good',
+      say: `It holds and stays straight; this panel could span ${span}. Clamp it before the first bucket: what is liquid finds every gap.`,
+    };
+  },
+  notes: () => [
+    'Full liquid head: nothing is taken off for a mix that stiffens, and nothing is added for mix dropped from a height.',
+    'The panel is worked out for a strip at the bottom. Wet wood is less stiff than the figure used here (from memory).',
+  ],
+  refusals: {
+    'rows-in-order': () => 'The upper row must stand above the lower one.',
+  },
+  folded: 'The panel’s wood, its limits, and the clamps',
+  blames: { coreMass: 'coreMass', mass: 'coreMass', height: 'depth' },
+  working: [
+    {
+      tex: String.raw`p = \rho\,g\,h \qquad R = \tfrac12\,\rho\,g\,h^2\,b \quad\text{at}\quad \tfrac{h}{3}`,
+      put: (v, { push }, say) =>
+        `p = ${say(v.density, 'density', { units: DENSITY })} × g × ${say(v.depth, 'length', { units: SHORT })} = ${say(push.pressure, 'pressure', { units: KPA })}; R = ${say(push.resultant, 'force', { units: NEWTON })}`,
+    },
+    {
+      tex: String.raw`\delta = k_\delta\,\frac{p\,L^4}{E\,t^3/12} \qquad \sigma = k_m\,\frac{p\,L^2}{t^2/6}`,
+      put: (v, { bent, limits, longest }, say) =>
+        `δ = ${say(bent.deflection, 'length', { units: SHORT, significant: 2 })} over a span of ${say(v.span, 'length', { units: SHORT })}, limit span ÷ ${Math.round(1 / limits.share)}; the longest span is set by its ${longest.by}`,
+    },
+  ],
+  figure: ({ values, result: { push, bent }, say }) => (
+    <FormSection
+      depth={values.depth}
+      pressure={push.pressure}
+      span={values.span}
+      bulge={bent.deflection}
+      lower={values.lower}
+      upper={values.upper}
+      say={say}
+    />
+  ),
+  cautions: ['caustic-slurry', 'heavy-lift'],
+  defers: ['A form higher than a person, or over one, is for someone licensed to design it.'],
+  sources: ['hurd-aci-347', 'hydrostatics', 'beam-tables', 'plywood-modulus', 'form-limits'],
+});

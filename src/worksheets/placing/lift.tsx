@@ -1,0 +1,196 @@
+import { proportion } from '../../core/mix/proportion.ts';
+import { deepestLift, liftProfile, PRACTICE_LIFT } from '../../core/placing/lift.ts';
+import { headPressure } from '../../core/placing/pressure.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { sandCement, waterCement } from '../mix/recipe-fields.ts';
+import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { LiftColumn } from '../shared/LiftColumn.tsx';
+
+const METRES = { metric: 'm', us: 'ft' } as const;
+const KPA = { metric: 'kPa', us: 'psi' } as const;
+
+export default worksheet({
+  id: 'lift',
+  question: 'How high may one lift be?',
+  fields: {
+    depth: number('length', {
+      label: 'Height of the lift',
+      example: '0.06 m',
+      min: '0 m',
+      aboveMin: true,
+      max: '20 m',
+      units: METRES,
+      offers: [
+        { label: '0.3 m', text: '0.3 m' },
+        { label: '0.6 m', text: '0.6 m' },
+        { label: '1.2 m', text: '1.2 m' },
+      ],
+    }),
+    density: number('density', {
+      label: 'Wet density, as the bucket weighs it',
+      example: '600 kg/m3',
+      min: '100 kg/m3',
+      max: '2500 kg/m3',
+      units: DENSITY,
+      takes: 'mix.planned',
+    }),
+    gain: number('ratio', {
+      label: 'The bottom may be denser by',
+      example: '5 %',
+      min: '0 %',
+      aboveMin: true,
+      max: '100 %',
+      units: PERCENT,
+    }),
+    foamDensity: number('density', {
+      label: 'Foam density',
+      example: '80 g/L',
+      min: '5 g/L',
+      max: '500 g/L',
+      units: FOAM,
+      takes: 'foam.density',
+      bench: 'mix.foamDensity',
+      folded: true,
+    }),
+    waterCement: { ...waterCement, folded: true },
+    sandCement: { ...sandCement, folded: true },
+    atmosphere: number('pressure', {
+      label: 'Pressure of the air',
+      help: 'Less by a tenth for each 1000 m (3300 ft) above the sea, nearly.',
+      example: '101.3 kPa',
+      min: '40 kPa',
+      max: '120 kPa',
+      units: KPA,
+      folded: true,
+    }),
+  },
+  work: (v) => {
+    const mix = proportion({
+      volume: 1,
+      target: { wetDensity: v.density },
+      waterCement: v.waterCement,
+      sandCement: v.sandCement,
+      foamDensity: v.foamDensity,
+    });
+    const common = { density: v.density, gas: mix.airShare, atmosphere: v.atmosphere };
+    const profile = liftProfile({ ...common, depth: v.depth });
+    return {
+      gas: mix.airShare,
+      profile,
+      // Without gas there is nothing to press together, and no limit.
+      deepest: Math.min(1000, deepestLift({ ...common, gain: v.gain })),
+      plain: headPressure({ density: v.density, depth: v.depth }),
+    };
+  },
+  results: {
+    gain: {
+      label: 'The bottom is denser by',
+      kind: 'ratio',
+      of: (r) => r.profile.gain,
+      units: PERCENT,
+      significant: 2,
+    },
+    bottom: {
+      label: 'Density at the bottom',
+      kind: 'density',
+      of: (r) => r.profile.bottom,
+      units: DENSITY,
+      significant: 4,
+    },
+    deepest: {
+      label: 'Lift that reaches what you allow',
+      kind: 'length',
+      of: (r) => (r.deepest < 1000 ? r.deepest : undefined),
+      units: METRES,
+      note: 'By pressure on the bubbles alone. Practice stops far sooner.',
+    },
+    sinks: {
+      label: 'More mix to pour for it',
+      kind: 'ratio',
+      of: (r) => r.profile.sinks,
+      units: PERCENT,
+      significant: 2,
+    },
+    pressure: {
+      label: 'Pressure at the bottom',
+      kind: 'pressure',
+      of: (r) => r.profile.pressure,
+      units: KPA,
+    },
+    gas: { label: 'Gas in the mix, by volume', kind: 'ratio', of: (r) => r.gas, units: PERCENT },
+  },
+  judge: ({ profile }, { depth, gain }, say) => {
+    const { max } = PRACTICE_LIFT;
+    const usual = `${say(PRACTICE_LIFT.min, 'length', { units: METRES, significant: 2 })} to ${say(max, 'length', { units: METRES, significant: 2 })}`;
+    if (profile.gain > gain)
+      return {
+        verdict: 'stop',
+        say: `The bottom would be ${say(profile.gain, 'ratio', { units: PERCENT, significant: 2 })} denser before a single bubble has broken. Place it in lower lifts.`,
+      };
+    if (depth > max)
+      return {
+        verdict: 'stop',
+        say: `Pressure on the bubbles would allow it; practice does not. Lifts are ${usual}, since bubbles also break, drain and rise. Wait until one bears a footstep before the next.`,
+      };
+    if (depth > PRACTICE_LIFT.min)
+      return {
+        verdict: 'look',
+        say: `Within what is placed in one lift, ${usual}, but light mixes are the first to settle: place the lower half, wait, then the rest, unless you have seen yours stand.`,
+      };
+    return {
+      verdict: 'good',
+      say: 'Low enough for one lift. Leave it proud for the settling all the same.',
+    };
+  },
+  notes: () => [
+    'Only what pressure does to bubbles that stay whole. Foam that breaks, drains or rises settles a lift far more, and only a trial of your mix says by how much.',
+    'Lifts of 0.6 to 1.2 m (2 to 4 ft), the next one when it bears a footstep, are practice in geotechnical work, from memory.',
+  ],
+  refusals: {
+    'heavier-than-base-mix': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} is no foamed mix of this recipe: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
+    'lighter-than-foam': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam, ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
+    'paste-robs-foam': () =>
+      'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
+  },
+  folded: 'What the mix is made of, and the air',
+  blames: { wetDensity: 'density' },
+  working: [
+    {
+      tex: String.raw`\rho(p) = \frac{\rho_0}{1 - \varphi + \varphi\,p_0/p} \qquad \frac{dp}{dz} = \rho\,g`,
+      put: (_, { gas, profile }, say) =>
+        `φ = ${say(gas, 'ratio', { units: PERCENT })} gas; ${say(profile.pressure, 'pressure', { units: KPA })} at the bottom makes it ${say(profile.bottom, 'density', { units: DENSITY, significant: 4 })}`,
+    },
+    {
+      tex: String.raw`(1-\varphi)\left(\frac{p}{p_0} - 1\right) + \varphi \ln\frac{p}{p_0} = \frac{\rho_0\,g\,z}{p_0}`,
+      put: (v, { plain, profile }, say) =>
+        `right side ${(plain / v.atmosphere).toPrecision(3)}; a liquid that does not give would press ${say(plain, 'pressure', { units: KPA })}, this one ${say(profile.pressure, 'pressure', { units: KPA })}`,
+    },
+  ],
+  figure: ({ result, say }) => <LiftColumn profile={result.profile.profile} say={say} />,
+  tables: [
+    {
+      caption: 'Lift by lift',
+      columns: ['Height', 'At the bottom', 'Denser by'],
+      rows: ({ gas }, v, say) =>
+        [0.1, 0.3, 0.6, 1.2, 2.4].map((depth) => {
+          const { bottom, gain } = liftProfile({
+            density: v.density,
+            gas,
+            depth,
+            atmosphere: v.atmosphere,
+          });
+          return [
+            say(depth, 'length', { units: METRES, significant: 2 }),
+            say(bottom, 'density', { units: DENSITY, significant: 4 }),
+            say(gain, 'ratio', { units: PERCENT, significant: 2 }),
+          ];
+        }),
+    },
+  ],
+  cautions: ['caustic-slurry', 'not-load-bearing'],
+  defers: ['Where a specification gives a lift height, that holds.'],
+  sources: ['gas-in-paste', 'lift-height-practice'],
+});

@@ -1,0 +1,158 @@
+import { choice, lines, number, rows } from '../../islands/fields.ts';
+import { PERCENT } from '../shared/amounts.ts';
+
+export const SHORT = { metric: 'mm', us: 'in' } as const;
+const length = (label: string, example: string, when: readonly string[], more: object = {}) =>
+  number('length', {
+    label,
+    example,
+    min: '0 mm',
+    aboveMin: true,
+    max: '20 m',
+    units: SHORT,
+    when: { shape: when },
+    ...more,
+  });
+const orNothing = { aboveMin: false } as const;
+
+export const shapeFields = {
+  shape: choice({
+    label: 'Shape of the form',
+    options: {
+      slab: 'Slab',
+      block: 'Block',
+      cylinder: 'Cylinder',
+      ring: 'Ring',
+      'cone-frustum': 'Round, sloping sides',
+      'box-frustum': 'Box, sloping sides',
+      wedge: 'Wedge',
+      cap: 'Slice of a ball',
+      shell: 'Bowl or dome',
+      prism: 'Any outline, straight up',
+    },
+    example: 'slab',
+  }),
+  count: number('count', { label: 'How many', example: '12', min: '1', max: '10000', whole: true }),
+  length: length('Length', '450 mm', ['slab', 'block', 'box-frustum', 'wedge']),
+  width: length('Width', '300 mm', ['slab', 'block', 'box-frustum', 'wedge']),
+  thickness: length('Thickness', '60 mm', ['slab', 'wedge', 'shell'], {
+    help: 'Of a wedge, at its thick end.',
+  }),
+  thinEnd: length('Thickness at the thin end', '30 mm', ['wedge'], orNothing),
+  diameter: length('Outer diameter', '300 mm', ['cylinder', 'ring']),
+  inner: length('Inner diameter', '200 mm', ['ring']),
+  bottomDiameter: length('Diameter at the bottom', '240 mm', ['cone-frustum']),
+  topDiameter: length('Diameter at the top', '300 mm', ['cone-frustum'], orNothing),
+  topLength: length('Length at the top', '500 mm', ['box-frustum'], orNothing),
+  topWidth: length('Width at the top', '350 mm', ['box-frustum'], orNothing),
+  baseDiameter: length('Diameter across its flat', '400 mm', ['cap', 'shell']),
+  height: length('Height', '150 mm', [
+    'block',
+    'cylinder',
+    'ring',
+    'cone-frustum',
+    'box-frustum',
+    'cap',
+    'shell',
+    'prism',
+  ]),
+  corners: lines({
+    label: 'Corners, in order round the outline',
+    help: 'Typed or pasted; the last joins the first.',
+    most: 60,
+    example: '0 0\n450 0\n450 300\n250 300\n150 200\n0 200',
+    of: {
+      x: number('length', {
+        label: 'Along',
+        example: '0 mm',
+        units: SHORT,
+        min: '-20 m',
+        max: '20 m',
+      }),
+      y: number('length', {
+        label: 'Across',
+        example: '0 mm',
+        units: SHORT,
+        min: '-20 m',
+        max: '20 m',
+      }),
+    },
+    when: { shape: ['prism'] },
+  }),
+  hollow: choice({
+    label: 'Cores and blockouts in each',
+    options: { none: 'None', some: 'Some' },
+    example: 'none',
+  }),
+  cores: rows({
+    label: 'Left out of each form',
+    help: 'Measures of the part of it that stands in the mix.',
+    row: 'core',
+    most: 8,
+    example: [{ core: 'round', count: '2', across: '40 mm', deep: '60 mm' }],
+    when: { hollow: ['some'] },
+    of: {
+      core: choice({
+        label: 'Shape',
+        options: { round: 'Round', box: 'Box', taper: 'Round, tapered' },
+        example: 'round',
+      }),
+      count: number('count', {
+        label: 'In each form',
+        example: '2',
+        min: '1',
+        max: '1000',
+        whole: true,
+      }),
+      across: number('length', {
+        label: 'Diameter, or length',
+        example: '40 mm',
+        min: '0 mm',
+        aboveMin: true,
+        max: '20 m',
+        units: SHORT,
+      }),
+      wide: number('length', {
+        label: 'Width',
+        example: '40 mm',
+        min: '0 mm',
+        aboveMin: true,
+        max: '20 m',
+        units: SHORT,
+        when: { core: ['box'] },
+      }),
+      end: number('length', {
+        label: 'Diameter at the other end',
+        example: '30 mm',
+        min: '0 mm',
+        max: '20 m',
+        units: SHORT,
+        when: { core: ['taper'] },
+      }),
+      deep: number('length', {
+        label: 'Depth in the mix',
+        example: '60 mm',
+        min: '0 mm',
+        aboveMin: true,
+        max: '20 m',
+        units: SHORT,
+      }),
+    },
+  }),
+  settling: number('ratio', {
+    label: 'Left proud, for settling',
+    example: '3 %',
+    min: '0 %',
+    max: '50 %',
+    units: PERCENT,
+    bench: 'pieces.settling',
+  }),
+  waste: number('ratio', {
+    label: 'Waste',
+    example: '5 %',
+    min: '0 %',
+    max: '50 %',
+    units: PERCENT,
+    bench: 'pieces.waste',
+  }),
+} as const;

@@ -1,0 +1,48 @@
+import type { Shape } from '../../core/placing/shapes.ts';
+import type { Values } from '../../islands/fields.ts';
+import type { shapeFields } from './shape-fields.ts';
+
+export type ShapeValues = Values<typeof shapeFields>;
+
+/** The shape the fields describe. */
+export function shapeOf(v: ShapeValues): Shape {
+  const { shape, length, width, thickness, height, diameter } = v;
+  switch (shape) {
+    case 'slab':
+      return { shape, length, width, thickness };
+    case 'block':
+      return { shape, length, width, height };
+    case 'cylinder':
+      return { shape, diameter, height };
+    case 'ring':
+      return { shape, outerDiameter: diameter, innerDiameter: v.inner, height };
+    case 'cone-frustum':
+      return { shape, bottomDiameter: v.bottomDiameter, topDiameter: v.topDiameter, height };
+    case 'box-frustum':
+      return { shape, length, width, topLength: v.topLength, topWidth: v.topWidth, height };
+    case 'wedge':
+      return { shape, length, width, thickness, thinEnd: v.thinEnd };
+    case 'cap':
+      return { shape, baseDiameter: v.baseDiameter, height };
+    case 'shell':
+      return { shape, baseDiameter: v.baseDiameter, height, thickness };
+    case 'prism':
+      return { shape, corners: v.corners.map(({ x, y }) => [x, y] as const), height };
+  }
+}
+
+/** The cores of one form. */
+export function coresOf(
+  v: ShapeValues,
+): readonly { readonly shape: Shape; readonly count: number }[] {
+  if (v.hollow === 'none') return [];
+  return v.cores.map(({ core, count, across, wide, end, deep }) => ({
+    count,
+    shape:
+      core === 'box'
+        ? { shape: 'block', length: across, width: wide, height: deep }
+        : core === 'taper'
+          ? { shape: 'cone-frustum', bottomDiameter: across, topDiameter: end, height: deep }
+          : { shape: 'cylinder', diameter: across, height: deep },
+  }));
+}

@@ -1,0 +1,68 @@
+import { netVolume } from '../../core/placing/shapes.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { ShapeDrawing } from '../shared/ShapeDrawing.tsx';
+import { shapeFields } from './shape-fields.ts';
+import { coresOf, shapeOf } from './shape-of.ts';
+
+export default worksheet({
+  id: 'shapes',
+  question: 'What does this form hold?',
+  fields: shapeFields,
+  work: (v) => {
+    const shape = shapeOf(v);
+    const each = netVolume({ shape, cores: coresOf(v) });
+    const net = each.net * v.count;
+    return { shape, each, net, count: v.count, total: net * (1 + v.settling) * (1 + v.waste) };
+  },
+  results: {
+    total: { label: 'Foamed mix to make', kind: 'volume', of: (r) => r.total },
+    net: { label: 'In the forms', kind: 'volume', of: (r) => r.net },
+    one: { label: 'In one form', kind: 'volume', of: (r) => r.each.net },
+    cores: {
+      label: 'Left out of each',
+      kind: 'volume',
+      of: (r) => (r.each.cores > 0 ? r.each.cores : undefined),
+    },
+    count: { label: 'Pieces', kind: 'count', of: (r) => r.count, whole: true },
+  },
+  judge: ({ net, total, each }, { settling, waste }, say) => {
+    if (settling + waste < 0.03)
+      return {
+        verdict: 'look',
+        say: `That leaves ${say(total - net, 'volume', { significant: 2 })} spare. A form left short cannot be topped up once the first mix has set.`,
+      };
+    if (each.cores > each.gross / 2)
+      return {
+        verdict: 'look',
+        say: `The cores take more than half of the form. Check their number and measures, and hold them down: they will want to float.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Make ${say(total, 'volume')} to fill ${say(net, 'volume')} of form.`,
+    };
+  },
+  refusals: {
+    'cores-fill-it': (e, say) =>
+      `The cores take ${say(e.value, 'volume')}, all of the form’s ${say(e.allowed.max!, 'volume')} or more.`,
+    'too-thick': (e, say) =>
+      `A bowl ${say(e.allowed.max!, 'length')} high cannot be ${say(e.value, 'length')} thick.`,
+    'more-than-half-a-ball': (e, say) =>
+      `A bowl is at most half a ball: ${say(e.allowed.max!, 'length')} high for that width.`,
+    'too-few-corners': () => 'An outline has at least three corners.',
+    'crosses-itself': () => 'Two sides of the outline cross. Give the corners in order round it.',
+    'no-area': () => 'The corners lie on one line: there is nothing inside them.',
+  },
+  blames: { outerDiameter: 'diameter', innerDiameter: 'inner', corner: 'corners' },
+  keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count' },
+  working: [
+    {
+      tex: String.raw`V = n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}})\,(1+s)(1+x)`,
+      put: (v, { each, total }, say) =>
+        `V = ${v.count} × (${say(each.gross, 'volume')} − ${say(each.cores, 'volume')}) × ${(1 + v.settling).toFixed(2)} × ${(1 + v.waste).toFixed(2)} = ${say(total, 'volume')}`,
+    },
+  ],
+  figure: ({ result: { shape }, say }) => <ShapeDrawing shape={shape} say={say} />,
+  cautions: ['heavy-lift', 'not-load-bearing'],
+  defers: ['The allowances are common practice with no source; your own last batch decides.'],
+  sources: ['common-practice'],
+});
