@@ -21,7 +21,7 @@ export const vesselFields = {
     min: '0.01 bar',
     max: '40 bar',
     units: GAUGE,
-    bench: 'air.full',
+    bench: 'air.tankPressure',
   }),
   low: number('pressure', {
     label: 'Lowest gauge pressure that still serves',

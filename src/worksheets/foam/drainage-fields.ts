@@ -1,5 +1,6 @@
 import { lines, number } from '../../islands/fields.ts';
 import { FOAM, LITRES, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+import { demoDrainage, typedReadings } from './demo-drainage.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const SMALL_MASS = { metric: 'kg', us: 'oz' } as const;
@@ -20,7 +21,7 @@ const MOST = 60;
 export const drainageFields = {
   foamMass: number('mass', {
     label: 'Foam in the vessel when the clock started',
-    example: '1.6 kg',
+    example: `${demoDrainage.foam} kg`,
     min: '0.001 kg',
     max: '1000 kg',
     when: { measure: ['mass'] },
@@ -55,7 +56,7 @@ export const drainageFields = {
     label: 'Readings',
     help: HELP,
     most: MOST,
-    example: '2\t0.04\n4\t0.12\n6\t0.20\n8\t0.28\n10\t0.38\n15\t0.57\n20\t0.75\n30\t0.98',
+    example: typedReadings(),
     when: { measure: ['mass'] },
     of: {
       time,
@@ -71,7 +72,8 @@ export const drainageFields = {
     label: 'Readings',
     help: HELP,
     most: MOST,
-    example: '2\t4\n4\t12\n6\t20\n8\t28\n10\t38\n15\t57\n20\t75\n30\t98',
+    // Two litres of the same foam hold a tenth of the liquid.
+    example: typedReadings(100),
     when: { measure: ['volume'] },
     of: {
       time,
