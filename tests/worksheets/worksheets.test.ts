@@ -195,7 +195,10 @@ function entriesFor(sheet: AnyWorksheet): fc.Arbitrary<Entries> {
     if (field.type === 'lines') {
       const number = fc.double({ min: 0, max: 120, noNaN: true }).map((x) => x.toPrecision(3));
       const line = fc
-        .array(number, { minLength: Object.keys(field.of).length, maxLength: 3 })
+        .array(number, {
+          minLength: Object.keys(field.of).length,
+          maxLength: Math.max(3, Object.keys(field.of).length + 1),
+        })
         .map((cells) => cells.join('\t'));
       const table = fc.array(line, { maxLength: 12 }).map((all) => all.join('\n'));
       const mixed = fc.tuple(table, text).map((parts) => parts.join('\n'));
