@@ -45,14 +45,14 @@ export const examples: readonly Example[] = [
     by: '600 kg/m³ × 0.45 × 0.30 × 0.06 m³',
   },
   {
-    sheet: 'lift',
+    sheet: 'can-i-lift',
     result: 'limit',
     expected: '8.037 kg',
     within: 5e-4,
     by: '23 × 25/40 × (1 − 0.003 × 65) × (0.82 + 4.5/75) × (1 − 0.0032 × 30) × 0.97 × 0.90',
   },
   {
-    sheet: 'lift-job',
+    sheet: 'lifting-job',
     result: 'index',
     expected: '0.910',
     within: 1e-3,

@@ -1,7 +1,7 @@
 import { breakABar } from '../../core/demould/break-a-bar.ts';
 import { barsTogether } from '../../core/demould/several-bars.ts';
 import { demand } from '../../core/domain-error.ts';
-import { choice, number, rows } from '../../islands/fields.ts';
+import { choice, lines, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { BarTest } from '../shared/BarTest.tsx';
 import { barAge, KPA, MM } from '../shared/part-fields.ts';
@@ -11,6 +11,33 @@ const ONE_BAR_SHARE = 0.5;
 
 const side = (label: string, example: string) =>
   number('length', { label, example, min: '5 mm', max: '1 m', units: MM });
+
+interface Bar {
+  readonly hung: number;
+  readonly breadth: number;
+  readonly depth: number;
+  readonly mass: number;
+  /** From the middle of the span to the break, m. */
+  readonly brokeAt: number;
+}
+
+/** A bar on a line of its own. */
+const bar = {
+  hung: number('mass', {
+    label: 'Hung from it when it broke',
+    example: '7.45 kg',
+    min: '0 kg',
+    max: '500 kg',
+  }),
+  breadth: side('Breadth', '50 mm'),
+  depth: side('Depth', '50 mm'),
+  mass: number('mass', {
+    label: 'The bar itself',
+    example: '0.45 kg',
+    min: '0.001 kg',
+    max: '200 kg',
+  }),
+};
 
 export default worksheet({
   id: 'break-a-bar',
@@ -40,42 +67,31 @@ export default worksheet({
       units: MM,
     }),
     age: barAge,
-    bars: rows({
+    bars: lines({
       label: 'Bars broken',
-      help: 'Measure breadth and depth at the break.',
-      row: 'bar',
-      most: 12,
-      example: [
-        { hung: '7.45 kg', breadth: '50 mm', depth: '50 mm', mass: '0.45 kg', brokeAt: '4 mm' },
-        { hung: '8.1 kg', breadth: '50 mm', depth: '50.5 mm', mass: '0.46 kg', brokeAt: '9 mm' },
-        { hung: '6.7 kg', breadth: '50 mm', depth: '49.5 mm', mass: '0.44 kg', brokeAt: '2 mm' },
-        { hung: '7.7 kg', breadth: '50.5 mm', depth: '50 mm', mass: '0.45 kg', brokeAt: '7 mm' },
-      ],
+      help: 'Hung: bucket, what was in it, hook and batten. Breadth and depth at the break.',
+      of: bar,
+      example:
+        '7.45  50  50  0.45\n8.10  50  50.5  0.46\n6.70  50  49.5  0.44\n7.70  50.5  50  0.45',
+      most: 20,
+      when: { loading: ['centre'] },
+    }),
+    thirds: lines({
+      label: 'Bars broken',
+      help: 'Hung: bucket, what was in it, hook and spreader. Breadth and depth at the break.',
       of: {
-        hung: number('mass', {
-          label: 'Hung from it when it broke',
-          help: 'Bucket, what was in it, hook and spreader.',
-          example: '7.45 kg',
-          min: '0 kg',
-          max: '500 kg',
-        }),
-        breadth: side('Breadth', '50 mm'),
-        depth: side('Depth, up and down', '50 mm'),
-        mass: number('mass', {
-          label: 'The bar itself',
-          example: '0.45 kg',
-          min: '0.001 kg',
-          max: '200 kg',
-        }),
+        ...bar,
         brokeAt: number('length', {
-          label: 'Break, from the middle',
-          help: 'Counts only with two load points.',
+          label: 'Break from the middle of the span',
           example: '4 mm',
           min: '0 mm',
           max: '1.5 m',
           units: MM,
         }),
       },
+      example: '11.2  50  50  0.45  4\n12.1  50  50.5  0.46  39\n10.1  50  49.5  0.44  12',
+      most: 20,
+      when: { loading: ['thirds'] },
     }),
     tape: number('length', {
       label: '± of the tape',
@@ -93,10 +109,12 @@ export default worksheet({
       folded: true,
     }),
   },
-  work: ({ loading, span, length, bars, tape, scale }) => {
+  work: ({ loading, span, length, bars, thirds, tape, scale }) => {
+    const read: readonly Bar[] =
+      loading === 'thirds' ? thirds : bars.map((line) => ({ ...line, brokeAt: 0 }));
     const metres = (value: number) => ({ value, uncertainty: tape });
     const kilograms = (value: number) => ({ value, uncertainty: scale });
-    const broken = bars.map((bar) =>
+    const broken = read.map((bar) =>
       breakABar(
         {
           span: metres(span),
@@ -107,7 +125,7 @@ export default worksheet({
           hung: kilograms(bar.hung),
         },
         loading,
-        loading === 'thirds' ? bar.brokeAt : 0,
+        bar.brokeAt,
       ),
     );
     const has = (code: string) => broken.filter(({ notes }) => notes.some((n) => n.code === code));
@@ -116,6 +134,7 @@ export default worksheet({
     const together = barsTogether(counted);
     const reading = Math.max(...counted.map((bar) => bar.uncertainty));
     return {
+      read,
       broken,
       counted,
       together,
@@ -228,8 +247,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`f = \frac{6M}{b\,d^2},\quad M = \frac{F\,s}{4}\ \text{or}\ \frac{F\,s}{6}`,
-      put: ({ bars, span, loading }, r, say) => {
-        const [bar, broken] = [bars[0]!, r.broken[0]!];
+      put: ({ span, loading }, r, say) => {
+        const [bar, broken] = [r.read[0]!, r.broken[0]!];
         return `First bar: F = ${say(bar.hung, 'mass')} × g, s = ${say(span, 'length', { units: MM })}, divided by ${loading === 'centre' ? 4 : 6}; with its own weight (${say(broken.ownWeight, 'stress', { units: KPA, significant: 2 })}) f = ${say(broken.strength, 'stress', { units: KPA })}`;
       },
     },
@@ -256,10 +275,10 @@ export default worksheet({
     {
       caption: 'Bar by bar',
       columns: ['Bar', 'Load', 'Strength', '± from the readings', 'Of it, own weight'],
-      rows: ({ broken, counted }, { bars }, say) =>
+      rows: ({ read, broken, counted }, _, say) =>
         broken.map((bar, i) => [
           counted.includes(bar) ? `${i + 1}` : `${i + 1}, left out`,
-          say(bars[i]!.hung, 'mass'),
+          say(read[i]!.hung, 'mass'),
           say(bar.strength, 'stress', { units: KPA }),
           say(bar.uncertainty, 'stress', { units: KPA, significant: 2 }),
           say(bar.ownWeight, 'stress', { units: KPA, significant: 2 }),

@@ -136,7 +136,7 @@ export default worksheet({
       units: KPA,
     },
     useHigh: {
-      label: 'Of its strength that is, at worst',
+      label: 'Of its strength, at worst',
       kind: 'ratio',
       of: (r) => r.use?.high,
       units: PERCENT,
@@ -144,21 +144,21 @@ export default worksheet({
       answer: true,
     },
     useLow: {
-      label: 'and at best',
+      label: 'Of its strength, at best',
       kind: 'ratio',
       of: (r) => r.use?.low,
       units: PERCENT,
       significant: 2,
     },
     low: {
-      label: 'Bending strength now, from',
+      label: 'Bending strength now, at least',
       kind: 'stress',
       of: (r) => r.strength?.low,
       units: KPA,
       significant: 2,
     },
     high: {
-      label: 'to',
+      label: 'Bending strength now, at most',
       kind: 'stress',
       of: (r) => r.strength?.high,
       units: KPA,

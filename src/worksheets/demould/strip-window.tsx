@@ -244,7 +244,7 @@ export default worksheet({
     const { earliest, latest } = result.window;
     return (
       <StripPlot
-        until={Math.min(WITHIN, Math.max(LEAST_SHOWN, (latest ?? earliest ?? WITHIN) * 1.35))}
+        until={Math.min(WITHIN, Math.max(LEAST_SHOWN, (latest ?? earliest ?? WITHIN) * 1.9))}
         usable={(time) => {
           const [low, high] = result.strength(time);
           return [low * values.share, high * values.share];

@@ -100,14 +100,14 @@ export default worksheet({
       note: 'at 28 days; a band, never a promise',
     },
     bendLow: {
-      label: 'In bending, from',
+      label: 'In bending, at least',
       kind: 'stress',
       of: (r) => r.flexural.low,
       units: KPA,
       significant: 2,
     },
     bendHigh: {
-      label: 'to',
+      label: 'In bending, at most',
       kind: 'stress',
       of: (r) => r.flexural.high,
       units: KPA,

@@ -67,11 +67,11 @@ export function BarTest({ loading, span, strengths, mean, low, plusMinus, say }:
           height="26"
         />
         <path class="level" d={`M${of(low)} ${AXIS - 30}V${AXIS}`} />
-        <text class="soft" x={of(low)} y={AXIS - 35} text-anchor="middle">
+        <text class="soft" x={of(low) - 3} y={AXIS - 35} text-anchor="end">
           low end
         </text>
         <path class="arrow" d={`M${of(mean)} ${AXIS - 26}V${AXIS}`} />
-        <text class="strong" x={of(mean)} y={AXIS - 35} text-anchor="middle">
+        <text class="strong" x={of(mean) - 6} y={AXIS - 35}>
           mean
         </text>
         {strengths.map((strength) => (

@@ -15,9 +15,9 @@ interface Props {
   readonly say: Say;
 }
 
-const [X0, X1, Y] = [40, 380, 78] as const;
+const [X0, X1, Y] = [40, 380, 56] as const;
 const BEND = 24;
-const MOMENT = 206;
+const MOMENT = 218;
 
 /** The part from the side, bending drawn far too large, where it is held, and its moments below. */
 export function HandlingShape({ beam, depth, stress, tipped, say }: Props) {
@@ -41,7 +41,7 @@ export function HandlingShape({ beam, depth, stress, tipped, say }: Props) {
   return (
     <figure class="fig">
       <svg
-        viewBox="0 0 420 262"
+        viewBox="0 0 420 272"
         role="img"
         aria-label={`Held ${words(beam.left)} and ${words(beam.right)} in from its ends, ${words(beam.length)} long: the ${hogs ? 'top' : 'underside'} is stretched most, ${words(x[greatest]!)} from the left end, with ${say(stress, 'stress', { units: KPA })}.`}
       >
@@ -61,20 +61,20 @@ export function HandlingShape({ beam, depth, stress, tipped, say }: Props) {
         <text
           class="strong"
           x={Math.min(340, Math.max(80, crack))}
-          y={hogs ? 30 : crackAt + 26}
+          y={hogs ? crackAt - 14 : crackAt + 26}
           text-anchor="middle"
         >
           {`${say(stress, 'stress', { units: KPA })}, ${hogs ? 'top' : 'underside'} stretched`}
         </text>
-        <path class="leader" d={`M${X0} 152V166M${X1} 152V166M${X0} 159H${X1}`} />
-        <rect class="class-a" x="170" y="150" width="80" height="18" />
-        <text x="210" y="164" text-anchor="middle">
+        <path class="leader" d={`M${X0} 160V174M${X1} 160V174M${X0} 167H${X1}`} />
+        <rect class="class-a" x="170" y="158" width="80" height="18" />
+        <text x="210" y="172" text-anchor="middle">
           {words(beam.length)}
         </text>
         <path class="axis" d={`M${X0} ${MOMENT}H${X1}`} />
         <path class="band" d={`M${X0} ${MOMENT}L${bow.join('L')}L${X1} ${MOMENT}Z`} />
         <path class="curve" d={`M${bow.join('L')}`} />
-        <text class="soft" x={X0} y="256">
+        <text class="soft" x={X0} y="266">
           bending moment, drawn on the stretched side
         </text>
       </svg>

@@ -60,8 +60,8 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
             {upright(latest)}
             {now <= until && (
               <g>
-                <path class="arrow" d={`M${axes.x(days(now))} ${bottom}V${bottom - 34}`} />
-                <text class="strong" x={axes.x(days(now)) + 5} y={bottom - 22}>
+                <path class="arrow" d={`M${axes.x(days(now))} ${bottom}V${bottom - 40}`} />
+                <text class="strong" x={axes.x(days(now)) + 5} y={bottom - 26}>
                   now
                 </text>
               </g>

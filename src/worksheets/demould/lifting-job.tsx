@@ -7,7 +7,7 @@ import { duration, form, liftCells, liftOf } from '../shared/lift-fields.ts';
 const finite = (x: number) => (Number.isFinite(x) ? x : undefined);
 
 export default worksheet({
-  id: 'lift-job',
+  id: 'lifting-job',
   question: 'Several different lifts in one spell of work: is it too much?',
   fields: {
     tasks: rows({

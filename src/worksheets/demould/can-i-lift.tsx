@@ -36,7 +36,7 @@ const FACTS: Readonly<Record<string, JobFacts>> = {
 const careful = { careful: ['yes'] } as const;
 
 export default worksheet({
-  id: 'lift',
+  id: 'can-i-lift',
   question: 'Can I lift it?',
   fields: {
     ...liftCells,
