@@ -1,0 +1,141 @@
+import { dropDraft, keepDraft } from './drafts.ts';
+import { type BatchRecord, content, newId } from './record.ts';
+import { readRecord, type Saved, saveRecord } from './store.ts';
+
+/** What an editor needs of the world; the real one unless a test says otherwise. */
+export interface World {
+  readonly save: (record: BatchRecord) => Promise<Saved>;
+  readonly read: (id: string) => Promise<BatchRecord | undefined>;
+  readonly keepDraft: (record: BatchRecord) => boolean;
+  readonly dropDraft: (id: string, saved?: BatchRecord) => void;
+  /** Waits until typing has paused. */
+  readonly pause: () => Promise<void>;
+}
+
+const browser: World = {
+  save: saveRecord,
+  read: readRecord,
+  keepDraft: (record) => keepDraft(record),
+  dropDraft: (id, saved) => dropDraft(id, saved),
+  pause: () => new Promise((done) => setTimeout(done, 400)),
+};
+
+export type State =
+  | { readonly is: 'saved' | 'saving' }
+  /** Saved elsewhere meanwhile, or removed there; nothing is written until the reader chooses. */
+  | { readonly is: 'conflict'; readonly theirs: BatchRecord | undefined }
+  | { readonly is: 'refused'; readonly say: string };
+
+/**
+ * One record being written in. Each change is kept as a draft at once and stored when typing pauses;
+ * a record saved elsewhere meanwhile is shown beside this one and never overwritten unasked.
+ */
+export class Editor {
+  record: BatchRecord;
+  state: State = { is: 'saved' };
+  #world: World;
+  #hear: () => void;
+  #busy: Promise<void> | undefined;
+
+  constructor(record: BatchRecord, hear: () => void, world: World = browser) {
+    this.record = record;
+    this.#hear = hear;
+    this.#world = world;
+  }
+
+  change(patch: Partial<BatchRecord>): void {
+    this.record = { ...this.record, ...patch, changed: new Date().toISOString() };
+    const kept = this.#world.keepDraft(this.record);
+    // Without a draft the database must have it now.
+    if (this.state.is !== 'conflict') {
+      this.state = { is: 'saving' };
+      this.store(kept);
+    }
+    this.#hear();
+  }
+
+  /** Stores what is typed so far, after a pause unless told otherwise; one save at a time. */
+  store(pause = false): Promise<void> {
+    this.#busy ??= this.#store(pause).finally(() => {
+      this.#busy = undefined;
+    });
+    return this.#busy;
+  }
+
+  async #store(pause: boolean): Promise<void> {
+    if (pause) await this.#world.pause();
+    for (;;) {
+      const sent = this.record;
+      const saved = await this.#world.save(sent);
+      if (saved.ok) {
+        const { revision, changed } = saved.record;
+        const same = this.record === sent;
+        this.record = { ...this.record, revision, ...(same && { changed }) };
+        if (same) {
+          this.#world.dropDraft(sent.id, sent);
+          this.state = { is: 'saved' };
+          this.#hear();
+          return;
+        }
+        this.#world.keepDraft(this.record);
+        continue;
+      }
+      if (saved.because === 'refused') this.state = { is: 'refused', say: saved.say };
+      else if (saved.theirs && content(saved.theirs) === content(this.record))
+        this.#adopt(saved.theirs);
+      else this.state = { is: 'conflict', theirs: saved.theirs };
+      this.#hear();
+      return;
+    }
+  }
+
+  /** Another tab, or this one, says that the record was changed. */
+  async heard(): Promise<void> {
+    // A save under way finds out by itself.
+    if (this.#busy || this.state.is === 'conflict') return;
+    const stored = await this.#world.read(this.record.id);
+    if (this.#busy || (stored?.revision ?? 0) === this.record.revision) return;
+    const unsaved = this.state.is !== 'saved';
+    if (unsaved || !stored) this.state = { is: 'conflict', theirs: stored };
+    else this.#adopt(stored);
+    this.#hear();
+  }
+
+  #adopt(theirs: BatchRecord): void {
+    this.record = theirs;
+    this.state = { is: 'saved' };
+    this.#world.dropDraft(theirs.id);
+  }
+
+  /** After a conflict: what stands here replaces what was saved elsewhere. */
+  async keepMine(): Promise<void> {
+    if (this.state.is !== 'conflict') return;
+    this.record = { ...this.record, revision: this.state.theirs?.revision ?? 0 };
+    this.state = { is: 'saving' };
+    await this.store();
+  }
+
+  /** After a conflict: what was saved elsewhere replaces what stands here. */
+  takeTheirs(): void {
+    if (this.state.is !== 'conflict' || !this.state.theirs) return;
+    this.#adopt(this.state.theirs);
+    this.#hear();
+  }
+
+  /** After a conflict: what stands here becomes a batch of its own. Answers its id. */
+  async keepBoth(): Promise<string> {
+    const { id } = this.record;
+    this.record = {
+      ...this.record,
+      id: newId(),
+      revision: 0,
+      name: `${this.record.name} (my copy)`.slice(0, 120),
+      photos: [],
+    };
+    this.#world.keepDraft(this.record);
+    this.#world.dropDraft(id);
+    this.state = { is: 'saving' };
+    await this.store();
+    return this.record.id;
+  }
+}

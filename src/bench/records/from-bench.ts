@@ -1,0 +1,57 @@
+import { formatPlain } from '../../core/quantity/format.ts';
+import type { Entry, KeptNumber } from '../entries.ts';
+import { $entries, $kept } from '../store.ts';
+import { type ReadingName, readingOf } from './readings.ts';
+import { type BatchRecord, blankRecord } from './record.ts';
+
+/** Where on the bench a reading of a batch is found: typed into a field, or kept as a result. */
+const TYPED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
+  tare: ['bucket.tare'],
+  vessel: ['bucket.volume'],
+  full: ['correct.full', 'reconcile.full'],
+  cement: ['reconcile.cement'],
+  water: ['reconcile.water'],
+  sand: ['reconcile.sand'],
+  foamVolume: ['reconcile.foamVolume'],
+  foamAdded: ['reconcile.foamAdded'],
+  baseAdded: ['reconcile.baseAdded'],
+  placed: ['reconcile.placed'],
+  leftOver: ['reconcile.leftOver'],
+};
+const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
+  planned: 'mix.planned',
+  foamDensity: 'foam.density',
+};
+
+/** The bench as it is now, as a new batch: all of it, and the readings a record has a place for. */
+export function recordFromBench(name: string): BatchRecord {
+  const bench = { ...$entries.get() };
+  const kept = Object.fromEntries(
+    Object.entries($kept.get()).flatMap(([key, value]): [string, KeptNumber][] =>
+      'v' in value ? [[key, value]] : [],
+    ),
+  );
+  const readings: Partial<Record<ReadingName, Entry>> = {};
+  for (const [reading, keys] of Object.entries(TYPED) as [ReadingName, readonly string[]][]) {
+    const typed = keys.map((key) => bench[key]).find((entry) => entry?.t !== undefined);
+    if (typed && !typed.rows) readings[reading] = typed;
+  }
+  for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {
+    const spec = readingOf(reading);
+    const found = kept[key];
+    if (!found || 'options' in spec) continue;
+    readings[reading] = {
+      t: formatPlain(found.v, spec.kind, spec.unit, 5),
+      u: spec.unit,
+      s: 'metric',
+      ...(found.pm !== undefined && {
+        p: formatPlain(found.pm, spec.kind, spec.unit, 2),
+        pu: spec.unit,
+      }),
+    };
+  }
+  return blankRecord({ name, bench, kept, readings });
+}
+
+/** Whether anything of the reader's own lies on the bench. */
+export const benchIsEmpty = (): boolean => Object.keys($entries.get()).length === 0;

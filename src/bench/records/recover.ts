@@ -1,0 +1,27 @@
+import { draftsLeft, dropDraft } from './drafts.ts';
+import { content } from './record.ts';
+import { readRecord, saveRecord } from './store.ts';
+
+/** A draft younger than this may belong to a tab that is being typed in, ms. */
+const STILL_TYPING = 5000;
+
+/**
+ * Stores what a closed tab had not stored yet. A draft that conflicts with what was saved since stays
+ * a draft: its record shows both when it is opened.
+ */
+export async function recoverDrafts(now = Date.now()): Promise<number> {
+  let recovered = 0;
+  for (const draft of draftsLeft()) {
+    if (now - Date.parse(draft.changed) < STILL_TYPING) continue;
+    const stored = await readRecord(draft.id);
+    if (stored && content(stored) === content(draft)) {
+      dropDraft(draft.id);
+      continue;
+    }
+    const saved = await saveRecord(draft);
+    if (!saved.ok) continue;
+    dropDraft(draft.id);
+    recovered++;
+  }
+  return recovered;
+}

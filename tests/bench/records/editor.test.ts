@@ -1,0 +1,156 @@
+import { beforeEach, describe, expect, test } from 'vitest';
+import { Editor, type World } from '../../../src/bench/records/editor.ts';
+import { type BatchRecord, blankRecord } from '../../../src/bench/records/record.ts';
+
+/** A store of one record in memory that behaves as the browser's does, and can be made to fail. */
+class Fake implements World {
+  stored: BatchRecord | undefined;
+  drafts = new Map<string, BatchRecord>();
+  full = false;
+  pauses: (() => void)[] = [];
+  save: World['save'] = async (record) => {
+    if (this.full) return { ok: false, because: 'refused', say: 'no room' };
+    if ((this.stored?.revision ?? 0) !== record.revision)
+      return { ok: false, because: 'conflict', theirs: this.stored };
+    this.stored = { ...record, revision: record.revision + 1, changed: 'later' };
+    return { ok: true, record: this.stored };
+  };
+  read: World['read'] = async () => this.stored;
+  keepDraft: World['keepDraft'] = (record) => {
+    this.drafts.set(record.id, record);
+    return true;
+  };
+  dropDraft: World['dropDraft'] = (id, saved) => {
+    if (saved && this.drafts.get(id) !== saved) return;
+    this.drafts.delete(id);
+  };
+  pause: World['pause'] = () => new Promise((done) => this.pauses.push(done));
+  settle() {
+    for (const done of this.pauses.splice(0)) done();
+  }
+}
+
+let world: Fake;
+let editor: Editor;
+const first = blankRecord({ id: 'a', name: 'Slabs' });
+
+beforeEach(() => {
+  world = new Fake();
+  editor = new Editor(first, () => {}, world);
+});
+
+/** Lets the save under way come to its end. */
+async function done() {
+  world.settle();
+  await editor.store();
+}
+
+test('a change is a draft at once and stored after a pause', async () => {
+  editor.change({ notes: 'x' });
+  expect(world.drafts.get('a')?.notes).toBe('x');
+  expect(world.stored).toBeUndefined();
+  await done();
+  expect(world.stored).toMatchObject({ notes: 'x', revision: 1 });
+  expect(world.drafts.size).toBe(0);
+  expect(editor.state.is).toBe('saved');
+});
+
+test('what is typed while a save is under way is saved too', async () => {
+  const save = world.save;
+  let typed = false;
+  world.save = async (record) => {
+    const saved = await save(record);
+    if (!typed) {
+      typed = true;
+      editor.change({ notes: 'second' });
+    }
+    return saved;
+  };
+  editor.change({ notes: 'first' });
+  await done();
+  expect(world.stored?.notes).toBe('second');
+  expect(editor.record.notes).toBe('second');
+  expect(world.drafts.size).toBe(0);
+});
+
+describe('saved elsewhere meanwhile', () => {
+  beforeEach(async () => {
+    editor.change({ notes: 'mine' });
+    await done();
+    editor.change({ notes: 'mine again' });
+    world.stored = { ...world.stored!, revision: 2, notes: 'theirs' };
+    await done();
+  });
+
+  test('nothing is overwritten, and both are there to be shown', () => {
+    expect(world.stored?.notes).toBe('theirs');
+    expect(editor.state).toMatchObject({ is: 'conflict', theirs: { notes: 'theirs' } });
+    expect(editor.record.notes).toBe('mine again');
+    expect(world.drafts.get('a')?.notes).toBe('mine again');
+  });
+
+  test('typing goes on in the draft and still writes nothing', async () => {
+    editor.change({ notes: 'mine, longer' });
+    await Promise.resolve();
+    expect(world.stored?.notes).toBe('theirs');
+    expect(world.drafts.get('a')?.notes).toBe('mine, longer');
+  });
+
+  test('mine can be kept', async () => {
+    await editor.keepMine();
+    expect(world.stored).toMatchObject({ notes: 'mine again', revision: 3 });
+    expect(editor.state.is).toBe('saved');
+  });
+
+  test('theirs can be taken', () => {
+    editor.takeTheirs();
+    expect(editor.record.notes).toBe('theirs');
+    expect(world.drafts.size).toBe(0);
+  });
+
+  test('both can be kept', async () => {
+    const theirs = world.stored;
+    world.stored = undefined;
+    const id = await editor.keepBoth();
+    expect(id).not.toBe('a');
+    expect(world.stored).toMatchObject({ id, name: 'Slabs (my copy)', notes: 'mine again' });
+    expect(theirs?.notes).toBe('theirs');
+  });
+});
+
+test('a change made elsewhere is taken over while nothing is unsaved here', async () => {
+  world.stored = { ...first, revision: 1, notes: 'theirs' };
+  await editor.heard();
+  expect(editor.record).toMatchObject({ notes: 'theirs', revision: 1 });
+});
+
+test('a batch removed elsewhere is said, not written again', async () => {
+  editor.change({ notes: 'x' });
+  await done();
+  world.stored = undefined;
+  await editor.heard();
+  expect(editor.state).toEqual({ is: 'conflict', theirs: undefined });
+  await editor.keepMine();
+  expect(world.stored).toMatchObject({ notes: 'x' });
+});
+
+test('the same content saved twice is no conflict', async () => {
+  editor.change({ notes: 'x' });
+  world.stored = { ...editor.record, revision: 4 };
+  await done();
+  expect(editor.state.is).toBe('saved');
+  expect(editor.record.revision).toBe(4);
+});
+
+test('a refusal keeps the draft and says so', async () => {
+  world.full = true;
+  editor.change({ notes: 'x' });
+  await done();
+  expect(editor.state).toEqual({ is: 'refused', say: 'no room' });
+  expect(world.drafts.get('a')?.notes).toBe('x');
+  world.full = false;
+  editor.change({ notes: 'xy' });
+  await done();
+  expect(world.stored?.notes).toBe('xy');
+  expect(world.drafts.size).toBe(0);
+});
