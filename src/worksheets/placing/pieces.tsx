@@ -104,6 +104,7 @@ export default worksheet({
   },
   work: ({ pieces, settling, waste }) => ({
     each: pieces.map(volumeOf),
+    count: pieces.reduce((sum, { count }) => sum + count, 0),
     ...batchVolume({
       pieces: pieces.map((row) => ({ piece: pieceOf(row), count: row.count })),
       settling,

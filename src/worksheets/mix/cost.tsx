@@ -1,0 +1,201 @@
+import { foamingSolution } from '../../core/foam/solution.ts';
+import { batchCost } from '../../core/mix/cost.ts';
+import { proportion } from '../../core/mix/proportion.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { RankedBars } from '../shared/RankedBars.tsx';
+import { sandCement, waterCement } from './recipe-fields.ts';
+
+const PLAIN = { metric: '1', us: '1' } as const;
+const price = (label: string, example: string, help?: string) =>
+  number('count', { label, example, min: '0', max: '1000000', ...(help ? { help } : {}) });
+/** Money has no kind: the reader’s own, whatever its name. */
+const money = (x: number) => (Math.abs(x) >= 1000 ? Math.round(x).toString() : x.toFixed(2));
+
+export default worksheet({
+  id: 'cost',
+  question: 'What does it cost, and how much of that is waste?',
+  fields: {
+    bagPrice: price(
+      'A bag of cement costs',
+      '7.50',
+      'In your money. The prices here are invented.',
+    ),
+    bag: number('mass', {
+      label: 'and holds',
+      example: '25 kg',
+      min: '0 kg',
+      aboveMin: true,
+      max: '2 t',
+    }),
+    concentratePrice: price('A litre of concentrate costs', '6'),
+    extras: price(
+      'Everything else in the batch',
+      '2',
+      'Fibre, pigment, glycerol, release, bought water.',
+    ),
+    volume: number('volume', {
+      label: 'Foamed mix to make',
+      example: '105.12 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '100 m3',
+      units: LITRES,
+      takes: 'batch.volume',
+    }),
+    net: number('volume', {
+      label: 'of it in the forms',
+      example: '97.2 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '100 m3',
+      units: LITRES,
+      takes: 'batch.net',
+    }),
+    parts: number('count', {
+      label: 'Parts',
+      example: '12',
+      min: '1',
+      max: '100000',
+      whole: true,
+      takes: 'batch.count',
+    }),
+    sandPrice: { ...price('A kilogram of sand costs', '0.10'), folded: true },
+    density: number('density', {
+      label: 'Wet density',
+      example: '600 kg/m3',
+      min: '0 kg/m3',
+      aboveMin: true,
+      max: '4000 kg/m3',
+      units: DENSITY,
+      takes: 'mix.planned',
+      folded: true,
+    }),
+    waterCement: { ...waterCement, folded: true },
+    sandCement: { ...sandCement, folded: true },
+    foamDensity: number('density', {
+      label: 'Foam density',
+      example: '80 g/L',
+      min: '5 g/L',
+      max: '500 g/L',
+      units: FOAM,
+      takes: 'foam.density',
+      bench: 'mix.foamDensity',
+      folded: true,
+    }),
+    partsWater: number('ratio', {
+      label: 'Concentrate, 1 part to … parts of water',
+      example: '40',
+      min: '1',
+      max: '500',
+      units: PLAIN,
+      bench: 'foam.partsWater',
+      folded: true,
+    }),
+    lanceLoss: number('ratio', {
+      label: 'Solution lost in hose and lance',
+      example: '10 %',
+      min: '0 %',
+      max: '200 %',
+      units: PERCENT,
+      bench: 'foam.lanceLoss',
+      folded: true,
+    }),
+  },
+  work: (v) => {
+    const mix = proportion({
+      volume: v.volume,
+      target: { wetDensity: v.density },
+      waterCement: v.waterCement,
+      sandCement: v.sandCement,
+      foamDensity: v.foamDensity,
+    });
+    const { concentrateVolume } = foamingSolution({
+      foamVolume: mix.foamVolume,
+      foamDensity: v.foamDensity,
+      partsWater: v.partsWater,
+      glycerolShare: 0,
+      lanceLoss: v.lanceLoss,
+    });
+    return batchCost({
+      lines: [
+        { name: 'Cement', amount: mix.cement, price: v.bagPrice / v.bag },
+        { name: 'Sand', amount: mix.sand, price: v.sandPrice },
+        { name: 'Concentrate', amount: concentrateVolume * 1000, price: v.concentratePrice },
+        { name: 'Everything else', amount: 1, price: v.extras },
+      ],
+      parts: v.parts,
+      made: v.volume,
+      used: v.net,
+    });
+  },
+  results: {
+    perPart: {
+      label: 'One part costs',
+      kind: 'count',
+      of: (r) => r.perPart,
+      note: 'In your money.',
+    },
+    total: { label: 'The batch', kind: 'count', of: (r) => r.total },
+    perVolume: { label: 'A cubic metre in the forms', kind: 'count', of: (r) => r.perVolume },
+    wasted: {
+      label: 'Of that, in waste and what is struck off',
+      kind: 'count',
+      of: (r) => r.wasted,
+      significant: 2,
+    },
+  },
+  judge: (r, v, say) => {
+    const share = 1 - v.net / v.volume;
+    const inWords = say(share, 'ratio', { units: PERCENT, significant: 2 });
+    const dearest = r.dearest === undefined ? undefined : r.lines[r.dearest];
+    if (share > 0.15)
+      return {
+        verdict: 'look',
+        say: `${inWords} of the mix does not end in a part. Have a small form ready for what is left, and reckon the allowance from your own last batch.`,
+      };
+    return {
+      verdict: 'good',
+      say: `${inWords} of the mix is allowance.${dearest ? ` ${dearest.name} is the dearest, ${say(dearest.share, 'ratio', { units: PERCENT, significant: 2 })} of it.` : ''}`,
+    };
+  },
+  notes: () => [
+    'Materials only. A bag begun is a bag bought; what is left of it keeps some weeks, dry and shut.',
+  ],
+  refusals: {
+    'more-used-than-made': () => 'More is in the forms than is made. Check the two volumes.',
+    'heavier-than-base-mix': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this recipe: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
+    'lighter-than-foam': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam, ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
+    'paste-robs-foam': () =>
+      'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
+  },
+  folded: 'The recipe behind it',
+  blames: { used: 'net', made: 'volume', wetDensity: 'density', price: 'bagPrice' },
+  working: [
+    {
+      tex: String.raw`K = \sum m_i\,k_i \qquad k_{\text{part}} = \frac{K}{n}`,
+      put: (v, r) =>
+        `K = ${
+          r.lines
+            .filter(({ cost }) => cost > 0)
+            .map(({ name, cost }) => `${name.toLowerCase()} ${money(cost)}`)
+            .join(' + ') || 'nothing'
+        } = ${money(r.total)}; ÷ ${v.parts} = ${money(r.perPart)} a part`,
+    },
+  ],
+  figure: ({ result }) => (
+    <RankedBars
+      title="What the money goes on"
+      bars={result.lines
+        .filter(({ cost }) => cost > 0)
+        .map(({ name, cost }) => ({ label: name, size: cost, text: money(cost) }))
+        .sort((a, b) => b.size - a.size)}
+    />
+  ),
+  cautions: ['cement-dust', 'alkaline-washout'],
+  defers: ['The prices are yours.'],
+  sources: ['common-practice'],
+});

@@ -1,0 +1,179 @@
+import {
+  ALKALI_RESISTANT_ZIRCONIA,
+  FIBRES,
+  fibreCount,
+  fibreMass,
+  fibreShare,
+} from '../../core/mix/fibres.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { FIBRE_NAMES } from './batch-fields.ts';
+
+const SHORT = { metric: 'mm', us: 'in' } as const;
+
+export default worksheet({
+  id: 'fibres',
+  question: 'How much fibre is that?',
+  fields: {
+    kind: choice({
+      label: 'Fibre',
+      options: FIBRE_NAMES,
+      example: 'ar-glass',
+      bench: 'fibre.kind',
+    }),
+    by: choice({
+      label: 'I know',
+      options: { share: 'Per cent of the volume', mass: 'Grams in the batch' },
+      example: 'share',
+    }),
+    share: number('ratio', {
+      label: 'Fibre, of the finished mix by volume',
+      example: '0.3 %',
+      min: '0 %',
+      max: '5 %',
+      units: PERCENT,
+      bench: 'fibre.share',
+      when: { by: ['share'] },
+    }),
+    mass: number('mass', {
+      label: 'Fibre in the batch',
+      example: '845 g',
+      min: '0 g',
+      max: '100 kg',
+      units: SMALL_MASS,
+      when: { by: ['mass'] },
+    }),
+    volume: number('volume', {
+      label: 'Foamed mix to make',
+      example: '105.12 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '100 m3',
+      units: LITRES,
+      takes: 'batch.volume',
+    }),
+    length: number('length', {
+      label: 'Length of a fibre',
+      example: '12 mm',
+      min: '0.1 mm',
+      max: '200 mm',
+      units: SHORT,
+      folded: true,
+    }),
+    diameter: number('length', {
+      label: 'Thickness of a fibre',
+      help: 'Of a strand that stays together, the strand’s.',
+      example: '0.3 mm',
+      min: '0.001 mm',
+      max: '5 mm',
+      units: SHORT,
+      folded: true,
+    }),
+  },
+  work: (v) => {
+    const { kind, volume } = v;
+    const share = v.by === 'share' ? v.share : fibreShare({ kind, mass: v.mass, volume });
+    const dose = fibreMass({ kind, share, volume });
+    return {
+      share,
+      dose,
+      count: fibreCount({ share, length: v.length, diameter: v.diameter }),
+      volume,
+    };
+  },
+  results: {
+    mass: { label: 'Fibre for the batch', kind: 'mass', of: (r) => r.dose.mass, units: SMALL_MASS },
+    share: {
+      label: 'Of the finished mix by volume',
+      kind: 'ratio',
+      of: (r) => r.share,
+      units: PERCENT,
+      answer: true,
+    },
+    perVolume: {
+      label: 'In a cubic metre',
+      kind: 'density',
+      of: (r) => r.dose.mass / r.volume,
+      units: DENSITY,
+    },
+    space: {
+      label: 'It takes up',
+      kind: 'volume',
+      of: (r) => r.dose.volume,
+      units: { metric: 'mL', us: 'fl oz' },
+    },
+    count: {
+      label: 'Fibres in a litre',
+      kind: 'count',
+      of: (r) => r.count.perVolume / 1000,
+      significant: 2,
+    },
+    slender: {
+      label: 'Length over thickness',
+      kind: 'count',
+      of: (r) => r.count.slenderness,
+      significant: 2,
+    },
+  },
+  judge: ({ dose }, { kind }, say) => {
+    if (kind === 'plain-glass')
+      return {
+        verdict: 'stop',
+        say: `Not plain glass: the alkali of cement eats it. Look for ‘AR’ and at least ${say(ALKALI_RESISTANT_ZIRCONIA, 'ratio', { units: PERCENT, significant: 2 })} of ZrO₂ on its sheet.`,
+      };
+    const tried = FIBRES[kind].tried;
+    if (dose.notes.length > 0 && tried !== undefined)
+      return {
+        verdict: 'look',
+        say: `More than the ${say(tried, 'ratio', { units: PERCENT, significant: 2 })} read of in trials with this fibre. Expect a stiff mix, balls of fibre, and broken foam; try it in a bucket first.`,
+      };
+    return {
+      verdict: 'good',
+      say: 'Sprinkle it into the base mix while the paddle turns, until each fibre is wet; then the foam. It holds corners and fine cracks; it does not make the part carry.',
+    };
+  },
+  notes: (_, { kind }) => [
+    ...(FIBRES[kind].tried === undefined && kind !== 'plain-glass'
+      ? ['No dose of this fibre in foamed concrete was read of for this page: begin low.']
+      : []),
+    'Long, thin and many fibres ball sooner. No published limit for a mix without stone was found.',
+  ],
+  folded: 'Size of a fibre',
+  blames: { fibreShare: 'mass', fibreMass: 'mass' },
+  working: [
+    {
+      tex: String.raw`m = \varphi\,\rho_\varphi\,V`,
+      put: (v, { share, dose }, say) =>
+        `m = ${say(share, 'ratio', { units: PERCENT })} × ${say(FIBRES[v.kind].density, 'density', { units: DENSITY })} × ${say(v.volume, 'volume', { units: LITRES })} = ${say(dose.mass, 'mass', { units: SMALL_MASS })}`,
+    },
+  ],
+  tables: [
+    {
+      caption: 'The same dose of other fibres',
+      columns: ['Fibre', 'Density', 'For the batch', 'Tried to'],
+      rows: ({ share, volume }, _, say) =>
+        (Object.keys(FIBRES) as (keyof typeof FIBRES)[]).map((kind) => [
+          FIBRE_NAMES[kind],
+          say(FIBRES[kind].density, 'density', { units: DENSITY }),
+          say(fibreMass({ kind, share, volume }).mass, 'mass', { units: SMALL_MASS }),
+          FIBRES[kind].tried === undefined
+            ? 'none read of'
+            : say(FIBRES[kind].tried, 'ratio', { units: PERCENT, significant: 2 }),
+        ]),
+    },
+  ],
+  cautions: ['glass-fibre', 'not-load-bearing'],
+  defers: [
+    'The fibre’s own sheet says what it is, how long it lasts in alkali, and how to handle it.',
+  ],
+  sources: [
+    'ijcsm-2015',
+    'en-15422',
+    'aci-544-1r',
+    'hamad-2015',
+    'uow-2021',
+    'plain-glass',
+    'common-practice',
+  ],
+});

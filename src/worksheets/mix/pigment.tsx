@@ -1,0 +1,141 @@
+import {
+  PIGMENT_CEILING,
+  PIGMENT_SATURATES,
+  PIGMENT_USUAL,
+  pigmentMass,
+} from '../../core/mix/pigment.ts';
+import { number } from '../../islands/fields.ts';
+import { Plot } from '../../islands/plots/Plot.tsx';
+import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+
+const percent = (share: number) => share * 100;
+
+export default worksheet({
+  id: 'pigment',
+  question: 'How much pigment?',
+  fields: {
+    cement: number('mass', {
+      label: 'Cement and its stand-ins in the load',
+      help: 'Slag, fly ash and silica fume count.',
+      example: '13.57 kg',
+      min: '0 kg',
+      aboveMin: true,
+      max: '10 t',
+      takes: 'mix.loadCement',
+    }),
+    share: number('ratio', {
+      label: 'Pigment, of their mass',
+      example: '3 %',
+      min: '0 %',
+      max: '20 %',
+      units: PERCENT,
+      bench: 'pigment.share',
+    }),
+    own: number('ratio', {
+      label: 'The pigment’s own maximum',
+      help: 'From its sheet; of a blend, the lowest of its parts.',
+      example: '10 %',
+      min: '0 %',
+      aboveMin: true,
+      max: '100 %',
+      units: PERCENT,
+      folded: true,
+    }),
+    loads: number('count', {
+      label: 'Loads that must match',
+      example: '3',
+      min: '1',
+      max: '1000',
+      whole: true,
+      folded: true,
+    }),
+  },
+  work: (v) => {
+    const dose = pigmentMass({ cementitious: v.cement, share: v.share, ownMaximum: v.own });
+    return { dose, all: dose.mass * v.loads };
+  },
+  results: {
+    mass: { label: 'Pigment for a load', kind: 'mass', of: (r) => r.dose.mass, units: SMALL_MASS },
+    all: { label: 'For all the loads', kind: 'mass', of: (r) => r.all, units: SMALL_MASS },
+    most: { label: 'At most in a load', kind: 'mass', of: (r) => r.dose.most, units: SMALL_MASS },
+  },
+  judge: ({ dose }, _, say) => {
+    const code = dose.notes[0]?.code;
+    const most = say(dose.most, 'mass', { units: SMALL_MASS });
+    if (code === 'over-ceiling')
+      return {
+        verdict: 'stop',
+        say: `Above the ${percent(PIGMENT_CEILING)} % that may be prescribed at all. At most ${most} in this load.`,
+      };
+    if (code === 'over-own-maximum')
+      return {
+        verdict: 'stop',
+        say: `Above this pigment’s own maximum: at most ${most} in this load.`,
+      };
+    if (code === 'saturated')
+      return {
+        verdict: 'look',
+        say: `Beyond about ${percent(PIGMENT_SATURATES)} % the colour hardly deepens; the powder only takes up water.`,
+      };
+    if (code === 'pale')
+      return {
+        verdict: 'look',
+        say: 'Below 1 % it may hardly show. Foam makes every colour paler: cast a small piece first.',
+      };
+    return {
+      verdict: 'good',
+      say: 'Within the usual range. Weigh it to the gram, the same for every load, and stir it into the mixing water before the cement.',
+    };
+  },
+  notes: () => [
+    'Air bubbles scatter light, so a foamed piece is paler than a solid one with the same dose, and paler again when it is dry.',
+    'Fine pigment takes up water: the base mix stiffens. Keep the w/c; do not add water to make it run as before.',
+  ],
+  folded: 'Its own maximum, and how many loads',
+  blames: { cementitious: 'cement', pigmentShare: 'share', ownMaximum: 'own' },
+  working: [
+    {
+      tex: String.raw`m = d\,C_{\text{all}} \qquad d \le 10\,\%`,
+      put: (v, { dose }, say) =>
+        `m = ${say(v.share, 'ratio', { units: PERCENT })} × ${say(v.cement, 'mass')} = ${say(dose.mass, 'mass', { units: SMALL_MASS })}`,
+    },
+  ],
+  figure: ({ values }) => {
+    const dose = percent(values.share);
+    const end = Math.max(12, dose * 1.1);
+    return (
+      <Plot
+        words={`The dose, ${dose.toPrecision(2)} %, on a scale with the usual range of ${percent(PIGMENT_USUAL.min)} to ${percent(PIGMENT_USUAL.max)} % and the ceiling at ${percent(PIGMENT_CEILING)} %.`}
+        caption="The dose against the usual range (shaded, from memory) and the ceiling."
+        x={[0, end]}
+        y={[0, 1]}
+        xLabel="Pigment, % of cement and stand-ins"
+        yLabel=""
+      >
+        {({ x, y }) => {
+          const [bottom, top] = y.range() as [number, number];
+          return (
+            <g>
+              <rect
+                class="band"
+                x={x(percent(PIGMENT_USUAL.min))}
+                width={x(percent(PIGMENT_USUAL.max)) - x(percent(PIGMENT_USUAL.min))}
+                y={top}
+                height={bottom - top}
+              />
+              <path class="level" d={`M${x(percent(PIGMENT_CEILING))} ${top}V${bottom}`} />
+              <text class="soft" x={x(percent(PIGMENT_CEILING)) - 6} y={top + 16} text-anchor="end">
+                ceiling
+              </text>
+              <circle class="marker measured" cx={x(dose)} cy={(top + bottom) / 2} r="7" />
+            </g>
+          );
+        }}
+      </Plot>
+    );
+  },
+  cautions: ['pigment-dust'],
+  defers: ['The pigment’s own sheet, and a piece cast, cured and dried, decide the colour.'],
+  sources: ['astm-c979', 'csce-rfi-2019', 'pigment-practice', 'en-12878'],
+});
