@@ -74,7 +74,12 @@ export default worksheet({
       units: WEIGHT,
       significant: 4,
     },
-    freezing: { label: 'Freezes at', kind: 'temperature', of: (r) => r.freezing },
+    freezing: {
+      label: 'Freezes at',
+      kind: 'temperature',
+      of: (r) => r.freezing,
+      significant: 2,
+    },
     mass: {
       label: 'Glycerol, by weight',
       kind: 'mass',

@@ -139,7 +139,7 @@ export default worksheet({
     return [
       ...(between.length > 1
         ? [
-            `From reading to reading: ${words(early)} a minute at first, ${words(late)} a minute at last. A loss that slows is a foam settling in; one that quickens is a foam giving up.`,
+            `From reading to reading: ${words(early)} a minute at first, ${words(late)} a minute at last. A loss that quickens is the one to fear.`,
           ]
         : []),
       'The jar stands still, the mixer does not: a paddle breaks foam that a jar keeps.',

@@ -1,10 +1,13 @@
 import { glycerolViscosity } from '../../core/foam/glycerol.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { type Axes, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
 
 const CELSIUS = 273.15;
 const MOST = 0.4;
 const POINTS = 20;
+/** Height of a line of text, and where the reader's own label stands: above the curves. */
+const LINE = 15;
+const ABOVE = 40;
 const LINES = [0, 10, 20, 30, 40] as const;
 
 /** Viscosity of glycerol and water from 0 to 40 % by mass, a curve for each of five temperatures. */
@@ -20,34 +23,49 @@ export function ViscosityChart({
   const at = (share: number, kelvin: number) =>
     glycerolViscosity({ glycerol: share, temperature: kelvin }).viscosity * 1e3;
   const yours = at(glycerol, temperature);
+  // The names of the curves stand at their ends, each at least a line above the next.
+  const named = (axes: Axes) => {
+    let last = Number.POSITIVE_INFINITY;
+    return LINES.toReversed().map((celsius) => {
+      last = Math.min(axes.y(at(MOST, CELSIUS + celsius)), last - LINE);
+      return [celsius, last] as const;
+    });
+  };
   const name = (kelvin: number) => say(kelvin, 'temperature', { significant: 2 });
   return (
     <Plot
       words={`Viscosity rises with glycerol and falls with temperature: water ${at(0, CELSIUS + 20).toFixed(2)} mPa·s at ${name(CELSIUS + 20)}, ${at(MOST, CELSIUS + 20).toFixed(2)} with 40 % glycerol; yours ${yours.toFixed(2)}.`}
       caption="Viscosity of glycerol and water, for five temperatures. A few percent hardly leave the left edge."
-      x={[0, MOST * 100]}
+      x={[0, MOST * 100 * 1.16]}
       y={[0, at(MOST, CELSIUS)]}
       xLabel="glycerol, % by mass"
       yLabel="viscosity, mPa·s"
     >
       {(axes) => (
         <>
-          {LINES.map((celsius) => {
-            const points = Array.from({ length: POINTS + 1 }, (_, i): Point => {
-              const share = (MOST * i) / POINTS;
-              return [share * 100, at(share, CELSIUS + celsius)];
-            });
-            const [x, y] = points.at(-1)!;
-            return (
-              <g>
-                <Curve axes={axes} points={points} dashed={celsius !== 20} />
-                <text class="soft" x={axes.x(x)} y={axes.y(y) - 5} text-anchor="end">
-                  {name(CELSIUS + celsius)}
-                </text>
-              </g>
-            );
-          })}
-          <Dot axes={axes} at={[glycerol * 100, yours]} label={`yours ${yours.toFixed(2)}`} />
+          {LINES.map((celsius) => (
+            <Curve
+              axes={axes}
+              points={Array.from({ length: POINTS + 1 }, (_, i): Point => {
+                const share = (MOST * i) / POINTS;
+                return [share * 100, at(share, CELSIUS + celsius)];
+              })}
+              dashed={celsius !== 20}
+            />
+          ))}
+          {named(axes).map(([celsius, y]) => (
+            <text class="soft" x={axes.x(MOST * 100) + 5} y={y + 5}>
+              {name(CELSIUS + celsius)}
+            </text>
+          ))}
+          <path
+            class="leader"
+            d={`M${axes.x(glycerol * 100)} ${axes.y(yours)}V${ABOVE + 6}H${axes.x(glycerol * 100) + 8}`}
+          />
+          <circle class="marker measured" cx={axes.x(glycerol * 100)} cy={axes.y(yours)} r="6" />
+          <text class="strong on-layer" x={axes.x(glycerol * 100) + 11} y={ABOVE + 11}>
+            {`yours ${yours.toFixed(2)}`}
+          </text>
         </>
       )}
     </Plot>

@@ -92,7 +92,7 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
                 <text
                   class={way === dose ? 'strong' : ''}
                   x={axes.x(at)}
-                  y={axes.y(shown(density)) - 7}
+                  y={axes.y(shown(density)) + (way === 'volume' ? 20 : -7)}
                   text-anchor={at > end / MINUTE / 3 ? 'end' : 'start'}
                 >
                   {NAMES[way]}
