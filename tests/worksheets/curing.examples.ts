@@ -57,4 +57,32 @@ export const examples: readonly Example[] = [
     within: 2e-3,
     by: 'the same sum, carried on until it is 7 days',
   },
+  {
+    sheet: 'strength-time',
+    result: 'low',
+    expected: '0.08517 MPa',
+    within: 2e-3,
+    by: 'low end 80 psi = 0.5516 MPa at 28 days; × exp(0.38 × (1 − √(28/0.8)))',
+  },
+  {
+    sheet: 'heat-inside',
+    result: 'peak',
+    expected: '68.14 °C',
+    within: 1e-4,
+    by: 'an explicit scheme written apart, 120 cells and steps of 2 s',
+  },
+  {
+    sheet: 'heat-inside',
+    result: 'difference',
+    expected: '25.91 °C',
+    within: 2e-3,
+    by: 'the same explicit scheme',
+  },
+  {
+    sheet: 'heat-inside',
+    result: 'rise',
+    expected: '101.06 °C',
+    within: 1e-3,
+    by: '468.43 kJ/kg × 0.742 × 387.3 kg/m³ ÷ (387.3 × 1.14 + 212.7 × 4.187) kJ/(m³·K)',
+  },
 ];

@@ -12,8 +12,8 @@ import { GROWTH_COEFFICIENT } from '../../core/curing/strength-growth.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 
-/** How far ahead a forecast is carried, s: what is not reached in four months is not waited for. */
-export const AHEAD = 120 * DAY;
+/** How far ahead a forecast is carried, s: what is not reached in two months is not waited for. */
+export const AHEAD = 60 * DAY;
 
 interface Extremes {
   readonly coldest: number;

@@ -1,0 +1,190 @@
+import { equivalentAge, timeToReachAge } from '../../core/curing/equivalent-age.ts';
+import {
+  frostGuard,
+  ONE_FREEZE_STRENGTH,
+  REPEATED_FREEZE_STRENGTH,
+} from '../../core/curing/frost.ts';
+import { ageForShare, REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
+import { DAY, ICE_POINT } from '../../core/curing/units.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { ageAt } from '../shared/AgeCharts.tsx';
+import { cement, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts';
+import {
+  AHEAD,
+  GROWTH,
+  historyBlames,
+  historyNotes,
+  historyOf,
+  historyRefusals,
+  lawOf,
+} from '../shared/curing-history.ts';
+import { FrostChart } from '../shared/FrostChart.tsx';
+import { momentInWords } from '../shared/moments.ts';
+
+/** Colder than this hydration all but stops, and practice asks for more, K: 5 °C. Common practice, no source. */
+const COLD = ICE_POINT + 5;
+
+export default worksheet({
+  id: 'frost-guard',
+  question: 'Will frost catch it before it is strong enough?',
+  fields: {
+    ...temperatureFields,
+    cement,
+    strength28: number('stress', {
+      label: 'Strength at 28 days, low end',
+      example: '0.552 MPa',
+      min: '0.001 MPa',
+      max: '100 MPa',
+      units: MPA,
+      takes: 'curing.strength28',
+    }),
+    wanted: number('stress', {
+      label: 'Strength you wait for',
+      example: '0.3 MPa',
+      min: '0.001 MPa',
+      max: '100 MPa',
+      units: MPA,
+    }),
+  },
+  work: (v) => {
+    const known = historyOf(v);
+    const { history } = known;
+    const law = lawOf('fhp');
+    const [coefficient] = GROWTH[v.cement];
+    const guard = frostGuard({ history, law, strength28: v.strength28, coefficient });
+    const age = ageForShare({ share: v.wanted / v.strength28, coefficient });
+    const reached = age === undefined ? undefined : timeToReachAge({ history, law, age });
+    const curve = equivalentAge({ history, law });
+    const strengthAt = (time: number) =>
+      v.strength28 * strengthShare({ age: ageAt(curve, time), coefficient });
+    return {
+      known,
+      guard,
+      reached,
+      strengthAt,
+      most: v.strength28 * Math.exp(coefficient),
+      atFreeze: guard.firstFreeze === undefined ? undefined : strengthAt(guard.firstFreeze),
+      at28: strengthAt(Math.min(REFERENCE_AGE, AHEAD)),
+    };
+  },
+  results: {
+    reached: {
+      label: 'The strength you wait for is reached after',
+      kind: 'time',
+      of: (r) => r.reached,
+      units: HOURS,
+      significant: 2,
+    },
+    coldest: {
+      label: 'Coldest it gets',
+      kind: 'temperature',
+      of: (r) => r.guard.coldest,
+      answer: true,
+    },
+    oneFreeze: {
+      label: '3.5 MPa (500 psi), for one freeze, after',
+      kind: 'time',
+      of: (r) => r.guard.oneFreeze.time,
+      units: HOURS,
+      significant: 2,
+    },
+    repeated: {
+      label: '24 MPa (3500 psi), for freezing again and again while soaked, after',
+      kind: 'time',
+      of: (r) => r.guard.repeated.time,
+      units: HOURS,
+      significant: 2,
+    },
+    firstFreeze: {
+      label: 'First freeze after',
+      kind: 'time',
+      of: (r) => r.guard.firstFreeze,
+      units: HOURS,
+      significant: 2,
+    },
+    atFreeze: {
+      label: 'Strength it has by then',
+      kind: 'stress',
+      of: (r) => r.atFreeze,
+      units: MPA,
+      significant: 2,
+    },
+    frozenFor: {
+      label: 'Time at or below freezing, in all',
+      kind: 'time',
+      of: (r) => (r.guard.frozenFor > 0 ? r.guard.frozenFor : undefined),
+      units: HOURS,
+      significant: 2,
+    },
+    most: {
+      label: 'It levels out near',
+      kind: 'stress',
+      of: (r) => r.most,
+      units: MPA,
+      significant: 2,
+      note: 'by the growth curve, from the low end',
+    },
+  },
+  judge: ({ guard, atFreeze }, v, say) => {
+    const { oneFreeze, firstFreeze } = guard;
+    const mpa = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
+    if (firstFreeze !== undefined && oneFreeze.frozenFirst)
+      return {
+        verdict: 'stop',
+        say: `It freezes on ${momentInWords(v.castAt + firstFreeze)}, with ${mpa(atFreeze ?? 0)}: less than the ${mpa(ONE_FREEZE_STRENGTH)} that stands one freeze. Bring it indoors or insulate it before then, or do not cast.`,
+      };
+    if (oneFreeze.age === undefined)
+      return {
+        verdict: 'look',
+        say: `No frost is in these temperatures. But this mix never reaches the ${mpa(ONE_FREEZE_STRENGTH)} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.`,
+      };
+    if (guard.coldest < COLD)
+      return {
+        verdict: 'look',
+        say: `No frost comes before ${mpa(ONE_FREEZE_STRENGTH)}, but below ${say(COLD, 'temperature', { significant: 2 })} it hardly ages. Keep it warmer.`,
+      };
+    return {
+      verdict: 'good',
+      say: `No frost catches it by these temperatures. Look at the forecast each day until it has ${mpa(ONE_FREEZE_STRENGTH)}.`,
+    };
+  },
+  notes: ({ known, guard, reached }, _, say) => [
+    ...historyNotes(known, reached),
+    ...(guard.repeated.age === undefined
+      ? [
+          `It never reaches the ${say(REPEATED_FREEZE_STRENGTH, 'stress', { units: MPA, significant: 2 })} asked of concrete that freezes again and again while soaked. Use it where it stays dry.`,
+        ]
+      : []),
+    'Both marks are for ordinary concrete; none is published for foamed. Its growth is not validated for foamed concrete either.',
+  ],
+  refusals: historyRefusals,
+  blames: { ...historyBlames, share: 'wanted', strength: 'wanted', age: 'wanted' },
+  keeps: { coldest: 'curing.coldestAhead' },
+  working: [
+    {
+      tex: String.raw`t_e = \frac{28\,\mathrm d}{\left(1 - \ln(f/f_{28})/s\right)^2}`,
+      put: (v, { reached }, say) => {
+        const [s] = GROWTH[v.cement];
+        const age = ageForShare({ share: v.wanted / v.strength28, coefficient: s });
+        return age === undefined
+          ? `${say(v.wanted, 'stress', { units: MPA })} is above where this curve levels out.`
+          : `s = ${s.toFixed(2)}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: HOURS })}${reached === undefined ? `, not reached in ${AHEAD / DAY} days` : `, reached after ${say(reached, 'time', { units: HOURS })}`}`;
+      },
+    },
+  ],
+  figure: ({ values: v, result: r, say }) => (
+    <FrostChart
+      history={r.known.history}
+      strengthAt={r.strengthAt}
+      wanted={v.wanted}
+      until={Math.min(AHEAD, Math.max(3 * DAY, Math.min(r.known.until, 21 * DAY)))}
+      say={say}
+    />
+  ),
+  cautions: ['frost-and-heat'],
+  defers: [
+    'A thermometer on the part decides. Whether a frozen part may be used is for tests, never for its looks.',
+  ],
+  sources: ['aci-faq-795', 'frost-strength-loss', 'en-1992-1-1', 'fhp-1977', 'common-practice'],
+});

@@ -1,0 +1,161 @@
+import { choice, number } from '../../islands/fields.ts';
+import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { castAt, DAYS, temperature } from '../shared/curing-fields.ts';
+
+const MM = { metric: 'mm', us: 'in' } as const;
+const oxide = (label: string, example: string) =>
+  number('ratio', {
+    label,
+    example,
+    min: '0 %',
+    max: '100 %',
+    units: PERCENT,
+    folded: true,
+    when: { heat: ['oxides'] },
+  });
+const COVERS = {
+  bare: 'Bare, under a sheet, or thin steel',
+  wood: 'A wooden form or cover, 18 mm',
+  insulated: 'Insulation over it',
+} as const;
+
+/** The part, the mix it is made of, and what each face sees. */
+export const heatFields = {
+  thickness: number('length', {
+    label: 'Thickness, the thin way through',
+    help: 'The example is the demo’s mix cast as one block rather than as slabs.',
+    example: '300 mm',
+    min: '10 mm',
+    max: '3 m',
+    units: MM,
+  }),
+  wet: number('density', {
+    label: 'Wet density',
+    example: '600 kg/m3',
+    min: '100 kg/m3',
+    max: '2400 kg/m3',
+    units: DENSITY,
+    takes: 'mix.planned',
+    bench: 'part.wetDensity',
+  }),
+  mixAt: temperature('Temperature of the mix', '19.9 °C', {
+    min: '0 °C',
+    max: '60 °C',
+    takes: 'curing.mixTemperature',
+  }),
+  coldest: temperature('Air, lowest of the day', '12 °C', { bench: 'curing.airColdest' }),
+  warmest: temperature('Air, highest of the day', '20 °C', { bench: 'curing.airWarmest' }),
+  near: choice({ label: 'One face', options: COVERS, example: 'bare' }),
+  far: choice({
+    label: 'The other face',
+    options: { ...COVERS, closed: 'Lets no heat through' },
+    example: 'wood',
+  }),
+  strip: number('time', {
+    label: 'Wood and insulation come off after',
+    example: '3 d',
+    min: '0.1 d',
+    max: '30 d',
+    units: DAYS,
+  }),
+  heat: choice({
+    label: 'The cement’s heat',
+    options: {
+      published: 'An ordinary cement, as published',
+      total: 'A total I know',
+      oxides: 'From its oxides',
+    },
+    example: 'published',
+    folded: true,
+  }),
+  total: number('specificEnergy', {
+    label: 'Heat of the cement, hydrated to the last grain',
+    example: '450 kJ/kg',
+    min: '50 kJ/kg',
+    max: '800 kJ/kg',
+    folded: true,
+    when: { heat: ['total'] },
+  }),
+  cao: oxide('CaO', '63.5 %'),
+  sio2: oxide('SiO₂', '20.5 %'),
+  al2o3: oxide('Al₂O₃', '5.2 %'),
+  fe2o3: oxide('Fe₂O₃', '3 %'),
+  so3: oxide('SO₃', '2.8 %'),
+  freeLime: oxide('Free CaO', '1 %'),
+  mgo: oxide('MgO', '2 %'),
+  blaine: number('count', {
+    label: 'Fineness by Blaine, m²/kg',
+    example: '370',
+    min: '100',
+    max: '1000',
+    folded: true,
+    when: { heat: ['oxides'] },
+  }),
+  waterCement: number('ratio', {
+    label: 'Water/cement ratio of the base mix',
+    example: '0.4',
+    min: '0.1',
+    max: '3',
+    units: { metric: '1', us: '1' },
+    bench: 'mix.waterCement',
+    folded: true,
+  }),
+  sandCement: number('ratio', {
+    label: 'Sand to cement',
+    example: '0',
+    min: '0',
+    max: '10',
+    units: { metric: '1', us: '1' },
+    bench: 'mix.sandCement',
+    folded: true,
+  }),
+  foamDensity: number('density', {
+    label: 'Foam density',
+    example: '80 g/L',
+    min: '5 g/L',
+    max: '500 g/L',
+    units: FOAM,
+    takes: 'foam.density',
+    bench: 'mix.foamDensity',
+    folded: true,
+  }),
+  insulation: number('length', {
+    label: 'Insulation, thickness',
+    help: 'Foam board or dry mineral wool, 0.035 W/(m·K); from memory.',
+    example: '50 mm',
+    min: '5 mm',
+    max: '500 mm',
+    units: MM,
+    folded: true,
+  }),
+  place: choice({
+    label: 'Where it stands',
+    options: { indoors: 'Sheltered, in still air', outdoors: 'Outdoors, in the wind' },
+    example: 'indoors',
+    folded: true,
+  }),
+  wind: number('speed', {
+    label: 'Wind',
+    example: '20 km/h',
+    min: '0 km/h',
+    max: '200 km/h',
+    bench: 'curing.wind',
+    folded: true,
+    when: { place: ['outdoors'] },
+  }),
+  conducts: choice({
+    label: 'Conductivity',
+    options: { density: 'From density and water', own: 'Measured, damp' },
+    example: 'density',
+    folded: true,
+  }),
+  conductivity: number('conductivity', {
+    label: 'Conductivity, damp',
+    example: '0.5 W/(m.K)',
+    min: '0.02 W/(m.K)',
+    max: '5 W/(m.K)',
+    folded: true,
+    when: { conducts: ['own'] },
+  }),
+  castAt: { ...castAt, folded: true },
+} as const;

@@ -1,0 +1,205 @@
+import { adiabaticRise } from '../../core/curing/heat/hydration.ts';
+import { DIFFERENCE_LIMIT, PEAK_LIMIT } from '../../core/curing/heat/inside.ts';
+import { DomainError } from '../../core/domain-error.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY } from '../shared/amounts.ts';
+import { HOURS } from '../shared/curing-fields.ts';
+import { HeatPicture } from '../shared/HeatPicture.tsx';
+import { COARSE, FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
+import { heatFields } from './heat-fields.ts';
+
+const MM = { metric: 'mm', us: 'in' } as const;
+/** Thicknesses, m, and wet densities, kg/m³, shown beside the reader's own. */
+const THICKNESSES = [0.06, 0.15, 0.3, 0.6] as const;
+const DENSITIES = [400, 600, 900, 1200] as const;
+
+/** Where the sum stops meaning anything, K. */
+const BOILS = 373.15;
+
+type Case = { readonly thickness: number; readonly wet: number };
+
+function work(v: HeatValues) {
+  const own = { thickness: v.thickness, wet: v.wet };
+  const found = heatCase(v, own, FINE);
+  const beside: readonly Case[] = [
+    ...THICKNESSES.map((thickness) => ({ ...own, thickness })),
+    ...DENSITIES.map((wet) => ({ ...own, wet })),
+  ];
+  return {
+    ...found,
+    rise: adiabaticRise({
+      heat: found.hydration.heat,
+      degree: found.hydration.ultimate,
+      cement: found.cement,
+      heatCapacity: found.heatCapacity,
+    }),
+    beside: beside.flatMap((each) => {
+      try {
+        const { peak, difference } = heatCase(v, each, COARSE);
+        return [{ ...each, peak, difference }];
+      } catch (error) {
+        // A density this foam and this base mix cannot make is left out of the comparison.
+        if (error instanceof DomainError) return [];
+        throw error;
+      }
+    }),
+  };
+}
+
+/** The last answer, kept: the page asks for it several times for one key press. */
+let last: { readonly key: string; readonly answer: ReturnType<typeof work> } | undefined;
+
+export default worksheet({
+  id: 'heat-inside',
+  question: 'How hot does it get inside?',
+  fields: heatFields,
+  work: (v) => {
+    const key = JSON.stringify(v);
+    if (last?.key !== key) last = { key, answer: work(v) };
+    return last.answer;
+  },
+  results: {
+    peak: { label: 'Hottest inside', kind: 'temperature', of: (r) => r.peak.temperature },
+    peakAt: {
+      label: 'Reached after',
+      kind: 'time',
+      of: (r) => r.peak.time,
+      units: HOURS,
+      significant: 2,
+      answer: true,
+    },
+    difference: {
+      label: 'Inside warmer than the cooler face by up to',
+      kind: 'temperatureDifference',
+      of: (r) => r.difference.value,
+      significant: 2,
+    },
+    differenceAt: {
+      label: 'That is after',
+      kind: 'time',
+      of: (r) => r.difference.time,
+      units: HOURS,
+      significant: 2,
+    },
+    rise: {
+      label: 'It would warm by, if no heat got out',
+      kind: 'temperatureDifference',
+      of: (r) => r.rise,
+      significant: 2,
+    },
+    conductivity: {
+      label: 'Conductivity, damp',
+      kind: 'conductivity',
+      of: (r) => r.conductivity,
+      significant: 2,
+    },
+  },
+  judge: ({ peak, difference }, v, say) => {
+    const hot = say(peak.temperature, 'temperature', { significant: 2 });
+    if (peak.temperature > PEAK_LIMIT)
+      return {
+        verdict: 'stop',
+        say: `${hot} is above ${say(PEAK_LIMIT, 'temperature', { significant: 2 })}, the usual limit for the middle of concrete (common practice, no source). Cast it thinner, in lifts with days between, or with cooler water.`,
+      };
+    if (difference.value > DIFFERENCE_LIMIT)
+      return {
+        verdict: 'look',
+        say: `The face lags the inside by ${say(difference.value, 'temperatureDifference', { significant: 2 })}, more than the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Keep it covered with insulation, and uncover it slowly.`,
+      };
+    if (peak.temperature <= v.mixAt + 0.5)
+      return {
+        verdict: 'good',
+        say: 'It hardly warms at all: its heat leaves as fast as it comes. Its trouble is cold, not heat.',
+      };
+    return {
+      verdict: 'good',
+      say: `${hot} at most, and ${say(difference.value, 'temperatureDifference', { significant: 2 })} across it: within the usual limits. The warmth helps it set; keep the face damp meanwhile.`,
+    };
+  },
+  notes: (r) => [
+    ...(r.peak.temperature > BOILS
+      ? ['Above the boil the figure only means far too hot: steam carries heat the sum leaves out.']
+      : []),
+    'Worked one way through the part: a block loses heat by its other faces too, and comes out a little cooler than this. Sun, rain and evaporation are left out.',
+    'The hydration figures were found on ordinary concrete; none is published for foamed.',
+    ...(r.notes.some(({ code }) => code === 'outside-range')
+      ? [
+          'The conductivity is stretched beyond what its source covers: fresh concrete holds more water than any that was measured.',
+        ]
+      : []),
+  ],
+  refusals: {
+    'heavier-than-base-mix': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this base mix: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
+    'lighter-than-foam': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam itself.`,
+    'paste-robs-foam': () =>
+      'So little water leaves the paste too dry: it would take its water from the foam.',
+    'not-a-cement': () =>
+      'Oxides like these do not make a cement by Bogue: one of its compounds comes out negative. Check the shares.',
+  },
+  folded: 'Cement, mix, covers and weather',
+  blames: {
+    wetDensity: 'wet',
+    dryDensity: 'wet',
+    from: 'strip',
+    windSpeed: 'wind',
+    initialTemperature: 'mixAt',
+    'al2o3/fe2o3': 'al2o3',
+    c3s: 'cao',
+    c2s: 'sio2',
+    c3a: 'al2o3',
+    c4af: 'fe2o3',
+    ultimate: 'waterCement',
+  },
+  keeps: { peak: 'curing.peak' },
+  working: [
+    {
+      tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \lambda\,\frac{\partial^2 T}{\partial x^2} + H\,C\,\frac{\partial \alpha}{\partial t}`,
+      put: (_, r, say) =>
+        `λ = ${say(r.conductivity, 'conductivity')}, ρc = ${(r.heatCapacity / 1000).toFixed(0)} kJ/(m³·K), H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density', { units: DENSITY })} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes`,
+    },
+    {
+      tex: String.raw`\alpha = \alpha_u\, e^{-(\tau/t_e)^\beta}`,
+      put: (_, { hydration: h }, say) =>
+        `αu = ${h.ultimate.toFixed(3)}, τ = ${say(h.tau, 'time', { units: HOURS })}, β = ${h.beta.toFixed(3)}, age by Arrhenius with E = ${say(h.activationEnergy, 'molarEnergy')}`,
+    },
+    {
+      tex: String.raw`\Delta T_{\text{ad}} = \frac{H\,\alpha_u\,C}{\rho c}`,
+      put: (_, r, say) =>
+        `${say(r.rise, 'temperatureDifference', { significant: 2 })} if no heat got out. Released and come in at the faces equals stored to ${r.run.energy.imbalance.toExponential(0)} of the largest.`,
+    },
+  ],
+  figure: ({ values, result, say }) => (
+    <HeatPicture found={result} thickness={values.thickness} say={say} />
+  ),
+  tables: [
+    {
+      caption: 'Thicknesses and densities side by side',
+      columns: ['Thickness', 'Wet density', 'Hottest', 'After', 'Across it'],
+      rows: ({ beside }, _, say) =>
+        beside.map(({ thickness, wet, peak, difference }) => [
+          say(thickness, 'length', { units: MM, significant: 2 }),
+          say(wet, 'density', { units: DENSITY, significant: 2 }),
+          `${say(peak.temperature, 'temperature', { decimals: 0 })}${peak.temperature > PEAK_LIMIT ? ', too hot' : ''}`,
+          say(peak.time, 'time', { units: HOURS, significant: 2 }),
+          `${say(difference.value, 'temperatureDifference', { significant: 2 })}${difference.value > DIFFERENCE_LIMIT ? ', steep' : ''}`,
+        ]),
+    },
+  ],
+  cautions: ['frost-and-heat'],
+  defers: [
+    'A thermometer in the middle of the part decides. The two limits are common practice for ordinary concrete, no source.',
+  ],
+  sources: [
+    'schindler-folliard-2005',
+    'brown-2022',
+    'mills-1966',
+    'astm-c150',
+    'aci-122r',
+    'iso-10456',
+    'iso-6946',
+    'crank-nicolson',
+    'common-practice',
+  ],
+});

@@ -1,0 +1,207 @@
+import { fitStrength, type StrengthFit } from '../../core/curing/strength-fit.ts';
+import { REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
+import { demand } from '../../core/domain-error.ts';
+import { strengthBand } from '../../core/finished/strength-band.ts';
+import { choice, lines, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { cement, DAYS, MPA } from '../shared/curing-fields.ts';
+import { GROWTH } from '../shared/curing-history.ts';
+import { GrowthPlot } from '../shared/GrowthPlot.tsx';
+import { dryDensity, wetDensity } from '../shared/part-fields.ts';
+
+/** Spreads either way that the band about own results is drawn with. */
+const SPREADS = 2;
+
+interface Growing {
+  readonly fit: StrengthFit | undefined;
+  readonly curve: ((age: number) => number) | undefined;
+  readonly at: (age: number) => { readonly low: number; readonly high: number };
+  readonly onlyMinima: boolean;
+}
+
+const answers = (age: number, growing: Growing) => ({
+  ...growing,
+  now: growing.at(age),
+  at28: growing.at(REFERENCE_AGE),
+});
+
+export default worksheet({
+  id: 'strength-time',
+  question: 'How strong is it getting?',
+  fields: {
+    from: choice({
+      label: 'What do you go by?',
+      options: {
+        density: 'Its density: a wide band',
+        own: 'My own cubes or cores',
+      },
+      example: 'density',
+      bench: 'curing.strengthFrom',
+    }),
+    wet: { ...wetDensity, when: { from: ['density'] } },
+    dry: { ...dryDensity, when: { from: ['density'] } },
+    results: lines({
+      label: 'Results',
+      help: 'The age adjusted for temperature, from the worksheet on age. The example is invented.',
+      example: '3\t0.42\n7\t0.61\n7\t0.55\n14\t0.72\n28\t0.80',
+      most: 60,
+      bench: 'curing.results',
+      when: { from: ['own'] },
+      of: {
+        age: number('time', {
+          label: 'Adjusted age',
+          example: '7 d',
+          min: '1 h',
+          max: '3650 d',
+          units: DAYS,
+        }),
+        strength: number('stress', {
+          label: 'Compressive strength',
+          example: '0.6 MPa',
+          min: '0.001 MPa',
+          max: '200 MPa',
+          units: MPA,
+        }),
+      },
+    }),
+    cement,
+    age: number('time', {
+      label: 'Its adjusted age now',
+      example: '0.8 d',
+      min: '0.01 d',
+      max: '3650 d',
+      units: DAYS,
+      takes: 'curing.age',
+    }),
+  },
+  work: (v) => {
+    const [slow, fast] = GROWTH[v.cement];
+    if (v.from === 'own') {
+      const fit = fitStrength({ results: v.results, coefficient: slow });
+      const curve = (age: number) =>
+        fit.strength28 * strengthShare({ age, coefficient: fit.coefficient });
+      const spread = Math.exp(SPREADS * Math.min(fit.spread ?? 0, 5));
+      const at = (age: number) => ({ low: curve(age) / spread, high: curve(age) * spread });
+      return answers(v.age, { fit, curve, at, onlyMinima: false });
+    }
+    const band = strengthBand({ wetDensity: v.wet, ovenDryDensity: v.dry });
+    demand('wet', band.known ? 0 : v.wet, 'density', { max: 0 }, 'no-published-strength');
+    const low28 = band.known ? band.low : 0;
+    const high28 = band.known ? (band.high ?? Math.max(...band.relations.map((r) => r.low))) : 0;
+    const at = (age: number) => {
+      const shares = [slow, fast].map((coefficient) => strengthShare({ age, coefficient }));
+      return { low: low28 * Math.min(...shares), high: high28 * Math.max(...shares) };
+    };
+    const onlyMinima = band.known && band.high === null;
+    return answers(v.age, { fit: undefined, curve: undefined, at, onlyMinima });
+  },
+  results: {
+    low: {
+      label: 'Now, low end',
+      kind: 'stress',
+      of: (r) => r.now.low,
+      units: MPA,
+      significant: 2,
+    },
+    high: {
+      label: 'Now, high end',
+      kind: 'stress',
+      of: (r) => r.now.high,
+      units: MPA,
+      significant: 2,
+      answer: true,
+    },
+    low28: {
+      label: 'At 28 days, low end',
+      kind: 'stress',
+      of: (r) => r.at28.low,
+      units: MPA,
+      significant: 2,
+    },
+    high28: {
+      label: 'At 28 days, high end',
+      kind: 'stress',
+      of: (r) => r.at28.high,
+      units: MPA,
+      significant: 2,
+    },
+    spread: {
+      label: 'Your results lie about the curve by',
+      kind: 'ratio',
+      of: (r) => (r.fit?.spread === undefined ? undefined : Math.expm1(r.fit.spread)),
+      units: PERCENT,
+      significant: 2,
+    },
+  },
+  judge: (r, { from }, say) => {
+    const stress = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
+    if (from === 'own')
+      return r.fit!.notes.length > 0
+        ? {
+            verdict: 'look',
+            say: `Between ${stress(r.now.low)} and ${stress(r.now.high)} now, but the results do not show by themselves how it grows: the cement’s usual growth is used. Test at another age.`,
+          }
+        : {
+            verdict: 'good',
+            say: `Your own results say ${stress(r.now.low)} to ${stress(r.now.high)} now. They outrank the model: go by them between the ages you tested.`,
+          };
+    return {
+      verdict: 'look',
+      say: `Somewhere between ${stress(r.now.low)} and ${stress(r.now.high)} now: a forecast of the kind, not of this part. Test a cube or a bar of the batch before you rely on any of it.`,
+    };
+  },
+  notes: (r, { from }) => [
+    'The growth curve was made for ordinary concrete. No source seen validates it for foamed concrete.',
+    ...(from === 'density'
+      ? [
+          'Mixes of one density differ by a factor of two or more either way; the band is no promise.',
+        ]
+      : []),
+    ...(r.onlyMinima
+      ? ['At this density only minima are published; the largest of them stands for the high end.']
+      : []),
+  ],
+  refusals: {
+    'no-published-strength': () =>
+      'No published strength covers this density. Test cubes or cores of the batch, and choose them above.',
+  },
+  blames: {
+    wetDensity: 'wet',
+    ovenDryDensity: 'dry',
+    strength: 'results',
+    coefficient: 'cement',
+    results: 'results',
+  },
+  keeps: { low28: 'curing.strength28' },
+  working: [
+    {
+      tex: String.raw`f(t_e) = f_{28}\; e^{\,s\left(1-\sqrt{28\,\mathrm d/t_e}\right)}`,
+      put: (v, r, say) =>
+        r.fit
+          ? `Through your ${v.results.length} results by least squares: f28 = ${say(r.fit.strength28, 'stress', { units: MPA })}, s = ${r.fit.coefficient.toFixed(2)}`
+          : `f28 from ${say(r.at28.low, 'stress', { units: MPA })} to ${say(r.at28.high, 'stress', { units: MPA })}, s from ${GROWTH[v.cement][1].toFixed(2)} to ${GROWTH[v.cement][0].toFixed(2)}: at ${say(v.age, 'time', { units: DAYS })}, ${say(r.now.low, 'stress', { units: MPA, significant: 2 })} to ${say(r.now.high, 'stress', { units: MPA, significant: 2 })}`,
+    },
+  ],
+  figure: ({ values: v, result: r, say }) => (
+    <GrowthPlot
+      at={r.at}
+      curve={r.curve}
+      results={v.from === 'own' ? v.results : []}
+      now={v.age}
+      say={say}
+    />
+  ),
+  cautions: ['not-load-bearing'],
+  defers: [
+    'Tests of the batch decide. Where anything must carry, a licensed engineer and another material do.',
+  ],
+  sources: [
+    'en-1992-1-1',
+    'fib-mc2010',
+    'caltrans-19-10',
+    'astm-c869',
+    'kado-2018',
+    'common-practice',
+  ],
+});

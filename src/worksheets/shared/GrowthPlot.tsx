@@ -1,0 +1,74 @@
+import { DAY } from '../../core/curing/units.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { Band, Curve, Dot, Plot } from '../../islands/plots/Plot.tsx';
+
+const POINTS = 60;
+
+interface Props {
+  /** Strength at an adjusted age, s: low and high, Pa. */
+  readonly at: (age: number) => { readonly low: number; readonly high: number };
+  /** The curve through the reader's own results, Pa. */
+  readonly curve: ((age: number) => number) | undefined;
+  readonly results: readonly { readonly age: number; readonly strength: number }[];
+  readonly now: number;
+  readonly say: Say;
+}
+
+/** Strength against adjusted age, as a band, with the reader's own results on it. */
+export function GrowthPlot({ at, curve, results, now, say }: Props) {
+  const unit = say.system === 'us' ? 'psi' : 'MPa';
+  const inUnit = (pascal: number) => toUnit(pascal, 'stress', unit);
+  const end = Math.max(28 * DAY, now * 1.1, ...results.map(({ age }) => age * 1.05));
+  // Closer together where the curve bends.
+  const ages = Array.from({ length: POINTS + 1 }, (_, i) => end * (i / POINTS) ** 2);
+  const here = at(now);
+  const most = Math.max(
+    at(end).high,
+    ...results.map(({ strength }) => strength),
+    curve ? curve(end) : 0,
+  );
+  const middle = curve ? curve(now) : Math.sqrt(here.low * here.high);
+  return (
+    <Plot
+      words={`At an adjusted age of ${(now / DAY).toFixed(1)} days between ${inUnit(here.low).toPrecision(2)} and ${inUnit(here.high).toPrecision(2)} ${unit}; at 28 days between ${inUnit(at(28 * DAY).low).toPrecision(2)} and ${inUnit(at(28 * DAY).high).toPrecision(2)}.`}
+      caption={
+        curve
+          ? 'Compressive strength: your results, the curve through them, and twice their spread either way.'
+          : 'Compressive strength to expect of the kind: the band of its density, grown by age.'
+      }
+      x={[0, end / DAY]}
+      y={[0, inUnit(most) * 1.08]}
+      xLabel="adjusted age, days at 20 °C (68 °F)"
+      yLabel={`compressive strength, ${unit}`}
+    >
+      {(axes) => (
+        <>
+          <Band
+            axes={axes}
+            edges={ages.map((age) => {
+              const { low, high } = at(age);
+              return [age / DAY, inUnit(low), inUnit(high)];
+            })}
+          />
+          {curve && (
+            <Curve axes={axes} points={ages.map((age) => [age / DAY, inUnit(curve(age))])} />
+          )}
+          {results.map(({ age, strength }) => (
+            <circle
+              class="marker measured"
+              cx={axes.x(age / DAY)}
+              cy={axes.y(inUnit(strength))}
+              r="5"
+            />
+          ))}
+          <path
+            class="level"
+            d={`M${axes.x(now / DAY)} ${axes.y(0)}V${axes.y(inUnit(here.high))}`}
+          />
+          <Dot axes={axes} at={[now / DAY, inUnit(middle)]} label="now" />
+        </>
+      )}
+    </Plot>
+  );
+}

@@ -1,0 +1,92 @@
+import { bogue, cementHeat } from '../../core/curing/heat/cement-heat.ts';
+import {
+  type Face,
+  outdoorTransfer,
+  STILL_AIR_TRANSFER,
+  throughLayers,
+} from '../../core/curing/heat/face.ts';
+import {
+  type Hydration,
+  hydrationOf,
+  ORDINARY_CEMENT,
+  ultimateDegree,
+} from '../../core/curing/heat/hydration.ts';
+import { type HeatInside, heatInside } from '../../core/curing/heat/inside.ts';
+import { dailyHistory } from '../../core/curing/history.ts';
+import { DAY, HOUR } from '../../core/curing/units.ts';
+import { proportion } from '../../core/mix/proportion.ts';
+import type { Values } from '../../islands/fields.ts';
+import type { heatFields } from '../curing/heat-fields.ts';
+import { timeOfDay } from './curing-history.ts';
+
+export type HeatValues = Values<typeof heatFields>;
+
+/** How long the part is followed, s. */
+export const FOLLOWED = 7 * DAY;
+/** Cells and step of the part itself; and of the cases beside it, good to about half a degree. */
+export const FINE = { cells: 40, step: 300 } as const;
+export const COARSE = { cells: 16, step: 1800 } as const;
+
+/** A plywood form, and a plain insulant. From memory, ISO 10456. */
+const WOOD = { thickness: 0.018, conductivity: 0.13 } as const;
+const INSULANT_CONDUCTIVITY = 0.035;
+
+/** The part of the worksheet at another thickness or density, followed for a week. */
+export function heatCase(
+  v: HeatValues,
+  of: { readonly thickness: number; readonly wet: number },
+  mesh: { readonly cells: number; readonly step: number },
+): HeatInside & { readonly cement: number; readonly hydration: Hydration } {
+  const mix = proportion({
+    volume: 1,
+    target: { wetDensity: of.wet },
+    waterCement: v.waterCement,
+    sandCement: v.sandCement,
+    foamDensity: v.foamDensity,
+  });
+  const hydration = hydrationFrom(v, mix.waterCementTotal);
+  const ambient = dailyHistory({
+    days: Array.from({ length: FOLLOWED / DAY + 1 }, () => ({
+      coldest: Math.min(v.coldest, v.warmest),
+      warmest: Math.max(v.coldest, v.warmest),
+    })),
+    start: timeOfDay(v.castAt),
+    step: HOUR,
+  });
+  const found = heatInside({
+    thickness: of.thickness,
+    mix: { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand },
+    dryDensity: mix.ovenDryDensity,
+    ...(v.conducts === 'own' ? { conductivity: v.conductivity } : {}),
+    hydration,
+    initialTemperature: v.mixAt,
+    near: face(v, v.near, ambient),
+    far: face(v, v.far, ambient),
+    duration: FOLLOWED,
+    ...mesh,
+  });
+  return { ...found, cement: mix.cement, hydration };
+}
+
+function face(v: HeatValues, cover: HeatValues['far'], ambient: Face['ambient']): Face {
+  if (cover === 'closed') return { ambient, coverings: [{ from: 0, transfer: 0 }] };
+  const film = v.place === 'outdoors' ? outdoorTransfer({ windSpeed: v.wind }) : STILL_AIR_TRANSFER;
+  const bare = { from: 0, transfer: film };
+  if (cover === 'bare') return { ambient, coverings: [bare] };
+  const layer =
+    cover === 'wood' ? WOOD : { thickness: v.insulation, conductivity: INSULANT_CONDUCTIVITY };
+  const covered = { from: 0, transfer: throughLayers({ film, layers: [layer] }) };
+  return { ambient, coverings: [covered, { ...bare, from: v.strip }] };
+}
+
+function hydrationFrom(v: HeatValues, waterCement: number): Hydration {
+  if (v.heat === 'published') return ORDINARY_CEMENT;
+  const ultimate = ultimateDegree({ waterCement });
+  if (v.heat === 'total') return { ...ORDINARY_CEMENT, heat: v.total, ultimate };
+  const compounds = bogue(v);
+  return {
+    heat: cementHeat(compounds),
+    ultimate,
+    ...hydrationOf({ compounds, blaine: v.blaine }),
+  };
+}
