@@ -1,0 +1,103 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+
+let opened: Opened;
+
+const open = async (path: string) => {
+  opened = await openPage(path);
+  await wakeWorksheets(opened.page);
+  return opened.page;
+};
+afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
+  await opened.close();
+});
+
+/** A result as the page shows it. */
+const shown = (sheet: string, result: string) =>
+  opened.page
+    .locator(`[data-worksheet="${sheet}"] [data-result="${result}"] .number`)
+    .innerText()
+    .then((text) => text.replace(/\s+/g, ' ').trim());
+const seconds = (text: string) => {
+  const [minutes = 0, rest = 0] = text.split(':').map(Number);
+  return 60 * minutes + rest;
+};
+
+describe('readings pasted into one box', () => {
+  test('are fitted, and what they say is used by the next page', async () => {
+    const page = await open('foam/drainage/');
+    await page.locator('#drainage-measure').selectOption('share');
+    // v = 1 ÷ (1 + (10/t)²): half at 10 minutes.
+    const lines = [2, 4, 6, 8, 10, 14, 20, 30].map(
+      (t) => `${t}\t${(100 / (1 + (10 / t) ** 2)).toFixed(2)}`,
+    );
+    await page.locator('#drainage-byShare').fill(`min\t%\n${lines.join('\n')}\n`);
+    await expect.poll(() => shown('drainage', 'half'), { timeout: 5000 }).toBe('10.0 min');
+    expect(await shown('drainage', 'exponent')).toBe('2.00');
+
+    await opened.go('foam/time-in-hand/');
+    await wakeWorksheets(page);
+    await expect.poll(() => page.locator('#time-in-hand-half').inputValue()).toMatch(/^(10|9\.99)/);
+    const lost = 100 / (1 + (10 / 5) ** 2);
+    await expect.poll(() => shown('time-in-hand', 'lost')).toBe(`${lost.toFixed(0)} %`);
+  });
+
+  test('a line that cannot be read is named, and no result stands beside it', async () => {
+    const page = await open('foam/drainage/');
+    await page.locator('#drainage-byMass').fill('2 0.04\nfour 0.12\n6 0.2\n8 0.28');
+    await page.locator('#drainage-foamMass').focus();
+    await expect
+      .poll(() => page.locator('#drainage-byMass-problem').innerText())
+      .toContain('Line 2.');
+    expect(await page.locator('[data-worksheet="drainage"] [data-result]').count()).toBe(0);
+  });
+});
+
+describe('the foam clock', () => {
+  test('runs on through a reload, stops, goes on and is cleared', async () => {
+    const page = await open('foam/time-in-hand/');
+    const clock = page.locator('.foam-clock');
+    const figures = () => clock.locator('.clock-figures').innerText().then(seconds);
+    await clock.getByRole('button', { name: 'Foam made: start' }).click();
+    // The foam was made ten minutes ago, as far as the clock knows.
+    await page.evaluate(() => {
+      const stored = JSON.parse(localStorage.getItem('suds.clock.1') ?? '{}');
+      localStorage.setItem('suds.clock.1', JSON.stringify({ start: stored.start - 600_000 }));
+    });
+    await page.reload({ waitUntil: 'load' });
+    await wakeWorksheets(page);
+    await expect.poll(figures).toBeGreaterThanOrEqual(600);
+    expect(await clock.locator('[role="status"]').innerText()).toContain('10 minutes since');
+
+    await clock.getByRole('button', { name: 'Stop' }).click();
+    const stopped = await figures();
+    await page.waitForTimeout(1500);
+    expect(await figures()).toBe(stopped);
+    await clock.getByRole('button', { name: 'Go on' }).click();
+    await expect.poll(figures).toBeGreaterThan(stopped);
+
+    await clock.getByRole('button', { name: 'Stop' }).click();
+    await clock.getByRole('button', { name: 'Clear' }).click();
+    await expect.poll(figures).toBe(0);
+    expect(await page.evaluate(() => localStorage.getItem('suds.clock.1'))).toBeNull();
+  });
+
+  test('counts down to the time in hand that the reader’s own readings give', async () => {
+    const page = await open('foam/time-in-hand/');
+    await page.locator('#time-in-hand-half').fill('20');
+    const left = page.locator('.foam-clock .clock-left');
+    await expect.poll(() => left.innerText()).toMatch(/^Time in hand: \d+:\d\d\.$/);
+    await page.locator('.foam-clock').getByRole('button', { name: 'Foam made: start' }).click();
+    await expect.poll(() => left.innerText()).toMatch(/^\d+:\d\d left of \d+:\d\d\.$/);
+  });
+
+  test('its buttons are large enough for a gloved finger', async () => {
+    const page = await open('foam/time-in-hand/');
+    for (const button of await page.locator('.foam-clock button').all()) {
+      const box = await button.boundingBox();
+      expect(box?.height).toBeGreaterThanOrEqual(44);
+      expect(box?.width).toBeGreaterThanOrEqual(44);
+    }
+  });
+});
