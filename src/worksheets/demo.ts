@@ -11,6 +11,30 @@ export const demo = {
     rain: 12 / 100.0869,
     temperature: 288.15,
   },
+  /** The rest of the mains report: kg/m³ of each ion, alkalinity in eq/m³. */
+  mains: {
+    calcium: 0.095,
+    magnesium: 0.018,
+    sodium: 0.022,
+    potassium: 0.003,
+    sulfate: 0.045,
+    chloride: 0.042,
+    nitrate: 0.02,
+    dissolved: 0.4,
+    alkalinity: (2 * 240) / 100.0869,
+    pH: 7.4,
+  },
+  /** The rain butt: 4 mg/L calcium and 0.5 mg/L magnesium make its 12 mg/L as CaCO₃. */
+  rainButt: { calcium: 0.004, magnesium: 0.0005, alkalinity: (2 * 10) / 100.0869, pH: 6.8 },
+  /** A dose of dry soap for the page on soap: 7 g/L, about 1:40 of a liquid soap of some 30 %. */
+  soapDose: 7,
+  /** A hand softener that holds 5 L of resin. */
+  resin: 0.005,
+  /** Mortar made with the garden's well beside one with distilled water: s, Pa. */
+  trial: {
+    control: { initialSet: 9900, finalSet: 15000, strength: 24e6 },
+    test: { initialSet: 11400, finalSet: 17100, strength: 22.8e6 },
+  },
   slab: { length: 0.45, width: 0.3, thickness: 0.06 },
   slabs: 12,
   wetDensity: 600,

@@ -126,6 +126,7 @@ export default worksheet({
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
       units: HARDNESS,
+      optional: true,
       bench: 'water.soft',
     }),
   },
@@ -176,6 +177,11 @@ export default worksheet({
         verdict: 'good',
         say: `${amount} is ${name}. Use it for the foam and for the base mix.`,
       };
+    if (soft === undefined)
+      return {
+        verdict: 'look',
+        say: `${amount} is ${name}. Make the foaming solution with rain, distilled or softened water; use this water for the base mix, where cement brings far more calcium than any tap.`,
+      };
     if (soft < total / 2)
       return {
         verdict: 'look',
@@ -205,13 +211,8 @@ export default worksheet({
         `${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × 100.0869 g/mol = ${say(r.total, 'hardness', { units: HARDNESS })}`,
     },
   ],
-  figure: ({ result, say }) => (
-    <HardnessBar
-      total={result.total}
-      soft={result.soft}
-      carbonate={result.parts?.carbonate}
-      say={say}
-    />
+  figure: ({ result: { total, soft, ions, parts } }) => (
+    <HardnessBar total={total} soft={soft} ions={ions} parts={parts} />
   ),
   cautions: ['stored-rainwater'],
   defers: [

@@ -1,0 +1,121 @@
+import { scaleLinear } from 'd3-scale';
+import type { ComponentChildren } from 'preact';
+
+const WIDTH = 420;
+const LEFT = 10;
+const RIGHT = 16;
+const BAR = 20;
+const ROW = 70;
+/** About the width of a letter, to keep names from running into each other. */
+const LETTER = 7.3;
+
+export interface Segment {
+  /** What is drawn under the piece: `Ca 237`. */
+  readonly label: string;
+  readonly amount: number;
+  readonly tone: 'water' | 'sand' | 'cement' | 'foam' | 'bar' | 'track';
+}
+export interface IonRow {
+  readonly name: string;
+  readonly parts: readonly Segment[];
+}
+
+interface Props {
+  /** What the picture shows: the start of the text a screen reader gives. */
+  readonly title: string;
+  readonly caption: ComponentChildren;
+  readonly rows: readonly IonRow[];
+  /** The least the scale reaches to. */
+  readonly atLeast: number;
+  /** Classes behind the bars: where each begins, and its name. */
+  readonly classes?: readonly (readonly [from: number, name: string])[];
+}
+
+/** What is dissolved in a water, end to end on one scale, row above row. */
+export function IonBars({ title, caption, rows, atLeast, classes = [] }: Props) {
+  const sum = (row: IonRow) => row.parts.reduce((total, { amount }) => total + amount, 0);
+  const top = Math.max(atLeast, ...rows.map((row) => sum(row) * 1.04));
+  const x = scaleLinear([0, top], [LEFT, WIDTH - RIGHT]);
+  const head = classes.length > 0 ? 24 : 4;
+  const foot = head + rows.length * ROW;
+  const words = rows
+    .map((row) => `${row.name}: ${row.parts.map(({ label }) => label).join(', ') || 'nothing'}`)
+    .join('; ');
+  return (
+    <figure class="fig">
+      <svg viewBox={`0 0 ${WIDTH} ${foot + 30}`} role="img" aria-label={`${title}. ${words}.`}>
+        {classes.map(([from, name], i) => {
+          const to = classes[i + 1]?.[0] ?? top;
+          return (
+            <g>
+              <rect
+                class={i % 2 ? 'class-b' : 'class-a'}
+                x={x(from)}
+                width={Math.max(0, x(to) - x(from))}
+                y="2"
+                height={foot - 2}
+              />
+              {x(to) - x(from) > name.length * LETTER && (
+                <text class="soft" x={x(from) + 4} y="17">
+                  {name}
+                </text>
+              )}
+            </g>
+          );
+        })}
+        {rows.map((row, i) => (
+          <g transform={`translate(0 ${head + i * ROW})`}>
+            <text class="strong" x={LEFT + 2} y="15">
+              {row.name}
+            </text>
+            {pieces(row, x).map(({ label, tone, from, to, at }) => (
+              <g>
+                <rect class={`${tone} segment`} x={from} width={to - from} y="21" height={BAR} />
+                <text x={at} y={21 + BAR + 16}>
+                  {label}
+                </text>
+              </g>
+            ))}
+          </g>
+        ))}
+        <g transform={`translate(0 ${foot + 2})`}>
+          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
+          {x.ticks(5).map((tick) => (
+            <g transform={`translate(${x(tick)} 0)`}>
+              <path class="tick" d="M0 0V6" />
+              <text class="soft" y="21" text-anchor="middle">
+                {tick}
+              </text>
+            </g>
+          ))}
+        </g>
+      </svg>
+      <figcaption>{caption}</figcaption>
+    </figure>
+  );
+}
+
+/** Where each piece lies, and where its name can stand without touching the next. */
+function pieces(row: IonRow, x: (value: number) => number) {
+  let sum = 0;
+  let free = LEFT;
+  const placed = row.parts
+    .filter(({ amount }) => amount > 0)
+    .map((part) => {
+      const from = x(sum);
+      sum += part.amount;
+      const at = Math.max(from + 1, free);
+      free = at + part.label.length * LETTER + 6;
+      return { ...part, from, to: Math.max(from + 1.5, x(sum)), at };
+    });
+  // Names pushed past the edge are pushed back from the right.
+  let edge = WIDTH - 4;
+  return placed
+    .reverse()
+    .map((piece) => {
+      const at = Math.min(piece.at, edge - piece.label.length * LETTER);
+      edge = at - 6;
+      return { ...piece, at };
+    })
+    .reverse();
+}

@@ -1,0 +1,92 @@
+import { scaleLinear } from 'd3-scale';
+import type { Judged } from '../../core/water/fitness.ts';
+
+const WIDTH = 420;
+const LEFT = 138;
+const RIGHT = 16;
+const ROW = 46;
+/** Shares of a limit drawn at their length; more is drawn to the edge and said in figures. */
+const MOST = 150;
+
+/** Each line of a report as a share of the limits on it, one bar a standard. */
+export function LimitBars({
+  judged,
+  names,
+}: {
+  readonly judged: readonly Judged[];
+  readonly names: Readonly<Record<string, string>>;
+}) {
+  const measured = judged.flatMap(({ limit, value }) =>
+    limit.most !== undefined && value !== undefined
+      ? [{ of: limit.of, standard: limit.standard, percent: (100 * value) / limit.most }]
+      : [],
+  );
+  const lines = [...new Set(measured.map(({ of }) => of))];
+  if (lines.length === 0) return null;
+  const x = scaleLinear([0, MOST], [LEFT, WIDTH - RIGHT]);
+  const foot = 24 + lines.length * ROW;
+  const words = measured
+    .map(({ of, standard, percent }) => `${names[of]} ${percent.toFixed(0)} % of ${standard}`)
+    .join(', ');
+  return (
+    <figure class="fig">
+      <svg
+        viewBox={`0 0 ${WIDTH} ${foot + 28}`}
+        role="img"
+        aria-label={`Shares of the limits: ${words}.`}
+      >
+        <path class="level" d={`M${x(100)} 20V${foot}`} />
+        <text class="soft" x={x(100)} y="14" text-anchor="middle">
+          the limit
+        </text>
+        {lines.map((line, i) => (
+          <g transform={`translate(0 ${26 + i * ROW})`}>
+            <text class="strong" x={LEFT - 8} y="22" text-anchor="end">
+              {names[line]}
+            </text>
+            {(['EN 1008', 'ASTM C1602'] as const).map((standard, k) => {
+              const found = measured.find((m) => m.of === line && m.standard === standard);
+              if (!found) return null;
+              const end = x(Math.min(found.percent, MOST));
+              const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${found.percent.toFixed(found.percent < 10 ? 1 : 0)} %`;
+              const inside = end > WIDTH - 90;
+              return (
+                <g>
+                  <rect
+                    class={standard === 'EN 1008' ? 'bar' : 'cement'}
+                    x={LEFT}
+                    width={Math.max(1.5, end - LEFT)}
+                    y={2 + k * 18}
+                    height="13"
+                  />
+                  <text
+                    x={inside ? x(100) - 6 : end + 5}
+                    y={13 + k * 18}
+                    text-anchor={inside ? 'end' : 'start'}
+                    class={inside ? 'on-bar' : ''}
+                  >
+                    {said}
+                  </text>
+                </g>
+              );
+            })}
+          </g>
+        ))}
+        <g transform={`translate(0 ${foot + 2})`}>
+          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
+          {x.ticks(4).map((tick) => (
+            <g transform={`translate(${x(tick)} 0)`}>
+              <path class="tick" d="M0 0V6" />
+              <text class="soft" y="21" text-anchor="middle">
+                {tick}
+              </text>
+            </g>
+          ))}
+        </g>
+      </svg>
+      <figcaption>
+        Per cent of each limit. ASTM’s are optional: they bind when the buyer asks for them.
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,119 @@
+import { choice, number, rows } from '../../islands/fields.ts';
+import { LITRES } from '../shared/amounts.ts';
+import {
+  alkalinity,
+  HARDNESS,
+  hardness,
+  pH,
+  softHardness,
+  temperature,
+} from '../shared/water-fields.ts';
+
+const conserved = { min: '0 mg/L', max: '500000 mg/L', when: { of: ['other'] } } as const;
+const byHardness = { when: { of: ['hardness'] } } as const;
+
+export const blendFields = {
+  of: choice({
+    label: 'Blend for',
+    options: { hardness: 'A hardness', other: 'Something else dissolved, in mg/L' },
+    example: 'hardness',
+    bench: 'water.blendOf',
+  }),
+  hardness: { ...hardness, label: 'Hardness of the first water', ...byHardness },
+  soft: { ...softHardness, label: 'Hardness of the second water', ...byHardness },
+  otherFirst: number('concentration', {
+    label: 'In the first water',
+    example: '42 mg/L',
+    ...conserved,
+  }),
+  otherSecond: number('concentration', {
+    label: 'In the second water',
+    example: '2 mg/L',
+    ...conserved,
+  }),
+  more: choice({
+    label: 'Waters at hand',
+    options: { two: 'Two', more: 'More' },
+    example: 'two',
+    bench: 'water.blendMore',
+  }),
+  further: rows({
+    label: 'Further waters',
+    help: 'Fill in what you blend for; alkalinity and pH are for the pH of the blend.',
+    row: 'water',
+    most: 3,
+    example: [
+      { hardness: '160 mg/L CaCO3', alkalinity: '120 mg/L CaCO3', pH: '7.6', other: '20 mg/L' },
+    ],
+    of: {
+      hardness: number('hardness', {
+        label: 'Hardness',
+        example: '160 mg/L CaCO3',
+        min: '0 mg/L CaCO3',
+        max: '5000 mg/L CaCO3',
+        units: HARDNESS,
+      }),
+      alkalinity: number('hardness', {
+        label: 'Alkalinity',
+        example: '120 mg/L CaCO3',
+        min: '0 mg/L CaCO3',
+        max: '5000 mg/L CaCO3',
+        units: HARDNESS,
+      }),
+      pH: number('count', { label: 'pH', example: '7.6', min: '2', max: '12.5' }),
+      other: number('concentration', {
+        label: 'The other quantity',
+        example: '20 mg/L',
+        min: '0 mg/L',
+        max: '500000 mg/L',
+      }),
+    },
+    when: { more: ['more'] },
+  }),
+  target: number('hardness', {
+    label: 'Hardness wanted',
+    example: '120 mg/L CaCO3',
+    min: '0 mg/L CaCO3',
+    max: '5000 mg/L CaCO3',
+    units: HARDNESS,
+    bench: 'water.softTarget',
+    ...byHardness,
+  }),
+  otherTarget: number('concentration', { label: 'Wanted', example: '20 mg/L', ...conserved }),
+  volume: number('volume', {
+    label: 'Water wanted',
+    example: '6 L',
+    min: '0 L',
+    aboveMin: true,
+    max: '1000000 L',
+    units: LITRES,
+    bench: 'water.blendVolume',
+  }),
+  alkalinity: {
+    ...alkalinity,
+    label: 'Alkalinity of the first water',
+    folded: true,
+    ...byHardness,
+  },
+  pH: { ...pH, label: 'pH of the first water', folded: true, ...byHardness },
+  softAlkalinity: number('hardness', {
+    label: 'Alkalinity of the second water',
+    example: '10 mg/L CaCO3',
+    min: '0 mg/L CaCO3',
+    max: '5000 mg/L CaCO3',
+    units: HARDNESS,
+    folded: true,
+    bench: 'water.softAlkalinity',
+    ...byHardness,
+  }),
+  softPH: number('count', {
+    label: 'pH of the second water',
+    example: '6.8',
+    min: '2',
+    max: '12.5',
+    folded: true,
+    bench: 'water.softPH',
+    ...byHardness,
+  }),
+  temperature: { ...temperature, label: 'Temperature of the blend', folded: true, ...byHardness },
+} as const;

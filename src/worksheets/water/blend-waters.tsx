@@ -1,0 +1,186 @@
+import { DomainError } from '../../core/domain-error.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
+import { blendOf, blendToTarget, blendWaters } from '../../core/water/blend.ts';
+import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
+import { speciate } from '../../core/water/carbonate/speciate.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { LITRES, PERCENT } from '../shared/amounts.ts';
+import { BlendFigure } from '../shared/BlendFigure.tsx';
+import { lazy } from '../shared/lazy.ts';
+import { atBenchPressure, HARDNESS, WATER_REFUSALS } from '../shared/water-fields.ts';
+import { blendFields } from './blend-fields.ts';
+
+/** With more soft water than this, blending saves nothing worth the measuring. Common practice, no source. */
+const ALL_BUT_SOFT = 0.9;
+export default worksheet({
+  id: 'blend-waters',
+  question: 'How much soft water do I blend in?',
+  fields: blendFields,
+  folded: 'For the pH of the blend',
+  work: (v) => {
+    const byHard = v.of === 'hardness';
+    const further = v.more === 'more' ? v.further : [];
+    const values = byHard
+      ? [v.hardness, v.soft, ...further.map((water) => water.hardness)]
+      : [v.otherFirst, v.otherSecond, ...further.map((water) => water.other)];
+    const target = byHard ? v.target : v.otherTarget;
+    const found = blendToTarget({ values, target, volume: v.volume });
+    if (!found.reached)
+      throw new DomainError({
+        quantity: byHard ? 'target' : 'otherTarget',
+        value: target,
+        kind: byHard ? 'hardness' : 'concentration',
+        allowed: { min: found.least, max: found.most },
+        because: target > found.most ? 'above-them-all' : 'below-them-all',
+      });
+    const { fractions, volumes } = found;
+    // Each solved by itself first, so that the chloride that balances it is counted in the blend.
+    const waters = lazy(() => {
+      const perVolume = waterPerVolume({ temperature: v.temperature });
+      const solve = (water: { hardness: number; alkalinity: number; pH: number }) =>
+        atBenchPressure(
+          speciate(
+            { temperature: v.temperature, calcium: water.hardness / perVolume },
+            { pH: water.pH, alkalinity: (2 * water.alkalinity) / perVolume },
+          ),
+        );
+      return [
+        solve(v),
+        solve({ hardness: v.soft, alkalinity: v.softAlkalinity, pH: v.softPH }),
+        ...further.map(solve),
+      ];
+    });
+    const pHOf = (shares: readonly number[]) => ({
+      solved: blendWaters(
+        waters().map((water, i) => ({ mass: shares[i]!, water })),
+        v.temperature,
+      ).pH,
+      averaged: blendOf(waters().map((water, i) => ({ amount: shares[i]!, value: water.pH }))),
+    });
+    const names = ['first', 'second', ...further.map((_, i) => ['third', 'fourth', 'fifth'][i]!)];
+    return {
+      names,
+      values,
+      target,
+      fractions,
+      volumes,
+      pHOf: byHard ? pHOf : undefined,
+      pH: lazy(() => (byHard ? pHOf(fractions) : undefined)),
+    };
+  },
+  results: {
+    second: {
+      label: 'Of the second water',
+      kind: 'volume',
+      of: (r) => r.volumes[1],
+      units: LITRES,
+      sure: true,
+    },
+    first: {
+      label: 'Of the first water',
+      kind: 'volume',
+      of: (r) => r.volumes[0],
+      units: LITRES,
+      answer: true,
+    },
+    third: { label: 'Of the third', kind: 'volume', of: (r) => r.volumes[2], units: LITRES },
+    fourth: { label: 'Of the fourth', kind: 'volume', of: (r) => r.volumes[3], units: LITRES },
+    fifth: { label: 'Of the fifth', kind: 'volume', of: (r) => r.volumes[4], units: LITRES },
+    share: {
+      label: 'Share of the second water',
+      kind: 'ratio',
+      of: (r) => r.fractions[1],
+      units: PERCENT,
+    },
+    pH: {
+      label: 'pH of the blend',
+      kind: 'count',
+      of: (r) => r.pH()?.solved,
+      note: 'From the carbonate system.',
+    },
+    averaged: {
+      label: 'pH by averaging',
+      kind: 'count',
+      of: (r) => r.pH()?.averaged,
+      note: 'Not what you get: pH is not conserved.',
+    },
+  },
+  judge: (r, v, say) => {
+    const recipe = r.volumes
+      .map((volume, i) => ({ volume, name: r.names[i]! }))
+      .filter(({ volume }) => volume > 0)
+      .map(
+        ({ volume, name }) => `${say(volume, 'volume', { units: LITRES })} of the ${name} water`,
+      );
+    if (recipe.length === 1)
+      return { verdict: 'good', say: `No blending is needed: take ${recipe[0]}.` };
+    const softer = r.values.indexOf(Math.min(...r.values));
+    if (v.of === 'hardness' && r.fractions[softer]! > ALL_BUT_SOFT)
+      return {
+        verdict: 'look',
+        say: `It would be nearly all soft water. Use the ${r.names[softer]} water alone and save the measuring.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Stir together ${recipe.join(' and ')}, then test the hardness of the blend once.`,
+    };
+  },
+  notes: (_, v) =>
+    v.of === 'hardness'
+      ? [
+          'Hardness, alkalinity and every ion blend by volume. pH does not. For the pH all hardness is taken as calcium, and chloride as what balances the charges.',
+        ]
+      : [],
+  refusals: {
+    ...WATER_REFUSALS,
+    'below-them-all': ({ value, kind, allowed }, say) =>
+      `No blend of these is as low as ${words(say, value, kind)}: the least any can have is ${words(say, allowed.min!, kind)}. Find a softer water or soften one.`,
+    'above-them-all': ({ value, kind, allowed }, say) =>
+      `All of these lie below ${words(say, value, kind)} already (at most ${words(say, allowed.max!, kind)}). Use them as they are.`,
+  },
+  blames: { ionicStrength: 'hardness', carbonDioxidePressure: 'pH', values: 'hardness' },
+  working: [
+    {
+      tex: String.raw`x_2 = \frac{c_1 - c_{\text{wanted}}}{c_1 - c_2}`,
+      put: (v, r, say) =>
+        r.values.length > 2
+          ? `As much of the first as the target allows, cut with the one other that does it in the smallest amount: ${r.fractions.map((f, i) => `${r.names[i]} ${say(f, 'ratio', { units: PERCENT })}`).join(', ')}.`
+          : v.of === 'hardness'
+            ? `(${say(v.hardness, 'hardness', { units: HARDNESS })} − ${say(v.target, 'hardness', { units: HARDNESS })}) ÷ (${say(v.hardness, 'hardness', { units: HARDNESS })} − ${say(v.soft, 'hardness', { units: HARDNESS })}) = ${say(r.fractions[1]!, 'ratio', { units: PERCENT })} of the second`
+            : `(${say(v.otherFirst, 'concentration')} − ${say(v.otherTarget, 'concentration')}) ÷ (${say(v.otherFirst, 'concentration')} − ${say(v.otherSecond, 'concentration')}) = ${say(r.fractions[1]!, 'ratio', { units: PERCENT })} of the second`,
+    },
+    {
+      tex: String.raw`\mathrm{pH} = f\!\left(\textstyle\sum x_i A_i,\ \sum x_i C_i,\ \sum x_i \mathrm{Ca}_i,\ T\right)`,
+      put: (_, r) => {
+        const pH = r.pH();
+        return pH
+          ? `Alkalinity, carbon and ions averaged, then solved: pH ${pH.solved.toFixed(2)} (the average of the pH values is ${pH.averaged.toFixed(2)}).`
+          : 'Not asked for.';
+      },
+    },
+  ],
+  figure: ({ values: v, result: r }) => {
+    const { pHOf } = r;
+    const shown = (value: number) =>
+      v.of === 'hardness' ? toUnit(value, 'hardness', 'mg/L CaCO3') : value * 1000;
+    return (
+      <BlendFigure
+        parts={r.names.map((name, i) => ({
+          name: `${name} water`,
+          value: shown(r.values[i]!),
+          fraction: r.fractions[i]!,
+        }))}
+        target={shown(r.target)}
+        what={v.of === 'hardness' ? 'hardness, mg/L CaCO₃' : 'mg/L'}
+        pH={pHOf && ((share) => pHOf([1 - share, share]))}
+      />
+    );
+  },
+  cautions: ['stored-rainwater'],
+  defers: ['A test of the blend itself.'],
+  sources: ['definition', 'plummer-busenberg-1982', 'wateq4f', 'common-practice'],
+});
+
+const words = (say: Say, si: number, kind: DomainError['kind']) =>
+  say(si, kind, kind === 'hardness' ? { units: HARDNESS } : {});

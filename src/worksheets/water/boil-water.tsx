@@ -1,0 +1,160 @@
+import { toUnit } from '../../core/quantity/convert.ts';
+import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
+import { hardnessParts as partsOf } from '../../core/water/hardness.ts';
+import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
+import { boil } from '../../core/water/soften/boil.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { IonBars } from '../shared/IonBars.tsx';
+import {
+  alkalinity,
+  HARDNESS,
+  hardnessParts,
+  otherIons,
+  others,
+  pH,
+  temperature,
+  WATER_BLAMES,
+  WATER_REFUSALS,
+  waterOf,
+} from '../shared/water-fields.ts';
+
+/** Less than this share taken out is not worth the fuel. Common practice, no source. */
+const WORTH_IT = 0.3;
+
+export default worksheet({
+  id: 'boil-water',
+  question: 'What does boiling take out of this water?',
+  fields: {
+    ...hardnessParts,
+    alkalinity,
+    pH,
+    volume: number('volume', {
+      label: 'Water to boil',
+      example: '10 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '100000 L',
+      units: LITRES,
+      bench: 'water.toBoil',
+    }),
+    temperature: { ...temperature, folded: true },
+    others: { ...others, example: 'none', folded: true },
+    ...otherIons,
+  },
+  folded: 'Temperature and other ions',
+  work: (v) => {
+    const raw = waterOf(v);
+    const perVolume = waterPerVolume({ temperature: v.temperature });
+    const { water, hardness } = boil({ water: raw });
+    const before = (raw.calcium + raw.magnesium) * perVolume;
+    return {
+      raw,
+      water,
+      perVolume,
+      before,
+      hardness: hardness * perVolume,
+      removed: before - hardness * perVolume,
+      scale: water.precipitated * perVolume * v.volume * MOLAR_MASS.calciumCarbonate,
+      textbook: partsOf({ total: before, alkalinity: Math.max(0, raw.alkalinity * perVolume) })
+        .nonCarbonate,
+    };
+  },
+  results: {
+    hardness: {
+      label: 'Hardness left',
+      kind: 'hardness',
+      of: (r) => r.hardness,
+      units: HARDNESS,
+      sure: true,
+    },
+    removed: {
+      label: 'Taken out',
+      kind: 'hardness',
+      of: (r) => r.removed,
+      units: HARDNESS,
+      significant: 2,
+    },
+    textbook: {
+      label: 'The textbook’s least',
+      kind: 'hardness',
+      of: (r) => r.textbook,
+      units: HARDNESS,
+      significant: 2,
+      note: 'The non-carbonate hardness: what would stay if all the rest came out.',
+    },
+    pH: {
+      label: 'pH once it has stood',
+      kind: 'count',
+      of: (r) => r.water.pH,
+      significant: 2,
+    },
+    scale: {
+      label: 'Scale in the pot, dry',
+      kind: 'mass',
+      of: (r) => r.scale,
+      units: SMALL_MASS,
+      significant: 2,
+    },
+  },
+  judge: (r, v, say) => {
+    if (r.before === 0 || r.removed <= 0)
+      return {
+        verdict: 'stop',
+        say: 'Boiling takes nothing out of this water: it holds no lime to spare.',
+      };
+    const left = say(r.hardness, 'hardness', { units: HARDNESS, significant: 2 });
+    if (r.removed < WORTH_IT * r.before)
+      return {
+        verdict: 'stop',
+        say: `Not worth the fuel: ${left} would stay. Use washing soda or a softener, or blend with soft water.`,
+      };
+    return {
+      verdict: 'look',
+      say: `${left} stays at best. Boil ${say(v.volume, 'volume', { units: LITRES })} for some minutes, let it cool and settle in the pot, draw off the clear water and test it.`,
+    };
+  },
+  notes: () => [
+    'Worked out for water that has come to rest with the air and with its own lime once it is cool. How near a pot gets to that in an hour is not known here: short boiling leaves more.',
+    'Magnesium is counted as staying, and what steams off as nothing.',
+  ],
+  refusals: WATER_REFUSALS,
+  blames: WATER_BLAMES,
+  working: [
+    {
+      tex: String.raw`\mathrm{Ca^{2+}} + 2\,\mathrm{HCO_3^-} \rightarrow \mathrm{CaCO_3} + \mathrm{CO_2} + \mathrm{H_2O}`,
+      put: (_, r, say) =>
+        `CO₂ leaves until the water rests with air; ${say(r.removed, 'hardness', { units: HARDNESS, significant: 2 })} of calcium comes out before calcite is just saturated.`,
+    },
+    {
+      tex: String.raw`H_{\text{rest}} = H - \min(H,\ A)`,
+      put: (_, r, say) =>
+        `The textbook’s sum, which takes all the carbonate hardness for gone: ${say(r.textbook, 'hardness', { units: HARDNESS, significant: 2 })}.`,
+    },
+  ],
+  figure: ({ result: { raw, water, perVolume } }) => {
+    const mg = (molal: number) => toUnit(molal * perVolume, 'hardness', 'mg/L CaCO3');
+    const row = (name: string, calcium: number, magnesium: number) => ({
+      name,
+      parts: [
+        { label: `Ca ${mg(calcium).toFixed(0)}`, amount: mg(calcium), tone: 'water' as const },
+        { label: `Mg ${mg(magnesium).toFixed(0)}`, amount: mg(magnesium), tone: 'sand' as const },
+      ],
+    });
+    return (
+      <IonBars
+        title="Hardness before and after boiling, mg/L as calcium carbonate"
+        caption="mg/L as CaCO₃. Boiling takes calcium, as far as there is bicarbonate to go with it."
+        rows={[
+          row('Before', raw.calcium, raw.magnesium),
+          row('Boiled, cooled and settled', water.calcium, water.magnesium),
+        ]}
+        atLeast={50}
+      />
+    );
+  },
+  cautions: ['boiling-water'],
+  defers: ['A test of the clear water: it outranks this sum.'],
+  sources: ['plummer-busenberg-1982', 'wateq4f', 'davis-2010', 'common-practice'],
+});

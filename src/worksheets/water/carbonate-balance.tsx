@@ -1,0 +1,236 @@
+import { equilibrateWithCalcite } from '../../core/water/carbonate/equilibrate.ts';
+import { solutesFromReport, waterPerVolume } from '../../core/water/carbonate/from-report.ts';
+import { precipitationPotential, saturationPH } from '../../core/water/carbonate/langelier.ts';
+import { saturationIndex } from '../../core/water/carbonate/saturation.ts';
+import { speciate } from '../../core/water/carbonate/speciate.ts';
+import { ATMOSPHERE } from '../../core/water/carbonate/speciation.ts';
+import { langelierField } from '../../core/water/langelier-field.ts';
+import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
+import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { BalanceBars } from '../shared/BalanceBars.tsx';
+import { lazy } from '../shared/lazy.ts';
+import {
+  atBenchPressure,
+  HARDNESS,
+  MILLIMOLAR,
+  theOthers,
+  twoIons,
+  WATER_BLAMES,
+  WATER_REFUSALS,
+} from '../shared/water-fields.ts';
+import { balanceFields, imbalanceOf, PPM, pairOf, SPECIES } from './balance-fields.ts';
+
+/** Within this of nought a water is called balanced. Common practice, no source. */
+const BALANCED = 0.3;
+/** A report whose charges differ by more is doubted. Common practice, no source. */
+const MOST_IMBALANCE = 0.05;
+
+export default worksheet({
+  id: 'carbonate-balance',
+  question: 'Does this water throw down lime, or take it up?',
+  fields: balanceFields,
+  folded: 'Other ions, and how it is reckoned',
+  work: (v) => {
+    const perVolume = waterPerVolume({ temperature: v.temperature });
+    const { sodium, potassium, sulfate, chloride, nitrate } = theOthers(v);
+    const report = {
+      ...twoIons(v),
+      temperature: v.temperature,
+      sodium,
+      potassium,
+      sulfate,
+      chloride,
+      nitrate,
+    };
+    const solutes = { ...solutesFromReport(report, perVolume), activity: v.activity };
+    const water = atBenchPressure(speciate(solutes, pairOf(v, perVolume)));
+    const index = saturationIndex(water, 'calcite');
+    const [calcium, alkali] = [water.calcium * perVolume, water.alkalinity * perVolume];
+    return {
+      water,
+      perVolume,
+      index: Number.isFinite(index) ? index : undefined,
+      alkalinity: alkali,
+      saturationPH: lazy(() => saturationPH(water)),
+      potential: lazy(() => precipitationPotential(water)),
+      field:
+        calcium > 0 && alkali > 0 && water.pH >= 0 && water.pH <= 14
+          ? langelierField({
+              pH: water.pH,
+              temperature: v.temperature,
+              dissolved: v.dissolved,
+              calcium,
+              alkalinity: alkali,
+            })
+          : undefined,
+      standing: lazy(() =>
+        equilibrateWithCalcite(water, { carbonDioxidePressure: AIR_CARBON_DIOXIDE }),
+      ),
+      imbalance: imbalanceOf(water),
+    };
+  },
+  results: {
+    index: {
+      label: 'Saturation index, calcite',
+      kind: 'count',
+      of: (r) => r.index,
+      sure: true,
+      significant: 2,
+      note: 'Above 0 lime can come out; below, it dissolves.',
+    },
+    pH: { label: 'pH', kind: 'count', of: (r) => r.water.pH },
+    alkalinity: {
+      label: 'Alkalinity',
+      kind: 'hardness',
+      of: (r) => r.alkalinity / 2,
+      units: HARDNESS,
+    },
+    carbon: {
+      label: 'Total inorganic carbon',
+      kind: 'amountConcentration',
+      of: (r) => r.water.carbon * r.perVolume,
+    },
+    gas: {
+      label: 'CO₂ it would rest with',
+      kind: 'ratio',
+      of: (r) => r.water.carbonDioxidePressure / ATMOSPHERE,
+      units: PPM,
+      significant: 2,
+      note: 'Parts per million of the air above it; outdoors some 400.',
+    },
+    dioxide: {
+      label: 'CO₂ dissolved',
+      kind: 'concentration',
+      of: (r) => r.water.molality.carbonDioxide * r.perVolume * MOLAR_MASS.carbonDioxide,
+      significant: 2,
+    },
+    potential: {
+      label: 'Lime that would come out',
+      kind: 'concentration',
+      of: (r) => r.potential() * r.perVolume * MOLAR_MASS.calciumCarbonate,
+      significant: 2,
+      note: 'As CaCO₃, closed to the air; below 0, what it would dissolve.',
+    },
+    langelier: {
+      label: 'Langelier index, in full',
+      kind: 'count',
+      of: (r) => minus(r.water.pH, r.saturationPH()),
+      significant: 2,
+      note: 'pH less the pH at which the same calcium and alkalinity would be in balance.',
+    },
+    field: {
+      label: 'Langelier index, field formula',
+      kind: 'count',
+      of: (r) => r.field?.index,
+      significant: 2,
+      note: 'What a hand calculation gives; within about 0.3 of the full one.',
+    },
+  },
+  judge: (r, _, say) => {
+    if (r.index === undefined)
+      return {
+        verdict: 'good',
+        say: 'Without both calcium and carbonate there is no lime to come out. For foam this is the water to have.',
+      };
+    const lime = say(
+      Math.abs(r.potential()) * r.perVolume * MOLAR_MASS.calciumCarbonate,
+      'concentration',
+      { significant: 2 },
+    );
+    if (Math.abs(r.index) <= BALANCED)
+      return {
+        verdict: 'good',
+        say: 'Near balance: it neither scales nor dissolves much as it stands. Warmed, or left in the air, it may still cloud.',
+      };
+    if (r.index > 0)
+      return {
+        verdict: 'look',
+        say: `It holds more lime than it can keep: up to ${lime} may come out. Strain what is milky before it reaches a lance, and test its hardness after it has stood, not before.`,
+      };
+    return {
+      verdict: 'look',
+      say: `It would take up lime, ${lime} of it: keep it in plastic rather than in bare metal. For foam this is no fault.`,
+    };
+  },
+  notes: (r, v, say) => {
+    const notes: string[] = [];
+    const often = r.water.carbonDioxidePressure / AIR_CARBON_DIOXIDE;
+    if (often > 1.5)
+      notes.push(
+        `It holds ${say(often, 'count', { significant: 2 })} times the CO₂ that outdoor air would leave in it. In an open bucket that gas goes, and pH climbs in the end to ${say(r.standing().pH, 'count', { significant: 2 })}; lime comes out on the way if there is any to spare.`,
+      );
+    if (v.others === 'none' || v.chloride === undefined)
+      notes.push('Chloride was taken as what balances the charges.');
+    else if (Math.abs(r.imbalance) > MOST_IMBALANCE)
+      notes.push(
+        `Positive and negative charges of this report differ by ${say(Math.abs(r.imbalance), 'ratio', { units: { metric: '%', us: '%' }, significant: 2 })} of their sum. An ion is missing, or one is misread.`,
+      );
+    if (r.water.notes.length > 0)
+      notes.push(
+        'So salty a water is beyond what the activity model is trusted for: read the index as a direction, not as a number.',
+      );
+    return notes;
+  },
+  refusals: WATER_REFUSALS,
+  blames: { ...WATER_BLAMES, carbonDioxidePressure: 'gas', carbon: 'carbon' },
+  working: [
+    {
+      tex: String.raw`\mathrm{SI} = \log_{10}\frac{a_{\mathrm{Ca^{2+}}}\,a_{\mathrm{CO_3^{2-}}}}{K_{\mathrm{calcite}}(T)}`,
+      put: (_, r) =>
+        r.index === undefined
+          ? 'Calcium or carbonate is absent: there is no product to compare.'
+          : `log a(Ca²⁺) = ${log10(r.water.lnActivity.calcium)}, log a(CO₃²⁻) = ${log10(r.water.lnActivity.carbonate)}, SI = ${r.index.toFixed(2)}`,
+    },
+    {
+      tex: String.raw`\mathrm{LI} = \mathrm{pH} - \mathrm{pH_s}`,
+      put: (_, r) => {
+        const at = r.saturationPH();
+        return at === undefined
+          ? 'Between pH 4 and 11 this water is never just saturated.'
+          : `LI = ${r.water.pH.toFixed(2)} − ${at.toFixed(2)} = ${(r.water.pH - at).toFixed(2)}`;
+      },
+    },
+    {
+      tex: String.raw`\mathrm{pH_s} \approx 9.3 + \tfrac{\log S - 1}{10} + \left(34.55 - 13.12\log(t + 273)\right) - (\log C - 0.4) - \log A`,
+      put: (_, r) =>
+        r.field
+          ? `With dissolved solids S, calcium C and alkalinity A in mg/L (C and A as CaCO₃): pHs = ${r.field.saturationPH.toFixed(2)}, index ${r.field.index.toFixed(2)}`
+          : 'The field formula wants calcium and alkalinity above nought.',
+    },
+  ],
+  figure: ({ result, values }) => (
+    <BalanceBars
+      water={result.water}
+      perVolume={result.perVolume}
+      balanced={values.others === 'none' || values.chloride === undefined}
+    />
+  ),
+  tables: [
+    {
+      caption: 'What is in it, ion by ion and pair by pair',
+      columns: ['', 'In a litre'],
+      rows: (r, _, say) =>
+        (Object.keys(SPECIES) as (keyof typeof SPECIES)[])
+          .filter((name) => r.water.molality[name] > 1e-12)
+          .map((name) => [
+            SPECIES[name],
+            say(r.water.molality[name] * r.perVolume, 'amountConcentration', {
+              units: MILLIMOLAR,
+            }),
+          ]),
+    },
+  ],
+  cautions: ['stored-rainwater'],
+  defers: ['The laboratory’s report; a pH read with paper is good to half a unit at best.'],
+  sources: [
+    'plummer-busenberg-1982',
+    'wateq4f',
+    'langelier-1936',
+    'lsi-field-formula',
+    'common-practice',
+  ],
+});
+
+const minus = (a: number, b: number | undefined) => (b === undefined ? undefined : a - b);
+const log10 = (ln: number) => (ln / Math.LN10).toFixed(2);

@@ -1,0 +1,157 @@
+import { COMPARISON, compareWaters, type Verdict } from '../../core/water/comparison-test.ts';
+import { number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { SetFigure } from '../shared/SetFigure.tsx';
+
+const set = (label: string, example: string, bench: string) =>
+  number('time', {
+    label,
+    example,
+    plusMinus: '5 min',
+    min: '0 min',
+    aboveMin: true,
+    max: '10000 min',
+    optional: true,
+    bench,
+  });
+const strength = (label: string, example: string, bench: string) =>
+  number('stress', {
+    label,
+    example,
+    plusMinus: '0.5 MPa',
+    min: '0 MPa',
+    aboveMin: true,
+    max: '1000 MPa',
+    optional: true,
+    bench,
+  });
+const WORDS: Readonly<Record<Verdict, string>> = {
+  passes: 'passes',
+  fails: 'FAILS',
+  unknown: 'not read',
+};
+
+export default worksheet({
+  id: 'compare-waters',
+  question: 'Does this water pass beside a known one?',
+  fields: {
+    controlInitial: set('Control: initial set', '165 min', 'trial.controlInitial'),
+    controlFinal: set('Control: final set', '250 min', 'trial.controlFinal'),
+    controlStrength: strength('Control: strength at 7 days', '24 MPa', 'trial.controlStrength'),
+    testInitial: set('On test: initial set', '190 min', 'trial.testInitial'),
+    testFinal: set('On test: final set', '285 min', 'trial.testFinal'),
+    testStrength: strength('On test: strength at 7 days', '22.8 MPa', 'trial.testStrength'),
+  },
+  work: (v) => {
+    const control = {
+      initialSet: v.controlInitial,
+      finalSet: v.controlFinal,
+      strength: v.controlStrength,
+    };
+    const test = { initialSet: v.testInitial, finalSet: v.testFinal, strength: v.testStrength };
+    return { control, test, ...compareWaters({ control, test }) };
+  },
+  results: {
+    strength: {
+      label: 'Strength, of the control’s',
+      kind: 'ratio',
+      of: ({ control, test }) => over(test.strength, control.strength),
+      units: PERCENT,
+      sure: true,
+    },
+    initial: {
+      label: 'Initial set, of the control’s',
+      kind: 'ratio',
+      of: ({ control, test }) => over(test.initialSet, control.initialSet),
+      units: PERCENT,
+      sure: true,
+    },
+    later: {
+      label: 'Initial set, later by',
+      kind: 'time',
+      of: ({ control, test }) => less(test.initialSet, control.initialSet),
+      note: 'Below 0: earlier.',
+    },
+    final: {
+      label: 'Final set, of the control’s',
+      kind: 'ratio',
+      of: ({ control, test }) => over(test.finalSet, control.finalSet),
+      units: PERCENT,
+    },
+  },
+  judge: ({ en1008, astmC1602 }) => {
+    const en = Object.values(en1008);
+    const astm = Object.values(astmC1602);
+    const fails = [
+      ...(en.includes('fails') ? ['EN 1008'] : []),
+      ...(astm.includes('fails') ? ['ASTM C1602'] : []),
+    ];
+    if (fails.length > 0)
+      return {
+        verdict: 'stop',
+        say: `It does not pass ${fails.join(' or ')}. Do not mix with it; repeat the pair once if a reading looks like a slip.`,
+      };
+    if ([...en, ...astm].includes('unknown'))
+      return {
+        verdict: 'look',
+        say: 'Nothing fails so far; some readings are still missing. Wait for them before a batch rests on this water.',
+      };
+    return {
+      verdict: 'good',
+      say: 'It passes both standards on every line. Mix with it, and test again when the season or the source changes.',
+    };
+  },
+  notes: () => [
+    'Both mixes alike but for the water: the same cement, sand, w/c, temperature and hands; distilled water, or one known to be good, in the control. One pair tells little more than its own scatter: make two or three.',
+  ],
+  refusals: {},
+  blames: {
+    'control.initialSet': 'controlInitial',
+    'control.finalSet': 'controlFinal',
+    'control.strength': 'controlStrength',
+    'test.initialSet': 'testInitial',
+    'test.finalSet': 'testFinal',
+    'test.strength': 'testStrength',
+  },
+  working: [
+    {
+      tex: String.raw`\frac{R_{\text{test}}}{R_{\text{control}}} \ge 0.90`,
+      put: (v, r, say) =>
+        v.testStrength === undefined || v.controlStrength === undefined
+          ? 'Strengths are still missing.'
+          : `${say(v.testStrength, 'stress')} ÷ ${say(v.controlStrength, 'stress')} = ${say(over(r.test.strength, r.control.strength)!, 'ratio', { units: PERCENT })}`,
+    },
+    {
+      tex: String.raw`\left|\,t_{\text{test}} - t_{\text{control}}\right| \le 0.25\,t_{\text{control}}`,
+      put: (v, _, say) =>
+        v.testInitial === undefined || v.controlInitial === undefined
+          ? 'Initial sets are still missing.'
+          : `Initial set: ${say(Math.abs(v.testInitial - v.controlInitial), 'time')} apart, ${say(COMPARISON.en1008.within * v.controlInitial, 'time')} allowed by EN 1008; 60 min earlier to 90 min later by ASTM C1602.`,
+    },
+  ],
+  figure: ({ result }) => <SetFigure control={result.control} test={result.test} />,
+  tables: [
+    {
+      caption: 'Each line of each standard on its own',
+      columns: ['Standard', 'What it asks', 'This water'],
+      rows: ({ en1008: en, astmC1602: astm }) => [
+        ['EN 1008', 'initial set at least 1 h', WORDS[en.leastInitial]],
+        ['EN 1008', 'initial set within 25 % of the control', WORDS[en.initialWithin]],
+        ['EN 1008', 'final set at most 12 h', WORDS[en.mostFinal]],
+        ['EN 1008', 'final set within 25 % of the control', WORDS[en.finalWithin]],
+        ['EN 1008', 'strength at least 90 % of the control', WORDS[en.strength]],
+        ['ASTM C1602', 'set from 1:00 earlier to 1:30 later', WORDS[astm.set]],
+        ['ASTM C1602', 'strength at least 90 % of the control', WORDS[astm.strength]],
+      ],
+    },
+  ],
+  cautions: ['caustic-slurry', 'cement-dust'],
+  defers: ['The standard that binds you, and the laboratory when the part matters.'],
+  sources: ['neville-water-tests', 'pca-design-control', 'common-practice'],
+});
+
+const over = (a: number | undefined, b: number | undefined) =>
+  a === undefined || b === undefined ? undefined : a / b;
+const less = (a: number | undefined, b: number | undefined) =>
+  a === undefined || b === undefined ? undefined : a - b;

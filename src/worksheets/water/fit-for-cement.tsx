@@ -1,0 +1,239 @@
+import { alkaliesOf, type Judged, judgeMixingWater } from '../../core/water/fitness.ts';
+import type { Constituent } from '../../core/water/mixing-water-limits.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { LimitBars } from '../shared/LimitBars.tsx';
+import { otherIons, pH } from '../shared/water-fields.ts';
+
+/** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
+const NATURAL = 2;
+const shown = { folded: false, when: {} } as const;
+const trace = (label: string, bench: string) =>
+  number('concentration', {
+    label,
+    example: '',
+    min: '0 mg/L',
+    max: '500000 mg/L',
+    optional: true,
+    folded: true,
+    bench,
+  });
+
+const NAMES: Readonly<Record<Constituent, string>> = {
+  chloride: 'Chloride',
+  sulfate: 'Sulfate',
+  alkalies: 'Alkalies, Na₂O',
+  dissolvedSolids: 'Dissolved solids',
+  sugars: 'Sugars',
+  phosphate: 'Phosphate, P₂O₅',
+  nitrate: 'Nitrate',
+  lead: 'Lead',
+  zinc: 'Zinc',
+  pH: 'pH',
+};
+
+export default worksheet({
+  id: 'fit-for-cement',
+  question: 'Is this water fit to mix cement with?',
+  fields: {
+    senses: choice({
+      label: 'Look, smell, rub a drop between the fingers',
+      options: {
+        clear: 'Clear, no smell, no film',
+        alive: 'Cloudy, or something swims in it',
+        green: 'Green, brown or smelling',
+        oil: 'Oily film, soap or sweet',
+      },
+      example: 'clear',
+      bench: 'water.senses',
+    }),
+    use: choice({
+      label: 'What is inside the part?',
+      options: {
+        plain: 'No steel',
+        reinforced: 'Steel wire, mesh or bars',
+        prestressed: 'Prestressed steel',
+      },
+      example: 'plain',
+      bench: 'water.steel',
+    }),
+    chloride: { ...otherIons.chloride, ...shown },
+    sulfate: { ...otherIons.sulfate, ...shown },
+    sodium: { ...otherIons.sodium, ...shown },
+    potassium: { ...otherIons.potassium, ...shown },
+    dissolvedSolids: number('concentration', {
+      label: 'Total dissolved solids',
+      example: '400 mg/L',
+      min: '0 mg/L',
+      max: '500000 mg/L',
+      optional: true,
+      bench: 'water.dissolved',
+    }),
+    nitrate: { ...otherIons.nitrate, when: {} },
+    pH: { ...pH, min: '0', max: '14', optional: true, folded: true },
+    phosphate: trace('Phosphate, as P₂O₅', 'water.phosphate'),
+    sugars: trace('Sugars', 'water.sugars'),
+    lead: trace('Lead, Pb', 'water.lead'),
+    zinc: trace('Zinc, Zn', 'water.zinc'),
+  },
+  folded: 'What fewer reports give',
+  work: (v) => {
+    const { sodium, potassium } = v;
+    const alkalies =
+      sodium === undefined || potassium === undefined
+        ? undefined
+        : alkaliesOf({ sodium, potassium });
+    const given = {
+      chloride: v.chloride,
+      sulfate: v.sulfate,
+      alkalies,
+      dissolvedSolids: v.dissolvedSolids,
+      nitrate: v.nitrate,
+      pH: v.pH,
+      phosphate: v.phosphate,
+      sugars: v.sugars,
+      lead: v.lead,
+      zinc: v.zinc,
+    };
+    const report = Object.fromEntries(
+      Object.entries(given).filter(([, value]) => value !== undefined),
+    ) as Partial<Record<Constituent, number>>;
+    const judged = judgeMixingWater(report, v.use);
+    const count = (verdict: Judged['verdict']) =>
+      judged.filter((line) => line.verdict === verdict).length;
+    return { judged, alkalies, beyond: count('beyond'), unknown: count('unknown') };
+  },
+  results: {
+    beyond: { label: 'Lines beyond a limit', kind: 'count', of: (r) => r.beyond, whole: true },
+    unknown: {
+      label: 'Lines the report is silent on',
+      kind: 'count',
+      of: (r) => r.unknown,
+      whole: true,
+    },
+    alkalies: {
+      label: 'Alkalies, as Na₂O',
+      kind: 'concentration',
+      of: (r) => r.alkalies,
+      note: 'Na₂O + 0.658 K₂O, from sodium and potassium.',
+    },
+  },
+  judge: (r, v) => {
+    const over = r.judged.filter(({ verdict }) => verdict === 'beyond');
+    const listed = [...new Set(over.map(({ limit }) => NAMES[limit.of].toLowerCase()))].join(', ');
+    if (v.senses === 'oil')
+      return {
+        verdict: 'stop',
+        say: 'Oil, soap and sugar spoil the set or the bond, and oil kills foam. Do not mix with it, whatever the report says.',
+      };
+    if (over.some(({ limit }) => !limit.optional))
+      return {
+        verdict: 'stop',
+        say: `Beyond a limit: ${listed}. Use another water, or dilute it with one that has less, or let the comparison test and whoever answers for the part decide.`,
+      };
+    if (v.senses === 'green')
+      return {
+        verdict: 'stop',
+        say: 'Algae and rot hold back the set and draw in air. Do not mix with it until it has passed the comparison test below, on this very water.',
+      };
+    if (over.length > 0)
+      return {
+        verdict: 'look',
+        say: `Within EN 1008, beyond an optional limit of ASTM C1602: ${listed}. It binds if the buyer asks for it; otherwise run the comparison test.`,
+      };
+    if (v.senses === 'alive')
+      return {
+        verdict: 'look',
+        say: 'Let it settle, pass it through a fine cloth or sieve, look again. If it stays cloudy, run the comparison test.',
+      };
+    const silent = (['chloride', 'sulfate', 'alkalies'] as const).filter((of) =>
+      r.judged.some(({ limit, verdict }) => limit.of === of && verdict === 'unknown'),
+    );
+    if (silent.length > 0)
+      return {
+        verdict: 'look',
+        say: `Nothing is beyond a limit, but the report is silent on ${silent.map((of) => NAMES[of].toLowerCase()).join(', ')}. For a well or a stream get those, or run the comparison test.`,
+      };
+    return {
+      verdict: 'good',
+      say: 'Within every line the report covers. Mix cement with it.',
+    };
+  },
+  notes: (_, v, say) => {
+    const notes = [
+      'Water fit to drink is taken as fit to mix, without a test (common practice). Passing a list of limits is no permission for water of unknown origin: the comparison test decides.',
+    ];
+    if (v.dissolvedSolids !== undefined)
+      notes.push(
+        v.dissolvedSolids <= NATURAL
+          ? `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is what natural waters have; up to 2,000 they are generally suitable.`
+          : `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is more than natural waters usually have: find out what they are.`,
+      );
+    if (v.use !== 'plain')
+      notes.push(
+        'Steel in foamed concrete is poorly protected whatever the water: the paste is porous. Nothing on this site makes a load-bearing part.',
+      );
+    return notes;
+  },
+  blames: { alkalies: 'sodium' },
+  working: [
+    {
+      tex: String.raw`\mathrm{Na_2O_{eq}} = 1.348\,\mathrm{Na} + 0.658 \times 1.205\,\mathrm{K}`,
+      put: (v, r, say) =>
+        r.alkalies === undefined || v.sodium === undefined || v.potassium === undefined
+          ? 'Wants both sodium and potassium.'
+          : `1.348 × ${say(v.sodium, 'concentration')} + 0.793 × ${say(v.potassium, 'concentration')} = ${say(r.alkalies, 'concentration')}`,
+    },
+  ],
+  figure: ({ result }) => <LimitBars judged={result.judged} names={NAMES} />,
+  tables: [
+    {
+      caption:
+        'Line by line. Clause numbers are from memory throughout; so are the figures marked so',
+      columns: ['', 'Your report', 'EN 1008', 'ASTM C1602'],
+      rows: (r, _, say) =>
+        [...new Set(r.judged.map(({ limit }) => limit.of))].map((of) => {
+          const lines = r.judged.filter(({ limit }) => limit.of === of);
+          const value = lines[0]!.value;
+          const cell = (standard: string) => {
+            const line = lines.find(({ limit }) => limit.standard === standard);
+            return line ? worded(line, say) : 'no line';
+          };
+          return [
+            NAMES[of],
+            value === undefined ? 'silent' : amount(of, value, say),
+            cell('EN 1008'),
+            cell('ASTM C1602'),
+          ];
+        }),
+    },
+  ],
+  cautions: ['caustic-slurry', 'stored-rainwater'],
+  defers: [
+    'The standards themselves, in the edition your place applies, and whoever answers for the part.',
+  ],
+  sources: [
+    'en-1008-lecture',
+    'en-1008-memory',
+    'pca-mixing-water',
+    'steinour-pca-119',
+    'common-practice',
+  ],
+});
+
+const amount = (of: Constituent, value: number, say: Say) =>
+  of === 'pH'
+    ? say(value, 'count', { plain: true })
+    : say(value, 'concentration', { significant: 4, plain: true });
+
+const VERDICTS = { within: 'within', beyond: 'BEYOND', unknown: 'not judged' } as const;
+
+function worded({ limit, verdict }: Judged, say: Say): string {
+  const bound =
+    limit.most !== undefined
+      ? `at most ${amount(limit.of, limit.most, say)}`
+      : `at least ${amount(limit.of, limit.least ?? 0, say)}`;
+  const memory = limit.standing === 'from memory' ? ', figure from memory' : '';
+  return `${VERDICTS[verdict]}: ${bound} (${limit.clause}${memory})`;
+}

@@ -1,0 +1,165 @@
+import {
+  SEQUESTRANTS,
+  type Sequestrant,
+  SUGAR_RETARDS,
+  sequester,
+} from '../../core/water/soften/sequester.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { waterCement } from '../mix/recipe-fields.ts';
+import { LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { hardness } from '../shared/water-fields.ts';
+
+const GRAMS_A_LITRE = { metric: 'g/L', us: 'mg/L' } as const;
+const NAMES: Readonly<Record<Sequestrant, string>> = {
+  citricAcid: 'Citric acid, dry',
+  citricAcidMonohydrate: 'Citric acid, crystals with water',
+  trisodiumCitrateDihydrate: 'Trisodium citrate dihydrate',
+  disodiumEdtaDihydrate: 'Disodium EDTA dihydrate',
+  tetrasodiumEdta: 'Tetrasodium EDTA',
+  sodiumTripolyphosphate: 'Sodium tripolyphosphate',
+};
+const ALL = Object.keys(NAMES) as Sequestrant[];
+/** Near enough to the share that retards to be looked at. */
+const NEAR = 0.3;
+
+export default worksheet({
+  id: 'sequestrants',
+  question: 'May I tie the hardness up instead of taking it out?',
+  fields: {
+    hardness,
+    agent: choice({
+      label: 'With',
+      options: NAMES,
+      example: 'trisodiumCitrateDihydrate',
+      bench: 'water.sequestrant',
+    }),
+    where: choice({
+      label: 'In which water?',
+      options: { foam: 'Only the foam’s', all: 'All the mixing water' },
+      example: 'foam',
+      bench: 'water.sequesterWhere',
+    }),
+    solutionCement: number('ratio', {
+      label: 'Foaming solution to cement, by mass',
+      help: 'The foam’s mass over the cement’s.',
+      example: '0.149',
+      min: '0',
+      aboveMin: true,
+      max: '10',
+      units: { metric: '1', us: '1' },
+      bench: 'water.solutionCement',
+      when: { where: ['foam'] },
+    }),
+    waterCement: { ...waterCement, when: { where: ['all'] } },
+    volume: number('volume', {
+      label: 'Water to treat',
+      example: '6 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '100000 L',
+      units: LITRES,
+      bench: 'water.toSequester',
+    }),
+  },
+  work: (v) => {
+    const ratio = v.where === 'all' ? v.waterCement : v.solutionCement;
+    const of = (sequestrant: Sequestrant) =>
+      sequester({ hardness: v.hardness, sequestrant, waterCement: ratio });
+    const chosen = of(v.agent);
+    return {
+      ...chosen,
+      mass: chosen.dose * v.volume,
+      all: ALL.map((name) => ({ name, ...of(name) })),
+    };
+  },
+  results: {
+    mass: {
+      label: 'Needed, mole for mole',
+      kind: 'mass',
+      of: (r) => r.mass,
+      units: SMALL_MASS,
+      sure: true,
+    },
+    dose: {
+      label: 'which is',
+      kind: 'concentration',
+      of: (r) => r.dose,
+      units: GRAMS_A_LITRE,
+    },
+    share: {
+      label: 'Of the cement’s mass',
+      kind: 'ratio',
+      of: (r) => r.shareOfCement,
+      units: PERCENT,
+      significant: 2,
+    },
+    times: {
+      label: 'Times what begins to retard',
+      kind: 'count',
+      of: (r) => r.timesRetarding,
+      significant: 2,
+    },
+  },
+  judge: (r, v, say) => {
+    const share = say(r.shareOfCement, 'ratio', { units: PERCENT, significant: 2 });
+    if (v.hardness === 0)
+      return { verdict: 'good', say: 'There is no hardness to tie up: add nothing.' };
+    if (r.timesRetarding === undefined)
+      return {
+        verdict: 'look',
+        say: `EDTA would come to ${share} of the cement. From what share it retards is not known here: make a small trial with your cement before a batch, or soften the water another way.`,
+      };
+    if (r.timesRetarding >= 1)
+      return {
+        verdict: 'stop',
+        say: `${share} of the cement is ${say(r.timesRetarding, 'count', { significant: 2 })} times what is known to hold back the set. Do not: use rain, a softener or washing soda for the foam’s water.`,
+      };
+    if (r.timesRetarding >= NEAR)
+      return {
+        verdict: 'look',
+        say: `${share} of the cement comes near what holds back the set. Soften the water another way, or set a test cup aside first and wait for it.`,
+      };
+    return {
+      verdict: 'look',
+      say: `${share} of the cement is below what is known to retard, yet cements differ. Try it in one cup of mix before the batch.`,
+    };
+  },
+  notes: (_, __, say) => [
+    `Citrate, phosphate and sugar hold back cement at fractions of a per cent of its mass: about 0.1 % for citrate and phosphate, ${say(SUGAR_RETARDS, 'ratio', { units: PERCENT, significant: 1 })} for sugar (from memory; cements differ widely).`,
+    'Nothing is removed: in the mix the cement’s own calcium competes for it, and the foam’s own molecules may be left as they were.',
+  ],
+  blames: {},
+  working: [
+    {
+      tex: String.raw`m = H\,V\,M`,
+      put: (v, r, say) =>
+        `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${say(SEQUESTRANTS[v.agent].molarMass, 'mass', { units: { metric: 'g', us: 'g' }, significant: 4 })} a mole × ${say(v.volume, 'volume', { units: LITRES })} = ${say(r.mass, 'mass', { units: SMALL_MASS })}`,
+    },
+    {
+      tex: String.raw`s = \frac{H\,M\,(w/c)}{\rho_w}`,
+      put: (v, r, say) =>
+        `Water to cement ${say(v.where === 'all' ? v.waterCement : v.solutionCement, 'count', { significant: 3 })}: ${say(r.shareOfCement, 'ratio', { units: PERCENT, significant: 2 })} of the cement.`,
+    },
+  ],
+  tables: [
+    {
+      caption: 'The same hardness tied up with each',
+      columns: ['', 'A litre needs', 'Of the cement', 'Times what retards'],
+      rows: (r, _, say) =>
+        r.all.map((it) => [
+          NAMES[it.name],
+          say(it.dose, 'concentration', { units: GRAMS_A_LITRE }),
+          say(it.shareOfCement, 'ratio', { units: PERCENT, significant: 2 }),
+          it.timesRetarding === undefined
+            ? 'not known'
+            : say(it.timesRetarding, 'count', { significant: 2 }),
+        ]),
+    },
+  ],
+  cautions: ['glycerol-and-concentrate'],
+  defers: [
+    'The sequestrant’s own safety data sheet and the concentrate’s product sheet; the cement’s maker, for what its cement bears.',
+  ],
+  sources: ['iupac-atomic-weights', 'retarders', 'common-practice'],
+});

@@ -1,0 +1,145 @@
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import {
+  besideCementWater,
+  CALCIUM_CHLORIDE_LIMIT,
+  calciumChlorideEquivalent,
+} from '../../core/water/set-effect.ts';
+import { LIME_SODA_DEMAND } from '../../core/water/soften/lime-soda.ts';
+import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { worksheet } from '../../islands/worksheet.ts';
+import { waterCement } from '../mix/recipe-fields.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { alkalinity, hardness } from '../shared/water-fields.ts';
+
+/** kg/m³ of calcium or magnesium bicarbonate said to be tolerable. @source pca-tolerable-salts */
+const TOLERABLE_BICARBONATE = 0.4;
+/** Less than this share of the usual dose nobody sees. Common practice, no source. */
+const UNSEEN = 0.1;
+const END = 800;
+
+export default worksheet({
+  id: 'set-faster',
+  question: 'Does this hard water set cement faster?',
+  fields: { hardness, waterCement, alkalinity: { ...alkalinity, plusMinus: '0 mg/L CaCO3' } },
+  work: (v) => ({
+    ...calciumChlorideEquivalent({ hardness: v.hardness, waterCement: v.waterCement }),
+    beside: besideCementWater({ calcium: v.hardness, waterCement: v.waterCement }),
+    bicarbonate: v.alkalinity * LIME_SODA_DEMAND.calciumBicarbonate.molarMass,
+  }),
+  results: {
+    share: {
+      label: 'Were it all calcium chloride, of the cement',
+      kind: 'ratio',
+      of: (r) => r.shareOfCement,
+      units: PERCENT,
+      sure: true,
+    },
+    ofLimit: {
+      label: 'Of the usual greatest dose',
+      kind: 'ratio',
+      of: (r) => r.shareOfLimit,
+      units: PERCENT,
+      significant: 2,
+      note: 'Which is 2 % of the cement, in plain concrete.',
+    },
+    warmth: {
+      label: 'As warmth, that would be',
+      kind: 'temperatureDifference',
+      of: (r) => r.warmth,
+      significant: 2,
+    },
+    quicker: {
+      label: 'Set shorter by',
+      kind: 'ratio',
+      of: (r) => 1 - r.setFactor,
+      units: PERCENT,
+      significant: 2,
+    },
+    beside: {
+      label: 'Its calcium, beside what cement gives',
+      kind: 'ratio',
+      of: (r) => r.beside.share,
+      units: PERCENT,
+      significant: 2,
+      note: 'Cement saturates its water with lime within minutes.',
+    },
+    bicarbonate: {
+      label: 'Its bicarbonate, as Ca(HCO₃)₂',
+      kind: 'concentration',
+      of: (r) => r.bicarbonate,
+      significant: 2,
+      note: 'About 400 mg/L each of calcium’s and magnesium’s is called tolerable.',
+    },
+  },
+  judge: (r, _, say) => {
+    const warmth = say(r.warmth, 'temperatureDifference', { significant: 1 });
+    if (r.bicarbonate > TOLERABLE_BICARBONATE)
+      return {
+        verdict: 'look',
+        say: `As calcium chloride it would do no more than ${warmth} of warmth. But it holds more bicarbonate than is called tolerable, and bicarbonate may hold back the set or quicken it: set one cup with this water beside one with rain.`,
+      };
+    if (r.shareOfLimit <= UNSEEN)
+      return {
+        verdict: 'good',
+        say: `No: even as calcium chloride it would do what ${warmth} of warmth does. If your batch set early, look at its temperature and its cement first.`,
+      };
+    return {
+      verdict: 'look',
+      say: `As calcium chloride it would be as much as ${warmth} of warmth, which a thermometer in the bucket tells better. Set one cup with this water beside one with rain.`,
+    };
+  },
+  notes: () => [
+    'This is arithmetic on the most that could be: hard water mostly carries bicarbonate and sulfate, not chloride. What those do to one cement or another is not known here.',
+  ],
+  working: [
+    {
+      tex: String.raw`s = H\,M_{\mathrm{CaCl_2}}\,\frac{w/c}{\rho_w}`,
+      put: (v, r, say) =>
+        `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × 110.98 g/mol × ${say(v.waterCement, 'count')} = ${say(r.shareOfCement, 'ratio', { units: PERCENT })} of the cement`,
+    },
+    {
+      tex: String.raw`\Delta T = s \times \frac{11\ {}^\circ\mathrm{F}}{1\ \%} \qquad \frac{t}{t_0} = \left(\tfrac34\right)^{\Delta T / 10\ {}^\circ\mathrm{F}}`,
+      put: (_, r, say) =>
+        `${say(r.warmth, 'temperatureDifference', { significant: 2 })} warmer, so the set is ${say(1 - r.setFactor, 'ratio', { units: PERCENT, significant: 2 })} shorter.`,
+    },
+  ],
+  figure: ({ values: v, result: r }) => {
+    const mg = toUnit(v.hardness, 'hardness', 'mg/L CaCO3');
+    const end = Math.max(END, mg);
+    const share = (at: number) =>
+      100 *
+      calciumChlorideEquivalent({
+        hardness: fromUnit(at, 'hardness', 'mg/L CaCO3'),
+        waterCement: v.waterCement,
+      }).shareOfCement;
+    const limit = 100 * CALCIUM_CHLORIDE_LIMIT;
+    return (
+      <Plot
+        words={`At ${mg.toFixed(0)} mg/L the hardness would be ${(100 * r.shareOfCement).toFixed(3)} % of the cement as calcium chloride; the usual greatest dose is ${limit} %.`}
+        caption="Hardness as if it were calcium chloride, in per cent of the cement, on the scale of a dose."
+        x={[0, end]}
+        y={[0, Math.max(limit * 1.15, share(end))]}
+        xLabel="hardness, mg/L as CaCO₃"
+        yLabel="% of cement"
+      >
+        {(axes) => (
+          <>
+            <Level axes={axes} y={limit} label="usual greatest dose of CaCl₂" />
+            <Level axes={axes} y={limit / 2} label="half of that" />
+            <Curve axes={axes} points={[0, end / 2, end].map((at): Point => [at, share(at)])} />
+            <Dot axes={axes} at={[mg, 100 * r.shareOfCement]} label="yours" />
+          </>
+        )}
+      </Plot>
+    );
+  },
+  cautions: ['caustic-slurry'],
+  defers: ['A cup of your own cement with each water, side by side.'],
+  sources: [
+    'jove-16919',
+    'concrete-construction-accelerators',
+    'lime-solubility',
+    'pca-tolerable-salts',
+    'common-practice',
+  ],
+});

@@ -1,0 +1,193 @@
+import { toUnit } from '../../core/quantity/convert.ts';
+import {
+  EMPIRICAL_SOAP_LOSS,
+  SOAPS,
+  type Soap,
+  soapLeft,
+  soapLost,
+} from '../../core/water/soap.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { SoapPlot } from '../shared/SoapPlot.tsx';
+import { HARDNESS, hardness, softHardness } from '../shared/water-fields.ts';
+
+const GRAMS_A_LITRE = { metric: 'g/L', us: 'mg/L' } as const;
+const NAMES: Readonly<Record<Soap, string>> = {
+  sodiumOleate: 'Sodium oleate',
+  potassiumOleate: 'Potassium oleate',
+  sodiumStearate: 'Sodium stearate',
+  sodiumPalmitate: 'Sodium palmitate',
+  sodiumLaurate: 'Sodium laurate',
+};
+/** A loss the eye does not see in a foam, and one that leaves no foam. Common practice, no source. */
+const SMALL_LOSS = 0.1;
+const GREAT_LOSS = 0.5;
+
+export default worksheet({
+  id: 'soap-lost',
+  question: 'How much of my foaming agent does this water take?',
+  fields: {
+    kind: choice({
+      label: 'What is the foaming agent?',
+      options: {
+        soap: 'A soap of fatty acids',
+        synthetic: 'A synthetic surfactant',
+        protein: 'A protein concentrate',
+      },
+      example: 'soap',
+      bench: 'foam.agentKind',
+    }),
+    soap: choice({
+      label: 'Which soap, mainly',
+      help: 'Liquid soaps are mostly of potassium, bars of sodium; olive and rape oil give oleate.',
+      options: NAMES,
+      example: 'sodiumOleate',
+      bench: 'foam.soap',
+      when: { kind: ['soap'] },
+    }),
+    dose: number('concentration', {
+      label: 'Dry soap in the solution',
+      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30 % is about 7 g/L.',
+      example: '7 g/L',
+      plusMinus: '0.5 g/L',
+      min: '0 g/L',
+      aboveMin: true,
+      max: '500 g/L',
+      units: GRAMS_A_LITRE,
+      bench: 'foam.soapDose',
+      when: { kind: ['soap'] },
+    }),
+    hardness,
+    soft: softHardness,
+  },
+  work: (v) => {
+    const of = (h: number) => {
+      const lost = soapLost({ hardness: h, soap: v.soap });
+      return {
+        lost,
+        byNumber: soapLeft({ dose: v.dose, lost: lost.stoichiometric }),
+        byHouse: soapLeft({ dose: v.dose, lost: lost.empirical }),
+      };
+    };
+    return { soap: v.kind === 'soap', yours: of(v.hardness), rain: of(v.soft) };
+  },
+  results: {
+    share: {
+      label: 'Of the dose lost, by chemistry',
+      kind: 'ratio',
+      of: (r) => (r.soap ? r.yours.byNumber.share : undefined),
+      units: PERCENT,
+      sure: true,
+    },
+    lost: {
+      label: 'Soap turned to scum',
+      kind: 'concentration',
+      of: (r) => r.yours.lost.stoichiometric,
+      units: GRAMS_A_LITRE,
+      note: 'Two of soap for each calcium or magnesium. As soap, whatever the agent.',
+    },
+    left: {
+      label: 'Left to make foam',
+      kind: 'concentration',
+      of: (r) => (r.soap ? r.yours.byNumber.left : undefined),
+      units: GRAMS_A_LITRE,
+    },
+    needed: {
+      label: 'The dose must become',
+      kind: 'concentration',
+      of: (r) => (r.soap ? r.yours.byNumber.needed : undefined),
+      units: GRAMS_A_LITRE,
+      note: 'To leave as much as was meant.',
+    },
+    empiricalShare: {
+      label: 'Of the dose lost, by the household figure',
+      kind: 'ratio',
+      of: (r) => (r.soap ? r.yours.byHouse.share : undefined),
+      units: PERCENT,
+      significant: 2,
+      note: 'Commercial soap, with the excess a lather wants: about twice the chemistry.',
+    },
+    empiricalNeeded: {
+      label: 'The dose by that figure',
+      kind: 'concentration',
+      of: (r) => (r.soap ? r.yours.byHouse.needed : undefined),
+      units: GRAMS_A_LITRE,
+      significant: 2,
+    },
+    rainShare: {
+      label: 'In the soft water, lost by chemistry',
+      kind: 'ratio',
+      of: (r) => (r.soap ? r.rain.byNumber.share : undefined),
+      units: PERCENT,
+      significant: 2,
+    },
+  },
+  judge: (r, v, say) => {
+    const share = say(r.yours.byNumber.share, 'ratio', { units: PERCENT, significant: 2 });
+    const soft = `the soft water (${say(v.soft, 'hardness', { units: HARDNESS })})`;
+    if (v.kind === 'synthetic')
+      return {
+        verdict: 'look',
+        say: 'Most synthetic foamers stay dissolved beside calcium, some cloud or foam less; no figure is known here. Make one small foam with this water and one with soft water, and let both stand as long as your mix takes.',
+      };
+    if (v.kind === 'protein')
+      return {
+        verdict: 'look',
+        say: 'Protein does not fall out as soap does, and some protein concentrates are made with calcium or iron in them; how much hardness one bears only its sheet says. Make a small foam with each water and let both stand.',
+      };
+    if (r.yours.byNumber.share >= 1)
+      return {
+        verdict: 'stop',
+        say: `This water takes the whole dose and gives scum, not foam. Use ${soft}.`,
+      };
+    if (r.yours.byNumber.share >= GREAT_LOSS)
+      return {
+        verdict: 'stop',
+        say: `${share} of the dose is gone before there is a bubble. Use ${soft}: more soap makes more scum, and scum breaks foam.`,
+      };
+    if (r.yours.byNumber.share > SMALL_LOSS)
+      return {
+        verdict: 'look',
+        say: `${share} of the dose is lost. Use ${soft}, or raise the dose to ${say(r.yours.byNumber.needed, 'concentration', { units: GRAMS_A_LITRE })} and strain off the scum.`,
+      };
+    return { verdict: 'good', say: `${share} of the dose is lost: use this water for the foam.` };
+  },
+  notes: (r) =>
+    r.soap
+      ? [
+          'The two figures are kept apart on purpose. The chemistry counts what the ions bind; the household figure counts what it took to get a lather, with the water that was in the soap.',
+        ]
+      : [
+          'What the plot and the scum figure show is soap. For this agent they are the worst that could be, not a forecast.',
+        ],
+  working: [
+    {
+      tex: String.raw`\mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \qquad m = 2\,H\,M`,
+      put: (v, r, say) =>
+        `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${(SOAPS[v.soap] * 1000).toFixed(1)} g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: GRAMS_A_LITRE })}`,
+    },
+    {
+      tex: String.raw`m_{\text{house}} = 12\,H\,M_{\mathrm{CaCO_3}}`,
+      put: (v, r, say) =>
+        `${EMPIRICAL_SOAP_LOSS} × ${say(v.hardness, 'hardness', { units: HARDNESS })} = ${say(r.yours.lost.empirical, 'concentration', { units: GRAMS_A_LITRE })}`,
+    },
+  ],
+  figure: ({ values: v }) => (
+    <SoapPlot
+      soap={v.soap}
+      dose={v.dose}
+      water={toUnit(v.hardness, 'hardness', 'mg/L CaCO3')}
+      soft={toUnit(v.soft, 'hardness', 'mg/L CaCO3')}
+    />
+  ),
+  cautions: ['glycerol-and-concentrate'],
+  defers: ['The concentrate’s own sheet, for what it is made of and the water it wants.'],
+  sources: [
+    'soap-stoichiometry',
+    'iupac-atomic-weights',
+    'frankland',
+    'utah-soap-item',
+    'common-practice',
+  ],
+});

@@ -1,0 +1,231 @@
+import { DomainError } from '../../core/domain-error.ts';
+import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
+import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
+import {
+  DECAHYDRATE_FACTOR,
+  SETTLED_COLD,
+  sodaForHardness,
+  sodaMass,
+  sodaMixUp,
+} from '../../core/water/soften/washing-soda.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { lazy } from '../shared/lazy.ts';
+import { SofteningCurve } from '../shared/SofteningCurve.tsx';
+import {
+  alkalinity,
+  HARDNESS,
+  hardnessParts,
+  otherIons,
+  others,
+  pH,
+  temperature,
+  WATER_BLAMES,
+  WATER_REFUSALS,
+  waterOf,
+} from '../shared/water-fields.ts';
+
+/** Water this alkaline stings, and is kept off skin. Common practice, no source. */
+const CAUSTIC = 10;
+const GRAMS_A_LITRE = { metric: 'g/L', us: 'mg/L' } as const;
+const NAMES = { anhydrous: 'soda ash', decahydrate: 'soda crystals' } as const;
+
+export default worksheet({
+  id: 'soften-soda',
+  question: 'How much washing soda softens this water?',
+  fields: {
+    ...hardnessParts,
+    alkalinity,
+    pH,
+    target: number('hardness', {
+      label: 'Hardness wanted',
+      example: '120 mg/L CaCO3',
+      min: '0 mg/L CaCO3',
+      max: '5000 mg/L CaCO3',
+      units: HARDNESS,
+      bench: 'water.softTarget',
+    }),
+    form: choice({
+      label: 'Your washing soda',
+      options: {
+        anhydrous: 'Soda ash: dry powder, no water',
+        decahydrate: 'Crystals, Na₂CO₃·10 H₂O',
+      },
+      example: 'decahydrate',
+      bench: 'water.sodaForm',
+    }),
+    volume: number('volume', {
+      label: 'Water to soften',
+      example: '10 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '100000 L',
+      units: LITRES,
+      bench: 'water.toSoften',
+    }),
+    temperature: { ...temperature, folded: true },
+    others: { ...others, example: 'none', folded: true },
+    ...otherIons,
+  },
+  folded: 'Temperature and other ions',
+  work: (v) => {
+    const water = waterOf(v);
+    const perVolume = waterPerVolume({ temperature: v.temperature });
+    const made = sodaForHardness({ water, target: v.target / perVolume });
+    if (!made.reached)
+      throw new DomainError({
+        quantity: 'target',
+        value: v.target,
+        kind: 'hardness',
+        allowed: { min: made.least * perVolume },
+        because: 'magnesium-stays',
+      });
+    const { soda, softened } = made;
+    const other = v.form === 'anhydrous' ? 'decahydrate' : 'anhydrous';
+    const mixUp = lazy(() => sodaMixUp({ water, soda, meant: v.form, used: other }));
+    const litres = perVolume * v.volume;
+    const hardness = (water.calcium + water.magnesium) * perVolume;
+    return {
+      water,
+      perVolume,
+      soda,
+      softened,
+      mixUp,
+      hardness,
+      mass: sodaMass(soda * litres, v.form),
+      concentration: sodaMass(soda * perVolume, v.form),
+      settled: softened.settled.max * perVolume,
+      sludge: softened.sludge * litres,
+      stoichiometric: sodaMass(Math.max(0, hardness - v.target) * v.volume, v.form),
+    };
+  },
+  results: {
+    mass: {
+      label: 'Washing soda to stir in',
+      kind: 'mass',
+      of: (r) => r.mass,
+      units: SMALL_MASS,
+      sure: true,
+    },
+    concentration: {
+      label: 'which is',
+      kind: 'concentration',
+      of: (r) => r.concentration,
+      units: GRAMS_A_LITRE,
+    },
+    pH: { label: 'pH reached', kind: 'count', of: (r) => r.softened.water.pH },
+    left: {
+      label: 'Hardness at equilibrium',
+      kind: 'hardness',
+      of: (r) => r.softened.hardness * r.perVolume,
+      units: HARDNESS,
+    },
+    settled: {
+      label: 'Expect from a cold bucket',
+      kind: 'hardness',
+      of: (r) => r.settled,
+      units: HARDNESS,
+      significant: 2,
+      note: 'Some 30 to 35 mg/L of lime stays in suspension, and all the magnesium.',
+    },
+    sludge: {
+      label: 'Lime sludge, dry',
+      kind: 'mass',
+      of: (r) => r.sludge,
+      units: SMALL_MASS,
+      significant: 2,
+    },
+    sodium: {
+      label: 'Sodium added',
+      kind: 'concentration',
+      of: (r) => 2 * r.soda * r.perVolume * MOLAR_MASS.sodium,
+      significant: 2,
+    },
+    stoichiometric: {
+      label: 'By the textbook, mole for mole',
+      kind: 'mass',
+      of: (r) => r.stoichiometric,
+      units: SMALL_MASS,
+      note: 'Short of the answer by what the dissolved CO₂ and the balance take.',
+    },
+    mixUp: {
+      label: 'With the other form, same weight',
+      kind: 'hardness',
+      of: (r) => (r.soda > 0 ? r.mixUp().got.hardness * r.perVolume : undefined),
+      units: HARDNESS,
+      note: 'The hardness that mistake leaves.',
+    },
+  },
+  judge: (r, v, say) => {
+    if (r.soda === 0)
+      return {
+        verdict: 'good',
+        say: 'Settled, it is as soft as you want without any soda.',
+      };
+    const dose = `${say(r.mass, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}`;
+    if (r.softened.water.pH > CAUSTIC)
+      return {
+        verdict: 'stop',
+        say: `At pH ${say(r.softened.water.pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out. Ask for less, or blend with soft water instead.`,
+      };
+    if (r.settled > v.target * 1.03)
+      return {
+        verdict: 'look',
+        say: `Equilibrium allows ${say(v.target, 'hardness', { units: HARDNESS })}; a cold bucket will leave about ${say(r.settled, 'hardness', { units: HARDNESS, significant: 2 })}, and more soda does not help. Use ${dose}, then test, or blend with soft water.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Dissolve ${dose} in a jug of it, stir it in, let it settle overnight and draw off the clear water. Use it for the foam; keep it out of the base mix.`,
+    };
+  },
+  notes: (r, v, say) => {
+    const factor = say(DECAHYDRATE_FACTOR, 'count', { significant: 2 });
+    const notes = [
+      v.form === 'anhydrous'
+        ? `Weigh crystals by this figure and the water gets 1/${factor} of the soda: it stays hard.`
+        : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH ${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`,
+      'Test the hardness of the clear water before you trust it. Soda quickens cement and can make it stiffen at once: none of it belongs in the base mix (common practice, no source).',
+    ];
+    if (v.others === 'none')
+      notes.push('The other ions were taken as the chloride that balances the charges.');
+    return notes;
+  },
+  refusals: {
+    ...WATER_REFUSALS,
+    'magnesium-stays': ({ value, allowed }, say) =>
+      `Soda takes out calcium and leaves magnesium: ${say(allowed.min!, 'hardness', { units: HARDNESS })} is the least it can give here, and ${say(value, 'hardness', { units: HARDNESS })} is wanted. Blend with soft water, or use a softener.`,
+  },
+  blames: WATER_BLAMES,
+  working: [
+    {
+      tex: String.raw`\mathrm{Ca^{2+}} + \mathrm{CO_3^{2-}} \rightarrow \mathrm{CaCO_3}`,
+      put: (v, r, say) =>
+        `Mole for mole: (${say(r.hardness, 'hardness', { units: HARDNESS })} − ${say(v.target, 'hardness', { units: HARDNESS })}) of calcium asks for ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}.`,
+    },
+    {
+      tex: String.raw`\mathrm{CO_2} + \mathrm{CO_3^{2-}} + \mathrm{H_2O} \rightarrow 2\,\mathrm{HCO_3^-}`,
+      put: (_, r, say) =>
+        `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH ${r.softened.water.pH.toFixed(1)}.`,
+    },
+    {
+      tex: String.raw`\text{limit} = [\mathrm{Mg}] + 30\ldots 35\ \text{mg/L as CaCO}_3`,
+      put: (_, r, say) =>
+        `${say(r.water.magnesium * r.perVolume + SETTLED_COLD.min, 'hardness', { units: HARDNESS })} to ${say(r.water.magnesium * r.perVolume + SETTLED_COLD.max, 'hardness', { units: HARDNESS })} in a cold bucket, whatever the dose.`,
+    },
+  ],
+  figure: ({ result, values }) => (
+    <SofteningCurve
+      water={result.water}
+      form={values.form}
+      molarMass={sodaMass(1, values.form)}
+      soda={result.soda}
+      perVolume={result.perVolume}
+    />
+  ),
+  cautions: ['washing-soda'],
+  defers: [
+    'The soda’s own label says which form it is; the concentrate’s sheet says whether it bears an alkaline water.',
+  ],
+  sources: ['plummer-busenberg-1982', 'wateq4f', 'awwa-asce-wtpd', 'davis-2010', 'common-practice'],
+});

@@ -1,0 +1,208 @@
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { alkaliesOf } from '../../core/water/fitness.ts';
+import { LIMITS } from '../../core/water/mixing-water-limits.ts';
+import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
+import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { LITRES } from '../shared/amounts.ts';
+import { IonBars } from '../shared/IonBars.tsx';
+import { HARDNESS, hardness } from '../shared/water-fields.ts';
+
+const EQUIVALENTS = { metric: 'mol/L', us: 'mol/L' } as const;
+/** The strictest line on alkalies, kg/m³. */
+const ALKALIES = Math.min(
+  ...LIMITS.filter(({ of }) => of === 'alkalies').map(({ most }) => most ?? Infinity),
+);
+
+export default worksheet({
+  id: 'softener',
+  question: 'How far does a softener go, and what does it cost in salt?',
+  fields: {
+    hardness,
+    by: choice({
+      label: 'How big is the softener?',
+      options: {
+        resin: 'I know its resin, in litres',
+        degrees: 'Its plate says m³ × °dH',
+        grains: 'Its plate says grains',
+      },
+      example: 'resin',
+      bench: 'softener.by',
+    }),
+    resin: number('volume', {
+      label: 'Resin in it',
+      example: '5 L',
+      plusMinus: '0.2 L',
+      min: '0 L',
+      aboveMin: true,
+      max: '1000 L',
+      units: LITRES,
+      bench: 'softener.resin',
+      when: { by: ['resin'] },
+    }),
+    perLitre: number('amountConcentration', {
+      label: 'Equivalents a litre of it holds',
+      help: 'About 1 for a softener that is not starved of salt (common practice, no source); its sheet gives the figure.',
+      example: '1 mol/L',
+      min: '0 mol/L',
+      aboveMin: true,
+      max: '10 mol/L',
+      units: EQUIVALENTS,
+      bench: 'softener.perLitre',
+      when: { by: ['resin'] },
+    }),
+    degrees: number('count', {
+      label: 'Capacity, m³ × °dH',
+      example: '14',
+      min: '0',
+      aboveMin: true,
+      max: '100000',
+      bench: 'softener.degrees',
+      when: { by: ['degrees'] },
+    }),
+    grains: number('count', {
+      label: 'Capacity, grains as CaCO₃',
+      example: '3900',
+      min: '0',
+      aboveMin: true,
+      max: '100000000',
+      bench: 'softener.grains',
+      when: { by: ['grains'] },
+    }),
+    leaves: number('hardness', {
+      label: 'Hardness that still comes through',
+      example: '0 mg/L CaCO3',
+      min: '0 mg/L CaCO3',
+      units: HARDNESS,
+      bench: 'softener.leaves',
+    }),
+  },
+  work: (v) => {
+    const capacity = capacityOf(v);
+    const run = ionExchange({ capacity, hardness: v.hardness, leaves: v.leaves });
+    return {
+      ...run,
+      capacity,
+      alkalies: alkaliesOf({ sodium: run.sodiumAdded, potassium: 0 }),
+    };
+  },
+  results: {
+    volume: {
+      label: 'Soft water before it must be regenerated',
+      kind: 'volume',
+      of: (r) => r.volume,
+      units: LITRES,
+      sure: true,
+    },
+    salt: { label: 'Salt to regenerate it', kind: 'mass', of: (r) => r.salt },
+    leastSalt: {
+      label: 'The least salt by stoichiometry',
+      kind: 'mass',
+      of: (r) => r.leastSalt,
+      note: 'No softener gets by with it.',
+    },
+    sodium: {
+      label: 'Sodium it puts in the water',
+      kind: 'concentration',
+      of: (r) => r.sodiumAdded,
+      note: 'Two sodium ions for each calcium or magnesium.',
+    },
+    alkalies: {
+      label: 'Alkalies from that, as Na₂O',
+      kind: 'concentration',
+      of: (r) => r.alkalies,
+      note: 'The strictest limit for mixing water is 600 mg/L, optional.',
+    },
+  },
+  judge: (r, v, say) => {
+    const soft = say(v.leaves, 'hardness', { units: HARDNESS });
+    if (r.alkalies > ALKALIES)
+      return {
+        verdict: 'look',
+        say: `Good for the foam, at ${soft}. Its sodium alone passes the strictest limit on alkalies for mixing water, so keep the unsoftened water for the base mix.`,
+      };
+    if (v.leaves > 0.5 * v.hardness)
+      return {
+        verdict: 'stop',
+        say: `At ${soft} most of the hardness comes through: the bed is spent or bypassed. Regenerate it and test again.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Make the foam with it, at ${soft}. Test the water each time before a batch: a spent bed looks like a fresh one.`,
+    };
+  },
+  notes: () => [
+    'The alkalinity and pH stay as they were: only the partner of the bicarbonate changes. A conductivity meter sees hardly any difference.',
+    'Brine from the regeneration does not belong in any mix, and not on a bed of plants.',
+  ],
+  blames: { capacity: 'resin', leaves: 'leaves' },
+  refusals: {},
+  working: [
+    {
+      tex: String.raw`V = \frac{Q}{2\,(H - H_{\text{through}})}`,
+      put: (v, r, say) =>
+        `V = ${say(r.capacity, 'count')} eq ÷ (2 × ${say(v.hardness - v.leaves, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}) = ${say(r.volume, 'volume', { units: LITRES })}`,
+    },
+    {
+      tex: String.raw`m_{\text{salt}} = 0.105\ \tfrac{\text{kg}}{\text{eq}}\ Q \qquad m_{\text{least}} = 0.0584\ \tfrac{\text{kg}}{\text{eq}}\ Q`,
+      put: (_, r, say) =>
+        `${say(r.salt, 'mass')} at 0.3 lb for each kilograin; ${say(r.leastSalt, 'mass')} mole for mole.`,
+    },
+    {
+      tex: String.raw`c_{\text{Na}} = 2\,(H - H_{\text{through}})\,M_{\text{Na}}`,
+      put: (_, r, say) => `Sodium added: ${say(r.sodiumAdded, 'concentration')}.`,
+    },
+  ],
+  figure: ({ values: v, result: r }) => {
+    const mg = (si: number) => toUnit(si, 'hardness', 'mg/L CaCO3');
+    const exchanged = r.sodiumAdded / MOLAR_MASS.sodium / 2;
+    return (
+      <IonBars
+        title="What the softener exchanges, mg/L as calcium carbonate"
+        caption="mg/L as CaCO₃: the bar keeps its length, and sodium takes the place of calcium and magnesium."
+        rows={[
+          {
+            name: 'In',
+            parts: [
+              {
+                label: `Ca and Mg ${mg(v.hardness).toFixed(0)}`,
+                amount: mg(v.hardness),
+                tone: 'water',
+              },
+            ],
+          },
+          {
+            name: 'Out',
+            parts: [
+              {
+                label: `Ca and Mg ${mg(v.leaves).toFixed(0)}`,
+                amount: mg(v.leaves),
+                tone: 'water',
+              },
+              { label: `Na ${mg(exchanged).toFixed(0)}`, amount: mg(exchanged), tone: 'cement' },
+            ],
+          },
+        ]}
+        atLeast={50}
+      />
+    );
+  },
+  cautions: ['glycerol-and-concentrate'],
+  defers: ['The softener’s own plate and sheet, for its capacity and its salt.'],
+  sources: ['definition', 'ten-states-standards', 'pca-mixing-water', 'common-practice'],
+});
+
+/** Equivalents the bed holds: two for each mole of hardness. */
+function capacityOf(v: {
+  readonly by: 'resin' | 'degrees' | 'grains';
+  readonly resin: number;
+  readonly perLitre: number;
+  readonly degrees: number;
+  readonly grains: number;
+}): number {
+  if (v.by === 'resin') return v.resin * v.perLitre;
+  if (v.by === 'degrees') return 2 * v.degrees * fromUnit(1, 'hardness', 'dH');
+  // A grain in each gallon, over a gallon.
+  return 2 * v.grains * fromUnit(1, 'hardness', 'gpg') * fromUnit(1, 'volume', 'gal');
+}
