@@ -1,0 +1,191 @@
+import { useEffect, useState } from 'preact/hooks';
+import { notify } from '../../bench/notices.ts';
+import type { Editor } from '../../bench/records/editor.ts';
+import { toFile } from '../../bench/records/file.ts';
+import { stageOf } from '../../bench/records/record.ts';
+import { LIMITS } from '../../bench/records/schema.ts';
+import { photosOf, removeRecords } from '../../bench/records/store.ts';
+import { replaceBench } from '../../bench/store.ts';
+import { speaker } from '../../islands/engine/say.ts';
+import { useUnits } from '../../islands/hooks.ts';
+import { BatchOutcome } from '../shared/BatchOutcome.tsx';
+import { ConflictView } from '../shared/ConflictView.tsx';
+import { CureLogInput } from '../shared/CureLogInput.tsx';
+import { PhotoStrip } from '../shared/PhotoStrip.tsx';
+import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
+import { BY_STAGE, STAGE_NAMES } from '../shared/record-fields.ts';
+import { takeOut } from '../shared/take-out.ts';
+import { useEditor } from '../shared/use-editor.ts';
+import { pageAt } from '../shared/use-records.ts';
+
+/** One batch over its days. Which one stands in the address: `#<id>`. */
+export default function Batch() {
+  const [id, setId] = useState<string>();
+  useEffect(() => {
+    const read = () => setId(location.hash.slice(1));
+    read();
+    addEventListener('hashchange', read);
+    return () => removeEventListener('hashchange', read);
+  }, []);
+  const opening = useEditor(id || undefined);
+  if (id === '')
+    return <p class="note">Open a batch from the list on the first page of this chapter.</p>;
+  if (opening.is === 'waiting')
+    return (
+      <p class="note">A saved batch opens here when scripts run and one was chosen in the list.</p>
+    );
+  if (opening.is === 'failed') return <p class="records-failed">{opening.say}</p>;
+  if (opening.is === 'none')
+    return (
+      <p class="note">
+        There is no batch under this address in this browser. It may have been removed: the bin is
+        on the first page of this chapter.
+      </p>
+    );
+  return <Open key={opening.editor.record.id} editor={opening.editor} />;
+}
+
+function Open({ editor }: { readonly editor: Editor }) {
+  const say = speaker(useUnits());
+  const { record } = editor;
+  const reached = stageOf(record);
+  const [opened, setOpened] = useState<readonly string[]>(() => [reached ?? 'mixed']);
+  return (
+    <div class="record" data-state={editor.state.is}>
+      {record.invented && (
+        <p class="invented-banner">Invented: nobody cast or weighed this batch.</p>
+      )}
+      <ConflictView editor={editor} />
+      <div class="fields record-head">
+        <div class="field">
+          <label for="record-name">Name</label>
+          <input
+            id="record-name"
+            type="text"
+            autocomplete="off"
+            maxLength={LIMITS.name}
+            value={record.name}
+            onInput={(event) => editor.change({ name: event.currentTarget.value })}
+          />
+        </div>
+        <div class="field">
+          <label for="record-date">Cast on</label>
+          <input
+            id="record-date"
+            type="date"
+            value={record.date}
+            onInput={(event) => {
+              if (event.currentTarget.value) editor.change({ date: event.currentTarget.value });
+            }}
+          />
+        </div>
+      </div>
+      <p role="status" class="record-state">
+        {stateWords(editor)}
+      </p>
+      {editor.state.is === 'refused' && (
+        <p>
+          <button type="button" onClick={() => takeOne(editor)}>
+            Take this batch out as a file
+          </button>{' '}
+          <button type="button" onClick={() => editor.store()}>
+            Try to store it again
+          </button>
+        </p>
+      )}
+      {BY_STAGE.map(([stage]) => (
+        <details
+          class="folded day"
+          open={opened.includes(stage)}
+          data-stage={stage}
+          onToggle={(event) => {
+            const isOpen = event.currentTarget.open;
+            setOpened((now) =>
+              isOpen ? [...new Set([...now, stage])] : now.filter((other) => other !== stage),
+            );
+          }}
+        >
+          <summary>
+            {STAGE_NAMES[stage]}
+            <span class="in-unit">, {countOf(editor, stage)}</span>
+          </summary>
+          <RecordFields editor={editor} names={namesOf(stage)} say={say} />
+          {stage === 'cured' && (
+            <CureLogInput
+              log={record.log}
+              say={say}
+              onLog={(log) => {
+                const { log: _, ...rest } = editor.record;
+                editor.record = rest;
+                editor.change(log ? { log } : {});
+              }}
+            />
+          )}
+        </details>
+      ))}
+      <BatchOutcome record={record} say={say} />
+      <div class="field lines">
+        <label for="record-notes">Notes</label>
+        <textarea
+          id="record-notes"
+          rows={5}
+          maxLength={LIMITS.notes}
+          value={record.notes}
+          onInput={(event) => editor.change({ notes: event.currentTarget.value })}
+        />
+      </div>
+      <PhotoStrip editor={editor} />
+      <p class="records-line">
+        {Object.keys(record.bench).length > 0 && (
+          <button
+            type="button"
+            onClick={async () => {
+              const { $entries } = await import('../../bench/store.ts');
+              const before = $entries.get();
+              replaceBench(record.bench);
+              notify('bench', 'The bench is as it was when this batch was saved.', [
+                { label: 'Put mine back', run: () => replaceBench(before) },
+              ]);
+            }}
+          >
+            Put its bench back on the bench
+          </button>
+        )}
+        <button type="button" onClick={() => takeOne(editor)}>
+          Take it out as a file
+        </button>
+        <button
+          type="button"
+          onClick={async () => {
+            await editor.store();
+            await removeRecords([editor.record.id]);
+            location.assign(pageAt('batch-records/'));
+          }}
+        >
+          Remove this batch
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function countOf(editor: Editor, stage: (typeof BY_STAGE)[number][0]): string {
+  const names = namesOf(stage);
+  const filled = names.filter((name) => (editor.record.readings[name]?.t ?? '') !== '').length;
+  const log = stage === 'cured' && editor.record.log ? ' and a log' : '';
+  return filled === 0 && !log ? 'nothing yet' : `${filled} of ${names.length} written down${log}`;
+}
+
+function stateWords({ state, record }: Editor): string {
+  if (state.is === 'saved')
+    return record.revision === 0 ? 'Not stored yet.' : 'Stored in this browser.';
+  if (state.is === 'saving') return 'Storing…';
+  if (state.is === 'refused') return state.say;
+  return 'Not stored: it was changed in another tab.';
+}
+
+async function takeOne({ record }: Editor): Promise<void> {
+  const photos = await photosOf(record.id).catch(() => []);
+  const name = record.name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'batch';
+  takeOut(`${record.date}-${name}.json`, toFile({ batches: [record], photos }), 'application/json');
+}

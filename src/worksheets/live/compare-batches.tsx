@@ -1,0 +1,100 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { readingValue } from '../../bench/records/csv.ts';
+import { speaker } from '../../islands/engine/say.ts';
+import { useUnits } from '../../islands/hooks.ts';
+import { Table } from '../../islands/parts/Table.tsx';
+import { Verdict } from '../../islands/parts/Verdict.tsx';
+import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import type { Landed } from '../shared/LandingChart.tsx';
+import { HOURS } from '../shared/part-fields.ts';
+import { ageWhenStripped, driedDensity, reckon, weighedDensity } from '../shared/record-numbers.ts';
+import { useRecords } from '../shared/use-records.ts';
+
+type Charts = typeof import('../shared/LandingChart.tsx');
+/** Below these, a chart of them says nothing. */
+const FEWEST = 2;
+/** As many of the latest as a table can be read. */
+const MOST_ROWS = 40;
+
+/** Saved batches side by side, and how close they landed. */
+export default function CompareBatches() {
+  const say = speaker(useUnits());
+  const [loaded] = useRecords();
+  const [charts, setCharts] = useState<Charts>();
+  const records = loaded.is === 'there' ? loaded.listed.records.toReversed() : [];
+  const landed = records.flatMap((record): Landed[] => {
+    const [planned, weighed] = [readingValue(record, 'planned'), weighedDensity(record)];
+    const name = `${record.name || record.date}${record.invented && !/invented/i.test(record.name) ? ' (invented)' : ''}`;
+    return planned && weighed ? [{ name, planned, weighed }] : [];
+  });
+  useEffect(() => {
+    if (landed.length >= FEWEST && !charts)
+      import('../shared/LandingChart.tsx').then((module) => setCharts(() => module as never));
+  }, [landed.length]);
+  if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
+  if (records.length === 0)
+    return (
+      <p class="note">
+        Your saved batches stand side by side here. Save one, or load the invented ones on the first
+        page of this chapter.
+      </p>
+    );
+  const allInvented = records.every(({ invented }) => invented);
+  const Landing = charts?.LandingChart as ComponentType<{ landed: readonly Landed[] }> | undefined;
+  return (
+    <div class="records compare">
+      {records.some(({ invented }) => invented) && (
+        <p class="invented-banner">
+          {allInvented
+            ? 'All of these batches are invented.'
+            : 'Some of these batches are invented.'}
+        </p>
+      )}
+      {charts && Landing && landed.length >= FEWEST && (
+        <>
+          <Verdict {...charts.chartJudgement(landed)} />
+          <Landing landed={landed} />
+          <charts.PredictedChart landed={landed} say={say} />
+        </>
+      )}
+      <Table
+        caption={
+          records.length > MOST_ROWS
+            ? `The latest ${MOST_ROWS} of ${records.length} batches; all of them are in the table for spreadsheets.`
+            : 'All batches, the earliest first'
+        }
+        columns={[
+          'Batch',
+          'Planned',
+          'Weighed',
+          'Off by',
+          'Foam survived',
+          'Stripped at',
+          'Dry density',
+        ]}
+        rows={records.slice(-MOST_ROWS).map((record) => {
+          const [planned, weighed] = [readingValue(record, 'planned'), weighedDensity(record)];
+          const reckoned = reckon(record);
+          const age = ageWhenStripped(record);
+          const dry = driedDensity(record);
+          const density = (x: number | undefined) =>
+            x === undefined ? '—' : say(x, 'density', { units: DENSITY });
+          return [
+            `${record.name || record.date}${record.invented && !/invented/i.test(record.name) ? ' (invented)' : ''}`,
+            density(planned),
+            density(weighed),
+            planned && weighed
+              ? say(weighed / planned - 1, 'ratio', { units: PERCENT, significant: 2 })
+              : '—',
+            reckoned.ok
+              ? say(reckoned.verdict.survival, 'ratio', { units: PERCENT, significant: 2 })
+              : '—',
+            age === undefined ? '—' : say(age, 'time', { units: HOURS, significant: 2 }),
+            density(dry?.density),
+          ];
+        })}
+      />
+    </div>
+  );
+}

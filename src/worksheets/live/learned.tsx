@@ -1,0 +1,169 @@
+import { readingValue } from '../../bench/records/csv.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
+import { DomainError } from '../../core/domain-error.ts';
+import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
+import { landingOdds } from '../../core/records/landing-odds.ts';
+import { type Lesson, PRIORS } from '../../core/records/priors.ts';
+import { type Say, speaker } from '../../islands/engine/say.ts';
+import { useUnits } from '../../islands/hooks.ts';
+import { Table } from '../../islands/parts/Table.tsx';
+import { DENSITY } from '../shared/amounts.ts';
+import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
+import { DAYS, KPA, MPA } from '../shared/part-fields.ts';
+import { driedDensity, weighedDensity } from '../shared/record-numbers.ts';
+import { useRecords } from '../shared/use-records.ts';
+
+/** How each lesson is said: its name, and its numbers as text. */
+const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; unit: string }>> = {
+  survival: { name: 'Foam that survives', of: (x) => (x * 100).toFixed(0), unit: '%' },
+  drift: { name: 'Foam density, change in 10 min', of: (x) => signed(x * 100, 1), unit: '%' },
+  settling: { name: 'Settling', of: (x) => (x * 100).toFixed(1), unit: '%' },
+  stripAge: {
+    name: 'Came out clean at, age at 20 °C',
+    of: (x) => (x / 3600).toFixed(0),
+    unit: 'h',
+  },
+  strength: { name: 'Strength over the published middle', of: (x) => x.toFixed(2), unit: '×' },
+  landing: { name: 'Wet density over planned', of: (x) => signed(x * 100, 1), unit: '%' },
+};
+const signed = (x: number, digits: number) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`;
+const TOLERANCE = 0.05;
+
+/** What the reader's own batches say, beside what is assumed, and what knowing it is worth. */
+export default function LearnedFromBatches() {
+  const say = speaker(useUnits());
+  const [loaded] = useRecords();
+  if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
+  const records = loaded.is === 'there' ? loaded.listed.records : [];
+  if (records.length === 0)
+    return (
+      <p class="note">
+        What your batches teach appears here. Save one, or load the invented ones on the first page
+        of this chapter.
+      </p>
+    );
+  const { lessons, invented } = refreshLearned(records);
+  return (
+    <div class="records learned">
+      {invented && (
+        <p class="invented-banner">
+          From the invented batches only. The first batch of your own takes their place.
+        </p>
+      )}
+      <Table
+        caption="Yours beside the assumed value; the ± is what the next batch may differ by"
+        columns={['', 'Assumed', 'Yours', 'Next batch, 95 %', 'Batches']}
+        rows={lessons.map(({ lesson, learned }) => {
+          const { name, of, unit } = SAID[lesson];
+          const prior = PRIORS[lesson];
+          const none = learned.count === 0;
+          return [
+            name,
+            `${of(prior.mean)} ${unit}`,
+            none
+              ? '—'
+              : `${of(learned.estimate)} ± ${of(learned.plusMinus).replace('+', '')} ${unit}`,
+            none ? '—' : `${of(learned.next.low)} to ${of(learned.next.high)} ${unit}`,
+            none ? 'none yet' : `${learned.count}${learned.count < 4 ? ', few' : ''}`,
+          ];
+        })}
+      />
+      {lessons.map(({ lesson, learned, from }) =>
+        learned.moved.length === 0 ? null : (
+          <p class="note">
+            {SAID[lesson].name}:{' '}
+            {learned.moved
+              .map((i) => `“${from[i]!.record.name || from[i]!.record.date}”`)
+              .join(', ')}{' '}
+            stood apart from the rest and counts no more than a poor one.
+          </p>
+        ),
+      )}
+      <Odds lessons={lessons} records={records} say={say} />
+      <StrengthPoints records={records} say={say} />
+    </div>
+  );
+}
+
+/** What knowing the survival does for the odds of landing. */
+function Odds({
+  lessons,
+  records,
+  say,
+}: {
+  readonly lessons: readonly LessonLearned[];
+  readonly records: readonly BatchRecord[];
+  readonly say: Say;
+}) {
+  const survival = lessons.find(({ lesson }) => lesson === 'survival')!;
+  const last = survival.from.at(-1)?.record ?? records[0]!;
+  const at = (name: Parameters<typeof readingValue>[1]) => readingValue(last, name);
+  const [target, cement, water, foamDensity] = [
+    at('planned'),
+    at('cement'),
+    at('water'),
+    at('foamDensity'),
+  ];
+  if (survival.learned.count === 0 || !target || !cement || !water || !foamDensity) return null;
+  const sand = at('sand') ?? 0;
+  const baseDensity =
+    (cement + water + sand) /
+    (cement / CEMENT_DENSITY + water / MIX_WATER_DENSITY + sand / SAND_DENSITY);
+  const odds = (aim: number) =>
+    landingOdds({
+      plan: { target, baseDensity, foamDensity },
+      aim,
+      next: survival.learned.t,
+      tolerance: TOLERANCE,
+    });
+  try {
+    const before = odds(1);
+    const after = odds(Math.min(1, survival.learned.estimate));
+    return (
+      <p class="learned-odds">
+        A batch like “{last.name || last.date}”, at {say(target, 'density', { units: DENSITY })},
+        lands within 5 % of it <strong>{(before * 100).toFixed(0)} times in 100</strong> when its
+        foam is reckoned as if all of it lived, and{' '}
+        <strong>{(after * 100).toFixed(0)} times in 100</strong> when it is reckoned with your{' '}
+        {(survival.learned.estimate * 100).toFixed(0)} %. Errors of weighing come on top of both.
+      </p>
+    );
+  } catch (error) {
+    if (error instanceof DomainError) return null;
+    throw error;
+  }
+}
+
+/** The strengths that were measured, beside the densities they belong to. */
+function StrengthPoints({
+  records,
+  say,
+}: {
+  readonly records: readonly BatchRecord[];
+  readonly say: Say;
+}) {
+  const rows = records.toReversed().flatMap((record) => {
+    const [crush, bend] = [readingValue(record, 'crush'), readingValue(record, 'bend')];
+    const dry = driedDensity(record);
+    const wet = weighedDensity(record);
+    if ((!crush && !bend) || (!dry && !wet)) return [];
+    const age = readingValue(record, crush ? 'crushAge' : 'bendAge');
+    return [
+      [
+        record.name || record.date,
+        wet ? say(wet, 'density', { units: DENSITY }) : '—',
+        dry ? `${say(dry.density, 'density', { units: DENSITY })}, ${dry.dried}-dry` : '—',
+        crush ? say(crush, 'stress', { units: MPA, significant: 2 }) : '—',
+        bend ? say(bend, 'stress', { units: KPA, significant: 2 }) : '—',
+        age ? say(age, 'time', { units: DAYS, significant: 2 }) : '—',
+      ],
+    ];
+  });
+  return (
+    <Table
+      caption="Your points of density and strength"
+      columns={['Batch', 'Wet density', 'Dry density', 'Crushing', 'Bending', 'Age']}
+      rows={rows}
+    />
+  );
+}

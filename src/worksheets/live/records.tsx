@@ -1,0 +1,167 @@
+import { useEffect, useState } from 'preact/hooks';
+import { notify } from '../../bench/notices.ts';
+import { benchIsEmpty, recordFromBench } from '../../bench/records/from-bench.ts';
+import { type BatchRecord, blankRecord, stageOf } from '../../bench/records/record.ts';
+import { putBack, putRecords, removeRecords, saveRecord } from '../../bench/records/store.ts';
+import { speaker } from '../../islands/engine/say.ts';
+import { useUnits } from '../../islands/hooks.ts';
+import { DENSITY } from '../shared/amounts.ts';
+import { RecordsRoom } from '../shared/RecordsRoom.tsx';
+import { STAGE_NAMES } from '../shared/record-fields.ts';
+import { weighedDensity } from '../shared/record-numbers.ts';
+import { batchAt, useRecords } from '../shared/use-records.ts';
+
+/** All saved batches: to open, begin, remove, and to see how much room they take. */
+export default function Records() {
+  const say = speaker(useUnits());
+  const [loaded, load] = useRecords();
+  const [name, setName] = useState('');
+  const records = loaded.is === 'there' ? loaded.listed.records : [];
+  useEffect(() => {
+    if (loaded.is !== 'there') return;
+    // Learning waits until the list stands.
+    const timer = setTimeout(async () => {
+      const { refreshLearned } = await import('../shared/lessons.ts');
+      refreshLearned(records);
+    }, 200);
+    return () => clearTimeout(timer);
+  }, [loaded]);
+  if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
+
+  const invented = records.filter((record) => record.invented);
+  const begin = async (record: BatchRecord) => {
+    const saved = await saveRecord(record);
+    if (saved.ok) location.assign(batchAt(record.id));
+    else if (saved.because === 'refused') notify('refused', saved.say);
+  };
+  const remove = async (gone: readonly BatchRecord[]) => {
+    const ids = gone.map(({ id }) => id);
+    await removeRecords(ids);
+    await load();
+    notify(
+      'removed',
+      gone.length === 1
+        ? `“${gone[0]!.name || 'A batch'}” is in the bin.`
+        : `${gone.length} batches are in the bin.`,
+      [{ label: 'Put back', run: () => putBack(ids).then(load) }],
+    );
+  };
+  const loadDemo = async () => {
+    const { demoBatches } = await import('../shared/demo-batches.ts');
+    const put = await putRecords(demoBatches(), []);
+    if (!put.ok) notify('refused', put.say);
+    await load();
+  };
+
+  return (
+    <div class="records" data-records={loaded.is}>
+      <form
+        class="records-new"
+        onSubmit={(event) => {
+          event.preventDefault();
+          begin(blankRecord({ name: name.trim() }));
+        }}
+      >
+        <label for="records-name">Name of a new batch</label>
+        <div class="records-line">
+          <input
+            id="records-name"
+            type="text"
+            maxLength={120}
+            autocomplete="off"
+            value={name}
+            onInput={(event) => setName(event.currentTarget.value)}
+          />
+          <button type="button" class="main" onClick={() => begin(recordFromBench(name.trim()))}>
+            Save the bench as this batch
+          </button>
+          <button type="submit">Begin it empty</button>
+        </div>
+        {loaded.is === 'there' && benchIsEmpty() && (
+          <p class="help">Nothing of yours is on the bench, so both begin empty.</p>
+        )}
+      </form>
+      <p role="status">{countWords(loaded.is, records.length, invented.length)}</p>
+      {loaded.is === 'there' && loaded.listed.newer > 0 && (
+        <p class="note">
+          {loaded.listed.newer} more belong to a later version of this handbook and were left as
+          they are. Reload the page to get that version.
+        </p>
+      )}
+      {records.length > 0 && (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by key
+        <section class="scroll" tabIndex={0} aria-label="Saved batches">
+          <table class="records-table">
+            <thead>
+              <tr>
+                <th scope="col">Batch</th>
+                <th scope="col">Cast</th>
+                <th scope="col">As far as</th>
+                <th scope="col">Wet density</th>
+                <td />
+              </tr>
+            </thead>
+            <tbody>
+              {records.map((record) => {
+                const wet = weighedDensity(record);
+                const stage = stageOf(record);
+                return (
+                  <tr key={record.id}>
+                    <th scope="row">
+                      <a href={batchAt(record.id)}>{record.name || 'Unnamed batch'}</a>
+                      {record.invented && <span class="invented">invented</span>}
+                    </th>
+                    <td>{record.date}</td>
+                    <td>{stage ? STAGE_NAMES[stage].toLowerCase() : 'begun'}</td>
+                    <td>{wet === undefined ? '—' : say(wet, 'density', { units: DENSITY })}</td>
+                    <td>
+                      <button
+                        type="button"
+                        class="quiet"
+                        aria-label={`Remove ${record.name || 'unnamed batch'}`}
+                        onClick={() => remove([record])}
+                      >
+                        Remove
+                      </button>
+                    </td>
+                  </tr>
+                );
+              })}
+            </tbody>
+          </table>
+        </section>
+      )}
+      <p class="records-demo">
+        {invented.length === 0 ? (
+          <button type="button" onClick={loadDemo} disabled={loaded.is !== 'there'}>
+            Load six invented batches
+          </button>
+        ) : (
+          <button
+            type="button"
+            onClick={async () => {
+              await removeRecords(invented.map(({ id }) => id));
+              const { emptyBin } = await import('../../bench/records/store.ts');
+              await emptyBin(invented.map(({ id }) => id));
+              await load();
+            }}
+          >
+            Remove the invented batches
+          </button>
+        )}{' '}
+        They show how records work. Nobody cast them; they are marked invented wherever they appear.
+      </p>
+      {loaded.is === 'there' && <RecordsRoom listed={loaded.listed} onChanged={load} />}
+    </div>
+  );
+}
+
+function countWords(is: 'loading' | 'there', count: number, invented: number): string {
+  if (is === 'loading')
+    return 'Your batches are kept in this browser and appear here when scripts run.';
+  if (count === 0) return 'No batch is saved in this browser yet.';
+  const all = count === 1 ? 'One batch is' : `${count} batches are`;
+  const made =
+    invented === 0 ? '' : invented === count ? ', all invented' : `, ${invented} of them invented`;
+  return `${all} kept in this browser${made}.`;
+}

@@ -1,0 +1,52 @@
+import type { Editor } from '../../bench/records/editor.ts';
+import { differences } from '../../bench/records/record.ts';
+import { Table } from '../../islands/parts/Table.tsx';
+import { batchAt } from './use-records.ts';
+
+/** What stands here beside what was saved elsewhere, and the choice between them. */
+export function ConflictView({ editor }: { readonly editor: Editor }) {
+  if (editor.state.is !== 'conflict') return null;
+  const { theirs } = editor.state;
+  const short = (text: string) => (text.length > 120 ? `${text.slice(0, 120)}…` : text || '—');
+  return (
+    <section class="records-conflict" role="alert" aria-label="Saved elsewhere meanwhile">
+      <p>
+        <strong>
+          {theirs
+            ? 'This batch was saved in another tab after you opened it here.'
+            : 'This batch was removed in another tab.'}
+        </strong>{' '}
+        Nothing was overwritten. What you type here is kept as a draft until you choose.
+      </p>
+      {theirs && (
+        <Table
+          caption="Where the two differ"
+          columns={['', 'Here', 'In the other tab']}
+          rows={differences(editor.record, theirs).map(({ of, here, there }) => [
+            of,
+            short(here),
+            short(there),
+          ])}
+        />
+      )}
+      <p class="records-line">
+        <button type="button" onClick={() => editor.keepMine()}>
+          {theirs ? 'Keep what is here' : 'Save it again'}
+        </button>
+        {theirs && (
+          <>
+            <button type="button" onClick={() => editor.takeTheirs()}>
+              Take what is in the other tab
+            </button>
+            <button
+              type="button"
+              onClick={async () => location.assign(batchAt(await editor.keepBoth()))}
+            >
+              Keep both, this one as a copy
+            </button>
+          </>
+        )}
+      </p>
+    </section>
+  );
+}

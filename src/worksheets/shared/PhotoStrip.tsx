@@ -1,0 +1,101 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Editor } from '../../bench/records/editor.ts';
+import { newId, type Photo } from '../../bench/records/record.ts';
+import { LIMITS } from '../../bench/records/schema.ts';
+import { photosOf, putRecords, removePhoto } from '../../bench/records/store.ts';
+
+/** The photos of a batch, kept small, each with a line of words. */
+export function PhotoStrip({ editor }: { readonly editor: Editor }) {
+  const { record } = editor;
+  const [photos, setPhotos] = useState<readonly Photo[]>([]);
+  const [said, setSaid] = useState('');
+  useEffect(() => {
+    photosOf(record.id)
+      .then(setPhotos)
+      .catch(() => setPhotos([]));
+  }, [record.id, record.photos.length]);
+  const add = async (files: readonly File[]) => {
+    setSaid('');
+    const { shrinkPhoto } = await import('./shrink-photo.ts');
+    for (const file of files) {
+      if (editor.record.photos.length >= LIMITS.photos) {
+        setSaid(`A batch keeps at most ${LIMITS.photos} photos.`);
+        return;
+      }
+      const shrunk = await shrinkPhoto(file);
+      if (!shrunk) {
+        setSaid(`“${file.name}” is no picture this browser can read.`);
+        continue;
+      }
+      const photo = { id: newId(), batch: record.id, ...shrunk };
+      const put = await putRecords([], [photo]);
+      if (!put.ok) {
+        setSaid(put.say);
+        return;
+      }
+      editor.change({ photos: [...editor.record.photos, { id: photo.id, caption: '' }] });
+    }
+  };
+  return (
+    <div class="photos">
+      {record.photos.map(({ id, caption }, i) => {
+        const photo = photos.find((photo) => photo.id === id);
+        return (
+          <figure key={id}>
+            {photo ? (
+              <img
+                src={`data:image/jpeg;base64,${photo.data}`}
+                width={photo.width}
+                height={photo.height}
+                alt={caption || `Photo ${i + 1} of this batch`}
+              />
+            ) : (
+              <p class="help">This photo is not in this browser.</p>
+            )}
+            <label for={`photo-${id}`}>What photo {i + 1} shows</label>
+            <input
+              id={`photo-${id}`}
+              type="text"
+              maxLength={LIMITS.text}
+              value={caption}
+              onInput={(event) =>
+                editor.change({
+                  photos: editor.record.photos.map((note) =>
+                    note.id === id ? { id, caption: event.currentTarget.value } : note,
+                  ),
+                })
+              }
+            />
+            <button
+              type="button"
+              class="quiet"
+              onClick={async () => {
+                editor.change({ photos: editor.record.photos.filter((note) => note.id !== id) });
+                await removePhoto(id);
+              }}
+            >
+              Remove photo {i + 1}
+            </button>
+          </figure>
+        );
+      })}
+      <label class="file-button">
+        Add a photo
+        <input
+          type="file"
+          accept="image/*"
+          multiple
+          onChange={(event) => {
+            const files = [...(event.currentTarget.files ?? [])];
+            event.currentTarget.value = '';
+            add(files);
+          }}
+        />
+      </label>
+      <p class="help">
+        Made small before it is kept: at most 100 kB, without the place and time the camera adds.
+      </p>
+      <p role="status">{said}</p>
+    </div>
+  );
+}

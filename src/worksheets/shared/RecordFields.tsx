@@ -1,0 +1,76 @@
+import type { Entry } from '../../bench/entries.ts';
+import type { Editor } from '../../bench/records/editor.ts';
+import type { ReadingName, Stage } from '../../bench/records/readings.ts';
+import { inputId, readWorksheet } from '../../islands/engine/read.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { useTyping } from '../../islands/hooks.ts';
+import { ChoiceInput } from '../../islands/parts/ChoiceInput.tsx';
+import { NumberInput } from '../../islands/parts/NumberInput.tsx';
+import { BY_STAGE, RECORD_FIELDS, RECORD_SHEET } from './record-fields.ts';
+
+const ALL = Object.keys(RECORD_FIELDS) as ReadingName[];
+const EMPTY: Entry = { t: '' };
+
+/** What a record holds, as the fields read it: an empty field is empty, never an example. */
+export function readRecordFields(editor: Editor, say: Say) {
+  const { readings } = editor.record;
+  const entries = Object.fromEntries(
+    ALL.map((name) => [`record.${name}`, { ...EMPTY, ...readings[name] }]),
+  );
+  return readWorksheet(RECORD_SHEET, entries, {}, say).fields;
+}
+
+/** Writes one reading; an emptied one goes. */
+export function writeReading(editor: Editor, name: ReadingName, entry: Entry): void {
+  const { [name]: _, ...others } = editor.record.readings;
+  const bare = (entry.t ?? '') === '' && entry.p === undefined && entry.d === undefined;
+  const { t, ...rest } = entry;
+  editor.change({
+    readings: bare ? others : { ...others, [name]: t === '' ? rest : entry },
+  });
+}
+
+/** The fields of some readings of a record. */
+export function RecordFields({
+  editor,
+  names,
+  say,
+}: {
+  readonly editor: Editor;
+  readonly names: readonly ReadingName[];
+  readonly say: Say;
+}) {
+  const typing = useTyping();
+  const fields = readRecordFields(editor, say);
+  return (
+    <div class="fields">
+      {names.map((name) => {
+        const reading = fields[name]!;
+        const id = inputId('record', name);
+        const onEntry = (entry: Entry) => {
+          typing.start(id);
+          writeReading(editor, name, entry);
+        };
+        if (reading.type === 'choice')
+          return <ChoiceInput key={id} id={id} reading={reading} onEntry={onEntry} />;
+        if (reading.type !== 'number') return null;
+        return (
+          <NumberInput
+            key={id}
+            id={id}
+            reading={reading}
+            entry={editor.record.readings[name]}
+            system={say.system}
+            problem={typing.input === id ? undefined : reading.problem}
+            onEntry={onEntry}
+            onLeave={typing.stop}
+          />
+        );
+      })}
+    </div>
+  );
+}
+
+/** The readings of one day. */
+export const namesOf = (stage: Stage): readonly ReadingName[] =>
+  BY_STAGE.find(([of]) => of === stage)?.[1] ?? [];

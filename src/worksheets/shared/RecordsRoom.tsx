@@ -1,0 +1,113 @@
+import { useEffect, useState } from 'preact/hooks';
+import {
+  askToPersist,
+  dropAside,
+  emptyBin,
+  type Listed,
+  listAside,
+  listBin,
+  putBack,
+  type Room,
+  room,
+  type SetAside,
+} from '../../bench/records/store.ts';
+import { takeOut } from './take-out.ts';
+
+const MEGABYTE = 1e6;
+const bytes = (n: number) =>
+  n < 0.1 * MEGABYTE
+    ? `${Math.ceil(n / 1000)} kB`
+    : n < 1000 * MEGABYTE
+      ? `${(n / MEGABYTE).toFixed(1)} MB`
+      : `${(n / MEGABYTE / 1000).toFixed(1)} GB`;
+
+type Binned = Awaited<ReturnType<typeof listBin>>[number];
+
+/** The room records take, whether the browser keeps them for good, and what lies in the bin. */
+export function RecordsRoom({
+  listed,
+  onChanged,
+}: {
+  readonly listed: Listed;
+  readonly onChanged: () => Promise<void>;
+}) {
+  const [space, setSpace] = useState<Room>();
+  const [bin, setBin] = useState<readonly Binned[]>([]);
+  const [aside, setAside] = useState<readonly SetAside[]>([]);
+  const [asked, setAsked] = useState('');
+  useEffect(() => {
+    Promise.all([room(), listBin(), listAside()])
+      .then(([space, bin, aside]) => {
+        setSpace(space);
+        setBin(bin);
+        setAside(aside);
+      })
+      .catch(() => {});
+  }, [listed]);
+  const after = (work: Promise<unknown>) => work.then(onChanged);
+  const ask = async () => {
+    const granted = await askToPersist();
+    setSpace(await room());
+    setAsked(
+      granted
+        ? ''
+        : 'The browser did not promise. It may when this site is used more often or installed; take a backup meanwhile.',
+    );
+  };
+  return (
+    <div class="records-room">
+      {space && (
+        <p>
+          {space.used !== undefined &&
+            `This site uses ${bytes(space.used)}${space.allowed ? ` of the ${bytes(space.allowed)} the browser allows it` : ''}, the handbook itself included. `}
+          {space.persistent
+            ? 'The browser has promised to keep it until you clear it.'
+            : 'The browser may clear it when the disk is full. '}
+          {space.persistent === false && (
+            <button type="button" onClick={ask}>
+              Ask it to keep the records
+            </button>
+          )}
+        </p>
+      )}
+      {asked && <p role="status">{asked}</p>}
+      {bin.length > 0 && (
+        <details class="folded">
+          <summary>
+            In the bin: {bin.length} {bin.length === 1 ? 'batch' : 'batches'}
+          </summary>
+          <ul class="records-bin">
+            {bin.map(({ id, record, removed }) => (
+              <li key={id}>
+                {record.name || 'Unnamed batch'}, cast {record.date}, removed {removed.slice(0, 10)}{' '}
+                <button type="button" onClick={() => after(putBack([id]))}>
+                  Put back
+                </button>
+              </li>
+            ))}
+          </ul>
+          <button type="button" onClick={() => after(emptyBin())}>
+            Empty the bin for good
+          </button>
+        </details>
+      )}
+      {aside.length > 0 && (
+        <p class="note">
+          {aside.length === 1 ? 'One damaged batch was' : `${aside.length} damaged batches were`}{' '}
+          set aside: {aside[0]!.why}.{' '}
+          <button
+            type="button"
+            onClick={() =>
+              takeOut('damaged-batches.json', JSON.stringify(aside, null, 1), 'application/json')
+            }
+          >
+            Take {aside.length === 1 ? 'it' : 'them'} out as found
+          </button>{' '}
+          <button type="button" onClick={() => after(dropAside())}>
+            Throw {aside.length === 1 ? 'it' : 'them'} away
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}

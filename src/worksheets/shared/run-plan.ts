@@ -1,0 +1,37 @@
+import type { Entries, KeptResults } from '../../bench/entries.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import proportion from '../mix/proportion.tsx';
+import { run } from './run.ts';
+
+export interface RunPlan {
+  /** One load of the mixer: kg, m³. */
+  readonly cement: number;
+  readonly water: number;
+  readonly sand: number;
+  readonly foamVolume: number;
+  /** kg/m³ */
+  readonly wetDensity: number;
+  readonly baseDensity: number;
+  readonly foamDensity: number;
+  readonly loads: number;
+  /** Nothing of it is the reader's own. */
+  readonly example: boolean;
+}
+
+/** The amounts of one load, as “What goes into the batch?” has them; undefined while it has no answer. */
+export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan | undefined {
+  const { result, reading } = run(proportion, entries, kept, say);
+  if (!result) return undefined;
+  const { each, count } = result.loads;
+  return {
+    cement: each.cement,
+    water: each.water,
+    sand: each.sand,
+    foamVolume: each.foamVolume,
+    wetDensity: result.mix.wetDensity,
+    baseDensity: result.mix.baseDensity,
+    foamDensity: result.mix.foamMass / result.mix.foamVolume || 0,
+    loads: count,
+    example: !reading.own,
+  };
+}

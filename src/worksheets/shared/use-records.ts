@@ -1,0 +1,55 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { notify } from '../../bench/notices.ts';
+import { recoverDrafts } from '../../bench/records/recover.ts';
+import { type Listed, listRecords, onChange, refusalOf } from '../../bench/records/store.ts';
+
+export type Loaded =
+  | { readonly is: 'loading' }
+  | { readonly is: 'there'; readonly listed: Listed }
+  | { readonly is: 'failed'; readonly say: string };
+
+/** All batches, read again whenever one changes in this tab or another. */
+export function useRecords(): readonly [Loaded, () => Promise<void>] {
+  const [loaded, setLoaded] = useState<Loaded>({ is: 'loading' });
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  const load = async () => {
+    try {
+      const listed = await listRecords();
+      if (listed.damaged.length > 0)
+        notify(
+          'records-aside',
+          `${listed.damaged.length === 1 ? 'One stored batch' : `${listed.damaged.length} stored batches`} could not be read and ${listed.damaged.length === 1 ? 'was' : 'were'} set aside. Everything else is as you left it.`,
+        );
+      setLoaded({ is: 'there', listed });
+    } catch (error) {
+      setLoaded({ is: 'failed', say: refusalOf(error) });
+    }
+  };
+  useEffect(() => {
+    load()
+      .then(() => recoverDrafts())
+      .then((recovered) => {
+        if (recovered > 0)
+          notify(
+            'recovered',
+            `What you typed into ${recovered === 1 ? 'a batch' : `${recovered} batches`} before a page was closed is stored now.`,
+          );
+      })
+      .catch(() => {});
+    const stop = onChange(() => {
+      clearTimeout(timer.current);
+      timer.current = setTimeout(load, 120);
+    });
+    return () => {
+      clearTimeout(timer.current);
+      stop();
+    };
+  }, []);
+  return [loaded, load];
+}
+
+/** The address of a page of this site, where scripts run. */
+export const pageAt = (path: string): string => `${document.body.dataset.base ?? '/'}${path}`;
+
+/** The address of a batch's own page. */
+export const batchAt = (id: string): string => pageAt(`batch-records/batch/#${id}`);
