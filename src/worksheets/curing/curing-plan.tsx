@@ -1,0 +1,195 @@
+import type { GainClass } from '../../core/curing/curing-rules.ts';
+import { curingPlan, meanUntil, type PlanEntry } from '../../core/curing/plan.ts';
+import { DAY, ICE_POINT } from '../../core/curing/units.ts';
+import { choice } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { cement, DAYS, temperatureFields } from '../shared/curing-fields.ts';
+import {
+  GROWTH,
+  historyBlames,
+  historyNotes,
+  historyOf,
+  historyRefusals,
+  lawOf,
+} from '../shared/curing-history.ts';
+import type { CalendarDate } from '../shared/icalendar.ts';
+import { momentInWords } from '../shared/moments.ts';
+import { PlanChart } from '../shared/PlanChart.tsx';
+
+const RULES: Readonly<Record<PlanEntry['rule'], string>> = {
+  'din-1045-3': 'German table',
+  'nhbc-plain': 'UK housing, plain Portland',
+  'nhbc-reinforced': 'UK housing, steel or blends',
+  'aci-normal': 'American practice',
+  'aci-high-early': 'American, high-early cement',
+  'en-class-1': 'European class 1',
+  'en-class-2': 'European class 2, 35 %',
+  'en-class-3': 'European class 3, 50 %',
+  'en-class-4': 'European class 4, 70 %',
+};
+/** Rules that set a time for curing, by what the part is; the European classes stand beside them. */
+const asked = (rapid: boolean, plain: boolean): readonly PlanEntry['rule'][] => [
+  'din-1045-3',
+  plain ? 'nhbc-plain' : 'nhbc-reinforced',
+  rapid ? 'aci-high-early' : 'aci-normal',
+];
+
+const WHY: Readonly<Record<string, string>> = {
+  'too-cold': 'too cold: not within these temperatures',
+  'history-too-short': 'not within these temperatures',
+  'extended-for-cold': 'longer, for the time below 5 °C (41 °F)',
+  'held-after-end': 'beyond what you entered',
+};
+
+export default worksheet({
+  id: 'curing-plan',
+  question: 'How long must it stay covered and damp?',
+  fields: {
+    ...temperatureFields,
+    gain: choice({
+      label: 'It gains strength',
+      help: 'By the strength at 2 days over that at 28. Not known: take slow.',
+      options: {
+        rapid: 'Rapidly: half or more in 2 days',
+        medium: 'Middling: 30 % or more',
+        slow: 'Slowly: 15 % or more',
+        'very-slow': 'Very slowly: less',
+      } satisfies Record<GainClass, string>,
+      example: 'slow',
+    }),
+    binder: choice({
+      label: 'Binder and steel',
+      options: {
+        plain: 'Portland cement, no steel',
+        other: 'A blend, or steel in it',
+      },
+      example: 'plain',
+    }),
+    cement: { ...cement, folded: true },
+  },
+  work: (v) => {
+    const known = historyOf(v);
+    const entries = curingPlan({
+      history: known.history,
+      gain: v.gain,
+      law: lawOf('fhp'),
+      coefficient: GROWTH[v.cement][0],
+    });
+    const rules = asked(v.cement === 'rapid', v.binder === 'plain');
+    const chosen = entries.filter(({ rule }) => rules.includes(rule));
+    const ends = chosen.flatMap((entry) => (entry.ends === undefined ? [] : [entry.ends]));
+    const din = entries.find(({ rule }) => rule === 'din-1045-3')?.ends;
+    return {
+      known,
+      entries,
+      endless: chosen.some((entry) => entry.ends === undefined),
+      longest: Math.max(...ends),
+      shortest: Math.min(...ends),
+      din,
+      mean: din === undefined ? undefined : meanUntil(known.history, din),
+    };
+  },
+  results: {
+    longest: {
+      label: 'By the longest of the three rules',
+      kind: 'time',
+      of: (r) => r.longest,
+      units: DAYS,
+      significant: 2,
+    },
+    din: {
+      label: 'By the German table',
+      kind: 'time',
+      of: (r) => r.din,
+      units: DAYS,
+      significant: 2,
+    },
+    mean: {
+      label: 'Mean temperature over that',
+      kind: 'temperature',
+      of: (r) => r.mean,
+    },
+    shortest: {
+      label: 'By the shortest of the three',
+      kind: 'time',
+      of: (r) => r.shortest,
+      units: DAYS,
+      significant: 2,
+    },
+  },
+  judge: ({ longest, endless, known }, v) => {
+    if (endless)
+      return {
+        verdict: 'stop',
+        say: 'It is too cold: by one of the rules the time does not count at all. Warm it, or keep it covered until the weather turns and then begin to count.',
+      };
+    if (known.history.temperatures.some((t) => t <= ICE_POINT))
+      return {
+        verdict: 'stop',
+        say: `It freezes within these days. Keep it from freezing first of all; damp until ${momentInWords(v.castAt + longest)} at the least.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Keep it covered and damp until ${momentInWords(v.castAt + longest)}. Longer does no harm to a part that is not to dry yet.`,
+    };
+  },
+  notes: ({ known, longest }) => [
+    ...historyNotes(known, longest),
+    'All these rules were written for ordinary concrete; none is published for foamed. A thin, light part dries faster than a thick one: err on the long side.',
+    'The German table names a surface temperature and not how to average it; the mean over the cure is used here.',
+  ],
+  refusals: historyRefusals,
+  folded: 'Cement',
+  blames: { ...historyBlames, ratio: 'gain', share: 'cement' },
+  working: [
+    {
+      tex: String.raw`t_{\text{end}} = t_{\text{table}}(\bar T,\ r) + t_{T < 5\,°\mathrm C}`,
+      put: (_, { din, mean }, say) =>
+        din === undefined || mean === undefined
+          ? 'Too cold for the table to end.'
+          : `Mean ${say(mean, 'temperature')}: ${say(din, 'time', { units: DAYS, significant: 2 })}, the time below 5 °C (41 °F) added`,
+    },
+  ],
+  figure: ({ values: v, result: { entries } }) => {
+    const rows = entries.map(({ rule, ends }) => ({ name: RULES[rule], ends }));
+    const dates = entries.flatMap(({ rule, ends }): readonly CalendarDate[] =>
+      ends === undefined
+        ? []
+        : [
+            {
+              uid: `${rule}-${Math.round(v.castAt)}-${Math.round(ends)}@curing-plan.invalid`,
+              at: v.castAt + ends,
+              title: `Curing may end: ${RULES[rule]}`,
+              text: `Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`,
+            },
+          ],
+    );
+    return <PlanChart rows={rows} castAt={v.castAt} dates={dates} />;
+  },
+  tables: [
+    {
+      caption: 'The rules side by side',
+      columns: ['Rule', 'Days', 'Until', 'Remark'],
+      rows: ({ entries }, v, say) =>
+        entries.map(({ rule, ends, notes }) => [
+          RULES[rule],
+          ends === undefined ? '–' : say(ends, 'time', { units: DAYS, significant: 2 }),
+          ends === undefined ? '–' : momentInWords(v.castAt + ends),
+          notes.map(({ code }) => WHY[code] ?? '').join('; ') || '–',
+        ]),
+    },
+  ],
+  cautions: ['frost-and-heat', 'caustic-slurry'],
+  defers: [
+    'The local code and the specification decide, where there is one; the part’s own surface tells when it is dry too soon.',
+  ],
+  sources: [
+    'din-1045-3',
+    'nhbc-3-1-15',
+    'aci-308r',
+    'en-13670',
+    'en-1992-1-1',
+    'fhp-1977',
+    'common-practice',
+  ],
+});

@@ -1,0 +1,221 @@
+import {
+  DIFFUSIVITY_DOUBT,
+  diffusionDryingTime,
+  moistureLeft,
+  screedDryingTime,
+} from '../../core/curing/drying.ts';
+import { DAY } from '../../core/curing/units.ts';
+import { demand } from '../../core/domain-error.ts';
+import { proportion } from '../../core/mix/proportion.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { DAYS } from '../shared/curing-fields.ts';
+import { DryingChart } from '../shared/DryingChart.tsx';
+import { partThickness } from '../shared/part-fields.ts';
+
+/** Water that cement binds for good, kg/kg: the fifth that stays in the oven. */
+const BOUND = 0.2;
+const moisture = (label: string, example: string) =>
+  number('ratio', {
+    label,
+    help: 'Mass of water over dry mass.',
+    example,
+    min: '0.1 %',
+    max: '200 %',
+    units: PERCENT,
+    folded: true,
+  });
+
+export default worksheet({
+  id: 'drying-to-use',
+  question: 'When is it dry enough to use?',
+  fields: {
+    thickness: partThickness,
+    faces: choice({
+      label: 'It dries from',
+      options: { one: 'One face', two: 'Two faces' },
+      example: 'two',
+    }),
+    wet: number('density', {
+      label: 'Wet density',
+      example: '600 kg/m3',
+      min: '100 kg/m3',
+      max: '2400 kg/m3',
+      units: DENSITY,
+      takes: 'mix.planned',
+      bench: 'part.wetDensity',
+    }),
+    waterCement: number('ratio', {
+      label: 'Water/cement ratio of the base mix',
+      example: '0.4',
+      min: '0.1',
+      max: '3',
+      units: { metric: '1', us: '1' },
+      bench: 'mix.waterCement',
+    }),
+    foamDensity: number('density', {
+      label: 'Foam density',
+      example: '80 g/L',
+      min: '5 g/L',
+      max: '500 g/L',
+      units: FOAM,
+      takes: 'foam.density',
+      bench: 'mix.foamDensity',
+    }),
+    sandCement: number('ratio', {
+      label: 'Sand to cement',
+      example: '0',
+      min: '0',
+      max: '10',
+      units: { metric: '1', us: '1' },
+      bench: 'mix.sandCement',
+      folded: true,
+    }),
+    target: moisture('Dry enough at', '4.5 %'),
+    resting: moisture('It would come to rest in this room at', '2.6 %'),
+    diffusivity: number('count', {
+      label: 'Moisture diffusivity, in 10⁻¹⁰ m²/s',
+      help: '3 is an ordinary concrete’s while wet; foamed concrete’s own is not known to us.',
+      example: '3',
+      min: '0.01',
+      max: '1000',
+      folded: true,
+    }),
+  },
+  work: (v) => {
+    const mix = proportion({
+      volume: 1,
+      target: { wetDensity: v.wet },
+      waterCement: v.waterCement,
+      sandCement: v.sandCement,
+      foamDensity: v.foamDensity,
+    });
+    const free = mix.water + mix.foamMass - BOUND * mix.cement;
+    const initial = free / mix.ovenDryDensity;
+    demand('target', v.target, 'ratio', { min: v.resting, aboveMin: true }, 'never-that-dry');
+    demand('target', v.target, 'ratio', { max: Math.max(initial, 0) }, 'dry-already');
+    const slab = {
+      thickness: v.thickness,
+      faces: v.faces === 'two' ? 2 : 1,
+      diffusivity: v.diffusivity * 1e-10,
+    } as const;
+    const diffusion = diffusionDryingTime({
+      ...slab,
+      initial,
+      target: v.target,
+      resting: v.resting,
+    });
+    // The rule is told for one face; from two each dries half the depth.
+    const rule = screedDryingTime({
+      thickness: v.faces === 'two' ? v.thickness / 2 : v.thickness,
+    });
+    const meanAt = (time: number, diffusivity: number) =>
+      v.resting + (initial - v.resting) * moistureLeft({ ...slab, diffusivity, time });
+    return { rule, diffusion, initial, meanAt, free };
+  },
+  results: {
+    rule: {
+      label: 'By the rule for screeds',
+      kind: 'time',
+      of: (r) => r.rule,
+      units: DAYS,
+      significant: 2,
+      note: 'in warm, dry, moving air, after curing',
+    },
+    diffusion: {
+      label: 'By diffusion',
+      kind: 'time',
+      of: (r) => r.diffusion.time,
+      units: DAYS,
+      significant: 1,
+      answer: true,
+    },
+    soonest: {
+      label: 'Perhaps as soon as',
+      kind: 'time',
+      of: (r) => r.diffusion.soonest,
+      units: DAYS,
+      significant: 1,
+    },
+    latest: {
+      label: 'Perhaps as late as',
+      kind: 'time',
+      of: (r) => r.diffusion.latest,
+      units: DAYS,
+      significant: 1,
+    },
+    initial: {
+      label: 'Water in it that can leave, of its dry mass',
+      kind: 'ratio',
+      of: (r) => r.initial,
+      units: PERCENT,
+      significant: 2,
+    },
+  },
+  judge: ({ rule, diffusion }, _, say) => {
+    const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });
+    const longest = Math.max(rule, diffusion.time);
+    return longest > 60 * DAY
+      ? {
+          verdict: 'look',
+          say: `Think of ${days(Math.min(rule, diffusion.time))} to ${days(longest)} and more. Neither figure is good for more than planning: let a hygrometer under a sealed box, or two weighings a week apart, decide.`,
+        }
+      : {
+          verdict: 'good',
+          say: `Think of ${days(Math.min(rule, diffusion.time))} to ${days(longest)}, and weigh a piece before you seal or cover it: no more loss from week to week is dry.`,
+        };
+  },
+  notes: () => [
+    `The rule was made for sand and cement screeds. The diffusion uses an ordinary concrete’s figure, and is ${DIFFUSIVITY_DOUBT} times out either way for want of one for foamed concrete.`,
+    'Drying begins when curing ends. A part dried sooner stays weaker and shrinks more.',
+  ],
+  refusals: {
+    'never-that-dry': () =>
+      'In that room it never gets so dry: “dry enough” must be above what it comes to rest at.',
+    'dry-already': () =>
+      'This mix holds less free water than that from the start: aim drier, or check the water/cement ratio.',
+    'heavier-than-base-mix': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this base mix: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
+    'lighter-than-foam': (e, say) =>
+      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam itself.`,
+    'paste-robs-foam': () =>
+      'So little water leaves the paste too dry: it would take its water from the foam.',
+  },
+  folded: 'How dry, and how fast water moves',
+  blames: { wetDensity: 'wet', initial: 'target' },
+  working: [
+    {
+      tex: String.raw`t = 1\ \mathrm{d/mm}\ \text{to}\ 50\ \mathrm{mm},\quad 2\ \mathrm{d/mm}\ \text{beyond}`,
+      put: (v, { rule }, say) =>
+        `${say(v.faces === 'two' ? v.thickness / 2 : v.thickness, 'length', { units: { metric: 'mm', us: 'mm' } })} to each face: ${say(rule, 'time', { units: DAYS, significant: 2 })}`,
+    },
+    {
+      tex: String.raw`\frac{u - u_\infty}{u_0 - u_\infty} = \sum_{n=0}^{\infty} \frac{8}{(2n+1)^2\pi^2}\; e^{-\left(\frac{(2n+1)\pi}{2}\right)^2 \frac{D t}{L^2}}`,
+      put: (v, { initial, diffusion }, say) =>
+        `u0 = ${say(initial, 'ratio', { units: PERCENT, significant: 2 })}, u = ${say(v.target, 'ratio', { units: PERCENT, significant: 2 })}, u∞ = ${say(v.resting, 'ratio', { units: PERCENT, significant: 2 })}: ${say(diffusion.time, 'time', { units: DAYS, significant: 2 })}`,
+    },
+  ],
+  figure: ({ values: v, result: r, say }) => (
+    <DryingChart
+      meanAt={r.meanAt}
+      diffusivity={v.diffusivity * 1e-10}
+      target={v.target}
+      rule={r.rule}
+      until={Math.max(r.rule, r.diffusion.time) * 1.4}
+      say={say}
+    />
+  ),
+  cautions: ['not-load-bearing'],
+  defers: [
+    'A hygrometer reading of 75 % or less, or the covering’s own sheet, decides when a floor may be covered.',
+  ],
+  sources: [
+    'bs-8204',
+    'bs-8204-coverings',
+    'code-aster-hsna102',
+    'code-aster-ttll01',
+    'iso-10456',
+    'common-practice',
+  ],
+});

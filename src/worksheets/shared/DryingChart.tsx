@@ -1,0 +1,56 @@
+import { DIFFUSIVITY_DOUBT } from '../../core/curing/drying.ts';
+import { DAY } from '../../core/curing/units.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { Band, Curve, Level, Plot } from '../../islands/plots/Plot.tsx';
+
+const POINTS = 60;
+
+interface Props {
+  /** Mean moisture after a time, s, with a diffusivity, m²/s. */
+  readonly meanAt: (time: number, diffusivity: number) => number;
+  readonly diffusivity: number;
+  readonly target: number;
+  /** Dry by the rule for screeds, s. */
+  readonly rule: number;
+  readonly until: number;
+  readonly say: Say;
+}
+
+/** The water still in it, on the mean, as it dries: the estimate, and how far it may be out. */
+export function DryingChart({ meanAt, diffusivity, target, rule, until, say }: Props) {
+  const times = Array.from({ length: POINTS + 1 }, (_, i) => until * (i / POINTS) ** 2);
+  const percent = (time: number, d: number) => meanAt(time, d) * 100;
+  const days = { metric: 'd', us: 'd' } as const;
+  return (
+    <Plot
+      words={`Mean moisture from ${percent(0, diffusivity).toFixed(0)} % down; the rule for screeds says dry after ${say(rule, 'time', { units: days, significant: 2 })}.`}
+      caption={`Water still in it, on the mean, by diffusion; the band is a diffusivity ${DIFFUSIVITY_DOUBT} times larger or smaller. The upright line is the rule for screeds.`}
+      x={[0, until / DAY]}
+      y={[0, percent(0, diffusivity) * 1.05]}
+      xLabel="days of drying"
+      yLabel="water, % of dry mass"
+    >
+      {(axes) => (
+        <>
+          <Band
+            axes={axes}
+            edges={times.map((time) => [
+              time / DAY,
+              percent(time, diffusivity * DIFFUSIVITY_DOUBT),
+              percent(time, diffusivity / DIFFUSIVITY_DOUBT),
+            ])}
+          />
+          <Level axes={axes} y={target * 100} label="dry enough" />
+          <path
+            class="level"
+            d={`M${axes.x(rule / DAY)} ${axes.y.range()[0]}V${axes.y.range()[1]}`}
+          />
+          <Curve
+            axes={axes}
+            points={times.map((time) => [time / DAY, percent(time, diffusivity)])}
+          />
+        </>
+      )}
+    </Plot>
+  );
+}

@@ -1,0 +1,91 @@
+import { scaleLinear } from 'd3-scale';
+import { DAY } from '../../core/curing/units.ts';
+import { type CalendarDate, calendarFile } from './icalendar.ts';
+import { momentInWords } from './moments.ts';
+
+const WIDTH = 420;
+const LEFT = 12;
+const RIGHT = 16;
+const ROW = 44;
+
+export interface PlanRow {
+  readonly name: string;
+  /** s after casting; undefined when these temperatures do not let it end. */
+  readonly ends: number | undefined;
+}
+
+interface Props {
+  readonly rows: readonly PlanRow[];
+  /** s after 1970 by the reader's clock. */
+  readonly castAt: number;
+  readonly dates: readonly CalendarDate[];
+}
+
+/** Every rule as a bar from casting to the date it ends, with the ways to take the dates along. */
+export function PlanChart({ rows, castAt, dates }: Props) {
+  const shown = rows.filter((row): row is PlanRow & { ends: number } => row.ends !== undefined);
+  const end = Math.max(DAY, ...shown.map(({ ends }) => ends));
+  const x = scaleLinear([0, (end / DAY) * 1.04], [LEFT, WIDTH - RIGHT]);
+  const bottom = shown.length * ROW + 4;
+  const words = shown
+    .map(({ name, ends }) => `${name}: until ${momentInWords(castAt + ends)}`)
+    .join('; ');
+  return (
+    <>
+      <figure class="fig">
+        <svg
+          viewBox={`0 0 ${WIDTH} ${bottom + 44}`}
+          role="img"
+          aria-label={`Cast ${momentInWords(castAt)}. ${words}.`}
+        >
+          {x.ticks(6).map((tick) => (
+            <path class="grid" d={`M${x(tick)} 0V${bottom}`} />
+          ))}
+          {shown.map(({ name, ends }, i) => (
+            <g>
+              <text x={LEFT} y={i * ROW + 16}>
+                {`${name}, ${momentInWords(castAt + ends).replace(/,.*/, '')}`}
+              </text>
+              <rect
+                class="water"
+                x={LEFT}
+                y={i * ROW + 22}
+                width={x(ends / DAY) - LEFT}
+                height="14"
+              />
+            </g>
+          ))}
+          <path class="axis" d={`M${LEFT} ${bottom}H${WIDTH - RIGHT}`} />
+          {x.ticks(6).map((tick) => (
+            <text class="soft" x={x(tick)} y={bottom + 18} text-anchor="middle">
+              {tick}
+            </text>
+          ))}
+          <text x={(LEFT + WIDTH - RIGHT) / 2} y={bottom + 37} text-anchor="middle">
+            days since casting
+          </text>
+        </svg>
+        <figcaption>How long each rule keeps the part damp, and the day it ends.</figcaption>
+      </figure>
+      <p class="take-along">
+        <button type="button" onClick={() => save(dates)}>
+          Save the dates as a calendar file
+        </button>{' '}
+        <button type="button" onClick={() => window.print()}>
+          Print
+        </button>
+      </p>
+    </>
+  );
+}
+
+/** Hands the reader a calendar file made here in the browser. */
+function save(dates: readonly CalendarDate[]): void {
+  const text = calendarFile({ dates, written: Date.now() / 1000 });
+  const url = URL.createObjectURL(new Blob([text], { type: 'text/calendar' }));
+  const link = document.createElement('a');
+  link.href = url;
+  link.download = 'curing-plan.ics';
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}
