@@ -73,6 +73,7 @@ export default worksheet({
     const lasts = short > 0 ? held / short : undefined;
     return {
       freeAir,
+      perVolume: freeAir / v.foamVolume,
       making,
       contents,
       balance,
@@ -87,6 +88,11 @@ export default worksheet({
       kind: 'volume',
       of: (r) => r.freeAir,
       units: AIR_VOLUME,
+    },
+    perVolume: {
+      label: 'Litres of free air in a litre of foam',
+      kind: 'count',
+      of: (r) => r.perVolume,
     },
     time: {
       label: 'Time to make it',
@@ -161,7 +167,7 @@ export default worksheet({
     {
       tex: String.raw`V_{\text{air}} = F\left(1 - \frac{1}{E}\right)\frac{p\,T_0}{p_0\,T}`,
       put: (v, { freeAir }, say) =>
-        `${say(v.foamVolume, 'volume', { units: LITRES })} of foam hold ${say(freeAir, 'volume', { units: AIR_VOLUME })} of free air: ${say(freeAir / v.foamVolume, 'count')} litres a litre`,
+        `${say(v.foamVolume, 'volume', { units: LITRES })} of foam hold ${say(freeAir, 'volume', { units: AIR_VOLUME })} of free air: ${say(freeAir / v.foamVolume, 'count')} of it in each litre`,
     },
     {
       tex: String.raw`t = \frac{V_{\text{air}}}{Q} \qquad V_{\text{held}} = \frac{V\,p_1}{p_0}\left[1 - \left(\frac{p_2}{p_1}\right)^{1/\gamma}\right]`,
