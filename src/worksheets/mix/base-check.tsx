@@ -168,8 +168,8 @@ export default worksheet({
   figure: ({ result: { measured, check }, say }) => (
     <DensityScale
       title="The base mix, before any foam"
-      from={Math.min(1600, measured * 0.9)}
-      to={Math.max(2300, check.wantedDensity * 1.06)}
+      from={Math.min(measured, check.wantedDensity) * 0.92}
+      to={Math.max(measured, check.wantedDensity) * 1.08}
       units={DENSITY}
       bands={[]}
       marks={[

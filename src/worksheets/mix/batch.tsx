@@ -51,7 +51,6 @@ export default worksheet({
       label: 'Water to pour in',
       kind: 'mass',
       of: (r) => r.design.waterToAdd,
-      answer: true,
     },
     brought: {
       label: 'Water the damp sand, filler and admixture bring',
@@ -71,7 +70,6 @@ export default worksheet({
       kind: 'volume',
       of: (r) => r.design.mix.foamVolume,
       units: LITRES,
-      answer: true,
     },
     foamMass: { label: 'which weighs', kind: 'mass', of: (r) => some(r.design.mix.foamMass) },
     dry: {

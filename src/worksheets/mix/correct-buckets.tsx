@@ -187,17 +187,16 @@ export default worksheet({
         `foam: ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid gone, ${say(foam.density, 'density', { units: FOAM })} now`,
     },
   ],
-  figure: ({ values, result: { each, all, tolerance, foam }, say }) => (
+  figure: ({ values, result: { each, all, tolerance }, say }) => (
     <DensityScale
       title="The buckets, and where they should be"
-      from={0}
-      to={Math.max(...each.map(({ density }) => density), values.target) * 1.35}
+      from={Math.min(...each.map(({ density }) => density), values.target) * 0.85}
+      to={Math.max(...each.map(({ density }) => density), values.target) * 1.12}
       units={DENSITY}
       bands={[
         { from: values.target - tolerance, to: values.target + tolerance, label: 'near enough' },
       ]}
       marks={[
-        { at: foam.density, label: 'foam now', role: 'plain' },
         ...each.map(({ density }, i) => ({
           at: density,
           label: `${i + 1}:`,

@@ -5,9 +5,9 @@ import {
   pigmentMass,
 } from '../../core/mix/pigment.ts';
 import { number } from '../../islands/fields.ts';
-import { Plot } from '../../islands/plots/Plot.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { DoseBar } from '../shared/DoseBar.tsx';
 
 const percent = (share: number) => share * 100;
 
@@ -101,40 +101,14 @@ export default worksheet({
         `m = ${say(v.share, 'ratio', { units: PERCENT })} × ${say(v.cement, 'mass')} = ${say(dose.mass, 'mass', { units: SMALL_MASS })}`,
     },
   ],
-  figure: ({ values }) => {
-    const dose = percent(values.share);
-    const end = Math.max(12, dose * 1.1);
-    return (
-      <Plot
-        words={`The dose, ${dose.toPrecision(2)} %, on a scale with the usual range of ${percent(PIGMENT_USUAL.min)} to ${percent(PIGMENT_USUAL.max)} % and the ceiling at ${percent(PIGMENT_CEILING)} %.`}
-        caption="The dose against the usual range (shaded, from memory) and the ceiling."
-        x={[0, end]}
-        y={[0, 1]}
-        xLabel="Pigment, % of cement and stand-ins"
-        yLabel=""
-      >
-        {({ x, y }) => {
-          const [bottom, top] = y.range() as [number, number];
-          return (
-            <g>
-              <rect
-                class="band"
-                x={x(percent(PIGMENT_USUAL.min))}
-                width={x(percent(PIGMENT_USUAL.max)) - x(percent(PIGMENT_USUAL.min))}
-                y={top}
-                height={bottom - top}
-              />
-              <path class="level" d={`M${x(percent(PIGMENT_CEILING))} ${top}V${bottom}`} />
-              <text class="soft" x={x(percent(PIGMENT_CEILING)) - 6} y={top + 16} text-anchor="end">
-                ceiling
-              </text>
-              <circle class="marker measured" cx={x(dose)} cy={(top + bottom) / 2} r="7" />
-            </g>
-          );
-        }}
-      </Plot>
-    );
-  },
+  figure: ({ values }) => (
+    <DoseBar
+      title="Pigment, of cement and stand-ins"
+      dose={percent(values.share)}
+      usual={[percent(PIGMENT_USUAL.min), percent(PIGMENT_USUAL.max)]}
+      ceiling={percent(PIGMENT_CEILING)}
+    />
+  ),
   cautions: ['pigment-dust'],
   defers: ['The pigment’s own sheet, and a piece cast, cured and dried, decide the colour.'],
   sources: ['astm-c979', 'csce-rfi-2019', 'pigment-practice', 'en-12878'],

@@ -93,6 +93,7 @@ export default worksheet({
       kind: 'time',
       of: (r) => r.oldest,
       units: MINUTES,
+      significant: 2,
     },
     spare: {
       label: 'Minutes to spare for it',

@@ -55,7 +55,7 @@ export default worksheet({
       units: NEWTON,
     },
     above: {
-      label: 'acting above the bottom by',
+      label: 'It acts above the bottom by',
       kind: 'length',
       of: (r) => r.push.above,
       units: SHORT,
@@ -76,7 +76,7 @@ export default worksheet({
       answer: true,
     },
     mayBend: {
-      label: 'it may by',
+      label: 'Bulge allowed',
       kind: 'length',
       of: ({ limits, bent }) =>
         bent.share > 0 ? (limits.share * bent.deflection) / bent.share : undefined,
@@ -91,7 +91,7 @@ export default worksheet({
       significant: 2,
     },
     mayStress: {
-      label: 'it may have',
+      label: 'Stress allowed',
       kind: 'stress',
       of: (r) => r.limits.stress,
       units: MPA,
@@ -109,7 +109,7 @@ export default worksheet({
       of: (r) => r.ties.lower,
       units: NEWTON,
     },
-    upperTie: { label: 'each upper one', kind: 'force', of: (r) => r.ties.upper, units: NEWTON },
+    upperTie: { label: 'Each upper one', kind: 'force', of: (r) => r.ties.upper, units: NEWTON },
   },
   judge: ({ bent, limits, longest, float, face, ties }, _, say) => {
     const span = say(longest.span, 'length', { units: SHORT, significant: 2 });

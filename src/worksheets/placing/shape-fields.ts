@@ -35,9 +35,8 @@ export const shapeFields = {
   count: number('count', { label: 'How many', example: '12', min: '1', max: '10000', whole: true }),
   length: length('Length', '450 mm', ['slab', 'block', 'box-frustum', 'wedge']),
   width: length('Width', '300 mm', ['slab', 'block', 'box-frustum', 'wedge']),
-  thickness: length('Thickness', '60 mm', ['slab', 'wedge', 'shell'], {
-    help: 'Of a wedge, at its thick end.',
-  }),
+  thickness: length('Thickness', '60 mm', ['slab', 'shell']),
+  thickEnd: length('Thickness at the thick end', '60 mm', ['wedge']),
   thinEnd: length('Thickness at the thin end', '30 mm', ['wedge'], orNothing),
   diameter: length('Outer diameter', '300 mm', ['cylinder', 'ring']),
   inner: length('Inner diameter', '200 mm', ['ring']),

@@ -21,7 +21,7 @@ export function shapeOf(v: ShapeValues): Shape {
     case 'box-frustum':
       return { shape, length, width, topLength: v.topLength, topWidth: v.topWidth, height };
     case 'wedge':
-      return { shape, length, width, thickness, thinEnd: v.thinEnd };
+      return { shape, length, width, thickness: v.thickEnd, thinEnd: v.thinEnd };
     case 'cap':
       return { shape, baseDiameter: v.baseDiameter, height };
     case 'shell':

@@ -31,11 +31,16 @@ export function FormSection({ depth, pressure, span, bulge, lower, upper, say }:
       significant: 2,
     });
   const words = `pressure from nothing at the top to ${say(pressure, 'pressure', { units: { metric: 'kPa', us: 'psf' }, significant: 2 })} at the bottom, ${length(depth)} down; its push acts ${length(depth / 3)} above the bottom; the panel bulges ${say(bulge, 'length', { units: { metric: 'mm', us: 'in' }, significant: 2 })}`;
-  const edge = Array.from({ length: spans }, (_, i) => {
-    const [from, to] = [TOP + (DEEP * i) / spans, TOP + (DEEP * (i + 1)) / spans];
-    const size = (DRAWN * (from + to - 2 * TOP)) / (2 * DEEP);
-    return `Q${FACE + 2 * size} ${(from + to) / 2} ${FACE} ${to}`;
-  }).join('');
+  const bulges = (shift: number, reverse = false) => {
+    const parts = Array.from({ length: spans }, (_, i) => {
+      const [from, to] = [TOP + (DEEP * i) / spans, TOP + (DEEP * (i + 1)) / spans];
+      const size = (DRAWN * (from + to - 2 * TOP)) / DEEP;
+      return { from, to, bend: `Q${FACE + shift + size} ${(from + to) / 2}` };
+    });
+    return (reverse ? [...parts].reverse() : parts)
+      .map(({ from, to, bend }) => `${bend} ${FACE + shift} ${reverse ? from : to}`)
+      .join('');
+  };
   return (
     <figure class="fig">
       <svg
@@ -43,15 +48,18 @@ export function FormSection({ depth, pressure, span, bulge, lower, upper, say }:
         role="img"
         aria-label={`Section of the form: ${words}.`}
       >
-        <rect class="foam" x="70" y={TOP} width={FACE - 70} height={DEEP} />
-        <path class="head" d={`M${FACE} ${TOP}L${FACE} ${TOP + DEEP}H${FACE - 110}Z`} />
+        <path class="foam" d={`M70 ${TOP}H${FACE}${bulges(0)}H70Z`} />
+        <path class="head" d={`M${FACE} ${TOP}L${FACE - 110} ${TOP + DEEP}H${FACE}Z`} />
         {[0.25, 0.5, 0.75, 1].map((part) => (
           <path
             class="arrow thin"
-            d={`M${FACE - 110 * part} ${TOP + DEEP * part - (part === 1 ? 2 : 0)}H${FACE - 4}m-6 -4l6 4 -6 4`}
+            d={`M${FACE - 110 * part} ${TOP + DEEP * part - (part === 1 ? 8 : 0)}H${FACE - 4}m-6 -4l6 4 -6 4`}
           />
         ))}
-        <path class="form" d={`M${FACE} ${TOP - 12}V${TOP}${edge}h8V${TOP - 12}Z`} />
+        <path
+          class="form"
+          d={`M${FACE} ${TOP - 12}V${TOP}${bulges(0)}h8${bulges(8, true)}V${TOP - 12}Z`}
+        />
         <path class="outline" d={`M70 ${TOP - 12}V${TOP + DEEP}H${FACE + 20}`} />
         {[lower, upper]
           .filter((above) => above <= depth * 1.05)

@@ -19,7 +19,7 @@ interface Drawing {
 }
 
 const WIDTH = 420;
-const HEIGHT = 250;
+const TALLEST = 250;
 const MARGIN = { x: 92, y: 34 } as const;
 /** Depth goes back at this slope and share: a plain oblique view. */
 const BACK = 0.45;
@@ -249,11 +249,13 @@ export function ShapeDrawing({ shape, say }: { readonly shape: Shape; readonly s
   const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const scale = Math.min(
     (WIDTH - 2 * MARGIN.x) / Math.max(x1 - x0, 1e-9),
-    (HEIGHT - 2 * MARGIN.y) / Math.max(y1 - y0, 1e-9),
+    (TALLEST - 2 * MARGIN.y) / Math.max(y1 - y0, 1e-9),
   );
+  // No taller than the drawing: a slab is flat.
+  const height = Math.max(110, (y1 - y0) * scale + 2 * MARGIN.y);
   const put = ([x, y]: Point): Point => [
     WIDTH / 2 + (x - (x0 + x1) / 2) * scale,
-    HEIGHT / 2 + (y - (y0 + y1) / 2) * scale,
+    height / 2 + (y - (y0 + y1) / 2) * scale,
   ];
   const path = (points: readonly Point[]) =>
     `M${points
@@ -267,7 +269,7 @@ export function ShapeDrawing({ shape, say }: { readonly shape: Shape; readonly s
   const words = measures.map(({ size }) => length(size)).join(', ');
   return (
     <figure class="fig">
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={`A ${name}: ${words}.`}>
+      <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={`A ${name}: ${words}.`}>
         {lines.map(({ points, hidden }) => (
           <path class={hidden ? 'hidden-edge' : 'outline thin'} d={path(points)} />
         ))}
@@ -297,13 +299,15 @@ function Dimension({
     side
   ] as [number, number];
   const [mx, my] = [(ax + bx) / 2 + dx, (ay + by) / 2 + dy];
+  // Words beside a slanting edge stand off it, or the line runs through them.
+  const slant = side === 'right' && Math.abs(ax - bx) > 4 ? 9 : 0;
   const anchor = side === 'left' ? 'end' : side === 'right' ? 'start' : 'middle';
   return (
     <g>
       <path class="dim" d={`M${ax + dx} ${ay + dy}L${bx + dx} ${by + dy}`} />
       <text
-        x={mx + Math.sign(dx) * 6}
-        y={my + (side === 'below' ? 17 : side === 'above' ? -6 : 5)}
+        x={mx + Math.sign(dx) * 6 + slant}
+        y={my + (side === 'below' ? 17 : side === 'above' ? -6 : 5 + slant)}
         text-anchor={anchor}
       >
         {children}

@@ -1,0 +1,56 @@
+interface Props {
+  /** In per cent, as are the ends. */
+  readonly dose: number;
+  readonly usual: readonly [number, number];
+  readonly ceiling: number;
+  readonly title: string;
+}
+
+const WIDTH = 420;
+const EDGE = 14;
+const BAR = 40;
+
+/** A dose on a scale, with the usual range and a ceiling. */
+export function DoseBar({ dose, usual, ceiling, title }: Props) {
+  const end = Math.max(ceiling * 1.2, dose * 1.08);
+  const x = (percent: number) => EDGE + (percent / end) * (WIDTH - 2 * EDGE);
+  const ticks = [0, 2, 4, 6, 8, 10].map((tick) => (tick * ceiling) / 10);
+  const words = `${title}: ${dose.toPrecision(2)} %, where ${usual[0]} to ${usual[1]} % is usual and ${ceiling} % the ceiling`;
+  const late = x(dose) > WIDTH * 0.7;
+  return (
+    <figure class="fig">
+      <svg viewBox={`0 0 ${WIDTH} 92`} role="img" aria-label={`${words}.`}>
+        <rect class="track" x={EDGE} y={BAR} width={WIDTH - 2 * EDGE} height="16" />
+        <rect
+          class="band"
+          x={x(usual[0])}
+          y={BAR - 14}
+          width={x(usual[1]) - x(usual[0])}
+          height="30"
+        />
+        <text class="soft" x={x(usual[0]) + 4} y={BAR - 18}>
+          usual
+        </text>
+        <path class="level" d={`M${x(ceiling)} ${BAR - 14}V${BAR + 22}`} />
+        <text class="soft" x={x(ceiling)} y={BAR - 18} text-anchor="end">
+          ceiling
+        </text>
+        <circle class="marker measured" cx={x(dose)} cy={BAR + 8} r="8" />
+        <text
+          class="strong"
+          x={x(dose) + (late ? -14 : 14)}
+          y={BAR - 2}
+          text-anchor={late ? 'end' : 'start'}
+        >
+          {dose.toPrecision(2)} %
+        </text>
+        {ticks.map((tick) => (
+          <text class="soft" x={x(tick)} y={BAR + 40} text-anchor="middle">
+            {Number(tick.toPrecision(3))}
+          </text>
+        ))}
+      </svg>
+      <figcaption>{title}, in per cent. The usual range is from memory.</figcaption>
+    </figure>
+  );
+}
