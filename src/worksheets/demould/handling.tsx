@@ -58,10 +58,11 @@ export default worksheet({
     age: number('time', {
       label: 'Age, as time at 20 °C',
       help: 'A cold part is younger than its days.',
-      example: '3 d',
+      example: '0.8 d',
       min: '12 h',
       max: '365 d',
       units: DAYS,
+      takes: 'curing.age',
       when: { strengthFrom: ['density'] },
     }),
     spans: choice({

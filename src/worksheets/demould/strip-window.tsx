@@ -1,11 +1,13 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curing/age-factor.ts';
-import { GROWTH_COEFFICIENT, strengthShare } from '../../core/curing/strength-growth.ts';
+import { strengthShare } from '../../core/curing/strength-growth.ts';
 import { stripAfterBars } from '../../core/demould/strip-after-bars.ts';
 import { EARLIEST_ADJUSTED_AGE, stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
-import { choice, number } from '../../islands/fields.ts';
+import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { cement } from '../shared/curing-fields.ts';
+import { GROWTH } from '../shared/curing-history.ts';
 import {
   barAge,
   barLow,
@@ -29,16 +31,8 @@ const LAWS: readonly AgeLaw[] = [
   { law: 'fhp' },
   { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM },
 ];
-/** Growth coefficients of a choice: slow, fast. */
-const GROWTH = {
-  unknown: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']],
-  slow: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['32.5N']],
-  ordinary: [GROWTH_COEFFICIENT['42.5N'], GROWTH_COEFFICIENT['42.5N']],
-  rapid: [GROWTH_COEFFICIENT['42.5R'], GROWTH_COEFFICIENT['42.5R']],
-} as const;
-
-const temperature = (label: string, example: string, bench: string) =>
-  number('temperature', { label, example, min: '0 °C', max: '70 °C', bench });
+const temperature = (label: string, example: string, bench: string, takes: string) =>
+  number('temperature', { label, example, min: '0 °C', max: '70 °C', bench, takes });
 
 export default worksheet({
   id: 'strip-window',
@@ -52,8 +46,8 @@ export default worksheet({
       units: HOURS,
       bench: 'part.sinceCasting',
     }),
-    cold: temperature('Coldest it has been', '12 °C', 'curing.coldest'),
-    warm: temperature('Warmest it has been', '20 °C', 'curing.warmest'),
+    cold: temperature('Coldest it has been', '12 °C', 'curing.coldest', 'curing.coldestSoFar'),
+    warm: temperature('Warmest it has been', '20 °C', 'curing.warmest', 'curing.warmestSoFar'),
     stress: number('stress', {
       label: 'What handling asks of it',
       help: 'Its tension when moved, factors in: from “Will it bear being moved like this?”.',
@@ -67,17 +61,7 @@ export default worksheet({
     mean: barMean,
     low: barLow,
     tested: { ...barAge, when: { strengthFrom: ['bars'] } },
-    cement: choice({
-      label: 'Cement',
-      options: {
-        unknown: 'I do not know',
-        slow: 'Slow: 32.5 N, or blended',
-        ordinary: 'Ordinary: 32.5 R or 42.5 N',
-        rapid: 'Rapid: 42.5 R or 52.5',
-      },
-      example: 'unknown',
-      bench: 'curing.cement',
-    }),
+    cement,
     density: { ...wetDensity, when: { strengthFrom: ['density'] } },
     dry: { ...dryDensity, folded: true, when: { strengthFrom: ['density'] } },
     worse: number('ratio', {

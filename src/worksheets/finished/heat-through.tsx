@@ -166,7 +166,7 @@ export default worksheet({
       };
     if (resistance.high < wanted)
       return {
-        verdict: 'stop',
+        verdict: 'look',
         say: `At best it gives ${r(resistance.high)}, less than the ${r(wanted)} you want. Make it lighter, or up to ${say(thick.thickness, 'length', { units: MM, significant: 2 })} thick, or put another insulant with it.`,
       };
     return {

@@ -58,7 +58,7 @@ export default worksheet({
       note: 'monohydrate; an estimate, not a dose',
     },
     citricAll: {
-      label: 'With all its solids stirred up',
+      label: 'Citric acid, with all its solids stirred up',
       kind: 'mass',
       of: (r) => r.muddy.citricAcid.monohydrate,
       units: SMALL_MASS,
@@ -73,7 +73,7 @@ export default worksheet({
       note: 'to carbonate; twice that to hydrogen carbonate; much of what is blown in escapes',
     },
     carbonAll: {
-      label: 'With all its solids',
+      label: 'Carbon dioxide, with all its solids',
       kind: 'mass',
       of: (r) => r.muddy.carbonDioxide.toCarbonate,
       units: SMALL_MASS,

@@ -3,8 +3,8 @@ import { scaleLinear } from 'd3-scale';
 const x = scaleLinear([5, 14], [14, 406]);
 const LIFE = [6.5, 9] as const;
 const MARKS = [
-  [9.6, 'fish are harmed', 0],
-  [12, 'wash water', 1],
+  [9.6, 'fish are harmed'],
+  [12, 'wash water'],
 ] as const;
 
 /** The reader's water on the pH scale, with what lives where. */
@@ -22,9 +22,9 @@ export function PhScale({ pH }: { readonly pH: number }) {
         <text x={x((LIFE[0] + LIFE[1]) / 2)} y="52" text-anchor="middle">
           life in fresh water
         </text>
-        {MARKS.map(([mark, name, row]) => (
+        {MARKS.map(([mark, name]) => (
           <g>
-            <path class="leader" d={`M${x(mark)} 78V${118 + row * 0}`} />
+            <path class="leader" d={`M${x(mark)} 78V84M${x(mark)} 102V120`} />
             <text class="soft" x={x(mark)} y="134" text-anchor="middle">
               {name}
             </text>

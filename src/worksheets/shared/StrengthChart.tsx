@@ -40,7 +40,14 @@ const drawn = STRENGTH_RELATIONS.map((relation) => {
     const density = min + ((max - min) * i) / STEPS;
     return { density, ...relation.at(density) };
   });
-  const floor = points.map((p) => at(p.density, p.low)).join('L');
+  // A class holds to its edge: the line runs level, then rises upright.
+  const floor = points
+    .map((p, i) => {
+      const before = points[i - 1];
+      const steps = before && p.high === null && before.low !== p.low;
+      return steps ? `${at(p.density, before.low)}L${at(p.density, p.low)}` : at(p.density, p.low);
+    })
+    .join('L');
   const ceiling = points
     .toReversed()
     .map((p) => (p.high === null ? '' : at(p.density, p.high)))

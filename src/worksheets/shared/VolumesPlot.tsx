@@ -11,7 +11,7 @@ export const PARTS = [
   ['gelSolids', 'gel solids', 'solution'],
   ['gelWater', 'gel water', 'gel-water'],
   ['capillaryWater', 'capillary water', 'water'],
-  ['emptied', 'emptied pores', 'class-a'],
+  ['emptied', 'emptied pores', 'hollow'],
   ['air', 'foam’s air', 'foam'],
 ] as const;
 
@@ -43,6 +43,8 @@ export function VolumesPlot({
     });
     return { a, edges };
   });
+  // Beside the line, never under it.
+  const labelAt = degree > 0.72 * most ? Math.max(0.4 * most, degree - 0.02) : most;
   const now = at(degree);
   const percent = (share: number) =>
     say(share, 'ratio', { units: { metric: '%', us: '%' }, significant: 2 });
@@ -81,15 +83,15 @@ export function VolumesPlot({
               );
             })}
             {PARTS.map(([key, name], part) => {
-              const { a, edges } = steps[Math.round(STEPS * 0.72)]!;
+              const { edges } = steps[Math.round((STEPS * labelAt) / most)]!;
               const [low, high] = edges[part]!;
               return high - low > LEAST_LABEL ? (
                 <text
                   key={key}
                   class="on-layer"
-                  x={axes.x(a)}
+                  x={axes.x(labelAt) - 4}
                   y={axes.y((low + high) / 2) + 5}
-                  text-anchor="middle"
+                  text-anchor="end"
                 >
                   {name}
                 </text>
