@@ -1,7 +1,5 @@
-import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import {
-  $foamClock,
   type Clock,
   clearClock,
   elapsed,
@@ -9,6 +7,7 @@ import {
   startClock,
   stopClock,
 } from '../../bench/clock.ts';
+import { useClock } from '../../islands/clock.ts';
 import { useKept } from '../../islands/hooks.ts';
 import { milestone, onClock } from '../shared/milestones.ts';
 
@@ -17,7 +16,7 @@ const TICK = 250;
 
 /** A clock for the foam: it goes by the moment it was started, whatever becomes of the page. */
 export default function FoamClock() {
-  const clock = useStore($foamClock, { ssr: () => undefined });
+  const clock = useClock();
   const kept = useKept()['foam.timeInHand'];
   const inHand = kept && 'v' in kept ? kept.v : undefined;
   const now = useNow(clock !== undefined && clock.stop === undefined);
