@@ -9,6 +9,8 @@ const DAY = [
   'not-load-bearing',
   'who-decides-structure',
   'stored-rainwater',
+  'washing-soda',
+  'boiling-water',
   'glycerol-and-concentrate',
   'pressurised-vessel',
   'compressed-air-jet',
@@ -21,6 +23,8 @@ const DAY = [
   'frost-and-heat',
   'heavy-lift',
   'falling-and-tipping',
+  'falling-load',
+  'hot-oven',
 ] as const;
 
 /** The cautions as lines to tick, and which worksheet brings which: what a worksheet's module would say. */

@@ -285,7 +285,7 @@ export default worksheet({
         ]),
     },
   ],
-  cautions: ['falling-and-tipping', 'caustic-slurry'],
+  cautions: ['falling-load', 'not-load-bearing'],
   defers: [
     'Where a strength must be proved, an accredited laboratory and the standard test decide.',
   ],

@@ -291,7 +291,7 @@ export default worksheet({
       say={say}
     />
   ),
-  cautions: ['cement-dust', 'not-load-bearing'],
+  cautions: ['hot-oven', 'cement-dust'],
   defers: [
     'The oven’s own instructions; where a density must be proved, the named standard and a laboratory.',
   ],
