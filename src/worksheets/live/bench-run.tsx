@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { $foamClock, type Clock } from '../../bench/clock.ts';
 import { localStore } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
@@ -8,12 +9,12 @@ import { saveRecord } from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { ConflictView } from '../shared/ConflictView.tsx';
-import { FoamClock } from '../shared/FoamClock.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { runPlan } from '../shared/run-plan.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
 import { batchAt } from '../shared/use-records.ts';
+import FoamClock from './foam-clock.tsx';
 
 const KEY = 'suds.run.1';
 interface Going {
@@ -74,6 +75,19 @@ export default function BenchRun() {
   return <Run editor={opening.editor} step={going.step} go={go} />;
 }
 
+/** When the clock is started, the record knows when its foam was made. */
+function useFoamMade(editor: Editor): void {
+  const [clock, setClock] = useState<Clock>();
+  useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
+  useEffect(() => {
+    if (!clock || clock.stop !== undefined) return;
+    const made = new Date(clock.start).toISOString();
+    // A clock of an earlier batch is not this one's.
+    if (made !== editor.record.foamMade && clock.start >= Date.parse(`${editor.record.date}T00:00`))
+      editor.change({ foamMade: made });
+  }, [clock?.start]);
+}
+
 function Run({
   editor,
   step,
@@ -87,6 +101,7 @@ function Run({
   const plan = runPlan(useEntries(), useKept(), say);
   const awake = useAwake(true);
   const { record } = editor;
+  useFoamMade(editor);
   const { name, Step } = RUN_STEPS[step]!;
   const turn = (by: number) => {
     go({ id: record.id, step: step + by });
@@ -95,11 +110,7 @@ function Run({
   return (
     <div class="run" data-run={step} data-state={editor.state.is}>
       <header class="run-head">
-        {record.foamMade ? (
-          <FoamClock since={record.foamMade} />
-        ) : (
-          <p class="foam-clock">No foam yet</p>
-        )}
+        {step > 0 && <FoamClock />}
         <p class="run-awake">
           {awake === 'on' ? 'Screen stays on' : 'The screen may go dark'}
           {editor.state.is === 'saved'

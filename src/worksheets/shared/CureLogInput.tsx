@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { CureLog } from '../../bench/records/record.ts';
 import { LIMITS } from '../../bench/records/schema.ts';
-import { readTemperatureLog } from '../../core/curing/log.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { HOURS } from './part-fields.ts';
 
@@ -19,8 +18,8 @@ export function CureLogInput({
 }) {
   const [text, setText] = useState('');
   const [said, setSaid] = useState('');
-  const take = (text: string) => {
-    const found = readLog(text);
+  const take = async (text: string) => {
+    const found = await readLog(text);
     if (typeof found === 'string') {
       setSaid(found);
       return;
@@ -89,25 +88,11 @@ export function CureLogInput({
   );
 }
 
-/** The cells of a line: apart by tab or semicolon, by a comma that is no decimal one, or by spaces. */
-function cellsOf(line: string): string[] {
-  const text = line.trim();
-  const apart = /[\t;]/.test(text)
-    ? text.split(/[\t;]/)
-    : text.includes(',') && (text.includes('.') || !/\s/.test(text))
-      ? text.split(',')
-      : text.split(/\s+/);
-  const cells = apart.map((cell) => cell.trim());
-  const [day, clock, ...rest] = cells;
-  // A day and a clock time in two cells are one moment.
-  return day && clock && rest.length > 0 && /^\d{1,2}:\d{2}/.test(clock)
-    ? [`${day} ${clock}`, ...rest]
-    : cells;
-}
-
-function readLog(text: string): string | { readonly log: CureLog; readonly said: string } {
-  const rows = text.split(/\r\n|[\r\n]/).map(cellsOf);
-  const { history, problems } = readTemperatureLog({ rows });
+async function readLog(
+  text: string,
+): Promise<string | { readonly log: CureLog; readonly said: string }> {
+  const { readLoggerText } = await import('./logger-file.ts');
+  const { history, problems } = await readLoggerText(text, { dayFirst: true, scale: 'heading' });
   if (!history) return 'No line could be read as a time and a temperature; nothing was attached.';
   const { times, temperatures } = history;
   const every = Math.ceil(times.length / LIMITS.logPoints);

@@ -86,29 +86,11 @@ function BaseMix({ editor, plan, say }: StepProps) {
 }
 
 function Foam({ editor, plan, say }: StepProps) {
-  const { foamMade } = editor.record;
   return (
     <>
-      <p>Run the foam to waste until it comes evenly. Then start the clock and fill the bucket.</p>
-      {foamMade ? (
-        <p>
-          The clock runs.{' '}
-          <button
-            type="button"
-            onClick={() => editor.change({ foamMade: new Date().toISOString() })}
-          >
-            Start it again
-          </button>
-        </p>
-      ) : (
-        <button
-          type="button"
-          class="main"
-          onClick={() => editor.change({ foamMade: new Date().toISOString() })}
-        >
-          The foam comes: start the clock
-        </button>
-      )}
+      <p>
+        Run the foam to waste until it comes evenly. Then start the clock above and fill the bucket.
+      </p>
       <RecordFields editor={editor} names={['tare', 'vessel', 'foamDensity']} say={say} />
       <FoamWeight editor={editor} say={say} />
       <Amount editor={editor} name="foamVolume" planned={plan?.foamVolume} say={say} />

@@ -1,0 +1,20 @@
+import { notify } from '../../bench/notices.ts';
+import { recordFromBench } from '../../bench/records/from-bench.ts';
+import { today } from '../../bench/records/record.ts';
+import { askToPersist, saveRecord } from '../../bench/records/store.ts';
+
+/** Saves the bench as a new batch, from any page, and offers the way to its record. */
+export async function saveBench(name: string): Promise<void> {
+  const record = recordFromBench(name || `Batch of ${today()}`);
+  const saved = await saveRecord(record);
+  if (!saved.ok) {
+    notify('saved-batch', saved.because === 'refused' ? saved.say : 'The batch was not saved.');
+    return;
+  }
+  // Asked here because the reader has just shown that it matters; most browsers answer by themselves.
+  askToPersist().catch(() => {});
+  const at = `${document.body.dataset.base ?? '/'}batch-records/batch/#${record.id}`;
+  notify('saved-batch', `“${record.name}” is saved in this browser.`, [
+    { label: 'Open its record', run: () => location.assign(at) },
+  ]);
+}

@@ -1,0 +1,7 @@
+import { FILE_SCHEMA } from '../../bench/records/schema.ts';
+
+/** The schema that files of batches are checked against, for other programs to use. */
+export const GET = () =>
+  new Response(JSON.stringify(FILE_SCHEMA, null, 1), {
+    headers: { 'content-type': 'application/schema+json' },
+  });
