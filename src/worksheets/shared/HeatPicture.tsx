@@ -119,7 +119,7 @@ function TimeDepth({
         {paths.map((d, shade) => (
           <path class="heat" style={`opacity:${opacity(shade)}`} d={d} />
         ))}
-        <rect class="frame" x={LEFT} y={TOP} width={WIDTH - LEFT - RIGHT} height={HIGH} />
+        <rect class="edge" x={LEFT} y={TOP} width={WIDTH - LEFT - RIGHT} height={HIGH} />
         <text class="soft" x={LEFT - 6} y={TOP + 12} text-anchor="end">
           one
         </text>
@@ -150,7 +150,7 @@ function TimeDepth({
             )}
           </g>
         ))}
-        <rect class="frame" x={LEFT} y={floor + 52} width={WIDTH - LEFT - RIGHT} height="16" />
+        <rect class="edge" x={LEFT} y={floor + 52} width={WIDTH - LEFT - RIGHT} height="16" />
       </svg>
       <figcaption>
         Every depth at every hour, from one face to the other. The darker, the warmer; each shade
