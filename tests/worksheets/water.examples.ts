@@ -146,4 +146,11 @@ export const examples: readonly Example[] = [
     within: 1e-3,
     by: '0.13794 ÷ 20 in per mille of the cement',
   },
+  {
+    sheet: 'rain-store',
+    result: 'caught',
+    expected: '38.4 L',
+    within: 1e-9,
+    by: '6 m² × 8 mm × 0.8',
+  },
 ];
