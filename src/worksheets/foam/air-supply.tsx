@@ -90,7 +90,7 @@ export default worksheet({
       units: AIR_VOLUME,
     },
     perVolume: {
-      label: 'Litres of free air in a litre of foam',
+      label: 'Free air in the foam, volume for volume',
       kind: 'count',
       of: (r) => r.perVolume,
     },
@@ -159,7 +159,7 @@ export default worksheet({
   },
   notes: (r, _, say) => [
     storedWords(r, say),
-    'Free air is air at 20 °C and 1 bar absolute, as compressors are rated.',
+    'Free air is air at 20 °C (68 °F) and 1 bar (14.5 psi) absolute, as compressors are rated.',
   ],
   folded: 'The air around',
   blames: { demand: 'airFlow', high: 'full' },
@@ -167,7 +167,7 @@ export default worksheet({
     {
       tex: String.raw`V_{\text{air}} = F\left(1 - \frac{1}{E}\right)\frac{p\,T_0}{p_0\,T}`,
       put: (v, { freeAir }, say) =>
-        `${say(v.foamVolume, 'volume', { units: LITRES })} of foam hold ${say(freeAir, 'volume', { units: AIR_VOLUME })} of free air: ${say(freeAir / v.foamVolume, 'count')} of it in each litre`,
+        `${say(v.foamVolume, 'volume', { units: LITRES })} of foam hold ${say(freeAir, 'volume', { units: AIR_VOLUME })} of free air: ${say(freeAir / v.foamVolume, 'count')} of the foam’s own volume`,
     },
     {
       tex: String.raw`t = \frac{V_{\text{air}}}{Q} \qquad V_{\text{held}} = \frac{V\,p_1}{p_0}\left[1 - \left(\frac{p_2}{p_1}\right)^{1/\gamma}\right]`,

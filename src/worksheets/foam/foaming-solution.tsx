@@ -7,7 +7,7 @@ import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts'
 import { solutionFields } from './solution-fields.ts';
 
 /** Make-up above which the chemistry alone makes soap the wrong agent for this water. Common practice, no source. */
-const MUCH_MAKE_UP = 0.2;
+const MUCH_MAKE_UP = 0.1;
 
 export default worksheet({
   id: 'foaming-solution',
@@ -97,7 +97,7 @@ export default worksheet({
     const share = lost ? solution.soapMakeUp / solution.concentrateMass : 0;
     if (share > MUCH_MAKE_UP)
       return {
-        verdict: 'stop',
+        verdict: share > 0.5 ? 'stop' : 'look',
         say: `${say(share, 'ratio', { units: PERCENT, significant: 2 })} of the concentrate would only feed the hardness, and its scum stays in the solution. Make it with soft water.`,
       };
     if (v.glycerol > 0.1)
