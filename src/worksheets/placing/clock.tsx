@@ -124,6 +124,7 @@ export default worksheet({
   notes: () => [
     'Larger loads take longer to mix and to place: enter the minutes you have seen, not those of a small trial.',
   ],
+  folded: 'The other steps',
   blames: { foamLasts: 'latest', loads: 'load' },
   working: [
     {

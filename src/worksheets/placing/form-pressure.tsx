@@ -1,4 +1,4 @@
-import { longestSpan, panelBending } from '../../core/placing/panel.ts';
+import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/panel.ts';
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -28,7 +28,11 @@ export default worksheet({
     return {
       push,
       limits,
-      bent: panelBending({ ...panel, span: v.span }),
+      span: v.spans === 'up' ? depth : v.span,
+      bent:
+        v.spans === 'up'
+          ? panelUpTheFill({ ...panel, span: depth })
+          : panelBending({ ...panel, span: v.span }),
       longest: longestSpan({ ...panel, ...limits }),
       ties: tieLoads({ density, depth, spacing, lower, upper }),
       float:
@@ -147,7 +151,7 @@ export default worksheet({
   },
   notes: () => [
     'Full liquid head: nothing is taken off for a mix that stiffens, and nothing is added for mix dropped from a height.',
-    'The panel is worked out for a strip at the bottom. Wet wood is less stiff than the figure used here (from memory).',
+    'The panel is worked out for a strip at the bottom as if all of it bore that pressure; one that spans the depth, for the triangle. Wet wood is less stiff than the figure used here (from memory).',
   ],
   refusals: {
     'rows-in-order': () => 'The upper row must stand above the lower one.',
@@ -162,15 +166,15 @@ export default worksheet({
     },
     {
       tex: String.raw`\delta = k_\delta\,\frac{p\,L^4}{E\,t^3/12} \qquad \sigma = k_m\,\frac{p\,L^2}{t^2/6}`,
-      put: (v, { bent, limits, longest }, say) =>
-        `δ = ${say(bent.deflection, 'length', { units: SHORT, significant: 2 })} over a span of ${say(v.span, 'length', { units: SHORT })}, limit span ÷ ${Math.round(1 / limits.share)}; the longest span is set by its ${longest.by}`,
+      put: (_, { bent, limits, longest, span }, say) =>
+        `δ = ${say(bent.deflection, 'length', { units: SHORT, significant: 2 })} over a span of ${say(span, 'length', { units: SHORT })}, limit span ÷ ${Math.round(1 / limits.share)}; the longest span is set by its ${longest.by}`,
     },
   ],
-  figure: ({ values, result: { push, bent }, say }) => (
+  figure: ({ values, result: { push, bent, span }, say }) => (
     <FormSection
       depth={values.depth}
       pressure={push.pressure}
-      span={values.span}
+      span={span}
       bulge={bent.deflection}
       lower={values.lower}
       upper={values.upper}

@@ -19,11 +19,18 @@ export const pressureFields = {
   }),
   width: length('Length of the side', '450 mm', '50 m'),
   thickness: length('Thickness of the panel', '18 mm', '200 mm'),
-  span: length('Between its battens or stakes', '450 mm', '5 m'),
   spans: choice({
     label: 'The panel runs over',
-    options: { one: 'One span', two: 'Two spans', three: 'Three spans or more' },
+    options: {
+      one: 'One span',
+      two: 'Two spans',
+      three: 'Three spans or more',
+      up: 'The depth, from the bottom to a batten at the top',
+    },
     example: 'one',
+  }),
+  span: length('Between its battens or stakes', '450 mm', '5 m', {
+    when: { spans: ['one', 'two', 'three'] },
   }),
   core: choice({
     label: 'Something stands in the mix',
@@ -111,4 +118,4 @@ export const pressureFields = {
 /** Modulus along the grain, Pa: the lower end of the usual range. @source plywood-modulus (from memory) */
 export const MODULUS = { ply: 7e9, board: 9e9 } as const;
 export const BENDS = { seen: 1 / 360, plain: 1 / 270, rough: 1 / 180 } as const;
-export const SPANS = { one: 1, two: 2, three: 3 } as const;
+export const SPANS = { one: 1, two: 2, three: 3, up: 1 } as const;

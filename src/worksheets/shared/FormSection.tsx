@@ -15,7 +15,9 @@ interface Props {
 
 const TOP = 30;
 const DEEP = 200;
-const FACE = 250;
+const FACE = 262;
+/** The inside of the far wall. */
+const WALL = 96;
 /** The bulge is drawn so large that it can be seen. */
 const DRAWN = 14;
 
@@ -48,7 +50,7 @@ export function FormSection({ depth, pressure, span, bulge, lower, upper, say }:
         role="img"
         aria-label={`Section of the form: ${words}.`}
       >
-        <path class="foam" d={`M70 ${TOP}H${FACE}${bulges(0)}H70Z`} />
+        <path class="foam" d={`M${WALL} ${TOP}H${FACE}${bulges(0)}H${WALL}Z`} />
         <path class="head" d={`M${FACE} ${TOP}L${FACE - 110} ${TOP + DEEP}H${FACE}Z`} />
         {[0.25, 0.5, 0.75, 1].map((part) => (
           <path
@@ -60,7 +62,7 @@ export function FormSection({ depth, pressure, span, bulge, lower, upper, say }:
           class="form"
           d={`M${FACE} ${TOP - 12}V${TOP}${bulges(0)}h8${bulges(8, true)}V${TOP - 12}Z`}
         />
-        <path class="outline" d={`M70 ${TOP - 12}V${TOP + DEEP}H${FACE + 20}`} />
+        <path class="outline" d={`M${WALL} ${TOP - 12}V${TOP + DEEP}H${FACE + 20}`} />
         {[lower, upper]
           .filter((above) => above <= depth * 1.05)
           .map((above) => (
@@ -73,10 +75,11 @@ export function FormSection({ depth, pressure, span, bulge, lower, upper, say }:
         <text class="strong" x={FACE + 104} y={y(depth / 3) + 5}>
           push
         </text>
-        <text x="76" y={TOP + 18}>
-          {length(depth)} deep
+        <path class="dim" d={`M${WALL - 12} ${TOP}V${TOP + DEEP}`} />
+        <text x={WALL - 18} y={TOP + DEEP / 2} text-anchor="end">
+          {length(depth)}
         </text>
-        <text x="76" y={TOP + DEEP - 8}>
+        <text x={FACE - 110} y={TOP + DEEP + 20}>
           {say(pressure, 'pressure', { units: { metric: 'kPa', us: 'psf' }, significant: 2 })}
         </text>
       </svg>

@@ -1,7 +1,6 @@
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { Plot } from '../../islands/plots/Plot.tsx';
 import { DENSITY, PERCENT } from './amounts.ts';
 
 interface Props {
@@ -13,48 +12,69 @@ interface Props {
   readonly say: Say;
 }
 
+const WIDTH = 420;
+const LEFT = 12;
+const RIGHT = 408;
+const TOP = 24;
+const FOOT = 214;
+
 /** Where batches land: how often each wet density comes out, with what is near enough marked. */
 export function LandingHistogram({ bins, band, target, odds, say }: Props) {
   const unit = DENSITY[say.system];
-  const at = (si: number) => toUnit(si, 'density', unit);
   const [low, high] = [bins[0]!.from, bins.at(-1)!.to];
-  const most = Math.max(...bins.map(({ share }) => share));
+  const most = Math.max(...bins.map(({ share }) => share), Number.MIN_VALUE);
+  const x = (si: number) =>
+    Math.min(RIGHT, Math.max(LEFT, LEFT + ((si - low) / (high - low)) * (RIGHT - LEFT)));
+  const y = (share: number) => FOOT - (share / most) * (FOOT - TOP - 10);
   const words = `${say(odds, 'ratio', { units: PERCENT, significant: 2 })} of batches land between ${say(band.low, 'density', { units: DENSITY })} and ${say(band.high, 'density', { units: DENSITY })}`;
+  const dense = (si: number) => Math.round(toUnit(si, 'density', unit) * 10) / 10;
+  const marks = [band.low, target, band.high].map((si) => ({ si, text: `${dense(si)}` }));
+  const close = x(band.high) - x(band.low) < 96;
   return (
-    <Plot
-      words={`${words}; planned ${say(target, 'density', { units: DENSITY })}.`}
-      caption={`${words} (shaded). The line is the target.`}
-      x={[at(low), at(high)]}
-      y={[0, most * 100]}
-      xLabel={`Wet density, ${unitOf('density', unit).symbol}`}
-      yLabel="Batches in a hundred"
-    >
-      {({ x, y }) => {
-        const [left, right] = x.range() as [number, number];
-        const [bottom, top] = y.range() as [number, number];
-        const within = (si: number) => Math.min(right, Math.max(left, x(at(si))));
-        return (
-          <g>
-            <rect
-              class="band"
-              x={within(band.low)}
-              width={Math.max(0, within(band.high) - within(band.low))}
-              y={top}
-              height={bottom - top}
-            />
-            {bins.map((bin) => (
-              <rect
-                class="bar"
-                x={x(at(bin.from)) + 0.5}
-                width={Math.max(0.5, x(at(bin.to)) - x(at(bin.from)) - 1)}
-                y={y(bin.share * 100)}
-                height={bottom - y(bin.share * 100)}
-              />
-            ))}
-            <path class="outline" d={`M${within(target)} ${top}V${bottom}`} />
-          </g>
-        );
-      }}
-    </Plot>
+    <figure class="fig">
+      <svg
+        viewBox={`0 0 ${WIDTH} 260`}
+        role="img"
+        aria-label={`${words}; planned ${say(target, 'density', { units: DENSITY })}.`}
+      >
+        <rect
+          class="band"
+          x={x(band.low)}
+          width={Math.max(0, x(band.high) - x(band.low))}
+          y={TOP}
+          height={FOOT - TOP}
+        />
+        {bins.map(({ from, to, share }) => (
+          <rect
+            class="bar"
+            x={x(from) + 0.5}
+            width={Math.max(0.5, x(to) - x(from) - 1)}
+            y={y(share)}
+            height={FOOT - y(share)}
+          />
+        ))}
+        <path class="axis" d={`M${LEFT} ${FOOT}H${RIGHT}`} />
+        <path class="outline" d={`M${x(target)} ${TOP - 4}V${FOOT}`} />
+        <text class="strong" x={x(target)} y={TOP - 9} text-anchor="middle">
+          target
+        </text>
+        {marks
+          .filter((_, i) => !close || i === 1)
+          .map(({ si, text }) => (
+            <g>
+              <path class="tick" d={`M${x(si)} ${FOOT}v6`} />
+              <text class="soft" x={x(si)} y={FOOT + 21} text-anchor="middle">
+                {text}
+              </text>
+            </g>
+          ))}
+        <text x={(LEFT + RIGHT) / 2} y={FOOT + 42} text-anchor="middle">
+          Wet density, {unitOf('density', unit).symbol}
+        </text>
+      </svg>
+      <figcaption>
+        {words} (shaded). Each bar is a share of 20{'\u202f'}000 such loads.
+      </figcaption>
+    </figure>
   );
 }

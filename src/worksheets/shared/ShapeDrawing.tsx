@@ -48,6 +48,7 @@ function box(
   };
   const [bottom, top] = [rect(b, 0), rect(t, -height)];
   const at = (points: Point[], i: number) => points[i]!;
+  const leftmost = Math.min(at(top, 0)[0], at(bottom, 0)[0]);
   const same = b[0] === t[0] && b[1] === t[1];
   return {
     name,
@@ -61,7 +62,12 @@ function box(
     measures: [
       { from: at(bottom, 0), to: at(bottom, 1), size: b[0], side: 'below' },
       { from: at(bottom, 1), to: at(bottom, 2), size: b[1], side: 'right' },
-      { from: at(top, 0), to: at(bottom, 0), size: height, side: 'left' },
+      {
+        from: [leftmost, at(top, 0)[1]],
+        to: [leftmost, at(bottom, 0)[1]],
+        size: height,
+        side: 'left',
+      },
       ...(same
         ? []
         : ([
@@ -110,12 +116,12 @@ function round(name: string, bottom: number, top: number, height: number, inner?
     ],
     measures: [
       { from: [-r, 0.3 * r], to: [r, 0.3 * r], size: bottom, side: 'below' },
-      { from: high[0], to: low[0], size: height, side: 'left' },
+      { from: [-Math.max(r, s), -height], to: [-Math.max(r, s), 0], size: height, side: 'left' },
       ...(bottom !== top || inner
         ? [
             {
-              from: [-(inner ?? top) / 2, -height] as Point,
-              to: [(inner ?? top) / 2, -height] as Point,
+              from: [-(inner ?? top) / 2, -height - 0.3 * s] as Point,
+              to: [(inner ?? top) / 2, -height - 0.3 * s] as Point,
               size: inner ?? top,
               side: 'above' as const,
             },
@@ -142,7 +148,18 @@ function dome(name: string, base: number, height: number, thickness?: number): D
       { points: arc(radius) },
       { points: ellipse(0, 0, base / 2, 0, Math.PI) },
       { points: ellipse(0, 0, base / 2, Math.PI, 2 * Math.PI), hidden: true },
-      ...(thickness ? [{ points: arc(radius - thickness), hidden: true }] : []),
+      ...(thickness
+        ? [
+            { points: arc(radius - thickness), hidden: true },
+            {
+              points: [
+                [0, -height],
+                [0, thickness - height],
+              ] as Point[],
+              hidden: true,
+            },
+          ]
+        : []),
     ],
     measures: [
       { from: [-base / 2, 0.15 * base], to: [base / 2, 0.15 * base], size: base, side: 'below' },
@@ -151,9 +168,9 @@ function dome(name: string, base: number, height: number, thickness?: number): D
         ? [
             {
               from: [0, -height] as Point,
-              to: [0, thickness - height] as Point,
+              to: [0, -height] as Point,
               size: thickness,
-              side: 'right' as const,
+              side: 'above' as const,
             },
           ]
         : []),

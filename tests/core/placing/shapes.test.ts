@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readCorners } from '../../../src/core/placing/corner-text.ts';
 import { type Corner, polygonArea } from '../../../src/core/placing/polygon.ts';
 import { netVolume, shapeVolume } from '../../../src/core/placing/shapes.ts';
 
@@ -125,42 +124,6 @@ describe('an outline', () => {
         [2, 2],
       ]),
     ).toThrow('no-area');
-  });
-});
-
-describe('pasted corners', () => {
-  test.each([
-    ['0 0\n450 0\n450 300', 'mm'],
-    ['0, 0; 450, 0; 450, 300', 'mm'],
-    ['0,0\n450,0\n450,300\n', 'mm'],
-    ['(0 0); (45 0); (45 30)', 'cm'],
-    ['0 mm 0 mm\n0.45 m 0 mm\n45cm 300', 'mm'],
-    ['0\t0\r\n0,45\t0\r\n0,45\t0,30', 'm'],
-  ])('%j', (text, unit) => {
-    const corners = readCorners(text, unit).flat();
-    expect(corners).toHaveLength(6);
-    [0, 0, 0.45, 0, 0.45, 0.3].forEach((expected, i) => {
-      expect(corners[i]).toBeCloseTo(expected, 12);
-    });
-  });
-
-  test('names the line that is not two lengths', () => {
-    expect(() => readCorners('0 0\n1\n2 2', 'm')).toThrow('corners = 2');
-    expect(() => readCorners('0 0\n1 2 3', 'm')).toThrow('not-two-lengths');
-    expect(() => readCorners('a b', 'm')).toThrow('not-two-lengths');
-  });
-
-  test('never anything but corners or a refusal', () => {
-    fc.assert(
-      fc.property(fc.string({ maxLength: 80 }), (text) => {
-        try {
-          for (const value of readCorners(text, 'mm').flat())
-            expect(Number.isFinite(value)).toBe(true);
-        } catch (error) {
-          expect((error as Error).name).toBe('DomainError');
-        }
-      }),
-    );
   });
 });
 

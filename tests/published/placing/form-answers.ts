@@ -1,4 +1,3 @@
-import { readCorners } from '../../../src/core/placing/corner-text.ts';
 import { liftProfile, PRACTICE_LIFT } from '../../../src/core/placing/lift.ts';
 import { panelBending, panelUpTheFill, type Spans } from '../../../src/core/placing/panel.ts';
 import { floatUp, headPressure, sidePush } from '../../../src/core/placing/pressure.ts';
@@ -118,10 +117,17 @@ export const formAnswers: Answers = {
     work: (box) => shapeVolume({ shape: 'box-frustum', ...box }),
   }),
   'placing/prism': answer({
-    asks: 'Volume of a prism from its corners, pasted in mm',
-    input: { corners: 'text', height: 'length' },
+    asks: 'Volume of a prism from its corners, x and y in turn, in m',
+    input: { corners: 'numbers', height: 'length' },
     gives: 'volume',
     work: ({ corners, height }) =>
-      shapeVolume({ shape: 'prism', corners: readCorners(corners, 'mm'), height }),
+      shapeVolume({
+        shape: 'prism',
+        corners: Array.from(
+          { length: corners.length / 2 },
+          (_, i) => [corners[2 * i]!, corners[2 * i + 1]!] as const,
+        ),
+        height,
+      }),
   }),
 };
