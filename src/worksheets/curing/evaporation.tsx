@@ -21,7 +21,7 @@ const NAMES = {
   'cooler-mix': 'A cooler mix',
   sheet: 'A sheet on the face',
 } as const;
-const STATES = { calm: 'below both limits', caution: 'take care', act: 'act' } as const;
+const STATES = { calm: 'calm', caution: 'take care', act: 'act' } as const;
 
 export default worksheet({
   id: 'evaporation',

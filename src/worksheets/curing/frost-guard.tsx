@@ -80,6 +80,7 @@ export default worksheet({
       label: 'Coldest it gets',
       kind: 'temperature',
       of: (r) => r.guard.coldest,
+      significant: 2,
       answer: true,
     },
     oneFreeze: {

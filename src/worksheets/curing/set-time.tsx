@@ -15,6 +15,8 @@ const WAYS = {
   'rapid-cement': ['Rapid-hardening cement', 'another bag; more heat inside a thick part'],
   'calcium-chloride': ['Calcium chloride', 'rust, more shrinkage, less resistance to sulfate'],
 } as const;
+/** Beyond a working day, nobody watches. Common practice, no source, s. */
+const TOO_LATE = 8 * 3600;
 const MM = { metric: 'mm', us: 'in' } as const;
 
 export default worksheet({
@@ -113,14 +115,19 @@ export default worksheet({
         verdict: 'good',
         say: `It should begin to set at ${hours}, before half of the bare foam would have drained. Watch the level all the same.`,
       };
-    if (race.againstFoam < 4)
+    const times = `${race.againstFoam.toFixed(race.againstFoam < 10 ? 1 : 0)} times the foam’s half-life`;
+    if (set.initial > TOO_LATE)
       return {
-        verdict: 'look',
-        say: `It begins to set at ${hours}, ${race.againstFoam.toFixed(1)} times the foam’s half-life. In the mix the paste holds the foam longer than in a jar, but quicken the set or lengthen the foam’s life.`,
+        verdict: 'stop',
+        say: `It does not begin to set before ${hours}, ${times}. That is long for any foam: warm the mix, or do not cast today.`,
       };
+    const sinking =
+      race.settlingBySet === undefined
+        ? 'Read how far it sinks in the first half hour, and enter it in the fold'
+        : `At the pace seen it would sink ${say(race.settlingBySet, 'length', { units: MM, significant: 2 })} by then, at the worst`;
     return {
-      verdict: 'stop',
-      say: `It begins to set at ${hours}, ${race.againstFoam.toFixed(0)} times the foam’s half-life. Only the paste’s own stiffness carries it that long: cast a small trial and watch its level before a whole batch.`,
+      verdict: 'look',
+      say: `It begins to set at ${hours}, ${times}. In the mix the paste holds the foam far longer than a jar does, or not, and only its level tells. ${sinking}; if that is too much, quicken the set or lengthen the foam’s life.`,
     };
   },
   notes: ({ water, dosed, notes }, v, say) => [

@@ -3,7 +3,7 @@ import { firstAfter, type TemperatureHistory, temperatureAt } from '../../core/c
 import { DAY } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
 
 const TARGET = 'target' as const;
 /** Points drawn: enough for a wave a day over a month. */
@@ -65,7 +65,13 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
       >
         {(axes) => (
           <>
-            <Level axes={axes} y={wanted.age / DAY} label="wanted" />
+            <path
+              class="level"
+              d={`M${axes.x.range()[0]} ${axes.y(wanted.age / DAY)}H${axes.x.range()[1]}`}
+            />
+            <text class="soft" x={(axes.x.range()[0] ?? 0) + 6} y={axes.y(wanted.age / DAY) - 6}>
+              wanted
+            </text>
             <Curve
               axes={axes}
               points={[
@@ -75,7 +81,19 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
               dashed
             />
             <Curve axes={axes} points={ages} />
-            <Dot axes={axes} at={[now.time / DAY, now.age / DAY]} label="now" />
+            <circle
+              class="marker measured"
+              cx={axes.x(now.time / DAY)}
+              cy={axes.y(now.age / DAY)}
+              r="6"
+            />
+            <text
+              class="strong"
+              x={axes.x(now.time / DAY) + 11}
+              y={Math.min(axes.y(now.age / DAY) + 14, (axes.y.range()[0] ?? 0) - 4)}
+            >
+              now
+            </text>
             {wanted.time !== undefined && wanted.time <= until && (
               <Dot
                 axes={axes}

@@ -117,7 +117,7 @@ function TimeDepth({
         aria-label={`Time and depth. ${words}`}
       >
         {paths.map((d, shade) => (
-          <path class="heat" style={`opacity:${opacity(shade)}`} d={d} />
+          <path class="heat" fill-opacity={opacity(shade)} d={d} />
         ))}
         <rect class="edge" x={LEFT} y={TOP} width={WIDTH - LEFT - RIGHT} height={HIGH} />
         <text class="soft" x={LEFT - 6} y={TOP + 12} text-anchor="end">
@@ -142,7 +142,7 @@ function TimeDepth({
         </text>
         {paths.map((_, shade) => (
           <g transform={`translate(${LEFT + shade * key} ${floor + 52})`}>
-            <rect class="heat" style={`opacity:${opacity(shade)}`} width={key} height="16" />
+            <rect class="heat" fill-opacity={opacity(shade)} width={key} height="16" />
             {shade % 2 === 0 && (
               <text class="soft" y="34" text-anchor={shade === 0 ? 'start' : 'middle'}>
                 {say(low + (shade / SHADES) * span, 'temperature', { decimals: 0 })}
@@ -153,8 +153,8 @@ function TimeDepth({
         <rect class="edge" x={LEFT} y={floor + 52} width={WIDTH - LEFT - RIGHT} height="16" />
       </svg>
       <figcaption>
-        Every depth at every hour, from one face to the other. The darker, the warmer; each shade
-        begins at the temperature below it.
+        Every depth at every hour, from one face to the other. The stronger the colour, the warmer;
+        each shade begins at the temperature below it.
       </figcaption>
     </figure>
   );

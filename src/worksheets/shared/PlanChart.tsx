@@ -38,9 +38,6 @@ export function PlanChart({ rows, castAt, dates }: Props) {
           role="img"
           aria-label={`Cast ${momentInWords(castAt)}. ${words}.`}
         >
-          {x.ticks(6).map((tick) => (
-            <path class="grid" d={`M${x(tick)} 0V${bottom}`} />
-          ))}
           {shown.map(({ name, ends }, i) => (
             <g>
               <text x={LEFT} y={i * ROW + 16}>

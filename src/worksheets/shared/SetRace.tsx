@@ -61,7 +61,10 @@ export function SetRace({
             </g>
           );
         })}
-        <path class="level" d={`M${at(foamTime)} 22V${bottom}`} />
+        <path
+          class="level"
+          d={rows.map((_, i) => `M${at(foamTime)} ${(i + 1) * ROW + 20}v24`).join('')}
+        />
         <g transform={`translate(0 ${bottom})`}>
           <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
           {x.ticks(6).map((tick) => (

@@ -4,7 +4,7 @@ import type { Say } from '../../islands/engine/say.ts';
 
 const WIDTH = 420;
 const LEFT = 18;
-const ROW = 34;
+const ROW = 44;
 
 interface Mark {
   readonly name: string;
@@ -45,7 +45,7 @@ export function WarmthScale({
           </g>
         )}
         {marks.map(({ name, at, share, role }, i) => {
-          const y = 22 + i * ROW;
+          const y = 32 + i * ROW;
           const here = x(inUnit(at));
           const right = here < WIDTH * 0.55;
           const text = `${name} ${say(at, 'temperature')}${share === undefined ? '' : `, counts ${Math.round(share * 100)} %`}`;
@@ -55,8 +55,8 @@ export function WarmthScale({
               <circle class={`marker ${role}`} cx={here} cy={y} r={role === 'plain' ? 5 : 7} />
               <text
                 class={role === 'plain' ? '' : 'strong'}
-                x={here + (right ? 12 : -12)}
-                y={y + 5}
+                x={here + (right ? -5 : 5)}
+                y={y - 9}
                 text-anchor={right ? 'start' : 'end'}
               >
                 {text}
