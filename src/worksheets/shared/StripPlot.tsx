@@ -29,10 +29,7 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
     const [low, high] = usable(time);
     return [days(time), y(low), y(high)] as const;
   });
-  const top = Math.max(y(stress.high) * 2.2, Math.min(edges.at(-1)![2], y(stress.high) * 8));
-  const clipped = edges.map(
-    ([x, low, high]) => [x, Math.min(low, top), Math.min(high, top)] as const,
-  );
+  const top = Math.max(y(stress.high) * 2.2, ...edges.map(([, , high]) => high));
   const words = (time: number | undefined) =>
     time === undefined
       ? 'not within the time shown'
@@ -54,7 +51,7 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
           ) : null;
         return (
           <>
-            <Band axes={axes} edges={clipped} />
+            <Band axes={axes} edges={edges} />
             <Level axes={axes} y={y(stress.high)} label="handling asks, at worst" />
             {upright(earliest)}
             {upright(latest)}
