@@ -1,8 +1,8 @@
-import { scaleLinear } from 'd3-scale';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../engine/say.ts';
 import type { Units } from '../fields.ts';
+import { scaleLinear } from '../plots/scale.ts';
 
 interface Mark {
   /** kg/m³ */

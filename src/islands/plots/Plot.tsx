@@ -1,14 +1,14 @@
-import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { area, curveMonotoneX, line } from 'd3-shape';
 import type { ComponentChildren } from 'preact';
+import { type Linear, scaleLinear } from './scale.ts';
 
 export const WIDTH = 420;
 export const HEIGHT = 260;
 const MARGIN = { top: 12, right: 14, bottom: 46, left: 50 } as const;
 
 export interface Axes {
-  readonly x: ScaleLinear<number, number>;
-  readonly y: ScaleLinear<number, number>;
+  readonly x: Linear;
+  readonly y: Linear;
 }
 
 export type Point = readonly [x: number, y: number];
@@ -103,26 +103,30 @@ export function Band({
   return <path class="band" d={path(edges as Edge[]) ?? ''} />;
 }
 
-/** A point with its name beside it. */
+/** A point with its name beside it, on the side of a rising or a falling curve where there is room. */
 export function Dot({
   axes,
   at: [x, y],
   label,
   role = 'measured',
+  on,
 }: {
   readonly axes: Axes;
   readonly at: Point;
   readonly label: string;
+  /** How the curve runs through the point; left out, the name stands above it. */
+  readonly on?: 'rising' | 'falling';
   readonly role?: 'plain' | 'target' | 'measured';
 }) {
   const left = axes.x(x) > WIDTH * 0.62;
+  const below = on === (left ? 'falling' : 'rising');
   return (
     <g>
       <circle class={`marker ${role}`} cx={axes.x(x)} cy={axes.y(y)} r={role === 'plain' ? 4 : 6} />
       <text
         class={role === 'plain' ? '' : 'strong'}
         x={axes.x(x) + (left ? -10 : 10)}
-        y={axes.y(y) - 9}
+        y={axes.y(y) + (below ? 20 : -9)}
         text-anchor={left ? 'end' : 'start'}
       >
         {label}

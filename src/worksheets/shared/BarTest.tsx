@@ -1,7 +1,7 @@
-import { scaleLinear } from 'd3-scale';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 import { KPA, MM } from './part-fields.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
-import { scaleLinear } from 'd3-scale';
 import type { Say } from '../../islands/engine/say.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 
 interface Props {
   /** J, by name. */

@@ -1,10 +1,10 @@
-import { scaleLinear } from 'd3-scale';
 import type { HeatRun } from '../../core/curing/heat/conduction.ts';
 import { type HeatInside, temperatureInside } from '../../core/curing/heat/inside.ts';
 import { DAY } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
 const LEFT = 50;

@@ -1,5 +1,5 @@
-import { scaleLinear } from 'd3-scale';
 import type { ComponentChildren } from 'preact';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
 const LEFT = 10;

@@ -1,8 +1,8 @@
-import { scaleLinear } from 'd3-scale';
 import { ACTION_RATE, CAUTION_RATE, EVAPORATION_ACCURACY } from '../../core/curing/evaporation.ts';
 import type { MeasureResult } from '../../core/curing/evaporation-measures.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 import { LOSS } from './curing-fields.ts';
 
 const WIDTH = 420;

@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const x = scaleLinear([5, 14], [14, 406]);
 const LIFE = [6.5, 9] as const;

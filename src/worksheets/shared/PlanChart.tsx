@@ -1,5 +1,5 @@
-import { scaleLinear } from 'd3-scale';
 import { DAY } from '../../core/curing/units.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 import { type CalendarDate, calendarFile } from './icalendar.ts';
 import { momentInWords } from './moments.ts';
 

@@ -1,6 +1,6 @@
-import { scaleLinear } from 'd3-scale';
 import type { Reconciled } from '../../core/records/reconcile.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 import { LITRES } from './amounts.ts';
 
 const [LEFT, RIGHT] = [10, 410] as const;

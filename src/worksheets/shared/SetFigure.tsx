@@ -1,5 +1,5 @@
-import { scaleLinear } from 'd3-scale';
 import { COMPARISON, type Readings } from '../../core/water/comparison-test.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
 const LEFT = 92;
@@ -61,10 +61,12 @@ export function SetFigure({
             <text class="soft" x={LEFT - 8} y="13" text-anchor="end">
               {name}
             </text>
-            <rect class="band" x={x(from)} width={x(to) - x(from)} y="-60" height="76" />
             <path class="outline" d={`M${x(from)} 2v12M${x(from)} 8H${x(to)}M${x(to)} 2v12`} />
           </g>
         ))}
+        {test.initialSet !== undefined && (
+          <path class="level" d={`M${x(test.initialSet)} 54V128`} />
+        )}
         <g transform="translate(0 130)">
           <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
           {minutes.ticks(5).map((tick) => (
@@ -78,8 +80,8 @@ export function SetFigure({
         </g>
       </svg>
       <figcaption>
-        Minutes from mixing: each bar from initial to final set. Below, where the initial set of the
-        water on test may lie beside this control.
+        Minutes from mixing: each bar from initial to final set. Below, where each standard lets the
+        initial set of the water on test lie beside this control.
       </figcaption>
     </figure>
   );

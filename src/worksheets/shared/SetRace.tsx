@@ -1,6 +1,6 @@
-import { scaleLinear } from 'd3-scale';
 import type { SetTimes } from '../../core/curing/set.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 import { HOURS } from './curing-fields.ts';
 
 const WIDTH = 420;

@@ -1,9 +1,9 @@
-import { scaleLinear, scaleLog } from 'd3-scale';
 import { STRENGTH_RELATIONS } from '../../core/finished/strength-band.ts';
 import { WONG_2026 } from '../../core/finished/strength-relations/measured.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 import { DENSITY } from './amounts.ts';
 import { MPA } from './part-fields.ts';
 
@@ -30,7 +30,8 @@ const STRENGTHS = [0.05e6, 50e6] as const;
 const STEPS = 120;
 
 const x = scaleLinear(DENSITIES, [LEFT, RIGHT]);
-const y = scaleLog(STRENGTHS, [BOTTOM, TOP]);
+const logs = scaleLinear([Math.log10(STRENGTHS[0]), Math.log10(STRENGTHS[1])], [BOTTOM, TOP]);
+const y = (strength: number) => logs(Math.log10(strength));
 const at = (d: number, f: number) => `${x(d).toFixed(1)} ${y(f).toFixed(1)}`;
 
 /** Each relation over its own range: an area where both ends are given, a step line for minima. */

@@ -1,6 +1,6 @@
-import { scaleLinear } from 'd3-scale';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
 const LEFT = 18;
