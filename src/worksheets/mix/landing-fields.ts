@@ -48,6 +48,7 @@ export const landingFields = {
     slider: { from: '1 g', to: '1 kg' },
   }),
   gasLost: number('ratio', {
+    learned: 'foam.gasLost',
     label: 'Gas lost while blending',
     help: 'Of the gas in the foam. A guess until you have compared a batch with its plan.',
     example: '3 %',

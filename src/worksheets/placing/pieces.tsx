@@ -87,6 +87,7 @@ export default worksheet({
     }),
     settling: number('ratio', {
       label: 'Left proud, for settling',
+      learned: 'form.settling',
       help: 'The top sinks while the foam drains and bubbles merge, so it is left proud. The share is a guess until you have seen yours.',
       example: '3 %',
       min: '0 %',
