@@ -3,6 +3,7 @@ import type { Entry } from '../bench/entries.ts';
 import { notify } from '../bench/notices.ts';
 import { $entries, $kept, enter, keep } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
+import { mayKeep } from './engine/keeping.ts';
 import { inputId, isShown, type Reading, readWorksheet } from './engine/read.ts';
 import { speaker } from './engine/say.ts';
 import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
@@ -212,11 +213,11 @@ function useKeeping(sheet: AnyWorksheet, reading: Reading, answered: Answered | 
         continue;
       }
       const mine = reading.own && found ? found : undefined;
-      const known = name in before.current;
-      const changed = known && before.current[name] !== mine?.value;
-      before.current[name] = mine?.value;
-      const holder = $kept.get()[key]?.from;
-      if (holder !== undefined && holder !== sheet.question && !(changed && mine)) continue;
+      const had = name in before.current ? before.current[name] : 'first';
+      const has = mine?.value;
+      before.current[name] = has;
+      const holder = $kept.get()[key];
+      if (!mayKeep({ holder, question: sheet.question, had, has })) continue;
       keep(
         key,
         mine && {

@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import { parseQuantity } from '../../src/core/quantity/parse.ts';
+import { mayKeep } from '../../src/islands/engine/keeping.ts';
+import type { Fields } from '../../src/islands/fields.ts';
+import { sheets } from './all.ts';
+
+describe('two worksheets that keep the same thing', () => {
+  const mine = 'What does this form hold?';
+  const other = { v: 0.1, from: 'How much must I make?' };
+
+  test('nothing there, or its own: it writes', () => {
+    expect(mayKeep({ holder: undefined, question: mine, had: 'first', has: 1 })).toBe(true);
+    const own = { v: 1, from: mine };
+    expect(mayKeep({ holder: own, question: mine, had: 1, has: undefined })).toBe(true);
+  });
+
+  test('the other’s: not when a page opens, not when nothing has changed, not to take it away', () => {
+    expect(mayKeep({ holder: other, question: mine, had: 'first', has: 1 })).toBe(false);
+    expect(mayKeep({ holder: other, question: mine, had: 1, has: 1 })).toBe(false);
+    expect(mayKeep({ holder: other, question: mine, had: 1, has: undefined })).toBe(false);
+  });
+
+  test('the other’s, when it has just been worked on: it takes over', () => {
+    expect(mayKeep({ holder: other, question: mine, had: 1, has: 2 })).toBe(true);
+    expect(mayKeep({ holder: other, question: mine, had: undefined, has: 2 })).toBe(true);
+  });
+});
+
+test('each slider runs upward between two values above nothing, the example among them', () => {
+  const found = sheets.flatMap((sheet) =>
+    Object.values(sheet.fields as Fields).flatMap((field) =>
+      field.type === 'number' && field.slider ? [field] : [],
+    ),
+  );
+  expect(found.length).toBeGreaterThan(0);
+  for (const field of found) {
+    const si = (text: string) => {
+      const read = parseQuantity(text, field.kind, field.units?.metric);
+      if (!read.ok) throw new Error(`${field.label}: '${text}'`);
+      return read.value;
+    };
+    const [from, example, to] = [si(field.slider!.from), si(field.example), si(field.slider!.to)];
+    expect(from).toBeGreaterThan(0);
+    expect(example).toBeGreaterThanOrEqual(from);
+    expect(to).toBeGreaterThanOrEqual(example);
+  }
+});
