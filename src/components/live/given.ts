@@ -34,8 +34,9 @@ function checklist(): Checklist {
     const own = keys.filter((key) => key.startsWith(`${sheet.id}.`));
     return {
       question: sheet.question,
-      // A key shared with others says nothing of this worksheet, unless it has no other.
+      // A key shared with others says little: where a worksheet has no other, half of them must be there.
       keys: own.length > 0 ? own : keys,
+      needs: own.length > 0 ? 1 : Math.ceil(keys.length / 2),
       cautions: [...sheet.cautions],
     };
   });

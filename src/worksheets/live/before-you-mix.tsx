@@ -4,8 +4,9 @@ import { useEntries, useKept } from '../../islands/hooks.ts';
 export interface Checklist {
   readonly sheets: readonly {
     readonly question: string;
-    /** Bench keys that say that this worksheet was used. */
+    /** Bench keys that say that this worksheet was used, and how many of them it takes. */
     readonly keys: readonly string[];
+    readonly needs: number;
     readonly cautions: readonly string[];
   }[];
   readonly cautions: readonly {
@@ -29,7 +30,7 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
   const askedBy = new Set(Object.values(kept).map(({ from }) => from));
   const isUsed = (key: string) => entries[key]?.t !== undefined || entries[key]?.rows !== undefined;
   const used = sheets.filter(
-    ({ question, keys }) => askedBy.has(question) || keys.some((key) => isUsed(key)),
+    ({ question, keys, needs }) => askedBy.has(question) || keys.filter(isUsed).length >= needs,
   );
   const because = (id: string) =>
     used.filter((sheet) => sheet.cautions.includes(id)).map(({ question }) => question);

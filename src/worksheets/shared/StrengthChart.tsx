@@ -1,5 +1,6 @@
 import { STRENGTH_RELATIONS } from '../../core/finished/strength-band.ts';
 import { WONG_2026 } from '../../core/finished/strength-relations/measured.ts';
+import { PSI } from '../../core/finished/strength-relations/relation.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -23,7 +24,7 @@ interface Props {
   readonly say: Say;
 }
 
-const [LEFT, RIGHT, TOP, BOTTOM] = [54, 408, 12, 300] as const;
+const [LEFT, RIGHT, TOP, BOTTOM] = [60, 408, 12, 300] as const;
 /** kg/m³ and Pa: the sources lie within. */
 const DENSITIES = [250, 1950] as const;
 const STRENGTHS = [0.05e6, 50e6] as const;
@@ -64,7 +65,7 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
   const clampX = (d: number) => x(Math.min(DENSITIES[1], Math.max(DENSITIES[0], d)));
   const [from, to] = [clampX(dry), clampX(wet)];
   const mpa = unitOf('stress', MPA[say.system]).symbol;
-  const ticks = [0.1e6, 1e6, 10e6];
+  const ticks = say.system === 'us' ? [10 * PSI, 100 * PSI, 1000 * PSI] : [0.1e6, 1e6, 10e6];
   const words = (f: number) => say(f, 'stress', { units: MPA, significant: 2 });
   const mine = own.filter((o) => inside(o.density, o.low) && inside(o.density, o.high));
   return (
