@@ -28,7 +28,7 @@ export function mount(
 
 /** What was typed or chosen before the part woke; taking over the markup would put it back. */
 function typedEarly(place: HTMLElement): readonly (() => void)[] {
-  const inputs = [...place.querySelectorAll<HTMLInputElement>('input')];
+  const inputs = [...place.querySelectorAll<HTMLInputElement>('input, textarea')];
   const lists = [...place.querySelectorAll<HTMLSelectElement>('select')];
   const typed = inputs
     .filter(({ type, value, defaultValue }) => type !== 'radio' && value !== defaultValue)

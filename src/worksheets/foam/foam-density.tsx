@@ -1,4 +1,5 @@
 import {
+  AIR_DENSITY,
   foamDensity,
   SOLUTION_DENSITY,
   STANDARD_FOAM_BAND,
@@ -6,8 +7,8 @@ import {
 } from '../../core/foam/density.ts';
 import { partDrained } from '../../core/foam/part-drained.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
-import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
+import { FoamScale } from '../shared/FoamScale.tsx';
 import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */
@@ -176,18 +177,17 @@ export default worksheet({
     },
   ],
   figure: ({ result, say }) => (
-    <DensityScale
-      title="Foam, between gas and solution"
-      from={0}
-      to={160}
-      units={FOAM_UNITS}
+    <FoamScale
+      gas={AIR_DENSITY}
+      solution={SOLUTION_DENSITY}
+      caption="Foam between gas and solution. Bands: what standards name for preformed foam (from memory), and where small-batch makers work (common practice, no source)"
       bands={[
         {
           from: STANDARD_FOAM_BAND.min,
           to: STANDARD_FOAM_BAND.max,
           label: 'standards, from memory',
         },
-        { from: PRACTICE.from, to: PRACTICE.to, label: 'small-batch practice' },
+        { ...PRACTICE, label: 'practice' },
       ]}
       marks={[
         ...(result.weighed && result.weighed.share > 0
