@@ -34,7 +34,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const say = speaker(system);
   const reading = readWorksheet(sheet, entries, kept, say);
   const answered = answer(sheet, reading, say);
-  useKeeping(sheet, reading, answered);
+  useKeeping(sheet, reading, answered, entries === $entries.get() && kept === $kept.get());
 
   const announced = useSettled(sentence(sheet, answered, system));
   // A sentence waits until the reader pauses: half a number is not a mistake.
@@ -202,21 +202,31 @@ function shownFields(reading: Reading) {
  * Puts the results a worksheet keeps on the bench, once anything in it is the reader's own. Where two
  * worksheets keep the same thing, the one that changed last has it.
  */
-function useKeeping(sheet: AnyWorksheet, reading: Reading, answered: Answered | Unanswered) {
+function useKeeping(
+  sheet: AnyWorksheet,
+  reading: Reading,
+  answered: Answered | Unanswered,
+  current: boolean,
+) {
   const before = useRef<Record<string, number | undefined>>({});
   useEffect(() => {
+    // The page as it was built knows no bench: what it shows first is nobody's answer.
+    if (!current) return;
     for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
       const found = answered.ok ? answered.numbers[name] : undefined;
+      const holder = $kept.get()[key];
       if (reading.own && !answered.ok) {
+        const had = before.current[name];
         before.current[name] = undefined;
-        keep(key, { waits: true, from: sheet.question });
+        // What another worksheet has does not wait for this one.
+        if (mayKeep({ holder, question: sheet.question, had, has: undefined }))
+          keep(key, { waits: true, from: sheet.question });
         continue;
       }
       const mine = reading.own && found ? found : undefined;
       const had = name in before.current ? before.current[name] : 'first';
       const has = mine?.value;
       before.current[name] = has;
-      const holder = $kept.get()[key];
       if (!mayKeep({ holder, question: sheet.question, had, has })) continue;
       keep(
         key,

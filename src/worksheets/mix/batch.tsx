@@ -103,6 +103,12 @@ export default worksheet({
       units: DENSITY,
       significant: 4,
     },
+    cementitious: {
+      label: 'Cement and stand-ins in all',
+      kind: 'mass',
+      of: (r) => r.design.cementitious,
+    },
+    mixing: { label: 'Water of the base mix in all', kind: 'mass', of: (r) => r.design.mix.water },
     loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, whole: true },
     loadMass: { label: 'One load weighs', kind: 'mass', of: (r) => r.design.mass / r.loads },
     loadCement: {
@@ -176,8 +182,12 @@ export default worksheet({
     portland: 'slag',
   },
   keeps: {
+    cementitious: 'mix.cement',
+    mixing: 'mix.water',
+    foamMass: 'mix.foamMass',
     wet: 'mix.planned',
     base: 'mix.baseDensity',
+    foam: 'mix.foamVolume',
     loadMass: 'mix.loadMass',
     loadCement: 'mix.loadCement',
     loadWater: 'mix.loadWater',
