@@ -21,8 +21,8 @@ async function found(words: string): Promise<string[]> {
   const input = page.locator('#search-words');
   await input.fill(words);
   await expect
-    .poll(() => page.locator('.search-count').innerText(), { timeout: 10_000 })
-    .toMatch(/found/);
+    .poll(() => page.locator('#search-found').getAttribute('data-words'), { timeout: 10_000 })
+    .toBe(words);
   return page
     .locator('#search-found a')
     .evaluateAll(

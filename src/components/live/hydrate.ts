@@ -16,7 +16,7 @@ async function wake(place: HTMLElement): Promise<void> {
   if (!load || place.dataset.awake) return;
   place.dataset.awake = 'coming';
   const [{ mount }, module] = await Promise.all([import('./mount.tsx'), load()]);
-  mount(place, kind, (module as { default: never }).default);
+  await mount(place, kind, (module as { default: never }).default);
   place.dataset.awake = 'yes';
 }
 

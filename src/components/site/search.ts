@@ -106,6 +106,7 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
           : `${search.results.length} ${search.results.length === 1 ? 'page' : 'pages'} found`,
       );
       list.append(...grouped(found));
+      list.dataset.words = words;
       input.ariaExpanded = String(found.length > 0);
       if (found.length > 0) choose(0);
     } catch {
@@ -118,7 +119,10 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
       ArrowUp: () => choose(at - 1),
       Enter: () => options()[at]?.click(),
       // A search field would only empty itself.
-      Escape: () => dialog.close(),
+      Escape: () => {
+        input.blur();
+        dialog.close();
+      },
     };
     const move = moves[event.key];
     if (!move) return;

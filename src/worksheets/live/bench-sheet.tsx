@@ -1,5 +1,5 @@
 import type { Answered } from '../../islands/engine/answer.ts';
-import { inputId, type Reading } from '../../islands/engine/read.ts';
+import { inputId, isShown, type Reading } from '../../islands/engine/read.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
@@ -69,7 +69,8 @@ export default function BenchSheet() {
       : [say(part, kind, how), say(part * count, kind, how)];
   };
   const once = (text: string) => (count === 1 ? [text] : ['', text]);
-  const soft = water.result?.soft;
+  // The invented rain butt is not the reader's.
+  const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
   return (
     <article class="bench-sheet" aria-label="Bench sheet">
       <header>
@@ -175,10 +176,18 @@ interface Recipe {
 
 const said = (hardness: number, say: Say) => say(hardness, 'hardness', { units: HARDNESS });
 
-/** The fields of a worksheet, folded ones aside, that still show the invented example. */
+/** The fields shown in a worksheet, folded ones aside, that still hold the invented example. */
 function examples(sheet: AnyWorksheet, { fields }: Reading) {
+  const chosen = Object.fromEntries(
+    Object.entries(fields).flatMap(([name, reading]) =>
+      reading.type === 'choice' ? [[name, reading.value]] : [],
+    ),
+  );
   return Object.entries(fields).flatMap(([name, { origin, field, type }]) =>
-    origin === 'example' && !field.folded && (type === 'number' || type === 'rows')
+    origin === 'example' &&
+    !field.folded &&
+    isShown(field.when, chosen) &&
+    (type === 'number' || type === 'rows')
       ? [{ label: field.label, input: inputId(sheet.id, name) }]
       : [],
   );
