@@ -76,7 +76,12 @@ function TwoWaters({ parts, target, what, pH }: Props) {
           <>
             <Level axes={axes} y={target} label={`wanted ${target.toFixed(0)}`} />
             <Curve axes={axes} points={steps.map((percent): Point => [percent, at(percent)])} />
-            <Dot axes={axes} at={[share, target]} label={`${share.toFixed(0)} %`} />
+            <Dot
+              axes={axes}
+              at={[share, target]}
+              label={`${share.toFixed(0)} %`}
+              on={second.value > first.value ? 'rising' : 'falling'}
+            />
           </>
         )}
       </Plot>

@@ -34,6 +34,10 @@ export function SoapPlot({
   const top = Math.min(100, Math.max(10, share(END, 'empirical')));
   const shown = (mg: number) => Math.min(mg, END);
   const at = (mg: number): Point => [shown(mg), share(shown(mg), 'stoichiometric')];
+  const marks = [
+    { mg: soft, name: 'soft' },
+    { mg: water, name: 'yours' },
+  ];
   const words = (mg: number) => share(mg, 'stoichiometric').toFixed(0);
   return (
     <Plot
@@ -48,12 +52,23 @@ export function SoapPlot({
         <>
           <Curve axes={axes} points={curve('empirical')} dashed />
           <Curve axes={axes} points={curve('stoichiometric')} />
-          <Dot axes={axes} at={at(soft)} label="soft" />
-          <Dot
-            axes={axes}
-            at={at(water)}
-            label={water > END ? `yours, ${water.toFixed(0)} mg/L` : 'yours'}
-          />
+          {marks.map(({ mg, name }) => (
+            <g>
+              <path
+                class="leader"
+                d={`M${axes.x(shown(mg))} ${axes.y(at(mg)[1])}V${axes.y(top)}`}
+              />
+              <text
+                class="strong"
+                x={axes.x(shown(mg)) + (mg > END / 2 ? -6 : 6)}
+                y={axes.y(top) + 14}
+                text-anchor={mg > END / 2 ? 'end' : 'start'}
+              >
+                {name} {mg.toFixed(0)}
+              </text>
+              <Dot axes={axes} at={at(mg)} label="" />
+            </g>
+          ))}
         </>
       )}
     </Plot>

@@ -5,7 +5,7 @@ import {
   type SodaForm,
   softenWithSoda,
 } from '../../core/water/soften/washing-soda.ts';
-import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { ifAllowed } from './lazy.ts';
 
 const STEPS = 24;
@@ -55,10 +55,17 @@ export function SofteningCurve({ water, form, molarMass, soda, perVolume }: Prop
       >
         {(axes) => (
           <>
-            <Level axes={axes} y={limit} label="stays in a cold bucket" />
             <Curve axes={axes} points={settled} dashed />
             <Curve axes={axes} points={hardness} />
-            <Dot axes={axes} at={[grams(soda), mg(here.hardness)]} label={`${dose} g/L`} />
+            <Dot
+              axes={axes}
+              at={[grams(soda), mg(here.hardness)]}
+              label={`${dose} g/L`}
+              on="falling"
+            />
+            <text class="soft" x={axes.x(grams(end))} y={axes.y(limit) - 8} text-anchor="end">
+              cold bucket
+            </text>
           </>
         )}
       </Plot>

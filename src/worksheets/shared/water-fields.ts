@@ -7,6 +7,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 
 /** Hardness is said as calcium carbonate throughout the chapter, in both systems. */
+export const GRAMS_A_LITRE = { metric: 'g/L', us: 'g/L' } as const;
 export const HARDNESS = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
 export const MILLIMOLAR = { metric: 'mmol/L', us: 'mmol/L' } as const;
 
@@ -40,12 +41,13 @@ export const alkalinity = number('hardness', {
   label: 'Alkalinity',
   help: 'As CaCO₃. A report that gives bicarbonate: multiply its mg/L by 0.82.',
   example: '240 mg/L CaCO3',
-  plusMinus: '5 mg/L CaCO3',
   min: '0 mg/L CaCO3',
   max: '5000 mg/L CaCO3',
   units: HARDNESS,
   bench: 'water.alkalinity',
 });
+/** With the ± of a drop kit or a report, where it is carried through. */
+export const readAlkalinity = { ...alkalinity, plusMinus: '5 mg/L CaCO3' } as const;
 export const pH = number('count', {
   label: 'pH',
   example: '7.4',

@@ -6,11 +6,11 @@ import {
 } from '../../core/water/carbonate/speciation.ts';
 import { choice, number } from '../../islands/fields.ts';
 import {
-  alkalinity,
   hardnessParts,
   otherIons,
   others,
   pH,
+  readAlkalinity,
   temperature,
 } from '../shared/water-fields.ts';
 
@@ -49,7 +49,7 @@ export const balanceFields = {
     bench: 'water.pair',
   }),
   alkalinity: {
-    ...alkalinity,
+    ...readAlkalinity,
     when: { pair: ['alkalinity-pH', 'alkalinity-gas', 'alkalinity-carbon'] },
   },
   pH: { ...pH, plusMinus: '0.1', when: { pair: ['alkalinity-pH', 'carbon-pH', 'gas-pH'] } },

@@ -8,12 +8,12 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import {
-  alkalinity,
   HARDNESS,
   hardnessParts,
   otherIons,
   others,
   pH,
+  readAlkalinity,
   temperature,
   WATER_BLAMES,
   WATER_REFUSALS,
@@ -28,7 +28,7 @@ export default worksheet({
   question: 'What does boiling take out of this water?',
   fields: {
     ...hardnessParts,
-    alkalinity,
+    alkalinity: readAlkalinity,
     pH,
     volume: number('volume', {
       label: 'Water to boil',

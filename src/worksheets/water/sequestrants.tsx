@@ -8,9 +8,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { waterCement } from '../mix/recipe-fields.ts';
 import { LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { hardness } from '../shared/water-fields.ts';
+import { GRAMS_A_LITRE, hardness } from '../shared/water-fields.ts';
 
-const GRAMS_A_LITRE = { metric: 'g/L', us: 'mg/L' } as const;
 const NAMES: Readonly<Record<Sequestrant, string>> = {
   citricAcid: 'Citric acid, dry',
   citricAcidMonohydrate: 'Citric acid, crystals with water',

@@ -20,7 +20,7 @@ const END = 800;
 export default worksheet({
   id: 'set-faster',
   question: 'Does this hard water set cement faster?',
-  fields: { hardness, waterCement, alkalinity: { ...alkalinity, plusMinus: '0 mg/L CaCO3' } },
+  fields: { hardness, waterCement, alkalinity },
   work: (v) => ({
     ...calciumChlorideEquivalent({ hardness: v.hardness, waterCement: v.waterCement }),
     beside: besideCementWater({ calcium: v.hardness, waterCement: v.waterCement }),

@@ -10,9 +10,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { SoapPlot } from '../shared/SoapPlot.tsx';
-import { HARDNESS, hardness, softHardness } from '../shared/water-fields.ts';
+import { GRAMS_A_LITRE, HARDNESS, hardness, softHardness } from '../shared/water-fields.ts';
 
-const GRAMS_A_LITRE = { metric: 'g/L', us: 'mg/L' } as const;
 const NAMES: Readonly<Record<Soap, string>> = {
   sodiumOleate: 'Sodium oleate',
   potassiumOleate: 'Potassium oleate',

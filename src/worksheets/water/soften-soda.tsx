@@ -15,6 +15,7 @@ import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import {
   alkalinity,
+  GRAMS_A_LITRE,
   HARDNESS,
   hardnessParts,
   otherIons,
@@ -28,7 +29,6 @@ import {
 
 /** Water this alkaline stings, and is kept off skin. Common practice, no source. */
 const CAUSTIC = 10;
-const GRAMS_A_LITRE = { metric: 'g/L', us: 'mg/L' } as const;
 const NAMES = { anhydrous: 'soda ash', decahydrate: 'soda crystals' } as const;
 
 export default worksheet({
