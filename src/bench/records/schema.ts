@@ -77,7 +77,19 @@ function entry(units: readonly string[], extra: Readonly<Record<string, Schema>>
   };
 }
 
-const anyEntry = entry(allUnits);
+const kinds = new Set(
+  READING_NAMES.flatMap((name) => {
+    const spec = readingOf(name);
+    return 'options' in spec ? [] : [spec.kind];
+  }),
+);
+/** A reading of each kind, and an entry of any. */
+const ENTRIES: Readonly<Record<string, Schema>> = {
+  ...Object.fromEntries(
+    [...kinds].map((kind) => [kind, entry(KINDS[kind].units.map(({ id }) => id))]),
+  ),
+  entry: entry(allUnits),
+};
 const reading = (name: (typeof READING_NAMES)[number]): Schema => {
   const spec = readingOf(name);
   if ('options' in spec)
@@ -87,7 +99,7 @@ const reading = (name: (typeof READING_NAMES)[number]): Schema => {
       properties: { t: { type: 'string', enum: spec.options } },
       additionalProperties: false,
     };
-  return { ...entry(KINDS[spec.kind].units.map(({ id }) => id)), description: spec.label };
+  return { $ref: `#/$defs/${spec.kind}`, description: spec.label };
 };
 
 const id: Schema = { type: 'string', pattern: '^[A-Za-z0-9_-]{1,60}$' };
@@ -212,7 +224,7 @@ export const RECORD_SCHEMA: Schema = {
     },
   },
   additionalProperties: false,
-  $defs: { entry: anyEntry },
+  $defs: ENTRIES,
 };
 
 export const PHOTO_SCHEMA: Schema = {
@@ -232,6 +244,10 @@ export const PHOTO_SCHEMA: Schema = {
   },
   additionalProperties: false,
 };
+
+function withoutDefs({ $defs: _, ...schema }: Schema): Schema {
+  return schema;
+}
 
 export const FORMAT = 'suds-and-slurry batches';
 
@@ -257,5 +273,5 @@ export const FILE_SCHEMA: Schema = {
     },
   },
   additionalProperties: false,
-  $defs: { batch: { ...RECORD_SCHEMA, $defs: {} }, photo: PHOTO_SCHEMA, entry: anyEntry },
+  $defs: { batch: withoutDefs(RECORD_SCHEMA), photo: PHOTO_SCHEMA, ...ENTRIES },
 };

@@ -2,6 +2,6 @@ import { FILE_SCHEMA } from '../../bench/records/schema.ts';
 
 /** The schema that files of batches are checked against, for other programs to use. */
 export const GET = () =>
-  new Response(JSON.stringify(FILE_SCHEMA, null, 1), {
+  new Response(JSON.stringify(FILE_SCHEMA), {
     headers: { 'content-type': 'application/schema+json' },
   });

@@ -19,6 +19,7 @@ export default function Records() {
   const records = loaded.is === 'there' ? loaded.listed.records : [];
   useEffect(() => {
     if (loaded.is !== 'there') return;
+    performance.measure('batches-listed', 'batches-asked');
     // Learning waits until the list stands.
     const timer = setTimeout(async () => {
       const { refreshLearned } = await import('../shared/lessons.ts');

@@ -24,7 +24,7 @@ export function LandingChart({ landed }: { readonly landed: readonly Landed[] })
     <Plot
       words={words}
       caption={`Wet density weighed over planned, in the order the batches were made. Between the dashed limits a batch differs from the rest by chance.${chart.provisional ? ' From fewer than 20 batches the limits are provisional.' : ''}`}
-      x={[0.5, landed.length + 0.5]}
+      x={[0.5, landed.length * 1.2 + 0.5]}
       y={[-reach * 100, reach * 100]}
       xLabel="batch"
       yLabel="landing error, %"

@@ -1,12 +1,20 @@
+import { useState } from 'preact/hooks';
+import type { Entry } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
+import { enter } from '../../bench/store.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
+import { readWorksheet } from '../../islands/engine/read.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { number } from '../../islands/fields.ts';
+import { useEntries, useTyping } from '../../islands/hooks.ts';
+import { NumberInput } from '../../islands/parts/NumberInput.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { DENSITY, FOAM, LITRES } from './amounts.ts';
+import type { AnyWorksheet } from '../../islands/worksheet.ts';
+import { DENSITY, LITRES } from './amounts.ts';
 import { RecordFields, writeReading } from './RecordFields.tsx';
 import { weighedDensity } from './record-numbers.ts';
 import type { RunPlan } from './run-plan.ts';
@@ -91,30 +99,65 @@ function Foam({ editor, plan, say }: StepProps) {
       <p>
         Run the foam to waste until it comes evenly. Then start the clock above and fill the bucket.
       </p>
-      <RecordFields editor={editor} names={['tare', 'vessel', 'foamDensity']} say={say} />
+      <RecordFields editor={editor} names={['tare', 'vessel']} say={say} />
       <FoamWeight editor={editor} say={say} />
+      <RecordFields editor={editor} names={['foamDensity']} say={say} />
       <Amount editor={editor} name="foamVolume" planned={plan?.foamVolume} say={say} />
     </>
   );
 }
 
-/** What the bucket should weigh full of the foam that was planned with. */
+const FOAM_FULL = {
+  id: 'run',
+  fields: {
+    foam: number('mass', {
+      label: 'Bucket, full of foam',
+      help: 'Struck level. It fills in the foam’s density below.',
+      example: '2.45 kg',
+      min: '0 kg',
+      max: '200 kg',
+      optional: true,
+    }),
+  },
+} as unknown as AnyWorksheet;
+/** The bench's own key for that weighing. */
+const FOAM_KEY = 'foam-density.full';
+
+/** The bucket full of foam; with the empty bucket and its volume it gives the foam's density. */
 function FoamWeight({ editor, say }: { readonly editor: Editor; readonly say: Say }) {
-  const [tare, vessel, density] = (['tare', 'vessel', 'foamDensity'] as const).map((name) =>
-    readingValue(editor.record, name),
-  );
-  if (tare === undefined || !vessel) return null;
+  const entry = useEntries()[FOAM_KEY];
+  const typing = useTyping();
+  const read = (typed: Entry) =>
+    readWorksheet(FOAM_FULL, { 'run.foam': { t: '', ...typed } }, {}, say).fields.foam!;
+  const reading = read(entry ?? {});
+  if (reading.type !== 'number') return null;
+  const weigh = (typed: Entry) => {
+    typing.start('run-foam');
+    enter(FOAM_KEY, typed);
+    const full = read(typed);
+    const [tare, vessel] = (['tare', 'vessel'] as const).map((name) =>
+      readingValue(editor.record, name),
+    );
+    if (full.type !== 'number' || full.value === undefined || tare === undefined || !vessel) return;
+    if (full.value > tare) put(editor, 'foamDensity', (full.value - tare) / vessel, 3);
+  };
   return (
-    <p class="help">
-      {density === undefined
-        ? `Foam density is (full bucket − ${say(tare, 'mass', { decimals: 2 })}) ÷ ${say(vessel, 'volume', { units: LITRES })}.`
-        : `A bucket of it weighs ${say(tare + density * vessel, 'mass', { decimals: 2 })} full, at ${say(density, 'density', { units: FOAM })}.`}
-    </p>
+    <NumberInput
+      id="run-foam"
+      reading={reading}
+      entry={entry}
+      system={say.system}
+      problem={typing.input === 'run-foam' ? undefined : reading.problem}
+      onEntry={weigh}
+      onLeave={typing.stop}
+    />
   );
 }
 
 function Weigh({ editor, plan, say }: StepProps) {
   const at = (name: ReadingName) => readingValue(editor.record, name);
+  // Asked once: a field must not go away while it is being typed in.
+  const [bucketKnown] = useState(() => at('tare') !== undefined && at('vessel') !== undefined);
   const density = weighedDensity(editor.record);
   const target = at('planned') ?? plan?.wetDensity;
   const made = [at('foamAdded'), at('baseAdded')].filter((x) => (x ?? 0) > 0).length;
@@ -133,7 +176,11 @@ function Weigh({ editor, plan, say }: StepProps) {
   return (
     <>
       <p>Fold the foam in from the bottom. Strike a bucket full, wipe it, weigh it.</p>
-      <RecordFields editor={editor} names={['full']} say={say} />
+      <RecordFields
+        editor={editor}
+        names={bucketKnown ? ['full'] : ['tare', 'vessel', 'full']}
+        say={say}
+      />
       {density !== undefined && (
         <p>
           It weighs{' '}

@@ -13,6 +13,7 @@ export function useRecords(): readonly [Loaded, () => Promise<void>] {
   const [loaded, setLoaded] = useState<Loaded>({ is: 'loading' });
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const load = async () => {
+    performance.mark('batches-asked');
     try {
       const listed = await listRecords();
       if (listed.damaged.length > 0)
