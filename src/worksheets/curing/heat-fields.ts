@@ -1,6 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
-import { castAt, DAYS, temperature } from '../shared/curing-fields.ts';
+import { castAt, DAYS, temperature, temperatureFields } from '../shared/curing-fields.ts';
 
 const MM = { metric: 'mm', us: 'in' } as const;
 const oxide = (label: string, example: string) =>
@@ -43,13 +43,29 @@ export const heatFields = {
     max: '60 °C',
     takes: 'curing.mixTemperature',
   }),
-  coldest: temperature('Air, lowest of the day', '12 °C', { bench: 'curing.airColdest' }),
-  warmest: temperature('Air, highest of the day', '20 °C', { bench: 'curing.airWarmest' }),
+  air: choice({
+    label: 'The air around it',
+    options: { alike: 'Each day alike', days: 'Day by day' },
+    example: 'alike',
+  }),
+  coldest: temperature('Air, lowest of the day', '12 °C', {
+    bench: 'curing.airColdest',
+    when: { air: ['alike'] },
+  }),
+  warmest: temperature('Air, highest of the day', '20 °C', {
+    bench: 'curing.airWarmest',
+    when: { air: ['alike'] },
+  }),
+  days: { ...temperatureFields.days, label: 'Air, day by day', when: { air: ['days'] } },
   near: choice({ label: 'One face', options: COVERS, example: 'bare' }),
   far: choice({
     label: 'The other face',
-    options: { ...COVERS, closed: 'Lets no heat through' },
+    options: { ...COVERS, ground: 'Flat on the ground', closed: 'Lets no heat through' },
     example: 'wood',
+  }),
+  groundAt: temperature('Ground', '10 °C', {
+    help: 'Held at this temperature: ground that warms up would take less heat.',
+    when: { far: ['ground'] },
   }),
   strip: number('time', {
     label: 'Wood and insulation come off after',
@@ -57,6 +73,7 @@ export const heatFields = {
     min: '0.1 d',
     max: '30 d',
     units: DAYS,
+    folded: true,
   }),
   heat: choice({
     label: 'The cement’s heat',

@@ -4,6 +4,7 @@ import { DomainError } from '../../core/domain-error.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
+import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
 import { COARSE, FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
 import { heatFields } from './heat-fields.ts';
@@ -129,6 +130,7 @@ export default worksheet({
       : []),
   ],
   refusals: {
+    ...historyRefusals,
     'heavier-than-base-mix': (e, say) =>
       `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this base mix: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
     'lighter-than-foam': (e, say) =>

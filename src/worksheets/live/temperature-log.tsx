@@ -18,7 +18,7 @@ export default function TemperatureLogDrop() {
   const [name, setName] = useState('');
   const [how, setHow] = useState<Reading>({ dayFirst: true, scale: 'heading' });
   const [log, setLog] = useState<TemperatureLog>();
-  const [fromCast, setFromCast] = useState(true);
+  const [fromCastChosen, setFromCast] = useState<boolean>();
   const [problem, setProblem] = useState('');
   const [over, setOver] = useState(false);
   const latest = useRef(0);
@@ -44,13 +44,18 @@ export default function TemperatureLogDrop() {
     void read(text, name, with_);
   };
 
-  const cast = readMoment(entries['curing.castAt']?.t ?? castAt.example);
+  const ownCast = entries['curing.castAt']?.t;
+  const cast = readMoment(ownCast ?? castAt.example);
+  // The example's casting is no beginning for the reader's own log.
+  const fromCast = fromCastChosen ?? ownCast !== undefined;
   const dated = log?.history !== undefined && log.begins > DATED;
   const brought = log && toBench(log, dated && fromCast ? cast : undefined);
   const put = () => {
     if (!brought) return;
     enter('curing.readings', brought.entry);
     enter('curing.source', { t: 'readings' });
+    if (dated && !fromCast)
+      enter('curing.castAt', { t: new Date(log!.begins * 1000).toISOString().slice(0, 16) });
     setProblem('On the bench. The worksheets below now count from these readings.');
   };
 
@@ -165,10 +170,12 @@ function summary(log: TemperatureLog, brought: ReturnType<typeof toBench>): stri
   if (!brought)
     return `${log.rows.length} readings in ${scale}, all of them from before the casting: check the date of casting.`;
   const before =
-    brought.before > 0 ? ` ${brought.before} from before the casting are left aside.` : '';
+    brought.before > 0
+      ? ` ${brought.before} from before the casting ${brought.before === 1 ? 'is' : 'are'} left aside.`
+      : '';
   const thinned =
     brought.kept < brought.readings
       ? ` The bench keeps ${brought.kept} of them; no other lies further than ${brought.largestMiss.toFixed(2)} °C from the line between these.`
       : '';
-  return `${log.rows.length} readings in ${scale}.${before}${thinned}`;
+  return `${log.rows.length} ${log.rows.length === 1 ? 'reading' : 'readings'} in ${scale}.${before}${thinned}`;
 }

@@ -3,6 +3,7 @@ import {
   type Face,
   outdoorTransfer,
   STILL_AIR_TRANSFER,
+  steadyFace,
   throughLayers,
 } from '../../core/curing/heat/face.ts';
 import {
@@ -14,6 +15,7 @@ import {
 import { type HeatInside, heatInside } from '../../core/curing/heat/inside.ts';
 import { dailyHistory } from '../../core/curing/history.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
+import { demand } from '../../core/domain-error.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import type { Values } from '../../islands/fields.ts';
 import type { heatFields } from '../curing/heat-fields.ts';
@@ -45,14 +47,7 @@ export function heatCase(
     foamDensity: v.foamDensity,
   });
   const hydration = hydrationFrom(v, mix.waterCementTotal);
-  const ambient = dailyHistory({
-    days: Array.from({ length: FOLLOWED / DAY + 1 }, () => ({
-      coldest: Math.min(v.coldest, v.warmest),
-      warmest: Math.max(v.coldest, v.warmest),
-    })),
-    start: timeOfDay(v.castAt),
-    step: HOUR,
-  });
+  const ambient = airOf(v);
   const found = heatInside({
     thickness: of.thickness,
     mix: { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand },
@@ -68,7 +63,25 @@ export function heatCase(
   return { ...found, cement: mix.cement, hydration };
 }
 
+/** The air from casting on; the last day given repeats. */
+function airOf(v: HeatValues): Face['ambient'] {
+  const alike = {
+    coldest: Math.min(v.coldest, v.warmest),
+    warmest: Math.max(v.coldest, v.warmest),
+  };
+  const given = v.air === 'days' ? v.days : [alike];
+  for (const { coldest, warmest } of given)
+    demand('days', warmest, 'temperature', { min: coldest }, 'warmest-below-coldest');
+  const days = Array.from(
+    { length: FOLLOWED / DAY + 1 },
+    (_, i) => given[Math.min(i, given.length - 1)]!,
+  );
+  return dailyHistory({ days, start: timeOfDay(v.castAt), step: HOUR });
+}
+
 function face(v: HeatValues, cover: HeatValues['far'], ambient: Face['ambient']): Face {
+  if (cover === 'ground')
+    return steadyFace({ temperature: v.groundAt, transfer: Number.POSITIVE_INFINITY });
   if (cover === 'closed') return { ambient, coverings: [{ from: 0, transfer: 0 }] };
   const film = v.place === 'outdoors' ? outdoorTransfer({ windSpeed: v.wind }) : STILL_AIR_TRANSFER;
   const bare = { from: 0, transfer: film };
