@@ -75,20 +75,20 @@ export default worksheet({
       units: DENSITY,
     },
     u: {
-      label: 'give or take',
+      label: 'Wet density, give or take',
       kind: 'density',
       of: (r) => r.found.wetDensity.trials.sd,
       units: DENSITY,
       significant: 2,
     },
     low: {
-      label: 'Nineteen in twenty land from',
+      label: 'Nineteen in twenty land above',
       kind: 'density',
       of: (r) => r.found.wetDensity.trials.low,
       units: DENSITY,
     },
     high: {
-      label: 'to',
+      label: 'and below',
       kind: 'density',
       of: (r) => r.found.wetDensity.trials.high,
       units: DENSITY,
@@ -100,7 +100,7 @@ export default worksheet({
       units: LITRES,
     },
     yieldU: {
-      label: 'give or take',
+      label: 'Yield, give or take',
       kind: 'volume',
       of: (r) => r.found.yield.trials.sd,
       units: LITRES,
@@ -113,7 +113,7 @@ export default worksheet({
       units: DENSITY,
     },
     dryU: {
-      label: 'give or take',
+      label: 'Oven-dry density, give or take',
       kind: 'density',
       of: (r) => r.found.ovenDryDensity.trials.sd,
       units: DENSITY,
