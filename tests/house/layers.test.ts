@@ -24,7 +24,7 @@ const packages: Record<string, RegExp | undefined> = {
   'src/core': /^ml-levenberg-marquardt$/,
   'src/bench': /^(nanostores|@nanostores\/|idb$)/,
   'src/islands': /^(preact|nanostores|@nanostores\/|d3-scale|d3-shape)/,
-  'src/worksheets': /^(preact|d3-scale|d3-shape)/,
+  'src/worksheets': /^(preact|d3-scale|d3-shape|papaparse$)/,
 };
 
 const within = (path: string, place: string) => path === place || path.startsWith(`${place}/`);
