@@ -94,6 +94,6 @@ export async function wakeWorksheets(page: Page): Promise<void> {
   await page.waitForFunction(() =>
     [...document.querySelectorAll<HTMLElement>('[data-island]')]
       .filter((place) => place.checkVisibility())
-      .every((place) => place.dataset.awake === 'yes'),
+      .every(({ dataset }) => dataset.awake === 'yes' || dataset.awake === 'late'),
   );
 }

@@ -48,10 +48,28 @@ describe('readings pasted into one box', () => {
     await page.locator('#drainage-byMass').fill('2 0.04\nfour 0.12\n6 0.2\n8 0.28');
     await page.locator('#drainage-foamMass').focus();
     await expect
-      .poll(() => page.locator('#drainage-byMass-problem').innerText())
+      .poll(() => page.locator('#drainage-byMass-problem').innerText(), { timeout: 5000 })
       .toContain('Line 2.');
     expect(await page.locator('[data-worksheet="drainage"] [data-result]').count()).toBe(0);
   });
+});
+
+test('the library behind the fit is fetched only once the worksheet is touched', async () => {
+  opened = await openPage('foam/drainage/');
+  const fetched: string[] = [];
+  opened.page.on('request', (request) => fetched.push(request.url()));
+  await wakeWorksheets(opened.page);
+  const before = fetched.length;
+  await opened.page.waitForTimeout(500);
+  expect(fetched.length).toBe(before);
+  expect(await shown('drainage', 'half')).toBe('22.0 min');
+
+  const box = opened.page.locator('#drainage-foamMass');
+  await box.focus();
+  await expect.poll(() => fetched.length, { timeout: 5000 }).toBeGreaterThan(before);
+  await box.fill('3.2');
+  // Twice the foam and the same liquid: half of it was never seen to drain.
+  await expect.poll(() => shown('drainage', 'half'), { timeout: 5000 }).not.toBe('22.0 min');
 });
 
 describe('the foam clock', () => {
