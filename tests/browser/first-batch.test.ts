@@ -100,7 +100,7 @@ describe('the whole journey by keyboard', () => {
       .poll(() => sheet.innerText())
       .toContain(say(mix.cement / loads.count, 'mass', 'kg'));
     expect(await sheet.innerText()).toContain('Full of foam it weighs 2.45\u00a0kg');
-    expect(await sheet.innerText()).toMatch(/13\.5\s*kg.*632/);
+    expect(await sheet.innerText()).toMatch(/13\.5\s*kg.*633/);
   });
 
   test('with typed units, commas and fractions comes to the same', async () => {

@@ -98,12 +98,13 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
       const search = await (await load(base)).debouncedSearch(british(words), {}, 150);
       // Null: a later search has overtaken this one.
       if (!search) return;
-      const found = await Promise.all(search.results.slice(0, MOST).map((r) => r.data()));
+      const best = await Promise.all(search.results.slice(0, MOST).map((r) => r.data()));
+      const found = best.filter((page) => isMeant(page, british(words)));
       if (input.value.trim() !== words) return;
       clear(
         found.length === 0
           ? `Nothing found for “${words}”. Try one plain word: foam, strip, lime, heavy.`
-          : `${search.results.length} ${search.results.length === 1 ? 'page' : 'pages'} found`,
+          : `${found.length} ${found.length === 1 ? 'page' : 'pages'} found`,
       );
       list.append(...grouped(found));
       list.dataset.words = words;
@@ -133,6 +134,20 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
     // A link to the page we are on only moves within it.
     if (event.target === dialog || (event.target as Element).closest('a')) dialog.close();
   });
+}
+
+/**
+ * Whether a page holds something like a word that was asked for. The index, when it knows no such
+ * word, goes on to words that share a first letter with it, which helps nobody.
+ */
+function isMeant(page: Found, words: string): boolean {
+  const heads = words
+    .toLowerCase()
+    .split(/\s+/)
+    .map((word) => word.slice(0, 3));
+  const text = `${page.meta.title} ${page.excerpt} ${page.sub_results.map((s) => s.excerpt).join(' ')}`;
+  const marked = text.matchAll(/<mark>(.*?)<\/mark>/g);
+  return [...marked].some(([, mark]) => heads.some((head) => mark!.toLowerCase().startsWith(head)));
 }
 
 /** The pages found, under the chapters they belong to, in the order of the best page of each. */
