@@ -162,7 +162,7 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: `${load} is within the ${say(ruling.weightLimit, 'mass')} that nearly all healthy workers could lift like this${where}.${help}`,
+      say: `${load} is within the ${say(ruling.weightLimit, 'mass')} that nearly all healthy workers could lift like this${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
     };
   },
   notes: () => [

@@ -1,0 +1,51 @@
+import { useState } from 'preact/hooks';
+import { BEST_SUPPORT_FRACTION } from '../../core/demould/beam.ts';
+import { handlingStress } from '../../core/demould/handling.ts';
+import { speaker } from '../../islands/engine/say.ts';
+import { useUnits } from '../../islands/hooks.ts';
+import { demo } from '../demo.ts';
+import { HandlingShape } from '../shared/HandlingShape.tsx';
+import { KPA } from '../shared/part-fields.ts';
+
+const { length, width, thickness } = demo.slab;
+const PART = { length, width, depth: thickness, density: demo.wetDensity, factor: 1, adhesion: 0 };
+/** Two holds need some room between them. */
+const FARTHEST = 0.48;
+const stretched = (share: number) =>
+  handlingStress(PART, { by: 'two-points', left: share * length, right: share * length });
+
+/** The demo slab on two holds that the reader moves in from its ends. */
+export default function LiftingPoints() {
+  const say = speaker(useUnits());
+  const [share, setShare] = useState<number>(0.1);
+  const { load, stress } = stretched(share);
+  const least = stretched(BEST_SUPPORT_FRACTION).stress;
+  const words = `${(share * 100).toFixed(0)} % of the length in from each end`;
+  return (
+    <div class="home-bucket">
+      <HandlingShape
+        beam={{ length, left: share * length, right: share * length, load }}
+        depth={thickness}
+        stress={stress}
+        tipped={false}
+        say={say}
+      />
+      <label>
+        Held <strong>{words}</strong>
+        <input
+          type="range"
+          min="0"
+          max={FARTHEST}
+          step="0.01"
+          value={share}
+          aria-valuetext={words}
+          onInput={(event) => setShare(Number(event.currentTarget.value))}
+        />
+      </label>
+      <p>
+        Tension {say(stress, 'stress', { units: KPA })}: {(stress / least).toFixed(1)} times the
+        least that two holds can do.
+      </p>
+    </div>
+  );
+}
