@@ -160,7 +160,7 @@ export default worksheet({
               uid: `${rule}-${Math.round(v.castAt)}-${Math.round(ends)}@curing-plan.invalid`,
               at: v.castAt + ends,
               title: `Curing may end: ${RULES[rule]}`,
-              text: `Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`,
+              text: `Cast ${momentInWords(v.castAt).replaceAll('\u00a0', ' ')}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`,
             },
           ],
     );
