@@ -1,0 +1,40 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { cautionOf } from '../../src/components/library.ts';
+import { given } from '../../src/components/live/given.ts';
+import BeforeYouMix, { type Checklist } from '../../src/worksheets/live/before-you-mix.tsx';
+import { sheets } from './all.ts';
+
+const list = given['before-you-mix']?.() as Checklist;
+
+describe('what the check list before mixing is given', () => {
+  test('every worksheet, with bench keys that say that it was used', () => {
+    expect(list.sheets.map(({ question }) => question)).toEqual(sheets.map((s) => s.question));
+    for (const { question, keys, needs } of list.sheets) {
+      expect(needs, question).toBeGreaterThanOrEqual(1);
+      expect(keys.length, question).toBeGreaterThanOrEqual(needs);
+    }
+  });
+
+  test('every caution that a worksheet names, once', () => {
+    const known = list.cautions.map(({ id }) => id);
+    expect(new Set(known).size).toBe(known.length);
+    for (const sheet of sheets)
+      for (const id of sheet.cautions as readonly string[]) expect(known).toContain(id);
+  });
+
+  test('each precaution cut into sentences, and none of it lost', () => {
+    for (const { id, steps } of list.cautions) {
+      expect(steps.join(' '), id).toBe(cautionOf(id, 'a test').precaution);
+      for (const step of steps) expect(step, id).toMatch(/^[A-Z].{10,}[.!]$/);
+    }
+  });
+});
+
+test('on an empty bench it lists what no batch is without', () => {
+  const html = renderToString(h(BeforeYouMix, { given: list }));
+  expect(html).toContain('Wet cement burns skin and eyes');
+  expect(html).toMatch(/\d+ of \d+ still to tick/);
+  expect(html).not.toContain('Because of');
+});
