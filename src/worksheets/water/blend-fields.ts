@@ -77,6 +77,7 @@ export const blendFields = {
     max: '5000 mg/L CaCO3',
     units: HARDNESS,
     bench: 'water.softTarget',
+    slider: { from: '15 mg/L CaCO3', to: '400 mg/L CaCO3' },
     ...byHardness,
   }),
   otherTarget: number('concentration', { label: 'Wanted', example: '20 mg/L', ...conserved }),

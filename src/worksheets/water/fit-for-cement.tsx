@@ -121,7 +121,7 @@ export default worksheet({
   },
   judge: (r, v) => {
     const over = r.judged.filter(({ verdict }) => verdict === 'beyond');
-    const listed = [...new Set(over.map(({ limit }) => NAMES[limit.of].toLowerCase()))].join(', ');
+    const listed = [...new Set(over.map(({ limit }) => spoken(limit.of)))].join(', ');
     if (v.senses === 'oil')
       return {
         verdict: 'stop',
@@ -153,7 +153,7 @@ export default worksheet({
     if (silent.length > 0)
       return {
         verdict: 'look',
-        say: `Nothing is beyond a limit, but the report is silent on ${silent.map((of) => NAMES[of].toLowerCase()).join(', ')}. For a well or a stream get those, or run the comparison test.`,
+        say: `Nothing is beyond a limit, but the report is silent on ${silent.map(spoken).join(', ')}. For a well or a stream get those, or run the comparison test.`,
       };
     return {
       verdict: 'good',
@@ -221,6 +221,9 @@ export default worksheet({
     'common-practice',
   ],
 });
+
+/** Its name within a sentence: `alkalies`. */
+const spoken = (of: Constituent) => (of === 'pH' ? 'pH' : NAMES[of].split(',')[0]!.toLowerCase());
 
 const amount = (of: Constituent, value: number, say: Say) =>
   of === 'pH'

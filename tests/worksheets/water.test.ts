@@ -1,0 +1,190 @@
+import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { type Answered, answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import blend from '../../src/worksheets/water/blend-waters.tsx';
+import balance from '../../src/worksheets/water/carbonate-balance.tsx';
+import compare from '../../src/worksheets/water/compare-waters.tsx';
+import fit from '../../src/worksheets/water/fit-for-cement.tsx';
+import rain from '../../src/worksheets/water/rain-store.tsx';
+import sequestrants from '../../src/worksheets/water/sequestrants.tsx';
+import soap from '../../src/worksheets/water/soap-lost.tsx';
+import soda from '../../src/worksheets/water/soften-soda.tsx';
+import softener from '../../src/worksheets/water/softener.tsx';
+
+const say = speaker('metric');
+/** The worksheet as the reader sees it after typing these, by bench key; metric. */
+function typed(sheet: AnyWorksheet, text: Readonly<Record<string, string>>) {
+  const entries = Object.fromEntries(
+    Object.entries(text).map(([key, t]) => [key, { t, s: 'metric' }]),
+  ) as Entries;
+  return answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+}
+function answered(sheet: AnyWorksheet, text: Readonly<Record<string, string>> = {}): Answered {
+  const outcome = typed(sheet, text);
+  if (!outcome.ok) throw new Error(outcome.problems.map((p) => p.say).join(' '));
+  return outcome;
+}
+function refusal(sheet: AnyWorksheet, text: Readonly<Record<string, string>>): string {
+  const outcome = typed(sheet, text);
+  if (outcome.ok) throw new Error('it was answered');
+  return outcome.problems[0]!.say;
+}
+/** The demo's report, typed: once a reader types, optional examples no longer count. */
+const report = {
+  'water.chloride': '42',
+  'water.sulfate': '45',
+  'water.sodium': '22',
+  'water.potassium': '3',
+  'water.nitrate': '20',
+  'water.dissolved': '400',
+};
+const trial = {
+  'trial.controlInitial': '165',
+  'trial.controlFinal': '250',
+  'trial.controlStrength': '24',
+  'trial.testInitial': '190',
+  'trial.testFinal': '285',
+  'trial.testStrength': '22.8',
+};
+const result = (sheet: AnyWorksheet, name: string, text = {}) =>
+  answered(sheet, text).numbers[name]!.value;
+
+describe('washing soda', () => {
+  test('cannot go below the magnesium, and says so with the number', () => {
+    const words = refusal(soda, { 'water.softTarget': '60' });
+    expect(words).toContain('leaves magnesium');
+    expect(words).toMatch(/7\d\.\d/);
+  });
+
+  test('a target a cold bucket does not reach is looked at, though equilibrium allows it', () => {
+    const { judgement, numbers } = answered(soda, { 'water.softTarget': '90' });
+    expect(judgement.verdict).toBe('look');
+    expect(judgement.say).toContain('cold bucket');
+    expect(numbers.settled!.value).toBeGreaterThan(numbers.left!.value);
+  });
+
+  test('water that is soft enough wants none', () => {
+    const { judgement, numbers } = answered(soda, { 'water.softTarget': '400' });
+    expect(numbers.mass!.value).toBe(0);
+    expect(judgement.verdict).toBe('good');
+  });
+
+  test('crystals weigh 2.7 times the ash, whichever way the water is entered', () => {
+    const crystals = result(soda, 'mass');
+    const ash = result(soda, 'mass', { 'water.sodaForm': 'anhydrous' });
+    expect(crystals / ash).toBeCloseTo(2.6997, 3);
+    // 311.36 mg/L with 23.79 % of it magnesium is the same water.
+    const total = result(soda, 'mass', {
+      'water.known': 'total',
+      'water.hardnessUsed': '311.36',
+      'water.magnesiumShare': '23.807',
+    });
+    expect(total / crystals).toBeCloseTo(1, 3);
+  });
+});
+
+describe('the balance', () => {
+  test('any pair of what is known gives the same water back', () => {
+    const first = answered(balance).numbers;
+    const ppm = String(first.gas!.value * 1e6);
+    for (const [pair, text] of [
+      ['alkalinity-gas', { 'water.gas': ppm }],
+      ['alkalinity-carbon', { 'water.carbon': String(first.carbon!.value) }],
+      ['carbon-pH', { 'water.carbon': String(first.carbon!.value) }],
+      ['gas-pH', { 'water.gas': ppm }],
+      ['carbon-gas', { 'water.carbon': String(first.carbon!.value), 'water.gas': ppm }],
+    ] as const) {
+      const again = answered(balance, { ...report, 'water.pair': pair, ...text }).numbers;
+      expect(again.index!.value, pair).toBeCloseTo(first.index!.value, 6);
+      expect(again.pH!.value, pair).toBeCloseTo(7.4, 6);
+    }
+  });
+
+  test('a sour water with much alkalinity would burst a bucket, and is refused', () => {
+    expect(refusal(balance, { 'water.pH': '3' })).toContain('no open bucket');
+  });
+
+  test('more alkali at a high pH than the alkalinity allows is refused in words', () => {
+    expect(refusal(balance, { 'water.pH': '12', 'water.alkalinity': '20' })).toContain('hydroxide');
+  });
+});
+
+describe('blending', () => {
+  test('a target outside the waters is out of reach, and the nearest is named', () => {
+    expect(refusal(blend, { 'water.softTarget': '5' })).toContain('12.0');
+    expect(refusal(blend, { 'water.softTarget': '500' })).toContain('Use them as they are');
+  });
+
+  test('the pH of the blend lies nearer the hard water than the average does', () => {
+    const { pH, averaged } = answered(blend).numbers;
+    expect(pH!.value - averaged!.value).toBeGreaterThan(0.25);
+  });
+});
+
+describe('verdicts', () => {
+  test('protein and synthetic agents get no percentage', () => {
+    for (const kind of ['protein', 'synthetic']) {
+      const { numbers, judgement } = answered(soap, { 'foam.agentKind': kind });
+      expect(numbers.share).toBeUndefined();
+      expect(numbers.needed).toBeUndefined();
+      expect(judgement.verdict).toBe('look');
+    }
+  });
+
+  test('a softener’s capacity by plate, in either unit, is that of its resin', () => {
+    const litres = result(softener, 'volume');
+    // 5 eq are 2.5 mol: 14.019 m³·°dH, or 3861.5 grains.
+    expect(
+      result(softener, 'volume', { 'softener.by': 'degrees', 'softener.degrees': '14.019' }) /
+        litres,
+    ).toBeCloseTo(1, 3);
+    expect(
+      result(softener, 'volume', { 'softener.by': 'grains', 'softener.grains': '3861.5' }) / litres,
+    ).toBeCloseTo(1, 3);
+  });
+
+  test('citrate in all the water of a very hard mix is stopped', () => {
+    const { judgement } = answered(sequestrants, {
+      'water.sequesterWhere': 'all',
+      'water.hardnessUsed': '1000',
+    });
+    expect(judgement.verdict).toBe('stop');
+  });
+
+  test('a limit of EN 1008 stops, an optional one of ASTM only asks for a look', () => {
+    expect(answered(fit, { ...report, 'water.sulfate': '2500' }).judgement.verdict).toBe('stop');
+    const sodium = answered(fit, { ...report, 'water.sodium': '600' });
+    expect(sodium.judgement.verdict).toBe('look');
+    expect(sodium.judgement.say).toContain('ASTM C1602');
+    expect(answered(fit, { 'water.senses': 'oil' }).judgement.verdict).toBe('stop');
+    expect(answered(fit, { ...report, 'water.chloride': '' }).judgement.say).toContain(
+      'silent on chloride',
+    );
+  });
+
+  test('chloride that plain concrete bears is too much for steel', () => {
+    const chloride = { ...report, 'water.chloride': '1500' };
+    expect(answered(fit, chloride).judgement.verdict).toBe('good');
+    expect(answered(fit, { ...chloride, 'water.steel': 'reinforced' }).judgement.verdict).toBe(
+      'stop',
+    );
+  });
+
+  test('a set 26 % late fails EN 1008 alone; a missing reading is not a pass', () => {
+    const late = answered(compare, { ...trial, 'trial.testInitial': '208' });
+    expect(late.judgement.verdict).toBe('stop');
+    expect(late.judgement.say).toContain('EN 1008');
+    expect(late.judgement.say).not.toContain('ASTM');
+    expect(answered(compare, { ...trial, 'trial.testStrength': '' }).judgement.verdict).toBe(
+      'look',
+    );
+  });
+
+  test('rain that stood at 30 °C is not sprayed', () => {
+    expect(answered(rain, { 'rain.warmest': '30' }).judgement.verdict).toBe('stop');
+    expect(answered(rain).judgement.verdict).toBe('good');
+  });
+});
