@@ -139,7 +139,9 @@ function BandLabel({
 }
 
 /** Puts each label on the first row where it touches no other, and keeps it inside the picture. */
-export function inRows<T extends { readonly x: number; readonly text: string }>(marks: readonly T[]) {
+export function inRows<T extends { readonly x: number; readonly text: string }>(
+  marks: readonly T[],
+) {
   const ends: number[] = [];
   return [...marks]
     .sort((a, b) => a.x - b.x)
