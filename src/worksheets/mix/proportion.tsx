@@ -257,6 +257,7 @@ export default worksheet({
     foamMass: 'mix.foamMass',
     wet: 'mix.planned',
     base: 'mix.baseDensity',
+    dry: 'part.dryDensity',
     foamVolume: 'mix.foamVolume',
     loadMass: 'mix.loadMass',
     loadCement: 'mix.loadCement',
