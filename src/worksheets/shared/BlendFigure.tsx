@@ -54,7 +54,8 @@ function TwoWaters({ parts, target, what, pH }: Props) {
       { amount: 100 - percent, value: first.value },
       { amount: percent, value: second.value },
     ]);
-  const steps = [0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100];
+  // Closer together at the end, where a little hard water still decides the pH.
+  const steps = [0, 15, 30, 45, 60, 70, 78, 85, 90, 94, 97, 100];
   const found = steps.flatMap((percent) => {
     const both = pH && ifAllowed(() => pH(percent / 100));
     return both ? [{ percent, ...both }] : [];
