@@ -42,7 +42,6 @@ export default worksheet({
     return { design, loads, bags: wholeBags(input, design, v.bag) };
   },
   results: {
-    wet: { label: 'Wet density', kind: 'density', of: (r) => r.design.wetDensity, units: DENSITY },
     cement: mass(binder('portland'), 'Cement'),
     slag: mass(binder('slag'), 'Ground slag'),
     ash: mass(binder('fly-ash'), 'Fly ash'),
@@ -72,6 +71,13 @@ export default worksheet({
       units: LITRES,
     },
     foamMass: { label: 'which weighs', kind: 'mass', of: (r) => some(r.design.mix.foamMass) },
+    wet: {
+      label: 'Wet density',
+      kind: 'density',
+      of: (r) => r.design.wetDensity,
+      units: DENSITY,
+      answer: true,
+    },
     dry: {
       label: 'Oven-dry density to expect',
       kind: 'density',
