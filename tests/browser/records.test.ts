@@ -7,7 +7,7 @@ import type { Download, Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { FORMAT } from '../../src/bench/records/schema.ts';
-import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
 import { fill } from './keyboard.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -28,7 +28,7 @@ afterEach(async () => {
 });
 
 const listed = (on: Page) => on.locator('[data-records="there"]').waitFor();
-const rows = (on: Page) => on.locator('.records-table tbody tr');
+const rows = (on: Page) => on.locator('.records-list > li');
 
 /** Puts raw values straight into the database, as an earlier visit might have left them. */
 async function leave(values: readonly unknown[], store = 'batches'): Promise<void> {
@@ -85,12 +85,12 @@ const slabs = (id: string, over: Partial<BatchRecord> = {}) =>
     ...over,
   });
 
-const at = (path: string) =>
-  new URL(path, page.url().replace(/batch-records\/.*$|bench\/.*$/, '')).href;
+const at = (path: string) => new URL(path, site.url).href;
 async function visit(on: Page, path: string, wait: string): Promise<void> {
-  await on.goto(at(path));
-  // Only the part behind # may have changed, and then the page is the same.
-  await on.reload();
+  const address = at(path);
+  // Only the part behind # may differ from where it is, and then nothing would be loaded.
+  await on.goto('about:blank');
+  await on.goto(address);
   await on.locator(wait).first().waitFor();
 }
 const state = (on: Page) => on.locator('.record').getAttribute('data-state');
@@ -123,8 +123,8 @@ describe('a tab that dies', () => {
     await leave([slabs('a')]);
     const tab = await opened.context.newPage();
     await visit(tab, batchPage('a'), '.record');
-    await fill(tab, 'record-notes', 'The third bucket was thin.');
     const session = await opened.context.newCDPSession(tab);
+    await tab.locator('#record-notes').fill('The third bucket was thin.');
     // No handler of the page runs when its process is gone.
     session.send('Page.crash').catch(() => {});
     await tab.waitForEvent('crash');
@@ -158,11 +158,17 @@ describe('a tab that dies', () => {
 
 describe('a browser without room', () => {
   test('keeps what is typed, says so, and stores it when there is room again', async () => {
-    await leave([slabs('a')]);
-    await visit(page, batchPage('a'), '.record');
+    // A browser asks once how much room there is, so it must be short of it from the beginning.
+    await opened.close();
+    opened = await openPage('chapters/');
+    page = opened.page;
     const session = await opened.context.newCDPSession(page);
     const origin = new URL(page.url()).origin;
-    await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+    await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 90_000 });
+    await opened.go(LIST);
+    await listed(page);
+    await leave([slabs('a')]);
+    await visit(page, batchPage('a'), '.record');
     const long = 'It slumped at the far end. '.repeat(700);
     await page.locator('#record-notes').fill(long);
     await expect.poll(() => state(page)).toBe('refused');
@@ -285,7 +291,11 @@ describe('records of another version', () => {
   });
 });
 
-const text = async (download: Download) => readFileSync(await download.path(), 'utf8');
+async function text(download: Download): Promise<string> {
+  const file = join(mkdtempSync(join(tmpdir(), 'taken-')), 'out');
+  await download.saveAs(file);
+  return readFileSync(file, 'utf8');
+}
 
 describe('out and in', () => {
   const bring = (on: Page, content: string, name = 'batches.json') =>

@@ -1,4 +1,4 @@
-import { toUnit } from '../../core/quantity/convert.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, stageOf } from './record.ts';
@@ -8,7 +8,10 @@ export function readingValue(record: BatchRecord, name: ReadingName): number | u
   const spec = readingOf(name);
   const entry = record.readings[name];
   if ('options' in spec || entry?.t === undefined || entry.t.trim() === '') return undefined;
-  const read = parseQuantity(entry.t, spec.kind, entry.u ?? spec.unit);
+  const unit = entry.u ?? spec.unit;
+  // Most are plain; a list of hundreds of batches need not read each as if it were a sentence.
+  if (/^\d{1,9}(\.\d{1,9})?$/.test(entry.t)) return fromUnit(Number(entry.t), spec.kind, unit);
+  const read = parseQuantity(entry.t, spec.kind, unit);
   return read.ok ? read.value : undefined;
 }
 

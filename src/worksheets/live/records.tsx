@@ -89,49 +89,31 @@ export default function Records() {
           they are. Reload the page to get that version.
         </p>
       )}
-      {records.length > 0 && (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by key
-        <section class="scroll" tabIndex={0} aria-label="Saved batches">
-          <table class="records-table">
-            <thead>
-              <tr>
-                <th scope="col">Batch</th>
-                <th scope="col">Cast</th>
-                <th scope="col">As far as</th>
-                <th scope="col">Wet density</th>
-                <td />
-              </tr>
-            </thead>
-            <tbody>
-              {records.map((record) => {
-                const wet = weighedDensity(record);
-                const stage = stageOf(record);
-                return (
-                  <tr key={record.id}>
-                    <th scope="row">
-                      <a href={batchAt(record.id)}>{record.name || 'Unnamed batch'}</a>
-                      {record.invented && <span class="invented">invented</span>}
-                    </th>
-                    <td>{record.date}</td>
-                    <td>{stage ? STAGE_NAMES[stage].toLowerCase() : 'begun'}</td>
-                    <td>{wet === undefined ? '—' : say(wet, 'density', { units: DENSITY })}</td>
-                    <td>
-                      <button
-                        type="button"
-                        class="quiet"
-                        aria-label={`Remove ${record.name || 'unnamed batch'}`}
-                        onClick={() => remove([record])}
-                      >
-                        Remove
-                      </button>
-                    </td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        </section>
-      )}
+      <ol class="records-list" aria-label="Saved batches">
+        {records.map((record) => {
+          const wet = weighedDensity(record);
+          const stage = stageOf(record);
+          return (
+            <li key={record.id}>
+              <a href={batchAt(record.id)}>{record.name || 'Unnamed batch'}</a>
+              <span>
+                {record.invented && <span class="invented">invented</span>}
+                cast {record.date}
+                {stage && `, ${STAGE_NAMES[stage].toLowerCase()}`}
+                {wet !== undefined && `, ${say(wet, 'density', { units: DENSITY })} wet`}
+              </span>
+              <button
+                type="button"
+                class="quiet"
+                aria-label={`Remove ${record.name || 'unnamed batch'}`}
+                onClick={() => remove([record])}
+              >
+                Remove
+              </button>
+            </li>
+          );
+        })}
+      </ol>
       <p class="records-demo">
         {invented.length === 0 ? (
           <button type="button" onClick={loadDemo} disabled={loaded.is !== 'there'}>
