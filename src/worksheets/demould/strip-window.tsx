@@ -34,6 +34,10 @@ const LAWS: readonly AgeLaw[] = [
 const temperature = (label: string, example: string, bench: string, takes: string) =>
   number('temperature', { label, example, min: '0 °C', max: '70 °C', bench, takes });
 
+/** A time that is spoken of in hours, or nothing. */
+const soon = (time: number | undefined) =>
+  time !== undefined && time < 2 * 86_400 ? time : undefined;
+
 export default worksheet({
   id: 'strip-window',
   question: 'When may it come out of the form?',
@@ -130,9 +134,18 @@ export default worksheet({
     earliest: {
       label: 'Not before',
       kind: 'time',
-      of: (r) => r.window.earliest,
+      of: (r) => soon(r.window.earliest),
       units: HOURS,
       significant: 2,
+      note: 'after casting, if everything is favourable',
+    },
+    earliestLate: {
+      label: 'Not before',
+      kind: 'time',
+      of: (r) => (soon(r.window.earliest) === undefined ? r.window.earliest : undefined),
+      units: DAYS,
+      significant: 2,
+      answer: true,
       note: 'after casting, if everything is favourable',
     },
     latest: {
@@ -162,7 +175,7 @@ export default worksheet({
   },
   judge: ({ window }, { now }, say) => {
     const time = (s: number) =>
-      say(s, 'time', { units: s < 2 * 86_400 ? HOURS : DAYS, significant: 2 });
+      say(s, 'time', { units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
     if (window.earliest === undefined)
       return {
         verdict: 'stop',

@@ -50,6 +50,7 @@ export const wetDensity = number('density', {
 
 export const dryDensity = number('density', {
   label: 'Oven-dry density',
+  help: 'Of a dried piece, or what the mix is to dry to.',
   example: '465 kg/m3',
   min: '50 kg/m3',
   max: '2400 kg/m3',
