@@ -40,7 +40,7 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
           <g transform={`translate(0 ${axes.y(tick)})`}>
             <path class="grid" d={`M${left} 0H${right}`} />
             <text class="soft" x={left - 7} y="5" text-anchor="end">
-              {plain(axes.y.tickFormat(4)(tick))}
+              {axes.y.tickFormat(4)(tick)}
             </text>
           </g>
         ))}
@@ -50,7 +50,7 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
           <g transform={`translate(${axes.x(tick)} ${bottom})`}>
             <path class="tick" d="M0 0V5" />
             <text class="soft" y="19" text-anchor="middle">
-              {plain(axes.x.tickFormat(5)(tick))}
+              {axes.x.tickFormat(5)(tick)}
             </text>
           </g>
         ))}
@@ -65,9 +65,6 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
     </figure>
   );
 }
-
-/** A thousands mark could be taken for a decimal comma. */
-const plain = (tick: string) => tick.replaceAll(',', '');
 
 /** A smooth curve through points that rise along x. `dashed` sets a second curve apart. */
 export function Curve({
