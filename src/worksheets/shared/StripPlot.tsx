@@ -34,10 +34,16 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
     time === undefined
       ? 'not within the time shown'
       : say(time, 'time', { units: DAYS, significant: 2 });
+  const window =
+    earliest === undefined
+      ? 'It does not reach what handling asks.'
+      : latest === undefined
+        ? 'From the upright line on the part may be ready.'
+        : 'Between the two upright lines the part may be ready.';
   return (
     <Plot
-      words={`Handling asks for up to ${say(stress.high, 'stress', { units: KPA })}. Half the estimated bending strength passes that after ${words(earliest)} at the earliest and ${words(latest)} at the latest.`}
-      caption="Shaded: half of the bending strength, between the slow and the fast estimate. Between the two upright lines the part may be ready; only a test tells."
+      words={`Handling asks for up to ${say(stress.high, 'stress', { units: KPA })}. The strength that may be used passes that after ${words(earliest)} at the earliest and ${words(latest)} at the latest.`}
+      caption={`Shaded: the share of the bending strength that may be used, between the slow and the fast estimate. ${window} Only a test tells.`}
       x={[0, days(until)]}
       y={[0, top]}
       xLabel="days since casting"
@@ -52,6 +58,12 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
         return (
           <>
             <Band axes={axes} edges={edges} />
+            {stress.low < stress.high && (
+              <path
+                class="level"
+                d={`M${axes.x(0)} ${axes.y(y(stress.low))}H${axes.x(days(until))}`}
+              />
+            )}
             <Level axes={axes} y={y(stress.high)} label="handling asks, at worst" />
             {upright(earliest)}
             {upright(latest)}
