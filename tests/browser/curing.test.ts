@@ -1,0 +1,98 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, describe, expect, test } from 'vitest';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+
+let opened: Opened;
+
+const open = async (path: string) => {
+  opened = await openPage(path);
+  await wakeWorksheets(opened.page);
+  return opened.page;
+};
+afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
+  await opened.close();
+});
+
+const shown = (sheet: string, result: string) =>
+  opened.page
+    .locator(`[data-worksheet="${sheet}"] [data-result="${result}"] .number`)
+    .innerText()
+    .then((text) => text.replace(/\s+/g, ' ').trim());
+
+describe('a logger’s file', () => {
+  test('is read row by row, counted from, and shared with the next page', async () => {
+    const page = await open('curing/temperature-and-age/');
+    const fetched: string[] = [];
+    page.on('request', (request) => fetched.push(request.url()));
+    // A day at a steady 20 °C counts as a day, whatever the law.
+    await page.locator('#log-file').setInputFiles({
+      name: 'shed.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(
+        'logger 7\nwhen;°C\n2026-03-01 09:00;20,0\nno reading;–\n2026-03-02 09:00;20,0\n',
+      ),
+    });
+    const told = page.locator('.drop [role="status"]').first();
+    await expect.poll(() => told.innerText(), { timeout: 5000 }).toContain('2 readings in °C');
+    expect(await told.innerText()).toContain('Rows 1–2: a heading');
+    expect(await told.innerText()).toContain('Row 4: no time');
+    expect(fetched.some((url) => url.includes('papaparse'))).toBe(true);
+    await page.getByRole('button', { name: 'Use these readings' }).click();
+    await expect.poll(() => shown('temperature-age', 'age')).toBe('1.00 d');
+    expect(await page.locator('#temperature-age-castAt').inputValue()).toBe('2026-03-01T09:00');
+
+    await opened.go('curing/plan/');
+    await wakeWorksheets(page);
+    await expect
+      .poll(() => page.locator('#curing-plan-readings').inputValue())
+      .toBe('0\t20\n24\t20');
+  });
+
+  test('does not bring its library along before there is a file', async () => {
+    const page = await open('curing/temperature-and-age/');
+    const scripts = await page.evaluate(() =>
+      performance.getEntriesByType('resource').map(({ name }) => name),
+    );
+    expect(scripts.filter((name) => name.includes('papaparse'))).toEqual([]);
+  });
+});
+
+test('the curing plan can be taken along as a calendar file', async () => {
+  const page = await open('curing/plan/');
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the dates as a calendar file' }).click(),
+  ]);
+  expect(file.suggestedFilename()).toBe('curing-plan.ics');
+  const folder = await mkdtemp(join(tmpdir(), 'plan-'));
+  await file.saveAs(join(folder, 'plan.ics'));
+  const text = await readFile(join(folder, 'plan.ics'), 'utf8');
+  await rm(folder, { recursive: true });
+  expect(text.startsWith('BEGIN:VCALENDAR\r\nVERSION:2.0\r\n')).toBe(true);
+  expect(text.endsWith('END:VCALENDAR\r\n')).toBe(true);
+  // The German table's seven days from Friday 8 May at two.
+  expect(text).toContain('DTSTART:20260515T140000\r\n');
+});
+
+test('calcium chloride with steel is refused in words', async () => {
+  const page = await open('curing/set/');
+  await page.locator('#set-time-accelerator-chloride').check();
+  const outcome = page.locator('[data-worksheet="set-time"] .outcome');
+  await expect.poll(() => outcome.innerText()).toContain('Calcium chloride with steel: never.');
+  await page.locator('#set-time-steel-no').check();
+  await expect.poll(() => shown('set-time', 'initial')).toBe('1.8 h');
+});
+
+test('a thicker part is hotter inside, and says when it is too hot', async () => {
+  const page = await open('curing/heat-inside/');
+  await page.locator('#heat-inside-thickness').fill('600');
+  await expect
+    .poll(() => page.locator('[data-worksheet="heat-inside"] .outcome').innerText())
+    .toContain('Stop.');
+  // A mesh three times as fine gives 97.66.
+  const peak = Number.parseFloat(await shown('heat-inside', 'peak'));
+  expect(Math.abs(peak - 97.66)).toBeLessThan(0.1);
+});
