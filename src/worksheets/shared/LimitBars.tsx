@@ -3,7 +3,8 @@ import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
 const LEFT = 138;
-const RIGHT = 16;
+/** Room for the figures beside the longest bar. */
+const RIGHT = 96;
 const ROW = 46;
 /** Shares of a limit drawn at their length; more is drawn to the edge and said in figures. */
 const MOST = 150;
@@ -49,7 +50,6 @@ export function LimitBars({
               if (!found) return null;
               const end = x(Math.min(found.percent, MOST));
               const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${found.percent.toFixed(found.percent < 10 ? 1 : 0)} %`;
-              const inside = end > WIDTH - 90;
               return (
                 <g>
                   <rect
@@ -59,12 +59,7 @@ export function LimitBars({
                     y={2 + k * 18}
                     height="13"
                   />
-                  <text
-                    x={inside ? x(100) - 6 : end + 5}
-                    y={13 + k * 18}
-                    text-anchor={inside ? 'end' : 'start'}
-                    class={inside ? 'on-bar' : ''}
-                  >
+                  <text x={end + 5} y={13 + k * 18}>
                     {said}
                   </text>
                 </g>

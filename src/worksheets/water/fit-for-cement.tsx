@@ -8,7 +8,8 @@ import { otherIons, pH } from '../shared/water-fields.ts';
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
 const NATURAL = 2;
-const shown = { folded: false, when: {} } as const;
+/** Sea water holds some 20 g/L of chloride: it is judged, not refused. */
+const shown = { folded: false, when: {}, max: '50000 mg/L' } as const;
 const trace = (label: string, bench: string) =>
   number('concentration', {
     label,
@@ -230,13 +231,13 @@ const amount = (of: Constituent, value: number, say: Say) =>
     ? say(value, 'count', { plain: true })
     : say(value, 'concentration', { significant: 4, plain: true });
 
-const VERDICTS = { within: 'within', beyond: 'BEYOND', unknown: 'not judged' } as const;
+const VERDICTS = { within: 'within', beyond: 'BEYOND', unknown: 'limit' } as const;
 
 function worded({ limit, verdict }: Judged, say: Say): string {
   const bound =
     limit.most !== undefined
-      ? `at most ${amount(limit.of, limit.most, say)}`
+      ? amount(limit.of, limit.most, say)
       : `at least ${amount(limit.of, limit.least ?? 0, say)}`;
-  const memory = limit.standing === 'from memory' ? ', figure from memory' : '';
-  return `${VERDICTS[verdict]}: ${bound} (${limit.clause}${memory})`;
+  const memory = limit.standing === 'from memory' ? '; figure from memory' : '';
+  return `${VERDICTS[verdict]} ${bound} (${limit.clause}${memory})`;
 }
