@@ -109,7 +109,7 @@ function piece<K extends string>(
   volumeOf: (r: Readonly<Record<K | 'mass', number>>) => number,
 ): PieceDensity {
   const { value: volume } = fromReadings(readings, volumeOf);
-  demand('volume', volume, 'volume', { min: 0, aboveMin: true });
+  demand('volume', volume, 'volume', { min: 0, aboveMin: true }, 'no-volume');
   const { value, uncertainty, shares } = fromReadings(readings, (r) => r.mass / volumeOf(r));
   return { density: value, uncertainty, volume, shares };
 }

@@ -218,7 +218,7 @@ export default worksheet({
     'Chance is not all: a smeared face, chips at the edges and bubbles too small for the eye are not in the ±.',
   ],
   blames: {
-    air: 'traverse',
+    air: 'chords',
     paste: 'traverse',
     pasteStops: 'airStops',
     found: 'traverse',

@@ -239,6 +239,8 @@ export default worksheet({
       : ['Measure each side in three places and take the mean: sides rule the ±.']),
   ],
   refusals: {
+    'no-volume': () =>
+      'By these readings the water pushed aside is no more than the film takes up: the piece would have no volume. Check them.',
     'film-weighs-less-than-nought': () =>
       'The wrapped piece weighs less than the bare one. Check which is which.',
     'out-of-order': () => 'The times of the weighings run backwards. Put the lines in order.',
