@@ -8,7 +8,8 @@ import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import type { Landed } from '../shared/LandingChart.tsx';
 import { HOURS } from '../shared/part-fields.ts';
-import { ageWhenStripped, driedDensity, reckon, weighedDensity } from '../shared/record-numbers.ts';
+import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
+import { nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
 
 type Charts = typeof import('../shared/LandingChart.tsx');
@@ -25,8 +26,7 @@ export default function CompareBatches() {
   const records = loaded.is === 'there' ? loaded.listed.records.toReversed() : [];
   const landed = records.flatMap((record): Landed[] => {
     const [planned, weighed] = [readingValue(record, 'planned'), weighedDensity(record)];
-    const name = `${record.name || record.date}${record.invented && !/invented/i.test(record.name) ? ' (invented)' : ''}`;
-    return planned && weighed ? [{ name, planned, weighed }] : [];
+    return planned && weighed ? [{ name: nameOf(record), planned, weighed }] : [];
   });
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
@@ -81,7 +81,7 @@ export default function CompareBatches() {
           const density = (x: number | undefined) =>
             x === undefined ? '—' : say(x, 'density', { units: DENSITY });
           return [
-            `${record.name || record.date}${record.invented && !/invented/i.test(record.name) ? ' (invented)' : ''}`,
+            nameOf(record),
             density(planned),
             density(weighed),
             planned && weighed

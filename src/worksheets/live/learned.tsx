@@ -10,7 +10,8 @@ import { Table } from '../../islands/parts/Table.tsx';
 import { DENSITY } from '../shared/amounts.ts';
 import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
 import { DAYS, KPA, MPA } from '../shared/part-fields.ts';
-import { driedDensity, weighedDensity } from '../shared/record-numbers.ts';
+import { driedDensity } from '../shared/record-numbers.ts';
+import { nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
 
 /** How each lesson is said: its name, and its numbers as text. */
@@ -27,6 +28,8 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
   landing: { name: 'Wet density over planned', of: (x) => signed(x * 100, 1), unit: '%' },
 };
 const signed = (x: number, digits: number) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`;
+/** A figure, its ± and its unit stay on one line. */
+const together = (text: string) => text.replaceAll(' ', '\u00a0');
 const TOLERANCE = 0.05;
 
 /** What the reader's own batches say, beside what is assumed, and what knowing it is worth. */
@@ -59,12 +62,14 @@ export default function LearnedFromBatches() {
           const none = learned.count === 0;
           return [
             name,
-            `${of(prior.mean)} ${unit}`,
-            none
-              ? '—'
-              : `${of(learned.estimate)} ± ${of(learned.plusMinus).replace('+', '')} ${unit}`,
-            none ? '—' : `${of(learned.next.low)} to ${of(learned.next.high)} ${unit}`,
-            none ? 'none yet' : `${learned.count}${learned.count < 4 ? ', few' : ''}`,
+            ...[
+              `${of(prior.mean)} ${unit}`,
+              none
+                ? '—'
+                : `${of(learned.estimate)} ± ${of(learned.plusMinus).replace('+', '')} ${unit}`,
+              none ? '—' : `${of(learned.next.low)} to ${of(learned.next.high)} ${unit}`,
+              none ? 'none yet' : `${learned.count}${learned.count < 4 ? ', few' : ''}`,
+            ].map(together),
           ];
         })}
       />
@@ -72,10 +77,8 @@ export default function LearnedFromBatches() {
         learned.moved.length === 0 ? null : (
           <p class="note">
             {SAID[lesson].name}:{' '}
-            {learned.moved
-              .map((i) => `“${from[i]!.record.name || from[i]!.record.date}”`)
-              .join(', ')}{' '}
-            stood apart from the rest and counts no more than a poor one.
+            {learned.moved.map((i) => `“${nameOf(from[i]!.record)}”`).join(', ')} stood apart from
+            the rest and counts no more than a poor one.
           </p>
         ),
       )}
@@ -121,11 +124,11 @@ function Odds({
     const after = odds(Math.min(1, survival.learned.estimate));
     return (
       <p class="learned-odds">
-        A batch like “{last.name || last.date}”, at {say(target, 'density', { units: DENSITY })},
-        lands within 5 % of it <strong>{(before * 100).toFixed(0)} times in 100</strong> when its
-        foam is reckoned as if all of it lived, and{' '}
-        <strong>{(after * 100).toFixed(0)} times in 100</strong> when it is reckoned with your{' '}
-        {(survival.learned.estimate * 100).toFixed(0)} %. Errors of weighing come on top of both.
+        A batch like “{nameOf(last)}”, at {say(target, 'density', { units: DENSITY })}, lands within
+        5 % of it <strong>{(before * 100).toFixed(0)} times in 100</strong> when its foam is
+        reckoned as if all of it lived, and <strong>{(after * 100).toFixed(0)} times in 100</strong>{' '}
+        when it is reckoned with your {(survival.learned.estimate * 100).toFixed(0)} %. Errors of
+        weighing come on top of both.
       </p>
     );
   } catch (error) {
@@ -150,7 +153,7 @@ function StrengthPoints({
     const age = readingValue(record, crush ? 'crushAge' : 'bendAge');
     return [
       [
-        record.name || record.date,
+        nameOf(record),
         wet ? say(wet, 'density', { units: DENSITY }) : '—',
         dry ? `${say(dry.density, 'density', { units: DENSITY })}, ${dry.dried}-dry` : '—',
         crush ? say(crush, 'stress', { units: MPA, significant: 2 }) : '—',

@@ -2,13 +2,20 @@ import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { benchIsEmpty, recordFromBench } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, blankRecord, stageOf } from '../../bench/records/record.ts';
-import { putBack, putRecords, removeRecords, saveRecord } from '../../bench/records/store.ts';
+import {
+  askToPersist,
+  emptyBin,
+  putBack,
+  putRecords,
+  removeRecords,
+  saveRecord,
+} from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { RecordsRoom } from '../shared/RecordsRoom.tsx';
-import { STAGE_NAMES } from '../shared/record-fields.ts';
-import { weighedDensity } from '../shared/record-numbers.ts';
+import { nameOf, STAGE_NAMES, weighedDensity } from '../shared/record-words.ts';
+
 import { batchAt, useRecords } from '../shared/use-records.ts';
 
 /** All saved batches: to open, begin, remove, and to see how much room they take. */
@@ -32,8 +39,11 @@ export default function Records() {
   const invented = records.filter((record) => record.invented);
   const begin = async (record: BatchRecord) => {
     const saved = await saveRecord(record);
-    if (saved.ok) location.assign(batchAt(record.id));
-    else if (saved.because === 'refused') notify('refused', saved.say);
+    if (saved.ok) {
+      // Asked now because the reader has just shown that it matters; most browsers answer by themselves.
+      askToPersist();
+      location.assign(batchAt(record.id));
+    } else if (saved.because === 'refused') notify('refused', saved.say);
   };
   const remove = async (gone: readonly BatchRecord[]) => {
     const ids = gone.map(({ id }) => id);
@@ -95,7 +105,7 @@ export default function Records() {
           const stage = stageOf(record);
           return (
             <li key={record.id}>
-              <a href={batchAt(record.id)}>{record.name || 'Unnamed batch'}</a>
+              <a href={batchAt(record.id)}>{nameOf(record)}</a>
               <span>
                 {record.invented && <span class="invented">invented</span>}
                 cast {record.date}
@@ -105,7 +115,7 @@ export default function Records() {
               <button
                 type="button"
                 class="quiet"
-                aria-label={`Remove ${record.name || 'unnamed batch'}`}
+                aria-label={`Remove ${nameOf(record)}`}
                 onClick={() => remove([record])}
               >
                 Remove
@@ -124,7 +134,6 @@ export default function Records() {
             type="button"
             onClick={async () => {
               await removeRecords(invented.map(({ id }) => id));
-              const { emptyBin } = await import('../../bench/records/store.ts');
               await emptyBin(invented.map(({ id }) => id));
               await load();
             }}

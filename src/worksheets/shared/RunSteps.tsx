@@ -16,7 +16,8 @@ import { Verdict } from '../../islands/parts/Verdict.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES } from './amounts.ts';
 import { RecordFields, writeReading } from './RecordFields.tsx';
-import { weighedDensity } from './record-numbers.ts';
+import { weighedDensity } from './record-words.ts';
+
 import type { RunPlan } from './run-plan.ts';
 
 interface StepProps {

@@ -7,7 +7,8 @@ import { strengthBand } from '../../core/finished/strength-band.ts';
 import { foamDrift } from '../../core/records/foam-drift.ts';
 import { type Learned, learn } from '../../core/records/learn.ts';
 import { type Lesson, PRIORS } from '../../core/records/priors.ts';
-import { ageWhenStripped, driedDensity, reckon, weighedDensity } from './record-numbers.ts';
+import { ageWhenStripped, driedDensity, reckon } from './record-numbers.ts';
+import { weighedDensity } from './record-words.ts';
 
 /** Ages at which a crushing strength is held against the published 28-day band. Common practice, no source. */
 const ABOUT_28_DAYS = { from: 21 * DAY, to: 60 * DAY } as const;

@@ -119,15 +119,6 @@ export const RECORD_FIELDS = {
 /** Enough of a worksheet for its fields to be read. */
 export const RECORD_SHEET = { id: 'record', fields: RECORD_FIELDS } as unknown as AnyWorksheet;
 
-export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
-  mixed: 'Mixed',
-  cast: 'Cast',
-  cured: 'Cured',
-  stripped: 'Stripped',
-  dried: 'Weighed dry',
-  tested: 'Tested',
-};
-
 /** The readings of each day. */
 export const BY_STAGE: readonly (readonly [Stage, readonly ReadingName[]])[] = STAGES.map(
   (stage) => [stage, READING_NAMES.filter((name) => READINGS[name].stage === stage)],

@@ -1,5 +1,5 @@
 import { readingChoice, readingValue } from '../../bench/records/csv.ts';
-import { READING_NAMES, type ReadingName } from '../../bench/records/readings.ts';
+import type { ReadingName } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { equivalentAge } from '../../core/curing/equivalent-age.ts';
 import { steadyHistory, temperatureAt, temperatureHistory } from '../../core/curing/history.ts';
@@ -90,21 +90,9 @@ export function ageWhenStripped(record: BatchRecord): number | undefined {
   }
 }
 
-/** Wet density as weighed, kg/m³, when bucket, tare and volume are written down. */
-export function weighedDensity(record: BatchRecord): number | undefined {
-  const [tare, full, vessel] = (['tare', 'full', 'vessel'] as const).map((name) =>
-    readingValue(record, name),
-  );
-  if (tare === undefined || full === undefined || !vessel || full <= tare) return undefined;
-  return (full - tare) / vessel;
-}
-
 /** Density of the dried piece, kg/m³, and how it was dried. */
 export function driedDensity(record: BatchRecord) {
   const [mass, volume] = [readingValue(record, 'dryMass'), readingValue(record, 'dryVolume')];
   if (!mass || !volume) return undefined;
   return { density: mass / volume, dried: readingChoice(record, 'dried') ?? 'air' };
 }
-
-export const filledIn = (record: BatchRecord): number =>
-  READING_NAMES.filter((name) => (record.readings[name]?.t ?? '') !== '').length;

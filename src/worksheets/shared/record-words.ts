@@ -1,0 +1,27 @@
+import { readingValue } from '../../bench/records/csv.ts';
+import type { Stage } from '../../bench/records/readings.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
+
+export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
+  mixed: 'Mixed',
+  cast: 'Cast',
+  cured: 'Cured',
+  stripped: 'Stripped',
+  dried: 'Weighed dry',
+  tested: 'Tested',
+};
+
+/** What a batch is called: its name or day, and that it is invented, however it was renamed. */
+export function nameOf(record: BatchRecord): string {
+  const name = record.name || `Batch of ${record.date}`;
+  return record.invented && !/invented/i.test(name) ? `${name} (invented)` : name;
+}
+
+/** Wet density as weighed, kg/m³, when bucket, tare and volume are written down. */
+export function weighedDensity(record: BatchRecord): number | undefined {
+  const [tare, full, vessel] = (['tare', 'full', 'vessel'] as const).map((name) =>
+    readingValue(record, name),
+  );
+  if (tare === undefined || full === undefined || !vessel || full <= tare) return undefined;
+  return (full - tare) / vessel;
+}

@@ -1,0 +1,86 @@
+import { describe, expect, test } from 'vitest';
+import { openRecord } from '../../src/bench/records/migrate.ts';
+import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
+import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
+import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
+import { ageWhenStripped, reckon } from '../../src/worksheets/shared/record-numbers.ts';
+import { nameOf } from '../../src/worksheets/shared/record-words.ts';
+
+const demo = demoBatches();
+const lesson = (records: readonly BatchRecord[], name: string) =>
+  learnFrom(records).lessons.find((found) => found.lesson === name)!;
+
+describe('the invented batches', () => {
+  test('are six records of the present format, each marked', () => {
+    expect(demo.length).toBe(6);
+    for (const record of demo) {
+      expect(openRecord(JSON.parse(JSON.stringify(record)))).toEqual({ ok: true, record, from: 1 });
+      expect(record.invented).toBe(true);
+      expect(nameOf({ ...record, name: 'Renamed' })).toContain('invented');
+    }
+  });
+
+  test('reconcile to the survival they were made with, within their ±', () => {
+    const made = [0.89, 0.92, 0.93, 0.9, 0.94, 0.93];
+    for (const [i, record] of demo.entries()) {
+      const reckoned = reckon(record);
+      if (!reckoned.ok) throw new Error(`missing: ${reckoned.missing.join(', ')}`);
+      const { finding, survival, u, missing, massIn } = reckoned.verdict;
+      expect(finding).toBe('consistent');
+      expect(Math.abs(survival - made[i]!)).toBeLessThan(u.survival);
+      expect(Math.abs(missing!)).toBeLessThan(0.01 * massIn);
+    }
+  });
+
+  test('say something of every lesson', () => {
+    for (const { lesson, learned } of learnFrom(demo).lessons)
+      expect(learned.count, lesson).toBeGreaterThanOrEqual(5);
+  });
+});
+
+describe('what teaches', () => {
+  test('the first batch of one’s own takes the place of the invented ones', () => {
+    const own = { ...demo[0]!, id: 'own', name: 'Mine' };
+    delete (own as { invented?: true }).invented;
+    expect(learnFrom(demo).invented).toBe(true);
+    const found = learnFrom([...demo, own]);
+    expect(found.invented).toBe(false);
+    expect(lesson([...demo, own], 'survival').learned.count).toBe(1);
+  });
+
+  test('readings that contradict each other teach nothing of foam', () => {
+    const [record] = demo;
+    const wrong = { ...record!, readings: { ...record!.readings, full: { t: '11', u: 'kg' } } };
+    expect(observe(record!).survival).toBeDefined();
+    expect(observe(wrong).survival).toBeUndefined();
+  });
+
+  test('only a part that came out clean teaches an age for stripping', () => {
+    expect(demo[0]!.readings.stripped?.t).toBe('marked');
+    expect(observe(demo[0]!).stripAge).toBeUndefined();
+    expect(observe(demo[1]!).stripAge).toBeGreaterThan(0);
+  });
+
+  test('a cool cure counts for less age than the clock says, by log as by mean', () => {
+    const cool = demo[0]!;
+    const hours = 62 * 3600;
+    const byMean = ageWhenStripped(cool)!;
+    expect(byMean).toBeLessThan(hours);
+    const { cureTemperature: _, ...readings } = cool.readings;
+    const seconds = Array.from({ length: 100 }, (_, i) => i * 3600);
+    const byLog = { ...cool, readings, log: { seconds, kelvin: seconds.map(() => 285.15) } };
+    expect(ageWhenStripped(byLog)).toBeCloseTo(byMean, 3);
+    expect(ageWhenStripped({ ...cool, readings })).toBeUndefined();
+  });
+
+  test('an empty record says nothing and breaks nothing', () => {
+    expect(observe(blankRecord())).toEqual({});
+    expect(summaryOf(learnFrom([]))).toEqual({ invented: false, values: {} });
+  });
+
+  test('the summary offers what is lost as well as what lives', () => {
+    const { values } = summaryOf(learnFrom(demo));
+    expect(values['foam.gasLost']!.v).toBeCloseTo(1 - values['foam.survival']!.v, 12);
+    expect(values['foam.gasLost']!.pm).toBe(values['foam.survival']!.pm);
+  });
+});
