@@ -81,15 +81,10 @@ function listen(page: Page, complaints: string[]) {
   });
 }
 
-/** Scrolls through the page so that every worksheet comes alive, and back to the top. */
+/** Wakes every worksheet of the page at once, as printing does, and waits until all are alive. */
 export async function wakeWorksheets(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    const frame = () => new Promise((done) => requestAnimationFrame(done));
-    for (let top = 0; top < document.documentElement.scrollHeight; top += innerHeight / 2) {
-      scrollTo({ top, behavior: 'instant' });
-      await frame();
-    }
-    scrollTo({ top: 0, behavior: 'instant' });
+  await page.evaluate(() => {
+    dispatchEvent(new Event('beforeprint'));
   });
   await page.waitForFunction(() =>
     [...document.querySelectorAll<HTMLElement>('[data-island]')]

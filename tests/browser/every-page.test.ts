@@ -107,6 +107,20 @@ describe('every page', () => {
     }
   });
 
+  test('a worksheet wakes when it comes into view, not before', async () => {
+    const { page, close } = await openPage('water/hardness/');
+    const awake = () =>
+      page
+        .locator('[data-island]')
+        .first()
+        .evaluate((e) => (e as HTMLElement).dataset.awake);
+    await page.waitForLoadState('networkidle');
+    expect(await awake()).toBeUndefined();
+    await page.locator('[data-island]').first().scrollIntoViewIfNeeded();
+    await expect.poll(awake).toBe('yes');
+    await close();
+  });
+
   test('read complete with scripts off', async () => {
     const plain = await openPage('', { javaScript: false, width: 360 });
     for (const path of site.pages) {
