@@ -1,5 +1,5 @@
 import { strengthShare } from '../../core/curing/strength-growth.ts';
-import { bestSupportDistance, type HeldBeam } from '../../core/demould/beam.ts';
+import { bestSupportDistance } from '../../core/demould/beam.ts';
 import {
   type FlatPart,
   type Hold,
@@ -10,7 +10,17 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
-import { burden, face, finish, form, hold, places, stage } from '../shared/handling-fields.ts';
+import {
+  burden,
+  face,
+  finish,
+  form,
+  hold,
+  places,
+  seenFromTheSide,
+  stage,
+  WAYS,
+} from '../shared/handling-fields.ts';
 import {
   barLow,
   barMean,
@@ -28,17 +38,6 @@ import { FAST, flexuralAt28Days, SLOW } from '../shared/part-strength.ts';
 
 /** Above this share of the strength handling is not for a young part. A choice. Common practice, no source. */
 const CAUTIOUS = 0.5;
-/** A knife edge cannot be drawn as two holds. */
-const NARROWEST = 1e-4;
-
-const WAYS = {
-  ends: 'at its ends',
-  'two-points': 'at two lines',
-  'four-points': 'at four points',
-  tipping: 'tipped about one end',
-  middle: 'in the middle',
-} as const;
-
 export default worksheet({
   id: 'handling',
   question: 'Will it bear being moved like this?',
@@ -301,21 +300,3 @@ export default worksheet({
     'common-practice',
   ],
 });
-
-/** The holds along the span, for the drawing. */
-function seenFromTheSide(
-  by: keyof typeof WAYS,
-  v: { readonly left: number; readonly right: number; readonly grip: number },
-  { length }: FlatPart,
-  load: number,
-): HeldBeam {
-  const middle = (length - Math.max(v.grip, NARROWEST * length)) / 2;
-  const [left, right] = {
-    ends: [0, 0],
-    'two-points': [v.left, v.right],
-    'four-points': [v.left, v.left],
-    tipping: [0, v.right],
-    middle: [middle, middle],
-  }[by] as [number, number];
-  return { length, left, right, load };
-}

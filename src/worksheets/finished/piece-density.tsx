@@ -6,40 +6,10 @@ import {
   densityByHanging,
 } from '../../core/finished/piece-density.ts';
 import { waterDensity } from '../../core/water/density.ts';
-import { choice, lines, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
-import { HOURS, MM } from '../shared/part-fields.ts';
-
-const KG = { metric: 'kg', us: 'lb' } as const;
-const inWater = { method: ['gain', 'hanging'] } as const;
-const side = (label: string, example: string, methods: readonly string[]) =>
-  number('length', {
-    label,
-    example,
-    plusMinus: '0.5 mm',
-    min: '5 mm',
-    max: '5 m',
-    units: MM,
-    when: { method: methods },
-  });
-const weighed = (
-  label: string,
-  example: string,
-  when: Record<string, readonly string[]>,
-  help = '',
-) =>
-  number('mass', {
-    label,
-    ...(help && { help }),
-    example,
-    plusMinus: '0.001 kg',
-    min: '0 kg',
-    max: '500 kg',
-    units: KG,
-    when,
-  });
+import { pieceFields } from '../shared/piece-fields.ts';
 
 /** Readings without their ±: the worksheet carries that itself. */
 const exact = (value: number) => ({ value, uncertainty: 0 });
@@ -47,97 +17,7 @@ const exact = (value: number) => ({ value, uncertainty: 0 });
 export default worksheet({
   id: 'piece-density',
   question: 'How dense is this hardened piece?',
-  fields: {
-    method: choice({
-      label: 'Its volume',
-      options: {
-        block: 'from its sides: a block',
-        cylinder: 'from its sides: a cylinder',
-        gain: 'pushed under in water that stands on the scale',
-        hanging: 'hung under water below the scale, with a sinker',
-      },
-      example: 'block',
-    }),
-    mass: number('mass', {
-      label: 'The piece, as it is',
-      example: '0.705 kg',
-      plusMinus: '0.001 kg',
-      min: '0.001 kg',
-      max: '500 kg',
-      units: KG,
-    }),
-    length: side('Length', '150 mm', ['block']),
-    width: side('Width', '150 mm', ['block']),
-    diameter: side('Diameter', '150 mm', ['cylinder']),
-    height: side('Height or thickness', '60 mm', ['block', 'cylinder']),
-    wrapped: weighed(
-      'Wrapped in film, in air',
-      '0.712 kg',
-      inWater,
-      'Tight, so that no air is caught.',
-    ),
-    gain: weighed(
-      'The scale gains',
-      '1.358 kg',
-      { method: ['gain'] },
-      'With the piece held just under by a thin rod, less the reading before.',
-    ),
-    sinker: weighed('Sinker alone, under water', '1.5 kg', { method: ['hanging'] }),
-    both: weighed('Piece and sinker, under water', '0.854 kg', { method: ['hanging'] }),
-    dried: choice({
-      label: 'Has it been dried?',
-      options: { yes: 'Yes, in an oven', no: 'No' },
-      example: 'yes',
-    }),
-    oven: number('temperature', {
-      label: 'Oven',
-      example: '105 °C',
-      min: '30 °C',
-      max: '250 °C',
-      when: { dried: ['yes'] },
-    }),
-    weighings: lines({
-      label: 'Weighings while it dried',
-      help: 'Cooled, without its film. It is dry when a day more takes less than 0.2 % of its mass.',
-      of: {
-        time: number('time', {
-          label: 'Time',
-          example: '24 h',
-          min: '0 h',
-          max: '5000 h',
-          units: HOURS,
-        }),
-        mass: number('mass', {
-          label: 'Mass',
-          example: '0.63 kg',
-          min: '0.001 kg',
-          max: '500 kg',
-          units: KG,
-        }),
-      },
-      example: '0  0.705\n24  0.641\n48  0.629\n72  0.628',
-      most: 40,
-      when: { dried: ['yes'] },
-    }),
-    water: number('temperature', {
-      label: 'Temperature of the water',
-      example: '15 °C',
-      min: '0 °C',
-      max: '40 °C',
-      when: inWater,
-      folded: true,
-    }),
-    film: number('density', {
-      label: 'Density of the film',
-      help: 'Polyethylene, from memory.',
-      example: '920 kg/m3',
-      min: '500 kg/m3',
-      max: '2000 kg/m3',
-      units: DENSITY,
-      when: inWater,
-      folded: true,
-    }),
-  },
+  fields: pieceFields,
   work: (v) => {
     const baths = { waterDensity: waterDensity(v.water), filmDensity: v.film };
     const mass = exact(v.mass);

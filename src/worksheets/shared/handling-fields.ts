@@ -1,3 +1,5 @@
+import type { HeldBeam } from '../../core/demould/beam.ts';
+import type { FlatPart } from '../../core/demould/handling.ts';
 import {
   type FormShape,
   handlingMultiplier,
@@ -87,4 +89,33 @@ export function burden(chosen: {
   const during = { factor: 'stripping', carried: 'yard-handling', travel: 'travel' } as const;
   const multiplier = handlingMultiplier({ form, finish, during: during[stage] });
   return { factor: multiplier?.factor ?? 1, adhesion: 0 };
+}
+
+/** A knife edge cannot be drawn as two holds. */
+const NARROWEST = 1e-4;
+/** Each hold in a sentence: moved … */
+export const WAYS = {
+  ends: 'at its ends',
+  'two-points': 'at two lines',
+  'four-points': 'at four points',
+  tipping: 'tipped about one end',
+  middle: 'in the middle',
+} as const;
+
+/** The holds along the span, for the drawing. */
+export function seenFromTheSide(
+  by: keyof typeof WAYS,
+  v: { readonly left: number; readonly right: number; readonly grip: number },
+  { length }: FlatPart,
+  load: number,
+): HeldBeam {
+  const middle = (length - Math.max(v.grip, NARROWEST * length)) / 2;
+  const [left, right] = {
+    ends: [0, 0],
+    'two-points': [v.left, v.right],
+    'four-points': [v.left, v.left],
+    tipping: [0, v.right],
+    middle: [middle, middle],
+  }[by] as [number, number];
+  return { length, left, right, load };
 }
