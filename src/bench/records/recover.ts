@@ -1,4 +1,4 @@
-import { draftsLeft, dropDraft } from './drafts.ts';
+import { draftsLeft } from './drafts.ts';
 import { content } from './record.ts';
 import { readRecord, saveRecord } from './store.ts';
 
@@ -11,16 +11,16 @@ const STILL_TYPING = 5000;
  */
 export async function recoverDrafts(now = Date.now()): Promise<number> {
   let recovered = 0;
-  for (const draft of draftsLeft()) {
+  for (const { record: draft, drop } of draftsLeft()) {
     if (now - Date.parse(draft.changed) < STILL_TYPING) continue;
     const stored = await readRecord(draft.id);
     if (stored && content(stored) === content(draft)) {
-      dropDraft(draft.id);
+      drop();
       continue;
     }
     const saved = await saveRecord(draft);
     if (!saved.ok) continue;
-    dropDraft(draft.id);
+    drop();
     recovered++;
   }
   return recovered;

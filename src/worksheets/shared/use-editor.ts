@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
-import { draftsLeft, dropDraft } from '../../bench/records/drafts.ts';
+import { draftsLeft, keepDraft } from '../../bench/records/drafts.ts';
 import { Editor } from '../../bench/records/editor.ts';
 import { content } from '../../bench/records/record.ts';
 import { onChange, readRecord, refusalOf } from '../../bench/records/store.ts';
@@ -44,14 +44,13 @@ export function useEditor(id: string | undefined): Opening {
 
 async function open(id: string, hear: () => void): Promise<Editor | undefined> {
   const stored = await readRecord(id);
-  const draft = draftsLeft().find((draft) => draft.id === id);
-  if (draft && stored && content(draft) === content(stored)) {
-    dropDraft(id);
-    return new Editor(stored, hear);
-  }
-  if (!draft) return stored && new Editor(stored, hear);
+  const drafts = draftsLeft().filter(({ record }) => record.id === id);
+  for (const { record, drop } of drafts) if (stored && content(record) === content(stored)) drop();
+  const left = drafts.findLast(({ record }) => !stored || content(record) !== content(stored));
+  if (!left) return stored && new Editor(stored, hear);
   // Saved with the revision it was based on: what was saved since shows as a conflict.
-  const editor = new Editor(draft, hear);
+  const editor = new Editor(left.record, hear);
+  if (keepDraft(left.record)) left.drop();
   editor.state = { is: 'saving' };
   await editor.store();
   if (editor.state.is === 'saved')

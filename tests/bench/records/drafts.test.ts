@@ -1,0 +1,70 @@
+import { beforeEach, expect, test, vi } from 'vitest';
+import { blankRecord } from '../../../src/bench/records/record.ts';
+
+/** A store like the browser's: its keys are its own properties. */
+class FakeStorage {
+  getItem(key: string): string | null {
+    return (this as unknown as Record<string, string>)[key] ?? null;
+  }
+  setItem(key: string, text: string): void {
+    (this as unknown as Record<string, string>)[key] = text;
+  }
+  removeItem(key: string): void {
+    delete (this as unknown as Record<string, string>)[key];
+  }
+}
+
+let store: Storage;
+/** The module as another tab has it. */
+const newTab = async () => {
+  vi.resetModules();
+  return import('../../../src/bench/records/drafts.ts');
+};
+const record = blankRecord({ id: 'a', changed: '2025-04-05T10:00:00.000Z' });
+
+beforeEach(() => {
+  store = new FakeStorage() as unknown as Storage;
+});
+
+test('two tabs keep a draft each, and drop only their own', async () => {
+  const [first, second] = [await newTab(), await newTab()];
+  first.keepDraft({ ...record, notes: 'first' }, store);
+  second.keepDraft({ ...record, notes: 'second', changed: '2025-04-05T10:00:01.000Z' }, store);
+  expect(second.draftsLeft(store).map((left) => left.record.notes)).toEqual(['first', 'second']);
+  first.dropDraft('a', undefined, store);
+  expect(second.draftsLeft(store).map((left) => left.record.notes)).toEqual(['second']);
+});
+
+test('a draft stays when more was typed after the save was sent', async () => {
+  const { keepDraft, dropDraft, draftsLeft } = await newTab();
+  keepDraft({ ...record, notes: 'more' }, store);
+  dropDraft('a', { ...record, notes: 'less' }, store);
+  expect(draftsLeft(store).length).toBe(1);
+  dropDraft('a', { ...record, notes: 'more' }, store);
+  expect(draftsLeft(store)).toEqual([]);
+});
+
+test('a draft of a dead tab can be dropped by another', async () => {
+  (await newTab()).keepDraft(record, store);
+  const [left] = (await newTab()).draftsLeft(store);
+  left!.drop();
+  expect(Object.keys(store)).toEqual([]);
+});
+
+test('one that cannot be read is left where it is', async () => {
+  const { draftsLeft } = await newTab();
+  store.setItem('suds.draft.1.a.x', '{half');
+  expect(draftsLeft(store)).toEqual([]);
+  expect(Object.keys(store).length).toBe(1);
+});
+
+test('a browser that refuses is told from one that keeps', async () => {
+  const { keepDraft } = await newTab();
+  const full = {
+    setItem: () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    },
+  };
+  expect(keepDraft(record, full as unknown as Storage)).toBe(false);
+  expect(keepDraft(record, store)).toBe(true);
+});
