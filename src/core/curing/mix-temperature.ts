@@ -103,7 +103,8 @@ export function waterTemperatureFor(of: {
 }): { readonly temperature: number; readonly notes: readonly Note[] } {
   const { others, water, wanted, waterSpecificHeat = SPECIFIC_HEAT.water } = of;
   demandPositive('water', water, 'mass');
-  demand('wanted', wanted, 'temperature', { min: ICE_POINT });
+  // No mix is wanted at the boil.
+  demand('wanted', wanted, 'temperature', { min: ICE_POINT, max: ICE_POINT + 100 });
   const { capacity, heat } = heatAboveIce(others);
   const own = water * waterSpecificHeat;
   const above = ((wanted - ICE_POINT) * (capacity + own) - heat) / own;
