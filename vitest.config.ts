@@ -12,6 +12,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/{core,published,worksheets,bench,house}/**/*.test.{ts,tsx}'],
           environment: 'node',
+          setupFiles: ['tests/seed.ts'],
           // Property tests try hundreds of inputs; a busy machine is no fault of theirs.
           testTimeout: 30_000,
         },
