@@ -16,7 +16,7 @@ export const hardness = number('hardness', {
   label: 'Hardness of the water',
   example: '311 mg/L CaCO3',
   plusMinus: '15 mg/L CaCO3',
-  min: '0 mg/L CaCO3',
+  min: '0.1 mg/L CaCO3',
   max: '5000 mg/L CaCO3',
   units: HARDNESS,
   takes: 'water.hardness',
