@@ -25,16 +25,16 @@ export const examples: readonly Example[] = [
   {
     sheet: 'base-check',
     result: 'ratio',
-    expected: '0.4204',
+    expected: '0.44944',
     within: 1e-3,
-    by: '(1 − 1925/3150) ÷ (1.925 − 1) = 0.38889/0.925',
+    by: '(1 − 1890/3150) ÷ (1.890 − 1) = 0.4/0.89',
   },
   {
     sheet: 'base-check',
     result: 'addCement',
-    expected: '692.8 g',
+    expected: '1.6773 kg',
     within: 2e-3,
-    by: '(0.42042/0.4 − 1) × 13.57 kg',
+    by: '(0.44944/0.4 − 1) × 13.57 kg',
   },
   {
     sheet: 'batch',

@@ -121,7 +121,7 @@ export default worksheet({
     if (r.apparent <= PRACTICE.to)
       return {
         verdict: 'good',
-        say: `${amount} is where small-batch makers work. Use it now, before it drains.`,
+        say: `${amount} is where small-batch makers work (common practice, no source), above the standards’ band for machine-made foam. Use it now, before it drains.`,
       };
     return {
       verdict: 'look',

@@ -1,5 +1,5 @@
 import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
-import { type Drainage, drainedAt } from '../../core/foam/drainage-curve.ts';
+import { type Drainage, drainedAt, timeToDrain } from '../../core/foam/drainage-curve.ts';
 import { plannedFoam } from '../../core/foam/planned-foam.ts';
 import type { Dose } from '../../core/foam/standing-foam.ts';
 import { gasLeftAfter } from '../../core/foam/survival.ts';
@@ -12,6 +12,9 @@ import { waitingFields } from './waiting-fields.ts';
 const MINUTE = 60;
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const WAITS = [0, 2, 5, 10, 15, 20, 30] as const;
+
+/** Past a quarter drained a foam is too thin-walled to be stirred in whole. Common practice, no source. */
+const STILL_FOAM = 0.25;
 
 export default worksheet({
   id: 'time-in-hand',
@@ -45,8 +48,19 @@ export default worksheet({
       dose === 'mass' && drainedAt({ drainage, time: wait }) === 1
         ? undefined
         : timeInHand({ ...hand, wait, dose });
-    const latest = now.latest !== undefined && Number.isFinite(now.latest) ? now.latest : undefined;
-    return { now, latest, after, lost: (time: number) => drainedAt({ drainage, time }) };
+    const byDensity =
+      now.latest !== undefined && Number.isFinite(now.latest) ? now.latest : undefined;
+    // Density may allow more than the foam does: thin walls break under the paddle.
+    const quarter = timeToDrain({ drainage, share: STILL_FOAM });
+    const latest = now.latest === undefined ? undefined : Math.min(quarter, byDensity ?? quarter);
+    return {
+      now,
+      latest,
+      quarter,
+      byDensity,
+      after,
+      lost: (time: number) => drainedAt({ drainage, time }),
+    };
   },
   results: {
     latest: { label: 'Blend it before', kind: 'time', of: (r) => r.latest, units: MINUTES },
@@ -83,7 +97,7 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ now, latest }, v, say) => {
+  judge: ({ now, latest, quarter, byDensity }, v, say) => {
     const planned = say(v.target, 'density', { units: DENSITY });
     if (now.latest === undefined)
       return {
@@ -97,10 +111,21 @@ export default worksheet({
         verdict: 'stop',
         say: `${then}: more than you allow. Make fresh foam, or put the drained liquid in as well.`,
       };
-    if (latest === undefined)
+    const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
+    const thin = `By ${minutes(quarter)} a quarter of the liquid is out and the foam is thin-walled (common practice, no source)`;
+    const density =
+      byDensity === undefined
+        ? 'density alone would set no limit'
+        : `density alone would allow ${minutes(byDensity)}`;
+    if (latest === undefined || v.wait > quarter)
       return {
-        verdict: 'good',
-        say: `However long it drains, the liquid left behind never moves this batch out of your tolerance. Bubbles that burst would: look at the foam, not only at the clock.`,
+        verdict: 'look',
+        say: `${then}. ${thin}: much of it will break under the paddle. Make it afresh; ${density}.`,
+      };
+    if (byDensity === undefined || quarter < byDensity)
+      return {
+        verdict: v.wait > 0.75 * quarter ? 'look' : 'good',
+        say: `${then}. ${thin}: blend it before that; ${density}.`,
       };
     return v.wait > 0.75 * latest
       ? {

@@ -8,6 +8,8 @@ import { sandCement, waterCement } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending. Common practice, no source. */
 const NEAR = 0.02;
+/** Whether a w/c is off by more than a jug can tell; half a thousandth is in its last digit. */
+const worthIt = (off: number) => Math.abs(off) > NEAR + 5e-4;
 
 export default worksheet({
   id: 'base-check',
@@ -16,7 +18,7 @@ export default worksheet({
     full: number('mass', {
       label: 'Jug, struck full of base mix',
       help: 'Before any foam is in it.',
-      example: '2.075 kg',
+      example: '2.04 kg',
       plusMinus: '0.005 kg',
       min: '0 kg',
       max: '1000 kg',
@@ -90,14 +92,14 @@ export default worksheet({
     addWater: {
       label: 'Add water',
       kind: 'mass',
-      of: (r) => (r.check.addWater > 0 ? r.check.addWater : undefined),
+      of: (r) => (worthIt(r.off) && r.check.addWater > 0 ? r.check.addWater : undefined),
       units: SMALL_MASS,
       answer: true,
     },
     addCement: {
       label: 'Add cement',
       kind: 'mass',
-      of: (r) => (r.check.addCement > 0 ? r.check.addCement : undefined),
+      of: (r) => (worthIt(r.off) && r.check.addCement > 0 ? r.check.addCement : undefined),
       units: SMALL_MASS,
       answer: true,
     },
@@ -124,7 +126,7 @@ export default worksheet({
   },
   judge: ({ check, off }, { waterCement: wanted }, say) => {
     const grams = (kg: number) => say(kg, 'mass', { units: SMALL_MASS });
-    if (Math.abs(off) <= NEAR)
+    if (!worthIt(off))
       return {
         verdict: 'good',
         say: `${check.waterCement.toFixed(3)} is as near to ${wanted.toFixed(2)} as a jug can tell. Leave it and make the foam.`,
@@ -141,6 +143,7 @@ export default worksheet({
   },
   notes: ({ check }, _, say) => [
     `${say(1 / Math.abs(check.perDensity) / 100, 'density', { units: DENSITY, significant: 2 })} of density is a hundredth of w/c here: weigh on a scale that shows it, in a jug whose volume you have weighed with water.`,
+    'Base mix that has been added to is more base mix: raise the foam by the same share, or the load lands heavy.',
     'Sand is taken to be as the recipe has it. A jug cannot tell too much sand from too little water.',
   ],
   refusals: {

@@ -145,6 +145,7 @@ export default worksheet({
     foamMass: { label: 'Foam, by weight', kind: 'mass', of: (r) => r.mix.foamMass },
     solution: {
       label: 'Foaming solution to mix',
+      note: 'with the loss in hose and lance, without what first fills them',
       kind: 'volume',
       of: (r) => r.solution.solutionVolume,
       units: LITRES,

@@ -3,7 +3,7 @@ import { number } from '../../islands/fields.ts';
 /** The recipe's two ratios, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
   label: 'Water/cement ratio',
-  help: 'By mass, of the base mix. One maker works near 0.37 (common practice, no source); below 0.35 the paste begins to take water from the foam.',
+  help: 'By mass, of the base mix. Often near 0.37 (common practice, no source); below 0.35 the paste begins to take water from the foam.',
   example: '0.4',
   min: '0.1',
   max: '3',

@@ -32,7 +32,7 @@ export default worksheet({
       max: '10 m3',
       bench: 'mix.largestLoad',
     }),
-    latest: minutes('The foam lasts', '24.5 min', {
+    latest: minutes('The foam lasts', '10.6 min', {
       help: 'From the lance until it must be in the mix.',
       aboveMin: true,
       takes: 'foam.timeInHand',

@@ -116,7 +116,8 @@ export default worksheet({
     upperTie: { label: 'Each upper one', kind: 'force', of: (r) => r.ties.upper, units: NEWTON },
   },
   judge: ({ bent, limits, longest, float, face, ties }, _, say) => {
-    const span = say(longest.span, 'length', { units: SHORT, significant: 2 });
+    // A limit is never rounded up.
+    const span = say(longest.span * 0.99, 'length', { units: SHORT, significant: 3 });
     const force = (n: number) =>
       `${say(n, 'force', { units: NEWTON, significant: 2 })}, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`;
     if (bent.stress > limits.stress)

@@ -103,7 +103,7 @@ export default worksheet({
       kind: 'length',
       of: (r) => (r.deepest < 1000 ? r.deepest : undefined),
       units: METRES,
-      note: 'By pressure on the bubbles alone. Practice stops far sooner.',
+      note: 'By pressure on the bubbles alone. Practice stops at 0.6 to 1.2 m.',
     },
     sinks: {
       label: 'More mix to pour for it',

@@ -35,7 +35,7 @@ export default worksheet({
     }),
     where: choice({
       label: 'In which water?',
-      options: { foam: 'Only the foam’s', all: 'All the mixing water' },
+      options: { foam: 'Only the foam’s', all: 'The base mix’s too' },
       example: 'foam',
       bench: 'water.sequesterWhere',
     }),

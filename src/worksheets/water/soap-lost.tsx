@@ -148,7 +148,7 @@ export default worksheet({
     if (r.yours.byNumber.share > SMALL_LOSS)
       return {
         verdict: 'look',
-        say: `${share} of the dose is lost. Use ${soft}, or raise the dose to ${say(r.yours.byNumber.needed, 'concentration', { units: GRAMS_A_LITRE })} and strain off the scum.`,
+        say: `${share} of the dose is lost. Use ${soft}, or, second best and with a poorer foam, raise the dose to at least ${say(r.yours.byNumber.needed, 'concentration', { units: GRAMS_A_LITRE })} and strain off the scum.`,
       };
     return { verdict: 'good', say: `${share} of the dose is lost: use this water for the foam.` };
   },
