@@ -145,7 +145,7 @@ export default worksheet({
     ...(r.notes.some(({ code }) => code === 'outside-range')
       ? ['This weather lies outside the chart the relation was fitted to: it is stretched here.']
       : []),
-    `The limits are for ordinary concrete. The American one, 0.2 lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0; a foamed mix bleeds less than the concrete they were found for, so it may crack below them.`,
+    `The limits are for ordinary concrete. The American one, 0.2 lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0; a foamed mix bleeds less than the concrete they were found for: keep it under half of them, 0.25 and 0.5 kg/(m²·h).`,
   ],
   blames: {
     concreteTemperature: 'concrete',

@@ -69,19 +69,20 @@ export default worksheet({
     };
   },
   results: {
-    reached: {
-      label: 'The strength you wait for is reached after',
-      kind: 'time',
-      of: (r) => r.reached,
-      units: HOURS,
-      significant: 2,
-    },
     coldest: {
       label: 'Coldest it gets',
       kind: 'temperature',
       of: (r) => r.guard.coldest,
       significant: 2,
       answer: true,
+    },
+    reached: {
+      label: 'The strength you wait for is reached after',
+      kind: 'time',
+      of: (r) => r.reached,
+      note: 'your own mark; not one that stands a freeze unless it is 3.5 MPa (500 psi) or more',
+      units: HOURS,
+      significant: 2,
     },
     oneFreeze: {
       label: '3.5 MPa (500 psi), for one freeze, after',

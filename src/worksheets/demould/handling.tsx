@@ -140,7 +140,7 @@ export default worksheet({
       kind: 'ratio',
       of: (r) => r.use?.high,
       units: PERCENT,
-      significant: 2,
+      significant: 3,
       answer: true,
     },
     useLow: {
@@ -148,7 +148,7 @@ export default worksheet({
       kind: 'ratio',
       of: (r) => r.use?.low,
       units: PERCENT,
-      significant: 2,
+      significant: 3,
     },
     low: {
       label: 'Bending strength now, at least',
@@ -278,7 +278,7 @@ export default worksheet({
             name,
             say(stress, 'stress', { units: KPA }),
             use
-              ? `${say(use.low, 'ratio', { units: PERCENT, significant: 2 })} to ${say(use.high, 'ratio', { units: PERCENT, significant: 2 })}`
+              ? `${say(use.low, 'ratio', { units: PERCENT, significant: 3 })} to ${say(use.high, 'ratio', { units: PERCENT, significant: 3 })}`
               : 'not known',
           ];
         }),

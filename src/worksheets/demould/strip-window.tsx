@@ -207,6 +207,7 @@ export default worksheet({
           `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / 3600} hours at 20 °C, the least that test specimens stay in their moulds, no estimate is worth anything.`,
         ]
       : []),
+    'For a light part the form may hold harder than any multiple of its weight: work “Will it bear being moved like this?” by the pull of the form on its area, and take the larger stress. The window then moves later, by weeks for a weak mix.',
     'The growth curves were made for ordinary concrete; no source seen validates them for foamed concrete. Retarders, cold water and stored cement all make it later.',
     ...(strengthFrom === 'density'
       ? ['Strength here is guessed from density. A bar of the batch, broken, narrows the window.']
