@@ -15,6 +15,7 @@ import {
   TEMPERATURE,
   TEMPERATURE_DIFFERENCE,
   THERMAL_RESISTANCE,
+  THERMAL_TRANSMITTANCE,
 } from './units-thermal.ts';
 
 /** The sorts of quantity this trade uses. Each has one SI unit inside core and several on the page. */
@@ -44,6 +45,7 @@ export type Kind =
   | 'specificHeat'
   | 'specificEnergy'
   | 'thermalResistance'
+  | 'thermalTransmittance'
   | 'massFlux'
   | 'molarEnergy'
   | 'surfaceTension'
@@ -150,6 +152,14 @@ export const KINDS: Readonly<Record<Kind, KindSpec>> = {
     'm2.K/W',
     'h.ft2.degF/Btu',
     THERMAL_RESISTANCE,
+  ),
+  thermalTransmittance: spec(
+    'thermalTransmittance',
+    'thermal transmittance',
+    'W/(m2.K)',
+    'W/(m2.K)',
+    'Btu/(h.ft2.degF)',
+    THERMAL_TRANSMITTANCE,
   ),
   massFlux: spec('massFlux', 'mass flux', 'kg/(m2.s)', 'kg/(m2.h)', 'lb/(ft2.h)', MASS_FLUX),
   molarEnergy: spec('molarEnergy', 'molar energy', 'J/mol', 'kJ/mol', 'kJ/mol', MOLAR_ENERGY),

@@ -48,6 +48,16 @@ export const THERMAL_RESISTANCE: readonly Unit[] = [
   ]),
 ];
 
+/** SI: W/(m²·K). */
+export const THERMAL_TRANSMITTANCE: readonly Unit[] = [
+  metric('W/(m2.K)', 'W/(m²·K)', 1, ['W/m2/K', 'W/m2/°C', 'W/(m2.°C)', 'W m-2 K-1']),
+  us('Btu/(h.ft2.degF)', 'Btu/(h·ft²·°F)', BTU / (HOUR * FOOT ** 2 * FAHRENHEIT_DEGREE), [
+    'Btu/(hr ft2 °F)',
+    'Btu/(h ft2 F)',
+    'Btu/(hr ft2 F)',
+  ]),
+];
+
 /** SI: J/(kg·K). */
 export const SPECIFIC_HEAT: readonly Unit[] = [
   metric('J/(kg.K)', 'J/(kg·K)', 1, ['J/kg/K', 'J/(kg °C)']),

@@ -29,9 +29,6 @@ const SURFACES = {
   floor: INSIDE_SURFACE.downward,
   none: 0,
 } as const;
-const U_UNITS = { metric: 'W/(m²·K)', us: 'Btu/(h·ft²·°F)' } as const;
-/** 1 Btu/(h·ft²·°F) in W/(m²·K), from the exact units of the handbook. */
-const US_U = 5.678263;
 
 export default worksheet({
   id: 'heat-through',
@@ -204,7 +201,7 @@ export default worksheet({
         ways.map(({ name, resistance, transmittance }) => [
           name,
           say(resistance, 'thermalResistance', { significant: 2 }),
-          spokenU(transmittance, say.system),
+          say(transmittance, 'thermalTransmittance', { significant: 2 }),
         ]),
     },
   ],
@@ -223,9 +220,3 @@ export default worksheet({
     'wong-2026',
   ],
 });
-
-/** No kind of the handbook is a transmittance; it is said here only. */
-function spokenU(u: number, system: 'metric' | 'us'): string {
-  const value = system === 'us' ? u / US_U : u;
-  return `${value.toPrecision(2)} ${U_UNITS[system]}`;
-}

@@ -150,6 +150,10 @@ const table: Partial<Record<Kind, { si: string; units: Record<string, Theirs> }>
     si: 'm^2 K/W',
     units: { 'm2.K/W': 'm^2 K/W', 'h.ft2.degF/Btu': 'hour ft^2 degF/BTU' },
   },
+  thermalTransmittance: {
+    si: 'W/(m^2 K)',
+    units: { 'W/(m2.K)': 'W/(m^2 K)', 'Btu/(h.ft2.degF)': 'BTU/(hour ft^2 degF)' },
+  },
   specificHeat: {
     si: 'J/(kg K)',
     units: {

@@ -113,7 +113,7 @@ export const answers = {
   'finished-part/u-value': answer({
     asks: 'Thermal transmittance of layers (m, W/(m·K)) with their surfaces (m²·K/W)',
     input: { thickness: 'numbers', conductivity: 'numbers', surfaces: 'number' },
-    gives: 'number',
+    gives: 'thermalTransmittance',
     work: ({ thickness, conductivity, surfaces }) => {
       const layers = thickness.map((t, i) => ({ thickness: t, conductivity: conductivity[i]! }));
       return transmittance({ layers, surfaces }).transmittance;

@@ -87,6 +87,12 @@ export const answers: Answers = {
     gives: 'thermalResistance',
     work: ({ resistance }) => resistance,
   }),
+  'units/thermal-transmittance': answer({
+    asks: 'This thermal transmittance in another unit',
+    input: { transmittance: 'thermalTransmittance' },
+    gives: 'thermalTransmittance',
+    work: ({ transmittance }) => transmittance,
+  }),
   'units/specific-heat': answer({
     asks: 'This specific heat in another unit',
     input: { specificHeat: 'specificHeat' },
