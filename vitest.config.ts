@@ -10,7 +10,7 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'unit',
-          include: ['tests/{core,published,worksheets,bench,house}/**/*.test.{ts,tsx}'],
+          include: ['tests/{core,published,worksheets,islands,bench,house}/**/*.test.{ts,tsx}'],
           environment: 'node',
           setupFiles: ['tests/seed.ts'],
           // Property tests try hundreds of inputs; a busy machine is no fault of theirs.

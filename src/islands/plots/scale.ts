@@ -1,4 +1,4 @@
-import { scaleLinear as straight } from 'd3-scale';
+import { nice, tickStep, ticks } from 'd3-array';
 
 /** Takes numbers of one span to another along a straight line. */
 export interface Linear {
@@ -15,20 +15,38 @@ export interface Linear {
 
 type Span = readonly [number, number];
 
+const COUNT = 10;
+
 /**
- * A linear scale from `domain` to `range`. The one door to the library, so that every picture writes
- * its numbers alike: without a thousands mark, which could be taken for a decimal comma.
+ * A linear scale from `domain` to `range`, on the round numbers of d3-array. The whole of d3-scale is
+ * held beside it in the tests; it is not shipped, since it brings colours, dates and a formatter along.
+ * Numbers stand without a thousands mark, which could be taken for a decimal comma.
  */
 export function scaleLinear(domain: Span, range: Span): Linear {
-  const scale = straight(domain, range);
-  return Object.assign((value: number) => scale(value), {
-    range: () => range,
-    ticks: (count?: number) => scale.ticks(count),
-    tickFormat: (count?: number) => {
-      const format = scale.tickFormat(count);
-      return (tick: number) => format(tick).replaceAll(',', '');
+  const [from, to] = domain;
+  const [start, end] = range;
+  const share = (value: number) => (to === from ? 0.5 : (value - from) / (to - from));
+  return Object.assign(
+    (value: number) => {
+      const t = share(value);
+      return start * (1 - t) + end * t;
     },
-    nice: (count?: number) =>
-      scaleLinear(scale.copy().nice(count).domain() as [number, number], range),
-  });
+    {
+      range: () => range,
+      ticks: (count = COUNT) => ticks(from, to, count),
+      tickFormat: (count = COUNT) => {
+        const decimals = decimalsOf(tickStep(from, to, count));
+        return (tick: number) =>
+          tick
+            .toFixed(decimals)
+            .replace(/^-(?=.*[1-9])/, '−')
+            .replace('-', '');
+      },
+      nice: (count = COUNT) => scaleLinear(nice(from, to, count), range),
+    },
+  );
 }
+
+/** The decimals that tell one tick from the next. */
+const decimalsOf = (step: number): number =>
+  step > 0 ? Math.max(0, -Math.floor(Math.log10(step) + 1e-9)) : 0;
