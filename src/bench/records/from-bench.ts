@@ -53,5 +53,19 @@ export function recordFromBench(name: string): BatchRecord {
   return blankRecord({ name, bench, kept, readings });
 }
 
+/** What is known of a batch before it is weighed. Everything else on the bench is an earlier one's. */
+const KNOWN_BEFORE = ['tare', 'vessel', 'planned'] as const;
+
+/** A new batch about to be weighed: the bench, and of its readings only what the batch cannot change. */
+export function recordToWeigh(name: string): BatchRecord {
+  const record = recordFromBench(name);
+  const readings: Partial<Record<ReadingName, Entry>> = {};
+  for (const known of KNOWN_BEFORE) {
+    const entry = record.readings[known];
+    if (entry) readings[known] = entry;
+  }
+  return { ...record, readings };
+}
+
 /** Whether anything of the reader's own lies on the bench. */
 export const benchIsEmpty = (): boolean => Object.keys($entries.get()).length === 0;

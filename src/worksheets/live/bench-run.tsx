@@ -1,50 +1,29 @@
-import { useEffect, useState } from 'preact/hooks';
-import { $foamClock, type Clock } from '../../bench/clock.ts';
-import { localStore } from '../../bench/local-store.ts';
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { $foamClock, type Clock, clearClock } from '../../bench/clock.ts';
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import { recordFromBench } from '../../bench/records/from-bench.ts';
+import { recordToWeigh } from '../../bench/records/from-bench.ts';
 import { today } from '../../bench/records/record.ts';
-import { saveRecord } from '../../bench/records/store.ts';
+import { askToPersist, saveRecord } from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { ConflictView } from '../shared/ConflictView.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
+import { nameOf } from '../shared/record-words.ts';
+import { type Going, readGoing, writeGoing } from '../shared/run-going.ts';
 import { runPlan } from '../shared/run-plan.ts';
+import { put } from '../shared/run-put.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
 import { batchAt } from '../shared/use-records.ts';
 import FoamClock from './foam-clock.tsx';
-
-const KEY = 'suds.run.1';
-interface Going {
-  readonly id: string;
-  readonly step: number;
-}
-
-function readGoing(): Going | undefined {
-  try {
-    const { id, step } = JSON.parse(localStore()?.getItem(KEY) ?? '') as Going;
-    return typeof id === 'string' && RUN_STEPS[step] ? { id, step } : undefined;
-  } catch {
-    return undefined;
-  }
-}
-function writeGoing(going: Going | undefined): void {
-  try {
-    if (going) localStore()?.setItem(KEY, JSON.stringify(going));
-    else localStore()?.removeItem(KEY);
-  } catch {
-    // Not remembered: the step begins anew after a reload, the record is stored all the same.
-  }
-}
 
 /** One batch at the bench, step by step, written into its record as it goes. */
 export default function BenchRun() {
   const [going, setGoing] = useState<Going>();
   const [ready, setReady] = useState(false);
   useEffect(() => {
-    setGoing(readGoing());
+    setGoing(readGoing(RUN_STEPS.length));
     setReady(true);
   }, []);
   const go = (next: Going | undefined) => {
@@ -53,18 +32,34 @@ export default function BenchRun() {
   };
   const opening = useEditor(going?.id);
   const begin = async () => {
-    const record = recordFromBench(`Batch of ${today()}`);
+    const record = recordToWeigh(`Batch of ${today()}`);
     const saved = await saveRecord(record);
-    if (saved.ok) go({ id: record.id, step: 0 });
-    else if (saved.because === 'refused') notify('refused', saved.say);
+    if (saved.ok) {
+      // A clock that still runs belongs to the foam of another batch.
+      clearClock();
+      askToPersist();
+      go({ id: record.id, step: 0, begun: Date.now() });
+    } else if (saved.because === 'refused') notify('refused', saved.say);
   };
-  if (!going || opening.is === 'none')
+  if (!going || going.stopped || opening.is === 'none')
     return (
       <div class="run" data-run="begin">
         <p>
           Size the batch first. Then begin here: each step shows what to weigh, takes what you
           weighed, and stores it at once. It works without a network.
         </p>
+        {going?.stopped && opening.is === 'open' && (
+          <button
+            type="button"
+            class="run-big"
+            onClick={() => {
+              const { stopped: _, ...on } = going;
+              go(on);
+            }}
+          >
+            Go on with “{nameOf(opening.editor.record)}”
+          </button>
+        )}
         <button type="button" class="main run-big" disabled={!ready} onClick={begin}>
           Begin a batch
         </button>
@@ -72,45 +67,53 @@ export default function BenchRun() {
     );
   if (opening.is === 'failed') return <p class="records-failed">{opening.say}</p>;
   if (opening.is === 'waiting') return <p class="note">Opening the batch…</p>;
-  return <Run editor={opening.editor} step={going.step} go={go} />;
+  return <Run editor={opening.editor} going={going} go={go} />;
 }
 
 /** When the clock is started, the record knows when its foam was made. */
-function useFoamMade(editor: Editor): void {
+function useFoamMade(editor: Editor, begun = Date.parse(`${editor.record.date}T00:00`)): void {
   const [clock, setClock] = useState<Clock>();
   useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
   useEffect(() => {
     if (!clock || clock.stop !== undefined) return;
     const made = new Date(clock.start).toISOString();
     // A clock of an earlier batch is not this one's.
-    if (made !== editor.record.foamMade && clock.start >= Date.parse(`${editor.record.date}T00:00`))
-      editor.change({ foamMade: made });
+    if (made !== editor.record.foamMade && clock.start >= begun) editor.change({ foamMade: made });
   }, [clock?.start]);
 }
 
 function Run({
   editor,
-  step,
+  going,
   go,
 }: {
   readonly editor: Editor;
-  readonly step: number;
+  readonly going: Going;
   readonly go: (next: Going | undefined) => void;
 }) {
   const say = speaker(useUnits());
   const plan = runPlan(useEntries(), useKept(), say);
   const awake = useAwake(true);
   const { record } = editor;
-  useFoamMade(editor);
+  const { step } = going;
+  useFoamMade(editor, going.begun);
+  // Each step begins at the head of the screen, and is read out.
+  useLayoutEffect(() => {
+    const name = document.getElementById('run-step');
+    name?.focus({ preventScroll: true });
+    name?.closest('.run')?.scrollIntoView();
+  }, [step]);
   const { name, Step } = RUN_STEPS[step]!;
   const turn = (by: number) => {
-    go({ id: record.id, step: step + by });
-    document.getElementById('run-step')?.focus();
+    // What the base mix was weighed for is what the batch is held against later.
+    if (by > 0 && plan && record.readings.planned?.t === undefined)
+      put(editor, 'planned', plan.wetDensity);
+    go({ ...going, step: step + by });
   };
   return (
     <div class="run" data-run={step} data-state={editor.state.is}>
       <header class="run-head">
-        {step > 0 && <FoamClock />}
+        {step > 0 && <FoamClock short />}
         <p class="run-awake">
           {awake === 'on' ? 'Screen stays on' : 'The screen may go dark'}
           {editor.state.is === 'saved'
@@ -163,7 +166,7 @@ function Run({
         )}
       </p>
       <p>
-        <button type="button" class="quiet" onClick={() => go(undefined)}>
+        <button type="button" class="quiet" onClick={() => go({ ...going, stopped: true })}>
           Stop here; the record stays
         </button>
       </p>

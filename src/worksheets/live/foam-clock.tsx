@@ -14,8 +14,11 @@ import { milestone, onClock } from '../shared/milestones.ts';
 /** Four times a second, so that no second is seen to be skipped. */
 const TICK = 250;
 
-/** A clock for the foam: it goes by the moment it was started, whatever becomes of the page. */
-export default function FoamClock() {
+/**
+ * A clock for the foam: it goes by the moment it was started, whatever becomes of the page. `short`
+ * leaves room on a phone for the step beneath.
+ */
+export default function FoamClock({ short = false }: { readonly short?: boolean }) {
   const clock = useClock();
   const kept = useKept()['foam.timeInHand'];
   const inHand = kept && 'v' in kept ? kept.v : undefined;
@@ -25,11 +28,13 @@ export default function FoamClock() {
   const left = inHand === undefined || seconds === undefined ? undefined : inHand - seconds;
   const state = left === undefined ? '' : left <= 0 ? 'over' : left < inHand! / 4 ? 'late' : '';
   return (
-    <section class={`foam-clock ${state}`} aria-label="Foam clock">
+    <section class={`foam-clock ${state} ${short ? 'short' : ''}`} aria-label="Foam clock">
       <p class="clock-figures" role="timer" aria-label="Time since the foam was made">
         {onClock(seconds ?? 0)}
       </p>
-      <p class="clock-left">{leftWords(inHand, left)}</p>
+      <p class="clock-left">
+        {short && inHand === undefined ? 'No time in hand on the bench.' : leftWords(inHand, left)}
+      </p>
       <p class="clock-says" role="status">
         {told?.say ?? ''}
       </p>

@@ -1,4 +1,5 @@
 import type { Entries, KeptResults } from '../../bench/entries.ts';
+import type { Editor } from '../../bench/records/editor.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { run } from './run.ts';
@@ -16,6 +17,13 @@ export interface RunPlan {
   readonly loads: number;
   /** Nothing of it is the reader's own. */
   readonly example: boolean;
+}
+
+/** What a step at the bench is given. */
+export interface StepProps {
+  readonly editor: Editor;
+  readonly plan: RunPlan | undefined;
+  readonly say: Say;
 }
 
 /** The amounts of one load, as “What goes into the batch?” has them; undefined while it has no answer. */

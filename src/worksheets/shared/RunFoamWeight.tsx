@@ -1,0 +1,67 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Entry } from '../../bench/entries.ts';
+import { readingValue } from '../../bench/records/csv.ts';
+import type { Editor } from '../../bench/records/editor.ts';
+import { $entries, enter } from '../../bench/store.ts';
+import { readWorksheet } from '../../islands/engine/read.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { number } from '../../islands/fields.ts';
+import { useTyping } from '../../islands/hooks.ts';
+import { NumberInput } from '../../islands/parts/NumberInput.tsx';
+import type { AnyWorksheet } from '../../islands/worksheet.ts';
+import { put } from './run-put.ts';
+
+const FOAM_FULL = {
+  id: 'run',
+  fields: {
+    foam: number('mass', {
+      label: 'Bucket, full of foam',
+      help: 'Struck level. It fills in the foam’s density below.',
+      example: '2.45 kg',
+      min: '0 kg',
+      max: '200 kg',
+      optional: true,
+    }),
+  },
+} as unknown as AnyWorksheet;
+/** The bench's own key for that weighing. */
+const FOAM_KEY = 'foam-density.full';
+
+/** The bucket full of foam; with the empty bucket and its volume it gives the foam's density. */
+export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly say: Say }) {
+  const typing = useTyping();
+  // Until this batch's foam is weighed, a weighing on the bench is that of another foam.
+  const [entry, setEntry] = useState<Entry>(() =>
+    readingValue(editor.record, 'foamDensity') === undefined
+      ? { t: '' }
+      : ($entries.get()[FOAM_KEY] ?? { t: '' }),
+  );
+  const reading = readWorksheet(FOAM_FULL, { 'run.foam': entry }, {}, say).fields.foam!;
+  const full = reading.type === 'number' && reading.value;
+  const tare = readingValue(editor.record, 'tare');
+  const vessel = readingValue(editor.record, 'vessel');
+  const first = useRef(true);
+  useEffect(() => {
+    // A density that was stored stands until one of its weighings changes.
+    const untouched = first.current;
+    first.current = false;
+    if (untouched || !full || tare === undefined || !vessel || full <= tare) return;
+    put(editor, 'foamDensity', (full - tare) / vessel, 3);
+  }, [full, tare, vessel]);
+  if (reading.type !== 'number') return null;
+  return (
+    <NumberInput
+      id="run-foam"
+      reading={reading}
+      entry={entry}
+      system={say.system}
+      problem={typing.input === 'run-foam' ? undefined : reading.problem}
+      onEntry={(typed) => {
+        typing.start('run-foam');
+        setEntry({ t: '', ...typed });
+        enter(FOAM_KEY, typed);
+      }}
+      onLeave={typing.stop}
+    />
+  );
+}
