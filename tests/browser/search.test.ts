@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { findPages, type Index } from '../../src/components/site/search-pages.ts';
 import { type Opened, openPage, site } from './browser.ts';
+import { questions } from './search-questions.ts';
 
 let opened: Opened;
 let page: Page;
@@ -32,17 +34,73 @@ async function found(words: string): Promise<string[]> {
     );
 }
 
+interface Loaded {
+  search(words: string): Promise<{
+    results: { id: string; score: number; data: () => Promise<{ url: string }> }[];
+  }>;
+}
+
+/** The index of the tested site, searched in its page; `data` gives a page's path. */
+async function indexInPage(): Promise<Index<string>> {
+  // In quotes, since the test runner would take an import for one of its own.
+  const index = await page.evaluateHandle<Loaded>(`(async () => {
+    const loaded = await import('${site.base}pagefind/pagefind.js');
+    await loaded.options({ baseUrl: '${site.base}' });
+    return loaded;
+  })()`);
+  return {
+    search: async (words) => {
+      const hits = await index.evaluate(async (loaded, asked) => {
+        const { results } = await loaded.search(asked);
+        return Promise.all(
+          results.map(
+            async ({
+              id,
+              score,
+              data,
+            }: {
+              id: string;
+              score: number;
+              data: () => Promise<{ url: string }>;
+            }) => ({
+              id,
+              score,
+              url: (await data()).url,
+            }),
+          ),
+        );
+      }, words);
+      return {
+        results: hits.map(({ id, score, url }) => ({
+          id,
+          score,
+          data: async () => url.slice(site.base.length),
+        })),
+      };
+    },
+  };
+}
+
 describe('the search', () => {
+  test('answers what makers ask, among the first three', async () => {
+    const index = await indexInPage();
+    const missed: string[] = [];
+    for (const [asked, wanted] of questions) {
+      const hits = (await findPages(index, asked)).slice(0, 3);
+      const paths = await Promise.all(hits.map((hit) => hit.data()));
+      if (!paths.includes(wanted)) missed.push(`${asked}: not ${wanted} but ${paths.join(', ')}`);
+    }
+    expect(missed).toEqual([]);
+    expect(questions.length).toBeGreaterThanOrEqual(30);
+    expect(await findPages(index, 'zzqqx')).toEqual([]);
+  });
+
   test.each([
     ['demold', 'demoulding/'],
     ['mold', 'placing/'],
-    ['fiber', 'safety/'],
-    ['curing', 'curing/'],
-    ['lye burn', 'safety/'],
-    ['hard water', 'water/hardness/'],
     ['how heavy is my foam', 'foam/weighing/'],
-    ['absolute volume', 'mix/proportion/'],
-  ])('%j finds %s', async (words, path) => {
+    ["Won't it set in the cold?", 'curing/set/'],
+  ])('typed %j finds %s', async (words, path) => {
     expect((await found(words)).slice(0, 3)).toContain(path);
   });
 
@@ -65,10 +123,30 @@ describe('the search', () => {
     );
   });
 
-  test('says so when nothing is found', async () => {
+  test('says so when nothing is found, and where to go instead', async () => {
     await opened.go('');
     await page.keyboard.press('/');
     await page.locator('#search-words').fill('zzqqx');
-    await expect.poll(() => page.locator('.search-count').innerText()).toContain('Nothing found');
+    const said = page.locator('.search-count');
+    await expect.poll(() => said.innerText()).toContain('Nothing found for “zzqqx”');
+    expect(await said.locator('a').getAttribute('href')).toBe(`${site.base}chapters/`);
+    expect(await page.locator('#search-found').innerText()).toBe('');
+  });
+
+  test('says why it cannot search without a network, and searches when there is one', async () => {
+    const { page, close } = await openPage('');
+    try {
+      await page.route('**/pagefind/**', (route) => route.abort());
+      await page.keyboard.press('/');
+      await page.locator('#search-words').fill('foam');
+      const said = page.locator('.search-count');
+      await expect.poll(() => said.innerText()).toContain('could not be loaded: no connection');
+      expect(await said.locator('a').count()).toBe(1);
+      await page.unroute('**/pagefind/**');
+      await page.locator('#search-words').fill('foam density');
+      await expect.poll(() => said.innerText(), { timeout: 5000 }).toMatch(/\d+ pages found/);
+    } finally {
+      await close();
+    }
   });
 });

@@ -1,3 +1,6 @@
+import { findPages, type Index } from './search-pages.ts';
+import { wordsOf } from './search-words.ts';
+
 /** What the index gives back for one page. */
 interface Found {
   readonly url: string;
@@ -14,33 +17,14 @@ interface Found {
     readonly excerpt: string;
   }[];
 }
-interface Index {
+interface Opened extends Index<Found> {
   options(options: { readonly baseUrl?: string; readonly excerptLength?: number }): Promise<void>;
-  debouncedSearch(
-    words: string,
-    options: object,
-    wait: number,
-  ): Promise<{
-    readonly results: readonly { readonly data: () => Promise<Found> }[];
-  } | null>;
 }
 
-/** American spellings and their British twins: the text is written in the British ones. */
-const TWINS: readonly (readonly [RegExp, string])[] = [
-  [/\bdemold/gi, 'demould'],
-  [/\bmold/gi, 'mould'],
-  [/\bfiber/gi, 'fibre'],
-  [/\bcolor/gi, 'colour'],
-  [/\bliter/gi, 'litre'],
-  [/\bmeter/gi, 'metre'],
-  [/\bgray\b/gi, 'grey'],
-  [/\baluminum/gi, 'aluminium'],
-];
-const british = (words: string) =>
-  TWINS.reduce((text, [american, twin]) => text.replace(american, twin), words);
-
 const MOST = 12;
-let index: Promise<Index> | undefined;
+/** How long the letters must rest, in ms, before they are searched. */
+const REST = 120;
+let index: Promise<Opened> | undefined;
 let wired = false;
 
 /** Opens the search dialog, fetching the index the first time. */
@@ -54,16 +38,21 @@ export async function openSearch(base: string): Promise<void> {
   wired = true;
 }
 
-async function fetchIndex(base: string): Promise<Index> {
-  const loaded: Index = await import(/* @vite-ignore */ `${base}pagefind/pagefind.js`);
+/** A browser never asks again for a module it could not fetch, unless the address is another. */
+let failures = 0;
+
+async function fetchIndex(base: string): Promise<Opened> {
+  const again = failures > 0 ? `?ts=${failures}` : '';
+  const loaded: Opened = await import(/* @vite-ignore */ `${base}pagefind/pagefind.js${again}`);
   await loaded.options({ baseUrl: base, excerptLength: 22 });
   return loaded;
 }
 
 /** One promise for all: letters typed while the index is fetched are searched in their order. */
-function load(base: string): Promise<Index> {
+function load(base: string): Promise<Opened> {
   index ??= fetchIndex(base).catch((error: unknown) => {
     index = undefined;
+    failures++;
     throw error;
   });
   return index;
@@ -91,27 +80,39 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
     input.removeAttribute('aria-activedescendant');
   };
 
+  /** Says why there is nothing to choose from, and where to go instead. */
+  const fail = (why: string) => {
+    clear(`${why} `);
+    const chapters = document.createElement('a');
+    chapters.href = `${base}chapters/`;
+    chapters.textContent = 'All chapters';
+    count.append(chapters);
+  };
+
   input.addEventListener('input', async () => {
     const words = input.value.trim();
     if (!words) return clear('');
+    if (!index) clear('Opening the search…');
+    await new Promise((rested) => setTimeout(rested, REST));
+    if (input.value.trim() !== words) return;
     try {
-      const search = await (await load(base)).debouncedSearch(british(words), {}, 150);
-      // Null: a later search has overtaken this one.
-      if (!search) return;
-      const best = await Promise.all(search.results.slice(0, MOST).map((r) => r.data()));
-      const found = best.filter((page) => isMeant(page, british(words)));
+      const hits = await findPages(await load(base), words);
+      const best = await Promise.all(hits.slice(0, MOST).map((hit) => hit.data()));
+      const found = best.filter((page) => isMeant(page, words));
       if (input.value.trim() !== words) return;
-      clear(
-        found.length === 0
-          ? `Nothing found for “${words}”. Try one plain word: foam, strip, lime, heavy.`
-          : `${found.length} ${found.length === 1 ? 'page' : 'pages'} found`,
-      );
+      if (found.length === 0)
+        return fail(
+          `Nothing found for “${words}”. Try fewer or plainer words: foam, strip, lime, heavy.`,
+        );
+      clear(`${found.length} ${found.length === 1 ? 'page' : 'pages'} found`);
       list.append(...grouped(found));
       list.dataset.words = words;
-      input.ariaExpanded = String(found.length > 0);
-      if (found.length > 0) choose(0);
+      input.ariaExpanded = 'true';
+      choose(0);
     } catch {
-      clear('The search could not be opened. It is kept with the site once the site is installed.');
+      fail(
+        'The search could not be loaded: no connection, and this browser has not kept the handbook yet. Once connected, type again.',
+      );
     }
   });
   input.addEventListener('keydown', (event) => {
@@ -141,9 +142,8 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
  * word, goes on to words that share a first letter with it, which helps nobody.
  */
 function isMeant(page: Found, words: string): boolean {
-  const heads = words
-    .toLowerCase()
-    .split(/\s+/)
+  const heads = wordsOf(words)
+    .flat()
     .map((word) => word.slice(0, 3));
   const text = `${page.meta.title} ${page.excerpt} ${page.sub_results.map((s) => s.excerpt).join(' ')}`;
   const marked = text.matchAll(/<mark>(.*?)<\/mark>/g);

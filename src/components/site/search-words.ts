@@ -1,0 +1,79 @@
+/** Words that say nothing about the subject of a question. */
+const IDLE = new Set(
+  `a about after again all also am an and any are as at be been before but by came can cannot come
+  could did do does doing each for from get gets getting got had has have having how i if in into is
+  it its just like make many me much my no not of off on one or our please should so some than that
+  the their them then there these they this those to up use used using was we went were what when
+  where which while who whose why will with without would you your
+  arent cant didnt doesnt dont hasnt havent isnt wasnt wont wouldnt keep keeps kept still want wants
+  need needs`.split(/\s+/),
+);
+
+/** American spellings, turned into the British ones that the text is written in. */
+const SPELLINGS: readonly (readonly [RegExp, string])[] = [
+  [/^demold/, 'demould'],
+  [/^unmold/, 'demould'],
+  [/^mold/, 'mould'],
+  [/^fiber/, 'fibre'],
+  [/^(col|od|vap|harb|fav|lab)or/, '$1our'],
+  [/^((?:milli|kilo)?)liter/, '$1litre'],
+  [/^((?:centi|milli|kilo)?)meter(s?)$/, '$1metre$2'],
+  [/^center/, 'centre'],
+  [/^gray/, 'grey'],
+  [/^aluminum/, 'aluminium'],
+  [/^sulf/, 'sulph'],
+  [/^plow/, 'plough'],
+  [/^(.{3,})iz(e[ds]?|ing|er|ers|ation)$/, '$1is$2'],
+  [/^(.{3,})yz(e[ds]?|ing)$/, '$1ys$2'],
+];
+
+/** Units and words that makers use for the same thing; any one of a family stands for all. */
+const FAMILIES: readonly (readonly string[])[] = [
+  ['gallon', 'gallons', 'gal'],
+  ['pound', 'pounds', 'lb', 'lbs'],
+  ['lb/ft³', 'lb/ft3', 'pcf'],
+  ['kg/m³', 'kg/m3'],
+  ['yard', 'yd³', 'yd3'],
+  ['gpg', 'grains'],
+  ['glycerol', 'glycerine', 'glycerin'],
+  ['smell', 'smells', 'odour', 'stink', 'stinks'],
+  ['sink', 'sank', 'sunk', 'sinks', 'sinking'],
+  ['break', 'broke', 'broken', 'snapped'],
+  ['freeze', 'froze', 'frozen', 'frost'],
+  ['burn', 'burns', 'burnt', 'burned'],
+  ['stick', 'sticks', 'stuck', 'sticking'],
+  ['collapse', 'collapsed', 'collapses', 'collapsing', 'deflated'],
+  ['crack', 'cracks', 'cracked', 'cracking'],
+  ['drain', 'drains', 'drained', 'draining', 'drainage'],
+  ['bulge', 'bulges', 'bulged', 'bulging'],
+  ['weigh', 'weighs', 'weighed', 'weighing'],
+  ['mould', 'moulds', 'form', 'forms'],
+  ['strip', 'strips', 'stripped', 'stripping', 'demould', 'demoulding', 'demoulded'],
+  ['efflorescence', 'crust'],
+  ['suds', 'lather'],
+  ['dose', 'dosage'],
+  ['sulphate', 'sulfate'],
+];
+
+const inBritish = (word: string) =>
+  SPELLINGS.reduce((text, [american, british]) => text.replace(american, british), word);
+
+/**
+ * The words of a question that say what it is about, each with the words that mean the same. A
+ * number counts only where there is nothing else: pages hold too many of them.
+ */
+export function wordsOf(asked: string): readonly (readonly string[])[] {
+  const all = asked
+    .toLowerCase()
+    .replace(/[’']/g, '')
+    .split(/[^\p{L}\p{N}/°³²%.:-]+/u)
+    .map((word) => word.replace(/^[-.:/]+|[-.:/]+$/g, ''))
+    .filter(Boolean);
+  const telling = all.filter((word) => !IDLE.has(word));
+  const words = telling.filter((word) => /\p{L}/u.test(word));
+  const kept = words.length > 0 ? words : telling.length > 0 ? telling : all;
+  return [...new Set(kept.map(inBritish))].map((word) => {
+    const family = FAMILIES.find((names) => names.includes(word)) ?? [];
+    return [...new Set([word, ...family])];
+  });
+}

@@ -1,0 +1,41 @@
+/** A question as a maker would type it, and the page that must be among the first three found. */
+export type Question = readonly [asked: string, page: string];
+
+/** Half in the spelling of the United States; some with units; many are symptoms. */
+export const questions: readonly Question[] = [
+  // What went wrong.
+  ['foam collapsed', 'foam/killers/'],
+  ['foam keeps draining', 'foam/drainage/'],
+  ['white crust on slab', 'finished-part/drying/'],
+  ['skin burns cement', 'safety/skin-and-eyes/'],
+  ['slab cracked', 'curing/drying-wind/'],
+  ['concrete sank in form', 'foam/bad-foam/'],
+  ['too heavy', 'mix/correct/'],
+  ["won't set cold", 'curing/frost/'],
+  ['why is my foam so wet', 'foam/weighing/'],
+  ['form bulged at the bottom', 'placing/pressure/'],
+  ['corner broke off when I stripped it', 'demoulding/when-to-strip/'],
+  ['center of the block got hot', 'curing/heat-inside/'],
+  ['piece stuck in the mold', 'demoulding/release/'],
+  ['rain barrel has an odor', 'safety/stored-rainwater/'],
+  ['soap scum no suds hard water', 'water/foam-and-soap/'],
+  // With units.
+  ['20 gpg', 'water/hardness/'],
+  ['700 mg/L', 'water/fit-for-cement/'],
+  ['80 g/L foam', 'foam/weighing/'],
+  ['lb/ft3', 'finished-part/density/'],
+  ['psi at 28 days', 'curing/strength/'],
+  ['cost per cubic yard', 'mix/cost/'],
+  ['90 psi compressor', 'safety/compressed-air/'],
+  // How to, mostly in the spelling of the United States.
+  ['when can I demold', 'demoulding/when-to-strip/'],
+  ['how many gallons to fill my mold', 'placing/how-much/'],
+  ['glass fiber dosage', 'mix/fibres/'],
+  ['how much color can I add', 'mix/pigment/'],
+  ['neutralize wash water', 'safety/washout/'],
+  ['glycerin in foam', 'foam/glycerol/'],
+  ['R-value insulation', 'finished-part/heat/'],
+  ['can I use it for a load-bearing wall', 'finished-part/where-not/'],
+  ['silica dust mask', 'safety/dust/'],
+  ['weigh foam in a liter jug', 'foam/weighing/'],
+];
