@@ -1,4 +1,5 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, stageOf } from './record.ts';
@@ -32,7 +33,9 @@ function cell(text: string): string {
 export function toCsv(records: readonly BatchRecord[]): string {
   const heads = READING_NAMES.map((name) => {
     const spec = readingOf(name);
-    return 'options' in spec ? spec.label : `${spec.label} (${spec.unit})`;
+    return 'options' in spec
+      ? spec.label
+      : `${spec.label} (${unitOf(spec.kind, spec.unit).symbol})`;
   });
   const rows = records.map((record) => [
     record.id,

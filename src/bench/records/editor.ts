@@ -1,6 +1,6 @@
 import { dropDraft, keepDraft } from './drafts.ts';
-import { type BatchRecord, content, newId } from './record.ts';
-import { readRecord, type Saved, saveRecord } from './store.ts';
+import { type BatchRecord, content, newId, type PhotoNote } from './record.ts';
+import { doublePhotos, readRecord, type Saved, saveRecord } from './store.ts';
 
 /** What an editor needs of the world; the real one unless a test says otherwise. */
 export interface World {
@@ -8,6 +8,8 @@ export interface World {
   readonly read: (id: string) => Promise<BatchRecord | undefined>;
   readonly keepDraft: (record: BatchRecord) => boolean;
   readonly dropDraft: (id: string, saved?: BatchRecord) => void;
+  /** Stores the photos a second time for a copy of their batch; what the copy calls them. */
+  readonly doublePhotos: (record: BatchRecord, copy: string) => Promise<readonly PhotoNote[]>;
   /** Waits until typing has paused. */
   readonly pause: () => Promise<void>;
 }
@@ -17,6 +19,7 @@ const browser: World = {
   read: readRecord,
   keepDraft: (record) => keepDraft(record),
   dropDraft: (id, saved) => dropDraft(id, saved),
+  doublePhotos,
   pause: () => new Promise((done) => setTimeout(done, 400)),
 };
 
@@ -125,12 +128,14 @@ export class Editor {
   /** After a conflict: what stands here becomes a batch of its own. Answers its id. */
   async keepBoth(): Promise<string> {
     const { id } = this.record;
+    const copy = newId();
+    const photos = await this.#world.doublePhotos(this.record, copy);
     this.record = {
       ...this.record,
-      id: newId(),
+      id: copy,
       revision: 0,
       name: `${this.record.name} (my copy)`.slice(0, 120),
-      photos: [],
+      photos,
     };
     this.#world.keepDraft(this.record);
     this.#world.dropDraft(id);

@@ -23,15 +23,18 @@ export type ReadFile =
   | { readonly ok: true; readonly file: BroughtIn }
   | { readonly ok: false; readonly why: string };
 
-/** The file that carries batches away. */
+/** The file that carries batches away, with those photos that their batches name. */
 export function toFile({ batches, photos, bench }: Batches, now = new Date()): string {
+  const named = new Set(
+    batches.flatMap(({ id, photos }) => photos.map((photo) => `${id}/${photo.id}`)),
+  );
   return `${JSON.stringify(
     {
       format: FORMAT,
       version: RECORD_VERSION,
       taken: now.toISOString(),
       batches,
-      photos,
+      photos: photos.filter(({ id, batch }) => named.has(`${batch}/${id}`)),
       ...(bench && { bench }),
     },
     null,

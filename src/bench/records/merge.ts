@@ -1,4 +1,11 @@
-import { type BatchRecord, content, type Difference, differences } from './record.ts';
+import {
+  type BatchRecord,
+  content,
+  type Difference,
+  differences,
+  type Photo,
+  type PhotoNote,
+} from './record.ts';
 
 /** What bringing a batch in would do. */
 export type Change =
@@ -39,29 +46,49 @@ export function planMerge(
   });
 }
 
-/** The records to store for a plan and its choices: new ones as they are, taken ones a revision on. */
+/** The photos of a batch that is kept a second time: a photo belongs to one batch, so each is doubled. */
+export function doubled(
+  notes: readonly PhotoNote[],
+  photos: readonly Photo[],
+  batch: string,
+): { readonly notes: readonly PhotoNote[]; readonly photos: readonly Photo[] } {
+  const pairs = notes.flatMap((note, i) => {
+    const photo = photos.find(({ id }) => id === note.id);
+    const id = `${batch}-${i + 1}`.slice(-60);
+    return photo ? [{ note: { ...note, id }, photo: { ...photo, id, batch } }] : [];
+  });
+  return { notes: pairs.map(({ note }) => note), photos: pairs.map(({ photo }) => photo) };
+}
+
+/** What to store for a plan and its choices: new batches as they are, taken ones a revision on. */
 export function toStore(
   plan: readonly Change[],
   choiceOf: (id: string) => Choice,
   idFor: (record: BatchRecord) => string,
-): readonly BatchRecord[] {
-  return plan.flatMap((change): BatchRecord[] => {
-    if (change.what === 'new') return [change.record];
-    if (change.what !== 'changed') return [];
-    const choice = choiceOf(change.record.id);
-    if (choice === 'leave') return [];
-    if (choice === 'both')
-      return [
-        {
-          ...change.record,
-          id: idFor(change.record),
-          name: `${change.record.name} (brought in)`.slice(0, 120),
-          // A photo belongs to one batch.
-          photos: [],
-        },
-      ];
-    return [
-      { ...change.record, revision: Math.max(change.record.revision, change.here.revision) + 1 },
-    ];
-  });
+  photos: readonly Photo[] = [],
+): { readonly records: readonly BatchRecord[]; readonly photos: readonly Photo[] } {
+  const records: BatchRecord[] = [];
+  const pictures: Photo[] = [];
+  for (const change of plan) {
+    const { record, what } = change;
+    const choice = what === 'new' ? 'take' : what === 'changed' ? choiceOf(record.id) : 'leave';
+    if (choice === 'both') {
+      const id = idFor(record);
+      const own = doubled(record.photos, photos, id);
+      const name = `${record.name} (brought in)`.slice(0, 120);
+      records.push({ ...record, id, name, photos: own.notes });
+      pictures.push(...own.photos);
+      continue;
+    }
+    if (choice === 'take')
+      records.push(
+        what === 'changed'
+          ? { ...record, revision: Math.max(record.revision, change.here.revision) + 1 }
+          : record,
+      );
+    // The same batch may be here without its pictures.
+    if (choice === 'take' || what === 'same')
+      pictures.push(...photos.filter(({ batch }) => batch === record.id));
+  }
+  return { records, photos: pictures };
 }

@@ -127,7 +127,7 @@ const photoWords = (record: BatchRecord) =>
   record.photos.map(({ id, caption }) => caption || id).join('; ');
 
 /** The same text for the same content, whatever the order of its keys. */
-export function stable(x: unknown): string {
+function stable(x: unknown): string {
   return JSON.stringify(x, (_, value) =>
     value && typeof value === 'object' && !Array.isArray(value)
       ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))

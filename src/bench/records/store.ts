@@ -1,9 +1,10 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { doubled } from './merge.ts';
 import { openRecord } from './migrate.ts';
-import type { BatchRecord, Photo } from './record.ts';
+import type { BatchRecord, Photo, PhotoNote } from './record.ts';
 
 /** The name of the reader's database, and the version of its layout. */
-export const DATABASE = { name: 'suds-records', version: 1 } as const;
+const DATABASE = { name: 'suds-records', version: 1 } as const;
 
 interface Binned {
   readonly id: string;
@@ -139,7 +140,11 @@ export async function putRecords(
     const tx = (await database()).transaction(['batches', 'photos'], 'readwrite');
     const writes: Promise<unknown>[] = [];
     for (const record of records) writes.push(tx.objectStore('batches').put(record));
-    for (const photo of photos) writes.push(tx.objectStore('photos').put(photo));
+    for (const photo of photos) {
+      // A photo here is never replaced by another batch's that bears its id.
+      const there = await tx.objectStore('photos').get(photo.id);
+      if (!there || there.batch === photo.batch) writes.push(tx.objectStore('photos').put(photo));
+    }
     await Promise.all([...writes, tx.done]);
     tell();
     return { ok: true };
@@ -198,6 +203,15 @@ export async function dropAside(): Promise<void> {
 export const allPhotos = async (): Promise<readonly Photo[]> => (await database()).getAll('photos');
 export const photosOf = async (batch: string): Promise<readonly Photo[]> =>
   (await database()).getAllFromIndex('photos', 'batch', batch);
+/** Stores a batch's photos a second time for its copy; those there is no room for are left out. */
+export async function doublePhotos(
+  record: BatchRecord,
+  copy: string,
+): Promise<readonly PhotoNote[]> {
+  const own = doubled(record.photos, await photosOf(record.id).catch(() => []), copy);
+  const put = await putRecords([], own.photos);
+  return put.ok ? own.notes : [];
+}
 export async function removePhoto(id: string): Promise<void> {
   await (await database()).delete('photos', id);
 }

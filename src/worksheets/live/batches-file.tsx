@@ -1,10 +1,16 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { toCsv } from '../../bench/records/csv.ts';
 import { type BroughtIn, LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
 import { type Change, type Choice, planMerge, toStore } from '../../bench/records/merge.ts';
 import { newId, today } from '../../bench/records/record.ts';
-import { allPhotos, listRecords, putRecords, refusalOf } from '../../bench/records/store.ts';
+import {
+  allPhotos,
+  askToPersist,
+  listRecords,
+  putRecords,
+  refusalOf,
+} from '../../bench/records/store.ts';
 import { $entries, replaceBench } from '../../bench/store.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { takeOut } from '../shared/take-out.ts';
@@ -28,6 +34,7 @@ export default function BatchesFile() {
   const [coming, setComing] = useState<Coming>();
   const [choices, setChoices] = useState<Readonly<Record<string, Choice>>>({});
   const [said, setSaid] = useState('');
+  const status = useRef<HTMLParagraphElement>(null);
   const choiceOf = (id: string): Choice => choices[id] ?? 'leave';
 
   const out = async (csv: boolean) => {
@@ -70,15 +77,15 @@ export default function BatchesFile() {
   };
 
   const bringIn = async ({ file, plan }: Coming) => {
-    const records = toStore(plan, choiceOf, () => newId());
-    const ids = new Set(records.map(({ id }) => id));
-    const photos = file.photos.filter(({ batch }) => ids.has(batch));
+    const { records, photos } = toStore(plan, choiceOf, () => newId(), file.photos);
     const put = await putRecords(records, photos);
     if (!put.ok) {
       setSaid(put.say);
       return;
     }
     setComing(undefined);
+    if (records.length > 0) askToPersist();
+    status.current?.scrollIntoView({ block: 'center' });
     setSaid(
       records.length === 0
         ? 'Nothing was to be brought in.'
@@ -108,7 +115,9 @@ export default function BatchesFile() {
           />
         </label>
       </p>
-      <p role="status">{said}</p>
+      <p role="status" ref={status}>
+        {said}
+      </p>
       {coming && (
         <section aria-label="What would change" class="coming">
           <p>
@@ -177,7 +186,7 @@ export default function BatchesFile() {
           )}
           <p class="records-line">
             <button type="button" class="main" onClick={() => bringIn(coming)}>
-              Bring in {many(toStore(coming.plan, choiceOf, ({ id }) => `${id}-2`).length)}
+              Bring in {many(toStore(coming.plan, choiceOf, ({ id }) => `${id}-2`).records.length)}
             </button>
             {coming.file.bench && Object.keys(coming.file.bench).length > 0 && (
               <button type="button" onClick={() => restoreBench(coming.file.bench!)}>

@@ -24,6 +24,8 @@ class Fake implements World {
     if (saved && this.drafts.get(id) !== saved) return;
     this.drafts.delete(id);
   };
+  doublePhotos: World['doublePhotos'] = async ({ photos }, copy) =>
+    photos.map((note) => ({ ...note, id: `${copy}-${note.id}` }));
   pause: World['pause'] = () => new Promise((done) => this.pauses.push(done));
   settle() {
     for (const done of this.pauses.splice(0)) done();
@@ -111,7 +113,9 @@ describe('saved elsewhere meanwhile', () => {
   test('both can be kept', async () => {
     const theirs = world.stored;
     world.stored = undefined;
+    editor.change({ photos: [{ id: 'p1', caption: 'Edge' }] });
     const id = await editor.keepBoth();
+    expect(world.stored).toMatchObject({ photos: [{ id: `${id}-p1`, caption: 'Edge' }] });
     expect(id).not.toBe('a');
     expect(world.stored).toMatchObject({ id, name: 'Slabs (my copy)', notes: 'mine again' });
     expect(theirs?.notes).toBe('theirs');

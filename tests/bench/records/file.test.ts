@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readingChoice, readingValue, toCsv } from '../../../src/bench/records/csv.ts';
 import { LARGEST_FILE, type ReadFile, readFile, toFile } from '../../../src/bench/records/file.ts';
-import { planMerge, toStore } from '../../../src/bench/records/merge.ts';
+import { type Choice, planMerge, toStore } from '../../../src/bench/records/merge.ts';
 import { openRecord } from '../../../src/bench/records/migrate.ts';
 import { type BatchRecord, blankRecord, type Photo } from '../../../src/bench/records/record.ts';
 import { FORMAT } from '../../../src/bench/records/schema.ts';
@@ -35,6 +35,13 @@ describe('out and in again', () => {
     );
   });
 
+  test('leaves behind photos that no batch names any more', () => {
+    const batch = blankRecord({ id: 'b1', photos: [{ id: 'p1', caption: '' }] });
+    const photo: Photo = { id: 'p1', batch: 'b1', width: 3, height: 2, data: '/9j/AA==' };
+    const text = toFile({ batches: [batch], photos: [photo, { ...photo, id: 'p2' }] });
+    expect(file(readFile(text))).toMatchObject({ photos: [photo], refused: [] });
+  });
+
   test('carries photos and the bench', () => {
     const photo: Photo = { id: 'p1', batch: 'b1', width: 2, height: 1, data: '/9j/AAAA' };
     const batch = blankRecord({ id: 'b1', photos: [{ id: 'p1', caption: 'Slab 3, edge' }] });
@@ -52,7 +59,7 @@ describe('out and in again', () => {
           planMerge([], batches),
           () => 'take',
           ({ id }) => `${id}-2`,
-        );
+        ).records;
         const again = planMerge(first, batches);
         expect(again.every(({ what }) => what === 'same')).toBe(true);
         expect(
@@ -61,7 +68,7 @@ describe('out and in again', () => {
             () => 'take',
             ({ id }) => `${id}-2`,
           ),
-        ).toEqual([]);
+        ).toEqual({ records: [], photos: [] });
       }),
     );
   });
@@ -82,13 +89,33 @@ describe('merging', () => {
 
   test('takes, leaves or keeps both', () => {
     const plan = planMerge([mine], [theirs]);
-    expect(toStore(plan, () => 'leave', id)).toEqual([]);
-    expect(toStore(plan, () => 'take', id)).toMatchObject([
-      { id: 'a', revision: 10, notes: 'theirs' },
-    ]);
-    expect(toStore(plan, () => 'both', id)).toMatchObject([
+    const stored = (choice: Choice) => toStore(plan, () => choice, id).records;
+    expect(stored('leave')).toEqual([]);
+    expect(stored('take')).toMatchObject([{ id: 'a', revision: 10, notes: 'theirs' }]);
+    expect(stored('both')).toMatchObject([
       { id: 'fresh', name: 'Slabs (brought in)', notes: 'theirs' },
     ]);
+  });
+
+  test('a batch kept beside the one here keeps its photos, as photos of its own', () => {
+    const photo: Photo = { id: 'p1', batch: 'a', width: 3, height: 2, data: '/9j/AA==' };
+    const notes = [
+      { id: 'p1', caption: 'Edge' },
+      { id: 'gone', caption: 'Not in the file' },
+    ];
+    const plan = planMerge([{ ...mine, photos: notes }], [{ ...theirs, photos: notes }]);
+    const both = toStore(plan, () => 'both', id, [photo]);
+    expect(both.records[0]!.photos).toEqual([{ id: 'fresh-1', caption: 'Edge' }]);
+    expect(both.photos).toEqual([{ ...photo, id: 'fresh-1', batch: 'fresh' }]);
+    expect(toStore(plan, () => 'take', id, [photo]).photos).toEqual([photo]);
+    expect(toStore(plan, () => 'leave', id, [photo]).photos).toEqual([]);
+  });
+
+  test('photos that are missing here come with a batch that is the same', () => {
+    const photo: Photo = { id: 'p1', batch: 'a', width: 3, height: 2, data: '/9j/AA==' };
+    const same = { ...mine, photos: [{ id: 'p1', caption: '' }] };
+    const stored = toStore(planMerge([same], [same]), () => 'leave', id, [photo]);
+    expect(stored).toEqual({ records: [], photos: [photo] });
   });
 
   test('finds the same batch under another id', () => {
