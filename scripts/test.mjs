@@ -78,6 +78,11 @@ const stages = [
     name: 'format and lint',
     work: () => tool('@biomejs/biome', ['check', '--error-on-warnings', '.']),
   },
+  // Files, exports and packages that nothing uses.
+  {
+    name: 'dead code',
+    work: () => tool('knip', ['--no-progress', '--treat-config-hints-as-errors']),
+  },
   { name: 'types', work: () => tool('astro', ['check', '--minimumFailingSeverity', 'warning']) },
   { name: 'unit tests', work: () => vitest('unit') },
   { name: 'build', work: buildTested },

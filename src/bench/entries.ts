@@ -37,7 +37,7 @@ export interface KeptNumber {
  * What a worksheet leaves on the bench when the reader's own numbers in it have no answer yet: what
  * comes after it must wait, and never fall back on the example.
  */
-export interface KeptWaiting {
+interface KeptWaiting {
   readonly waits: true;
   readonly from: string;
 }
@@ -97,12 +97,6 @@ export function isKept(x: unknown): x is Kept {
     (x.pm === undefined || (typeof x.pm === 'number' && Number.isFinite(x.pm))) &&
     isText(x.from)
   );
-}
-
-/** A kept result, when there is one and it is worked out. */
-export function keptNumber(kept: KeptResults, key: string): KeptNumber | undefined {
-  const found = kept[key];
-  return found && 'v' in found ? found : undefined;
 }
 
 /**

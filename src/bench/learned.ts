@@ -2,7 +2,7 @@ import { persistentAtom } from '@nanostores/persistent';
 import './store.ts';
 
 /** What a reader's own batches say of one quantity, for worksheets to offer: never applied by itself. */
-export interface LearnedValue {
+interface LearnedValue {
   /** SI. */
   readonly v: number;
   /** The standard uncertainty of the next batch, SI. */
@@ -17,7 +17,7 @@ export interface LearnedSummary {
   readonly values: Readonly<Record<string, LearnedValue>>;
 }
 
-export const LEARNED_KEY = 'suds.learned.1';
+const LEARNED_KEY = 'suds.learned.1';
 export const NOTHING_LEARNED: LearnedSummary = { invented: false, values: {} };
 
 const isValue = (x: unknown): x is LearnedValue =>
@@ -26,7 +26,7 @@ const isValue = (x: unknown): x is LearnedValue =>
   ['v', 'pm', 'n'].every((key) => Number.isFinite((x as Record<string, unknown>)[key]));
 
 /** Reads the stored summary; anything that does not fit counts as nothing learned. */
-export function readLearned(text: string): LearnedSummary {
+function readLearned(text: string): LearnedSummary {
   try {
     const x: unknown = JSON.parse(text);
     const { invented, values } = x as LearnedSummary;

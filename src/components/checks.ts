@@ -14,7 +14,7 @@ import type { Kind } from '../core/quantity/kinds.ts';
 import { parseQuantity } from '../core/quantity/parse.ts';
 
 /** A published figure beside ours, in the words and the unit of its source. */
-export interface Shown extends Row {
+interface Shown extends Row {
   readonly words: string;
   readonly given: string;
   readonly published: string;
@@ -22,7 +22,7 @@ export interface Shown extends Row {
   readonly difference: string;
 }
 
-export interface ShownTable {
+interface ShownTable {
   readonly title: string;
   readonly rows: readonly Shown[];
 }

@@ -7,7 +7,7 @@ export const site = inject('site');
 let connecting: Promise<Browser> | undefined;
 
 /** The shared browser. */
-export function sharedBrowser(): Promise<Browser> {
+function sharedBrowser(): Promise<Browser> {
   connecting ??= chromium.connect(inject('browser'));
   return connecting;
 }

@@ -15,9 +15,3 @@ export async function fill(page: Page, id: string, text: string): Promise<void> 
   await page.keyboard.press('Control+A');
   await page.keyboard.type(text);
 }
-
-/** Tabs to a group of radio buttons and moves the choice along it. */
-export async function choose(page: Page, id: string, moves: number): Promise<void> {
-  await tabTo(page, id);
-  for (let i = 0; i < moves; i++) await page.keyboard.press('ArrowDown');
-}

@@ -4,7 +4,7 @@ import { dewPoint, SATURATION_RANGE, saturationPressure } from './saturation.ts'
 const ICE_POINT = 273.15;
 
 /** Mass of a water molecule over that of mean dry air. @source ashrae-2017 equation 20 */
-export const WATER_TO_AIR = 0.621945;
+const WATER_TO_AIR = 0.621945;
 
 /** Gas constant of dry air, J/(kg·K). @source ashrae-2017 equation 1 */
 export const DRY_AIR_GAS_CONSTANT = 287.042;

@@ -29,7 +29,7 @@ export function criticalRatio({ gamma = AIR_GAMMA }: { readonly gamma?: number }
   return (2 / (gamma + 1)) ** (gamma / (gamma - 1));
 }
 
-export interface ThroatState {
+interface ThroatState {
   /** Absolute pressure in the throat, Pa. */
   readonly pressure: number;
   /** Temperature in the throat, K: a choked throat is cold, and moisture freezes in it. */

@@ -10,7 +10,7 @@ export const TNT_ENERGY_BERKELEY = 4_620_000;
 /** Stored energy above which a vessel is called highly hazardous there, J. @source uc-berkeley-stored-energy */
 export const HIGH_HAZARD_ENERGY = 100_000;
 /** Scaled distance that keeps people whole, m/kg^(1/3). @source asme-pcc-2 eq. III-1 */
-export const SCALED_DISTANCE = 20;
+const SCALED_DISTANCE = 20;
 /** Gauge pressure × volume above which a simple vessel must meet the European essential safety requirements, J (50 bar·L). @source spvd-2014-29 */
 export const ESSENTIAL_REQUIREMENTS = 5000;
 

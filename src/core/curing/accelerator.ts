@@ -7,10 +7,10 @@ import { thirdRuleFactor } from './set.ts';
 export const CHLORIDE_LIMIT = 0.02;
 
 /** Warmth one per cent of calcium chloride is worth to set, K: 11 °F. @source jove-16919 */
-export const CHLORIDE_WARMTH = 11 / 1.8;
+const CHLORIDE_WARMTH = 11 / 1.8;
 
 /** Shortest the limit dose was seen to make set, as a share of the plain time: two thirds off. @source rapp-1934 */
-export const CHLORIDE_SHORTEST = 1 / 3;
+const CHLORIDE_SHORTEST = 1 / 3;
 
 export interface ChlorideSet {
   /** Dose as degrees of warmth, K. */

@@ -9,7 +9,7 @@ export const GAS_CONSTANT = 8.314;
 export const REFERENCE_TEMPERATURE = ICE_POINT + 20;
 
 /** Activation energy of Freiesleben Hansen and Pedersen above 20 °C, J/mol. @source fhp-1977 from memory */
-export const ACTIVATION_ENERGY_FHP = 33_500;
+const ACTIVATION_ENERGY_FHP = 33_500;
 
 /** Middle of the band ASTM gives for ordinary cement without admixtures, J/mol. @source astm-c1074 from memory (40–45 kJ/mol) */
 export const ACTIVATION_ENERGY_ASTM = 42_500;

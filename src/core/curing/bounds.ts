@@ -6,7 +6,7 @@ const LEAST = 1e-12;
 const MOST = 1e15;
 
 /** Temperatures between which anything here still means something, K. @source common-practice */
-export const TEMPERATURES = { min: 150, max: 500 } as const;
+const TEMPERATURES = { min: 150, max: 500 } as const;
 
 /**
  * Refuses an amount that is not more than nothing, and one beyond all sense. SI, any kind.

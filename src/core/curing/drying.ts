@@ -3,7 +3,7 @@ import { demandNotNegative, demandPositive } from './bounds.ts';
 import { DAY } from './units.ts';
 
 /** Depth to which screed practice asks one day a millimetre, m. @source bs-8204 */
-export const FAST_DEPTH = 0.05;
+const FAST_DEPTH = 0.05;
 
 /**
  * Days to dry by screed practice, s: one a millimetre to 50 mm, two a millimetre beyond. `thickness` m,

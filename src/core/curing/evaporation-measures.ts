@@ -6,18 +6,18 @@ import { type Drying, type Evaporation, evaporation, evaporationState } from './
  * What shade leaves of the loss of a sunlit surface. Shade at least halved it outdoors in hot weather.
  * @source hasanain-1989
  */
-export const SHADE_LEAVES = 0.5;
+const SHADE_LEAVES = 0.5;
 
 /** What a windbreak of panels leaves of the wind at the surface. Common practice, no source. @source common-practice */
-export const WINDBREAK_LEAVES = 0.4;
+const WINDBREAK_LEAVES = 0.4;
 
 /** What a sheet laid on the face and weighted at the edges leaves of the loss. Common practice, no source. @source common-practice */
-export const SHEET_LEAVES = 0.05;
+const SHEET_LEAVES = 0.05;
 
 /** How much cooler a mix with cold water comes out, K. Common practice, no source. @source common-practice */
-export const COOLER_BY = 5;
+const COOLER_BY = 5;
 
-export type Measure = 'nothing' | 'shade' | 'windbreak' | 'cooler-mix' | 'sheet';
+type Measure = 'nothing' | 'shade' | 'windbreak' | 'cooler-mix' | 'sheet';
 
 export interface MeasureResult {
   readonly measure: Measure;

@@ -28,7 +28,7 @@ export const US_ACTION_RATE = 0.2 * POUND_PER_SQUARE_FOOT_HOUR;
 export const EVAPORATION_ACCURACY = 0.4;
 
 /** The chart's own span: 40–100 °F of air and concrete, up to 25 mph. @source aci-305r from memory */
-export const CHART_RANGE = {
+const CHART_RANGE = {
   temperature: { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 },
   windSpeed: { min: 0, max: 25 * MILE_PER_HOUR },
 } as const;

@@ -13,9 +13,9 @@ export const ONE_FREEZE_STRENGTH = 3.5e6;
 export const REPEATED_FREEZE_STRENGTH = 24e6;
 
 /** When water in the pores may freeze, K: 0 °C, on the safe side of the solution's own point. Common practice, no source. @source common-practice */
-export const FREEZES_AT = ICE_POINT;
+const FREEZES_AT = ICE_POINT;
 
-export interface FrostMark {
+interface FrostMark {
   /** Pa */
   readonly strength: number;
   /** Adjusted age it takes, s; undefined when this concrete never gets there. */

@@ -71,10 +71,10 @@ export interface DayExtremes {
 }
 
 /** When a day is coldest, s after midnight: about sunrise. Common practice, no source. @source common-practice */
-export const COLDEST_AT = 5 * HOUR;
+const COLDEST_AT = 5 * HOUR;
 
 /** When a day is warmest, s after midnight. Common practice, no source. @source common-practice */
-export const WARMEST_AT = 15 * HOUR;
+const WARMEST_AT = 15 * HOUR;
 
 /**
  * A history from days of lowest and highest temperature: half a cosine from each extreme to the next.

@@ -9,7 +9,7 @@ import {
 import { putInOrder, type Reading, toHistory } from './log-order.ts';
 import { DAY, HOUR, ICE_POINT } from './units.ts';
 
-export type LogCode =
+type LogCode =
   | 'heading'
   | 'blank'
   | 'no-time'
@@ -44,7 +44,7 @@ export interface TemperatureLog {
 }
 
 /** Coldest and hottest reading taken for a concrete or air temperature, K: −60 and 120 °C. Common practice, no source. @source common-practice */
-export const PLAUSIBLE = { min: ICE_POINT - 60, max: ICE_POINT + 120 } as const;
+const PLAUSIBLE = { min: ICE_POINT - 60, max: ICE_POINT + 120 } as const;
 
 /**
  * Reads a temperature log whose cells are already split.

@@ -5,10 +5,10 @@ import { SPECIFIC_HEAT } from './heat/thermal-properties.ts';
 import { ICE_POINT } from './units.ts';
 
 /** Heat to melt ice, J/kg. @source ice-heat */
-export const LATENT_HEAT = 333_550;
+const LATENT_HEAT = 333_550;
 
 /** Specific heat of ice near 0 °C, J/(kg·K). @source ice-heat */
-export const ICE_SPECIFIC_HEAT = 2100;
+const ICE_SPECIFIC_HEAT = 2100;
 
 /** Water hotter than this must not meet cement first, K: 60 °C (140 °F), for it may set at once. @source aci-306r from memory */
 export const HOT_WATER_LIMIT = ICE_POINT + 60;

@@ -5,9 +5,6 @@ import { HOUR, ICE_POINT } from './units.ts';
 /** Traditional datum, K: −10 °C. @source nurse-saul from memory */
 export const NURSE_SAUL_DATUM = ICE_POINT - 10;
 
-/** Plowman's datum, K: −11.7 °C (about 11 °F). @source plowman-1956 */
-export const PLOWMAN_DATUM = ICE_POINT - 11.7;
-
 /** Datum of ASTM for ordinary cement without admixtures at 0–40 °C, K: 0 °C. @source astm-c1074 from memory */
 export const ASTM_DATUM = ICE_POINT;
 
@@ -36,7 +33,7 @@ export function nurseSaul(of: {
 }
 
 /** Area of the part above zero of a straight line from `a` to `b` over `width`. @source definition */
-export function areaAbove(width: number, a: number, b: number): number {
+function areaAbove(width: number, a: number, b: number): number {
   if (a <= 0 && b <= 0) return 0;
   if (a >= 0 && b >= 0) return (width * (a + b)) / 2;
   const top = Math.max(a, b);

@@ -9,26 +9,25 @@ export type SabinCement = 'A' | 'B';
  * and final set in minutes.
  * @source sabin Table 20
  */
-export const SABIN: Readonly<Record<SabinCement, readonly (readonly [number, number, number])[]>> =
-  {
-    A: [
-      [0.267, 20, 28],
-      [0.286, 23, 41],
-      [0.308, 30, 57],
-      [0.333, 42, 76],
-      [0.364, 46, 78],
-      [0.4, 55, 85],
-    ],
-    B: [
-      [0.24, 2, 160],
-      [0.26, 2, 188],
-      [0.28, 3, 279],
-      [0.3, 7, 289],
-      [0.32, 21, 371],
-      [0.34, 28, 403],
-      [0.36, 38, 583],
-    ],
-  };
+const SABIN: Readonly<Record<SabinCement, readonly (readonly [number, number, number])[]>> = {
+  A: [
+    [0.267, 20, 28],
+    [0.286, 23, 41],
+    [0.308, 30, 57],
+    [0.333, 42, 76],
+    [0.364, 46, 78],
+    [0.4, 55, 85],
+  ],
+  B: [
+    [0.24, 2, 160],
+    [0.26, 2, 188],
+    [0.28, 3, 279],
+    [0.3, 7, 289],
+    [0.32, 21, 371],
+    [0.34, 28, 403],
+    [0.36, 38, 583],
+  ],
+};
 
 export interface SabinSet extends SetTimes {
   readonly notes: readonly Note[];

@@ -5,7 +5,7 @@ import { MOST_GROWTH, REFERENCE_AGE, strengthShare } from './strength-growth.ts'
 import { HOUR } from './units.ts';
 
 /** Youngest result taken, s: before it nothing has set. Common practice, no source. @source common-practice */
-export const YOUNGEST = HOUR;
+const YOUNGEST = HOUR;
 
 export interface StrengthResult {
   /** Temperature-adjusted age of the cube or core, s. */

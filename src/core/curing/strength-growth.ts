@@ -16,7 +16,7 @@ export const GROWTH_COEFFICIENT: Readonly<Record<CementClass, number>> = {
 };
 
 /** Mean strength above which s is 0.20 for every cement, Pa. @source fib-mc2010 equation 5.1-51 */
-export const HIGH_STRENGTH = 60e6;
+const HIGH_STRENGTH = 60e6;
 
 /**
  * Growth coefficient s: by cement class, and 0.20 when the mean 28-day strength is above 60 MPa.

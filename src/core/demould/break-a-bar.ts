@@ -32,7 +32,7 @@ export interface BrokenBar {
 }
 
 /** How far outside the middle third a break may lie, as a share of the span, before it is thrown out. From memory. @source astm-c78 */
-export const OUTSIDE_THIRD_ALLOWED = 0.05;
+const OUTSIDE_THIRD_ALLOWED = 0.05;
 
 /**
  * How strong in bending is the bar that broke? f = 6 M/(b d²), M the load's moment and the bar's own.

@@ -46,7 +46,7 @@ export interface HandlingStress {
  * The width of slab that shares a lifting line's moment in a four-point lift is the least of half the
  * slab and this many thicknesses. From memory. @source pci-handbook
  */
-export const LIFTING_STRIP_IN_THICKNESSES = 15;
+const LIFTING_STRIP_IN_THICKNESSES = 15;
 
 /** Tension in the extreme fibre of a rectangular section, Pa: 6 M/(b d²). @source beam-statics */
 export function bendingStress(section: {

@@ -5,7 +5,7 @@ import { demand } from '../domain-error.ts';
  * kept covered in its form loses little, and nought errs on the heavy side. Common practice, no source.
  * @source common-practice
  */
-export const WATER_GONE_BY_STRIP = 0;
+const WATER_GONE_BY_STRIP = 0;
 
 /**
  * How heavy is the part? Mass = density × volume + fittings, wet, as stripped and oven-dry.

@@ -1,7 +1,7 @@
 import { BTU, FAHRENHEIT_DEGREE, FOOT, HOUR, INCH, POUND } from '../quantity/constants.ts';
 
 /** What a table says of conductivity at one oven-dry density: kg/m³ and W/(m·K). */
-export interface ConductivityPoint {
+interface ConductivityPoint {
   readonly density: number;
   readonly low: number;
   readonly high: number;

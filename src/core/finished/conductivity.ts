@@ -17,7 +17,7 @@ export interface Conductivity {
 }
 
 /** Oven-dry densities the exponential relation is used for, kg/m³ (20–120 lb/ft³). From memory. @source aci-122r */
-export const VALORE_RANGE = { min: 320, max: 1920 } as const;
+const VALORE_RANGE = { min: 320, max: 1920 } as const;
 
 /**
  * Conductivity of oven-dry concrete from its density, W/(m·K): 0.072 exp(0.00125 d), d in kg/m³.
@@ -101,7 +101,7 @@ export function dryConductivityBand({ dryDensity }: { readonly dryDensity: numbe
 }
 
 /** How steeply conductivity rises with moisture, per kg/kg, for autoclaved aerated concrete. From memory. @source iso-10456 */
-export const MOISTURE_COEFFICIENT = 4;
+const MOISTURE_COEFFICIENT = 4;
 /** Equilibrium moisture of the same at 23 °C and 50 % / 80 % RH, kg/kg. From memory. @source iso-10456 */
 export const EQUILIBRIUM_MOISTURE = { dryRoom: 0.026, dampRoom: 0.045 } as const;
 /** The most moisture read of in walls in service, kg/kg of dry mass. @source mag-civ-eng-2011 */

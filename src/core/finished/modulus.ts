@@ -35,7 +35,7 @@ export function flyAshModulus({ compressive }: { readonly compressive: number })
 }
 
 /** Densities of the square-root relation, kg/m³ (90–155 lb/ft³): foamed concrete lies below. From memory. @source pauw-1960 */
-export const PAUW_RANGE = { min: 1440, max: 2480 } as const;
+const PAUW_RANGE = { min: 1440, max: 2480 } as const;
 
 /**
  * E from density and strength, Pa: 33 w^1.5 √fc (psi, lb/ft³). From memory; a note is given outside

@@ -13,7 +13,7 @@ export interface PieceDensity {
 }
 
 /** Density of the thin wrapping film, kg/m³, where none is stated: polyethylene. From memory. @source polyethylene-density */
-export const FILM_DENSITY = 920;
+const FILM_DENSITY = 920;
 
 /**
  * Density of a block from its sides: mass/(length · width · height), kg/m³, with its ±.

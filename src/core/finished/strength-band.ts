@@ -20,7 +20,7 @@ export const STRENGTH_RELATIONS: readonly StrengthRelation[] = [
 ];
 
 /** What one relation says of a mix; strength in Pa, density (the one it is stated against) in kg/m³. */
-export interface RelationBand {
+interface RelationBand {
   readonly key: string;
   readonly against: StrengthRelation['against'];
   readonly density: number;

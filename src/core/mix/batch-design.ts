@@ -9,7 +9,7 @@ import { PIGMENT_DENSITY } from './pigment.ts';
 import { type Convention, type Proportion, proportion, type WaterCementOf } from './proportion.ts';
 
 /** Content of binder: kg in a cubic metre of finished mix. */
-export type DesignTarget =
+type DesignTarget =
   | { readonly wetDensity: number }
   | { readonly ovenDryDensity: number }
   | { readonly cementContent: number };

@@ -2,7 +2,7 @@ import { demand } from '../domain-error.ts';
 import { demandAmount } from '../extremes.ts';
 
 /** The w/c the rule is usually used with. @source jones-mccarthy-2005 (from memory) */
-export const DUNDEE_WATER_CEMENT = 0.5;
+const DUNDEE_WATER_CEMENT = 0.5;
 
 /**
  * Water and fine aggregate of a sanded mix by the Dundee rule, kg per m³.

@@ -5,7 +5,7 @@ import { FIBRES, type FibreKind } from './fibres.ts';
 import { PIGMENT_DENSITY } from './pigment.ts';
 
 /** Sand or a fine light filler, by its surface-dry mass over the binder's. */
-export interface Filler {
+interface Filler {
   readonly ratio: number;
   /** Particle density, surface-dry, kg/m³. */
   readonly density: number;
@@ -32,7 +32,7 @@ export interface Ingredients {
  * doses that is off by less than a thousandth of the mix. Common practice, no source.
  * @source common-practice
  */
-export const ADMIXTURE_SOLIDS_DENSITY = MIX_WATER_DENSITY;
+const ADMIXTURE_SOLIDS_DENSITY = MIX_WATER_DENSITY;
 
 /** The ingredients as the two sums see them: cement of one density, and one solid that goes with it. */
 export interface Equivalent {

@@ -17,9 +17,9 @@ export const READINGS = [
   'cementDensity',
   'sandDensity',
 ] as const;
-export type ReadingName = (typeof READINGS)[number];
+type ReadingName = (typeof READINGS)[number];
 
-export interface Doubtful {
+interface Doubtful {
   readonly value: number;
   /** Standard uncertainty, same unit. */
   readonly u: number;
@@ -35,7 +35,7 @@ export interface Landing {
   readonly impossible: number;
 }
 
-export interface Outcome {
+interface Outcome {
   /** What the readings themselves give, SI. */
   readonly value: number;
   /** Standard uncertainty to first order, and with the next terms (readings independent). */
@@ -51,7 +51,7 @@ export interface Outcome {
 /** Enough for a percent of odds to be steady, few enough for a page. */
 export const LANDING_TRIALS = 20_000;
 /** Any whole number would do; it stays the same so that only readings move the answer. */
-export const LANDING_SEED = 20_250;
+const LANDING_SEED = 20_250;
 
 /**
  * How close a batch lands, and what it depends on: wet density, yield and oven-dry density with every

@@ -6,9 +6,9 @@ import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
 import { BASE_WATER_CEMENT, demandWaterCement, waterCementNotes } from './water-cement-limits.ts';
 
 /** As-cast densities cellular concrete is usually made at, kg/m³ (20–120 lb/ft³). @source aci-523-3r */
-export const CELLULAR_RANGE = { min: 320, max: 1920 } as const;
+const CELLULAR_RANGE = { min: 320, max: 1920 } as const;
 
-export type Target = { readonly wetDensity: number } | { readonly ovenDryDensity: number };
+type Target = { readonly wetDensity: number } | { readonly ovenDryDensity: number };
 
 /**
  * Whether the foam's own mass is in the mass equation. Each is in use; the same target read by

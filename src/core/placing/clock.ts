@@ -1,7 +1,7 @@
 import { demand } from '../domain-error.ts';
 
 /** When the foam is made: for each load as it is wanted, or all of it before the first. */
-export type FoamMade = 'each' | 'once';
+type FoamMade = 'each' | 'once';
 
 export interface DayPlan {
   readonly loads: number;
@@ -35,7 +35,7 @@ export interface LoadTimes {
 }
 
 /** What stands in the way, worst first. */
-export type Obstacle =
+type Obstacle =
   | { readonly code: 'foam-too-old'; readonly load: number; readonly age: number }
   | { readonly code: 'mix-waits'; readonly load: number; readonly wait: number }
   | { readonly code: 'cold-joint'; readonly load: number; readonly wait: number };

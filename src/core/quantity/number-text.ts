@@ -47,7 +47,7 @@ const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
  * Writes `22½` as `22 1/2`.
  * @source none: another way of writing the same number
  */
-export const spellFractions = (text: string): string =>
+const spellFractions = (text: string): string =>
   text.replace(/[¼-¾⅐-⅞]/g, (mark) => (VULGAR[mark] ? ` ${VULGAR[mark]} ` : mark)).trim();
 
 /**

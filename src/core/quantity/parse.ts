@@ -3,7 +3,7 @@ import { KINDS, type Kind, type Unit, unitOf } from './kinds.ts';
 import { readNumberText } from './number-text.ts';
 import { findUnit } from './unit-spelling.ts';
 
-export type Problem =
+type Problem =
   | { readonly code: 'empty' }
   | { readonly code: 'not-a-number'; readonly read: string }
   /** Both ways the text can be read, as plain numbers. */
@@ -29,7 +29,7 @@ export type Problem =
   | { readonly code: 'several-numbers'; readonly read: string }
   | { readonly code: 'too-large'; readonly read: string };
 
-export interface Quantity {
+interface Quantity {
   readonly ok: true;
   /** In SI. */
   readonly value: number;

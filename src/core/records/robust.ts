@@ -1,11 +1,11 @@
 import { demand } from '../domain-error.ts';
 
 /** What makes the median absolute deviation of normal values their standard deviation: 1/Φ⁻¹(3/4). @source rousseeuw-croux-1993 (from memory) */
-export const MAD_TO_SIGMA = 1.4826;
+const MAD_TO_SIGMA = 1.4826;
 /** How many robust deviations from the median a value may lie before it is pulled in. @source huber-1981 (a usual choice, from memory) */
-export const PULL_AT = 2.5;
+const PULL_AT = 2.5;
 /** Fewest values that can tell which of them stands apart. @source common-practice */
-export const ENOUGH_TO_JUDGE = 4;
+const ENOUGH_TO_JUDGE = 4;
 
 /**
  * The middle value; between the two middle ones of an even number.

@@ -6,7 +6,7 @@ import { type BatchWeighed, type Particles, type Reconciled, reconcile } from '.
 export type Doubts = Readonly<Partial<Record<keyof BatchWeighed, number>>>;
 
 /** A reading that would explain a contradiction, and how it would have to be off. */
-export interface Suspect {
+interface Suspect {
   readonly reading: keyof BatchWeighed;
   /** What it would have to be changed by, SI. */
   readonly by: number;
@@ -14,7 +14,7 @@ export interface Suspect {
   readonly doubts: number;
 }
 
-export type Finding =
+type Finding =
   /** The mix is heavier than its parts could be without any gas. */
   | 'heavier-than-airless'
   /** The mix holds more gas than the foam brought. */
@@ -38,11 +38,11 @@ export interface Verdict extends Reconciled {
 }
 
 /** How many standard uncertainties make a contradiction: a level of about 95 %. @source jcgm-100 6.2, 6.3 (k = 2) */
-export const CONTRADICTION = 2;
+const CONTRADICTION = 2;
 /** Mass that may go missing in films on tools, as a share. @source common-practice */
-export const FILM = 0.01;
+const FILM = 0.01;
 /** The survival's standard uncertainty above which nothing is said of it. @source common-practice */
-export const TOO_DOUBTFUL = 0.25;
+const TOO_DOUBTFUL = 0.25;
 
 /**
  * Do the readings of a batch agree with each other, and if not, which one is most likely wrong?

@@ -10,11 +10,11 @@ export const MOLAR_MASS = {
 } as const;
 
 /** −log₁₀ of the ion product of water at 25 °C. @source wateq4f */
-export const PKW_25C = 14;
+const PKW_25C = 14;
 /** pH of water saturated with lime at 25 °C: 12.4–12.45. Above it other alkalis are at work. From memory. @source lime-water-buffer */
 export const LIME_SATURATED_PH = 12.45;
 /** Lime hydrate that cement gives off when it has wholly reacted, kg per kg: 0.20–0.25. From memory. @source taylor-cement-chemistry */
-export const LIME_FROM_CEMENT = { low: 0.2, high: 0.25 } as const;
+const LIME_FROM_CEMENT = { low: 0.2, high: 0.25 } as const;
 
 /**
  * How much hydroxide does a pH stand for? [OH⁻] = 10^(pH − pKw) mol/L, activities taken as concentrations,

@@ -3,7 +3,7 @@ import type { Distribution } from './distributions.ts';
 import { normalFrom, randomFrom } from './random.ts';
 
 /** Reads the inputs of one trial and writes its results, both by place. */
-export type TrialModel = (x: Float64Array, y: Float64Array) => void;
+type TrialModel = (x: Float64Array, y: Float64Array) => void;
 
 export interface Simulation {
   /** For each result, its values over the trials that could be, in rising order. */
@@ -21,7 +21,7 @@ interface Common {
 }
 
 /** Fewest and most trials: below, an interval means little; above, a page stalls. */
-export const TRIALS = { min: 100, max: 5_000_000 } as const;
+const TRIALS = { min: 100, max: 5_000_000 } as const;
 
 /**
  * What results come out when every reading errs by chance, over and over: the propagation of

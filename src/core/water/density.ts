@@ -3,8 +3,8 @@ import { demand } from '../domain-error.ts';
 const ICE_POINT = 273.15;
 
 /** Temperatures the equations cover, K. Tanaka 0–40 °C (read); Kell 0–150 °C (from memory). */
-export const TANAKA_2001_RANGE = { min: ICE_POINT, max: ICE_POINT + 40 } as const;
-export const KELL_1975_RANGE = { min: ICE_POINT, max: ICE_POINT + 150 } as const;
+const TANAKA_2001_RANGE = { min: ICE_POINT, max: ICE_POINT + 40 } as const;
+const KELL_1975_RANGE = { min: ICE_POINT, max: ICE_POINT + 150 } as const;
 
 /**
  * Density of air-free pure water at atmospheric pressure, kg/m³, from its temperature in K (ITS-90).

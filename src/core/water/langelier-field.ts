@@ -41,7 +41,7 @@ const AS_CARBONATE = 100.0869;
  * alkalinity columns are read, the temperatures that go with 0.1 to 0.9 are from memory.
  * @source lsi-factor-table
  */
-export const LANGELIER_FACTORS = {
+const LANGELIER_FACTORS = {
   temperature: {
     at: [32, 37, 46, 53, 60, 66, 76, 84, 94, 105, 128],
     factor: [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1],

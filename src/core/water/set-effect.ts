@@ -6,7 +6,7 @@ export const CALCIUM_CHLORIDE_LIMIT = 0.02;
 /** Warmth that quickens set as much as 1 % of anhydrous CaCl₂: 11 °F, in K per share of cement. @source jove-16919 */
 export const WARMTH_PER_SHARE = 11 / 1.8 / 0.01;
 /** Set lengthens by a third for each 10 °F colder, down to 40 °F. @source concrete-construction-accelerators */
-export const SET_PER_TEN_FAHRENHEIT = 4 / 3;
+const SET_PER_TEN_FAHRENHEIT = 4 / 3;
 /** Calcium hydroxide that saturates water at room temperature, mol/m³: about 1.7 g/L. @source lime-solubility (from memory) */
 export const LIME_SATURATION = 1.7 / MOLAR_MASS.calciumHydroxide;
 

@@ -5,14 +5,14 @@ const PLAIN = { metric: '1', us: '1' } as const;
 const HARDNESS = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
 const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
 
-export const DILUTION_NAMES = {
+const DILUTION_NAMES = {
   'parts-water': '1 part to N parts of water (1 : N)',
   'one-in': '1 part in N parts of solution (1 in N)',
   'percent-volume': 'Percent of the solution, by volume',
   'percent-mass': 'Percent of the solution, by mass',
 } as const;
 
-export const SOAP_NAMES = {
+const SOAP_NAMES = {
   sodiumOleate: 'Sodium oleate (olive-oil soap, mostly)',
   sodiumLaurate: 'Sodium laurate (coconut-oil soap, mostly)',
   sodiumPalmitate: 'Sodium palmitate (palm-oil soap, mostly)',

@@ -28,7 +28,8 @@ type Oracle = Readonly<
 > & { readonly SI: number; SetUnitSystem(system: number): void };
 
 // The package ships no types.
-const oracle: Oracle = createRequire(import.meta.url)('psychrolib');
+const require = createRequire(import.meta.url);
+const oracle: Oracle = require('psychrolib');
 oracle.SetUnitSystem(oracle.SI);
 
 const ICE_POINT = 273.15;

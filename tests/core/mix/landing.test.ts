@@ -85,13 +85,16 @@ describe('how close a batch lands', () => {
     expect(landing({ readings, waterDensity: 1000 }).wetDensity.trials).toEqual(once);
   });
 
-  test('20,000 trials with all that is read off them take little time', () => {
-    const times = Array.from({ length: 6 }, () => {
-      const start = performance.now();
-      landing({ readings, waterDensity: 1000 });
-      return performance.now() - start;
-    });
-    // Loose, for a busy machine.
-    expect(Math.min(...times)).toBeLessThan(80);
-  });
+  test.skipIf(process.env.INSTRUMENTED)(
+    '20,000 trials with all that is read off them take little time',
+    () => {
+      const times = Array.from({ length: 6 }, () => {
+        const start = performance.now();
+        landing({ readings, waterDensity: 1000 });
+        return performance.now() - start;
+      });
+      // Loose, for a busy machine.
+      expect(Math.min(...times)).toBeLessThan(80);
+    },
+  );
 });

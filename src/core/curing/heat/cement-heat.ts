@@ -65,13 +65,10 @@ export function cementHeat(compounds: Compounds): number {
 }
 
 /** Heat of ground slag of the ordinary grade, J/kg. @source schindler-folliard-2005 from memory */
-export const SLAG_HEAT = 461_000;
-
-/** Heat of ground slag of the high grade, J/kg. @source hydration-heat-mixes */
-export const REACTIVE_SLAG_HEAT = 550_000;
+const SLAG_HEAT = 461_000;
 
 /** Heat of fly ash per unit of CaO in it, J/kg. @source schindler-folliard-2005 from memory */
-export const FLY_ASH_HEAT_PER_LIME = 1_800_000;
+const FLY_ASH_HEAT_PER_LIME = 1_800_000;
 
 /**
  * Heat of a blended binder, J/kg of binder: cement's heat, slag's heat and 1800 J/g times the CaO of

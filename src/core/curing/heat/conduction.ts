@@ -29,7 +29,7 @@ export interface Slab {
 }
 
 /** Heat per area of slab over a whole run, J/m². In is positive. */
-export interface EnergyLedger {
+interface EnergyLedger {
   readonly released: number;
   readonly throughNear: number;
   readonly throughFar: number;

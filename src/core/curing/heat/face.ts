@@ -4,7 +4,7 @@ import { demandNotNegative, demandPositive } from '../bounds.ts';
 import { steadyHistory, type TemperatureHistory } from '../history.ts';
 
 /** One covering of a face from a time on: bare, in its form, under a blanket. */
-export interface Covering {
+interface Covering {
   /** s from the start */
   readonly from: number;
   /** Heat let through per area and kelvin, W/(m²·K); 0 lets none through, Infinity holds the face at the ambient. */

@@ -101,7 +101,7 @@ export function ultimateDegree(of: {
 }
 
 /** Temperature the curves below are given for, K: 21.1 °C. @source schindler-folliard-2005 from memory */
-export const CURVE_REFERENCE = ICE_POINT + 21.1;
+const CURVE_REFERENCE = ICE_POINT + 21.1;
 
 /**
  * τ, β and activation energy of an unblended cement from its composition.

@@ -14,8 +14,8 @@ export const PEAK_LIMIT = ICE_POINT + 70;
 export const DIFFERENCE_LIMIT = 20;
 
 /** Cells and step that give the peak to about a tenth of a kelvin. @source common-practice */
-export const CELLS = 60;
-export const STEP = 300;
+const CELLS = 60;
+const STEP = 300;
 
 export interface Part {
   /** m, the thin way through */

@@ -21,10 +21,10 @@ export interface Change {
 }
 
 /** How far one practicable change goes, m. Common practice, no source. @source common-practice */
-export const NEARER_BY = 0.1;
-export const RAISED_BY = 0.25;
+const NEARER_BY = 0.1;
+const RAISED_BY = 0.25;
 /** One practicable change of twist, rad (45°). Common practice, no source. @source common-practice */
-export const TURNED_BY = Math.PI / 4;
+const TURNED_BY = Math.PI / 4;
 
 /**
  * Which multiplier costs most? The smallest, since they multiply. Ties go to the first in the order of

@@ -3,7 +3,7 @@ import { handsAreLow } from './frequency.ts';
 import type { Coupling, Form } from './lift.ts';
 
 /** Table 7: [hands below 75 cm (30 in), at or above]. @source niosh-lifting-1994 Table 7 */
-export const COUPLING_TABLE: Readonly<Record<Coupling, readonly [number, number]>> = {
+const COUPLING_TABLE: Readonly<Record<Coupling, readonly [number, number]>> = {
   good: [1, 1],
   fair: [0.95, 1],
   poor: [0.9, 0.9],

@@ -8,11 +8,9 @@ export interface Spell {
 }
 
 /** Recovery after a short spell as a share of its work time, 2021 revision. @source niosh-lifting-1994 p. 13 */
-export const SHORT_RECOVERY_2021 = 1;
-/** The same in the 1994 printing, for comparison. @source niosh-lifting-1994 pp. iii, xi */
-export const SHORT_RECOVERY_1994 = 1.2;
+const SHORT_RECOVERY_2021 = 1;
 /** Recovery after a moderate spell as a share of its work time. @source niosh-lifting-1994 p. 14 */
-export const MODERATE_RECOVERY = 0.3;
+const MODERATE_RECOVERY = 0.3;
 
 const HOUR = 3600;
 

@@ -14,14 +14,14 @@ export const FREQUENCY_TABLE: Readonly<Record<Duration, readonly number[]>> = {
 };
 
 /** The highest rate with an entry when the hands start below 75 cm (30 in). @source niosh-lifting-1994 Table 5 */
-export const HIGHEST_RATE_LOW_HANDS: Readonly<Record<Duration, number>> = {
+const HIGHEST_RATE_LOW_HANDS: Readonly<Record<Duration, number>> = {
   short: 12,
   moderate: 10,
   long: 8,
 };
 
 /** The height of the hands that divides Tables 5 and 7, m: 75 cm, 30 in. @source niosh-lifting-1994 */
-export const LOW_HANDS_BELOW: Readonly<Record<Form, number>> = { metric: 0.75, us: 0.762 };
+const LOW_HANDS_BELOW: Readonly<Record<Form, number>> = { metric: 0.75, us: 0.762 };
 
 /** Are the hands below the height that divides Tables 5 and 7? `vertical` in m. @source niosh-lifting-1994 */
 export function handsAreLow(vertical: number, form: Form): boolean {

@@ -15,7 +15,7 @@ export type Coupling = 'good' | 'fair' | 'poor';
 export type Duration = 'short' | 'moderate' | 'long';
 
 /** One end of a lift. */
-export interface Grasp {
+interface Grasp {
   /** H: from the middle between the ankles to the middle between the hands, along the floor, m. */
   readonly horizontal: number;
   /** V: the hands above the floor, m. */

@@ -18,7 +18,7 @@ export interface JobFacts {
 }
 
 /** Bounds of the method. Manual p. 6. @source niosh-lifting-1994 */
-export const SCOPE = {
+const SCOPE = {
   hours: 8,
   temperature: { min: 292.15, max: 299.15 },
   humidity: { min: 0.35, max: 0.5 },

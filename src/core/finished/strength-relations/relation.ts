@@ -4,7 +4,7 @@ import { FOOT, INCH, POUND, POUND_FORCE } from '../../quantity/constants.ts';
 export type Standing = 'published' | 'from memory';
 
 /** Which density a relation is stated against. */
-export type Against = 'wet' | 'oven-dry';
+type Against = 'wet' | 'oven-dry';
 
 /** One published relation between density and compressive strength at 28 days. */
 export interface StrengthRelation {

@@ -8,7 +8,7 @@ const REFERENCE = 298.15;
 export type Analytic = readonly [number, number, number, number, number];
 
 /** A constant stated at 25 °C, with the enthalpy of the reaction in kcal/mol where one is known. */
-export interface Stated {
+interface Stated {
   readonly at25: number;
   readonly enthalpy?: number;
 }

@@ -36,7 +36,7 @@ export interface Speciation extends CarbonateWater {
  * Ionic strength up to which the extended Debye–Hückel equation is trusted, mol/kg; a water of 2 g/L
  * has about 0.04. @source common-practice
  */
-export const FRESH = { max: 0.1 } as const;
+const FRESH = { max: 0.1 } as const;
 
 /** Pa in a standard atmosphere, exactly. */
 export const ATMOSPHERE = 101325;

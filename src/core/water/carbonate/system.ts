@@ -17,7 +17,7 @@ export interface System {
 }
 
 /** Temperatures the solver takes, K: 0–50 °C, where it is checked. */
-export const SOLVER_RANGE = { min: 273.15, max: 323.15 } as const;
+const SOLVER_RANGE = { min: 273.15, max: 323.15 } as const;
 
 /**
  * Every constant of the carbonate system at a temperature in K.

@@ -78,11 +78,11 @@ export function limeSodaForIons(water: {
 }
 
 /** Magnesium hydroxide that stays in practice, mol/m³: 10 mg/L as CaCO₃. @source awwa-asce-wtpd ch. 11 */
-export const MAGNESIUM_LEFT = 0.01 / MOLAR_MASS.calciumCarbonate;
+const MAGNESIUM_LEFT = 0.01 / MOLAR_MASS.calciumCarbonate;
 /** Magnesium a softened water may keep without harm to heaters, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
-export const MAGNESIUM_ALLOWED = 0.04 / MOLAR_MASS.calciumCarbonate;
+const MAGNESIUM_ALLOWED = 0.04 / MOLAR_MASS.calciumCarbonate;
 /** Least hardness lime-soda leaves in practice, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
-export const LIME_SODA_LEAST = 0.04 / MOLAR_MASS.calciumCarbonate;
+const LIME_SODA_LEAST = 0.04 / MOLAR_MASS.calciumCarbonate;
 
 const LEAST_EXCESS = 0.02 / MOLAR_MASS.calciumCarbonate;
 const MOST_EXCESS = 0.04 / MOLAR_MASS.calciumCarbonate;
