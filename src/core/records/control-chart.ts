@@ -1,19 +1,22 @@
 import { demand } from '../domain-error.ts';
+import { studentT } from '../uncertainty/student-t.ts';
 
 /** Mean range of two normal values over their standard deviation: 2/√π. @source nist-sematech 6.3.2 (d₂ for n = 2, from memory) */
 export const D2 = 2 / Math.sqrt(Math.PI);
 /** Standard deviation of that range over σ: √(2 − 4/π). @source nist-sematech 6.3.2 (d₃ for n = 2, from memory) */
 export const D3 = Math.sqrt(2 - 4 / Math.PI);
 /** How many on one side in a row are no longer chance. @source nelson-1984 (his second rule has nine; eight is the older rule, from memory) */
-export const LONG_RUN = 8;
+const LONG_RUN = 8;
 /** Fewest values for limits that are more than provisional. @source common-practice */
-export const FIRM_LIMITS = 20;
+const FIRM_LIMITS = 20;
 
 export interface ControlChart {
   /** Mean of the values, in their unit. */
   readonly centre: number;
   /** Standard deviation from one batch to the next: mean moving range/d₂. */
   readonly sigma: number;
+  /** How far the long-run mean may lie from the centre, 95 %: t sigma/√n with n − 1 degrees of freedom. */
+  readonly centreReach: number;
   /** centre ± 3 sigma. */
   readonly low: number;
   readonly high: number;
@@ -32,7 +35,8 @@ export interface ControlChart {
 
 /**
  * Is a batch's result out of the ordinary, or does it vary as they all do? Shewhart's chart of
- * individual values: centre = mean, limits centre ± 3 MR/d₂ with MR the mean of |xᵢ − xᵢ₋₁|.
+ * individual values: centre = mean, limits centre ± 3 MR/d₂ with MR the mean of |xᵢ − xᵢ₋₁|. Whether
+ * the mean itself is off is told by its own reach, t σ/√n, with σ = MR/d₂ counted as n − 1 differences.
  *
  * @param values in the order they were made, at least two, one unit. No range is published; values
  *   that follow one another closely make the limits too narrow.
@@ -56,6 +60,9 @@ export function controlChart(values: readonly number[]): ControlChart {
   return {
     centre,
     sigma,
+    centreReach:
+      (studentT({ freedom: values.length - 1, confidence: 0.95 }) * sigma) /
+      Math.sqrt(values.length),
     low,
     high,
     meanRange,

@@ -2,10 +2,11 @@ import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { toFile } from '../../bench/records/file.ts';
-import { stageOf } from '../../bench/records/record.ts';
+import type { Stage } from '../../bench/records/readings.ts';
+import { type CureLog, stageOf } from '../../bench/records/record.ts';
 import { LIMITS } from '../../bench/records/schema.ts';
-import { photosOf, removeRecords } from '../../bench/records/store.ts';
-import { replaceBench } from '../../bench/store.ts';
+import { photosOf } from '../../bench/records/store.ts';
+import { $entries, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { BatchOutcome } from '../shared/BatchOutcome.tsx';
@@ -14,7 +15,8 @@ import { CureLogInput } from '../shared/CureLogInput.tsx';
 import { PhotoStrip } from '../shared/PhotoStrip.tsx';
 import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
 import { BY_STAGE } from '../shared/record-fields.ts';
-import { STAGE_NAMES } from '../shared/record-words.ts';
+import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
+import { removeAndTell } from '../shared/removed-notice.ts';
 import { takeOut } from '../shared/take-out.ts';
 import { useEditor } from '../shared/use-editor.ts';
 import { pageAt } from '../shared/use-records.ts';
@@ -30,7 +32,11 @@ export default function Batch() {
   }, []);
   const opening = useEditor(id || undefined);
   if (id === '')
-    return <p class="note">Open a batch from the list on the first page of this chapter.</p>;
+    return (
+      <p class="note">
+        Open a batch from <a href={pageAt('batch-records/')}>the list</a>.
+      </p>
+    );
   if (opening.is === 'waiting')
     return (
       <p class="note">A saved batch opens here when scripts run and one was chosen in the list.</p>
@@ -40,7 +46,7 @@ export default function Batch() {
     return (
       <p class="note">
         There is no batch under this address in this browser. It may have been removed: the bin is
-        on the first page of this chapter.
+        under <a href={pageAt('batch-records/')}>the list</a>.
       </p>
     );
   return <Open key={opening.editor.record.id} editor={opening.editor} />;
@@ -98,6 +104,7 @@ function Open({ editor }: { readonly editor: Editor }) {
         <details
           class="folded day"
           open={opened.includes(stage)}
+          data-filled={isFilled(editor, stage)}
           data-stage={stage}
           onToggle={(event) => {
             const isOpen = event.currentTarget.open;
@@ -112,15 +119,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           </summary>
           <RecordFields editor={editor} names={namesOf(stage)} say={say} />
           {stage === 'cured' && (
-            <CureLogInput
-              log={record.log}
-              say={say}
-              onLog={(log) => {
-                const { log: _, ...rest } = editor.record;
-                editor.record = rest;
-                editor.change(log ? { log } : {});
-              }}
-            />
+            <CureLogInput log={record.log} say={say} onLog={(log) => setLog(editor, log)} />
           )}
         </details>
       ))}
@@ -140,8 +139,7 @@ function Open({ editor }: { readonly editor: Editor }) {
         {Object.keys(record.bench).length > 0 && (
           <button
             type="button"
-            onClick={async () => {
-              const { $entries } = await import('../../bench/store.ts');
+            onClick={() => {
               const before = $entries.get();
               replaceBench(record.bench);
               notify('bench', 'The bench is as it was when this batch was saved.', [
@@ -159,7 +157,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           type="button"
           onClick={async () => {
             await editor.store();
-            await removeRecords([editor.record.id]);
+            await removeAndTell(editor.record.id, nameOf(editor.record));
             location.assign(pageAt('batch-records/'));
           }}
         >
@@ -170,9 +168,27 @@ function Open({ editor }: { readonly editor: Editor }) {
   );
 }
 
-function countOf(editor: Editor, stage: (typeof BY_STAGE)[number][0]): string {
+/** Attaches a log or takes it off; one taken off can be put back. */
+function setLog(editor: Editor, log: CureLog | undefined): void {
+  const { log: before, ...rest } = editor.record;
+  editor.record = rest;
+  editor.change(log ? { log } : {});
+  if (before && !log)
+    notify('log', 'The temperature log was taken off.', [
+      { label: 'Put it back', run: () => setLog(editor, before) },
+    ]);
+}
+
+const filledOf = (editor: Editor, stage: Stage) =>
+  namesOf(stage).filter((name) => (editor.record.readings[name]?.t ?? '') !== '').length;
+
+/** Whether anything of a day is written down: then it is printed, folded or not. */
+const isFilled = (editor: Editor, stage: Stage) =>
+  filledOf(editor, stage) > 0 || (stage === 'cured' && editor.record.log !== undefined);
+
+function countOf(editor: Editor, stage: Stage): string {
   const names = namesOf(stage);
-  const filled = names.filter((name) => (editor.record.readings[name]?.t ?? '') !== '').length;
+  const filled = filledOf(editor, stage);
   const log = stage === 'cured' && editor.record.log ? ' and a log' : '';
   return filled === 0 && !log ? 'nothing yet' : `${filled} of ${names.length} written down${log}`;
 }

@@ -1,4 +1,3 @@
-import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { readingValue } from '../../bench/records/csv.ts';
 import { speaker } from '../../islands/engine/say.ts';
@@ -11,8 +10,10 @@ import { HOURS } from '../shared/part-fields.ts';
 import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
 import { nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
+import { withPm } from '../shared/with-pm.ts';
 
 type Charts = typeof import('../shared/LandingChart.tsx');
+const signedPercent = (x: number) => `${x < 0 ? '−' : '+'}${Math.abs(x * 100).toFixed(1)}\u00a0%`;
 /** Below these, a chart of them says nothing. */
 const FEWEST = 2;
 /** As many of the latest as a table can be read. */
@@ -30,7 +31,7 @@ export default function CompareBatches() {
   });
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
-      import('../shared/LandingChart.tsx').then((module) => setCharts(() => module as never));
+      import('../shared/LandingChart.tsx').then((module) => setCharts(module));
   }, [landed.length]);
   if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
   if (records.length === 0)
@@ -41,7 +42,6 @@ export default function CompareBatches() {
       </p>
     );
   const allInvented = records.every(({ invented }) => invented);
-  const Landing = charts?.LandingChart as ComponentType<{ landed: readonly Landed[] }> | undefined;
   return (
     <div class="records compare">
       {records.some(({ invented }) => invented) && (
@@ -51,10 +51,10 @@ export default function CompareBatches() {
             : 'Some of these batches are invented.'}
         </p>
       )}
-      {charts && Landing && landed.length >= FEWEST && (
+      {charts && landed.length >= FEWEST && (
         <>
           <Verdict {...charts.chartJudgement(landed)} />
-          <Landing landed={landed} />
+          <charts.LandingChart landed={landed} />
           <charts.PredictedChart landed={landed} say={say} />
         </>
       )}
@@ -70,7 +70,7 @@ export default function CompareBatches() {
           'Weighed',
           'Off by',
           'Foam survived',
-          'Stripped at',
+          'Stripped, age at\u00a020\u00a0°C',
           'Dry density',
         ]}
         rows={records.slice(-MOST_ROWS).map((record) => {
@@ -84,11 +84,15 @@ export default function CompareBatches() {
             nameOf(record),
             density(planned),
             density(weighed),
-            planned && weighed
-              ? say(weighed / planned - 1, 'ratio', { units: PERCENT, significant: 2 })
-              : '—',
+            planned && weighed ? signedPercent(weighed / planned - 1) : '—',
             reckoned.ok
-              ? say(reckoned.verdict.survival, 'ratio', { units: PERCENT, significant: 2 })
+              ? withPm(
+                  say,
+                  reckoned.verdict.survival,
+                  reckoned.verdict.u.survival,
+                  'ratio',
+                  PERCENT,
+                ).replaceAll(' ', '\u00a0')
               : '—',
             age === undefined ? '—' : say(age, 'time', { units: HOURS, significant: 2 }),
             density(dry?.density),

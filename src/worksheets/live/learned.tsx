@@ -9,9 +9,8 @@ import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { DENSITY } from '../shared/amounts.ts';
 import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
-import { DAYS, KPA, MPA } from '../shared/part-fields.ts';
-import { driedDensity } from '../shared/record-numbers.ts';
-import { nameOf, weighedDensity } from '../shared/record-words.ts';
+import { nameOf } from '../shared/record-words.ts';
+import { StrengthPoints } from '../shared/StrengthPoints.tsx';
 import { useRecords } from '../shared/use-records.ts';
 
 /** How each lesson is said: its name, and its numbers as text. */
@@ -27,7 +26,10 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
   strength: { name: 'Strength over the published middle', of: (x) => x.toFixed(2), unit: '×' },
   landing: { name: 'Wet density over planned', of: (x) => signed(x * 100, 1), unit: '%' },
 };
-const signed = (x: number, digits: number) => `${x < 0 ? '−' : '+'}${Math.abs(x).toFixed(digits)}`;
+const signed = (x: number, digits: number) => {
+  const text = Math.abs(x).toFixed(digits);
+  return Number(text) === 0 ? text : `${x < 0 ? '−' : '+'}${text}`;
+};
 /** A figure, its ± and its unit stay on one line. */
 const together = (text: string) => text.replaceAll(' ', '\u00a0');
 const TOLERANCE = 0.05;
@@ -55,7 +57,7 @@ export default function LearnedFromBatches() {
       )}
       <Table
         caption="Yours beside the assumed value; the ± is what the next batch may differ by"
-        columns={['', 'Assumed', 'Yours', 'Next batch, 95 %', 'Batches']}
+        columns={['', 'Assumed', 'Yours', 'Next batch, 95\u00a0%', 'Batches']}
         rows={lessons.map(({ lesson, learned }) => {
           const { name, of, unit } = SAID[lesson];
           const prior = PRIORS[lesson];
@@ -125,48 +127,14 @@ function Odds({
     return (
       <p class="learned-odds">
         A batch like “{nameOf(last)}”, at {say(target, 'density', { units: DENSITY })}, lands within
-        5 % of it <strong>{(before * 100).toFixed(0)} times in 100</strong> when its foam is
+        5&nbsp;% of it <strong>{(before * 100).toFixed(0)} times in 100</strong> when its foam is
         reckoned as if all of it lived, and <strong>{(after * 100).toFixed(0)} times in 100</strong>{' '}
-        when it is reckoned with your {(survival.learned.estimate * 100).toFixed(0)} %. Errors of
-        weighing come on top of both.
+        when it is reckoned with your {(survival.learned.estimate * 100).toFixed(0)}&nbsp;%. Errors
+        of weighing come on top of both.
       </p>
     );
   } catch (error) {
     if (error instanceof DomainError) return null;
     throw error;
   }
-}
-
-/** The strengths that were measured, beside the densities they belong to. */
-function StrengthPoints({
-  records,
-  say,
-}: {
-  readonly records: readonly BatchRecord[];
-  readonly say: Say;
-}) {
-  const rows = records.toReversed().flatMap((record) => {
-    const [crush, bend] = [readingValue(record, 'crush'), readingValue(record, 'bend')];
-    const dry = driedDensity(record);
-    const wet = weighedDensity(record);
-    if ((!crush && !bend) || (!dry && !wet)) return [];
-    const age = readingValue(record, crush ? 'crushAge' : 'bendAge');
-    return [
-      [
-        nameOf(record),
-        wet ? say(wet, 'density', { units: DENSITY }) : '—',
-        dry ? `${say(dry.density, 'density', { units: DENSITY })}, ${dry.dried}-dry` : '—',
-        crush ? say(crush, 'stress', { units: MPA, significant: 2 }) : '—',
-        bend ? say(bend, 'stress', { units: KPA, significant: 2 }) : '—',
-        age ? say(age, 'time', { units: DAYS, significant: 2 }) : '—',
-      ],
-    ];
-  });
-  return (
-    <Table
-      caption="Your points of density and strength"
-      columns={['Batch', 'Wet density', 'Dry density', 'Crushing', 'Bending', 'Age']}
-      rows={rows}
-    />
-  );
 }

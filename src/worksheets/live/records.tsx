@@ -5,7 +5,7 @@ import { type BatchRecord, blankRecord, stageOf } from '../../bench/records/reco
 import {
   askToPersist,
   emptyBin,
-  putBack,
+  photosOf,
   putRecords,
   removeRecords,
   saveRecord,
@@ -15,7 +15,7 @@ import { useUnits } from '../../islands/hooks.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { RecordsRoom } from '../shared/RecordsRoom.tsx';
 import { nameOf, STAGE_NAMES, weighedDensity } from '../shared/record-words.ts';
-
+import { sayRemoved, tellRemoved } from '../shared/removed-notice.ts';
 import { batchAt, useRecords } from '../shared/use-records.ts';
 
 /** All saved batches: to open, begin, remove, and to see how much room they take. */
@@ -24,6 +24,7 @@ export default function Records() {
   const [loaded, load] = useRecords();
   const [name, setName] = useState('');
   const records = loaded.is === 'there' ? loaded.listed.records : [];
+  useEffect(sayRemoved, []);
   useEffect(() => {
     if (loaded.is !== 'there') return;
     performance.measure('batches-listed', 'batches-asked');
@@ -49,13 +50,23 @@ export default function Records() {
     const ids = gone.map(({ id }) => id);
     await removeRecords(ids);
     await load();
-    notify(
-      'removed',
+    tellRemoved(
+      ids,
       gone.length === 1
-        ? `“${gone[0]!.name || 'A batch'}” is in the bin.`
+        ? `“${nameOf(gone[0]!)}” is in the bin.`
         : `${gone.length} batches are in the bin.`,
-      [{ label: 'Put back', run: () => putBack(ids).then(load) }],
     );
+  };
+  /** Gone for good, since they can be loaded anew; what was written into them can be had back at once. */
+  const removeDemo = async () => {
+    const ids = invented.map(({ id }) => id);
+    const photos = (await Promise.all(ids.map(photosOf))).flat();
+    await removeRecords(ids);
+    await emptyBin(ids);
+    await load();
+    notify('removed', 'The invented batches are removed.', [
+      { label: 'Put back', run: () => putRecords(invented, photos).then(load) },
+    ]);
   };
   const loadDemo = async () => {
     const { demoBatches } = await import('../shared/demo-batches.ts');
@@ -130,19 +141,19 @@ export default function Records() {
             Load six invented batches
           </button>
         ) : (
-          <button
-            type="button"
-            onClick={async () => {
-              await removeRecords(invented.map(({ id }) => id));
-              await emptyBin(invented.map(({ id }) => id));
-              await load();
-            }}
-          >
+          <button type="button" onClick={removeDemo}>
             Remove the invented batches
           </button>
         )}{' '}
         They show how records work. Nobody cast them; they are marked invented wherever they appear.
       </p>
+      {records.length > invented.length && records.length > 1 && (
+        <p>
+          <button type="button" class="quiet" onClick={() => remove(records)}>
+            Remove all {records.length} batches
+          </button>
+        </p>
+      )}
       {loaded.is === 'there' && <RecordsRoom listed={loaded.listed} onChanged={load} />}
     </div>
   );

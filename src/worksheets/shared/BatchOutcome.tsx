@@ -6,6 +6,9 @@ import { DENSITY, LITRES, PERCENT } from './amounts.ts';
 import { HOURS } from './part-fields.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
 import { ageWhenStripped, driedDensity, reckon } from './record-numbers.ts';
+import { withPm } from './with-pm.ts';
+
+const ONE = { metric: '1', us: '1' } as const;
 
 /** What the readings of a batch come to so far: reconciled, aged, dried. */
 export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
@@ -15,20 +18,16 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   const rows: [string, string][] = [];
   if (reckoned.ok) {
     const { verdict } = reckoned;
-    const pm = (u: number, factor: number, digits: number) =>
-      Number.isFinite(u) && u > 0 ? ` ± ${(u * factor).toFixed(digits)}` : '';
+    const { u } = verdict;
     rows.push(
-      ['Wet density', say(verdict.wetDensity, 'density', { units: DENSITY })],
-      [
-        'Foam that survived',
-        `${(verdict.survival * 100).toFixed(0)}${pm(verdict.u.survival, 100, 0)} %`,
-      ],
-      ['Gas in the mix', say(verdict.air, 'ratio', { units: PERCENT })],
-      ['w/c with the foam’s water', verdict.waterCement.toFixed(2)],
-      ['Yield', say(verdict.yield, 'volume', { units: LITRES })],
+      ['Wet density', withPm(say, verdict.wetDensity, u.wetDensity, 'density', DENSITY)],
+      ['Foam that survived', withPm(say, verdict.survival, u.survival, 'ratio', PERCENT)],
+      ['Gas in the mix', withPm(say, verdict.air, u.air, 'ratio', PERCENT)],
+      ['w/c with the foam’s water', withPm(say, verdict.waterCement, u.waterCement, 'ratio', ONE)],
+      ['Yield', withPm(say, verdict.yield, u.yield, 'volume', LITRES)],
     );
     if (verdict.missing !== undefined)
-      rows.push(['Went in, not found', say(verdict.missing, 'mass', { significant: 2 })]);
+      rows.push(['Went in, not found', withPm(say, verdict.missing, verdict.uMissing, 'mass')]);
   }
   if (age !== undefined)
     rows.push(['Age when stripped, at 20 °C', say(age, 'time', { units: HOURS, significant: 2 })]);

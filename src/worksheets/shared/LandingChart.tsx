@@ -11,13 +11,17 @@ export interface Landed {
 }
 
 const PLAIN = 'plain' as const;
+/** Below this distance of the limits the name of the mean would stand on theirs, px. */
+const ROOM_FOR_MEAN = 60;
 const percent = (x: number) => `${x > 0 ? '+' : x < 0 ? '−' : ''}${Math.abs(x * 100).toFixed(1)} %`;
 
 /** The error of landing, batch by batch, between the limits that chance sets. */
 export function LandingChart({ landed }: { readonly landed: readonly Landed[] }) {
   const errors = landed.map(({ planned, weighed }) => weighed / planned - 1);
   const chart = controlChart(errors);
-  const reach = 1.15 * Math.max(0.02, ...errors.map(Math.abs), Math.abs(chart.low), chart.high);
+  const room = 0.1 * Math.max(0.02, chart.high - chart.low);
+  const bottom = Math.min(0, ...errors, chart.low) - room;
+  const top = Math.max(0, ...errors, chart.high) + room;
   const out = chart.beyond.map((i) => landed[i]!.name);
   const words = `Landing errors of ${landed.length} batches: mean ${percent(chart.centre)}, limits ${percent(chart.low)} and ${percent(chart.high)}; ${out.length === 0 ? 'none is beyond them' : `beyond them: ${out.join(', ')}`}.`;
   return (
@@ -25,20 +29,38 @@ export function LandingChart({ landed }: { readonly landed: readonly Landed[] })
       words={words}
       caption={`Wet density weighed over planned, in the order the batches were made. Between the dashed limits a batch differs from the rest by chance.${chart.provisional ? ' From fewer than 20 batches the limits are provisional.' : ''}`}
       x={[0.5, landed.length * 1.2 + 0.5]}
-      y={[-reach * 100, reach * 100]}
+      y={[bottom * 100, top * 100]}
       xLabel="batch"
       yLabel="landing error, %"
     >
       {(axes) => (
         <>
           <Level axes={axes} y={chart.high * 100} label={percent(chart.high)} />
-          <Level axes={axes} y={chart.low * 100} label={percent(chart.low)} />
-          <path
-            class="grid"
-            d={`M${axes.x.range()[0]} ${axes.y(chart.centre * 100)}H${axes.x.range()[1]}`}
-          />
+          <Level axes={axes} y={chart.low * 100} label="" />
+          <text
+            class="soft"
+            x={axes.x.range()[1]}
+            y={axes.y(chart.low * 100) + 16}
+            text-anchor="end"
+          >
+            {percent(chart.low)}
+          </text>
           <path
             class="tick"
+            d={`M${axes.x.range()[0]} ${axes.y(chart.centre * 100)}H${axes.x.range()[1]}`}
+          />
+          {axes.y(chart.low * 100) - axes.y(chart.high * 100) > ROOM_FOR_MEAN && (
+            <text
+              class="soft"
+              x={axes.x.range()[1]}
+              y={axes.y(chart.centre * 100) - 5}
+              text-anchor="end"
+            >
+              mean {percent(chart.centre)}
+            </text>
+          )}
+          <path
+            class="outline thin"
             d={`M${errors.map((e, i) => `${axes.x(i + 1)} ${axes.y(e * 100)}`).join('L')}`}
           />
           {errors.map((error, i) => (
@@ -70,10 +92,17 @@ export function chartJudgement(landed: readonly Landed[]) {
       verdict: 'look',
       say: `Eight or more in a row lie on one side of the mean, the last ${names(chart.runs.slice(-1))}: something has shifted.`,
     } as const;
-  return {
-    verdict: 'good',
-    say: `The batches differ by chance alone, ${percent(chart.centre)} on average. Correct the plan by that, not after each batch.`,
-  } as const;
+  const off = Math.abs(chart.centre) > chart.centreReach;
+  const mean = percent(chart.centre).replace(/^[+−]/, '');
+  return off
+    ? ({
+        verdict: 'look',
+        say: `The batches differ from each other by chance alone, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch.`,
+      } as const)
+    : ({
+        verdict: 'good',
+        say: `The batches differ by chance alone, and on average they land, as far as ${landed.length} can tell (${percent(chart.centre)} ± ${(chart.centreReach * 100).toFixed(1)}). Leave the plan alone.`,
+      } as const);
 }
 
 /** Predicted against measured wet density, on the line where they are equal. */

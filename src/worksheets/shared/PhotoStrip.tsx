@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { newId, type Photo } from '../../bench/records/record.ts';
 import { LIMITS } from '../../bench/records/schema.ts';
@@ -36,6 +37,22 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
       editor.change({ photos: [...editor.record.photos, { id: photo.id, caption: '' }] });
     }
   };
+  const remove = async (i: number) => {
+    const note = editor.record.photos[i];
+    const photo = photos.find(({ id }) => id === note?.id);
+    if (!note) return;
+    editor.change({ photos: editor.record.photos.filter(({ id }) => id !== note.id) });
+    await removePhoto(note.id);
+    const putBack = async () => {
+      if (!photo || !(await putRecords([], [photo])).ok) return;
+      editor.change({ photos: editor.record.photos.toSpliced(i, 0, note) });
+    };
+    notify(
+      'photo',
+      `Photo ${i + 1} was removed.`,
+      photo ? [{ label: 'Put it back', run: putBack }] : [],
+    );
+  };
   return (
     <div class="photos">
       {record.photos.map(({ id, caption }, i) => {
@@ -66,14 +83,7 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
                 })
               }
             />
-            <button
-              type="button"
-              class="quiet"
-              onClick={async () => {
-                editor.change({ photos: editor.record.photos.filter((note) => note.id !== id) });
-                await removePhoto(id);
-              }}
-            >
+            <button type="button" class="quiet" onClick={() => remove(i)}>
               Remove photo {i + 1}
             </button>
           </figure>

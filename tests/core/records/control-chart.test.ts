@@ -37,3 +37,10 @@ test('equal values have no limits to be outside of', () => {
   expect(chart.jumps).toEqual([]);
   expect(chart.provisional).toBe(true);
 });
+
+test('the reach of the mean is that of Student, and shrinks with the batches', () => {
+  // 0.02 and 0.04: range 0.02, σ = 0.02/1.12838, t(1) = 12.706, over √2.
+  expect(controlChart([0.02, 0.04]).centreReach).toBeCloseTo(0.15925, 4);
+  const wave = (n: number) => Array.from({ length: n }, (_, i) => (i % 2 ? 0.01 : -0.01));
+  expect(controlChart(wave(20)).centreReach).toBeLessThan(controlChart(wave(6)).centreReach);
+});
