@@ -12,9 +12,9 @@ export const examples: readonly Example[] = [
   {
     sheet: 'handling',
     result: 'stress',
-    expected: '19.36 kPa',
+    expected: '57.08 kPa',
     within: 5e-4,
-    by: 'w = 600 × 9.80665 × 0.06 × 1.3 = 459.0 Pa; 6 × (w 0.45²/8) ÷ 0.06²',
+    by: 'w = 600 × 9.80665 × 0.06 + 1000 = 1353.0 Pa, more than × 1.3 = 459.0 Pa; 6 × (w 0.45²/8) ÷ 0.06²',
   },
   {
     sheet: 'handling',
@@ -32,10 +32,10 @@ export const examples: readonly Example[] = [
   },
   {
     sheet: 'strip-window',
-    result: 'latest',
-    expected: '5.478 d',
-    within: 1e-3,
-    by: '19.4 × 1.5 ÷ 0.5 = 58.2 kPa of 0.22 × 80 psi is a share of 0.480; 28/(1 − ln 0.480/0.38)² = 3.25 d at 20 °C; ÷ 0.594 at 12 °C',
+    result: 'needed',
+    expected: '171.3 kPa',
+    within: 5e-4,
+    by: '57.1 × 1.5 ÷ 0.5; 0.22 × 80 psi × e^(0.38(1 − √(28/35.6))) = 126.8 kPa after 60 d at 12 °C: never that much',
   },
   {
     sheet: 'part-weight',

@@ -1,149 +1,13 @@
-import { breakABar } from '../../core/demould/break-a-bar.ts';
-import { barsTogether } from '../../core/demould/several-bars.ts';
-import { demand } from '../../core/domain-error.ts';
-import { choice, lines, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { BarTest } from '../shared/BarTest.tsx';
-import { barAge, KPA, MM } from '../shared/part-fields.ts';
-
-/** One bar says nothing of scatter; half of it is carried on as the low end. Common practice, no source. */
-const ONE_BAR_SHARE = 0.5;
-
-const side = (label: string, example: string) =>
-  number('length', { label, example, min: '5 mm', max: '1 m', units: MM });
-
-interface Bar {
-  readonly hung: number;
-  readonly breadth: number;
-  readonly depth: number;
-  readonly mass: number;
-  /** From the middle of the span to the break, m. */
-  readonly brokeAt: number;
-}
-
-/** A bar on a line of its own. */
-const bar = {
-  hung: number('mass', {
-    label: 'Hung from it when it broke',
-    example: '7.45 kg',
-    min: '0 kg',
-    max: '500 kg',
-  }),
-  breadth: side('Breadth', '50 mm'),
-  depth: side('Depth', '50 mm'),
-  mass: number('mass', {
-    label: 'The bar itself',
-    example: '0.45 kg',
-    min: '0.001 kg',
-    max: '200 kg',
-  }),
-};
+import { KPA, MM } from '../shared/part-fields.ts';
+import { barFields, barsBroken } from './bars-broken.ts';
 
 export default worksheet({
   id: 'break-a-bar',
   question: 'How strong is it in bending?',
-  fields: {
-    loading: choice({
-      label: 'Loaded',
-      options: {
-        centre: 'At one point, in the middle',
-        thirds: 'At two points, a third of the span in from each support',
-      },
-      example: 'centre',
-    }),
-    span: number('length', {
-      label: 'Between the supports',
-      help: 'At least three times the depth, or the bar is too stubby for the sum.',
-      example: '250 mm',
-      min: '20 mm',
-      max: '3 m',
-      units: MM,
-    }),
-    length: number('length', {
-      label: 'Length of the bars',
-      example: '300 mm',
-      min: '20 mm',
-      max: '4 m',
-      units: MM,
-    }),
-    age: barAge,
-    bars: lines({
-      label: 'Bars broken',
-      help: 'Hung: bucket, what was in it, hook and batten. Breadth and depth at the break.',
-      of: bar,
-      example:
-        '7.45  50  50  0.45\n8.10  50  50.5  0.46\n6.70  50  49.5  0.44\n7.70  50.5  50  0.45',
-      most: 20,
-      when: { loading: ['centre'] },
-    }),
-    thirds: lines({
-      label: 'Bars broken',
-      help: 'Hung: bucket, what was in it, hook and spreader. Breadth and depth at the break.',
-      of: {
-        ...bar,
-        brokeAt: number('length', {
-          label: 'Break from the middle of the span',
-          example: '4 mm',
-          min: '0 mm',
-          max: '1.5 m',
-          units: MM,
-        }),
-      },
-      example: '11.2  50  50  0.45  4\n12.1  50  50.5  0.46  39\n10.1  50  49.5  0.44  12',
-      most: 20,
-      when: { loading: ['thirds'] },
-    }),
-    tape: number('length', {
-      label: '± of the tape',
-      example: '0.5 mm',
-      min: '0 mm',
-      max: '20 mm',
-      units: MM,
-      folded: true,
-    }),
-    scale: number('mass', {
-      label: '± of the scale',
-      example: '0.01 kg',
-      min: '0 kg',
-      max: '5 kg',
-      folded: true,
-    }),
-  },
-  work: ({ loading, span, length, bars, thirds, tape, scale }) => {
-    const read: readonly Bar[] =
-      loading === 'thirds' ? thirds : bars.map((line) => ({ ...line, brokeAt: 0 }));
-    const metres = (value: number) => ({ value, uncertainty: tape });
-    const kilograms = (value: number) => ({ value, uncertainty: scale });
-    const broken = read.map((bar) =>
-      breakABar(
-        {
-          span: metres(span),
-          breadth: metres(bar.breadth),
-          depth: metres(bar.depth),
-          length: metres(length),
-          barMass: kilograms(bar.mass),
-          hung: kilograms(bar.hung),
-        },
-        loading,
-        bar.brokeAt,
-      ),
-    );
-    const has = (code: string) => broken.filter(({ notes }) => notes.some((n) => n.code === code));
-    const counted = broken.filter((bar) => !has('throw-out').includes(bar));
-    demand('bars', counted.length, 'count', { min: 1 }, 'all-thrown-out');
-    const together = barsTogether(counted);
-    const reading = Math.max(...counted.map((bar) => bar.uncertainty));
-    return {
-      read,
-      broken,
-      counted,
-      together,
-      reading,
-      low: together.nextBarLow ?? ONE_BAR_SHARE * together.mean,
-      short: has('short-span').length > 0,
-      thrown: broken.length - counted.length,
-    };
-  },
+  fields: barFields,
+  work: barsBroken,
   results: {
     mean: {
       label: 'Flexural strength, mean',
@@ -160,12 +24,12 @@ export default worksheet({
       note: '19 times in 20, scatter and readings together',
     },
     low: {
-      label: 'The next bar should exceed',
+      label: 'Low end, to reckon with',
       kind: 'stress',
       of: (r) => r.low,
       units: KPA,
       answer: true,
-      note: 'carried on to the strip window',
+      note: 'of several bars, what the next should exceed 19 times in 20; of one bar, half of it, a guess',
     },
     scatter: {
       label: 'Scatter between bars',
@@ -206,7 +70,7 @@ export default worksheet({
     if (r.counted.length === 1)
       return {
         verdict: 'look',
-        say: `One bar gave ${mean} and says nothing of the next. Half of it is carried on. Break three more.`,
+        say: `One bar gave ${mean}. How far the next may lie from that, one bar cannot tell; half of it is carried on as a guess, and the next may be weaker still. Break three more before you rely on any of this.`,
       };
     if (r.counted.length < 4)
       return {
@@ -256,7 +120,7 @@ export default worksheet({
       tex: String.raw`f_{\text{next}} = \bar f - \sqrt{t^2 s^2\left(1+\tfrac1n\right) + (1.645\,u)^2}`,
       put: (_, r, say) =>
         r.together.scatter === undefined
-          ? 'One bar: no scatter is known, and half the strength is carried on (common practice, no source).'
+          ? 'One bar: no scatter is known, so no low end can be worked out; half the strength is carried on as a guess (common practice, no source).'
           : `mean ${say(r.together.mean, 'stress', { units: KPA })}, scatter ${say(r.together.scatter, 'stress', { units: KPA, significant: 2 })}, n = ${r.counted.length}: ${say(r.low, 'stress', { units: KPA })}`,
     },
   ],
@@ -267,6 +131,7 @@ export default worksheet({
       strengths={result.counted.map((bar) => bar.strength)}
       mean={result.together.mean}
       low={result.low}
+      guessed={result.guessed}
       plusMinus={result.together.plusMinus}
       say={say}
     />

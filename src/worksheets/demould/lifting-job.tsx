@@ -1,6 +1,6 @@
 import { judgeComposite } from '../../core/demould/lifting-equation/composite.ts';
 import { INDEX_AIM, INDEX_HIGH } from '../../core/demould/lifting-equation/single.ts';
-import { rows } from '../../islands/fields.ts';
+import { rows } from '../../islands/fields/rows.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { duration, form, liftCells, liftOf } from '../shared/lift-fields.ts';
 

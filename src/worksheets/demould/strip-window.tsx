@@ -1,161 +1,63 @@
-import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curing/age-factor.ts';
-import { strengthShare } from '../../core/curing/strength-growth.ts';
-import { stripAfterBars } from '../../core/demould/strip-after-bars.ts';
-import { EARLIEST_ADJUSTED_AGE, stripWindow } from '../../core/demould/strip-window.ts';
-import { demand } from '../../core/domain-error.ts';
-import { number } from '../../islands/fields.ts';
+import { EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
-import { cement } from '../shared/curing-fields.ts';
-import { GROWTH } from '../shared/curing-history.ts';
-import {
-  barAge,
-  barLow,
-  barMean,
-  DAYS,
-  dryDensity,
-  HOURS,
-  KPA,
-  strengthFrom,
-  wetDensity,
-} from '../shared/part-fields.ts';
-import { flexuralAt28Days } from '../shared/part-strength.ts';
+import { DAYS, HOURS, KPA } from '../shared/part-fields.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
+import { stripEstimate, stripFields, WITHIN } from './strip-estimate.ts';
 
-/** How far the worksheet looks, s: beyond a month nothing waits for its form. */
-const WITHIN = 60 * 86_400;
 /** The drawing shows at least this, s. */
 const LEAST_SHOWN = 4 * 86_400;
-/** Two ways to count age; they part most in the cold, and the spread is the honest answer. */
-const LAWS: readonly AgeLaw[] = [
-  { law: 'fhp' },
-  { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM },
-];
-const temperature = (label: string, example: string, bench: string, takes: string) =>
-  number('temperature', { label, example, min: '0 °C', max: '70 °C', bench, takes });
 
 /** A time that is spoken of in hours, or nothing. */
 const soon = (time: number | undefined) =>
   time !== undefined && time < 2 * 86_400 ? time : undefined;
 
+const FIRST_TEST =
+  'after casting: the moment everything favourable would have it ready, not one to strip at';
+
+const TEST_IT =
+  'Test it before you move it: the thumbnail tells of the skin, the edge whether it bears the form being drawn off, the sounding of the inside.';
+
 export default worksheet({
   id: 'strip-window',
   question: 'When may it come out of the form?',
-  fields: {
-    now: number('time', {
-      label: 'Time since casting, now',
-      example: '24 h',
-      min: '0 h',
-      max: '60 d',
-      units: HOURS,
-      bench: 'part.sinceCasting',
-    }),
-    cold: temperature('Coldest it has been', '12 °C', 'curing.coldest', 'curing.coldestSoFar'),
-    warm: temperature('Warmest it has been', '20 °C', 'curing.warmest', 'curing.warmestSoFar'),
-    stress: number('stress', {
-      label: 'What handling asks of it',
-      help: 'Its tension when moved, factors in: from “Will it bear being moved like this?”.',
-      example: '19.4 kPa',
-      min: '0.01 kPa',
-      max: '20 MPa',
-      units: KPA,
-      takes: 'part.handlingStress',
-    }),
-    strengthFrom,
-    mean: barMean,
-    low: barLow,
-    tested: { ...barAge, when: { strengthFrom: ['bars'] } },
-    cement,
-    density: { ...wetDensity, when: { strengthFrom: ['density'] } },
-    dry: { ...dryDensity, folded: true, when: { strengthFrom: ['density'] } },
-    worse: number('ratio', {
-      label: 'Handling may be rougher by',
-      help: 'A jerk, a corner that sticks. A guess; common practice, no source.',
-      example: '50 %',
-      min: '0 %',
-      max: '500 %',
-      units: PERCENT,
-      folded: true,
-    }),
-    share: number('ratio', {
-      label: 'Share of the strength to use',
-      help: 'Half is a choice on the cautious side; common practice, no source.',
-      example: '50 %',
-      min: '1 %',
-      max: '100 %',
-      units: PERCENT,
-      folded: true,
-    }),
-  },
-  work: (v) => {
-    const [cold, warm] = [Math.min(v.cold, v.warm), Math.max(v.cold, v.warm)];
-    const pace = {
-      slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
-      fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
-    };
-    const [slow, fast] = GROWTH[v.cement];
-    const common = {
-      stress: { low: v.stress, high: v.stress * (1 + v.worse) },
-      gain: {
-        slow: (age: number) => strengthShare({ age, coefficient: slow }),
-        fast: (age: number) => strengthShare({ age, coefficient: fast }),
-      },
-      adjustedAge: {
-        slow: (time: number) => time * pace.slow,
-        fast: (time: number) => time * pace.fast,
-      },
-      share: v.share,
-      within: WITHIN,
-    };
-    if (v.strengthFrom === 'bars') {
-      const tested = { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
-      const window = stripAfterBars({ ...common, tested, testedAt: v.tested });
-      const at = (time: number) =>
-        (['slow', 'fast'] as const).flatMap((key) => {
-          const age = common.adjustedAge[key];
-          const gain = common.gain[key](age(time)) / common.gain[key](age(v.tested));
-          return [tested.low * gain, tested.high * gain];
-        });
-      const strength = (time: number) => [Math.min(...at(time)), Math.max(...at(time))] as const;
-      return { window, strength, pace, stress: common.stress };
-    }
-    const strength28 = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
-    demand('density', strength28 ? 0 : v.density, 'density', { max: 0 }, 'no-published-strength');
-    const band = strength28!;
-    const window = stripWindow({ ...common, strength28: band });
-    const strength = (time: number) =>
-      [
-        band.low * common.gain.slow(common.adjustedAge.slow(time)),
-        band.high * common.gain.fast(common.adjustedAge.fast(time)),
-      ] as const;
-    return { window, strength, pace, stress: common.stress };
-  },
+  fields: stripFields,
+  work: stripEstimate,
   results: {
     earliest: {
-      label: 'Not before',
+      label: 'Begin to test it, no sooner than',
       kind: 'time',
       of: (r) => soon(r.window.earliest),
       units: HOURS,
       significant: 2,
-      note: 'after casting, if everything is favourable',
+      note: FIRST_TEST,
     },
     earliestLate: {
-      label: 'Not before',
+      label: 'Begin to test it, no sooner than',
       kind: 'time',
       of: (r) => (soon(r.window.earliest) === undefined ? r.window.earliest : undefined),
       units: DAYS,
       significant: 2,
       answer: true,
-      note: 'after casting, if everything is favourable',
+      note: FIRST_TEST,
     },
     latest: {
-      label: 'Should be ready by',
+      label: 'It should pass by',
       kind: 'time',
       of: (r) => r.window.latest,
       units: DAYS,
       significant: 2,
       answer: true,
-      note: 'if everything is unfavourable',
+      note: 'after casting, even if everything is unfavourable; it stays in until it does pass',
+    },
+    beyond: {
+      label: 'It may still not bear this after',
+      kind: 'time',
+      of: (r) => (r.window.latest === undefined ? WITHIN : undefined),
+      units: DAYS,
+      significant: 2,
+      answer: true,
+      note: 'if everything is unfavourable: change the move, or break a bar and know its strength',
     },
     needed: {
       label: 'Bending strength it should have',
@@ -173,7 +75,7 @@ export default worksheet({
       note: 'at 20 °C, by the coldest',
     },
   },
-  judge: ({ window }, { now }, say) => {
+  judge: ({ window }, { now, share }, say) => {
     const time = (s: number) =>
       say(s, 'time', { units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
     if (window.earliest === undefined)
@@ -189,16 +91,16 @@ export default worksheet({
     if (window.latest === undefined)
       return {
         verdict: 'look',
-        say: 'If everything is unfavourable it is not strong enough within two months. Go by the tests below, and hold it where it bends least.',
+        say: `${TEST_IT} None of them tells what it bears in bending, and if everything is unfavourable this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of that even after two months: free it of the form before you lift it, hold it where it bends least, or break a bar.`,
       };
     if (now < window.latest)
       return {
         verdict: 'look',
-        say: `It may be ready. Test it: thumbnail, edge, sounding. If any of them fails, wait until ${time(window.latest)} after casting and test again.`,
+        say: `${TEST_IT} If any of them fails, wait and test again; by ${time(window.latest)} after casting all should pass.`,
       };
     return {
       verdict: 'good',
-      say: 'It should be ready even if everything was unfavourable. Test it all the same before you move it.',
+      say: `It should be ready even if everything was unfavourable. ${TEST_IT}`,
     };
   },
   notes: ({ window }, { strengthFrom }) => [
@@ -207,7 +109,6 @@ export default worksheet({
           `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / 3600} hours at 20 °C, the least that test specimens stay in their moulds, no estimate is worth anything.`,
         ]
       : []),
-    'For a light part the form may hold harder than any multiple of its weight: work “Will it bear being moved like this?” by the pull of the form on its area, and take the larger stress. The window then moves later, by weeks for a weak mix.',
     'The growth curves were made for ordinary concrete; no source seen validates them for foamed concrete. Retarders, cold water and stored cement all make it later.',
     ...(strengthFrom === 'density'
       ? ['Strength here is guessed from density. A bar of the batch, broken, narrows the window.']
@@ -242,7 +143,7 @@ export default worksheet({
     const { earliest, latest } = result.window;
     return (
       <StripPlot
-        until={Math.min(WITHIN, Math.max(LEAST_SHOWN, (latest ?? earliest ?? WITHIN) * 1.9))}
+        until={Math.min(WITHIN, Math.max(LEAST_SHOWN, (latest ?? WITHIN / 2) * 1.9))}
         usable={(time) => {
           const [low, high] = result.strength(time);
           return [low * values.share, high * values.share];

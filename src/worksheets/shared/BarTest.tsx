@@ -12,6 +12,8 @@ interface Props {
   readonly strengths: readonly number[];
   readonly mean: number;
   readonly low: number;
+  /** No scatter is known: the low end is a guess. */
+  readonly guessed: boolean;
   readonly plusMinus: number | undefined;
   readonly say: Say;
 }
@@ -20,7 +22,7 @@ const [LEFT, RIGHT, BAR] = [90, 330, 40] as const;
 const AXIS = 232;
 
 /** The test as it is set up, and below it what each bar said. */
-export function BarTest({ loading, span, strengths, mean, low, plusMinus, say }: Props) {
+export function BarTest({ loading, span, strengths, mean, low, guessed, plusMinus, say }: Props) {
   const third = (RIGHT - LEFT) / 3;
   const loads = loading === 'centre' ? [210] : [LEFT + third, RIGHT - third];
   const unit = KPA[say.system];
@@ -34,7 +36,7 @@ export function BarTest({ loading, span, strengths, mean, low, plusMinus, say }:
       <svg
         viewBox={`0 0 420 ${AXIS + 44}`}
         role="img"
-        aria-label={`A bar on two supports ${say(span, 'length', { units: MM })} apart, a bucket hung ${loading === 'centre' ? 'from its middle' : 'from a spreader at the thirds of the span'}. Bars: ${strengths.map(words).join(', ')}; mean ${words(mean)}, low end ${words(low)}.`}
+        aria-label={`A bar on two supports ${say(span, 'length', { units: MM })} apart, a bucket hung ${loading === 'centre' ? 'from its middle' : 'from a spreader at the thirds of the span'}. Bars: ${strengths.map(words).join(', ')}; mean ${words(mean)}, low end ${words(low)}${guessed ? ', a guess' : ''}.`}
       >
         <rect class="cement" x={LEFT - 26} y={BAR} width={RIGHT - LEFT + 52} height="24" />
         {[LEFT, RIGHT].map((at) => (
@@ -68,7 +70,7 @@ export function BarTest({ loading, span, strengths, mean, low, plusMinus, say }:
         />
         <path class="level" d={`M${of(low)} ${AXIS - 30}V${AXIS}`} />
         <text class="soft" x={of(low) - 3} y={AXIS - 35} text-anchor="end">
-          low end
+          {guessed ? 'low end, a guess' : 'low end'}
         </text>
         <path class="arrow" d={`M${of(mean)} ${AXIS - 26}V${AXIS}`} />
         <text class="strong" x={of(mean) - 6} y={AXIS - 35}>
@@ -88,8 +90,10 @@ export function BarTest({ loading, span, strengths, mean, low, plusMinus, say }:
         ))}
       </svg>
       <figcaption>
-        The test, and the strength of each bar in {unitOf('stress', unit).symbol}. The shaded band
-        is the ± of the mean.
+        The test, and the strength of each bar in {unitOf('stress', unit).symbol}.{' '}
+        {plusMinus === undefined
+          ? 'One bar shows no scatter.'
+          : 'The shaded band is the ± of the mean.'}
       </figcaption>
     </figure>
   );

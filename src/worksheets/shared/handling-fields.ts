@@ -6,22 +6,22 @@ import {
   MOULD_ADHESION,
   type MouldFace,
 } from '../../core/demould/multipliers.ts';
+import { type Stripping, strippingBurden } from '../../core/demould/stripping.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { MM } from './part-fields.ts';
 
 export const stage = choice({
   label: 'What happens to it',
   options: {
-    factor: 'It comes out of the form: weight times a factor',
-    pull: 'It comes out of the form: weight and the mould’s pull',
+    form: 'It comes out of the form',
     carried: 'It is free, and carried',
     travel: 'It travels on a cart or a vehicle',
   },
-  example: 'factor',
+  example: 'form',
 });
 
 export const form = choice({
-  label: 'Form',
+  label: 'Shape of the form',
   options: {
     'flat-removable-sides': 'Flat, sides come off first',
     'flat-with-joints': 'Flat, with false joints or returns',
@@ -29,17 +29,18 @@ export const form = choice({
     sculptured: 'Sculptured',
   },
   example: 'flat-removable-sides',
-  when: { stage: ['factor'] },
+  when: { stage: ['form'] },
+  folded: true,
 });
 
 export const finish = choice({
-  label: 'Face of the form',
+  label: 'Surface it leaves',
   options: {
-    'smooth-oiled': 'Smooth, oiled',
+    'smooth-oiled': 'Smooth',
     'retarded-exposed': 'Retarded, aggregate to be exposed',
   },
   example: 'smooth-oiled',
-  when: { stage: ['factor'] },
+  when: { stage: ['form'] },
   folded: true,
 });
 
@@ -51,7 +52,7 @@ export const face = choice({
     'rough-timber': 'Rough timber',
   },
   example: 'oiled-steel-or-plastic',
-  when: { stage: ['pull'] },
+  when: { stage: ['form'] },
 });
 
 export const hold = choice({
@@ -77,18 +78,26 @@ export const places = {
   grip: inset('Hands apart by', '200 mm', ['middle']),
 };
 
-/** The multiplier on the weight and the pull of the mould, Pa, of a stage. */
-export function burden(chosen: {
-  readonly stage: keyof typeof stage.options;
-  readonly form: FormShape;
-  readonly finish: 'smooth-oiled' | 'retarded-exposed';
-  readonly face: MouldFace;
-}): { readonly factor: number; readonly adhesion: number } {
+/** What presses on the part at a stage: out of the form, the harder of two ways to reckon it. */
+export function burden(
+  chosen: {
+    readonly stage: keyof typeof stage.options;
+    readonly form: FormShape;
+    readonly finish: 'smooth-oiled' | 'retarded-exposed';
+    readonly face: MouldFace;
+  },
+  part: { readonly density: number; readonly depth: number },
+): {
+  readonly factor: number;
+  readonly adhesion: number;
+  readonly stripping?: Stripping;
+} {
   const { stage, form, finish, face } = chosen;
-  if (stage === 'pull') return { factor: 1, adhesion: MOULD_ADHESION[face] };
-  const during = { factor: 'stripping', carried: 'yard-handling', travel: 'travel' } as const;
-  const multiplier = handlingMultiplier({ form, finish, during: during[stage] });
-  return { factor: multiplier?.factor ?? 1, adhesion: 0 };
+  const during = { form: 'stripping', carried: 'yard-handling', travel: 'travel' } as const;
+  const factor = handlingMultiplier({ form, finish, during: during[stage] })?.factor ?? 1;
+  if (stage !== 'form') return { factor, adhesion: 0 };
+  const stripping = strippingBurden({ ...part, factor, adhesion: MOULD_ADHESION[face] });
+  return { factor: stripping.factor, adhesion: stripping.adhesion, stripping };
 }
 
 /** A knife edge cannot be drawn as two holds. */

@@ -86,7 +86,7 @@ export const barMean = number('stress', {
 
 export const barLow = number('stress', {
   label: 'Bars: low end',
-  help: 'What the next bar should exceed.',
+  help: 'What the next bar should exceed; of one bar, a guess.',
   example: '188 kPa',
   min: '0.1 kPa',
   max: '50 MPa',

@@ -8,6 +8,7 @@ import {
   utilisation,
 } from '../../../src/core/demould/handling.ts';
 import { HANDLING_MULTIPLIERS, handlingMultiplier } from '../../../src/core/demould/multipliers.ts';
+import { strippingBurden } from '../../../src/core/demould/stripping.ts';
 import { partMass } from '../../../src/core/demould/weight.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 
@@ -125,5 +126,46 @@ describe('the mass of a part', () => {
   test('refuses a piece that is heavier dry than wet', () => {
     const part = { volume: 1, wetDensity: 600, dryDensity: 601 };
     expect(() => partMass(part)).toThrow(/dry-not-above-wet/);
+  });
+});
+
+describe('what the form asks as it lets go', () => {
+  const burden = { density: 600, depth: 0.06, factor: 1.3, adhesion: 1000 };
+
+  test('the pull governs a light slab, and the factor is then not applied as well', () => {
+    const found = strippingBurden(burden);
+    expect(found).toMatchObject({ governs: 'pull', factor: 1, adhesion: 1000 });
+    expect(found.byFactor).toBeCloseTo(458.951, 3);
+    expect(found.byPull).toBeCloseTo(1353.039, 3);
+  });
+
+  test('the factor governs a heavy one: 2,400 kg/m³ and 200 mm', () => {
+    const found = strippingBurden({ ...burden, density: 2400, depth: 0.2 });
+    expect(found).toMatchObject({ governs: 'factor', factor: 1.3, adhesion: 0 });
+  });
+
+  test('never asks less than either way alone', () => {
+    fc.assert(
+      fc.property(
+        double(100, 2500),
+        double(0.01, 0.5),
+        double(1, 1.7),
+        double(0, 3000),
+        (density, depth, factor, adhesion) => {
+          const part = { ...slab, density, depth };
+          const asked = strippingBurden({ density, depth, factor, adhesion });
+          const stress = (by: { factor: number; adhesion: number }) =>
+            handlingStress({ ...part, ...by }, { by: 'ends' }).stress;
+          const governing = stress({ factor: asked.factor, adhesion: asked.adhesion });
+          const alone = [stress({ factor, adhesion: 0 }), stress({ factor: 1, adhesion })];
+          expect(governing).toBeCloseTo(Math.max(...alone), 6);
+        },
+      ),
+    );
+  });
+
+  test('refuses a factor below 1 and a pull that pushes', () => {
+    expect(() => strippingBurden({ ...burden, factor: 0.9 })).toThrow(DomainError);
+    expect(() => strippingBurden({ ...burden, adhesion: -1 })).toThrow(DomainError);
   });
 });

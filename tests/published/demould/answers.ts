@@ -37,6 +37,7 @@ import {
   type MouldFace,
 } from '../../../src/core/demould/multipliers.ts';
 import { stripWindow } from '../../../src/core/demould/strip-window.ts';
+import { strippingBurden } from '../../../src/core/demould/stripping.ts';
 import { STANDARD_GRAVITY } from '../../../src/core/quantity/constants.ts';
 import { answer } from '../answer.ts';
 
@@ -238,6 +239,22 @@ export const answers = {
     },
     gives: 'stress',
     work: (part) => handlingStress(part, { by: 'ends' }).stress,
+  }),
+  'demould/stripping-stress': answer({
+    asks: 'Bending tension in a flat part lifted by its two ends out of its form, the larger of a factor on its weight and a pull on its face',
+    input: {
+      length: 'length',
+      width: 'length',
+      depth: 'length',
+      density: 'density',
+      factor: 'number',
+      adhesion: 'stress',
+    },
+    gives: 'stress',
+    work: (part) => {
+      const { factor, adhesion } = strippingBurden(part);
+      return handlingStress({ ...part, factor, adhesion }, { by: 'ends' }).stress;
+    },
   }),
   'demould/handling-multiplier': answer({
     asks: 'Multiplier on the weight for a form, finish and stage',

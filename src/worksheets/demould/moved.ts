@@ -1,0 +1,134 @@
+import { strengthShare } from '../../core/curing/strength-growth.ts';
+import { bestSupportDistance } from '../../core/demould/beam.ts';
+import {
+  type FlatPart,
+  type Hold,
+  handlingStress,
+  utilisation,
+} from '../../core/demould/handling.ts';
+import { choice, number, type Values } from '../../islands/fields.ts';
+import {
+  burden,
+  face,
+  finish,
+  form,
+  hold,
+  places,
+  seenFromTheSide,
+  stage,
+  type WAYS,
+} from '../shared/handling-fields.ts';
+import {
+  barLow,
+  barMean,
+  DAYS,
+  dryDensity,
+  partLength,
+  partThickness,
+  partWidth,
+  strengthFrom,
+  wetDensity,
+} from '../shared/part-fields.ts';
+import { type Band, FAST, flexuralAt28Days, SLOW } from '../shared/part-strength.ts';
+
+/** What “Will it bear being moved like this?” asks for. */
+export const moveFields = {
+  length: partLength,
+  width: partWidth,
+  thickness: partThickness,
+  density: wetDensity,
+  stage,
+  face,
+  hold,
+  ...places,
+  strengthFrom,
+  mean: barMean,
+  low: barLow,
+  age: number('time', {
+    label: 'Age, as time at 20 °C',
+    help: 'A cold part is younger than its days.',
+    example: '0.8 d',
+    min: '12 h',
+    max: '365 d',
+    units: DAYS,
+    takes: 'curing.age',
+    when: { strengthFrom: ['density'] },
+  }),
+  form,
+  finish,
+  spans: choice({
+    label: 'The side that spans',
+    options: { length: 'The length', width: 'The width' },
+    example: 'length',
+    folded: true,
+  }),
+  lies: choice({
+    label: 'It is held',
+    options: { flat: 'Flat', edge: 'Standing on edge' },
+    example: 'flat',
+    when: { hold: ['ends', 'two-points', 'middle'] },
+    folded: true,
+  }),
+  dry: { ...dryDensity, folded: true, when: { strengthFrom: ['density'] } },
+} as const;
+
+type Moves = Values<typeof moveFields>;
+
+/** The tension of the move that was chosen, of the other moves, and what the part can bear. */
+export function moved(v: Moves) {
+  const [span, across] = v.spans === 'length' ? [v.length, v.width] : [v.width, v.length];
+  const onEdge = v.lies === 'edge';
+  const depth = onEdge ? across : v.thickness;
+  const { stripping, ...load } = burden(v, { density: v.density, depth });
+  const plain = { length: span, width: onEdge ? v.thickness : across, depth, density: v.density };
+  const part: FlatPart = { ...plain, ...load };
+  const free: FlatPart = { ...plain, ...burden({ ...v, stage: 'carried' }, plain) };
+  const asked: Record<keyof typeof WAYS, Hold> = {
+    ends: { by: 'ends' },
+    'two-points': { by: 'two-points', left: v.left, right: v.right },
+    'four-points': { by: 'four-points', in: v.left, aside: v.aside },
+    tipping: { by: 'tipping', grip: v.right },
+    middle: { by: 'middle', grip: v.grip },
+  };
+  const held = handlingStress(part, asked[v.hold]);
+  const strength = bears(v);
+  const best = bestSupportDistance(span);
+  const atBest: Hold = { by: 'two-points', left: best, right: best };
+  const others: readonly [string, Hold][] = [
+    ['at its two ends', { by: 'ends' }],
+    ['at two lines, best place', atBest],
+    [
+      'at four points, best place',
+      { by: 'four-points', in: best, aside: bestSupportDistance(across) },
+    ],
+    ['tipped about one end', { by: 'tipping', grip: 0 }],
+    ['in the middle, on one hand', { by: 'middle', grip: 0 }],
+  ];
+  const ways = others.map(([name, way]) => ({ name, ...handlingStress(part, way) }));
+  return {
+    part,
+    held,
+    stripping,
+    strength,
+    use: strength && utilisation({ stress: held.stress, strength }),
+    best,
+    bestStress: handlingStress(part, atBest).stress,
+    /** The same hold once the form has let go. */
+    freed: handlingStress(free, asked[v.hold]).stress,
+    ways,
+    beam: seenFromTheSide(v.hold, v, part, held.load),
+  };
+}
+
+/** Its bending strength now, Pa: of the bars, or as published figures and growth curves have it. */
+function bears(v: Moves): Band | undefined {
+  if (v.strengthFrom === 'bars')
+    return { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
+  const at28 = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
+  return (
+    at28 && {
+      low: at28.low * strengthShare({ age: v.age, coefficient: SLOW }),
+      high: at28.high * strengthShare({ age: v.age, coefficient: FAST }),
+    }
+  );
+}

@@ -1,0 +1,123 @@
+import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curing/age-factor.ts';
+import { strengthShare } from '../../core/curing/strength-growth.ts';
+import { stripAfterBars } from '../../core/demould/strip-after-bars.ts';
+import { stripWindow } from '../../core/demould/strip-window.ts';
+import { demand } from '../../core/domain-error.ts';
+import { number, type Values } from '../../islands/fields.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { cement } from '../shared/curing-fields.ts';
+import { GROWTH } from '../shared/curing-history.ts';
+import {
+  barAge,
+  barLow,
+  barMean,
+  dryDensity,
+  HOURS,
+  KPA,
+  strengthFrom,
+  wetDensity,
+} from '../shared/part-fields.ts';
+import { flexuralAt28Days } from '../shared/part-strength.ts';
+
+/** How far the worksheet looks, s. */
+export const WITHIN = 60 * 86_400;
+/** Two ways to count age; they part most in the cold, and the spread is the honest answer. */
+const LAWS: readonly AgeLaw[] = [
+  { law: 'fhp' },
+  { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM },
+];
+const temperature = (label: string, example: string, bench: string, takes: string) =>
+  number('temperature', { label, example, min: '0 °C', max: '70 °C', bench, takes });
+
+/** What “When may it come out of the form?” asks for. */
+export const stripFields = {
+  now: number('time', {
+    label: 'Time since casting, now',
+    example: '24 h',
+    min: '0 h',
+    max: '60 d',
+    units: HOURS,
+    bench: 'part.sinceCasting',
+  }),
+  cold: temperature('Coldest it has been', '12 °C', 'curing.coldest', 'curing.coldestSoFar'),
+  warm: temperature('Warmest it has been', '20 °C', 'curing.warmest', 'curing.warmestSoFar'),
+  stress: number('stress', {
+    label: 'What handling asks of it',
+    help: 'Its tension as it leaves the form, the form’s pull in it: from “Will it bear being moved like this?”.',
+    example: '57.1 kPa',
+    min: '0.01 kPa',
+    max: '20 MPa',
+    units: KPA,
+    takes: 'part.handlingStress',
+  }),
+  strengthFrom,
+  mean: barMean,
+  low: barLow,
+  tested: { ...barAge, when: { strengthFrom: ['bars'] } },
+  cement,
+  density: { ...wetDensity, when: { strengthFrom: ['density'] } },
+  dry: { ...dryDensity, folded: true, when: { strengthFrom: ['density'] } },
+  worse: number('ratio', {
+    label: 'Handling may be rougher by',
+    help: 'A jerk, a corner that sticks. A guess; common practice, no source.',
+    example: '50 %',
+    min: '0 %',
+    max: '500 %',
+    units: PERCENT,
+    folded: true,
+  }),
+  share: number('ratio', {
+    label: 'Share of the strength to use',
+    help: 'Half is a choice on the cautious side; common practice, no source.',
+    example: '50 %',
+    min: '1 %',
+    max: '100 %',
+    units: PERCENT,
+    folded: true,
+  }),
+} as const;
+
+/** The window, the strength behind it at any time, and how fast the part ages. */
+export function stripEstimate(v: Values<typeof stripFields>) {
+  const [cold, warm] = [Math.min(v.cold, v.warm), Math.max(v.cold, v.warm)];
+  const pace = {
+    slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
+    fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
+  };
+  const [slow, fast] = GROWTH[v.cement];
+  const common = {
+    stress: { low: v.stress, high: v.stress * (1 + v.worse) },
+    gain: {
+      slow: (age: number) => strengthShare({ age, coefficient: slow }),
+      fast: (age: number) => strengthShare({ age, coefficient: fast }),
+    },
+    adjustedAge: {
+      slow: (time: number) => time * pace.slow,
+      fast: (time: number) => time * pace.fast,
+    },
+    share: v.share,
+    within: WITHIN,
+  };
+  if (v.strengthFrom === 'bars') {
+    const tested = { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
+    const window = stripAfterBars({ ...common, tested, testedAt: v.tested });
+    const at = (time: number) =>
+      (['slow', 'fast'] as const).flatMap((key) => {
+        const age = common.adjustedAge[key];
+        const gain = common.gain[key](age(time)) / common.gain[key](age(v.tested));
+        return [tested.low * gain, tested.high * gain];
+      });
+    const strength = (time: number) => [Math.min(...at(time)), Math.max(...at(time))] as const;
+    return { window, strength, pace, stress: common.stress };
+  }
+  const strength28 = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
+  demand('density', strength28 ? 0 : v.density, 'density', { max: 0 }, 'no-published-strength');
+  const band = strength28!;
+  const window = stripWindow({ ...common, strength28: band });
+  const strength = (time: number) =>
+    [
+      band.low * common.gain.slow(common.adjustedAge.slow(time)),
+      band.high * common.gain.fast(common.adjustedAge.fast(time)),
+    ] as const;
+  return { window, strength, pace, stress: common.stress };
+}
