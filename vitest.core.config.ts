@@ -17,6 +17,7 @@ export default defineConfig({
     env: { INSTRUMENTED: '1' },
     coverage: {
       provider: 'v8',
+      reportOnFailure: true,
       include: ['src/core/**'],
       reporter: ['text-summary', 'json', ['text', { skipFull: true }]],
       reportsDirectory: '.build/coverage',

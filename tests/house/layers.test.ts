@@ -1,91 +1,102 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join, posix, relative, resolve, sep } from 'node:path';
+import { join, relative, resolve, sep } from 'node:path';
 import { expect, test } from 'vitest';
+import { boxOf, circle, globsOf, importsOf, readDiagram, targetOf, within } from './diagram.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const code = /\.(ts|tsx|js|mjs|astro|mdx)$/;
+const diagram = readDiagram(readFileSync(join(root, 'DEVELOPERS.md'), 'utf8'));
+const drawn = new Set(diagram.arrows.map(([from, to]) => `${from} → ${to}`));
 
-/** What each room may import, by folders of src. The site may import everything. */
-const allowed: Record<string, readonly string[]> = {
-  'src/core': ['src/core'],
-  'src/bench': ['src/bench', 'src/core/quantity'],
-  'src/islands': [
-    'src/islands',
-    'src/bench',
-    'src/core/quantity',
-    'src/core/uncertainty',
-    'src/core/domain-error.ts',
-  ],
-  'src/worksheets': ['src/worksheets', 'src/core', 'src/islands', 'src/bench'],
-};
-
-/** Packages each room may use: core only what is arithmetic too. */
-const packages: Record<string, RegExp | undefined> = {
+/** Packages each layer may use: core only what is arithmetic too. The site may use any. */
+const packages: Record<string, RegExp> = {
   'src/core': /^ml-levenberg-marquardt$/,
   'src/bench': /^(nanostores|@nanostores\/|idb$)/,
-  'src/islands': /^(preact|nanostores|@nanostores\/|d3-scale|d3-shape)/,
-  'src/worksheets': /^(preact|d3-scale|d3-shape|papaparse$)/,
+  'src/islands': /^(preact|nanostores|@nanostores\/|d3-array|d3-shape)/,
+  'src/worksheets': /^(preact|d3-array|d3-shape|papaparse$)/,
 };
-
-const within = (path: string, place: string) => path === place || path.startsWith(`${place}/`);
-
-/** The modules a file imports or re-exports, types included. */
-function importsOf(text: string): string[] {
-  const bare = text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/^\s*\/\/.*$/gm, '');
-  const forms = [
-    /\b(?:import|export)\s[^'"`;]*?\bfrom\s*['"]([^'"]+)['"]/g,
-    /\bimport\s*['"]([^'"]+)['"]/g,
-    /\bimport\s*\(\s*['"]([^'"]+)['"]/g,
-  ];
-  return forms.flatMap((form) => [...bare.matchAll(form)].map((match) => match[1] ?? ''));
-}
 
 /** What is wrong with one import, or nothing. */
 function fault(file: string, specifier: string): string | undefined {
-  const room = Object.keys(allowed).find((place) => within(file, place));
-  const local = /^[.~/]/.test(specifier);
-  if (local && code.test(file) && !/\.\w+(\?\w+)?$/.test(specifier)) {
+  const target = targetOf(file, specifier);
+  if (target === undefined) {
+    const layer = Object.keys(packages).find((place) => within(file, place));
+    return !layer || packages[layer]?.test(specifier)
+      ? undefined
+      : `${file} imports the package ${specifier}`;
+  }
+  if (!/\.\w+(\?\w+)?$/.test(specifier)) {
     return `${file} imports ${specifier} without its extension`;
   }
-  if (!room) return undefined;
-  if (!local) {
-    return packages[room]?.test(specifier) ? undefined : `${file} imports the package ${specifier}`;
-  }
-  const plain = specifier.replace(/\?\w+$/, '');
-  const target = plain.startsWith('~/')
-    ? `src/${plain.slice(2)}`
-    : posix.normalize(posix.join(posix.dirname(file), plain));
-  return allowed[room]?.some((place) => within(target, place))
+  const [from, to] = [boxOf(file, diagram), boxOf(target, diagram)];
+  return from && (from === to || drawn.has(`${from} → ${to}`))
     ? undefined
     : `${file} imports ${target}`;
 }
 
-const files = readdirSync(join(root, 'src'), { recursive: true, withFileTypes: true })
-  .filter((entry) => entry.isFile() && code.test(entry.name))
-  .map((entry) => relative(root, join(entry.parentPath, entry.name)).split(sep).join('/'));
+const files = ['src', 'content'].flatMap((folder) =>
+  readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && code.test(entry.name))
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)).split(sep).join('/')),
+);
+const texts = new Map(files.map((file) => [file, readFileSync(join(root, file), 'utf8')]));
 
 test('the rule itself sees a wrong turn', () => {
   expect(fault('src/core/mix/a.ts', '../../islands/fields.ts')).toContain('src/islands/fields.ts');
   expect(fault('src/core/mix/a.ts', '~/bench/store.ts')).toContain('src/bench/store.ts');
   expect(fault('src/core/mix/a.ts', 'preact')).toContain('the package preact');
   expect(fault('src/bench/a.ts', '../core/mix/proportion.ts')).toContain('src/core/mix');
+  expect(fault('src/islands/a.ts', '../core/note.ts')).toContain('src/core/note.ts');
+  expect(fault('src/core/quantity/a.ts', '../mix/a.ts')).toContain('src/core/mix/a.ts');
+  expect(fault('src/elsewhere/a.ts', '../core/mix/a.ts')).toContain('src/elsewhere/a.ts');
   expect(fault('src/core/mix/a.ts', '../water/hardness')).toContain('without its extension');
   expect(fault('src/core/mix/a.ts', '../water/hardness.ts')).toBeUndefined();
   expect(importsOf("import a,\n  { b } from './x.ts'; import './y.ts'; import('./z.ts');")).toEqual(
     ['./x.ts', './y.ts', './z.ts'],
   );
   expect(importsOf("export type { A } from './x.ts';\n/* import './no.ts' */")).toEqual(['./x.ts']);
+  expect(globsOf("import.meta.glob<Record<string, A>>(\n  '../../a/b/*.json')")).toEqual([
+    '../../a/b',
+  ]);
 });
 
-test.each(Object.keys(allowed))('%s has files', (place) => {
-  expect(files.filter((file) => within(file, place))).not.toEqual([]);
+test('the diagram is read as it is drawn', () => {
+  const draw = (...lines: string[]) =>
+    readDiagram(`\`\`\`mermaid\nflowchart TD\n${lines.join('\n')}\n\`\`\``);
+  const two = draw('  a["src/a<br>src/a.ts"] --> b["src/a/b"]');
+  expect(two.arrows).toEqual([['a', 'b']]);
+  expect(boxOf('src/a/c.ts', two)).toBe('a');
+  expect(boxOf('src/a/b/c.ts', two)).toBe('b');
+  expect(boxOf('src/ab.ts', two)).toBeUndefined();
+  expect(circle(two)).toBeUndefined();
+  expect(circle(draw('a["a"] --> b["b"]', 'b --> a'))).toEqual(['a', 'b', 'a']);
+  expect(() => draw('a["a"] --> b')).toThrow('without a path: b');
+  expect(() => draw('a["a"] -.-> b["b"]')).toThrow('not understood');
+  expect(() => readDiagram('')).toThrow('0 diagrams');
 });
 
 test('imports run one way', () => {
-  const faults = files.flatMap((file) =>
-    importsOf(readFileSync(join(root, file), 'utf8'))
+  expect(circle(diagram)).toBeUndefined();
+});
+
+test('every import follows an arrow of DEVELOPERS.md', () => {
+  const faults = [...texts].flatMap(([file, text]) => {
+    if (!boxOf(file, diagram)) return [`${file} lies in no box of the diagram`];
+    return importsOf(text)
       .map((specifier) => fault(file, specifier))
-      .filter((found) => found !== undefined),
-  );
+      .filter((found) => found !== undefined);
+  });
   expect(faults).toEqual([]);
+});
+
+test('every arrow of DEVELOPERS.md is some import', () => {
+  const used = new Set(
+    [...texts].flatMap(([file, text]) =>
+      [...importsOf(text), ...globsOf(text)].map((specifier) => {
+        const target = targetOf(file, specifier);
+        return `${boxOf(file, diagram)} → ${target && boxOf(target, diagram)}`;
+      }),
+    ),
+  );
+  expect([...drawn].filter((arrow) => !used.has(arrow))).toEqual([]);
 });
