@@ -4,6 +4,7 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { baseLinks } from './src/components/markdown/base-links.mjs';
 import { mathML } from './src/components/markdown/math.mjs';
+import { lightScripts } from './src/components/live/light-scripts.mjs';
 import { scrollingTables } from './src/components/markdown/tables.mjs';
 
 const base = process.env.BASE_PATH ?? '/';
@@ -32,6 +33,7 @@ export default defineConfig({
   },
   integrations: [mdx(), sitemap()],
   vite: {
+    plugins: [lightScripts()],
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   },
   security: {

@@ -4,16 +4,15 @@ import { notify } from '../bench/notices.ts';
 import { $entries, $kept, enter, keep } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { mayKeep } from './engine/keeping.ts';
-import { inputId, isShown, type Reading, readWorksheet } from './engine/read.ts';
+import { readWorksheet } from './engine/read.ts';
+import { choices, inputId, isShown, type Reading } from './engine/reading.ts';
 import { speaker } from './engine/say.ts';
+import { behaviourOf } from './fields.ts';
 import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
-import { LinesInput } from './parts/LinesInput.tsx';
-import { MomentInput } from './parts/MomentInput.tsx';
 import { NumberInput } from './parts/NumberInput.tsx';
 import { Results, worded } from './parts/Results.tsx';
-import { RowsInput } from './parts/RowsInput.tsx';
 import { Table } from './parts/Table.tsx';
 import { Verdict } from './parts/Verdict.tsx';
 import { Working } from './parts/Working.tsx';
@@ -43,10 +42,12 @@ export function WorksheetView({ sheet, formulas }: Props) {
     input === typing.input ? undefined : problems.find((p) => p.input === input)?.say;
   const told = problems.filter(({ input }) => input !== typing.input);
 
-  const onEntry = (name: string) => (entry: Entry) => {
-    typing.start(inputId(sheet.id, name));
-    enter(benchKey(sheet, name), entry);
-  };
+  const onEntry =
+    (name: string) =>
+    (entry: Entry, input = inputId(sheet.id, name)) => {
+      typing.start(input);
+      enter(benchKey(sheet, name), entry);
+    };
   const shown = shownFields(reading);
   const folded = shown.filter(([, { field }]) => field.folded);
   const hasProblem = ([name]: (typeof shown)[number]) =>
@@ -55,58 +56,13 @@ export function WorksheetView({ sheet, formulas }: Props) {
     fields.map(([name, field]) => {
       const id = inputId(sheet.id, name);
       const entry = entries[benchKey(sheet, name)];
-      if (field.type === 'choice')
-        return <ChoiceInput key={id} id={id} reading={field} onEntry={onEntry(name)} />;
-      if (field.type === 'lines')
-        return (
-          <LinesInput
-            key={id}
-            id={id}
-            reading={field}
-            system={system}
-            problems={id === typing.input ? [] : field.problems}
-            onEntry={onEntry(name)}
-            onLeave={typing.stop}
-          />
-        );
-      if (field.type === 'moment')
-        return (
-          <MomentInput
-            key={id}
-            id={id}
-            reading={field}
-            problem={problemAt(id)}
-            onEntry={onEntry(name)}
-            onLeave={typing.stop}
-          />
-        );
-      if (field.type === 'rows')
-        return (
-          <RowsInput
-            key={id}
-            id={id}
-            reading={field}
-            entry={entry}
-            system={system}
-            problemAt={problemAt}
-            onRows={(rows, input) => {
-              typing.start(input);
-              enter(benchKey(sheet, name), { rows });
-            }}
-            onLeave={typing.stop}
-          />
-        );
+      const common = { id, system, entry, onEntry: onEntry(name), onLeave: typing.stop };
+      if (field.type === 'choice') return <ChoiceInput key={id} {...common} reading={field} />;
+      if (field.type === 'number')
+        return <NumberInput key={id} {...common} reading={field} problem={problemAt(id)} />;
+      const Input = behaviourOf(field.field)!.Input;
       return (
-        <NumberInput
-          key={id}
-          id={id}
-          reading={field}
-          entry={entry}
-          system={system}
-          problem={problemAt(id)}
-          onEntry={onEntry(name)}
-          onLeave={typing.stop}
-        />
+        <Input key={id} {...common} reading={field} typing={typing.input} problemAt={problemAt} />
       );
     });
 
@@ -190,11 +146,7 @@ function Withheld({ problems }: { readonly problems: Unanswered['problems'] }) {
 }
 
 function shownFields(reading: Reading) {
-  const chosen = Object.fromEntries(
-    Object.entries(reading.fields).flatMap(([name, field]) =>
-      field.type === 'choice' ? [[name, field.value]] : [],
-    ),
-  );
+  const chosen = choices(reading.fields);
   return Object.entries(reading.fields).filter(([, { field }]) => isShown(field.when, chosen));
 }
 

@@ -1,4 +1,14 @@
+import type { ComponentType } from 'preact';
+import type { Entry, System } from '../bench/entries.ts';
 import type { Kind } from '../core/quantity/kinds.ts';
+import type {
+  FieldReading,
+  LinesReading,
+  MomentReading,
+  Problem,
+  RowsReading,
+} from './engine/reading.ts';
+import type { Say } from './engine/say.ts';
 
 /** Shown only while a choice elsewhere in the worksheet has one of these values. */
 export type When = Readonly<Record<string, readonly string[]>>;
@@ -56,8 +66,38 @@ export interface ChoiceField<V extends string = string> extends Common {
   readonly follows?: Readonly<Record<string, V>>;
 }
 
+/** What a field gives to core, and what is wrong with it. */
+export interface Given {
+  readonly value: unknown;
+  readonly wrong: readonly Problem[];
+}
+
+export interface InputProps<R> {
+  readonly id: string;
+  readonly reading: R;
+  readonly entry: Entry | undefined;
+  readonly system: System;
+  /** The input being typed in: its problem waits, since half a number is not a mistake. */
+  readonly typing: string | undefined;
+  readonly problemAt: (input: string) => string | undefined;
+  /** `input` is the id of the one that changed, where the field has several. */
+  readonly onEntry: (entry: Entry, input?: string) => void;
+  readonly onLeave: () => void;
+}
+
+/**
+ * How a field that holds more than one number or choice is read, and how it looks. The field brings it
+ * along, so that only the pages that use such a field fetch it.
+ */
+export interface Behaviour<F, R extends FieldReading> {
+  read(field: F, entry: Entry | undefined, say: Say): R;
+  give(reading: R, shown: boolean, input: string, say: Say): Given;
+  readonly Input: ComponentType<InputProps<R>>;
+}
+
 export interface RowsField<C extends Cells = Cells> extends Common {
   readonly type: 'rows';
+  readonly as: Behaviour<RowsField, RowsReading>;
   readonly of: C;
   readonly example: readonly Readonly<Record<string, string>>[];
   /** What one row is called: `piece`. */
@@ -70,6 +110,7 @@ export type Cells = Readonly<Record<string, NumberField | ChoiceField>>;
 /** Numbers typed or pasted as text, one row a line: `2  0.04`. */
 export interface LinesField<C extends Columns = Columns> extends Common {
   readonly type: 'lines';
+  readonly as: Behaviour<LinesField, LinesReading>;
   /** The columns in their order on the line. */
   readonly of: C;
   /** Lines of numbers in the columns' metric units. */
@@ -80,6 +121,7 @@ export interface LinesField<C extends Columns = Columns> extends Common {
 /** A date and a time of day where the reader is, in s after the start of 1970 by that clock. */
 export interface MomentField extends Common {
   readonly type: 'moment';
+  readonly as: Behaviour<MomentField, MomentReading>;
   /** As the open standard writes it: `2026-05-08T14:00`. */
   readonly example: string;
 }
@@ -88,7 +130,7 @@ export type Columns = Readonly<Record<string, NumberField>>;
 export type Field = NumberField | ChoiceField | RowsField | LinesField | MomentField;
 export type Fields = Readonly<Record<string, Field>>;
 
-export type ValueOf<F> = F extends { type: 'number'; optional: true }
+type ValueOf<F> = F extends { type: 'number'; optional: true }
   ? number | undefined
   : F extends { type: 'number' | 'moment' }
     ? number
@@ -116,22 +158,9 @@ export const choice = <const V extends string>(
   },
 ): ChoiceField<V> => ({ type: 'choice', ...spec });
 
-/** A list of rows with the same fields in each. */
-export const rows = <const C extends Cells>(spec: Omit<RowsField<C>, 'type'>): RowsField<C> => ({
-  type: 'rows',
-  ...spec,
-});
+// biome-ignore lint/suspicious/noExplicitAny: a behaviour's own types are known only to its field
+type AnyBehaviour = Behaviour<any, any>;
 
-/** Lines of numbers, typed or pasted from a table. */
-export const lines = <const C extends Columns>(
-  spec: Omit<LinesField<C>, 'type'>,
-): LinesField<C> => ({
-  type: 'lines',
-  ...spec,
-});
-
-/** A date and a time of day by the reader's own clock. */
-export const moment = (spec: Omit<MomentField, 'type'>): MomentField => ({
-  type: 'moment',
-  ...spec,
-});
+/** What a field brings along; nothing for one number or one choice, which every worksheet knows. */
+export const behaviourOf = (field: Field): AnyBehaviour | undefined =>
+  'as' in field ? field.as : undefined;

@@ -30,26 +30,26 @@ export interface ResultSpec<R> {
   readonly answer?: boolean;
 }
 
-export interface TableSpec<V, R> {
+interface TableSpec<V, R> {
   readonly caption: string;
   readonly columns: readonly string[];
   readonly rows: (result: R, values: V, say: Say) => readonly (readonly string[])[];
 }
 
-export interface WorkingStep<V, R> {
+interface WorkingStep<V, R> {
   /** The formula, as TeX; typeset at build time. */
   readonly tex: string;
   /** The same with the reader's numbers in it. */
   readonly put: (values: V, result: R, say: Say) => string;
 }
 
-export interface FigureProps<V, R> {
+interface FigureProps<V, R> {
   readonly values: V;
   readonly result: R;
   readonly say: Say;
 }
 
-export type PlusMinus<F> = { readonly [K in keyof F]: number };
+type PlusMinus<F> = { readonly [K in keyof F]: number };
 
 /** A worksheet: one question, what it needs, how core answers it, and what stands beside the answer. */
 export interface Worksheet<F extends Fields = Fields, R = unknown> {

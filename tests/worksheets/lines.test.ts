@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { readLines } from '../../src/islands/engine/lines.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { lines, number } from '../../src/islands/fields.ts';
+import { lines } from '../../src/islands/fields/lines.tsx';
+import { readLines } from '../../src/islands/fields/read-lines.ts';
+import { number } from '../../src/islands/fields.ts';
 
 const field = lines({
   label: 'Readings',

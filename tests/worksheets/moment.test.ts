@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readMoment } from '../../src/islands/engine/moment.ts';
+import { readMoment } from '../../src/islands/fields/read-moment.ts';
 
 test('a moment is read by the clock it was written by', () => {
   expect(readMoment('2026-05-08T14:00')).toBe(Date.UTC(2026, 4, 8, 14) / 1000);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
-import { type NumberReading, readWorksheet } from '../../src/islands/engine/read.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';

@@ -3,7 +3,7 @@ import { firstOrder } from '../../core/uncertainty/first-order.ts';
 import type { Fields } from '../fields.ts';
 import type { AnyWorksheet, Judgement } from '../worksheet.ts';
 import { refused } from './problems.ts';
-import { inputId, isShown, type Reading } from './read.ts';
+import { choices, inputId, isShown, type Reading } from './reading.ts';
 import type { Say } from './say.ts';
 
 export interface Sure {
@@ -110,11 +110,7 @@ function carried(
   reading: Reading,
   of: (result: unknown) => number | undefined,
 ): Sure | undefined {
-  const chosen = Object.fromEntries(
-    Object.entries(reading.fields).flatMap(([name, field]) =>
-      field.type === 'choice' ? [[name, field.value]] : [],
-    ),
-  );
+  const chosen = choices(reading.fields);
   // A hidden field counts for nothing, so its ± need not be asked about.
   const doubtful = Object.entries(reading.fields).flatMap(([name, field]) =>
     field.type === 'number' &&

@@ -4,7 +4,7 @@ import { KINDS, type Kind, unitOf } from '../../core/quantity/kinds.ts';
 import type { Units } from '../fields.ts';
 import { handy } from './handy.ts';
 
-export interface HowToSay {
+interface HowToSay {
   readonly significant?: number;
   readonly decimals?: number;
   readonly units?: Units;

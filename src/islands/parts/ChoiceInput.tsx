@@ -1,5 +1,5 @@
 import type { Entry } from '../../bench/entries.ts';
-import type { ChoiceReading } from '../engine/read.ts';
+import type { ChoiceReading } from '../engine/reading.ts';
 
 interface Props {
   readonly id: string;

@@ -1,6 +1,6 @@
 import type { Entry, System } from '../../bench/entries.ts';
 import { formatPlain, formatQuantity } from '../../core/quantity/format.ts';
-import type { NumberReading } from '../engine/read.ts';
+import type { NumberReading } from '../engine/reading.ts';
 import { useLearned } from '../hooks.ts';
 
 interface Props {

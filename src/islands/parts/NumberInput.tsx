@@ -1,6 +1,6 @@
 import type { Entry, System } from '../../bench/entries.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
-import { type NumberReading, unitChoices } from '../engine/read.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
+import type { NumberReading } from '../engine/reading.ts';
 import { LearnedOffer } from './LearnedOffer.tsx';
 import { Origin } from './Origin.tsx';
 import { Slider } from './Slider.tsx';
@@ -20,7 +20,7 @@ interface Props {
 export function NumberInput({ id, reading, entry, system, problem, onEntry, onLeave }: Props) {
   const { field, unit } = reading;
   // A ratio is a plain number or a percentage, as its field says; nobody converts one.
-  const units = field.kind === 'ratio' ? [] : unitChoices(field);
+  const units = field.kind === 'ratio' ? [] : KINDS[field.kind].units;
   const symbol = unitOf(field.kind, unit).symbol;
   const below = [
     field.help && `${id}-help`,

@@ -1,4 +1,4 @@
-import type { NumberReading } from '../engine/read.ts';
+import type { NumberReading } from '../engine/reading.ts';
 
 /** Says whose number stands in a field, and offers another worksheet's answer back. */
 export function Origin({

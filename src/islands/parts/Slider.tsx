@@ -1,7 +1,7 @@
 import { formatPlain } from '../../core/quantity/format.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
-import type { NumberReading } from '../engine/read.ts';
+import type { NumberReading } from '../engine/reading.ts';
 import type { NumberField } from '../fields.ts';
 
 const STEPS = 100;

@@ -2,8 +2,8 @@ import { area, curveMonotoneX, line } from 'd3-shape';
 import type { ComponentChildren } from 'preact';
 import { type Linear, scaleLinear } from './scale.ts';
 
-export const WIDTH = 420;
-export const HEIGHT = 260;
+const WIDTH = 420;
+const HEIGHT = 260;
 const MARGIN = { top: 12, right: 14, bottom: 46, left: 50 } as const;
 
 export interface Axes {

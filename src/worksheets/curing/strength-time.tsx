@@ -2,7 +2,8 @@ import { fitStrength, type StrengthFit } from '../../core/curing/strength-fit.ts
 import { REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
 import { demand } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
-import { choice, lines, number } from '../../islands/fields.ts';
+import { lines } from '../../islands/fields/lines.tsx';
+import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { cement, DAYS, MPA } from '../shared/curing-fields.ts';

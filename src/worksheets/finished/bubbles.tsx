@@ -12,7 +12,8 @@ import {
   pointUncertainty,
   traverseUncertainty,
 } from '../../core/finished/chords.ts';
-import { choice, lines, number } from '../../islands/fields.ts';
+import { lines } from '../../islands/fields/lines.tsx';
+import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { ChordBars } from '../shared/ChordBars.tsx';
@@ -22,6 +23,13 @@ const line = { method: ['line'] } as const;
 const points = { method: ['points'] } as const;
 const count = (label: string, example: string, when: Record<string, readonly string[]>) =>
   number('count', { label, example, min: '0', max: '100000', whole: true, when });
+/** Percentage points, to the digit that the ± leaves sure: finer would be false. */
+function points100(share: number, uncertainty: number): number {
+  const step = uncertainty > 0 ? 10 ** Math.floor(Math.log10(100 * uncertainty)) : 0.1;
+  // Adding nothing takes the sign off a nought.
+  return Number((Math.round((100 * share) / step) * step).toPrecision(6)) + 0;
+}
+
 /** Bars of the histogram. */
 const BINS = 12;
 
@@ -138,21 +146,22 @@ export default worksheet({
       kind: 'ratio',
       of: (r) => r.found.airContent,
       units: PERCENT,
+      significant: 2,
+      note: 'of the volume',
     },
     plusMinus: {
-      label: 'Sure to ± by chance alone',
-      kind: 'ratio',
-      of: (r) => r.uncertainty,
-      units: PERCENT,
-      significant: 2,
-      note: 'one standard uncertainty',
+      label: 'Sure by chance alone to ±',
+      kind: 'count',
+      of: (r) => 100 * r.uncertainty,
+      significant: 1,
+      note: 'percentage points, one standard uncertainty',
     },
     difference: {
       label: 'Found, less designed',
-      kind: 'ratio',
-      of: (r) => r.against?.difference,
-      units: PERCENT,
+      kind: 'count',
+      of: (r) => r.against && points100(r.against.difference, r.uncertainty),
       significant: 2,
+      note: 'percentage points, as fine as the ± allows',
     },
     chord: {
       label: 'Mean chord',
@@ -190,6 +199,7 @@ export default worksheet({
         say: 'Everything counted was air. Count again where there is paste too.',
       };
     const { difference, inUncertainties } = r.against;
+    const points = `${Math.abs(points100(difference, r.uncertainty))} percentage points`;
     const times = Math.abs(inUncertainties);
     if (times <= 2)
       return {
@@ -200,8 +210,8 @@ export default worksheet({
       verdict: 'look',
       say:
         difference < 0
-          ? `${percent(-difference)} less air than designed, ${times.toFixed(1)} times what chance explains: foam broke in the mixer, or the face was smeared and small bubbles were missed.`
-          : `${percent(difference)} more air than designed, ${times.toFixed(1)} times what chance explains: air was stirred in, or torn edges were counted as bubbles.`,
+          ? `${points} less air than designed, ${times.toFixed(1)} times what chance explains: foam broke in the mixer, or the face was smeared and small bubbles were missed.`
+          : `${points} more air than designed, ${times.toFixed(1)} times what chance explains: air was stirred in, or torn edges were counted as bubbles.`,
     };
   },
   notes: ({ found }) => [

@@ -1,7 +1,8 @@
 import { demand } from '../../core/domain-error.ts';
 import { FLEXURAL_RATIO, flexuralFromCompressive } from '../../core/finished/flexural.ts';
 import { STRENGTH_RELATIONS, strengthBand } from '../../core/finished/strength-band.ts';
-import { choice, lines, number } from '../../islands/fields.ts';
+import { lines } from '../../islands/fields/lines.tsx';
+import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { dryDensity, KPA, MPA, wetDensity } from '../shared/part-fields.ts';

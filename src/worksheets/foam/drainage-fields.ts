@@ -1,4 +1,5 @@
-import { lines, number } from '../../islands/fields.ts';
+import { lines } from '../../islands/fields/lines.tsx';
+import { number } from '../../islands/fields.ts';
 import { FOAM, LITRES, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
 import { demoDrainage, typedReadings } from './demo-drainage.ts';
 

@@ -1,4 +1,5 @@
-import { choice, number, rows } from '../../islands/fields.ts';
+import { rows } from '../../islands/fields/rows.tsx';
+import { choice, number } from '../../islands/fields.ts';
 
 /** Foam is spoken of in grams a litre, which is kg/m³. */
 export const FOAM_UNITS = { metric: 'g/L', us: 'lb/ft3' } as const;

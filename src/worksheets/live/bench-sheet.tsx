@@ -1,5 +1,5 @@
 import type { Answered } from '../../islands/engine/answer.ts';
-import { inputId, isShown, type Reading } from '../../islands/engine/read.ts';
+import { inputId, isShown, type Reading } from '../../islands/engine/reading.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { enter } from '../../bench/store.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
-import { readMoment } from '../../islands/engine/moment.ts';
+import { readMoment } from '../../islands/fields/read-moment.ts';
 import { useEntries } from '../../islands/hooks.ts';
 import { castAt } from '../shared/curing-fields.ts';
 import { type Reading, readLoggerText, rowsInWords, toBench } from '../shared/logger-file.ts';

@@ -1,6 +1,7 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { batchVolume, type Piece, pieceVolume } from '../../core/placing/volume.ts';
-import { choice, number, rows } from '../../islands/fields.ts';
+import { rows } from '../../islands/fields/rows.tsx';
+import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 

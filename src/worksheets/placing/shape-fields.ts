@@ -1,7 +1,9 @@
-import { choice, lines, number, rows } from '../../islands/fields.ts';
+import { lines } from '../../islands/fields/lines.tsx';
+import { rows } from '../../islands/fields/rows.tsx';
+import { choice, number } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 
-export const SHORT = { metric: 'mm', us: 'in' } as const;
+const SHORT = { metric: 'mm', us: 'in' } as const;
 const length = (label: string, example: string, when: readonly string[], more: object = {}) =>
   number('length', {
     label,

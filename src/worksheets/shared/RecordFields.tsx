@@ -1,7 +1,8 @@
 import type { Entry } from '../../bench/entries.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import type { ReadingName, Stage } from '../../bench/records/readings.ts';
-import { inputId, readWorksheet } from '../../islands/engine/read.ts';
+import { readWorksheet } from '../../islands/engine/read.ts';
+import { inputId } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { useTyping } from '../../islands/hooks.ts';
 import { ChoiceInput } from '../../islands/parts/ChoiceInput.tsx';

@@ -1,4 +1,6 @@
-import { choice, lines, moment, number } from '../../islands/fields.ts';
+import { lines } from '../../islands/fields/lines.tsx';
+import { moment } from '../../islands/fields/moment.tsx';
+import { choice, number } from '../../islands/fields.ts';
 
 export const HOURS = { metric: 'h', us: 'h' } as const;
 export const DAYS = { metric: 'd', us: 'd' } as const;

@@ -1,4 +1,5 @@
-import { choice, lines, number } from '../../islands/fields.ts';
+import { lines } from '../../islands/fields/lines.tsx';
+import { choice, number } from '../../islands/fields.ts';
 import { DENSITY } from './amounts.ts';
 import { HOURS, MM } from './part-fields.ts';
 

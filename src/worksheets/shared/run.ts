@@ -1,6 +1,7 @@
 import type { Entries, KeptResults } from '../../bench/entries.ts';
 import { type Answered, answer, type Unanswered } from '../../islands/engine/answer.ts';
-import { type Reading, readWorksheet } from '../../islands/engine/read.ts';
+import { readWorksheet } from '../../islands/engine/read.ts';
+import type { Reading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Fields } from '../../islands/fields.ts';
 import type { Worksheet } from '../../islands/worksheet.ts';

@@ -1,4 +1,5 @@
-import { choice, number, rows } from '../../islands/fields.ts';
+import { rows } from '../../islands/fields/rows.tsx';
+import { choice, number } from '../../islands/fields.ts';
 import { LITRES } from '../shared/amounts.ts';
 import {
   alkalinity,

@@ -1,11 +1,11 @@
 import type { System } from '../../bench/entries.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
+import { outOfBounds, quoted, unread } from '../engine/problems.ts';
+import type { Say } from '../engine/say.ts';
 import type { LinesField, NumberField } from '../fields.ts';
-import { outOfBounds, quoted, unread } from './problems.ts';
-import type { Say } from './say.ts';
 
-export interface ReadLines {
+interface ReadLines {
   readonly rows: readonly Readonly<Record<string, number>>[];
   readonly problems: readonly string[];
 }

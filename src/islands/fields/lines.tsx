@@ -1,22 +1,29 @@
-import type { Entry, System } from '../../bench/entries.ts';
+import type { Entry } from '../../bench/entries.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
-import { columnUnit } from '../engine/lines.ts';
-import type { LinesReading } from '../engine/read.ts';
+import type { LinesReading, Origin } from '../engine/reading.ts';
+import type { Say } from '../engine/say.ts';
+import type { Behaviour, Columns, InputProps, LinesField } from '../fields.ts';
+import { columnUnit, readLines } from './read-lines.ts';
 
-interface Props {
-  readonly id: string;
-  readonly reading: LinesReading;
-  readonly system: System;
-  /** The sentences to show: one for each line that cannot be read. */
-  readonly problems: readonly string[];
-  readonly onEntry: (entry: Entry) => void;
-  readonly onLeave: () => void;
+/** Lines of numbers, typed or pasted from a table. */
+export const lines = <const C extends Columns>(
+  spec: Omit<LinesField<C>, 'type' | 'as'>,
+): LinesField<C> => ({ type: 'lines', as: linesOfNumbers, ...spec });
+
+function readLinesField(field: LinesField, entry: Entry | undefined, say: Say): LinesReading {
+  const own = entry?.t !== undefined;
+  const text = own ? entry.t! : field.example;
+  // Numbers stay in the units they were typed in, whatever the page shows now.
+  const system = own ? (entry.s ?? say.system) : 'metric';
+  const origin: Origin = own ? 'yours' : 'example';
+  return { type: 'lines', field, origin, text, system, ...readLines(field, text, system, say) };
 }
 
 const MOST_LINES = 14;
 
 /** Lines of numbers in one box, to type or to paste from a table. */
-export function LinesInput({ id, reading, system, problems, onEntry, onLeave }: Props) {
+function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProps<LinesReading>) {
+  const problems = id === typing ? [] : reading.problems;
   const { field, text } = reading;
   const columns = Object.values(field.of).map((column) => {
     const { symbol } = unitOf(column.kind, columnUnit(column, reading.system));
@@ -55,3 +62,12 @@ export function LinesInput({ id, reading, system, problems, onEntry, onLeave }: 
     </div>
   );
 }
+
+const linesOfNumbers: Behaviour<LinesField, LinesReading> = {
+  read: readLinesField,
+  give: ({ rows, problems }, shown, input) => ({
+    value: rows,
+    wrong: shown ? problems.map((say) => ({ input, say })) : [],
+  }),
+  Input: LinesInput,
+};

@@ -1,0 +1,37 @@
+/**
+ * Keeps what a page sends to the browser small. The mechanism of all worksheets is one file, which
+ * compresses better than its thirty parts and is fetched once for the whole site; and no list says
+ * which files each worksheet would preload: that list weighed more than the moment it saved.
+ * @returns {import('vite').Plugin}
+ */
+export function lightScripts() {
+  return {
+    name: 'light-scripts',
+    enforce: 'pre',
+    configEnvironment: (name) =>
+      name === 'client'
+        ? {
+            build: {
+              modulePreload: false,
+              rolldownOptions: { output: { codeSplitting: { groups } } },
+            },
+          }
+        : undefined,
+    // With nothing to preload there is nothing for Vite's helper to do but to fetch.
+    transform: {
+      filter: { id: /vite\/preload-helper\.js/ },
+      handler: () => 'export const __vitePreload = (load) => load();',
+    },
+  };
+}
+
+const groups = [
+  // Every page has these, worksheets or not: they must not bring the mechanism along.
+  { name: 'site', test: /src[\\/]bench[\\/](notices|local-store)/, priority: 3 },
+  { name: 'preact', test: /node_modules[\\/]preact/, priority: 2 },
+  {
+    name: 'mechanism',
+    test: /src[\\/](islands[\\/](engine|parts|hooks|fields\\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/](first-order|student-t))|bench[\\/](entries|store|storage|learned))|nanostores/,
+    priority: 1,
+  },
+];

@@ -1,0 +1,148 @@
+import { type Entry, type KeptResults, shownUnit } from '../../bench/entries.ts';
+import { formatPlain } from '../../core/quantity/format.ts';
+import { parseQuantity } from '../../core/quantity/parse.ts';
+import type { NumberField } from '../fields.ts';
+import { outOfBounds, unread } from './problems.ts';
+import type { NumberReading } from './reading.ts';
+import type { Say } from './say.ts';
+
+const formatted = (si: number, field: NumberField, unit: string) =>
+  formatPlain(si, field.kind, unit, 5);
+
+/** Reads a number field: what the reader typed, else what another worksheet found, else the example. */
+export function readNumber(
+  field: NumberField,
+  entry: Entry | undefined,
+  kept: KeptResults,
+  say: Say,
+): NumberReading {
+  const system = say.system;
+  const unit = shownUnit(entry, field.kind, system, field.units);
+  const example = parseQuantity(field.example, field.kind, field.units?.metric);
+  const upstream = field.takes === undefined ? undefined : kept[field.takes];
+  const fromKept = upstream && 'v' in upstream ? upstream : undefined;
+  const own = entry?.t !== undefined;
+
+  const base = { type: 'number', field, unit } as const;
+  const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say);
+  if (!own && upstream && !fromKept)
+    return {
+      ...base,
+      ...pm,
+      origin: 'kept',
+      text: '',
+      value: undefined,
+      echo: undefined,
+      onOffer: undefined,
+      from: upstream.from,
+      problem: `${field.label} waits for an answer to “${upstream.from}”.`,
+    };
+  if (!own) {
+    const value = fromKept ? fromKept.v : example.ok ? example.value : undefined;
+    // An example written in the unit shown stands as it was written.
+    const asWritten = !fromKept && example.ok && example.unit.id === unit;
+    return {
+      ...base,
+      ...pm,
+      origin: fromKept ? 'kept' : 'example',
+      text:
+        value === undefined
+          ? ''
+          : asWritten
+            ? formatPlain(example.number, 'count', '1', 12)
+            : formatted(value, field, unit),
+      value,
+      echo: undefined,
+      onOffer: undefined,
+      from: fromKept?.from,
+      problem: pm.problem ?? (value === undefined ? undefined : outOfBounds(field, value, say)),
+    };
+  }
+
+  const typed = entry.t;
+  const typedIn = entry.u ?? unit;
+  const parsed = parseQuantity(field.oneTo ? withoutOne(typed) : typed, field.kind, typedIn);
+  const onOffer = fromKept && {
+    from: fromKept.from,
+    text: say(fromKept.v, field.kind, field.units && { units: field.units }),
+  };
+  const empty = !parsed.ok && parsed.problem.code === 'empty';
+  if (!parsed.ok)
+    return {
+      ...base,
+      ...pm,
+      origin: 'yours',
+      text: typed,
+      value: undefined,
+      echo: undefined,
+      onOffer,
+      from: undefined,
+      problem: empty && field.optional ? undefined : unread(field, parsed.problem, unit),
+    };
+  const plain = /^[-+\u2212]?\d*\.?\d*$/.test(typed.trim());
+  return {
+    ...base,
+    ...pm,
+    origin: 'yours',
+    text: unit === typedIn ? typed : formatted(parsed.value, field, unit),
+    value: parsed.value,
+    echo: plain
+      ? undefined
+      : say(parsed.value, field.kind, { plain: true, ...(field.units && { units: field.units }) }),
+    onOffer,
+    from: undefined,
+    problem: outOfBounds(field, parsed.value, say) ?? pm.problem,
+  };
+}
+
+/** `1:40`, `1 to 40`, `40 : 1` → `40`. */
+const withoutOne = (text: string): string =>
+  /^\s*1\s*(?::|to)\s*(.+)$/i.exec(text)?.[1] ??
+  /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ??
+  text;
+
+function readPlusMinus(
+  field: NumberField,
+  entry: Entry | undefined,
+  unit: string,
+  kept: number | undefined,
+  say: Say,
+) {
+  if (field.plusMinus === undefined)
+    return { pmText: undefined, pm: kept ?? 0, problem: undefined };
+  // A ± on a temperature is a difference, not a point on the scale.
+  const kind = field.kind === 'temperature' ? 'temperatureDifference' : field.kind;
+  const typed = entry?.p;
+  const typedIn = entry?.pu ?? unit;
+  const parsed =
+    typed !== undefined
+      ? parseQuantity(typed, kind, typedIn)
+      : parseQuantity(field.plusMinus, kind, field.units?.metric);
+  if (typed === undefined && kept !== undefined)
+    return { pmText: formatPlain(kept, kind, unit, 2), pm: kept, problem: undefined };
+  if (!parsed.ok)
+    return {
+      pmText: typed,
+      pm: 0,
+      problem: unread(
+        { ...field, kind, label: `± of ${field.label}`, example: field.plusMinus },
+        parsed.problem,
+        unit,
+      ),
+    };
+  const negative = parsed.value < 0;
+  return {
+    pmText:
+      typed !== undefined && unit === typedIn ? typed : formatPlain(parsed.value, kind, unit, 2),
+    pm: negative ? 0 : parsed.value,
+    problem: negative
+      ? `± of ${field.label}: read ${say(parsed.value, kind)}; it must be at least 0.`
+      : undefined,
+  };
+}
+
+/** The example's value in SI. */
+export function exampleNumber(field: NumberField): number | undefined {
+  const example = parseQuantity(field.example, field.kind, field.units?.metric);
+  return example.ok ? example.value : undefined;
+}

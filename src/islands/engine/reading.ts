@@ -1,0 +1,110 @@
+import type { System } from '../../bench/entries.ts';
+import type {
+  ChoiceField,
+  LinesField,
+  MomentField,
+  NumberField,
+  RowsField,
+  When,
+} from '../fields.ts';
+
+/** Whose value a field shows: typed by the reader, worked out by another worksheet, or the example's. */
+export type Origin = 'yours' | 'kept' | 'example';
+
+export interface NumberReading {
+  readonly type: 'number';
+  readonly field: NumberField;
+  readonly origin: Origin;
+  /** The text in the field, in the unit shown. */
+  readonly text: string;
+  readonly unit: string;
+  /** The value in SI; undefined when there is none. */
+  readonly value: number | undefined;
+  /** What was typed, read back, when it was not plain: `22½ lb` is 10.2 kg. */
+  readonly echo: string | undefined;
+  readonly pmText: string | undefined;
+  /** The ±, in SI; 0 when the field has none. */
+  readonly pm: number;
+  readonly problem: string | undefined;
+  /** What another worksheet found for this field, when the reader's own value hides it. */
+  readonly onOffer: { readonly from: string; readonly text: string } | undefined;
+  /** The worksheet a kept value came from. */
+  readonly from: string | undefined;
+}
+
+export interface ChoiceReading {
+  readonly type: 'choice';
+  readonly field: ChoiceField;
+  readonly origin: Origin;
+  readonly value: string;
+  readonly problem: undefined;
+}
+
+export type CellReading = NumberReading | ChoiceReading;
+export type RowReading = Readonly<Record<string, CellReading>>;
+
+export interface RowsReading {
+  readonly type: 'rows';
+  readonly field: RowsField;
+  readonly origin: Origin;
+  readonly rows: readonly RowReading[];
+  readonly problem: string | undefined;
+}
+
+export interface LinesReading {
+  readonly type: 'lines';
+  readonly field: LinesField;
+  readonly origin: Origin;
+  readonly text: string;
+  /** The system whose units the numbers are in. */
+  readonly system: System;
+  readonly rows: readonly Readonly<Record<string, number>>[];
+  /** A sentence for each line that cannot be read. */
+  readonly problems: readonly string[];
+}
+
+export interface MomentReading {
+  readonly type: 'moment';
+  readonly field: MomentField;
+  readonly origin: Origin;
+  readonly text: string;
+  /** In s after the start of 1970 by the reader's clock; undefined when there is none. */
+  readonly value: number | undefined;
+  readonly problem: string | undefined;
+}
+
+export type FieldReading = CellReading | RowsReading | LinesReading | MomentReading;
+
+/** A sentence about what is wrong, by the id of the input it belongs to. */
+export interface Problem {
+  readonly input: string;
+  readonly say: string;
+}
+
+export interface Reading {
+  readonly fields: Readonly<Record<string, FieldReading>>;
+  /** The values core is given; undefined when some shown field has a problem. */
+  // biome-ignore lint/suspicious/noExplicitAny: each worksheet knows the types of its own values
+  readonly values: Readonly<Record<string, any>> | undefined;
+  readonly problems: readonly Problem[];
+  /** Whether anything here is the reader's own. */
+  readonly own: boolean;
+}
+
+/** What is chosen in each field that chooses. */
+export const choices = (fields: Readonly<Record<string, FieldReading>>) =>
+  Object.fromEntries(
+    Object.entries(fields).flatMap(([name, reading]) =>
+      reading.type === 'choice' ? [[name, reading.value]] : [],
+    ),
+  );
+
+/** Whether a field is shown, given the choices made beside it. */
+export const isShown = (
+  when: When | undefined,
+  chosen: Readonly<Record<string, string>>,
+): boolean =>
+  Object.entries(when ?? {}).every(([name, values]) => values.includes(chosen[name] ?? ''));
+
+/** The id of a field's input in the page. */
+export const inputId = (sheet: string, ...path: (string | number)[]) => [sheet, ...path].join('-');

@@ -1,0 +1,169 @@
+import type { Entry } from '../../bench/entries.ts';
+import { notify } from '../../bench/notices.ts';
+import { parseQuantity } from '../../core/quantity/parse.ts';
+import { hiddenValue, readCell } from '../engine/read-cell.ts';
+import {
+  choices,
+  inputId,
+  isShown,
+  type Problem,
+  type RowReading,
+  type RowsReading,
+} from '../engine/reading.ts';
+import type { Say } from '../engine/say.ts';
+import type { Behaviour, Cells, Given, InputProps, RowsField } from '../fields.ts';
+import { ChoiceInput } from '../parts/ChoiceInput.tsx';
+import { NumberInput } from '../parts/NumberInput.tsx';
+
+/** A list of rows with the same fields in each. */
+export const rows = <const C extends Cells>(
+  spec: Omit<RowsField<C>, 'type' | 'as'>,
+): RowsField<C> => ({ type: 'rows', as: listOfRows, ...spec });
+
+type Row = Readonly<Record<string, Entry>>;
+
+/** An example row as the entries it would be had the reader typed it. */
+const exampleRow = (
+  field: RowsField,
+  row: Readonly<Record<string, string>>,
+): Record<string, Entry> =>
+  Object.fromEntries(
+    Object.entries(row).map(([name, text]) => {
+      const cell = field.of[name];
+      const read = cell?.type === 'number' ? parseQuantity(text, cell.kind) : undefined;
+      return [
+        name,
+        read?.ok ? { t: String(read.number), u: read.unit.id, s: 'metric' } : { t: text },
+      ];
+    }),
+  );
+
+function readRows(field: RowsField, entry: Entry | undefined, say: Say): RowsReading {
+  const own = entry?.rows !== undefined;
+  const source = own ? entry.rows! : field.example.map((row) => exampleRow(field, row));
+  const rows = source.map((row) => {
+    return Object.fromEntries(
+      Object.entries(field.of).map(([name, cell]) => [name, readCell(cell, row[name], {}, say)]),
+    );
+  });
+  return {
+    type: 'rows',
+    field,
+    origin: own ? 'yours' : 'example',
+    rows,
+    problem: rows.length === 0 ? `${field.label}: add at least one ${field.row}.` : undefined,
+  };
+}
+
+function giveRows(reading: RowsReading, shown: boolean, input: string, say: Say): Given {
+  // A hidden list reaches core as its example, like any hidden field.
+  if (!shown)
+    return {
+      value: readRows(reading.field, undefined, say).rows.map((row) =>
+        Object.fromEntries(Object.entries(row).map(([name, cell]) => [name, cell.value])),
+      ),
+      wrong: [],
+    };
+  const wrong: Problem[] = reading.problem ? [{ input, say: reading.problem }] : [];
+  const value = reading.rows.map((row, i) => {
+    const chosen = choices(row);
+    return Object.fromEntries(
+      Object.entries(row).map(([name, cell]) => {
+        if (!isShown(cell.field.when, chosen)) return [name, hiddenValue(cell)];
+        if (cell.problem) wrong.push({ input: inputId(input, i, name), say: cell.problem });
+        return [name, cell.value];
+      }),
+    );
+  });
+  return { value, wrong };
+}
+
+/** A list of like things, each a row of fields, that the reader may lengthen and shorten. */
+function RowsInput({
+  id,
+  reading,
+  entry,
+  system,
+  problemAt,
+  onEntry,
+  onLeave,
+}: InputProps<RowsReading>) {
+  const onRows = (rows: readonly Row[], input: string) => onEntry({ rows }, input);
+  const { field } = reading;
+  const rows: readonly Row[] = entry?.rows ?? field.example.map((row) => exampleRow(field, row));
+  const change = (at: number, name: string, cell: Entry) =>
+    onRows(
+      rows.map((row, i) => (i === at ? { ...row, [name]: cell } : row)),
+      inputId(id, at, name),
+    );
+  return (
+    <fieldset class="rows" data-origin={reading.origin} id={id} tabIndex={-1}>
+      <legend>{field.label}</legend>
+      {field.help && <p class="help">{field.help}</p>}
+      {reading.origin === 'example' && <p class="origin">example</p>}
+      {reading.problem && <p class="problem">{reading.problem}</p>}
+      <ol>
+        {reading.rows.map((row, at) => (
+          <li>
+            {cells(row).map(([name, cell]) => {
+              const input = inputId(id, at, name);
+              return cell.type === 'choice' ? (
+                <ChoiceInput id={input} reading={cell} onEntry={(e) => change(at, name, e)} />
+              ) : (
+                <NumberInput
+                  id={input}
+                  reading={cell}
+                  entry={rows[at]?.[name]}
+                  system={system}
+                  problem={problemAt(input)}
+                  onEntry={(e) => change(at, name, e)}
+                  onLeave={onLeave}
+                />
+              );
+            })}
+            {reading.rows.length > 1 && (
+              <button
+                type="button"
+                class="quiet"
+                onClick={() => {
+                  onRows(
+                    rows.filter((_, i) => i !== at),
+                    id,
+                  );
+                  document.getElementById(id)?.focus();
+                  notify('row', `${capital(field.row)} ${at + 1} was removed.`, [
+                    { label: 'Put it back', run: () => onRows(rows, id) },
+                  ]);
+                }}
+              >
+                Remove {field.row} {at + 1}
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+      {reading.rows.length < field.most && (
+        <button
+          type="button"
+          onClick={() => onRows([...rows, rows.at(-1) ?? exampleRow(field, field.example[0]!)], id)}
+        >
+          Add another {field.row}
+        </button>
+      )}
+    </fieldset>
+  );
+}
+
+const capital = (word: string) => word.charAt(0).toUpperCase() + word.slice(1);
+
+/** The cells of a row that its own choices show. */
+function cells(row: RowReading) {
+  const chosen = choices(row);
+  return Object.entries(row).filter(([, cell]) => isShown(cell.field.when, chosen));
+}
+
+const listOfRows: Behaviour<RowsField, RowsReading> = {
+  read: readRows,
+  give: giveRows,
+  Input: RowsInput,
+};
