@@ -3,11 +3,16 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesOf, pagesOf } from './pages.mjs';
-import { headFaults, sharedTitles } from './rules/head.mjs';
+import { cardFaults } from './rules/card.mjs';
+import { headFaults, sharedHeads } from './rules/head.mjs';
+import { headingFaults } from './rules/headings.mjs';
 import { idFaults } from './rules/ids.mjs';
+import { installFaults, manifestFaults } from './rules/install.mjs';
 import { linkFaults, styleFaults } from './rules/links.mjs';
 import { markupFaults } from './rules/markup.mjs';
+import { sitemapFaults } from './rules/sitemap.mjs';
 import { textFaults } from './rules/text.mjs';
+import { weightFaults } from './rules/weight.mjs';
 
 /**
  * Reads every page and returns what is wrong, each fault naming its file.
@@ -18,18 +23,28 @@ import { textFaults } from './rules/text.mjs';
 export async function checkSite(folder, { base, site }) {
   const files = filesOf(folder);
   const pages = pagesOf(folder);
+  const where = { folder, files, base, site };
   /** @type {string[]} */
   const faults = [];
   for (const page of pages) {
     const found = [
       ...headFaults(page),
+      ...headingFaults(page),
+      ...cardFaults(page, where),
+      ...installFaults(page),
+      ...weightFaults(page),
       ...idFaults(page),
       ...textFaults(page),
       ...(await markupFaults(page)),
     ];
     faults.push(...found.map((fault) => `${page.file}: ${fault}`));
   }
-  faults.push(...sharedTitles(pages), ...linkFaults(pages, { files, base, site }));
+  faults.push(
+    ...sharedHeads(pages),
+    ...linkFaults(pages, where),
+    ...sitemapFaults(pages, where),
+    ...manifestFaults(where),
+  );
   for (const file of files.filter((f) => f.endsWith('.css') && !f.startsWith('pagefind/'))) {
     faults.push(...styleFaults(file, readFileSync(join(folder, file), 'utf8')));
   }

@@ -15,28 +15,105 @@ interface Parts {
   head?: string;
   body?: string;
   title?: string;
+  /** A change to the head of a right page. */
+  turn?: readonly [RegExp, string];
 }
 
-/** Writes a page that is right in all that is not given. */
-function page(file: string, { head = '', body = '', title = `Page ${file}` }: Parts = {}) {
+/** The first bytes of a picture of this size. */
+function png(width: number, height: number): Buffer {
+  const bytes = Buffer.alloc(24);
+  bytes.write('\x89PNG\r\n\x1a\n\0\0\0\rIHDR', 'latin1');
+  bytes.writeUInt32BE(width, 16);
+  bytes.writeUInt32BE(height, 20);
+  return bytes;
+}
+
+const own = (file: string) => `https://suds.example/slurry/${file.replace(/index\.html$/, '')}`;
+
+/** What the head of a right page says, one part a line. */
+const headOf = (file: string) => `
+    <meta name="description" content="A page at ${file} that stands for a page of the handbook">
+    <link rel="canonical" href="${own(file)}">
+    <meta property="og:url" content="${own(file)}">
+    <meta property="og:title" content="Heading">
+    <meta property="og:description" content="A page of the handbook">
+    <meta property="og:type" content="website">
+    <meta property="og:site_name" content="Handbook">
+    <meta property="og:image" content="https://suds.example/slurry/social.png">
+    <meta property="og:image:width" content="1200">
+    <meta property="og:image:height" content="630">
+    <meta property="og:image:alt" content="A bucket">
+    <meta name="twitter:card" content="summary_large_image">
+    <meta name="theme-color" content="#fff" media="(prefers-color-scheme: light)">
+    <meta name="theme-color" content="#000" media="(prefers-color-scheme: dark)">
+    <link rel="icon" href="/slurry/icon.svg">
+    <link rel="manifest" href="/slurry/manifest.webmanifest">`;
+
+const manifest = {
+  name: 'Handbook',
+  short_name: 'Handbook',
+  display: 'standalone',
+  theme_color: '#fff',
+  background_color: '#fff',
+  start_url: '/slurry/',
+  scope: '/slurry/',
+  icons: [
+    { src: '/slurry/icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any maskable' },
+    { src: '/slurry/icon-512.png', sizes: '512x512', type: 'image/png' },
+  ],
+};
+
+const locs = (places: readonly string[]) =>
+  `<x>${places.map((place) => `<loc>${place}</loc>`).join('')}</x>`;
+const listed = ['index.html', 'water/hardness/index.html', 'foam/index.html'];
+
+/** Writes a file of the site that is no page. */
+const put = (file: string, content: string | Buffer) => writeFileSync(join(folder, file), content);
+
+/** Writes all that a right site has beside its pages. */
+function rest() {
+  put('icon.svg', '<svg xmlns="http://www.w3.org/2000/svg"/>');
+  put('social.png', png(1200, 630));
+  put('icon-192.png', png(192, 192));
+  put('icon-512.png', png(512, 512));
+  put('manifest.webmanifest', JSON.stringify(manifest));
+  put('robots.txt', `User-agent: *\nSitemap: ${own('sitemap-index.xml')}\n`);
+  put('sitemap-index.xml', locs([own('sitemap-0.xml')]));
+  put('sitemap-0.xml', locs(listed.map(own)));
+}
+
+/** Writes a page that is right in all that is not given; `turn` changes its head. */
+function page(file: string, { head = '', body = '', title = `Page ${file}`, turn }: Parts = {}) {
   const path = join(folder, file);
   mkdirSync(dirname(path), { recursive: true });
+  const right = headOf(file);
+  const turned = turn ? right.replace(...turn) : right;
+  if (turn && turned === right) throw new Error(`nothing in the head is ${turn[0]}`);
   writeFileSync(
     path,
     `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>${title}</title>
-    <meta name="description" content="A page that stands for a page of the handbook">${head}</head>
+    ${turned}${head}</head>
     <body><main><h1>Heading</h1>${body}</main></body></html>`,
   );
 }
 
-const faults = async () => (await checkSite(folder, { base: '/slurry/' })).faults;
+const site = 'https://suds.example';
+const faults = async () => (await checkSite(folder, { base: '/slurry/', site })).faults;
 
-/** A site that is right but for one page. */
-async function faultsOf(parts: Parts): Promise<string[]> {
+/** Writes a page that has no address of its own. */
+const unlisted = (file: string) =>
+  page(file, {
+    turn: [/<link rel="canonical".*\n.*og:url.*/, '<meta name="robots" content="noindex">'],
+  });
+
+/** A site that is right but for one page, or for what is changed beside the pages. */
+async function faultsOf(parts: Parts, beside: () => void = () => {}): Promise<string[]> {
+  rest();
   page('index.html');
-  page('404.html');
+  unlisted('404.html');
   page('water/hardness/index.html', { body: '<h2 id="units">Units</h2>' });
   page('foam/index.html', parts);
+  beside();
   return faults();
 }
 
@@ -57,6 +134,8 @@ test.each([
   ['a script link', '<a href="javascript:void(0)">x</a>', 'link of kind javascript:'],
   ['an image of another host', '<img src="https://example.org/a.png" alt="a">', 'another host'],
   ['a picture that is not there', '<img src="/slurry/a.png" alt="a">', 'not there: /slurry/a.png'],
+  ['a level of headings left out', '<h3>Deep</h3>', 'goes from h1 to h3: "Deep"'],
+  ['an empty heading', '<h2> </h2>', 'has an empty <h2>'],
   ['a second heading', '<h1>Two</h1>', 'has 2 <h1>'],
   ['an id twice', '<p id="a">x</p><p id="a">y</p>', 'the id "a" twice'],
   ['a label for nothing', '<label for="mass">x</label>', 'for="mass" names nothing'],
@@ -82,10 +161,92 @@ test('a stylesheet that loads from another host is found', async () => {
 });
 
 test('two pages of one title are found', async () => {
-  expect((await faultsOf({ title: 'Page 404.html' })).join()).toContain('the same title');
+  const found = await faultsOf({ title: 'Page index.html' });
+  expect(found.join()).toContain('shares with foam/index.html its title: "Page index.html"');
+});
+
+test.each<[string, RegExp, string, string]>([
+  ['a description cut short', /A page at.*handbook/, 'Short', 'of 5 characters, not 50 to 160'],
+  ['a long description', /A page at/, 'A page '.repeat(25), 'characters, not 50 to 160'],
+  ['a missing description', /<meta name="desc.*/, '', 'has 0 descriptions'],
+  ['a shared description', /at foam\/index/, 'at index', 'its description: "A page at index'],
+  ['a missing canonical link', /<link rel="canonical.*/, '', 'has 0 canonical links'],
+  ['a canonical link elsewhere', /(canonical".*)foam/, '$1water', 'another page as its canonical'],
+  ['a canonical link of another host', /(canonical".*)suds\./, '$1duds.', 'another page as its'],
+  ['another address on its card', /(og:url".*)foam/, '$1water', 'og:url is not'],
+  ['a card without a title', /<meta property="og:title.*/, '', 'has no og:title'],
+  ['a card without a description', /<meta property="og:desc.*/, '', 'has no og:description'],
+  ['a card without a kind', /<meta property="og:type.*/, '', 'has no og:type'],
+  ['a card without the site', /<meta property="og:site.*/, '', 'has no og:site_name'],
+  ['a card without its shape', /<meta name="twitter.*/, '', 'has no twitter:card'],
+  ['a social image without words', /<meta property="og:image:alt.*/, '', 'has no og:image:alt'],
+  ['a social image not there', /social\.png/, 'none.png', 'social image that is not there'],
+  ['a social image not absolute', /https:.*social/, '/slurry/social', 'social image that is not'],
+  ['a social image of another size', /1200/, '1300', 'says its social image is 1300 × 630'],
+  ['a page without a dark colour', /<meta name="theme.*dark.*/, '', 'no theme colour for the dark'],
+  ['a page without a light colour', /<meta name="theme.*light.*/, '', 'colour for the light'],
+  ['a page without an icon', /<link rel="icon.*/, '', 'does not have one link to its icon'],
+  ['a page without a manifest', /<link rel="mani.*/, '', 'does not have one link to its manifest'],
+  ['an icon that is not there', /icon\.svg/, 'icon.gif', 'not there: /slurry/icon.gif'],
+  ['an unlisted page with an address', /$/, '<meta name="robots" content="noindex">', 'unlisted'],
+])('%s is found', async (_, from, to, fault) => {
+  expect((await faultsOf({ turn: [from, to] })).join('\n')).toContain(fault);
+});
+
+const changed = (change: object) => () =>
+  put('manifest.webmanifest', JSON.stringify({ ...manifest, ...change }));
+const [small, large] = manifest.icons;
+
+test.each<[string, () => void, string]>([
+  ['an icon of the wrong size', () => put('icon-512.png', png(500, 512)), 'is 500x512, not 512'],
+  ['an icon that is no picture', () => put('icon-192.png', 'x'), 'is 0x0, not 192x192'],
+  ['a missing large icon', changed({ icons: [small] }), 'has no icon of 512x512'],
+  ['a missing small icon', changed({ icons: [large] }), 'has no icon of 192x192'],
+  ['no maskable icon', changed({ icons: [large] }), 'has no maskable icon'],
+  ['a lost icon', changed({ icons: [{ ...small, src: '/slurry/x.png' }] }), 'not there: /slurry/x'],
+  ['a manifest of another base', changed({ scope: '/' }), 'scope is /, not /slurry/'],
+  ['a manifest without a name', changed({ name: '' }), 'has no name'],
+  ['no manifest', () => rmSync(join(folder, 'manifest.webmanifest')), 'manifest.webmanifest: is'],
+  ['no sitemap', () => rmSync(join(folder, 'sitemap-index.xml')), 'sitemap-index.xml: is missing'],
+  [
+    'a sitemap that is not there',
+    () => rmSync(join(folder, 'sitemap-0.xml')),
+    'names a file that is not there',
+  ],
+  [
+    'a page in no sitemap',
+    () => put('sitemap-0.xml', locs(listed.slice(1).map(own))),
+    'index.html: is in no sitemap',
+  ],
+  [
+    'a sitemap with a page that is not there',
+    () => put('sitemap-0.xml', locs([...listed, 'x/index.html'].map(own))),
+    'lists what is no page to be found: https://suds.example/slurry/x/',
+  ],
+  [
+    'a sitemap with an unlisted page',
+    () => put('sitemap-0.xml', locs([...listed, '404.html'].map(own))),
+    'lists what is no page to be found: https://suds.example/slurry/404.html',
+  ],
+  ['robots that are told nothing', () => put('robots.txt', ''), 'does not name the sitemap'],
+])('%s is found', async (_, beside, fault) => {
+  expect((await faultsOf({}, beside)).join('\n')).toContain(fault);
+});
+
+test('a page too long for a phone is found', async () => {
+  let state = 1;
+  // Words that do not compress: a page of the same word a thousand times would.
+  const next = () => {
+    state = (state * 48271) % 2147483647;
+    return state.toString(36);
+  };
+  const words = (count: number) => `<p>${Array.from({ length: count }, next).join(' ')}</p>`;
+  expect((await faultsOf({ body: words(5000) })).join()).toMatch(/weighs \d{5} B compressed/);
+  expect(await faultsOf({ body: words(1000) })).toEqual([]);
 });
 
 test('a site without its 404 page is found', async () => {
-  page('index.html');
+  rest();
+  for (const file of listed) page(file);
   expect(await faults()).toEqual(['404.html: is missing']);
 });

@@ -4,6 +4,10 @@ import { attribute, decoded } from '../pages.mjs';
 
 /** @typedef {import('../pages.mjs').Page} Page */
 
+/** What search engines show of a description, in characters. */
+const SHORTEST = 50;
+const LONGEST = 160;
+
 /**
  * @param {Page} page
  * @returns {string[]}
@@ -22,7 +26,10 @@ export function headFaults({ root }) {
   const descriptions = root.querySelectorAll('head > meta[name="description"]');
   const description = descriptions[0] && attribute(descriptions[0], 'content')?.trim();
   if (descriptions.length !== 1) faults.push(`has ${descriptions.length} descriptions, not one`);
-  else if (!description || description.length < 20) faults.push('has no real description');
+  else if (!description || description.length < SHORTEST || description.length > LONGEST)
+    faults.push(
+      `has a description of ${description?.length ?? 0} characters, not ${SHORTEST} to ${LONGEST}`,
+    );
 
   const html = root.querySelector('html');
   if (!html || !attribute(html, 'lang')) faults.push('does not say its language');
@@ -30,19 +37,23 @@ export function headFaults({ root }) {
 }
 
 /**
- * Titles tell pages apart in tabs, histories and search results.
+ * Titles and descriptions tell pages apart in tabs, histories and search results.
  * @param {readonly Page[]} pages
  * @returns {string[]}
  */
-export function sharedTitles(pages) {
+export function sharedHeads(pages) {
   /** @type {Map<string, string>} */
   const first = new Map();
   const faults = [];
   for (const { file, root } of pages) {
     const title = decoded(root.querySelector('head > title')?.textContent ?? '').trim();
-    const other = first.get(title);
-    if (other) faults.push(`${file}: has the same title as ${other}: "${title}"`);
-    else first.set(title, file);
+    const tag = root.querySelector('head > meta[name="description"]');
+    const description = (tag && attribute(tag, 'content')?.trim()) ?? '';
+    for (const words of [`title: "${title}"`, `description: "${description}"`]) {
+      const other = first.get(words);
+      if (other) faults.push(`${file}: shares with ${other} its ${words}`);
+      else first.set(words, file);
+    }
   }
   return faults;
 }
