@@ -17,6 +17,37 @@ test.each([
   const reference = peak({ cells: 100, step: 120 });
   expect(Math.abs(peak(FINE) - reference)).toBeLessThan(0.1);
   expect(Math.abs(peak(COARSE) - reference)).toBeLessThan(0.2);
+  const dry = (mesh: { cells: number; step: number }) =>
+    heatCase(values, { thickness, wet, conducts: 'as-dry' }, mesh).peak.temperature;
+  const referenceDry = dry({ cells: 100, step: 120 });
+  expect(Math.abs(dry(FINE) - referenceDry)).toBeLessThan(0.1);
+  // What conducts less keeps more of its heat.
+  expect(referenceDry).toBeGreaterThan(reference);
+});
+
+const judged = (thickness: number) => {
+  const own = { ...values, thickness };
+  return heatInside.judge(heatInside.work(own, {} as never), own, speaker('metric'));
+};
+
+test('the verdict warns when the limit lies within the band, or within two degrees of it', () => {
+  expect(judged(0.06).verdict).toBe('good');
+  const near = judged(0.15);
+  expect(near.verdict).toBe('look');
+  expect(near.say).toMatch(/41\s°C to 70\s°C.*near to 70\s°C, the usual limit/);
+  expect(judged(0.3).verdict).toBe('stop');
+  // A thickness for each degree about the limit, by a conductivity of the reader's own.
+  for (const conductivity of [0.1, 0.2, 0.4]) {
+    const own = { ...values, conducts: 'own' as const, conductivity };
+    for (let thickness = 0.05; thickness < 0.5; thickness += 0.01) {
+      const part = { ...own, thickness };
+      const result = heatInside.work(part, {} as never);
+      const { verdict } = heatInside.judge(result, part, speaker('metric'));
+      const celsius = result.peak.temperature - 273.15;
+      if (celsius > 70) expect(verdict).toBe('stop');
+      else if (celsius > 68) expect(verdict).toBe('look');
+    }
+  }
 });
 
 test('the energy of every run balances', () => {

@@ -1,12 +1,13 @@
 import { demand } from '../domain-error.ts';
 import { chlorideSet } from './accelerator.ts';
+import type { AgeLaw } from './age-factor.ts';
 import { demandNotNegative } from './bounds.ts';
 import { demandSet, type SetTimes, scaleSet, setByTemperature } from './set.ts';
 
 /** Ways to quicken set, cheapest first. The order is common practice, no source. @source common-practice */
-export const WAYS = ['warmer-water', 'warmer-room', 'rapid-cement', 'calcium-chloride'] as const;
+const WAYS = ['warmer-water', 'warmer-room', 'rapid-cement', 'calcium-chloride'] as const;
 
-export type Way = (typeof WAYS)[number];
+type Way = (typeof WAYS)[number];
 
 export interface Quickened {
   readonly way: Way;
@@ -21,7 +22,7 @@ export interface Quickened {
 /**
  * What each way to quicken set would bring, in order of what it costs.
  *
- * `set` now, s, at mix `temperature` K; `activationEnergy` J/mol; `mixWarmer` and `roomWarmer` K the
+ * `set` now, s, at mix `temperature` K; `law` of ageing; `mixWarmer` and `roomWarmer` K the
  * mix would be by warmer water and by a warmer room; `rapidFactor` share of the set the quicker cement
  * takes, from its bag (left out if absent); `chlorideDose` share of the cement's mass; `steel`. Calcium
  * chloride with steel is listed as not allowed, never worked. No range is published.
@@ -33,14 +34,14 @@ export interface Quickened {
 export function quicken(of: {
   readonly set: SetTimes;
   readonly temperature: number;
-  readonly activationEnergy: number;
+  readonly law: AgeLaw;
   readonly mixWarmer: number;
   readonly roomWarmer: number;
   readonly rapidFactor?: number;
   readonly chlorideDose: number;
   readonly steel: boolean;
 }): readonly Quickened[] {
-  const { set, temperature, activationEnergy, rapidFactor, steel } = of;
+  const { set, temperature, law, rapidFactor, steel } = of;
   demandSet(set);
   const warmed = (by: number): SetTimes => {
     demandNotNegative('warmer', by, 'temperatureDifference');
@@ -48,7 +49,7 @@ export function quicken(of: {
       reference: set,
       referenceTemperature: temperature,
       temperature: temperature + by,
-      activationEnergy,
+      law,
     }).arrhenius;
   };
   if (rapidFactor !== undefined)

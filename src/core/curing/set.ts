@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
-import { arrheniusFactor } from './age-factor.ts';
+import { type AgeLaw, ageFactor } from './age-factor.ts';
 import { demandNotNegative, demandPositive } from './bounds.ts';
 import { ICE_POINT } from './units.ts';
 
@@ -21,10 +21,10 @@ export const EARLIEST_SET: Readonly<Record<'32.5' | '42.5' | '52.5', number>> = 
 };
 
 /** Temperature step of the rule of a third, K: 10 °F. @source concrete-construction-accelerators */
-export const THIRD_RULE_STEP = 10 / 1.8;
+const THIRD_RULE_STEP = 10 / 1.8;
 
 /** Where the rule of a third is told for, K: 40 °F up; the top is from memory. @source concrete-construction-accelerators */
-export const THIRD_RULE_RANGE = { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 } as const;
+const THIRD_RULE_RANGE = { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 } as const;
 
 export interface SetByTemperature {
   readonly arrhenius: SetTimes;
@@ -35,11 +35,11 @@ export interface SetByTemperature {
 /**
  * Set times at another temperature, by both rules side by side.
  *
- * `reference` s at `referenceTemperature` K; `temperature` K of the mix; `activationEnergy` J/mol.
- * Arrhenius divides by the age factor. The rule of a third multiplies by 4/3 for every 10 °F colder
- * and divides by it for every 10 °F warmer; it is told for falls down to 40 °F.
- * @throws {DomainError} for times not above zero or a final set before the initial, or as
- * arrheniusFactor.
+ * `reference` s at `referenceTemperature` K; `temperature` K of the mix; `law` of ageing.
+ * Arrhenius multiplies by the age factor where the reference was found and divides by the one here. The
+ * rule of a third multiplies by 4/3 for every 10 °F colder and divides by it for every 10 °F warmer; it
+ * is told for falls down to 40 °F.
+ * @throws {DomainError} for times not above zero or a final set before the initial, or as ageFactor.
  * @source fhp-1977 from memory
  * @source concrete-construction-accelerators for the rule of a third
  */
@@ -47,13 +47,16 @@ export function setByTemperature(of: {
   readonly reference: SetTimes;
   readonly referenceTemperature: number;
   readonly temperature: number;
-  readonly activationEnergy: number;
+  readonly law: AgeLaw;
 }): SetByTemperature {
-  const { reference, referenceTemperature, temperature } = of;
+  const { reference, referenceTemperature, temperature, law } = of;
   demandSet(reference);
   const third = thirdRuleFactor({ referenceTemperature, temperature });
   return {
-    arrhenius: scaleSet(reference, 1 / arrheniusFactor(of)),
+    arrhenius: scaleSet(
+      reference,
+      ageFactor(law, referenceTemperature) / ageFactor(law, temperature),
+    ),
     third: scaleSet(reference, third),
     notes: outsideRange('temperature', temperature, THIRD_RULE_RANGE),
   };

@@ -38,7 +38,7 @@ export const heatFields = {
     takes: 'mix.planned',
     bench: 'part.wetDensity',
   }),
-  mixAt: temperature('Temperature of the mix', '19.9 °C', {
+  mixAt: temperature('Temperature of the mix', '20.1 °C', {
     min: '0 °C',
     max: '60 °C',
     takes: 'curing.mixTemperature',

@@ -26,7 +26,7 @@ export default worksheet({
     waterAt: temperature('Water is at', '23 °C', { min: '0 °C' }),
     foam: { ...mass('Foam, by weight', '6.07 kg'), takes: 'mix.foamMass' },
     foamAt: temperature('Foaming solution is at', '15 °C', { min: '-20 °C' }),
-    wanted: temperature('Mix temperature you want', '20 °C', { min: '0 °C', max: '60 °C' }),
+    wanted: temperature('Mix temperature you want', '22 °C', { min: '0 °C', max: '60 °C' }),
     sand: { ...mass('Sand', '0 kg'), folded: true },
     sandAt: temperature('Sand is at', '12 °C', { folded: true }),
     ice: { ...mass('Ice, besides the water', '0 kg'), folded: true },

@@ -1,6 +1,8 @@
 import { choice, number } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HOURS, temperature } from '../shared/curing-fields.ts';
+import { LAWS } from '../shared/curing-history.ts';
+import { partThickness } from '../shared/part-fields.ts';
 
 const MM = { metric: 'mm', us: 'in' } as const;
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -16,8 +18,8 @@ export const setFields = {
     ...time('Initial set, from the bag or its sheet', '2.5 h'),
     help: 'From first water. The example is invented: type yours.',
   },
-  final: time('Final set, from the same', '3.5 h'),
-  mixAt: temperature('Temperature of the mix', '19.9 °C', {
+  final: { ...time('Final set, from the same', '3.5 h'), folded: true },
+  mixAt: temperature('Temperature of the mix', '20.1 °C', {
     min: '0 °C',
     max: '60 °C',
     takes: 'curing.mixTemperature',
@@ -29,6 +31,7 @@ export const setFields = {
     max: '3',
     units: { metric: '1', us: '1' },
     bench: 'mix.waterCement',
+    folded: true,
   }),
   foamTime: number('time', {
     label: 'The foam’s time: half of it has drained after',
@@ -39,6 +42,22 @@ export const setFields = {
     units: MINUTES,
     takes: 'foam.halfTime',
   }),
+  sunk: number('length', {
+    label: 'Sinking seen, if any was read',
+    example: '3 mm',
+    min: '0 mm',
+    max: '1 m',
+    units: MM,
+    optional: true,
+  }),
+  sunkAfter: number('time', {
+    label: 'after',
+    example: '30 min',
+    min: '1 min',
+    max: '7 d',
+    units: MINUTES,
+  }),
+  depth: { ...partThickness, label: 'Depth of the part as it lies' },
   steel: choice({
     label: 'Steel in the part, now or ever?',
     help: 'Mesh, screws, a lifting eye, a steel form left in.',
@@ -76,6 +95,13 @@ export const setFields = {
     units: { metric: '1', us: '1' },
     folded: true,
   }),
+  law: choice({
+    label: 'Law of temperature',
+    help: 'The same laws as for age; the first is the slowest in the cold.',
+    options: LAWS,
+    example: 'fhp',
+    folded: true,
+  }),
   energy: number('molarEnergy', {
     label: 'Activation energy of set',
     help: '40 to 45 kJ/mol for ordinary cement; from memory.',
@@ -83,6 +109,7 @@ export const setFields = {
     min: '0 kJ/mol',
     max: '200 kJ/mol',
     folded: true,
+    when: { law: ['arrhenius'] },
   }),
   warmerWater: number('temperatureDifference', {
     label: 'Warmer water would make the mix warmer by',
@@ -104,21 +131,4 @@ export const setFields = {
     help: 'From the two bags. The example is invented.',
     folded: true,
   },
-  sunk: number('length', {
-    label: 'Sinking seen',
-    example: '3 mm',
-    min: '0 mm',
-    max: '1 m',
-    units: MM,
-    folded: true,
-    optional: true,
-  }),
-  sunkAfter: number('time', {
-    label: 'After',
-    example: '30 min',
-    min: '1 min',
-    max: '7 d',
-    units: MINUTES,
-    folded: true,
-  }),
 } as const;

@@ -1,4 +1,5 @@
 import { acceleratorFactor, CHLORIDE_LIMIT, chlorideSet } from '../../core/curing/accelerator.ts';
+import { ageFactor } from '../../core/curing/age-factor.ts';
 import { quicken } from '../../core/curing/quicken.ts';
 import { scaleSet, setByTemperature, setRace } from '../../core/curing/set.ts';
 import { sabinFactors } from '../../core/curing/set-by-water.ts';
@@ -6,6 +7,7 @@ import type { Note } from '../../core/note.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
+import { LAWS, lawOf } from '../shared/curing-history.ts';
 import { SetRace } from '../shared/SetRace.tsx';
 import { setFields } from './set-fields.ts';
 
@@ -17,6 +19,9 @@ const WAYS = {
 } as const;
 /** Beyond a working day, nobody watches. Common practice, no source, s. */
 const TOO_LATE = 8 * 3600;
+/** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
+const LITTLE = 0.02;
+const TOO_DEEP = 0.5;
 const MM = { metric: 'mm', us: 'in' } as const;
 
 export default worksheet({
@@ -25,11 +30,12 @@ export default worksheet({
   fields: setFields,
   work: (v) => {
     const reference = { initial: v.initial, final: v.final };
+    const law = lawOf(v.law, v.energy);
     const { arrhenius, third, notes } = setByTemperature({
       reference,
       referenceTemperature: v.referenceAt,
       temperature: v.mixAt,
-      activationEnergy: v.energy,
+      law,
     });
     const steel = v.steel === 'yes';
     const dosed: { factor: number; notes: readonly Note[]; shortest?: number } =
@@ -39,6 +45,11 @@ export default worksheet({
           ? acceleratorFactor(v)
           : { factor: 1, notes: [] };
     const set = scaleSet(arrhenius, dosed.factor);
+    const race = setRace({
+      initialSet: set.initial,
+      foamTime: v.foamTime,
+      ...(v.sunk === undefined ? {} : { settling: { depth: v.sunk, after: v.sunkAfter } }),
+    });
     return {
       set,
       third: scaleSet(third, dosed.factor),
@@ -46,15 +57,16 @@ export default worksheet({
       notes,
       shortest: dosed.shortest === undefined ? undefined : scaleSet(arrhenius, dosed.shortest),
       water: sabinFactors({ from: v.testWater, to: v.waterCement }),
-      race: setRace({
-        initialSet: set.initial,
-        foamTime: v.foamTime,
-        ...(v.sunk === undefined ? {} : { settling: { depth: v.sunk, after: v.sunkAfter } }),
-      }),
+      race,
+      share: race.settlingBySet === undefined ? undefined : race.settlingBySet / v.depth,
+      pace: {
+        reference: ageFactor(law, v.referenceAt),
+        here: ageFactor(law, v.mixAt),
+      },
       ways: quicken({
         set: arrhenius,
         temperature: v.mixAt,
-        activationEnergy: v.energy,
+        law,
         mixWarmer: v.warmerWater,
         roomWarmer: v.warmerRoom,
         rapidFactor: v.rapid,
@@ -64,6 +76,29 @@ export default worksheet({
     };
   },
   results: {
+    against: {
+      label: 'Initial set comes after, in times of the foam',
+      kind: 'count',
+      of: (r) => r.race.againstFoam,
+      significant: 2,
+      note: '1 or less: it sets before half of the bare foam has drained',
+    },
+    sinking: {
+      label: 'Sinking by then, at the pace seen',
+      kind: 'length',
+      of: (r) => r.race.settlingBySet,
+      units: MM,
+      significant: 2,
+      answer: true,
+      note: 'the worst: it slows as the mix stiffens',
+    },
+    share: {
+      label: 'That is, of the part’s depth',
+      kind: 'ratio',
+      of: (r) => r.share,
+      units: PERCENT,
+      significant: 2,
+    },
     initial: {
       label: 'Initial set, by Arrhenius',
       kind: 'time',
@@ -93,22 +128,8 @@ export default worksheet({
       units: HOURS,
       significant: 2,
     },
-    against: {
-      label: 'Initial set over the foam’s time',
-      kind: 'count',
-      of: (r) => r.race.againstFoam,
-      significant: 2,
-    },
-    sinking: {
-      label: 'Sinking by initial set, at the pace seen',
-      kind: 'length',
-      of: (r) => r.race.settlingBySet,
-      units: MM,
-      significant: 2,
-      note: 'the worst: it slows as the mix stiffens',
-    },
   },
-  judge: ({ race, set }, _, say) => {
+  judge: ({ race, set, share }, _, say) => {
     const hours = say(set.initial, 'time', { units: HOURS, significant: 2 });
     if (race.first === 'set')
       return {
@@ -121,14 +142,27 @@ export default worksheet({
         verdict: 'stop',
         say: `It does not begin to set before ${hours}, ${times}. That is long for any foam: warm the mix, or do not cast today.`,
       };
-    const sinking =
-      race.settlingBySet === undefined
-        ? 'Read how far it sinks in the first half hour, and enter it in the fold'
-        : `At the pace seen it would sink ${say(race.settlingBySet, 'length', { units: MM, significant: 2 })} by then, at the worst`;
-    return {
-      verdict: 'look',
-      say: `It begins to set at ${hours}, ${times}. In the mix the paste holds the foam far longer than a jar does, or not, and only its level tells. ${sinking}; if that is too much, quicken the set or lengthen the foam’s life.`,
-    };
+    const begins = `It begins to set at ${hours}, ${times}.`;
+    if (race.settlingBySet === undefined || share === undefined)
+      return {
+        verdict: 'look',
+        say: `${begins} In the mix the paste holds the foam far longer than a jar does, or not, and only its level tells: read how far it sinks in the first half hour, and enter that.`,
+      };
+    const sinking = `${say(race.settlingBySet, 'length', { units: MM, significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth`;
+    if (share >= TOO_DEEP)
+      return {
+        verdict: 'stop',
+        say: `${begins} At the pace seen it would sink ${sinking}, by then. Even if it slows, that is no part any more: quicken the set, or cast with a foam that lasts.`,
+      };
+    return share <= LITTLE
+      ? {
+          verdict: 'good',
+          say: `${begins} At the pace seen it sinks ${sinking}, by then, at the worst: the paste holds its foam. Leave that much to strike off.`,
+        }
+      : {
+          verdict: 'look',
+          say: `${begins} At the pace seen it would sink ${sinking}, by then, at the worst. If that is too much, quicken the set or lengthen the foam’s life.`,
+        };
   },
   notes: ({ water, dosed, notes }, v, say) => [
     v.waterCement > v.testWater
@@ -166,9 +200,9 @@ export default worksheet({
   keeps: { initial: 'curing.initialSet' },
   working: [
     {
-      tex: String.raw`t = t_r\, e^{\frac{E}{R}\left(\frac1T - \frac1{T_r}\right)}`,
-      put: (v, { set }, say) =>
-        `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')}, E = ${say(v.energy, 'molarEnergy')}: ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}, accelerator counted`,
+      tex: String.raw`t = t_r\, \frac{\gamma(T_r)}{\gamma(T)} \qquad \gamma(T) = e^{\frac{E}{R}\left(\frac1{293\ \mathrm K} - \frac1T\right)}`,
+      put: (v, { set, pace }, say) =>
+        `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}, accelerator counted. ${LAWS[v.law]}.`,
     },
     {
       tex: String.raw`t = t_r \left(\tfrac43\right)^{(T_r - T)/10\,°\mathrm F}`,
@@ -218,6 +252,7 @@ export default worksheet({
   sources: [
     'fhp-1977',
     'astm-c1074',
+    'fib-mc2010',
     'concrete-construction-accelerators',
     'nrmca-set',
     'jove-16919',

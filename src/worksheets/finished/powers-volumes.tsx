@@ -158,7 +158,7 @@ export default worksheet({
     const pores = r.volumes.capillaryWater + r.volumes.emptied;
     return {
       verdict: 'good',
-      say: `${percent(r.volumes.air)} is the foam’s air; of the rest, ${percent(pores / (1 - r.volumes.air))} is pores between the gel. Those hold the water that frost and drying work on: cure it longer and they close.`,
+      say: `${percent(r.volumes.air)} is the foam’s air; of the rest, ${percent(pores / (1 - r.volumes.air))} is pores between the gel. Those hold the water that frost and drying work on: cure it longer and they shrink; they never all close.`,
     };
   },
   notes: (r) => [

@@ -1,5 +1,5 @@
 import type { HeatRun } from '../../core/curing/heat/conduction.ts';
-import { type HeatInside, temperatureInside } from '../../core/curing/heat/inside.ts';
+import { type HeatInside, readerAt } from '../../core/curing/heat/inside.ts';
 import { DAY } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -14,7 +14,7 @@ const HIGH = 150;
 const COLUMNS = 84;
 const ROWS = 20;
 const SHADES = 7;
-const POINTS = 170;
+const POINTS = 126;
 
 /** How warm every depth is at every time, and below it the hottest depth and the faces as curves. */
 export function HeatPicture({
@@ -22,34 +22,36 @@ export function HeatPicture({
   thickness,
   say,
 }: {
-  readonly found: HeatInside;
+  readonly found: HeatInside & { readonly asDry?: HeatInside | undefined };
   readonly thickness: number;
   readonly say: Say;
 }) {
-  const { run, peak, difference } = found;
+  const { run, peak, difference, asDry } = found;
   const unit = say.system === 'us' ? 'degF' : 'degC';
   const symbol = say.system === 'us' ? '°F' : '°C';
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
   const last = run.times.length - 1;
   const rowAt = (share: number) => Math.round(share * last);
-  const centre = thickness / 2;
-  const inner = peak.depth > 0 && peak.depth < thickness ? peak.depth : centre;
-  const series = (depth: number): Point[] =>
-    Array.from({ length: POINTS + 1 }, (_, i) => {
+  const inner = inside(found, thickness);
+  const series = (of: HeatRun, depth: number): Point[] => {
+    const at = readerAt(of, depth);
+    return Array.from({ length: POINTS + 1 }, (_, i) => {
       const row = rowAt(i / POINTS);
-      return [run.times[row]! / DAY, inUnit(temperatureInside(run, depth, row))];
+      return [of.times[row]! / DAY, inUnit(at(row))];
     });
-  const core = series(inner);
-  const near = series(0);
-  const far = series(thickness);
-  const all = [...core, ...near, ...far].map(([, y]) => y);
+  };
+  const core = series(run, inner);
+  const near = series(run, 0);
+  const far = series(run, thickness);
+  const dry = asDry ? series(asDry.run, inside(asDry, thickness)) : [];
+  const all = [...core, ...near, ...far, ...dry].map(([, y]) => y);
   const words = `Hottest ${say(peak.temperature, 'temperature')} after ${say(peak.time, 'time', { units: { metric: 'h', us: 'h' }, significant: 2 })}; the inside is at most ${say(difference.value, 'temperatureDifference', { significant: 2 })} warmer than the cooler face.`;
   return (
     <>
       <TimeDepth run={run} thickness={thickness} words={words} say={say} />
       <Plot
         words={`${words} Curves of the hottest depth and of both faces over seven days.`}
-        caption="Full: the hottest depth. Dashed: the two faces."
+        caption={`Full: the hottest depth${asDry ? ', and above it the same if the part conducts no more than when dry' : ''}. Dashed: the two faces.`}
         x={[0, run.times[last]! / DAY]}
         y={[Math.min(...all), Math.max(...all)]}
         xLabel="days since casting"
@@ -59,12 +61,18 @@ export function HeatPicture({
           <>
             <Curve axes={axes} points={near} dashed />
             <Curve axes={axes} points={far} dashed />
+            {dry.length > 0 && <Curve axes={axes} points={dry} />}
             <Curve axes={axes} points={core} />
           </>
         )}
       </Plot>
     </>
   );
+}
+
+/** The hottest depth, or the middle where that is a face, m. */
+function inside({ peak }: HeatInside, thickness: number): number {
+  return peak.depth > 0 && peak.depth < thickness ? peak.depth : thickness / 2;
 }
 
 function TimeDepth({
@@ -93,13 +101,11 @@ function TimeDepth({
   const paths = Array.from({ length: SHADES }, () => '');
   for (let r = 0; r < ROWS; r++) {
     const depth = ((r + 0.5) / ROWS) * thickness;
+    const at = readerAt(run, depth);
     let start = 0;
     let shade = -1;
     for (let c = 0; c <= COLUMNS; c++) {
-      const here =
-        c < COLUMNS
-          ? shadeOf(temperatureInside(run, depth, Math.round(((c + 0.5) / COLUMNS) * last)))
-          : -2;
+      const here = c < COLUMNS ? shadeOf(at(Math.round(((c + 0.5) / COLUMNS) * last))) : -2;
       if (here === shade) continue;
       if (shade >= 0)
         paths[shade] += block(LEFT + start * wide, TOP + r * tall, (c - start) * wide, tall);

@@ -16,6 +16,7 @@ import { type HeatInside, heatInside } from '../../core/curing/heat/inside.ts';
 import { dailyHistory } from '../../core/curing/history.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
+import { valoreConductivity } from '../../core/finished/conductivity.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import type { Values } from '../../islands/fields.ts';
 import type { heatFields } from '../curing/heat-fields.ts';
@@ -24,19 +25,25 @@ import { timeOfDay } from './curing-history.ts';
 export type HeatValues = Values<typeof heatFields>;
 
 /** How long the part is followed, s. */
-export const FOLLOWED = 7 * DAY;
-/** Cells and step of the part itself; and of the cases beside it, a fifth of a degree off at the most where tried. */
-export const FINE = { cells: 40, step: 600 } as const;
+const FOLLOWED = 7 * DAY;
+/**
+ * Cells and step of the part itself, within a tenth of a degree of a fine mesh; and of the cases beside
+ * it, a fifth off at the most where tried. Coarse enough for each key press to be worked within a frame.
+ */
+export const FINE = { cells: 24, step: 1200 } as const;
 export const COARSE = { cells: 12, step: 2700 } as const;
 
 /** A plywood form, and a plain insulant. From memory, ISO 10456. */
 const WOOD = { thickness: 0.018, conductivity: 0.13 } as const;
 const INSULANT_CONDUCTIVITY = 0.035;
 
-/** The part of the worksheet at another thickness or density, followed for a week. */
+/**
+ * The part of the worksheet at another thickness or density, followed for a week: as damp as a fresh mix
+ * can conduct, or no better than the same piece when dry. The truth lies between.
+ */
 export function heatCase(
   v: HeatValues,
-  of: { readonly thickness: number; readonly wet: number },
+  of: { readonly thickness: number; readonly wet: number; readonly conducts?: 'as-dry' },
   mesh: { readonly cells: number; readonly step: number },
 ): HeatInside & { readonly cement: number; readonly hydration: Hydration } {
   const mix = proportion({
@@ -52,7 +59,7 @@ export function heatCase(
     thickness: of.thickness,
     mix: { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand },
     dryDensity: mix.ovenDryDensity,
-    ...(v.conducts === 'own' ? { conductivity: v.conductivity } : {}),
+    ...conductivityOf(v, of.conducts, mix.ovenDryDensity),
     hydration,
     initialTemperature: v.mixAt,
     near: face(v, v.near, ambient),
@@ -61,6 +68,15 @@ export function heatCase(
     ...mesh,
   });
   return { ...found, cement: mix.cement, hydration };
+}
+
+function conductivityOf(
+  v: HeatValues,
+  conducts: 'as-dry' | undefined,
+  dryDensity: number,
+): { readonly conductivity?: number } {
+  if (v.conducts === 'own') return { conductivity: v.conductivity };
+  return conducts === undefined ? {} : valoreConductivity({ dryDensity });
 }
 
 /** The air from casting on; the last day given repeats. */

@@ -131,7 +131,7 @@ const asks: Readonly<Record<string, Ask>> = {
       reference: { initial: n(), final: n() },
       referenceTemperature: n(),
       temperature: n(),
-      activationEnergy: n(),
+      law: { law: 'arrhenius', activationEnergy: n() },
     }),
   race: (n) => setRace({ initialSet: n(), foamTime: n(), settling: { depth: n(), after: n() } }),
   sabin: (n) => sabinFactors({ from: n(), to: n() }),

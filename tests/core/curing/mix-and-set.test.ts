@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { acceleratorFactor, chlorideSet } from '../../../src/core/curing/accelerator.ts';
+import { type AgeLaw, fhpFactor } from '../../../src/core/curing/age-factor.ts';
 import {
   type Ingredient,
   iceFor,
@@ -112,7 +113,7 @@ describe('set by temperature', () => {
       reference,
       referenceTemperature: 293.15,
       temperature: 293.15,
-      activationEnergy: 40_000,
+      law: { law: 'arrhenius', activationEnergy: 40_000 },
     });
     expect(same.arrhenius).toEqual(reference);
     expect(same.third).toEqual(reference);
@@ -127,7 +128,7 @@ describe('set by temperature', () => {
         reference,
         referenceTemperature: 293.15,
         temperature: 273.15 + celsius,
-        activationEnergy: 40_000,
+        law: { law: 'arrhenius', activationEnergy: 40_000 },
       });
       expect(arrhenius.initial > reference.initial).toBe(celsius < 20);
       expect(third.initial > reference.initial).toBe(celsius < 20);
@@ -140,9 +141,39 @@ describe('set by temperature', () => {
       reference,
       referenceTemperature: 293.15,
       temperature: 276,
-      activationEnergy: 40_000,
+      law: { law: 'arrhenius', activationEnergy: 40_000 },
     });
     expect(notes).toEqual([{ code: 'outside-range', of: 'temperature' }]);
+  });
+
+  test('by the variable law it is slower in the cold than by one energy, as the age page counts', () => {
+    const at = (law: AgeLaw) =>
+      setByTemperature({
+        reference,
+        referenceTemperature: 293.15,
+        temperature: 278.15,
+        law,
+      }).arrhenius.initial / reference.initial;
+    expect(at({ law: 'fhp' })).toBeCloseTo(1 / fhpFactor({ temperature: 278.15 }), 12);
+    expect(at({ law: 'fhp' })).toBeGreaterThan(at({ law: 'arrhenius', activationEnergy: 42_500 }));
+  });
+
+  test('a reference found at another temperature is first brought to 20 °C', () => {
+    const law = { law: 'fhp' } as const;
+    const warm = setByTemperature({
+      reference,
+      referenceTemperature: 303.15,
+      temperature: 293.15,
+      law,
+    }).arrhenius;
+    const back = setByTemperature({
+      reference: warm,
+      referenceTemperature: 293.15,
+      temperature: 303.15,
+      law,
+    }).arrhenius;
+    expect(back.initial).toBeCloseTo(reference.initial, 6);
+    expect(warm.initial).toBeGreaterThan(reference.initial);
   });
 
   test('refuses a final set before the initial', () => {
@@ -151,7 +182,7 @@ describe('set by temperature', () => {
         reference: { initial: 2, final: 1 },
         referenceTemperature: 293,
         temperature: 293,
-        activationEnergy: 1,
+        law: { law: 'fhp' },
       }),
     ).toThrow(DomainError);
   });
@@ -234,7 +265,7 @@ describe('the race', () => {
     const of = {
       set: { initial: 3 * 3600, final: 5 * 3600 },
       temperature: 283.15,
-      activationEnergy: 40_000,
+      law: { law: 'fhp' } as const,
       mixWarmer: 8,
       roomWarmer: 10,
       rapidFactor: 0.7,

@@ -10,7 +10,10 @@ import { ONE_FREEZE_STRENGTH, REPEATED_FREEZE_STRENGTH } from '../../../src/core
 import * as heat from '../../../src/core/curing/heat/cement-heat.ts';
 import * as hydration from '../../../src/core/curing/heat/hydration.ts';
 import * as series from '../../../src/core/curing/heat/slab-series.ts';
-import { SPECIFIC_HEAT } from '../../../src/core/curing/heat/thermal-properties.ts';
+import {
+  freshHeatCapacity,
+  SPECIFIC_HEAT,
+} from '../../../src/core/curing/heat/thermal-properties.ts';
 import { temperatureHistory } from '../../../src/core/curing/history.ts';
 import { mixTemperature } from '../../../src/core/curing/mix-temperature.ts';
 import { nurseSaul, plowmanShare } from '../../../src/core/curing/nurse-saul.ts';
@@ -354,11 +357,20 @@ export const answers: Answers = {
   }),
   'curing/fresh-specific-heat': answer({
     asks: 'Specific heat of a fresh mix',
-    input: { cement: 'density', sand: 'density', water: 'density' },
+    input: {
+      cement: 'density',
+      sand: 'density',
+      water: 'density',
+      cementSpecificHeat: 'specificHeat',
+    },
     gives: 'specificHeat',
-    work: ({ cement, sand, water }) =>
-      (cement * SPECIFIC_HEAT.cement + sand * SPECIFIC_HEAT.sand + water * SPECIFIC_HEAT.water) /
-      (cement + sand + water),
+    work: (of) => freshHeatCapacity(of) / (of.cement + of.sand + of.water),
+  }),
+  'curing/cement-specific-heat': answer({
+    asks: 'Specific heat of dry cement',
+    input: {},
+    gives: 'specificHeat',
+    work: () => SPECIFIC_HEAT.cement,
   }),
   'curing/frost-strength': answer({
     asks: 'Strength that stands freezing, once or repeatedly while saturated',

@@ -1,5 +1,14 @@
 import { GAS_CONSTANT } from '../age-factor.ts';
+import { degreeFromTable, degreeTable } from './degree-table.ts';
 import type { Hydration } from './hydration.ts';
+
+/** The table made last: one cement is run many times. */
+let last: { readonly beta: number; readonly table: Float64Array } | undefined;
+
+function tableOf(beta: number): Float64Array {
+  if (last?.beta !== beta) last = { beta, table: degreeTable({ beta }) };
+  return last.table;
+}
 
 /**
  * Ageing and heat of every cell of a slab: Arrhenius age on its own temperature, heat by the gain of
@@ -11,6 +20,7 @@ export class Hydrating {
   readonly #ages: Float64Array;
   readonly #of: Hydration;
   readonly #start: number;
+  readonly #table: Float64Array;
   readonly #heatPerCell: number;
 
   constructor(
@@ -23,6 +33,7 @@ export class Hydrating {
     this.#ages = new Float64Array(cells);
     this.#of = of;
     this.#start = start;
+    this.#table = tableOf(of.beta);
     this.#heatPerCell = of.heat * of.cement * dx;
   }
 
@@ -34,11 +45,12 @@ export class Hydrating {
     const halfHeat = 0.5 * this.#heatPerCell;
     const ages = this.#ages;
     const degrees = this.degrees;
+    const table = this.#table;
     const start = this.#start;
     for (let i = 0; i < now.length; i++) {
       const ahead = start + 1.5 * now[i]! - 0.5 * before[i]!;
       const age = ages[i]! + dt * Math.exp(reference - warmth / ahead);
-      const degree = ultimate * Math.exp(-((tau / age) ** beta));
+      const degree = ultimate * degreeFromTable(table, age, tau, beta);
       source[i] = halfHeat * (degree - degrees[i]!);
       ages[i] = age;
       degrees[i] = degree;

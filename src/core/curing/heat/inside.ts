@@ -132,15 +132,28 @@ export function differenceOf({ temperatures, times, depths }: HeatRun): HeatInsi
  * @source common-practice
  */
 export function temperatureInside(run: HeatRun, depth: number, row: number): number {
-  const { depths, temperatures, times } = run;
+  demand('row', row, 'count', { min: 0, max: run.times.length - 1 });
+  return readerAt(run, depth)(row);
+}
+
+/**
+ * Reads a run at one depth, K by row: the place is looked up once for many rows. `depth` m from the near
+ * face. No range: a straight line between neighbours.
+ * @throws {DomainError} for a depth outside the slab.
+ * @source common-practice
+ */
+export function readerAt(run: HeatRun, depth: number): (row: number) => number {
+  const { depths, temperatures } = run;
   demand('depth', depth, 'length', { min: 0, max: depths[depths.length - 1]! });
-  demand('row', row, 'count', { min: 0, max: times.length - 1 });
   const after = Math.max(
     1,
     depths.findIndex((d) => d >= depth),
   );
   const [d0, d1] = [depths[after - 1]!, depths[after]!];
-  const at = row * depths.length + after;
   const share = (depth - d0) / (d1 - d0);
-  return temperatures[at - 1]! + share * (temperatures[at]! - temperatures[at - 1]!);
+  const width = depths.length;
+  return (row) => {
+    const at = row * width + after;
+    return temperatures[at - 1]! + share * (temperatures[at]! - temperatures[at - 1]!);
+  };
 }

@@ -5,6 +5,7 @@ import {
   cementHeat,
   type Oxides,
 } from '../../../../src/core/curing/heat/cement-heat.ts';
+import { degreeFromTable, degreeTable } from '../../../../src/core/curing/heat/degree-table.ts';
 import {
   adiabaticRise,
   degreeOfHydration,
@@ -14,6 +15,7 @@ import {
 import {
   freshHeatCapacity,
   moistHeatCapacity,
+  SPECIFIC_HEAT,
   wetConductivity,
 } from '../../../../src/core/curing/heat/thermal-properties.ts';
 import { DomainError } from '../../../../src/core/domain-error.ts';
@@ -122,7 +124,7 @@ describe('hydration', () => {
 
   test('warming without loss is the heat over the heat capacity', () => {
     const heatCapacity = freshHeatCapacity({ cement: 400, water: 200 });
-    expect(heatCapacity).toBe(400 * 1140 + 200 * 4187);
+    expect(heatCapacity).toBe(400 * 750 + 200 * 4187);
     expect(adiabaticRise({ heat: 450_000, degree: 0.75, cement: 400, heatCapacity })).toBeCloseTo(
       135e6 / heatCapacity,
       9,
@@ -139,4 +141,30 @@ describe('thermal properties', () => {
     expect(soaked.conductivity).toBeCloseTo(6 * dry.conductivity, 12);
     expect(soaked.notes).toContainEqual({ code: 'outside-range', of: 'moisture' });
   });
+});
+
+test('dry cement’s specific heat is the sum of its oxides’ own', () => {
+  // Molar heat capacities at 25 °C, J/(mol·K), and molar masses, g/mol: from memory.
+  const oxides = [
+    { share: 0.635, heat: 42.0, mass: 56.08 },
+    { share: 0.205, heat: 44.6, mass: 60.08 },
+    { share: 0.052, heat: 79.0, mass: 101.96 },
+    { share: 0.03, heat: 103.9, mass: 159.69 },
+    { share: 0.02, heat: 37.2, mass: 40.3 },
+  ];
+  const all = oxides.reduce((sum, { share }) => sum + share, 0);
+  const sum = oxides.reduce((sum, { share, heat, mass }) => sum + (share * heat) / mass, 0) / all;
+  expect(Math.abs(sum * 1000 - SPECIFIC_HEAT.cement)).toBeLessThan(0.03 * SPECIFIC_HEAT.cement);
+});
+
+test('the table of a hydration curve is the curve to 1e-8', () => {
+  const tau = 17 * 3600;
+  for (const beta of [0.5, 0.8, 1.065, 2]) {
+    const table = degreeTable({ beta });
+    for (let hours = 0.01; hours < 20_000; hours *= 1.07) {
+      const age = hours * 3600;
+      const curve = degreeOfHydration({ age, ultimate: 1, tau, beta });
+      expect(Math.abs(degreeFromTable(table, age, tau, beta) - curve)).toBeLessThan(1e-8);
+    }
+  }
 });
