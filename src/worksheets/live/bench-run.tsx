@@ -131,7 +131,7 @@ function Run({
         </span>{' '}
         {name}
       </h2>
-      {plan?.example && (
+      {plan?.example && step < 2 && (
         <p class="note">
           The amounts are the invented example’s until you size a batch of your own.
         </p>

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { notify } from '../../bench/notices.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import type { ReadingName } from '../../bench/records/readings.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
@@ -22,6 +22,7 @@ export function Weigh({ editor, plan, say }: StepProps) {
   const at = (name: ReadingName) => readingValue(editor.record, name);
   // Asked once: a field must not go away while it is being typed in.
   const [bucketKnown] = useState(() => at('tare') !== undefined && at('vessel') !== undefined);
+  const [undo, setUndo] = useState<Pick<BatchRecord, 'readings' | 'notes'>>();
   const density = weighedDensity(editor.record);
   const target = at('planned') ?? plan?.wetDensity;
   const made = editor.record.notes.split(CORRECTED).length - 1;
@@ -38,9 +39,7 @@ export function Weigh({ editor, plan, say }: StepProps) {
       readings,
       notes: `${notes}${notes && '\n'}Weighed ${density!.toFixed(0)} kg/m³ ${CORRECTED}`,
     });
-    notify('corrected', 'Written down. Weigh the bucket again.', [
-      { label: 'I did not add it', run: () => editor.change({ readings: before, notes }) },
-    ]);
+    setUndo({ readings: before, notes });
   };
   return (
     <>
@@ -50,6 +49,20 @@ export function Weigh({ editor, plan, say }: StepProps) {
         names={bucketKnown ? ['full'] : ['tare', 'vessel', 'full']}
         say={say}
       />
+      {undo && density === undefined && (
+        <p>
+          The correction is written down: weigh the bucket again.{' '}
+          <button
+            type="button"
+            onClick={() => {
+              editor.change(undo);
+              setUndo(undefined);
+            }}
+          >
+            I did not add it
+          </button>
+        </p>
+      )}
       {density !== undefined && (
         <p>
           It weighs{' '}
