@@ -85,7 +85,6 @@ export function dewPoint({ vapourPressure }: { readonly vapourPressure: number }
   const wanted = Math.log(vapourPressure);
   while (high - low > 1e-10 * high) {
     const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
     if (logSaturationPressure(middle) < wanted) low = middle;
     else high = middle;
   }

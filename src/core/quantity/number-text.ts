@@ -48,7 +48,7 @@ const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
  * @source none: another way of writing the same number
  */
 const spellFractions = (text: string): string =>
-  text.replace(/[¼-¾⅐-⅞]/g, (mark) => (VULGAR[mark] ? ` ${VULGAR[mark]} ` : mark)).trim();
+  text.replace(/[¼-¾⅐-⅞]/g, (mark) => ` ${VULGAR[mark]!} `).trim();
 
 /**
  * Reads the number at the front of `text`. A decimal comma is read, a thousands mark never guessed.

@@ -22,7 +22,7 @@ const DIGITS: Readonly<Record<string, string>> = {
  */
 export function normalise(unit: string): string {
   return unit
-    .replace(/[⁰¹²³⁴-⁹⁻₃]/g, (mark) => DIGITS[mark] ?? mark)
+    .replace(/[⁰¹²³⁴-⁹⁻₃]/g, (mark) => DIGITS[mark]!)
     .replace(/[\u2212\u2010\u2011]/g, '-')
     .replace(/[µμ]/g, 'u')
     .replace(/[º˚]/g, '°')

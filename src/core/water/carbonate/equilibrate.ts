@@ -44,7 +44,8 @@ export function equilibrateWithCalcite(
     const precipitated = calcium - full.calcium;
     if (precipitated >= -calcite) return { ...full, precipitated };
   }
-  const dissolved = calcite === Infinity ? 0 : calcite;
+  // Calcite without end always saturates the water, so what is left here is a number.
+  const dissolved = calcite;
   const rest = solve(
     system,
     { ...water, calcium: calcium + dissolved },

@@ -1,0 +1,86 @@
+import { expect, test } from 'vitest';
+import { designBatch } from '../../../src/core/mix/batch-design.ts';
+import { batchCost } from '../../../src/core/mix/cost.ts';
+import { fibreCount } from '../../../src/core/mix/fibres.ts';
+import { type BatchReadings, landing } from '../../../src/core/mix/landing.ts';
+import { proportion } from '../../../src/core/mix/proportion.ts';
+import { expectLimits } from '../refuses.ts';
+
+const recipe = {
+  volume: 0.1,
+  target: { wetDensity: 600 },
+  waterCement: 0.5,
+  sandCement: 0,
+  foamDensity: 80,
+} as const;
+
+test('a batch has a volume, a foam lighter than water and a mix that can be', () => {
+  expectLimits<Parameters<typeof proportion>[0]>(proportion, recipe, {
+    volume: { refuses: [0, -1, Number.NaN] },
+    foamDensity: { refuses: [0, -1, 1000, 1500] },
+    sandCement: { takes: [0], refuses: [-0.01, 10.01] },
+    waterCement: { refuses: [0, -0.4] },
+  });
+});
+
+test('a design that ignores the foam’s mass is the proportion that ignores it', () => {
+  const { mix } = designBatch({
+    volume: 0.1,
+    target: { wetDensity: 600 },
+    binder: [{ kind: 'portland', share: 1 }],
+    waterCement: 0.5,
+    foamDensity: 80,
+    convention: 'foam-ignored',
+  });
+  const plain = proportion({ ...recipe, convention: 'foam-ignored' });
+  expect(mix.cement).toBeCloseTo(plain.cement, 9);
+  expect(mix.wetDensityFoamIgnored).toBeCloseTo(600, 9);
+  expect(mix.notes).toContainEqual(plain.notes.find((n) => n.code === 'foam-mass-ignored'));
+});
+
+test('a batch of things that cost nothing has no dearest one', () => {
+  const free = batchCost({
+    lines: [{ name: 'rainwater', amount: 12, price: 0 }],
+    parts: 2,
+    made: 0.04,
+    used: 0.03,
+  });
+  expect(free).toMatchObject({ total: 0, perPart: 0, wasted: 0, dearest: undefined });
+  expect(free.lines[0]?.share).toBe(0);
+});
+
+test('fibres are counted by the volume of one', () => {
+  // One of 12 mm by 20 µm is π/4 · 4·10⁻¹⁰ · 0.012 = 3.770·10⁻¹² m³; a thousandth of a cubic metre of them.
+  const { perVolume, slenderness } = fibreCount({ share: 0.001, length: 0.012, diameter: 20e-6 });
+  expect(perVolume).toBeCloseTo(0.001 / 3.769_911e-12, -3);
+  expect(slenderness).toBeCloseTo(600, 9);
+  expectLimits(
+    fibreCount,
+    { share: 0.001, length: 0.012, diameter: 20e-6 },
+    {
+      share: { takes: [0, 0.1], refuses: [-1e-9, 0.101], as: 'fibreShare' },
+      length: { refuses: [0, -1], as: 'fibreLength' },
+      diameter: { refuses: [0, -1], as: 'fibreDiameter' },
+    },
+  );
+});
+
+test('trials that no batch could be are counted apart', () => {
+  const sure = (value: number) => ({ value, u: 0 });
+  const readings: BatchReadings = {
+    cement: sure(20),
+    water: sure(10),
+    sand: sure(0),
+    foamVolume: sure(0.05),
+    foamDensity: sure(80),
+    // All gas lost is one deviation away: a normal lies beyond that in 15.87 % of the trials.
+    gasLost: { value: 0.7, u: 0.3 },
+    cementDensity: sure(3150),
+    sandDensity: sure(2650),
+  };
+  const { impossible } = landing({ readings, waterDensity: 1000, trials: 20_000 });
+  // Four standard errors of a count.
+  expect(Math.abs(impossible - 0.1587 * 20_000)).toBeLessThan(
+    4 * Math.sqrt(20_000 * 0.1587 * 0.8413),
+  );
+});

@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { formatNumber } from '../../../src/core/quantity/format.ts';
+import { parseQuantity } from '../../../src/core/quantity/parse.ts';
+import { normalise } from '../../../src/core/quantity/unit-spelling.ts';
+
+/** Unicode's own account of a mark: ⅝ is 5⁄8, ² is 2. */
+const spelled = (mark: string) => mark.normalize('NFKD');
+
+test('every fraction that is one character is read as Unicode spells it', () => {
+  for (const mark of '¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞') {
+    const [over = Number.NaN, under = Number.NaN] = spelled(mark).split('⁄').map(Number);
+    const read = parseQuantity(`2${mark} m`, 'length');
+    expect(read.ok && read.value, mark).toBeCloseTo(2 + over / under, 12);
+  }
+});
+
+test('every raised figure in a unit is that figure', () => {
+  for (const mark of '⁰¹²³⁴⁵⁶⁷⁸⁹') expect(normalise(`m${mark}`)).toContain(spelled(mark));
+  expect(normalise('m⁻³')).toBe(normalise('m-3'));
+});
+
+test('nothing is written 0, with the decimals asked for', () => {
+  expect(formatNumber(0, { significant: 3 })).toBe('0');
+  expect(formatNumber(0, { decimals: 2 })).toBe('0.00');
+  expect(formatNumber(0, { uncertainty: 0.1 })).toMatch(/^0\.0+$/);
+});

@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import { correlationFactor } from '../../../src/core/uncertainty/correlation.ts';
+import { simulateNormal } from '../../../src/core/uncertainty/monte-carlo.ts';
+import { secondOrder } from '../../../src/core/uncertainty/second-order.ts';
+import { spreadOf, symmetricInterval } from '../../../src/core/uncertainty/spread.ts';
+import { studentTBelow } from '../../../src/core/uncertainty/student-t.ts';
+
+describe('correlations', () => {
+  test('two readings that are one cannot differ in what they share with a third', () => {
+    const torn = [
+      [1, 1, 0],
+      [1, 1, 0.5],
+      [0, 0.5, 1],
+    ];
+    expect(() => correlationFactor(torn)).toThrow(/cannot-all-hold/);
+  });
+
+  test('a matrix with a gap is refused', () => {
+    expect(() => correlationFactor([[1], []])).toThrow(DomainError);
+  });
+});
+
+describe('lists of different length are a mistake of the caller', () => {
+  const sum = (x: readonly number[]) => x.reduce((a, b) => a + b, 0);
+  test('to second order', () => {
+    expect(() => secondOrder(sum, [1, 2], [0.1])).toThrow('2 inputs, 1 uncertainties');
+  });
+  test('by trials', () => {
+    const how = { model: () => {}, results: 1, trials: 1000, seed: 1 };
+    expect(() => simulateNormal({ ...how, mean: [1, 2], u: [0.1] })).toThrow(
+      '2 readings, 1 uncertainties',
+    );
+  });
+});
+
+test('independent readings add in squares: 3 and 4 make 5', () => {
+  const { sorted } = simulateNormal({
+    mean: [10, 20],
+    u: [3, 4],
+    model: (x, y) => {
+      y[0] = x[0]! + x[1]!;
+    },
+    results: 1,
+    trials: 200_000,
+    seed: 7,
+  });
+  const { mean, sd } = spreadOf(sorted[0]!);
+  // Standard errors of the mean and of the deviation: 5/√N and 5/√(2N); four of each.
+  expect(Math.abs(mean - 30)).toBeLessThan((4 * 5) / Math.sqrt(200_000));
+  expect(Math.abs(sd - 5)).toBeLessThan((4 * 5) / Math.sqrt(400_000));
+});
+
+test('the interval of one value is that value', () => {
+  expect(symmetricInterval(Float64Array.of(4), 0.95)).toEqual({ low: 4, high: 4 });
+});
+
+describe('below a value of Student’s t', () => {
+  test('all lies below infinity and nothing below its opposite', () => {
+    const below = (t: number) => studentTBelow({ t, freedom: 3 });
+    expect(below(Number.POSITIVE_INFINITY)).toBe(1);
+    expect(below(Number.NEGATIVE_INFINITY)).toBe(0);
+  });
+  test('freedom is a whole number from 1, t a number', () => {
+    expect(() => studentTBelow({ t: 1, freedom: 2.5 })).toThrow(/not-whole/);
+    expect(() => studentTBelow({ t: 1, freedom: 0 })).toThrow(DomainError);
+    expect(() => studentTBelow({ t: Number.NaN, freedom: 3 })).toThrow(DomainError);
+  });
+});
