@@ -52,29 +52,22 @@ async function indexInPage(): Promise<Index<string>> {
     search: async (words) => {
       const hits = await index.evaluate(async (loaded, asked) => {
         const { results } = await loaded.search(asked);
-        return Promise.all(
-          results.map(
-            async ({
-              id,
-              score,
-              data,
-            }: {
-              id: string;
-              score: number;
-              data: () => Promise<{ url: string }>;
-            }) => ({
-              id,
-              score,
-              url: (await data()).url,
-            }),
-          ),
-        );
+        return results.map(({ id, score }) => ({ id, score }));
       }, words);
+      // Only the best are looked up, as in the dialog.
+      const pathOf = (id: string) =>
+        index.evaluate(
+          async (loaded, [asked, wanted]) => {
+            const { results } = await loaded.search(asked);
+            return (await results.find((hit) => hit.id === wanted)!.data()).url;
+          },
+          [words, id] as const,
+        );
       return {
-        results: hits.map(({ id, score, url }) => ({
+        results: hits.map(({ id, score }) => ({
           id,
           score,
-          data: async () => url.slice(site.base.length),
+          data: async () => (await pathOf(id)).slice(site.base.length),
         })),
       };
     },
