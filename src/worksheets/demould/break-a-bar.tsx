@@ -139,14 +139,13 @@ export default worksheet({
   tables: [
     {
       caption: 'Bar by bar',
-      columns: ['Bar', 'Load', 'Strength', '± from the readings', 'Of it, own weight'],
+      columns: ['Bar', 'Load', 'Strength', '± of the readings'],
       rows: ({ read, broken, counted }, _, say) =>
         broken.map((bar, i) => [
           counted.includes(bar) ? `${i + 1}` : `${i + 1}, left out`,
           say(read[i]!.hung, 'mass'),
           say(bar.strength, 'stress', { units: KPA }),
           say(bar.uncertainty, 'stress', { units: KPA, significant: 2 }),
-          say(bar.ownWeight, 'stress', { units: KPA, significant: 2 }),
         ]),
     },
   ],

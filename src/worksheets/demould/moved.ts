@@ -104,7 +104,17 @@ export function moved(v: Moves) {
     ['tipped about one end', { by: 'tipping', grip: 0 }],
     ['in the middle, on one hand', { by: 'middle', grip: 0 }],
   ];
-  const ways = others.map(([name, way]) => ({ name, ...handlingStress(part, way) }));
+  const ways = [
+    ...others.map(([name, way]) => ({ name, ...handlingStress(part, way) })),
+    ...(stripping
+      ? [
+          {
+            name: 'freed of the form first, at its two ends',
+            ...handlingStress(free, { by: 'ends' }),
+          },
+        ]
+      : []),
+  ];
   return {
     part,
     held,

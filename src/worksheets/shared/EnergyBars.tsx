@@ -27,7 +27,7 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
       >
         {bars.map(([name, joules], i) => (
           <g transform={`translate(0 ${6 + i * 46})`}>
-            <text x={LEFT} y="13">
+            <text x={LEFT + 4} y="13">
               {name}
               <tspan class="strong" dx="8">
                 {say(joules, 'energy', { units: ENERGY })}

@@ -18,6 +18,8 @@ export const PARTS = [
 export const SETS = { restated: POWERS_2001, bentz: POWERS_BENTZ } as const;
 const STEPS = 24;
 const LEAST_LABEL = 0.045;
+/** Names closer than this run into one another, px. */
+const APART = 17;
 
 /** The volumes of the hardened concrete stacked, against how far the cement has reacted. */
 export function VolumesPlot({
@@ -45,6 +47,20 @@ export function VolumesPlot({
   });
   // Beside the line, never under it.
   const labelAt = degree > 0.72 * most ? Math.max(0.4 * most, degree - 0.02) : most;
+  const { edges: labelled } = steps[Math.round((STEPS * labelAt) / most)]!;
+  /** The parts thick enough to be named, the thinner of two that would collide left to the caption. */
+  const names = (scale: (share: number) => number) =>
+    PARTS.map(([key, name], part) => {
+      const [low, high] = labelled[part]!;
+      return { key, name, thick: high - low, y: scale((low + high) / 2) };
+    })
+      .filter(({ thick }) => thick > LEAST_LABEL)
+      .sort((a, b) => b.thick - a.thick)
+      .reduce<{ key: string; name: string; y: number }[]>(
+        (placed, part) =>
+          placed.every(({ y }) => Math.abs(y - part.y) >= APART) ? [...placed, part] : placed,
+        [],
+      );
   const now = at(degree);
   const percent = (share: number) =>
     say(share, 'ratio', { units: { metric: '%', us: '%' }, significant: 2 });
@@ -82,21 +98,11 @@ export function VolumesPlot({
                 />
               );
             })}
-            {PARTS.map(([key, name], part) => {
-              const { edges } = steps[Math.round((STEPS * labelAt) / most)]!;
-              const [low, high] = edges[part]!;
-              return high - low > LEAST_LABEL ? (
-                <text
-                  key={key}
-                  class="on-layer"
-                  x={axes.x(labelAt) - 4}
-                  y={axes.y((low + high) / 2) + 5}
-                  text-anchor="end"
-                >
-                  {name}
-                </text>
-              ) : null;
-            })}
+            {names(axes.y).map(({ key, name, y }) => (
+              <text key={key} class="on-layer" x={axes.x(labelAt) - 4} y={y + 5} text-anchor="end">
+                {name}
+              </text>
+            ))}
             <path class="arrow" d={`M${axes.x(degree)} ${bottom}V${top}`} />
           </>
         );
