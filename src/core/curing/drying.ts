@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { EQUILIBRIUM_MOISTURE } from '../finished/conductivity.ts';
 import { demandNotNegative, demandPositive } from './bounds.ts';
 import { DAY } from './units.ts';
 
@@ -19,6 +20,15 @@ export function screedDryingTime({ thickness }: { readonly thickness: number }):
 
 /** Air in the pores at or below which coverings may be laid, relative humidity. @source bs-8204-coverings */
 export const DRY_ENOUGH_HUMIDITY = 0.75;
+
+/**
+ * Moisture at which an aerated concrete rests in air of that humidity, kg/kg: a straight line, ours,
+ * between its figures at 50 and 80 %. @source iso-10456 from memory
+ */
+export const DRY_ENOUGH_MOISTURE =
+  EQUILIBRIUM_MOISTURE.dryRoom +
+  ((DRY_ENOUGH_HUMIDITY - 0.5) / 0.3) *
+    (EQUILIBRIUM_MOISTURE.dampRoom - EQUILIBRIUM_MOISTURE.dryRoom);
 
 /** Moisture diffusion of normal concrete while still wet, m²/s. Foamed concrete's own is not known to us. @source code-aster-hsna102 */
 export const MOISTURE_DIFFUSIVITY = 3e-10;

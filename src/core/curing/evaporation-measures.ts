@@ -31,7 +31,7 @@ export interface MeasureResult {
 /**
  * What shade, a windbreak, a cooler mix or a sheet would each do to the loss, one at a time.
  *
- * `sunlit` says whether the surface is in the sun now (shade helps only then). The other arguments,
+ * `sunlit` says whether the surface is in the sun now (shade helps only then); `limitShare` as evaporation. The other arguments,
  * with named defaults: the share of the loss shade and a sheet leave, the share of the wind a
  * windbreak leaves (0…1), and how much cooler the mix would be, K. The wind and temperature measures
  * are worked with evaporationUno; shade and sheet scale its result. As rough as ±40 %.
@@ -42,6 +42,7 @@ export interface MeasureResult {
 export function evaporationMeasures(
   weather: Drying & {
     readonly sunlit: boolean;
+    readonly limitShare?: number;
     readonly shadeLeaves?: number;
     readonly windbreakLeaves?: number;
     readonly sheetLeaves?: number;
@@ -74,6 +75,6 @@ export function evaporationMeasures(
     measure,
     rate,
     saved: now.rate > 0 ? 1 - rate / now.rate : 0,
-    state: evaporationState(rate),
+    state: evaporationState(rate, weather.limitShare),
   }));
 }

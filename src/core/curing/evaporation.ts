@@ -24,6 +24,12 @@ export const ACTION_RATE = 1 / HOUR;
  */
 export const US_ACTION_RATE = 0.2 * POUND_PER_SQUARE_FOOT_HOUR;
 
+/**
+ * Share of both limits asked of mixes that bleed little, as foamed ones do: half of them, or less.
+ * @source aci-305r from memory
+ */
+export const LITTLE_BLEED_SHARE = 0.5;
+
 /** Relative error to expect of the nomograph and of the formulas fitted to it. @source hover-2020 */
 export const EVAPORATION_ACCURACY = 0.4;
 
@@ -96,27 +102,27 @@ export interface Evaporation {
   /** The estimate less and plus 40 %, kg/(m²·s). */
   readonly low: number;
   readonly high: number;
-  /** By the limits of 0.5 and 1.0 kg/(m²·h), from the unrounded rate. */
+  /** By the limits of 0.5 and 1.0 kg/(m²·h), or their share for what bleeds little, from the unrounded rate. */
   readonly state: 'calm' | 'caution' | 'act';
   readonly notes: readonly Note[];
 }
 
 /**
- * How fast this weather dries fresh concrete, with its band and what the limits say.
- * Uses evaporationUno; condensation gives 0 and a 'condensation' note.
+ * How fast this weather dries fresh concrete, with its band and what the limits say. `limitShare` of the
+ * limits holds, all of them if absent; LITTLE_BLEED_SHARE for foamed mixes. Uses evaporationUno; condensation gives 0 and a 'condensation' note.
  * @throws {DomainError} as evaporationUno.
  * @source uno-1998 from memory
  * @source hover-2020 for the ±40 %
  * @source fhwa-curing-2006 chapter 5 for the limits
  */
-export function evaporation(of: Drying): Evaporation {
+export function evaporation(of: Drying & { readonly limitShare?: number }): Evaporation {
   const signed = evaporationUno(of);
   const rate = Math.max(signed, 0);
   return {
     rate,
     low: rate * (1 - EVAPORATION_ACCURACY),
     high: rate * (1 + EVAPORATION_ACCURACY),
-    state: evaporationState(rate),
+    state: evaporationState(rate, of.limitShare),
     notes: [
       ...(signed < 0 ? [{ code: 'condensation', of: 'rate' }] : []),
       ...outsideRange('concreteTemperature', of.concreteTemperature, CHART_RANGE.temperature),
@@ -127,11 +133,13 @@ export function evaporation(of: Drying): Evaporation {
 }
 
 /**
- * What the limits of 0.5 and 1.0 kg/(m²·h) say of a loss. `rate` kg/(m²·s). No range: a comparison.
+ * What the limits of 0.5 and 1.0 kg/(m²·h) say of a loss. `rate` kg/(m²·s); `limitShare` of both that
+ * holds. No range: a comparison.
  * @source fhwa-curing-2006 chapter 5
  */
-export function evaporationState(rate: number): Evaporation['state'] {
-  return rate >= ACTION_RATE ? 'act' : rate >= CAUTION_RATE ? 'caution' : 'calm';
+export function evaporationState(rate: number, limitShare = 1): Evaporation['state'] {
+  if (rate >= ACTION_RATE * limitShare) return 'act';
+  return rate >= CAUTION_RATE * limitShare ? 'caution' : 'calm';
 }
 
 /**

@@ -34,6 +34,14 @@ const asked = (rapid: boolean, plain: boolean): readonly PlanEntry['rule'][] => 
   rapid ? 'aci-high-early' : 'aci-normal',
 ];
 
+/** Why the longest of the European classes is not counted among the rules, where it is longer than they are. */
+function class4Note(ends: number | undefined, longest: number, castAt: number): readonly string[] {
+  if (ends !== undefined && ends <= longest) return [];
+  return [
+    `European class 4 asks for longer: ${ends === undefined ? 'beyond these temperatures' : `until ${momentInWords(castAt + ends)}`}. The European classes are not among the three, because a specification chooses the class and sets the strength it is a share of; a part without one has neither. If yours names class 4, that date counts.`,
+  ];
+}
+
 const WHY: Readonly<Record<string, string>> = {
   'too-cold': 'too cold: not within these temperatures',
   'history-too-short': 'not within these temperatures',
@@ -133,8 +141,9 @@ export default worksheet({
       say: `Keep it covered and damp until ${momentInWords(v.castAt + longest)}. Longer does no harm to a part that is not to dry yet.`,
     };
   },
-  notes: ({ known, longest }) => [
+  notes: ({ known, longest, entries }, v) => [
     ...historyNotes(known, longest),
+    ...class4Note(entries.find(({ rule }) => rule === 'en-class-4')?.ends, longest, v.castAt),
     'All these rules were written for ordinary concrete; none is published for foamed. A thin, light part dries faster than a thick one: err on the long side.',
     'The German table names a surface temperature and not how to average it; the mean over the cure is used here.',
   ],

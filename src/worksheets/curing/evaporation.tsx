@@ -1,7 +1,9 @@
 import {
+  ACTION_RATE,
   CAUTION_RATE,
   evaporation,
   evaporationMenzel,
+  LITTLE_BLEED_SHARE,
   US_ACTION_RATE,
   waterLost,
 } from '../../core/curing/evaporation.ts';
@@ -64,6 +66,7 @@ export default worksheet({
       airTemperature: air,
       relativeHumidity: humidity,
       windSpeed: wind,
+      limitShare: LITTLE_BLEED_SHARE,
     };
     const found = evaporation(weather);
     const lost = (rate: number) => waterLost({ rate, area: length * width, duration: HOUR });
@@ -114,19 +117,21 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: (r, _, say) => {
+  judge: (r, v, say) => {
+    const limit = (full: number) =>
+      say(full * LITTLE_BLEED_SHARE, 'massFlux', { units: LOSS, significant: 2 });
     const amount = say(r.rate, 'massFlux', { units: LOSS, significant: 2 });
     if (r.state === 'act')
       return {
         verdict: 'stop',
-        say: `${amount} is above the limit at which every guide says act. Cover the face as soon as it is struck off, before anything else.`,
+        say: `${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a mix that bleeds as little as foam. Cover the face as soon as it is struck off, before anything else.`,
       };
     if (r.state === 'caution')
       return {
         verdict: 'look',
-        say: `${amount} is in the band where precautions begin. Lay the sheet at once after strike-off, and break the wind.`,
+        say: `${amount} is at or above ${limit(CAUTION_RATE)}, where precautions begin for a mix that bleeds as little as foam. Lay the sheet at once after strike-off${v.wind > 0 ? ', and break the wind' : ''}.`,
       };
-    if (r.high >= CAUTION_RATE)
+    if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
       return {
         verdict: 'look',
         say: `${amount} is below the limits, but the estimate is ±40 % and its upper end is not. Cover the face within the hour.`,
@@ -145,7 +150,7 @@ export default worksheet({
     ...(r.notes.some(({ code }) => code === 'outside-range')
       ? ['This weather lies outside the chart the relation was fitted to: it is stretched here.']
       : []),
-    `The limits are for ordinary concrete. The American one, 0.2 lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0; a foamed mix bleeds less than the concrete they were found for: keep it under half of them, 0.25 and 0.5 kg/(m²·h).`,
+    `The published limits, ${say(CAUTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to take care and ${say(ACTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to act, are for ordinary concrete. A foamed mix bleeds less than what they were found for, so half of them is used here, in the verdict, the picture and the table. The American limit, 0.2 lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0.`,
   ],
   blames: {
     concreteTemperature: 'concrete',
@@ -167,7 +172,14 @@ export default worksheet({
         `${say(r.rate, 'massFlux', { units: LOSS })} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: LOST, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: LOST, significant: 2 })}`,
     },
   ],
-  figure: ({ result, say }) => <MeasureBars measures={result.measures} names={NAMES} say={say} />,
+  figure: ({ result, say }) => (
+    <MeasureBars
+      measures={result.measures}
+      names={NAMES}
+      limitShare={LITTLE_BLEED_SHARE}
+      say={say}
+    />
+  ),
   tables: [
     {
       caption: 'One measure at a time',

@@ -14,15 +14,20 @@ const TOP = 30;
 export function MeasureBars({
   measures,
   names,
+  limitShare,
   say,
 }: {
   readonly measures: readonly MeasureResult[];
   readonly names: Readonly<Record<MeasureResult['measure'], string>>;
+  /** What share of the published limits holds. */
+  readonly limitShare: number;
   readonly say: Say;
 }) {
+  const care = CAUTION_RATE * limitShare;
+  const act = ACTION_RATE * limitShare;
   const unit = LOSS[say.system];
   const inUnit = (rate: number) => toUnit(rate, 'massFlux', unit);
-  const most = Math.max(ACTION_RATE * 1.2, ...measures.map((m) => m.rate)) * 1.12;
+  const most = Math.max(act * 1.2, ...measures.map((m) => m.rate)) * 1.12;
   const x = scaleLinear([0, inUnit(most)], [LEFT, WIDTH - 16]);
   const at = (rate: number) => x(Math.min(inUnit(most), inUnit(rate)));
   const bottom = TOP + measures.length * ROW;
@@ -34,11 +39,11 @@ export function MeasureBars({
       <svg
         viewBox={`0 0 ${WIDTH} ${bottom + 46}`}
         role="img"
-        aria-label={`Water lost: ${words}. Limits at ${say(CAUTION_RATE, 'massFlux', { units: LOSS })} and ${say(ACTION_RATE, 'massFlux', { units: LOSS })}.`}
+        aria-label={`Water lost: ${words}. Limits at ${say(care, 'massFlux', { units: LOSS })} and ${say(act, 'massFlux', { units: LOSS })}.`}
       >
         {[
-          [CAUTION_RATE, 'take care'],
-          [ACTION_RATE, 'act'],
+          [care, 'take care'],
+          [act, 'act'],
         ].map(([rate, label]) => (
           <g>
             <path class="level" d={`M${at(rate as number)} 20V${bottom}`} />
@@ -79,7 +84,8 @@ export function MeasureBars({
         </g>
       </svg>
       <figcaption>
-        Water lost now, and with each measure by itself. The line across each bar’s end is ±40 %.
+        Water lost now, and with each measure by itself. The line across each bar’s end is ±40 %;
+        the upright ones are half of the published limits.
       </figcaption>
     </figure>
   );

@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   ACTION_RATE,
+  CAUTION_RATE,
   type Drying,
   evaporation,
   evaporationMenzel,
   evaporationState,
   evaporationUno,
   evaporationUnoPrintedSi,
+  LITTLE_BLEED_SHARE,
   US_ACTION_RATE,
   waterLost,
 } from '../../../src/core/curing/evaporation.ts';
@@ -91,6 +93,10 @@ describe('evaporation from fresh concrete', () => {
     expect(evaporationState(US_ACTION_RATE)).toBe('caution');
     expect(evaporationState(ACTION_RATE / 2)).toBe('caution');
     expect(evaporationState(ACTION_RATE / 2 - 1e-12)).toBe('calm');
+    // What bleeds little is held to half of them.
+    expect(evaporationState(ACTION_RATE / 2, LITTLE_BLEED_SHARE)).toBe('act');
+    expect(evaporationState(CAUTION_RATE / 2, LITTLE_BLEED_SHARE)).toBe('caution');
+    expect(evaporationState(CAUTION_RATE / 2 - 1e-12, LITTLE_BLEED_SHARE)).toBe('calm');
   });
 
   test('outside the chart a note says which figure', () => {
@@ -126,6 +132,10 @@ describe('what measures do', () => {
     expect(windbreak!.rate).toBeCloseTo(evaporationUno({ ...fair, windSpeed: 1.6 }), 12);
     expect(cooler!.rate).toBeLessThan(nothing!.rate);
     expect(sheet!.saved).toBeCloseTo(0.95, 12);
+    // The labels go by the same limits as the verdict.
+    const labels = evaporationMeasures({ ...fair, sunlit: true, limitShare: LITTLE_BLEED_SHARE });
+    for (const { rate, state } of labels)
+      expect(state).toBe(evaporationState(rate, LITTLE_BLEED_SHARE));
     const indoors = evaporationMeasures({ ...fair, sunlit: false });
     expect(indoors.map((m) => m.measure)).not.toContain('shade');
   });
