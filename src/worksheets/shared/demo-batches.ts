@@ -17,7 +17,7 @@ const INVENTED = [
     sunk: 2.5,
     strip: 62,
     warm: 12,
-    strong: 0.7,
+    strong: 0.95,
   },
   {
     date: '2025-04-19',
@@ -47,7 +47,7 @@ const INVENTED = [
     sunk: 3,
     strip: 48,
     warm: 17,
-    strong: 0.75,
+    strong: 0.9,
   },
   {
     date: '2025-06-07',
@@ -57,7 +57,7 @@ const INVENTED = [
     sunk: 1.5,
     strip: 44,
     warm: 20,
-    strong: 0.95,
+    strong: 0.75,
   },
   {
     date: '2025-06-21',
@@ -67,7 +67,7 @@ const INVENTED = [
     sunk: 2,
     strip: 42,
     warm: 21,
-    strong: 0.9,
+    strong: 0.8,
   },
 ] as const;
 
