@@ -3,6 +3,7 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join, normalize, sep } from 'node:path';
+import compression from 'compression';
 import sirv from 'sirv';
 
 /** What sirv's own table lacks. */
@@ -44,6 +45,9 @@ export async function serve({ folder, base = '/', port = 0, host = '127.0.0.1' }
     },
   });
 
+  // As any static host does, and as the budgets count.
+  const compress = compression();
+
   const server = createServer((request, response) => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://local.invalid');
     const redirect = (/** @type {string} */ to) => {
@@ -63,7 +67,7 @@ export async function serve({ folder, base = '/', port = 0, host = '127.0.0.1' }
     const inside = `/${pathname.slice(base.length)}`;
     if (isFolder(folder, inside)) return redirect(`${pathname}/`);
     request.url = inside + search;
-    files(request, response, () => notFound(folder, response));
+    compress(request, response, () => files(request, response, () => notFound(folder, response)));
   });
 
   await new Promise((resolve, reject) => {

@@ -16,8 +16,16 @@ async function wake(place: HTMLElement): Promise<void> {
   if (!load || place.dataset.awake) return;
   place.dataset.awake = 'coming';
   const [{ mount }, module] = await Promise.all([import('./mount.tsx'), load()]);
+  await freeMoment();
   await mount(place, kind, (module as { default: never }).default);
   place.dataset.awake = 'yes';
+}
+
+/** Parts that wake together do it one a task, so that the page answers the reader in between. */
+let turn: Promise<unknown> = Promise.resolve();
+function freeMoment(): Promise<unknown> {
+  turn = turn.then(() => new Promise((resolve) => setTimeout(resolve)));
+  return turn;
 }
 
 const places = document.querySelectorAll<HTMLElement>('[data-island]');

@@ -1,0 +1,155 @@
+// What each page makes a browser fetch, compressed as any static host does it.
+
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+import { gzipSync } from 'node:zlib';
+
+/**
+ * @typedef {object} Weight  bytes, compressed with gzip
+ * @property {string} path   where a reader finds the page, from the base path on
+ * @property {number} html
+ * @property {number} css
+ * @property {number} js       with every worksheet of the page awake and touched
+ * @property {number} request  JavaScript fetched only when asked for: to read a file, to save a batch
+ * @property {number} islands  how many worksheets and other live parts it has
+ */
+
+/** What no worksheet needs to compute: it is fetched when the reader hands over a file or opens a dialog. */
+const ON_REQUEST = /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches)\b/;
+
+const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^"'`]+\.js)["'`]/g;
+const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;
+/** The script that wakes a page's worksheets. */
+const TABLE = /^hydrate\./;
+/** One line of the table by which a page finds its worksheets. */
+const LISTED = /worksheets\/([\w-]+\/[\w-]+)\.tsx["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;
+
+/**
+ * Weighs every page of a built site.
+ * @param {string} folder
+ * @param {readonly { path: string, html: string }[]} pages
+ * @param {string} base
+ * @returns {Weight[]}
+ */
+export function weighPages(folder, pages, base) {
+  const size = once((file) => compressed(readFileSync(file)));
+  const imports = once((file) => importsOf(file));
+  const islands = islandFiles(join(folder, '_astro'));
+  const local = (/** @type {string} */ url) => resolve(folder, url.slice(base.length));
+
+  return pages.map(({ path, html }) => {
+    const scripts = [...html.matchAll(/<script[^>]*\ssrc="([^"]+)"/g)].map(([, url]) =>
+      local(url ?? ''),
+    );
+    const inline = [...html.matchAll(/<script type="module">([\s\S]*?)<\/script>/g)];
+    const styles = [...html.matchAll(/<link rel="stylesheet" href="([^"]+)"/g)].map(([, url]) =>
+      local(url ?? ''),
+    );
+    const live = [...html.matchAll(/data-island="(\w+):([\w-]+)"/g)];
+    const awake = live.map(([, kind, id]) => {
+      const file = islands.get(`${kind}:${id}`);
+      if (!file) throw new Error(`${path}: no script is listed for the ${kind} '${id}'`);
+      return file;
+    });
+    if (live.length > 0) awake.push(...filesNamed(join(folder, '_astro'), /^mount\./));
+
+    const begun = [...scripts, ...awake];
+    const all = reached(begun, (file) => {
+      const { fixed, later } = imports(file);
+      return [...fixed, ...later.filter((to) => !ON_REQUEST.test(basename(to)))];
+    });
+    const asked = reached(begun, (file) => [...imports(file).fixed, ...imports(file).later]);
+    const sum = (/** @type {Iterable<string>} */ files) =>
+      [...files].reduce((total, file) => total + size(file), 0);
+    const js = sum(all) + inline.reduce((total, [, text]) => total + compressed(text ?? ''), 0);
+    return {
+      path,
+      html: compressed(html),
+      css: sum(new Set(styles)),
+      js,
+      request: sum([...asked].filter((file) => !all.has(file))),
+      islands: live.length,
+    };
+  });
+}
+
+/**
+ * The whole of what is kept for use without a network.
+ * @param {string} folder
+ * @param {readonly string[]} files
+ */
+export function weighKept(folder, files) {
+  const bytes = files.map((file) => readFileSync(join(folder, file)));
+  const smaller = (/** @type {Buffer} */ b) => Math.min(b.length, compressed(b));
+  return {
+    plain: bytes.reduce((sum, b) => sum + b.length, 0),
+    compressed: bytes.reduce((sum, b) => sum + smaller(b), 0),
+  };
+}
+
+/** @param {string | Buffer} content */
+const compressed = (content) => gzipSync(content, { level: 9 }).length;
+
+/**
+ * @param {string} folder
+ * @param {RegExp} name
+ */
+const filesNamed = (folder, name) =>
+  readdirSync(folder)
+    .filter((file) => name.test(file))
+    .map((file) => join(folder, file));
+
+/**
+ * Which file holds each island, by the table in the script that wakes them.
+ * @param {string} folder
+ * @returns {Map<string, string>}
+ */
+function islandFiles(folder) {
+  const table = filesNamed(folder, TABLE).map((file) => readFileSync(file, 'utf8'));
+  return new Map(
+    table
+      .flatMap((text) => [...text.matchAll(LISTED)])
+      .map(([, place, file]) => {
+        const [subject, id] = (place ?? '').split('/');
+        return [`${subject === 'live' ? 'live' : 'worksheet'}:${id}`, resolve(folder, file ?? '')];
+      }),
+  );
+}
+
+/** @param {string} file */
+function importsOf(file) {
+  const text = readFileSync(file, 'utf8');
+  const found = (/** @type {RegExp} */ pattern) =>
+    [...text.matchAll(pattern)]
+      .map(([, to]) => resolve(dirname(file), to ?? ''))
+      .filter((to) => existsSync(to));
+  // The table of all worksheets fetches those of its page alone: they are counted by the page.
+  const table = TABLE.test(basename(file));
+  return { fixed: found(STATIC), later: table ? [] : found(DYNAMIC) };
+}
+
+/**
+ * Every file reached from some, themselves among them.
+ * @param {readonly string[]} from
+ * @param {(file: string) => readonly string[]} next
+ */
+function reached(from, next) {
+  const seen = new Set(from);
+  for (const file of seen) for (const to of next(file)) seen.add(to);
+  return seen;
+}
+
+/**
+ * @template T
+ * @param {(file: string) => T} work
+ * @returns {(file: string) => T}
+ */
+function once(work) {
+  /** @type {Map<string, T>} */
+  const known = new Map();
+  return (file) => {
+    const had = known.get(file) ?? work(file);
+    known.set(file, had);
+    return had;
+  };
+}
