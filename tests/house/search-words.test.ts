@@ -52,3 +52,17 @@ test('the excerpt is of all the words where a page holds them all', async () => 
   const [hit] = await findPages(indexOf({ a: 'foam wet' }), 'wet foam');
   expect(await hit?.data()).toBe('a for wet foam');
 });
+
+test('a page far below the best is left out', async () => {
+  const scores: Record<string, number> = { foam: 1, wet: 20 };
+  const index: Index<string> = {
+    search: async (words) => ({
+      results: words.split(' ').flatMap((word) => ({
+        id: word === 'wet' ? 'b' : 'a',
+        score: scores[word] ?? 0,
+        data: async () => word,
+      })),
+    }),
+  };
+  expect((await findPages(index, 'wet foam')).map(({ id }) => id)).toEqual(['b']);
+});

@@ -12,6 +12,8 @@ export interface Index<Page> {
 
 /** What a page that lacks one of the words still gets of its score. */
 const PARTLY = 0.6;
+/** A page with less than this share of the best one's score is not what was asked for. */
+const LEAST = 0.1;
 
 /**
  * The pages for a question, best first. The index itself finds only pages that hold every word,
@@ -31,7 +33,7 @@ export async function findPages<Page>(
   const known = each.filter((hits) => hits.size > 0);
   const ids = new Set(known.flatMap((hits) => [...hits.keys()]));
   const excerpts = new Map(whole?.results.map((hit) => [hit.id, hit]));
-  return [...ids]
+  const scored = [...ids]
     .map((id) => {
       const hits = known.flatMap((found) => found.get(id) ?? []);
       const best = hits.reduce((a, b) => (b.score > a.score ? b : a));
@@ -41,6 +43,7 @@ export async function findPages<Page>(
       return { id, score, data: (excerpts.get(id) ?? best).data };
     })
     .sort((a, b) => b.score - a.score);
+  return scored.filter(({ score }) => score >= LEAST * scored[0]!.score);
 }
 
 /** The best hit of each page for any word of a family. */

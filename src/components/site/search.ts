@@ -174,8 +174,16 @@ function isKeywords(excerpt: string, { meta }: Found): boolean {
   return Boolean(start && meta.keywords?.includes(start));
 }
 
+/** The section that holds most of the words; the list of search words is none. */
+function bestSection(page: Found) {
+  const marks = ({ excerpt }: { readonly excerpt: string }) =>
+    new Set(excerpt.toLowerCase().match(/<mark>.*?<\/mark>/g)).size;
+  const read = page.sub_results.filter(({ excerpt }) => !isKeywords(excerpt, page));
+  return read.toSorted((a, b) => marks(b) - marks(a))[0] ?? page.sub_results[0];
+}
+
 function option(page: Found, id: string): HTMLElement {
-  const best = page.sub_results[0];
+  const best = bestSection(page);
   const link = document.createElement('a');
   link.role = 'option';
   link.id = id;
