@@ -77,12 +77,12 @@ async function indexInPage(): Promise<Index<string>> {
 describe('the search', () => {
   test('answers what makers ask, among the first three', async () => {
     const index = await indexInPage();
-    const missed: string[] = [];
-    for (const [asked, wanted] of questions) {
+    const asking = questions.map(async ([asked, wanted]) => {
       const hits = (await findPages(index, asked)).slice(0, 3);
       const paths = await Promise.all(hits.map((hit) => hit.data()));
-      if (!paths.includes(wanted)) missed.push(`${asked}: not ${wanted} but ${paths.join(', ')}`);
-    }
+      return paths.includes(wanted) ? [] : [`${asked}: not ${wanted} but ${paths.join(', ')}`];
+    });
+    const missed = (await Promise.all(asking)).flat();
     expect(missed).toEqual([]);
     expect(questions.length).toBeGreaterThanOrEqual(30);
     expect(await findPages(index, 'zzqqx')).toEqual([]);
