@@ -1,11 +1,10 @@
 import { correctMix } from '../../core/mix/correct.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
-import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { weighedLoadFields } from './weighed-load-fields.ts';
 
 /** A working is only to be followed in units that cancel. */
 const CUBIC = { metric: 'm3', us: 'ft3' } as const;
@@ -16,108 +15,7 @@ const MOST_CORRECTIONS = 2;
 export default worksheet({
   id: 'correct',
   question: 'The bucket weighs this. What do I add?',
-  fields: {
-    full: number('mass', {
-      label: 'Bucket, struck full of blended mix',
-      example: '13.65 kg',
-      plusMinus: '0.01 kg',
-      min: '0 kg',
-      max: '5000 kg',
-    }),
-    tare: number('mass', {
-      label: 'Bucket, empty',
-      example: '0.85 kg',
-      plusMinus: '0.01 kg',
-      min: '0 kg',
-      max: '200 kg',
-      bench: 'bucket.tare',
-    }),
-    vessel: number('volume', {
-      label: 'Bucket’s volume to the brim',
-      example: '20 L',
-      plusMinus: '0.2 L',
-      min: '0.1 L',
-      max: '1000 L',
-      units: LITRES,
-      bench: 'bucket.volume',
-    }),
-    mass: number('mass', {
-      label: 'Mix in the mixer',
-      help: 'What went in, less what you have taken out.',
-      example: '21.02 kg',
-      min: '0.01 kg',
-      max: '100 t',
-      folded: true,
-      takes: 'mix.loadMass',
-    }),
-    target: number('density', {
-      label: 'Target wet density',
-      example: '600 kg/m3',
-      min: '10 kg/m3',
-      units: DENSITY,
-      takes: 'mix.planned',
-      folded: true,
-    }),
-    foamDensity: number('density', {
-      label: 'Foam density now',
-      example: '80 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-      folded: true,
-    }),
-    baseDensity: number('density', {
-      label: 'Base mix density',
-      example: '1951 kg/m3',
-      min: '10 kg/m3',
-      units: DENSITY,
-      takes: 'mix.baseDensity',
-      folded: true,
-    }),
-    cement: number('mass', {
-      label: 'Cement in the load',
-      example: '13.56 kg',
-      min: '0.01 kg',
-      takes: 'mix.loadCement',
-      folded: true,
-    }),
-    water: number('mass', {
-      label: 'All water in the load, the foam’s too',
-      example: '7.45 kg',
-      min: '0 kg',
-      takes: 'mix.loadWater',
-      folded: true,
-    }),
-    waterCement: { ...waterCement, folded: true },
-    sandCement: { ...sandCement, folded: true },
-    tolerance: number('ratio', {
-      label: 'Near enough, either way',
-      help: 'One code allows 5 % over at the point of deposit.',
-      example: '5 %',
-      min: '0 %',
-      max: '50 %',
-      units: PERCENT,
-      folded: true,
-    }),
-    load: number('volume', {
-      label: 'Most the mixer takes',
-      example: '40 L',
-      min: '1 L',
-      max: '10 m3',
-      units: { metric: 'L', us: 'gal' },
-      bench: 'mix.largestLoad',
-      folded: true,
-    }),
-    made: number('count', {
-      label: 'Corrections made so far',
-      example: '0',
-      min: '0',
-      max: '20',
-      whole: true,
-    }),
-  },
+  fields: weighedLoadFields,
   work: (v, pm) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.vessel });
     const tolerance = v.tolerance * v.target;

@@ -3,120 +3,18 @@ import { foamingSolution } from '../../core/foam/solution.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { proportion } from '../../core/mix/proportion.ts';
-import { choice, number } from '../../islands/fields.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { proportionFields } from './proportion-fields.ts';
 
 const MOST_ROWS = 12;
 
 export default worksheet({
   id: 'proportion',
   question: 'What goes into the batch?',
-  fields: {
-    volume: number('volume', {
-      label: 'Foamed mix to make',
-      example: '105.12 L',
-      min: '0.1 L',
-      max: '100 m3',
-      units: LITRES,
-      takes: 'batch.volume',
-    }),
-    aim: choice({
-      label: 'Aim at',
-      options: { wet: 'A wet density', dry: 'An oven-dry density' },
-      example: 'wet',
-    }),
-    wetDensity: number('density', {
-      label: 'Wet density',
-      example: '600 kg/m3',
-      min: '10 kg/m3',
-      max: '4000 kg/m3',
-      units: DENSITY,
-      takes: 'mix.wetDensity',
-      when: { aim: ['wet'] },
-    }),
-    dryDensity: number('density', {
-      label: 'Oven-dry density',
-      example: '500 kg/m3',
-      min: '10 kg/m3',
-      max: '4000 kg/m3',
-      units: DENSITY,
-      when: { aim: ['dry'] },
-    }),
-    waterCement,
-    counts: choice({
-      label: 'That ratio counts',
-      options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
-      example: 'base',
-      folded: true,
-    }),
-    sandCement,
-    foamDensity: number('density', {
-      label: 'Foam density',
-      example: '80 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-    }),
-    partsWater: number('ratio', {
-      label: 'Concentrate, 1 part to … parts of water',
-      help: 'By volume: 40 for 1 : 40.',
-      oneTo: true,
-      example: '40',
-      min: '1',
-      max: '500',
-      units: { metric: '1', us: '1' },
-      bench: 'foam.partsWater',
-    }),
-    glycerol: number('ratio', {
-      label: 'Glycerol in the solution',
-      help: 'By mass; 0 for none. A little is common practice.',
-      example: '2 %',
-      min: '0 %',
-      max: '40 %',
-      units: PERCENT,
-      bench: 'foam.glycerol',
-    }),
-    lanceLoss: number('ratio', {
-      label: 'Solution lost in hose and lance',
-      example: '10 %',
-      min: '0 %',
-      max: '200 %',
-      units: PERCENT,
-      bench: 'foam.lanceLoss',
-      folded: true,
-    }),
-    load: number('volume', {
-      label: 'Largest load the mixer takes',
-      help: 'Of foamed mix, with room for the paddle.',
-      example: '40 L',
-      min: '1 L',
-      max: '10 m3',
-      units: LITRES,
-      bench: 'mix.largestLoad',
-    }),
-    bucket: number('volume', {
-      label: 'Bucket the foam is measured in',
-      example: '20 L',
-      min: '0.1 L',
-      max: '1000 L',
-      units: LITRES,
-      bench: 'bucket.volume',
-      folded: true,
-    }),
-    convention: choice({
-      label: 'The foam’s own mass',
-      help: 'The trade has two conventions. The bucket on the scale counts it.',
-      options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
-      example: 'foam-counted',
-      folded: true,
-    }),
-  },
+  fields: proportionFields,
   work: (v) => {
     const mix = proportion({
       volume: v.volume,

@@ -7,7 +7,7 @@ import { strengthShare } from '../../../src/core/curing/strength-growth.ts';
 const DAY = 86_400;
 
 test('a history that begins cold was cold from its first moment', () => {
-  const history = { times: [600, 4200], temperatures: [272, 280] };
+  const history = { times: [600, 4200], temperatures: [272, 280], gaps: [] };
   expect(firstAtOrBelow(history, 273.15)).toBe(600);
   expect(firstAtOrBelow({ ...history, temperatures: [280, 272] }, 276)).toBe(2400);
   expect(firstAtOrBelow(history, 270)).toBeUndefined();
