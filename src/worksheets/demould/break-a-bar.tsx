@@ -117,7 +117,7 @@ export default worksheet({
       },
     },
     {
-      tex: String.raw`f_{\text{next}} = \bar f - \sqrt{t^2 s^2\left(1+\tfrac1n\right) + (1.645\,u)^2}`,
+      tex: String.raw`\begin{gathered}f_{\text{next}} = \bar f - \sqrt{a^2 + (1.645\,u)^2},\\ a^2 = t^2 s^2\left(1+\tfrac1n\right)\end{gathered}`,
       put: (_, r, say) =>
         r.together.scatter === undefined
           ? 'One bar: no scatter is known, so no low end can be worked out; half the strength is carried on as a guess (common practice, no source).'

@@ -172,7 +172,7 @@ export default worksheet({
   folded: 'What the method leaves out, and setting down',
   working: [
     {
-      tex: String.raw`RWL = LC \cdot HM \cdot VM \cdot DM \cdot AM \cdot FM \cdot CM`,
+      tex: String.raw`\begin{gathered}RWL = LC \cdot HM \cdot VM\\ {}\cdot DM \cdot AM \cdot FM \cdot CM\end{gathered}`,
       put: (_, { ruling, constant }, say) => {
         const m = ruling.multipliers;
         const factors = [

@@ -160,7 +160,7 @@ export default worksheet({
         `k the factor or a the pull, whichever asks more. w = (${say(density, 'density')} × g × ${say(part.depth, 'length', { units: MM })} × ${part.factor.toFixed(1)} + ${say(part.adhesion, 'stress', { units: KPA, significant: 2 })}) × ${say(part.width, 'length', { units: MM })}: ${say(held.load * part.length, 'force', { units: { metric: 'N', us: 'lbf' } })} in all`,
     },
     {
-      tex: String.raw`\sigma = \frac{6M}{b\,d^2},\quad M_{\text{ends}} = \frac{wL^2}{8},\quad M_{0.207L} = 0.0214\,wL^2`,
+      tex: String.raw`\begin{gathered}\sigma = \frac{6M}{b\,d^2},\\ M_{\text{ends}} = \frac{wL^2}{8},\\ M_{0.207L} = 0.0214\,wL^2\end{gathered}`,
       put: (_, { held, part }, say) =>
         `M = ${say(held.moment, 'moment')}, d = ${say(part.depth, 'length', { units: MM })}: σ = ${say(held.stress, 'stress', { units: KPA })}`,
     },

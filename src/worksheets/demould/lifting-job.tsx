@@ -100,7 +100,7 @@ export default worksheet({
   },
   working: [
     {
-      tex: String.raw`CLI = STLI_1 + \sum_{j>1} FILI_j\left(\frac{1}{FM_{1\ldots j}} - \frac{1}{FM_{1\ldots j-1}}\right)`,
+      tex: String.raw`\begin{gathered}CLI = STLI_1 \\ {}+ \sum_{j>1} FILI_j\left(\frac{1}{FM_{1\ldots j}} - \frac{1}{FM_{1\ldots j-1}}\right)\end{gathered}`,
       put: (_, { order, compositeIndex }) =>
         Number.isFinite(compositeIndex)
           ? `CLI = ${order.map(({ adds }) => adds.toFixed(2)).join(' + ')} = ${compositeIndex.toFixed(2)}`

@@ -245,7 +245,7 @@ export default worksheet({
         `A = ${say(found.airContent, 'ratio', { units: PERCENT })}, mean chord ${say(found.meanChord, 'length', { units: MM })}, α = ${(found.specificSurface / 1000).toPrecision(3)} per mm`,
     },
     {
-      tex: String.raw`\bar L = \frac{p}{4n}\ \left(\tfrac pA \le 4.342\right),\quad \bar L = \tfrac{3}{\alpha}\left[1.4\left(1+\tfrac pA\right)^{1/3} - 1\right]`,
+      tex: String.raw`\begin{gathered}\bar L = \frac{p}{4n}\ \left(\tfrac pA \le 4.342\right),\\ \bar L = \tfrac{3}{\alpha}\left[1.4\left(1+\tfrac pA\right)^{1/3} - 1\right]\end{gathered}`,
       put: (_, { found }, say) =>
         `p/A = ${found.pasteAirRatio.toPrecision(3)}, so the ${found.branch === 'thin-walls' ? 'first' : 'second'}: ${say(found.spacingFactor, 'length', { units: MM, significant: 2 })}`,
     },

@@ -184,7 +184,7 @@ export default worksheet({
   keeps: { air: 'part.designedAir' },
   working: [
     {
-      tex: String.raw`V_{\text{gel}} = q\,g\,\alpha,\quad V_{\text{emptied}} = q\,s\,\alpha,\quad V_{\text{unhydrated}} = q\,(1-\alpha)`,
+      tex: String.raw`\begin{gathered}V_{\text{gel}} = q\,g\,\alpha,\\ V_{\text{emptied}} = q\,s\,\alpha,\\ V_{\text{unhydrated}} = q\,(1-\alpha)\end{gathered}`,
       put: (_, { paste, degree }) =>
         `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)} % of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}; g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
     },

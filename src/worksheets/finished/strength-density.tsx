@@ -185,15 +185,14 @@ export default worksheet({
   tables: [
     {
       caption: 'What each source says at this density',
-      columns: ['Source', 'States', 'From', 'To', 'Standing'],
+      columns: ['Source', 'Density', 'Strength', 'Standing'],
       rows: ({ relations }, _, say) =>
         relations.map((relation) => [
           NAMES[relation.source] ?? relation.where,
-          relation.against === 'wet' ? 'wet density' : 'oven-dry density',
-          say(relation.low, 'stress', { units: MPA, significant: 2 }),
+          relation.against === 'wet' ? 'wet' : 'oven-dry',
           relation.high === null
-            ? 'a least value only'
-            : say(relation.high, 'stress', { units: MPA, significant: 2 }),
+            ? `at least ${say(relation.low, 'stress', { units: MPA, significant: 2 })}`
+            : `${say(relation.low, 'stress', { units: MPA, significant: 2 })} to ${say(relation.high, 'stress', { units: MPA, significant: 2 })}`,
           relation.standing,
         ]),
     },

@@ -182,12 +182,12 @@ export default worksheet({
         `p = ${say(gauge + ambient, 'pressure', { units: BAR })} absolute, V = ${say(vessel, 'volume')}: E = ${say(held.isentropic, 'energy', { units: ENERGY })}`,
     },
     {
-      tex: String.raw`E_T = pV\left[\ln\tfrac{p}{p_a} - 1 + \tfrac{p_a}{p}\right],\quad E_B = \frac{(p-p_a)V}{\gamma-1}`,
+      tex: String.raw`\begin{gathered}E_T = pV\left[\ln\tfrac{p}{p_a} - 1 + \tfrac{p_a}{p}\right],\\ E_B = \frac{(p-p_a)V}{\gamma-1}\end{gathered}`,
       put: (_, { held }, say) =>
         `${say(held.isothermal, 'energy', { units: ENERGY })} and ${say(held.brode, 'energy', { units: ENERGY })}`,
     },
     {
-      tex: String.raw`R = 20\,(2\,m_{\text{TNT}})^{1/3},\ \text{at least}\ 30\ \text{m}`,
+      tex: String.raw`R = 20\,(2\,m_{\text{TNT}})^{1/3} \ge 30\ \text{m}`,
       put: (_, { held, distance }, say) =>
         `m = ${say(held.tnt, 'mass', { units: GRAMS, significant: 3 })}: ${say(distance.scaled, 'length', { units: DISTANCE, significant: 3 })} by the rule${distance.floor === undefined ? ', and beyond the energies the standard covers' : `, ${say(distance.floor, 'length', { units: DISTANCE, significant: 2 })} by its floor`}`,
     },

@@ -58,7 +58,7 @@ export function BarTest({ loading, span, strengths, mean, low, guessed, plusMinu
           filled until it breaks
         </text>
         <text x="240" y="152" class="soft">
-          a hand’s breadth above sand
+          a hand above the sand
         </text>
         <path class="sand" d="M160 160H260V168H160Z" />
         <rect

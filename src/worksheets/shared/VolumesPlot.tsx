@@ -49,18 +49,18 @@ export function VolumesPlot({
   const labelAt = degree > 0.72 * most ? Math.max(0.4 * most, degree - 0.02) : most;
   const { edges: labelled } = steps[Math.round((STEPS * labelAt) / most)]!;
   /** The parts thick enough to be named, the thinner of two that would collide left to the caption. */
-  const names = (scale: (share: number) => number) =>
-    PARTS.map(([key, name], part) => {
+  const names = (scale: (share: number) => number) => {
+    const thick = PARTS.map(([key, name], part) => {
       const [low, high] = labelled[part]!;
-      return { key, name, thick: high - low, y: scale((low + high) / 2) };
+      return { key, name, thickness: high - low, y: scale((low + high) / 2) };
     })
-      .filter(({ thick }) => thick > LEAST_LABEL)
-      .sort((a, b) => b.thick - a.thick)
-      .reduce<{ key: string; name: string; y: number }[]>(
-        (placed, part) =>
-          placed.every(({ y }) => Math.abs(y - part.y) >= APART) ? [...placed, part] : placed,
-        [],
-      );
+      .filter(({ thickness }) => thickness > LEAST_LABEL)
+      .sort((a, b) => b.thickness - a.thickness);
+    const placed: typeof thick = [];
+    for (const part of thick)
+      if (placed.every(({ y }) => Math.abs(y - part.y) >= APART)) placed.push(part);
+    return placed;
+  };
   const now = at(degree);
   const percent = (share: number) =>
     say(share, 'ratio', { units: { metric: '%', us: '%' }, significant: 2 });
