@@ -178,13 +178,15 @@ export default worksheet({
   tables: [
     {
       caption: 'The rules side by side',
-      columns: ['Rule', 'Days', 'Until', 'Remark'],
+      columns: ['Rule', 'Days', 'Until'],
       rows: ({ entries }, v, say) =>
         entries.map(({ rule, ends, notes }) => [
           RULES[rule],
           ends === undefined ? '–' : say(ends, 'time', { units: DAYS, significant: 2 }),
-          ends === undefined ? '–' : momentInWords(v.castAt + ends),
-          notes.map(({ code }) => WHY[code] ?? '').join('; ') || '–',
+          [
+            ...(ends === undefined ? [] : [momentInWords(v.castAt + ends)]),
+            ...notes.flatMap(({ code }) => WHY[code] ?? []),
+          ].join('; '),
         ]),
     },
   ],

@@ -183,12 +183,11 @@ export default worksheet({
   tables: [
     {
       caption: 'One measure at a time',
-      columns: ['Measure', 'Leaves', 'Saves', 'Then'],
+      columns: ['Measure', 'Leaves', 'Then'],
       rows: ({ measures }, _, say) =>
         measures.map(({ measure, rate, saved, state }) => [
           NAMES[measure],
-          say(rate, 'massFlux', { units: LOSS, significant: 2 }),
-          measure === 'nothing' ? '–' : `${Math.round(saved * 100)} %`,
+          `${say(rate, 'massFlux', { units: LOSS, significant: 2 })}${measure === 'nothing' ? '' : `, ${Math.round(saved * 100)} % less`}`,
           STATES[state],
         ]),
     },

@@ -51,7 +51,7 @@ export const setFields = {
     optional: true,
   }),
   sunkAfter: number('time', {
-    label: 'after',
+    label: 'Seen after',
     example: '30 min',
     min: '1 min',
     max: '7 d',

@@ -77,7 +77,7 @@ export default worksheet({
   },
   results: {
     against: {
-      label: 'Initial set comes after, in times of the foam',
+      label: 'Initial set, in half-lives of the foam',
       kind: 'count',
       of: (r) => r.race.againstFoam,
       significant: 2,
