@@ -1,0 +1,176 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe } from 'vitest';
+import type { BatchRecord } from '../../src/bench/records/record.ts';
+import { FORMAT } from '../../src/bench/records/schema.ts';
+import { openPage, wakeWorksheets } from './browser.ts';
+import {
+  addPhoto,
+  batchPage,
+  LIST,
+  leave,
+  rows,
+  settled,
+  slabs,
+  stored,
+  test,
+  text,
+  visit,
+} from './records.ts';
+
+describe.concurrent('out and in', () => {
+  const bring = (on: Page, content: string, name = 'batches.json') =>
+    on.locator('input[type="file"]').setInputFiles({
+      name,
+      mimeType: 'application/json',
+      buffer: Buffer.from(content),
+    });
+  const status = (on: Page) => on.locator('.batches-file [role="status"]').innerText();
+  const out = async (on: Page) => {
+    const taking = on.waitForEvent('download');
+    await on.getByRole('button', { name: 'Take everything out' }).click();
+    return text(await taking);
+  };
+  const keep = (on: Page) => visit(on, 'batch-records/keep/', '.batches-file');
+
+  test('an emptied browser is as it was after its own file', async ({ expect, page }) => {
+    await page.getByRole('button', { name: 'Load six invented' }).click();
+    await expect.poll(() => rows(page).count()).toBe(6);
+    await leave(page, [
+      slabs('a', { readings: { full: { t: '13,4 kg', u: 'lb', s: 'us', p: '½' } } }),
+    ]);
+    await visit(page, batchPage('a'), '.record');
+    await addPhoto(page);
+    await settled(page);
+    await keep(page);
+    const before = await out(page);
+
+    const fresh = await openPage('batch-records/keep/');
+    await fresh.page.locator('.batches-file').waitFor();
+    await wakeWorksheets(fresh.page);
+    await bring(fresh.page, before);
+    await expect.poll(() => status(fresh.page)).toBe('Nothing has changed yet.');
+    expect(await stored(fresh.page)).toEqual([]);
+    await fresh.page.getByRole('button', { name: 'Bring in 7 batches' }).click();
+    await expect.poll(() => status(fresh.page)).toContain('Brought in: 7 batches');
+    const after = await out(fresh.page);
+    const content = (file: string) => {
+      const { taken: _, ...rest } = JSON.parse(file);
+      rest.batches.sort((a: BatchRecord, b: BatchRecord) => (a.id < b.id ? -1 : 1));
+      return rest;
+    };
+    expect(content(after)).toEqual(content(before));
+    expect(content(after).photos.length).toBe(1);
+
+    await bring(fresh.page, after);
+    await expect
+      .poll(() => fresh.page.locator('.coming').innerText())
+      .toContain('7 here already, the same');
+    await fresh.page.getByRole('button', { name: /^Bring in/ }).click();
+    await expect.poll(() => status(fresh.page)).toContain('Nothing was to be brought in');
+    expect(fresh.complaints).toEqual([]);
+    await fresh.close();
+  });
+
+  test('a changed batch is shown beside the one here before anything changes', async ({
+    expect,
+    page,
+  }) => {
+    await leave(page, [slabs('a', { notes: 'here' })]);
+    await keep(page);
+    await bring(
+      page,
+      JSON.stringify({
+        format: FORMAT,
+        version: 1,
+        taken: new Date().toISOString(),
+        batches: [slabs('a', { notes: 'in the file' }), slabs('b')],
+        photos: [],
+      }),
+    );
+    const coming = page.locator('.coming');
+    await expect.poll(() => coming.innerText()).toContain('in the file');
+    expect(await coming.innerText()).toContain('1 new here, 1 here with other content');
+    expect((await stored(page)).map(({ notes }) => notes)).toEqual(['here']);
+    await page.getByLabel('Take what is in the file').check();
+    await page.getByRole('button', { name: 'Bring in 2 batches' }).click();
+    await expect.poll(async () => (await stored(page)).length).toBe(2);
+    expect((await stored(page)).find(({ id }) => id === 'a')!.notes).toBe('in the file');
+  });
+
+  const hostile = [
+    ['{"format": "suds', 'not JSON'],
+    ['[1, 2, 3]', 'holds no batches'],
+    [JSON.stringify({ format: 'other', batches: [] }), 'not a file of batches'],
+    [JSON.stringify({ format: FORMAT, version: 9, batches: [] }), 'later version (9)'],
+    ['['.repeat(200_000), 'not JSON'],
+  ] as const;
+  test('a hostile file changes nothing', async ({ expect, page }) => {
+    await leave(page, [slabs('a')]);
+    await keep(page);
+    for (const [content, words] of hostile) {
+      await bring(page, content);
+      await expect.poll(() => status(page)).toContain(words);
+      expect(await page.locator('.coming').count(), words).toBe(0);
+      expect((await stored(page)).map(({ id }) => id)).toEqual(['a']);
+    }
+  });
+
+  test('hostile batches are left out and named, and their markup stays text', async ({
+    expect,
+    page,
+  }) => {
+    await keep(page);
+    const markup = '<img src=x onerror="document.title=1">';
+    const smuggled = JSON.stringify(slabs('p')).replace('"bench":{}', '"bench":{"__proto__":{}}');
+    await bring(
+      page,
+      `{"format":"${FORMAT}","version":1,"taken":"2025-01-01T00:00:00Z","photos":[],"batches":[${[
+        JSON.stringify(slabs('m', { name: markup })),
+        smuggled,
+        JSON.stringify({ ...slabs('x'), id: '../x' }),
+        JSON.stringify({ ...slabs('y'), readings: { cement: { t: '1', u: 'parsec' } } }),
+      ].join(',')}]}`,
+    );
+    const coming = page.locator('.coming');
+    await expect.poll(() => coming.innerText()).toContain(markup);
+    expect(await coming.innerText()).toContain('__proto__ is not part of the format');
+    expect(await coming.innerText()).toContain("'../x'");
+    expect(await coming.innerText()).toContain("'parsec'");
+    await page.getByRole('button', { name: 'Bring in one batch' }).click();
+    await expect.poll(async () => (await stored(page)).length).toBe(1);
+    await visit(page, LIST, '[data-records="there"]');
+    expect(await rows(page).first().innerText()).toContain(markup);
+    expect(await page.locator('.records img').count()).toBe(0);
+    expect(await page.title()).not.toBe('1');
+  });
+
+  test('a huge file is refused before it is read', async ({ expect, page }) => {
+    await keep(page);
+    const file = join(mkdtempSync(join(tmpdir(), 'huge-')), 'huge.json');
+    writeFileSync(file, Buffer.alloc(64 * 1024 * 1024 + 1, ' '));
+    await page.locator('input[type="file"]').setInputFiles(file);
+    await expect.poll(() => status(page), { timeout: 20_000 }).toContain('larger than 64 MB');
+  });
+
+  test('an old file opens', async ({ expect, page }) => {
+    await keep(page);
+    const fixture = new URL('../bench/records/fixtures/version-0.json', import.meta.url);
+    await bring(page, readFileSync(fixture, 'utf8'));
+    await page.getByRole('button', { name: 'Bring in 2 batches' }).click();
+    await expect.poll(async () => (await stored(page)).length).toBe(2);
+    expect((await stored(page)).every(({ version }) => version === 1)).toBe(true);
+  });
+
+  test('the table for a spreadsheet names its units', async ({ expect, page }) => {
+    await leave(page, [slabs('a')]);
+    await keep(page);
+    const taking = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Table for a spreadsheet' }).click();
+    const csv = await text(await taking);
+    expect(csv).toContain('Bucket’s volume (L)');
+    expect(csv).toContain('Slabs a');
+  });
+});
