@@ -15,14 +15,6 @@ export default worksheet({
       of: (r) => r.together.mean,
       units: KPA,
     },
-    plusMinus: {
-      label: 'The mean is sure to ±',
-      kind: 'stress',
-      of: (r) => r.together.plusMinus,
-      units: KPA,
-      significant: 2,
-      note: '19 times in 20, scatter and readings together',
-    },
     low: {
       label: 'Low end, to reckon with',
       kind: 'stress',
@@ -30,6 +22,14 @@ export default worksheet({
       units: KPA,
       answer: true,
       note: 'of several bars, what the next should exceed 19 times in 20; of one bar, half of it, a guess',
+    },
+    plusMinus: {
+      label: 'The mean is sure to ±',
+      kind: 'stress',
+      of: (r) => r.together.plusMinus,
+      units: KPA,
+      significant: 2,
+      note: '19 times in 20, scatter and readings together',
     },
     scatter: {
       label: 'Scatter between bars',
