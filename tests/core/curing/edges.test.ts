@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { firstAtOrBelow } from '../../../src/core/curing/frost.ts';
+import { readTemperatureLog } from '../../../src/core/curing/log.ts';
 import { readTimeCell } from '../../../src/core/curing/log-cells.ts';
+import { quicken } from '../../../src/core/curing/quicken.ts';
 import { fitStrength } from '../../../src/core/curing/strength-fit.ts';
 import { strengthShare } from '../../../src/core/curing/strength-growth.ts';
 
@@ -48,4 +50,30 @@ describe('strength from broken pieces', () => {
     expect(fit.strength28).toBeCloseTo(2e6, 3);
     expect(fit.spread).toBeUndefined();
   });
+});
+
+test('a row that stops short is dropped, with or without a column for the clock', () => {
+  const full = ['2026-04-03', '08:00', '12.5'];
+  const later = ['2026-04-03', '09:00', '13.5'];
+  const log = readTemperatureLog({ rows: [[], full, ['2026-04-03'], later], clockColumn: 1 });
+  expect(log.history?.times).toEqual([0, 3600]);
+  expect(log.history?.temperatures).toEqual([285.65, 286.65]);
+  expect(log.rows).toEqual([2, 4]);
+  expect(log.problems.map(({ row, used }) => [row, used])).toEqual([
+    [1, false],
+    [3, false],
+  ]);
+});
+
+test('a cement with no rapid kind is quickened by the other ways', () => {
+  const ways = quicken({
+    set: { initial: 3 * 3600, final: 5 * 3600 },
+    temperature: 283.15,
+    law: { law: 'fhp' },
+    mixWarmer: 8,
+    roomWarmer: 10,
+    chlorideDose: 0.02,
+    steel: false,
+  });
+  expect(ways.map(({ way }) => way)).toEqual(['warmer-water', 'warmer-room', 'calcium-chloride']);
 });

@@ -38,6 +38,20 @@ test('a design that ignores the foam’s mass is the proportion that ignores it'
   expect(mix.notes).toContainEqual(plain.notes.find((n) => n.code === 'foam-mass-ignored'));
 });
 
+test('aimed at an oven-dry density, too: the foam then adds nothing to the wet one', () => {
+  const design = designBatch({
+    volume: 0.1,
+    target: { ovenDryDensity: 500 },
+    binder: [{ kind: 'portland', share: 1 }],
+    waterCement: 0.5,
+    foamDensity: 80,
+    convention: 'foam-ignored',
+  });
+  // 1.2 of the cement stays when the water has gone.
+  expect(design.mix.cement).toBeCloseTo((500 * 0.1) / 1.2, 9);
+  expect(design.mix.wetDensityFoamIgnored).toBeCloseTo((1.5 * 500) / 1.2, 6);
+});
+
 test('a batch of things that cost nothing has no dearest one', () => {
   const free = batchCost({
     lines: [{ name: 'rainwater', amount: 12, price: 0 }],

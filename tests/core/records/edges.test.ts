@@ -38,6 +38,14 @@ describe('a batch judged', () => {
     expect(judged.suspects).toEqual([]);
   });
 
+  test('a reading that has no say in what is wrong is no suspect', () => {
+    // Twice as heavy as the base mix without air; how much was placed changes nothing of that.
+    const heavy = { ...batch, full: 0.85 + 4000 * 0.02, placed: 0.03 };
+    const judged = judgeBatch(heavy, { full: 0.01, placed: 0.001 });
+    expect(judged.finding).toBe('heavier-than-airless');
+    expect(judged.suspects.map(({ reading }) => reading)).toEqual(['full']);
+  });
+
   test('an impossible batch is refused, doubts or none', () => {
     expect(() => judgeBatch({ ...batch, vessel: 0 }, {})).toThrow(DomainError);
     expect(() => judgeBatch({ ...batch, cement: -1 }, { cement: 1 })).toThrow(DomainError);
