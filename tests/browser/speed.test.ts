@@ -1,0 +1,89 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
+
+/** A key press shows its results within a frame, on a processor four times slower than this one. */
+const FRAME = 16;
+const SLOWER = 4;
+const PRESSES = 5;
+/** Other work on the machine is no fault of the page: the quietest of so many rounds counts. */
+const ROUNDS = 3;
+
+const computing = site.pages.filter((path) =>
+  readFileSync(
+    join(site.folder, path, path.endsWith('.html') ? '' : 'index.html'),
+    'utf8',
+  ).includes('data-worksheet='),
+);
+
+describe('from key press to results', () => {
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await openPage('');
+  });
+  afterAll(() => opened.close());
+
+  test.each(computing)('/%s', async (path) => {
+    const { page, context } = opened;
+    await opened.go(path);
+    await wakeWorksheets(page);
+    const cdp = await context.newCDPSession(page);
+    const sheets = page.locator('[data-worksheet]:has(.live)');
+    for (const place of await page.locator('[data-awake="late"]').all())
+      await place.dispatchEvent('focusin');
+    await expect.poll(() => page.locator('[data-awake="late"]').count()).toBe(0);
+    await cdp.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+    const slow: string[] = [];
+    for (const sheet of await sheets.all()) {
+      const id = await sheet.getAttribute('data-worksheet');
+      const median = await sheet.evaluate(
+        async (section, { presses, rounds, frame }) => {
+          const press = async (input: HTMLInputElement, text: string) => {
+            await new Promise((done) => setTimeout(done, 30));
+            const begun = performance.now();
+            input.value = text;
+            input.dispatchEvent(new Event('input', { bubbles: true }));
+            // Preact draws in a microtask; the box is asked for so that the layout counts too.
+            await Promise.resolve();
+            await Promise.resolve();
+            section.getBoundingClientRect();
+            return performance.now() - begun;
+          };
+          const shown = () =>
+            section.querySelector('.withheld')
+              ? ''
+              : section.querySelector('.results')?.textContent;
+          for (const input of section.querySelectorAll<HTMLInputElement>(
+            '.field input[type="text"]',
+          )) {
+            // A correction: the number half as large, and back.
+            const text = input.value;
+            const half = String(Number(text) / 2);
+            const before = shown();
+            await press(input, half);
+            const moved = shown() && shown() !== before;
+            await press(input, text);
+            if (!moved) continue;
+            let least = Number.POSITIVE_INFINITY;
+            for (let round = 0; round < rounds && least > frame; round++) {
+              const times: number[] = [];
+              for (let i = 0; i < presses; i++) times.push(await press(input, i % 2 ? text : half));
+              least = Math.min(least, times.sort((a, b) => a - b)[Math.floor(presses / 2)]!);
+              if (presses % 2) await press(input, text);
+            }
+            return least;
+          }
+          return Number.NaN;
+        },
+        { presses: PRESSES, rounds: ROUNDS, frame: FRAME },
+      );
+      if (process.env.TELL) console.log(`SPEED ${path} ${id} ${median.toFixed(1)}`);
+      // A worksheet of which no field moves the result at once has not been timed.
+      if (Number.isNaN(median)) slow.push(`${id}: no field moved its results`);
+      if (median > FRAME) slow.push(`${id}: ${median.toFixed(1)} ms`);
+    }
+    await cdp.detach();
+    expect(slow).toEqual([]);
+  });
+});
