@@ -56,3 +56,18 @@ test('the energy of every run balances', () => {
     expect(run.energy.imbalance).toBeLessThan(1e-6);
   }
 });
+
+test.skipIf(process.env.INSTRUMENTED)(
+  'a key press is worked out in less than a frame of 16 ms',
+  () => {
+    // A new thickness each time, as typing gives; the best of a few, for the rest is the machine's.
+    let best = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < 25; i++) {
+      const own = { ...values, thickness: 0.2 + i * 0.003 };
+      const start = performance.now();
+      heatInside.work(own, {} as never);
+      best = Math.min(best, performance.now() - start);
+    }
+    expect(best).toBeLessThan(16);
+  },
+);

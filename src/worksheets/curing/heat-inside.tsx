@@ -30,7 +30,9 @@ function work(v: HeatValues) {
     v.conducts === 'own' ? undefined : heatCase(v, { ...own, conducts: 'as-dry' }, FINE);
   const beside: readonly Case[] = [
     ...THICKNESSES.map((thickness) => ({ ...own, thickness })),
-    ...DENSITIES.map((wet) => ({ ...own, wet })),
+    ...DENSITIES.filter(
+      (wet) => wet !== own.wet || !THICKNESSES.some((thickness) => thickness === own.thickness),
+    ).map((wet) => ({ ...own, wet })),
   ];
   return {
     ...found,
@@ -240,13 +242,11 @@ export default worksheet({
   tables: [
     {
       caption: 'Thicknesses and densities side by side, conducting as much as wet concrete can',
-      columns: ['Thickness', 'Wet density', 'Hottest', 'After', 'Across it'],
+      columns: ['Part', 'Hottest', 'Across it'],
       rows: ({ beside }, _, say) =>
         beside.map(({ thickness, wet, peak, difference }) => [
-          say(thickness, 'length', { units: MM, significant: 2 }),
-          say(wet, 'density', { units: DENSITY, significant: 2 }),
-          `${say(peak.temperature, 'temperature', { decimals: 0 })}${peak.temperature > PEAK_LIMIT ? ', too hot' : ''}`,
-          say(peak.time, 'time', { units: HOURS, significant: 2 }),
+          `${say(thickness, 'length', { units: MM, significant: 2 })} at ${say(wet, 'density', { units: DENSITY, significant: 2 })}`,
+          `${say(peak.temperature, 'temperature', { decimals: 0 })} after ${say(peak.time, 'time', { units: HOURS, significant: 2 })}${peak.temperature > PEAK_LIMIT ? ', too hot' : ''}`,
           `${say(difference.value, 'temperatureDifference', { significant: 2 })}${difference.value > DIFFERENCE_LIMIT ? ', steep' : ''}`,
         ]),
     },

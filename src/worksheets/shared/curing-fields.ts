@@ -12,10 +12,10 @@ export const LOST = { metric: 'g', us: 'oz' } as const;
 /** Temperatures the curing worksheets take, from a hard frost to the hottest mix. */
 const BOUNDS = { min: '-40 °C', max: '100 °C' } as const;
 
-export const temperature = <const S extends Partial<Parameters<typeof number>[1]>>(
+export const temperature = (
   label: string,
   example: string,
-  more: S,
+  more: Partial<Omit<Parameters<typeof number>[1], 'optional'>>,
 ) => number('temperature', { ...BOUNDS, label, example, ...more });
 
 /** One word for how quickly a cement works, where the bag does not say more. */
