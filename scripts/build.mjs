@@ -9,8 +9,10 @@ import { parseArgs } from 'node:util';
 import { checkSite } from './site/check.mjs';
 import { keepOffline } from './site/offline.mjs';
 import { renderPages } from './site/render.mjs';
+import { weightFaults } from './site/rules/weight.mjs';
 import { indexPages } from './site/search.mjs';
 import { swap } from './site/swap.mjs';
+import { weighSite } from './site/weights.mjs';
 import { isMain, root } from './tools.mjs';
 
 /**
@@ -80,6 +82,16 @@ export async function buildSite({
     'offline',
     () => keepOffline(next),
     ({ files, bytes }) => `${files} files, ${(bytes / 1e6).toFixed(2)} MB`,
+  );
+  await step(
+    'weigh',
+    () => {
+      const { pages, kept } = weighSite(next, tidy);
+      const faults = weightFaults(pages, kept.compressed);
+      if (faults.length > 0) throw new Error(faults.join('\n'));
+      return kept.compressed;
+    },
+    (bytes) => `${(bytes / 1e6).toFixed(2)} MB compressed in all`,
   );
   swap(next, place);
   console.log(`Built into ${into}`);

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesOf, pagesOf } from './pages.mjs';
 import { cardFaults } from './rules/card.mjs';
+import { figureFaults } from './rules/figures.mjs';
 import { headFaults, sharedHeads } from './rules/head.mjs';
 import { headingFaults } from './rules/headings.mjs';
 import { idFaults } from './rules/ids.mjs';
@@ -12,7 +13,6 @@ import { linkFaults, styleFaults } from './rules/links.mjs';
 import { markupFaults } from './rules/markup.mjs';
 import { sitemapFaults } from './rules/sitemap.mjs';
 import { textFaults } from './rules/text.mjs';
-import { weightFaults } from './rules/weight.mjs';
 
 /**
  * Reads every page and returns what is wrong, each fault naming its file.
@@ -32,8 +32,8 @@ export async function checkSite(folder, { base, site }) {
       ...headingFaults(page),
       ...cardFaults(page, where),
       ...installFaults(page),
-      ...weightFaults(page),
       ...idFaults(page),
+      ...figureFaults(page),
       ...textFaults(page),
       ...(await markupFaults(page)),
     ];

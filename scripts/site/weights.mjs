@@ -3,6 +3,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { filesOf, pagesOf } from './pages.mjs';
 
 /**
  * @typedef {object} Weight  bytes, compressed with gzip
@@ -25,13 +26,23 @@ const TABLE = /^hydrate\./;
 const LISTED = /worksheets\/([\w-]+\/[\w-]+)\.tsx["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;
 
 /**
+ * Weighs a built site: each page, and all that is kept for use without a network.
+ * @param {string} folder
+ * @param {string} base
+ */
+export const weighSite = (folder, base) => ({
+  pages: weighPages(folder, pagesOf(folder), base),
+  kept: weighKept(folder, filesOf(folder)),
+});
+
+/**
  * Weighs every page of a built site.
  * @param {string} folder
  * @param {readonly { path: string, html: string }[]} pages
  * @param {string} base
  * @returns {Weight[]}
  */
-export function weighPages(folder, pages, base) {
+function weighPages(folder, pages, base) {
   const size = once((file) => compressed(readFileSync(file)));
   const imports = once((file) => importsOf(file));
   const islands = islandFiles(join(folder, '_astro'));
@@ -78,7 +89,7 @@ export function weighPages(folder, pages, base) {
  * @param {string} folder
  * @param {readonly string[]} files
  */
-export function weighKept(folder, files) {
+function weighKept(folder, files) {
   const bytes = files.map((file) => readFileSync(join(folder, file)));
   const smaller = (/** @type {Buffer} */ b) => Math.min(b.length, compressed(b));
   return {

@@ -233,18 +233,6 @@ test.each<[string, () => void, string]>([
   expect((await faultsOf({}, beside)).join('\n')).toContain(fault);
 });
 
-test('a page too long for a phone is found', async () => {
-  let state = 1;
-  // Words that do not compress: a page of the same word a thousand times would.
-  const next = () => {
-    state = (state * 48271) % 2147483647;
-    return state.toString(36);
-  };
-  const words = (count: number) => `<p>${Array.from({ length: count }, next).join(' ')}</p>`;
-  expect((await faultsOf({ body: words(5000) })).join()).toMatch(/weighs \d{5} B compressed/);
-  expect(await faultsOf({ body: words(1000) })).toEqual([]);
-});
-
 test('a site without its 404 page is found', async () => {
   rest();
   for (const file of listed) page(file);

@@ -1,0 +1,77 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { MOST, weightFaults } from '../../scripts/site/rules/weight.mjs';
+import { type Weight, weighSite } from '../../scripts/site/weights.mjs';
+
+const light: Weight = { path: 'a/', html: 1, css: 1, js: 1, request: 0, islands: 1 };
+const faults = (change: Partial<Weight>, kept = 0) =>
+  weightFaults([{ ...light, ...change }], kept).join();
+
+describe('what weighs too much is found', () => {
+  test('a light page has no fault', () => {
+    expect(faults({})).toBe('');
+  });
+  test('HTML, CSS, scripts, and all that is kept', () => {
+    expect(faults({ html: MOST.html + 1 })).toContain('a/: its HTML weighs 20001 B');
+    expect(faults({ css: MOST.css + 1 })).toContain('a/: its CSS');
+    expect(faults({ js: MOST.script + 1 })).toContain('a/: its JavaScript');
+    expect(faults({}, MOST.kept + 1)).toContain('without a network');
+  });
+  test('a page of prose has a smaller allowance, home a smaller first view', () => {
+    expect(faults({ js: MOST.prose + 1 })).toBe('');
+    expect(faults({ js: MOST.prose + 1, islands: 0 })).toContain('its JavaScript');
+    expect(faults({ path: '', html: MOST.home, css: 1 })).toContain('home');
+  });
+});
+
+describe('a page is weighed with all its worksheets fetch', () => {
+  let folder: string;
+  const scripts: Record<string, string> = {
+    'page.a.js': 'import"./hydrate.b.js";const page=1;',
+    'hydrate.b.js':
+      'const t={"../../worksheets/foam/one.tsx":()=>import("./one.c.js"),"../../worksheets/live/one.tsx":()=>import("./other.d.js")};import("./mount.e.js");',
+    'one.c.js':
+      'import{a}from"./shared.f.js";const one=2;import("./late.g.js");import("./papaparse.h.js")',
+    'other.d.js': 'const other=3;',
+    'mount.e.js': 'import{a}from"./shared.f.js";const mount=4;',
+    'shared.f.js': 'const a=5;export{a};',
+    'late.g.js': 'const late=6;',
+    'papaparse.h.js': 'const csv=7;',
+  };
+  const size = (...names: string[]) =>
+    names.reduce((sum, name) => sum + gzipSync(scripts[name]!, { level: 9 }).length, 0);
+
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), 'weights-'));
+    mkdirSync(join(folder, '_astro'));
+    for (const [name, text] of Object.entries(scripts))
+      writeFileSync(join(folder, '_astro', name), text);
+    const page = (body: string) =>
+      `<!doctype html><script type="module" src="/x/_astro/page.a.js"></script>${body}`;
+    writeFileSync(join(folder, 'index.html'), page('<i data-island="worksheet:one"></i>'));
+    writeFileSync(join(folder, '404.html'), page(''));
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  test('what is imported, what comes late, and apart from it what must be asked for', () => {
+    const { pages } = weighSite(folder, '/x/');
+    const [prose, live] = pages;
+    expect(prose).toMatchObject({ path: '404.html', js: size('page.a.js', 'hydrate.b.js') });
+    expect(live).toMatchObject({
+      path: '',
+      islands: 1,
+      js: size('page.a.js', 'hydrate.b.js', 'one.c.js', 'mount.e.js', 'shared.f.js', 'late.g.js'),
+      request: size('papaparse.h.js'),
+    });
+  });
+
+  test('a worksheet without a script is found', () => {
+    writeFileSync(join(folder, '404.html'), '<i data-island="worksheet:none"></i>');
+    expect(() => weighSite(folder, '/x/')).toThrow(
+      "404.html: no script is listed for the worksheet 'none'",
+    );
+  });
+});
