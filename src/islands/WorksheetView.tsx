@@ -5,7 +5,7 @@ import { $entries, $kept, enter, keep } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { mayKeep } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
-import { choices, inputId, isShown, type Reading } from './engine/reading.ts';
+import { choices, inputId, isShown, pmId, type Reading } from './engine/reading.ts';
 import { speaker } from './engine/say.ts';
 import { behaviourOf } from './fields.ts';
 import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
@@ -51,7 +51,9 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const shown = shownFields(reading);
   const folded = shown.filter(([, { field }]) => field.folded);
   const hasProblem = ([name]: (typeof shown)[number]) =>
-    problems.some(({ input }) => input === inputId(sheet.id, name));
+    problems.some(({ input }) =>
+      [inputId(sheet.id, name), pmId(inputId(sheet.id, name))].includes(input),
+    );
   const inputs = (fields: typeof shown) =>
     fields.map(([name, field]) => {
       const id = inputId(sheet.id, name);
@@ -59,7 +61,15 @@ export function WorksheetView({ sheet, formulas }: Props) {
       const common = { id, system, entry, onEntry: onEntry(name), onLeave: typing.stop };
       if (field.type === 'choice') return <ChoiceInput key={id} {...common} reading={field} />;
       if (field.type === 'number')
-        return <NumberInput key={id} {...common} reading={field} problem={problemAt(id)} />;
+        return (
+          <NumberInput
+            key={id}
+            {...common}
+            reading={field}
+            problem={problemAt(id)}
+            pmProblem={problemAt(pmId(id))}
+          />
+        );
       const Input = behaviourOf(field.field)!.Input;
       return (
         <Input key={id} {...common} reading={field} typing={typing.input} problemAt={problemAt} />

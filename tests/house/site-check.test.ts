@@ -121,7 +121,10 @@ test('a sound site has no faults', async () => {
   const body = `<a href="/slurry/">home</a> <a href="/slurry/water/hardness/#units">units</a>
     <a href="../water/hardness/">hardness</a> <a href="#here">here</a> <p id="here">5 &lt; 6</p>
     <a href="/slurry/#v1=abc">a batch</a> <a href="https://example.org/">elsewhere</a>`;
-  expect(await faultsOf({ body })).toEqual([]);
+  const drawn = `<figure><svg role="img" aria-label="Foam 80 g/L"><text>80 g/L</text>
+    <text class="soft">100</text><text>7 days</text></svg><figcaption>For 7 days.</figcaption></figure>
+    <svg aria-hidden="true"><path d="M0 0"/></svg>`;
+  expect(await faultsOf({ body: `${body} ${drawn}` })).toEqual([]);
 });
 
 test.each([
@@ -143,6 +146,19 @@ test.each([
   ['a number that is none', '<p>Add NaN&nbsp;kg.</p>', 'shows a lost value'],
   ['an object for a word', '<p>Add [object Object].</p>', 'shows a lost value'],
   ['a lost value in a label', '<p><svg role="img" aria-label="NaN kg"></svg></p>', 'aria-label'],
+  ['a drawing without words', '<svg role="img"><path d="M0 0"/></svg>', 'a drawing without words'],
+  ['a drawing that is no image', '<svg aria-label="Foam"></svg>', 'a drawing without words for it'],
+  ['words that are hidden', '<svg aria-hidden="true"><text>foam</text></svg>', 'hides a drawing'],
+  [
+    'words without the numbers',
+    '<svg role="img" aria-label="The mix"><text class="soft">5</text></svg>',
+    'leave its numbers out: “The mix”',
+  ],
+  [
+    'a number left out of the words',
+    '<svg role="img" aria-label="Foam 80 g/L"><text>foam 80 g/L</text><text>60 s</text></svg>',
+    'shows “60 s” and does not say 60',
+  ],
   ['markup that HTML forbids', '<ul><p>x</p></ul>', 'element-permitted-content'],
 ])('%s is found', async (_, body, fault) => {
   const found = await faultsOf({ body });

@@ -55,7 +55,7 @@ export function readNumber(
       echo: undefined,
       onOffer: undefined,
       from: fromKept?.from,
-      problem: pm.problem ?? (value === undefined ? undefined : outOfBounds(field, value, say)),
+      problem: value === undefined ? undefined : outOfBounds(field, value, say),
     };
   }
 
@@ -91,7 +91,7 @@ export function readNumber(
       : say(parsed.value, field.kind, { plain: true, ...(field.units && { units: field.units }) }),
     onOffer,
     from: undefined,
-    problem: outOfBounds(field, parsed.value, say) ?? pm.problem,
+    problem: outOfBounds(field, parsed.value, say),
   };
 }
 
@@ -109,7 +109,7 @@ function readPlusMinus(
   say: Say,
 ) {
   if (field.plusMinus === undefined)
-    return { pmText: undefined, pm: kept ?? 0, problem: undefined };
+    return { pmText: undefined, pm: kept ?? 0, pmProblem: undefined };
   // A ± on a temperature is a difference, not a point on the scale.
   const kind = field.kind === 'temperature' ? 'temperatureDifference' : field.kind;
   const typed = entry?.p;
@@ -119,12 +119,12 @@ function readPlusMinus(
       ? parseQuantity(typed, kind, typedIn)
       : parseQuantity(field.plusMinus, kind, field.units?.metric);
   if (typed === undefined && kept !== undefined)
-    return { pmText: formatPlain(kept, kind, unit, 2), pm: kept, problem: undefined };
+    return { pmText: formatPlain(kept, kind, unit, 2), pm: kept, pmProblem: undefined };
   if (!parsed.ok)
     return {
       pmText: typed,
       pm: 0,
-      problem: unread(
+      pmProblem: unread(
         { ...field, kind, label: `± of ${field.label}`, example: field.plusMinus },
         parsed.problem,
         unit,
@@ -135,7 +135,7 @@ function readPlusMinus(
     pmText:
       typed !== undefined && unit === typedIn ? typed : formatPlain(parsed.value, kind, unit, 2),
     pm: negative ? 0 : parsed.value,
-    problem: negative
+    pmProblem: negative
       ? `± of ${field.label}: read ${say(parsed.value, kind)}; it must be at least 0.`
       : undefined,
   };

@@ -15,6 +15,7 @@ import {
   inputId,
   isShown,
   type Problem,
+  problemsOf,
   type Reading,
 } from './reading.ts';
 import type { Say } from './say.ts';
@@ -45,7 +46,13 @@ export function readWorksheet(
   if (own)
     for (const [name, reading] of Object.entries(fields))
       if (reading.type === 'number' && reading.field.optional && reading.origin === 'example')
-        fields[name] = { ...reading, text: '', value: undefined, problem: undefined };
+        fields[name] = {
+          ...reading,
+          text: '',
+          value: undefined,
+          problem: undefined,
+          pmProblem: undefined,
+        };
   const problems: Problem[] = [];
   const values: Record<string, unknown> = {};
   for (const [name, reading] of Object.entries(fields)) {
@@ -68,5 +75,5 @@ export function readWorksheet(
 /** What a hidden field holds does not count; core is given the example, which it ignores. */
 const ofCell = (reading: CellReading, shown: boolean, input: string): Given =>
   shown
-    ? { value: reading.value, wrong: reading.problem ? [{ input, say: reading.problem }] : [] }
+    ? { value: reading.value, wrong: problemsOf(reading, input) }
     : { value: hiddenValue(reading), wrong: [] };

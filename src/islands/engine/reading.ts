@@ -26,6 +26,8 @@ export interface NumberReading {
   /** The ±, in SI; 0 when the field has none. */
   readonly pm: number;
   readonly problem: string | undefined;
+  /** What is wrong with the ±, which has an input of its own. */
+  readonly pmProblem: string | undefined;
   /** What another worksheet found for this field, when the reader's own value hides it. */
   readonly onOffer: { readonly from: string; readonly text: string } | undefined;
   /** The worksheet a kept value came from. */
@@ -81,6 +83,16 @@ export interface Problem {
   readonly say: string;
 }
 
+/** What is wrong with one number or one choice, each sentence at its own input. */
+export function problemsOf(reading: CellReading, input: string): Problem[] {
+  if (reading.type === 'choice') return [];
+  const { problem, pmProblem } = reading;
+  return [
+    ...(problem ? [{ input, say: problem }] : []),
+    ...(pmProblem ? [{ input: pmId(input), say: pmProblem }] : []),
+  ];
+}
+
 export interface Reading {
   readonly fields: Readonly<Record<string, FieldReading>>;
   /** The values core is given; undefined when some shown field has a problem. */
@@ -105,6 +117,9 @@ export const isShown = (
   chosen: Readonly<Record<string, string>>,
 ): boolean =>
   Object.entries(when ?? {}).every(([name, values]) => values.includes(chosen[name] ?? ''));
+
+/** The id of the input that takes a field's ±. */
+export const pmId = (input: string) => `${input}-pm`;
 
 /** The id of a field's input in the page. */
 export const inputId = (sheet: string, ...path: (string | number)[]) => [sheet, ...path].join('-');

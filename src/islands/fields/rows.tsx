@@ -7,6 +7,8 @@ import {
   inputId,
   isShown,
   type Problem,
+  pmId,
+  problemsOf,
   type RowReading,
   type RowsReading,
 } from '../engine/reading.ts';
@@ -70,7 +72,7 @@ function giveRows(reading: RowsReading, shown: boolean, input: string, say: Say)
     return Object.fromEntries(
       Object.entries(row).map(([name, cell]) => {
         if (!isShown(cell.field.when, chosen)) return [name, hiddenValue(cell)];
-        if (cell.problem) wrong.push({ input: inputId(input, i, name), say: cell.problem });
+        wrong.push(...problemsOf(cell, inputId(input, i, name)));
         return [name, cell.value];
       }),
     );
@@ -91,54 +93,67 @@ function RowsInput({
   const onRows = (rows: readonly Row[], input: string) => onEntry({ rows }, input);
   const { field } = reading;
   const rows: readonly Row[] = entry?.rows ?? field.example.map((row) => exampleRow(field, row));
-  const change = (at: number, name: string, cell: Entry) =>
+  const change = (at: number, name: string, cell: Entry, input = inputId(id, at, name)) =>
     onRows(
       rows.map((row, i) => (i === at ? { ...row, [name]: cell } : row)),
-      inputId(id, at, name),
+      input,
     );
   return (
-    <fieldset class="rows" data-origin={reading.origin} id={id} tabIndex={-1}>
+    <fieldset
+      class="rows"
+      data-origin={reading.origin}
+      id={id}
+      tabIndex={-1}
+      aria-describedby={reading.problem && `${id}-problem`}
+    >
       <legend>{field.label}</legend>
       {field.help && <p class="help">{field.help}</p>}
       {reading.origin === 'example' && <p class="origin">example</p>}
-      {reading.problem && <p class="problem">{reading.problem}</p>}
+      {reading.problem && (
+        <p class="problem" id={`${id}-problem`}>
+          {reading.problem}
+        </p>
+      )}
       <ol>
         {reading.rows.map((row, at) => (
           <li>
-            {cells(row).map(([name, cell]) => {
-              const input = inputId(id, at, name);
-              return cell.type === 'choice' ? (
-                <ChoiceInput id={input} reading={cell} onEntry={(e) => change(at, name, e)} />
-              ) : (
-                <NumberInput
-                  id={input}
-                  reading={cell}
-                  entry={rows[at]?.[name]}
-                  system={system}
-                  problem={problemAt(input)}
-                  onEntry={(e) => change(at, name, e)}
-                  onLeave={onLeave}
-                />
-              );
-            })}
-            {reading.rows.length > 1 && (
-              <button
-                type="button"
-                class="quiet"
-                onClick={() => {
-                  onRows(
-                    rows.filter((_, i) => i !== at),
-                    id,
-                  );
-                  document.getElementById(id)?.focus();
-                  notify('row', `${capital(field.row)} ${at + 1} was removed.`, [
-                    { label: 'Put it back', run: () => onRows(rows, id) },
-                  ]);
-                }}
-              >
-                Remove {field.row} {at + 1}
-              </button>
-            )}
+            <fieldset aria-label={`${capital(field.row)} ${at + 1}`}>
+              {cells(row).map(([name, cell]) => {
+                const input = inputId(id, at, name);
+                return cell.type === 'choice' ? (
+                  <ChoiceInput id={input} reading={cell} onEntry={(e) => change(at, name, e)} />
+                ) : (
+                  <NumberInput
+                    id={input}
+                    reading={cell}
+                    entry={rows[at]?.[name]}
+                    system={system}
+                    problem={problemAt(input)}
+                    pmProblem={problemAt(pmId(input))}
+                    onEntry={(e, changed) => change(at, name, e, changed)}
+                    onLeave={onLeave}
+                  />
+                );
+              })}
+              {reading.rows.length > 1 && (
+                <button
+                  type="button"
+                  class="quiet"
+                  onClick={() => {
+                    onRows(
+                      rows.filter((_, i) => i !== at),
+                      id,
+                    );
+                    document.getElementById(id)?.focus();
+                    notify('row', `${capital(field.row)} ${at + 1} was removed.`, [
+                      { label: 'Put it back', run: () => onRows(rows, id) },
+                    ]);
+                  }}
+                >
+                  Remove {field.row} {at + 1}
+                </button>
+              )}
+            </fieldset>
           </li>
         ))}
       </ol>

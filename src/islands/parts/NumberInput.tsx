@@ -1,6 +1,6 @@
 import type { Entry, System } from '../../bench/entries.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
-import type { NumberReading } from '../engine/reading.ts';
+import { type NumberReading, pmId } from '../engine/reading.ts';
 import { LearnedOffer } from './LearnedOffer.tsx';
 import { Origin } from './Origin.tsx';
 import { Slider } from './Slider.tsx';
@@ -12,12 +12,16 @@ interface Props {
   readonly system: System;
   /** The sentence to show beside the field, if any. */
   readonly problem: string | undefined;
-  readonly onEntry: (entry: Entry) => void;
+  /** The sentence about its ±, which has an input of its own. */
+  readonly pmProblem?: string | undefined;
+  /** `input` is the id of the one that changed, when it is not the number's own. */
+  readonly onEntry: (entry: Entry, input?: string) => void;
   readonly onLeave: () => void;
 }
 
 /** A field for one quantity: its text, its unit, its ±, and what is wrong with it. */
-export function NumberInput({ id, reading, entry, system, problem, onEntry, onLeave }: Props) {
+export function NumberInput(props: Props) {
+  const { id, reading, entry, system, problem, pmProblem, onEntry, onLeave } = props;
   const { field, unit } = reading;
   // A ratio is a plain number or a percentage, as its field says; nobody converts one.
   const units = field.kind === 'ratio' ? [] : KINDS[field.kind].units;
@@ -74,13 +78,17 @@ export function NumberInput({ id, reading, entry, system, problem, onEntry, onLe
           <span class="plus-minus">
             <span aria-hidden="true">±</span>
             <input
-              id={`${id}-pm`}
+              id={pmId(id)}
               type="text"
               inputMode="decimal"
               autocomplete="off"
               aria-label={`Plus or minus, ${field.label}${symbol ? `, ${symbol}` : ''}`}
               value={reading.pmText}
-              onInput={(event) => onEntry({ ...entry, p: event.currentTarget.value, pu: unit })}
+              aria-invalid={pmProblem ? 'true' : undefined}
+              aria-describedby={pmProblem && `${pmId(id)}-problem`}
+              onInput={(event) =>
+                onEntry({ ...entry, p: event.currentTarget.value, pu: unit }, pmId(id))
+              }
               onBlur={onLeave}
             />
           </span>
@@ -95,6 +103,11 @@ export function NumberInput({ id, reading, entry, system, problem, onEntry, onLe
       {problem && (
         <p class="problem" id={`${id}-problem`}>
           {problem}
+        </p>
+      )}
+      {pmProblem && (
+        <p class="problem" id={`${pmId(id)}-problem`}>
+          {pmProblem}
         </p>
       )}
       <Origin

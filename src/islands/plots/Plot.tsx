@@ -54,10 +54,14 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
             </text>
           </g>
         ))}
-        <text x={(left + right) / 2} y={HEIGHT - 6} text-anchor="middle">
+        <text class="axis-name" x={(left + right) / 2} y={HEIGHT - 6} text-anchor="middle">
           {xLabel}
         </text>
-        <text transform={`translate(12 ${(top + bottom) / 2}) rotate(-90)`} text-anchor="middle">
+        <text
+          class="axis-name"
+          transform={`translate(12 ${(top + bottom) / 2}) rotate(-90)`}
+          text-anchor="middle"
+        >
           {yLabel}
         </text>
       </svg>

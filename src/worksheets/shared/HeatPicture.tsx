@@ -120,7 +120,7 @@ function TimeDepth({
       <svg
         viewBox={`0 0 ${WIDTH} ${floor + 104}`}
         role="img"
-        aria-label={`Time and depth. ${words}`}
+        aria-label={`Time and depth, over ${say(thickness, 'length', { units: { metric: 'mm', us: 'in' } })}. ${words}`}
       >
         {paths.map((d, shade) => (
           <path class="heat" fill-opacity={opacity(shade)} d={d} />

@@ -9,6 +9,8 @@ const ROW = 46;
 /** Shares of a limit drawn at their length; more is drawn to the edge and said in figures. */
 const MOST = 150;
 
+const figure = (percent: number) => percent.toFixed(percent < 10 ? 1 : 0);
+
 /** Each line of a report as a share of the limits on it, one bar a standard. */
 export function LimitBars({
   judged,
@@ -27,7 +29,7 @@ export function LimitBars({
   const x = scaleLinear([0, MOST], [LEFT, WIDTH - RIGHT]);
   const foot = 24 + lines.length * ROW;
   const words = measured
-    .map(({ of, standard, percent }) => `${names[of]} ${percent.toFixed(0)} % of ${standard}`)
+    .map(({ of, standard, percent }) => `${names[of]} ${figure(percent)} % of ${standard}`)
     .join(', ');
   return (
     <figure class="fig">
@@ -49,7 +51,7 @@ export function LimitBars({
               const found = measured.find((m) => m.of === line && m.standard === standard);
               if (!found) return null;
               const end = x(Math.min(found.percent, MOST));
-              const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${found.percent.toFixed(found.percent < 10 ? 1 : 0)} %`;
+              const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${figure(found.percent)} %`;
               return (
                 <g>
                   <rect

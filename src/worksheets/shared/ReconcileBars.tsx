@@ -19,7 +19,7 @@ export function ReconcileBars({ found, say }: { readonly found: Reconciled; read
       <svg
         viewBox="0 0 420 150"
         role="img"
-        aria-label={`All parts but gas fill ${litres(found.airless)}. With all of its gas the batch would be ${litres(meant)}; by the bucket it is ${litres(found.yield)}.`}
+        aria-label={`All parts but gas fill ${litres(found.airless)}. With all of its gas, ${litres(found.gasIn)}, the batch would be ${litres(meant)}; by the bucket it is ${litres(found.yield)}, ${litres(Math.max(0, found.gasFound))} of it gas.`}
       >
         {rows.map(({ name, gas, total, y }) => (
           <g>

@@ -63,6 +63,7 @@ export function RecordFields({
             entry={editor.record.readings[name]}
             system={say.system}
             problem={typing.input === id ? undefined : reading.problem}
+            pmProblem={typing.input === id ? undefined : reading.pmProblem}
             onEntry={onEntry}
             onLeave={typing.stop}
           />

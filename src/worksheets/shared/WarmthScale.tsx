@@ -32,10 +32,15 @@ export function WarmthScale({
   const x = scaleLinear([inUnit(low), inUnit(high + (high - low) * 0.04)], [LEFT, WIDTH - 16]);
   const bottom = 8 + marks.length * ROW;
   const limitShown = limit.at <= high;
-  const words = marks.map(({ name, at }) => `${name} ${say(at, 'temperature')}`).join(', ');
+  const said = ({ name, at, share }: (typeof marks)[number]) =>
+    `${name} ${say(at, 'temperature')}${share === undefined ? '' : `, counts ${Math.round(share * 100)} %`}`;
   return (
     <figure class="fig">
-      <svg viewBox={`0 0 ${WIDTH} ${bottom + 30}`} role="img" aria-label={`${words}.`}>
+      <svg
+        viewBox={`0 0 ${WIDTH} ${bottom + 30}`}
+        role="img"
+        aria-label={`${marks.map(said).join('; ')}.`}
+      >
         {limitShown && (
           <g>
             <path class="level" d={`M${x(inUnit(limit.at))} 0V${bottom}`} />
@@ -44,11 +49,11 @@ export function WarmthScale({
             </text>
           </g>
         )}
-        {marks.map(({ name, at, share, role }, i) => {
+        {marks.map((mark, i) => {
+          const { at, role } = mark;
           const y = 32 + i * ROW;
           const here = x(inUnit(at));
           const right = here < WIDTH * 0.55;
-          const text = `${name} ${say(at, 'temperature')}${share === undefined ? '' : `, counts ${Math.round(share * 100)} %`}`;
           return (
             <g>
               <path class="grid" d={`M${LEFT} ${y}H${WIDTH - 16}`} />
@@ -59,7 +64,7 @@ export function WarmthScale({
                 y={y - 9}
                 text-anchor={right ? 'start' : 'end'}
               >
-                {text}
+                {said(mark)}
               </text>
             </g>
           );

@@ -11,7 +11,7 @@ export function SamplePlot() {
   const at20 = waterDensity(20 + CELSIUS);
   return (
     <Plot
-      words={`Density of water falls from ${points[4]![1].toFixed(1)} kg/m³ at 4 °C to ${points[40]![1].toFixed(1)} at 40 °C.`}
+      words={`Density of water falls from ${points[4]![1].toFixed(1)} kg/m³ at 4 °C through ${at20.toFixed(1)} at 20 °C to ${points[40]![1].toFixed(1)} at 40 °C.`}
       caption="Density of water, with a band, a level and a point: the parts of a plot."
       x={[0, 40]}
       y={[991, 1001]}

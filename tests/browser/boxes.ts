@@ -1,0 +1,113 @@
+import type { Page } from 'playwright-core';
+
+/** The text spacing a reader may set for themselves (WCAG 2.2, 1.4.12). */
+export const SPACED =
+  '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important }' +
+  ' p { margin-block-end: 2em !important }';
+/** Text at twice its size (WCAG 2.2, 1.4.4), as a browser that enlarges text alone sets it. */
+export const TWICE = ':root { font-size: 200% !important }';
+
+/** Lays the page out under another style, and takes the style away again. */
+export async function under<T>(page: Page, css: string, look: () => Promise<T>): Promise<T> {
+  await page.evaluate((css) => {
+    const style = document.createElement('style');
+    style.id = 'tested-style';
+    style.textContent = css;
+    document.head.append(style);
+  }, css);
+  try {
+    return await look();
+  } finally {
+    await page.evaluate(() => document.getElementById('tested-style')?.remove());
+  }
+}
+
+/** What sticks out to the right, when the page is wider than the screen. */
+export function overflow(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const { clientWidth, scrollWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    const scrolls = (e: Element | null): boolean =>
+      e !== null &&
+      e !== document.body &&
+      (getComputedStyle(e).overflowX !== 'visible' || scrolls(e.parentElement));
+    const out = [...document.body.querySelectorAll('*')].filter(
+      (e) => e.getBoundingClientRect().right > clientWidth + 0.5 && !scrolls(e.parentElement),
+    );
+    const names = out
+      .slice(0, 5)
+      .map((e) => [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`));
+    return [`wider than the screen (${scrollWidth} px): ${names.join(', ')}`];
+  });
+}
+
+/**
+ * Text that its own box cuts off, and texts in rows that lie over one another: what larger or wider
+ * spaced letters do to a box of a fixed size.
+ */
+export function cutText(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const name = (e: Element) =>
+      [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`);
+    const found: string[] = [];
+    for (const e of document.body.querySelectorAll<HTMLElement>('*')) {
+      if (e.closest('svg, math, .unseen, select, option') || !e.checkVisibility()) continue;
+      const { overflowX, overflowY, position } = getComputedStyle(e);
+      const hides = (o: string) => o === 'hidden' || o === 'clip';
+      const cutX = hides(overflowX) && e.scrollWidth > e.clientWidth + 1;
+      const cutY = hides(overflowY) && e.scrollHeight > e.clientHeight + 1;
+      // What is one pixel large is there for screen readers.
+      if ((cutX || cutY) && e.clientWidth > 1) found.push(`cut off: ${name(e)}`);
+      // A box lower than its text lets it run over what follows.
+      const fixed = e.matches('button, .notice, label, summary, a, dd, dt, p, li, td, th, legend');
+      if (
+        fixed &&
+        position !== 'absolute' &&
+        e.clientHeight > 0 &&
+        e.scrollHeight > e.clientHeight + 2
+      )
+        if (overflowY === 'visible') found.push(`runs out of its box: ${name(e)}`);
+    }
+    return [...new Set(found)];
+  });
+}
+
+/** Whether everything shown at one width is shown at the other. */
+export const shownThings = (page: Page): Promise<number> =>
+  page.evaluate(
+    () => [...document.body.querySelectorAll('*')].filter((e) => e.checkVisibility()).length,
+  );
+
+/** Things to press or type into that are lower or narrower than a finger needs. */
+export function smallTargets(page: Page, least: number, within = 'body'): Promise<string[]> {
+  return page.evaluate(
+    ([least, within]) => {
+      const all = [...document.querySelectorAll<HTMLElement>(within)].flatMap((place) => [
+        ...place.querySelectorAll<HTMLElement>(
+          'a[href], button, input, select, textarea, summary, [role="option"]',
+        ),
+      ]);
+      /** A link among the words of a sentence has the height of its line. */
+      const inSentence = (e: HTMLElement) => {
+        if (e.tagName !== 'A' || getComputedStyle(e).display !== 'inline') return false;
+        const around = e.closest('p, li, dd, dt, td, th, figcaption, h2, h3, h4, div');
+        return around?.textContent.trim() !== e.textContent.trim();
+      };
+      /** A tick or a dot is pressed through its label. */
+      const pressed = (e: HTMLElement) =>
+        e.matches('input[type="checkbox"], input[type="radio"], input[type="file"]')
+          ? (e.closest('label') ?? e)
+          : e;
+      return all
+        .filter((e) => e.checkVisibility({ visibilityProperty: true }) && !inSentence(e))
+        .flatMap((e) => {
+          const { width, height } = pressed(e).getBoundingClientRect();
+          if (Math.min(width, height) >= least - 0.01) return [];
+          const name = [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`);
+          const words = e.textContent.trim().slice(0, 30);
+          return [`${width.toFixed(0)} × ${height.toFixed(0)} px: ${name} “${words}”`];
+        });
+    },
+    [least, within] as const,
+  );
+}

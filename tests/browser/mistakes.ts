@@ -1,0 +1,60 @@
+import type { Page } from 'playwright-core';
+
+const FIELDS =
+  '.entry input[type="text"], .lines textarea, .moment input, .worksheet textarea, .live textarea';
+
+/**
+ * Types something no field can read into every field of the worksheets, and waits for the sentences.
+ * Returns how many fields it filled.
+ */
+export async function makeMistakes(page: Page): Promise<number> {
+  const filled = await page.evaluate(async (fields) => {
+    const all = [...document.querySelectorAll<HTMLInputElement>(fields)].filter((field) =>
+      field.checkVisibility(),
+    );
+    for (const field of all) {
+      field.value = field.type === 'datetime-local' ? '' : 'half a bucket';
+      field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      field.dispatchEvent(new FocusEvent('blur'));
+      // A hand types into one field after the other, and each is drawn before the next.
+      await new Promise((drawn) => setTimeout(drawn));
+    }
+    return all.length;
+  }, FIELDS);
+  if (filled > 0) await page.locator('[aria-invalid="true"]').first().waitFor();
+  // What one worksheet keeps reaches the others in the tasks after.
+  await page.waitForTimeout(50);
+  return filled;
+}
+
+/**
+ * Fields with a mistake in them that do not say so, whose sentence is not tied to them, and worksheets
+ * whose list of mistakes does not lead to their fields.
+ */
+export function unsaidMistakes(page: Page): Promise<string[]> {
+  return page.evaluate((fields) => {
+    const found: string[] = [];
+    for (const field of document.querySelectorAll<HTMLInputElement>(fields)) {
+      if (!field.checkVisibility()) continue;
+      const name = `#${field.id} in “${field.closest('.worksheet')?.querySelector('.question')?.textContent}”`;
+      if (field.ariaInvalid !== 'true') {
+        found.push(`not marked as wrong: ${name}`);
+        continue;
+      }
+      const told = (field.getAttribute('aria-describedby') ?? '')
+        .split(' ')
+        .map((id) => document.getElementById(id))
+        .filter((e) => e?.matches('.problem') || e?.querySelector('.problem'));
+      if (!told.some((e) => e?.checkVisibility())) found.push(`no sentence beside: ${name}`);
+      const sheet = field.closest('.live');
+      if (sheet && !sheet.querySelector(`.withheld a[href="#${CSS.escape(field.id)}"]`))
+        found.push(`not in the list of what is wrong: ${name}`);
+    }
+    for (const link of document.querySelectorAll<HTMLAnchorElement>('.withheld a')) {
+      const id = link.hash.slice(1);
+      link.click();
+      if (document.activeElement?.id !== id) found.push(`leads to no field: ${link.textContent}`);
+    }
+    return found;
+  }, FIELDS);
+}
