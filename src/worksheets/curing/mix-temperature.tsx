@@ -133,7 +133,7 @@ export default worksheet({
     {
       tex: String.raw`T = \frac{\sum m\,c\,T}{\sum m\,c}`,
       put: (v, { mix }, say) =>
-        `${say(v.cement, 'mass')} × 1.14 × ${say(v.cementAt, 'temperature')} + ${say(v.water, 'mass')} × 4.187 × ${say(v.waterAt, 'temperature')} + ${say(v.foam, 'mass')} × 4.187 × ${say(v.foamAt, 'temperature')}${v.sand > 0 ? ` + ${say(v.sand, 'mass')} × 0.77 × ${say(v.sandAt, 'temperature')}` : ''}, over the same without the temperatures: ${say(mix.temperature, 'temperature')}`,
+        `${say(v.cement, 'mass')} × ${KILOJOULES.cement} × ${say(v.cementAt, 'temperature')} + ${say(v.water, 'mass')} × ${KILOJOULES.water} × ${say(v.waterAt, 'temperature')} + ${say(v.foam, 'mass')} × ${KILOJOULES.water} × ${say(v.foamAt, 'temperature')}${v.sand > 0 ? ` + ${say(v.sand, 'mass')} × ${KILOJOULES.sand} × ${say(v.sandAt, 'temperature')}` : ''}, over the same without the temperatures: ${say(mix.temperature, 'temperature')}`,
     },
     {
       tex: String.raw`T_w = \frac{T \sum m\,c - \sum_{\text{others}} m\,c\,T_i}{m_w\,c_w}`,
