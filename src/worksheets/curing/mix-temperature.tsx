@@ -11,6 +11,13 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { temperature } from '../shared/curing-fields.ts';
 import { WarmthScale } from '../shared/WarmthScale.tsx';
 
+/** The specific heats as the working shows them, kJ/(kg·K). */
+const KILOJOULES = {
+  cement: SPECIFIC_HEAT.cement / 1000,
+  sand: SPECIFIC_HEAT.sand / 1000,
+  water: SPECIFIC_HEAT.water / 1000,
+} as const;
+
 /** Coolest and warmest mix to aim at. Common practice, no source. */
 const MIX = { cold: ICE_POINT + 10, hot: ICE_POINT + 30 } as const;
 const mass = (label: string, example: string) =>
@@ -160,7 +167,7 @@ export default worksheet({
   defers: [
     'The thermometer in the mix decides; the concentrate’s own sheet says how warm its solution may be.',
   ],
-  sources: ['aci-305r', 'aci-306r', 'brown-2022', 'ice-heat', 'common-practice'],
+  sources: ['aci-305r', 'aci-306r', 'bentz-2007', 'brown-2022', 'ice-heat', 'common-practice'],
 });
 
 function waterWords(
