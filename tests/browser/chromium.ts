@@ -18,29 +18,31 @@ function onThisMachine(): string | undefined {
 }
 
 /** The browser to test with: the one asked for, an installed one, or the one npm brought. */
-async function browserPath(): Promise<string> {
+export async function browserPath(): Promise<string> {
   const asked = process.env.CHROME_PATH;
   if (asked && !existsSync(asked)) throw new Error(`CHROME_PATH names no file: ${asked}`);
   return asked ?? onThisMachine() ?? (await sparticuz.executablePath());
 }
+
+/** Tests run as root in a container, open only our own pages, and need no graphics card. */
+export const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-dev-shm-usage',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-domain-reliability',
+  '--disable-sync',
+  '--no-first-run',
+  '--no-pings',
+  '--font-render-hinting=none',
+];
 
 /** Starts the browser that all test files share. */
 export async function startBrowser(): Promise<BrowserServer> {
   return chromium.launchServer({
     executablePath: await browserPath(),
     headless: true,
-    args: [
-      // Tests run as root in a container, open only our own pages, and need no graphics card.
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-dev-shm-usage',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-domain-reliability',
-      '--disable-sync',
-      '--no-first-run',
-      '--no-pings',
-      '--font-render-hinting=none',
-    ],
+    args: FLAGS,
   });
 }

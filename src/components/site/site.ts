@@ -13,13 +13,22 @@ function remember(key: string, value: string): void {
   }
 }
 
+/** Amounts in the text say first what the reader reads in: `600 kg/m³ (37.5 lb/ft³)`, or turned round. */
+function turnAmounts(units: string): void {
+  for (const amount of document.querySelectorAll<HTMLElement>('.amount')) {
+    if ((amount.dataset.first ?? 'metric') === units) continue;
+    amount.dataset.first = units;
+    amount.textContent = amount.textContent.replace(/^(.*) \((.*)\)$/, '$2 ($1)');
+  }
+}
+
 /** Metric or US customary, for every worksheet on the site. */
 function unitSwitch(turn: HTMLButtonElement): void {
   let units = store?.getItem('suds.units') === 'us' ? 'us' : 'metric';
   const show = () => {
     turn.textContent = units === 'us' ? 'Units: US' : 'Units: metric';
+    turnAmounts(units);
   };
-  turn.hidden = false;
   turn.addEventListener('click', () => {
     units = units === 'us' ? 'metric' : 'us';
     remember('suds.units', units);
@@ -45,7 +54,6 @@ function themeSwitch(turn: HTMLButtonElement): void {
     turn.textContent = dark() ? 'Light' : 'Dark';
     turn.ariaLabel = dark() ? 'Turn to light colours' : 'Turn to dark colours';
   };
-  turn.hidden = false;
   turn.addEventListener('click', () => {
     root.dataset.theme = dark() ? 'light' : 'dark';
     remember('suds.theme', root.dataset.theme);
@@ -57,7 +65,6 @@ function themeSwitch(turn: HTMLButtonElement): void {
 /** `/` opens the search; the search itself is fetched when it is first opened. */
 function searchButton(open: HTMLButtonElement): void {
   const show = async () => (await import('./search.ts')).openSearch(base);
-  open.hidden = false;
   open.addEventListener('click', show);
   addEventListener('keydown', (event) => {
     const typing = (event.target as Element).closest?.('input, select, textarea, dialog');
