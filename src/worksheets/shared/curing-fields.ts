@@ -44,7 +44,7 @@ const dayColumns = {
 };
 
 /** A fortnight in the demo's shed: mild, then a cold night under a clear sky, then mild again. */
-const DEMO_DAYS =
+export const DEMO_DAYS =
   '12\t20\n12\t20\n11\t19\n9\t16\n7\t14\n6\t13\n8\t15\n10\t17\n12\t19\n12\t20\n13\t21\n13\t21\n12\t20\n12\t20';
 
 /**
