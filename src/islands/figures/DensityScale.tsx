@@ -28,8 +28,8 @@ const WIDTH = 420;
 const LEFT = 14;
 const RIGHT = 14;
 const ROW = 21;
-/** A label is about this wide for every letter, so labels that would touch go on rows of their own. */
-const LETTER = 7.2;
+/** A label is about this wide for every letter on a phone, where text is drawn larger. */
+const LETTER = 8.6;
 
 /** A density scale with what lies on it: bands above, marks below, and the way a correction goes. */
 export function DensityScale({ title, from, to, units, bands, marks, arrow, say }: Props) {
@@ -81,8 +81,10 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
           />
         )}
         {placed.map((mark) => (
+          <path class="leader" d={`M${mark.x} ${bar + 12}V${bar + 20 + mark.row * ROW}`} />
+        ))}
+        {placed.map((mark) => (
           <g>
-            <path class="leader" d={`M${mark.x} ${bar + 12}V${bar + 20 + mark.row * ROW}`} />
             <circle
               class={`marker ${mark.role}`}
               cx={mark.x}
@@ -90,10 +92,10 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
               r={mark.role === 'plain' ? 5 : 8}
             />
             <text
-              class={mark.role === 'plain' ? '' : 'strong'}
+              class={mark.role === 'plain' ? 'on-layer' : 'strong on-layer'}
               x={mark.textX}
               y={bar + 34 + mark.row * ROW}
-              text-anchor="middle"
+              text-anchor={mark.anchor}
             >
               {mark.text}
             </text>
@@ -138,7 +140,10 @@ function BandLabel({
   );
 }
 
-/** Puts each label on the first row where it touches no other, and keeps it inside the picture. */
+/**
+ * Puts each label on the first row where it touches no other, and keeps it inside the picture: one
+ * that would stick out begins or ends at the edge. Their letters cover the leaders of lower rows.
+ */
 export function inRows<T extends { readonly x: number; readonly text: string }>(
   marks: readonly T[],
 ) {
@@ -147,10 +152,12 @@ export function inRows<T extends { readonly x: number; readonly text: string }>(
     .sort((a, b) => a.x - b.x)
     .map((mark) => {
       const half = (mark.text.length * LETTER) / 2;
-      const textX = Math.min(WIDTH - half, Math.max(half, mark.x));
-      let row = ends.findIndex((end) => end < textX - half - 8);
+      const middle = Math.min(WIDTH - half, Math.max(half, mark.x));
+      const anchor = middle > mark.x ? 'start' : middle < mark.x ? 'end' : 'middle';
+      const textX = { start: 0, middle, end: WIDTH }[anchor];
+      let row = ends.findIndex((end) => end < middle - half - 8);
       if (row < 0) row = ends.length;
-      ends[row] = textX + half;
-      return { ...mark, row, textX };
+      ends[row] = middle + half;
+      return { ...mark, row, textX, anchor } as const;
     });
 }

@@ -1,4 +1,7 @@
-/** A table of texts that scrolls in its own box where the page is narrow. */
+/** Where a column is narrow a number may part from its unit, rather than push the table off the page. */
+const breakable = (text: string) => text.replaceAll('\u00a0', ' ');
+
+/** A table of texts; its cells wrap where the page is narrow, and what still does not fit scrolls. */
 export function Table({
   caption,
   columns,
@@ -20,9 +23,9 @@ export function Table({
         <tbody>
           {rows.map(([head, ...cells]) => (
             <tr>
-              <th scope="row">{head}</th>
+              <th scope="row">{breakable(head ?? '')}</th>
               {cells.map((cell) => (
-                <td>{cell}</td>
+                <td>{breakable(cell)}</td>
               ))}
             </tr>
           ))}

@@ -3,8 +3,8 @@ import type { ComponentChildren } from 'preact';
 import { type Linear, scaleLinear } from './scale.ts';
 
 const WIDTH = 420;
-const HEIGHT = 260;
-const MARGIN = { top: 12, right: 14, bottom: 46, left: 50 } as const;
+const HEIGHT = 276;
+const MARGIN = { top: 32, right: 14, bottom: 46, left: 50 } as const;
 
 export interface Axes {
   readonly x: Linear;
@@ -57,11 +57,8 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
         <text class="axis-name" x={(left + right) / 2} y={HEIGHT - 6} text-anchor="middle">
           {xLabel}
         </text>
-        <text
-          class="axis-name"
-          transform={`translate(12 ${(top + bottom) / 2}) rotate(-90)`}
-          text-anchor="middle"
-        >
+        {/* Above the plot, where it has room: on end beside the axis it crowds the numbers. */}
+        <text class="axis-name" x="2" y="15">
           {yLabel}
         </text>
       </svg>

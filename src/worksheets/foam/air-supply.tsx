@@ -71,7 +71,10 @@ export default worksheet({
         : undefined;
     const short = v.airFlow - v.delivery;
     const lasts = short > 0 ? held / short : undefined;
+    const share = lasts === undefined ? Number.POSITIVE_INFINITY : lasts / making.time;
     return {
+      // What can be made in one go, of the foam wanted.
+      inOneGo: v.foamVolume * Math.min(1, share),
       freeAir,
       perVolume: freeAir / v.foamVolume,
       making,
@@ -83,6 +86,12 @@ export default worksheet({
     };
   },
   results: {
+    inOneGo: {
+      label: 'Foam the air makes in one go',
+      kind: 'volume',
+      of: (r) => r.inOneGo,
+      units: LITRES,
+    },
     freeAir: {
       label: 'Free air the foam takes',
       kind: 'volume',

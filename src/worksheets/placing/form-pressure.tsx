@@ -4,7 +4,7 @@ import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { FormSection } from '../shared/FormSection.tsx';
-import { BENDS, MODULUS, pressureFields, SHORT, SPANS } from './pressure-fields.ts';
+import { BENDS, MODULUS, pressureFields, RUNS, SHORT, SPANS } from './pressure-fields.ts';
 
 const KPA = { metric: 'kPa', us: 'psf' } as const;
 const NEWTON = { metric: 'N', us: 'lbf' } as const;
@@ -177,6 +177,7 @@ export default worksheet({
       pressure={push.pressure}
       span={span}
       bulge={bent.deflection}
+      runs={RUNS[values.spans]}
       lower={values.lower}
       upper={values.upper}
       say={say}

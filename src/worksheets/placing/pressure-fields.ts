@@ -119,3 +119,5 @@ export const pressureFields = {
 export const MODULUS = { ply: 7e9, board: 9e9 } as const;
 export const BENDS = { seen: 1 / 360, plain: 1 / 270, rough: 1 / 180 } as const;
 export const SPANS = { one: 1, two: 2, three: 3, up: 1 } as const;
+/** Spans along the side, as they are drawn. */
+export const RUNS = { ...SPANS, up: 0 } as const;

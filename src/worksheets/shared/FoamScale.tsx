@@ -65,21 +65,23 @@ export function FoamScale({ gas, solution, bands, marks, caption, say }: Props) 
               y={16 + i * ROW}
               height={BAR + 12 - 16 - i * ROW}
             />
-            <text class="soft" x={x(to) + 6} y={28 + i * ROW}>
+            <text class="soft" x={x(from) - 6} y={28 + i * ROW} text-anchor="end">
               {label}
             </text>
           </g>
         ))}
         <rect class="track" x={LEFT} width={RIGHT - LEFT} y={BAR} height="12" />
-        {placed.map(({ x: at, textX, text, row, role }) => (
+        {placed.map(({ x: at, row }) => (
+          <path class="leader" d={`M${at} ${BAR + 12}V${BAR + 20 + row * ROW}`} />
+        ))}
+        {placed.map(({ x: at, textX, anchor, text, row, role }) => (
           <g>
-            <path class="leader" d={`M${at} ${BAR + 12}V${BAR + 20 + row * ROW}`} />
             <circle class={`marker ${role}`} cx={at} cy={BAR + 6} r={role === 'plain' ? 5 : 8} />
             <text
-              class={role === 'plain' ? '' : 'strong'}
+              class={role === 'plain' ? 'on-layer' : 'strong on-layer'}
               x={textX}
               y={BAR + 34 + row * ROW}
-              text-anchor="middle"
+              text-anchor={anchor}
             >
               {text}
             </text>

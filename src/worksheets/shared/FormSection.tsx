@@ -7,50 +7,55 @@ interface Props {
   /** Between supports, m; the bulge there, m. */
   readonly span: number;
   readonly bulge: number;
+  /** How many spans the panel runs over along the side; none when it spans the depth. */
+  readonly runs: number;
   /** Heights of the two rows of ties, m. */
   readonly lower: number;
   readonly upper: number;
   readonly say: Say;
 }
 
-const TOP = 30;
-const DEEP = 200;
+const TOP = 26;
+const DEEP = 160;
 const FACE = 262;
 /** The inside of the far wall. */
 const WALL = 96;
 /** The bulge is drawn so large that it can be seen. */
-const DRAWN = 14;
+const DRAWN = 12;
+/** Where the side stands in the picture of it from above. */
+const PLAN = TOP + DEEP + 84;
+const ALONG = { from: 20, to: 400 } as const;
 
-/** A form cut through: the pressure as a triangle, its push, the panel bulging between its battens. */
-export function FormSection({ depth, pressure, span, bulge, lower, upper, say }: Props) {
+/** A form cut through, with the pressure as a triangle; and its side from above, where that bulges. */
+export function FormSection(props: Props) {
+  const { depth, pressure, span, bulge, runs, lower, upper, say } = props;
   const y = (above: number) => TOP + DEEP * (1 - above / depth);
-  const times = bulge > 0 ? DRAWN / ((bulge / depth) * DEEP) : 1;
+  const perMetre = runs > 0 ? (ALONG.to - ALONG.from) / (runs * span) : DEEP / depth;
+  const times = bulge > 0 ? DRAWN / (bulge * perMetre) : 1;
   const round = times >= 1 ? Number(times.toPrecision(1)) : Number(times.toPrecision(2));
-  const spans = Math.max(1, Math.min(12, Math.round(depth / span)));
   const length = (m: number) =>
     say(m, 'length', {
       units: m < 1 ? { metric: 'mm', us: 'in' } : { metric: 'm', us: 'ft' },
       significant: 2,
     });
-  const words = `pressure from nothing at the top to ${say(pressure, 'pressure', { units: { metric: 'kPa', us: 'psf' }, significant: 2 })} at the bottom, ${length(depth)} down; its push acts ${length(depth / 3)} above the bottom; the panel bulges ${say(bulge, 'length', { units: { metric: 'mm', us: 'in' }, significant: 2 })}`;
-  const bulges = (shift: number, reverse = false) => {
-    const parts = Array.from({ length: spans }, (_, i) => {
-      const [from, to] = [TOP + (DEEP * i) / spans, TOP + (DEEP * (i + 1)) / spans];
-      const size = (DRAWN * (from + to - 2 * TOP)) / DEEP;
-      return { from, to, bend: `Q${FACE + shift + size} ${(from + to) / 2}` };
-    });
-    return (reverse ? [...parts].reverse() : parts)
-      .map(({ from, to, bend }) => `${bend} ${FACE + shift} ${reverse ? from : to}`)
-      .join('');
-  };
+  const bulges = say(bulge, 'length', { units: { metric: 'mm', us: 'in' }, significant: 2 });
+  const greatest = say(pressure, 'pressure', {
+    units: { metric: 'kPa', us: 'psf' },
+    significant: 2,
+  });
+  const words = `pressure from nothing at the top to ${greatest} at the bottom, ${length(depth)} down; its push acts ${length(depth / 3)} above the bottom; the panel bulges ${bulges} ${runs > 0 ? `between battens ${length(span)} apart` : 'between bottom and top'}`;
+  // A curve through the middle lies half as far out as the point it is drawn toward.
+  const bend = runs > 0 ? '' : `Q${FACE + 2 * DRAWN} ${TOP + DEEP * 0.55} `;
+  const outer = runs > 0 ? '' : `Q${FACE + 8 + 2 * DRAWN} ${TOP + DEEP * 0.55} `;
+  const [foot, brow] = [`${FACE} ${TOP + DEEP}`, `${FACE + 8} ${TOP}`];
   return (
     <figure class="fig">
       <svg
-        viewBox={`0 0 420 ${TOP + DEEP + 24}`}
+        viewBox={`0 0 420 ${runs > 0 ? PLAN + 56 : TOP + DEEP + 26}`}
         role="img"
         aria-label={`Section of the form: ${words}.`}
       >
-        <path class="foam" d={`M${WALL} ${TOP}H${FACE}${bulges(0)}H${WALL}Z`} />
+        <path class="foam" d={`M${WALL} ${TOP}H${FACE}${bend || 'L'}${foot}H${WALL}Z`} />
         <path class="head" d={`M${FACE} ${TOP}L${FACE - 110} ${TOP + DEEP}H${FACE}Z`} />
         {[0.25, 0.5, 0.75, 1].map((part) => (
           <path
@@ -60,7 +65,7 @@ export function FormSection({ depth, pressure, span, bulge, lower, upper, say }:
         ))}
         <path
           class="form"
-          d={`M${FACE} ${TOP - 12}V${TOP}${bulges(0)}h8${bulges(8, true)}V${TOP - 12}Z`}
+          d={`M${FACE} ${TOP - 12}V${TOP}${bend || 'L'}${foot}h8${outer || 'L'}${brow}V${TOP - 12}Z`}
         />
         <path class="outline" d={`M${WALL} ${TOP - 12}V${TOP + DEEP}H${FACE + 20}`} />
         {[lower, upper]
@@ -72,7 +77,7 @@ export function FormSection({ depth, pressure, span, bulge, lower, upper, say }:
             </g>
           ))}
         <path class="arrow" d={`M${FACE + 60} ${y(depth / 3)}h40m-8 -5l8 5 -8 5`} />
-        <text class="strong" x={FACE + 104} y={y(depth / 3) + 5}>
+        <text class="strong" x={FACE + 106} y={y(depth / 3) + 5}>
           push
         </text>
         <path class="dim" d={`M${WALL - 12} ${TOP}V${TOP + DEEP}`} />
@@ -80,13 +85,47 @@ export function FormSection({ depth, pressure, span, bulge, lower, upper, say }:
           {length(depth)}
         </text>
         <text x={FACE - 110} y={TOP + DEEP + 20}>
-          {say(pressure, 'pressure', { units: { metric: 'kPa', us: 'psf' }, significant: 2 })}
+          {greatest}
         </text>
+        {runs > 0 && <FromAbove runs={runs} words={length(span)} />}
       </svg>
       <figcaption>
-        The form cut through. The triangle is the pressure; the dots are ties or clamps. The panel’s
-        bulge is drawn {round} times as large as it is.
+        The form cut through{runs > 0 && ', and its side from above'}. The triangle is the pressure;
+        the dots are ties or clamps. The panel bulges {bulges}, drawn {round} times as large.
       </figcaption>
     </figure>
+  );
+}
+
+/** The panel from above, the mix behind it, out between its battens. */
+function FromAbove({ runs, words }: { readonly runs: number; readonly words: string }) {
+  const each = (ALONG.to - ALONG.from) / runs;
+  const at = (i: number) => ALONG.from + i * each;
+  const arcs = (shift: number, order: readonly number[], ends: 0 | 1) =>
+    order
+      .map((i) => `Q${at(i + 0.5)} ${PLAN + shift + 2 * DRAWN} ${at(i + ends)} ${PLAN + shift}`)
+      .join('');
+  const forth = Array.from({ length: runs }, (_, i) => i);
+  return (
+    <g>
+      <path
+        class="foam"
+        d={`M${ALONG.from} ${PLAN - 34}V${PLAN}${arcs(0, forth, 1)}V${PLAN - 34}Z`}
+      />
+      <text class="soft" x={ALONG.from + 6} y={PLAN - 14}>
+        from above
+      </text>
+      <path
+        class="form"
+        d={`M${ALONG.from} ${PLAN}${arcs(0, forth, 1)}v8${arcs(8, forth.toReversed(), 0)}Z`}
+      />
+      {[...forth, runs].map((i) => (
+        <rect class="form" x={at(i) - 6} y={PLAN + 8} width="12" height="14" />
+      ))}
+      <path class="dim" d={`M${at(0)} ${PLAN + 34}H${at(1)}`} />
+      <text x={at(0.5)} y={PLAN + 50} text-anchor="middle">
+        {words}
+      </text>
+    </g>
   );
 }

@@ -7,7 +7,7 @@ const RIGHT = 16;
 const BAR = 20;
 const ROW = 70;
 /** About the width of a letter, to keep names from running into each other. */
-const LETTER = 7.3;
+const LETTER = 8.4;
 
 export interface Segment {
   /** What is drawn under the piece: `Ca 237`. */

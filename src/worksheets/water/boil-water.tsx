@@ -62,19 +62,20 @@ export default worksheet({
     };
   },
   results: {
-    hardness: {
-      label: 'Hardness left',
-      kind: 'hardness',
-      of: (r) => r.hardness,
-      units: HARDNESS,
-      sure: true,
-    },
     removed: {
-      label: 'Taken out',
+      label: 'Boiling takes out',
       kind: 'hardness',
       of: (r) => r.removed,
       units: HARDNESS,
-      significant: 2,
+      sure: true,
+    },
+    hardness: {
+      label: 'Hardness left, at best',
+      kind: 'hardness',
+      of: (r) => r.hardness,
+      units: HARDNESS,
+      answer: true,
+      sure: true,
     },
     textbook: {
       label: 'The textbook’s least',
@@ -102,7 +103,7 @@ export default worksheet({
     if (r.before === 0 || r.removed <= 0)
       return {
         verdict: 'stop',
-        say: 'Boiling takes nothing out of this water: it holds no lime to spare.',
+        say: 'Boiling takes nothing out of this water: it holds no lime to spare. If it is too hard, use a softener, or blend it with soft water.',
       };
     const left = say(r.hardness, 'hardness', { units: HARDNESS, significant: 2 });
     if (r.removed < WORTH_IT * r.before)
@@ -112,7 +113,7 @@ export default worksheet({
       };
     return {
       verdict: 'look',
-      say: `${left} stays at best. Boil ${say(v.volume, 'volume', { units: LITRES })} for some minutes, let it cool and settle in the pot, draw off the clear water and test it.`,
+      say: `${left} stays at best. Boil ${say(v.volume, 'volume', { units: LITRES })} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
     };
   },
   notes: () => [

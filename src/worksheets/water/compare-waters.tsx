@@ -53,6 +53,14 @@ export default worksheet({
     return { control, test, ...compareWaters({ control, test }) };
   },
   results: {
+    fails: {
+      label: 'Lines it does not pass, of the seven below',
+      kind: 'count',
+      of: ({ en1008, astmC1602 }) =>
+        [...Object.values(en1008), ...Object.values(astmC1602)].filter((line) => line === 'fails')
+          .length,
+      whole: true,
+    },
     strength: {
       label: 'Strength, of the control’s',
       kind: 'ratio',
