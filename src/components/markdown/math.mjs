@@ -6,12 +6,14 @@ import { defineHastPlugin, htmlToHast } from 'satteri';
  * of its own, and a screen reader can read it. Bad TeX throws, and so fails the build.
  */
 export const typeset = (tex, displayMode = true) => {
-  const html = katex.renderToString(tex.trim(), {
+  const whole = katex.renderToString(tex.trim(), {
     displayMode,
     output: 'mathml',
     throwOnError: true,
     strict: 'error',
   });
+  // The TeX beside the formula is read by nobody, and weighs as much again.
+  const html = whole.replace(/<\/?semantics>|<annotation[\s\S]*?<\/annotation>/g, '');
   // A long formula scrolls in its own box on a phone, and a box that scrolls is reached by key.
   return displayMode ? html.replace('<math ', '<math tabindex="0" ') : html;
 };

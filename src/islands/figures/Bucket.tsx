@@ -102,9 +102,10 @@ function bubbles(top: number, bottom: number): (readonly [number, number, number
     return seed / 2147483647;
   };
   for (let i = 0; i < 150; i++) {
-    const r = 3 + chance() * 7;
-    const y = TOP + chance() * DEEP;
-    const x = MIDDLE + (chance() * 2 - 1) * (half(y - TOP) - r - 2);
+    // Whole numbers: the figure stands in the page, and digits nobody sees have a weight.
+    const r = Math.round(3 + chance() * 7);
+    const y = Math.round(TOP + chance() * DEEP);
+    const x = Math.round(MIDDLE + (chance() * 2 - 1) * (half(y - TOP) - r - 2));
     const inside = y - r > top + 1 && y + r < bottom - 1;
     if (inside && found.every(([a, b, c]) => Math.hypot(a - x, b - y) > r + c))
       found.push([x, y, r]);
