@@ -1,0 +1,351 @@
+import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { ROUNDED, SHARP_EDGED } from '../../src/core/air/orifice.ts';
+import { fhpActivationEnergy } from '../../src/core/curing/age-factor.ts';
+import { ONE_FREEZE_STRENGTH } from '../../src/core/curing/frost.ts';
+import { STILL_AIR_TRANSFER, steadyFace } from '../../src/core/curing/heat/face.ts';
+import { ORDINARY_CEMENT } from '../../src/core/curing/heat/hydration.ts';
+import { DIFFERENCE_LIMIT, heatInside, PEAK_LIMIT } from '../../src/core/curing/heat/inside.ts';
+import { SATURATED_FACTOR } from '../../src/core/curing/heat/thermal-properties.ts';
+import { dailyHistory } from '../../src/core/curing/history.ts';
+import { curingPlan } from '../../src/core/curing/plan.ts';
+import { setByTemperature } from '../../src/core/curing/set.ts';
+import { GROWTH_COEFFICIENT } from '../../src/core/curing/strength-growth.ts';
+import { LOAD_CONSTANT_METRIC } from '../../src/core/demould/lifting-equation/lift.ts';
+import { judgeLift } from '../../src/core/demould/lifting-equation/single.ts';
+import { HANDLING_MULTIPLIERS } from '../../src/core/demould/multipliers.ts';
+import { valoreConductivity } from '../../src/core/finished/conductivity.ts';
+import { FLEXURAL_RATIO } from '../../src/core/finished/flexural.ts';
+import {
+  FULL_HYDRATION_WATER,
+  greatestDegree,
+  POWERS_2001,
+  POWERS_BENTZ,
+  POWERS_PER_GRAM,
+} from '../../src/core/finished/powers.ts';
+import { strengthBand } from '../../src/core/finished/strength-band.ts';
+import { WONG_2026 } from '../../src/core/finished/strength-relations/measured.ts';
+import { concentrateShare } from '../../src/core/foam/dilution.ts';
+import { glycerolViscosity } from '../../src/core/foam/glycerol.ts';
+import { proportion } from '../../src/core/mix/proportion.ts';
+import { SPAN_CASES } from '../../src/core/placing/panel.ts';
+import { parseQuantity } from '../../src/core/quantity/parse.ts';
+import { MOLAR_MASS } from '../../src/core/water/molar-masses.ts';
+import { DECAHYDRATE_FACTOR } from '../../src/core/water/soften/washing-soda.ts';
+import { demo } from '../../src/worksheets/demo.ts';
+import { DEMO_DAYS } from '../../src/worksheets/shared/curing-fields.ts';
+
+/**
+ * Most figures in the chapters are put there by core when a page is built. These are typed, or said in
+ * words, and rest on core all the same: each must stand in its page as written here, and be true.
+ */
+const chapters = resolve(import.meta.dirname, '../../content/chapters');
+const words = (page: string) =>
+  readFileSync(join(chapters, `${page}.mdx`), 'utf8').replace(/\s+/g, ' ');
+
+const CELSIUS = 273.15;
+const mix = proportion({
+  volume: 1,
+  target: { wetDensity: demo.wetDensity },
+  waterCement: demo.waterCement,
+  foamDensity: demo.foam.density,
+});
+const dry = valoreConductivity({ dryDensity: mix.ovenDryDensity }).conductivity;
+
+/** The demo mix as thick as that, conducting as when soaked and as when dry. */
+function insideOf(thickness: number, celsius = 20) {
+  const air = steadyFace({ temperature: CELSIUS + 15, transfer: STILL_AIR_TRANSFER });
+  const run = (more = {}) => {
+    const { peak, difference } = heatInside({
+      thickness,
+      mix: { cement: mix.cement, water: mix.water + mix.foamMass },
+      dryDensity: mix.ovenDryDensity,
+      hydration: ORDINARY_CEMENT,
+      initialTemperature: CELSIUS + celsius,
+      near: air,
+      far: air,
+      duration: 5 * 86_400,
+      cells: 40,
+      ...more,
+    });
+    const pastPeak = peak.temperature > PEAK_LIMIT;
+    const pastDifference = difference.value > DIFFERENCE_LIMIT;
+    return { peak: peak.temperature, pastPeak, pastDifference };
+  };
+  return { wet: run(), dry: run({ conductivity: dry }) };
+}
+
+/** The w/c from which a set of Powers' constants lets all cement react. */
+function fullFrom(curing: 'sealed' | 'saturated', reaction: typeof POWERS_2001): number {
+  let [low, high] = [0.2, 0.6];
+  for (let i = 0; i < 40; i++) {
+    const waterCement = (low + high) / 2;
+    const degree = greatestDegree({ waterCement, reaction, curing, waterDensity: 1000 });
+    if (degree < 1) low = waterCement;
+    else high = waterCement;
+  }
+  return high;
+}
+
+/** How far the viscosity formula lies from each value of the table, shares. */
+function viscosityErrors(): number[] {
+  const file = join(import.meta.dirname, '../published/foam-liquid/glycerol-viscosity.json');
+  const { rows } = JSON.parse(readFileSync(file, 'utf8')) as {
+    rows: { asks: string; source: string; input: Record<string, string>; expected: string }[];
+  };
+  return rows
+    .filter((row) => row.source === 'segur-oberstar-1951')
+    .map(({ input, expected }) => {
+      const si = (text: string, kind: Parameters<typeof parseQuantity>[1]) => {
+        const read = parseQuantity(text, kind);
+        if (!read.ok) throw new Error(text);
+        return read.value;
+      };
+      const { viscosity } = glycerolViscosity({
+        glycerol: si(input.glycerol!, 'ratio'),
+        temperature: si(input.temperature!, 'temperature'),
+      });
+      return Math.abs(viscosity / si(expected, 'viscosity') - 1);
+    });
+}
+
+const usual = {
+  horizontal: 0.4,
+  vertical: 0.1,
+  travel: 0.75,
+  asymmetry: Math.PI / 6,
+  perMinute: 0.5,
+  duration: 'short',
+  coupling: 'poor',
+} as const;
+const share = (convention: 'parts-water' | 'one-in', stated: number) =>
+  concentrateShare({ convention, stated, concentrateDensity: 1100, waterDensity: 998 }).byVolume;
+const stripping = HANDLING_MULTIPLIERS.filter(({ during }) => during === 'stripping');
+const wongBy = (end: 'min' | 'max') => {
+  const conductivity = Math[end](...WONG_2026.map((point) => point.conductivity));
+  return WONG_2026.find((point) => point.conductivity === conductivity)!;
+};
+
+/** Page, words that stand in it, the figure in them, what core has, how near a rounded figure must be. */
+const figures: readonly [string, string, number, () => number, number][] = [
+  [
+    'curing/temperature-and-age',
+    '33.5 kJ/mol from 20 °C up',
+    33_500,
+    () => fhpActivationEnergy({ temperature: CELSIUS + 20 }),
+    0,
+  ],
+  [
+    'curing/temperature-and-age',
+    '1.47 more for each degree below',
+    1470,
+    () => fhpActivationEnergy({ temperature: CELSIUS + 10 }) / 10 - 3350,
+    1e-6,
+  ],
+  [
+    'curing/heat-inside',
+    'from 0.6 of a degree',
+    0.6,
+    () => (insideOf(0.3).wet.peak - insideOf(0.3, 15).wet.peak) / 5,
+    0.05,
+  ],
+  [
+    'curing/heat-inside',
+    'to a whole one off the peak',
+    1,
+    () => (insideOf(0.3).dry.peak - insideOf(0.3, 15).dry.peak) / 5,
+    0.05,
+  ],
+  ['demoulding/when-to-strip', 'times 0.22 to', 0.22, () => FLEXURAL_RATIO.cellular.low, 0],
+  ['demoulding/when-to-strip', '0.22 to 0.35', 0.35, () => FLEXURAL_RATIO.foamed.high, 0],
+  [
+    'demoulding/handling',
+    'the weight, 1.2 to',
+    1.2,
+    () => Math.min(...stripping.map(({ factor }) => factor)),
+    0,
+  ],
+  [
+    'demoulding/handling',
+    '1.2 to 1.7 by the shape',
+    1.7,
+    () => Math.max(...stripping.map(({ factor }) => factor)),
+    0,
+  ],
+  [
+    'demoulding/lift',
+    'about a third of the constant',
+    1 / 3,
+    () => judgeLift(usual, 4.86).weightLimit / LOAD_CONSTANT_METRIC,
+    0.03,
+  ],
+  ['finished-part/drying', 'can bind 0.23 g of water', 0.23, () => POWERS_PER_GRAM.bound, 0],
+  ['finished-part/drying', 'hold 0.19 g in its gel', 0.19, () => POWERS_PER_GRAM.gel, 0],
+  ['finished-part/heat', 'from 0.28 at 561', 0.28, () => wongBy('min').conductivity, 0.005],
+  ['finished-part/heat', 'at 561 kg/m³', 561, () => wongBy('min').density, 0.5],
+  ['finished-part/heat', '0.66 at 1,404', 0.66, () => wongBy('max').conductivity, 0.005],
+  ['finished-part/heat', 'at 1,404', 1404, () => wongBy('max').density, 0.5],
+  ['finished-part/heat', 'six times as much as dry', 6, () => SATURATED_FACTOR, 0],
+  ['foam/air', 'about 0.61 for a sharp edge', 0.61, () => SHARP_EDGED, 0],
+  ['foam/air', '0.97 for a rounded one', 0.97, () => ROUNDED, 0],
+  [
+    'foam/glycerol',
+    '1.5 % on average',
+    0.015,
+    () => viscosityErrors().reduce((a, b) => a + b) / viscosityErrors().length,
+    0.0005,
+  ],
+  ['foam/glycerol', '3.5 % at worst', 0.035, () => Math.max(...viscosityErrors()), 0.0005],
+  [
+    'foam/solution',
+    'At 1 : 5 against 1 in 5 it is a fifth',
+    0.2,
+    () => share('one-in', 5) / share('parts-water', 5) - 1,
+    1e-6,
+  ],
+  [
+    'placing/pressure',
+    'it bulges about half as much',
+    0.5,
+    () => SPAN_CASES[3].deflection / SPAN_CASES[1].deflection,
+    0.05,
+  ],
+  [
+    'water/hardness',
+    '2.497 times the calcium',
+    2.497,
+    () => (MOLAR_MASS.calciumCarbonate * 1000) / 40.078,
+    0.0005,
+  ],
+  [
+    'water/hardness',
+    '4.118 times the magnesium',
+    4.118,
+    () => (MOLAR_MASS.calciumCarbonate * 1000) / 24.305,
+    0.0005,
+  ],
+  [
+    'water/softening',
+    '1.06 g of soda ash',
+    1.06,
+    () => MOLAR_MASS.sodiumCarbonate / MOLAR_MASS.calciumCarbonate,
+    0.005,
+  ],
+  ['water/softening', '2.7 times the soda', 2.7, () => DECAHYDRATE_FACTOR, 0.05],
+  ['water/softening', '0.37 of the soda', 0.37, () => 1 / DECAHYDRATE_FACTOR, 0.005],
+];
+
+/** Page, words that stand in it, and what must hold for them to be true. */
+const claims: readonly [string, string, () => boolean][] = [
+  [
+    'curing/frost',
+    'By that it never reaches the first mark',
+    () => {
+      const band = strengthBand(mix);
+      return band.known && band.low * Math.exp(GROWTH_COEFFICIENT['32.5N']) < ONE_FREEZE_STRENGTH;
+    },
+  ],
+  [
+    'curing/heat-inside',
+    'The slabs of the demo hardly notice',
+    () => insideOf(0.06).dry.peak < CELSIUS + 25,
+  ],
+  [
+    'curing/heat-inside',
+    'From 150 mm (6 in) it hangs on a figure that is not published',
+    () => {
+      const { wet, dry } = insideOf(0.15);
+      return !(wet.pastPeak || wet.pastDifference) && (dry.pastPeak || dry.pastDifference);
+    },
+  ],
+  [
+    'curing/heat-inside',
+    'At 300 mm (12 in) in one pour a limit is reached however it conducts',
+    () => {
+      const { wet, dry } = insideOf(0.3);
+      return (wet.pastPeak || wet.pastDifference) && (dry.pastPeak || dry.pastDifference);
+    },
+  ],
+  [
+    'curing/heat-inside',
+    'at twice that both are far behind',
+    () => {
+      const { wet, dry } = insideOf(0.6);
+      return wet.pastPeak && wet.pastDifference && dry.pastPeak && dry.pastDifference;
+    },
+  ],
+  [
+    'curing/set',
+    'the variable energy, the slowest there',
+    () => {
+      const at = (law: Parameters<typeof setByTemperature>[0]['law']) =>
+        setByTemperature({
+          reference: { initial: 9000, final: 12_600 },
+          referenceTemperature: CELSIUS + 20,
+          temperature: CELSIUS + 5,
+          law,
+        });
+      const [variable, one] = [
+        at({ law: 'fhp' }),
+        at({ law: 'arrhenius', activationEnergy: 42_500 }),
+      ];
+      return variable.arrhenius.initial > Math.max(one.arrhenius.initial, variable.third.initial);
+    },
+  ],
+  [
+    'curing/plan',
+    'comes out longest of the three',
+    () => {
+      const days = DEMO_DAYS.split('\n').map((line) => {
+        const [coldest = 0, warmest = 0] = line
+          .split('\t')
+          .map((celsius) => CELSIUS + Number(celsius));
+        return { coldest, warmest };
+      });
+      const plan = curingPlan({
+        history: dailyHistory({ days, start: 14 * 3600 }),
+        gain: 'slow',
+        law: { law: 'fhp' },
+        coefficient: GROWTH_COEFFICIENT['32.5N'],
+      });
+      const ends = (rule: string) => plan.find((entry) => entry.rule === rule)?.ends ?? 0;
+      return ends('aci-normal') > Math.max(ends('din-1045-3'), ends('nhbc-plain'));
+    },
+  ],
+  [
+    'finished-part/drying',
+    'a little elsewhere, by up to 3 %',
+    () => {
+      const off = (['sealed', 'saturated'] as const).flatMap((curing) =>
+        [POWERS_2001, POWERS_BENTZ].map((set) =>
+          Math.abs(fullFrom(curing, set) / FULL_HYDRATION_WATER[curing] - 1),
+        ),
+      );
+      return Math.max(...off) < 0.035 && Math.max(...off) > 0.025;
+    },
+  ],
+  [
+    'finished-part/heat',
+    'all lie well above these',
+    () =>
+      WONG_2026.every(
+        ({ density, conductivity }) =>
+          conductivity > 1.25 * valoreConductivity({ dryDensity: density }).conductivity,
+      ),
+  ],
+];
+
+describe('figures typed in the text', () => {
+  test.each(figures)('%s: %s', (page, text, figure, core, within) => {
+    expect(words(page)).toContain(text);
+    expect(Math.abs(core() - figure)).toBeLessThanOrEqual(within);
+  });
+});
+
+describe('what the text says of its own figures', () => {
+  test.each(claims)('%s: %s', (page, text, holds) => {
+    expect(words(page)).toContain(text);
+    expect(holds()).toBe(true);
+  });
+});
