@@ -120,7 +120,7 @@ function suspects(
 ): Suspect[] {
   const all = names.flatMap((reading) => {
     const x = batch[reading] as number;
-    const step = Math.min(u[reading]! / 10, Math.abs(x) / 10) || u[reading]! / 10;
+    const step = u[reading]! / 10;
     try {
       const slope =
         (pick(reconcile({ ...batch, [reading]: x + step })) - pick(reconcile(batch))) / step;

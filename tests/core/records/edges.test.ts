@@ -3,6 +3,7 @@ import { DomainError } from '../../../src/core/domain-error.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
 import { learn } from '../../../src/core/records/learn.ts';
 import { PRIORS } from '../../../src/core/records/priors.ts';
+import { reconcile } from '../../../src/core/records/reconcile.ts';
 import { judgeBatch } from '../../../src/core/records/verdict.ts';
 
 describe('a batch judged', () => {
@@ -44,6 +45,52 @@ describe('a batch judged', () => {
     const judged = judgeBatch(heavy, { full: 0.01, placed: 0.001 });
     expect(judged.finding).toBe('heavier-than-airless');
     expect(judged.suspects.map(({ reading }) => reading)).toEqual(['full']);
+  });
+
+  describe('with too much air', () => {
+    // S = (M V/m − V₀)/G with m = full − tare: by hand ∂S/∂m = −M V/(m² G), ∂S/∂V = M/(m G).
+    const light = { ...batch, full: 0.85 + 480 * 0.02, foamVolume: 0.8 * mix.foamVolume };
+    const { massIn, gasIn, survival } = reconcile(light);
+    const [m, gap] = [light.full - light.tare, 1 - survival];
+    const off = {
+      full: (-gap * m ** 2 * gasIn) / (massIn * light.vessel),
+      vessel: (gap * m * gasIn) / massIn,
+    };
+
+    test('a suspect is off by the gap over the slope of what it says', () => {
+      const u = { full: 0.01, tare: 0.01, vessel: 0.0002 };
+      const { finding, suspects } = judgeBatch(light, u);
+      expect(finding).toBe('more-air-than-foam');
+      const by = (name: string) => suspects.find(({ reading }) => reading === name)!;
+      expect(by('full').by / off.full).toBeCloseTo(1, 3);
+      expect(by('tare').by / -off.full).toBeCloseTo(1, 3);
+      expect(by('vessel').by / off.vessel).toBeCloseTo(1, 9);
+      expect(by('full').doubts).toBeCloseTo(Math.abs(by('full').by) / 0.01, 9);
+      expect(by('vessel').doubts).toBeCloseTo(Math.abs(by('vessel').by) / 0.0002, 9);
+    });
+
+    test('a bucket tared to nought is a suspect like any other', () => {
+      const tared = { ...light, tare: 0, full: m };
+      const { suspects } = judgeBatch(tared, { tare: 0.01 });
+      expect(suspects[0]!.by / -off.full).toBeCloseTo(1, 3);
+    });
+  });
+
+  test('what was left over explains what is missing kilogram for kilogram', () => {
+    const short = { ...batch, placed: 0.8 * reconcile(batch).yield, leftOver: 0 };
+    const { finding, suspects, missing } = judgeBatch(short, { leftOver: 0.01 });
+    expect(finding).toBe('lost-mass');
+    expect(suspects).toHaveLength(1);
+    expect(suspects[0]!.by).toBeCloseTo(missing!, 9);
+    expect(suspects[0]!.doubts).toBeCloseTo(missing! / 0.01, 6);
+  });
+
+  test('a reading that could not be more is passed over, the others are judged', () => {
+    // Foam all but water, in doubt by more than it falls short of water.
+    const wet = { ...batch, foamDensity: 999, placed: 0.5 * reconcile(batch).yield, leftOver: 0 };
+    const { finding, suspects } = judgeBatch(wet, { foamDensity: 20, leftOver: 0.01 });
+    expect(finding).toBe('lost-mass');
+    expect(suspects.map(({ reading }) => reading)).toEqual(['leftOver']);
   });
 
   test('an impossible batch is refused, doubts or none', () => {

@@ -41,7 +41,7 @@ export interface CompositeIndex {
  * CLI = STLI₁ + Σ FILIⱼ · (1/FM(F₁+…+Fⱼ) − 1/FM(F₁+…+Fⱼ₋₁)), each FM read for task j's own duration and
  * height of hands.
  * @param tasks at least one
- * @throws {DomainError} for no task, a negative index and what `frequencyMultiplier` refuses
+ * @throws {DomainError} for no task and what `frequencyMultiplier` refuses
  * @source niosh-lifting-1994 (the composite method; its pages from memory)
  */
 export function combineTasks(tasks: readonly TaskIndices[], form: Form): CompositeIndex {
@@ -80,9 +80,9 @@ function added(task: TaskIndices, rates: readonly [number, number], form: Form):
   const [before, after] = rates.map((perMinute) =>
     frequencyMultiplier({ ...task, perMinute }, form),
   );
-  if (!after || !before || !Number.isFinite(task.liftingIndexWithoutRate))
-    return Number.POSITIVE_INFINITY;
-  return task.liftingIndexWithoutRate * (1 / after - 1 / before);
+  // Both multipliers read the same column, so the faster rate is the first to have none.
+  if (!after || !Number.isFinite(task.liftingIndexWithoutRate)) return Number.POSITIVE_INFINITY;
+  return task.liftingIndexWithoutRate * (1 / after - 1 / before!);
 }
 
 function descending(a: number, b: number): number {

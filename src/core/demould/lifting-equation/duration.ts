@@ -31,15 +31,15 @@ export function durationClass(
 ): { readonly duration: Duration; readonly work: number } {
   let joined = 0;
   let longest = 0;
-  spells.forEach(({ work, recovery }, i) => {
+  for (const { work, recovery } of spells) {
     demand('work', work, 'time', { min: 0 });
     demand('recovery', recovery, 'time', { min: 0 });
     joined += work;
     longest = Math.max(longest, joined);
     const share = classOf(joined) === 'short' ? shortRecovery : MODERATE_RECOVERY;
     const rested = recovery >= share * joined - 1e-9;
-    if (i === spells.length - 1 || (rested && classOf(joined) !== 'long')) joined = 0;
-  });
+    if (rested && classOf(joined) !== 'long') joined = 0;
+  }
   demand('work', longest, 'time', { min: 0, aboveMin: true, max: 8 * HOUR });
   return { duration: classOf(longest), work: longest };
 }

@@ -1,0 +1,187 @@
+import { describe, expect, test } from 'vitest';
+import {
+  bestSupportDistance,
+  carriedInTheMiddle,
+  heldAtTwoPoints,
+} from '../../../src/core/demould/beam.ts';
+import {
+  combineTasks,
+  judgeComposite,
+} from '../../../src/core/demould/lifting-equation/composite.ts';
+import {
+  durationClass,
+  recoveryNeeded,
+} from '../../../src/core/demould/lifting-equation/duration.ts';
+import {
+  averageRate,
+  frequencyMultiplier,
+} from '../../../src/core/demould/lifting-equation/frequency.ts';
+import { barsTogether } from '../../../src/core/demould/several-bars.ts';
+import { expectLimits } from '../refuses.ts';
+
+describe('beams', () => {
+  test('have a length and a weight', () => {
+    expectLimits(
+      ({ length }: { length: number }) => bestSupportDistance(length),
+      { length: 1 },
+      { length: { refuses: [0, -1] } },
+    );
+    const balanced = { length: 1, grip: 0.2, load: 3 };
+    expectLimits(carriedInTheMiddle, balanced, {
+      length: { refuses: [0, -1] },
+      grip: { takes: [0, 1], refuses: [-0.1, 1.1] },
+      load: { refuses: [0, -3] },
+    });
+  });
+
+  test('are held within their length, the middle between the supports', () => {
+    const beam = { length: 2, left: 0.4, right: 0.4, load: 3 };
+    expectLimits(heldAtTwoPoints, beam, {
+      length: { refuses: [0] },
+      left: { takes: [0, 1], refuses: [-0.1, 1.01, 2.1] },
+      right: { takes: [0, 1], refuses: [-0.1, 1.01] },
+      load: { refuses: [0, -1] },
+    });
+  });
+});
+
+test('broken bars held some stress, and their doubt is never below nought', () => {
+  const bar = (over: { strength: number; uncertainty: number }) =>
+    barsTogether([{ strength: 2e5, uncertainty: 1e4 }, over]);
+  expectLimits(
+    bar,
+    { strength: 2e5, uncertainty: 1e4 },
+    {
+      strength: { refuses: [0, -1] },
+      uncertainty: { takes: [0], refuses: [-1] },
+    },
+  );
+  const some = (n: number) =>
+    Array.from({ length: n }, () => ({ strength: 2e5, uncertainty: 1e4 }));
+  expect(barsTogether(some(3)).notes).toEqual([{ code: 'few-bars' }]);
+  expect(barsTogether(some(4)).notes).toEqual([]);
+});
+
+describe('spells of lifting', () => {
+  const minutes = (work: number, recovery: number) => ({
+    work: work * 60,
+    recovery: recovery * 60,
+  });
+
+  test('no time is below nought', () => {
+    expectLimits(
+      ({ work, recovery }: { work: number; recovery: number }) =>
+        durationClass([{ work, recovery }, minutes(30, 0)]),
+      minutes(30, 30),
+      {
+        work: { takes: [0], refuses: [-60] },
+        recovery: { takes: [0], refuses: [-60] },
+      },
+    );
+    expectLimits(
+      ({ work }: { work: number }) => recoveryNeeded(work),
+      { work: 60 },
+      { work: { takes: [7200], refuses: [0, -60, 7201] } },
+    );
+  });
+
+  // niosh-lifting-1994 pp. 13–14: enough rest lets a spell stand alone, too little joins it to the next.
+  test('the longest joined work counts, wherever in the day it stands', () => {
+    expect(durationClass([minutes(50, 50), minutes(40, 0)])).toEqual({
+      duration: 'short',
+      work: 3000,
+    });
+    expect(durationClass([minutes(50, 49), minutes(40, 0)])).toEqual({
+      duration: 'moderate',
+      work: 5400,
+    });
+    expect(durationClass([minutes(40, 40), minutes(50, 50), minutes(30, 0)]).work).toBe(3000);
+  });
+
+  test('no rest sets a long spell apart: what follows joins it', () => {
+    expect(durationClass([minutes(180, 240), minutes(60, 0)])).toEqual({
+      duration: 'long',
+      work: 4 * 3600,
+    });
+  });
+
+  test('eight hours are the most', () => {
+    expect(durationClass([minutes(480, 0)]).work).toBe(8 * 3600);
+    expect(() => durationClass([minutes(480.1, 0)])).toThrow('work');
+    expect(() => durationClass([minutes(0, 10)])).toThrow('work');
+  });
+});
+
+describe('rates', () => {
+  test('are never below nought, and only a quarter of an hour is in a quarter of an hour', () => {
+    expectLimits(
+      (lift: { perMinute: number; vertical: number }) =>
+        frequencyMultiplier({ ...lift, duration: 'short' }, 'metric'),
+      { perMinute: 1, vertical: 0.8 },
+      {
+        perMinute: { takes: [0], refuses: [-0.1] },
+        vertical: { takes: [0], refuses: [-0.1] },
+      },
+    );
+    expectLimits(
+      averageRate,
+      { perMinute: 2, minutes: 5 },
+      {
+        perMinute: { takes: [0], refuses: [-1] },
+        minutes: { takes: [0, 15], refuses: [-1, 15.1] },
+      },
+    );
+  });
+
+  // niosh-lifting-1994 Table 5: with hands below 75 cm the short column ends at 12 lifts a minute.
+  test('the last rate of the table has a multiplier, any faster has none', () => {
+    const at = (perMinute: number, vertical: number) =>
+      frequencyMultiplier({ perMinute, duration: 'short', vertical }, 'metric');
+    expect(at(12, 0.7)).toBe(0.37);
+    expect(at(12.1, 0.7)).toBe(0);
+    expect(at(12, 0.75)).toBe(0.37);
+    expect(at(15, 0.75)).toBe(0.28);
+    expect(at(15.1, 0.75)).toBe(0);
+  });
+});
+
+describe('several tasks', () => {
+  const task = {
+    liftingIndex: 1,
+    liftingIndexWithoutRate: 0.8,
+    perMinute: 1,
+    duration: 'short' as const,
+    vertical: 1,
+  };
+
+  // niosh-lifting-1994 Table 5, short: 0.94 at 1 and 0.91 at 2 lifts a minute.
+  test('a second task adds its own index by the fall of the rate’s multiplier', () => {
+    const { compositeIndex, order } = combineTasks(
+      [task, { ...task, liftingIndex: 0.9 }],
+      'metric',
+    );
+    expect(order.map(({ summedRate }) => summedRate)).toEqual([1, 2]);
+    expect(compositeIndex).toBeCloseTo(1 + 0.8 * (1 / 0.91 - 1 / 0.94), 12);
+  });
+
+  test('equal tasks keep the order they were given in', () => {
+    expect(combineTasks([task, task, task], 'us').order.map(({ given }) => given)).toEqual([
+      0, 1, 2,
+    ]);
+  });
+
+  test('a lift out of reach makes the whole impossible, even one made no more often', () => {
+    const lift = {
+      horizontal: 0.7,
+      vertical: 0.8,
+      travel: 0.3,
+      asymmetry: 0,
+      perMinute: 1,
+      duration: 'short' as const,
+      coupling: 'good' as const,
+    };
+    const far = { lift, mass: 5 };
+    const rare = { lift: { ...lift, perMinute: 0 }, mass: 5 };
+    expect(judgeComposite([far, rare]).compositeIndex).toBe(Number.POSITIVE_INFINITY);
+  });
+});
