@@ -164,7 +164,7 @@ export default worksheet({
     if (lag > DIFFERENCE_LIMIT)
       return {
         verdict: 'look',
-        say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${say(difference.value, 'temperatureDifference', { significant: 2 })}${asDry ? ` to ${say(lag, 'temperatureDifference', { significant: 2 })}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Keep it covered with insulation, and uncover it slowly.`,
+        say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${say(difference.value, 'temperatureDifference', { significant: 2 })}${asDry ? ` to ${say(lag, 'temperatureDifference', { significant: 2 })}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it thinner. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
       };
     if (hottest <= v.mixAt + 0.5)
       return {
