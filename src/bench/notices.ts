@@ -12,6 +12,7 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
   const place = globalThis.document?.getElementById('notices');
   if (!place) return;
   place.querySelector(`[data-notice="${id}"]`)?.remove();
+  const from = document.activeElement;
   const box = document.createElement('div');
   box.className = 'notice';
   box.dataset.notice = id;
@@ -23,8 +24,14 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
     button.type = 'button';
     button.textContent = label;
     button.addEventListener('click', () => {
+      const focused = box.contains(document.activeElement);
       box.remove();
       run();
+      // The button takes the focus with it: back to where the reader was, or to the text.
+      if (!focused || document.activeElement !== document.body) return;
+      const back =
+        from?.isConnected && from !== document.body ? from : document.getElementById('content');
+      (back as HTMLElement | null)?.focus({ preventScroll: true });
     });
     box.append(button);
   }

@@ -11,6 +11,7 @@ import { behaviourOf } from './fields.ts';
 import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
+import { keepFocus } from './parts/keep-focus.ts';
 import { NumberInput } from './parts/NumberInput.tsx';
 import { Results, worded } from './parts/Results.tsx';
 import { Table } from './parts/Table.tsx';
@@ -78,7 +79,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
 
   return (
     <div class="live">
-      <form onSubmit={(event) => event.preventDefault()}>
+      <form id={`${sheet.id}-fields`} tabIndex={-1} onSubmit={(event) => event.preventDefault()}>
         <div class="fields">{inputs(shown.filter(([, { field }]) => !field.folded))}</div>
         {folded.length > 0 && (
           <Folded name={sheet.folded ?? 'More'} needed={folded.some(hasProblem)}>
@@ -86,7 +87,14 @@ export function WorksheetView({ sheet, formulas }: Props) {
           </Folded>
         )}
         {reading.own && (
-          <button type="button" class="quiet" onClick={() => reset(sheet)}>
+          <button
+            type="button"
+            class="quiet"
+            onClick={(event) => {
+              reset(sheet);
+              keepFocus(event, `${sheet.id}-fields`);
+            }}
+          >
             Back to the example
           </button>
         )}

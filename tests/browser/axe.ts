@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { AxeResults, RunOnly } from 'axe-core';
+import type { RunOnly } from 'axe-core';
 import type { BrowserContext, Page } from 'playwright-core';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -27,17 +27,16 @@ export async function faults(
   only: RunOnly = ALL,
   within: readonly string[] = [],
 ): Promise<string[]> {
-  const { violations } = (await page.evaluate(
-    ([runOnly, within]) => {
+  const { violations } = await page.evaluate(
+    async ([runOnly, within]) => {
+      const { axe } = window as unknown as { axe: typeof import('axe-core') };
       const places = within.flatMap((part) => [...document.querySelectorAll(part)]);
-      if (within.length > 0 && places.length === 0) return { violations: [] };
-      return (window as unknown as { axe: typeof import('axe-core') }).axe.run(
-        within.length > 0 ? { include: places as never } : document,
-        { runOnly, resultTypes: ['violations'] },
-      );
+      if (within.length > 0 && places.length === 0) throw new Error(`nothing is ${within}`);
+      const where = within.length > 0 ? { include: places } : document;
+      return axe.run(where, { runOnly, resultTypes: ['violations'] });
     },
     [only, within] as const,
-  )) as AxeResults;
+  );
   return violations.flatMap(({ id, nodes }) =>
     nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary ?? ''}`),
   );

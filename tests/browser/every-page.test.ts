@@ -1,80 +1,69 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults, RunOnly } from 'axe-core';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { bringAxe, COLOURS, faults, WIDTH } from './axe.ts';
+import { cutText, overflow, SPACED, shownThings, smallTargets, TWICE, under } from './boxes.ts';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
+import { makeMistakes, unsaidMistakes } from './mistakes.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+/** What a fingertip needs (WCAG 2.2, 2.5.8), and what a gloved one does. */
+const [FINGER, GLOVE] = [24, 44];
 
 /**
- * What axe finds on the page as it is shown now, one line a place. Turning the colours changes
- * nothing but colours: in the dark, only the rules about them are run again.
+ * Everything wrong with one page. All of axe's rules are run on a phone in light; what alone can change
+ * is run again where it does: the width on a desk, the colours in the dark. That nothing shown on a
+ * phone is missing on a desk is checked, or else it would go untried.
  */
-async function faults(page: Page, theme: 'light' | 'dark'): Promise<string[]> {
-  const runOnly: RunOnly =
-    theme === 'light'
-      ? { type: 'tag', values: rules }
-      : { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
-  const { violations } = (await page.evaluate(
-    (only) =>
-      (window as unknown as { axe: typeof import('axe-core') }).axe.run(document, {
-        runOnly: only,
-        resultTypes: ['violations'],
-      }),
-    runOnly,
-  )) as AxeResults;
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary ?? ''}`),
-  );
-}
-
-/** What sticks out to the right, when the page is wider than the screen. */
-function overflow(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const { clientWidth, scrollWidth } = document.documentElement;
-    if (scrollWidth <= clientWidth) return [];
-    const scrolls = (e: Element | null): boolean =>
-      e !== null &&
-      e !== document.body &&
-      (getComputedStyle(e).overflowX !== 'visible' || scrolls(e.parentElement));
-    const out = [...document.body.querySelectorAll('*')].filter(
-      (e) => e.getBoundingClientRect().right > clientWidth + 0.5 && !scrolls(e.parentElement),
-    );
-    const names = out
-      .slice(0, 5)
-      .map((e) => [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`));
-    return [`wider than the screen (${scrollWidth} px): ${names.join(', ')}`];
-  });
-}
-
-/** Everything wrong with one page, in both themes and at every width. */
 async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   const { page, complaints } = opened;
   complaints.length = 0;
   await page.emulateMedia({ colorScheme: 'light' });
-  await page.setViewportSize({ width: 1280, height: 900 });
+  await page.setViewportSize({ width: 360, height: 900 });
   await opened.go(path);
   await wakeWorksheets(page);
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+  });
   const found = new Map<string, string[]>();
-  const note = (shown: string, list: string[]) => {
+  const note = (shown: string, list: readonly string[]) => {
     for (const fault of list) found.set(fault, [...(found.get(fault) ?? []), shown]);
   };
-  for (const width of [1280, 360]) {
-    await page.setViewportSize({ width, height: 900 });
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      note(`${colorScheme} ${width} px`, await faults(page, colorScheme));
-    }
-  }
-  for (const width of [360, 320]) {
-    await page.setViewportSize({ width, height: 900 });
-    note(`${width} px`, await overflow(page));
+  const shown = await shownThings(page);
+  note('360 px', await faults(page));
+  note('360 px', await overflow(page));
+  note('360 px', await cutText(page));
+  note('360 px', await smallTargets(page, FINGER));
+  note('360 px', await smallTargets(page, GLOVE, '.worksheet, .run, .at-bench, .foam-clock'));
+  note('text spaced', await under(page, SPACED, () => tooTight(page)));
+
+  await page.setViewportSize({ width: 320, height: 900 });
+  note('320 px', await overflow(page));
+  note('320 px, text spaced', await under(page, SPACED, () => overflow(page)));
+
+  await page.setViewportSize({ width: 1280, height: 900 });
+  const more = (await shownThings(page)) - shown;
+  if (more !== 0) note('1280 px', [`shows ${more} things more than on a phone`]);
+  note('1280 px', await faults(page, WIDTH));
+  note('1280 px', await smallTargets(page, FINGER));
+  note('text twice as large', await under(page, TWICE, () => tooTight(page)));
+  await page.emulateMedia({ colorScheme: 'dark' });
+  note('dark', await faults(page, COLOURS));
+
+  if ((await makeMistakes(page)) > 0) {
+    const told = ['.entry', '.problem', '.withheld'];
+    note('mistakes shown', await unsaidMistakes(page));
+    note('mistakes shown in the dark', await faults(page, undefined, told));
+    await page.emulateMedia({ colorScheme: 'light' });
+    note('mistakes shown', await faults(page, COLOURS, ['.problem', '.withheld']));
+    // The next page begins with an empty bench.
+    await page.evaluate(() => localStorage.clear());
   }
   const lines = [...found].map(([fault, shown]) => `${shown.join(', ')}: ${fault}`);
   return [...complaints, ...lines];
 }
+
+const tooTight = async (page: Opened['page']) => [
+  ...(await overflow(page)),
+  ...(await cutText(page)),
+];
 
 /** Pages are tried two at a time, each in a window of its own. */
 const WINDOWS = 2;
@@ -85,7 +74,7 @@ describe('every page', () => {
   beforeAll(async () => {
     for (let i = 0; i < WINDOWS; i++) {
       const opened = await openPage('');
-      await opened.context.addInitScript(axe);
+      await bringAxe(opened.context);
       free.push(opened);
     }
   });

@@ -1,11 +1,13 @@
 import type { Page } from 'playwright-core';
 
-const FIELDS =
-  '.entry input[type="text"], .lines textarea, .moment input, .worksheet textarea, .live textarea';
+/** What takes a number, numbers or a moment; names and notes take any text. */
+const FIELDS = ['.entry input[type="text"]', '.live .lines textarea', '.moment input']
+  .map((field) => `[data-island] ${field}`)
+  .join(', ');
 
 /**
- * Types something no field can read into every field of the worksheets, and waits for the sentences.
- * Returns how many fields it filled.
+ * Types something no field can read into every field of the worksheets shown, one after the other, and
+ * waits until what is wrong is said. Returns how many fields it filled.
  */
 export async function makeMistakes(page: Page): Promise<number> {
   const filled = await page.evaluate(async (fields) => {
@@ -13,17 +15,18 @@ export async function makeMistakes(page: Page): Promise<number> {
       field.checkVisibility(),
     );
     for (const field of all) {
+      field.setAttribute('data-tried', '');
       field.value = field.type === 'datetime-local' ? '' : 'half a bucket';
       field.dispatchEvent(new InputEvent('input', { bubbles: true }));
       field.dispatchEvent(new FocusEvent('blur'));
-      // A hand types into one field after the other, and each is drawn before the next.
+      // Each is drawn before a hand reaches the next.
       await new Promise((drawn) => setTimeout(drawn));
     }
+    const marked = () => document.querySelectorAll('[aria-invalid="true"]').length >= all.length;
+    for (let waits = 0; waits < 20 && !marked(); waits++)
+      await new Promise((drawn) => setTimeout(drawn, 50));
     return all.length;
   }, FIELDS);
-  if (filled > 0) await page.locator('[aria-invalid="true"]').first().waitFor();
-  // What one worksheet keeps reaches the others in the tasks after.
-  await page.waitForTimeout(50);
   return filled;
 }
 
@@ -35,7 +38,8 @@ export function unsaidMistakes(page: Page): Promise<string[]> {
   return page.evaluate((fields) => {
     const found: string[] = [];
     for (const field of document.querySelectorAll<HTMLInputElement>(fields)) {
-      if (!field.checkVisibility()) continue;
+      // A field that another's mistake brought up was not typed into.
+      if (!field.checkVisibility() || !field.hasAttribute('data-tried')) continue;
       const name = `#${field.id} in “${field.closest('.worksheet')?.querySelector('.question')?.textContent}”`;
       if (field.ariaInvalid !== 'true') {
         found.push(`not marked as wrong: ${name}`);

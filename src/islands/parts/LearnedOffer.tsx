@@ -2,8 +2,11 @@ import type { Entry, System } from '../../bench/entries.ts';
 import { formatPlain, formatQuantity } from '../../core/quantity/format.ts';
 import type { NumberReading } from '../engine/reading.ts';
 import { useLearned } from '../hooks.ts';
+import { keepFocus } from './keep-focus.ts';
 
 interface Props {
+  /** The input it stands under. */
+  readonly id: string;
   /** Which quantity the field may learn. */
   readonly name: string;
   readonly reading: NumberReading;
@@ -12,7 +15,7 @@ interface Props {
 }
 
 /** What the reader's own batches say of a field, beside the value assumed; used only when asked. */
-export function LearnedOffer({ name, reading, system, onTake }: Props) {
+export function LearnedOffer({ id, name, reading, system, onTake }: Props) {
   const summary = useLearned();
   const found = Object.hasOwn(summary.values, name) ? summary.values[name] : undefined;
   if (!found) return null;
@@ -29,7 +32,7 @@ export function LearnedOffer({ name, reading, system, onTake }: Props) {
     <p class="origin">
       <button
         type="button"
-        onClick={() =>
+        onClick={(event) => {
           onTake({
             t: text,
             u: unit,
@@ -38,8 +41,9 @@ export function LearnedOffer({ name, reading, system, onTake }: Props) {
               p: formatPlain(pm, field.kind, unit, 2),
               pu: unit,
             }),
-          })
-        }
+          });
+          keepFocus(event, id);
+        }}
       >
         {summary.invented ? 'Use: ' : 'Yours: '}
         {words}

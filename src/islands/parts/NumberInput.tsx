@@ -111,6 +111,7 @@ export function NumberInput(props: Props) {
         </p>
       )}
       <Origin
+        id={id}
         reading={reading}
         onClear={() => {
           const { t: _, u: __, s: ___, ...rest } = entry ?? {};
@@ -119,6 +120,7 @@ export function NumberInput(props: Props) {
       />
       {field.learned && (
         <LearnedOffer
+          id={id}
           name={field.learned}
           reading={reading}
           system={system}

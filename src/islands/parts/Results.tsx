@@ -46,11 +46,12 @@ export function Results({
           <div class={i === 0 || spec.answer ? 'result answer' : 'result'} data-result={name}>
             <dt>{spec.label}</dt>
             <dd>
-              <output class="number">
+              {/* No <output>: the worksheet says its answer once, when the numbers have settled. */}
+              <span class="number">
                 {here.number}
                 {here.pm && <span class="pm"> ± {here.pm}</span>}
                 {here.symbol && <span class="unit">{`\u00a0${here.symbol}`}</span>}
-              </output>
+              </span>
               {there.symbol !== here.symbol && <span class="other"> {there.text}</span>}
               {sure?.mostFrom && i === 0 && (
                 <span class="most">Most of the ± comes from: {sure.mostFrom}.</span>

@@ -54,7 +54,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
             <div class="result">
               <dt>{name}</dt>
               <dd>
-                <output class="number">{value}</output>
+                <span class="number">{value}</span>
               </dd>
             </div>
           ))}

@@ -1,0 +1,168 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openPage, wakeWorksheets } from './browser.ts';
+
+/**
+ * Watches the focus from inside the page: at each key press, what the press before it came to. The order
+ * is judged on a narrow screen, where everything stands below what is read before it.
+ */
+function watchFocus(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const stops = [
+      ...document.querySelectorAll<HTMLElement>(
+        'a[href], button, input, select, textarea, summary, [tabindex="0"]',
+      ),
+    ].filter((e) => {
+      if (!e.checkVisibility({ visibilityProperty: true }) || e.tabIndex < 0) return false;
+      if ((e as HTMLInputElement).disabled) return false;
+      // Of several dots one is stopped at: the chosen one.
+      return !(e instanceof HTMLInputElement && e.type === 'radio' && !e.checked);
+    });
+    const left = new Set(stops);
+    const faults: string[] = [];
+    let before: HTMLElement | undefined;
+    let lastBottom = Number.NEGATIVE_INFINITY;
+    const name = (e: HTMLElement) =>
+      `${e.tagName.toLowerCase()}${e.id && `#${e.id}`} “${(e.textContent || e.ariaLabel || '').trim().slice(0, 40)}”`;
+    const look = () => {
+      const e = document.activeElement as HTMLElement;
+      if (e === document.body || e === before) return;
+      left.delete(e);
+      const marked = e.matches('input[type="file"]') ? (e.closest('label') ?? e) : e;
+      const { outlineStyle, outlineWidth } = getComputedStyle(marked);
+      if (outlineStyle === 'none' || parseFloat(outlineWidth) < 2)
+        faults.push(`no ring around the focus: ${name(e)}`);
+      const box = marked.getBoundingClientRect();
+      // A link may break over two lines: its first piece counts; of a tall box, what is in sight.
+      const piece = marked.getClientRects()[0] ?? box;
+      const y = (Math.max(piece.top, 0) + Math.min(piece.bottom, innerHeight)) / 2;
+      const top = document.elementFromPoint(piece.left + piece.width / 2, y);
+      if (!top || !(marked.contains(top) || top.contains(marked)))
+        faults.push(
+          `focus out of sight or covered: ${name(e)} by ${top && name(top as HTMLElement)}`,
+        );
+      if (before && !(before.compareDocumentPosition(e) & Node.DOCUMENT_POSITION_FOLLOWING))
+        faults.push(`focus goes back: ${name(before)} → ${name(e)}`);
+      const bottom = box.bottom + scrollY;
+      if (bottom < lastBottom - 100 && before && getComputedStyle(before).position !== 'absolute')
+        faults.push(`focus jumps up the page: ${name(before)} → ${name(e)}`);
+      lastBottom = bottom;
+      before = e;
+    };
+    addEventListener('keydown', look, true);
+    Object.assign(window, {
+      pathEnds: () => {
+        look();
+        return [...faults, ...[...left].map((e) => `never reached: ${name(e)}`)];
+      },
+    });
+    return stops.length;
+  });
+}
+
+const PAGES = [
+  ['home', ''],
+  ['the list of chapters', 'chapters/'],
+  ['a chapter with its worksheet', 'water/hardness/'],
+  ['First batch', 'first-batch/'],
+  ['the bench', 'bench/'],
+  ['one batch step by step', 'bench/run/'],
+  ['the list of batches', 'batch-records/'],
+  ['a page of checks', 'checks/air/'],
+  ['sources', 'sources/a/'],
+  ['the glossary', 'glossary/'],
+] as const;
+
+describe('with keys alone', () => {
+  test.concurrent.each(PAGES)(
+    '%s: every stop in reading order, seen, none a trap',
+    async (_, path) => {
+      const { page, close, complaints } = await openPage(path, { width: 360, height: 800 });
+      await wakeWorksheets(page);
+      const stops = await watchFocus(page);
+      expect(stops).toBeGreaterThan(10);
+      // Boxes that scroll are stops as well, in some browsers; a few presses more do no harm.
+      for (let press = 0; press < stops; press++) await page.keyboard.press('Tab');
+      const ends = () =>
+        page.evaluate(() => (window as unknown as { pathEnds(): string[] }).pathEnds());
+      for (let more = 0; more < 60 && (await ends()).some((f) => f.startsWith('never')); more++)
+        await page.keyboard.press('Tab');
+      expect(await ends()).toEqual([]);
+      expect(complaints).toEqual([]);
+      await close();
+    },
+  );
+
+  test('a page without rings, and with something over it, is found out', async () => {
+    const { page, close } = await openPage('404.html', { width: 360, height: 800 });
+    await watchFocus(page);
+    await page.evaluate(() => {
+      const style = new CSSStyleSheet();
+      style.replaceSync('a { outline: none !important } main { position: relative; z-index: -1 }');
+      document.adoptedStyleSheets = [style];
+    });
+    for (let press = 0; press < 12; press++) await page.keyboard.press('Tab');
+    const found = (
+      await page.evaluate(() => (window as unknown as { pathEnds(): string[] }).pathEnds())
+    ).join();
+    expect(found).toContain('no ring around the focus');
+    expect(found).toContain('covered');
+    expect(found).toContain('never reached');
+    await close();
+  });
+
+  test('the first Tab offers to skip to the text, and Enter goes there', async () => {
+    const { page, close } = await openPage('water/hardness/', { width: 360 });
+    await page.keyboard.press('Tab');
+    const skip = page.locator('.skip');
+    expect(await skip.evaluate((e) => e === document.activeElement)).toBe(true);
+    expect((await skip.boundingBox())!.x).toBeGreaterThanOrEqual(0);
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('content');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => Boolean(document.activeElement?.closest('main')))).toBe(true);
+    await close();
+  });
+
+  test('what opens over the page gives the focus back', async () => {
+    const { page, close } = await openPage('foam/weighing/');
+    await wakeWorksheets(page);
+    const focused = () =>
+      page.evaluate(() => {
+        const e = document.activeElement as HTMLElement;
+        return e.id || Object.keys(e.dataset).join() || e.tagName;
+      });
+    await page.locator('#foam-density-full').fill('2.5');
+    await page.locator('#foam-density-full').press('Tab');
+    for (const opener of ['searchOpen', 'saveBatch']) {
+      const attribute = opener.replace(/[A-Z]/, (c) => `-${c.toLowerCase()}`);
+      await page.locator(`[data-${attribute}]`).focus();
+      await page.keyboard.press('Enter');
+      await page.locator('dialog[open]').waitFor();
+      // Nothing behind it can be reached.
+      for (let press = 0; press < 6; press++) {
+        await page.keyboard.press('Tab');
+        const behind = await page.evaluate(
+          () =>
+            document.activeElement !== document.body && !document.activeElement?.closest('dialog'),
+        );
+        expect(behind).toBe(false);
+      }
+      await page.locator('dialog[open] input').focus();
+      await page.keyboard.press('Escape');
+      await page.locator('dialog[open]').waitFor({ state: 'detached' });
+      expect(await focused()).toBe(opener);
+    }
+    const reset = page.getByRole('button', { name: 'Back to the example' });
+    await reset.focus();
+    await page.keyboard.press('Enter');
+    await reset.waitFor({ state: 'detached' });
+    expect(await focused()).toBe('foam-density-fields');
+    await page.getByRole('button', { name: 'Put mine back' }).focus();
+    await page.keyboard.press('Enter');
+    expect(await page.locator('#foam-density-full').inputValue()).toBe('2.5');
+    // What was pressed is there again, and has no focus to give; the text has.
+    expect(await focused()).not.toBe('BODY');
+    await close();
+  });
+});
