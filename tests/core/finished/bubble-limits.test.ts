@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { linearTraverse, pointCount } from '../../../src/core/finished/air-voids.ts';
+import {
+  againstDesign,
+  chordHistogram,
+  chordVariation,
+  pointUncertainty,
+  traverseUncertainty,
+} from '../../../src/core/finished/chords.ts';
+import { expectLimits } from '../refuses.ts';
+
+const positive = { refuses: [0, -1] };
+
+const notNegative = { takes: [0], refuses: [-1e-6] };
+
+const share = { takes: [0, 1], refuses: [-0.01, 1.01] };
+
+describe('bubbles', () => {
+  test('are counted on a line that is there', () => {
+    expectLimits(
+      linearTraverse,
+      { traverse: 2, air: 1, paste: 0.8, voids: 900 },
+      {
+        traverse: positive,
+        air: { takes: [1.2], refuses: [0, -1, 2.1] },
+        paste: { takes: [0, 1], refuses: [-0.1, 1.01] },
+        voids: { takes: [1], refuses: [0] },
+      },
+    );
+    const grid = { stops: 1000, airStops: 500, pasteStops: 400, interval: 1e-3, voids: 900 };
+    expectLimits(pointCount, grid, {
+      stops: { refuses: [0, -1] },
+      airStops: { takes: [1, 600], refuses: [0, 1001] },
+      pasteStops: { takes: [0, 500], refuses: [-1, 501] },
+      interval: positive,
+      voids: { takes: [1], refuses: [0] },
+    });
+  });
+
+  test('more air than the model or than spheres can hold is said, from just above on', () => {
+    const codes = (air: number) =>
+      linearTraverse({ traverse: 1, air, paste: 0.2, voids: 900 }).notes.map(({ code }) => code);
+    expect(codes(0.5)).toEqual([]);
+    expect(codes(0.51)).toEqual(['spacing-not-physical']);
+    expect(codes(0.64)).toEqual(['spacing-not-physical']);
+    expect(codes(0.65)).toEqual(['spacing-not-physical', 'not-spheres']);
+  });
+
+  test('chords have lengths, and bins go on past the longest', () => {
+    expectLimits(
+      ({ chord, width }: { chord: number; width: number }) => chordHistogram([1e-3, chord], width),
+      { chord: 2e-3, width: 5e-4 },
+      { chord: positive, width: positive },
+    );
+    // A chord of 199.5 widths lies in the two-hundredth bin, one of 200.5 would need another.
+    expect(chordHistogram([199.5], 1)).toHaveLength(200);
+    expect(() => chordHistogram([200.5], 1)).toThrow('bins');
+    expect(chordHistogram([1, 1], 1).map(({ count }) => count)).toEqual([0, 2]);
+    expect(() => chordVariation([1e-3])).toThrow('chords');
+    // 1 and 3: mean 2, variance 2.
+    expect(chordVariation([1, 3])).toBeCloseTo(0.5, 12);
+  });
+
+  test('air is a share, counted at least once', () => {
+    expectLimits(
+      traverseUncertainty,
+      { airContent: 0.5, voids: 900, variation: 0.125 },
+      {
+        airContent: share,
+        voids: { takes: [1], refuses: [0] },
+        variation: notNegative,
+      },
+    );
+    expectLimits(
+      pointUncertainty,
+      { airContent: 0.5, stops: 900 },
+      {
+        airContent: share,
+        stops: { takes: [1], refuses: [0] },
+      },
+    );
+    expectLimits(
+      againstDesign,
+      { found: 0.6, designed: 0.62, uncertainty: 0.01 },
+      {
+        found: share,
+        designed: share,
+        uncertainty: positive,
+      },
+    );
+  });
+});
