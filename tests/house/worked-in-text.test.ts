@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { ROUNDED, SHARP_EDGED } from '../../src/core/air/orifice.ts';
 import { fhpActivationEnergy } from '../../src/core/curing/age-factor.ts';
 import { ONE_FREEZE_STRENGTH } from '../../src/core/curing/frost.ts';
-import { STILL_AIR_TRANSFER, steadyFace } from '../../src/core/curing/heat/face.ts';
+import { STILL_AIR_TRANSFER, steadyFace, throughLayers } from '../../src/core/curing/heat/face.ts';
 import { ORDINARY_CEMENT } from '../../src/core/curing/heat/hydration.ts';
 import { DIFFERENCE_LIMIT, heatInside, PEAK_LIMIT } from '../../src/core/curing/heat/inside.ts';
 import { SATURATED_FACTOR } from '../../src/core/curing/heat/thermal-properties.ts';
@@ -54,8 +54,8 @@ const mix = proportion({
 const dry = valoreConductivity({ dryDensity: mix.ovenDryDensity }).conductivity;
 
 /** The demo mix as thick as that, conducting as when soaked and as when dry. */
-function insideOf(thickness: number, celsius = 20) {
-  const air = steadyFace({ temperature: CELSIUS + 15, transfer: STILL_AIR_TRANSFER });
+function insideOf(thickness: number, celsius = 20, transfer = STILL_AIR_TRANSFER) {
+  const air = steadyFace({ temperature: CELSIUS + 15, transfer });
   const run = (more = {}) => {
     const { peak, difference } = heatInside({
       thickness,
@@ -75,6 +75,12 @@ function insideOf(thickness: number, celsius = 20) {
   };
   return { wet: run(), dry: run({ conductivity: dry }) };
 }
+
+/** 50 mm of foam board in still air. */
+const BOARD = throughLayers({
+  film: STILL_AIR_TRANSFER,
+  layers: [{ thickness: 0.05, conductivity: 0.035 }],
+});
 
 /** The w/c from which a set of Powers' constants lets all cement react. */
 function fullFrom(curing: 'sealed' | 'saturated', reaction: typeof POWERS_2001): number {
@@ -333,6 +339,24 @@ const claims: readonly [string, string, () => boolean][] = [
         ({ density, conductivity }) =>
           conductivity > 1.25 * valoreConductivity({ dryDensity: density }).conductivity,
       ),
+  ],
+  [
+    'curing/heat-inside',
+    'Insulation evens it, and heats it',
+    () => {
+      const [bare, boarded] = [insideOf(0.3), insideOf(0.3, 20, BOARD)];
+      return (
+        boarded.wet.peak > bare.wet.peak &&
+        boarded.dry.peak > bare.dry.peak &&
+        bare.wet.pastDifference &&
+        !boarded.wet.pastDifference
+      );
+    },
+  ],
+  [
+    'curing/frost',
+    'Insulated above and below, even a slab can get',
+    () => insideOf(demo.slab.thickness, 20, BOARD).wet.pastPeak,
   ],
 ];
 
