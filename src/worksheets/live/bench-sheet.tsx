@@ -149,7 +149,7 @@ export default function BenchSheet() {
         <li>Cover the same hour. Keep damp and above 5 °C (41 °F). Test before you strip.</li>
       </ol>
       <p class="sheet-cautions">
-        Wet cement burns without pain at first: gloves, goggles, wash off at once; eyes: rinse 15
+        Wet cement burns without pain at first: gloves, goggles, wash off at once; eyes: rinse 20
         minutes, then get help. Dust: wear the mask when the bag is opened. Air: rated vessel and
         relief valve only, bleed before opening. Lift with two. This part carries nothing but
         itself.
