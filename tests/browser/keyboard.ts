@@ -15,3 +15,23 @@ export async function fill(page: Page, id: string, text: string): Promise<void> 
   await page.keyboard.press('Control+A');
   await page.keyboard.type(text);
 }
+
+/** Tabs to the button with this name and presses it; fails when no Tab reaches it, or when its focus cannot be seen. */
+export async function press(page: Page, name: string): Promise<void> {
+  for (let presses = 0; presses < 400; presses++) {
+    const at = await page.evaluate((name) => {
+      const button = document.activeElement;
+      if (button?.tagName !== 'BUTTON' || button.textContent?.trim() !== name) return 'elsewhere';
+      const { top, bottom } = button.getBoundingClientRect();
+      const ring = getComputedStyle(button).outlineStyle;
+      return bottom > 0 && top < innerHeight && ring !== 'none' ? 'there' : 'unseen';
+    }, name);
+    if (at === 'unseen') throw new Error(`“${name}” has the focus and nobody sees it`);
+    if (at === 'there') {
+      await page.keyboard.press('Enter');
+      return;
+    }
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`no number of Tabs reached “${name}”`);
+}

@@ -82,6 +82,22 @@ describe('without a network', () => {
     expect(await heading(page)).toBeTruthy();
   });
 
+  test('a batch is begun, followed and finished, and its record kept', async () => {
+    const page = await visit(site.folder);
+    await served?.close();
+    await opened?.go('bench/run/');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.getByRole('button', { name: 'Exactly that' }).first().click();
+    for (let step = 0; step < 4; step++) await page.getByRole('button', { name: /^Next/ }).click();
+    await page.locator('#record-sunk').fill('2');
+    await page.getByRole('button', { name: /^Done/ }).click();
+    await page.locator('.record[data-state="saved"]').waitFor();
+    await page.reload();
+    await page.locator('.record').waitFor();
+    expect(await page.locator('#record-sunk').inputValue()).toBe('2');
+    expect(await page.locator('#record-water').inputValue()).toMatch(/^\d/);
+  });
+
   test('a page nobody knows gets the page that helps', async () => {
     const page = await visit(site.folder);
     await opened?.go('404.html');

@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { $foamClock, type Clock, clearClock } from '../../bench/clock.ts';
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
@@ -31,6 +31,8 @@ export default function BenchRun() {
     setGoing(next);
   };
   const opening = useEditor(going?.id);
+  /** Set when the reader stops here, and not when the page is opened on a stopped batch. */
+  const justStopped = useRef(false);
   const begin = async () => {
     const record = recordToWeigh(`Batch of ${today()}`);
     const saved = await saveRecord(record);
@@ -52,6 +54,10 @@ export default function BenchRun() {
           <button
             type="button"
             class="run-big"
+            ref={(button) => {
+              if (justStopped.current) button?.focus();
+              justStopped.current = false;
+            }}
             onClick={() => {
               const { stopped: _, ...on } = going;
               go(on);
@@ -67,7 +73,11 @@ export default function BenchRun() {
     );
   if (opening.is === 'failed') return <p class="records-failed">{opening.say}</p>;
   if (opening.is === 'waiting') return <p class="note">Opening the batch…</p>;
-  return <Run editor={opening.editor} going={going} go={go} />;
+  const stop = () => {
+    justStopped.current = true;
+    go({ ...going, stopped: true });
+  };
+  return <Run editor={opening.editor} going={going} go={go} stop={stop} />;
 }
 
 /** When the clock is started, the record knows when its foam was made. */
@@ -86,10 +96,12 @@ function Run({
   editor,
   going,
   go,
+  stop,
 }: {
   readonly editor: Editor;
   readonly going: Going;
   readonly go: (next: Going | undefined) => void;
+  readonly stop: () => void;
 }) {
   const say = speaker(useUnits());
   const plan = runPlan(useEntries(), useKept(), say);
@@ -112,6 +124,12 @@ function Run({
   };
   return (
     <div class="run" data-run={step} data-state={editor.state.is}>
+      <h2 id="run-step" tabIndex={-1}>
+        <span class="run-count">
+          {step + 1} of {RUN_STEPS.length}
+        </span>{' '}
+        {name}
+      </h2>
       <header class="run-head">
         {step > 0 && <FoamClock short />}
         <p class="run-awake">
@@ -125,12 +143,6 @@ function Run({
       </header>
       <ConflictView editor={editor} />
       {editor.state.is === 'refused' && <p class="problem">{editor.state.say}</p>}
-      <h2 id="run-step" tabIndex={-1}>
-        <span class="run-count">
-          {step + 1} of {RUN_STEPS.length}
-        </span>{' '}
-        {name}
-      </h2>
       {plan?.example && step < 2 && (
         <p class="note">
           The amounts are the invented example’s until you size a batch of your own.
@@ -166,7 +178,7 @@ function Run({
         )}
       </p>
       <p>
-        <button type="button" class="quiet" onClick={() => go({ ...going, stopped: true })}>
+        <button type="button" class="quiet" onClick={stop}>
           Stop here; the record stays
         </button>
       </p>

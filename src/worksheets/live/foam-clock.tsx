@@ -9,6 +9,7 @@ import {
 } from '../../bench/clock.ts';
 import { useClock } from '../../islands/clock.ts';
 import { useKept } from '../../islands/hooks.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { milestone, onClock } from '../shared/milestones.ts';
 
 /** Four times a second, so that no second is seen to be skipped. */
@@ -45,31 +46,43 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
   );
 }
 
+const MAIN = 'foam-clock-main';
+
+/** The first button stays whatever the clock does, so that the focus has somewhere to be. */
 function Buttons({ clock }: { readonly clock: Clock | undefined }) {
-  const start = () => startClock(Date.now());
-  if (!clock)
-    return (
-      <button type="button" class="main" onClick={start}>
-        Foam made: start
-      </button>
-    );
-  if (clock.stop === undefined)
-    return (
-      <button type="button" class="main" onClick={() => stopClock(Date.now())}>
-        Stop
-      </button>
-    );
+  const runs = clock !== undefined && clock.stop === undefined;
   return (
     <>
-      <button type="button" class="main" onClick={start}>
-        New foam: start again
+      <button
+        type="button"
+        id={MAIN}
+        class="main"
+        onClick={() => (runs ? stopClock : startClock)(Date.now())}
+      >
+        {runs ? 'Stop' : clock ? 'New foam: start again' : 'Foam made: start'}
       </button>
-      <button type="button" onClick={resumeClock}>
-        Go on
-      </button>
-      <button type="button" onClick={clearClock}>
-        Clear
-      </button>
+      {clock && !runs && (
+        <>
+          <button
+            type="button"
+            onClick={(event) => {
+              keepFocus(event, MAIN);
+              resumeClock();
+            }}
+          >
+            Go on
+          </button>
+          <button
+            type="button"
+            onClick={(event) => {
+              keepFocus(event, MAIN);
+              clearClock();
+            }}
+          >
+            Clear
+          </button>
+        </>
+      )}
     </>
   );
 }

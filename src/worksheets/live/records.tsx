@@ -12,6 +12,7 @@ import {
 } from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { RecordsRoom } from '../shared/RecordsRoom.tsx';
 import { nameOf, STAGE_NAMES, weighedDensity } from '../shared/record-words.ts';
@@ -46,7 +47,10 @@ export default function Records() {
       location.assign(batchAt(record.id));
     } else if (saved.because === 'refused') notify('refused', saved.say);
   };
-  const remove = async (gone: readonly BatchRecord[]) => {
+  const remove = async (event: MouseEvent, gone: readonly BatchRecord[]) => {
+    // On to the next row, or from the last one to where a batch begins.
+    const after = gone.length === 1 ? records[records.indexOf(gone[0]!) + 1] : undefined;
+    keepFocus(event, after ? `remove-${after.id}` : 'records-name');
     const ids = gone.map(({ id }) => id);
     await removeRecords(ids);
     await load();
@@ -126,8 +130,9 @@ export default function Records() {
               <button
                 type="button"
                 class="quiet"
+                id={`remove-${record.id}`}
                 aria-label={`Remove ${nameOf(record)}`}
-                onClick={() => remove([record])}
+                onClick={(event) => remove(event, [record])}
               >
                 Remove
               </button>
@@ -149,7 +154,7 @@ export default function Records() {
       </p>
       {records.length > invented.length && records.length > 1 && (
         <p>
-          <button type="button" class="quiet" onClick={() => remove(records)}>
+          <button type="button" class="quiet" onClick={(event) => remove(event, records)}>
             Remove all {records.length} batches
           </button>
         </p>

@@ -2,6 +2,7 @@ import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { readingOf } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { LITRES } from './amounts.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { FoamWeight } from './RunFoamWeight.tsx';
@@ -37,7 +38,9 @@ function Amount({
       {planned !== undefined && readingValue(editor.record, name) === undefined && (
         <button
           type="button"
-          onClick={() => {
+          aria-label={`Exactly that: ${spec.label}`}
+          onClick={(event) => {
+            keepFocus(event, `record-${name}`);
             const step = kind === 'mass' ? 0.01 : 0.0001;
             put(editor, name, Math.round(planned / step) * step);
           }}

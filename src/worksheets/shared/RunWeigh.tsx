@@ -5,6 +5,7 @@ import type { ReadingName } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { correctMix } from '../../core/mix/correct.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, LITRES } from './amounts.ts';
 import { RecordFields } from './RecordFields.tsx';
@@ -15,6 +16,8 @@ import { put } from './run-put.ts';
 /** Each correction stirs the mix again and breaks foam. Common practice, no source. */
 const MOST_CORRECTIONS = 2;
 const NEAR_ENOUGH = 0.05;
+/** The field of the full bucket: what is done next, whatever was pressed. */
+const FULL = 'record-full';
 /** What the notes say of each. */
 const CORRECTED = 'before a correction.';
 
@@ -30,7 +33,8 @@ export function Weigh({ editor, plan, say }: StepProps) {
     density !== undefined && target !== undefined
       ? adviceOf(editor, plan, density, target)
       : undefined;
-  const add = (name: 'foamAdded' | 'baseAdded', amount: number) => {
+  const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', amount: number) => {
+    keepFocus(event, FULL);
     const { readings: before, notes } = editor.record;
     // As it was said, to two digits: nobody adds more exactly than that.
     put(editor, name, (at(name) ?? 0) + Number(amount.toPrecision(2)), 4);
@@ -54,7 +58,8 @@ export function Weigh({ editor, plan, say }: StepProps) {
           The correction is written down: weigh the bucket again.{' '}
           <button
             type="button"
-            onClick={() => {
+            onClick={(event) => {
+              keepFocus(event, FULL);
               editor.change(undo);
               setUndo(undefined);
             }}
@@ -88,7 +93,7 @@ export function Weigh({ editor, plan, say }: StepProps) {
             verdict="look"
             say={`Too heavy. Add ${say(fix.foamVolume, 'volume', { units: LITRES, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { significant: 2 })}), fold it in gently, weigh again.`}
           />
-          <button type="button" onClick={() => add('foamAdded', fix.foamVolume)}>
+          <button type="button" onClick={(event) => add(event, 'foamAdded', fix.foamVolume)}>
             I added that foam
           </button>
         </>
@@ -99,7 +104,7 @@ export function Weigh({ editor, plan, say }: StepProps) {
             verdict="look"
             say={`Too light. Add ${say(fix.baseMass, 'mass', { significant: 2 })} of base mix, fold it in gently, weigh again.`}
           />
-          <button type="button" onClick={() => add('baseAdded', fix.baseMass)}>
+          <button type="button" onClick={(event) => add(event, 'baseAdded', fix.baseMass)}>
             I added that base mix
           </button>
         </>

@@ -1,0 +1,79 @@
+import type { Page } from 'playwright-core';
+import { describe } from 'vitest';
+import { press } from './keyboard.ts';
+import { LIST, leave, listed, rows, slabs, stored, test, visit } from './records.ts';
+
+/** Stands in for a browser that answers as told, and counts how often it was asked. */
+const answering = (page: Page, granted: boolean) =>
+  page.addInitScript((granted) => {
+    // The empty page between two visits has no storage.
+    if (!navigator.storage) return;
+    const asked = () => Number(localStorage.getItem('test.asked') ?? 0);
+    navigator.storage.persist = async () => {
+      localStorage.setItem('test.asked', String(asked() + 1));
+      return granted;
+    };
+    navigator.storage.persisted = async () => granted && asked() > 0;
+    navigator.storage.estimate = async () => ({ usage: 3_400_000, quota: 2e9 });
+  }, granted);
+
+const asked = (page: Page) => page.evaluate(() => localStorage.getItem('test.asked'));
+const room = (page: Page) => page.locator('.records-room');
+
+describe.concurrent('the room records take', () => {
+  test('is shown, and a promise to keep them is shown when it is given', async ({
+    expect,
+    page,
+  }) => {
+    await answering(page, true);
+    await visit(page, LIST, '.records-room p');
+    const text = await room(page).innerText();
+    expect(text).toContain('uses 3.4 MB of the 2.0 GB');
+    expect(text).toContain('may clear it when the disk is full');
+    expect(await asked(page)).toBeNull();
+    await page.getByRole('button', { name: 'Ask it to keep the records' }).click();
+    await expect.poll(() => room(page).innerText()).toContain('promised to keep it');
+    expect(await asked(page)).toBe('1');
+  });
+
+  test('stays in doubt when the browser does not promise, and says what to do', async ({
+    expect,
+    page,
+  }) => {
+    await answering(page, false);
+    await visit(page, LIST, '.records-room p');
+    await page.getByRole('button', { name: 'Ask it to keep the records' }).click();
+    await expect.poll(() => room(page).innerText()).toContain('take a backup meanwhile');
+    expect(await room(page).innerText()).toContain('may clear it');
+  });
+
+  test('is asked for with each batch begun, on the list and at the bench', async ({
+    expect,
+    page,
+  }) => {
+    await answering(page, false);
+    await visit(page, LIST, '[data-records="there"]');
+    await page.getByRole('button', { name: 'Begin it empty' }).click();
+    await page.locator('.record').waitFor();
+    expect(await asked(page)).toBe('1');
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    expect(await asked(page)).toBe('2');
+  });
+});
+
+describe.concurrent('all batches at once', () => {
+  test('go into the bin and come back, by keys alone', async ({ expect, page }) => {
+    await leave(page, [slabs('a'), slabs('b'), slabs('c')]);
+    await page.reload();
+    await listed(page);
+    await press(page, 'Remove all 3 batches');
+    await expect.poll(() => rows(page).count()).toBe(0);
+    expect((await stored(page, 'bin')).length).toBe(3);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('records-name');
+    await press(page, 'Put back');
+    await expect.poll(() => rows(page).count()).toBe(3);
+    expect(await stored(page, 'bin')).toEqual([]);
+  });
+});
