@@ -3,8 +3,8 @@ import type { ComponentChildren } from 'preact';
 import { type Linear, scaleLinear } from './scale.ts';
 
 const WIDTH = 420;
-const HEIGHT = 276;
-const MARGIN = { top: 32, right: 14, bottom: 46, left: 50 } as const;
+const HEIGHT = 278;
+const MARGIN = { top: 32, right: 18, bottom: 48, left: 50 } as const;
 
 export interface Axes {
   readonly x: Linear;
@@ -49,7 +49,7 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
         {axes.x.ticks(5).map((tick) => (
           <g transform={`translate(${axes.x(tick)} ${bottom})`}>
             <path class="tick" d="M0 0V5" />
-            <text class="soft" y="19" text-anchor="middle">
+            <text class="soft" y="21" text-anchor="middle">
               {axes.x.tickFormat(5)(tick)}
             </text>
           </g>
@@ -122,7 +122,7 @@ export function Dot({
     <g>
       <circle class={`marker ${role}`} cx={axes.x(x)} cy={axes.y(y)} r={role === 'plain' ? 4 : 6} />
       <text
-        class={role === 'plain' ? '' : 'strong'}
+        class={role === 'plain' ? 'on-layer' : 'strong on-layer'}
         x={axes.x(x) + (left ? -10 : 10)}
         y={axes.y(y) + (below ? 20 : -9)}
         text-anchor={left ? 'end' : 'start'}
@@ -147,7 +147,7 @@ export function Level({
   return (
     <g>
       <path class="level" d={`M${left} ${axes.y(y)}H${right}`} />
-      <text class="soft" x={right} y={axes.y(y) - 5} text-anchor="end">
+      <text class="soft on-layer" x={right} y={axes.y(y) - 5} text-anchor="end">
         {label}
       </text>
     </g>

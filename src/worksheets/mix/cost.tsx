@@ -118,7 +118,7 @@ export default worksheet({
       glycerolShare: 0,
       lanceLoss: v.lanceLoss,
     });
-    return batchCost({
+    const cost = batchCost({
       lines: [
         { name: 'Cement', amount: mix.cement, price: v.bagPrice / v.bag },
         { name: 'Sand', amount: mix.sand, price: v.sandPrice },
@@ -129,6 +129,7 @@ export default worksheet({
       made: v.volume,
       used: v.net,
     });
+    return { ...cost, bags: Math.ceil(mix.cement / v.bag) };
   },
   results: {
     perPart: {
@@ -145,6 +146,13 @@ export default worksheet({
       of: (r) => r.wasted,
       significant: 2,
     },
+    bags: {
+      label: 'Bags of cement to open',
+      kind: 'count',
+      of: (r) => r.bags,
+      whole: true,
+      note: 'The costs count the cement used, not the rest of the last bag.',
+    },
   },
   judge: (r, v, say) => {
     const share = 1 - v.net / v.volume;
@@ -160,9 +168,7 @@ export default worksheet({
       say: `${inWords} of the mix is allowance.${dearest ? ` ${dearest.name} is the dearest, ${say(dearest.share, 'ratio', { units: PERCENT, significant: 2 })} of it.` : ''}`,
     };
   },
-  notes: () => [
-    'Materials only. A bag begun is a bag bought; what is left of it keeps some weeks, dry and shut.',
-  ],
+  notes: () => ['Materials only. What is left in a bag keeps some weeks, dry and shut.'],
   refusals: {
     'more-used-than-made': () => 'More is in the forms than is made. Check the two volumes.',
     'heavier-than-base-mix': (e, say) =>

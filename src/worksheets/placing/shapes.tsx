@@ -10,9 +10,17 @@ export default worksheet({
   fields: shapeFields,
   work: (v) => {
     const shape = shapeOf(v);
-    const each = netVolume({ shape, cores: coresOf(v) });
+    const cores = coresOf(v);
+    const each = netVolume({ shape, cores });
     const net = each.net * v.count;
-    return { shape, each, net, count: v.count, total: net * (1 + v.settling) * (1 + v.waste) };
+    return {
+      shape,
+      cores,
+      each,
+      net,
+      count: v.count,
+      total: net * (1 + v.settling) * (1 + v.waste),
+    };
   },
   results: {
     total: { label: 'Foamed mix to make', kind: 'volume', of: (r) => r.total },
@@ -61,7 +69,9 @@ export default worksheet({
         `V = ${v.count} × (${say(each.gross, 'volume')} − ${say(each.cores, 'volume')}) × ${(1 + v.settling).toFixed(2)} × ${(1 + v.waste).toFixed(2)} = ${say(total, 'volume')}`,
     },
   ],
-  figure: ({ result: { shape }, say }) => <ShapeDrawing shape={shape} say={say} />,
+  figure: ({ result: { shape, cores }, say }) => (
+    <ShapeDrawing shape={shape} cores={cores} say={say} />
+  ),
   cautions: ['heavy-lift', 'not-load-bearing'],
   defers: ['The allowances are common practice with no source; your own last batch decides.'],
   sources: ['common-practice'],

@@ -1,18 +1,31 @@
 import type { ComponentChildren } from 'preact';
 import type { Shape } from '../../core/placing/shapes.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import type { Measure, Point } from './drawn-solids.ts';
+import type { Drawing, Measure, Point } from './drawn-solids.ts';
 import { drawingOf } from './shape-lines.ts';
 
 const WIDTH = 420;
 const TALLEST = 250;
 const MARGIN = { x: 92, y: 34 } as const;
+/** Between a core and its words, and from one row of cores to the next. */
+const ROW = 20;
+
+interface Core {
+  readonly shape: Shape;
+  readonly count: number;
+}
+
+interface Props {
+  readonly shape: Shape;
+  /** What is left out of each form, drawn below it at the same scale. */
+  readonly cores: readonly Core[];
+  readonly say: Say;
+}
+
 /** A shape with its measures, drawn to its own proportions. */
-export function ShapeDrawing({ shape, say }: { readonly shape: Shape; readonly say: Say }) {
+export function ShapeDrawing({ shape, cores, say }: Props) {
   const { name, lines, measures } = drawingOf(shape);
-  const all = lines.flatMap(({ points }) => points);
-  const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
-  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const { x0, x1, y0, y1 } = boundsOf(lines);
   const scale = Math.min(
     (WIDTH - 2 * MARGIN.x) / Math.max(x1 - x0, 1e-9),
     (TALLEST - 2 * MARGIN.y) / Math.max(y1 - y0, 1e-9),
@@ -23,6 +36,70 @@ export function ShapeDrawing({ shape, say }: { readonly shape: Shape; readonly s
     WIDTH / 2 + (x - (x0 + x1) / 2) * scale,
     height / 2 + (y - (y0 + y1) / 2) * scale,
   ];
+  const length = (m: number) => say(m, 'length', { significant: 3 });
+  const sizes = (all: readonly Measure[]) => all.map(({ size }) => length(size)).join(', ');
+  const words = sizes(measures);
+  let foot = height;
+  const below = cores.map(({ shape, count }) => {
+    const drawing = drawingOf(shape);
+    const { x0, x1, y0, y1 } = boundsOf(drawing.lines);
+    // A core that would not fit the picture is drawn smaller.
+    const size = Math.min(scale, (WIDTH - 24) / (x1 - x0), TALLEST / (y1 - y0));
+    const top = foot;
+    foot += (y1 - y0) * size + 2 * ROW;
+    const words = `less ${count} × ${drawing.name}, ${sizes(drawing.measures)}`;
+    const at = ([x, y]: Point): Point => [12 + (x - x0) * size, top + (y - y0) * size];
+    return { lines: drawing.lines, at, words, y: foot - ROW };
+  });
+  return (
+    <figure class="fig">
+      <svg
+        viewBox={`0 0 ${WIDTH} ${foot}`}
+        role="img"
+        aria-label={`A ${[`${name}: ${words}`, ...below.map(({ words }) => words)].join('; ')}.`}
+      >
+        <Lines lines={lines} put={put} />
+        {measures.map((measure) => (
+          <Dimension {...measure} from={put(measure.from)} to={put(measure.to)}>
+            {length(measure.size)}
+          </Dimension>
+        ))}
+        {below.map(({ lines, at, words, y }) => (
+          <g>
+            <Lines lines={lines} put={at} />
+            <text x="12" y={y}>
+              {words}
+            </text>
+          </g>
+        ))}
+      </svg>
+      <figcaption>
+        Inside measures of the form, drawn to their proportions
+        {cores.length > 0 && ', with what is left out of each'}
+        {shape.shape === 'prism' && `; seen from above, ${length(shape.height)} high`}.
+      </figcaption>
+    </figure>
+  );
+}
+
+const boundsOf = (lines: Drawing['lines']) => {
+  const all = lines.flatMap(({ points }) => points);
+  const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
+  return {
+    x0: Math.min(...xs),
+    x1: Math.max(...xs),
+    y0: Math.min(...ys),
+    y1: Math.max(...ys),
+  };
+};
+
+function Lines({
+  lines,
+  put,
+}: {
+  readonly lines: Drawing['lines'];
+  readonly put: (point: Point) => Point;
+}) {
   const path = (points: readonly Point[]) =>
     `M${points
       .map((point) =>
@@ -31,25 +108,12 @@ export function ShapeDrawing({ shape, say }: { readonly shape: Shape; readonly s
           .join(' '),
       )
       .join('L')}`;
-  const length = (m: number) => say(m, 'length', { significant: 3 });
-  const words = measures.map(({ size }) => length(size)).join(', ');
   return (
-    <figure class="fig">
-      <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={`A ${name}: ${words}.`}>
-        {lines.map(({ points, hidden }) => (
-          <path class={hidden ? 'hidden-edge' : 'outline thin'} d={path(points)} />
-        ))}
-        {measures.map((measure) => (
-          <Dimension {...measure} from={put(measure.from)} to={put(measure.to)}>
-            {length(measure.size)}
-          </Dimension>
-        ))}
-      </svg>
-      <figcaption>
-        Inside measures of the form, drawn to their proportions
-        {shape.shape === 'prism' && `; seen from above, ${length(shape.height)} high`}.
-      </figcaption>
-    </figure>
+    <g>
+      {lines.map(({ points, hidden }) => (
+        <path class={hidden ? 'hidden-edge' : 'outline thin'} d={path(points)} />
+      ))}
+    </g>
   );
 }
 

@@ -6,8 +6,8 @@ const CELSIUS = 273.15;
 const MOST = 0.4;
 const POINTS = 20;
 /** Height of a line of text, and where the reader's own label stands: above the curves. */
-const LINE = 15;
-const ABOVE = 40;
+const LINE = 18;
+const ABOVE = 44;
 const LINES = [0, 10, 20, 30, 40] as const;
 
 /** Viscosity of glycerol and water from 0 to 40 % by mass, a curve for each of five temperatures. */
@@ -35,7 +35,7 @@ export function ViscosityChart({
   return (
     <Plot
       words={`Viscosity rises with glycerol and falls with temperature: water ${at(0, CELSIUS + 20).toFixed(2)} mPa·s at ${name(CELSIUS + 20)}, ${at(MOST, CELSIUS + 20).toFixed(2)} with 40 % glycerol; yours ${yours.toFixed(2)}.`}
-      caption="Viscosity of glycerol and water, for five temperatures. A few percent hardly leave the left edge."
+      caption={`Viscosity of glycerol and water, for five temperatures; the whole line is ${name(CELSIUS + 20)}. A few percent hardly leave the left edge.`}
       x={[0, MOST * 100 * 1.16]}
       y={[0, at(MOST, CELSIUS)]}
       xLabel="glycerol, % by mass"
@@ -54,7 +54,7 @@ export function ViscosityChart({
             />
           ))}
           {named(axes).map(([celsius, y]) => (
-            <text class="soft" x={axes.x(MOST * 100) + 5} y={y + 5}>
+            <text class="soft on-layer" x={axes.x(MOST * 100) + 5} y={y + 5}>
               {name(CELSIUS + celsius)}
             </text>
           ))}

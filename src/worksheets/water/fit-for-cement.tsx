@@ -190,8 +190,7 @@ export default worksheet({
   figure: ({ result }) => <LimitBars judged={result.judged} names={NAMES} />,
   tables: [
     {
-      caption:
-        'Line by line. Clause numbers are from memory throughout; so are the figures marked so',
+      caption: 'Line by line. Clause numbers, and the figures marked so, are from memory',
       columns: ['', 'Your report', 'EN 1008', 'ASTM C1602'],
       rows: (r, _, say) =>
         [...new Set(r.judged.map(({ limit }) => limit.of))].map((of) => {

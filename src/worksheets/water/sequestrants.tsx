@@ -48,7 +48,6 @@ export default worksheet({
       max: '10',
       units: { metric: '1', us: '1' },
       bench: 'water.solutionCement',
-      when: { where: ['foam'] },
     }),
     waterCement: { ...waterCement, when: { where: ['all'] } },
     volume: number('volume', {
@@ -62,12 +61,13 @@ export default worksheet({
     }),
   },
   work: (v) => {
-    const ratio = v.where === 'all' ? v.waterCement : v.solutionCement;
+    const ratio = v.solutionCement + (v.where === 'all' ? v.waterCement : 0);
     const of = (sequestrant: Sequestrant) =>
       sequester({ hardness: v.hardness, sequestrant, waterCement: ratio });
     const chosen = of(v.agent);
     return {
       ...chosen,
+      ratio,
       mass: chosen.dose * v.volume,
       all: ALL.map((name) => ({ name, ...of(name) })),
     };
@@ -138,7 +138,7 @@ export default worksheet({
     {
       tex: String.raw`s = \frac{H\,M\,(w/c)}{\rho_w}`,
       put: (v, r, say) =>
-        `Water to cement ${say(v.where === 'all' ? v.waterCement : v.solutionCement, 'count', { significant: 3 })}: ${say(r.shareOfCement, 'ratio', { units: PERCENT, significant: 2 })} of the cement.`,
+        `Water to cement ${say(r.ratio, 'count', { significant: 3 })}: ${say(r.shareOfCement, 'ratio', { units: PERCENT, significant: 2 })} of the cement.`,
     },
   ],
   tables: [

@@ -56,7 +56,7 @@ export default worksheet({
       significant: 2,
     },
     beside: {
-      label: 'Its calcium, beside what cement gives',
+      label: 'All of it as calcium, beside what cement gives',
       kind: 'ratio',
       of: (r) => r.beside.share,
       units: PERCENT,

@@ -127,7 +127,7 @@ export default worksheet({
       of: (r) => r.settled,
       units: HARDNESS,
       significant: 2,
-      note: 'Some 30 to 35 mg/L of lime stays in suspension, and all the magnesium.',
+      note: 'As equilibrium says, but never less than the magnesium and the 30 to 35 mg/L of lime that stay.',
     },
     sludge: {
       label: 'Lime sludge, dry',
