@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { conduct } from '../../../../src/core/curing/heat/conduction.ts';
+import { NO_FLOW } from '../../../../src/core/curing/heat/face.ts';
+import { ORDINARY_CEMENT } from '../../../../src/core/curing/heat/hydration.ts';
+import { dailyHistory } from '../../../../src/core/curing/history.ts';
+import { DAY, slab } from './slab.ts';
+
+describe('energy', () => {
+  const history = dailyHistory({
+    days: [
+      { coldest: 278, warmest: 291 },
+      { coldest: 270, warmest: 285 },
+      { coldest: 281, warmest: 302 },
+    ],
+  });
+  const covering = fc.record({
+    transfer: fc.oneof(
+      fc.double({ min: 0, max: 40, noNaN: true }),
+      fc.constantFrom(0, Number.POSITIVE_INFINITY),
+    ),
+    later: fc.double({ min: 0, max: 40, noNaN: true }),
+    at: fc.double({ min: 600, max: 2 * DAY, noNaN: true }),
+  });
+  const face = covering.map(({ transfer, later, at }) => ({
+    ambient: history,
+    coverings: [
+      { from: 0, transfer },
+      { from: at, transfer: later },
+    ],
+  }));
+
+  test('in = stored + out to one part in a million, whatever the slab, faces, steps and cells', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          thickness: fc.double({ min: 0.02, max: 2, noNaN: true }),
+          conductivity: fc.double({ min: 0.05, max: 2.5, noNaN: true }),
+          heatCapacity: fc.double({ min: 3e5, max: 2.6e6, noNaN: true }),
+          initialTemperature: fc.double({ min: 273, max: 320, noNaN: true }),
+          near: face,
+          far: face,
+          duration: fc.double({ min: 3600, max: 3 * DAY, noNaN: true }),
+          step: fc.double({ min: 120, max: 7200, noNaN: true }),
+          cells: fc.integer({ min: 2, max: 80 }),
+          cement: fc.double({ min: 0, max: 900, noNaN: true }),
+        }),
+        ({ cement, ...rest }) => {
+          const { energy, temperatures } = conduct({
+            ...rest,
+            hydration: { ...ORDINARY_CEMENT, cement },
+          });
+          expect(energy.imbalance).toBeLessThan(1e-6);
+          expect(temperatures.every(Number.isFinite)).toBe(true);
+        },
+      ),
+      { numRuns: 200, endOnFailure: true },
+    );
+  });
+
+  test('the ledger’s terms are right, not only balanced: a tight block keeps all its heat', () => {
+    const run = conduct({ ...slab, near: NO_FLOW, far: NO_FLOW, step: 300 });
+    const heat = ORDINARY_CEMENT.heat * 400 * run.degrees[0]!;
+    expect(run.energy.released).toBeCloseTo(heat * 0.3, 3);
+    expect(run.energy.throughNear).toBe(0);
+    const rise = run.temperatures.at(-1)! - 293.15;
+    expect(rise).toBeCloseTo(heat / 1.3e6, 6);
+  });
+
+  test('a slab at the air’s temperature stays there', () => {
+    const { hydration: _, ...inert } = slab;
+    const { temperatures, energy } = conduct(inert);
+    for (const t of temperatures) expect(t).toBeCloseTo(293.15, 9);
+    expect(energy.imbalance).toBeLessThan(1e-6);
+  });
+});

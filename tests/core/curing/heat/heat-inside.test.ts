@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import { arrheniusFactor } from '../../../../src/core/curing/age-factor.ts';
+import { conduct } from '../../../../src/core/curing/heat/conduction.ts';
+import { steadyFace } from '../../../../src/core/curing/heat/face.ts';
+import { degreeOfHydration, ORDINARY_CEMENT } from '../../../../src/core/curing/heat/hydration.ts';
+import {
+  differenceOf,
+  heatInside,
+  peakOf,
+  temperatureInside,
+} from '../../../../src/core/curing/heat/inside.ts';
+import { air, DAY, slab } from './slab.ts';
+
+describe('hydration in the slab', () => {
+  test('held at one temperature it follows the isothermal curve', () => {
+    const temperature = 303.15;
+    const held = steadyFace({ temperature, transfer: Number.POSITIVE_INFINITY });
+    const run = conduct({
+      ...slab,
+      // Thin and quick to conduct: no place can warm.
+      thickness: 0.001,
+      conductivity: 100,
+      near: held,
+      far: held,
+      initialTemperature: temperature,
+      duration: DAY,
+      cells: 4,
+    });
+    const age = DAY * arrheniusFactor({ ...ORDINARY_CEMENT, temperature });
+    expect(run.degrees[1]).toBeCloseTo(degreeOfHydration({ ...ORDINARY_CEMENT, age }), 6);
+  });
+
+  test('equal faces give a mirrored picture', () => {
+    const { temperatures, depths } = conduct(slab);
+    const width = depths.length;
+    for (const row of [10, 100, 190])
+      for (let i = 0; i < width / 2; i++)
+        expect(temperatures[row * width + i]).toBeCloseTo(
+          temperatures[row * width + width - 1 - i]!,
+          8,
+        );
+  });
+
+  test('a blanket until the second day keeps the face warmer, then it falls', () => {
+    const wrapped = {
+      ambient: air.ambient,
+      coverings: [
+        { from: 0, transfer: 1 },
+        { from: DAY, transfer: 8 },
+      ],
+    };
+    const bare = conduct(slab);
+    const covered = conduct({ ...slab, near: wrapped, far: wrapped });
+    const at = (run: typeof bare, time: number) =>
+      run.temperatures[Math.round(time / 900) * run.depths.length]!;
+    expect(at(covered, 20 * 3600)).toBeGreaterThan(at(bare, 20 * 3600) + 5);
+    expect(at(covered, DAY + 3600)).toBeLessThan(at(covered, DAY) - 5);
+  });
+
+  test('peak and difference are what a search by hand finds', () => {
+    const run = conduct(slab);
+    const peak = peakOf(run);
+    expect(peak.temperature).toBe(Math.max(...run.temperatures));
+    expect(Math.abs(peak.depth - 0.15)).toBeLessThan(0.006);
+    const { value, time } = differenceOf(run);
+    const row = run.times.indexOf(time);
+    expect(temperatureInside(run, peak.depth, row) - temperatureInside(run, 0, row)).toBeCloseTo(
+      value,
+      6,
+    );
+  });
+});
+
+describe('heat inside a part', () => {
+  const part = {
+    thickness: 0.3,
+    mix: { cement: 400, water: 200 },
+    dryDensity: 480,
+    hydration: ORDINARY_CEMENT,
+    initialTemperature: 293.15,
+    near: air,
+    far: air,
+    duration: 3 * DAY,
+  };
+
+  test('a thicker part gets hotter and later; limits are told', () => {
+    const [thin, thick] = [0.06, 0.4].map((thickness) => heatInside({ ...part, thickness }));
+    expect(thick!.peak.temperature).toBeGreaterThan(thin!.peak.temperature + 10);
+    expect(thick!.peak.time).toBeGreaterThan(thin!.peak.time);
+    expect(thick!.notes.map((note) => note.code)).toContain('too-hot');
+    expect(thin!.notes.map((note) => note.code)).not.toContain('too-hot');
+    expect(thin!.run.energy.imbalance).toBeLessThan(1e-6);
+  });
+
+  test('a chosen conductivity takes the place of the relation and its notes', () => {
+    const chosen = heatInside({ ...part, thickness: 0.05, conductivity: 0.25 });
+    expect(chosen.conductivity).toBe(0.25);
+    expect(chosen.notes).toEqual([]);
+    const worked = heatInside({ ...part, thickness: 0.05, dryDensity: 250 });
+    expect(worked.notes).toContainEqual({ code: 'outside-range', of: 'dryDensity' });
+  });
+
+  test.skipIf(process.env.INSTRUMENTED)(
+    'seven days at five-minute steps and sixty cells take less than 16 ms',
+    () => {
+      const week = { ...part, duration: 7 * DAY, step: 300, cells: 60 };
+      // The best of a few: the rest measures what else the machine was doing.
+      let best = Number.POSITIVE_INFINITY;
+      for (let i = 0; i < 15; i++) {
+        const start = performance.now();
+        heatInside(week);
+        best = Math.min(best, performance.now() - start);
+      }
+      expect(best).toBeLessThan(16);
+    },
+  );
+});

@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest';
+import { quicken } from '../../../src/core/curing/quicken.ts';
+import { setRace } from '../../../src/core/curing/set.ts';
+
+describe('the race', () => {
+  test('whichever is shorter comes first', () => {
+    expect(setRace({ initialSet: 7200, foamTime: 3600 })).toMatchObject({
+      againstFoam: 2,
+      first: 'foam',
+      settlingBySet: undefined,
+    });
+    expect(setRace({ initialSet: 3600, foamTime: 3600 }).first).toBe('set');
+  });
+
+  test('sinking carries on to set at its pace, and never back', () => {
+    const of = { initialSet: 7200, foamTime: 3600 };
+    expect(setRace({ ...of, settling: { depth: 0.002, after: 1800 } }).settlingBySet).toBeCloseTo(
+      0.008,
+      12,
+    );
+    expect(setRace({ ...of, settling: { depth: 0.002, after: 9000 } }).settlingBySet).toBe(0.002);
+  });
+
+  test('ways are listed cheapest first, and chloride with steel is barred', () => {
+    const of = {
+      set: { initial: 3 * 3600, final: 5 * 3600 },
+      temperature: 283.15,
+      law: { law: 'fhp' } as const,
+      mixWarmer: 8,
+      roomWarmer: 10,
+      rapidFactor: 0.7,
+      chlorideDose: 0.02,
+    };
+    const ways = quicken({ ...of, steel: false });
+    expect(ways.map((way) => way.way)).toEqual([
+      'warmer-water',
+      'warmer-room',
+      'rapid-cement',
+      'calcium-chloride',
+    ]);
+    for (const { factor, allowed } of ways) {
+      expect(factor).toBeLessThan(1);
+      expect(allowed).toBe(true);
+    }
+    const barred = quicken({ ...of, steel: true }).at(-1)!;
+    expect(barred).toMatchObject({ way: 'calcium-chloride', allowed: false, factor: 1 });
+  });
+});

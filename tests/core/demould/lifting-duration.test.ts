@@ -1,0 +1,44 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  durationClass,
+  recoveryNeeded,
+} from '../../../src/core/demould/lifting-equation/duration.ts';
+import type { Duration } from '../../../src/core/demould/lifting-equation/lift.ts';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import { double } from './lifts.ts';
+
+describe('duration', () => {
+  const minutes = (work: number, recovery: number) => ({
+    work: work * 60,
+    recovery: recovery * 60,
+  });
+
+  test('a spell over an hour needs three tenths of it to stay moderate', () => {
+    expect(durationClass([minutes(120, 36), minutes(120, 0)]).duration).toBe('moderate');
+    expect(durationClass([minutes(120, 35), minutes(120, 0)]).duration).toBe('long');
+    expect(recoveryNeeded(7200)).toBeCloseTo(36 * 60, 9);
+  });
+
+  test('more recovery never lengthens the class', () => {
+    const order: Duration[] = ['short', 'moderate', 'long'];
+    fc.assert(
+      fc.property(
+        double(1, 120),
+        double(0, 120),
+        double(0, 60),
+        double(1, 60),
+        (w, r, more, last) => {
+          const little = durationClass([minutes(w, r), minutes(last, 0)]);
+          const much = durationClass([minutes(w, r + more), minutes(last, 0)]);
+          expect(order.indexOf(much.duration)).toBeLessThanOrEqual(order.indexOf(little.duration));
+        },
+      ),
+    );
+  });
+
+  test('refuses no work and more than a day of it', () => {
+    expect(() => durationClass([])).toThrow(DomainError);
+    expect(() => durationClass([minutes(500, 0)])).toThrow(DomainError);
+  });
+});

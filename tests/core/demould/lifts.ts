@@ -1,0 +1,33 @@
+import fc from 'fast-check';
+import type {
+  Coupling,
+  Duration,
+  Form,
+  Lift,
+} from '../../../src/core/demould/lifting-equation/lift.ts';
+
+export const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+export const forms = fc.constantFrom<Form>('metric', 'us');
+
+export const durations = fc.constantFrom<Duration>('short', 'moderate', 'long');
+
+export const lifts: fc.Arbitrary<Lift> = fc.record({
+  horizontal: double(0.1, 0.7),
+  vertical: double(0, 1.8),
+  travel: double(0, 1.8),
+  asymmetry: double(0, Math.PI),
+  perMinute: double(0, 16),
+  duration: durations,
+  coupling: fc.constantFrom<Coupling>('good', 'fair', 'poor'),
+});
+
+export const slabLift: Lift = {
+  horizontal: 0.4,
+  vertical: 0.1,
+  travel: 0.7,
+  asymmetry: Math.PI / 4,
+  perMinute: 1,
+  duration: 'short',
+  coupling: 'poor',
+};
