@@ -1,90 +1,25 @@
-import { adiabaticRise } from '../../core/curing/heat/hydration.ts';
-import { DIFFERENCE_LIMIT, type HeatInside, PEAK_LIMIT } from '../../core/curing/heat/inside.ts';
-import { DomainError } from '../../core/domain-error.ts';
+import { DIFFERENCE_LIMIT, PEAK_LIMIT } from '../../core/curing/heat/inside.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
 import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
-import { COARSE, FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
+import { FINE } from '../shared/heat-cases.ts';
 import { heatFields } from './heat-fields.ts';
+import { heatWorked } from './heat-worked.ts';
 
 const MM = { metric: 'mm', us: 'in' } as const;
-/** Thicknesses, m, and wet densities, kg/m³, shown beside the reader's own. */
-const THICKNESSES = [0.06, 0.15, 0.3, 0.6] as const;
-const DENSITIES = [400, 600, 900, 1200] as const;
-
 /** Where the sum stops meaning anything, K. */
 const BOILS = 373.15;
 
 /** How near the limit is near enough to warn, K: about what the figures of the cement are out. Common practice, no source. */
 const NEAR = 2;
 
-type Case = { readonly thickness: number; readonly wet: number };
-type Beside = Case & Pick<HeatInside, 'peak' | 'difference'>;
-
-function work(v: HeatValues) {
-  const own = { thickness: v.thickness, wet: v.wet };
-  const found = heatCase(v, own, FINE);
-  const asDry =
-    v.conducts === 'own' ? undefined : heatCase(v, { ...own, conducts: 'as-dry' }, FINE);
-  const beside: readonly Case[] = [
-    ...THICKNESSES.map((thickness) => ({ ...own, thickness })),
-    ...DENSITIES.filter(
-      (wet) => wet !== own.wet || !THICKNESSES.some((thickness) => thickness === own.thickness),
-    ).map((wet) => ({ ...own, wet })),
-  ];
-  return {
-    ...found,
-    asDry,
-    /** K, whichever way it conducts. */
-    hottest: Math.max(found.peak.temperature, asDry?.peak.temperature ?? 0),
-    rise: adiabaticRise({
-      heat: found.hydration.heat,
-      degree: found.hydration.ultimate,
-      cement: found.cement,
-      heatCapacity: found.heatCapacity,
-    }),
-    beside: beside.flatMap((each) => besideCase(v, each)),
-  };
-}
-
-/** Cases worked out lately: while one figure is typed, half of those beside it stay as they were. */
-const besides = new Map<string, readonly Beside[]>();
-
-function besideCase(v: HeatValues, each: Case): readonly Beside[] {
-  const key = JSON.stringify({ ...v, ...each });
-  const known = besides.get(key);
-  if (known) return known;
-  if (besides.size > 64) besides.clear();
-  const found = workBeside(v, each);
-  besides.set(key, found);
-  return found;
-}
-
-function workBeside(v: HeatValues, each: Case): readonly Beside[] {
-  try {
-    const { peak, difference } = heatCase(v, each, COARSE);
-    return [{ ...each, peak, difference }];
-  } catch (error) {
-    // A density this foam and this base mix cannot make is left out of the comparison.
-    if (error instanceof DomainError) return [];
-    throw error;
-  }
-}
-
-/** The last answer, kept: the page asks for it several times for one key press. */
-let last: { readonly key: string; readonly answer: ReturnType<typeof work> } | undefined;
-
 export default worksheet({
   id: 'heat-inside',
   question: 'How hot does it get inside?',
   fields: heatFields,
-  work: (v) => {
-    const key = JSON.stringify(v);
-    if (last?.key !== key) last = { key, answer: work(v) };
-    return last.answer;
-  },
+  work: heatWorked,
   results: {
     peak: {
       label: 'Hottest inside',

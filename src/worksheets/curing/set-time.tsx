@@ -1,15 +1,11 @@
-import { acceleratorFactor, CHLORIDE_LIMIT, chlorideSet } from '../../core/curing/accelerator.ts';
-import { ageFactor } from '../../core/curing/age-factor.ts';
-import { quicken } from '../../core/curing/quicken.ts';
-import { scaleSet, setByTemperature, setRace } from '../../core/curing/set.ts';
-import { sabinFactors } from '../../core/curing/set-by-water.ts';
-import type { Note } from '../../core/note.ts';
+import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
-import { LAWS, lawOf } from '../shared/curing-history.ts';
+import { LAWS } from '../shared/curing-history.ts';
 import { SetRace } from '../shared/SetRace.tsx';
 import { setFields } from './set-fields.ts';
+import { setWorked } from './set-worked.ts';
 
 const WAYS = {
   'warmer-water': ['Warmer mixing water', 'a kettle; never above 60 °C (140 °F)'],
@@ -28,53 +24,7 @@ export default worksheet({
   id: 'set-time',
   question: 'When will it set, and will the foam last until then?',
   fields: setFields,
-  work: (v) => {
-    const reference = { initial: v.initial, final: v.final };
-    const law = lawOf(v.law, v.energy);
-    const { arrhenius, third, notes } = setByTemperature({
-      reference,
-      referenceTemperature: v.referenceAt,
-      temperature: v.mixAt,
-      law,
-    });
-    const steel = v.steel === 'yes';
-    const dosed: { factor: number; notes: readonly Note[]; shortest?: number } =
-      v.accelerator === 'chloride'
-        ? chlorideSet({ dose: v.chloride, steel })
-        : v.accelerator === 'product'
-          ? acceleratorFactor(v)
-          : { factor: 1, notes: [] };
-    const set = scaleSet(arrhenius, dosed.factor);
-    const race = setRace({
-      initialSet: set.initial,
-      foamTime: v.foamTime,
-      ...(v.sunk === undefined ? {} : { settling: { depth: v.sunk, after: v.sunkAfter } }),
-    });
-    return {
-      set,
-      third: scaleSet(third, dosed.factor),
-      dosed,
-      notes,
-      shortest: dosed.shortest === undefined ? undefined : scaleSet(arrhenius, dosed.shortest),
-      water: sabinFactors({ from: v.testWater, to: v.waterCement }),
-      race,
-      share: race.settlingBySet === undefined ? undefined : race.settlingBySet / v.depth,
-      pace: {
-        reference: ageFactor(law, v.referenceAt),
-        here: ageFactor(law, v.mixAt),
-      },
-      ways: quicken({
-        set: arrhenius,
-        temperature: v.mixAt,
-        law,
-        mixWarmer: v.warmerWater,
-        roomWarmer: v.warmerRoom,
-        rapidFactor: v.rapid,
-        chlorideDose: Math.min(v.chloride, CHLORIDE_LIMIT),
-        steel,
-      }),
-    };
-  },
+  work: setWorked,
   results: {
     against: {
       label: 'Initial set, in half-lives of the foam',
