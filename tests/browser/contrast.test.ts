@@ -8,6 +8,8 @@ const TEXT = [
   ['ink', 'well'],
   ['ink', 'look-soft'],
   ['ink', 'accent-soft'],
+  ['ink', 'stop-soft'],
+  ['ink-soft', 'accent-soft'],
   ['ink-soft', 'paper'],
   ['ink-soft', 'sheet'],
   ['ink-soft', 'well'],
@@ -16,6 +18,7 @@ const TEXT = [
   ['paper', 'accent'],
   ['good', 'sheet'],
   ['look', 'sheet'],
+  ['look', 'paper'],
   ['stop', 'sheet'],
   ['stop', 'paper'],
 ] as const;
@@ -23,6 +26,9 @@ const SEEN = [
   ['line-strong', 'paper'],
   ['line-strong', 'sheet'],
   ['accent', 'paper'],
+  ['accent', 'sheet'],
+  ['accent', 'look-soft'],
+  ['stop', 'stop-soft'],
   ['look', 'look-soft'],
   ['foam-edge', 'foam'],
 ] as const;

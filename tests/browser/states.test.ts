@@ -1,32 +1,32 @@
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { test as base, describe, expect } from 'vitest';
 import { bringAxe, COLOURS, faults } from './axe.ts';
 import { smallTargets } from './boxes.ts';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { makeMistakes, unsaidMistakes } from './mistakes.ts';
 import { nameFaults } from './names.ts';
 
-let opened: Opened;
-let page: Page;
-
-beforeEach(async () => {
-  opened = await openPage('404.html', { width: 360 });
-  await bringAxe(opened.context);
-  page = opened.page;
+/** Each test has a window of its own, as narrow as a phone, and fails when the window complains. */
+const test = base.extend<{ opened: Opened; page: Page; open: (path: string) => Promise<void> }>({
+  // biome-ignore lint/correctness/noEmptyPattern: fixtures name what they need
+  opened: async ({}, use) => {
+    const opened = await openPage('404.html', { width: 360 });
+    await bringAxe(opened.context);
+    await use(opened);
+    expect(opened.complaints).toEqual([]);
+    await opened.close();
+  },
+  page: ({ opened }, use) => use(opened.page),
+  open: ({ opened }, use) =>
+    use(async (path) => {
+      await opened.go(path);
+      await wakeWorksheets(opened.page);
+    }),
 });
-afterEach(async () => {
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-});
-
-const open = async (path: string) => {
-  await opened.go(path);
-  await wakeWorksheets(page);
-};
 const GLOVE = 44;
 
-describe('axe finds nothing', () => {
-  test('it does find targets that are too small and too close', async () => {
+describe.concurrent('axe finds nothing', () => {
+  test('it does find targets that are too small and too close', async ({ page, open }) => {
     await open('404.html');
     await page.locator('main').evaluate((main) => {
       for (const words of ['a', 'b', 'c']) {
@@ -40,7 +40,7 @@ describe('axe finds nothing', () => {
     expect((await smallTargets(page, 24)).length).toBe(3);
   });
 
-  test('in the search, with and without anything found', async () => {
+  test('in the search, with and without anything found', async ({ page, open }) => {
     await open('foam/');
     await page.locator('[data-search-open]').click();
     const words = page.locator('#search-words');
@@ -57,7 +57,7 @@ describe('axe finds nothing', () => {
     expect(await faults(page)).toEqual([]);
   });
 
-  test('with a notice shown, and in the dialog that saves a batch', async () => {
+  test('with a notice shown, and in the dialog that saves a batch', async ({ page, open }) => {
     await open('demoulding/lift/');
     await page
       .getByRole('button', { name: /^Remove / })
@@ -73,7 +73,10 @@ describe('axe finds nothing', () => {
     expect(await smallTargets(page, GLOVE, '#save-batch')).toEqual([]);
   });
 
-  test('on every step of a batch, and every target is as large as a glove needs', async () => {
+  test('on every step of a batch, and every target is as large as a glove needs', async ({
+    page,
+    open,
+  }) => {
     await open('bench/run/');
     await page.getByRole('button', { name: 'Begin a batch' }).click();
     const next = page.getByRole('button', { name: /^Next: / });
@@ -93,7 +96,7 @@ describe('axe finds nothing', () => {
     expect(steps).toBeGreaterThan(3);
   });
 
-  test('on the record of a batch, empty and with mistakes in it', async () => {
+  test('on the record of a batch, empty and with mistakes in it', async ({ page, open }) => {
     await open('batch-records/');
     await page.locator('.records-new input').fill('Slabs');
     await page.locator('.records-new button').first().click();
@@ -123,7 +126,10 @@ const TYPES = [
   'parts/',
 ] as const;
 
-test('what a screen reader is given has names that tell one from another', async () => {
+test.concurrent('what a screen reader is given has names that tell one from another', async ({
+  page,
+  open,
+}) => {
   for (const path of TYPES) {
     await open(path);
     await page.evaluate(() => {
@@ -186,12 +192,12 @@ const vanished = (on: Page): Promise<string[]> =>
     return [...new Set(gone)];
   });
 
-test.each(['light', 'dark'] as const)(
+test.concurrent.for(['light', 'dark'] as const)(
   'nothing vanishes in a reader’s own %s colours',
-  async (own) => {
+  async (own, { page, open }) => {
     // The worst case: the reader had turned the site to the other colours.
     const turned = own === 'light' ? 'dark' : 'light';
-    await page.evaluate((theme) => localStorage.setItem('suds.theme', theme), turned);
+    await page.evaluate((theme: string) => localStorage.setItem('suds.theme', theme), turned);
     await page.emulateMedia({ forcedColors: 'active', colorScheme: own });
     for (const path of ['parts/', 'first-batch/', 'bench/', 'bench/run/', 'mix/how-close/']) {
       await open(path);
@@ -202,7 +208,7 @@ test.each(['light', 'dark'] as const)(
   },
 );
 
-test('nothing moves for a reader who asked for stillness', async () => {
+test.concurrent('nothing moves for a reader who asked for stillness', async ({ page, open }) => {
   const moves = () =>
     page.evaluate(() => {
       const styled = [...document.querySelectorAll('*')].filter((e) => {
