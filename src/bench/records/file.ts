@@ -1,7 +1,8 @@
 import type { Entries } from '../entries.ts';
+import { LIMITS } from './limits.ts';
 import { openRecord } from './migrate.ts';
 import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
-import { FILE_SCHEMA, FORMAT, LIMITS, PHOTO_SCHEMA, RECORD_SCHEMA } from './schema.ts';
+import { FILE_SCHEMA, FORMAT, PHOTO_SCHEMA, RECORD_SCHEMA } from './schema.ts';
 import { faultsOf } from './validate.ts';
 
 /** Larger files are not opened at all, bytes. */

@@ -1,4 +1,4 @@
-import type { Schema } from './schema.ts';
+import type { Schema } from './json-schema.ts';
 
 export interface Fault {
   /** Where: `batches[3].readings.cement.u`. */

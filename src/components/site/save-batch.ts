@@ -1,7 +1,8 @@
 import { notify } from '../../bench/notices.ts';
 import { recordFromBench } from '../../bench/records/from-bench.ts';
 import { today } from '../../bench/records/record.ts';
-import { askToPersist, saveRecord } from '../../bench/records/store.ts';
+import { askToPersist } from '../../bench/records/room.ts';
+import { saveRecord } from '../../bench/records/store.ts';
 
 /** Saves the bench as a new batch, from any page, and offers the way to its record. */
 export async function saveBench(name: string): Promise<void> {

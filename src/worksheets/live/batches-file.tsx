@@ -4,13 +4,8 @@ import { toCsv } from '../../bench/records/csv.ts';
 import { type BroughtIn, LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
 import { type Change, type Choice, planMerge, toStore } from '../../bench/records/merge.ts';
 import { newId, today } from '../../bench/records/record.ts';
-import {
-  allPhotos,
-  askToPersist,
-  listRecords,
-  putRecords,
-  refusalOf,
-} from '../../bench/records/store.ts';
+import { askToPersist } from '../../bench/records/room.ts';
+import { allPhotos, listRecords, putRecords, refusalOf } from '../../bench/records/store.ts';
 import { $entries, replaceBench } from '../../bench/store.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { takeOut } from '../shared/take-out.ts';

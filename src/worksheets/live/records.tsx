@@ -2,8 +2,8 @@ import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { benchIsEmpty, recordFromBench } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, blankRecord, stageOf } from '../../bench/records/record.ts';
+import { askToPersist } from '../../bench/records/room.ts';
 import {
-  askToPersist,
   emptyBin,
   photosOf,
   putRecords,

@@ -1,22 +1,13 @@
 import { fromBags, wholeBags } from '../../core/mix/bags.ts';
-import { type Design, designBatch } from '../../core/mix/batch-design.ts';
+import { designBatch } from '../../core/mix/batch-design.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
+import { results } from './batch-results.ts';
 import { amountsOf, bagRows, NAMES } from './batch-tables.ts';
-
-const some = (kg: number) => (kg > 0 ? kg : undefined);
-const mass = (of: (d: Design) => number, label: string, small = false) => ({
-  label,
-  kind: 'mass' as const,
-  of: (r: { readonly design: Design }) => some(of(r.design)),
-  ...(small ? { units: SMALL_MASS } : {}),
-});
-const binder = (kind: string) => (d: Design) =>
-  d.binder.find((part) => part.kind === kind)?.mass ?? 0;
 
 export default worksheet({
   id: 'batch',
@@ -41,93 +32,7 @@ export default worksheet({
     }).count;
     return { design, loads, bags: wholeBags(input, design, v.bag) };
   },
-  results: {
-    cement: mass(binder('portland'), 'Cement'),
-    slag: mass(binder('slag'), 'Ground slag'),
-    ash: mass(binder('fly-ash'), 'Fly ash'),
-    fume: mass(binder('silica-fume'), 'Silica fume'),
-    water: {
-      label: 'Water to pour in',
-      kind: 'mass',
-      of: (r) => r.design.waterToAdd,
-    },
-    brought: {
-      label: 'Water the damp sand, filler and admixture bring',
-      kind: 'mass',
-      of: ({ design: d }) => {
-        const brought = d.broughtByFillers + d.broughtByAdmixture;
-        return brought === 0 ? undefined : brought;
-      },
-    },
-    sand: mass((d) => d.sand, 'Sand, as damp as it lies'),
-    filler: mass((d) => d.lightFiller, 'Light filler, as it lies'),
-    fibre: mass((d) => d.fibre, 'Fibre', true),
-    pigment: mass((d) => d.pigment, 'Pigment', true),
-    admixture: mass((d) => d.admixture, 'Admixture', true),
-    foam: {
-      label: 'Foam',
-      kind: 'volume',
-      of: (r) => r.design.mix.foamVolume,
-      units: LITRES,
-    },
-    foamMass: { label: 'which weighs', kind: 'mass', of: (r) => some(r.design.mix.foamMass) },
-    wet: {
-      label: 'Wet density',
-      kind: 'density',
-      of: (r) => r.design.wetDensity,
-      units: DENSITY,
-      answer: true,
-    },
-    dry: {
-      label: 'Oven-dry density to expect',
-      kind: 'density',
-      of: (r) => r.design.ovenDryDensity,
-      units: DENSITY,
-    },
-    content: {
-      label: 'Cement and stand-ins in a cubic metre',
-      kind: 'density',
-      of: (r) => r.design.cementitious / (r.design.mass / r.design.wetDensity),
-      units: DENSITY,
-    },
-    ratio: {
-      label: 'w/c with the foam’s water',
-      kind: 'count',
-      of: (r) => r.design.mix.waterCementTotal,
-    },
-    foamShare: {
-      label: 'Foam in the mix, by volume',
-      kind: 'ratio',
-      of: (r) => (r.design.mix.foamVolume * r.design.wetDensity) / r.design.mass,
-      units: PERCENT,
-    },
-    bagsNeeded: { label: 'Bags of cement', kind: 'count', of: (r) => r.bags.exact },
-    base: {
-      label: 'Base mix density',
-      kind: 'density',
-      of: (r) => r.design.mix.baseDensity,
-      units: DENSITY,
-      significant: 4,
-    },
-    cementitious: {
-      label: 'Cement and stand-ins in all',
-      kind: 'mass',
-      of: (r) => r.design.cementitious,
-    },
-    mixing: { label: 'Water of the base mix in all', kind: 'mass', of: (r) => r.design.mix.water },
-    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, whole: true },
-    loadMass: { label: 'One load weighs', kind: 'mass', of: (r) => r.design.mass / r.loads },
-    loadCement: {
-      label: 'Cement and stand-ins in one load',
-      kind: 'mass',
-      of: (r) => r.design.cementitious / r.loads,
-    },
-    loadWater: {
-      label: 'All water in one load',
-      kind: 'mass',
-      of: ({ design, loads }) => (design.mix.water + design.mix.foamMass) / loads,
-    },
-  },
+  results,
   judge: ({ design, bags }, v, say) => {
     const codes = design.notes.map(({ code }) => code);
     if (codes.includes('paste-robs-foam'))

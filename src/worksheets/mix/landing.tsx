@@ -1,5 +1,5 @@
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
-import { LANDING_TRIALS, type Landing, landing } from '../../core/mix/landing.ts';
+import { LANDING_TRIALS, landing } from '../../core/mix/landing.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { histogram, shareWithin } from '../../core/uncertainty/spread.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -7,6 +7,7 @@ import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { LandingHistogram } from '../shared/LandingHistogram.tsx';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { landingFields } from './landing-fields.ts';
+import { ranked } from './landing-ranked.ts';
 
 /** ± 50 kg/m³, a usual band of supply; 5 %, a code’s. */
 const SUPPLY_BAND = 50;
@@ -224,29 +225,3 @@ export default worksheet({
     'common-practice',
   ],
 });
-
-/** What each reading brings alone, largest first; the foam’s density parted into scale and bucket. */
-function ranked(
-  { wetDensity: { parts } }: Landing,
-  share: {
-    readonly scaleShare: number;
-    readonly bucketShare: number;
-    readonly densityShare: number;
-  },
-) {
-  const [cement, water, sand, foamVolume, foamDensity, gasLost, cementDensity] = parts as number[];
-  const ofDensity = (of: number) =>
-    share.densityShare > 0 ? (foamDensity! * of) / share.densityShare : 0;
-  return [
-    { label: 'Cement weighed', size: cement! },
-    { label: 'Water weighed', size: water! },
-    { label: 'Sand weighed', size: sand! },
-    { label: 'Foam measured out', size: foamVolume! },
-    { label: 'Scale for the foam', size: ofDensity(share.scaleShare) },
-    { label: 'Volume of the bucket', size: ofDensity(share.bucketShare) },
-    { label: 'Gas lost while blending', size: gasLost! },
-    { label: 'Density of the cement', size: cementDensity! },
-  ]
-    .filter(({ size }) => size > 0)
-    .sort((a, b) => b.size - a.size);
-}

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
+import { LIMITS } from '../../bench/records/limits.ts';
 import type { CureLog } from '../../bench/records/record.ts';
-import { LIMITS } from '../../bench/records/schema.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { HOURS } from './part-fields.ts';
 

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import { LIMITS } from '../../bench/records/limits.ts';
 import { newId, type Photo } from '../../bench/records/record.ts';
-import { LIMITS } from '../../bench/records/schema.ts';
 import { photosOf, putRecords, removePhoto } from '../../bench/records/store.ts';
 
 /** The photos of a batch, kept small, each with a line of words. */

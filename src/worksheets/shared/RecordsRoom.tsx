@@ -1,14 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
+import { askToPersist, type Room, room } from '../../bench/records/room.ts';
 import {
-  askToPersist,
   dropAside,
   emptyBin,
   type Listed,
   listAside,
   listBin,
   putBack,
-  type Room,
-  room,
   type SetAside,
 } from '../../bench/records/store.ts';
 import { takeOut } from './take-out.ts';

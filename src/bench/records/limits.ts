@@ -1,0 +1,13 @@
+/** How much a record may hold, so that a file from elsewhere cannot fill the store. */
+export const LIMITS = {
+  name: 120,
+  notes: 20_000,
+  typed: 4000,
+  text: 200,
+  batches: 5000,
+  photos: 12,
+  /** Base64 of a photo: 100 kB and a little. */
+  photo: 140_000,
+  logPoints: 5000,
+  benchEntries: 400,
+} as const;

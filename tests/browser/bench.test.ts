@@ -1,0 +1,115 @@
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { fill } from './keyboard.ts';
+
+let opened: Opened;
+let page: Page;
+
+beforeEach(async () => {
+  opened = await openPage('first-batch/');
+  page = opened.page;
+  await wakeWorksheets(page);
+});
+afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
+  await opened.close();
+});
+
+/** A result as the page shows it. */
+const shown = (sheet: string, result: string) =>
+  page
+    .locator(`[data-worksheet="${sheet}"] [data-result="${result}"] .number`)
+    .innerText()
+    .then((text) => text.replace(/\s+/g, ' ').trim());
+
+describe('the bench', () => {
+  test('is there again after a reload', async () => {
+    await fill(page, 'foam-density-full', '2,61');
+    await page.reload();
+    await wakeWorksheets(page);
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2,61');
+    await expect.poll(() => shown('foam-density', 'density')).toContain('88.0');
+    const attribute = page.locator('.field', { has: page.locator('#foam-density-full') });
+    expect(await attribute.getAttribute('data-origin')).toBe('yours');
+  });
+
+  test('is the same on another page', async () => {
+    await fill(page, 'foam-density-tare', '1.1');
+    await opened.go('foam/weighing/');
+    await wakeWorksheets(page);
+    await expect.poll(() => page.locator('#foam-density-tare').inputValue()).toBe('1.1');
+  });
+
+  test('agrees in two tabs', async () => {
+    const other = await opened.context.newPage();
+    await other.goto(page.url());
+    await wakeWorksheets(other);
+    await fill(page, 'foam-density-full', '2.7');
+    await expect.poll(() => other.locator('#foam-density-full').inputValue()).toBe('2.7');
+    await fill(other, 'foam-density-tare', '0.9');
+    await expect.poll(() => page.locator('#foam-density-tare').inputValue()).toBe('0.9');
+    expect(await page.locator('#foam-density-full').inputValue()).toBe('2.7');
+  });
+
+  test('can be cleared, and put back', async () => {
+    await fill(page, 'foam-density-full', '2.7');
+    await page.getByRole('button', { name: 'Clear the bench' }).click();
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.45');
+    await page.getByRole('button', { name: 'Put it back' }).click();
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.7');
+  });
+
+  test('goes to another device by a link', async () => {
+    await fill(page, 'foam-density-full', '2.71');
+    await opened.context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.getByRole('button', { name: 'Copy a link' }).click();
+    await expect.poll(() => page.locator('.copied').innerText()).toContain('Copied');
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(link).toContain('#batch=1.');
+
+    const away = await openPage(link);
+    await wakeWorksheets(away.page);
+    await expect.poll(() => away.page.locator('#foam-density-full').inputValue()).toBe('2.71');
+    expect(away.page.url()).not.toContain('#batch');
+    expect(away.complaints).toEqual([]);
+    await away.close();
+  });
+
+  test('is left alone by a link that cannot be read, and by one until it is accepted', async () => {
+    await fill(page, 'foam-density-full', '2.9');
+    await opened.go('first-batch/?again#batch=1.AAAA');
+    await expect.poll(() => page.locator('#notices').innerText()).toContain('was not used');
+    const link = Buffer.from(
+      JSON.stringify({
+        units: 'metric',
+        entries: { 'foam-density.full': { t: '3.1', u: 'kg', s: 'metric' } },
+      }),
+    );
+    await opened.go(`first-batch/?more#batch=1.${link.toString('base64url')}`);
+    await expect.poll(() => page.locator('#notices').innerText()).toContain('holds other readings');
+    expect(await page.locator('#foam-density-full').inputValue()).toBe('2.9');
+    await page.getByRole('button', { name: 'Use the link’s batch' }).click();
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('3.1');
+  });
+
+  test('opens with what can be read when the store is damaged', async () => {
+    await page.evaluate(() => {
+      localStorage.setItem('suds.bench.1.foam-density.full', '{"t":"2.8","u":"kg","s":"metric"}');
+      localStorage.setItem('suds.bench.1.bucket.tare', '{broken');
+      localStorage.setItem('suds.bench.0.older', '{"t":"1"}');
+      localStorage.setItem('suds.kept.1.foam.density', '"much"');
+    });
+    await page.reload();
+    await wakeWorksheets(page);
+    const notice = page.locator('#notices');
+    await expect.poll(() => notice.innerText()).toContain('3 stored readings could not be read');
+    expect(await notice.innerText()).toContain('bucket.tare');
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.8');
+    expect(await page.locator('#foam-density-tare').inputValue()).toBe('0.85');
+    const aside = await page.evaluate(() =>
+      localStorage.getItem('suds.aside.suds.bench.1.bucket.tare'),
+    );
+    expect(aside).toBe('{broken');
+  });
+});
