@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 
-/** The text spacing a reader may set for themselves (WCAG 2.2, 1.4.12). */
+/** The text spacing a reader may set for themselves (WCAG 2.2, 1.4.12); a formula is no text to space. */
 export const SPACED =
-  '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important }' +
+  '*:not(math, math *) { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important }' +
   ' p { margin-block-end: 2em !important }';
 /** Text at twice its size (WCAG 2.2, 1.4.4), as a browser that enlarges text alone sets it. */
 export const TWICE = ':root { font-size: 200% !important }';
@@ -52,7 +52,9 @@ export function cutText(page: Page): Promise<string[]> {
       [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`);
     const found: string[] = [];
     for (const e of document.body.querySelectorAll<HTMLElement>('*')) {
-      if (e.closest('svg, math, .unseen, select, option') || !e.checkVisibility()) continue;
+      // What nobody can read is of any length; its field scrolls.
+      const skipped = 'svg, math, .unseen, select, option, input[aria-invalid]';
+      if (e.closest(skipped) || !e.checkVisibility()) continue;
       const { fontSize, overflowX, overflowY, position } = getComputedStyle(e);
       const hides = (o: string) => o === 'hidden' || o === 'clip';
       const cutX = hides(overflowX) && e.scrollWidth > e.clientWidth + 1;
