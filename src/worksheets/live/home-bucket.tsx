@@ -43,7 +43,7 @@ export default function HomeBucket() {
       </label>
       <p>
         {say(mix.cement, 'mass')} of cement, {say(mix.water, 'mass')} of water and{' '}
-        {say(mix.foamMass, 'mass', { units: { metric: 'g', us: 'oz' } })} of foam fill it.
+        {say(mix.foamMass, 'mass')} of foam fill it.
       </p>
     </div>
   );

@@ -9,8 +9,6 @@ import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../sha
 import { buckets } from '../shared/buckets.ts';
 import { proportionFields } from './proportion-fields.ts';
 
-const MOST_ROWS = 12;
-
 export default worksheet({
   id: 'proportion',
   question: 'What goes into the batch?',
@@ -188,22 +186,24 @@ export default worksheet({
   ),
   tables: [
     {
-      caption: 'Load by load',
-      columns: ['Load', 'Cement', 'Water', 'Sand', 'Foam', 'Foam by weight', 'Buckets of foam'],
-      rows: ({ loads }, v, say) => {
-        const { each, foamBuckets } = loads;
-        const row = [
-          say(each.cement, 'mass'),
-          say(each.water, 'mass'),
-          each.sand > 0 ? say(each.sand, 'mass') : 'none',
+      caption: 'To weigh out: the loads are equal',
+      columns: ['', 'For each load', 'For all of them'],
+      rows: ({ loads: { each, foamBuckets, count }, mix }, v, say) => [
+        ['Cement', say(each.cement, 'mass'), say(mix.cement, 'mass')],
+        ['Mixing water', say(each.water, 'mass'), say(mix.water, 'mass')],
+        ...(mix.sand > 0 ? [['Sand', say(each.sand, 'mass'), say(mix.sand, 'mass')]] : []),
+        [
+          'Foam, by volume',
           say(each.foamVolume, 'volume', { units: LITRES }),
-          say(each.foamMass, 'mass'),
+          say(mix.foamVolume, 'volume', { units: LITRES }),
+        ],
+        ['Foam, by weight', say(each.foamMass, 'mass'), say(mix.foamMass, 'mass')],
+        [
+          'Foam, by the bucket',
           buckets(foamBuckets, v.bucket, say),
-        ];
-        return loads.count > MOST_ROWS
-          ? [[`each of ${loads.count}`, ...row]]
-          : Array.from({ length: loads.count }, (_, i) => [`${i + 1} of ${loads.count}`, ...row]);
-      },
+          count === 1 ? 'the same' : `${count} times that`,
+        ],
+      ],
     },
   ],
   cautions: ['caustic-slurry', 'cement-dust', 'not-load-bearing'],

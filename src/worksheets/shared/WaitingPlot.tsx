@@ -90,7 +90,7 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
               const [at, density] = points[Math.floor(points.length * 0.8)] ?? [0, target];
               return (
                 <text
-                  class={way === dose ? 'strong' : ''}
+                  class={way === dose ? 'strong on-layer' : 'on-layer'}
                   x={axes.x(at)}
                   y={axes.y(shown(density)) + (way === 'volume' ? 20 : -7)}
                   text-anchor={at > end / MINUTE / 3 ? 'end' : 'start'}

@@ -228,7 +228,7 @@ const spoken = (of: Constituent) => (of === 'pH' ? 'pH' : NAMES[of].split(',')[0
 const amount = (of: Constituent, value: number, say: Say) =>
   of === 'pH'
     ? say(value, 'count', { plain: true })
-    : say(value, 'concentration', { significant: 4, plain: true });
+    : say(value, 'concentration', { significant: of === 'alkalies' ? 3 : 4, plain: true });
 
 const VERDICTS = { within: 'within', beyond: 'BEYOND', unknown: 'limit' } as const;
 
@@ -236,7 +236,7 @@ function worded({ limit, verdict }: Judged, say: Say): string {
   const bound =
     limit.most !== undefined
       ? amount(limit.of, limit.most, say)
-      : `at least ${amount(limit.of, limit.least ?? 0, say)}`;
+      : `${verdict === 'unknown' ? '' : 'the '}least, ${amount(limit.of, limit.least ?? 0, say)}`;
   const memory = limit.standing === 'from memory' ? '; figure from memory' : '';
   return `${VERDICTS[verdict]} ${bound} (${limit.clause}${memory})`;
 }

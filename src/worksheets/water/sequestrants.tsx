@@ -137,7 +137,7 @@ export default worksheet({
     },
     {
       tex: String.raw`s = \frac{H\,M\,(w/c)}{\rho_w}`,
-      put: (v, r, say) =>
+      put: (_, r, say) =>
         `Water to cement ${say(r.ratio, 'count', { significant: 3 })}: ${say(r.shareOfCement, 'ratio', { units: PERCENT, significant: 2 })} of the cement.`,
     },
   ],
