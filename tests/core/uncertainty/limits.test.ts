@@ -1,0 +1,200 @@
+import { describe, expect, test } from 'vitest';
+import { correlationFactor } from '../../../src/core/uncertainty/correlation.ts';
+import {
+  arcsine,
+  curvedTrapezoid,
+  type Distribution,
+  gaussian,
+  rectangular,
+  scaledT,
+} from '../../../src/core/uncertainty/distributions.ts';
+import { simulate, simulateNormal } from '../../../src/core/uncertainty/monte-carlo.ts';
+import { secondOrder } from '../../../src/core/uncertainty/second-order.ts';
+import {
+  histogram,
+  shareWithin,
+  spreadOf,
+  symmetricInterval,
+} from '../../../src/core/uncertainty/spread.ts';
+import { studentT } from '../../../src/core/uncertainty/student-t.ts';
+import { expectLimits } from '../refuses.ts';
+
+const ofPlace = (values: readonly number[]) => {
+  let place = 0;
+  return () => values[place++]!;
+};
+/** One draw from streams that are known. */
+const draw = (from: Distribution, even: readonly number[], normal: readonly number[] = []) =>
+  from(ofPlace(even), ofPlace(normal));
+
+describe('one draw', () => {
+  test('lies where the streams put it', () => {
+    expect(draw(gaussian(10, 2), [], [-1.5])).toBe(7);
+    expect([0, 0.25, 1].map((e) => draw(rectangular(2, 6), [e]))).toEqual([2, 3, 6]);
+    const swing = [0, 0.25, 0.75].map((e) => draw(arcsine(2, 6), [e]));
+    [4, 6, 2].forEach((value, i) => {
+      expect(swing[i]).toBeCloseTo(value, 12);
+    });
+    // 3² + 4² = 25 over two degrees of freedom; then 5 × √(2/25).
+    expect(draw(scaledT(1, 10, 2), [], [3, 4, 5])).toBeCloseTo(1 + 10 * Math.SQRT2, 12);
+  });
+
+  test('from ends that are not sharp lies between ends moved both out or both in', () => {
+    const at = (ends: number, between: number) => draw(curvedTrapezoid(2, 6, 0.5), [ends, between]);
+    expect([at(0, 0), at(0, 1)]).toEqual([1.5, 6.5]);
+    expect([at(1, 0), at(1, 1)]).toEqual([2.5, 5.5]);
+    expect(at(0.3, 0.5)).toBeCloseTo(4, 12);
+  });
+
+  test('is not made from ends out of order, or less than no scatter', () => {
+    const ends = { low: 2, high: 6 };
+    const order = { high: { takes: [2], refuses: [1.9] } };
+    expectLimits(({ low, high }: typeof ends) => rectangular(low, high), ends, order);
+    expectLimits(({ low, high }: typeof ends) => arcsine(low, high), ends, order);
+    expectLimits(
+      (e: typeof ends & { slack: number }) => curvedTrapezoid(e.low, e.high, e.slack),
+      { ...ends, slack: 0 },
+      { ...order, slack: { takes: [0, 2], refuses: [-0.1, 2.1] } },
+    );
+    expectLimits(
+      ({ u }: { u: number }) => gaussian(1, u),
+      { u: 1 },
+      {
+        u: { takes: [0], refuses: [-1], as: 'uncertainty' },
+      },
+    );
+    expectLimits(
+      ({ scale, freedom }: { scale: number; freedom: number }) => scaledT(1, scale, freedom),
+      { scale: 1, freedom: 3 },
+      { scale: { takes: [0], refuses: [-1] }, freedom: { takes: [1], refuses: [0] } },
+    );
+  });
+});
+
+describe('trials', () => {
+  const how = { model: () => {}, results: 1, seed: 1 };
+  const limits = { trials: { takes: [100], refuses: [99, 5_000_001] } };
+  test('are at least a hundred and no more than a page can bear', () => {
+    expectLimits(
+      (t: { trials: number }) => simulate({ ...how, ...t, inputs: [] }),
+      { trials: 200 },
+      limits,
+    );
+    expectLimits(
+      (t: { trials: number }) => simulateNormal({ ...how, ...t, mean: [1], u: [0] }),
+      { trials: 200 },
+      limits,
+    );
+    const doubtful = { ...how, trials: 200, mean: [1] };
+    expect(() => simulateNormal({ ...doubtful, u: [-1] })).toThrow('uncertainty');
+    expect(() => secondOrder(([x]) => x!, [1], [-1])).toThrow('uncertainty');
+  });
+});
+
+describe('what the trials say', () => {
+  const four = Float64Array.of(1, 2, 3, 4);
+
+  test('by hand', () => {
+    const { mean, sd, median } = spreadOf(four);
+    expect(mean).toBe(2.5);
+    expect(sd).toBeCloseTo(Math.sqrt(5 / 3), 12);
+    expect(median).toBe(2.5);
+    // A quarter lies at place 0.25 × 3 = 0.75 between 1 and 2.
+    expect(symmetricInterval(four, 0.5)).toEqual({ low: 1.75, high: 3.25 });
+  });
+
+  test('ends count as inside a band, the upper edge not as inside a bar', () => {
+    const share = (low: number, high: number) => shareWithin(four, { low, high });
+    expect([share(2, 3), share(2.1, 2.9), share(0, 9), share(2, 2)]).toEqual([0.5, 0, 1, 0.25]);
+    const bars = histogram(four, { low: 1, high: 4, bins: 3 });
+    expect(bars.map((bar) => bar.share)).toEqual([0.25, 0.25, 0.25]);
+    expect(bars.map(({ from, to }) => [from, to])).toEqual([
+      [1, 2],
+      [2, 3],
+      [3, 4],
+    ]);
+  });
+
+  test('is nothing without trials, and needs two for a scatter', () => {
+    const none = new Float64Array(0);
+    expect(() => spreadOf(Float64Array.of(1))).toThrow('no-trials');
+    expect(spreadOf(Float64Array.of(1, 1)).sd).toBe(0);
+    expect(() => symmetricInterval(none, 0.9)).toThrow('no-trials');
+    expect(() => shareWithin(none, { low: 0, high: 1 })).toThrow('no-trials');
+    expect(() => histogram(none, { low: 0, high: 1, bins: 2 })).toThrow('no-trials');
+    const share = { refuses: [0, 1, -0.1, 1.1] };
+    expectLimits(
+      ({ coverage }: { coverage: number }) => symmetricInterval(four, coverage),
+      { coverage: 0.9 },
+      {
+        coverage: share,
+      },
+    );
+    const band = { low: 1, high: 4 };
+    expectLimits((b: typeof band) => shareWithin(four, b), band, {
+      high: { takes: [1], refuses: [0.9] },
+    });
+    expectLimits(
+      (b: typeof band & { bins: number }) => histogram(four, b),
+      { ...band, bins: 3 },
+      {
+        high: { refuses: [1, 0.9] },
+        bins: { takes: [1, 1000], refuses: [0, 1001] },
+      },
+    );
+    expectLimits(
+      studentT,
+      { freedom: 3, confidence: 0.95 },
+      {
+        freedom: { takes: [1], refuses: [0, 1.5] },
+        confidence: share,
+      },
+    );
+  });
+});
+
+describe('errors together', () => {
+  test('the factor of two readings by hand', () => {
+    expect(
+      correlationFactor([
+        [1, 0.6],
+        [0.6, 1],
+      ]),
+    ).toEqual([
+      [1, 0],
+      [0.6, 0.8],
+    ]);
+    expect(
+      correlationFactor([
+        [1, -1],
+        [-1, 1],
+      ]),
+    ).toEqual([
+      [1, 0],
+      [-1, 0],
+    ]);
+    expect(() =>
+      correlationFactor([
+        [1, 1.01],
+        [1.01, 1],
+      ]),
+    ).toThrow(/^correlation/);
+    expect(() =>
+      correlationFactor([
+        [1, -1.01],
+        [-1.01, 1],
+      ]),
+    ).toThrow(/^correlation/);
+  });
+
+  test('three cannot all oppose each other by more than a half', () => {
+    const opposed = (r: number) =>
+      correlationFactor([
+        [1, r, r],
+        [r, 1, r],
+        [r, r, 1],
+      ]);
+    expect(() => opposed(-0.5)).not.toThrow();
+    expect(() => opposed(-0.501)).toThrow(/cannot-all-hold/);
+  });
+});
