@@ -98,8 +98,11 @@ describe('with keys alone', () => {
     await watchFocus(page);
     await page.evaluate(() => {
       const style = new CSSStyleSheet();
-      style.replaceSync('a { outline: none !important } main { position: relative; z-index: -1 }');
+      style.replaceSync(
+        'a { outline: none !important } aside { position: fixed; inset: 200px 0 0 }',
+      );
       document.adoptedStyleSheets = [style];
+      document.body.append(document.createElement('aside'));
     });
     for (let press = 0; press < 12; press++) await page.keyboard.press('Tab');
     const found = (

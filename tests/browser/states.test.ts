@@ -183,7 +183,7 @@ const vanished = (on: Page): Promise<string[]> =>
       if (!own && !e.matches('.quiet, [type="file"]') && !(edged && seen(borderTopColor) >= 3))
         gone.push(`no edge: ${name(e)}`);
     }
-    const first = document.querySelector<HTMLElement>('main :is(input, button, a)');
+    const first = document.querySelector<HTMLElement>('main :is(input, button, a):not(:disabled)');
     first?.focus();
     const { outlineColor, outlineStyle, outlineWidth } = getComputedStyle(first!);
     if (outlineStyle === 'none' || parseFloat(outlineWidth) < 2 || seen(outlineColor) < 3)
