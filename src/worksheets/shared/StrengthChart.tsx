@@ -64,6 +64,8 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
     d >= DENSITIES[0] && d <= DENSITIES[1] && f >= STRENGTHS[0] && f <= STRENGTHS[1];
   const clampX = (d: number) => x(Math.min(DENSITIES[1], Math.max(DENSITIES[0], d)));
   const [from, to] = [clampX(dry), clampX(wet)];
+  /** No room for the words behind it. */
+  const late = from > 0.7 * RIGHT;
   const mpa = unitOf('stress', MPA[say.system]).symbol;
   const ticks = say.system === 'us' ? [10 * PSI, 100 * PSI, 1000 * PSI] : [0.1e6, 1e6, 10e6];
   const words = (f: number) => say(f, 'stress', { units: MPA, significant: 2 });
@@ -82,7 +84,12 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
           y={TOP}
           height={BOTTOM - TOP}
         />
-        <text class="soft" x={Math.min(from + 3, 330)} y={TOP + 14}>
+        <text
+          class="soft"
+          x={late ? Math.min(to, RIGHT) - 3 : from + 3}
+          y={TOP + 14}
+          text-anchor={late ? 'end' : 'start'}
+        >
           yours, dry to wet
         </text>
         {ticks.map((tick) => (
