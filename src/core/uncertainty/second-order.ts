@@ -44,16 +44,15 @@ export function secondOrder(f: Model, x: readonly number[], u: readonly number[]
       ? (at([i, 1]) - 2 * value + at([i, -1])) / STEP ** 2
       : (at([i, 1], [j, 1]) - at([i, 1], [j, -1]) - at([i, -1], [j, 1]) + at([i, -1], [j, -1])) /
         (4 * STEP ** 2);
+  // With j = i the moves add up: two steps, none, and two steps back.
   const third = (i: number, j: number) =>
-    i === j
-      ? (at([i, 2]) - 2 * at([i, 1]) + 2 * at([i, -1]) - at([i, -2])) / (2 * STEP ** 3)
-      : (at([i, 1], [j, 1]) -
-          2 * at([i, 1]) +
-          at([i, 1], [j, -1]) -
-          at([i, -1], [j, 1]) +
-          2 * at([i, -1]) -
-          at([i, -1], [j, -1])) /
-        (2 * STEP ** 3);
+    (at([i, 1], [j, 1]) -
+      2 * at([i, 1]) +
+      at([i, 1], [j, -1]) -
+      at([i, -1], [j, 1]) +
+      2 * at([i, -1]) -
+      at([i, -1], [j, -1])) /
+    (2 * STEP ** 3);
 
   let [variance, shift] = [0, 0];
   for (const i of places) {

@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { secondOrder } from '../../../src/core/uncertainty/second-order.ts';
+
+// Normal readings of mean m and deviation u have E x² = m² + u² and E x⁴ = m⁴ + 6m²u² + 3u⁴; the terms
+// of the next order leave out only the highest power of u.
+
+test('a cube has nearly the deviation of its exact distribution', () => {
+  const [m, u] = [10, 1];
+  // Var x³ = 9m⁴u² + 36m²u⁴ + 15u⁶, of which first order is the first term.
+  const exact = 9 * m ** 4 * u ** 2 + 36 * m ** 2 * u ** 4 + 15 * u ** 6;
+  const { mean, u: found } = secondOrder(([x]) => x! ** 3, [m], [u]);
+  expect(Math.abs(found ** 2 / exact - 1)).toBeLessThan(5e-4);
+  expect(mean).toBeCloseTo(m ** 3 + 3 * m * u ** 2, 9);
+});
+
+test('a reading times the square of another has nearly its exact deviation', () => {
+  const [x, y, ux, uy] = [10, 12, 1, 1.5];
+  const square = y ** 2 + uy ** 2;
+  const exact =
+    (x ** 2 + ux ** 2) * (y ** 4 + 6 * y ** 2 * uy ** 2 + 3 * uy ** 4) - (x * square) ** 2;
+  for (const turned of [false, true]) {
+    const f = ([a, b]: readonly number[]) => (turned ? b! * a! ** 2 : a! * b! ** 2);
+    const found = turned ? secondOrder(f, [y, x], [uy, ux]) : secondOrder(f, [x, y], [ux, uy]);
+    expect(Math.abs(found.u ** 2 / exact - 1)).toBeLessThan(5e-4);
+    expect(found.mean).toBeCloseTo(x * square, 9);
+  }
+});
+
+test('a reading that is sure brings nothing', () => {
+  const f = ([x, y]: readonly number[]) => x! * y! ** 3;
+  expect(secondOrder(f, [2, 3], [0.1, 0])).toEqual({
+    value: 54,
+    mean: expect.closeTo(54, 12),
+    u: expect.closeTo(2.7, 12),
+  });
+});
