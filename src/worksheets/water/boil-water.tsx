@@ -105,7 +105,7 @@ export default worksheet({
         verdict: 'stop',
         say: 'Boiling takes nothing out of this water: it holds no lime to spare. If it is too hard, use a softener, or blend it with soft water.',
       };
-    const left = say(r.hardness, 'hardness', { units: HARDNESS, significant: 2 });
+    const left = say(r.hardness, 'hardness', { units: HARDNESS });
     if (r.removed < WORTH_IT * r.before)
       return {
         verdict: 'stop',
