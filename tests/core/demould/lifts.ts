@@ -10,7 +10,7 @@ export const double = (min: number, max: number) => fc.double({ min, max, noNaN:
 
 export const forms = fc.constantFrom<Form>('metric', 'us');
 
-export const durations = fc.constantFrom<Duration>('short', 'moderate', 'long');
+const durations = fc.constantFrom<Duration>('short', 'moderate', 'long');
 
 export const lifts: fc.Arbitrary<Lift> = fc.record({
   horizontal: double(0.1, 0.7),
