@@ -24,6 +24,21 @@ const seconds = (text: string) => {
   return 60 * minutes + rest;
 };
 
+test('amounts in the text say first what the reader reads in, on every page, and turn back', async () => {
+  opened = await openPage('foam/lasting/');
+  const amounts = () => opened.page.locator('.amount').allInnerTexts();
+  const metric = await amounts();
+  const turned = metric.map((text) => text.replace(/^(.+) \((.+)\)$/, '$2 ($1)'));
+  expect(turned).not.toEqual(metric);
+  await opened.page.locator('[data-units]').click();
+  expect(await amounts()).toEqual(turned);
+
+  await opened.go('foam/lasting/');
+  await expect.poll(amounts).toEqual(turned);
+  await opened.page.locator('[data-units]').click();
+  expect(await amounts()).toEqual(metric);
+});
+
 describe('readings pasted into one box', () => {
   test('are fitted, and what they say is used by the next page', async () => {
     const page = await open('foam/drainage/');
