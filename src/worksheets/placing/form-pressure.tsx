@@ -10,6 +10,12 @@ const KPA = { metric: 'kPa', us: 'psf' } as const;
 const NEWTON = { metric: 'N', us: 'lbf' } as const;
 const MPA = { metric: 'MPa', us: 'psi' } as const;
 
+/** A limit is never rounded up: three digits, and the rest left off. */
+function roundedDown(length: number): number {
+  const place = 10 ** (Math.floor(Math.log10(length)) - 2);
+  return length > 0 ? Math.floor(length / place) * place : length;
+}
+
 export default worksheet({
   id: 'form-pressure',
   question: 'Does the form hold, and does it stay straight?',
@@ -104,7 +110,7 @@ export default worksheet({
     longest: {
       label: 'Longest span for this panel',
       kind: 'length',
-      of: (r) => r.longest.span,
+      of: (r) => roundedDown(r.longest.span),
       units: SHORT,
     },
     lowerTie: {
@@ -116,8 +122,7 @@ export default worksheet({
     upperTie: { label: 'Each upper one', kind: 'force', of: (r) => r.ties.upper, units: NEWTON },
   },
   judge: ({ bent, limits, longest, float, face, ties }, _, say) => {
-    // A limit is never rounded up.
-    const span = say(longest.span * 0.99, 'length', { units: SHORT, significant: 3 });
+    const span = say(roundedDown(longest.span), 'length', { units: SHORT, significant: 3 });
     const force = (n: number) =>
       `${say(n, 'force', { units: NEWTON, significant: 2 })}, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`;
     if (bent.stress > limits.stress)
