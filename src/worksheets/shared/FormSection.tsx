@@ -112,7 +112,7 @@ function FromAbove({ runs, words }: { readonly runs: number; readonly words: str
         class="foam"
         d={`M${ALONG.from} ${PLAN - 34}V${PLAN}${arcs(0, forth, 1)}V${PLAN - 34}Z`}
       />
-      <text class="soft" x={ALONG.from + 6} y={PLAN - 14}>
+      <text class="soft" x={ALONG.from} y={PLAN - 41}>
         from above
       </text>
       <path

@@ -88,12 +88,14 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
             ))}
             {curves.map(({ way, points }) => {
               const [at, density] = points[Math.floor(points.length * 0.8)] ?? [0, target];
+              // The name of a steep fall stands on its open side, where there is room.
+              const room = way === 'mass' ? 0.7 : 1 / 3;
               return (
                 <text
                   class={way === dose ? 'strong on-layer' : 'on-layer'}
-                  x={axes.x(at)}
+                  x={axes.x(at) + (way === 'mass' ? 4 : 0)}
                   y={axes.y(shown(density)) + (way === 'volume' ? 20 : -7)}
-                  text-anchor={at > end / MINUTE / 3 ? 'end' : 'start'}
+                  text-anchor={at > (end / MINUTE) * room ? 'end' : 'start'}
                 >
                   {NAMES[way]}
                 </text>
