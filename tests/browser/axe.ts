@@ -6,7 +6,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Every rule of WCAG 2.2 A and AA, and what is good practice beside them. */
-export const ALL: RunOnly = {
+const ALL: RunOnly = {
   type: 'tag',
   values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
 };

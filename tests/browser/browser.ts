@@ -71,8 +71,6 @@ function listen(page: Page, complaints: string[]) {
     if (message.type() !== 'error' && message.type() !== 'warning') return;
     // Our own doing: see `serviceWorkers` above.
     if (message.text().includes('registration blocked by Playwright')) return;
-    // A face that comes too late for the first paint is left for the next page (font-display: optional).
-    if (/\.woff2 was preloaded using link preload but not used/.test(message.text())) return;
     complaints.push(`console ${message.type()}: ${message.text()} (${message.location().url})`);
   });
   page.on('pageerror', (error) => complaints.push(`uncaught: ${error.message}`));
