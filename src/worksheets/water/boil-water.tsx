@@ -67,7 +67,6 @@ export default worksheet({
       kind: 'hardness',
       of: (r) => r.removed,
       units: HARDNESS,
-      sure: true,
     },
     hardness: {
       label: 'Hardness left, at best',
