@@ -3,6 +3,7 @@ import { LIMITS } from './limits.ts';
 import { openRecord } from './migrate.ts';
 import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
 import { FILE_SCHEMA, FORMAT, PHOTO_SCHEMA, RECORD_SCHEMA } from './schema.ts';
+import { sift } from './sift.ts';
 import { faultsOf } from './validate.ts';
 
 /** Larger files are not opened at all, bytes. */
@@ -49,9 +50,17 @@ const no = (why: string): ReadFile => ({
 });
 const MOST_REFUSED = 20;
 
+/** Whether a text that is no JSON is lines of cells: the first line has several. */
+function isTable(text: string): boolean {
+  const start = text.replace(/^\ufeff/, '');
+  const [line = ''] = start.slice(0, 4000).split(/[\r\n]/, 1);
+  return !/^\s*[{[]/.test(start) && /^[^,;\t]*([,;\t])[^,;\t]*[,;\t]/.test(line);
+}
+
 /**
  * Reads a file of batches of any version. The file as a whole is refused when it is too large, no JSON
- * or of another format; a batch or photo in it that does not fit is left out and named.
+ * or of another format; a reading that cannot be read, or a batch or photo that does not fit, is left
+ * out and named.
  */
 export function readFile(text: string): ReadFile {
   if (text.length > LARGEST_FILE)
@@ -60,6 +69,10 @@ export function readFile(text: string): ReadFile {
   try {
     raw = JSON.parse(text);
   } catch {
+    if (isTable(text))
+      return no(
+        'it is a table. Tables cannot be brought in, only the JSON file that was taken out',
+      );
     return no('it is not JSON, or was cut short on the way');
   }
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
@@ -76,11 +89,21 @@ export function readFile(text: string): ReadFile {
   const refused: string[] = [];
   const batches = new Map<string, BatchRecord>();
   for (const [i, item] of file.batches.entries()) {
-    const opened = openRecord(item);
+    const left: string[] = [];
+    const opened = openRecord(item, (whole) => {
+      const found = sift(whole);
+      left.push(...found.left);
+      return found.record;
+    });
     if (!opened.ok) refused.push(`Batch ${i + 1} of the file: ${opened.why}.`);
     else if (batches.has(opened.record.id))
       refused.push(`Batch ${i + 1} of the file has the same id as an earlier one.`);
-    else batches.set(opened.record.id, opened.record);
+    else {
+      const { id, name } = opened.record;
+      batches.set(id, opened.record);
+      const which = name.trim() ? `, “${name.slice(0, 60)}”` : '';
+      refused.push(...left.map((why) => `Batch ${i + 1} of the file${which}: ${why}`));
+    }
   }
   const photos = readPhotos(file.photos, batches, refused);
   const bench = readBench(file.bench, refused);

@@ -26,6 +26,10 @@ export type Change =
 /** Whether a changed batch takes the place of the one here, is left out, or is kept beside it. */
 export type Choice = 'take' | 'leave' | 'both';
 
+/** An invented batch stays marked, also when the file has lost the mark. */
+const marked = (record: BatchRecord, here: BatchRecord): BatchRecord =>
+  here.invented ? { ...record, invented: true } : record;
+
 /** What would change if these batches were brought in. Nothing changes yet. */
 export function planMerge(
   here: readonly BatchRecord[],
@@ -33,8 +37,9 @@ export function planMerge(
 ): readonly Change[] {
   const byId = new Map(here.map((record) => [record.id, record]));
   const byContent = new Map(here.map((record) => [content(record), record]));
-  return coming.map((record): Change => {
-    const mine = byId.get(record.id);
+  return coming.map((given): Change => {
+    const mine = byId.get(given.id);
+    const record = mine ? marked(given, mine) : given;
     if (mine) {
       const found = differences(mine, record);
       return content(mine) === content(record)

@@ -51,8 +51,11 @@ function fromVersion0(old: Loose): Loose {
 /** One step for each version that ever was, from it to the next. */
 const STEPS: readonly ((old: Loose) => Loose)[] = [fromVersion0];
 
-/** Opens a stored or brought-in record of any version: migrated step by step, then checked whole. */
-export function openRecord(raw: unknown): Opened {
+/**
+ * Opens a stored or brought-in record of any version: migrated step by step, then checked whole.
+ * `sifted` may take parts out before the check.
+ */
+export function openRecord(raw: unknown, sifted: (record: Loose) => Loose = (x) => x): Opened {
   if (!isLoose(raw)) return { ok: false, why: 'it is no record', newer: false };
   const from = raw.version ?? 0;
   if (typeof from !== 'number' || !Number.isInteger(from) || from < 0)
@@ -65,6 +68,7 @@ export function openRecord(raw: unknown): Opened {
     };
   let record: Loose = raw;
   for (const step of STEPS.slice(from)) record = step(record);
+  record = sifted(record);
   const [fault] = faultsOf(record, RECORD_SCHEMA);
   if (fault) return { ok: false, why: `${fault.at} ${fault.is}`, newer: false };
   const odd = oddities(record as unknown as BatchRecord);

@@ -98,6 +98,7 @@ export function differences(a: BatchRecord, b: BatchRecord): readonly Difference
   const compare = (of: string, x: string, y: string) => {
     if (x !== y) found.push({ of, here: x, there: y });
   };
+  compare('Mark', a.invented ? 'invented' : '', b.invented ? 'invented' : '');
   compare('Name', a.name, b.name);
   compare('Date', a.date, b.date);
   compare('Notes', a.notes, b.notes);

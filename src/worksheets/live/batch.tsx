@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
+import { readingChoice, readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { toFile } from '../../bench/records/file.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
@@ -179,12 +180,16 @@ function setLog(editor: Editor, log: CureLog | undefined): void {
     ]);
 }
 
-const filledOf = (editor: Editor, stage: Stage) =>
-  namesOf(stage).filter((name) => (editor.record.readings[name]?.t ?? '') !== '').length;
+/** Only what can be read is written down. */
+const filledOf = ({ record }: Editor, stage: Stage) =>
+  namesOf(stage).filter(
+    (name) => (readingValue(record, name) ?? readingChoice(record, name)) !== undefined,
+  ).length;
 
 /** Whether anything of a day is written down: then it is printed, folded or not. */
 const isFilled = (editor: Editor, stage: Stage) =>
-  filledOf(editor, stage) > 0 || (stage === 'cured' && editor.record.log !== undefined);
+  namesOf(stage).some((name) => (editor.record.readings[name]?.t ?? '') !== '') ||
+  (stage === 'cured' && editor.record.log !== undefined);
 
 function countOf(editor: Editor, stage: Stage): string {
   const names = namesOf(stage);

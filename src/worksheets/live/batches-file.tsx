@@ -3,18 +3,24 @@ import { notify } from '../../bench/notices.ts';
 import { toCsv } from '../../bench/records/csv.ts';
 import { type BroughtIn, LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
 import { type Change, type Choice, planMerge, toStore } from '../../bench/records/merge.ts';
-import { newId, today } from '../../bench/records/record.ts';
+import { newId, type Photo, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { allPhotos, listRecords, putRecords, refusalOf } from '../../bench/records/store.ts';
 import { $entries, replaceBench } from '../../bench/store.ts';
 import { Table } from '../../islands/parts/Table.tsx';
+import { nameOf } from '../shared/record-words.ts';
 import { takeOut } from '../shared/take-out.ts';
 
 interface Coming {
   readonly name: string;
   readonly file: BroughtIn;
   readonly plan: readonly Change[];
+  /** Batches that are invented here and not marked in the file. */
+  readonly unmarked: readonly string[];
+  /** The photos that are here already: batch and id. */
+  readonly photosHere: ReadonlySet<string>;
 }
+const photoKey = ({ id, batch }: Photo) => `${batch}/${id}`;
 
 const WHAT = {
   new: 'New here',
@@ -23,6 +29,7 @@ const WHAT = {
   changed: 'Here with other content',
 } as const;
 const many = (n: number) => (n === 1 ? 'one batch' : `${n} batches`);
+const photosWords = (n: number) => (n === 1 ? 'one missing photo' : `${n} missing photos`);
 
 /** Takes all batches out as a file and brings a file in, after showing what it would change. */
 export default function BatchesFile() {
@@ -65,14 +72,25 @@ export default function BatchesFile() {
     try {
       const { records } = await listRecords();
       setSaid('Nothing has changed yet.');
-      setComing({ name: file.name, file: read.file, plan: planMerge(records, read.file.batches) });
+      const plan = planMerge(records, read.file.batches);
+      const unmarked = read.file.batches.flatMap(({ invented }, i) =>
+        !invented && plan[i]!.record.invented ? [nameOf(plan[i]!.record)] : [],
+      );
+      const photosHere = new Set(
+        read.file.photos.length > 0 ? (await allPhotos()).map(photoKey) : [],
+      );
+      setComing({ name: file.name, file: read.file, plan, unmarked, photosHere });
     } catch (error) {
       setSaid(refusalOf(error));
     }
   };
 
-  const bringIn = async ({ file, plan }: Coming) => {
-    const { records, photos } = toStore(plan, choiceOf, () => newId(), file.photos);
+  const wouldStore = ({ file, plan, photosHere }: Coming, idFor = newId) => {
+    const { records, photos } = toStore(plan, choiceOf, () => idFor(), file.photos);
+    return { records, photos: photos.filter((photo) => !photosHere.has(photoKey(photo))) };
+  };
+  const bringIn = async (what: Coming) => {
+    const { records, photos } = wouldStore(what);
     const put = await putRecords(records, photos);
     if (!put.ok) {
       setSaid(put.say);
@@ -83,11 +101,12 @@ export default function BatchesFile() {
     status.current?.scrollIntoView({ block: 'center' });
     setSaid(
       records.length === 0
-        ? 'Nothing was to be brought in.'
+        ? `Brought in: ${photosWords(photos.length)}.`
         : `Brought in: ${many(records.length)}.`,
     );
   };
 
+  const would = coming ? wouldStore(coming, () => '') : { records: [], photos: [] };
   return (
     <div class="records batches-file">
       <p class="records-line">
@@ -133,6 +152,13 @@ export default function BatchesFile() {
                 <li>{why}</li>
               ))}
             </ul>
+          )}
+          {coming.unmarked.length > 0 && (
+            <p class="note">
+              Invented here, and not marked so in the file:{' '}
+              {coming.unmarked.map((name) => `“${name}”`).join(', ')}. The mark stays, whichever you
+              take: what nobody weighed does not become yours.
+            </p>
           )}
           <Table
             caption="New here"
@@ -180,8 +206,17 @@ export default function BatchesFile() {
             ) : null,
           )}
           <p class="records-line">
-            <button type="button" class="main" onClick={() => bringIn(coming)}>
-              Bring in {many(toStore(coming.plan, choiceOf, ({ id }) => `${id}-2`).records.length)}
+            <button
+              type="button"
+              class="main"
+              disabled={would.records.length + would.photos.length === 0}
+              onClick={() => bringIn(coming)}
+            >
+              {would.records.length > 0
+                ? `Bring in ${many(would.records.length)}`
+                : would.photos.length > 0
+                  ? `Bring in ${photosWords(would.photos.length)}`
+                  : 'Nothing to bring in'}
             </button>
             {coming.file.bench && Object.keys(coming.file.bench).length > 0 && (
               <button type="button" onClick={() => restoreBench(coming.file.bench!)}>

@@ -6,17 +6,19 @@ import { KINDS } from '../../../src/core/quantity/kinds.ts';
 const system = fc.constantFrom('metric' as const, 'us' as const);
 const anyText = fc.string({ maxLength: 60, unit: 'binary' });
 
-/** A reading as a reader might have typed it: any text, any unit of its kind. */
+const number = fc.double({ min: -1e9, max: 1e9, noNaN: true }).map(String);
+
+/** A reading as a reader might have typed it: a number or nothing, any unit of its kind. */
 const entryFor = (name: ReadingName) => {
   const spec = readingOf(name);
   if ('options' in spec) return fc.record({ t: fc.constantFrom(...spec.options) });
   const unit = fc.constantFrom(...KINDS[spec.kind].units.map(({ id }) => id));
   return fc.record(
     {
-      t: fc.oneof(anyText, fc.double({ noNaN: true }).map(String)),
+      t: fc.oneof(fc.constantFrom('', '13,4', '2 1/2', ' '), number),
       u: unit,
       s: system,
-      p: anyText,
+      p: fc.oneof(fc.constantFrom('', '½', '0,5'), number),
       pu: unit,
       d: fc.record({ metric: unit, us: unit }, { requiredKeys: [] }),
     },

@@ -74,6 +74,18 @@ describe('merging', () => {
     });
   });
 
+  test('an invented batch stays marked when the file has lost the mark', () => {
+    const made = { ...mine, invented: true as const };
+    const plan = planMerge([made], [theirs]);
+    for (const choice of ['take', 'both'] as const)
+      expect(toStore(plan, () => choice, id).records[0]!.invented).toBe(true);
+    expect(planMerge([made], [mine])[0]!.what).toBe('same');
+    expect(planMerge([mine], [{ ...mine, invented: true }])[0]).toMatchObject({
+      what: 'changed',
+      differences: [{ of: 'Mark', here: '', there: 'invented' }],
+    });
+  });
+
   test('takes, leaves or keeps both', () => {
     const plan = planMerge([mine], [theirs]);
     const stored = (choice: Choice) => toStore(plan, () => choice, id).records;

@@ -1,0 +1,110 @@
+import { KINDS } from '../../core/quantity/kinds.ts';
+import { parseQuantity } from '../../core/quantity/parse.ts';
+import type { Schema } from './json-schema.ts';
+import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
+import { RECORD_SCHEMA } from './schema.ts';
+import { type Fault, faultsOf } from './validate.ts';
+
+type Loose = Record<string, unknown>;
+const isLoose = (x: unknown): x is Loose =>
+  typeof x === 'object' && x !== null && !Array.isArray(x);
+const LONGEST = 40;
+const quoted = (text: string) => `“${text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text}”`;
+const list = (words: readonly string[]) =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+const isName = (name: string): name is ReadingName =>
+  (READING_NAMES as readonly string[]).includes(name);
+
+/**
+ * Takes out of a batch that is brought in what cannot be read, so that one slip does not cost the whole
+ * batch. What is left is checked whole by `openRecord`.
+ * @returns the batch without it, and a sentence for each thing left out
+ */
+export function sift(record: Loose): { readonly record: Loose; readonly left: readonly string[] } {
+  const left: string[] = [];
+  let sifted = record;
+  if (isLoose(record.readings)) {
+    const readings = Object.entries(record.readings).flatMap(
+      ([name, entry]): [string, unknown][] => {
+        const { keep, why } = siftReading(name, entry);
+        if (why) left.push(why);
+        return keep === undefined ? [] : [[name, keep]];
+      },
+    );
+    sifted = { ...sifted, readings: Object.fromEntries(readings) };
+  }
+  for (const part of ['bench', 'kept'] as const) {
+    const held = sifted[part];
+    if (!isLoose(held)) continue;
+    const { [part]: schema } = RECORD_SCHEMA.properties!;
+    const sound = Object.entries(held).filter(([key, value]) => fits(key, value, schema!));
+    const lost = Object.keys(held).length - sound.length;
+    if (lost === 0) continue;
+    left.push(
+      `${lost === 1 ? 'One field' : `${lost} fields`} of the bench that was saved with it could not be read and ${lost === 1 ? 'was' : 'were'} left out.`,
+    );
+    sifted = { ...sifted, [part]: Object.fromEntries(sound) };
+  }
+  return { record: sifted, left };
+}
+
+const fits = (key: string, value: unknown, schema: Schema) =>
+  faultsOf(Object.fromEntries([[key, value]]), { ...schema, $defs: RECORD_SCHEMA.$defs! })
+    .length === 0;
+
+/** What of a reading can be kept, and why the rest was left out. */
+function siftReading(name: string, entry: unknown): { keep?: unknown; why?: string } {
+  if (!isName(name)) return { why: `${quoted(name)} was left out: no reading has this name.` };
+  const spec = readingOf(name);
+  const out = (why: string) => ({ why: `“${spec.label}” was left out: ${why}.` });
+  const schema = RECORD_SCHEMA.properties!.readings!.properties![name]!;
+  const faults = faultsOf(entry, { ...schema, $defs: RECORD_SCHEMA.$defs! });
+  const [fault] = faults;
+  if (fault && !isLoose(entry)) return out('it is not written as the format asks');
+  const { t, u, p: _, pu: __, ...rest } = entry as Loose;
+  if ('options' in spec) {
+    if (!fault) return { keep: entry };
+    return out(
+      typeof t === 'string'
+        ? `it reads ${quoted(t)}, and may be ${list(spec.options)}`
+        : 'it is not written as the format asks',
+    );
+  }
+  const { name: quantity, units } = KINDS[spec.kind];
+  const ids = units.map(({ id }) => id);
+  const onlyPlusMinus = (found: readonly Fault[]) =>
+    found.every(({ at }) => at === 'p' || at === 'pu');
+  if (fault && !onlyPlusMinus(faults)) {
+    if (t !== undefined && typeof t !== 'string')
+      return out('its value must be text between quotation marks');
+    if (typeof u === 'string' && !ids.includes(u))
+      return out(`its unit is ${quoted(u)}; a ${quantity} is in ${list(ids)}`);
+    return out('it is not written as the format asks');
+  }
+  const unit = u as string | undefined;
+  if (typeof t === 'string' && t.trim() !== '') {
+    const read = parseQuantity(t, spec.kind, unit ?? spec.unit);
+    if (!read.ok && read.problem.code === 'ambiguous')
+      return out(`${quoted(t)} can be read as ${list(read.problem.readings)}`);
+    if (!read.ok && read.problem.code !== 'empty')
+      return out(`it reads ${quoted(t)}, which is no number, alone or with a unit (${list(ids)})`);
+  }
+  if (plusMinusReads(entry as Loose, spec.kind, unit ?? spec.unit) && !fault)
+    return { keep: entry };
+  return {
+    keep: { ...(t !== undefined && { t }), ...(unit !== undefined && { u: unit }), ...rest },
+    why: `The ± of “${spec.label}” was left out: it cannot be read. Its value is kept.`,
+  };
+}
+
+function plusMinusReads({ p, pu }: Loose, kind: keyof typeof KINDS, unit: string): boolean {
+  if (typeof p !== 'string' || p.trim() === '') return true;
+  const shown = typeof pu === 'string' ? pu : unit;
+  // A ± of a temperature is one of differences; whichever kind has its unit reads it.
+  return Object.values(KINDS).some(
+    ({ kind: any, units }) =>
+      (any === kind || kind === 'temperature') &&
+      units.some(({ id }) => id === shown) &&
+      parseQuantity(p, any, shown).ok,
+  );
+}
