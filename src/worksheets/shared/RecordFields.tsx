@@ -1,6 +1,7 @@
 import type { Entry } from '../../bench/entries.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import type { ReadingName, Stage } from '../../bench/records/readings.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import { inputId } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -12,9 +13,10 @@ import { BY_STAGE, RECORD_FIELDS, RECORD_SHEET } from './record-fields.ts';
 const ALL = Object.keys(RECORD_FIELDS) as ReadingName[];
 const EMPTY: Entry = { t: '' };
 
+export const readRecordFields = ({ record }: Editor, say: Say) => readRecord(record, say);
+
 /** What a record holds, as the fields read it: an empty field is empty, never an example. */
-export function readRecordFields(editor: Editor, say: Say) {
-  const { readings } = editor.record;
+export function readRecord({ readings }: BatchRecord, say: Say) {
   const entries = Object.fromEntries(
     ALL.map((name) => [`record.${name}`, { ...EMPTY, ...readings[name] }]),
   );
@@ -36,10 +38,13 @@ export function RecordFields({
   editor,
   names,
   say,
+  problems = {},
 }: {
   readonly editor: Editor;
   readonly names: readonly ReadingName[];
   readonly say: Say;
+  /** What only the page that shows them can find wrong with some. */
+  readonly problems?: Readonly<Partial<Record<ReadingName, string | undefined>>>;
 }) {
   const typing = useTyping();
   const fields = readRecordFields(editor, say);
@@ -62,7 +67,7 @@ export function RecordFields({
             reading={reading}
             entry={editor.record.readings[name]}
             system={say.system}
-            problem={typing.input === id ? undefined : reading.problem}
+            problem={typing.input === id ? undefined : (reading.problem ?? problems[name])}
             pmProblem={typing.input === id ? undefined : reading.pmProblem}
             onEntry={onEntry}
             onLeave={typing.stop}

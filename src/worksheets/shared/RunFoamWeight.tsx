@@ -9,7 +9,10 @@ import { number } from '../../islands/fields.ts';
 import { useTyping } from '../../islands/hooks.ts';
 import { NumberInput } from '../../islands/parts/NumberInput.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
+import { writeReading } from './RecordFields.tsx';
 import { put } from './run-put.ts';
+import { runReadings } from './run-readings.ts';
+import { type FoamWeighed, foamWeighed } from './run-weighings.ts';
 
 const FOAM_FULL = {
   id: 'run',
@@ -37,17 +40,20 @@ export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly 
       : ($entries.get()[FOAM_KEY] ?? { t: '' }),
   );
   const reading = readWorksheet(FOAM_FULL, { 'run.foam': entry }, {}, say).fields.foam!;
-  const full = reading.type === 'number' && reading.value;
-  const tare = readingValue(editor.record, 'tare');
-  const vessel = readingValue(editor.record, 'vessel');
+  const readings = runReadings(editor.record, say);
+  const full = reading.type === 'number' ? reading.value : undefined;
+  const { density, problem } =
+    reading.type === 'number' ? foamWeighed(reading, readings, say) : ({} as FoamWeighed);
   const first = useRef(true);
   useEffect(() => {
     // A density that was stored stands until one of its weighings changes.
     const untouched = first.current;
     first.current = false;
-    if (untouched || !full || tare === undefined || !vessel || full <= tare) return;
-    put(editor, 'foamDensity', (full - tare) / vessel, 3);
-  }, [full, tare, vessel]);
+    if (untouched) return;
+    if (density !== undefined) put(editor, 'foamDensity', density, 3);
+    // One of an earlier weighing is not this foam's.
+    else if (problem) writeReading(editor, 'foamDensity', { t: '' });
+  }, [full, readings.at('tare'), readings.at('vessel'), problem === undefined]);
   if (reading.type !== 'number') return null;
   return (
     <NumberInput
@@ -55,7 +61,7 @@ export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly 
       reading={reading}
       entry={entry}
       system={say.system}
-      problem={typing.input === 'run-foam' ? undefined : reading.problem}
+      problem={typing.input === 'run-foam' ? undefined : problem}
       onEntry={(typed) => {
         typing.start('run-foam');
         setEntry({ t: '', ...typed });

@@ -3,23 +3,29 @@ import type { Editor } from '../../bench/records/editor.ts';
 import { readingOf } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
+import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { LITRES } from './amounts.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { FoamWeight } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
+import { foamWanted } from './run-base.ts';
 import type { StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
+import { runReadings } from './run-readings.ts';
 
 /** One amount to weigh out: what is planned, large, and what was weighed. */
 function Amount({
   editor,
   name,
   planned,
+  why,
   say,
 }: {
   readonly editor: Editor;
   readonly name: 'cement' | 'water' | 'sand' | 'foamVolume';
   readonly planned: number | undefined;
+  /** What the amount follows. */
+  readonly why?: string;
   readonly say: Say;
 }) {
   const spec = readingOf(name);
@@ -34,6 +40,7 @@ function Amount({
           </strong>
         </p>
       )}
+      {why && <p class="note">{why}</p>}
       <RecordFields editor={editor} names={[name]} say={say} />
       {planned !== undefined && readingValue(editor.record, name) === undefined && (
         <button
@@ -66,6 +73,7 @@ function BaseMix({ editor, plan, say }: StepProps) {
 }
 
 function Foam({ editor, plan, say }: StepProps) {
+  const wanted = foamWanted(runReadings(editor.record, say), plan, say);
   return (
     <>
       <p>
@@ -74,7 +82,14 @@ function Foam({ editor, plan, say }: StepProps) {
       <RecordFields editor={editor} names={['tare', 'vessel']} say={say} />
       <FoamWeight editor={editor} say={say} />
       <RecordFields editor={editor} names={['foamDensity']} say={say} />
-      <Amount editor={editor} name="foamVolume" planned={plan?.foamVolume} say={say} />
+      {wanted.is === 'refused' && <Verdict verdict="stop" say={wanted.say} />}
+      <Amount
+        editor={editor}
+        name="foamVolume"
+        planned={wanted.is === 'amount' ? wanted.volume : undefined}
+        {...(wanted.is === 'amount' && { why: wanted.say })}
+        say={say}
+      />
     </>
   );
 }

@@ -1,0 +1,87 @@
+import { baseMix } from '../../core/mix/base-mix.ts';
+import { correctMix } from '../../core/mix/correct.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { DENSITY, FOAM } from './amounts.ts';
+import { ifAllowed } from './lazy.ts';
+import type { RunPlan } from './run-plan.ts';
+import type { RunReadings } from './run-readings.ts';
+
+/** The base mix in the mixer: kg and kg/m³. */
+export interface BaseIn {
+  readonly mass: number;
+  readonly density: number;
+  /** How much of it is written down; the rest is taken from the plan. */
+  readonly weighed: 'all' | 'some' | 'none';
+}
+
+/** What went into the mixer before the foam, as weighed, else as planned; undefined without either. */
+export function baseIn({ at }: RunReadings, plan: RunPlan | undefined): BaseIn | undefined {
+  const [cement, water] = [at('cement') ?? plan?.cement, at('water') ?? plan?.water];
+  const sand = at('sand') ?? plan?.sand ?? 0;
+  if (!cement || water === undefined) return undefined;
+  const names = ['cement', 'water', ...(plan?.sand ? (['sand'] as const) : [])] as const;
+  const written = names.filter((name) => at(name) !== undefined).length;
+  const base = ifAllowed(() => baseMix({ waterCement: water / cement, sandCement: sand / cement }));
+  return (
+    base && {
+      mass: cement + water + sand,
+      density: base.density,
+      weighed: written === 0 ? 'none' : written < names.length ? 'some' : 'all',
+    }
+  );
+}
+
+/** How much foam the base mix in the mixer wants, m³, and what that follows; or why none is named. */
+export type FoamWanted =
+  | { readonly is: 'amount'; readonly volume: number; readonly say: string }
+  | { readonly is: 'refused'; readonly say: string }
+  | { readonly is: 'unknown' };
+
+const BASE_WORDS = {
+  all: 'the base mix you weighed in',
+  some: 'the base mix as far as you weighed it in, the rest as planned,',
+  none: 'the base mix as planned',
+} as const;
+
+export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say: Say): FoamWanted {
+  const { at, problem } = readings;
+  const wrong = (['cement', 'water', 'sand', 'foamDensity', 'planned'] as const)
+    .map(problem)
+    .find((found) => found !== undefined);
+  if (wrong) return { is: 'refused', say: `No foam can be named yet. ${wrong}` };
+  const base = baseIn(readings, plan);
+  const foamDensity = at('foamDensity') ?? plan?.foamDensity;
+  const target = at('planned') ?? plan?.wetDensity;
+  if (!base || !foamDensity || !target) return { is: 'unknown' };
+  const wet = (si: number) => say(si, 'density', { units: DENSITY });
+  const foam = say(foamDensity, 'density', { units: FOAM });
+  if (target >= base.density)
+    return {
+      is: 'refused',
+      say: `The base mix weighs ${wet(base.density)} without any foam, and ${wet(target)} is planned: foam only makes it lighter. Look at what you weighed in.`,
+    };
+  if (target <= foamDensity)
+    return {
+      is: 'refused',
+      say: `Foam of ${foam} is not lighter than the ${wet(target)} planned: no amount of it gets there. Weigh the foam again.`,
+    };
+  // Base mix alone is a mix that is too heavy by all of its foam.
+  const fix = ifAllowed(() =>
+    correctMix({
+      measuredDensity: base.density,
+      massInHand: base.mass,
+      targetDensity: target,
+      foamDensity,
+      baseDensity: base.density,
+      tolerance: 0,
+    }),
+  );
+  if (!fix)
+    return { is: 'refused', say: 'No foam can be named for these weighings. Look at them again.' };
+  const foamWords = at('foamDensity') === undefined ? `planned foam of ${foam}` : `foam of ${foam}`;
+  return {
+    is: 'amount',
+    volume: fix.foamVolume,
+    say: `For ${BASE_WORDS[base.weighed]} and ${foamWords}, to come out at ${wet(target)}.`,
+  };
+}

@@ -1,0 +1,26 @@
+import type { ReadingName } from '../../bench/records/readings.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { readRecord } from './RecordFields.tsx';
+
+/** The readings of a batch as its fields take them. */
+export interface RunReadings {
+  /** In SI; undefined when it is empty, cannot be read or is out of bounds. */
+  readonly at: (name: ReadingName) => number | undefined;
+  /** What is wrong with it, in a sentence. */
+  readonly problem: (name: ReadingName) => string | undefined;
+}
+
+export function runReadings(record: BatchRecord, say: Say): RunReadings {
+  const fields = readRecord(record, say);
+  return {
+    at: (name) => {
+      const reading = fields[name];
+      return reading?.type === 'number' && !reading.problem ? reading.value : undefined;
+    },
+    problem: (name) => {
+      const reading = fields[name];
+      return reading?.type === 'number' ? reading.problem : undefined;
+    },
+  };
+}

@@ -1,0 +1,53 @@
+import { DomainError } from '../../core/domain-error.ts';
+import { foamDensity } from '../../core/foam/density.ts';
+import type { NumberReading } from '../../islands/engine/reading.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { FOAM, LITRES } from './amounts.ts';
+import type { RunReadings } from './run-readings.ts';
+
+/** Lighter foam than a foam density may be, kg/m³: a slip, not a foam. The bound of the field. */
+const LEAST_FOAM = 5;
+
+/** A full bucket that is no heavier than the empty one, in a sentence. */
+export function belowTare(
+  label: string,
+  full: number | undefined,
+  tare: number | undefined,
+  say: Say,
+): string | undefined {
+  if (full === undefined || tare === undefined || full > tare) return undefined;
+  const mass = (si: number) => say(si, 'mass', { plain: true });
+  return `${label}: read ${mass(full)}; it must be more than the bucket weighs empty, ${mass(tare)}.`;
+}
+
+/** What a bucket full of foam comes to: its density, kg/m³, or what is wrong with the weighing. */
+export interface FoamWeighed {
+  readonly density?: number;
+  readonly problem?: string;
+}
+
+export function foamWeighed(
+  { value: full, problem, field: { label } }: Pick<NumberReading, 'value' | 'problem' | 'field'>,
+  { at }: RunReadings,
+  say: Say,
+): FoamWeighed {
+  if (problem) return { problem };
+  const [tare, vessel] = [at('tare'), at('vessel')];
+  const light = belowTare(label, full, tare, say);
+  if (light) return { problem: light };
+  if (full === undefined || tare === undefined || !vessel) return {};
+  const mass = (si: number, significant = 5) => say(si, 'mass', { plain: true, significant });
+  const read = `${label}: read ${mass(full)};`;
+  try {
+    const { apparent } = foamDensity({ tare, full, vessel });
+    if (apparent >= LEAST_FOAM) return { density: apparent };
+    return {
+      problem: `${read} that leaves ${mass(full - tare, 2)} of foam in ${say(vessel, 'volume', { plain: true, units: LITRES })}, less than ${say(LEAST_FOAM, 'density', { plain: true, units: FOAM })}.`,
+    };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return {
+      problem: `${read} it must be less than the bucket full of water, ${mass(error.allowed.max ?? 0, 4)}.`,
+    };
+  }
+}
