@@ -38,14 +38,16 @@ export function readWorksheet(
     }),
   ) as Record<string, FieldReading>;
 
-  const chosen = choices(fields);
+  const chosenFirst = choices(fields);
   const own = Object.values(fields).some(
-    (reading) => reading.origin !== 'example' && isShown(reading.field.when, chosen),
+    (reading) => reading.origin !== 'example' && isShown(reading.field.when, chosenFirst),
   );
   // Beside the reader's own numbers, an optional field they left alone is one they do not know.
   if (own)
     for (const [name, reading] of Object.entries(fields))
-      if (reading.type === 'number' && reading.field.optional && reading.origin === 'example')
+      if (reading.type === 'choice' && reading.field.unsaid && reading.origin === 'example')
+        fields[name] = { ...reading, value: reading.field.unsaid };
+      else if (reading.type === 'number' && reading.field.optional && reading.origin === 'example')
         fields[name] = {
           ...reading,
           text: '',
@@ -53,6 +55,7 @@ export function readWorksheet(
           problem: undefined,
           pmProblem: undefined,
         };
+  const chosen = choices(fields);
   const problems: Problem[] = [];
   const values: Record<string, unknown> = {};
   for (const [name, reading] of Object.entries(fields)) {

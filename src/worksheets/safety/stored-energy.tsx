@@ -43,8 +43,10 @@ export default worksheet({
         marked: 'Made and marked for pressure',
         plastic: 'Plastic pipe, a bottle or a barrel',
         other: 'Something else, or its marking cannot be read',
+        unsaid: 'Not said yet',
       },
       example: 'marked',
+      unsaid: 'unsaid',
     }),
     marking: number('pressure', {
       label: 'Pressure on its marking',
@@ -52,6 +54,7 @@ export default worksheet({
       min: '0.01 bar',
       max: '400 bar',
       units: BAR,
+      optional: true,
       when: { made: ['marked'] },
     }),
     relief: choice({
@@ -59,8 +62,10 @@ export default worksheet({
       options: {
         fitted: 'Fitted, set no higher than the marking',
         none: 'None, or I do not know its setting',
+        unsaid: 'Not said yet',
       },
       example: 'fitted',
+      unsaid: 'unsaid',
     }),
     ambient: number('pressure', {
       label: 'Air pressure round it',
@@ -145,6 +150,16 @@ export default worksheet({
         verdict: 'stop',
         say: `Do not fill it. What is not marked for pressure is not fit for ${energy}; a competent inspector can say what it is.`,
       };
+    if (made === 'unsaid')
+      return {
+        verdict: 'stop',
+        say: `You have not said what it is. Only a vessel made and marked for pressure may hold ${energy}: no plate, no air.`,
+      };
+    if (marking === undefined)
+      return {
+        verdict: 'stop',
+        say: 'No plate, no air: read the pressure on its marking and enter it. A marking that cannot be read is none.',
+      };
     if (gauge > marking)
       return {
         verdict: 'stop',
@@ -154,6 +169,11 @@ export default worksheet({
       return {
         verdict: 'stop',
         say: `With no relief valve nothing but attention keeps ${energy} in. Fit one, set no higher than the marking, before it is filled.`,
+      };
+    if (relief === 'unsaid')
+      return {
+        verdict: 'stop',
+        say: `Within its marking, but you have not said that it has a relief valve. Without one nothing but attention keeps ${energy} in: look for it, and for its setting.`,
       };
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {
