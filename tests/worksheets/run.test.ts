@@ -3,7 +3,14 @@ import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { number } from '../../src/islands/fields.ts';
+import { adviceOn, anotherMixNote, spentWords } from '../../src/worksheets/shared/run-advice.ts';
 import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
+import {
+  correcting,
+  corrections,
+  isCorrecting,
+  uncorrected,
+} from '../../src/worksheets/shared/run-correction.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { belowTare, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
@@ -124,5 +131,78 @@ describe('a weighing that cannot be blames itself', () => {
     expect(belowTare('Bucket', 0.5, 0.85, say)).toContain('0.5\u00a0kg; it must be more than');
     expect(belowTare('Bucket', 13, 0.85, say)).toBeUndefined();
     expect(belowTare('Bucket', undefined, 0.85, say)).toBeUndefined();
+  });
+});
+
+describe('what to do with the blend', () => {
+  const weighedIn = { cement: '13.57', water: '5.43', foamDensity: '80', foamVolume: '25.3' };
+  const on = (density: number, made: number, readings = weighedIn) =>
+    adviceOn({ density, target: 600, made }, runReadings(batch(readings), say), plan, say);
+
+  test.each([
+    [630, 0, 'leave'],
+    [570, 2, 'leave'],
+    [640, 0, 'add'],
+    [640, 1, 'add'],
+    [640, 2, 'place'],
+    [660, 2, 'place'],
+    [661, 2, 'another-mix'],
+    [541, 2, 'place'],
+    [483, 2, 'another-mix'],
+    [483, 3, 'another-mix'],
+    [2000, 0, 'refused'],
+    [70, 0, 'refused'],
+  ])('%d kg/m³ of 600 after %d corrections: %s', (density, made, is) => {
+    expect(on(density, made)?.is).toBe(is);
+  });
+
+  test('the foam to add follows what was weighed in', () => {
+    // By hand: M = 15.43 + 0.080 × 19.745 = 17.0096 kg; F = M (1 − 600/660) / 520.
+    const advice = on(660, 0, { ...weighedIn, cement: '10', foamVolume: '19.745' });
+    expect(advice?.is === 'add' && advice.fix.foamVolume * 1000).toBeCloseTo(2.974, 3);
+  });
+
+  test('a fifth off is not placed as it is, and what it means is said', () => {
+    const light = spentWords({ is: 'another-mix', off: 480 / 600 - 1 }, 600, say);
+    expect(light.verdict).toBe('stop');
+    expect(light.say).toMatch(/^It is 20\s% lighter than planned, so expect it weaker\./);
+    expect(light.say).toContain('not for the part that needs 600\u00a0kg/m³');
+    expect(spentWords({ is: 'another-mix', off: 0.2 }, 600, say).say).toContain('insulating less');
+    expect(spentWords({ is: 'place', off: 0.08 }, 600, say).say).toContain('place it as it is');
+    expect(anotherMixNote(483, -0.2, say)).toMatch(/^483\skg\/m³ after two corrections, 20\s%/);
+  });
+});
+
+describe('a correction', () => {
+  const before = batch({ full: '13.65', tare: '0.85', foamAdded: '1' }, { notes: 'Cold day.' });
+
+  test('is written down, counted, and taken back whole', () => {
+    const { change, undo } = correcting(before, 'foamAdded', 640.2);
+    expect(change.notes).toBe('Cold day.\nWeighed 640 kg/m³ before a correction.');
+    expect(change.readings.full).toBeUndefined();
+    expect(corrections(before)).toBe(0);
+    expect(corrections(change)).toBe(1);
+    // As it is after a reload.
+    const kept: unknown = JSON.parse(JSON.stringify(undo));
+    expect(isCorrecting(kept)).toBe(true);
+    const { readings, notes } = uncorrected(change, undo);
+    expect({ readings, notes }).toEqual({ readings: before.readings, notes: before.notes });
+  });
+
+  test('taken back, it leaves what was written since', () => {
+    const { change, undo } = correcting(before, 'baseAdded', 560);
+    const since = {
+      readings: { ...change.readings, baseAdded: { t: '2' }, placed: { t: '30' } },
+      notes: `${change.notes}\nRain.`,
+    };
+    expect(uncorrected(since, undo)).toEqual({
+      readings: { ...before.readings, placed: { t: '30' } },
+      notes: 'Cold day.\nRain.',
+    });
+  });
+
+  test('what is no correction is not taken for one', () => {
+    for (const x of [undefined, null, 3, {}, { name: 'cement', line: '' }, { name: 'foamAdded' }])
+      expect(isCorrecting(x)).toBe(false);
   });
 });

@@ -134,11 +134,13 @@ function Run({
       <header class="run-head">
         {step > 0 && <FoamClock short />}
         <p class="run-awake">
-          {awake === 'on' ? 'Screen stays on' : 'The screen may go dark'}
+          {awake === 'on'
+            ? 'The screen stays on.'
+            : 'The screen may switch itself off; nothing is lost by it.'}
           {editor.state.is === 'saved'
-            ? '; stored'
+            ? ' What you typed is stored.'
             : editor.state.is === 'saving'
-              ? '; storing…'
+              ? ' What you typed is being stored…'
               : ''}
         </p>
       </header>
@@ -155,7 +157,16 @@ function Run({
       {plan && plan.loads > 1 && step === 0 && (
         <p class="note">Amounts for one of {plan.loads} loads; each load is a batch of its own.</p>
       )}
-      <Step editor={editor} plan={plan} say={say} />
+      <Step
+        editor={editor}
+        plan={plan}
+        say={say}
+        undo={going.undo}
+        setUndo={(undo) => {
+          const { undo: _, ...rest } = going;
+          go({ ...rest, ...(undo && { undo }) });
+        }}
+      />
       <p class="run-turn">
         <button type="button" class="run-big" disabled={step === 0} onClick={() => turn(-1)}>
           Back

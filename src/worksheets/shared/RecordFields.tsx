@@ -13,8 +13,6 @@ import { BY_STAGE, RECORD_FIELDS, RECORD_SHEET } from './record-fields.ts';
 const ALL = Object.keys(RECORD_FIELDS) as ReadingName[];
 const EMPTY: Entry = { t: '' };
 
-export const readRecordFields = ({ record }: Editor, say: Say) => readRecord(record, say);
-
 /** What a record holds, as the fields read it: an empty field is empty, never an example. */
 export function readRecord({ readings }: BatchRecord, say: Say) {
   const entries = Object.fromEntries(
@@ -47,7 +45,7 @@ export function RecordFields({
   readonly problems?: Readonly<Partial<Record<ReadingName, string | undefined>>>;
 }) {
   const typing = useTyping();
-  const fields = readRecordFields(editor, say);
+  const fields = readRecord(editor.record, say);
   return (
     <div class="fields">
       {names.map((name) => {

@@ -1,4 +1,5 @@
 import { localStore } from '../../bench/local-store.ts';
+import { type Correcting, isCorrecting } from './run-correction.ts';
 
 const KEY = 'suds.run.1';
 
@@ -10,12 +11,16 @@ export interface Going {
   readonly begun?: number;
   /** Left, and may be gone on with. */
   readonly stopped?: true;
+  /** The last correction, until it is taken back. */
+  readonly undo?: Correcting;
 }
 
 /** The run that was going when the page was last open. */
 export function readGoing(steps: number): Going | undefined {
   try {
-    const { id, step, begun, stopped } = JSON.parse(localStore()?.getItem(KEY) ?? '') as Going;
+    const { id, step, begun, stopped, undo } = JSON.parse(
+      localStore()?.getItem(KEY) ?? '',
+    ) as Going;
     if (typeof id !== 'string' || !Number.isInteger(step) || step < 0 || step >= steps)
       return undefined;
     return {
@@ -23,6 +28,7 @@ export function readGoing(steps: number): Going | undefined {
       step,
       ...(typeof begun === 'number' && { begun }),
       ...(stopped === true && { stopped }),
+      ...(isCorrecting(undo) && { undo }),
     };
   } catch {
     return undefined;

@@ -3,6 +3,7 @@ import type { Editor } from '../../bench/records/editor.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { run } from './run.ts';
+import type { Correcting } from './run-correction.ts';
 
 export interface RunPlan {
   /** One load of the mixer: kg, m³. */
@@ -24,6 +25,9 @@ export interface StepProps {
   readonly editor: Editor;
   readonly plan: RunPlan | undefined;
   readonly say: Say;
+  /** The last correction, which may be taken back until the bucket is weighed again. */
+  readonly undo: Correcting | undefined;
+  readonly setUndo: (undo: Correcting | undefined) => void;
 }
 
 /** The amounts of one load, as “What goes into the batch?” has them; undefined while it has no answer. */
