@@ -110,7 +110,10 @@ describe('the foam clock', () => {
     await clock.getByRole('button', { name: 'Go on' }).click();
     await expect.poll(figures).toBeGreaterThan(stopped);
 
+    // Sooner than that it would be a second tap.
+    await page.waitForTimeout(900);
     await clock.getByRole('button', { name: 'Stop' }).click();
+    await page.waitForTimeout(900);
     await clock.getByRole('button', { name: 'Clear' }).click();
     await expect.poll(figures).toBe(0);
     expect(await page.evaluate(() => localStorage.getItem('suds.clock.1'))).toBeNull();

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import {
   type Clock,
   clearClock,
@@ -34,7 +34,9 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
         {onClock(seconds ?? 0)}
       </p>
       <p class="clock-left">
-        {short && inHand === undefined ? 'No time in hand on the bench.' : leftWords(inHand, left)}
+        {short && inHand === undefined
+          ? 'How long this foam may wait is not known yet.'
+          : leftWords(inHand, left)}
       </p>
       <p class="clock-says" role="status">
         {told?.say ?? ''}
@@ -48,16 +50,27 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
 
 const MAIN = 'foam-clock-main';
 
+/** A second tap this soon, ms, was meant for the button that stood there before. */
+const SECOND_TAP = 800;
+
 /** The first button stays whatever the clock does, so that the focus has somewhere to be. */
 function Buttons({ clock }: { readonly clock: Clock | undefined }) {
   const runs = clock !== undefined && clock.stop === undefined;
+  const tapped = useRef(Number.NEGATIVE_INFINITY);
+  // What is pressed with a key was reached with one: only a finger finds another button under it.
+  const once = (press: (event: MouseEvent) => void) => (event: MouseEvent) => {
+    const now = performance.now();
+    if (event.detail > 0 && now - tapped.current < SECOND_TAP) return;
+    tapped.current = now;
+    press(event);
+  };
   return (
     <>
       <button
         type="button"
         id={MAIN}
         class="main"
-        onClick={() => (runs ? stopClock : startClock)(Date.now())}
+        onClick={once(() => (runs ? stopClock : startClock)(Date.now()))}
       >
         {runs ? 'Stop' : clock ? 'New foam: start again' : 'Foam made: start'}
       </button>
@@ -65,19 +78,19 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
         <>
           <button
             type="button"
-            onClick={(event) => {
+            onClick={once((event) => {
               keepFocus(event, MAIN);
               resumeClock();
-            }}
+            })}
           >
             Go on
           </button>
           <button
             type="button"
-            onClick={(event) => {
+            onClick={once((event) => {
               keepFocus(event, MAIN);
               clearClock();
-            }}
+            })}
           >
             Clear
           </button>
@@ -89,7 +102,7 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
 
 function leftWords(inHand: number | undefined, left: number | undefined): string {
   if (inHand === undefined)
-    return 'No time in hand is on the bench. Answer “How long may the foam wait?” with your own readings, and the clock counts down to it.';
+    return 'How long this foam may wait is not known yet. Answer “How long may the foam wait?” with your own readings, and the clock counts down to it.';
   if (left === undefined) return `Time in hand: ${onClock(inHand)}.`;
   return left > 0
     ? `${onClock(left)} left of ${onClock(inHand)}.`
