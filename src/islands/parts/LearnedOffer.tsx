@@ -25,7 +25,8 @@ export function LearnedOffer({ id, name, reading, system, onTake }: Props) {
   const value = formatQuantity(v, field.kind, unit, how);
   const spread = formatQuantity(pm, field.kind, unit, how).number;
   const words = `${value.number} ± ${spread}${value.unit && `\u00a0${value.unit}`} from ${n} ${summary.invented ? 'invented ' : ''}${n === 1 ? 'batch' : 'batches'}`;
-  const text = formatPlain(v, field.kind, unit, 4);
+  // What is filled in is what is read here, to the last digit.
+  const text = asTyped(value.number) ?? formatPlain(v, field.kind, unit, 4);
   if (reading.origin === 'yours' && reading.text === text)
     return <p class="origin kept">yours: {words}</p>;
   return (
@@ -38,7 +39,7 @@ export function LearnedOffer({ id, name, reading, system, onTake }: Props) {
             u: unit,
             s: system,
             ...(field.plusMinus !== undefined && {
-              p: formatPlain(pm, field.kind, unit, 2),
+              p: asTyped(spread) ?? formatPlain(pm, field.kind, unit, 2),
               pu: unit,
             }),
           });
@@ -50,4 +51,10 @@ export function LearnedOffer({ id, name, reading, system, onTake }: Props) {
       </button>
     </p>
   );
+}
+
+/** A number as shown, as one would type it; undefined for one shown with a power of ten. */
+function asTyped(shown: string): string | undefined {
+  const plain = shown.replace('−', '-').replace(/\s/g, '');
+  return /^-?\d+(\.\d+)?$/.test(plain) ? plain : undefined;
 }
