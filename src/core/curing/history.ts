@@ -71,7 +71,7 @@ export interface DayExtremes {
 }
 
 /** When a day is coldest, s after midnight: about sunrise. Common practice, no source. @source common-practice */
-const COLDEST_AT = 5 * HOUR;
+export const COLDEST_AT = 5 * HOUR;
 
 /** When a day is warmest, s after midnight. Common practice, no source. @source common-practice */
 const WARMEST_AT = 15 * HOUR;
@@ -80,7 +80,8 @@ const WARMEST_AT = 15 * HOUR;
  * A history from days of lowest and highest temperature: half a cosine from each extreme to the next.
  *
  * `days` in order; `start` of the cure, s after the first midnight (0 if absent); `coldestAt` and
- * `warmestAt` s after midnight; `step` s between points (900 if absent). Ends at the last midnight.
+ * `warmestAt` s after midnight; `step` s between points (900 if absent), the extremes themselves among
+ * them, so that no low is stepped over. Ends at the last midnight.
  * Before the first low the day is taken to fall from its own high, after the last high back to its
  * own low. No range is published: a shape, not a forecast.
  * @throws {DomainError} for no days, a high below its low, extremes out of order, or a start at or
@@ -114,8 +115,12 @@ export function dailyHistory(of: {
   const temperatures: number[] = [];
   let k = 0;
   const points = Math.max(1, Math.ceil((end - start) / step));
-  for (let i = 0; i <= points; i++) {
-    const clock = i === points ? end : start + i * step;
+  const clocks = new Set([
+    ...Array.from({ length: points }, (_, i) => start + i * step),
+    ...extremes.map(([clock]) => clock).filter((clock) => clock > start && clock < end),
+    end,
+  ]);
+  for (const clock of [...clocks].sort((a, b) => a - b)) {
     while (extremes[k + 1]![0] < clock) k++;
     const [t0, a] = extremes[k]!;
     const [t1, b] = extremes[k + 1]!;

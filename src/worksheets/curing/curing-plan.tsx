@@ -1,9 +1,11 @@
 import type { GainClass } from '../../core/curing/curing-rules.ts';
+import { firstAtOrBelow } from '../../core/curing/frost.ts';
 import { curingPlan, meanUntil, type PlanEntry } from '../../core/curing/plan.ts';
 import { DAY, ICE_POINT } from '../../core/curing/units.ts';
+import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cement, DAYS, temperatureFields } from '../shared/curing-fields.ts';
+import { castAt, cement, DAYS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   GROWTH,
   historyBlames,
@@ -11,6 +13,7 @@ import {
   historyOf,
   historyRefusals,
   lawOf,
+  passedFrostWords,
 } from '../shared/curing-history.ts';
 import type { CalendarDate } from '../shared/icalendar.ts';
 import { momentInWords } from '../shared/moments.ts';
@@ -27,6 +30,9 @@ const RULES: Readonly<Record<PlanEntry['rule'], string>> = {
   'en-class-3': 'European class 3, 50 %',
   'en-class-4': 'European class 4, 70 %',
 };
+/** The example’s casting: dates counted from it are nobody’s own, and say so wherever they go. */
+const EXAMPLE_CASTING = readMoment(castAt.example);
+
 /** Rules that set a time for curing, by what the part is; the European classes stand beside them. */
 const asked = (rapid: boolean, plain: boolean): readonly PlanEntry['rule'][] => [
   'din-1045-3',
@@ -87,10 +93,15 @@ export default worksheet({
     const chosen = entries.filter(({ rule }) => rules.includes(rule));
     const ends = chosen.flatMap((entry) => (entry.ends === undefined ? [] : [entry.ends]));
     const din = entries.find(({ rule }) => rule === 'din-1045-3')?.ends;
+    const freezes = firstAtOrBelow(known.history, ICE_POINT);
+    const endless = chosen.some((entry) => entry.ends === undefined);
     return {
       known,
       entries,
-      endless: chosen.some((entry) => entry.ends === undefined),
+      freezes,
+      /** Frost or cold stops the curing: no end holds, and none is given. */
+      stopped: freezes !== undefined || endless,
+      coldest: known.history.temperatures.reduce((a, b) => Math.min(a, b)),
       longest: Math.max(...ends),
       shortest: Math.min(...ends),
       din,
@@ -101,49 +112,64 @@ export default worksheet({
     longest: {
       label: 'By the longest of the three rules',
       kind: 'time',
-      of: (r) => r.longest,
+      of: (r) => (r.stopped ? undefined : r.longest),
       units: DAYS,
+      significant: 2,
+    },
+    coldest: {
+      label: 'No end by these temperatures. Coldest from casting on',
+      kind: 'temperature',
+      of: (r) => (r.stopped ? r.coldest : undefined),
       significant: 2,
     },
     din: {
       label: 'By the German table',
       kind: 'time',
-      of: (r) => r.din,
+      of: (r) => (r.stopped ? undefined : r.din),
       units: DAYS,
       significant: 2,
     },
     mean: {
       label: 'Mean temperature over that',
       kind: 'temperature',
-      of: (r) => r.mean,
+      of: (r) => (r.stopped ? undefined : r.mean),
     },
     shortest: {
       label: 'By the shortest of the three',
       kind: 'time',
-      of: (r) => r.shortest,
+      of: (r) => (r.stopped ? undefined : r.shortest),
       units: DAYS,
       significant: 2,
     },
   },
-  judge: ({ longest, endless, known }, v) => {
-    if (endless)
+  judge: ({ longest, stopped, freezes, known }, v, say) => {
+    const passed = passedFrostWords(known, v.castAt, say);
+    if (freezes !== undefined)
       return {
         verdict: 'stop',
-        say: 'It is too cold: by one of the rules the time does not count at all. Warm it, or keep it covered until the weather turns and then begin to count.',
+        say: `It freezes on ${momentInWords(v.castAt + freezes)}. Keep it from freezing first of all: bring it indoors or insulate it, and make the plan anew with the temperatures it then has.${passed ? ` ${passed}` : ''}`,
       };
-    if (known.history.temperatures.some((t) => t <= ICE_POINT))
+    if (stopped)
       return {
         verdict: 'stop',
-        say: `It freezes within these days. Keep it from freezing first of all; damp until ${momentInWords(v.castAt + longest)} at the least.`,
+        say: `${passed ? `${passed} ` : ''}It is too cold: by one of the rules the time does not count at all. Warm it, or keep it covered until the weather turns and then begin to count.`,
       };
     return {
-      verdict: 'good',
-      say: `Keep it covered and damp until ${momentInWords(v.castAt + longest)}. Longer does no harm to a part that is not to dry yet.`,
+      verdict: passed ? 'look' : 'good',
+      say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${momentInWords(v.castAt + longest)}. Longer does no harm to a part that is not to dry yet.`,
     };
   },
-  notes: ({ known, longest, entries }, v) => [
-    ...historyNotes(known, longest),
-    ...class4Note(entries.find(({ rule }) => rule === 'en-class-4')?.ends, longest, v.castAt),
+  notes: ({ known, longest, entries, stopped }, v) => [
+    ...historyNotes(
+      known,
+      `The end by the longest rule, ${momentInWords(v.castAt + longest)},`,
+      stopped ? undefined : longest,
+    ),
+    ...(stopped
+      ? [
+          'Read the days in the table and the picture as “not before”: what is lost to cold comes on top.',
+        ]
+      : class4Note(entries.find(({ rule }) => rule === 'en-class-4')?.ends, longest, v.castAt)),
     'All these rules were written for ordinary concrete; none is published for foamed. A thin, light part dries faster than a thick one: err on the long side.',
     'The German table names a surface temperature and not how to average it; the mean over the cure is used here.',
   ],
@@ -159,32 +185,41 @@ export default worksheet({
           : `Mean ${say(mean, 'temperature')}: ${say(din, 'time', { units: DAYS, significant: 2 })}, the time below 5 °C (41 °F) added`,
     },
   ],
-  figure: ({ values: v, result: { entries } }) => {
+  figure: ({ values: v, result: { known, entries, stopped }, say }) => {
+    const example = v.castAt === EXAMPLE_CASTING;
+    const passed = passedFrostWords(known, v.castAt, say);
     const rows = entries.map(({ rule, ends }) => ({ name: RULES[rule], ends }));
     const dates = entries.flatMap(({ rule, ends }): readonly CalendarDate[] =>
-      ends === undefined
+      ends === undefined || stopped
         ? []
         : [
             {
               uid: `${rule}-${Math.round(v.castAt)}-${Math.round(ends)}@curing-plan.invalid`,
               at: v.castAt + ends,
-              title: `Curing may end: ${RULES[rule]}`,
-              text: `Cast ${momentInWords(v.castAt).replaceAll('\u00a0', ' ')}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`,
+              title: `${example ? 'Example: curing' : 'Curing'} may end: ${RULES[rule]}`,
+              text: `${example ? 'The casting date is the example’s, nobody’s own. ' : ''}${passed ? `${passed} ` : ''}Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`.replaceAll(
+                '\u00a0',
+                ' ',
+              ),
             },
           ],
     );
-    return <PlanChart rows={rows} castAt={v.castAt} dates={dates} />;
+    return (
+      <PlanChart rows={rows} castAt={v.castAt} dates={dates} stopped={stopped} example={example} />
+    );
   },
   tables: [
     {
       caption: 'The rules side by side',
       columns: ['Rule', 'Days', 'Until'],
-      rows: ({ entries }, v, say) =>
+      rows: ({ entries, stopped }, v, say) =>
         entries.map(({ rule, ends, notes }) => [
           RULES[rule],
           ends === undefined ? '–' : say(ends, 'time', { units: DAYS, significant: 2 }),
           [
-            ...(ends === undefined ? [] : [momentInWords(v.castAt + ends)]),
+            ...(ends === undefined
+              ? []
+              : [`${stopped ? 'not before ' : ''}${momentInWords(v.castAt + ends)}`]),
             ...notes.flatMap(({ code }) => WHY[code] ?? []),
           ].join('; '),
         ]),

@@ -18,6 +18,7 @@ import {
   historyOf,
   historyRefusals,
   lawOf,
+  passedFrostWords,
 } from '../shared/curing-history.ts';
 import { FrostChart } from '../shared/FrostChart.tsx';
 import { momentInWords } from '../shared/moments.ts';
@@ -70,7 +71,7 @@ export default worksheet({
   },
   results: {
     coldest: {
-      label: 'Coldest it gets',
+      label: 'Coldest from casting on',
       kind: 'temperature',
       of: (r) => r.guard.coldest,
       significant: 2,
@@ -128,13 +129,19 @@ export default worksheet({
       note: 'by the growth curve, from the low end',
     },
   },
-  judge: ({ guard, atFreeze }, v, say) => {
+  judge: ({ known, guard, atFreeze }, v, say) => {
+    const passed = passedFrostWords(known, v.castAt, say);
     const { oneFreeze, firstFreeze } = guard;
     const mpa = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
     if (firstFreeze !== undefined && oneFreeze.frozenFirst)
       return {
         verdict: 'stop',
-        say: `It freezes on ${momentInWords(v.castAt + firstFreeze)}, with ${mpa(atFreeze ?? 0)}: less than the ${mpa(ONE_FREEZE_STRENGTH)} that stands one freeze. Bring it indoors or insulate it before then, or do not cast.`,
+        say: `It freezes on ${momentInWords(v.castAt + firstFreeze)}, with ${mpa(atFreeze ?? 0)}: less than the ${mpa(ONE_FREEZE_STRENGTH)} that stands one freeze. Bring it indoors or insulate it before then, or do not cast.${passed ? ` ${passed}` : ''}`,
+      };
+    if (passed)
+      return {
+        verdict: 'look',
+        say: `${passed} ${oneFreeze.age === undefined ? `This mix never reaches the ${mpa(ONE_FREEZE_STRENGTH)} that stands one freeze: keep it from freezing for the whole cure.` : `Keep it from freezing until it has ${mpa(ONE_FREEZE_STRENGTH)}.`}`,
       };
     if (oneFreeze.age === undefined)
       return {
@@ -152,7 +159,11 @@ export default worksheet({
     };
   },
   notes: ({ known, guard, reached }, _, say) => [
-    ...historyNotes(known, reached),
+    ...historyNotes(
+      known,
+      `The strength you wait for, after ${say(reached ?? 0, 'time', { units: HOURS, significant: 2 })},`,
+      reached,
+    ),
     ...(guard.repeated.age === undefined
       ? [
           `It never reaches the ${say(REPEATED_FREEZE_STRENGTH, 'stress', { units: MPA, significant: 2 })} asked of concrete that freezes again and again while soaked. Use it where it stays dry.`,

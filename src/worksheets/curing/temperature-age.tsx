@@ -1,5 +1,6 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
 import { equivalentAge, timeToReachAge } from '../../core/curing/equivalent-age.ts';
+import { firstAtOrBelow } from '../../core/curing/frost.ts';
 import { type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse-saul.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
@@ -15,6 +16,7 @@ import {
   historyRefusals,
   LAWS,
   lawOf,
+  passedFrostWords,
 } from '../shared/curing-history.ts';
 import { momentInWords } from '../shared/moments.ts';
 
@@ -117,6 +119,7 @@ export default worksheet({
   },
   judge: ({ known, now, reached, coldest }, v, say) => {
     const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });
+    const passed = passedFrostWords(known, v.castAt, say);
     if (coldest <= ICE_POINT)
       return {
         verdict: 'stop',
@@ -127,18 +130,28 @@ export default worksheet({
         verdict: 'stop',
         say: `At these temperatures it does not reach ${days(v.wanted)} within ${AHEAD / DAY} days. Warm it.`,
       };
+    const freeze = firstAtOrBelow(known.history, ICE_POINT);
+    if (now < v.wanted && freeze !== undefined && freeze < reached)
+      return {
+        verdict: 'stop',
+        say: `By these temperatures it freezes on ${momentInWords(v.castAt + freeze)}, before it counts as ${days(v.wanted)} old. Age counted through a frost is worth nothing if it froze young: see the page on frost.${passed ? ` ${passed}` : ''}`,
+      };
     if (now >= v.wanted)
       return {
-        verdict: 'good',
-        say: `It is past ${days(v.wanted)} already: it counts as ${days(now)} old.`,
+        verdict: passed ? 'look' : 'good',
+        say: `${passed ? `${passed} ` : ''}It is past ${days(v.wanted)} already: it counts as ${days(now)} old.`,
       };
     return {
       verdict: 'look',
-      say: `It counts as ${days(now)} old. If the forecast holds it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached)}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when the nights turn out otherwise.`,
+      say: `${passed ? `${passed} ` : ''}It counts as ${days(now)} old. If the forecast holds it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached)}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when the nights turn out otherwise.`,
     };
   },
-  notes: ({ known, reached, curve }) => [
-    ...historyNotes(known, reached),
+  notes: ({ known, reached, curve }, _, say) => [
+    ...historyNotes(
+      known,
+      `The wanted age, after ${say(reached ?? 0, 'time', { units: DAYS, significant: 2 })},`,
+      reached,
+    ),
     ...(curve.notes.some(({ code }) => code === 'outside-range')
       ? [
           'Some of these temperatures lie outside 0 to 80 °C (32 to 176 °F), where the laws are held to work.',

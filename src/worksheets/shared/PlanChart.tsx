@@ -19,16 +19,21 @@ interface Props {
   /** s after 1970 by the reader's clock. */
   readonly castAt: number;
   readonly dates: readonly CalendarDate[];
+  /** Frost or cold lets no end hold: there is nothing to put in a calendar. */
+  readonly stopped: boolean;
+  /** The casting date is the example's. */
+  readonly example: boolean;
 }
 
 /** Every rule as a bar from casting to the date it ends, with the ways to take the dates along. */
-export function PlanChart({ rows, castAt, dates }: Props) {
+export function PlanChart({ rows, castAt, dates, stopped, example }: Props) {
+  const until = stopped ? 'not before' : 'until';
   const shown = rows.filter((row): row is PlanRow & { ends: number } => row.ends !== undefined);
   const end = Math.max(DAY, ...shown.map(({ ends }) => ends));
   const x = scaleLinear([0, (end / DAY) * 1.04], [LEFT, WIDTH - RIGHT]);
   const bottom = shown.length * ROW + 4;
   const words = shown
-    .map(({ name, ends }) => `${name}: until ${momentInWords(castAt + ends)}`)
+    .map(({ name, ends }) => `${name}: ${until} ${momentInWords(castAt + ends)}`)
     .join('; ');
   return (
     <>
@@ -41,7 +46,7 @@ export function PlanChart({ rows, castAt, dates }: Props) {
           {shown.map(({ name, ends }, i) => (
             <g>
               <text x={LEFT} y={i * ROW + 16}>
-                {`${name}, ${momentInWords(castAt + ends).replace(/,.*/, '')}`}
+                {`${name}, ${stopped ? 'not before ' : ''}${momentInWords(castAt + ends).replace(/,.*/, '')}`}
               </text>
               <rect
                 class="water"
@@ -62,16 +67,32 @@ export function PlanChart({ rows, castAt, dates }: Props) {
             days since casting
           </text>
         </svg>
-        <figcaption>How long each rule keeps the part damp, and the day it ends.</figcaption>
+        <figcaption>
+          How long each rule keeps the part damp, and the day{' '}
+          {stopped ? 'before which it cannot end' : 'it ends'}.
+        </figcaption>
       </figure>
       <p class="take-along">
-        <button type="button" onClick={() => save(dates)}>
-          Save the dates as a calendar file
-        </button>{' '}
+        {!stopped && (
+          <>
+            <button type="button" onClick={() => save(dates)}>
+              Save the dates as a calendar file
+            </button>{' '}
+          </>
+        )}
         <button type="button" onClick={() => window.print()}>
           Print
         </button>
       </p>
+      {stopped && (
+        <p class="help">
+          There is no calendar file: by these temperatures frost or cold stops the curing, and no
+          end would hold.
+        </p>
+      )}
+      {!stopped && example && (
+        <p class="help">These are the example’s dates, and the calendar file names them so.</p>
+      )}
     </>
   );
 }

@@ -70,7 +70,7 @@ export const temperatureFields = {
   }),
   days: lines({
     label: 'Lowest and highest, day by day',
-    help: 'From the day of casting on: what was, then what is forecast. The last day repeats.',
+    help: 'From the day of casting on. A line’s low is that day’s early morning; tonight’s low goes on tomorrow’s line. The last day repeats.',
     example: DEMO_DAYS,
     most: 60,
     bench: 'curing.days',
@@ -111,7 +111,7 @@ export const temperatureFields = {
   }),
   forecast: lines({
     label: 'Forecast, day by day',
-    help: 'From the day of the last reading on. The last day repeats.',
+    help: 'From the day of the last reading on. A line’s low is that day’s early morning; tonight’s goes on tomorrow’s line. The last day repeats.',
     example: '12\t19\n12\t20\n13\t21',
     most: 60,
     bench: 'curing.forecast',

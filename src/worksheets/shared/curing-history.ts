@@ -1,6 +1,7 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
 import { carriedOn } from '../../core/curing/forecast.ts';
 import {
+  COLDEST_AT,
   dailyHistory,
   steadyHistory,
   type TemperatureHistory,
@@ -9,8 +10,10 @@ import {
 import type { LogProblem } from '../../core/curing/log.ts';
 import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-order.ts';
 import { GROWTH_COEFFICIENT } from '../../core/curing/strength-growth.ts';
-import { DAY, HOUR } from '../../core/curing/units.ts';
+import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { momentInWords } from './moments.ts';
 
 /** How far ahead a forecast is carried, s: what is not reached in two months is not waited for. */
 export const AHEAD = 60 * DAY;
@@ -40,6 +43,35 @@ export interface Known {
   readonly measured: number;
   /** Readings that were out of order or double. */
   readonly problems: readonly LogProblem[];
+  /** The low of the first line of days, where it freezes and lies before what is counted of that day. */
+  readonly passedFrost?: PassedFrost;
+}
+
+interface PassedFrost {
+  /** K */
+  readonly low: number;
+  /** Where the days begin to count, s from casting. */
+  readonly begins: number;
+}
+
+/** A first line's low that freezes and is over before its day begins to count. */
+const passedFrost = (days: readonly Extremes[], start: number, begins: number) => {
+  const low = days[0]?.coldest;
+  return low !== undefined && low <= ICE_POINT && start > COLDEST_AT
+    ? { passedFrost: { low, begins } }
+    : {};
+};
+
+/** What must be said of a frost that was entered and not counted; undefined where there is none. */
+export function passedFrostWords(
+  { passedFrost }: Known,
+  castAt: number,
+  say: Say,
+): string | undefined {
+  if (!passedFrost) return undefined;
+  const { low, begins } = passedFrost;
+  const [day, clock] = momentInWords(castAt + begins).split(', ');
+  return `You entered ${say(low, 'temperature', { plain: true })} for ${day}; a line’s low is that day’s early morning, before the ${begins > 0 ? 'last reading' : 'casting'} at ${clock}, and was not counted. If it is tonight’s, put it on the next line.`;
 }
 
 /** Time of day of a moment on the reader's clock, s after midnight. */
@@ -61,6 +93,7 @@ export function historyOf(v: Given): Known {
       until: v.days.length * DAY - start,
       measured: 0,
       problems: [],
+      ...passedFrost(v.days, start, 0),
     };
   }
   const { kept, problems } = inOrder(v.readings);
@@ -83,6 +116,7 @@ export function historyOf(v: Given): Known {
     until: measured + (v.after === 'mean' ? AHEAD : v.forecast.length * DAY - start),
     measured,
     problems,
+    ...(v.after === 'days' ? passedFrost(v.forecast, start, measured) : {}),
   };
 }
 
@@ -119,8 +153,8 @@ const SAID: Partial<Record<LogProblem['code'], string>> = {
   conflict: 'gives a second temperature for a moment already given, and is not used',
 };
 
-/** What a reader must know of the temperatures a result rests on. */
-export function historyNotes(known: Known, reached?: number): readonly string[] {
+/** What a reader must know of the temperatures a result rests on; `what` it is that is `reached`. */
+export function historyNotes(known: Known, what: string, reached?: number): readonly string[] {
   const told = known.problems.slice(0, 3).map(({ row, code }) => `Reading ${row} ${SAID[code]}.`);
   const more = known.problems.length - told.length;
   const { gaps } = known.history;
@@ -133,7 +167,7 @@ export function historyNotes(known: Known, reached?: number): readonly string[] 
         ]
       : []),
     ...(reached !== undefined && reached > known.until
-      ? ['That lies beyond the days you entered: the last of them is taken to repeat.']
+      ? [`${what} lies beyond the days you entered: the last of them is taken to repeat.`]
       : []),
   ];
 }
