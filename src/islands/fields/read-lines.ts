@@ -76,8 +76,9 @@ function readLine(
   const columns = Object.entries(field.of);
   const cells = cellsOf(line, columns.length);
   if (cells.length !== columns.length) {
-    const wanted = columns.map(([, { label }]) => label.toLowerCase()).join(' and ');
-    return `${quoted(line)} holds ${cells.length} ${cells.length === 1 ? 'number' : 'numbers'}; ${wanted} ${columns.length === 1 ? 'is' : 'are'} wanted, with a space or a tab between.`;
+    const names = columns.map(([, { label }]) => label.toLowerCase());
+    const wanted = [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' and ');
+    return `${quoted(line)} holds ${cells.length} ${cells.length === 1 ? 'number' : 'numbers'} where ${columns.length} ${columns.length === 1 ? 'is' : 'are'} wanted: ${wanted}.`;
   }
   const row: Record<string, number> = {};
   for (const [i, [name, column]] of columns.entries()) {

@@ -146,7 +146,8 @@ export function barsBroken({
     together,
     reading,
     guessed: together.nextBarLow === undefined,
-    low: together.nextBarLow ?? ONE_BAR_SHARE * together.mean,
+    // No strength is below 0: bars that scatter so widely say nothing of the next one.
+    low: Math.max(0, together.nextBarLow ?? ONE_BAR_SHARE * together.mean),
     short: has('short-span').length > 0,
     thrown: broken.length - counted.length,
   };

@@ -107,7 +107,7 @@ export default worksheet({
     strength: 'bars',
   },
   folded: 'How finely you read',
-  keeps: { mean: 'part.flexural', low: 'part.flexuralLow' },
+  keeps: { mean: 'part.flexural', low: 'part.flexuralLow', counted: 'part.barsCounted' },
   working: [
     {
       tex: String.raw`f = \frac{6M}{b\,d^2},\quad M = \frac{F\,s}{4}\ \text{or}\ \frac{F\,s}{6}`,
@@ -121,7 +121,7 @@ export default worksheet({
       put: (_, r, say) =>
         r.together.scatter === undefined
           ? 'One bar: no scatter is known, so no low end can be worked out; half the strength is carried on as a guess (common practice, no source).'
-          : `mean ${say(r.together.mean, 'stress', { units: KPA })}, scatter ${say(r.together.scatter, 'stress', { units: KPA, significant: 2 })}, n = ${r.counted.length}: ${say(r.low, 'stress', { units: KPA })}`,
+          : `mean ${say(r.together.mean, 'stress', { units: KPA })}, scatter ${say(r.together.scatter, 'stress', { units: KPA, significant: 2 })}, n = ${r.counted.length}: ${r.low > 0 ? say(r.low, 'stress', { units: KPA }) : 'below 0, so taken as 0'}`,
     },
   ],
   figure: ({ values, result, say }) => (

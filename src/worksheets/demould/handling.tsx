@@ -3,7 +3,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
-import { KPA, MM } from '../shared/part-fields.ts';
+import { JERK, KPA, MM } from '../shared/part-fields.ts';
 import { moved, moveFields } from './moved.ts';
 
 /** Above this share of the strength handling is not for a young part. A choice. Common practice, no source. */
@@ -36,17 +36,47 @@ export default worksheet({
       units: PERCENT,
       significant: 3,
     },
+    useJerk: {
+      label: 'At worst, with a jerk',
+      kind: 'ratio',
+      of: (r) => r.use && r.use.high * (1 + JERK),
+      units: PERCENT,
+      significant: 3,
+      note: 'half as much again, a guess; the page on when to strip reckons with it too',
+    },
     low: {
       label: 'Bending strength now, at least',
       kind: 'stress',
-      of: (r) => r.strength?.low,
+      of: (r) => (r.ofBars ? undefined : r.strength?.low),
       units: KPA,
       significant: 2,
     },
     high: {
       label: 'Bending strength now, at most',
       kind: 'stress',
-      of: (r) => r.strength?.high,
+      of: (r) => (r.ofBars ? undefined : r.strength?.high),
+      units: KPA,
+      significant: 2,
+    },
+    barLow: {
+      label: 'Bending strength at the bars’ age, at least',
+      kind: 'stress',
+      of: (r) => (r.ofBars && !r.oneBar ? r.strength?.low : undefined),
+      units: KPA,
+      significant: 2,
+    },
+    oneBarLow: {
+      label: 'Bending strength at the bar’s age, at least',
+      kind: 'stress',
+      of: (r) => (r.oneBar ? r.strength?.low : undefined),
+      units: KPA,
+      significant: 2,
+      note: 'a guess: one bar tells nothing of the next',
+    },
+    barHigh: {
+      label: 'Bending strength at the bars’ age, at most',
+      kind: 'stress',
+      of: (r) => (r.ofBars ? r.strength?.high : undefined),
       units: KPA,
       significant: 2,
     },
@@ -89,7 +119,15 @@ export default worksheet({
       note: 'from memory, for ordinary concrete',
     },
   },
-  judge: ({ use, held, bestStress, freed, stripping }, { hold }, say) => {
+  judge: (
+    { use, held, bestStress, freed, stripping, oneBar, ofBars },
+    { hold, grip, beside, bars },
+    say,
+  ) => {
+    const way =
+      hold === 'middle'
+        ? `in the middle on hands ${say(grip, 'length', { units: MM })} apart`
+        : WAYS[hold];
     const kpa = (stress: number) => say(stress, 'stress', { units: KPA });
     const instead = [
       ...(stripping && freed < held.stress * 0.95
@@ -104,30 +142,43 @@ export default worksheet({
     if (!use)
       return {
         verdict: 'stop',
-        say: `No published strength covers this density. Break a bar before you move the part ${WAYS[hold]}.`,
+        say: `No published strength covers this density. Break a bar before you move the part ${way}.`,
       };
-    const share = `${(use.high * 100).toFixed(0)} %`;
+    const percent = (part: number) => `${(part * 100).toFixed(0)}\u00a0%`;
+    const share = percent(use.high);
+    const jerked = percent(use.high * (1 + JERK));
     if (use.low > 1)
       return {
         verdict: 'stop',
-        say: `Moved ${WAYS[hold]} it is expected to crack: it asks for more than the most strength that may be hoped for.${instead}`,
+        say: `Moved ${way} it is expected to crack: it asks for more than the most strength that may be hoped for.${instead}`,
       };
     if (use.high > 1)
       return {
         verdict: 'stop',
-        say: `Moved ${WAYS[hold]} it may crack: at worst it asks for ${share} of the strength. Wait, or hold it otherwise.${instead}`,
+        say: `Moved ${way} it may crack: at worst it asks for ${share} of the strength. Wait, or hold it otherwise.${instead}`,
       };
-    if (use.high > CAUTIOUS)
+    if (oneBar)
       return {
         verdict: 'look',
-        say: `Moved ${WAYS[hold]} it asks for up to ${share} of the strength. Keep it under half: wait a day or hold it better.${instead}`,
+        say: `${bars === undefined ? 'You have not said how many bars these are. ' : ''}Of one bar the low end is a guess: half of it. By that guess, moved ${way} it asks for up to ${share} of the strength, ${jerked} with a jerk. Break three more before you rely on it.${instead}`,
+      };
+    if (use.high * (1 + JERK) > CAUTIOUS)
+      return {
+        verdict: 'look',
+        say: `Moved ${way} it asks for up to ${share} of the strength, ${jerked} with a jerk. Keep that under half: wait a day or hold it better.${instead}`,
+      };
+    if (ofBars && beside !== 'same')
+      return {
+        verdict: 'look',
+        say: `At most ${share} of the strength of the bars, ${jerked} with a jerk: ${beside === 'other' ? 'but a part that is younger, or was kept elsewhere, may have far less. Break a bar that was kept with it.' : 'but that is the part’s only if it is as old as the bars were and was kept as they were. Say so above.'}`,
       };
     return {
       verdict: 'good',
-      say: `Moved ${WAYS[hold]} it asks for at most ${share} of the strength in bending. Edges and corners break before the middle does: set it down on something soft.`,
+      say: `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk. Edges and corners break before the middle does: set it down on something soft.`,
     };
   },
   notes: ({ held, stripping }, { strengthFrom }) => [
+    'The tension has in it the weight, and the pull of the form or a factor on the weight; no jerk. “When may it come out of the form?” takes this tension, makes it half as much again for a jerk, and asks that to stay under half of the strength; so does the verdict here.',
     ...(stripping?.governs === 'pull'
       ? [
           'The pull of the form on its area governs: for a part so light it is more than the factor on its weight allows for. Both are from memory and for ordinary concrete; the pull on oiled faces is given as “at least”.',

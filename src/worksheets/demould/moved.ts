@@ -21,6 +21,7 @@ import {
 import {
   barLow,
   barMean,
+  barsCounted,
   DAYS,
   dryDensity,
   partLength,
@@ -44,6 +45,18 @@ export const moveFields = {
   strengthFrom,
   mean: barMean,
   low: barLow,
+  bars: barsCounted,
+  beside: choice({
+    label: 'The part, against the bars',
+    options: {
+      same: 'As old as they were or older, and kept beside them',
+      other: 'Younger, or kept elsewhere',
+      unsaid: 'Not said yet',
+    },
+    example: 'same',
+    unsaid: 'unsaid',
+    when: { strengthFrom: ['bars'] },
+  }),
   age: number('time', {
     label: 'Age, as time at 20 °C',
     help: 'A cold part is younger than its days.',
@@ -102,7 +115,7 @@ export function moved(v: Moves) {
       { by: 'four-points', in: best, aside: bestSupportDistance(across) },
     ],
     ['tipped about one end', { by: 'tipping', grip: 0 }],
-    ['in the middle, on one hand', { by: 'middle', grip: 0 }],
+    ['in the middle, on one hand or two close together', { by: 'middle', grip: 0 }],
   ];
   const ways = [
     ...others.map(([name, way]) => ({ name, ...handlingStress(part, way) })),
@@ -120,6 +133,9 @@ export function moved(v: Moves) {
     held,
     stripping,
     strength,
+    /** Whether the strength is of bars, and of no more than one, as far as was said. */
+    ofBars: v.strengthFrom === 'bars',
+    oneBar: v.strengthFrom === 'bars' && (v.bars ?? 1) < 2,
     use: strength && utilisation({ stress: held.stress, strength }),
     best,
     bestStress: handlingStress(part, atBest).stress,

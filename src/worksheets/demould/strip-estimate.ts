@@ -1,5 +1,6 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curing/age-factor.ts';
 import { strengthShare } from '../../core/curing/strength-growth.ts';
+import { ICE_POINT } from '../../core/curing/units.ts';
 import { stripAfterBars } from '../../core/demould/strip-after-bars.ts';
 import { stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
@@ -11,8 +12,10 @@ import {
   barAge,
   barLow,
   barMean,
+  barsCounted,
   dryDensity,
   HOURS,
+  JERK,
   KPA,
   strengthFrom,
   wetDensity,
@@ -27,7 +30,7 @@ const LAWS: readonly AgeLaw[] = [
   { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM },
 ];
 const temperature = (label: string, example: string, bench: string, takes: string) =>
-  number('temperature', { label, example, min: '0 °C', max: '70 °C', bench, takes });
+  number('temperature', { label, example, min: '-40 °C', max: '70 °C', bench, takes });
 
 /** What “When may it come out of the form?” asks for. */
 export const stripFields = {
@@ -53,6 +56,7 @@ export const stripFields = {
   strengthFrom,
   mean: barMean,
   low: barLow,
+  bars: barsCounted,
   tested: { ...barAge, when: { strengthFrom: ['bars'] } },
   cement,
   density: { ...wetDensity, when: { strengthFrom: ['density'] } },
@@ -60,7 +64,7 @@ export const stripFields = {
   worse: number('ratio', {
     label: 'Handling may be rougher by',
     help: 'A jerk, a corner that sticks. A guess; common practice, no source.',
-    example: '50 %',
+    example: `${JERK * 100} %`,
     min: '0 %',
     max: '500 %',
     units: PERCENT,
@@ -79,6 +83,7 @@ export const stripFields = {
 
 /** The window, the strength behind it at any time, and how fast the part ages. */
 export function stripEstimate(v: Values<typeof stripFields>) {
+  demand('cold', Math.min(v.cold, v.warm), 'temperature', { min: ICE_POINT }, 'may-freeze');
   const [cold, warm] = [Math.min(v.cold, v.warm), Math.max(v.cold, v.warm)];
   const pace = {
     slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),

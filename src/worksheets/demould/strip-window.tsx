@@ -1,3 +1,4 @@
+import { ICE_POINT } from '../../core/curing/units.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -14,6 +15,11 @@ const soon = (time: number | undefined) =>
 
 const FIRST_TEST =
   'after casting: the moment everything favourable would have it ready, not one to strip at';
+
+/** Below this the cold itself is a danger to what is young, K. The standards’ cold day, from memory. */
+const NEAR_FREEZING = ICE_POINT + 5;
+const NEAR_FROST =
+  ' It has been near freezing: see Frost, in the chapter on curing, before you trust this.';
 
 const TEST_IT =
   'Test it before you move it: the thumbnail tells of the skin, the edge whether it bears the form being drawn off, the sounding of the inside.';
@@ -60,11 +66,12 @@ export default worksheet({
       note: 'if everything is unfavourable: change the move, or break a bar and know its strength',
     },
     needed: {
-      label: 'Bending strength it should have',
+      label: 'It must bear at least',
       kind: 'stress',
       of: (r) => r.window.needed.high,
       units: KPA,
       significant: 2,
+      note: 'in bending, with a jerk: what is asked of it, not what it has',
     },
     slowest: {
       label: 'A day there counts as',
@@ -75,7 +82,8 @@ export default worksheet({
       note: 'at 20 °C, by the coldest',
     },
   },
-  judge: ({ window }, { now, share }, say) => {
+  judge: ({ window }, { now, share, cold, warm, strengthFrom, bars }, say) => {
+    const frosty = Math.min(cold, warm) < NEAR_FREEZING ? NEAR_FROST : '';
     const time = (s: number) =>
       say(s, 'time', { units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
     if (window.earliest === undefined)
@@ -86,24 +94,35 @@ export default worksheet({
     if (now < window.earliest)
       return {
         verdict: 'stop',
-        say: `Leave it. It is not to be expected before ${time(window.earliest)} after casting. Keep it covered.`,
+        say: `Leave it. It is not to be expected before ${time(window.earliest)} after casting. Keep it covered.${frosty}`,
       };
     if (window.latest === undefined)
       return {
         verdict: 'look',
-        say: `${TEST_IT} None of them tells what it bears in bending, and if everything is unfavourable this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of that even after two months: free it of the form before you lift it, hold it where it bends least, or break a bar.`,
+        say: `${TEST_IT} None of them tells what it bears in bending, and if everything is unfavourable this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of that even after two months: free it of the form before you lift it, hold it where it bends least, or break a bar.${frosty}`,
       };
     if (now < window.latest)
       return {
         verdict: 'look',
-        say: `${TEST_IT} If any of them fails, wait and test again; by ${time(window.latest)} after casting all should pass.`,
+        say: `${TEST_IT} If any of them fails, wait and test again; by ${time(window.latest)} after casting all should pass.${frosty}`,
+      };
+    if (frosty)
+      return {
+        verdict: 'look',
+        say: `It should be ready by its strength, if it never froze. ${TEST_IT}${frosty}`,
+      };
+    if (strengthFrom === 'bars' && (bars ?? 1) < 2)
+      return {
+        verdict: 'look',
+        say: `By the guess that one bar allows it should be ready: break three more before you rely on it. ${TEST_IT}`,
       };
     return {
       verdict: 'good',
       say: `It should be ready even if everything was unfavourable. ${TEST_IT}`,
     };
   },
-  notes: ({ window }, { strengthFrom }) => [
+  notes: ({ window }, { strengthFrom, worse }, say) => [
+    `What handling asks has the weight in it, and the pull of the form or a factor on the weight, but no jerk: that is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as “Will it bear being moved like this?” does in its verdict.`,
     ...(window.notes.some(({ code, of }) => code === 'set-not-strength' && of === 'earliest')
       ? [
           `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / 3600} hours at 20 °C, the least that test specimens stay in their moulds, no estimate is worth anything.`,
@@ -112,9 +131,13 @@ export default worksheet({
     'The growth curves were made for ordinary concrete; no source seen validates them for foamed concrete. Retarders, cold water and stored cement all make it later.',
     ...(strengthFrom === 'density'
       ? ['Strength here is guessed from density. A bar of the batch, broken, narrows the window.']
-      : []),
+      : [
+          'The bars are taken to have lain beside the part until they were broken. In the cold they had come less far on the curve by then, so with the same strength typed in, more of it is still to come and a colder place may give a sooner day. Bars kept in the cold break weaker, though.',
+        ]),
   ],
   refusals: {
+    'may-freeze': (_, say) =>
+      `Coldest it has been: below ${say(ICE_POINT, 'temperature', { plain: true })} young concrete may freeze, and strength is not to be reckoned from age. See Frost, in the chapter on curing: “Will frost catch it before it is strong enough?”.`,
     'no-published-strength': () =>
       'Wet density: no published strength covers it. Break bars of the batch and choose them above.',
   },
@@ -131,7 +154,7 @@ export default worksheet({
     {
       tex: String.raw`\sigma\,(1+r) \le \eta\, f_{28}\; e^{\,s\left(1-\sqrt{28/t_e}\right)}`,
       put: ({ share }, { stress, window }, say) =>
-        `σ = ${say(stress.low, 'stress', { units: KPA })} to ${say(stress.high, 'stress', { units: KPA })}, η = ${say(share, 'ratio', { units: PERCENT, significant: 2 })}: it should have ${say(window.needed.low, 'stress', { units: KPA })} to ${say(window.needed.high, 'stress', { units: KPA })}`,
+        `σ = ${say(stress.low, 'stress', { units: KPA })} to ${say(stress.high, 'stress', { units: KPA })}, η = ${say(share, 'ratio', { units: PERCENT, significant: 2 })}: it must bear ${say(window.needed.low, 'stress', { units: KPA })} to ${say(window.needed.high, 'stress', { units: KPA })}`,
     },
     {
       tex: String.raw`t_e = t \cdot e^{\frac{E}{R}\left(\frac{1}{293} - \frac{1}{T}\right)}`,

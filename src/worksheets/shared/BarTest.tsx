@@ -27,8 +27,10 @@ export function BarTest({ loading, span, strengths, mean, low, guessed, plusMinu
   const loads = loading === 'centre' ? [210] : [LEFT + third, RIGHT - third];
   const unit = KPA[say.system];
   const shown = (pa: number) => toUnit(pa, 'stress', unit);
-  const reach = [...strengths, mean + (plusMinus ?? 0), mean - (plusMinus ?? 0), low].map(shown);
-  const x = scaleLinear([Math.min(0, ...reach), Math.max(...reach) * 1.08], [20, 400]).nice(5);
+  // No strength is below 0, however widely the bars scatter.
+  const least = Math.max(0, mean - (plusMinus ?? 0));
+  const most = Math.max(...strengths, mean + (plusMinus ?? 0));
+  const x = scaleLinear([0, shown(most) * 1.08], [20, 400]).nice(5);
   const of = (pa: number) => x(shown(pa));
   const words = (pa: number) => say(pa, 'stress', { units: KPA });
   return (
@@ -63,13 +65,18 @@ export function BarTest({ loading, span, strengths, mean, low, guessed, plusMinu
         <path class="sand" d="M160 160H260V168H160Z" />
         <rect
           class="band"
-          x={of(mean - (plusMinus ?? 0))}
-          width={of(mean + (plusMinus ?? 0)) - of(mean - (plusMinus ?? 0))}
+          x={of(least)}
+          width={of(mean + (plusMinus ?? 0)) - of(least)}
           y={AXIS - 26}
           height="26"
         />
         <path class="level" d={`M${of(low)} ${AXIS - 30}V${AXIS}`} />
-        <text class="soft" x={of(low) - 3} y={AXIS - 35} text-anchor="end">
+        <text
+          class="soft"
+          x={low > 0 ? of(low) - 3 : of(0)}
+          y={AXIS - 35}
+          text-anchor={low > 0 ? 'end' : 'start'}
+        >
           {guessed ? 'low end, a guess' : 'low end'}
         </text>
         <path class="arrow" d={`M${of(mean)} ${AXIS - 26}V${AXIS}`} />

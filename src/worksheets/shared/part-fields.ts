@@ -96,6 +96,22 @@ export const barLow = number('stress', {
   when: { strengthFrom: ['bars'] },
 });
 
+/** From one bar the low end is a guess, so its number goes along. */
+export const barsCounted = number('count', {
+  label: 'Bars counted',
+  example: '4',
+  min: '1',
+  max: '100',
+  whole: true,
+  optional: true,
+  takes: 'part.barsCounted',
+  bench: 'part.barsCounted',
+  when: { strengthFrom: ['bars'] },
+});
+
+/** How much rougher a move may be than it was reckoned: a jerk, a sticking corner. A guess. Common practice, no source. */
+export const JERK = 0.5;
+
 export const barAge = number('time', {
   label: 'Age of the bars when broken',
   example: '3 d',

@@ -1,0 +1,75 @@
+import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import { barsBroken } from '../../src/worksheets/demould/bars-broken.ts';
+import breakABar from '../../src/worksheets/demould/break-a-bar.tsx';
+import handling from '../../src/worksheets/demould/handling.tsx';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+
+const metric = speaker('metric');
+const outcome = (sheet: AnyWorksheet, entries: Entries) =>
+  answer(sheet, readWorksheet(sheet, entries, {}, metric), metric);
+const answered = (sheet: AnyWorksheet, entries: Entries) => {
+  const found = outcome(sheet, entries);
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  return found;
+};
+const kPa = (t: string) => ({ t, u: 'kPa', s: 'metric' }) as const;
+const strong = {
+  'part.strengthFrom': { t: 'bars' },
+  'part.barMean': kPa('1000'),
+  'part.barLow': kPa('900'),
+};
+const four = { ...strong, 'part.barsCounted': { t: '4' } };
+const beside = { ...four, 'handling.beside': { t: 'same' } };
+
+test('strong bars speak for a part only if it is as old and was kept beside them', () => {
+  expect(answered(handling, beside).judgement.verdict).toBe('good');
+  expect(answered(handling, four).judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('only if it is as old'),
+  });
+  const { numbers } = answered(handling, beside);
+  expect(numbers.low).toBeUndefined();
+  expect(numbers.barLow?.value).toBeCloseTo(900e3, 3);
+});
+
+test('one bar, or bars that nobody counted, never give a green verdict', () => {
+  for (const bars of [{ 'part.barsCounted': { t: '1' } }, {}]) {
+    const said = answered(handling, { ...strong, 'handling.beside': { t: 'same' }, ...bars });
+    expect(said.judgement.verdict).toBe('look');
+    expect(said.judgement.say).toContain('Break three more');
+  }
+});
+
+test('moving and stripping ask the same share of the strength, with the same jerk', () => {
+  const stress = answered(handling, {}).numbers.stress!.value;
+  expect(answered(stripWindow, {}).numbers.needed!.value).toBeCloseTo((stress * 1.5) / 0.5, -3);
+  // Just enough by the one is just enough by the other.
+  const low = (kpa: number) =>
+    answered(handling, { ...beside, 'part.barLow': kPa(String(kpa)) }).judgement.verdict;
+  const needed = ((stress / 1000) * 1.5) / 0.5;
+  expect(low(needed * 1.01)).toBe('good');
+  expect(low(needed * 0.99)).toBe('look');
+});
+
+test('below freezing no day is given, and near it none is trusted', () => {
+  const at = (t: string) => ({ 'curing.coldest': { t, u: 'degC', s: 'metric' } }) as const;
+  const frozen = outcome(stripWindow, at('-2'));
+  expect(frozen.ok).toBe(false);
+  if (!frozen.ok) expect(frozen.problems[0]!.say).toMatch(/may freeze.*Frost/);
+  expect(answered(stripWindow, at('3')).judgement.say).toContain('near freezing');
+  expect(answered(stripWindow, at('8')).judgement.say).not.toContain('near freezing');
+});
+
+test('bars that scatter too widely leave no strength, and none below 0', () => {
+  const values = readWorksheet(breakABar, {}, {}, metric).values as Parameters<
+    typeof barsBroken
+  >[0];
+  const [first, second] = values.bars;
+  const wide = [first!, { ...second!, hung: 2 * first!.hung }];
+  expect(barsBroken({ ...values, bars: wide }).low).toBe(0);
+});
