@@ -7,6 +7,8 @@ import { notify } from './notices.ts';
 export const KEYS = {
   entries: 'suds.bench.1.',
   kept: 'suds.kept.1.',
+  used: 'suds.used.1.',
+  ticks: 'suds.ticks.1.',
   aside: 'suds.aside.',
   units: 'suds.units',
 } as const;

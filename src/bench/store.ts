@@ -24,6 +24,17 @@ export const $kept = persistentMap<Record<string, Kept>>(
   },
 );
 
+/** Worksheets in which the reader has typed or chosen something, by id: a shared reading does not say where. */
+export const $used = persistentMap<Record<string, string>>(KEYS.used, {});
+
+/** Lines ticked on the check list, each with the day it was ticked: tomorrow's batch begins anew. */
+export const $ticks = persistentMap<Record<string, string>>(KEYS.ticks, {});
+
+/** Notes that a worksheet was used, or is no longer. */
+export function use(id: string, used: boolean): void {
+  $used.setKey(id, used ? 'yes' : (undefined as never));
+}
+
 /** The system of units in force on the whole site. */
 export const $units = persistentAtom<System>(KEYS.units, 'metric', {
   encode: (system: System) => system,
@@ -51,6 +62,7 @@ export function keep(key: string, kept: Kept | undefined): void {
 /** Puts other readings on the bench in place of those there. */
 export function replaceBench(entries: Entries): void {
   $kept.set({});
+  $used.set({});
   $entries.set({ ...entries });
 }
 
@@ -58,4 +70,6 @@ export function replaceBench(entries: Entries): void {
 export function clearBench(): void {
   $entries.set({});
   $kept.set({});
+  $used.set({});
+  $ticks.set({});
 }

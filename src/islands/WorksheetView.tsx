@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Entry } from '../bench/entries.ts';
 import { notify } from '../bench/notices.ts';
-import { $entries, $kept, enter, keep } from '../bench/store.ts';
+import { $entries, $kept, enter, keep, use } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { mayKeep } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
@@ -48,6 +48,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
     (entry: Entry, input = inputId(sheet.id, name)) => {
       typing.start(input);
       enter(benchKey(sheet, name), entry);
+      use(sheet.id, true);
     };
   const shown = shownFields(reading);
   const folded = shown.filter(([, { field }]) => field.folded);
@@ -215,11 +216,13 @@ function reset(sheet: AnyWorksheet) {
   const before = $entries.get();
   const keys = Object.keys(sheet.fields).map((name) => benchKey(sheet, name));
   for (const key of keys) enter(key, undefined);
+  use(sheet.id, false);
   notify('reset', `“${sheet.question}” shows the example again.`, [
     {
       label: 'Put mine back',
       run: () => {
         for (const key of keys) enter(key, before[key]);
+        use(sheet.id, true);
       },
     },
   ]);

@@ -1,5 +1,3 @@
-import type { Fields } from '../../islands/fields.ts';
-import { benchKey } from '../../islands/worksheet.ts';
 import type { Checklist } from '../../worksheets/live/before-you-mix.tsx';
 import { cautionOf } from '../library.ts';
 import { worksheets } from './catalogue.ts';
@@ -29,17 +27,11 @@ const DAY = [
 
 /** The cautions as lines to tick, and which worksheet brings which: what a worksheet's module would say. */
 function checklist(): Checklist {
-  const found = [...worksheets.values()].map((sheet) => {
-    const keys = Object.keys(sheet.fields as Fields).map((name) => benchKey(sheet, name));
-    const own = keys.filter((key) => key.startsWith(`${sheet.id}.`));
-    return {
-      question: sheet.question,
-      // A key shared with others says little: where a worksheet has no other, half of them must be there.
-      keys: own.length > 0 ? own : keys,
-      needs: own.length > 0 ? 1 : Math.ceil(keys.length / 2),
-      cautions: [...sheet.cautions],
-    };
-  });
+  const found = [...worksheets.values()].map((sheet) => ({
+    id: sheet.id,
+    question: sheet.question,
+    cautions: [...sheet.cautions],
+  }));
   const named = new Set(found.flatMap(({ cautions }) => cautions));
   const order = [...DAY, ...[...named].filter((id) => !DAY.some((known) => known === id))];
   return {

@@ -1,12 +1,10 @@
-import { useState } from 'preact/hooks';
-import { useEntries, useKept } from '../../islands/hooks.ts';
+import { $ticks } from '../../bench/store.ts';
+import { useEntries, useTicks, useUsed } from '../../islands/hooks.ts';
 
 export interface Checklist {
   readonly sheets: readonly {
+    readonly id: string;
     readonly question: string;
-    /** Bench keys that say that this worksheet was used, and how many of them it takes. */
-    readonly keys: readonly string[];
-    readonly needs: number;
     readonly cautions: readonly string[];
   }[];
   readonly cautions: readonly {
@@ -25,24 +23,23 @@ const MOST_NAMED = 3;
 export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
   const { sheets, cautions } = given as Checklist;
   const entries = useEntries();
-  const kept = useKept();
-  const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set());
-  const askedBy = new Set(Object.values(kept).map(({ from }) => from));
-  const isUsed = (key: string) => entries[key]?.t !== undefined || entries[key]?.rows !== undefined;
-  const used = sheets.filter(
-    ({ question, keys, needs }) => askedBy.has(question) || keys.filter(isUsed).length >= needs,
+  const touched = useUsed();
+  const ticks = useTicks();
+  const today = new Date().toDateString();
+  const isTicked = (line: string) => ticks[line] === today;
+  // A reading under a worksheet's own name, from a link or a batch opened, says that it was used too.
+  const owners = new Set(
+    Object.entries(entries).flatMap(([key, { t, rows }]) =>
+      t === undefined && rows === undefined ? [] : [key.split('.')[0]],
+    ),
   );
+  const used = sheets.filter(({ id }) => touched[id] || owners.has(id));
   const because = (id: string) =>
     used.filter((sheet) => sheet.cautions.includes(id)).map(({ question }) => question);
   const listed = cautions.filter(({ id }) => EVERY_BATCH.includes(id) || because(id).length > 0);
   const lines = listed.flatMap(({ id, steps }) => steps.map((_, i) => `${id}-${i}`));
-  const left = lines.filter((line) => !ticked.has(line)).length;
-  const tick = (line: string) =>
-    setTicked((before) => {
-      const after = new Set(before);
-      if (!after.delete(line)) after.add(line);
-      return after;
-    });
+  const left = lines.filter((line) => !isTicked(line)).length;
+  const tick = (line: string) => $ticks.setKey(line, isTicked(line) ? (undefined as never) : today);
   return (
     <article class="bench-sheet check-list" aria-label="Before you mix">
       <header>
@@ -64,7 +61,7 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
               return (
                 <li key={line}>
                   <label>
-                    <input type="checkbox" checked={ticked.has(line)} onChange={() => tick(line)} />
+                    <input type="checkbox" checked={isTicked(line)} onChange={() => tick(line)} />
                     <span>{step}</span>
                   </label>
                 </li>
@@ -76,8 +73,9 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
           </p>
         </section>
       ))}
-      <p role="status">
-        {left === 0 ? 'Everything is ticked.' : `${left} of ${lines.length} still to tick.`}
+      <p role="status" class="on-screen">
+        {left === 0 ? 'Everything is ticked.' : `${left} of ${lines.length} still to tick.`} Ticks
+        are kept in this browser until midnight.
       </p>
       <button type="button" class="main" onClick={() => window.print()}>
         Print this list
