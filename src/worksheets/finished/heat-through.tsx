@@ -23,6 +23,8 @@ const MOISTURE = {
   dampRoom: EQUILIBRIUM_MOISTURE.dampRoom,
   service: SERVICE_MOISTURE_MOST,
 } as const;
+/** From this thickness on the heat of the cement matters, m: see the chapter's page on heat inside. A choice. */
+const HEATS_INSIDE = 0.15;
 const SURFACES = {
   wall: INSIDE_SURFACE.horizontal + OUTSIDE_SURFACE,
   roof: INSIDE_SURFACE.upward + OUTSIDE_SURFACE,
@@ -34,6 +36,14 @@ export default worksheet({
   id: 'heat-through',
   question: 'How well does it insulate?',
   fields: {
+    ask: choice({
+      label: 'What you ask',
+      options: {
+        resistance: 'What a thickness resists',
+        thickness: 'How thick it must be',
+      },
+      example: 'resistance',
+    }),
     dry: dryDensity,
     wetness: choice({
       label: 'How moist it is in use',
@@ -54,7 +64,7 @@ export default worksheet({
       units: PERCENT,
       when: { wetness: ['other'] },
     }),
-    thickness: partThickness,
+    thickness: { ...partThickness, when: { ask: ['resistance'] } },
     place: choice({
       label: 'Where it lies',
       options: {
@@ -78,13 +88,18 @@ export default worksheet({
     const low = moistConductivity({ dry: band.low, moisture });
     const high = moistConductivity({ dry: band.high, moisture });
     const density = v.dry * (1 + moisture);
-    const layer = (conductivity: number) => ({ thickness: v.thickness, conductivity });
     const wanted = (conductivity: number) =>
       thicknessForResistance({ resistance: v.wanted, conductivity, density });
+    const [thin, thick] = [wanted(low.conductivity), wanted(high.conductivity)];
+    const sought = v.ask === 'thickness';
+    const thickness = sought ? thick.thickness : v.thickness;
+    const layer = (conductivity: number) => ({ thickness, conductivity });
     const through = (conductivity: number) =>
       transmittance({ layers: [layer(conductivity)], surfaces: SURFACES[v.place] });
     return {
       band,
+      sought,
+      thickness,
       moisture,
       low: low.conductivity,
       high: high.conductivity,
@@ -98,23 +113,44 @@ export default worksheet({
         { name: 'at best', ...through(low.conductivity) },
         { name: 'at worst', ...through(high.conductivity) },
       ],
-      thin: wanted(low.conductivity),
-      thick: wanted(high.conductivity),
+      thin,
+      thick,
     };
   },
   results: {
+    makeIt: {
+      label: 'Thickness that gives it for sure',
+      kind: 'length',
+      of: (r) => (r.sought ? r.thick.thickness : undefined),
+      units: MM,
+      significant: 2,
+    },
+    atLeast: {
+      label: 'Thickness, if it conducts as little as any published',
+      kind: 'length',
+      of: (r) => (r.sought ? r.thin.thickness : undefined),
+      units: MM,
+      significant: 2,
+      answer: true,
+    },
     low: {
       label: 'Resistance of the layer, from',
       kind: 'thermalResistance',
-      of: (r) => r.resistance.low,
+      of: (r) => (r.sought ? undefined : r.resistance.low),
       significant: 2,
     },
     high: {
       label: 'to',
       kind: 'thermalResistance',
-      of: (r) => r.resistance.high,
+      of: (r) => (r.sought ? undefined : r.resistance.high),
       significant: 2,
       answer: true,
+    },
+    gives: {
+      label: 'So thick it may resist as much as',
+      kind: 'thermalResistance',
+      of: (r) => (r.sought ? r.resistance.high : undefined),
+      significant: 2,
     },
     kLow: {
       label: 'Conductivity, at least',
@@ -131,14 +167,14 @@ export default worksheet({
     thin: {
       label: 'Thickness for the resistance wanted, at least',
       kind: 'length',
-      of: (r) => r.thin.thickness,
+      of: (r) => (r.sought ? undefined : r.thin.thickness),
       units: MM,
       significant: 2,
     },
     thick: {
       label: 'Thickness, to be sure',
       kind: 'length',
-      of: (r) => r.thick.thickness,
+      of: (r) => (r.sought ? undefined : r.thick.thickness),
       units: MM,
       significant: 2,
     },
@@ -149,12 +185,23 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ resistance, thick, moisture }, { wanted }, say) => {
+  judge: ({ resistance, thin, thick, moisture, sought }, { wanted }, say) => {
+    const mm = (si: number) => say(si, 'length', { units: MM, significant: 2 });
     const r = (si: number) => say(si, 'thermalResistance', { significant: 2 });
     if (moisture > SERVICE_MOISTURE_MOST)
       return {
         verdict: 'look',
         say: 'Wetter than anything read of in service: the rule behind this is stretched, and a soaked piece may conduct several times as much as a dry one. Dry it and keep it dry.',
+      };
+    if (sought && thick.thickness >= HEATS_INSIDE)
+      return {
+        verdict: 'look',
+        say: `For ${r(wanted)} it would be ${mm(thin.thickness)} to ${mm(thick.thickness)} thick, and so thick a pour heats inside: reckon that first, cast it in layers, or put another insulant with it.`,
+      };
+    if (sought)
+      return {
+        verdict: 'good',
+        say: `For ${r(wanted)} make it ${mm(thick.thickness)} thick; ${mm(thin.thickness)} would do at the best of the published figures.`,
       };
     if (resistance.low >= wanted)
       return {
@@ -171,7 +218,12 @@ export default worksheet({
       say: `It may or may not reach ${r(wanted)}. To be sure, make it ${say(thick.thickness, 'length', { units: MM, significant: 2 })} thick.`,
     };
   },
-  notes: ({ outside }) => [
+  notes: ({ outside, thick, thickness }, _, say) => [
+    ...(Math.max(thick.thickness, thickness) >= HEATS_INSIDE
+      ? [
+          `From ${say(HEATS_INSIDE, 'length', { units: MM, significant: 2 })} on, a part cast in one pour heats inside as its cement hydrates: see Heat inside, in the chapter on curing (“How hot does it get inside?”), before you make it so thick.`,
+        ]
+      : []),
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete. Measured points of another foamed binder lie well above the dry band.',
     ...(outside.some(({ of }) => of === 'dryDensity')
       ? ['The density lies outside the 320 to 1,920 kg/m³ (20 to 120 lb/ft³) of the relation.']
@@ -186,7 +238,7 @@ export default worksheet({
     },
     {
       tex: String.raw`R = \frac{d}{\lambda},\quad U = \frac{1}{R_{si} + R + R_{se}}`,
-      put: ({ thickness }, { resistance }, say) =>
+      put: (_, { resistance, thickness }, say) =>
         `${say(thickness, 'length', { units: MM })} ÷ λ = ${say(resistance.low, 'thermalResistance', { significant: 2 })} to ${say(resistance.high, 'thermalResistance', { significant: 2 })}`,
     },
   ],

@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import heatThrough from '../../src/worksheets/finished/heat-through.tsx';
+
+const metric = speaker('metric');
+const answered = (entries: Entries) => {
+  const found = answer(heatThrough, readWorksheet(heatThrough, entries, {}, metric), metric);
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  return found;
+};
+const wanted = (t: string) => ({
+  'heat-through.ask': { t: 'thickness' },
+  'heat-through.wanted': { t, u: 'm2.K/W', s: 'metric' as const },
+});
+
+test('asked for a thickness, it answers with one first, which gives what is wanted', () => {
+  const { numbers } = answered(wanted('0.5'));
+  expect(Object.keys(numbers)[0]).toBe('makeIt');
+  const layer = answered({
+    'part.thickness': { t: String(numbers.makeIt!.value), u: 'm', s: 'metric' },
+  });
+  expect(layer.numbers.low!.value).toBeCloseTo(0.5, 9);
+  expect(layer.numbers.high!.value).toBeCloseTo(numbers.gives!.value, 9);
+});
+
+test('a thickness that heats inside says so', () => {
+  const { judgement, notes } = answered(wanted('2'));
+  expect(judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('heats inside'),
+  });
+  expect(notes.join(' ')).toContain('Heat inside, in the chapter on curing');
+  expect(answered(wanted('0.5')).notes.join(' ')).not.toContain('Heat inside');
+});
