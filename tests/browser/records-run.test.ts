@@ -26,6 +26,10 @@ describe.concurrent('from the bench', () => {
       readings: { tare: { t: '0.9' }, foamDensity: { t: '80' } },
       bench: { 'foam-density.full': { t: '2.5' } },
     });
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Go on with “North wall”, not mixed yet' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    expect(await stored(page)).toHaveLength(1);
   });
 
   test('what was learned is offered beside a field and used only when asked', async ({

@@ -13,6 +13,7 @@ import {
 } from '../../src/worksheets/shared/run-correction.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+import { unmixedOf } from '../../src/worksheets/shared/run-unmixed.ts';
 import { belowTare, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
 
 const say = speaker('metric');
@@ -204,5 +205,27 @@ describe('a correction', () => {
   test('what is no correction is not taken for one', () => {
     for (const x of [undefined, null, 3, {}, { name: 'cement', line: '' }, { name: 'foamAdded' }])
       expect(isCorrecting(x)).toBe(false);
+  });
+});
+
+describe('the batches that may be gone on with', () => {
+  const of = (readings: Partial<Record<ReadingName, string>>, over = {}) =>
+    batch(readings, { date: '2026-05-09', changed: '2026-05-09T08:00:00.000Z', ...over });
+
+  test('are today’s of which nothing is in the mixer, the latest saved first', () => {
+    const early = of({ planned: '600', tare: '0.85', vessel: '20', foamDensity: '80' });
+    const late = of({}, { changed: '2026-05-09T09:00:00.000Z' });
+    const others = [
+      of({ cement: '13.57' }),
+      of({ full: '12.9' }),
+      of({}, { date: '2026-05-08' }),
+      of({}, { invented: true }),
+      of({}, { foamMade: '2026-05-09T08:30:00.000Z' }),
+    ];
+    expect(unmixedOf([early, ...others, late], '2026-05-09')).toEqual([late, early]);
+  });
+
+  test('are three at most', () => {
+    expect(unmixedOf([of({}), of({}), of({}), of({})], '2026-05-09')).toHaveLength(3);
   });
 });

@@ -3,9 +3,9 @@ import { $foamClock, type Clock, clearClock } from '../../bench/clock.ts';
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { recordToWeigh } from '../../bench/records/from-bench.ts';
-import { today } from '../../bench/records/record.ts';
+import { type BatchRecord, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
-import { saveRecord } from '../../bench/records/store.ts';
+import { listRecords, saveRecord } from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { ConflictView } from '../shared/ConflictView.tsx';
@@ -14,9 +14,10 @@ import { nameOf } from '../shared/record-words.ts';
 import { type Going, readGoing, writeGoing } from '../shared/run-going.ts';
 import { runPlan } from '../shared/run-plan.ts';
 import { put } from '../shared/run-put.ts';
+import { unmixedOf } from '../shared/run-unmixed.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
-import { batchAt } from '../shared/use-records.ts';
+import { batchAt, tellDamaged } from '../shared/use-records.ts';
 import FoamClock from './foam-clock.tsx';
 
 /** One batch at the bench, step by step, written into its record as it goes. */
@@ -34,17 +35,22 @@ export default function BenchRun() {
   const opening = useEditor(going?.id);
   /** Set when the reader stops here, and not when the page is opened on a stopped batch. */
   const justStopped = useRef(false);
+  const resting = !going || going.stopped === true || opening.is === 'none';
+  const unmixed = useUnmixed(ready && resting);
+  const goOnWith = (id: string) => {
+    // A clock that still runs belongs to the foam of another batch.
+    clearClock();
+    go({ id, step: 0, begun: Date.now() });
+  };
   const begin = async () => {
     const record = recordToWeigh(`Batch of ${today()}`);
     const saved = await saveRecord(record);
     if (saved.ok) {
-      // A clock that still runs belongs to the foam of another batch.
-      clearClock();
       askToPersist();
-      go({ id: record.id, step: 0, begun: Date.now() });
+      goOnWith(record.id);
     } else if (saved.because === 'refused') notify('refused', saved.say);
   };
-  if (!going || going.stopped || opening.is === 'none')
+  if (resting)
     return (
       <div class="run" data-run="begin">
         <p>
@@ -70,15 +76,46 @@ export default function BenchRun() {
         <button type="button" class="main run-big" disabled={!ready} onClick={begin}>
           Begin a batch
         </button>
+        {/* Found a moment later, they must not push the button above from under a thumb. */}
+        {unmixed
+          .filter(({ id }) => id !== going?.id)
+          .map((record) => (
+            <button
+              key={record.id}
+              type="button"
+              class="run-big"
+              onClick={() => goOnWith(record.id)}
+            >
+              Go on with “{nameOf(record)}”, not mixed yet
+            </button>
+          ))}
       </div>
     );
   if (opening.is === 'failed') return <p class="records-failed">{opening.say}</p>;
-  if (opening.is === 'waiting') return <p class="note">Opening the batch…</p>;
+  // Another batch's editor stays until this one's is there.
+  if (opening.is === 'waiting' || opening.editor.record.id !== going.id)
+    return <p class="note">Opening the batch…</p>;
   const stop = () => {
     justStopped.current = true;
     go({ ...going, stopped: true });
   };
   return <Run editor={opening.editor} going={going} go={go} stop={stop} />;
+}
+
+/** Today’s batches that were saved and not begun, looked up while they are offered. */
+function useUnmixed(wanted: boolean): readonly BatchRecord[] {
+  const [unmixed, setUnmixed] = useState<readonly BatchRecord[]>([]);
+  useEffect(() => {
+    if (!wanted) return;
+    listRecords()
+      .then((listed) => {
+        tellDamaged(listed);
+        setUnmixed(unmixedOf(listed.records, today()));
+      })
+      // A batch can be begun all the same; it says so itself when nothing can be stored.
+      .catch(() => {});
+  }, [wanted]);
+  return unmixed;
 }
 
 /** When the clock is started, the record knows when its foam was made. */

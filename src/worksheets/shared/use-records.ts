@@ -8,6 +8,15 @@ export type Loaded =
   | { readonly is: 'there'; readonly listed: Listed }
   | { readonly is: 'failed'; readonly say: string };
 
+/** Says which stored batches were set aside, once they are. */
+export function tellDamaged({ damaged: { length } }: Listed): void {
+  if (length > 0)
+    notify(
+      'records-aside',
+      `${length === 1 ? 'One stored batch' : `${length} stored batches`} could not be read and ${length === 1 ? 'was' : 'were'} set aside. Everything else is as you left it.`,
+    );
+}
+
 /** All batches, read again whenever one changes in this tab or another. */
 export function useRecords(): readonly [Loaded, () => Promise<void>] {
   const [loaded, setLoaded] = useState<Loaded>({ is: 'loading' });
@@ -16,11 +25,7 @@ export function useRecords(): readonly [Loaded, () => Promise<void>] {
     performance.mark('batches-asked');
     try {
       const listed = await listRecords();
-      if (listed.damaged.length > 0)
-        notify(
-          'records-aside',
-          `${listed.damaged.length === 1 ? 'One stored batch' : `${listed.damaged.length} stored batches`} could not be read and ${listed.damaged.length === 1 ? 'was' : 'were'} set aside. Everything else is as you left it.`,
-        );
+      tellDamaged(listed);
       setLoaded({ is: 'there', listed });
     } catch (error) {
       setLoaded({ is: 'failed', say: refusalOf(error) });
