@@ -3,8 +3,12 @@ import { openRecord } from '../../src/bench/records/migrate.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
-import { ageWhenStripped, reckon } from '../../src/worksheets/shared/record-numbers.ts';
-import { nameOf } from '../../src/worksheets/shared/record-words.ts';
+import {
+  ageWhenStripped,
+  driedDensity,
+  reckon,
+} from '../../src/worksheets/shared/record-numbers.ts';
+import { dryWords, nameOf } from '../../src/worksheets/shared/record-words.ts';
 
 const demo = demoBatches();
 const lesson = (records: readonly BatchRecord[], name: string) =>
@@ -71,6 +75,14 @@ describe('what teaches', () => {
     const byLog = { ...cool, readings, log: { seconds, kelvin: seconds.map(() => 285.15) } };
     expect(ageWhenStripped(byLog)).toBeCloseTo(byMean, 3);
     expect(ageWhenStripped({ ...cool, readings })).toBeUndefined();
+  });
+
+  test('how a piece was dried is not guessed', () => {
+    const { dried: _, ...readings } = demo[0]!.readings;
+    const said = driedDensity({ ...demo[0]!, readings })!;
+    expect(said.density).toBeGreaterThan(0);
+    expect(dryWords(said.dried)).toBe('dry state not written down');
+    expect(dryWords(driedDensity(demo[0]!)!.dried)).toBe('oven-dry');
   });
 
   test('an empty record says nothing and breaks nothing', () => {

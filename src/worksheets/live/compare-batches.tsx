@@ -8,7 +8,7 @@ import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import type { Landed } from '../shared/LandingChart.tsx';
 import { HOURS } from '../shared/part-fields.ts';
 import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
-import { nameOf, weighedDensity } from '../shared/record-words.ts';
+import { dryWords, nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
 import { withPm } from '../shared/with-pm.ts';
 
@@ -95,7 +95,7 @@ export default function CompareBatches() {
                 ).replaceAll(' ', '\u00a0')
               : '—',
             age === undefined ? '—' : say(age, 'time', { units: HOURS, significant: 2 }),
-            density(dry?.density),
+            dry ? `${density(dry.density)}, ${dryWords(dry.dried)}` : '—',
           ];
         })}
       />

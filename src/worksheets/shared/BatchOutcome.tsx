@@ -6,6 +6,7 @@ import { DENSITY, LITRES, PERCENT } from './amounts.ts';
 import { HOURS } from './part-fields.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
 import { ageWhenStripped, driedDensity, reckon } from './record-numbers.ts';
+import { dryWords } from './record-words.ts';
 import { withPm } from './with-pm.ts';
 
 const ONE = { metric: '1', us: '1' } as const;
@@ -33,7 +34,11 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
     rows.push(['Age when stripped, at 20 °C', say(age, 'time', { units: HOURS, significant: 2 })]);
   if (dry)
     rows.push([
-      dry.dried === 'oven' ? 'Oven-dry density' : 'Air-dry density',
+      dry.dried === undefined
+        ? `Density, ${dryWords(dry.dried)}`
+        : dry.dried === 'oven'
+          ? 'Oven-dry density'
+          : 'Air-dry density',
       say(dry.density, 'density', { units: DENSITY }),
     ]);
   return (

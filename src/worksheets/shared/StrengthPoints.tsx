@@ -6,7 +6,7 @@ import { Table } from '../../islands/parts/Table.tsx';
 import { DENSITY } from './amounts.ts';
 import { DAYS, KPA, MPA } from './part-fields.ts';
 import { driedDensity } from './record-numbers.ts';
-import { nameOf, weighedDensity } from './record-words.ts';
+import { dryWords, nameOf, weighedDensity } from './record-words.ts';
 
 /** What a batch says of density and strength, SI. */
 export interface StrengthPoint {
@@ -65,7 +65,9 @@ export function StrengthPoints({
         rows={points.map((point) => [
           point.name,
           point.wet ? say(point.wet, 'density', { units: DENSITY }) : '—',
-          point.dry ? `${say(point.dry, 'density', { units: DENSITY })}, ${point.dried}-dry` : '—',
+          point.dry
+            ? `${say(point.dry, 'density', { units: DENSITY })}, ${dryWords(point.dried)}`
+            : '—',
           point.crush ? say(point.crush, 'stress', { units: MPA, significant: 2 }) : '—',
           point.bend ? say(point.bend, 'stress', { units: KPA, significant: 2 }) : '—',
           age(point),

@@ -90,9 +90,9 @@ export function ageWhenStripped(record: BatchRecord): number | undefined {
   }
 }
 
-/** Density of the dried piece, kg/m³, and how it was dried. */
+/** Density of the dried piece, kg/m³, and how it was dried; undefined: not written down. */
 export function driedDensity(record: BatchRecord) {
   const [mass, volume] = [readingValue(record, 'dryMass'), readingValue(record, 'dryVolume')];
   if (!mass || !volume) return undefined;
-  return { density: mass / volume, dried: readingChoice(record, 'dried') ?? 'air' };
+  return { density: mass / volume, dried: readingChoice(record, 'dried') };
 }

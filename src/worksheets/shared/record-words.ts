@@ -17,6 +17,10 @@ export function nameOf(record: BatchRecord): string {
   return record.invented && !/invented/i.test(name) ? `${name} (invented)` : name;
 }
 
+/** How a dry density is called by how the piece was dried. */
+export const dryWords = (dried: string | undefined): string =>
+  dried === 'oven' ? 'oven-dry' : dried === 'air' ? 'air-dry' : 'dry state not written down';
+
 /** Wet density as weighed, kg/m³, when bucket, tare and volume are written down. */
 export function weighedDensity(record: BatchRecord): number | undefined {
   const [tare, full, vessel] = (['tare', 'full', 'vessel'] as const).map((name) =>
