@@ -1,6 +1,7 @@
 import {
   ACTION_RATE,
   CAUTION_RATE,
+  EVAPORATION_ACCURACY,
   evaporation,
   evaporationMenzel,
   LITTLE_BLEED_SHARE,
@@ -24,13 +25,23 @@ const NAMES = {
   sheet: 'A sheet on the face',
 } as const;
 const STATES = { calm: 'calm', caution: 'take care', act: 'act' } as const;
+/** A loss in a word: below the limits it is calm only when the upper end of the estimate is too. */
+const stateOf = (rate: number, state: keyof typeof STATES) =>
+  state === 'calm' && rate * (1 + EVAPORATION_ACCURACY) >= CAUTION_RATE * LITTLE_BLEED_SHARE
+    ? 'perhaps take care'
+    : STATES[state];
 
 export default worksheet({
   id: 'evaporation',
   question: 'How fast is the open face drying?',
   fields: {
-    concrete: temperature('Face of the concrete', '20 °C', {
+    concrete: number('temperature', {
+      label: 'Face of the concrete',
+      help: 'Left empty, as warm as the air. In the sun it is warmer than that: hold a thermometer to it.',
+      example: '20 °C',
       min: '-15 °C',
+      max: '100 °C',
+      optional: true,
       takes: 'curing.mixTemperature',
       bench: 'curing.face',
     }),
@@ -61,8 +72,9 @@ export default worksheet({
     width: { ...partWidth, label: 'Open face, width' },
   },
   work: ({ concrete, air, humidity, wind, sun, length, width }) => {
+    const face = concrete ?? air;
     const weather = {
-      concreteTemperature: concrete,
+      concreteTemperature: face,
       airTemperature: air,
       relativeHumidity: humidity,
       windSpeed: wind,
@@ -72,6 +84,7 @@ export default worksheet({
     const lost = (rate: number) => waterLost({ rate, area: length * width, duration: HOUR });
     return {
       ...found,
+      face,
       menzel: Math.max(0, evaporationMenzel(weather)),
       lost: lost(found.rate),
       lostMost: lost(found.high),
@@ -129,19 +142,24 @@ export default worksheet({
     if (r.state === 'caution')
       return {
         verdict: 'look',
-        say: `${amount} is at or above ${limit(CAUTION_RATE)}, where precautions begin for a mix that bleeds as little as foam. Lay the sheet at once after strike-off${v.wind > 0 ? ', and break the wind' : ''}.`,
+        say: `${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a mix that bleeds as little as foam. Lay the sheet at once after strike-off${v.wind > 0 ? ', and break the wind' : ''}.`,
       };
     if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
       return {
         verdict: 'look',
-        say: `${amount} is below the limits, but the estimate is ±40 % and its upper end is not. Cover the face within the hour.`,
+        say: `${amount} is below the limits, but the estimate is ±40 % and its upper end is not: perhaps take care. Cover the face within the hour.`,
       };
     return {
       verdict: 'good',
-      say: `${amount} is slow. Cover the face when it has lost its shine; it must be covered all the same.`,
+      say: `${amount} is calm, its upper end too. Cover the face when it has lost its shine; it must be covered all the same.`,
     };
   },
-  notes: (r, _, say) => [
+  notes: (r, v, say) => [
+    ...(v.concrete === undefined
+      ? [
+          `No temperature of the face is given: it is taken to be as warm as the air, ${say(r.face, 'temperature')}.${v.sun === 'yes' ? ' In the sun it is warmer, and loses more than this.' : ''}`,
+        ]
+      : []),
     ...(r.notes.some(({ code }) => code === 'condensation')
       ? [
           'The face is colder than the dew point of this air: water settles on it rather than leaving.',
@@ -164,7 +182,7 @@ export default worksheet({
     {
       tex: String.raw`E = \left(T_c^{2.5} - r\,T_a^{2.5}\right)\left(1 + 0.4\,V\right)\times 10^{-6}\ \mathrm{lb/(ft^2 h)},\quad T\ \text{in °F},\ V\ \text{in mph}`,
       put: (v, r, say) =>
-        `Tc = ${((v.concrete - 273.15) * 1.8 + 32).toFixed(1)} °F, Ta = ${((v.air - 273.15) * 1.8 + 32).toFixed(1)} °F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / 0.44704).toFixed(1)} mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
+        `Tc = ${((r.face - 273.15) * 1.8 + 32).toFixed(1)} °F, Ta = ${((v.air - 273.15) * 1.8 + 32).toFixed(1)} °F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / 0.44704).toFixed(1)} mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
     },
     {
       tex: String.raw`m = E \times A \times 1\ \mathrm h`,
@@ -188,7 +206,7 @@ export default worksheet({
         measures.map(({ measure, rate, saved, state }) => [
           NAMES[measure],
           `${say(rate, 'massFlux', { units: LOSS, significant: 2 })}${measure === 'nothing' ? '' : `, ${Math.round(saved * 100)} % less`}`,
-          STATES[state],
+          stateOf(rate, state),
         ]),
     },
   ],

@@ -20,6 +20,7 @@ export const setFields = {
   },
   final: { ...time('Final set, from the same', '3.5 h'), folded: true },
   mixAt: temperature('Temperature of the mix', '20.1 °C', {
+    help: 'Of the mix as poured, a thermometer in it; not of the air.',
     min: '0 °C',
     max: '60 °C',
     takes: 'curing.mixTemperature',
@@ -44,6 +45,7 @@ export const setFields = {
   }),
   sunk: number('length', {
     label: 'Sinking seen, if any was read',
+    help: 'The example’s goes when you enter anything of your own; empty, its rows are left out.',
     example: '3 mm',
     min: '0 mm',
     max: '1 m',

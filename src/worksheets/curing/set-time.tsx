@@ -26,8 +26,16 @@ export default worksheet({
   fields: setFields,
   work: setWorked,
   results: {
+    initial: {
+      label: 'Initial set, by Arrhenius',
+      kind: 'time',
+      of: (r) => r.set.initial,
+      units: HOURS,
+      significant: 2,
+      note: 'for the bag’s own water; wetter sets later',
+    },
     against: {
-      label: 'Initial set, in half-lives of the foam',
+      label: 'That is, in half-lives of the foam',
       kind: 'count',
       of: (r) => r.race.againstFoam,
       significant: 2,
@@ -43,19 +51,11 @@ export default worksheet({
       note: 'the worst: it slows as the mix stiffens',
     },
     share: {
-      label: 'That is, of the part’s depth',
+      label: 'The sinking, of the part’s depth',
       kind: 'ratio',
       of: (r) => r.share,
       units: PERCENT,
       significant: 2,
-    },
-    initial: {
-      label: 'Initial set, by Arrhenius',
-      kind: 'time',
-      of: (r) => r.set.initial,
-      units: HOURS,
-      significant: 2,
-      note: 'for the bag’s own water; wetter sets later',
     },
     final: {
       label: 'Final set',
@@ -115,6 +115,11 @@ export default worksheet({
         };
   },
   notes: ({ water, dosed, notes }, v, say) => [
+    ...(v.sunk === undefined
+      ? [
+          'No sinking is given, so the two rows on it are left out: the example’s was not your part’s. Read the level after half an hour and enter it.',
+        ]
+      : []),
     v.waterCement > v.testWater
       ? `Your mix is wetter than the bag’s test. In the one table at hand, of two cements a century old, going from a w/c of ${v.testWater.toFixed(2)} to ${v.waterCement.toFixed(2)} made initial set ${water.initial[0].toFixed(1)} to ${water.initial[1].toFixed(1)} times later and final set ${water.final[0].toFixed(1)} to ${water.final[1].toFixed(1)} times${water.notes.length > 0 ? ', as far as the table goes' : ''}. It is not worked into the times above; read the direction, not the figure.`
       : 'Your mix is no wetter than the bag’s test.',

@@ -8,7 +8,7 @@ import { LOSS } from './curing-fields.ts';
 const WIDTH = 420;
 const LEFT = 12;
 const ROW = 46;
-const TOP = 30;
+const TOP = 40;
 
 /** What each measure leaves of the loss, with how far the estimate may err, on the two limits. */
 export function MeasureBars({
@@ -42,12 +42,12 @@ export function MeasureBars({
         aria-label={`Water lost: ${words}. Limits at ${say(care, 'massFlux', { units: LOSS })} and ${say(act, 'massFlux', { units: LOSS })}.`}
       >
         {[
-          [care, 'take care'],
-          [act, 'act'],
-        ].map(([rate, label]) => (
+          { limit: care, label: 'take care', y: 14 },
+          { limit: act, label: 'act', y: 34 },
+        ].map(({ limit, label, y }) => (
           <g>
-            <path class="level" d={`M${at(rate as number)} 20V${bottom}`} />
-            <text class="soft" x={at(rate as number)} y="14" text-anchor="middle">
+            <path class="level" d={`M${at(limit)} ${y - 12}V${TOP}`} />
+            <text class="soft" x={at(limit) + 5} y={y}>
               {label}
             </text>
           </g>
@@ -61,6 +61,8 @@ export function MeasureBars({
                 {names[measure]}
               </text>
               <rect class="water" x={LEFT} y={y + 21} width={at(rate) - LEFT} height="20" />
+              {/* Between the bars the limits pause, for the names stand there. */}
+              <path class="level" d={`M${at(care)} ${y + 19}v24M${at(act)} ${y + 19}v24`} />
               <path
                 class="whisker"
                 d={`M${at(rate * (1 - EVAPORATION_ACCURACY))} ${middle}H${at(rate * (1 + EVAPORATION_ACCURACY))}`}
