@@ -1,5 +1,5 @@
 import { DAY } from '../curing/units.ts';
-import type { Prior } from './learn.ts';
+import type { Learned, Prior } from './learn.ts';
 
 /** Each assumed value counts as one batch, its spread as three: soon outvoted. @source common-practice */
 const COUNTS_AS = { weight: 1, freedom: 3 } as const;
@@ -24,3 +24,41 @@ export const PRIORS = {
 } as const satisfies Record<string, Prior>;
 
 export type Lesson = keyof typeof PRIORS;
+
+/**
+ * What physics allows of a quantity, SI: no more gas lives than the foam brought, nothing sinks by less
+ * than nothing or more than the depth filled, no density falls to nothing.
+ * @source none: definitions of the shares
+ */
+const POSSIBLE: Readonly<Partial<Record<Lesson, { readonly min: number; readonly max: number }>>> =
+  {
+    survival: { min: 0, max: 1 },
+    settling: { min: 0, max: 1 },
+    drift: { min: -1, max: Infinity },
+    landing: { min: -1, max: Infinity },
+  };
+
+/**
+ * What was learned, within what can be: estimate and intervals end where physics ends; the spread and
+ * Student's t are left as they are.
+ * @returns `ends`: which ends of the interval of the next batch were drawn in
+ * @source none: a share held between the ends its definition sets
+ */
+export function withinPossible(
+  lesson: Lesson,
+  learned: Learned,
+): Learned & { readonly ends: { readonly low: boolean; readonly high: boolean } } {
+  const { min, max } = POSSIBLE[lesson] ?? { min: -Infinity, max: Infinity };
+  const into = (x: number) => Math.min(max, Math.max(min, x));
+  const interval = ({ low, high }: { readonly low: number; readonly high: number }) => ({
+    low: into(low),
+    high: into(high),
+  });
+  return {
+    ...learned,
+    estimate: into(learned.estimate),
+    own: interval(learned.own),
+    next: interval(learned.next),
+    ends: { low: learned.next.low < min, high: learned.next.high > max },
+  };
+}

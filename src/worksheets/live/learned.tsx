@@ -30,6 +30,17 @@ const signed = (x: number, digits: number) => {
   const text = Math.abs(x).toFixed(digits);
   return Number(text) === 0 ? text : `${x < 0 ? '−' : '+'}${text}`;
 };
+/** Why an interval stops where it does. */
+function endWords(
+  lesson: Lesson,
+  ends: { readonly low: boolean; readonly high: boolean },
+): string | undefined {
+  if (lesson === 'survival' && ends.high)
+    return 'Foam that survives: the interval ends at 100\u00a0%, because no more gas can live than the foam brought.';
+  if (lesson === 'settling' && ends.low)
+    return 'Settling: the interval begins at 0\u00a0%, because the top cannot sink by less than nothing.';
+  return undefined;
+}
 /** A figure, its ± and its unit stay on one line. */
 const together = (text: string) => text.replaceAll(' ', '\u00a0');
 const TOLERANCE = 0.05;
@@ -75,6 +86,10 @@ export default function LearnedFromBatches() {
           ];
         })}
       />
+      {lessons.map(({ lesson, learned }) => {
+        const why = learned.count > 0 ? endWords(lesson, learned.ends) : undefined;
+        return why && <p class="note">{why}</p>;
+      })}
       {lessons.map(({ lesson, learned, from }) =>
         learned.moved.length === 0 ? null : (
           <p class="note">

@@ -5,8 +5,8 @@ import { DAY } from '../../core/curing/units.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
 import { foamDrift } from '../../core/records/foam-drift.ts';
-import { type Learned, learn } from '../../core/records/learn.ts';
-import { type Lesson, PRIORS } from '../../core/records/priors.ts';
+import { learn } from '../../core/records/learn.ts';
+import { type Lesson, PRIORS, withinPossible } from '../../core/records/priors.ts';
 import { ageWhenStripped, driedDensity, reckon } from './record-numbers.ts';
 import { weighedDensity } from './record-words.ts';
 
@@ -56,7 +56,7 @@ function strengthRatio(record: BatchRecord, wet: number | undefined): number | u
 
 export interface LessonLearned {
   readonly lesson: Lesson;
-  readonly learned: Learned;
+  readonly learned: ReturnType<typeof withinPossible>;
   /** The batches it comes from, oldest first, with what each said. */
   readonly from: readonly { readonly record: BatchRecord; readonly value: number }[];
 }
@@ -76,8 +76,8 @@ export function learnFrom(records: readonly BatchRecord[]): {
     );
     const positive = 'log' in PRIORS[lesson];
     const usable = from.filter(({ value }) => !positive || value > 0);
-    const learned = learn({ values: usable.map(({ value }) => value), prior: PRIORS[lesson] });
-    return { lesson, learned, from: usable };
+    const found = learn({ values: usable.map(({ value }) => value), prior: PRIORS[lesson] });
+    return { lesson, learned: withinPossible(lesson, found), from: usable };
   });
   return { invented, lessons };
 }

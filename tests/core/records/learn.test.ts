@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { driftedDensity, foamDrift } from '../../../src/core/records/foam-drift.ts';
 import { landingOdds } from '../../../src/core/records/landing-odds.ts';
 import { learn, type Prior } from '../../../src/core/records/learn.ts';
-import { PRIORS } from '../../../src/core/records/priors.ts';
+import { PRIORS, withinPossible } from '../../../src/core/records/priors.ts';
 import { median, pullIn, robustDeviation } from '../../../src/core/records/robust.ts';
 import { repeated } from '../../../src/core/uncertainty/repeated.ts';
 import { studentT, studentTBelow } from '../../../src/core/uncertainty/student-t.ts';
@@ -77,6 +77,28 @@ describe('learning from batches', () => {
     expect(spoiled.moved).toEqual([6]);
     expect(worse.estimate).toBeCloseTo(spoiled.estimate, 12);
     expect(spoiled.estimate).toBeGreaterThan(0.91);
+  });
+
+  test('no interval of what cannot be: a survival ends at 1, settling begins at 0', () => {
+    const free = learn({ values: [0.87], prior });
+    expect(free.next.high).toBeGreaterThan(1);
+    const l = withinPossible('survival', free);
+    expect(l.next).toEqual({ low: free.next.low, high: 1 });
+    expect(l.ends).toEqual({ low: false, high: true });
+    expect(l.t).toEqual(free.t);
+    const sunk = withinPossible('settling', learn({ values: [0.01], prior: PRIORS.settling }));
+    expect(sunk.next.low).toBe(0);
+    fc.assert(
+      fc.property(values, (x) => {
+        const { estimate, own, next } = withinPossible('survival', learn({ values: x, prior }));
+        for (const share of [estimate, own.low, own.high, next.low, next.high]) {
+          expect(share).toBeGreaterThanOrEqual(0);
+          expect(share).toBeLessThanOrEqual(1);
+        }
+      }),
+    );
+    const age = learn({ values: [90_000], prior: PRIORS.stripAge });
+    expect(withinPossible('stripAge', age)).toMatchObject(age);
   });
 
   test('ages are learned by factors', () => {
