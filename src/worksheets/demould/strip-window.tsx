@@ -71,7 +71,7 @@ export default worksheet({
       of: (r) => r.window.needed.high,
       units: KPA,
       significant: 2,
-      note: 'in bending, with a jerk: what is asked of it, not what it has',
+      note: 'in bending, with the jerk, and that only the share of its strength to use: what is asked of it, not what it has',
     },
     slowest: {
       label: 'A day there counts as',
@@ -121,7 +121,12 @@ export default worksheet({
       say: `It should be ready even if everything was unfavourable. ${TEST_IT}`,
     };
   },
-  notes: ({ window }, { strengthFrom, worse }, say) => [
+  notes: ({ window }, { strengthFrom, bars, worse }, say) => [
+    ...(strengthFrom === 'bars' && (bars ?? 1) < 2
+      ? [
+          'The low end of the strength is a guess, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
+        ]
+      : []),
     `What handling asks has the weight in it, and the pull of the form or a factor on the weight, but no jerk: that is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as “Will it bear being moved like this?” does in its verdict.`,
     ...(window.notes.some(({ code, of }) => code === 'set-not-strength' && of === 'earliest')
       ? [

@@ -119,14 +119,14 @@ export default worksheet({
   },
   results: {
     makeIt: {
-      label: 'Thickness that gives it for sure',
+      label: 'Thickness, at the worst of the published figures',
       kind: 'length',
       of: (r) => (r.sought ? r.thick.thickness : undefined),
       units: MM,
       significant: 2,
     },
     atLeast: {
-      label: 'Thickness, if it conducts as little as any published',
+      label: 'Thickness, at the best of them',
       kind: 'length',
       of: (r) => (r.sought ? r.thin.thickness : undefined),
       units: MM,
