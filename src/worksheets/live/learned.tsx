@@ -11,7 +11,7 @@ import { DENSITY } from '../shared/amounts.ts';
 import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
 import { nameOf } from '../shared/record-words.ts';
 import { StrengthPoints } from '../shared/StrengthPoints.tsx';
-import { useRecords } from '../shared/use-records.ts';
+import { pageAt, useRecords } from '../shared/use-records.ts';
 
 /** How each lesson is said: its name, and its numbers as text. */
 const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; unit: string }>> = {
@@ -145,7 +145,9 @@ function Odds({
         5&nbsp;% of it <strong>{(before * 100).toFixed(0)} times in 100</strong> when its foam is
         reckoned as if all of it lived, and <strong>{(after * 100).toFixed(0)} times in 100</strong>{' '}
         when it is reckoned with your {(survival.learned.estimate * 100).toFixed(0)}&nbsp;%. Errors
-        of weighing come on top of both.
+        of weighing come on top of both. Reckoned so, leave the target as it is: a mean error of
+        landing, on <a href={pageAt('batch-records/compare/')}>Batches side by side</a>, is mostly
+        this same foam, and one cure is enough.
       </p>
     );
   } catch (error) {

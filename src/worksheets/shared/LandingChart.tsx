@@ -97,7 +97,7 @@ export function chartJudgement(landed: readonly Landed[]) {
   return off
     ? ({
         verdict: 'look',
-        say: `The batches differ from each other by chance alone, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch.`,
+        say: `The batches differ from each other by chance alone, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.`,
       } as const)
     : ({
         verdict: 'good',
