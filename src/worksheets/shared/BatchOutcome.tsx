@@ -4,9 +4,11 @@ import type { Say } from '../../islands/engine/say.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, LITRES, PERCENT } from './amounts.ts';
 import { HOURS } from './part-fields.ts';
+import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
 import { ageWhenStripped, driedDensity, reckon } from './record-numbers.ts';
 import { dryWords } from './record-words.ts';
+import { pageAt } from './use-records.ts';
 import { withPm } from './with-pm.ts';
 
 const ONE = { metric: '1', us: '1' } as const;
@@ -64,6 +66,20 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
             </div>
           ))}
         </dl>
+      )}
+      {reckoned.ok && (
+        <p class="note">
+          One batch’s figures. <a href={pageAt('batch-records/learn/')}>What your batches teach</a>{' '}
+          holds them together with the rest and with what is assumed; that average is the one to
+          plan with.
+        </p>
+      )}
+      {reckoned.ok && !record.invented && (
+        <p>
+          <button type="button" onClick={() => reconcileWith(record)}>
+            Put its weighings into “Did it come out as it went in?”
+          </button>
+        </p>
       )}
     </div>
   );

@@ -85,7 +85,7 @@ export function reconcileJudgement(verdict: Verdict, say: Say): Judgement {
           }
         : {
             verdict: 'good',
-            say: `The readings agree: ${share} of the foam’s gas was in the mix when it was weighed. Reckon the next batch’s foam with that.`,
+            say: `The readings agree: ${share} of the foam’s gas was in the mix when it was weighed. That is one batch: plan the next with the average of yours.`,
           };
   }
 }

@@ -1,0 +1,58 @@
+import type { Entries, Entry } from '../../bench/entries.ts';
+import { notify } from '../../bench/notices.ts';
+import type { ReadingName } from '../../bench/records/readings.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
+import { $entries, enter } from '../../bench/store.ts';
+import { nameOf } from './record-words.ts';
+import { pageAt } from './use-records.ts';
+
+/** Where the worksheet of the balance reads each weighing of a batch; a test holds it to its fields. */
+export const RECONCILE_KEYS = {
+  cement: 'reconcile.cement',
+  water: 'reconcile.water',
+  sand: 'reconcile.sand',
+  foamVolume: 'reconcile.foamVolume',
+  foamDensity: 'mix.foamDensity',
+  full: 'reconcile.full',
+  tare: 'bucket.tare',
+  vessel: 'bucket.volume',
+  placed: 'reconcile.placed',
+  leftOver: 'reconcile.leftOver',
+  foamAdded: 'reconcile.foamAdded',
+  baseAdded: 'reconcile.baseAdded',
+} as const satisfies Partial<Record<ReadingName, string>>;
+
+/** What was not added is none of it. */
+const NONE: Readonly<Record<string, Entry>> = {
+  sand: { t: '0', u: 'kg', s: 'metric' },
+  foamAdded: { t: '0', u: 'L', s: 'metric' },
+  baseAdded: { t: '0', u: 'kg', s: 'metric' },
+};
+
+/** A batch's weighings as the worksheet's fields; what it has none of is none or empty, never an example's. */
+export const reconcileEntries = ({ readings }: BatchRecord): Entries =>
+  Object.fromEntries(
+    (Object.entries(RECONCILE_KEYS) as [ReadingName, string][]).map(([name, key]) => {
+      const entry = readings[name];
+      return [key, (entry?.t ?? '').trim() === '' ? (NONE[name] ?? { t: '' }) : entry!];
+    }),
+  );
+
+/** Puts a batch's weighings on the bench in place of those there, and offers the way to their worksheet. */
+export function reconcileWith(record: BatchRecord): void {
+  const there = $entries.get();
+  const before = Object.values(RECONCILE_KEYS).map((key) => [key, there[key]] as const);
+  for (const [key, entry] of Object.entries(reconcileEntries(record))) enter(key, entry);
+  notify('bench', `The weighings of “${nameOf(record)}” are in the worksheet.`, [
+    {
+      label: 'Open the worksheet',
+      run: () => location.assign(pageAt('batch-records/reconcile/#reconcile-question')),
+    },
+    {
+      label: 'Put mine back',
+      run: () => {
+        for (const [key, entry] of before) enter(key, entry);
+      },
+    },
+  ]);
+}
