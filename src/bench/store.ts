@@ -27,9 +27,6 @@ export const $kept = persistentMap<Record<string, Kept>>(
 /** Worksheets in which the reader has typed or chosen something, by id: a shared reading does not say where. */
 export const $used = persistentMap<Record<string, string>>(KEYS.used, {});
 
-/** Lines ticked on the check list, each with the day it was ticked: tomorrow's batch begins anew. */
-export const $ticks = persistentMap<Record<string, string>>(KEYS.ticks, {});
-
 /** Notes that a worksheet was used, or is no longer. */
 export function use(id: string, used: boolean): void {
   $used.setKey(id, used ? 'yes' : (undefined as never));
@@ -71,5 +68,4 @@ export function clearBench(): void {
   $entries.set({});
   $kept.set({});
   $used.set({});
-  $ticks.set({});
 }

@@ -2,7 +2,7 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Entries, KeptResults, System } from '../bench/entries.ts';
 import { $learned, type LearnedSummary, NOTHING_LEARNED } from '../bench/learned.ts';
-import { $entries, $kept, $ticks, $units, $used } from '../bench/store.ts';
+import { $entries, $kept, $units, $used } from '../bench/store.ts';
 
 // The page was built with an empty bench in metric units. Each store gives that back until the
 // island has taken over, so that what is taken over is exactly what stands in the page.
@@ -12,8 +12,6 @@ export const useEntries = (): Entries => useStore($entries, { ssr: () => nothing
 export const useKept = (): KeptResults => useStore($kept, { ssr: () => nothing });
 export const useUsed = (): Readonly<Record<string, string>> =>
   useStore($used, { ssr: () => nothing });
-export const useTicks = (): Readonly<Record<string, string>> =>
-  useStore($ticks, { ssr: () => nothing });
 export const useUnits = (): System => useStore($units, { ssr: () => 'metric' as System });
 
 export const useLearned = (): LearnedSummary => useStore($learned, { ssr: () => NOTHING_LEARNED });

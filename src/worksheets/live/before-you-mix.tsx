@@ -1,5 +1,6 @@
-import { $ticks } from '../../bench/store.ts';
-import { useEntries, useTicks, useUsed } from '../../islands/hooks.ts';
+import { $ticks } from '../../bench/ticks.ts';
+import { useEntries, useUsed } from '../../islands/hooks.ts';
+import { useTicks } from '../../islands/use-ticks.ts';
 
 export interface Checklist {
   readonly sheets: readonly {
