@@ -81,6 +81,7 @@ describe.concurrent('from the bench', () => {
     await expect.poll(() => page.locator('#record-foamDensity').inputValue()).toBe('120');
     await expect.poll(() => page.locator('.run').innerText()).toMatch(/27\.4\sL/);
     await page.locator('#run-foam').fill('2400');
+    await page.locator('#run-foam').blur();
     await expect
       .poll(() => page.locator('#run-foam-problem').innerText())
       .toMatch(/full of foam: read 2400\skg; it must be at most 200\skg/);
@@ -103,6 +104,7 @@ describe.concurrent('from the bench', () => {
     await next.click();
     expect(await page.locator('#record-full').inputValue()).toBe('');
     await page.locator('#record-full').fill('0.5');
+    await page.locator('#record-full').blur();
     await expect
       .poll(() => page.locator('#record-full-problem').innerText())
       .toContain('it must be more than the bucket weighs empty');
