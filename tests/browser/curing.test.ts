@@ -75,6 +75,13 @@ test('the curing plan can be taken along as a calendar file', async () => {
   expect(text.endsWith('END:VCALENDAR\r\n')).toBe(true);
   // The German table's seven days from Friday 8 May at two.
   expect(text).toContain('DTSTART:20260515T140000\r\n');
+  // Nobody has entered a casting yet: the file must not pass for somebody's plan.
+  expect(text).toContain('SUMMARY:Example: curing may end: German table\r\n');
+  expect(text).not.toContain('SUMMARY:Curing may end');
+  await page.locator('#curing-plan-days').fill('12\t20\n-3\t4');
+  await expect
+    .poll(() => page.getByRole('button', { name: 'Save the dates as a calendar file' }).count())
+    .toBe(0);
 });
 
 test('calcium chloride with steel is refused in words', async () => {
