@@ -58,7 +58,7 @@ export async function buildSite({
   mkdirSync(join(root, '.build'), { recursive: true });
 
   console.log(`Building the site for ${tidy}`);
-  if (!existsSync(join(root, 'public/fonts/maths.woff2'))) {
+  if (!existsSync(join(root, 'src/styles/fonts/maths.woff2'))) {
     const { makeFonts } = await import('./fonts.mjs');
     await step('fonts', makeFonts);
   }

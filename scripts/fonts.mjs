@@ -1,4 +1,4 @@
-// Cuts the fonts down to the characters the handbook uses. The results are kept in public/fonts,
+// Cuts the fonts down to the characters the handbook uses. The results are kept in src/styles/fonts,
 // so this runs only when they are missing or by hand: node scripts/fonts.mjs
 
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -33,7 +33,7 @@ const formula = `${basic}${spaces}${formulaLetters}${greek}−×÷·±√≤≥�
 
 /**
  * @typedef {object} Face
- * @property {string} file     name in public/fonts
+ * @property {string} file     name in src/styles/fonts
  * @property {string} from     file in node_modules
  * @property {string} text     the characters kept, where the font has them
  * @property {string[]} features  OpenType features kept
@@ -101,8 +101,10 @@ function hasTable(font, tag) {
 
 /** Writes every face and its licence; throws when they outgrow the budget. */
 export async function makeFonts() {
-  const into = join(root, 'public/fonts');
-  mkdirSync(into, { recursive: true });
+  const into = join(root, 'src/styles/fonts');
+  // The licences are shipped as they are; the faces get a name of their content.
+  const beside = join(root, 'public/licences');
+  for (const folder of [into, beside]) mkdirSync(folder, { recursive: true });
   const sizes = [];
   for (const { file, from, text: kept, features, axes } of faces) {
     const whole = readFileSync(join(root, 'node_modules', from));
@@ -121,7 +123,7 @@ export async function makeFonts() {
     sizes.push({ file, bytes: cut.length });
   }
   for (const [file, from] of Object.entries(licences)) {
-    copyFileSync(join(root, 'node_modules', from), join(into, file));
+    copyFileSync(join(root, 'node_modules', from), join(beside, file));
   }
   const total = sizes.reduce((sum, { bytes }) => sum + bytes, 0);
   if (total > budget) throw new Error(`The fonts weigh ${total} bytes, more than ${budget}.`);

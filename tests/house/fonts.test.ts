@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 
-const folder = 'public/fonts';
+const folder = 'src/styles/fonts';
 const faces = readdirSync(folder).filter((file) => file.endsWith('.woff2'));
 
 test('all faces together weigh at most 90 kB', () => {
@@ -17,10 +17,10 @@ test('every face the styles name is there, and no other is shipped', () => {
   expect(named.toSorted()).toEqual(faces.toSorted());
 });
 
-test('each family has its licence beside it', () => {
+test('the licence of each family is shipped', () => {
   for (const face of faces) {
     const family = face.split(/[-.]/)[0];
-    const licence = readFileSync(join(folder, `${family}-OFL.txt`), 'utf8');
+    const licence = readFileSync(join('public/licences', `${family}-OFL.txt`), 'utf8');
     expect(licence, face).toContain('SIL Open Font License');
   }
 });
