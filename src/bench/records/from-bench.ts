@@ -1,6 +1,7 @@
 import { formatPlain } from '../../core/quantity/format.ts';
 import type { Entry, KeptNumber } from '../entries.ts';
 import { $entries, $kept } from '../store.ts';
+import { isOwnResult } from './own-result.ts';
 import { type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, blankRecord } from './record.ts';
 
@@ -39,7 +40,7 @@ export function recordFromBench(name: string): BatchRecord {
   for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {
     const spec = readingOf(reading);
     const found = kept[key];
-    if (!found || 'options' in spec) continue;
+    if (!found || 'options' in spec || !isOwnResult(key, found.from, bench)) continue;
     readings[reading] = {
       t: formatPlain(found.v, spec.kind, spec.unit, 5),
       u: spec.unit,

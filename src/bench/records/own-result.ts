@@ -1,0 +1,55 @@
+import type { Entries } from '../entries.ts';
+
+/**
+ * Whether a result kept on the bench rests on what the reader typed. A worksheet keeps its results as
+ * soon as one field is the reader's; the field that decides the result may still be the example's, and
+ * that has no place in a record.
+ */
+type Rests = (
+  typed: (key: string) => boolean,
+  said: (key: string) => string | undefined,
+) => boolean;
+
+/** A wet density aimed at: the field that the aim asks for, or the answer of the worksheet before. */
+const aimedAt =
+  (sheet: string, fields: Readonly<Record<string, string>>): Rests =>
+  (typed, said) => {
+    const chosen = said(`${sheet}.aim`) ?? '';
+    const aim = Object.hasOwn(fields, chosen) ? chosen : 'wet';
+    if (typed(`${sheet}.${fields[aim]}`)) return true;
+    return aim === 'wet' && typed('target-density.');
+  };
+
+const weighedFoam: Rests = (typed, said) => {
+  if (said('foam.method') === 'assumed') return typed('foam-density.assumed');
+  const full = said('foam.weighings') === 'several' ? 'foam-density.fulls' : 'foam-density.full';
+  const volume = said('foam.vesselKnown') === 'weighed' ? 'foam-density.filled' : 'bucket.volume';
+  return [full, 'bucket.tare', volume].every(typed);
+};
+
+/** By bench key, then by the question of the worksheet that keeps it; tests hold them to the worksheets. */
+export const RESTS: Readonly<Record<string, Readonly<Record<string, Rests>>>> = {
+  'mix.planned': {
+    'What goes into the batch?': aimedAt('proportion', { wet: 'wetDensity', dry: 'dryDensity' }),
+    'What goes into the whole batch, with everything in it?': aimedAt('batch', {
+      wet: 'wetDensity',
+      dry: 'dryDensity',
+      content: 'content',
+      bags: 'bags',
+    }),
+  },
+  'foam.density': { 'How heavy is my foam?': weighedFoam },
+};
+
+/** Whether the reader typed what decides a kept result. */
+export function isOwnResult(key: string, from: string, bench: Entries): boolean {
+  const rests = RESTS[key]?.[from];
+  const said = (field: string) => bench[field]?.t;
+  const filled = (field: string) =>
+    (said(field) ?? '').trim() !== '' || bench[field]?.rows !== undefined;
+  const typed = (field: string) =>
+    field.endsWith('.')
+      ? Object.keys(bench).some((any) => any.startsWith(field) && filled(any))
+      : filled(field);
+  return rests?.(typed, said) ?? false;
+}
