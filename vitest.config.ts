@@ -22,11 +22,26 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          exclude: ['tests/browser/speed/**'],
+          environment: 'node',
+          globalSetup: ['tests/browser/served-site.ts'],
+          // Two files and two windows at a time: a browser waits more than it works.
+          maxWorkers: 2,
+          maxConcurrency: 2,
+          expect: { poll: { timeout: 5000 } },
+          testTimeout: 90_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        resolve: { alias },
+        test: {
+          // What is timed runs alone, on an otherwise idle machine: `npm run measure`.
+          name: 'speed',
+          include: ['tests/browser/speed/**/*.test.ts'],
           environment: 'node',
           globalSetup: ['tests/browser/served-site.ts'],
           fileParallelism: false,
-          // Two windows at a time: as many as there are cores.
-          maxConcurrency: 2,
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },

@@ -26,8 +26,7 @@ function table(rows) {
 
 /** What the browser tests of speed say of themselves. */
 async function inBrowser() {
-  const files = ['speed', 'lighthouse'].map((name) => `tests/browser/${name}.test.ts`);
-  const { output } = await run('vitest', ['run', '--project', 'browser', ...files], {
+  const { output } = await run('vitest', ['run', '--project', 'speed'], {
     quiet: true,
     env: { TELL: '1', NO_COLOR: '1', TESTED_SITE: tested.into, TESTED_BASE: tested.base },
   });

@@ -14,6 +14,8 @@ describe.concurrent('from the bench', () => {
     expect(await page.locator('[data-save-batch]').isHidden()).toBe(true);
     await fill(page, 'foam-density-tare', '0.9');
     await fill(page, 'foam-density-full', '2.5');
+    // A density is the reader's own once all that decides it is.
+    await fill(page, 'foam-density-vessel', '20');
     await page.locator('[data-save-batch]').click();
     await page.locator('#save-batch-name').fill('North wall');
     await page.getByRole('button', { name: 'Save', exact: true }).click();

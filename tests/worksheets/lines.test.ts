@@ -47,7 +47,9 @@ test('each bad line has its number and its reason; the good ones are still read'
   const { rows, problems } = read('2 0.04\n4 abc\n6\n8 11\n-1 0.2');
   expect(rows).toHaveLength(1);
   expect(problems).toHaveLength(4);
-  expect(problems[0]).toMatch(/^Line 2\. ‘4 abc’ holds 1 number where 2 are wanted: time and drained\./);
+  expect(problems[0]).toMatch(
+    /^Line 2\. ‘4 abc’ holds 1 number where 2 are wanted: time and drained\./,
+  );
   expect(problems[1]).toMatch(/^Line 3\. ‘6’ holds 1 number/);
   expect(problems[2]).toMatch(/^Line 4\. Drained: read 11\u00a0kg; it must be at most 10\u00a0kg/);
   expect(problems[3]).toBe('1 more line cannot be read.');

@@ -32,14 +32,19 @@ export async function mount(
     }, 50);
 }
 
+/** What holds text; a chosen file stays where it is, and is only told again. */
+const TYPED = /^(?!radio|checkbox|file)/;
+
 /** What was typed or chosen before the part woke; taking over the markup would put it back. */
 function typedEarly(place: HTMLElement): readonly (() => void)[] {
   const inputs = [...place.querySelectorAll<HTMLInputElement>('input, textarea')];
   const lists = [...place.querySelectorAll<HTMLSelectElement>('select')];
   const typed = inputs
-    .filter(({ type, value, defaultValue }) => type !== 'radio' && value !== defaultValue)
+    .filter(({ type, value, defaultValue }) => TYPED.test(type) && value !== defaultValue)
     .map((input) => ({ input, value: input.value }));
-  const chosen = inputs.filter(({ checked, defaultChecked }) => checked && !defaultChecked);
+  const chosen = inputs.filter(
+    ({ checked, defaultChecked, files }) => (checked && !defaultChecked) || files?.length,
+  );
   const picked = lists
     .filter((list) => [...list.options].some((o) => o.selected !== o.defaultSelected))
     .map((list) => ({ list, value: list.value }));
@@ -51,7 +56,7 @@ function typedEarly(place: HTMLElement): readonly (() => void)[] {
       tell(input, 'input');
     }),
     ...chosen.map((input) => () => {
-      input.checked = true;
+      if (input.type !== 'file') input.checked = true;
       tell(input, 'change');
     }),
     ...picked.map(({ list, value }) => () => {

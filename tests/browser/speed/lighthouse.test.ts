@@ -1,8 +1,8 @@
 import { type LaunchedChrome, launch } from 'chrome-launcher';
 import lighthouse from 'lighthouse';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { site } from './browser.ts';
-import { browserPath, FLAGS } from './chromium.ts';
+import { site } from '../browser.ts';
+import { browserPath, FLAGS } from '../chromium.ts';
 
 const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'] as const;
 const LEAST = 0.99;

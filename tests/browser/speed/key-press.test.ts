@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
+import { type Opened, openPage, site, wakeWorksheets } from '../browser.ts';
 
 /** A key press shows its results within a frame, on a processor four times slower than this one. */
 const FRAME = 16;
