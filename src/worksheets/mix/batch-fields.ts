@@ -1,6 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { foamDensity, sandCement, waterCement } from './recipe-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const share = (label: string, example: string, max: string, more: object = {}) =>
@@ -83,15 +83,7 @@ export const batchFields = {
   }),
   waterCement,
   sandCement,
-  foamDensity: number('density', {
-    label: 'Foam density',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-  }),
+  foamDensity,
   parts: number('count', {
     label: 'Parts it fills',
     example: '12',

@@ -1,6 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { foamDensity, sandCement, waterCement } from './recipe-fields.ts';
 
 export const proportionFields = {
   volume: number('volume', {
@@ -41,15 +41,7 @@ export const proportionFields = {
     folded: true,
   }),
   sandCement,
-  foamDensity: number('density', {
-    label: 'Foam density',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-  }),
+  foamDensity,
   partsWater: number('ratio', {
     label: 'Concentrate, 1 part to … parts of water',
     help: 'By volume: 40 for 1 : 40.',

@@ -1,4 +1,5 @@
 import { number } from '../../islands/fields.ts';
+import { FOAM, LITRES } from '../shared/amounts.ts';
 
 /** The recipe's two ratios, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
@@ -20,3 +21,35 @@ export const sandCement = number('ratio', {
   units: { metric: '1', us: '1' },
   bench: 'mix.sandCement',
 });
+
+/** The foam, as it was weighed or is assumed. */
+export const foamDensity = number('density', {
+  label: 'Foam density',
+  example: '80 g/L',
+  min: '5 g/L',
+  max: '500 g/L',
+  units: FOAM,
+  takes: 'foam.density',
+  bench: 'mix.foamDensity',
+});
+
+/** The bucket in which the blend is weighed. */
+export const weighingBucket = {
+  tare: number('mass', {
+    label: 'Bucket, empty',
+    example: '0.85 kg',
+    plusMinus: '0.01 kg',
+    min: '0 kg',
+    max: '200 kg',
+    bench: 'bucket.tare',
+  }),
+  vessel: number('volume', {
+    label: 'Bucket’s volume to the brim',
+    example: '20 L',
+    plusMinus: '0.2 L',
+    min: '0.1 L',
+    max: '1000 L',
+    units: LITRES,
+    bench: 'bucket.volume',
+  }),
+};

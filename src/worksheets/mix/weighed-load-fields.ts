@@ -1,6 +1,6 @@
 import { number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { sandCement, waterCement, weighingBucket } from './recipe-fields.ts';
 
 export const weighedLoadFields = {
   full: number('mass', {
@@ -10,23 +10,7 @@ export const weighedLoadFields = {
     min: '0 kg',
     max: '5000 kg',
   }),
-  tare: number('mass', {
-    label: 'Bucket, empty',
-    example: '0.85 kg',
-    plusMinus: '0.01 kg',
-    min: '0 kg',
-    max: '200 kg',
-    bench: 'bucket.tare',
-  }),
-  vessel: number('volume', {
-    label: 'Bucket’s volume to the brim',
-    example: '20 L',
-    plusMinus: '0.2 L',
-    min: '0.1 L',
-    max: '1000 L',
-    units: LITRES,
-    bench: 'bucket.volume',
-  }),
+  ...weighingBucket,
   mass: number('mass', {
     label: 'Mix in the mixer',
     help: 'What went in, less what you have taken out.',

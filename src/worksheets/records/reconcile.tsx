@@ -1,6 +1,7 @@
 import { judgeBatch } from '../../core/records/verdict.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { weighingBucket } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import { ReconcileBars } from '../shared/ReconcileBars.tsx';
 import { reconcileJudgement } from '../shared/reconcile-words.ts';
@@ -34,23 +35,7 @@ export default worksheet({
       bench: 'mix.foamDensity',
     }),
     full: weighed('Bucket, full of blended mix', '13.44 kg'),
-    tare: number('mass', {
-      label: 'Bucket, empty',
-      example: '0.85 kg',
-      plusMinus: '0.01 kg',
-      min: '0 kg',
-      max: '200 kg',
-      bench: 'bucket.tare',
-    }),
-    vessel: number('volume', {
-      label: 'Bucket’s volume to the brim',
-      example: '20 L',
-      plusMinus: '0.2 L',
-      min: '0.1 L',
-      max: '1000 L',
-      units: LITRES,
-      bench: 'bucket.volume',
-    }),
+    ...weighingBucket,
     placed: number('volume', {
       label: 'Filled in the forms',
       help: 'With what is left over it closes the balance of mass.',
