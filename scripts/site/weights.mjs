@@ -21,9 +21,10 @@ const ON_REQUEST = /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-
 const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^"'`]+\.js)["'`]/g;
 const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;
 /** The script that wakes a page's worksheets. */
-const TABLE = /^hydrate\./;
-/** One line of the table by which a page finds its worksheets. */
-const LISTED = /worksheets\/([\w-]+\/[\w-]+)\.tsx["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;
+const WAKES = /^hydrate\./;
+/** In it, where the worksheets of each folder are listed; and one line of such a list. */
+const LISTS = /listed\/(\w+)\.ts["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;
+const LISTED = /worksheets\/(\w+\/[\w-]+)\.tsx["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;
 
 /**
  * Weighs a built site: each page, and all that is kept for use without a network.
@@ -56,11 +57,11 @@ function weighPages(folder, pages, base) {
     const styles = [...html.matchAll(/<link rel="stylesheet" href="([^"]+)"/g)].map(([, url]) =>
       local(url ?? ''),
     );
-    const live = [...html.matchAll(/data-island="(\w+):([\w-]+)"/g)];
-    const awake = live.map(([, kind, id]) => {
-      const file = islands.get(`${kind}:${id}`);
-      if (!file) throw new Error(`${path}: no script is listed for the ${kind} '${id}'`);
-      return file;
+    const live = [...html.matchAll(/data-island="([\w/-]+)"/g)];
+    const awake = live.flatMap(([, place = '']) => {
+      const island = islands.get(place);
+      if (!island) throw new Error(`${path}: no script is listed for '${place}'`);
+      return [island.list, island.file];
     });
     if (live.length > 0) awake.push(...filesNamed(join(folder, '_astro'), /^mount\./));
 
@@ -111,19 +112,20 @@ const filesNamed = (folder, name) =>
     .map((file) => join(folder, file));
 
 /**
- * Which file holds each island, by the table in the script that wakes them.
+ * Which file holds each island, and which lists it, as the script that wakes them looks it up.
  * @param {string} folder
- * @returns {Map<string, string>}
+ * @returns {Map<string, { list: string, file: string }>}
  */
 function islandFiles(folder) {
-  const table = filesNamed(folder, TABLE).map((file) => readFileSync(file, 'utf8'));
+  const found = (/** @type {string} */ file, /** @type {RegExp} */ pattern) =>
+    [...readFileSync(file, 'utf8').matchAll(pattern)].map(
+      ([, name = '', to = '']) => /** @type {const} */ ([name, resolve(folder, to)]),
+    );
+  const lists = filesNamed(folder, WAKES).flatMap((file) => found(file, LISTS));
   return new Map(
-    table
-      .flatMap((text) => [...text.matchAll(LISTED)])
-      .map(([, place, file]) => {
-        const [subject, id] = (place ?? '').split('/');
-        return [`${subject === 'live' ? 'live' : 'worksheet'}:${id}`, resolve(folder, file ?? '')];
-      }),
+    lists.flatMap(([, list]) =>
+      found(list, LISTED).map(([place, file]) => [place, { list, file }]),
+    ),
   );
 }
 
@@ -134,9 +136,9 @@ function importsOf(file) {
     [...text.matchAll(pattern)]
       .map(([, to]) => resolve(dirname(file), to ?? ''))
       .filter((to) => existsSync(to));
-  // The table of all worksheets fetches those of its page alone: they are counted by the page.
-  const table = TABLE.test(basename(file));
-  return { fixed: found(STATIC), later: table ? [] : found(DYNAMIC) };
+  // Of what is listed, only what is on the page is fetched: it is counted by the page.
+  const lists = WAKES.test(basename(file)) || text.search(LISTED) >= 0;
+  return { fixed: found(STATIC), later: lists ? [] : found(DYNAMIC) };
 }
 
 /**

@@ -8,7 +8,7 @@ import { readWorksheet } from './engine/read.ts';
 import { choices, inputId, isShown, pmId, type Reading } from './engine/reading.ts';
 import { speaker } from './engine/say.ts';
 import { behaviourOf } from './fields.ts';
-import { useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
+import { isUnread, useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
 import { keepFocus } from './parts/keep-focus.ts';
@@ -17,7 +17,7 @@ import { Results, worded } from './parts/Results.tsx';
 import { Table } from './parts/Table.tsx';
 import { Verdict } from './parts/Verdict.tsx';
 import { Working } from './parts/Working.tsx';
-import { type AnyWorksheet, benchKey } from './worksheet.ts';
+import { type AnyWorksheet, benchKey, entryKeys, takenKeys } from './worksheet.ts';
 
 interface Props {
   readonly sheet: AnyWorksheet;
@@ -28,13 +28,14 @@ interface Props {
 /** Any worksheet, live: fields, results, judgement, figure, tables and working. */
 export function WorksheetView({ sheet, formulas }: Props) {
   const system = useUnits();
-  const entries = useEntries();
-  const kept = useKept();
+  // Only what concerns this worksheet: a page of eight does not draw all of them at each key.
+  const entries = useEntries(entryKeys(sheet));
+  const kept = useKept([...takenKeys(sheet), ...Object.values(sheet.keeps ?? {})]);
   const typing = useTyping();
   const say = speaker(system);
   const reading = readWorksheet(sheet, entries, kept, say);
   const answered = answer(sheet, reading, say);
-  useKeeping(sheet, reading, answered, entries === $entries.get() && kept === $kept.get());
+  useKeeping(sheet, reading, answered, !isUnread(entries) && !isUnread(kept));
 
   const announced = useSettled(sentence(sheet, answered, system));
   // A sentence waits until the reader pauses: half a number is not a mistake.
@@ -177,12 +178,12 @@ function useKeeping(
   sheet: AnyWorksheet,
   reading: Reading,
   answered: Answered | Unanswered,
-  current: boolean,
+  read: boolean,
 ) {
   const before = useRef<Record<string, number | undefined>>({});
   useEffect(() => {
     // The page as it was built knows no bench: what it shows first is nobody's answer.
-    if (!current) return;
+    if (!read) return;
     for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
       const found = answered.ok ? answered.numbers[name] : undefined;
       const holder = $kept.get()[key];
@@ -214,7 +215,7 @@ function useKeeping(
 /** Takes the reader's entries out of a worksheet, and offers them back. */
 function reset(sheet: AnyWorksheet) {
   const before = $entries.get();
-  const keys = Object.keys(sheet.fields).map((name) => benchKey(sheet, name));
+  const keys = entryKeys(sheet);
   for (const key of keys) enter(key, undefined);
   use(sheet.id, false);
   notify('reset', `“${sheet.question}” shows the example again.`, [

@@ -1,4 +1,5 @@
 import { useStore } from '@nanostores/preact';
+import type { MapStore } from 'nanostores';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Entries, KeptResults, System } from '../bench/entries.ts';
 import { $learned, type LearnedSummary, NOTHING_LEARNED } from '../bench/learned.ts';
@@ -8,8 +9,26 @@ import { $entries, $kept, $units, $used } from '../bench/store.ts';
 // island has taken over, so that what is taken over is exactly what stands in the page.
 const nothing = {};
 
-export const useEntries = (): Entries => useStore($entries, { ssr: () => nothing });
-export const useKept = (): KeptResults => useStore($kept, { ssr: () => nothing });
+export const useEntries = (keys?: readonly string[]): Entries => useBench($entries, keys);
+export const useKept = (keys?: readonly string[]): KeptResults => useBench($kept, keys);
+
+/** Whether what these hooks gave is still the empty bench the page was built with. */
+export const isUnread = (bench: Entries | KeptResults): boolean => bench === nothing;
+
+/** What lies on the bench; draws again when something under one of the keys changes, or anything without keys. */
+function useBench<T extends object>(store: MapStore<T>, keys?: readonly string[]): T {
+  const [read, setRead] = useState(false);
+  const [, draw] = useState({});
+  useEffect(() => {
+    setRead(true);
+    return store.listen((now, before) => {
+      const changed = (key: string) => now[key as keyof T] !== before?.[key as keyof T];
+      if (!keys || keys.some(changed)) draw({});
+    });
+  }, []);
+  return read ? store.get() : (nothing as T);
+}
+
 export const useUsed = (): Readonly<Record<string, string>> =>
   useStore($used, { ssr: () => nothing });
 export const useUnits = (): System => useStore($units, { ssr: () => 'metric' as System });

@@ -99,3 +99,13 @@ export type AnyWorksheet = Worksheet<any, any>;
 /** The bench key of a field: its own, or one shared with other worksheets. */
 export const benchKey = (sheet: AnyWorksheet, name: string): string =>
   (sheet.fields as Fields)[name]?.bench ?? `${sheet.id}.${name}`;
+
+/** The bench keys of all its fields. */
+export const entryKeys = (sheet: AnyWorksheet): readonly string[] =>
+  Object.keys(sheet.fields).map((name) => benchKey(sheet, name));
+
+/** The bench keys of what other worksheets leave for its fields. */
+export const takenKeys = (sheet: AnyWorksheet): readonly string[] =>
+  Object.values(sheet.fields as Fields).flatMap((field) =>
+    field.type === 'number' && field.takes ? [field.takes] : [],
+  );

@@ -49,7 +49,7 @@ describe('the bench', () => {
     await expect.poll(() => other.locator('#foam-density-full').inputValue()).toBe('2.7');
     await fill(other, 'foam-density-tare', '0.9');
     await expect.poll(() => page.locator('#foam-density-tare').inputValue()).toBe('0.9');
-    expect(await page.locator('#foam-density-full').inputValue()).toBe('2.7');
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.7');
   });
 
   test('can be cleared, and put back', async () => {
@@ -88,7 +88,7 @@ describe('the bench', () => {
     );
     await opened.go(`first-batch/?more#batch=1.${link.toString('base64url')}`);
     await expect.poll(() => page.locator('#notices').innerText()).toContain('holds other readings');
-    expect(await page.locator('#foam-density-full').inputValue()).toBe('2.9');
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.9');
     await page.getByRole('button', { name: 'Use the link’s batch' }).click();
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('3.1');
   });
@@ -104,9 +104,9 @@ describe('the bench', () => {
     await wakeWorksheets(page);
     const notice = page.locator('#notices');
     await expect.poll(() => notice.innerText()).toContain('3 stored readings could not be read');
-    expect(await notice.innerText()).toContain('bucket.tare');
+    await expect.poll(() => notice.innerText()).toContain('bucket.tare');
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.8');
-    expect(await page.locator('#foam-density-tare').inputValue()).toBe('0.85');
+    await expect.poll(() => page.locator('#foam-density-tare').inputValue()).toBe('0.85');
     const aside = await page.evaluate(() =>
       localStorage.getItem('suds.aside.suds.bench.1.bucket.tare'),
     );

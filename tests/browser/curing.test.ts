@@ -37,12 +37,14 @@ describe('a logger’s file', () => {
     });
     const told = page.locator('.drop [role="status"]').first();
     await expect.poll(() => told.innerText(), { timeout: 5000 }).toContain('2 readings in °C');
-    expect(await told.innerText()).toContain('Rows 1–2: a heading');
-    expect(await told.innerText()).toContain('Row 4: no time');
+    await expect.poll(() => told.innerText()).toContain('Rows 1–2: a heading');
+    await expect.poll(() => told.innerText()).toContain('Row 4: no time');
     expect(fetched.some((url) => url.includes('papaparse'))).toBe(true);
     await page.getByRole('button', { name: 'Use these readings' }).click();
     await expect.poll(() => shown('temperature-age', 'age')).toBe('1.00 d');
-    expect(await page.locator('#temperature-age-castAt').inputValue()).toBe('2026-03-01T09:00');
+    await expect
+      .poll(() => page.locator('#temperature-age-castAt').inputValue())
+      .toBe('2026-03-01T09:00');
 
     await opened.go('curing/plan/');
     await wakeWorksheets(page);

@@ -99,8 +99,8 @@ describe('the whole journey by keyboard', () => {
     // In a table a number may part from its unit: the space between them is a plain one.
     const cement = say(mix.cement / loads.count, 'mass', 'kg').replace('\u00a0', ' ');
     await expect.poll(() => sheet.innerText()).toContain(cement);
-    expect(await sheet.innerText()).toContain('Full of foam it weighs 2.45\u00a0kg');
-    expect(await sheet.innerText()).toMatch(/13\.5\s*kg.*633/);
+    await expect.poll(() => sheet.innerText()).toContain('Full of foam it weighs 2.45\u00a0kg');
+    await expect.poll(() => sheet.innerText()).toMatch(/13\.5\s*kg.*633/);
   });
 
   test('with typed units, commas and fractions comes to the same', async () => {
@@ -109,7 +109,9 @@ describe('the whole journey by keyboard', () => {
     await fill(page, 'foam-density-vessel', '5 1/4 gal');
     const foam = foamDensity({ tare: 0.85, full: 2.45, vessel: 5.25 * 3.785411784e-3 });
     await expect.poll(() => shown('foam-density', 'density')).toContain(foam.apparent.toFixed(1));
-    expect(await page.locator('#foam-density-vessel-echo').innerText()).toContain('19.873');
+    await expect
+      .poll(() => page.locator('#foam-density-vessel-echo').innerText())
+      .toContain('19.873');
 
     await page.locator('#water-hardness-method').selectOption('total');
     await fill(page, 'water-hardness-total', '17½ °dH');
@@ -144,7 +146,7 @@ describe('nonsense', () => {
     if (text === '') await page.keyboard.press('Delete');
     await page.keyboard.press('Tab');
     await expect.poll(() => problem('foam-density-full').innerText()).toContain(words);
-    expect(await page.locator('#foam-density-full').inputValue()).toBe(text);
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe(text);
     expect(await page.locator('[data-worksheet="foam-density"] .results').count()).toBe(0);
     expect(await page.locator('#foam-density-full').getAttribute('aria-invalid')).toBe('true');
   });

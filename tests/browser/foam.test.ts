@@ -101,7 +101,9 @@ describe('the foam clock', () => {
     await page.reload({ waitUntil: 'load' });
     await wakeWorksheets(page);
     await expect.poll(figures).toBeGreaterThanOrEqual(600);
-    expect(await clock.locator('[role="status"]').innerText()).toContain('10 minutes since');
+    await expect
+      .poll(() => clock.locator('[role="status"]').innerText())
+      .toContain('10 minutes since');
 
     await clock.getByRole('button', { name: 'Stop' }).click();
     const stopped = await figures();

@@ -163,7 +163,7 @@ describe('with keys alone', () => {
     expect(await focused()).toBe('foam-density-fields');
     await page.getByRole('button', { name: 'Put mine back' }).focus();
     await page.keyboard.press('Enter');
-    expect(await page.locator('#foam-density-full').inputValue()).toBe('2.5');
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.5');
     // What was pressed is there again, and has no focus to give; the text has.
     expect(await focused()).not.toBe('BODY');
     await close();

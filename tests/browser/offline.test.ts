@@ -94,8 +94,8 @@ describe('without a network', () => {
     await page.locator('.record[data-state="saved"]').waitFor();
     await page.reload();
     await page.locator('.record').waitFor();
-    expect(await page.locator('#record-sunk').inputValue()).toBe('2');
-    expect(await page.locator('#record-water').inputValue()).toMatch(/^\d/);
+    await expect.poll(() => page.locator('#record-sunk').inputValue()).toBe('2');
+    await expect.poll(() => page.locator('#record-water').inputValue()).toMatch(/^\d/);
   });
 
   test('a page nobody knows gets the page that helps', async () => {

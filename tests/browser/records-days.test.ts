@@ -97,7 +97,7 @@ describe.concurrent('one batch', () => {
     await page.reload();
     await page.locator('.record').waitFor();
     await page.locator('[data-stage="mixed"] summary').click();
-    expect(await page.locator('#record-water').inputValue()).toBe('5,43');
+    await expect.poll(() => page.locator('#record-water').inputValue()).toBe('5,43');
   });
 
   test('a log of temperatures is attached', async ({ expect, page }) => {
@@ -125,18 +125,22 @@ describe.concurrent('the invented batches', () => {
       .poll(() => page.evaluate(() => localStorage.getItem('suds.learned.1')))
       .toContain('foam.survival');
     await visit(page, 'batch-records/compare/', '.compare figure');
-    expect(await page.locator('.compare').innerText()).toContain(
-      'All of these batches are invented',
-    );
+    await expect
+      .poll(() => page.locator('.compare').innerText())
+      .toContain('All of these batches are invented');
     await visit(page, 'batch-records/learn/', '.learned');
-    expect(await page.locator('.learned').innerText()).toContain('From the invented batches only');
-    expect(await page.locator('.learned-odds').innerText()).toMatch(/\d+ times in 100/);
+    await expect
+      .poll(() => page.locator('.learned').innerText())
+      .toContain('From the invented batches only');
+    await expect.poll(() => page.locator('.learned-odds').innerText()).toMatch(/\d+ times in 100/);
     await page.locator('.learned figure').waitFor();
     expect(await page.locator('.learned figure svg').getAttribute('aria-label')).toMatch(
       /^6 batches: dry density .* crushing strength/,
     );
     await visit(page, batchPage('invented-1'), '.record');
-    expect(await page.locator('.record').innerText()).toContain('nobody cast or weighed');
+    await expect
+      .poll(() => page.locator('.record').innerText())
+      .toContain('nobody cast or weighed');
 
     await visit(page, LIST, '[data-records="there"]');
     await page.getByRole('button', { name: 'Remove the invented' }).click();

@@ -53,7 +53,9 @@ describe.concurrent('a tab that dies', () => {
     await tab.close();
 
     await visit(page, batchPage('a'), '.record');
-    expect(await page.locator('#record-notes').inputValue()).toBe('The third bucket was thin.');
+    await expect
+      .poll(() => page.locator('#record-notes').inputValue())
+      .toBe('The third bucket was thin.');
     await settled(page);
     expect((await stored(page))[0]!.notes).toBe('The third bucket was thin.');
     await expect.poll(() => page.locator('#notices').innerText()).toContain('here again');
@@ -72,7 +74,7 @@ describe.concurrent('a tab that dies', () => {
       const [record] = await stored(page);
       expect(Object.keys(record!).length).toBeGreaterThan(9);
       await visit(page, batchPage('a'), '.record');
-      expect(await page.locator('#record-notes').inputValue()).toBe(text);
+      await expect.poll(() => page.locator('#record-notes').inputValue()).toBe(text);
       await settled(page);
     }
   });
@@ -95,8 +97,8 @@ describe.concurrent('a browser without room', () => {
     const long = 'It slumped at the far end. '.repeat(700);
     await page.locator('#record-notes').fill(long);
     await expect.poll(() => state(page)).toBe('refused');
-    expect(await page.locator('.record-state').innerText()).toContain('no room left');
-    expect(await page.locator('#record-notes').inputValue()).toBe(long);
+    await expect.poll(() => page.locator('.record-state').innerText()).toContain('no room left');
+    await expect.poll(() => page.locator('#record-notes').inputValue()).toBe(long);
     expect((await stored(page))[0]!.notes).toBe('');
 
     const taking = page.waitForEvent('download');
@@ -180,7 +182,9 @@ describe.concurrent('two tabs', () => {
     await other.getByRole('button', { name: 'Remove this batch' }).click();
     await listed(other);
     await expect.poll(() => state(page)).toBe('conflict');
-    expect(await page.locator('.records-conflict').innerText()).toContain('removed in another tab');
+    await expect
+      .poll(() => page.locator('.records-conflict').innerText())
+      .toContain('removed in another tab');
     expect(await stored(page)).toEqual([]);
     await page.getByRole('button', { name: 'Save it again' }).click();
     await settled(page);
@@ -204,7 +208,7 @@ describe.concurrent('records of another version', () => {
     expect(first).toMatchObject({ version: 1, readings: { cement: { t: '13.56', u: 'kg' } } });
     await visit(page, batchPage('trial-1'), '.record');
     await page.locator('[data-stage="mixed"] summary').click();
-    expect(await page.locator('#record-cement').inputValue()).toBe('13.56');
+    await expect.poll(() => page.locator('#record-cement').inputValue()).toBe('13.56');
   });
 
   test('a later one is left as it is', async ({ expect, page }) => {
@@ -212,7 +216,9 @@ describe.concurrent('records of another version', () => {
     await page.reload();
     await listed(page);
     expect(await rows(page).count()).toBe(1);
-    expect(await page.locator('.records').innerText()).toContain('belong to a later version');
+    await expect
+      .poll(() => page.locator('.records').innerText())
+      .toContain('belong to a later version');
     expect((await stored(page)).find(({ id }) => id === 'new')).toMatchObject({ more: true });
   });
 

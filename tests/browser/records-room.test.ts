@@ -44,7 +44,7 @@ describe.concurrent('the room records take', () => {
     await visit(page, LIST, '.records-room p');
     await page.getByRole('button', { name: 'Ask it to keep the records' }).click();
     await expect.poll(() => room(page).innerText()).toContain('take a backup meanwhile');
-    expect(await room(page).innerText()).toContain('may clear it');
+    await expect.poll(() => room(page).innerText()).toContain('may clear it');
   });
 
   test('is asked for with each batch begun, on the list and at the bench', async ({

@@ -21,7 +21,7 @@ describe.concurrent('from the bench', () => {
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByRole('button', { name: 'Open its record' }).click();
     await page.locator('.record').waitFor();
-    expect(await page.locator('#record-name').inputValue()).toBe('North wall');
+    await expect.poll(() => page.locator('#record-name').inputValue()).toBe('North wall');
     const [record] = await stored(page);
     expect(record).toMatchObject({
       name: 'North wall',
@@ -46,12 +46,12 @@ describe.concurrent('from the bench', () => {
     await opened.go('first-batch/');
     await wakeWorksheets(page);
     const field = page.locator('.field', { has: page.locator('#pieces-settling') });
-    expect(await page.locator('#pieces-settling').inputValue()).toBe('3');
+    await expect.poll(() => page.locator('#pieces-settling').inputValue()).toBe('3');
     const offer = field.getByRole('button', { name: /from 6 invented batches/ });
     const [, shown, spread] = /(\S+) ± (\S+)\s%/.exec(await offer.innerText()) ?? [];
     expect(Number(spread)).toBeGreaterThan(0);
     await offer.click();
-    expect(await page.locator('#pieces-settling').inputValue()).toBe(shown);
+    await expect.poll(() => page.locator('#pieces-settling').inputValue()).toBe(shown);
     await expect.poll(() => field.innerText()).toContain('yours:');
   });
 
@@ -78,7 +78,7 @@ describe.concurrent('from the bench', () => {
     expect(await page.evaluate(() => localStorage.getItem('suds.clock.1'))).not.toContain('stop');
     await page.locator('#record-tare').fill('0.85');
     await page.locator('#record-vessel').fill('20');
-    expect(await page.locator('#run-foam').inputValue()).toBe('');
+    await expect.poll(() => page.locator('#run-foam').inputValue()).toBe('');
     await page.locator('#run-foam').fill('3.25');
     await expect.poll(() => page.locator('#record-foamDensity').inputValue()).toBe('120');
     await expect.poll(() => page.locator('.run').innerText()).toMatch(/27\.4\sL/);
@@ -87,7 +87,7 @@ describe.concurrent('from the bench', () => {
     await expect
       .poll(() => page.locator('#run-foam-problem').innerText())
       .toMatch(/full of foam: read 2400\skg; it must be at most 200\skg/);
-    expect(await page.locator('#record-foamDensity').inputValue()).toBe('');
+    await expect.poll(() => page.locator('#record-foamDensity').inputValue()).toBe('');
     await page.locator('#run-foam').fill('2.45');
     await expect.poll(() => page.locator('#record-foamDensity').inputValue()).toBe('80');
     await page.getByRole('button', { name: 'Exactly that' }).click();
@@ -104,7 +104,7 @@ describe.concurrent('from the bench', () => {
     expect(small).toEqual([]);
 
     await next.click();
-    expect(await page.locator('#record-full').inputValue()).toBe('');
+    await expect.poll(() => page.locator('#record-full').inputValue()).toBe('');
     await page.locator('#record-full').fill('0.5');
     await page.locator('#record-full').blur();
     await expect
@@ -113,14 +113,14 @@ describe.concurrent('from the bench', () => {
     await page.locator('#record-full').fill('13.65');
     await expect.poll(() => page.locator('.run').innerText()).toContain('Too heavy. Add');
     await page.getByRole('button', { name: 'I added that foam' }).click();
-    expect(await page.locator('#record-full').inputValue()).toBe('');
+    await expect.poll(() => page.locator('#record-full').inputValue()).toBe('');
     await page.getByRole('button', { name: 'I did not add it' }).click();
-    expect(await page.locator('#record-full').inputValue()).toBe('13.65');
+    await expect.poll(() => page.locator('#record-full').inputValue()).toBe('13.65');
     await page.getByRole('button', { name: 'I added that foam' }).click();
     await page.reload();
     await page.locator('[data-run="2"]').waitFor();
     await page.getByRole('button', { name: 'I did not add it' }).click();
-    expect(await page.locator('#record-full').inputValue()).toBe('13.65');
+    await expect.poll(() => page.locator('#record-full').inputValue()).toBe('13.65');
     await page.getByRole('button', { name: 'I added that foam' }).click();
     await page.getByRole('button', { name: /^Stop here/ }).click();
     await page.reload();
@@ -177,7 +177,7 @@ describe.concurrent('from the bench', () => {
     await fill(page, 'record-full', '13.65');
     await press(page, 'I added that foam');
     await page.keyboard.type('12.9');
-    expect(await page.locator('#record-full').inputValue()).toBe('12.9');
+    await expect.poll(() => page.locator('#record-full').inputValue()).toBe('12.9');
     await press(page, 'Stop here; the record stays');
     await expect.poll(step).toMatch(/^Go on with/);
     await page.keyboard.press('Enter');

@@ -126,7 +126,7 @@ describe('the search', () => {
     const said = page.locator('.search-count');
     await expect.poll(() => said.innerText(), slow).toContain('Nothing found for “zzqqx”');
     expect(await said.locator('a').getAttribute('href')).toBe(`${site.base}chapters/`);
-    expect(await page.locator('#search-found').innerText()).toBe('');
+    await expect.poll(() => page.locator('#search-found').innerText()).toBe('');
   });
 
   test('says why it cannot search without a network, and searches when there is one', async () => {

@@ -32,7 +32,9 @@ describe('a page is weighed with all its worksheets fetch', () => {
   const scripts: Record<string, string> = {
     'page.a.js': 'import"./hydrate.b.js";const page=1;',
     'hydrate.b.js':
-      'const t={"../../worksheets/foam/one.tsx":()=>import("./one.c.js"),"../../worksheets/live/one.tsx":()=>import("./other.d.js")};import("./mount.e.js");',
+      'const t={"./listed/foam.ts":()=>import("./foam.i.js"),"./listed/live.ts":()=>import("./live.j.js")};import("./mount.e.js");',
+    'foam.i.js': 'const f={"../../../worksheets/foam/one.tsx":()=>import("./one.c.js")};',
+    'live.j.js': 'const l={"../../../worksheets/live/one.tsx":()=>import("./other.d.js")};',
     'one.c.js':
       'import{a}from"./shared.f.js";const one=2;import("./late.g.js");import("./papaparse.h.js")',
     'other.d.js': 'const other=3;',
@@ -51,7 +53,7 @@ describe('a page is weighed with all its worksheets fetch', () => {
       writeFileSync(join(folder, '_astro', name), text);
     const page = (body: string) =>
       `<!doctype html><script type="module" src="/x/_astro/page.a.js"></script>${body}`;
-    writeFileSync(join(folder, 'index.html'), page('<i data-island="worksheet:one"></i>'));
+    writeFileSync(join(folder, 'index.html'), page('<i data-island="foam/one"></i>'));
     writeFileSync(join(folder, '404.html'), page(''));
   });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -63,15 +65,16 @@ describe('a page is weighed with all its worksheets fetch', () => {
     expect(live).toMatchObject({
       path: '',
       islands: 1,
-      js: size('page.a.js', 'hydrate.b.js', 'one.c.js', 'mount.e.js', 'shared.f.js', 'late.g.js'),
+      js: size(
+        ...['page.a.js', 'hydrate.b.js', 'foam.i.js', 'one.c.js', 'mount.e.js', 'shared.f.js'],
+        'late.g.js',
+      ),
       request: size('papaparse.h.js'),
     });
   });
 
   test('a worksheet without a script is found', () => {
-    writeFileSync(join(folder, '404.html'), '<i data-island="worksheet:none"></i>');
-    expect(() => weighSite(folder, '/x/')).toThrow(
-      "404.html: no script is listed for the worksheet 'none'",
-    );
+    writeFileSync(join(folder, '404.html'), '<i data-island="foam/none"></i>');
+    expect(() => weighSite(folder, '/x/')).toThrow("404.html: no script is listed for 'foam/none'");
   });
 });

@@ -8,7 +8,7 @@ export const MOST = {
   /** A page without worksheets. */
   prose: 3_000,
   /** A page with all its worksheets awake. */
-  script: 52_000,
+  script: 50_000,
   /** What home needs before it can be read: its HTML and CSS. */
   home: 14_000,
   /** All that is kept for use without a network. */
@@ -22,19 +22,19 @@ export const MOST = {
  */
 const HEAVIER = {
   // Eight worksheets on one page.
-  'first-batch/': 68_000,
-  'water/softening/': 59_000,
+  'first-batch/': 66_000,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 66_000,
-  'batch-records/batch/': 61_000,
-  'batch-records/learn/': 61_000,
-  'batch-records/compare/': 57_000,
-  'batch-records/': 56_000,
+  'bench/run/': 62_000,
+  'batch-records/batch/': 57_000,
+  'batch-records/learn/': 58_000,
+  'batch-records/compare/': 54_000,
+  'batch-records/': 54_000,
+  'water/softening/': 56_000,
   // A library for least squares.
-  'foam/drainage/': 62_000,
+  'foam/drainage/': 60_000,
   // Heat through a block, and its picture.
-  'curing/heat-inside/': 58_000,
-  'curing/temperature-and-age/': 55_000,
+  'curing/heat-inside/': 56_000,
+  'curing/temperature-and-age/': 54_000,
 };
 
 /**

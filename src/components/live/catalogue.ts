@@ -36,6 +36,14 @@ export function worksheetOf(id: string, where: string): AnyWorksheet {
   return sheet;
 }
 
+/** Where a worksheet's script is looked up: its folder and its id. */
+export const placeOf: ReadonlyMap<string, string> = new Map(
+  Object.keys(worksheetFiles).map((file) => [
+    idOf(file),
+    file.replace(/^.*\/([^/]+\/[^/]+)\.tsx$/, '$1'),
+  ]),
+);
+
 /** The live part with this id; an unknown id fails the build and names the page that used it. */
 export function livePartOf(id: string, where: string): LivePart {
   const part = live.get(id);

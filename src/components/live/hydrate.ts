@@ -1,23 +1,23 @@
 /**
  * Wakes the live parts of a page: worksheets and the other islands. Astro can only hydrate a
- * component it can name when the page is compiled; a chapter names a worksheet by its id, so this
- * looks the id up in the folder and takes over the markup that stands in the page.
+ * component it can name when the page is compiled; a chapter names a worksheet by its id. The page
+ * says in which folder that is; this looks it up there, and takes over the markup that stands in the
+ * page. Each folder is listed in a file of its own, for no page needs them all.
  */
-const worksheets = import.meta.glob('../../worksheets/*/*.tsx');
-const others = import.meta.glob('../../worksheets/live/*.tsx');
-
-const byId = (files: Record<string, () => Promise<unknown>>) =>
-  new Map(Object.entries(files).map(([file, load]) => [file.replace(/^.*\/|\.tsx$/g, ''), load]));
-const folders = { worksheet: byId(worksheets), live: byId(others) } as const;
+const folders = import.meta.glob<Listed>('./listed/*.ts', { import: 'default' });
+type Listed = Record<string, () => Promise<{ default: never }>>;
 
 async function wake(place: HTMLElement): Promise<void> {
-  const [kind, id] = (place.dataset.island ?? '').split(':') as [keyof typeof folders, string];
-  const load = folders[kind]?.get(id);
-  if (!load || place.dataset.awake) return;
+  const { island = '', awake } = place.dataset;
+  const [folder] = island.split('/');
+  const list = folders[`./listed/${folder}.ts`];
+  if (!list || awake) return;
   place.dataset.awake = 'coming';
-  const [{ mount }, module] = await Promise.all([import('./mount.tsx'), load()]);
+  const load = (await list())[`../../../worksheets/${island}.tsx`];
+  if (!load) return;
+  const [{ mount }, part] = await Promise.all([import('./mount.tsx'), load()]);
   await freeMoment();
-  await mount(place, kind, (module as { default: never }).default);
+  await mount(place, folder === 'live' ? 'live' : 'worksheet', part.default);
   place.dataset.awake = 'yes';
 }
 

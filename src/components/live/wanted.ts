@@ -1,6 +1,5 @@
 import { $entries, $kept, $units } from '../../bench/store.ts';
-import type { Fields } from '../../islands/fields.ts';
-import { type AnyWorksheet, benchKey } from '../../islands/worksheet.ts';
+import { type AnyWorksheet, entryKeys, takenKeys } from '../../islands/worksheet.ts';
 
 const TOUCHES = ['pointerover', 'pointerdown', 'focusin', 'input', 'change'] as const;
 
@@ -9,11 +8,7 @@ const TOUCHES = ['pointerover', 'pointerdown', 'focusin', 'input', 'change'] as 
  * reaches for it, has readings of its fields on the bench, or reads in other units.
  */
 export function wanted(place: HTMLElement, sheet: AnyWorksheet): Promise<void> {
-  const fields = Object.entries(sheet.fields as Fields);
-  const entered = fields.map(([name]) => benchKey(sheet, name));
-  const taken = fields.flatMap(([, field]) =>
-    field.type === 'number' && field.takes ? [field.takes] : [],
-  );
+  const [entered, taken] = [entryKeys(sheet), takenKeys(sheet)];
   const differs = () =>
     $units.get() !== 'metric' ||
     entered.some((key) => $entries.get()[key]) ||

@@ -31,7 +31,10 @@ export default function CompareBatches() {
   });
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
-      import('../shared/LandingChart.tsx').then((module) => setCharts(module));
+      import('../shared/LandingChart.tsx').then(
+        ({ LandingChart, PredictedChart, chartJudgement }) =>
+          setCharts({ LandingChart, PredictedChart, chartJudgement }),
+      );
   }, [landed.length]);
   if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
   if (records.length === 0)

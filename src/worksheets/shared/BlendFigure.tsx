@@ -3,7 +3,7 @@ import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.ts
 import { IonBars } from './IonBars.tsx';
 import { ifAllowed } from './lazy.ts';
 
-export interface BlendPart {
+interface BlendPart {
   readonly name: string;
   /** What it carries of the quantity blended for, in the unit shown. */
   readonly value: number;
