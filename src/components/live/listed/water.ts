@@ -1,0 +1,1 @@
+export default import.meta.glob('../../../worksheets/water/*.tsx');
