@@ -15,18 +15,33 @@ export const useKept = (keys?: readonly string[]): KeptResults => useBench($kept
 /** Whether what these hooks gave is still the empty bench the page was built with. */
 export const isUnread = (bench: Entries | KeptResults): boolean => bench === nothing;
 
-/** What lies on the bench; draws again when something under one of the keys changes, or anything without keys. */
+/**
+ * What lies on the bench; draws again when something under one of the keys changes, or anything without
+ * keys. It does so a task later: the worksheet that is typed in has drawn by then, the others wait for it.
+ */
 function useBench<T extends object>(store: MapStore<T>, keys?: readonly string[]): T {
   const [read, setRead] = useState(false);
   const [, draw] = useState({});
+  const bench = read ? store.get() : (nothing as T);
+  const drawn = useRef(bench);
+  drawn.current = bench;
   useEffect(() => {
     setRead(true);
-    return store.listen((now, before) => {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const stop = store.listen((now, before) => {
       const changed = (key: string) => now[key as keyof T] !== before?.[key as keyof T];
-      if (!keys || keys.some(changed)) draw({});
+      if (keys && !keys.some(changed)) return;
+      timer ??= setTimeout(() => {
+        timer = undefined;
+        if (drawn.current !== store.get()) draw({});
+      });
     });
+    return () => {
+      clearTimeout(timer);
+      stop();
+    };
   }, []);
-  return read ? store.get() : (nothing as T);
+  return bench;
 }
 
 export const useUsed = (): Readonly<Record<string, string>> =>
@@ -48,18 +63,18 @@ export function useSettled(text: string, wait = 1000): string {
   return settled;
 }
 
-/** Remembers which input is being typed in, and forgets it after a pause or when it is left. */
+/** Remembers which input is being typed in, draws at each key, and forgets it after a pause or when it is left. */
 export function useTyping(pause = 900) {
-  const [input, setInput] = useState<string>();
+  const [typed, setTyped] = useState<{ readonly input: string | undefined }>({ input: undefined });
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const stop = () => {
     clearTimeout(timer.current);
-    setInput(undefined);
+    setTyped({ input: undefined });
   };
-  const start = (id: string) => {
+  const start = (input: string) => {
     clearTimeout(timer.current);
-    setInput(id);
-    timer.current = setTimeout(() => setInput(undefined), pause);
+    setTyped({ input });
+    timer.current = setTimeout(stop, pause);
   };
-  return { input, start, stop };
+  return { input: typed.input, start, stop };
 }

@@ -30,12 +30,7 @@ export function equivalentAge(of: {
 }): AgeCurve {
   const { history, law } = of;
   const { times, temperatures } = history;
-  const ages = [0];
-  for (let i = 1; i < times.length; i++)
-    ages.push(
-      ages[i - 1]! +
-        ageOverStretch(law, times[i]! - times[i - 1]!, temperatures[i - 1]!, temperatures[i]!),
-    );
+  const ages = agesOver(history, law);
   const coldest = temperatures.reduce((a, b) => Math.min(a, b));
   const warmest = temperatures.reduce((a, b) => Math.max(a, b));
   const outside = [
@@ -67,7 +62,7 @@ export function timeToReachAge(of: {
   const { history, law, age } = of;
   demandNotNegative('age', age, 'time');
   const { times, temperatures } = history;
-  const { ages } = equivalentAge({ history, law });
+  const ages = agesOver(history, law);
   if (age === 0) return times[0]!;
   // An age reached exactly at the end counts; the last bit of the sum must not decide.
   const end = ages[ages.length - 1]!;
@@ -85,6 +80,29 @@ export function timeToReachAge(of: {
     else high = middle;
   }
   return t0 + (low + high) / 2;
+}
+
+/** The ages already worked out: whoever asks about a history asks several things of it. */
+const known = new WeakMap<TemperatureHistory, Map<string, readonly number[]>>();
+
+/** Age reached at each of a history's times, s. */
+function agesOver(history: TemperatureHistory, law: AgeLaw): readonly number[] {
+  const ofHistory = known.get(history) ?? new Map<string, readonly number[]>();
+  known.set(history, ofHistory);
+  const key = JSON.stringify(law);
+  const found = ofHistory.get(key) ?? integrate(history, law);
+  ofHistory.set(key, found);
+  return found;
+}
+
+function integrate({ times, temperatures }: TemperatureHistory, law: AgeLaw): readonly number[] {
+  const ages = [0];
+  for (let i = 1; i < times.length; i++)
+    ages.push(
+      ages[i - 1]! +
+        ageOverStretch(law, times[i]! - times[i - 1]!, temperatures[i - 1]!, temperatures[i]!),
+    );
+  return ages;
 }
 
 const GAUSS = [

@@ -6,8 +6,8 @@ import { normalFrom, randomFrom } from './random.ts';
 type TrialModel = (x: Float64Array, y: Float64Array) => void;
 
 export interface Simulation {
-  /** For each result, its values over the trials that could be, in rising order. */
-  readonly sorted: readonly Float64Array[];
+  /** For each result, its values over the trials that could be, in the order of the trials. */
+  readonly values: readonly Float64Array[];
   /** Trials left out because a result came out as no number: readings that cannot be. */
   readonly impossible: number;
 }
@@ -69,19 +69,18 @@ export function simulateNormal({
   for (const ui of u) demand('uncertainty', ui, 'count', { min: 0 });
   demand('trials', how.trials, 'count', TRIALS);
   const draws = standardNormals(how.seed, size * how.trials);
-  let place = 0;
+  // Most readings err on their own: only the terms that count are summed, trial after trial.
+  const terms = mean.flatMap((_, i) =>
+    (factor?.[i] ?? []).flatMap((share, j) =>
+      j < i && share !== 0 ? [{ i, j, by: share * u[i]! }] : [],
+    ),
+  );
+  const own = u.map((ui, i) => ui * (factor?.[i]?.[i] ?? 1));
+  let from = 0;
   return run(how, size, (x) => {
-    const from = place;
-    place += size;
-    for (let i = 0; i < size; i++) {
-      let sum = draws[from + i]!;
-      if (factor) {
-        sum = 0;
-        const row = factor[i]!;
-        for (let j = 0; j <= i; j++) sum += row[j]! * draws[from + j]!;
-      }
-      x[i] = mean[i]! + u[i]! * sum;
-    }
+    for (let i = 0; i < size; i++) x[i] = mean[i]! + own[i]! * draws[from + i]!;
+    for (const { i, j, by } of terms) x[i]! += by * draws[from + j]!;
+    from += size;
   });
 }
 
@@ -113,5 +112,5 @@ function run({ model, results, trials }: Common, size: number, draw: (x: Float64
     }
     if (sound) kept++;
   }
-  return { sorted: found.map((all) => all.subarray(0, kept).sort()), impossible: trials - kept };
+  return { values: found.map((all) => all.subarray(0, kept)), impossible: trials - kept };
 }

@@ -5,29 +5,28 @@ export interface Spread {
   readonly mean: number;
   /** Standard deviation: the standard uncertainty of the result. */
   readonly sd: number;
-  readonly median: number;
 }
 
 /**
- * Mean, standard deviation and median of simulated values.
+ * Mean and standard deviation of simulated values.
  *
- * @param sorted the values in rising order, at least two
+ * @param values at least two, in any order
  * @throws {DomainError} for fewer than two values ('no-trials')
  * @source jcgm-101 7.6 (mean, standard deviation, divisor M − 1)
  */
-export function spreadOf(sorted: Float64Array): Spread {
-  const size = sorted.length;
+export function spreadOf(values: Float64Array): Spread {
+  const size = values.length;
   demand('trials', size, 'count', { min: 2 }, 'no-trials');
   // Sums about a value among them keep their digits.
-  const about = sorted[size >> 1]!;
+  const about = values[size >> 1]!;
   let [sum, squares] = [0, 0];
   for (let i = 0; i < size; i++) {
-    const gap = sorted[i]! - about;
+    const gap = values[i]! - about;
     sum += gap;
     squares += gap * gap;
   }
   const variance = Math.max(0, (squares - (sum * sum) / size) / (size - 1));
-  return { mean: about + sum / size, sd: Math.sqrt(variance), median: quantile(sorted, 0.5) };
+  return { mean: about + sum / size, sd: Math.sqrt(variance) };
 }
 
 /**

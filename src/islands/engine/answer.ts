@@ -36,13 +36,14 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
   if (!values) return { ok: false, problems: reading.problems };
   try {
     const result = sheet.work(values, plusMinus(reading));
+    const doubt = doubtOf(sheet, reading);
     const numbers: Record<string, { value: number; sure?: Sure }> = {};
     for (const [name, spec] of Object.entries(sheet.results)) {
       const value = spec.of(result);
       if (value === undefined) continue;
       if (!Number.isFinite(value)) throw notFinite(name);
       const sure = spec.sure
-        ? withScatter(carried(sheet, reading, spec.of), spec.scatter?.(result))
+        ? withScatter(carried(doubt, spec.of), spec.scatter?.(result))
         : undefined;
       numbers[name] = { value, ...(sure && { sure }) };
     }
@@ -104,37 +105,70 @@ function withScatter(sure: Sure | undefined, scatter: number | undefined): Sure 
   };
 }
 
-/** Carries the ± of every number field through to one result, to first order. */
-function carried(
-  sheet: AnyWorksheet,
-  reading: Reading,
-  of: (result: unknown) => number | undefined,
-): Sure | undefined {
+/** The readings that have a ±, and what the worksheet makes of them when they are a little off. */
+interface Doubt {
+  readonly fields: readonly {
+    readonly value: number;
+    readonly pm: number;
+    readonly label: string;
+  }[];
+  readonly work: (x: readonly number[]) => unknown;
+}
+
+function doubtOf(sheet: AnyWorksheet, reading: Reading): Doubt {
   const chosen = choices(reading.fields);
   // A hidden field counts for nothing, so its ± need not be asked about.
-  const doubtful = Object.entries(reading.fields).flatMap(([name, field]) =>
-    field.type === 'number' &&
-    field.pm > 0 &&
-    isShown(field.field.when, chosen) &&
-    typeof reading.values?.[name] === 'number'
-      ? [{ name, label: field.field.label, pm: field.pm }]
-      : [],
-  );
-  if (doubtful.length === 0) return undefined;
+  const doubtful = Object.entries(reading.fields).flatMap(([name, field]) => {
+    const value = reading.values?.[name];
+    return field.type === 'number' &&
+      field.pm > 0 &&
+      isShown(field.field.when, chosen) &&
+      typeof value === 'number'
+      ? [{ name, label: field.field.label, pm: field.pm, value }]
+      : [];
+  });
   const pms = plusMinus(reading);
-  const at = (x: readonly number[]) => {
+  const work = (x: readonly number[]) => {
     const moved = Object.fromEntries(doubtful.map(({ name }, i) => [name, x[i]]));
-    return of(sheet.work({ ...reading.values, ...moved }, pms)) ?? Number.NaN;
+    return sheet.work({ ...reading.values, ...moved }, pms);
   };
+  return { fields: doubtful, work: onceEach(work) };
+}
+
+/** Every result of a worksheet asks for the same few points: each is worked out once, refusals too. */
+function onceEach(work: (x: readonly number[]) => unknown) {
+  const known = new Map<string, { readonly result: unknown } | { readonly refusal: unknown }>();
+  const settle = (x: readonly number[]) => {
+    try {
+      return { result: work(x) };
+    } catch (refusal) {
+      return { refusal };
+    }
+  };
+  return (x: readonly number[]) => {
+    const key = x.join();
+    const found = known.get(key) ?? settle(x);
+    known.set(key, found);
+    if ('refusal' in found) throw found.refusal;
+    return found.result;
+  };
+}
+
+/** Carries the ± of every number field through to one result, to first order. */
+function carried(
+  { fields, work }: Doubt,
+  of: (result: unknown) => number | undefined,
+): Sure | undefined {
+  if (fields.length === 0) return undefined;
   try {
     const { u, parts } = firstOrder(
-      at,
-      doubtful.map(({ name }) => reading.values![name] as number),
-      doubtful.map(({ pm }) => pm),
+      (x) => of(work(x)) ?? Number.NaN,
+      fields.map(({ value }) => value),
+      fields.map(({ pm }) => pm),
     );
     if (!Number.isFinite(u) || u === 0) return undefined;
     const largest = parts.indexOf(Math.max(...parts));
-    return { pm: u, mostFrom: doubtful.length > 1 ? doubtful[largest]?.label : undefined };
+    return { pm: u, mostFrom: fields.length > 1 ? fields[largest]?.label : undefined };
   } catch (error) {
     // At the edge of its domain a result has no slope to carry a ± along.
     if (error instanceof DomainError || error instanceof Unsettled) return undefined;

@@ -85,13 +85,13 @@ export default worksheet({
     low: {
       label: 'Nineteen in twenty land above',
       kind: 'density',
-      of: (r) => r.found.wetDensity.trials.low,
+      of: (r) => r.found.wetDensity.low,
       units: DENSITY,
     },
     high: {
       label: 'and below',
       kind: 'density',
-      of: (r) => r.found.wetDensity.trials.high,
+      of: (r) => r.found.wetDensity.high,
       units: DENSITY,
     },
     yield: {
@@ -171,7 +171,7 @@ export default worksheet({
     },
   ],
   figure: ({ values, result: { found, band, odds, ranked }, say }) => {
-    const { low, high } = found.wetDensity.trials;
+    const { low, high } = found.wetDensity;
     const reach = Math.max(0.7 * (high - low), 1e-6 * values.target);
     const ends = {
       low: Math.max(0, Math.min(low - reach / 2, band.low - reach / 8)),

@@ -1,3 +1,4 @@
+import { reconcile } from '../../core/records/reconcile.ts';
 import { judgeBatch } from '../../core/records/verdict.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -64,7 +65,8 @@ export default worksheet({
     const u = { ...pm };
     // What was not added has no doubt about it.
     for (const none of ['sand', 'foamAdded', 'baseAdded'] as const) if (v[none] === 0) u[none] = 0;
-    return judgeBatch(v, u);
+    // Judged only when it is looked at: what is only nudged, to carry a ± along, is not.
+    return { ...reconcile(v), judged: () => judgeBatch(v, u) };
   },
   results: {
     survival: {
@@ -105,7 +107,7 @@ export default worksheet({
       sure: true,
     },
   },
-  judge: (r, _, say) => reconcileJudgement(r, say),
+  judge: (r, _, say) => reconcileJudgement(r.judged(), say),
   notes: (r) =>
     r.missing === undefined
       ? ['Measure what filled the forms and what was left over, and the mass is checked too.']

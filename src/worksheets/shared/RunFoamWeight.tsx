@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Entry } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
@@ -45,7 +45,8 @@ export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly 
   const { density, problem } =
     reading.type === 'number' ? foamWeighed(reading, readings, say) : ({} as FoamWeighed);
   const first = useRef(true);
-  useEffect(() => {
+  // With the drawing, not after it: what is typed next is never written over.
+  useLayoutEffect(() => {
     // A density that was stored stands until one of its weighings changes.
     const untouched = first.current;
     first.current = false;

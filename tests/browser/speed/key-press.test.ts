@@ -39,11 +39,10 @@ describe('from key press to results', () => {
       const id = await sheet.getAttribute('data-worksheet');
       const median = await sheet.evaluate(
         async (section, { presses, rounds, frame }) => {
-          const press = async (input: HTMLInputElement, text: string) => {
+          const timed = async (change: () => void) => {
             await new Promise((done) => setTimeout(done, 30));
             const begun = performance.now();
-            input.value = text;
-            input.dispatchEvent(new Event('input', { bubbles: true }));
+            change();
             // Preact draws in a microtask; the box is asked for so that the layout counts too.
             await Promise.resolve();
             await Promise.resolve();
@@ -54,23 +53,36 @@ describe('from key press to results', () => {
             section.querySelector('.withheld')
               ? ''
               : section.querySelector('.results')?.textContent;
-          for (const input of section.querySelectorAll<HTMLInputElement>(
-            '.field input[type="text"]',
-          )) {
-            // A correction: the number half as large, and back.
-            const text = input.value;
-            const half = String(Number(text) / 2);
+          const write = (input: HTMLInputElement, text: string) => () => {
+            input.value = text;
+            input.dispatchEvent(new Event('input', { bubbles: true }));
+          };
+          const all = (selector: string) => [
+            ...section.querySelectorAll<HTMLInputElement>(selector),
+          ];
+          // A correction, and back: the number half as large, or another choice.
+          const corrections = [
+            ...all('.field input[type="text"]').map((input) => [
+              write(input, String(Number(input.value) / 2)),
+              write(input, input.value),
+            ]),
+            ...all('input[type="radio"]:not(:checked)').map((radio) => {
+              const had = section.querySelector<HTMLInputElement>(`[name="${radio.name}"]:checked`);
+              return [() => radio.click(), () => had?.click()];
+            }),
+          ] as [() => void, () => void][];
+          for (const [there, back] of corrections) {
             const before = shown();
-            await press(input, half);
+            await timed(there);
             const moved = shown() && shown() !== before;
-            await press(input, text);
+            await timed(back);
             if (!moved) continue;
             let least = Number.POSITIVE_INFINITY;
             for (let round = 0; round < rounds && least > frame; round++) {
               const times: number[] = [];
-              for (let i = 0; i < presses; i++) times.push(await press(input, i % 2 ? text : half));
+              for (let i = 0; i < presses; i++) times.push(await timed(i % 2 ? back : there));
               least = Math.min(least, times.sort((a, b) => a - b)[Math.floor(presses / 2)]!);
-              if (presses % 2) await press(input, text);
+              if (presses % 2) await timed(back);
             }
             return least;
           }

@@ -35,7 +35,7 @@ describe('lists of different length are a mistake of the caller', () => {
 });
 
 test('independent readings add in squares: 3 and 4 make 5', () => {
-  const { sorted } = simulateNormal({
+  const { values } = simulateNormal({
     mean: [10, 20],
     u: [3, 4],
     model: (x, y) => {
@@ -45,7 +45,7 @@ test('independent readings add in squares: 3 and 4 make 5', () => {
     trials: 200_000,
     seed: 7,
   });
-  const { mean, sd } = spreadOf(sorted[0]!);
+  const { mean, sd } = spreadOf(values[0]!);
   // Standard errors of the mean and of the deviation: 5/√N and 5/√(2N); four of each.
   expect(Math.abs(mean - 30)).toBeLessThan((4 * 5) / Math.sqrt(200_000));
   expect(Math.abs(sd - 5)).toBeLessThan((4 * 5) / Math.sqrt(400_000));

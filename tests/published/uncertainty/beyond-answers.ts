@@ -29,7 +29,7 @@ const sumOfFour = (each: Distribution) =>
     results: 1,
     trials: 1_000_000,
     seed: SEED,
-  }).sorted[0]!;
+  }).values[0]!.sort();
 
 const ends = (sorted: Float64Array) => {
   const { low, high } = symmetricInterval(sorted, 0.95);
@@ -52,7 +52,7 @@ const squaresTrials = ({ x, u, r }: { x: readonly number[]; u: readonly number[]
       results: 1,
       trials: 400_000,
       seed: SEED,
-    }).sorted[0]!,
+    }).values[0]!.sort(),
   );
 
 const squaresSecond = ({
@@ -86,7 +86,7 @@ const gaugeTrials = () =>
       results: 1,
       trials: 500_000,
       seed: SEED,
-    }).sorted[0]!,
+    }).values[0]!.sort(),
   );
 
 export const beyondAnswers: Answers = {
