@@ -104,8 +104,14 @@ export const benchKey = (sheet: AnyWorksheet, name: string): string =>
 export const entryKeys = (sheet: AnyWorksheet): readonly string[] =>
   Object.keys(sheet.fields).map((name) => benchKey(sheet, name));
 
-/** The bench keys of what other worksheets leave for its fields. */
+/** The bench keys of what other worksheets leave for a field. */
+export const takenBy = (field: Fields[string]): readonly string[] =>
+  field.type === 'number' && field.takes
+    ? [field.takes]
+    : field.type === 'choice'
+      ? Object.keys(field.follows ?? {})
+      : [];
+
+/** The same for all its fields. */
 export const takenKeys = (sheet: AnyWorksheet): readonly string[] =>
-  Object.values(sheet.fields as Fields).flatMap((field) =>
-    field.type === 'number' && field.takes ? [field.takes] : [],
-  );
+  Object.values(sheet.fields as Fields).flatMap(takenBy);

@@ -8,10 +8,13 @@ import {
   standingFoam,
 } from './standing-foam.ts';
 
-export interface TimeInHand extends Blend {
+export interface AfterWaiting extends Blend {
   /** Share of the foam's liquid drained by the time it is blended. */
   readonly lost: number;
   readonly foam: StandingFoam;
+}
+
+export interface TimeInHand extends AfterWaiting {
   /** Wet density of the same batch from fresh foam of which no gas is lost, kg/m³. */
   readonly planned: number;
   /**
@@ -20,6 +23,30 @@ export interface TimeInHand extends Blend {
    * from the start, because the mix costs too much gas.
    */
   readonly latest: number | undefined;
+}
+
+/**
+ * What the minutes from making to blending cost: the share of the liquid lost comes from the drainage,
+ * the densities from `blendAfterStanding`.
+ *
+ * @param drainage of this foam, from `fitDrainage`
+ * @param wait from making to blending, s
+ * @returns densities in kg/m³, the share lost 0–1. No range is published.
+ * @throws {DomainError} as the functions it uses; a negative wait
+ * @source common-practice mass and volume balance
+ * @source food-foam-drainage the share lost
+ */
+export function afterWaiting({
+  drainage,
+  wait,
+  ...hand
+}: FoamInHand & { readonly drainage: Drainage; readonly wait: number }): AfterWaiting {
+  const lost = drainedAt({ drainage, time: wait });
+  return {
+    ...blendAfterStanding({ ...hand, share: lost }),
+    lost,
+    foam: standingFoam({ ...hand, share: lost }),
+  };
 }
 
 /**
@@ -49,14 +76,11 @@ export function timeInHand({
 }): TimeInHand {
   demand('wait', wait, 'time', { min: 0 });
   demand('tolerance', tolerance, 'density', { min: 0, aboveMin: true });
-  const lost = drainedAt({ drainage, time: wait });
   const planned = blendAfterStanding({ ...hand, gasLeft: 1, share: 0 }).liquidGoesIn;
   const within = (share: number) =>
     Math.abs(blendAfterStanding({ ...hand, share }).liquidStays - planned) <= tolerance;
   return {
-    ...blendAfterStanding({ ...hand, share: lost }),
-    lost,
-    foam: standingFoam({ ...hand, share: lost }),
+    ...afterWaiting({ ...hand, drainage, wait }),
     planned,
     latest: latestMoment(drainage, within),
   };

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { select } from './select.ts';
 
 /** What a simulated result is like, in its own unit. */
 export interface Spread {
@@ -37,13 +38,15 @@ export function spreadOf(values: Float64Array): Spread {
  * @source jcgm-101 7.7
  */
 export function symmetricInterval(
-  sorted: Float64Array,
+  values: Float64Array,
   coverage: number,
 ): { readonly low: number; readonly high: number } {
   demand('coverage', coverage, 'ratio', { min: 0, max: 1, aboveMin: true, belowMax: true });
+  demand('trials', values.length, 'count', { min: 1 }, 'no-trials');
+  const parted = values.slice();
   return {
-    low: quantile(sorted, (1 - coverage) / 2),
-    high: quantile(sorted, (1 + coverage) / 2),
+    low: quantile(parted, (1 - coverage) / 2),
+    high: quantile(parted, (1 + coverage) / 2),
   };
 }
 
@@ -54,12 +57,14 @@ export function symmetricInterval(
  * @source jcgm-101 7.5 (the discrete representation)
  */
 export function shareWithin(
-  sorted: Float64Array,
+  values: Float64Array,
   band: { readonly low: number; readonly high: number },
 ): number {
-  demand('trials', sorted.length, 'count', { min: 1 }, 'no-trials');
+  demand('trials', values.length, 'count', { min: 1 }, 'no-trials');
   demand('high', band.high, 'count', { min: band.low });
-  return (firstAbove(sorted, band.high) - firstFrom(sorted, band.low)) / sorted.length;
+  let inside = 0;
+  for (const value of values) if (value >= band.low && value <= band.high) inside++;
+  return inside / values.length;
 }
 
 /** How many values fall in each of `bins` equal parts between two ends; what lies outside is left out. */
@@ -76,40 +81,34 @@ export interface Bin {
  * @source none: it counts values
  */
 export function histogram(
-  sorted: Float64Array,
+  values: Float64Array,
   { low, high, bins }: { readonly low: number; readonly high: number; readonly bins: number },
 ): readonly Bin[] {
-  demand('trials', sorted.length, 'count', { min: 1 }, 'no-trials');
+  demand('trials', values.length, 'count', { min: 1 }, 'no-trials');
   demand('high', high, 'count', { min: low, aboveMin: true });
   demand('bins', bins, 'count', { min: 1, max: 1000 });
-  const edge = (i: number) => low + ((high - low) * i) / bins;
-  return Array.from({ length: Math.floor(bins) }, (_, i) => ({
+  const parts = Math.floor(bins);
+  const edge = (i: number) => low + ((high - low) * i) / parts;
+  const found = new Float64Array(parts);
+  for (const value of values) {
+    if (!(value >= low && value < high)) continue;
+    // The quotient may miss its bin by its last digit; the edges decide.
+    let bin = Math.min(parts - 1, Math.floor(((value - low) / (high - low)) * parts));
+    if (value < edge(bin)) bin--;
+    else if (value >= edge(bin + 1)) bin++;
+    found[bin]!++;
+  }
+  return Array.from(found, (count, i) => ({
     from: edge(i),
     to: edge(i + 1),
-    share: (firstFrom(sorted, edge(i + 1)) - firstFrom(sorted, edge(i))) / sorted.length,
+    share: count / values.length,
   }));
 }
 
-/** The value below which a share of the sorted values lies, between neighbours in proportion. */
-function quantile(sorted: Float64Array, share: number): number {
-  demand('trials', sorted.length, 'count', { min: 1 }, 'no-trials');
-  const place = share * (sorted.length - 1);
+/** The value below which a share of the values lies, between neighbours in proportion; parts the values. */
+function quantile(values: Float64Array, share: number): number {
+  const place = share * (values.length - 1);
   const below = Math.floor(place);
-  const low = sorted[below]!;
-  return low + (place - below) * ((sorted[below + 1] ?? low) - low);
-}
-
-/** The first place whose value is at least `value`. */
-const firstFrom = (sorted: Float64Array, value: number) => search(sorted, (x) => x >= value);
-/** The first place whose value is above `value`. */
-const firstAbove = (sorted: Float64Array, value: number) => search(sorted, (x) => x > value);
-
-function search(sorted: Float64Array, past: (x: number) => boolean): number {
-  let [low, high] = [0, sorted.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (past(sorted[middle]!)) high = middle;
-    else low = middle + 1;
-  }
-  return low;
+  const low = select(values, below);
+  return low + (place - below) * (select(values, Math.min(below + 1, values.length - 1)) - low);
 }

@@ -1,12 +1,13 @@
-import type { Entries, KeptResults } from '../../bench/entries.ts';
+import type { Entries, Entry, KeptResults } from '../../bench/entries.ts';
 import {
   behaviourOf,
   type ChoiceField,
+  type Field,
   type Fields,
   type Given,
   type NumberField,
 } from '../fields.ts';
-import { type AnyWorksheet, benchKey } from '../worksheet.ts';
+import { type AnyWorksheet, benchKey, takenBy } from '../worksheet.ts';
 import { hiddenValue, readCell } from './read-cell.ts';
 import {
   type CellReading,
@@ -30,11 +31,7 @@ export function readWorksheet(
   const specs = sheet.fields as Fields;
   const fields = Object.fromEntries(
     Object.entries(specs).map(([name, field]) => {
-      const entry = entries[benchKey(sheet, name)];
-      const part =
-        behaviourOf(field)?.read(field, entry, say) ??
-        readCell(field as NumberField | ChoiceField, entry, kept, say);
-      return [name, part];
+      return [name, readField(field, entries[benchKey(sheet, name)], kept, say)];
     }),
   ) as Record<string, FieldReading>;
 
@@ -73,6 +70,28 @@ export function readWorksheet(
     problems,
     own,
   };
+}
+
+/** The last reading of each field, and what it was read from: at a key press one field changes, not all. */
+const lastRead = new WeakMap<
+  Field,
+  { readonly from: readonly unknown[]; readonly reading: FieldReading }
+>();
+
+function readField(
+  field: Field,
+  entry: Entry | undefined,
+  kept: KeptResults,
+  say: Say,
+): FieldReading {
+  const from = [entry, say.system, ...takenBy(field).map((key) => kept[key])];
+  const last = lastRead.get(field);
+  if (last?.from.every((part, i) => part === from[i])) return last.reading;
+  const reading =
+    behaviourOf(field)?.read(field, entry, say) ??
+    readCell(field as NumberField | ChoiceField, entry, kept, say);
+  lastRead.set(field, { from, reading });
+  return reading;
 }
 
 /** What a hidden field holds does not count; core is given the example, which it ignores. */

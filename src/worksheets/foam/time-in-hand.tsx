@@ -3,7 +3,7 @@ import { type Drainage, drainedAt, timeToDrain } from '../../core/foam/drainage-
 import { plannedFoam } from '../../core/foam/planned-foam.ts';
 import type { Dose } from '../../core/foam/standing-foam.ts';
 import { gasLeftAfter } from '../../core/foam/survival.ts';
-import { timeInHand } from '../../core/foam/time-in-hand.ts';
+import { afterWaiting, timeInHand } from '../../core/foam/time-in-hand.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
@@ -47,7 +47,7 @@ export default worksheet({
     const after = (wait: number, dose: Dose = v.dose) =>
       dose === 'mass' && drainedAt({ drainage, time: wait }) === 1
         ? undefined
-        : timeInHand({ ...hand, wait, dose });
+        : afterWaiting({ ...hand, wait, dose });
     const byDensity =
       now.latest !== undefined && Number.isFinite(now.latest) ? now.latest : undefined;
     // Density may allow more than the foam does: thin walls break under the paddle.

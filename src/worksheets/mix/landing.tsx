@@ -52,7 +52,7 @@ export default worksheet({
     });
     const near = { percent: CODE_SHARE * v.target, supply: SUPPLY_BAND, own: v.own }[v.near];
     const band = { low: v.target - near, high: v.target + near };
-    const odds = shareWithin(found.wetDensity.sorted, band);
+    const odds = shareWithin(found.wetDensity.landed, band);
     return {
       found,
       near,
@@ -180,7 +180,7 @@ export default worksheet({
     return (
       <>
         <LandingHistogram
-          bins={histogram(found.wetDensity.sorted, { ...ends, bins: BINS })}
+          bins={histogram(found.wetDensity.landed, { ...ends, bins: BINS })}
           band={band}
           target={values.target}
           odds={odds}

@@ -1,5 +1,5 @@
 import type { Dose } from '../../core/foam/standing-foam.ts';
-import type { TimeInHand } from '../../core/foam/time-in-hand.ts';
+import type { AfterWaiting } from '../../core/foam/time-in-hand.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -14,7 +14,7 @@ const NAMES = { whole: 'all tipped in', volume: 'by volume', mass: 'by weight' }
 
 interface Props {
   /** What a wait brings; undefined when nothing is left to dose. */
-  readonly after: (wait: number, dose?: Dose) => TimeInHand | undefined;
+  readonly after: (wait: number, dose?: Dose) => AfterWaiting | undefined;
   /** Share of the liquid lost by a time. */
   readonly lost: (time: number) => number;
   readonly dose: Dose;

@@ -53,18 +53,23 @@ describe('from key press to results', () => {
             section.querySelector('.withheld')
               ? ''
               : section.querySelector('.results')?.textContent;
-          const write = (input: HTMLInputElement, text: string) => () => {
+          const write = (input: HTMLInputElement | HTMLTextAreaElement, text: string) => () => {
             input.value = text;
             input.dispatchEvent(new Event('input', { bubbles: true }));
           };
           const all = (selector: string) => [
             ...section.querySelectorAll<HTMLInputElement>(selector),
           ];
-          // A correction, and back: the number half as large, or another choice.
+          const lines = [...section.querySelectorAll<HTMLTextAreaElement>('.lines textarea')];
+          // A correction, and back: the number half as large, one line less, or another choice.
           const corrections = [
             ...all('.field input[type="text"]').map((input) => [
               write(input, String(Number(input.value) / 2)),
               write(input, input.value),
+            ]),
+            ...lines.map((area) => [
+              write(area, area.value.trim().split('\n').slice(0, -1).join('\n')),
+              write(area, area.value),
             ]),
             ...all('input[type="radio"]:not(:checked)').map((radio) => {
               const had = section.querySelector<HTMLInputElement>(`[name="${radio.name}"]:checked`);

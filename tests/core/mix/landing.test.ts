@@ -50,8 +50,8 @@ describe('how close a batch lands', () => {
     expect(lost.wetDensity.value).toBeGreaterThan(600);
     expect(lost.yield.value).toBeLessThan(0.035);
     const near = { low: 570, high: 630 };
-    expect(shareWithin(lost.wetDensity.sorted, near)).toBeLessThan(
-      shareWithin(landing({ readings, waterDensity: 1000 }).wetDensity.sorted, near),
+    expect(shareWithin(lost.wetDensity.landed, near)).toBeLessThan(
+      shareWithin(landing({ readings, waterDensity: 1000 }).wetDensity.landed, near),
     );
   });
 

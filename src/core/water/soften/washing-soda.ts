@@ -113,12 +113,16 @@ export function sodaForHardness(aim: {
   const untouched = at(0);
   if (untouched.hardness <= target) return { reached: true, soda: 0, softened: untouched };
   const excess = (soda: number) => at(soda).hardness - target;
-  const least = at(MOST_SODA).hardness;
-  if (least > target) return { reached: false, least };
   const need = (water.calcium ?? 0) + Math.max(0, water.carbon - water.alkalinity);
   let high = Math.min(MOST_SODA, need + 1e-4);
-  while (excess(high) > 0 && high < MOST_SODA) high = Math.min(MOST_SODA, high * 2);
-  const soda = root(excess, { low: 0, high }, { x: 1e-12, f: 1e-10 });
+  let atHigh = excess(high);
+  while (atHigh > 0) {
+    if (high === MOST_SODA) return { reached: false, least: atHigh + target };
+    high = Math.min(MOST_SODA, high * 2);
+    atHigh = excess(high);
+  }
+  const ends = { low: 0, high, atLow: untouched.hardness - target, atHigh };
+  const soda = root(excess, ends, { x: 1e-12, f: 1e-10 });
   return { reached: true, soda, softened: at(soda) };
 }
 
