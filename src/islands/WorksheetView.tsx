@@ -6,12 +6,13 @@ import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { mayKeep } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
 import { choices, inputId, isShown, pmId, type Reading } from './engine/reading.ts';
-import { speaker } from './engine/say.ts';
+import { type Say, speaker } from './engine/say.ts';
 import { behaviourOf } from './fields.ts';
 import { isUnread, useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
 import { keepFocus } from './parts/keep-focus.ts';
+import { Later } from './parts/Later.tsx';
 import { NumberInput } from './parts/NumberInput.tsx';
 import { Results, worded } from './parts/Results.tsx';
 import { Table } from './parts/Table.tsx';
@@ -114,28 +115,33 @@ export function WorksheetView({ sheet, formulas }: Props) {
           <Withheld problems={told} />
         )}
       </div>
-      {answered.ok && (
-        <>
-          {sheet.figure?.({ values: answered.values, result: answered.result, say })}
-          {sheet.tables?.map(({ caption, columns, rows }) => (
-            <Table
-              caption={caption}
-              columns={columns}
-              rows={rows(answered.result, answered.values, say)}
-            />
-          ))}
-        </>
-      )}
-      <Working
-        formulas={formulas}
-        put={
-          answered.ok ? sheet.working.map((s) => s.put(answered.values, answered.result, say)) : []
-        }
+      <Later
+        draw={() => <Explained sheet={sheet} answered={answered} formulas={formulas} say={say} />}
       />
       <p class="unseen" role="status">
         {announced}
       </p>
     </div>
+  );
+}
+
+/** What the result comes of: figure, tables and working. */
+function Explained({
+  sheet,
+  answered,
+  formulas,
+  say,
+}: Props & { readonly answered: Answered | Unanswered; readonly say: Say }) {
+  if (!answered.ok) return <Working formulas={formulas} put={[]} />;
+  const { values, result } = answered;
+  return (
+    <>
+      {sheet.figure?.({ values, result, say })}
+      {sheet.tables?.map(({ caption, columns, rows }) => (
+        <Table caption={caption} columns={columns} rows={rows(result, values, say)} />
+      ))}
+      <Working formulas={formulas} put={sheet.working.map((s) => s.put(values, result, say))} />
+    </>
   );
 }
 
