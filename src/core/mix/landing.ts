@@ -43,7 +43,7 @@ export interface Landing {
 interface Outcome {
   /** What the readings themselves give, SI. */
   readonly value: number;
-  /** Standard uncertainty to first order, and with the next terms (readings independent). */
+  /** Standard uncertainty to first order, and with the next terms (readings independent; worked out when asked for). */
   readonly first: number;
   readonly second: number;
   /** Mean and deviation of the trials. */
@@ -114,14 +114,16 @@ export function landing({
     return {
       value,
       first,
-      second: secondOrder(f, mean, u).u,
+      get second() {
+        return secondOrder(f, mean, u).u;
+      },
       trials: spreadOf(values[k]!),
       parts,
     };
   };
   const landed = values[0]!;
   return {
-    wetDensity: { ...outcome(0), landed, ...symmetricInterval(landed, 0.95) },
+    wetDensity: Object.assign(outcome(0), { landed, ...symmetricInterval(landed, 0.95) }),
     yield: outcome(1),
     ovenDryDensity: outcome(2),
     impossible,
