@@ -24,8 +24,11 @@ export function saturationPH(water: Speciation): number | undefined {
     const reached = indexOrNothing(index, high);
     if (reached === undefined) return undefined;
     if (reached < 0) continue;
-    for (let low = high - 0.5; low >= 3; low -= 0.5)
-      if (index(low) < 0) return root(index, { low, high }, { x: 1e-9, f: 1e-9 });
+    for (let low = high - 0.5; low >= 3; low -= 0.5) {
+      const atLow = index(low);
+      if (atLow < 0)
+        return root(index, { low, high, atLow, atHigh: reached }, { x: 1e-9, f: 1e-9 });
+    }
     return undefined;
   }
   return undefined;
