@@ -13,6 +13,8 @@ export default defineConfig({
           include: ['tests/{core,published,worksheets,islands,bench,house}/**/*.test.{ts,tsx}'],
           environment: 'node',
           setupFiles: ['tests/seed.ts'],
+          // Files share a worker: what is tested here keeps no state, or resets it.
+          isolate: false,
           // Property tests try hundreds of inputs; a busy machine is no fault of theirs.
           testTimeout: 30_000,
         },

@@ -1,5 +1,17 @@
 import { expect, test } from 'vitest';
-import { drop, faultsOf, listed, locs, manifest, own, png, put } from './small-site.ts';
+import {
+  drop,
+  eachInItsFolder,
+  faultsOf,
+  listed,
+  locs,
+  manifest,
+  own,
+  png,
+  put,
+} from './small-site.ts';
+
+eachInItsFolder();
 
 test.each<[string, RegExp, string, string]>([
   ['a description cut short', /A page at.*handbook/, 'Short', 'of 5 characters, not 50 to 160'],

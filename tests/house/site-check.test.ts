@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { faults, faultsOf, listed, page, put, rest } from './small-site.ts';
+import { eachInItsFolder, faults, faultsOf, listed, page, put, rest } from './small-site.ts';
+
+eachInItsFolder();
 
 test('a sound site has no faults', async () => {
   const body = `<a href="/slurry/">home</a> <a href="/slurry/water/hardness/#units">units</a>

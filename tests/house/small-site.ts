@@ -4,14 +4,17 @@ import { dirname, join } from 'node:path';
 import { afterEach, beforeEach } from 'vitest';
 import { checkSite } from '../../scripts/site/check.mjs';
 
-// A site of four pages that is right, and ways to make it wrong. Each test has a folder of its own.
+// A site of four pages that is right, and ways to make it wrong.
 
 let folder: string;
 
-beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), 'site-'));
-});
-afterEach(() => rmSync(folder, { recursive: true, force: true }));
+/** Gives each test of the file that calls this a folder of its own. */
+export function eachInItsFolder() {
+  beforeEach(() => {
+    folder = mkdtempSync(join(tmpdir(), 'site-'));
+  });
+  afterEach(() => rmSync(folder, { recursive: true, force: true }));
+}
 
 interface Parts {
   head?: string;
