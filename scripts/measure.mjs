@@ -5,7 +5,7 @@
 
 import { join } from 'node:path';
 import { buildSite } from './build.mjs';
-import { HEAVIER, MOST, weightFaults } from './site/rules/weight.mjs';
+import { MOST, WANTED } from './site/rules/weight.mjs';
 import { weighSite } from './site/weights.mjs';
 import { isMain, root, run } from './tools.mjs';
 
@@ -57,6 +57,9 @@ async function measure() {
   const home = pages.find(({ path }) => path === '');
   const html = heaviest((page) => page.html);
   const script = heaviest((page) => page.js);
+  const light = live.filter(
+    ({ path, js }) => js <= (WANTED.heavyPages.includes(path) ? WANTED.heavy : WANTED.script),
+  ).length;
   const middle = live.map(({ js }) => js).sort((a, b) => a - b)[Math.floor(live.length / 2)] ?? 0;
   const slowest = presses.reduce((most, press) => (press.ms > most.ms ? press : most));
   const least = (/** @type {string} */ name) =>
@@ -82,9 +85,9 @@ async function measure() {
     },
     {
       what: 'JavaScript of a page, all its worksheets awake',
-      budget: `${kB(MOST.script)}; ${Object.keys(HEAVIER).length} pages have their own`,
-      measured: `half of them under ${kB(middle)}; most ${kB(script.js)} (\`${script.path}\`)`,
-      held: weightFaults(pages, kept.compressed).length === 0,
+      budget: `${kB(WANTED.script)}; heat and landing ${kB(WANTED.heavy)}`,
+      measured: `${light} of ${live.length} pages; half under ${kB(middle)}, most ${kB(script.js)} (\`${script.path}\`)`,
+      held: light === live.length,
     },
     {
       what: 'Home’s first view, HTML and CSS',
@@ -122,10 +125,16 @@ async function measure() {
   );
   console.log(
     table([
-      ['What', 'Budget', 'Measured'],
-      ...budgets.map(({ what, budget, measured }) => [what, budget, measured]),
+      ['What', 'Budget', 'Measured', 'Held'],
+      ...budgets.map(({ what, budget, measured, held }) => [
+        what,
+        budget,
+        measured,
+        held ? 'yes' : '**no**',
+      ]),
     ]),
   );
+  // The build has refused what breaks a ceiling; here too, what is over its budget is a failure.
   for (const { what, held } of budgets) if (!held) console.error(`Over its budget: ${what}`);
   process.exitCode = budgets.every(({ held }) => held) ? 0 : 1;
   console.log('\n');
