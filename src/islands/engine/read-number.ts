@@ -6,8 +6,11 @@ import { outOfBounds, unread } from './problems.ts';
 import type { NumberReading } from './reading.ts';
 import type { Say } from './say.ts';
 
-const formatted = (si: number, field: NumberField, unit: string) =>
-  formatPlain(si, field.kind, unit, 5);
+/** What the reader typed keeps five digits in another unit; an example or a result taken over reads well with four. */
+const [TYPED, SHOWN] = [5, 4];
+
+const formatted = (si: number, field: NumberField, unit: string, significant: number) =>
+  formatPlain(si, field.kind, unit, significant);
 
 /** Reads a number field: what the reader typed, else what another worksheet found, else the example. */
 export function readNumber(
@@ -50,7 +53,7 @@ export function readNumber(
           ? ''
           : asWritten
             ? formatPlain(example.number, 'count', '1', 12)
-            : formatted(value, field, unit),
+            : formatted(value, field, unit, SHOWN),
       value,
       echo: undefined,
       onOffer: undefined,
@@ -84,7 +87,7 @@ export function readNumber(
     ...base,
     ...pm,
     origin: 'yours',
-    text: unit === typedIn ? typed : formatted(parsed.value, field, unit),
+    text: unit === typedIn ? typed : formatted(parsed.value, field, unit, TYPED),
     value: parsed.value,
     echo: plain
       ? undefined
