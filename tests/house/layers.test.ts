@@ -11,9 +11,9 @@ const drawn = new Set(diagram.arrows.map(([from, to]) => `${from} → ${to}`));
 /** Packages each layer may use: core only what is arithmetic too. The site may use any. */
 const packages: Record<string, RegExp> = {
   'src/core': /^ml-levenberg-marquardt$/,
-  'src/bench': /^(nanostores|@nanostores\/|idb$)/,
-  'src/islands': /^(preact|nanostores|@nanostores\/|d3-array|d3-shape)/,
-  'src/worksheets': /^(preact|d3-array|d3-shape|papaparse$)/,
+  'src/bench': /^(nanostores|@nanostores\/persistent|idb$)/,
+  'src/islands': /^(preact|d3-array)/,
+  'src/worksheets': /^(preact|papaparse$)/,
 };
 
 /** What is wrong with one import, or nothing. */

@@ -31,7 +31,7 @@ const groups = [
   { name: 'preact', test: /node_modules[\\/]preact/, priority: 2 },
   {
     name: 'mechanism',
-    test: /src[\\/](islands[\\/](engine|parts|hooks|fields\\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/](first-order|student-t))|bench[\\/](entries|store|storage|learned))|nanostores/,
+    test: /src[\\/](islands[\\/](engine|parts|hooks|use-stored|fields\\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/](first-order|student-t))|bench[\\/](entries|store|storage|learned))|nanostores/,
     priority: 1,
   },
 ];

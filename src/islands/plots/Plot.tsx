@@ -1,4 +1,3 @@
-import { area, curveMonotoneX, line } from 'd3-shape';
 import type { ComponentChildren } from 'preact';
 import { type Linear, scaleLinear } from './scale.ts';
 
@@ -67,7 +66,11 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
   );
 }
 
-/** A smooth curve through points that rise along x. `dashed` sets a second curve apart. */
+/** The corners of a line or of an outline, joined; a tenth of a unit is finer than its stroke. */
+const joined = (axes: Axes, points: readonly Point[]): string =>
+  points.map(([x, y]) => `${axes.x(x).toFixed(1)} ${axes.y(y).toFixed(1)}`).join('L');
+
+/** A curve through points dense enough that straight pieces look smooth. `dashed` sets a second one apart. */
 export function Curve({
   axes,
   points,
@@ -77,11 +80,8 @@ export function Curve({
   readonly points: readonly Point[];
   readonly dashed?: boolean;
 }) {
-  const path = line<Point>(
-    ([x]) => axes.x(x),
-    ([, y]) => axes.y(y),
-  ).curve(curveMonotoneX);
-  return <path class={dashed ? 'curve dashed' : 'curve'} d={path(points as Point[]) ?? ''} />;
+  const line = points.length > 0 ? `M${joined(axes, points)}` : '';
+  return <path class={dashed ? 'curve dashed' : 'curve'} d={line} />;
 }
 
 /** The space between two curves: [x, low, high]. */
@@ -92,13 +92,11 @@ export function Band({
   readonly axes: Axes;
   readonly edges: readonly (readonly [x: number, low: number, high: number])[];
 }) {
-  type Edge = readonly [number, number, number];
-  const path = area<Edge>(
-    ([x]) => axes.x(x),
-    ([, low]) => axes.y(low),
-    ([, , high]) => axes.y(high),
-  ).curve(curveMonotoneX);
-  return <path class="band" d={path(edges as Edge[]) ?? ''} />;
+  const outline = [
+    ...edges.map(([x, , high]): Point => [x, high]),
+    ...edges.toReversed().map(([x, low]): Point => [x, low]),
+  ];
+  return <path class="band" d={outline.length > 0 ? `M${joined(axes, outline)}Z` : ''} />;
 }
 
 /** A point with its name beside it, on the side of a rising or a falling curve where there is room. */
