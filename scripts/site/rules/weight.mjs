@@ -8,7 +8,7 @@ export const MOST = {
   /** A page without worksheets. */
   prose: 3_000,
   /** A page with all its worksheets awake. */
-  script: 50_000,
+  script: 47_000,
   /** What home needs before it can be read: its HTML and CSS. */
   home: 14_000,
   /** All that is kept for use without a network. */
@@ -33,15 +33,16 @@ const HEAVIER = {
   // The whole of a batch, its log and its comparison.
   'bench/run/': 62_000,
   'batch-records/batch/': 57_000,
-  'batch-records/learn/': 58_000,
-  'batch-records/compare/': 55_000,
-  'batch-records/': 54_000,
-  'water/softening/': 56_000,
+  'batch-records/learn/': 54_000,
+  'batch-records/compare/': 51_000,
+  'batch-records/': 53_000,
+  'water/softening/': 53_000,
   // A library for least squares.
-  'foam/drainage/': 60_000,
+  'foam/drainage/': 56_000,
   // Heat through a block, and its picture.
-  'curing/heat-inside/': 56_000,
-  'curing/temperature-and-age/': 54_000,
+  'curing/heat-inside/': 52_000,
+  'curing/temperature-and-age/': 50_000,
+  'curing/set/': 50_000,
 };
 
 /**
