@@ -24,8 +24,8 @@ export interface ResultSpec<R> {
   readonly scatter?: (result: R) => number | undefined;
   /** A few words under the number. */
   readonly note?: string;
-  /** Counts things: shown as a whole number. */
-  readonly whole?: boolean;
+  /** Decimals, in place of significant digits: 0 for what is counted, 2 for money. */
+  readonly decimals?: number;
   /** Set in large figures, as the first result always is. */
   readonly answer?: boolean;
 }

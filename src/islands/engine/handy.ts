@@ -2,11 +2,19 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 
 /** What a maker reaches for when there is less than one of the larger unit. */
-const SMALLER: Readonly<Record<string, string>> = { kg: 'g', lb: 'oz', L: 'mL', gal: 'fl oz' };
+const SMALLER: Readonly<Record<string, string>> = {
+  kg: 'g',
+  lb: 'oz',
+  L: 'mL',
+  gal: 'qt',
+  qt: 'fl oz',
+  min: 's',
+};
 
-/** The unit in which an amount can be weighed or poured: 0.27 gal of water is 35 fl oz. */
+/** The unit in which an amount can be weighed, poured or timed: 0.27 gal of water is 1.1 qt, 0.2 gal 26 fl oz. */
 export function handy(si: number, kind: Kind, unit: string): string {
-  if (kind !== 'mass' && kind !== 'volume') return unit;
+  if (kind !== 'mass' && kind !== 'volume' && kind !== 'time') return unit;
   const size = Math.abs(toUnit(si, kind, unit));
-  return size > 0 && size < 1 ? (SMALLER[unit] ?? unit) : unit;
+  const smaller = SMALLER[unit];
+  return size > 0 && size < 1 && smaller ? handy(si, kind, smaller) : unit;
 }

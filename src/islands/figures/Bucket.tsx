@@ -2,7 +2,7 @@ import type { Say } from '../engine/say.ts';
 
 interface Part {
   readonly name: string;
-  readonly fill: 'cement' | 'binder' | 'sand' | 'filler' | 'pigment' | 'fibre' | 'water' | 'foam';
+  readonly fill: 'cement' | 'sand' | 'filler' | 'pigment' | 'fibre' | 'water' | 'solution' | 'foam';
   /** m³ */
   readonly volume: number;
 }

@@ -83,6 +83,19 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
         {placed.map((mark) => (
           <path class="leader" d={`M${mark.x} ${bar + 12}V${bar + 20 + mark.row * ROW}`} />
         ))}
+        {placed.map((mark) => {
+          const wide = mark.text.length * LETTER;
+          const left = { start: 0, middle: wide / 2, end: wide }[mark.anchor];
+          return (
+            <rect
+              class="ground"
+              x={mark.textX - left}
+              y={bar + 21 + mark.row * ROW}
+              width={wide}
+              height="17"
+            />
+          );
+        })}
         {placed.map((mark) => (
           <g>
             <circle

@@ -36,10 +36,7 @@ export function NumberInput(props: Props) {
   const pad = field.kind.startsWith('temperature') ? undefined : 'decimal';
   return (
     <div class="field" data-origin={reading.origin}>
-      <label for={id}>
-        {field.label}
-        {symbol && <span class="in-unit">, {symbol}</span>}
-      </label>
+      <label for={id}>{symbol ? <Named label={field.label} symbol={symbol} /> : field.label}</label>
       {field.help && (
         <p class="help" id={`${id}-help`}>
           {field.help}
@@ -94,48 +91,64 @@ export function NumberInput(props: Props) {
           </span>
         )}
       </div>
-      {field.slider && <Slider reading={reading} slider={field.slider} onText={type} />}
-      {reading.echo && (
-        <p class="echo" id={`${id}-echo`}>
-          Read as {reading.echo}
-        </p>
-      )}
-      {problem && (
-        <p class="problem" id={`${id}-problem`}>
-          {problem}
-        </p>
-      )}
-      {pmProblem && (
-        <p class="problem" id={`${pmId(id)}-problem`}>
-          {pmProblem}
-        </p>
-      )}
-      <Origin
-        id={id}
-        reading={reading}
-        onClear={() => {
-          const { t: _, u: __, s: ___, ...rest } = entry ?? {};
-          onEntry(rest);
-        }}
-      />
-      {field.learned && (
-        <LearnedOffer
+      <div class="under">
+        {field.slider && <Slider reading={reading} slider={field.slider} onText={type} />}
+        {reading.echo && (
+          <p class="echo" id={`${id}-echo`}>
+            Read as {reading.echo}
+          </p>
+        )}
+        {problem && (
+          <p class="problem" id={`${id}-problem`}>
+            {problem}
+          </p>
+        )}
+        {pmProblem && (
+          <p class="problem" id={`${pmId(id)}-problem`}>
+            {pmProblem}
+          </p>
+        )}
+        <Origin
           id={id}
-          name={field.learned}
           reading={reading}
-          system={system}
-          onTake={(taken) => onEntry({ ...entry, ...taken })}
+          onClear={() => {
+            const { t: _, u: __, s: ___, ...rest } = entry ?? {};
+            onEntry(rest);
+          }}
         />
-      )}
-      {field.offers && (
-        <p class="offers">
-          {field.offers.map((offer) => (
-            <button type="button" onClick={() => type(offer.text)}>
-              {offer.label}
-            </button>
-          ))}
-        </p>
-      )}
+        {field.learned && (
+          <LearnedOffer
+            id={id}
+            name={field.learned}
+            reading={reading}
+            system={system}
+            onTake={(taken) => onEntry({ ...entry, ...taken })}
+          />
+        )}
+        {field.offers && (
+          <p class="offers">
+            {field.offers.map((offer) => (
+              <button type="button" onClick={() => type(offer.text)}>
+                {offer.label}
+              </button>
+            ))}
+          </p>
+        )}
+      </div>
     </div>
+  );
+}
+
+/** A field's name and unit; the unit never stands alone on a line of its own. */
+function Named({ label, symbol }: { readonly label: string; readonly symbol: string }) {
+  const last = label.lastIndexOf(' ') + 1;
+  return (
+    <>
+      {label.slice(0, last)}
+      <span class="kept">
+        {label.slice(last)}
+        <span class="in-unit">, {symbol}</span>
+      </span>
+    </>
   );
 }

@@ -14,8 +14,8 @@ export function worded(value: number, spec: AnyResult, sure: Sure | undefined, s
   const unit = handy(value, kind, (spec.units ?? KINDS[kind].shown)[system]);
   const how: Precision = sure
     ? { uncertainty: sure.pm }
-    : spec.whole
-      ? { decimals: 0 }
+    : spec.decimals !== undefined
+      ? { decimals: spec.decimals }
       : { significant: spec.significant ?? 3 };
   const { text, number, unit: symbol } = formatQuantity(value, kind, unit, how);
   if (!sure) return { text, number, symbol, pm: undefined };
@@ -49,7 +49,7 @@ export function Results({
               {/* No <output>: the worksheet says its answer once, when the numbers have settled. */}
               <span class="number">
                 {here.number}
-                {here.pm && <span class="pm"> ± {here.pm}</span>}
+                {here.pm && <span class="pm">{`\u00a0±\u00a0${here.pm}`}</span>}
                 {here.symbol && <span class="unit">{`\u00a0${here.symbol}`}</span>}
               </span>
               {there.symbol !== here.symbol && <span class="other"> {there.text}</span>}

@@ -1,6 +1,17 @@
 /** Where a column is narrow a number may part from its unit, rather than push the table off the page. */
 const breakable = (text: string) => text.replaceAll('\u00a0', ' ');
 
+/** A number, with its ± if it has one, and its unit. */
+const AMOUNT = /^([\d.,\u202f\u2212-]+(?: ± [\d.,]+)?)\u00a0(\S.*)$/;
+
+/** The unit that all the numbers of a column share, if they do; `—` is no number. */
+function sharedUnit(cells: readonly string[]): string | undefined {
+  const numbers = cells.filter((cell) => cell !== '—' && cell !== '');
+  const units = new Set(numbers.map((cell) => AMOUNT.exec(cell)?.[2]));
+  const [unit] = units;
+  return numbers.length > 1 && units.size === 1 ? unit : undefined;
+}
+
 /** A table of texts; its cells wrap where the page is narrow, and what still does not fit scrolls. */
 export function Table({
   caption,
@@ -12,20 +23,35 @@ export function Table({
   readonly rows: readonly (readonly string[])[];
 }) {
   if (rows.length === 0) return null;
+  // Said once, in the head, a unit leaves room for the numbers.
+  const units = columns.map((column, i) => column && sharedUnit(rows.map((row) => row[i] ?? '')));
+  const text = (cell: string, i: number) =>
+    breakable(units[i] ? (AMOUNT.exec(cell)?.[1] ?? cell) : cell);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by key
     <section class="scroll" tabIndex={0} aria-label={caption}>
       <table>
         <caption>{caption}</caption>
         <thead>
-          <tr>{columns.map((column) => (column ? <th scope="col">{column}</th> : <td />))}</tr>
+          <tr>
+            {columns.map((column, i) =>
+              column ? (
+                <th scope="col">
+                  {column}
+                  {units[i] && <span class="in-unit">, {units[i]}</span>}
+                </th>
+              ) : (
+                <td />
+              ),
+            )}
+          </tr>
         </thead>
         <tbody>
           {rows.map(([head, ...cells]) => (
             <tr>
-              <th scope="row">{breakable(head ?? '')}</th>
-              {cells.map((cell) => (
-                <td>{breakable(cell)}</td>
+              <th scope="row">{text(head ?? '', 0)}</th>
+              {cells.map((cell, i) => (
+                <td>{text(cell, i + 1)}</td>
               ))}
             </tr>
           ))}

@@ -53,7 +53,7 @@ export default worksheet({
       units: KPA,
       significant: 2,
     },
-    counted: { label: 'Bars counted', kind: 'count', of: (r) => r.counted.length, whole: true },
+    counted: { label: 'Bars counted', kind: 'count', of: (r) => r.counted.length, decimals: 0 },
   },
   judge: (r, _, say) => {
     const mean = say(r.together.mean, 'stress', { units: KPA });

@@ -119,7 +119,7 @@ export default worksheet({
       label: 'Sources that cover this density',
       kind: 'count',
       of: (r) => r.relations.length,
-      whole: true,
+      decimals: 0,
     },
   },
   judge: (r, { own }, say) => {

@@ -108,6 +108,7 @@ export default worksheet({
       kind: 'time',
       of: (r) => r.making.time,
       units: MINUTES,
+      significant: 2,
       answer: true,
     },
     solution: {
@@ -140,12 +141,14 @@ export default worksheet({
       kind: 'time',
       of: (r) => r.lasts,
       units: MINUTES,
+      significant: 2,
     },
     refill: {
       label: 'Compressor fills it again in',
       kind: 'time',
       of: ({ balance }) => balance?.recovers,
       units: MINUTES,
+      significant: 2,
     },
     ...storedResults,
   },

@@ -64,6 +64,7 @@ export default worksheet({
       kind: 'time',
       of: (r) => Math.min(r.slow, r.fast),
       units: MINUTES,
+      significant: 2,
       note: 'if the air in it cools as it leaves',
     },
     slow: {
@@ -71,6 +72,7 @@ export default worksheet({
       kind: 'time',
       of: (r) => Math.max(r.slow, r.fast),
       units: MINUTES,
+      significant: 2,
       note: 'if its walls keep it warm',
     },
     given: {
@@ -85,7 +87,13 @@ export default worksheet({
       of: ({ contents }) => contents.slow,
       units: AIR_VOLUME,
     },
-    empty: { label: 'Empty after', kind: 'time', of: (r) => r.empty, units: MINUTES },
+    empty: {
+      label: 'Empty after',
+      kind: 'time',
+      of: (r) => r.empty,
+      units: MINUTES,
+      significant: 2,
+    },
     ...storedResults,
     distance: {
       label: 'People kept off when it is pressure-tested',

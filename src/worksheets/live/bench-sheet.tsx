@@ -143,16 +143,22 @@ export default function BenchSheet() {
           Foaming solution with soft water{soft === undefined ? '' : ` (${said(soft, say)})`}:
           water, concentrate, glycerol; stir gently.
         </li>
-        <li>Base mix: water first, cement into it, until no lump is left.</li>
+        <li>
+          Base mix{count > 1 && ' for one load'}: water first, cement into it, until no lump is
+          left.
+        </li>
         <li>Foam last. Weigh a bucket of it; fold it in slowly, at once.</li>
-        <li>Weigh a bucket of the blend. Correct at most twice, never with water. Place.</li>
+        <li>
+          Weigh a bucket of the blend. Correct at most twice, never with water. Place.
+          {count > 1 && ' The next load begins at step 3.'}
+        </li>
         <li>Cover the same hour. Keep damp and above 5 °C (41 °F). Test before you strip.</li>
       </ol>
       <p class="sheet-cautions">
-        Wet cement burns without pain at first: gloves, goggles, wash off at once; eyes: rinse 20
-        minutes, then get help. Dust: wear the mask when the bag is opened. Air: rated vessel and
-        relief valve only, bleed before opening. Lift with two. This part carries nothing but
-        itself.
+        Wet cement burns without pain at first: gloves, goggles, wash off at once. Eyes: rinse at
+        once, for at least 20 minutes, while somebody calls; then hospital. Dust: wear the
+        respirator when the bag is opened. Air: rated vessel and relief valve only, bleed before
+        opening. Lift with two. This part carries nothing but itself.
       </p>
       <dl class="sheet-blanks">
         {BLANKS.map((blank) => (

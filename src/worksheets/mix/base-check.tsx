@@ -93,21 +93,21 @@ export default worksheet({
       label: 'Add water',
       kind: 'mass',
       of: (r) => (worthIt(r.off) && r.check.addWater > 0 ? r.check.addWater : undefined),
-      units: SMALL_MASS,
+      sure: true,
       answer: true,
     },
     addCement: {
       label: 'Add cement',
       kind: 'mass',
       of: (r) => (worthIt(r.off) && r.check.addCement > 0 ? r.check.addCement : undefined),
-      units: SMALL_MASS,
+      sure: true,
       answer: true,
     },
     addSand: {
       label: 'and sand with it',
       kind: 'mass',
       of: (r) => (r.check.addSand > 0 ? r.check.addSand : undefined),
-      units: SMALL_MASS,
+      significant: 2,
     },
     measured: {
       label: 'Base mix density',
@@ -125,7 +125,7 @@ export default worksheet({
     },
   },
   judge: ({ check, off }, { waterCement: wanted }, say) => {
-    const grams = (kg: number) => say(kg, 'mass', { units: SMALL_MASS });
+    const some = (kg: number) => say(kg, 'mass', { significant: 2 });
     if (!worthIt(off))
       return {
         verdict: 'good',
@@ -134,11 +134,11 @@ export default worksheet({
     if (off > 0)
       return {
         verdict: 'look',
-        say: `Wetter than meant. Add ${grams(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made. If the drill has whipped air in, that reads as water: wait a minute, tap the jug, and weigh once more first.`,
+        say: `Wetter than meant. Add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made. If the drill has whipped air in, that reads as water: wait a minute, tap the jug, and weigh once more first.`,
       };
     return {
       verdict: check.waterCement < 0.35 ? 'stop' : 'look',
-      say: `Drier than meant${check.waterCement < 0.35 ? ', and dry enough to take water out of the foam' : ''}. Add ${grams(check.addWater)} of water and mix again.`,
+      say: `Drier than meant${check.waterCement < 0.35 ? ', and dry enough to take water out of the foam' : ''}. Add ${some(check.addWater)} of water and mix again.`,
     };
   },
   notes: ({ check }, _, say) => [

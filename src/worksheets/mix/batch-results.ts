@@ -94,7 +94,7 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
     of: (r) => r.design.cementitious,
   },
   mixing: { label: 'Water of the base mix in all', kind: 'mass', of: (r) => r.design.mix.water },
-  loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, whole: true },
+  loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, decimals: 0 },
   loadMass: { label: 'One load weighs', kind: 'mass', of: (r) => r.design.mass / r.loads },
   loadCement: {
     label: 'Cement and stand-ins in one load',

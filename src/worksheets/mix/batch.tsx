@@ -133,7 +133,7 @@ export default worksheet({
         { name: 'pigment', fill: 'pigment', volume: v.pigment },
         { name: 'fibre', fill: 'fibre', volume: v.fibre },
         { name: 'water', fill: 'water', volume: v.water },
-        { name: 'foam’s liquid', fill: 'binder', volume: (v.foam * values.foamDensity) / 1000 },
+        { name: 'foam’s liquid', fill: 'solution', volume: (v.foam * values.foamDensity) / 1000 },
         { name: 'gas', fill: 'foam', volume: v.foam * (1 - values.foamDensity / 1000) },
       ]}
       say={say}

@@ -1,5 +1,6 @@
 import { correctionTable } from '../../core/mix/correction-table.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { handy } from '../../islands/engine/handy.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 
@@ -59,5 +60,11 @@ function base(
 ): string {
   const cement = mass / (1 + waterCement + sandCement);
   const parts = [cement, waterCement * cement, ...(sandCement > 0 ? [sandCement * cement] : [])];
-  return `${say(mass, 'mass')} (${parts.map((part) => say(part, 'mass')).join(' + ')})`;
+  // All in the unit of the sum: nobody adds kilograms to grams with wet gloves.
+  const whole = say(mass, 'mass');
+  const unit = handy(mass, 'mass', { metric: 'kg', us: 'lb' }[say.system]);
+  const decimals = /\.(\d+)/.exec(whole)?.[1]?.length ?? 0;
+  const number = (part: number) =>
+    say(part, 'mass', { units: { metric: unit, us: unit }, decimals }).replace(/\u00a0.*/, '');
+  return `${whole} (${parts.map(number).join(' + ')})`;
 }

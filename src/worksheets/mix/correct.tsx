@@ -62,33 +62,39 @@ export default worksheet({
       kind: 'volume',
       of: (r) => r.add?.foamVolume || undefined,
       units: LITRES,
+      sure: true,
       answer: true,
     },
     addFoamMass: {
       label: 'which weighs',
       kind: 'mass',
       of: (r) => r.add?.foamMass || undefined,
+      significant: 2,
     },
     addBase: {
       label: 'Add base mix',
       kind: 'mass',
       of: (r) => r.add?.baseMass || undefined,
+      sure: true,
       answer: true,
     },
     addCement: {
       label: 'made of cement',
       kind: 'mass',
       of: (r) => r.add?.baseParts?.cement || undefined,
+      significant: 2,
     },
     addWater: {
       label: 'and water',
       kind: 'mass',
       of: (r) => r.add?.baseParts?.water || undefined,
+      significant: 2,
     },
     addSand: {
       label: 'and sand',
       kind: 'mass',
       of: (r) => r.add?.baseParts?.sand || undefined,
+      significant: 2,
     },
     off: {
       label: 'Off target by',
@@ -135,8 +141,8 @@ export default worksheet({
       };
     const add =
       fix.action === 'add-foam'
-        ? `Add ${say(fix.foamVolume, 'volume', { units: LITRES })} of foam (${say(fix.foamMass, 'mass')})`
-        : `Add ${say(fix.baseMass, 'mass')} of base mix`;
+        ? `Add ${say(fix.foamVolume, 'volume', { units: LITRES, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { significant: 2 })})`
+        : `Add ${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
     return {
       verdict: 'look',
       say: `${Math.abs(off * 100).toFixed(0)} % too ${off > 0 ? 'heavy' : 'light'}. ${add}, fold it in gently, and weigh once more.`,
@@ -185,8 +191,8 @@ export default worksheet({
   figure: ({ values, result, say }) => (
     <DensityScale
       title="Where the mix is, and where it should be"
-      from={0}
-      to={Math.max(2200, values.baseDensity * 1.08)}
+      from={Math.min(values.target, result.measured) * 0.85}
+      to={Math.max(values.target, result.measured) * 1.15}
       units={DENSITY}
       bands={[
         {
@@ -196,10 +202,8 @@ export default worksheet({
         },
       ]}
       marks={[
-        { at: values.foamDensity, label: 'foam', role: 'plain' },
         { at: values.target, label: 'target', role: 'target' },
         { at: result.measured, label: 'measured', role: 'measured' },
-        { at: values.baseDensity, label: 'base mix', role: 'plain' },
       ]}
       arrow={
         result.fix.action === 'leave' ? undefined : { from: result.measured, to: values.target }

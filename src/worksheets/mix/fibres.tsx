@@ -158,7 +158,7 @@ export default worksheet({
           say(FIBRES[kind].density, 'density', { units: DENSITY }),
           say(fibreMass({ kind, share, volume }).mass, 'mass', { units: SMALL_MASS }),
           FIBRES[kind].tried === undefined
-            ? 'none read of'
+            ? 'none found'
             : say(FIBRES[kind].tried, 'ratio', { units: PERCENT, significant: 2 }),
         ]),
     },

@@ -64,7 +64,7 @@ export default worksheet({
       of: (r) => r.solution.waterVolume,
       units: LITRES,
     },
-    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads.count, whole: true },
+    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads.count, decimals: 0 },
     wet: {
       label: 'Wet density, as the bucket reads it',
       kind: 'density',

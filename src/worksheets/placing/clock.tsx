@@ -87,7 +87,7 @@ export default worksheet({
       of: (r) => r.clock.total,
       units: MINUTES,
     },
-    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, whole: true },
+    loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, decimals: 0 },
     oldest: {
       label: 'The oldest foam, when blended in',
       kind: 'time',
@@ -139,7 +139,7 @@ export default worksheet({
   tables: [
     {
       caption: 'Load by load, from the start',
-      columns: ['Load', 'Start', 'Foam ready', 'Blended', 'Placed', 'Foam’s age then'],
+      columns: ['Load', 'Start', 'Foam ready', 'Blended', 'Foam’s age by then', 'Placed'],
       rows: ({ clock }, _, say) => {
         const at = (s: number) => say(s, 'time', { units: MINUTES, decimals: 0 });
         return clock.loads
@@ -149,8 +149,8 @@ export default worksheet({
             at(load.start),
             at(load.foamReady),
             at(load.blended),
-            at(load.placed),
             say(load.foamAge, 'time', { units: MINUTES, significant: 2 }),
+            at(load.placed),
           ]);
       },
     },

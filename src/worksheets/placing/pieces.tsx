@@ -118,7 +118,7 @@ export default worksheet({
     net: { label: 'In the forms', kind: 'volume', of: (r) => r.net },
     settling: { label: 'For settling', kind: 'volume', of: (r) => r.settling, significant: 2 },
     waste: { label: 'For waste', kind: 'volume', of: (r) => r.waste, significant: 2 },
-    count: { label: 'Pieces', kind: 'count', of: (r) => r.count, whole: true },
+    count: { label: 'Pieces', kind: 'count', of: (r) => r.count, decimals: 0 },
   },
   judge: (r, { settling, waste }, say) =>
     settling + waste < 0.03

@@ -31,7 +31,7 @@ export default worksheet({
       kind: 'volume',
       of: (r) => (r.each.cores > 0 ? r.each.cores : undefined),
     },
-    count: { label: 'Pieces', kind: 'count', of: (r) => r.count, whole: true },
+    count: { label: 'Pieces', kind: 'count', of: (r) => r.count, decimals: 0 },
   },
   judge: ({ net, total, each }, { settling, waste }, say) => {
     if (settling + waste < 0.03)

@@ -22,7 +22,7 @@ export function ClockChart({ loads, total, say }: Props) {
   const words = shown
     .map(
       ({ load, placed }) =>
-        `load ${load} placed at ${say(placed, 'time', { units: MINUTES, significant: 3 })}`,
+        `load ${load} placed at ${say(placed, 'time', { units: MINUTES, decimals: 0 })}`,
     )
     .join(', ');
   return (

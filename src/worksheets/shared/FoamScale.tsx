@@ -65,7 +65,7 @@ export function FoamScale({ gas, solution, bands, marks, caption, say }: Props) 
               y={16 + i * ROW}
               height={BAR + 12 - 16 - i * ROW}
             />
-            <text class="soft" x={x(from) - 6} y={28 + i * ROW} text-anchor="end">
+            <text class="soft" x={x(to) + 6} y={28 + i * ROW}>
               {label}
             </text>
           </g>

@@ -59,7 +59,7 @@ export default worksheet({
       of: ({ en1008, astmC1602 }) =>
         [...Object.values(en1008), ...Object.values(astmC1602)].filter((line) => line === 'fails')
           .length,
-      whole: true,
+      decimals: 0,
     },
     strength: {
       label: 'Strength, of the control’s',

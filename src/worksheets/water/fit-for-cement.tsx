@@ -106,12 +106,12 @@ export default worksheet({
     return { judged, alkalies, beyond: count('beyond'), unknown: count('unknown') };
   },
   results: {
-    beyond: { label: 'Lines beyond a limit', kind: 'count', of: (r) => r.beyond, whole: true },
+    beyond: { label: 'Lines beyond a limit', kind: 'count', of: (r) => r.beyond, decimals: 0 },
     unknown: {
       label: 'Lines the report is silent on',
       kind: 'count',
       of: (r) => r.unknown,
-      whole: true,
+      decimals: 0,
     },
     alkalies: {
       label: 'Alkalies, as Na₂O',

@@ -1,0 +1,9 @@
+import { defineMiddleware } from 'astro:middleware';
+import { keptTogether } from './components/markdown/kept-together.ts';
+
+/** The last touch to a page, whoever wrote its sentences: chapters, worksheets, cautions, glossary. */
+export const onRequest = defineMiddleware(async (_, next) => {
+  const response = await next();
+  if (!response.headers.get('content-type')?.startsWith('text/html')) return response;
+  return new Response(keptTogether(await response.text()), response);
+});
