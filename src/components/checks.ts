@@ -33,6 +33,32 @@ export interface Subject {
   readonly tables: readonly ShownTable[];
 }
 
+/** What a reader calls each subject, by its folder, in the order of the chapters; what serves them all is last. */
+const NAMES: Readonly<Record<string, string>> = {
+  water: 'Hardness and density of water',
+  'water-chemistry': 'Chemistry of water',
+  'foam-liquid': 'Foaming solution, glycerol and drainage',
+  foam: 'Weighing foam',
+  air: 'Compressed air',
+  mix: 'Mix',
+  placing: 'Forms and placing',
+  curing: 'Curing',
+  demould: 'Demoulding and lifting',
+  finished: 'Density and strength of the part',
+  'finished-part': 'Heat, shrinkage, frost and bubbles in the part',
+  safety: 'Wash water and exposure limits',
+  records: 'Statistics of batch records',
+  units: 'Units',
+  uncertainty: 'Uncertainty',
+};
+const ORDER = Object.keys(NAMES);
+
+function nameOf(id: string): string {
+  const name = NAMES[id];
+  if (!name) throw new Error(`tests/published/${id}: src/components/checks.ts has no name for it`);
+  return name;
+}
+
 const PLAIN: readonly Sort[] = ['number', 'numbers', 'text'];
 
 /** Every check, worked out now by the code that runs in the worksheets, by subject. */
@@ -41,14 +67,16 @@ export const subjects: readonly Subject[] = [
     readTables(join(process.cwd(), 'tests/published')),
     ({ file }) => file.split('/')[0]!,
   ),
-].map(([id, tables]) => ({
-  id,
-  name: (id.charAt(0).toUpperCase() + id.slice(1)).replaceAll('-', ' '),
-  tables: tables.map(({ title, file, rows }) => ({
-    title,
-    rows: rows.map((row) => show(row, file)),
-  })),
-}));
+]
+  .sort(([a], [b]) => ORDER.indexOf(a) - ORDER.indexOf(b))
+  .map(([id, tables]) => ({
+    id,
+    name: nameOf(id),
+    tables: tables.map(({ title, file, rows }) => ({
+      title,
+      rows: rows.map((row) => show(row, file)),
+    })),
+  }));
 
 function show(row: Row, file: string): Shown {
   const answer = answers[row.asks];

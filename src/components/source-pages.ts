@@ -1,20 +1,17 @@
-import { type Source, sourceOf, sources } from './library.ts';
+import { type Source, shortName, sourceOf, sources } from './library.ts';
 
-/** The list of sources is too long for one page: it is cut by the first letter of who wrote each. */
+/** The list of sources is too long for one page: it is cut by the first letter of the name each has in the text. */
 const PARTS = ['a', 'b-d', 'e-i', 'j-o', 'p-z'] as const;
 type Part = (typeof PARTS)[number];
 
-/** What a source is listed under: who wrote it, or its title. */
-const listedUnder = ({ by, title }: Source) => `${by ?? title} ${title}`;
-
-function partOf(source: Source): Part {
-  const letter = /[a-z]/.exec(listedUnder(source).normalize('NFD').toLowerCase())?.[0] ?? 'a';
+function partOf(key: string, source: Source): Part {
+  const letter = /[a-z]/.exec(shortName(source, key).normalize('NFD').toLowerCase())?.[0] ?? 'a';
   return PARTS.find((part) => letter <= part.at(-1)!) ?? 'p-z';
 }
 
 /** Where a source stands, below the base path; an unknown key names the page that used it. */
 export const sourcePath = (key: string, where: string): string =>
-  `sources/${partOf(sourceOf(key, where))}/#${key}`;
+  `sources/${partOf(key, sourceOf(key, where))}/#${key}`;
 
 export interface SourcePage {
   readonly id: string;
@@ -28,9 +25,30 @@ export const sourcePages: readonly SourcePage[] = PARTS.map((id) => ({
   id,
   name: id.toUpperCase().replace('-', ' to '),
   entries: [...sources]
-    .filter(([, source]) => partOf(source) === id)
-    .sort(([, a], [, b]) => listedUnder(a).localeCompare(listedUnder(b), 'en')),
+    .filter(([key, source]) => partOf(key, source) === id)
+    .map(([key, source]) => ({ key, source, name: shortName(source, key) }))
+    .sort(
+      (a, b) =>
+        a.name.localeCompare(b.name, 'en', { numeric: true }) ||
+        a.source.title.localeCompare(b.source.title, 'en'),
+    )
+    .map(({ key, source }) => [key, source] as const),
 }));
+
+/** A source as the list prints it, beginning with the name it is listed under. */
+export function entryOf(key: string, source: Source): string {
+  const { by, title, year } = source;
+  const dated = year ? ` (${year})` : '';
+  const name = shortName(source, key).replace(/, (?:from memory|no source)$/, '');
+  const known = name.replace(` ${year}`, '');
+  if ((by ?? title).toLowerCase().startsWith(known.toLowerCase()))
+    return by ? `${`${by}${dated}`.replace(/\.?$/, '.')} ${title}` : `${title}${dated}`;
+  // A standard goes by its number, a rule of the trade by that word.
+  const named = known.charAt(0).toUpperCase() + known.slice(1);
+  const author = by && !known.startsWith(by) ? ` ${by.replace(/\.?$/, '.')}` : '';
+  const rest = title.startsWith(known) ? title.slice(known.length).replace(/^[:,.]? */, '') : title;
+  return `${named}${dated}.${author} ${rest}`;
+}
 
 export const standings: Readonly<Record<Source['standing'], string>> = {
   read: 'Read in the source or in a copy of it.',

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 interface Store<T> {
   get(): T;
@@ -15,7 +15,8 @@ export function useStored<T>(store: Store<T>, built: T, keys?: readonly (keyof T
   const held = read ? store.get() : built;
   const drawn = useRef(held);
   drawn.current = held;
-  useEffect(() => {
+  // With the drawing, so that no key falls between what was built and what was read.
+  useLayoutEffect(() => {
     setRead(true);
     let timer: ReturnType<typeof setTimeout> | undefined;
     const stop = store.listen((now, before) => {

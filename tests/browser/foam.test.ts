@@ -24,6 +24,31 @@ const seconds = (text: string) => {
   return 60 * minutes + rest;
 };
 
+test('every key is kept that is pressed while a worksheet wakes', async () => {
+  opened = await openPage('water/softening/', { height: 600 });
+  const { page, context } = opened;
+  const cdp = await context.newCDPSession(page);
+  await cdp.send('Emulation.setCPUThrottlingRate', { rate: 6 });
+  const lost: string[] = [];
+  for (const delay of [10, 25, 40, 60]) {
+    await opened.go('water/softening/');
+    const field = page.locator('#softener-hardness');
+    await field.evaluate((input: HTMLInputElement) => {
+      input.scrollIntoView();
+      input.select();
+      input.focus();
+    });
+    await page.keyboard.type('338.512345678', { delay });
+    await expect
+      .poll(() => page.locator('[data-island="water/softener"]').getAttribute('data-awake'))
+      .toBe('yes');
+    const typed = await field.inputValue();
+    if (typed !== '338.512345678') lost.push(`${delay} ms: ${typed}`);
+    await page.evaluate(() => localStorage.clear());
+  }
+  expect(lost).toEqual([]);
+});
+
 test('amounts in the text say first what the reader reads in, on every page, and turn back', async () => {
   opened = await openPage('foam/lasting/');
   const amounts = () => opened.page.locator('.amount').allInnerTexts();

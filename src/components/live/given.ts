@@ -9,6 +9,7 @@ const DAY = [
   'stored-rainwater',
   'washing-soda',
   'boiling-water',
+  'softener-salt',
   'glycerol-and-concentrate',
   'pressurised-vessel',
   'compressed-air-jet',

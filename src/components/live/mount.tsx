@@ -25,11 +25,14 @@ export async function mount(
     ),
     place,
   );
-  // Once the part has seen what lies on the bench, which it does after it is drawn.
-  if (early.length > 0)
-    setTimeout(() => {
-      for (const again of early) again();
-    }, 50);
+  // Once the part has drawn what lies on the bench; in the same task, so that no key comes in between.
+  await drawnAgain();
+  for (const again of early) again();
+}
+
+/** Preact draws what effects have changed in a microtask, and what that changes in another. */
+async function drawnAgain(): Promise<void> {
+  for (let turn = 0; turn < 3; turn++) await Promise.resolve();
 }
 
 /** What holds text; a chosen file stays where it is, and is only told again. */
@@ -41,7 +44,7 @@ function typedEarly(place: HTMLElement): readonly (() => void)[] {
   const lists = [...place.querySelectorAll<HTMLSelectElement>('select')];
   const typed = inputs
     .filter(({ type, value, defaultValue }) => TYPED.test(type) && value !== defaultValue)
-    .map((input) => ({ input, value: input.value }));
+    .map((input) => ({ input, value: input.value, caret: input.selectionStart }));
   const chosen = inputs.filter(
     ({ checked, defaultChecked, files }) => (checked && !defaultChecked) || files?.length,
   );
@@ -51,8 +54,10 @@ function typedEarly(place: HTMLElement): readonly (() => void)[] {
   const tell = (element: HTMLElement, event: string) =>
     element.dispatchEvent(new Event(event, { bubbles: true }));
   return [
-    ...typed.map(({ input, value }) => () => {
+    ...typed.map(({ input, value, caret }) => () => {
       input.value = value;
+      // What is no text, a date, has no caret.
+      if (caret !== null && document.activeElement === input) input.setSelectionRange(caret, caret);
       tell(input, 'input');
     }),
     ...chosen.map((input) => () => {
