@@ -93,7 +93,11 @@ describe('the whole journey by keyboard', () => {
       baseDensity: mix.baseDensity,
       tolerance: 30,
     });
-    await becomes('correct', 'addFoam', say(fix.foamVolume, 'volume', 'L'));
+    // The ± of the weighings leaves two digits of it.
+    const twoDigits = formatQuantity(fix.foamVolume, 'volume', 'L', { significant: 2 }).number;
+    await expect
+      .poll(() => shown('correct', 'addFoam'))
+      .toMatch(new RegExp(`^${twoDigits} ± [\\d.]+ L$`));
 
     const sheet = page.locator('.bench-sheet');
     // In a table a number may part from its unit: the space between them is a plain one.

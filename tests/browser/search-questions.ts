@@ -37,5 +37,8 @@ export const questions: readonly Question[] = [
   ['R-value insulation', 'finished-part/heat/'],
   ['can I use it for a load-bearing wall', 'finished-part/where-not/'],
   ['silica dust mask', 'safety/dust/'],
+  ['can I stand on it', 'finished-part/where-not/'],
+  ['pour down the sink', 'safety/washout/'],
+  ['wash water down the drain', 'safety/washout/'],
   ['weigh foam in a liter jug', 'foam/weighing/'],
 ];

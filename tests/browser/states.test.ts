@@ -166,8 +166,8 @@ const vanished = (on: Page): Promise<string[]> =>
     for (const e of document.querySelectorAll('main svg :is(path, rect, circle, line, text)')) {
       if (!e.checkVisibility()) continue;
       const { fill, stroke } = getComputedStyle(e);
-      // A sign lies on a filled shape, and some letters on a filled layer.
-      if (e.matches('.sign, .on-layer, [style]')) continue;
+      // A sign lies on a filled shape, some letters on a filled layer, and a ground is to be unseen.
+      if (e.matches('.sign, .on-layer, .ground, [style]')) continue;
       const least = e.matches('text') ? 4.5 : e.matches('.grid') ? 1.5 : 3;
       if (Math.max(seen(fill), e.matches('text') ? 1 : seen(stroke)) < least)
         gone.push(`${name(e)}: fill ${fill}, stroke ${stroke}`);

@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { ROUNDED, SHARP_EDGED } from '../../src/core/air/orifice.ts';
 import { fhpActivationEnergy } from '../../src/core/curing/age-factor.ts';
+import { DRY_ENOUGH_MOISTURE, diffusionDryingTime } from '../../src/core/curing/drying.ts';
 import { ONE_FREEZE_STRENGTH } from '../../src/core/curing/frost.ts';
 import { STILL_AIR_TRANSFER, steadyFace, throughLayers } from '../../src/core/curing/heat/face.ts';
 import { ORDINARY_CEMENT } from '../../src/core/curing/heat/hydration.ts';
@@ -13,9 +14,10 @@ import { curingPlan } from '../../src/core/curing/plan.ts';
 import { setByTemperature } from '../../src/core/curing/set.ts';
 import { GROWTH_COEFFICIENT } from '../../src/core/curing/strength-growth.ts';
 import { LOAD_CONSTANT_METRIC } from '../../src/core/demould/lifting-equation/lift.ts';
+import { TWO_PEOPLE_SHARE } from '../../src/core/demould/lifting-equation/scope.ts';
 import { judgeLift } from '../../src/core/demould/lifting-equation/single.ts';
 import { HANDLING_MULTIPLIERS } from '../../src/core/demould/multipliers.ts';
-import { valoreConductivity } from '../../src/core/finished/conductivity.ts';
+import { EQUILIBRIUM_MOISTURE, valoreConductivity } from '../../src/core/finished/conductivity.ts';
 import { FLEXURAL_RATIO } from '../../src/core/finished/flexural.ts';
 import {
   FULL_HYDRATION_WATER,
@@ -186,12 +188,13 @@ const figures: readonly [string, string, number, () => number, number][] = [
     () => judgeLift(usual, 4.86).weightLimit / LOAD_CONSTANT_METRIC,
     0.03,
   ],
+  ['demoulding/lift', 'the worksheet takes two thirds of it', 2 / 3, () => TWO_PEOPLE_SHARE, 0],
   ['finished-part/drying', 'can bind 0.23 g of water', 0.23, () => POWERS_PER_GRAM.bound, 0],
   ['finished-part/drying', 'hold 0.19 g in its gel', 0.19, () => POWERS_PER_GRAM.gel, 0],
   ['finished-part/heat', 'from 0.28 at 561', 0.28, () => wongBy('min').conductivity, 0.005],
   ['finished-part/heat', 'at 561 kg/m³', 561, () => wongBy('min').density, 0.5],
-  ['finished-part/heat', '0.66 at 1,404', 0.66, () => wongBy('max').conductivity, 0.005],
-  ['finished-part/heat', 'at 1,404', 1404, () => wongBy('max').density, 0.5],
+  ['finished-part/heat', '0.66 at 1404', 0.66, () => wongBy('max').conductivity, 0.005],
+  ['finished-part/heat', 'at 1404', 1404, () => wongBy('max').density, 0.5],
   ['finished-part/heat', 'six times as much as dry', 6, () => SATURATED_FACTOR, 0],
   ['foam/air', 'about 0.61 for a sharp edge', 0.61, () => SHARP_EDGED, 0],
   ['foam/air', '0.97 for a rounded one', 0.97, () => ROUNDED, 0],
@@ -250,6 +253,22 @@ const claims: readonly [string, string, () => boolean][] = [
     () => {
       const band = strengthBand(mix);
       return band.known && band.low * Math.exp(GROWTH_COEFFICIENT['32.5N']) < ONE_FREEZE_STRENGTH;
+    },
+  ],
+  [
+    'curing/drying-to-use',
+    'a week to half a year standing',
+    () => {
+      const initial = (mix.water + mix.foamMass - 0.2 * mix.cement) / mix.ovenDryDensity;
+      const { soonest, latest } = diffusionDryingTime({
+        thickness: demo.slab.thickness,
+        initial,
+        target: Number(DRY_ENOUGH_MOISTURE.toFixed(3)),
+        resting: EQUILIBRIUM_MOISTURE.dryRoom,
+        faces: 2,
+      });
+      const days = [soonest, latest].map((s) => s / 86_400);
+      return Math.abs(days[0]! - 7) < 1 && Math.abs(days[1]! - 182) < 15;
     },
   ],
   [

@@ -5,6 +5,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import correct from '../../src/worksheets/mix/correct.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 
 const metric = speaker('metric');
@@ -52,11 +53,29 @@ describe('the sentence beside a field', () => {
     ['1,234', 'can be read as 1.234 or as 1234'],
     ['3 furlongs', 'is not one of mass'],
     ['3 L', 'is a volume'],
-    ['1 2', 'more than one number'],
+    ['1 2', 'more than one number. Enter one.'],
+    ['2 450 g', 'without spaces: 2450'],
     ['500', 'at most 200\u00a0kg'],
   ])('%j: %s', (t, words) => {
     expect(full(typed(t)).problem).toContain(words);
   });
+});
+
+test('a refusal by core names the end that was passed, not the one nobody meets', () => {
+  const reading = readWorksheet(foamDensity, { 'foam-density.full': typed('0.5') }, {}, metric);
+  const outcome = answer(foamDensity, reading, metric);
+  expect(outcome.ok).toBe(false);
+  if (outcome.ok) return;
+  expect(outcome.problems[0]!.say).toMatch(/must be more than 0\.85.kg\.$/);
+});
+
+test('a bucket larger than the mix in the mixer stops the correction, and no amount is given', () => {
+  const entries = { 'correct.mass': typed('8') };
+  const answered = answer(correct, readWorksheet(correct, entries, {}, metric), metric);
+  expect(answered).toMatchObject({ ok: true, judgement: { verdict: 'stop' } });
+  if (!answered.ok) return;
+  expect(answered.judgement.say).toContain('holds more than the whole mix, 12.5\u00a0L');
+  expect(answered.numbers).not.toHaveProperty('addFoam');
 });
 
 describe('another worksheet’s result', () => {

@@ -22,7 +22,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     case 'ambiguous':
       return `${field.label}: ${quoted(problem.read)} can be read as ${problem.readings[0]} or as ${problem.readings[1]}. Type the one you mean, without a thousands mark.`;
     case 'several-numbers':
-      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one.`;
+      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${asOne(problem.read)}.`;
     case 'unknown-unit':
       return `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed(problem.known)}.`;
     case 'other-kind':
@@ -33,6 +33,12 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
       return `${field.label}: ${quoted(problem.read)} is not a number. Enter ${like}.`;
   }
 }
+
+/** `2 450 g` is one number to many: how to type it. */
+const asOne = (read: string) => {
+  const spaced = /^\s*\d{1,3}(?: \d{3})+(?![\d/])/.exec(read)?.[0];
+  return spaced ? `, without spaces: ${spaced.replaceAll(' ', '')}` : '';
+};
 
 /** The field's example in the unit shown. */
 function exampleIn(field: NumberField, shown: string): string {
@@ -70,9 +76,14 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
 export function refused(error: DomainError, label: string, say: Say): string {
   const { min, max, aboveMin, belowMax } = error.allowed;
   const words = (si: number) => say(si, error.kind, { plain: true });
+  // Only the end that was passed: the other may be one that nobody meets.
   const ends = [
-    min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${words(min)}`,
-    max !== undefined && `${belowMax ? 'less than' : 'at most'} ${words(max)}`,
+    min !== undefined &&
+      !(error.value > min) &&
+      `${aboveMin ? 'more than' : 'at least'} ${words(min)}`,
+    max !== undefined &&
+      !(error.value < max) &&
+      `${belowMax ? 'less than' : 'at most'} ${words(max)}`,
   ].filter(Boolean);
   const read = Number.isFinite(error.value)
     ? `read ${words(error.value)}`

@@ -2,6 +2,7 @@ import type { GainClass } from '../../core/curing/curing-rules.ts';
 import { firstAtOrBelow } from '../../core/curing/frost.ts';
 import { curingPlan, meanUntil, type PlanEntry } from '../../core/curing/plan.ts';
 import { DAY, ICE_POINT } from '../../core/curing/units.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -16,7 +17,7 @@ import {
   passedFrostWords,
 } from '../shared/curing-history.ts';
 import type { CalendarDate } from '../shared/icalendar.ts';
-import { momentInWords } from '../shared/moments.ts';
+import { momentInWords, roundMoment } from '../shared/moments.ts';
 import { PlanChart } from '../shared/PlanChart.tsx';
 
 const RULES: Readonly<Record<PlanEntry['rule'], string>> = {
@@ -33,6 +34,17 @@ const RULES: Readonly<Record<PlanEntry['rule'], string>> = {
 /** The example’s casting: dates counted from it are nobody’s own, and say so wherever they go. */
 const EXAMPLE_CASTING = readMoment(castAt.example);
 
+const GAIN_WORDS: Readonly<Record<GainClass, string>> = {
+  rapid: 'rapid gain',
+  medium: 'middling gain',
+  slow: 'slow gain',
+  'very-slow': 'very slow gain',
+};
+const BINDER_WORDS = {
+  plain: 'Portland cement without steel',
+  other: 'a blend, or with steel in it',
+} as const;
+
 /** Rules that set a time for curing, by what the part is; the European classes stand beside them. */
 const asked = (rapid: boolean, plain: boolean): readonly PlanEntry['rule'][] => [
   'din-1045-3',
@@ -44,8 +56,20 @@ const asked = (rapid: boolean, plain: boolean): readonly PlanEntry['rule'][] => 
 function class4Note(ends: number | undefined, longest: number, castAt: number): readonly string[] {
   if (ends !== undefined && ends <= longest) return [];
   return [
-    `European class 4 asks for longer: ${ends === undefined ? 'beyond these temperatures' : `until ${momentInWords(castAt + ends)}`}. The European classes are not among the three, because a specification chooses the class and sets the strength it is a share of; a part without one has neither. If yours names class 4, that date counts.`,
+    `European class 4 asks for longer: ${ends === undefined ? 'beyond these temperatures' : `until ${momentInWords(castAt + ends, 'hour-up')}`}. The European classes are not among the three, because a specification chooses the class and sets the strength it is a share of; a part without one has neither. If yours names class 4, that date counts.`,
   ];
+}
+
+/** The least and the greatest of the temperatures, to the degree: `6 to 21 °C`. */
+function span(temperatures: readonly number[], say: Say): string {
+  const [low, high] = ([Math.min, Math.max] as const).map((end) =>
+    say(
+      temperatures.reduce((a, b) => end(a, b)),
+      'temperature',
+      { decimals: 0 },
+    ),
+  ) as [string, string];
+  return low === high ? low : `${low.split('\u00a0')[0]} to ${high}`;
 }
 
 const WHY: Readonly<Record<string, string>> = {
@@ -147,7 +171,7 @@ export default worksheet({
     if (freezes !== undefined)
       return {
         verdict: 'stop',
-        say: `It freezes on ${momentInWords(v.castAt + freezes)}. Keep it from freezing first of all: bring it indoors or insulate it, and make the plan anew with the temperatures it then has.${passed ? ` ${passed}` : ''}`,
+        say: `It freezes on ${momentInWords(v.castAt + freezes, 'hour-down')}. Keep it from freezing first of all: bring it indoors or insulate it, and make the plan anew with the temperatures it then has.${passed ? ` ${passed}` : ''}`,
       };
     if (stopped)
       return {
@@ -156,13 +180,13 @@ export default worksheet({
       };
     return {
       verdict: passed ? 'look' : 'good',
-      say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${momentInWords(v.castAt + longest)}. Longer does no harm to a part that is not to dry yet.`,
+      say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${momentInWords(v.castAt + longest, 'hour-up')}. Longer does no harm to a part that is not to dry yet.`,
     };
   },
   notes: ({ known, longest, entries, stopped }, v) => [
     ...historyNotes(
       known,
-      `The end by the longest rule, ${momentInWords(v.castAt + longest)},`,
+      `The end by the longest rule, ${momentInWords(v.castAt + longest, 'hour-up')},`,
       stopped ? undefined : longest,
     ),
     ...(stopped
@@ -188,14 +212,18 @@ export default worksheet({
   figure: ({ values: v, result: { known, entries, stopped }, say }) => {
     const example = v.castAt === EXAMPLE_CASTING;
     const passed = passedFrostWords(known, v.castAt, say);
-    const rows = entries.map(({ rule, ends }) => ({ name: RULES[rule], ends }));
+    const endsAt = (ends: number) => roundMoment(v.castAt + ends, 'hour-up');
+    const rows = entries.map(({ rule, ends }) => ({
+      name: RULES[rule],
+      ends: ends === undefined ? undefined : endsAt(ends) - v.castAt,
+    }));
     const dates = entries.flatMap(({ rule, ends }): readonly CalendarDate[] =>
       ends === undefined || stopped
         ? []
         : [
             {
               uid: `${rule}-${Math.round(v.castAt)}-${Math.round(ends)}@curing-plan.invalid`,
-              at: v.castAt + ends,
+              at: endsAt(ends),
               title: `${example ? 'Example: curing' : 'Curing'} may end: ${RULES[rule]}`,
               text: `${example ? 'The casting date is the example’s, nobody’s own. ' : ''}${passed ? `${passed} ` : ''}Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`.replaceAll(
                 '\u00a0',
@@ -205,7 +233,16 @@ export default worksheet({
           ],
     );
     return (
-      <PlanChart rows={rows} castAt={v.castAt} dates={dates} stopped={stopped} example={example} />
+      <>
+        <PlanChart
+          rows={rows}
+          castAt={v.castAt}
+          dates={dates}
+          stopped={stopped}
+          example={example}
+        />
+        <p class="on-paper">{`Reckoned for ${span(known.history.temperatures, say)}, ${GAIN_WORDS[v.gain]}, ${BINDER_WORDS[v.binder]}; cast ${momentInWords(v.castAt)}.`}</p>
+      </>
     );
   },
   tables: [
@@ -219,7 +256,7 @@ export default worksheet({
           [
             ...(ends === undefined
               ? []
-              : [`${stopped ? 'not before ' : ''}${momentInWords(v.castAt + ends)}`]),
+              : [`${stopped ? 'not before ' : ''}${momentInWords(v.castAt + ends, 'hour-up')}`]),
             ...notes.flatMap(({ code }) => WHY[code] ?? []),
           ].join('; '),
         ]),

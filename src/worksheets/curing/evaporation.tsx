@@ -137,12 +137,12 @@ export default worksheet({
     if (r.state === 'act')
       return {
         verdict: 'stop',
-        say: `${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a mix that bleeds as little as foam. Cover the face as soon as it is struck off, before anything else.`,
+        say: `${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a mix that bleeds as little as a foamed one. Cover the face as soon as it is struck off, before anything else.`,
       };
     if (r.state === 'caution')
       return {
         verdict: 'look',
-        say: `${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a mix that bleeds as little as foam. Lay the sheet at once after strike-off${v.wind > 0 ? ', and break the wind' : ''}.`,
+        say: `${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a mix that bleeds as little as a foamed one. Lay the sheet at once after strike-off${v.wind > 0 ? ', and break the wind' : ''}.`,
       };
     if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
       return {

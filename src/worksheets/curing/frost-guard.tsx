@@ -9,7 +9,7 @@ import { DAY, ICE_POINT } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ageAt } from '../shared/AgeCharts.tsx';
-import { cement, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts';
+import { cement, DAYS, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
   GROWTH,
@@ -82,21 +82,21 @@ export default worksheet({
       kind: 'time',
       of: (r) => r.reached,
       note: 'your own mark; not one that stands a freeze unless it is 3.5 MPa (500 psi) or more',
-      units: HOURS,
+      units: DAYS,
       significant: 2,
     },
     oneFreeze: {
       label: '3.5 MPa (500 psi), for one freeze, after',
       kind: 'time',
       of: (r) => r.guard.oneFreeze.time,
-      units: HOURS,
+      units: DAYS,
       significant: 2,
     },
     repeated: {
       label: '24 MPa (3500 psi), for freezing again and again while soaked, after',
       kind: 'time',
       of: (r) => r.guard.repeated.time,
-      units: HOURS,
+      units: DAYS,
       significant: 2,
     },
     firstFreeze: {
@@ -133,35 +133,40 @@ export default worksheet({
     const passed = passedFrostWords(known, v.castAt, say);
     const { oneFreeze, firstFreeze } = guard;
     const mpa = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
+    // 500 psi, as its source rounds it.
+    const mark = say(ONE_FREEZE_STRENGTH, 'stress', {
+      units: MPA,
+      significant: say.system === 'us' ? 1 : 2,
+    });
     if (firstFreeze !== undefined && oneFreeze.frozenFirst)
       return {
         verdict: 'stop',
-        say: `It freezes on ${momentInWords(v.castAt + firstFreeze)}, with ${mpa(atFreeze ?? 0)}: less than the ${mpa(ONE_FREEZE_STRENGTH)} that stands one freeze. Bring it indoors or insulate it before then, or do not cast.${passed ? ` ${passed}` : ''}`,
+        say: `It freezes on ${momentInWords(v.castAt + firstFreeze, 'hour-down')}, with ${mpa(atFreeze ?? 0)}: less than the ${mark} that stands one freeze. Bring it indoors or insulate it before then, or do not cast.${passed ? ` ${passed}` : ''}`,
       };
     if (passed)
       return {
         verdict: 'look',
-        say: `${passed} ${oneFreeze.age === undefined ? `This mix never reaches the ${mpa(ONE_FREEZE_STRENGTH)} that stands one freeze: keep it from freezing for the whole cure.` : `Keep it from freezing until it has ${mpa(ONE_FREEZE_STRENGTH)}.`}`,
+        say: `${passed} ${oneFreeze.age === undefined ? `This mix never reaches the ${mark} that stands one freeze: keep it from freezing for the whole cure.` : `Keep it from freezing until it has ${mark}.`}`,
       };
     if (oneFreeze.age === undefined)
       return {
         verdict: 'look',
-        say: `No frost is in these temperatures. But this mix never reaches the ${mpa(ONE_FREEZE_STRENGTH)} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.`,
+        say: `No frost is in these temperatures. But this mix never reaches the ${mark} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.`,
       };
     if (guard.coldest < COLD)
       return {
         verdict: 'look',
-        say: `No frost comes before ${mpa(ONE_FREEZE_STRENGTH)}, but below ${say(COLD, 'temperature', { significant: 2 })} it hardly ages. Keep it warmer.`,
+        say: `No frost comes before ${mark}, but below ${say(COLD, 'temperature', { significant: 2 })} it hardly ages. Keep it warmer.`,
       };
     return {
       verdict: 'good',
-      say: `No frost catches it by these temperatures. Look at the forecast each day until it has ${mpa(ONE_FREEZE_STRENGTH)}.`,
+      say: `No frost catches it by these temperatures. Look at the forecast each day until it has ${mark}.`,
     };
   },
   notes: ({ known, guard, reached }, _, say) => [
     ...historyNotes(
       known,
-      `The strength you wait for, after ${say(reached ?? 0, 'time', { units: HOURS, significant: 2 })},`,
+      `The strength you wait for, after ${say(reached ?? 0, 'time', { units: DAYS, significant: 2 })},`,
       reached,
     ),
     ...(guard.repeated.age === undefined
@@ -182,7 +187,7 @@ export default worksheet({
         const age = ageForShare({ share: v.wanted / v.strength28, coefficient: s });
         return age === undefined
           ? `${say(v.wanted, 'stress', { units: MPA })} is above where this curve levels out.`
-          : `s = ${s.toFixed(2)}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: HOURS })}${reached === undefined ? `, not reached in ${AHEAD / DAY} days` : `, reached after ${say(reached, 'time', { units: HOURS })}`}`;
+          : `s = ${s.toFixed(2)}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? `, not reached in ${AHEAD / DAY} days` : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
       },
     },
   ],

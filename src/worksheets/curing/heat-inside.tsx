@@ -15,6 +15,10 @@ const BOILS = 373.15;
 /** How near the limit is near enough to warn, K: about what the figures of the cement are out. Common practice, no source. */
 const NEAR = 2;
 
+/** How near heat released and let in comes to heat stored, in words. */
+const closeTo = (imbalance: number) =>
+  imbalance < 1e-6 ? 'better than a millionth' : imbalance.toPrecision(1);
+
 export default worksheet({
   id: 'heat-inside',
   question: 'How hot does it get inside?',
@@ -22,20 +26,22 @@ export default worksheet({
   work: heatWorked,
   results: {
     peak: {
-      label: 'Hottest inside',
+      label: 'Hottest inside, conducting as when wet',
       kind: 'temperature',
       of: (r) => r.peak.temperature,
-      note: 'if it conducts as much as wet concrete can',
+      decimals: 0,
+      note: 'as much as wet concrete can, unless you measured it',
     },
     asDry: {
-      label: 'Or as hot as',
+      label: 'Hottest inside, conducting as when dry',
       kind: 'temperature',
       of: (r) => r.asDry?.peak.temperature,
+      decimals: 0,
       answer: true,
-      note: 'if it conducts no more than when dry; the truth lies between',
+      note: 'the truth lies between the two',
     },
     peakAt: {
-      label: 'Reached after',
+      label: 'Hottest inside, wet, reached after',
       kind: 'time',
       of: (r) => r.peak.time,
       units: HOURS,
@@ -43,19 +49,19 @@ export default worksheet({
       answer: true,
     },
     difference: {
-      label: 'Inside warmer than the cooler face by up to',
+      label: 'Inside over the cooler face, wet, up to',
       kind: 'temperatureDifference',
       of: (r) => r.difference.value,
       significant: 2,
     },
     differenceDry: {
-      label: 'Or by up to, conducting as when dry',
+      label: 'Inside over the cooler face, dry, up to',
       kind: 'temperatureDifference',
       of: (r) => r.asDry?.difference.value,
       significant: 2,
     },
     differenceAt: {
-      label: 'That is after',
+      label: 'Inside over face, wet: that is after',
       kind: 'time',
       of: (r) => r.difference.time,
       units: HOURS,
@@ -168,7 +174,7 @@ export default worksheet({
     {
       tex: String.raw`\Delta T_{\text{ad}} = \frac{H\,\alpha_u\,C}{\rho c}`,
       put: (_, r, say) =>
-        `${say(r.rise, 'temperatureDifference', { significant: 2 })} if no heat got out. Released and come in at the faces equals stored to ${r.run.energy.imbalance.toExponential(0)} of the largest.`,
+        `${say(r.rise, 'temperatureDifference', { significant: 2 })} if no heat got out. Released and come in at the faces equals stored to ${closeTo(r.run.energy.imbalance)} of the largest.`,
     },
   ],
   figure: ({ values, result, say }) => (

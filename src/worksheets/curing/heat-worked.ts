@@ -32,7 +32,12 @@ function work(v: HeatValues) {
       cement: found.cement,
       heatCapacity: found.heatCapacity,
     }),
-    beside: beside.flatMap((each) => besideCase(v, each)),
+    // The reader's own stands in the comparison as it is worked above, on the finer mesh.
+    beside: beside.flatMap((each) =>
+      each.thickness === own.thickness && each.wet === own.wet
+        ? [{ ...own, peak: found.peak, difference: found.difference }]
+        : besideCase(v, each),
+    ),
   };
 }
 

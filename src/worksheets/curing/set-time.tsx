@@ -1,4 +1,6 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
+import type { sabinFactors } from '../../core/curing/set-by-water.ts';
+import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
@@ -19,6 +21,27 @@ const TOO_LATE = 8 * 3600;
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
 const MM = { metric: 'mm', us: 'in' } as const;
+/** Where the rows of Sabin’s Table 20 begin and end, w/c, for his two cements. */
+const TABLED = { A: [0.267, 0.4], B: [0.24, 0.36] } as const;
+
+/** What more water does to set, as far as the table shows it. */
+function waterNote(
+  { testWater, waterCement }: Values<typeof setFields>,
+  { initial, final, notes }: ReturnType<typeof sabinFactors>,
+): string {
+  if (waterCement <= testWater) return 'Your mix is no wetter than the bag’s test.';
+  const wettest = TABLED.A[1];
+  if (testWater >= wettest)
+    return `Your mix is wetter than the bag’s test, and sets later for it; the one table at hand ends at a w/c of ${wettest.toFixed(2)} and does not say by how much.`;
+  const [one, other] = [TABLED.B, TABLED.A].map(
+    ([from, to]) => `from ${from.toFixed(2)} to ${to.toFixed(2)}`,
+  );
+  const ends =
+    notes.length > 0
+      ? `, as far as the table goes: ${one} with the one and ${other} with the other${waterCement > wettest ? '; yours is wetter' : ''}`
+      : '';
+  return `Your mix is wetter than the bag’s test. In the one table at hand, of two cements a century old, going from a w/c of ${testWater.toFixed(2)} to ${Math.min(waterCement, wettest).toFixed(2)} initial set took ${initial[0].toFixed(1)} to ${initial[1].toFixed(1)} times as long and final set ${final[0].toFixed(1)} to ${final[1].toFixed(1)} times${ends}. It is not worked into the times above; read the direction, not the figure.`;
+}
 
 export default worksheet({
   id: 'set-time',
@@ -120,9 +143,7 @@ export default worksheet({
           'No sinking is given, so the two rows on it are left out: the example’s was not your part’s. Read the level after half an hour and enter it.',
         ]
       : []),
-    v.waterCement > v.testWater
-      ? `Your mix is wetter than the bag’s test. In the one table at hand, of two cements a century old, going from a w/c of ${v.testWater.toFixed(2)} to ${v.waterCement.toFixed(2)} made initial set ${water.initial[0].toFixed(1)} to ${water.initial[1].toFixed(1)} times later and final set ${water.final[0].toFixed(1)} to ${water.final[1].toFixed(1)} times${water.notes.length > 0 ? ', as far as the table goes' : ''}. It is not worked into the times above; read the direction, not the figure.`
-      : 'Your mix is no wetter than the bag’s test.',
+    waterNote(v, water),
     'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
     ...(notes.length > 0
       ? ['The rule of a third is told from 4 to 38 °C (40 to 100 °F); this mix is outside it.']

@@ -134,7 +134,7 @@ export default worksheet({
     if (now < v.wanted && freeze !== undefined && freeze < reached)
       return {
         verdict: 'stop',
-        say: `By these temperatures it freezes on ${momentInWords(v.castAt + freeze)}, before it counts as ${days(v.wanted)} old. Age counted through a frost is worth nothing if it froze young: see the page on frost.${passed ? ` ${passed}` : ''}`,
+        say: `By these temperatures it freezes on ${momentInWords(v.castAt + freeze, 'hour-down')}, before it counts as ${days(v.wanted)} old. Age counted through a frost is worth nothing if it froze young: see the page on frost.${passed ? ` ${passed}` : ''}`,
       };
     if (now >= v.wanted)
       return {
@@ -143,7 +143,7 @@ export default worksheet({
       };
     return {
       verdict: 'look',
-      say: `${passed ? `${passed} ` : ''}It counts as ${days(now)} old. If the forecast holds it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached)}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when the nights turn out otherwise.`,
+      say: `${passed ? `${passed} ` : ''}It counts as ${days(now)} old. If the forecast holds it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached, 'hour-up')}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when the nights turn out otherwise.`,
     };
   },
   notes: ({ known, reached, curve }, _, say) => [
@@ -199,7 +199,7 @@ export default worksheet({
           say(now, 'time', { units: DAYS }),
           reached === undefined
             ? `not in ${AHEAD / DAY} days`
-            : `${say(reached, 'time', { units: DAYS })}, ${momentInWords(v.castAt + reached)}`,
+            : `${say(reached, 'time', { units: DAYS })}, ${momentInWords(v.castAt + reached, 'hour-up')}`,
         ]),
     },
   ],

@@ -26,7 +26,7 @@ export default worksheet({
       kind: 'ratio',
       of: (r) => r.use?.high,
       units: PERCENT,
-      significant: 3,
+      significant: 2,
       answer: true,
     },
     useLow: {
@@ -34,14 +34,14 @@ export default worksheet({
       kind: 'ratio',
       of: (r) => r.use?.low,
       units: PERCENT,
-      significant: 3,
+      significant: 2,
     },
     useJerk: {
       label: 'At worst, with a jerk',
       kind: 'ratio',
       of: (r) => r.use && r.use.high * (1 + JERK),
       units: PERCENT,
-      significant: 3,
+      significant: 2,
       note: 'half as much again, a guess; the page on when to strip reckons with it too',
     },
     low: {
@@ -85,6 +85,7 @@ export default worksheet({
       kind: 'length',
       of: (r) => r.best,
       units: MM,
+      significant: 2,
     },
     bestStress: {
       label: 'Tension when held there',
@@ -144,7 +145,7 @@ export default worksheet({
         verdict: 'stop',
         say: `No published strength covers this density. Break a bar before you move the part ${way}.`,
       };
-    const percent = (part: number) => `${(part * 100).toFixed(0)}\u00a0%`;
+    const percent = (part: number) => say(part, 'ratio', { units: PERCENT, significant: 2 });
     const share = percent(use.high);
     const jerked = percent(use.high * (1 + JERK));
     if (use.low > 1)
@@ -236,7 +237,7 @@ export default worksheet({
             name,
             say(stress, 'stress', { units: KPA }),
             use
-              ? `${say(use.low, 'ratio', { units: PERCENT, significant: 3 })} to ${say(use.high, 'ratio', { units: PERCENT, significant: 3 })}`
+              ? `${say(use.low, 'ratio', { units: PERCENT, significant: 2 })} to ${say(use.high, 'ratio', { units: PERCENT, significant: 2 })}`
               : 'not known',
           ];
         }),

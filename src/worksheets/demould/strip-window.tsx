@@ -169,9 +169,10 @@ export default worksheet({
   ],
   figure: ({ values, result, say }) => {
     const { earliest, latest } = result.window;
+    const shown = latest === undefined ? 4 * Math.max(values.now, earliest ?? 0) : 1.9 * latest;
     return (
       <StripPlot
-        until={Math.min(WITHIN, Math.max(LEAST_SHOWN, (latest ?? WITHIN / 2) * 1.9))}
+        until={Math.min(WITHIN, Math.max(LEAST_SHOWN, shown))}
         usable={(time) => {
           const [low, high] = result.strength(time);
           return [low * values.share, high * values.share];

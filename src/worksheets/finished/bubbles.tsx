@@ -106,10 +106,9 @@ export default worksheet({
       significant: 2,
     },
     surface: {
-      label: 'Surface of the bubbles to their volume',
+      label: 'Surface of the bubbles to their volume, in 1/mm',
       kind: 'count',
       of: (r) => r.found.specificSurface / 1000,
-      note: 'in 1/mm',
     },
     spacing: {
       label: 'Spacing factor',

@@ -140,7 +140,7 @@ export default worksheet({
       significant: 2,
     },
     high: {
-      label: 'to',
+      label: 'Resistance of the layer, up to',
       kind: 'thermalResistance',
       of: (r) => (r.sought ? undefined : r.resistance.high),
       significant: 2,
@@ -218,15 +218,10 @@ export default worksheet({
       say: `It may or may not reach ${r(wanted)}. To be sure, make it ${say(thick.thickness, 'length', { units: MM, significant: 2 })} thick.`,
     };
   },
-  notes: ({ outside, thick, thickness }, _, say) => [
-    ...(Math.max(thick.thickness, thickness) >= HEATS_INSIDE
-      ? [
-          `From ${say(HEATS_INSIDE, 'length', { units: MM, significant: 2 })} on, a part cast in one pour heats inside as its cement hydrates: see Heat inside, in the chapter on curing (“How hot does it get inside?”), before you make it so thick.`,
-        ]
-      : []),
+  notes: ({ outside }) => [
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete. Measured points of another foamed binder lie well above the dry band.',
     ...(outside.some(({ of }) => of === 'dryDensity')
-      ? ['The density lies outside the 320 to 1,920 kg/m³ (20 to 120 lb/ft³) of the relation.']
+      ? ['The density lies outside the 320 to 1920 kg/m³ (20 to 120 lb/ft³) of the relation.']
       : []),
   ],
   blames: { dryDensity: 'dry', resistance: 'wanted', conductivity: 'dry' },

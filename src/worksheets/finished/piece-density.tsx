@@ -74,7 +74,7 @@ export default worksheet({
       of: (r) => r.dry && (r.found.density - r.dry.density) / 1000,
       units: PERCENT,
       significant: 2,
-      note: 'water at 1,000 kg/m³',
+      note: 'water at 1000 kg/m³',
     },
     change: {
       label: 'The last day took',

@@ -9,6 +9,8 @@ import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { wetDensity } from '../shared/part-fields.ts';
 import { PARTS, SETS, VolumesPlot } from '../shared/VolumesPlot.tsx';
 
+const whole = (share: number) => `${(share * 100).toFixed(0)}\u00a0%`;
+
 export default worksheet({
   id: 'powers-volumes',
   question: 'What is it made of, once hard?',
@@ -163,7 +165,11 @@ export default worksheet({
   },
   notes: (r) => [
     'Powers’ model is for plain Portland cement paste. With a filler, slag or fly ash it is only a picture.',
-    `By the usual rule the cement could react to ${(r.paper * 100).toFixed(0)} %; this set of constants says ${(r.most * 100).toFixed(0)} %. Each set is rounded and has its own limit, up to 3 % apart.`,
+    ...(whole(r.paper) === whole(r.most)
+      ? []
+      : [
+          `By the usual rule the cement could react to ${whole(r.paper)}; this set of constants says ${whole(r.most)}. Each set is rounded and has its own limit, up to 3 % apart.`,
+        ]),
     'The air is the foam’s as it was made. What broke while mixing is gone, and the mix would be heavier than planned.',
   ],
   refusals: {

@@ -92,7 +92,7 @@ export default worksheet({
       significant: 2,
     },
     high: {
-      label: 'to',
+      label: 'Compressive strength, up to',
       kind: 'stress',
       of: (r) => r.high ?? undefined,
       units: MPA,

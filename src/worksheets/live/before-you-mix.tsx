@@ -48,9 +48,9 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
         <p>
           {used.length === 0
             ? 'You have used no worksheet yet: this is what no batch is without. Use some, and what they bring is added here.'
-            : `What no batch is without, and what ${used.length === 1 ? 'the worksheet' : `the ${used.length} worksheets`} you have used ${used.length === 1 ? 'brings' : 'bring'} with ${used.length === 1 ? 'it' : 'them'}.`}{' '}
-          Date ____________ Batch ____________
+            : `What no batch is without, and what ${used.length === 1 ? 'the worksheet' : `the ${used.length} worksheets`} you have used ${used.length === 1 ? 'brings' : 'bring'} with ${used.length === 1 ? 'it' : 'them'}.`}
         </p>
+        <p class="on-paper">Date ____________ Batch ____________</p>
       </header>
       {listed.map(({ id, title, steps, first }) => (
         <section key={id}>

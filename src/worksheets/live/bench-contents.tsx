@@ -44,10 +44,10 @@ export default function BenchContents() {
           ? 'Nothing of yours is on the bench. Every field shows the invented example until you type in it.'
           : `${count} ${count === 1 ? 'reading of yours is' : 'readings of yours are'} on the bench, kept in this browser; the rest is the invented example. Units: ${system === 'us' ? 'US customary' : 'metric'}.`}
       </p>
-      <p>
+      <p class="records-line">
         <button type="button" onClick={copy} disabled={count === 0}>
           Copy a link with this batch
-        </button>{' '}
+        </button>
         <button type="button" onClick={clear} disabled={count === 0}>
           Clear the bench
         </button>

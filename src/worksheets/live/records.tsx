@@ -149,7 +149,9 @@ export default function Records() {
           <button type="button" onClick={removeDemo}>
             Remove the invented batches
           </button>
-        )}{' '}
+        )}
+      </p>
+      <p class="records-demo">
         They show how records work. Nobody cast them; they are marked invented wherever they appear.
       </p>
       {records.length > invented.length && records.length > 1 && (

@@ -37,6 +37,8 @@ export default worksheet({
     const doubt =
       measured * Math.hypot(Math.hypot(pm.full, pm.tare) / (v.full - v.tare), pm.vessel / v.vessel);
     const impossible = fix.notes.some(({ code }) => code === 'check-reading');
+    // No bucket can be filled from a mix smaller than itself.
+    const tooSmall = v.vessel > fix.volumeBefore;
     return {
       measured,
       fix,
@@ -44,9 +46,10 @@ export default worksheet({
       off: measured / v.target - 1,
       tolerance,
       impossible,
+      tooSmall,
       tooDoubtful: doubt > tolerance,
       // Only a correction that should be made is shown as an amount.
-      add: impossible || v.made >= MOST_CORRECTIONS ? undefined : fix,
+      add: impossible || tooSmall || v.made >= MOST_CORRECTIONS ? undefined : fix,
     };
   },
   results: {
@@ -117,12 +120,17 @@ export default worksheet({
       of: (r) => r.add?.waterCementTotal,
     },
   },
-  judge: ({ fix, measured, off, impossible, tooDoubtful }, { made, target }, say) => {
+  judge: ({ fix, measured, off, impossible, tooSmall, tooDoubtful }, { made, target }, say) => {
     const amount = say(measured, 'density', { units: DENSITY });
     if (impossible)
       return {
         verdict: 'stop',
         say: `${amount} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`,
+      };
+    if (tooSmall)
+      return {
+        verdict: 'stop',
+        say: `The bucket holds more than the whole mix, ${say(fix.volumeBefore, 'volume', { units: LITRES })} at this density: one of the readings is of another mix or still the example’s. Weigh a smaller vessel struck full.`,
       };
     if (tooDoubtful)
       return {
@@ -148,12 +156,7 @@ export default worksheet({
       say: `${Math.abs(off * 100).toFixed(0)} % too ${off > 0 ? 'heavy' : 'light'}. ${add}, fold it in gently, and weigh once more.`,
     };
   },
-  notes: ({ fix, add }, v, say) => [
-    ...(v.vessel > fix.volumeBefore
-      ? [
-          `The bucket holds more than the whole mix (${say(fix.volumeBefore, 'volume', { units: LITRES })}): weigh a smaller vessel struck full.`,
-        ]
-      : []),
+  notes: ({ add }, v, say) => [
     ...(add && add.volume > v.load
       ? [
           `With that in it the mixer holds ${say(add.volume, 'volume', { units: LITRES })}, more than the ${say(v.load, 'volume', { units: LITRES })} it takes: take some mix out first.`,

@@ -94,7 +94,7 @@ export default worksheet({
       folded: true,
     }),
     lanceLoss: number('ratio', {
-      label: 'Solution lost in hose and lance',
+      label: 'Solution added for what hose and lance lose',
       example: '10 %',
       min: '0 %',
       max: '200 %',

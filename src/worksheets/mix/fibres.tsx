@@ -126,7 +126,7 @@ export default worksheet({
     if (dose.notes.length > 0 && tried !== undefined)
       return {
         verdict: 'look',
-        say: `More than the ${say(tried, 'ratio', { units: PERCENT, significant: 2 })} read of in trials with this fibre. Expect a stiff mix, balls of fibre, and broken foam; try it in a bucket first.`,
+        say: `More than the ${say(tried, 'ratio', { units: PERCENT, significant: 2 })} tried with this fibre in published work. Expect a stiff mix, balls of fibre, and broken foam; try it in a bucket first.`,
       };
     return {
       verdict: 'good',

@@ -62,7 +62,7 @@ export const proportionFields = {
     bench: 'foam.glycerol',
   }),
   lanceLoss: number('ratio', {
-    label: 'Solution lost in hose and lance',
+    label: 'Solution added for what hose and lance lose',
     example: '10 %',
     min: '0 %',
     max: '200 %',

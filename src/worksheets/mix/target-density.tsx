@@ -93,7 +93,7 @@ export default worksheet({
       significant: 2,
     },
     high: {
-      label: 'to',
+      label: 'Compressive strength, up to',
       kind: 'stress',
       of: (r) => (r.band.known ? (r.band.high ?? undefined) : undefined),
       units: MPA,
@@ -110,13 +110,15 @@ export default worksheet({
     const fit = by === 'use' ? `${USES[use].note} ` : '';
     return {
       verdict: r.band.low < 0.5e6 ? 'look' : 'good',
-      say: `${fit}For parts that carry nothing but themselves. Never a lintel, beam, stair, foundation, retaining wall, or a slab that is walked on without full support under it.`,
+      say: `${fit}For parts that carry nothing but themselves. Never a lintel, beam, stair, foundation or retaining wall, and nothing that people stand or walk on.`,
     };
   },
   notes: (r, _, say) =>
     r.band.known
       ? [
-          `Published figures at one density lie more than a factor of two apart: ${say(r.band.low, 'stress', { units: MPA, significant: 2 })} is the least and ${r.band.high ? say(r.band.high, 'stress', { units: MPA, significant: 2 }) : 'no figure'} the most of the ${r.band.relations.length} that cover this one.`,
+          r.band.high
+            ? `Published figures at one density lie more than a factor of two apart: ${say(r.band.low, 'stress', { units: MPA, significant: 2 })} is the least and ${say(r.band.high, 'stress', { units: MPA, significant: 2 })} the most of the ${r.band.relations.length} that cover this one.`
+            : 'Only the least of the published figures covers a density as high as this one.',
         ]
       : [],
   refusals: {

@@ -57,7 +57,7 @@ export default worksheet({
     sandCement: { ...sandCement, folded: true },
     atmosphere: number('pressure', {
       label: 'Pressure of the air',
-      help: 'About 11 % less for the first 1000 m (3300 ft) of height (3300 ft) above the sea, nearly.',
+      help: 'About 11 % less for the first 1000 m (3300 ft) of height above the sea.',
       example: '101.3 kPa',
       min: '40 kPa',
       max: '120 kPa',

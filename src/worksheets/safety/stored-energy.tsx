@@ -119,7 +119,7 @@ export default worksheet({
       significant: 2,
     },
     scaled: {
-      label: 'Of it, by the scaled rule alone',
+      label: 'By the formula, without its floor of 30 m (98 ft)',
       kind: 'length',
       of: (r) => r.distance.scaled,
       units: DISTANCE,
@@ -225,8 +225,8 @@ export default worksheet({
   ),
   tables: [
     {
-      caption: 'What that means at the bench',
-      columns: ['The same energy would', 'So much'],
+      caption: 'The same energy would',
+      columns: ['Do what', 'How high, how fast'],
       rows: ({ drop, lid }, _, say) => [
         [
           `throw a slab of ${say(SLAB, 'mass')} straight up, if all of it went there`,

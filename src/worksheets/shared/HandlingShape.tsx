@@ -66,8 +66,7 @@ export function HandlingShape({ beam, depth, stress, tipped, say }: Props) {
         >
           {`${say(stress, 'stress', { units: KPA })}, ${hogs ? 'top' : 'underside'} stretched`}
         </text>
-        <path class="leader" d={`M${X0} 160V174M${X1} 160V174M${X0} 167H${X1}`} />
-        <rect class="class-a" x="170" y="158" width="80" height="18" />
+        <path class="leader" d={`M${X0} 160V174M${X1} 160V174M${X0} 167H168M252 167H${X1}`} />
         <text x="210" y="172" text-anchor="middle">
           {words(beam.length)}
         </text>

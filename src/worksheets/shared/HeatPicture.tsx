@@ -1,9 +1,9 @@
 import type { HeatRun } from '../../core/curing/heat/conduction.ts';
 import { type HeatInside, readerAt } from '../../core/curing/heat/inside.ts';
 import { DAY } from '../../core/curing/units.ts';
-import { toUnit } from '../../core/quantity/convert.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { type Axes, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
@@ -15,6 +15,10 @@ const COLUMNS = 84;
 const ROWS = 20;
 const SHADES = 7;
 const POINTS = 126;
+/** How much warmer each shade begins, °C or °F: every second one is named, in round figures. */
+const SHADE_STEPS = [0.5, 1, 2.5, 5, 10, 12.5, 15, 20, 25, 30, 40, 50] as const;
+/** Room for a name of four letters, set at the size it has on a phone. */
+const NAME = { wide: 32, high: 18 } as const;
 
 /** How warm every depth is at every time, and below it the hottest depth and the faces as curves. */
 export function HeatPicture({
@@ -51,7 +55,7 @@ export function HeatPicture({
       <TimeDepth run={run} thickness={thickness} words={words} say={say} />
       <Plot
         words={`${words} Curves of the hottest depth and of both faces over seven days.`}
-        caption={`Full: the hottest depth${asDry ? ', and above it the same if the part conducts no more than when dry' : ''}. Dashed: the two faces.`}
+        caption={`Full: the hottest depth${asDry ? ', conducting as when wet and, the hotter of the two, as when dry' : ''}. Dashed: the two faces${asDry ? ', as when wet' : ''}.`}
         x={[0, run.times[last]! / DAY]}
         y={[Math.min(...all), Math.max(...all)]}
         xLabel="days since casting"
@@ -63,6 +67,18 @@ export function HeatPicture({
             <Curve axes={axes} points={far} dashed />
             {dry.length > 0 && <Curve axes={axes} points={dry} />}
             <Curve axes={axes} points={core} />
+            {dry.length > 0 && (
+              <>
+                <NameBeside axes={axes} name="wet" of={core} clearOf={[core, dry, near, far]} />
+                <NameBeside
+                  axes={axes}
+                  name="dry"
+                  of={dry}
+                  clearOf={[core, dry, near, far]}
+                  hottest
+                />
+              </>
+            )}
           </>
         )}
       </Plot>
@@ -73,6 +89,67 @@ export function HeatPicture({
 /** The hottest depth, or the middle where that is a face, m. */
 function inside({ peak }: HeatInside, thickness: number): number {
   return peak.depth > 0 && peak.depth < thickness ? peak.depth : thickness / 2;
+}
+
+/** A curve's name above its peak, if nothing is hotter, or else on the shoulder where it falls; where neither is clear, none. */
+function NameBeside({
+  axes,
+  name,
+  of,
+  clearOf,
+  hottest = false,
+}: {
+  readonly axes: Axes;
+  readonly name: string;
+  readonly of: readonly Point[];
+  readonly clearOf: readonly (readonly Point[])[];
+  readonly hottest?: boolean;
+}) {
+  const drawn = ([x, y]: Point): Point => [axes.x(x), axes.y(y)];
+  const curves = clearOf.map((points) => points.map(drawn));
+  const [bottom, roof] = axes.y.range();
+  const right = axes.x.range()[1];
+  const isClear = ([left, foot]: Point) =>
+    foot < bottom - 4 &&
+    foot - NAME.high > roof - 10 &&
+    left + NAME.wide < right &&
+    curves.every((points) =>
+      points.every((to, i) => {
+        const from = points[Math.max(0, i - 1)]!;
+        return (
+          Math.max(from[0], to[0]) < left ||
+          Math.min(from[0], to[0]) > left + NAME.wide ||
+          Math.max(from[1], to[1]) < foot - NAME.high ||
+          Math.min(from[1], to[1]) > foot
+        );
+      }),
+    );
+  const own = of.map(drawn);
+  const peak = own.reduce((best, point, i) => (point[1] < own[best]![1] ? i : best), 0);
+  const [peakX, peakY] = own[peak]!;
+  const lowest = own.reduce((most, [, y]) => Math.max(most, y), peakY);
+  const fall = own.slice(peak);
+  const low = fall.findIndex(([, y]) => y > peakY + 0.6 * (lowest - peakY));
+  const places: readonly Point[] = [
+    ...(hottest ? [[peakX - NAME.wide / 2, peakY - 4] as const] : []),
+    ...fall.slice(1, low).map(([x, y]): Point => [x + 4, y - 1]),
+  ];
+  const place = places.find(isClear);
+  return place ? (
+    <text x={place[0] + NAME.wide / 2} y={place[1] - 4} text-anchor="middle">
+      {name}
+    </text>
+  ) : null;
+}
+
+/** Where the shades begin, and how far apart, in a unit: round figures that hold the whole span. */
+function shadesOf(low: number, high: number): { readonly start: number; readonly step: number } {
+  for (const step of SHADE_STEPS) {
+    const round = step < 2.5 ? 1 : step < 10 ? 5 : 10;
+    const start = Math.floor(low / round) * round;
+    if (start + SHADES * step > high) return { start, step };
+  }
+  return { start: Math.floor(low / 10) * 10, step: Math.ceil((high - low) / SHADES / 10 + 1) * 10 };
 }
 
 function TimeDepth({
@@ -93,23 +170,29 @@ function TimeDepth({
     if (t < low) low = t;
     if (t > high) high = t;
   }
-  const span = Math.max(high - low, 0.5);
+  const unit = say.system === 'us' ? 'degF' : 'degC';
+  const { start, step } = shadesOf(
+    toUnit(low, 'temperature', unit),
+    toUnit(high, 'temperature', unit),
+  );
+  const begins = (shade: number) => fromUnit(start + shade * step, 'temperature', unit);
+  const span = begins(SHADES) - begins(0);
   const shadeOf = (kelvin: number) =>
-    Math.min(SHADES - 1, Math.floor(((kelvin - low) / span) * SHADES));
+    Math.max(0, Math.min(SHADES - 1, Math.floor(((kelvin - begins(0)) / span) * SHADES + 1e-9)));
   const wide = (WIDTH - LEFT - RIGHT) / COLUMNS;
   const tall = HIGH / ROWS;
   const paths = Array.from({ length: SHADES }, () => '');
   for (let r = 0; r < ROWS; r++) {
     const depth = ((r + 0.5) / ROWS) * thickness;
     const at = readerAt(run, depth);
-    let start = 0;
+    let from = 0;
     let shade = -1;
     for (let c = 0; c <= COLUMNS; c++) {
       const here = c < COLUMNS ? shadeOf(at(Math.round(((c + 0.5) / COLUMNS) * last))) : -2;
       if (here === shade) continue;
       if (shade >= 0)
-        paths[shade] += block(LEFT + start * wide, TOP + r * tall, (c - start) * wide, tall);
-      [start, shade] = [c, here];
+        paths[shade] += block(LEFT + from * wide, TOP + r * tall, (c - from) * wide, tall);
+      [from, shade] = [c, here];
     }
   }
   const x = scaleLinear([0, times[last]! / DAY], [LEFT, WIDTH - RIGHT]);
@@ -151,7 +234,7 @@ function TimeDepth({
             <rect class="heat" fill-opacity={opacity(shade)} width={key} height="16" />
             {shade % 2 === 0 && (
               <text class="soft" y="34" text-anchor={shade === 0 ? 'start' : 'middle'}>
-                {say(low + (shade / SHADES) * span, 'temperature', { decimals: 0 })}
+                {say(begins(shade), 'temperature', { decimals: 0 })}
               </text>
             )}
           </g>

@@ -10,6 +10,8 @@ interface Props {
 }
 
 const LEFT = 108;
+/** Foam is pale in both themes: what stands on it is dark in both. */
+const ON_FOAM = 'fill: #1d2729';
 
 /** Masses beside the most that one person is held to lift. */
 export function MassBars({ bars, limit, limitName, say }: Props) {
@@ -42,6 +44,7 @@ export function MassBars({ bars, limit, limitName, say }: Props) {
                 x={inside ? x(mass) - 6 : x(mass) + 6}
                 y="19"
                 text-anchor={inside ? 'end' : 'start'}
+                style={inside && i === 2 ? ON_FOAM : undefined}
               >
                 {say(mass, 'mass')}
               </text>

@@ -51,6 +51,10 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
     >
       {(axes) => {
         const [bottom, roof] = axes.y.range() as [number, number];
+        // Below its line, for the other level's name stands above that; only where it meets nothing.
+        const low = axes.y(y(stress.low));
+        const named =
+          low + 24 < bottom && (now > until || axes.x(days(now)) < 240 || low + 50 < bottom);
         const upright = (time: number | undefined) =>
           time !== undefined && time <= until ? (
             <path class="curve" d={`M${axes.x(days(time))} ${bottom}V${roof}`} />
@@ -59,10 +63,19 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
           <>
             <Band axes={axes} edges={edges} />
             {stress.low < stress.high && (
-              <path
-                class="level"
-                d={`M${axes.x(0)} ${axes.y(y(stress.low))}H${axes.x(days(until))}`}
-              />
+              <g>
+                <path class="level" d={`M${axes.x(0)} ${low}H${axes.x(days(until))}`} />
+                {named && (
+                  <text
+                    class="soft on-layer"
+                    x={axes.x(days(until))}
+                    y={low + 16}
+                    text-anchor="end"
+                  >
+                    without a jerk
+                  </text>
+                )}
+              </g>
             )}
             <Level axes={axes} y={y(stress.high)} label="handling asks, at worst" />
             {upright(earliest)}

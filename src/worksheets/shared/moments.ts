@@ -16,8 +16,18 @@ const MONTHS = [
 
 const two = (n: number) => String(n).padStart(2, '0');
 
+/** To the minute for what was read off a clock; by forecasts, up to the hour for what is waited for and down for what threatens. */
+type Rounding = 'minute' | 'hour-up' | 'hour-down';
+
+/** A moment, s after 1970, rounded as its use asks. */
+export function roundMoment(seconds: number, to: Rounding): number {
+  const minutes = Math.round(seconds / 60);
+  if (to === 'minute') return minutes * 60;
+  return Math[to === 'hour-up' ? 'ceil' : 'floor'](minutes / 60) * 3600;
+}
+
 /** A moment on the reader's clock, s after 1970, in words: `Sat 9 May, 14:00`. */
-export function momentInWords(seconds: number): string {
-  const date = new Date(Math.round(seconds / 60) * 60_000);
+export function momentInWords(seconds: number, to: Rounding = 'minute'): string {
+  const date = new Date(roundMoment(seconds, to) * 1000);
   return `${DAYS[date.getUTCDay()]}\u00a0${date.getUTCDate()}\u00a0${MONTHS[date.getUTCMonth()]}, ${two(date.getUTCHours())}:${two(date.getUTCMinutes())}`;
 }

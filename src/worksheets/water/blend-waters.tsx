@@ -13,6 +13,8 @@ import { blendFields } from './blend-fields.ts';
 
 /** With more soft water than this, blending saves nothing worth the measuring. Common practice, no source. */
 const ALL_BUT_SOFT = 0.9;
+/** What was read stands in the working as it was read: 12 mg/L, not 12.0. */
+const READ = { units: HARDNESS, plain: true, significant: 3 } as const;
 export default worksheet({
   id: 'blend-waters',
   question: 'How much soft water do I blend in?',
@@ -147,7 +149,7 @@ export default worksheet({
         r.values.length > 2
           ? `As much of the first as the target allows, cut with the one other that does it in the smallest amount: ${r.fractions.map((f, i) => `${r.names[i]} ${say(f, 'ratio', { units: PERCENT })}`).join(', ')}.`
           : v.of === 'hardness'
-            ? `(${say(v.hardness, 'hardness', { units: HARDNESS })} − ${say(v.target, 'hardness', { units: HARDNESS })}) ÷ (${say(v.hardness, 'hardness', { units: HARDNESS })} − ${say(v.soft, 'hardness', { units: HARDNESS })}) = ${say(r.fractions[1]!, 'ratio', { units: PERCENT })} of the second`
+            ? `(${say(v.hardness, 'hardness', READ)} − ${say(v.target, 'hardness', READ)}) ÷ (${say(v.hardness, 'hardness', READ)} − ${say(v.soft, 'hardness', READ)}) = ${say(r.fractions[1]!, 'ratio', { units: PERCENT })} of the second`
             : `(${say(v.otherFirst, 'concentration')} − ${say(v.otherTarget, 'concentration')}) ÷ (${say(v.otherFirst, 'concentration')} − ${say(v.otherSecond, 'concentration')}) = ${say(r.fractions[1]!, 'ratio', { units: PERCENT })} of the second`,
     },
     {

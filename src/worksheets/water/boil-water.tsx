@@ -112,7 +112,7 @@ export default worksheet({
       };
     return {
       verdict: 'look',
-      say: `${left} stays at best. Boil ${say(v.volume, 'volume', { units: LITRES })} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
+      say: `${left} stays at best. Boil ${say(v.volume, 'volume', { units: LITRES, significant: 2 })} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
     };
   },
   notes: () => [
@@ -125,7 +125,7 @@ export default worksheet({
     {
       tex: String.raw`\mathrm{Ca^{2+}} + 2\,\mathrm{HCO_3^-} \rightarrow \mathrm{CaCO_3} + \mathrm{CO_2} + \mathrm{H_2O}`,
       put: (_, r, say) =>
-        `CO₂ leaves until the water rests with air; ${say(r.removed, 'hardness', { units: HARDNESS, significant: 2 })} of calcium comes out before calcite is just saturated.`,
+        `CO₂ leaves until the water rests with air; ${say(r.removed, 'hardness', { units: HARDNESS })} of calcium comes out before calcite is just saturated.`,
     },
     {
       tex: String.raw`H_{\text{rest}} = H - \min(H,\ A)`,

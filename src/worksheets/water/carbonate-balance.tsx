@@ -1,3 +1,4 @@
+import { formatNumber } from '../../core/quantity/format.ts';
 import { equilibrateWithCalcite } from '../../core/water/carbonate/equilibrate.ts';
 import { solutesFromReport, waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { precipitationPotential, saturationPH } from '../../core/water/carbonate/langelier.ts';
@@ -180,7 +181,7 @@ export default worksheet({
       put: (_, r) =>
         r.index === undefined
           ? 'Calcium or carbonate is absent: there is no product to compare.'
-          : `log a(Ca²⁺) = ${log10(r.water.lnActivity.calcium)}, log a(CO₃²⁻) = ${log10(r.water.lnActivity.carbonate)}, SI = ${r.index.toFixed(2)}`,
+          : `log a(Ca²⁺) = ${log10(r.water.lnActivity.calcium)}, log a(CO₃²⁻) = ${log10(r.water.lnActivity.carbonate)}, SI = ${figure(r.index)}`,
     },
     {
       tex: String.raw`\mathrm{LI} = \mathrm{pH} - \mathrm{pH_s}`,
@@ -188,14 +189,14 @@ export default worksheet({
         const at = r.saturationPH();
         return at === undefined
           ? 'Between pH 4 and 11 this water is never just saturated.'
-          : `LI = ${r.water.pH.toFixed(2)} − ${at.toFixed(2)} = ${(r.water.pH - at).toFixed(2)}`;
+          : `LI = ${r.water.pH.toFixed(2)} − ${at.toFixed(2)} = ${figure(r.water.pH - at)}`;
       },
     },
     {
-      tex: String.raw`\mathrm{pH_s} \approx 9.3 + \tfrac{\log S - 1}{10} + \left(34.55 - 13.12\log(t + 273)\right) - (\log C - 0.4) - \log A`,
+      tex: String.raw`\begin{aligned} \mathrm{pH_s} \approx{} & 9.3 + \tfrac{\log S - 1}{10} \\ & + 34.55 - 13.12\log(t + 273) \\ & - (\log C - 0.4) - \log A \end{aligned}`,
       put: (_, r) =>
         r.field
-          ? `With dissolved solids S, calcium C and alkalinity A in mg/L (C and A as CaCO₃): pHs = ${r.field.saturationPH.toFixed(2)}, index ${r.field.index.toFixed(2)}`
+          ? `With dissolved solids S, calcium C and alkalinity A in mg/L (C and A as CaCO₃): pHs = ${r.field.saturationPH.toFixed(2)}, index ${figure(r.field.index)}`
           : 'The field formula wants calcium and alkalinity above nought.',
     },
   ],
@@ -233,4 +234,5 @@ export default worksheet({
 });
 
 const minus = (a: number, b: number | undefined) => (b === undefined ? undefined : a - b);
-const log10 = (ln: number) => (ln / Math.LN10).toFixed(2);
+const figure = (x: number) => formatNumber(x, { decimals: 2 });
+const log10 = (ln: number) => figure(ln / Math.LN10);

@@ -1,5 +1,5 @@
 import { alkaliesOf, type Judged, judgeMixingWater } from '../../core/water/fitness.ts';
-import type { Constituent } from '../../core/water/mixing-water-limits.ts';
+import type { Constituent, Limit } from '../../core/water/mixing-water-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -8,6 +8,8 @@ import { otherIons, pH } from '../shared/water-fields.ts';
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
 const NATURAL = 2;
+/** What was read stands in the working as it was read: 22 mg/L, not 22.0. */
+const READ = { plain: true, significant: 3 } as const;
 /** Sea water holds some 20 g/L of chloride: it is judged, not refused. */
 const shown = { folded: false, when: {}, max: '50000 mg/L' } as const;
 const trace = (label: string, bench: string) =>
@@ -106,9 +108,9 @@ export default worksheet({
     return { judged, alkalies, beyond: count('beyond'), unknown: count('unknown') };
   },
   results: {
-    beyond: { label: 'Lines beyond a limit', kind: 'count', of: (r) => r.beyond, decimals: 0 },
+    beyond: { label: 'Limits exceeded', kind: 'count', of: (r) => r.beyond, decimals: 0 },
     unknown: {
-      label: 'Lines the report is silent on',
+      label: 'Limits the report is silent on',
       kind: 'count',
       of: (r) => r.unknown,
       decimals: 0,
@@ -158,23 +160,24 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: 'Within every line the report covers. Mix cement with it.',
+      say: 'Within every limit the report covers. Mix cement with it.',
     };
   },
-  notes: (_, v, say) => {
+  notes: (r, v, say) => {
     const notes = [
       'Water fit to drink is taken as fit to mix, without a test (common practice). Passing a list of limits is no permission for water of unknown origin: the comparison test decides.',
     ];
     if (v.dissolvedSolids !== undefined)
       notes.push(
         v.dissolvedSolids <= NATURAL
-          ? `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is what natural waters have; up to 2,000 they are generally suitable.`
+          ? `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is what natural waters have; up to 2000 mg/L they are generally suitable.`
           : `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is more than natural waters usually have: find out what they are.`,
       );
     if (v.use !== 'plain')
       notes.push(
         'Steel in foamed concrete is poorly protected whatever the water: the paste is porous. Nothing on this site makes a load-bearing part.',
       );
+    notes.push(clauses(r.judged));
     return notes;
   },
   blames: { alkalies: 'sodium' },
@@ -184,21 +187,21 @@ export default worksheet({
       put: (v, r, say) =>
         r.alkalies === undefined || v.sodium === undefined || v.potassium === undefined
           ? 'Wants both sodium and potassium.'
-          : `1.348 × ${say(v.sodium, 'concentration')} + 0.793 × ${say(v.potassium, 'concentration')} = ${say(r.alkalies, 'concentration')}`,
+          : `1.348 × ${say(v.sodium, 'concentration', READ)} + 0.793 × ${say(v.potassium, 'concentration', READ)} = ${say(r.alkalies, 'concentration')}`,
     },
   ],
   figure: ({ result }) => <LimitBars judged={result.judged} names={NAMES} />,
   tables: [
     {
-      caption: 'Line by line. Clause numbers, and the figures marked so, are from memory',
-      columns: ['', 'Your report', 'EN 1008', 'ASTM C1602'],
+      caption: 'Line by line. Figures marked so are from memory',
+      columns: ['', 'Your report', 'EN 1008', 'ASTM C1602, optional'],
       rows: (r, _, say) =>
         [...new Set(r.judged.map(({ limit }) => limit.of))].map((of) => {
           const lines = r.judged.filter(({ limit }) => limit.of === of);
           const value = lines[0]!.value;
           const cell = (standard: string) => {
             const line = lines.find(({ limit }) => limit.standard === standard);
-            return line ? worded(line, say) : 'no line';
+            return line ? worded(line, say) : 'no limit';
           };
           return [
             NAMES[of],
@@ -235,8 +238,23 @@ const VERDICTS = { within: 'within', beyond: 'BEYOND', unknown: 'limit' } as con
 function worded({ limit, verdict }: Judged, say: Say): string {
   const bound =
     limit.most !== undefined
-      ? amount(limit.of, limit.most, say)
-      : `${verdict === 'unknown' ? '' : 'the '}least, ${amount(limit.of, limit.least ?? 0, say)}`;
-  const memory = limit.standing === 'from memory' ? '; figure from memory' : '';
-  return `${VERDICTS[verdict]} ${bound} (${limit.clause}${memory})`;
+      ? ` ${say(limit.most, 'concentration', { decimals: 0 })}`
+      : `: at least ${amount(limit.of, limit.least ?? 0, say)}`;
+  const memory = limit.standing === 'from memory' ? ' (from memory)' : '';
+  return `${VERDICTS[verdict]}${bound}${memory}`;
+}
+
+/** Where each standard has its limits, said once below and not in every cell. */
+function clauses(judged: readonly Judged[]): string {
+  const limits = judged.map(({ limit }) => limit);
+  const of = (standard: Limit['standard']) => {
+    const mine = limits.filter((limit) => limit.standard === standard);
+    const clauseOf = ({ clause }: Limit) => clause.replace(/ \(.*$/, '');
+    const listed = [...new Set(mine.map(clauseOf))].map((clause) => {
+      const within = mine.filter((limit) => clauseOf(limit) === clause);
+      return `${clause} (${within.map((limit) => spoken(limit.of)).join(', ')})`;
+    });
+    return `${standard}: ${listed.join('; ')}.`;
+  };
+  return `Clauses, from memory. ${of('EN 1008')} ${of('ASTM C1602')}`;
 }

@@ -46,7 +46,7 @@ export default worksheet({
       label: 'As warmth, that would be',
       kind: 'temperatureDifference',
       of: (r) => r.warmth,
-      significant: 2,
+      significant: 1,
     },
     quicker: {
       label: 'Set shorter by',
@@ -100,7 +100,7 @@ export default worksheet({
     {
       tex: String.raw`\Delta T = s \times \frac{11\ {}^\circ\mathrm{F}}{1\ \%} \qquad \frac{t}{t_0} = \left(\tfrac34\right)^{\Delta T / 10\ {}^\circ\mathrm{F}}`,
       put: (_, r, say) =>
-        `${say(r.warmth, 'temperatureDifference', { significant: 2 })} warmer, so the set is ${say(1 - r.setFactor, 'ratio', { units: PERCENT, significant: 2 })} shorter.`,
+        `${say(r.warmth, 'temperatureDifference', { significant: 1 })} warmer, so the set is ${say(1 - r.setFactor, 'ratio', { units: PERCENT, significant: 2 })} shorter.`,
     },
   ],
   figure: ({ values: v, result: r }) => {

@@ -124,7 +124,7 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const share = say(r.yours.byNumber.share, 'ratio', { units: PERCENT, significant: 2 });
-    const soft = `the soft water (${say(v.soft, 'hardness', { units: HARDNESS })})`;
+    const soft = `the soft water (${say(v.soft, 'hardness', { units: HARDNESS, significant: 2 })})`;
     if (v.kind === 'synthetic')
       return {
         verdict: 'look',
@@ -162,7 +162,7 @@ export default worksheet({
         ],
   working: [
     {
-      tex: String.raw`\mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \qquad m = 2\,H\,M`,
+      tex: String.raw`\begin{gathered} \mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \\ m = 2\,H\,M \end{gathered}`,
       put: (v, r, say) =>
         `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${(SOAPS[v.soap] * 1000).toFixed(1)} g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: GRAMS_A_LITRE })}`,
     },

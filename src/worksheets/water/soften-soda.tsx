@@ -150,11 +150,12 @@ export default worksheet({
       note: 'Short of the answer by what the dissolved CO₂ and the balance take.',
     },
     mixUp: {
-      label: 'With the other form, same weight',
+      label: 'If you weigh the other powder by mistake',
       kind: 'hardness',
       of: (r) => (r.soda > 0 ? r.mixUp().got.hardness * r.perVolume : undefined),
       units: HARDNESS,
-      note: 'The hardness that mistake leaves.',
+      significant: 2,
+      note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35 mg/L of lime, whatever the dose.',
     },
   },
   judge: (r, v, say) => {

@@ -145,7 +145,7 @@ export default worksheet({
         `V = ${say(r.capacity, 'count')} eq ÷ (2 × ${say(v.hardness - v.leaves, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}) = ${say(r.volume, 'volume', { units: LITRES })}`,
     },
     {
-      tex: String.raw`m_{\text{salt}} = 0.105\ \tfrac{\text{kg}}{\text{eq}}\ Q \qquad m_{\text{least}} = 0.0584\ \tfrac{\text{kg}}{\text{eq}}\ Q`,
+      tex: String.raw`\begin{aligned} m_{\text{salt}} & = 0.105\ \tfrac{\text{kg}}{\text{eq}}\ Q \\ m_{\text{least}} & = 0.0584\ \tfrac{\text{kg}}{\text{eq}}\ Q \end{aligned}`,
       put: (_, r, say) =>
         `${say(r.salt, 'mass')} at 0.3 lb for each kilograin; ${say(r.leastSalt, 'mass')} mole for mole.`,
     },
@@ -188,7 +188,7 @@ export default worksheet({
       />
     );
   },
-  cautions: ['glycerol-and-concentrate'],
+  cautions: ['softener-salt'],
   defers: ['The softener’s own plate and sheet, for its capacity and its salt.'],
   sources: ['definition', 'ten-states-standards', 'pca-mixing-water', 'common-practice'],
 });

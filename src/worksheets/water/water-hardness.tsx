@@ -11,6 +11,8 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { HardnessBar } from '../shared/HardnessBar.tsx';
 
 const HARDNESS = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
+/** What was read stands in the working as it was read: 95 mg/L, not 95.0. */
+const READ = { plain: true, significant: 3 } as const;
 const NAMES = {
   soft: 'soft',
   'moderately-hard': 'moderately hard',
@@ -27,7 +29,7 @@ export default worksheet({
       label: 'What do you have?',
       options: {
         total: 'A total hardness, in any unit',
-        ions: 'Calcium and magnesium, from a report',
+        ions: 'Ca and Mg, from a report',
         drops: 'A drop kit',
         titration: 'A laboratory titration with EDTA',
       },
@@ -185,7 +187,7 @@ export default worksheet({
     if (soft < total / 2)
       return {
         verdict: 'look',
-        say: `${amount} is ${name}. Make the foaming solution with the soft water (${say(soft, 'hardness', { units: HARDNESS })}); use this water for the base mix, where cement brings far more calcium than any tap.`,
+        say: `${amount} is ${name}. Make the foaming solution with the soft water (${say(soft, 'hardness', { units: HARDNESS, significant: 2 })}); use this water for the base mix, where cement brings far more calcium than any tap.`,
       };
     return {
       verdict: r.class === 'very-hard' ? 'stop' : 'look',
@@ -202,7 +204,7 @@ export default worksheet({
       tex: String.raw`H = \frac{c_{\text{Ca}}}{M_{\text{Ca}}} + \frac{c_{\text{Mg}}}{M_{\text{Mg}}}`,
       put: (v, r, say) =>
         r.ions
-          ? `H = ${say(v.calcium, 'concentration')} ÷ 40.078 g/mol + ${say(v.magnesium, 'concentration')} ÷ 24.305 g/mol = ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}`
+          ? `H = ${say(v.calcium, 'concentration', READ)} ÷ 40.078 g/mol + ${say(v.magnesium, 'concentration', READ)} ÷ 24.305 g/mol = ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}`
           : `Read directly: ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} of calcium and magnesium together.`,
     },
     {
@@ -216,7 +218,7 @@ export default worksheet({
   ),
   cautions: ['stored-rainwater'],
   defers: [
-    "The concentrate's own sheet says what water it wants; the laboratory's report outranks a drop kit.",
+    'The concentrate’s own sheet says what water it wants; the laboratory’s report outranks a drop kit.',
   ],
   sources: ['standard-methods-2340b', 'usgs-hardness', 'hardness-definitions', 'common-practice'],
 });
