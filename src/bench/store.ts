@@ -56,16 +56,28 @@ export function keep(key: string, kept: Kept | undefined): void {
   $kept.setKey(key, kept as Kept);
 }
 
+/**
+ * Puts other values into a store in place of those there. It is read first: one that nothing on this
+ * page listens to does not know yet what the browser keeps, and would remove nothing.
+ */
+function replace<T>(
+  store: { get: () => unknown; set: (values: Record<string, T>) => void },
+  values: Record<string, T> = {},
+): void {
+  store.get();
+  store.set(values);
+}
+
 /** Puts other readings on the bench in place of those there. */
 export function replaceBench(entries: Entries): void {
-  $kept.set({});
-  $used.set({});
-  $entries.set({ ...entries });
+  replace($kept);
+  replace($used);
+  replace($entries, { ...entries });
 }
 
 /** Takes everything off the bench. The units chosen stay. */
 export function clearBench(): void {
-  $entries.set({});
-  $kept.set({});
-  $used.set({});
+  replace($entries);
+  replace($kept);
+  replace($used);
 }

@@ -46,6 +46,8 @@ export interface NumberField extends Common {
   readonly units?: Units;
   /** The kept result that stands in for this field until the reader types one. */
   readonly takes?: string;
+  /** An entry of 0 says that there was none, which is certain: its ± does not count. */
+  readonly nothingIsSure?: boolean;
   /** What the reader's own batches may offer here, by its key: `foam.survival`. Never used unasked. */
   readonly learned?: string;
   /** May stay empty. */

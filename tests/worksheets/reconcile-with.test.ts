@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { benchKey } from '../../src/islands/worksheet.ts';
@@ -26,4 +27,14 @@ test('a record in the worksheet survives by what the record says', () => {
   const reckoned = reckon(record);
   if (!reckoned.ok) throw new Error('the record is complete');
   expect((found as { survival: number }).survival).toBeCloseTo(reckoned.verdict.survival, 9);
+});
+
+test('what was not added at all brings no ±, and is never blamed for it', () => {
+  const say = speaker('metric');
+  const answered = answer(reconcileSheet, readWorksheet(reconcileSheet, {}, {}, say), say);
+  expect(answered.ok).toBe(true);
+  if (!answered.ok) return;
+  for (const { sure } of Object.values(answered.numbers))
+    expect(sure?.mostFrom ?? '').not.toMatch(/added/);
+  expect(answered.numbers.survival!.sure!.pm).toBeCloseTo(0.0226, 3);
 });

@@ -1,23 +1,18 @@
 import { formatPlain } from '../../core/quantity/format.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Entry, KeptNumber } from '../entries.ts';
 import { $entries, $kept } from '../store.ts';
 import { isOwnResult } from './own-result.ts';
 import { type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, blankRecord } from './record.ts';
 
-/** Where on the bench a reading of a batch is found: typed into a field, or kept as a result. */
-const TYPED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
-  tare: ['bucket.tare'],
-  vessel: ['bucket.volume'],
-  full: ['correct.full', 'reconcile.full'],
-  cement: ['reconcile.cement'],
-  water: ['reconcile.water'],
-  sand: ['reconcile.sand'],
-  foamVolume: ['reconcile.foamVolume'],
-  foamAdded: ['reconcile.foamAdded'],
-  baseAdded: ['reconcile.baseAdded'],
-  placed: ['reconcile.placed'],
-  leftOver: ['reconcile.leftOver'],
+/**
+ * Where on the bench a reading of a batch is found before it is mixed: typed into a field, or kept as a
+ * result. Weighings of a mix may be tried numbers: see `unsaid.ts`.
+ */
+const TYPED: Readonly<Partial<Record<ReadingName, string>>> = {
+  tare: 'bucket.tare',
+  vessel: 'bucket.volume',
 };
 const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
   planned: 'mix.planned',
@@ -33,14 +28,14 @@ export function recordFromBench(name: string): BatchRecord {
     ),
   );
   const readings: Partial<Record<ReadingName, Entry>> = {};
-  for (const [reading, keys] of Object.entries(TYPED) as [ReadingName, readonly string[]][]) {
-    const typed = keys.map((key) => bench[key]).find((entry) => entry?.t !== undefined);
-    if (typed && !typed.rows) readings[reading] = typed;
+  for (const [reading, key] of Object.entries(TYPED) as [ReadingName, string][]) {
+    const typed = bench[key];
+    if (typed?.t !== undefined && !typed.rows) readings[reading] = typed;
   }
   for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {
     const spec = readingOf(reading);
     const found = kept[key];
-    if (!found || 'options' in spec || !isOwnResult(key, found.from, bench)) continue;
+    if (!found || 'options' in spec || !isOwnResult(key, found.from, bench, kept)) continue;
     readings[reading] = {
       t: formatPlain(found.v, spec.kind, spec.unit, 5),
       u: spec.unit,
@@ -57,15 +52,26 @@ export function recordFromBench(name: string): BatchRecord {
 /** What is known of a batch before it is weighed. Everything else on the bench is an earlier one's. */
 const KNOWN_BEFORE = ['tare', 'vessel', 'planned'] as const;
 
-/** A new batch about to be weighed: the bench, and of its readings only what the batch cannot change. */
-export function recordToWeigh(name: string): BatchRecord {
-  const record = recordFromBench(name);
+/** A batch about to be weighed: of its readings only what the batch cannot change. */
+function onlyKnown(record: BatchRecord): BatchRecord {
   const readings: Partial<Record<ReadingName, Entry>> = {};
   for (const known of KNOWN_BEFORE) {
     const entry = record.readings[known];
     if (entry) readings[known] = entry;
   }
   return { ...record, readings };
+}
+
+/** A new batch about to be weighed, from the bench. */
+export const recordToWeigh = (name: string): BatchRecord => onlyKnown(recordFromBench(name));
+
+/** A saved batch about to be weighed. Foam that was weighed before is not its foam, and goes into the notes. */
+export function weighedAnew(record: BatchRecord): BatchRecord {
+  const { t, u } = record.readings.foamDensity ?? {};
+  const anew = onlyKnown(record);
+  if (!t?.trim()) return anew;
+  const line = `Foam tried before: ${t} ${unitOf('density', u ?? 'kg/m3').symbol}.`;
+  return { ...anew, notes: `${record.notes}${record.notes && '\n'}${line}` };
 }
 
 /** Whether anything of the reader's own lies on the bench. */

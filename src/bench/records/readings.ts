@@ -61,4 +61,7 @@ export type ReadingName = keyof typeof READINGS;
 /** What any reading is, when which one it is does not matter. */
 export const readingOf = (name: ReadingName): NumberReading | ChoiceReading => READINGS[name];
 
+/** What may be known of a batch before any of it is in the mixer. */
+export const BEFORE_MIXING: readonly ReadingName[] = ['planned', 'foamDensity', 'tare', 'vessel'];
+
 export const READING_NAMES = Object.keys(READINGS) as ReadingName[];

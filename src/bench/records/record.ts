@@ -1,5 +1,12 @@
 import type { Entries, Entry, KeptNumber } from '../entries.ts';
-import { READING_NAMES, type ReadingName, readingOf, STAGES, type Stage } from './readings.ts';
+import {
+  BEFORE_MIXING,
+  READING_NAMES,
+  type ReadingName,
+  readingOf,
+  STAGES,
+  type Stage,
+} from './readings.ts';
 
 /** The version of the shape of a batch, and of the file that carries batches. */
 export const RECORD_VERSION = 1;
@@ -79,15 +86,16 @@ export const blankRecord = (over: Partial<BatchRecord> = {}): BatchRecord => ({
 });
 
 /** Whether a reading holds anything. */
-const filled = (entry: Entry | undefined) => (entry?.t ?? '').trim() !== '';
+export const filled = (entry: Entry | undefined) => (entry?.t ?? '').trim() !== '';
 
-/** How far a batch has come: the last day of which something is written down. */
+/** How far a batch has come: the last day of which something is written down; undefined: not mixed yet. */
 export function stageOf(record: BatchRecord): Stage | undefined {
   const reached = new Set(
-    READING_NAMES.filter((name) => filled(record.readings[name])).map(
-      (name) => readingOf(name).stage,
-    ),
+    READING_NAMES.filter(
+      (name) => !BEFORE_MIXING.includes(name) && filled(record.readings[name]),
+    ).map((name) => readingOf(name).stage),
   );
+  if (record.foamMade) reached.add('mixed');
   if (record.log) reached.add('cured');
   return STAGES.findLast((stage) => reached.has(stage));
 }

@@ -3,7 +3,7 @@ import { firstOrder } from '../../core/uncertainty/first-order.ts';
 import type { Fields } from '../fields.ts';
 import type { AnyWorksheet, Judgement } from '../worksheet.ts';
 import { refused } from './problems.ts';
-import { choices, inputId, isShown, type Reading } from './reading.ts';
+import { choices, type FieldReading, inputId, isShown, type Reading } from './reading.ts';
 import type { Say } from './say.ts';
 
 export interface Sure {
@@ -69,9 +69,13 @@ const unsettled = (sheet: AnyWorksheet) => ({
 
 /** The ± of every field, in SI; 0 where it has none. */
 const plusMinus = ({ fields }: Reading): Readonly<Record<string, number>> =>
-  Object.fromEntries(
-    Object.entries(fields).map(([name, field]) => [name, field.type === 'number' ? field.pm : 0]),
-  );
+  Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, doubtAbout(field)]));
+
+/** What was not added at all was not weighed either: nothing has no ± where its field says so. */
+const doubtAbout = (reading: FieldReading): number =>
+  reading.type !== 'number' || (reading.field.nothingIsSure && reading.value === 0)
+    ? 0
+    : reading.pm;
 
 const notFinite = (name: string) =>
   new DomainError({ quantity: name, value: Number.NaN, kind: 'count', allowed: {} });
@@ -121,7 +125,7 @@ function doubtOf(sheet: AnyWorksheet, reading: Reading): Doubt {
   const doubtful = Object.entries(reading.fields).flatMap(([name, field]) => {
     const value = reading.values?.[name];
     return field.type === 'number' &&
-      field.pm > 0 &&
+      doubtAbout(field) > 0 &&
       isShown(field.field.when, chosen) &&
       typeof value === 'number'
       ? [{ name, label: field.field.label, pm: field.pm, value }]

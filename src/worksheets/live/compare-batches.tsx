@@ -5,8 +5,8 @@ import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
-import type { Landed } from '../shared/LandingChart.tsx';
 import { HOURS } from '../shared/part-fields.ts';
+import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
 import { dryWords, nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
@@ -25,10 +25,7 @@ export default function CompareBatches() {
   const [loaded] = useRecords();
   const [charts, setCharts] = useState<Charts>();
   const records = loaded.is === 'there' ? loaded.listed.records.toReversed() : [];
-  const landed = records.flatMap((record): Landed[] => {
-    const [planned, weighed] = [readingValue(record, 'planned'), weighedDensity(record)];
-    return planned && weighed ? [{ name: nameOf(record), planned, weighed }] : [];
-  });
+  const { landed, invented } = landedOf(records);
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
       import('../shared/LandingChart.tsx').then(
@@ -51,15 +48,21 @@ export default function CompareBatches() {
         <p class="invented-banner">
           {allInvented
             ? 'All of these batches are invented.'
-            : 'Some of these batches are invented.'}
+            : `Some of these batches are invented.${invented ? '' : ' What the chart says is of yours alone.'}`}
         </p>
       )}
       {charts && landed.length >= FEWEST && (
         <>
-          <Verdict {...charts.chartJudgement(landed)} />
+          <Verdict {...charts.chartJudgement(landed, invented)} />
           <charts.LandingChart landed={landed} />
           <charts.PredictedChart landed={landed} say={say} />
         </>
+      )}
+      {landed.length < FEWEST && (
+        <p class="note">
+          A chart, and what it says of your plans, needs two batches of your own with a planned
+          density and a weighed one{landed.length === 1 && ': there is one so far'}.
+        </p>
       )}
       <Table
         caption={

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { benchIsEmpty, recordFromBench } from '../../bench/records/from-bench.ts';
-import { type BatchRecord, blankRecord, stageOf } from '../../bench/records/record.ts';
+import { type BatchRecord, blankRecord } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import {
   emptyBin,
@@ -15,7 +15,7 @@ import { useUnits } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { RecordsRoom } from '../shared/RecordsRoom.tsx';
-import { nameOf, STAGE_NAMES, weighedDensity } from '../shared/record-words.ts';
+import { nameOf, progressOf, weighedDensity } from '../shared/record-words.ts';
 import { sayRemoved, tellRemoved } from '../shared/removed-notice.ts';
 import { batchAt, useRecords } from '../shared/use-records.ts';
 
@@ -117,14 +117,12 @@ export default function Records() {
       <ol class="records-list" aria-label="Saved batches">
         {records.map((record) => {
           const wet = weighedDensity(record);
-          const stage = stageOf(record);
           return (
             <li key={record.id}>
               <a href={batchAt(record.id)}>{nameOf(record)}</a>
               <span>
                 {record.invented && <span class="invented">invented</span>}
-                cast {record.date}
-                {stage && `, ${STAGE_NAMES[stage].toLowerCase()}`}
+                {progressOf(record)}
                 {wet !== undefined && `, ${say(wet, 'density', { units: DENSITY })} wet`}
               </span>
               <button

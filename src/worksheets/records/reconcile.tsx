@@ -7,13 +7,16 @@ import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import { ReconcileBars } from '../shared/ReconcileBars.tsx';
 import { reconcileJudgement } from '../shared/reconcile-words.ts';
 
-const weighed = (label: string, example: string, more: { help?: string; folded?: boolean } = {}) =>
-  number('mass', { label, example, plusMinus: '0.01 kg', min: '0 kg', max: '5000 kg', ...more });
+const weighed = (
+  label: string,
+  example: string,
+  more: { help?: string; folded?: boolean; nothingIsSure?: boolean } = {},
+) => number('mass', { label, example, plusMinus: '0.01 kg', min: '0 kg', max: '5000 kg', ...more });
 const measured = (
   label: string,
   example: string,
   plusMinus: string,
-  more: { help?: string; folded?: boolean } = {},
+  more: { help?: string; folded?: boolean; nothingIsSure?: boolean } = {},
 ) =>
   number('volume', { label, example, plusMinus, min: '0 L', max: '5 m3', units: LITRES, ...more });
 
@@ -23,7 +26,7 @@ export default worksheet({
   fields: {
     cement: weighed('Cement', '13.57 kg'),
     water: weighed('Mixing water', '5.43 kg', { help: 'Without the foam’s.' }),
-    sand: weighed('Sand', '0 kg', { folded: true }),
+    sand: weighed('Sand', '0 kg', { folded: true, nothingIsSure: true }),
     foamVolume: measured('Foam put in', '25.3 L', '0.5 L'),
     foamDensity: number('density', {
       label: 'Foam density',
@@ -57,16 +60,19 @@ export default worksheet({
       optional: true,
       folded: true,
     }),
-    foamAdded: measured('Foam added while correcting', '0 L', '0.5 L', { folded: true }),
-    baseAdded: weighed('Base mix added while correcting', '0 kg', { folded: true }),
+    foamAdded: measured('Foam added while correcting', '0 L', '0.5 L', {
+      folded: true,
+      nothingIsSure: true,
+    }),
+    baseAdded: weighed('Base mix added while correcting', '0 kg', {
+      folded: true,
+      nothingIsSure: true,
+    }),
   },
   folded: 'Corrections, sand, and where it went',
   work: (v, pm) => {
-    const u = { ...pm };
-    // What was not added has no doubt about it.
-    for (const none of ['sand', 'foamAdded', 'baseAdded'] as const) if (v[none] === 0) u[none] = 0;
     // Judged only when it is looked at: what is only nudged, to carry a ± along, is not.
-    return { ...reconcile(v), judged: () => judgeBatch(v, u) };
+    return { ...reconcile(v), judged: () => judgeBatch(v, pm) };
   },
   results: {
     survival: {

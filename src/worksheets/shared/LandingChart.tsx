@@ -77,8 +77,14 @@ export function LandingChart({ landed }: { readonly landed: readonly Landed[] })
   );
 }
 
-/** What the chart says to do. */
-export function chartJudgement(landed: readonly Landed[]) {
+/** What the chart says to do; of invented batches, what it would say. */
+export function chartJudgement(landed: readonly Landed[], invented: boolean) {
+  const { verdict, say } = judged(landed);
+  const theirs = `These batches are invented, so your plan stays as it is. Of your own it would say: ${say}`;
+  return { verdict, say: invented ? theirs : say };
+}
+
+function judged(landed: readonly Landed[]) {
   const errors = landed.map(({ planned, weighed }) => weighed / planned - 1);
   const chart = controlChart(errors);
   const names = (places: readonly number[]) => places.map((i) => `“${landed[i]!.name}”`).join(', ');

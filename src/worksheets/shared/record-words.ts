@@ -1,6 +1,6 @@
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Stage } from '../../bench/records/readings.ts';
-import type { BatchRecord } from '../../bench/records/record.ts';
+import { type BatchRecord, stageOf } from '../../bench/records/record.ts';
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   mixed: 'Mixed',
@@ -15,6 +15,14 @@ export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
 export function nameOf(record: BatchRecord): string {
   const name = record.name || `Batch of ${record.date}`;
   return record.invented && !/invented/i.test(name) ? `${name} (invented)` : name;
+}
+
+/** How far a batch has come, with its day: called cast only once something of the casting is written down. */
+export function progressOf(record: BatchRecord): string {
+  const stage = stageOf(record);
+  if (stage === undefined) return `${record.date}, not mixed yet`;
+  if (stage === 'cast') return `cast ${record.date}`;
+  return `${stage === 'mixed' ? '' : 'cast '}${record.date}, ${STAGE_NAMES[stage].toLowerCase()}`;
 }
 
 /** How a dry density is called by how the piece was dried. */
