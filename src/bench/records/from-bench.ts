@@ -1,7 +1,7 @@
 import { formatPlain } from '../../core/quantity/format.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Entry, KeptNumber } from '../entries.ts';
 import { $entries, $kept } from '../store.ts';
+import { readingValue } from './csv.ts';
 import { isOwnResult } from './own-result.ts';
 import { type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, blankRecord } from './record.ts';
@@ -67,10 +67,10 @@ export const recordToWeigh = (name: string): BatchRecord => onlyKnown(recordFrom
 
 /** A saved batch about to be weighed. Foam that was weighed before is not its foam, and goes into the notes. */
 export function weighedAnew(record: BatchRecord): BatchRecord {
-  const { t, u } = record.readings.foamDensity ?? {};
   const anew = onlyKnown(record);
-  if (!t?.trim()) return anew;
-  const line = `Foam tried before: ${t} ${unitOf('density', u ?? 'kg/m3').symbol}.`;
+  const foam = readingValue(record, 'foamDensity');
+  if (foam === undefined) return anew;
+  const line = `Foam tried before: ${formatPlain(foam, 'density', 'kg/m3', 4)} kg/m³.`;
   return { ...anew, notes: `${record.notes}${record.notes && '\n'}${line}` };
 }
 

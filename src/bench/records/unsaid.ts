@@ -3,8 +3,6 @@ import { isOwnResult } from './own-result.ts';
 import type { ReadingName } from './readings.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
 
-/** What lay on the bench when a batch was saved, and is the batch's only once the reader says so. */
-
 /** Where worksheets ask for weighings of a mix: what stands there may be tried. The first that is typed counts. */
 const WEIGHED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
   cement: ['reconcile.cement'],
@@ -18,7 +16,7 @@ const WEIGHED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
   leftOver: ['reconcile.leftOver'],
 };
 
-/** The weighings that worksheets were given, of a batch that is not mixed by what is written down. */
+/** The weighings on the bench a batch was saved from, while it is not mixed: its own only once the reader says so. */
 export function unsaidWeighings(
   record: BatchRecord,
 ): Readonly<Partial<Record<ReadingName, Entry>>> {
@@ -31,7 +29,7 @@ export function unsaidWeighings(
   );
 }
 
-/** The wet density, kg/m³, that amounts were worked out for whose target was left at the example. */
+/** The wet density, kg/m³, its amounts were worked out for with the target left at the example: a plan only once the reader says so. */
 export function unsaidPlan({ readings, bench, kept }: BatchRecord): number | undefined {
   const planned = kept['mix.planned'];
   if (!planned || filled(readings.planned)) return undefined;

@@ -248,7 +248,7 @@ export default worksheet({
   tables: [
     {
       caption: 'The rules side by side',
-      columns: ['Rule', 'Days', 'Until'],
+      columns: ['Rule', 'How long', 'Until'],
       rows: ({ entries, stopped }, v, say) =>
         entries.map(({ rule, ends, notes }) => [
           RULES[rule],

@@ -16,6 +16,7 @@ import { CureLogInput } from '../shared/CureLogInput.tsx';
 import { PhotoStrip } from '../shared/PhotoStrip.tsx';
 import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
 import { BY_STAGE } from '../shared/record-fields.ts';
+import { RecordOffers } from '../shared/record-offers.tsx';
 import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
 import { removeAndTell } from '../shared/removed-notice.ts';
 import { takeOut } from '../shared/take-out.ts';
@@ -88,7 +89,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           />
         </div>
       </div>
-      <p role="status" class="record-state">
+      <p role="status" class="record-state" id="record-state" tabIndex={-1}>
         {stateWords(editor)}
       </p>
       {editor.state.is === 'refused' && (
@@ -101,6 +102,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           </button>
         </p>
       )}
+      <RecordOffers editor={editor} say={say} stays="record-state" />
       {BY_STAGE.map(([stage]) => (
         <details
           class="folded day"

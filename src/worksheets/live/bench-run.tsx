@@ -2,13 +2,14 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { $foamClock, type Clock, clearClock } from '../../bench/clock.ts';
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import { recordToWeigh } from '../../bench/records/from-bench.ts';
+import { recordToWeigh, weighedAnew } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { listRecords, saveRecord } from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { ConflictView } from '../shared/ConflictView.tsx';
+import { RunMissed } from '../shared/RunMissed.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
 import { type Going, readGoing, writeGoing } from '../shared/run-going.ts';
@@ -37,18 +38,17 @@ export default function BenchRun() {
   const justStopped = useRef(false);
   const resting = !going || going.stopped === true || opening.is === 'none';
   const unmixed = useUnmixed(ready && resting);
-  const goOnWith = (id: string) => {
+  const begin = async (record: BatchRecord) => {
+    const saved = await saveRecord(record);
+    if (!saved.ok) {
+      const changed = `“${nameOf(record)}” was changed in another tab: reload this page first.`;
+      notify('refused', saved.because === 'refused' ? saved.say : changed);
+      return;
+    }
+    askToPersist();
     // A clock that still runs belongs to the foam of another batch.
     clearClock();
-    go({ id, step: 0, begun: Date.now() });
-  };
-  const begin = async () => {
-    const record = recordToWeigh(`Batch of ${today()}`);
-    const saved = await saveRecord(record);
-    if (saved.ok) {
-      askToPersist();
-      goOnWith(record.id);
-    } else if (saved.because === 'refused') notify('refused', saved.say);
+    go({ id: record.id, step: 0, begun: Date.now() });
   };
   if (resting)
     return (
@@ -73,7 +73,12 @@ export default function BenchRun() {
             Go on with “{nameOf(opening.editor.record)}”
           </button>
         )}
-        <button type="button" class="main run-big" disabled={!ready} onClick={begin}>
+        <button
+          type="button"
+          class="main run-big"
+          disabled={!ready}
+          onClick={() => begin(recordToWeigh(`Batch of ${today()}`))}
+        >
           Begin a batch
         </button>
         {/* Found a moment later, they must not push the button above from under a thumb. */}
@@ -84,7 +89,7 @@ export default function BenchRun() {
               key={record.id}
               type="button"
               class="run-big"
-              onClick={() => goOnWith(record.id)}
+              onClick={() => begin(weighedAnew(record))}
             >
               Go on with “{nameOf(record)}”, not mixed yet
             </button>
@@ -204,6 +209,9 @@ function Run({
           go({ ...rest, ...(undo && { undo }) });
         }}
       />
+      {step === RUN_STEPS.length - 1 && (
+        <RunMissed record={record} say={say} goTo={(to) => go({ ...going, step: to })} />
+      )}
       <p class="run-turn">
         <button type="button" class="run-big" disabled={step === 0} onClick={() => turn(-1)}>
           Back

@@ -123,7 +123,7 @@ function Cover({ editor, say }: StepProps) {
   );
 }
 
-/** The steps at the bench, in the order of the work. */
+/** The steps at the bench, in the order of the work; `run-missed.ts` goes by their places. */
 export const RUN_STEPS = [
   { name: 'Base mix', Step: BaseMix },
   { name: 'Foam', Step: Foam },
