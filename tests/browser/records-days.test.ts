@@ -128,6 +128,9 @@ describe.concurrent('the invented batches', () => {
     await expect
       .poll(() => page.locator('.compare').innerText())
       .toContain('All of these batches are invented');
+    await expect
+      .poll(() => page.locator('.compare .verdict').innerText())
+      .toContain('These batches are invented');
     await visit(page, 'batch-records/learn/', '.learned');
     await expect
       .poll(() => page.locator('.learned').innerText())
@@ -153,6 +156,26 @@ describe.concurrent('the invented batches', () => {
     await expect
       .poll(() => page.evaluate(() => localStorage.getItem('suds.learned.1')))
       .not.toContain('foam.survival');
+  });
+
+  test('say nothing of the reader’s plan once a batch of their own has one', async ({
+    expect,
+    page,
+  }) => {
+    await page.getByRole('button', { name: 'Load six invented' }).click();
+    await expect.poll(() => rows(page).count()).toBe(6);
+    await leave(page, [slabs('a')]);
+    const compare = page.locator('.compare');
+    await visit(page, 'batch-records/compare/', '.compare');
+    await expect.poll(() => compare.innerText()).toContain('there is one so far');
+    expect(await page.locator('.compare figure, .compare .verdict').count()).toBe(0);
+    await leave(page, [slabs('b')]);
+    await visit(page, 'batch-records/compare/', '.compare figure');
+    await expect
+      .poll(() => page.locator('.compare figure svg').first().getAttribute('aria-label'))
+      .toContain('errors of 2 batches');
+    expect(await page.locator('.compare .verdict').innerText()).not.toContain('invented');
+    expect(await compare.innerText()).toContain('What the chart says is of yours alone');
   });
 
   const shown = [

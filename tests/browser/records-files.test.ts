@@ -75,6 +75,40 @@ describe.concurrent('out and in', () => {
     await fresh.close();
   });
 
+  test('an emptied browser has its bench again with one button, and another bench is asked about', async ({
+    expect,
+    page,
+  }) => {
+    const bench = { 'bucket.tare': { t: '0.9', u: 'kg' }, 'mix.targetDensity': { t: '550' } };
+    const file = JSON.stringify({
+      format: FORMAT,
+      version: 1,
+      taken: new Date().toISOString(),
+      batches: [slabs('a'), slabs('b')],
+      photos: [],
+      bench,
+    });
+    const tare = () => page.evaluate(() => localStorage.getItem('suds.bench.1.bucket.tare'));
+    await keep(page);
+    await bring(page, file);
+    await page.getByRole('button', { name: 'Bring in 2 batches and the bench' }).click();
+    await expect.poll(() => status(page)).toBe('Brought in: 2 batches and the bench.');
+    expect(await page.locator('.coming').count()).toBe(0);
+    expect(JSON.parse(await out(page)).bench).toEqual(bench);
+    await bring(page, file);
+    await page.getByRole('button', { name: 'Nothing to bring in' }).waitFor();
+
+    await page.evaluate(() => localStorage.setItem('suds.bench.1.bucket.tare', '{"t":"1.2"}'));
+    await keep(page);
+    await bring(page, file.replace('Slabs b', 'Slabs c').replace('"id":"b"', '"id":"c"'));
+    await page.getByRole('button', { name: 'Bring in one batch', exact: true }).click();
+    await expect.poll(() => status(page)).toContain('Your bench is as it was');
+    expect(await tare()).toContain('1.2');
+    await page.getByRole('button', { name: 'Put the file’s bench on the bench' }).click();
+    await expect.poll(tare).toContain('0.9');
+    expect((await stored(page)).map(({ id }) => id).sort()).toEqual(['a', 'b', 'c']);
+  });
+
   test('a changed batch is shown beside the one here before anything changes', async ({
     expect,
     page,

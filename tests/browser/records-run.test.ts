@@ -1,7 +1,7 @@
 import { describe } from 'vitest';
 import { wakeWorksheets } from './browser.ts';
 import { fill, press } from './keyboard.ts';
-import { stored, test, visit } from './records.ts';
+import { batchPage, LIST, settled, stored, test, visit } from './records.ts';
 
 describe.concurrent('from the bench', () => {
   test('any page with something on the bench saves it as a batch', async ({
@@ -31,7 +31,118 @@ describe.concurrent('from the bench', () => {
     await visit(page, 'bench/run/', '[data-run="begin"]');
     await page.getByRole('button', { name: 'Go on with “North wall”, not mixed yet' }).click();
     await page.locator('[data-run="0"]').waitFor();
-    expect(await stored(page)).toHaveLength(1);
+    // The foam of that day is weighed that day.
+    const [anew, ...others] = await stored(page);
+    expect(others).toEqual([]);
+    expect(anew!.readings).not.toHaveProperty('foamDensity');
+    expect(anew!.readings.tare).toMatchObject({ t: '0.9' });
+    expect(anew!.notes).toContain('Foam tried before: 80');
+    await page.getByRole('button', { name: /^Next/ }).click();
+    await page.locator('[data-run="1"]').waitFor();
+    expect(await page.locator('#run-foam').inputValue()).toBe('');
+    expect(await page.locator('#record-foamDensity').inputValue()).toBe('');
+  });
+
+  test('First batch saves the density typed there, and a bucket tried there as nothing weighed', async ({
+    expect,
+    opened,
+    page,
+  }) => {
+    await opened.go('first-batch/');
+    await wakeWorksheets(page);
+    for (const [id, text] of [
+      ['target-density-density', '550'],
+      ['correct-tare', '0.9'],
+      ['correct-vessel', '20'],
+      ['correct-full', '13.65'],
+    ])
+      await page.locator(`#${id}`).fill(text!);
+    await expect
+      .poll(() => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.planned')))
+      .toContain('550');
+    await page.locator('[data-save-batch]').click();
+    await page.locator('#save-batch-name').fill('My slab');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await page.getByRole('button', { name: 'Open its record' }).click();
+    const offer = page.locator('[data-offer="weighings"]');
+    await expect.poll(() => offer.innerText()).toMatch(/full of blended mix 13\.65\skg/);
+    expect(await page.locator('[data-offer="planned"]').count()).toBe(0);
+    expect(Object.keys((await stored(page))[0]!.readings).sort()).toEqual([
+      'planned',
+      'tare',
+      'vessel',
+    ]);
+    await visit(page, LIST, '.records-list > li');
+    expect(await page.locator('.records-list > li').innerText()).toContain('not mixed yet');
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Go on with “My slab”, not mixed yet' }).waitFor();
+
+    const [{ id } = { id: '' }] = await stored(page);
+    await visit(page, batchPage(id), '[data-offer="weighings"]');
+    await press(page, 'They are this batch’s: write them down');
+    await settled(page);
+    expect(await offer.count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('record-state');
+    expect((await stored(page))[0]!.readings).toMatchObject({
+      planned: { t: '550' },
+      full: { t: '13.65' },
+    });
+
+    await visit(page, 'first-batch/', '.bench-contents');
+    await wakeWorksheets(page);
+    const left = () =>
+      page.evaluate(() => Object.keys(localStorage).filter((key) => /^suds\.used/.test(key)));
+    expect(await left()).not.toEqual([]);
+    await page.getByRole('button', { name: 'Clear the bench' }).click();
+    expect(await left()).toEqual([]);
+  });
+
+  test('a plan left at the example is not the reader’s until they say so', async ({
+    expect,
+    opened,
+    page,
+  }) => {
+    await opened.go('first-batch/');
+    await wakeWorksheets(page);
+    await page.locator('#proportion-volume').fill('80');
+    await expect
+      .poll(() => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.planned')))
+      .toContain('600');
+    await page.locator('[data-save-batch]').click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await page.getByRole('button', { name: 'Open its record' }).click();
+    await expect
+      .poll(() => page.locator('[data-offer="planned"]').innerText())
+      .toMatch(/stood at the example’s, which comes to 600\skg/);
+    expect((await stored(page))[0]!.readings).toEqual({});
+    await page.getByRole('button', { name: 'I aimed at that' }).click();
+    await settled(page);
+    expect((await stored(page))[0]!.readings).toMatchObject({ planned: { t: '600' } });
+    expect(await page.locator('[data-offer="planned"]').count()).toBe(0);
+  });
+
+  test('a batch run with nothing weighed says so before it is done, and leads back', async ({
+    expect,
+    page,
+  }) => {
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    for (const step of [1, 2, 3, 4]) {
+      await page.getByRole('button', { name: /^Next/ }).click();
+      await page.locator(`[data-run="${step}"]`).waitFor();
+    }
+    const missed = page.locator('[data-run-missed]');
+    expect(await missed.innerText()).toContain('Not weighed: cement, water, foam, blend.');
+    for (const button of await missed.getByRole('button').all())
+      expect((await button.boundingBox())!.height).toBeGreaterThanOrEqual(44);
+    await missed.getByRole('button', { name: 'Back to: weigh the blend' }).click();
+    await page.locator('[data-run="2"]').waitFor();
+    await page.locator('#record-full').fill('12.9');
+    for (const step of [3, 4]) {
+      await page.getByRole('button', { name: /^Next/ }).click();
+      await page.locator(`[data-run="${step}"]`).waitFor();
+    }
+    expect(await missed.innerText()).toContain('Not weighed: cement, water, foam.');
   });
 
   test('what was learned is offered beside a field and used only when asked', async ({

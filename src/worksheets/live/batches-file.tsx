@@ -1,26 +1,24 @@
 import { useRef, useState } from 'preact/hooks';
+import type { Entries } from '../../bench/entries.ts';
 import { notify } from '../../bench/notices.ts';
 import { toCsv } from '../../bench/records/csv.ts';
-import { type BroughtIn, LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
-import { type Change, type Choice, planMerge, toStore } from '../../bench/records/merge.ts';
-import { newId, type Photo, today } from '../../bench/records/record.ts';
+import { LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
+import { type Choice, toStore } from '../../bench/records/merge.ts';
+import { newId, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { allPhotos, listRecords, putRecords, refusalOf } from '../../bench/records/store.ts';
 import { $entries, replaceBench } from '../../bench/store.ts';
 import { Table } from '../../islands/parts/Table.tsx';
-import { nameOf } from '../shared/record-words.ts';
+import {
+  against,
+  benchToTake,
+  type Coming,
+  many,
+  photoKey,
+  takesBench,
+  wordsFor,
+} from '../shared/record-coming.ts';
 import { takeOut } from '../shared/take-out.ts';
-
-interface Coming {
-  readonly name: string;
-  readonly file: BroughtIn;
-  readonly plan: readonly Change[];
-  /** Batches that are invented here and not marked in the file. */
-  readonly unmarked: readonly string[];
-  /** The photos that are here already: batch and id. */
-  readonly photosHere: ReadonlySet<string>;
-}
-const photoKey = ({ id, batch }: Photo) => `${batch}/${id}`;
 
 const WHAT = {
   new: 'New here',
@@ -28,8 +26,6 @@ const WHAT = {
   twin: 'Here already, under another id',
   changed: 'Here with other content',
 } as const;
-const many = (n: number) => (n === 1 ? 'one batch' : `${n} batches`);
-const photosWords = (n: number) => (n === 1 ? 'one missing photo' : `${n} missing photos`);
 
 /** Takes all batches out as a file and brings a file in, after showing what it would change. */
 export default function BatchesFile() {
@@ -70,16 +66,9 @@ export default function BatchesFile() {
       return;
     }
     try {
-      const { records } = await listRecords();
+      const bench = benchToTake(read.file, $entries.get());
+      setComing(await against({ name: file.name, file: read.file, bench }));
       setSaid('Nothing has changed yet.');
-      const plan = planMerge(records, read.file.batches);
-      const unmarked = read.file.batches.flatMap(({ invented }, i) =>
-        !invented && plan[i]!.record.invented ? [nameOf(plan[i]!.record)] : [],
-      );
-      const photosHere = new Set(
-        read.file.photos.length > 0 ? (await allPhotos()).map(photoKey) : [],
-      );
-      setComing({ name: file.name, file: read.file, plan, unmarked, photosHere });
     } catch (error) {
       setSaid(refusalOf(error));
     }
@@ -96,17 +85,22 @@ export default function BatchesFile() {
       setSaid(put.say);
       return;
     }
-    setComing(undefined);
     if (records.length > 0) askToPersist();
-    status.current?.scrollIntoView({ block: 'center' });
+    const brought = `Brought in: ${wordsFor(what, { records, photos })}.`;
+    const { bench } = what;
+    const asks = bench && !takesBench(what);
+    if (bench && !asks) restoreBench(bench);
+    setChoices({});
+    // Readings that lie on the bench are replaced only when asked: that is still to be answered.
+    setComing(asks ? await against(what).catch(() => undefined) : undefined);
     setSaid(
-      records.length === 0
-        ? `Brought in: ${photosWords(photos.length)}.`
-        : `Brought in: ${many(records.length)}.`,
+      asks ? `${brought} Your bench is as it was; the file’s can take its place below.` : brought,
     );
+    status.current?.scrollIntoView({ block: 'center' });
   };
 
   const would = coming ? wouldStore(coming, () => '') : { records: [], photos: [] };
+  const main = coming ? wordsFor(coming, would) : '';
   return (
     <div class="records batches-file">
       <p class="records-line">
@@ -209,17 +203,19 @@ export default function BatchesFile() {
             <button
               type="button"
               class="main"
-              disabled={would.records.length + would.photos.length === 0}
+              disabled={main === ''}
               onClick={() => bringIn(coming)}
             >
-              {would.records.length > 0
-                ? `Bring in ${many(would.records.length)}`
-                : would.photos.length > 0
-                  ? `Bring in ${photosWords(would.photos.length)}`
-                  : 'Nothing to bring in'}
+              {main === '' ? 'Nothing to bring in' : `Bring in ${main}`}
             </button>
-            {coming.file.bench && Object.keys(coming.file.bench).length > 0 && (
-              <button type="button" onClick={() => restoreBench(coming.file.bench!)}>
+            {coming.bench && !takesBench(coming) && (
+              <button
+                type="button"
+                onClick={() => {
+                  restoreBench(coming.bench!);
+                  setComing({ ...coming, bench: undefined });
+                }}
+              >
                 Put the file’s bench on the bench
               </button>
             )}
@@ -233,10 +229,11 @@ export default function BatchesFile() {
   );
 }
 
-function restoreBench(bench: NonNullable<BroughtIn['bench']>): void {
+function restoreBench(bench: Entries): void {
   const before = $entries.get();
+  const had = Object.keys(before).length > 0;
   replaceBench(bench);
   notify('bench', 'The bench of the file is on the bench.', [
-    { label: 'Put mine back', run: () => replaceBench(before) },
+    { label: had ? 'Put mine back' : 'Take it off again', run: () => replaceBench(before) },
   ]);
 }

@@ -1,0 +1,53 @@
+import type { Entries } from '../../bench/entries.ts';
+import type { BroughtIn } from '../../bench/records/file.ts';
+import { benchIsEmpty } from '../../bench/records/from-bench.ts';
+import { type Change, planMerge, type toStore } from '../../bench/records/merge.ts';
+import type { Photo } from '../../bench/records/record.ts';
+import { allPhotos, listRecords } from '../../bench/records/store.ts';
+import { nameOf } from './record-words.ts';
+
+/** A file that is to be brought in, beside what is here. */
+export interface Coming {
+  readonly name: string;
+  readonly file: BroughtIn;
+  readonly plan: readonly Change[];
+  /** Batches that are invented here and not marked in the file. */
+  readonly unmarked: readonly string[];
+  /** The photos that are here already: batch and id. */
+  readonly photosHere: ReadonlySet<string>;
+  /** The bench of the file, until it is taken. */
+  readonly bench: Entries | undefined;
+}
+
+export const photoKey = ({ id, batch }: Photo) => `${batch}/${id}`;
+export const many = (n: number) => (n === 1 ? 'one batch' : `${n} batches`);
+const photosWords = (n: number) => (n === 1 ? 'one missing photo' : `${n} missing photos`);
+
+/** What of a file is new beside what is here. */
+export async function against(what: Pick<Coming, 'name' | 'file' | 'bench'>): Promise<Coming> {
+  const { batches, photos } = what.file;
+  const { records } = await listRecords();
+  const plan = planMerge(records, batches);
+  const unmarked = batches.flatMap(({ invented }, i) =>
+    !invented && plan[i]!.record.invented ? [nameOf(plan[i]!.record)] : [],
+  );
+  const photosHere = new Set(photos.length > 0 ? (await allPhotos()).map(photoKey) : []);
+  return { ...what, plan, unmarked, photosHere };
+}
+
+/** The bench of a file, when it holds anything else than the one here. */
+export function benchToTake({ bench = {} }: BroughtIn, here: Entries): Entries | undefined {
+  const keys = [...new Set([...Object.keys(bench), ...Object.keys(here)])];
+  const same = keys.every((key) => JSON.stringify(bench[key]) === JSON.stringify(here[key]));
+  return same || Object.keys(bench).length === 0 ? undefined : bench;
+}
+
+/** An empty bench takes the file’s along with the batches: then both are as they were. */
+export const takesBench = ({ bench }: Coming) => bench !== undefined && benchIsEmpty();
+
+/** What is brought in at one press; nothing: an empty text. */
+export function wordsFor(what: Coming, { records, photos }: ReturnType<typeof toStore>): string {
+  const batches = records.length > 0 ? many(records.length) : '';
+  const pictures = records.length === 0 && photos.length > 0 ? photosWords(photos.length) : '';
+  return [batches, pictures, takesBench(what) ? 'the bench' : ''].filter(Boolean).join(' and ');
+}

@@ -1,0 +1,26 @@
+import type { ReadingName } from '../../bench/records/readings.ts';
+import type { RunReadings } from './run-readings.ts';
+
+/** What a batch cannot be held against its plan without, by the step in which it is weighed. */
+const WEIGHED: readonly (readonly [step: number, reading: ReadingName, word: string])[] = [
+  [0, 'cement', 'cement'],
+  [0, 'water', 'water'],
+  [1, 'foamDensity', 'foam'],
+  [2, 'full', 'blend'],
+];
+
+interface Missed {
+  /** In words, in the order of the work. */
+  readonly words: readonly string[];
+  /** The steps to go back to. */
+  readonly steps: readonly number[];
+}
+
+/** What was not weighed in a batch that is about to be done. */
+export function missedOf({ at }: RunReadings): Missed {
+  const missed = WEIGHED.filter(([, reading]) => at(reading) === undefined);
+  return {
+    words: missed.map(([, , word]) => word),
+    steps: [...new Set(missed.map(([step]) => step))],
+  };
+}

@@ -1,0 +1,45 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import type { Entry } from '../../../src/bench/entries.ts';
+import type { ReadingName } from '../../../src/bench/records/readings.ts';
+import { blankRecord } from '../../../src/bench/records/record.ts';
+import { speaker } from '../../../src/islands/engine/say.ts';
+import { RunMissed } from '../../../src/worksheets/shared/RunMissed.tsx';
+import { missedOf } from '../../../src/worksheets/shared/run-missed.ts';
+import { runReadings } from '../../../src/worksheets/shared/run-readings.ts';
+
+const say = speaker('metric');
+const batch = (readings: Partial<Record<ReadingName, Entry>>) => blankRecord({ readings });
+const missed = (readings: Partial<Record<ReadingName, Entry>>) =>
+  missedOf(runReadings(batch(readings), say));
+const kg = (t: string) => ({ t, u: 'kg' });
+const all = {
+  cement: kg('13.57'),
+  water: kg('5.43'),
+  foamDensity: { t: '80', u: 'g/L' },
+  full: kg('12.9'),
+};
+
+describe('before a batch is done', () => {
+  test('what was not weighed is named, and each step of it once', () => {
+    expect(missed({})).toEqual({ words: ['cement', 'water', 'foam', 'blend'], steps: [0, 1, 2] });
+    expect(missed(all)).toEqual({ words: [], steps: [] });
+    const { full: _, ...noBlend } = all;
+    expect(missed(noBlend)).toEqual({ words: ['blend'], steps: [2] });
+    // What cannot be read was not weighed.
+    expect(missed({ ...all, water: kg('five') })).toEqual({ words: ['water'], steps: [0] });
+  });
+
+  test('the way back leads to the steps as they are called', () => {
+    const drawn = (readings: typeof all | Record<string, never>) =>
+      renderToString(h(RunMissed, { record: batch(readings), say, goTo: () => {} }));
+    expect(drawn({}).match(/Back to: [a-z ]+/g)).toEqual([
+      'Back to: base mix',
+      'Back to: foam',
+      'Back to: weigh the blend',
+    ]);
+    expect(drawn({})).toContain('Not weighed: cement, water, foam, blend.');
+    expect(drawn(all)).toBe('');
+  });
+});

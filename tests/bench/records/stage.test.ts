@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import { toCsv } from '../../../src/bench/records/csv.ts';
+import { BEFORE_MIXING, type ReadingName } from '../../../src/bench/records/readings.ts';
+import { type BatchRecord, blankRecord, stageOf } from '../../../src/bench/records/record.ts';
+import { progressOf } from '../../../src/worksheets/shared/record-words.ts';
+import { unmixedOf } from '../../../src/worksheets/shared/run-unmixed.ts';
+
+const DAY = '2026-05-09';
+const batch = (names: readonly ReadingName[], over: Partial<BatchRecord> = {}) =>
+  blankRecord({
+    date: DAY,
+    readings: Object.fromEntries(names.map((name) => [name, { t: '1' }])),
+    ...over,
+  });
+
+describe('how far a batch has come', () => {
+  test('one of which only is known what is known before is not mixed, and may be gone on with', () => {
+    const record = batch(BEFORE_MIXING);
+    expect(stageOf(record)).toBeUndefined();
+    expect(progressOf(record)).toBe('2026-05-09, not mixed yet');
+    expect(toCsv([record]).split('\r\n')[1]).toContain(',2026-05-09,,,');
+    expect(unmixedOf([record], DAY)).toEqual([record]);
+  });
+
+  test.each([
+    [batch([...BEFORE_MIXING, 'cement']), 'mixed', '2026-05-09, mixed'],
+    [batch([], { foamMade: `${DAY}T08:30:00.000Z` }), 'mixed', '2026-05-09, mixed'],
+    [batch(['full', 'tare']), 'cast', 'cast 2026-05-09'],
+    [batch(['stripAge', 'full']), 'stripped', 'cast 2026-05-09, stripped'],
+    [batch([], { log: { seconds: [0], kelvin: [290] } }), 'cured', 'cast 2026-05-09, cured'],
+  ])('%#: %s', (record, stage, words) => {
+    expect(stageOf(record)).toBe(stage);
+    expect(progressOf(record)).toBe(words);
+    expect(unmixedOf([record], DAY)).toEqual([]);
+  });
+});

@@ -1,0 +1,30 @@
+import { setPersistentEngine } from '@nanostores/persistent';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+
+/** The stores as a page has them that has just been opened, with nothing on it that listens to them. */
+let bench: typeof import('../../src/bench/store.ts');
+let kept: Record<string, string>;
+const deaf = { addEventListener() {}, removeEventListener() {} };
+
+beforeEach(async () => {
+  vi.resetModules();
+  bench = await import('../../src/bench/store.ts');
+  kept = {
+    'suds.bench.1.bucket.tare': '{"t":"0.9"}',
+    'suds.kept.1.mix.planned': '{"v":600,"from":"x"}',
+    'suds.used.1.proportion': 'yes',
+    'suds.units': 'us',
+  };
+  setPersistentEngine(kept, deaf);
+});
+afterEach(() => setPersistentEngine({}, deaf));
+
+test('a cleared bench is cleared in the browser too, on any page; the units stay', () => {
+  bench.clearBench();
+  expect(kept).toEqual({ 'suds.units': 'us' });
+});
+
+test('another bench in its place leaves nothing of the one before', () => {
+  bench.replaceBench({ 'correct.full': { t: '13.4' } });
+  expect(kept).toEqual({ 'suds.bench.1.correct.full': '{"t":"13.4"}', 'suds.units': 'us' });
+});
