@@ -30,7 +30,8 @@ test('the target that counts is the one aimed at', () => {
 });
 
 test('a target found by the worksheet before is the reader’s when that was answered', () => {
-  enter('target-density.strength', { t: '1' });
+  enter('mix.targetDensity', { t: '600' });
+  keep('mix.wetDensity', { v: 600, from: targetDensity.question });
   planned(proportion.question);
   expect(recordFromBench('a').readings.planned?.t).toBe('600');
 });

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { readingOf } from '../../bench/records/readings.ts';
+import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, LITRES } from './amounts.ts';
@@ -100,7 +101,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
         <>
           <Verdict
             verdict="look"
-            say={`Too light. Add ${say(advice.fix.baseMass, 'mass', { significant: 2 })} of base mix, fold it in gently, weigh again.`}
+            say={`Too light. Add ${say(advice.fix.baseMass, 'mass', { significant: 2 })} of base mix${madeOf(advice.fix.baseMass, at, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'baseAdded', advice.fix.baseMass)}>
             I added that base mix
@@ -109,6 +110,16 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       )}
     </>
   );
+}
+
+/** What to weigh for some base mix of this batch’s own make-up. */
+function madeOf(mass: number, at: (name: ReadingName) => number | undefined, say: Say): string {
+  const [cement, water, sand = 0] = [at('cement'), at('water'), at('sand')];
+  if (!cement || !water) return '';
+  const part = (of: number) =>
+    say((mass * of) / (cement + water + sand), 'mass', { significant: 2 });
+  const sandToo = sand > 0 ? `, ${part(sand)} of sand` : '';
+  return ` (${part(cement)} of cement${sandToo}, ${part(water)} of water)`;
 }
 
 /** Puts a line into the notes, once. */
