@@ -22,7 +22,6 @@ const aimedAt =
     const chosen = said(`${sheet}.aim`) ?? '';
     const aim = Object.hasOwn(fields, chosen) ? chosen : 'wet';
     if (typed(`${sheet}.${fields[aim]}`)) return true;
-    // No field has a key like the second any more; only tests/worksheets/from-bench.test.ts asks for it.
     return aim === 'wet' && ownTarget(typed, said, kept);
   };
 
