@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { correlationFactor } from '../../../src/core/uncertainty/correlation.ts';
 import {
@@ -89,6 +90,25 @@ describe('trials', () => {
     expect(() => simulateNormal({ ...doubtful, u: [-1] })).toThrow('uncertainty');
     expect(() => secondOrder(([x]) => x!, [1], [-1])).toThrow('uncertainty');
   });
+});
+
+test('a value on an edge belongs to the bar above it, whatever its last digit', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: -1e3, max: 1e3, noNaN: true }),
+      fc.double({ min: 1e-3, max: 1e3, noNaN: true }),
+      fc.integer({ min: 1, max: 60 }),
+      (low, width, bins) => {
+        const high = low + width;
+        const edges = histogram(Float64Array.of(0), { low, high, bins }).map(({ from }) => from);
+        const counted = histogram(Float64Array.from([...edges, high]), { low, high, bins });
+        // One on each lower edge; the upper end of all lies outside.
+        expect(counted.map(({ share }) => Math.round(share * (bins + 1)))).toEqual(
+          edges.map(() => 1),
+        );
+      },
+    ),
+  );
 });
 
 describe('what the trials say', () => {

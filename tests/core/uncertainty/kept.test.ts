@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { firstOrder } from '../../../src/core/uncertainty/first-order.ts';
+import { simulateNormal } from '../../../src/core/uncertainty/monte-carlo.ts';
+
+const run = (seed: number, trials: number, size = 1) =>
+  simulateNormal({
+    mean: Array.from({ length: size }, () => 0),
+    u: Array.from({ length: size }, () => 1),
+    model: (x, y) => {
+      y[0] = x[0]!;
+    },
+    results: 1,
+    trials,
+    seed,
+  });
+
+test('draws that are kept serve the same seed only, and never a longer run', () => {
+  const short = run(11, 100).values[0]!;
+  const longer = run(11, 300);
+  expect(longer.impossible).toBe(0);
+  expect([...longer.values[0]!.subarray(0, 100)]).toEqual([...short]);
+  expect(run(12, 100).values[0]![0]).not.toBe(short[0]);
+  expect([...run(11, 100).values[0]!]).toEqual([...short]);
+});
+
+test('where one side is refused the slope of a parabola is still its own', () => {
+  const parabola = (allowed: (x: number) => boolean) => (x: readonly number[]) => {
+    if (!allowed(x[0]!)) throw new RangeError('refused');
+    return x[0]! ** 2 + 3 * x[0]!;
+  };
+  // At 2 the slope is 7; with u = 0.1 that carries 0.7.
+  expect(
+    firstOrder(
+      parabola((x) => x >= 2),
+      [2],
+      [0.1],
+    ).u,
+  ).toBeCloseTo(0.7, 9);
+  expect(
+    firstOrder(
+      parabola((x) => x <= 2),
+      [2],
+      [0.1],
+    ).u,
+  ).toBeCloseTo(0.7, 9);
+  expect(() =>
+    firstOrder(
+      parabola((x) => x === 2),
+      [2],
+      [0.1],
+    ),
+  ).toThrow('refused');
+});
