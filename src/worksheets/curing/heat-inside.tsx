@@ -26,7 +26,7 @@ export default worksheet({
   work: heatWorked,
   results: {
     peak: {
-      label: 'Hottest inside, conducting as when wet',
+      label: 'Hottest inside, conducting as when wet or as measured',
       kind: 'temperature',
       of: (r) => r.peak.temperature,
       decimals: 0,
@@ -41,7 +41,7 @@ export default worksheet({
       note: 'the truth lies between the two',
     },
     peakAt: {
-      label: 'Hottest inside, wet, reached after',
+      label: 'Hottest inside, wet or measured, reached after',
       kind: 'time',
       of: (r) => r.peak.time,
       units: HOURS,
@@ -49,7 +49,7 @@ export default worksheet({
       answer: true,
     },
     difference: {
-      label: 'Inside over the cooler face, wet, up to',
+      label: 'Inside over the cooler face, wet or measured, up to',
       kind: 'temperatureDifference',
       of: (r) => r.difference.value,
       significant: 2,
@@ -61,7 +61,7 @@ export default worksheet({
       significant: 2,
     },
     differenceAt: {
-      label: 'Inside over face, wet: that is after',
+      label: 'Inside over face, wet or measured: that is after',
       kind: 'time',
       of: (r) => r.difference.time,
       units: HOURS,

@@ -31,8 +31,8 @@ function waterNote(
 ): string {
   if (waterCement <= testWater) return 'Your mix is no wetter than the bag’s test.';
   const wettest = TABLED.A[1];
-  if (testWater >= wettest)
-    return `Your mix is wetter than the bag’s test, and sets later for it; the one table at hand ends at a w/c of ${wettest.toFixed(2)} and does not say by how much.`;
+  if (testWater >= TABLED.B[1])
+    return `Your mix is wetter than the bag’s test, and sets later for it; the one table at hand ends at a w/c of ${TABLED.B[1].toFixed(2)} for one cement and ${wettest.toFixed(2)} for the other, and does not say by how much.`;
   const [one, other] = [TABLED.B, TABLED.A].map(
     ([from, to]) => `from ${from.toFixed(2)} to ${to.toFixed(2)}`,
   );

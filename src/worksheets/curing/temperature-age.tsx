@@ -157,7 +157,7 @@ export default worksheet({
           'Some of these temperatures lie outside 0 to 80 °C (32 to 176 °F), where the laws are held to work.',
         ]
       : []),
-    'The lowest and highest of a day are joined by a smooth wave, coldest at five and warmest at three in the afternoon: a shape, not a forecast.',
+    'The lowest and highest of a day are joined by a smooth wave, coldest at five and warmest at three in the afternoon: a shape, not a forecast (common practice, no source).',
   ],
   refusals: historyRefusals,
   folded: 'The law of ageing',

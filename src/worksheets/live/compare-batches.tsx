@@ -48,7 +48,7 @@ export default function CompareBatches() {
         <p class="invented-banner">
           {allInvented
             ? 'All of these batches are invented.'
-            : `Some of these batches are invented.${invented ? '' : ' What the chart says is of yours alone.'}`}
+            : `Some of these batches are invented.${invented || landed.length < FEWEST ? '' : ' What the chart says is of yours alone.'}`}
         </p>
       )}
       {charts && landed.length >= FEWEST && (
@@ -61,7 +61,7 @@ export default function CompareBatches() {
       {landed.length < FEWEST && (
         <p class="note">
           A chart, and what it says of your plans, needs two batches of your own with a planned
-          density and a weighed one{landed.length === 1 && ': there is one so far'}.
+          density and a weighed one{!invented && landed.length === 1 && ': there is one so far'}.
         </p>
       )}
       <Table

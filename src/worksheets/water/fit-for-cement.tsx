@@ -193,7 +193,7 @@ export default worksheet({
   figure: ({ result }) => <LimitBars judged={result.judged} names={NAMES} />,
   tables: [
     {
-      caption: 'Line by line. Figures marked so are from memory',
+      caption: 'Line by line. A figure from memory says so',
       columns: ['', 'Your report', 'EN 1008', 'ASTM C1602, optional'],
       rows: (r, _, say) =>
         [...new Set(r.judged.map(({ limit }) => limit.of))].map((of) => {
