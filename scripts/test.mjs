@@ -116,8 +116,13 @@ mkdirSync(join(root, '.build/reports'), { recursive: true });
 const results = [];
 /** @type {Promise<Done>[]} */
 let underWay = [];
+async function settle() {
+  results.push(...(await Promise.all(underWay)));
+  underWay = [];
+}
 for (const { name, work, needs, beside } of stages) {
   console.log(`\n── ${name} ──`);
+  if (needs) await settle();
   const ready = !needs || results.some((done) => done.name === needs && done.count.failed === 0);
   if (!ready) console.error(`Not run: the ${needs} failed.`);
   const begun = performance.now();
@@ -127,9 +132,9 @@ for (const { name, work, needs, beside } of stages) {
   }));
   underWay.push(ended);
   if (beside) continue;
-  results.push(...(await Promise.all(underWay)));
-  underWay = [];
+  await settle();
 }
+await settle();
 
 console.log('\n── in all ──');
 for (const { name, count, seconds } of results) {

@@ -38,7 +38,8 @@ export function useTyping(pause = 900) {
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const stop = () => {
     clearTimeout(timer.current);
-    setTyped({ input: undefined });
+    // Leaving a field that nothing was typed in draws nothing.
+    setTyped((was) => (was.input === undefined ? was : { input: undefined }));
   };
   const start = (input: string) => {
     clearTimeout(timer.current);

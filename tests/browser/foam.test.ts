@@ -49,6 +49,50 @@ test('every key is kept that is pressed while a worksheet wakes', async () => {
   expect(lost).toEqual([]);
 });
 
+test('a number, its ± and its unit given before a worksheet wakes are all kept', async () => {
+  opened = await openPage('');
+  const { page, context } = opened;
+  // The script that wakes them is held back while the reader types.
+  let letGo = () => {};
+  const held = new Promise<void>((done) => {
+    letGo = done;
+  });
+  await context.route(/_astro\/mount\./, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await opened.go('foam/weighing/');
+  await page.locator('#foam-density-full').fill('2710');
+  await page.locator('#foam-density-full-pm').fill('30');
+  await page.getByLabel('Unit of Vessel, struck full of foam').selectOption('g');
+  letGo();
+  await wakeWorksheets(page);
+  await expect.poll(() => shown('foam-density', 'density')).toMatch(/^93\.0 ± /);
+  expect(await page.locator('#foam-density-full').inputValue()).toBe('2710');
+  expect(await page.locator('#foam-density-full-pm').inputValue()).toBe('30');
+});
+
+test('a worksheet that did not arrive says so, and comes when the page is loaded again', async () => {
+  opened = await openPage('');
+  const { page, context, complaints } = opened;
+  let cut = true;
+  await context.route(/_astro\/mount\./, (route) => (cut ? route.abort() : route.continue()));
+  await opened.go('foam/weighing/');
+  await page.locator('[data-worksheet="foam-density"]').scrollIntoViewIfNeeded();
+  const notice = page.locator('[data-notice="asleep"]');
+  await notice.waitFor();
+  // The cut was ours, and the only complaint.
+  expect(complaints.every((line) => /mount\.|dynamically imported/.test(line))).toBe(true);
+  complaints.length = 0;
+  cut = false;
+  await notice.getByRole('button', { name: 'Load the page again' }).click();
+  await notice.waitFor({ state: 'detached' });
+  await page.waitForLoadState('load');
+  await wakeWorksheets(page);
+  await page.locator('#foam-density-full').fill('2.9');
+  await expect.poll(() => shown('foam-density', 'density')).toMatch(/^102/);
+});
+
 test('amounts in the text say first what the reader reads in, on every page, and turn back', async () => {
   opened = await openPage('foam/lasting/');
   const amounts = () => opened.page.locator('.amount').allInnerTexts();

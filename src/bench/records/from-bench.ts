@@ -69,8 +69,11 @@ export const recordToWeigh = (name: string): BatchRecord => onlyKnown(recordFrom
 export function weighedAnew(record: BatchRecord): BatchRecord {
   const anew = onlyKnown(record);
   const foam = readingValue(record, 'foamDensity');
-  if (foam === undefined) return anew;
-  const line = `Foam tried before: ${formatPlain(foam, 'density', 'kg/m3', 4)} kg/m³.`;
+  const typed = record.readings.foamDensity?.t?.trim();
+  if (foam === undefined && !typed) return anew;
+  // What cannot be read is kept as it was written.
+  const before = foam === undefined ? typed : `${formatPlain(foam, 'density', 'kg/m3', 4)} kg/m³`;
+  const line = `Foam tried before: ${before}.`;
   return { ...anew, notes: `${record.notes}${record.notes && '\n'}${line}` };
 }
 

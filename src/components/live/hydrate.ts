@@ -1,3 +1,5 @@
+import { notify } from '../../bench/notices.ts';
+
 /**
  * Wakes the live parts of a page: worksheets and the other islands. Astro can only hydrate a
  * component it can name when the page is compiled; a chapter names a worksheet by its id. The page
@@ -13,12 +15,22 @@ async function wake(place: HTMLElement): Promise<void> {
   const list = folders[`./listed/${folder}.ts`];
   if (!list || awake) return;
   place.dataset.awake = 'coming';
-  const load = (await list())[`../../../worksheets/${island}.tsx`];
-  if (!load) return;
-  const [{ mount }, part] = await Promise.all([import('./mount.tsx'), load()]);
-  await freeMoment();
-  await mount(place, folder === 'live' ? 'live' : 'worksheet', part.default);
-  place.dataset.awake = 'yes';
+  try {
+    const load = (await list())[`../../../worksheets/${island}.tsx`];
+    if (!load) throw new Error(`${island} is not listed`);
+    const [{ mount }, part] = await Promise.all([import('./mount.tsx'), load()]);
+    await freeMoment();
+    await mount(place, folder === 'live' ? 'live' : 'worksheet', part.default);
+    place.dataset.awake = 'yes';
+  } catch (error) {
+    // A connection that broke. A browser asks for a script that failed once only on a page loaded anew.
+    notify(
+      'asleep',
+      'Part of this page did not arrive: it shows its example and does not compute.',
+      [{ label: 'Load the page again', run: () => location.reload() }],
+    );
+    throw error;
+  }
 }
 
 /** Parts that wake together do it one a task, so that the page answers the reader in between. */

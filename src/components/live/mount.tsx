@@ -25,9 +25,12 @@ export async function mount(
     ),
     place,
   );
-  // Once the part has drawn what lies on the bench; in the same task, so that no key comes in between.
-  await drawnAgain();
-  for (const again of early) again();
+  // Once the part has drawn what lies on the bench, and after each the next, which adds to it; all in
+  // the same task, so that no key comes in between.
+  for (const again of early) {
+    await drawnAgain();
+    again();
+  }
 }
 
 /** Preact draws what effects have changed in a microtask, and what that changes in another. */
@@ -54,19 +57,20 @@ function typedEarly(place: HTMLElement): readonly (() => void)[] {
   const tell = (element: HTMLElement, event: string) =>
     element.dispatchEvent(new Event(event, { bubbles: true }));
   return [
-    ...typed.map(({ input, value, caret }) => () => {
-      input.value = value;
-      // What is no text, a date, has no caret.
-      if (caret !== null && document.activeElement === input) input.setSelectionRange(caret, caret);
-      tell(input, 'input');
+    // A unit first: the number typed is one of those.
+    ...picked.map(({ list, value }) => () => {
+      list.value = value;
+      tell(list, 'change');
     }),
     ...chosen.map((input) => () => {
       if (input.type !== 'file') input.checked = true;
       tell(input, 'change');
     }),
-    ...picked.map(({ list, value }) => () => {
-      list.value = value;
-      tell(list, 'change');
+    ...typed.map(({ input, value, caret }) => () => {
+      input.value = value;
+      // What is no text, a date, has no caret.
+      if (caret !== null && document.activeElement === input) input.setSelectionRange(caret, caret);
+      tell(input, 'input');
     }),
   ];
 }

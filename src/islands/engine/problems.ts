@@ -76,15 +76,12 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
 export function refused(error: DomainError, label: string, say: Say): string {
   const { min, max, aboveMin, belowMax } = error.allowed;
   const words = (si: number) => say(si, error.kind, { plain: true });
+  const low = min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${words(min)}`;
+  const high = max !== undefined && `${belowMax ? 'less than' : 'at most'} ${words(max)}`;
   // Only the end that was passed: the other may be one that nobody meets.
-  const ends = [
-    min !== undefined &&
-      !(error.value > min) &&
-      `${aboveMin ? 'more than' : 'at least'} ${words(min)}`,
-    max !== undefined &&
-      !(error.value < max) &&
-      `${belowMax ? 'less than' : 'at most'} ${words(max)}`,
-  ].filter(Boolean);
+  const passed = [!(error.value > min!) && low, !(error.value < max!) && high].filter(Boolean);
+  const whole = error.because === 'not-a-whole-number' && 'a whole number';
+  const ends = passed.length > 0 ? passed : [whole, low, high].filter(Boolean);
   const read = Number.isFinite(error.value)
     ? `read ${words(error.value)}`
     : 'came out as no number';

@@ -1,8 +1,8 @@
 /** Where a column is narrow a number may part from its unit, rather than push the table off the page. */
 const breakable = (text: string) => text.replaceAll('\u00a0', ' ');
 
-/** A number, with its ± if it has one, and its unit. */
-const AMOUNT = /^([\d.,\u202f\u2212-]+(?: ± [\d.,]+)?)\u00a0(\S.*)$/;
+/** A number, with its ± if it has one, and its unit: nothing else may follow, a date or a sum in brackets. */
+const AMOUNT = /^([\d.,\u202f\u2212-]+(?: ± [\d.,]+)?)\u00a0((?:\/\(|[^\d,;(±\u00a0])+\)?)$/;
 
 /** The unit that all the numbers of a column share, if they do; `—` is no number. */
 function sharedUnit(cells: readonly string[]): string | undefined {

@@ -92,7 +92,7 @@ export default function BatchesFile() {
     if (bench && !asks) restoreBench(bench);
     setChoices({});
     // Readings that lie on the bench are replaced only when asked: that is still to be answered.
-    setComing(asks ? await against(what).catch(() => undefined) : undefined);
+    setComing(asks ? await against(what).catch(() => what) : undefined);
     setSaid(
       asks ? `${brought} Your bench is as it was; the file’s can take its place below.` : brought,
     );
