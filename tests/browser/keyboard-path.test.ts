@@ -60,6 +60,17 @@ function watchFocus(page: Page): Promise<number> {
   });
 }
 
+/** Waits until the page keeps its height: a list from the browser's own store comes a moment late. */
+const settled = (page: Page) =>
+  page.evaluate(async () => {
+    let [height, same] = [0, 0];
+    while (same < 4) {
+      await new Promise((done) => setTimeout(done, 100));
+      same = height === document.body.scrollHeight ? same + 1 : 0;
+      height = document.body.scrollHeight;
+    }
+  });
+
 const PAGES = [
   ['home', ''],
   ['the list of chapters', 'chapters/'],
@@ -79,6 +90,7 @@ describe('with keys alone', () => {
     async (_, path) => {
       const { page, close, complaints } = await openPage(path, { width: 360, height: 800 });
       await wakeWorksheets(page);
+      await settled(page);
       const stops = await watchFocus(page);
       expect(stops).toBeGreaterThan(10);
       // Boxes that scroll are stops as well, in some browsers; a few presses more do no harm.
