@@ -55,17 +55,6 @@ async function vitest(project, env = {}) {
 /** @param {readonly string[]} args @param {string} tool */
 const tool = async (tool, args) => one((await run(tool, args)).code === 0);
 
-/**
- * The same, saying what it says at its end: other work prints meanwhile.
- * @param {readonly string[]} args
- * @param {string} tool
- */
-async function toolBeside(tool, args) {
-  const { code, output } = await run(tool, args, { quiet: true });
-  console.log(output.trim());
-  return one(code === 0);
-}
-
 async function buildTested() {
   const { buildSite } = await import('./build.mjs');
   try {
@@ -83,7 +72,7 @@ function crashed(error) {
   return one(false);
 }
 
-/** @type {{ name: string, work: () => Promise<Count>, needs?: string, beside?: boolean }[]} */
+/** @type {{ name: string, work: () => Promise<Count>, needs?: string }[]} */
 const stages = [
   {
     name: 'format and lint',
@@ -94,12 +83,7 @@ const stages = [
     name: 'dead code',
     work: () => tool('knip', ['--no-progress', '--treat-config-hints-as-errors']),
   },
-  {
-    name: 'types',
-    // It keeps one core busy, and so do the slowest of the unit tests.
-    beside: true,
-    work: () => toolBeside('astro', ['check', '--minimumFailingSeverity', 'warning']),
-  },
+  { name: 'types', work: () => tool('astro', ['check', '--minimumFailingSeverity', 'warning']) },
   { name: 'unit tests', work: () => vitest('unit') },
   { name: 'build', work: buildTested },
   {
@@ -111,30 +95,16 @@ const stages = [
 ];
 
 mkdirSync(join(root, '.build/reports'), { recursive: true });
-/** @typedef {{ name: string, count: Count, seconds: number }} Done */
-/** @type {Done[]} */
+/** @type {{ name: string, count: Count, seconds: number }[]} */
 const results = [];
-/** @type {Promise<Done>[]} */
-let underWay = [];
-async function settle() {
-  results.push(...(await Promise.all(underWay)));
-  underWay = [];
-}
-for (const { name, work, needs, beside } of stages) {
+for (const { name, work, needs } of stages) {
   console.log(`\n── ${name} ──`);
-  if (needs) await settle();
+  const begun = performance.now();
   const ready = !needs || results.some((done) => done.name === needs && done.count.failed === 0);
   if (!ready) console.error(`Not run: the ${needs} failed.`);
-  const begun = performance.now();
-  const ended = (ready ? work().catch(crashed) : Promise.resolve(one(false))).then((count) => ({
-    ...{ name, count },
-    seconds: (performance.now() - begun) / 1000,
-  }));
-  underWay.push(ended);
-  if (beside) continue;
-  await settle();
+  const count = ready ? await work().catch(crashed) : one(false);
+  results.push({ name, count, seconds: (performance.now() - begun) / 1000 });
 }
-await settle();
 
 console.log('\n── in all ──');
 for (const { name, count, seconds } of results) {
