@@ -1,7 +1,7 @@
 import { describe } from 'vitest';
 import { wakeWorksheets } from './browser.ts';
 import { fill, press } from './keyboard.ts';
-import { batchPage, LIST, settled, stored, test, visit } from './records.ts';
+import { batchPage, LIST, saveBench, settled, stored, test, visit } from './records.ts';
 
 describe.concurrent('from the bench', () => {
   test('any page with something on the bench saves it as a batch', async ({
@@ -16,10 +16,7 @@ describe.concurrent('from the bench', () => {
     await fill(page, 'foam-density-full', '2.5');
     // A density is the reader's own once all that decides it is.
     await fill(page, 'foam-density-vessel', '20');
-    await page.locator('[data-save-batch]').click();
-    await page.locator('#save-batch-name').fill('North wall');
-    await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await page.getByRole('button', { name: 'Open its record' }).click();
+    await saveBench(page, 'North wall');
     await page.locator('.record').waitFor();
     await expect.poll(() => page.locator('#record-name').inputValue()).toBe('North wall');
     const [record] = await stored(page);
@@ -60,10 +57,7 @@ describe.concurrent('from the bench', () => {
     await expect
       .poll(() => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.planned')))
       .toContain('550');
-    await page.locator('[data-save-batch]').click();
-    await page.locator('#save-batch-name').fill('My slab');
-    await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await page.getByRole('button', { name: 'Open its record' }).click();
+    await saveBench(page, 'My slab');
     const offer = page.locator('[data-offer="weighings"]');
     await expect.poll(() => offer.innerText()).toMatch(/full of blended mix 13\.65\skg/);
     expect(await page.locator('[data-offer="planned"]').count()).toBe(0);
@@ -108,9 +102,7 @@ describe.concurrent('from the bench', () => {
     await expect
       .poll(() => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.planned')))
       .toContain('600');
-    await page.locator('[data-save-batch]').click();
-    await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await page.getByRole('button', { name: 'Open its record' }).click();
+    await saveBench(page);
     await expect
       .poll(() => page.locator('[data-offer="planned"]').innerText())
       .toMatch(/stood at the example’s, which comes to 600\skg/);

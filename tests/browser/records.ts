@@ -92,6 +92,14 @@ export async function visit(on: Page, path: string, wait: string): Promise<void>
   await on.goto(address);
   await on.locator(wait).first().waitFor();
 }
+/** Saves the bench as a batch from the page shown, under a name or the one suggested, and opens its record. */
+export async function saveBench(on: Page, name?: string): Promise<void> {
+  await on.locator('[data-save-batch]').click();
+  if (name) await on.locator('#save-batch-name').fill(name);
+  await on.getByRole('button', { name: 'Save', exact: true }).click();
+  await on.getByRole('button', { name: 'Open its record' }).click();
+}
+
 export const state = (on: Page) => on.locator('.record').getAttribute('data-state');
 /** Waits until all that was typed into a record is stored. */
 export const settled = (on: Page) => on.locator('.record[data-state="saved"]').waitFor();

@@ -55,11 +55,7 @@ export function isOwnResult(
 ): boolean {
   const rests = RESTS[key]?.[from];
   const said = (field: string) => bench[field]?.t;
-  const filled = (field: string) =>
-    (said(field) ?? '').trim() !== '' || bench[field]?.rows !== undefined;
   const typed = (field: string) =>
-    field.endsWith('.')
-      ? Object.keys(bench).some((any) => any.startsWith(field) && filled(any))
-      : filled(field);
+    (said(field) ?? '').trim() !== '' || bench[field]?.rows !== undefined;
   return rests?.(typed, said, (result) => 'v' in (kept[result] ?? {})) ?? false;
 }

@@ -1,4 +1,4 @@
-/** Units as they follow a number, longest first where one begins another. */
+/** Units as they follow a number. */
 const UNIT =
   '(?:%|‰|°[CFe]|(?:k|m|µ)?g|[km]?L|fl oz|(?:m|c|k|µ)?m[²³]?|(?:k|M|G)?Pa|bar|psi|k?N|k?W|[kM]?J|lbf?|oz|gal|qt|ft[²³]?|min|s|h|K|mmol|mol|ppm|gpg)';
 
