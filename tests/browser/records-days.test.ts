@@ -120,7 +120,7 @@ describe.concurrent('the invented batches', () => {
   test('come in one click, are marked, teach, and go in one click', async ({ expect, page }) => {
     await page.getByRole('button', { name: 'Load six invented' }).click();
     await expect.poll(() => rows(page).count()).toBe(6);
-    for (const row of await rows(page).allInnerTexts()) expect(row).toMatch(/invented/);
+    for (const row of await rows(page).allTextContents()) expect(row).toMatch(/invented/);
     await expect
       .poll(() => page.evaluate(() => localStorage.getItem('suds.learned.1')))
       .toContain('foam.survival');

@@ -200,10 +200,12 @@ describe.concurrent('records of another version', () => {
     await leave(page, batches);
     await page.reload();
     await listed(page);
-    expect(await rows(page).allInnerTexts()).toEqual([
-      expect.stringContaining('No version written at all'),
-      expect.stringContaining('Slabs, first trial'),
-    ]);
+    await expect
+      .poll(() => rows(page).allInnerTexts())
+      .toEqual([
+        expect.stringContaining('No version written at all'),
+        expect.stringContaining('Slabs, first trial'),
+      ]);
     const [first] = (await stored(page)).filter(({ id }) => id === 'trial-1');
     expect(first).toMatchObject({ version: 1, readings: { cement: { t: '13.56', u: 'kg' } } });
     await visit(page, batchPage('trial-1'), '.record');

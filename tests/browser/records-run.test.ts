@@ -67,7 +67,9 @@ describe.concurrent('from the bench', () => {
       'vessel',
     ]);
     await visit(page, LIST, '.records-list > li');
-    expect(await page.locator('.records-list > li').innerText()).toContain('not mixed yet');
+    await expect
+      .poll(() => page.locator('.records-list > li').innerText())
+      .toContain('not mixed yet');
     await visit(page, 'bench/run/', '[data-run="begin"]');
     await page.getByRole('button', { name: 'Go on with “My slab”, not mixed yet' }).waitFor();
 

@@ -86,6 +86,7 @@ export default worksheet({
       kind: 'time',
       of: (r) => r.clock.total,
       units: MINUTES,
+      decimals: 0,
     },
     loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, decimals: 0 },
     oldest: {
@@ -100,6 +101,7 @@ export default worksheet({
       kind: 'time',
       of: (r) => (r.spare > 0 ? r.spare : undefined),
       units: MINUTES,
+      significant: 2,
     },
   },
   judge: ({ clock }, v, say) => {

@@ -72,7 +72,7 @@ export function ClockChart({ loads, total, say }: Props) {
             y={height + 18}
             text-anchor={part === 0 ? 'start' : part === 1 ? 'end' : 'middle'}
           >
-            {say(end * part, 'time', { units: MINUTES, significant: 3 })}
+            {say(end * part, 'time', { units: MINUTES, decimals: 0 })}
           </text>
         ))}
       </svg>
