@@ -58,11 +58,6 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly fields: F;
   /** `pm` holds the ± of each number field that has one, in SI, for worksheets about the ± itself. */
   readonly work: (values: Values<F>, pm: PlusMinus<F>) => R;
-  /**
-   * Fetches what `work` needs and the page's own example does not: it was worked out when the page was
-   * built. The worksheet comes alive once this is done, and this is begun once a reader touches it.
-   */
-  readonly late?: () => Promise<void>;
   /** The results in the order of their weight: the first is the answer. */
   readonly results: Readonly<Record<string, ResultSpec<R>>>;
   readonly judge: (result: R, values: Values<F>, say: Say) => Judgement;

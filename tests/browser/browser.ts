@@ -89,6 +89,6 @@ export async function wakeWorksheets(page: Page): Promise<void> {
   await page.waitForFunction(() =>
     [...document.querySelectorAll<HTMLElement>('[data-island]')]
       .filter((place) => place.checkVisibility())
-      .every(({ dataset }) => dataset.awake === 'yes' || dataset.awake === 'late'),
+      .every(({ dataset }) => dataset.awake === 'yes'),
   );
 }

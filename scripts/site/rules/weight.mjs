@@ -37,11 +37,9 @@ const HEAVIER = {
   'batch-records/compare/': 53_000,
   'batch-records/': 54_000,
   'water/softening/': 54_000,
-  // A library for least squares.
-  'foam/drainage/': 57_000,
   // Heat through a block, and its picture.
   'curing/heat-inside/': 54_000,
-  'curing/temperature-and-age/': 51_000,
+  'curing/temperature-and-age/': 47_000,
   'curing/set/': 51_000,
 };
 

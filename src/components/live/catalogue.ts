@@ -22,9 +22,6 @@ export const worksheets: ReadonlyMap<string, AnyWorksheet> = new Map(
   }),
 );
 
-// At build time, and in tests, nothing is late.
-await Promise.all([...worksheets.values()].map((sheet) => sheet.late?.()));
-
 const live: ReadonlyMap<string, LivePart> = new Map(
   Object.entries(liveFiles).map(([file, part]) => [idOf(file), part]),
 );

@@ -1,19 +1,13 @@
 import { type ComponentType, hydrate } from 'preact';
 import { WorksheetView } from '../../islands/WorksheetView.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
-import { wanted } from './wanted.ts';
 
-/** Takes over the markup of a live part; at once, or once it is touched when part of it comes late. */
+/** Takes over the markup of a live part. */
 export async function mount(
   place: HTMLElement,
   kind: 'worksheet' | 'live',
   part: AnyWorksheet & ComponentType,
 ): Promise<void> {
-  if (kind === 'worksheet' && part.late) {
-    place.dataset.awake = 'late';
-    await wanted(place, part);
-    await part.late();
-  }
   const Part = part as ComponentType<{ given?: unknown }>;
   const { given } = place.dataset;
   const early = typedEarly(place);

@@ -69,11 +69,11 @@ type Reason =
   | 'no-curvature';
 
 /** Error of one reading, as a share of the liquid: 1 mL in 100 mL. @source common-practice */
-export const READING_ERROR = 0.01;
+const READING_ERROR = 0.01;
 /** Readings after time 0 that a fit of two constants needs to show any scatter worth the name. @source common-practice */
-export const FEWEST_READINGS = 4;
+const FEWEST_READINGS = 4;
 /** A quarter time known no better than within this factor, low to high, is no answer. @source common-practice */
-export const WIDEST_BOUNDS = 10;
+const WIDEST_BOUNDS = 10;
 
 /**
  * What curve do the readings of a draining foam follow, and how sure is it?

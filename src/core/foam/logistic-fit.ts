@@ -1,5 +1,3 @@
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-
 /** The curve as a logistic in x = ln t: v = 1/(1 + exp(−n (x − u))), u = ln τ. */
 export interface LogisticFit {
   readonly u: number;
@@ -10,79 +8,91 @@ export interface LogisticFit {
   readonly inverse: { readonly uu: number; readonly un: number; readonly nn: number };
 }
 
-/** The exponents the fit may try. A fit that ends at either end has not found one. */
+/** Where an exponent counts as found. A fit that ends outside has found none. */
 const EXPONENTS = { min: 0.02, max: 60 } as const;
 
-/** The library has no test for rest, so it runs in short rounds and we look after each. */
-const ROUND = 12;
-const ROUNDS = 25;
+/** Steps before a search that has not come to rest is given up. */
+const STEPS = 300;
+/** How the damping begins, and what a step that helped or did not makes of it. */
+const DAMPING = { first: 1e-3, less: 1 / 9, more: 11, most: 1e16 } as const;
 
 /**
  * Which logistic comes nearest to the readings? Least squares on v itself, every reading as sure as
- * any other; v = 1/(1 + exp(−n (x − u))).
+ * any other, by Levenberg's and Marquardt's damped steps; v = 1/(1 + exp(−n (x − u))).
  *
  * @param x logarithm of time over any unit of it
  * @param v share drained at each x
- * @returns the fit, or undefined when no single curve is a minimum: the search ran to the end of
- *   the exponents, or did not come to rest. No range is published. Throws nothing of its own.
+ * @returns the fit, or undefined when no single curve is a minimum: the search ran out of the
+ *   exponents, or did not come to rest. No range is published. Throws nothing of its own.
  * @source gavin-lm
  */
 export function fitLogistic(x: readonly number[], v: readonly number[]): LogisticFit | undefined {
-  let constants: readonly [number, number] = start(x, v);
-  for (let round = 0; round < ROUNDS; round++) {
-    const { parameterValues } = levenbergMarquardt({ x, y: v }, model, {
-      initialValues: constants,
-      minValues: [-100, EXPONENTS.min],
-      maxValues: [100, EXPONENTS.max],
-      jacobianFunction: gradient,
-      damping: 1e-3,
-      errorTolerance: 1e-16,
-      maxIterations: ROUND,
-    });
-    constants = [parameterValues[0]!, parameterValues[1]!];
-    const fit = atRest(x, v, constants);
-    if (fit) return fit;
+  let here = about(x, v, start(x, v));
+  let damping: number = DAMPING.first;
+  for (let step = 0; step < STEPS && damping < DAMPING.most; step++) {
+    const there = about(x, v, damped(here, damping));
+    // Beside a jump the slope is nothing too, yet each step still takes most of what is left.
+    if (isStill(here) && !(there.squares < here.squares / 2)) return fitAt(here);
+    const helped = there.squares < here.squares;
+    damping *= helped ? DAMPING.less : DAMPING.more;
+    if (helped) here = there;
   }
   return undefined;
 }
 
-const model =
-  ([u = 0, n = 0]: readonly number[]) =>
-  (x: number) =>
-    1 / (1 + Math.exp(-n * (x - u)));
-
-function gradient(constants: readonly number[]): (x: number) => number[] {
-  const [u = 0, n = 0] = constants;
-  return (x) => {
-    const value = model(constants)(x);
-    const bell = value * (1 - value);
-    return [-n * bell, (x - u) * bell];
-  };
+/** The readings about one curve: what is left over, its slope Jᵀr, and JᵀJ, by the constants. */
+interface About {
+  readonly u: number;
+  readonly n: number;
+  readonly squares: number;
+  readonly slope: { readonly u: number; readonly n: number };
+  readonly uu: number;
+  readonly un: number;
+  readonly nn: number;
 }
 
-/** The fit, if the search has come to rest at a minimum inside the exponents. */
-function atRest(
+function about(
   x: readonly number[],
   v: readonly number[],
-  constants: readonly [number, number],
-): LogisticFit | undefined {
-  const [u, n] = constants;
-  let [squares, uu, un, nn, slopeU, slopeN] = [0, 0, 0, 0, 0, 0];
+  [u, n]: readonly [number, number],
+): About {
+  const slope = { u: 0, n: 0 };
+  let [squares, uu, un, nn] = [0, 0, 0, 0];
   for (const [i, at] of x.entries()) {
-    const [du = 0, dn = 0] = gradient(constants)(at);
-    const left = v[i]! - model(constants)(at);
+    const value = 1 / (1 + Math.exp(-n * (at - u)));
+    const bell = value * (1 - value);
+    const [du, dn] = [-n * bell, (at - u) * bell];
+    const left = v[i]! - value;
     squares += left ** 2;
-    slopeU += du * left;
-    slopeN += dn * left;
+    slope.u += du * left;
+    slope.n += dn * left;
     uu += du * du;
     un += du * dn;
     nn += dn * dn;
   }
-  // At a minimum the residuals lie across every column of J; those of exact readings lie nowhere.
-  const still = (slope: number, size: number) =>
-    Math.abs(slope) <= Math.sqrt(size) * (1e-5 * Math.sqrt(squares) + 1e-7);
-  if (!still(slopeU, uu) || !still(slopeN, nn)) return undefined;
-  if (n < EXPONENTS.min * 1.01 || n > EXPONENTS.max * 0.99) return undefined;
+  return { u, n, squares, slope, uu, un, nn };
+}
+
+/** One step down from here: (JᵀJ + λ diag JᵀJ) step = Jᵀr. */
+function damped({ u, n, slope, uu, un, nn }: About, damping: number): [number, number] {
+  const [a, d] = [uu * (1 + damping), nn * (1 + damping)];
+  const determinant = a * d - un ** 2;
+  return [
+    u + (d * slope.u - un * slope.n) / determinant,
+    n + (a * slope.n - un * slope.u) / determinant,
+  ];
+}
+
+/** At a minimum the residuals lie across every column of J; those of exact readings lie nowhere. */
+function isStill({ squares, slope, uu, nn }: About): boolean {
+  const small = (along: number, size: number) =>
+    Math.abs(along) <= Math.sqrt(size) * (1e-5 * Math.sqrt(squares) + 1e-7);
+  return small(slope.u, uu) && small(slope.n, nn);
+}
+
+/** The fit, if the minimum lies inside the exponents and fixes both constants. */
+function fitAt({ u, n, squares, uu, un, nn }: About): LogisticFit | undefined {
+  if (n < EXPONENTS.min || n > EXPONENTS.max) return undefined;
   const determinant = uu * nn - un ** 2;
   if (!(determinant > 1e-12 * uu * nn)) return undefined;
   const inverse = { uu: nn / determinant, un: -un / determinant, nn: uu / determinant };

@@ -1,6 +1,6 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { foamDensity, SOLUTION_DENSITY } from '../../core/foam/density.ts';
-import type { fitDrainage } from '../../core/foam/drainage.ts';
+import { fitDrainage } from '../../core/foam/drainage.ts';
 import type { Drainage } from '../../core/foam/drainage-curve.ts';
 import { drainedByHeight, drainedByMass, drainedByVolume } from '../../core/foam/drained.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -26,9 +26,6 @@ const WHY = {
     'A curve can be laid through these readings, but so can very different ones. Read on until at least a quarter has drained.',
 } as const;
 
-/** The fit brings a library with it, so it comes late. */
-let fitCurve: typeof fitDrainage;
-
 export default worksheet({
   id: 'drainage',
   question: 'How fast does my foam drain?',
@@ -45,9 +42,6 @@ export default worksheet({
       bench: 'foam.drainageMeasure',
     }),
     ...drainageFields,
-  },
-  late: async () => {
-    fitCurve = (await import('../../core/foam/drainage.ts')).fitDrainage;
   },
   work: (v) => {
     const { expansion } = foamDensity({ tare: 0, full: v.foamDensity, vessel: 1 });
@@ -74,7 +68,7 @@ export default worksheet({
         ),
       share: () => v.byShare,
     }[v.measure]();
-    const found = fitCurve({ readings, readingError: v.error });
+    const found = fitDrainage({ readings, readingError: v.error });
     const line = !found.supported && found.because === 'no-curvature' ? found : undefined;
     const curve: Drainage | undefined = found.supported ? found.curve : line?.straight;
     return { readings, fit: found, line, curve };

@@ -4,12 +4,16 @@ import type { TemperatureLog } from '../../core/curing/log.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { useEntries } from '../../islands/hooks.ts';
 import { castAt } from '../shared/curing-fields.ts';
-import { type Reading, readLoggerText, rowsInWords, toBench } from '../shared/logger-file.ts';
+import type { Brought, Reading } from '../shared/logger-file.ts';
 import { momentInWords } from '../shared/moments.ts';
 
 /** Dates lie after this many seconds; bare clocks and counted hours do not. */
 const DATED = 1e8;
 const LARGEST = 5_000_000;
+
+/** What reads a file is fetched once there is one. */
+const reader = () => import('../shared/logger-file.ts');
+type Reader = Awaited<ReturnType<typeof reader>>;
 
 /** A place to drop or paste a logger's file: says what it read, row by row, and puts it on the bench. */
 export default function TemperatureLogDrop() {
@@ -17,7 +21,7 @@ export default function TemperatureLogDrop() {
   const [text, setText] = useState('');
   const [name, setName] = useState('');
   const [how, setHow] = useState<Reading>({ dayFirst: true, scale: 'heading' });
-  const [log, setLog] = useState<TemperatureLog>();
+  const [found, setFound] = useState<{ readonly log: TemperatureLog; readonly by: Reader }>();
   const [fromCastChosen, setFromCast] = useState<boolean>();
   const [problem, setProblem] = useState('');
   const [over, setOver] = useState(false);
@@ -28,8 +32,9 @@ export default function TemperatureLogDrop() {
     setText(raw);
     setName(called);
     setProblem('');
-    const found = raw.trim() === '' ? undefined : await readLoggerText(raw, with_);
-    if (turn === latest.current) setLog(found);
+    const by = await reader();
+    const log = raw.trim() === '' ? undefined : await by.readLoggerText(raw, with_);
+    if (turn === latest.current) setFound(log && { log, by });
   };
   const take = async (file: File | undefined) => {
     if (!file) return;
@@ -48,8 +53,9 @@ export default function TemperatureLogDrop() {
   const cast = readMoment(ownCast ?? castAt.example);
   // The example's casting is no beginning for the reader's own log.
   const fromCast = fromCastChosen ?? ownCast !== undefined;
+  const log = found?.log;
   const dated = log?.history !== undefined && log.begins > DATED;
-  const brought = log && toBench(log, dated && fromCast ? cast : undefined);
+  const brought = found?.by.toBench(found.log, dated && fromCast ? cast : undefined);
   const put = () => {
     if (!brought) return;
     enter('curing.readings', brought.entry);
@@ -98,7 +104,7 @@ export default function TemperatureLogDrop() {
         Any separator, decimal point or comma, °C or °F, dates year first or day first, or the clock
         alone. It stays in this browser.
       </p>
-      {log && (
+      {found && log && (
         <>
           <p>
             <label>
@@ -146,7 +152,7 @@ export default function TemperatureLogDrop() {
           <div role="status">
             <p>{summary(log, brought)}</p>
             <ul>
-              {rowsInWords(log.problems).map((words) => (
+              {found.by.rowsInWords(log.problems).map((words) => (
                 <li>{words}</li>
               ))}
             </ul>
@@ -163,7 +169,7 @@ export default function TemperatureLogDrop() {
   );
 }
 
-function summary(log: TemperatureLog, brought: ReturnType<typeof toBench>): string {
+function summary(log: TemperatureLog, brought: Brought | undefined): string {
   if (!log.history)
     return 'No row could be read as a time and a temperature. A row needs both, such as 2026-05-08 14:00;20,1.';
   const scale = log.scale === 'celsius' ? '°C' : '°F';

@@ -30,9 +30,6 @@ describe('from key press to results', () => {
     await wakeWorksheets(page);
     const cdp = await context.newCDPSession(page);
     const sheets = page.locator('[data-worksheet]:has(.live)');
-    for (const place of await page.locator('[data-awake="late"]').all())
-      await place.dispatchEvent('focusin');
-    await expect.poll(() => page.locator('[data-awake="late"]').count()).toBe(0);
     await cdp.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
     const slow: string[] = [];
     for (const sheet of await sheets.all()) {

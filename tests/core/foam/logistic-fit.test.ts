@@ -1,0 +1,70 @@
+import fc from 'fast-check';
+import { levenbergMarquardt } from 'ml-levenberg-marquardt';
+import { describe, expect, test } from 'vitest';
+import { fitLogistic } from '../../../src/core/foam/logistic-fit.ts';
+import { normal } from './seeded.ts';
+
+const logistic =
+  ([u = 0, n = 0]: readonly number[]) =>
+  (x: number) =>
+    1 / (1 + Math.exp(-n * (x - u)));
+
+const squaresOf = (x: readonly number[], v: readonly number[], constants: readonly number[]) =>
+  x.reduce((sum, at, i) => sum + (v[i]! - logistic(constants)(at)) ** 2, 0);
+
+/** Readings about a curve, as `fitDrainage` gives them to the fit. */
+const jars = fc
+  .record({
+    u: fc.double({ min: -0.5, max: 0.5, noNaN: true }),
+    n: fc.double({ min: 0.6, max: 4, noNaN: true }),
+    error: fc.constantFrom(0, 0.003, 0.01),
+    count: fc.integer({ min: 5, max: 12 }),
+    seed: fc.integer({ min: 1, max: 1e6 }),
+  })
+  .map(({ u, n, error, count, seed }) => {
+    const noise = normal(seed);
+    const x = Array.from({ length: count }, (_, i) => -1.2 + (2.4 * i) / (count - 1));
+    return { x, v: x.map((at) => logistic([u, n])(at) + error * noise()) };
+  });
+
+describe('the logistic nearest to some readings', () => {
+  test('is the one a library of least squares finds', () => {
+    fc.assert(
+      fc.property(jars, ({ x, v }) => {
+        const fit = fitLogistic(x, v)!;
+        const { parameterValues } = levenbergMarquardt({ x: [...x], y: v }, logistic, {
+          initialValues: [0, 1.5],
+          damping: 1e-3,
+          maxIterations: 200,
+          errorTolerance: 1e-18,
+          gradientDifference: 1e-6,
+          centralDifference: true,
+        });
+        expect(fit.u).toBeCloseTo(parameterValues[0]!, 4);
+        expect(fit.n).toBeCloseTo(parameterValues[1]!, 4);
+        expect(fit.squares).toBeLessThanOrEqual(squaresOf(x, v, parameterValues) + 1e-12);
+      }),
+    );
+  });
+
+  test('no curve beside it comes nearer', () => {
+    fc.assert(
+      fc.property(jars, ({ x, v }) => {
+        const { u, n, squares } = fitLogistic(x, v)!;
+        for (const [du, dn] of [
+          [1e-3, 0],
+          [-1e-3, 0],
+          [0, 1e-3],
+          [0, -1e-3],
+          [1e-3, 1e-3],
+        ])
+          expect(squaresOf(x, v, [u + du!, n + dn!])).toBeGreaterThan(squares);
+      }),
+    );
+  });
+
+  test('is none where a jump, or readings that all agree, leave the constants open', () => {
+    expect(fitLogistic([-1, -0.5, 0.5, 1], [0, 0, 1, 1])).toBeUndefined();
+    expect(fitLogistic([-1, -0.5, 0.5, 1], [1, 1, 1, 1])).toBeUndefined();
+  });
+});
