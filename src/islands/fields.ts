@@ -5,6 +5,7 @@ import type {
   FieldReading,
   LinesReading,
   MomentReading,
+  NumberReading,
   Problem,
   RowsReading,
 } from './engine/reading.ts';
@@ -48,16 +49,39 @@ export interface NumberField extends Common {
   readonly takes?: string;
   /** An entry of 0 says that there was none, which is certain: its ± does not count. */
   readonly nothingIsSure?: boolean;
-  /** What the reader's own batches may offer here, by its key: `foam.survival`. Never used unasked. */
-  readonly learned?: string;
+  /** What the reader's own batches may offer here: `learned('foam.survival')`. Never used unasked. */
+  readonly learned?: { readonly key: string; readonly Offer: ComponentType<OfferProps> };
   /** May stay empty. */
   readonly optional?: boolean;
   /** A dilution, “one to so many”: `1:40`, `1 to 40` and `40:1` are read as 40. */
   readonly oneTo?: boolean;
-  /** A slider beside the text, between two values with their units, even in its logarithm: for “what if”. */
-  readonly slider?: { readonly from: string; readonly to: string };
+  /** A slider beside the text, between two values with their units: `slide('1 g', '1 kg')`, for “what if”. */
+  readonly slider?: Range & { readonly Input: ComponentType<SliderProps> };
   /** A short list of common values, offered as buttons. */
   readonly offers?: readonly { readonly label: string; readonly text: string }[];
+}
+
+// A slider and an offer come with the field that has one, so that only its pages fetch them.
+
+interface Range {
+  readonly from: string;
+  readonly to: string;
+}
+
+export interface SliderProps {
+  readonly reading: NumberReading;
+  readonly range: Range;
+  readonly onText: (text: string) => void;
+}
+
+export interface OfferProps {
+  /** The input it stands under. */
+  readonly id: string;
+  /** Which quantity the field may learn. */
+  readonly name: string;
+  readonly reading: NumberReading;
+  readonly system: System;
+  readonly onTake: (taken: Entry) => void;
 }
 
 export interface ChoiceField<V extends string = string> extends Common {

@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Entries, KeptResults, System } from '../bench/entries.ts';
-import { $learned, type LearnedSummary, NOTHING_LEARNED } from '../bench/learned.ts';
 import { $entries, $kept, $units, $used } from '../bench/store.ts';
 import { useStored } from './use-stored.ts';
 
@@ -14,7 +13,6 @@ export const useKept = (keys?: readonly string[]): KeptResults =>
   useStored<KeptResults>($kept, nothing, keys);
 export const useUsed = () => useStored<Readonly<Record<string, string>>>($used, nothing);
 export const useUnits = (): System => useStored<System>($units, 'metric');
-export const useLearned = (): LearnedSummary => useStored($learned, NOTHING_LEARNED);
 
 /** Whether what these hooks gave is still the empty bench the page was built with. */
 export const isUnread = (bench: Entries | KeptResults): boolean => bench === nothing;

@@ -8,7 +8,7 @@ export const MOST = {
   /** A page without worksheets. */
   prose: 3_000,
   /** A page with all its worksheets awake. */
-  script: 48_000,
+  script: 46_500,
   /** What home needs before it can be read: its HTML and CSS. */
   home: 14_000,
   /** All that is kept for use without a network. */
@@ -31,16 +31,15 @@ const HEAVIER = {
   // Eight worksheets on one page.
   'first-batch/': 67_000,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 64_000,
-  'batch-records/batch/': 59_000,
-  'batch-records/learn/': 56_000,
-  'batch-records/compare/': 53_000,
-  'batch-records/': 54_000,
-  'water/softening/': 54_000,
+  'bench/run/': 62_000,
+  'batch-records/batch/': 57_000,
+  'batch-records/learn/': 54_500,
+  'batch-records/compare/': 51_500,
+  'batch-records/': 53_500,
+  'water/softening/': 52_000,
   // Heat through a block, and its picture.
-  'curing/heat-inside/': 54_000,
-  'curing/temperature-and-age/': 47_000,
-  'curing/set/': 51_000,
+  'curing/heat-inside/': 52_500,
+  'curing/set/': 49_000,
 };
 
 /**

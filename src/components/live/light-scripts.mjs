@@ -28,10 +28,9 @@ export function lightScripts() {
 const groups = [
   // Every page has these, worksheets or not: they must not bring the mechanism along.
   { name: 'site', test: /src[\\/]bench[\\/](notices|local-store)/, priority: 3 },
-  { name: 'preact', test: /node_modules[\\/]preact/, priority: 2 },
   {
     name: 'mechanism',
-    test: /src[\\/](islands[\\/](engine|parts|hooks|use-stored|fields\\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/](first-order|student-t))|bench[\\/](entries|store|storage|learned))|nanostores/,
+    test: /node_modules[\\/]preact|nanostores|src[\\/](islands[\\/](engine|parts[\\/](?!Slider|Learned)|hooks|use-stored|fields\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/]first-order)|bench[\\/](entries|store|storage))/,
     priority: 1,
   },
 ];

@@ -1,22 +1,15 @@
-import type { Entry, System } from '../../bench/entries.ts';
+import { $learned, NOTHING_LEARNED } from '../../bench/learned.ts';
 import { formatPlain, formatQuantity } from '../../core/quantity/format.ts';
-import type { NumberReading } from '../engine/reading.ts';
-import { useLearned } from '../hooks.ts';
+import type { OfferProps } from '../fields.ts';
+import { useStored } from '../use-stored.ts';
 import { keepFocus } from './keep-focus.ts';
 
-interface Props {
-  /** The input it stands under. */
-  readonly id: string;
-  /** Which quantity the field may learn. */
-  readonly name: string;
-  readonly reading: NumberReading;
-  readonly system: System;
-  readonly onTake: (taken: Entry) => void;
-}
+/** What a field may learn from the reader's own batches, by its key. */
+export const learned = (key: string) => ({ key, Offer: LearnedOffer });
 
 /** What the reader's own batches say of a field, beside the value assumed; used only when asked. */
-export function LearnedOffer({ id, name, reading, system, onTake }: Props) {
-  const summary = useLearned();
+function LearnedOffer({ id, name, reading, system, onTake }: OfferProps) {
+  const summary = useStored($learned, NOTHING_LEARNED);
   const found = Object.hasOwn(summary.values, name) ? summary.values[name] : undefined;
   if (!found) return null;
   const { field, unit } = reading;

@@ -1,9 +1,7 @@
 import type { Entry, System } from '../../bench/entries.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type NumberReading, pmId } from '../engine/reading.ts';
-import { LearnedOffer } from './LearnedOffer.tsx';
 import { Origin } from './Origin.tsx';
-import { Slider } from './Slider.tsx';
 
 interface Props {
   readonly id: string;
@@ -92,7 +90,9 @@ export function NumberInput(props: Props) {
         )}
       </div>
       <div class="under">
-        {field.slider && <Slider reading={reading} slider={field.slider} onText={type} />}
+        {field.slider && (
+          <field.slider.Input reading={reading} range={field.slider} onText={type} />
+        )}
         {reading.echo && (
           <p class="echo" id={`${id}-echo`}>
             Read as {reading.echo}
@@ -117,9 +117,9 @@ export function NumberInput(props: Props) {
           }}
         />
         {field.learned && (
-          <LearnedOffer
+          <field.learned.Offer
             id={id}
-            name={field.learned}
+            name={field.learned.key}
             reading={reading}
             system={system}
             onTake={(taken) => onEntry({ ...entry, ...taken })}

@@ -1,21 +1,15 @@
 import { formatPlain } from '../../core/quantity/format.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
-import type { NumberReading } from '../engine/reading.ts';
-import type { NumberField } from '../fields.ts';
+import type { SliderProps } from '../fields.ts';
 
 const STEPS = 100;
 
+/** A slider for a field, even in the logarithm of its number. */
+export const slide = (from: string, to: string) => ({ from, to, Input: Slider });
+
 /** Moves a number with a drag or the arrow keys; the text beside it stays the place to type. */
-export function Slider({
-  reading,
-  slider,
-  onText,
-}: {
-  readonly reading: NumberReading;
-  readonly slider: NonNullable<NumberField['slider']>;
-  readonly onText: (text: string) => void;
-}) {
+function Slider({ reading, range, onText }: SliderProps) {
   const { field, unit, value } = reading;
   const end = (text: string) => {
     const read = parseQuantity(text, field.kind, field.units?.metric);
@@ -23,7 +17,7 @@ export function Slider({
       throw new Error(`${field.label}: a slider cannot end at '${text}'`);
     return Math.log(read.value);
   };
-  const [from, to] = [end(slider.from), end(slider.to)];
+  const [from, to] = [end(range.from), end(range.to)];
   const place =
     value === undefined || value <= 0 ? 0 : (STEPS * (Math.log(value) - from)) / (to - from);
   const text = (at: number) =>

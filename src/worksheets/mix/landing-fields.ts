@@ -1,4 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
+import { learned } from '../../islands/parts/LearnedOffer.tsx';
+import { slide } from '../../islands/parts/Slider.tsx';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { sandCement, waterCement } from './recipe-fields.ts';
 
@@ -28,7 +30,7 @@ export const landingFields = {
     min: '0 g',
     max: '1 kg',
     units: SMALL_MASS,
-    slider: { from: '0.1 g', to: '200 g' },
+    slider: slide('0.1 g', '200 g'),
   }),
   foamFill: number('ratio', {
     label: 'The foam is measured out to ±',
@@ -37,7 +39,7 @@ export const landingFields = {
     min: '0 %',
     max: '40 %',
     units: PERCENT,
-    slider: { from: '0.2 %', to: '20 %' },
+    slider: slide('0.2 %', '20 %'),
   }),
   baseScale: number('mass', {
     label: 'Cement and water are weighed to ±',
@@ -45,10 +47,10 @@ export const landingFields = {
     min: '0 g',
     max: '10 kg',
     units: SMALL_MASS,
-    slider: { from: '1 g', to: '1 kg' },
+    slider: slide('1 g', '1 kg'),
   }),
   gasLost: number('ratio', {
-    learned: 'foam.gasLost',
+    learned: learned('foam.gasLost'),
     label: 'Gas lost while blending',
     help: 'Of the gas in the foam. A guess until you have compared a batch with its plan.',
     example: '3 %',

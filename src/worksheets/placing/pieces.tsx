@@ -2,6 +2,7 @@ import { DomainError } from '../../core/domain-error.ts';
 import { batchVolume, type Piece, pieceVolume } from '../../core/placing/volume.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
+import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 
@@ -88,7 +89,7 @@ export default worksheet({
     }),
     settling: number('ratio', {
       label: 'Left proud, for settling',
-      learned: 'form.settling',
+      learned: learned('form.settling'),
       help: 'The top sinks while the foam drains and bubbles merge, so it is left proud. The share is a guess until you have seen yours.',
       example: '3 %',
       min: '0 %',

@@ -1,5 +1,6 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
+import { slide } from '../../islands/parts/Slider.tsx';
 import { LITRES } from '../shared/amounts.ts';
 import {
   alkalinity,
@@ -78,7 +79,7 @@ export const blendFields = {
     max: '5000 mg/L CaCO3',
     units: HARDNESS,
     bench: 'water.softTarget',
-    slider: { from: '15 mg/L CaCO3', to: '400 mg/L CaCO3' },
+    slider: slide('15 mg/L CaCO3', '400 mg/L CaCO3'),
     ...byHardness,
   }),
   otherTarget: number('concentration', { label: 'Wanted', example: '20 mg/L', ...conserved }),
