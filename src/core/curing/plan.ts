@@ -95,7 +95,7 @@ function dinPlan(
   return within(duration + cold, cold > 0 ? [{ code: 'extended-for-cold', of: 'history' }] : []);
 }
 
-/** Time below `level` to add so that `duration` of time above it has passed; undefined when it never does. */
+/** Time below `level` to add so that `duration` of time at it or above has passed; undefined when it never does. */
 function timeBelow(
   history: TemperatureHistory,
   level: number,
@@ -105,7 +105,7 @@ function timeBelow(
   return ends === undefined ? undefined : ends - duration;
 }
 
-/** Moment by which `duration` has passed above `level`; the last reading holds. Undefined when it never does. */
+/** Moment by which `duration` has passed at `level` or above; the last reading holds. Undefined when it never does. */
 function whenCounted(
   history: TemperatureHistory,
   duration: number,
@@ -124,10 +124,14 @@ function whenCounted(
   return high;
 }
 
+/** At the level itself time counts, "at 10 °C or more", whatever the last digit of a reading in °F. K */
+const UNDER = 1e-6;
+
 function coldUntil(history: TemperatureHistory, level: number, until: number): number {
   const last = history.times[history.times.length - 1]!;
-  const held = history.temperatures[history.temperatures.length - 1]! <= level;
-  return timeAtOrBelow(history, level, until) + (held ? Math.max(0, until - last) : 0);
+  const cold = level - UNDER;
+  const held = history.temperatures[history.temperatures.length - 1]! <= cold;
+  return timeAtOrBelow(history, cold, until) + (held ? Math.max(0, until - last) : 0);
 }
 
 /** Mean temperature from casting until a moment, K; the last reading holds after the history's end. @source definition */

@@ -67,6 +67,15 @@ describe('curing plan', () => {
   const ends = (entries: ReturnType<typeof plan>, rule: string) =>
     entries.find((entry) => entry.rule === rule)!;
 
+  test('at the very temperature a rule names, time counts; just below it does not', () => {
+    expect(ends(plan(10), 'aci-normal').ends).toBe(7 * DAY);
+    expect(ends(plan(10), 'aci-high-early').ends).toBe(3 * DAY);
+    expect(ends(plan(9.99), 'aci-normal')).toMatchObject({ notes: [{ code: 'too-cold' }] });
+    // The 5–10 °C row, for a slow gain.
+    expect(ends(plan(5), 'din-1045-3').ends).toBe(10 * DAY);
+    expect(ends(plan(4.99), 'din-1045-3')).toMatchObject({ notes: [{ code: 'too-cold' }] });
+  });
+
   test('at a steady 20 °C each rule gives its own days', () => {
     const at20 = plan(20);
     expect(ends(at20, 'din-1045-3').ends).toBe(4 * DAY);
