@@ -67,8 +67,8 @@ const LANDING_SEED = 20_250;
  *
  * @param together correlation of the errors of the weighings (cement, water, sand), 0–1: one scale that
  *   reads a share too high does so for all of them
- * @param sameBucket the share, 0–1, of the foam volume's error that is the error of the same bucket in
- *   which it was weighed: foam density and foam volume then err in opposite ways, by −sameBucket
+ * @param sameBucket how closely, 0–1, the errors of foam volume and foam density go in opposite ways, as
+ *   they do when both hang on the volume of the same bucket: their correlation, with the sign turned
  * @throws {DomainError} for a negative uncertainty, a reading that cannot be, a correlation outside 0–1
  * @source jcgm-100 5.1.2, 5.2.2; jcgm-101 clause 7; astm-c138; astm-c869
  */

@@ -58,7 +58,14 @@ export default worksheet({
       near,
       band,
       odds,
-      ranked: ranked(found, { scaleShare, bucketShare, densityShare }),
+      ranked: ranked(found, {
+        scale: scaleShare,
+        bucket: bucketShare,
+        density: densityShare,
+        fill: v.foamFill,
+        sameBucket: shared,
+        volume: volumeShare,
+      }),
     };
   },
   results: {
