@@ -87,6 +87,7 @@ export function designBatch(input: DesignInput): Design {
     target: { wetDensity: (wet - eq.fibreMass) / rest },
     foamDensity,
     waterCementOf,
+    sanded: (input.sand?.ratio ?? 0) > 0,
     ...(convention ? { convention } : {}),
   });
   const fibre = eq.fibreMass * volume;

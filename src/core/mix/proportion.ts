@@ -29,6 +29,8 @@ export interface ProportionInput extends BaseRecipe {
   /** As the scale reads it, kg/m³. */
   readonly foamDensity: number;
   readonly convention?: Convention;
+  /** Whether what `sandCement` stands for is sand; by default any of it is. */
+  readonly sanded?: boolean;
 }
 
 /** One batch: masses in kg, volumes in m³, densities in kg/m³, the rest shares or ratios. */
@@ -83,6 +85,7 @@ export interface Proportion {
 export function proportion(input: ProportionInput): Proportion {
   const { volume, target, waterCement, sandCement = 0, foamDensity } = input;
   const { waterCementOf = 'base', convention = 'foam-counted' } = input;
+  const { sanded = sandCement > 0 } = input;
   const { waterDensity } = withDensities(input);
   const ofTotal = waterCementOf === 'total';
   demandAmount('volume', volume, 'volume');
@@ -134,7 +137,7 @@ export function proportion(input: ProportionInput): Proportion {
     foamShare,
     airShare: foamShare * (1 - foamDensity / waterDensity),
     notes: [
-      ...waterCementNotes({ waterCement: base, sandCement }),
+      ...waterCementNotes({ waterCement: base, sanded }),
       ...outsideRange('wetDensity', wetDensity, CELLULAR_RANGE),
       ...(counted ? [] : [{ code: 'foam-mass-ignored', of: 'wetDensity' }]),
     ],

@@ -27,11 +27,12 @@ export const USUAL_MAX_SANDED = 1.25;
  */
 export function waterCementNotes(base: {
   readonly waterCement: number;
-  readonly sandCement: number;
+  /** Sand keeps more water in suspension than cement alone, or cement and pigment. */
+  readonly sanded: boolean;
 }): Note[] {
-  const { waterCement, sandCement } = base;
+  const { waterCement, sanded } = base;
   demandWaterCement(waterCement);
-  const usual = sandCement > 0 ? USUAL_MAX_SANDED : USUAL_MAX_NEAT;
+  const usual = sanded ? USUAL_MAX_SANDED : USUAL_MAX_NEAT;
   if (waterCement < ROBS_FOAM_BELOW) return [{ code: 'paste-robs-foam', of: 'waterCementBase' }];
   if (waterCement > usual) return [{ code: 'outside-range', of: 'waterCementBase' }];
   return [];

@@ -59,6 +59,17 @@ const full: fc.Arbitrary<DesignInput> = fc
     return r.total ? { ...base, waterCementOf: 'total', waterCement: waterCementTotal } : base;
   });
 
+test('pigment or admixture does not make a neat mix a sanded one', () => {
+  const wet: DesignInput = { ...plain, waterCement: 1 };
+  const codes = (more: Partial<DesignInput>) =>
+    designBatch({ ...wet, ...more }).notes.map(({ code, of }) => `${code} ${of}`);
+  const outside = 'outside-range waterCementBase';
+  expect(codes({})).toContain(outside);
+  expect(codes({ pigment: { share: 0.005 } })).toContain(outside);
+  expect(codes({ admixture: { share: 0.01, waterShare: 0.6 } })).toContain(outside);
+  expect(codes({ sand: { ratio: 1, density: 2650 } })).not.toContain(outside);
+});
+
 describe('a whole batch', () => {
   test('of cement, water and foam alone is what the two sums give', () => {
     const { mix, waterToAdd, wetDensity, ovenDryDensity } = designBatch(plain);
