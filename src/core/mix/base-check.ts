@@ -15,7 +15,7 @@ export interface BaseCheckInput {
 export interface BaseCheck {
   /** The w/c that was mixed. */
   readonly waterCement: number;
-  /** What the jug should have weighed with no air in it, kg/m³. */
+  /** What the base mix that was meant reads in the jug, with as much air in it, kg/m³. */
   readonly wantedDensity: number;
   /** To add, kg; the one that is not wanted is 0. Sand goes with added cement. */
   readonly addWater: number;
@@ -42,19 +42,19 @@ export interface BaseCheck {
 export function checkBase({ measuredDensity, recipe, cement, air = 0 }: BaseCheckInput): BaseCheck {
   const { cementDensity, sandDensity, waterDensity } = withDensities(recipe);
   const { waterCement: wanted, sandCement: s = 0 } = recipe;
-  const wantedDensity = baseMix(recipe).density;
   demand('waterCement', wanted, 'ratio', { min: 0, aboveMin: true });
   demand('cement', cement, 'mass', { min: 0, aboveMin: true });
   demand('air', air, 'ratio', { min: 0, max: 0.3 });
-  const density = measuredDensity / (1 - air);
+  const solid = 1 - air;
+  const density = measuredDensity / solid;
   const solids = 1 / cementDensity + s / sandDensity;
   const driest = (1 + s) / solids;
   const below = density <= waterDensity;
   demand(
     'measuredDensity',
-    density,
+    measuredDensity,
     'density',
-    { min: waterDensity, max: driest, aboveMin: true },
+    { min: waterDensity * solid, max: driest * solid, aboveMin: true },
     below ? 'thinner-than-water' : 'drier-than-no-water',
   );
   const waterCement = (1 + s - density * solids) / (density / waterDensity - 1);
@@ -62,10 +62,10 @@ export function checkBase({ measuredDensity, recipe, cement, air = 0 }: BaseChec
   const addCement = Math.max(0, (waterCement / wanted - 1) * cement);
   return {
     waterCement,
-    wantedDensity,
+    wantedDensity: baseMix(recipe).density * solid,
     addWater: Math.max(0, (wanted - waterCement) * cement),
     addCement,
     addSand: addCement * s,
-    perDensity: -slope / (1 - air) / (density / waterDensity - 1) ** 2,
+    perDensity: -slope / solid / (density / waterDensity - 1) ** 2,
   };
 }

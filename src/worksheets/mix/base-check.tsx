@@ -106,7 +106,7 @@ export default worksheet({
     addSand: {
       label: 'and sand with it',
       kind: 'mass',
-      of: (r) => (r.check.addSand > 0 ? r.check.addSand : undefined),
+      of: (r) => (worthIt(r.off) && r.check.addSand > 0 ? r.check.addSand : undefined),
       significant: 2,
     },
     measured: {
@@ -148,9 +148,9 @@ export default worksheet({
   ],
   refusals: {
     'thinner-than-water': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is not above water. Weigh the jug again, empty and full.`,
+      `${say(e.value, 'density', { units: DENSITY })} is not above ${say(e.allowed.min!, 'density', { units: DENSITY })}, what water with that air in it weighs. Weigh the jug again, empty and full.`,
     'drier-than-no-water': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY, significant: 4 })} is more than cement${' '}and sand weigh with no water at all (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}). Check the jug’s volume.`,
+      `${say(e.value, 'density', { units: DENSITY, significant: 4 })} is more than cement and sand weigh with that air and no water at all (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}). Check the jug’s volume.`,
   },
   folded: 'Air, and the cement',
   blames: { measuredDensity: 'full', vessel: 'jug' },

@@ -48,6 +48,22 @@ describe('checking the base mix', () => {
     expect(() => ask(1000)).toThrow('thinner-than-water');
     expect(() => ask(3200)).toThrow('drier-than-no-water');
   });
+
+  test('a refusal names the reading as it was read, and the limit with the air in it', () => {
+    const ask = () =>
+      checkBase({ measuredDensity: 2300, recipe: { waterCement: 0.4 }, cement: 13, air: 0.3 });
+    expect(ask).toThrow(
+      expect.objectContaining({ value: 2300, allowed: { min: 700, max: 2205, aboveMin: true } }),
+    );
+  });
+
+  test('a mix that is right weighs what it should, however much air is in it', () => {
+    const recipe = { waterCement: 0.4, sandCement: 1 };
+    const measuredDensity = baseMix(recipe).density * 0.95;
+    const found = checkBase({ measuredDensity, recipe, cement: 13, air: 0.05 });
+    expect(found.wantedDensity).toBeCloseTo(measuredDensity, 9);
+    expect(found.waterCement).toBeCloseTo(0.4, 12);
+  });
 });
 
 describe('several buckets', () => {
