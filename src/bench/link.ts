@@ -1,19 +1,22 @@
 import { type Entries, isEntry, type System } from './entries.ts';
+import { LIMITS } from './records/limits.ts';
 
 /** The fragment of a link that carries a batch: `#batch=1.<entries>`. */
 const FRAGMENT = /^#?batch=(\d+)\.([\w-]*)$/;
 const LONGEST_LINK = 20_000;
-const MOST_ENTRIES = 300;
 
 export type Carried =
   | { readonly ok: true; readonly entries: Entries; readonly units: System }
   | { readonly ok: false; readonly why: string };
 
-/** The fragment that carries these entries to another device. */
-export function toFragment(entries: Entries, units: System): string {
+/** The fragment that carries these entries to another device; undefined when it would be refused there. */
+export function toFragment(entries: Entries, units: System): string | undefined {
   const bytes = new TextEncoder().encode(JSON.stringify({ units, entries }));
   const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
-  return `#batch=1.${base64.replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')}`;
+  const fragment = `#batch=1.${base64.replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')}`;
+  const fits =
+    fragment.length <= LONGEST_LINK && Object.keys(entries).length <= LIMITS.benchEntries;
+  return fits ? fragment : undefined;
 }
 
 /** Reads a fragment. Undefined when it carries no batch; a sentence when it carries a bad one. */
@@ -34,7 +37,7 @@ export function fromFragment(fragment: string): Carried | undefined {
     if (typeof entries !== 'object' || entries === null || Array.isArray(entries))
       return refuse('it holds no batch');
     const list = Object.entries(entries);
-    if (list.length > MOST_ENTRIES) return refuse('it holds more readings than a batch has');
+    if (list.length > LIMITS.benchEntries) return refuse('it holds more readings than a batch has');
     const bad = list.find(([key, entry]) => !/^[\w.-]{1,60}$/.test(key) || !isEntry(entry));
     if (bad) return refuse(`its reading '${bad[0].slice(0, 40)}' cannot be read`);
     return { ok: true, entries: entries as Entries, units: units === 'us' ? 'us' : 'metric' };

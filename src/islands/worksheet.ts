@@ -65,8 +65,11 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly notes?: (result: R, values: Values<F>, say: Say) => readonly string[];
   /** Sentences for the refusals of core, by their `because` code. */
   readonly refusals?: Readonly<Record<string, (refused: DomainError, say: Say) => string>>;
-  /** The field to blame for a refusal, when core's name for the quantity is not the field's. */
-  readonly blames?: Readonly<Record<string, keyof F & string>>;
+  /**
+   * The field to blame for a refusal, when core's name for the quantity is not the field's; of several,
+   * the first that is shown.
+   */
+  readonly blames?: Readonly<Record<string, (keyof F & string) | readonly (keyof F & string)[]>>;
   /** What the folded fields are called together: `The batch behind it`. */
   readonly folded?: string;
   /** Results that go on the bench: result name → bench key. */

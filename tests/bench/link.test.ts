@@ -11,7 +11,7 @@ const batch: Entries = {
 
 describe('a link', () => {
   test('carries a batch to another device unchanged', () => {
-    expect(fromFragment(toFragment(batch, 'us'))).toEqual({
+    expect(fromFragment(toFragment(batch, 'us')!)).toEqual({
       ok: true,
       entries: batch,
       units: 'us',
@@ -26,13 +26,27 @@ describe('a link', () => {
     const key = fc.stringMatching(/^[a-z][a-z.-]{0,20}$/);
     fc.assert(
       fc.property(fc.dictionary(key, entry, { maxKeys: 20, noNullPrototype: true }), (entries) => {
-        expect(fromFragment(toFragment(entries as Entries, 'metric'))).toEqual({
+        expect(fromFragment(toFragment(entries as Entries, 'metric')!)).toEqual({
           ok: true,
           entries,
           units: 'metric',
         });
       }),
     );
+  });
+
+  test('is made only where it will be taken: up to as many readings and as long as that', () => {
+    const many = (count: number): Entries =>
+      Object.fromEntries(Array.from({ length: count }, (_, i) => [`k${i}`, { t: '1' }]));
+    expect(fromFragment(toFragment(many(400), 'us')!)).toMatchObject({ ok: true });
+    expect(toFragment(many(401), 'us')).toBeUndefined();
+    const long = (size: number): Entries => ({ 'curing.readings': { t: '1'.repeat(size) } });
+    expect(isEntry(long(4000)['curing.readings'])).toBe(true);
+    const four = Object.fromEntries(
+      ['a', 'b', 'c', 'd'].map((key) => [key, { t: 'x'.repeat(4000) }]),
+    );
+    expect(toFragment(long(4000), 'us')).toBeDefined();
+    expect(toFragment(four, 'us')).toBeUndefined();
   });
 
   test('without a batch is no business of ours', () => {
@@ -43,9 +57,9 @@ describe('a link', () => {
   const encoded = (value: unknown) =>
     `#batch=1.${Buffer.from(JSON.stringify(value)).toString('base64url')}`;
   test.each([
-    ['cut short', toFragment(batch, 'us').slice(0, -7)],
+    ['cut short', toFragment(batch, 'us')!.slice(0, -7)],
     ['altered', '#batch=1.!!!'],
-    ['of another version', toFragment(batch, 'us').replace('=1.', '=9.')],
+    ['of another version', toFragment(batch, 'us')!.replace('=1.', '=9.')],
     ['a list', encoded([1, 2])],
     ['nothing', encoded(null)],
     ['with an unknown field', encoded({ entries: { a: { t: '1', script: 'x' } } })],
@@ -56,7 +70,7 @@ describe('a link', () => {
     [
       'with too many readings',
       encoded({
-        entries: Object.fromEntries(Array.from({ length: 301 }, (_, i) => [`k${i}`, { t: '1' }])),
+        entries: Object.fromEntries(Array.from({ length: 401 }, (_, i) => [`k${i}`, { t: '1' }])),
       }),
     ],
   ])('%s is refused with a sentence', (_, fragment) => {

@@ -58,7 +58,7 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
   } catch (error) {
     if (error instanceof Unsettled) return { ok: false, problems: [unsettled(sheet)] };
     if (!(error instanceof DomainError)) throw error;
-    return { ok: false, problems: [blame(sheet, error, say)] };
+    return { ok: false, problems: [blame(sheet, reading, error, say)] };
   }
 }
 
@@ -80,9 +80,11 @@ const doubtAbout = (reading: FieldReading): number =>
 const notFinite = (name: string) =>
   new DomainError({ quantity: name, value: Number.NaN, kind: 'count', allowed: {} });
 
-function blame(sheet: AnyWorksheet, error: DomainError, say: Say) {
+function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: Say) {
   const fields = sheet.fields as Fields;
-  const name = sheet.blames?.[error.quantity] ?? error.quantity;
+  const chosen = choices(reading.fields);
+  const blamed = [sheet.blames?.[error.quantity] ?? error.quantity].flat() as string[];
+  const name = blamed.find((field) => isShown(fields[field]?.when, chosen)) ?? blamed[0]!;
   // `pieces.1.inner`: one cell of one row.
   const [list, row, cell] = name.split('.');
   const rows = fields[list ?? ''];

@@ -38,7 +38,14 @@ export function ChoiceInput({ id, reading, onEntry }: Props) {
       </div>
     );
   return (
-    <fieldset class="field choices" data-origin={reading.origin} aria-describedby={describedBy}>
+    <fieldset
+      class="field choices"
+      data-origin={reading.origin}
+      id={id}
+      // A problem is led to it; what is then pressed moves within it.
+      tabIndex={-1}
+      aria-describedby={describedBy}
+    >
       <legend>{field.label}</legend>
       {help}
       {options.map(([key, words]) => (

@@ -20,14 +20,22 @@ export default function BenchContents() {
     const { origin, pathname } = location;
     const at = document.body.dataset.base ?? '/';
     const path = pathname.includes('/bench/') ? `${at}first-batch/` : pathname;
-    return `${origin}${path}${toFragment(entries, system)}`;
+    const fragment = toFragment(entries, system);
+    return fragment && `${origin}${path}${fragment}`;
   };
   const copy = async () => {
+    const text = link();
+    if (!text) {
+      setCopied(
+        'This is more than a link can carry: a long list of readings, most likely. Save it as a batch and take that out as a file, in Batch records.',
+      );
+      return;
+    }
     try {
-      await navigator.clipboard.writeText(link());
+      await navigator.clipboard.writeText(text);
       setCopied('Copied. The link holds your readings; nothing was sent anywhere.');
     } catch {
-      setCopied(`Copy this: ${link()}`);
+      setCopied(`Copy this: ${text}`);
     }
   };
   const clear = () => {

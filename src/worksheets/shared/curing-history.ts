@@ -181,7 +181,7 @@ export const historyRefusals = {
 /** Core's names for what the temperature fields hold. */
 export const historyBlames = {
   time: 'readings',
-  temperature: 'source',
+  temperature: ['steady', 'days', 'readings'],
   days: 'days',
   forecast: 'forecast',
 } as const;

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { DomainError } from '../../src/core/domain-error.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { choice, number } from '../../src/islands/fields.ts';
+import { worksheet } from '../../src/islands/worksheet.ts';
+
+const say = speaker('metric');
+
+/** A worksheet whose core refuses whatever it is given, of a quantity that two fields may hold. */
+const refusing = worksheet({
+  id: 'refusing',
+  question: 'Who is to blame?',
+  fields: {
+    how: choice({ label: 'How', options: { one: 'One', many: 'Many' }, example: 'one' }),
+    one: number('mass', { label: 'One', example: '1 kg', when: { how: ['one'] } }),
+    many: number('mass', { label: 'Many', example: '2 kg', when: { how: ['many'] } }),
+  },
+  blames: { weight: ['one', 'many'] },
+  work: () => {
+    throw new DomainError({ quantity: 'weight', value: 1, kind: 'mass', allowed: { min: 5 } });
+  },
+  results: {},
+  judge: () => ({ verdict: 'good', say: '' }),
+  working: [],
+  cautions: ['caustic-slurry'],
+  defers: ['Nobody.'],
+  sources: ['common-practice'],
+});
+
+test.each(['one', 'many'])('a refusal is put beside the field that is shown: %s', (how) => {
+  const reading = readWorksheet(refusing, { 'refusing.how': { t: how } }, {}, say);
+  expect(answer(refusing, reading, say)).toMatchObject({
+    ok: false,
+    problems: [{ input: `refusing-${how}` }],
+  });
+});
