@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { ICE_POINT } from '../quantity/constants.ts';
 import { DRY_AIR_GAS_CONSTANT, SEA_LEVEL_PRESSURE } from './moist.ts';
 
 /** Ratio of the heat capacities of air, the value every formula below is quoted with. @source common-practice */
@@ -15,7 +16,7 @@ export interface AirState {
 /** Free air as compressors are rated: 20 °C, 1 bar absolute, dry. @source iso-1217 */
 export const FREE_AIR: AirState = { pressure: 100_000, temperature: 293.15 };
 /** The normal cubic metre: 0 °C, 1.01325 bar absolute, dry. @source din-1343 */
-export const NORMAL_AIR: AirState = { pressure: SEA_LEVEL_PRESSURE, temperature: 273.15 };
+export const NORMAL_AIR: AirState = { pressure: SEA_LEVEL_PRESSURE, temperature: ICE_POINT };
 
 /**
  * How heavy is dry air at a state? ρ = p/(R T).
@@ -63,7 +64,7 @@ export function roomAirDensity({
 }: AirState & { readonly humidity: number }): RoomAirDensity {
   checkState({ pressure, temperature });
   demand('humidity', humidity, 'ratio', { min: 0, max: 1 });
-  const t = temperature - 273.15;
+  const t = temperature - ICE_POINT;
   return {
     density: ((0.34844 * pressure) / 100 - humidity * (0.252 * t - 2.0582)) / temperature,
     notes: [

@@ -1,7 +1,6 @@
 import { demand } from '../domain-error.ts';
+import { ICE_POINT, STANDARD_ATMOSPHERE } from '../quantity/constants.ts';
 import { dewPoint, SATURATION_RANGE, saturationPressure } from './saturation.ts';
-
-const ICE_POINT = 273.15;
 
 /** Mass of a water molecule over that of mean dry air. @source ashrae-2017 equation 20 */
 const WATER_TO_AIR = 0.621945;
@@ -10,7 +9,7 @@ const WATER_TO_AIR = 0.621945;
 export const DRY_AIR_GAS_CONSTANT = 287.042;
 
 /** Standard pressure at sea level, Pa. @source ashrae-2017 equation 3 */
-export const SEA_LEVEL_PRESSURE = 101325;
+export const SEA_LEVEL_PRESSURE = STANDARD_ATMOSPHERE;
 
 /**
  * Standard air pressure at a height, Pa: 101325·(1 − 2.25577e-5·h)^5.2559.

@@ -1,6 +1,5 @@
 import { demand } from '../domain-error.ts';
-
-const ICE_POINT = 273.15;
+import { ICE_POINT } from '../quantity/constants.ts';
 
 /** Coldest and hottest temperature of the Hyland–Wexler fits, K. @source ashrae-2017 */
 export const SATURATION_RANGE = { min: 173.15, max: 473.15 } as const;

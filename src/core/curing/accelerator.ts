@@ -1,13 +1,14 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { FAHRENHEIT_DEGREE } from '../quantity/constants.ts';
 import { demandNotNegative } from './bounds.ts';
-import { thirdRuleFactor } from './set.ts';
+import { thirdRuleFactor } from './third-rule.ts';
 
 /** Most calcium chloride a mix may have, as a share of the cement. @source concrete-construction-accelerators */
 export const CHLORIDE_LIMIT = 0.02;
 
-/** Warmth one per cent of calcium chloride is worth to set, K: 11 °F. @source jove-16919 */
-const CHLORIDE_WARMTH = 11 / 1.8;
+/** Warmth that quickens set as much as anhydrous calcium chloride, K per share of the cement: 11 °F a per cent. @source jove-16919 */
+export const CHLORIDE_WARMTH = (11 * FAHRENHEIT_DEGREE) / 0.01;
 
 /** Shortest the limit dose was seen to make set, as a share of the plain time: two thirds off. @source rapp-1934 */
 const CHLORIDE_SHORTEST = 1 / 3;
@@ -35,10 +36,10 @@ export function chlorideSet(of: { readonly dose: number; readonly steel: boolean
   const { dose, steel } = of;
   demand('dose', dose, 'ratio', { min: 0, max: CHLORIDE_LIMIT });
   if (steel) demand('dose', dose, 'ratio', { min: 0, max: 0 }, 'steel');
-  const warmth = dose * 100 * CHLORIDE_WARMTH;
+  const warmth = dose * CHLORIDE_WARMTH;
   return {
     warmth,
-    factor: thirdRuleFactor({ referenceTemperature: 0, temperature: warmth }),
+    factor: thirdRuleFactor(warmth),
     shortest: 1 - (1 - CHLORIDE_SHORTEST) * (dose / CHLORIDE_LIMIT),
     notes: [{ code: 'product-sheet-decides', of: 'dose' }],
   };

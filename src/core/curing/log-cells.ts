@@ -1,3 +1,4 @@
+import { HOUR } from '../quantity/constants.ts';
 import { ICE_POINT } from './units.ts';
 
 export type Scale = 'celsius' | 'fahrenheit';
@@ -69,7 +70,7 @@ export function readTimeCell(
     return {
       ok: true,
       style: 'elapsed',
-      seconds: Number(text.replace(',', '.')) * (how.elapsedUnit ?? 3600),
+      seconds: Number(text.replace(',', '.')) * (how.elapsedUnit ?? HOUR),
     };
   return NO_TIME;
 }
@@ -98,13 +99,13 @@ function clock(match: RegExpExecArray, at: number): number | undefined {
   const minutes = Number(match[at + 1]);
   const seconds = Number((match[at + 2] ?? '0').replace(',', '.'));
   if (hours > 23 || minutes > 59 || seconds >= 60) return undefined;
-  return hours * 3600 + minutes * 60 + seconds;
+  return hours * HOUR + minutes * 60 + seconds;
 }
 
 function offset(zone: string | undefined): number {
   const match = /^([+-])(\d{2}):?(\d{2})$/.exec(zone ?? '');
   if (!match) return 0;
-  return (match[1] === '-' ? -1 : 1) * (Number(match[2]) * 3600 + Number(match[3]) * 60);
+  return (match[1] === '-' ? -1 : 1) * (Number(match[2]) * HOUR + Number(match[3]) * 60);
 }
 
 function dated(

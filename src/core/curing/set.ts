@@ -2,7 +2,7 @@ import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { type AgeLaw, ageFactor } from './age-factor.ts';
 import { demandNotNegative, demandPositive } from './bounds.ts';
-import { ICE_POINT } from './units.ts';
+import { THIRD_RULE_RANGE, thirdRuleFactor } from './third-rule.ts';
 
 /** Initial and final set, s from the first water. */
 export interface SetTimes {
@@ -19,12 +19,6 @@ export const EARLIEST_SET: Readonly<Record<'32.5' | '42.5' | '52.5', number>> = 
   '42.5': 60 * 60,
   '52.5': 45 * 60,
 };
-
-/** Temperature step of the rule of a third, K: 10 °F. @source concrete-construction-accelerators */
-const THIRD_RULE_STEP = 10 / 1.8;
-
-/** Where the rule of a third is told for, K: 40 °F up; the top is from memory. @source concrete-construction-accelerators */
-const THIRD_RULE_RANGE = { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 / 9 } as const;
 
 export interface SetByTemperature {
   readonly arrhenius: SetTimes;
@@ -51,7 +45,7 @@ export function setByTemperature(of: {
 }): SetByTemperature {
   const { reference, referenceTemperature, temperature, law } = of;
   demandSet(reference);
-  const third = thirdRuleFactor({ referenceTemperature, temperature });
+  const third = thirdRuleFactor(temperature - referenceTemperature);
   return {
     arrhenius: scaleSet(
       reference,
@@ -60,18 +54,6 @@ export function setByTemperature(of: {
     third: scaleSet(reference, third),
     notes: outsideRange('temperature', temperature, THIRD_RULE_RANGE),
   };
-}
-
-/**
- * How many times longer set takes at a temperature by the rule of a third: (4/3)^((Tr − T)/10 °F).
- * Temperatures K. Told for falls down to 40 °F.
- * @source concrete-construction-accelerators
- */
-export function thirdRuleFactor(of: {
-  readonly referenceTemperature: number;
-  readonly temperature: number;
-}): number {
-  return (4 / 3) ** ((of.referenceTemperature - of.temperature) / THIRD_RULE_STEP);
 }
 
 /** Both set times multiplied by a factor. No range: arithmetic. @source common-practice */

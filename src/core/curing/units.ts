@@ -1,10 +1,4 @@
-import { FOOT, HOUR, POUND } from '../quantity/constants.ts';
-
-/** 0 °C in kelvin, exact. @source definition */
-export const ICE_POINT = 273.15;
-
-/** One day in seconds, exact. @source definition */
-export const DAY = 24 * HOUR;
+import { DAY, FOOT, HOUR, ICE_POINT, POUND } from '../quantity/constants.ts';
 
 /** One mile an hour in m/s, exact. @source nist-sp-811 */
 export const MILE_PER_HOUR = (5280 * FOOT) / HOUR;
@@ -22,4 +16,4 @@ export function fahrenheit(kelvin: number): number {
   return celsius(kelvin) * 1.8 + 32;
 }
 
-export { HOUR };
+export { DAY, HOUR, ICE_POINT };

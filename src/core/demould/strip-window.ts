@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { HOUR } from '../quantity/constants.ts';
 
 interface Band {
   readonly low: number;
@@ -18,7 +19,7 @@ export const CAUTIOUS_SHARE = 0.5;
  * days says nothing about hours. 16 h is the least time test specimens stay in their moulds.
  * Read second-hand. @source en-12390-2
  */
-export const EARLIEST_ADJUSTED_AGE = 16 * 3600;
+export const EARLIEST_ADJUSTED_AGE = 16 * HOUR;
 
 export interface StripWindow {
   /** Time after casting, s, when stripping would be safe if everything is favourable. */

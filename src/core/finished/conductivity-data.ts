@@ -1,4 +1,11 @@
-import { BTU, FAHRENHEIT_DEGREE, FOOT, HOUR, INCH, POUND } from '../quantity/constants.ts';
+import {
+  BTU,
+  FAHRENHEIT_DEGREE,
+  FOOT,
+  HOUR,
+  INCH,
+  POUND_PER_CUBIC_FOOT,
+} from '../quantity/constants.ts';
 
 /** What a table says of conductivity at one oven-dry density: kg/m³ and W/(m·K). */
 interface ConductivityPoint {
@@ -14,7 +21,6 @@ export interface ConductivityTable {
   readonly points: readonly ConductivityPoint[];
 }
 
-const POUND_PER_CUBIC_FOOT = POUND / FOOT ** 3;
 /** 1 Btu·in/(h·ft²·°F) with the International Table Btu, W/(m·K). @source nist-sp-811 */
 export const BTU_INCH = (BTU * INCH) / (HOUR * FOOT ** 2 * FAHRENHEIT_DEGREE);
 

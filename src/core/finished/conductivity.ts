@@ -1,14 +1,12 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
-import { FOOT, POUND } from '../quantity/constants.ts';
+import { POUND_PER_CUBIC_FOOT } from '../quantity/constants.ts';
 import {
   ASHRAE_CONDUCTIVITY,
   BCA_CONDUCTIVITY,
   BTU_INCH,
   type ConductivityTable,
 } from './conductivity-data.ts';
-
-const POUND_PER_CUBIC_FOOT = POUND / FOOT ** 3;
 
 export interface Conductivity {
   /** W/(m·K) */

@@ -1,6 +1,5 @@
 import { demand } from '../domain-error.ts';
-
-const DAY = 86400;
+import { DAY } from '../quantity/constants.ts';
 
 /** A piece has dried out when a day in the oven takes less than this share of its mass. From memory. @source en-12390-7 */
 export const CONSTANT_MASS_SHARE = 0.002;

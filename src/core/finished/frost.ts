@@ -1,3 +1,5 @@
+import { ONE_FREEZE_STRENGTH, REPEATED_FREEZE_STRENGTH } from '../curing/frost.ts';
+
 /** One published statement about frost, as a number with its unit of kind. */
 export interface FrostFact {
   readonly id: string;
@@ -19,7 +21,7 @@ export interface FrostFact {
 export const FROST: readonly FrostFact[] = [
   {
     id: 'one-freeze',
-    value: 3.5e6,
+    value: ONE_FREEZE_STRENGTH,
     unit: 'Pa',
     of: 'concrete-strength-before-one-freeze',
     source: 'aci-faq-795',
@@ -27,7 +29,7 @@ export const FROST: readonly FrostFact[] = [
   },
   {
     id: 'repeated-saturated',
-    value: 24e6,
+    value: REPEATED_FREEZE_STRENGTH,
     unit: 'Pa',
     of: 'concrete-strength-before-repeated-freezing-saturated',
     source: 'aci-faq-795',

@@ -1,15 +1,12 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
-import { FOOT, INCH, POUND, POUND_FORCE } from '../quantity/constants.ts';
+import { POUND_PER_CUBIC_FOOT, PSI } from '../quantity/constants.ts';
 
 export interface Modulus {
   /** Young's modulus, Pa. */
   readonly modulus: number;
   readonly notes: readonly Note[];
 }
-
-const POUND_PER_CUBIC_FOOT = POUND / FOOT ** 3;
-const PSI = POUND_FORCE / INCH ** 2;
 
 /**
  * E of sanded foamed concrete, Pa: 0.42 fc^1.18 (GPa, MPa). From memory; no range is recalled.

@@ -1,6 +1,6 @@
+import { DAY } from '../quantity/constants.ts';
 import type { PublishedRange } from './published-range.ts';
 
-const DAY = 86400;
 const REVIEW = { source: 'foam-review-2020', standing: 'published' } as const;
 const BCA = {
   source: 'bca-1994',

@@ -2,6 +2,7 @@ import { demand } from '../domain-error.ts';
 import { demandAmount } from '../extremes.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY } from '../mix/densities.ts';
 import { HYDRATE_WATER } from '../mix/oven-dry.ts';
+import { DAY } from '../quantity/constants.ts';
 
 /** Ends of the constants fitted to Hoff's form: strength without pores (Pa) and exponent. @source hoff-1972 (from memory) */
 export const HOFF_LOW = { intrinsic: 115.3e6, exponent: 2.7 } as const;
@@ -53,6 +54,3 @@ export function kearsleyWainwright2002(piece: {
   demand('porosity', piece.porosity, 'ratio', { min: 0, max: 1 });
   return 39.6e6 * Math.log(piece.age / DAY) ** 1.174 * (1 - piece.porosity) ** 3.6;
 }
-
-/** s */
-const DAY = 86_400;

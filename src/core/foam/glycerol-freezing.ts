@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { ICE_POINT } from '../quantity/constants.ts';
 
 /** Freezing points of glycerol–water at 0, 10 … 100 % by mass, °C (Lange's Handbook, Table 5.13). */
 const FREEZING = [0, -1.6, -4.8, -9.5, -15.5, -22.0, -33.6, -37.8, -19.2, -1.6, 17.0] as const;
@@ -35,7 +36,7 @@ export function glycerolFreezing({ glycerol }: { readonly glycerol: number }): G
   const high = FREEZING[below + 1]!;
   const between = glycerol > 0.6 && glycerol < 0.7;
   return {
-    freezing: 273.15 + low + (high - low) * (place - below),
+    freezing: ICE_POINT + low + (high - low) * (place - below),
     notes: between ? [{ code: 'between-branches', of: 'glycerol' }] : [],
   };
 }

@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { ICE_POINT } from '../quantity/constants.ts';
 
 /** A glycerol–water mixture. */
 export interface GlycerolWater {
@@ -16,9 +17,6 @@ export interface GlycerolViscosity {
   readonly thickening: number;
   readonly notes: readonly Note[];
 }
-
-/** 0 °C in kelvin, exactly. */
-const ICE_POINT = 273.15;
 
 /**
  * How much does glycerol thicken water? Dynamic viscosity of the mixture.

@@ -11,10 +11,18 @@ export const US_GALLON = 3.785411784e-3; // m³, 231 in³
 export const IMPERIAL_GALLON = 4.54609e-3; // m³
 export const STANDARD_GRAVITY = 9.80665; // m/s²
 export const POUND_FORCE = POUND * STANDARD_GRAVITY; // N
+export const PSI = POUND_FORCE / INCH ** 2; // Pa
+export const POUND_PER_CUBIC_FOOT = POUND / FOOT ** 3; // kg/m³
 export const FAHRENHEIT_DEGREE = 5 / 9; // K
 /** The International Table British thermal unit, from 1 Btu/lb = 2326 J/kg exactly. */
 export const BTU = 2326 * POUND; // J
 export const HOUR = 3600; // s
+export const DAY = 24 * HOUR; // s
+
+/** 0 °C in kelvin, exact. @source definition */
+export const ICE_POINT = 273.15;
+/** A standard atmosphere in Pa, exact. @source nist-sp-811 Appendix B.8, quoted from memory */
+export const STANDARD_ATMOSPHERE = 101_325;
 
 /**
  * Molar masses that define the hardness degrees, g/mol.

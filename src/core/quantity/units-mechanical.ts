@@ -1,8 +1,16 @@
-import { BTU, FOOT, HOUR, INCH, POUND_FORCE, STANDARD_GRAVITY } from './constants.ts';
+import {
+  BTU,
+  FOOT,
+  HOUR,
+  INCH,
+  POUND_FORCE,
+  PSI,
+  STANDARD_ATMOSPHERE,
+  STANDARD_GRAVITY,
+} from './constants.ts';
 import type { Unit } from './kinds.ts';
 import { both, metric, us } from './unit.ts';
 
-const PSI = POUND_FORCE / INCH ** 2;
 const PSI_SPELLINGS = ['lb/in2', 'lbf/in2', 'lb/sq in', 'lbf/sq in'];
 
 /** SI: Pa. */
@@ -12,7 +20,7 @@ export const PRESSURE: readonly Unit[] = [
   metric('MPa', 'MPa', 1e6, ['N/mm2', 'MN/m2', 'megapascal', 'megapascals']),
   metric('bar', 'bar', 1e5, ['bars']),
   metric('mbar', 'mbar', 100, ['hPa', 'millibar', 'millibars']),
-  both('atm', 'atm', 101_325, ['atmosphere', 'atmospheres']),
+  both('atm', 'atm', STANDARD_ATMOSPHERE, ['atmosphere', 'atmospheres']),
   us('psi', 'psi', PSI, PSI_SPELLINGS),
   us('psf', 'psf', POUND_FORCE / FOOT ** 2, ['lb/ft2', 'lbf/ft2', 'lb/sq ft', 'lbf/sq ft']),
 ];

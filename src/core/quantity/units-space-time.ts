@@ -1,4 +1,4 @@
-import { FOOT, HOUR, IMPERIAL_GALLON, INCH, US_GALLON, YARD } from './constants.ts';
+import { DAY, FOOT, HOUR, IMPERIAL_GALLON, INCH, US_GALLON, YARD } from './constants.ts';
 import type { Unit } from './kinds.ts';
 import { both, metric, us } from './unit.ts';
 
@@ -44,7 +44,7 @@ export const TIME: readonly Unit[] = [
   both('s', 's', 1, ['sec', 'secs', 'second', 'seconds']),
   both('min', 'min', 60, ['mins', 'minute', 'minutes']),
   both('h', 'h', HOUR, ['hr', 'hrs', 'hour', 'hours']),
-  both('d', 'd', 24 * HOUR, ['day', 'days']),
+  both('d', 'd', DAY, ['day', 'days']),
 ];
 
 /** SI: m/s. */

@@ -1,4 +1,12 @@
-import { FOOT, HOUR, IMPERIAL_GALLON, POUND, US_GALLON, YARD } from './constants.ts';
+import {
+  FOOT,
+  HOUR,
+  IMPERIAL_GALLON,
+  POUND,
+  POUND_PER_CUBIC_FOOT,
+  US_GALLON,
+  YARD,
+} from './constants.ts';
 import type { Unit } from './kinds.ts';
 import { metric, us } from './unit.ts';
 
@@ -18,7 +26,7 @@ export const DENSITY: readonly Unit[] = [
   metric('g/L', 'g/L', 1, ['g L-1', 'g/litre', 'g/liter', 'grams/litre', 'grams/liter']),
   metric('kg/L', 'kg/L', 1e3, ['kg/litre', 'kg/liter', 'kg L-1', 't/m3', 'kg/dm3']),
   metric('g/cm3', 'g/cm³', 1e3, ['g/cc', 'g/mL', 'g cm-3', 'g/ccm']),
-  us('lb/ft3', 'lb/ft³', POUND / FOOT ** 3, [
+  us('lb/ft3', 'lb/ft³', POUND_PER_CUBIC_FOOT, [
     'pcf',
     'lb/cu ft',
     'lbs/ft3',

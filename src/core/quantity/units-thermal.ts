@@ -1,4 +1,4 @@
-import { BTU, FAHRENHEIT_DEGREE, FOOT, HOUR, INCH } from './constants.ts';
+import { BTU, FAHRENHEIT_DEGREE, FOOT, HOUR, ICE_POINT, INCH } from './constants.ts';
 import type { Unit } from './kinds.ts';
 import { metric, us } from './unit.ts';
 
@@ -8,7 +8,7 @@ const KELVIN = ['°K', 'kelvin', 'kelvins'];
 
 /** SI: K. */
 export const TEMPERATURE: readonly Unit[] = [
-  metric('degC', '°C', 1, CELSIUS, { offset: 273.15 }),
+  metric('degC', '°C', 1, CELSIUS, { offset: ICE_POINT }),
   us('degF', '°F', FAHRENHEIT_DEGREE, FAHRENHEIT, { offset: 459.67 * FAHRENHEIT_DEGREE }),
   metric('K', 'K', 1, KELVIN),
 ];

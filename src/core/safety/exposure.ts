@@ -1,4 +1,4 @@
-import { INCH, POUND_FORCE } from '../quantity/constants.ts';
+import { DAY, PSI } from '../quantity/constants.ts';
 
 /** One limit on what may be breathed, or one measure of public guidance, as a fact with its source. */
 export interface ExposureLimit {
@@ -141,10 +141,10 @@ export function exposureLimits(agent: Agent): readonly ExposureLimit[] {
  */
 export const CHROMIUM_VI_LIMIT = 2e-6;
 /** How long a reducer keeps: in the bag, and opened, s (months of 30 days). @source bfa-cement */
-export const REDUCER_KEEPS = { bagged: 12 * 30 * 86400, opened: 2 * 30 * 86400 } as const;
+export const REDUCER_KEEPS = { bagged: 12 * 30 * DAY, opened: 2 * 30 * DAY } as const;
 /** How long the standard's warning asks to rinse eyes that cement water has reached, s, at least. @source astm-c191-2003 */
 export const EYE_RINSE = 15 * 60;
 /** How long this handbook asks for: public guidance on alkali in the eye, s, at least. From memory. @source first-aid-general */
 export const EYE_RINSE_ALKALI = 20 * 60;
 /** Air for blowing off, Pa gauge: below 30 psi, with chip guard. @source osha-1910-242 */
-export const BLOW_OFF_PRESSURE = (30 * POUND_FORCE) / INCH ** 2;
+export const BLOW_OFF_PRESSURE = 30 * PSI;

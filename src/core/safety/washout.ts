@@ -1,13 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
-
-/** Molar masses, kg/mol, from the standard atomic weights. @source iupac-atomic-weights */
-export const MOLAR_MASS = {
-  limeHydrate: 0.074093,
-  carbonDioxide: 0.044009,
-  citricAcid: 0.192124,
-  citricAcidMonohydrate: 0.210139,
-} as const;
+import { MOLAR_MASS } from '../water/molar-masses.ts';
 
 /** −log₁₀ of the ion product of water at 25 °C. @source wateq4f */
 const PKW_25C = 14;
@@ -45,7 +38,7 @@ export interface Neutraliser {
  * What would it take to bring wash water to neutral? An estimate of amounts, to see that a pinch will not
  * do: nothing is poured by it, the solids are settled out first, and local rules decide.
  * CO₂ + 2 OH⁻ → CO₃²⁻ + H₂O; CO₂ + OH⁻ → HCO₃⁻; C₆H₈O₇ + 3 OH⁻ → citrate + 3 H₂O. Each kg of lime hydrate
- * left among the solids gives 2 mol OH⁻ per 0.074093 kg as it dissolves. Acid is used whole; carbon dioxide is
+ * left among the solids gives 2 mol OH⁻ per 0.0740927 kg as it dissolves. Acid is used whole; carbon dioxide is
  * not, and part of what is blown in leaves again.
  * @param washout volume of water m³; pH; lime hydrate in reserve kg, 0 or more (see `limeReserve`); pKw
  * @returns mol and kg; notes `outside-range` of pH above lime saturation, `reserve-not-counted` without one
@@ -62,7 +55,7 @@ export function neutralise(washout: {
   demand('volume', volume, 'volume', { min: 0, aboveMin: true });
   demand('limeReserve', reserveMass, 'mass', { min: 0 });
   const dissolved = freeHydroxide(washout) * volume;
-  const reserve = (2 * reserveMass) / MOLAR_MASS.limeHydrate;
+  const reserve = (2 * reserveMass) / MOLAR_MASS.calciumHydroxide;
   const hydroxide = dissolved + reserve;
   return {
     hydroxide: { dissolved, reserve },

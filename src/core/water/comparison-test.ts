@@ -1,6 +1,5 @@
 import { demand } from '../domain-error.ts';
-
-const HOUR = 3600;
+import { HOUR } from '../quantity/constants.ts';
 
 /**
  * What each standard asks of the set and strength made with the water in question. Times in s.

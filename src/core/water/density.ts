@@ -1,6 +1,5 @@
 import { demand } from '../domain-error.ts';
-
-const ICE_POINT = 273.15;
+import { ICE_POINT } from '../quantity/constants.ts';
 
 /** Temperatures the equations cover, K. Tanaka 0–40 °C (read); Kell 0–150 °C (from memory). */
 const TANAKA_2001_RANGE = { min: ICE_POINT, max: ICE_POINT + 40 } as const;

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { ICE_POINT, MOLAR_MASS_CALCIUM_CARBONATE } from '../quantity/constants.ts';
 
 /**
  * Langelier's saturation index by the field formula.
@@ -21,20 +22,20 @@ export function langelierField(water: {
 }): { readonly index: number; readonly saturationPH: number } {
   const above = { min: 0, aboveMin: true };
   demand('pH', water.pH, 'count', { min: 0, max: 14 });
-  demand('temperature', water.temperature, 'temperature', { min: 273.15, max: 373.15 });
+  demand('temperature', water.temperature, 'temperature', {
+    min: ICE_POINT,
+    max: ICE_POINT + 100,
+  });
   demand('dissolved', water.dissolved, 'concentration', above);
   demand('calcium', water.calcium, 'hardness', above);
   demand('alkalinity', water.alkalinity, 'hardness', above);
   const a = (Math.log10(water.dissolved * 1000) - 1) / 10;
   const b = -13.12 * Math.log10(water.temperature - 0.15) + 34.55;
-  const c = Math.log10(water.calcium * AS_CARBONATE) - 0.4;
-  const d = Math.log10((water.alkalinity * AS_CARBONATE) / 2);
+  const c = Math.log10(water.calcium * MOLAR_MASS_CALCIUM_CARBONATE) - 0.4;
+  const d = Math.log10((water.alkalinity * MOLAR_MASS_CALCIUM_CARBONATE) / 2);
   const saturation = 9.3 + a + b - (c + d);
   return { index: water.pH - saturation, saturationPH: saturation };
 }
-
-/** mg of CaCO₃ in a mmol. @source iupac-atomic-weights (from memory) */
-const AS_CARBONATE = 100.0869;
 
 /**
  * A pool tester's factors: °F, and mg/L as CaCO₃ with the factor beside it. The calcium and
@@ -66,7 +67,7 @@ export function langelierByFactors(water: {
 }): number {
   const { temperature, strength, calcium, alkalinity } = LANGELIER_FACTORS;
   const kelvin = temperature.at.map((f) => (f + 459.67) / 1.8);
-  const molar = strength.at.map((mg) => mg / AS_CARBONATE);
+  const molar = strength.at.map((mg) => mg / MOLAR_MASS_CALCIUM_CARBONATE);
   const equivalents = molar.map((mol) => 2 * mol);
   demand('temperature', water.temperature, 'temperature', { min: kelvin[0]!, max: kelvin.at(-1)! });
   demand('calcium', water.calcium, 'hardness', { min: molar[0]!, max: molar.at(-1)! });

@@ -19,4 +19,6 @@ export const MOLAR_MASS = {
   sodiumCarbonate: 0.1059884,
   /** Washing soda crystals, Na₂CO₃·10 H₂O. */
   sodiumCarbonateDecahydrate: 0.2861412,
+  citricAcid: 0.1921235,
+  citricAcidMonohydrate: 0.2101388,
 } as const;

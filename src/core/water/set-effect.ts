@@ -1,12 +1,8 @@
+import { CHLORIDE_LIMIT, CHLORIDE_WARMTH } from '../curing/accelerator.ts';
+import { thirdRuleFactor } from '../curing/third-rule.ts';
 import { demand } from '../domain-error.ts';
 import { MOLAR_MASS } from './molar-masses.ts';
 
-/** Usual upper limit of calcium chloride in plain concrete, share of the cement: 2 %. @source concrete-construction-accelerators */
-export const CALCIUM_CHLORIDE_LIMIT = 0.02;
-/** Warmth that quickens set as much as 1 % of anhydrous CaCl₂: 11 °F, in K per share of cement. @source jove-16919 */
-export const WARMTH_PER_SHARE = 11 / 1.8 / 0.01;
-/** Set lengthens by a third for each 10 °F colder, down to 40 °F. @source concrete-construction-accelerators */
-const SET_PER_TEN_FAHRENHEIT = 4 / 3;
 /** Calcium hydroxide that saturates water at room temperature, mol/m³: about 1.7 g/L. @source lime-solubility (from memory) */
 export const LIME_SATURATION = 1.7 / MOLAR_MASS.calciumHydroxide;
 
@@ -36,25 +32,13 @@ export function calciumChlorideEquivalent(mix: {
   demand('hardness', mix.hardness, 'hardness', { min: 0 });
   demand('waterCement', mix.waterCement, 'ratio', { min: 0, aboveMin: true });
   const shareOfCement = (mix.hardness * MOLAR_MASS.calciumChloride * mix.waterCement) / 1000;
-  const warmth = shareOfCement * WARMTH_PER_SHARE;
+  const warmth = shareOfCement * CHLORIDE_WARMTH;
   return {
     shareOfCement,
-    shareOfLimit: shareOfCement / CALCIUM_CHLORIDE_LIMIT,
+    shareOfLimit: shareOfCement / CHLORIDE_LIMIT,
     warmth,
-    setFactor: setFactor(warmth),
+    setFactor: thirdRuleFactor(warmth),
   };
-}
-
-/**
- * Setting time at a temperature `warmer` K above another, as a share of the time there: a third
- * longer for each 10 °F colder, so (3/4)^(warmer / 5.56 K). Down to 40 °F (4.4 °C).
- *
- * @throws {DomainError} for anything but a finite difference.
- * @source concrete-construction-accelerators
- */
-export function setFactor(warmer: number): number {
-  demand('warmer', warmer, 'temperatureDifference', {});
-  return SET_PER_TEN_FAHRENHEIT ** (-warmer / (10 / 1.8));
 }
 
 /**

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { ICE_POINT } from '../quantity/constants.ts';
 
 /** Critical temperature of water, K (IAPWS R2-83). */
 const CRITICAL = 647.096;
@@ -15,7 +16,7 @@ const CRITICAL = 647.096;
  * @source iapws-r1-76 Table 1
  */
 export function waterSurfaceTension({ temperature }: { readonly temperature: number }): number {
-  demand('temperature', temperature, 'temperature', { min: 273.15, max: CRITICAL });
+  demand('temperature', temperature, 'temperature', { min: ICE_POINT, max: CRITICAL });
   const away = 1 - temperature / CRITICAL;
   return 0.2358 * away ** 1.256 * (1 - 0.625 * away);
 }

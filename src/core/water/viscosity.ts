@@ -1,8 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
-
-/** 0 °C in kelvin, exactly (ITS-90). */
-const ICE_POINT = 273.15;
+import { ICE_POINT } from '../quantity/constants.ts';
 
 export interface WaterViscosity {
   /** Dynamic viscosity, Pa·s. */

@@ -1,6 +1,6 @@
 import { STRENGTH_RELATIONS } from '../../core/finished/strength-band.ts';
 import { WONG_2026 } from '../../core/finished/strength-relations/measured.ts';
-import { PSI } from '../../core/finished/strength-relations/relation.ts';
+import { PSI } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';

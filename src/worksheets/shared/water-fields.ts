@@ -1,7 +1,8 @@
 import { type DomainError, demand } from '../../core/domain-error.ts';
+import { STANDARD_ATMOSPHERE } from '../../core/quantity/constants.ts';
 import { solutesFromReport, waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
-import { ATMOSPHERE, type Speciation } from '../../core/water/carbonate/speciation.ts';
+import type { Speciation } from '../../core/water/carbonate/speciation.ts';
 import { CALCIUM_MOLAR_MASS, MAGNESIUM_MOLAR_MASS } from '../../core/water/hardness.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
@@ -204,7 +205,7 @@ export function atBenchPressure<W extends Speciation>(water: W): W {
     'carbonDioxidePressure',
     carbonDioxidePressure,
     'pressure',
-    { max: ATMOSPHERE },
+    { max: STANDARD_ATMOSPHERE },
     'fizzing',
   );
   return water;

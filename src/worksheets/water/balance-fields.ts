@@ -1,9 +1,6 @@
+import { STANDARD_ATMOSPHERE } from '../../core/quantity/constants.ts';
 import type { Pair } from '../../core/water/carbonate/speciate.ts';
-import {
-  ATMOSPHERE,
-  type Speciation,
-  type SpeciesName,
-} from '../../core/water/carbonate/speciation.ts';
+import type { Speciation, SpeciesName } from '../../core/water/carbonate/speciation.ts';
 import { choice, number } from '../../islands/fields.ts';
 import {
   hardnessParts,
@@ -104,7 +101,7 @@ interface Known {
 export function pairOf(v: Known, perVolume: number): Pair {
   const alkalinity = (2 * v.alkalinity) / perVolume;
   const carbon = v.carbon / perVolume;
-  const carbonDioxidePressure = v.gas * ATMOSPHERE;
+  const carbonDioxidePressure = v.gas * STANDARD_ATMOSPHERE;
   switch (v.pair) {
     case 'alkalinity-gas':
       return { alkalinity, carbonDioxidePressure };

@@ -1,10 +1,10 @@
+import { STANDARD_ATMOSPHERE } from '../../core/quantity/constants.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import { equilibrateWithCalcite } from '../../core/water/carbonate/equilibrate.ts';
 import { solutesFromReport, waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { precipitationPotential, saturationPH } from '../../core/water/carbonate/langelier.ts';
 import { saturationIndex } from '../../core/water/carbonate/saturation.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
-import { ATMOSPHERE } from '../../core/water/carbonate/speciation.ts';
 import { langelierField } from '../../core/water/langelier-field.ts';
 import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
 import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
@@ -95,7 +95,7 @@ export default worksheet({
     gas: {
       label: 'CO₂ it would rest with',
       kind: 'ratio',
-      of: (r) => r.water.carbonDioxidePressure / ATMOSPHERE,
+      of: (r) => r.water.carbonDioxidePressure / STANDARD_ATMOSPHERE,
       units: PPM,
       significant: 2,
       note: 'Parts per million of the air above it; outdoors some 400.',

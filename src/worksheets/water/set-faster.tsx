@@ -1,9 +1,6 @@
+import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import {
-  besideCementWater,
-  CALCIUM_CHLORIDE_LIMIT,
-  calciumChlorideEquivalent,
-} from '../../core/water/set-effect.ts';
+import { besideCementWater, calciumChlorideEquivalent } from '../../core/water/set-effect.ts';
 import { LIME_SODA_DEMAND } from '../../core/water/soften/lime-soda.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -112,7 +109,7 @@ export default worksheet({
         hardness: fromUnit(at, 'hardness', 'mg/L CaCO3'),
         waterCement: v.waterCement,
       }).shareOfCement;
-    const limit = 100 * CALCIUM_CHLORIDE_LIMIT;
+    const limit = 100 * CHLORIDE_LIMIT;
     return (
       <Plot
         words={`At ${mg.toFixed(0)} mg/L the hardness would be ${(100 * r.shareOfCement).toFixed(3)} % of the cement as calcium chloride; the usual greatest dose is ${limit} %.`}

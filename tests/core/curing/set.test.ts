@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { acceleratorFactor, chlorideSet } from '../../../src/core/curing/accelerator.ts';
 import { type AgeLaw, fhpFactor } from '../../../src/core/curing/age-factor.ts';
-import { setByTemperature, thirdRuleFactor } from '../../../src/core/curing/set.ts';
+import { setByTemperature } from '../../../src/core/curing/set.ts';
 import { sabinFactors, sabinSet } from '../../../src/core/curing/set-by-water.ts';
+import { thirdRuleFactor } from '../../../src/core/curing/third-rule.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 
 describe('set by temperature', () => {
@@ -17,9 +18,10 @@ describe('set by temperature', () => {
     });
     expect(same.arrhenius).toEqual(reference);
     expect(same.third).toEqual(reference);
-    const there = thirdRuleFactor({ referenceTemperature: 293, temperature: 280 });
-    const back = thirdRuleFactor({ referenceTemperature: 280, temperature: 293 });
-    expect(there * back).toBeCloseTo(1, 12);
+    expect(thirdRuleFactor(-13) * thirdRuleFactor(13)).toBeCloseTo(1, 12);
+    expect(thirdRuleFactor(-10 / 1.8)).toBeCloseTo(4 / 3, 12);
+    expect(thirdRuleFactor(10 / 1.8)).toBeCloseTo(3 / 4, 12);
+    expect(() => thirdRuleFactor(Number.NaN)).toThrow(DomainError);
   });
 
   test('colder is slower by both, and they keep within a quarter near 20 °C', () => {

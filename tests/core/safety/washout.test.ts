@@ -2,12 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import { EXPOSURE_LIMITS, exposureLimits } from '../../../src/core/safety/exposure.ts';
-import {
-  freeHydroxide,
-  limeReserve,
-  MOLAR_MASS,
-  neutralise,
-} from '../../../src/core/safety/washout.ts';
+import { freeHydroxide, limeReserve, neutralise } from '../../../src/core/safety/washout.ts';
+import { MOLAR_MASS } from '../../../src/core/water/molar-masses.ts';
 
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -59,7 +55,7 @@ describe('bringing wash water to neutral', () => {
 
 test('molar masses are sums of standard atomic weights', () => {
   const [H, C, O, Ca] = [1.008, 12.011, 15.999, 40.078];
-  expect(MOLAR_MASS.limeHydrate * 1000).toBeCloseTo(Ca + 2 * O + 2 * H, 2);
+  expect(MOLAR_MASS.calciumHydroxide * 1000).toBeCloseTo(Ca + 2 * O + 2 * H, 2);
   expect(MOLAR_MASS.carbonDioxide * 1000).toBeCloseTo(C + 2 * O, 2);
   expect(MOLAR_MASS.citricAcid * 1000).toBeCloseTo(6 * C + 8 * H + 7 * O, 2);
   expect(MOLAR_MASS.citricAcidMonohydrate * 1000).toBeCloseTo(6 * C + 10 * H + 8 * O, 2);

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
+import { chlorideSet } from '../../../src/core/curing/accelerator.ts';
 import {
   besideCementWater,
   calciumChlorideEquivalent,
   LIME_SATURATION,
-  setFactor,
 } from '../../../src/core/water/set-effect.ts';
 
 test('700 mg/L of hardness is 0.03 % of the cement: a fifth of a degree', () => {
@@ -14,10 +14,11 @@ test('700 mg/L of hardness is 0.03 % of the cement: a fifth of a degree', () => 
   expect(1 - effect.setFactor).toBeCloseTo(0.0098, 3);
 });
 
-test('warmer is quicker, by the rule both ways', () => {
-  expect(setFactor(-10 / 1.8)).toBeCloseTo(4 / 3, 12);
-  expect(setFactor(10 / 1.8)).toBeCloseTo(3 / 4, 12);
-  expect(setFactor(0)).toBe(1);
+test('a hardness and a dose of as much calcium chloride do the same', () => {
+  const effect = calciumChlorideEquivalent({ hardness: 100, waterCement: 0.5 });
+  const dosed = chlorideSet({ dose: effect.shareOfCement, steel: false });
+  expect(effect.warmth).toBe(dosed.warmth);
+  expect(effect.setFactor).toBe(dosed.factor);
 });
 
 test('cement saturates its water with more calcium than hard water brings', () => {

@@ -2,8 +2,8 @@ import { chlorideSet } from '../../../src/core/curing/accelerator.ts';
 import { screedDryingTime } from '../../../src/core/curing/drying.ts';
 import * as evaporation from '../../../src/core/curing/evaporation.ts';
 import { mixTemperature } from '../../../src/core/curing/mix-temperature.ts';
-import { thirdRuleFactor } from '../../../src/core/curing/set.ts';
 import { type SabinCement, sabinSet } from '../../../src/core/curing/set-by-water.ts';
+import { thirdRuleFactor } from '../../../src/core/curing/third-rule.ts';
 import { ICE_POINT } from '../../../src/core/curing/units.ts';
 import { type Answers, answer } from '../answer.ts';
 
@@ -101,15 +101,15 @@ export const freshAnswers: Answers = {
     asks: 'How many times longer set takes by the rule of a third',
     input: { referenceTemperature: 'temperature', temperature: 'temperature' },
     gives: 'ratio',
-    work: thirdRuleFactor,
+    work: ({ referenceTemperature, temperature }) =>
+      thirdRuleFactor(temperature - referenceTemperature),
   }),
   'curing/chloride-cold': answer({
     asks: 'Set with calcium chloride in the cold over plain set in the warm',
     input: { dose: 'ratio', cold: 'temperature', warm: 'temperature' },
     gives: 'ratio',
     work: ({ dose, cold, warm }) =>
-      chlorideSet({ dose, steel: false }).factor *
-      thirdRuleFactor({ referenceTemperature: warm, temperature: cold }),
+      chlorideSet({ dose, steel: false }).factor * thirdRuleFactor(cold - warm),
   }),
   'curing/chloride-shortest': answer({
     asks: 'Shortest set seen at a dose of calcium chloride, share of plain',

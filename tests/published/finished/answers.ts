@@ -12,9 +12,9 @@ import {
 } from '../../../src/core/finished/strength-relations/ranges.ts';
 import {
   MPA,
-  PSI,
   type StrengthRelation,
 } from '../../../src/core/finished/strength-relations/relation.ts';
+import { PSI } from '../../../src/core/quantity/constants.ts';
 import { type Answers, answer } from '../answer.ts';
 
 const minimum = (asks: string, relation: StrengthRelation) =>

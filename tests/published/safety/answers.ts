@@ -5,12 +5,8 @@ import {
   EYE_RINSE,
   REDUCER_KEEPS,
 } from '../../../src/core/safety/exposure.ts';
-import {
-  LIME_SATURATED_PH,
-  MOLAR_MASS,
-  neutralise,
-  PH_MARKS,
-} from '../../../src/core/safety/washout.ts';
+import { LIME_SATURATED_PH, neutralise, PH_MARKS } from '../../../src/core/safety/washout.ts';
+import { MOLAR_MASS } from '../../../src/core/water/molar-masses.ts';
 import { answer } from '../answer.ts';
 
 const MONTH = 30 * 86400;

@@ -1,8 +1,9 @@
+import { STANDARD_ATMOSPHERE } from '../../../src/core/quantity/constants.ts';
 import { blendWaters } from '../../../src/core/water/blend.ts';
 import { equilibrateWithCalcite } from '../../../src/core/water/carbonate/equilibrate.ts';
 import { type Mineral, saturationIndex } from '../../../src/core/water/carbonate/saturation.ts';
 import { speciate, speciateWater } from '../../../src/core/water/carbonate/speciate.ts';
-import { ATMOSPHERE, type Speciation } from '../../../src/core/water/carbonate/speciation.ts';
+import type { Speciation } from '../../../src/core/water/carbonate/speciation.ts';
 import { boil } from '../../../src/core/water/soften/boil.ts';
 import { softenWithSoda } from '../../../src/core/water/soften/washing-soda.ts';
 import { type Answers, answer } from '../answer.ts';
@@ -15,7 +16,7 @@ function figure(water: Speciation & { precipitated?: number }, of: string): numb
     case 'pH':
       return water.pH;
     case 'log pCO2':
-      return Math.log10(water.carbonDioxidePressure / ATMOSPHERE);
+      return Math.log10(water.carbonDioxidePressure / STANDARD_ATMOSPHERE);
     case 'water activity':
       return water.waterActivity;
     case 'hardness':
@@ -70,7 +71,7 @@ const known = (w: Given) =>
     { pH: w.pH, alkalinity: w.alkalinity / 1e3 },
   );
 
-const atmospheres = (log: number) => ATMOSPHERE * 10 ** log;
+const atmospheres = (log: number) => STANDARD_ATMOSPHERE * 10 ** log;
 
 /** A row's list `[°C, pH, alkalinity, Ca, Mg, Na, SO₄, Cl]`. */
 const listed = (list: readonly number[]) => {

@@ -1,11 +1,9 @@
+import { CHLORIDE_WARMTH } from '../../../src/core/curing/accelerator.ts';
+import { thirdRuleFactor } from '../../../src/core/curing/third-rule.ts';
 import { compareWaters } from '../../../src/core/water/comparison-test.ts';
 import { alkaliesOf, judgeMixingWater } from '../../../src/core/water/fitness.ts';
 import type { Constituent, Use } from '../../../src/core/water/mixing-water-limits.ts';
-import {
-  calciumChlorideEquivalent,
-  setFactor,
-  WARMTH_PER_SHARE,
-} from '../../../src/core/water/set-effect.ts';
+import { calciumChlorideEquivalent } from '../../../src/core/water/set-effect.ts';
 import { clarkHardness, type Soap, soapLost } from '../../../src/core/water/soap.ts';
 import { type Answers, answer } from '../answer.ts';
 
@@ -99,12 +97,12 @@ export const cementAnswers: Answers = {
     asks: 'How much warmth quickens set as much as this share (%) of calcium chloride?',
     input: { percent: 'number' },
     gives: 'temperatureDifference',
-    work: ({ percent }) => (WARMTH_PER_SHARE * percent) / 100,
+    work: ({ percent }) => (CHLORIDE_WARMTH * percent) / 100,
   }),
   'set/colder': answer({
     asks: 'How many times as long does setting take this much colder?',
     input: { colder: 'temperatureDifference' },
     gives: 'number',
-    work: ({ colder }) => setFactor(-colder),
+    work: ({ colder }) => thirdRuleFactor(-colder),
   }),
 };

@@ -1,3 +1,4 @@
+import { STANDARD_ATMOSPHERE } from '../../../src/core/quantity/constants.ts';
 import { alkalinityFromIons } from '../../../src/core/water/alkalinity.ts';
 import { blendWaters } from '../../../src/core/water/blend.ts';
 import { equilibrateWithCalcite } from '../../../src/core/water/carbonate/equilibrate.ts';
@@ -8,7 +9,7 @@ import {
 import { precipitationPotential } from '../../../src/core/water/carbonate/langelier.ts';
 import { type Mineral, saturationIndex } from '../../../src/core/water/carbonate/saturation.ts';
 import { speciate } from '../../../src/core/water/carbonate/speciate.ts';
-import { ATMOSPHERE, type Speciation } from '../../../src/core/water/carbonate/speciation.ts';
+import type { Speciation } from '../../../src/core/water/carbonate/speciation.ts';
 import { langelierByFactors, langelierField } from '../../../src/core/water/langelier-field.ts';
 import { type Answers, answer } from '../answer.ts';
 
@@ -39,7 +40,7 @@ function figure(water: Speciation, of: string): number {
   if (of === 'pH') return water.pH;
   if (of === 'calcium') return water.calcium;
   if (of === 'carbon') return water.carbon;
-  if (of === 'log pCO2') return Math.log10(water.carbonDioxidePressure / ATMOSPHERE);
+  if (of === 'log pCO2') return Math.log10(water.carbonDioxidePressure / STANDARD_ATMOSPHERE);
   return saturationIndex(water, of as Mineral);
 }
 
@@ -57,7 +58,7 @@ export const langelierAnswers: Answers = {
     work: ({ of }) => {
       const ground = equilibrateWithCalcite(
         { temperature: 298.15, alkalinity: 0, carbon: 0 },
-        { calcite: Infinity, carbonDioxidePressure: ATMOSPHERE / 100 },
+        { calcite: Infinity, carbonDioxidePressure: STANDARD_ATMOSPHERE / 100 },
       );
       const blend = blendWaters([
         { mass: 0.7, water: ground },

@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { HOUR } from '../../quantity/constants.ts';
 import type { Duration } from './lift.ts';
 
 /** A spell of lifting and the light work or rest that follows it, s each. */
@@ -11,8 +12,6 @@ export interface Spell {
 const SHORT_RECOVERY_2021 = 1;
 /** Recovery after a moderate spell as a share of its work time. @source niosh-lifting-1994 p. 14 */
 const MODERATE_RECOVERY = 0.3;
-
-const HOUR = 3600;
 
 /**
  * Short, moderate or long? Work not followed by enough recovery joins the next spell. A spell of at most

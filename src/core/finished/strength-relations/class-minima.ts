@@ -1,14 +1,8 @@
-import {
-  classMinimum,
-  LB_PER_FT3,
-  MPA,
-  PSI,
-  type Step,
-  type StrengthRelation,
-} from './relation.ts';
+import { POUND_PER_CUBIC_FOOT, PSI } from '../../quantity/constants.ts';
+import { classMinimum, MPA, type Step, type StrengthRelation } from './relation.ts';
 
 const us = (steps: readonly Step[]): Step[] =>
-  steps.map(([from, minimum]) => [from * LB_PER_FT3, minimum * PSI]);
+  steps.map(([from, minimum]) => [from * POUND_PER_CUBIC_FOOT, minimum * PSI]);
 
 /**
  * Least strength by class of cast density. Printed in whole lb/ft³ (24–29, 30–35 …): between 29
@@ -17,7 +11,7 @@ const us = (steps: readonly Step[]): Step[] =>
 export const caltransClasses: StrengthRelation = {
   key: 'caltrans-classes',
   against: 'wet',
-  range: { min: 24 * LB_PER_FT3, max: 90 * LB_PER_FT3 },
+  range: { min: 24 * POUND_PER_CUBIC_FOOT, max: 90 * POUND_PER_CUBIC_FOOT },
   at: classMinimum(
     us([
       [24, 10],
@@ -41,7 +35,7 @@ export const caltransClasses: StrengthRelation = {
 export const aci229Classes: StrengthRelation = {
   key: 'aci-229r-classes',
   against: 'wet',
-  range: { min: 18 * LB_PER_FT3, max: 120 * LB_PER_FT3 },
+  range: { min: 18 * POUND_PER_CUBIC_FOOT, max: 120 * POUND_PER_CUBIC_FOOT },
   at: classMinimum(
     us([
       [18, 10],
@@ -62,7 +56,7 @@ export const aci229Classes: StrengthRelation = {
 export const c869TestBatch: StrengthRelation = {
   key: 'c869-test-batch',
   against: 'wet',
-  range: { min: 37 * LB_PER_FT3, max: 43 * LB_PER_FT3 },
+  range: { min: 37 * POUND_PER_CUBIC_FOOT, max: 43 * POUND_PER_CUBIC_FOOT },
   at: classMinimum([[0, 200 * PSI]]),
   standing: 'published',
   source: 'astm-c869',

@@ -1,4 +1,5 @@
-import { between, LB_PER_FT3, MPA, PSI, type StrengthRelation } from './relation.ts';
+import { POUND_PER_CUBIC_FOOT, PSI } from '../../quantity/constants.ts';
+import { between, MPA, type StrengthRelation } from './relation.ts';
 
 /** Typical strength by dry density, sanded above about 600 kg/m³. */
 export const bcaTable: StrengthRelation = {
@@ -30,10 +31,10 @@ const NEAT_CEMENT = [
 export const aci523NeatCement: StrengthRelation = {
   key: 'aci-523-1r-neat-cement',
   against: 'oven-dry',
-  range: { min: 20 * LB_PER_FT3, max: 40 * LB_PER_FT3 },
+  range: { min: 20 * POUND_PER_CUBIC_FOOT, max: 40 * POUND_PER_CUBIC_FOOT },
   at: (density) => {
     const [, low, high] =
-      NEAT_CEMENT.findLast(([from]) => density >= from * LB_PER_FT3) ?? NEAT_CEMENT[0];
+      NEAT_CEMENT.findLast(([from]) => density >= from * POUND_PER_CUBIC_FOOT) ?? NEAT_CEMENT[0];
     return { low: low * PSI, high: high * PSI };
   },
   standing: 'from memory',

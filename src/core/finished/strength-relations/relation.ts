@@ -1,5 +1,3 @@
-import { FOOT, INCH, POUND, POUND_FORCE } from '../../quantity/constants.ts';
-
 /** How far a figure can be trusted: seen in the source, or recalled. */
 export type Standing = 'published' | 'from memory';
 
@@ -20,9 +18,7 @@ export interface StrengthRelation {
   readonly where: string;
 }
 
-/** Pound per cubic foot and pound per square inch in SI, exact. @source nist-sp-811 */
-export const LB_PER_FT3 = POUND / FOOT ** 3;
-export const PSI = POUND_FORCE / INCH ** 2;
+/** One megapascal in Pa. @source definition */
 export const MPA = 1e6;
 
 /** A class of a specification: from this density on, at least this strength, until the next class. */

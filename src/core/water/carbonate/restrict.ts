@@ -1,5 +1,5 @@
+import { STANDARD_ATMOSPHERE } from '../../quantity/constants.ts';
 import type { Inert, Restriction } from './balance.ts';
-import { ATMOSPHERE } from './speciation.ts';
 import { COMPONENTS } from './species.ts';
 import type { System } from './system.ts';
 import type { Solutes } from './water.ts';
@@ -56,7 +56,7 @@ export function restrict(system: System, solutes: Solutes, fixed: Fixed): Restri
     columns[C] = undefined;
   }
   if (gas !== undefined) {
-    offset[C] = system.lnGas + Math.log(gas / ATMOSPHERE) - 2 * offset[H]!;
+    offset[C] = system.lnGas + Math.log(gas / STANDARD_ATMOSPHERE) - 2 * offset[H]!;
     dry[C] = 1;
     columns[C] = undefined;
     if (columns[H]) columns[H][C] = -2;

@@ -1,4 +1,5 @@
 import { type Note, outsideRange } from '../../note.ts';
+import { STANDARD_ATMOSPHERE } from '../../quantity/constants.ts';
 import type { Balanced } from './balance.ts';
 import { alkalinityOf, COMPONENTS, type Component, SPECIES } from './species.ts';
 import type { System } from './system.ts';
@@ -38,9 +39,6 @@ export interface Speciation extends CarbonateWater {
  */
 const FRESH = { max: 0.1 } as const;
 
-/** Pa in a standard atmosphere, exactly. */
-export const ATMOSPHERE = 101325;
-
 /**
  * Counts up a solved system: totals in mol/kg (alkalinity in eq/kg), pH, pressure of CO₂ in Pa.
  * @source none: sums over the species
@@ -73,7 +71,8 @@ export function speciation(system: System, solutes: Solutes, solved: Balanced): 
     ionicStrength: solved.ionicStrength,
     waterActivity: solved.waterActivity,
     carbonDioxidePressure:
-      ATMOSPHERE * Math.exp(2 * lnH + lnCarbonate - Math.log(solved.waterActivity) - system.lnGas),
+      STANDARD_ATMOSPHERE *
+      Math.exp(2 * lnH + lnCarbonate - Math.log(solved.waterActivity) - system.lnGas),
     molality: Object.fromEntries(named) as Record<SpeciesName, number>,
     lnActivity: Object.fromEntries(lnActivity) as Record<Component, number>,
     chargeImbalance: balancing ? 0 : solved.charge,

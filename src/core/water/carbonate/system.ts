@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { ICE_POINT } from '../../quantity/constants.ts';
 import { type ActivityModel, type DebyeHueckel, debyeHueckel } from './activity.ts';
 import { CALCITE, FIRST_DISSOCIATION, HENRY, SECOND_DISSOCIATION } from './constants.ts';
 import { logK } from './log-k.ts';
@@ -17,7 +18,7 @@ export interface System {
 }
 
 /** Temperatures the solver takes, K: 0–50 °C, where it is checked. */
-const SOLVER_RANGE = { min: 273.15, max: 323.15 } as const;
+const SOLVER_RANGE = { min: ICE_POINT, max: ICE_POINT + 50 } as const;
 
 /**
  * Every constant of the carbonate system at a temperature in K.

@@ -1,9 +1,9 @@
+import { STANDARD_ATMOSPHERE } from '../../quantity/constants.ts';
 import { type Equilibrated, equilibrateWithCalcite } from '../carbonate/equilibrate.ts';
-import { ATMOSPHERE } from '../carbonate/speciation.ts';
 import type { CarbonateWater } from '../carbonate/water.ts';
 
 /** Pressure of CO₂ in outdoor air, Pa: 10^−3.4 atmospheres, about 400 ppm. @source common-practice */
-export const AIR_CARBON_DIOXIDE = ATMOSPHERE * 10 ** -3.4;
+export const AIR_CARBON_DIOXIDE = STANDARD_ATMOSPHERE * 10 ** -3.4;
 
 /**
  * What boiling leaves of a water: carbonate hardness only, and not all of that.

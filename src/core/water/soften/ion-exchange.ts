@@ -1,9 +1,10 @@
 import { demand } from '../../domain-error.ts';
+import { GRAIN, POUND } from '../../quantity/constants.ts';
 import { MOLAR_MASS } from '../molar-masses.ts';
 
 /** Salt to regenerate a softener, kg per eq of hardness: 0.3 lb a kilograin. @source ten-states-standards 4.4.2 */
 export const SALT_PER_EQUIVALENT =
-  (0.3 * 0.45359237) / ((1000 * 64.79891e-6) / (MOLAR_MASS.calciumCarbonate / 2));
+  (0.3 * POUND) / ((1000 * GRAIN) / (MOLAR_MASS.calciumCarbonate / 2));
 
 /**
  * How long a softener lasts and what it costs in salt and sodium.

@@ -6,13 +6,13 @@ import { MOLAR_MASS } from '../molar-masses.ts';
  * @source lime-soda-exercises
  */
 export const LIME_SODA_DEMAND = {
-  carbonDioxide: { lime: 1, soda: 0, molarMass: 0.0440095 },
+  carbonDioxide: { lime: 1, soda: 0, molarMass: MOLAR_MASS.carbonDioxide },
   calciumBicarbonate: { lime: 1, soda: 0, molarMass: 0.16211 },
   magnesiumBicarbonate: { lime: 2, soda: 0, molarMass: 0.146337 },
   /** Calcium carbonate as analysed: it was there as bicarbonate. */
-  calciumCarbonate: { lime: 1, soda: 0, molarMass: 0.1000869 },
+  calciumCarbonate: { lime: 1, soda: 0, molarMass: MOLAR_MASS.calciumCarbonate },
   magnesiumCarbonate: { lime: 2, soda: 0, molarMass: 0.084313 },
-  calciumChloride: { lime: 0, soda: 1, molarMass: 0.110978 },
+  calciumChloride: { lime: 0, soda: 1, molarMass: MOLAR_MASS.calciumChloride },
   calciumSulfate: { lime: 0, soda: 1, molarMass: 0.13614 },
   magnesiumChloride: { lime: 1, soda: 1, molarMass: 0.095205 },
   magnesiumSulfate: { lime: 1, soda: 1, molarMass: 0.120365 },

@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { MOLAR_MASS } from '../molar-masses.ts';
 
 /**
  * What binds calcium and magnesium mole for mole without taking them out, with the molar mass
@@ -7,8 +8,8 @@ import { demand } from '../../domain-error.ts';
  * @source iupac-atomic-weights (from memory), retarders (from memory)
  */
 export const SEQUESTRANTS = {
-  citricAcid: { molarMass: 0.1921235, retards: 0.001 },
-  citricAcidMonohydrate: { molarMass: 0.2101388, retards: 0.001 },
+  citricAcid: { molarMass: MOLAR_MASS.citricAcid, retards: 0.001 },
+  citricAcidMonohydrate: { molarMass: MOLAR_MASS.citricAcidMonohydrate, retards: 0.001 },
   trisodiumCitrateDihydrate: { molarMass: 0.2940996, retards: 0.001 },
   disodiumEdtaDihydrate: { molarMass: 0.3722364, retards: undefined },
   tetrasodiumEdta: { molarMass: 0.3801688, retards: undefined },
