@@ -18,7 +18,7 @@ const refusing = worksheet({
     many: number('mass', { label: 'Many', example: '2 kg', when: { how: ['many'] } }),
   },
   blames: { weight: ['one', 'many'] },
-  work: () => {
+  work: (): number => {
     throw new DomainError({ quantity: 'weight', value: 1, kind: 'mass', allowed: { min: 5 } });
   },
   results: {},
