@@ -82,7 +82,13 @@ export function WorksheetView({ sheet, formulas }: Props) {
 
   return (
     <div class="live">
-      <form id={`${sheet.id}-fields`} tabIndex={-1} onSubmit={(event) => event.preventDefault()}>
+      {/* What a browser puts back on its own would be taken for the reader's. */}
+      <form
+        id={`${sheet.id}-fields`}
+        tabIndex={-1}
+        autocomplete="off"
+        onSubmit={(event) => event.preventDefault()}
+      >
         <div class="fields">{inputs(shown.filter(([, { field }]) => !field.folded))}</div>
         {folded.length > 0 && (
           <Folded name={sheet.folded ?? 'More'} needed={folded.some(hasProblem)}>

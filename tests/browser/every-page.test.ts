@@ -126,6 +126,16 @@ describe('every page', () => {
     await close();
   });
 
+  test('where the reader keeps readings, all of a page wakes unseen: it may be printed', async () => {
+    const { page, close, go } = await openPage('');
+    await page.evaluate(() => localStorage.setItem('suds.units', 'us'));
+    await go('water/softening/');
+    const asleep = page.locator('[data-island]:not([data-awake="yes"])');
+    await expect.poll(() => asleep.count()).toBe(0);
+    expect(await page.locator('[data-island]').count()).toBeGreaterThan(3);
+    await close();
+  });
+
   test('read complete with scripts off', async () => {
     const plain = await openPage('', { javaScript: false, width: 360 });
     for (const path of site.pages) {

@@ -1,3 +1,4 @@
+import { localStore } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
 
 /**
@@ -56,7 +57,11 @@ for (const place of places) {
   if (place.dataset.eager === undefined) watcher.observe(place);
   else wake(place);
 }
-// A page that is printed must be complete, however far it was read.
-window.addEventListener('beforeprint', () => {
+const wakeAll = () => {
   for (const place of places) wake(place);
-});
+};
+// A page that is printed shows the reader's numbers, however far it was read. A browser does not wait for
+// scripts when it prints: where anything is kept, they come while it is idle.
+const idle = window.requestIdleCallback ?? setTimeout;
+if (Object.keys(localStore() ?? {}).some((key) => key.startsWith('suds.'))) idle(wakeAll);
+window.addEventListener('beforeprint', wakeAll);
