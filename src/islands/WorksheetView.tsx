@@ -234,7 +234,8 @@ function reset(sheet: AnyWorksheet) {
     {
       label: 'Put mine back',
       run: () => {
-        for (const key of keys) enter(key, before[key]);
+        // What was typed since stays.
+        for (const key of keys) if (!$entries.get()[key]) enter(key, before[key]);
         use(sheet.id, true);
       },
     },

@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import type { Entry } from '../../bench/entries.ts';
 import { notify } from '../../bench/notices.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
@@ -93,6 +94,9 @@ function RowsInput({
   const onRows = (rows: readonly Row[], input: string) => onEntry({ rows }, input);
   const { field } = reading;
   const rows: readonly Row[] = entry?.rows ?? field.example.map((row) => exampleRow(field, row));
+  // What is put back goes among the rows as they are then.
+  const now = useRef(rows);
+  now.current = rows;
   const change = (at: number, name: string, cell: Entry, input = inputId(id, at, name)) =>
     onRows(
       rows.map((row, i) => (i === at ? { ...row, [name]: cell } : row)),
@@ -146,7 +150,10 @@ function RowsInput({
                     );
                     document.getElementById(id)?.focus();
                     notify('row', `${capital(field.row)} ${at + 1} was removed.`, [
-                      { label: 'Put it back', run: () => onRows(rows, id) },
+                      {
+                        label: 'Put it back',
+                        run: () => onRows(now.current.toSpliced(at, 0, rows[at]!), id),
+                      },
                     ]);
                   }}
                 >

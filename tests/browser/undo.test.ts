@@ -1,0 +1,37 @@
+import { afterEach, expect, test } from 'vitest';
+import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+
+let opened: Opened;
+afterEach(() => opened.close());
+
+async function open(path: string) {
+  opened = await openPage(path);
+  await wakeWorksheets(opened.page);
+  return opened.page;
+}
+
+test('a row put back goes among the rows as they are by then', async () => {
+  const page = await open('mix/correct/');
+  const full = (at: number) => page.locator(`#correct-buckets-buckets-${at}-full`);
+  const before = await full(0).inputValue();
+  const second = await full(1).inputValue();
+  await page.getByRole('button', { name: 'Remove bucket 1' }).click();
+  await expect.poll(() => full(0).inputValue()).toBe(second);
+  await full(0).fill('12.34');
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expect.poll(() => full(0).inputValue()).toBe(before);
+  expect(await full(1).inputValue()).toBe('12.34');
+});
+
+test('readings put back leave alone what was typed since', async () => {
+  const page = await open('foam/weighing/');
+  const [full, tare] = ['full', 'tare'].map((name) => page.locator(`#foam-density-${name}`));
+  await full!.fill('2.6');
+  await tare!.fill('0.9');
+  await page.getByRole('button', { name: 'Back to the example' }).first().click();
+  await expect.poll(() => tare!.inputValue()).toBe('0.85');
+  await tare!.fill('0.95');
+  await page.getByRole('button', { name: 'Put mine back' }).click();
+  await expect.poll(() => full!.inputValue()).toBe('2.6');
+  expect(await tare!.inputValue()).toBe('0.95');
+});
