@@ -4,6 +4,7 @@ import { inOrder, readChapters } from './chapters.ts';
 import { checkPages } from './check-pages.ts';
 import { cautionOf } from './library.ts';
 import { worksheetOf } from './live/catalogue.ts';
+import { keysIn, sourcesIn } from './source-keys.ts';
 
 /** A page that rests on a source. */
 export interface Use {
@@ -31,7 +32,7 @@ function keysInCore(): ReadonlySet<string> {
     file.endsWith('.ts'),
   );
   return new Set(
-    files.flatMap((file) => named(readFileSync(join(core, file), 'utf8'), /@source ([\w.-]+)/g)),
+    files.flatMap((file) => sourcesIn(readFileSync(join(core, file), 'utf8')).flatMap(keysIn)),
   );
 }
 
