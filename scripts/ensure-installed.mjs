@@ -1,5 +1,5 @@
 // Installs what the project needs when it is missing or other than the lock file says.
-// npm runs this before `start`, `test` and the rest, on whatever Node the machine has: it must
+// npm runs this before each script of the project, on whatever Node the machine has: it must
 // work with nothing installed, so it uses the standard library alone.
 
 import { spawnSync } from 'node:child_process';

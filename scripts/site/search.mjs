@@ -17,7 +17,7 @@ export async function indexPages(folder) {
   const into = join(folder, 'pagefind');
   try {
     const { index, errors } = await pagefind.createIndex({
-      excludeSelectors: ['math', 'annotation', '.katex-html', '[data-search-ignore]'],
+      excludeSelectors: ['math'],
       includeCharacters: '/°³²',
     });
     if (!index) throw new Error(errors.join('\n'));
