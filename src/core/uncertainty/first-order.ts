@@ -1,4 +1,4 @@
-import { demand } from '../domain-error.ts';
+import { DomainError, demand, Unsettled } from '../domain-error.ts';
 
 export interface FirstOrder {
   /** f(x), in the unit of f. */
@@ -33,7 +33,8 @@ const LEAST_STEP = 6e-6;
  * outside −1…1.
  * @throws {RangeError} when the lists differ in length, or `correlation` is not symmetric with
  * ones on its diagonal.
- * @throws whatever `f` throws at `x`, or on both sides of it.
+ * @throws whatever `f` throws at `x`, or refuses on both sides of it; and anything but a `DomainError` or
+ * `Unsettled` from either side.
  * @source jcgm-100 5.1.2, equation (10); 5.2.2, equation (13); 5.1.3, note 2 (numerical slopes)
  */
 export function firstOrder(
@@ -72,13 +73,15 @@ function slope(f: Model, x: readonly number[], i: number, u: number, value: numb
 
 type Attempt =
   | { readonly ok: true; readonly value: number }
-  | { readonly ok: false; readonly error: unknown };
+  | { readonly ok: false; readonly error: DomainError | Unsettled };
 
 function attempt(ask: () => number): Attempt {
   try {
     return { ok: true, value: ask() };
   } catch (error) {
-    return { ok: false, error };
+    // A fault of the program is no edge of the domain: half a slope would hide it.
+    if (error instanceof DomainError || error instanceof Unsettled) return { ok: false, error };
+    throw error;
   }
 }
 

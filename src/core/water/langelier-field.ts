@@ -10,7 +10,8 @@ import { ICE_POINT, MOLAR_MASS_CALCIUM_CARBONATE } from '../quantity/constants.t
  * `alkalinity` in eq/m³. On a mains water it lies within 0.3 of the full
  * reckoning (`saturationPH`); no range is published.
  *
- * @throws {DomainError} when any of them is not positive.
+ * @throws {DomainError} for a pH outside 0–14, a temperature outside 0–100 °C, or anything else not
+ * positive; the alkalinity is refused as mol/m³ of CaCO₃, half its eq/m³.
  * @source lsi-field-formula
  */
 export function langelierField(water: {
@@ -28,7 +29,8 @@ export function langelierField(water: {
   });
   demand('dissolved', water.dissolved, 'concentration', above);
   demand('calcium', water.calcium, 'hardness', above);
-  demand('alkalinity', water.alkalinity, 'hardness', above);
+  // As the calcium carbonate it stands for, which is how it is read and written.
+  demand('alkalinity', water.alkalinity / 2, 'hardness', above);
   const a = (Math.log10(water.dissolved * 1000) - 1) / 10;
   const b = -13.12 * Math.log10(water.temperature - 0.15) + 34.55;
   const c = Math.log10(water.calcium * MOLAR_MASS_CALCIUM_CARBONATE) - 0.4;
@@ -56,7 +58,7 @@ const LANGELIER_FACTORS = {
  * The index by those factors: pH + TF + CF + AF − 12.1, interpolated. Dissolved solids of about
  * 1 g/L are built into the 12.1 (from memory). Same arguments as `langelierField`.
  *
- * @throws {DomainError} outside the table: 0–53.3 °C, 5–1,000 mg/L.
+ * @throws {DomainError} outside the table: 0–53.3 °C, 5–1,000 mg/L as CaCO₃ of either.
  * @source lsi-factor-table
  */
 export function langelierByFactors(water: {
@@ -68,18 +70,17 @@ export function langelierByFactors(water: {
   const { temperature, strength, calcium, alkalinity } = LANGELIER_FACTORS;
   const kelvin = temperature.at.map((f) => (f + 459.67) / 1.8);
   const molar = strength.at.map((mg) => mg / MOLAR_MASS_CALCIUM_CARBONATE);
-  const equivalents = molar.map((mol) => 2 * mol);
+  const range = { min: molar[0]!, max: molar.at(-1)! };
+  // As the calcium carbonate it stands for: half a mole to the equivalent.
+  const alkaline = water.alkalinity / 2;
   demand('temperature', water.temperature, 'temperature', { min: kelvin[0]!, max: kelvin.at(-1)! });
-  demand('calcium', water.calcium, 'hardness', { min: molar[0]!, max: molar.at(-1)! });
-  demand('alkalinity', water.alkalinity, 'hardness', {
-    min: equivalents[0]!,
-    max: equivalents.at(-1)!,
-  });
+  demand('calcium', water.calcium, 'hardness', range);
+  demand('alkalinity', alkaline, 'hardness', range);
   return (
     water.pH +
     between(kelvin, temperature.factor, water.temperature) +
     between(molar, calcium.factor, water.calcium) +
-    between(equivalents, alkalinity.factor, water.alkalinity) -
+    between(molar, alkalinity.factor, alkaline) -
     12.1
   );
 }

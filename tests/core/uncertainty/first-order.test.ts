@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { DomainError, demand } from '../../../src/core/domain-error.ts';
+import { DomainError, demand, Unsettled } from '../../../src/core/domain-error.ts';
 import { firstOrder } from '../../../src/core/uncertainty/first-order.ts';
 
 const ratio = ([a, b]: readonly number[]) => a! / b!;
@@ -147,4 +147,15 @@ test('refuses what makes no sense', () => {
       [2, 1],
     ]),
   ).toThrow(DomainError);
+});
+
+test('a fault of the program on one side is no edge of the domain', () => {
+  const faulty = (fault: Error) => (x: readonly number[]) => {
+    if (x[0]! > 2) throw fault;
+    return x[0]! ** 2;
+  };
+  for (const fault of [new TypeError('no such thing'), new RangeError('not a unit')])
+    expect(() => firstOrder(faulty(fault), [2], [0.1])).toThrow(fault);
+  // A search that came to no rest says nothing on that side, as a refusal does.
+  expect(firstOrder(faulty(new Unsettled('no rest')), [2], [0.1]).u).toBeCloseTo(0.4, 9);
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { demand } from '../../../src/core/domain-error.ts';
 import { firstOrder } from '../../../src/core/uncertainty/first-order.ts';
 import { simulateNormal } from '../../../src/core/uncertainty/monte-carlo.ts';
 
@@ -25,7 +26,7 @@ test('draws that are kept serve the same seed only, and never a longer run', () 
 
 test('where one side is refused the slope of a parabola is still its own', () => {
   const parabola = (allowed: (x: number) => boolean) => (x: readonly number[]) => {
-    if (!allowed(x[0]!)) throw new RangeError('refused');
+    if (!allowed(x[0]!)) demand('x', x[0]!, 'count', { max: -1 }, 'refused');
     return x[0]! ** 2 + 3 * x[0]!;
   };
   // At 2 the slope is 7; with u = 0.1 that carries 0.7.

@@ -1,3 +1,4 @@
+import { DomainError } from '../../domain-error.ts';
 import { equilibrateWithCalcite } from './equilibrate.ts';
 import { root } from './root.ts';
 import { saturationIndex } from './saturation.ts';
@@ -9,9 +10,12 @@ import type { CarbonateWater } from './water.ts';
  * The pH at which this water, with the calcium and alkalinity it has, would be just saturated with
  * calcite (Langelier's pH_s), from the full speciation.
  *
- * The lowest such pH between 4 and 11; `undefined` when there is none (no calcium, no alkalinity).
+ * Sought from 0.1 above pH − SI, but from 4 at least, up to 11; from the first pH there that is saturated,
+ * down to 3. `undefined` when there is none: no calcium, no alkalinity, or hydroxide that outweighs the
+ * alkalinity before calcite is saturated.
  *
- * @throws {DomainError} and {NotConverged} as `speciate`.
+ * @throws {DomainError} as `speciate`, 'too-concentrated' too when the water is so at a pH on the way.
+ * @throws {NotConverged} as `speciate`.
  * @source langelier-1936 (from memory) for the idea; plummer-busenberg-1982 for the constants
  */
 export function saturationPH(water: Speciation): number | undefined {
@@ -39,7 +43,8 @@ function indexOrNothing(index: (pH: number) => number, pH: number): number | und
   try {
     return index(pH);
   } catch (refusal) {
-    if (refusal instanceof RangeError) return undefined;
+    if (refusal instanceof DomainError && refusal.because === 'alkalinity-below-hydroxide')
+      return undefined;
     throw refusal;
   }
 }

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import type { DomainError } from '../../../../src/core/domain-error.ts';
+import { fromUnit, toUnit } from '../../../../src/core/quantity/convert.ts';
 import {
   solutesFromReport,
   waterPerVolume,
@@ -10,8 +12,10 @@ import {
 } from '../../../../src/core/water/carbonate/langelier.ts';
 import { saturationIndex } from '../../../../src/core/water/carbonate/saturation.ts';
 import { speciate } from '../../../../src/core/water/carbonate/speciate.ts';
-import { langelierField } from '../../../../src/core/water/langelier-field.ts';
+import { langelierByFactors, langelierField } from '../../../../src/core/water/langelier-field.ts';
 import { mains, solutes } from './waters.ts';
+
+const CARBONATE = 'mg/L CaCO3';
 
 test('at its saturation pH a water is just saturated', () => {
   fc.assert(
@@ -42,6 +46,36 @@ test('a water without calcium, or without alkalinity, has no saturation pH', () 
   ).toBeUndefined();
   const acid = speciate({ temperature: 288.15, calcium: 1e-3 }, { pH: 4, carbon: 1e-4 });
   expect(saturationPH(acid)).toBeUndefined();
+});
+
+test('a water that turns to brine on the way to its saturation pH is refused as one', () => {
+  const brine = speciate({ temperature: 298.15, calcium: 1e-9 }, { pH: 8, alkalinity: 1 });
+  expect(() => saturationPH(brine)).toThrow('too-concentrated');
+});
+
+test('where hydroxide outweighs the alkalinity first there is no saturation pH', () => {
+  const thin = speciate({ temperature: 298.15, calcium: 1e-6 }, { pH: 7, alkalinity: 1e-5 });
+  expect(saturationPH(thin)).toBeUndefined();
+});
+
+test('a factor table refuses calcium and alkalinity alike, in what both are written in', () => {
+  const water = { pH: 7.4, temperature: 298.15, calcium: 2, alkalinity: 4 };
+  expect(() => langelierByFactors(water)).not.toThrow();
+  const refusal = (change: Partial<typeof water>) => {
+    try {
+      return langelierByFactors({ ...water, ...change });
+    } catch (error) {
+      const { kind, value, allowed } = error as DomainError;
+      return {
+        kind,
+        mg: [value, allowed.min, allowed.max].map((x) => toUnit(x!, kind, CARBONATE)),
+      };
+    }
+  };
+  const expected = { kind: 'hardness', mg: [2000, 5, 1000].map((x) => expect.closeTo(x, 6)) };
+  const molar = fromUnit(2000, 'hardness', CARBONATE);
+  expect(refusal({ calcium: molar })).toEqual(expected);
+  expect(refusal({ alkalinity: 2 * molar })).toEqual(expected);
 });
 
 test('the field formula is within three tenths of the full reckoning on a mains water', () => {
