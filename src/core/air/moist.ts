@@ -100,7 +100,8 @@ export function moistAirDensity(of: {
  * Temperatures K, `pressure` Pa (standard at sea level if absent).
  * Over water W = [(2501 − 2.326·t*)·Ws − 1.006·(t − t*)]/(2501 + 1.86·t − 4.186·t*); over ice the
  * companion form. Valid −100…200 °C.
- * @throws {DomainError} for a wet bulb above the dry bulb.
+ * @throws {DomainError} for a wet bulb above the dry bulb, or below that of air without any water
+ * ('drier-than-dry-air'); as `humidityRatio` and `saturationPressure`.
  * @source ashrae-2017 chapter 1, equations 33 and 35
  */
 export function humidityRatioFromWetBulb(of: {
@@ -108,20 +109,30 @@ export function humidityRatioFromWetBulb(of: {
   readonly wetBulb: number;
   readonly pressure?: number;
 }): number {
-  const { temperature, wetBulb, pressure = SEA_LEVEL_PRESSURE } = of;
-  demand('wetBulb', wetBulb, 'temperature', { max: temperature });
+  const { temperature, pressure = SEA_LEVEL_PRESSURE } = of;
+  demand('wetBulb', of.wetBulb, 'temperature', { max: temperature });
+  const ratio = psychrometer(temperature, of.wetBulb, pressure);
+  if (ratio >= 0) return ratio;
+  const min = wetBulb({ temperature, pressure, relativeHumidity: 0 }) - SEARCH_END;
+  demand('wetBulb', of.wetBulb, 'temperature', { min, max: temperature }, 'drier-than-dry-air');
+  return 0;
+}
+
+/** The relation itself, kg/kg: below 0 where no air has such a wet bulb. */
+function psychrometer(temperature: number, wetBulb: number, pressure: number): number {
   const t = temperature - ICE_POINT;
   const w = wetBulb - ICE_POINT;
   const saturated = humidityRatio({
     vapourPressure: saturationPressure({ temperature: wetBulb }),
     pressure,
   });
-  const ratio =
-    w >= 0
-      ? ((2501 - 2.326 * w) * saturated - 1.006 * (t - w)) / (2501 + 1.86 * t - 4.186 * w)
-      : ((2830 - 0.24 * w) * saturated - 1.006 * (t - w)) / (2830 + 1.86 * t - 2.1 * w);
-  return Math.max(ratio, 0);
+  return w >= 0
+    ? ((2501 - 2.326 * w) * saturated - 1.006 * (t - w)) / (2501 + 1.86 * t - 4.186 * w)
+    : ((2830 - 0.24 * w) * saturated - 1.006 * (t - w)) / (2830 + 1.86 * t - 2.1 * w);
 }
+
+/** How near the search for a wet bulb comes, K. */
+const SEARCH_END = 1e-9;
 
 /**
  * Wet-bulb temperature of air, K: how cold a wet surface in shade and wind can get.
@@ -135,10 +146,9 @@ export function wetBulb(air: Air): number {
   let low: number = SATURATION_RANGE.min;
   // A wet surface cannot be warmer than water boils.
   let high = Math.min(temperature, dewPoint({ vapourPressure: pressure * (1 - 1e-9) }));
-  while (high - low > 1e-9) {
+  while (high - low > SEARCH_END) {
     const middle = (low + high) / 2;
-    if (humidityRatioFromWetBulb({ temperature, wetBulb: middle, pressure }) > wanted)
-      high = middle;
+    if (psychrometer(temperature, middle, pressure) > wanted) high = middle;
     else low = middle;
   }
   return (low + high) / 2;

@@ -96,7 +96,7 @@ describe('against an independent program', () => {
       wetBulb: wet + ICE_POINT,
       pressure,
     });
-    // The program will not give less than 1e-7; ours stops at 0.
+    // The program will not give less than 1e-7.
     expect(Math.abs(ours - oracle.GetHumRatioFromTWetBulb(t, wet, pressure))).toBeLessThan(1.1e-7);
   });
 
@@ -133,6 +133,43 @@ describe('moist air', () => {
         expect(dew).toBeLessThanOrEqual(wet + 0.01);
         expect(wet).toBeLessThanOrEqual(t + 1e-6);
       }),
+    );
+  });
+
+  test('a wet bulb colder than bone-dry air can have is refused, naming the coldest there is', () => {
+    const hot = { temperature: 40 + ICE_POINT };
+    const coldest = wetBulb({ ...hot, relativeHumidity: 0 });
+    expect(() => humidityRatioFromWetBulb({ ...hot, wetBulb: 5 + ICE_POINT })).toThrow(
+      expect.objectContaining({
+        quantity: 'wetBulb',
+        because: 'drier-than-dry-air',
+        kind: 'temperature',
+        allowed: { min: expect.closeTo(coldest, 6), max: hot.temperature },
+      }),
+    );
+    expect(() => humidityRatioFromWetBulb({ ...hot, wetBulb: coldest - 1e-6 })).toThrow(
+      DomainError,
+    );
+    expect(humidityRatioFromWetBulb({ ...hot, wetBulb: coldest })).toBeCloseTo(0, 10);
+  });
+
+  test('the wet bulb gives back the humidity it was found from, dry air too', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 250, max: 340, noNaN: true }),
+        fc.oneof(fc.constant(0), relativeHumidity),
+        (t, r) => {
+          const air = { temperature: t, relativeHumidity: r };
+          const wanted = humidityRatio({
+            vapourPressure: vapourPressure(air),
+            pressure: 101_325,
+          });
+          const wet = wetBulb(air);
+          // Over water and over ice the relations leave a step at 0 °C.
+          fc.pre(Math.abs(wet - ICE_POINT) > 1e-6);
+          expect(humidityRatioFromWetBulb({ temperature: t, wetBulb: wet })).toBeCloseTo(wanted, 9);
+        },
+      ),
     );
   });
 
