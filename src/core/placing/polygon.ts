@@ -1,7 +1,11 @@
 import { DomainError, demand } from '../domain-error.ts';
+import { EXTREMES } from '../extremes.ts';
 
 /** A corner of a flat outline, m. */
 export type Corner = readonly [x: number, y: number];
+
+/** Beyond these no corner of a casting lies from another, m. */
+const FARTHEST = { min: -EXTREMES.length.max, max: EXTREMES.length.max } as const;
 
 /**
  * The area inside a straight-sided outline, m², by Gauss's shoelace:
@@ -10,15 +14,18 @@ export type Corner = readonly [x: number, y: number];
  * The corners in order round the outline, either way; the last joins the first, and may repeat it.
  *
  * @throws {DomainError} 'too-few-corners' for fewer than three; 'crosses-itself' when two sides
- *   cross, since then the sum is not the area; 'no-area' when they lie on a line.
+ *   cross, since then the sum is not the area; 'no-area' when they lie on a line; a corner
+ *   farther from the first, along or across, than EXTREMES.length.
  * @source none: it is geometry
  */
 export function polygonArea(corners: readonly Corner[]): number {
   const outline = open(corners);
   demand('corners', outline.length, 'count', { min: 3 }, 'too-few-corners');
+  // From the first corner: coordinates far from the origin would lose digits.
+  const [x0, y0] = outline[0]!;
   for (const [x, y] of outline) {
-    demand('corner', x, 'length', {});
-    demand('corner', y, 'length', {});
+    demand('corner', x - x0, 'length', FARTHEST);
+    demand('corner', y - y0, 'length', FARTHEST);
   }
   if (crosses(outline))
     throw new DomainError({
@@ -28,8 +35,6 @@ export function polygonArea(corners: readonly Corner[]): number {
       allowed: { min: 3 },
       because: 'crosses-itself',
     });
-  // About the first corner: coordinates far from the origin would lose digits.
-  const [x0, y0] = outline[0]!;
   let twice = 0;
   outline.forEach(([x, y], i) => {
     const [nextX, nextY] = outline[(i + 1) % outline.length]!;

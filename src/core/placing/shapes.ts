@@ -1,4 +1,5 @@
 import { DomainError, demand } from '../domain-error.ts';
+import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type Corner, polygonArea } from './polygon.ts';
 import { type Piece, pieceVolume } from './volume.ts';
 
@@ -49,7 +50,7 @@ export type Shape =
  * less the same ball's cap with the radius smaller by the thickness, cut at the same base; prism: area
  * of the outline times the height.
  *
- * @throws {DomainError} for a measure that is not positive, a shell as thick as its height
+ * @throws {DomainError} for a measure that is not positive or beyond EXTREMES.length, a shell as thick as its height
  *   ('too-thick') or more than half a ball ('more-than-half-a-ball'), an outline that crosses itself
  *   or holds nothing.
  * @source none: it is geometry
@@ -58,19 +59,18 @@ export function shapeVolume(shape: Shape): number {
   switch (shape.shape) {
     case 'cone-frustum': {
       const [d, h] = [above('bottomDiameter', shape.bottomDiameter), above('height', shape.height)];
-      demand('topDiameter', shape.topDiameter, 'length', { min: 0 });
-      return (Math.PI / 12) * h * (d ** 2 + d * shape.topDiameter + shape.topDiameter ** 2);
+      const top = fromNothing('topDiameter', shape.topDiameter);
+      return (Math.PI / 12) * h * (d ** 2 + d * top + top ** 2);
     }
     case 'box-frustum': {
       const [l, w] = [above('length', shape.length), above('width', shape.width)];
-      const [tl, tw] = [shape.topLength, shape.topWidth];
-      demand('topLength', tl, 'length', { min: 0 });
-      demand('topWidth', tw, 'length', { min: 0 });
+      const tl = fromNothing('topLength', shape.topLength);
+      const tw = fromNothing('topWidth', shape.topWidth);
       return (above('height', shape.height) / 6) * (l * w + (l + tl) * (w + tw) + tl * tw);
     }
     case 'wedge': {
-      demand('thinEnd', shape.thinEnd, 'length', { min: 0 });
-      const mean = (above('thickness', shape.thickness) + shape.thinEnd) / 2;
+      const thin = fromNothing('thinEnd', shape.thinEnd);
+      const mean = (above('thickness', shape.thickness) + thin) / 2;
       return above('length', shape.length) * above('width', shape.width) * mean;
     }
     case 'cap':
@@ -85,7 +85,14 @@ export function shapeVolume(shape: Shape): number {
 }
 
 const above = (name: string, value: number) => {
-  demand(name, value, 'length', { min: 0, aboveMin: true });
+  demandAmount(name, value, 'length');
+  return value;
+};
+
+/** A measure that may come to nothing, as the end of a wedge or a point may. */
+const fromNothing = (name: string, value: number) => {
+  demand(name, value, 'length', { min: 0 });
+  demand(name, value, 'length', { max: EXTREMES.length.max });
   return value;
 };
 
@@ -126,7 +133,7 @@ const tooThick = (value: number, max: number) =>
  * volumes and is the reader's care.
  *
  * @throws {DomainError} as `shapeVolume`; 'cores-fill-it' when the cores leave nothing; a count of
- *   cores that is not a whole number of at least 1
+ *   cores that is not a whole number from 1 to a million
  * @source none: it is geometry
  */
 export function netVolume(form: {
@@ -136,7 +143,7 @@ export function netVolume(form: {
   const gross = shapeVolume(form.shape);
   let cores = 0;
   for (const { shape, count } of form.cores) {
-    demand('count', count, 'count', { min: 1 });
+    demand('count', count, 'count', { min: 1, max: 1e6 });
     if (!Number.isInteger(count))
       throw new DomainError({
         quantity: 'count',

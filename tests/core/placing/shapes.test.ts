@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Corner, polygonArea } from '../../../src/core/placing/polygon.ts';
 import { netVolume, shapeVolume } from '../../../src/core/placing/shapes.ts';
+import { expectLimits } from '../refuses.ts';
 
 const size = fc.double({ min: 0.01, max: 10, noNaN: true });
 
@@ -75,6 +76,39 @@ describe('shapes against the simpler shapes they become', () => {
     expect(() => shapeVolume({ ...shell, height: 0.3 })).toThrow('more-than-half-a-ball');
     expect(() => shapeVolume({ shape: 'cap', baseDiameter: 0, height: 1 })).toThrow('baseDiameter');
   });
+});
+
+test('no measure of any shape, nor a count of cores, is beyond all sense', () => {
+  const cone = { shape: 'cone-frustum', bottomDiameter: 0.3, topDiameter: 0, height: 0.4 } as const;
+  const box = { shape: 'box-frustum', length: 1, width: 1, topLength: 0, topWidth: 0 } as const;
+  const wedge = { shape: 'wedge', length: 1, width: 1, thickness: 0.1, thinEnd: 0 } as const;
+  const cap = { shape: 'cap', baseDiameter: 0.4, height: 0.1 } as const;
+  const sizes = { refuses: [1e200, 1e5, -1, Number.NaN] };
+  const positive = { refuses: [...sizes.refuses, 0] };
+  expectLimits(shapeVolume, cone, {
+    bottomDiameter: positive,
+    topDiameter: sizes,
+    height: positive,
+  });
+  expectLimits(
+    shapeVolume,
+    { ...box, height: 1 },
+    { length: positive, topLength: sizes, topWidth: sizes, height: positive },
+  );
+  expectLimits(shapeVolume, wedge, { width: positive, thickness: positive, thinEnd: sizes });
+  expectLimits(shapeVolume, cap, { baseDiameter: positive, height: positive });
+  const shell = { shape: 'shell', baseDiameter: 0.4, height: 0.1, thickness: 0.01 } as const;
+  expectLimits(shapeVolume, shell, { baseDiameter: positive, height: positive });
+  const far = [
+    [0, 0],
+    [1e200, 0],
+    [0, 1],
+  ] as const;
+  expect(() => polygonArea(far)).toThrow('corner = 1e+200');
+  const blocks = { shape: 'block', length: 1, width: 1, height: 1 } as const;
+  const many = (count: number) =>
+    netVolume({ shape: blocks, cores: [{ shape: { ...blocks, height: 1e-6 }, count }] });
+  expect(() => many(1e7)).toThrow('count = 10000000');
 });
 
 describe('an outline', () => {
