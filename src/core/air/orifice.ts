@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import { AIR_GAMMA } from './density.ts';
+import { AIR_GAMMA, dryAirDensity, FREE_AIR } from './density.ts';
 import { DRY_AIR_GAS_CONSTANT } from './moist.ts';
 
 /** Discharge coefficient of a sharp-edged hole at small pressure drop. @source common-practice (from memory: 0.60–0.62; it rises towards 0.8–0.9 when choked) */
@@ -106,7 +106,7 @@ export function orificeFlow(passage: {
  * @param temperature of the gas before it, K
  * @param gas its γ and R, air when left out
  * @returns discharge coefficient times area, m². Over a known Cd it is the area itself.
- * @throws {DomainError} a negative flow, downstream not below upstream, or as `orificeFlow`
+ * @throws {DomainError} a negative flow (named in m³/s of free air), downstream not below upstream, or as `orificeFlow`
  * @source compressible-flow-wiki choked mass flow
  */
 export function effectiveArea({
@@ -119,7 +119,8 @@ export function effectiveArea({
   readonly temperature: number;
   readonly gas?: Gas;
 }): number {
-  demand('massFlow', massFlow, 'count', { min: 0 });
+  // No unit of mass a second is at hand: it is refused as the free air it would be.
+  demand('massFlow', massFlow / dryAirDensity(FREE_AIR), 'flow', { min: 0 });
   const { upstream, downstream } = passage;
   demand('downstream', downstream, 'pressure', { min: 0, max: upstream, belowMax: true });
   return massFlow / orificeFlow({ ...passage, area: 1, dischargeCoefficient: 1 }).massFlow;

@@ -107,13 +107,18 @@ export function carriedInTheMiddle(beam: {
   const { length, grip, load } = beam;
   demand('length', length, 'length', { min: 0, aboveMin: true });
   demand('grip', grip, 'length', { min: 0, max: length });
-  demand('load', load, 'ratio', { min: 0, aboveMin: true });
+  demandLoad(load, length);
   return (load * ((length - grip) / 2) ** 2) / 2;
+}
+
+/** No unit of N/m is at hand: a load is refused as the weight of the whole beam. */
+function demandLoad(load: number, length: number): void {
+  demand('load', load * length, 'force', { min: 0, aboveMin: true });
 }
 
 function demandHeld({ length, left, right, load }: HeldBeam): void {
   demand('length', length, 'length', { min: 0, aboveMin: true });
-  demand('load', load, 'ratio', { min: 0, aboveMin: true });
+  demandLoad(load, length);
   demand('left', left, 'length', { min: 0, max: length });
   demand('right', right, 'length', { min: 0, max: length });
   demand('left', left, 'length', { max: length - right, belowMax: true }, 'supports-cross');

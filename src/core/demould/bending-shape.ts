@@ -10,6 +10,9 @@ export interface BendingShape {
   readonly deflection: readonly number[];
 }
 
+/** Enough steps that a drawn line looks smooth. Common practice, no source. @source common-practice */
+const STEPS = 60;
+
 /**
  * How does a held beam bend? Moments and deflections at even steps, for a drawing.
  * Twice integrates y″ = −M/(EI) by Simpson's rule within each step and sets y = 0 at the supports.
@@ -20,10 +23,11 @@ export interface BendingShape {
  * @throws {DomainError} as `heldAtTwoPoints`, and for a stiffness not above 0 or fewer than 2 steps
  * @source beam-statics
  */
-export function bendingShape(beam: HeldBeam, stiffness: number, steps = 60): BendingShape {
-  demand('stiffness', stiffness, 'ratio', { min: 0, aboveMin: true });
-  demand('steps', steps, 'count', { min: 2 });
+export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): BendingShape {
   heldAtTwoPoints(beam);
+  // No unit of N·m² is at hand: it is refused as the moment that bends the beam to a radius of its length.
+  demand('stiffness', stiffness / beam.length, 'moment', { min: 0, aboveMin: true });
+  demand('steps', steps, 'count', { min: 2 });
   const h = beam.length / steps;
   const x = Array.from({ length: steps + 1 }, (_, i) => Math.min(i * h, beam.length));
   const moment = x.map((place) => momentAt(beam, place));

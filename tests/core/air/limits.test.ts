@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { airVolume } from '../../../src/core/air/density.ts';
+import { airVolume, dryAirDensity, FREE_AIR } from '../../../src/core/air/density.ts';
 import { effectiveArea } from '../../../src/core/air/orifice.ts';
 import { receiverContents } from '../../../src/core/air/receiver.ts';
 import { testDistance } from '../../../src/core/air/stored-energy.ts';
@@ -20,6 +20,14 @@ test('air flows downhill: the opening needs a lower pressure behind it', () => {
     massFlow: { takes: [0], refuses: [-1e-6] },
     downstream: { takes: [0, 7e5 - 1], refuses: [-1, 7e5, 8e5] },
   });
+});
+
+test('a measured flow below nothing is refused as free air, as it was read', () => {
+  const massFlow = -0.001 * dryAirDensity(FREE_AIR);
+  const flow = { massFlow, upstream: 7e5, downstream: 1e5, temperature: 293.15 };
+  expect(() => effectiveArea(flow)).toThrow(
+    expect.objectContaining({ kind: 'flow', value: expect.closeTo(-0.001, 12) }),
+  );
 });
 
 test('air in no possible state has no volume', () => {

@@ -120,4 +120,14 @@ describe('the bending shape', () => {
     expect(() => bendingShape(beam, 0)).toThrow(DomainError);
     expect(() => bendingShape(beam, 1, 1)).toThrow(DomainError);
   });
+
+  test('what has no unit of its own is refused in one it can be told in', () => {
+    const beam = { length: 2, left: 0, right: 0, load: 1 };
+    expect(() => heldAtTwoPoints({ ...beam, load: -3 })).toThrow(
+      expect.objectContaining({ quantity: 'load', kind: 'force', value: -6 }),
+    );
+    expect(() => bendingShape(beam, -7)).toThrow(
+      expect.objectContaining({ quantity: 'stiffness', kind: 'moment', value: -3.5 }),
+    );
+  });
 });

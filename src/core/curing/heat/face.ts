@@ -43,7 +43,7 @@ export function throughLayers(of: {
   readonly film: number;
   readonly layers: readonly Layer[];
 }): number {
-  demandPositive('film', of.film, 'conductivity');
+  demandPositive('film', of.film, 'thermalTransmittance');
   return transmittance({ layers: of.layers, surfaces: 1 / of.film }).transmittance;
 }
 
@@ -56,7 +56,7 @@ export const NO_FLOW: Face = {
 /**
  * A face in air (or on ground) of one temperature, with one covering throughout.
  * `temperature` K; `transfer` W/(m²·K), Infinity to hold the face itself. No range: a boundary.
- * @throws {DomainError} for a temperature not above absolute zero.
+ * @throws {DomainError} for a temperature outside 150…500 K.
  * @source common-practice
  */
 export function steadyFace(of: { readonly temperature: number; readonly transfer: number }): Face {
@@ -81,6 +81,6 @@ export function demandFace(face: Face): void {
       'time',
       before ? { min: before.from, aboveMin: true } : { min: 0, max: 0 },
     );
-    if (transfer !== Infinity) demandNotNegative('transfer', transfer, 'conductivity');
+    if (transfer !== Infinity) demandNotNegative('transfer', transfer, 'thermalTransmittance');
   });
 }

@@ -58,9 +58,10 @@ export function resinCapacity(resin: {
   readonly separation: number;
 }): { readonly calcium: number; readonly treated: number } {
   const above = { min: 0, aboveMin: true };
-  demand('total', resin.total, 'hardness', above);
-  demand('calcium', resin.calcium, 'hardness', above);
-  demand('sodium', resin.sodium, 'hardness', { min: 0 });
+  // Equivalents as moles: two to the mole of calcium, one to that of sodium.
+  demand('total', resin.total / 2, 'hardness', above);
+  demand('calcium', resin.calcium / 2, 'hardness', above);
+  demand('sodium', resin.sodium, 'amountConcentration', { min: 0 });
   demand('separation', resin.separation, 'ratio', above);
   const held = (resin.total * resin.calcium) / (resin.calcium + resin.sodium / resin.separation);
   return { calcium: held, treated: held / resin.calcium };
@@ -97,7 +98,7 @@ export function heldBack(run: {
   readonly feed: number;
 }): number {
   const { volumes, effluent, feed } = run;
-  demand('feed', feed, 'hardness', { min: 0 });
+  demand('feed', feed / 2, 'hardness', { min: 0 });
   demand('effluent', effluent.length, 'count', { min: volumes.length, max: volumes.length });
   let [held, last, through] = [0, 0, effluent[0] ?? 0];
   volumes.forEach((volume, i) => {

@@ -66,8 +66,7 @@ export function limeSodaForIons(water: {
   readonly sodaPurity?: number;
 }): { readonly lime: number; readonly soda: number } {
   const { calcium, magnesium, bicarbonate, carbonDioxide = 0 } = water;
-  for (const [name, given] of Object.entries({ calcium, magnesium, bicarbonate, carbonDioxide }))
-    demand(name, given, 'hardness', { min: 0 });
+  demandIons({ calcium, magnesium, bicarbonate, carbonDioxide });
   const { limePurity, sodaPurity } = purities(water);
   const lime = carbonDioxide + bicarbonate / 2 + magnesium;
   const soda = Math.max(0, calcium + magnesium - bicarbonate / 2);
@@ -77,6 +76,8 @@ export function limeSodaForIons(water: {
   };
 }
 
+/** Carbonate hardness that lime leaves in practice, mol/m³: 35 mg/L as CaCO₃. @source awwa-asce-wtpd ch. 11 */
+const CARBONATE_LEFT = 0.035 / MOLAR_MASS.calciumCarbonate;
 /** Magnesium hydroxide that stays in practice, mol/m³: 10 mg/L as CaCO₃. @source awwa-asce-wtpd ch. 11 */
 const MAGNESIUM_LEFT = 0.01 / MOLAR_MASS.calciumCarbonate;
 /** Magnesium a softened water may keep without harm to heaters, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
@@ -84,6 +85,7 @@ const MAGNESIUM_ALLOWED = 0.04 / MOLAR_MASS.calciumCarbonate;
 /** Least hardness lime-soda leaves in practice, mol/m³: 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
 const LIME_SODA_LEAST = 0.04 / MOLAR_MASS.calciumCarbonate;
 
+/** Least and most lime added in excess, mol/m³: 20 and 40 mg/L as CaCO₃. @source davis-2010 ch. 7 */
 const LEAST_EXCESS = 0.02 / MOLAR_MASS.calciumCarbonate;
 const MOST_EXCESS = 0.04 / MOLAR_MASS.calciumCarbonate;
 
@@ -105,8 +107,7 @@ export function limeSodaToTarget(water: {
   readonly target: number;
 }): { readonly lime: number; readonly soda: number; readonly magnesiumRemoved: number } {
   const { calcium, magnesium, bicarbonate, carbonDioxide, target } = water;
-  for (const [name, given] of Object.entries({ calcium, magnesium, bicarbonate, carbonDioxide }))
-    demand(name, given, 'hardness', { min: 0 });
+  demandIons({ calcium, magnesium, bicarbonate, carbonDioxide });
   demand('target', target, 'hardness', { min: LIME_SODA_LEAST }, 'below-practical-limit');
   const carbonate = Math.min(calcium + magnesium, bicarbonate / 2);
   const magnesiumRemoved = Math.max(0, magnesium - MAGNESIUM_ALLOWED);
@@ -122,7 +123,7 @@ export function limeSodaToTarget(water: {
 /**
  * Hardness left, mol/m³, after lime (and soda that takes `sodaRemoves`, mol/m³).
  *
- * Straight lime leaves `carbonateLeft` (default 35 mg/L as CaCO₃) and all the non-carbonate
+ * Straight lime leaves `carbonateLeft` (`CARBONATE_LEFT` by default) and all the non-carbonate
  * hardness; excess lime leaves 10 mg/L of magnesium hydroxide besides.
  *
  * @throws {DomainError} for a negative amount or soda that removes more than there is.
@@ -135,11 +136,22 @@ export function limeSodaResidual(water: {
   readonly carbonateLeft?: number;
 }): number {
   const { nonCarbonate, excessLime, sodaRemoves = 0 } = water;
-  const { carbonateLeft = 0.035 / MOLAR_MASS.calciumCarbonate } = water;
+  const { carbonateLeft = CARBONATE_LEFT } = water;
   demand('nonCarbonate', nonCarbonate, 'hardness', { min: 0 });
   demand('sodaRemoves', sodaRemoves, 'hardness', { min: 0, max: nonCarbonate });
   demand('carbonateLeft', carbonateLeft, 'hardness', { min: 0 });
   return nonCarbonate - sodaRemoves + carbonateLeft + (excessLime ? MAGNESIUM_LEFT : 0);
+}
+
+/** The bicarbonate is refused as the calcium carbonate it stands for, half its eq/m³. */
+function demandIons(ions: {
+  readonly calcium: number;
+  readonly magnesium: number;
+  readonly bicarbonate: number;
+  readonly carbonDioxide: number;
+}): void {
+  const asMoles = { ...ions, bicarbonate: ions.bicarbonate / 2 };
+  for (const [name, given] of Object.entries(asMoles)) demand(name, given, 'hardness', { min: 0 });
 }
 
 function purities({

@@ -5,6 +5,7 @@ import { boil } from '../../../../src/core/water/soften/boil.ts';
 import {
   heldBack,
   ionExchange,
+  resinCapacity,
   SALT_PER_EQUIVALENT,
 } from '../../../../src/core/water/soften/ion-exchange.ts';
 import { limeSodaForIons, limeSodaToTarget } from '../../../../src/core/water/soften/lime-soda.ts';
@@ -169,4 +170,25 @@ describe('sequestrants', () => {
     expect(citrate.shareOfCement).toBeCloseTo(0.00103, 5);
     expect(citrate.timesRetarding).toBeGreaterThan(1);
   });
+});
+
+test('equivalents are refused as the moles they stand for', () => {
+  const ions = { calcium: 2, magnesium: 1, carbonDioxide: 0.2, bicarbonate: -4 };
+  const asCarbonate = expect.objectContaining({
+    quantity: 'bicarbonate',
+    kind: 'hardness',
+    value: -2,
+  });
+  expect(() => limeSodaForIons(ions)).toThrow(asCarbonate);
+  expect(() => limeSodaToTarget({ ...ions, target: 1 })).toThrow(asCarbonate);
+  expect(() => heldBack({ volumes: [1], effluent: [0], feed: -6 })).toThrow(
+    expect.objectContaining({ kind: 'hardness', value: -3 }),
+  );
+  const resin = { total: 2000, calcium: 4, sodium: 1, separation: 3 };
+  expect(() => resinCapacity({ ...resin, calcium: -4 })).toThrow(
+    expect.objectContaining({ kind: 'hardness', value: -2 }),
+  );
+  expect(() => resinCapacity({ ...resin, sodium: -1 })).toThrow(
+    expect.objectContaining({ kind: 'amountConcentration', value: -1 }),
+  );
 });
