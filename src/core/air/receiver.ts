@@ -1,5 +1,9 @@
 import { demand } from '../domain-error.ts';
+import { ICE_POINT } from '../quantity/constants.ts';
 import { AIR_GAMMA, type AirState, airVolume, FREE_AIR } from './density.ts';
+
+/** Air in a receiver that has stood in a workshop, K: 20 °C. Common practice, no source. @source common-practice */
+const RECEIVER_TEMPERATURE = ICE_POINT + 20;
 
 export interface ReceiverCharge {
   /** Volume of the vessel, m³. */
@@ -8,7 +12,7 @@ export interface ReceiverCharge {
   readonly high: number;
   /** Absolute pressure below which it no longer serves, Pa. */
   readonly low: number;
-  /** Temperature of the air in it, K; 293.15 when left out. */
+  /** Temperature of the air in it, K; `RECEIVER_TEMPERATURE` when left out. */
   readonly temperature?: number;
   /** The state free air is told at, `FREE_AIR` when left out. */
   readonly free?: AirState;
@@ -33,7 +37,7 @@ export interface ReceiverContents {
  * @source common-practice the laws of Boyle and Poisson
  */
 export function receiverContents(charge: ReceiverCharge): ReceiverContents {
-  const { vessel, high, low, temperature = 293.15, free = FREE_AIR } = charge;
+  const { vessel, high, low, temperature = RECEIVER_TEMPERATURE, free = FREE_AIR } = charge;
   demand('vessel', vessel, 'volume', { min: 0, aboveMin: true });
   demand('low', low, 'pressure', { min: 0 });
   demand('high', high, 'pressure', { min: low, aboveMin: true });

@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
-import { studentT } from '../uncertainty/student-t.ts';
+import { studentT, USUAL_CONFIDENCE } from '../uncertainty/student-t.ts';
 import {
   type Bounded,
   constantBounds,
@@ -84,16 +84,17 @@ const WIDEST_BOUNDS = 10;
  *
  * @param readings times in s and shares drained, in any order; time 0 tells the curve nothing
  * @param readingError standard error of one share, default `READING_ERROR`
- * @param confidence of the bounds, default 0.95
+ * @param confidence of the bounds, default `USUAL_CONFIDENCE`
  * @returns the fit, or why there is none
- * @throws {DomainError} a negative time; a share more than five errors outside 0–1; an error not above 0
+ * @throws {DomainError} a negative time; a share more than five errors outside 0–1; an error not above 0 or
+ *   above 0.2; a confidence outside 0–1
  * @source food-foam-drainage the curve
  * @source gavin-lm parameter uncertainty from (JᵀWJ)⁻¹ (from memory)
  */
 export function fitDrainage({
   readings,
   readingError = READING_ERROR,
-  confidence = 0.95,
+  confidence = USUAL_CONFIDENCE,
 }: {
   readonly readings: readonly DrainageReading[];
   readonly readingError?: number;

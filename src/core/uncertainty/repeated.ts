@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Kind } from '../quantity/kinds.ts';
-import { studentT } from './student-t.ts';
+import { studentT, USUAL_CONFIDENCE } from './student-t.ts';
 
 export interface Repeated {
   readonly mean: number;
@@ -20,7 +20,7 @@ export interface Repeated {
  *
  * @param values at least one, in SI
  * @param kind of the values, for a refusal to name
- * @param confidence default 0.95
+ * @param confidence share, default `USUAL_CONFIDENCE`
  * @returns in the unit of the values. No range is published: independent readings of normal scatter.
  * @throws {DomainError} no values, one that is not finite, confidence outside 0–1
  * @source jcgm-100 4.2, Type A evaluation; the t of Annex G
@@ -28,7 +28,7 @@ export interface Repeated {
 export function repeated({
   values,
   kind,
-  confidence = 0.95,
+  confidence = USUAL_CONFIDENCE,
 }: {
   readonly values: readonly number[];
   readonly kind: Kind;

@@ -1,5 +1,8 @@
 import { demand } from '../domain-error.ts';
 
+/** Confidence a bound is told at unless another is asked for: 95 %. Common practice, no source. @source common-practice */
+export const USUAL_CONFIDENCE = 0.95;
+
 /**
  * By how many standard errors must a bound lie off so that it holds `confidence` of the time?
  * Two-sided quantile of Student's t for a whole number of degrees of freedom.

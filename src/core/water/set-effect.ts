@@ -6,6 +6,9 @@ import { MOLAR_MASS } from './molar-masses.ts';
 /** Calcium hydroxide that saturates water at room temperature, mol/m³: about 1.7 g/L. @source lime-solubility (from memory) */
 export const LIME_SATURATION = 1.7 / MOLAR_MASS.calciumHydroxide;
 
+/** Free lime of an ordinary cement, mass fraction: 1 %. Common practice, no source. @source common-practice */
+const FREE_LIME = 0.01;
+
 /**
  * The hardness of the mixing water, read as if all of it were calcium chloride.
  *
@@ -47,7 +50,7 @@ export function calciumChlorideEquivalent(mix: {
  * Cement saturates its water with calcium hydroxide at once (`saturation`, mol/m³, default at
  * room temperature). `share` is the water's calcium in units of that; `limeNeeded` the CaO that saturates the
  * water, as a share of the cement, and `ofFreeLime` as a share of its free lime (`freeLime`, mass
- * fraction, 1 % by default: an ordinary figure, common practice).
+ * fraction, FREE_LIME by default).
  *
  * @throws {DomainError} for a negative calcium or a ratio, share or saturation that is not positive.
  * @source lime-solubility, common-practice
@@ -58,7 +61,7 @@ export function besideCementWater(mix: {
   readonly freeLime?: number;
   readonly saturation?: number;
 }): { readonly share: number; readonly limeNeeded: number; readonly ofFreeLime: number } {
-  const { calcium, waterCement, freeLime = 0.01, saturation = LIME_SATURATION } = mix;
+  const { calcium, waterCement, freeLime = FREE_LIME, saturation = LIME_SATURATION } = mix;
   const above = { min: 0, aboveMin: true };
   demand('calcium', calcium, 'hardness', { min: 0 });
   demand('waterCement', waterCement, 'ratio', above);

@@ -81,6 +81,17 @@ describe('several tasks', () => {
 test('the scope names what stands against the method', () => {
   expect(outsideScope({})).toEqual([]);
   expect(outsideScope({ bothHands: true, hours: 8, friction: 0.4 })).toEqual([]);
+  expect(outsideScope({ hours: 8.1, temperature: 292.14, humidity: 0.34 })).toEqual([
+    'long-day',
+    'temperature',
+    'humidity',
+  ]);
+  expect(outsideScope({ temperature: 299.15, humidity: 0.35, speed: 0.762 })).toEqual([]);
+  expect(outsideScope({ humidity: 0.51, friction: 0.39, speed: 0.77 })).toEqual([
+    'humidity',
+    'slippery-floor',
+    'fast',
+  ]);
   expect(outsideScope({ bothHands: false, temperature: 303.15, hours: 9 })).toEqual([
     'one-hand',
     'long-day',

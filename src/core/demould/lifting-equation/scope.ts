@@ -34,21 +34,28 @@ const SCOPE = {
  * @source niosh-lifting-1994 p. 6
  */
 export function outsideScope(job: JobFacts): readonly string[] {
-  const { temperature: t = 293.15, humidity: rh = 0.4, friction = 1, hours = 0, speed = 0 } = job;
   const reasons: readonly [boolean, string][] = [
     [job.bothHands === false, 'one-hand'],
     [job.seatedOrKneeling === true, 'seated-or-kneeling'],
     [job.crampedSpace === true, 'cramped-space'],
     [job.shovelOrBarrow === true, 'shovel-or-barrow'],
     [job.unstableLoad === true, 'unstable-load'],
-    [hours > SCOPE.hours, 'long-day'],
-    [t < SCOPE.temperature.min || t > SCOPE.temperature.max, 'temperature'],
-    [rh < SCOPE.humidity.min || rh > SCOPE.humidity.max, 'humidity'],
-    [friction < SCOPE.friction, 'slippery-floor'],
-    [speed > SCOPE.speed, 'fast'],
+    [above(job.hours, SCOPE.hours), 'long-day'],
+    [outside(job.temperature, SCOPE.temperature), 'temperature'],
+    [outside(job.humidity, SCOPE.humidity), 'humidity'],
+    [below(job.friction, SCOPE.friction), 'slippery-floor'],
+    [above(job.speed, SCOPE.speed), 'fast'],
   ];
   return reasons.filter(([applies]) => applies).map(([, code]) => code);
 }
+
+// What was not said stands against nothing.
+const above = (said: number | undefined, most: number) => said !== undefined && said > most;
+const below = (said: number | undefined, least: number) => said !== undefined && said < least;
+const outside = (
+  said: number | undefined,
+  { min, max }: { readonly min: number; readonly max: number },
+) => below(said, min) || above(said, max);
 
 /**
  * What two people can lift together as a share of the sum of what each could lift alone: practice counts
