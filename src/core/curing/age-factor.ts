@@ -54,7 +54,8 @@ export function ageFactor(law: AgeLaw, temperature: number): number {
  * Arrhenius age factor: exp[−(E/R)·(1/T − 1/Tr)].
  * `temperature` and `referenceTemperature` (20 °C if absent) K; `activationEnergy` J/mol. No range is
  * published with the form; maturity practice stays within 0…80 °C.
- * @throws {DomainError} for a temperature not above absolute zero or a negative activation energy.
+ * @throws {DomainError} for a temperature outside 150…500 K or an activation energy outside
+ * 0…200 kJ/mol.
  * @source fhp-1977 from memory
  * @source astm-c1074 from memory
  */
@@ -82,7 +83,8 @@ export function fhpActivationEnergy({ temperature }: { readonly temperature: num
 /**
  * Age factor with the activation energy of Freiesleben Hansen and Pedersen. `temperature` K,
  * reference 20 °C. No range is published.
- * @throws {DomainError} for a temperature not above absolute zero.
+ * @throws {DomainError} for a temperature outside 150…500 K, or one below 180 K, where its activation
+ * energy passes 200 kJ/mol ('activationEnergy' is then named).
  * @source fhp-1977 from memory
  */
 export function fhpFactor({ temperature }: { readonly temperature: number }): number {

@@ -9,8 +9,9 @@ const MOST = 1e15;
 const TEMPERATURES = { min: 150, max: 500 } as const;
 
 /**
- * Refuses an amount that is not more than nothing, and one beyond all sense. SI, any kind.
- * @throws {DomainError} naming the quantity.
+ * Refuses an amount that is not more than nothing, and one beyond all sense. SI, any kind; the range is
+ * from 1e-12 to 1e15.
+ * @throws {DomainError} naming the quantity, outside that range: 'more than 0' first.
  * @source common-practice bounds nobody meets
  */
 export function demandPositive(quantity: string, value: number, kind: Kind): void {
@@ -19,8 +20,8 @@ export function demandPositive(quantity: string, value: number, kind: Kind): voi
 }
 
 /**
- * Refuses an amount below nothing, and one beyond all sense. SI, any kind.
- * @throws {DomainError} naming the quantity.
+ * Refuses an amount below nothing, and one beyond all sense. SI, any kind; the range is from 0 to 1e15.
+ * @throws {DomainError} naming the quantity, outside that range.
  * @source common-practice bounds nobody meets
  */
 export function demandNotNegative(quantity: string, value: number, kind: Kind): void {
@@ -29,8 +30,8 @@ export function demandNotNegative(quantity: string, value: number, kind: Kind): 
 }
 
 /**
- * Refuses a temperature, K, at which no concrete, water or air is.
- * @throws {DomainError} naming the quantity.
+ * Refuses a temperature, K, at which no concrete, water or air of a bench is; the range is from 150 to 500 K.
+ * @throws {DomainError} naming the quantity, outside that range.
  * @source common-practice bounds nobody meets
  */
 export function demandTemperature(quantity: string, value: number): void {

@@ -55,7 +55,8 @@ export interface Drying {
  * E = (Tc^2.5 − r·Ta^2.5)(1 + 0.4·V)·1e-6 lb/(ft²·h), °F and mph, converted without rounding.
  * Negative when vapour condenses on the surface. For bleed water standing on the surface.
  * Range of the chart it was fitted to: see CHART_RANGE.
- * @throws {DomainError} for a temperature below 0 °F, a humidity outside 0…1, a negative wind.
+ * @throws {DomainError} for a temperature below 0 °F or above 100 °C, a humidity outside 0…1, a
+ * negative wind.
  * @source uno-1998 US form, from memory
  */
 export function evaporationUno(of: Drying): number {

@@ -21,8 +21,8 @@ export interface Gap {
  * A history from readings.
  * `times` s, strictly rising; `temperatures` K, as many; `longestGap` s: a longer stretch is a gap
  * (none if absent). No range: bookkeeping.
- * @throws {DomainError} for no readings, unequal lists, times that do not rise, or a temperature not
- * above absolute zero.
+ * @throws {DomainError} for no readings, unequal lists, times that do not rise, or a temperature
+ * outside 150…500 K.
  * @source common-practice
  */
 export function temperatureHistory(of: {
@@ -46,7 +46,7 @@ export function temperatureHistory(of: {
 /**
  * One temperature held for a while.
  * `temperature` K, `duration` s. No range: bookkeeping.
- * @throws {DomainError} for a duration not above zero or a temperature not above absolute zero.
+ * @throws {DomainError} for a duration not above zero or a temperature outside 150…500 K.
  * @source common-practice
  */
 export function steadyHistory(of: {
@@ -59,6 +59,9 @@ export function steadyHistory(of: {
     temperatures: [of.temperature, of.temperature],
   });
 }
+
+/** Between the points of a history made from days, s: a quarter of an hour. Common practice, no source. @source common-practice */
+const DAY_STEP = HOUR / 4;
 
 /** Most points of a history made from days. */
 const MOST_POINTS = 200_000;
@@ -80,12 +83,13 @@ const WARMEST_AT = 15 * HOUR;
  * A history from days of lowest and highest temperature: half a cosine from each extreme to the next.
  *
  * `days` in order; `start` of the cure, s after the first midnight (0 if absent); `coldestAt` and
- * `warmestAt` s after midnight; `step` s between points (900 if absent), the extremes themselves among
+ * `warmestAt` s after midnight; `step` s between points (DAY_STEP if absent), the extremes themselves among
  * them, so that no low is stepped over. Ends at the last midnight.
  * Before the first low the day is taken to fall from its own high, after the last high back to its
  * own low. No range is published: a shape, not a forecast.
- * @throws {DomainError} for no days, a high below its low, extremes out of order, or a start at or
- * after the end.
+ * @throws {DomainError} for no days, a temperature outside 150…500 K, a high below its low, extremes out
+ * of order, a start at or after the end, or steps longer than a day or so short that the points pass
+ * MOST_POINTS.
  * @source common-practice
  */
 export function dailyHistory(of: {
@@ -95,7 +99,7 @@ export function dailyHistory(of: {
   readonly warmestAt?: number;
   readonly step?: number;
 }): TemperatureHistory {
-  const { days, start = 0, coldestAt = COLDEST_AT, warmestAt = WARMEST_AT, step = 900 } = of;
+  const { days, start = 0, coldestAt = COLDEST_AT, warmestAt = WARMEST_AT, step = DAY_STEP } = of;
   demand('days', days.length, 'count', { min: 1 });
   const end = days.length * DAY;
   demand('start', start, 'time', { min: 0, max: end, belowMax: true });

@@ -49,7 +49,7 @@ export interface Growth {
  * Share of 28-day strength at an age: exp[s·(1 − √(28 d/t))]; 0 at age 0.
  * `age` s, temperature-adjusted; `coefficient` s. For normal-weight concrete kept at 20 °C as the
  * code tests it; not validated for foamed concrete.
- * @throws {DomainError} for a negative age or coefficient.
+ * @throws {DomainError} for a negative age, or a coefficient outside 0…2 (MOST_GROWTH).
  * @source en-1992-1-1 equations 3.1 and 3.2
  * @source fib-mc2010 equation 5.1-51
  */
@@ -84,7 +84,8 @@ export function tensionShare(of: Growth): number {
 /**
  * Age at which a share of the 28-day strength is reached, s: 28 d/(1 − ln(share)/s)²; undefined when
  * the curve never gets there (it levels out at e^s). `share` above 0. Range as strengthShare.
- * @throws {DomainError} for a share or coefficient not above zero.
+ * @throws {DomainError} for a share not above zero, or a coefficient not above zero or above 2
+ * (MOST_GROWTH).
  * @source en-1992-1-1 equation 3.2, solved for the age
  */
 export function ageForShare(of: {

@@ -12,7 +12,8 @@ const CRITICAL = 647.096;
  *
  * @param temperature of the water, K
  * @returns surface tension, N/m (not of a foaming solution, whose tension is about half or less)
- * @throws {DomainError} outside 0.01 °C to the critical point, the release's range.
+ * @throws {DomainError} below 0 °C or above the critical point, 647.096 K. The release's own range begins
+ *   at the triple point, 0.01 °C: melting water is let in.
  * @source iapws-r1-76 Table 1
  */
 export function waterSurfaceTension({ temperature }: { readonly temperature: number }): number {
