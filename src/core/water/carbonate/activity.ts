@@ -14,7 +14,7 @@ export type ActivityModel = 'extended-debye-hueckel' | 'davies';
  *
  * ε = ε₁₀₀₀ + C ln[(B + p)/(B + 1000)], with ε₁₀₀₀ = 342.79 exp(−5.0866·10⁻³ T + 9.469·10⁻⁷ T²),
  * C = −2.0525 + 3115.9/(T − 182.89), B = −8032.5 + 4.2142·10⁶/T + 2.1417 T, p in bar.
- * 0–350 °C. The coefficients are from memory; 78.384 36874 at 25 °C and 1 bar, which they give,
+ * Range 0–350 °C. The coefficients are from memory; 78.384 36874 at 25 °C and 1 bar, which they give,
  * was read.
  *
  * @source bradley-pitzer-1979
@@ -39,7 +39,8 @@ export interface DebyeHueckel {
  * A and B of Debye and Hückel from theory, at a temperature in K.
  *
  * With the Bjerrum length l = e²/(4πε₀ ε k T): B = (8π N l ρ)^½ and A = B l / (2 ln 10), ρ the
- * density of water. Gives the A and B of the reference program to 0.005 % from 1 to 45 °C.
+ * density of water. Range 0–100 °C; gives the A and B of the reference program to 0.005 % from
+ * 1 to 45 °C.
  *
  * @throws {DomainError} outside 0–100 °C (density of water).
  * @source bradley-pitzer-1979 for ε; theory otherwise
@@ -59,7 +60,7 @@ export function debyeHueckel(
 /**
  * log₁₀ γ of an ion by the extended Debye–Hückel equation with a size and a slope of its own:
  * −A z² √I/(1 + B å √I) + b I. `size` å in ångström, `strength` I in mol/kg. This is what the
- * carbonate solver uses. Good to about I = 0.1, and with fitted b to a few tenths.
+ * carbonate solver uses. Range: good to about I = 0.1, and with fitted b to a few tenths.
  *
  * @source wateq4f (Truesdell and Jones' form)
  */
@@ -73,7 +74,7 @@ export function logGammaExtended(
 }
 
 /**
- * log₁₀ γ of an ion by Davies: −A z² [√I/(1 + √I) − 0.3 I]. Any ion, I to about 0.5 mol/kg. Offered
+ * log₁₀ γ of an ion by Davies: −A z² [√I/(1 + √I) − 0.3 I]. Range: any ion, I to about 0.5 mol/kg. Offered
  * beside the extended form to show how much the choice matters; no published agreement rests on it.
  *
  * @source davies-1962 (from memory); crittenden-2012 eq. 5-43
@@ -83,8 +84,14 @@ export function logGammaDavies({ a }: DebyeHueckel, charge: number, strength: nu
   return -a * charge ** 2 * (root / (1 + root) - 0.3 * strength);
 }
 
-/** log₁₀ γ of an uncharged species: 0.1 I. @source wateq4f */
+/**
+ * log₁₀ γ of an uncharged species: 0.1 I. No range is published.
+ * @source wateq4f
+ */
 export const logGammaNeutral = (strength: number): number => 0.1 * strength;
 
-/** Activity of water: 1 − 0.017 × the sum of the molalities of what is dissolved. @source wateq4f */
+/**
+ * Activity of water: 1 − 0.017 × the sum of the molalities of what is dissolved. No range is published.
+ * @source wateq4f
+ */
 export const waterActivity = (dissolved: number): number => 1 - 0.017 * dissolved;

@@ -1,6 +1,6 @@
 import { demand } from '../../domain-error.ts';
 import { waterActivity } from './activity.ts';
-import { descend } from './descend.ts';
+import { descentOf } from './descend.ts';
 import { lnGammaOf } from './gamma.ts';
 import { dot } from './linear.ts';
 import { NotConverged } from './not-converged.ts';
@@ -71,21 +71,16 @@ export function balance(
   inert: Inert,
   near?: Balanced,
 ): Balanced {
-  const { columns, offset, dry, absent } = restriction;
-  const present = SPECIES.flatMap((s, i) =>
-    s.of.every((n, c) => n === 0 || !absent[c]) ? [i] : [],
-  );
-  const rows = Float64Array.from(
-    present.flatMap((i) => columns.map((column) => dot(SPECIES[i]!.of, column))),
-  );
+  const { columns, offset, dry } = restriction;
+  const { present, rows, base, perLnWater } = laidOut(system, restriction);
   const totals = Float64Array.from(restriction.totals);
-  const base = present.map((i) => system.lnK[i]! + dot(SPECIES[i]!.of, offset));
-  const perLnWater = present.map((i) => SPECIES[i]!.water + dot(SPECIES[i]!.of, dry));
   const free = Float64Array.from(near?.free ?? restriction.guess);
   const constant = new Float64Array(present.length);
+  const work = descentOf({ constant, rows, totals });
   let strength = near?.ionicStrength ?? 0.001;
   let water = near?.waterActivity ?? 1;
   let tooStrong = 0;
+  let before: { readonly tried: number; readonly next: number } | undefined;
   // Until the ionic strength settles there is no use in exact balances.
   let rough = true;
   for (let step = 1; step <= ACTIVITY_STEPS; step++) {
@@ -93,12 +88,14 @@ export function balance(
     const lnGamma = lnGammaOf(system, strength);
     for (let i = 0; i < present.length; i++)
       constant[i] = base[i]! + perLnWater[i]! * lnWater - lnGamma[present[i]!]!;
-    const molality = descend({ constant, rows, totals }, free, rough);
+    const molality = work(free, rough);
     const { next, dissolved, charge } = strengthOf(present, molality, inert);
     const change = Math.abs(next - strength);
     const still = !rough && change <= 1e-13 + 1e-11 * next;
     rough = change > 1e-6 * next;
-    strength = Math.min(next, 2 * STRONGEST);
+    const tried = strength;
+    strength = Math.min(ahead(before, { tried, next }), 2 * STRONGEST);
+    before = { tried, next };
     water = Math.max(waterActivity(dissolved), 0.5);
     if (next > STRONGEST) tooStrong++;
     if (tooStrong > TOO_STRONG_STEPS) demandModel(next);
@@ -124,6 +121,37 @@ export function balance(
     };
   }
   throw new NotConverged('activity', ACTIVITY_STEPS);
+}
+
+/**
+ * Where the ionic strength will stand still, by the straight line through two rounds; the last round's own
+ * while they tell no slope.
+ */
+function ahead(
+  before: { readonly tried: number; readonly next: number } | undefined,
+  { tried, next }: { readonly tried: number; readonly next: number },
+): number {
+  if (!before || before.tried === tried) return next;
+  const slope = (next - before.next) / (tried - before.tried);
+  return Math.abs(slope) < 0.5 ? next + (slope * (next - tried)) / (1 - slope) : next;
+}
+
+/** The species that can be there, and how ln mᵢ of each hangs on what is fixed, on water and on the vₖ. */
+function laidOut(system: System, { columns, offset, dry, absent }: Restriction) {
+  const present: number[] = [];
+  for (let i = 0; i < SPECIES.length; i++)
+    if (!SPECIES[i]!.of.some((n, c) => n !== 0 && absent[c])) present.push(i);
+  const size = columns.length;
+  const rows = new Float64Array(present.length * size);
+  const base = new Float64Array(present.length);
+  const perLnWater = new Float64Array(present.length);
+  for (let at = 0; at < present.length; at++) {
+    const { of, water } = SPECIES[present[at]!]!;
+    for (let k = 0; k < size; k++) rows[at * size + k] = dot(of, columns[k]!);
+    base[at] = system.lnK[present[at]!]! + dot(of, offset);
+    perLnWater[at] = water + dot(of, dry);
+  }
+  return { present, rows, base, perLnWater };
 }
 
 function demandModel(strength: number): void {

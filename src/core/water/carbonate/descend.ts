@@ -1,4 +1,4 @@
-import { roomFor, solveSymmetric } from './linear.ts';
+import { type Room, roomFor, solveSymmetric } from './linear.ts';
 import { NotConverged } from './not-converged.ts';
 
 /** The longest step, in ln units, and how many are taken before giving up. */
@@ -12,27 +12,49 @@ export interface Rows {
   readonly totals: Float64Array;
 }
 
+/** Moves `free` to the lowest point and returns the mᵢ there; the array is its own and is written again. */
+type Descent = (free: Float64Array, rough: boolean) => Float64Array;
+
 /**
- * Newton's descent of the convex F(v) = Σ mᵢ − Σ Tₖ vₖ, whose lowest point is where
- * Σᵢ rowᵢₖ mᵢ = Tₖ. Moves `free` there and returns the mᵢ. `rough` stops a step early, one part in 10⁶ off.
+ * Newton's descent of the convex F(v) = Σ mᵢ − Σ Tₖ vₖ, whose lowest point is where Σᵢ rowᵢₖ mᵢ = Tₖ, with
+ * room made once for many descents over the same species; `constant` may be filled anew before each.
+ * `rough` stops a step early, one part in 10⁶ off.
  *
  * @throws {NotConverged} when a balance is not met to one part in 10¹⁰.
  * @source none: Newton's method with halving of the step
  */
-export function descend(system: Rows, free: Float64Array, rough = false): Float64Array {
-  const { constant, rows, totals } = system;
+export function descentOf(system: Rows): Descent {
+  const size = system.totals.length;
+  const room = {
+    gradient: new Float64Array(size),
+    curvature: new Float64Array(size * size),
+    tried: new Float64Array(size),
+    solve: roomFor(size),
+    m: new Float64Array(system.constant.length),
+    next: new Float64Array(system.constant.length),
+  };
+  return (free, rough) => descend(system, free, rough, room);
+}
+
+interface Work {
+  readonly gradient: Float64Array;
+  readonly curvature: Float64Array;
+  readonly tried: Float64Array;
+  readonly solve: Room;
+  readonly m: Float64Array;
+  readonly next: Float64Array;
+}
+
+function descend(system: Rows, free: Float64Array, rough: boolean, work: Work): Float64Array {
+  const { rows, totals } = system;
+  const { gradient, curvature, tried, solve } = work;
   const size = totals.length;
-  const gradient = new Float64Array(size);
-  const curvature = new Float64Array(size * size);
-  const tried = new Float64Array(size);
-  const room = roomFor(size);
-  let m = new Float64Array(constant.length);
-  let next = new Float64Array(constant.length);
+  let { m, next } = work;
   let height = climb(system, free, m);
   for (let step = 1; step <= NEWTON_STEPS; step++) {
     slopes(system, m, gradient, curvature);
     const met = meets(rows, m, totals, gradient);
-    const move = solveSymmetric(curvature, gradient, room);
+    const move = solveSymmetric(curvature, gradient, solve);
     let [longest, downhill] = [0, 0];
     for (let k = 0; k < size; k++) {
       longest = Math.max(longest, Math.abs(move[k]!));

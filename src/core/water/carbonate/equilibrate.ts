@@ -17,7 +17,7 @@ export interface Equilibrated extends Speciation {
  * mol/kg of water: 0 (the default) only throws down what is in excess, Infinity is a bed of it.
  * `carbonDioxidePressure` in Pa keeps the water open to a gas; left out, it is closed and its
  * carbon changes only by the calcite. A mole precipitated takes one of calcium, one of carbon and
- * two equivalents of alkalinity.
+ * two equivalents of alkalinity. Range as `speciate`.
  *
  * @throws {DomainError} as `speciate`, and for a negative amount of calcite.
  * @throws {NotConverged} rather than return an unbalanced water.

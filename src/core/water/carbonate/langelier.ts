@@ -12,7 +12,7 @@ import type { CarbonateWater } from './water.ts';
  *
  * Sought from 0.1 above pH − SI, but from 4 at least, up to 11; from the first pH there that is saturated,
  * down to 3. `undefined` when there is none: no calcium, no alkalinity, or hydroxide that outweighs the
- * alkalinity before calcite is saturated.
+ * alkalinity before calcite is saturated. Range as `speciate`.
  *
  * @throws {DomainError} as `speciate`, 'too-concentrated' too when the water is so at a pH on the way.
  * @throws {NotConverged} as `speciate`.
@@ -52,7 +52,7 @@ function indexOrNothing(index: (pH: number) => number, pH: number): number | und
 /**
  * Calcium carbonate precipitation potential, mol per kg of water: what would come out (positive)
  * or go in (negative) were the water left beside calcite, closed to the air. Times 100.09 g/mol it
- * is near enough the mg/L of the trade.
+ * is near enough the mg/L of the trade. Range as `speciate`.
  *
  * @throws {DomainError} and {NotConverged} as `speciate`.
  * @source plummer-busenberg-1982, standard-methods-2330 (from memory)

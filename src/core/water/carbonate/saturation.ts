@@ -23,7 +23,7 @@ export type Mineral = keyof typeof MINERALS;
  *
  * SI = log₁₀(ion activity product / K) at the water's own temperature; −Infinity when one of its
  * ions is not there. Carbonates after Plummer and Busenberg; gypsum, dolomite and brucite from
- * memory.
+ * memory. Range as `speciate`.
  *
  * @source plummer-busenberg-1982, wateq4f
  */

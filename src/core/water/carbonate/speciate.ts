@@ -49,7 +49,8 @@ export function speciate(solutes: Solutes, pair: Pair): Speciation {
 }
 
 /**
- * The same for a water known by what reactions conserve: alkalinity (eq/kg) and carbon (mol/kg).
+ * The same for a water known by what reactions conserve: alkalinity (eq/kg) and carbon (mol/kg). Range as
+ * `speciate`.
  *
  * @throws {DomainError} and {NotConverged} as `speciate`.
  * @source plummer-busenberg-1982, wateq4f
@@ -58,7 +59,10 @@ export function speciateWater(water: CarbonateWater): Speciation {
   return speciate(water, { alkalinity: water.alkalinity, carbon: water.carbon });
 }
 
-/** One solve with what is fixed stated outright. @source plummer-busenberg-1982, wateq4f */
+/**
+ * One solve with what is fixed stated outright. Range as `speciate`.
+ * @source plummer-busenberg-1982, wateq4f
+ */
 export function solve(system: System, solutes: Solutes, fixed: Fixed): Speciation {
   const solved = balance(system, restrict(system, solutes, fixed), inertOf(solutes));
   return speciation(system, solutes, solved);

@@ -21,7 +21,8 @@ export interface System {
 const SOLVER_RANGE = { min: ICE_POINT, max: ICE_POINT + 50 } as const;
 
 /**
- * Every constant of the carbonate system at a temperature in K.
+ * Every constant of the carbonate system at a temperature in K. Range 0–50 °C, where the solver is
+ * checked.
  * @throws {DomainError} outside 0–50 °C.
  * @source plummer-busenberg-1982, wateq4f
  */
