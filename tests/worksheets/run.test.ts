@@ -3,7 +3,8 @@ import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { number } from '../../src/islands/fields.ts';
-import { adviceOn, anotherMixNote, spentWords } from '../../src/worksheets/shared/run-advice.ts';
+import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
+import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
 import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
 import {
   correcting,

@@ -9,6 +9,7 @@ import type { Values } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { isSpent, spentJudgement } from '../shared/correction-advice.ts';
 import { correctFields } from './correct-fields.ts';
 
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
@@ -75,7 +76,9 @@ export default worksheet({
         above: v.lines,
       }),
     });
-    return { share, foam, each, all, fix, table, tolerance: common.tolerance };
+    // Only a correction that should be made is shown as an amount.
+    const add = isSpent(v.made, v.most) ? undefined : fix;
+    return { share, foam, each, all, fix, add, table, tolerance: common.tolerance };
   },
   results: {
     density: {
@@ -87,19 +90,19 @@ export default worksheet({
     addFoam: {
       label: 'Add foam, as it is now',
       kind: 'volume',
-      of: (r) => (r.fix.foamVolume > 0 ? r.fix.foamVolume : undefined),
+      of: (r) => r.add?.foamVolume || undefined,
       units: LITRES,
       answer: true,
     },
     addFoamMass: {
       label: 'which weighs',
       kind: 'mass',
-      of: (r) => (r.fix.foamMass > 0 ? r.fix.foamMass : undefined),
+      of: (r) => r.add?.foamMass || undefined,
     },
     addBase: {
       label: 'Add base mix',
       kind: 'mass',
-      of: (r) => (r.fix.baseMass > 0 ? r.fix.baseMass : undefined),
+      of: (r) => r.add?.baseMass || undefined,
       answer: true,
     },
     spread: {
@@ -122,20 +125,17 @@ export default worksheet({
       units: PERCENT,
       significant: 2,
     },
-    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.fix.volume, units: LITRES },
+    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
   },
-  judge: ({ all, fix, share }, v, say) => {
+  judge: ({ all, fix, share, tolerance }, v, say) => {
     const density = say(all.density, 'density', { units: DENSITY });
     if (fix.notes.some(({ code }) => code === 'check-reading'))
       return {
         verdict: 'stop',
         say: `${density} cannot be a mix of this base mix and this foam. Weigh again.`,
       };
-    if (fix.action !== 'leave' && v.made >= v.most)
-      return {
-        verdict: 'stop',
-        say: `That was the last correction. Place it as it is, write ${density} on the sheet, and start the next batch from there.`,
-      };
+    if (fix.action !== 'leave' && isSpent(v.made, v.most))
+      return spentJudgement({ density: all.density, target: v.target, tolerance }, say);
     if (all.spread > ONE_MIX)
       return {
         verdict: 'look',

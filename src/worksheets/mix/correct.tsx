@@ -3,14 +3,12 @@ import { wetDensity } from '../../core/mix/weigh.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { isSpent, spentJudgement } from '../shared/correction-advice.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 
 /** A working is only to be followed in units that cancel. */
 const CUBIC = { metric: 'm3', us: 'ft3' } as const;
-
-/** Each correction stirs the mix again and breaks foam. Common practice, no source. */
-const MOST_CORRECTIONS = 2;
 
 export default worksheet({
   id: 'correct',
@@ -49,7 +47,7 @@ export default worksheet({
       tooSmall,
       tooDoubtful: doubt > tolerance,
       // Only a correction that should be made is shown as an amount.
-      add: impossible || tooSmall || v.made >= MOST_CORRECTIONS ? undefined : fix,
+      add: impossible || tooSmall || isSpent(v.made) ? undefined : fix,
     };
   },
   results: {
@@ -120,7 +118,8 @@ export default worksheet({
       of: (r) => r.add?.waterCementTotal,
     },
   },
-  judge: ({ fix, measured, off, impossible, tooSmall, tooDoubtful }, { made, target }, say) => {
+  judge: (r, { made, target }, say) => {
+    const { fix, measured, off, tolerance, impossible, tooSmall, tooDoubtful } = r;
     const amount = say(measured, 'density', { units: DENSITY });
     if (impossible)
       return {
@@ -142,11 +141,7 @@ export default worksheet({
         verdict: 'good',
         say: `${amount} is near enough to ${say(target, 'density', { units: DENSITY })}. Stop stirring and place it.`,
       };
-    if (made >= MOST_CORRECTIONS)
-      return {
-        verdict: 'stop',
-        say: `After ${made} corrections every turn of the paddle breaks more foam than it mends. Place it as it is, write ${amount} on the sheet, and start the next batch from that.`,
-      };
+    if (isSpent(made)) return spentJudgement({ density: measured, target, tolerance }, say);
     const add =
       fix.action === 'add-foam'
         ? `Add ${say(fix.foamVolume, 'volume', { units: LITRES, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { significant: 2 })})`
