@@ -15,7 +15,8 @@ export const EXTREMES = {
 } as const;
 
 /**
- * Refuses an amount that is not more than nothing, and one beyond all sense.
+ * Refuses an amount that is not more than nothing, and one beyond all sense. The range of each kind is in
+ * EXTREMES.
  * @throws {DomainError} naming the quantity: 'more than 0' first, the extremes after.
  * @source common-practice (bounds nobody meets)
  */

@@ -24,7 +24,8 @@ export const NORMAL_AIR: AirState = { pressure: SEA_LEVEL_PRESSURE, temperature:
  * @param pressure absolute, Pa
  * @param temperature K
  * @param gasConstant J/(kg·K), default `DRY_AIR_GAS_CONSTANT`
- * @returns density, kg/m³. An ideal gas: good to 0.1 % below 10 bar at room temperature (from memory).
+ * @returns density, kg/m³. An ideal gas. Range, from memory:
+ *   below 10 bar at room temperature it is good to 0.1 %.
  * @throws {DomainError} a pressure, temperature or gas constant that is not positive
  * @source compressed-air-states
  */
@@ -82,6 +83,7 @@ export function roomAirDensity({
  * @param from absolute pressure in Pa and temperature in K
  * @param to absolute pressure in Pa and temperature in K
  * @returns volume at state `to`, m³ (or m³/s). An ideal gas; moisture is not reckoned with.
+ *   No range is published.
  * @throws {DomainError} a negative volume, a pressure or temperature that is not positive
  * @source compressed-air-states
  */

@@ -33,7 +33,7 @@ export interface Air {
 
 /**
  * Vapour pressure of air, Pa: relativeHumidity × saturation pressure.
- * `temperature` K, −100…200 °C; `relativeHumidity` 0…1.
+ * `temperature` K, valid −100…200 °C; `relativeHumidity` 0…1.
  * @throws {DomainError} for a humidity outside 0…1 or a temperature outside the fit.
  * @source ashrae-2017 chapter 1, equation 22
  */
@@ -45,7 +45,7 @@ export function vapourPressure({ temperature, relativeHumidity }: Air): number {
 /**
  * Water per mass of dry air, kg/kg: 0.621945·e/(p − e).
  * `vapourPressure` e and `pressure` p in Pa. An ideal-gas relation: no enhancement factor, 0.5 % low
- * against the printed table at room temperature.
+ * against the printed table at room temperature. No range is published.
  * @throws {DomainError} when e is negative or not below p.
  * @source ashrae-2017 chapter 1, equation 20
  */

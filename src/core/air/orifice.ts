@@ -98,7 +98,8 @@ export function orificeFlow(passage: {
 }
 
 /**
- * How large is the opening, from a flow that was measured? Cd A = ṁ/(ṁ of 1 m² at Cd 1).
+ * How large is the opening, from a flow that was measured? Cd A = ṁ/(ṁ of 1 m² at Cd 1). Range as
+ * `orificeFlow`.
  *
  * @param massFlow measured, kg/s
  * @param upstream absolute pressure before it, Pa

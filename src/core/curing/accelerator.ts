@@ -26,7 +26,7 @@ export interface ChlorideSet {
  * What calcium chloride does to set: the dose's worth in warmth by the rule of a third, and the
  * shortest seen, in a straight line from none to the limit dose.
  * `dose` anhydrous, share of the cement's mass, 0…0.02; `steel` whether steel of any kind is or will be
- * in the part. Always carries the note 'product-sheet-decides'.
+ * in the part. Always carries the note 'product-sheet-decides'. Range: doses up to CHLORIDE_LIMIT.
  * @throws {DomainError} for a dose outside 0…2 %, and for any dose at all with steel ('steel').
  * @source jove-16919 for the warmth
  * @source rapp-1934 for the shortest
@@ -49,7 +49,7 @@ export function chlorideSet(of: { readonly dose: number; readonly steel: boolean
  * Set under another accelerator, as a share of the plain set: a straight line from 1 at no dose to what
  * the product's sheet claims at its highest. `dose`, `lowest` and `highest` share of the cement's mass;
  * `claimed` share of the plain set left at the highest. The sheet is the source; a straight line is
- * ours.
+ * ours. No range is published; a dose below the sheet's lowest carries the note 'outside-range'.
  * @throws {DomainError} for a dose above the sheet's highest, or a claim outside 0…1.
  * @source common-practice
  */

@@ -34,7 +34,7 @@ export type AgeLaw =
 
 /**
  * Hours of ageing at the reference temperature in one hour at this one, by a chosen law. The only
- * figure is the temperature, K.
+ * figure is the temperature, K. Range as the law's own.
  * @throws {DomainError} as the law itself.
  * @source fhp-1977 from memory
  * @source fib-mc2010 equation 5.1-85
@@ -94,7 +94,7 @@ export function fhpFactor({ temperature }: { readonly temperature: number }): nu
 
 /**
  * Age factor of the model code: exp[13.65 − 4000/(273 + t)], t in °C. It is 0.998 at 20 °C, not 1:
- * its constants are rounded. `temperature` K; meant for 0…80 °C.
+ * its constants are rounded. `temperature` K; range 0…80 °C.
  * @throws {DomainError} at or below −273 °C.
  * @source fib-mc2010 equation 5.1-85
  * @source en-1992-1-1 equation B.10

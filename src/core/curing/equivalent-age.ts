@@ -18,7 +18,7 @@ export interface AgeCurve {
  *
  * Temperatures run straight between readings; each stretch is integrated by Gauss's three-point rule
  * over pieces of at most 5 K, split where the law bends (20 °C), so the sum does not depend on how
- * often the log was read. A gap is bridged by a straight line and noted. Held to 0…80 °C; outside
+ * often the log was read. A gap is bridged by a straight line and noted. Range 0…80 °C; outside
  * it the result carries a note.
  * @throws {DomainError} for a temperature the law refuses.
  * @source fhp-1977 from memory

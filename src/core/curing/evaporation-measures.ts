@@ -34,7 +34,8 @@ export interface MeasureResult {
  * `sunlit` says whether the surface is in the sun now (shade helps only then); `limitShare` as evaporation. The other arguments,
  * with named defaults: the share of the loss shade and a sheet leave, the share of the wind a
  * windbreak leaves (0…1), and how much cooler the mix would be, K. The wind and temperature measures
- * are worked with evaporationUno; shade and sheet scale its result. As rough as ±40 %.
+ * are worked with evaporationUno; shade and sheet scale its result. As rough as ±40 %. No range is
+ * published for the shares; the weather's is as evaporationUno.
  * @throws {DomainError} for a share outside 0…1, a negative cooling, or weather evaporationUno refuses.
  * @source hasanain-1989 for shade
  * @source common-practice for the rest

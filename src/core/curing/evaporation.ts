@@ -71,6 +71,7 @@ export function evaporationUno(of: Drying): number {
 /**
  * Uno's relation as its SI form is printed, kg/(m²·s): 5·[(Tc + 18)^2.5 − r·(Ta + 18)^2.5]·(V + 4)·1e-6
  * kg/(m²·h), °C and km/h. Its rounded constants put it 4–5 % below his US form; kept for comparison.
+ * Range as evaporationUno.
  * @throws {DomainError} as evaporationUno.
  * @source uno-1998 SI form, from memory
  */
@@ -110,7 +111,9 @@ export interface Evaporation {
 
 /**
  * How fast this weather dries fresh concrete, with its band and what the limits say. `limitShare` of the
- * limits holds, all of them if absent; LITTLE_BLEED_SHARE for foamed mixes. Uses evaporationUno; condensation gives 0 and a 'condensation' note.
+ * limits holds, all of them if absent; LITTLE_BLEED_SHARE for foamed mixes. Uses
+ * evaporationUno; condensation gives 0 and a 'condensation' note. Outside the range of the chart
+ * (CHART_RANGE) notes say so.
  * @throws {DomainError} as evaporationUno.
  * @source uno-1998 from memory
  * @source hover-2020 for the ±40 %

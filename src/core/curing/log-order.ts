@@ -11,7 +11,11 @@ export interface Reading {
   readonly temperature: number;
 }
 
-/** Readings in order of time, each moment once; what was out of order or double goes to `problems`. @source common-practice */
+/**
+ * Readings in order of time, each moment once; what was out of order or double goes to `problems`. No
+ * range: bookkeeping.
+ * @source common-practice
+ */
 export function putInOrder(
   readings: readonly Reading[],
   problems: LogProblem[],
@@ -38,7 +42,11 @@ export function putInOrder(
   return kept;
 }
 
-/** The history of ordered readings, its gaps told in `problems`; undefined without readings. @source common-practice */
+/**
+ * The history of ordered readings, its gaps told in `problems`; undefined without readings. No range:
+ * bookkeeping.
+ * @source common-practice
+ */
 export function toHistory(
   kept: readonly Reading[],
   problems: LogProblem[],

@@ -34,9 +34,9 @@ export interface SabinSet extends SetTimes {
 }
 
 /**
- * Set of one of Sabin's cements at a water content, s: straight lines between his rows. Outside them the
- * end row holds and a note says so. `waterCement` by mass. The cements are a century old: read the
- * slope, not the minutes.
+ * Set of one of Sabin's cements at a water content, s: straight lines between his rows, whose range is
+ * 0.267…0.4 (A) and 0.24…0.36 (B). Outside it the end row holds and a note says so.
+ * `waterCement` by mass. The cements are a century old: read the slope, not the minutes.
  * @throws {DomainError} for a ratio not above zero.
  * @source sabin Table 20
  */

@@ -20,7 +20,7 @@ const HIGH_STRENGTH = 60e6;
 
 /**
  * Growth coefficient s: by cement class, and 0.20 when the mean 28-day strength is above 60 MPa.
- * `meanStrength` Pa may be absent. For normal-weight concrete; not validated for foamed concrete.
+ * `meanStrength` Pa may be absent. Range: normal-weight concrete; not validated for foamed concrete.
  * @throws {DomainError} for a strength not above zero.
  * @source fib-mc2010 Table 5.1-9
  */
@@ -47,7 +47,7 @@ export interface Growth {
 
 /**
  * Share of 28-day strength at an age: exp[s·(1 − √(28 d/t))]; 0 at age 0.
- * `age` s, temperature-adjusted; `coefficient` s. For normal-weight concrete kept at 20 °C as the
+ * `age` s, temperature-adjusted; `coefficient` s. Range: normal-weight concrete kept at 20 °C as the
  * code tests it; not validated for foamed concrete.
  * @throws {DomainError} for a negative age, or a coefficient outside 0…2 (MOST_GROWTH).
  * @source en-1992-1-1 equations 3.1 and 3.2

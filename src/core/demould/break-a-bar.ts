@@ -39,7 +39,8 @@ const OUTSIDE_THIRD_ALLOWED = 0.05;
  * Centre: F·span/4, taken at the middle wherever it broke. Third points: F·span/6 within the middle third;
  * outside it F·a/2 with a from the break to the nearer support. Own weight at distance x from the middle:
  * w[(span/2)² − x² − overhang²]/2. With own weight left out these are the formulas of the standard beam
- * tests, 3FL/(2bd²), FL/(bd²) and 3Fa/(bd²), from memory; a bucket test is not a standard test.
+ * tests, 3FL/(2bd²), FL/(bd²) and 3Fa/(bd²), from memory; a bucket test is not a standard test. No range
+ * is published; the notes tell what the standard tests would throw out.
  * @param bar readings, SI
  * @param loading `centre` or `thirds`
  * @param brokeAt from the middle of the span to the break, m; used for `thirds`

@@ -48,7 +48,12 @@ export interface HandlingStress {
  */
 const LIFTING_STRIP_IN_THICKNESSES = 15;
 
-/** Tension in the extreme fibre of a rectangular section, Pa: 6 M/(b d²). @source beam-statics */
+/**
+ * Tension in the extreme fibre of a rectangular section, Pa: 6 M/(b d²). Elastic and uncracked; no range
+ * is published.
+ * @throws {DomainError} for a breadth or depth not above 0
+ * @source beam-statics
+ */
 export function bendingStress(section: {
   /** Moment, N·m. */
   readonly moment: number;
@@ -135,7 +140,7 @@ function fourPoints(
 
 /**
  * How much of the strength does the handling use? Stress over strength, as a band: the strength's low
- * end gives `high`. Above 1 the part is expected to crack.
+ * end gives `high`. Above 1 the part is expected to crack. No range: a comparison.
  * @param use stress Pa; flexural strength band Pa, low end above 0
  * @throws {DomainError} for a negative stress, a strength not above 0 or a band upside down
  * @source beam-statics

@@ -48,7 +48,8 @@ export const HANDLING_MULTIPLIERS: readonly HandlingMultiplier[] = [
 ];
 
 /**
- * Which multiplier goes with a form, a finish and a stage? Undefined when the table has none.
+ * Which multiplier goes with a form, a finish and a stage? Undefined when the table has none. No range is
+ * published for foamed concrete.
  * @source pci-handbook
  */
 export function handlingMultiplier(asked: {

@@ -22,7 +22,8 @@ const NORMAL = { oneSided: 1.645, twoSided: 1.96 } as const;
  * t·s/√n, and what the next bar should exceed, mean − t·s·√(1 + 1/n), each joined (root of squares) with the
  * reading uncertainty. The readings share a tape and a scale, so their uncertainty does not shrink with more
  * bars: the mean of the bars' own is used whole. t is Student's with n − 1 degrees of freedom.
- * One bar says nothing of scatter (note `one-bar`); two or three very little (note `few-bars`).
+ * One bar says nothing of scatter (note `one-bar`); two or three very little (note `few-bars`). No range
+ * is published: bars of normal scatter.
  * @param bars strength and standard uncertainty from the readings, Pa; at least one
  * @throws {DomainError} for no bar, a strength not above 0 or a negative uncertainty
  * @source jcgm-100

@@ -12,7 +12,8 @@ interface Band {
  * place of the estimate: each growth curve is drawn through it, strength(t) = tested · gain(age of t) ÷
  * gain(age of the test), and the window spans what both curves say. Past the test the slower cement gains
  * more, before it less, so neither curve is the cautious one throughout. A bar cured with the part tells of
- * the part; one kept warmer does not. Other things as `stripWindow`.
+ * the part; one kept warmer does not. Other things, the range too, as
+ * `stripWindow`.
  * @param asked stress Pa, with its factors; tested flexural strength Pa (low: what the next bar should
  *   exceed); testedAt time after casting, s, above 0; the rest as `stripWindow`
  * @returns times s and strength Pa, as `stripWindow`

@@ -38,8 +38,8 @@ export interface StripWindow {
  * An end is absent when it is not reached within `within` (note `not-reached`, of the end). When an end
  * is set by `EARLIEST_ADJUSTED_AGE` rather than by strength, a note says `set-not-strength`.
  * An estimate to plan by: the part itself is tested before it is moved. The growth curves are made for
- * ordinary concrete; no source seen validates them for foamed concrete, which the note
- * `growth-not-validated` says every time.
+ * ordinary concrete; no source seen validates them for foamed concrete, so no range is published for it,
+ * which the note `growth-not-validated` says every time.
  * @param asked
  *   stress Pa, with its factors; strength28 flexural strength at the reference age, Pa; gain: share of
  *   that strength at an adjusted age (s), never falling; adjustedAge: adjusted age (s) at a time after

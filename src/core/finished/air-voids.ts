@@ -28,8 +28,8 @@ export const RANDOM_PACKING = 0.64;
 /**
  * Bubbles counted along a line: A = T_a/T_t, n = N/T_t, l = T_a/N, α = 4/l.
  * Spacing factor: p/A ≤ 4.342: L = T_p/(4N); else L = (3/α)[1.4(1 + p/A)^⅓ − 1].
- * Made for air-entrained concrete of a few per cent of air; notes `spacing-not-physical` above 50 % air
- * and `not-spheres` above 64 %.
+ * Range: made for air-entrained concrete of a few per cent of air; notes `spacing-not-physical` above
+ * 50 % air and `not-spheres` above 64 %.
  * @param line traverse T_t, air T_a and paste T_p along it, m; voids N met
  * @throws {DomainError} for a line or air not above 0, air and paste longer than the line, no void
  * @source astm-c457
@@ -49,7 +49,8 @@ export function linearTraverse(line: {
 }
 
 /**
- * The same from points: A = S_a/S_t, p = S_p/S_t, T_t = S_t · I, n = N/T_t, l = A/n.
+ * The same from points: A = S_a/S_t, p = S_p/S_t, T_t = S_t · I, n = N/T_t, l = A/n. Range and notes as
+ * `linearTraverse`.
  * @param grid stops S_t, of them over air S_a and over paste S_p; interval I, m; voids N met by the line
  * @throws {DomainError} for no stop, no stop over air, more over air and paste than stops, an interval not
  *   above 0, no void

@@ -10,7 +10,8 @@ export interface ChordBin {
 }
 
 /**
- * How are the chords spread? Counts and shares of length in bins of one width, from 0 to past the longest.
+ * How are the chords spread? Counts and shares of length in bins of one width, from 0 to past the
+ * longest. No range: counting.
  * @param chords lengths across voids, m, each above 0
  * @param width of a bin, m, above 0
  * @throws {DomainError} for no chord, a chord or width not above 0, or more than 200 bins
@@ -36,7 +37,11 @@ export function chordHistogram(chords: readonly number[], width: number): readon
 /** (standard deviation ÷ mean)² of the chords across equal spheres, where no chord list is given. Derived. @source chord-statistics */
 export const EQUAL_SPHERE_CHORD_VARIATION = 1 / 8;
 
-/** (standard deviation ÷ mean)² of measured chords. @source chord-statistics */
+/**
+ * (standard deviation ÷ mean)² of measured chords. No range: a statistic.
+ * @throws {DomainError} for fewer than two chords, or one not above 0
+ * @source chord-statistics
+ */
 export function chordVariation(chords: readonly number[]): number {
   demandChords(chords);
   demand('chords', chords.length, 'count', { min: 2 });
@@ -47,7 +52,7 @@ export function chordVariation(chords: readonly number[]): number {
 /**
  * How sure is the air found along a line? u = A (1 − A) √((1 + v)/N): voids met at random, the gaps
  * between them exponential, v the variation of the chords. It counts chance only: not smeared edges,
- * filled voids or bubbles the eye cannot see.
+ * filled voids or bubbles the eye cannot see. No range is published.
  * @param found airContent A 0–1; voids N; variation v
  * @throws {DomainError} outside those
  * @source chord-statistics
@@ -65,8 +70,8 @@ export function traverseUncertainty(found: {
 }
 
 /**
- * How sure is the air found by points? u = √(A (1 − A)/S), for stops farther apart than the bubbles are
- * wide; closer stops are not independent and the true u is larger.
+ * How sure is the air found by points? u = √(A (1 − A)/S). Range: stops farther apart than the
+ * bubbles are wide; closer stops are not independent and the true u is larger.
  * @param found airContent A 0–1; stops S
  * @throws {DomainError} outside those
  * @source chord-statistics
@@ -82,7 +87,7 @@ export function pointUncertainty(found: {
 
 /**
  * Is it the air the mix was designed for? The difference, found less designed, and how many standard
- * uncertainties that is.
+ * uncertainties that is. No range: a comparison.
  * @param compared found and designed air 0–1; uncertainty of the count, above 0
  * @throws {DomainError} outside those
  * @source jcgm-100

@@ -19,7 +19,7 @@ const VALORE_RANGE = { min: 320, max: 1920 } as const;
 
 /**
  * Conductivity of oven-dry concrete from its density, W/(m·K): 0.072 exp(0.00125 d), d in kg/m³.
- * For 320–1920 kg/m³ by memory; a note is given outside. From memory.
+ * Range 320–1920 kg/m³, outside which a note is given. All from memory.
  * @param of dryDensity oven-dry, kg/m³, above 0
  * @throws {DomainError} for a density not above 0
  * @source aci-122r
@@ -34,7 +34,7 @@ export function valoreConductivity({ dryDensity }: { readonly dryDensity: number
 
 /**
  * The same relation as first printed in US units, W/(m·K): 0.5 exp(0.02 w) Btu·in/(h·ft²·°F), w in lb/ft³.
- * Within 0.4 % of the SI form up to 1920 kg/m³. From memory.
+ * Range as the SI form, from which it is within 0.4 % up to 1920 kg/m³. From memory.
  * @param of dryDensity oven-dry, kg/m³, above 0
  * @throws {DomainError} for a density not above 0
  * @source valore-1980
@@ -52,7 +52,8 @@ export function valoreUsConductivity({
 }
 
 /**
- * What a published table says at a density, W/(m·K), straight between its rows. Undefined outside them.
+ * What a published table says at a density, W/(m·K), straight between its rows. Range: its rows; undefined
+ * outside them.
  * @param table a table of `conductivity-data.ts`
  * @param dryDensity oven-dry, kg/m³, above 0
  * @throws {DomainError} for a density not above 0
@@ -107,8 +108,9 @@ export const SERVICE_MOISTURE_MOST = 0.06;
 
 /**
  * Conductivity when moist, W/(m·K): dry · exp(4 u), u in kg water per kg dry. The coefficient is that of
- * autoclaved aerated concrete, from memory; none was seen for foamed concrete. A note is given above 6 %,
- * the most read of in service: a saturated piece may conduct six times as much as a dry one.
+ * autoclaved aerated concrete, from memory; none was seen for foamed concrete. Range: up to 6 %, the
+ * most read of in service; above it a note is given, as a saturated piece may conduct six times as much as
+ * a dry one.
  * @param of dry conductivity W/(m·K), above 0; moisture kg/kg, 0 or more
  * @throws {DomainError} outside those
  * @source iso-10456

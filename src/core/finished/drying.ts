@@ -12,7 +12,8 @@ export interface Weighing {
 
 /**
  * Has it dried to constant mass? True when the last weighing lost less than 0.2 % of its mass against one
- * at least a day before it. `change` is that loss; undefined until two weighings lie a day apart.
+ * at least a day before it. `change` is that loss; undefined until two weighings lie a day apart. No
+ * range: a comparison.
  * @param weighings in order of time
  * @param share 0–1, the share that counts as constant
  * @throws {DomainError} for no weighing, a mass not above 0 or times out of order
@@ -35,7 +36,7 @@ export function constantMass(
 }
 
 /**
- * How moist is it? u = (moist − dry)/dry, kg/kg.
+ * How moist is it? u = (moist − dry)/dry, kg/kg. No range: arithmetic.
  * @param of masses of the same piece, kg; moist at least dry
  * @throws {DomainError} for a dry mass not above 0 or a moist mass below it
  * @source common-practice

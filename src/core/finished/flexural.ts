@@ -12,6 +12,7 @@ export const SPLITTING_RATIO_MINIMA = 0.125;
 /**
  * What flexural strength goes with a compressive one, Pa? A band from the least ratio reported of cellular
  * (0.22) to the most of foamed concrete (0.35), from memory. A bar of the batch, broken, is worth more.
+ * No range is recalled.
  * @param compressive band, Pa, low end above 0
  * @throws {DomainError} for a strength not above 0 or a band upside down
  * @source narayanan-ramamurthy-2000
@@ -31,7 +32,7 @@ export function flexuralFromCompressive(compressive: {
 
 /**
  * Splitting strength of other concretes, Pa, as comparators: 0.20 fc^0.70 (normal weight), 0.23 fc^0.67
- * (lightweight aggregate), MPa. From memory; neither is for foamed concrete.
+ * (lightweight aggregate), MPa. From memory; neither is for foamed concrete. No range is recalled.
  * @param compressive Pa, above 0
  * @throws {DomainError} for a strength not above 0
  * @source oluokun-1991

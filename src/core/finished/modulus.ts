@@ -35,8 +35,8 @@ export function flyAshModulus({ compressive }: { readonly compressive: number })
 const PAUW_RANGE = { min: 1440, max: 2480 } as const;
 
 /**
- * E from density and strength, Pa: 33 w^1.5 √fc (psi, lb/ft³). From memory; a note is given outside
- * 1440–2480 kg/m³, where foamed concrete nearly always lies.
+ * E from density and strength, Pa: 33 w^1.5 √fc (psi, lb/ft³). From memory; range 1440–2480 kg/m³.
+ * A note is given outside it, where foamed concrete nearly always lies.
  * @param of density kg/m³ and compressive strength Pa, above 0
  * @throws {DomainError} outside those
  * @source pauw-1960
@@ -56,7 +56,7 @@ export function pauwModulus(of: {
 
 /**
  * E from density alone, Pa: 5.31 w − 853 (MPa, kg/m³). From memory; nought or less below 161 kg/m³, which
- * is refused.
+ * is refused. No range is recalled.
  * @param of density kg/m³
  * @throws {DomainError} at or below the density where the line reaches nought
  * @source tada-1986

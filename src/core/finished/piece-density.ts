@@ -16,7 +16,8 @@ export interface PieceDensity {
 const FILM_DENSITY = 920;
 
 /**
- * Density of a block from its sides: mass/(length · width · height), kg/m³, with its ±.
+ * Density of a block from its sides: mass/(length · width · height), kg/m³, with its ±. No range:
+ * arithmetic.
  * @param block readings with standard uncertainties: mass kg, sides m, each above 0
  * @throws {DomainError} for a reading not above 0 or a negative uncertainty
  * @source common-practice
@@ -29,7 +30,7 @@ export function blockDensity(
 }
 
 /**
- * Density of a cylinder: mass/(π/4 · diameter² · height), kg/m³, with its ±.
+ * Density of a cylinder: mass/(π/4 · diameter² · height), kg/m³, with its ±. No range: arithmetic.
  * @param cylinder readings with standard uncertainties: mass kg, diameter and height m, each above 0
  * @throws {DomainError} for a reading not above 0 or a negative uncertainty
  * @source common-practice
@@ -58,7 +59,7 @@ interface Baths {
 /**
  * Density of a wrapped piece pushed under in a vessel of water that stands on the scale: the scale gains
  * the mass of water displaced. V = gain/ρw − (wrapped − mass)/ρ_film. The rod that pushes counts as piece,
- * so it is thin; the piece touches nothing.
+ * so it is thin; the piece touches nothing. No range: Archimedes' principle.
  * @param readings kg with standard uncertainties; gain: reading under water less reading before
  * @throws {DomainError} for a reading not above 0, a wrapped mass below the bare, a water or film
  *   density not above 0, a gain no larger than the film's
@@ -73,7 +74,8 @@ export function densityByGain(
 
 /**
  * Density of a wrapped piece hung below the scale with a sinker, since foamed concrete floats:
- * V = (wrapped + sinker under water − both under water)/ρw − (wrapped − mass)/ρ_film.
+ * V = (wrapped + sinker under water − both under water)/ρw − (wrapped − mass)/ρ_film. No range:
+ * Archimedes' principle.
  * @param readings kg with standard uncertainties; sinker and both: what the scale shows under water
  * @throws {DomainError} as `densityByGain`
  * @source archimedes

@@ -84,7 +84,7 @@ export function greatestHydration(of: {
  * cement's: unhydrated q(1−a), gel q·gel·a, emptied q·shrinkage·a (0 when saturated, water instead),
  * capillary water what is left; all scaled by the paste's share 1 − air − inert. The set that does not
  * part gel water counts the gel whole as `gelSolids` (note `gel-not-parted`).
- * Powers' model is for portland cement paste; a filler or slag is outside it.
+ * Range: Powers' model is for portland cement paste; a filler or slag is outside it.
  * @param of waterCement by mass; degree a, 0–1; air and inert shares of the whole volume; waterDensity
  *   kg/m³; reaction: a set of constants; curing
  * @returns shares 0–1
@@ -137,6 +137,7 @@ interface Paste {
 /**
  * How far does a set of constants let the cement react, 0–1, before water or room is used up? The set's own
  * limit, a few per cent from that of `greatestHydration`, since the published constants are rounded.
+ * Range as `powersVolumes`.
  * @param paste waterCement by mass; waterDensity kg/m³
  * @throws {DomainError} for a ratio or density not above 0
  * @source jensen-hansen-2001

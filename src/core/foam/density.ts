@@ -19,7 +19,7 @@ export const STANDARD_FOAM_BAND = { min: 32, max: 64 } as const;
  * as the calibration of a measure in ASTM C29 and C138 has it. Air bears up the water by its
  * own weight, which that rule ignores: the true volume is larger by ρair / (ρ − ρair), 0.12 %,
  * less 0.015 % for the brass or steel the scale was set with. `buoyancy` gives the first figure
- * so that a reader who cares can add it. 0–100 °C.
+ * so that a reader who cares can add it. Range 0–100 °C.
  *
  * Results: `volume` m³, `water` kg as read, `waterDensity` kg/m³, `buoyancy` share.
  *

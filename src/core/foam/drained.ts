@@ -4,11 +4,12 @@ import { demand } from '../domain-error.ts';
  * What share of a foam's liquid has drained, from the mass of liquid collected?
  *
  * v = drained/foam: the gas in a foam weighs nothing on a scale in air, so all the foam's mass is liquid.
+ * No range is published.
  *
  * @param drained liquid collected below the foam, kg
  * @param foam mass of the foam when the clock started, kg, as the scale reads it
  * @returns share of the liquid drained, 0–1
- * @throws {DomainError} drained outside 0 to `foam`, foam not positive. No range is published.
+ * @throws {DomainError} drained outside 0 to `foam`, foam not positive.
  * @source common-practice mass balance
  */
 export function drainedByMass({
@@ -24,7 +25,7 @@ export function drainedByMass({
 }
 
 /**
- * The same from the volume of liquid collected: v = drained/(foam/expansion).
+ * The same from the volume of liquid collected: v = drained/(foam/expansion). No range is published.
  *
  * @param drained volume of liquid collected, m³
  * @param foam volume of the foam when the clock started, m³
@@ -52,7 +53,7 @@ export function drainedByVolume({
 }
 
 /**
- * The same from heights in a straight-sided jar, where heights stand for volumes.
+ * The same from heights in a straight-sided jar, where heights stand for volumes. No range is published.
  *
  * @param drained height of clear liquid at the bottom, m
  * @param foam height of the foam when the clock started, m

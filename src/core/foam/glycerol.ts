@@ -63,8 +63,8 @@ export interface GlycerolDensity {
  * ρ = {1 + A sin(w^1.31 π)^0.81} {ρw + (ρg − ρw)/[1 + (ρg/ρw)(1/w − 1)]}.
  * The second factor adds the volumes; the first is the contraction on mixing, up to 1.1 %.
  *
- * @returns density, kg/m³, within 0.07 % at 15–30 °C; outside those temperatures the note
- *   'outside-range' is added.
+ * @returns density, kg/m³, within 0.07 % in the range 15–30 °C; outside it the note 'outside-range'
+ *   is added.
  * @throws {DomainError} glycerol outside 0–1, temperature outside −50 to 150 °C.
  * @source volk-kahler-2018 density formula
  */
@@ -85,7 +85,8 @@ export function glycerolDensity(mixture: GlycerolWater): GlycerolDensity {
  * ρ = ρg C + ρw (1 − C) with C the share of glycerol by *volume*, C = (w/ρg)/(w/ρg + (1 − w)/ρw).
  * The 2008 paper prints C as the share by mass; the author's own page corrects it to volume. With
  * the right C the line still ignores the contraction on mixing and is 1 % light at half and half
- * (the misprint is 0.4 % heavy there), so the site uses `glycerolDensity`.
+ * (the misprint is 0.4 % heavy there), so the site uses `glycerolDensity`. No range is published with the
+ * line.
  *
  * @returns density, kg/m³. ρg = 1277 − 0.654 t is the paper's; ρw is Volk & Kähler's.
  * @throws {DomainError} glycerol outside 0–1, temperature outside −50 to 150 °C.
@@ -100,7 +101,8 @@ export function idealMixtureDensity(mixture: GlycerolWater): number {
 /**
  * What share of the mixture's parts is glycerol by volume, each measured before mixing?
  *
- * C = (w/ρg)/(w/ρg + (1 − w)/ρw), with Volk & Kähler's densities of the parts.
+ * C = (w/ρg)/(w/ρg + (1 − w)/ρw), with Volk & Kähler's densities of the parts. Range as
+ * `glycerolDensity`.
  *
  * @returns share by volume, 0–1
  * @throws {DomainError} glycerol outside 0–1, temperature outside −50 to 150 °C.

@@ -63,7 +63,8 @@ const MOST_LOADS = 200;
  *
  * Foam counts from when the first of it leaves the lance. With foam made for each load its age when
  * blended is foam + blend; made once, it also waits for every load before. With two pairs of hands the
- * base mix of the next load is ready when the mixer is free after blending, as far as `base` allows.
+ * base mix of the next load is ready when the mixer is free after blending, as far as `base` allows. No
+ * range: bookkeeping.
  *
  * @throws {DomainError} for a number of loads that is not from 1 to 200, a negative time, a limit
  *   not above 0

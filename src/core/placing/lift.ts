@@ -95,7 +95,8 @@ export const PRACTICE_LIFT = { min: 0.6, max: 1.2 } as const;
 
 /**
  * The deepest lift whose bottom stays within a share of what was weighed, m, in closed form: at the
- * bottom 1 − φ + φ/P = 1/(1 + g), so P = φ/(1/(1 + g) − 1 + φ), and the depth follows.
+ * bottom 1 − φ + φ/P = 1/(1 + g), so P = φ/(1/(1 + g) − 1 + φ), and the depth follows. Range as
+ * `liftProfile`.
  *
  * @param gain the greatest share by which the bottom may be denser, above 0
  * @returns depth in m; Infinity when even gas pressed to nothing stays below it

@@ -33,7 +33,7 @@ export interface Panel {
  *
  * A strip 1 m wide as a beam: I = t³/12, S = t²/6; deflection k_d p L⁴/(E I), moment k_m p L², stress
  * M/S. Shear bending is left out, so a span under some ten thicknesses bends a little more than
- * this; supports are taken as stiff.
+ * this; supports are taken as stiff. No range is published.
  *
  * @returns deflection m; stress Pa; moment N·m per m of width; deflection over span
  * @throws {DomainError} for a span, thickness, modulus not above 0, a negative pressure
@@ -58,7 +58,7 @@ export function panelBending({ span, spans, thickness, modulus, pressure }: Pane
 
 /**
  * The longest span within both limits, m: from the deflection (L³ = share E I/(k_d p)) and from the
- * stress (L² = σ S/(k_m p)), whichever is shorter.
+ * stress (L² = σ S/(k_m p)), whichever is shorter. Range as `panelBending`.
  *
  * @param share greatest deflection over span; @param stress greatest bending stress, Pa
  * @returns the span and which limit sets it; Infinity without pressure
@@ -85,7 +85,7 @@ export function longestSpan(
 /**
  * The bulge of a panel that spans from the bottom to a batten at the top of the fill, and so carries
  * the whole triangle: greatest deflection 0.00652 p L⁴/(E I) at 0.519 L below the top, greatest moment
- * p L²/(9√3) at L/√3 below it, p the pressure at the bottom.
+ * p L²/(9√3) at L/√3 below it, p the pressure at the bottom. Range as `panelBending`.
  *
  * @returns deflection m; stress Pa; moment N·m per m of width; deflection over span
  * @throws {DomainError} as `panelBending`

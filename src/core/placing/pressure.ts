@@ -13,7 +13,7 @@ export interface Head {
  * Pressure on the form at a depth, Pa: p = ρ g h, full liquid head with nothing taken off.
  *
  * Holds while the mix is as it was poured; stiffening only lowers it. ACI 347 asks for the full
- * head wherever the slump is above 7 in, which a foamed mix always is.
+ * head wherever the slump is above 7 in, which a foamed mix always is. No range is published.
  *
  * @param density kg/m³; @param depth below the surface, m
  * @throws {DomainError} for a density not above 0 or a negative depth
@@ -27,7 +27,7 @@ export function headPressure({ density, depth }: Head): number {
 
 /**
  * The push on an upright side, N, and where it acts: R = ½ ρ g h² b, a third of the depth above the
- * bottom.
+ * bottom. Range as `headPressure`.
  *
  * @param width of the side, m
  * @returns resultant in N, its height above the bottom in m, greatest pressure in Pa
@@ -46,7 +46,7 @@ export function sidePush({ density, depth, width }: Head & { readonly width: num
 
 /**
  * The net lift on a core or blockout all round which the mix flows, N: weight of the mix it displaces
- * less its own, ρ g V − m g. Negative: it stays down by its own weight.
+ * less its own, ρ g V − m g. Negative: it stays down by its own weight. Range as `headPressure`.
  *
  * @param displaced volume below the surface, m³; @param mass of the core, kg
  * @throws {DomainError} for a density not above 0, a negative volume or mass
@@ -67,7 +67,8 @@ export function floatUp(core: {
  * What a face that leans over the mix feels: the push square to it and the lift in it, N.
  *
  * Push p̄ A with p̄ the mean of the pressures at its top and bottom edge; lift = push × sin θ, θ the
- * lean from upright. It also is the mean pressure times the ground the face covers.
+ * lean from upright. It also is the mean pressure times the ground the face covers. Range as
+ * `headPressure`, and a lean short of flat.
  *
  * @param density kg/m³; @param top depth of its upper edge, m; @param height upright, m;
  *   @param lean from upright, rad, 0 to below π/2; @param width m
@@ -96,7 +97,7 @@ export function leaningFace(face: {
  * of the depth.
  *
  * A negative load means that row is pulled in, not pushed out: the other two points should be spread
- * wider or moved.
+ * wider or moved. Range as `headPressure`.
  *
  * @param spacing of the uprights along the side, m; @param lower and upper heights of the rows
  *   above the bottom, m

@@ -27,7 +27,8 @@ interface Rounded {
 /**
  * A number for the page: `−12 345.6`, `3.40×10⁻⁵`. Plain digits from 10⁻⁴ up to 10⁷, else a power
  * of ten. The same in every locale; a value that rounds to zero carries no sign.
- * An uncertainty of 0 supports every digit: six are shown, without trailing zeros.
+ * An uncertainty of 0 supports every digit: six are shown, without trailing zeros. Range: any finite
+ * number.
  * @throws {RangeError} when `x` or the precision is not a number that can be used.
  * @source si-brochure 5.4.4 (digits grouped by a thin space); jcgm-100 7.2.6 (digits of an uncertainty)
  */
@@ -115,7 +116,8 @@ const raised = (power: number) =>
 
 /**
  * A quantity for the page, in one of its units: number, symbol, and both with a no-break space
- * between. An uncertainty is given in SI. Three significant digits unless `how` says otherwise.
+ * between. An uncertainty is given in SI. Three significant digits unless `how` says otherwise. Range:
+ * any finite quantity.
  * @throws {RangeError} as `formatNumber` does, and when the kind has no such unit.
  * @source si-brochure 5.4.3 (a space between number and unit)
  */

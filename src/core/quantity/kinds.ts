@@ -176,7 +176,7 @@ export const KINDS: Readonly<Record<Kind, KindSpec>> = {
 };
 
 /**
- * The unit of a kind by its id.
+ * The unit of a kind by its id. No range: a look-up.
  * @throws {RangeError} when the kind has no such unit.
  * @source nist-sp-811 (each unit names its own)
  */

@@ -51,7 +51,8 @@ const spellFractions = (text: string): string =>
   text.replace(/[¼-¾⅐-⅞]/g, (mark) => ` ${VULGAR[mark]!} `).trim();
 
 /**
- * Reads the number at the front of `text`. A decimal comma is read, a thousands mark never guessed.
+ * Reads the number at the front of `text`. A decimal comma is read, a thousands mark never guessed. No
+ * range: any text.
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
  */
 export function readNumberText(text: string): NumberText {

@@ -52,7 +52,7 @@ const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
  * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
  * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
  * What could be a thousands mark (`1,234`) is never guessed. Never throws on any text, and never
- * gives a value that is not finite.
+ * gives a value that is not finite. No range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source nist-sp-811 (factors; each unit names its own)
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)

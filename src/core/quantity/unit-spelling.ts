@@ -99,7 +99,7 @@ export type Found = { readonly kind: Kind; readonly unit: Unit };
 /**
  * The unit a reader typed. The exact spelling wins, here and then in other kinds (`°F` behind a
  * hardness is a temperature); after that case does not matter, unless it would turn milli into
- * mega or leave two units to choose from.
+ * mega or leave two units to choose from. No range: any text.
  * @source si-brochure 3 (case tells the prefixes milli and mega apart)
  */
 export function findUnit(text: string, kind: Kind): Found | undefined {

@@ -28,7 +28,8 @@ export function foamDrift({
 }
 
 /**
- * The density to plan with when the foam will have stood a while: ρ₁ (1 + drift)^(t/600 s).
+ * The density to plan with when the foam will have stood a while: ρ₁ (1 + drift)^(t/600 s). No range is
+ * published.
  * @param drift share in ten minutes, above −1; `time` s
  * @throws {DomainError} a density not positive, a drift of −1 or less, a negative time
  * @source common-practice (a steady rate)

@@ -22,7 +22,8 @@ export function median(values: readonly number[]): number {
 }
 
 /**
- * A standard deviation that one wild value cannot move: 1.4826 × the median distance from the median.
+ * A standard deviation that one wild value cannot move: 1.4826 × the median distance from the median. No
+ * range: a statistic.
  * @param values at least one, any unit. For normal values it estimates σ; up to half may be wild.
  * @throws {DomainError} for no values, or one that is not finite
  * @source rousseeuw-croux-1993 (from memory)
@@ -40,7 +41,8 @@ export interface PulledIn {
 
 /**
  * Values of which none lies further than 2.5 robust deviations from the median: those beyond are moved
- * to that edge, so that one spoiled batch counts, but not for more than a poor one.
+ * to that edge, so that one spoiled batch counts, but not for more than a poor one. No range: a
+ * statistic.
  *
  * @param values any number, one unit; fewer than four are left as they are
  * @param least the deviation is never taken as smaller than this, same unit, so that equal readings do

@@ -11,7 +11,7 @@ const LIME_FROM_CEMENT = { low: 0.2, high: 0.25 } as const;
 
 /**
  * How much hydroxide does a pH stand for? [OH⁻] = 10^(pH − pKw) mol/L, activities taken as concentrations,
- * which reads low by some tens of per cent in strong lime water.
+ * which reads low by some tens of per cent in strong lime water. No range is published.
  * @param water pH; pKw at the water's temperature
  * @returns mol/m³
  * @throws {DomainError} for a pH below 7 or above 14, a pKw outside 12–15
@@ -76,7 +76,7 @@ export function neutralise(washout: {
 
 /**
  * How much lime can the cement in the wash water still give off? cement · 0.20 to 0.25 when it has wholly
- * reacted, kg of lime hydrate. From memory, for portland cement; blended cements give less.
+ * reacted, kg of lime hydrate. From memory; range: portland cement. Blended cements give less.
  * @param cement kg washed out, 0 or more
  * @throws {DomainError} for a negative mass
  * @source taylor-cement-chemistry

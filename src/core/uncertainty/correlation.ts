@@ -10,7 +10,7 @@ const NEAR = 1e-4;
 
 /**
  * The triangular factor L of a correlation matrix, L Lᵀ = R, with which independent normals are
- * made to err together.
+ * made to err together. No range: algebra.
  *
  * @param correlation rᵢⱼ, symmetric, ones on the diagonal
  * @returns L, row by row, zeros above the diagonal

@@ -5,7 +5,7 @@ import type { Random } from './random.ts';
 export type Distribution = (even: Random, normal: Random) => number;
 
 /**
- * A reading whose error is as likely up as down and mostly small: N(mean, u²).
+ * A reading whose error is as likely up as down and mostly small: N(mean, u²). No range: a definition.
  * @param mean in the unit of the reading
  * @param u standard uncertainty, same unit, 0 or more
  * @throws {DomainError} for a negative uncertainty
@@ -18,7 +18,7 @@ export function gaussian(mean: number, u: number): Distribution {
 
 /**
  * A reading that may lie anywhere between two ends, each place as likely: R(a, b).
- * Its standard uncertainty is (b − a)/√12.
+ * Its standard uncertainty is (b − a)/√12. No range: a definition.
  * @throws {DomainError} when the ends are in the wrong order
  * @source jcgm-101 6.4.2
  */
@@ -29,7 +29,7 @@ export function rectangular(low: number, high: number): Distribution {
 
 /**
  * The same with ends that are not sharply known themselves: a ± d and b ± d.
- * Its variance is (b − a)²/12 + d²/9.
+ * Its variance is (b − a)²/12 + d²/9. No range: a definition.
  * @throws {DomainError} when the ends are in the wrong order, or d is negative or above half the width
  * @source jcgm-101 6.4.3 (from memory)
  */
@@ -45,7 +45,7 @@ export function curvedTrapezoid(low: number, high: number, slack: number): Distr
 
 /**
  * A quantity that swings like a sine between two ends and is met at a chance moment: U(a, b).
- * Its standard uncertainty is (b − a)/√8.
+ * Its standard uncertainty is (b − a)/√8. No range: a definition.
  * @throws {DomainError} when the ends are in the wrong order
  * @source jcgm-101 6.4.6
  */
@@ -56,7 +56,8 @@ export function arcsine(low: number, high: number): Distribution {
 
 /**
  * The mean of a few repeated readings, scaled and shifted Student's t: t(mean, s²) with ν degrees of
- * freedom, a whole number. Its standard uncertainty is s √(ν/(ν − 2)) for ν above 2.
+ * freedom, a whole number. Its standard uncertainty is s √(ν/(ν − 2)) for ν above 2. No range: a
+ * definition.
  * @throws {DomainError} for a negative scale or fewer than one degree of freedom
  * @source jcgm-101 6.4.9
  */

@@ -27,7 +27,8 @@ const TRIALS = { min: 100, max: 5_000_000 } as const;
  * What results come out when every reading errs by chance, over and over: the propagation of
  * distributions by a Monte Carlo method, for independent inputs of any distribution.
  *
- * The same seed gives the same draws, so a result moves only because a reading did.
+ * The same seed gives the same draws, so a result moves only because a reading did. No range is
+ * published; the number of trials is held to `TRIALS`.
  *
  * @param inputs one distribution for each reading
  * @throws {DomainError} for a number of trials outside `TRIALS`
@@ -46,7 +47,7 @@ export function simulate({
 
 /**
  * The same for normal readings that may err together: x = mean + L z, with L from the Cholesky
- * factor of the covariances rᵢⱼ uᵢ uⱼ and z independent standard normals.
+ * factor of the covariances rᵢⱼ uᵢ uⱼ and z independent standard normals. Range as `simulate`.
  *
  * @param mean and u of each reading, same unit; `factor` from `correlationFactor`, absent when the
  *   readings are independent

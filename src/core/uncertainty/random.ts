@@ -6,7 +6,7 @@ export type Random = () => number;
  * machine, so that a result does not flicker while a page is read.
  *
  * xoshiro128** (32-bit), its state filled from the seed by splitmix32; each number is 32 bits over
- * 2³². Its period, 2¹²⁸ − 1, is beyond any number of trials asked for here.
+ * 2³². Its period, 2¹²⁸ − 1, is beyond any number of trials asked for here. No range: any seed.
  *
  * @param seed any whole number; only its last 32 bits count
  * @throws nothing
@@ -39,7 +39,7 @@ export function randomFrom(seed: number): Random {
 
 /**
  * A stream of standard normal numbers from a stream of even ones, two at a time by Box and Muller:
- * √(−2 ln r₁) times the sine and the cosine of 2π r₂.
+ * √(−2 ln r₁) times the sine and the cosine of 2π r₂. No range: a transformation.
  *
  * @throws nothing
  * @source jcgm-101 Annex C.4 (from memory)

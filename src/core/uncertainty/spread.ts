@@ -9,7 +9,7 @@ export interface Spread {
 }
 
 /**
- * Mean and standard deviation of simulated values.
+ * Mean and standard deviation of simulated values. No range: a statistic.
  *
  * @param values at least two, in any order
  * @throws {DomainError} for fewer than two values ('no-trials')
@@ -31,7 +31,7 @@ export function spreadOf(values: Float64Array): Spread {
 }
 
 /**
- * The interval that leaves out the same share at both ends.
+ * The interval that leaves out the same share at both ends. No range: a statistic.
  *
  * @param coverage the share inside, above 0 and below 1: 0.95
  * @throws {DomainError} for a coverage outside 0–1, or no values
@@ -51,7 +51,8 @@ export function symmetricInterval(
 }
 
 /**
- * The share of the trials that landed between two values, ends counted: the odds, 0–1.
+ * The share of the trials that landed between two values, ends counted: the odds, 0–1. No range: a
+ * statistic.
  *
  * @throws {DomainError} for no values or ends in the wrong order
  * @source jcgm-101 7.5 (the discrete representation)

@@ -32,7 +32,7 @@ export type Verdict = 'passes' | 'fails' | 'unknown';
  *
  * `control` is paste or mortar with distilled or known good water, `test` the same with the water in
  * question. A value on the line passes. A line whose readings are missing is 'unknown'. ASTM's set
- * is read as the initial set of the two (from memory: C403 mortar).
+ * is read as the initial set of the two (from memory: C403 mortar). No range: a comparison.
  *
  * @throws {DomainError} for a time or strength that is not positive, or a final set before the initial.
  * @source neville-water-tests, pca-design-control

@@ -20,7 +20,7 @@ export interface Judged {
  *
  * `report` in kg/m³ (pH as it is); alkalies as Na₂O + 0.658 K₂O (`alkaliesOf`). A value equal to a
  * limit is within it. No verdict is a permission: passing chemistry does not replace the
- * comparison test for a water of unknown origin.
+ * comparison test for a water of unknown origin. No range: a comparison.
  *
  * @throws {DomainError} for a negative value.
  * @source en-1008-lecture, en-1008-memory, pca-mixing-water
@@ -46,7 +46,7 @@ export function judgeMixingWater(
 
 /**
  * Alkalies as sodium oxide, kg/m³, from `sodium` and `potassium` in kg/m³: Na₂O + 0.658 K₂O, with
- * Na₂O = 1.348 Na and K₂O = 1.205 K by molar mass.
+ * Na₂O = 1.348 Na and K₂O = 1.205 K by molar mass. No range: arithmetic.
  *
  * @throws {DomainError} for a negative concentration.
  * @source pca-mixing-water

@@ -19,7 +19,7 @@ export const EXTREMELY_HARD = 700;
  * The bands are printed in whole mg/L (0–60, 61–120, 121–180, more than 180) and leave a gap of
  * one between them. As the last line begins *above* 180, each upper end is taken as part of its
  * band and anything above it as the next: 60.4 mg/L is moderately hard. The value is not rounded
- * first. Any hardness from 0.
+ * first. Range: any hardness from 0.
  *
  * @throws {DomainError} for a negative hardness.
  * @source usgs-hardness
@@ -31,7 +31,7 @@ export function usgsClass(total: number): UsgsClass {
 
 /**
  * The same with the trade's own word for the far end: from about 700 mg/L as CaCO₃, where no
- * survey draws a line. `total` in mol/m³. Common practice, no source.
+ * survey draws a line. `total` in mol/m³. Common practice, no source. Range: any hardness from 0.
  *
  * @throws {DomainError} for a negative hardness.
  * @source common-practice

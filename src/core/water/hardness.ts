@@ -10,7 +10,7 @@ export const MAGNESIUM_MOLAR_MASS = 0.024305;
  * Hardness from the two ions that make it.
  *
  * `calcium` and `magnesium` in kg/m³ (1 mg/L is 0.001 kg/m³); results in mol/m³ of each and of
- * both. Formula: c = ρ / M. Any concentration; strontium, barium, iron and the like are not
+ * both. Formula: c = ρ / M. Range: any concentration; strontium, barium, iron and the like are not
  * counted, as in every method the trade uses.
  *
  * @throws {DomainError} for a negative concentration.
@@ -56,7 +56,7 @@ export function hardnessFromTitration(run: {
  * The strength of an EDTA solution, mol/m³, from titrating water of known hardness.
  *
  * `standard` is that hardness in mol/m³, `sample` and `titrant` the volumes in m³:
- * titre = standard × sample / titrant.
+ * titre = standard × sample / titrant. No range: arithmetic.
  *
  * @throws {DomainError} for a standard, sample or titrant of nothing.
  * @source fossee-2966
@@ -74,7 +74,8 @@ export function titreFromStandard(run: {
 
 /**
  * Hardness from a drop kit, mol/m³: the drops to the colour change times what the kit's sheet
- * says one drop stands for (`perDrop`, mol/m³; often 1 °dH). Good to one drop at best.
+ * says one drop stands for (`perDrop`, mol/m³; often 1 °dH). Good to one drop at best. No range is
+ * published: the kit's own sheet has it.
  *
  * @throws {DomainError} for a negative count or a drop that stands for nothing.
  * @source common-practice (the kit's own sheet decides)
@@ -93,7 +94,7 @@ export function hardnessFromDrops(kit: {
  *
  * Carbonate hardness is the smaller of the total and what the alkalinity can balance. A mole of
  * calcium needs two equivalents: carbonate = min(total, alkalinity / 2). `total` in mol/m³,
- * `alkalinity` in eq/m³ (50.04 mg/L as CaCO₃ is 1 eq/m³). Any water.
+ * `alkalinity` in eq/m³ (50.04 mg/L as CaCO₃ is 1 eq/m³). Range: any water.
  *
  * @throws {DomainError} for a negative total or alkalinity.
  * @source davis-2010 Example 7-1

@@ -18,7 +18,8 @@ const FREE_LIME = 0.01;
  * does to the setting time, (3/4)^(warmth/5.56 K).
  *
  * This is arithmetic, not evidence: hard water carries bicarbonate and sulfate, not chloride, and
- * bicarbonate waters may retard or quicken. Linear in the dose, which holds below about 2 %.
+ * bicarbonate waters may retard or quicken. Range: linear in the dose, which holds below
+ * about 2 %.
  *
  * @throws {DomainError} for a negative hardness or a water–cement ratio that is not positive.
  * @source jove-16919, concrete-construction-accelerators
@@ -50,7 +51,7 @@ export function calciumChlorideEquivalent(mix: {
  * Cement saturates its water with calcium hydroxide at once (`saturation`, mol/m³, default at
  * room temperature). `share` is the water's calcium in units of that; `limeNeeded` the CaO that saturates the
  * water, as a share of the cement, and `ofFreeLime` as a share of its free lime (`freeLime`, mass
- * fraction, FREE_LIME by default).
+ * fraction, FREE_LIME by default). No range is published.
  *
  * @throws {DomainError} for a negative calcium or a ratio, share or saturation that is not positive.
  * @source lime-solubility, common-practice

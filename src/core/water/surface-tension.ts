@@ -8,12 +8,12 @@ const CRITICAL = 647.096;
  * How strong is the skin of clean water? Surface tension against its own vapour.
  *
  * σ = 0.2358 (1 − T/Tc)^1.256 [1 − 0.625 (1 − T/Tc)] N/m. The formula is from memory; the table it
- * was fitted to is read and checked.
+ * was fitted to is read and checked. Range: the release's begins at the triple point, 0.01 °C, and ends at
+ * the critical point; melting water is let in.
  *
  * @param temperature of the water, K
  * @returns surface tension, N/m (not of a foaming solution, whose tension is about half or less)
- * @throws {DomainError} below 0 °C or above the critical point, 647.096 K. The release's own range begins
- *   at the triple point, 0.01 °C: melting water is let in.
+ * @throws {DomainError} below 0 °C or above the critical point, 647.096 K
  * @source iapws-r1-76 Table 1
  */
 export function waterSurfaceTension({ temperature }: { readonly temperature: number }): number {

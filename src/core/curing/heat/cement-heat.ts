@@ -28,7 +28,7 @@ export interface Compounds {
  * Compounds of a cement by Bogue from its oxides, mass fractions.
  * C3S = 4.071·(CaO − free) − 7.600·SiO2 − 6.718·Al2O3 − 1.430·Fe2O3 − 2.852·SO3;
  * C2S = 2.867·SiO2 − 0.7544·C3S; C3A = 2.650·Al2O3 − 1.692·Fe2O3; C4AF = 3.043·Fe2O3.
- * For cement with Al2O3/Fe2O3 of 0.64 or more. What the clinker really holds can differ by several
+ * Range: cement with Al2O3/Fe2O3 of 0.64 or more. What the clinker really holds can differ by several
  * per cent.
  * @throws {DomainError} for a fraction outside 0…1, an oxide ratio below 0.64, or oxides that would
  * leave a compound negative.

@@ -127,7 +127,7 @@ export function differenceOf({ temperatures, times, depths }: HeatRun): HeatInsi
 
 /**
  * Temperature of a run at a depth and a recorded moment, K: a straight line between neighbours.
- * `depth` m from the near face; `row` counts the run's times.
+ * `depth` m from the near face; `row` counts the run's times. No range: straight lines.
  * @throws {DomainError} for a depth outside the slab or a row outside the run.
  * @source common-practice
  */

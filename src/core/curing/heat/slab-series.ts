@@ -8,8 +8,8 @@ const TERMS = 200;
  * Share of the step felt in a slab whose two faces jump to a new temperature, 0…1.
  *
  * 1 − Σ 4/((2n+1)π)·sin((2n+1)πs/2)·exp(−((2n+1)π/2)²·Fo). `fourier` Fo = a·t/L², L half the
- * thickness; `fromFace` s, distance from a face over L, 0…2. Exact; cut at 200 terms, so for Fo from
- * 1e-4 up.
+ * thickness; `fromFace` s, distance from a face over L, 0…2. Exact; cut at 200 terms, so the range is
+ * Fo from 1e-4 up.
  * @throws {DomainError} for Fo below 1e-4 or a place outside the slab.
  * @source code-aster-ttll01
  */
@@ -29,7 +29,7 @@ export function slabSeriesHeld(of: {
 
 /**
  * The first roots of ξ·tan ξ = Bi, rising, one in each (nπ, nπ + π/2). `biot` Bi above 0; `count` how
- * many. Exact to the last bits.
+ * many. Exact to the last bits, over the whole range of Bi.
  * @throws {DomainError} for a Biot number or count not above zero.
  * @source code-aster-ttll100
  */
@@ -58,7 +58,8 @@ export function biotWeight(root: number): number {
 /**
  * Share of the first temperature difference left in a slab cooling to air on both faces, 0…1:
  * Σ An·exp(−ξn²·Fo)·cos(ξn·s). `biot` h·L/λ and `fourier` a·t/L² with L half the thickness;
- * `fromMiddle` s, distance from the middle over L, 0…1. Exact; cut at 200 terms, for Fo from 1e-4 up.
+ * `fromMiddle` s, distance from the middle over L, 0…1. Exact; cut at 200 terms: range
+ * Fo from 1e-4 up.
  * @throws {DomainError} for a Biot number not above zero, Fo below 1e-4 or a place outside the slab.
  * @source code-aster-ttll100
  */

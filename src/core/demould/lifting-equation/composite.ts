@@ -39,7 +39,7 @@ export interface CompositeIndex {
 /**
  * How hard are several tasks together, from the indices of each? Numbered by falling single-task index,
  * CLI = STLI₁ + Σ FILIⱼ · (1/FM(F₁+…+Fⱼ) − 1/FM(F₁+…+Fⱼ₋₁)), each FM read for task j's own duration and
- * height of hands.
+ * height of hands. Range: that of the method, in `scope.ts`.
  * @param tasks at least one
  * @throws {DomainError} for no task and what `frequencyMultiplier` refuses
  * @source niosh-lifting-1994 (the composite method; its pages from memory)
@@ -60,7 +60,8 @@ export function combineTasks(tasks: readonly TaskIndices[], form: Form): Composi
 }
 
 /**
- * How hard is a job of several lifts? Each is judged alone, then together by `combineTasks`.
+ * How hard is a job of several lifts? Each is judged alone, then together by `combineTasks`. Range: that
+ * of the method, in `scope.ts`.
  * @param tasks at least one; masses kg
  * @returns indices without unit, and the verdict on each task in the order given
  * @throws {DomainError} for no task and for what `judgeLift` refuses

@@ -17,7 +17,7 @@ const MODERATE_RECOVERY = 0.3;
  * Short, moderate or long? Work not followed by enough recovery joins the next spell. A spell of at most
  * 1 h needs recovery of `shortRecovery` × its work to stand alone as short; one of at most 2 h needs
  * 0.3 × its work to stand alone as moderate; the rest is long (up to 8 h). The longest class met counts.
- * The last spell of the day is taken to be followed by enough rest.
+ * The last spell of the day is taken to be followed by enough rest. Range: up to 8 h of work.
  * @param spells in order, s
  * @param shortRecovery share of the work time, 1.0 by the 2021 revision
  * @returns the class, and `work`: the longest joined work time in that class, s
@@ -45,7 +45,7 @@ export function durationClass(
 
 /**
  * How much light work or rest must follow a spell for it to keep its class, s: shortRecovery × work up to
- * 1 h, 0.3 × work up to 2 h. Longer spells have no such rule.
+ * 1 h, 0.3 × work up to 2 h. Range: spells of up to 2 h; longer ones have no such rule.
  * @param work s, above 0, at most 2 h
  * @throws {DomainError} outside that range
  * @source niosh-lifting-1994 pp. 13–14

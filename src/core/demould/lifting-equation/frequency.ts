@@ -23,14 +23,17 @@ const HIGHEST_RATE_LOW_HANDS: Readonly<Record<Duration, number>> = {
 /** The height of the hands that divides Tables 5 and 7, m: 75 cm, 30 in. @source niosh-lifting-1994 */
 const LOW_HANDS_BELOW: Readonly<Record<Form, number>> = { metric: 0.75, us: 0.762 };
 
-/** Are the hands below the height that divides Tables 5 and 7? `vertical` in m. @source niosh-lifting-1994 */
+/**
+ * Are the hands below the height that divides Tables 5 and 7? `vertical` in m. Range: any height.
+ * @source niosh-lifting-1994
+ */
 export function handsAreLow(vertical: number, form: Form): boolean {
   return vertical < LOW_HANDS_BELOW[form] - 1e-9;
 }
 
 /**
  * FM: from Table 5, straight between rows; the first row up to 0.2 lifts a minute; 0 above the last row
- * that has an entry for the duration and the height of the hands.
+ * that has an entry for the duration and the height of the hands. Range: that of the table.
  * @param lift perMinute lifts a minute, 0 or more; duration; vertical V of the hands, m
  * @throws {DomainError} for a negative rate or a V below the floor
  * @source niosh-lifting-1994 Table 5 p. 15; interpolation pp. 7, 56–57
@@ -55,7 +58,7 @@ export function frequencyMultiplier(
 
 /**
  * What rate counts when lifting fills only part of each quarter of an hour? rate × minutes/15, for work
- * that does not go on for the whole 15 minutes.
+ * that does not go on for the whole 15 minutes. Range: up to 15 minutes in each 15.
  * @param spell perMinute while lifting; minutes of lifting in each 15
  * @returns lifts a minute
  * @throws {DomainError} for a negative rate or minutes outside 0–15

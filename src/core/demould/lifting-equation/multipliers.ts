@@ -58,7 +58,8 @@ const US: Constants = {
 const constants = (form: Form) => (form === 'us' ? US : METRIC);
 
 /**
- * HM: 25/H (cm) or 10/H (in); 1 at 25 cm (10 in) and nearer, 0 beyond 63 cm (25 in).
+ * HM: 25/H (cm) or 10/H (in); 1 at 25 cm (10 in) and nearer, 0 beyond 63 cm (25 in). There the method's
+ * range ends.
  * @param horizontal H, m, above 0
  * @throws {DomainError} for H not above 0
  * @source niosh-lifting-1994 pp. 7–8, Table 1
@@ -76,7 +77,8 @@ export function horizontalMultiplier(
 }
 
 /**
- * VM: 1 − 0.003 |V − 75| (cm) or 1 − 0.0075 |V − 30| (in); 0 above 175 cm (70 in).
+ * VM: 1 − 0.003 |V − 75| (cm) or 1 − 0.0075 |V − 30| (in); 0 above 175 cm (70 in). There the method's
+ * range ends.
  * @param vertical V, m, from the floor up
  * @throws {DomainError} for a V below the floor
  * @source niosh-lifting-1994 pp. 7, 9, Table 2
@@ -94,7 +96,8 @@ export function verticalMultiplier(
 }
 
 /**
- * DM: 0.82 + 4.5/D (cm) or 0.82 + 1.8/D (in); 1 at 25 cm (10 in) and less, 0 beyond 175 cm (70 in).
+ * DM: 0.82 + 4.5/D (cm) or 0.82 + 1.8/D (in); 1 at 25 cm (10 in) and less, 0 beyond 175 cm (70 in). There
+ * the method's range ends.
  * @param travel D, m, 0 or more
  * @throws {DomainError} for a negative D
  * @source niosh-lifting-1994 pp. 7, 10–11, Table 3
@@ -112,7 +115,7 @@ export function distanceMultiplier(
 }
 
 /**
- * AM: 1 − 0.0032 A with A in degrees; 0 above 135°.
+ * AM: 1 − 0.0032 A with A in degrees; 0 above 135°. There the method's range ends.
  * @param asymmetry A, rad, from 0 to π
  * @throws {DomainError} for an angle outside 0–π
  * @source niosh-lifting-1994 pp. 7, 12, Table 4
@@ -124,7 +127,7 @@ export function asymmetricMultiplier(asymmetry: number, rounding: Rounding = 'no
 }
 
 /**
- * All six multipliers of one lift.
+ * All six multipliers of one lift. Ranges as the single multipliers.
  * @param lift lengths m, asymmetry rad, lifts a minute
  * @returns each 0 to 1
  * @throws {DomainError} for what the single multipliers refuse
@@ -143,7 +146,8 @@ export function multipliers(lift: Lift, form: Form, rounding: Rounding = 'none')
 
 /**
  * H when it cannot be measured, m, from the depth W of the load (front to back):
- * 20 cm + W/2 with the hands at 25 cm or higher, 25 cm + W/2 lower (8 in and 10 in from 10 in).
+ * 20 cm + W/2 with the hands at 25 cm or higher, 25 cm + W/2 lower (8 in and 10 in from 10 in). No range
+ * is published.
  * @param load depth W m; vertical V m
  * @throws {DomainError} for a depth not above 0 or a V below the floor
  * @source niosh-lifting-1994 p. 8

@@ -1,5 +1,6 @@
 /**
- * To two decimals, halves up, undisturbed by binary fractions: 0.985 becomes 0.99 as in the tables.
+ * To two decimals, halves up, undisturbed by binary fractions: 0.985 becomes 0.99 as in the tables. No
+ * range: rounding.
  * @source niosh-lifting-1994 p. 29
  */
 export function toTwoDecimals(x: number): number {
@@ -7,7 +8,7 @@ export function toTwoDecimals(x: number): number {
 }
 
 /**
- * To one decimal, halves up: how the manual gives weight limits and lifting indices.
+ * To one decimal, halves up: how the manual gives weight limits and lifting indices. No range: rounding.
  * @source niosh-lifting-1994 p. 29
  */
 export function toOneDecimal(x: number): number {

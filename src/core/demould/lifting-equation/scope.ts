@@ -28,8 +28,8 @@ const SCOPE = {
 } as const;
 
 /**
- * Does the lifting equation apply to this job? The reasons it does not, as short codes; empty when nothing
- * that was said stands against it. It is also silent on carrying, pushing and lifting by two people.
+ * Is this job within the range of the lifting equation? The reasons it is not, as short codes; empty when
+ * nothing that was said stands against it. It is also silent on carrying, pushing and lifting by two people.
  * `unstable-load` and `cramped-space` are from memory; the others were read on p. 6.
  * @source niosh-lifting-1994 p. 6
  */
@@ -65,7 +65,8 @@ const outside = (
 export const TWO_PEOPLE_SHARE = 2 / 3;
 
 /**
- * The limit for two people lifting together, kg, by practice: 2 · share · limit of one.
+ * The limit for two people lifting together, kg, by practice: 2 · share · limit of one. No range is
+ * published.
  * @param weightLimit for one, kg, 0 or more
  * @source common-practice
  */

@@ -29,7 +29,7 @@ export const INDEX_HIGH = 3;
 /**
  * How heavy may one lift be, and how does this one compare? RWL = LC·HM·VM·DM·AM·FM·CM; LI = mass/RWL.
  * Judges one end of the lift: where the load must be set down with care, the destination is a second
- * call, and the lower limit rules. See `scope.ts` for what the method does not cover.
+ * call, and the lower limit rules. Range: see `scope.ts` for what the method does not cover.
  * @param lift lengths m, asymmetry rad, lifts a minute
  * @param mass of the load, kg, above 0
  * @param form metric or US constants

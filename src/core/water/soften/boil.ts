@@ -9,7 +9,7 @@ export const AIR_CARBON_DIOXIDE = STANDARD_ATMOSPHERE * 10 ** -3.4;
  * What boiling leaves of a water: carbonate hardness only, and not all of that.
  *
  * Boiling drives CO₂ off, so the water is taken to come to rest with air (`carbonDioxidePressure`,
- * Pa) and calcite at `water.temperature`, the temperature at which it settles after cooling, 0–50 °C.
+ * Pa) and calcite at `water.temperature`, the temperature at which it settles after cooling, range 0–50 °C.
  * Evaporation is left out. Hardness in mol per kg of water. How nearly a kettle gets there is not
  * known; short boiling leaves more.
  *

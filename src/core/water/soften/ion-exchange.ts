@@ -46,7 +46,8 @@ export function ionExchange(softener: {
  * Calcium a sodium resin can hold against the sodium in the water itself, eq per m³ of resin.
  *
  * q = `total` · C_Ca/(C_Ca + C_Na/α) with the separation factor α of calcium over sodium;
- * concentrations `calcium` and `sodium` in eq/m³. `treated` is m³ of water per m³ of resin.
+ * concentrations `calcium` and `sodium` in eq/m³. `treated` is m³ of water per m³ of resin. No range is
+ * published.
  *
  * @throws {DomainError} for a capacity, calcium or factor that is not positive.
  * @source davis-2010 Example 8-1
@@ -70,7 +71,8 @@ export function resinCapacity(resin: {
 /**
  * Hardness a softener took out, from the salt its regeneration used up, mol/m³.
  *
- * `volume` m³ softened, `salt` kg of NaCl that did the exchanging: salt/58.44 equivalents.
+ * `volume` m³ softened, `salt` kg of NaCl that did the exchanging: salt/58.44 equivalents. No range:
+ * arithmetic.
  *
  * @throws {DomainError} for a volume that is not positive or a negative mass.
  * @source zeolite-exercise
@@ -87,7 +89,8 @@ export function hardnessFromRegeneration(run: {
 /**
  * Equivalents a bed held back, from what came through: ∫ (feed − effluent) dV by trapezoids.
  *
- * `volumes` in m³, rising from above 0 (the bed is clean at 0); `effluent` and `feed` in eq/m³.
+ * `volumes` in m³, rising from above 0 (the bed is clean at 0); `effluent` and `feed` in eq/m³. No range:
+ * arithmetic.
  *
  * @throws {DomainError} when the volumes do not rise or the lists differ in length.
  * @source davis-2010 Problem 8-2

@@ -26,7 +26,7 @@ export type Salt = keyof typeof LIME_SODA_DEMAND;
  *
  * `salts` in kg/m³ each. `limePurity` and `sodaPurity` are mass fractions. Complete reaction is
  * assumed, with no excess. This is arithmetic for checking exercises, not a recipe: lime at the
- * bench is caustic and leaves a pH near 11.
+ * bench is caustic and leaves a pH near 11. No range is published.
  *
  * @throws {DomainError} for a negative salt or a purity outside (0, 1].
  * @source lime-soda-exercises
@@ -52,7 +52,8 @@ export function limeSodaForSalts(water: {
 
 /**
  * The same for a water analysed as ions: calcium, magnesium and carbon dioxide in mol/m³,
- * bicarbonate in eq/m³. Lime: CO₂ + HCO₃/2 + Mg; soda: Ca + Mg − HCO₃/2, none when negative.
+ * bicarbonate in eq/m³. Lime: CO₂ + HCO₃/2 + Mg; soda: Ca + Mg − HCO₃/2, none when negative. Range as
+ * `limeSodaForSalts`.
  *
  * @throws {DomainError} for a negative concentration or a purity outside (0, 1].
  * @source lime-soda-exercises
@@ -94,7 +95,7 @@ const MOST_EXCESS = 0.04 / MOLAR_MASS.calciumCarbonate;
  *
  * All in mol/m³ but bicarbonate (eq/m³). Magnesium above 40 mg/L as CaCO₃ is taken out with lime,
  * and as much again is added in excess, between 20 and 40 mg/L. Of the non-carbonate hardness
- * target − 40 mg/L may stay; soda takes the rest.
+ * target − 40 mg/L may stay; soda takes the rest. Range: targets from 40 mg/L as CaCO₃ up.
  *
  * @throws {DomainError} for a negative amount, or a target below what the process leaves.
  * @source davis-2010 ch. 7 (as in a solved exercise)
@@ -124,7 +125,7 @@ export function limeSodaToTarget(water: {
  * Hardness left, mol/m³, after lime (and soda that takes `sodaRemoves`, mol/m³).
  *
  * Straight lime leaves `carbonateLeft` (`CARBONATE_LEFT` by default) and all the non-carbonate
- * hardness; excess lime leaves 10 mg/L of magnesium hydroxide besides.
+ * hardness; excess lime leaves 10 mg/L of magnesium hydroxide besides. No range is published.
  *
  * @throws {DomainError} for a negative amount or soda that removes more than there is.
  * @source awwa-asce-wtpd Examples 11.1–11.4

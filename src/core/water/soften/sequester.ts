@@ -34,7 +34,7 @@ export interface Sequestered {
  *
  * `hardness` in mol/m³, one mole each; `waterCement` is the water–cement ratio by mass, with the
  * water taken as 1000 kg/m³. Binding is never quite complete, and in the high pH of cement it is
- * cement's own calcium that the sequestrant meets.
+ * cement's own calcium that the sequestrant meets. No range is published.
  *
  * @throws {DomainError} for a negative hardness or a water–cement ratio that is not positive.
  * @source iupac-atomic-weights (from memory), retarders (from memory)

@@ -14,12 +14,18 @@ export type SodaForm = 'anhydrous' | 'decahydrate';
 export const DECAHYDRATE_FACTOR =
   MOLAR_MASS.sodiumCarbonateDecahydrate / MOLAR_MASS.sodiumCarbonate;
 
-/** Mass of `moles` of sodium carbonate in the form it is sold, kg. @source iupac-atomic-weights (from memory) */
+/**
+ * Mass of `moles` of sodium carbonate in the form it is sold, kg. No range: arithmetic.
+ * @source iupac-atomic-weights (from memory)
+ */
 export function sodaMass(moles: number, form: SodaForm): number {
   return moles * sodaMolarMass(form);
 }
 
-/** Moles of sodium carbonate in a mass of either form, kg. @source iupac-atomic-weights (from memory) */
+/**
+ * Moles of sodium carbonate in a mass of either form, kg. No range: arithmetic.
+ * @source iupac-atomic-weights (from memory)
+ */
 export function sodaMoles(mass: number, form: SodaForm): number {
   return mass / sodaMolarMass(form);
 }
@@ -55,7 +61,7 @@ export interface SodaSoftened {
  *
  * Na₂CO₃ adds 2 Na⁺, one of carbon and 2 eq of alkalinity; calcite then comes out until it is just
  * saturated, closed to the air. Magnesium stays: its carbonates do not form in a cold bucket and
- * its hydroxide needs lime. `water` per kg of water, `soda` in mol/kg. 0–50 °C.
+ * its hydroxide needs lime. `water` per kg of water, `soda` in mol/kg. Range 0–50 °C.
  *
  * @throws {DomainError} as `speciate`, and for a negative dose.
  * @throws {NotConverged} rather than return an unbalanced water.
@@ -95,7 +101,8 @@ const MOST_SODA = 0.1;
  *
  * `water` per kg of water, `target` calcium + magnesium in mol/kg. Returns the dose in mol/kg with
  * what it makes, or `reached: false` with the least hardness soda can give, which is all the
- * magnesium and a trace of calcium. A target above what is there needs no soda.
+ * magnesium and a trace of calcium. A target above what is there needs no soda. Range as
+ * `softenWithSoda`; no dose above MOST_SODA is tried.
  *
  * @throws {DomainError} as `softenWithSoda`, and for a negative target.
  * @throws {NotConverged} rather than return a dose that misses.
@@ -130,7 +137,8 @@ export function sodaForHardness(aim: {
  * What weighing one form of washing soda for the other makes of the water.
  *
  * `soda` is the mol/kg meant; `meant` the form the recipe was for, `used` the one weighed out by
- * its mass. Crystals for ash give 0.37 of the dose, ash for crystals 2.7 times it.
+ * its mass. Crystals for ash give 0.37 of the dose, ash for crystals 2.7 times it. Range as
+ * `softenWithSoda`.
  *
  * @throws {DomainError} and {NotConverged} as `softenWithSoda`.
  * @source iupac-atomic-weights (from memory)
