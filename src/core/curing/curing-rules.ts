@@ -7,7 +7,7 @@ export type GainClass = 'rapid' | 'medium' | 'slow' | 'very-slow';
 
 /**
  * Gain class from r, the ratio of mean 2-day to 28-day strength: rapid from 0.50, medium from 0.30,
- * slow from 0.15, else very slow. `ratio` 0…1.
+ * slow from 0.15, else very slow. `ratio`, range 0…1.
  * @throws {DomainError} for a ratio outside 0…1.
  * @source din-1045-3
  */
@@ -32,8 +32,9 @@ export const DIN_COLD = ICE_POINT + 5;
 
 /**
  * Shortest cure at a surface temperature by DIN 1045-3, s. Below 5 °C the 5–10 °C row holds and the
- * time spent below 5 °C is added by the caller. `surfaceTemperature` K.
- * @throws {DomainError} for a temperature not above absolute zero.
+ * time spent below 5 °C is added by the caller. `surfaceTemperature` K. For normal concrete; no range is
+ * published for foamed.
+ * @throws {DomainError} for a temperature outside 150…500 K.
  * @source din-1045-3 curing table
  */
 export function dinCuring(of: {

@@ -36,8 +36,8 @@ export interface PlanEntry {
  * growth `coefficient` s for the classes of EN 13670, whose strength share is taken of the 28-day
  * strength. DIN's band is found with the mean surface temperature over the cure it gives (our
  * reading; the standard names a surface temperature, not how to average it), and the time below 5 °C
- * is added. After the last reading it holds. These rules are for normal concrete; none is published
- * for foamed.
+ * is added. After the last reading it holds. These rules are for normal concrete; no range is
+ * published for foamed.
  * @throws {DomainError} as dinCuring, ageForShare or equivalentAge.
  * @source din-1045-3
  * @source nhbc-3-1-15

@@ -31,7 +31,7 @@ export interface BaseCheck {
  * With the air taken out, ρ = measured/(1 − a), the density of a base mix is (1 + w + s)/(1/ρc + w/ρw +
  * s/ρs), so w = (1 + s − ρ (1/ρc + s/ρs))/(ρ/ρw − 1). Too little water: add (w₀ − w) C; too much: add
  * cement (w/w₀ − 1) C and its sand. Sand is taken to have gone in as the recipe says; a change in
- * it is read as a change in water.
+ * it is read as a change in water. No range is published.
  *
  * @param measuredDensity kg/m³; @param cement kg; @param air share, 0–0.3
  * @returns ratios, kg/m³, kg

@@ -25,7 +25,7 @@ export interface BinderPart {
 }
 
 /**
- * Particle density of a blended binder, kg/m³: volumes add, so 1/ρ = Σ share/ρᵢ.
+ * Particle density of a blended binder, kg/m³: volumes add, so 1/ρ = Σ share/ρᵢ. No range is published.
  *
  * @param parts their shares by mass; they add up to 1
  * @throws {DomainError} for no parts, a share outside 0–1, or shares that do not add up to 1

@@ -56,7 +56,8 @@ export interface Correction {
  * `tolerance`: leave it, every extra turn of the mixer costs foam.
  *
  * Notes: 'check-reading' when the measured density is above the base mix's or below the foam's,
- * which no mix of the two can be: the amounts still balance, but a reading is wrong.
+ * which no mix of the two can be: the amounts still balance, but a reading is wrong. No range is
+ * published.
  *
  * @throws {DomainError} for a target not between the foam ('lighter-than-foam') and the base mix
  *   ('heavier-than-base-mix'), or masses and densities that are not positive.

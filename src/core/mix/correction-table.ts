@@ -22,7 +22,7 @@ export interface CorrectionRow {
  *
  * `tare` (kg) and `vessel` (m³) of the measure; `densities` the wet densities to print, kg/m³;
  * the rest as `correctMix` takes it. reading = tare + density × vessel. The mass in the mixer is
- * what went in, so it does not change with the reading.
+ * what went in, so it does not change with the reading. Range as `correctMix`.
  *
  * @throws {DomainError} as `correctMix` does, and for an empty list or a measure of no volume.
  * @source astm-c138

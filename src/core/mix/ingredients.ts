@@ -52,7 +52,7 @@ export interface Equivalent {
  * sand that `proportion` knows, since masses and absolute volumes add.
  *
  * sandCement = Σ rᵢ; sandDensity = Σ rᵢ/Σ (rᵢ/ρᵢ). Fibre is dosed by the volume of the finished mix
- * and stays apart.
+ * and stays apart. No range is published: volumes are taken to add.
  *
  * @throws {DomainError} as `binderDensity`; for a negative ratio, a filler lighter than 100 or heavier
  *   than 5000 kg/m³, pigment or admixture above the binder's mass, fibre above 10 % by volume

@@ -13,7 +13,7 @@ export interface DampAggregate {
  * How much damp sand to weigh out, and what its water takes off the mixing water, kg.
  *
  * Oven-dry mass = surface-dry/(1 + absorption); to weigh = oven-dry × (1 + moisture); water it brings =
- * oven-dry × (moisture − absorption), negative when dry sand drinks.
+ * oven-dry × (moisture − absorption), negative when dry sand drinks. No range: arithmetic.
  *
  * @throws {DomainError} for a negative mass; moisture or absorption outside 0–1
  * @source army-en5466
@@ -35,7 +35,8 @@ export function dampAggregate({ surfaceDry, moisture, absorption }: DampAggregat
 }
 
 /**
- * The water on an aggregate whose free moisture is given as a share of its surface-dry mass, kg.
+ * The water on an aggregate whose free moisture is given as a share of its surface-dry mass, kg. No
+ * range: arithmetic.
  *
  * @param surfaceDry kg; @param free share, negative where it will drink
  * @throws {DomainError} for a negative mass; a share outside −1…1

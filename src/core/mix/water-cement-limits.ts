@@ -39,7 +39,7 @@ export function waterCementNotes(base: {
 }
 
 /**
- * Refuses a w/c that no base mix has.
+ * Refuses a w/c that no base mix has: the range is 0.2–2.
  * @throws {DomainError} outside 0.2–2; 'paste-robs-foam' below.
  * @source astm-c869 Table 1 note (0.2), common-practice (2)
  */

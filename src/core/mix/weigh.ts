@@ -23,7 +23,7 @@ export function wetDensity(reading: {
 }
 
 /**
- * Yield of a batch, m³: the mass that went in over the density it was weighed at.
+ * Yield of a batch, m³: the mass that went in over the density it was weighed at. No range: a definition.
  *
  * @throws {DomainError} for no mass or no density.
  * @source astm-c138
@@ -38,7 +38,8 @@ export function yieldVolume(batch: { readonly mass: number; readonly density: nu
  * Gravimetric air content, a share of the volume: (T − D) / T.
  *
  * `airFreeDensity` T is what the parts would weigh with no air, `density` D what was weighed,
- * kg/m³. A reading error can make it slightly negative, which is returned as it is.
+ * kg/m³. A reading error can make it slightly negative, which is returned as it is. No range: a
+ * definition.
  *
  * @throws {DomainError} for a density that is not positive.
  * @source astm-c138
