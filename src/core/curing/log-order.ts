@@ -45,6 +45,7 @@ export function putInOrder(
 /**
  * The history of ordered readings, its gaps told in `problems`; undefined without readings. No range:
  * bookkeeping.
+ * @throws {DomainError} as temperatureHistory; readings in order and plausible never meet it.
  * @source common-practice
  */
 export function toHistory(

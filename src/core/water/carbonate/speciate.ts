@@ -61,6 +61,7 @@ export function speciateWater(water: CarbonateWater): Speciation {
 
 /**
  * One solve with what is fixed stated outright. Range as `speciate`.
+ * @throws {DomainError} and {NotConverged} as `balance`.
  * @source plummer-busenberg-1982, wateq4f
  */
 export function solve(system: System, solutes: Solutes, fixed: Fixed): Speciation {
