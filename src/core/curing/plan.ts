@@ -11,7 +11,6 @@ import {
   type GainClass,
 } from './curing-rules.ts';
 import { timeToReachAge } from './equivalent-age.ts';
-import { timeAtOrBelow } from './frost.ts';
 import { type TemperatureHistory, temperatureAt } from './history.ts';
 import { ageForShare } from './strength-growth.ts';
 import { DAY } from './units.ts';
@@ -105,33 +104,32 @@ function timeBelow(
   return ends === undefined ? undefined : ends - duration;
 }
 
+/** At the level itself time counts, "at 10 °C or more", whatever the last digit of a reading in °F. K */
+const UNDER = 1e-6;
+/** Rounding that does not keep a cure from its end, s. */
+const ROUNDING = 1e-6;
+
 /** Moment by which `duration` has passed at `level` or above; the last reading holds. Undefined when it never does. */
 function whenCounted(
   history: TemperatureHistory,
   duration: number,
   level: number,
 ): number | undefined {
-  const counted = (until: number) => until - coldUntil(history, level, until);
-  let low = duration;
-  let high = history.times[history.times.length - 1]! + duration;
-  if (counted(low) >= duration) return low;
-  if (counted(high) < duration - 1e-6) return undefined;
-  while (high - low > 1e-6) {
-    const middle = (low + high) / 2;
-    if (counted(middle) < duration) low = middle;
-    else high = middle;
-  }
-  return high;
-}
-
-/** At the level itself time counts, "at 10 °C or more", whatever the last digit of a reading in °F. K */
-const UNDER = 1e-6;
-
-function coldUntil(history: TemperatureHistory, level: number, until: number): number {
-  const last = history.times[history.times.length - 1]!;
+  const { times, temperatures } = history;
   const cold = level - UNDER;
-  const held = history.temperatures[history.temperatures.length - 1]! <= cold;
-  return timeAtOrBelow(history, cold, until) + (held ? Math.max(0, until - last) : 0);
+  // As the last reading holds after it, the first does before it.
+  let counted = temperatures[0]! > cold ? Math.max(0, times[0]!) : 0;
+  if (counted >= duration) return duration;
+  for (let i = 1; i < times.length; i++) {
+    const [t0, t1, a, b] = [times[i - 1]!, times[i]!, temperatures[i - 1]!, temperatures[i]!];
+    const crossing = a > cold === b > cold ? t1 : t0 + ((cold - a) / (b - a)) * (t1 - t0);
+    // A straight stretch is warm up to where it crosses, from there on, all along, or not at all.
+    const [from, to] = a > cold ? [t0, crossing] : [b > cold ? crossing : t1, t1];
+    if (counted + (to - from) >= duration - ROUNDING) return from + (duration - counted);
+    counted += to - from;
+  }
+  const held = temperatures[temperatures.length - 1]! > cold;
+  return held ? times[times.length - 1]! + (duration - counted) : undefined;
 }
 
 /** Mean temperature from casting until a moment, K; the last reading holds after the history's end. @source definition */

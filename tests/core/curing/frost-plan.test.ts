@@ -67,6 +67,30 @@ describe('curing plan', () => {
   const ends = (entries: ReturnType<typeof plan>, rule: string) =>
     entries.find((entry) => entry.rule === rule)!;
 
+  test('a cure ends when the time above the level it names has added up, and not before', () => {
+    const kelvin = fc.double({ min: 273.15, max: 293.15, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(kelvin, { minLength: 12, maxLength: 40 }), (temperatures) => {
+        const history = temperatureHistory({
+          times: temperatures.map((_, i) => (i * DAY) / 2),
+          temperatures,
+        });
+        const last = ((temperatures.length - 1) * DAY) / 2;
+        const level = 283.15;
+        const entry = ends(
+          curingPlan({ history, gain: 'slow', law, coefficient: 0.25 }),
+          'aci-high-early',
+        );
+        const below = timeAtOrBelow(history, level, entry.ends ?? Number.POSITIVE_INFINITY);
+        // After the last reading it holds: warm for good, or never again.
+        if (entry.ends === undefined) {
+          expect(temperatures.at(-1)).toBeLessThanOrEqual(level);
+          expect(last - below).toBeLessThan(3 * DAY);
+        } else expect(entry.ends - below).toBeCloseTo(3 * DAY, 0);
+      }),
+    );
+  });
+
   test('at the very temperature a rule names, time counts; just below it does not', () => {
     expect(ends(plan(10), 'aci-normal').ends).toBe(7 * DAY);
     expect(ends(plan(10), 'aci-high-early').ends).toBe(3 * DAY);
