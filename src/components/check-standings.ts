@@ -1,0 +1,21 @@
+import type { Row } from '../../tests/published/rows.ts';
+import { sourceOf } from './library.ts';
+
+/** What the way a figure was come by is worth, as its row says it. */
+const STANDINGS: Readonly<Record<Row['standing'], string>> = {
+  published: 'Published.',
+  'reference program': 'Another program’s answer.',
+  'common practice': 'Common practice, no source.',
+  'from memory': 'From memory: no evidence.',
+  regression: 'Worked out by us: shows stability only.',
+};
+
+/** A source that is itself common practice says so by its name. */
+export const standingOf = ({
+  standing,
+  source,
+  id,
+}: Pick<Row, 'standing' | 'source' | 'id'>): string =>
+  standing === 'common practice' && sourceOf(source, id).standing === standing
+    ? ''
+    : STANDINGS[standing];
