@@ -185,7 +185,7 @@ export default worksheet({
       caption: 'Thicknesses and densities side by side, conducting as much as wet concrete can',
       columns: ['Part', 'Hottest', 'Across it'],
       rows: ({ beside }, _, say) =>
-        beside.map(({ thickness, wet, peak, difference }) => [
+        beside().map(({ thickness, wet, peak, difference }) => [
           `${say(thickness, 'length', { units: MM, significant: 2 })} at ${say(wet, 'density', { units: DENSITY, significant: 2 })}`,
           `${say(peak.temperature, 'temperature', { decimals: 0 })} after ${say(peak.time, 'time', { units: HOURS, significant: 2 })}${peak.temperature > PEAK_LIMIT ? ', too hot' : ''}`,
           `${say(difference.value, 'temperatureDifference', { significant: 2 })}${difference.value > DIFFERENCE_LIMIT ? ', steep' : ''}`,

@@ -2,6 +2,7 @@ import { adiabaticRise } from '../../core/curing/heat/hydration.ts';
 import type { HeatInside } from '../../core/curing/heat/inside.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { COARSE, FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
+import { lazy } from '../shared/lazy.ts';
 
 /** Thicknesses, m, and wet densities, kg/m³, shown beside the reader's own. */
 const THICKNESSES = [0.06, 0.15, 0.3, 0.6] as const;
@@ -33,10 +34,12 @@ function work(v: HeatValues) {
       heatCapacity: found.heatCapacity,
     }),
     // The reader's own stands in the comparison as it is worked above, on the finer mesh.
-    beside: beside.flatMap((each) =>
-      each.thickness === own.thickness && each.wet === own.wet
-        ? [{ ...own, peak: found.peak, difference: found.difference }]
-        : besideCase(v, each),
+    beside: lazy(() =>
+      beside.flatMap((each) =>
+        each.thickness === own.thickness && each.wet === own.wet
+          ? [{ ...own, peak: found.peak, difference: found.difference }]
+          : besideCase(v, each),
+      ),
     ),
   };
 }
