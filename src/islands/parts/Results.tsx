@@ -52,7 +52,14 @@ export function Results({
                 {here.pm && <span class="pm">{`\u00a0±\u00a0${here.pm}`}</span>}
                 {here.symbol && <span class="unit">{`\u00a0${here.symbol}`}</span>}
               </span>
-              {there.symbol !== here.symbol && <span class="other"> {there.text}</span>}
+              {there.symbol !== here.symbol && (
+                <span class="other">
+                  {' '}
+                  {there.pm
+                    ? `${there.number}\u00a0±\u00a0${there.pm}\u00a0${there.symbol}`
+                    : there.text}
+                </span>
+              )}
               {sure?.mostFrom && i === 0 && (
                 <span class="most">Most of the ± comes from: {sure.mostFrom}.</span>
               )}

@@ -27,7 +27,8 @@ export function MeasureBars({
   const act = ACTION_RATE * limitShare;
   const unit = LOSS[say.system];
   const inUnit = (rate: number) => toUnit(rate, 'massFlux', unit);
-  const most = Math.max(act * 1.2, ...measures.map((m) => m.rate)) * 1.12;
+  const most =
+    Math.max(act * 1.2, ...measures.map((m) => m.rate * (1 + EVAPORATION_ACCURACY))) * 1.04;
   const x = scaleLinear([0, inUnit(most)], [LEFT, WIDTH - 16]);
   const at = (rate: number) => x(Math.min(inUnit(most), inUnit(rate)));
   const bottom = TOP + measures.length * ROW;

@@ -1,0 +1,23 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { expect, test } from 'vitest';
+import type { Answered } from '../../src/islands/engine/answer.ts';
+import { Results } from '../../src/islands/parts/Results.tsx';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+
+/** What the other system of units says of a mass. */
+function other(value: number, pm?: number): string | undefined {
+  const sheet = {
+    results: { missing: { label: 'Missing', kind: 'mass', of: () => value } },
+  } as unknown as AnyWorksheet;
+  const answered = {
+    numbers: { missing: { value, sure: pm === undefined ? undefined : { pm } } },
+  } as unknown as Answered;
+  const html = renderToString(h(Results, { sheet, answered, system: 'metric' }));
+  return /<span class="other">(.*?)<\/span>/.exec(html)?.[1]?.replaceAll('\u00a0', ' ').trim();
+}
+
+test('a ± stands in both systems of units', () => {
+  expect(other(2, 0.03)).toBe('4.41 ± 0.07 lb');
+  expect(other(2)).toBe('4.41 lb');
+});
