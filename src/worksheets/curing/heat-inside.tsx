@@ -54,24 +54,23 @@ export default worksheet({
       of: (r) => r.difference.value,
       significant: 2,
     },
+    differenceAt: {
+      label: 'That difference is widest after',
+      kind: 'time',
+      of: (r) => r.difference.time,
+      units: HOURS,
+      significant: 2,
+    },
     differenceDry: {
       label: 'Inside over the cooler face, dry, up to',
       kind: 'temperatureDifference',
       of: (r) => r.asDry?.difference.value,
       significant: 2,
     },
-    differenceAt: {
-      label: 'Inside over face, wet or measured: that is after',
-      kind: 'time',
-      of: (r) => r.difference.time,
-      units: HOURS,
-      significant: 2,
-    },
     rise: {
-      label: 'It would warm by, if no heat got out',
+      label: 'Warming if no heat got out',
       kind: 'temperatureDifference',
       of: (r) => r.rise,
-      significant: 2,
     },
     conductivity: {
       label: 'Conductivity, damp: the most',

@@ -47,7 +47,7 @@ export default worksheet({
       significant: 2,
     },
     own: {
-      label: 'Of it, the bar’s own weight',
+      label: 'Of the first bar’s strength, from its own weight',
       kind: 'stress',
       of: (r) => r.counted[0]?.ownWeight,
       units: KPA,

@@ -98,7 +98,7 @@ export default worksheet({
       sure: true,
     },
     planned: {
-      label: 'had every bubble lived',
+      label: 'Wet density, had every bubble lived',
       kind: 'density',
       of: (r) => r.planned,
       units: DENSITY,

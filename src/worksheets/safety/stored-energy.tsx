@@ -126,11 +126,11 @@ export default worksheet({
       significant: 2,
     },
     product: {
-      label: 'Pressure × volume, the measure of the law',
+      label: 'Pressure × volume, bar·L',
       kind: 'count',
       of: (r) => r.held.pressureVolume / 100,
       significant: 2,
-      note: 'bar·L; above 50 the European safety requirements apply to a simple vessel',
+      note: 'the measure of the law: above 50 the European safety requirements apply to a simple vessel',
     },
   },
   judge: ({ held }, { gauge, made, marking, relief }, say) => {

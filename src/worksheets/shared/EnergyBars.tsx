@@ -40,8 +40,13 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
         {marked && (
           <g>
             <path class="level" d={`M${x(markAt)} 4V${foot}`} />
-            <text class="soft" x={x(markAt)} y={foot + 18} text-anchor="end">
-              {markName}
+            <text
+              class="soft"
+              x={x(markAt)}
+              y={foot + 18}
+              text-anchor={x(markAt) < (LEFT + RIGHT) / 2 ? 'start' : 'end'}
+            >
+              {markName}, {say(markAt, 'energy', { units: ENERGY, significant: 2 })}
             </text>
           </g>
         )}

@@ -47,7 +47,7 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
       x={[0, days(until)]}
       y={[0, top]}
       xLabel="days since casting"
-      yLabel={unitOf('stress', unit).symbol}
+      yLabel={`bending strength to use, ${unitOf('stress', unit).symbol}`}
     >
       {(axes) => {
         const [bottom, roof] = axes.y.range() as [number, number];
