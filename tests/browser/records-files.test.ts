@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
-import type { BatchRecord } from '../../src/bench/records/record.ts';
+import { type BatchRecord, RECORD_VERSION } from '../../src/bench/records/record.ts';
 import { FORMAT } from '../../src/bench/records/schema.ts';
 import { openPage, wakeWorksheets } from './browser.ts';
 import {
@@ -205,7 +205,7 @@ describe.concurrent('out and in', () => {
     await bring(page, readFileSync(fixture, 'utf8'));
     await page.getByRole('button', { name: 'Bring in 2 batches' }).click();
     await expect.poll(async () => (await stored(page)).length).toBe(2);
-    expect((await stored(page)).every(({ version }) => version === 1)).toBe(true);
+    expect((await stored(page)).every(({ version }) => version === RECORD_VERSION)).toBe(true);
   });
 
   test('the table for a spreadsheet names its units', async ({ expect, page }) => {

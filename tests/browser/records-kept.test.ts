@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
+import { RECORD_VERSION } from '../../src/bench/records/record.ts';
 import { type Opened, openPage } from './browser.ts';
 import {
   batchPage,
@@ -207,14 +208,17 @@ describe.concurrent('records of another version', () => {
         expect.stringContaining('Slabs, first trial'),
       ]);
     const [first] = (await stored(page)).filter(({ id }) => id === 'trial-1');
-    expect(first).toMatchObject({ version: 1, readings: { cement: { t: '13.56', u: 'kg' } } });
+    expect(first).toMatchObject({
+      version: RECORD_VERSION,
+      readings: { cement: { t: '13.56', u: 'kg' } },
+    });
     await visit(page, batchPage('trial-1'), '.record');
     await page.locator('[data-stage="mixed"] summary').click();
     await expect.poll(() => page.locator('#record-cement').inputValue()).toBe('13.56');
   });
 
   test('a later one is left as it is', async ({ expect, page }) => {
-    await leave(page, [{ ...slabs('new'), version: 2, more: true }, slabs('a')]);
+    await leave(page, [{ ...slabs('new'), version: RECORD_VERSION + 1, more: true }, slabs('a')]);
     await page.reload();
     await listed(page);
     expect(await rows(page).count()).toBe(1);

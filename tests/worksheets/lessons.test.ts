@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { openRecord } from '../../src/bench/records/migrate.ts';
-import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
+import { type BatchRecord, blankRecord, RECORD_VERSION } from '../../src/bench/records/record.ts';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
 import {
@@ -18,7 +18,11 @@ describe('the invented batches', () => {
   test('are six records of the present format, each marked', () => {
     expect(demo.length).toBe(6);
     for (const record of demo) {
-      expect(openRecord(JSON.parse(JSON.stringify(record)))).toEqual({ ok: true, record, from: 1 });
+      expect(openRecord(JSON.parse(JSON.stringify(record)))).toEqual({
+        ok: true,
+        record,
+        from: RECORD_VERSION,
+      });
       expect(record.invented).toBe(true);
       expect(nameOf({ ...record, name: 'Renamed' })).toContain('invented');
     }

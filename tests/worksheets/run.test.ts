@@ -4,11 +4,11 @@ import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts
 import { speaker } from '../../src/islands/engine/say.ts';
 import { number } from '../../src/islands/fields.ts';
 import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
+import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
 import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
 import {
   correcting,
-  corrections,
   isCorrecting,
   uncorrected,
 } from '../../src/worksheets/shared/run-correction.ts';
@@ -176,35 +176,64 @@ describe('what to do with the blend', () => {
 });
 
 describe('a correction', () => {
-  const before = batch({ full: '13.65', tare: '0.85', foamAdded: '1' }, { notes: 'Cold day.' });
+  const notes = 'Cold day, before a correction.';
+  const before = batch({ full: '13.65', tare: '0.85', foamAdded: '1' }, { notes });
+  const foam = { name: 'foamAdded', amount: 0.0025, weighed: 640.2 } as const;
 
-  test('is written down, counted, and taken back whole', () => {
-    const { change, undo } = correcting(before, 'foamAdded', 640.2);
-    expect(change.notes).toBe('Cold day.\nWeighed 640 kg/m³ before a correction.');
+  test('is written down in SI, and taken back whole; the notes are the reader’s', () => {
+    const { change, undo } = correcting(before, foam);
+    expect(change).not.toHaveProperty('notes');
+    expect(change.corrections).toEqual([{ weighed: 640.2, foam: 0.0025 }]);
     expect(change.readings.full).toBeUndefined();
-    expect(corrections(before)).toBe(0);
-    expect(corrections(change)).toBe(1);
     // As it is after a reload.
     const kept: unknown = JSON.parse(JSON.stringify(undo));
-    expect(isCorrecting(kept)).toBe(true);
-    const { readings, notes } = uncorrected(change, undo);
-    expect({ readings, notes }).toEqual({ readings: before.readings, notes: before.notes });
-  });
-
-  test('taken back, it leaves what was written since', () => {
-    const { change, undo } = correcting(before, 'baseAdded', 560);
-    const since = {
-      readings: { ...change.readings, baseAdded: { t: '2' }, placed: { t: '30' } },
-      notes: `${change.notes}\nRain.`,
-    };
-    expect(uncorrected(since, undo)).toEqual({
-      readings: { ...before.readings, placed: { t: '30' } },
-      notes: 'Cold day.\nRain.',
+    expect(isCorrecting(kept) && uncorrected(change, kept)).toEqual({
+      readings: before.readings,
+      corrections: [],
     });
   });
 
+  test('follows those before it, and only the last is taken back', () => {
+    const once = { ...before, ...correcting(before, foam).change };
+    const again = { name: 'baseAdded', amount: 1.2, weighed: 561 } as const;
+    const { change, undo } = correcting(once, again);
+    expect(change.corrections).toEqual([
+      { weighed: 640.2, foam: 0.0025 },
+      { weighed: 561, base: 1.2 },
+    ]);
+    expect(uncorrected(change, undo).corrections).toEqual(once.corrections);
+  });
+
+  test('taken back, it leaves what was written since', () => {
+    const { change, undo } = correcting(before, { ...foam, name: 'baseAdded' });
+    const since = {
+      ...change,
+      readings: { ...change.readings, baseAdded: { t: '2' }, placed: { t: '30' } },
+    };
+    expect(uncorrected(since, undo).readings).toEqual({
+      ...before.readings,
+      placed: { t: '30' },
+    });
+  });
+
+  test('is said in the reader’s units, with what was added where that is known', () => {
+    const corrections = [
+      { weighed: 640.2, foam: 0.0025 },
+      { weighed: 561, base: 1.2 },
+      { weighed: 610 },
+    ];
+    const words = (system: 'metric' | 'us') =>
+      correctionWords({ ...before, corrections }, speaker(system)).replaceAll('\u00a0', ' ');
+    expect(words('metric')).toBe(
+      '640 kg/m³, then 2.5 L of foam added; 561 kg/m³, then 1.2 kg of base mix added; 610 kg/m³',
+    );
+    // 640.2 ÷ 16.018463, 2.5 ÷ 0.946353, 1.2 ÷ 0.45359237.
+    expect(words('us')).toMatch(/^40\.0 lb\/ft³, then 2\.6 qt of foam added; .*2\.6 lb of base/);
+    expect(correctionWords(before, say)).toBe('');
+  });
+
   test('what is no correction is not taken for one', () => {
-    for (const x of [undefined, null, 3, {}, { name: 'cement', line: '' }, { name: 'foamAdded' }])
+    for (const x of [undefined, null, 3, {}, { name: 'cement' }, { name: 'foamAdded', full: 3 }])
       expect(isCorrecting(x)).toBe(false);
   });
 });

@@ -29,6 +29,9 @@ function cell(text: string): string {
   return /[",;\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
+const BEFORE = ['Id', 'Name', 'Date', 'Invented', 'Stage'];
+const AFTER = ['Corrections', 'Weighed before each (kg/m³)', 'Notes'];
+
 /** All batches as a table for a spreadsheet, one a row, each column in the one unit its heading names. */
 export function toCsv(records: readonly BatchRecord[]): string {
   const heads = READING_NAMES.map((name) => {
@@ -49,10 +52,12 @@ export function toCsv(records: readonly BatchRecord[]): string {
       const si = readingValue(record, name);
       return si === undefined ? '' : number(toUnit(si, spec.kind, spec.unit));
     }),
+    record.corrections.length === 0 ? '' : String(record.corrections.length),
+    record.corrections.map(({ weighed }) => number(weighed)).join('; '),
     record.notes,
   ]);
   const lines = [
-    ['Id', 'Name', 'Date', 'Invented', 'Stage', ...heads, 'Notes'].map(cell),
+    [...BEFORE, ...heads, ...AFTER].map(cell),
     // A number may begin with a minus; it is no formula.
     ...rows.map((row) =>
       row.map((text) => (/^-?[\d.]+(e[-+]?\d+)?$/.test(text) ? text : cell(text))),

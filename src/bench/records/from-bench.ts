@@ -52,14 +52,14 @@ export function recordFromBench(name: string): BatchRecord {
 /** What is known of a batch before it is weighed. Everything else on the bench is an earlier one's. */
 const KNOWN_BEFORE = ['tare', 'vessel', 'planned'] as const;
 
-/** A batch about to be weighed: of its readings only what the batch cannot change. */
+/** A batch about to be weighed: of what was weighed only what the batch cannot change. */
 function onlyKnown(record: BatchRecord): BatchRecord {
   const readings: Partial<Record<ReadingName, Entry>> = {};
   for (const known of KNOWN_BEFORE) {
     const entry = record.readings[known];
     if (entry) readings[known] = entry;
   }
-  return { ...record, readings };
+  return { ...record, readings, corrections: [] };
 }
 
 /** A new batch about to be weighed, from the bench. */

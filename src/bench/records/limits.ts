@@ -8,6 +8,7 @@ export const LIMITS = {
   photos: 12,
   /** Base64 of a photo: 100 kB and a little. */
   photo: 140_000,
+  corrections: 20,
   logPoints: 5000,
   benchEntries: 400,
 } as const;

@@ -1,11 +1,4 @@
-import {
-  type BatchRecord,
-  content,
-  type Difference,
-  differences,
-  type Photo,
-  type PhotoNote,
-} from './record.ts';
+import { type BatchRecord, content, type Photo, type PhotoNote } from './record.ts';
 
 /** What bringing a batch in would do. */
 export type Change =
@@ -16,12 +9,7 @@ export type Change =
   /** The same batch is here under another id. */
   | { readonly what: 'twin'; readonly record: BatchRecord; readonly here: BatchRecord }
   /** Here with other content. */
-  | {
-      readonly what: 'changed';
-      readonly record: BatchRecord;
-      readonly here: BatchRecord;
-      readonly differences: readonly Difference[];
-    };
+  | { readonly what: 'changed'; readonly record: BatchRecord; readonly here: BatchRecord };
 
 /** Whether a changed batch takes the place of the one here, is left out, or is kept beside it. */
 export type Choice = 'take' | 'leave' | 'both';
@@ -40,12 +28,10 @@ export function planMerge(
   return coming.map((given): Change => {
     const mine = byId.get(given.id);
     const record = mine ? marked(given, mine) : given;
-    if (mine) {
-      const found = differences(mine, record);
+    if (mine)
       return content(mine) === content(record)
         ? { what: 'same', record }
-        : { what: 'changed', record, here: mine, differences: found };
-    }
+        : { what: 'changed', record, here: mine };
     const twin = byContent.get(content(record));
     return twin ? { what: 'twin', record, here: twin } : { what: 'new', record };
   });

@@ -1,7 +1,8 @@
 import { formatPlain } from '../../core/quantity/format.ts';
 import type { Entry } from '../entries.ts';
+import { LIMITS } from './limits.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
-import { type BatchRecord, RECORD_VERSION } from './record.ts';
+import { type BatchRecord, type Correction, RECORD_VERSION } from './record.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { faultsOf } from './validate.ts';
 
@@ -48,8 +49,21 @@ function fromVersion0(old: Loose): Loose {
   };
 }
 
+/** How version 1 wrote a correction into the notes. */
+const CORRECTED = /^Weighed (\d{1,9}) kg\/m³ before a correction\.$/;
+
+/** Version 1 knew corrections only as lines of the notes, without what was added. The notes stay. */
+function fromVersion1(old: Loose): Loose {
+  const lines = typeof old.notes === 'string' ? old.notes.split('\n') : [];
+  const corrections = lines.flatMap((line): Correction[] => {
+    const found = CORRECTED.exec(line);
+    return found ? [{ weighed: Number(found[1]) }] : [];
+  });
+  return { ...old, version: 2, corrections: corrections.slice(0, LIMITS.corrections) };
+}
+
 /** One step for each version that ever was, from it to the next. */
-const STEPS: readonly ((old: Loose) => Loose)[] = [fromVersion0];
+const STEPS: readonly ((old: Loose) => Loose)[] = [fromVersion0, fromVersion1];
 
 /**
  * Opens a stored or brought-in record of any version: migrated step by step, then checked whole.

@@ -9,7 +9,7 @@ import {
 } from './readings.ts';
 
 /** The version of the shape of a batch, and of the file that carries batches. */
-export const RECORD_VERSION = 1;
+export const RECORD_VERSION = 2;
 
 export interface PhotoNote {
   readonly id: string;
@@ -20,6 +20,15 @@ export interface PhotoNote {
 export interface CureLog {
   readonly seconds: readonly number[];
   readonly kelvin: readonly number[];
+}
+
+/** One correction of the mix at the bench, in SI. */
+export interface Correction {
+  /** The wet density that asked for it, kg/m³. */
+  readonly weighed: number;
+  /** What was added: m³ of foam, or kg of base mix. Neither when it was not written down. */
+  readonly foam?: number;
+  readonly base?: number;
 }
 
 /** One batch, as it is stored and taken out. */
@@ -38,6 +47,8 @@ export interface BatchRecord {
   readonly notes: string;
   /** What was weighed and measured, as typed. */
   readonly readings: Readonly<Partial<Record<ReadingName, Entry>>>;
+  /** In the order in which they were made. */
+  readonly corrections: readonly Correction[];
   readonly log?: CureLog;
   readonly photos: readonly PhotoNote[];
   /** When the foam left the lance, an ISO 8601 instant. */
@@ -79,6 +90,7 @@ export const blankRecord = (over: Partial<BatchRecord> = {}): BatchRecord => ({
   changed: new Date().toISOString(),
   notes: '',
   readings: {},
+  corrections: [],
   photos: [],
   bench: {},
   kept: {},
@@ -96,12 +108,17 @@ export function stageOf(record: BatchRecord): Stage | undefined {
     ).map((name) => readingOf(name).stage),
   );
   if (record.foamMade) reached.add('mixed');
+  if (record.corrections.length > 0) reached.add('cast');
   if (record.log) reached.add('cured');
   return STAGES.findLast((stage) => reached.has(stage));
 }
 
-/** What two records differ in, by the words a reader knows. */
-export function differences(a: BatchRecord, b: BatchRecord): readonly Difference[] {
+/** What two records differ in, by the words a reader knows; `corrections` puts those into words. */
+export function differences(
+  a: BatchRecord,
+  b: BatchRecord,
+  corrections: (record: BatchRecord) => string,
+): readonly Difference[] {
   const found: Difference[] = [];
   const compare = (of: string, x: string, y: string) => {
     if (x !== y) found.push({ of, here: x, there: y });
@@ -112,6 +129,7 @@ export function differences(a: BatchRecord, b: BatchRecord): readonly Difference
   compare('Notes', a.notes, b.notes);
   for (const name of READING_NAMES)
     compare(readingOf(name).label, typed(a.readings[name]), typed(b.readings[name]));
+  compare('Corrections', corrections(a), corrections(b));
   compare('Temperature log', logWords(a.log), logWords(b.log));
   compare('Photos', photoWords(a), photoWords(b));
   compare('Foam made at', a.foamMade ?? '', b.foamMade ?? '');

@@ -4,6 +4,13 @@ import { READING_NAMES } from './readings.ts';
 import { RECORD_VERSION } from './record.ts';
 import { allUnits, benchKey, ENTRIES, entry, id, instant, reading, text } from './schema-parts.ts';
 
+const amount = (description: string): Schema => ({
+  type: 'number',
+  minimum: 0,
+  maximum: 1e9,
+  description,
+});
+
 export const RECORD_SCHEMA: Schema = {
   type: 'object',
   description: 'One batch.',
@@ -16,6 +23,7 @@ export const RECORD_SCHEMA: Schema = {
     'changed',
     'notes',
     'readings',
+    'corrections',
     'photos',
     'bench',
     'kept',
@@ -43,6 +51,21 @@ export const RECORD_SCHEMA: Schema = {
       description: 'What was weighed and measured. Any may be missing.',
       properties: Object.fromEntries(READING_NAMES.map((name) => [name, reading(name)])),
       additionalProperties: false,
+    },
+    corrections: {
+      type: 'array',
+      description: 'Corrections of the mix at the bench, in the order in which they were made.',
+      maxItems: LIMITS.corrections,
+      items: {
+        type: 'object',
+        required: ['weighed'],
+        properties: {
+          weighed: amount('The wet density that asked for it, kg/m³.'),
+          foam: amount('Foam that was added, m³.'),
+          base: amount('Base mix that was added, kg.'),
+        },
+        additionalProperties: false,
+      },
     },
     log: {
       type: 'object',

@@ -17,7 +17,7 @@ import { PhotoStrip } from '../shared/PhotoStrip.tsx';
 import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
 import { RecordOffers } from '../shared/RecordOffers.tsx';
 import { BY_STAGE } from '../shared/record-fields.ts';
-import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
+import { correctionWords, nameOf, STAGE_NAMES } from '../shared/record-words.ts';
 import { removeAndTell } from '../shared/removed-notice.ts';
 import { takeOut } from '../shared/take-out.ts';
 import { useEditor } from '../shared/use-editor.ts';
@@ -121,6 +121,9 @@ function Open({ editor }: { readonly editor: Editor }) {
             <span class="in-unit">, {countOf(editor, stage)}</span>
           </summary>
           <RecordFields editor={editor} names={namesOf(stage)} say={say} />
+          {stage === 'cast' && record.corrections.length > 0 && (
+            <p data-corrections>Corrected at the bench: {correctionWords(record, say)}.</p>
+          )}
           {stage === 'cured' && (
             <CureLogInput log={record.log} say={say} onLog={(log) => setLog(editor, log)} />
           )}
@@ -191,6 +194,7 @@ const filledOf = ({ record }: Editor, stage: Stage) =>
 /** Whether anything of a day is written down: then it is printed, folded or not. */
 const isFilled = (editor: Editor, stage: Stage) =>
   namesOf(stage).some((name) => (editor.record.readings[name]?.t ?? '') !== '') ||
+  (stage === 'cast' && editor.record.corrections.length > 0) ||
   (stage === 'cured' && editor.record.log !== undefined);
 
 function countOf(editor: Editor, stage: Stage): string {

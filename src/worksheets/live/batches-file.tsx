@@ -4,10 +4,12 @@ import { notify } from '../../bench/notices.ts';
 import { toCsv } from '../../bench/records/csv.ts';
 import { LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
-import { newId, today } from '../../bench/records/record.ts';
+import { differences, newId, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { allPhotos, listRecords, putRecords, refusalOf } from '../../bench/records/store.ts';
 import { $entries, replaceBench } from '../../bench/store.ts';
+import { speaker } from '../../islands/engine/say.ts';
+import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import {
   against,
@@ -18,6 +20,7 @@ import {
   takesBench,
   wordsFor,
 } from '../shared/record-coming.ts';
+import { correctionWords } from '../shared/record-words.ts';
 import { takeOut } from '../shared/take-out.ts';
 
 const WHAT = {
@@ -29,6 +32,7 @@ const WHAT = {
 
 /** Takes all batches out as a file and brings a file in, after showing what it would change. */
 export default function BatchesFile() {
+  const say = speaker(useUnits());
   const [coming, setComing] = useState<Coming>();
   const [choices, setChoices] = useState<Readonly<Record<string, Choice>>>({});
   const [said, setSaid] = useState('');
@@ -173,7 +177,9 @@ export default function BatchesFile() {
                 <Table
                   caption="Where the two differ"
                   columns={['', 'Here', 'In the file']}
-                  rows={change.differences.map(({ of, here, there }) => [
+                  rows={differences(change.here, change.record, (record) =>
+                    correctionWords(record, say),
+                  ).map(({ of, here, there }) => [
                     of,
                     here.slice(0, 120) || '—',
                     there.slice(0, 120) || '—',

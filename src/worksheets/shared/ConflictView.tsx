@@ -1,10 +1,14 @@
 import type { Editor } from '../../bench/records/editor.ts';
 import { differences } from '../../bench/records/record.ts';
+import { speaker } from '../../islands/engine/say.ts';
+import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
+import { correctionWords } from './record-words.ts';
 import { batchAt } from './use-records.ts';
 
 /** What stands here beside what was saved elsewhere, and the choice between them. */
 export function ConflictView({ editor }: { readonly editor: Editor }) {
+  const say = speaker(useUnits());
   if (editor.state.is !== 'conflict') return null;
   const { theirs } = editor.state;
   const short = (text: string) => (text.length > 120 ? `${text.slice(0, 120)}…` : text || '—');
@@ -22,11 +26,9 @@ export function ConflictView({ editor }: { readonly editor: Editor }) {
         <Table
           caption="Where the two differ"
           columns={['', 'Here', 'In the other tab']}
-          rows={differences(editor.record, theirs).map(({ of, here, there }) => [
-            of,
-            short(here),
-            short(there),
-          ])}
+          rows={differences(editor.record, theirs, (record) => correctionWords(record, say)).map(
+            ({ of, here, there }) => [of, short(here), short(there)],
+          )}
         />
       )}
       <p class="records-line">

@@ -7,7 +7,7 @@ import { DENSITY, LITRES } from './amounts.ts';
 import { spentWords } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { adviceOn, anotherMixNote } from './run-advice.ts';
-import { correcting, corrections, uncorrected } from './run-correction.ts';
+import { correcting, uncorrected } from './run-correction.ts';
 import type { StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
@@ -31,14 +31,15 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   const target = at('planned') ?? plan?.wetDensity;
   const advice =
     density !== undefined && target !== undefined
-      ? adviceOn({ density, target, made: corrections(record) }, readings, plan, say)
+      ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
       : undefined;
-  const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', amount: number) => {
+  const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', asked: number) => {
     keepFocus(event, FULL);
-    const { change, undo } = correcting(record, name, density!);
-    editor.change(change);
     // As it was said, to two digits: nobody adds more exactly than that.
-    put(editor, name, (at(name) ?? 0) + Number(amount.toPrecision(2)), 4);
+    const amount = Number(asked.toPrecision(2));
+    const { change, undo } = correcting(record, { name, amount, weighed: density! });
+    editor.change(change);
+    put(editor, name, (at(name) ?? 0) + amount, 4);
     setUndo(undo);
   };
   return (

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { READING_NAMES, type ReadingName, readingOf } from '../../../src/bench/records/readings.ts';
-import type { BatchRecord } from '../../../src/bench/records/record.ts';
+import { type BatchRecord, RECORD_VERSION } from '../../../src/bench/records/record.ts';
 import { KINDS } from '../../../src/core/quantity/kinds.ts';
 
 const system = fc.constantFrom('metric' as const, 'us' as const);
@@ -30,10 +30,12 @@ const instant = fc
   .date({ min: new Date('1990-01-01'), max: new Date('2100-01-01'), noInvalidDate: true })
   .map((date) => date.toISOString());
 
+const amount = fc.double({ min: 0, max: 1e9, noNaN: true });
+
 /** Any record the format allows. */
 export const anyRecord: fc.Arbitrary<BatchRecord> = fc.record(
   {
-    version: fc.constant(1 as const),
+    version: fc.constant(RECORD_VERSION),
     id: fc.stringMatching(/^[A-Za-z0-9_-]{1,20}$/),
     revision: fc.nat({ max: 1e6 }),
     name: anyText,
@@ -45,6 +47,14 @@ export const anyRecord: fc.Arbitrary<BatchRecord> = fc.record(
       Object.fromEntries(READING_NAMES.map((name) => [name, entryFor(name)])) as never,
       { requiredKeys: [] },
     ) as fc.Arbitrary<BatchRecord['readings']>,
+    corrections: fc.array(
+      fc.oneof(
+        fc.record({ weighed: amount, foam: amount }),
+        fc.record({ weighed: amount, base: amount }),
+        fc.record({ weighed: amount }),
+      ),
+      { maxLength: 3 },
+    ),
     log: fc
       .uniqueArray(fc.integer({ min: 0, max: 1e7 }), { minLength: 1, maxLength: 20 })
       .map((times) => times.toSorted((a, b) => a - b))
@@ -85,6 +95,7 @@ export const anyRecord: fc.Arbitrary<BatchRecord> = fc.record(
       'changed',
       'notes',
       'readings',
+      'corrections',
       'photos',
       'bench',
       'kept',

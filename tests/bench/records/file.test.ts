@@ -5,7 +5,13 @@ import { readingChoice, readingValue, toCsv } from '../../../src/bench/records/c
 import { readFile, toFile } from '../../../src/bench/records/file.ts';
 import { type Choice, planMerge, toStore } from '../../../src/bench/records/merge.ts';
 import { openRecord } from '../../../src/bench/records/migrate.ts';
-import { blankRecord, type Photo } from '../../../src/bench/records/record.ts';
+import {
+  type BatchRecord,
+  blankRecord,
+  differences,
+  type Photo,
+  RECORD_VERSION,
+} from '../../../src/bench/records/record.ts';
 import { anyRecord } from './arbitrary.ts';
 import { file } from './whole-file.ts';
 
@@ -65,13 +71,18 @@ describe('merging', () => {
   const mine = blankRecord({ id: 'a', revision: 4, name: 'Slabs', notes: 'mine' });
   const theirs = { ...mine, revision: 9, notes: 'theirs' };
   const id = () => 'fresh';
+  const differ = (a: BatchRecord, b: BatchRecord) =>
+    differences(a, b, ({ corrections }) => corrections.map(({ weighed }) => weighed).join());
 
   test('shows what differs before anything changes', () => {
-    const [change] = planMerge([mine], [theirs]);
-    expect(change).toMatchObject({
-      what: 'changed',
-      differences: [{ of: 'Notes', here: 'mine', there: 'theirs' }],
-    });
+    expect(planMerge([mine], [theirs])).toEqual([{ what: 'changed', record: theirs, here: mine }]);
+    expect(differ(mine, theirs)).toEqual([{ of: 'Notes', here: 'mine', there: 'theirs' }]);
+  });
+
+  test('another correction makes another batch', () => {
+    const corrected = { ...mine, corrections: [{ weighed: 640, foam: 0.0025 }] };
+    expect(planMerge([mine], [corrected])[0]!.what).toBe('changed');
+    expect(differ(mine, corrected)).toEqual([{ of: 'Corrections', here: '', there: '640' }]);
   });
 
   test('an invented batch stays marked when the file has lost the mark', () => {
@@ -80,10 +91,8 @@ describe('merging', () => {
     for (const choice of ['take', 'both'] as const)
       expect(toStore(plan, () => choice, id).records[0]!.invented).toBe(true);
     expect(planMerge([made], [mine])[0]!.what).toBe('same');
-    expect(planMerge([mine], [{ ...mine, invented: true }])[0]).toMatchObject({
-      what: 'changed',
-      differences: [{ of: 'Mark', here: '', there: 'invented' }],
-    });
+    expect(planMerge([mine], [made])[0]!.what).toBe('changed');
+    expect(differ(mine, made)).toEqual([{ of: 'Mark', here: '', there: 'invented' }]);
   });
 
   test('takes, leaves or keeps both', () => {
@@ -122,6 +131,35 @@ describe('merging', () => {
   });
 });
 
+describe('the version before corrections', () => {
+  const text = readFileSync(new URL('fixtures/version-1.json', import.meta.url), 'utf8');
+  const { batches, photos, refused } = file(readFile(text));
+
+  test('opens whole, its corrections from the lines of the notes, which stay', () => {
+    expect(refused).toEqual([]);
+    expect(batches).toEqual(
+      JSON.parse(text).batches.map((old: object, i: number) => ({
+        ...old,
+        version: RECORD_VERSION,
+        corrections: i === 0 ? [{ weighed: 640 }, { weighed: 561 }] : [],
+      })),
+    );
+    expect(photos.map(({ id }) => id)).toEqual(['p1']);
+  });
+
+  test('goes out as the present one and comes back the same', () => {
+    expect(file(readFile(toFile({ batches, photos })))).toMatchObject({ batches, refused: [] });
+  });
+
+  test('more lines than a record holds corrections do not cost the batch', () => {
+    const notes = Array(30).fill('Weighed 640 kg/m³ before a correction.').join('\n');
+    const { corrections: _, ...old } = { ...blankRecord({ notes }), version: 1 };
+    const opened = openRecord(old);
+    expect(opened).toMatchObject({ ok: true, record: { notes } });
+    expect(opened.ok && opened.record.corrections.length).toBe(20);
+  });
+});
+
 describe('an earlier version', () => {
   const old = readFileSync(new URL('fixtures/version-0.json', import.meta.url), 'utf8');
   const { batches, refused } = file(readFile(old));
@@ -130,7 +168,7 @@ describe('an earlier version', () => {
   test('opens whole, with its numbers as they were', () => {
     expect(refused).toEqual([]);
     expect(first).toMatchObject({
-      version: 1,
+      version: RECORD_VERSION,
       name: 'Slabs, first trial',
       date: '2025-09-14',
       revision: 1,
@@ -150,7 +188,7 @@ describe('an earlier version', () => {
   test('a record of the present version is not touched', () => {
     const record = blankRecord();
     const opened = openRecord(record);
-    expect(opened).toEqual({ ok: true, record, from: 1 });
+    expect(opened).toEqual({ ok: true, record, from: RECORD_VERSION });
   });
 });
 
@@ -161,12 +199,16 @@ describe('the table for spreadsheets', () => {
       name: 'Slabs, "north" wall',
       date: '2025-09-14',
       readings: { cement: { t: '30 lb', u: 'kg', s: 'metric' }, full: { t: '12,5', u: 'kg' } },
+      corrections: [{ weighed: 640, foam: 0.0025 }, { weighed: 615.5 }],
     });
     const [head, row] = toCsv([record]).slice(1).split('\r\n');
-    const cells = row!.match(/("([^"]|"")*"|[^,]*)(,|$)/g)!.map((c) => c.replace(/,$/, ''));
-    const at = (name: string) => cells[head!.split(',').findIndex((h) => h.startsWith(name))];
+    const split = (line: string) =>
+      line.match(/("([^"]|"")*"|[^,]*)(,|$)/g)!.map((c) => c.replace(/,$/, ''));
+    const at = (name: string) => split(row!)[split(head!).findIndex((h) => h.startsWith(name))];
     expect(at('Cement')).toBe('13.6077711');
     expect(at('Name')).toBe('"Slabs, ""north"" wall"');
+    expect(at('Corrections')).toBe('2');
+    expect(at('Weighed before each (kg/m³)')).toBe('"640; 615.5"');
     expect(head).toContain('Cement (kg)');
     expect(row).toContain('12.5');
   });

@@ -112,6 +112,11 @@ describe('a batch about to be weighed', () => {
       vessel: litres('20'),
       foamDensity: { t: '78,5', u: 'g/L' },
     },
+    corrections: [{ weighed: 640, foam: 0.0025 }],
+  });
+
+  test('has not been corrected', () => {
+    expect(weighedAnew(before).corrections).toEqual([]);
   });
 
   test('has its foam weighed anew, as one that is begun has', () => {

@@ -2,10 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readingValue, toCsv } from '../../../src/bench/records/csv.ts';
 import { LARGEST_FILE, readFile } from '../../../src/bench/records/file.ts';
-import { type BatchRecord, blankRecord } from '../../../src/bench/records/record.ts';
+import {
+  type BatchRecord,
+  blankRecord,
+  RECORD_VERSION,
+} from '../../../src/bench/records/record.ts';
 import { FORMAT } from '../../../src/bench/records/schema.ts';
 import { parseQuantity } from '../../../src/core/quantity/parse.ts';
 import { file, whole } from './whole-file.ts';
+
+const LATER = RECORD_VERSION + 1;
 
 describe('what is refused', () => {
   const refusal = (text: string) => {
@@ -20,7 +26,7 @@ describe('what is refused', () => {
     ['[]', 'holds no batches'],
     ['null', 'holds no batches'],
     ['{"batches":[]}', 'not a file of batches'],
-    [JSON.stringify({ format: FORMAT, version: 2, batches: [] }), 'later version (2)'],
+    [JSON.stringify({ format: FORMAT, version: LATER, batches: [] }), `later version (${LATER})`],
     [JSON.stringify({ format: FORMAT, version: 1, batches: {} }), 'no list of batches'],
     ['['.repeat(100_000), 'not JSON'],
   ])('%.40s', (text, words) => {
@@ -41,6 +47,17 @@ describe('what is refused', () => {
     ['an id that climbs', (r) => ({ ...r, id: '../../x' }), "id is '../../x'"],
     ['markup in an id', (r) => ({ ...r, id: '<b>' }), 'id is'],
     ['notes without end', (r) => ({ ...r, notes: 'x'.repeat(20_001) }), 'longer than 20000'],
+    ['no corrections', ({ corrections: _, ...r }) => r, "no 'corrections'"],
+    [
+      'corrections without end',
+      (r) => ({ ...r, corrections: Array(21).fill({ weighed: 640 }) }),
+      'more than 20',
+    ],
+    [
+      'a correction of nothing weighed',
+      (r) => ({ ...r, corrections: [{ foam: 0.002 }] }),
+      "no 'weighed'",
+    ],
     [
       'a log that runs backwards',
       (r) => ({ ...r, log: { seconds: [2, 1], kelvin: [290, 290] } }),
@@ -51,7 +68,7 @@ describe('what is refused', () => {
       (r) => ({ ...r, log: { seconds: [1, 2], kelvin: [290] } }),
       'as many times',
     ],
-    ['a later version', (r) => ({ ...r, version: 2 }), 'later version'],
+    ['a later version', (r) => ({ ...r, version: LATER }), 'later version'],
     ['half a version', (r) => ({ ...r, version: 0.5 }), 'version cannot be read'],
     ['a list for a batch', () => [], 'no record'],
     ['no readings', ({ readings: _, ...r }) => r, "no 'readings'"],

@@ -25,6 +25,7 @@ describe('how far a batch has come', () => {
   test.each([
     [batch([...BEFORE_MIXING, 'cement']), 'mixed', '2026-05-09, mixed'],
     [batch([], { foamMade: `${DAY}T08:30:00.000Z` }), 'mixed', '2026-05-09, mixed'],
+    [batch(['tare'], { corrections: [{ weighed: 640 }] }), 'cast', 'cast 2026-05-09'],
     [batch(['full', 'tare']), 'cast', 'cast 2026-05-09'],
     [batch(['stripAge', 'full']), 'stripped', 'cast 2026-05-09, stripped'],
     [batch([], { log: { seconds: [0], kelvin: [290] } }), 'cured', 'cast 2026-05-09, cured'],

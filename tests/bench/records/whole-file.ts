@@ -1,4 +1,5 @@
 import type { ReadFile } from '../../../src/bench/records/file.ts';
+import { RECORD_VERSION } from '../../../src/bench/records/record.ts';
 import { FORMAT } from '../../../src/bench/records/schema.ts';
 
 export const file = (read: ReadFile) => {
@@ -9,7 +10,7 @@ export const file = (read: ReadFile) => {
 export const whole = (batches: unknown[], over: object = {}) =>
   JSON.stringify({
     format: FORMAT,
-    version: 1,
+    version: RECORD_VERSION,
     taken: new Date().toISOString(),
     batches,
     photos: [],
