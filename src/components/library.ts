@@ -76,8 +76,12 @@ const STANDARD = /^(astm|aci|en|iso|din|is|api|asme|iapws|jcgm)-([a-z]?\d+[a-z]?
 
 function designation([, body, number]: readonly string[]): string {
   const plain = `${body} ${number}`.toUpperCase();
-  return body === 'aci' ? plain.replace('-', '.') : plain;
+  // ACI numbers its reports 523.1R and adds a year behind a hyphen: 229R-99.
+  return body === 'aci' ? plain.replace(/-(?=\dR?\b)/, '.') : plain;
 }
+
+/** Whether a source goes by the number of a standard, which stays on one line. */
+export const isStandard = (key: string): boolean => STANDARD.test(key);
 
 /** A short way to name a source in the text: `Tanaka 2001`. */
 export function shortName(source: Source, key: string): string {
@@ -88,4 +92,25 @@ export function shortName(source: Source, key: string): string {
     : (source.by?.split(/[,;]| and /)[0]?.trim() ?? source.title);
   const name = standard ? who : `${who}${source.year ? ` ${source.year}` : ''}`;
   return source.standing === 'from memory' ? `${name}, from memory` : name;
+}
+
+const MEMORY = /, from memory$/;
+
+/** A name that tells a source from another of the same short name: `OSHA: Compressed air in marine terminals`. */
+export function titledName(source: Source, key: string): string {
+  const { title, standing } = source;
+  if (standing === 'common practice')
+    return /common practice/i.test(title) ? title : `${title} (common practice, no source)`;
+  const name = shortName(source, key).replace(MEMORY, '');
+  return `${name}: ${title}${standing === 'from memory' ? ', from memory' : ''}`;
+}
+
+/** Each source by its short name, and by its title too where two of these keys share that. */
+export function namesApart(keys: readonly string[], where: string): readonly string[] {
+  const short = keys.map((key) => shortName(sourceOf(key, where), key));
+  return short.map((name, i) =>
+    short.indexOf(name) === short.lastIndexOf(name)
+      ? name
+      : titledName(sourceOf(keys[i]!, where), keys[i]!),
+  );
 }

@@ -1,4 +1,4 @@
-import { type Source, shortName, sourceOf, sources } from './library.ts';
+import { namesApart, type Source, shortName, sourceOf, sources } from './library.ts';
 
 /** The list of sources is too long for one page: it is cut by the first letter of the name each has in the text. */
 const PARTS = ['a', 'b-d', 'e-i', 'j-o', 'p-z'] as const;
@@ -34,6 +34,22 @@ export const sourcePages: readonly SourcePage[] = PARTS.map((id) => ({
     )
     .map(({ key, source }) => [key, source] as const),
 }));
+
+/**
+ * What each source is called in a list of links, no two alike: those whose titles are the same too take
+ * along where they stand.
+ */
+export const linkNames: ReadonlyMap<string, string> = (() => {
+  const keys = [...sources.keys()];
+  const names = namesApart(keys, 'sources/');
+  return new Map(
+    keys.map((key, i) => {
+      const name = names[i]!;
+      const alike = names.indexOf(name) !== names.lastIndexOf(name);
+      return [key, alike ? `${name}, ${sources.get(key)!.in ?? ''}` : name];
+    }),
+  );
+})();
 
 /** A source as the list prints it, beginning with the name it is listed under. */
 export function entryOf(key: string, source: Source): string {
