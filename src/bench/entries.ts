@@ -24,22 +24,27 @@ export interface Entry {
 
 export type Entries = Readonly<Record<string, Entry>>;
 
+/** Whose a kept result is. */
+interface Owned {
+  /** The worksheet it came from, by the question it asked then: words may change. */
+  readonly from: string;
+  /** Its id. Absent from what was kept before ids were. */
+  readonly by?: string;
+}
+
 /** A result a worksheet put on the bench for later ones, in SI. */
-export interface KeptNumber {
+export interface KeptNumber extends Owned {
   readonly v: number;
   /** The ±, in SI. */
   readonly pm?: number;
-  /** The worksheet it came from. */
-  readonly from: string;
 }
 
 /**
  * What a worksheet leaves on the bench when the reader's own numbers in it have no answer yet: what
  * comes after it must wait, and never fall back on the example.
  */
-interface KeptWaiting {
+interface KeptWaiting extends Owned {
   readonly waits: true;
-  readonly from: string;
 }
 
 export type Kept = KeptNumber | KeptWaiting;
@@ -89,13 +94,12 @@ export function isEntry(x: unknown, mayHoldRows = true): x is Entry {
 
 /** Whether something read from storage has the shape of a kept result. */
 export function isKept(x: unknown): x is Kept {
-  if (!isRecord(x)) return false;
-  if (x.waits !== undefined) return x.waits === true && isText(x.from);
+  if (!isRecord(x) || !isText(x.from) || (x.by !== undefined && !isText(x.by))) return false;
+  if (x.waits !== undefined) return x.waits === true;
   return (
     typeof x.v === 'number' &&
     Number.isFinite(x.v) &&
-    (x.pm === undefined || (typeof x.pm === 'number' && Number.isFinite(x.pm))) &&
-    isText(x.from)
+    (x.pm === undefined || (typeof x.pm === 'number' && Number.isFinite(x.pm)))
   );
 }
 

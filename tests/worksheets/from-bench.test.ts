@@ -1,4 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
+import type { KeptNumber } from '../../src/bench/entries.ts';
 import { recordFromBench } from '../../src/bench/records/from-bench.ts';
 import { isOwnResult, RESTS } from '../../src/bench/records/own-result.ts';
 import { clearBench, enter, keep } from '../../src/bench/store.ts';
@@ -10,11 +11,16 @@ import targetDensity from '../../src/worksheets/mix/target-density.tsx';
 import { sheets } from './all.ts';
 
 beforeEach(clearBench);
-const planned = (from: string) => keep('mix.planned', { v: 600, from });
+type Sheet = Readonly<Record<'id' | 'question', string>>;
+const keptBy = (key: string, { id, question }: Sheet) => ({
+  [key]: { v: 1, from: question, by: id },
+});
+const planned = ({ id, question }: Sheet) =>
+  keep('mix.planned', { v: 600, from: question, by: id });
 
 test('one unrelated field typed brings no planned density of the example', () => {
   enter('proportion.volume', { t: '80', u: 'L', s: 'metric' });
-  planned(proportion.question);
+  planned(proportion);
   expect(recordFromBench('a').readings.planned).toBeUndefined();
   enter('proportion.wetDensity', { t: '600', u: 'kg/m3', s: 'metric' });
   expect(recordFromBench('a').readings.planned?.t).toBe('600');
@@ -23,7 +29,7 @@ test('one unrelated field typed brings no planned density of the example', () =>
 test('the target that counts is the one aimed at', () => {
   enter('batch.aim', { t: 'dry' });
   enter('batch.wetDensity', { t: '550' });
-  planned(batch.question);
+  planned(batch);
   expect(recordFromBench('a').readings.planned).toBeUndefined();
   enter('batch.dryDensity', { t: '480' });
   expect(recordFromBench('a').readings.planned?.t).toBe('600');
@@ -32,12 +38,12 @@ test('the target that counts is the one aimed at', () => {
 test('a target found by the worksheet before is the reader’s when that was answered', () => {
   enter('mix.targetDensity', { t: '600' });
   keep('mix.wetDensity', { v: 600, from: targetDensity.question });
-  planned(proportion.question);
+  planned(proportion);
   expect(recordFromBench('a').readings.planned?.t).toBe('600');
 });
 
 test('a foam density is the reader’s when vessel, tare and full vessel are', () => {
-  keep('foam.density', { v: 80, from: foamDensity.question });
+  keep('foam.density', { v: 80, from: foamDensity.question, by: foamDensity.id });
   enter('bucket.tare', { t: '0.9', u: 'kg' });
   enter('foam-density.full', { t: '2.5', u: 'kg' });
   expect(recordFromBench('a').readings.foamDensity).toBeUndefined();
@@ -46,13 +52,15 @@ test('a foam density is the reader’s when vessel, tare and full vessel are', (
 });
 
 test('every worksheet that keeps such a result is known, and its fields by their keys', () => {
-  for (const [key, byQuestion] of Object.entries(RESTS)) {
+  for (const [key, byId] of Object.entries(RESTS)) {
     const keepers = sheets.filter((sheet) => Object.values(sheet.keeps ?? {}).includes(key));
-    expect(Object.keys(byQuestion).sort()).toEqual(keepers.map((s) => s.question).sort());
+    expect(Object.keys(byId).sort()).toEqual(keepers.map(({ id }) => id).sort());
     for (const keeper of keepers) {
       const all = Object.keys(keeper.fields).map((name) => [benchKey(keeper, name), { t: '1' }]);
-      expect(isOwnResult(key, keeper.question, Object.fromEntries(all))).toBe(true);
-      expect(isOwnResult(key, keeper.question, {})).toBe(false);
+      const kept = keptBy(key, keeper);
+      expect(isOwnResult(key, Object.fromEntries(all), kept)).toBe(true);
+      expect(isOwnResult(key, {}, kept)).toBe(false);
+      expect(isOwnResult(key, Object.fromEntries(all), {})).toBe(false);
     }
   }
   expect(targetDensity.id).toBe('target-density');
@@ -61,27 +69,47 @@ test('every worksheet that keeps such a result is known, and its fields by their
     ...also.map((name) => [name, { t: '1' }]),
   ];
   const keys = new Set(sheets.flatMap((s) => Object.keys(s.fields).map((n) => benchKey(s, n))));
-  for (const [question, key, chosen, also] of [
-    [foamDensity.question, 'foam.method', 'assumed', ['foam-density.assumed']],
+  for (const [sheet, key, chosen, also] of [
+    [foamDensity, 'foam.method', 'assumed', ['foam-density.assumed']],
     [
-      foamDensity.question,
+      foamDensity,
       'foam.weighings',
       'several',
       ['foam-density.fulls', 'bucket.tare', 'bucket.volume'],
     ],
     [
-      foamDensity.question,
+      foamDensity,
       'foam.vesselKnown',
       'weighed',
       ['foam-density.full', 'bucket.tare', 'foam-density.filled'],
     ],
-    [batch.question, 'batch.aim', 'content', ['batch.content']],
-    [batch.question, 'batch.aim', 'bags', ['batch.bags']],
-    [proportion.question, 'proportion.aim', 'dry', ['proportion.dryDensity']],
+    [batch, 'batch.aim', 'content', ['batch.content']],
+    [batch, 'batch.aim', 'bags', ['batch.bags']],
+    [proportion, 'proportion.aim', 'dry', ['proportion.dryDensity']],
   ] as const) {
     for (const name of [key, ...also]) expect(keys, name).toContain(name);
     const bench = Object.fromEntries(choose(key, chosen, also));
-    const kept = question === foamDensity.question ? 'foam.density' : 'mix.planned';
-    expect(isOwnResult(kept, question, bench), chosen).toBe(true);
+    const kept = sheet === foamDensity ? 'foam.density' : 'mix.planned';
+    expect(isOwnResult(kept, bench, keptBy(kept, sheet)), chosen).toBe(true);
   }
+});
+
+test('whose a result is does not hang on the words of a question', () => {
+  const bench = { 'proportion.wetDensity': { t: '600' } };
+  const own = (kept: Omit<KeptNumber, 'v'>) =>
+    isOwnResult('mix.planned', bench, { 'mix.planned': { v: 600, ...kept } });
+  expect(own({ from: 'Reworded since', by: 'proportion' })).toBe(true);
+  expect(own({ from: 'What goes into the batch?', by: 'batch' })).toBe(false);
+  expect(own({ from: 'Nobody asks', by: 'constructor' })).toBe(false);
+});
+
+test.each([
+  ['mix.planned', 'What goes into the batch?', ['proportion.wetDensity']],
+  ['mix.planned', 'What goes into the whole batch, with everything in it?', ['batch.wetDensity']],
+  ['foam.density', 'How heavy is my foam?', ['foam-density.full', 'bucket.tare', 'bucket.volume']],
+])('%s kept before ids were is known by its question: %s', (key, asked, fields) => {
+  const bench = Object.fromEntries(fields.map((name) => [name, { t: '1' }]));
+  const own = (from: string) => isOwnResult(key, bench, { [key]: { v: 1, from } });
+  expect(own(asked)).toBe(true);
+  expect(own('Nobody asked')).toBe(false);
 });

@@ -1,28 +1,39 @@
 import { describe, expect, test } from 'vitest';
+import type { Kept } from '../../src/bench/entries.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { mayKeep } from '../../src/islands/engine/keeping.ts';
 import type { Fields } from '../../src/islands/fields.ts';
 import { sheets } from './all.ts';
 
 describe('two worksheets that keep the same thing', () => {
-  const mine = 'What does this form hold?';
-  const other = { v: 0.1, from: 'How much must I make?' };
+  const sheet = { id: 'shape', question: 'What does this form hold?' };
+  const mine = { from: sheet.question, by: sheet.id };
+  const other = { v: 0.1, from: 'How much must I make?', by: 'pieces' };
 
   test('nothing there, or its own: it writes', () => {
-    expect(mayKeep({ holder: undefined, question: mine, had: 'first', has: 1 })).toBe(true);
-    const own = { v: 1, from: mine };
-    expect(mayKeep({ holder: own, question: mine, had: 1, has: undefined })).toBe(true);
+    expect(mayKeep({ holder: undefined, sheet, had: 'first', has: 1 })).toBe(true);
+    const own = { v: 1, ...mine };
+    expect(mayKeep({ holder: own, sheet, had: 1, has: undefined })).toBe(true);
+  });
+
+  test('its own under other words, or from before ids were: it writes; the other’s under its words: not', () => {
+    const may = (holder: Kept) => mayKeep({ holder, sheet, had: 1, has: undefined });
+    expect(may({ v: 1, from: 'What did it hold?', by: sheet.id })).toBe(true);
+    expect(may({ waits: true, from: 'What did it hold?', by: sheet.id })).toBe(true);
+    expect(may({ v: 1, from: sheet.question })).toBe(true);
+    expect(may({ v: 1, from: sheet.question, by: other.by })).toBe(false);
+    expect(may({ v: 1, from: other.from })).toBe(false);
   });
 
   test('the other’s: not when a page opens, not when nothing has changed, not to take it away', () => {
-    expect(mayKeep({ holder: other, question: mine, had: 'first', has: 1 })).toBe(false);
-    expect(mayKeep({ holder: other, question: mine, had: 1, has: 1 })).toBe(false);
-    expect(mayKeep({ holder: other, question: mine, had: 1, has: undefined })).toBe(false);
+    expect(mayKeep({ holder: other, sheet, had: 'first', has: 1 })).toBe(false);
+    expect(mayKeep({ holder: other, sheet, had: 1, has: 1 })).toBe(false);
+    expect(mayKeep({ holder: other, sheet, had: 1, has: undefined })).toBe(false);
   });
 
   test('the other’s, when it has just been worked on: it takes over', () => {
-    expect(mayKeep({ holder: other, question: mine, had: 1, has: 2 })).toBe(true);
-    expect(mayKeep({ holder: other, question: mine, had: undefined, has: 2 })).toBe(true);
+    expect(mayKeep({ holder: other, sheet, had: 1, has: 2 })).toBe(true);
+    expect(mayKeep({ holder: other, sheet, had: undefined, has: 2 })).toBe(true);
   });
 });
 

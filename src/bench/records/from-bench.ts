@@ -35,7 +35,7 @@ export function recordFromBench(name: string): BatchRecord {
   for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {
     const spec = readingOf(reading);
     const found = kept[key];
-    if (!found || 'options' in spec || !isOwnResult(key, found.from, bench, kept)) continue;
+    if (!found || 'options' in spec || !isOwnResult(key, bench, kept)) continue;
     readings[reading] = {
       t: formatPlain(found.v, spec.kind, spec.unit, 5),
       u: spec.unit,

@@ -32,28 +32,34 @@ const weighedFoam: Rests = (typed, said) => {
   return [full, 'bucket.tare', volume].every(typed);
 };
 
-/** By bench key, then by the question of the worksheet that keeps it; tests hold them to the worksheets. */
+/** By bench key, then by the id of the worksheet that keeps it; tests hold them to the worksheets. */
 export const RESTS: Readonly<Record<string, Readonly<Record<string, Rests>>>> = {
   'mix.planned': {
-    'What goes into the batch?': aimedAt('proportion', { wet: 'wetDensity', dry: 'dryDensity' }),
-    'What goes into the whole batch, with everything in it?': aimedAt('batch', {
+    proportion: aimedAt('proportion', { wet: 'wetDensity', dry: 'dryDensity' }),
+    batch: aimedAt('batch', {
       wet: 'wetDensity',
       dry: 'dryDensity',
       content: 'content',
       bags: 'bags',
     }),
   },
-  'foam.density': { 'How heavy is my foam?': weighedFoam },
+  'foam.density': { 'foam-density': weighedFoam },
 };
 
-/** Whether the reader typed what decides a kept result. */
-export function isOwnResult(
-  key: string,
-  from: string,
-  bench: Entries,
-  kept: KeptResults = {},
-): boolean {
-  const rests = RESTS[key]?.[from];
+/** What these worksheets asked when results were kept by question alone: it stands so in what readers have stored. */
+const ASKED: ReadonlyMap<string, string> = new Map([
+  ['What goes into the batch?', 'proportion'],
+  ['What goes into the whole batch, with everything in it?', 'batch'],
+  ['How heavy is my foam?', 'foam-density'],
+]);
+
+/** Whether the reader typed what decides the result kept under a key. */
+export function isOwnResult(key: string, bench: Entries, kept: KeptResults): boolean {
+  const found = kept[key];
+  const by = found && (found.by ?? ASKED.get(found.from));
+  // A name from a file may be one that every object has.
+  const rests =
+    by !== undefined && Object.hasOwn(RESTS[key] ?? {}, by) ? RESTS[key]![by] : undefined;
   const said = (field: string) => bench[field]?.t;
   const typed = (field: string) =>
     (said(field) ?? '').trim() !== '' || bench[field]?.rows !== undefined;

@@ -133,6 +133,7 @@ export const RECORD_SCHEMA: Schema = {
             v: { type: 'number', description: 'The value, in SI.' },
             pm: { type: 'number', description: 'Its standard uncertainty, in SI.' },
             from: text(LIMITS.text, 'The worksheet’s question.'),
+            by: { ...id, description: 'The worksheet’s id.' },
           },
           additionalProperties: false,
         },

@@ -33,5 +33,5 @@ export function unsaidWeighings(
 export function unsaidPlan({ readings, bench, kept }: BatchRecord): number | undefined {
   const planned = kept['mix.planned'];
   if (!planned || filled(readings.planned)) return undefined;
-  return isOwnResult('mix.planned', planned.from, bench, kept) ? undefined : planned.v;
+  return isOwnResult('mix.planned', bench, kept) ? undefined : planned.v;
 }

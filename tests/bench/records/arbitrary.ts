@@ -79,7 +79,11 @@ export const anyRecord: fc.Arbitrary<BatchRecord> = fc.record(
     kept: fc.dictionary(
       fc.stringMatching(/^[a-z]{1,8}\.[a-zA-Z]{1,8}$/),
       fc.record(
-        { v: fc.double({ noNaN: true, noDefaultInfinity: true }), from: anyText },
+        {
+          v: fc.double({ noNaN: true, noDefaultInfinity: true }),
+          from: anyText,
+          by: fc.stringMatching(/^[a-z-]{1,20}$/),
+        },
         { requiredKeys: ['v', 'from'] },
       ),
       { maxKeys: 6 },

@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { isKept } from '../../src/bench/entries.ts';
+
+test.each<[unknown, boolean]>([
+  [{ v: 600, from: 'What goes into it?', by: 'proportion' }, true],
+  [{ v: 600, pm: 5, from: 'What goes into it?' }, true],
+  [{ waits: true, from: 'What goes into it?', by: 'proportion' }, true],
+  [{ v: 600, from: 'What goes into it?', by: 3 }, false],
+  [{ waits: true, from: 'What goes into it?', by: {} }, false],
+  [{ waits: true, by: 'proportion' }, false],
+  [{ waits: 1, from: 'What goes into it?' }, false],
+  [{ v: 600, by: 'proportion' }, false],
+  [{ v: null, from: 'What goes into it?' }, false],
+])('%j is a kept result: %s', (x, is) => {
+  expect(isKept(x)).toBe(is);
+});
