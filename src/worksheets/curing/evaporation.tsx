@@ -180,9 +180,9 @@ export default worksheet({
   },
   working: [
     {
-      tex: String.raw`E = \left(T_c^{2.5} - r\,T_a^{2.5}\right)\left(1 + 0.4\,V\right)\times 10^{-6}\ \mathrm{lb/(ft^2 h)},\quad T\ \text{in °F},\ V\ \text{in mph}`,
+      tex: String.raw`E = \left(T_c^{2.5} - r\,T_a^{2.5}\right)\left(1 + 0.4\,V\right)\times 10^{-6}`,
       put: (v, r, say) =>
-        `Tc = ${((r.face - 273.15) * 1.8 + 32).toFixed(1)} °F, Ta = ${((v.air - 273.15) * 1.8 + 32).toFixed(1)} °F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / 0.44704).toFixed(1)} mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
+        `In lb/(ft²·h), with T in °F and V in mph: Tc = ${((r.face - 273.15) * 1.8 + 32).toFixed(1)} °F, Ta = ${((v.air - 273.15) * 1.8 + 32).toFixed(1)} °F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / 0.44704).toFixed(1)} mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
     },
     {
       tex: String.raw`m = E \times A \times 1\ \mathrm h`,

@@ -81,13 +81,16 @@ export default function TemperatureLogDrop() {
         }}
       >
         <p>
-          <label for="log-file">A logger’s file, dropped here or chosen:</label>{' '}
-          <input
-            id="log-file"
-            type="file"
-            accept=".csv,.txt,.tsv,text/*"
-            onChange={(event) => void take(event.currentTarget.files?.[0])}
-          />
+          A logger’s file, dropped here or chosen:{' '}
+          <label class="file-button">
+            Choose a logger’s file
+            <input
+              id="log-file"
+              type="file"
+              accept=".csv,.txt,.tsv,text/*"
+              onChange={(event) => void take(event.currentTarget.files?.[0])}
+            />
+          </label>
         </p>
         <label for="log-text">Or paste its rows, with a time and a temperature in each:</label>
         <textarea
@@ -150,7 +153,10 @@ export default function TemperatureLogDrop() {
             </p>
           )}
           <div role="status">
-            <p>{summary(log, brought)}</p>
+            <p>
+              {name && `${name}: `}
+              {summary(log, brought)}
+            </p>
             <ul>
               {found.by.rowsInWords(log.problems).map((words) => (
                 <li>{words}</li>
