@@ -38,7 +38,7 @@ export default defineConfig({
       {
         resolve: { alias },
         test: {
-          // What is timed runs alone, on an otherwise idle machine: `npm run measure`.
+          // What is timed runs alone, one file after the other.
           name: 'speed',
           include: ['tests/browser/speed/**/*.test.ts'],
           environment: 'node',

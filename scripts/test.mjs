@@ -92,6 +92,12 @@ const stages = [
     needs: 'build',
     work: () => vitest('browser', { TESTED_SITE: tested.into, TESTED_BASE: tested.base }),
   },
+  {
+    // After the others: what is timed runs alone.
+    name: 'speed',
+    needs: 'build',
+    work: () => vitest('speed', { TESTED_SITE: tested.into, TESTED_BASE: tested.base }),
+  },
 ];
 
 mkdirSync(join(root, '.build/reports'), { recursive: true });

@@ -1,8 +1,9 @@
 import { type LaunchedChrome, launch } from 'chrome-launcher';
 import lighthouse from 'lighthouse';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { site } from '../browser.ts';
+import { openPage, site } from '../browser.ts';
 import { browserPath, FLAGS } from '../chromium.ts';
+import { slowdown } from './pace.ts';
 
 const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'] as const;
 const LEAST = 0.99;
@@ -14,7 +15,11 @@ const PAGES = ['', 'first-batch/', 'foam/weighing/', 'batch-records/'] as const;
 
 describe('Lighthouse, as on a phone', () => {
   let chrome: LaunchedChrome;
+  let cpuSlowdownMultiplier: number;
   beforeAll(async () => {
+    const opened = await openPage('');
+    cpuSlowdownMultiplier = await slowdown(opened.page);
+    await opened.close();
     chrome = await launch({
       chromePath: await browserPath(),
       chromeFlags: ['--headless', ...FLAGS],
@@ -30,6 +35,7 @@ describe('Lighthouse, as on a phone', () => {
         output: 'json',
         logLevel: 'error',
         onlyCategories: [...CATEGORIES],
+        throttling: { cpuSlowdownMultiplier },
       });
       for (const name of CATEGORIES)
         best[name] = Math.max(best[name] ?? 0, run?.lhr.categories[name]?.score ?? 0);
