@@ -45,12 +45,14 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
     <article class="bench-sheet check-list" aria-label="Before you mix">
       <header>
         <h3>Before you mix</h3>
-        <p>
+        <p class={used.length === 0 ? 'on-screen' : undefined}>
           {used.length === 0
             ? 'You have used no worksheet yet: this is what no batch is without. Use some, and what they bring is added here.'
             : `What no batch is without, and what ${used.length === 1 ? 'the worksheet' : `the ${used.length} worksheets`} you have used ${used.length === 1 ? 'brings' : 'bring'} with ${used.length === 1 ? 'it' : 'them'}.`}
         </p>
-        <p class="on-paper">Date ____________ Batch ____________</p>
+        <p class="on-paper">
+          Date <span class="blank" /> Batch <span class="blank" />
+        </p>
       </header>
       {listed.map(({ id, title, steps, first }) => (
         <section key={id}>
