@@ -37,6 +37,7 @@ export default worksheet({
     const impossible = fix.notes.some(({ code }) => code === 'check-reading');
     // No bucket can be filled from a mix smaller than itself.
     const tooSmall = v.vessel > fix.volumeBefore;
+    const tooDoubtful = doubt > tolerance;
     return {
       measured,
       fix,
@@ -45,9 +46,9 @@ export default worksheet({
       tolerance,
       impossible,
       tooSmall,
-      tooDoubtful: doubt > tolerance,
+      tooDoubtful,
       // Only a correction that should be made is shown as an amount.
-      add: impossible || tooSmall || isSpent(v.made) ? undefined : fix,
+      add: impossible || tooSmall || tooDoubtful || isSpent(v.made) ? undefined : fix,
     };
   },
   results: {

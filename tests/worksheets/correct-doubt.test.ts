@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import correct from '../../src/worksheets/mix/correct.tsx';
+
+const say = speaker('metric');
+
+/** A bucket of ten litres that is too heavy by a tenth, on a scale of this ±. */
+function weighed(plusMinus: string) {
+  const entries = {
+    'bucket.tare': { t: '0.5', u: 'kg', p: plusMinus, pu: 'kg' },
+    'bucket.volume': { t: '10', u: 'L', p: '0.01', pu: 'L' },
+    'correct.full': { t: '7.1', u: 'kg', p: plusMinus, pu: 'kg' },
+    'correct.target': { t: '600', u: 'kg/m3' },
+  };
+  const found = answer(correct, readWorksheet(correct, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return { verdict: found.judgement.say, add: found.numbers.addFoam };
+}
+
+test('readings that cannot tell a good mix from a bad one bring no amount to add', () => {
+  expect(weighed('0.5')).toMatchObject({ add: undefined });
+  expect(weighed('0.5').verdict).toContain('cannot tell a good mix from a bad one');
+});
+
+test('on a scale that can, the same bucket asks for foam', () => {
+  expect(weighed('0.01').add!.value).toBeGreaterThan(0);
+});
