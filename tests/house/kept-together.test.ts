@@ -5,6 +5,9 @@ test.each([
   ['<p>8 L of water, 5 °C and 28 % of it', '<p>8\u00a0L of water, 5\u00a0°C and 28\u00a0% of it'],
   ['<b>3.11 mmol/L</b> or 0.5 m³', '<b>3.11\u00a0mmol/L</b> or 0.5\u00a0m³'],
   ['within 5 minutes, 3 loads, 2 hands', 'within 5 minutes, 3 loads, 2 hands'],
+  ['(1.26 in), 2 in³, 7 d at 12 mph', '(1.26\u00a0in), 2\u00a0in³, 7\u00a0d at 12\u00a0mph'],
+  ['3 in one, 2 days, 100 kB', '3 in one, 2 days, 100\u00a0kB'],
+  ['50 × 50 × 300 mm', '50\u00a0×\u00a050\u00a0×\u00a0300\u00a0mm'],
   ['<i title="5 mm">1 mm</i>', '<i title="5 mm">1\u00a0mm</i>'],
   ['<textarea>5 min</textarea><code>22 lb</code>', '<textarea>5 min</textarea><code>22 lb</code>'],
 ])('%s', (html, kept) => {
