@@ -120,13 +120,6 @@ function functionNames(statement: ts.Statement): string[] {
     .map(({ name }) => name.getText());
 }
 
-/** The keys one `@source` names: at its start, and hyphenated ones after commas and semicolons. */
-function keysIn(source: string): string[] {
-  const parts = source.replace(/\([^)]*\)/g, '').split(/[,;]\s/);
-  const words = parts.map((part) => part.trim().split(/\s+/)[0] ?? '');
-  return words.filter((word, i) => i === 0 || /^[a-z]\w*(-\w+)+$/.test(word));
-}
-
 /** What is wrong with a function's comment. */
 function faults(file: string, fn: Exported, keys: ReadonlySet<string>): string[] {
   const where = `${file}:${fn.line} ${fn.name}`;
