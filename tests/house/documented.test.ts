@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, resolve, sep } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
+import { keysIn } from '../../src/components/source-keys.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 
