@@ -117,12 +117,16 @@ export default worksheet({
     const chosen = entries.filter(({ rule }) => rules.includes(rule));
     const ends = chosen.flatMap((entry) => (entry.ends === undefined ? [] : [entry.ends]));
     const din = entries.find(({ rule }) => rule === 'din-1045-3')?.ends;
-    const freezes = firstAtOrBelow(known.history, ICE_POINT);
+    const freezing = firstAtOrBelow(known.history, ICE_POINT);
+    // By then every rule has let it go.
+    const late = entries.every(({ ends: at }) => at !== undefined && at <= (freezing ?? 0));
+    const freezes = late ? undefined : freezing;
     const endless = chosen.some((entry) => entry.ends === undefined);
     return {
       known,
       entries,
       freezes,
+      freezesLater: late ? freezing : undefined,
       /** Frost or cold stops the curing: no end holds, and none is given. */
       stopped: freezes !== undefined || endless,
       coldest: known.history.temperatures.reduce((a, b) => Math.min(a, b)),
@@ -183,7 +187,12 @@ export default worksheet({
       say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${momentInWords(v.castAt + longest, 'hour-up')}. Longer does no harm to a part that is not to dry yet.`,
     };
   },
-  notes: ({ known, longest, entries, stopped }, v) => [
+  notes: ({ known, longest, entries, stopped, freezesLater }, v) => [
+    ...(freezesLater === undefined
+      ? []
+      : [
+          `It freezes on ${momentInWords(v.castAt + freezesLater, 'hour-down')}, after the last of these ends. A part that is still wet through can be hurt then: let it dry before.`,
+        ]),
     ...historyNotes(
       known,
       `The end by the longest rule, ${momentInWords(v.castAt + longest, 'hour-up')},`,

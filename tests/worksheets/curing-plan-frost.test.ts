@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
+
+const say = speaker('metric');
+
+/** A mild month with one freezing night, on this day. */
+function frostOn(day: number) {
+  const days = Array.from({ length: 50 }, (_, i) => (i === day ? '-2\t6' : '14\t20')).join('\n');
+  const entries = { 'curing.source': { t: 'days' }, 'curing.days': { t: days } };
+  const found = answer(curingPlan, readWorksheet(curingPlan, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found;
+}
+
+test('a frost within the cure stops it', () => {
+  const { judgement, numbers } = frostOn(3);
+  expect(judgement.verdict).toBe('stop');
+  expect(numbers.longest).toBeUndefined();
+});
+
+test('a frost after every rule has ended is a note, and the plan stands', () => {
+  const { judgement, numbers, notes } = frostOn(45);
+  expect(judgement.verdict).toBe('good');
+  expect(numbers.longest!.value).toBeGreaterThan(0);
+  expect(notes.join(' ')).toContain('after the last of these ends');
+});
