@@ -131,7 +131,7 @@ export default worksheet({
       units: AIR_VOLUME,
     },
     heldSlow: {
-      label: 'the same, drawn slowly',
+      label: 'Free air in the receiver, drawn slowly',
       kind: 'volume',
       of: ({ contents }) => contents.slow,
       units: AIR_VOLUME,

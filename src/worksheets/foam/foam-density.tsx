@@ -89,7 +89,7 @@ export default worksheet({
       units: FOAM_UNITS,
     },
     share: {
-      label: 'Liquid drained by then',
+      label: 'Liquid drained before it was weighed',
       kind: 'ratio',
       of: ({ weighed }) => (weighed && weighed.share > 0 ? weighed.share : undefined),
       units: { metric: '%', us: '%' },

@@ -59,13 +59,6 @@ export default worksheet({
       of: (r) => r.solution.solutionVolume,
       units: LITRES,
     },
-    concentrate: {
-      label: 'Concentrate',
-      kind: 'volume',
-      of: (r) => r.solution.concentrateVolume,
-      units: SMALL_VOLUME,
-      answer: true,
-    },
     water: {
       label: 'Water',
       kind: 'volume',
@@ -78,6 +71,14 @@ export default worksheet({
       kind: 'mass',
       of: ({ solution }) => (solution.glycerolMass > 0 ? solution.glycerolMass : undefined),
       units: SMALL_MASS,
+      answer: true,
+    },
+    concentrate: {
+      label: 'Concentrate',
+      kind: 'volume',
+      of: (r) => r.solution.concentrateVolume,
+      units: SMALL_VOLUME,
+      answer: true,
     },
     makeUp: {
       label: 'Concentrate that only makes up for hardness',

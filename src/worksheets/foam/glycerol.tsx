@@ -87,7 +87,7 @@ export default worksheet({
       units: SMALL_MASS,
     },
     measured: {
-      label: 'the same by volume',
+      label: 'Glycerol, by volume',
       kind: 'volume',
       of: (r) => r.measured,
       units: SMALL_VOLUME,

@@ -68,7 +68,7 @@ export default worksheet({
       note: 'if the air in it cools as it leaves',
     },
     slow: {
-      label: 'at most',
+      label: 'Serves for at most',
       kind: 'time',
       of: (r) => Math.max(r.slow, r.fast),
       units: MINUTES,
@@ -82,7 +82,7 @@ export default worksheet({
       units: AIR_VOLUME,
     },
     givenSlow: {
-      label: 'drawn slowly',
+      label: 'Free air given meanwhile, drawn slowly',
       kind: 'volume',
       of: ({ contents }) => contents.slow,
       units: AIR_VOLUME,

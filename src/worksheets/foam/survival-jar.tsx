@@ -109,7 +109,7 @@ export default worksheet({
       units: DENSITY,
     },
     last: {
-      label: 'Density at the last',
+      label: 'Density at the last reading',
       kind: 'density',
       of: (r) => r.last.density,
       units: DENSITY,

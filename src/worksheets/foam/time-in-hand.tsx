@@ -72,7 +72,7 @@ export default worksheet({
       significant: 2,
     },
     foam: {
-      label: 'Foam density then',
+      label: 'Foam density when it is blended',
       kind: 'density',
       of: ({ now }) => now.foam.density,
       units: FOAM,

@@ -126,10 +126,10 @@ export default function BenchSheet() {
             'Foaming solution: soft water',
             ...once(say(solution.waterVolume, 'volume', { units: LITRES })),
           ],
-          ['concentrate', ...once(say(solution.concentrateVolume, 'volume', { units: LITRES }))],
           ...(solution.glycerolMass > 0
             ? [['glycerol', ...once(say(solution.glycerolMass, 'mass'))]]
             : []),
+          ['concentrate', ...once(say(solution.concentrateVolume, 'volume', { units: LITRES }))],
         ]}
       />
       <Table
@@ -141,7 +141,7 @@ export default function BenchSheet() {
         <li>Forms waxed, level and clamped; rinse water, goggles and gloves at hand.</li>
         <li>
           Foaming solution with soft water{soft === undefined ? '' : ` (${said(soft, say)})`}:
-          water, concentrate, glycerol; stir gently.
+          water, glycerol, concentrate; stir gently.
         </li>
         <li>
           Base mix{count > 1 && ' for one load'}: water first, cement into it, until no lump is

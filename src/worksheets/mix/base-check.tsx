@@ -104,7 +104,7 @@ export default worksheet({
       answer: true,
     },
     addSand: {
-      label: 'and sand with it',
+      label: 'Sand to add with the cement',
       kind: 'mass',
       of: (r) => (worthIt(r.off) && r.check.addSand > 0 ? r.check.addSand : undefined),
       significant: 2,
@@ -117,7 +117,7 @@ export default worksheet({
       sure: true,
     },
     wanted: {
-      label: 'It should be',
+      label: 'Base mix density it should have',
       kind: 'density',
       of: (r) => r.check.wantedDensity,
       units: DENSITY,

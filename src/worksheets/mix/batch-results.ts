@@ -49,7 +49,7 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
     of: (r) => r.design.mix.foamVolume,
     units: LITRES,
   },
-  foamMass: { label: 'which weighs', kind: 'mass', of: (r) => some(r.design.mix.foamMass) },
+  foamMass: { label: 'Foam, by weight', kind: 'mass', of: (r) => some(r.design.mix.foamMass) },
   wet: {
     label: 'Wet density',
     kind: 'density',

@@ -1,8 +1,8 @@
 import { correctionTable } from '../../core/mix/correction-table.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { handy } from '../../islands/engine/handy.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { DENSITY } from '../shared/amounts.ts';
+import { correctionColumns } from '../shared/one-unit.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
 const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50];
@@ -38,14 +38,16 @@ export function benchRows(
   const densities = readings.map((reading) => (reading * perUnit - mix.tare) / mix.vessel);
   if (densities.length === 0) return [];
   const decimals = step < 0.1 ? 2 : step < 1 && step !== 0.25 ? 1 : step === 0.25 ? 2 : 0;
-  return correctionTable({ ...mix, densities }).map((row, i) => [
+  const table = correctionTable({ ...mix, densities });
+  const columns = correctionColumns(table, say);
+  return table.map((row, i) => [
     `${readings[i]!.toFixed(decimals)}\u00a0${unit}`,
     say(row.density, 'density', { units: DENSITY }),
     row.foamVolume > 0
-      ? `${say(row.foamVolume, 'volume', { units: LITRES })} (${say(row.foamMass, 'mass')})`
+      ? `${say(row.foamVolume, 'volume', columns.foam)} (${say(row.foamMass, 'mass', columns.foamMass)})`
       : '—',
     row.baseMass > 0
-      ? base(row.baseMass, recipe, say)
+      ? base(row.baseMass, recipe, say, columns.base)
       : row.foamVolume > 0
         ? '—'
         : 'leave it, place it',
@@ -57,14 +59,13 @@ function base(
   mass: number,
   { waterCement, sandCement }: { readonly waterCement: number; readonly sandCement: number },
   say: Say,
+  how: ReturnType<typeof correctionColumns>['base'],
 ): string {
   const cement = mass / (1 + waterCement + sandCement);
   const parts = [cement, waterCement * cement, ...(sandCement > 0 ? [sandCement * cement] : [])];
   // All in the unit of the sum: nobody adds kilograms to grams with wet gloves.
-  const whole = say(mass, 'mass');
-  const unit = handy(mass, 'mass', { metric: 'kg', us: 'lb' }[say.system]);
+  const whole = say(mass, 'mass', how);
   const decimals = /\.(\d+)/.exec(whole)?.[1]?.length ?? 0;
-  const number = (part: number) =>
-    say(part, 'mass', { units: { metric: unit, us: unit }, decimals }).replace(/\u00a0.*/, '');
+  const number = (part: number) => say(part, 'mass', { ...how, decimals }).replace(/\u00a0.*/, '');
   return `${whole} (${parts.map(number).join(' + ')})`;
 }

@@ -10,6 +10,7 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import { isSpent, spentJudgement } from '../shared/correction-advice.ts';
+import { correctionColumns } from '../shared/one-unit.ts';
 import { correctFields } from './correct-fields.ts';
 
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
@@ -95,7 +96,7 @@ export default worksheet({
       answer: true,
     },
     addFoamMass: {
-      label: 'which weighs',
+      label: 'Foam to add, by weight',
       kind: 'mass',
       of: (r) => r.add?.foamMass || undefined,
     },
@@ -119,7 +120,7 @@ export default worksheet({
       units: FOAM,
     },
     drained: {
-      label: 'Its liquid that has drained',
+      label: 'The foam’s liquid that has drained',
       kind: 'ratio',
       of: (r) => r.share,
       units: PERCENT,
@@ -212,25 +213,40 @@ export default worksheet({
     {
       caption: 'Each bucket corrected by itself',
       columns: ['Bucket', 'Wet density', 'Add foam', 'Add base mix'],
-      rows: ({ each }, _, say) =>
-        each.map(({ density, fix }, i) => [
+      rows: ({ each }, _, say) => {
+        const { foam, base } = correctionColumns(
+          each.map(({ fix }) => fix),
+          say,
+        );
+        return each.map(({ density, fix }, i) => [
           `${i + 1}`,
           say(density, 'density', { units: DENSITY }),
-          fix.foamVolume > 0 ? say(fix.foamVolume, 'volume', { units: LITRES }) : '—',
-          fix.baseMass > 0 ? say(fix.baseMass, 'mass') : fix.foamVolume > 0 ? '—' : 'leave it',
-        ]),
+          fix.foamVolume > 0 ? say(fix.foamVolume, 'volume', foam) : '—',
+          fix.baseMass > 0
+            ? say(fix.baseMass, 'mass', base)
+            : fix.foamVolume > 0
+              ? '—'
+              : 'leave it',
+        ]);
+      },
     },
     {
       caption: 'To print: if a bucket of the whole weighs …',
       columns: ['Bucket weighs', 'Wet density', 'Add foam', 'Foam by weight', 'Add base mix'],
-      rows: ({ table }, _, say) =>
-        table.map((row) => [
+      rows: ({ table }, _, say) => {
+        const { foam, foamMass, base } = correctionColumns(table, say);
+        return table.map((row) => [
           say(row.reading, 'mass', { decimals: 2 }),
           say(row.density, 'density', { units: DENSITY }),
-          row.foamVolume > 0 ? say(row.foamVolume, 'volume', { units: LITRES }) : '—',
-          row.foamMass > 0 ? say(row.foamMass, 'mass') : '—',
-          row.baseMass > 0 ? say(row.baseMass, 'mass') : row.foamVolume > 0 ? '—' : 'leave it',
-        ]),
+          row.foamVolume > 0 ? say(row.foamVolume, 'volume', foam) : '—',
+          row.foamMass > 0 ? say(row.foamMass, 'mass', foamMass) : '—',
+          row.baseMass > 0
+            ? say(row.baseMass, 'mass', base)
+            : row.foamVolume > 0
+              ? '—'
+              : 'leave it',
+        ]);
+      },
     },
   ],
   cautions: ['caustic-slurry', 'drill-mixer'],

@@ -156,7 +156,7 @@ export const correctFields = {
     folded: true,
   }),
   lines: number('count', {
-    label: 'and so many lines either way',
+    label: 'Lines of the table either way',
     example: '6',
     min: '1',
     max: '20',

@@ -68,7 +68,7 @@ export default worksheet({
       answer: true,
     },
     addFoamMass: {
-      label: 'which weighs',
+      label: 'Foam to add, by weight',
       kind: 'mass',
       of: (r) => r.add?.foamMass || undefined,
       significant: 2,
@@ -81,19 +81,19 @@ export default worksheet({
       answer: true,
     },
     addCement: {
-      label: 'made of cement',
+      label: 'Cement in the base mix to add',
       kind: 'mass',
       of: (r) => r.add?.baseParts?.cement || undefined,
       significant: 2,
     },
     addWater: {
-      label: 'and water',
+      label: 'Water in the base mix to add',
       kind: 'mass',
       of: (r) => r.add?.baseParts?.water || undefined,
       significant: 2,
     },
     addSand: {
-      label: 'and sand',
+      label: 'Sand in the base mix to add',
       kind: 'mass',
       of: (r) => r.add?.baseParts?.sand || undefined,
       significant: 2,

@@ -23,7 +23,7 @@ export default worksheet({
       'In your money. The prices here are invented.',
     ),
     bag: number('mass', {
-      label: 'and holds',
+      label: 'A bag of cement holds',
       example: '25 kg',
       min: '0 kg',
       aboveMin: true,
@@ -45,7 +45,7 @@ export default worksheet({
       takes: 'batch.volume',
     }),
     net: number('volume', {
-      label: 'of it in the forms',
+      label: 'Of that, in the forms',
       example: '97.2 L',
       min: '0 L',
       aboveMin: true,
@@ -139,9 +139,9 @@ export default worksheet({
       decimals: 2,
       note: 'In your money.',
     },
-    total: { label: 'The batch', kind: 'count', of: (r) => r.total, decimals: 2 },
+    total: { label: 'The batch costs', kind: 'count', of: (r) => r.total, decimals: 2 },
     perVolume: {
-      label: 'A cubic metre in the forms',
+      label: 'A cubic metre in the forms costs',
       kind: 'count',
       of: (r) => r.perVolume,
       decimals: 2,

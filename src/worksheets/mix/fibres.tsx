@@ -85,20 +85,20 @@ export default worksheet({
   results: {
     mass: { label: 'Fibre for the batch', kind: 'mass', of: (r) => r.dose.mass, units: SMALL_MASS },
     share: {
-      label: 'Of the finished mix by volume',
+      label: 'Fibre in the finished mix, by volume',
       kind: 'ratio',
       of: (r) => r.share,
       units: PERCENT,
       answer: true,
     },
     perVolume: {
-      label: 'In a cubic metre',
+      label: 'Fibre in a cubic metre',
       kind: 'density',
       of: (r) => r.dose.mass / r.volume,
       units: DENSITY,
     },
     space: {
-      label: 'It takes up',
+      label: 'The fibre takes up',
       kind: 'volume',
       of: (r) => r.dose.volume,
       units: { metric: 'mL', us: 'fl oz' },

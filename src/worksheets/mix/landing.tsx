@@ -90,13 +90,13 @@ export default worksheet({
       significant: 2,
     },
     low: {
-      label: 'Nineteen in twenty land above',
+      label: 'Wet density of nineteen in twenty, from',
       kind: 'density',
       of: (r) => r.found.wetDensity.low,
       units: DENSITY,
     },
     high: {
-      label: 'and below',
+      label: 'Wet density of nineteen in twenty, up to',
       kind: 'density',
       of: (r) => r.found.wetDensity.high,
       units: DENSITY,

@@ -57,8 +57,13 @@ export default worksheet({
   },
   results: {
     mass: { label: 'Pigment for a load', kind: 'mass', of: (r) => r.dose.mass, units: SMALL_MASS },
-    all: { label: 'For all the loads', kind: 'mass', of: (r) => r.all, units: SMALL_MASS },
-    most: { label: 'At most in a load', kind: 'mass', of: (r) => r.dose.most, units: SMALL_MASS },
+    all: { label: 'Pigment for all the loads', kind: 'mass', of: (r) => r.all, units: SMALL_MASS },
+    most: {
+      label: 'Pigment in a load, at most',
+      kind: 'mass',
+      of: (r) => r.dose.most,
+      units: SMALL_MASS,
+    },
   },
   judge: ({ dose }, _, say) => {
     const code = dose.notes[0]?.code;

@@ -46,23 +46,23 @@ export default worksheet({
       of: (r) => r.solution.solutionVolume,
       units: LITRES,
     },
-    concentrate: {
-      label: 'Concentrate in it',
+    softWater: {
+      label: 'Soft water for the solution',
       kind: 'volume',
-      of: (r) => r.solution.concentrateVolume,
-      units: SMALL_VOLUME,
+      of: (r) => r.solution.waterVolume,
+      units: LITRES,
     },
     glycerol: {
-      label: 'Glycerol in it',
+      label: 'Glycerol for the solution',
       kind: 'mass',
       of: (r) => (r.solution.glycerolMass > 0 ? r.solution.glycerolMass : undefined),
       units: SMALL_MASS,
     },
-    softWater: {
-      label: 'Soft water in it',
+    concentrate: {
+      label: 'Concentrate for the solution',
       kind: 'volume',
-      of: (r) => r.solution.waterVolume,
-      units: LITRES,
+      of: (r) => r.solution.concentrateVolume,
+      units: SMALL_VOLUME,
     },
     loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads.count, decimals: 0 },
     wet: {

@@ -48,7 +48,7 @@ export const weighedLoadFields = {
   }),
   cement: number('mass', {
     label: 'Cement in the load',
-    example: '13.56 kg',
+    example: '13.57 kg',
     min: '0.01 kg',
     takes: 'mix.loadCement',
     folded: true,

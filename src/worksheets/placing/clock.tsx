@@ -97,7 +97,7 @@ export default worksheet({
       significant: 2,
     },
     spare: {
-      label: 'Minutes to spare for it',
+      label: 'Minutes to spare for the oldest foam',
       kind: 'time',
       of: (r) => (r.spare > 0 ? r.spare : undefined),
       units: MINUTES,

@@ -65,7 +65,7 @@ export default worksheet({
       units: NEWTON,
     },
     above: {
-      label: 'It acts above the bottom by',
+      label: 'The push acts above the bottom by',
       kind: 'length',
       of: (r) => r.push.above,
       units: SHORT,
@@ -94,7 +94,7 @@ export default worksheet({
       significant: 2,
     },
     stress: {
-      label: 'Bending stress in it',
+      label: 'Bending stress in the panel',
       kind: 'stress',
       of: (r) => r.bent.stress,
       units: MPA,
@@ -119,7 +119,12 @@ export default worksheet({
       of: (r) => r.ties.lower,
       units: NEWTON,
     },
-    upperTie: { label: 'Each upper one', kind: 'force', of: (r) => r.ties.upper, units: NEWTON },
+    upperTie: {
+      label: 'Each upper clamp or tie carries',
+      kind: 'force',
+      of: (r) => r.ties.upper,
+      units: NEWTON,
+    },
   },
   judge: ({ bent, limits, longest, float, face, ties }, _, say) => {
     const span = say(roundedDown(longest.span), 'length', { units: SHORT, significant: 3 });

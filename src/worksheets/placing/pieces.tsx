@@ -116,9 +116,9 @@ export default worksheet({
   }),
   results: {
     total: { label: 'Foamed mix to make', kind: 'volume', of: (r) => r.total },
-    net: { label: 'In the forms', kind: 'volume', of: (r) => r.net },
-    settling: { label: 'For settling', kind: 'volume', of: (r) => r.settling, significant: 2 },
-    waste: { label: 'For waste', kind: 'volume', of: (r) => r.waste, significant: 2 },
+    net: { label: 'Mix in the forms', kind: 'volume', of: (r) => r.net },
+    settling: { label: 'Mix for settling', kind: 'volume', of: (r) => r.settling, significant: 2 },
+    waste: { label: 'Mix for waste', kind: 'volume', of: (r) => r.waste, significant: 2 },
     count: { label: 'Pieces', kind: 'count', of: (r) => r.count, decimals: 0 },
   },
   judge: (r, { settling, waste }, say) =>

@@ -24,8 +24,8 @@ export default worksheet({
   },
   results: {
     total: { label: 'Foamed mix to make', kind: 'volume', of: (r) => r.total },
-    net: { label: 'In the forms', kind: 'volume', of: (r) => r.net },
-    one: { label: 'In one form', kind: 'volume', of: (r) => r.each.net },
+    net: { label: 'Mix in the forms', kind: 'volume', of: (r) => r.net },
+    one: { label: 'Mix in one form', kind: 'volume', of: (r) => r.each.net },
     cores: {
       label: 'Left out of each',
       kind: 'volume',

@@ -24,7 +24,7 @@ export const storedResults = {
     of: (r: Holds) => r.stored.isentropic,
   },
   storedMost: {
-    label: 'the most the air could give up',
+    label: 'Energy in it, the most the air could give up',
     kind: 'energy',
     of: (r: Holds) => r.stored.isothermal,
   },

@@ -86,9 +86,14 @@ export default worksheet({
       units: LITRES,
       answer: true,
     },
-    third: { label: 'Of the third', kind: 'volume', of: (r) => r.volumes[2], units: LITRES },
-    fourth: { label: 'Of the fourth', kind: 'volume', of: (r) => r.volumes[3], units: LITRES },
-    fifth: { label: 'Of the fifth', kind: 'volume', of: (r) => r.volumes[4], units: LITRES },
+    third: { label: 'Of the third water', kind: 'volume', of: (r) => r.volumes[2], units: LITRES },
+    fourth: {
+      label: 'Of the fourth water',
+      kind: 'volume',
+      of: (r) => r.volumes[3],
+      units: LITRES,
+    },
+    fifth: { label: 'Of the fifth water', kind: 'volume', of: (r) => r.volumes[4], units: LITRES },
     share: {
       label: 'Share of the second water',
       kind: 'ratio',

@@ -26,7 +26,7 @@ const trace = (label: string, bench: string) =>
 const NAMES: Readonly<Record<Constituent, string>> = {
   chloride: 'Chloride',
   sulfate: 'Sulfate',
-  alkalies: 'Alkalies, Na₂O',
+  alkalies: 'Alkalis, Na₂O',
   dissolvedSolids: 'Dissolved solids',
   sugars: 'Sugars',
   phosphate: 'Phosphate, P₂O₅',
@@ -116,7 +116,7 @@ export default worksheet({
       decimals: 0,
     },
     alkalies: {
-      label: 'Alkalies, as Na₂O',
+      label: 'Alkalis, as Na₂O',
       kind: 'concentration',
       of: (r) => r.alkalies,
       note: 'Na₂O + 0.658 K₂O, from sodium and potassium.',
@@ -225,7 +225,7 @@ export default worksheet({
   ],
 });
 
-/** Its name within a sentence: `alkalies`. */
+/** Its name within a sentence: `alkalis`. */
 const spoken = (of: Constituent) => (of === 'pH' ? 'pH' : NAMES[of].split(',')[0]!.toLowerCase());
 
 const amount = (of: Constituent, value: number, say: Say) =>

@@ -111,7 +111,7 @@ export default worksheet({
     },
     need: { label: 'Soft water wanted', kind: 'volume', of: (r) => r.need, units: LITRES },
     rain: {
-      label: 'Rain that would bring it',
+      label: 'Rain that would bring the soft water wanted',
       kind: 'length',
       of: (r) => r.rain,
       units: DEPTH,

@@ -81,7 +81,7 @@ export default worksheet({
       sure: true,
     },
     dose: {
-      label: 'which is',
+      label: 'Needed to the litre',
       kind: 'concentration',
       of: (r) => r.dose,
       units: GRAMS_A_LITRE,

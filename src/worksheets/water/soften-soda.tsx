@@ -109,7 +109,7 @@ export default worksheet({
       sure: true,
     },
     concentration: {
-      label: 'which is',
+      label: 'Washing soda to the litre',
       kind: 'concentration',
       of: (r) => r.concentration,
       units: GRAMS_A_LITRE,

@@ -10,7 +10,7 @@ import { IonBars } from '../shared/IonBars.tsx';
 import { HARDNESS, hardness } from '../shared/water-fields.ts';
 
 const EQUIVALENTS = { metric: 'mol/L', us: 'mol/L' } as const;
-/** The strictest line on alkalies, kg/m³. */
+/** The strictest line on alkalis, kg/m³. */
 const ALKALIES = Math.min(
   ...LIMITS.filter(({ of }) => of === 'alkalies').map(({ most }) => most ?? Infinity),
 );
@@ -109,7 +109,7 @@ export default worksheet({
       note: 'Two sodium ions for each calcium or magnesium.',
     },
     alkalies: {
-      label: 'Alkalies from that, as Na₂O',
+      label: 'Alkalis from that sodium, as Na₂O',
       kind: 'concentration',
       of: (r) => r.alkalies,
       note: 'The strictest limit for mixing water is 600 mg/L, optional.',
@@ -120,7 +120,7 @@ export default worksheet({
     if (r.alkalies > ALKALIES)
       return {
         verdict: 'look',
-        say: `Good for the foam, at ${soft}. Its sodium alone passes the strictest limit on alkalies for mixing water, so keep the unsoftened water for the base mix.`,
+        say: `Good for the foam, at ${soft}. Its sodium alone passes the strictest limit on alkalis for mixing water, so keep the unsoftened water for the base mix.`,
       };
     if (v.leaves > 0.5 * v.hardness)
       return {
