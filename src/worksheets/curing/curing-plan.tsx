@@ -27,9 +27,9 @@ const RULES: Readonly<Record<PlanEntry['rule'], string>> = {
   'aci-normal': 'American practice',
   'aci-high-early': 'American, high-early cement',
   'en-class-1': 'European class 1',
-  'en-class-2': 'European class 2, 35 %',
-  'en-class-3': 'European class 3, 50 %',
-  'en-class-4': 'European class 4, 70 %',
+  'en-class-2': 'European class 2, 35\u00a0%',
+  'en-class-3': 'European class 3, 50\u00a0%',
+  'en-class-4': 'European class 4, 70\u00a0%',
 };
 /** The example’s casting: dates counted from it are nobody’s own, and say so wherever they go. */
 const EXAMPLE_CASTING = readMoment(castAt.example);
@@ -75,7 +75,7 @@ function span(temperatures: readonly number[], say: Say): string {
 const WHY: Readonly<Record<string, string>> = {
   'too-cold': 'too cold: not within these temperatures',
   'history-too-short': 'not within these temperatures',
-  'extended-for-cold': 'longer, for the time below 5 °C (41 °F)',
+  'extended-for-cold': 'longer, for the time below 5\u00a0°C (41\u00a0°F)',
   'held-after-end': 'beyond what you entered',
 };
 
@@ -90,7 +90,7 @@ export default worksheet({
       options: {
         rapid: 'Rapidly: half or more in 2 days',
         medium: 'Middling: 30 % or more',
-        slow: 'Slowly: 15 % or more',
+        slow: 'Slowly: 15\u00a0% or more',
         'very-slow': 'Very slowly: less',
       } satisfies Record<GainClass, string>,
       example: 'slow',
@@ -215,7 +215,7 @@ export default worksheet({
       put: (_, { din, mean }, say) =>
         din === undefined || mean === undefined
           ? 'Too cold for the table to end.'
-          : `Mean ${say(mean, 'temperature')}: ${say(din, 'time', { units: DAYS, significant: 2 })}, the time below 5 °C (41 °F) added`,
+          : `Mean ${say(mean, 'temperature')}: ${say(din, 'time', { units: DAYS, significant: 2 })}, the time below 5\u00a0°C (41\u00a0°F) added`,
     },
   ],
   figure: ({ values: v, result: { known, entries, stopped }, say }) => {
@@ -234,10 +234,7 @@ export default worksheet({
               uid: `${rule}-${Math.round(v.castAt)}-${Math.round(ends)}@curing-plan.invalid`,
               at: endsAt(ends),
               title: `${example ? 'Example: curing' : 'Curing'} may end: ${RULES[rule]}`,
-              text: `${example ? 'The casting date is the example’s, nobody’s own. ' : ''}${passed ? `${passed} ` : ''}Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`.replaceAll(
-                '\u00a0',
-                ' ',
-              ),
+              text: `${example ? 'The casting date is the example’s, nobody’s own. ' : ''}${passed ? `${passed} ` : ''}Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`,
             },
           ],
     );

@@ -74,7 +74,7 @@ export default worksheet({
     target: moisture(
       'Dry enough at',
       '4.2 %',
-      'Of dry mass: where aerated concrete rests in air of 75 % humidity, between 2.6 % at 50 % and 4.5 % at 80 %.',
+      'Of dry mass: where aerated concrete rests in air of 75\u00a0% humidity, between 2.6\u00a0% at 50\u00a0% and 4.5\u00a0% at 80\u00a0%.',
     ),
     resting: moisture('It would come to rest in this room at', '2.6 %'),
     diffusivity: number('count', {
@@ -207,7 +207,7 @@ export default worksheet({
   ),
   cautions: ['not-load-bearing'],
   defers: [
-    'A hygrometer reading of 75 % or less, or the covering’s own sheet, decides when a floor may be covered.',
+    'A hygrometer reading of 75\u00a0% or less, or the covering’s own sheet, decides when a floor may be covered.',
   ],
   sources: [
     'bs-8204',

@@ -56,7 +56,7 @@ export default worksheet({
     }),
     wind: number('speed', {
       label: 'Wind over the face',
-      help: 'Half a metre (20 in) above it. Indoors with no draught, 0.',
+      help: 'Half a metre (20\u00a0in) above it. Indoors with no draught, 0.',
       example: '20 km/h',
       min: '0 km/h',
       max: '200 km/h',
@@ -98,7 +98,7 @@ export default worksheet({
       of: (r) => r.rate,
       units: LOSS,
       significant: 2,
-      note: 'as rough as ±40 %',
+      note: 'as rough as ±40\u00a0%',
     },
     low: {
       label: 'Perhaps as little as',
@@ -147,7 +147,7 @@ export default worksheet({
     if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
       return {
         verdict: 'look',
-        say: `${amount} is below the limits, but the estimate is ±40 % and its upper end is not: perhaps take care. Cover the face within the hour.`,
+        say: `${amount} is below the limits, but the estimate is ±40\u00a0% and its upper end is not: perhaps take care. Cover the face within the hour.`,
       };
     return {
       verdict: 'good',
@@ -168,7 +168,7 @@ export default worksheet({
     ...(r.notes.some(({ code }) => code === 'outside-range')
       ? ['This weather lies outside the chart the relation was fitted to: it is stretched here.']
       : []),
-    `The published limits, ${say(CAUTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to take care and ${say(ACTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to act, are for ordinary concrete. A foamed mix bleeds less than what they were found for, so half of them is used here, in the verdict, the picture and the table. The American limit, 0.2 lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0.`,
+    `The published limits, ${say(CAUTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to take care and ${say(ACTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to act, are for ordinary concrete. A foamed mix bleeds less than what they were found for, so half of them is used here, in the verdict, the picture and the table. The American limit, 0.2\u00a0lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0.`,
   ],
   blames: {
     concreteTemperature: 'concrete',
@@ -182,7 +182,7 @@ export default worksheet({
     {
       tex: String.raw`E = \left(T_c^{2.5} - r\,T_a^{2.5}\right)\left(1 + 0.4\,V\right)\times 10^{-6}`,
       put: (v, r, say) =>
-        `In lb/(ft²·h), with T in °F and V in mph: Tc = ${((r.face - 273.15) * 1.8 + 32).toFixed(1)} °F, Ta = ${((v.air - 273.15) * 1.8 + 32).toFixed(1)} °F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / 0.44704).toFixed(1)} mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
+        `In lb/(ft²·h), with T in °F and V in mph: Tc = ${((r.face - 273.15) * 1.8 + 32).toFixed(1)}\u00a0°F, Ta = ${((v.air - 273.15) * 1.8 + 32).toFixed(1)}\u00a0°F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / 0.44704).toFixed(1)}\u00a0mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
     },
     {
       tex: String.raw`m = E \times A \times 1\ \mathrm h`,
@@ -205,14 +205,14 @@ export default worksheet({
       rows: ({ measures }, _, say) =>
         measures.map(({ measure, rate, saved, state }) => [
           NAMES[measure],
-          `${say(rate, 'massFlux', { units: LOSS, significant: 2 })}${measure === 'nothing' ? '' : `, ${Math.round(saved * 100)} % less`}`,
+          `${say(rate, 'massFlux', { units: LOSS, significant: 2 })}${measure === 'nothing' ? '' : `, ${Math.round(saved * 100)}\u00a0% less`}`,
           stateOf(rate, state),
         ]),
     },
   ],
   cautions: ['frost-and-heat'],
   defers: [
-    'What a windbreak (two fifths of the wind), a sheet (a twentieth of the loss) and a cooler mix (5 °C, 9 °F) do is common practice, no source; your own face, dry or shining, decides.',
+    'What a windbreak (two fifths of the wind), a sheet (a twentieth of the loss) and a cooler mix (5\u00a0°C, 9\u00a0°F) do is common practice, no source; your own face, dry or shining, decides.',
   ],
   sources: [
     'uno-1998',

@@ -15,7 +15,7 @@ const oxide = (label: string, example: string) =>
   });
 const COVERS = {
   bare: 'Bare, under a sheet, or thin steel',
-  wood: 'A wooden form or cover, 18 mm',
+  wood: 'A wooden form or cover, 18\u00a0mm',
   insulated: 'Insulation over it',
 } as const;
 
@@ -138,7 +138,7 @@ export const heatFields = {
   }),
   insulation: number('length', {
     label: 'Insulation, thickness',
-    help: 'Foam board or dry mineral wool, 0.035 W/(m·K); from memory.',
+    help: 'Foam board or dry mineral wool, 0.035\u00a0W/(m·K); from memory.',
     example: '50 mm',
     min: '5 mm',
     max: '500 mm',

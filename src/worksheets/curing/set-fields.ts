@@ -106,7 +106,7 @@ export const setFields = {
   }),
   energy: number('molarEnergy', {
     label: 'Activation energy of set',
-    help: '40 to 45 kJ/mol for ordinary cement; from memory.',
+    help: '40 to 45\u00a0kJ/mol for ordinary cement; from memory.',
     example: '42.5 kJ/mol',
     min: '0 kJ/mol',
     max: '200 kJ/mol',

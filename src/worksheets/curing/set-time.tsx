@@ -10,7 +10,7 @@ import { setFields } from './set-fields.ts';
 import { setWorked } from './set-worked.ts';
 
 const WAYS = {
-  'warmer-water': ['Warmer mixing water', 'a kettle; never above 60 °C (140 °F)'],
+  'warmer-water': ['Warmer mixing water', 'a kettle; never above 60\u00a0°C (140\u00a0°F)'],
   'warmer-room': ['A warmer room and bags', 'heat for a night; no open flame'],
   'rapid-cement': ['Rapid-hardening cement', 'another bag; more heat inside a thick part'],
   'calcium-chloride': ['Calcium chloride', 'rust, more shrinkage, less resistance to sulfate'],
@@ -146,14 +146,16 @@ export default worksheet({
     waterNote(v, water),
     'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
     ...(notes.length > 0
-      ? ['The rule of a third is told from 4 to 38 °C (40 to 100 °F); this mix is outside it.']
+      ? [
+          'The rule of a third is told from 4 to 38\u00a0°C (40 to 100\u00a0°F); this mix is outside it.',
+        ]
       : []),
     ...(dosed.notes.some(({ code }) => code === 'outside-range')
       ? ['The dose is below the sheet’s lowest: it may do nothing.']
       : []),
     ...(v.accelerator === 'chloride'
       ? [
-          `Each per cent of calcium chloride is taken as worth 6 °C (11 °F) of warmth; at 2 % set was seen as short as a third. Never more than ${say(CHLORIDE_LIMIT, 'ratio', { units: PERCENT, significant: 1 })}.`,
+          `Each per cent of calcium chloride is taken as worth 6\u00a0°C (11\u00a0°F) of warmth; at 2\u00a0% set was seen as short as a third. Never more than ${say(CHLORIDE_LIMIT, 'ratio', { units: PERCENT, significant: 1 })}.`,
         ]
       : []),
   ],
@@ -183,7 +185,7 @@ export default worksheet({
     {
       tex: String.raw`t = t_r \left(\tfrac43\right)^{(T_r - T)/10\,°\mathrm F}`,
       put: (v, { third }, say) =>
-        `A third more for each 10 °F (5.6 °C) colder: ${say(third.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}`,
+        `A third more for each 10\u00a0°F (5.6\u00a0°C) colder: ${say(third.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}`,
     },
   ],
   figure: ({ values, result, say }) => (
@@ -214,7 +216,7 @@ export default worksheet({
             ? [
                 `${name}${by}`,
                 say(set.initial, 'time', { units: HOURS, significant: 2 }),
-                `${Math.round(factor * 100)} %`,
+                `${Math.round(factor * 100)}\u00a0%`,
                 cost,
               ]
             : [name, 'never with steel', '–', cost];

@@ -45,7 +45,7 @@ export default worksheet({
       bench: 'part.sinceCasting',
     }),
     wanted: number('time', {
-      label: 'Age you wait for, as at 20 °C (68 °F)',
+      label: 'Age you wait for, as at 20\u00a0°C (68\u00a0°F)',
       example: '7 d',
       min: '0.1 d',
       max: '60 d',
@@ -54,7 +54,7 @@ export default worksheet({
     law: choice({ label: 'Law of ageing', options: LAWS, example: 'fhp', folded: true }),
     energy: number('molarEnergy', {
       label: 'Activation energy',
-      help: '40 to 45 kJ/mol for ordinary cement; from memory.',
+      help: '40 to 45\u00a0kJ/mol for ordinary cement; from memory.',
       example: '42.5 kJ/mol',
       min: '0 kJ/mol',
       max: '200 kJ/mol',
@@ -94,7 +94,7 @@ export default worksheet({
       kind: 'time',
       of: (r) => r.now,
       units: DAYS,
-      note: 'as if it had stood at 20 °C (68 °F)',
+      note: 'as if it had stood at 20\u00a0°C (68\u00a0°F)',
     },
     reached: {
       label: 'The wanted age is reached',
@@ -105,12 +105,12 @@ export default worksheet({
       note: 'after casting, if the forecast holds',
     },
     saul: {
-      label: 'Nurse–Saul so far, in °C × days above −10 °C',
+      label: 'Nurse–Saul so far, in °C × days above −10\u00a0°C',
       kind: 'count',
       of: (r) => r.saul / DAY,
     },
     saulAtZero: {
-      label: 'The same above 0 °C',
+      label: 'The same above 0\u00a0°C',
       kind: 'count',
       of: (r) => r.saulAtZero / DAY,
     },
@@ -154,7 +154,7 @@ export default worksheet({
     ),
     ...(curve.notes.some(({ code }) => code === 'outside-range')
       ? [
-          'Some of these temperatures lie outside 0 to 80 °C (32 to 176 °F), where the laws are held to work.',
+          'Some of these temperatures lie outside 0 to 80\u00a0°C (32 to 176\u00a0°F), where the laws are held to work.',
         ]
       : []),
     'The lowest and highest of a day are joined by a smooth wave, coldest at five and warmest at three in the afternoon: a shape, not a forecast (common practice, no source).',
@@ -172,7 +172,7 @@ export default worksheet({
     {
       tex: String.raw`M = \int \max(T - T_0,\ 0)\, dt`,
       put: (_, { saul }) =>
-        `Nurse–Saul from −10 °C: ${(saul / HOUR).toFixed(0)} °C·h, which is ${(saul / DAY).toFixed(1)} °C·d`,
+        `Nurse–Saul from −10\u00a0°C: ${(saul / HOUR).toFixed(0)}\u00a0°C·h, which is ${(saul / DAY).toFixed(1)}\u00a0°C·d`,
     },
   ],
   figure: ({ values: v, result: { known, curve, now, reached }, say }) => (

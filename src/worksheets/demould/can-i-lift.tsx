@@ -51,7 +51,7 @@ export default worksheet({
         cramped: 'I cannot stand freely',
         slippery: 'The floor is wet or slippery',
         unstable: 'The load shifts: an open bucket',
-        cold: 'It is colder than 19 °C (66 °F) there',
+        cold: 'It is colder than 19\u00a0°C (66\u00a0°F) there',
       },
       example: 'none',
       folded: true,

@@ -150,7 +150,7 @@ export default worksheet({
       : []),
     ...(found.airContent > RANDOM_PACKING
       ? [
-          'Spheres cannot be packed at random into more than about 64 %: above that the bubbles are many-sided, and no formula of spheres holds well.',
+          'Spheres cannot be packed at random into more than about 64\u00a0%: above that the bubbles are many-sided, and no formula of spheres holds well.',
         ]
       : []),
     'Chance is not all: a smeared face, chips at the edges and bubbles too small for the eye are not in the ±.',

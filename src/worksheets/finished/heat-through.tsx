@@ -49,9 +49,9 @@ export default worksheet({
       label: 'How moist it is in use',
       options: {
         dry: 'Oven-dry, as data sheets have it',
-        dryRoom: 'In a dry room: 2.6 % by mass',
-        dampRoom: 'In a damp room: 4.5 %',
-        service: 'In an outside wall: 6 %',
+        dryRoom: 'In a dry room: 2.6\u00a0% by mass',
+        dampRoom: 'In a damp room: 4.5\u00a0%',
+        service: 'In an outside wall: 6\u00a0%',
         other: 'I know it',
       },
       example: 'dampRoom',
@@ -179,7 +179,7 @@ export default worksheet({
       significant: 2,
     },
     mass: {
-      label: 'A square metre (10.8 ft²) of that weighs',
+      label: 'A square metre (10.8\u00a0ft²) of that weighs',
       kind: 'mass',
       of: (r) => r.thick.massPerArea,
       significant: 2,
@@ -221,7 +221,9 @@ export default worksheet({
   notes: ({ outside }) => [
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete. Measured points of another foamed binder lie well above the dry band.',
     ...(outside.some(({ of }) => of === 'dryDensity')
-      ? ['The density lies outside the 320 to 1920 kg/m³ (20 to 120 lb/ft³) of the relation.']
+      ? [
+          'The density lies outside the 320 to 1920\u00a0kg/m³ (20 to 120\u00a0lb/ft³) of the relation.',
+        ]
       : []),
   ],
   blames: { dryDensity: 'dry', resistance: 'wanted', conductivity: 'dry' },

@@ -74,7 +74,7 @@ export default worksheet({
       of: (r) => r.dry && (r.found.density - r.dry.density) / 1000,
       units: PERCENT,
       significant: 2,
-      note: 'water at 1000 kg/m³',
+      note: 'water at 1000\u00a0kg/m³',
     },
     change: {
       label: 'The last day took',
@@ -101,7 +101,7 @@ export default worksheet({
     if (!dry.settled.constant)
       return {
         verdict: 'look',
-        say: `${words}, and still losing ${say(dry.settled.change, 'ratio', { units: PERCENT, significant: 2 })} a day: dry it on until a day takes less than 0.2 %.`,
+        say: `${words}, and still losing ${say(dry.settled.change, 'ratio', { units: PERCENT, significant: 2 })} a day: dry it on until a day takes less than 0.2\u00a0%.`,
       };
     return {
       verdict: 'good',
@@ -111,7 +111,7 @@ export default worksheet({
   notes: ({ dry }, { oven, method }) => [
     ...(dry && Math.abs(oven - 378.15) > 5
       ? [
-          'Standards dry at about 105 °C (221 °F; from memory). A cooler oven leaves some water in, a hotter one takes some that belongs to the cement: say which was used.',
+          'Standards dry at about 105\u00a0°C (221\u00a0°F; from memory). A cooler oven leaves some water in, a hotter one takes some that belongs to the cement: say which was used.',
         ]
       : []),
     ...(method === 'gain' || method === 'hanging'

@@ -168,7 +168,7 @@ export default worksheet({
     ...(whole(r.paper) === whole(r.most)
       ? []
       : [
-          `By the usual rule the cement could react to ${whole(r.paper)}; this set of constants says ${whole(r.most)}. Each set is rounded and has its own limit, up to 3 % apart.`,
+          `By the usual rule the cement could react to ${whole(r.paper)}; this set of constants says ${whole(r.most)}. Each set is rounded and has its own limit, up to 3\u00a0% apart.`,
         ]),
     'The air is the foam’s as it was made. What broke while mixing is gone, and the mix would be heavier than planned.',
   ],
@@ -192,12 +192,12 @@ export default worksheet({
     {
       tex: String.raw`\begin{gathered}V_{\text{gel}} = q\,g\,\alpha,\\ V_{\text{emptied}} = q\,s\,\alpha,\\ V_{\text{unhydrated}} = q\,(1-\alpha)\end{gathered}`,
       put: (_, { paste, degree }) =>
-        `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)} % of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}; g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
+        `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)}\u00a0% of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}; g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
     },
     {
       tex: String.raw`x = \frac{0.68\,\alpha}{0.32\,\alpha + w/c + a}`,
       put: (_, { gelSpace, mix, paste }) =>
-        `w/c = ${paste.waterCement.toFixed(3)}, a = ${((paste.air / mix.cement) * 1000).toFixed(2)} mL of air to a gram of cement (${CEMENT_DENSITY} kg/m³): x = ${gelSpace.toFixed(3)}`,
+        `w/c = ${paste.waterCement.toFixed(3)}, a = ${((paste.air / mix.cement) * 1000).toFixed(2)}\u00a0mL of air to a gram of cement (${CEMENT_DENSITY}\u00a0kg/m³): x = ${gelSpace.toFixed(3)}`,
     },
   ],
   figure: ({ result, say }) => (

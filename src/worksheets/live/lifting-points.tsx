@@ -20,7 +20,7 @@ export default function LiftingPoints() {
   const [share, setShare] = useState<number>(0.1);
   const { load, stress } = stretched(share);
   const least = stretched(BEST_SUPPORT_FRACTION).stress;
-  const words = `${(share * 100).toFixed(0)} % of the length in from each end`;
+  const words = `${(share * 100).toFixed(0)}\u00a0% of the length in from each end`;
   return (
     <div class="home-bucket">
       <HandlingShape

@@ -39,7 +39,7 @@ export default function TemperatureLogDrop() {
   const take = async (file: File | undefined) => {
     if (!file) return;
     if (file.size > LARGEST) {
-      setProblem(`‘${file.name}’ is larger than 5 MB: is it a logger’s file of readings?`);
+      setProblem(`‘${file.name}’ is larger than 5\u00a0MB: is it a logger’s file of readings?`);
       return;
     }
     await read(await file.text(), file.name, how);
@@ -187,7 +187,7 @@ function summary(log: TemperatureLog, brought: Brought | undefined): string {
       : '';
   const thinned =
     brought.kept < brought.readings
-      ? ` The bench keeps ${brought.kept} of them; no other lies further than ${brought.largestMiss.toFixed(2)} °C from the line between these.`
+      ? ` The bench keeps ${brought.kept} of them; no other lies further than ${brought.largestMiss.toFixed(2)}\u00a0°C from the line between these.`
       : '';
   return `${log.rows.length} ${log.rows.length === 1 ? 'reading' : 'readings'} in ${scale}.${before}${thinned}`;
 }

@@ -119,7 +119,7 @@ export default worksheet({
       significant: 2,
     },
     scaled: {
-      label: 'By the formula, without its floor of 30 m (98 ft)',
+      label: 'By the formula, without its floor of 30\u00a0m (98\u00a0ft)',
       kind: 'length',
       of: (r) => r.distance.scaled,
       units: DISTANCE,
@@ -178,7 +178,7 @@ export default worksheet({
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {
         verdict: 'look',
-        say: `${energy} is above the 100 kJ (95 Btu) that one university calls highly hazardous. A smaller vessel would serve a bench.`,
+        say: `${energy} is above the 100\u00a0kJ (95 Btu) that one university calls highly hazardous. A smaller vessel would serve a bench.`,
       };
     return {
       verdict: 'good',
@@ -189,7 +189,7 @@ export default worksheet({
     'The distance is a rule for testing a vessel with air, floor and all. It is not a distance for using one that has been tested; it shows why vessels are tested with water, which is hardly compressed and stores next to nothing.',
     ...(held.pressureVolume > ESSENTIAL_REQUIREMENTS
       ? [
-          'Its pressure times volume is above 50 bar·L, where the European rules for simple vessels ask for more than good practice.',
+          'Its pressure times volume is above 50\u00a0bar·L, where the European rules for simple vessels ask for more than good practice.',
         ]
       : []),
   ],

@@ -87,8 +87,8 @@ export function MeasureBars({
         </g>
       </svg>
       <figcaption>
-        Water lost now, and with each measure by itself. The line across each bar’s end is ±40 %;
-        the upright ones are half of the published limits.
+        Water lost now, and with each measure by itself. The line across each bar’s end is
+        ±40&nbsp;%; the upright ones are half of the published limits.
       </figcaption>
     </figure>
   );

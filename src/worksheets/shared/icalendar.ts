@@ -41,9 +41,12 @@ export function calendarFile(of: {
   return lines.map((line) => `${folded(line)}\r\n`).join('');
 }
 
-/** Text as a value of type TEXT: backslash, semicolon, comma and line break escaped. */
+/** Text as a value of type TEXT: backslash, semicolon, comma and line break escaped, spaces plain. */
 export const escaped = (text: string) =>
-  text.replaceAll(/[\\;,]/g, '\\$&').replaceAll(/\r\n|\r|\n/g, '\\n');
+  text
+    .replaceAll('\u00a0', ' ')
+    .replaceAll(/[\\;,]/g, '\\$&')
+    .replaceAll(/\r\n|\r|\n/g, '\\n');
 
 /** A line broken so that none is longer than the standard allows, and no letter is cut in two. */
 export function folded(line: string): string {
