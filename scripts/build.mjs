@@ -8,6 +8,7 @@ import { basename, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { checkSite } from './site/check.mjs';
 import { keepOffline } from './site/offline.mjs';
+import { tightenPolicies } from './site/policy.mjs';
 import { renderPages } from './site/render.mjs';
 import { weightFaults } from './site/rules/weight.mjs';
 import { indexPages } from './site/search.mjs';
@@ -63,7 +64,10 @@ export async function buildSite({
     await step('fonts', makeFonts);
   }
   const env = { BASE_PATH: tidy, ...(site ? { SITE_URL: site } : {}) };
-  await step('pages', () => renderPages(next, env));
+  await step('pages', async () => {
+    await renderPages(next, env);
+    tightenPolicies(next);
+  });
   await step(
     'search',
     () => indexPages(next),
