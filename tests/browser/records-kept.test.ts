@@ -228,6 +228,20 @@ describe.concurrent('records of another version', () => {
     expect((await stored(page)).find(({ id }) => id === 'new')).toMatchObject({ more: true });
   });
 
+  test('a later one that comes under an open page is not taken for removed, and not overwritten', async ({
+    expect,
+    page,
+  }) => {
+    await leave(page, [slabs('a')]);
+    await visit(page, batchPage('a'), '.record');
+    await leave(page, [{ ...slabs('a'), version: RECORD_VERSION + 1, more: true }]);
+    await page.locator('#record-notes').fill('typed here');
+    await expect.poll(() => state(page)).toBe('refused');
+    expect(await page.locator('.record-state').innerText()).toContain('later version');
+    expect(await page.locator('.records-conflict').count()).toBe(0);
+    expect(await stored(page)).toMatchObject([{ more: true, notes: '' }]);
+  });
+
   test('a damaged one is set aside, reported, and can be taken out; the rest opens', async ({
     expect,
     page,

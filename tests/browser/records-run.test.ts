@@ -245,6 +245,14 @@ describe.concurrent('from the bench', () => {
       placed: { t: '32.4' },
     });
     expect(Number(record!.readings.foamAdded!.t)).toBeGreaterThan(0);
+    // Made three times, and taken back twice.
+    expect(record!.corrections).toEqual([
+      { weighed: expect.closeTo(640, 6), foam: Number(record!.readings.foamAdded!.t) / 1000 },
+    ]);
+    expect(record!.notes).toBe('');
+    expect(await page.locator('[data-corrections]').textContent()).toMatch(
+      /Corrected at the bench: 640.kg\/m³, then \d\.\d.L of foam added\./,
+    );
     expect(Date.parse(record!.foamMade!)).toBeGreaterThan(Date.now() - 600_000);
     await expect
       .poll(() => page.locator('[data-outcome]').innerText())

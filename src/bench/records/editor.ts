@@ -1,11 +1,11 @@
 import { dropDraft, keepDraft } from './drafts.ts';
 import { type BatchRecord, content, newId, type PhotoNote } from './record.ts';
-import { doublePhotos, readRecord, type Saved, saveRecord } from './store.ts';
+import { doublePhotos, type Found, readRecord, type Saved, saveRecord } from './store.ts';
 
 /** What an editor needs of the world; the real one unless a test says otherwise. */
 export interface World {
   readonly save: (record: BatchRecord) => Promise<Saved>;
-  readonly read: (id: string) => Promise<BatchRecord | undefined>;
+  readonly read: (id: string) => Promise<Found>;
   readonly keepDraft: (record: BatchRecord) => boolean;
   readonly dropDraft: (id: string, saved?: BatchRecord) => void;
   /** Stores the photos a second time for a copy of their batch; what the copy calls them. */
@@ -83,7 +83,7 @@ export class Editor {
         this.#world.keepDraft(this.record);
         continue;
       }
-      if (saved.because === 'refused') this.state = { is: 'refused', say: saved.say };
+      if (saved.because !== 'conflict') this.state = { is: 'refused', say: saved.say };
       else if (saved.theirs && content(saved.theirs) === content(this.record))
         this.#adopt(saved.theirs);
       else this.state = { is: 'conflict', theirs: saved.theirs };
@@ -96,8 +96,15 @@ export class Editor {
   async heard(): Promise<void> {
     // A save under way finds out by itself.
     if (this.#busy || this.state.is === 'conflict') return;
-    const stored = await this.#world.read(this.record.id);
-    if (this.#busy || (stored?.revision ?? 0) === this.record.revision) return;
+    const found = await this.#world.read(this.record.id);
+    if (this.#busy) return;
+    if (found.is === 'unreadable') {
+      this.state = { is: 'refused', say: found.say };
+      this.#hear();
+      return;
+    }
+    const stored = found.is === 'there' ? found.record : undefined;
+    if ((stored?.revision ?? 0) === this.record.revision) return;
     const unsaved = this.state.is !== 'saved';
     if (unsaved || !stored) this.state = { is: 'conflict', theirs: stored };
     else this.#adopt(stored);

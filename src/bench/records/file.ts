@@ -139,7 +139,8 @@ function readPhotos(
     }
     const photo = item as Photo;
     const owner = batches.get(photo.batch);
-    if (owner?.photos.some(({ id }) => id === photo.id)) photos.set(photo.id, photo);
+    if (owner?.photos.some(({ id }) => id === photo.id))
+      photos.set(`${photo.batch}/${photo.id}`, photo);
     else refused.push(`Photo ${i + 1} of the file belongs to none of its batches.`);
   }
   return [...photos.values()];

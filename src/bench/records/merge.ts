@@ -1,15 +1,20 @@
 import { type BatchRecord, content, type Photo, type PhotoNote } from './record.ts';
 
-/** What bringing a batch in would do. */
-export type Change =
+type Outcome =
   /** Not here yet. */
-  | { readonly what: 'new'; readonly record: BatchRecord }
+  | { readonly what: 'new' }
   /** Here already, and the same. */
-  | { readonly what: 'same'; readonly record: BatchRecord }
+  | { readonly what: 'same' }
   /** The same batch is here under another id. */
-  | { readonly what: 'twin'; readonly record: BatchRecord; readonly here: BatchRecord }
+  | { readonly what: 'twin'; readonly here: BatchRecord }
   /** Here with other content. */
-  | { readonly what: 'changed'; readonly record: BatchRecord; readonly here: BatchRecord };
+  | { readonly what: 'changed'; readonly here: BatchRecord };
+
+/** What bringing a batch in would do, and the photos that come with it. */
+export type Change = Outcome & {
+  readonly record: BatchRecord;
+  readonly photos: readonly Photo[];
+};
 
 /** Whether a changed batch takes the place of the one here, is left out, or is kept beside it. */
 export type Choice = 'take' | 'leave' | 'both';
@@ -18,22 +23,56 @@ export type Choice = 'take' | 'leave' | 'both';
 const marked = (record: BatchRecord, here: BatchRecord): BatchRecord =>
   here.invented ? { ...record, invented: true } : record;
 
-/** What would change if these batches were brought in. Nothing changes yet. */
+/**
+ * A batch with names for its photos that no other batch’s photo bears. The same file is named the same
+ * each time, so that it changes nothing when it comes again.
+ */
+function named(
+  record: BatchRecord,
+  photos: readonly Photo[],
+  owners: Map<string, string>,
+): Pick<Change, 'record' | 'photos'> {
+  const names = new Map(record.photos.map(({ id }) => [id, ownName(id, record.id, owners)]));
+  return {
+    record: {
+      ...record,
+      photos: record.photos.map((note) => ({ ...note, id: names.get(note.id)! })),
+    },
+    photos: photos.flatMap((photo) => {
+      const id = photo.batch === record.id ? names.get(photo.id) : undefined;
+      return id === undefined ? [] : [{ ...photo, id }];
+    }),
+  };
+}
+
+function ownName(id: string, batch: string, owners: Map<string, string>): string {
+  let name = id;
+  for (let i = 1; (owners.get(name) ?? batch) !== batch; i++)
+    name = `${batch}-${id}-${i}`.slice(-60);
+  owners.set(name, batch);
+  return name;
+}
+
+/** What would change if these batches and photos were brought in. Nothing changes yet. */
 export function planMerge(
   here: readonly BatchRecord[],
   coming: readonly BatchRecord[],
+  photos: readonly Photo[] = [],
+  /** Whose photos are here already: the batch of each id. */
+  photosHere: ReadonlyMap<string, string> = new Map(),
 ): readonly Change[] {
+  const owners = new Map(photosHere);
   const byId = new Map(here.map((record) => [record.id, record]));
   const byContent = new Map(here.map((record) => [content(record), record]));
   return coming.map((given): Change => {
     const mine = byId.get(given.id);
-    const record = mine ? marked(given, mine) : given;
-    if (mine)
-      return content(mine) === content(record)
-        ? { what: 'same', record }
-        : { what: 'changed', record, here: mine };
-    const twin = byContent.get(content(record));
-    return twin ? { what: 'twin', record, here: twin } : { what: 'new', record };
+    const twin = mine ? undefined : byContent.get(content(given));
+    if (twin) return { what: 'twin', record: given, photos: [], here: twin };
+    const own = named(mine ? marked(given, mine) : given, photos, owners);
+    if (!mine) return { what: 'new', ...own };
+    return content(mine) === content(own.record)
+      ? { what: 'same', ...own }
+      : { what: 'changed', ...own, here: mine };
   });
 }
 
@@ -56,12 +95,11 @@ export function toStore(
   plan: readonly Change[],
   choiceOf: (id: string) => Choice,
   idFor: (record: BatchRecord) => string,
-  photos: readonly Photo[] = [],
 ): { readonly records: readonly BatchRecord[]; readonly photos: readonly Photo[] } {
   const records: BatchRecord[] = [];
   const pictures: Photo[] = [];
   for (const change of plan) {
-    const { record, what } = change;
+    const { record, photos, what } = change;
     const choice = what === 'new' ? 'take' : what === 'changed' ? choiceOf(record.id) : 'leave';
     if (choice === 'both') {
       const id = idFor(record);
@@ -78,8 +116,7 @@ export function toStore(
           : record,
       );
     // The same batch may be here without its pictures.
-    if (choice === 'take' || what === 'same')
-      pictures.push(...photos.filter(({ batch }) => batch === record.id));
+    if (choice === 'take' || what === 'same') pictures.push(...photos);
   }
   return { records, photos: pictures };
 }

@@ -14,7 +14,7 @@ export async function recoverDrafts(now = Date.now()): Promise<number> {
   for (const { record: draft, drop } of draftsLeft()) {
     if (now - Date.parse(draft.changed) < STILL_TYPING) continue;
     const stored = await readRecord(draft.id);
-    if (stored && content(stored) === content(draft)) {
+    if (stored.is === 'there' && content(stored.record) === content(draft)) {
       drop();
       continue;
     }

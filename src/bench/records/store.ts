@@ -1,56 +1,7 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { type Binned, database, refusalOf, type SetAside, tell } from './database.ts';
 import { doubled } from './merge.ts';
 import { openRecord } from './migrate.ts';
 import type { BatchRecord, Photo, PhotoNote } from './record.ts';
-
-/** The name of the reader's database, and the version of its layout. */
-const DATABASE = { name: 'suds-records', version: 1 } as const;
-
-interface Binned {
-  readonly id: string;
-  readonly removed: string;
-  readonly record: BatchRecord;
-  readonly photos: readonly Photo[];
-}
-
-/** A record that could not be read, as it was found. */
-export interface SetAside {
-  readonly id: string;
-  readonly why: string;
-  readonly raw: unknown;
-}
-
-interface Records extends DBSchema {
-  batches: { key: string; value: BatchRecord };
-  photos: { key: string; value: Photo; indexes: { batch: string } };
-  bin: { key: string; value: Binned };
-  aside: { key: string; value: SetAside };
-}
-
-let opening: Promise<IDBPDatabase<Records>> | undefined;
-
-function database(): Promise<IDBPDatabase<Records>> {
-  opening ??= openDB<Records>(DATABASE.name, DATABASE.version, {
-    upgrade(db) {
-      db.createObjectStore('batches', { keyPath: 'id' });
-      db.createObjectStore('photos', { keyPath: 'id' }).createIndex('batch', 'batch');
-      db.createObjectStore('bin', { keyPath: 'id' });
-      db.createObjectStore('aside', { keyPath: 'id' });
-    },
-    // Another tab holds a newer version of this handbook: let go, and open anew when asked again.
-    blocking(_, __, event) {
-      (event.target as IDBDatabase).close();
-      opening = undefined;
-    },
-    terminated() {
-      opening = undefined;
-    },
-  }).catch((error: unknown) => {
-    opening = undefined;
-    throw error;
-  });
-  return opening;
-}
 
 export interface Listed {
   readonly records: readonly BatchRecord[];
@@ -65,43 +16,70 @@ export interface Listed {
  * those that cannot be read are set aside and reported, and the rest opens.
  */
 export async function listRecords(): Promise<Listed> {
-  const db = await database();
-  const raws: unknown[] = await db.getAll('batches');
+  const raws: unknown[] = await (await database()).getAll('batches');
   const records: BatchRecord[] = [];
-  const damaged: SetAside[] = [];
-  const upgraded: BatchRecord[] = [];
+  const unfit: string[] = [];
   let newer = 0;
   for (const raw of raws) {
     const opened = openRecord(raw);
-    if (opened.ok) {
-      records.push(opened.record);
-      if (opened.from !== opened.record.version) upgraded.push(opened.record);
-    } else if (opened.newer) newer++;
-    else damaged.push({ id: String((raw as { id: unknown }).id), why: opened.why, raw });
+    if (opened.ok) records.push(opened.record);
+    if (opened.ok ? opened.from !== opened.record.version : !opened.newer)
+      unfit.push((raw as { id: string }).id);
+    else if (!opened.ok) newer++;
   }
-  if (damaged.length + upgraded.length > 0) {
-    const tx = db.transaction(['batches', 'aside'], 'readwrite');
-    for (const record of upgraded) tx.objectStore('batches').put(record);
-    for (const item of damaged) {
-      tx.objectStore('aside').put(item);
-      tx.objectStore('batches').delete((item.raw as { id: string }).id);
-    }
-    await tx.done;
-  }
+  const damaged = unfit.length > 0 ? await mend(unfit) : [];
   records.sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : a.name < b.name ? 1 : -1));
   return { records, damaged, newer };
 }
 
-/** One batch; undefined when there is none of this id, or it cannot be read. */
-export async function readRecord(id: string): Promise<BatchRecord | undefined> {
-  const opened = openRecord(await (await database()).get('batches', id));
-  return opened.ok ? opened.record : undefined;
+/** Brings records up to date where they are stored, or sets them aside; which were set aside. */
+async function mend(ids: readonly string[]): Promise<readonly SetAside[]> {
+  const damaged: SetAside[] = [];
+  const tx = (await database()).transaction(['batches', 'aside'], 'readwrite');
+  for (const id of ids) {
+    // Read again: another tab may have saved it since.
+    const raw: unknown = await tx.objectStore('batches').get(id);
+    const opened = openRecord(raw);
+    if (opened.ok && opened.from !== opened.record.version)
+      tx.objectStore('batches').put(opened.record);
+    if (raw === undefined || opened.ok || opened.newer) continue;
+    damaged.push({ id: String(id), why: opened.why, raw });
+    tx.objectStore('aside').put(damaged.at(-1)!);
+    tx.objectStore('batches').delete(id);
+  }
+  await tx.done;
+  return damaged;
 }
+
+/** What is stored under an id. */
+export type Found =
+  | { readonly is: 'there'; readonly record: BatchRecord }
+  | { readonly is: 'none' }
+  /** Of a later version, or damaged: it is never overwritten. */
+  | { readonly is: 'unreadable'; readonly say: string };
+
+function look(raw: unknown): Found {
+  if (raw === undefined) return { is: 'none' };
+  const opened = openRecord(raw);
+  if (opened.ok) return { is: 'there', record: opened.record };
+  return {
+    is: 'unreadable',
+    say: opened.newer
+      ? 'What is stored of this batch belongs to a later version of this handbook and was left as it is. Reload the page to get that version.'
+      : 'What is stored of this batch cannot be read and was left as it is. Open the list of batches: there it is set aside, and can be taken out as it was found.',
+  };
+}
+
+/** One batch, as far as it is there and can be read. */
+export const readRecord = async (id: string): Promise<Found> =>
+  look(await (await database()).get('batches', id));
 
 export type Saved =
   | { readonly ok: true; readonly record: BatchRecord }
   /** Another tab saved it since; nothing was written. `theirs` is absent when it was removed there. */
   | { readonly ok: false; readonly because: 'conflict'; readonly theirs: BatchRecord | undefined }
+  /** What is there is of a later version, or damaged; nothing was written. */
+  | { readonly ok: false; readonly because: 'unreadable'; readonly say: string }
   /** The browser has no room, or storage is off. */
   | { readonly ok: false; readonly because: 'refused'; readonly say: string };
 
@@ -112,11 +90,15 @@ export type Saved =
 export async function saveRecord(record: BatchRecord): Promise<Saved> {
   try {
     const tx = (await database()).transaction('batches', 'readwrite');
-    const there = await tx.store.get(record.id);
-    if ((there?.revision ?? 0) !== record.revision) {
+    const there = look(await tx.store.get(record.id));
+    if (there.is === 'unreadable') {
       await tx.done;
-      const theirs = openRecord(there);
-      return { ok: false, because: 'conflict', theirs: theirs.ok ? theirs.record : undefined };
+      return { ok: false, because: 'unreadable', say: there.say };
+    }
+    const theirs = there.is === 'there' ? there.record : undefined;
+    if ((theirs?.revision ?? 0) !== record.revision) {
+      await tx.done;
+      return { ok: false, because: 'conflict', theirs };
     }
     const next = {
       ...record,
@@ -131,20 +113,35 @@ export async function saveRecord(record: BatchRecord): Promise<Saved> {
   }
 }
 
-/** Stores records as they are, with their photos, in one go: all or none. For what was brought in. */
+/**
+ * Stores records as they are, with their photos, in one go: all or none. For what was brought in. None
+ * when a record there cannot be read, or a photo there is another batch's and bears the id of one of these.
+ */
 export async function putRecords(
   records: readonly BatchRecord[],
   photos: readonly Photo[],
 ): Promise<{ readonly ok: true } | { readonly ok: false; readonly say: string }> {
   try {
     const tx = (await database()).transaction(['batches', 'photos'], 'readwrite');
-    const writes: Promise<unknown>[] = [];
-    for (const record of records) writes.push(tx.objectStore('batches').put(record));
-    for (const photo of photos) {
-      // A photo here is never replaced by another batch's that bears its id.
-      const there = await tx.objectStore('photos').get(photo.id);
-      if (!there || there.batch === photo.batch) writes.push(tx.objectStore('photos').put(photo));
+    const [there, pictures] = [tx.objectStore('batches'), tx.objectStore('photos')];
+    for (const { id, name } of records) {
+      const found = look(await there.get(id));
+      if (found.is !== 'unreadable') continue;
+      await tx.done;
+      return { ok: false, say: `Nothing was stored, because of “${name || id}”. ${found.say}` };
     }
+    const owners = new Map<string, string>();
+    for (const { id, batch } of photos) {
+      const owner = owners.get(id) ?? (await pictures.get(id))?.batch ?? batch;
+      owners.set(id, batch);
+      if (owner === batch) continue;
+      await tx.done;
+      return { ok: false, say: TAKEN };
+    }
+    const writes = [
+      ...records.map((record) => there.put(record)),
+      ...photos.map((photo) => pictures.put(photo)),
+    ];
     await Promise.all([...writes, tx.done]);
     tell();
     return { ok: true };
@@ -152,6 +149,9 @@ export async function putRecords(
     return { ok: false, say: refusalOf(error) };
   }
 }
+
+const TAKEN =
+  'Nothing was stored: one of the photos bears the id of another batch’s photo. Bring the file in again, and it is given one of its own.';
 
 /** Moves batches to the bin, from where they can be put back. */
 export async function removeRecords(ids: readonly string[]): Promise<void> {
@@ -183,6 +183,8 @@ export async function putBack(ids: readonly string[]): Promise<void> {
 }
 
 export const listBin = async (): Promise<readonly Binned[]> => (await database()).getAll('bin');
+export const binnedPhotos = async (): Promise<readonly Photo[]> =>
+  (await listBin()).flatMap(({ photos }) => photos);
 
 /** Removes batches for good: these, or all that are in the bin. */
 export async function emptyBin(ids?: readonly string[]): Promise<void> {
@@ -212,28 +214,9 @@ export async function doublePhotos(
   const put = await putRecords([], own.photos);
   return put.ok ? own.notes : [];
 }
-export async function removePhoto(id: string): Promise<void> {
-  await (await database()).delete('photos', id);
-}
-
-/** Hears of every change, made in this tab or another: the id, or undefined for many. */
-export function onChange(hear: (id: string | undefined) => void): () => void {
-  const channel = new BroadcastChannel(DATABASE.name);
-  channel.onmessage = ({ data }) => hear(data ?? undefined);
-  return () => channel.close();
-}
-
-let voice: BroadcastChannel | undefined;
-function tell(id?: string): void {
-  // One channel object does not hear itself; the listeners of this tab have their own.
-  voice ??= new BroadcastChannel(DATABASE.name);
-  voice.postMessage(id ?? null);
-}
-
-/** Why the browser would not store, as a sentence. */
-export function refusalOf(error: unknown): string {
-  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
-  return name === 'QuotaExceededError'
-    ? 'This browser has no room left for records. Nothing was lost of what is stored; take the batches out as a file, remove photos, and try again.'
-    : 'This browser would not store the record (storage is off, or the page was opened privately). Take it out as a file before you close this page.';
+/** Removes a photo of a batch. One that is another batch's stays, whatever this batch calls its own. */
+export async function removePhoto(id: string, batch: string): Promise<void> {
+  const tx = (await database()).transaction('photos', 'readwrite');
+  if ((await tx.store.get(id))?.batch === batch) tx.store.delete(id);
+  await tx.done;
 }

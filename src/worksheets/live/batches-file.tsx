@@ -2,11 +2,12 @@ import { useRef, useState } from 'preact/hooks';
 import type { Entries } from '../../bench/entries.ts';
 import { notify } from '../../bench/notices.ts';
 import { toCsv } from '../../bench/records/csv.ts';
+import { refusalOf } from '../../bench/records/database.ts';
 import { LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
 import { differences, newId, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
-import { allPhotos, listRecords, putRecords, refusalOf } from '../../bench/records/store.ts';
+import { allPhotos, listRecords, putRecords } from '../../bench/records/store.ts';
 import { $entries, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
@@ -78,8 +79,8 @@ export default function BatchesFile() {
     }
   };
 
-  const wouldStore = ({ file, plan, photosHere }: Coming, idFor = newId) => {
-    const { records, photos } = toStore(plan, choiceOf, () => idFor(), file.photos);
+  const wouldStore = ({ plan, photosHere }: Coming, idFor = newId) => {
+    const { records, photos } = toStore(plan, choiceOf, () => idFor());
     return { records, photos: photos.filter((photo) => !photosHere.has(photoKey(photo))) };
   };
   const bringIn = async (what: Coming) => {

@@ -42,7 +42,7 @@ export default function BenchRun() {
     const saved = await saveRecord(record);
     if (!saved.ok) {
       const changed = `“${nameOf(record)}” was changed in another tab: reload this page first.`;
-      notify('refused', saved.because === 'refused' ? saved.say : changed);
+      notify('refused', saved.because === 'conflict' ? changed : saved.say);
       return;
     }
     askToPersist();

@@ -42,7 +42,7 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
     const photo = photos.find(({ id }) => id === note?.id);
     if (!note) return;
     editor.change({ photos: editor.record.photos.filter(({ id }) => id !== note.id) });
-    await removePhoto(note.id);
+    await removePhoto(note.id, editor.record.id);
     const putBack = async () => {
       if (!photo || !(await putRecords([], [photo])).ok) return;
       editor.change({ photos: editor.record.photos.toSpliced(i, 0, note) });

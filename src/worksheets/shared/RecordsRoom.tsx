@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { SetAside } from '../../bench/records/database.ts';
 import { askToPersist, type Room, room } from '../../bench/records/room.ts';
 import {
   dropAside,
@@ -7,7 +8,6 @@ import {
   listAside,
   listBin,
   putBack,
-  type SetAside,
 } from '../../bench/records/store.ts';
 import { takeOut } from './take-out.ts';
 

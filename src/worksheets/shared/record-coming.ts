@@ -3,7 +3,7 @@ import type { BroughtIn } from '../../bench/records/file.ts';
 import { benchIsEmpty } from '../../bench/records/from-bench.ts';
 import { type Change, planMerge, type toStore } from '../../bench/records/merge.ts';
 import type { Photo } from '../../bench/records/record.ts';
-import { allPhotos, listRecords } from '../../bench/records/store.ts';
+import { allPhotos, binnedPhotos, listRecords } from '../../bench/records/store.ts';
 import { nameOf } from './record-words.ts';
 
 /** A file that is to be brought in, beside what is here. */
@@ -27,12 +27,15 @@ const photosWords = (n: number) => (n === 1 ? 'one missing photo' : `${n} missin
 export async function against(what: Pick<Coming, 'name' | 'file' | 'bench'>): Promise<Coming> {
   const { batches, photos } = what.file;
   const { records } = await listRecords();
-  const plan = planMerge(records, batches);
+  const pictured = batches.some((batch) => batch.photos.length > 0);
+  const [here, binned] = pictured ? await Promise.all([allPhotos(), binnedPhotos()]) : [[], []];
+  // What is put back from the bin must find its photos’ names its own.
+  const owners = new Map([...binned, ...here].map(({ id, batch }) => [id, batch]));
+  const plan = planMerge(records, batches, photos, owners);
   const unmarked = batches.flatMap(({ invented }, i) =>
     !invented && plan[i]!.record.invented ? [nameOf(plan[i]!.record)] : [],
   );
-  const photosHere = new Set(photos.length > 0 ? (await allPhotos()).map(photoKey) : []);
-  return { ...what, plan, unmarked, photosHere };
+  return { ...what, plan, unmarked, photosHere: new Set(here.map(photoKey)) };
 }
 
 /** The bench of a file, when it holds anything else than the one here. */

@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
+import { onChange, refusalOf } from '../../bench/records/database.ts';
 import { draftsLeft, keepDraft } from '../../bench/records/drafts.ts';
 import { Editor } from '../../bench/records/editor.ts';
 import { content } from '../../bench/records/record.ts';
-import { onChange, readRecord, refusalOf } from '../../bench/records/store.ts';
+import { readRecord } from '../../bench/records/store.ts';
 
 export type Opening =
   | { readonly is: 'waiting' }
@@ -25,8 +26,8 @@ export function useEditor(id: string | undefined): Opening {
     open(id, hear)
       .then((found) => {
         if (gone) return;
-        editor.current = found;
-        setOpening(found ? { is: 'open', editor: found } : { is: 'none' });
+        editor.current = found.is === 'open' ? found.editor : undefined;
+        setOpening(found);
       })
       .catch((error: unknown) => {
         if (!gone) setOpening({ is: 'failed', say: refusalOf(error) });
@@ -42,12 +43,14 @@ export function useEditor(id: string | undefined): Opening {
   return opening;
 }
 
-async function open(id: string, hear: () => void): Promise<Editor | undefined> {
-  const stored = await readRecord(id);
+async function open(id: string, hear: () => void): Promise<Opening> {
+  const found = await readRecord(id);
+  const stored = found.is === 'there' ? found.record : undefined;
   const drafts = draftsLeft().filter(({ record }) => record.id === id);
   for (const { record, drop } of drafts) if (stored && content(record) === content(stored)) drop();
   const left = drafts.findLast(({ record }) => !stored || content(record) !== content(stored));
-  if (!left) return stored && new Editor(stored, hear);
+  if (!left && found.is === 'unreadable') return { is: 'failed', say: found.say };
+  if (!left) return stored ? { is: 'open', editor: new Editor(stored, hear) } : { is: 'none' };
   // Saved with the revision it was based on: what was saved since shows as a conflict.
   const editor = new Editor(left.record, hear);
   if (keepDraft(left.record)) left.drop();
@@ -55,5 +58,5 @@ async function open(id: string, hear: () => void): Promise<Editor | undefined> {
   await editor.store();
   if (editor.state.is === 'saved')
     notify('recovered', 'What you typed before the page was closed is here again, and stored.');
-  return editor;
+  return { is: 'open', editor };
 }

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
+import { onChange, refusalOf } from '../../bench/records/database.ts';
 import { recoverDrafts } from '../../bench/records/recover.ts';
-import { type Listed, listRecords, onChange, refusalOf } from '../../bench/records/store.ts';
+import { type Listed, listRecords } from '../../bench/records/store.ts';
 
 export type Loaded =
   | { readonly is: 'loading' }

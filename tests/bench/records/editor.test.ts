@@ -7,15 +7,21 @@ class Fake implements World {
   stored: BatchRecord | undefined;
   drafts = new Map<string, BatchRecord>();
   full = false;
+  /** Why what is stored cannot be read. */
+  unreadable = '';
   pauses: (() => void)[] = [];
   save: World['save'] = async (record) => {
+    if (this.unreadable) return { ok: false, because: 'unreadable', say: this.unreadable };
     if (this.full) return { ok: false, because: 'refused', say: 'no room' };
     if ((this.stored?.revision ?? 0) !== record.revision)
       return { ok: false, because: 'conflict', theirs: this.stored };
     this.stored = { ...record, revision: record.revision + 1, changed: 'later' };
     return { ok: true, record: this.stored };
   };
-  read: World['read'] = async () => this.stored;
+  read: World['read'] = async () => {
+    if (this.unreadable) return { is: 'unreadable', say: this.unreadable };
+    return this.stored ? { is: 'there', record: this.stored } : { is: 'none' };
+  };
   keepDraft: World['keepDraft'] = (record) => {
     this.drafts.set(record.id, record);
     return true;
@@ -136,6 +142,41 @@ test('a batch removed elsewhere is said, not written again', async () => {
   expect(editor.state).toEqual({ is: 'conflict', theirs: undefined });
   await editor.keepMine();
   expect(world.stored).toMatchObject({ notes: 'x' });
+});
+
+describe('what is stored cannot be read', () => {
+  beforeEach(async () => {
+    editor.change({ notes: 'x' });
+    await done();
+    world.unreadable = 'of a later version';
+  });
+
+  test('it is said, is no removal, and keeping mine writes nothing', async () => {
+    const before = world.stored;
+    editor.change({ notes: 'xy' });
+    await done();
+    expect(editor.state).toEqual({ is: 'refused', say: 'of a later version' });
+    await editor.keepMine();
+    expect(editor.state.is).toBe('refused');
+    expect(world.stored).toBe(before);
+    expect(world.drafts.get('a')?.notes).toBe('xy');
+  });
+
+  test('heard of from another tab, too', async () => {
+    await editor.heard();
+    expect(editor.state).toEqual({ is: 'refused', say: 'of a later version' });
+  });
+
+  test('set aside, it can be stored again', async () => {
+    editor.change({ notes: 'xy' });
+    await done();
+    world.unreadable = '';
+    world.stored = undefined;
+    await editor.store();
+    expect(editor.state).toEqual({ is: 'conflict', theirs: undefined });
+    await editor.keepMine();
+    expect(world.stored).toMatchObject({ notes: 'xy' });
+  });
 });
 
 test('the same content saved twice is no conflict', async () => {

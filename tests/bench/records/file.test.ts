@@ -75,7 +75,9 @@ describe('merging', () => {
     differences(a, b, ({ corrections }) => corrections.map(({ weighed }) => weighed).join());
 
   test('shows what differs before anything changes', () => {
-    expect(planMerge([mine], [theirs])).toEqual([{ what: 'changed', record: theirs, here: mine }]);
+    expect(planMerge([mine], [theirs])).toEqual([
+      { what: 'changed', record: theirs, photos: [], here: mine },
+    ]);
     expect(differ(mine, theirs)).toEqual([{ of: 'Notes', here: 'mine', there: 'theirs' }]);
   });
 
@@ -111,19 +113,71 @@ describe('merging', () => {
       { id: 'p1', caption: 'Edge' },
       { id: 'gone', caption: 'Not in the file' },
     ];
-    const plan = planMerge([{ ...mine, photos: notes }], [{ ...theirs, photos: notes }]);
-    const both = toStore(plan, () => 'both', id, [photo]);
+    const plan = planMerge([{ ...mine, photos: notes }], [{ ...theirs, photos: notes }], [photo]);
+    const both = toStore(plan, () => 'both', id);
     expect(both.records[0]!.photos).toEqual([{ id: 'fresh-1', caption: 'Edge' }]);
     expect(both.photos).toEqual([{ ...photo, id: 'fresh-1', batch: 'fresh' }]);
-    expect(toStore(plan, () => 'take', id, [photo]).photos).toEqual([photo]);
-    expect(toStore(plan, () => 'leave', id, [photo]).photos).toEqual([]);
+    expect(toStore(plan, () => 'take', id).photos).toEqual([photo]);
+    expect(toStore(plan, () => 'leave', id).photos).toEqual([]);
   });
 
   test('photos that are missing here come with a batch that is the same', () => {
     const photo: Photo = { id: 'p1', batch: 'a', width: 3, height: 2, data: '/9j/AA==' };
     const same = { ...mine, photos: [{ id: 'p1', caption: '' }] };
-    const stored = toStore(planMerge([same], [same]), () => 'leave', id, [photo]);
+    const stored = toStore(planMerge([same], [same], [photo]), () => 'leave', id);
     expect(stored).toEqual({ records: [], photos: [photo] });
+  });
+
+  describe('photos whose ids are another batch’s', () => {
+    const note = (id: string) => [{ id, caption: 'Edge' }];
+    const photo = (id: string, batch: string): Photo => ({
+      ...{ id, batch, width: 3, height: 2, data: '/9j/AA==' },
+    });
+    const [b, c] = ['b', 'c'].map((id) => blankRecord({ id, name: id, photos: note('p1') }));
+    const here = new Map([['p1', 'a']]);
+    const bring = (records: BatchRecord[], photosHere = here, there: BatchRecord[] = []) =>
+      toStore(
+        planMerge(there, records, [photo('p1', 'b'), photo('p1', 'c')], photosHere),
+        () => 'take',
+        id,
+      );
+
+    test('are named anew, in the batch and for the photo', () => {
+      const { records, photos } = bring([b!, c!]);
+      expect(records.map((record) => record.photos)).toEqual([note('b-p1-1'), note('c-p1-1')]);
+      expect(photos).toEqual([photo('b-p1-1', 'b'), photo('c-p1-1', 'c')]);
+    });
+
+    test('also within one file, and where the photo itself is not in the file', () => {
+      expect(bring([b!, c!], new Map()).photos).toEqual([photo('p1', 'b'), photo('c-p1-1', 'c')]);
+      const plan = planMerge([], [b!], [], here);
+      expect(plan).toMatchObject([{ record: { photos: note('b-p1-1') }, photos: [] }]);
+    });
+
+    test('brought in again, they are the same', () => {
+      const { records, photos } = bring([b!, c!]);
+      const now = new Map([...here, ...photos.map(({ id, batch }) => [id, batch] as const)]);
+      const again = planMerge(records, [b!, c!], [], now);
+      expect(again.map(({ what }) => what)).toEqual(['same', 'same']);
+    });
+
+    test('a name that is taken too is passed over, however long the ids are', () => {
+      const long = 'p'.repeat(60);
+      const one = blankRecord({ id: 'x'.repeat(60), photos: note(long) });
+      const taken = new Map([
+        [long, 'a'],
+        [`${long.slice(-58)}-1`, 'a'],
+      ]);
+      const [change] = planMerge([], [one], [], taken);
+      expect(change!.record.photos).toEqual(note(`${long.slice(-58)}-2`));
+      expect(openRecord(change!.record).ok).toBe(true);
+    });
+
+    test('a file may hold them, each with its batch', () => {
+      const both = [photo('p1', 'b'), photo('p1', 'c')];
+      const back = file(readFile(toFile({ batches: [b!, c!], photos: both })));
+      expect(back).toMatchObject({ photos: both, refused: [] });
+    });
   });
 
   test('finds the same batch under another id', () => {

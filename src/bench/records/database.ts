@@ -1,0 +1,75 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { BatchRecord, Photo } from './record.ts';
+
+/** The name of the reader's database, and the version of its layout. */
+const DATABASE = { name: 'suds-records', version: 1 } as const;
+
+/** A removed batch, with its photos. */
+export interface Binned {
+  readonly id: string;
+  readonly removed: string;
+  readonly record: BatchRecord;
+  readonly photos: readonly Photo[];
+}
+
+/** A record that could not be read, as it was found. */
+export interface SetAside {
+  readonly id: string;
+  readonly why: string;
+  readonly raw: unknown;
+}
+
+interface Records extends DBSchema {
+  batches: { key: string; value: BatchRecord };
+  photos: { key: string; value: Photo; indexes: { batch: string } };
+  bin: { key: string; value: Binned };
+  aside: { key: string; value: SetAside };
+}
+
+let opening: Promise<IDBPDatabase<Records>> | undefined;
+
+export function database(): Promise<IDBPDatabase<Records>> {
+  opening ??= openDB<Records>(DATABASE.name, DATABASE.version, {
+    upgrade(db) {
+      db.createObjectStore('batches', { keyPath: 'id' });
+      db.createObjectStore('photos', { keyPath: 'id' }).createIndex('batch', 'batch');
+      db.createObjectStore('bin', { keyPath: 'id' });
+      db.createObjectStore('aside', { keyPath: 'id' });
+    },
+    // Another tab holds a newer version of this handbook: let go, and open anew when asked again.
+    blocking(_, __, event) {
+      (event.target as IDBDatabase).close();
+      opening = undefined;
+    },
+    terminated() {
+      opening = undefined;
+    },
+  }).catch((error: unknown) => {
+    opening = undefined;
+    throw error;
+  });
+  return opening;
+}
+
+/** Hears of every change, made in this tab or another: the id, or undefined for many. */
+export function onChange(hear: (id: string | undefined) => void): () => void {
+  const channel = new BroadcastChannel(DATABASE.name);
+  channel.onmessage = ({ data }) => hear(data ?? undefined);
+  return () => channel.close();
+}
+
+let voice: BroadcastChannel | undefined;
+/** Says that a batch has changed, or many. */
+export function tell(id?: string): void {
+  // One channel object does not hear itself; the listeners of this tab have their own.
+  voice ??= new BroadcastChannel(DATABASE.name);
+  voice.postMessage(id ?? null);
+}
+
+/** Why the browser would not store, as a sentence. */
+export function refusalOf(error: unknown): string {
+  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
+  return name === 'QuotaExceededError'
+    ? 'This browser has no room left for records. Nothing was lost of what is stored; take the batches out as a file, remove photos, and try again.'
+    : 'This browser would not store the record (storage is off, or the page was opened privately). Take it out as a file before you close this page.';
+}
