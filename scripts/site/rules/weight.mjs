@@ -23,8 +23,8 @@ export const WANTED = {
 };
 
 /**
- * Pages with more to compute than others, and what they may weigh: a ceiling that is lowered when a
- * page loses weight, never raised for one that gains it.
+ * Pages with more to compute than others, and what they may weigh: a little more than they do, so that
+ * none gains weight unseen. Lowered when a page loses some; a commit that raises one says what for.
  * @type {Readonly<Record<string, number>>}
  */
 const HEAVIER = {
@@ -36,9 +36,11 @@ const HEAVIER = {
   'batch-records/learn/': 56_000,
   'batch-records/compare/': 53_000,
   'batch-records/': 55_000,
+  // Four worksheets, two of them with the carbonate balance.
   'water/softening/': 53_000,
   // Heat through a block, and its picture.
   'curing/heat-inside/': 53_000,
+  // Three ways to a time of setting, and what quickens it.
   'curing/set/': 49_500,
 };
 
