@@ -201,11 +201,12 @@ export default worksheet({
   tables: [
     {
       caption: 'One measure at a time',
-      columns: ['Measure', 'Leaves', 'Then'],
+      columns: ['Measure', 'Leaves', 'Less by', 'Then'],
       rows: ({ measures }, _, say) =>
         measures.map(({ measure, rate, saved, state }) => [
           NAMES[measure],
-          `${say(rate, 'massFlux', { units: LOSS, significant: 2 })}${measure === 'nothing' ? '' : `, ${Math.round(saved * 100)}\u00a0% less`}`,
+          say(rate, 'massFlux', { units: LOSS, significant: 2 }),
+          measure === 'nothing' ? '—' : `${Math.round(saved * 100)}\u00a0%`,
           stateOf(rate, state),
         ]),
     },
