@@ -165,9 +165,9 @@ export default worksheet({
   keeps: { age: 'curing.age', coldest: 'curing.coldestSoFar', warmest: 'curing.warmestSoFar' },
   working: [
     {
-      tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\ \mathrm{kJ/mol}\end{gathered}`,
+      tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\end{gathered}`,
       put: (v, { now }, say) =>
-        `${LAWS[v.law]}: ${say(v.elapsed, 'time', { units: { metric: 'h', us: 'h' } })} by the clock count as ${say(now, 'time', { units: { metric: 'h', us: 'h' } })}`,
+        `E in kJ/mol, t in °C. ${LAWS[v.law]}: ${say(v.elapsed, 'time', { units: { metric: 'h', us: 'h' } })} by the clock count as ${say(now, 'time', { units: { metric: 'h', us: 'h' } })}`,
     },
     {
       tex: String.raw`M = \int \max(T - T_0,\ 0)\, dt`,
