@@ -247,7 +247,10 @@ describe.concurrent('from the bench', () => {
     expect(Number(record!.readings.foamAdded!.t)).toBeGreaterThan(0);
     // Made three times, and taken back twice.
     expect(record!.corrections).toEqual([
-      { weighed: expect.closeTo(640, 6), foam: Number(record!.readings.foamAdded!.t) / 1000 },
+      {
+        weighed: expect.closeTo(640, 6),
+        foam: expect.closeTo(Number(record!.readings.foamAdded!.t) / 1000, 9),
+      },
     ]);
     expect(record!.notes).toBe('');
     expect(await page.locator('[data-corrections]').textContent()).toMatch(
