@@ -97,7 +97,7 @@ export function shortName(source: Source, key: string): string {
 const MEMORY = /, from memory$/;
 
 /** A name that tells a source from another of the same short name: `OSHA: Compressed air in marine terminals`. */
-export function titledName(source: Source, key: string): string {
+function titledName(source: Source, key: string): string {
   const { title, standing } = source;
   if (standing === 'common practice')
     return /common practice/i.test(title) ? title : `${title} (common practice, no source)`;

@@ -89,7 +89,7 @@ export default worksheet({
       help: 'By the strength at 2 days over that at 28. Not known: take slow.',
       options: {
         rapid: 'Rapidly: half or more in 2 days',
-        medium: 'Middling: 30 % or more',
+        medium: 'Middling: 30\u00a0% or more',
         slow: 'Slowly: 15\u00a0% or more',
         'very-slow': 'Very slowly: less',
       } satisfies Record<GainClass, string>,

@@ -168,12 +168,12 @@ export default worksheet({
     if (relief === 'none')
       return {
         verdict: 'stop',
-        say: `With no relief valve nothing but attention keeps ${energy} in. Fit one, set no higher than the marking, before it is filled.`,
+        say: `With no relief valve nothing but attention holds back ${energy}. Fit one, set no higher than the marking, before it is filled.`,
       };
     if (relief === 'unsaid')
       return {
         verdict: 'stop',
-        say: `Within its marking, but you have not said that it has a relief valve. Without one nothing but attention keeps ${energy} in: look for it, and for its setting.`,
+        say: `Within its marking, but you have not said that it has a relief valve. Without one nothing but attention holds back ${energy}: look for it, and for its setting.`,
       };
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {
