@@ -30,8 +30,11 @@ import { strengthBand } from '../../src/core/finished/strength-band.ts';
 import { WONG_2026 } from '../../src/core/finished/strength-relations/measured.ts';
 import { concentrateShare } from '../../src/core/foam/dilution.ts';
 import { glycerolViscosity } from '../../src/core/foam/glycerol.ts';
+import { designBatch } from '../../src/core/mix/batch-design.ts';
+import { FIBRES } from '../../src/core/mix/fibres.ts';
 import { proportion } from '../../src/core/mix/proportion.ts';
 import { SPAN_CASES } from '../../src/core/placing/panel.ts';
+import { toUnit } from '../../src/core/quantity/convert.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { MOLAR_MASS } from '../../src/core/water/molar-masses.ts';
 import { DECAHYDRATE_FACTOR } from '../../src/core/water/soften/washing-soda.ts';
@@ -196,6 +199,8 @@ const figures: readonly [string, string, number, () => number, number][] = [
   ['finished-part/heat', '0.66 at 1404', 0.66, () => wongBy('max').conductivity, 0.005],
   ['finished-part/heat', 'at 1404', 1404, () => wongBy('max').density, 0.5],
   ['finished-part/heat', 'six times as much as dry', 6, () => SATURATED_FACTOR, 0],
+  ['foam/air', 'at 8 bar (116 psi) by its gauge', 116, () => toUnit(8e5, 'pressure', 'psi'), 0.5],
+  ['foam/air', 'between 8 and 4 bar (116 and 58', 58, () => toUnit(4e5, 'pressure', 'psi'), 0.5],
   ['foam/air', 'about 0.61 for a sharp edge', 0.61, () => SHARP_EDGED, 0],
   ['foam/air', '0.97 for a rounded one', 0.97, () => ROUNDED, 0],
   [
@@ -212,6 +217,13 @@ const figures: readonly [string, string, number, () => number, number][] = [
     0.2,
     () => share('one-in', 5) / share('parts-water', 5) - 1,
     1e-6,
+  ],
+  [
+    'mix/fibres',
+    'the same thread, a third of the weight',
+    1 / 3,
+    () => FIBRES.polypropylene.density / FIBRES['ar-glass'].density,
+    0.01,
   ],
   [
     'placing/pressure',
@@ -336,6 +348,30 @@ const claims: readonly [string, string, () => boolean][] = [
       });
       const ends = (rule: string) => plan.find((entry) => entry.rule === rule)?.ends ?? 0;
       return ends('aci-normal') > Math.max(ends('din-1045-3'), ends('nhbc-plain'));
+    },
+  ],
+  [
+    'mix/admixtures',
+    'its solids: they stand in for a little cement, and that cement’s water',
+    () => {
+      const plain = {
+        volume: 0.1,
+        target: { wetDensity: demo.wetDensity },
+        binder: [{ kind: 'portland', share: 1 }],
+        waterCement: demo.waterCement,
+        foamDensity: demo.foam.density,
+      } as const;
+      const without = designBatch(plain);
+      const dosed = designBatch({ ...plain, admixture: { share: 0.01, waterShare: 0.65 } });
+      const rest = without.waterToAdd - dosed.waterToAdd - dosed.broughtByAdmixture;
+      const cement = without.cementitious - dosed.cementitious;
+      const solids = dosed.admixture - dosed.broughtByAdmixture;
+      // All but the trace of foam that the change of volume takes.
+      return (
+        cement > 0 &&
+        Math.abs(rest - demo.waterCement * cement) < 1e-9 &&
+        Math.abs(cement + rest - solids) < 0.05 * solids
+      );
     },
   ],
   [

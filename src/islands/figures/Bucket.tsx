@@ -1,3 +1,4 @@
+import { handy } from '../engine/handy.ts';
 import type { Say } from '../engine/say.ts';
 
 interface Part {
@@ -32,9 +33,11 @@ export function Bucket({ title, parts, say }: Props) {
     floor -= share * DEEP;
     return { ...part, share, bottom, top: floor };
   });
+  const unit = handy(total, 'volume', LITRES[say.system]);
+  const how = { units: { metric: unit, us: unit }, steady: true };
   const words = layers.map(
     ({ name, volume, share }) =>
-      `${name} ${say(volume, 'volume', { units: LITRES })}, ${(share * 100).toFixed(0)} %`,
+      `${name} ${say(volume, 'volume', how)}, ${(share * 100).toFixed(0)} %`,
   );
   return (
     <figure class="fig">
@@ -77,7 +80,7 @@ export function Bucket({ title, parts, say }: Props) {
         ))}
       </svg>
       <figcaption>
-        {title}: {say(total, 'volume', { units: LITRES })} in all.
+        {title}: {say(total, 'volume', how)} in all.
       </figcaption>
     </figure>
   );

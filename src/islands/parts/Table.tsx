@@ -1,12 +1,15 @@
-/** Where a column is narrow a number may part from its unit, rather than push the table off the page. */
-const breakable = (text: string) => text.replaceAll('\u00a0', ' ');
+/** Where a column is narrow a number may part from its unit, save in brackets, rather than push the table off the page. */
+const breakable = (text: string) => text.replace(/\u00a0(?![^(]*\))/g, ' ');
+
+/** A cell of more than an amount and what stands in brackets behind it wraps where the page is wide, too. */
+const long = (cell = '') => (cell.length > 21 ? 'long' : undefined);
 
 /** A number, with its ± if it has one, and its unit: nothing else may follow, a date or a sum in brackets. */
 const AMOUNT = /^([\d.,\u202f\u2212-]+(?: ± [\d.,]+)?)\u00a0((?:\/\(|[^\d,;(±\u00a0])+\)?)$/;
 
-/** The unit that all the numbers of a column share, if they do; `—` is no number. */
+/** The unit that all the numbers of a column share, if they do; a cell without a digit is no number. */
 function sharedUnit(cells: readonly string[]): string | undefined {
-  const numbers = cells.filter((cell) => cell !== '—' && cell !== '');
+  const numbers = cells.filter((cell) => /\d/.test(cell));
   const units = new Set(numbers.map((cell) => AMOUNT.exec(cell)?.[2]));
   const [unit] = units;
   return numbers.length > 1 && units.size === 1 ? unit : undefined;
@@ -49,9 +52,11 @@ export function Table({
         <tbody>
           {rows.map(([head, ...cells]) => (
             <tr>
-              <th scope="row">{text(head ?? '', 0)}</th>
+              <th scope="row" class={long(head)}>
+                {text(head ?? '', 0)}
+              </th>
               {cells.map((cell, i) => (
-                <td>{text(cell, i + 1)}</td>
+                <td class={long(cell)}>{text(cell, i + 1)}</td>
               ))}
             </tr>
           ))}

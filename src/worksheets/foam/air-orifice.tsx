@@ -104,7 +104,7 @@ export default worksheet({
   results: {
     freeAir: { label: 'Free air', kind: 'flow', of: (r) => r.freeAir, units: AIR_FLOW },
     area: {
-      label: 'Area that counts, Cd A',
+      label: 'Area that counts, Cd A',
       kind: 'area',
       of: (r) => r.area,
       units: SQUARE_MM,

@@ -33,10 +33,10 @@ export default worksheet({
     measure: choice({
       label: 'What do you read?',
       options: {
-        mass: 'The liquid that has run out, weighed',
-        volume: 'The liquid below the foam, by volume',
-        height: 'Its height in a straight-sided jar',
-        share: 'The share drained, worked out already',
+        mass: 'Liquid run out, weighed',
+        volume: 'Liquid below the foam, by volume',
+        height: 'Liquid height in a straight jar',
+        share: 'Share drained, worked out',
       },
       example: 'mass',
       bench: 'foam.drainageMeasure',

@@ -203,7 +203,7 @@ export default worksheet({
     />
   ),
   cautions: ['pressurised-vessel', 'glycerol-and-concentrate'],
-  defers: ["The concentrate's own sheet gives the density it is sold for."],
+  defers: ['The concentrate’s own sheet gives the density it is sold for.'],
   sources: [
     'imo-foam-test',
     'jcgm-100',

@@ -78,7 +78,7 @@ export default worksheet({
       label: 'Freezes at',
       kind: 'temperature',
       of: (r) => r.freezing,
-      significant: 2,
+      decimals: 1,
     },
     mass: {
       label: 'Glycerol, by weight',
@@ -148,7 +148,7 @@ export default worksheet({
     },
   ],
   cautions: ['glycerol-and-concentrate'],
-  defers: ["The concentrate's own sheet says whether it bears glycerol at all."],
+  defers: ['The concentrate’s own sheet says whether it bears glycerol at all.'],
   sources: [
     'cheng-2008',
     'westbrook-glycerol',

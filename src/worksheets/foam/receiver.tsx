@@ -17,7 +17,7 @@ export default worksheet({
   fields: {
     ...vesselFields,
     area: number('area', {
-      label: 'Opening it empties through, Cd A',
+      label: 'Opening it empties through, Cd A',
       help: 'From the worksheet above, or the discharge coefficient times the area of the hole.',
       example: '0.69 mm2',
       min: '0.001 mm2',

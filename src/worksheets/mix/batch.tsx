@@ -64,7 +64,7 @@ export default worksheet({
   notes: ({ design }) => [
     ...(design.notes.some(({ code }) => code === 'blend-binds-otherwise')
       ? [
-          'The oven-dry density takes a fifth of all the binder as bound water. That figure is stated for portland cement; slag, ash and fume bind otherwise and later.',
+          'The oven-dry density takes a fifth of all the binder as bound water. That figure is stated for Portland cement; slag, ash and fume bind otherwise and later.',
         ]
       : []),
   ],

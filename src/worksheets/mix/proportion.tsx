@@ -208,7 +208,7 @@ export default worksheet({
   ],
   cautions: ['caustic-slurry', 'cement-dust', 'not-load-bearing'],
   defers: [
-    "The cement bag's and the concentrate's own sheets outrank the densities and the dilution used here.",
+    'The cement bag’s and the concentrate’s own sheets outrank the densities and the dilution used here.',
   ],
   sources: [
     'navedtra-14071',

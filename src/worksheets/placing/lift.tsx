@@ -103,7 +103,7 @@ export default worksheet({
       kind: 'length',
       of: (r) => (r.deepest < 1000 ? r.deepest : undefined),
       units: METRES,
-      note: 'By pressure on the bubbles alone. Practice stops at 0.6 to 1.2 m.',
+      note: 'By pressure on the bubbles alone. Practice stops at 0.6 to 1.2 m (2 to 4 ft).',
     },
     sinks: {
       label: 'More mix to pour for it',
@@ -122,7 +122,9 @@ export default worksheet({
   },
   judge: ({ profile }, { depth, gain }, say) => {
     const { max } = PRACTICE_LIFT;
-    const usual = `${say(PRACTICE_LIFT.min, 'length', { units: METRES, significant: 2 })} to ${say(max, 'length', { units: METRES, significant: 2 })}`;
+    // Practice is 2 to 4 ft where feet are read: 3.9 would look like a limit.
+    const digits = say.system === 'us' ? 1 : 2;
+    const usual = `${say(PRACTICE_LIFT.min, 'length', { units: METRES, plain: true, significant: digits })} to ${say(max, 'length', { units: METRES, plain: true, significant: digits })}`;
     if (profile.gain > gain)
       return {
         verdict: 'stop',

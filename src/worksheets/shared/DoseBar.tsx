@@ -8,7 +8,10 @@ interface Props {
 
 const WIDTH = 420;
 const EDGE = 14;
-const BAR = 40;
+/** Where the bar begins, below the dose's figure and the names of the marks. */
+const BAR = 58;
+/** The foot of the names, a line above the figure. */
+const NAMES = BAR - 38;
 
 /** A dose on a scale, with the usual range and a ceiling. */
 export function DoseBar({ dose, usual, ceiling, title }: Props) {
@@ -16,10 +19,10 @@ export function DoseBar({ dose, usual, ceiling, title }: Props) {
   const x = (percent: number) => EDGE + (percent / end) * (WIDTH - 2 * EDGE);
   const ticks = [0, 2, 4, 6, 8, 10].map((tick) => (tick * ceiling) / 10);
   const words = `${title}: ${dose.toPrecision(2)} %, where ${usual[0]} to ${usual[1]} % is usual and ${ceiling} % the ceiling`;
-  const late = x(dose) > WIDTH * 0.7;
+
   return (
     <figure class="fig">
-      <svg viewBox={`0 0 ${WIDTH} 92`} role="img" aria-label={`${words}.`}>
+      <svg viewBox={`0 0 ${WIDTH} ${BAR + 52}`} role="img" aria-label={`${words}.`}>
         <rect class="track" x={EDGE} y={BAR} width={WIDTH - 2 * EDGE} height="16" />
         <rect
           class="band"
@@ -28,19 +31,19 @@ export function DoseBar({ dose, usual, ceiling, title }: Props) {
           width={x(usual[1]) - x(usual[0])}
           height="30"
         />
-        <text class="soft" x={x(usual[0]) + 4} y={BAR - 18}>
+        <text class="soft" x={x(usual[0]) + 4} y={NAMES}>
           usual
         </text>
         <path class="level" d={`M${x(ceiling)} ${BAR - 14}V${BAR + 22}`} />
-        <text class="soft" x={x(ceiling)} y={BAR - 18} text-anchor="end">
+        <text class="soft" x={x(ceiling)} y={NAMES} text-anchor="end">
           ceiling
         </text>
         <circle class="marker measured" cx={x(dose)} cy={BAR + 8} r="8" />
         <text
           class="strong"
-          x={x(dose) + (late ? -14 : 14)}
-          y={BAR - 2}
-          text-anchor={late ? 'end' : 'start'}
+          x={Math.min(Math.max(x(dose), 28), WIDTH - 28)}
+          y={BAR - 18}
+          text-anchor="middle"
         >
           {dose.toPrecision(2)} %
         </text>

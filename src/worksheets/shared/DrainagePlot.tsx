@@ -73,7 +73,7 @@ export function DrainagePlot({ readings, fit, curve, foamDensity, solutionDensit
           columns={Array.from({ length: COLUMNS }, (_, i) => {
             const time = (end * i) / (COLUMNS - 1);
             return {
-              label: `${say(time, 'time', { units: { metric: 'min', us: 'min' }, significant: 2 })}`,
+              label: `${say(time, 'time', { units: { metric: 'min', us: 'min' }, plain: true, significant: 2 })}`,
               share: drainedAt({ drainage: curve, time }),
             };
           })}

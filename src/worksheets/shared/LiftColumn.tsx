@@ -21,7 +21,11 @@ export function LiftColumn({ profile, say }: Props) {
   const shade = (density: number) =>
     0.15 + (span > 0 ? (0.7 * (density - first.density)) / span : 0);
   const length = (si: number) =>
-    say(si, 'length', { units: { metric: si < 1 ? 'mm' : 'm', us: si < 0.3 ? 'in' : 'ft' } });
+    say(si, 'length', {
+      units: { metric: si < 1 ? 'mm' : 'm', us: si < 0.3 ? 'in' : 'ft' },
+      plain: true,
+      significant: 3,
+    });
   const dense = (si: number) => say(si, 'density', { units: DENSITY, significant: 4 });
   const marks = [0, 0.5, 1].map((part) => profile[Math.round(part * (profile.length - 1))]!);
   const words = marks.map(({ depth, density }) => `${length(depth)} down ${dense(density)}`);
@@ -54,7 +58,7 @@ export function LiftColumn({ profile, say }: Props) {
       </svg>
       <figcaption>
         Depth and density down the lift, in {unitOf('density', DENSITY[say.system]).symbol}. The
-        shade runs from the lightest here to the densest:{' '}
+        shade runs from the least dense here to the densest:{' '}
         {toUnit(span, 'density', DENSITY[say.system]).toPrecision(2)} apart.
       </figcaption>
     </figure>

@@ -50,6 +50,8 @@ export function LimitBars({
             {(['EN 1008', 'ASTM C1602'] as const).map((standard, k) => {
               const found = measured.find((m) => m.of === line && m.standard === standard);
               if (!found) return null;
+              const alone = measured.filter((m) => m.of === line).length === 1;
+              const y = alone ? 11 : 2 + k * 18;
               const end = x(Math.min(found.percent, MOST));
               const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${figure(found.percent)} %`;
               return (
@@ -58,10 +60,10 @@ export function LimitBars({
                     class={standard === 'EN 1008' ? 'bar' : 'cement'}
                     x={LEFT}
                     width={Math.max(1.5, end - LEFT)}
-                    y={2 + k * 18}
+                    y={y}
                     height="13"
                   />
-                  <text x={end + 5} y={13 + k * 18}>
+                  <text x={end + 5} y={y + 11}>
                     {said}
                   </text>
                 </g>

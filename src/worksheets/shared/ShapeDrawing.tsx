@@ -36,7 +36,7 @@ export function ShapeDrawing({ shape, cores, say }: Props) {
     WIDTH / 2 + (x - (x0 + x1) / 2) * scale,
     height / 2 + (y - (y0 + y1) / 2) * scale,
   ];
-  const length = (m: number) => say(m, 'length', { significant: 3 });
+  const length = (m: number) => say(m, 'length', { plain: true, significant: 3 });
   const sizes = (all: readonly Measure[]) => all.map(({ size }) => length(size)).join(', ');
   const words = sizes(measures);
   let foot = height;

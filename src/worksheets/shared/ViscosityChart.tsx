@@ -31,11 +31,11 @@ export function ViscosityChart({
       return [celsius, last] as const;
     });
   };
-  const name = (kelvin: number) => say(kelvin, 'temperature', { significant: 2 });
+  const name = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
   return (
     <Plot
       words={`Viscosity rises with glycerol and falls with temperature: water ${at(0, CELSIUS + 20).toFixed(2)} mPa·s at ${name(CELSIUS + 20)}, ${at(MOST, CELSIUS + 20).toFixed(2)} with 40 % glycerol; yours ${yours.toFixed(2)}.`}
-      caption={`Viscosity of glycerol and water, for five temperatures; the whole line is ${name(CELSIUS + 20)}. A few percent hardly leave the left edge.`}
+      caption={`Viscosity of glycerol and water, for five temperatures; the whole line is ${name(CELSIUS + 20)}. A few per cent hardly leave the left edge.`}
       x={[0, MOST * 100 * 1.16]}
       y={[0, at(MOST, CELSIUS)]}
       xLabel="glycerol, % by mass"
