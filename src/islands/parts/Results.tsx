@@ -63,8 +63,8 @@ export function Results({
               {sure?.mostFrom && i === 0 && (
                 <span class="most">Most of the ± comes from: {sure.mostFrom}.</span>
               )}
-              {spec.note && <span class="most">{spec.note}</span>}
             </dd>
+            {spec.note && <dd class="most">{spec.note}</dd>}
           </div>
         );
       })}
