@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import correct from '../../src/worksheets/mix/correct.tsx';
+import lift from '../../src/worksheets/placing/lift.tsx';
+
+const say = speaker('metric');
+
+test('the example’s load weighs what its cement and water weigh', () => {
+  const outcome = answer(correct, readWorksheet(correct, {}, {}, say), say);
+  if (!outcome.ok) throw new Error('the example is refused');
+  const { cement, water, sandCement, mass } = outcome.values as Record<string, number>;
+  expect(cement! * (1 + sandCement!) + water!).toBeCloseTo(mass!, 6);
+});
+
+test.each([
+  ['metric', '0.6\u00a0m to 1.2\u00a0m'],
+  ['us', '2\u00a0ft to 4\u00a0ft'],
+] as const)('practice’s lift is said in its own figures, %s', (system, figures) => {
+  const words = speaker(system);
+  const reading = readWorksheet(lift, { 'lift.depth': { t: '1', u: 'm' } }, {}, words);
+  const outcome = answer(lift, reading, words);
+  if (!outcome.ok) throw new Error('a lift of 1 m is refused');
+  expect(outcome.judgement.say).toContain(figures);
+});
