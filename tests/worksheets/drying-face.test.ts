@@ -12,7 +12,7 @@ const worked = (entries: Entries) => {
   return {
     result,
     words: evaporation.judge(result, values, say).say,
-    now: evaporation.tables![0]!.rows(result, values, say)[0]![2]!,
+    now: evaporation.tables![0]!.rows(result, values, say)[0]!.at(-1)!,
   };
 };
 
