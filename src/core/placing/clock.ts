@@ -80,7 +80,7 @@ export function dayClock(plan: DayPlan): Clock {
   const tried: readonly (readonly [Remedy, Partial<DayPlan>])[] = [
     ['foam-for-each-load', { foamMade: 'each' }],
     ['a-second-pair-of-hands', { hands: 2 }],
-    ['a-larger-mixer', { loads: Math.max(1, Math.ceil(plan.loads / 2)) }],
+    ['a-larger-mixer', { loads: Math.ceil(plan.loads / 2) }],
     [
       'quicker-steps',
       {
@@ -113,7 +113,7 @@ function timesOf(plan: DayPlan): readonly LoadTimes[] {
     const before = made.at(-1);
     // A helper starts the next base mix as soon as the mixer is empty enough: after the blending.
     const start = before ? (hands === 2 ? before.blended : free) : 0;
-    const baseReady = Math.max(start + base, hands === 2 ? free : 0);
+    const baseReady = Math.max(start + base, free);
     // All the foam at once is made while the first base mix waits, or before it.
     const foamTime = foamMade === 'each' ? foam : before ? 0 : foam * Math.floor(loads);
     const foamReady = baseReady + foamTime;

@@ -76,7 +76,6 @@ export function liftProfile(lift: Lift): LiftProfile {
 /** The P ≥ 1 with (1 − φ)(P − 1) + φ ln P = h. Newton on a curve that only bends one way. */
 function pressureRatio(h: number, gas: number): number {
   if (gas === 1) return Math.exp(h);
-  if (gas === 0) return 1 + h;
   // 1 + h is at most the root, since ln P ≤ P − 1; on a concave curve the steps then climb to it.
   let p = 1 + h;
   for (let i = 0; i < 100; i++) {

@@ -52,13 +52,12 @@ function open(corners: readonly Corner[]): readonly Corner[] {
   return closed ? corners.slice(0, -1) : corners;
 }
 
+/** Whether two sides cross. Those that share or touch a corner do not: at it no turn is taken. */
 function crosses(outline: readonly Corner[]): boolean {
   const size = outline.length;
   const side = (i: number) => [outline[i]!, outline[(i + 1) % size]!] as const;
   for (let i = 0; i < size; i++)
     for (let j = i + 2; j < size; j++) {
-      // The last side and the first share a corner.
-      if (i === 0 && j === size - 1) continue;
       const [[a, b], [c, d]] = [side(i), side(j)];
       if (turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0) return true;
     }

@@ -45,6 +45,22 @@ describe('the clock of a day', () => {
     expect(loads[1]!.foamReady).toBe(minutes(17 + 2));
   });
 
+  test('all the foam at once is made before the first load, and waits for the last', () => {
+    // Base till 6, foam for three till 12, blended 14, placed 21; then base, blend, weigh and place, 15 each.
+    const { loads, total } = dayClock({ ...plan, foamMade: 'once' });
+    expect(loads).toEqual(
+      [
+        { load: 1, start: 0, foamReady: 12, blended: 14, placed: 21, foamAge: 8 },
+        { load: 2, start: 21, foamReady: 27, blended: 29, placed: 36, foamAge: 23 },
+        { load: 3, start: 36, foamReady: 42, blended: 44, placed: 51, foamAge: 38 },
+      ].map(({ load, ...at }) => ({
+        load,
+        ...Object.fromEntries(Object.entries(at).map(([name, m]) => [name, minutes(m)])),
+      })),
+    );
+    expect(total).toBe(minutes(51));
+  });
+
   test('foam made all at once grows old in later loads, and fresh foam mends it', () => {
     const { obstacles, remedies } = dayClock({ ...plan, foamMade: 'once' });
     expect(obstacles.map(({ code }) => code)).toContain('foam-too-old');

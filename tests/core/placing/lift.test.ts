@@ -81,4 +81,36 @@ describe('a lift under its own weight', () => {
     );
     expect(deepestLift({ density: 1500, gas: 0.1, gain: 0.5 })).toBe(Number.POSITIVE_INFINITY);
   });
+
+  test('the profile runs evenly from the surface, as weighed, to the bottom', () => {
+    const { profile, bottom } = liftProfile({ density: 500, gas: 0.7, depth: 1.2 });
+    expect(profile[0]).toEqual({ depth: 0, density: 500 });
+    expect(profile.at(-1)).toEqual({ depth: 1.2, density: bottom });
+    const step = 1.2 / (profile.length - 1);
+    for (const [i, at] of profile.entries()) {
+      expect(at.depth).toBeCloseTo(i * step, 12);
+      if (i > 0) expect(at.density).toBeGreaterThan(profile[i - 1]!.density);
+      // What lies above a depth does not know what lies below it.
+      if (i > 0)
+        expect(at.density).toBeCloseTo(
+          liftProfile({ density: 500, gas: 0.7, depth: at.depth }).bottom,
+          9,
+        );
+    }
+  });
+
+  test('a lift sinks by the mass that its depth holds beyond what was weighed', () => {
+    const [density, depth] = [500, 3];
+    const { profile, sinks, mean } = liftProfile({ density, gas: 0.7, depth });
+    // Trapezes under the profile: kg on each square metre.
+    let held = 0;
+    for (const [i, below] of profile.entries())
+      if (i > 0) {
+        const above = profile[i - 1]!;
+        held += ((above.density + below.density) / 2) * (below.depth - above.depth);
+      }
+    expect(mean).toBeCloseTo(held / depth, 2);
+    expect(sinks).toBeCloseTo((held - density * depth) / (density * depth), 5);
+    expect(liftProfile({ density, gas: 0, depth }).sinks).toBeCloseTo(0, 12);
+  });
 });

@@ -1,8 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { type DayPlan, dayClock } from '../../../src/core/placing/clock.ts';
-import { longestSpan, panelUpTheFill } from '../../../src/core/placing/panel.ts';
-import { floatUp } from '../../../src/core/placing/pressure.ts';
-import { batchVolume } from '../../../src/core/placing/volume.ts';
+import { deepestLift, liftProfile } from '../../../src/core/placing/lift.ts';
+import { longestSpan, panelBending, panelUpTheFill } from '../../../src/core/placing/panel.ts';
+import {
+  floatUp,
+  headPressure,
+  leaningFace,
+  sidePush,
+  tieLoads,
+} from '../../../src/core/placing/pressure.ts';
+import { batchVolume, pieceVolume } from '../../../src/core/placing/volume.ts';
 import { expectLimits } from '../refuses.ts';
 
 const minutes = (m: number) => m * 60;
@@ -42,14 +49,33 @@ describe('the clock of a day at its limits', () => {
     const two = { ...plan, loads: 2, joint: minutes(16) };
     expect(dayClock(two).remedies).toContain('a-larger-mixer');
     expect(dayClock({ ...two, loads: 1 }).obstacles).toEqual([]);
+    // Half of three loads is two, which have a joint as long as before.
+    expect(dayClock({ ...two, loads: 3 }).remedies).not.toContain('a-larger-mixer');
+  });
+
+  test('a second pair of hands takes the base mix out of the wait between loads', () => {
+    // Weighing and placing 7, foam and blending 4: a load every 11 minutes, where alone it took 17.
+    const remedies = (joint: number) => dayClock({ ...plan, joint }).remedies;
+    expect(remedies(minutes(11))).toEqual(['a-second-pair-of-hands', 'quicker-steps']);
+    expect(remedies(minutes(11) - 1)).toEqual(['quicker-steps']);
+  });
+
+  test('every step in half the time is a load in half the time, and no less', () => {
+    const remedies = (joint: number) => dayClock({ ...plan, joint }).remedies;
+    expect(remedies(minutes(8.5))).toEqual(['quicker-steps']);
+    expect(remedies(minutes(8.5) - 1)).toEqual([]);
   });
 
   test('what is refused', () => {
     expectLimits(dayClock, plan, {
       loads: { takes: [1, 200], refuses: [0, 201] },
       base: { takes: [0], refuses: [-1] },
+      foam: { takes: [0], refuses: [-1] },
+      blend: { takes: [0], refuses: [-1] },
+      weigh: { takes: [0], refuses: [-1] },
       place: { takes: [0], refuses: [-1] },
       foamLasts: { takes: [1], refuses: [0] },
+      mixLasts: { takes: [1], refuses: [0] },
       joint: { takes: [1], refuses: [0] },
     });
   });
@@ -63,6 +89,54 @@ test('a core floats by what it displaces less what it weighs', () => {
     density: { refuses: [0, -1] },
     displaced: { takes: [0], refuses: [-1e-9] },
     mass: { takes: [0], refuses: [-1e-9] },
+  });
+});
+
+const positive = { refuses: [0, -1, Number.NaN] };
+const notNegative = { takes: [0], refuses: [-1e-9, Number.NaN] };
+
+test('a head of mix has weight, and a form a width, a height and rows one above the other', () => {
+  const head = { density: 600, depth: 0.8 };
+  expectLimits(headPressure, head, { density: positive, depth: notNegative });
+  expectLimits(sidePush, { ...head, width: 1 }, { density: positive, width: positive });
+  expectLimits(
+    leaningFace,
+    { density: 600, top: 0, height: 0.5, lean: 0.3, width: 1 },
+    {
+      density: positive,
+      top: { ...notNegative, as: 'depth' },
+      height: positive,
+      width: positive,
+      // Flat, the face would be a lid with no height of its own.
+      lean: { takes: [0, 1.57], refuses: [-0.01, Math.PI / 2] },
+    },
+  );
+  expectLimits(
+    tieLoads,
+    { ...head, spacing: 0.5, lower: 0.1, upper: 0.6 },
+    {
+      lower: notNegative,
+      upper: { takes: [0.11], refuses: [0.1, 0.05] },
+      spacing: { ...positive, as: 'width' },
+    },
+  );
+});
+
+test('a lift has weight, depth, air above it, and no more gas than itself', () => {
+  const lift = { density: 600, gas: 0.6, depth: 0.5, atmosphere: 100_000 };
+  const gas = { takes: [0, 1], refuses: [-1e-9, 1 + 1e-9] };
+  expectLimits(liftProfile, lift, {
+    density: positive,
+    gas,
+    depth: { takes: [1000], refuses: [0, -1, 1001] },
+    atmosphere: positive,
+  });
+  const { depth: _, ...shallow } = { ...lift, gain: 0.02 };
+  expectLimits(deepestLift, shallow, {
+    density: positive,
+    gas,
+    gain: positive,
+    atmosphere: positive,
   });
 });
 
@@ -94,6 +168,25 @@ test('a panel’s limits and stiffness are above nothing', () => {
     pressure: { takes: [0], refuses: [-1] },
   });
   expect(longestSpan({ ...panel, pressure: 0 }).span).toBe(Number.POSITIVE_INFINITY);
+  expectLimits<Parameters<typeof panelBending>[0]>(
+    panelBending,
+    { spans: 1, span: 0.4, thickness: 0.012, modulus: 6e9, pressure: 2000 },
+    {
+      span: positive,
+      thickness: positive,
+      modulus: positive,
+      pressure: notNegative,
+    },
+  );
+});
+
+test('a ring has a hole, and the hole lies inside it', () => {
+  const ring = { shape: 'ring', outerDiameter: 0.3, innerDiameter: 0.2, height: 0.1 } as const;
+  expectLimits<Parameters<typeof pieceVolume>[0] & { readonly shape: 'ring' }>(pieceVolume, ring, {
+    outerDiameter: { refuses: [0, -1, 1e5] },
+    innerDiameter: { takes: [0.001, 0.299], refuses: [0, -0.1, 0.3, 0.31] },
+    height: { refuses: [0, -1, 1e5] },
+  });
 });
 
 test('pieces are counted whole, and waste is a share', () => {
@@ -110,5 +203,12 @@ test('pieces are counted whole, and waste is a share', () => {
     waste: { takes: [0, 1], refuses: [-1e-9, 1.001] },
   });
   for (const count of [0, -1, 1e6 + 1]) expect(() => batchVolume(of(count))).toThrow(/count/);
-  expect(() => batchVolume(of(2.5))).toThrow(/not-a-whole-number/);
+  expect(() => batchVolume(of(2.5))).toThrow(
+    expect.objectContaining({
+      quantity: 'count',
+      value: 2.5,
+      allowed: { min: 1 },
+      because: 'not-a-whole-number',
+    }),
+  );
 });

@@ -72,7 +72,16 @@ describe('shapes against the simpler shapes they become', () => {
 
   test('refuses what is no shape', () => {
     const shell = { shape: 'shell', baseDiameter: 0.4, height: 0.2, thickness: 0.2 } as const;
-    expect(() => shapeVolume(shell)).toThrow('too-thick');
+    // As thick as it is high there is no bowl: the refusal tells how thick it may be.
+    expect(() => shapeVolume(shell)).toThrow(
+      expect.objectContaining({
+        quantity: 'thickness',
+        value: 0.2,
+        allowed: { min: 0, max: 0.2, aboveMin: true, belowMax: true },
+        because: 'too-thick',
+      }),
+    );
+    expect(() => shapeVolume({ ...shell, thickness: 0.1999 })).not.toThrow();
     expect(() => shapeVolume({ ...shell, height: 0.3 })).toThrow('more-than-half-a-ball');
     expect(() => shapeVolume({ shape: 'cap', baseDiameter: 0, height: 1 })).toThrow('baseDiameter');
   });
@@ -136,6 +145,45 @@ describe('an outline', () => {
     expect(polygonArea(corners)).toBeCloseTo(30 * Math.sin(Math.PI / 30), 12);
   });
 
+  test('a corner may touch a side: two triangles on one line, from whichever corner they are told', () => {
+    const pinched: Corner[] = [
+      [0, 0],
+      [4, 0],
+      [4, 4],
+      [2, 0],
+      [0, 4],
+    ];
+    for (let i = 0; i < pinched.length; i++)
+      expect(polygonArea([...pinched.slice(i), ...pinched.slice(0, i)])).toBeCloseTo(8, 12);
+  });
+
+  test('a last corner level with the first, or above it, is a corner of its own', () => {
+    const triangle = (x: number, y: number) =>
+      polygonArea([
+        [0, 0],
+        [1, 1],
+        [x, y],
+      ]);
+    expect(triangle(2, 0)).toBe(1);
+    expect(triangle(0, 2)).toBe(1);
+  });
+
+  test('too few corners are counted as they are, without a last that repeats the first', () => {
+    const few = (...corners: Corner[]) =>
+      expect(() => polygonArea(corners)).toThrow(
+        expect.objectContaining({
+          quantity: 'corners',
+          value: Math.min(corners.length, 2),
+          allowed: { min: 3 },
+          because: 'too-few-corners',
+        }),
+      );
+    few();
+    few([0, 0]);
+    few([0, 0], [1, 1]);
+    few([0, 0], [1, 1], [0, 0]);
+  });
+
   test('refuses crossing sides, two corners and a line', () => {
     expect(() =>
       polygonArea([
@@ -177,6 +225,20 @@ describe('cores and blockouts', () => {
     expect(() => netVolume({ shape: hole, cores: [{ shape: slab, count: 1 }] })).toThrow(
       'cores-fill-it',
     );
-    expect(() => netVolume({ shape: slab, cores: [{ shape: hole, count: 1.5 }] })).toThrow('whole');
+    const holes = (count: number) => netVolume({ shape: slab, cores: [{ shape: hole, count }] });
+    expect(() => holes(1.5)).toThrow(
+      expect.objectContaining({
+        quantity: 'count',
+        value: 1.5,
+        allowed: { min: 1 },
+        because: 'not-a-whole-number',
+      }),
+    );
+    expect(() => holes(0)).toThrow('count = 0');
+    // Two halves leave as little as one whole.
+    const half = { ...slab, thickness: 0.03 };
+    expect(() => netVolume({ shape: slab, cores: [{ shape: half, count: 2 }] })).toThrow(
+      'cores-fill-it',
+    );
   });
 });
