@@ -11,6 +11,7 @@ import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
+import { piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
@@ -69,6 +70,10 @@ export default function BenchSheet() {
       : [say(part, kind, how), say(part * count, kind, how)];
   };
   const once = (text: string) => (count === 1 ? [text] : ['', text]);
+  // A volume typed in has no pieces behind it.
+  const volumeOf = batch.reading.fields.volume?.origin;
+  const form =
+    cast.outcome.ok && volumeOf !== 'yours' && piecesInWords(cast.outcome.values.pieces, say);
   // The invented rain butt is not the reader's.
   const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
   return (
@@ -78,8 +83,8 @@ export default function BenchSheet() {
         <p>
           {say(mix.volume, 'volume', { units: LITRES })} at{' '}
           {say(mix.wetDensity, 'density', { units: DENSITY })} wet, w/c{' '}
-          {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}. Date
-          ____________ Batch ____________
+          {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}.
+          {form && ` For ${form}.`} Date ____________ Batch ____________
         </p>
         <p>
           Bucket: {say(weighed.tare, 'mass', { decimals: 2 })} empty,{' '}

@@ -5,6 +5,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import type { PieceRow } from '../shared/pieces-words.ts';
 
 const LENGTH = { metric: 'mm', us: 'in' } as const;
 const measure = (label: string, example: string, shapes: readonly string[]) =>
@@ -17,18 +18,8 @@ const measure = (label: string, example: string, shapes: readonly string[]) =>
     when: { shape: shapes },
   });
 
-interface Row {
-  readonly shape: 'slab' | 'block' | 'cylinder' | 'ring';
-  readonly length: number;
-  readonly width: number;
-  readonly thickness: number;
-  readonly height: number;
-  readonly diameter: number;
-  readonly inner: number;
-}
-
 /** The piece a row describes, by its shape. */
-function pieceOf(row: Row): Piece {
+function pieceOf(row: PieceRow): Piece {
   const { shape, length, width, thickness, height, diameter, inner } = row;
   if (shape === 'slab') return { shape, length, width, thickness };
   if (shape === 'block') return { shape, length, width, height };
@@ -37,7 +28,7 @@ function pieceOf(row: Row): Piece {
 }
 
 /** A piece's volume; a refusal names the row and the cell it is about. */
-function volumeOf(row: Row, at: number): number {
+function volumeOf(row: PieceRow, at: number): number {
   try {
     return pieceVolume(pieceOf(row));
   } catch (error) {

@@ -1,0 +1,32 @@
+import type { Say } from '../../islands/engine/say.ts';
+
+/** A row of “How much must I make?”, in m. */
+export interface PieceRow {
+  readonly shape: 'slab' | 'block' | 'cylinder' | 'ring';
+  readonly count: number;
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+  readonly height: number;
+  readonly diameter: number;
+  readonly inner: number;
+}
+
+const UNITS = { metric: 'mm', us: 'in' } as const;
+
+/** What is cast, for whoever holds the sheet: `12 slabs, 450 × 300 × 60 mm`. */
+export const piecesInWords = (rows: readonly PieceRow[], say: Say): string =>
+  rows
+    .map((row) => `${row.count} ${row.shape}${row.count === 1 ? '' : 's'}, ${measures(row, say)}`)
+    .join('; ');
+
+function measures(row: PieceRow, say: Say): string {
+  const long = (metres: number) =>
+    say(metres, 'length', { units: UNITS, plain: true, significant: 4 });
+  const bare = (metres: number) => long(metres).replace(/\u00a0.*/, '');
+  const { shape, length, width, thickness, height, diameter, inner } = row;
+  if (shape === 'slab' || shape === 'block')
+    return `${bare(length)} × ${bare(width)} × ${long(shape === 'slab' ? thickness : height)}`;
+  const hole = shape === 'ring' ? ` (${bare(inner)} inside)` : '';
+  return `${bare(diameter)}${hole} across, ${long(height)} high`;
+}

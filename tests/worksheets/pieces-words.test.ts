@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { type PieceRow, piecesInWords } from '../../src/worksheets/shared/pieces-words.ts';
+
+const row: PieceRow = {
+  shape: 'slab',
+  count: 12,
+  length: 0.45,
+  width: 0.3,
+  thickness: 0.06,
+  height: 0.3,
+  diameter: 0.5,
+  inner: 0.2,
+};
+
+test('says what is cast, by the measures that its shape has', () => {
+  const say = speaker('metric');
+  expect(piecesInWords([row], say)).toBe('12 slabs, 450 × 300 × 60\u00a0mm');
+  expect(
+    piecesInWords(
+      [
+        { ...row, shape: 'block', count: 1 },
+        { ...row, shape: 'ring', count: 2 },
+      ],
+      say,
+    ),
+  ).toBe('1 block, 450 × 300 × 300\u00a0mm; 2 rings, 500 (200 inside) across, 300\u00a0mm high');
+});
+
+test('in inches for who reads in inches', () => {
+  const inch = { ...row, length: 0.4572, width: 0.3048, thickness: 0.0508 };
+  expect(piecesInWords([inch], speaker('us'))).toBe('12 slabs, 18 × 12 × 2\u00a0in');
+});
