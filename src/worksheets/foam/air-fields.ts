@@ -36,7 +36,7 @@ export const vesselFields = {
 export const aroundFields = {
   atmosphere: number('pressure', {
     label: 'Pressure of the air around',
-    help: 'Absolute. About 11 % less for the first 1000 m (3300 ft) of height.',
+    help: 'Absolute. About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) of height.',
     example: '1013 mbar',
     min: '0.5 bar',
     max: '1.1 bar',

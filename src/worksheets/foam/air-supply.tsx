@@ -171,7 +171,7 @@ export default worksheet({
   },
   notes: (r, _, say) => [
     storedWords(r, say),
-    'Free air is air at 20 °C (68 °F) and 1 bar (14.5 psi) absolute, as compressors are rated.',
+    'Free air is air at 20\u00a0°C (68\u00a0°F) and 1\u00a0bar (14.5\u00a0psi) absolute, as compressors are rated.',
   ],
   folded: 'The air around',
   blames: { demand: 'airFlow', high: 'full' },

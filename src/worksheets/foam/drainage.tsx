@@ -121,7 +121,7 @@ export default worksheet({
     if (line)
       return {
         verdict: 'look',
-        say: `A straight line does as well as a curve: so far ${say(line.straight.rate * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} of the liquid runs out each minute (95 % sure between ${say(line.straight.low * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} and ${say(line.straight.high * MINUTE, 'ratio', { units: PERCENT, significant: 2 })}). Trust it to ${say(line.upTo, 'time', { units: MINUTES, significant: 2 })} and no further; read on to see the bend.`,
+        say: `A straight line does as well as a curve: so far ${say(line.straight.rate * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} of the liquid runs out each minute (95\u00a0% sure between ${say(line.straight.low * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} and ${say(line.straight.high * MINUTE, 'ratio', { units: PERCENT, significant: 2 })}). Trust it to ${say(line.upTo, 'time', { units: MINUTES, significant: 2 })} and no further; read on to see the bend.`,
       };
     if (!fit.supported) return { verdict: 'stop', say: WHY[fit.because as keyof typeof WHY] };
     if (fit.notes.some(({ code }) => code === 'poor-fit'))
@@ -160,7 +160,7 @@ export default worksheet({
       tex: String.raw`v(t) = \frac{t^n}{c + t^n}`,
       put: (_, { fit }) =>
         fit.supported
-          ? `v = tⁿ ÷ (c + tⁿ) with n = ${fit.exponent.value.toFixed(2)} (95 % sure between ${fit.exponent.low.toFixed(2)} and ${fit.exponent.high.toFixed(2)}) and c = ${((fit.halfTime.value / MINUTE) ** fit.exponent.value).toPrecision(3)} for t in minutes, by least squares on ${fit.readings} readings`
+          ? `v = tⁿ ÷ (c + tⁿ) with n = ${fit.exponent.value.toFixed(2)} (95\u00a0% sure between ${fit.exponent.low.toFixed(2)} and ${fit.exponent.high.toFixed(2)}) and c = ${((fit.halfTime.value / MINUTE) ** fit.exponent.value).toPrecision(3)} for t in minutes, by least squares on ${fit.readings} readings`
           : 'No curve of this form is fitted.',
     },
     {
@@ -183,7 +183,7 @@ export default worksheet({
   ),
   tables: [
     {
-      caption: 'How sure it is, at 95 %',
+      caption: 'How sure it is, at 95\u00a0%',
       columns: ['', 'Best', 'From', 'To'],
       rows: ({ fit }, _, say) =>
         fit.supported

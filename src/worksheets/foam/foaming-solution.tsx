@@ -124,7 +124,7 @@ export default worksheet({
       : [
           'Protein and synthetic concentrates are not made up for hardness here: how much they bear, only their own sheets can say.',
         ]),
-    'Volumes are as measured out. Water and glycerol draw together on mixing, by less than 1 % at these amounts.',
+    'Volumes are as measured out. Water and glycerol draw together on mixing, by less than 1\u00a0% at these amounts.',
   ],
   folded: 'The concentrate',
   blames: { stated: 'partsWater', glycerolShare: 'glycerol' },

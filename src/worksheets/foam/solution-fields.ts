@@ -124,7 +124,7 @@ export const solutionFields = {
   }),
   content: number('ratio', {
     label: 'Dry soap in the concentrate, by mass',
-    help: 'Its sheet says; a bar is about 70 to 80 % soap, liquid soap far less (common practice, no source).',
+    help: 'Its sheet says; a bar is about 70 to 80\u00a0% soap, liquid soap far less (common practice, no source).',
     example: '30 %',
     min: '1 %',
     max: '100 %',

@@ -129,7 +129,7 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: `In ${over} the mix grew ${say(gain, 'ratio', { units: PERCENT, significant: 2 })} heavier. Placed within that time it stays inside the 5 % one code allows from mixer to form.`,
+      say: `In ${over} the mix grew ${say(gain, 'ratio', { units: PERCENT, significant: 2 })} heavier. Placed within that time it stays inside the 5\u00a0% one code allows from mixer to form.`,
     };
   },
   notes: ({ survival: { between } }, _, say) => {
@@ -186,7 +186,7 @@ export default worksheet({
   ),
   cautions: ['caustic-slurry'],
   defers: [
-    'One code allows 5 % more density at the form than at the mixer; the code of the place decides.',
+    'One code allows 5\u00a0% more density at the form than at the mixer; the code of the place decides.',
   ],
   sources: ['california-721-2-1', 'navedtra-14071', 'common-practice'],
 });

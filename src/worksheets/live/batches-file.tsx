@@ -61,7 +61,7 @@ export default function BatchesFile() {
     setChoices({});
     if (file.size > LARGEST_FILE) {
       setSaid(
-        `This file was not used: it is larger than ${LARGEST_FILE / 1024 / 1024} MB, the most that is opened. Your batches are as they were.`,
+        `This file was not used: it is larger than ${LARGEST_FILE / 1024 / 1024}\u00a0MB, the most that is opened. Your batches are as they were.`,
       );
       return;
     }

@@ -157,7 +157,9 @@ export default function BenchSheet() {
           Weigh a bucket of the blend. Correct at most twice, never with water. Place.
           {count > 1 && ' The next load begins at step 3.'}
         </li>
-        <li>Cover the same hour. Keep damp and above 5 °C (41 °F). Test before you strip.</li>
+        <li>
+          Cover the same hour. Keep damp and above 5&nbsp;°C (41&nbsp;°F). Test before you strip.
+        </li>
       </ol>
       <p class="sheet-cautions">
         Wet cement burns without pain at first: gloves, goggles, wash off at once. Eyes: rinse at

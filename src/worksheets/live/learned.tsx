@@ -16,10 +16,10 @@ import { pageAt, useRecords } from '../shared/use-records.ts';
 /** How each lesson is said: its name, and its numbers as text. */
 const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; unit: string }>> = {
   survival: { name: 'Foam that survives', of: (x) => (x * 100).toFixed(0), unit: '%' },
-  drift: { name: 'Foam density, change in 10 min', of: (x) => signed(x * 100, 1), unit: '%' },
+  drift: { name: 'Foam density, change in 10\u00a0min', of: (x) => signed(x * 100, 1), unit: '%' },
   settling: { name: 'Settling', of: (x) => (x * 100).toFixed(1), unit: '%' },
   stripAge: {
-    name: 'Came out clean at, age at 20 °C',
+    name: 'Came out clean at, age at 20\u00a0°C',
     of: (x) => (x / 3600).toFixed(0),
     unit: 'h',
   },

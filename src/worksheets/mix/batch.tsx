@@ -43,12 +43,12 @@ export default worksheet({
     if (v.fibreKind === 'plain-glass')
       return {
         verdict: 'stop',
-        say: 'Plain glass is eaten by the alkali of cement. Use alkali-resistant glass, with at least 16 % of ZrO₂, or another fibre.',
+        say: 'Plain glass is eaten by the alkali of cement. Use alkali-resistant glass, with at least 16\u00a0% of ZrO₂, or another fibre.',
       };
     if (codes.includes('outside-range'))
       return {
         verdict: 'look',
-        say: `${say(design.wetDensity, 'density', { units: DENSITY })} at a w/c of ${design.mix.waterCementBase.toFixed(2)} is outside what such mixes are usually made at: 320–1920 kg/m³ (20–120 lb/ft³), w/c to 0.80 neat and 1.25 with sand.`,
+        say: `${say(design.wetDensity, 'density', { units: DENSITY })} at a w/c of ${design.mix.waterCementBase.toFixed(2)} is outside what such mixes are usually made at: 320–1920\u00a0kg/m³ (20–120\u00a0lb/ft³), w/c to 0.80 neat and 1.25 with sand.`,
       };
     const density = say(design.wetDensity, 'density', { units: DENSITY });
     if (v.aim === 'bags')

@@ -149,7 +149,7 @@ export default worksheet({
         : `Add ${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
     return {
       verdict: 'look',
-      say: `${Math.abs(off * 100).toFixed(0)} % too ${off > 0 ? 'heavy' : 'light'}. ${add}, fold it in gently, and weigh once more.`,
+      say: `${Math.abs(off * 100).toFixed(0)}\u00a0% too ${off > 0 ? 'heavy' : 'light'}. ${add}, fold it in gently, and weigh once more.`,
     };
   },
   notes: ({ add }, v, say) => [

@@ -25,7 +25,7 @@ export const landingFields = {
   }),
   foamScale: number('mass', {
     label: 'The foam is weighed to ±',
-    help: 'What if you weighed it on a 1 g scale? Move the slider.',
+    help: 'What if you weighed it on a 1\u00a0g scale? Move the slider.',
     example: '10 g',
     min: '0 g',
     max: '1 kg',
@@ -61,7 +61,11 @@ export const landingFields = {
   }),
   near: choice({
     label: 'Near enough is',
-    options: { percent: 'Within 5 %', supply: 'Within 50 kg/m³ (3 lb/ft³)', own: 'My own' },
+    options: {
+      percent: 'Within 5\u00a0%',
+      supply: 'Within 50\u00a0kg/m³ (3\u00a0lb/ft³)',
+      own: 'My own',
+    },
     example: 'percent',
   }),
   own: number('density', {

@@ -71,7 +71,7 @@ export default worksheet({
     if (code === 'over-ceiling')
       return {
         verdict: 'stop',
-        say: `Above the ${percent(PIGMENT_CEILING)} % that may be prescribed at all. At most ${most} in this load.`,
+        say: `Above the ${percent(PIGMENT_CEILING)}\u00a0% that may be prescribed at all. At most ${most} in this load.`,
       };
     if (code === 'over-own-maximum')
       return {
@@ -81,12 +81,12 @@ export default worksheet({
     if (code === 'saturated')
       return {
         verdict: 'look',
-        say: `Beyond about ${percent(PIGMENT_SATURATES)} % the colour hardly deepens; the powder only takes up water.`,
+        say: `Beyond about ${percent(PIGMENT_SATURATES)}\u00a0% the colour hardly deepens; the powder only takes up water.`,
       };
     if (code === 'pale')
       return {
         verdict: 'look',
-        say: 'Below 1 % it may hardly show. Foam makes every colour paler: cast a small piece first.',
+        say: 'Below 1\u00a0% it may hardly show. Foam makes every colour paler: cast a small piece first.',
       };
     return {
       verdict: 'good',

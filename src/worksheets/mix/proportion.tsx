@@ -116,7 +116,7 @@ export default worksheet({
         verdict: 'look',
         say:
           outside.of === 'wetDensity'
-            ? `${say(mix.wetDensity, 'density', { units: DENSITY })} lies outside 320–1920 kg/m³ (20–120 lb/ft³), the range cellular concrete is made in.`
+            ? `${say(mix.wetDensity, 'density', { units: DENSITY })} lies outside 320–1920\u00a0kg/m³ (20–120\u00a0lb/ft³), the range cellular concrete is made in.`
             : `A w/c of ${mix.waterCementBase.toFixed(2)} is above the usual range for this kind of mix: expect bleeding and a weak part.`,
       };
     if (v.foamDensity < STANDARD_FOAM_BAND.min)

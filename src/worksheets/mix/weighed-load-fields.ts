@@ -64,7 +64,7 @@ export const weighedLoadFields = {
   sandCement: { ...sandCement, folded: true },
   tolerance: number('ratio', {
     label: 'Near enough, either way',
-    help: 'One code allows 5 % over at the point of deposit.',
+    help: 'One code allows 5\u00a0% over at the point of deposit.',
     example: '5 %',
     min: '0 %',
     max: '50 %',

@@ -57,7 +57,7 @@ export default worksheet({
     sandCement: { ...sandCement, folded: true },
     atmosphere: number('pressure', {
       label: 'Pressure of the air',
-      help: 'About 11 % less for the first 1000 m (3300 ft) of height above the sea.',
+      help: 'About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) of height above the sea.',
       example: '101.3 kPa',
       min: '40 kPa',
       max: '120 kPa',
@@ -103,7 +103,7 @@ export default worksheet({
       kind: 'length',
       of: (r) => (r.deepest < 1000 ? r.deepest : undefined),
       units: METRES,
-      note: 'By pressure on the bubbles alone. Practice stops at 0.6 to 1.2 m (2 to 4 ft).',
+      note: 'By pressure on the bubbles alone. Practice stops at 0.6 to 1.2\u00a0m (2 to 4\u00a0ft).',
     },
     sinks: {
       label: 'More mix to pour for it',
@@ -147,7 +147,7 @@ export default worksheet({
   },
   notes: () => [
     'Only what pressure does to bubbles that stay whole. Foam that breaks, drains or rises settles a lift far more, and only a trial of your mix says by how much.',
-    'Lifts of 0.6 to 1.2 m (2 to 4 ft), the next one when it bears a footstep, are practice in geotechnical work, from memory.',
+    'Lifts of 0.6 to 1.2\u00a0m (2 to 4\u00a0ft), the next one when it bears a footstep, are practice in geotechnical work, from memory.',
   ],
   refusals: {
     'heavier-than-base-mix': (e, say) =>

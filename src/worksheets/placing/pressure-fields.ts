@@ -95,7 +95,7 @@ export const pressureFields = {
   }),
   stress: number('stress', {
     label: 'It may be stressed in bending to',
-    help: 'From the panel’s sheet; 10 MPa (1450 psi) for one of unknown grade, from memory.',
+    help: 'From the panel’s sheet; 10\u00a0MPa (1450\u00a0psi) for one of unknown grade, from memory.',
     example: '10 MPa',
     min: '0 MPa',
     aboveMin: true,

@@ -57,7 +57,7 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
       </Plot>
       <Plot
         words={`Adjusted age: ${days(now.age)} days after ${days(now.time)} days by the clock. ${wanted.time === undefined ? 'The wanted age is not reached.' : `The wanted ${days(wanted.age)} days are reached after ${days(wanted.time)}.`}`}
-        caption="Age, adjusted to 20 °C (68 °F). Dashed: the clock."
+        caption="Age, adjusted to 20&nbsp;°C (68&nbsp;°F). Dashed: the clock."
         x={[0, until / DAY]}
         y={[0, Math.max(until / DAY, (wanted.age / DAY) * 1.1, ...ages.map(([, y]) => y))]}
         xLabel="days since casting"
@@ -98,7 +98,7 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
               <Dot
                 axes={axes}
                 at={[wanted.time / DAY, wanted.age / DAY]}
-                label={`${days(wanted.time)} d`}
+                label={`${days(wanted.time)}\u00a0d`}
                 role={TARGET}
               />
             )}

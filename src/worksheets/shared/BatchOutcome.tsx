@@ -33,7 +33,10 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       rows.push(['Went in, not found', withPm(say, verdict.missing, verdict.uMissing, 'mass')]);
   }
   if (age !== undefined)
-    rows.push(['Age when stripped, at 20 °C', say(age, 'time', { units: HOURS, significant: 2 })]);
+    rows.push([
+      'Age when stripped, at 20\u00a0°C',
+      say(age, 'time', { units: HOURS, significant: 2 }),
+    ]);
   if (dry)
     rows.push([
       dry.dried === undefined

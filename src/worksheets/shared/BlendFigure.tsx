@@ -35,7 +35,7 @@ export function BlendFigure({ parts, target, what, pH }: Props) {
         {
           name: 'The batch',
           parts: parts.map(({ name, fraction }, i) => ({
-            label: `${name} ${(100 * fraction).toFixed(0)} %`,
+            label: `${name} ${(100 * fraction).toFixed(0)}\u00a0%`,
             amount: 100 * fraction,
             tone: TONES[i] ?? 'bar',
           })),
@@ -66,7 +66,7 @@ function TwoWaters({ parts, target, what, pH }: Props) {
   return (
     <>
       <Plot
-        words={`From ${first.value.toFixed(0)} with none of the ${second.name} to ${second.value.toFixed(0)} with nothing else; ${target.toFixed(0)} at ${share.toFixed(0)} %.`}
+        words={`From ${first.value.toFixed(0)} with none of the ${second.name} to ${second.value.toFixed(0)} with nothing else; ${target.toFixed(0)} at ${share.toFixed(0)}\u00a0%.`}
         caption="A straight line: what is conserved blends by volume."
         x={[0, 100]}
         y={[0, Math.max(first.value, second.value, 1)]}
@@ -80,7 +80,7 @@ function TwoWaters({ parts, target, what, pH }: Props) {
             <Dot
               axes={axes}
               at={[share, target]}
-              label={`${share.toFixed(0)} %`}
+              label={`${share.toFixed(0)}\u00a0%`}
               on={second.value > first.value ? 'rising' : 'falling'}
             />
           </>
@@ -88,7 +88,7 @@ function TwoWaters({ parts, target, what, pH }: Props) {
       </Plot>
       {here && found.length > 1 && (
         <Plot
-          words={`pH from ${found[0]!.solved.toFixed(1)} to ${found.at(-1)!.solved.toFixed(1)}; ${here.solved.toFixed(2)} at ${share.toFixed(0)} %, where the average of the two would be ${here.averaged.toFixed(2)}.`}
+          words={`pH from ${found[0]!.solved.toFixed(1)} to ${found.at(-1)!.solved.toFixed(1)}; ${here.solved.toFixed(2)} at ${share.toFixed(0)}\u00a0%, where the average of the two would be ${here.averaged.toFixed(2)}.`}
           caption="pH of the blend, solved from what is dissolved. Broken line: the average of the two pH values, which is not what you get."
           x={[0, 100]}
           y={[Math.min(...all) - 0.1, Math.max(...all) + 0.1]}
@@ -145,7 +145,7 @@ function Triangle({ parts, target, what }: Omit<Props, 'pH'>) {
   const words = parts
     .map(
       ({ name, value, fraction }) =>
-        `${name} ${value.toFixed(0)}: ${(100 * fraction).toFixed(0)} %`,
+        `${name} ${value.toFixed(0)}: ${(100 * fraction).toFixed(0)}\u00a0%`,
     )
     .join(', ');
   return (

@@ -73,7 +73,7 @@ export function CureLogInput({
                   event.currentTarget.value = '';
                   if (!file) return;
                   if (file.size > LARGEST)
-                    setSaid('That file is larger than 2 MB and was not read.');
+                    setSaid('That file is larger than 2\u00a0MB and was not read.');
                   else take(await file.text());
                 }}
               />

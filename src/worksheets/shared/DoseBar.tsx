@@ -18,7 +18,7 @@ export function DoseBar({ dose, usual, ceiling, title }: Props) {
   const end = Math.max(ceiling * 1.2, dose * 1.08);
   const x = (percent: number) => EDGE + (percent / end) * (WIDTH - 2 * EDGE);
   const ticks = [0, 2, 4, 6, 8, 10].map((tick) => (tick * ceiling) / 10);
-  const words = `${title}: ${dose.toPrecision(2)} %, where ${usual[0]} to ${usual[1]} % is usual and ${ceiling} % the ceiling`;
+  const words = `${title}: ${dose.toPrecision(2)}\u00a0%, where ${usual[0]} to ${usual[1]}\u00a0% is usual and ${ceiling}\u00a0% the ceiling`;
 
   return (
     <figure class="fig">

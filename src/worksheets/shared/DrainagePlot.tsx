@@ -37,7 +37,7 @@ export function DrainagePlot({ readings, fit, curve, foamDensity, solutionDensit
     <>
       <Plot
         words={`${readings.length} readings of the share of liquid drained. ${words}`}
-        caption="Share of the liquid drained: readings, the curve through them, and where it lies at 95 %."
+        caption="Share of the liquid drained: readings, the curve through them, and where it lies at 95&nbsp;%."
         x={[0, end / MINUTE]}
         y={[0, Math.min(100, most * 1.08)]}
         xLabel="minutes since the foam was made"

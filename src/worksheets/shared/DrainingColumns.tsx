@@ -36,7 +36,7 @@ export function DrainingColumns({ id, title, columns, foamDensity, solutionDensi
   }));
   const words = drawn.map(
     ({ label, share, density }) =>
-      `after ${label} ${(share * 100).toFixed(0)} % has drained and the foam is ${say(density, 'density', { units: FOAM })}`,
+      `after ${label} ${(share * 100).toFixed(0)}\u00a0% has drained and the foam is ${say(density, 'density', { units: FOAM })}`,
   );
   const floor = TOP + HIGH;
   return (
@@ -76,7 +76,7 @@ export function DrainingColumns({ id, title, columns, foamDensity, solutionDensi
                 {label}
               </text>
               <text class="strong" x={x + wide / 2} y={floor + 39} text-anchor="middle">
-                {`${(share * 100).toFixed(0)} %`}
+                {`${(share * 100).toFixed(0)}\u00a0%`}
               </text>
               <text class="soft" x={x + wide / 2} y={floor + 58} text-anchor="middle">
                 {say(drawn[i]!.density, 'density', { units: FOAM, significant: 2 }).replace(

@@ -23,7 +23,7 @@ export function DryingChart({ meanAt, diffusivity, target, rule, until, say }: P
   const days = { metric: 'd', us: 'd' } as const;
   return (
     <Plot
-      words={`Mean moisture from ${percent(0, diffusivity).toFixed(0)} % down; the rule for screeds says dry after ${say(rule, 'time', { units: days, significant: 2 })}.`}
+      words={`Mean moisture from ${percent(0, diffusivity).toFixed(0)}\u00a0% down; the rule for screeds says dry after ${say(rule, 'time', { units: days, significant: 2 })}.`}
       caption={`Water still in it, on the mean, by diffusion; the band is a diffusivity ${DIFFUSIVITY_DOUBT} times larger or smaller. The upright line is the rule for screeds.`}
       x={[0, until / DAY]}
       y={[0, percent(0, diffusivity) * 1.05]}

@@ -39,7 +39,7 @@ export function GrowthPlot({ at, curve, results, now, say }: Props) {
       }
       x={[0, end / DAY]}
       y={[0, inUnit(most) * 1.08]}
-      xLabel="adjusted age, days at 20 °C (68 °F)"
+      xLabel="adjusted age, days at 20&nbsp;°C (68&nbsp;°F)"
       yLabel={`compressive strength, ${unit}`}
     >
       {(axes) => (

@@ -13,7 +13,8 @@ export interface Landed {
 const PLAIN = 'plain' as const;
 /** Below this distance of the limits the name of the mean would stand on theirs, px. */
 const ROOM_FOR_MEAN = 60;
-const percent = (x: number) => `${x > 0 ? '+' : x < 0 ? '−' : ''}${Math.abs(x * 100).toFixed(1)} %`;
+const percent = (x: number) =>
+  `${x > 0 ? '+' : x < 0 ? '−' : ''}${Math.abs(x * 100).toFixed(1)}\u00a0%`;
 
 /** The error of landing, batch by batch, between the limits that chance sets. */
 export function LandingChart({ landed }: { readonly landed: readonly Landed[] }) {

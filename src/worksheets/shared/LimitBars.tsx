@@ -29,7 +29,7 @@ export function LimitBars({
   const x = scaleLinear([0, MOST], [LEFT, WIDTH - RIGHT]);
   const foot = 24 + lines.length * ROW;
   const words = measured
-    .map(({ of, standard, percent }) => `${names[of]} ${figure(percent)} % of ${standard}`)
+    .map(({ of, standard, percent }) => `${names[of]} ${figure(percent)}\u00a0% of ${standard}`)
     .join(', ');
   return (
     <figure class="fig">
@@ -53,7 +53,7 @@ export function LimitBars({
               const alone = measured.filter((m) => m.of === line).length === 1;
               const y = alone ? 11 : 2 + k * 18;
               const end = x(Math.min(found.percent, MOST));
-              const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${figure(found.percent)} %`;
+              const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${figure(found.percent)}\u00a0%`;
               return (
                 <g>
                   <rect

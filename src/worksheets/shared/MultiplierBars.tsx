@@ -13,7 +13,7 @@ export function MultiplierBars({
   readonly costliest: MultiplierName;
 }) {
   const names = Object.keys(MULTIPLIERS) as MultiplierName[];
-  const percent = (name: MultiplierName) => `${(multipliers[name] * 100).toFixed(0)} %`;
+  const percent = (name: MultiplierName) => `${(multipliers[name] * 100).toFixed(0)}\u00a0%`;
   const product = names.reduce((left, name) => left * multipliers[name], 1);
   return (
     <figure class="fig">

@@ -103,7 +103,8 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
         />
       </label>
       <p class="help">
-        Made small before it is kept: at most 100 kB, without the place and time the camera adds.
+        Made small before it is kept: at most 100&nbsp;kB, without the place and time the camera
+        adds.
       </p>
       <p role="status">{said}</p>
     </div>

@@ -14,10 +14,10 @@ import { takeOut } from './take-out.ts';
 const MEGABYTE = 1e6;
 const bytes = (n: number) =>
   n < 0.1 * MEGABYTE
-    ? `${Math.ceil(n / 1000)} kB`
+    ? `${Math.ceil(n / 1000)}\u00a0kB`
     : n < 1000 * MEGABYTE
-      ? `${(n / MEGABYTE).toFixed(1)} MB`
-      : `${(n / MEGABYTE / 1000).toFixed(1)} GB`;
+      ? `${(n / MEGABYTE).toFixed(1)}\u00a0MB`
+      : `${(n / MEGABYTE / 1000).toFixed(1)}\u00a0GB`;
 
 type Binned = Awaited<ReturnType<typeof listBin>>[number];
 

@@ -30,7 +30,7 @@ export function SetFigure({
   const x = scaleLinear([0, top], [LEFT, WIDTH - RIGHT]);
   const minutes = scaleLinear([0, top / MINUTE], [LEFT, WIDTH - RIGHT]);
   const said = (seconds: number | undefined) =>
-    seconds === undefined ? 'not read' : `${(seconds / MINUTE).toFixed(0)} min`;
+    seconds === undefined ? 'not read' : `${(seconds / MINUTE).toFixed(0)}\u00a0min`;
   const row = (name: string, readings: Readings, y: number, tone: string) => (
     <g>
       <text class="strong" x={LEFT - 8} y={y + 14} text-anchor="end">

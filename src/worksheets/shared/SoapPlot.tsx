@@ -41,7 +41,7 @@ export function SoapPlot({
   const words = (mg: number) => share(mg, 'stoichiometric').toFixed(0);
   return (
     <Plot
-      words={`Share of the dose lost: yours, at ${water.toFixed(0)} mg/L, ${words(water)} %; the soft water, at ${soft.toFixed(0)} mg/L, ${words(soft)} %. By the household figure yours would be ${share(water, 'empirical').toFixed(0)} %.`}
+      words={`Share of the dose lost: yours, at ${water.toFixed(0)}\u00a0mg/L, ${words(water)}\u00a0%; the soft water, at ${soft.toFixed(0)}\u00a0mg/L, ${words(soft)}\u00a0%. By the household figure yours would be ${share(water, 'empirical').toFixed(0)}\u00a0%.`}
       caption="Share of the dose lost. Whole line: by chemistry, two of soap to each ion. Broken line: the household figure, about twice that."
       x={[0, END]}
       y={[0, top]}

@@ -46,7 +46,7 @@ export function SofteningCurve({ water, form, molarMass, soda, perVolume }: Prop
   return (
     <>
       <Plot
-        words={`Hardness falls from ${hardness[0]![1].toFixed(0)} to ${mg(here.hardness).toFixed(0)} mg/L as calcium carbonate at ${dose} g/L. A cold bucket stops near ${limit.toFixed(0)}.`}
+        words={`Hardness falls from ${hardness[0]![1].toFixed(0)} to ${mg(here.hardness).toFixed(0)}\u00a0mg/L as calcium carbonate at ${dose}\u00a0g/L. A cold bucket stops near ${limit.toFixed(0)}.`}
         caption="Hardness against the dose. Whole line: at equilibrium, which without soda is the water less the lime it cannot keep. Broken line: what settles in a cold bucket."
         x={x}
         y={[0, hardness[0]![1]]}
@@ -60,7 +60,7 @@ export function SofteningCurve({ water, form, molarMass, soda, perVolume }: Prop
             <Dot
               axes={axes}
               at={[grams(soda), mg(here.hardness)]}
-              label={`${dose} g/L`}
+              label={`${dose}\u00a0g/L`}
               on="falling"
             />
             <text class="soft" x={axes.x(grams(end))} y={axes.y(limit) - 8} text-anchor="end">
@@ -70,7 +70,7 @@ export function SofteningCurve({ water, form, molarMass, soda, perVolume }: Prop
         )}
       </Plot>
       <Plot
-        words={`pH goes from ${acidity[0]![1].toFixed(1)} to ${here.water.pH.toFixed(1)} at ${dose} g/L, and to ${acidity.at(-1)![1].toFixed(1)} at ${grams(end).toFixed(2)} g/L.`}
+        words={`pH goes from ${acidity[0]![1].toFixed(1)} to ${here.water.pH.toFixed(1)} at ${dose}\u00a0g/L, and to ${acidity.at(-1)![1].toFixed(1)} at ${grams(end).toFixed(2)}\u00a0g/L.`}
         caption="pH against the same dose, from that rested water on: once the calcium is gone, more soda only makes the water caustic."
         x={x}
         y={[low, high]}

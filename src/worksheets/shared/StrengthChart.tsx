@@ -75,7 +75,7 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
       <svg
         viewBox="0 0 420 348"
         role="img"
-        aria-label={`Published compressive strength against density, 0.05 to 50 MPa on a logarithmic scale. At yours: ${words(low)}${high ? ` to ${words(high)}` : ' at the least'}. ${mine.length} of your own tests are drawn.`}
+        aria-label={`Published compressive strength against density, 0.05 to 50\u00a0MPa on a logarithmic scale. At yours: ${words(low)}${high ? ` to ${words(high)}` : ' at the least'}. ${mine.length} of your own tests are drawn.`}
       >
         <rect
           class="class-a"

@@ -34,7 +34,7 @@ export function ViscosityChart({
   const name = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
   return (
     <Plot
-      words={`Viscosity rises with glycerol and falls with temperature: water ${at(0, CELSIUS + 20).toFixed(2)} mPa·s at ${name(CELSIUS + 20)}, ${at(MOST, CELSIUS + 20).toFixed(2)} with 40 % glycerol; yours ${yours.toFixed(2)}.`}
+      words={`Viscosity rises with glycerol and falls with temperature: water ${at(0, CELSIUS + 20).toFixed(2)} mPa·s at ${name(CELSIUS + 20)}, ${at(MOST, CELSIUS + 20).toFixed(2)} with 40\u00a0% glycerol; yours ${yours.toFixed(2)}.`}
       caption={`Viscosity of glycerol and water, for five temperatures; the whole line is ${name(CELSIUS + 20)}. A few per cent hardly leave the left edge.`}
       x={[0, MOST * 100 * 1.16]}
       y={[0, at(MOST, CELSIUS)]}

@@ -33,7 +33,7 @@ export function WarmthScale({
   const bottom = 8 + marks.length * ROW;
   const limitShown = limit.at <= high;
   const said = ({ name, at, share }: (typeof marks)[number]) =>
-    `${name} ${say(at, 'temperature')}${share === undefined ? '' : `, counts ${Math.round(share * 100)} %`}`;
+    `${name} ${say(at, 'temperature')}${share === undefined ? '' : `, counts ${Math.round(share * 100)}\u00a0%`}`;
   return (
     <figure class="fig">
       <svg

@@ -23,8 +23,8 @@ export const cement = choice({
   label: 'Cement',
   options: {
     unknown: 'I do not know',
-    slow: 'Slow: 32.5 N, or blended',
-    ordinary: 'Ordinary: 32.5 R or 42.5 N',
+    slow: 'Slow: 32.5\u00a0N, or blended',
+    ordinary: 'Ordinary: 32.5 R or 42.5\u00a0N',
     rapid: 'Rapid: 42.5 R or 52.5',
   },
   example: 'unknown',

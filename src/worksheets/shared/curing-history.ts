@@ -196,7 +196,7 @@ export const GROWTH = {
 
 /** Names of the laws of ageing, as a choice. */
 export const LAWS = {
-  fhp: 'Variable energy: more below 20 °C',
+  fhp: 'Variable energy: more below 20\u00a0°C',
   arrhenius: 'One activation energy, chosen',
   'model-code': 'The model code’s',
 } as const;

@@ -70,7 +70,7 @@ export const duration = choice<Duration>({
 export const form = choice<Form>({
   label: 'Form of the method',
   help: 'It is printed twice, with rounded constants that differ a little.',
-  options: { metric: 'Metric: 23 kg, centimetres', us: 'US: 51 lb, inches' },
+  options: { metric: 'Metric: 23\u00a0kg, centimetres', us: 'US: 51\u00a0lb, inches' },
   example: 'metric',
   folded: true,
 });
@@ -86,8 +86,8 @@ export const MULTIPLIERS: Readonly<Record<MultiplierName, string>> = {
 };
 
 export const CHANGES = {
-  'hold-closer': 'hold it 10 cm (4 in) closer',
-  'start-nearer-waist': 'start 25 cm (10 in) nearer waist height',
+  'hold-closer': 'hold it 10\u00a0cm (4\u00a0in) closer',
+  'start-nearer-waist': 'start 25\u00a0cm (10\u00a0in) nearer waist height',
   'shorter-travel': 'halve the way up or down',
   'turn-feet': 'turn the feet, 45° less twist',
   'halve-rate': 'lift half as often',
@@ -103,8 +103,8 @@ export const SCOPE_WORDS: Readonly<Record<string, string>> = {
   'shovel-or-barrow': 'shovels and barrows',
   'unstable-load': 'loads that shift, such as an open bucket of slurry',
   'slippery-floor': 'a slippery floor',
-  temperature: 'air below 19 °C (66 °F) or above 26 °C (79 °F)',
-  humidity: 'air drier than 35 % or damper than 50 %',
+  temperature: 'air below 19\u00a0°C (66\u00a0°F) or above 26\u00a0°C (79\u00a0°F)',
+  humidity: 'air drier than 35\u00a0% or damper than 50\u00a0%',
   'long-day': 'more than eight hours',
   fast: 'fast, jerking lifts',
 };

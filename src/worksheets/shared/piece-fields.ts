@@ -84,7 +84,7 @@ export const pieceFields = {
   }),
   weighings: lines({
     label: 'Weighings while it dried',
-    help: 'Cooled, without its film. It is dry when a day more takes less than 0.2 % of its mass.',
+    help: 'Cooled, without its film. It is dry when a day more takes less than 0.2\u00a0% of its mass.',
     of: {
       time: number('time', {
         label: 'Time',

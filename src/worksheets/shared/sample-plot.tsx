@@ -11,7 +11,7 @@ export function SamplePlot() {
   const at20 = waterDensity(20 + CELSIUS);
   return (
     <Plot
-      words={`Density of water falls from ${points[4]![1].toFixed(1)} kg/m³ at 4 °C through ${at20.toFixed(1)} at 20 °C to ${points[40]![1].toFixed(1)} at 40 °C.`}
+      words={`Density of water falls from ${points[4]![1].toFixed(1)}\u00a0kg/m³ at 4\u00a0°C through ${at20.toFixed(1)} at 20\u00a0°C to ${points[40]![1].toFixed(1)} at 40\u00a0°C.`}
       caption="Density of water, with a band, a level and a point: the parts of a plot."
       x={[0, 40]}
       y={[991, 1001]}
@@ -23,7 +23,7 @@ export function SamplePlot() {
           <Band axes={axes} edges={points.map(([t, d]) => [t, d - BAND, d + BAND])} />
           <Level axes={axes} y={1000} label="the trade’s round number" />
           <Curve axes={axes} points={points} />
-          <Dot axes={axes} at={[20, at20]} label={`20 °C: ${at20.toFixed(1)}`} />
+          <Dot axes={axes} at={[20, at20]} label={`20\u00a0°C: ${at20.toFixed(1)}`} />
         </>
       )}
     </Plot>

@@ -39,13 +39,13 @@ export function storedWords({ stored }: Holds, say: Say): string {
   const other = say(stored.isentropic / TNT_ENERGY_BERKELEY, 'mass', amount);
   const hazard =
     stored.isentropic > HIGH_HAZARD_ENERGY
-      ? 'That office calls more than 100 kJ highly hazardous.'
-      : 'That is below the 100 kJ which that office calls highly hazardous; it can still maim.';
+      ? 'That office calls more than 100\u00a0kJ highly hazardous.'
+      : 'That is below the 100\u00a0kJ which that office calls highly hazardous; it can still maim.';
   const law =
     stored.pressureVolume > ESSENTIAL_REQUIREMENTS
-      ? 'above the 50 bar·L from which European law sets requirements for a simple vessel’s making'
-      : 'not above the 50 bar·L from which European law sets requirements for a simple vessel’s making';
-  return `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267 MJ/kg of ASME PCC-2, or ${other} at the 4.62 MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${(stored.pressureVolume / 100).toFixed(0)} bar·L, ${law}.`;
+      ? 'above the 50\u00a0bar·L from which European law sets requirements for a simple vessel’s making'
+      : 'not above the 50\u00a0bar·L from which European law sets requirements for a simple vessel’s making';
+  return `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${(stored.pressureVolume / 100).toFixed(0)}\u00a0bar·L, ${law}.`;
 }
 
 /** Sources of the two above. */

@@ -61,7 +61,7 @@ export const balanceFields = {
   }),
   gas: number('ratio', {
     label: 'CO₂ in that air',
-    help: 'Outdoors some 400 ppm.',
+    help: 'Outdoors some 400\u00a0ppm.',
     example: '400 ppm',
     min: '1 ppm',
     max: '1000000 ppm',

@@ -135,7 +135,7 @@ export default worksheet({
       put: (v, _, say) =>
         v.testInitial === undefined || v.controlInitial === undefined
           ? 'Initial sets are still missing.'
-          : `Initial set: ${say(Math.abs(v.testInitial - v.controlInitial), 'time')} apart, ${say(COMPARISON.en1008.within * v.controlInitial, 'time')} allowed by EN 1008; 60 min earlier to 90 min later by ASTM C1602.`,
+          : `Initial set: ${say(Math.abs(v.testInitial - v.controlInitial), 'time')} apart, ${say(COMPARISON.en1008.within * v.controlInitial, 'time')} allowed by EN 1008; 60\u00a0min earlier to 90\u00a0min later by ASTM C1602.`,
     },
   ],
   figure: ({ result }) => <SetFigure control={result.control} test={result.test} />,
@@ -144,13 +144,13 @@ export default worksheet({
       caption: 'Each line of each standard on its own',
       columns: ['Standard', 'What it asks', 'This water'],
       rows: ({ en1008: en, astmC1602: astm }) => [
-        ['EN 1008', 'initial set at least 1 h', WORDS[en.leastInitial]],
-        ['EN 1008', 'initial set within 25 % of the control', WORDS[en.initialWithin]],
-        ['EN 1008', 'final set at most 12 h', WORDS[en.mostFinal]],
-        ['EN 1008', 'final set within 25 % of the control', WORDS[en.finalWithin]],
-        ['EN 1008', 'strength at least 90 % of the control', WORDS[en.strength]],
+        ['EN 1008', 'initial set at least 1\u00a0h', WORDS[en.leastInitial]],
+        ['EN 1008', 'initial set within 25\u00a0% of the control', WORDS[en.initialWithin]],
+        ['EN 1008', 'final set at most 12\u00a0h', WORDS[en.mostFinal]],
+        ['EN 1008', 'final set within 25\u00a0% of the control', WORDS[en.finalWithin]],
+        ['EN 1008', 'strength at least 90\u00a0% of the control', WORDS[en.strength]],
         ['ASTM C1602', 'set from 1:00 earlier to 1:30 later', WORDS[astm.set]],
-        ['ASTM C1602', 'strength at least 90 % of the control', WORDS[astm.strength]],
+        ['ASTM C1602', 'strength at least 90\u00a0% of the control', WORDS[astm.strength]],
       ],
     },
   ],

@@ -119,7 +119,7 @@ export default worksheet({
       label: 'Alkalis, as Na₂O',
       kind: 'concentration',
       of: (r) => r.alkalies,
-      note: 'Na₂O + 0.658 K₂O, from sodium and potassium.',
+      note: 'Na₂O + 0.658\u00a0K₂O, from sodium and potassium.',
     },
   },
   judge: (r, v) => {
@@ -170,7 +170,7 @@ export default worksheet({
     if (v.dissolvedSolids !== undefined)
       notes.push(
         v.dissolvedSolids <= NATURAL
-          ? `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is what natural waters have; up to 2000 mg/L they are generally suitable.`
+          ? `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is what natural waters have; up to 2000\u00a0mg/L they are generally suitable.`
           : `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is more than natural waters usually have: find out what they are.`,
       );
     if (v.use !== 'plain')

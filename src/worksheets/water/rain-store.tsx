@@ -86,7 +86,7 @@ export default worksheet({
     }),
     runOff: number('ratio', {
       label: 'Share of the rain that arrives',
-      help: 'About 80 % from a hard roof (common practice, no source).',
+      help: 'About 80\u00a0% from a hard roof (common practice, no source).',
       example: '80 %',
       min: '1 %',
       max: '100 %',

@@ -125,7 +125,7 @@ export default worksheet({
     };
   },
   notes: (_, __, say) => [
-    `Citrate, phosphate and sugar hold back cement at fractions of a per cent of its mass: about 0.1 % for citrate and phosphate, ${say(SUGAR_RETARDS, 'ratio', { units: PERCENT, significant: 1 })} for sugar (from memory; cements differ widely).`,
+    `Citrate, phosphate and sugar hold back cement at fractions of a per cent of its mass: about 0.1\u00a0% for citrate and phosphate, ${say(SUGAR_RETARDS, 'ratio', { units: PERCENT, significant: 1 })} for sugar (from memory; cements differ widely).`,
     'Nothing is removed: in the mix the cement’s own calcium competes for it, and the foam’s own molecules may be left as they were.',
   ],
   blames: {},

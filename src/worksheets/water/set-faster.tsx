@@ -37,7 +37,7 @@ export default worksheet({
       of: (r) => r.shareOfLimit,
       units: PERCENT,
       significant: 2,
-      note: 'Which is 2 % of the cement, in plain concrete.',
+      note: 'Which is 2\u00a0% of the cement, in plain concrete.',
     },
     warmth: {
       label: 'As warmth, that would be',
@@ -65,7 +65,7 @@ export default worksheet({
       kind: 'concentration',
       of: (r) => r.bicarbonate,
       significant: 2,
-      note: 'About 400 mg/L each of calcium’s and magnesium’s is called tolerable.',
+      note: 'About 400\u00a0mg/L each of calcium’s and magnesium’s is called tolerable.',
     },
   },
   judge: (r, _, say) => {
@@ -92,7 +92,7 @@ export default worksheet({
     {
       tex: String.raw`s = H\,M_{\mathrm{CaCl_2}}\,\frac{w/c}{\rho_w}`,
       put: (v, r, say) =>
-        `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × 110.98 g/mol × ${say(v.waterCement, 'count')} = ${say(r.shareOfCement, 'ratio', { units: PERCENT })} of the cement`,
+        `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}\u00a0×\u00a0110.98\u00a0g/mol × ${say(v.waterCement, 'count')} = ${say(r.shareOfCement, 'ratio', { units: PERCENT })} of the cement`,
     },
     {
       tex: String.raw`\Delta T = s \times \frac{11\ {}^\circ\mathrm{F}}{1\ \%} \qquad \frac{t}{t_0} = \left(\tfrac34\right)^{\Delta T / 10\ {}^\circ\mathrm{F}}`,
@@ -112,7 +112,7 @@ export default worksheet({
     const limit = 100 * CHLORIDE_LIMIT;
     return (
       <Plot
-        words={`At ${mg.toFixed(0)} mg/L the hardness would be ${(100 * r.shareOfCement).toFixed(3)} % of the cement as calcium chloride; the usual greatest dose is ${limit} %.`}
+        words={`At ${mg.toFixed(0)}\u00a0mg/L the hardness would be ${(100 * r.shareOfCement).toFixed(3)}\u00a0% of the cement as calcium chloride; the usual greatest dose is ${limit}\u00a0%.`}
         caption="Hardness as if it were calcium chloride, in per cent of the cement, on the scale of a dose."
         x={[0, end]}
         y={[0, Math.max(limit * 1.15, share(end))]}

@@ -47,7 +47,7 @@ export default worksheet({
     }),
     dose: number('concentration', {
       label: 'Dry soap in the solution',
-      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30 % is about 7 g/L.',
+      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30\u00a0% is about 7\u00a0g/L.',
       example: '7 g/L',
       plusMinus: '0.5 g/L',
       min: '0 g/L',
@@ -164,7 +164,7 @@ export default worksheet({
     {
       tex: String.raw`\begin{gathered} \mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \\ m = 2\,H\,M \end{gathered}`,
       put: (v, r, say) =>
-        `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${(SOAPS[v.soap] * 1000).toFixed(1)} g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: GRAMS_A_LITRE })}`,
+        `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${(SOAPS[v.soap] * 1000).toFixed(1)}\u00a0g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: GRAMS_A_LITRE })}`,
     },
     {
       tex: String.raw`m_{\text{house}} = 12\,H\,M_{\mathrm{CaCO_3}}`,

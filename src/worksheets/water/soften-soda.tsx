@@ -127,7 +127,7 @@ export default worksheet({
       of: (r) => r.settled,
       units: HARDNESS,
       significant: 2,
-      note: 'As equilibrium says, but never less than the magnesium and the 30 to 35 mg/L of lime that stay.',
+      note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of lime that stay.',
     },
     sludge: {
       label: 'Lime sludge, dry',
@@ -155,7 +155,7 @@ export default worksheet({
       of: (r) => (r.soda > 0 ? r.mixUp().got.hardness * r.perVolume : undefined),
       units: HARDNESS,
       significant: 2,
-      note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35 mg/L of lime, whatever the dose.',
+      note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of lime, whatever the dose.',
     },
   },
   judge: (r, v, say) => {

@@ -112,7 +112,7 @@ export default worksheet({
       label: 'Alkalis from that sodium, as Na₂O',
       kind: 'concentration',
       of: (r) => r.alkalies,
-      note: 'The strictest limit for mixing water is 600 mg/L, optional.',
+      note: 'The strictest limit for mixing water is 600\u00a0mg/L, optional.',
     },
   },
   judge: (r, v, say) => {
@@ -147,7 +147,7 @@ export default worksheet({
     {
       tex: String.raw`\begin{aligned} m_{\text{salt}} & = 0.105\ \tfrac{\text{kg}}{\text{eq}}\ Q \\ m_{\text{least}} & = 0.0584\ \tfrac{\text{kg}}{\text{eq}}\ Q \end{aligned}`,
       put: (_, r, say) =>
-        `${say(r.salt, 'mass')} at 0.3 lb for each kilograin; ${say(r.leastSalt, 'mass')} mole for mole.`,
+        `${say(r.salt, 'mass')} at 0.3\u00a0lb for each kilograin; ${say(r.leastSalt, 'mass')} mole for mole.`,
     },
     {
       tex: String.raw`c_{\text{Na}} = 2\,(H - H_{\text{through}})\,M_{\text{Na}}`,

@@ -123,7 +123,7 @@ export default worksheet({
     }),
     soft: number('hardness', {
       label: 'The softest water at hand',
-      help: 'Rain, distilled or softened. A clean rain butt is often near 10 mg/L.',
+      help: 'Rain, distilled or softened. A clean rain butt is often near 10\u00a0mg/L.',
       example: '12 mg/L CaCO3',
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
@@ -204,13 +204,13 @@ export default worksheet({
       tex: String.raw`H = \frac{c_{\text{Ca}}}{M_{\text{Ca}}} + \frac{c_{\text{Mg}}}{M_{\text{Mg}}}`,
       put: (v, r, say) =>
         r.ions
-          ? `H = ${say(v.calcium, 'concentration', READ)} ÷ 40.078 g/mol + ${say(v.magnesium, 'concentration', READ)} ÷ 24.305 g/mol = ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}`
+          ? `H = ${say(v.calcium, 'concentration', READ)} ÷ 40.078\u00a0g/mol + ${say(v.magnesium, 'concentration', READ)} ÷ 24.305\u00a0g/mol = ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}`
           : `Read directly: ${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} of calcium and magnesium together.`,
     },
     {
       tex: String.raw`H_{\text{as CaCO}_3} = H \times 100.0869\ \text{g/mol}`,
       put: (_, r, say) =>
-        `${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × 100.0869 g/mol = ${say(r.total, 'hardness', { units: HARDNESS })}`,
+        `${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}\u00a0×\u00a0100.0869\u00a0g/mol = ${say(r.total, 'hardness', { units: HARDNESS })}`,
     },
   ],
   figure: ({ result: { total, soft, ions, parts } }) => (
@@ -239,7 +239,7 @@ function hardnessIn(unit: string, label: string) {
 function bySurvey(total: number, say: Say): string[] {
   return tradeClass(total) === 'extremely-hard'
     ? [
-        `No survey draws a line above 180 mg/L; makers call water near 700 mg/L (as CaCO₃) extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
+        `No survey draws a line above 180\u00a0mg/L; makers call water near 700\u00a0mg/L (as CaCO₃) extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
       ]
     : [];
 }
