@@ -173,7 +173,7 @@ export default worksheet({
     {
       tex: String.raw`\Delta T_{\text{ad}} = \frac{H\,\alpha_u\,C}{\rho c}`,
       put: (_, r, say) =>
-        `${say(r.rise, 'temperatureDifference', { significant: 2 })} if no heat got out. Released and come in at the faces equals stored to ${closeTo(r.run.energy.imbalance)} of the largest.`,
+        `${say(r.rise, 'temperatureDifference')} if no heat got out. Released and come in at the faces equals stored to ${closeTo(r.run.energy.imbalance)} of the largest.`,
     },
   ],
   figure: ({ values, result, say }) => (
