@@ -111,12 +111,7 @@ export function fitDrainage({
   const refused = unfit(times, shares, readingError);
   if (refused) return { supported: false, because: refused };
 
-  // Times over their geometric mean keep the search near zero whatever their unit.
-  const unit = times.reduce((sum, time) => sum + Math.log(time), 0) / times.length;
-  const fit = fitLogistic(
-    times.map((time) => Math.log(time) - unit),
-    shares,
-  );
+  const fit = fitLogistic(times.map(Math.log), shares);
   const freedom = times.length - 2;
   const t = studentT({ freedom, confidence });
   const scatter = fit ? Math.sqrt(fit.squares / freedom) : 0;
@@ -137,7 +132,7 @@ export function fitDrainage({
 
   const { uu, un, nn } = fit.inverse;
   const curve: FittedCurve = {
-    halfTime: Math.exp(fit.u + unit),
+    halfTime: Math.exp(fit.u),
     exponent: fit.n,
     spread: { uu: half ** 2 * uu, un: half ** 2 * un, nn: half ** 2 * nn },
   };

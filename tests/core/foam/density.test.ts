@@ -68,7 +68,15 @@ describe('foam density', () => {
   });
 
   test('refuses no foam and a foam without gas', () => {
-    expect(() => foamDensity({ tare: 1, full: 1, vessel })).toThrow('full');
+    // The refusal tells what the full vessel must weigh more than.
+    expect(() => foamDensity({ tare: 1, full: 1, vessel })).toThrow(
+      expect.objectContaining({
+        quantity: 'full',
+        value: 1,
+        allowed: { min: 1, max: 1e9, aboveMin: true },
+      }),
+    );
+    expect(() => foamDensity({ tare: 1, full: 1 + 5e-10, vessel })).toThrow('full');
     expect(() => foamDensity({ tare: 1, full: 1 + 999 * vessel, vessel })).toThrow('no-gas');
   });
 });

@@ -8,6 +8,7 @@ import {
   drainTimeBounds,
 } from '../../../src/core/foam/drainage-bounds.ts';
 import { drainedAt } from '../../../src/core/foam/drainage-curve.ts';
+import { expectLimits } from '../refuses.ts';
 import { normal } from './seeded.ts';
 
 interface Jar {
@@ -144,6 +145,15 @@ describe('fitting the drainage of a foam', () => {
     expect(seconds.exponent.low).toBeCloseTo(minutes.exponent.low, 6);
   });
 
+  test('the order in which readings were noted does not matter', () => {
+    const jar = { halfTime: 600, exponent: 1.3, first: 60, last: 1800, count: 8 };
+    const noted = readings(jar, 0.01, 3);
+    const inOrder = fitDrainage({ readings: noted });
+    expect(fitDrainage({ readings: noted.toReversed() })).toEqual(inOrder);
+    const [odd, even] = [1, 0].map((rest) => noted.filter((_, i) => i % 2 === rest));
+    expect(fitDrainage({ readings: [...odd!, ...even!] })).toEqual(inOrder);
+  });
+
   test('times read past the last reading say so', () => {
     const jar = { halfTime: 1000, exponent: 2, first: 50, last: 700, count: 10 };
     const fit = fitDrainage({ readings: readings(jar, 0, 1), readingError: 0.005 });
@@ -196,6 +206,55 @@ describe('readings that cannot support a fit', () => {
     expect(fit.straight.low).toBeLessThan(5e-4);
     expect(fit.straight.high).toBeGreaterThan(5e-4);
     expect(fit.upTo).toBe(300);
+  });
+
+  test('the bounds of a line by hand: Student’s t, the error of a reading, the root of Σ t²', () => {
+    const line = (shares: readonly number[], confidence = 0.95) => {
+      const fit = fitDrainage({
+        readings: shares.map((drained, i) => ({ time: 60 * (i + 1), drained })),
+        confidence,
+      });
+      if (fit.supported || fit.because !== 'no-curvature') throw new Error('expected a line');
+      return fit.straight;
+    };
+    // Five readings on a line: t = 3.1824, Σ t² = 3600 · 55, error 0.01.
+    const exact = line([0.03, 0.06, 0.09, 0.12, 0.15]);
+    expect(exact.low).toBeCloseTo(5e-4 - (3.1824 * 0.01) / Math.sqrt(198_000), 8);
+    expect(exact.high).toBeCloseTo(5e-4 + (3.1824 * 0.01) / Math.sqrt(198_000), 8);
+    // Six readings in turn 0.045 above and below t/1000: Σ t d = −8.1, Σ t² = 3600 · 91, t = 2.7764.
+    const scattered = line([0.105, 0.075, 0.225, 0.195, 0.345, 0.315]);
+    expect(scattered.rate).toBeCloseTo(1e-3 - 8.1 / 327_600, 10);
+    const missed = Math.sqrt((6 * 0.045 ** 2 - 8.1 ** 2 / 327_600) / 5);
+    expect(scattered.high - scattered.rate).toBeCloseTo((2.7764 * missed) / Math.sqrt(327_600), 8);
+    // However unsure, liquid does not flow back: t = 9.925 would reach below nothing.
+    expect(line([0.015, 0.03, 0.045, 0.06], 0.99).low).toBe(0);
+  });
+
+  test('a bend smaller than the error of a reading is told as a line', () => {
+    // The beginning of a curve with n = 1: a line misses it by less than 0.004.
+    const early = [60, 120, 180, 240, 300].map((t): [number, number] => [t, t / (3000 + t)]);
+    expect(because(...early)).toBe('no-curvature');
+  });
+
+  test('shares that hardly rise leave the exponent or the quarter time open', () => {
+    // Long past a quarter: that time could be a minute as well as a millisecond.
+    expect(because([60, 0.5], [120, 0.52], [240, 0.55], [480, 0.6])).toBe('curve-not-fixed');
+    // About a quarter all along: its time is known, but not whether the foam drains at all.
+    expect(because([600, 0.225], [800, 0.25], [1000, 0.25], [1200, 0.268])).toBe('curve-not-fixed');
+  });
+
+  test('a share may lie five errors outside what can be, an error up to a fifth', () => {
+    const jar = { halfTime: 600, exponent: 1.3, first: 60, last: 1800, count: 8 };
+    expectLimits(
+      ({ drained, time, readingError }: Record<'drained' | 'time' | 'readingError', number>) =>
+        fitDrainage({ readings: [...readings(jar, 0, 1), { time, drained }], readingError }),
+      { drained: 0.5, time: 600, readingError: 0.02 },
+      {
+        drained: { takes: [-0.1, 1.1], refuses: [-0.101, 1.101] },
+        time: { takes: [0], refuses: [-1] },
+        readingError: { takes: [1e-4, 0.2], refuses: [0, -0.01, 0.201] },
+      },
+    );
   });
 
   test('more liquid than the foam held is refused, not fitted', () => {

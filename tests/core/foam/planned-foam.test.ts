@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import { gaslessDensity, plannedFoam } from '../../../src/core/foam/planned-foam.ts';
 import { blendAfterStanding } from '../../../src/core/foam/standing-foam.ts';
+import { expectLimits } from '../refuses.ts';
 
 const blends = fc
   .tuple(
@@ -46,6 +47,28 @@ describe('the foam a batch is planned with', () => {
     const parts = { foamDensity: 80, baseDensity: 1951, mass: 20 };
     expect(() => plannedFoam({ ...parts, wetDensity: 80 })).toThrow(DomainError);
     expect(() => plannedFoam({ ...parts, wetDensity: 1951 })).toThrow(DomainError);
-    expect(() => plannedFoam({ ...parts, wetDensity: 600, mass: 0 })).toThrow(DomainError);
+    expectLimits(
+      plannedFoam,
+      { ...parts, wetDensity: 600 },
+      {
+        mass: { refuses: [0, -1] },
+        foamDensity: { takes: [1e-9, 599], refuses: [0, -1] },
+        baseDensity: { takes: [601], refuses: [] },
+      },
+    );
+    expectLimits(
+      gaslessDensity,
+      { foamDensity: 80, baseDensity: 1951, wetDensity: 600, solutionDensity: 1000 },
+      { foamDensity: { refuses: [0, -1] }, solutionDensity: { takes: [80.01], refuses: [] } },
+    );
+    // A foam as heavy as its solution holds no gas.
+    expect(() =>
+      gaslessDensity({
+        foamDensity: 80,
+        baseDensity: 1951,
+        wetDensity: 600,
+        solutionDensity: 80,
+      }),
+    ).toThrow('foamDensity');
   });
 });
