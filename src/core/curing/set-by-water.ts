@@ -81,11 +81,10 @@ export function sabinFactors(of: { readonly from: number; readonly to: number })
     const [a, b] = pairs.map(({ from, to }) => to[which] / from[which]) as [number, number];
     return [Math.min(a, b), Math.max(a, b)];
   };
-  const [a] = pairs;
   const outside = pairs.some(({ from, to }) => from.notes.length + to.notes.length > 0);
   return {
     initial: span('initial'),
     final: span('final'),
-    notes: outside && a ? [{ code: 'outside-range', of: 'waterCement' }] : [],
+    notes: outside ? [{ code: 'outside-range', of: 'waterCement' }] : [],
   };
 }

@@ -133,6 +133,13 @@ describe('Nurse–Saul', () => {
     expect(nurseSaul({ history: falling, datum: 263.15 })).toBeCloseTo(2500, 9);
   });
 
+  test('counts from −10 °C unless told another datum', () => {
+    // A day at 20 °C is 30 K above it: 720 K·h.
+    const day = steadyHistory({ temperature: 293.15, duration: DAY });
+    expect(nurseSaul({ history: day }) / 3600).toBeCloseTo(720, 9);
+    expect(nurseSaul({ history: steadyHistory({ temperature: 263.15, duration: DAY }) })).toBe(0);
+  });
+
   test('never falls with time and never counts below the datum', () => {
     fc.assert(
       fc.property(readings, (history) => {

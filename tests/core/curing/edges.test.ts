@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { firstAtOrBelow } from '../../../src/core/curing/frost.ts';
 import { readTemperatureLog } from '../../../src/core/curing/log.ts';
-import { readTimeCell } from '../../../src/core/curing/log-cells.ts';
+import { readTemperatureCell, readTimeCell } from '../../../src/core/curing/log-cells.ts';
 import { quicken } from '../../../src/core/curing/quicken.ts';
 import { fitStrength } from '../../../src/core/curing/strength-fit.ts';
 import { strengthShare } from '../../../src/core/curing/strength-growth.ts';
@@ -28,6 +28,26 @@ describe('times in a logger’s file', () => {
   });
   test('day and month that are the same figure need no order', () => {
     expect(seconds('04/04/2026 06:00')).toBe(Date.UTC(2026, 3, 4, 6) / 1000);
+  });
+  test('twelve may be a month as well as a day', () => {
+    expect(readTimeCell('12/05/2026', {})).toEqual({ ok: false, code: 'ambiguous-date' });
+    expect(readTimeCell('05/12/2026', {})).toEqual({ ok: false, code: 'ambiguous-date' });
+    expect(seconds('12/05/2026', { dayFirst: true })).toBe(Date.UTC(2026, 4, 12) / 1000);
+    expect(seconds('12/05/2026', { dayFirst: false })).toBe(Date.UTC(2026, 11, 5) / 1000);
+    expect(seconds('13/05/2026')).toBe(Date.UTC(2026, 4, 13) / 1000);
+    expect(seconds('05/13/2026')).toBe(Date.UTC(2026, 4, 13) / 1000);
+  });
+  test('counted hours have as many decimals as the logger writes', () => {
+    expect(seconds('1.25')).toBe(4500);
+    expect(seconds('1,125')).toBe(4050);
+    expect(seconds('90', { elapsedUnit: 60 })).toBe(5400);
+    expect(seconds('1.')).toBeUndefined();
+  });
+  test('blanks round a reading are no part of it', () => {
+    for (const cell of ['12,5', ' 12.5 ', '12.5\u00a0°C', '\t54.5 F', '285.65 K'])
+      expect(readTemperatureCell(cell, 'celsius'), cell).toBeCloseTo(285.65, 9);
+    expect(readTemperatureCell('\u22122', 'celsius')).toBeCloseTo(271.15, 9);
+    expect(readTemperatureCell('12 5', 'celsius')).toBeUndefined();
   });
   test('an hour that is none makes no time', () => {
     expect(seconds('2026-04-03 25:00')).toBeUndefined();

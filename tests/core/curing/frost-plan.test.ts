@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { AgeLaw } from '../../../src/core/curing/age-factor.ts';
 import { dinCuring, gainClass } from '../../../src/core/curing/curing-rules.ts';
 import {
+  DRY_ENOUGH_MOISTURE,
   diffusionDryingTime,
   moistureLeft,
   screedDryingTime,
@@ -27,6 +28,13 @@ describe('frost guard', () => {
     expect(timeAtOrBelow(cooling, 273.15, 3.5 * DAY)).toBeCloseTo(0.5 * DAY, 3);
     expect(firstAtOrBelow(cooling, 250)).toBeUndefined();
     expect(timeAtOrBelow(cooling, 250)).toBe(0);
+  });
+
+  test('a stretch at the very level is at it from end to end', () => {
+    const level = temperatureHistory({ times: [0, 60, 90], temperatures: [273.15, 273.15, 280] });
+    expect(timeAtOrBelow(level, 273.15)).toBe(60);
+    const rising = temperatureHistory({ times: [0, 60, 90], temperatures: [270, 273.15, 280] });
+    expect(timeAtOrBelow(rising, 273.15)).toBe(60);
   });
 
   test('strong enough in time, and not', () => {
@@ -191,6 +199,11 @@ describe('drying', () => {
   test('the rule bends at 50 mm', () => {
     expect(screedDryingTime({ thickness: 0.05 }) / DAY).toBeCloseTo(50, 9);
     expect(screedDryingTime({ thickness: 0.051 }) / DAY).toBeCloseTo(52, 9);
+  });
+
+  test('at 75 % it rests at five sixths of the way from its moisture at 50 % to that at 80 %', () => {
+    // 0.026 and 0.045 kg/kg: ISO 10456 for aerated concrete, from memory.
+    expect(DRY_ENOUGH_MOISTURE).toBeCloseTo(0.026 + (5 / 6) * 0.019, 12);
   });
 
   test('the early law and the series meet', () => {

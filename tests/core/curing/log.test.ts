@@ -102,8 +102,22 @@ describe('temperature logs', () => {
       '12 gap',
       '13 mixed-times dropped',
     ]);
+    // Of rows that give one moment, the first is read.
+    expect(log.rows).toEqual([1, 2, 4, 3, 11, 12]);
     expect(log.history?.times.map((t) => t / 3600)).toEqual([0, 1, 2, 3, 4, 40]);
     expect(log.history?.gaps).toEqual([{ from: 4 * 3600, to: 40 * 3600 }]);
+  });
+
+  test('a row that is late and double is dropped, and nowhere called used', () => {
+    const log = readTemperatureLog({ rows: split('0;20\n2;22\n3;23\n2;22\n2;25') });
+    expect(codes(log)).toEqual([
+      '4 out-of-order dropped',
+      '4 duplicate dropped',
+      '5 out-of-order dropped',
+      '5 conflict dropped',
+    ]);
+    expect(log.rows).toEqual([1, 2, 3]);
+    expect(log.history?.temperatures).toEqual([293.15, 295.15, 296.15]);
   });
 
   test('nothing readable gives no history and says why', () => {

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { acceleratorFactor, chlorideSet } from '../../../src/core/curing/accelerator.ts';
 import { type AgeLaw, fhpFactor } from '../../../src/core/curing/age-factor.ts';
-import { setByTemperature } from '../../../src/core/curing/set.ts';
+import { EARLIEST_SET, setByTemperature } from '../../../src/core/curing/set.ts';
 import { sabinFactors, sabinSet } from '../../../src/core/curing/set-by-water.ts';
 import { thirdRuleFactor } from '../../../src/core/curing/third-rule.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { expectLimits } from '../refuses.ts';
 
 describe('set by temperature', () => {
   const reference = { initial: 3 * 3600, final: 5 * 3600 };
@@ -118,7 +119,11 @@ describe('set by water', () => {
     expect(notes).toEqual([]);
     expect(initial[1]).toBeCloseTo(38 / 7, 9);
     expect(final[0]).toBeLessThan(final[1]);
-    expect(sabinFactors({ from: 0.3, to: 0.55 }).notes).toHaveLength(1);
+    const outside = [{ code: 'outside-range', of: 'waterCement' }];
+    expect(sabinFactors({ from: 0.3, to: 0.55 }).notes).toEqual(outside);
+    // 0.38 lies within the rows of one cement only: half the span is then not his.
+    expect(sabinFactors({ from: 0.3, to: 0.38 }).notes).toEqual(outside);
+    expect(sabinFactors({ from: 0.25, to: 0.3 }).notes).toEqual(outside);
   });
 });
 
@@ -142,4 +147,37 @@ describe('accelerators', () => {
     });
     expect(() => acceleratorFactor({ ...sheet, dose: 0.03 })).toThrow(DomainError);
   });
+
+  test('a sheet speaks for doses from its lowest up; no dose at all is the plain mix', () => {
+    const sheet = { lowest: 0.005, highest: 0.02, claimed: 0.4 };
+    const codes = (dose: number) =>
+      acceleratorFactor({ ...sheet, dose }).notes.map(({ code, of }) => `${code} ${of}`);
+    expect(codes(0.0049)).toEqual(['product-sheet-decides dose', 'outside-range dose']);
+    for (const within of [0, 0.005, 0.01, 0.02])
+      expect(codes(within)).toEqual(['product-sheet-decides dose']);
+    expect(chlorideSet({ dose: 0.01, steel: false }).notes).toEqual([
+      { code: 'product-sheet-decides', of: 'dose' },
+    ]);
+    expect(acceleratorFactor({ ...sheet, dose: 0 }).factor).toBe(1);
+    expect(acceleratorFactor({ ...sheet, dose: 0.02 }).factor).toBeCloseTo(0.4, 12);
+  });
+
+  test('a sheet has a lowest dose below its highest, and a claim that is a share', () => {
+    expectLimits(
+      acceleratorFactor,
+      { dose: 0, lowest: 0.005, highest: 0.02, claimed: 0.4 },
+      {
+        dose: { takes: [0, 0.02], refuses: [-0.001, 0.0201] },
+        lowest: { takes: [0], refuses: [-0.001] },
+        highest: { takes: [0.0051], refuses: [0.005, 0.004] },
+        claimed: { takes: [0.01, 1], refuses: [0, -0.1, 1.01] },
+      },
+    );
+  });
+});
+
+test('the stronger the class, the sooner a cement may set: 75, 60 and 45 minutes', () => {
+  // EN 197-1, Table 3, from memory.
+  const minutes = (['32.5', '42.5', '52.5'] as const).map((each) => EARLIEST_SET[each] / 60);
+  expect(minutes).toEqual([75, 60, 45]);
 });

@@ -39,7 +39,7 @@ export function biotRoots(of: { readonly biot: number; readonly count: number })
   return Array.from({ length: of.count }, (_, n) => {
     let low = n * Math.PI;
     let high = low + Math.PI / 2;
-    for (let k = 0; k < 100 && high - low > Number.EPSILON * high; k++) {
+    while (high - low > Number.EPSILON * high) {
       const middle = (low + high) / 2;
       // ξ·sin ξ − Bi·cos ξ has no pole; its sign on this stretch alternates with n.
       const f = middle * Math.sin(middle) - of.biot * Math.cos(middle);

@@ -116,6 +116,8 @@ describe('hydration', () => {
     expect(found.beta).toBeLessThan(1.2);
     expect(found.activationEnergy).toBeGreaterThan(35_000);
     expect(found.activationEnergy).toBeLessThan(55_000);
+    // The curves are given for 21.1 °C: Schindler & Folliard 2005, from memory.
+    expect(found.referenceTemperature).toBeCloseTo(294.25, 9);
   });
 
   test('never hydrates beyond all of it', () => {

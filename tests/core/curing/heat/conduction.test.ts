@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { conduct } from '../../../../src/core/curing/heat/conduction.ts';
 import {
   outdoorTransfer,
+  STILL_AIR_TRANSFER,
   steadyFace,
   throughLayers,
 } from '../../../../src/core/curing/heat/face.ts';
@@ -80,6 +81,8 @@ describe('faces', () => {
     expect(1 / transfer).toBeCloseTo(0.1 + 0.018 / 0.13 + 0.5, 12);
     expect(throughLayers({ film: 7, layers: [] })).toBeCloseTo(7, 12);
     expect(outdoorTransfer({ windSpeed: 4 })).toBe(25);
+    // ISO 6946, from memory: 0.13 m²·K/W between a wall and the room.
+    expect(1 / STILL_AIR_TRANSFER).toBeCloseTo(0.13, 12);
   });
 
   test('refuses what cannot be', () => {

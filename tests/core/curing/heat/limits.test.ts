@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { binderHeat, bogue, cementHeat } from '../../../../src/core/curing/heat/cement-heat.ts';
+import { conduct } from '../../../../src/core/curing/heat/conduction.ts';
+import { peakOf, temperatureInside } from '../../../../src/core/curing/heat/inside.ts';
 import {
   biotRoots,
   slabSeriesConvective,
   slabSeriesHeld,
 } from '../../../../src/core/curing/heat/slab-series.ts';
 import { expectLimits } from '../../refuses.ts';
+import { DAY, slab } from './slab.ts';
 
 const share = { takes: [0, 1], refuses: [-1e-6, 1.01] };
 
@@ -76,6 +79,28 @@ describe('a cement', () => {
   });
 });
 
+describe('a run that was worked out', () => {
+  // As warm as the air on both sides, and without cement.
+  const { hydration: _, ...inert } = slab;
+  const run = conduct({ ...inert, duration: DAY });
+
+  test('is read at its own moments and depths only', () => {
+    const last = run.times.length - 1;
+    expectLimits(
+      ({ depth, row }: { depth: number; row: number }) => temperatureInside(run, depth, row),
+      { depth: 0.1, row: 0 },
+      {
+        depth: { takes: [0, slab.thickness], refuses: [-0.001, slab.thickness + 0.001] },
+        row: { takes: [0, last], refuses: [-1, last + 1] },
+      },
+    );
+  });
+
+  test('of a slab that nothing warms is hottest where and when it began', () => {
+    expect(peakOf(run)).toEqual({ temperature: 293.15, time: 0, depth: 0 });
+  });
+});
+
 describe('a slab by its series', () => {
   test('is asked within its faces, and not before the series converges', () => {
     const fourier = { takes: [1e-4], refuses: [9e-5, 0, -1] };
@@ -104,6 +129,22 @@ describe('a slab by its series', () => {
         count: { takes: [1], refuses: [0] },
       },
     );
+  });
+
+  test('has roots that solve ξ·tan ξ = Bi, one in each stretch, for any Biot number', () => {
+    for (const biot of [1e-8, 0.01, 1, 50, 1e6])
+      for (const [n, root] of biotRoots({ biot, count: 5 }).entries()) {
+        expect(root).toBeGreaterThan(n * Math.PI);
+        expect(root).toBeLessThan((n + 0.5) * Math.PI);
+        // ξ sin ξ − Bi cos ξ over its slope, (1 + Bi) sin ξ + ξ cos ξ, is how far the root is off.
+        const off =
+          (root * Math.sin(root) - biot * Math.cos(root)) /
+          ((1 + biot) * Math.sin(root) + root * Math.cos(root));
+        expect(Math.abs(off / root)).toBeLessThan(1e-14);
+      }
+    // Slow at the face, the whole slab cools as one: ξ² = Bi (1 − Bi/3).
+    const [first] = biotRoots({ biot: 1e-8, count: 1 });
+    expect((first! ** 2 / 1e-8 - 1) * 3e8).toBeCloseTo(-1, 5);
   });
 
   test('feels the step fully at its faces, equally from both, and not yet in its middle', () => {
