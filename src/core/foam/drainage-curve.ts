@@ -40,7 +40,7 @@ export function drainedAt({
   check(drainage);
   demand('time', time, 'time', { min: 0 });
   if ('rate' in drainage) return Math.min(1, drainage.rate * time);
-  return time === 0 ? 0 : 1 / (1 + (drainage.halfTime / time) ** drainage.exponent);
+  return 1 / (1 + (drainage.halfTime / time) ** drainage.exponent);
 }
 
 /**

@@ -161,6 +161,14 @@ describe('fitting the drainage of a foam', () => {
     expect(fit.notes).toEqual([{ code: 'beyond-readings', of: 'halfTime' }]);
   });
 
+  test('times before the first reading say so', () => {
+    const jar = { halfTime: 600, exponent: 2, first: 500, last: 1500, count: 10 };
+    const fit = fitDrainage({ readings: readings(jar, 0, 1), readingError: 0.005 });
+    if (!fit.supported) throw new Error(fit.because);
+    // A quarter drains in 600/√3 = 346 s.
+    expect(fit.notes).toEqual([{ code: 'before-readings', of: 'quarterTime' }]);
+  });
+
   test('a foam that drains in two stages is said to fit poorly', () => {
     const shares = [0.1, 0.3, 0.4, 0.42, 0.45, 0.6, 0.8, 0.9];
     const fit = fitDrainage({
@@ -182,6 +190,22 @@ describe('readings that cannot support a fit', () => {
     expect(because()).toBe('too-few-readings');
     expect(because([0, 0], [60, 0.1], [120, 0.3], [240, 0.5])).toBe('too-few-readings');
     expect(because([60, 0.1], [60, 0.12], [240, 0.5], [240, 0.52])).toBe('too-few-readings');
+  });
+
+  test('three different times are enough, and so is a fall or just no rise of four errors', () => {
+    expect(because([60, 0.1], [60, 0.12], [240, 0.5], [480, 0.7])).not.toBe('too-few-readings');
+    // An error of 1/64, so that four of them are 1/16 to the last bit.
+    const judged = (...shares: number[]) => {
+      const fit = fitDrainage({
+        readings: shares.map((drained, i) => ({ time: 60 * 2 ** i, drained })),
+        readingError: 1 / 64,
+      });
+      return fit.supported ? 'supported' : fit.because;
+    };
+    expect(judged(0.125, 0.25, 0.1875, 0.5)).not.toBe('liquid-returns');
+    expect(judged(0.125, 0.25, 0.18, 0.5)).toBe('liquid-returns');
+    expect(judged(0.125, 0.125, 0.125, 0.1875)).toBe('no-rise');
+    expect(judged(0.125, 0.125, 0.125, 0.19)).not.toBe('no-rise');
   });
 
   test('liquid that returns', () => {

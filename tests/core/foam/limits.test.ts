@@ -3,7 +3,7 @@ import { foamDensity } from '../../../src/core/foam/density.ts';
 import { timeToDrain } from '../../../src/core/foam/drainage-curve.ts';
 import { drainedByHeight, drainedByMass, drainedByVolume } from '../../../src/core/foam/drained.ts';
 import { glycerolByVolume } from '../../../src/core/foam/glycerol.ts';
-import { standingFoam } from '../../../src/core/foam/standing-foam.ts';
+import { blendAfterStanding, standingFoam } from '../../../src/core/foam/standing-foam.ts';
 import { expectLimits } from '../refuses.ts';
 
 test('what has drained is at least nothing and at most what the foam held', () => {
@@ -50,6 +50,24 @@ test('a standing foam is lighter than its solution and has lost between nothing 
     foamDensity: { takes: [999.9], refuses: [0, 1000] },
     share: { takes: [0, 1], refuses: [-1e-9, 1 + 1e-9] },
   });
+  const blend = {
+    ...foam,
+    foamVolume: 0.02,
+    baseMass: 10,
+    baseDensity: 1950,
+    gasLeft: 1,
+  };
+  const positive = { refuses: [0, -1, Number.NaN] };
+  for (const dose of ['whole', 'volume', 'mass'] as const)
+    expectLimits((of: typeof blend) => blendAfterStanding({ ...of, dose }), blend, {
+      foamVolume: positive,
+      baseMass: positive,
+      baseDensity: positive,
+      gasLeft: { takes: [0, 1], refuses: [-1e-9, 1 + 1e-9] },
+      // Of a foam that has drained dry no mass can be weighed out.
+      share:
+        dose === 'mass' ? { takes: [0, 0.999], refuses: [1] } : { takes: [0, 1], refuses: [2] },
+    });
 });
 
 test('nothing has drained at the start, even from a foam that does not drain', () => {

@@ -63,6 +63,18 @@ describe('the logistic nearest to some readings', () => {
     );
   });
 
+  test('is found for exponents from 0.02 to 60, and for none beyond', () => {
+    const found = (n: number) => {
+      // As wide as the curve itself: from 12 % drained to 88 %.
+      const x = [-2, -1, -0.4, 0.4, 1, 2].map((at) => at / n);
+      return fitLogistic(x, x.map(logistic([0, n])))?.n;
+    };
+    expect(found(0.021)).toBeCloseTo(0.021, 6);
+    expect(found(59)).toBeCloseTo(59, 3);
+    expect(found(0.019)).toBeUndefined();
+    expect(found(61)).toBeUndefined();
+  });
+
   test('is none where a jump, or readings that all agree, leave the constants open', () => {
     expect(fitLogistic([-1, -0.5, 0.5, 1], [0, 0, 1, 1])).toBeUndefined();
     expect(fitLogistic([-1, -0.5, 0.5, 1], [1, 1, 1, 1])).toBeUndefined();

@@ -50,6 +50,18 @@ describe('does the foam survive the mix', () => {
     expect(found.notes).toEqual([{ code: 'gas-gain', of: 'density' }]);
   });
 
+  test('one reading lighter than the first is enough to say so; one as heavy is not', () => {
+    const notes = (...densities: number[]) =>
+      foamSurvival({
+        readings: densities.map((each, i) => ({ time: 300 * i, density: each })),
+        gaslessDensity,
+      }).notes;
+    expect(notes(600, 590, 640)).toEqual([{ code: 'gas-gain', of: 'density' }]);
+    expect(notes(600, 620, 590)).toEqual([{ code: 'gas-gain', of: 'density' }]);
+    expect(notes(600, 600, 620)).toEqual([]);
+    expect(notes(600, 620, 610)).toEqual([]);
+  });
+
   test('readings that say nothing are refused', () => {
     const survive = (...readings: { time: number; density: number }[]) =>
       foamSurvival({ readings, gaslessDensity });
