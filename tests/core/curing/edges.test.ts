@@ -48,6 +48,9 @@ describe('times in a logger’s file', () => {
       expect(readTemperatureCell(cell, 'celsius'), cell).toBeCloseTo(285.65, 9);
     expect(readTemperatureCell('\u22122', 'celsius')).toBeCloseTo(271.15, 9);
     expect(readTemperatureCell('12 5', 'celsius')).toBeUndefined();
+    for (const cell of [' 1.5', '1.5 ', ' 01:30 ', '\t1:30:00'])
+      expect(seconds(cell), cell).toBe(5400);
+    expect(seconds(' 2026-04-03 ')).toBe(Date.UTC(2026, 3, 3) / 1000);
   });
   test('an hour that is none makes no time', () => {
     expect(seconds('2026-04-03 25:00')).toBeUndefined();
