@@ -84,7 +84,8 @@ function dinPlan(
   gain: GainClass,
   within: (ends: number, notes?: readonly Note[]) => Pick<PlanEntry, 'ends' | 'notes'>,
 ): Pick<PlanEntry, 'ends' | 'notes'> {
-  const days = [...new Set(DIN_CURING.map((band) => band.days[gain]))].toSorted((x, y) => x - y);
+  // The bands run from warm to cold, so their days rise.
+  const days = DIN_CURING.map((band) => band.days[gain]);
   // The shortest cure whose own mean temperature asks for no more; the longest always does.
   const duration = days
     .map((each) => each * DAY)

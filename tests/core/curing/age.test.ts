@@ -119,6 +119,19 @@ describe('adjusted age', () => {
     ]);
   });
 
+  test('too cold, too hot or both is one note; a history within 0 to 80 °C has none', () => {
+    const notes = (...temperatures: number[]) =>
+      equivalentAge({
+        history: temperatureHistory({ times: temperatures.map((_, i) => i * DAY), temperatures }),
+        law: { law: 'arrhenius', activationEnergy: 42_500 },
+      }).notes;
+    const outside = [{ code: 'outside-range', of: 'temperature' }];
+    expect(notes(290, 350, 300)).toEqual([]);
+    expect(notes(290, 360, 300)).toEqual(outside);
+    expect(notes(290, 270, 300)).toEqual(outside);
+    expect(notes(270, 360, 300)).toEqual(outside);
+  });
+
   test('the variable activation energy rises 1.47 kJ/mol a kelvin below 20 °C', () => {
     expect(fhpActivationEnergy({ temperature: 303.15 })).toBe(33_500);
     expect(fhpActivationEnergy({ temperature: 283.15 })).toBeCloseTo(48_200, 6);

@@ -52,6 +52,16 @@ describe('times in a logger’s file', () => {
       expect(seconds(cell), cell).toBe(5400);
     expect(seconds(' 2026-04-03 ')).toBe(Date.UTC(2026, 3, 3) / 1000);
   });
+  test('noon and midnight of a clock of twelve hours; minutes and seconds to 59', () => {
+    expect(seconds('12:00 am')).toBe(0);
+    expect(seconds('12:30 AM')).toBe(30 * 60);
+    expect(seconds('1:05 a.m.')).toBe(65 * 60);
+    expect(seconds('12:00 pm')).toBe(12 * 3600);
+    expect(seconds('11:59:59 pm')).toBe(DAY - 1);
+    expect(seconds('08:59:59,5')).toBe(9 * 3600 - 0.5);
+    for (const none of ['0:30 am', '0:30 pm', '08:60', '08:00:60', '24:00'])
+      expect(seconds(none), none).toBeUndefined();
+  });
   test('an hour that is none makes no time', () => {
     expect(seconds('2026-04-03 25:00')).toBeUndefined();
     expect(seconds('13:00 pm')).toBeUndefined();

@@ -193,6 +193,18 @@ describe('curing plan', () => {
     expect(meanUntil(history, 10)).toBe(285);
     expect(meanUntil(history, 20)).toBe(287.5);
   });
+
+  test('the mean until a moment knows nothing of what came before casting or comes after', () => {
+    const before = temperatureHistory({ times: [-20, -10, 10], temperatures: [300, 280, 290] });
+    // 285 at casting, 290 at the end.
+    expect(meanUntil(before, 10)).toBe(287.5);
+    const after = temperatureHistory({
+      times: [0, 10, 20, 30],
+      temperatures: [280, 290, 250, 330],
+    });
+    expect(meanUntil(after, 10)).toBe(285);
+    expect(meanUntil(after, 5)).toBe(282.5);
+  });
 });
 
 describe('drying', () => {
@@ -204,6 +216,15 @@ describe('drying', () => {
   test('at 75 % it rests at five sixths of the way from its moisture at 50 % to that at 80 %', () => {
     // 0.026 and 0.045 kg/kg: ISO 10456 for aerated concrete, from memory.
     expect(DRY_ENOUGH_MOISTURE).toBeCloseTo(0.026 + (5 / 6) * 0.019, 12);
+  });
+
+  test('late, what is left is the first term: 8/π² · exp(−π² Fo/4)', () => {
+    const of = { thickness: 0.1, faces: 1, diffusivity: 1e-9 } as const;
+    // Fo = 1e-9 · 1e7/0.01 = 1; the second term is below 1e-10.
+    const left = moistureLeft({ ...of, time: 1e7 });
+    expect(left).toBeCloseTo((8 / Math.PI ** 2) * Math.exp(-(Math.PI ** 2) / 4), 9);
+    // Early: 1 − 2 √(Fo/π), here with Fo = 0.01.
+    expect(moistureLeft({ ...of, time: 1e5 })).toBeCloseTo(1 - 2 * Math.sqrt(0.01 / Math.PI), 9);
   });
 
   test('the early law and the series meet', () => {

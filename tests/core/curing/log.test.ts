@@ -108,6 +108,18 @@ describe('temperature logs', () => {
     expect(log.history?.gaps).toEqual([{ from: 4 * 3600, to: 40 * 3600 }]);
   });
 
+  test('a gap is longer than three times the middle interval, wherever the long one stands', () => {
+    const at = (...minutes: number[]) =>
+      readTemperatureLog({
+        rows: minutes.map((minute) => [String(minute), '20']),
+        elapsedUnit: 60,
+      });
+    // Intervals 1, 1, 5, 1, 1.
+    expect(at(0, 1, 2, 7, 8, 9).history?.gaps).toEqual([{ from: 120, to: 420 }]);
+    // Three times the usual is none yet.
+    expect(at(0, 1, 2, 5, 6, 7).history?.gaps).toEqual([]);
+  });
+
   test('a row that is late and double is dropped, and nowhere called used', () => {
     const log = readTemperatureLog({ rows: split('0;20\n2;22\n3;23\n2;22\n2;25') });
     expect(codes(log)).toEqual([

@@ -10,6 +10,7 @@ import {
   adiabaticRise,
   degreeOfHydration,
   hydrationOf,
+  simpleDegreeOfHydration,
   ultimateDegree,
 } from '../../../../src/core/curing/heat/hydration.ts';
 import {
@@ -19,6 +20,7 @@ import {
   wetConductivity,
 } from '../../../../src/core/curing/heat/thermal-properties.ts';
 import { DomainError } from '../../../../src/core/domain-error.ts';
+import { expectLimits } from '../../refuses.ts';
 
 /** Molar masses of oxides, g/mol. */
 const M = { C: 56.077, S: 60.084, A: 101.961, F: 159.688, s: 80.063 };
@@ -120,6 +122,15 @@ describe('hydration', () => {
     expect(found.referenceTemperature).toBeCloseTo(294.25, 9);
   });
 
+  test('the plain curve is half way at its half age', () => {
+    expect(simpleDegreeOfHydration({ age: 40_000, halfAge: 40_000 })).toBe(0.5);
+    expectLimits(
+      simpleDegreeOfHydration,
+      { age: 40_000, halfAge: 40_000 },
+      { age: { takes: [0], refuses: [-1] }, halfAge: { refuses: [0, -1] } },
+    );
+  });
+
   test('never hydrates beyond all of it', () => {
     expect(ultimateDegree({ waterCement: 2, flyAsh: 0.4, slag: 0.3 })).toBe(1);
   });
@@ -135,6 +146,24 @@ describe('hydration', () => {
 });
 
 describe('thermal properties', () => {
+  test('are asked of masses, moistures and specific heats that can be', () => {
+    const positive = { refuses: [0, -1] };
+    const notNegative = { takes: [0], refuses: [-1] };
+    const mix = { cement: 400, water: 200, sand: 100, cementSpecificHeat: 750 };
+    expectLimits(freshHeatCapacity, mix, {
+      cement: notNegative,
+      water: notNegative,
+      sand: notNegative,
+      cementSpecificHeat: positive,
+    });
+    expect(() => freshHeatCapacity({ cement: 0, water: 0 })).toThrow('heatCapacity');
+    expectLimits(
+      moistHeatCapacity,
+      { dryDensity: 500, moisture: 0.1, specificHeat: 1000 },
+      { dryDensity: positive, moisture: notNegative, specificHeat: positive },
+    );
+  });
+
   test('moisture adds its water’s heat and conductivity, to no more than six times dry', () => {
     expect(moistHeatCapacity({ dryDensity: 500, moisture: 0.1 })).toBe(500 * 1418.7);
     const dry = wetConductivity({ dryDensity: 600, moisture: 0 });
