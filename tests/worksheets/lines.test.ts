@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { LinesReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { lines } from '../../src/islands/fields/lines.tsx';
 import { readLines } from '../../src/islands/fields/read-lines.ts';
@@ -66,4 +67,13 @@ test('plain numbers are in the units of the system', () => {
 test('nothing, and too much', () => {
   expect(read(' \n').problems[0]).toContain('no line holds a number');
   expect(read(Array(6).fill('1 1').join('\n')).problems[0]).toContain('at most 5');
+});
+
+test('the example stands in the units of the page, so that what is typed over it is in them too', () => {
+  const read = (system: 'metric' | 'us') =>
+    field.as.read(field, undefined, speaker(system)) as LinesReading;
+  expect(read('metric')).toMatchObject({ text: '2\t0.04', system: 'metric' });
+  expect(read('us')).toMatchObject({ text: '2\t0.08818', system: 'us' });
+  // What is worked out does not hang on the units shown.
+  expect(read('us').rows).toEqual(read('metric').rows);
 });

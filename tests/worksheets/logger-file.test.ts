@@ -1,7 +1,7 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { readLoggerText, rowsInWords, toBench } from '../../src/worksheets/shared/logger-file.ts';
 
-const how = { dayFirst: true, scale: 'heading' } as const;
+const how = { dayFirst: true, scale: 'heading', otherwise: 'celsius' } as const;
 const read = (text: string) => readLoggerText(text, how);
 const benched = async (text: string, castAt?: number) => toBench(await read(text), castAt)?.entry.t;
 
@@ -44,4 +44,20 @@ test('a fortnight of readings every five minutes fits on the bench, and says wha
 
 test('nothing readable is nothing to bring', async () => {
   expect(toBench(await read('hello\nworld'), undefined)).toBeUndefined();
+});
+
+describe('numbers without a unit', () => {
+  const scale = async (text: string, otherwise: 'celsius' | 'fahrenheit') =>
+    (await readLoggerText(text, { ...how, otherwise })).scale;
+  const bare = '0;52\n1;36\n2;50';
+
+  test('are in the scale of the reader', async () => {
+    expect(await scale(bare, 'fahrenheit')).toBe('fahrenheit');
+    expect(await scale(bare, 'celsius')).toBe('celsius');
+  });
+
+  test('unless a heading names another', async () => {
+    expect(await scale(`h;Temp (°C)\n${bare}`, 'fahrenheit')).toBe('celsius');
+    expect(await scale(`h;Temp_F\n${bare}`, 'celsius')).toBe('fahrenheit');
+  });
 });

@@ -51,7 +51,7 @@ const PLAUSIBLE = { min: ICE_POINT - 60, max: ICE_POINT + 120 } as const;
  *
  * `rows` of text cells. `timeColumn` and `temperatureColumn` count from 0 (0 and the last column that
  * reads as a temperature, if absent); a date and a clock in two cells are joined with `clockColumn`.
- * `scale` of bare numbers (from the heading, else °C); `dayFirst` settles dates such as 03/04/2026;
+ * `scale` of bare numbers (from the heading, else `otherwise`, else °C); `dayFirst` settles dates such as 03/04/2026;
  * `elapsedUnit` s of one unit of a bare number in the time column (3600 if absent). Clock times
  * without a date roll over midnight; rows out of order are put in order. Every row is either a
  * reading or a problem that says so: nothing is dropped without a row number. No range: bookkeeping.
@@ -64,12 +64,13 @@ export function readTemperatureLog(of: {
   readonly clockColumn?: number;
   readonly temperatureColumn?: number;
   readonly scale?: Scale;
+  readonly otherwise?: Scale;
   readonly dayFirst?: boolean;
   readonly elapsedUnit?: number;
 }): TemperatureLog {
   const { rows, timeColumn = 0, clockColumn } = of;
   const temperatureColumn = of.temperatureColumn ?? guessColumn(rows, timeColumn, clockColumn, of);
-  const scale = of.scale ?? scaleOfHeading(rows, temperatureColumn);
+  const scale = of.scale ?? scaleOfHeading(rows, temperatureColumn) ?? of.otherwise ?? 'celsius';
   const problems: LogProblem[] = [];
   const readings: Reading[] = [];
   const clocks = new Clocks();
@@ -161,11 +162,16 @@ function guessColumn(
 /** Rows at the top of a file that may be headings. */
 const HEADINGS = 20;
 
-function scaleOfHeading(rows: readonly (readonly string[])[], column: number): Scale {
-  const fahrenheit = rows.slice(0, HEADINGS).some((cells) => {
-    const heading = cells[column] ?? '';
-    if (readTemperatureCell(heading, 'celsius') !== undefined) return false;
-    return /°\s*f\b|\(\s*f\s*\)|\bdeg\s*f\b|fahrenheit|_f\b/i.test(heading);
-  });
-  return fahrenheit ? 'fahrenheit' : 'celsius';
+const NAMES: readonly (readonly [Scale, RegExp])[] = [
+  ['fahrenheit', /°\s*f\b|\(\s*f\s*\)|\bdeg\s*f\b|fahrenheit|_f\b/i],
+  ['celsius', /°\s*c\b|\(\s*c\s*\)|\bdeg\s*c\b|celsius|centigrade|_c\b/i],
+];
+
+/** The scale a heading names, if one does. */
+function scaleOfHeading(rows: readonly (readonly string[])[], column: number): Scale | undefined {
+  const headings = rows
+    .slice(0, HEADINGS)
+    .map((cells) => cells[column] ?? '')
+    .filter((cell) => readTemperatureCell(cell, 'celsius') === undefined);
+  return NAMES.find(([, name]) => headings.some((heading) => name.test(heading)))?.[0];
 }

@@ -1,6 +1,7 @@
-import type { Entry } from '../../bench/entries.ts';
+import type { Entry, System } from '../../bench/entries.ts';
+import { formatPlain } from '../../core/quantity/format.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
-import type { LinesReading, Origin } from '../engine/reading.ts';
+import type { LinesReading } from '../engine/reading.ts';
 import type { Say } from '../engine/say.ts';
 import type { Behaviour, Columns, InputProps, LinesField } from '../fields.ts';
 import { columnUnit, readLines } from './read-lines.ts';
@@ -11,12 +12,39 @@ export const lines = <const C extends Columns>(
 ): LinesField<C> => ({ type: 'lines', as: linesOfNumbers, ...spec });
 
 function readLinesField(field: LinesField, entry: Entry | undefined, say: Say): LinesReading {
-  const own = entry?.t !== undefined;
-  const text = own ? entry.t! : field.example;
-  // Numbers stay in the units they were typed in, whatever the page shows now.
-  const system = own ? (entry.s ?? say.system) : 'metric';
-  const origin: Origin = own ? 'yours' : 'example';
-  return { type: 'lines', field, origin, text, system, ...readLines(field, text, system, say) };
+  const text = entry?.t;
+  if (text !== undefined) {
+    // Numbers stay in the units they were typed in, whatever the page shows now.
+    const system = entry!.s ?? say.system;
+    const read = readLines(field, text, system, say);
+    return { type: 'lines', field, origin: 'yours', text, system, ...read };
+  }
+  // The example stands in the units of the page, so that what is typed over it is in them too.
+  const { system } = say;
+  const read = readLines(field, field.example, 'metric', say);
+  return {
+    type: 'lines',
+    field,
+    origin: 'example',
+    text: inUnits(field, read.rows, system),
+    system,
+    ...read,
+  };
+}
+
+/** The example's lines in a system of units: as they are written in metric, else a line for each row. */
+function inUnits(field: LinesField, rows: LinesReading['rows'], system: System): string {
+  if (system === 'metric') return field.example;
+  const columns = Object.entries(field.of);
+  return rows
+    .map((row) =>
+      columns
+        .map(([name, column]) =>
+          formatPlain(row[name]!, column.kind, columnUnit(column, system), 4),
+        )
+        .join('\t'),
+    )
+    .join('\n');
 }
 
 const MOST_LINES = 14;

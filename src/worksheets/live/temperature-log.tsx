@@ -2,7 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { enter } from '../../bench/store.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
-import { useEntries } from '../../islands/hooks.ts';
+import { useEntries, useUnits } from '../../islands/hooks.ts';
 import { castAt } from '../shared/curing-fields.ts';
 import type { Brought, Reading } from '../shared/logger-file.ts';
 import { momentInWords } from '../shared/moments.ts';
@@ -14,26 +14,32 @@ const LARGEST = 5_000_000;
 /** What reads a file is fetched once there is one. */
 const reader = () => import('../shared/logger-file.ts');
 type Reader = Awaited<ReturnType<typeof reader>>;
+/** What the reader says of the file; their units say the rest. */
+type How = Omit<Reading, 'otherwise'>;
 
 /** A place to drop or paste a logger's file: says what it read, row by row, and puts it on the bench. */
 export default function TemperatureLogDrop() {
   const entries = useEntries();
+  const system = useUnits();
   const [text, setText] = useState('');
   const [name, setName] = useState('');
-  const [how, setHow] = useState<Reading>({ dayFirst: true, scale: 'heading' });
+  const [how, setHow] = useState<How>({ dayFirst: true, scale: 'heading' });
   const [found, setFound] = useState<{ readonly log: TemperatureLog; readonly by: Reader }>();
   const [fromCastChosen, setFromCast] = useState<boolean>();
   const [problem, setProblem] = useState('');
   const [over, setOver] = useState(false);
   const latest = useRef(0);
 
-  const read = async (raw: string, called: string, with_: Reading) => {
+  const read = async (raw: string, called: string, with_: How) => {
     const turn = ++latest.current;
     setText(raw);
     setName(called);
     setProblem('');
     const by = await reader();
-    const log = raw.trim() === '' ? undefined : await by.readLoggerText(raw, with_);
+    const log =
+      raw.trim() === ''
+        ? undefined
+        : await by.readLoggerText(raw, { ...with_, otherwise: by.scaleOf(system) });
     if (turn === latest.current) setFound(log && { log, by });
   };
   const take = async (file: File | undefined) => {
@@ -44,7 +50,7 @@ export default function TemperatureLogDrop() {
     }
     await read(await file.text(), file.name, how);
   };
-  const again = (with_: Reading) => {
+  const again = (with_: How) => {
     setHow(with_);
     void read(text, name, with_);
   };
@@ -128,11 +134,9 @@ export default function TemperatureLogDrop() {
               <select
                 class="choice"
                 value={how.scale}
-                onChange={(e) =>
-                  again({ ...how, scale: e.currentTarget.value as Reading['scale'] })
-                }
+                onChange={(e) => again({ ...how, scale: e.currentTarget.value as How['scale'] })}
               >
-                <option value="heading">as the heading says, else °C</option>
+                <option value="heading">{`as the heading says, else ${system === 'us' ? '°F' : '°C'}`}</option>
                 <option value="celsius">°C</option>
                 <option value="fahrenheit">°F</option>
               </select>

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { System } from '../../bench/entries.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
 import type { CureLog } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -19,7 +20,7 @@ export function CureLogInput({
   const [text, setText] = useState('');
   const [said, setSaid] = useState('');
   const take = async (text: string) => {
-    const found = await readLog(text);
+    const found = await readLog(text, say.system);
     if (typeof found === 'string') {
       setSaid(found);
       return;
@@ -44,8 +45,9 @@ export function CureLogInput({
         </p>
       ) : (
         <p class="help" id="record-log-help">
-          Paste lines of time and temperature, or choose the logger’s file. The first reading counts
-          as the casting.
+          Paste lines of time and temperature, or choose the logger’s file. A number without a unit
+          is in {SCALES[say.system]}, unless a heading says otherwise. The first reading counts as
+          the casting.
         </p>
       )}
       {!log && (
@@ -88,11 +90,18 @@ export function CureLogInput({
   );
 }
 
+const SCALES = { metric: '°C', us: '°F' } as const;
+
 async function readLog(
   text: string,
+  system: System,
 ): Promise<string | { readonly log: CureLog; readonly said: string }> {
-  const { readLoggerText } = await import('./logger-file.ts');
-  const { history, problems } = await readLoggerText(text, { dayFirst: true, scale: 'heading' });
+  const { readLoggerText, scaleOf } = await import('./logger-file.ts');
+  const { history, problems, scale } = await readLoggerText(text, {
+    dayFirst: true,
+    scale: 'heading',
+    otherwise: scaleOf(system),
+  });
   if (!history) return 'No line could be read as a time and a temperature; nothing was attached.';
   const { times, temperatures } = history;
   const every = Math.ceil(times.length / LIMITS.logPoints);
@@ -107,7 +116,7 @@ async function readLog(
       kelvin: used.map((i) => temperatures[i]!),
     },
     said: [
-      `${times.length} readings attached.`,
+      `${times.length} readings attached, in ${scale === 'celsius' ? '°C' : '°F'}.`,
       unread.length > 0 &&
         `${unread.length} lines could not be read, the first of them line ${unread[0]!.row}.`,
       every > 1 && `Every ${every}th was kept.`,

@@ -1,4 +1,4 @@
-import type { Entry } from '../../bench/entries.ts';
+import type { Entry, System } from '../../bench/entries.ts';
 import { temperatureAt } from '../../core/curing/history.ts';
 import { type LogProblem, readTemperatureLog, type TemperatureLog } from '../../core/curing/log.ts';
 import type { Scale } from '../../core/curing/log-cells.ts';
@@ -14,7 +14,12 @@ const MOST_KEPT = 290;
 export interface Reading {
   readonly dayFirst: boolean;
   readonly scale: Scale | 'heading';
+  /** What numbers are in when neither they nor a heading say so. */
+  readonly otherwise: Scale;
 }
+
+/** The scale of a reader of these units. */
+export const scaleOf = (system: System): Scale => (system === 'us' ? 'fahrenheit' : 'celsius');
 
 /** What may stand between cells, the surest first. */
 const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
@@ -33,6 +38,7 @@ export async function readLoggerText(text: string, how: Reading): Promise<Temper
     return readTemperatureLog({
       rows,
       dayFirst: how.dayFirst,
+      otherwise: how.otherwise,
       ...(how.scale === 'heading' ? {} : { scale: how.scale }),
       ...clockBeside(rows),
     });
