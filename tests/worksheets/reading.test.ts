@@ -38,6 +38,13 @@ describe('what was typed stays what was typed', () => {
     expect(full(entry, us).unit).toBe('lb');
   });
 
+  test('a unit picked after a number was typed says as what the number was taken', () => {
+    expect(full({ ...typed('2.45'), d: { metric: 'g' } }).echo).toBe('2.45\u00a0kg');
+    expect(full(typed('2.45')).echo).toBeUndefined();
+    // Other units of the page are no doubt about the number.
+    expect(full(typed('2.45'), us).echo).toBeUndefined();
+  });
+
   test('nothing typed is lost when it cannot be read', () => {
     const { text, value, problem } = full(typed('two and a bit'));
     expect(text).toBe('two and a bit');

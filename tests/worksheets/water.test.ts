@@ -13,6 +13,7 @@ import sequestrants from '../../src/worksheets/water/sequestrants.tsx';
 import soap from '../../src/worksheets/water/soap-lost.tsx';
 import soda from '../../src/worksheets/water/soften-soda.tsx';
 import softener from '../../src/worksheets/water/softener.tsx';
+import waterHardness from '../../src/worksheets/water/water-hardness.tsx';
 
 const say = speaker('metric');
 /** The worksheet as the reader sees it after typing these, by bench key; metric. */
@@ -187,4 +188,15 @@ describe('verdicts', () => {
     expect(answered(rain, { 'rain.warmest': '30' }).judgement.verdict).toBe('stop');
     expect(answered(rain).judgement.verdict).toBe('good');
   });
+});
+
+test('US readers type hardness in grains, as their softeners and strips count it, and alkalinity in mg/L', () => {
+  const fields = readWorksheet(
+    waterHardness,
+    { 'water.method': { t: 'total' } },
+    {},
+    speaker('us'),
+  ).fields;
+  expect(fields.total).toMatchObject({ unit: 'gpg' });
+  expect(fields.alkalinity).toMatchObject({ unit: 'mg/L CaCO3' });
 });

@@ -24,7 +24,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     case 'several-numbers':
       return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${asOne(problem.read)}.`;
     case 'unknown-unit':
-      return `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed(problem.known)}.`;
+      return `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed([...new Set([unitOf(field.kind, shown).symbol, ...problem.known])])}.`;
     case 'other-kind':
       return `${field.label}: ${quoted(problem.read)} is a ${KINDS[problem.kind].name}; a ${KINDS[field.kind].name} is wanted, in ${unitOf(field.kind, shown).symbol || 'plain numbers'}.`;
     case 'too-large':

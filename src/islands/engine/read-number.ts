@@ -1,5 +1,6 @@
 import { type Entry, type KeptResults, shownUnit } from '../../bench/entries.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { NumberField } from '../fields.ts';
 import { outOfBounds, unread } from './problems.ts';
@@ -83,15 +84,19 @@ export function readNumber(
       problem: empty && field.optional ? undefined : unread(field, parsed.problem, unit),
     };
   const plain = /^[-+\u2212]?\d*\.?\d*$/.test(typed.trim());
+  // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
+  const turned = entry.d?.[system] && unit !== typedIn;
   return {
     ...base,
     ...pm,
     origin: 'yours',
     text: unit === typedIn ? typed : formatted(parsed.value, field, unit, TYPED),
     value: parsed.value,
-    echo: plain
-      ? undefined
-      : say(parsed.value, field.kind, { plain: true, ...(field.units && { units: field.units }) }),
+    echo: !plain
+      ? say(parsed.value, field.kind, { plain: true, ...(field.units && { units: field.units }) })
+      : turned
+        ? `${typed.trim()}\u00a0${unitOf(field.kind, typedIn).symbol}`
+        : undefined,
     onOffer,
     from: undefined,
     problem: outOfBounds(field, parsed.value, say),

@@ -15,7 +15,7 @@ import { piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
-const HARDNESS = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
+const HARDNESS = { metric: 'mg/L CaCO3', us: 'gpg' } as const;
 const BLANKS = [
   'Water temperature',
   'Base mix finished at',

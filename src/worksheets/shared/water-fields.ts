@@ -7,9 +7,11 @@ import { CALCIUM_MOLAR_MASS, MAGNESIUM_MOLAR_MASS } from '../../core/water/hardn
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 
-/** Hardness is said as calcium carbonate throughout the chapter, in both systems. */
 export const GRAMS_A_LITRE = { metric: 'g/L', us: 'g/L' } as const;
-export const HARDNESS = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
+/** As calcium carbonate; in grains for US readers, whose softeners and strips count them. */
+export const HARDNESS = { metric: 'mg/L CaCO3', us: 'gpg' } as const;
+/** Reports give it in mg/L everywhere. */
+export const ALKALINITY = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
 export const MILLIMOLAR = { metric: 'mmol/L', us: 'mmol/L' } as const;
 
 /** The hardness found on the hardness page, or typed here. */
@@ -44,7 +46,7 @@ export const alkalinity = number('hardness', {
   example: '240 mg/L CaCO3',
   min: '0 mg/L CaCO3',
   max: '5000 mg/L CaCO3',
-  units: HARDNESS,
+  units: ALKALINITY,
   bench: 'water.alkalinity',
 });
 /** With the ± of a drop kit or a report, where it is carried through. */

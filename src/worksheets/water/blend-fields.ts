@@ -3,6 +3,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { slide } from '../../islands/parts/Slider.tsx';
 import { LITRES } from '../shared/amounts.ts';
 import {
+  ALKALINITY,
   alkalinity,
   HARDNESS,
   hardness,
@@ -60,7 +61,7 @@ export const blendFields = {
         example: '120 mg/L CaCO3',
         min: '0 mg/L CaCO3',
         max: '5000 mg/L CaCO3',
-        units: HARDNESS,
+        units: ALKALINITY,
       }),
       pH: number('count', { label: 'pH', example: '7.6', min: '2', max: '12.5' }),
       other: number('concentration', {
@@ -104,7 +105,7 @@ export const blendFields = {
     example: '10 mg/L CaCO3',
     min: '0 mg/L CaCO3',
     max: '5000 mg/L CaCO3',
-    units: HARDNESS,
+    units: ALKALINITY,
     folded: true,
     bench: 'water.softAlkalinity',
     ...byHardness,

@@ -12,8 +12,8 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { BalanceBars } from '../shared/BalanceBars.tsx';
 import { lazy } from '../shared/lazy.ts';
 import {
+  ALKALINITY,
   atBenchPressure,
-  HARDNESS,
   MILLIMOLAR,
   theOthers,
   twoIons,
@@ -85,7 +85,7 @@ export default worksheet({
       label: 'Alkalinity',
       kind: 'hardness',
       of: (r) => r.alkalinity / 2,
-      units: HARDNESS,
+      units: ALKALINITY,
     },
     carbon: {
       label: 'Total inorganic carbon',

@@ -9,8 +9,8 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HardnessBar } from '../shared/HardnessBar.tsx';
+import { ALKALINITY, HARDNESS } from '../shared/water-fields.ts';
 
-const HARDNESS = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
 /** What was read stands in the working as it was read: 95 mg/L, not 95.0. */
 const READ = { plain: true, significant: 3 } as const;
 const NAMES = {
@@ -38,7 +38,7 @@ export default worksheet({
     }),
     total: number('hardness', {
       label: 'Total hardness',
-      help: 'Pick the unit, or type it behind the number: 17 °dH.',
+      help: 'Pick the unit first, or type it behind the number: 17 °dH.',
       example: '311 mg/L CaCO3',
       plusMinus: '15 mg/L CaCO3',
       min: '0 mg/L CaCO3',
@@ -117,7 +117,7 @@ export default worksheet({
       example: '240 mg/L CaCO3',
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
-      units: HARDNESS,
+      units: ALKALINITY,
       optional: true,
       bench: 'water.alkalinity',
     }),
