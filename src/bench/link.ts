@@ -1,17 +1,23 @@
-import { type Entries, isEntry, type System } from './entries.ts';
+import { type Entries, isEntry, isKept, type KeptResults, type System } from './entries.ts';
 import { LIMITS } from './records/limits.ts';
+import type { Bench } from './store.ts';
 
 /** The fragment of a link that carries a batch: `#batch=1.<entries>`. */
 const FRAGMENT = /^#?batch=(\d+)\.([\w-]*)$/;
 const LONGEST_LINK = 20_000;
 
 export type Carried =
-  | { readonly ok: true; readonly entries: Entries; readonly units: System }
+  | {
+      readonly ok: true;
+      readonly entries: Entries;
+      readonly kept: KeptResults;
+      readonly units: System;
+    }
   | { readonly ok: false; readonly why: string };
 
 /** The fragment that carries these entries to another device; undefined when it would be refused there. */
-export function toFragment(entries: Entries, units: System): string | undefined {
-  const bytes = new TextEncoder().encode(JSON.stringify({ units, entries }));
+export function toFragment({ entries, kept = {} }: Bench, units: System): string | undefined {
+  const bytes = new TextEncoder().encode(JSON.stringify({ units, entries, kept }));
   const base64 = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
   const fragment = `#batch=1.${base64.replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')}`;
   const fits =
@@ -33,18 +39,31 @@ export function fromFragment(fragment: string): Carried | undefined {
       char.charCodeAt(0),
     );
     const batch: unknown = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-    const { entries, units } = (batch ?? {}) as { entries?: unknown; units?: unknown };
-    if (typeof entries !== 'object' || entries === null || Array.isArray(entries))
-      return refuse('it holds no batch');
+    const { entries, kept = {}, units } = (batch ?? {}) as Record<string, unknown>;
+    if (!isRecord(entries) || !isRecord(kept)) return refuse('it holds no batch');
     const list = Object.entries(entries);
     if (list.length > LIMITS.benchEntries) return refuse('it holds more readings than a batch has');
-    const bad = list.find(([key, entry]) => !/^[\w.-]{1,60}$/.test(key) || !isEntry(entry));
+    const results = Object.entries(kept);
+    if (results.length > LIMITS.benchEntries)
+      return refuse('it holds more results than a batch has');
+    const bad =
+      list.find(([key, entry]) => !KEY.test(key) || !isEntry(entry)) ??
+      results.find(([key, result]) => !KEY.test(key) || !isKept(result));
     if (bad) return refuse(`its reading '${bad[0].slice(0, 40)}' cannot be read`);
-    return { ok: true, entries: entries as Entries, units: units === 'us' ? 'us' : 'metric' };
+    return {
+      ok: true,
+      entries: entries as Entries,
+      kept: kept as KeptResults,
+      units: units === 'us' ? 'us' : 'metric',
+    };
   } catch {
     return refuse('it was cut short or altered on the way');
   }
 }
+
+const KEY = /^[\w.-]{1,60}$/;
+const isRecord = (x: unknown): x is Record<string, unknown> =>
+  typeof x === 'object' && x !== null && !Array.isArray(x);
 
 const refuse = (reason: string): Carried => ({
   ok: false,

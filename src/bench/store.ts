@@ -1,5 +1,13 @@
 import { persistentAtom, persistentMap } from '@nanostores/persistent';
-import { type Entries, type Entry, isEntry, isKept, type Kept, type System } from './entries.ts';
+import {
+  type Entries,
+  type Entry,
+  isEntry,
+  isKept,
+  type Kept,
+  type KeptResults,
+  type System,
+} from './entries.ts';
 import { decode, KEYS, openStorage } from './storage.ts';
 
 openStorage();
@@ -68,10 +76,27 @@ function replace<T>(
   store.set(values);
 }
 
-/** Puts other readings on the bench in place of those there. */
-export function replaceBench(entries: Entries): void {
-  replace($kept);
-  replace($used);
+/**
+ * All that lies on the bench. Of two worksheets that keep the same thing the last one changed has it, which
+ * readings alone do not tell: what is taken away and put back is both.
+ */
+export interface Bench {
+  readonly entries: Entries;
+  readonly kept?: KeptResults;
+  readonly used?: Readonly<Record<string, string>>;
+}
+
+/** What lies on the bench now. */
+export const onBench = (): Bench => ({
+  entries: $entries.get(),
+  kept: $kept.get(),
+  used: $used.get(),
+});
+
+/** Puts another bench in place of the one there. */
+export function replaceBench({ entries, kept, used }: Bench): void {
+  replace($kept, { ...kept });
+  replace($used, { ...used });
   replace($entries, { ...entries });
 }
 

@@ -10,12 +10,28 @@ const batch: Entries = {
 };
 
 describe('a link', () => {
+  const encoded = (value: unknown) =>
+    `#batch=1.${Buffer.from(JSON.stringify(value)).toString('base64url')}`;
+
   test('carries a batch to another device unchanged', () => {
-    expect(fromFragment(toFragment(batch, 'us')!)).toEqual({
+    expect(fromFragment(toFragment({ entries: batch }, 'us')!)).toEqual({
       ok: true,
       entries: batch,
+      kept: {},
       units: 'us',
     });
+  });
+
+  test('carries what worksheets kept: of two that keep the same, the entries do not tell which has it', () => {
+    const kept = { 'batch.volume': { v: 0.0438, from: 'How much must I make?', by: 'shapes' } };
+    expect(fromFragment(toFragment({ entries: batch, kept }, 'us')!)).toMatchObject({
+      ok: true,
+      kept,
+    });
+    expect(fromFragment(encoded({ entries: batch }))).toMatchObject({ ok: true, kept: {} });
+    expect(
+      fromFragment(encoded({ entries: batch, kept: { 'batch.volume': { v: 'x' } } })),
+    ).toMatchObject({ ok: false });
   });
 
   test('carries any entries unchanged, whatever script they are typed in', () => {
@@ -26,9 +42,10 @@ describe('a link', () => {
     const key = fc.stringMatching(/^[a-z][a-z.-]{0,20}$/);
     fc.assert(
       fc.property(fc.dictionary(key, entry, { maxKeys: 20, noNullPrototype: true }), (entries) => {
-        expect(fromFragment(toFragment(entries as Entries, 'metric')!)).toEqual({
+        expect(fromFragment(toFragment({ entries: entries as Entries }, 'metric')!)).toEqual({
           ok: true,
           entries,
+          kept: {},
           units: 'metric',
         });
       }),
@@ -38,15 +55,15 @@ describe('a link', () => {
   test('is made only where it will be taken: up to as many readings and as long as that', () => {
     const many = (count: number): Entries =>
       Object.fromEntries(Array.from({ length: count }, (_, i) => [`k${i}`, { t: '1' }]));
-    expect(fromFragment(toFragment(many(400), 'us')!)).toMatchObject({ ok: true });
-    expect(toFragment(many(401), 'us')).toBeUndefined();
+    expect(fromFragment(toFragment({ entries: many(400) }, 'us')!)).toMatchObject({ ok: true });
+    expect(toFragment({ entries: many(401) }, 'us')).toBeUndefined();
     const long = (size: number): Entries => ({ 'curing.readings': { t: '1'.repeat(size) } });
     expect(isEntry(long(4000)['curing.readings'])).toBe(true);
     const four = Object.fromEntries(
       ['a', 'b', 'c', 'd'].map((key) => [key, { t: 'x'.repeat(4000) }]),
     );
-    expect(toFragment(long(4000), 'us')).toBeDefined();
-    expect(toFragment(four, 'us')).toBeUndefined();
+    expect(toFragment({ entries: long(4000) }, 'us')).toBeDefined();
+    expect(toFragment({ entries: four }, 'us')).toBeUndefined();
   });
 
   test('without a batch is no business of ours', () => {
@@ -54,12 +71,10 @@ describe('a link', () => {
     expect(fromFragment('#foam')).toBeUndefined();
   });
 
-  const encoded = (value: unknown) =>
-    `#batch=1.${Buffer.from(JSON.stringify(value)).toString('base64url')}`;
   test.each([
-    ['cut short', toFragment(batch, 'us')!.slice(0, -7)],
+    ['cut short', toFragment({ entries: batch }, 'us')!.slice(0, -7)],
     ['altered', '#batch=1.!!!'],
-    ['of another version', toFragment(batch, 'us')!.replace('=1.', '=9.')],
+    ['of another version', toFragment({ entries: batch }, 'us')!.replace('=1.', '=9.')],
     ['a list', encoded([1, 2])],
     ['nothing', encoded(null)],
     ['with an unknown field', encoded({ entries: { a: { t: '1', script: 'x' } } })],

@@ -24,7 +24,15 @@ test('a cleared bench is cleared in the browser too, on any page; the units stay
   expect(kept).toEqual({ 'suds.units': 'us' });
 });
 
+test('what was on the bench is put back whole, with what its worksheets kept', () => {
+  const before = { ...kept };
+  const was = bench.onBench();
+  bench.clearBench();
+  bench.replaceBench(was);
+  expect(kept).toEqual(before);
+});
+
 test('another bench in its place leaves nothing of the one before', () => {
-  bench.replaceBench({ 'correct.full': { t: '13.4' } });
+  bench.replaceBench({ entries: { 'correct.full': { t: '13.4' } } });
   expect(kept).toEqual({ 'suds.bench.1.correct.full': '{"t":"13.4"}', 'suds.units': 'us' });
 });

@@ -14,6 +14,8 @@ export interface Batches {
   readonly photos: readonly Photo[];
   /** Only in a full backup. */
   readonly bench?: Entries | undefined;
+  /** What its worksheets kept there. */
+  readonly kept?: BatchRecord['kept'] | undefined;
 }
 
 export interface BroughtIn extends Batches {
@@ -26,7 +28,7 @@ export type ReadFile =
   | { readonly ok: false; readonly why: string };
 
 /** The file that carries batches away, with those photos that their batches name. */
-export function toFile({ batches, photos, bench }: Batches, now = new Date()): string {
+export function toFile({ batches, photos, bench, kept }: Batches, now = new Date()): string {
   const named = new Set(
     batches.flatMap(({ id, photos }) => photos.map((photo) => `${id}/${photo.id}`)),
   );
@@ -38,6 +40,7 @@ export function toFile({ batches, photos, bench }: Batches, now = new Date()): s
       batches,
       photos: photos.filter(({ id, batch }) => named.has(`${batch}/${id}`)),
       ...(bench && { bench }),
+      ...(kept && { kept }),
     },
     null,
     1,
@@ -106,7 +109,8 @@ export function readFile(text: string): ReadFile {
     }
   }
   const photos = readPhotos(file.photos, batches, refused);
-  const bench = readBench(file.bench, refused);
+  const bench = readBench<Entries>('bench', file.bench, refused);
+  const kept = readBench<BatchRecord['kept']>('kept', file.kept, refused);
   const more = refused.length - MOST_REFUSED;
   return {
     ok: true,
@@ -114,6 +118,7 @@ export function readFile(text: string): ReadFile {
       batches: [...batches.values()],
       photos,
       ...(bench && { bench }),
+      ...(bench && kept && { kept }),
       refused:
         more > 0 ? [...refused.slice(0, MOST_REFUSED), `And ${more} more like these.`] : refused,
     },
@@ -146,10 +151,10 @@ function readPhotos(
   return [...photos.values()];
 }
 
-function readBench(raw: unknown, refused: string[]): Entries | undefined {
+function readBench<T>(part: 'bench' | 'kept', raw: unknown, refused: string[]): T | undefined {
   if (raw === undefined) return undefined;
-  const [fault] = faultsOf(raw, RECORD_SCHEMA.properties!.bench!, FILE_SCHEMA);
-  if (!fault) return raw as Entries;
+  const [fault] = faultsOf(raw, RECORD_SCHEMA.properties![part]!, FILE_SCHEMA);
+  if (!fault) return raw as T;
   refused.push(`The bench of the file: ${fault.at} ${fault.is}.`);
   return undefined;
 }

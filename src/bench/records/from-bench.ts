@@ -19,14 +19,18 @@ const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
   foamDensity: 'foam.density',
 };
 
-/** The bench as it is now, as a new batch: all of it, and the readings a record has a place for. */
-export function recordFromBench(name: string): BatchRecord {
-  const bench = { ...$entries.get() };
-  const kept = Object.fromEntries(
+/** The results on the bench that are numbers: what still waits for an answer is nobody's. */
+export const keptNumbers = (): Readonly<Record<string, KeptNumber>> =>
+  Object.fromEntries(
     Object.entries($kept.get()).flatMap(([key, value]): [string, KeptNumber][] =>
       'v' in value ? [[key, value]] : [],
     ),
   );
+
+/** The bench as it is now, as a new batch: all of it, and the readings a record has a place for. */
+export function recordFromBench(name: string): BatchRecord {
+  const bench = { ...$entries.get() };
+  const kept = keptNumbers();
   const readings: Partial<Record<ReadingName, Entry>> = {};
   for (const [reading, key] of Object.entries(TYPED) as [ReadingName, string][]) {
     const typed = bench[key];

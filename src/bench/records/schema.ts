@@ -189,6 +189,10 @@ export const FILE_SCHEMA: Schema = {
       ...RECORD_SCHEMA.properties!.bench!,
       description: 'In a full backup: what lay on the bench.',
     },
+    kept: {
+      ...RECORD_SCHEMA.properties!.kept!,
+      description: 'In a full backup: the results of worksheets that lay on the bench, in SI.',
+    },
   },
   additionalProperties: false,
   $defs: { batch: withoutDefs(RECORD_SCHEMA), photo: PHOTO_SCHEMA, ...ENTRIES },

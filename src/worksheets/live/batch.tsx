@@ -7,7 +7,7 @@ import { LIMITS } from '../../bench/records/limits.ts';
 import type { Stage } from '../../bench/records/readings.ts';
 import { type CureLog, stageOf } from '../../bench/records/record.ts';
 import { photosOf } from '../../bench/records/store.ts';
-import { $entries, replaceBench } from '../../bench/store.ts';
+import { onBench, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { BatchOutcome } from '../shared/BatchOutcome.tsx';
@@ -146,8 +146,8 @@ function Open({ editor }: { readonly editor: Editor }) {
           <button
             type="button"
             onClick={() => {
-              const before = $entries.get();
-              replaceBench(record.bench);
+              const before = onBench();
+              replaceBench({ entries: record.bench, kept: record.kept });
               notify('bench', 'The bench is as it was when this batch was saved.', [
                 { label: 'Put mine back', run: () => replaceBench(before) },
               ]);

@@ -1,14 +1,14 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Entries } from '../../bench/entries.ts';
 import { notify } from '../../bench/notices.ts';
 import { toCsv } from '../../bench/records/csv.ts';
 import { refusalOf } from '../../bench/records/database.ts';
 import { LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
+import { keptNumbers } from '../../bench/records/from-bench.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
 import { differences, newId, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { allPhotos, listRecords, putRecords } from '../../bench/records/store.ts';
-import { $entries, replaceBench } from '../../bench/store.ts';
+import { type Bench, onBench, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
@@ -47,7 +47,12 @@ export default function BatchesFile() {
       else
         takeOut(
           `batches-${today()}.json`,
-          toFile({ batches: records, photos: await allPhotos(), bench: $entries.get() }),
+          toFile({
+            batches: records,
+            photos: await allPhotos(),
+            bench: onBench().entries,
+            kept: keptNumbers(),
+          }),
           'application/json',
         );
       setSaid(`${records.length === 1 ? 'One batch' : `${records.length} batches`} taken out.`);
@@ -71,7 +76,7 @@ export default function BatchesFile() {
       return;
     }
     try {
-      const bench = benchToTake(read.file, $entries.get());
+      const bench = benchToTake(read.file, onBench().entries);
       setComing(await against({ name: file.name, file: read.file, bench }));
       setSaid('Nothing has changed yet.');
     } catch (error) {
@@ -94,7 +99,7 @@ export default function BatchesFile() {
     const brought = `Brought in: ${wordsFor(what, { records, photos })}.`;
     const { bench } = what;
     const asks = bench && !takesBench(what);
-    if (bench && !asks) restoreBench(bench);
+    if (bench && !asks) restoreBench({ entries: bench, kept: what.file.kept ?? {} });
     setChoices({});
     // Readings that lie on the bench are replaced only when asked: that is still to be answered.
     setComing(asks ? await against(what).catch(() => what) : undefined);
@@ -219,7 +224,7 @@ export default function BatchesFile() {
               <button
                 type="button"
                 onClick={() => {
-                  restoreBench(coming.bench!);
+                  restoreBench({ entries: coming.bench!, kept: coming.file.kept ?? {} });
                   setComing({ ...coming, bench: undefined });
                 }}
               >
@@ -236,9 +241,9 @@ export default function BatchesFile() {
   );
 }
 
-function restoreBench(bench: Entries): void {
-  const before = $entries.get();
-  const had = Object.keys(before).length > 0;
+function restoreBench(bench: Bench): void {
+  const before = onBench();
+  const had = Object.keys(before.entries).length > 0;
   replaceBench(bench);
   notify('bench', 'The bench of the file is on the bench.', [
     { label: had ? 'Put mine back' : 'Take it off again', run: () => replaceBench(before) },

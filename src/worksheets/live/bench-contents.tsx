@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { fromFragment, toFragment } from '../../bench/link.ts';
 import { notify } from '../../bench/notices.ts';
-import { $entries, clearBench, replaceBench, setUnits } from '../../bench/store.ts';
+import { $entries, clearBench, onBench, replaceBench, setUnits } from '../../bench/store.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
 
 /** What lies on the bench: how much, a link that carries it, and a way to clear it. */
@@ -20,7 +20,7 @@ export default function BenchContents() {
     const { origin, pathname } = location;
     const at = document.body.dataset.base ?? '/';
     const path = pathname.includes('/bench/') ? `${at}first-batch/` : pathname;
-    const fragment = toFragment(entries, system);
+    const fragment = toFragment(onBench(), system);
     return fragment && `${origin}${path}${fragment}`;
   };
   const copy = async () => {
@@ -39,7 +39,7 @@ export default function BenchContents() {
     }
   };
   const clear = () => {
-    const before = $entries.get();
+    const before = onBench();
     clearBench();
     notify('cleared', 'The bench is clear: every field shows the example again.', [
       { label: 'Put it back', run: () => replaceBench(before) },
@@ -76,9 +76,9 @@ function takeFromLink(): void {
     notify('link', carried.why);
     return;
   }
-  const { entries, units } = carried;
+  const { entries, kept, units } = carried;
   const take = () => {
-    replaceBench(entries);
+    replaceBench({ entries, kept });
     setUnits(units);
   };
   const count = Object.keys(entries).length;
@@ -88,7 +88,7 @@ function takeFromLink(): void {
     notify('link', `${taken} and is on the bench.`);
     return;
   }
-  const before = $entries.get();
+  const before = onBench();
   notify('link', `${taken}. Your bench holds other readings.`, [
     {
       label: 'Use the link’s batch',

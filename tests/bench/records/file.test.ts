@@ -35,13 +35,15 @@ describe('out and in again', () => {
     expect(file(readFile(text))).toMatchObject({ photos: [photo], refused: [] });
   });
 
-  test('carries photos and the bench', () => {
+  test('carries photos and the bench, with what its worksheets kept', () => {
     const photo: Photo = { id: 'p1', batch: 'b1', width: 2, height: 1, data: '/9j/AAAA' };
     const batch = blankRecord({ id: 'b1', photos: [{ id: 'p1', caption: 'Slab 3, edge' }] });
     const bench = { 'bucket.tare': { t: '0,85', u: 'kg', s: 'metric' as const } };
-    const back = file(readFile(toFile({ batches: [batch], photos: [photo], bench })));
+    const kept = { 'batch.volume': { v: 0.0438, from: 'How much must I make?', by: 'shapes' } };
+    const back = file(readFile(toFile({ batches: [batch], photos: [photo], bench, kept })));
     expect(back.photos).toEqual([photo]);
     expect(back.bench).toEqual(bench);
+    expect(back.kept).toEqual(kept);
     expect(back.refused).toEqual([]);
   });
 
