@@ -35,3 +35,29 @@ test('readings put back leave alone what was typed since', async () => {
   await expect.poll(() => full!.inputValue()).toBe('2.6');
   expect(await tare!.inputValue()).toBe('0.95');
 });
+
+test('a batch sized by shapes is that batch again after the bench was cleared and put back, and in a link', async () => {
+  const page = await open('placing/how-much/');
+  await page.locator('#shapes-count').fill('3');
+  await page.waitForTimeout(300);
+  const volume = () => page.locator('#proportion-volume').inputValue();
+  await opened.go('first-batch/');
+  await wakeWorksheets(page);
+  const sized = await volume();
+  await page.getByRole('button', { name: 'Clear the bench' }).click();
+  await expect.poll(volume).not.toBe(sized);
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await expect.poll(volume).toBe(sized);
+
+  await page.evaluate(() => {
+    Object.defineProperty(navigator, 'clipboard', { value: { writeText: () => Promise.reject() } });
+  });
+  await page.getByRole('button', { name: 'Copy a link' }).click();
+  const said = await page.locator('.copied').innerText();
+  const link = /#batch=\S+/.exec(said)?.[0] ?? '';
+  await page.evaluate(() => localStorage.clear());
+  await opened.go(`first-batch/${link}`);
+  await page.reload();
+  await wakeWorksheets(page);
+  await expect.poll(volume).toBe(sized);
+});

@@ -1,8 +1,7 @@
 import { choice, number } from '../../islands/fields.ts';
-import { FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
-const HARDNESS = { metric: 'mg/L CaCO3', us: 'gpg' } as const;
 const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
 
 const DILUTION_NAMES = {

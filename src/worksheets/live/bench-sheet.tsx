@@ -9,13 +9,12 @@ import { BENCH_COLUMNS, benchRows } from '../mix/bench-rows.ts';
 import correct from '../mix/correct.tsx';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
 import { piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
-const HARDNESS = { metric: 'mg/L CaCO3', us: 'gpg' } as const;
 const BLANKS = [
   'Water temperature',
   'Base mix finished at',

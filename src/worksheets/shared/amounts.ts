@@ -6,3 +6,7 @@ export const PERCENT = { metric: '%', us: '%' } as const;
 /** Wet and dry densities, and foam, as this trade says them. */
 export const DENSITY = { metric: 'kg/m3', us: 'lb/ft3' } as const;
 export const FOAM = { metric: 'g/L', us: 'lb/ft3' } as const;
+/** Hardness, as calcium carbonate; in grains for US readers, whose softeners and strips count them. */
+export const HARDNESS = { metric: 'mg/L CaCO3', us: 'gpg' } as const;
+/** Alkalinity: reports give it in mg/L everywhere. */
+export const ALKALINITY = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;

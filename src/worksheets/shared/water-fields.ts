@@ -6,12 +6,9 @@ import type { Speciation } from '../../core/water/carbonate/speciation.ts';
 import { CALCIUM_MOLAR_MASS, MAGNESIUM_MOLAR_MASS } from '../../core/water/hardness.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
+import { ALKALINITY, HARDNESS } from './amounts.ts';
 
 export const GRAMS_A_LITRE = { metric: 'g/L', us: 'g/L' } as const;
-/** As calcium carbonate; in grains for US readers, whose softeners and strips count them. */
-export const HARDNESS = { metric: 'mg/L CaCO3', us: 'gpg' } as const;
-/** Reports give it in mg/L everywhere. */
-export const ALKALINITY = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
 export const MILLIMOLAR = { metric: 'mmol/L', us: 'mmol/L' } as const;
 
 /** The hardness found on the hardness page, or typed here. */

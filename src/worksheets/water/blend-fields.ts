@@ -1,16 +1,8 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { slide } from '../../islands/parts/Slider.tsx';
-import { LITRES } from '../shared/amounts.ts';
-import {
-  ALKALINITY,
-  alkalinity,
-  HARDNESS,
-  hardness,
-  pH,
-  softHardness,
-  temperature,
-} from '../shared/water-fields.ts';
+import { ALKALINITY, HARDNESS, LITRES } from '../shared/amounts.ts';
+import { alkalinity, hardness, pH, softHardness, temperature } from '../shared/water-fields.ts';
 
 const conserved = { min: '0 mg/L', max: '500000 mg/L', when: { of: ['other'] } } as const;
 const byHardness = { when: { of: ['hardness'] } } as const;

@@ -5,10 +5,10 @@ import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, PERCENT } from '../shared/amounts.ts';
+import { HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { BlendFigure } from '../shared/BlendFigure.tsx';
 import { lazy } from '../shared/lazy.ts';
-import { atBenchPressure, HARDNESS, WATER_REFUSALS } from '../shared/water-fields.ts';
+import { atBenchPressure, WATER_REFUSALS } from '../shared/water-fields.ts';
 import { blendFields } from './blend-fields.ts';
 
 /** With more soft water than this, blending saves nothing worth the measuring. Common practice, no source. */

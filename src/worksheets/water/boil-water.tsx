@@ -5,10 +5,9 @@ import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
 import { boil } from '../../core/water/soften/boil.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { HARDNESS, LITRES, SMALL_MASS } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import {
-  HARDNESS,
   hardnessParts,
   otherIons,
   others,

@@ -9,10 +9,10 @@ import { langelierField } from '../../core/water/langelier-field.ts';
 import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
 import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { ALKALINITY } from '../shared/amounts.ts';
 import { BalanceBars } from '../shared/BalanceBars.tsx';
 import { lazy } from '../shared/lazy.ts';
 import {
-  ALKALINITY,
   atBenchPressure,
   MILLIMOLAR,
   theOthers,

@@ -8,9 +8,9 @@ import {
 } from '../../core/water/soap.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { HARDNESS, PERCENT } from '../shared/amounts.ts';
 import { SoapPlot } from '../shared/SoapPlot.tsx';
-import { GRAMS_A_LITRE, HARDNESS, hardness, softHardness } from '../shared/water-fields.ts';
+import { GRAMS_A_LITRE, hardness, softHardness } from '../shared/water-fields.ts';
 
 const NAMES: Readonly<Record<Soap, string>> = {
   sodiumOleate: 'Sodium oleate',

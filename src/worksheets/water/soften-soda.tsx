@@ -10,13 +10,12 @@ import {
 } from '../../core/water/soften/washing-soda.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { HARDNESS, LITRES, SMALL_MASS } from '../shared/amounts.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import {
   alkalinity,
   GRAMS_A_LITRE,
-  HARDNESS,
   hardnessParts,
   otherIons,
   others,

@@ -5,9 +5,9 @@ import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
 import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES } from '../shared/amounts.ts';
+import { HARDNESS, LITRES } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
-import { HARDNESS, hardness } from '../shared/water-fields.ts';
+import { hardness } from '../shared/water-fields.ts';
 
 const EQUIVALENTS = { metric: 'mol/L', us: 'mol/L' } as const;
 /** The strictest line on alkalis, kg/m³. */

@@ -8,8 +8,8 @@ import { tradeClass, usgsClass } from '../../core/water/hardness-class.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
 import { HardnessBar } from '../shared/HardnessBar.tsx';
-import { ALKALINITY, HARDNESS } from '../shared/water-fields.ts';
 
 /** What was read stands in the working as it was read: 95 mg/L, not 95.0. */
 const READ = { plain: true, significant: 3 } as const;
