@@ -6,6 +6,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import { barsBroken } from '../../src/worksheets/demould/bars-broken.ts';
 import breakABar from '../../src/worksheets/demould/break-a-bar.tsx';
+import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
 import handling from '../../src/worksheets/demould/handling.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 
@@ -54,6 +55,24 @@ test('moving and stripping ask the same share of the strength, with the same jer
   const needed = ((stress / 1000) * 1.5) / 0.5;
   expect(low(needed * 1.01)).toBe('good');
   expect(low(needed * 0.99)).toBe('look');
+});
+
+test('a load beyond the method, or that no better way of lifting brings within, is not to be lifted', () => {
+  const kg = (t: string) => answered(canILift, { 'can-i-lift.mass': { t, u: 'kg', s: 'metric' } });
+  // Its own limit is 8 kg; held 10 cm closer 10.7.
+  expect(kg('10').judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('closer'),
+  });
+  expect(kg('11').judgement).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringContaining('no one better way of lifting it is enough'),
+  });
+  expect(kg('22.9').judgement.say).not.toContain('in the best posture there is');
+  expect(kg('23.1').judgement).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringContaining('in the best posture there is'),
+  });
 });
 
 test('below freezing no day is given, and near it none is trusted', () => {

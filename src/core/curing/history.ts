@@ -66,6 +66,17 @@ const DAY_STEP = HOUR / 4;
 /** Most points of a history made from days. */
 const MOST_POINTS = 200_000;
 
+/**
+ * The coldest and the warmest of a history, K: straight lines have no extremes between their ends. No range.
+ * @source definition
+ */
+export function extremesOf({ temperatures }: TemperatureHistory): DayExtremes {
+  return {
+    coldest: temperatures.reduce((a, b) => Math.min(a, b)),
+    warmest: temperatures.reduce((a, b) => Math.max(a, b)),
+  };
+}
+
 export interface DayExtremes {
   /** K */
   readonly coldest: number;

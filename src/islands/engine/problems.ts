@@ -62,12 +62,14 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
   };
   const words = (si: number) =>
     say(si, field.kind, { plain: true, ...(field.units && { units: field.units }) });
+  // 140 °F is 60 °C, whatever the last digits of the two.
+  const dust = Math.abs(value) * 1e-12;
   const min = bound(field.min);
   const max = bound(field.max);
   const read = `${field.label}: read ${words(value)};`;
-  if (min !== undefined && (field.aboveMin ? value <= min : value < min))
+  if (min !== undefined && (field.aboveMin ? value <= min : value < min - dust))
     return `${read} it must be ${field.aboveMin ? 'more than' : 'at least'} ${words(min)}.`;
-  if (max !== undefined && value > max) return `${read} it must be at most ${words(max)}.`;
+  if (max !== undefined && value > max + dust) return `${read} it must be at most ${words(max)}.`;
   if (field.whole && !Number.isInteger(value)) return `${read} it must be a whole number.`;
   return undefined;
 }

@@ -1,18 +1,20 @@
-import type { GainClass } from '../../core/curing/curing-rules.ts';
-import { firstAtOrBelow } from '../../core/curing/frost.ts';
+import { DIN_COLD, type GainClass } from '../../core/curing/curing-rules.ts';
+import { firstAtOrBelow, timeAtOrBelow } from '../../core/curing/frost.ts';
+import { extremesOf } from '../../core/curing/history.ts';
 import { curingPlan, meanUntil, type PlanEntry } from '../../core/curing/plan.ts';
 import { DAY, ICE_POINT } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { castAt, cement, DAYS, temperatureFields } from '../shared/curing-fields.ts';
+import { castAt, cement, DAYS, HOURS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   GROWTH,
   historyBlames,
   historyNotes,
   historyOf,
   historyRefusals,
+  KEPT_EXTREMES,
   lawOf,
   passedFrostWords,
 } from '../shared/curing-history.ts';
@@ -121,6 +123,7 @@ export default worksheet({
     // By then every rule has let it go.
     const late = entries.every(({ ends: at }) => at !== undefined && at <= (freezing ?? 0));
     const freezes = late ? undefined : freezing;
+    const longest = Math.max(...ends);
     const endless = chosen.some((entry) => entry.ends === undefined);
     return {
       known,
@@ -129,8 +132,10 @@ export default worksheet({
       freezesLater: late ? freezing : undefined,
       /** Frost or cold stops the curing: no end holds, and none is given. */
       stopped: freezes !== undefined || endless,
-      coldest: known.history.temperatures.reduce((a, b) => Math.min(a, b)),
-      longest: Math.max(...ends),
+      ...extremesOf(known.history),
+      longest,
+      /** Of that time, s: at 5 °C itself it counts as warm, whatever the last digit of a reading in °F. */
+      cold: timeAtOrBelow(known.history, DIN_COLD - 1e-6, longest),
       shortest: Math.min(...ends),
       din,
       mean: din === undefined ? undefined : meanUntil(known.history, din),
@@ -142,12 +147,6 @@ export default worksheet({
       kind: 'time',
       of: (r) => (r.stopped ? undefined : r.longest),
       units: DAYS,
-      significant: 2,
-    },
-    coldest: {
-      label: 'No end by these temperatures. Coldest from casting on',
-      kind: 'temperature',
-      of: (r) => (r.stopped ? r.coldest : undefined),
       significant: 2,
     },
     din: {
@@ -169,8 +168,10 @@ export default worksheet({
       units: DAYS,
       significant: 2,
     },
+    coldest: { label: 'Coldest from casting on', kind: 'temperature', of: (r) => r.coldest },
+    warmest: { label: 'Warmest from casting on', kind: 'temperature', of: (r) => r.warmest },
   },
-  judge: ({ longest, stopped, freezes, known }, v, say) => {
+  judge: ({ longest, stopped, freezes, known, cold }, v, say) => {
     const passed = passedFrostWords(known, v.castAt, say);
     if (freezes !== undefined)
       return {
@@ -182,9 +183,13 @@ export default worksheet({
         verdict: 'stop',
         say: `${passed ? `${passed} ` : ''}It is too cold: by one of the rules the time does not count at all. Warm it, or keep it covered until the weather turns and then begin to count.`,
       };
+    const warm =
+      cold > 0
+        ? ` But it is below ${say(DIN_COLD, 'temperature', { plain: true })} for ${say(cold, 'time', { units: cold < 2 * DAY ? HOURS : DAYS, significant: 2 })} of that: warm or insulate it, for it is to stay above the whole time.`
+        : ' Longer does no harm to a part that is not to dry yet.';
     return {
-      verdict: passed ? 'look' : 'good',
-      say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${momentInWords(v.castAt + longest, 'hour-up')}. Longer does no harm to a part that is not to dry yet.`,
+      verdict: passed || cold > 0 ? 'look' : 'good',
+      say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${momentInWords(v.castAt + longest, 'hour-up')}.${warm}`,
     };
   },
   notes: ({ known, longest, entries, stopped, freezesLater }, v) => [
@@ -209,6 +214,7 @@ export default worksheet({
   refusals: historyRefusals,
   folded: 'Cement',
   blames: { ...historyBlames, ratio: 'gain', share: 'cement' },
+  keeps: KEPT_EXTREMES,
   working: [
     {
       tex: String.raw`t_{\text{end}} = t_{\text{table}}(\bar T,\ r) + t_{T < 5\,°\mathrm C}`,

@@ -4,6 +4,7 @@ import {
   ONE_FREEZE_STRENGTH,
   REPEATED_FREEZE_STRENGTH,
 } from '../../core/curing/frost.ts';
+import { extremesOf } from '../../core/curing/history.ts';
 import { ageForShare, REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
 import { DAY, ICE_POINT } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
@@ -17,6 +18,7 @@ import {
   historyNotes,
   historyOf,
   historyRefusals,
+  KEPT_EXTREMES,
   lawOf,
   passedFrostWords,
 } from '../shared/curing-history.ts';
@@ -62,6 +64,7 @@ export default worksheet({
     return {
       known,
       guard,
+      warmest: extremesOf(history).warmest,
       reached,
       strengthAt,
       most: v.strength28 * Math.exp(coefficient),
@@ -120,6 +123,7 @@ export default worksheet({
       units: HOURS,
       significant: 2,
     },
+    warmest: { label: 'Warmest from casting on', kind: 'temperature', of: (r) => r.warmest },
     most: {
       label: 'It levels out near',
       kind: 'stress',
@@ -178,7 +182,7 @@ export default worksheet({
   ],
   refusals: historyRefusals,
   blames: { ...historyBlames, share: 'wanted', strength: 'wanted', age: 'wanted' },
-  keeps: { coldest: 'curing.coldestAhead' },
+  keeps: KEPT_EXTREMES,
   working: [
     {
       tex: String.raw`t_e = \frac{28\,\mathrm d}{\left(1 - \ln(f/f_{28})/s\right)^2}`,

@@ -1,12 +1,16 @@
 import { DIFFERENCE_LIMIT, PEAK_LIMIT } from '../../core/curing/heat/inside.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { ICE_POINT } from '../../core/curing/units.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
 import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
-import { FINE } from '../shared/heat-cases.ts';
+import { FINE, type HeatValues } from '../shared/heat-cases.ts';
 import { heatFields } from './heat-fields.ts';
 import { heatWorked } from './heat-worked.ts';
+
+type Worked = ReturnType<typeof heatWorked>;
 
 const MM = { metric: 'mm', us: 'in' } as const;
 /** Where the sum stops meaning anything, K. */
@@ -18,6 +22,39 @@ const NEAR = 2;
 /** How near heat released and let in comes to heat stored, in words. */
 const closeTo = (imbalance: number) =>
   imbalance < 1e-6 ? 'better than a millionth' : imbalance.toPrecision(1);
+
+/** What is to be said of its heat; of cold, the verdict. */
+function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say: Say): Judgement {
+  const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
+  const least = degrees(peak.temperature);
+  const hot = asDry ? `${least} to ${degrees(asDry.peak.temperature)}` : least;
+  const limit = `${degrees(PEAK_LIMIT)}, the usual limit for the middle of concrete (common practice, no source)`;
+  if (peak.temperature > PEAK_LIMIT)
+    return {
+      verdict: 'stop',
+      say: `${least}${asDry ? ' at the least' : ''} is above ${limit}. Cast it thinner, in lifts with days between, or with cooler water.`,
+    };
+  if (hottest > PEAK_LIMIT - NEAR)
+    return {
+      verdict: 'look',
+      say: `${hot}${asDry ? ', by how well the fresh mix conducts,' : ''} comes too near to ${limit}, or passes it. Cast it thinner or in lifts, or with cooler water; at the least, leave a thermometer in the middle of the first one.`,
+    };
+  const lag = Math.max(difference.value, asDry?.difference.value ?? 0);
+  if (lag > DIFFERENCE_LIMIT)
+    return {
+      verdict: 'look',
+      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${say(difference.value, 'temperatureDifference', { significant: 2 })}${asDry ? ` to ${say(lag, 'temperatureDifference', { significant: 2 })}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it thinner. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
+    };
+  if (hottest <= v.mixAt + 0.5)
+    return {
+      verdict: 'good',
+      say: 'It hardly warms at all: its heat leaves as fast as it comes. Its trouble is cold, not heat.',
+    };
+  return {
+    verdict: 'good',
+    say: `${hot} at most, and ${say(lag, 'temperatureDifference', { significant: 2 })} across it: within the usual limits. The warmth helps it set; keep the face damp meanwhile.`,
+  };
+}
 
 export default worksheet({
   id: 'heat-inside',
@@ -85,35 +122,12 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ peak, difference, asDry, hottest }, v, say) => {
-    const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
-    const least = degrees(peak.temperature);
-    const hot = asDry ? `${least} to ${degrees(asDry.peak.temperature)}` : least;
-    const limit = `${degrees(PEAK_LIMIT)}, the usual limit for the middle of concrete (common practice, no source)`;
-    if (peak.temperature > PEAK_LIMIT)
-      return {
-        verdict: 'stop',
-        say: `${least}${asDry ? ' at the least' : ''} is above ${limit}. Cast it thinner, in lifts with days between, or with cooler water.`,
-      };
-    if (hottest > PEAK_LIMIT - NEAR)
-      return {
-        verdict: 'look',
-        say: `${hot}${asDry ? ', by how well the fresh mix conducts,' : ''} comes too near to ${limit}, or passes it. Cast it thinner or in lifts, or with cooler water; at the least, leave a thermometer in the middle of the first one.`,
-      };
-    const lag = Math.max(difference.value, asDry?.difference.value ?? 0);
-    if (lag > DIFFERENCE_LIMIT)
-      return {
-        verdict: 'look',
-        say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${say(difference.value, 'temperatureDifference', { significant: 2 })}${asDry ? ` to ${say(lag, 'temperatureDifference', { significant: 2 })}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it thinner. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
-      };
-    if (hottest <= v.mixAt + 0.5)
-      return {
-        verdict: 'good',
-        say: 'It hardly warms at all: its heat leaves as fast as it comes. Its trouble is cold, not heat.',
-      };
+  judge: (r, v, say) => {
+    const heat = ofHeat(r, v, say);
+    if (r.coldestFace > ICE_POINT) return heat;
     return {
-      verdict: 'good',
-      say: `${hot} at most, and ${say(lag, 'temperatureDifference', { significant: 2 })} across it: within the usual limits. The warmth helps it set; keep the face damp meanwhile.`,
+      verdict: heat.verdict === 'stop' ? 'stop' : 'look',
+      say: `${heat.say} By these temperatures its face falls to ${say(r.coldestFace, 'temperature', { decimals: 0 })} and freezes: insulate it or bring it in, and see Frost, in the chapter on curing, before you cast.`,
     };
   },
   notes: (r) => [
@@ -135,6 +149,8 @@ export default worksheet({
   ],
   refusals: {
     ...historyRefusals,
+    'highest-below-lowest': (e, say) =>
+      `Air, highest of the day: ${say(e.value, 'temperature', { plain: true })} is below the lowest, ${say(e.allowed.min!, 'temperature', { plain: true })}.`,
     'heavier-than-base-mix': (e, say) =>
       `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this base mix: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
     'lighter-than-foam': (e, say) =>

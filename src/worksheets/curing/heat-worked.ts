@@ -1,5 +1,5 @@
 import { adiabaticRise } from '../../core/curing/heat/hydration.ts';
-import type { HeatInside } from '../../core/curing/heat/inside.ts';
+import { coldestFace, type HeatInside } from '../../core/curing/heat/inside.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { COARSE, FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
 import { lazy } from '../shared/lazy.ts';
@@ -27,6 +27,8 @@ function work(v: HeatValues) {
     asDry,
     /** K, whichever way it conducts. */
     hottest: Math.max(found.peak.temperature, asDry?.peak.temperature ?? 0),
+    /** K, whichever way it conducts. */
+    coldestFace: Math.min(coldestFace(found.run), asDry ? coldestFace(asDry.run) : Infinity),
     rise: adiabaticRise({
       heat: found.hydration.heat,
       degree: found.hydration.ultimate,

@@ -1,7 +1,7 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
 import { equivalentAge, timeToReachAge } from '../../core/curing/equivalent-age.ts';
 import { firstAtOrBelow } from '../../core/curing/frost.ts';
-import { type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
+import { extremesOf, type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse-saul.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { choice, number } from '../../islands/fields.ts';
@@ -14,6 +14,7 @@ import {
   historyNotes,
   historyOf,
   historyRefusals,
+  KEPT_EXTREMES,
   LAWS,
   lawOf,
   passedFrostWords,
@@ -72,7 +73,6 @@ export default worksheet({
     };
     const chosen = by(lawOf(v.law, v.energy));
     const past = cutAt(history, v.elapsed);
-    const sofar = past.temperatures;
     const all: Readonly<Record<keyof typeof LAWS, ReturnType<typeof by>>> = {
       fhp: by(lawOf('fhp')),
       arrhenius: by(lawOf('arrhenius', v.law === 'arrhenius' ? v.energy : ACTIVATION_ENERGY_ASTM)),
@@ -82,8 +82,8 @@ export default worksheet({
       known,
       ...chosen,
       all,
-      coldest: sofar.reduce((a, b) => Math.min(a, b)),
-      warmest: sofar.reduce((a, b) => Math.max(a, b)),
+      soFar: extremesOf(past).coldest,
+      ...extremesOf(history),
       saul: nurseSaul({ history: past, datum: NURSE_SAUL_DATUM }),
       saulAtZero: nurseSaul({ history: past, datum: ASTM_DATUM }),
     };
@@ -114,13 +114,13 @@ export default worksheet({
       kind: 'count',
       of: (r) => r.saulAtZero / DAY,
     },
-    coldest: { label: 'Coldest so far', kind: 'temperature', of: (r) => r.coldest },
-    warmest: { label: 'Warmest so far', kind: 'temperature', of: (r) => r.warmest },
+    coldest: { label: 'Coldest from casting on', kind: 'temperature', of: (r) => r.coldest },
+    warmest: { label: 'Warmest from casting on', kind: 'temperature', of: (r) => r.warmest },
   },
-  judge: ({ known, now, reached, coldest }, v, say) => {
+  judge: ({ known, now, reached, soFar }, v, say) => {
     const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });
     const passed = passedFrostWords(known, v.castAt, say);
-    if (coldest <= ICE_POINT)
+    if (soFar <= ICE_POINT)
       return {
         verdict: 'stop',
         say: 'It has been at or below freezing. Age counted through a frost is worth nothing if it froze young: see the page on frost.',
@@ -162,7 +162,7 @@ export default worksheet({
   refusals: historyRefusals,
   folded: 'The law of ageing',
   blames: { ...historyBlames, age: 'wanted', activationEnergy: 'energy' },
-  keeps: { age: 'curing.age', coldest: 'curing.coldestSoFar', warmest: 'curing.warmestSoFar' },
+  keeps: { age: 'curing.age', ...KEPT_EXTREMES },
   working: [
     {
       tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\end{gathered}`,

@@ -155,6 +155,16 @@ export default worksheet({
         verdict: 'stop',
         say: `${load} is ${ruling.liftingIndex.toFixed(1)} times the limit${where}: many people are hurt by such work. Do not lift it so.${help}`,
       };
+    if (mass > r.constant)
+      return {
+        verdict: 'stop',
+        say: `${load} is more than the ${say(r.constant, 'mass', { significant: 2 })} that the method allows anybody in the best posture there is; of this lift${where} the limit is ${say(ruling.weightLimit, 'mass')}. Cast it smaller, use a trolley, or lift with others.`,
+      };
+    if (ruling.liftingIndex > INDEX_AIM && !(best && best.liftingIndex <= INDEX_AIM))
+      return {
+        verdict: 'stop',
+        say: `${load} is above the ${say(ruling.weightLimit, 'mass')} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more, cast it smaller, or lift with others.`,
+      };
     if (ruling.liftingIndex > INDEX_AIM)
       return {
         verdict: 'look',

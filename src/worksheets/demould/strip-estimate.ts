@@ -7,7 +7,7 @@ import { demand } from '../../core/domain-error.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { cement } from '../shared/curing-fields.ts';
-import { GROWTH } from '../shared/curing-history.ts';
+import { GROWTH, KEPT_EXTREMES } from '../shared/curing-history.ts';
 import {
   barAge,
   barLow,
@@ -29,8 +29,11 @@ const LAWS: readonly AgeLaw[] = [
   { law: 'fhp' },
   { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM },
 ];
-const temperature = (label: string, example: string, bench: string, takes: string) =>
-  number('temperature', { label, example, min: '-40 °C', max: '70 °C', bench, takes });
+const temperature = (
+  label: string,
+  example: string,
+  more: { readonly bench: string; readonly takes: string; readonly help?: string },
+) => number('temperature', { label, example, min: '-40 °C', max: '70 °C', ...more });
 
 /** What “When may it come out of the form?” asks for. */
 export const stripFields = {
@@ -42,8 +45,15 @@ export const stripFields = {
     units: HOURS,
     bench: 'part.sinceCasting',
   }),
-  cold: temperature('Coldest it has been', '12 °C', 'curing.coldest', 'curing.coldestSoFar'),
-  warm: temperature('Warmest it has been', '20 °C', 'curing.warmest', 'curing.warmestSoFar'),
+  cold: temperature('Coldest it has been', '6 °C', {
+    help: 'Nights ahead count too: when it should pass rests on them. Days entered on the pages on curing come here by themselves.',
+    bench: 'curing.coldest',
+    takes: KEPT_EXTREMES.coldest,
+  }),
+  warm: temperature('Warmest it has been', '21 °C', {
+    bench: 'curing.warmest',
+    takes: KEPT_EXTREMES.warmest,
+  }),
   stress: number('stress', {
     label: 'What handling asks of it',
     help: 'Its tension as it leaves the form, the form’s pull in it: from “Will it bear being moved like this?”.',

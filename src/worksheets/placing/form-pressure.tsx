@@ -40,7 +40,8 @@ export default worksheet({
           ? panelUpTheFill({ ...panel, span: depth })
           : panelBending({ ...panel, span: v.span }),
       longest: longestSpan({ ...panel, ...limits }),
-      ties: tieLoads({ density, depth, spacing, lower, upper }),
+      // A clamp bears no more of the side than there is.
+      ties: tieLoads({ density, depth, spacing: Math.min(spacing, v.width), lower, upper }),
       float:
         v.core === 'floats'
           ? floatUp({ density, displaced: v.displaced, mass: v.coreMass })

@@ -178,6 +178,15 @@ export const historyRefusals = {
     'A day’s highest temperature is below its lowest. Each line gives the lowest, then the highest.',
 } as const;
 
+/**
+ * The keys of the coldest and the warmest from casting on. The days ahead count too: when a part should be
+ * strong enough rests on them.
+ */
+export const KEPT_EXTREMES = {
+  coldest: 'curing.coldestOfAll',
+  warmest: 'curing.warmestOfAll',
+} as const;
+
 /** Core's names for what the temperature fields hold. */
 export const historyBlames = {
   time: 'readings',

@@ -81,13 +81,11 @@ function conductivityOf(
 
 /** The air from casting on; the last day given repeats. */
 function airOf(v: HeatValues): Face['ambient'] {
-  const alike = {
-    coldest: Math.min(v.coldest, v.warmest),
-    warmest: Math.max(v.coldest, v.warmest),
-  };
-  const given = v.air === 'days' ? v.days : [alike];
+  const alike = v.air === 'alike';
+  const given = alike ? [v] : v.days;
   for (const { coldest, warmest } of given)
-    demand('days', warmest, 'temperature', { min: coldest }, 'warmest-below-coldest');
+    if (alike) demand('warmest', warmest, 'temperature', { min: coldest }, 'highest-below-lowest');
+    else demand('days', warmest, 'temperature', { min: coldest }, 'warmest-below-coldest');
   const days = Array.from(
     { length: FOLLOWED / DAY + 1 },
     (_, i) => given[Math.min(i, given.length - 1)]!,

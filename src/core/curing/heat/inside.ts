@@ -125,6 +125,15 @@ export function differenceOf({ temperatures, times, depths }: HeatRun): HeatInsi
   return { value, time };
 }
 
+/** The coldest either face gets in a run, K. No range: a search. @source common-practice */
+export function coldestFace({ temperatures, depths }: HeatRun): number {
+  const width = depths.length;
+  let coldest = Infinity;
+  for (let at = 0; at < temperatures.length; at += width)
+    coldest = Math.min(coldest, temperatures[at]!, temperatures[at + width - 1]!);
+  return coldest;
+}
+
 /**
  * Temperature of a run at a depth and a recorded moment, K: a straight line between neighbours.
  * `depth` m from the near face; `row` counts the run's times. No range: straight lines.
