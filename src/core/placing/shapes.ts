@@ -130,7 +130,7 @@ const tooThick = (value: number, max: number) =>
  * What one form holds, m³: the shape less the cores and blockouts that stand in it.
  *
  * Each core has the volume of its part inside the form; that it lies inside cannot be told from
- * volumes and is the reader's care.
+ * volumes: `coreOutgrows` tells what can be told, and the rest is the reader's care.
  *
  * @throws {DomainError} as `shapeVolume`; 'cores-fill-it' when the cores leave nothing; a count of
  *   cores that is not a whole number from 1 to a million

@@ -87,7 +87,7 @@ export const shapeFields = {
   }),
   cores: rows({
     label: 'Left out of each form',
-    help: 'Measures of the part of it that stands in the mix.',
+    help: 'Measures of the part of it that stands in the mix. One that lies along the form goes in as a box of as much volume.',
     row: 'core',
     most: 8,
     example: [{ core: 'round', count: '2', across: '40 mm', deep: '60 mm' }],

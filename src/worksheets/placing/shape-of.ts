@@ -31,6 +31,18 @@ export function shapeOf(v: ShapeValues): Shape {
   }
 }
 
+type Core = ShapeValues['cores'][number];
+
+/** The cell of a core that holds its height, or its longer or narrower side. */
+export function cellOf(
+  { core, across, wide, end }: Core,
+  measure: 'height' | 'long' | 'narrow',
+): 'deep' | 'across' | 'wide' | 'end' {
+  if (measure === 'height') return 'deep';
+  if (core === 'box') return across >= wide === (measure === 'long') ? 'across' : 'wide';
+  return core === 'taper' && end > across ? 'end' : 'across';
+}
+
 /** The cores of one form. */
 export function coresOf(
   v: ShapeValues,

@@ -1,8 +1,10 @@
+import { demand } from '../../core/domain-error.ts';
+import { coreOutgrows } from '../../core/placing/core-fits.ts';
 import { netVolume } from '../../core/placing/shapes.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ShapeDrawing } from '../shared/ShapeDrawing.tsx';
 import { shapeFields } from './shape-fields.ts';
-import { coresOf, shapeOf } from './shape-of.ts';
+import { cellOf, coresOf, shapeOf } from './shape-of.ts';
 
 export default worksheet({
   id: 'shapes',
@@ -12,6 +14,13 @@ export default worksheet({
     const shape = shapeOf(v);
     const cores = coresOf(v);
     const each = netVolume({ shape, cores });
+    cores.forEach(({ shape: core }, i) => {
+      const outgrown = coreOutgrows({ core, form: shape });
+      if (!outgrown) return;
+      const row = v.cores[i]!;
+      const cell = cellOf(row, outgrown.measure);
+      demand(`cores.${i}.${cell}`, row[cell], 'length', { max: outgrown.most });
+    });
     const net = each.net * v.count;
     return {
       shape,

@@ -8,6 +8,7 @@ import {
 import { equivalentAge, timeToReachAge } from '../../../src/core/curing/equivalent-age.ts';
 import {
   dailyHistory,
+  extremesOf,
   steadyHistory,
   temperatureAt,
   temperatureHistory,
@@ -175,6 +176,7 @@ describe('histories', () => {
     expect(temperatureAt(history, DAY + 5 * 3600)).toBeCloseTo(279, 9);
     expect(temperatureAt(history, DAY + 15 * 3600)).toBeCloseTo(290, 9);
     expect(history.times.at(-1)).toBe(2 * DAY);
+    expect(extremesOf(history)).toEqual({ coldest: 275, warmest: 290 });
     expect(Math.min(...history.temperatures)).toBeGreaterThanOrEqual(275);
     expect(Math.max(...history.temperatures)).toBeLessThanOrEqual(290);
   });

@@ -4,6 +4,7 @@ import { conduct } from '../../../../src/core/curing/heat/conduction.ts';
 import { steadyFace } from '../../../../src/core/curing/heat/face.ts';
 import { degreeOfHydration, ORDINARY_CEMENT } from '../../../../src/core/curing/heat/hydration.ts';
 import {
+  coldestFace,
   differenceOf,
   heatInside,
   peakOf,
@@ -69,6 +70,19 @@ describe('hydration in the slab', () => {
       6,
     );
   });
+});
+
+test('the coldest face is the least of both faces at any time, and not of what lies between', () => {
+  const run = {
+    ...conduct(slab),
+    depths: Float64Array.of(0, 0.1, 0.2),
+    times: Float64Array.of(0, 60, 120),
+  };
+  const of = (...temperatures: number[]) =>
+    coldestFace({ ...run, temperatures: Float64Array.from(temperatures) });
+  expect(of(280, 250, 282, 279, 250, 281, 283, 250, 284)).toBe(279);
+  expect(of(280, 250, 282, 283, 250, 281, 284, 250, 278)).toBe(278);
+  expect(of(277, 250, 282, 283, 250, 281, 284, 250, 279)).toBe(277);
 });
 
 describe('heat inside a part', () => {

@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { coreOutgrows } from '../../../src/core/placing/core-fits.ts';
+import type { Shape } from '../../../src/core/placing/shapes.ts';
+
+const block = (length: number, width: number, height: number) =>
+  ({ shape: 'block', length, width, height }) as const;
+const rod = (diameter: number, height: number) =>
+  ({ shape: 'cylinder', diameter, height }) as const;
+const form = block(0.6, 0.3, 0.25);
+const outgrown = (core: Shape, of: Shape = form) => coreOutgrows({ core, form: of });
+
+describe('a core that cannot stand in its form', () => {
+  test.each([
+    ['higher', rod(0.04, 0.26), 'height', 0.25],
+    ['longer than the diagonal', block(0.68, 0.05, 0.1), 'long', Math.hypot(0.6, 0.3)],
+    [
+      'longer than the diagonal, the other way',
+      block(0.05, 0.68, 0.1),
+      'long',
+      Math.hypot(0.6, 0.3),
+    ],
+    ['wider than the narrow side', block(0.4, 0.31, 0.1), 'narrow', 0.3],
+    ['thicker than the narrow side', rod(0.31, 0.1), 'narrow', 0.3],
+  ])('%s', (_, core, measure, most) => {
+    expect(outgrown(core)).toEqual({ measure, most });
+  });
+
+  test('what just fits is let in, upright, along or across a corner', () => {
+    expect(outgrown(form)).toBeUndefined();
+    expect(outgrown(rod(0.3, 0.25))).toBeUndefined();
+    expect(outgrown(block(0.65, 0.01, 0.1))).toBeUndefined();
+    // 60 mm typed in inches.
+    expect(outgrown(rod(0.04, (0.06 / 0.0254) * 0.0254), block(1, 1, 0.06))).toBeUndefined();
+  });
+
+  test.each<[string, Shape, number, number]>([
+    ['slab', { shape: 'slab', length: 0.4, width: 0.3, thickness: 0.06 }, 0.3, 0.06],
+    ['ring', { shape: 'ring', outerDiameter: 0.4, innerDiameter: 0.2, height: 0.1 }, 0.4, 0.1],
+    [
+      'cone',
+      { shape: 'cone-frustum', bottomDiameter: 0.2, topDiameter: 0.3, height: 0.2 },
+      0.3,
+      0.2,
+    ],
+    [
+      'box frustum',
+      { shape: 'box-frustum', length: 0.5, width: 0.2, topLength: 0.4, topWidth: 0.3, height: 0.2 },
+      0.3,
+      0.2,
+    ],
+    [
+      'wedge',
+      { shape: 'wedge', length: 0.4, width: 0.3, thickness: 0.02, thinEnd: 0.08 },
+      0.3,
+      0.08,
+    ],
+    ['half a ball', { shape: 'cap', baseDiameter: 0.4, height: 0.2 }, 0.4, 0.2],
+    // A ball of 0.5 cut 0.4 high, where it is 0.4 wide.
+    ['most of a ball', { shape: 'cap', baseDiameter: 0.4, height: 0.4 }, 0.5, 0.4],
+    ['bowl', { shape: 'shell', baseDiameter: 0.4, height: 0.1, thickness: 0.02 }, 0.4, 0.1],
+    [
+      'outline',
+      {
+        shape: 'prism',
+        corners: [
+          [-0.1, 0],
+          [0.3, 0.1],
+          [0.1, 0.2],
+        ],
+        height: 0.15,
+      },
+      0.2,
+      0.15,
+    ],
+  ])('each form by its widest and its height: %s', (_, of, narrow, height) => {
+    expect(outgrown(rod(narrow * 0.999, height * 0.999), of)).toBeUndefined();
+    expect(outgrown(rod(0.01, height * 1.001), of)?.measure).toBe('height');
+    expect(outgrown(rod(narrow * 1.001, height * 0.5), of)?.measure).toMatch(/long|narrow/);
+  });
+
+  test('no box that can be turned to lie inside another is refused', () => {
+    const share = fc.double({ min: 0.01, max: 1, noNaN: true });
+    const turn = fc.double({ min: 0, max: Math.PI / 2, noNaN: true });
+    fc.assert(
+      fc.property(share, share, share, turn, (a, b, c, angle) => {
+        // The box round the turned core is the least form it lies in.
+        const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+        const around = block(a * cos + b * sin, a * sin + b * cos, c);
+        expect(outgrown(block(a, b, c), around)).toBeUndefined();
+      }),
+    );
+  });
+});
