@@ -14,8 +14,11 @@ export const typeset = (tex, displayMode = true) => {
   });
   // The TeX beside the formula is read by nobody, and weighs as much again.
   const html = whole.replace(/<\/?semantics>|<annotation[\s\S]*?<\/annotation>/g, '');
-  // A long formula scrolls in its own box on a phone, and a box that scrolls is reached by key.
-  return displayMode ? html.replace('<math ', '<math tabindex="0" ') : html;
+  // A long formula scrolls in a box round it on a phone, and a box that scrolls is reached by key. The
+  // box has the name: a name on the formula itself would be read in its place.
+  return displayMode
+    ? html.replace('<span ', '<span tabindex="0" role="group" aria-label="Formula" ')
+    : html;
 };
 
 const classes = (node) => [].concat(node.properties?.className ?? []);
