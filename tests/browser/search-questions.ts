@@ -16,6 +16,7 @@ export const questions: readonly Question[] = [
   ['form bulged at the bottom', 'placing/pressure/'],
   ['corner broke off when I stripped it', 'demoulding/when-to-strip/'],
   ['center of the block got hot', 'curing/heat-inside/'],
+  ['how long before I take it out of the mold', 'demoulding/when-to-strip/'],
   ['piece stuck in the mold', 'demoulding/release/'],
   ['rain barrel has an odor', 'safety/stored-rainwater/'],
   ['soap scum no suds hard water', 'water/foam-and-soap/'],
@@ -26,6 +27,8 @@ export const questions: readonly Question[] = [
   ['lb/ft3', 'finished-part/density/'],
   ['psi at 28 days', 'curing/strength/'],
   ['cost per cubic yard', 'mix/cost/'],
+  ['94 lb', 'mix/cost/'],
+  ['94 lb bag', 'mix/cost/'],
   ['90 psi compressor', 'safety/compressed-air/'],
   // How to, mostly in the spelling of the United States.
   ['when can I demold', 'demoulding/when-to-strip/'],

@@ -79,7 +79,7 @@ export default worksheet({
       of: (r) => 86_400 * r.pace.slow,
       units: HOURS,
       significant: 2,
-      note: 'at 20\u00a0°C, by the coldest',
+      note: 'at 20\u00a0°C (68\u00a0°F), by the coldest',
     },
   },
   judge: ({ window }, { now, share, cold, warm, strengthFrom, bars }, say) => {
@@ -130,7 +130,7 @@ export default worksheet({
     `What handling asks has the weight in it, and the pull of the form or a factor on the weight, but no jerk: that is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as “Will it bear being moved like this?” does in its verdict.`,
     ...(window.notes.some(({ code, of }) => code === 'set-not-strength' && of === 'earliest')
       ? [
-          `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / 3600} hours at 20\u00a0°C, the least that test specimens stay in their moulds, no estimate is worth anything.`,
+          `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / 3600} hours at 20\u00a0°C (68\u00a0°F), the least that test specimens stay in their moulds, no estimate is worth anything.`,
         ]
       : []),
     'The growth curves were made for ordinary concrete; no source seen validates them for foamed concrete. Retarders, cold water and stored cement all make it later.',

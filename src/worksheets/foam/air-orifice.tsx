@@ -162,7 +162,7 @@ export default worksheet({
       put: (_, { choked, freeAir }, say) =>
         choked
           ? 'For flows that are not choked.'
-          : `${say(freeAir, 'flow', { units: AIR_FLOW })} of free air, 20\u00a0°C and 1\u00a0bar absolute`,
+          : `${say(freeAir, 'flow', { units: AIR_FLOW })} of free air, 20\u00a0°C (68\u00a0°F) and 1\u00a0bar (14.5\u00a0psi) absolute`,
     },
   ],
   figure: ({ values, result, say }) => (

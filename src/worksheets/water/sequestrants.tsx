@@ -81,7 +81,7 @@ export default worksheet({
       sure: true,
     },
     dose: {
-      label: 'Needed to the litre',
+      label: 'Needed, as a concentration',
       kind: 'concentration',
       of: (r) => r.dose,
       units: GRAMS_A_LITRE,
@@ -144,11 +144,11 @@ export default worksheet({
   tables: [
     {
       caption: 'The same hardness tied up with each',
-      columns: ['', 'A litre needs', 'Of the cement', 'Times what retards'],
-      rows: (r, _, say) =>
+      columns: ['', 'For this water', 'Of the cement', 'Times what retards'],
+      rows: (r, v, say) =>
         r.all.map((it) => [
           NAMES[it.name],
-          say(it.dose, 'concentration', { units: GRAMS_A_LITRE }),
+          say(it.dose * v.volume, 'mass', { units: SMALL_MASS }),
           say(it.shareOfCement, 'ratio', { units: PERCENT, significant: 2 }),
           it.timesRetarding === undefined
             ? 'not known'
