@@ -41,3 +41,18 @@ test('the middle amount that is none chooses the unit', () => {
   expect(unit(0, 0.2, 1.1, 1.4)).toBe('kg');
   expect(unit(0, 0)).toBe('kg');
 });
+
+test('a reading that would take more than a correction has no amount', () => {
+  const mix = { massInHand: 40, foamDensity: 80, baseDensity: 1951, tolerance: 65, tare: 0.85 };
+  const table = benchRows(
+    { ...mix, targetDensity: 1300, vessel: 0.02 },
+    { waterCement: 0.4, sandCement: 0 },
+    speaker('metric'),
+  );
+  // By hand: half of the mass at 1300 ÷ (1 + ½ (1 − 1300/1951)) = 1114.1 kg/m³, in 20 L with the tare 23.13 kg.
+  const byReading = table.map((row) => [Number.parseFloat(row[0]!), row[3]!] as const);
+  const light = byReading.filter(([reading]) => reading < 23.13);
+  expect(light.length).toBeGreaterThan(0);
+  expect(light.every(([, cell]) => cell === 'weigh again')).toBe(true);
+  expect(byReading.find(([reading]) => reading > 23.13)![1]).toMatch(/^\d.*kg \(/);
+});

@@ -7,6 +7,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import {
+  insteadOfAmount,
   isSpent,
   MOST_CORRECTIONS,
   NEAR_ENOUGH,
@@ -56,6 +57,35 @@ describe.each([
     expect(on(620, 2).judgement.verdict).toBe('good');
   });
 
+  test.each([
+    [600 / 2.2046, 0, 'Look at the unit of the reading (kg or lb)'],
+    [600 / 2.2046, 2, 'more base mix than half of what is in the mixer'],
+    [600 * 2.2046, 0, 'whether all the foam was folded in'],
+    [600 * 2.2046, 2, 'more foam than there is mix'],
+  ])(
+    '%d kg/m³, read in another unit, after %d corrections: weigh again, and no amount',
+    (density, made, words) => {
+      const { judgement, numbers } = on(density, made);
+      expect(judgement.verdict).toBe('stop');
+      expect(judgement.say).toContain('Weigh again before anything is added');
+      expect(judgement.say).toContain(words);
+      for (const amount of ['addFoam', 'addFoamMass', 'addBase', 'volume'])
+        expect(numbers).not.toHaveProperty(amount);
+    },
+  );
+
+  // By hand, base mix of 1951: half of the mass at 600 ÷ (1 + ½ (1 − 600/1951)) = 445.7 kg/m³;
+  // foam of 80: as much as there is mix at 600 + (600 − 80) = 1120 kg/m³.
+  test.each([
+    [447, 'addBase', true],
+    [444, 'addBase', false],
+    [1119, 'addFoam', true],
+    [1121, 'addFoam', false],
+  ])('the line is where it is drawn: %d kg/m³', (density, amount, named) => {
+    const enough = { 'correct.mass': kg('40'), 'correct-buckets.drains': { t: 'not' } };
+    expect(amount in on(density, 0, enough).numbers).toBe(named);
+  });
+
   test('how far off still passes follows the reader’s own “near enough”', () => {
     const near = (t: string) => ({ [`${sheet}.tolerance`]: { t, u: '%' } });
     expect(on(670, 2, near('6')).judgement.verdict).toBe('look');
@@ -81,4 +111,66 @@ test('the line lies at twice what is near enough', () => {
   expect(at(660.1).is).toBe('another-mix');
   expect(at(539.9).is).toBe('another-mix');
   expect([1, 2, 3].map((made) => isSpent(made))).toEqual([false, true, true]);
+});
+
+describe('a correction that is too much', () => {
+  // B = (1600/1480 − 1) M / (1 − 1600/1951) = 0.451 M, and from 1465: 0.512 M, which is 8 % off.
+  const dense = (density: number) =>
+    one(density, 0, {
+      'correct.target': { t: '1600', u: 'kg/m3' },
+      'correct.mass': kg('60'),
+    });
+
+  test('of a mix no farther off than twice what is near enough is not made, and it is placed', () => {
+    expect(dense(1480).numbers).toHaveProperty('addBase');
+    const { judgement, numbers } = dense(1465);
+    expect(numbers).not.toHaveProperty('addBase');
+    expect(judgement.say).toContain('place it as it is');
+  });
+
+  test('has no amount in a table either', () => {
+    const mix = { mass: 60, target: 1600, tolerance: 80 };
+    const row = (density: number, baseMass: number, foamVolume = 0) =>
+      insteadOfAmount({ density, baseMass, foamVolume }, mix);
+    expect(row(1480, 30)).toBeUndefined();
+    expect(row(1465, 30.1)).toBe('place it as it is');
+    expect(row(1400, 30.1)).toBe('weigh again');
+    expect(row(3000, 0, 60 / 3000)).toBeUndefined();
+    expect(row(3000, 0, 60.1 / 3000)).toBe('weigh again');
+  });
+});
+
+describe('a slip in one bucket of several', () => {
+  const buckets = (...densities: number[]) =>
+    answered(correctBuckets, {
+      'correct-buckets.buckets': {
+        rows: densities.map((density) => ({ full: full(density), mass: kg('21') })),
+      },
+    });
+  const slip = buckets(600, 600, 600 / 2.2046, 600, 600, 600);
+
+  test('is named, though all of them together ask for a fair amount', () => {
+    // Together 497 kg/m³: 600/497 − 1 is 21 %, for which 30 % of base mix would do.
+    expect(slip.numbers.density!.value).toBeCloseTo((6 * 600) / (5 + 2.2046), 0);
+    expect(slip.judgement).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringMatching(/^Bucket 3: Weigh again/),
+    });
+    expect(slip.numbers).not.toHaveProperty('addBase');
+  });
+
+  test('has no amount on its line, and the others keep theirs', () => {
+    const [lines] = correctBuckets.tables!;
+    const cells = (found: typeof slip) =>
+      lines!.rows(found.result as never, found.values as never, say).map((row) => row[3]);
+    expect(cells(slip)).toEqual([
+      'leave it',
+      'leave it',
+      'weigh again',
+      'leave it',
+      'leave it',
+      'leave it',
+    ]);
+    expect(cells(buckets(500))[0]).toMatch(/kg$/);
+  });
 });

@@ -2,6 +2,7 @@ import { correctionTable } from '../../core/mix/correction-table.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from '../shared/amounts.ts';
+import { insteadOfAmount } from '../shared/correction-advice.ts';
 import { correctionColumns } from '../shared/one-unit.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
@@ -40,18 +41,27 @@ export function benchRows(
   const decimals = step < 0.1 ? 2 : step < 1 && step !== 0.25 ? 1 : step === 0.25 ? 2 : 0;
   const table = correctionTable({ ...mix, densities });
   const columns = correctionColumns(table, say);
-  return table.map((row, i) => [
-    `${readings[i]!.toFixed(decimals)}\u00a0${unit}`,
-    say(row.density, 'density', { units: DENSITY }),
-    row.foamVolume > 0
-      ? `${say(row.foamVolume, 'volume', columns.foam)} (${say(row.foamMass, 'mass', columns.foamMass)})`
-      : '—',
-    row.baseMass > 0
-      ? base(row.baseMass, recipe, say, columns.base)
-      : row.foamVolume > 0
-        ? '—'
-        : 'leave it, place it',
-  ]);
+  const { massInHand, targetDensity, tolerance } = mix;
+  const planned = { mass: massInHand, target: targetDensity, tolerance };
+  return table.map((row, i) => {
+    const line = [
+      `${readings[i]!.toFixed(decimals)}\u00a0${unit}`,
+      say(row.density, 'density', { units: DENSITY }),
+    ];
+    const instead = insteadOfAmount(row, planned);
+    if (instead) return [...line, '—', instead];
+    return [
+      ...line,
+      row.foamVolume > 0
+        ? `${say(row.foamVolume, 'volume', columns.foam)} (${say(row.foamMass, 'mass', columns.foamMass)})`
+        : '—',
+      row.baseMass > 0
+        ? base(row.baseMass, recipe, say, columns.base)
+        : row.foamVolume > 0
+          ? '—'
+          : 'leave it, place it',
+    ];
+  });
 }
 
 /** The base mix to add, and what to weigh for it. */

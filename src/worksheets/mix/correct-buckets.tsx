@@ -9,7 +9,12 @@ import type { Values } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
-import { isSpent, spentJudgement } from '../shared/correction-advice.ts';
+import {
+  insteadOfAmount,
+  mixAdvice,
+  spentJudgement,
+  weighAgainWords,
+} from '../shared/correction-advice.ts';
 import { correctionColumns } from '../shared/one-unit.ts';
 import { correctFields } from './correct-fields.ts';
 
@@ -48,6 +53,8 @@ export default worksheet({
       tolerance: v.tolerance * v.target,
     };
     const recipe = { waterCement: v.waterCement, sandCement: v.sandCement };
+    const { target, made, most } = v;
+    const mix = { target, tolerance: common.tolerance, made, most };
     const each = v.buckets.map(({ full, mass }) => {
       const density = wetDensity({ tare: v.tare, full, vessel: v.vessel });
       const fix = correctMix({
@@ -56,7 +63,7 @@ export default worksheet({
         measuredDensity: density,
         baseRecipe: recipe,
       });
-      return { mass, density, fix };
+      return { mass, density, fix, advice: mixAdvice(fix, { ...mix, density }) };
     });
     const all = pooled(each);
     const fix = correctMix({
@@ -78,8 +85,10 @@ export default worksheet({
       }),
     });
     // Only a correction that should be made is shown as an amount.
-    const add = isSpent(v.made, v.most) ? undefined : fix;
-    return { share, foam, each, all, fix, add, table, tolerance: common.tolerance };
+    const advice = mixAdvice(fix, { ...mix, density: all.density });
+    const doubted = each.findIndex(({ advice }) => advice.is === 'weigh-again');
+    const add = advice.is === 'add' && doubted < 0 ? fix : undefined;
+    return { share, foam, each, all, fix, advice, doubted, add, table, mix };
   },
   results: {
     density: {
@@ -128,21 +137,29 @@ export default worksheet({
     },
     volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
   },
-  judge: ({ all, fix, share, tolerance }, v, say) => {
+  judge: ({ all, each, fix, advice, doubted, share, mix }, _, say) => {
     const density = say(all.density, 'density', { units: DENSITY });
-    if (fix.notes.some(({ code }) => code === 'check-reading'))
+    if (advice.is === 'refused')
       return {
         verdict: 'stop',
         say: `${density} cannot be a mix of this base mix and this foam. Weigh again.`,
       };
-    if (fix.action !== 'leave' && isSpent(v.made, v.most))
-      return spentJudgement({ density: all.density, target: v.target, tolerance }, say);
+    // A slip in one of several may hide in what they come to together.
+    const slip = each[doubted]?.advice ?? advice;
+    if (slip.is === 'weigh-again') {
+      const words = weighAgainWords(slip.off, say);
+      return each.length > 1 && doubted >= 0
+        ? { ...words, say: `Bucket ${doubted + 1}: ${words.say}` }
+        : words;
+    }
+    if (advice.is === 'place' || advice.is === 'another-mix')
+      return spentJudgement({ ...mix, density: all.density }, say);
     if (all.spread > ONE_MIX)
       return {
         verdict: 'look',
         say: `The buckets differ by ${say(all.spread, 'ratio', { units: PERCENT, significant: 2 })}: it is not one mix yet, or not one batch. Correct each by its own line in the first table, or turn them together gently and weigh again.`,
       };
-    if (fix.action === 'leave')
+    if (advice.is === 'leave')
       return { verdict: 'good', say: `${density} is near enough. Stop stirring and place it.` };
     if (fix.action === 'add-foam' && share > 0.25)
       return {
@@ -188,14 +205,18 @@ export default worksheet({
         `foam: ${say(v.foamDensity, 'density', { units: FOAM })} when made, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid gone, ${say(foam.density, 'density', { units: FOAM })} now`,
     },
   ],
-  figure: ({ values, result: { each, all, tolerance }, say }) => (
+  figure: ({ values, result: { each, all, mix }, say }) => (
     <DensityScale
       title="The buckets, and where they should be"
       from={Math.min(...each.map(({ density }) => density), values.target) * 0.85}
       to={Math.max(...each.map(({ density }) => density), values.target) * 1.12}
       units={DENSITY}
       bands={[
-        { from: values.target - tolerance, to: values.target + tolerance, label: 'near enough' },
+        {
+          from: values.target - mix.tolerance,
+          to: values.target + mix.tolerance,
+          label: 'near enough',
+        },
       ]}
       marks={[
         ...each.map(({ density }, i) => ({
@@ -213,39 +234,50 @@ export default worksheet({
     {
       caption: 'Each bucket corrected by itself',
       columns: ['Bucket', 'Wet density', 'Add foam', 'Add base mix'],
-      rows: ({ each }, _, say) => {
+      rows: ({ each, mix }, _, say) => {
         const { foam, base } = correctionColumns(
           each.map(({ fix }) => fix),
           say,
         );
-        return each.map(({ density, fix }, i) => [
-          `${i + 1}`,
-          say(density, 'density', { units: DENSITY }),
-          fix.foamVolume > 0 ? say(fix.foamVolume, 'volume', foam) : '—',
-          fix.baseMass > 0
-            ? say(fix.baseMass, 'mass', base)
-            : fix.foamVolume > 0
-              ? '—'
-              : 'leave it',
-        ]);
+        return each.map(({ mass, density, fix }, i) => {
+          const line = [`${i + 1}`, say(density, 'density', { units: DENSITY })];
+          const instead = insteadOfAmount({ ...fix, density }, { ...mix, mass });
+          if (instead) return [...line, '—', instead];
+          return [
+            ...line,
+            fix.foamVolume > 0 ? say(fix.foamVolume, 'volume', foam) : '—',
+            fix.baseMass > 0
+              ? say(fix.baseMass, 'mass', base)
+              : fix.foamVolume > 0
+                ? '—'
+                : 'leave it',
+          ];
+        });
       },
     },
     {
       caption: 'To print: if a bucket of the whole weighs …',
       columns: ['Bucket weighs', 'Wet density', 'Add foam', 'Foam by weight', 'Add base mix'],
-      rows: ({ table }, _, say) => {
+      rows: ({ table, all, mix }, _, say) => {
         const { foam, foamMass, base } = correctionColumns(table, say);
-        return table.map((row) => [
-          say(row.reading, 'mass', { decimals: 2 }),
-          say(row.density, 'density', { units: DENSITY }),
-          row.foamVolume > 0 ? say(row.foamVolume, 'volume', foam) : '—',
-          row.foamMass > 0 ? say(row.foamMass, 'mass', foamMass) : '—',
-          row.baseMass > 0
-            ? say(row.baseMass, 'mass', base)
-            : row.foamVolume > 0
-              ? '—'
-              : 'leave it',
-        ]);
+        return table.map((row) => {
+          const line = [
+            say(row.reading, 'mass', { decimals: 2 }),
+            say(row.density, 'density', { units: DENSITY }),
+          ];
+          const instead = insteadOfAmount(row, { ...mix, mass: all.mass });
+          if (instead) return [...line, '—', '—', instead];
+          return [
+            ...line,
+            row.foamVolume > 0 ? say(row.foamVolume, 'volume', foam) : '—',
+            row.foamMass > 0 ? say(row.foamMass, 'mass', foamMass) : '—',
+            row.baseMass > 0
+              ? say(row.baseMass, 'mass', base)
+              : row.foamVolume > 0
+                ? '—'
+                : 'leave it',
+          ];
+        });
       },
     },
   ],

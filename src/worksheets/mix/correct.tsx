@@ -3,7 +3,7 @@ import { wetDensity } from '../../core/mix/weigh.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
-import { isSpent, spentJudgement } from '../shared/correction-advice.ts';
+import { mixAdvice, spentJudgement, weighAgainWords } from '../shared/correction-advice.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 
@@ -34,7 +34,12 @@ export default worksheet({
     });
     const doubt =
       measured * Math.hypot(Math.hypot(pm.full, pm.tare) / (v.full - v.tare), pm.vessel / v.vessel);
-    const impossible = fix.notes.some(({ code }) => code === 'check-reading');
+    const advice = mixAdvice(fix, {
+      density: measured,
+      target: v.target,
+      tolerance,
+      made: v.made,
+    });
     // No bucket can be filled from a mix smaller than itself.
     const tooSmall = v.vessel > fix.volumeBefore;
     const tooDoubtful = doubt > tolerance;
@@ -44,11 +49,11 @@ export default worksheet({
       common: { ...common, tare: v.tare, vessel: v.vessel },
       off: measured / v.target - 1,
       tolerance,
-      impossible,
+      advice,
       tooSmall,
       tooDoubtful,
       // Only a correction that should be made is shown as an amount.
-      add: impossible || tooSmall || tooDoubtful || isSpent(v.made) ? undefined : fix,
+      add: advice.is === 'add' && !tooSmall && !tooDoubtful ? fix : undefined,
     };
   },
   results: {
@@ -119,14 +124,15 @@ export default worksheet({
       of: (r) => r.add?.waterCementTotal,
     },
   },
-  judge: (r, { made, target }, say) => {
-    const { fix, measured, off, tolerance, impossible, tooSmall, tooDoubtful } = r;
+  judge: (r, { target }, say) => {
+    const { fix, advice, measured, off, tolerance, tooSmall, tooDoubtful } = r;
     const amount = say(measured, 'density', { units: DENSITY });
-    if (impossible)
+    if (advice.is === 'refused')
       return {
         verdict: 'stop',
         say: `${amount} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`,
       };
+    if (advice.is === 'weigh-again') return weighAgainWords(advice.off, say);
     if (tooSmall)
       return {
         verdict: 'stop',
@@ -137,12 +143,12 @@ export default worksheet({
         verdict: 'look',
         say: `The ± of these readings is wider than “near enough”: they cannot tell a good mix from a bad one. Use a finer scale, or a vessel whose volume you know better.`,
       };
-    if (fix.action === 'leave')
+    if (advice.is === 'leave')
       return {
         verdict: 'good',
         say: `${amount} is near enough to ${say(target, 'density', { units: DENSITY })}. Stop stirring and place it.`,
       };
-    if (isSpent(made)) return spentJudgement({ density: measured, target, tolerance }, say);
+    if (advice.is !== 'add') return spentJudgement({ density: measured, target, tolerance }, say);
     const add =
       fix.action === 'add-foam'
         ? `Add ${say(fix.foamVolume, 'volume', { units: LITRES, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { significant: 2 })})`

@@ -1,24 +1,19 @@
-import { DomainError } from '../../core/domain-error.ts';
-import { type Correction, correctMix } from '../../core/mix/correct.ts';
+import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from './amounts.ts';
-import { isSpent, NEAR_ENOUGH, offWords, type Spent, spentAdvice } from './correction-advice.ts';
+import { type MixAdvice, mixAdvice, NEAR_ENOUGH, offWords } from './correction-advice.ts';
+import { ifAllowed } from './lazy.ts';
 import { baseIn, foamWanted } from './run-base.ts';
 import type { RunPlan } from './run-plan.ts';
 import type { RunReadings } from './run-readings.ts';
 
-/** What to do with a blend that weighs so much. */
-export type Advice =
-  | { readonly is: 'refused' | 'leave' }
-  | Spent
-  | { readonly is: 'add'; readonly fix: Correction };
-
+/** What to do with a blend that weighs so much; undefined while that cannot be told. */
 export function adviceOn(
   { density, target, made }: { density: number; target: number; made: number },
   readings: RunReadings,
   plan: RunPlan | undefined,
   say: Say,
-): Advice | undefined {
+): MixAdvice | undefined {
   const { at } = readings;
   const base = baseIn(readings, plan);
   const foamDensity = at('foamDensity') ?? plan?.foamDensity;
@@ -27,28 +22,17 @@ export function adviceOn(
   if (!base || !foamDensity) return undefined;
   const foam = put + (at('foamAdded') ?? 0);
   const tolerance = NEAR_ENOUGH * target;
-  const fix = fixOf({
-    measuredDensity: density,
-    massInHand: base.mass + foam * foamDensity + (at('baseAdded') ?? 0),
-    targetDensity: target,
-    foamDensity,
-    baseDensity: base.density,
-    tolerance,
-  });
-  if (!fix) return { is: 'refused' };
-  if (fix.action === 'leave') return { is: 'leave' };
-  return isSpent(made) ? spentAdvice({ density, target, tolerance }) : { is: 'add', fix };
-}
-
-/** The correction; undefined when the readings cannot be a mix of that base mix and that foam. */
-function fixOf(input: Parameters<typeof correctMix>[0]): Correction | undefined {
-  try {
-    const fix = correctMix(input);
-    return fix.notes.some(({ code }) => code === 'check-reading') ? undefined : fix;
-  } catch (error) {
-    if (error instanceof DomainError) return undefined;
-    throw error;
-  }
+  const fix = ifAllowed(() =>
+    correctMix({
+      measuredDensity: density,
+      massInHand: base.mass + foam * foamDensity + (at('baseAdded') ?? 0),
+      targetDensity: target,
+      foamDensity,
+      baseDensity: base.density,
+      tolerance,
+    }),
+  );
+  return fix ? mixAdvice(fix, { density, target, tolerance, made }) : { is: 'refused' };
 }
 
 /** The line for the notes of a batch that came out as another mix. */
