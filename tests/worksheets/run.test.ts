@@ -6,7 +6,7 @@ import { number } from '../../src/islands/fields.ts';
 import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
 import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
-import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
+import { baseDoubt, foamWanted } from '../../src/worksheets/shared/run-base.ts';
 import {
   correcting,
   isCorrecting,
@@ -154,6 +154,10 @@ describe('what to do with the blend', () => {
     [483, 3, 'another-mix'],
     [2000, 0, 'refused'],
     [70, 0, 'refused'],
+    // 600 read in pounds and taken for kilograms, and the other way round.
+    [600 * 2.2046, 0, 'weigh-again'],
+    [600 / 2.2046, 0, 'weigh-again'],
+    [600 / 2.2046, 2, 'weigh-again'],
   ])('%d kg/m³ of 600 after %d corrections: %s', (density, made, is) => {
     expect(on(density, made)?.is).toBe(is);
   });
@@ -257,5 +261,41 @@ describe('the batches that may be gone on with', () => {
 
   test('are three at most', () => {
     expect(unmixedOf([of({}), of({}), of({}), of({})], '2026-05-09')).toHaveLength(3);
+  });
+});
+
+describe('water and cement as weighed in', () => {
+  const own = { ...plan, example: false };
+  const doubt = (water: string, cement: string, of: typeof plan | undefined = own) =>
+    baseDoubt(runReadings(batch({ water, cement }), say), of, say);
+
+  test('swapped, it is asked at once', () => {
+    expect(doubt('13.57', '5.43')).toEqual({
+      verdict: 'look',
+      say: 'The w/c weighed in is 2.50, where 0.40 is planned: are the 13.6\u00a0kg of water and the 5.43\u00a0kg of cement swapped?',
+    });
+    expect(doubt('5.43', '13.57')).toBeUndefined();
+  });
+
+  test('half a batch is no swap, and another w/c is asked about by itself', () => {
+    expect(doubt('2.72', '6.79')).toBeUndefined();
+    expect(doubt('8', '13.57')?.say).toContain('look again at the 8.00\u00a0kg of water');
+  });
+
+  // 0.15 of 5.43 ÷ 13.57: 0.4602 and 0.3401 to one of cement.
+  test.each([
+    ['4.59', false],
+    ['4.61', true],
+    ['3.41', false],
+    ['3.39', true],
+  ])('%s kg to 10 of cement: asked %s', (water, asked) => {
+    expect(doubt(water, '10') !== undefined).toBe(asked);
+  });
+
+  test('without a plan of the reader’s own only what no base mix is', () => {
+    const example = { ...plan, example: true };
+    expect(doubt('8', '13.57', example)).toBeUndefined();
+    expect(doubt('13.57', '5.43', example)?.say).toContain('0.2 to 1.25');
+    expect(baseDoubt(runReadings(batch({ water: '36' }), say), own, say)).toBeUndefined();
   });
 });

@@ -50,6 +50,8 @@ export interface Reconciled {
   readonly air: number;
   /** All water, the foam's liquid counted, over cement. */
   readonly waterCement: number;
+  /** Mixing water over cement, as weighed in. */
+  readonly waterCementBase: number;
   /** Wet density had every bubble lived. */
   readonly planned: number;
   /** Mass in the forms and left over; undefined when either was not measured. */
@@ -64,7 +66,7 @@ export interface Reconciled {
  * With base mix scaled by k = 1 + added/(C + W + S), foam F = F₁ + F₂ of density ρf:
  * mass in M = k (C + W + S) + ρf F; wet density ρ = (full − tare)/vessel; yield M/ρ;
  * volume without gas V₀ = k (C/ρc + W/ρw + S/ρs) + ρf F/ρw; gas found M/ρ − V₀; gas brought
- * F (1 − ρf/ρw); survival their quotient; w/c (k W + ρf F)/(k C). Air stirred in with the base mix
+ * F (1 − ρf/ρw); survival their quotient; w/c (k W + ρf F)/(k C), of the base mix W/C. Air stirred in with the base mix
  * counts as foam that lived. No range is published: a balance of mass and volume.
  *
  * @returns see `Reconciled`; a survival below 0 or above 1 is returned as it is, for a judge to explain
@@ -120,6 +122,7 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
     survival: gasFound / gasIn,
     air: gasFound / made,
     waterCement: (scale * water + liquid) / (scale * cement),
+    waterCementBase: water / cement,
     planned: massIn / (airless + gasIn),
     massOut,
     missing: massOut === undefined ? undefined : massIn - massOut,

@@ -1,4 +1,5 @@
 import { DomainError } from '../domain-error.ts';
+import { BASE_WATER_CEMENT, USUAL_MAX_SANDED } from '../mix/water-cement-limits.ts';
 import { firstOrder } from '../uncertainty/first-order.ts';
 import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
 
@@ -15,6 +16,8 @@ interface Suspect {
 }
 
 type Finding =
+  /** Water and cement as weighed in make no base mix: swapped, or in another unit. */
+  | 'no-such-base-mix'
   /** The mix is heavier than its parts could be without any gas. */
   | 'heavier-than-airless'
   /** The mix holds more gas than the foam brought. */
@@ -47,6 +50,7 @@ const TOO_DOUBTFUL = 0.25;
 /**
  * Do the readings of a batch agree with each other, and if not, which one is most likely wrong?
  *
+ * A base mix of a w/c outside 0.2–1.25 is none that is foamed: the rest then says nothing of the foam.
  * Each result's uncertainty is carried to first order. A survival more than two of them above 1 or
  * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
  * a film of 1 %. A single reading x explains a gap Δ of the result when it is off by Δ/|∂/∂x|; the
@@ -54,7 +58,8 @@ const TOO_DOUBTFUL = 0.25;
  *
  * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units
  * @throws {DomainError} as `reconcile`; a negative uncertainty
- * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138
+ * @source jcgm-100 5.1.2 (first order), 6.2 (k = 2); astm-c138; astm-c869 Table 1 note (w/c 0.2);
+ *   thakrele-2014 (w/c 1.25)
  */
 export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict {
   const found = reconcile(batch);
@@ -96,8 +101,17 @@ export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict 
   };
 }
 
+/**
+ * Whether a base mix of such a w/c may be foamed: the range is 0.2–1.25, the least that the hydrate
+ * takes up and the most that is usual with sand. It refuses nothing.
+ * @source astm-c869 Table 1 note (0.2), thakrele-2014 (1.25)
+ */
+export const isBaseMix = (waterCement: number): boolean =>
+  waterCement >= BASE_WATER_CEMENT.min && waterCement <= USUAL_MAX_SANDED;
+
 function contradiction(found: Reconciled, u: number, uMissing: number) {
   const none = { gap: 0, of: undefined };
+  if (!isBaseMix(found.waterCementBase)) return { finding: 'no-such-base-mix', ...none } as const;
   if (found.survival < -CONTRADICTION * u)
     return { finding: 'heavier-than-airless', gap: -found.survival, of: 'survival' } as const;
   if (found.survival > 1 + CONTRADICTION * u)

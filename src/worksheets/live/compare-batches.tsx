@@ -6,6 +6,7 @@ import { Table } from '../../islands/parts/Table.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { HOURS } from '../shared/part-fields.ts';
+import { recordBaseDoubt, recordDryDoubt } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
 import { dryWords, nameOf, weighedDensity } from '../shared/record-words.ts';
@@ -14,6 +15,8 @@ import { withPm } from '../shared/with-pm.ts';
 
 type Charts = typeof import('../shared/LandingChart.tsx');
 const signedPercent = (x: number) => `${x < 0 ? '−' : '+'}${Math.abs(x * 100).toFixed(1)}\u00a0%`;
+/** How a table marks what a record doubts. */
+const marked = (doubt: unknown) => (doubt ? ', look again' : '');
 /** Below these, a chart of them says nothing. */
 const FEWEST = 2;
 /** As many of the latest as a table can be read. */
@@ -41,6 +44,9 @@ export default function CompareBatches() {
         page of this chapter.
       </p>
     );
+  const doubted = records.filter(
+    (record) => recordBaseDoubt(record, say) ?? recordDryDoubt(record, say),
+  );
   const allInvented = records.every(({ invented }) => invented);
   return (
     <div class="records compare">
@@ -50,6 +56,12 @@ export default function CompareBatches() {
             ? 'All of these batches are invented.'
             : `Some of these batches are invented.${invented || landed.length < FEWEST ? '' : ' What the chart says is of yours alone.'}`}
         </p>
+      )}
+      {doubted.length > 0 && (
+        <Verdict
+          verdict="look"
+          say={`${doubted.length === 1 ? `“${nameOf(doubted[0]!)}” has a reading` : `${doubted.length} batches have readings`} that can hardly be: “look again” stands beside it in the table, and the record says why.`}
+        />
       )}
       {charts && landed.length >= FEWEST && (
         <>
@@ -75,12 +87,14 @@ export default function CompareBatches() {
           'Planned',
           'Weighed',
           'Off by',
+          'w/c weighed in',
           'Foam survived',
           'Stripped, age at\u00a020\u00a0°C',
           'Dry density',
         ]}
         rows={records.slice(-MOST_ROWS).map((record) => {
           const [planned, weighed] = [readingValue(record, 'planned'), weighedDensity(record)];
+          const [cement, water] = [readingValue(record, 'cement'), readingValue(record, 'water')];
           const reckoned = reckon(record);
           const age = ageWhenStripped(record);
           const dry = driedDensity(record);
@@ -91,6 +105,9 @@ export default function CompareBatches() {
             density(planned),
             density(weighed),
             planned && weighed ? signedPercent(weighed / planned - 1) : '—',
+            cement && water !== undefined
+              ? `${say(water / cement, 'count', { decimals: 2 })}${marked(recordBaseDoubt(record, say))}`
+              : '—',
             reckoned.ok
               ? withPm(
                   say,
@@ -101,7 +118,9 @@ export default function CompareBatches() {
                 ).replaceAll(' ', '\u00a0')
               : '—',
             age === undefined ? '—' : say(age, 'time', { units: HOURS, significant: 2 }),
-            dry ? `${density(dry.density)}, ${dryWords(dry.dried)}` : '—',
+            dry
+              ? `${density(dry.density)}, ${dryWords(dry.dried)}${marked(recordDryDoubt(record, say))}`
+              : '—',
           ];
         })}
       />

@@ -2,11 +2,13 @@ import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
+import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from './amounts.ts';
 import { HOURS } from './part-fields.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
-import { ageWhenStripped, driedDensity, reckon } from './record-numbers.ts';
+import { recordBaseDoubt, recordDryDoubt } from './record-doubts.ts';
+import { ageWhenStripped, driedDensity, type Reckoned, reckon } from './record-numbers.ts';
 import { dryWords } from './record-words.ts';
 import { pageAt } from './use-records.ts';
 import { withPm } from './with-pm.ts';
@@ -48,7 +50,9 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
     ]);
   return (
     <div class="outcome" data-outcome>
-      {reckoned.ok && <Verdict {...reconcileJudgement(reckoned.verdict, say)} />}
+      {judgementsOf(record, reckoned, say).map((judgement) => (
+        <Verdict {...judgement} />
+      ))}
       {!reckoned.ok && reckoned.refused && (
         <p class="problem">“{labelOf(reckoned.refused.quantity)}” cannot be: look at it again.</p>
       )}
@@ -86,6 +90,19 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       )}
     </div>
   );
+}
+
+/** What is said of a batch. Nothing is good beside a doubt, and one doubt of the base mix is enough. */
+export function judgementsOf(
+  record: BatchRecord,
+  reckoned: Reckoned,
+  say: Say,
+): readonly Judgement[] {
+  const base = recordBaseDoubt(record, say);
+  const doubts = [base, recordDryDoubt(record, say)].filter((doubt) => doubt !== undefined);
+  if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
+  const judgement = reconcileJudgement(reckoned.verdict, say);
+  return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];
 }
 
 const labelOf = (quantity: string) =>

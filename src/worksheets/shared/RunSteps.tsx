@@ -6,6 +6,7 @@ import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { LITRES } from './amounts.ts';
 import { RecordFields } from './RecordFields.tsx';
+import { RunBaseDoubt } from './RunBaseDoubt.tsx';
 import { FoamWeight } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
 import { foamWanted } from './run-base.ts';
@@ -68,6 +69,7 @@ function BaseMix({ editor, plan, say }: StepProps) {
       {(plan?.sand ?? 0) > 0 && (
         <Amount editor={editor} name="sand" planned={plan?.sand} say={say} />
       )}
+      <RunBaseDoubt editor={editor} plan={plan} say={say} />
     </>
   );
 }
@@ -82,6 +84,7 @@ function Foam({ editor, plan, say }: StepProps) {
       <RecordFields editor={editor} names={['tare', 'vessel']} say={say} />
       <FoamWeight editor={editor} say={say} />
       <RecordFields editor={editor} names={['foamDensity']} say={say} />
+      <RunBaseDoubt editor={editor} plan={plan} say={say} />
       {wanted.is === 'refused' && <Verdict verdict="stop" say={wanted.say} />}
       <Amount
         editor={editor}

@@ -4,9 +4,11 @@ import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, LITRES } from './amounts.ts';
-import { spentWords } from './correction-advice.ts';
+import { spentWords, weighAgainWords } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
+import { RunBaseDoubt } from './RunBaseDoubt.tsx';
 import { adviceOn, anotherMixNote } from './run-advice.ts';
+import { baseDoubt } from './run-base.ts';
 import { correcting, uncorrected } from './run-correction.ts';
 import type { StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
@@ -73,6 +75,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
           {target !== undefined && `planned: ${say(target, 'density', { units: DENSITY })}`}
         </p>
       )}
+      <RunBaseDoubt editor={editor} plan={plan} say={say} />
       {advice?.is === 'refused' && (
         <Verdict
           verdict="stop"
@@ -80,11 +83,19 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
         />
       )}
       {advice?.is === 'leave' && (
-        <Verdict verdict="good" say="Near enough. Stop stirring and place it." />
+        <Verdict
+          {...(baseDoubt(readings, plan, say)
+            ? {
+                verdict: 'look',
+                say: 'The density is near enough. Settle what was weighed in before you place it.',
+              }
+            : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
+        />
       )}
       {(advice?.is === 'place' || advice?.is === 'another-mix') && (
         <Verdict {...spentWords(advice, target!, say)} />
       )}
+      {advice?.is === 'weigh-again' && <Verdict {...weighAgainWords(advice.off, say)} />}
       {advice?.is === 'another-mix' && (
         <WriteDown editor={editor} line={anotherMixNote(density!, advice.off, say)} />
       )}

@@ -24,7 +24,12 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   if (reckoned.ok) {
     const { finding, survival } = reckoned.verdict;
     // Readings that contradict each other teach nothing about foam.
-    const sound = !['heavier-than-airless', 'more-air-than-foam', 'cannot-tell'].includes(finding);
+    const sound = ![
+      'no-such-base-mix',
+      'heavier-than-airless',
+      'more-air-than-foam',
+      'cannot-tell',
+    ].includes(finding);
     if (sound) put('survival', survival);
   }
   const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];

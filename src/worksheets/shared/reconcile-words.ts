@@ -5,6 +5,7 @@ import type { Verdict } from '../../core/records/verdict.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM, LITRES, PERCENT } from './amounts.ts';
+import { noBaseMixWords } from './base-mix-doubt.ts';
 
 const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
   cement: 'mass',
@@ -52,6 +53,11 @@ export function reconcileJudgement(verdict: Verdict, say: Say): Judgement {
   const { finding, missing = 0, massIn } = verdict;
   const kilograms = say(Math.abs(missing), 'mass', { significant: 2 });
   switch (finding) {
+    case 'no-such-base-mix':
+      return {
+        verdict: 'look',
+        say: `${noBaseMixWords(verdict.waterCementBase, say)} Until that is settled nothing can be said of the foam.`,
+      };
     case 'heavier-than-airless':
       return {
         verdict: 'stop',

@@ -1,7 +1,9 @@
 import { baseMix } from '../../core/mix/base-mix.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM } from './amounts.ts';
+import { baseMixDoubt } from './base-mix-doubt.ts';
 import { ifAllowed } from './lazy.ts';
 import type { RunPlan } from './run-plan.ts';
 import type { RunReadings } from './run-readings.ts';
@@ -29,6 +31,17 @@ export function baseIn({ at }: RunReadings, plan: RunPlan | undefined): BaseIn |
       weighed: written === 0 ? 'none' : written < names.length ? 'some' : 'all',
     }
   );
+}
+
+/** What is strange about water and cement once both are weighed in. The example’s plan is nobody’s. */
+export function baseDoubt(
+  { at }: RunReadings,
+  plan: RunPlan | undefined,
+  say: Say,
+): Judgement | undefined {
+  const [water, cement] = [at('water'), at('cement')];
+  if (water === undefined || !cement) return undefined;
+  return baseMixDoubt({ water, cement }, plan?.example ? undefined : plan, say);
 }
 
 /** How much foam the base mix in the mixer wants, m³, and what that follows; or why none is named. */

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { proportion } from '../../../src/core/mix/proportion.ts';
 import { type BatchWeighed, reconcile } from '../../../src/core/records/reconcile.ts';
-import { type Doubts, judgeBatch } from '../../../src/core/records/verdict.ts';
+import { type Doubts, isBaseMix, judgeBatch } from '../../../src/core/records/verdict.ts';
 
 /** A batch by core's own proportioning, of whose gas `survival` is left when the bucket is weighed. */
 function batch(survival: number, target = 600, over: Partial<BatchWeighed> = {}): BatchWeighed {
@@ -147,4 +147,26 @@ test('what cannot be is refused by name', () => {
   expect(() => reconcile(batch(1, 600, { full: 0.8 }))).toThrow('full');
   expect(() => reconcile(batch(1, 600, { foamDensity: 1000 }))).toThrow('no-gas');
   expect(() => reconcile(batch(1, 600, { cement: 0 }))).toThrow('cement');
+});
+
+describe('a base mix that is none', () => {
+  const of = (water: number, cement: number) =>
+    judgeBatch(batch(0.9, 600, { water, cement }), u).finding;
+
+  test('is found before anything is said of its foam', () => {
+    const { water, cement } = batch(0.9);
+    expect(of(water, cement)).toBe('consistent');
+    expect(of(cement, water)).toBe('no-such-base-mix');
+    expect(judgeBatch(batch(0.9, 600, { water: cement, cement: water }), u).suspects).toEqual([]);
+    expect(reconcile(batch(0.9)).waterCementBase).toBeCloseTo(0.4, 12);
+  });
+
+  test.each([
+    [0.2, true],
+    [0.199, false],
+    [1.25, true],
+    [1.251, false],
+  ])('a w/c of %d: %s', (waterCement, is) => {
+    expect(isBaseMix(waterCement)).toBe(is);
+  });
 });

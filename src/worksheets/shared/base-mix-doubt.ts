@@ -1,0 +1,41 @@
+import { isBaseMix } from '../../core/records/verdict.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+
+/** A w/c farther off the planned one than this share was not meant. A line of our own, no source. */
+const AS_PLANNED = 0.15;
+
+/** Water and cement of a base mix, kg. */
+interface BaseParts {
+  readonly water: number;
+  readonly cement: number;
+}
+
+const ratioOf = ({ water, cement }: BaseParts) => water / cement;
+const isNear = (x: number, to: number) => Math.abs(x / to - 1) <= AS_PLANNED;
+const inWords = (ratio: number, say: Say) => say(ratio, 'count', { decimals: 2 });
+
+/** A w/c that no base mix for foam has, in words. */
+export const noBaseMixWords = (ratio: number, say: Say): string =>
+  `The w/c weighed in is ${inWords(ratio, say)}, and base mixes for foam have 0.2 to 1.25: water and cement swapped, or one of them in another unit?`;
+
+/** What is strange about water and cement as weighed in, held against the plan’s where there is one. */
+export function baseMixDoubt(
+  weighed: BaseParts,
+  planned: BaseParts | undefined,
+  say: Say,
+): Judgement | undefined {
+  const ratio = ratioOf(weighed);
+  if (!planned)
+    return isBaseMix(ratio) ? undefined : { verdict: 'look', say: noBaseMixWords(ratio, say) };
+  const plan = ratioOf(planned);
+  if (isNear(ratio, plan)) return undefined;
+  const [water, cement] = [say(weighed.water, 'mass'), say(weighed.cement, 'mass')];
+  const ask = isNear(ratio, 1 / plan)
+    ? `are the ${water} of water and the ${cement} of cement swapped?`
+    : `look again at the ${water} of water and the ${cement} of cement, and at their units.`;
+  return {
+    verdict: 'look',
+    say: `The w/c weighed in is ${inWords(ratio, say)}, where ${inWords(plan, say)} is planned: ${ask}`,
+  };
+}

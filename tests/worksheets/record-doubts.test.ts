@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import type { ReadingName } from '../../src/bench/records/readings.ts';
+import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
+import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
+import { observe } from '../../src/worksheets/shared/lessons.ts';
+import { recordBaseDoubt, recordDryDoubt } from '../../src/worksheets/shared/record-doubts.ts';
+import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
+
+const say = speaker('metric');
+const [sound] = demoBatches();
+const UNITS: Partial<Record<ReadingName, string>> = { dryVolume: 'L' };
+const but = (readings: Partial<Record<ReadingName, string>>): BatchRecord => ({
+  ...sound!,
+  readings: {
+    ...sound!.readings,
+    ...Object.fromEntries(
+      Object.entries(readings).map(([name, t]) => [
+        name,
+        { t, u: UNITS[name as ReadingName] ?? 'kg', s: 'metric' as const },
+      ]),
+    ),
+  },
+});
+const verdicts = (record: BatchRecord) => judgementsOf(record, reckon(record), say);
+/** The same batch with water and cement written down the wrong way round. */
+const swapped = but({
+  water: sound!.readings.cement!.t!,
+  cement: sound!.readings.water!.t!,
+});
+
+describe('water and cement in a record', () => {
+  test('swapped, nothing is good, and it teaches nothing of the foam', () => {
+    expect(verdicts(sound!).map(({ verdict }) => verdict)).toEqual(['good']);
+    expect(verdicts(swapped)).toEqual([
+      { verdict: 'look', say: expect.stringContaining('water and cement swapped') },
+    ]);
+    expect(observe(sound!).survival).toBeDefined();
+    expect(observe(swapped).survival).toBeUndefined();
+  });
+
+  test('are held against the plan that was saved with them', () => {
+    const plan = (water: number) => ({
+      'mix.water': { v: water, from: '', at: '' },
+      'mix.cement': { v: 30, from: '', at: '' },
+    });
+    const with_ = (water: number) => ({ ...sound!, kept: plan(water) }) as unknown as BatchRecord;
+    expect(recordBaseDoubt(with_(12), say)).toBeUndefined();
+    // 0.40 where 0.50 is planned.
+    expect(recordBaseDoubt(with_(15), say)?.say).toContain('0.40, where 0.50 is planned');
+    expect(verdicts(with_(15)).map(({ verdict }) => verdict)).toEqual(['look']);
+  });
+
+  test('are doubted before the rest is written down', () => {
+    const { water, cement } = swapped.readings;
+    const early = blankRecord({ readings: { water: water!, cement: cement! } });
+    expect(verdicts(early)).toHaveLength(1);
+    expect(recordBaseDoubt(blankRecord({ readings: { water: water! } }), say)).toBeUndefined();
+  });
+});
+
+describe('a dried piece', () => {
+  test('heavier than the fresh mix is never good', () => {
+    // 20 L of 1200 kg/m³ from a mix of about 630.
+    const heavy = but({ dryMass: '24', dryVolume: '20' });
+    expect(verdicts(heavy)).toEqual([
+      { verdict: 'look', say: expect.stringContaining('weighs 1200\u00a0kg/m³, more than the 6') },
+    ]);
+    expect(recordDryDoubt(sound!, say)).toBeUndefined();
+  });
+
+  test('is held against the bucket alone, when that is all there is', () => {
+    const { tare, full, vessel } = sound!.readings;
+    const { dryMass, dryVolume } = but({ dryMass: '24', dryVolume: '20' }).readings;
+    const few = blankRecord({
+      readings: {
+        tare: tare!,
+        full: full!,
+        vessel: vessel!,
+        dryMass: dryMass!,
+        dryVolume: dryVolume!,
+      },
+    });
+    expect(verdicts(few)).toHaveLength(1);
+    expect(
+      recordDryDoubt(blankRecord({ readings: { dryMass: dryMass!, dryVolume: dryVolume! } }), say),
+    ).toBeUndefined();
+  });
+
+  test('of contradictory readings is told beside them', () => {
+    const both = but({ dryMass: '24', dryVolume: '20', full: '11' });
+    expect(verdicts(both).map(({ verdict }) => verdict)).toEqual(['look', 'stop']);
+  });
+});
