@@ -28,7 +28,7 @@ describe.concurrent('the room records take', () => {
     await answering(page, true);
     await visit(page, LIST, '.records-room p');
     const text = await room(page).innerText();
-    expect(text).toContain('uses 3.4 MB of the 2.0 GB');
+    expect(text).toContain('uses 3.4\u00a0MB of the 2.0\u00a0GB');
     expect(text).toContain('may clear it when the disk is full');
     expect(await asked(page)).toBeNull();
     await page.getByRole('button', { name: 'Ask it to keep the records' }).click();
