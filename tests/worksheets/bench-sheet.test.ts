@@ -3,9 +3,16 @@ import { join } from 'node:path';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
+import type { Entries, KeptResults } from '../../src/bench/entries.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
 import BenchSheet from '../../src/worksheets/live/bench-sheet.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import pieces from '../../src/worksheets/placing/pieces.tsx';
+import shapes from '../../src/worksheets/placing/shapes.tsx';
+import { restsOn } from '../../src/worksheets/shared/still-example.ts';
 
 const chapter = (page: string) =>
   readFileSync(join(import.meta.dirname, `../../content/chapters/${page}.mdx`), 'utf8');
@@ -43,5 +50,41 @@ describe('the foaming solution is mixed water, glycerol, concentrate', () => {
     for (const part of ['water', 'glycerol', 'concentrate'])
       expect(text.toLowerCase()).toContain(part);
     expect(order(text)).toEqual(['water', 'glycerol', 'concentrate']);
+  });
+});
+
+describe('what the bench sheet says is still the example’s', () => {
+  const sheet = renderToString(h(BenchSheet, {}));
+  const listed = /sheet-open">(.*?)<\/p>/s.exec(sheet)?.[1] ?? '';
+
+  test('all there is, but not the weighing of a mix that is not made yet', () => {
+    for (const input of ['pieces-pieces', 'foam-density-full', 'correct-vessel'])
+      expect(listed).toContain(`href="#${input}"`);
+    expect(listed).not.toContain('correct-full');
+  });
+
+  /** Whether a batch read from the bench rests on the pieces and on the foam weighed. */
+  const rests = (entries: Entries, kept: KeptResults) => {
+    const { fields } = readWorksheet(proportion, entries, kept, speaker('metric'));
+    return {
+      pieces: restsOn(pieces, fields.volume, kept['batch.volume']),
+      foam: restsOn(foamDensity, fields.foamDensity, kept['foam.density']),
+    };
+  };
+  const volume = (of: { readonly question: string; readonly id: string }) => ({
+    'batch.volume': { v: 0.05, from: of.question, by: of.id },
+  });
+
+  test('not the pieces, where the volume is of another shape or typed', () => {
+    expect(rests({}, {}).pieces).toBe(true);
+    expect(rests({}, volume(pieces)).pieces).toBe(true);
+    expect(rests({}, volume(shapes)).pieces).toBe(false);
+    const typed = { 'proportion.volume': { t: '80', u: 'L', s: 'metric' } } as const;
+    expect(rests(typed, volume(pieces)).pieces).toBe(false);
+  });
+
+  test('not how the foam was weighed, where its density was typed', () => {
+    expect(rests({}, {}).foam).toBe(true);
+    expect(rests({ 'mix.foamDensity': { t: '75', u: 'g/L', s: 'metric' } }, {}).foam).toBe(false);
   });
 });

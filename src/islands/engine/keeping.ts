@@ -5,8 +5,8 @@ interface Sheet {
   readonly question: string;
 }
 
-/** What was kept before ids were names its worksheet by the question alone. */
-const isBy = ({ by, from }: Kept, { id, question }: Sheet) =>
+/** Whether a worksheet kept it. What was kept before ids were names its worksheet by the question alone. */
+export const isBy = ({ by, from }: Kept, { id, question }: Sheet) =>
   by === undefined ? from === question : by === id;
 
 /**

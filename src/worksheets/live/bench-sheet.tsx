@@ -1,9 +1,7 @@
 import type { Answered } from '../../islands/engine/answer.ts';
-import { inputId, isShown, type Reading } from '../../islands/engine/reading.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
-import type { AnyWorksheet } from '../../islands/worksheet.ts';
 import foamDensity from '../foam/foam-density.tsx';
 import { BENCH_COLUMNS, benchRows } from '../mix/bench-rows.ts';
 import correct from '../mix/correct.tsx';
@@ -13,6 +11,7 @@ import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
 import { piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
+import { restsOn, stillExample } from '../shared/still-example.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
 const BLANKS = [
@@ -27,6 +26,9 @@ const BLANKS = [
   'Left proud by',
   'Settled by',
 ] as const;
+
+/** What of the weighing is known only with the printed sheet in hand. */
+const AT_THE_BENCH = ['full', 'made'];
 
 /** One printed page for the bench: amounts, what to add for each bucket weight, cautions, blanks. */
 export default function BenchSheet() {
@@ -55,11 +57,16 @@ export default function BenchSheet() {
   const { each, count, foamBuckets } = loads;
   const values = (batch.outcome as Answered).values;
   const weighed = (bench.outcome as Answered).values;
+  const { volume, foamDensity: foamUsed } = batch.reading.fields;
+  // A volume typed in, or found for another shape, has no pieces behind it.
+  const ofPieces = restsOn(pieces, volume, kept['batch.volume']);
   const open = [
-    ...examples(pieces, cast.reading),
-    ...examples(proportion, batch.reading),
-    ...examples(foamDensity, foam.reading),
-    ...examples(correct, bench.reading),
+    ...(ofPieces ? stillExample(pieces, cast.reading) : []),
+    ...stillExample(proportion, batch.reading),
+    ...(restsOn(foamDensity, foamUsed, kept['foam.density'])
+      ? stillExample(foamDensity, foam.reading)
+      : []),
+    ...stillExample(correct, bench.reading, AT_THE_BENCH),
   ];
   const assumed = foam.result?.assumed ?? false;
   const amounts = (kind: 'mass' | 'volume', part: number) => {
@@ -69,10 +76,7 @@ export default function BenchSheet() {
       : [say(part, kind, how), say(part * count, kind, how)];
   };
   const once = (text: string) => (count === 1 ? [text] : ['', text]);
-  // A volume typed in has no pieces behind it.
-  const volumeOf = batch.reading.fields.volume?.origin;
-  const form =
-    cast.outcome.ok && volumeOf !== 'yours' && piecesInWords(cast.outcome.values.pieces, say);
+  const form = cast.outcome.ok && ofPieces && piecesInWords(cast.outcome.values.pieces, say);
   // The invented rain butt is not the reader's.
   const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
   return (
@@ -187,20 +191,3 @@ interface Recipe {
 }
 
 const said = (hardness: number, say: Say) => say(hardness, 'hardness', { units: HARDNESS });
-
-/** The fields shown in a worksheet, folded ones aside, that still hold the invented example. */
-function examples(sheet: AnyWorksheet, { fields }: Reading) {
-  const chosen = Object.fromEntries(
-    Object.entries(fields).flatMap(([name, reading]) =>
-      reading.type === 'choice' ? [[name, reading.value]] : [],
-    ),
-  );
-  return Object.entries(fields).flatMap(([name, { origin, field, type }]) =>
-    origin === 'example' &&
-    !field.folded &&
-    isShown(field.when, chosen) &&
-    (type === 'number' || type === 'rows')
-      ? [{ label: field.label, input: inputId(sheet.id, name) }]
-      : [],
-  );
-}
