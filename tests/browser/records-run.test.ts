@@ -1,7 +1,17 @@
 import { describe } from 'vitest';
 import { wakeWorksheets } from './browser.ts';
 import { fill, press } from './keyboard.ts';
-import { batchPage, LIST, saveBench, settled, stored, test, visit } from './records.ts';
+import {
+  batchPage,
+  LIST,
+  leave,
+  saveBench,
+  settled,
+  slabs,
+  stored,
+  test,
+  visit,
+} from './records.ts';
 
 describe.concurrent('from the bench', () => {
   test('any page with something on the bench saves it as a batch', async ({
@@ -137,6 +147,70 @@ describe.concurrent('from the bench', () => {
       await page.locator(`[data-run="${step}"]`).waitFor();
     }
     expect(await missed.innerText()).toContain('Not weighed: cement, water, foam.');
+  });
+
+  test('water and cement swapped are asked about while it can be put right, and never called good', async ({
+    expect,
+    page,
+  }) => {
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    await page.locator('#record-water').fill('13.57');
+    await page.locator('#record-cement').fill('5.43');
+    const verdicts = page.locator('.run .verdict');
+    await expect.poll(() => verdicts.allInnerTexts()).toHaveLength(1);
+    expect(await verdicts.innerText()).toMatch(/^Look again\. The w\/c weighed in is 2\.50/);
+    for (const step of [1, 2]) {
+      await page.getByRole('button', { name: /^Next/ }).click();
+      await page.locator(`[data-run="${step}"]`).waitFor();
+      expect((await verdicts.allInnerTexts()).join()).toContain('water and cement swapped');
+      if (step === 1) {
+        await page.locator('#record-tare').fill('0.85');
+        await page.locator('#record-vessel').fill('20');
+      }
+    }
+    await page.locator('#record-full').fill('12.85');
+    await expect
+      .poll(async () => (await verdicts.allInnerTexts()).join())
+      .toContain('The density is near enough.');
+    expect((await verdicts.allInnerTexts()).join()).not.toContain('Good');
+    // 5.9 kg in the bucket read in another unit.
+    await page.locator('#record-full').fill('6.3');
+    await expect
+      .poll(async () => (await verdicts.allInnerTexts()).join())
+      .toContain('Weigh again before anything is added');
+    expect(await page.getByRole('button', { name: /^I added/ }).count()).toBe(0);
+  });
+
+  test('a record and its line beside others mark what can hardly be', async ({ expect, page }) => {
+    const kg = (t: string) => ({ t, u: 'kg', s: 'metric' as const });
+    const { readings } = slabs('x');
+    await leave(page, [
+      slabs('fair', { readings: { ...readings, water: kg('5.43'), cement: kg('13.57') } }),
+      slabs('odd', {
+        readings: {
+          ...readings,
+          water: kg('13.57'),
+          cement: kg('5.43'),
+          dryMass: kg('24'),
+          dryVolume: { t: '20', u: 'L', s: 'metric' },
+        },
+      }),
+    ]);
+    await visit(page, batchPage('odd'), '[data-outcome] .verdict');
+    const said = (await page.locator('[data-outcome] .verdict').allInnerTexts()).join();
+    expect(said).toContain('water and cement swapped');
+    expect(said).toContain('drying only takes water away');
+    expect(said).not.toContain('Good');
+    await visit(page, 'batch-records/compare/', '.compare table');
+    const line = (name: string) => page.locator('tr', { hasText: name }).innerText();
+    expect(await line('Slabs fair')).toContain('0.40');
+    expect(await line('Slabs fair')).not.toContain('look again');
+    expect(await line('Slabs odd')).toMatch(/2\.50, look again[\s\S]*1200.kg\/m³.*look again/);
+    expect((await page.locator('.compare .verdict').allInnerTexts()).join()).toContain(
+      '“Slabs odd” has a reading',
+    );
   });
 
   test('what was learned is offered beside a field and used only when asked', async ({

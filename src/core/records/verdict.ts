@@ -1,5 +1,5 @@
 import { DomainError } from '../domain-error.ts';
-import { BASE_WATER_CEMENT, USUAL_MAX_SANDED } from '../mix/water-cement-limits.ts';
+import { isBaseMix } from '../mix/water-cement-limits.ts';
 import { firstOrder } from '../uncertainty/first-order.ts';
 import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
 
@@ -100,14 +100,6 @@ export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict 
     suspects: of ? suspects(batch, names, u, pick, gap) : [],
   };
 }
-
-/**
- * Whether a base mix of such a w/c may be foamed: the range is 0.2–1.25, the least that the hydrate
- * takes up and the most that is usual with sand. It refuses nothing.
- * @source astm-c869 Table 1 note (0.2), thakrele-2014 (1.25)
- */
-export const isBaseMix = (waterCement: number): boolean =>
-  waterCement >= BASE_WATER_CEMENT.min && waterCement <= USUAL_MAX_SANDED;
 
 function contradiction(found: Reconciled, u: number, uMissing: number) {
   const none = { gap: 0, of: undefined };

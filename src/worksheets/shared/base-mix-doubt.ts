@@ -1,4 +1,4 @@
-import { isBaseMix } from '../../core/records/verdict.ts';
+import { isBaseMix } from '../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 

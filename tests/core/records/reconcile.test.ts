@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { proportion } from '../../../src/core/mix/proportion.ts';
+import { isBaseMix } from '../../../src/core/mix/water-cement-limits.ts';
 import { type BatchWeighed, reconcile } from '../../../src/core/records/reconcile.ts';
-import { type Doubts, isBaseMix, judgeBatch } from '../../../src/core/records/verdict.ts';
+import { type Doubts, judgeBatch } from '../../../src/core/records/verdict.ts';
 
 /** A batch by core's own proportioning, of whose gas `survival` is left when the bucket is weighed. */
 function batch(survival: number, target = 600, over: Partial<BatchWeighed> = {}): BatchWeighed {
