@@ -9,7 +9,7 @@ import type {
 } from '../fields.ts';
 
 /** Whose value a field shows: typed by the reader, worked out by another worksheet, or the example's. */
-export type Origin = 'yours' | 'kept' | 'example';
+type Origin = 'yours' | 'kept' | 'example';
 
 export interface NumberReading {
   readonly type: 'number';
