@@ -39,9 +39,9 @@ const HEAVIER = {
   // Four worksheets, two of them with the carbonate balance.
   'water/softening/': 53_000,
   // Heat through a block, and its picture.
-  'curing/heat-inside/': 53_000,
+  'curing/heat-inside/': 53_500,
   // Three ways to a time of setting, and what quickens it.
-  'curing/set/': 49_500,
+  'curing/set/': 50_000,
 };
 
 /**
