@@ -133,14 +133,22 @@ export function landing({
 
 function batchModel(waterDensity: number) {
   return (x: Float64Array, y: Float64Array) => {
-    const [cement, water, sand, foam] = [x[0]!, x[1]!, x[2]!, x[3]!];
-    const [foamDensity, gasLost, cementDensity, sandDensity] = [x[4]!, x[5]!, x[6]!, x[7]!];
+    // One by one: this is asked for some ten thousands of times at a key press.
+    const cement = x[0]!;
+    const water = x[1]!;
+    const sand = x[2]!;
+    const foam = x[3]!;
+    const foamDensity = x[4]!;
+    const gasLost = x[5]!;
+    const cementDensity = x[6]!;
+    const sandDensity = x[7]!;
     const gas = foam * (1 - foamDensity / waterDensity);
     const volume =
       cement / cementDensity + water / waterDensity + sand / sandDensity + foam - gasLost * gas;
     const sound =
       cement > 0 &&
       water > 0 &&
+      sand >= 0 &&
       foam >= 0 &&
       foamDensity > 0 &&
       gasLost < 1 &&

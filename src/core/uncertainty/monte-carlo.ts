@@ -80,7 +80,10 @@ export function simulateNormal({
   let from = 0;
   return run(how, size, (x) => {
     for (let i = 0; i < size; i++) x[i] = mean[i]! + own[i]! * draws[from + i]!;
-    for (const { i, j, by } of terms) x[i]! += by * draws[from + j]!;
+    for (let k = 0; k < terms.length; k++) {
+      const term = terms[k]!;
+      x[term.i]! += term.by * draws[from + term.j]!;
+    }
     from += size;
   });
 }
