@@ -18,13 +18,15 @@ export const ROBS_FOAM_BELOW = 0.35;
 export const USUAL_MAX_NEAT = 0.8;
 export const USUAL_MAX_SANDED = 1.25;
 
+/** What base mixes for foam have: the least that the hydrate takes up, the most that is usual with sand. @source astm-c869, thakrele-2014 */
+export const FOAMED_BASE = { min: BASE_WATER_CEMENT.min, max: USUAL_MAX_SANDED } as const;
+
 /**
- * Whether a base mix of such a w/c may be foamed: the range is 0.2–1.25, the least that the hydrate
- * takes up and the most that is usual with sand. It refuses nothing.
+ * Whether a base mix of such a w/c may be foamed: the range is that of `FOAMED_BASE`. It refuses nothing.
  * @source astm-c869 Table 1 note (0.2), thakrele-2014 (1.25)
  */
 export const isBaseMix = (waterCement: number): boolean =>
-  waterCement >= BASE_WATER_CEMENT.min && waterCement <= USUAL_MAX_SANDED;
+  waterCement >= FOAMED_BASE.min && waterCement <= FOAMED_BASE.max;
 
 /**
  * Notes on the w/c of a base mix: 'paste-robs-foam' below 0.35, 'outside-range' above the usual

@@ -9,6 +9,7 @@ import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { castAt, cement, DAYS, HOURS, temperatureFields } from '../shared/curing-fields.ts';
 import {
+  COLDEST,
   GROWTH,
   historyBlames,
   historyNotes,
@@ -17,6 +18,7 @@ import {
   KEPT_EXTREMES,
   lawOf,
   passedFrostWords,
+  WARMEST,
 } from '../shared/curing-history.ts';
 import type { CalendarDate } from '../shared/icalendar.ts';
 import { momentInWords, roundMoment } from '../shared/moments.ts';
@@ -168,8 +170,8 @@ export default worksheet({
       units: DAYS,
       significant: 2,
     },
-    coldest: { label: 'Coldest from casting on', kind: 'temperature', of: (r) => r.coldest },
-    warmest: { label: 'Warmest from casting on', kind: 'temperature', of: (r) => r.warmest },
+    coldest: { ...COLDEST, of: (r) => r.coldest },
+    warmest: { ...WARMEST, of: (r) => r.warmest },
   },
   judge: ({ longest, stopped, freezes, known, cold }, v, say) => {
     const passed = passedFrostWords(known, v.castAt, say);

@@ -13,6 +13,7 @@ import { ageAt } from '../shared/AgeCharts.tsx';
 import { cement, DAYS, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
+  COLDEST,
   GROWTH,
   historyBlames,
   historyNotes,
@@ -21,6 +22,7 @@ import {
   KEPT_EXTREMES,
   lawOf,
   passedFrostWords,
+  WARMEST,
 } from '../shared/curing-history.ts';
 import { FrostChart } from '../shared/FrostChart.tsx';
 import { momentInWords } from '../shared/moments.ts';
@@ -73,13 +75,7 @@ export default worksheet({
     };
   },
   results: {
-    coldest: {
-      label: 'Coldest from casting on',
-      kind: 'temperature',
-      of: (r) => r.guard.coldest,
-      significant: 2,
-      answer: true,
-    },
+    coldest: { ...COLDEST, of: (r) => r.guard.coldest, answer: true },
     reached: {
       label: 'The strength you wait for is reached after',
       kind: 'time',
@@ -123,7 +119,7 @@ export default worksheet({
       units: HOURS,
       significant: 2,
     },
-    warmest: { label: 'Warmest from casting on', kind: 'temperature', of: (r) => r.warmest },
+    warmest: { ...WARMEST, of: (r) => r.warmest },
     most: {
       label: 'It levels out near',
       kind: 'stress',

@@ -10,6 +10,7 @@ import { AgeCharts, ageAt } from '../shared/AgeCharts.tsx';
 import { DAYS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
+  COLDEST,
   historyBlames,
   historyNotes,
   historyOf,
@@ -18,6 +19,7 @@ import {
   LAWS,
   lawOf,
   passedFrostWords,
+  WARMEST,
 } from '../shared/curing-history.ts';
 import { momentInWords } from '../shared/moments.ts';
 
@@ -114,8 +116,8 @@ export default worksheet({
       kind: 'count',
       of: (r) => r.saulAtZero / DAY,
     },
-    coldest: { label: 'Coldest from casting on', kind: 'temperature', of: (r) => r.coldest },
-    warmest: { label: 'Warmest from casting on', kind: 'temperature', of: (r) => r.warmest },
+    coldest: { ...COLDEST, of: (r) => r.coldest },
+    warmest: { ...WARMEST, of: (r) => r.warmest },
   },
   judge: ({ known, now, reached, soFar }, v, say) => {
     const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });

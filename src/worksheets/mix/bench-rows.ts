@@ -3,7 +3,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { insteadOfAmount } from '../shared/correction-advice.ts';
-import { correctionColumns } from '../shared/one-unit.ts';
+import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
 const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50];
@@ -55,11 +55,7 @@ export function benchRows(
       row.foamVolume > 0
         ? `${say(row.foamVolume, 'volume', columns.foam)} (${say(row.foamMass, 'mass', columns.foamMass)})`
         : '—',
-      row.baseMass > 0
-        ? base(row.baseMass, recipe, say, columns.base)
-        : row.foamVolume > 0
-          ? '—'
-          : 'leave it, place it',
+      baseCell(row, () => base(row.baseMass, recipe, say, columns.base), 'leave it, place it'),
     ];
   });
 }

@@ -15,7 +15,7 @@ import {
   spentJudgement,
   weighAgainWords,
 } from '../shared/correction-advice.ts';
-import { correctionColumns } from '../shared/one-unit.ts';
+import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { correctFields } from './correct-fields.ts';
 
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
@@ -246,11 +246,7 @@ export default worksheet({
           return [
             ...line,
             fix.foamVolume > 0 ? say(fix.foamVolume, 'volume', foam) : '—',
-            fix.baseMass > 0
-              ? say(fix.baseMass, 'mass', base)
-              : fix.foamVolume > 0
-                ? '—'
-                : 'leave it',
+            baseCell(fix, () => say(fix.baseMass, 'mass', base)),
           ];
         });
       },
@@ -271,11 +267,7 @@ export default worksheet({
             ...line,
             row.foamVolume > 0 ? say(row.foamVolume, 'volume', foam) : '—',
             row.foamMass > 0 ? say(row.foamMass, 'mass', foamMass) : '—',
-            row.baseMass > 0
-              ? say(row.baseMass, 'mass', base)
-              : row.foamVolume > 0
-                ? '—'
-                : 'leave it',
+            baseCell(row, () => say(row.baseMass, 'mass', base)),
           ];
         });
       },

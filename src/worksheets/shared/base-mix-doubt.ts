@@ -1,4 +1,4 @@
-import { isBaseMix } from '../../core/mix/water-cement-limits.ts';
+import { FOAMED_BASE, isBaseMix } from '../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 
@@ -17,7 +17,7 @@ const inWords = (ratio: number, say: Say) => say(ratio, 'count', { decimals: 2 }
 
 /** A w/c that no base mix for foam has, in words. */
 export const noBaseMixWords = (ratio: number, say: Say): string =>
-  `The w/c weighed in is ${inWords(ratio, say)}, and base mixes for foam have 0.2 to 1.25: water and cement swapped, or one of them in another unit?`;
+  `The w/c weighed in is ${inWords(ratio, say)}, and base mixes for foam have ${FOAMED_BASE.min} to ${FOAMED_BASE.max}: water and cement swapped, or one of them in another unit?`;
 
 /** What is strange about water and cement as weighed in, held against the plan’s where there is one. */
 export function baseMixDoubt(

@@ -215,3 +215,11 @@ export const lawOf = (
   name: keyof typeof LAWS,
   activationEnergy = ACTIVATION_ENERGY_ASTM,
 ): AgeLaw => (name === 'arrhenius' ? { law: 'arrhenius', activationEnergy } : { law: name });
+
+/** The ends of the temperatures, said and kept alike by every worksheet that counts age. */
+export const COLDEST = {
+  label: 'Coldest from casting on',
+  kind: 'temperature',
+  decimals: 1,
+} as const;
+export const WARMEST = { ...COLDEST, label: 'Warmest from casting on' } as const;

@@ -33,3 +33,13 @@ export function correctionColumns(rows: readonly Added[], say: Say) {
     base: column('mass', 'baseMass'),
   };
 }
+
+/** The last column of such a table: the base mix to add, or that nothing is to be added. */
+export function baseCell(
+  { foamVolume, baseMass }: Pick<Added, 'foamVolume' | 'baseMass'>,
+  amount: () => string,
+  nothing = 'leave it',
+): string {
+  if (baseMass > 0) return amount();
+  return foamVolume > 0 ? '—' : nothing;
+}
