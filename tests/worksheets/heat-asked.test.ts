@@ -33,3 +33,10 @@ test('a thickness that heats inside says so', () => {
   });
   expect(answered(wanted('0.5')).judgement.say).not.toContain('heats inside');
 });
+
+test('a thickness given that heats inside says so too', () => {
+  const thick = (t: string) =>
+    answered({ 'part.thickness': { t, u: 'mm', s: 'metric' } }).notes.join(' ');
+  expect(thick('200')).toContain('200\u00a0mm thick heats inside');
+  expect(thick('140')).not.toContain('heats inside');
+});

@@ -84,7 +84,7 @@ function fits(input: DesignInput, cementitious: number): Design | undefined {
     return designBatch({ ...input, target: { cementContent: cementitious / input.volume } });
   } catch (error) {
     // Too much cement for the volume: this choice is not on offer.
-    if (error instanceof DomainError) return undefined;
+    if (error instanceof DomainError && error.because === 'overfills') return undefined;
     throw error;
   }
 }

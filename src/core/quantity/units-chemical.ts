@@ -26,6 +26,7 @@ export const CONCENTRATION: readonly Unit[] = [
     'lb/million gal',
     'lb/million gallons',
   ]),
+  us('oz/gal', 'oz/gal', POUND / 16 / US_GALLON, ['ounces/gallon', 'ounce/gallon', 'oz/gallon']),
   us('gr/gal', 'gr/gal', GRAIN / US_GALLON, ['grains/gallon', 'grain/gal', 'grains/gal']),
 ];
 

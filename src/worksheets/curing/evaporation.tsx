@@ -9,7 +9,7 @@ import {
   waterLost,
 } from '../../core/curing/evaporation.ts';
 import { evaporationMeasures } from '../../core/curing/evaporation-measures.ts';
-import { HOUR } from '../../core/curing/units.ts';
+import { fahrenheit, HOUR, MILE_PER_HOUR } from '../../core/curing/units.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -182,7 +182,7 @@ export default worksheet({
     {
       tex: String.raw`E = \left(T_c^{2.5} - r\,T_a^{2.5}\right)\left(1 + 0.4\,V\right)\times 10^{-6}`,
       put: (v, r, say) =>
-        `In lb/(ft²·h), with T in °F and V in mph: Tc = ${((r.face - 273.15) * 1.8 + 32).toFixed(1)}\u00a0°F, Ta = ${((v.air - 273.15) * 1.8 + 32).toFixed(1)}\u00a0°F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / 0.44704).toFixed(1)}\u00a0mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
+        `In lb/(ft²·h), with T in °F and V in mph: Tc = ${fahrenheit(r.face).toFixed(1)}\u00a0°F, Ta = ${fahrenheit(v.air).toFixed(1)}\u00a0°F, r = ${v.humidity.toFixed(2)}, V = ${(v.wind / MILE_PER_HOUR).toFixed(1)}\u00a0mph: E = ${say(r.rate, 'massFlux', { units: { metric: 'lb/(ft2.h)', us: 'lb/(ft2.h)' } })} = ${say(r.rate, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}`,
     },
     {
       tex: String.raw`m = E \times A \times 1\ \mathrm h`,

@@ -1,5 +1,6 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
 import type { sabinFactors } from '../../core/curing/set-by-water.ts';
+import { HOUR } from '../../core/quantity/constants.ts';
 import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -16,7 +17,7 @@ const WAYS = {
   'calcium-chloride': ['Calcium chloride', 'rust, more shrinkage, less resistance to sulfate'],
 } as const;
 /** Beyond a working day, nobody watches. Common practice, no source, s. */
-const TOO_LATE = 8 * 3600;
+const TOO_LATE = 8 * HOUR;
 /** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;

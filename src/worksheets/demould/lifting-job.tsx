@@ -1,4 +1,8 @@
 import { judgeComposite } from '../../core/demould/lifting-equation/composite.ts';
+import {
+  LOAD_CONSTANT_METRIC,
+  LOAD_CONSTANT_US,
+} from '../../core/demould/lifting-equation/lift.ts';
 import { INDEX_AIM, INDEX_HIGH } from '../../core/demould/lifting-equation/single.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -64,7 +68,14 @@ export default worksheet({
       of: (r) => r.verdicts[r.order[0]?.given ?? 0]?.weightLimit,
     },
   },
-  judge: ({ compositeIndex, order }) => {
+  judge: ({ compositeIndex, order }, { tasks, form }, say) => {
+    const most = form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC;
+    const heaviest = Math.max(...tasks.map(({ mass }) => mass));
+    if (heaviest > most)
+      return {
+        verdict: 'stop',
+        say: `Lift ${tasks.findIndex(({ mass }) => mass === heaviest) + 1}, ${say(heaviest, 'mass')}, is more than the ${say(most, 'mass', { significant: 2 })} that the method allows anybody in the best posture there is. Cast it smaller, use a trolley, or lift with others.`,
+      };
     const worst = `lift ${(order[0]?.given ?? 0) + 1}`;
     if (!Number.isFinite(compositeIndex))
       return {

@@ -1,4 +1,4 @@
-import { ICE_POINT } from '../../core/curing/units.ts';
+import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -7,11 +7,11 @@ import { StripPlot } from '../shared/StripPlot.tsx';
 import { stripEstimate, stripFields, WITHIN } from './strip-estimate.ts';
 
 /** The drawing shows at least this, s. */
-const LEAST_SHOWN = 4 * 86_400;
+const LEAST_SHOWN = 4 * DAY;
 
 /** A time that is spoken of in hours, or nothing. */
 const soon = (time: number | undefined) =>
-  time !== undefined && time < 2 * 86_400 ? time : undefined;
+  time !== undefined && time < 2 * DAY ? time : undefined;
 
 const FIRST_TEST =
   'after casting: the moment everything favourable would have it ready, not one to strip at';
@@ -76,7 +76,7 @@ export default worksheet({
     slowest: {
       label: 'A day there counts as',
       kind: 'time',
-      of: (r) => 86_400 * r.pace.slow,
+      of: (r) => DAY * r.pace.slow,
       units: HOURS,
       significant: 2,
       note: 'at 20\u00a0°C (68\u00a0°F), by the coldest',
@@ -130,7 +130,7 @@ export default worksheet({
     `What handling asks has the weight in it, and the pull of the form or a factor on the weight, but no jerk: that is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as “Will it bear being moved like this?” does in its verdict.`,
     ...(window.notes.some(({ code, of }) => code === 'set-not-strength' && of === 'earliest')
       ? [
-          `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / 3600} hours at 20\u00a0°C (68\u00a0°F), the least that test specimens stay in their moulds, no estimate is worth anything.`,
+          `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours at 20\u00a0°C (68\u00a0°F), the least that test specimens stay in their moulds, no estimate is worth anything.`,
         ]
       : []),
     'The growth curves were made for ordinary concrete; no source seen validates them for foamed concrete. Retarders, cold water and stored cement all make it later.',
@@ -164,7 +164,7 @@ export default worksheet({
     {
       tex: String.raw`t_e = t \cdot e^{\frac{E}{R}\left(\frac{1}{293} - \frac{1}{T}\right)}`,
       put: ({ cold, warm }, { pace }, say) =>
-        `a day counts as ${say(86_400 * pace.slow, 'time', { units: HOURS, significant: 2 })} at ${say(Math.min(cold, warm), 'temperature')} and as ${say(86_400 * pace.fast, 'time', { units: HOURS, significant: 2 })} at ${say(Math.max(cold, warm), 'temperature')}`,
+        `a day counts as ${say(DAY * pace.slow, 'time', { units: HOURS, significant: 2 })} at ${say(Math.min(cold, warm), 'temperature')} and as ${say(DAY * pace.fast, 'time', { units: HOURS, significant: 2 })} at ${say(Math.max(cold, warm), 'temperature')}`,
     },
   ],
   figure: ({ values, result, say }) => {

@@ -218,7 +218,12 @@ export default worksheet({
       say: `It may or may not reach ${r(wanted)}. To be sure, make it ${say(thick.thickness, 'length', { units: MM, significant: 2 })} thick.`,
     };
   },
-  notes: ({ outside }) => [
+  notes: ({ outside, sought, thickness }, _, say) => [
+    ...(!sought && thickness >= HEATS_INSIDE
+      ? [
+          `A pour ${say(thickness, 'length', { units: MM, significant: 2 })} thick heats inside: reckon that first, or cast it in layers.`,
+        ]
+      : []),
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete. Measured points of another foamed binder lie well above the dry band.',
     ...(outside.some(({ of }) => of === 'dryDensity')
       ? [

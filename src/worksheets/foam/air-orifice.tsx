@@ -1,5 +1,6 @@
 import { dryAirDensity, FREE_AIR } from '../../core/air/density.ts';
 import { effectiveArea, orificeFlow, ROUNDED, SHARP_EDGED } from '../../core/air/orifice.ts';
+import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { OrificePlot } from '../shared/OrificePlot.tsx';
@@ -121,7 +122,7 @@ export default worksheet({
     if (freeAir === 0)
       return { verdict: 'look', say: 'No air flows: the pressure is the same on both sides.' };
     const ice =
-      throat < 273.15
+      throat < ICE_POINT
         ? ` Its narrowest place is at ${say(throat, 'temperature', { significant: 2 })}: moisture may freeze there, so drain the receiver first.`
         : '';
     return choked

@@ -1,6 +1,7 @@
 import { glycerolByVolume, glycerolDensity, glycerolViscosity } from '../../core/foam/glycerol.ts';
 import { glycerolFreezing } from '../../core/foam/glycerol-freezing.ts';
 import { GLYCEROL_DENSITY } from '../../core/foam/solution.ts';
+import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
@@ -163,7 +164,7 @@ export default worksheet({
 function coolerBy(glycerol: number, temperature: number): number | undefined {
   const wanted = glycerolViscosity({ glycerol, temperature }).viscosity;
   const water = (at: number) => glycerolViscosity({ glycerol: 0, temperature: at }).viscosity;
-  let [low, high] = [273.15, temperature];
+  let [low, high] = [ICE_POINT, temperature];
   if (water(low) < wanted) return undefined;
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;

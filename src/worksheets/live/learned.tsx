@@ -2,6 +2,7 @@ import { readingValue } from '../../bench/records/csv.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
+import { HOUR } from '../../core/quantity/constants.ts';
 import { landingOdds } from '../../core/records/landing-odds.ts';
 import { type Lesson, PRIORS } from '../../core/records/priors.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
@@ -20,7 +21,7 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
   settling: { name: 'Settling', of: (x) => (x * 100).toFixed(1), unit: '%' },
   stripAge: {
     name: 'Came out clean at, age at 20\u00a0°C',
-    of: (x) => (x / 3600).toFixed(0),
+    of: (x) => (x / HOUR).toFixed(0),
     unit: 'h',
   },
   strength: { name: 'Strength over the published middle', of: (x) => x.toFixed(2), unit: '×' },

@@ -1,6 +1,6 @@
 import type { AgeCurve } from '../../core/curing/equivalent-age.ts';
 import { firstAfter, type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
-import { DAY } from '../../core/curing/units.ts';
+import { DAY, ICE_POINT } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
@@ -29,7 +29,7 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
   const warmth: Point[] = times.map((t) => [t / DAY, inUnit(temperatureAt(history, t))]);
   const ages: Point[] = times.map((t) => [t / DAY, ageAt(curve, t) / DAY]);
   const values = warmth.map(([, y]) => y);
-  const low = Math.min(inUnit(273.15), ...values);
+  const low = Math.min(inUnit(ICE_POINT), ...values);
   const high = Math.max(...values) + 2;
   const days = (s: number) => (s / DAY).toFixed(1);
   return (

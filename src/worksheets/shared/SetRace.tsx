@@ -1,4 +1,5 @@
 import type { SetTimes } from '../../core/curing/set.ts';
+import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 import { HOURS } from './curing-fields.ts';
@@ -7,7 +8,6 @@ const WIDTH = 420;
 const LEFT = 12;
 const RIGHT = 16;
 const ROW = 50;
-const HOUR = 3600;
 
 interface Row {
   readonly name: string;

@@ -1,9 +1,12 @@
-import { fromUnit } from '../../core/quantity/convert.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import { type Soap, soapLeft, soapLost } from '../../core/water/soap.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { HARDNESS } from './amounts.ts';
 
-/** mg/L as CaCO₃: as far as "extremely hard" and a little beyond. */
-const END = 800;
+/** mol/m³, 800 mg/L as CaCO₃: as far as "extremely hard" and a little beyond. */
+const END = fromUnit(800, 'hardness', 'mg/L CaCO3');
 
 /** Share of a dose of soap lost against hardness, by chemistry and by the household figure. */
 export function SoapPlot({
@@ -11,16 +14,20 @@ export function SoapPlot({
   dose,
   water,
   soft,
+  say,
 }: {
   readonly soap: Soap;
   /** kg/m³. */
   readonly dose: number;
-  /** mg/L as CaCO₃. */
+  /** mol/m³. */
   readonly water: number;
   readonly soft: number;
+  readonly say: Say;
 }) {
-  const share = (mg: number, which: 'stoichiometric' | 'empirical') => {
-    const lost = soapLost({ hardness: fromUnit(mg, 'hardness', 'mg/L CaCO3'), soap })[which];
+  const unit = HARDNESS[say.system];
+  const inUnit = (hardness: number) => toUnit(hardness, 'hardness', unit);
+  const share = (hardness: number, which: 'stoichiometric' | 'empirical') => {
+    const lost = soapLost({ hardness, soap })[which];
     return 100 * soapLeft({ dose, lost }).share;
   };
   // Straight until everything is lost: the corner is a point of its own.
@@ -28,47 +35,52 @@ export function SoapPlot({
     const slope = share(1e-6, which) / 1e-6;
     const corner = slope > 0 ? 100 / slope : END;
     const near = [corner / 2, corner * 0.999, corner, corner * 1.001];
-    const ends = [0, ...near.filter((mg) => mg < END), END];
-    return ends.map((mg): Point => [mg, share(mg, which)]);
+    const ends = [0, ...near.filter((hardness) => hardness < END), END];
+    return ends.map((hardness): Point => [inUnit(hardness), share(hardness, which)]);
   };
   const top = Math.min(100, Math.max(10, share(END, 'empirical')));
-  const shown = (mg: number) => Math.min(mg, END);
-  const at = (mg: number): Point => [shown(mg), share(shown(mg), 'stoichiometric')];
+  const at = (hardness: number): Point => {
+    const shown = Math.min(hardness, END);
+    return [inUnit(shown), share(shown, 'stoichiometric')];
+  };
   const marks = [
-    { mg: soft, name: 'soft' },
-    { mg: water, name: 'yours' },
+    { hardness: soft, name: 'soft' },
+    { hardness: water, name: 'yours' },
   ];
-  const words = (mg: number) => share(mg, 'stoichiometric').toFixed(0);
+  const said = (hardness: number) => say(hardness, 'hardness', { units: HARDNESS, significant: 2 });
+  const words = (hardness: number) =>
+    `at ${said(hardness)}, ${share(hardness, 'stoichiometric').toFixed(0)}\u00a0%`;
   return (
     <Plot
-      words={`Share of the dose lost: yours, at ${water.toFixed(0)}\u00a0mg/L, ${words(water)}\u00a0%; the soft water, at ${soft.toFixed(0)}\u00a0mg/L, ${words(soft)}\u00a0%. By the household figure yours would be ${share(water, 'empirical').toFixed(0)}\u00a0%.`}
+      words={`Share of the dose lost: yours, ${words(water)}; the soft water, ${words(soft)}. By the household figure yours would be ${share(water, 'empirical').toFixed(0)}\u00a0%.`}
       caption="Share of the dose lost. Whole line: by chemistry, two of soap to each ion. Broken line: the household figure, about twice that."
-      x={[0, END]}
+      x={[0, inUnit(END)]}
       y={[0, top]}
-      xLabel="hardness, mg/L as CaCO₃"
+      xLabel={`hardness, ${unitOf('hardness', unit).symbol}`}
       yLabel="dose lost, %"
     >
       {(axes) => (
         <>
           <Curve axes={axes} points={curve('empirical')} dashed />
           <Curve axes={axes} points={curve('stoichiometric')} />
-          {marks.map(({ mg, name }) => (
-            <g>
-              <path
-                class="leader"
-                d={`M${axes.x(shown(mg))} ${axes.y(at(mg)[1])}V${axes.y(top)}`}
-              />
-              <text
-                class="strong"
-                x={axes.x(shown(mg)) + (mg > END / 2 ? -6 : 6)}
-                y={axes.y(top) + 14}
-                text-anchor={mg > END / 2 ? 'end' : 'start'}
-              >
-                {name} {mg.toFixed(0)}
-              </text>
-              <Dot axes={axes} at={at(mg)} label="" />
-            </g>
-          ))}
+          {marks.map(({ hardness, name }) => {
+            const [x, y] = at(hardness);
+            const far = hardness > END / 2;
+            return (
+              <g>
+                <path class="leader" d={`M${axes.x(x)} ${axes.y(y)}V${axes.y(top)}`} />
+                <text
+                  class="strong"
+                  x={axes.x(x) + (far ? -6 : 6)}
+                  y={axes.y(top) + 14}
+                  text-anchor={far ? 'end' : 'start'}
+                >
+                  {name} {said(hardness)}
+                </text>
+                <Dot axes={axes} at={[x, y]} label="" />
+              </g>
+            );
+          })}
         </>
       )}
     </Plot>

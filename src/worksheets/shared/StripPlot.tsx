@@ -1,3 +1,4 @@
+import { DAY } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -23,7 +24,7 @@ const STEPS = 48;
 export function StripPlot({ until, usable, stress, earliest, latest, now, say }: Props) {
   const unit = KPA[say.system];
   const y = (pa: number) => toUnit(pa, 'stress', unit);
-  const days = (time: number) => time / 86_400;
+  const days = (time: number) => time / DAY;
   const edges = Array.from({ length: STEPS + 1 }, (_, i) => {
     const time = (until * i) / STEPS;
     const [low, high] = usable(time);

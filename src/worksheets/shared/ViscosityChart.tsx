@@ -1,8 +1,8 @@
 import { glycerolViscosity } from '../../core/foam/glycerol.ts';
+import { ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
 
-const CELSIUS = 273.15;
 const MOST = 0.4;
 const POINTS = 20;
 /** Height of a line of text, and where the reader's own label stands: above the curves. */
@@ -27,17 +27,17 @@ export function ViscosityChart({
   const named = (axes: Axes) => {
     let last = Number.POSITIVE_INFINITY;
     return LINES.toReversed().map((celsius) => {
-      last = Math.min(axes.y(at(MOST, CELSIUS + celsius)), last - LINE);
+      last = Math.min(axes.y(at(MOST, ICE_POINT + celsius)), last - LINE);
       return [celsius, last] as const;
     });
   };
   const name = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
   return (
     <Plot
-      words={`Viscosity rises with glycerol and falls with temperature: water ${at(0, CELSIUS + 20).toFixed(2)} mPa·s at ${name(CELSIUS + 20)}, ${at(MOST, CELSIUS + 20).toFixed(2)} with 40\u00a0% glycerol; yours ${yours.toFixed(2)}.`}
-      caption={`Viscosity of glycerol and water, for five temperatures; the whole line is ${name(CELSIUS + 20)}. A few per cent hardly leave the left edge.`}
+      words={`Viscosity rises with glycerol and falls with temperature: water ${at(0, ICE_POINT + 20).toFixed(2)} mPa·s at ${name(ICE_POINT + 20)}, ${at(MOST, ICE_POINT + 20).toFixed(2)} with 40\u00a0% glycerol; yours ${yours.toFixed(2)}.`}
+      caption={`Viscosity of glycerol and water, for five temperatures; the whole line is ${name(ICE_POINT + 20)}. A few per cent hardly leave the left edge.`}
       x={[0, MOST * 100 * 1.16]}
-      y={[0, at(MOST, CELSIUS)]}
+      y={[0, at(MOST, ICE_POINT)]}
       xLabel="glycerol, % by mass"
       yLabel="viscosity, mPa·s"
     >
@@ -48,14 +48,14 @@ export function ViscosityChart({
               axes={axes}
               points={Array.from({ length: POINTS + 1 }, (_, i): Point => {
                 const share = (MOST * i) / POINTS;
-                return [share * 100, at(share, CELSIUS + celsius)];
+                return [share * 100, at(share, ICE_POINT + celsius)];
               })}
               dashed={celsius !== 20}
             />
           ))}
           {named(axes).map(([celsius, y]) => (
             <text class="soft on-layer" x={axes.x(MOST * 100) + 5} y={y + 5}>
-              {name(CELSIUS + celsius)}
+              {name(ICE_POINT + celsius)}
             </text>
           ))}
           <path

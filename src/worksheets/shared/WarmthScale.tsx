@@ -1,3 +1,4 @@
+import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
@@ -27,7 +28,7 @@ export function WarmthScale({
 }) {
   const unit = say.system === 'us' ? 'degF' : 'degC';
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
-  const low = Math.min(273.15, ...marks.map(({ at }) => at));
+  const low = Math.min(ICE_POINT, ...marks.map(({ at }) => at));
   const high = Math.max(303.15, ...marks.map(({ at }) => at));
   const x = scaleLinear([inUnit(low), inUnit(high + (high - low) * 0.04)], [LEFT, WIDTH - 16]);
   const bottom = 8 + marks.length * ROW;

@@ -1,3 +1,5 @@
+import { HOUR } from '../../core/quantity/constants.ts';
+
 const MINUTE = 60;
 /** The clock speaks this often when nothing is known of the foam, and once its time is over. */
 const EVERY = 5 * MINUTE;
@@ -43,7 +45,7 @@ export function milestone(elapsed: number, inHand: number | undefined): Mileston
 /** `4:07`, `1:02:30`: whole seconds, rounded down, as clocks show them. */
 export function onClock(seconds: number): string {
   const whole = Math.floor(seconds);
-  const [h, m, s] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60), whole % 60];
+  const [h, m, s] = [Math.floor(whole / HOUR), Math.floor((whole % HOUR) / 60), whole % 60];
   const two = (n: number) => String(n).padStart(2, '0');
   return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`;
 }

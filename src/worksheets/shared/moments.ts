@@ -1,3 +1,5 @@
+import { HOUR } from '../../core/quantity/constants.ts';
+
 const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
 const MONTHS = [
   'Jan',
@@ -23,7 +25,7 @@ type Rounding = 'minute' | 'hour-up' | 'hour-down';
 export function roundMoment(seconds: number, to: Rounding): number {
   const minutes = Math.round(seconds / 60);
   if (to === 'minute') return minutes * 60;
-  return Math[to === 'hour-up' ? 'ceil' : 'floor'](minutes / 60) * 3600;
+  return Math[to === 'hour-up' ? 'ceil' : 'floor'](minutes / 60) * HOUR;
 }
 
 /** A moment on the reader's clock, s after 1970, in words: `Sat 9 May, 14:00`. */

@@ -8,7 +8,8 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { ALKALINITY, HARDNESS } from './amounts.ts';
 
-export const GRAMS_A_LITRE = { metric: 'g/L', us: 'g/L' } as const;
+/** What is weighed out and dissolved, in the water of a batch. */
+export const IN_SOLUTION = { metric: 'g/L', us: 'oz/gal' } as const;
 export const MILLIMOLAR = { metric: 'mmol/L', us: 'mmol/L' } as const;
 
 /** The hardness found on the hardness page, or typed here. */

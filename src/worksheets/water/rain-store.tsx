@@ -1,3 +1,4 @@
+import { DAY } from '../../core/quantity/constants.ts';
 import { RUN_OFF, rainCaught, rainFor } from '../../core/water/rain-catch.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -7,7 +8,7 @@ import { IonBars } from '../shared/IonBars.tsx';
 /** Legionella grows from here up, K. @source who-legionella (read second-hand) */
 const WARM = 298.15;
 /** Water that has stood longer is looked at hard. Common practice, no source. */
-const LONG = 14 * 86400;
+const LONG = 14 * DAY;
 const DEPTH = { metric: 'mm', us: 'in' } as const;
 const DAYS = { metric: 'd', us: 'd' } as const;
 

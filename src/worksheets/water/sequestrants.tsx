@@ -8,7 +8,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { waterCement } from '../mix/recipe-fields.ts';
 import { LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { GRAMS_A_LITRE, hardness } from '../shared/water-fields.ts';
+import { hardness, IN_SOLUTION } from '../shared/water-fields.ts';
 
 const NAMES: Readonly<Record<Sequestrant, string>> = {
   citricAcid: 'Citric acid, dry',
@@ -84,7 +84,7 @@ export default worksheet({
       label: 'Needed, as a concentration',
       kind: 'concentration',
       of: (r) => r.dose,
-      units: GRAMS_A_LITRE,
+      units: IN_SOLUTION,
     },
     share: {
       label: 'Of the cement’s mass',

@@ -1,4 +1,3 @@
-import { toUnit } from '../../core/quantity/convert.ts';
 import {
   EMPIRICAL_SOAP_LOSS,
   SOAPS,
@@ -10,7 +9,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, PERCENT } from '../shared/amounts.ts';
 import { SoapPlot } from '../shared/SoapPlot.tsx';
-import { GRAMS_A_LITRE, hardness, softHardness } from '../shared/water-fields.ts';
+import { hardness, IN_SOLUTION, softHardness } from '../shared/water-fields.ts';
 
 const NAMES: Readonly<Record<Soap, string>> = {
   sodiumOleate: 'Sodium oleate',
@@ -47,13 +46,13 @@ export default worksheet({
     }),
     dose: number('concentration', {
       label: 'Dry soap in the solution',
-      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30\u00a0% is about 7\u00a0g/L.',
+      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30\u00a0% is about 7\u00a0g/L (0.9\u00a0oz/gal).',
       example: '7 g/L',
       plusMinus: '0.5 g/L',
       min: '0 g/L',
       aboveMin: true,
       max: '500 g/L',
-      units: GRAMS_A_LITRE,
+      units: IN_SOLUTION,
       bench: 'foam.soapDose',
       when: { kind: ['soap'] },
     }),
@@ -83,20 +82,20 @@ export default worksheet({
       label: 'Soap turned to scum',
       kind: 'concentration',
       of: (r) => r.yours.lost.stoichiometric,
-      units: GRAMS_A_LITRE,
+      units: IN_SOLUTION,
       note: 'Two of soap for each calcium or magnesium. As soap, whatever the agent.',
     },
     left: {
       label: 'Left to make foam',
       kind: 'concentration',
       of: (r) => (r.soap ? r.yours.byNumber.left : undefined),
-      units: GRAMS_A_LITRE,
+      units: IN_SOLUTION,
     },
     needed: {
       label: 'The dose must become',
       kind: 'concentration',
       of: (r) => (r.soap ? r.yours.byNumber.needed : undefined),
-      units: GRAMS_A_LITRE,
+      units: IN_SOLUTION,
       note: 'To leave as much as was meant.',
     },
     empiricalShare: {
@@ -111,7 +110,7 @@ export default worksheet({
       label: 'The dose by that figure',
       kind: 'concentration',
       of: (r) => (r.soap ? r.yours.byHouse.needed : undefined),
-      units: GRAMS_A_LITRE,
+      units: IN_SOLUTION,
       significant: 2,
     },
     rainShare: {
@@ -148,7 +147,7 @@ export default worksheet({
     if (r.yours.byNumber.share > SMALL_LOSS)
       return {
         verdict: 'look',
-        say: `${share} of the dose is lost. Use ${soft}, or, second best and with a poorer foam, raise the dose to at least ${say(r.yours.byNumber.needed, 'concentration', { units: GRAMS_A_LITRE })} and strain off the scum.`,
+        say: `${share} of the dose is lost. Use ${soft}, or, second best and with a poorer foam, raise the dose to at least ${say(r.yours.byNumber.needed, 'concentration', { units: IN_SOLUTION })} and strain off the scum.`,
       };
     return { verdict: 'good', say: `${share} of the dose is lost: use this water for the foam.` };
   },
@@ -164,21 +163,16 @@ export default worksheet({
     {
       tex: String.raw`\begin{gathered} \mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \\ m = 2\,H\,M \end{gathered}`,
       put: (v, r, say) =>
-        `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${(SOAPS[v.soap] * 1000).toFixed(1)}\u00a0g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: GRAMS_A_LITRE })}`,
+        `2 × ${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${(SOAPS[v.soap] * 1000).toFixed(1)}\u00a0g/mol = ${say(r.yours.lost.stoichiometric, 'concentration', { units: IN_SOLUTION })}`,
     },
     {
       tex: String.raw`m_{\text{house}} = 12\,H\,M_{\mathrm{CaCO_3}}`,
       put: (v, r, say) =>
-        `${EMPIRICAL_SOAP_LOSS} × ${say(v.hardness, 'hardness', { units: HARDNESS })} = ${say(r.yours.lost.empirical, 'concentration', { units: GRAMS_A_LITRE })}`,
+        `${EMPIRICAL_SOAP_LOSS} × ${say(v.hardness, 'hardness', { units: HARDNESS })} = ${say(r.yours.lost.empirical, 'concentration', { units: IN_SOLUTION })}`,
     },
   ],
-  figure: ({ values: v }) => (
-    <SoapPlot
-      soap={v.soap}
-      dose={v.dose}
-      water={toUnit(v.hardness, 'hardness', 'mg/L CaCO3')}
-      soft={toUnit(v.soft, 'hardness', 'mg/L CaCO3')}
-    />
+  figure: ({ values: v, say }) => (
+    <SoapPlot soap={v.soap} dose={v.dose} water={v.hardness} soft={v.soft} say={say} />
   ),
   cautions: ['glycerol-and-concentrate'],
   defers: ['The concentrate’s own sheet, for what it is made of and the water it wants.'],

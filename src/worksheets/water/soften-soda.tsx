@@ -15,8 +15,8 @@ import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import {
   alkalinity,
-  GRAMS_A_LITRE,
   hardnessParts,
+  IN_SOLUTION,
   otherIons,
   others,
   pH,
@@ -108,10 +108,10 @@ export default worksheet({
       sure: true,
     },
     concentration: {
-      label: 'Washing soda to the litre',
+      label: 'Washing soda in the water',
       kind: 'concentration',
       of: (r) => r.concentration,
-      units: GRAMS_A_LITRE,
+      units: IN_SOLUTION,
     },
     pH: { label: 'pH reached', kind: 'count', of: (r) => r.softened.water.pH },
     left: {
@@ -214,13 +214,14 @@ export default worksheet({
         `${say(r.water.magnesium * r.perVolume + SETTLED_COLD.min, 'hardness', { units: HARDNESS })} to ${say(r.water.magnesium * r.perVolume + SETTLED_COLD.max, 'hardness', { units: HARDNESS })} in a cold bucket, whatever the dose.`,
     },
   ],
-  figure: ({ result, values }) => (
+  figure: ({ result, values, say }) => (
     <SofteningCurve
       water={result.water}
       form={values.form}
       molarMass={sodaMass(1, values.form)}
       soda={result.soda}
       perVolume={result.perVolume}
+      say={say}
     />
   ),
   cautions: ['washing-soda'],

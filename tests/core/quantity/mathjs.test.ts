@@ -62,6 +62,7 @@ const table: Partial<Record<Kind, { si: string; units: Record<string, Theirs> }>
       'ug/L': 'ug/L',
       ppm: 'mg/L',
       'lb/10^6 gal': { name: 'lbm/gallon', times: 1e-6 },
+      'oz/gal': 'ounce/gallon',
       'gr/gal': 'grain/gallon',
     },
   },
