@@ -185,7 +185,7 @@ describe.concurrent('two tabs', () => {
     await expect.poll(() => state(page)).toBe('conflict');
     await expect
       .poll(() => page.locator('.records-conflict').innerText())
-      .toContain('removed in another tab');
+      .toContain('another tab removed it');
     expect(await stored(page)).toEqual([]);
     await page.getByRole('button', { name: 'Save it again' }).click();
     await settled(page);

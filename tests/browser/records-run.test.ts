@@ -328,7 +328,15 @@ describe.concurrent('from the bench', () => {
     ]);
     expect(record!.notes).toBe('');
     expect(await page.locator('[data-corrections]').textContent()).toMatch(
-      /Corrected at the bench: 640.kg\/m³, then \d\.\d.L of foam added\./,
+      /Corrected at the bench:640.kg\/m³, then \d\.\d.L of foam added\./,
+    );
+    await page.getByRole('button', { name: 'It was not made' }).click();
+    await expect.poll(() => page.locator('#record-foamAdded').inputValue()).toBe('');
+    expect(await page.locator('[data-corrections]').count()).toBe(0);
+    await page.getByRole('button', { name: 'Put it back' }).click();
+    await page.locator('[data-corrections]').waitFor();
+    expect(await page.locator('#record-foamAdded').inputValue()).toBe(
+      record!.readings.foamAdded!.t,
     );
     expect(Date.parse(record!.foamMade!)).toBeGreaterThan(Date.now() - 600_000);
     await expect

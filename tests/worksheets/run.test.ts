@@ -11,6 +11,7 @@ import {
   correcting,
   isCorrecting,
   uncorrected,
+  withoutCorrection,
 } from '../../src/worksheets/shared/run-correction.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
@@ -218,6 +219,34 @@ describe('a correction', () => {
       ...before.readings,
       placed: { t: '30' },
     });
+  });
+
+  test('found wrong later, any one of them is taken off the record and its sum, and can be put back', () => {
+    const once = { ...before, ...correcting(before, foam).change };
+    const base = { name: 'baseAdded', amount: 1.2, weighed: 561 } as const;
+    const twice = { ...once, ...correcting(once, base).change };
+    const three = { ...twice, ...correcting(twice, foam).change };
+    const sums = {
+      ...three.readings,
+      foamAdded: { t: '5', u: 'L' },
+      baseAdded: { t: '1.2', u: 'kg' },
+    };
+    const record = { ...three, readings: sums };
+    const { change, back } = withoutCorrection(record, 0);
+    expect(change.corrections).toEqual(record.corrections.slice(1));
+    expect(change.readings.foamAdded).toEqual({ t: '2.5', u: 'L' });
+    const since = { ...change, readings: { ...change.readings, placed: { t: '30' } } };
+    expect(back(since)).toEqual({
+      readings: { ...sums, placed: { t: '30' } },
+      corrections: record.corrections,
+    });
+    // All of the base mix there was.
+    expect(withoutCorrection(record, 1).change.readings).not.toHaveProperty('baseAdded');
+    // A sum since changed by hand to less, and one that cannot be read.
+    const less = { ...record, readings: { ...sums, foamAdded: { t: '1', u: 'L' } } };
+    expect(withoutCorrection(less, 0).change.readings).not.toHaveProperty('foamAdded');
+    const torn = { ...record, readings: { ...sums, foamAdded: { t: 'two' } } };
+    expect(withoutCorrection(torn, 0).change.readings.foamAdded).toEqual({ t: 'two' });
   });
 
   test('is said in the reader’s units, with what was added where that is known', () => {

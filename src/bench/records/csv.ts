@@ -5,7 +5,10 @@ import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, stageOf } from './record.ts';
 
 /** The value of a reading in SI; undefined when it is empty, a choice, or cannot be read. */
-export function readingValue(record: BatchRecord, name: ReadingName): number | undefined {
+export function readingValue(
+  record: Pick<BatchRecord, 'readings'>,
+  name: ReadingName,
+): number | undefined {
   const spec = readingOf(name);
   const entry = record.readings[name];
   if ('options' in spec || entry?.t === undefined || entry.t.trim() === '') return undefined;

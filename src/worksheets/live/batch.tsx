@@ -12,12 +12,13 @@ import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { BatchOutcome } from '../shared/BatchOutcome.tsx';
 import { ConflictView } from '../shared/ConflictView.tsx';
+import { CorrectionsMade } from '../shared/CorrectionsMade.tsx';
 import { CureLogInput } from '../shared/CureLogInput.tsx';
 import { PhotoStrip } from '../shared/PhotoStrip.tsx';
 import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
 import { RecordOffers } from '../shared/RecordOffers.tsx';
 import { BY_STAGE } from '../shared/record-fields.ts';
-import { correctionWords, nameOf, STAGE_NAMES } from '../shared/record-words.ts';
+import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
 import { removeAndTell } from '../shared/removed-notice.ts';
 import { takeOut } from '../shared/take-out.ts';
 import { useEditor } from '../shared/use-editor.ts';
@@ -122,7 +123,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           </summary>
           <RecordFields editor={editor} names={namesOf(stage)} say={say} />
           {stage === 'cast' && record.corrections.length > 0 && (
-            <p data-corrections>Corrected at the bench: {correctionWords(record, say)}.</p>
+            <CorrectionsMade editor={editor} say={say} />
           )}
           {stage === 'cured' && (
             <CureLogInput log={record.log} say={say} onLog={(log) => setLog(editor, log)} />

@@ -18,7 +18,7 @@ export function ConflictView({ editor }: { readonly editor: Editor }) {
         <strong>
           {theirs
             ? 'This batch was saved in another tab after you opened it here.'
-            : 'This batch was removed in another tab.'}
+            : 'This batch is no longer stored: another tab removed it, or it could not be read and was set aside.'}
         </strong>{' '}
         Nothing was overwritten. What you type here is kept as a draft until you choose.
       </p>

@@ -1,6 +1,6 @@
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Stage } from '../../bench/records/readings.ts';
-import { type BatchRecord, stageOf } from '../../bench/records/record.ts';
+import { type BatchRecord, type Correction, stageOf } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES } from './amounts.ts';
 
@@ -29,15 +29,16 @@ export function progressOf(record: BatchRecord): string {
 
 /** The corrections of a batch in their order: what was weighed, and what was added. */
 export const correctionWords = ({ corrections }: BatchRecord, say: Say): string =>
-  corrections
-    .map(({ weighed, foam, base }) => {
-      const density = say(weighed, 'density', { units: DENSITY });
-      if (foam !== undefined)
-        return `${density}, then ${say(foam, 'volume', { units: LITRES, significant: 2 })} of foam added`;
-      if (base === undefined) return density;
-      return `${density}, then ${say(base, 'mass', { significant: 2 })} of base mix added`;
-    })
-    .join('; ');
+  corrections.map((made) => oneCorrection(made, say)).join('; ');
+
+/** One of them. */
+export function oneCorrection({ weighed, foam, base }: Correction, say: Say): string {
+  const density = say(weighed, 'density', { units: DENSITY });
+  if (foam !== undefined)
+    return `${density}, then ${say(foam, 'volume', { units: LITRES, significant: 2 })} of foam added`;
+  if (base === undefined) return density;
+  return `${density}, then ${say(base, 'mass', { significant: 2 })} of base mix added`;
+}
 
 /** How a dry density is called by how the piece was dried. */
 export const dryWords = (dried: string | undefined): string =>

@@ -1,5 +1,8 @@
 import type { Entry } from '../../bench/entries.ts';
+import { readingValue } from '../../bench/records/csv.ts';
+import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
+import { formatPlain } from '../../core/quantity/format.ts';
 
 /** What a correction changed in its batch, for when it was not made after all. */
 export interface Correcting {
@@ -36,6 +39,40 @@ export function uncorrected(
     readings: { ...others, ...(before && { [name]: before }), ...(full && { full }) },
     corrections: corrections.slice(0, -1),
   };
+}
+
+/**
+ * One of the corrections was not made after all: what it added is taken off the sum written down, which may
+ * have been changed by hand since. `back` puts it where it was, and leaves what was written meanwhile.
+ */
+export function withoutCorrection(
+  record: Changed,
+  index: number,
+): { readonly change: Changed; readonly back: (now: Changed) => Changed } {
+  const made = record.corrections[index]!;
+  const name = made.foam === undefined ? 'baseAdded' : 'foamAdded';
+  const { [name]: sum, ...others } = record.readings;
+  const left = sum && less(name, sum, made.foam ?? made.base ?? 0);
+  return {
+    change: {
+      readings: { ...others, ...(left && { [name]: left }) },
+      corrections: record.corrections.toSpliced(index, 1),
+    },
+    back: ({ readings, corrections }) => ({
+      readings: { ...readings, ...(sum && { [name]: sum }) },
+      corrections: corrections.toSpliced(index, 0, made),
+    }),
+  };
+}
+
+/** What is left of a sum, in the unit it was written in; nothing, where it was all there was. */
+function less(name: Correcting['name'], sum: Entry, amount: number): Entry | undefined {
+  const value = readingValue({ readings: { [name]: sum } }, name);
+  if (value === undefined || amount === 0) return sum;
+  // Both were rounded to a few digits: less than a hundredth of what was added is nothing.
+  if (value - amount < amount / 100) return undefined;
+  const { kind, unit } = READINGS[name];
+  return { ...sum, t: formatPlain(value - amount, kind, sum.u ?? unit, 4) };
 }
 
 /** Whether what was remembered is a correction. */
