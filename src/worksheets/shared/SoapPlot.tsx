@@ -75,7 +75,7 @@ export function SoapPlot({
                   y={axes.y(top) + 14}
                   text-anchor={far ? 'end' : 'start'}
                 >
-                  {name} {said(hardness)}
+                  {name} {said(hardness).replace(/\u00a0.*/, '')}
                 </text>
                 <Dot axes={axes} at={[x, y]} label="" />
               </g>
