@@ -37,6 +37,8 @@ export interface KeptNumber extends Owned {
   readonly v: number;
   /** The ±, in SI. */
   readonly pm?: number;
+  /** Some of what it was worked out from was still the invented example's. */
+  readonly example?: true;
 }
 
 /**
@@ -96,6 +98,7 @@ export function isEntry(x: unknown, mayHoldRows = true): x is Entry {
 export function isKept(x: unknown): x is Kept {
   if (!isRecord(x) || !isText(x.from) || (x.by !== undefined && !isText(x.by))) return false;
   if (x.waits !== undefined) return x.waits === true;
+  if (x.example !== undefined && x.example !== true) return false;
   return (
     typeof x.v === 'number' &&
     Number.isFinite(x.v) &&

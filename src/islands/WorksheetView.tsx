@@ -217,6 +217,7 @@ function useKeeping(
         mine && {
           v: mine.value,
           ...(mine.sure && { pm: mine.sure.pm }),
+          ...(reading.onExample && { example: true }),
           ...owner,
         },
       );

@@ -179,8 +179,11 @@ describe('the foam clock', () => {
 
   test('counts down to the time in hand that the reader’s own readings give', async () => {
     const page = await open('foam/time-in-hand/');
-    await page.locator('#time-in-hand-half').fill('20');
     const left = page.locator('.foam-clock .clock-left');
+    await page.locator('#time-in-hand-half').fill('20');
+    // How the curve bends is still the example's.
+    await expect.poll(() => left.innerText()).toMatch(/^Nothing to count down to/);
+    await page.locator('#time-in-hand-exponent').fill('1.4');
     await expect.poll(() => left.innerText()).toMatch(/^Time in hand: \d+:\d\d\.$/);
     await page.locator('.foam-clock').getByRole('button', { name: 'Foam made: start' }).click();
     await expect.poll(() => left.innerText()).toMatch(/^\d+:\d\d left of \d+:\d\d\.$/);

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import type { Entry } from '../../src/bench/entries.ts';
+import type { Entries, Entry } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import drainage from '../../src/worksheets/foam/drainage.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 
@@ -92,6 +94,32 @@ describe('another worksheet’s result', () => {
 
   test('stands in for a field until the reader types', () => {
     expect(density()).toMatchObject({ origin: 'kept', value: 95, pm: 2, text: '95' });
+  });
+
+  test('that rests on the example says so down the chain; a usual choice left as it is does not count', () => {
+    const own = { v: 95, from: 'How heavy is my foam?' };
+    const read = (entries: Entries, density: object) =>
+      readWorksheet(drainage, entries, { 'foam.density': { ...own, ...density } }, metric);
+    const weighed = {
+      'drainage.foamMass': typed('1.9'),
+      'drainage.byMass': typed('2 0.04\n4 0.1'),
+    };
+    // The foam was weighed; how it drains is nobody’s reading yet.
+    expect(read({}, {})).toMatchObject({ own: true, onExample: true });
+    expect(read(weighed, {})).toMatchObject({ own: true, onExample: false });
+    expect(read(weighed, { example: true }).onExample).toBe(true);
+
+    const half = (example: object) => ({
+      'foam.halfTime': { v: 1300, from: 'Drainage', ...example },
+    });
+    const exponent = { 'foam.drainageExponent': { v: 1.5, from: 'Drainage' } };
+    const waiting = (example: object) =>
+      readWorksheet(timeInHand, {}, { ...half(example), ...exponent }, metric);
+    expect(waiting({}).onExample).toBe(false);
+    expect(waiting({ example: true })).toMatchObject({
+      onExample: true,
+      fields: { half: { origin: 'kept', onExample: true } },
+    });
   });
 
   test('is offered back once the reader has typed', () => {

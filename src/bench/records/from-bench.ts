@@ -22,9 +22,11 @@ const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
 /** The results on the bench that are numbers: what still waits for an answer is nobody's. */
 export const keptNumbers = (): Readonly<Record<string, KeptNumber>> =>
   Object.fromEntries(
-    Object.entries($kept.get()).flatMap(([key, value]): [string, KeptNumber][] =>
-      'v' in value ? [[key, value]] : [],
-    ),
+    Object.entries($kept.get()).flatMap(([key, value]): [string, KeptNumber][] => {
+      if (!('v' in value)) return [];
+      const { example: _, ...result } = value;
+      return [[key, result]];
+    }),
   );
 
 /** The bench as it is now, as a new batch: all of it, and the readings a record has a place for. */

@@ -59,6 +59,7 @@ export function readNumber(
       echo: undefined,
       onOffer: undefined,
       from: fromKept?.from,
+      ...(fromKept?.example && { onExample: true }),
       problem: value === undefined ? undefined : outOfBounds(field, value, say),
     };
   }

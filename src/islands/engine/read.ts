@@ -14,6 +14,7 @@ import {
   choices,
   type FieldReading,
   inputId,
+  isExample,
   isShown,
   type Problem,
   problemsOf,
@@ -69,6 +70,12 @@ export function readWorksheet(
     values: problems.length === 0 ? values : undefined,
     problems,
     own,
+    onExample: Object.values(fields).some(
+      (field) =>
+        isShown(field.field.when, chosen) &&
+        ((isExample(field) && !field.field.usual) ||
+          (field.type === 'number' && field.onExample === true)),
+    ),
   };
 }
 

@@ -32,6 +32,8 @@ export interface NumberReading {
   readonly onOffer: { readonly from: string; readonly text: string } | undefined;
   /** The worksheet a kept value came from. */
   readonly from: string | undefined;
+  /** That value rests on readings that were still the example's. */
+  readonly onExample?: boolean;
 }
 
 export interface ChoiceReading {
@@ -101,6 +103,8 @@ export interface Reading {
   readonly problems: readonly Problem[];
   /** Whether anything here is the reader's own. */
   readonly own: boolean;
+  /** Whether anything it asks for, or took from another worksheet, is still the invented example's. */
+  readonly onExample: boolean;
 }
 
 /** What is chosen in each field that chooses. */
@@ -117,6 +121,13 @@ export const isShown = (
   chosen: Readonly<Record<string, string>>,
 ): boolean =>
   Object.entries(when ?? {}).every(([name, values]) => values.includes(chosen[name] ?? ''));
+
+/** Whether a field shows an example nobody confirmed: what is folded away or chosen is a default, and no number none. */
+export const isExample = (reading: FieldReading): boolean =>
+  reading.origin === 'example' &&
+  !reading.field.folded &&
+  reading.type !== 'choice' &&
+  !(reading.type === 'number' && reading.value === undefined);
 
 /** The id of the input that takes a field's ±. */
 export const pmId = (input: string) => `${input}-pm`;

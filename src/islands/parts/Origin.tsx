@@ -18,6 +18,7 @@ export function Origin({
     return (
       <p class="origin kept">
         from <q>{reading.from}</q>
+        {reading.onExample && ', which still rests on the example'}
       </p>
     );
   if (reading.onOffer)

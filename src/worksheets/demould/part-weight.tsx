@@ -36,6 +36,7 @@ export default worksheet({
     dry: dryDensity,
     fittings: number('mass', {
       label: 'Form, board or inserts that go with it',
+      usual: true,
       example: '0 kg',
       min: '0 kg',
       max: '1000 kg',

@@ -29,6 +29,7 @@ export default worksheet({
     }),
     degree: number('ratio', {
       label: 'Share of the cement that has reacted',
+      usual: true,
       help: 'Half in the first days, three quarters in a month if it was kept damp: a guess, no source.',
       example: '70 %',
       min: '0 %',

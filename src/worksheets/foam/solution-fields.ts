@@ -73,6 +73,7 @@ export const solutionFields = {
   }),
   glycerol: number('ratio', {
     label: 'Glycerol in the solution',
+    usual: true,
     help: 'By mass; 0 for none.',
     example: '2 %',
     min: '0 %',
@@ -82,6 +83,7 @@ export const solutionFields = {
   }),
   lanceLoss: number('ratio', {
     label: 'Solution wasted, of what becomes foam',
+    usual: true,
     help: 'Foam run off until it comes evenly, weighed, or left in the bucket.',
     example: '10 %',
     min: '0 %',
@@ -91,6 +93,7 @@ export const solutionFields = {
   }),
   priming: number('volume', {
     label: 'Solution that fills tank foot, hose and lance',
+    usual: true,
     help: 'It stays there: the pump or the dip tube never reaches it.',
     example: '0.5 L',
     min: '0 L',

@@ -48,6 +48,7 @@ export const waitingFields = {
   }),
   wait: number('time', {
     label: 'From making the foam to blending it',
+    usual: true,
     example: '5 min',
     min: '0 min',
     max: '1 d',
@@ -62,6 +63,7 @@ export const waitingFields = {
   }),
   tolerance: number('density', {
     label: 'Wet density may be off by',
+    usual: true,
     example: '30 kg/m3',
     min: '0 kg/m3',
     aboveMin: true,
@@ -86,6 +88,7 @@ export const waitingFields = {
   }),
   inMix: number('time', {
     label: 'From blending to placing',
+    usual: true,
     example: '10 min',
     min: '0 min',
     max: '1 d',

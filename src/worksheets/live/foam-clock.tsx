@@ -22,7 +22,9 @@ const TICK = 250;
 export default function FoamClock({ short = false }: { readonly short?: boolean }) {
   const clock = useClock();
   const kept = useKept()['foam.timeInHand'];
-  const inHand = kept && 'v' in kept ? kept.v : undefined;
+  const found = kept && 'v' in kept ? kept : undefined;
+  // The example's foam says nothing about this one.
+  const inHand = found?.example ? undefined : found?.v;
   const now = useNow(clock !== undefined && clock.stop === undefined);
   const seconds = clock && elapsed(clock, now);
   const told = seconds === undefined ? undefined : milestone(seconds, inHand);
@@ -34,9 +36,11 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
         {onClock(seconds ?? 0)}
       </p>
       <p class="clock-left">
-        {short && inHand === undefined
-          ? 'How long this foam may wait is not known yet.'
-          : leftWords(inHand, left)}
+        {found?.example
+          ? 'Nothing to count down to: “How long may the foam wait?” still rests partly on the example.'
+          : short && inHand === undefined
+            ? 'How long this foam may wait is not known yet.'
+            : leftWords(inHand, left)}
       </p>
       <p class="clock-says" role="status">
         {told?.say ?? ''}

@@ -54,6 +54,7 @@ export const proportionFields = {
   }),
   glycerol: number('ratio', {
     label: 'Glycerol in the solution',
+    usual: true,
     help: 'By mass; 0 for none. A little is common practice.',
     example: '2 %',
     min: '0 %',
@@ -63,6 +64,7 @@ export const proportionFields = {
   }),
   lanceLoss: number('ratio', {
     label: 'Solution added for what hose and lance lose',
+    usual: true,
     example: '10 %',
     min: '0 %',
     max: '200 %',

@@ -4,6 +4,7 @@ import { FOAM, LITRES } from '../shared/amounts.ts';
 /** The recipe's two ratios, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
   label: 'Water/cement ratio',
+  usual: true,
   help: 'By mass, of the base mix. Often near 0.37 (common practice, no source); below 0.35 the paste begins to take water from the foam.',
   example: '0.4',
   min: '0.1',
@@ -14,6 +15,7 @@ export const waterCement = number('ratio', {
 
 export const sandCement = number('ratio', {
   label: 'Sand to cement',
+  usual: true,
   help: 'By mass, sand surface-dry. 0 for none.',
   example: '0',
   min: '0',

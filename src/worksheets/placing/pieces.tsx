@@ -80,6 +80,7 @@ export default worksheet({
     }),
     settling: number('ratio', {
       label: 'Left proud, for settling',
+      usual: true,
       learned: learned('form.settling'),
       help: 'The top sinks while the foam drains and bubbles merge, so it is left proud. The share is a guess until you have seen yours.',
       example: '3 %',
@@ -89,6 +90,7 @@ export default worksheet({
     }),
     waste: number('ratio', {
       label: 'Waste',
+      usual: true,
       help: 'What stays in the mixer, the bucket and the samples you weigh.',
       example: '5 %',
       min: '0 %',

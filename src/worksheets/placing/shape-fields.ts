@@ -142,6 +142,7 @@ export const shapeFields = {
   }),
   settling: number('ratio', {
     label: 'Left proud, for settling',
+    usual: true,
     example: '3 %',
     min: '0 %',
     max: '50 %',
@@ -150,6 +151,7 @@ export const shapeFields = {
   }),
   waste: number('ratio', {
     label: 'Waste',
+    usual: true,
     example: '5 %',
     min: '0 %',
     max: '50 %',

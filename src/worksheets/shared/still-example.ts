@@ -4,6 +4,7 @@ import {
   choices,
   type FieldReading,
   inputId,
+  isExample,
   isShown,
   type Reading,
 } from '../../islands/engine/reading.ts';
@@ -24,13 +25,9 @@ export function stillExample(
   later: readonly string[] = [],
 ) {
   const chosen = choices(fields);
-  return Object.entries(fields).flatMap(([name, { origin, field, type }]) =>
-    origin === 'example' &&
-    !field.folded &&
-    !later.includes(name) &&
-    isShown(field.when, chosen) &&
-    (type === 'number' || type === 'rows')
-      ? [{ label: field.label, input: inputId(sheet.id, name) }]
+  return Object.entries(fields).flatMap(([name, reading]) =>
+    isExample(reading) && !later.includes(name) && isShown(reading.field.when, chosen)
+      ? [{ label: reading.field.label, input: inputId(sheet.id, name) }]
       : [],
   );
 }
