@@ -1,14 +1,19 @@
+import { PRACTICE_LIFT } from '../../core/placing/lift.ts';
 import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/panel.ts';
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { FormSection } from '../shared/FormSection.tsx';
+import { METRES, practiceLift } from './practice-lift.ts';
 import { BENDS, MODULUS, pressureFields, RUNS, SHORT, SPANS } from './pressure-fields.ts';
 
 const KPA = { metric: 'kPa', us: 'psf' } as const;
 const NEWTON = { metric: 'N', us: 'lbf' } as const;
 const MPA = { metric: 'MPa', us: 'psi' } as const;
+
+/** A form higher than a person is for a designer, m. A choice: no source draws the line here. */
+const TALL = 1.8;
 
 /** A limit is never rounded up: three digits, and the rest left off. */
 function roundedDown(length: number): number {
@@ -127,10 +132,16 @@ export default worksheet({
       units: NEWTON,
     },
   },
-  judge: ({ bent, limits, longest, float, face, ties }, _, say) => {
+  judge: ({ bent, limits, longest, float, face, ties }, { depth }, say) => {
     const span = say(roundedDown(longest.span), 'length', { units: SHORT, significant: 3 });
     const force = (n: number) =>
       `${say(n, 'force', { units: NEWTON, significant: 2 })}, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`;
+    const clamps = `Clamps are not checked here: each lower one must carry ${force(ties.lower)}, each upper one ${force(ties.upper)}.`;
+    if (depth > TALL)
+      return {
+        verdict: 'stop',
+        say: `A form filled ${say(depth, 'length', { units: METRES, plain: true, significant: 2 })} deep is higher than a person. It is for someone licensed to design it, whatever the panel bears.`,
+      };
     if (bent.stress > limits.stress)
       return {
         verdict: 'stop',
@@ -156,9 +167,14 @@ export default worksheet({
         verdict: 'look',
         say: 'One row of clamps is pulled in, not pushed out: the push does not pass between the two rows. Put one below a third of the depth and the other above it.',
       };
+    if (depth > PRACTICE_LIFT.max)
+      return {
+        verdict: 'look',
+        say: `The panel holds, but no more than ${practiceLift('max', say)} is placed in one lift. ${clamps}`,
+      };
     return {
       verdict: 'good',
-      say: `It holds and stays straight; this panel could span ${span}. Clamp it before the first bucket: what is liquid finds every gap.`,
+      say: `The panel holds and stays straight; it could span ${span}. ${clamps} Clamp it before the first bucket: what is liquid finds every gap.`,
     };
   },
   notes: () => [

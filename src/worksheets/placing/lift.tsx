@@ -6,8 +6,8 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { sandCement, waterCement } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { LiftColumn } from '../shared/LiftColumn.tsx';
+import { METRES, practiceLift } from './practice-lift.ts';
 
-const METRES = { metric: 'm', us: 'ft' } as const;
 const KPA = { metric: 'kPa', us: 'psi' } as const;
 
 export default worksheet({
@@ -121,16 +121,13 @@ export default worksheet({
     gas: { label: 'Gas in the mix, by volume', kind: 'ratio', of: (r) => r.gas, units: PERCENT },
   },
   judge: ({ profile }, { depth, gain }, say) => {
-    const { max } = PRACTICE_LIFT;
-    // Practice is 2 to 4 ft where feet are read: 3.9 would look like a limit.
-    const digits = say.system === 'us' ? 1 : 2;
-    const usual = `${say(PRACTICE_LIFT.min, 'length', { units: METRES, plain: true, significant: digits })} to ${say(max, 'length', { units: METRES, plain: true, significant: digits })}`;
+    const usual = `${practiceLift('min', say)} to ${practiceLift('max', say)}`;
     if (profile.gain > gain)
       return {
         verdict: 'stop',
         say: `The bottom would be ${say(profile.gain, 'ratio', { units: PERCENT, significant: 2 })} denser before a single bubble has broken. Place it in lower lifts.`,
       };
-    if (depth > max)
+    if (depth > PRACTICE_LIFT.max)
       return {
         verdict: 'stop',
         say: `Pressure on the bubbles would allow it; practice does not. Lifts are ${usual}, since bubbles also break, drain and rise. Wait until one bears a footstep before the next.`,

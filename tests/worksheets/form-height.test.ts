@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import type { Entries, System } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
+
+/** A panel stiff enough for any depth, so that the depth alone is judged. */
+const judged = (metres: string, system: System = 'metric') => {
+  const say = speaker(system);
+  const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;
+  const entries: Entries = {
+    'form-pressure.depth': { t: metres, u: 'm', s: 'metric' },
+    'form-pressure.span': mm('100'),
+    'form-pressure.thickness': mm('100'),
+    'form-pressure.upper': { t: metres, u: 'm', s: 'metric' },
+  };
+  const found = answer(formPressure, readWorksheet(formPressure, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  return found.judgement;
+};
+
+test('a panel that bears it makes no form higher than a person', () => {
+  for (const depth of ['1.81', '3', '10'])
+    expect(judged(depth), depth).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringContaining('licensed to design'),
+    });
+  expect(judged('1.8').verdict).toBe('look');
+  expect(judged('1.21').say).toContain('one lift');
+  expect(judged('1.21', 'us').say).toMatch(/no more than 4\sft/);
+  expect(judged('1.2').verdict).toBe('good');
+});
+
+test('a good panel does not speak for its clamps: it says what they carry', () => {
+  const { verdict, say } = judged('0.06');
+  expect(verdict).toBe('good');
+  expect(say).toMatch(/^The panel holds/);
+  expect(say).toMatch(/not checked here: each lower one must carry \d.*\sN, .* each upper one \d/);
+});
