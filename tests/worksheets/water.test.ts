@@ -184,6 +184,46 @@ describe('verdicts', () => {
     );
   });
 
+  test('hard water is not passed on to the cement when it may be sea water', () => {
+    const ions = (calcium: string, magnesium: string, soft = '12') =>
+      answered(waterHardness, {
+        'water.calcium': calcium,
+        'water.magnesium': magnesium,
+        'water.soft': soft,
+      }).judgement;
+    expect(ions('95', '18').say).toContain('use this water for the base mix');
+    // 2.497 × 260 + 4.118 × 20 = 732 mg/L, which the trade calls extremely hard.
+    for (const soft of ['12', '', '700']) {
+      const extreme = ions('260', '20', soft);
+      expect(extreme.say).toContain('before it mixes cement, ask ‘Is this water fit');
+      expect(extreme.say).not.toMatch(/use this water|may still/);
+    }
+    expect(ions('260', '20').verdict).toBe('look');
+    expect(ions('400', '120').verdict).toBe('look');
+    for (const sea of [ions('400', '1300'), ions('400', '1300', '5000'), ions('600', '5')])
+      expect(sea).toMatchObject({ verdict: 'stop', say: expect.stringContaining('sea water') });
+  });
+
+  test('lye, wash water and brine are not mixed with because a limit is silent on them', () => {
+    const of = (more: Readonly<Record<string, string>>) =>
+      answered(fit, { ...report, ...more }).judgement;
+    expect(of({ 'water.pH': '9' }).verdict).toBe('good');
+    expect(of({ 'water.pH': '9.1' })).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('wash water or lye'),
+    });
+    expect(of({ 'water.pH': '12.3' }).verdict).toBe('look');
+    expect(of({ 'water.pH': '13.8' })).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringContaining('Keep it off skin'),
+    });
+    expect(of({ 'water.dissolved': '2000' }).verdict).toBe('good');
+    expect(of({ 'water.dissolved': '49000' })).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('more than natural waters'),
+    });
+  });
+
   test('rain that stood at 30 °C is not sprayed', () => {
     expect(answered(rain, { 'rain.warmest': '30' }).judgement.verdict).toBe('stop');
     expect(answered(rain).judgement.verdict).toBe('good');

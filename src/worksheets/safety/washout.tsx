@@ -8,6 +8,8 @@ import { PhScale } from '../shared/PhScale.tsx';
 const LIFE = PH_MARKS.find(({ id }) => id === 'fresh-water-life')!.pH;
 /** The range that stormwater rules of one state aim at; used only to say how far off the water is. */
 const TARGET = PH_MARKS.find(({ id }) => id === 'stormwater-target')!.pH;
+/** Taken for corrosive from here up by European law on labelling. From memory. */
+const CORROSIVE = 11.5;
 
 export default worksheet({
   id: 'washout',
@@ -93,6 +95,16 @@ export default worksheet({
       return {
         verdict: 'look',
         say: `A pH of ${pH.toFixed(1)} is within what one state asks of stormwater. That alone lets nothing go: metals, solids and dissolved salts count too, and your own rules decide.`,
+      };
+    if (pH <= LIFE[1]!)
+      return {
+        verdict: 'look',
+        say: `A pH of ${pH.toFixed(1)} is above what one state asks of stormwater, ${TARGET[1]}. Do not pour it away: use the clear water in the next base mix, and let the solids harden.`,
+      };
+    if (pH < CORROSIVE)
+      return {
+        verdict: 'stop',
+        say: `A pH of ${pH.toFixed(1)} harms life in water. Do not pour it away: let it settle, use the clear water in the next base mix, and let the solids harden.`,
       };
     return {
       verdict: 'stop',

@@ -8,6 +8,10 @@ import { otherIons, pH } from '../shared/water-fields.ts';
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
 const NATURAL = 2;
+/** Natural water is not so caustic: something has been washed or dissolved in it. Common practice, no source. */
+const WASH_WATER = 9;
+/** Nor is lime water, at 12.45: this is lye. Common practice, no source. */
+const LYE = 12.5;
 /** What was read stands in the working as it was read: 22 mg/L, not 22.0. */
 const READ = { plain: true, significant: 3 } as const;
 /** Sea water holds some 20 g/L of chloride: it is judged, not refused. */
@@ -130,6 +134,11 @@ export default worksheet({
         verdict: 'stop',
         say: 'Oil, soap and sugar spoil the set or the bond, and oil kills foam. Do not mix with it, whatever the report says.',
       };
+    if ((v.pH ?? 0) > LYE)
+      return {
+        verdict: 'stop',
+        say: 'So caustic a water is lye or strong wash water, or the strip is read too high. Keep it off skin and out of eyes, and do not mix with it until it has passed the comparison test.',
+      };
     if (over.some(({ limit }) => !limit.optional))
       return {
         verdict: 'stop',
@@ -149,6 +158,16 @@ export default worksheet({
       return {
         verdict: 'look',
         say: 'Let it settle, pass it through a fine cloth or sieve, look again. If it stays cloudy, run the comparison test.',
+      };
+    if ((v.pH ?? 0) > WASH_WATER)
+      return {
+        verdict: 'look',
+        say: 'Natural water is not so caustic: this is wash water or lye. Clear wash water of your own mix may go into the next one; any other only after the comparison test. Gloves and goggles on.',
+      };
+    if ((v.dissolvedSolids ?? 0) > NATURAL)
+      return {
+        verdict: 'look',
+        say: 'Within every limit the report covers, but it holds more than natural waters do. Find out what that is, or run the comparison test, before it mixes cement.',
       };
     const silent = (['chloride', 'sulfate', 'alkalies'] as const).filter((of) =>
       r.judged.some(({ limit, verdict }) => limit.of === of && verdict === 'unknown'),

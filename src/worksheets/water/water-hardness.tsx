@@ -1,3 +1,4 @@
+import { fromUnit } from '../../core/quantity/convert.ts';
 import {
   hardnessFromDrops,
   hardnessFromIons,
@@ -20,6 +21,10 @@ const NAMES = {
   'very-hard': 'very hard',
   'extremely-hard': 'extremely hard, as the trade calls it',
 } as const;
+
+/** Harder than the water of wells, mol/m³: brine, sea water or a wrong unit. A choice: no source draws this line. */
+const BRINE = fromUnit(1500, 'hardness', 'mg/L CaCO3');
+const FIT = '‘Is this water fit to mix cement with?’';
 
 export default worksheet({
   id: 'water-hardness',
@@ -173,6 +178,16 @@ export default worksheet({
   judge: ({ total, soft, ...r }, _, say) => {
     const name = NAMES[r.trade];
     const amount = say(total, 'hardness', { units: HARDNESS });
+    if (total > BRINE)
+      return {
+        verdict: 'stop',
+        say: `${amount} is brine or sea water, or the wrong unit. Make no foam with it, and mix no cement with it unless ${FIT} lets it pass.`,
+      };
+    // Hardness alone does no harm to cement; what comes with that much of it may.
+    const base =
+      r.trade === 'extremely-hard'
+        ? `before it mixes cement, ask ${FIT}`
+        : 'use this water for the base mix, where cement brings far more calcium than any tap';
     // Up to the end of the survey's "moderately hard" band another water is not worth the walk.
     if (r.class === 'soft' || r.class === 'moderately-hard')
       return {
@@ -182,16 +197,16 @@ export default worksheet({
     if (soft === undefined)
       return {
         verdict: 'look',
-        say: `${amount} is ${name}. Make the foaming solution with rain, distilled or softened water; use this water for the base mix, where cement brings far more calcium than any tap.`,
+        say: `${amount} is ${name}. Make the foaming solution with rain, distilled or softened water; ${base}.`,
       };
     if (soft < total / 2)
       return {
         verdict: 'look',
-        say: `${amount} is ${name}. Make the foaming solution with the soft water (${say(soft, 'hardness', { units: HARDNESS, significant: 2 })}); use this water for the base mix, where cement brings far more calcium than any tap.`,
+        say: `${amount} is ${name}. Make the foaming solution with the soft water (${say(soft, 'hardness', { units: HARDNESS, significant: 2 })}); ${base}.`,
       };
     return {
       verdict: r.class === 'very-hard' ? 'stop' : 'look',
-      say: `${amount} is ${name}, and the softest water you name is not much softer. Find rain, distilled or softened water for the foam before you spend concentrate; this water may still mix the cement.`,
+      say: `${amount} is ${name}, and the softest water you name is not much softer. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
     };
   },
   notes: ({ total }, _, say) => [

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import washout from '../../src/worksheets/safety/washout.tsx';
+
+const metric = speaker('metric');
+const judged = (pH: string) => {
+  const found = answer(
+    washout,
+    readWorksheet(washout, { 'washout.pH': { t: pH } }, {}, metric),
+    metric,
+  );
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  return found.judgement;
+};
+
+test('a pH is said to harm what it harms, and nothing more', () => {
+  expect(judged('8.5')).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('lets nothing go'),
+  });
+  for (const pH of ['8.6', '9'])
+    expect(judged(pH), pH).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('above what one state asks of stormwater, 8.5'),
+    });
+  for (const pH of ['9.1', '11.4'])
+    expect(judged(pH), pH).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringContaining('harms life'),
+    });
+  for (const pH of ['8.6', '9.1', '11.4']) expect(judged(pH).say, pH).not.toMatch(/skin|kills/);
+  expect(judged('11.5')).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringContaining('burns skin'),
+  });
+  for (const pH of ['8.6', '9.1', '11.5', '12.3'])
+    expect(judged(pH).say, pH).toContain('Do not pour it away');
+});
