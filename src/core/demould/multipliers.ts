@@ -28,6 +28,9 @@ const row = (
   source: 'pci-handbook',
 });
 
+/** Times its weight, for a part that is free of its form and is carried. From memory. @source pci-handbook */
+export const CARRIED = 1.2;
+
 /**
  * Multipliers on the weight of a normal-weight precast part for form suction, impact and travel.
  * From memory, unchecked against a copy. None is published for foamed concrete, which weighs less than
@@ -43,7 +46,7 @@ export const HANDLING_MULTIPLIERS: readonly HandlingMultiplier[] = [
   row('strip-smooth-joints', 'flat-with-joints', 'smooth-oiled', 'stripping', 1.4),
   row('strip-smooth-fluted', 'fluted', 'smooth-oiled', 'stripping', 1.6),
   row('strip-smooth-sculptured', 'sculptured', 'smooth-oiled', 'stripping', 1.7),
-  row('yard-handling', 'any', 'any', 'yard-handling', 1.2),
+  row('yard-handling', 'any', 'any', 'yard-handling', CARRIED),
   row('travel', 'any', 'any', 'travel', 1.5),
 ];
 

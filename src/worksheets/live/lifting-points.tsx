@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { BEST_SUPPORT_FRACTION } from '../../core/demould/beam.ts';
 import { handlingStress } from '../../core/demould/handling.ts';
+import { CARRIED } from '../../core/demould/multipliers.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { demo } from '../demo.ts';
@@ -8,7 +9,9 @@ import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { KPA } from '../shared/part-fields.ts';
 
 const { length, width, thickness } = demo.slab;
-const PART = { length, width, depth: thickness, density: demo.wetDensity, factor: 1, adhesion: 0 };
+const slab = { length, width, depth: thickness, density: demo.wetDensity };
+/** Free of its form. */
+const PART = { ...slab, factor: CARRIED, adhesion: 0 };
 /** Two holds need some room between them. */
 const FARTHEST = 0.48;
 const stretched = (share: number) =>
@@ -43,8 +46,8 @@ export default function LiftingPoints() {
         />
       </label>
       <p>
-        Tension {say(stress, 'stress', { units: KPA })}: {(stress / least).toFixed(1)} times the
-        least that two holds can do.
+        Tension as it is carried {say(stress, 'stress', { units: KPA })}:{' '}
+        {(stress / least).toFixed(1)} times the least that two holds can do.
       </p>
     </div>
   );
