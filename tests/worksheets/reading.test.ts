@@ -2,13 +2,14 @@ import { describe, expect, test } from 'vitest';
 import type { Entries, Entry } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
-import type { NumberReading } from '../../src/islands/engine/reading.ts';
+import type { NumberReading, RowsReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import pieces from '../../src/worksheets/placing/pieces.tsx';
 
 const metric = speaker('metric');
 const us = speaker('us');
@@ -126,6 +127,35 @@ describe('another worksheet’s result', () => {
     const own = density({ 'mix.foamDensity': { t: '70', u: 'g/L', s: 'metric' } });
     expect(own).toMatchObject({ origin: 'yours', value: 70 });
     expect(own.onOffer?.text).toBe('95.0\u00a0g/L');
+  });
+});
+
+describe('a list of rows', () => {
+  const read = (...rows: Readonly<Record<string, Entry>>[]) =>
+    readWorksheet(pieces, rows.length > 0 ? { 'pieces.pieces': { rows } } : {}, {}, metric);
+  const cells = (reading: ReturnType<typeof read>) =>
+    (reading.fields.pieces as RowsReading).rows[0]!;
+  const mm = (t: string): Entry => ({ t, u: 'mm', s: 'metric' });
+
+  test('one changed cell leaves the others the example’s, with its numbers', () => {
+    const reading = read({ length: mm('500') });
+    expect(cells(reading).length).toMatchObject({ origin: 'yours', value: 0.5 });
+    expect(cells(reading).width).toMatchObject({ origin: 'example', value: 0.3 });
+    expect(cells(reading).count).toMatchObject({ origin: 'example', value: 12 });
+    expect(reading).toMatchObject({ own: true, onExample: true });
+    expect(reading.values!.pieces[0]).toMatchObject({ length: 0.5, width: 0.3, count: 12 });
+  });
+
+  test('a unit picked on an untouched cell changes neither its number nor whose it is', () => {
+    const { width } = cells(read({ width: { d: { metric: 'cm' } } }));
+    expect(width).toMatchObject({ origin: 'example', text: '30', unit: 'cm', value: 0.3 });
+  });
+
+  test('only when every cell shown is the reader’s does nothing of the example stand in it', () => {
+    const all = { length: mm('500'), width: mm('300'), thickness: mm('50') };
+    expect(read({ ...all, count: { t: '3' } }).onExample).toBe(false);
+    expect(read(all).onExample).toBe(true);
+    expect(read({ ...all, width: mm(''), count: { t: '3' } }).problems).toHaveLength(1);
   });
 });
 

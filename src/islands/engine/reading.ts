@@ -124,10 +124,17 @@ export const isShown = (
 
 /** Whether a field shows an example nobody confirmed: what is folded away or chosen is a default, and no number none. */
 export const isExample = (reading: FieldReading): boolean =>
-  reading.origin === 'example' &&
   !reading.field.folded &&
   reading.type !== 'choice' &&
-  !(reading.type === 'number' && reading.value === undefined);
+  (reading.origin === 'example'
+    ? !(reading.type === 'number' && reading.value === undefined)
+    : reading.type === 'rows' && reading.rows.some(holdsExample));
+
+/** One changed cell does not make the rest of its row the reader's. */
+const holdsExample = (row: RowReading): boolean => {
+  const chosen = choices(row);
+  return Object.values(row).some((cell) => isShown(cell.field.when, chosen) && isExample(cell));
+};
 
 /** The id of the input that takes a field's ±. */
 export const pmId = (input: string) => `${input}-pm`;

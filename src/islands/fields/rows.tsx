@@ -4,6 +4,7 @@ import { notify } from '../../bench/notices.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import { hiddenValue, readCell } from '../engine/read-cell.ts';
 import {
+  type CellReading,
   choices,
   inputId,
   isShown,
@@ -41,12 +42,22 @@ const exampleRow = (
     }),
   );
 
+/** Where the reader has typed nothing, what stands in the same row of the example. */
+const examplesOf = (field: RowsField, at: number): Row =>
+  field.example[at] ? exampleRow(field, field.example[at]) : {};
+
 function readRows(field: RowsField, entry: Entry | undefined, say: Say): RowsReading {
   const own = entry?.rows !== undefined;
-  const source = own ? entry.rows! : field.example.map((row) => exampleRow(field, row));
-  const rows = source.map((row) => {
+  const source: readonly Row[] = own ? entry.rows! : field.example.map(() => ({}));
+  const rows = source.map((row, at) => {
+    const examples = examplesOf(field, at);
     return Object.fromEntries(
-      Object.entries(field.of).map(([name, cell]) => [name, readCell(cell, row[name], {}, say)]),
+      Object.entries(field.of).map(([name, cell]) => {
+        const typed = row[name];
+        if (typed?.t !== undefined) return [name, readCell(cell, typed, {}, say)];
+        const read = readCell(cell, { ...examples[name], ...typed }, {}, say);
+        return [name, { ...read, origin: 'example' } as CellReading];
+      }),
     );
   });
   return {
@@ -93,7 +104,9 @@ function RowsInput({
 }: InputProps<RowsReading>) {
   const onRows = (rows: readonly Row[], input: string) => onEntry({ rows }, input);
   const { field } = reading;
-  const rows: readonly Row[] = entry?.rows ?? field.example.map((row) => exampleRow(field, row));
+  const rows: readonly Row[] = entry?.rows ?? field.example.map(() => ({}));
+  // A row that moves takes its examples along as the reader's: they saw them there.
+  const whole = () => rows.map((row, at) => ({ ...examplesOf(field, at), ...row }));
   // What is put back goes among the rows as they are then.
   const now = useRef(rows);
   now.current = rows;
@@ -145,14 +158,14 @@ function RowsInput({
                   class="quiet"
                   onClick={() => {
                     onRows(
-                      rows.filter((_, i) => i !== at),
+                      whole().filter((_, i) => i !== at),
                       id,
                     );
                     document.getElementById(id)?.focus();
                     notify('row', `${capital(field.row)} ${at + 1} was removed.`, [
                       {
                         label: 'Put it back',
-                        run: () => onRows(now.current.toSpliced(at, 0, rows[at]!), id),
+                        run: () => onRows(now.current.toSpliced(at, 0, whole()[at]!), id),
                       },
                     ]);
                   }}
@@ -167,7 +180,10 @@ function RowsInput({
       {reading.rows.length < field.most && (
         <button
           type="button"
-          onClick={() => onRows([...rows, rows.at(-1) ?? exampleRow(field, field.example[0]!)], id)}
+          onClick={() => {
+            const all = whole();
+            onRows([...all, all.at(-1) ?? examplesOf(field, 0)], id);
+          }}
         >
           Add another {field.row}
         </button>
