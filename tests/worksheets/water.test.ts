@@ -5,6 +5,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import blend from '../../src/worksheets/water/blend-waters.tsx';
+import boilWater from '../../src/worksheets/water/boil-water.tsx';
 import balance from '../../src/worksheets/water/carbonate-balance.tsx';
 import compare from '../../src/worksheets/water/compare-waters.tsx';
 import fit from '../../src/worksheets/water/fit-for-cement.tsx';
@@ -227,6 +228,55 @@ describe('verdicts', () => {
   test('rain that stood at 30 °C is not sprayed', () => {
     expect(answered(rain, { 'rain.warmest': '30' }).judgement.verdict).toBe('stop');
     expect(answered(rain).judgement.verdict).toBe('good');
+  });
+
+  test('rain is looked at from 20 °C, before it is too warm', () => {
+    expect(answered(rain, { 'rain.warmest': '19.9' }).judgement.verdict).toBe('good');
+    for (const warmest of ['20', '24'])
+      expect(
+        answered(rain, { 'rain.warmest': warmest, 'rain.stood': '13' }).judgement,
+      ).toMatchObject({
+        verdict: 'look',
+        say: expect.stringContaining('do not breathe its spray'),
+      });
+    expect(answered(rain, { 'rain.warmest': '25' }).judgement.verdict).toBe('stop');
+  });
+
+  test('what comes through a softener is judged before what it adds', () => {
+    const through = (water: string, leaves: string) =>
+      answered(softener, { 'water.hardnessUsed': water, 'softener.leaves': leaves }).judgement;
+    expect(through('5000', '4000')).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringContaining('Regenerate'),
+    });
+    for (const water of ['5000', '500'])
+      expect(through(water, '200')).toMatchObject({
+        verdict: 'look',
+        say: expect.stringContaining('still hard'),
+      });
+    expect(through('5000', '0').say).toMatch(/^Good for the foam/);
+    expect(through('311', '0').verdict).toBe('good');
+  });
+
+  test('no water is named soft that is no softer, or that takes the dose itself', () => {
+    const lost = (water: string, soft: string) =>
+      answered(soap, { 'water.hardnessUsed': water, 'water.soft': soft }).judgement.say;
+    expect(lost('311', '12')).toContain('Use the soft water (12');
+    for (const [water, soft] of [
+      ['311', '400'],
+      ['311', '311'],
+      ['5000', '2000'],
+    ] as const) {
+      expect(lost(water, soft)).toContain('not soft enough: find rain');
+      expect(lost(water, soft)).not.toContain('Use the soft water');
+    }
+  });
+
+  test('a barrel is boiled in lots that can be lifted', () => {
+    const boiled = (volume: string) =>
+      answered(boilWater, { 'water.toBoil': volume }).judgement.say;
+    expect(boiled('100')).toMatch(/Boil 100\sL, in lots of no more than 10\sL, for/);
+    expect(boiled('10')).toMatch(/Boil 10\sL for/);
   });
 });
 

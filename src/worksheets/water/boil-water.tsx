@@ -21,6 +21,8 @@ import {
 
 /** Less than this share taken out is not worth the fuel. Common practice, no source. */
 const WORTH_IT = 0.3;
+/** What one person lifts with its pot, m³. A choice: no source draws this line. */
+const LOT = 0.01;
 
 export default worksheet({
   id: 'boil-water',
@@ -109,9 +111,11 @@ export default worksheet({
         verdict: 'stop',
         say: `Not worth the fuel: ${left} would stay. Use washing soda or a softener, or blend with soft water.`,
       };
+    const litres = (volume: number) => say(volume, 'volume', { units: LITRES, significant: 2 });
+    const lots = v.volume > LOT ? `, in lots of no more than ${litres(LOT)},` : '';
     return {
       verdict: 'look',
-      say: `${left} stays at best. Boil ${say(v.volume, 'volume', { units: LITRES, significant: 2 })} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
+      say: `${left} stays at best. Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
     };
   },
   notes: () => [

@@ -7,6 +7,8 @@ import { IonBars } from '../shared/IonBars.tsx';
 
 /** Legionella grows from here up, K. @source who-legionella (read second-hand) */
 const WARM = 298.15;
+/** Stored water is best kept below this, K. @source who-legionella (read second-hand) */
+const COOL = 293.15;
 /** Water that has stood longer is looked at hard. Common practice, no source. */
 const LONG = 14 * DAY;
 const DEPTH = { metric: 'mm', us: 'in' } as const;
@@ -135,6 +137,11 @@ export default worksheet({
       return {
         verdict: 'stop',
         say: 'Algae and slime spoil foam and hold back cement. Pour it on the ground, scrub the butt, and keep the light out.',
+      };
+    if (v.warmest >= COOL)
+      return {
+        verdict: 'look',
+        say: `At ${warm} it has stood warmer than stored rain should. Shade the butt, use the water before it warms further, and do not breathe its spray.`,
       };
     if (v.stood > LONG)
       return {

@@ -123,7 +123,10 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const share = say(r.yours.byNumber.share, 'ratio', { units: PERCENT, significant: 2 });
-    const soft = `the soft water (${say(v.soft, 'hardness', { units: HARDNESS, significant: 2 })})`;
+    const use =
+      v.soft < v.hardness / 2 && r.rain.byNumber.share < GREAT_LOSS
+        ? `Use the soft water (${say(v.soft, 'hardness', { units: HARDNESS, significant: 2 })})`
+        : 'The other water you name is not soft enough: find rain, distilled or softened water';
     if (v.kind === 'synthetic')
       return {
         verdict: 'look',
@@ -137,17 +140,17 @@ export default worksheet({
     if (r.yours.byNumber.share >= 1)
       return {
         verdict: 'stop',
-        say: `This water takes the whole dose and gives scum, not foam. Use ${soft}.`,
+        say: `This water takes the whole dose and gives scum, not foam. ${use}.`,
       };
     if (r.yours.byNumber.share >= GREAT_LOSS)
       return {
         verdict: 'stop',
-        say: `${share} of the dose is gone before there is a bubble. Use ${soft}: more soap makes more scum, and scum breaks foam.`,
+        say: `${share} of the dose is gone before there is a bubble, and more soap only makes more scum, which breaks foam. ${use}.`,
       };
     if (r.yours.byNumber.share > SMALL_LOSS)
       return {
         verdict: 'look',
-        say: `${share} of the dose is lost. Use ${soft}, or, second best and with a poorer foam, raise the dose to at least ${say(r.yours.byNumber.needed, 'concentration', { units: IN_SOLUTION })} and strain off the scum.`,
+        say: `${share} of the dose is lost. ${use}, or, second best and with a poorer foam, raise the dose to at least ${say(r.yours.byNumber.needed, 'concentration', { units: IN_SOLUTION })} and strain off the scum.`,
       };
     return { verdict: 'good', say: `${share} of the dose is lost: use this water for the foam.` };
   },

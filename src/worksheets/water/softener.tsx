@@ -1,5 +1,6 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { alkaliesOf } from '../../core/water/fitness.ts';
+import { usgsClass } from '../../core/water/hardness-class.ts';
 import { LIMITS } from '../../core/water/mixing-water-limits.ts';
 import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
 import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
@@ -117,15 +118,22 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const soft = say(v.leaves, 'hardness', { units: HARDNESS });
-    if (r.alkalies > ALKALIES)
-      return {
-        verdict: 'look',
-        say: `Good for the foam, at ${soft}. Its sodium alone passes the strictest limit on alkalis for mixing water, so keep the unsoftened water for the base mix.`,
-      };
     if (v.leaves > 0.5 * v.hardness)
       return {
         verdict: 'stop',
         say: `At ${soft} most of the hardness comes through: the bed is spent or bypassed. Regenerate it and test again.`,
+      };
+    // The same line as for a water that needs no softening: the survey's "moderately hard".
+    const still = usgsClass(v.leaves);
+    if (still === 'hard' || still === 'very-hard')
+      return {
+        verdict: 'look',
+        say: `At ${soft} it is still hard: regenerate the bed and test again, or pass the water through once more, before it makes foam.`,
+      };
+    if (r.alkalies > ALKALIES)
+      return {
+        verdict: 'look',
+        say: `Good for the foam, at ${soft}. Its sodium alone passes the strictest limit on alkalis for mixing water, so keep the unsoftened water for the base mix.`,
       };
     return {
       verdict: 'good',
