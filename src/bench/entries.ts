@@ -1,4 +1,5 @@
 import { KINDS, type Kind } from '../core/quantity/kinds.ts';
+import { LIMITS } from './records/limits.ts';
 
 export type System = 'metric' | 'us';
 
@@ -53,15 +54,10 @@ export type Kept = KeptNumber | KeptWaiting;
 
 export type KeptResults = Readonly<Record<string, Kept>>;
 
-const LONGEST_TEXT = 200;
-/** A table of readings may be typed into one field. */
-const LONGEST_ENTRY = 4000;
-const MOST_ROWS = 40;
-
 const unitIds = new Set(Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)));
 
-const isText = (x: unknown): x is string => typeof x === 'string' && x.length <= LONGEST_TEXT;
-const isTyped = (x: unknown) => typeof x === 'string' && x.length <= LONGEST_ENTRY;
+const isText = (x: unknown): x is string => typeof x === 'string' && x.length <= LIMITS.text;
+const isTyped = (x: unknown) => typeof x === 'string' && x.length <= LIMITS.typed;
 const isUnit = (x: unknown): x is string => isText(x) && unitIds.has(x);
 const isSystem = (x: unknown): x is System => x === 'metric' || x === 'us';
 const isRecord = (x: unknown): x is Record<string, unknown> =>
@@ -77,7 +73,7 @@ const CHECKS: Record<keyof Entry, (x: unknown) => boolean> = {
     isRecord(x) && Object.entries(x).every(([system, unit]) => isSystem(system) && isUnit(unit)),
   rows: (x) =>
     Array.isArray(x) &&
-    x.length <= MOST_ROWS &&
+    x.length <= LIMITS.rows &&
     x.every((row) => isRecord(row) && Object.values(row).every((cell) => isEntry(cell, false))),
 };
 
@@ -89,7 +85,7 @@ export function isEntry(x: unknown, mayHoldRows = true): x is Entry {
       ([key, value]) =>
         Object.hasOwn(CHECKS, key) &&
         (mayHoldRows || key !== 'rows') &&
-        CHECKS[key as keyof Entry](value),
+        (value === undefined || CHECKS[key as keyof Entry](value)),
     )
   );
 }

@@ -8,6 +8,8 @@ import {
   type KeptResults,
   type System,
 } from './entries.ts';
+import { notify } from './notices.ts';
+import { LIMITS } from './records/limits.ts';
 import { decode, KEYS, openStorage } from './storage.ts';
 
 openStorage();
@@ -52,9 +54,16 @@ export function setUnits(units: System): void {
   dispatchEvent(new StorageEvent('storage', { key: KEYS.units, newValue: units }));
 }
 
-/** Puts an entry on the bench; an empty one is taken off. */
+/** Puts an entry on the bench; an empty one is taken off, and one that could not be read again is refused. */
 export function enter(key: string, entry: Entry | undefined): void {
   const empty = !entry || Object.values(entry).every((value) => value === undefined);
+  if (!empty && !isEntry(entry)) {
+    notify(
+      'not-kept',
+      `That is more than one field keeps (${LIMITS.typed} characters), so nothing was changed. Put in less of it.`,
+    );
+    return;
+  }
   $entries.setKey(key, empty ? (undefined as never) : entry);
 }
 

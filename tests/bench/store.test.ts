@@ -36,3 +36,14 @@ test('another bench in its place leaves nothing of the one before', () => {
   bench.replaceBench({ entries: { 'correct.full': { t: '13.4' } } });
   expect(kept).toEqual({ 'suds.bench.1.correct.full': '{"t":"13.4"}', 'suds.units': 'us' });
 });
+
+test('what could not be read again is not put on the bench, and what was there stays', () => {
+  bench.enter('correct.full', { t: '13.4', u: 'kg' });
+  bench.enter('correct.full', { t: '1'.repeat(4001), u: 'kg' });
+  bench.enter('correct.full', { t: '13.4', u: 'kg', p: '1'.repeat(201) });
+  bench.enter('foam.rows', { rows: Array(41).fill({}) });
+  expect(Object.keys(kept).filter((key) => key.includes('foam.rows'))).toEqual([]);
+  expect(kept['suds.bench.1.correct.full']).toBe('{"t":"13.4","u":"kg"}');
+  bench.enter('correct.full', { t: '1'.repeat(4000), u: 'kg' });
+  expect(kept['suds.bench.1.correct.full']).toContain('1111');
+});

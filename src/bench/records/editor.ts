@@ -1,3 +1,4 @@
+import { isDay } from './day.ts';
 import { dropDraft, keepDraft } from './drafts.ts';
 import { type BatchRecord, content, newId, type PhotoNote } from './record.ts';
 import { doublePhotos, type Found, readRecord, type Saved, saveRecord } from './store.ts';
@@ -47,6 +48,11 @@ export class Editor {
   }
 
   change(patch: Partial<BatchRecord>): void {
+    // A date box gives years of six digits too; the box then shows what is kept.
+    if (patch.date !== undefined && !isDay(patch.date)) {
+      this.#hear();
+      return;
+    }
     this.record = { ...this.record, ...patch, changed: new Date().toISOString() };
     const kept = this.#world.keepDraft(this.record);
     // Without a draft the database must have it now.

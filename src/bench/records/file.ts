@@ -1,4 +1,5 @@
 import type { Entries } from '../entries.ts';
+import type { SetAside } from './database.ts';
 import { LIMITS } from './limits.ts';
 import { openRecord } from './migrate.ts';
 import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
@@ -32,20 +33,29 @@ export function toFile({ batches, photos, bench, kept }: Batches, now = new Date
   const named = new Set(
     batches.flatMap(({ id, photos }) => photos.map((photo) => `${id}/${photo.id}`)),
   );
-  return `${JSON.stringify(
+  return inFile(
     {
-      format: FORMAT,
-      version: RECORD_VERSION,
-      taken: now.toISOString(),
       batches,
       photos: photos.filter(({ id, batch }) => named.has(`${batch}/${id}`)),
       ...(bench && { bench }),
       ...(kept && { kept }),
     },
-    null,
-    1,
-  )}\n`;
+    now,
+  );
 }
+
+const inFile = (held: object, now = new Date()) =>
+  `${JSON.stringify({ format: FORMAT, version: RECORD_VERSION, taken: now.toISOString(), ...held }, null, 1)}\n`;
+
+/**
+ * The file of batches that could not be read, as they were found, with their photos: brought in again, each
+ * comes as far as it can.
+ */
+export const asideToFile = (aside: readonly SetAside[], photos: readonly Photo[]): string =>
+  inFile({
+    batches: aside.map(({ raw }) => raw),
+    photos: photos.filter(({ batch }) => aside.some(({ id }) => id === batch)),
+  });
 
 const no = (why: string): ReadFile => ({
   ok: false,

@@ -2,7 +2,9 @@
 export const LIMITS = {
   name: 120,
   notes: 20_000,
+  /** A table of readings may be typed into one field. */
   typed: 4000,
+  rows: 40,
   text: 200,
   batches: 5000,
   photos: 12,

@@ -1,5 +1,6 @@
 import { formatPlain } from '../../core/quantity/format.ts';
 import type { Entry } from '../entries.ts';
+import { isDay } from './day.ts';
 import { LIMITS } from './limits.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, type Correction, RECORD_VERSION } from './record.ts';
@@ -92,9 +93,7 @@ export function openRecord(raw: unknown, sifted: (record: Loose) => Loose = (x) 
 
 /** What no schema says: a log's lists go together, and its times rise. */
 function oddities({ log, date }: BatchRecord): string | undefined {
-  const [year, month, day] = date.split('-').map(Number) as [number, number, number];
-  const there = new Date(Date.UTC(year, month - 1, day));
-  if (there.getUTCDate() !== day || there.getUTCMonth() !== month - 1) return 'its date is no day';
+  if (!isDay(date)) return 'its date is no day';
   if (!log) return undefined;
   if (log.seconds.length !== log.kelvin.length)
     return 'its log has not as many times as temperatures';

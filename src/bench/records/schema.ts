@@ -1,3 +1,4 @@
+import { DAY_PATTERN } from './day.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS } from './limits.ts';
 import { READING_NAMES } from './readings.ts';
@@ -40,7 +41,7 @@ export const RECORD_SCHEMA: Schema = {
     name: text(LIMITS.name),
     date: {
       type: 'string',
-      pattern: '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$',
+      pattern: DAY_PATTERN,
       description: 'The day it was cast.',
     },
     changed: { ...instant, description: 'When it was last saved, in universal time.' },
@@ -108,7 +109,7 @@ export const RECORD_SCHEMA: Schema = {
         [benchKey]: entry(allUnits, {
           rows: {
             type: 'array',
-            maxItems: 40,
+            maxItems: LIMITS.rows,
             description: 'The rows of a list: each row’s fields by name.',
             items: {
               type: 'object',

@@ -1,6 +1,7 @@
 import { type Binned, database, refusalOf, type SetAside, tell } from './database.ts';
 import { doubled } from './merge.ts';
 import { openRecord } from './migrate.ts';
+import { READINGS, type ReadingName, readingOf } from './readings.ts';
 import type { BatchRecord, Photo, PhotoNote } from './record.ts';
 
 export interface Listed {
@@ -80,8 +81,17 @@ export type Saved =
   | { readonly ok: false; readonly because: 'conflict'; readonly theirs: BatchRecord | undefined }
   /** What is there is of a later version, or damaged; nothing was written. */
   | { readonly ok: false; readonly because: 'unreadable'; readonly say: string }
-  /** The browser has no room, or storage is off. */
+  /** The browser has no room, or storage is off; or the record holds what no record may. */
   | { readonly ok: false; readonly because: 'refused'; readonly say: string };
+
+/** What stands in a record so that it could not be opened again if it were stored: it must not be. */
+function faultIn(record: BatchRecord): string | undefined {
+  const opened = openRecord(record);
+  if (opened.ok) return undefined;
+  return opened.why.replace(/^readings\.(\w+)\S*/, (whole, name) =>
+    name in READINGS ? `“${readingOf(name as ReadingName).label}”` : whole,
+  );
+}
 
 /**
  * Stores a record over the revision it is based on, `record.revision` (0: it is new). The check and
@@ -105,6 +115,11 @@ export async function saveRecord(record: BatchRecord): Promise<Saved> {
       revision: record.revision + 1,
       changed: new Date().toISOString(),
     };
+    const fault = faultIn(next);
+    if (fault) {
+      await tx.done;
+      return { ok: false, because: 'refused', say: `Not stored: ${fault}.` };
+    }
     await Promise.all([tx.store.put(next), tx.done]);
     tell(record.id);
     return { ok: true, record: next };
@@ -124,11 +139,14 @@ export async function putRecords(
   try {
     const tx = (await database()).transaction(['batches', 'photos'], 'readwrite');
     const [there, pictures] = [tx.objectStore('batches'), tx.objectStore('photos')];
-    for (const { id, name } of records) {
+    for (const record of records) {
+      const { id, name } = record;
       const found = look(await there.get(id));
-      if (found.is !== 'unreadable') continue;
+      const fault = faultIn(record);
+      if (found.is !== 'unreadable' && !fault) continue;
       await tx.done;
-      return { ok: false, say: `Nothing was stored, because of “${name || id}”. ${found.say}` };
+      const why = found.is === 'unreadable' ? found.say : `In it ${fault}.`;
+      return { ok: false, say: `Nothing was stored, because of “${name || id}”. ${why}` };
     }
     const owners = new Map<string, string>();
     for (const { id, batch } of photos) {

@@ -83,6 +83,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           <input
             id="record-date"
             type="date"
+            max="9999-12-31"
             value={record.date}
             onInput={(event) => {
               if (event.currentTarget.value) editor.change({ date: event.currentTarget.value });

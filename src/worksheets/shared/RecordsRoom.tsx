@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { SetAside } from '../../bench/records/database.ts';
 import { askToPersist, type Room, room } from '../../bench/records/room.ts';
 import {
+  allPhotos,
   dropAside,
   emptyBin,
   type Listed,
@@ -18,6 +19,13 @@ const bytes = (n: number) =>
     : n < 1000 * MEGABYTE
       ? `${(n / MEGABYTE).toFixed(1)}\u00a0MB`
       : `${(n / MEGABYTE / 1000).toFixed(1)}\u00a0GB`;
+
+/** They go out in the file that is brought in, which leaves out of each only what cannot be read. */
+async function outAside(aside: readonly SetAside[]): Promise<void> {
+  const { asideToFile } = await import('../../bench/records/file.ts');
+  const photos = await allPhotos().catch(() => []);
+  takeOut('damaged-batches.json', asideToFile(aside, photos), 'application/json');
+}
 
 type Binned = Awaited<ReturnType<typeof listBin>>[number];
 
@@ -93,12 +101,7 @@ export function RecordsRoom({
         <p class="note">
           {aside.length === 1 ? 'One damaged batch was' : `${aside.length} damaged batches were`}{' '}
           set aside: {aside[0]!.why}.{' '}
-          <button
-            type="button"
-            onClick={() =>
-              takeOut('damaged-batches.json', JSON.stringify(aside, null, 1), 'application/json')
-            }
-          >
+          <button type="button" onClick={() => outAside(aside)}>
             Take {aside.length === 1 ? 'it' : 'them'} out as found
           </button>{' '}
           <button type="button" onClick={() => after(dropAside())}>

@@ -63,6 +63,15 @@ test('a change is a draft at once and stored after a pause', async () => {
   expect(editor.state.is).toBe('saved');
 });
 
+test('a date that is no day changes nothing', async () => {
+  for (const date of ['20266-11-28', '2026-02-30', '']) editor.change({ date });
+  expect(editor.record).toBe(first);
+  expect(world.drafts.size).toBe(0);
+  editor.change({ date: '2026-11-28' });
+  await done();
+  expect(world.stored?.date).toBe('2026-11-28');
+});
+
 test('what is typed while a save is under way is saved too', async () => {
   const save = world.save;
   let typed = false;

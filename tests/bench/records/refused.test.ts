@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readingValue, toCsv } from '../../../src/bench/records/csv.ts';
-import { LARGEST_FILE, readFile } from '../../../src/bench/records/file.ts';
+import { asideToFile, LARGEST_FILE, readFile } from '../../../src/bench/records/file.ts';
 import {
   type BatchRecord,
   blankRecord,
@@ -121,6 +121,19 @@ describe('what is refused', () => {
         expect(came!.readings.cement !== undefined).toBe(reads || nothing);
       }),
     );
+  });
+
+  test('a damaged batch that was taken out as found comes in without what spoils it', () => {
+    const raw = { ...good, readings: { cement: { t: '1'.repeat(4001) }, water: { t: '5' } } };
+    const photos = ['good', 'other'].map((batch) => ({
+      ...{ id: 'p', batch, width: 1, height: 1, data: '/9j/AA==' },
+    }));
+    const named = { ...raw, photos: [{ id: 'p', caption: '' }] };
+    const text = asideToFile([{ id: 'good', why: '', raw: named }], photos);
+    const found = file(readFile(text));
+    expect(found.batches).toEqual([{ ...named, readings: { water: { t: '5' } } }]);
+    expect(found.photos).toEqual([photos[0]]);
+    expect(found.refused).toEqual([expect.stringContaining('“Cement” was left out')]);
   });
 
   test('a table, by what it holds', () => {

@@ -1,6 +1,7 @@
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { toStore } from '../../../src/bench/records/merge.ts';
 import {
+  type BatchRecord,
   blankRecord,
   newId,
   type Photo,
@@ -63,6 +64,28 @@ describe.each([
     expect(put).toMatchObject({ say: expect.stringContaining('“Slabs”') });
     expect(await batches()).toEqual([there]);
     expect(await db.getAll('photos')).toEqual([]);
+  });
+});
+
+describe('what could not be opened again', () => {
+  test.each<[string, Partial<BatchRecord>, RegExp]>([
+    ['a year of five digits', { date: '20266-11-28' }, /date .*20266/],
+    ['a day no month has', { date: '2026-02-30' }, /no day/],
+    ['a reading without end', { readings: { cement: { t: '1'.repeat(4001) } } }, /“Cement” .*4000/],
+    ['a ± without end', { readings: { full: { t: '1', p: '1'.repeat(201) } } }, /“Bucket, .*200/],
+    ['a bench without end', { bench: { a: { t: '1'.repeat(4001) } } }, /bench\.a\.t .*4000/],
+  ])('%s is refused and named, and what is there stays', async (_, spoilt, words) => {
+    expect(await store.putRecords([record], [])).toEqual({ ok: true });
+    const spoiled = { ...record, ...spoilt };
+    expect(await store.saveRecord(spoiled)).toEqual({
+      ok: false,
+      because: 'refused',
+      say: expect.stringMatching(words),
+    });
+    const put = await store.putRecords([{ ...record, id: 'b' }, spoiled], [photo('p1', 'b')]);
+    expect(put).toEqual({ ok: false, say: expect.stringMatching(words) });
+    expect(await batches()).toEqual([record]);
+    expect((await store.listRecords()).damaged).toEqual([]);
   });
 });
 
