@@ -13,7 +13,6 @@ const judged = (metres: string, system: System = 'metric') => {
     'form-pressure.depth': { t: metres, u: 'm', s: 'metric' },
     'form-pressure.span': mm('100'),
     'form-pressure.thickness': mm('100'),
-    'form-pressure.upper': { t: metres, u: 'm', s: 'metric' },
   };
   const found = answer(formPressure, readWorksheet(formPressure, entries, {}, say), say);
   if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));

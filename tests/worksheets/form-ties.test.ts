@@ -14,6 +14,22 @@ const tie = (width: string, spacing: string) => {
   return { rows: lowerTie!.value + upperTie!.value, push: resultant!.value };
 };
 
+test('the upper row is measured from the surface, so that a deeper form does not leave it behind', () => {
+  const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;
+  const at = (below: string) => {
+    const entries = { 'form-pressure.depth': mm('300'), 'form-pressure.below': mm(below) };
+    return answer(formPressure, readWorksheet(formPressure, entries, {}, metric), metric);
+  };
+  const deep = at('0');
+  // The push acts at a third of the depth: two thirds of it on the lower row.
+  expect(deep.ok && deep.numbers.lowerTie!.value).toBeCloseTo(
+    2 * (deep.ok ? deep.numbers.upperTie!.value : Number.NaN),
+    9,
+  );
+  expect(at('220')).toMatchObject({ judgement: { say: expect.stringContaining('pulled in') } });
+  expect(at('300')).toMatchObject({ ok: false, problems: [{ input: 'form-pressure-below' }] });
+});
+
 test('clamps further apart than the side is long carry the whole push on it, and no more', () => {
   const far = tie('600', '1500');
   expect(far.rows).toBeCloseTo(far.push, 9);

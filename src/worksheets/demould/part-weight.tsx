@@ -20,6 +20,7 @@ export default worksheet({
       label: 'I know its',
       options: { sides: 'sides', volume: 'volume' },
       example: 'sides',
+      follows: { 'part.volume': 'volume' },
     }),
     length: { ...partLength, when: { shape: ['sides'] } },
     width: { ...partWidth, when: { shape: ['sides'] } },
@@ -27,6 +28,7 @@ export default worksheet({
     volume: number('volume', {
       label: 'Volume of the part',
       example: '8.1 L',
+      takes: 'part.volume',
       min: '0.001 L',
       max: '10 m3',
       units: LITRES,

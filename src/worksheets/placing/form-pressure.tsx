@@ -26,7 +26,8 @@ export default worksheet({
   question: 'Does the form hold, and does it stay straight?',
   fields: pressureFields,
   work: (v) => {
-    const { density, depth, spacing, lower, upper } = v;
+    const { density, depth, spacing, lower } = v;
+    const upper = depth - v.below;
     const push = sidePush({ density, depth, width: v.width });
     const panel = {
       spans: SPANS[v.spans],
@@ -152,6 +153,11 @@ export default worksheet({
         verdict: 'stop',
         say: `The side bulges more than you allow. Support it every ${span}, or take a thicker panel.`,
       };
+    if (ties.lower < 0 || ties.upper < 0)
+      return {
+        verdict: 'look',
+        say: 'One row of clamps is pulled in, not pushed out: the push does not pass between the two rows. Put one below a third of the depth and the other above it.',
+      };
     if ((float ?? 0) > 0)
       return {
         verdict: 'look',
@@ -161,11 +167,6 @@ export default worksheet({
       return {
         verdict: 'look',
         say: `The leaning face is lifted: hold the form down against ${force(face!.lift)}, or the mix runs out under it.`,
-      };
-    if (ties.lower < 0 || ties.upper < 0)
-      return {
-        verdict: 'look',
-        say: 'One row of clamps is pulled in, not pushed out: the push does not pass between the two rows. Put one below a third of the depth and the other above it.',
       };
     if (depth > PRACTICE_LIFT.max)
       return {
@@ -185,7 +186,7 @@ export default worksheet({
     'rows-in-order': () => 'The upper row must stand above the lower one.',
   },
   folded: 'The panel’s wood, its limits, and the clamps',
-  blames: { coreMass: 'coreMass', mass: 'coreMass', height: 'depth' },
+  blames: { coreMass: 'coreMass', mass: 'coreMass', height: 'depth', upper: 'below' },
   working: [
     {
       tex: String.raw`p = \rho\,g\,h \qquad R = \tfrac12\,\rho\,g\,h^2\,b \quad\text{at}\quad \tfrac{h}{3}`,
@@ -206,7 +207,7 @@ export default worksheet({
       bulge={bent.deflection}
       runs={RUNS[values.spans]}
       lower={values.lower}
-      upper={values.upper}
+      upper={values.depth - values.below}
       say={say}
     />
   ),

@@ -113,6 +113,11 @@ export default worksheet({
     settling: { label: 'Mix for settling', kind: 'volume', of: (r) => r.settling, significant: 2 },
     waste: { label: 'Mix for waste', kind: 'volume', of: (r) => r.waste, significant: 2 },
     count: { label: 'Pieces', kind: 'count', of: (r) => r.count, decimals: 0 },
+    one: {
+      label: 'Mix in one piece',
+      kind: 'volume',
+      of: (r) => (r.each.length === 1 ? r.each[0] : undefined),
+    },
   },
   judge: (r, { settling, waste }, say) =>
     settling + waste < 0.03
@@ -124,7 +129,7 @@ export default worksheet({
           verdict: 'good',
           say: `Make ${say(r.total, 'volume')} to fill ${say(r.net, 'volume')} of form.`,
         },
-  keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count' },
+  keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
   working: [
     {
       tex: String.raw`V = \sum n\,V_{\text{piece}}\,(1+s)(1+x)`,

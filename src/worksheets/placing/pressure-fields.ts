@@ -112,7 +112,14 @@ export const pressureFields = {
     units: SHORT,
     folded: true,
   }),
-  upper: length('Upper row above the bottom', '60 mm', '10 m', { folded: true }),
+  below: number('length', {
+    label: 'Upper row below the surface of the mix',
+    example: '0 mm',
+    min: '0 mm',
+    max: '10 m',
+    units: SHORT,
+    folded: true,
+  }),
 } as const;
 
 /** Modulus along the grain, Pa: the lower end of the usual range. @source plywood-modulus (from memory) */

@@ -6,6 +6,9 @@ import { ShapeDrawing } from '../shared/ShapeDrawing.tsx';
 import { shapeFields } from './shape-fields.ts';
 import { cellOf, coresOf, shapeOf } from './shape-of.ts';
 
+/** A pot's core takes half of its form and more; beyond this its walls are hardly there. A choice. */
+const MUCH = 0.8;
+
 export default worksheet({
   id: 'shapes',
   question: 'What does this form hold?',
@@ -48,16 +51,22 @@ export default worksheet({
         verdict: 'look',
         say: `That leaves ${say(total - net, 'volume', { significant: 2 })} spare. A form left short cannot be topped up once the first mix has set.`,
       };
-    if (each.cores > each.gross / 2)
+    if (each.cores > MUCH * each.gross)
       return {
         verdict: 'look',
-        say: `The cores take more than half of the form. Check their number and measures, and hold them down: they will want to float.`,
+        say: 'The cores take more than four fifths of the form. Check their number and measures.',
       };
     return {
       verdict: 'good',
       say: `Make ${say(total, 'volume')} to fill ${say(net, 'volume')} of form.`,
     };
   },
+  notes: ({ each }, _, say) =>
+    each.cores > 0
+      ? [
+          `A core that the mix flows under floats: “Does the form hold, and does it stay straight?” says how hard ${say(each.cores, 'volume')} of it pushes up.`,
+        ]
+      : [],
   refusals: {
     'cores-fill-it': (e, say) =>
       `The cores take ${say(e.value, 'volume')}, all of the form’s ${say(e.allowed.max!, 'volume')} or more.`,
@@ -70,7 +79,7 @@ export default worksheet({
     'no-area': () => 'The corners lie on one line: there is nothing inside them.',
   },
   blames: { outerDiameter: 'diameter', innerDiameter: 'inner', corner: 'corners' },
-  keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count' },
+  keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
   working: [
     {
       tex: String.raw`V = n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}})\,(1+s)(1+x)`,
