@@ -1,6 +1,6 @@
 import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
 import { isEntry, isKept } from './entries.ts';
-import { localStore } from './local-store.ts';
+import { localStore, UNSTORED } from './local-store.ts';
 import { notify } from './notices.ts';
 
 /** Storage keys carry the version of what they hold. */
@@ -58,36 +58,58 @@ export function setDamagedAside(store = localStore()): readonly string[] {
   return damaged;
 }
 
-/** Lets the page go on when the browser refuses to store: says so once and keeps values in memory. */
-function forgiving(store: Storage): Storage {
+/** A summary of the records is no loss: it is made anew. */
+const MADE_ANEW = 'suds.learned.';
+
+/** Lets the page go on when the browser stores nothing, or has no room: says so once and keeps values in memory. */
+export function forgiving(store: Storage | undefined): Storage {
+  const held = new Map<string, string>();
   let told = false;
-  return new Proxy(store, {
-    set(target, key, value) {
+  const mark = () =>
+    globalThis.document?.body.toggleAttribute(
+      UNSTORED,
+      [...held.keys()].some((key) => key.startsWith(KEYS.entries)),
+    );
+  const tell = (key: string) => {
+    if (told || key.startsWith(MADE_ANEW)) return;
+    told = true;
+    notify(
+      'not-stored',
+      'This browser refused to store your readings (its space is full or storage is off). They stay on this page until you close it. “Save batch” may still keep them, or hands them to you as a file.',
+    );
+  };
+  return new Proxy({} as Storage, {
+    set(_, name, value) {
+      const key = String(name);
       try {
-        target.setItem(String(key), String(value));
+        if (!store) throw new Error('storage is off');
+        store.setItem(key, String(value));
+        held.delete(key);
       } catch {
-        if (!told)
-          notify(
-            'not-stored',
-            'This browser refused to store your readings (its space is full or storage is off). They stay on this page until you close it.',
-          );
-        told = true;
+        held.set(key, String(value));
+        tell(key);
       }
+      mark();
       return true;
     },
-    deleteProperty(target, key) {
-      target.removeItem(String(key));
+    deleteProperty(_, name) {
+      held.delete(String(name));
+      store?.removeItem(String(name));
+      mark();
       return true;
     },
-    get: (target, key) => target.getItem(String(key)) ?? undefined,
-    has: (target, key) => target.getItem(String(key)) !== null,
+    get: (_, name) => held.get(String(name)) ?? store?.getItem(String(name)) ?? undefined,
+    has: (_, name) => held.has(String(name)) || (store?.getItem(String(name)) ?? null) !== null,
+    ownKeys: () => [...new Set([...Object.keys(store ?? {}), ...held.keys()])],
+    getOwnPropertyDescriptor: () => ({ enumerable: true, configurable: true }),
   });
 }
 
 /** Prepares the reader's store once, before any bench store reads it. */
 export function openStorage(): void {
+  // A page that is built has no reader.
+  if (typeof window === 'undefined') return;
   const store = localStore();
-  if (!store) return;
   const damaged = setDamagedAside(store);
   if (damaged.length > 0)
     notify(

@@ -1,5 +1,5 @@
-import { beforeEach, describe, expect, test } from 'vitest';
-import { setDamagedAside } from '../../src/bench/storage.ts';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { forgiving, setDamagedAside } from '../../src/bench/storage.ts';
 
 /** A browser's store, as far as this needs one. */
 function storeWith(values: Record<string, string>): Storage {
@@ -60,5 +60,68 @@ describe('stored values that cannot be read', () => {
   test('are set aside once', () => {
     setDamagedAside(store);
     expect(setDamagedAside(store)).toEqual([]);
+  });
+});
+
+describe.each(['is full', 'is off'])('when the store %s', (why) => {
+  const tare = 'suds.bench.1.bucket.tare';
+  const marks: boolean[] = [];
+  let refuses: boolean;
+  let engine: Record<string, string>;
+  const place = vi.fn(() => null);
+  beforeEach(() => {
+    marks.length = 0;
+    place.mockClear();
+    refuses = true;
+    vi.stubGlobal('document', {
+      getElementById: place,
+      body: { toggleAttribute: (_: string, on: boolean) => marks.push(on) },
+    });
+    const set = store.setItem;
+    const full = new Proxy(store, {
+      get: (target, name) =>
+        name === 'setItem'
+          ? (key: string, value: string) => {
+              if (refuses) throw new DOMException('', 'QuotaExceededError');
+              set(key, value);
+            }
+          : Reflect.get(target, name),
+    });
+    const given = why === 'is full' ? full : undefined;
+    engine = forgiving(given) as unknown as Record<string, string>;
+  });
+  afterEach(() => {
+    vi.unstubAllGlobals();
+  });
+
+  test('what is typed stays in the page, and the page is marked', () => {
+    engine[tare] = 'new';
+    expect(engine[tare]).toBe('new');
+    expect(tare in engine).toBe(true);
+    const keys: string[] = [];
+    for (const key in engine) keys.push(key);
+    expect(keys.filter((key) => key === tare)).toEqual([tare]);
+    expect(store.getItem(tare)).toBe(good);
+    expect(marks.at(-1)).toBe(true);
+    delete engine[tare];
+    expect(tare in engine).toBe(false);
+    expect(marks.at(-1)).toBe(false);
+  });
+
+  test('it is said once, and not of what is made anew', () => {
+    engine['suds.learned.1'] = '{}';
+    expect(place).not.toHaveBeenCalled();
+    engine[tare] = '1';
+    engine[tare] = '2';
+    expect(place).toHaveBeenCalledTimes(1);
+  });
+
+  test('what there is room for again is stored', () => {
+    engine[tare] = 'new';
+    refuses = false;
+    engine[tare] = 'newer';
+    expect(engine[tare]).toBe('newer');
+    expect(marks.at(-1)).toBe(why === 'is off');
+    expect(store.getItem(tare)).toBe(why === 'is off' ? good : 'newer');
   });
 });

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { fromFragment, toFragment } from '../../bench/link.ts';
+import { localStore } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
 import { $entries, clearBench, onBench, replaceBench, setUnits } from '../../bench/store.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
@@ -49,7 +50,7 @@ export default function BenchContents() {
     <div class="bench-contents">
       <p role="status">
         {count === 0
-          ? 'Nothing of yours is on the bench. Every field shows the invented example until you type in it.'
+          ? `Nothing of yours is on the bench. ${localStore() ? 'Every field shows the invented example until you type in it.' : 'This browser stores nothing for this site, so what you type stays on the page where you type it.'}`
           : `${count} ${count === 1 ? 'reading of yours is' : 'readings of yours are'} on the bench, kept in this browser; the rest is the invented example. Units: ${system === 'us' ? 'US customary' : 'metric'}.`}
       </p>
       <p class="records-line">
