@@ -81,9 +81,9 @@ export const examples: readonly Example[] = [
   {
     sheet: 'cost',
     result: 'total',
-    expected: '15.19',
-    within: 2e-3,
-    by: '40.71 kg × 0.30 + 0.163 L × 6 + 2 (concentrate: 6.07 kg of foam, 10 % lost, one part in 41)',
+    expected: '15.244',
+    within: 1e-4,
+    by: '40.714 kg × 0.30 + 0.1716 L × 6 + 2 (concentrate: 98 % of 7.182 kg of solution, in 40 × 998.2 + 1100 parts the 1100, at 1.1 kg/L)',
   },
   {
     sheet: 'shapes',

@@ -1,5 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
 import { FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
+import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
@@ -71,36 +72,9 @@ export const solutionFields = {
     bench: 'foam.percent',
     when: { convention: ['percent-volume', 'percent-mass'] },
   }),
-  glycerol: number('ratio', {
-    label: 'Glycerol in the solution',
-    usual: true,
-    help: 'By mass; 0 for none.',
-    example: '2 %',
-    min: '0 %',
-    max: '40 %',
-    units: PERCENT,
-    bench: 'foam.glycerol',
-  }),
-  lanceLoss: number('ratio', {
-    label: 'Solution wasted, of what becomes foam',
-    usual: true,
-    help: 'Foam run off until it comes evenly, weighed, or left in the bucket.',
-    example: '10 %',
-    min: '0 %',
-    max: '200 %',
-    units: PERCENT,
-    bench: 'foam.lanceLoss',
-  }),
-  priming: number('volume', {
-    label: 'Solution that fills tank foot, hose and lance',
-    usual: true,
-    help: 'It stays there: the pump or the dip tube never reaches it.',
-    example: '0.5 L',
-    min: '0 L',
-    max: '1000 L',
-    units: LITRES,
-    bench: 'foam.priming',
-  }),
+  glycerol,
+  lanceLoss,
+  priming,
   kind: choice({
     label: 'The concentrate is',
     options: { other: 'protein or synthetic', soap: 'a soap' },

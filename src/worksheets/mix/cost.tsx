@@ -4,6 +4,7 @@ import { proportion } from '../../core/mix/proportion.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { sandCement, waterCement } from './recipe-fields.ts';
 
@@ -93,15 +94,9 @@ export default worksheet({
       bench: 'foam.partsWater',
       folded: true,
     }),
-    lanceLoss: number('ratio', {
-      label: 'Solution added for what hose and lance lose',
-      example: '10 %',
-      min: '0 %',
-      max: '200 %',
-      units: PERCENT,
-      bench: 'foam.lanceLoss',
-      folded: true,
-    }),
+    glycerol: { ...glycerol, folded: true },
+    lanceLoss: { ...lanceLoss, folded: true },
+    priming: { ...priming, folded: true },
   },
   work: (v) => {
     const mix = proportion({
@@ -115,8 +110,9 @@ export default worksheet({
       foamVolume: mix.foamVolume,
       foamDensity: v.foamDensity,
       partsWater: v.partsWater,
-      glycerolShare: 0,
+      glycerolShare: v.glycerol,
       lanceLoss: v.lanceLoss,
+      priming: v.priming,
     });
     const cost = batchCost({
       lines: [
