@@ -46,9 +46,9 @@ export const examples: readonly Example[] = [
   {
     sheet: 'glycerol',
     result: 'mass',
-    expected: '200.7 g',
+    expected: '143.5 g',
     within: 1e-3,
-    by: '2 % of 10 L at 1003.6 kg/m³ (water 999.1 at 15 °C and 2.3 g/L for each percent)',
+    by: '2 % of 7.15 L at 1003.6 kg/m³ (water 999.1 at 15 °C and 2.3 g/L for each percent)',
   },
   {
     sheet: 'air-orifice',

@@ -32,10 +32,11 @@ export default worksheet({
     }),
     volume: number('volume', {
       label: 'Solution to mix',
-      example: '10 L',
+      example: '7.15 L',
       min: '0.1 L',
       max: '10 m3',
       units: LITRES,
+      takes: 'foam.solutionVolume',
     }),
   },
   work: ({ glycerol, temperature, volume }) => {
