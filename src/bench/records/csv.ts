@@ -1,8 +1,9 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
+import type { Entry } from '../entries.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
-import { type BatchRecord, stageOf } from './record.ts';
+import { type BatchRecord, filled, stageOf } from './record.ts';
 
 /** The value of a reading in SI; undefined when it is empty, a choice, or cannot be read. */
 export function readingValue(
@@ -53,7 +54,9 @@ export function toCsv(records: readonly BatchRecord[]): string {
       const spec = readingOf(name);
       if ('options' in spec) return readingChoice(record, name) ?? '';
       const si = readingValue(record, name);
-      return si === undefined ? '' : number(toUnit(si, spec.kind, spec.unit));
+      return si === undefined
+        ? asTyped(record.readings[name], spec.unit)
+        : number(toUnit(si, spec.kind, spec.unit));
     }),
     record.corrections.length === 0 ? '' : String(record.corrections.length),
     record.corrections.map(({ weighed }) => number(weighed)).join('; '),
@@ -70,4 +73,7 @@ export function toCsv(records: readonly BatchRecord[]): string {
   return `\ufeff${lines.map((line) => line.join(',')).join('\r\n')}\r\n`;
 }
 
+/** What cannot be read as an amount, as it was typed, with the unit shown then where its column has another. */
+const asTyped = (entry: Entry | undefined, unit: string) =>
+  filled(entry) ? `${entry!.t}${entry!.u && entry!.u !== unit ? ` ${entry!.u}` : ''}` : '';
 const number = (x: number) => String(Number(x.toPrecision(9)));

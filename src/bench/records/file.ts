@@ -20,7 +20,7 @@ export interface Batches {
 }
 
 export interface BroughtIn extends Batches {
-  /** What in the file could not be used, one sentence each. */
+  /** What in the file could not be used, or cannot be read as an amount, one sentence each. */
   readonly refused: readonly string[];
 }
 
@@ -72,8 +72,7 @@ function isTable(text: string): boolean {
 
 /**
  * Reads a file of batches of any version. The file as a whole is refused when it is too large, no JSON
- * or of another format; a reading that cannot be read, or a batch or photo that does not fit, is left
- * out and named.
+ * or of another format; a reading, batch or photo that does not fit is left out and named.
  */
 export function readFile(text: string): ReadFile {
   if (text.length > LARGEST_FILE)

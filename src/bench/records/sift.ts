@@ -1,4 +1,4 @@
-import { KINDS } from '../../core/quantity/kinds.ts';
+import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { Schema } from './json-schema.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
@@ -16,9 +16,9 @@ const isName = (name: string): name is ReadingName =>
   (READING_NAMES as readonly string[]).includes(name);
 
 /**
- * Takes out of a batch that is brought in what cannot be read, so that one slip does not cost the whole
- * batch. What is left is checked whole by `openRecord`.
- * @returns the batch without it, and a sentence for each thing left out
+ * Takes out of a batch that is brought in what the format does not allow, so that one slip does not cost the
+ * whole batch. What is left is checked whole by `openRecord`.
+ * @returns the batch without it, and a sentence for each thing left out or not readable as an amount
  */
 export function sift(record: Loose): { readonly record: Loose; readonly left: readonly string[] } {
   const left: string[] = [];
@@ -52,7 +52,7 @@ const fits = (key: string, value: unknown, schema: Schema) =>
   faultsOf(Object.fromEntries([[key, value]]), { ...schema, $defs: RECORD_SCHEMA.$defs! })
     .length === 0;
 
-/** What of a reading can be kept, and why the rest was left out. */
+/** What of a reading can be kept, and what is wrong with it. */
 function siftReading(name: string, entry: unknown): { keep?: unknown; why?: string } {
   if (!isName(name)) return { why: `${quoted(name)} was left out: no reading has this name.` };
   const spec = readingOf(name);
@@ -81,23 +81,37 @@ function siftReading(name: string, entry: unknown): { keep?: unknown; why?: stri
       return out(`its unit is ${quoted(u)}; a ${quantity} is in ${list(ids)}`);
     return out('it is not written as the format asks');
   }
-  const unit = u as string | undefined;
-  if (typeof t === 'string' && t.trim() !== '') {
-    const read = parseQuantity(t, spec.kind, unit ?? spec.unit);
-    if (!read.ok && read.problem.code === 'ambiguous')
-      return out(`${quoted(t)} can be read as ${list(read.problem.readings)}`);
-    if (!read.ok && read.problem.code !== 'empty')
-      return out(`it reads ${quoted(t)}, which is no number, alone or with a unit (${list(ids)})`);
-  }
-  if (plusMinusReads(entry as Loose, spec.kind, unit ?? spec.unit) && !fault)
-    return { keep: entry };
+  const unit = (u as string | undefined) ?? spec.unit;
+  if (fault)
+    return {
+      keep: { ...(t !== undefined && { t }), ...(u !== undefined && { u }), ...rest },
+      why: `The ± of “${spec.label}” was left out: it cannot be read. Its value is kept.`,
+    };
+  // What only cannot be reckoned with is the reader's all the same, and stands as it was typed.
+  const unread = unreadWhy(t, spec.kind, unit);
+  if (unread)
+    return {
+      keep: entry,
+      why: `“${spec.label}” counts for nothing as it is written: ${unread}. It is kept so.`,
+    };
+  if (plusMinusReads(entry as Loose, spec.kind, unit)) return { keep: entry };
   return {
-    keep: { ...(t !== undefined && { t }), ...(unit !== undefined && { u: unit }), ...rest },
-    why: `The ± of “${spec.label}” was left out: it cannot be read. Its value is kept.`,
+    keep: entry,
+    why: `The ± of “${spec.label}” cannot be read. It is kept as it is written.`,
   };
 }
 
-function plusMinusReads({ p, pu }: Loose, kind: keyof typeof KINDS, unit: string): boolean {
+function unreadWhy(t: unknown, kind: Kind, unit: string): string | undefined {
+  if (typeof t !== 'string' || t.trim() === '') return undefined;
+  const read = parseQuantity(t, kind, unit);
+  if (read.ok || read.problem.code === 'empty') return undefined;
+  if (read.problem.code === 'ambiguous')
+    return `${quoted(t)} can be read as ${list(read.problem.readings)}`;
+  const ids = KINDS[kind].units.map(({ id }) => id);
+  return `it reads ${quoted(t)}, which is no number, alone or with a unit (${list(ids)})`;
+}
+
+function plusMinusReads({ p, pu }: Loose, kind: Kind, unit: string): boolean {
   if (typeof p !== 'string' || p.trim() === '') return true;
   const shown = typeof pu === 'string' ? pu : unit;
   // A ± of a temperature is one of differences; whichever kind has its unit reads it.

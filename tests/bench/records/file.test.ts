@@ -28,6 +28,17 @@ describe('out and in again', () => {
     );
   });
 
+  test('is the same with what cannot be read as an amount', () => {
+    const readings = {
+      cement: { t: 'about 14', u: 'kg' },
+      vessel: { t: '1,234', u: 'L' },
+      full: { t: '13.4', u: 'kg', p: 'a bit', pu: 'kg' },
+    };
+    const typed = blankRecord({ id: 'typed', readings });
+    const { batches } = file(readFile(toFile({ batches: [typed], photos: [] })));
+    expect(planMerge([typed], batches).map(({ what }) => what)).toEqual(['same']);
+  });
+
   test('leaves behind photos that no batch names any more', () => {
     const batch = blankRecord({ id: 'b1', photos: [{ id: 'p1', caption: '' }] });
     const photo: Photo = { id: 'p1', batch: 'b1', width: 3, height: 2, data: '/9j/AA==' };
@@ -267,6 +278,15 @@ describe('the table for spreadsheets', () => {
     expect(at('Weighed before each (kg/m³)')).toBe('"640; 615.5"');
     expect(head).toContain('Cement (kg)');
     expect(row).toContain('12.5');
+  });
+
+  test('shows what cannot be read as an amount as it was typed', () => {
+    const csv = toCsv([
+      blankRecord({
+        readings: { cement: { t: 'about 14', u: 'lb' }, water: { t: '1,234', u: 'kg' } },
+      }),
+    ]);
+    expect(csv).toContain(',about 14 lb,"1,234",');
   });
 
   test('holds no cell a spreadsheet would run', () => {
