@@ -3,9 +3,15 @@ import { foamMaking, freeAirForFoam } from '../../core/air/foam-air.ts';
 import { compressorBalance, receiverContents } from '../../core/air/receiver.ts';
 import { foamDensity } from '../../core/foam/density.ts';
 import { number } from '../../islands/fields.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
-import { STORED_SOURCES, storedAt, storedResults, storedWords } from '../shared/stored.ts';
+import {
+  mindStored,
+  STORED_SOURCES,
+  storedAt,
+  storedResults,
+  storedWords,
+} from '../shared/stored.ts';
 import { AIR_FLOW, AIR_VOLUME, aroundFields, vesselFields } from './air-fields.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -49,6 +55,15 @@ export default worksheet({
       bench: 'air.delivery',
     }),
     ...vesselFields,
+    quarter: number('time', {
+      label: 'A quarter of the foam’s liquid drains in',
+      example: '10.6 min',
+      min: '1 s',
+      max: '30 d',
+      units: MINUTES,
+      takes: 'foam.quarter',
+      folded: true,
+    }),
     ...aroundFields,
   },
   work: (v) => {
@@ -152,28 +167,37 @@ export default worksheet({
     },
     ...storedResults,
   },
-  judge: ({ making, lasts, enough, balance }, v, say) => {
-    const time = say(making.time, 'time', { units: MINUTES, significant: 2 });
-    if (!enough)
+  judge: (r, v, say) => {
+    const { making, lasts, enough, balance } = r;
+    const judged = (): Judgement => {
+      const time = say(making.time, 'time', { units: MINUTES, significant: 2 });
+      if (!enough)
+        return {
+          verdict: 'stop',
+          say: `The foam takes ${time} to make and the air lasts ${say(lasts ?? 0, 'time', { units: MINUTES, significant: 2 })}. Foam made while the pressure falls changes as it comes: make it in parts, with the pressure back up each time, or give less air and wait longer.`,
+        };
+      if (making.time > v.quarter)
+        return {
+          verdict: 'look',
+          say: `${time} to make, and after ${say(v.quarter, 'time', { units: MINUTES, significant: 2 })} the first of it has lost a quarter of its liquid. Make it in parts, each blended before that, or give the lance more air.`,
+        };
+      if (lasts !== undefined)
+        return {
+          verdict: 'look',
+          say: `The receiver covers it: ${time} to make, ${say(lasts, 'time', { units: MINUTES, significant: 2 })} of air. Put a regulator between, or the foam grows wetter as the pressure falls.`,
+        };
       return {
-        verdict: 'stop',
-        say: `The foam takes ${time} to make and the air lasts ${say(lasts ?? 0, 'time', { units: MINUTES, significant: 2 })}. Foam made while the pressure falls changes as it comes: make it in parts, with the pressure back up each time, or give less air and wait longer.`,
+        verdict: 'good',
+        say: `${time} to make, and the compressor keeps up, running ${say(balance?.duty ?? 0, 'ratio', { units: PERCENT, significant: 2 })} of the time for ${say(v.airFlow, 'flow', { units: AIR_FLOW })}.`,
       };
-    if (lasts !== undefined)
-      return {
-        verdict: 'look',
-        say: `The receiver covers it: ${time} to make, ${say(lasts, 'time', { units: MINUTES, significant: 2 })} of air. Put a regulator between, or the foam grows wetter as the pressure falls.`,
-      };
-    return {
-      verdict: 'good',
-      say: `${time} to make, and the compressor keeps up, running ${say(balance?.duty ?? 0, 'ratio', { units: PERCENT, significant: 2 })} of the time for ${say(v.airFlow, 'flow', { units: AIR_FLOW })}.`,
     };
+    return mindStored(judged(), r, say);
   },
   notes: (r, _, say) => [
     storedWords(r, say),
     'Free air is air at 20\u00a0°C (68\u00a0°F) and 1\u00a0bar (14.5\u00a0psi) absolute, as compressors are rated.',
   ],
-  folded: 'The air around',
+  folded: 'How the foam drains, and the air around',
   blames: { demand: 'airFlow', high: 'full' },
   working: [
     {

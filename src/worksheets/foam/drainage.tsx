@@ -13,6 +13,9 @@ const MINUTE = 60;
 const PERCENT = { metric: '%', us: '%' } as const;
 const MINUTES = { metric: 'min', us: 'min' } as const;
 
+/** Foam that loses a quarter sooner than this is thin before it can be folded in, s. Common practice, no source. */
+const BRIEF = 3 * MINUTE;
+
 const WHY = {
   'too-few-readings':
     'Four readings after the start, at three times or more, are the least a curve can be found from. Read on, and add them.',
@@ -129,8 +132,13 @@ export default worksheet({
         verdict: 'look',
         say: `The readings lie ${say(fit.scatter, 'ratio', { units: PERCENT, significant: 2 })} off the curve on average, more than three times what a reading can err: this foam does not drain along a curve of this form. Go by the readings themselves.`,
       };
-    const { low, high } = fit.quarterTime;
+    const { value, low, high } = fit.quarterTime;
     const about = `A quarter of the liquid is gone between ${say(low, 'time', { units: MINUTES, significant: 2 })} and ${say(high, 'time', { units: MINUTES, significant: 2 })} after making.`;
+    if (value < BRIEF)
+      return {
+        verdict: 'look',
+        say: `${about} That is too soon to blend it whole. Find what kills it, the water, the dose or the lance, before you make a batch.`,
+      };
     return fit.notes.some(({ code, of }) => code === 'beyond-readings' && of === 'quarterTime')
       ? {
           verdict: 'look',
@@ -151,6 +159,7 @@ export default worksheet({
   },
   folded: 'How well a reading is made',
   keeps: {
+    quarter: 'foam.quarter',
     half: 'foam.halfTime',
     exponent: 'foam.drainageExponent',
     perMinute: 'foam.drainageRate',

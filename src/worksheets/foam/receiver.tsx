@@ -3,9 +3,15 @@ import { FREE_AIR } from '../../core/air/density.ts';
 import { receiverContents } from '../../core/air/receiver.ts';
 import { testDistance } from '../../core/air/stored-energy.ts';
 import { number } from '../../islands/fields.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { BlowDownPlot } from '../shared/BlowDownPlot.tsx';
-import { STORED_SOURCES, storedAt, storedResults, storedWords } from '../shared/stored.ts';
+import {
+  mindStored,
+  STORED_SOURCES,
+  storedAt,
+  storedResults,
+  storedWords,
+} from '../shared/stored.ts';
 import { AIR_VOLUME, aroundFields, GAUGE, vesselFields } from './air-fields.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -103,18 +109,21 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ fast, slow }, v, say) => {
+  judge: (r, v, say) => {
+    const { fast, slow } = r;
     const least = say(Math.min(fast, slow), 'time', { units: MINUTES, significant: 2 });
     const low = say(v.low, 'pressure', { units: GAUGE, significant: 2 });
-    return Math.min(fast, slow) < 60
-      ? {
-          verdict: 'look',
-          say: `${least} to ${low}. That is too short for a steady foam without a compressor behind it and a regulator after it.`,
-        }
-      : {
-          verdict: 'good',
-          say: `${least} or more before it falls to ${low}. A regulator after it keeps the air to the lance steady all that time.`,
-        };
+    const judged: Judgement =
+      Math.min(fast, slow) < 60
+        ? {
+            verdict: 'look',
+            say: `${least} to ${low}. That is too short for a steady foam without a compressor behind it and a regulator after it.`,
+          }
+        : {
+            verdict: 'good',
+            say: `${least} or more before it falls to ${low}. A regulator after it keeps the air to the lance steady all that time.`,
+          };
+    return mindStored(judged, r, say);
   },
   notes: (r, _, say) => [
     storedWords(r, say),

@@ -6,6 +6,7 @@ import { gasLeftAfter } from '../../core/foam/survival.ts';
 import { afterWaiting, timeInHand } from '../../core/foam/time-in-hand.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { DRAINED } from '../shared/drained-foam.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
 import { waitingFields } from './waiting-fields.ts';
 
@@ -13,8 +14,8 @@ const MINUTE = 60;
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const WAITS = [0, 2, 5, 10, 15, 20, 30] as const;
 
-/** Past a quarter drained a foam is too thin-walled to be stirred in whole. Common practice, no source. */
-const STILL_FOAM = 0.25;
+/** Nearer than anybody weighs a bucket, kg/m³. A choice. */
+const AS_PLANNED = 0.5;
 
 export default worksheet({
   id: 'time-in-hand',
@@ -51,7 +52,7 @@ export default worksheet({
     const byDensity =
       now.latest !== undefined && Number.isFinite(now.latest) ? now.latest : undefined;
     // Density may allow more than the foam does: thin walls break under the paddle.
-    const quarter = timeToDrain({ drainage, share: STILL_FOAM });
+    const quarter = timeToDrain({ drainage, share: DRAINED.thin });
     const latest = now.latest === undefined ? undefined : Math.min(quarter, byDensity ?? quarter);
     return {
       now,
@@ -104,14 +105,23 @@ export default worksheet({
         verdict: 'stop',
         say: `The mix breaks so much of the foam that even fresh foam comes out at ${say(now.liquidStays, 'density', { units: DENSITY })} for ${planned} planned. See what kills the foam before you hurry it.`,
       };
+    const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
+    if (now.lost > DRAINED.gone)
+      return {
+        verdict: 'stop',
+        say: `After ${minutes(v.wait)} ${say(now.lost, 'ratio', { units: PERCENT, significant: 2 })} of the liquid has run out: what is left breaks under the paddle. Make fresh foam.`,
+      };
     const off = now.liquidStays - v.target;
-    const then = `After ${say(v.wait, 'time', { units: MINUTES, significant: 2 })} the mix comes out ${say(Math.abs(off), 'density', { units: DENSITY, significant: 2 })} too ${off > 0 ? 'heavy' : 'light'}`;
+    const comes =
+      Math.abs(off) < AS_PLANNED
+        ? 'as planned'
+        : `${say(Math.abs(off), 'density', { units: DENSITY, significant: 2 })} too ${off > 0 ? 'heavy' : 'light'}`;
+    const then = `After ${minutes(v.wait)} the mix comes out ${comes}`;
     if (Math.abs(off) > v.tolerance)
       return {
         verdict: 'stop',
         say: `${then}: more than you allow. Make fresh foam, or put the drained liquid in as well.`,
       };
-    const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
     const thin = `By ${minutes(quarter)} a quarter of the liquid is out and the foam is thin-walled (common practice, no source)`;
     const density =
       byDensity === undefined
@@ -130,11 +140,11 @@ export default worksheet({
     return v.wait > 0.75 * latest
       ? {
           verdict: 'look',
-          say: `${then}, and by ${say(latest, 'time', { units: MINUTES, significant: 2 })} it is out of tolerance. Have the base mix ready before the foam is made.`,
+          say: `${then}, and by ${minutes(latest)} it is out of tolerance. Have the base mix ready before the foam is made.`,
         }
       : {
           verdict: 'good',
-          say: `${then}; you have until ${say(latest, 'time', { units: MINUTES, significant: 2 })} from making.`,
+          say: `${then}; you have until ${minutes(latest)} from making.`,
         };
   },
   notes: (_, v) => [

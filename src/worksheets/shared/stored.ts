@@ -7,6 +7,17 @@ import {
   TNT_ENERGY_BERKELEY,
 } from '../../core/air/stored-energy.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+
+/** An answer about a vessel that holds so much is not good before it has been asked what it could do. */
+export function mindStored(judged: Judgement, { stored }: Holds, say: Say): Judgement {
+  return judged.verdict === 'stop' || stored.isentropic <= HIGH_HAZARD_ENERGY
+    ? judged
+    : {
+        verdict: 'look',
+        say: `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask ‘What would come out of this vessel at once?’. ${judged.say}`,
+      };
+}
 
 interface Holds {
   readonly stored: StoredEnergy;

@@ -1,0 +1,5 @@
+/**
+ * The share of its liquid past which a foam is too thin-walled to be stirred in whole, and past which what
+ * is left is no foam to add. Common practice, no source; the second is a choice.
+ */
+export const DRAINED = { thin: 0.25, gone: 0.5 } as const;

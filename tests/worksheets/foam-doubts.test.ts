@@ -1,0 +1,80 @@
+import { expect, test } from 'vitest';
+import type { Entries, KeptResults } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import airSupply from '../../src/worksheets/foam/air-supply.tsx';
+import drainage from '../../src/worksheets/foam/drainage.tsx';
+import receiver from '../../src/worksheets/foam/receiver.tsx';
+import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
+
+const metric = speaker('metric');
+/** What the worksheet says once these of its fields are typed, in their metric units. */
+const answered = (
+  sheet: AnyWorksheet,
+  typed: Readonly<Record<string, string>> = {},
+  kept: KeptResults = {},
+) => {
+  const entries: Entries = Object.fromEntries(
+    Object.entries(typed).map(([name, t]) => [benchKey(sheet, name), { t, s: 'metric' }]),
+  );
+  const found = answer(sheet, readWorksheet(sheet, entries, kept, metric), metric);
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  return found;
+};
+const judged = (...of: Parameters<typeof answered>) => answered(...of).judgement;
+
+test.each([
+  ['receiver', receiver],
+  ['air-supply', airSupply],
+] as const)('%s is not good for a vessel whose energy is doubted elsewhere', (_, sheet) => {
+  expect(judged(sheet).verdict).toBe('good');
+  const great = judged(sheet, { vessel: '200' });
+  expect(great.verdict).toBe('look');
+  expect(great.say).toMatch(/210\skJ.*‘What would come out of this vessel at once\?’/);
+  // What it would have said stays.
+  expect(great.say).toMatch(/regulator|keeps up/);
+  expect(judged(sheet, { vessel: '500', full: '40' }).say).toMatch(/3300\skJ/);
+});
+
+test('foam that drains while the rest is made is looked at', () => {
+  const slow = judged(airSupply, { airFlow: '3' });
+  expect(slow).toMatchObject({ verdict: 'look', say: expect.stringContaining('in parts') });
+  // About eight minutes to make: within the example's quarter, not within that of a foam that drains sooner.
+  expect(judged(airSupply, { airFlow: '9' }).verdict).toBe('good');
+  expect(judged(airSupply, { airFlow: '9', quarter: '5' }).verdict).toBe('look');
+  const sooner = { v: 300, from: drainage.question, by: drainage.id };
+  expect(judged(airSupply, { airFlow: '9' }, { 'foam.quarter': sooner }).verdict).toBe('look');
+});
+
+test('a foam that loses a quarter within three minutes is not good to blend', () => {
+  const readings = (scale: number) =>
+    String(drainage.fields.byShare.example)
+      .split('\n')
+      .map((line) => line.split('\t'))
+      .map(([time, share]) => `${Number(time) * scale}\t${share}`)
+      .join('\n');
+  const at = (scale: number) => judged(drainage, { measure: 'share', byShare: readings(scale) });
+  expect(at(1).verdict).toBe('good');
+  expect(at(0.35).verdict).toBe('good');
+  expect(at(0.1)).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('too soon to blend'),
+  });
+});
+
+test.each(['whole', 'volume'])('foam that is half gone is not put in, dosed by %s', (dose) => {
+  const after = (wait: string) => judged(timeInHand, { wait, dose, tolerance: '500' });
+  expect(after('21').verdict).toBe('look');
+  for (const wait of ['23', '1440'])
+    expect(after(wait)).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringMatching(/liquid has run out.*fresh foam/),
+    });
+});
+
+test('foam that does not wait comes out as planned, whatever the last digit says', () => {
+  for (const dose of ['whole', 'volume', 'mass'])
+    expect(judged(timeInHand, { wait: '0', dose }).say).toMatch(/comes out as planned[.;]/);
+});
