@@ -1,4 +1,5 @@
 import { checkBase } from '../../core/mix/base-check.ts';
+import { BASE_WATER_CEMENT, ROBS_FOAM_BELOW } from '../../core/mix/water-cement-limits.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
 import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
@@ -10,6 +11,9 @@ import { sandCement, waterCement } from './recipe-fields.ts';
 const NEAR = 0.02;
 /** Whether a w/c is off by more than a jug can tell; half a thousandth is in its last digit. */
 const worthIt = (off: number) => Math.abs(off) > NEAR + 5e-4;
+
+/** More than this share of the cement is no correction but a slip. A line of our own, no source. */
+const MOST_ADDED = 0.5;
 
 export default worksheet({
   id: 'base-check',
@@ -80,7 +84,15 @@ export default worksheet({
       cement: v.cement,
       air: v.air,
     });
-    return { measured, check, off: check.waterCement - wanted };
+    const off = check.waterCement - wanted;
+    const slip =
+      check.waterCement < BASE_WATER_CEMENT.min ||
+      Math.max(check.addCement, check.addWater) > MOST_ADDED * v.cement;
+    // Not dry by a slip on the way: the recipe itself is.
+    const dryAsMeant = check.waterCement < ROBS_FOAM_BELOW && (off > 0 || !worthIt(off));
+    // Only a correction that should be made is shown as an amount.
+    const add = worthIt(off) && !slip && !dryAsMeant ? check : undefined;
+    return { measured, check, off, slip, dryAsMeant, add };
   },
   results: {
     ratio: {
@@ -92,21 +104,21 @@ export default worksheet({
     addWater: {
       label: 'Add water',
       kind: 'mass',
-      of: (r) => (worthIt(r.off) && r.check.addWater > 0 ? r.check.addWater : undefined),
+      of: (r) => r.add?.addWater || undefined,
       sure: true,
       answer: true,
     },
     addCement: {
       label: 'Add cement',
       kind: 'mass',
-      of: (r) => (worthIt(r.off) && r.check.addCement > 0 ? r.check.addCement : undefined),
+      of: (r) => r.add?.addCement || undefined,
       sure: true,
       answer: true,
     },
     addSand: {
       label: 'Sand to add with the cement',
       kind: 'mass',
-      of: (r) => (worthIt(r.off) && r.check.addSand > 0 ? r.check.addSand : undefined),
+      of: (r) => r.add?.addSand || undefined,
       significant: 2,
     },
     measured: {
@@ -124,8 +136,18 @@ export default worksheet({
       significant: 4,
     },
   },
-  judge: ({ check, off }, { waterCement: wanted }, say) => {
+  judge: ({ check, off, slip, dryAsMeant }, { waterCement: wanted, cement }, say) => {
     const some = (kg: number) => say(kg, 'mass', { significant: 2 });
+    if (slip)
+      return {
+        verdict: 'stop',
+        say: `Weigh again, the jug empty and full, and look at the units: a w/c of ${check.waterCement.toFixed(2)} where ${wanted.toFixed(2)} was meant is a slip, not a splash too much. If it stands, make the base mix afresh.`,
+      };
+    if (dryAsMeant)
+      return {
+        verdict: 'look',
+        say: `${check.waterCement.toFixed(3)} is below ${ROBS_FOAM_BELOW}, whatever was meant: a paste so dry takes water out of the foam. Add ${some((ROBS_FOAM_BELOW - check.waterCement) * cement)} of water, or be ready for a heavier mix.`,
+      };
     if (!worthIt(off))
       return {
         verdict: 'good',
@@ -136,9 +158,10 @@ export default worksheet({
         verdict: 'look',
         say: `Wetter than meant. Add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made. If the drill has whipped air in, that reads as water: wait a minute, tap the jug, and weigh once more first.`,
       };
+    const dry = check.waterCement < ROBS_FOAM_BELOW;
     return {
-      verdict: check.waterCement < 0.35 ? 'stop' : 'look',
-      say: `Drier than meant${check.waterCement < 0.35 ? ', and dry enough to take water out of the foam' : ''}. Add ${some(check.addWater)} of water and mix again.`,
+      verdict: dry ? 'stop' : 'look',
+      say: `Drier than meant${dry ? ', and dry enough to take water out of the foam' : ''}. Add ${some(check.addWater)} of water and mix again.`,
     };
   },
   notes: ({ check }, _, say) => [
