@@ -15,6 +15,7 @@ import {
   spentJudgement,
   weighAgainWords,
 } from '../shared/correction-advice.ts';
+import { DRAINED } from '../shared/drained-foam.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { correctFields } from './correct-fields.ts';
 
@@ -34,6 +35,10 @@ function drained(v: V): number {
   // The last of the liquid never leaves, and foam without any has no density to reckon with.
   return Math.min(0.99, drainedAt({ drainage, time: v.age }));
 }
+
+/** What a table says in the place of foam that is no longer any. */
+const freshFirst = ({ foamVolume }: { readonly foamVolume: number }, gone: boolean) =>
+  gone && foamVolume > 0 ? 'fresh foam first' : undefined;
 
 export default worksheet({
   id: 'correct-buckets',
@@ -87,8 +92,28 @@ export default worksheet({
     // Only a correction that should be made is shown as an amount.
     const advice = mixAdvice(fix, { ...mix, density: all.density });
     const doubted = each.findIndex(({ advice }) => advice.is === 'weigh-again');
-    const add = advice.is === 'add' && doubted < 0 ? fix : undefined;
-    return { share, foam, each, all, fix, advice, doubted, add, table, mix };
+    const apart = all.spread > ONE_MIX;
+    const wantsFoam = (apart ? each.map((one) => one.fix) : [fix]).some(
+      ({ action }) => action === 'add-foam',
+    );
+    const gone = share > DRAINED.gone;
+    const mayAdd = advice.is === 'add' && doubted < 0 && !(gone && fix.action === 'add-foam');
+    const add = mayAdd ? fix : undefined;
+    return {
+      share,
+      foam,
+      each,
+      all,
+      fix,
+      advice,
+      doubted,
+      apart,
+      wantsFoam,
+      gone,
+      add,
+      table,
+      mix,
+    };
   },
   results: {
     density: {
@@ -137,7 +162,7 @@ export default worksheet({
     },
     volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
   },
-  judge: ({ all, each, fix, advice, doubted, share, mix }, _, say) => {
+  judge: ({ all, each, fix, advice, doubted, share, apart, wantsFoam, gone, mix }, _, say) => {
     const density = say(all.density, 'density', { units: DENSITY });
     if (advice.is === 'refused')
       return {
@@ -154,18 +179,23 @@ export default worksheet({
     }
     if (advice.is === 'place' || advice.is === 'another-mix')
       return spentJudgement({ ...mix, density: all.density }, say);
-    if (all.spread > ONE_MIX)
+    if (wantsFoam && gone)
+      return {
+        verdict: 'stop',
+        say: `${say(share, 'ratio', { units: PERCENT, significant: 2 })} of the foam’s liquid has drained: what is left is dry and breaks as it is folded in. Make fresh foam, weigh it, and set its age to 0.`,
+      };
+    const dry =
+      wantsFoam && share > DRAINED.thin
+        ? 'More than a quarter of the foam’s liquid has drained. It can still be reckoned with, but it is dry and its bubbles are large: make fresh foam if you can, and set its age to 0.'
+        : '';
+    if (apart)
       return {
         verdict: 'look',
-        say: `The buckets differ by ${say(all.spread, 'ratio', { units: PERCENT, significant: 2 })}: it is not one mix yet, or not one batch. Correct each by its own line in the first table, or turn them together gently and weigh again.`,
+        say: `${dry && `${dry} `}The buckets differ by ${say(all.spread, 'ratio', { units: PERCENT, significant: 2 })}: it is not one mix yet, or not one batch. Correct each by its own line in the first table, or turn them together gently and weigh again.`,
       };
     if (advice.is === 'leave')
       return { verdict: 'good', say: `${density} is near enough. Stop stirring and place it.` };
-    if (fix.action === 'add-foam' && share > 0.25)
-      return {
-        verdict: 'look',
-        say: `More than a quarter of the foam’s liquid has drained. It can still be reckoned with, but it is dry and its bubbles are large: make fresh foam if you can, and set its age to 0.`,
-      };
+    if (dry) return { verdict: 'look', say: dry };
     const what =
       fix.action === 'add-foam'
         ? `${say(fix.foamVolume, 'volume', { units: LITRES })} of foam`
@@ -234,14 +264,15 @@ export default worksheet({
     {
       caption: 'Each bucket corrected by itself',
       columns: ['Bucket', 'Wet density', 'Add foam', 'Add base mix'],
-      rows: ({ each, mix }, _, say) => {
+      rows: ({ each, mix, gone }, _, say) => {
         const { foam, base } = correctionColumns(
           each.map(({ fix }) => fix),
           say,
         );
         return each.map(({ mass, density, fix }, i) => {
           const line = [`${i + 1}`, say(density, 'density', { units: DENSITY })];
-          const instead = insteadOfAmount({ ...fix, density }, { ...mix, mass });
+          const instead =
+            insteadOfAmount({ ...fix, density }, { ...mix, mass }) ?? freshFirst(fix, gone);
           if (instead) return [...line, '—', instead];
           return [
             ...line,
@@ -254,14 +285,14 @@ export default worksheet({
     {
       caption: 'To print: if a bucket of the whole weighs …',
       columns: ['Bucket weighs', 'Wet density', 'Add foam', 'Foam by weight', 'Add base mix'],
-      rows: ({ table, all, mix }, _, say) => {
+      rows: ({ table, all, mix, gone }, _, say) => {
         const { foam, foamMass, base } = correctionColumns(table, say);
         return table.map((row) => {
           const line = [
             say(row.reading, 'mass', { decimals: 2 }),
             say(row.density, 'density', { units: DENSITY }),
           ];
-          const instead = insteadOfAmount(row, { ...mix, mass: all.mass });
+          const instead = insteadOfAmount(row, { ...mix, mass: all.mass }) ?? freshFirst(row, gone);
           if (instead) return [...line, '—', '—', instead];
           return [
             ...line,

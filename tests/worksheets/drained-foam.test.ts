@@ -1,0 +1,58 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import buckets from '../../src/worksheets/mix/correct-buckets.tsx';
+
+const say = speaker('metric');
+
+/** Two buckets that weigh so much, kg, where 12.85 is right, and foam of this age. */
+function corrected(fulls: readonly [string, string], age: string) {
+  const entries = {
+    'correct-buckets.age': { t: age },
+    'correct-buckets.buckets': {
+      rows: fulls.map((t) => ({ full: { t, u: 'kg' }, mass: { t: '21', u: 'kg' } })),
+    },
+  };
+  const found = answer(buckets, readWorksheet(buckets, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  const { result, values, judgement, numbers } = found;
+  const tables = buckets.tables!.map(({ rows }) => rows(result as never, values as never, say));
+  return { ...judgement, numbers, tables };
+}
+const HEAVY = ['14', '14'] as const;
+const APART = ['14', '12.8'] as const;
+
+test.each([HEAVY, APART])('foam that has lost most of its liquid stops it: %s, %s', (...fulls) => {
+  const { verdict, say: words, numbers, tables } = corrected(fulls, '1 d');
+  expect(verdict).toBe('stop');
+  expect(words).toContain('99\u00a0% of the foam’s liquid has drained');
+  expect(numbers.addFoam).toBeUndefined();
+  expect(numbers.volume).toBeUndefined();
+  // Nor does a table name an amount of it.
+  expect(tables[0]![0]!.slice(-2)).toEqual(['—', 'fresh foam first']);
+  expect(tables[1]!.filter((row) => /\s(?:m?L|k?g)$/.test(row[2]!))).toEqual([]);
+});
+
+test('past a quarter it is said, and the spread of the buckets does not hide it', () => {
+  expect(corrected(HEAVY, '18 min').say).toMatch(/^More than a quarter/);
+  const apart = corrected(APART, '18 min');
+  expect(apart.verdict).toBe('look');
+  expect(apart.say).toMatch(/^More than a quarter/);
+  expect(apart.say).toContain('The buckets differ by 9.6');
+});
+
+test.each([
+  [['12', '12'], 'Add 4.62\u00a0kg of base mix'],
+  [['12.85', '12.85'], 'near enough'],
+] as const)('%j wants no foam, so its age is nothing to it', (fulls, words) => {
+  expect(corrected(fulls, '1 d').say).toContain(words);
+});
+
+test('fresh foam is added as before', () => {
+  const { say: words, numbers, tables } = corrected(HEAVY, '6 min');
+  expect(words).toContain('of foam, folded in gently');
+  expect(numbers.addFoam!.value).toBeGreaterThan(0);
+  expect(tables[0]![0]).not.toContain('fresh foam first');
+  expect(tables[1]!.filter((row) => /\s(?:m?L|k?g)$/.test(row[2]!))).not.toEqual([]);
+});
