@@ -1,5 +1,4 @@
 import { demand } from '../domain-error.ts';
-import { type Note, outsideRange } from '../note.ts';
 
 export type FibreKind =
   | 'ar-glass'
@@ -30,13 +29,22 @@ export const FIBRES: Readonly<Record<FibreKind, FibreFacts>> = {
   steel: { density: 7800, source: 'ijcsm-2015' },
 };
 
+/** What is not doubted of a fibre of which no dose was read: the least of the doses tried. A choice. @source common-practice */
+const UNTRIED = 0.005;
+
+/**
+ * The most of a kind, by volume, that is not doubted: the highest dose read of, or a line of our own. No
+ * range is published.
+ * @source hamad-2015, uow-2021 (doses tried), common-practice
+ */
+export const triedUpTo = (kind: FibreKind): number => FIBRES[kind].tried ?? UNTRIED;
+
 /** Least zirconia in glass that is called alkali-resistant, by mass. @source en-15422 (from memory) */
 export const ALKALI_RESISTANT_ZIRCONIA = 0.16;
 
 /**
- * How much fibre a dose by volume is, kg: share × density × volume of the finished mix.
- *
- * Note 'beyond-trials' above the highest dose read of for that kind.
+ * How much fibre a dose by volume is, kg: share × density × volume of the finished mix. What was tried
+ * of it: `triedUpTo`.
  *
  * @param share of the finished mix's volume, 0–0.1; @param volume of it, m³; @param density default
  *   the kind's own, kg/m³
@@ -48,23 +56,12 @@ export function fibreMass(dose: {
   readonly share: number;
   readonly volume: number;
   readonly density?: number;
-}): { readonly mass: number; readonly volume: number; readonly notes: readonly Note[] } {
+}): { readonly mass: number; readonly volume: number } {
   const { kind, share, volume, density = FIBRES[kind].density } = dose;
   demand('fibreShare', share, 'ratio', { min: 0, max: 0.1 });
   demand('volume', volume, 'volume', { min: 0, aboveMin: true });
   demand('fibreDensity', density, 'density', { min: 500, max: 9000 });
-  const { tried } = FIBRES[kind];
-  return {
-    mass: share * density * volume,
-    volume: share * volume,
-    notes:
-      tried === undefined
-        ? []
-        : outsideRange('fibreShare', share, { max: tried }).map((note) => ({
-            ...note,
-            code: 'beyond-trials',
-          })),
-  };
+  return { mass: share * density * volume, volume: share * volume };
 }
 
 /**

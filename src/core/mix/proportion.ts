@@ -6,7 +6,7 @@ import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
 import { BASE_WATER_CEMENT, demandWaterCement, waterCementNotes } from './water-cement-limits.ts';
 
 /** As-cast densities cellular concrete is usually made at, kg/m³ (20–120 lb/ft³). @source aci-523-3r */
-const CELLULAR_RANGE = { min: 320, max: 1920 } as const;
+export const CELLULAR_RANGE = { min: 320, max: 1920 } as const;
 
 type Target = { readonly wetDensity: number } | { readonly ovenDryDensity: number };
 

@@ -4,10 +4,12 @@ import { mixerLoads } from '../../core/mix/loads.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { batchDoubts } from './batch-doubts.ts';
 import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
 import { results } from './batch-results.ts';
 import { amountsOf, bagRows, NAMES } from './batch-tables.ts';
+import { judgeBy, mixRefusals } from './mix-doubts.ts';
 
 export default worksheet({
   id: 'batch',
@@ -34,32 +36,14 @@ export default worksheet({
   },
   results,
   judge: ({ design, bags }, v, say) => {
-    const codes = design.notes.map(({ code }) => code);
-    if (codes.includes('paste-robs-foam'))
-      return {
-        verdict: 'look',
-        say: `The base mix has a w/c of ${design.mix.waterCementBase.toFixed(2)}. Below 0.35 a paste is apt to take water out of the foam and break it.`,
-      };
-    if (v.fibreKind === 'plain-glass')
-      return {
-        verdict: 'stop',
-        say: 'Plain glass is eaten by the alkali of cement. Use alkali-resistant glass, with at least 16\u00a0% of ZrO₂, or another fibre.',
-      };
-    if (codes.includes('outside-range'))
-      return {
-        verdict: 'look',
-        say: `${say(design.wetDensity, 'density', { units: DENSITY })} at a w/c of ${design.mix.waterCementBase.toFixed(2)} is outside what such mixes are usually made at: 320–1920\u00a0kg/m³ (20–120\u00a0lb/ft³), w/c to 0.80 neat and 1.25 with sand.`,
-      };
     const density = say(design.wetDensity, 'density', { units: DENSITY });
-    if (v.aim === 'bags')
-      return {
-        verdict: 'good',
-        say: `All of it in that volume comes to ${density} wet and ${say(design.ovenDryDensity, 'density', { units: DENSITY })} dry. Is that what the part needs?`,
-      };
-    return {
+    return judgeBy(batchDoubts(design, v, say), {
       verdict: 'good',
-      say: `${bags.exact.toFixed(2)} bags. The table says what rounding to whole ones does to the rest.`,
-    };
+      say:
+        v.aim === 'bags'
+          ? `All of it in that volume comes to ${density} wet and ${say(design.ovenDryDensity, 'density', { units: DENSITY })} dry. Is that what the part needs?`
+          : `${bags.exact.toFixed(2)} bags. The table says what rounding to whole ones does to the rest.`,
+    });
   },
   notes: ({ design }) => [
     ...(design.notes.some(({ code }) => code === 'blend-binds-otherwise')
@@ -69,12 +53,7 @@ export default worksheet({
       : []),
   ],
   refusals: {
-    'heavier-than-base-mix': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. Aim lower, or add sand.`,
-    'lighter-than-foam': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
-    'paste-robs-foam': (e) =>
-      `A water/cement ratio of ${e.value.toFixed(2)} leaves the paste less than ${(e.allowed.min ?? 0.2).toFixed(2)}: it would take its water from the foam and break it.`,
+    ...mixRefusals,
     overfills: (e, say) =>
       `So much cement makes more base mix than the volume holds, before any foam: at most ${say(e.allowed.max!, 'density', { units: DENSITY })} fit. Fewer bags, or a larger form.`,
     'too-wet': () =>
@@ -152,7 +131,15 @@ export default worksheet({
       rows: ({ bags }, _, say) => bagRows(bags, say),
     },
   ],
-  cautions: ['caustic-slurry', 'cement-dust', 'glass-fibre', 'pigment-dust', 'not-load-bearing'],
+  cautions: [
+    'caustic-slurry',
+    'cement-dust',
+    'drill-mixer',
+    'glass-fibre',
+    'pigment-dust',
+    'heavy-lift',
+    'not-load-bearing',
+  ],
   defers: [
     'The sheets of the cement, the admixture, the fibre and the concentrate outrank the figures used here.',
   ],
@@ -165,5 +152,6 @@ export default worksheet({
     'pca-eb001-materials',
     'en-15422',
     'astm-c979',
+    'common-practice',
   ],
 });

@@ -1,14 +1,9 @@
-import {
-  ALKALI_RESISTANT_ZIRCONIA,
-  FIBRES,
-  fibreCount,
-  fibreMass,
-  fibreShare,
-} from '../../core/mix/fibres.ts';
+import { FIBRES, fibreCount, fibreMass, fibreShare } from '../../core/mix/fibres.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { FIBRE_NAMES } from './batch-fields.ts';
+import { fibreDoubt } from './fibre-doubt.ts';
 
 const SHORT = { metric: 'mm', us: 'in' } as const;
 
@@ -116,23 +111,11 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ dose }, { kind }, say) => {
-    if (kind === 'plain-glass')
-      return {
-        verdict: 'stop',
-        say: `Not plain glass: the alkali of cement eats it. Look for ‘AR’ and at least ${say(ALKALI_RESISTANT_ZIRCONIA, 'ratio', { units: PERCENT, significant: 2 })} of ZrO₂ on its sheet.`,
-      };
-    const tried = FIBRES[kind].tried;
-    if (dose.notes.length > 0 && tried !== undefined)
-      return {
-        verdict: 'look',
-        say: `More than the ${say(tried, 'ratio', { units: PERCENT, significant: 2 })} tried with this fibre in published work. Expect a stiff mix, balls of fibre, and broken foam; try it in a bucket first.`,
-      };
-    return {
+  judge: ({ share }, { kind }, say) =>
+    fibreDoubt(kind, share, say) ?? {
       verdict: 'good',
       say: 'Sprinkle it into the base mix while the paddle turns, until each fibre is wet; then the foam. It holds corners and fine cracks; it does not make the part carry.',
-    };
-  },
+    },
   notes: (_, { kind }) => [
     ...(FIBRES[kind].tried === undefined && kind !== 'plain-glass'
       ? ['No dose of this fibre in foamed concrete was read of for this page: begin low.']

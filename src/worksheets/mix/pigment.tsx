@@ -1,13 +1,9 @@
-import {
-  PIGMENT_CEILING,
-  PIGMENT_SATURATES,
-  PIGMENT_USUAL,
-  pigmentMass,
-} from '../../core/mix/pigment.ts';
+import { PIGMENT_CEILING, PIGMENT_USUAL, pigmentMass } from '../../core/mix/pigment.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DoseBar } from '../shared/DoseBar.tsx';
+import { pigmentDoubt } from './pigment-doubt.ts';
 
 const percent = (share: number) => share * 100;
 
@@ -65,34 +61,14 @@ export default worksheet({
       units: SMALL_MASS,
     },
   },
-  judge: ({ dose }, _, say) => {
-    const code = dose.notes[0]?.code;
-    const most = say(dose.most, 'mass', { units: SMALL_MASS });
-    if (code === 'over-ceiling')
-      return {
-        verdict: 'stop',
-        say: `Above the ${percent(PIGMENT_CEILING)}\u00a0% that may be prescribed at all. At most ${most} in this load.`,
-      };
-    if (code === 'over-own-maximum')
-      return {
-        verdict: 'stop',
-        say: `Above this pigment’s own maximum: at most ${most} in this load.`,
-      };
-    if (code === 'saturated')
-      return {
-        verdict: 'look',
-        say: `Beyond about ${percent(PIGMENT_SATURATES)}\u00a0% the colour hardly deepens; the powder only takes up water.`,
-      };
-    if (code === 'pale')
-      return {
-        verdict: 'look',
-        say: 'Below 1\u00a0% it may hardly show. Foam makes every colour paler: cast a small piece first.',
-      };
-    return {
+  judge: ({ dose }, { share }, say) =>
+    pigmentDoubt(dose, say) ?? {
       verdict: 'good',
-      say: 'Within the usual range. Weigh it to the gram, the same for every load, and stir it into the mixing water before the cement.',
-    };
-  },
+      say:
+        share > 0
+          ? 'Within the usual range. Weigh it to the gram, the same for every load, and stir it into the mixing water before the cement.'
+          : 'No pigment: the part keeps the colour of its cement.',
+    },
   notes: () => [
     'Air bubbles scatter light, so a foamed piece is paler than a solid one with the same dose, and paler again when it is dry.',
     'Fine pigment takes up water: the base mix stiffens. Keep the w/c; do not add water to make it run as before.',

@@ -1,4 +1,3 @@
-import { STANDARD_FOAM_BAND } from '../../core/foam/density.ts';
 import { foamingSolution } from '../../core/foam/solution.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
@@ -7,6 +6,7 @@ import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
+import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { proportionFields } from './proportion-fields.ts';
 
 export default worksheet({
@@ -104,43 +104,16 @@ export default worksheet({
     },
   },
   judge: ({ mix, loads }, v, say) => {
-    const codes = mix.notes.map(({ code }) => code);
-    if (codes.includes('paste-robs-foam'))
-      return {
-        verdict: 'look',
-        say: `The base mix has a w/c of ${mix.waterCementBase.toFixed(2)}. Below 0.35 a paste is apt to take water out of the foam and break it: add water, or be ready for a heavier mix.`,
-      };
-    const outside = mix.notes.find(({ code }) => code === 'outside-range');
-    if (outside)
-      return {
-        verdict: 'look',
-        say:
-          outside.of === 'wetDensity'
-            ? `${say(mix.wetDensity, 'density', { units: DENSITY })} lies outside 320–1920\u00a0kg/m³ (20–120\u00a0lb/ft³), the range cellular concrete is made in.`
-            : `A w/c of ${mix.waterCementBase.toFixed(2)} is above the usual range for this kind of mix: expect bleeding and a weak part.`,
-      };
-    if (v.foamDensity < STANDARD_FOAM_BAND.min)
-      return {
-        verdict: 'look',
-        say: `Foam of ${say(v.foamDensity, 'density', { units: FOAM })} is lighter than the standards’ band (from memory): little of it survives the paddle, so expect a heavier mix.`,
-      };
     const each = loads.count === 1 ? 'in one load' : `in ${loads.count} equal loads`;
-    return {
+    return judgeBy(mixDoubts(mix, v.foamDensity, say), {
       verdict: 'good',
       say: `Mix the base first, ${each}; make the foam last, of ${say(v.foamDensity, 'density', { units: FOAM })}, and blend it in at once.`,
-    };
+    });
   },
   notes: ({ mix }, _, say) => [
     `If the foam’s mass is ignored, the same batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read. Know which one a figure means.`,
   ],
-  refusals: {
-    'heavier-than-base-mix': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. Aim lower, or add sand.`,
-    'lighter-than-foam': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}. Aim higher, or make lighter foam.`,
-    'paste-robs-foam': (e) =>
-      `A water/cement ratio of ${e.value.toFixed(2)} leaves the paste less than ${(e.allowed.min ?? 0.2).toFixed(2)}: it would take its water from the foam and break it.`,
-  },
+  refusals: mixRefusals,
   folded: 'More choices',
   blames: {
     ovenDryDensity: 'dryDensity',
@@ -206,7 +179,14 @@ export default worksheet({
       ],
     },
   ],
-  cautions: ['caustic-slurry', 'cement-dust', 'not-load-bearing'],
+  cautions: [
+    'caustic-slurry',
+    'cement-dust',
+    'drill-mixer',
+    'glycerol-and-concentrate',
+    'heavy-lift',
+    'not-load-bearing',
+  ],
   defers: [
     'The cement bag’s and the concentrate’s own sheets outrank the densities and the dilution used here.',
   ],
@@ -217,5 +197,6 @@ export default worksheet({
     'aci-523-1r',
     'pca-cement',
     'astm-c796',
+    'common-practice',
   ],
 });

@@ -1,10 +1,15 @@
-import { STRENGTH_RELATIONS, strengthBand } from '../../core/finished/strength-band.ts';
+import {
+  STRENGTH_RELATIONS,
+  type StrengthBand,
+  strengthBand,
+} from '../../core/finished/strength-band.ts';
 import { baseMix } from '../../core/mix/base-mix.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM } from '../shared/amounts.ts';
+import { isFoam, judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { sandCement, waterCement } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 
@@ -74,7 +79,10 @@ export default worksheet({
       sandCement,
       foamDensity: foam,
     });
-    const band = strengthBand({ wetDensity: wet, ovenDryDensity: mix.ovenDryDensity });
+    // What is published is of mixes made with foam.
+    const band: StrengthBand = isFoam(foam)
+      ? strengthBand({ wetDensity: wet, ovenDryDensity: mix.ovenDryDensity })
+      : { known: false, relations: [] };
     return { wet, mix, band, base: baseMix({ waterCement, sandCement }).density };
   },
   results: {
@@ -101,34 +109,28 @@ export default worksheet({
       note: 'A band from published figures, class minima among them; never a promise for your mix.',
     },
   },
-  judge: (r, { by, use }, say) => {
-    if (!r.band.known)
-      return {
+  judge: (r, { by, use, foam }, say) => {
+    const doubts = mixDoubts(r.mix, foam, say);
+    if (!r.band.known && isFoam(foam))
+      doubts.push({
         verdict: 'stop',
         say: `No published figure covers ${say(r.wet, 'density', { units: DENSITY })} wet, ${say(r.mix.ovenDryDensity, 'density', { units: DENSITY })} dry. What strength it reaches is not known here.`,
-      };
+      });
     const fit = by === 'use' ? `${USES[use].note} ` : '';
-    return {
-      verdict: r.band.low < 0.5e6 ? 'look' : 'good',
+    return judgeBy(doubts, {
+      verdict: r.band.known && r.band.low < 0.5e6 ? 'look' : 'good',
       say: `${fit}For parts that carry nothing but themselves. Never a lintel, beam, stair, foundation or retaining wall, and nothing that people stand or walk on.`,
-    };
+    });
   },
   notes: (r, _, say) =>
     r.band.known
       ? [
           r.band.high
             ? `Published figures at one density lie more than a factor of two apart: ${say(r.band.low, 'stress', { units: MPA, significant: 2 })} is the least and ${say(r.band.high, 'stress', { units: MPA, significant: 2 })} the most of the ${r.band.relations.length} that cover this one.`
-            : 'Only the least of the published figures covers a density as high as this one.',
+            : 'Only the least of the published figures covers this density.',
         ]
       : [],
-  refusals: {
-    'heavier-than-base-mix': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is heavier than the base mix without any foam (${say(e.allowed.max!, 'density', { units: DENSITY })}). Choose a lower density, or add sand.`,
-    'lighter-than-foam': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam itself (${say(e.allowed.min!, 'density', { units: DENSITY })}).`,
-    'paste-robs-foam': () =>
-      'With so little water the paste takes it from the foam and breaks it. Raise the water/cement ratio.',
-  },
+  refusals: mixRefusals,
   blames: { wetDensity: 'density', foamDensity: 'foam' },
   keeps: { wet: 'mix.wetDensity' },
   working: [
@@ -173,8 +175,7 @@ export default worksheet({
   defers: [
     'Whether a part may carry anything is for local code and a licensed engineer, never for a density.',
   ],
-  sources: [...new Set(['astm-c869', ...STRENGTH_RELATIONS.map(({ source }) => source)])] as [
-    string,
-    ...string[],
-  ],
+  sources: [
+    ...new Set(['astm-c869', 'common-practice', ...STRENGTH_RELATIONS.map(({ source }) => source)]),
+  ] as [string, ...string[]],
 });

@@ -1,0 +1,51 @@
+import type { Design } from '../../core/mix/batch-design.ts';
+import { pigmentMass } from '../../core/mix/pigment.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+import type { BatchValues } from './batch-input.ts';
+import { fibreDoubt } from './fibre-doubt.ts';
+import { mixDoubts } from './mix-doubts.ts';
+import { pigmentDoubt } from './pigment-doubt.ts';
+
+/**
+ * The most of each powder that usually stands in for cement, of the whole and by itself; of several, each
+ * by the part it takes of its own most. Common practice, no source.
+ */
+const MOST_INSTEAD: Readonly<Record<string, number>> = {
+  slag: 0.7,
+  'fly-ash': 0.5,
+  'silica-fume': 0.15,
+};
+
+function blendDoubt({ binder, cementitious }: Design): Judgement | undefined {
+  const full = binder.reduce(
+    (sum, { kind, mass }) => sum + mass / cementitious / (MOST_INSTEAD[kind] ?? Infinity),
+    0,
+  );
+  // What is just at the line comes out a last binary digit above it.
+  if (full <= 1 + 1e-9) return undefined;
+  return {
+    verdict: 'look',
+    say: 'Too little cement for its stand-ins: usual at most are 70\u00a0% of slag, 50\u00a0% of fly ash or 15\u00a0% of silica fume, and less of each in a blend. It sets late and stays weak for long: cast a small piece first.',
+  };
+}
+
+/** What is strange about a whole batch. */
+export function batchDoubts(
+  design: Design,
+  v: BatchValues,
+  say: Say,
+): readonly (Judgement | undefined)[] {
+  const { mix, fibre, cementitious } = design;
+  return [
+    v.fibreKind === 'none' ? undefined : fibreDoubt(v.fibreKind, v.fibreShare, say),
+    ...mixDoubts(
+      mix,
+      v.foamDensity,
+      say,
+      fibre > 0 ? 'Without its fibre the mix weighs' : undefined,
+    ),
+    blendDoubt(design),
+    pigmentDoubt(pigmentMass({ cementitious, share: v.pigment }), say),
+  ];
+}

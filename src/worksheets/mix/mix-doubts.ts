@@ -1,0 +1,99 @@
+import type { DomainError } from '../../core/domain-error.ts';
+import { STANDARD_FOAM_BAND } from '../../core/foam/density.ts';
+import { CELLULAR_RANGE, type Proportion } from '../../core/mix/proportion.ts';
+import {
+  ROBS_FOAM_BELOW,
+  USUAL_MAX_NEAT,
+  USUAL_MAX_SANDED,
+} from '../../core/mix/water-cement-limits.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+
+/**
+ * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
+ * it is damp sand. A choice: lines of our own, no source.
+ */
+const STIFF = { look: 0.15, stop: 0.1 } as const;
+
+/**
+ * Foam as dense as this, kg/m³, is wet; and with less than three quarters of gas in it, hardly foam.
+ * Common practice, no source; the second is a choice.
+ */
+const WET_FOAM = { look: 120, stop: 250 } as const;
+
+/** Whether it is a foam at all that is weighed so, kg/m³. */
+export const isFoam = (density: number): boolean => density <= WET_FOAM.stop;
+
+/**
+ * What is strange about a mix, whichever worksheet asks: its foam (kg/m³), its water, its density.
+ * `weighs`: how the sentence about its density begins.
+ */
+export function mixDoubts(
+  mix: Proportion,
+  foam: number,
+  say: Say,
+  weighs = 'The mix weighs',
+): Judgement[] {
+  const doubts: Judgement[] = [];
+  const doubt = (words: string, stop = false) =>
+    doubts.push({ verdict: stop ? 'stop' : 'look', say: words });
+  const ratio = mix.waterCementBase.toFixed(2);
+  const density = (si: number) => say(si, 'density', { units: DENSITY });
+  const foamed = `Foam of ${say(foam, 'density', { units: FOAM })} is`;
+  const watered = `: with its water the w/c is ${mix.waterCementTotal.toFixed(2)}.`;
+
+  if (foam < STANDARD_FOAM_BAND.min)
+    doubt(
+      `${foamed} lighter than the standards’ band (from memory): little of it survives the paddle, so expect a heavier mix.`,
+    );
+  else if (!isFoam(foam))
+    doubt(`${foamed} hardly foam${watered} Weigh it again, and look at its unit.`, true);
+  else if (foam > WET_FOAM.look) doubt(`${foamed} wet${watered} Open the air a little.`);
+
+  for (const { code, of } of mix.notes)
+    if (code === 'paste-robs-foam')
+      doubt(
+        `The base mix has a w/c of ${ratio}. Below ${ROBS_FOAM_BELOW} a paste is apt to take water out of the foam and break it: add water, or be ready for a heavier mix.`,
+      );
+    else if (of === 'waterCementBase')
+      doubt(
+        `A w/c of ${ratio} is above the usual range, to ${USUAL_MAX_NEAT} neat and ${USUAL_MAX_SANDED} with sand: expect bleeding and a weak part.`,
+      );
+    else if (code === 'outside-range')
+      doubt(
+        `${weighs} ${density(mix.wetDensity)}, outside the ${density(CELLULAR_RANGE.min)} to ${density(CELLULAR_RANGE.max)} that cellular concrete is made at.`,
+      );
+
+  const water = mix.water / (mix.cement + mix.sand);
+  const damp = water < STIFF.stop;
+  if (water < STIFF.look)
+    doubt(
+      `The water is ${say(water, 'ratio', { units: PERCENT, significant: 2 })} of all that is dry: ${damp ? 'damp sand, which takes no foam' : 'a stiff base mix, which breaks foam'}. Take less sand, or more water.`,
+      damp,
+    );
+  return doubts;
+}
+
+/** All doubts in one judgement, those that stop first, so that none hides another; `otherwise` without any. */
+export function judgeBy(
+  doubts: readonly (Judgement | undefined)[],
+  otherwise: Judgement,
+): Judgement {
+  const said = doubts
+    .filter((doubt) => doubt !== undefined)
+    .sort((a, b) => Number(b.verdict === 'stop') - Number(a.verdict === 'stop'));
+  return said[0]
+    ? { verdict: said[0].verdict, say: said.map((doubt) => doubt.say).join(' ') }
+    : otherwise;
+}
+
+/** Why a mix cannot be had at all, whichever worksheet asks. */
+export const mixRefusals = {
+  'heavier-than-base-mix': (e: DomainError, say: Say) =>
+    `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. Aim lower, or add sand.`,
+  'lighter-than-foam': (e: DomainError, say: Say) =>
+    `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}. Aim higher, or make lighter foam.`,
+  'paste-robs-foam': (e: DomainError) =>
+    `A water/cement ratio of ${e.value.toFixed(2)} leaves the paste less than ${(e.allowed.min ?? 0.2).toFixed(2)}: it would take its water from the foam and break it.`,
+};

@@ -1,0 +1,167 @@
+import { describe, expect, test } from 'vitest';
+import type { Entry, System } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import batch from '../../src/worksheets/mix/batch.tsx';
+import fibres from '../../src/worksheets/mix/fibres.tsx';
+import pigment from '../../src/worksheets/mix/pigment.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+import targetDensity from '../../src/worksheets/mix/target-density.tsx';
+
+/** What a worksheet says of its example with these readings, each with its unit. */
+function asked(
+  sheet: AnyWorksheet,
+  readings: Readonly<Record<string, string>>,
+  system: System = 'metric',
+) {
+  const say = speaker(system);
+  const entries = Object.fromEntries(
+    Object.entries(readings).map(([key, t]): [string, Entry] => [key, { t, s: 'metric' }]),
+  );
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return { ...found.judgement, numbers: found.numbers };
+}
+
+const THREE = [proportion, batch, targetDensity].map((sheet) => [sheet.id, sheet] as const);
+const WET: Readonly<Record<string, string>> = {
+  proportion: 'proportion.wetDensity',
+  batch: 'batch.wetDensity',
+  'target-density': 'mix.targetDensity',
+};
+
+describe.each(THREE)('%s', (id, sheet: AnyWorksheet) => {
+  test.each([
+    // Water over cement and sand: 0.4 ÷ 11, 0.4 ÷ 3.
+    ['mix.sandCement', '10', 'stop', 'The water is 3.6\u00a0% of all that is dry: damp sand'],
+    ['mix.sandCement', '2', 'look', 'The water is 13\u00a0% of all that is dry: a stiff base mix'],
+    ['mix.foamDensity', '300 g/L', 'stop', 'Foam of 300\u00a0g/L is hardly foam'],
+    ['mix.foamDensity', '130 g/L', 'look', 'Foam of 130\u00a0g/L is wet'],
+    ['mix.foamDensity', '10 g/L', 'look', 'lighter than the standards’ band'],
+    ['mix.waterCement', '0.2', 'look', 'The base mix has a w/c of 0.20. Below 0.35'],
+    ['mix.waterCement', '1.5', 'look', 'A w/c of 1.50 is above the usual range'],
+  ])('%s of %s: %s', (key, value, verdict, words) => {
+    const found = asked(sheet, { [key]: value });
+    expect(found.verdict).toBe(verdict);
+    expect(found.say).toContain(words);
+  });
+
+  test('a lighter mix than is made is named in the reader’s units', () => {
+    const wet = { [WET[id]!]: '250 kg/m3' };
+    expect(asked(sheet, wet).say).toContain(
+      'The mix weighs 250\u00a0kg/m³, outside the 320\u00a0kg/m³ to 1920\u00a0kg/m³',
+    );
+    expect(asked(sheet, wet, 'us').say).toContain(
+      'The mix weighs 15.6\u00a0lb/ft³, outside the 20.0\u00a0lb/ft³ to 120\u00a0lb/ft³',
+    );
+  });
+
+  test.each([
+    {},
+    { 'mix.sandCement': '1' },
+    { 'mix.sandCement': '2', 'mix.waterCement': '0.5' },
+    { 'mix.foamDensity': '50 g/L' },
+    { 'mix.foamDensity': '120 g/L' },
+    { 'mix.waterCement': '0.35' },
+  ])('an ordinary mix is good: %j', (readings) => {
+    expect(asked(sheet, readings).verdict).toBe('good');
+  });
+
+  test('what stops is said first, and hides nothing', () => {
+    const { verdict, say } = asked(sheet, { 'mix.foamDensity': '20 g/L', 'mix.sandCement': '10' });
+    expect(verdict).toBe('stop');
+    expect(say).toMatch(/^The water is 3\.6/);
+    expect(say).toContain('Foam of 20.0\u00a0g/L is lighter');
+  });
+});
+
+test('a mix without a real foam is given no strength', () => {
+  const low = (foam: string) => asked(targetDensity, { 'mix.foamDensity': foam }).numbers.low;
+  expect(low('250 g/L')).toBeDefined();
+  expect(low('500 g/L')).toBeUndefined();
+});
+
+describe('fibre', () => {
+  const dosed = (kind: string, share: string) => ({ 'fibre.kind': kind, 'fibre.share': share });
+
+  test.each([
+    ['polypropylene', '5 %', 'more than the 0.50\u00a0% tried with this one'],
+    ['steel', '5 %', 'No dose of this fibre was read of; 5.0\u00a0% is more than the 0.50\u00a0%'],
+    ['pva', '5 %', 'No dose of this fibre was read of'],
+    ['basalt', '5 %', 'No dose of this fibre was read of'],
+    ['nylon', '0.6 %', 'No dose of this fibre was read of'],
+  ])('%s at %s is looked at in the batch as on its own sheet', (kind, share, words) => {
+    for (const sheet of [fibres, batch]) {
+      const found = asked(sheet, dosed(kind, share));
+      expect(found.verdict).toBe('look');
+      expect(found.say).toContain(words);
+    }
+  });
+
+  test.each([
+    ['polypropylene', '0.5 %'],
+    ['steel', '0.5 %'],
+    ['ar-glass', '1.5 %'],
+    ['nylon', '0.1 %'],
+  ])('%s at %s is good on both', (kind, share) => {
+    for (const sheet of [fibres, batch])
+      expect(asked(sheet, dosed(kind, share)).verdict).toBe('good');
+  });
+
+  test('plain glass stops a batch whose paste is too dry as well, and both are named', () => {
+    const { verdict, say } = asked(batch, {
+      ...dosed('plain-glass', '0.3 %'),
+      'mix.waterCement': '0.2',
+    });
+    expect(verdict).toBe('stop');
+    expect(say).toMatch(/^Not plain glass/);
+    expect(say).toContain('a w/c of 0.20');
+  });
+
+  test('steel that leaves too little for the mix about it is named as the cause', () => {
+    // (600 − 0.05 × 7800) ÷ 0.95
+    expect(asked(batch, dosed('steel', '5 %')).say).toContain(
+      'Without its fibre the mix weighs 221\u00a0kg/m³, outside the 320',
+    );
+  });
+});
+
+describe('pigment', () => {
+  test.each([
+    ['0.5 %', 'look'],
+    ['3 %', 'good'],
+    ['10 %', 'look'],
+  ])('%s: %s, on its own sheet and in the batch', (share, verdict) => {
+    for (const sheet of [pigment, batch])
+      expect(asked(sheet, { 'pigment.share': share }).verdict).toBe(verdict);
+  });
+
+  test('none at all is no usual dose', () => {
+    const { verdict, say } = asked(pigment, { 'pigment.share': '0 %' });
+    expect(verdict).toBe('good');
+    expect(say).toContain('No pigment');
+  });
+});
+
+test.each([
+  ['0 %', '90 %', '0 %', 'look'],
+  ['80 %', '0 %', '0 %', 'look'],
+  // Each alone is within its own, together they are not.
+  ['60 %', '30 %', '0 %', 'look'],
+  ['0 %', '0 %', '20 %', 'look'],
+  ['70 %', '0 %', '0 %', 'good'],
+  ['0 %', '50 %', '0 %', 'good'],
+  ['35 %', '25 %', '0 %', 'good'],
+  ['0 %', '20 %', '8 %', 'good'],
+])('slag %s, fly ash %s, silica fume %s: %s', (slag, ash, fume, verdict) => {
+  const found = asked(batch, {
+    'batch.cementKind': 'blend',
+    'batch.slag': slag,
+    'batch.ash': ash,
+    'batch.fume': fume,
+  });
+  expect(found.verdict).toBe(verdict);
+  expect(found.say.startsWith('Too little cement')).toBe(verdict === 'look');
+});
