@@ -92,6 +92,9 @@ function pressureRatio(h: number, gas: number): number {
  */
 export const PRACTICE_LIFT = { min: 0.6, max: 1.2 } as const;
 
+/** A mix lighter than this, kg/m³, stays at this depth, m, until it has been seen to stand. Common practice, no source. @source common-practice */
+export const LIGHT_LIFT = { below: 500, depth: 0.3 } as const;
+
 /**
  * The deepest lift whose bottom stays within a share of what was weighed, m, in closed form: at the
  * bottom 1 − φ + φ/P = 1/(1 + g), so P = φ/(1/(1 + g) − 1 + φ), and the depth follows. Range as

@@ -1,5 +1,5 @@
 import { proportion } from '../../core/mix/proportion.ts';
-import { deepestLift, liftProfile, PRACTICE_LIFT } from '../../core/placing/lift.ts';
+import { deepestLift, LIGHT_LIFT, liftProfile, PRACTICE_LIFT } from '../../core/placing/lift.ts';
 import { headPressure } from '../../core/placing/pressure.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -120,7 +120,7 @@ export default worksheet({
     },
     gas: { label: 'Gas in the mix, by volume', kind: 'ratio', of: (r) => r.gas, units: PERCENT },
   },
-  judge: ({ profile }, { depth, gain }, say) => {
+  judge: ({ profile }, { depth, density, gain }, say) => {
     const usual = `${practiceLift('min', say)} to ${practiceLift('max', say)}`;
     if (profile.gain > gain)
       return {
@@ -130,7 +130,12 @@ export default worksheet({
     if (depth > PRACTICE_LIFT.max)
       return {
         verdict: 'stop',
-        say: `Pressure on the bubbles would allow it; practice does not. Lifts are ${usual}, since bubbles also break, drain and rise. Wait until one bears a footstep before the next.`,
+        say: `Pressure on the bubbles would allow it; practice does not. Lifts are ${usual}, since bubbles also break, drain and rise. Wait until the first is firm before the next.`,
+      };
+    if (density < LIGHT_LIFT.below && depth > LIGHT_LIFT.depth)
+      return {
+        verdict: 'look',
+        say: `Below ${say(LIGHT_LIFT.below, 'density', { units: DENSITY, significant: 2 })} stay at ${say(LIGHT_LIFT.depth, 'length', { units: METRES, plain: true, significant: 1 })} until you have seen your mix stand (common practice, no source).`,
       };
     if (depth > PRACTICE_LIFT.min)
       return {
@@ -144,7 +149,7 @@ export default worksheet({
   },
   notes: () => [
     'Only what pressure does to bubbles that stay whole. Foam that breaks, drains or rises settles a lift far more, and only a trial of your mix says by how much.',
-    'Lifts of 0.6 to 1.2\u00a0m (2 to 4\u00a0ft), the next one when it bears a footstep, are practice in geotechnical work, from memory.',
+    'Lifts of 0.6 to 1.2\u00a0m (2 to 4\u00a0ft), the next one when it bears a footstep, are practice in geotechnical work, from memory. The footstep is no test for a bench part, which nobody steps on.',
   ],
   refusals: {
     'heavier-than-base-mix': (e, say) =>
@@ -191,5 +196,5 @@ export default worksheet({
   ],
   cautions: ['caustic-slurry', 'not-load-bearing'],
   defers: ['Where a specification gives a lift height, that holds.'],
-  sources: ['gas-in-paste', 'lift-height-practice'],
+  sources: ['gas-in-paste', 'lift-height-practice', 'common-practice'],
 });

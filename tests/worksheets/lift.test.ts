@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import type { Entries, System } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import lift from '../../src/worksheets/placing/lift.tsx';
+
+const judged = (depth: string, density: string, system: System = 'metric') => {
+  const say = speaker(system);
+  const entries: Entries = {
+    'lift.depth': { t: depth, u: 'm', s: 'metric' },
+    'lift.density': { t: density, u: 'kg/m3', s: 'metric' },
+  };
+  const found = answer(lift, readWorksheet(lift, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  return found.judgement;
+};
+
+test('a light mix stays at 0.3 m, as the page says, and a heavier one may go on', () => {
+  for (const depth of ['0.31', '0.55', '0.7'])
+    expect(judged(depth, '499'), depth).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^Below 500\skg\/m³ stay at 0\.3\sm until/),
+    });
+  expect(judged('0.55', '400', 'us').say).toMatch(/^Below 31\slb\/ft³ stay at 1\sft until/);
+  expect(judged('0.3', '400').verdict).toBe('good');
+  expect(judged('0.55', '500').verdict).toBe('good');
+});
+
+test('no lift is tried by standing on it', () => {
+  const { verdict, say } = judged('1.25', '600');
+  expect(verdict).toBe('stop');
+  expect(say).toMatch(/firm/);
+  expect(say).not.toMatch(/foot/);
+});
