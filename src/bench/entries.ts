@@ -52,6 +52,10 @@ interface KeptWaiting extends Owned {
 
 export type Kept = KeptNumber | KeptWaiting;
 
+/** The number a result is, unless it waits or is not there. */
+export const keptValue = (kept: Kept | undefined): number | undefined =>
+  kept && 'v' in kept ? kept.v : undefined;
+
 export type KeptResults = Readonly<Record<string, Kept>>;
 
 const unitIds = new Set(Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)));

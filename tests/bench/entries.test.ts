@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isKept } from '../../src/bench/entries.ts';
+import { isKept, keptValue } from '../../src/bench/entries.ts';
 
 test.each<[unknown, boolean]>([
   [{ v: 600, from: 'What goes into it?', by: 'proportion' }, true],
@@ -13,4 +13,10 @@ test.each<[unknown, boolean]>([
   [{ v: null, from: 'What goes into it?' }, false],
 ])('%j is a kept result: %s', (x, is) => {
   expect(isKept(x)).toBe(is);
+});
+
+test('a result that waits is no number', () => {
+  expect(keptValue({ v: 0, from: 'x' })).toBe(0);
+  expect(keptValue({ waits: true, from: 'x' })).toBeUndefined();
+  expect(keptValue(undefined)).toBeUndefined();
 });

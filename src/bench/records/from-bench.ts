@@ -1,5 +1,5 @@
 import { formatPlain } from '../../core/quantity/format.ts';
-import type { Entry, KeptNumber } from '../entries.ts';
+import type { Entry } from '../entries.ts';
 import { $entries, $kept } from '../store.ts';
 import { readingValue } from './csv.ts';
 import { isOwnResult } from './own-result.ts';
@@ -19,20 +19,10 @@ const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
   foamDensity: 'foam.density',
 };
 
-/** The results on the bench that are numbers: what still waits for an answer is nobody's. */
-export const keptNumbers = (): Readonly<Record<string, KeptNumber>> =>
-  Object.fromEntries(
-    Object.entries($kept.get()).flatMap(([key, value]): [string, KeptNumber][] => {
-      if (!('v' in value)) return [];
-      const { example: _, ...result } = value;
-      return [[key, result]];
-    }),
-  );
-
 /** The bench as it is now, as a new batch: all of it, and the readings a record has a place for. */
 export function recordFromBench(name: string): BatchRecord {
   const bench = { ...$entries.get() };
-  const kept = keptNumbers();
+  const kept = { ...$kept.get() };
   const readings: Partial<Record<ReadingName, Entry>> = {};
   for (const [reading, key] of Object.entries(TYPED) as [ReadingName, string][]) {
     const typed = bench[key];
@@ -41,7 +31,7 @@ export function recordFromBench(name: string): BatchRecord {
   for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {
     const spec = readingOf(reading);
     const found = kept[key];
-    if (!found || 'options' in spec || !isOwnResult(key, bench, kept)) continue;
+    if (!found || !('v' in found) || 'options' in spec || !isOwnResult(key, bench, kept)) continue;
     readings[reading] = {
       t: formatPlain(found.v, spec.kind, spec.unit, 5),
       u: spec.unit,

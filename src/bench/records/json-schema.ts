@@ -15,6 +15,7 @@ export interface Schema {
   readonly maxItems?: number;
   readonly minItems?: number;
   readonly maxProperties?: number;
+  readonly anyOf?: readonly Schema[];
   readonly items?: Schema;
   readonly required?: readonly string[];
   readonly properties?: Readonly<Record<string, Schema>>;

@@ -63,8 +63,11 @@ function fromVersion1(old: Loose): Loose {
   return { ...old, version: 2, corrections: corrections.slice(0, LIMITS.corrections) };
 }
 
+/** Version 2 knew no results that wait for an answer, and none that rest on the example: it left both out. */
+const fromVersion2 = (old: Loose): Loose => ({ ...old, version: 3 });
+
 /** One step for each version that ever was, from it to the next. */
-const STEPS: readonly ((old: Loose) => Loose)[] = [fromVersion0, fromVersion1];
+const STEPS: readonly ((old: Loose) => Loose)[] = [fromVersion0, fromVersion1, fromVersion2];
 
 /**
  * Opens a stored or brought-in record of any version: migrated step by step, then checked whole.

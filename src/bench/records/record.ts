@@ -1,4 +1,4 @@
-import type { Entries, Entry, KeptNumber } from '../entries.ts';
+import type { Entries, Entry, KeptResults } from '../entries.ts';
 import {
   BEFORE_MIXING,
   READING_NAMES,
@@ -9,7 +9,7 @@ import {
 } from './readings.ts';
 
 /** The version of the shape of a batch, and of the file that carries batches. */
-export const RECORD_VERSION = 2;
+export const RECORD_VERSION = 3;
 
 export interface PhotoNote {
   readonly id: string;
@@ -55,7 +55,7 @@ export interface BatchRecord {
   readonly foamMade?: string;
   /** The bench when the batch was saved. */
   readonly bench: Entries;
-  readonly kept: Readonly<Record<string, KeptNumber>>;
+  readonly kept: KeptResults;
 }
 
 /** A photo, kept apart so that a list of batches need not read it. */

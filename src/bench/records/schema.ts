@@ -12,6 +12,18 @@ const amount = (description: string): Schema => ({
   description,
 });
 
+/** A result of a worksheet; the first of its own properties it must have. */
+const result = (own: Readonly<Record<string, Schema>>): Schema => ({
+  type: 'object',
+  required: [Object.keys(own)[0]!, 'from'],
+  properties: {
+    ...own,
+    from: text(LIMITS.text, 'The worksheet’s question.'),
+    by: { ...id, description: 'The worksheet’s id.' },
+  },
+  additionalProperties: false,
+});
+
 export const RECORD_SCHEMA: Schema = {
   type: 'object',
   description: 'One batch.',
@@ -128,15 +140,14 @@ export const RECORD_SCHEMA: Schema = {
       maxProperties: LIMITS.benchEntries,
       patternProperties: {
         [benchKey]: {
-          type: 'object',
-          required: ['v', 'from'],
-          properties: {
-            v: { type: 'number', description: 'The value, in SI.' },
-            pm: { type: 'number', description: 'Its standard uncertainty, in SI.' },
-            from: text(LIMITS.text, 'The worksheet’s question.'),
-            by: { ...id, description: 'The worksheet’s id.' },
-          },
-          additionalProperties: false,
+          anyOf: [
+            result({
+              v: { type: 'number', description: 'The value, in SI.' },
+              pm: { type: 'number', description: 'Its standard uncertainty, in SI.' },
+              example: { const: true, description: 'It rests on readings of the example.' },
+            }),
+            result({ waits: { const: true, description: 'It has no answer yet.' } }),
+          ],
         },
       },
       additionalProperties: false,

@@ -1,4 +1,4 @@
-import type { Entry } from '../entries.ts';
+import { type Entry, keptValue } from '../entries.ts';
 import { isOwnResult } from './own-result.ts';
 import type { ReadingName } from './readings.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
@@ -31,7 +31,6 @@ export function unsaidWeighings(
 
 /** The wet density, kg/m³, its amounts were worked out for with the target left at the example: a plan only once the reader says so. */
 export function unsaidPlan({ readings, bench, kept }: BatchRecord): number | undefined {
-  const planned = kept['mix.planned'];
-  if (!planned || filled(readings.planned)) return undefined;
-  return isOwnResult('mix.planned', bench, kept) ? undefined : planned.v;
+  if (filled(readings.planned) || isOwnResult('mix.planned', bench, kept)) return undefined;
+  return keptValue(kept['mix.planned']);
 }

@@ -36,6 +36,16 @@ function check(x: unknown, given: Schema, root: Schema, at: string, faults: Faul
     if (!found) throw new Error(`the schema has no ${given.$ref}`);
     schema = found;
   }
+  if (schema.anyOf) {
+    const tried = schema.anyOf.map((option) => {
+      const found: Fault[] = [];
+      check(x, option, root, at, found);
+      return found;
+    });
+    // The first form is the usual one: what it finds wrong is said.
+    if (!tried.some(({ length }) => length === 0)) faults.push(tried[0]![0]!);
+    return;
+  }
   const wrong = (is: string) => faults.push({ at: at || 'the file', is });
   if (schema.const !== undefined && x !== schema.const) {
     wrong(`is not ${JSON.stringify(schema.const)}`);

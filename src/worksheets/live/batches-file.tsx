@@ -3,7 +3,6 @@ import { notify } from '../../bench/notices.ts';
 import { toCsv } from '../../bench/records/csv.ts';
 import { refusalOf } from '../../bench/records/database.ts';
 import { LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
-import { keptNumbers } from '../../bench/records/from-bench.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
 import { differences, newId, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
@@ -51,7 +50,7 @@ export default function BatchesFile() {
             batches: records,
             photos: await allPhotos(),
             bench: onBench().entries,
-            kept: keptNumbers(),
+            kept: onBench().kept,
           }),
           'application/json',
         );

@@ -1,3 +1,4 @@
+import { keptValue } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -11,7 +12,10 @@ import { weighedDensity } from './record-words.ts';
 export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const [water, cement] = [readingValue(record, 'water'), readingValue(record, 'cement')];
   if (water === undefined || !cement) return undefined;
-  const plan = { water: record.kept['mix.water']?.v, cement: record.kept['mix.cement']?.v };
+  const plan = {
+    water: keptValue(record.kept['mix.water']),
+    cement: keptValue(record.kept['mix.cement']),
+  };
   const planned =
     plan.water && plan.cement ? { water: plan.water, cement: plan.cement } : undefined;
   return baseMixDoubt({ water, cement }, planned, say);

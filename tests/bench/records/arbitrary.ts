@@ -78,13 +78,17 @@ export const anyRecord: fc.Arbitrary<BatchRecord> = fc.record(
     ),
     kept: fc.dictionary(
       fc.stringMatching(/^[a-z]{1,8}\.[a-zA-Z]{1,8}$/),
-      fc.record(
-        {
-          v: fc.double({ noNaN: true, noDefaultInfinity: true }),
-          from: anyText,
-          by: fc.stringMatching(/^[a-z-]{1,20}$/),
-        },
-        { requiredKeys: ['v', 'from'] },
+      fc.oneof(
+        fc.record(
+          {
+            v: fc.double({ noNaN: true, noDefaultInfinity: true }),
+            from: anyText,
+            example: fc.constant(true as const),
+            by: fc.stringMatching(/^[a-z-]{1,20}$/),
+          },
+          { requiredKeys: ['v', 'from'] },
+        ),
+        fc.record({ waits: fc.constant(true as const), from: anyText }),
       ),
       { maxKeys: 6 },
     ),

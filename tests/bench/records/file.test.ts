@@ -50,7 +50,11 @@ describe('out and in again', () => {
     const photo: Photo = { id: 'p1', batch: 'b1', width: 2, height: 1, data: '/9j/AAAA' };
     const batch = blankRecord({ id: 'b1', photos: [{ id: 'p1', caption: 'Slab 3, edge' }] });
     const bench = { 'bucket.tare': { t: '0,85', u: 'kg', s: 'metric' as const } };
-    const kept = { 'batch.volume': { v: 0.0438, from: 'How much must I make?', by: 'shapes' } };
+    const kept = {
+      'batch.volume': { v: 0.0438, from: 'How much must I make?', by: 'shapes' },
+      'foam.density': { v: 80, from: 'How heavy is my foam?', example: true as const },
+      'mix.planned': { waits: true as const, from: 'What goes into the batch?' },
+    };
     const back = file(readFile(toFile({ batches: [batch], photos: [photo], bench, kept })));
     expect(back.photos).toEqual([photo]);
     expect(back.bench).toEqual(bench);
@@ -224,6 +228,16 @@ describe('the version before corrections', () => {
     const opened = openRecord(old);
     expect(opened).toMatchObject({ ok: true, record: { notes } });
     expect(opened.ok && opened.record.corrections.length).toBe(20);
+  });
+});
+
+test('the version before results that wait opens whole, and its bench with it', () => {
+  const text = readFileSync(new URL('fixtures/version-2.json', import.meta.url), 'utf8');
+  const { taken: _, format: __, version: ___, batches, ...rest } = JSON.parse(text);
+  expect(file(readFile(text))).toEqual({
+    ...rest,
+    batches: batches.map((old: object) => ({ ...old, version: RECORD_VERSION })),
+    refused: [],
   });
 });
 

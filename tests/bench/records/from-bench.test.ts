@@ -6,7 +6,7 @@ import {
 } from '../../../src/bench/records/from-bench.ts';
 import { blankRecord, stageOf } from '../../../src/bench/records/record.ts';
 import { unsaidPlan, unsaidWeighings } from '../../../src/bench/records/unsaid.ts';
-import { clearBench, enter, keep } from '../../../src/bench/store.ts';
+import { clearBench, enter, keep, onBench, replaceBench } from '../../../src/bench/store.ts';
 import { benchKey } from '../../../src/islands/worksheet.ts';
 import correct from '../../../src/worksheets/mix/correct.tsx';
 import proportion from '../../../src/worksheets/mix/proportion.tsx';
@@ -60,6 +60,21 @@ describe('the planned density of a saved batch', () => {
     expect(unsaidPlan(said)).toBeUndefined();
     expect(unsaidPlan(blankRecord())).toBeUndefined();
   });
+});
+
+test('a result that waits for an answer waits in the batch too, and one on the example says so', () => {
+  enter(benchKey(targetDensity, 'density'), { t: '550', u: 'kg/m3', s: 'metric' });
+  keep('mix.planned', { waits: true, from: proportion.question, by: 'proportion' });
+  keep('foam.density', { v: 80, from: 'How heavy is my foam?', example: true });
+  const record = recordFromBench('a');
+  expect(record.kept).toMatchObject({
+    'mix.planned': { waits: true },
+    'foam.density': { v: 80, example: true },
+  });
+  expect(record.readings).toEqual({});
+  expect(unsaidPlan(record)).toBeUndefined();
+  replaceBench({ entries: record.bench, kept: record.kept });
+  expect(onBench().kept).toEqual(record.kept);
 });
 
 describe('a weighing tried in a worksheet', () => {

@@ -127,6 +127,20 @@ describe('what is refused', () => {
     );
   });
 
+  test.each([
+    { from: 'x' },
+    { waits: 1, from: 'x' },
+    { waits: true, v: 5, from: 'x' },
+    { v: 5 },
+    5,
+  ])('a result that is none goes alone: %j', (odd) => {
+    const kept = { good: { v: 1, from: 'x' }, odd };
+    const { batches, refused } = file(readFile(whole([{ ...good, kept }])));
+    expect(batches[0]!.kept).toEqual({ good: kept.good });
+    expect(refused).toEqual([expect.stringContaining('One field of the bench')]);
+    expect(refusal(whole([], { kept }))).toContain('The bench of the file: odd');
+  });
+
   test('a damaged batch that was taken out as found comes in without what spoils it', () => {
     const raw = { ...good, readings: { cement: { t: '1'.repeat(4001) }, water: { t: '5' } } };
     const photos = ['good', 'other'].map((batch) => ({
