@@ -4,11 +4,14 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
 import BenchSheet from '../../src/worksheets/live/bench-sheet.tsx';
+import cost from '../../src/worksheets/mix/cost.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
@@ -51,6 +54,31 @@ describe('the foaming solution is mixed water, glycerol, concentrate', () => {
       expect(text.toLowerCase()).toContain(part);
     expect(order(text)).toEqual(['water', 'glycerol', 'concentrate']);
   });
+});
+
+/** The sheet is used alone at the bench: what it says to mix must last the batch. */
+test('a batch, its page on the solution and its cost count the same solution', () => {
+  const say = speaker('metric');
+  const counted = (entries: Entries) =>
+    [proportion, foamingSolution, cost].map((sheet: AnyWorksheet) => {
+      const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+      if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+      return found.numbers;
+    });
+  const litres = (t: string) => ({ t, u: 'L', s: 'metric' }) as const;
+  const percent = (t: string) => ({ t, u: '%', s: 'metric' }) as const;
+  const [usual, more] = [
+    counted({}),
+    counted({ 'foam.priming': litres('2'), 'foam.lanceLoss': percent('36') }),
+  ];
+  for (const [batch, page] of [usual, more]) {
+    expect(batch!.solution!.value / page!.solution!.value).toBeCloseTo(1, 3);
+    expect(batch!.softWater!.value / page!.water!.value).toBeCloseTo(1, 3);
+  }
+  // 75.9 L × 80 g/L × 1.36 = 8.26 kg, over about 1.005 kg/L, + 2 L.
+  expect(more[0]!.solution!.value).toBeCloseTo(0.01022, 5);
+  // One part in 41 of 98 % of it, at 6 a litre: 1.47, where the example’s was 1.03.
+  expect(more[2]!.total!.value - usual[2]!.total!.value).toBeCloseTo(0.443, 2);
 });
 
 describe('what the bench sheet says is still the example’s', () => {

@@ -68,6 +68,13 @@ const own: readonly Example[] = [
     by: '105.12 L − 40.72 kg × 0.71746 L/kg',
   },
   {
+    sheet: 'proportion',
+    result: 'solution',
+    expected: '7.148 L',
+    within: 2e-4,
+    by: '75.91 L × 80 g/L × 1.10 = 6.680 kg, over 1.00485 kg/L, + 0.5 L',
+  },
+  {
     sheet: 'correct',
     result: 'measured',
     expected: '640 kg/m3',

@@ -1,5 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
 import { foamDensity, sandCement, waterCement } from './recipe-fields.ts';
 
 export const proportionFields = {
@@ -52,26 +53,9 @@ export const proportionFields = {
     units: { metric: '1', us: '1' },
     bench: 'foam.partsWater',
   }),
-  glycerol: number('ratio', {
-    label: 'Glycerol in the solution',
-    usual: true,
-    help: 'By mass; 0 for none. A little is common practice.',
-    example: '2 %',
-    min: '0 %',
-    max: '40 %',
-    units: PERCENT,
-    bench: 'foam.glycerol',
-  }),
-  lanceLoss: number('ratio', {
-    label: 'Solution added for what hose and lance lose',
-    usual: true,
-    example: '10 %',
-    min: '0 %',
-    max: '200 %',
-    units: PERCENT,
-    bench: 'foam.lanceLoss',
-    folded: true,
-  }),
+  glycerol,
+  lanceLoss: { ...lanceLoss, folded: true },
+  priming: { ...priming, folded: true },
   load: number('volume', {
     label: 'Largest load the mixer takes',
     help: 'Of foamed mix, with room for the paddle.',

@@ -30,6 +30,7 @@ export default worksheet({
       partsWater: v.partsWater,
       glycerolShare: v.glycerol,
       lanceLoss: v.lanceLoss,
+      priming: v.priming,
     });
     return { mix, loads, solution };
   },
@@ -41,7 +42,7 @@ export default worksheet({
     foamMass: { label: 'Foam, by weight', kind: 'mass', of: (r) => r.mix.foamMass },
     solution: {
       label: 'Foaming solution to mix',
-      note: 'with the loss in hose and lance, without what first fills them',
+      note: 'with what is wasted, and what fills tank foot, hose and lance',
       kind: 'volume',
       of: (r) => r.solution.solutionVolume,
       units: LITRES,
