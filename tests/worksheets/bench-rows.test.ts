@@ -3,8 +3,8 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { benchRows } from '../../src/worksheets/mix/bench-rows.ts';
 import { oneUnit } from '../../src/worksheets/shared/one-unit.ts';
 
-/** The demo bucket and its mix, with so much of it in the mixer. */
-const rows = (massInHand: number, system: 'metric' | 'us') =>
+/** The demo bucket, or another, and the demo mix, with so much of it in a mixer. */
+const rows = (massInHand: number, system: 'metric' | 'us', over = {}) =>
   benchRows(
     {
       massInHand,
@@ -14,6 +14,8 @@ const rows = (massInHand: number, system: 'metric' | 'us') =>
       tolerance: 30,
       tare: 0.85,
       vessel: 0.02,
+      load: 0.06,
+      ...over,
     },
     { waterCement: 0.55, sandCement: 0 },
     speaker(system),
@@ -30,7 +32,7 @@ test.each([
   [21.02, 'metric', 'L and g', 'kg'],
   [5, 'metric', 'L and g', 'kg'],
 ] as const)('%s kg in the mixer, %s: one unit down each column', (mass, system, foam, base) => {
-  const table = rows(mass, system);
+  const table = rows(mass, system, mass < 10 ? { vessel: 0.005 } : {});
   expect(units(table.map(([, , cell]) => cell!))).toEqual([foam]);
   expect(units(table.map(([, , , cell]) => cell!))).toEqual([base]);
 });
@@ -45,7 +47,7 @@ test('the middle amount that is none chooses the unit', () => {
 test('a reading that would take more than a correction has no amount', () => {
   const mix = { massInHand: 40, foamDensity: 80, baseDensity: 1951, tolerance: 65, tare: 0.85 };
   const table = benchRows(
-    { ...mix, targetDensity: 1300, vessel: 0.02 },
+    { ...mix, targetDensity: 1300, vessel: 0.02, load: 0.06 },
     { waterCement: 0.4, sandCement: 0 },
     speaker('metric'),
   );
@@ -55,4 +57,30 @@ test('a reading that would take more than a correction has no amount', () => {
   expect(light.length).toBeGreaterThan(0);
   expect(light.every(([, cell]) => cell === 'weigh again')).toBe(true);
   expect(byReading.find(([reading]) => reading > 23.13)![1]).toMatch(/^\d.*kg \(/);
+});
+
+/** The cells of the row at this reading of the scale. */
+const at = (table: readonly string[][], reading: string) =>
+  table.find(([first]) => first === `${reading}\u00a0kg`)!.slice(2);
+
+test('a bucket that holds more than the whole mix gets no amount', () => {
+  // 10 kg fills 20 L at 500 kg/m³ and less: 10.85 kg with the tare.
+  const table = rows(10, 'metric');
+  expect(at(table, '10.5')[1]).toMatch(/kg \(/);
+  for (const reading of ['11.0', '13.0', '15.0'])
+    expect(at(table, reading)).toEqual(['—', 'weigh a smaller vessel']);
+});
+
+test('where the mixer has no room for it, some comes out first, and the amount is for what is left', () => {
+  // By hand, 10.5 kg at 482.5 kg/m³: 21.02 kg are 43.565 L, and 600 − 482.5 over 1951 − 600 times that,
+  // 3.7889 L or 7.392 kg of base mix, make 47.354 L. Of 35 L, 32.2 L are in there before: 5.464 kg.
+  const light = at(rows(21.02, 'metric', { load: 0.035 }), '10.5');
+  expect(light[1]).toMatch(/^5\.46\skg \(.*\); take out all but 32\sL first$/);
+  expect(at(rows(21.02, 'metric'), '10.5')[1]).toMatch(/^7\.39\skg \([^;]*$/);
+  // 14.5 kg at 682.5: 30.798 L, and 82.5/520 of that in foam, 4.886 L; 35.684 L in all, of 30 L 4.108 L.
+  const heavy = at(rows(21.02, 'metric', { load: 0.03 }), '14.5');
+  expect(heavy[0]).toMatch(/^4\.11\sL/);
+  expect(heavy[1]).toMatch(/^take out all but 26\sL first$/);
+  // The paddle’s room is enough for the foam that a full mixer is corrected with.
+  expect(at(rows(21.02, 'metric', { load: 0.035 }), '14.5')[1]).toBe('—');
 });

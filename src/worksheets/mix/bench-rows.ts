@@ -1,8 +1,8 @@
 import { correctionTable } from '../../core/mix/correction-table.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY } from '../shared/amounts.ts';
-import { insteadOfAmount } from '../shared/correction-advice.ts';
+import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { insteadOfAmount, shareThatFits } from '../shared/correction-advice.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
@@ -19,9 +19,14 @@ export const BENCH_COLUMNS = [
   'or base mix (cement + water)',
 ];
 
-/** What to add for each round reading of the scale, in the reader's units. */
+/** What to add for each round reading of the scale, in the reader's units. `load`: the most the mixer takes, m³. */
 export function benchRows(
-  mix: Omit<Parameters<typeof correctionTable>[0], 'densities'>,
+  {
+    load,
+    ...mix
+  }: Omit<Parameters<typeof correctionTable>[0], 'densities'> & {
+    readonly load: number;
+  },
   recipe: { readonly waterCement: number; readonly sandCement: number },
   say: Say,
 ): string[][] {
@@ -40,9 +45,9 @@ export function benchRows(
   if (densities.length === 0) return [];
   const decimals = step < 0.1 ? 2 : step < 1 && step !== 0.25 ? 1 : step === 0.25 ? 2 : 0;
   const table = correctionTable({ ...mix, densities });
+  const { massInHand, targetDensity, tolerance, vessel } = mix;
   const columns = correctionColumns(table, say);
-  const { massInHand, targetDensity, tolerance } = mix;
-  const planned = { mass: massInHand, target: targetDensity, tolerance };
+  const planned = { mass: massInHand, target: targetDensity, tolerance, vessel };
   return table.map((row, i) => {
     const line = [
       `${readings[i]!.toFixed(decimals)}\u00a0${unit}`,
@@ -50,13 +55,21 @@ export function benchRows(
     ];
     const instead = insteadOfAmount(row, planned);
     if (instead) return [...line, '—', instead];
-    return [
-      ...line,
-      row.foamVolume > 0
-        ? `${say(row.foamVolume, 'volume', columns.foam)} (${say(row.foamMass, 'mass', columns.foamMass)})`
-        : '—',
-      baseCell(row, () => base(row.baseMass, recipe, say, columns.base), 'leave it, place it'),
-    ];
+    const before = massInHand / row.density;
+    const share = shareThatFits(before * (1 + row.yieldChange), load);
+    const first =
+      share < 1
+        ? `take out all but ${say(share * before, 'volume', { units: LITRES, significant: 2 })} first`
+        : '';
+    if (row.foamVolume > 0)
+      return [
+        ...line,
+        `${say(share * row.foamVolume, 'volume', columns.foam)} (${say(share * row.foamMass, 'mass', columns.foamMass)})`,
+        first || '—',
+      ];
+    const amount = () =>
+      `${base(share * row.baseMass, recipe, say, columns.base)}${first && `; ${first}`}`;
+    return [...line, '—', baseCell(row, amount, 'leave it, place it')];
   });
 }
 

@@ -1,14 +1,24 @@
-import { correctMix } from '../../core/mix/correct.ts';
+import { type Correction, correctMix } from '../../core/mix/correct.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
-import { mixAdvice, spentJudgement, weighAgainWords } from '../shared/correction-advice.ts';
+import {
+  addWords,
+  densityDoubt,
+  doubtWords,
+  mixAdvice,
+  spentJudgement,
+} from '../shared/correction-advice.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 
 /** A working is only to be followed in units that cancel. */
 const CUBIC = { metric: 'm3', us: 'ft3' } as const;
+
+/** What is corrected, kg: all that is in the mixer, or as much as it has room for corrected. */
+const inMixer = ({ measured, fix }: { readonly measured: number; readonly fix: Correction }) =>
+  measured * fix.volumeBefore;
 
 export default worksheet({
   id: 'correct',
@@ -32,28 +42,20 @@ export default worksheet({
       inHand: { cement: v.cement * inHand, water: v.water * inHand },
       baseRecipe: { waterCement: v.waterCement, sandCement: v.sandCement },
     });
-    const doubt =
-      measured * Math.hypot(Math.hypot(pm.full, pm.tare) / (v.full - v.tare), pm.vessel / v.vessel);
-    const advice = mixAdvice(fix, {
-      density: measured,
-      target: v.target,
-      tolerance,
-      made: v.made,
-    });
-    // No bucket can be filled from a mix smaller than itself.
-    const tooSmall = v.vessel > fix.volumeBefore;
-    const tooDoubtful = doubt > tolerance;
+    const { target, made, vessel, load } = v;
+    const doubt = densityDoubt(v, { full: pm.full, tare: pm.tare, vessel: pm.vessel });
+    const mix = { density: measured, target, tolerance, made, vessel, load, doubt };
+    const advice = mixAdvice(fix, mix);
+    // Only a correction that should be made is shown as an amount.
+    const add = advice.is === 'add' ? advice.fix : undefined;
     return {
       measured,
-      fix,
-      common: { ...common, tare: v.tare, vessel: v.vessel },
-      off: measured / v.target - 1,
+      fix: add ?? fix,
+      common: { ...common, tare: v.tare, vessel, load },
+      off: measured / target - 1,
       tolerance,
       advice,
-      tooSmall,
-      tooDoubtful,
-      // Only a correction that should be made is shown as an amount.
-      add: advice.is === 'add' && !tooSmall && !tooDoubtful ? fix : undefined,
+      add,
     };
   },
   results: {
@@ -124,46 +126,27 @@ export default worksheet({
       of: (r) => r.add?.waterCementTotal,
     },
   },
-  judge: (r, { target }, say) => {
-    const { fix, advice, measured, off, tolerance, tooSmall, tooDoubtful } = r;
+  judge: ({ advice, measured, off, tolerance }, { target }, say) => {
     const amount = say(measured, 'density', { units: DENSITY });
     if (advice.is === 'refused')
       return {
         verdict: 'stop',
         say: `${amount} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`,
       };
-    if (advice.is === 'weigh-again') return weighAgainWords(advice.off, say);
-    if (tooSmall)
-      return {
-        verdict: 'stop',
-        say: `The bucket holds more than the whole mix, ${say(fix.volumeBefore, 'volume', { units: LITRES })} at this density: one of the readings is of another mix or still the example’s. Weigh a smaller vessel struck full.`,
-      };
-    if (tooDoubtful)
-      return {
-        verdict: 'look',
-        say: `The ± of these readings is wider than “near enough”: they cannot tell a good mix from a bad one. Use a finer scale, or a vessel whose volume you know better.`,
-      };
+    const doubted = doubtWords(advice, say);
+    if (doubted) return doubted;
     if (advice.is === 'leave')
       return {
         verdict: 'good',
         say: `${amount} is near enough to ${say(target, 'density', { units: DENSITY })}. Stop stirring and place it.`,
       };
     if (advice.is !== 'add') return spentJudgement({ density: measured, target, tolerance }, say);
-    const add =
-      fix.action === 'add-foam'
-        ? `Add ${say(fix.foamVolume, 'volume', { units: LITRES, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { significant: 2 })})`
-        : `Add ${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
     return {
       verdict: 'look',
-      say: `${Math.abs(off * 100).toFixed(0)}\u00a0% too ${off > 0 ? 'heavy' : 'light'}. ${add}, fold it in gently, and weigh once more.`,
+      say: `${Math.abs(off * 100).toFixed(0)}\u00a0% too ${off > 0 ? 'heavy' : 'light'}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`,
     };
   },
-  notes: ({ add }, v, say) => [
-    ...(add && add.volume > v.load
-      ? [
-          `With that in it the mixer holds ${say(add.volume, 'volume', { units: LITRES })}, more than the ${say(v.load, 'volume', { units: LITRES })} it takes: take some mix out first.`,
-        ]
-      : []),
+  notes: () => [
     'Exact for foam that all survives. Some breaks while it is folded in, so a corrected mix tends to come out a little heavy.',
     'Stop when it is near enough, after two corrections, or when the mix begins to stiffen: a placed mix a little off is worth more than a perfect one that has set in the bucket (common practice, no source).',
   ],
@@ -189,8 +172,8 @@ export default worksheet({
       tex: String.raw`F = \frac{M - \rho_t M/\rho}{\rho_t - \rho_f} \qquad B = \frac{\rho_t M/\rho - M}{1 - \rho_t/\rho_b}`,
       put: (v, r, say) =>
         r.fix.action === 'add-base-mix'
-          ? `B = (${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })} − ${say(v.mass, 'mass', { steady: true })}) ÷ (1 − ${say(v.target, 'density', { units: DENSITY })} ÷ ${say(v.baseDensity, 'density', { units: DENSITY, significant: 4 })}) = ${say(r.fix.baseMass, 'mass', { steady: true })}`
-          : `F = (${say(v.mass, 'mass', { steady: true })} − ${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })}) ÷ (${say(v.target, 'density', { units: DENSITY })} − ${say(v.foamDensity, 'density', { units: DENSITY })}) = ${say(r.fix.foamVolume, 'volume', { units: CUBIC, steady: true })}`,
+          ? `B = (${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })} − ${say(inMixer(r), 'mass', { steady: true })}) ÷ (1 − ${say(v.target, 'density', { units: DENSITY })} ÷ ${say(v.baseDensity, 'density', { units: DENSITY, significant: 4 })}) = ${say(r.fix.baseMass, 'mass', { steady: true })}`
+          : `F = (${say(inMixer(r), 'mass', { steady: true })} − ${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })}) ÷ (${say(v.target, 'density', { units: DENSITY })} − ${say(v.foamDensity, 'density', { units: DENSITY })}) = ${say(r.fix.foamVolume, 'volume', { units: CUBIC, steady: true })}`,
     },
   ],
   figure: ({ values, result, say }) => (

@@ -3,8 +3,8 @@ import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { DENSITY, LITRES } from './amounts.ts';
-import { spentWords, weighAgainWords } from './correction-advice.ts';
+import { DENSITY } from './amounts.ts';
+import { addWords, doubtWords, spentWords } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunBaseDoubt } from './RunBaseDoubt.tsx';
 import { adviceOn, anotherMixNote } from './run-advice.ts';
@@ -35,6 +35,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
     density !== undefined && target !== undefined
       ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
       : undefined;
+  const doubted = advice && doubtWords(advice, say);
   const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', asked: number) => {
     keepFocus(event, FULL);
     // As it was said, to two digits: nobody adds more exactly than that.
@@ -95,7 +96,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       {(advice?.is === 'place' || advice?.is === 'another-mix') && (
         <Verdict {...spentWords(advice, target!, say)} />
       )}
-      {advice?.is === 'weigh-again' && <Verdict {...weighAgainWords(advice.off, say)} />}
+      {doubted && <Verdict {...doubted} />}
       {advice?.is === 'another-mix' && (
         <WriteDown editor={editor} line={anotherMixNote(density!, advice.off, say)} />
       )}
@@ -103,7 +104,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
         <>
           <Verdict
             verdict="look"
-            say={`Too heavy. Add ${say(advice.fix.foamVolume, 'volume', { units: LITRES, significant: 2 })} of foam (${say(advice.fix.foamMass, 'mass', { significant: 2 })}), fold it in gently, weigh again.`}
+            say={`Too heavy. ${addWords(advice, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'foamAdded', advice.fix.foamVolume)}>
             I added that foam
@@ -114,7 +115,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
         <>
           <Verdict
             verdict="look"
-            say={`Too light. Add ${say(advice.fix.baseMass, 'mass', { significant: 2 })} of base mix${madeOf(advice.fix.baseMass, at, say)}, fold it in gently, weigh again.`}
+            say={`Too light. ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'baseAdded', advice.fix.baseMass)}>
             I added that base mix

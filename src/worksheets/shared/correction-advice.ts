@@ -1,7 +1,7 @@
 import type { Correction } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY, PERCENT } from './amounts.ts';
+import { DENSITY, LITRES, PERCENT } from './amounts.ts';
 
 /** Each correction stirs the mix again and breaks foam. Common practice, no source. */
 export const MOST_CORRECTIONS = 2;
@@ -22,6 +22,46 @@ const isTooMuch = (
   { foamVolume, baseMass }: Pick<Correction, 'foamVolume' | 'baseMass'>,
   { mass, density }: { readonly mass: number; readonly density: number },
 ): boolean => baseMass > MOST_ADDED.base * mass || foamVolume > (MOST_ADDED.foam * mass) / density;
+
+/** A mixer may hold this many times “the most it takes”: that leaves room for the paddle. A choice. */
+const ROOM = 1.05;
+
+/** Whether a mixer has room for so much, m³. */
+export const hasRoom = (volume: number, load: number): boolean => volume <= ROOM * load;
+
+/** The most of a mix that can be corrected in a mixer, as a share of it; `volume`: corrected whole. */
+export const shareThatFits = (volume: number, load: number): number =>
+  hasRoom(volume, load) ? 1 : load / volume;
+
+/** The same correction of a part of the mix. */
+function partOf(fix: Correction, share: number): Correction {
+  if (share === 1) return fix;
+  const { foamVolume, foamMass, baseVolume, baseMass, baseParts: b } = fix;
+  return {
+    ...fix,
+    foamVolume: share * foamVolume,
+    foamMass: share * foamMass,
+    baseVolume: share * baseVolume,
+    baseMass: share * baseMass,
+    ...(b && {
+      baseParts: { cement: share * b.cement, water: share * b.water, sand: share * b.sand },
+    }),
+    volumeBefore: share * fix.volumeBefore,
+    mass: share * fix.mass,
+    volume: share * fix.volume,
+  };
+}
+
+/** A bucket as it was weighed, or the ± of that: kg and m³. */
+interface Weighing {
+  readonly tare: number;
+  readonly full: number;
+  readonly vessel: number;
+}
+
+/** The ± of a wet density, kg/m³. */
+export const densityDoubt = ({ tare, full, vessel }: Weighing, pm: Weighing): number =>
+  Math.hypot(pm.full, pm.tare, (pm.vessel * (full - tare)) / vessel) / vessel;
 
 /** What is left to do with a mix that its corrections did not bring home. `off`: the share above the target. */
 export interface Spent {
@@ -50,30 +90,90 @@ export type MixAdvice =
   | Spent
   /** What it would take is no correction: the reading is to be doubted first. */
   | { readonly is: 'weigh-again'; readonly off: number }
-  | { readonly is: 'add'; readonly fix: Correction };
+  /** No bucket can be filled from a mix smaller than itself, m³. */
+  | { readonly is: 'too-small'; readonly volume: number }
+  /** The ± of the readings is wider than what is near enough. */
+  | { readonly is: 'too-doubtful' }
+  | Addition;
 
-/** `fix` as core has it, for a mix of that density (kg/m³) after so many corrections. */
+interface Addition {
+  readonly is: 'add';
+  readonly fix: Correction;
+  /** The mixer has no room for all of it, and `fix` is of the part it has: both whole, m³. */
+  readonly over?: { readonly volume: number; readonly load: number };
+}
+
+/**
+ * `fix` as core has it, for a mix of that density (kg/m³) after so many corrections. `vessel` it was weighed
+ * in and `load` the mixer takes, m³; `doubt`: the ± of the density. Each is left out where it is not known.
+ */
 export function mixAdvice(
   fix: Correction,
-  mix: Parameters<typeof spentAdvice>[0] & { readonly made: number; readonly most?: number },
+  mix: Parameters<typeof spentAdvice>[0] & {
+    readonly made: number;
+    readonly most?: number;
+    readonly vessel?: number;
+    readonly doubt?: number;
+    readonly load?: number | undefined;
+  },
 ): MixAdvice {
+  const { density, vessel = 0, doubt = 0, load = Number.POSITIVE_INFINITY } = mix;
   if (fix.notes.some(({ code }) => code === 'check-reading')) return { is: 'refused' };
-  if (fix.action === 'leave') return { is: 'leave' };
-  const { density } = mix;
   const tooMuch = isTooMuch(fix, { mass: fix.volumeBefore * density, density });
-  if (!tooMuch && !isSpent(mix.made, mix.most)) return { is: 'add', fix };
   const spent = spentAdvice(mix);
-  return tooMuch && spent.is === 'another-mix' ? { is: 'weigh-again', off: spent.off } : spent;
+  if (tooMuch && spent.is === 'another-mix') return { is: 'weigh-again', off: spent.off };
+  if (vessel > fix.volumeBefore) return { is: 'too-small', volume: fix.volumeBefore };
+  if (doubt > mix.tolerance) return { is: 'too-doubtful' };
+  if (fix.action === 'leave') return { is: 'leave' };
+  if (tooMuch || isSpent(mix.made, mix.most)) return spent;
+  const share = shareThatFits(fix.volume, load);
+  const over = share < 1 && { over: { volume: fix.volume, load } };
+  return { is: 'add', fix: partOf(fix, share), ...over };
 }
 
 /** What a table says in the place of an amount that is no correction. */
 export function insteadOfAmount(
   row: Pick<Correction, 'foamVolume' | 'baseMass'> & { readonly density: number },
-  mix: { readonly mass: number; readonly target: number; readonly tolerance: number },
+  mix: {
+    readonly mass: number;
+    readonly target: number;
+    readonly tolerance: number;
+    readonly vessel?: number;
+  },
 ): string | undefined {
   const { density } = row;
-  if (!isTooMuch(row, { mass: mix.mass, density })) return undefined;
-  return spentAdvice({ ...mix, density }).is === 'place' ? 'place it as it is' : 'weigh again';
+  const { mass, vessel = 0 } = mix;
+  const tooMuch = isTooMuch(row, { mass, density });
+  if (tooMuch && spentAdvice({ ...mix, density }).is === 'another-mix') return 'weigh again';
+  if (vessel * density > mass) return 'weigh a smaller vessel';
+  return tooMuch ? 'place it as it is' : undefined;
+}
+
+/** What to add, and what comes out of the mixer before it. */
+export function addWords({ fix, over }: Addition, say: Say): string {
+  const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
+  const what =
+    fix.action === 'add-foam'
+      ? `${say(fix.foamVolume, 'volume', { units: LITRES, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { significant: 2 })})`
+      : `${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
+  if (!over) return `Add ${what}`;
+  return `All of it corrected would be ${litres(over.volume)}, and the mixer takes ${litres(over.load)}: first take out all but ${litres(fix.volumeBefore)}. Then add ${what}`;
+}
+
+/** Why a weighing gets no amount, and what to weigh instead; undefined for other advice. */
+export function doubtWords(advice: MixAdvice, say: Say): Judgement | undefined {
+  if (advice.is === 'weigh-again') return weighAgainWords(advice.off, say);
+  if (advice.is === 'too-small')
+    return {
+      verdict: 'stop',
+      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume', { units: LITRES })} at this density: one of the readings is of another mix or still the example’s. Weigh a smaller vessel struck full.`,
+    };
+  if (advice.is === 'too-doubtful')
+    return {
+      verdict: 'look',
+      say: 'The ± of these readings is wider than “near enough”: they cannot tell a good mix from a bad one. Use a finer scale, or a vessel whose volume you know better, and type its ±.',
+    };
+  return undefined;
 }
 
 /** Why no amount is named, and what to look at. */

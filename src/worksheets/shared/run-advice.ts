@@ -1,7 +1,13 @@
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from './amounts.ts';
-import { type MixAdvice, mixAdvice, NEAR_ENOUGH, offWords } from './correction-advice.ts';
+import {
+  densityDoubt,
+  type MixAdvice,
+  mixAdvice,
+  NEAR_ENOUGH,
+  offWords,
+} from './correction-advice.ts';
 import { ifAllowed } from './lazy.ts';
 import { baseIn, foamWanted } from './run-base.ts';
 import type { RunPlan } from './run-plan.ts';
@@ -14,7 +20,7 @@ export function adviceOn(
   plan: RunPlan | undefined,
   say: Say,
 ): MixAdvice | undefined {
-  const { at } = readings;
+  const { at, pm } = readings;
   const base = baseIn(readings, plan);
   const foamDensity = at('foamDensity') ?? plan?.foamDensity;
   const wanted = foamWanted(readings, plan, say);
@@ -32,7 +38,26 @@ export function adviceOn(
       tolerance,
     }),
   );
-  return fix ? mixAdvice(fix, { density, target, tolerance, made }) : { is: 'refused' };
+  if (!fix) return { is: 'refused' };
+  const [tare, full, vessel] = [at('tare'), at('full'), at('vessel')];
+  const bucket =
+    tare !== undefined && full !== undefined && vessel
+      ? {
+          vessel,
+          doubt: densityDoubt(
+            { tare, full, vessel },
+            { tare: pm('tare'), full: pm('full'), vessel: pm('vessel') },
+          ),
+        }
+      : {};
+  return mixAdvice(fix, {
+    density,
+    target,
+    tolerance,
+    made,
+    load: plan?.largestLoad,
+    ...bucket,
+  });
 }
 
 /** The line for the notes of a batch that came out as another mix. */

@@ -16,6 +16,8 @@ export interface RunPlan {
   readonly baseDensity: number;
   readonly foamDensity: number;
   readonly loads: number;
+  /** The most the mixer takes, m³. */
+  readonly largestLoad: number;
   /** Nothing of it is the reader's own. */
   readonly example: boolean;
 }
@@ -33,7 +35,7 @@ export interface StepProps {
 /** The amounts of one load, as “What goes into the batch?” has them; undefined while it has no answer. */
 export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan | undefined {
   const { result, reading } = run(proportion, entries, kept, say);
-  if (!result) return undefined;
+  if (!result || !reading.values) return undefined;
   const { each, count } = result.loads;
   return {
     cement: each.cement,
@@ -44,6 +46,7 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
     baseDensity: result.mix.baseDensity,
     foamDensity: result.mix.foamMass / result.mix.foamVolume || 0,
     loads: count,
+    largestLoad: reading.values.load,
     example: !reading.own,
   };
 }

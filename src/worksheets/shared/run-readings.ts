@@ -7,6 +7,8 @@ import { readRecord } from './RecordFields.tsx';
 export interface RunReadings {
   /** In SI; undefined when it is empty, cannot be read or is out of bounds. */
   readonly at: (name: ReadingName) => number | undefined;
+  /** Its ±, in SI: as typed, else its instrument’s. */
+  readonly pm: (name: ReadingName) => number;
   /** What is wrong with it, in a sentence. */
   readonly problem: (name: ReadingName) => string | undefined;
 }
@@ -17,6 +19,10 @@ export function runReadings(record: BatchRecord, say: Say): RunReadings {
     at: (name) => {
       const reading = fields[name];
       return reading?.type === 'number' && !reading.problem ? reading.value : undefined;
+    },
+    pm: (name) => {
+      const reading = fields[name];
+      return reading?.type === 'number' ? reading.pm : 0;
     },
     problem: (name) => {
       const reading = fields[name];
