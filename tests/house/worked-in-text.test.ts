@@ -7,9 +7,10 @@ import { DRY_ENOUGH_MOISTURE, diffusionDryingTime } from '../../src/core/curing/
 import { ONE_FREEZE_STRENGTH } from '../../src/core/curing/frost.ts';
 import { STILL_AIR_TRANSFER, steadyFace, throughLayers } from '../../src/core/curing/heat/face.ts';
 import { ORDINARY_CEMENT } from '../../src/core/curing/heat/hydration.ts';
-import { DIFFERENCE_LIMIT, heatInside, PEAK_LIMIT } from '../../src/core/curing/heat/inside.ts';
+import { DIFFERENCE_LIMIT, heatInside } from '../../src/core/curing/heat/inside.ts';
 import { SATURATED_FACTOR } from '../../src/core/curing/heat/thermal-properties.ts';
 import { dailyHistory } from '../../src/core/curing/history.ts';
+import { PEAK_LIMIT } from '../../src/core/curing/limits.ts';
 import { curingPlan } from '../../src/core/curing/plan.ts';
 import { setByTemperature } from '../../src/core/curing/set.ts';
 import { GROWTH_COEFFICIENT } from '../../src/core/curing/strength-growth.ts';

@@ -48,6 +48,9 @@ export function dinCuring(of: {
   return band.days[of.gain] * DAY;
 }
 
+/** Temperature below which American practice does not count the time, K. @source aci-308r from memory */
+export const ACI_COLD = ICE_POINT + 10;
+
 /** A rule that asks for a plain number of days. */
 export interface FlatRule {
   readonly rule: 'nhbc-plain' | 'nhbc-reinforced' | 'aci-normal' | 'aci-high-early';
@@ -66,8 +69,8 @@ export interface FlatRule {
 export const FLAT_RULES: readonly FlatRule[] = [
   { rule: 'nhbc-plain', duration: 4 * DAY, above: undefined },
   { rule: 'nhbc-reinforced', duration: 7 * DAY, above: undefined },
-  { rule: 'aci-normal', duration: 7 * DAY, above: ICE_POINT + 10 },
-  { rule: 'aci-high-early', duration: 3 * DAY, above: ICE_POINT + 10 },
+  { rule: 'aci-normal', duration: 7 * DAY, above: ACI_COLD },
+  { rule: 'aci-high-early', duration: 3 * DAY, above: ACI_COLD },
 ];
 
 /** EN 13670 curing classes 2–4: share of the specified strength at the surface when curing may stop. @source en-13670 Table 4, from memory */

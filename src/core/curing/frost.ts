@@ -3,17 +3,14 @@ import type { AgeLaw } from './age-factor.ts';
 import { demandPositive } from './bounds.ts';
 import { equivalentAge, timeToReachAge } from './equivalent-age.ts';
 import type { TemperatureHistory } from './history.ts';
+import { FREEZES_AT } from './limits.ts';
 import { ageForShare } from './strength-growth.ts';
-import { ICE_POINT } from './units.ts';
 
 /** Strength that stands one freeze, Pa. @source aci-faq-795 */
 export const ONE_FREEZE_STRENGTH = 3.5e6;
 
 /** Strength that stands repeated freezing while critically saturated, Pa. @source aci-faq-795 */
 export const REPEATED_FREEZE_STRENGTH = 24e6;
-
-/** When water in the pores may freeze, K: 0 °C, on the safe side of the solution's own point. Common practice, no source. @source common-practice */
-const FREEZES_AT = ICE_POINT;
 
 interface FrostMark {
   /** Pa */

@@ -1,6 +1,8 @@
+import { EARLIEST_ADJUSTED_AGE } from '../curing/limits.ts';
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
-import { HOUR } from '../quantity/constants.ts';
+
+export { EARLIEST_ADJUSTED_AGE };
 
 interface Band {
   readonly low: number;
@@ -13,13 +15,6 @@ interface Band {
  * Common practice, no source. @source common-practice
  */
 export const CAUTIOUS_SHARE = 0.5;
-
-/**
- * Before this adjusted age, s, no estimate is offered, whatever the growth curve says: a curve fitted to
- * days says nothing about hours. 16 h is the least time test specimens stay in their moulds.
- * Read second-hand. @source en-12390-2
- */
-export const EARLIEST_ADJUSTED_AGE = 16 * HOUR;
 
 export interface StripWindow {
   /** Time after casting, s, when stripping would be safe if everything is favourable. */
@@ -43,7 +38,7 @@ export interface StripWindow {
  * @param asked
  *   stress Pa, with its factors; strength28 flexural strength at the reference age, Pa; gain: share of
  *   that strength at an adjusted age (s), never falling; adjustedAge: adjusted age (s) at a time after
- *   casting (s), never falling; share 0–1; within: how far to look, s; floor: adjusted age, s
+ *   casting (s), never falling; share 0–1; within: how far to look, s; floor: adjusted age, and age by the clock, s
  * @throws {DomainError} for stresses or strengths not above 0, bands upside down, a share outside 0–1, or
  *   a time not above 0
  * @source common-practice
@@ -77,7 +72,7 @@ export function stripWindow(asked: {
   };
 
   function end(of: string, pace: 'slow' | 'fast', fraction: number): number | undefined {
-    const old = (t: number) => adjustedAge[pace](t) >= floor;
+    const old = (t: number) => Math.min(t, adjustedAge[pace](t)) >= floor;
     const strong = (t: number) => gain[pace](adjustedAge[pace](t)) >= fraction;
     const time = firstTime((t) => old(t) && strong(t), within);
     if (time === undefined) notes.push({ code: 'not-reached', of });

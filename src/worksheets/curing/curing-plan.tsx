@@ -1,8 +1,9 @@
-import { DIN_COLD, type GainClass } from '../../core/curing/curing-rules.ts';
+import { ACI_COLD, DIN_COLD, type GainClass } from '../../core/curing/curing-rules.ts';
 import { firstAtOrBelow, timeAtOrBelow } from '../../core/curing/frost.ts';
 import { extremesOf } from '../../core/curing/history.ts';
+import { FREEZES_AT, tooHotToCure } from '../../core/curing/limits.ts';
 import { curingPlan, meanUntil, type PlanEntry } from '../../core/curing/plan.ts';
-import { DAY, ICE_POINT } from '../../core/curing/units.ts';
+import { DAY } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';
@@ -20,6 +21,7 @@ import {
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
+import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
 import type { CalendarDate } from '../shared/icalendar.ts';
 import { momentInWords, roundMoment } from '../shared/moments.ts';
 import { PlanChart } from '../shared/PlanChart.tsx';
@@ -121,23 +123,28 @@ export default worksheet({
     const chosen = entries.filter(({ rule }) => rules.includes(rule));
     const ends = chosen.flatMap((entry) => (entry.ends === undefined ? [] : [entry.ends]));
     const din = entries.find(({ rule }) => rule === 'din-1045-3')?.ends;
-    const freezing = firstAtOrBelow(known.history, ICE_POINT);
+    const freezing = firstAtOrBelow(known.history, FREEZES_AT);
     // By then every rule has let it go.
     const late = entries.every(({ ends: at }) => at !== undefined && at <= (freezing ?? 0));
     const freezes = late ? undefined : freezing;
     const longest = Math.max(...ends);
+    const { coldest, warmest } = extremesOf(known.history);
     const endless = chosen.some((entry) => entry.ends === undefined);
+    /** Of that time, s: at 5 °C itself it counts as warm, whatever the last digit of a reading in °F. */
+    const cold = timeAtOrBelow(known.history, DIN_COLD - 1e-6, longest);
     return {
       known,
       entries,
       freezes,
       freezesLater: late ? freezing : undefined,
-      /** Frost or cold stops the curing: no end holds, and none is given. */
-      stopped: freezes !== undefined || endless,
-      ...extremesOf(known.history),
+      /** American practice gives no end, for it counts no time below 10 °C; the others do. */
+      endless,
+      /** Frost, cold or heat: no end holds, and none is given. */
+      stopped: freezes !== undefined || (endless && cold > 0) || tooHotToCure(warmest),
+      coldest,
+      warmest,
       longest,
-      /** Of that time, s: at 5 °C itself it counts as warm, whatever the last digit of a reading in °F. */
-      cold: timeAtOrBelow(known.history, DIN_COLD - 1e-6, longest),
+      cold,
       shortest: Math.min(...ends),
       din,
       mean: din === undefined ? undefined : meanUntil(known.history, din),
@@ -147,9 +154,17 @@ export default worksheet({
     longest: {
       label: 'By the longest of the three rules',
       kind: 'time',
-      of: (r) => (r.stopped ? undefined : r.longest),
+      of: (r) => (r.stopped || r.endless ? undefined : r.longest),
       units: DAYS,
       significant: 2,
+    },
+    known: {
+      label: 'By the longest of those that end',
+      kind: 'time',
+      of: (r) => (r.endless && !r.stopped ? r.longest : undefined),
+      units: DAYS,
+      significant: 2,
+      note: 'not before: American practice gives no end',
     },
     din: {
       label: 'By the German table',
@@ -173,8 +188,11 @@ export default worksheet({
     coldest: { ...COLDEST, of: (r) => r.coldest },
     warmest: { ...WARMEST, of: (r) => r.warmest },
   },
-  judge: ({ longest, stopped, freezes, known, cold }, v, say) => {
-    const passed = passedFrostWords(known, v.castAt, say);
+  judge: ({ longest, stopped, endless, freezes, known, cold, warmest }, v, say) => {
+    const hot = heatDoubt(warmest, say);
+    if (hot?.verdict === 'stop') return hot;
+    const passed = doubtWords(passedFrostWords(known, v.castAt, say), hot?.say);
+    const until = momentInWords(v.castAt + longest, 'hour-up');
     if (freezes !== undefined)
       return {
         verdict: 'stop',
@@ -185,13 +203,18 @@ export default worksheet({
         verdict: 'stop',
         say: `${passed ? `${passed} ` : ''}It is too cold: by one of the rules the time does not count at all. Warm it, or keep it covered until the weather turns and then begin to count.`,
       };
+    if (endless)
+      return {
+        verdict: 'look',
+        say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${until} at the least. American practice counts no time below ${say(ACI_COLD, 'temperature', { plain: true })} and gives no end: warm it, or keep it covered for longer.`,
+      };
     const warm =
       cold > 0
         ? ` But it is below ${say(DIN_COLD, 'temperature', { plain: true })} for ${say(cold, 'time', { units: cold < 2 * DAY ? HOURS : DAYS, significant: 2 })} of that: warm or insulate it, for it is to stay above the whole time.`
         : ' Longer does no harm to a part that is not to dry yet.';
     return {
       verdict: passed || cold > 0 ? 'look' : 'good',
-      say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${momentInWords(v.castAt + longest, 'hour-up')}.${warm}`,
+      say: `${passed ? `${passed} ` : ''}Keep it covered and damp until ${until}.${warm}`,
     };
   },
   notes: ({ known, longest, entries, stopped, freezesLater }, v) => [
@@ -207,7 +230,7 @@ export default worksheet({
     ),
     ...(stopped
       ? [
-          'Read the days in the table and the picture as “not before”: what is lost to cold comes on top.',
+          'Read the days in the table and the picture as “not before”: what is lost to cold or heat comes on top.',
         ]
       : class4Note(entries.find(({ rule }) => rule === 'en-class-4')?.ends, longest, v.castAt)),
     'All these rules were written for ordinary concrete; none is published for foamed. A thin, light part dries faster than a thick one: err on the long side.',

@@ -2,6 +2,7 @@ import {
   ACTION_RATE,
   CAUTION_RATE,
   EVAPORATION_ACCURACY,
+  type Evaporation,
   evaporation,
   evaporationMenzel,
   LITTLE_BLEED_SHARE,
@@ -9,9 +10,11 @@ import {
   waterLost,
 } from '../../core/curing/evaporation.ts';
 import { evaporationMeasures } from '../../core/curing/evaporation-measures.ts';
+import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
 import { fahrenheit, HOUR, MILE_PER_HOUR } from '../../core/curing/units.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { LOSS, LOST, temperature } from '../shared/curing-fields.ts';
 import { MeasureBars } from '../shared/MeasureBars.tsx';
@@ -30,6 +33,32 @@ const stateOf = (rate: number, state: keyof typeof STATES) =>
   state === 'calm' && rate * (1 + EVAPORATION_ACCURACY) >= CAUTION_RATE * LITTLE_BLEED_SHARE
     ? 'perhaps take care'
     : STATES[state];
+
+/** What is to be said of the loss; of cold, the verdict. */
+function ofLoss(r: Evaporation, wind: number, say: Say): Judgement {
+  const limit = (full: number) =>
+    say(full * LITTLE_BLEED_SHARE, 'massFlux', { units: LOSS, significant: 2 });
+  const amount = say(r.rate, 'massFlux', { units: LOSS, significant: 2 });
+  if (r.state === 'act')
+    return {
+      verdict: 'stop',
+      say: `${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a mix that bleeds as little as a foamed one. Cover the face as soon as it is struck off, before anything else.`,
+    };
+  if (r.state === 'caution')
+    return {
+      verdict: 'look',
+      say: `${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a mix that bleeds as little as a foamed one. Lay the sheet at once after strike-off${wind > 0 ? ', and break the wind' : ''}.`,
+    };
+  if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
+    return {
+      verdict: 'look',
+      say: `${amount} is below the limits, but the estimate is ±40\u00a0% and its upper end is not: perhaps take care. Cover the face within the hour.`,
+    };
+  return {
+    verdict: 'good',
+    say: `${amount} is calm, its upper end too. Cover the face when it has lost its shine; it must be covered all the same.`,
+  };
+}
 
 export default worksheet({
   id: 'evaporation',
@@ -130,28 +159,19 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: (r, v, say) => {
-    const limit = (full: number) =>
-      say(full * LITTLE_BLEED_SHARE, 'massFlux', { units: LOSS, significant: 2 });
-    const amount = say(r.rate, 'massFlux', { units: LOSS, significant: 2 });
-    if (r.state === 'act')
+  judge: (r, { wind, air }, say) => {
+    const t = (kelvin: number) => say(kelvin, 'temperature', { plain: true });
+    if (r.face <= FREEZES_AT)
       return {
         verdict: 'stop',
-        say: `${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a mix that bleeds as little as a foamed one. Cover the face as soon as it is struck off, before anything else.`,
+        say: `At ${t(r.face)} its trouble is frost, not wind: bring it in or insulate it at once, and see Frost, in the chapter on curing.`,
       };
-    if (r.state === 'caution')
-      return {
-        verdict: 'look',
-        say: `${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a mix that bleeds as little as a foamed one. Lay the sheet at once after strike-off${v.wind > 0 ? ', and break the wind' : ''}.`,
-      };
-    if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
-      return {
-        verdict: 'look',
-        say: `${amount} is below the limits, but the estimate is ±40\u00a0% and its upper end is not: perhaps take care. Cover the face within the hour.`,
-      };
+    const loss = ofLoss(r, wind, say);
+    const coldest = Math.min(r.face, air);
+    if (!tooColdToCure(coldest)) return loss;
     return {
-      verdict: 'good',
-      say: `${amount} is calm, its upper end too. Cover the face when it has lost its shine; it must be covered all the same.`,
+      verdict: loss.verdict === 'stop' ? 'stop' : 'look',
+      say: `${loss.say} ${t(coldest)} is too cold to cure in: keep the part above ${t(COLDEST_CURE)}, and see Frost, in the chapter on curing.`,
     };
   },
   notes: (r, v, say) => [

@@ -5,8 +5,9 @@ import {
   REPEATED_FREEZE_STRENGTH,
 } from '../../core/curing/frost.ts';
 import { extremesOf } from '../../core/curing/history.ts';
+import { COLDEST_CURE, tooColdToCure } from '../../core/curing/limits.ts';
 import { ageForShare, REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
-import { DAY, ICE_POINT } from '../../core/curing/units.ts';
+import { DAY } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ageAt } from '../shared/AgeCharts.tsx';
@@ -25,10 +26,8 @@ import {
   WARMEST,
 } from '../shared/curing-history.ts';
 import { FrostChart } from '../shared/FrostChart.tsx';
+import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
 import { momentInWords } from '../shared/moments.ts';
-
-/** Colder than this hydration all but stops, and practice asks for more, K: 5 °C. Common practice, no source. */
-const COLD = ICE_POINT + 5;
 
 export default worksheet({
   id: 'frost-guard',
@@ -59,7 +58,11 @@ export default worksheet({
     const [coefficient] = GROWTH[v.cement];
     const guard = frostGuard({ history, law, strength28: v.strength28, coefficient });
     const age = ageForShare({ share: v.wanted / v.strength28, coefficient });
-    const reached = age === undefined ? undefined : timeToReachAge({ history, law, age });
+    /** Frozen before it stands that, it is not known to grow any more. */
+    const frozen = guard.oneFreeze.frozenFirst ? guard.firstFreeze : undefined;
+    const unfrozen = (time: number | undefined) =>
+      time === undefined || time > (frozen ?? time) ? undefined : time;
+    const reached = unfrozen(age === undefined ? undefined : timeToReachAge({ history, law, age }));
     const curve = equivalentAge({ history, law });
     const strengthAt = (time: number) =>
       v.strength28 * strengthShare({ age: ageAt(curve, time), coefficient });
@@ -67,9 +70,13 @@ export default worksheet({
       known,
       guard,
       warmest: extremesOf(history).warmest,
+      age,
+      frozen,
       reached,
+      oneFreeze: unfrozen(guard.oneFreeze.time),
+      repeated: unfrozen(guard.repeated.time),
       strengthAt,
-      most: v.strength28 * Math.exp(coefficient),
+      most: frozen === undefined ? v.strength28 * Math.exp(coefficient) : undefined,
       atFreeze: guard.firstFreeze === undefined ? undefined : strengthAt(guard.firstFreeze),
       at28: strengthAt(Math.min(REFERENCE_AGE, AHEAD)),
     };
@@ -87,14 +94,14 @@ export default worksheet({
     oneFreeze: {
       label: '3.5\u00a0MPa (500\u00a0psi), for one freeze, after',
       kind: 'time',
-      of: (r) => r.guard.oneFreeze.time,
+      of: (r) => r.oneFreeze,
       units: DAYS,
       significant: 2,
     },
     repeated: {
       label: '24\u00a0MPa (3500\u00a0psi), for freezing again and again while soaked, after',
       kind: 'time',
-      of: (r) => r.guard.repeated.time,
+      of: (r) => r.repeated,
       units: DAYS,
       significant: 2,
     },
@@ -129,8 +136,10 @@ export default worksheet({
       note: 'by the growth curve, from the low end',
     },
   },
-  judge: ({ known, guard, atFreeze }, v, say) => {
-    const passed = passedFrostWords(known, v.castAt, say);
+  judge: ({ known, guard, atFreeze, warmest }, v, say) => {
+    const hot = heatDoubt(warmest, say);
+    if (hot?.verdict === 'stop') return hot;
+    const passed = doubtWords(passedFrostWords(known, v.castAt, say), hot?.say);
     const { oneFreeze, firstFreeze } = guard;
     const mpa = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
     // 500 psi, as its source rounds it.
@@ -153,10 +162,10 @@ export default worksheet({
         verdict: 'look',
         say: `No frost is in these temperatures. But this mix never reaches the ${mark} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.`,
       };
-    if (guard.coldest < COLD)
+    if (tooColdToCure(guard.coldest))
       return {
         verdict: 'look',
-        say: `No frost comes before ${mark}, but below ${say(COLD, 'temperature', { significant: 2 })} it hardly ages. Keep it warmer.`,
+        say: `No frost comes before ${mark}, but below ${say(COLDEST_CURE, 'temperature', { plain: true })} it hardly ages. Keep it warmer.`,
       };
     return {
       verdict: 'good',
@@ -182,12 +191,11 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t_e = \frac{28\,\mathrm d}{\left(1 - \ln(f/f_{28})/s\right)^2}`,
-      put: (v, { reached }, say) => {
+      put: (v, { age, frozen, reached }, say) => {
         const [s] = GROWTH[v.cement];
-        const age = ageForShare({ share: v.wanted / v.strength28, coefficient: s });
         return age === undefined
           ? `${say(v.wanted, 'stress', { units: MPA })} is above where this curve levels out.`
-          : `s = ${s.toFixed(2)}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? `, not reached in ${AHEAD / DAY} days` : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
+          : `s = ${s.toFixed(2)}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
       },
     },
   ],
@@ -195,6 +203,7 @@ export default worksheet({
     <FrostChart
       history={r.known.history}
       strengthAt={r.strengthAt}
+      frozen={r.frozen}
       wanted={v.wanted}
       until={Math.min(AHEAD, Math.max(3 * DAY, Math.min(r.known.until, 21 * DAY)))}
       say={say}

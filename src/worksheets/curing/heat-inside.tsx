@@ -1,4 +1,5 @@
-import { DIFFERENCE_LIMIT, PEAK_LIMIT } from '../../core/curing/heat/inside.ts';
+import { DIFFERENCE_LIMIT } from '../../core/curing/heat/inside.ts';
+import { COLDEST_CURE, PEAK_LIMIT, tooColdToCure } from '../../core/curing/limits.ts';
 import { ICE_POINT } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
@@ -124,10 +125,14 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const heat = ofHeat(r, v, say);
-    if (r.coldestFace > ICE_POINT) return heat;
+    if (!tooColdToCure(r.coldestFace)) return heat;
+    const falls =
+      r.coldestFace > ICE_POINT
+        ? `, below ${say(COLDEST_CURE, 'temperature', { plain: true })}`
+        : ' and freezes';
     return {
       verdict: heat.verdict === 'stop' ? 'stop' : 'look',
-      say: `${heat.say} By these temperatures its face falls to ${say(r.coldestFace, 'temperature', { decimals: 0 })} and freezes: insulate it or bring it in, and see Frost, in the chapter on curing, before you cast.`,
+      say: `${heat.say} By these temperatures its face falls to ${say(r.coldestFace, 'temperature', { decimals: 1 })}${falls}: insulate it or bring it in, and see Frost, in the chapter on curing, before you cast.`,
     };
   },
   notes: (r) => [

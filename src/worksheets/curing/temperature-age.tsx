@@ -2,8 +2,9 @@ import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-facto
 import { equivalentAge, timeToReachAge } from '../../core/curing/equivalent-age.ts';
 import { firstAtOrBelow } from '../../core/curing/frost.ts';
 import { extremesOf, type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
+import { FREEZES_AT } from '../../core/curing/limits.ts';
 import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse-saul.ts';
-import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
+import { DAY, HOUR } from '../../core/curing/units.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { AgeCharts, ageAt } from '../shared/AgeCharts.tsx';
@@ -21,6 +22,7 @@ import {
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
+import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
 import { momentInWords } from '../shared/moments.ts';
 
 /** The part of a history before a moment, s. */
@@ -119,10 +121,12 @@ export default worksheet({
     coldest: { ...COLDEST, of: (r) => r.coldest },
     warmest: { ...WARMEST, of: (r) => r.warmest },
   },
-  judge: ({ known, now, reached, soFar }, v, say) => {
+  judge: ({ known, now, reached, soFar, warmest }, v, say) => {
+    const hot = heatDoubt(warmest, say);
+    if (hot?.verdict === 'stop') return hot;
     const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });
-    const passed = passedFrostWords(known, v.castAt, say);
-    if (soFar <= ICE_POINT)
+    const passed = doubtWords(passedFrostWords(known, v.castAt, say), hot?.say);
+    if (soFar <= FREEZES_AT)
       return {
         verdict: 'stop',
         say: 'It has been at or below freezing. Age counted through a frost is worth nothing if it froze young: see the page on frost.',
@@ -132,7 +136,7 @@ export default worksheet({
         verdict: 'stop',
         say: `At these temperatures it does not reach ${days(v.wanted)} within ${AHEAD / DAY} days. Warm it.`,
       };
-    const freeze = firstAtOrBelow(known.history, ICE_POINT);
+    const freeze = firstAtOrBelow(known.history, FREEZES_AT);
     if (now < v.wanted && freeze !== undefined && freeze < reached)
       return {
         verdict: 'stop',

@@ -1,7 +1,8 @@
+import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
-import { EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { heatDoubt } from '../shared/heat-doubt.ts';
 import { DAYS, HOURS, KPA } from '../shared/part-fields.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
 import { stripEstimate, stripFields, WITHIN } from './strip-estimate.ts';
@@ -16,8 +17,6 @@ const soon = (time: number | undefined) =>
 const FIRST_TEST =
   'after casting: the moment everything favourable would have it ready, not one to strip at';
 
-/** Below this the cold itself is a danger to what is young, K. The standards’ cold day, from memory. */
-const NEAR_FREEZING = ICE_POINT + 5;
 const NEAR_FROST =
   ' It has been near freezing: see Frost, in the chapter on curing, before you trust this.';
 
@@ -83,7 +82,9 @@ export default worksheet({
     },
   },
   judge: ({ window }, { now, share, cold, warm, strengthFrom, bars }, say) => {
-    const frosty = Math.min(cold, warm) < NEAR_FREEZING ? NEAR_FROST : '';
+    const hot = heatDoubt(Math.max(cold, warm), say);
+    if (hot?.verdict === 'stop') return hot;
+    const frosty = tooColdToCure(Math.min(cold, warm)) ? NEAR_FROST : '';
     const time = (s: number) =>
       say(s, 'time', { units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
     if (window.earliest === undefined)
@@ -111,6 +112,7 @@ export default worksheet({
         verdict: 'look',
         say: `It should be ready by its strength, if it never froze. ${TEST_IT}${frosty}`,
       };
+    if (hot) return { verdict: 'look', say: `${hot.say} ${TEST_IT}` };
     if (strengthFrom === 'bars' && (bars ?? 1) < 2)
       return {
         verdict: 'look',
@@ -130,7 +132,7 @@ export default worksheet({
     `What handling asks has the weight in it, and the pull of the form or a factor on the weight, but no jerk: that is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as “Will it bear being moved like this?” does in its verdict.`,
     ...(window.notes.some(({ code, of }) => code === 'set-not-strength' && of === 'earliest')
       ? [
-          `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours at 20\u00a0°C (68\u00a0°F), the least that test specimens stay in their moulds, no estimate is worth anything.`,
+          `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer, the least that test specimens stay in their moulds, no estimate is worth anything.`,
         ]
       : []),
     'The growth curves were made for ordinary concrete; no source seen validates them for foamed concrete. Retarders, cold water and stored cement all make it later.',

@@ -9,6 +9,8 @@ const POINTS = 200;
 interface Props {
   readonly history: TemperatureHistory;
   readonly strengthAt: (time: number) => number;
+  /** When it freezes too weak to stand it, s: its strength is drawn up to then. */
+  readonly frozen: number | undefined;
   /** Pa */
   readonly wanted: number;
   /** s */
@@ -17,13 +19,17 @@ interface Props {
 }
 
 /** The temperature against freezing, and the strength it has grown to meanwhile. */
-export function FrostChart({ history, strengthAt, wanted, until, say }: Props) {
+export function FrostChart({ history, strengthAt, frozen, wanted, until, say }: Props) {
   const us = say.system === 'us';
   const warmth = (kelvin: number) => toUnit(kelvin, 'temperature', us ? 'degF' : 'degC');
   const stress = (pascal: number) => toUnit(pascal, 'stress', us ? 'psi' : 'MPa');
   const times = Array.from({ length: POINTS + 1 }, (_, i) => (until * i) / POINTS);
   const temperatures: Point[] = times.map((t) => [t / DAY, warmth(temperatureAt(history, t))]);
-  const strengths: Point[] = times.map((t) => [t / DAY, stress(strengthAt(t))]);
+  const grown = Math.min(until, frozen ?? until);
+  const strengths: Point[] = times.map((t) => {
+    const time = Math.min(t, grown);
+    return [time / DAY, stress(strengthAt(time))];
+  });
   const ys = temperatures.map(([, y]) => y);
   const [low, high] = [Math.min(warmth(ICE_POINT - 2), ...ys), Math.max(...ys) + 2];
   const top = Math.max(stress(wanted), ...strengths.map(([, y]) => y)) * 1.15;
@@ -45,8 +51,8 @@ export function FrostChart({ history, strengthAt, wanted, until, say }: Props) {
         )}
       </Plot>
       <Plot
-        words={`Strength grows to ${stress(strengthAt(until)).toPrecision(2)} ${us ? 'psi' : 'MPa'} in ${(until / DAY).toFixed(0)} days.`}
-        caption="Strength at the low end, as it grows at these temperatures."
+        words={`Strength grows to ${stress(strengthAt(grown)).toPrecision(2)} ${us ? 'psi' : 'MPa'} in ${(grown / DAY).toFixed(0)} days${frozen === undefined ? '' : ', and it freezes'}.`}
+        caption={`Strength at the low end, as it grows at these temperatures${frozen === undefined ? '' : ', until it freezes'}.`}
         x={[0, until / DAY]}
         y={[0, top]}
         xLabel="days since casting"

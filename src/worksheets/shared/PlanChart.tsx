@@ -19,7 +19,7 @@ interface Props {
   /** s after 1970 by the reader's clock. */
   readonly castAt: number;
   readonly dates: readonly CalendarDate[];
-  /** Frost or cold lets no end hold: there is nothing to put in a calendar. */
+  /** These temperatures let no end hold: there is nothing to put in a calendar. */
   readonly stopped: boolean;
   /** The casting date is the example's. */
   readonly example: boolean;
@@ -85,10 +85,7 @@ export function PlanChart({ rows, castAt, dates, stopped, example }: Props) {
         </button>
       </p>
       {stopped && (
-        <p class="help">
-          There is no calendar file: by these temperatures frost or cold stops the curing, and no
-          end would hold.
-        </p>
+        <p class="help">There is no calendar file: by these temperatures no end would hold.</p>
       )}
       {!stopped && example && (
         <p class="help">These are the example’s dates, and the calendar file names them so.</p>

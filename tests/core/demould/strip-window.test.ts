@@ -54,6 +54,20 @@ describe('the strip window', () => {
     expect(notes).toContainEqual({ code: 'growth-not-validated', of: 'gain' });
   });
 
+  test('warmth does not shorten the hours before which nothing is estimated, cold lengthens them', () => {
+    const trifle = { stress: { low: 10, high: 20 }, strength28: { low: 3e5, high: 4e5 } };
+    const at = (pace: number) => (t: number) => t * pace;
+    const hot = stripWindow({ ...base, ...trifle, adjustedAge: { slow: at(6), fast: at(12) } });
+    for (const end of [hot.earliest!, hot.latest!])
+      expect(Math.abs(end - EARLIEST_ADJUSTED_AGE)).toBeLessThan(2);
+    const cold = stripWindow({
+      ...base,
+      ...trifle,
+      adjustedAge: { slow: at(0.25), fast: at(0.5) },
+    });
+    expect(Math.abs(cold.earliest! - 2 * EARLIEST_ADJUSTED_AGE)).toBeLessThan(2);
+  });
+
   test('a part too weak for its handling has no end to the window', () => {
     const { earliest, latest, notes } = stripWindow({
       ...base,

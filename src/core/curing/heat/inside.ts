@@ -1,14 +1,11 @@
 import { demand } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
 import { demandPositive } from '../bounds.ts';
-import { ICE_POINT } from '../units.ts';
+import { PEAK_LIMIT } from '../limits.ts';
 import { conduct, type HeatRun } from './conduction.ts';
 import type { Face } from './face.ts';
 import type { Hydration } from './hydration.ts';
 import { freshHeatCapacity, wetConductivity } from './thermal-properties.ts';
-
-/** Core temperature not to pass, K: 70 °C, above which ettringite may form late. Common practice, no source. @source common-practice */
-export const PEAK_LIMIT = ICE_POINT + 70;
 
 /** Difference between core and face not to pass, K. Common practice for normal concrete, no source. @source common-practice */
 export const DIFFERENCE_LIMIT = 20;
