@@ -5,8 +5,10 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
+import evaporation from '../../src/worksheets/curing/evaporation.tsx';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
+import mixTemperature from '../../src/worksheets/curing/mix-temperature.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 
@@ -75,9 +77,14 @@ test('a part whose face freezes is never good, however little it warms', () => {
     verdict: 'look',
     say: expect.stringMatching(/face falls to .*freezes.*see Frost/),
   });
-  const mild = inside('3', '9');
+  const cold = inside('3', '9');
+  expect(cold.ok && cold.judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/falls to \d\.\d\s°C, below 5\s°C/),
+  });
+  expect(cold.ok && cold.judgement.say).not.toContain('freezes');
+  const mild = inside('5', '11');
   expect(mild.ok && mild.judgement.verdict).toBe('good');
-  expect(mild.ok && mild.judgement.say).not.toContain('freezes');
   // Air a little below freezing, which the part’s own warmth keeps from its face.
   const covered = inside('-1', '15', {
     'heat-inside.near': { t: 'insulated' },
@@ -103,4 +110,99 @@ test('140 °F passes where 60 °C does, and 140.1 °F does not', () => {
   const mix = (t: string) => inside('4', '9', { 'heat-inside.mixAt': { t, u: 'degF', s: 'us' } });
   expect(mix('140').ok).toBe(true);
   expect(mix('140.1').ok).toBe(false);
+});
+
+test('a face in frost is not calm, nor one colder than a cure may be', () => {
+  const still = (face: string, air: string) =>
+    answered(evaporation, {
+      'curing.face': celsius(face),
+      'curing.air': celsius(air),
+      'curing.wind': { t: '0', u: 'km/h', s: 'metric' },
+    }).judgement;
+  expect(still('-5', '-10')).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringContaining('frost, not wind'),
+  });
+  expect(still('0', '3').verdict).toBe('stop');
+  for (const [face, air] of [
+    ['3', '6'],
+    ['8', '3'],
+  ] as const) {
+    expect(still(face, air)).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^0.*3\s°C is too cold to cure in: keep the part above 5\s°C/),
+    });
+  }
+  expect(still('6', '5').verdict).toBe('good');
+});
+
+const mixed = (entries: Record<string, string>) =>
+  answered(
+    mixTemperature,
+    Object.fromEntries(
+      Object.entries(entries).map(([name, t]) => [`mix-temperature.${name}`, { t }]),
+    ),
+  ).judgement;
+
+test('a mix below 5 °C is not cast', () => {
+  const cold = (waterAt: string) => mixed({ waterAt, cementAt: '1', foamAt: '2' });
+  expect(cold('1.5')).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringContaining('too cold to cast'),
+  });
+  expect(cold('15')).toMatchObject({ verdict: 'look', say: expect.stringContaining('sets late') });
+});
+
+test('what may be frozen is named, if there is any of it', () => {
+  expect(mixed({ sand: '40', sandAt: '-5' })).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^The sand may be frozen/),
+  });
+  expect(mixed({ sand: '40', sandAt: '0', foamAt: '-1' }).say).toMatch(
+    /^The sand and the foaming solution may be frozen/,
+  );
+  expect(mixed({ sand: '0', sandAt: '-5' }).verdict).toBe('good');
+  expect(mixed({ sand: '40', sandAt: '1' }).verdict).toBe('good');
+});
+
+test('no mix is heated or cooled to where the same sheet calls it hot or cold', () => {
+  for (const wanted of ['9', '31', '40'])
+    expect(mixed({ wanted })).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/aim between 10\s°C and 30\s°C\.$/),
+    });
+  for (const wanted of ['10', '30']) expect(mixed({ wanted }).verdict).toBe('good');
+});
+
+test('a part that freezes first is given no strength that it would have had', () => {
+  const frozen = (t: string, strength28: string) =>
+    Object.keys(
+      answered(frostGuard, { ...days(t), 'frost-guard.strength28': { t: strength28 } }).numbers,
+    );
+  const grown = ['reached', 'oneFreeze', 'repeated', 'most'];
+  for (const name of grown) {
+    expect(frozen('12\t20', '30')).toContain(name);
+    expect(frozen('-10\t-10', '30')).not.toContain(name);
+  }
+  // 0.3 MPa is there well before the frost of the fourth night, 3.5 MPa is not.
+  const late = frozen('12\t20\n12\t20\n12\t20\n12\t20\n-3\t20', '3');
+  expect(late).toContain('reached');
+  expect(late).not.toContain('most');
+});
+
+test('between 5 and 10 °C a plan gives the longest date there is, and says which rule gives none', () => {
+  const steady = (t: string) =>
+    answered(curingPlan, { 'curing.source': { t: 'steady' }, 'curing.steady': celsius(t) });
+  const { judgement, numbers } = steady('9.9');
+  expect(judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/until Mon\s18\sMay.*American practice counts no time below 10\s°C/),
+  });
+  // The German table's ten days, of slow cement.
+  expect(numbers.known!.value).toBe(10 * 86_400);
+  expect(numbers.longest).toBeUndefined();
+  expect(steady('5').judgement.verdict).toBe('look');
+  expect(steady('4.9').judgement.verdict).toBe('stop');
+  expect(steady('10').judgement.verdict).toBe('good');
+  expect(steady('10').numbers.known).toBeUndefined();
 });

@@ -40,8 +40,8 @@ const HEAVIER = {
   'water/softening/': 55_500,
   // Heat through a block, and its picture.
   'curing/heat-inside/': 56_000,
-  // Three ways to a time of setting, and what quickens it.
-  'curing/set/': 52_500,
+  // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
+  'curing/set/': 53_000,
 };
 
 /**

@@ -1,4 +1,5 @@
 import { SPECIFIC_HEAT } from '../../core/curing/heat/thermal-properties.ts';
+import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
 import {
   HOT_WATER_LIMIT,
   iceFor,
@@ -6,6 +7,7 @@ import {
   waterTemperatureFor,
 } from '../../core/curing/mix-temperature.ts';
 import { ICE_POINT } from '../../core/curing/units.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { temperature } from '../shared/curing-fields.ts';
@@ -20,6 +22,9 @@ const KILOJOULES = {
 
 /** Coolest and warmest mix to aim at. Common practice, no source. */
 const MIX = { cold: ICE_POINT + 10, hot: ICE_POINT + 30 } as const;
+/** Not between them, whatever the last digit of a reading in °F. */
+const outside = (kelvin: number) => Math.max(MIX.cold - kelvin, kelvin - MIX.hot) > 1e-6;
+
 const mass = (label: string, example: string) =>
   number('mass', { label, example, min: '0 kg', max: '100000 kg' });
 
@@ -87,8 +92,10 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ mix, heat }, { waterAt, wanted }, say) => {
+  judge: ({ mix, heat }, v, say) => {
+    const { waterAt, wanted } = v;
     const t = (kelvin: number) => say(kelvin, 'temperature');
+    const water = waterWords(heat, wanted, say);
     if (waterAt > HOT_WATER_LIMIT)
       return {
         verdict: 'stop',
@@ -99,16 +106,31 @@ export default worksheet({
         verdict: 'stop',
         say: 'There is more ice than the rest can melt. Lumps of ice leave holes: use less.',
       };
+    if (tooColdToCure(mix.temperature))
+      return {
+        verdict: 'stop',
+        say: `${t(mix.temperature)} is too cold to cast: below ${plainly(COLDEST_CURE, say)} it hardly sets. ${water}`,
+      };
+    const frozen = [
+      ...(v.sand > 0 && v.sandAt <= FREEZES_AT ? ['sand'] : []),
+      ...(v.foam > 0 && v.foamAt <= FREEZES_AT ? ['foaming solution'] : []),
+    ].join(' and the ');
+    if (frozen)
+      return {
+        verdict: 'look',
+        say: `The ${frozen} may be frozen: ice takes heat that is not counted here, and its lumps leave holes. Thaw it before you rely on ${t(mix.temperature)}.`,
+      };
     if (mix.temperature < MIX.cold)
       return {
         verdict: 'look',
-        say: `${t(mix.temperature)} is cold: it sets late, and the foam has to last so much longer. ${waterWords(heat, wanted, t)}`,
+        say: `${t(mix.temperature)} is cold: it sets late, and the foam has to last so much longer. ${water}`,
       };
     if (mix.temperature > MIX.hot)
       return {
         verdict: 'look',
         say: `${t(mix.temperature)} is hot: it stiffens early and dries fast. Use cooler water, or ice for some of it.`,
       };
+    if (outside(wanted)) return { verdict: 'look', say: `${t(mix.temperature)} will do. ${water}` };
     if (Math.abs(mix.temperature - wanted) < 1)
       return {
         verdict: 'good',
@@ -116,7 +138,7 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: `${t(mix.temperature)} will do. ${waterWords(heat, wanted, t)}`,
+      say: `${t(mix.temperature)} will do. ${water}`,
     };
   },
   notes: () => [
@@ -163,18 +185,23 @@ export default worksheet({
       say={say}
     />
   ),
-  cautions: ['caustic-slurry', 'frost-and-heat'],
+  cautions: ['caustic-slurry', 'boiling-water', 'frost-and-heat'],
   defers: [
     'The thermometer in the mix decides; the concentrate’s own sheet says how warm its solution may be.',
   ],
   sources: ['aci-305r', 'aci-306r', 'bentz-2007', 'brown-2022', 'ice-heat', 'common-practice'],
 });
 
+const plainly = (kelvin: number, say: Say) => say(kelvin, 'temperature', { plain: true });
+
 function waterWords(
   heat: ReturnType<typeof waterTemperatureFor>,
   wanted: number,
-  t: (kelvin: number) => string,
+  say: Say,
 ): string {
+  if (outside(wanted))
+    return `${plainly(wanted, say)} is too ${wanted > MIX.hot ? 'hot' : 'cold'} a mix: aim between ${plainly(MIX.cold, say)} and ${plainly(MIX.hot, say)}.`;
+  const t = (kelvin: number) => say(kelvin, 'temperature');
   const code = heat.notes[0]?.code;
   if (code === 'impossible')
     return `No water is hot enough for ${t(wanted)}: warm the cement and the sand as well.`;
