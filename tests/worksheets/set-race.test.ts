@@ -19,7 +19,38 @@ test('the race is judged by how much of the depth would sink by set', () => {
   expect(judged({ sunk: 0.003 }).say).toMatch(/15\smm, 25\s% of its depth/);
   expect(judged({ sunk: 0.007 }).verdict).toBe('stop');
   expect(judged({ sunk: 0.003, depth: 0.6 }).say).toMatch(/2\.5\s% of its depth/);
-  expect(judged({ foamTime: 4 * 3600 }).verdict).toBe('good');
+  expect(judged({ foamTime: 4 * 3600, sunk: undefined }).verdict).toBe('good');
+});
+
+test('a sinking that was seen outranks a foam that lasts, and goes no deeper than the part', () => {
+  const lasting = { foamTime: 4 * 3600 };
+  expect(judged({ ...lasting, sunk: 0.0001 }).verdict).toBe('good');
+  expect(judged({ ...lasting, sunk: 0.003 }).verdict).toBe('look');
+  expect(judged({ ...lasting, sunk: 0.01 }).verdict).toBe('stop');
+  const gone = { ...lasting, sunk: 0.06, sunkAfter: 600 };
+  expect(judged(gone).verdict).toBe('stop');
+  expect(judged(gone).say).toMatch(/60\smm, 100\s% of its depth/);
+  const { sinking, share } = setTime.work({ ...values, ...gone }, {} as never);
+  expect(sinking).toBe(values.depth);
+  expect(share).toBe(1);
+});
+
+test('a set within the hour may come before the pour is over, and is told in minutes', () => {
+  const at = (minutes: number) => ({
+    initial: minutes * 60,
+    final: 4 * 3600,
+    mixAt: values.referenceAt,
+    foamTime: 4 * 3600,
+    sunk: undefined,
+  });
+  expect(judged(at(10))).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/at 10\smin, perhaps before you have placed it/),
+  });
+  expect(judged(at(59)).verdict).toBe('look');
+  expect(judged(at(61)).verdict).toBe('good');
+  // A sinking that leaves no part is worse.
+  expect(judged({ ...at(10), sunk: 0.04, sunkAfter: 60 }).verdict).toBe('stop');
 });
 
 test('in the cold set goes by the law that age starts from', () => {

@@ -16,6 +16,7 @@ const DAY = [
   'cement-dust',
   'pigment-dust',
   'glass-fibre',
+  'calcium-chloride',
   'caustic-slurry',
   'drill-mixer',
   'alkaline-washout',

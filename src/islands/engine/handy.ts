@@ -8,6 +8,7 @@ const SMALLER: Readonly<Record<string, string>> = {
   L: 'mL',
   gal: 'qt',
   qt: 'fl oz',
+  h: 'min',
   min: 's',
 };
 

@@ -16,6 +16,8 @@ const WAYS = {
   'rapid-cement': ['Rapid-hardening cement', 'another bag; more heat inside a thick part'],
   'calcium-chloride': ['Calcium chloride', 'rust, more shrinkage, less resistance to sulfate'],
 } as const;
+/** Before this the pour itself may not be over. Common practice, no source, s. */
+const TOO_SOON = HOUR;
 /** Beyond a working day, nobody watches. Common practice, no source, s. */
 const TOO_LATE = 8 * HOUR;
 /** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
@@ -68,7 +70,7 @@ export default worksheet({
     sinking: {
       label: 'Sinking by then, at the pace seen',
       kind: 'length',
-      of: (r) => r.race.settlingBySet,
+      of: (r) => r.sinking,
       units: MM,
       significant: 2,
       answer: true,
@@ -103,39 +105,47 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ race, set, share }, _, say) => {
-    const hours = say(set.initial, 'time', { units: HOURS, significant: 2 });
-    if (race.first === 'set')
-      return {
-        verdict: 'good',
-        say: `It should begin to set at ${hours}, before half of the bare foam would have drained. Watch the level all the same.`,
-      };
+  judge: ({ race, set, sinking, share }, _, say) => {
+    const at = say(set.initial, 'time', { units: HOURS, significant: 2 });
+    const lasts = race.first === 'set';
     const times = `${race.againstFoam.toFixed(race.againstFoam < 10 ? 1 : 0)} times the foam’s half-life`;
-    if (set.initial > TOO_LATE)
+    if (!lasts && set.initial > TOO_LATE)
       return {
         verdict: 'stop',
-        say: `It does not begin to set before ${hours}, ${times}. That is long for any foam: warm the mix, or do not cast today.`,
+        say: `It does not begin to set before ${at}, ${times}. That is long for any foam: warm the mix, or do not cast today.`,
       };
-    const begins = `It begins to set at ${hours}, ${times}.`;
-    if (race.settlingBySet === undefined || share === undefined)
+    const begins = lasts
+      ? `It should begin to set at ${at}, before half of the bare foam would have drained.`
+      : `It begins to set at ${at}, ${times}.`;
+    const sinks =
+      sinking === undefined || share === undefined
+        ? undefined
+        : `${say(sinking, 'length', { units: MM, significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then`;
+    if (share !== undefined && share >= TOO_DEEP)
+      return {
+        verdict: 'stop',
+        say: `${begins} At the pace seen it would sink ${sinks}. Even if it slows, that is no part any more: quicken the set, or cast with a foam that lasts.`,
+      };
+    if (set.initial < TOO_SOON)
       return {
         verdict: 'look',
-        say: `${begins} In the mix the paste holds the foam far longer than a jar does, or not, and only its level tells: read how far it sinks in the first half hour, and enter that.`,
+        say: `It begins to set at ${at}, perhaps before you have placed it. Check the bag’s time; if it is right, mix less at once, or cooler.`,
       };
-    const sinking = `${say(race.settlingBySet, 'length', { units: MM, significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth`;
-    if (share >= TOO_DEEP)
-      return {
-        verdict: 'stop',
-        say: `${begins} At the pace seen it would sink ${sinking}, by then. Even if it slows, that is no part any more: quicken the set, or cast with a foam that lasts.`,
-      };
+    if (share === undefined)
+      return lasts
+        ? { verdict: 'good', say: `${begins} Watch the level all the same.` }
+        : {
+            verdict: 'look',
+            say: `${begins} In the mix the paste holds the foam far longer than a jar does, or not, and only its level tells: read how far it sinks in the first half hour, and enter that.`,
+          };
     return share <= LITTLE
       ? {
           verdict: 'good',
-          say: `${begins} At the pace seen it sinks ${sinking}, by then, at the worst: the paste holds its foam. Leave that much to strike off.`,
+          say: `${begins} At the pace seen it sinks ${sinks}, at the worst: the paste holds its foam. Leave that much to strike off.`,
         }
       : {
           verdict: 'look',
-          say: `${begins} At the pace seen it would sink ${sinking}, by then, at the worst. If that is too much, quicken the set or lengthen the foam’s life.`,
+          say: `${begins} At the pace seen it would sink ${sinks}, at the worst. If that is too much, quicken the set or lengthen the foam’s life.`,
         };
   },
   notes: ({ water, dosed, notes }, v, say) => [
@@ -224,7 +234,7 @@ export default worksheet({
         }),
     },
   ],
-  cautions: ['caustic-slurry', 'frost-and-heat'],
+  cautions: ['caustic-slurry', 'calcium-chloride', 'frost-and-heat'],
   defers: [
     'The accelerator’s and the cement’s own sheets decide doses and times. The order of the ways is common practice, no source.',
   ],

@@ -31,6 +31,9 @@ export function setWorked(v: Values<typeof setFields>) {
     foamTime: v.foamTime,
     ...(v.sunk === undefined ? {} : { settling: { depth: v.sunk, after: v.sunkAfter } }),
   });
+  const { settlingBySet } = race;
+  // A part sinks no further than it is deep.
+  const sinking = settlingBySet === undefined ? undefined : Math.min(settlingBySet, v.depth);
   return {
     set,
     third: scaleSet(third, dosed.factor),
@@ -39,7 +42,8 @@ export function setWorked(v: Values<typeof setFields>) {
     shortest: dosed.shortest === undefined ? undefined : scaleSet(arrhenius, dosed.shortest),
     water: sabinFactors({ from: v.testWater, to: v.waterCement }),
     race,
-    share: race.settlingBySet === undefined ? undefined : race.settlingBySet / v.depth,
+    sinking,
+    share: sinking === undefined ? undefined : sinking / v.depth,
     pace: {
       reference: ageFactor(law, v.referenceAt),
       here: ageFactor(law, v.mixAt),
