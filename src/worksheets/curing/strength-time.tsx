@@ -1,5 +1,7 @@
+import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { fitStrength, type StrengthFit } from '../../core/curing/strength-fit.ts';
 import { REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
+import { HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
 import { lines } from '../../islands/fields/lines.tsx';
@@ -15,15 +17,21 @@ import { dryDensity, wetDensity } from '../shared/part-fields.ts';
 const SPREADS = 2;
 
 interface Growing {
+  /** Youngest and oldest of the reader's own results, s. */
+  readonly tested: readonly [number, number] | undefined;
   readonly fit: StrengthFit | undefined;
   readonly curve: ((age: number) => number) | undefined;
   readonly at: (age: number) => { readonly low: number; readonly high: number };
   readonly onlyMinima: boolean;
 }
 
+/** Younger than any growth curve speaks of, and than any result of the reader's own, it has no strength now. */
 const answers = (age: number, growing: Growing) => ({
   ...growing,
-  now: growing.at(age),
+  now:
+    age < Math.min(EARLIEST_ADJUSTED_AGE, growing.tested?.[0] ?? Infinity)
+      ? undefined
+      : growing.at(age),
   at28: growing.at(REFERENCE_AGE),
 });
 
@@ -84,7 +92,9 @@ export default worksheet({
         fit.strength28 * strengthShare({ age, coefficient: fit.coefficient });
       const spread = Math.exp(SPREADS * Math.min(fit.spread ?? 0, 5));
       const at = (age: number) => ({ low: curve(age) / spread, high: curve(age) * spread });
-      return answers(v.age, { fit, curve, at, onlyMinima: false });
+      const ages = v.results.map(({ age }) => age);
+      const tested = [Math.min(...ages), Math.max(...ages)] as const;
+      return answers(v.age, { fit, curve, at, onlyMinima: false, tested });
     }
     const band = strengthBand({ wetDensity: v.wet, ovenDryDensity: v.dry });
     demand('wet', band.known ? 0 : v.wet, 'density', { max: 0 }, 'no-published-strength');
@@ -95,20 +105,20 @@ export default worksheet({
       return { low: low28 * Math.min(...shares), high: high28 * Math.max(...shares) };
     };
     const onlyMinima = band.known && band.high === null;
-    return answers(v.age, { fit: undefined, curve: undefined, at, onlyMinima });
+    return answers(v.age, { fit: undefined, curve: undefined, at, onlyMinima, tested: undefined });
   },
   results: {
     low: {
       label: 'Now, low end',
       kind: 'stress',
-      of: (r) => r.now.low,
+      of: (r) => r.now?.low,
       units: MPA,
       significant: 2,
     },
     high: {
       label: 'Now, high end',
       kind: 'stress',
-      of: (r) => r.now.high,
+      of: (r) => r.now?.high,
       units: MPA,
       significant: 2,
       answer: true,
@@ -135,22 +145,34 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: (r, { from }, say) => {
-    const stress = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
-    if (from === 'own')
-      return r.fit!.notes.length > 0
-        ? {
-            verdict: 'look',
-            say: `Between ${stress(r.now.low)} and ${stress(r.now.high)} now, but the results do not show by themselves how it grows: the cement’s usual growth is used. Test at another age.`,
-          }
-        : {
-            verdict: 'good',
-            say: `Your own results say ${stress(r.now.low)} to ${stress(r.now.high)} now. They outrank the model: go by them between the ages you tested.`,
-          };
-    return {
-      verdict: 'look',
-      say: `Somewhere between ${stress(r.now.low)} and ${stress(r.now.high)} now: a forecast of the kind, not of this part. Test a cube or a bar of the batch before you rely on any of it.`,
-    };
+  judge: ({ now, fit, tested }, { age }, say) => {
+    if (!now)
+      return {
+        verdict: 'stop',
+        say: `Too young for any figure: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours at 20\u00a0°C (68\u00a0°F) no estimate is worth anything. Leave it where it lies.`,
+      };
+    const [low, high] = [now.low, now.high].map((pa) =>
+      say(pa, 'stress', { units: MPA, significant: 2 }),
+    );
+    if (!fit || !tested)
+      return {
+        verdict: 'look',
+        say: `Somewhere between ${low} and ${high} now: a forecast of the kind, not of this part. Test a cube or a bar of the batch before you rely on any of it.`,
+      };
+    if (fit.notes.length > 0)
+      return {
+        verdict: 'look',
+        say: `Between ${low} and ${high} now, but the results do not show by themselves how it grows: the cement’s usual growth is used. Test at another age.`,
+      };
+    return age < tested[0] || age > tested[1]
+      ? {
+          verdict: 'look',
+          say: `${low} to ${high} now, by the curve through your results, carried ${age < tested[0] ? 'back before the first' : 'on past the last'} of them. Test one at this age before you rely on it.`,
+        }
+      : {
+          verdict: 'good',
+          say: `Your own results say ${low} to ${high} now. They outrank the model: go by them between the ages you tested.`,
+        };
   },
   notes: (r, { from }) => [
     'The growth curve was made for ordinary concrete. No source seen validates it for foamed concrete.',
@@ -181,7 +203,7 @@ export default worksheet({
       put: (v, r, say) =>
         r.fit
           ? `Through your ${v.results.length} results by least squares: f28 = ${say(r.fit.strength28, 'stress', { units: MPA })}, s = ${r.fit.coefficient.toFixed(2)}`
-          : `f28 from ${say(r.at28.low, 'stress', { units: MPA })} to ${say(r.at28.high, 'stress', { units: MPA })}, s from ${GROWTH[v.cement][1].toFixed(2)} to ${GROWTH[v.cement][0].toFixed(2)}: at ${say(v.age, 'time', { units: DAYS })}, ${say(r.now.low, 'stress', { units: MPA, significant: 2 })} to ${say(r.now.high, 'stress', { units: MPA, significant: 2 })}`,
+          : `f28 from ${say(r.at28.low, 'stress', { units: MPA })} to ${say(r.at28.high, 'stress', { units: MPA })}, s from ${GROWTH[v.cement][1].toFixed(2)} to ${GROWTH[v.cement][0].toFixed(2)}${r.now ? `: at ${say(v.age, 'time', { units: DAYS })}, ${say(r.now.low, 'stress', { units: MPA, significant: 2 })} to ${say(r.now.high, 'stress', { units: MPA, significant: 2 })}` : ''}`,
     },
   ],
   figure: ({ values: v, result: r, say }) => (
@@ -189,7 +211,7 @@ export default worksheet({
       at={r.at}
       curve={r.curve}
       results={v.from === 'own' ? v.results : []}
-      now={v.age}
+      now={r.now && v.age}
       say={say}
     />
   ),

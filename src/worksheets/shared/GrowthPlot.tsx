@@ -11,7 +11,8 @@ interface Props {
   /** The curve through the reader's own results, Pa. */
   readonly curve: ((age: number) => number) | undefined;
   readonly results: readonly { readonly age: number; readonly strength: number }[];
-  readonly now: number;
+  /** Undefined where nothing can be said of now. */
+  readonly now: number | undefined;
   readonly say: Say;
 }
 
@@ -19,19 +20,20 @@ interface Props {
 export function GrowthPlot({ at, curve, results, now, say }: Props) {
   const unit = say.system === 'us' ? 'psi' : 'MPa';
   const inUnit = (pascal: number) => toUnit(pascal, 'stress', unit);
-  const end = Math.max(28 * DAY, now * 1.1, ...results.map(({ age }) => age * 1.05));
+  const end = Math.max(28 * DAY, (now ?? 0) * 1.1, ...results.map(({ age }) => age * 1.05));
   // Closer together where the curve bends.
   const ages = Array.from({ length: POINTS + 1 }, (_, i) => end * (i / POINTS) ** 2);
-  const here = at(now);
+  const here = now === undefined ? undefined : { now, ...at(now) };
   const most = Math.max(
     at(end).high,
     ...results.map(({ strength }) => strength),
     curve ? curve(end) : 0,
   );
-  const middle = curve ? curve(now) : Math.sqrt(here.low * here.high);
+  const between = ({ low, high }: ReturnType<typeof at>) =>
+    `between ${inUnit(low).toPrecision(2)} and ${inUnit(high).toPrecision(2)}`;
   return (
     <Plot
-      words={`At an adjusted age of ${(now / DAY).toFixed(1)} days between ${inUnit(here.low).toPrecision(2)} and ${inUnit(here.high).toPrecision(2)} ${unit}; at 28 days between ${inUnit(at(28 * DAY).low).toPrecision(2)} and ${inUnit(at(28 * DAY).high).toPrecision(2)}.`}
+      words={`${here ? `At an adjusted age of ${(here.now / DAY).toFixed(1)} days ${between(here)} ${unit}; at` : 'At'} 28 days ${between(at(28 * DAY))} ${unit}.`}
       caption={
         curve
           ? 'Compressive strength: your results, the curve through them, and twice their spread either way.'
@@ -62,11 +64,22 @@ export function GrowthPlot({ at, curve, results, now, say }: Props) {
               r="5"
             />
           ))}
-          <path
-            class="level"
-            d={`M${axes.x(now / DAY)} ${axes.y(0)}V${axes.y(inUnit(here.high))}`}
-          />
-          <Dot axes={axes} at={[now / DAY, inUnit(middle)]} label="now" />
+          {here && (
+            <>
+              <path
+                class="level"
+                d={`M${axes.x(here.now / DAY)} ${axes.y(0)}V${axes.y(inUnit(here.high))}`}
+              />
+              <Dot
+                axes={axes}
+                at={[
+                  here.now / DAY,
+                  inUnit(curve ? curve(here.now) : Math.sqrt(here.low * here.high)),
+                ]}
+                label="now"
+              />
+            </>
+          )}
         </>
       )}
     </Plot>
