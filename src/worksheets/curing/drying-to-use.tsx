@@ -115,7 +115,8 @@ export default worksheet({
     });
     const meanAt = (time: number, diffusivity: number) =>
       v.resting + (initial - v.resting) * moistureLeft({ ...slab, diffusivity, time });
-    return { rule, diffusion, initial, meanAt, free };
+    // The rule may ask for longer than diffusion at its slowest: of a thin part it does.
+    return { rule, diffusion, latest: Math.max(rule, diffusion.latest), initial, meanAt, free };
   },
   results: {
     rule: {
@@ -145,7 +146,7 @@ export default worksheet({
     latest: {
       label: 'Perhaps as late as',
       kind: 'time',
-      of: (r) => r.diffusion.latest,
+      of: (r) => r.latest,
       units: DAYS,
       significant: 2,
     },
@@ -157,12 +158,12 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ rule, diffusion }, _, say) => {
+  judge: ({ rule, diffusion, latest }, _, say) => {
     const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });
     const longest = Math.max(rule, diffusion.time);
     return {
       verdict: 'look',
-      say: `Plan for ${days(longest)}, the longer of the two, and be ready for ${days(diffusion.latest)}. Neither figure says that it is dry: before you seal or cover it, weigh it until it loses no more from week to week, or read a hygrometer under a sealed box.`,
+      say: `Plan for ${days(longest)}, the longer of the two${latest > longest ? `, and be ready for ${days(latest)}` : ''}. Neither figure says that it is dry: before you seal or cover it, weigh it until it loses no more from week to week, or read a hygrometer under a sealed box.`,
     };
   },
   notes: () => [
