@@ -6,10 +6,11 @@ import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { LITRES } from './amounts.ts';
 import { RecordFields } from './RecordFields.tsx';
-import { RunBaseDoubt } from './RunBaseDoubt.tsx';
+import { RunDoubt } from './RunDoubt.tsx';
 import { FoamWeight } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
 import { foamWanted } from './run-base.ts';
+import { placedDoubt } from './run-doubt.ts';
 import type { StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
@@ -69,7 +70,7 @@ function BaseMix({ editor, plan, say }: StepProps) {
       {(plan?.sand ?? 0) > 0 && (
         <Amount editor={editor} name="sand" planned={plan?.sand} say={say} />
       )}
-      <RunBaseDoubt editor={editor} plan={plan} say={say} />
+      <RunDoubt editor={editor} plan={plan} say={say} />
     </>
   );
 }
@@ -84,7 +85,6 @@ function Foam({ editor, plan, say }: StepProps) {
       <RecordFields editor={editor} names={['tare', 'vessel']} say={say} />
       <FoamWeight editor={editor} say={say} />
       <RecordFields editor={editor} names={['foamDensity']} say={say} />
-      <RunBaseDoubt editor={editor} plan={plan} say={say} />
       {wanted.is === 'refused' && <Verdict verdict="stop" say={wanted.say} />}
       <Amount
         editor={editor}
@@ -93,17 +93,21 @@ function Foam({ editor, plan, say }: StepProps) {
         {...(wanted.is === 'amount' && { why: wanted.say })}
         say={say}
       />
+      {/* Beneath what is typed last: coming and going, it must not move the field. */}
+      <RunDoubt editor={editor} plan={plan} say={say} />
     </>
   );
 }
 
-function Place({ editor, say }: StepProps) {
+function Place({ editor, plan, say }: StepProps) {
+  const doubt = placedDoubt(runReadings(editor.record, say), plan, say);
   return (
     <>
       <p>
         From low down, in one go, a little proud. Do not vibrate. Then write down where it went.
       </p>
       <RecordFields editor={editor} names={['placed', 'leftOver', 'depth']} say={say} />
+      {doubt && <Verdict {...doubt} />}
     </>
   );
 }

@@ -6,14 +6,14 @@ import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY } from './amounts.ts';
 import { addWords, doubtWords, spentWords } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
-import { RunBaseDoubt } from './RunBaseDoubt.tsx';
+import { RunDoubt } from './RunDoubt.tsx';
 import { adviceOn, anotherMixNote } from './run-advice.ts';
-import { baseDoubt } from './run-base.ts';
 import { correcting, uncorrected } from './run-correction.ts';
+import { runDoubt } from './run-doubt.ts';
 import type { StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
-import { belowTare } from './run-weighings.ts';
+import { belowTare, blendDensity } from './run-weighings.ts';
 
 /** The field of the full bucket: what is done next, whatever was pressed. */
 const FULL = 'record-full';
@@ -26,10 +26,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   // Asked once: a field must not go away while it is being typed in.
   const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
   const refused = belowTare(readingOf('full').label, full, tare, say);
-  const density =
-    tare !== undefined && full !== undefined && vessel && !refused
-      ? (full - tare) / vessel
-      : undefined;
+  const density = blendDensity(readings);
   const target = at('planned') ?? plan?.wetDensity;
   const advice =
     density !== undefined && target !== undefined
@@ -76,7 +73,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
           {target !== undefined && `planned: ${say(target, 'density', { units: DENSITY })}`}
         </p>
       )}
-      <RunBaseDoubt editor={editor} plan={plan} say={say} />
+      <RunDoubt editor={editor} plan={plan} say={say} />
       {advice?.is === 'refused' && (
         <Verdict
           verdict="stop"
@@ -85,10 +82,10 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       )}
       {advice?.is === 'leave' && (
         <Verdict
-          {...(baseDoubt(readings, plan, say)
+          {...(runDoubt(readings, plan, say)
             ? {
                 verdict: 'look',
-                say: 'The density is near enough. Settle what was weighed in before you place it.',
+                say: 'The density is near enough. Settle what was put in before you place it.',
               }
             : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
         />

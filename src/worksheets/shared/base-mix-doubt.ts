@@ -25,6 +25,11 @@ export function baseMixDoubt(
   planned: BaseParts | undefined,
   say: Say,
 ): Judgement | undefined {
+  if (weighed.cement === 0)
+    return {
+      verdict: 'stop',
+      say: 'Cement cannot be 0: nothing can be worked out for a base mix without it. Write down what was weighed in.',
+    };
   const ratio = ratioOf(weighed);
   if (!planned)
     return isBaseMix(ratio) ? undefined : { verdict: 'look', say: noBaseMixWords(ratio, say) };

@@ -9,7 +9,7 @@ import {
   offWords,
 } from './correction-advice.ts';
 import { ifAllowed } from './lazy.ts';
-import { baseIn, foamWanted } from './run-base.ts';
+import { baseIn, massIn } from './run-base.ts';
 import type { RunPlan } from './run-plan.ts';
 import type { RunReadings } from './run-readings.ts';
 
@@ -23,15 +23,13 @@ export function adviceOn(
   const { at, pm } = readings;
   const base = baseIn(readings, plan);
   const foamDensity = at('foamDensity') ?? plan?.foamDensity;
-  const wanted = foamWanted(readings, plan, say);
-  const put = at('foamVolume') ?? (wanted.is === 'amount' ? wanted.volume : 0);
-  if (!base || !foamDensity) return undefined;
-  const foam = put + (at('foamAdded') ?? 0);
+  const mass = massIn(readings, plan, say);
+  if (!base || !foamDensity || mass === undefined) return undefined;
   const tolerance = NEAR_ENOUGH * target;
   const fix = ifAllowed(() =>
     correctMix({
       measuredDensity: density,
-      massInHand: base.mass + foam * foamDensity + (at('baseAdded') ?? 0),
+      massInHand: mass,
       targetDensity: target,
       foamDensity,
       baseDensity: base.density,

@@ -1,9 +1,7 @@
 import { baseMix } from '../../core/mix/base-mix.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM } from './amounts.ts';
-import { baseMixDoubt } from './base-mix-doubt.ts';
 import { ifAllowed } from './lazy.ts';
 import type { RunPlan } from './run-plan.ts';
 import type { RunReadings } from './run-readings.ts';
@@ -31,17 +29,6 @@ export function baseIn({ at }: RunReadings, plan: RunPlan | undefined): BaseIn |
       weighed: written === 0 ? 'none' : written < names.length ? 'some' : 'all',
     }
   );
-}
-
-/** What is strange about water and cement once both are weighed in. The example’s plan is nobody’s. */
-export function baseDoubt(
-  { at }: RunReadings,
-  plan: RunPlan | undefined,
-  say: Say,
-): Judgement | undefined {
-  const [water, cement] = [at('water'), at('cement')];
-  if (water === undefined || !cement) return undefined;
-  return baseMixDoubt({ water, cement }, plan?.example ? undefined : plan, say);
 }
 
 /** How much foam the base mix in the mixer wants, m³, and what that follows; or why none is named. */
@@ -97,4 +84,19 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
     volume: fix.foamVolume,
     say: `For ${BASE_WORDS[base.weighed]} and ${foamWords}, to come out at ${wet(target)}.`,
   };
+}
+
+/** Base mix and foam in the mixer, kg, corrections and all: as written down, else as planned or wanted. */
+export function massIn(
+  readings: RunReadings,
+  plan: RunPlan | undefined,
+  say: Say,
+): number | undefined {
+  const { at } = readings;
+  const base = baseIn(readings, plan);
+  const foamDensity = at('foamDensity') ?? plan?.foamDensity;
+  if (!base || !foamDensity) return undefined;
+  const wanted = foamWanted(readings, plan, say);
+  const put = at('foamVolume') ?? (wanted.is === 'amount' ? wanted.volume : 0);
+  return base.mass + (put + (at('foamAdded') ?? 0)) * foamDensity + (at('baseAdded') ?? 0);
 }

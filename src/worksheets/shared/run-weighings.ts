@@ -20,6 +20,14 @@ export function belowTare(
   return `${label}: read ${mass(full)}; it must be more than the bucket weighs empty, ${mass(tare)}.`;
 }
 
+/** The wet density of the blend, kg/m³; undefined until its bucket is weighed and can be true. */
+export function blendDensity({ at }: RunReadings): number | undefined {
+  const [tare, full, vessel] = [at('tare'), at('full'), at('vessel')];
+  return tare !== undefined && full !== undefined && full > tare && vessel
+    ? (full - tare) / vessel
+    : undefined;
+}
+
 /** What a bucket full of foam comes to: its density, kg/m³, or what is wrong with the weighing. */
 export interface FoamWeighed {
   readonly density?: number;

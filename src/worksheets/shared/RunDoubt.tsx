@@ -1,10 +1,10 @@
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { baseDoubt } from './run-base.ts';
+import { runDoubt } from './run-doubt.ts';
 import type { StepProps } from './run-plan.ts';
 import { runReadings } from './run-readings.ts';
 
 /** Shown at each step that goes by what was weighed in: it may still be put right. */
-export function RunBaseDoubt({ editor, plan, say }: Pick<StepProps, 'editor' | 'plan' | 'say'>) {
-  const doubt = baseDoubt(runReadings(editor.record, say), plan, say);
+export function RunDoubt({ editor, plan, say }: Pick<StepProps, 'editor' | 'plan' | 'say'>) {
+  const doubt = runDoubt(runReadings(editor.record, say), plan, say);
   return doubt ? <Verdict {...doubt} /> : null;
 }

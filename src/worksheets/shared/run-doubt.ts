@@ -1,0 +1,89 @@
+import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+import { DENSITY, FOAM, LITRES } from './amounts.ts';
+import { baseMixDoubt } from './base-mix-doubt.ts';
+import { hasRoom } from './correction-advice.ts';
+import { baseIn, foamWanted, massIn } from './run-base.ts';
+import type { RunPlan } from './run-plan.ts';
+import type { RunReadings } from './run-readings.ts';
+import { blendDensity } from './run-weighings.ts';
+
+/** Foam so many times heavier or lighter than planned was weighed or typed wrong. A choice. */
+const ANOTHER_FOAM = 2;
+/** Foam put in that is off what is wanted by more than this share was measured or typed wrong. A choice. */
+const ANOTHER_AMOUNT = 0.5;
+/** No more can come out than went in, and bucket and forms are not read closer than this. A choice. */
+const OUT_OF_IN = 1.1;
+
+const litres = (volume: number, say: Say) => say(volume, 'volume', { units: LITRES });
+const look = (words: string): Judgement => ({ verdict: 'look', say: words });
+
+/** What is strange about what was put in so far, the cause before what follows from it. */
+export function runDoubt(
+  readings: RunReadings,
+  plan: RunPlan | undefined,
+  say: Say,
+): Judgement | undefined {
+  // The example’s plan is nobody’s.
+  const own = plan?.example ? undefined : plan;
+  return (
+    baseDoubt(readings, own, say) ??
+    foamDoubt(readings, own, say) ??
+    amountDoubt(readings, plan, own, say)
+  );
+}
+
+function baseDoubt({ at }: RunReadings, own: RunPlan | undefined, say: Say) {
+  const [water, cement] = [at('water'), at('cement')];
+  if (cement !== 0 && (water === undefined || cement === undefined)) return undefined;
+  return baseMixDoubt({ water: water ?? 0, cement }, own, say);
+}
+
+function foamDoubt({ at }: RunReadings, own: RunPlan | undefined, say: Say) {
+  const foam = at('foamDensity');
+  if (!foam || !own?.foamDensity) return undefined;
+  if (Math.max(foam / own.foamDensity, own.foamDensity / foam) <= ANOTHER_FOAM) return undefined;
+  const words = (density: number) => say(density, 'density', { units: FOAM });
+  return look(
+    `The foam comes to ${words(foam)}, where ${words(own.foamDensity)} is planned: look again at the bucket’s volume, its empty weight and what it weighs full of foam.`,
+  );
+}
+
+function amountDoubt(
+  readings: RunReadings,
+  plan: RunPlan | undefined,
+  own: RunPlan | undefined,
+  say: Say,
+) {
+  const wanted = foamWanted(readings, plan, say);
+  const base = baseIn(readings, plan);
+  if (wanted.is !== 'amount' || !base) return undefined;
+  const whole = base.mass / base.density + wanted.volume;
+  if (own && !hasRoom(whole, own.largestLoad))
+    return look(
+      `${say(base.mass, 'mass')} of base mix and its foam make ${litres(whole, say)}, and the mixer takes ${litres(own.largestLoad, say)}: look again at each part weighed in, and at its unit.`,
+    );
+  const put = readings.at('foamVolume');
+  if (put === undefined || Math.abs(put / wanted.volume - 1) <= ANOTHER_AMOUNT) return undefined;
+  return look(
+    `${litres(put, say)} of foam was put in, where ${litres(wanted.volume, say)} is wanted: look again at what was measured out.`,
+  );
+}
+
+/** More filled in the forms and left over than ever was in the mixer. */
+export function placedDoubt(
+  readings: RunReadings,
+  plan: RunPlan | undefined,
+  say: Say,
+): Judgement | undefined {
+  const { at } = readings;
+  const [base, went] = [baseIn(readings, plan), massIn(readings, plan, say)];
+  const density = blendDensity(readings) ?? at('planned') ?? plan?.wetDensity;
+  if (!base || went === undefined || !density) return undefined;
+  if (plan?.example && base.weighed !== 'all') return undefined;
+  const out = (at('placed') ?? 0) * density + (at('leftOver') ?? 0);
+  if (out <= OUT_OF_IN * went) return undefined;
+  return look(
+    `Filled and left over weigh ${say(out, 'mass')} at ${say(density, 'density', { units: DENSITY })}, and ${say(went, 'mass')} went into the mixer: look again at both, and at what was weighed in.`,
+  );
+}
