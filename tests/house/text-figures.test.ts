@@ -39,7 +39,8 @@ function pairsIn(text: string): Found[] {
         const agree = left.map((l, i) => {
           const r = right[i]!;
           if (!l.ok || !r.ok) return undefined;
-          const converted = (l.value - (r.unit.offset ?? 0)) / r.unit.factor;
+          const { factor, mark = 0, offset = 0 } = r.unit;
+          const converted = (l.value - offset) / factor + mark;
           return kind === 'temperature'
             ? Math.abs(converted - r.number) <= DEGREE
             : Math.abs(converted / r.number - 1) <= ROUNDING;

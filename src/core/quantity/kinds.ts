@@ -52,13 +52,15 @@ export type Kind =
   | 'angle'
   | 'amountConcentration';
 
-/** One unit of a kind. The SI value is `value * factor + offset`. */
+/** One unit of a kind. The SI value is `(value − mark) · factor + offset`. */
 export interface Unit {
   /** Plain ASCII, stable: it is what is stored and linked to. */
   readonly id: string;
   /** As it is printed: `kg/m³`. Empty for a plain number. */
   readonly symbol: string;
   readonly factor: number;
+  /** A scale that does not begin at nothing: what is read at a mark of it, and what that is in SI. */
+  readonly mark?: number;
   readonly offset?: number;
   /** Other spellings that a reader may type; see `normalise` for those that need no listing. */
   readonly aliases: readonly string[];

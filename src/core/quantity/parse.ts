@@ -92,7 +92,8 @@ function inSi(
   typedUnit: boolean,
   comma: boolean,
 ): Parsed {
-  const value = number * unit.factor + (unit.offset ?? 0);
+  const { factor, mark = 0, offset = 0 } = unit;
+  const value = (number - mark) * factor + offset;
   if (!Number.isFinite(number) || !Number.isFinite(value))
     return { ok: false, problem: { code: 'too-large', read } };
   return { ok: true, value, unit, typedUnit, number, comma };

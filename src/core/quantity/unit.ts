@@ -1,6 +1,6 @@
 import type { Unit } from './kinds.ts';
 
-type More = Partial<Pick<Unit, 'offset' | 'source' | 'exact' | 'note'>>;
+type More = Partial<Pick<Unit, 'mark' | 'offset' | 'source' | 'exact' | 'note'>>;
 
 const unit =
   (system: Unit['system'], source: string) =>

@@ -9,7 +9,8 @@ const KELVIN = ['°K', 'kelvin', 'kelvins'];
 /** SI: K. */
 export const TEMPERATURE: readonly Unit[] = [
   metric('degC', '°C', 1, CELSIUS, { offset: ICE_POINT }),
-  us('degF', '°F', FAHRENHEIT_DEGREE, FAHRENHEIT, { offset: 459.67 * FAHRENHEIT_DEGREE }),
+  // From its freezing point on: 32 °F is 0 °C to the last digit, where limits stand.
+  us('degF', '°F', FAHRENHEIT_DEGREE, FAHRENHEIT, { mark: 32, offset: ICE_POINT }),
   metric('K', 'K', 1, KELVIN),
 ];
 

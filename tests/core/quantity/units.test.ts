@@ -107,3 +107,17 @@ test('a temperature difference has the units of temperature, without its zero', 
   expect(ids('temperatureDifference')).toEqual(ids('temperature'));
   for (const { offset } of KINDS.temperatureDifference.units) expect(offset ?? 0).toBe(0);
 });
+
+test.each([
+  [32, 0],
+  [41, 5],
+  [50, 10],
+  [104, 40],
+  [140, 60],
+  [158, 70],
+  [212, 100],
+])('%d °F is %d °C to the last digit: a limit is met from both scales', (fahrenheit, celsius) => {
+  const si = fromUnit(fahrenheit, 'temperature', 'degF');
+  expect(si).toBe(fromUnit(celsius, 'temperature', 'degC'));
+  expect(toUnit(si, 'temperature', 'degF')).toBeCloseTo(fahrenheit, 12);
+});
