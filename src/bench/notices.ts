@@ -4,6 +4,10 @@ export interface Action {
   readonly run: () => void;
 }
 
+/** Takes a notice away that has lost its ground. */
+export const withdraw = (id: string): void =>
+  globalThis.document?.querySelector(`#notices [data-notice="${id}"]`)?.remove();
+
 /**
  * Shows a notice at the head of the page and has it announced. A notice with the same id replaces
  * the earlier one. Without a page (in tests, at build) it does nothing.
@@ -11,7 +15,7 @@ export interface Action {
 export function notify(id: string, text: string, actions: readonly Action[] = []): void {
   const place = globalThis.document?.getElementById('notices');
   if (!place) return;
-  place.querySelector(`[data-notice="${id}"]`)?.remove();
+  withdraw(id);
   const from = document.activeElement;
   const box = document.createElement('div');
   box.className = 'notice';

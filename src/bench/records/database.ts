@@ -66,10 +66,30 @@ export function tell(id?: string): void {
   voice.postMessage(id ?? null);
 }
 
-/** Why the browser would not store, as a sentence. */
-export function refusalOf(error: unknown): string {
-  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
-  return name === 'QuotaExceededError'
-    ? 'This browser has no room left for records. Nothing was lost of what is stored; take the batches out as a file, remove photos, and try again.'
-    : 'This browser would not store the record (storage is off, or the page was opened privately). Take it out as a file before you close this page.';
+/** What became of something asked of the database. */
+export type Done<T = void> =
+  | { readonly ok: true; readonly value: T }
+  /** Nothing was changed. `full`: for want of room. */
+  | { readonly ok: false; readonly say: string; readonly full: boolean };
+
+export async function trying<T>(work: () => Promise<T>): Promise<Done<T>> {
+  try {
+    return { ok: true, value: await work() };
+  } catch (error) {
+    return { ok: false, say: refusalOf(error), full: isFull(error) };
+  }
 }
+
+const isFull = (error: unknown) =>
+  (error instanceof Error || error instanceof DOMException) && error.name === 'QuotaExceededError';
+const OFF = 'storage is off, or the page was opened privately';
+
+/** Why the browser would not store, as a sentence. */
+export const refusalOf = (error: unknown): string =>
+  isFull(error)
+    ? 'This browser has no room left for records. Nothing was lost of what is stored; take the batches out as a file, remove photos, and try again.'
+    : `This browser would not store anything (${OFF}).`;
+
+/** Why what is stored cannot be read, as a sentence. */
+export const unreadOf = (error: unknown): string =>
+  `The batches in this browser cannot be read here (${isFull(error) ? 'it has no room left' : OFF}).`;

@@ -1,5 +1,6 @@
 import { draftsLeft } from './drafts.ts';
-import { content } from './record.ts';
+import { LIMITS } from './limits.ts';
+import { type BatchRecord, content, newId } from './record.ts';
 import { readRecord, saveRecord } from './store.ts';
 
 /** A draft younger than this may belong to a tab that is being typed in, ms. */
@@ -24,4 +25,31 @@ export async function recoverDrafts(now = Date.now()): Promise<number> {
     recovered++;
   }
   return recovered;
+}
+
+/**
+ * Batches with what was typed into them and is not stored, for a file. A draft takes the place of the batch it
+ * was typed into; a second one, or one into a batch that was saved since, stands beside it.
+ */
+export function withDrafts(
+  records: readonly BatchRecord[],
+  drafts: readonly BatchRecord[] = draftsLeft().map(({ record }) => record),
+): { readonly records: readonly BatchRecord[]; readonly unstored: number } {
+  const stored = new Map(records.map((record) => [record.id, record]));
+  const all = new Map(stored);
+  let unstored = 0;
+  for (const draft of drafts.toReversed()) {
+    const here = all.get(draft.id);
+    if (here && content(here) === content(draft)) continue;
+    unstored++;
+    if (here === stored.get(draft.id) && (here?.revision ?? draft.revision) === draft.revision) {
+      all.set(draft.id, draft);
+      continue;
+    }
+    const name = `${draft.name} (not stored)`.slice(0, LIMITS.name);
+    // Its photos are the other's.
+    const beside = { ...draft, id: newId(), revision: 0, name, photos: [] };
+    all.set(beside.id, beside);
+  }
+  return { records: [...all.values()], unstored };
 }

@@ -1,4 +1,4 @@
-import { type Binned, database, refusalOf, type SetAside, tell } from './database.ts';
+import { type Done, database, refusalOf, type SetAside, tell, trying } from './database.ts';
 import { doubled } from './merge.ts';
 import { openRecord } from './migrate.ts';
 import { READINGS, type ReadingName, readingOf } from './readings.ts';
@@ -95,12 +95,18 @@ function faultIn(record: BatchRecord): string | undefined {
 
 /**
  * Stores a record over the revision it is based on, `record.revision` (0: it is new). The check and
- * the write are one transaction: a tab that dies in between leaves the old record whole.
+ * the write are one transaction: a tab that dies in between leaves the old record whole. One that was removed
+ * meanwhile and is stored anew has its photos back from the bin, where the batch as it was removed stays.
  */
 export async function saveRecord(record: BatchRecord): Promise<Saved> {
   try {
-    const tx = (await database()).transaction('batches', 'readwrite');
-    const there = look(await tx.store.get(record.id));
+    const isNew = record.revision === 0;
+    const tx = (await database()).transaction(
+      isNew ? ['batches', 'photos', 'bin'] : ['batches'],
+      'readwrite',
+    );
+    const batches = tx.objectStore('batches');
+    const there = look(await batches.get(record.id));
     if (there.is === 'unreadable') {
       await tx.done;
       return { ok: false, because: 'unreadable', say: there.say };
@@ -120,7 +126,13 @@ export async function saveRecord(record: BatchRecord): Promise<Saved> {
       await tx.done;
       return { ok: false, because: 'refused', say: `Not stored: ${fault}.` };
     }
-    await Promise.all([tx.store.put(next), tx.done]);
+    const lost = isNew ? await tx.objectStore('bin').get(record.id) : undefined;
+    const photos = lost?.photos.filter(({ id }) => record.photos.some((note) => note.id === id));
+    await Promise.all([
+      batches.put(next),
+      ...(photos ?? []).map((photo) => tx.objectStore('photos').put(photo)),
+      tx.done,
+    ]);
     tell(record.id);
     return { ok: true, record: next };
   } catch (error) {
@@ -171,55 +183,6 @@ export async function putRecords(
 const TAKEN =
   'Nothing was stored: one of the photos bears the id of another batch’s photo. Bring the file in again, and it is given one of its own.';
 
-/** Moves batches to the bin, from where they can be put back. */
-export async function removeRecords(ids: readonly string[]): Promise<void> {
-  const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
-  for (const id of ids) {
-    const record = await tx.objectStore('batches').get(id);
-    if (!record) continue;
-    const photos = await tx.objectStore('photos').index('batch').getAll(id);
-    tx.objectStore('bin').put({ id, removed: new Date().toISOString(), record, photos });
-    tx.objectStore('batches').delete(id);
-    for (const photo of photos) tx.objectStore('photos').delete(photo.id);
-  }
-  await tx.done;
-  tell();
-}
-
-/** Puts batches back from the bin. One that is there again meanwhile is left as it is. */
-export async function putBack(ids: readonly string[]): Promise<void> {
-  const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
-  for (const id of ids) {
-    const binned = await tx.objectStore('bin').get(id);
-    if (!binned || (await tx.objectStore('batches').get(id))) continue;
-    tx.objectStore('batches').put(binned.record);
-    for (const photo of binned.photos) tx.objectStore('photos').put(photo);
-    tx.objectStore('bin').delete(id);
-  }
-  await tx.done;
-  tell();
-}
-
-export const listBin = async (): Promise<readonly Binned[]> => (await database()).getAll('bin');
-export const binnedPhotos = async (): Promise<readonly Photo[]> =>
-  (await listBin()).flatMap(({ photos }) => photos);
-
-/** Removes batches for good: these, or all that are in the bin. */
-export async function emptyBin(ids?: readonly string[]): Promise<void> {
-  const tx = (await database()).transaction('bin', 'readwrite');
-  if (ids) for (const id of ids) tx.store.delete(id);
-  else tx.store.clear();
-  await tx.done;
-  tell();
-}
-
-export const listAside = async (): Promise<readonly SetAside[]> =>
-  (await database()).getAll('aside');
-export async function dropAside(): Promise<void> {
-  await (await database()).clear('aside');
-  tell();
-}
-
 export const allPhotos = async (): Promise<readonly Photo[]> => (await database()).getAll('photos');
 export const photosOf = async (batch: string): Promise<readonly Photo[]> =>
   (await database()).getAllFromIndex('photos', 'batch', batch);
@@ -232,9 +195,13 @@ export async function doublePhotos(
   const put = await putRecords([], own.photos);
   return put.ok ? own.notes : [];
 }
-/** Removes a photo of a batch. One that is another batch's stays, whatever this batch calls its own. */
-export async function removePhoto(id: string, batch: string): Promise<void> {
-  const tx = (await database()).transaction('photos', 'readwrite');
-  if ((await tx.store.get(id))?.batch === batch) tx.store.delete(id);
-  await tx.done;
-}
+/**
+ * Removes a photo of a batch. One that is another batch's stays, whatever this batch calls its own. One that
+ * the browser would not remove lies there unnamed, and no harm is done.
+ */
+export const removePhoto = (id: string, batch: string): Promise<Done> =>
+  trying(async () => {
+    const tx = (await database()).transaction('photos', 'readwrite');
+    const mine = (await tx.store.get(id))?.batch === batch;
+    await Promise.all([mine && tx.store.delete(id), tx.done]);
+  });

@@ -3,14 +3,15 @@ import { recordFromBench } from '../../bench/records/from-bench.ts';
 import { today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { saveRecord } from '../../bench/records/store.ts';
+import { tellRefused } from '../../worksheets/shared/refused-notice.ts';
 
-/** Saves the bench as a new batch, from any page, and offers the way to its record. */
-export async function saveBench(name: string): Promise<void> {
+/** Saves the bench as a new batch, from any page, and offers the way to its record; whether it is saved. */
+export async function saveBench(name: string): Promise<boolean> {
   const record = recordFromBench(name || `Batch of ${today()}`);
   const saved = await saveRecord(record);
   if (!saved.ok) {
-    notify('saved-batch', saved.because === 'refused' ? saved.say : 'The batch was not saved.');
-    return;
+    tellRefused(record, saved.because === 'refused' ? saved.say : 'The batch was not saved.');
+    return false;
   }
   // Asked here because the reader has just shown that it matters; most browsers answer by themselves.
   askToPersist().catch(() => {});
@@ -18,4 +19,5 @@ export async function saveBench(name: string): Promise<void> {
   notify('saved-batch', `“${record.name}” is saved in this browser.`, [
     { label: 'Open its record', run: () => location.assign(at) },
   ]);
+  return true;
 }

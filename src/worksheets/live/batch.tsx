@@ -2,11 +2,9 @@ import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { readingChoice, readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import { toFile } from '../../bench/records/file.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
 import type { Stage } from '../../bench/records/readings.ts';
 import { type CureLog, stageOf } from '../../bench/records/record.ts';
-import { photosOf } from '../../bench/records/store.ts';
 import { onBench, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
@@ -20,7 +18,7 @@ import { RecordOffers } from '../shared/RecordOffers.tsx';
 import { BY_STAGE } from '../shared/record-fields.ts';
 import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
 import { removeAndTell } from '../shared/removed-notice.ts';
-import { takeOut } from '../shared/take-out.ts';
+import { takeBatchOut } from '../shared/take-batch.ts';
 import { useEditor } from '../shared/use-editor.ts';
 import { pageAt } from '../shared/use-records.ts';
 
@@ -96,7 +94,7 @@ function Open({ editor }: { readonly editor: Editor }) {
       </p>
       {editor.state.is === 'refused' && (
         <p>
-          <button type="button" onClick={() => takeOne(editor)}>
+          <button type="button" onClick={() => takeBatchOut(editor.record)}>
             Take this batch out as a file
           </button>{' '}
           <button type="button" onClick={() => editor.store()}>
@@ -158,15 +156,16 @@ function Open({ editor }: { readonly editor: Editor }) {
             Put its bench back on the bench
           </button>
         )}
-        <button type="button" onClick={() => takeOne(editor)}>
+        <button type="button" onClick={() => takeBatchOut(editor.record)}>
           Take it out as a file
         </button>
         <button
           type="button"
           onClick={async () => {
             await editor.store();
-            await removeAndTell(editor.record.id, nameOf(editor.record));
-            location.assign(pageAt('batch-records/'));
+            await removeAndTell(editor.record.id, nameOf(editor.record), () =>
+              location.assign(pageAt('batch-records/')),
+            );
           }}
         >
           Remove this batch
@@ -212,10 +211,4 @@ function stateWords({ state, record }: Editor): string {
   if (state.is === 'saving') return 'Storing…';
   if (state.is === 'refused') return state.say;
   return 'Not stored: it was changed in another tab.';
-}
-
-async function takeOne({ record }: Editor): Promise<void> {
-  const photos = await photosOf(record.id).catch(() => []);
-  const name = record.name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'batch';
-  takeOut(`${record.date}-${name}.json`, toFile({ batches: [record], photos }), 'application/json');
 }

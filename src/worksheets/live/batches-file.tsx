@@ -1,12 +1,12 @@
 import { useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { toCsv } from '../../bench/records/csv.ts';
-import { refusalOf } from '../../bench/records/database.ts';
+import { unreadOf } from '../../bench/records/database.ts';
 import { LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
 import { differences, newId, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
-import { allPhotos, listRecords, putRecords } from '../../bench/records/store.ts';
+import { putRecords } from '../../bench/records/store.ts';
 import { type Bench, onBench, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
@@ -21,6 +21,7 @@ import {
   wordsFor,
 } from '../shared/record-coming.ts';
 import { correctionWords } from '../shared/record-words.ts';
+import { allToTake } from '../shared/take-all.ts';
 import { takeOut } from '../shared/take-out.ts';
 
 const WHAT = {
@@ -40,24 +41,21 @@ export default function BatchesFile() {
   const choiceOf = (id: string): Choice => choices[id] ?? 'leave';
 
   const out = async (csv: boolean) => {
-    try {
-      const { records } = await listRecords();
-      if (csv) takeOut(`batches-${today()}.csv`, toCsv(records), 'text/csv');
-      else
-        takeOut(
-          `batches-${today()}.json`,
-          toFile({
-            batches: records,
-            photos: await allPhotos(),
-            bench: onBench().entries,
-            kept: onBench().kept,
-          }),
-          'application/json',
-        );
-      setSaid(`${records.length === 1 ? 'One batch' : `${records.length} batches`} taken out.`);
-    } catch (error) {
-      setSaid(refusalOf(error));
+    const { records, photos, notes } = await allToTake();
+    const { entries: bench, kept } = onBench();
+    if (csv && records.length === 0 && notes.length > 0) {
+      setSaid(notes.join(' '));
+      return;
     }
+    if (csv) takeOut(`batches-${today()}.csv`, toCsv(records), 'text/csv');
+    else
+      takeOut(
+        `batches-${today()}.json`,
+        toFile({ batches: records, photos, bench, kept }),
+        'application/json',
+      );
+    const what = [many(records.length), !csv && Object.keys(bench).length > 0 && 'the bench'];
+    setSaid([`Taken out: ${what.filter(Boolean).join(' and ')}.`, ...notes].join(' '));
   };
 
   const look = async (file: File) => {
@@ -79,7 +77,7 @@ export default function BatchesFile() {
       setComing(await against({ name: file.name, file: read.file, bench }));
       setSaid('Nothing has changed yet.');
     } catch (error) {
-      setSaid(refusalOf(error));
+      setSaid(unreadOf(error));
     }
   };
 

@@ -12,7 +12,9 @@ import { ConflictView } from '../shared/ConflictView.tsx';
 import { RunMissed } from '../shared/RunMissed.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
-import { type Going, readGoing, writeGoing } from '../shared/run-going.ts';
+import { tellRefused } from '../shared/refused-notice.ts';
+import { type Going, readGoing, turned, writeGoing } from '../shared/run-going.ts';
+import { freeName } from '../shared/run-name.ts';
 import { runPlan } from '../shared/run-plan.ts';
 import { put } from '../shared/run-put.ts';
 import { unmixedOf } from '../shared/run-unmixed.ts';
@@ -37,12 +39,16 @@ export default function BenchRun() {
   /** Set when the reader stops here, and not when the page is opened on a stopped batch. */
   const justStopped = useRef(false);
   const resting = !going || going.stopped === true || opening.is === 'none';
-  const unmixed = useUnmixed(ready && resting);
+  const records = useListed(ready && resting);
   const begin = async (record: BatchRecord) => {
     const saved = await saveRecord(record);
     if (!saved.ok) {
-      const changed = `“${nameOf(record)}” was changed in another tab: reload this page first.`;
-      notify('refused', saved.because === 'conflict' ? changed : saved.say);
+      if (saved.because === 'conflict')
+        notify(
+          'refused',
+          `“${nameOf(record)}” was changed in another tab: reload this page first.`,
+        );
+      else tellRefused(record, saved.say);
       return;
     }
     askToPersist();
@@ -77,12 +83,12 @@ export default function BenchRun() {
           type="button"
           class="main run-big"
           disabled={!ready}
-          onClick={() => begin(recordToWeigh(`Batch of ${today()}`))}
+          onClick={() => begin(recordToWeigh(freeName(`Batch of ${today()}`, records.map(nameOf))))}
         >
           Begin a batch
         </button>
         {/* Found a moment later, they must not push the button above from under a thumb. */}
-        {unmixed
+        {unmixedOf(records, today())
           .filter(({ id }) => id !== going?.id)
           .map((record) => (
             <button
@@ -107,20 +113,20 @@ export default function BenchRun() {
   return <Run editor={opening.editor} going={going} go={go} stop={stop} />;
 }
 
-/** Today’s batches that were saved and not begun, looked up while they are offered. */
-function useUnmixed(wanted: boolean): readonly BatchRecord[] {
-  const [unmixed, setUnmixed] = useState<readonly BatchRecord[]>([]);
+/** The batches there are, looked up while one may be begun. */
+function useListed(wanted: boolean): readonly BatchRecord[] {
+  const [records, setRecords] = useState<readonly BatchRecord[]>([]);
   useEffect(() => {
     if (!wanted) return;
     listRecords()
       .then((listed) => {
         tellDamaged(listed);
-        setUnmixed(unmixedOf(listed.records, today()));
+        setRecords(listed.records);
       })
       // A batch can be begun all the same; it says so itself when nothing can be stored.
       .catch(() => {});
   }, [wanted]);
-  return unmixed;
+  return records;
 }
 
 /** When the clock is started, the record knows when its foam was made. */
@@ -147,7 +153,8 @@ function Run({
   readonly stop: () => void;
 }) {
   const say = speaker(useUnits());
-  const plan = runPlan(useEntries(), useKept(), say);
+  const [entries, kept] = [useEntries(), useKept()];
+  const plan = going.plan ?? runPlan(entries, kept, say);
   const awake = useAwake(true);
   const { record } = editor;
   const { step } = going;
@@ -163,7 +170,7 @@ function Run({
     // What the base mix was weighed for is what the batch is held against later.
     if (by > 0 && plan && record.readings.planned?.t === undefined)
       put(editor, 'planned', plan.wetDensity);
-    go({ ...going, step: step + by });
+    go(turned(going, by, plan));
   };
   return (
     <div class="run" data-run={step} data-state={editor.state.is}>

@@ -1,22 +1,17 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { benchIsEmpty, recordFromBench } from '../../bench/records/from-bench.ts';
-import { type BatchRecord, blankRecord } from '../../bench/records/record.ts';
+import { type BatchRecord, blankRecord, type Photo } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
-import {
-  emptyBin,
-  photosOf,
-  putRecords,
-  removeRecords,
-  saveRecord,
-} from '../../bench/records/store.ts';
+import { photosOf, putRecords, saveRecord } from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { RecordsRoom } from '../shared/RecordsRoom.tsx';
 import { nameOf, progressOf, weighedDensity } from '../shared/record-words.ts';
-import { sayRemoved, tellRemoved } from '../shared/removed-notice.ts';
+import { tellRefused } from '../shared/refused-notice.ts';
+import { removeToBin, sayRemoved, tellRemoved } from '../shared/removed-notice.ts';
 import { batchAt, useRecords } from '../shared/use-records.ts';
 
 /** All saved batches: to open, begin, remove, and to see how much room they take. */
@@ -45,39 +40,43 @@ export default function Records() {
       // Asked now because the reader has just shown that it matters; most browsers answer by themselves.
       askToPersist();
       location.assign(batchAt(record.id));
-    } else if (saved.because === 'refused') notify('refused', saved.say);
+    } else if (saved.because === 'refused') tellRefused(record, saved.say);
   };
   const remove = async (event: MouseEvent, gone: readonly BatchRecord[]) => {
     // On to the next row, or from the last one to where a batch begins.
     const after = gone.length === 1 ? records[records.indexOf(gone[0]!) + 1] : undefined;
     keepFocus(event, after ? `remove-${after.id}` : 'records-name');
     const ids = gone.map(({ id }) => id);
-    await removeRecords(ids);
-    await load();
-    tellRemoved(
-      ids,
+    const words =
       gone.length === 1
         ? `“${nameOf(gone[0]!)}” is in the bin.`
-        : `${gone.length} batches are in the bin.`,
-    );
+        : `${gone.length} batches are in the bin.`;
+    await removeToBin(ids, async (binned) => {
+      await load();
+      if (binned) tellRemoved(ids, words);
+    });
   };
   /** Gone for good, since they can be loaded anew; what was written into them can be had back at once. */
   const removeDemo = async () => {
     const ids = invented.map(({ id }) => id);
-    const photos = (await Promise.all(ids.map(photosOf))).flat();
-    await removeRecords(ids);
-    await emptyBin(ids);
-    await load();
-    notify('removed', 'The invented batches are removed.', [
-      { label: 'Put back', run: () => putRecords(invented, photos).then(load) },
-    ]);
+    const photos = (await Promise.all(ids.map(photosOf)).catch(() => [])).flat();
+    await removeToBin(
+      ids,
+      async () => {
+        await load();
+        notify('demo', 'The invented batches are removed.', [
+          { label: 'Put back', run: () => put(invented, photos) },
+        ]);
+      },
+      true,
+    );
   };
-  const loadDemo = async () => {
-    const { demoBatches } = await import('../shared/demo-batches.ts');
-    const put = await putRecords(demoBatches(), []);
-    if (!put.ok) notify('refused', put.say);
+  const put = async (batches: readonly BatchRecord[], photos: readonly Photo[]) => {
+    const done = await putRecords(batches, photos);
+    if (!done.ok) notify('refused', done.say);
     await load();
   };
+  const loadDemo = async () => put((await import('../shared/demo-batches.ts')).demoBatches(), []);
 
   return (
     <div class="records" data-records={loaded.is}>

@@ -1,15 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { SetAside } from '../../bench/records/database.ts';
+import { notify, withdraw } from '../../bench/notices.ts';
+import { dropAside, emptyBin, listAside, listBin } from '../../bench/records/bin.ts';
+import type { Done, SetAside } from '../../bench/records/database.ts';
 import { askToPersist, type Room, room } from '../../bench/records/room.ts';
-import {
-  allPhotos,
-  dropAside,
-  emptyBin,
-  type Listed,
-  listAside,
-  listBin,
-  putBack,
-} from '../../bench/records/store.ts';
+import { allPhotos, type Listed } from '../../bench/records/store.ts';
+import { putBackAndTell } from './removed-notice.ts';
 import { takeOut } from './take-out.ts';
 
 const MEGABYTE = 1e6;
@@ -50,7 +45,12 @@ export function RecordsRoom({
       })
       .catch(() => {});
   }, [listed]);
-  const after = (work: Promise<unknown>) => work.then(onChanged);
+  const clear = async (work: Promise<Done>, stale?: string) => {
+    const done = await work;
+    if (!done.ok) notify('refused', done.say);
+    else if (stale) withdraw(stale);
+    await onChanged();
+  };
   const ask = async () => {
     const granted = await askToPersist();
     setSpace(await room());
@@ -86,13 +86,17 @@ export function RecordsRoom({
             {bin.map(({ id, record, removed }) => (
               <li key={id}>
                 {record.name || 'Unnamed batch'}, cast {record.date}, removed {removed.slice(0, 10)}{' '}
-                <button type="button" onClick={() => after(putBack([id]))}>
+                <button type="button" onClick={() => putBackAndTell([id]).then(onChanged)}>
                   Put back
                 </button>
               </li>
             ))}
           </ul>
-          <button type="button" onClick={() => after(emptyBin())}>
+          <button
+            type="button"
+            // What was to be put back from it is gone.
+            onClick={() => clear(emptyBin(), 'removed')}
+          >
             Empty the bin for good
           </button>
         </details>
@@ -104,7 +108,7 @@ export function RecordsRoom({
           <button type="button" onClick={() => outAside(aside)}>
             Take {aside.length === 1 ? 'it' : 'them'} out as found
           </button>{' '}
-          <button type="button" onClick={() => after(dropAside())}>
+          <button type="button" onClick={() => clear(dropAside())}>
             Throw {aside.length === 1 ? 'it' : 'them'} away
           </button>
         </p>

@@ -1,9 +1,10 @@
 import type { Entries } from '../../bench/entries.ts';
+import { binnedPhotos } from '../../bench/records/bin.ts';
 import type { BroughtIn } from '../../bench/records/file.ts';
 import { benchIsEmpty } from '../../bench/records/from-bench.ts';
 import { type Change, planMerge, type toStore } from '../../bench/records/merge.ts';
 import type { Photo } from '../../bench/records/record.ts';
-import { allPhotos, binnedPhotos, listRecords } from '../../bench/records/store.ts';
+import { allPhotos, listRecords } from '../../bench/records/store.ts';
 import { nameOf } from './record-words.ts';
 
 /** A file that is to be brought in, beside what is here. */

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
-import { onChange, refusalOf } from '../../bench/records/database.ts';
+import { onChange, unreadOf } from '../../bench/records/database.ts';
 import { draftsLeft, keepDraft } from '../../bench/records/drafts.ts';
 import { Editor } from '../../bench/records/editor.ts';
 import { content } from '../../bench/records/record.ts';
@@ -30,7 +30,7 @@ export function useEditor(id: string | undefined): Opening {
         setOpening(found);
       })
       .catch((error: unknown) => {
-        if (!gone) setOpening({ is: 'failed', say: refusalOf(error) });
+        if (!gone) setOpening({ is: 'failed', say: unreadOf(error) });
       });
     const stop = onChange((changed) => {
       if (changed === undefined || changed === id) editor.current?.heard().catch(() => {});

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
-import { onChange, refusalOf } from '../../bench/records/database.ts';
+import { onChange, unreadOf } from '../../bench/records/database.ts';
 import { recoverDrafts } from '../../bench/records/recover.ts';
 import { type Listed, listRecords } from '../../bench/records/store.ts';
 
@@ -29,7 +29,7 @@ export function useRecords(): readonly [Loaded, () => Promise<void>] {
       tellDamaged(listed);
       setLoaded({ is: 'there', listed });
     } catch (error) {
-      setLoaded({ is: 'failed', say: refusalOf(error) });
+      setLoaded({ is: 'failed', say: unreadOf(error) });
     }
   };
   useEffect(() => {

@@ -1,5 +1,6 @@
-import { beforeEach, expect, test, vi } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { blankRecord } from '../../../src/bench/records/record.ts';
+import { withDrafts } from '../../../src/bench/records/recover.ts';
 
 /** A store like the browser's: its keys are its own properties. */
 class FakeStorage {
@@ -67,4 +68,35 @@ test('a browser that refuses is told from one that keeps', async () => {
   };
   expect(keepDraft(record, full as unknown as Storage)).toBe(false);
   expect(keepDraft(record, store)).toBe(true);
+});
+
+describe('a file of batches', () => {
+  const stored = { ...record, revision: 3, name: 'Slabs', notes: 'stored' };
+  const draft = (over: object) => ({ ...stored, notes: 'typed', ...over });
+
+  test('holds what is typed and not stored, in place of what it was typed into', () => {
+    const typed = draft({});
+    const other = { ...stored, id: 'b' };
+    expect(withDrafts([stored, other], [typed])).toEqual({ records: [typed, other], unstored: 1 });
+    expect(withDrafts([], [typed])).toEqual({ records: [typed], unstored: 1 });
+    expect(withDrafts([stored], [{ ...stored, changed: '' }])).toEqual({
+      records: [stored],
+      unstored: 0,
+    });
+  });
+
+  test.each([
+    ['saved since', [stored], [draft({ revision: 2, photos: [{ id: 'p', caption: '' }] })]],
+    ['typed into in two tabs', [stored], [draft({ notes: 'first' }), draft({})]],
+    ['never stored', [], [draft({ notes: 'first' }), draft({})]],
+  ])('holds both of a batch that was %s, each under an id of its own', (_, records, drafts) => {
+    const all = withDrafts(records, drafts);
+    expect(all.unstored).toBe(drafts.length);
+    expect(all.records.length).toBe(2);
+    const [mine, beside] = all.records;
+    expect(mine).toEqual(drafts.length === 2 ? drafts[1] : stored);
+    expect(beside).toMatchObject({ name: 'Slabs (not stored)', photos: [], revision: 0 });
+    expect(beside!.notes).toBe(drafts[0]!.notes);
+    expect(beside!.id).not.toBe(mine!.id);
+  });
 });

@@ -11,6 +11,7 @@ import { FakeDatabase } from './fake-database.ts';
 
 let db: FakeDatabase;
 let store: typeof import('../../../src/bench/records/store.ts');
+let bin: typeof import('../../../src/bench/records/bin.ts');
 
 beforeEach(async () => {
   db = new FakeDatabase();
@@ -23,6 +24,7 @@ beforeEach(async () => {
     },
   );
   store = await import('../../../src/bench/records/store.ts');
+  bin = await import('../../../src/bench/records/bin.ts');
 });
 afterAll(() => {
   vi.doUnmock('idb');
@@ -123,7 +125,7 @@ describe('the list', () => {
       newer: 1,
     });
     expect(await batches()).toEqual([record, { ...later, id: 'c' }]);
-    expect((await store.listAside()).map(({ id }) => id)).toEqual(['b']);
+    expect((await bin.listAside()).map(({ id }) => id)).toEqual(['b']);
   });
 
   test('does not put back what another tab has saved meanwhile', async () => {
@@ -166,7 +168,7 @@ describe('photos', () => {
   test.each(['here', 'in the bin'])(
     'brought in under a name that is taken %s, they come in under another, and once',
     async (where) => {
-      if (where === 'in the bin') await store.removeRecords(['a']);
+      if (where === 'in the bin') await bin.removeRecords(['a']);
       const { against } = await import('../../../src/worksheets/shared/record-coming.ts');
       const named = { ...record, id: 'b', photos: [{ id: 'p1', caption: '' }] };
       const bringIn = async () => {
@@ -180,11 +182,93 @@ describe('photos', () => {
       expect(await store.readRecord('b')).toMatchObject({
         record: { photos: [{ id: 'b-p1-1' }] },
       });
-      if (where === 'in the bin') await store.putBack(['a']);
+      if (where === 'in the bin') await bin.putBack(['a']);
       expect(await store.photosOf('a')).toEqual([photo('p1', 'a')]);
       const { coming } = await bringIn();
       expect(coming.plan.map(({ what }) => what)).toEqual(['same']);
       expect([...coming.photosHere].sort()).toEqual(['a/p1', 'b/b-p1-1']);
     },
   );
+});
+
+describe('the bin', () => {
+  const pictured = { ...record, photos: [{ id: 'p1', caption: 'Edge' }] };
+  const full = () => Promise.reject(new DOMException('', 'QuotaExceededError'));
+  const put = async () => {
+    await store.putRecords([pictured], [photo('p1', 'a')]);
+    expect(await bin.removeRecords(['a'])).toMatchObject({ ok: true });
+  };
+
+  test('a batch that is saved again after it was removed has its photos', async () => {
+    await put();
+    expect(await store.allPhotos()).toEqual([]);
+    const again = { ...pictured, revision: 0, notes: 'more' };
+    expect(await store.saveRecord(again)).toMatchObject({ ok: true });
+    expect(await store.photosOf('a')).toEqual([photo('p1', 'a')]);
+    expect(await bin.listBin()).toMatchObject([{ id: 'a', record: { notes: '' } }]);
+  });
+
+  test('but no photo that it names no more', async () => {
+    await put();
+    await store.saveRecord({ ...record, revision: 0 });
+    expect(await store.allPhotos()).toEqual([]);
+  });
+
+  test('a batch that is in the list again gets back only what it has lost', async () => {
+    await put();
+    await db.stores.batches.put({ ...pictured, notes: 'here' });
+    const lost = { name: 'Slabs', is: 'here', photos: 1 };
+    expect(await bin.putBack(['a'])).toEqual({ ok: true, value: [lost] });
+    expect(await batches()).toMatchObject([{ notes: 'here' }]);
+    expect(await store.photosOf('a')).toEqual([photo('p1', 'a')]);
+    expect(await bin.putBack(['a'])).toMatchObject({ value: [{ is: 'here', photos: 0 }] });
+  });
+
+  test('what it has no more is said, and the rest comes back', async () => {
+    await put();
+    expect(await bin.putBack(['a', 'b'])).toMatchObject({
+      value: [
+        { is: 'back', photos: 0 },
+        { is: 'gone', photos: 0 },
+      ],
+    });
+    expect(await batches()).toEqual([pictured]);
+    expect(await store.photosOf('a')).toEqual([photo('p1', 'a')]);
+    expect(await bin.listBin()).toEqual([]);
+  });
+
+  test('emptied, it is empty', async () => {
+    await put();
+    expect(await bin.emptyBin()).toMatchObject({ ok: true });
+    expect(await bin.putBack(['a'])).toMatchObject({ value: [{ is: 'gone' }] });
+  });
+
+  test('without room is told apart, and passed by when asked', async () => {
+    await store.putRecords([pictured], [photo('p1', 'a')]);
+    db.stores.bin.put = full;
+    const refused = { ok: false, full: true, say: expect.stringContaining('no room') };
+    expect(await bin.removeRecords(['a'])).toEqual(refused);
+    await store.putRecords([pictured], [photo('p1', 'a')]);
+    expect(await bin.removeRecords(['a'], true)).toMatchObject({ ok: true });
+    expect([...(await batches()), ...(await store.allPhotos())]).toEqual([]);
+  });
+
+  test('what the browser will not do is said, whatever is asked of the bin', async () => {
+    db.transaction = () => {
+      throw new DOMException('', 'InvalidStateError');
+    };
+    db.clear = () => Promise.reject(new DOMException('', 'InvalidStateError'));
+    for (const asked of [
+      bin.removeRecords(['a']),
+      bin.putBack(['a']),
+      bin.emptyBin(),
+      bin.dropAside(),
+      store.removePhoto('p1', 'a'),
+    ])
+      expect(await asked).toEqual({
+        ok: false,
+        full: false,
+        say: expect.stringContaining('storage is off'),
+      });
+  });
 });

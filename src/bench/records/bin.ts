@@ -1,0 +1,91 @@
+import { type Binned, type Done, database, type SetAside, tell, trying } from './database.ts';
+import type { Photo } from './record.ts';
+
+/**
+ * Removes batches: into the bin, from where they can be put back, or for good. The bin needs room for them a
+ * second time; for good needs none.
+ */
+export const removeRecords = (ids: readonly string[], forGood = false): Promise<Done> =>
+  trying(async () => {
+    const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
+    const [batches, photos] = [tx.objectStore('batches'), tx.objectStore('photos')];
+    const removed = new Date().toISOString();
+    const gone: Binned[] = [];
+    // All is read before anything is written: a refused write must find somebody who waits for it.
+    for (const id of ids) {
+      const record = await batches.get(id);
+      if (record)
+        gone.push({ id, removed, record, photos: await photos.index('batch').getAll(id) });
+    }
+    await Promise.all([
+      ...(forGood ? [] : gone.map((binned) => tx.objectStore('bin').put(binned))),
+      ...gone.map(({ id }) => batches.delete(id)),
+      ...gone.flatMap((binned) => binned.photos.map(({ id }) => photos.delete(id))),
+      tx.done,
+    ]);
+    tell();
+  });
+
+/** What became of a batch that was to be put back. */
+export interface Back {
+  readonly name: string;
+  /** `here`: it is in the list again meanwhile, and stays as it is there; `gone`: the bin has it no more. */
+  readonly is: 'back' | 'here' | 'gone';
+  /** How many of its photos were missing there and are back. */
+  readonly photos: number;
+}
+
+/** Puts batches back from the bin. One that is in the list again gets only the photos it has lost. */
+export const putBack = (ids: readonly string[]): Promise<Done<readonly Back[]>> =>
+  trying(async () => {
+    const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
+    const [batches, photos, bin] = [
+      tx.objectStore('batches'),
+      tx.objectStore('photos'),
+      tx.objectStore('bin'),
+    ];
+    const done: Back[] = [];
+    const back: Binned[] = [];
+    const pictures: Photo[] = [];
+    for (const id of ids) {
+      const binned = await bin.get(id);
+      const here = await batches.get(id);
+      const name = binned?.record.name ?? '';
+      if (binned && !here) {
+        back.push(binned);
+        pictures.push(...binned.photos);
+      }
+      let missing = 0;
+      for (const photo of here && binned ? binned.photos : []) {
+        const named = here!.photos.some((note) => note.id === photo.id);
+        if (!named || (await photos.get(photo.id))) continue;
+        pictures.push(photo);
+        missing++;
+      }
+      done.push({ name, is: here ? 'here' : binned ? 'back' : 'gone', photos: missing });
+    }
+    await Promise.all([
+      ...back.flatMap(({ id, record }) => [batches.put(record), bin.delete(id)]),
+      ...pictures.map((photo) => photos.put(photo)),
+      tx.done,
+    ]);
+    tell();
+    return done;
+  });
+
+export const listBin = async (): Promise<readonly Binned[]> => (await database()).getAll('bin');
+export const binnedPhotos = async (): Promise<readonly Photo[]> =>
+  (await listBin()).flatMap(({ photos }) => photos);
+
+/** Removes for good what is in the bin. */
+export const emptyBin = (): Promise<Done> => clear('bin');
+
+export const listAside = async (): Promise<readonly SetAside[]> =>
+  (await database()).getAll('aside');
+export const dropAside = (): Promise<Done> => clear('aside');
+
+const clear = (store: 'bin' | 'aside') =>
+  trying(async () => {
+    await (await database()).clear(store);
+    tell();
+  });
