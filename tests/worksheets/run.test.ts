@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -14,6 +14,8 @@ import {
   withoutCorrection,
 } from '../../src/worksheets/shared/run-correction.ts';
 import { placedDoubt, runDoubt } from '../../src/worksheets/shared/run-doubt.ts';
+import { readGoing, turned, writeGoing } from '../../src/worksheets/shared/run-going.ts';
+import { freeName } from '../../src/worksheets/shared/run-name.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { unmixedOf } from '../../src/worksheets/shared/run-unmixed.ts';
@@ -337,6 +339,50 @@ describe('water and cement as weighed in', () => {
           verdict: 'stop',
           say: expect.stringContaining('Cement cannot be 0'),
         });
+  });
+});
+
+describe('the batch that is going', () => {
+  const own = { ...plan, example: false };
+  const going = { id: 'x', step: 0 };
+  const store = new Map<string, string>();
+  beforeEach(() => {
+    store.clear();
+    vi.stubGlobal('localStorage', {
+      getItem: (key: string) => store.get(key) ?? null,
+      setItem: (key: string, text: string) => store.set(key, text),
+      removeItem: (key: string) => store.delete(key),
+    });
+  });
+  afterEach(() => vi.unstubAllGlobals());
+
+  test('keeps the plan it is weighed by over a reload, whatever the bench says by then', () => {
+    writeGoing(turned(going, 1, own));
+    const later = readGoing(5)!;
+    expect(later).toEqual({ id: 'x', step: 1, plan: own });
+    // A weight left out is the plan’s of then: 13.57 kg of cement, not what is sized since.
+    const sizedSince = { ...own, cement: 99, foamDensity: 120 };
+    const foam = wanted({ planned: '600' }, later.plan ?? sizedSince);
+    expect(foam.is === 'amount' && foam.volume).toBeCloseTo(own.foamVolume, 12);
+    expect(turned(later, -1, later.plan).plan).toEqual(own);
+  });
+
+  test('takes no plan going back, none that is the example’s, and none that is torn', () => {
+    expect(turned({ ...going, step: 1 }, -1, own)).toEqual(going);
+    expect(turned(going, 1, plan)).toEqual({ id: 'x', step: 1 });
+    expect(turned(going, 1, undefined)).toEqual({ id: 'x', step: 1 });
+    for (const torn of [3, null, {}, { ...own, cement: null }, { ...own, largestLoad: '25' }]) {
+      writeGoing({ ...going, plan: torn } as never);
+      expect(readGoing(5)).toEqual(going);
+    }
+  });
+
+  test('has a name of its own among the batches of a day', () => {
+    expect(freeName('Batch of 2026-11-28', [])).toBe('Batch of 2026-11-28');
+    expect(freeName('Batch of 2026-11-28', ['Batch of 2026-11-27'])).toBe('Batch of 2026-11-28');
+    const two = ['Batch of 2026-11-28', 'Batch of 2026-11-28, 2'];
+    expect(freeName('Batch of 2026-11-28', two.slice(0, 1))).toBe(two[1]);
+    expect(freeName('Batch of 2026-11-28', two)).toBe('Batch of 2026-11-28, 3');
   });
 });
 

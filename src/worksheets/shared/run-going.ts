@@ -1,5 +1,6 @@
 import { localStore } from '../../bench/local-store.ts';
 import { type Correcting, isCorrecting } from './run-correction.ts';
+import type { RunPlan } from './run-plan.ts';
 
 const KEY = 'suds.run.1';
 
@@ -13,12 +14,38 @@ export interface Going {
   readonly stopped?: true;
   /** The last correction, until it is taken back. */
   readonly undo?: Correcting;
+  /** The amounts it is weighed by: what changes on the bench from then on is another batch’s. */
+  readonly plan?: RunPlan;
 }
+
+/** On to another step, or back. Once one is done, a plan of the reader’s own is this batch’s. */
+export const turned = (going: Going, by: number, plan: RunPlan | undefined): Going => ({
+  ...going,
+  step: going.step + by,
+  ...(by > 0 && plan && !plan.example && { plan }),
+});
+
+const AMOUNTS = [
+  'cement',
+  'water',
+  'sand',
+  'foamVolume',
+  'wetDensity',
+  'baseDensity',
+  'foamDensity',
+  'loads',
+  'largestLoad',
+] as const satisfies readonly (keyof RunPlan)[];
+
+const isPlan = (x: unknown): x is RunPlan =>
+  typeof x === 'object' &&
+  x !== null &&
+  AMOUNTS.every((name) => Number.isFinite((x as Partial<RunPlan>)[name]));
 
 /** The run that was going when the page was last open. */
 export function readGoing(steps: number): Going | undefined {
   try {
-    const { id, step, begun, stopped, undo } = JSON.parse(
+    const { id, step, begun, stopped, undo, plan } = JSON.parse(
       localStore()?.getItem(KEY) ?? '',
     ) as Going;
     if (typeof id !== 'string' || !Number.isInteger(step) || step < 0 || step >= steps)
@@ -29,6 +56,7 @@ export function readGoing(steps: number): Going | undefined {
       ...(typeof begun === 'number' && { begun }),
       ...(stopped === true && { stopped }),
       ...(isCorrecting(undo) && { undo }),
+      ...(isPlan(plan) && { plan }),
     };
   } catch {
     return undefined;
