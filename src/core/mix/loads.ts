@@ -43,8 +43,6 @@ export function mixerLoads(plan: {
   demand('largestLoad', largestLoad, 'volume', { min: batch.volume / 10_000, aboveMin: true });
   const count = Math.max(1, Math.ceil((batch.volume / largestLoad) * (1 - DUST)));
   const share = 1 / count;
-  const buckets = (batch.foamVolume * share) / foamBucket;
-  const whole = Math.floor(buckets * (1 + DUST));
   return {
     count,
     each: {
@@ -57,8 +55,19 @@ export function mixerLoads(plan: {
       baseMass: batch.baseMass * share,
       baseVolume: batch.baseVolume * share,
     },
-    foamBuckets: { whole, part: Math.max(0, buckets - whole) },
+    foamBuckets: inBuckets(batch.foamVolume * share, foamBucket),
   };
+}
+
+/**
+ * So much foam in buckets: whole ones, then the share of a bucket that is left. Volumes in the same unit;
+ * a bucket that lacks one part in 10⁹ is full.
+ * @source none: it shares out what has been worked out
+ */
+export function inBuckets(volume: number, bucket: number): Loads['foamBuckets'] {
+  const buckets = volume / bucket;
+  const whole = Math.floor(buckets * (1 + DUST));
+  return { whole, part: Math.max(0, buckets - whole) };
 }
 
 const DUST = 1e-9;

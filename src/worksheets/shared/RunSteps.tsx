@@ -20,14 +20,14 @@ function Amount({
   editor,
   name,
   planned,
-  why,
+  why = [],
   say,
 }: {
   readonly editor: Editor;
   readonly name: 'cement' | 'water' | 'sand' | 'foamVolume';
   readonly planned: number | undefined;
-  /** What the amount follows. */
-  readonly why?: string;
+  /** What the amount is otherwise, and what it follows. */
+  readonly why?: readonly string[];
   readonly say: Say;
 }) {
   const spec = readingOf(name);
@@ -42,7 +42,9 @@ function Amount({
           </strong>
         </p>
       )}
-      {why && <p class="note">{why}</p>}
+      {why.map((words) => (
+        <p class="note">{words}</p>
+      ))}
       <RecordFields editor={editor} names={[name]} say={say} />
       {planned !== undefined && readingValue(editor.record, name) === undefined && (
         <button
@@ -90,7 +92,7 @@ function Foam({ editor, plan, say }: StepProps) {
         editor={editor}
         name="foamVolume"
         planned={wanted.is === 'amount' ? wanted.volume : undefined}
-        {...(wanted.is === 'amount' && { why: wanted.say })}
+        {...(wanted.is === 'amount' && { why: [wanted.measures, wanted.say] })}
         say={say}
       />
       {/* Beneath what is typed last: coming and going, it must not move the field. */}

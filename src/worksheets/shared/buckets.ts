@@ -1,13 +1,29 @@
+import { inBuckets, type Loads } from '../../core/mix/loads.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { LITRES } from './amounts.ts';
 
-/** `1 full and 5.3 L`, of a bucket that holds so much, m³. */
-export function buckets(
-  { whole, part }: { readonly whole: number; readonly part: number },
-  bucket: number,
-  say: Say,
-): string {
-  const rest = part > 0.005 ? say(part * bucket, 'volume', { units: LITRES, significant: 2 }) : '';
+/** Less of a bucket than this is none. A choice. */
+const NONE = 0.005;
+
+/** `1 full and 5.32 L`, of a bucket that holds so much, m³. */
+export function buckets({ whole, part }: Loads['foamBuckets'], bucket: number, say: Say): string {
+  const rest = part > NONE ? say(part * bucket, 'volume', { units: LITRES }) : '';
   if (whole === 0) return rest || 'none';
   return rest ? `${whole} full and ${rest}` : `${whole} full`;
+}
+
+/** So much foam, m³ and kg/m³, by weight and in the bucket it is measured in, as far as that is known. */
+export function foamMeasures(
+  volume: number,
+  density: number,
+  { tare, vessel }: { readonly tare: number | undefined; readonly vessel: number | undefined },
+  say: Say,
+): string {
+  const weight = `By weight ${say(volume * density, 'mass')}`;
+  if (!vessel) return `${weight}.`;
+  const { whole, part } = inBuckets(volume, vessel);
+  const counted = whole > 0 ? `, in buckets ${buckets({ whole, part }, vessel, say)}` : '';
+  if (tare === undefined || part <= NONE) return `${weight}${counted}.`;
+  const reads = say(tare + part * vessel * density, 'mass', { decimals: 2 });
+  return `${weight}${counted}: with it in, the ${whole > 0 ? 'last' : 'bucket'} weighs ${reads}.`;
 }

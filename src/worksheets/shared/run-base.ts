@@ -2,6 +2,7 @@ import { baseMix } from '../../core/mix/base-mix.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, FOAM } from './amounts.ts';
+import { foamMeasures } from './buckets.ts';
 import { ifAllowed } from './lazy.ts';
 import type { RunPlan } from './run-plan.ts';
 import type { RunReadings } from './run-readings.ts';
@@ -33,7 +34,13 @@ export function baseIn({ at }: RunReadings, plan: RunPlan | undefined): BaseIn |
 
 /** How much foam the base mix in the mixer wants, m³, and what that follows; or why none is named. */
 export type FoamWanted =
-  | { readonly is: 'amount'; readonly volume: number; readonly say: string }
+  /** `measures`: the same by weight and in buckets. */
+  | {
+      readonly is: 'amount';
+      readonly volume: number;
+      readonly say: string;
+      readonly measures: string;
+    }
   | { readonly is: 'refused'; readonly say: string }
   | { readonly is: 'unknown' };
 
@@ -82,6 +89,12 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
   return {
     is: 'amount',
     volume: fix.foamVolume,
+    measures: foamMeasures(
+      fix.foamVolume,
+      foamDensity,
+      { tare: at('tare'), vessel: at('vessel') },
+      say,
+    ),
     say: `For ${BASE_WORDS[base.weighed]} and ${foamWords}, to come out at ${wet(target)}.`,
   };
 }
