@@ -2,14 +2,16 @@ import { expect, test } from 'vitest';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
 import liftingJob from '../../src/worksheets/demould/lifting-job.tsx';
 
 const metric = speaker('metric');
 const light = { mass: '2', horizontal: '30', vertical: '75', travel: '25', perMinute: '0.2' };
 const entry = (t: string) => ({ t, s: 'metric' as const });
-const judged = (...masses: readonly string[]) => {
-  const rows = masses.map((mass) =>
-    Object.fromEntries(Object.entries({ ...light, mass }).map(([cell, t]) => [cell, entry(t)])),
+const judged = (...masses: readonly string[]) => of(masses.map((mass) => ({ ...light, mass })));
+const of = (tasks: readonly Readonly<Record<string, string>>[]) => {
+  const rows = tasks.map((task) =>
+    Object.fromEntries(Object.entries(task).map(([cell, t]) => [cell, entry(t)])),
   );
   const read = readWorksheet(liftingJob, { 'lifting-job.tasks': { rows } }, {}, metric);
   const found = answer(liftingJob, read, metric);
@@ -22,5 +24,34 @@ test('one load above what the method allows anybody stops the job, whichever lif
     verdict: 'stop',
     say: expect.stringMatching(/^Lift 2, 24\.0\u00a0kg, is more than the 23\u00a0kg /),
   });
-  expect(judged('22').say).not.toContain('allows anybody');
+  expect(judged('22').say).not.toContain('best posture');
+});
+
+test('one lift gets the same verdict here and in “Can I lift it?”', () => {
+  const slab = { horizontal: '40', vertical: '10', travel: '75', asymmetry: '30' };
+  const verdicts = ['4.86', '8', '9', '10.5', '11', '12', '22', '24', '36'].map((mass) => {
+    const entries = { 'can-i-lift.mass': { ...entry(mass), u: 'kg' } };
+    const alone = answer(canILift, readWorksheet(canILift, entries, {}, metric), metric);
+    if (!alone.ok) throw new Error(mass);
+    const { verdict } = of([{ ...slab, mass, perMinute: '0.5', coupling: 'poor' }]);
+    expect(verdict, mass).toBe(alone.judgement.verdict);
+    return verdict;
+  });
+  expect(verdicts).toEqual([
+    ...['good', 'good', 'look', 'look'],
+    ...['stop', 'stop', 'stop', 'stop', 'stop'],
+  ]);
+});
+
+test('several lifts are eased together, beginning with the hardest', () => {
+  const far = { ...light, horizontal: '50', asymmetry: '0', coupling: 'good' };
+  expect(
+    of([
+      { ...far, mass: '13' },
+      { ...far, mass: '10' },
+    ]),
+  ).toEqual({
+    verdict: 'look',
+    say: expect.stringMatching(/closer\. Begin with lift 1\./),
+  });
 });

@@ -75,6 +75,38 @@ test('a load beyond the method, or that no better way of lifting brings within, 
   });
 });
 
+test('younger than any estimate covers, it has no strength and is not to be moved', () => {
+  const gently = { 'handling.hold': { t: 'two-points' }, 'handling.stage': { t: 'carried' } };
+  const at = (hours: string) =>
+    answered(handling, { ...gently, 'handling.age': { t: hours, u: 'h', s: 'metric' } });
+  for (const hours of ['0', '12', '15.9']) {
+    expect(at(hours).judgement).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringContaining('younger than 16\u00a0h'),
+    });
+    for (const share of ['useHigh', 'useLow', 'low', 'high'])
+      expect(at(hours).numbers).not.toHaveProperty(share);
+  }
+  expect(at('16').judgement.verdict).toBe('good');
+});
+
+test('bars are believed at any age, for they were broken', () => {
+  const young = { 'handling.age': { t: '12', u: 'h', s: 'metric' } } as const;
+  expect(answered(handling, { ...beside, ...young }).judgement.verdict).toBe('good');
+});
+
+test('a part says what it weighs, and one too heavy for a person is not called good', () => {
+  const thick = (t: string) =>
+    answered(handling, { ...beside, 'part.thickness': { t, u: 'mm', s: 'metric' } });
+  expect(thick('280').numbers.mass!.value).toBeCloseTo(600 * 0.45 * 0.3 * 0.28, 9);
+  expect(thick('280').judgement.verdict).toBe('good');
+  expect(thick('290').judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/23\.5\u00a0kg is more than the 23\u00a0kg.*lift with others/),
+  });
+  expect(thick('500').judgement.say).toMatch(/too much for two.*not by hand/);
+});
+
 test('below freezing no day is given, and near it none is trusted', () => {
   const at = (t: string) => ({ 'curing.coldest': { t, u: 'degC', s: 'metric' } }) as const;
   const frozen = outcome(stripWindow, at('-2'));

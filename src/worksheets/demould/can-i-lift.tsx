@@ -12,6 +12,7 @@ import { INDEX_AIM, INDEX_HIGH, judgeLift } from '../../core/demould/lifting-equ
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import {
+  bestChange,
   CHANGES,
   CM,
   duration,
@@ -22,6 +23,7 @@ import {
   SCOPE_WORDS,
 } from '../shared/lift-fields.ts';
 import { MultiplierBars } from '../shared/MultiplierBars.tsx';
+import { handsOrGear, tooHeavy } from '../shared/too-heavy.ts';
 
 const FACTS: Readonly<Record<string, JobFacts>> = {
   none: {},
@@ -139,8 +141,7 @@ export default worksheet({
         verdict: 'stop',
         say: `The method does not cover ${r.outside.map((code) => SCOPE_WORDS[code] ?? code).join(', ')}. Take the limit as too high, and change that first.`,
       };
-    // Halving the load always helps; what else does is the better news.
-    const best = changes.find(({ change }) => change !== 'halve-mass') ?? changes[0];
+    const best = bestChange(changes);
     const help = best ? ` What helps most: ${CHANGES[best.change]}.` : '';
     if (ruling.weightLimit === 0) {
       const why = MULTIPLIERS[r.costliest];
@@ -150,20 +151,16 @@ export default worksheet({
       };
     }
     const where = r.atEnd ? ' where it is set down' : '';
+    if (mass > r.constant) return { verdict: 'stop', say: tooHeavy(load, mass, r.constant, say) };
     if (ruling.liftingIndex > INDEX_HIGH)
       return {
         verdict: 'stop',
         say: `${load} is ${ruling.liftingIndex.toFixed(1)} times the limit${where}: many people are hurt by such work. Do not lift it so.${help}`,
       };
-    if (mass > r.constant)
-      return {
-        verdict: 'stop',
-        say: `${load} is more than the ${say(r.constant, 'mass', { significant: 2 })} that the method allows anybody in the best posture there is; of this lift${where} the limit is ${say(ruling.weightLimit, 'mass')}. Cast it smaller, use a trolley, or lift with others.`,
-      };
     if (ruling.liftingIndex > INDEX_AIM && !(best && best.liftingIndex <= INDEX_AIM))
       return {
         verdict: 'stop',
-        say: `${load} is above the ${say(ruling.weightLimit, 'mass')} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more, cast it smaller, or lift with others.`,
+        say: `${load} is above the ${say(ruling.weightLimit, 'mass')} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. Otherwise ${handsOrGear(mass, ruling.weightLimit, say)}`,
       };
     if (ruling.liftingIndex > INDEX_AIM)
       return {

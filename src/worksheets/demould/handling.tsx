@@ -1,9 +1,11 @@
 import { utilisation } from '../../core/demould/handling.ts';
+import { EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
-import { JERK, KPA, MM } from '../shared/part-fields.ts';
+import { HOURS, JERK, KPA, MM } from '../shared/part-fields.ts';
+import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
 import { moved, moveFields } from './moved.ts';
 
 /** Above this share of the strength handling is not for a young part. A choice. Common practice, no source. */
@@ -93,6 +95,7 @@ export default worksheet({
       of: (r) => r.bestStress,
       units: KPA,
     },
+    mass: { label: 'It weighs', kind: 'mass', of: (r) => r.mass },
     moment: { label: 'Bending moment', kind: 'moment', of: (r) => r.held.moment },
     factor: {
       label: 'Weight multiplied by',
@@ -121,7 +124,7 @@ export default worksheet({
     },
   },
   judge: (
-    { use, held, bestStress, freed, stripping, oneBar, ofBars },
+    { use, held, bestStress, freed, stripping, oneBar, ofBars, young, mass },
     { hold, grip, beside, bars },
     say,
   ) => {
@@ -140,6 +143,11 @@ export default worksheet({
     ]
       .map((sentence) => ` ${sentence}`)
       .join('');
+    if (young)
+      return {
+        verdict: 'stop',
+        say: `It is younger than ${say(EARLIEST_ADJUSTED_AGE, 'time', { units: HOURS, significant: 2 })} at 20\u00a0°C (68\u00a0°F), and before that no estimate of its strength is worth anything. Leave it where it is.`,
+      };
     if (!use)
       return {
         verdict: 'stop',
@@ -173,9 +181,16 @@ export default worksheet({
         verdict: 'look',
         say: `At most ${share} of the strength of the bars, ${jerked} with a jerk: ${beside === 'other' ? 'but a part that is younger, or was kept elsewhere, may have far less. Break a bar that was kept with it.' : 'but that is the part’s only if it is as old as the bars were and was kept as they were. Say so above.'}`,
       };
+    const bends = `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk.`;
+    const most = mostForOne(say);
+    if (mass > most)
+      return {
+        verdict: 'look',
+        say: `${bends} But ${tooHeavy(say(mass, 'mass'), mass, most, say)}`,
+      };
     return {
       verdict: 'good',
-      say: `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk. Edges and corners break before the middle does: set it down on something soft.`,
+      say: `${bends} Edges and corners break before the middle does: set it down on something soft.`,
     };
   },
   notes: ({ held, stripping }, { strengthFrom }) => [
@@ -255,6 +270,8 @@ export default worksheet({
     'narayanan-ramamurthy-2000',
     'ramamurthy-2009',
     'en-1992-1-1',
+    'en-12390-2',
+    'niosh-lifting-1994',
     'caltrans-19-10',
     'common-practice',
   ],

@@ -1,3 +1,4 @@
+import { rankJobChanges } from '../../core/demould/lifting-equation/advice.ts';
 import { judgeComposite } from '../../core/demould/lifting-equation/composite.ts';
 import {
   LOAD_CONSTANT_METRIC,
@@ -6,7 +7,8 @@ import {
 import { INDEX_AIM, INDEX_HIGH } from '../../core/demould/lifting-equation/single.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { duration, form, liftCells, liftOf } from '../shared/lift-fields.ts';
+import { bestChange, CHANGES, duration, form, liftCells, liftOf } from '../shared/lift-fields.ts';
+import { tooHeavy } from '../shared/too-heavy.ts';
 
 const finite = (x: number) => (Number.isFinite(x) ? x : undefined);
 
@@ -46,7 +48,7 @@ export default worksheet({
   },
   work: ({ tasks, duration, form }) => {
     const lifts = tasks.map((task) => ({ mass: task.mass, lift: liftOf({ ...task, duration }) }));
-    return judgeComposite(lifts, form);
+    return { ...judgeComposite(lifts, form), best: bestChange(rankJobChanges(lifts, form)) };
   },
   results: {
     index: {
@@ -68,14 +70,13 @@ export default worksheet({
       of: (r) => r.verdicts[r.order[0]?.given ?? 0]?.weightLimit,
     },
   },
-  judge: ({ compositeIndex, order }, { tasks, form }, say) => {
+  judge: ({ compositeIndex, order, best }, { tasks, form }, say) => {
     const most = form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC;
     const heaviest = Math.max(...tasks.map(({ mass }) => mass));
-    if (heaviest > most)
-      return {
-        verdict: 'stop',
-        say: `Lift ${tasks.findIndex(({ mass }) => mass === heaviest) + 1}, ${say(heaviest, 'mass')}, is more than the ${say(most, 'mass', { significant: 2 })} that the method allows anybody in the best posture there is. Cast it smaller, use a trolley, or lift with others.`,
-      };
+    if (heaviest > most) {
+      const load = `Lift ${tasks.findIndex(({ mass }) => mass === heaviest) + 1}, ${say(heaviest, 'mass')},`;
+      return { verdict: 'stop', say: tooHeavy(load, heaviest, most, say) };
+    }
     const worst = `lift ${(order[0]?.given ?? 0) + 1}`;
     if (!Number.isFinite(compositeIndex))
       return {
@@ -88,11 +89,16 @@ export default worksheet({
         verdict: 'stop',
         say: `Together ${index}: many people are hurt by such work. Begin with ${worst}; it counts for most.`,
       };
-    if (compositeIndex > INDEX_AIM)
+    if (compositeIndex > INDEX_AIM) {
+      const enough = best && best.compositeIndex <= INDEX_AIM;
+      const help = best ? ` What helps most: ${CHANGES[best.change]}. Begin with ${worst}.` : '';
       return {
-        verdict: 'look',
-        say: `Together ${index}, above 1. Make ${worst} easier first: closer, higher, lighter or less often.`,
+        verdict: enough ? 'look' : 'stop',
+        say: enough
+          ? `Together ${index}, above 1.${help}`
+          : `Together ${index}, above 1, and no one better way of lifting is enough.${help} Do that and more, lift less at a time, or share the work.`,
       };
+    }
     return {
       verdict: 'good',
       say: `Together ${index}: within what nearly all healthy workers could do.`,

@@ -6,6 +6,7 @@ import {
   handlingStress,
   utilisation,
 } from '../../core/demould/handling.ts';
+import { EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import {
   burden,
@@ -61,7 +62,7 @@ export const moveFields = {
     label: 'Age, as time at 20\u00a0°C (68\u00a0°F)',
     help: 'A cold part is younger than its days.',
     example: '0.8 d',
-    min: '12 h',
+    min: '0 h',
     max: '365 d',
     units: DAYS,
     takes: 'curing.age',
@@ -104,7 +105,8 @@ export function moved(v: Moves) {
     middle: { by: 'middle', grip: v.grip },
   };
   const held = handlingStress(part, asked[v.hold]);
-  const strength = bears(v);
+  const young = v.strengthFrom === 'density' && v.age < EARLIEST_ADJUSTED_AGE;
+  const strength = young ? undefined : bears(v);
   const best = bestSupportDistance(span);
   const atBest: Hold = { by: 'two-points', left: best, right: best };
   const others: readonly [string, Hold][] = [
@@ -132,6 +134,9 @@ export function moved(v: Moves) {
     part,
     held,
     stripping,
+    mass: v.density * v.length * v.width * v.thickness,
+    /** Whether it is too young for any estimate of its strength. */
+    young,
     strength,
     /** Whether the strength is of bars, and of no more than one, as far as was said. */
     ofBars: v.strengthFrom === 'bars',

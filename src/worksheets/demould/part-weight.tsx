@@ -1,4 +1,3 @@
-import { LOAD_CONSTANT_METRIC } from '../../core/demould/lifting-equation/lift.ts';
 import { partMass } from '../../core/demould/weight.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -11,6 +10,13 @@ import {
   partWidth,
   wetDensity,
 } from '../shared/part-fields.ts';
+import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
+
+/**
+ * Up to this a part is light however it is lifted, kg: about what the method allows off the floor at arm’s
+ * length with a twist, the lift that “Can I lift it?” begins with. A choice.
+ */
+const LIGHT = 8;
 
 export default worksheet({
   id: 'part-weight',
@@ -78,19 +84,16 @@ export default worksheet({
   },
   judge: ({ stripped }, _, say) => {
     const mass = say(stripped, 'mass');
-    if (stripped > LOAD_CONSTANT_METRIC)
-      return {
-        verdict: 'stop',
-        say: `${mass} is more than one person should lift in the best posture there is (${say(LOAD_CONSTANT_METRIC, 'mass', { significant: 2 })}). Cast it smaller, use a trolley, or lift with others.`,
-      };
-    if (stripped > LOAD_CONSTANT_METRIC / 2)
+    const most = mostForOne(say);
+    if (stripped > most) return { verdict: 'stop', say: tooHeavy(mass, stripped, most, say) };
+    if (stripped > LIGHT)
       return {
         verdict: 'look',
         say: `${mass}: whether that is too much depends on reach, height and how often. Work it out below before you lift.`,
       };
     return {
       verdict: 'good',
-      say: `${mass} is light for one lift. Many lifts, a long reach or a low start can still make it too much.`,
+      say: `${mass} is light for one lift. Many lifts, or a long reach, can still make it too much.`,
     };
   },
   notes: () => [
@@ -121,7 +124,7 @@ export default worksheet({
         ['as you lift it', result.stripped],
         ['oven-dry', result.dry],
       ]}
-      limit={LOAD_CONSTANT_METRIC}
+      limit={mostForOne(say)}
       limitName="one person, best posture"
       say={say}
     />

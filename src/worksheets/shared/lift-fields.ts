@@ -95,6 +95,11 @@ export const CHANGES = {
   'halve-mass': 'halve the mass',
 } as const;
 
+/** Halving the load always helps; what else does is the better news. */
+export const bestChange = <C extends { readonly change: keyof typeof CHANGES }>(
+  changes: readonly C[],
+) => changes.find(({ change }) => change !== 'halve-mass') ?? changes[0];
+
 /** The limits of the method, by the codes of core. */
 export const SCOPE_WORDS: Readonly<Record<string, string>> = {
   'one-hand': 'lifting with one hand',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   costliestMultiplier,
   rankChanges,
+  rankJobChanges,
 } from '../../../src/core/demould/lifting-equation/advice.ts';
 import {
   combineTasks,
@@ -50,6 +51,32 @@ describe('one lift', () => {
 });
 
 describe('several tasks', () => {
+  test('what helps one task helps it as a job, and each change is made to all it helps', () => {
+    const one = { lift: slabLift, mass: 8 };
+    expect(rankJobChanges([one])).toEqual(
+      rankChanges(slabLift, 8).map(({ change, liftingIndex }) => ({
+        change,
+        compositeIndex: liftingIndex,
+      })),
+    );
+    // Held close already: of the two only the other can come closer.
+    const close = { lift: { ...slabLift, horizontal: 0.25 }, mass: 8 };
+    const closer = rankJobChanges([close, one]).find(({ change }) => change === 'hold-closer');
+    const moved = { ...one, lift: { ...slabLift, horizontal: 0.3 } };
+    expect(closer!.compositeIndex).toBeCloseTo(judgeComposite([close, moved]).compositeIndex, 12);
+  });
+
+  test('the changes of a job come best first', () => {
+    const tasks = [
+      { lift: slabLift, mass: 8 },
+      { lift: { ...slabLift, perMinute: 2 }, mass: 6 },
+    ];
+    const indices = rankJobChanges(tasks, 'us').map(({ compositeIndex }) => compositeIndex);
+    expect(indices.length).toBeGreaterThan(3);
+    expect(indices).toEqual(indices.toSorted((a, b) => a - b));
+    expect(indices[0]).toBeLessThan(judgeComposite(tasks, 'us').compositeIndex);
+  });
+
   test('one task alone is its own index', () => {
     const alone = judgeComposite([{ lift: slabLift, mass: 5 }]);
     expect(alone.compositeIndex).toBeCloseTo(judgeLift(slabLift, 5).liftingIndex, 12);

@@ -1,3 +1,4 @@
+import { judgeComposite, type Task } from './composite.ts';
 import type { Coupling, Form, Lift, Multipliers } from './lift.ts';
 import { judgeLift } from './single.ts';
 
@@ -68,6 +69,28 @@ export function rankChanges(lift: Lift, mass: number, form: Form = 'metric'): re
     })
     .filter((c) => c.liftingIndex < now.liftingIndex)
     .sort((a, b) => a.liftingIndex - b.liftingIndex);
+}
+
+/**
+ * What one change helps a job of several lifts most? Each kind of change of `rankChanges`, made to every
+ * lift that it helps, by the composite index it leaves, best first. Range as `judgeComposite`.
+ * @param tasks at least one; masses kg
+ * @returns the index has no unit
+ * @throws {DomainError} as `judgeComposite`
+ * @source common-practice
+ */
+export function rankJobChanges(
+  tasks: readonly Task[],
+  form: Form = 'metric',
+): readonly { readonly change: Change['change']; readonly compositeIndex: number }[] {
+  const steps = tasks.map(({ lift, mass }) => rankChanges(lift, mass, form));
+  const kinds = new Set(steps.flat().map(({ change }) => change));
+  return [...kinds]
+    .map((change) => {
+      const changed = tasks.map((task, i) => steps[i]!.find((s) => s.change === change) ?? task);
+      return { change, compositeIndex: judgeComposite(changed, form).compositeIndex };
+    })
+    .sort((a, b) => a.compositeIndex - b.compositeIndex);
 }
 
 const BETTER: Readonly<Record<Coupling, Coupling>> = { poor: 'fair', fair: 'good', good: 'good' };

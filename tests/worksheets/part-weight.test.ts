@@ -1,0 +1,63 @@
+import { expect, test } from 'vitest';
+import type { System } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
+import partWeight from '../../src/worksheets/demould/part-weight.tsx';
+
+const judged = (sheet: AnyWorksheet, entries: object, system: System) => {
+  const say = speaker(system);
+  const found = answer(sheet, readWorksheet(sheet, { ...entries }, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  return found.judgement;
+};
+/** A part of so many kilograms, or pounds. */
+const weighing = (mass: number, system: System = 'metric') => {
+  const [m3, u] = system === 'us' ? [mass * 0.45359237, 'lb'] : [mass, 'kg'];
+  const volume = { t: String(m3 / 600), u: 'm3', s: 'metric' };
+  return {
+    part: judged(
+      partWeight,
+      { 'part-weight.shape': { t: 'volume' }, 'part-weight.volume': volume },
+      system,
+    ),
+    lift: judged(
+      canILift,
+      {
+        'can-i-lift.mass': { t: String(mass), u, s: system },
+        'can-i-lift.form': { t: system },
+      },
+      system,
+    ),
+  };
+};
+
+test('a part is light only where the lift that “Can I lift it?” begins with is', () => {
+  for (const mass of [1, 4.86, 7.9, 8.1, 11, 22, 24]) {
+    const { part, lift } = weighing(mass);
+    expect(part.verdict === 'good', String(mass)).toBe(lift.verdict === 'good');
+  }
+});
+
+test('more than two may lift is not sent to more hands', () => {
+  for (const mass of [24, 30])
+    for (const { say } of Object.values(weighing(mass))) expect(say).toContain('lift with others');
+  for (const mass of [31, 36, 480])
+    for (const { say } of Object.values(weighing(mass))) {
+      expect(say).toContain('trolley or rated gear, not by hand');
+      expect(say).not.toContain('with others');
+    }
+});
+
+test('in pounds the limit is the one printed in pounds, and nothing below it is above it', () => {
+  expect(weighing(50.9, 'us').part.verdict).toBe('look');
+  for (const { say } of Object.values(weighing(51.1, 'us')))
+    expect(say).toContain('the 51\u00a0lb');
+  // The metric form in pounds says how much it is, not what it rounds to.
+  const pounds = { 'can-i-lift.mass': { t: '50.9', u: 'lb', s: 'us' } };
+  expect(judged(canILift, pounds, 'us').say).toContain(
+    '50.9\u00a0lb is more than the 50.7\u00a0lb',
+  );
+});
