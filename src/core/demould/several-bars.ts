@@ -17,6 +17,9 @@ export interface BarsTogether {
 /** Ninety-five per cent of the normal distribution, one-sided and two-sided. From memory. @source student-t */
 const NORMAL = { oneSided: 1.645, twoSided: 1.96 } as const;
 
+/** Strengths that differ by less than this share of their mean are one number. No reading is so fine. */
+const ALIKE = 1e-12;
+
 /**
  * What do several bars say together? The mean; the scatter s between bars; the 95 % interval of the mean
  * t·s/√n, and what the next bar should exceed, mean − t·s·√(1 + 1/n), each joined (root of squares) with the
@@ -41,7 +44,9 @@ export function barsTogether(
   const mean = average(bars.map((b) => b.strength));
   if (n === 1) return { mean, notes: [{ code: 'one-bar' }] };
   const reading = average(bars.map((b) => b.uncertainty));
-  const scatter = Math.sqrt(bars.reduce((sum, b) => sum + (b.strength - mean) ** 2, 0) / (n - 1));
+  const spread = Math.sqrt(bars.reduce((sum, b) => sum + (b.strength - mean) ** 2, 0) / (n - 1));
+  // Bars that are all alike differ from their own mean by what binary fractions leave.
+  const scatter = spread < ALIKE * mean ? 0 : spread;
   const freedom = n - 1;
   // One-sided 95 % is two-sided 90 %.
   const [one, two] = [0.9, 0.95].map((confidence) => studentT({ freedom, confidence }));

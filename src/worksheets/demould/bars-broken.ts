@@ -1,6 +1,7 @@
 import { breakABar } from '../../core/demould/break-a-bar.ts';
 import { barsTogether } from '../../core/demould/several-bars.ts';
 import { demand } from '../../core/domain-error.ts';
+import { POSSIBLE_DENSITY } from '../../core/finished/possible-density.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import { barAge, MM } from '../shared/part-fields.ts';
@@ -118,6 +119,10 @@ export function barsBroken({
 }: Values<typeof barFields>) {
   const read: readonly Bar[] =
     loading === 'thirds' ? thirds : bars.map((line) => ({ ...line, brokeAt: 0 }));
+  for (const { mass, breadth, depth } of read) {
+    const density = mass / (breadth * depth * length);
+    demand('bars', density, 'density', POSSIBLE_DENSITY, 'no-such-bar');
+  }
   const metres = (value: number) => ({ value, uncertainty: tape });
   const kilograms = (value: number) => ({ value, uncertainty: scale });
   const broken = read.map((bar) =>
@@ -149,6 +154,7 @@ export function barsBroken({
     // No strength is below 0: bars that scatter so widely say nothing of the next one.
     low: Math.max(0, together.nextBarLow ?? ONE_BAR_SHARE * together.mean),
     short: has('short-span').length > 0,
+    heaviest: Math.max(...read.map(({ hung }) => hung)),
     thrown: broken.length - counted.length,
   };
 }

@@ -1,7 +1,13 @@
 import { worksheet } from '../../islands/worksheet.ts';
+import { DENSITY } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
 import { KPA, MM } from '../shared/part-fields.ts';
 import { barFields, barsBroken } from './bars-broken.ts';
+
+/** The heaviest load to hang in a bucket, kg: the caution reckons with ten or twenty. A choice. */
+const BUCKET = 25;
+/** The bars, whichever way they were loaded. */
+const LOADED = ['bars', 'thirds'] as const;
 
 export default worksheet({
   id: 'break-a-bar',
@@ -62,6 +68,11 @@ export default worksheet({
         verdict: 'stop',
         say: 'The bars scatter so widely that nothing is sure of the next one. Look at the broken faces for hollows and cold joints, and break more bars.',
       };
+    if (r.heaviest > BUCKET)
+      return {
+        verdict: 'look',
+        say: `${mean}, but ${say(r.heaviest, 'mass', { significant: 2 })} is more than a bucket on a string is for, and it drops when the bar breaks. Cast thinner bars, move the supports apart, or leave it to a laboratory.`,
+      };
     if (r.short)
       return {
         verdict: 'look',
@@ -95,16 +106,19 @@ export default worksheet({
   ],
   refusals: {
     'shorter-than-span': () => 'The bars are shorter than the space between the supports.',
+    'no-such-bar': ({ value }, say) =>
+      `By its mass and sides one of the bars would weigh ${say(value, 'density', { units: DENSITY })}, as no concrete does. Check the masses, the sides and the length.`,
     'all-thrown-out': () =>
       'Every bar broke too far outside the middle third to be counted. Load them more evenly and break others.',
   },
   blames: {
-    barMass: 'bars',
-    hung: 'bars',
-    breadth: 'bars',
-    depth: 'bars',
-    brokeAt: 'bars',
-    strength: 'bars',
+    bars: LOADED,
+    barMass: LOADED,
+    hung: LOADED,
+    breadth: LOADED,
+    depth: LOADED,
+    brokeAt: 'thirds',
+    strength: LOADED,
   },
   folded: 'How finely you read',
   keeps: { mean: 'part.flexural', low: 'part.flexuralLow', counted: 'part.barsCounted' },

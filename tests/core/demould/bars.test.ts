@@ -100,6 +100,20 @@ describe('several bars', () => {
     expect(barsTogether(same).plusMinus).toBeCloseTo(1.96e4, 3);
   });
 
+  test('alike bars scatter by nothing, whatever binary fractions leave', () => {
+    for (const strength of [224474.2185, 0.1, 1 / 3])
+      for (const n of [2, 3, 6, 7]) {
+        const bars = Array.from({ length: n }, () => ({ strength, uncertainty: 0 }));
+        expect(barsTogether(bars).scatter).toBe(0);
+      }
+    expect(
+      barsTogether([
+        { strength: 1e5, uncertainty: 0 },
+        { strength: 1e5 + 1e-4, uncertainty: 0 },
+      ]).scatter,
+    ).toBeGreaterThan(0);
+  });
+
   test('scatter so wide that nothing is left gives nought, never less', () => {
     expect(barsTogether(of(1e4, 9e5)).nextBarLow).toBe(0);
   });

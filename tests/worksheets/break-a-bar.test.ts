@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import breakABar from '../../src/worksheets/demould/break-a-bar.tsx';
+
+const metric = speaker('metric');
+const outcome = (t: string, loading = 'centre') => {
+  const list = loading === 'centre' ? 'bars' : 'thirds';
+  const entries = { 'break-a-bar.loading': { t: loading }, [`break-a-bar.${list}`]: { t } };
+  return answer(breakABar, readWorksheet(breakABar, entries, {}, metric), metric);
+};
+const four = (line: string) => Array.from({ length: 4 }, () => line).join('\n');
+
+test('more than a bucket holds is looked at', () => {
+  const heavy = outcome(four('25.5 50 50 0.45'));
+  const light = outcome(four('24.5 50 50 0.45'));
+  if (!heavy.ok || !light.ok) throw new Error('no answer');
+  expect(heavy.judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('leave it to a laboratory'),
+  });
+  expect(light.judgement.verdict).toBe('good');
+});
+
+test.each([
+  ['centre', '8 50 50 4.5', '6000'],
+  ['thirds', '8 50 50 4.5 3', '6000'],
+  ['centre', '8 50 50 0.045', '60.0'],
+])('a bar that no concrete could be is refused: %s, %s', (loading, line, density) => {
+  const { ok, ...found } = outcome(line, loading);
+  expect(ok).toBe(false);
+  expect(found).toMatchObject({
+    problems: [
+      {
+        input: `break-a-bar-${loading === 'centre' ? 'bars' : 'thirds'}`,
+        say: expect.stringContaining(`${density}\u00a0kg/m³, as no concrete`),
+      },
+    ],
+  });
+});
+
+test('bars that are all alike scatter by nothing', () => {
+  for (const hung of ['7.45', '8.13', '6.7']) {
+    const found = outcome(four(`${hung} 50 50 0.45`));
+    if (!found.ok) throw new Error('no answer');
+    expect(found.numbers.scatter!.value).toBe(0);
+  }
+});
