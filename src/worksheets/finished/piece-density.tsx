@@ -1,3 +1,5 @@
+import { ICE_POINT } from '../../core/curing/units.ts';
+import { demand } from '../../core/domain-error.ts';
 import { constantMass, moistureByMass } from '../../core/finished/drying.ts';
 import {
   blockDensity,
@@ -5,6 +7,7 @@ import {
   densityByGain,
   densityByHanging,
 } from '../../core/finished/piece-density.ts';
+import { POSSIBLE_DENSITY } from '../../core/finished/possible-density.ts';
 import { waterDensity } from '../../core/water/density.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -13,6 +16,9 @@ import { pieceFields } from '../shared/piece-fields.ts';
 
 /** Readings without their ±: the worksheet carries that itself. */
 const exact = (value: number) => ({ value, uncertainty: 0 });
+
+/** Between these an oven drives out the free water and leaves the cement its own, K. Common practice, no source. */
+const DRIES = { least: ICE_POINT + 100, most: ICE_POINT + 110 } as const;
 
 export default worksheet({
   id: 'piece-density',
@@ -36,14 +42,15 @@ export default worksheet({
       hanging: () =>
         densityByHanging({ mass, wrapped, sinker: exact(v.sinker), both: exact(v.both) }, baths),
     }[v.method]();
+    demand('density', found.density, 'density', POSSIBLE_DENSITY, 'no-such-piece');
     if (v.dried === 'no') return { found, dry: undefined };
     const settled = constantMass(v.weighings);
     const driedMass = v.weighings.at(-1)!.mass;
     const moisture = moistureByMass({ moist: v.mass, dry: driedMass });
-    return {
-      found,
-      dry: { mass: driedMass, density: driedMass / found.volume, moisture, settled },
-    };
+    const density = driedMass / found.volume;
+    demand('dryDensity', density, 'density', POSSIBLE_DENSITY, 'no-such-piece');
+    const hot = v.oven > DRIES.most;
+    return { found, dry: { mass: driedMass, density, moisture, settled, hot } };
   },
   results: {
     density: {
@@ -56,10 +63,17 @@ export default worksheet({
     dry: {
       label: 'Dry density',
       kind: 'density',
-      of: (r) => r.dry?.density,
+      of: (r) => (r.dry?.hot ? undefined : r.dry?.density),
       units: DENSITY,
       sure: true,
       answer: true,
+    },
+    hot: {
+      label: 'Density, dried too hot',
+      kind: 'density',
+      of: (r) => (r.dry?.hot ? r.dry.density : undefined),
+      units: DENSITY,
+      sure: true,
     },
     moisture: {
       label: 'Moisture it held',
@@ -92,6 +106,11 @@ export default worksheet({
         verdict: 'look',
         say: `${density} with whatever water it holds. For strength, heat and comparing batches, dry the piece to constant mass.`,
       };
+    if (dry.hot)
+      return {
+        verdict: 'stop',
+        say: `Turn the oven down to 105\u00a0°C (221\u00a0°F). At ${say(oven, 'temperature')} a moist piece may burst, and water is driven out that belongs to the cement: this is not its dry density.`,
+      };
     const words = `${say(dry.density, 'density', { units: DENSITY })}, dried at ${say(oven, 'temperature')}`;
     if (dry.settled.change === undefined)
       return {
@@ -103,22 +122,27 @@ export default worksheet({
         verdict: 'look',
         say: `${words}, and still losing ${say(dry.settled.change, 'ratio', { units: PERCENT, significant: 2 })} a day: dry it on until a day takes less than 0.2\u00a0%.`,
       };
+    if (oven < DRIES.least)
+      return {
+        verdict: 'look',
+        say: `${words}: constant mass, but so cool an oven leaves water in, so it reads high. Dry it at 105\u00a0°C (221\u00a0°F), or give the temperature wherever you give the density.`,
+      };
     return {
       verdict: 'good',
       say: `${words}: constant mass. Write the temperature down beside it.`,
     };
   },
   notes: ({ dry }, { oven, method }) => [
-    ...(dry && Math.abs(oven - 378.15) > 5
-      ? [
-          'Standards dry at about 105\u00a0°C (221\u00a0°F; from memory). A cooler oven leaves some water in, a hotter one takes some that belongs to the cement: say which was used.',
-        ]
+    ...(dry && (dry.hot || oven < DRIES.least)
+      ? ['Standards dry at about 105\u00a0°C (221\u00a0°F; from memory).']
       : []),
     ...(method === 'gain' || method === 'hanging'
       ? ['Dry the piece only after the film is off; film left on keeps the water in.']
       : ['Measure each side in three places and take the mean: sides rule the ±.']),
   ],
   refusals: {
+    'no-such-piece': ({ value }, say) =>
+      `By these readings it would weigh ${say(value, 'density', { units: DENSITY })}, as no concrete does. Check them and their units.`,
     'no-volume': () =>
       'By these readings the water pushed aside is no more than the film takes up: the piece would have no volume. Check them.',
     'film-weighs-less-than-nought': () =>
@@ -126,6 +150,8 @@ export default worksheet({
     'out-of-order': () => 'The times of the weighings run backwards. Put the lines in order.',
   },
   blames: {
+    density: 'mass',
+    dryDensity: 'weighings',
     volume: 'mass',
     dry: 'weighings',
     moist: 'mass',

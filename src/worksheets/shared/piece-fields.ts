@@ -79,7 +79,7 @@ export const pieceFields = {
     label: 'Oven',
     example: '105 °C',
     min: '30 °C',
-    max: '250 °C',
+    max: '120 °C',
     when: { dried: ['yes'] },
   }),
   weighings: lines({

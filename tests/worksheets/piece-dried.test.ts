@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import pieceDensity from '../../src/worksheets/finished/piece-density.tsx';
+
+const metric = speaker('metric');
+const outcome = (entries: Entries) =>
+  answer(pieceDensity, readWorksheet(pieceDensity, entries, {}, metric), metric);
+const dried = (t: string) => {
+  const found = outcome({ 'piece-density.oven': { t, u: 'degC', s: 'metric' } });
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  return found;
+};
+const kg = (t: string) => ({ t, u: 'kg', s: 'metric' }) as const;
+
+test.each([
+  ['40', 'look'],
+  ['80', 'look'],
+  ['99', 'look'],
+  ['100', 'good'],
+  ['105', 'good'],
+  ['110', 'good'],
+  ['111', 'stop'],
+  ['120', 'stop'],
+])('constant mass at %s °C is %s', (oven, verdict) => {
+  expect(dried(oven).judgement.verdict).toBe(verdict);
+});
+
+test('dried too hot, nothing is kept as the dry density', () => {
+  const { numbers } = dried('115');
+  expect(numbers).not.toHaveProperty('dry');
+  expect(numbers.hot!.value).toBeCloseTo(0.628 / 0.00135, 9);
+  expect(dried('80').numbers.dry!.value).toBeCloseTo(0.628 / 0.00135, 9);
+});
+
+test('an oven for baking is not asked about', () => {
+  expect(outcome({ 'piece-density.oven': { t: '250', u: 'degC', s: 'metric' } }).ok).toBe(false);
+});
+
+test('a piece that no concrete could be is refused, moist or dry', () => {
+  const no = { 'piece-density.dried': { t: 'no' } };
+  for (const mass of ['500', '0.1'])
+    expect(outcome({ ...no, 'piece-density.mass': kg(mass) })).toMatchObject({
+      ok: false,
+      problems: [{ input: 'piece-density-mass', say: expect.stringContaining('as no concrete') }],
+    });
+  expect(outcome({ 'piece-density.weighings': { t: '0  0.705\n24  0.1\n48  0.1' } })).toMatchObject(
+    {
+      ok: false,
+      problems: [{ input: 'piece-density-weighings' }],
+    },
+  );
+});
