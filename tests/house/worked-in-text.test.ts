@@ -8,7 +8,6 @@ import { ONE_FREEZE_STRENGTH } from '../../src/core/curing/frost.ts';
 import { STILL_AIR_TRANSFER, steadyFace, throughLayers } from '../../src/core/curing/heat/face.ts';
 import { ORDINARY_CEMENT } from '../../src/core/curing/heat/hydration.ts';
 import { DIFFERENCE_LIMIT, heatInside } from '../../src/core/curing/heat/inside.ts';
-import { SATURATED_FACTOR } from '../../src/core/curing/heat/thermal-properties.ts';
 import { dailyHistory } from '../../src/core/curing/history.ts';
 import { PEAK_LIMIT } from '../../src/core/curing/limits.ts';
 import { curingPlan } from '../../src/core/curing/plan.ts';
@@ -18,7 +17,11 @@ import { LOAD_CONSTANT_METRIC } from '../../src/core/demould/lifting-equation/li
 import { TWO_PEOPLE_SHARE } from '../../src/core/demould/lifting-equation/scope.ts';
 import { judgeLift } from '../../src/core/demould/lifting-equation/single.ts';
 import { HANDLING_MULTIPLIERS } from '../../src/core/demould/multipliers.ts';
-import { EQUILIBRIUM_MOISTURE, valoreConductivity } from '../../src/core/finished/conductivity.ts';
+import {
+  EQUILIBRIUM_MOISTURE,
+  SATURATED_FACTOR,
+  valoreConductivity,
+} from '../../src/core/finished/conductivity.ts';
 import { FLEXURAL_RATIO } from '../../src/core/finished/flexural.ts';
 import {
   FULL_HYDRATION_WATER,

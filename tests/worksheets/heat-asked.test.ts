@@ -40,3 +40,24 @@ test('a thickness given that heats inside says so too', () => {
   expect(thick('200')).toContain('200\u00a0mm thick heats inside');
   expect(thick('140')).not.toContain('heats inside');
 });
+
+test('water raises what it conducts to six times dry and no further, and no higher than its pores hold', () => {
+  const moist = (percent: string, density = '465') => ({
+    'heat-through.wetness': { t: 'other' },
+    'heat-through.moisture': { t: percent, u: '%', s: 'metric' as const },
+    'part.oven': { t: density, u: 'kg/m3', s: 'metric' as const },
+  });
+  const dry = answered(moist('0')).numbers.kHigh!.value;
+  const times = (percent: string) => answered(moist(percent)).numbers.kHigh!.value / dry;
+  expect(times('10')).toBeCloseTo(Math.exp(0.4), 12);
+  expect(times('50')).toBeCloseTo(6, 12);
+  expect(times('100')).toBeCloseTo(6, 12);
+  // (1000 / 1600 − 1000 / 2600) is 24 %.
+  expect(answered(moist('24', '1600')).judgement.verdict).toBe('look');
+  expect(() => answered(moist('24.1', '1600'))).toThrow('more water than the pores');
+});
+
+test('a moisture that is taken for granted is never too much for the piece', () => {
+  const dense = { 'part.oven': { t: '2400', u: 'kg/m3', s: 'metric' as const } };
+  expect(answered(dense).numbers.low!.value).toBeGreaterThan(0);
+});

@@ -1,7 +1,9 @@
+import { demand } from '../../core/domain-error.ts';
 import {
   dryConductivityBand,
   EQUILIBRIUM_MOISTURE,
   moistConductivity,
+  mostMoisture,
   SERVICE_MOISTURE_MOST,
 } from '../../core/finished/conductivity.ts';
 import {
@@ -83,7 +85,17 @@ export default worksheet({
     }),
   },
   work: (v) => {
-    const moisture = v.wetness === 'other' ? v.moisture : MOISTURE[v.wetness];
+    const known = v.wetness === 'other';
+    const moisture = known ? v.moisture : MOISTURE[v.wetness];
+    // The set moistures are those of a light material; of a dense one they are only too much.
+    if (known)
+      demand(
+        'moisture',
+        moisture,
+        'ratio',
+        { max: mostMoisture({ dryDensity: v.dry }) },
+        'drowned',
+      );
     const band = dryConductivityBand({ dryDensity: v.dry });
     const low = moistConductivity({ dry: band.low, moisture });
     const high = moistConductivity({ dry: band.high, moisture });
@@ -231,12 +243,16 @@ export default worksheet({
         ]
       : []),
   ],
+  refusals: {
+    drowned: ({ allowed }, say) =>
+      `That is more water than the pores of so dense a piece can hold: ${say(allowed.max!, 'ratio', { units: PERCENT, significant: 2 })} of its dry mass. Check the moisture and the density.`,
+  },
   blames: { dryDensity: 'dry', resistance: 'wanted', conductivity: 'dry' },
   working: [
     {
       tex: String.raw`\lambda = 0.072\,e^{0.00125\,\rho}\; e^{4u}`,
       put: ({ dry }, { band, moisture, low, high }, say) =>
-        `dry at ${say(dry, 'density', { units: DENSITY })}: ${say(band.low, 'conductivity', { significant: 2 })} to ${say(band.high, 'conductivity', { significant: 2 })} by the relation and two tables; × ${Math.exp(4 * moisture).toFixed(2)} for moisture: ${say(low, 'conductivity', { significant: 2 })} to ${say(high, 'conductivity', { significant: 2 })}`,
+        `dry at ${say(dry, 'density', { units: DENSITY })}: ${say(band.low, 'conductivity', { significant: 2 })} to ${say(band.high, 'conductivity', { significant: 2 })} by the relation and two tables; × ${(low / band.low).toFixed(2)} for moisture of ${say(moisture, 'ratio', { units: PERCENT, significant: 2 })}, six at most: ${say(low, 'conductivity', { significant: 2 })} to ${say(high, 'conductivity', { significant: 2 })}`,
     },
     {
       tex: String.raw`R = \frac{d}{\lambda},\quad U = \frac{1}{R_{si} + R + R_{se}}`,

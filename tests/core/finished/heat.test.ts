@@ -4,6 +4,7 @@ import { DomainError } from '../../../src/core/domain-error.ts';
 import {
   dryConductivityBand,
   moistConductivity,
+  mostMoisture,
   tabledConductivity,
   valoreConductivity,
   valoreUsConductivity,
@@ -96,6 +97,21 @@ describe('conductivity', () => {
         },
       ),
     );
+  });
+
+  test('rises with moisture to six times dry and no further', () => {
+    const of = (moisture: number) => moistConductivity({ dry: 0.1, moisture }).conductivity;
+    expect(of(0.4)).toBeCloseTo(0.1 * Math.exp(1.6), 12);
+    expect(of(0.45)).toBeCloseTo(0.6, 12);
+    expect(of(5)).toBeCloseTo(0.6, 12);
+  });
+
+  test('no piece holds more water than it has pores, and one without pores none', () => {
+    // A cubic metre of 650 kg/m³ is a quarter solid.
+    expect(mostMoisture({ dryDensity: 650 })).toBeCloseTo(750 / 650, 12);
+    expect(mostMoisture({ dryDensity: 2600 })).toBe(0);
+    expect(mostMoisture({ dryDensity: 3000 })).toBe(0);
+    expect(() => mostMoisture({ dryDensity: 0 })).toThrow(DomainError);
   });
 
   test('says when it is asked outside its range', () => {

@@ -61,9 +61,6 @@ export function moistHeatCapacity(of: {
   return dryDensity * (specificHeat + moisture * SPECIFIC_HEAT.water);
 }
 
-/** How many times its dry figure the conductivity of aerated concrete rises to when saturated. @source jerman-2013 */
-export const SATURATED_FACTOR = 6;
-
 /**
  * Conductivity of fresh or damp foamed concrete, W/(m·K): the dry relation raised with moisture, but to
  * no more than six times its dry figure, which is what saturation was seen to do.
@@ -80,8 +77,5 @@ export function wetConductivity(of: {
 }): Conductivity {
   const dry = valoreConductivity(of);
   const moist = moistConductivity({ dry: dry.conductivity, moisture: of.moisture });
-  return {
-    conductivity: Math.min(moist.conductivity, SATURATED_FACTOR * dry.conductivity),
-    notes: [...dry.notes, ...moist.notes],
-  };
+  return { conductivity: moist.conductivity, notes: [...dry.notes, ...moist.notes] };
 }
