@@ -16,7 +16,8 @@ import { filesOf, pagesOf } from './pages.mjs';
  */
 
 /** What no worksheet needs to compute: it is fetched when the reader hands over a file or opens a dialog. */
-const ON_REQUEST = /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches)\b/;
+const ON_REQUEST =
+  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-batch)\b/;
 
 const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^"'`]+\.js)["'`]/g;
 const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;

@@ -54,16 +54,20 @@ export function setUnits(units: System): void {
   dispatchEvent(new StorageEvent('storage', { key: KEYS.units, newValue: units }));
 }
 
+/** Whether an entry could be read again; one that could not is more than a field keeps, and that is said. */
+export function fitsField(entry: Entry): boolean {
+  if (isEntry(entry)) return true;
+  notify(
+    'not-kept',
+    `That is more than one field keeps (${LIMITS.typed} characters), so nothing was changed. Put in less of it.`,
+  );
+  return false;
+}
+
 /** Puts an entry on the bench; an empty one is taken off, and one that could not be read again is refused. */
 export function enter(key: string, entry: Entry | undefined): void {
   const empty = !entry || Object.values(entry).every((value) => value === undefined);
-  if (!empty && !isEntry(entry)) {
-    notify(
-      'not-kept',
-      `That is more than one field keeps (${LIMITS.typed} characters), so nothing was changed. Put in less of it.`,
-    );
-    return;
-  }
+  if (!empty && !fitsField(entry)) return;
   $entries.setKey(key, empty ? (undefined as never) : entry);
 }
 

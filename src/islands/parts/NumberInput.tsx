@@ -1,5 +1,4 @@
 import type { Entry, System } from '../../bench/entries.ts';
-import { LIMITS } from '../../bench/records/limits.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type NumberReading, pmId } from '../engine/reading.ts';
 import { Origin } from './Origin.tsx';
@@ -48,7 +47,6 @@ export function NumberInput(props: Props) {
           inputMode={pad}
           autocomplete="off"
           spellcheck={false}
-          maxLength={LIMITS.typed}
           value={reading.text}
           aria-invalid={problem ? 'true' : undefined}
           aria-describedby={below.join(' ') || undefined}
@@ -80,7 +78,6 @@ export function NumberInput(props: Props) {
               inputMode="decimal"
               autocomplete="off"
               aria-label={`Plus or minus, ${field.label}${symbol ? `, ${symbol}` : ''}`}
-              maxLength={LIMITS.text}
               value={reading.pmText}
               aria-invalid={pmProblem ? 'true' : undefined}
               aria-describedby={pmProblem && `${pmId(id)}-problem`}

@@ -17,8 +17,8 @@ import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
 import { RecordOffers } from '../shared/RecordOffers.tsx';
 import { BY_STAGE } from '../shared/record-fields.ts';
 import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
+import { takeBatch } from '../shared/refused-notice.ts';
 import { removeAndTell } from '../shared/removed-notice.ts';
-import { takeBatchOut } from '../shared/take-batch.ts';
 import { useEditor } from '../shared/use-editor.ts';
 import { pageAt } from '../shared/use-records.ts';
 
@@ -94,7 +94,7 @@ function Open({ editor }: { readonly editor: Editor }) {
       </p>
       {editor.state.is === 'refused' && (
         <p>
-          <button type="button" onClick={() => takeBatchOut(editor.record)}>
+          <button type="button" onClick={() => takeBatch(editor.record)}>
             Take this batch out as a file
           </button>{' '}
           <button type="button" onClick={() => editor.store()}>
@@ -156,7 +156,7 @@ function Open({ editor }: { readonly editor: Editor }) {
             Put its bench back on the bench
           </button>
         )}
-        <button type="button" onClick={() => takeBatchOut(editor.record)}>
+        <button type="button" onClick={() => takeBatch(editor.record)}>
           Take it out as a file
         </button>
         <button

@@ -2,6 +2,7 @@ import type { Entry } from '../../bench/entries.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import type { ReadingName, Stage } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
+import { fitsField } from '../../bench/store.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import { inputId } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -53,7 +54,7 @@ export function RecordFields({
         const id = inputId('record', name);
         const onEntry = (entry: Entry) => {
           typing.start(id);
-          writeReading(editor, name, entry);
+          if (fitsField(entry)) writeReading(editor, name, entry);
         };
         if (reading.type === 'choice')
           return <ChoiceInput key={id} id={id} reading={reading} onEntry={onEntry} />;

@@ -3,9 +3,9 @@ import { notify, withdraw } from '../../bench/notices.ts';
 import { dropAside, emptyBin, listAside, listBin } from '../../bench/records/bin.ts';
 import type { Done, SetAside } from '../../bench/records/database.ts';
 import { askToPersist, type Room, room } from '../../bench/records/room.ts';
-import { allPhotos, type Listed } from '../../bench/records/store.ts';
+import type { Listed } from '../../bench/records/store.ts';
+import { takeAside } from './refused-notice.ts';
 import { putBackAndTell } from './removed-notice.ts';
-import { takeOut } from './take-out.ts';
 
 const MEGABYTE = 1e6;
 const bytes = (n: number) =>
@@ -14,13 +14,6 @@ const bytes = (n: number) =>
     : n < 1000 * MEGABYTE
       ? `${(n / MEGABYTE).toFixed(1)}\u00a0MB`
       : `${(n / MEGABYTE / 1000).toFixed(1)}\u00a0GB`;
-
-/** They go out in the file that is brought in, which leaves out of each only what cannot be read. */
-async function outAside(aside: readonly SetAside[]): Promise<void> {
-  const { asideToFile } = await import('../../bench/records/file.ts');
-  const photos = await allPhotos().catch(() => []);
-  takeOut('damaged-batches.json', asideToFile(aside, photos), 'application/json');
-}
 
 type Binned = Awaited<ReturnType<typeof listBin>>[number];
 
@@ -105,7 +98,7 @@ export function RecordsRoom({
         <p class="note">
           {aside.length === 1 ? 'One damaged batch was' : `${aside.length} damaged batches were`}{' '}
           set aside: {aside[0]!.why}.{' '}
-          <button type="button" onClick={() => outAside(aside)}>
+          <button type="button" onClick={() => takeAside(aside)}>
             Take {aside.length === 1 ? 'it' : 'them'} out as found
           </button>{' '}
           <button type="button" onClick={() => clear(dropAside())}>
