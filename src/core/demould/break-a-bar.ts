@@ -31,6 +31,9 @@ export interface BrokenBar {
   readonly notes: readonly Note[];
 }
 
+/** The heaviest load to hang in a bucket, kg: above it a test is for a laboratory. A choice. Common practice, no source. @source common-practice */
+export const BUCKET_MOST = 25;
+
 /** How far outside the middle third a break may lie, as a share of the span, before it is thrown out. From memory. @source astm-c78 */
 const OUTSIDE_THIRD_ALLOWED = 0.05;
 

@@ -1,11 +1,10 @@
+import { BUCKET_MOST } from '../../core/demould/break-a-bar.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
 import { KPA, MM } from '../shared/part-fields.ts';
 import { barFields, barsBroken } from './bars-broken.ts';
 
-/** The heaviest load to hang in a bucket, kg: the caution reckons with ten or twenty. A choice. */
-const BUCKET = 25;
 /** The bars, whichever way they were loaded. */
 const LOADED = ['bars', 'thirds'] as const;
 
@@ -68,7 +67,7 @@ export default worksheet({
         verdict: 'stop',
         say: 'The bars scatter so widely that nothing is sure of the next one. Look at the broken faces for hollows and cold joints, and break more bars.',
       };
-    if (r.heaviest > BUCKET)
+    if (r.heaviest > BUCKET_MOST)
       return {
         verdict: 'look',
         say: `${mean}, but ${say(r.heaviest, 'mass', { significant: 2 })} is more than a bucket on a string is for, and it drops when the bar breaks. Cast thinner bars, move the supports apart, or leave it to a laboratory.`,
