@@ -183,6 +183,64 @@ describe.concurrent('from the bench', () => {
     expect(await page.getByRole('button', { name: /^I added/ }).count()).toBe(0);
   });
 
+  test('a batch keeps the plan it is weighed by, slips in it are asked about, and the next has a name of its own', async ({
+    expect,
+    page,
+  }) => {
+    const bench = (sized: Record<string, string>) =>
+      page.evaluate((entries) => {
+        for (const [key, entry] of Object.entries(entries))
+          localStorage.setItem(`suds.bench.1.${key}`, entry);
+      }, sized);
+    await bench({
+      'proportion.volume': '{"t":"23","u":"L"}',
+      'proportion.wetDensity': '{"t":"1000","u":"kg/m3"}',
+      'mix.waterCement': '{"t":"0.42"}',
+      'mix.foamDensity': '{"t":"70","u":"g/L"}',
+      'mix.largestLoad': '{"t":"25","u":"L"}',
+    });
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    const said = async () => (await page.locator('.run .verdict').allInnerTexts()).join();
+    await page.locator('#record-water').fill('66');
+    await page.locator('#record-cement').fill('156.6');
+    await expect.poll(said).toMatch(/make 231\sL, and the mixer takes 25\.0\sL/);
+    await page.locator('#record-cement').fill('0');
+    await expect.poll(said).toContain('Cement cannot be 0');
+    await page.locator('#record-cement').fill('');
+    await page.locator('#record-water').fill('6.58');
+    await expect.poll(said).toBe('');
+    const next = page.getByRole('button', { name: /^Next/ });
+    await next.click();
+    await page.locator('[data-run="1"]').waitFor();
+    const text = () => page.locator('.run').innerText();
+    await expect.poll(text).toMatch(/11\.5\sL/);
+    await bench({ 'proportion.wetDensity': '{"t":"500","u":"kg/m3"}' });
+    await page.reload();
+    await page.locator('[data-run="1"]').waitFor();
+    await page.locator('#record-tare').fill('0.62');
+    await page.locator('#record-vessel').fill('12');
+    await expect
+      .poll(text)
+      .toMatch(/11\.5\sL[\s\S]*By weight 80\d\sg: with it in, the bucket weighs 1\.42\skg/);
+    await page.locator('#record-foamVolume').fill('115');
+    await expect.poll(said).toMatch(/115\sL of foam was put in, where 11\.5\sL is wanted/);
+    await page.locator('#record-foamVolume').fill('11.5');
+    await expect.poll(said).toBe('');
+    await next.click();
+    await page.locator('#record-full').fill('12.62');
+    await expect.poll(said).toContain('Near enough');
+    await next.click();
+    await page.locator('#record-placed').fill('50');
+    await expect.poll(said).toContain('went into the mixer: look again');
+    await page.getByRole('button', { name: /^Stop here/ }).click();
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    const names = (await stored(page)).map(({ name }) => name).sort();
+    expect(names[1]).toBe(`${names[0]}, 2`);
+  });
+
   test('a record and its line beside others mark what can hardly be', async ({ expect, page }) => {
     const kg = (t: string) => ({ t, u: 'kg', s: 'metric' as const });
     const { readings } = slabs('x');

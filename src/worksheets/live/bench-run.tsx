@@ -82,13 +82,15 @@ export default function BenchRun() {
         <button
           type="button"
           class="main run-big"
-          disabled={!ready}
-          onClick={() => begin(recordToWeigh(freeName(`Batch of ${today()}`, records.map(nameOf))))}
+          disabled={!records}
+          onClick={() =>
+            begin(recordToWeigh(freeName(`Batch of ${today()}`, (records ?? []).map(nameOf))))
+          }
         >
           Begin a batch
         </button>
         {/* Found a moment later, they must not push the button above from under a thumb. */}
-        {unmixedOf(records, today())
+        {unmixedOf(records ?? [], today())
           .filter(({ id }) => id !== going?.id)
           .map((record) => (
             <button
@@ -113,18 +115,23 @@ export default function BenchRun() {
   return <Run editor={opening.editor} going={going} go={go} stop={stop} />;
 }
 
-/** The batches there are, looked up while one may be begun. */
-function useListed(wanted: boolean): readonly BatchRecord[] {
-  const [records, setRecords] = useState<readonly BatchRecord[]>([]);
+/** The batches there are, looked up anew each time one may be begun; none where they cannot be read. */
+function useListed(wanted: boolean): readonly BatchRecord[] | undefined {
+  const [records, setRecords] = useState<readonly BatchRecord[]>();
   useEffect(() => {
     if (!wanted) return;
+    let late = false;
     listRecords()
       .then((listed) => {
         tellDamaged(listed);
-        setRecords(listed.records);
+        if (!late) setRecords(listed.records);
       })
       // A batch can be begun all the same; it says so itself when nothing can be stored.
-      .catch(() => {});
+      .catch(() => setRecords([]));
+    return () => {
+      late = true;
+      setRecords(undefined);
+    };
   }, [wanted]);
   return records;
 }
