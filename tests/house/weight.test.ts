@@ -20,6 +20,12 @@ describe('what weighs too much is found', () => {
     expect(faults({ js: MOST.script + 1 })).toContain('a/: its JavaScript');
     expect(faults({}, MOST.kept + 1)).toContain('without a network');
   });
+  test('a page that may weigh more is bounded too', () => {
+    const path = 'first-batch/';
+    expect(faults({ path, html: MOST.html + 1 })).toBe('');
+    expect(faults({ path, html: 20_201 })).toContain('first-batch/: its HTML weighs 20201 B');
+    expect(faults({ path: 'bench/run/', js: 100_000 })).toContain('bench/run/: its JavaScript');
+  });
   test('a page of prose has a smaller allowance, home a smaller first view', () => {
     expect(faults({ js: MOST.prose + 1 })).toBe('');
     expect(faults({ js: MOST.prose + 1, islands: 0 })).toContain('its JavaScript');
