@@ -199,6 +199,76 @@ describe.concurrent('out and in', () => {
     await expect.poll(() => status(page), { timeout: 20_000 }).toContain('larger than 64\u00a0MB');
   });
 
+  test('more than one file can hold goes out in parts, and comes in whole', async ({
+    expect,
+    page,
+  }) => {
+    const batches = Array.from({ length: 45 }, (_, i) =>
+      slabs(`b${i}`, {
+        photos: Array.from({ length: 12 }, (_, n) => ({ id: `p${i}-${n}`, caption: '' })),
+      }),
+    );
+    await leave(page, batches);
+    // Photos as heavy as they may be, made in the page.
+    await page.evaluate(
+      () =>
+        new Promise<void>((done) => {
+          const opening = indexedDB.open('suds-records');
+          opening.onsuccess = () => {
+            const tx = opening.result.transaction('photos', 'readwrite');
+            const data = `/9j/${'A'.repeat(133_000)}`;
+            for (let i = 0; i < 540; i++) {
+              const batch = Math.floor(i / 12);
+              const id = `p${batch}-${i % 12}`;
+              tx.objectStore('photos').put({ id, batch: `b${batch}`, width: 3, height: 2, data });
+            }
+            tx.oncomplete = () => {
+              opening.result.close();
+              done();
+            };
+          };
+        }),
+    );
+    await keep(page);
+    const files: string[] = [];
+    for (const button of ['Take everything out', 'Take part 2 of 2 out']) {
+      const taking = page.waitForEvent('download');
+      await page.getByRole('button', { name: button }).click();
+      const file = join(mkdtempSync(join(tmpdir(), 'part-')), 'part.json');
+      await (await taking).saveAs(file);
+      files.push(file);
+      await expect.poll(() => status(page)).toContain(`part ${files.length} of 2`);
+    }
+    expect(await page.getByRole('button', { name: 'Take part' }).count()).toBe(0);
+
+    const fresh = await openPage('batch-records/keep/');
+    await fresh.page.locator('.batches-file').waitFor();
+    await wakeWorksheets(fresh.page);
+    for (const file of files) {
+      await fresh.page.locator('input[type="file"]').setInputFiles(file);
+      const button = fresh.page.getByRole('button', { name: 'Bring in' });
+      await button.click();
+      await expect.poll(() => status(fresh.page), { timeout: 20_000 }).toContain('Brought in');
+    }
+    expect((await stored(fresh.page)).length).toBe(45);
+    const photos = await fresh.page.evaluate(
+      () =>
+        new Promise<number>((done) => {
+          const opening = indexedDB.open('suds-records');
+          opening.onsuccess = () => {
+            const count = opening.result.transaction('photos').objectStore('photos').count();
+            count.onsuccess = () => {
+              opening.result.close();
+              done(count.result);
+            };
+          };
+        }),
+    );
+    expect(photos).toBe(540);
+    expect(fresh.complaints).toEqual([]);
+    await fresh.close();
+  });
+
   test('an old file opens', async ({ expect, page }) => {
     await keep(page);
     const fixture = new URL('../bench/records/fixtures/version-0.json', import.meta.url);

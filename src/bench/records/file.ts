@@ -44,6 +44,38 @@ export function toFile({ batches, photos, bench, kept }: Batches, now = new Date
   );
 }
 
+/** What a file holds beside its batches, photos and bench, and the commas between them. */
+const HEAD = 1000;
+const sizeOf = (x: unknown) => new TextEncoder().encode(JSON.stringify([[x]], null, 1)).length;
+
+/**
+ * What is taken out, in as many files as it needs: none is larger than what is opened when it is brought in.
+ * The bench goes with the first.
+ */
+export function partsOf(
+  { batches, photos, ...bench }: Batches,
+  most = LARGEST_FILE,
+): readonly Batches[] {
+  const own = new Map<string, Photo[]>(batches.map(({ id }) => [id, []]));
+  for (const photo of photos) own.get(photo.batch)?.push(photo);
+  const parts: { batches: BatchRecord[]; photos: Photo[] }[] = [{ batches: [], photos: [] }];
+  let size = HEAD + sizeOf(bench);
+  for (const batch of batches) {
+    const pictures = own.get(batch.id)!;
+    const more = [batch, ...pictures].reduce((sum, x) => sum + sizeOf(x), 0);
+    const part = parts.at(-1)!;
+    if (part.batches.length > 0 && (size + more > most || part.batches.length >= LIMITS.batches)) {
+      parts.push({ batches: [batch], photos: [...pictures] });
+      size = HEAD + more;
+      continue;
+    }
+    part.batches.push(batch);
+    part.photos.push(...pictures);
+    size += more;
+  }
+  return parts.map((part, i) => (i === 0 ? { ...part, ...bench } : part));
+}
+
 const inFile = (held: object, now = new Date()) =>
   `${JSON.stringify({ format: FORMAT, version: RECORD_VERSION, taken: now.toISOString(), ...held }, null, 1)}\n`;
 

@@ -1,10 +1,9 @@
 import { useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
-import { toCsv } from '../../bench/records/csv.ts';
 import { unreadOf } from '../../bench/records/database.ts';
-import { LARGEST_FILE, readFile, toFile } from '../../bench/records/file.ts';
+import { LARGEST_FILE, readFile } from '../../bench/records/file.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
-import { differences, newId, today } from '../../bench/records/record.ts';
+import { differences, newId } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { putRecords } from '../../bench/records/store.ts';
 import { type Bench, onBench, replaceBench } from '../../bench/store.ts';
@@ -21,8 +20,7 @@ import {
   wordsFor,
 } from '../shared/record-coming.ts';
 import { correctionWords } from '../shared/record-words.ts';
-import { allToTake } from '../shared/take-all.ts';
-import { takeOut } from '../shared/take-out.ts';
+import { useTakeOut } from '../shared/use-take-out.ts';
 
 const WHAT = {
   new: 'New here',
@@ -37,26 +35,9 @@ export default function BatchesFile() {
   const [coming, setComing] = useState<Coming>();
   const [choices, setChoices] = useState<Readonly<Record<string, Choice>>>({});
   const [said, setSaid] = useState('');
+  const out = useTakeOut(setSaid);
   const status = useRef<HTMLParagraphElement>(null);
   const choiceOf = (id: string): Choice => choices[id] ?? 'leave';
-
-  const out = async (csv: boolean) => {
-    const { records, photos, notes } = await allToTake();
-    const { entries: bench, kept } = onBench();
-    if (csv && records.length === 0 && notes.length > 0) {
-      setSaid(notes.join(' '));
-      return;
-    }
-    if (csv) takeOut(`batches-${today()}.csv`, toCsv(records), 'text/csv');
-    else
-      takeOut(
-        `batches-${today()}.json`,
-        toFile({ batches: records, photos, bench, kept }),
-        'application/json',
-      );
-    const what = [many(records.length), !csv && Object.keys(bench).length > 0 && 'the bench'];
-    setSaid([`Taken out: ${what.filter(Boolean).join(' and ')}.`, ...notes].join(' '));
-  };
 
   const look = async (file: File) => {
     setComing(undefined);
@@ -111,10 +92,10 @@ export default function BatchesFile() {
   return (
     <div class="records batches-file">
       <p class="records-line">
-        <button type="button" onClick={() => out(false)}>
+        <button type="button" onClick={out.file}>
           Take everything out (JSON)
         </button>
-        <button type="button" onClick={() => out(true)}>
+        <button type="button" onClick={out.table}>
           Table for a spreadsheet (CSV)
         </button>
         <label class="file-button">
@@ -133,6 +114,13 @@ export default function BatchesFile() {
       <p role="status" ref={status}>
         {said}
       </p>
+      {out.left && (
+        <p>
+          <button type="button" class="main" onClick={out.next}>
+            Take part {out.left.next + 1} of {out.left.parts.length} out
+          </button>
+        </p>
+      )}
       {coming && (
         <section aria-label="What would change" class="coming">
           <p>

@@ -12,7 +12,7 @@ interface All {
 }
 
 /** All batches, to be taken out: where they cannot be read, at least what is not stored among them. */
-export async function allToTake(): Promise<All> {
+export async function allToTake(pictured: boolean): Promise<All> {
   const stored: { records: readonly BatchRecord[]; photos: readonly Photo[]; notes: string[] } = {
     records: [],
     photos: [],
@@ -20,7 +20,7 @@ export async function allToTake(): Promise<All> {
   };
   try {
     stored.records = (await listRecords()).records;
-    stored.photos = await allPhotos();
+    if (pictured) stored.photos = await allPhotos();
   } catch (error) {
     stored.notes.push(unreadOf(error));
   }

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readingChoice, readingValue, toCsv } from '../../../src/bench/records/csv.ts';
-import { readFile, toFile } from '../../../src/bench/records/file.ts';
+import { partsOf, readFile, toFile } from '../../../src/bench/records/file.ts';
 import { type Choice, planMerge, toStore } from '../../../src/bench/records/merge.ts';
 import { openRecord } from '../../../src/bench/records/migrate.ts';
 import {
@@ -44,6 +44,38 @@ describe('out and in again', () => {
     const photo: Photo = { id: 'p1', batch: 'b1', width: 3, height: 2, data: '/9j/AA==' };
     const text = toFile({ batches: [batch], photos: [photo, { ...photo, id: 'p2' }] });
     expect(file(readFile(text))).toMatchObject({ photos: [photo], refused: [] });
+  });
+
+  test('is the same in parts, each no larger than what is opened', () => {
+    const most = 60_000;
+    const notes = 'Ein süßer Brei, 15 °C. '.repeat(100);
+    const batches = Array.from({ length: 40 }, (_, i) =>
+      blankRecord({
+        id: `b${i}`,
+        notes,
+        photos: [0, 1].map((n) => ({ id: `p${i}-${n}`, caption: 'Edge' })),
+        log: { seconds: [0, 60, 120], kelvin: [290, 291.5, 293] },
+      }),
+    );
+    const photos = batches.flatMap(({ id: batch, photos }) =>
+      photos.map(({ id }) => ({ id, batch, width: 3, height: 2, data: `/9j/${'A'.repeat(3000)}` })),
+    );
+    const bench = { 'bucket.tare': { t: '0,85', u: 'kg', s: 'metric' as const } };
+    const files = partsOf({ batches, photos, bench, kept: {} }, most).map((part) => toFile(part));
+    expect(files.length).toBeGreaterThan(3);
+    for (const text of files) expect(Buffer.byteLength(text)).toBeLessThanOrEqual(most);
+    // The parts are filled: none but the last has room for another batch.
+    const largest = Math.max(...files.map((text) => Buffer.byteLength(text)));
+    for (const text of files.slice(0, -1))
+      expect(Buffer.byteLength(text)).toBeGreaterThan(most - largest / 4);
+    const back = files.map((text) => file(readFile(text)));
+    expect(back.flatMap((part) => part.batches)).toEqual(batches);
+    expect(back.flatMap((part) => part.photos)).toEqual(photos);
+    expect(back.flatMap((part) => part.refused)).toEqual([]);
+    expect(back.map((part) => part.bench)).toEqual([bench, ...back.slice(1).map(() => undefined)]);
+    expect(partsOf({ batches, photos }).length).toBe(1);
+    expect(partsOf({ batches: [], photos: [] })).toEqual([{ batches: [], photos: [] }]);
+    expect(partsOf({ batches: Array(5001).fill(batches[0]), photos: [] }).length).toBe(2);
   });
 
   test('carries photos and the bench, with what its worksheets kept', () => {
