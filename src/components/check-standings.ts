@@ -19,3 +19,7 @@ export const standingOf = ({
   standing === 'common practice' && sourceOf(source, id).standing === standing
     ? ''
     : STANDINGS[standing];
+
+/** What stands beside a figure that is not ours: only what is wrong in print is called wrong. */
+export const markOf = ({ differs }: Pick<Row, 'differs'>): string =>
+  differs ? `, ${differs === 'misprint' ? 'known wrong' : 'not reproduced, see note'}` : '';

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { markOf } from '../../src/components/check-standings.ts';
 import { type Subject, subjects } from '../../src/components/checks.ts';
 
 type Shown = Subject['tables'][number]['rows'][number];
@@ -45,4 +46,13 @@ test('no row shows a hyphen for a minus, an endless decimal, an ASCII unit or a 
     ),
   );
   expect(odd).toEqual([]);
+});
+
+test('only what is wrong in print is called wrong', () => {
+  const marks = (id: string) => markOf(rows.get(id)!);
+  expect(marks('wc-clark-8-8')).toBe(', known wrong');
+  // A measurement, another valid constant, and what is only remembered.
+  for (const id of ['wong-measured-700-sds-1', 'wc-calcite-2025-25', 'curing-pca-wind-0'])
+    expect(marks(id)).toBe(', not reproduced, see note');
+  expect(marks('wc-clark-4-6')).toBe('');
 });

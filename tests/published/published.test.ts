@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { answers } from './answers.ts';
-import { compare, readTables, STANDINGS } from './rows.ts';
+import { compare, DIFFERENCES, readTables, STANDINGS } from './rows.ts';
 
 const here = import.meta.dirname;
 const sourcesFolder = join(here, '../../content/sources');
@@ -33,12 +33,14 @@ for (const table of tables) {
       expect(STANDINGS).toContain(row.standing);
       expect(sources, `source '${row.source}'`).toContain(row.source);
       expect(row.where, 'where').toBeTruthy();
+      expect([undefined, ...DIFFERENCES]).toContain(row.differs);
+      if (row.differs) expect(row.note, 'note').toBeTruthy();
       const answer = answers[row.asks];
       expect(answer, `nothing answers '${row.asks}'`).toBeDefined();
       const { holds, ours, expected, tolerance } = compare(row, answer!);
       expect(
         holds,
-        `ours ${ours}, expected ${expected} ± ${tolerance} (SI)${row.wrong ? ', known wrong' : ''}`,
+        `ours ${ours}, expected ${expected} ± ${tolerance} (SI)${row.differs ? `, differs: to be obtained ${row.obtained}` : ''}`,
       ).toBe(true);
     });
   });

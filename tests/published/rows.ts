@@ -12,6 +12,13 @@ export const STANDINGS = [
   'regression',
 ] as const;
 
+/**
+ * Why a figure is not ours: its source is wrong in print, by its own formula, table or definition;
+ * or it is what a common slip gives, what another valid model or other constants give, what was
+ * measured and our relation misses, or what is only remembered.
+ */
+export const DIFFERENCES = ['misprint', 'slip', 'other-model', 'measured', 'remembered'] as const;
+
 export type Given = number | string | readonly number[];
 
 /** One published figure, as its source prints it. */
@@ -25,8 +32,10 @@ export interface Row {
   readonly where: string;
   readonly standing: (typeof STANDINGS)[number];
   readonly note?: string;
-  /** A figure known to be wrong in print: we must not reproduce it. */
-  readonly wrong?: boolean;
+  /** Why we must not reproduce the figure; the note says it in words. */
+  readonly differs?: (typeof DIFFERENCES)[number];
+  /** What we obtain in place of a figure that differs, to the digits it is written with. */
+  readonly obtained?: Given;
 }
 
 export interface Table {
@@ -56,7 +65,7 @@ export interface Compared {
   /** The largest difference, ours less theirs, in SI; 0 or 1 for text that agrees or does not. */
   readonly difference: number;
   readonly tolerance: number;
-  /** Whether the row holds: within tolerance, or, for a figure known to be wrong, outside it. */
+  /** Whether the row holds: within tolerance, or, for a figure that differs, outside it and as the row says ours is. */
   readonly holds: boolean;
 }
 
@@ -70,9 +79,12 @@ export function compare(row: Row, answer: Answer): Compared {
   }
   const ours = (answer.work as (i: unknown) => Given)(input);
   const expected = read(row.expected, answer.gives, `${row.id}: expected`);
+  if (!row.differs !== (row.obtained === undefined))
+    throw new Error(`${row.id}: what differs says what is obtained, and nothing else does`);
   if (typeof expected === 'string') {
     const same = ours === expected;
-    return { expected, ours, difference: same ? 0 : 1, tolerance: 0, holds: same !== !!row.wrong };
+    const holds = row.differs ? !same && ours === row.obtained : same;
+    return { expected, ours, difference: same ? 0 : 1, tolerance: 0, holds };
   }
   const theirs = [expected].flat() as number[];
   const mine = [ours].flat() as number[];
@@ -87,7 +99,24 @@ export function compare(row: Row, answer: Answer): Compared {
   // A last digit lost to binary arithmetic is not a disagreement.
   const slack = 1e-12 * Math.max(...theirs.map(Math.abs));
   const within = gaps.every((gap) => Math.abs(gap) <= tolerance + slack);
-  return { expected, ours, difference, tolerance, holds: within !== !!row.wrong };
+  const holds = row.differs ? !within && asWritten(row, answer.gives, mine) : within;
+  return { expected, ours, difference, tolerance, holds: holds && mine.every(Number.isFinite) };
+}
+
+/** Whether ours is what a row that differs says it is, to half a unit of the last digit written. */
+function asWritten({ id, obtained }: Row, sort: Sort, mine: readonly number[]): boolean {
+  const written = [obtained!].flat() as (number | string)[];
+  return (
+    written.length === mine.length &&
+    written.every((text, i) => {
+      const [number, decimals = ''] = /^-?\d+(?:\.(\d+))?/.exec(String(text)) ?? [];
+      if (number === undefined) throw new Error(`${id}: obtained '${text}' has no number`);
+      const at = (x: number) =>
+        typeof text === 'number' ? x : Number(read(text.replace(number, String(x)), sort, id));
+      const half = Math.abs(at(Number(number) + 0.5 * 10 ** -decimals.length) - at(Number(number)));
+      return Math.abs(mine[i]! - at(Number(number))) <= half * (1 + 1e-9);
+    })
+  );
 }
 
 function read(given: Given, sort: Sort, what: string): Given {
