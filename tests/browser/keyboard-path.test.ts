@@ -45,8 +45,13 @@ function watchFocus(page: Page): Promise<number> {
         faults.push(`focus goes back: ${name(before)} → ${name(e)}`);
       const bottom = box.bottom + scrollY;
       // What stands in a box that scrolls ends above its end.
-      const jumps = bottom < lastBottom - 100 && before && !before.contains(e);
-      if (jumps && getComputedStyle(before!).position !== 'absolute')
+      const above = bottom < lastBottom - 100;
+      if (
+        above &&
+        before &&
+        !before.contains(e) &&
+        getComputedStyle(before).position !== 'absolute'
+      )
         faults.push(`focus jumps up the page: ${name(before)} → ${name(e)}`);
       lastBottom = bottom;
       before = e;
