@@ -20,11 +20,11 @@ export interface ChordBin {
 export function chordHistogram(chords: readonly number[], width: number): readonly ChordBin[] {
   demandChords(chords);
   demand('width', width, 'length', { min: 0, aboveMin: true });
-  const bins = Math.floor(Math.max(...chords) / width) + 1;
+  const bins = binOf(Math.max(...chords), width) + 1;
   demand('bins', bins, 'count', { max: 200 });
   const total = sum(chords);
   return Array.from({ length: bins }, (_, i) => {
-    const inside = chords.filter((c) => Math.floor(c / width) === i);
+    const inside = chords.filter((c) => binOf(c, width) === i);
     return {
       from: i * width,
       to: (i + 1) * width,
@@ -32,6 +32,15 @@ export function chordHistogram(chords: readonly number[], width: number): readon
       share: sum(inside) / total,
     };
   });
+}
+
+/** So near an edge, in widths, a chord lies on it: the quotient of two decimals misses by its last digit. */
+const ON_EDGE = 1e-9;
+
+function binOf(chord: number, width: number): number {
+  const widths = chord / width;
+  const edge = Math.round(widths);
+  return Math.abs(widths - edge) < ON_EDGE ? edge : Math.floor(widths);
 }
 
 /** (standard deviation ÷ mean)² of the chords across equal spheres, where no chord list is given. Derived. @source chord-statistics */

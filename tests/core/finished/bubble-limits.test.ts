@@ -56,6 +56,17 @@ describe('bubbles', () => {
     expect(chordHistogram([199.5], 1)).toHaveLength(200);
     expect(() => chordHistogram([200.5], 1)).toThrow('bins');
     expect(chordHistogram([1, 1], 1).map(({ count }) => count)).toEqual([0, 2]);
+    // On an edge though the quotient of the two numbers is a last digit short of it: 0.3, 0.6 and 0.7 mm
+    // by 0.1 mm. A hair below the edge is below it.
+    for (const [edge, chord] of [
+      [3, 0.3e-3],
+      [6, 0.6e-3],
+      [7, 0.7e-3],
+    ] as const) {
+      const filled = (length: number) =>
+        chordHistogram([length, 1e-3], 0.1e-3).findIndex(({ count }) => count > 0);
+      expect([filled(chord), filled(chord - 1e-9)]).toEqual([edge, edge - 1]);
+    }
     expect(() => chordVariation([1e-3])).toThrow('chords');
     // 1 and 3: mean 2, variance 2.
     expect(chordVariation([1, 3])).toBeCloseTo(0.5, 12);
