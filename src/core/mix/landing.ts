@@ -43,7 +43,7 @@ export interface Landing {
 interface Outcome {
   /** What the readings themselves give, SI. */
   readonly value: number;
-  /** Standard uncertainty to first order, and with the next terms (readings independent; worked out when asked for). */
+  /** Standard uncertainty to first order, and with the next terms (worked out when asked for). */
   readonly first: number;
   readonly second: number;
   /** Mean and deviation of the trials. */
@@ -63,8 +63,8 @@ const LANDING_SEED = 20_250;
  *
  * V = C/ρc + W/ρw + S/ρs + F (1 − l g), with g = 1 − ρf/ρw the share of gas in the foam and l the share of
  * that gas lost in blending; wet density (C + W + S + ρf F)/V; oven-dry (1.2 C + S)/V. Carried to first
- * order, to second order (readings independent), and by `LANDING_TRIALS` trials of normal readings. No
- * range is published; how far the first order holds, the others show.
+ * order, to second order, and by `LANDING_TRIALS` trials of normal readings, all three with the same
+ * correlations. No range is published; how far the first order holds, the others show.
  *
  * @param together correlation of the errors of the weighings (cement, water, sand), 0–1: one scale that
  *   reads a share too high does so for all of them
@@ -116,7 +116,7 @@ export function landing({
       value,
       first,
       get second() {
-        return secondOrder(f, mean, u).u;
+        return secondOrder(f, mean, u, correlation).u;
       },
       trials: spreadOf(values[k]!),
       parts,

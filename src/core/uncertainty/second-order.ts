@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { correlationFactor } from './correlation.ts';
 
 export interface SecondOrder {
   /** f(x), in the unit of f. */
@@ -20,16 +21,35 @@ const STEP = 0.25;
  * u² = Σ cᵢ² uᵢ² + ΣΣ [½ (∂²f/∂xᵢ∂xⱼ)² + ∂f/∂xᵢ · ∂³f/∂xᵢ∂xⱼ²] uᵢ² uⱼ².
  *
  * Derivatives are central differences over a quarter of uᵢ, so `f` is asked for values up to half a
- * uᵢ away. Exact for products of two readings; no range is published. Readings that err together
- * are not covered: use `simulateNormal`.
+ * uᵢ away. Exact for products of two readings; no range is published. Readings that err together, by
+ * the coefficients rᵢⱼ of `correlation`, are made of independent ones z, each 0 ± 1, x + u·(L z) with
+ * L Lᵀ = r, and the terms are those of z.
  *
- * @throws {DomainError} when an uncertainty is negative; whatever `f` throws nearby
+ * @throws {DomainError} when an uncertainty is negative, or no readings can err together so; whatever
+ *   `f` throws nearby
  * @throws {RangeError} when the lists differ in length
  * @source jcgm-100 5.1.2, note (the terms); the shift of the mean is Taylor's series
  */
-export function secondOrder(f: Model, x: readonly number[], u: readonly number[]): SecondOrder {
+export function secondOrder(
+  f: Model,
+  x: readonly number[],
+  u: readonly number[],
+  correlation?: readonly (readonly number[])[],
+): SecondOrder {
   if (u.length !== x.length) throw new RangeError(`${x.length} inputs, ${u.length} uncertainties`);
   for (const ui of u) demand('uncertainty', ui, 'count', { min: 0 });
+  if (correlation) {
+    const factor = correlationFactor(correlation);
+    const made = (z: readonly number[]) =>
+      x.map((xi, i) => xi + u[i]! * factor[i]!.reduce((sum, l, j) => sum + l * z[j]!, 0));
+    // One that moves no reading in doubt is sure.
+    const moves = x.map((_, j) => (factor.some((row, i) => row[j]! * u[i]! !== 0) ? 1 : 0));
+    return secondOrder(
+      (z) => f(made(z)),
+      x.map(() => 0),
+      moves,
+    );
+  }
   // In steps of STEP × uᵢ from x; every derivative comes out times its uᵢ at once.
   const at = (...moves: readonly (readonly [place: number, steps: number])[]) => {
     const moved = [...x];

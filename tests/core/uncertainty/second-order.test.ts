@@ -34,3 +34,49 @@ test('a reading that is sure brings nothing', () => {
     u: expect.closeTo(2.7, 12),
   });
 });
+
+test('readings that err together carry what their distribution carries', () => {
+  // E xy = m n + r u v; Var xy = m²v² + n²u² + 2 r m n u v + u²v²(1 + r²), by the fourth moments of two normals.
+  const [m, n, u, v] = [10, 12, 1, 1.5];
+  for (const r of [-1, -0.9, 0, 0.4, 1]) {
+    const found = secondOrder(
+      ([x, y]) => x! * y!,
+      [m, n],
+      [u, v],
+      [
+        [1, r],
+        [r, 1],
+      ],
+    );
+    const variance =
+      (m * v) ** 2 + (n * u) ** 2 + 2 * r * m * n * u * v + (u * v) ** 2 * (1 + r * r);
+    expect(found.value).toBe(120);
+    expect(found.mean).toBeCloseTo(m * n + r * u * v, 9);
+    expect(found.u ** 2).toBeCloseTo(variance, 8);
+  }
+  expect(() =>
+    secondOrder(
+      ([x]) => x!,
+      [1, 1],
+      [1, 1],
+      [
+        [1, 2],
+        [2, 1],
+      ],
+    ),
+  ).toThrow('correlation');
+});
+
+test('one that is sure brings nothing though its error goes with another’s', () => {
+  const asked: number[] = [];
+  const f = ([x, y]: readonly number[]) => {
+    asked.push(y!);
+    return x! * y!;
+  };
+  const pair = [
+    [1, 0.5],
+    [0.5, 1],
+  ];
+  expect(secondOrder(f, [2, 3], [0.1, 0], pair).u).toBeCloseTo(0.3, 12);
+  expect(new Set(asked)).toEqual(new Set([3]));
+});
