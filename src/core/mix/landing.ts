@@ -62,7 +62,8 @@ const LANDING_SEED = 20_250;
  * reading in doubt.
  *
  * V = C/ρc + W/ρw + S/ρs + F (1 − l g), with g = 1 − ρf/ρw the share of gas in the foam and l the share of
- * that gas lost in blending; wet density (C + W + S + ρf F)/V; oven-dry (1.2 C + S)/V. Carried to first
+ * that gas lost in blending; wet density (C + W + S + ρf F)/V; oven-dry (1.2 C + S)/V, the
+ * sand taken as dry. Carried to first
  * order, to second order, and by `LANDING_TRIALS` trials of normal readings, all three with the same
  * correlations. No range is published; how far the first order holds, the others show.
  *

@@ -71,8 +71,10 @@ export interface Proportion {
  * For a wet density and the w/c of the base mix, m = 1 + w + s and v = 1/ρc + w/ρw + s/ρs per kg
  * of cement, μ = ρf (0 where the foam is ignored), ν = 1. When w counts the foam's liquid,
  * mixing water is w C − ρf F: ρf leaves the mass equation and ν = 1 − ρf/ρw. For an oven-dry density the
- * first equation is 1.2 C + s C = V D. Solved by Cramer's rule; nothing is iterated. All of the
- * foam's mass is counted as water (a concentrate and a little glycerol are a few percent of it).
+ * first equation is 1.2 C + s C = V D, the surface-dry sand taken as dry: D is high by what its grains
+ * hold, 6 kg/m³ for 600 kg of sand at 1 % (`designBatch` takes it off). Solved by Cramer's rule; nothing
+ * is iterated. All of the foam's mass is counted as water (a concentrate and a little glycerol are a
+ * few percent of it).
  *
  * Notes: 'paste-robs-foam' (base w/c below 0.35), 'outside-range' of 'waterCementBase' or of
  * 'wetDensity' (320–1920), 'foam-mass-ignored' with that convention.

@@ -4,7 +4,7 @@ import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/
 import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { sandCement, waterCement } from '../mix/recipe-fields.ts';
+import { sandCement, sandTakenAsDry, waterCement } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { wetDensity } from '../shared/part-fields.ts';
 import { PARTS, SETS, VolumesPlot } from '../shared/VolumesPlot.tsx';
@@ -164,7 +164,7 @@ export default worksheet({
       say: `${percent(r.volumes.air)} is the foam’s air; of the rest, ${percent(pores / (1 - r.volumes.air))} is pores between the gel. Those hold the water that frost and drying work on: cure it longer and they shrink; they never all close.`,
     };
   },
-  notes: (r) => [
+  notes: (r, v) => [
     'Powers’ model is for plain Portland cement paste. With a filler, slag or fly ash it is only a picture.',
     ...(whole(r.paper) === whole(r.most)
       ? []
@@ -172,6 +172,7 @@ export default worksheet({
           `By the usual rule the cement could react to ${whole(r.paper)}; this set of constants says ${whole(r.most)}. Each set is rounded and has its own limit, up to 3\u00a0% apart.`,
         ]),
     'The air is the foam’s as it was made. What broke while mixing is gone, and the mix would be heavier than planned.',
+    ...sandTakenAsDry(v),
   ],
   refusals: {
     'heavier-than-base-mix': (e, say) =>

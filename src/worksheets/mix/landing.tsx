@@ -8,6 +8,7 @@ import { LandingHistogram } from '../shared/LandingHistogram.tsx';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { landingFields } from './landing-fields.ts';
 import { ranked } from './landing-ranked.ts';
+import { sandTakenAsDry } from './recipe-fields.ts';
 
 /** ± 50 kg/m³, a usual band of supply; 5 %, a code’s. */
 const SUPPLY_BAND = 50;
@@ -145,13 +146,14 @@ export default worksheet({
       say: `Only ${inWords} of such loads land near enough without a correction. ${advice}`,
     };
   },
-  notes: ({ found }) => [
+  notes: ({ found }, v) => [
     `${LANDING_TRIALS.toLocaleString('en').replace(',', '\u202f')} trials with the same seed each time, so that the figures move only when a reading does. Every ± is one standard uncertainty: the truth lies within it about two times in three.`,
     ...(found.impossible > 0
       ? [
           `${found.impossible} trials asked for what cannot be, such as less than no water, and were left out: some ± is very large for its reading.`,
         ]
       : []),
+    ...sandTakenAsDry(v),
   ],
   refusals: {
     'heavier-than-base-mix': (e, say) =>

@@ -8,6 +8,7 @@ import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../sha
 import { buckets } from '../shared/buckets.ts';
 import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { proportionFields } from './proportion-fields.ts';
+import { sandTakenAsDry } from './recipe-fields.ts';
 
 export default worksheet({
   id: 'proportion',
@@ -111,8 +112,9 @@ export default worksheet({
       say: `Mix the base first, ${each}; make the foam last, of ${say(v.foamDensity, 'density', { units: FOAM })}, and blend it in at once.`,
     });
   },
-  notes: ({ mix }, _, say) => [
+  notes: ({ mix }, v, say) => [
     `If the foam’s mass is ignored, the same batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read. Know which one a figure means.`,
+    ...sandTakenAsDry(v),
   ],
   refusals: mixRefusals,
   folded: 'More choices',

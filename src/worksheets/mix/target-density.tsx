@@ -10,7 +10,7 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM } from '../shared/amounts.ts';
 import { isFoam, judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { sandCement, sandTakenAsDry, waterCement } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 
 /** What the published relations are called. */
@@ -122,14 +122,16 @@ export default worksheet({
       say: `${fit}For parts that carry nothing but themselves. Never a lintel, beam, stair, foundation or retaining wall, and nothing that people stand or walk on.`,
     });
   },
-  notes: (r, _, say) =>
-    r.band.known
+  notes: (r, v, say) => [
+    ...(r.band.known
       ? [
           r.band.high
             ? `Published figures at one density lie more than a factor of two apart: ${say(r.band.low, 'stress', { units: MPA, significant: 2 })} is the least and ${say(r.band.high, 'stress', { units: MPA, significant: 2 })} the most of the ${r.band.relations.length} that cover this one.`
             : 'Only the least of the published figures covers this density.',
         ]
-      : [],
+      : []),
+    ...sandTakenAsDry(v),
+  ],
   refusals: mixRefusals,
   blames: { wetDensity: 'density', foamDensity: 'foam' },
   keeps: { wet: 'mix.wetDensity' },
