@@ -114,6 +114,32 @@ describe.concurrent('one batch', () => {
     expect(record!.log!.seconds.at(-1)).toBe(30 * 3600);
     expect(record!.log!.kelvin[0]).toBeCloseTo(291.65, 6);
   });
+
+  test('a log that leaves something open is asked about, and rows not counted stay', async ({
+    expect,
+    page,
+  }) => {
+    await leave(page, [slabs('a')]);
+    await visit(page, batchPage('a'), '.record');
+    const cured = page.locator('[data-stage="cured"]');
+    await cured.locator('summary').click();
+    await page
+      .locator('#record-log')
+      .fill('Time;air °C;slab °C\n2026-05-08 14:00;15;18.5\nmoved;16;19\n2026-05-08 16:00;17;21.5');
+    await page.getByRole('button', { name: 'Attach these lines' }).press('Enter');
+    await expect.poll(() => cured.innerText()).toContain('Choose above');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('record-log-said');
+    await page.getByLabel('Which column').selectOption('column 3, slab °C: 18.5, …');
+    await expect
+      .poll(() => cured.innerText())
+      .toMatch(/2 readings over .*from 18\.5\s°C to 21\.5\s°C/);
+    expect(await cured.innerText()).toContain('Row 3: no time');
+    expect(await page.locator('#record-log').inputValue()).toContain('moved;16;19');
+    await page.locator('#record-log').fill('2026-05-08 14:00;18\n2026-05-08 15:00;19');
+    await page.getByRole('button', { name: 'Attach these lines' }).click();
+    await expect.poll(() => cured.innerText()).toMatch(/from 18\.0\s°C to 19\.0\s°C/);
+    expect(await page.locator('#record-log').count()).toBe(0);
+  });
 });
 
 describe.concurrent('the invented batches', () => {

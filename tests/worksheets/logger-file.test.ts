@@ -1,9 +1,24 @@
 import { describe, expect, test } from 'vitest';
-import { readLoggerText, rowsInWords, toBench } from '../../src/worksheets/shared/logger-file.ts';
+import { celsius, HOUR } from '../../src/core/curing/units.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { readingsInWords, rowsInWords } from '../../src/worksheets/shared/log-words.ts';
+import {
+  type Answers,
+  attachedInWords,
+  readLoggerText,
+  toBench,
+  toRecord,
+} from '../../src/worksheets/shared/logger-file.ts';
 
-const how = { dayFirst: true, scale: 'heading', otherwise: 'celsius' } as const;
-const read = (text: string) => readLoggerText(text, how);
-const benched = async (text: string, castAt?: number) => toBench(await read(text), castAt)?.entry.t;
+const read = (text: string, answers: Answers = {}) =>
+  readLoggerText(text, { ...answers, otherwise: 'celsius' });
+const benched = async (text: string, answers?: Answers) =>
+  toBench(await read(text, answers), undefined)?.entry.t;
+/** Temperatures read, °C to two decimals. */
+const degrees = async (text: string, answers?: Answers) =>
+  (await read(text, answers)).history?.temperatures.map((t) => Math.round(celsius(t) * 100) / 100);
+const hours = async (text: string, answers?: Answers) =>
+  (await read(text, answers)).history?.times.map((time) => time / HOUR);
 
 test.each([
   ['semicolon, decimal comma', 'Time;Temp °C\n2026-05-08 14:00;20,1\n2026-05-08 15:00;21,5\n'],
@@ -13,7 +28,7 @@ test.each([
   ['bar, date and clock apart', '8/5/2026|14:00|20.1\n8/5/2026|15:00|21.5'],
   ['Fahrenheit', 'time,temp (°F)\n14:00,68.18\n15:00,70.7'],
 ])('a logger’s file is read: %s', async (_, text) => {
-  expect(await benched(text)).toBe('0\t20.1\n1\t21.5');
+  expect(await benched(text, { dayFirst: true })).toBe('0\t20.1\n1\t21.5');
 });
 
 test('hours count from the casting, and readings before it are said to be left aside', async () => {
@@ -48,7 +63,7 @@ test('nothing readable is nothing to bring', async () => {
 
 describe('numbers without a unit', () => {
   const scale = async (text: string, otherwise: 'celsius' | 'fahrenheit') =>
-    (await readLoggerText(text, { ...how, otherwise })).scale;
+    (await readLoggerText(text, { unit: HOUR, otherwise })).scale;
   const bare = '0;52\n1;36\n2;50';
 
   test('are in the scale of the reader', async () => {
@@ -60,4 +75,162 @@ describe('numbers without a unit', () => {
     expect(await scale(`h;Temp (°C)\n${bare}`, 'fahrenheit')).toBe('celsius');
     expect(await scale(`h;Temp_F\n${bare}`, 'celsius')).toBe('fahrenheit');
   });
+});
+
+describe('the column of the temperatures', () => {
+  const rows = '2026-05-08 14:00,15.2,60\n2026-05-08 15:00,15.8,62\n';
+
+  test('is the one whose heading says so, wherever humidity stands', async () => {
+    expect(await degrees(`Time,Temperature (°C),Humidity (%)\n${rows}`)).toEqual([15.2, 15.8]);
+    expect(await degrees(`Time,Slab,RH\n${rows}`)).toEqual([15.2, 15.8]);
+    expect(await degrees(`Time,Dew point (°C),Temp\n${rows}`)).toEqual([60, 62]);
+    expect(await degrees('Hum,Temp_F,Time\n60,59,14:00\n62,68,15:00')).toEqual([15, 20]);
+  });
+
+  test('is never one of humidity, even if it is the only one with numbers', async () => {
+    const log = await read('Time,RH (%)\n14:00,60\n15:00,62');
+    expect(log).toMatchObject({ history: undefined, waits: false });
+    // A sensor that gave nothing is not replaced by its neighbour.
+    expect((await read('Time,Temp,Count\n14:00,,1\n15:00,,2')).history).toBeUndefined();
+  });
+
+  test('is asked where several may be, and read once it is told', async () => {
+    for (const heading of ['', 'Time,Probe 1,Probe 2\n', 'Time,air °C,slab °C\n']) {
+      const log = await read(`${heading}${rows}`);
+      expect(log).toMatchObject({ history: undefined, waits: true, open: ['column'] });
+      expect(log.survey.columns.map(({ at, first }) => `${at} ${first}`)).toEqual([
+        '1 15.2',
+        '2 60',
+      ]);
+      expect(await degrees(`${heading}${rows}`, { column: 1 })).toEqual([15.2, 15.8]);
+    }
+    expect((await read(`Time,air °C,slab °C\n${rows}`)).survey.columns[1]!.heading).toBe('slab °C');
+    // An answer about the columns of another text is none.
+    expect((await read(rows, { column: 7 })).waits).toBe(true);
+  });
+
+  test('is not told by a heading that stands over other cells', async () => {
+    const log = await read('Date Temp RH\n2026-05-08 14:00 15.2 60\n2026-05-08 15:00 15.8 62');
+    expect(log).toMatchObject({ waits: true, open: ['column'] });
+  });
+
+  test('is found behind a number of the row, and with the time anywhere', async () => {
+    const text = '#;Date;Clock;Temp (°C)\n1;2026-05-08;14:00;20\n2;2026-05-08;15:00;21';
+    expect(await benched(text)).toBe('0\t20\n1\t21');
+  });
+});
+
+describe('the order of dates', () => {
+  const days = (...list: string[]) => list.map((day) => `${day} 08:00,${60}`).join('\n');
+  const march = Date.UTC(2026, 2, 11, 8) / 1000;
+
+  test('is settled for the whole file by one number above 12', async () => {
+    const month = days('03/11/2026', '03/12/2026', '03/13/2026', '03/14/2026');
+    const log = await read(`Time,Temp (F)\n${month}`);
+    expect(log).toMatchObject({ waits: false, begins: march });
+    expect(log.history?.times).toEqual([0, 24, 48, 72].map((h) => h * HOUR));
+    expect(log.problems.filter(({ code }) => code !== 'heading')).toEqual([]);
+    // What the file proves, an answer does not overrule.
+    expect((await read(month, { dayFirst: true })).begins).toBe(march);
+    const day = days('11-03-2026', '12-03-2026', '13-03-2026');
+    expect((await read(day)).begins).toBe(march);
+  });
+
+  test('is asked where no date settles it, or two contradict', async () => {
+    const either = days('03/04/2026', '04/04/2026');
+    expect(await read(either)).toMatchObject({ waits: true, open: ['order'] });
+    expect((await read(either)).survey.eitherWay).toBe('03/04/2026 08:00');
+    expect(await hours(either, { dayFirst: true })).toEqual([0, 24]);
+    expect(await hours(either, { dayFirst: false })).toEqual([0, 31 * 24]);
+    const both = days('13/04/2026', '04/14/2026');
+    expect(await read(both)).toMatchObject({ waits: true, open: ['order'] });
+    expect((await read(both, { dayFirst: true })).problems).toEqual([
+      { row: 2, code: 'no-time', used: false },
+    ]);
+  });
+});
+
+describe('counted times', () => {
+  test.each([
+    ['Minutes;Temperature', 0.5],
+    ['Time (min);T', 0.5],
+    ['elapsed_s;T', 30 / 3600],
+    ['Seconds;°C', 30 / 3600],
+    ['h;°C', 30],
+    ['Day;°C', 720],
+  ])('are in the unit of the heading %j', async (heading, second) => {
+    expect(await hours(`${heading}\n0;20\n30;21\n60;22`)).toEqual([0, second, 2 * second]);
+  });
+
+  test('are asked for where no heading names it', async () => {
+    for (const text of ['0;20\n30;21', 'Time;Temp\n0;20\n30;21', 'h:min;Temp\n0;20\n30;21']) {
+      expect(await read(text)).toMatchObject({ waits: true, open: ['unit'] });
+      expect(await hours(text, { unit: 60 })).toEqual([0, 0.5]);
+    }
+  });
+
+  test('keep a decimal comma between spaces', async () => {
+    expect(await benched('h °C\n0,5 20,1\n1,5 21,5')).toBe('0\t20.1\n1\t21.5');
+  });
+});
+
+test('a unit or a half of the day behind a space or in the next cell is not lost', async () => {
+  for (const text of [
+    '2026-05-01 08:00 60 °F',
+    '2026-05-01 08:00   60 F',
+    '2026-05-01 08:00;60;°F',
+    '2026-05-01 08:00\t60\t° F',
+  ]) {
+    expect(await degrees(text), text).toEqual([15.56]);
+    expect((await read(text)).bare, text).toBe(false);
+  }
+  expect(await degrees('Date Temp (°F)\n2026-05-01T08:00 60\n2026-05-01T09:00 60')).toEqual([
+    15.56, 15.56,
+  ]);
+  const half = '5/13/2026 11:30 AM 60\n5/13/2026 2:30 PM 60';
+  expect(await hours(half)).toEqual([0, 3]);
+});
+
+test('an hour that the clock gives twice is named, and nothing else is called one', async () => {
+  const log = await read(
+    ['01:30', '02:00', '02:30', '02:00', '02:30', '03:00']
+      .map((clock, i) => `2026-10-25 ${clock};${20 - i}`)
+      .join('\n'),
+  );
+  expect(log.rows).toEqual([1, 2, 3, 6]);
+  expect(rowsInWords(log.problems)).toEqual([
+    expect.stringMatching(/^Rows 4–5: an hour that the clock gives twice/),
+  ]);
+  expect(attachedInWords(log, toRecord(log))).toMatch(/2 rows are not counted.* stays in the box/);
+  const codes = async (...rows: string[]) =>
+    (await read(rows.map((row) => `2026-10-25 ${row}`).join('\n'))).problems.map(
+      ({ row, code }) => `${row} ${code}`,
+    );
+  // The same rows pasted twice; a row out of its place; and no clock goes back in the afternoon.
+  expect(await codes('02:00;20', '02:30;21', '02:00;20', '02:30;21', '03:00;22')).toEqual([
+    '3 duplicate',
+    '4 duplicate',
+  ]);
+  expect(await codes('02:00;20', '03:00;21', '02:30;21', '03:30;22', '04:00;22')).toEqual([
+    '3 out-of-order',
+  ]);
+  expect(await codes('14:00;20', '14:30;21', '14:00;19', '14:30;18', '15:00;22')).toEqual([
+    '3 conflict',
+    '4 conflict',
+  ]);
+});
+
+test('what is said of a log gives its range, in the units of the reader', async () => {
+  const log = await read('h;°C\n0;15\n60;30');
+  expect(readingsInWords(log, speaker('metric'))).toBe(
+    '2 readings in °C over 60\u00a0h, from 15.0\u00a0°C to 30.0\u00a0°C.',
+  );
+  expect(readingsInWords(log, speaker('us'))).toContain('from 59.0\u00a0°F to 86.0\u00a0°F');
+});
+
+test('a record keeps seconds from the first reading; while a question waits it keeps nothing', async () => {
+  expect(toRecord(await read('h;°C\n2;20\n3;21'))?.log.seconds).toEqual([0, HOUR]);
+  const waits = await read('0;20\n30;21');
+  expect(toRecord(waits)).toBeUndefined();
+  expect(attachedInWords(waits, undefined)).toContain('Choose above');
 });

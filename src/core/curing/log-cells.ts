@@ -42,8 +42,8 @@ const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
 /**
  * A moment from one cell, s: after 1970 for dates (as UTC unless the cell names its offset), after
  * midnight for a bare clock, or a bare number times `elapsedUnit` (one hour if absent).
- * Dates with dots are day first; with slashes or dashes `dayFirst` decides unless a number above 12
- * does. No range: text.
+ * Dates with dots are day first; with slashes or dashes `dayFirst` decides, and where it is absent a
+ * number above 12. No range: text.
  * @source iso-8601 for the year-first form
  * @source common-practice for the rest
  */
@@ -56,7 +56,7 @@ export function readTimeCell(
   if (iso) return dated(iso[1], iso[2], iso[3], clock(iso, 4), offset(iso[8]));
   const local = LOCAL.exec(text);
   if (local) {
-    const order = dayComesFirst(Number(local[1]), Number(local[3]), local[2]!, how.dayFirst);
+    const order = dayComesFirst(text, local[2]!, how.dayFirst);
     if (order === undefined) return { ok: false, code: 'ambiguous-date' };
     const [day, month] = order ? [local[1], local[3]] : [local[3], local[1]];
     return dated(local[4], month, day, clock(local, 5), 0);
@@ -75,16 +75,24 @@ export function readTimeCell(
   return NO_TIME;
 }
 
-function dayComesFirst(
-  first: number,
-  second: number,
-  mark: string,
-  wanted: boolean | undefined,
-): boolean | undefined {
-  if (mark === '.') return true;
-  if (first > 12) return true;
-  if (second > 12) return false;
-  return first === second ? true : wanted;
+/**
+ * What a date with slashes or dashes says of the order of all: that the day or the month comes first, or
+ * either; undefined for any other cell, and for a date that is the same both ways. No range: text.
+ * @source common-practice
+ */
+export function dateOrder(cell: string): 'day' | 'month' | 'either' | undefined {
+  const local = LOCAL.exec(cell.trim());
+  if (!local || local[2] === '.') return undefined;
+  const [first, second] = [Number(local[1]), Number(local[3])];
+  if (first > 12) return second > 12 ? undefined : 'day';
+  if (second > 12) return 'month';
+  return first === second ? undefined : 'either';
+}
+
+function dayComesFirst(cell: string, mark: string, wanted: boolean | undefined) {
+  if (mark === '.' || wanted !== undefined) return mark === '.' || wanted;
+  const order = dateOrder(cell);
+  return order === 'either' ? undefined : order !== 'month';
 }
 
 /** Seconds after midnight from a match's hours, minutes, seconds and am/pm, the first at `at`. */

@@ -1,5 +1,6 @@
 import { type Gap, type TemperatureHistory, temperatureHistory } from './history.ts';
 import type { LogProblem } from './log.ts';
+import { DAY, HOUR } from './units.ts';
 
 /** A stretch this many times the usual interval is a gap. Common practice, no source. @source common-practice */
 export const GAP_INTERVALS = 3;
@@ -26,21 +27,63 @@ export function putInOrder(
     latest = Math.max(latest, seconds);
   }
   const kept: Reading[] = [];
+  const dropped = new Map<number, LogProblem>();
   for (const reading of readings.toSorted((a, b) => a.seconds - b.seconds || a.row - b.row)) {
+    const { row } = reading;
     const before = kept[kept.length - 1];
-    if (before?.seconds !== reading.seconds) {
-      kept.push(reading);
-      continue;
-    }
-    const code = before.temperature === reading.temperature ? 'duplicate' : 'conflict';
-    // What was said of this row before must not still call it used.
-    problems.forEach((problem, i) => {
-      if (problem.row === reading.row) problems[i] = { ...problem, used: false };
-    });
-    problems.push({ row: reading.row, code, used: false });
+    if (before?.seconds !== reading.seconds) kept.push(reading);
+    else if (before.temperature === reading.temperature)
+      dropped.set(row, { row, code: 'duplicate', used: false });
+    else dropped.set(row, { row, code: 'conflict', used: false });
   }
+  // What was said of these rows before must not still call them used, nor put in their place.
+  const said = problems
+    .splice(0)
+    .filter(({ row, code }) => !(dropped.has(row) && code === 'out-of-order'))
+    .map((problem) => (dropped.has(problem.row) ? { ...problem, used: false } : problem));
+  for (const problem of [...said, ...dropped.values()]) problems.push(problem);
   return kept;
 }
+
+/** Clocks go back before this hour of the night, s after midnight. Common practice, no source. @source common-practice */
+const BACK_BEFORE = 4 * HOUR;
+
+/** How far a logger's step may be off and still count as its usual one, s. A choice. */
+const STEADY = 60;
+
+/**
+ * Readings without the second run through an hour that the clock gives twice, as when summer time ends; that
+ * run goes to `problems`. One is found where a row of the night stands an hour before its turn and the rows
+ * go on evenly from there, past where the clock had been; a run that only repeats what was read is none.
+ * No range: bookkeeping.
+ * @source common-practice
+ */
+export function markRepeatedHour(
+  readings: readonly Reading[],
+  problems: LogProblem[],
+): readonly Reading[] {
+  const steps = readings.slice(1).map(({ seconds }, i) => seconds - readings[i]!.seconds);
+  const usual = median(steps.filter((step) => step > 0));
+  const back = steps.findIndex(
+    (step, i) =>
+      Math.abs(usual - HOUR - step) <= STEADY && step <= 0 && timeOfNight(readings[i + 1]!),
+  );
+  const before = readings[back];
+  if (!before) return readings;
+  const past = readings.findIndex(({ seconds }, i) => i > back && seconds > before.seconds);
+  const run = readings.slice(back + 1, past < 0 ? undefined : past);
+  const rises = run.every(({ seconds }, i) => i === 0 || seconds > run[i - 1]!.seconds);
+  const known = new Map(readings.slice(0, back + 1).map((r) => [r.seconds, r.temperature]));
+  const news = run.some(({ seconds, temperature }) => known.get(seconds) !== temperature);
+  if (!rises || !news) return readings;
+  for (const { row } of run) problems.push({ row, code: 'repeated-hour', used: false });
+  return readings.filter((reading) => !run.includes(reading));
+}
+
+const timeOfNight = ({ seconds }: Reading) => seconds % DAY < BACK_BEFORE;
+
+const median = (numbers: readonly number[]) =>
+  numbers.toSorted((a, b) => a - b)[numbers.length >> 1] ?? 0;
 
 /**
  * The history of ordered readings, its gaps told in `problems`; undefined without readings. No range:
@@ -56,7 +99,7 @@ export function toHistory(
   if (!first) return undefined;
   const times = kept.map(({ seconds }) => seconds - first.seconds);
   const intervals = times.slice(1).map((time, i) => time - times[i]!);
-  const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1] ?? 0;
+  const usual = median(intervals);
   const history = temperatureHistory({
     times,
     temperatures: kept.map((reading) => reading.temperature),

@@ -1,12 +1,7 @@
 import type { TemperatureHistory } from './history.ts';
-import {
-  type ReadTime,
-  readTemperatureCell,
-  readTimeCell,
-  type Scale,
-  type TimeStyle,
-} from './log-cells.ts';
-import { putInOrder, type Reading, toHistory } from './log-order.ts';
+import { type ReadTime, readTimeCell, type Scale, type TimeStyle } from './log-cells.ts';
+import { markRepeatedHour, putInOrder, type Reading, toHistory } from './log-order.ts';
+import { kelvinIn, type Survey, surveyLog, temperatureText, timeText } from './log-survey.ts';
 import { DAY, HOUR, ICE_POINT } from './units.ts';
 
 type LogCode =
@@ -20,6 +15,7 @@ type LogCode =
   | 'duplicate'
   | 'conflict'
   | 'mixed-times'
+  | 'repeated-hour'
   | 'next-day'
   | 'gap';
 
@@ -31,8 +27,11 @@ export interface LogProblem {
   readonly used: boolean;
 }
 
+/** What a file may leave open: which column, the order of its dates, what its counted times count. */
+export type LogQuestion = 'column' | 'order' | 'unit';
+
 export interface TemperatureLog {
-  /** Undefined when no row could be read. */
+  /** Undefined when no row could be read, and while a question waits. */
   readonly history: TemperatureHistory | undefined;
   /** For each reading of the history, the row it came from, counted from 1. */
   readonly rows: readonly number[];
@@ -41,6 +40,13 @@ export interface TemperatureLog {
   readonly problems: readonly LogProblem[];
   /** The scale taken for cells without a unit of their own. */
   readonly scale: Scale;
+  /** Whether a reading has no unit of its own. */
+  readonly bare: boolean;
+  /** What the file itself leaves open, answered or not. */
+  readonly open: readonly LogQuestion[];
+  /** Whether one of `open` is not answered: then nothing is read. */
+  readonly waits: boolean;
+  readonly survey: Survey;
 }
 
 /** Coldest and hottest reading taken for a concrete or air temperature, K: −60 and 120 °C. Common practice, no source. @source common-practice */
@@ -49,12 +55,13 @@ const PLAUSIBLE = { min: ICE_POINT - 60, max: ICE_POINT + 120 } as const;
 /**
  * Reads a temperature log whose cells are already split.
  *
- * `rows` of text cells. `timeColumn` and `temperatureColumn` count from 0 (0 and the last column that
- * reads as a temperature, if absent); a date and a clock in two cells are joined with `clockColumn`.
- * `scale` of bare numbers (from the heading, else `otherwise`, else °C); `dayFirst` settles dates such as 03/04/2026;
- * `elapsedUnit` s of one unit of a bare number in the time column (3600 if absent). Clock times
- * without a date roll over midnight; rows out of order are put in order. Every row is either a
- * reading or a problem that says so: nothing is dropped without a row number. No range: bookkeeping.
+ * `rows` of text cells. What the file says of itself is found by surveyLog; `timeColumn`, `clockColumn`
+ * (for a clock that stands apart from its date) and `temperatureColumn` count from 0 and overrule it.
+ * `scale` of bare numbers (from the heading, else `otherwise`, else °C). Where the file leaves it open,
+ * `dayFirst` settles dates such as 03/04/2026 and `elapsedUnit` is the s of one unit of a counted time;
+ * without an answer nothing is read. Clock times without a date roll over midnight; rows out of order
+ * are put in order. Every row is either a reading or a problem that says so: nothing is dropped without
+ * a row number. No range: bookkeeping.
  * @throws nothing; what cannot be read is a problem.
  * @source common-practice
  */
@@ -68,33 +75,58 @@ export function readTemperatureLog(of: {
   readonly dayFirst?: boolean;
   readonly elapsedUnit?: number;
 }): TemperatureLog {
-  const { rows, timeColumn = 0, clockColumn } = of;
-  const temperatureColumn = of.temperatureColumn ?? guessColumn(rows, timeColumn, clockColumn, of);
-  const scale = of.scale ?? scaleOfHeading(rows, temperatureColumn) ?? of.otherwise ?? 'celsius';
+  const { rows } = of;
+  const survey = surveyLog(rows, of);
+  const { timeColumn, clockColumn, style, columns } = survey;
+  const column =
+    of.temperatureColumn ?? (columns.length === 1 ? columns[0]!.at : undefined) ?? NO_COLUMN;
+  const dayFirst = survey.dayFirst ?? of.dayFirst;
+  const elapsedUnit = survey.elapsedUnit ?? of.elapsedUnit;
+  const scale = of.scale ?? survey.scale(column) ?? of.otherwise ?? 'celsius';
+  const open: LogQuestion[] = [];
+  if (columns.length > 1) open.push('column');
+  if (survey.readable > 0) {
+    if (survey.eitherWay !== undefined) open.push('order');
+    if (style === 'elapsed' && survey.elapsedUnit === undefined) open.push('unit');
+  }
+  const answered = {
+    column: column !== NO_COLUMN,
+    order: dayFirst !== undefined,
+    unit: elapsedUnit !== undefined,
+  };
+  const waits = open.some((question) => !answered[question]);
+  const about = { scale, open, waits, survey };
+  if (waits)
+    return { history: undefined, rows: [], begins: 0, problems: [], bare: false, ...about };
+
+  const how = {
+    ...(dayFirst === undefined ? {} : { dayFirst }),
+    ...(elapsedUnit === undefined ? {} : { elapsedUnit }),
+  };
   const problems: LogProblem[] = [];
   const readings: Reading[] = [];
   const clocks = new Clocks();
-  let style: TimeStyle | undefined;
+  let bare = false;
   for (const [index, cells] of rows.entries()) {
     const row = index + 1;
-    const clock = clockColumn === undefined ? '' : ` ${cells[clockColumn] ?? ''}`;
-    const time = readTimeCell(`${cells[timeColumn] ?? ''}${clock}`, of);
-    const temperature = readTemperatureCell(cells[temperatureColumn] ?? '', scale);
+    const time = readTimeCell(timeText(cells, timeColumn, clockColumn), how);
+    const temperature = kelvinIn(cells, column, scale);
     const code = reasonToDrop(cells, time, temperature, style, readings.length === 0);
     if (code || !time.ok || temperature === undefined) {
       problems.push({ row, code: code ?? 'no-time', used: false });
       continue;
     }
-    style = time.style;
     let { seconds } = time;
     if (style === 'clock') {
       const day = clocks.day(seconds);
       if (day.begun) problems.push({ row, code: 'next-day', used: true });
       seconds += day.number * DAY;
     }
+    bare ||= /\d\s*$/.test(temperatureText(cells, column));
     readings.push({ row, seconds, temperature });
   }
-  const kept = putInOrder(readings, problems);
+  const once = style === 'elapsed' ? readings : markRepeatedHour(readings, problems);
+  const kept = putInOrder(once, problems);
   const history = toHistory(kept, problems);
   problems.sort((a, b) => a.row - b.row);
   return {
@@ -102,16 +134,20 @@ export function readTemperatureLog(of: {
     rows: kept.map((reading) => reading.row),
     begins: kept[0]?.seconds ?? 0,
     problems,
-    scale,
+    bare,
+    ...about,
   };
 }
+
+/** No cell stands here. */
+const NO_COLUMN = -1;
 
 /** Why a row cannot be a reading; undefined when it can. */
 function reasonToDrop(
   cells: readonly string[],
   time: ReadTime,
   temperature: number | undefined,
-  style: TimeStyle | undefined,
+  style: TimeStyle,
   nothingYet: boolean,
 ): LogCode | undefined {
   if (cells.every((cell) => cell.trim() === '')) return 'blank';
@@ -119,7 +155,7 @@ function reasonToDrop(
   if (!time.ok) return time.code;
   if (temperature === undefined) return 'no-temperature';
   if (temperature < PLAUSIBLE.min || temperature > PLAUSIBLE.max) return 'implausible';
-  return style !== undefined && time.style !== style ? 'mixed-times' : undefined;
+  return time.style !== style ? 'mixed-times' : undefined;
 }
 
 /** Counts the days of a log that gives only the clock. */
@@ -138,40 +174,4 @@ class Clocks {
     this.#before = seconds;
     return { number: this.#day, begun };
   }
-}
-
-/** Last column that reads as a temperature in the first row that also reads as a time. */
-function guessColumn(
-  rows: readonly (readonly string[])[],
-  timeColumn: number,
-  clockColumn: number | undefined,
-  how: Parameters<typeof readTimeCell>[1],
-): number {
-  for (const cells of rows) {
-    const clock = clockColumn === undefined ? '' : ` ${cells[clockColumn] ?? ''}`;
-    if (!readTimeCell(`${cells[timeColumn] ?? ''}${clock}`, how).ok) continue;
-    const found = cells.findLastIndex(
-      (cell, i) =>
-        i !== timeColumn && i !== clockColumn && readTemperatureCell(cell, 'celsius') !== undefined,
-    );
-    if (found >= 0) return found;
-  }
-  return timeColumn + 1;
-}
-
-/** Rows at the top of a file that may be headings. */
-const HEADINGS = 20;
-
-const NAMES: readonly (readonly [Scale, RegExp])[] = [
-  ['fahrenheit', /°\s*f\b|\(\s*f\s*\)|\bdeg\s*f\b|fahrenheit|_f\b/i],
-  ['celsius', /°\s*c\b|\(\s*c\s*\)|\bdeg\s*c\b|celsius|centigrade|_c\b/i],
-];
-
-/** The scale a heading names, if one does. */
-function scaleOfHeading(rows: readonly (readonly string[])[], column: number): Scale | undefined {
-  const headings = rows
-    .slice(0, HEADINGS)
-    .map((cells) => cells[column] ?? '')
-    .filter((cell) => readTemperatureCell(cell, 'celsius') === undefined);
-  return NAMES.find(([, name]) => headings.some((heading) => name.test(heading)))?.[0];
 }

@@ -1,21 +1,19 @@
 import { useRef, useState } from 'preact/hooks';
 import { enter } from '../../bench/store.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
+import { type Say, speaker } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
 import { castAt } from '../shared/curing-fields.ts';
-import type { Brought, Reading } from '../shared/logger-file.ts';
+import { LogText, SCALES } from '../shared/LogText.tsx';
+import type { Answers, Brought } from '../shared/logger-file.ts';
 import { momentInWords } from '../shared/moments.ts';
 
-/** Dates lie after this many seconds; bare clocks and counted hours do not. */
-const DATED = 1e8;
 const LARGEST = 5_000_000;
 
 /** What reads a file is fetched once there is one. */
 const reader = () => import('../shared/logger-file.ts');
 type Reader = Awaited<ReturnType<typeof reader>>;
-/** What the reader says of the file; their units say the rest. */
-type How = Omit<Reading, 'otherwise'>;
 
 /** A place to drop or paste a logger's file: says what it read, row by row, and puts it on the bench. */
 export default function TemperatureLogDrop() {
@@ -23,18 +21,19 @@ export default function TemperatureLogDrop() {
   const system = useUnits();
   const [text, setText] = useState('');
   const [name, setName] = useState('');
-  const [how, setHow] = useState<How>({ dayFirst: true, scale: 'heading' });
+  const [how, setHow] = useState<Answers>({});
   const [found, setFound] = useState<{ readonly log: TemperatureLog; readonly by: Reader }>();
   const [fromCastChosen, setFromCast] = useState<boolean>();
   const [problem, setProblem] = useState('');
   const [over, setOver] = useState(false);
   const latest = useRef(0);
 
-  const read = async (raw: string, called: string, with_: How) => {
+  const read = async (raw: string, called: string, with_: Answers) => {
     const turn = ++latest.current;
     setText(raw);
     setName(called);
     setProblem('');
+    if (raw.trim() === '') setHow({});
     const by = await reader();
     const log =
       raw.trim() === ''
@@ -48,9 +47,11 @@ export default function TemperatureLogDrop() {
       setProblem(`‘${file.name}’ is larger than 5\u00a0MB: is it a logger’s file of readings?`);
       return;
     }
-    await read(await file.text(), file.name, how);
+    // What was said of another file is not said of this one.
+    setHow({});
+    await read(await file.text(), file.name, {});
   };
-  const again = (with_: How) => {
+  const again = (with_: Answers) => {
     setHow(with_);
     void read(text, name, with_);
   };
@@ -60,7 +61,7 @@ export default function TemperatureLogDrop() {
   // The example's casting is no beginning for the reader's own log.
   const fromCast = fromCastChosen ?? ownCast !== undefined;
   const log = found?.log;
-  const dated = log?.history !== undefined && log.begins > DATED;
+  const dated = log?.history !== undefined && log.survey.style === 'date';
   const brought = found?.by.toBench(found.log, dated && fromCast ? cast : undefined);
   const put = () => {
     if (!brought) return;
@@ -99,49 +100,20 @@ export default function TemperatureLogDrop() {
           </label>
         </p>
         <label for="log-text">Or paste its rows, with a time and a temperature in each:</label>
-        <textarea
+        <LogText
           id="log-text"
-          rows={4}
-          spellcheck={false}
-          autocomplete="off"
-          value={text.length > 20_000 ? `${text.slice(0, 20_000)}\n…` : text}
+          text={text}
           placeholder={'2026-05-08 14:00;20,1\n2026-05-08 14:15;20,6'}
-          onInput={(event) => void read(event.currentTarget.value, '', how)}
+          onText={(text) => void read(text, '', how)}
         />
       </div>
       <p class="help">
-        Any separator, decimal point or comma, °C or °F, dates year first or day first, or the clock
-        alone. It stays in this browser.
+        Any separator, decimal point or comma, °C or °F, dates, the clock alone, or time counted
+        from the start. What the file does not say is asked. It stays in this browser.
       </p>
       {found && log && (
         <>
-          <p>
-            <label>
-              Dates such as 3/4/2026:{' '}
-              <select
-                class="choice"
-                value={how.dayFirst ? 'day' : 'month'}
-                onChange={(e) => again({ ...how, dayFirst: e.currentTarget.value === 'day' })}
-              >
-                <option value="day">day first</option>
-                <option value="month">month first</option>
-              </select>
-            </label>
-          </p>
-          <p>
-            <label>
-              Temperatures without a unit:{' '}
-              <select
-                class="choice"
-                value={how.scale}
-                onChange={(e) => again({ ...how, scale: e.currentTarget.value as How['scale'] })}
-              >
-                <option value="heading">{`as the heading says, else ${system === 'us' ? '°F' : '°C'}`}</option>
-                <option value="celsius">°C</option>
-                <option value="fahrenheit">°F</option>
-              </select>
-            </label>
-          </p>
+          <found.by.LogQuestions log={log} answers={how} reader={SCALES[system]} onAnswer={again} />
           {dated && (
             <p>
               <label>
@@ -159,13 +131,9 @@ export default function TemperatureLogDrop() {
           <div role="status">
             <p>
               {name && `${name}: `}
-              {summary(log, brought)}
+              {summary(log, brought, found.by, speaker(system))}
             </p>
-            <ul>
-              {found.by.rowsInWords(log.problems).map((words) => (
-                <li>{words}</li>
-              ))}
-            </ul>
+            <found.by.LogRows log={log} />
           </div>
           {brought && (
             <button type="button" onClick={put}>
@@ -179,19 +147,20 @@ export default function TemperatureLogDrop() {
   );
 }
 
-function summary(log: TemperatureLog, brought: Brought | undefined): string {
+function summary(log: TemperatureLog, brought: Brought | undefined, by: Reader, say: Say): string {
+  if (log.waits) return by.WAITS;
   if (!log.history)
     return 'No row could be read as a time and a temperature. A row needs both, such as 2026-05-08 14:00;20,1.';
-  const scale = log.scale === 'celsius' ? '°C' : '°F';
+  const readings = by.readingsInWords(log, say);
   if (!brought)
-    return `${log.rows.length} readings in ${scale}, all of them from before the casting: check the date of casting.`;
+    return `${readings} All of them are from before the casting: check the date of casting.`;
   const before =
     brought.before > 0
       ? ` ${brought.before} from before the casting ${brought.before === 1 ? 'is' : 'are'} left aside.`
       : '';
   const thinned =
     brought.kept < brought.readings
-      ? ` The bench keeps ${brought.kept} of them; no other lies further than ${brought.largestMiss.toFixed(2)}\u00a0°C from the line between these.`
+      ? ` The bench keeps ${brought.kept} of them; no other lies further than ${say(brought.largestMiss, 'temperatureDifference', { decimals: 2 })} from the line between these.`
       : '';
-  return `${log.rows.length} ${log.rows.length === 1 ? 'reading' : 'readings'} in ${scale}.${before}${thinned}`;
+  return `${readings}${before}${thinned}`;
 }

@@ -1,9 +1,15 @@
 import { useState } from 'preact/hooks';
-import type { System } from '../../bench/entries.ts';
-import { LIMITS } from '../../bench/records/limits.ts';
 import type { CureLog } from '../../bench/records/record.ts';
+import type { TemperatureLog } from '../../core/curing/log.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
+import { LogText, SCALES } from './LogText.tsx';
+import type { Answers } from './logger-file.ts';
 import { HOURS } from './part-fields.ts';
+
+/** What reads a log is fetched once there is one. */
+const reader = () => import('./logger-file.ts');
+type Reader = Awaited<ReturnType<typeof reader>>;
 
 const LARGEST = 2_000_000;
 
@@ -19,16 +25,28 @@ export function CureLogInput({
 }) {
   const [text, setText] = useState('');
   const [said, setSaid] = useState('');
-  const take = async (text: string) => {
-    const found = await readLog(text, say.system);
-    if (typeof found === 'string') {
-      setSaid(found);
-      return;
-    }
-    setText('');
-    setSaid(found.said);
-    onLog(found.log);
+  const [answers, setAnswers] = useState<Answers>({});
+  const [found, setFound] = useState<{ readonly read: TemperatureLog; readonly by: Reader }>();
+  const take = async (text: string, answers: Answers) => {
+    const by = await reader();
+    const read = await by.readLoggerText(text, { ...answers, otherwise: by.scaleOf(say.system) });
+    const recorded = by.toRecord(read);
+    setText(text);
+    setAnswers(answers);
+    setFound({ read, by });
+    setSaid(by.attachedInWords(read, recorded));
+    if (recorded) onLog(recorded.log);
   };
+  const takeOff = (event: MouseEvent) => {
+    keepFocus(event, 'record-log-said');
+    setText('');
+    setAnswers({});
+    setSaid('');
+    setFound(undefined);
+    onLog(undefined);
+  };
+  // Rows that were not counted stay where they can be mended.
+  const open = !log || (found !== undefined && found.by.unread(found.read).length > 0);
   const last = log?.seconds.at(-1);
   return (
     <div class="field lines">
@@ -39,7 +57,7 @@ export function CureLogInput({
           {say(last - log.seconds[0]!, 'time', { units: HOURS, significant: 2 })}, from{' '}
           {say(Math.min(...log.kelvin), 'temperature')} to{' '}
           {say(Math.max(...log.kelvin), 'temperature')}.{' '}
-          <button type="button" onClick={() => onLog(undefined)}>
+          <button type="button" onClick={takeOff}>
             Take the log off
           </button>
         </p>
@@ -50,19 +68,23 @@ export function CureLogInput({
           the casting.
         </p>
       )}
-      {!log && (
+      {open && (
         <>
-          <textarea
+          <LogText
             id="record-log"
-            rows={4}
-            spellcheck={false}
-            autocomplete="off"
-            aria-describedby="record-log-help"
-            value={text}
-            onInput={(event) => setText(event.currentTarget.value)}
+            text={text}
+            {...(log ? {} : { help: 'record-log-help' })}
+            onText={setText}
           />
           <p class="records-line">
-            <button type="button" disabled={text.trim() === ''} onClick={() => take(text)}>
+            <button
+              type="button"
+              disabled={text.trim() === ''}
+              onClick={(event) => {
+                keepFocus(event, 'record-log-said');
+                take(text, answers);
+              }}
+            >
               Attach these lines
             </button>
             <label class="file-button">
@@ -76,52 +98,25 @@ export function CureLogInput({
                   if (!file) return;
                   if (file.size > LARGEST)
                     setSaid('That file is larger than 2\u00a0MB and was not read.');
-                  else take(await file.text());
+                  else take(await file.text(), {});
                 }}
               />
             </label>
           </p>
         </>
       )}
-      <p role="status" class="help">
-        {said}
-      </p>
+      {found && (
+        <found.by.LogQuestions
+          log={found.read}
+          answers={answers}
+          reader={SCALES[say.system]}
+          onAnswer={(answers) => take(text, answers)}
+        />
+      )}
+      <div role="status" class="help" id="record-log-said" tabIndex={-1}>
+        <p>{said}</p>
+        {found && <found.by.LogRows log={found.read} />}
+      </div>
     </div>
   );
-}
-
-const SCALES = { metric: '°C', us: '°F' } as const;
-
-async function readLog(
-  text: string,
-  system: System,
-): Promise<string | { readonly log: CureLog; readonly said: string }> {
-  const { readLoggerText, scaleOf } = await import('./logger-file.ts');
-  const { history, problems, scale } = await readLoggerText(text, {
-    dayFirst: true,
-    scale: 'heading',
-    otherwise: scaleOf(system),
-  });
-  if (!history) return 'No line could be read as a time and a temperature; nothing was attached.';
-  const { times, temperatures } = history;
-  const every = Math.ceil(times.length / LIMITS.logPoints);
-  const kept = times.flatMap((_, i) => (i % every === 0 || i === times.length - 1 ? [i] : []));
-  const used = every > 1 ? kept.slice(0, LIMITS.logPoints) : kept;
-  const unread = problems.filter(
-    ({ used, code }) => !used && code !== 'heading' && code !== 'blank',
-  );
-  return {
-    log: {
-      seconds: used.map((i) => times[i]! - times[0]!),
-      kelvin: used.map((i) => temperatures[i]!),
-    },
-    said: [
-      `${times.length} readings attached, in ${scale === 'celsius' ? '°C' : '°F'}.`,
-      unread.length > 0 &&
-        `${unread.length} lines could not be read, the first of them line ${unread[0]!.row}.`,
-      every > 1 && `Every ${every}th was kept.`,
-    ]
-      .filter(Boolean)
-      .join(' '),
-  };
 }

@@ -1,20 +1,35 @@
 import type { Entry, System } from '../../bench/entries.ts';
+import { LIMITS } from '../../bench/records/limits.ts';
+import type { CureLog } from '../../bench/records/record.ts';
 import { temperatureAt } from '../../core/curing/history.ts';
-import { type LogProblem, readTemperatureLog, type TemperatureLog } from '../../core/curing/log.ts';
+import { readTemperatureLog, type TemperatureLog } from '../../core/curing/log.ts';
 import type { Scale } from '../../core/curing/log-cells.ts';
+import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
 import { celsius, DAY, HOUR } from '../../core/curing/units.ts';
+import { SYMBOLS, unread, WAITS } from './log-words.ts';
+
+export { LogQuestions, LogRows } from './LogReport.tsx';
+export { readingsInWords, unread, WAITS } from './log-words.ts';
 
 /** Characters the bench holds in one entry, with some to spare. */
 const ROOM = 3900;
 /** Readings kept of a file: each takes up to 13 characters. */
 const MOST_KEPT = 290;
 
-/** How the reader says the file is to be read, where it does not say so itself. */
-export interface Reading {
-  readonly dayFirst: boolean;
-  readonly scale: Scale | 'heading';
-  /** What numbers are in when neither they nor a heading say so. */
+/** What the reader says of a file, where it does not say so itself. */
+export interface Answers {
+  /** The column of the temperatures, counted from 0. */
+  readonly column?: number;
+  readonly dayFirst?: boolean;
+  /** s of one unit of a counted time. */
+  readonly unit?: number;
+  /** The scale of numbers without a unit, whatever a heading says. */
+  readonly scale?: Scale;
+}
+
+/** The answers, and what numbers are in when neither they nor a heading say so. */
+interface How extends Answers {
   readonly otherwise: Scale;
 }
 
@@ -26,35 +41,47 @@ const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
 
 /**
  * Reads the text of a logger's file or a pasted table. The separator is the one that makes most rows
- * readings: a decimal comma looks like a separator until the rows are read.
+ * readings, and of those the one that leaves the fewest cells: a decimal comma looks like a separator
+ * until the rows are read.
  */
-export async function readLoggerText(text: string, how: Reading): Promise<TemperatureLog> {
+export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
   const { default: csv } = await import('papaparse');
   const plain = text.replace(/^\ufeff/, '');
-  const logs = SEPARATORS.map((delimiter) => {
-    const { data } = csv.parse<string[]>(plain, { delimiter, skipEmptyLines: false });
+  const tables = SEPARATORS.map((delimiter) => {
+    const { data } = csv.parse<string[]>(delimiter === ' ' ? spaced(plain) : plain, {
+      delimiter,
+      skipEmptyLines: false,
+    });
     // The line break at the end of a file is not a row.
     const rows = data.at(-1)?.join('') === '' ? data.slice(0, -1) : data;
-    return readTemperatureLog({
-      rows,
-      dayFirst: how.dayFirst,
-      otherwise: how.otherwise,
-      ...(how.scale === 'heading' ? {} : { scale: how.scale }),
-      ...clockBeside(rows),
-    });
+    return { rows, survey: surveyLog(rows) };
   });
-  return logs.reduce((best, log) => (log.rows.length > best.rows.length ? log : best));
+  const { rows, survey } = tables.reduce((best, table) => {
+    const more = table.survey.readable - best.survey.readable;
+    return more > 0 || (more === 0 && table.survey.width < best.survey.width) ? table : best;
+  });
+  const { column, dayFirst, unit, scale, otherwise } = how;
+  return readTemperatureLog({
+    rows,
+    otherwise,
+    ...(scale && { scale }),
+    ...(dayFirst !== undefined && { dayFirst }),
+    ...(unit !== undefined && { elapsedUnit: unit }),
+    // An answer about the columns of a text that was there before is none.
+    ...(column !== undefined &&
+      survey.columns.some(({ at }) => at === column) && { temperatureColumn: column }),
+  });
 }
 
-/** A date in one cell and the clock in the next are one moment. */
-function clockBeside(rows: readonly (readonly string[])[]): { clockColumn?: number } {
-  const beside = rows
-    .slice(0, 60)
-    .some(([date = '', clock = '']) => /\d+[-./]\d+[-./]\d+\s*$/.test(date) && isClock(clock));
-  return beside ? { clockColumn: 1 } : {};
-}
-
-const isClock = (cell: string) => /^\s*\d{1,2}:\d{2}/.test(cell);
+/** Cells parted by spaces: one space between two, and none before a unit, brackets, or a.m. and p.m. */
+const spaced = (text: string) =>
+  text
+    .replaceAll(/[ \u00a0\u202f]+/g, ' ')
+    .replaceAll(/^ | $/gm, '')
+    .replaceAll(/ (?=[([][^)\]\n]*[)\]])/g, '\u00a0')
+    .replaceAll(/ (?=(?:[°º] ?[cfk]|[cfk]|%)(?: |$))/gim, '\u00a0')
+    .replaceAll(/([°º]) (?=[cfk](?: |$))/gim, '$1\u00a0')
+    .replaceAll(/(\d) (?=[ap]\.?m\.?(?: |$))/gim, '$1\u00a0');
 
 export interface Brought {
   readonly entry: Entry;
@@ -104,41 +131,44 @@ export function toBench(log: TemperatureLog, castAt: number | undefined): Brough
   };
 }
 
+export interface Recorded {
+  readonly log: CureLog;
+  /** One in how many readings is kept. */
+  readonly every: number;
+}
+
+/** What of a log goes into a batch's record, whose clock begins with the first reading; as much as it holds. */
+export function toRecord({ history }: TemperatureLog): Recorded | undefined {
+  if (!history) return undefined;
+  const { times, temperatures } = history;
+  const every = Math.ceil(times.length / LIMITS.logPoints);
+  const kept = times.flatMap((_, i) => (i % every === 0 || i === times.length - 1 ? [i] : []));
+  const used = kept.slice(0, LIMITS.logPoints);
+  return {
+    log: {
+      seconds: used.map((i) => times[i]! - times[0]!),
+      kelvin: used.map((i) => temperatures[i]!),
+    },
+    every,
+  };
+}
+
+/** What is said of a log that was to be attached to a batch. */
+export function attachedInWords(log: TemperatureLog, recorded: Recorded | undefined): string {
+  if (log.waits) return WAITS;
+  if (!recorded) return 'No line could be read as a time and a temperature; nothing was attached.';
+  const { every } = recorded;
+  const left = unread(log).length;
+  return [
+    `Attached${log.bare ? `, in ${SYMBOLS[log.scale]}` : ''}.`,
+    left > 0 &&
+      `${left} ${left === 1 ? 'row is' : 'rows are'} not counted. The text stays in the box: mend it and attach it again.`,
+    every > 1 && `Of every ${every} readings one was kept.`,
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
+
 const hours = (seconds: number) => trimmed((seconds / HOUR).toFixed(seconds > 99 * DAY ? 1 : 3));
 const degrees = (kelvin: number) => trimmed(celsius(kelvin).toFixed(2));
 const trimmed = (number: string) => number.replace(/\.?0+$/, '');
-
-const SAID: Readonly<Record<LogProblem['code'], string>> = {
-  heading: 'a heading, not a reading',
-  blank: 'empty',
-  'no-time': 'no time that can be read',
-  'ambiguous-date': 'a date that could be read two ways: say below whether the day comes first',
-  'no-temperature': 'no temperature that can be read',
-  implausible: 'a temperature no concrete or air has',
-  'out-of-order': 'earlier than the row before it; put in its place',
-  duplicate: 'the same reading again; counted once',
-  conflict: 'a second temperature for the same moment; not used',
-  'mixed-times': 'a time written in another way than the rest; not used',
-  'next-day': 'the clock passes midnight; taken as the next day',
-  gap: 'a long stretch without readings ends here; a straight line bridges it',
-};
-
-/** Every row that was not plainly a reading, by kind, with its number: nothing is dropped unsaid. */
-export function rowsInWords(problems: readonly LogProblem[]): readonly string[] {
-  const byCode = Map.groupBy(problems, ({ code }) => code);
-  return [...byCode].map(([code, all]) => {
-    const rows = all.map(({ row }) => row);
-    return `${rows.length === 1 ? 'Row' : 'Rows'} ${runs(rows)}: ${SAID[code]}.`;
-  });
-}
-
-/** 1, 2, 3, 7 as `1–3, 7`. */
-function runs(rows: readonly number[]): string {
-  const parts: [number, number][] = [];
-  for (const row of rows) {
-    const last = parts.at(-1);
-    if (last && row === last[1] + 1) last[1] = row;
-    else parts.push([row, row]);
-  }
-  return parts.map(([a, b]) => (a === b ? String(a) : `${a}–${b}`)).join(', ');
-}

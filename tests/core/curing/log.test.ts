@@ -28,6 +28,7 @@ describe('temperature logs', () => {
   test('Fahrenheit by the heading, and a cell’s own unit wins', () => {
     const log = readTemperatureLog({
       rows: split('time,Temp (°F)\n0,50\n1,20 °C\n2,68', ','),
+      elapsedUnit: 3600,
     });
     expect(log.scale).toBe('fahrenheit');
     expect(log.history?.temperatures.map((t) => Math.round(t * 100) / 100)).toEqual([
@@ -64,11 +65,21 @@ describe('temperature logs', () => {
     expect(log.history?.times).toEqual([0, 3600]);
   });
 
-  test('dates that can be read two ways are not guessed', () => {
-    const rows = split('03/04/2026 08:00;12\n13/04/2026 08:00;12');
-    expect(codes(readTemperatureLog({ rows }))).toEqual(['1 ambiguous-date dropped']);
-    const log = readTemperatureLog({ rows, dayFirst: true });
-    expect(log.history?.times).toEqual([0, 10 * 86400]);
+  test('dates that can be read two ways are not guessed: one that cannot settles them all', () => {
+    const rows = split('03/04/2026 08:00;12\n04/04/2026 08:00;12');
+    const waits = readTemperatureLog({ rows });
+    expect(waits).toMatchObject({ history: undefined, waits: true, open: ['order'], problems: [] });
+    expect(readTemperatureLog({ rows, dayFirst: true }).history?.times).toEqual([0, 86400]);
+    const settled = readTemperatureLog({ rows: [...rows, ['13/04/2026 08:00', '12']] });
+    expect(settled).toMatchObject({ waits: false, open: [] });
+    expect(settled.history?.times).toEqual([0, 86400, 10 * 86400]);
+  });
+
+  test('a date whose clock is missing is not midnight', () => {
+    const log = readTemperatureLog({
+      rows: split('03.04.2026;8:00;12\n03.04.2026;;13\n03.04.2026;9:00;14'),
+    });
+    expect(codes(log)).toEqual(['2 no-time dropped']);
   });
 
   test('disorder, doubles, conflicts, gaps, blanks and nonsense keep their row numbers', () => {
@@ -90,6 +101,7 @@ describe('temperature logs', () => {
           '12:00;25', // 13 another style
         ].join('\n'),
       ),
+      elapsedUnit: 3600,
     });
     expect(codes(log)).toEqual([
       '4 out-of-order',
@@ -120,14 +132,12 @@ describe('temperature logs', () => {
     expect(at(0, 1, 2, 5, 6, 7).history?.gaps).toEqual([]);
   });
 
-  test('a row that is late and double is dropped, and nowhere called used', () => {
-    const log = readTemperatureLog({ rows: split('0;20\n2;22\n3;23\n2;22\n2;25') });
-    expect(codes(log)).toEqual([
-      '4 out-of-order dropped',
-      '4 duplicate dropped',
-      '5 out-of-order dropped',
-      '5 conflict dropped',
-    ]);
+  test('a row that is late and double is dropped, and nowhere called used or put in its place', () => {
+    const log = readTemperatureLog({
+      rows: split('0;20\n2;22\n3;23\n2;22\n2;25'),
+      elapsedUnit: 3600,
+    });
+    expect(codes(log)).toEqual(['4 duplicate dropped', '5 conflict dropped']);
     expect(log.rows).toEqual([1, 2, 3]);
     expect(log.history?.temperatures).toEqual([293.15, 295.15, 296.15]);
   });
@@ -147,7 +157,13 @@ describe('temperature logs', () => {
     );
     fc.assert(
       fc.property(fc.array(fc.array(cell, { maxLength: 3 }), { maxLength: 12 }), (rows) => {
-        const log = readTemperatureLog({ rows, timeColumn: 0, temperatureColumn: 1 });
+        const log = readTemperatureLog({
+          rows,
+          timeColumn: 0,
+          temperatureColumn: 1,
+          dayFirst: true,
+          elapsedUnit: 3600,
+        });
         const dropped = new Set(log.problems.filter((p) => !p.used).map((p) => p.row));
         const read = new Set(log.rows);
         for (let row = 1; row <= rows.length; row++)

@@ -1,0 +1,104 @@
+import { DAY, HOUR } from '../quantity/constants.ts';
+import { readTemperatureCell, type Scale } from './log-cells.ts';
+
+type Cells = readonly string[];
+
+/** What a heading says of its column. `other` is a number that is no temperature of the part. */
+type Named = 'time' | 'temperature' | 'other';
+
+/** Rows above the first reading that may be headings. A choice. */
+const HEADINGS = 20;
+
+// Dew points and wet bulbs are temperatures, but not of the part or of its air.
+const OTHER =
+  /%|\brh\b|r\.\s?h\.|\bhum|humid|\bdew|wet.?bulb|batter|\bvolt|\bm?v\b|\bpress|\b(?:k?pa|hpa|mbar|ppm|co2|lux|index|serial)\b|^no\b|^\W*#/i;
+const TEMPERATURE =
+  /temp|[°º]\s*[cfk]\b|\bdeg(?:rees?)?\s*[cfk]\b|celsius|fahrenheit|centigrade|[([]\s*[cfk]\s*[)\]]|^\W*[cfk]\W*$/i;
+const TIME = /\btime|date|\bclock|elapsed|^when$/i;
+
+const UNITS: readonly (readonly [number, RegExp])[] = [
+  [DAY, /\b(?:d|days?)\b/i],
+  [HOUR, /\b(?:h|hrs?|hours?)\b/i],
+  [60, /\b(?:min|mins|minutes?)\b/i],
+  [1, /\b(?:s|secs?|seconds?)\b/i],
+];
+
+const SCALES: readonly (readonly [Scale, RegExp])[] = [
+  [
+    'fahrenheit',
+    /[°º]\s*f\b|[([]\s*f\s*[)\]]|\bdeg(?:rees?)?\s*f\b|fahrenheit|\btemp\w*\W+f\b|^\W*f\W*$/i,
+  ],
+  [
+    'celsius',
+    /[°º]\s*c\b|[([]\s*c\s*[)\]]|\bdeg(?:rees?)?\s*c\b|celsius|centigrade|\btemp\w*\W+c\b|^\W*c\W*$/i,
+  ],
+];
+
+/** Underscores part words; \b does not know it. */
+const words = (text: string) => text.replaceAll('_', ' ').trim();
+
+/** What the text of a heading says of its column; undefined if nothing. No range: text. @source common-practice */
+function namedBy(heading: string): Named | undefined {
+  const text = words(heading);
+  if (OTHER.test(text)) return 'other';
+  if (TEMPERATURE.test(text)) return 'temperature';
+  return TIME.test(text) || unitIn(text) !== undefined ? 'time' : undefined;
+}
+
+/** s of the unit of time a text names, if it names just one. No range: text. @source common-practice */
+export const unitIn = (text: string): number | undefined => only(UNITS, text);
+
+/** The scale a text names, if it names just one. No range: text. @source common-practice */
+export const scaleIn = (text: string): Scale | undefined => only(SCALES, text);
+
+function only<T>(of: readonly (readonly [T, RegExp])[], text: string): T | undefined {
+  const found = of.filter(([, name]) => name.test(words(text)));
+  return found.length === 1 ? found[0]![0] : undefined;
+}
+
+export interface Headings {
+  /** Whether each heading stands over its own column: it does not where rows have more cells or fewer. */
+  readonly aligned: boolean;
+  /** The text over a column, with the line above it if that has as many cells. */
+  over(column: number): string;
+  /** What the nearest heading says of a column. */
+  named(column: number): Named | undefined;
+  /** All of the heading in one line. */
+  readonly all: string;
+}
+
+/**
+ * The headings above the first reading of a log: the nearest row that says what a column is.
+ * `first` counts rows from 0. No range: text.
+ * @source common-practice
+ */
+export function headingsAbove(rows: readonly Cells[], first: number): Headings {
+  const above = rows
+    .slice(Math.max(0, first - HEADINGS), first)
+    .map((cells) => cells.map((cell) => (isText(cell) ? cell.trim() : '')));
+  const naming = above.findLastIndex((cells) => cells.some((cell) => namedBy(cell) !== undefined));
+  const at = naming >= 0 ? naming : above.findLastIndex((cells) => filled(cells) > 0);
+  const row = above[at] ?? [];
+  const aligned = sameWidth(row, rows[first] ?? []);
+  const two = above[at - 1]?.length === row.length;
+  const block = above.slice(two ? at - 1 : Math.max(0, at));
+  return {
+    aligned,
+    over: (column) =>
+      aligned
+        ? block
+            .map((cells) => cells[column] ?? '')
+            .filter(Boolean)
+            .join(' ')
+        : '',
+    named: (column) => (aligned ? namedBy(row[column] ?? '') : undefined),
+    all: row.join(' '),
+  };
+}
+
+const isText = (cell: string) => readTemperatureCell(cell, 'celsius') === undefined;
+
+const sameWidth = (a: Cells, b: Cells) => a.length === b.length || filled(a) === filled(b);
+
+/** Cells up to the last that is not blank. */
+const filled = (cells: Cells) => cells.findLastIndex((cell) => cell.trim() !== '') + 1;

@@ -1,0 +1,190 @@
+import {
+  dateOrder,
+  readTemperatureCell,
+  readTimeCell,
+  type Scale,
+  type TimeStyle,
+} from './log-cells.ts';
+import { type Headings, headingsAbove, scaleIn, unitIn } from './log-headings.ts';
+
+type Rows = readonly (readonly string[])[];
+
+/** A column that may hold the temperatures. */
+interface LogColumn {
+  /** Counted from 0. */
+  readonly at: number;
+  /** The text over it. */
+  readonly heading: string;
+  /** Its first reading, as it stands. */
+  readonly first: string;
+}
+
+/** What a log says of itself before its rows are read: what it leaves open is undefined. */
+export interface Survey {
+  readonly timeColumn: number;
+  /** Where the clock stands apart from the date. */
+  readonly clockColumn: number | undefined;
+  /** How most rows write the time. */
+  readonly style: TimeStyle;
+  /** The columns that may hold the temperatures; more than one if headings do not settle it. */
+  readonly columns: readonly LogColumn[];
+  /** Whether the day stands first, if one date of the file can be read in one way only. */
+  readonly dayFirst: boolean | undefined;
+  /** A date that is read two ways while `dayFirst` is open. */
+  readonly eitherWay: string | undefined;
+  /** s of one unit of counted time, if the heading names it. */
+  readonly elapsedUnit: number | undefined;
+  /** The scale the heading over a column names. */
+  scale(column: number): Scale | undefined;
+  /** Of the rows looked at, those with a time and a number that may be a temperature. */
+  readonly readable: number;
+  /** Cells of the first of them. */
+  readonly width: number;
+}
+
+/** Rows looked at to find the columns: the first of a long file are as good as all. A choice. */
+const SAMPLE = 400;
+
+/**
+ * Finds the columns of a log whose cells are split, the order of its dates and the units its headings
+ * name. `timeColumn` and `clockColumn` as in readTemperatureLog. No range: text.
+ * @source common-practice
+ */
+export function surveyLog(
+  rows: Rows,
+  given: { readonly timeColumn?: number; readonly clockColumn?: number } = {},
+): Survey {
+  const sample = rows.slice(0, SAMPLE);
+  const width = sample.reduce((most, cells) => Math.max(most, cells.length), 0);
+  const styles = Array.from({ length: width }, (_, i) => countStyles(sample, i));
+  const timeColumn = given.timeColumn ?? findTime(sample, styles);
+  const clockColumn = given.clockColumn ?? findClock(sample, styles, timeColumn);
+  const style = mostly(styles[timeColumn]);
+  const timed = sample.filter(
+    (cells) => styleOf(timeText(cells, timeColumn, clockColumn)) === style,
+  );
+  const others = styles.map((_, i) => i).filter((i) => i !== timeColumn && i !== clockColumn);
+  const counts = others.map(
+    (i) => timed.filter((cells) => kelvinIn(cells, i, 'celsius') !== undefined).length,
+  );
+  const readable = Math.max(0, ...counts);
+  // A column with few numbers among many holds notes.
+  const numeric = others.filter((_, k) => counts[k]! > 0 && counts[k]! * 2 >= readable);
+  const firstRow = timed.find((cells) =>
+    numeric.some((i) => kelvinIn(cells, i, 'celsius') !== undefined),
+  );
+  const headings = headingsAbove(sample, firstRow ? sample.indexOf(firstRow) : 0);
+  return {
+    timeColumn,
+    clockColumn,
+    style,
+    columns: temperatures(numeric, others, headings).map((at) => ({
+      at,
+      heading: headings.over(at),
+      first: temperatureText(firstRow ?? [], at).trim(),
+    })),
+    ...orderOf(rows, timeColumn),
+    elapsedUnit: unitIn(headings.aligned ? headings.over(timeColumn) : headings.all),
+    scale: (column) => scaleIn(headings.aligned ? headings.over(column) : headings.all),
+    readable,
+    width: firstRow?.length ?? 0,
+  };
+}
+
+/** Headings that say temperature win; those that say another quantity lose; the rest may be. */
+function temperatures(
+  numeric: readonly number[],
+  others: readonly number[],
+  headings: Headings,
+): readonly number[] {
+  // A named column without numbers is still the one: its neighbour is not taken in its place.
+  const named = others.filter((i) => headings.named(i) === 'temperature');
+  if (named.length === 1) return named;
+  const among = named.length > 0 ? named : others;
+  return numeric.filter((i) => among.includes(i) && headings.named(i) !== 'other');
+}
+
+type Counts = Readonly<Record<TimeStyle, number>>;
+
+function countStyles(rows: Rows, column: number): Counts {
+  const counts = { date: 0, clock: 0, elapsed: 0 };
+  for (const cells of rows) {
+    const style = styleOf(cells[column] ?? '');
+    if (style) counts[style]++;
+  }
+  return counts;
+}
+
+function styleOf(cell: string): TimeStyle | undefined {
+  const time = readTimeCell(cell, {});
+  if (time.ok) return time.style;
+  return time.code === 'ambiguous-date' ? 'date' : undefined;
+}
+
+const mostly = (counts: Counts = { date: 0, clock: 0, elapsed: 0 }): TimeStyle =>
+  (['date', 'clock', 'elapsed'] as const).reduce((a, b) => (counts[b] > counts[a] ? b : a));
+
+/** The column of dates, or else of clocks, if most rows have one; or else the one so named, or the first. */
+function findTime(rows: Rows, styles: readonly Counts[]): number {
+  const numbers = Math.max(0, ...styles.map(({ elapsed }) => elapsed));
+  for (const style of ['date', 'clock'] as const) {
+    const most = Math.max(0, ...styles.map((counts) => counts[style]));
+    if (most * 2 > numbers) return styles.findIndex((counts) => counts[style] === most);
+  }
+  const first = styles.findIndex(({ elapsed }) => elapsed * 2 > numbers);
+  const { named } = headingsAbove(
+    rows,
+    rows.findIndex((cells) => first >= 0 && styleOf(cells[first] ?? '') === 'elapsed'),
+  );
+  const so = styles.findIndex(({ elapsed }, i) => elapsed * 2 > numbers && named(i) === 'time');
+  return Math.max(0, so);
+}
+
+/** A column of clocks beside dates that have none. */
+function findClock(rows: Rows, styles: readonly Counts[], time: number): number | undefined {
+  const bare = rows.filter((cells) => /^\d+[-./]\d+[-./]\d+$/.test((cells[time] ?? '').trim()));
+  if (bare.length === 0) return undefined;
+  const found = styles.findIndex(({ clock }, i) => i !== time && clock * 2 > bare.length);
+  return found < 0 ? undefined : found;
+}
+
+function orderOf(rows: Rows, column: number): Pick<Survey, 'dayFirst' | 'eitherWay'> {
+  const first: Partial<Record<'day' | 'month' | 'either', string>> = {};
+  for (const cells of rows) {
+    const cell = (cells[column] ?? '').trim();
+    const order = dateOrder(cell);
+    if (order) first[order] ??= cell;
+  }
+  const { day, month, either } = first;
+  // Dates that contradict each other settle nothing.
+  if ((day === undefined) !== (month === undefined))
+    return { dayFirst: day !== undefined, eitherWay: undefined };
+  return { dayFirst: undefined, eitherWay: either ?? day };
+}
+
+/** The time of a row as one text. No range: text. @source common-practice */
+export function timeText(
+  cells: readonly string[],
+  timeColumn: number,
+  clockColumn: number | undefined,
+): string {
+  const time = cells[timeColumn] ?? '';
+  if (clockColumn === undefined) return time;
+  const clock = (cells[clockColumn] ?? '').trim();
+  // A date whose clock is missing is not midnight.
+  return clock === '' ? '' : `${time} ${clock}`;
+}
+
+/** A number, with the unit from the next cell if that holds nothing else. No range: text. @source common-practice */
+export function temperatureText(cells: readonly string[], column: number): string {
+  const cell = cells[column] ?? '';
+  const next = (cells[column + 1] ?? '').trim();
+  return /^(?:[°º]|deg)?\s*[cfk]$/i.test(next) && /\d\s*$/.test(cell) ? `${cell} ${next}` : cell;
+}
+
+/** The temperature of a row, K; undefined if there is none. No range: text. @source common-practice */
+export const kelvinIn = (
+  cells: readonly string[],
+  column: number,
+  scale: Scale,
+): number | undefined => readTemperatureCell(temperatureText(cells, column), scale);

@@ -1,0 +1,65 @@
+import { extremesOf } from '../../core/curing/history.ts';
+import type { LogProblem, TemperatureLog } from '../../core/curing/log.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { HOURS } from './part-fields.ts';
+
+export const SYMBOLS = { celsius: '°C', fahrenheit: '°F' } as const;
+
+/** Said while a question waits. */
+export const WAITS =
+  'Nothing is read yet: the file can be read in more than one way. Choose above.';
+
+const SAID: Readonly<Record<LogProblem['code'], string>> = {
+  heading: 'a heading, not a reading',
+  blank: 'empty',
+  'no-time': 'no time that can be read',
+  'ambiguous-date': 'a date that could be read two ways',
+  'no-temperature': 'no temperature that can be read',
+  implausible: 'a temperature no concrete or air has',
+  'out-of-order': 'earlier than the row before it; put in its place',
+  duplicate: 'the same reading again; counted once',
+  conflict: 'a second temperature for the same moment; not used',
+  'mixed-times': 'a time written in another way than the rest; not used',
+  'next-day': 'the clock passes midnight; taken as the next day',
+  'repeated-hour':
+    'an hour that the clock gives twice, as when summer time ends; its second run is not used, and what follows counts an hour short',
+  gap: 'a long stretch without readings ends here; a straight line bridges it',
+};
+
+/** Every row that was not plainly a reading, by kind, with its number: nothing is dropped unsaid. */
+export function rowsInWords(problems: readonly LogProblem[]): readonly string[] {
+  const byCode = Map.groupBy(problems, ({ code }) => code);
+  return [...byCode].map(([code, all]) => {
+    const rows = all.map(({ row }) => row);
+    return `${rows.length === 1 ? 'Row' : 'Rows'} ${runs(rows)}: ${SAID[code]}.`;
+  });
+}
+
+/** 1, 2, 3, 7 as `1–3, 7`. */
+function runs(rows: readonly number[]): string {
+  const parts: [number, number][] = [];
+  for (const row of rows) {
+    const last = parts.at(-1);
+    if (last && row === last[1] + 1) last[1] = row;
+    else parts.push([row, row]);
+  }
+  return parts.map(([a, b]) => (a === b ? String(a) : `${a}–${b}`)).join(', ');
+}
+
+/** How many readings, in which scale, over how long, from which temperature to which. */
+export function readingsInWords({ history, scale, bare }: TemperatureLog, say: Say): string {
+  if (!history) return '';
+  const { coldest, warmest } = extremesOf(history);
+  const { times } = history;
+  const count = times.length === 1 ? '1 reading' : `${times.length} readings`;
+  const taken = bare ? ` in ${SYMBOLS[scale]}` : '';
+  const over = say(times.at(-1)! - times[0]!, 'time', { units: HOURS, significant: 2 });
+  return `${count}${taken} over ${over}, from ${say(coldest, 'temperature')} to ${say(warmest, 'temperature')}.`;
+}
+
+/** Codes of rows that hold nothing to be mended. */
+const NOTHING_LOST: readonly LogProblem['code'][] = ['heading', 'blank', 'duplicate', 'next-day'];
+
+/** The rows that hold something and are not counted, a repeat apart. */
+export const unread = ({ problems }: TemperatureLog) =>
+  problems.filter(({ used, code }) => !used && !NOTHING_LOST.includes(code));
