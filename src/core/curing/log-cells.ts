@@ -32,7 +32,7 @@ export type ReadTime =
 
 const CLOCK = '(\\d{1,2}):(\\d{2})(?::(\\d{2}(?:[.,]\\d+)?))?\\s*([ap]\\.?m\\.?)?';
 const ISO = new RegExp(
-  `^(\\d{4})-(\\d{1,2})-(\\d{1,2})(?:[T\\s,]+${CLOCK}\\s*(Z|[+-]\\d{2}:?\\d{2})?)?$`,
+  `^(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?:[T\\s,]+${CLOCK}\\s*(Z|[+-]\\d{2}:?\\d{2})?)?$`,
   'i',
 );
 const LOCAL = new RegExp(`^(\\d{1,2})([./-])(\\d{1,2})\\2(\\d{4})(?:[\\s,T]+${CLOCK})?$`, 'i');
@@ -44,7 +44,7 @@ const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
  * midnight for a bare clock, or a bare number times `elapsedUnit` (one hour if absent).
  * Dates with dots are day first; with slashes or dashes `dayFirst` decides, and where it is absent a
  * number above 12. No range: text.
- * @source iso-8601 for the year-first form
+ * @source iso-8601 for the year-first form with dashes
  * @source common-practice for the rest
  */
 export function readTimeCell(
@@ -53,7 +53,7 @@ export function readTimeCell(
 ): ReadTime {
   const text = cell.trim();
   const iso = ISO.exec(text);
-  if (iso) return dated(iso[1], iso[2], iso[3], clock(iso, 4), offset(iso[8]));
+  if (iso) return dated(iso[1], iso[3], iso[4], clock(iso, 5), offset(iso[9]));
   const local = LOCAL.exec(text);
   if (local) {
     const order = dayComesFirst(text, local[2]!, how.dayFirst);

@@ -197,6 +197,8 @@ describe('cells', () => {
     ['2026-04-03T10:00:00Z', Date.UTC(2026, 3, 3, 10) / 1000],
     ['2026-04-03T10:00+02:00', Date.UTC(2026, 3, 3, 8) / 1000],
     ['2026-04-03', Date.UTC(2026, 3, 3) / 1000],
+    ['2026/04/03 10:00', Date.UTC(2026, 3, 3, 10) / 1000],
+    ['2026.04.03 10:00', Date.UTC(2026, 3, 3, 10) / 1000],
     ['4/13/2026 2:30 pm', Date.UTC(2026, 3, 13, 14, 30) / 1000],
     ['12:05 am', 300],
     ['1,5', 5400],
@@ -204,7 +206,7 @@ describe('cells', () => {
     expect(readTimeCell(cell, {})).toMatchObject({ ok: true, seconds });
   });
 
-  test.each(['2026-04-31', '25:00', '2026-13-01', '13:00 pm', 'now', ''])(
+  test.each(['2026-04-31', '2026-04/03', '25:00', '2026-13-01', '13:00 pm', 'now', ''])(
     'does not read %j as a time',
     (cell) => {
       expect(readTimeCell(cell, {})).toEqual({ ok: false, code: 'no-time' });
