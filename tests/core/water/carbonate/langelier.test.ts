@@ -12,22 +12,66 @@ import {
 } from '../../../../src/core/water/carbonate/langelier.ts';
 import { saturationIndex } from '../../../../src/core/water/carbonate/saturation.ts';
 import { speciate } from '../../../../src/core/water/carbonate/speciate.ts';
+import type { Speciation } from '../../../../src/core/water/carbonate/speciation.ts';
 import { langelierByFactors, langelierField } from '../../../../src/core/water/langelier-field.ts';
 import { mains, solutes } from './waters.ts';
 
 const CARBONATE = 'mg/L CaCO3';
 
-test('at its saturation pH a water is just saturated', () => {
+/** The index of a water at another pH with its alkalinity; nothing where hydroxide outweighs that. */
+const indexAt = (water: Speciation, pH: number) => {
+  try {
+    return saturationIndex(speciate(water, { pH, alkalinity: water.alkalinity }), 'calcite');
+  } catch (refusal) {
+    if ((refusal as DomainError).because === 'alkalinity-below-hydroxide') return -Infinity;
+    throw refusal;
+  }
+};
+/** Every pH from 4 to 11 by hundredths: the slow way to see whether any is saturated. */
+const hundredths = Array.from({ length: 701 }, (_, i) => 4 + i / 100);
+
+test('a water has a saturation pH where any pH is saturated, and is just saturated there', () => {
   fc.assert(
-    fc.property(solutes, fc.double({ min: 1e-4, max: 8e-3, noNaN: true }), (salts, alkalinity) => {
-      const water = speciate(salts, { pH: 7.5, alkalinity });
-      const saturation = saturationPH(water);
-      fc.pre(saturation !== undefined);
-      const there = speciate(water, { pH: saturation!, alkalinity: water.alkalinity });
-      expect(Math.abs(saturationIndex(there, 'calcite'))).toBeLessThan(1e-6);
-    }),
+    fc.property(
+      solutes,
+      fc.double({ min: -4.7, max: -2.1, noNaN: true }).map((log) => 10 ** log),
+      fc.double({ min: 5, max: 8, noNaN: true }),
+      (salts, alkalinity, pH) => {
+        const water = speciate(salts, { pH, alkalinity });
+        const saturation = saturationPH(water);
+        if (saturation === undefined)
+          // Between two hundredths a summit may stand a little higher.
+          expect(Math.max(...hundredths.map((at) => indexAt(water, at)))).toBeLessThan(0);
+        else {
+          expect(Math.abs(indexAt(water, saturation))).toBeLessThan(1e-6);
+          // The lower of two.
+          expect(indexAt(water, saturation - 0.01)).toBeLessThan(0);
+        }
+      },
+    ),
     { numRuns: 25 },
   );
+});
+
+test('a summit of saturation between two steps of the search is not stepped over', () => {
+  const salts = { temperature: 293.15, calcium: 2.87e-4, sodium: 1e-4, chloride: 1e-4 };
+  const thin = { alkalinity: 1.44e-4, carbon: 1.44e-4 };
+  const water = speciate(salts, thin);
+  const saturated = hundredths.filter((pH) => indexAt(water, pH) >= 0);
+  expect(saturated.length).toBeGreaterThan(5);
+  const found = saturationPH(water)!;
+  expect(found).toBeGreaterThan(saturated[0]! - 0.01);
+  expect(found).toBeLessThanOrEqual(saturated[0]!);
+  expect(indexAt(water, found)).toBeCloseTo(0, 6);
+  // From beyond the summit, and where hydroxide already outweighs what is asked, it is the same pH.
+  for (const pH of [9.9, 10]) {
+    const limed = speciate(salts, { pH, alkalinity: thin.alkalinity });
+    expect(saturationPH(limed)).toBeCloseTo(found, 6);
+  }
+  // A little less calcium, and no pH is.
+  const softer = speciate({ ...salts, calcium: 2.7e-4 }, thin);
+  expect(hundredths.filter((pH) => indexAt(softer, pH) >= 0)).toEqual([]);
+  expect(saturationPH(softer)).toBeUndefined();
 });
 
 test('the index, the saturation index and the potential agree in sign', () => {
