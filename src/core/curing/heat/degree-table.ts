@@ -1,14 +1,15 @@
-/** Stretches of the table. With 1024 the degree is right to 1e-8, a millionth of a kelvin. */
+/** Stretches of the table. With 1024 the degree is right to 1e-8, a millionth of a kelvin, for β up to 10. */
 const STRETCHES = 1024;
 
-/** Stretches kept: near u = 1 the curve bends without end, and no cubic follows it. */
+/** Stretches asked: near u = 0, for a small β, and near u = 1 the curve bends without end, and no cubic follows it. */
+const FIRST = 16;
 const KEPT = 1000;
 
 /**
  * The curve exp[−(τ/te)^β] as a table, for runs that ask for it a hundred thousand times: cubics in
  * u = te/(te + τ) that meet in value and slope. `beta` as the curve, whatever τ; the table is four numbers
- * a stretch, for 1, x, x² and x³ with x from 0 to 1 across it. Beyond its last node, at 42 τ, the curve
- * itself must be asked. No range: an interpolation.
+ * a stretch, for 1, x, x² and x³ with x from 0 to 1 across it. Before a sixty-third of τ and beyond 42 τ the
+ * curve itself must be asked. No range: an interpolation.
  * @source schindler-folliard-2005 for the curve, from memory
  */
 export function degreeTable({ beta }: { readonly beta: number }): Float64Array {
@@ -43,7 +44,7 @@ export function degreeFromTable(
 ): number {
   const place = (STRETCHES * age) / (age + tau);
   const stretch = Math.floor(place);
-  if (stretch >= KEPT) return Math.exp(-((tau / age) ** beta));
+  if (stretch < FIRST || stretch >= KEPT) return Math.exp(-((tau / age) ** beta));
   const x = place - stretch;
   const at = 4 * stretch;
   return table[at]! + x * (table[at + 1]! + x * (table[at + 2]! + x * table[at + 3]!));
