@@ -83,10 +83,14 @@ test('carbonate and non-carbonate hardness make the total, and neither is negati
 describe('classes', () => {
   test.each([
     [0, 'soft'],
+    [59.999, 'soft'],
     [60, 'soft'],
+    [60.001, 'moderately-hard'],
     [60.4, 'moderately-hard'],
+    [119.999, 'moderately-hard'],
     [120, 'moderately-hard'],
     [120.001, 'hard'],
+    [179.999, 'hard'],
     [180, 'hard'],
     [180.001, 'very-hard'],
     [900, 'very-hard'],
@@ -102,8 +106,20 @@ describe('classes', () => {
     expect(tradeClass(carbonate(mgPerL))).toBe(name);
   });
 
-  test('no hardness is refused but a negative one', () => {
-    fc.assert(fc.property(amount, (total) => usgsClass(total) !== undefined));
+  test('the class never falls as hardness rises, and none is refused but a negative one', () => {
+    // Up to 800 mg/L as calcium carbonate, past the last line drawn.
+    const classed = fc.double({ min: 0, max: 8, noNaN: true });
+    const classes = ['soft', 'moderately-hard', 'hard', 'very-hard', 'extremely-hard'];
+    for (const classOf of [usgsClass, tradeClass])
+      fc.assert(
+        fc.property(classed, classed, (a, b) => {
+          const [less, more] = [Math.min(a, b), Math.max(a, b)].map((total) =>
+            classes.indexOf(classOf(total)),
+          );
+          expect(less).toBeGreaterThanOrEqual(0);
+          expect(more).toBeGreaterThanOrEqual(less!);
+        }),
+      );
     expect(() => usgsClass(-1)).toThrow(DomainError);
     expect(() => usgsClass(Number.NaN)).toThrow(DomainError);
   });

@@ -40,7 +40,6 @@ test('a water has a saturation pH where any pH is saturated, and is just saturat
         const water = speciate(salts, { pH, alkalinity });
         const saturation = saturationPH(water);
         if (saturation === undefined)
-          // Between two hundredths a summit may stand a little higher.
           expect(Math.max(...hundredths.map((at) => indexAt(water, at)))).toBeLessThan(0);
         else {
           expect(Math.abs(indexAt(water, saturation))).toBeLessThan(1e-6);
