@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Random } from './random.ts';
+import { demandFreedom } from './student-t.ts';
 
 /** How a reading may err: draws one value from two streams, even and standard normal. */
 export type Distribution = (even: Random, normal: Random) => number;
@@ -58,12 +59,12 @@ export function arcsine(low: number, high: number): Distribution {
  * The mean of a few repeated readings, scaled and shifted Student's t: t(mean, s²) with ν degrees of
  * freedom, a whole number. Its standard uncertainty is s √(ν/(ν − 2)) for ν above 2. No range: a
  * definition.
- * @throws {DomainError} for a negative scale or fewer than one degree of freedom
+ * @throws {DomainError} for a negative scale, fewer than one degree of freedom, or a number not whole
  * @source jcgm-101 6.4.9
  */
 export function scaledT(mean: number, scale: number, freedom: number): Distribution {
   demand('scale', scale, 'count', { min: 0 });
-  demand('freedom', freedom, 'count', { min: 1 });
+  demandFreedom(freedom);
   return (_, normal) => {
     let squares = 0;
     for (let i = 0; i < freedom; i++) squares += normal() ** 2;

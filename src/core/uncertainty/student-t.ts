@@ -4,6 +4,16 @@ import { demand } from '../domain-error.ts';
 export const USUAL_CONFIDENCE = 0.95;
 
 /**
+ * Refuses degrees of freedom that are none, or not whole.
+ * @throws {DomainError} below 1; 'not-whole'
+ * @source definition
+ */
+export function demandFreedom(freedom: number): void {
+  demand('freedom', freedom, 'count', { min: 1 });
+  demand('freedom', Number.isInteger(freedom) ? freedom : Number.NaN, 'count', {}, 'not-whole');
+}
+
+/**
  * By how many standard errors must a bound lie off so that it holds `confidence` of the time?
  * Two-sided quantile of Student's t for a whole number of degrees of freedom.
  *
@@ -23,8 +33,7 @@ export function studentT({
   readonly freedom: number;
   readonly confidence: number;
 }): number {
-  demand('freedom', freedom, 'count', { min: 1 });
-  demand('freedom', Number.isInteger(freedom) ? freedom : Number.NaN, 'count', {}, 'not-whole');
+  demandFreedom(freedom);
   demand('confidence', confidence, 'ratio', { min: 0, max: 1, aboveMin: true, belowMax: true });
   let low = 0;
   let high = Math.PI / 2;
@@ -52,8 +61,7 @@ export function studentTBelow({
   readonly t: number;
   readonly freedom: number;
 }): number {
-  demand('freedom', freedom, 'count', { min: 1 });
-  demand('freedom', Number.isInteger(freedom) ? freedom : Number.NaN, 'count', {}, 'not-whole');
+  demandFreedom(freedom);
   if (Math.abs(t) === Number.POSITIVE_INFINITY) return t > 0 ? 1 : 0;
   demand('t', t, 'count', {});
   const within = shareWithin(Math.atan(Math.abs(t) / Math.sqrt(freedom)), freedom);

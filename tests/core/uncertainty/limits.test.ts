@@ -67,7 +67,7 @@ describe('one draw', () => {
     expectLimits(
       ({ scale, freedom }: { scale: number; freedom: number }) => scaledT(1, scale, freedom),
       { scale: 1, freedom: 3 },
-      { scale: { takes: [0], refuses: [-1] }, freedom: { takes: [1], refuses: [0] } },
+      { scale: { takes: [0], refuses: [-1] }, freedom: { takes: [1], refuses: [0, 2.5] } },
     );
   });
 });
