@@ -64,14 +64,16 @@ export function humidityRatio(of: {
 
 /**
  * Enthalpy of moist air per mass of dry air, J/kg: 1006·t + W·(2.501e6 + 1860·t), t in °C.
- * `temperature` K, `humidityRatio` kg/kg. No range is published; made for −100…200 °C.
- * @throws {DomainError} for a negative humidity ratio.
+ * `temperature` K, `humidityRatio` kg/kg. No range is published; kept to that of the saturation fit it goes
+ * with, −100…200 °C.
+ * @throws {DomainError} for a negative humidity ratio, or a temperature outside that range.
  * @source ashrae-2017 chapter 1, equation 30
  */
 export function moistEnthalpy(of: {
   readonly temperature: number;
   readonly humidityRatio: number;
 }): number {
+  demand('temperature', of.temperature, 'temperature', SATURATION_RANGE);
   demand('humidityRatio', of.humidityRatio, 'ratio', { min: 0 });
   const t = of.temperature - ICE_POINT;
   return 1006 * t + of.humidityRatio * (2.501e6 + 1860 * t);

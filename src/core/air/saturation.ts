@@ -43,7 +43,7 @@ export function saturationPressureTetens(of: { readonly temperature: number }): 
 
 /**
  * Saturation pressure by the Magnus form of the WMO, Pa: 611.2·exp(17.62·t/(t + 243.12)), t in °C.
- * `temperature` in K. Over water, −45…60 °C; the range is from memory.
+ * `temperature` in K. Over water. Range −45…60 °C, from memory; not checked here.
  * @throws {DomainError} at or below −243.12 °C.
  * @source wmo-8 Annex 4.B
  */

@@ -54,7 +54,7 @@ export interface Drying {
  * Water leaving fresh concrete by Uno, kg/(m²·s), exactly as his US form says.
  * E = (Tc^2.5 − r·Ta^2.5)(1 + 0.4·V)·1e-6 lb/(ft²·h), °F and mph, converted without rounding.
  * Negative when vapour condenses on the surface. For bleed water standing on the surface.
- * Range of the chart it was fitted to: see CHART_RANGE.
+ * Range of the chart it was fitted to: see CHART_RANGE; not checked here, but by `evaporation`.
  * @throws {DomainError} for a temperature below 0 °F or above 100 °C, a humidity outside 0…1, a
  * negative wind.
  * @source uno-1998 US form, from memory
@@ -85,8 +85,8 @@ export function evaporationUnoPrintedSi(of: Drying): number {
 
 /**
  * Water leaving fresh concrete by Menzel, kg/(m²·s): 0.315·(ec − r·ea)·(0.253 + 0.060·V) kg/(m²·h),
- * vapour pressures in kPa, wind in km/h. Negative when vapour condenses. No range is published; the
- * chart's span is used (CHART_RANGE).
+ * vapour pressures in kPa, wind in km/h. Negative when vapour condenses. No range is published, and
+ * none is checked here: `evaporation` says of the same air where the chart's span (CHART_RANGE) ends.
  * @throws {DomainError} as evaporationUno.
  * @source menzel-1954 from memory
  */

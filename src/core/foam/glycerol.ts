@@ -102,7 +102,7 @@ export function idealMixtureDensity(mixture: GlycerolWater): number {
  * What share of the mixture's parts is glycerol by volume, each measured before mixing?
  *
  * C = (w/ρg)/(w/ρg + (1 − w)/ρw), with Volk & Kähler's densities of the parts. Range as
- * `glycerolDensity`.
+ * `glycerolDensity`, 15–30 °C: not checked here, but noted there.
  *
  * @returns share by volume, 0–1
  * @throws {DomainError} glycerol outside 0–1, temperature outside −50 to 150 °C.

@@ -12,6 +12,7 @@ import {
 } from '../../../src/core/air/moist.ts';
 import { dewPoint, saturationPressure } from '../../../src/core/air/saturation.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { expectLimits } from '../refuses.ts';
 
 type Oracle = Readonly<
   Record<
@@ -133,6 +134,17 @@ describe('moist air', () => {
         expect(dew).toBeLessThanOrEqual(wet + 0.01);
         expect(wet).toBeLessThanOrEqual(t + 1e-6);
       }),
+    );
+  });
+
+  test('has an enthalpy from −100 to 200 °C', () => {
+    expectLimits(
+      moistEnthalpy,
+      { temperature: 293.15, humidityRatio: 0.01 },
+      {
+        temperature: { takes: [173.15, 473.15], refuses: [173.1, 473.2] },
+        humidityRatio: { takes: [0], refuses: [-1e-6] },
+      },
     );
   });
 

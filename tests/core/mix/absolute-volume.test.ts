@@ -48,6 +48,13 @@ describe('the Dundee rule', () => {
     );
   });
 
+  test('says where it is not used', () => {
+    const notes = (density: number) => dundeeRule({ density, cement: 300 }).notes;
+    expect([1000, 1400].map(notes)).toEqual([[], []]);
+    const outside = [{ code: 'outside-range', of: 'density' }];
+    expect([999.9, 1400.1].map(notes)).toEqual([outside, outside]);
+  });
+
   test('refuses cement and water that outweigh the mix', () => {
     expect(() => dundeeRule({ density: 500, cement: 400 })).toThrow('heavier-than-target');
   });
