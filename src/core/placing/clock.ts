@@ -19,7 +19,7 @@ export interface DayPlan {
   readonly foamLasts: number;
   /** How long a blended load may wait until it is placed, s. */
   readonly mixLasts: number;
-  /** How long the first load in a form may wait for the last before the joint shows, s. */
+  /** How long a load in a form may wait for the next before the joint shows, s. */
   readonly joint: number;
 }
 
