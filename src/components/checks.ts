@@ -6,6 +6,8 @@ import { type Figures, figuresOf } from './check-figures.ts';
 /** A figure somebody else has beside ours, in the words and the unit of its source. */
 interface Shown extends Row, Figures {
   readonly words: string;
+  /** No worksheet and no chapter works with what it asks. */
+  readonly beside: boolean;
 }
 
 interface ShownTable {
@@ -47,7 +49,7 @@ function nameOf(id: string): string {
   return name;
 }
 
-/** Every check, worked out now by the code that runs in the worksheets, by subject. */
+/** Every check, worked out now by core, by subject. */
 export const subjects: readonly Subject[] = [
   ...Map.groupBy(
     readTables(join(process.cwd(), 'tests/published')),
@@ -68,5 +70,6 @@ export const subjects: readonly Subject[] = [
 function show(row: Row, file: string): Shown {
   const answer = answers[row.asks];
   if (!answer) throw new Error(`tests/published/${file}: nothing answers '${row.asks}'`);
-  return { ...row, words: answer.asks, ...figuresOf(row, answer, compare(row, answer)) };
+  const figures = figuresOf(row, answer, compare(row, answer));
+  return { ...row, words: answer.asks, beside: answer.beside ?? false, ...figures };
 }

@@ -48,6 +48,11 @@ test('no row shows a hyphen for a minus, an endless decimal, an ASCII unit or a 
   expect(odd).toEqual([]);
 });
 
+test('a row says when no worksheet works with what it asks', () => {
+  expect(rows.get('wc-clark-8-8')!.beside).toBe(true);
+  expect(rows.get('wc-calcite-2025-25')!.beside).toBe(false);
+});
+
 test('only what is wrong in print is called wrong', () => {
   const marks = (id: string) => markOf(rows.get(id)!);
   expect(marks('wc-clark-8-8')).toBe(', known wrong');

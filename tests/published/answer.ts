@@ -15,6 +15,8 @@ export interface Answer {
   readonly asks: string;
   readonly input: Readonly<Record<string, Sort>>;
   readonly gives: Sort;
+  /** It asks something of core that no worksheet and no chapter works with. */
+  readonly beside?: true;
   readonly work: (input: never) => number | readonly number[] | string;
 }
 
@@ -23,6 +25,7 @@ export function answer<const I extends Record<string, Sort>, const G extends Sor
   asks: string;
   input: I;
   gives: G;
+  beside?: true;
   work: (input: { readonly [K in keyof I]: Read<I[K]> }) => Read<G>;
 }): Answer {
   return spec as Answer;

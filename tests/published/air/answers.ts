@@ -30,6 +30,7 @@ export const answers: Answers = {
     asks: 'Density of moist air, the balance-maker’s formula',
     input: { ...state, humidity: 'ratio' },
     gives: 'density',
+    beside: true,
     work: (of) => roomAirDensity(of).density,
   }),
   'air/reference-state': answer({

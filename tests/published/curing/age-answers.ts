@@ -59,12 +59,14 @@ export const ageAnswers: Answers = {
     asks: 'Share of full-maturity strength by Plowman, from °C·h',
     input: { maturity: 'number', a: 'number', b: 'number' },
     gives: 'ratio',
+    beside: true,
     work: ({ maturity, a, b }) => plowmanShare({ maturity: maturity * HOUR, a, b }),
   }),
   'curing/growth-coefficient': answer({
     asks: 'Growth coefficient s by class of cement',
     input: { cement: 'text', meanStrength: 'stress' },
     gives: 'ratio',
+    beside: true,
     work: ({ cement, meanStrength }) =>
       growth.growthCoefficient({ cement: cement as growth.CementClass, meanStrength }),
   }),
@@ -72,6 +74,7 @@ export const ageAnswers: Answers = {
     asks: 'Share of 28-day strength at an age',
     input: { age: 'time', cement: 'text', meanStrength: 'stress' },
     gives: 'ratio',
+    beside: true,
     work: ({ age: at, cement, meanStrength }) =>
       growth.strengthShare({
         age: at,
@@ -85,6 +88,7 @@ export const ageAnswers: Answers = {
     asks: 'Share of 28-day modulus at an age',
     input: { age: 'time', cement: 'text' },
     gives: 'ratio',
+    beside: true,
     work: ({ age: at, cement }) =>
       growth.modulusShare({
         age: at,

@@ -7,18 +7,21 @@ export const airAnswers: Answers = {
     asks: 'Saturation pressure over water or ice',
     input: { temperature: 'temperature' },
     gives: 'pressure',
+    beside: true,
     work: saturation.saturationPressure,
   }),
   'curing/saturation-pressure-tetens': answer({
     asks: 'Saturation pressure by Tetens',
     input: { temperature: 'temperature' },
     gives: 'pressure',
+    beside: true,
     work: saturation.saturationPressureTetens,
   }),
   'curing/saturation-pressure-magnus': answer({
     asks: 'Saturation pressure by Magnus',
     input: { temperature: 'temperature' },
     gives: 'pressure',
+    beside: true,
     work: saturation.saturationPressureMagnus,
   }),
   'curing/saturation-pressure-uno': answer({
@@ -27,37 +30,32 @@ export const airAnswers: Answers = {
     gives: 'pressure',
     work: saturation.saturationPressureUno,
   }),
-  'curing/mean-saturation-pressure': answer({
-    asks: 'Mean of the saturation pressures at the day’s lowest and highest temperature, by Tetens',
-    input: { coldest: 'temperature', warmest: 'temperature' },
-    gives: 'pressure',
-    work: ({ coldest, warmest }) =>
-      (saturation.saturationPressureTetens({ temperature: coldest }) +
-        saturation.saturationPressureTetens({ temperature: warmest })) /
-      2,
-  }),
   'curing/dew-point': answer({
     asks: 'Dew point of air',
     input: { temperature: 'temperature', relativeHumidity: 'ratio' },
     gives: 'temperature',
+    beside: true,
     work: (air) => saturation.dewPoint({ vapourPressure: moist.vapourPressure(air) }),
   }),
   'curing/wet-bulb': answer({
     asks: 'Wet-bulb temperature of air',
     input: { temperature: 'temperature', relativeHumidity: 'ratio', pressure: 'pressure' },
     gives: 'temperature',
+    beside: true,
     work: moist.wetBulb,
   }),
   'curing/humidity-ratio': answer({
     asks: 'Water per mass of dry air, from vapour pressure',
     input: { vapourPressure: 'pressure', pressure: 'pressure' },
     gives: 'ratio',
+    beside: true,
     work: moist.humidityRatio,
   }),
   'curing/humidity-ratio-saturated': answer({
     asks: 'Water per mass of dry air in saturated air at 101325 Pa',
     input: { temperature: 'temperature' },
     gives: 'ratio',
+    beside: true,
     work: ({ temperature }) =>
       moist.humidityRatio({
         vapourPressure: saturation.saturationPressure({ temperature }),
@@ -68,12 +66,14 @@ export const airAnswers: Answers = {
     asks: 'Water per mass of dry air, from wet and dry bulb',
     input: { temperature: 'temperature', wetBulb: 'temperature', pressure: 'pressure' },
     gives: 'ratio',
+    beside: true,
     work: moist.humidityRatioFromWetBulb,
   }),
   'curing/enthalpy-saturated': answer({
     asks: 'Enthalpy of saturated air at 101325 Pa, per mass of dry air',
     input: { temperature: 'temperature' },
     gives: 'specificEnergy',
+    beside: true,
     work: ({ temperature }) =>
       moist.moistEnthalpy({
         temperature,
@@ -87,12 +87,14 @@ export const airAnswers: Answers = {
     asks: 'Density of moist air',
     input: { temperature: 'temperature', humidityRatio: 'ratio', pressure: 'pressure' },
     gives: 'density',
+    beside: true,
     work: moist.moistAirDensity,
   }),
   'curing/standard-pressure': answer({
     asks: 'Standard air pressure at a height',
     input: { altitude: 'length' },
     gives: 'pressure',
+    beside: true,
     work: moist.standardPressure,
   }),
 };

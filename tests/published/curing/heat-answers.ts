@@ -15,30 +15,35 @@ export const heatAnswers: Answers = {
     asks: 'Share of a step felt in a slab with both faces held, exact series',
     input: { fourier: 'ratio', fromFace: 'ratio' },
     gives: 'ratio',
+    beside: true,
     work: series.slabSeriesHeld,
   }),
   'curing/slab-held': answer({
     asks: 'Temperature rise of a slab of half thickness 1 m, λ = ρc = 1, faces raised by 100 K: our scheme',
     input: { fromFace: 'length', time: 'time' },
     gives: 'temperatureDifference',
+    beside: true,
     work: ({ fromFace, time }) => heldSlab({ fromFace, time, cells: 400, steps: 400 }),
   }),
   'curing/slab-roots': answer({
     asks: 'First four roots of ξ tan ξ = Bi',
     input: { biot: 'ratio' },
     gives: 'numbers',
+    beside: true,
     work: ({ biot }) => series.biotRoots({ biot, count: 4 }),
   }),
   'curing/slab-weights': answer({
     asks: 'Weights of the first four roots of ξ tan ξ = Bi',
     input: { biot: 'ratio' },
     gives: 'numbers',
+    beside: true,
     work: ({ biot }) => series.biotRoots({ biot, count: 4 }).map(series.biotWeight),
   }),
   'curing/slab-one-term': answer({
     asks: 'First root and weight of the convective slab',
     input: { biot: 'ratio' },
     gives: 'numbers',
+    beside: true,
     work: ({ biot }) => {
       const root = series.biotRoots({ biot, count: 1 })[0]!;
       return [root, series.biotWeight(root)];
@@ -48,24 +53,28 @@ export const heatAnswers: Answers = {
     asks: 'Share of the first difference left at the middle and at the face of a slab in air, exact series',
     input: { biot: 'ratio', fourier: 'ratio' },
     gives: 'numbers',
+    beside: true,
     work: (of) => [0, 1].map((fromMiddle) => series.slabSeriesConvective({ ...of, fromMiddle })),
   }),
   'curing/slab-convective': answer({
     asks: 'Share of the first difference left at the middle and at the face of a slab in air: our scheme',
     input: { biot: 'ratio', fourier: 'ratio' },
     gives: 'numbers',
+    beside: true,
     work: ({ biot, fourier }) => convectiveSlab({ biot, fourier, cells: 200, steps: 400 }),
   }),
   'curing/hydration-degree': answer({
     asks: 'Degree of hydration at an adjusted age',
     input: { age: 'time', ultimate: 'ratio', tau: 'time', beta: 'ratio' },
     gives: 'ratio',
+    beside: true,
     work: hydration.degreeOfHydration,
   }),
   'curing/hydration-degree-simple': answer({
     asks: 'Degree of hydration by t/(b + t)',
     input: { age: 'time', halfAge: 'time' },
     gives: 'ratio',
+    beside: true,
     work: hydration.simpleDegreeOfHydration,
   }),
   'curing/hydration-ultimate': answer({
@@ -86,6 +95,7 @@ export const heatAnswers: Answers = {
       other: 'mass',
     },
     gives: 'specificEnergy',
+    beside: true,
     work: heat.binderHeat,
   }),
   'curing/adiabatic-energy': answer({
@@ -111,6 +121,7 @@ export const heatAnswers: Answers = {
     asks: 'Heat the published ordinary cement has given off at an age at 23 °C',
     input: { age: 'time' },
     gives: 'specificEnergy',
+    beside: true,
     work: ({ age: at }) => {
       const cement = hydration.ORDINARY_CEMENT;
       const factor = age.arrheniusFactor({ ...cement, temperature: ICE_POINT + 23 });

@@ -100,6 +100,7 @@ export const liftingAnswers: Answers = {
     asks: 'Horizontal distance estimated from the depth of the load',
     input: { depth: 'length', vertical: 'length', form: 'text' },
     gives: 'length',
+    beside: true,
     work: ({ depth, vertical, form }) => estimateHorizontal({ depth, vertical }, form as Form),
   }),
   'demould/weight-limit': answer({
@@ -134,12 +135,14 @@ export const liftingAnswers: Answers = {
     asks: 'Lifts a minute that count when lifting fills part of each quarter of an hour',
     input: { perMinute: 'number', minutes: 'number' },
     gives: 'number',
+    beside: true,
     work: averageRate,
   }),
   'demould/duration-class': answer({
     asks: 'Duration class of spells of work, each with its recovery (minutes)',
     input: { work: 'numbers', recovery: 'numbers', shortRecovery: 'number' },
     gives: 'text',
+    beside: true,
     work: ({ work, recovery, shortRecovery }) =>
       durationClass(
         work.map((w, i) => ({ work: w * 60, recovery: recovery[i]! * 60 })),
@@ -150,6 +153,7 @@ export const liftingAnswers: Answers = {
     asks: 'Light work or rest that must follow a spell of lifting',
     input: { work: 'time', shortRecovery: 'number' },
     gives: 'time',
+    beside: true,
     work: ({ work, shortRecovery }) => recoveryNeeded(work, shortRecovery),
   }),
 };

@@ -27,6 +27,7 @@ export const heatAnswers: Answers = {
     asks: 'Conductivity of oven-dry concrete from its density, US form',
     input: { dryDensity: 'density' },
     gives: 'conductivity',
+    beside: true,
     work: (of) => valoreUsConductivity(of).conductivity,
   }),
   'finished-part/conductivity-table': answer({

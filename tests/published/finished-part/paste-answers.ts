@@ -58,12 +58,14 @@ export const pasteAnswers: Answers = {
     asks: 'Water to hydrate cement sealed, from bound and gel water, g/g',
     input: {},
     gives: 'number',
+    beside: true,
     work: () => POWERS_PER_GRAM.bound + POWERS_PER_GRAM.gel,
   }),
   'finished-part/water-saturated-from-parts': answer({
     asks: 'Water to hydrate cement kept under water, from its parts, g/g',
     input: {},
     gives: 'number',
+    beside: true,
     work: () => POWERS_PER_GRAM.bound + POWERS_PER_GRAM.gel - POWERS_PER_GRAM.shrinkage,
   }),
 };

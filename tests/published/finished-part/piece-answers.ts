@@ -106,6 +106,7 @@ export const pieceAnswers: Answers = {
     asks: 'Moisture by volume from moisture by mass',
     input: { byMass: 'ratio', dryDensity: 'density', waterDensity: 'density' },
     gives: 'ratio',
+    beside: true,
     work: moistureByVolume,
   }),
 };

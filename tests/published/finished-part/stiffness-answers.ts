@@ -40,18 +40,21 @@ export const stiffnessAnswers: Answers = {
     asks: 'Splitting strength of normal-weight concrete, as a comparator',
     input: { compressive: 'stress' },
     gives: 'stress',
+    beside: true,
     work: ({ compressive }) => splittingComparators(compressive).normalWeight,
   }),
   'finished-part/splitting-light': answer({
     asks: 'Splitting strength of lightweight-aggregate concrete, as a comparator',
     input: { compressive: 'stress' },
     gives: 'stress',
+    beside: true,
     work: ({ compressive }) => splittingComparators(compressive).lightweight,
   }),
   'finished-part/splitting-minima': answer({
     asks: 'Least splitting over least compressive strength of the standard batch',
     input: {},
     gives: 'number',
+    beside: true,
     work: () => SPLITTING_RATIO_MINIMA,
   }),
   'finished-part/flexural-ratio': answer({

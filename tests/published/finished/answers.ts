@@ -84,6 +84,7 @@ export const answers: Answers = {
     asks: 'Strength from age and porosity by Kearsley and Wainwright’s form',
     input: { age: 'time', porosity: 'ratio' },
     gives: 'stress',
+    beside: true,
     work: kearsleyWainwright2002,
   }),
 };

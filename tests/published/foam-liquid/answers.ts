@@ -77,6 +77,7 @@ export const answers: Answers = {
     asks: 'Slope of the drained share at the half time, per unit of time: v(t) = tⁿ/(c + tⁿ)',
     input: curve,
     gives: 'number',
+    beside: true,
     work: (of) =>
       drainageRate({
         drainage: { exponent: of.exponent, halfTime: halfTime(of) },

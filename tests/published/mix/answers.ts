@@ -38,6 +38,7 @@ export const answers: Answers = {
     asks: 'Space this much of a material takes in a mix',
     input: { mass: 'mass', gravity: 'number', waterDensity: 'density' },
     gives: 'volume',
+    beside: true,
     work: ({ mass, gravity, waterDensity }) =>
       absoluteVolume({ mass, density: gravity * waterDensity }),
   }),
@@ -45,24 +46,28 @@ export const answers: Answers = {
     asks: 'Volume left for the fine aggregate',
     input: concrete,
     gives: 'volume',
+    beside: true,
     work: (mix) => fineAggregate(mix).volume,
   }),
   'mix/fine-mass': answer({
     asks: 'Mass of fine aggregate that fills the volume left',
     input: concrete,
     gives: 'mass',
+    beside: true,
     work: (mix) => fineAggregate(mix).mass,
   }),
   'mix/volume-without-fine': answer({
     asks: 'Volume of cement, water, coarse aggregate and air together',
     input: concrete,
     gives: 'volume',
+    beside: true,
     work: (mix) => mix.volume - fineAggregate(mix).volume,
   }),
   'mix/water-cement': answer({
     asks: 'Water-cement ratio of a batch whose water was measured by volume',
     input: { cement: 'mass', water: 'volume' },
     gives: 'ratio',
+    beside: true,
     work: waterCementRatio,
   }),
   'mix/cement': answer({
@@ -114,12 +119,14 @@ export const answers: Answers = {
     asks: 'Water in a cubic metre by the Dundee rule',
     input: { density: 'density', cement: 'density' },
     gives: 'density',
+    beside: true,
     work: (mix) => dundeeRule(mix).water,
   }),
   'mix/dundee-fine': answer({
     asks: 'Fine aggregate in a cubic metre by the Dundee rule',
     input: { density: 'density', cement: 'density' },
     gives: 'density',
+    beside: true,
     work: (mix) => dundeeRule(mix).fine,
   }),
   'mix/foam-mass-difference': answer({
@@ -147,12 +154,14 @@ export const answers: Answers = {
     asks: 'Volume a batch makes at the density it weighs',
     input: { mass: 'mass', density: 'density' },
     gives: 'volume',
+    beside: true,
     work: yieldVolume,
   }),
   'mix/air-content': answer({
     asks: 'Air content from the density with no air and the density weighed',
     input: { airFreeDensity: 'density', density: 'density' },
     gives: 'ratio',
+    beside: true,
     work: airContent,
   }),
 };

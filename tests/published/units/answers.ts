@@ -1,4 +1,3 @@
-import { MOLAR_MASS_CALCIUM_CARBONATE } from '../../../src/core/quantity/constants.ts';
 import { type Answers, answer } from '../answer.ts';
 
 /** Both sides of such a row are read by the parser: what is checked is its table of units. */
@@ -140,17 +139,5 @@ export const answers: Answers = {
     input: { hardness: 'hardness' },
     gives: 'hardness',
     work: ({ hardness }) => hardness,
-  }),
-  'units/hardness-of-calcium-carbonate': answer({
-    asks: 'The hardness of water that holds this much calcium carbonate',
-    input: { carbonate: 'density' },
-    gives: 'hardness',
-    work: ({ carbonate }) => (carbonate * 1000) / MOLAR_MASS_CALCIUM_CARBONATE,
-  }),
-  'units/ion-in-hardness': answer({
-    asks: 'How much of one ion, of this molar mass in g/mol, goes with this hardness',
-    input: { hardness: 'hardness', molarMass: 'number', ionsPerMole: 'number' },
-    gives: 'concentration',
-    work: ({ hardness, molarMass, ionsPerMole }) => (hardness * ionsPerMole * molarMass) / 1000,
   }),
 };

@@ -51,6 +51,7 @@ export const cementAnswers: Answers = {
     asks: 'What hardness does Clark’s soap test give for this much soap solution?',
     input: { soap: 'volume' },
     gives: 'hardness',
+    beside: true,
     work: clarkHardness,
   }),
   'mixing-water/verdict': answer({

@@ -88,6 +88,7 @@ export const langelierAnswers: Answers = {
       alkalinity: 'hardness',
     },
     gives: 'number',
+    beside: true,
     work: (water) => langelierByFactors({ ...water, alkalinity: 2 * water.alkalinity }),
   }),
   'langelier/precipitation-potential': answer({
@@ -112,6 +113,7 @@ export const langelierAnswers: Answers = {
     asks: 'What alkalinity do these ions make (with a pH: H⁺ and OH⁻ counted)?',
     input: { bicarbonate: 'concentration', carbonate: 'concentration', pH: 'number' },
     gives: 'hardness',
+    beside: true,
     work: (ions) => alkalinityFromIons(ions) / 2,
   }),
 };

@@ -61,6 +61,7 @@ export const answers: Answers = {
       titrant: 'volume',
     },
     gives: 'hardness',
+    beside: true,
     work: ({ standard, standardSample, standardTitrant, sample, titrant }) => {
       const run = { standard, sample: standardSample, titrant: standardTitrant };
       return hardnessFromTitration({ titre: titreFromStandard(run), sample, titrant });
@@ -77,6 +78,7 @@ export const answers: Answers = {
       boiledTitrant: 'volume',
     },
     gives: 'hardness',
+    beside: true,
     work: ({ standard, standardSample, standardTitrant, sample, titrant, boiledTitrant }) => {
       const titre = titreFromStandard({
         standard,

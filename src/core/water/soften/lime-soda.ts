@@ -144,6 +144,19 @@ export function limeSodaResidual(water: {
   return nonCarbonate - sodaRemoves + carbonateLeft + (excessLime ? MAGNESIUM_LEFT : 0);
 }
 
+/**
+ * Quicklime that a dose of lime is bought as, kg/m³: dose × M(CaO)/purity. `dose` mol/m³ of lime; `purity` the
+ * share of it that is calcium oxide. No range: arithmetic.
+ *
+ * @throws {DomainError} for a negative dose or a purity outside (0, 1].
+ * @source awwa-asce-wtpd Example 11.1
+ */
+export function quicklimeMass(lime: { readonly dose: number; readonly purity: number }): number {
+  demand('dose', lime.dose, 'hardness', { min: 0 });
+  const { limePurity } = purities({ limePurity: lime.purity });
+  return (lime.dose * MOLAR_MASS.calciumOxide) / limePurity;
+}
+
 /** The bicarbonate is refused as the calcium carbonate it stands for, half its eq/m³. */
 function demandIons(ions: {
   readonly calcium: number;
