@@ -71,3 +71,31 @@ test.skipIf(process.env.INSTRUMENTED)(
     expect(best).toBeLessThan(16);
   },
 );
+
+test('a sum that is stretched, or boils, says so whichever way the part conducts', () => {
+  const noted = (thickness: number, more: Partial<HeatValues> = {}) => {
+    const part = { ...values, thickness, ...more };
+    const result = heatInside.work(part, {} as never);
+    const notes = heatInside.notes!(result, part, speaker('metric')).join(' ');
+    return {
+      celsius: result.hottest - 273.15,
+      stretched: /0\s°C to 80\s°C.*stretched/.test(notes),
+      boils: notes.includes('Above the boil'),
+    };
+  };
+  const seen = new Set<string>();
+  for (let thickness = 0.06; thickness < 0.6; thickness += 0.02) {
+    const { celsius, stretched, boils } = noted(thickness);
+    expect({ stretched, boils }, `${celsius} °C`).toEqual({
+      stretched: celsius > 80 && celsius <= 100,
+      boils: celsius > 100,
+    });
+    seen.add(`${stretched} ${boils}`);
+  }
+  expect([...seen]).toEqual(['false false', 'true false', 'false true']);
+  // What the conductivity's own source covers is another matter.
+  const own = { conducts: 'own', conductivity: 0.2 } as const;
+  const part = { ...values, ...own, thickness: 0.4 };
+  const notes = heatInside.notes!(heatInside.work(part, {} as never), part, speaker('metric'));
+  expect(notes.join(' ')).not.toContain('The conductivity is stretched');
+});

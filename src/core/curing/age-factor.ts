@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { type Note, outsideRange } from '../note.ts';
 import { demandTemperature } from './bounds.ts';
 import { celsius, ICE_POINT } from './units.ts';
 
@@ -16,6 +17,14 @@ export const ACTIVATION_ENERGY_ASTM = 42_500;
 
 /** Temperatures maturity rules are held to work in, K: 0…80 °C. @source fib-mc2010 from memory */
 export const AGE_FACTOR_RANGE = { min: ICE_POINT, max: ICE_POINT + 80 } as const;
+
+/**
+ * Says that a law of age was used outside the temperatures such laws are held to work in. `coldest` and
+ * `warmest` K. Range AGE_FACTOR_RANGE: beyond either end comes one note, 'outside-range' of 'temperature'.
+ * @source fib-mc2010 from memory
+ */
+export const outsideAgeRange = (coldest: number, warmest: number): readonly Note[] =>
+  [coldest, warmest].flatMap((at) => outsideRange('temperature', at, AGE_FACTOR_RANGE)).slice(0, 1);
 
 /** Activation energies any reaction of cement has, J/mol. Common practice, no source. @source common-practice */
 export const ACTIVATION_ENERGIES = { min: 0, max: 200_000 } as const;

@@ -1,5 +1,5 @@
-import { type Note, outsideRange } from '../note.ts';
-import { AGE_FACTOR_RANGE, type AgeLaw, ageFactor, REFERENCE_TEMPERATURE } from './age-factor.ts';
+import type { Note } from '../note.ts';
+import { type AgeLaw, ageFactor, outsideAgeRange, REFERENCE_TEMPERATURE } from './age-factor.ts';
 import { demandNotNegative } from './bounds.ts';
 import { firstAfter, type TemperatureHistory } from './history.ts';
 
@@ -33,16 +33,12 @@ export function equivalentAge(of: {
   const ages = agesOver(history, law);
   const coldest = temperatures.reduce((a, b) => Math.min(a, b));
   const warmest = temperatures.reduce((a, b) => Math.max(a, b));
-  const outside = [
-    ...outsideRange('temperature', coldest, AGE_FACTOR_RANGE),
-    ...outsideRange('temperature', warmest, AGE_FACTOR_RANGE),
-  ];
   return {
     age: ages[ages.length - 1]!,
     times,
     ages,
     notes: [
-      ...outside.slice(0, 1),
+      ...outsideAgeRange(coldest, warmest),
       ...(history.gaps.length > 0 ? [{ code: 'gap-bridged', of: 'history' }] : []),
     ],
   };

@@ -20,6 +20,9 @@ export const COLDEST_CURE = ICE_POINT + 5;
 /** Core temperature not to pass, K: 70 °C, above which ettringite may form late. Common practice, no source. @source common-practice */
 export const PEAK_LIMIT = ICE_POINT + 70;
 
+/** Where water boils at sea level, K, and no sum of heat conducted means anything more. @source common-practice */
+export const BOILS = ICE_POINT + 100;
+
 /**
  * Whether a part gets hotter than it should while it cures: at 70 °C itself it does. `temperature` K. No
  * range: a comparison.

@@ -1,6 +1,8 @@
+import { AGE_FACTOR_RANGE } from '../../core/curing/age-factor.ts';
 import { DIFFERENCE_LIMIT } from '../../core/curing/heat/inside.ts';
 import { COLDEST_CURE, PEAK_LIMIT, tooColdToCure } from '../../core/curing/limits.ts';
 import { ICE_POINT } from '../../core/curing/units.ts';
+import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
@@ -14,8 +16,6 @@ import { heatWorked } from './heat-worked.ts';
 type Worked = ReturnType<typeof heatWorked>;
 
 const MM = { metric: 'mm', us: 'in' } as const;
-/** Where the sum stops meaning anything, K. */
-const BOILS = 373.15;
 
 /** How near the limit is near enough to warn, K: about what the figures of the cement are out. Common practice, no source. */
 const NEAR = 2;
@@ -55,6 +55,21 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
     verdict: 'good',
     say: `${hot} at most, and ${say(lag, 'temperatureDifference', { significant: 2 })} across it: within the usual limits. The warmth helps it set; keep the face damp meanwhile.`,
   };
+}
+
+/** What is to be said of temperatures at which the sum is stretched, or means nothing. */
+function ofRange(notes: readonly Note[], say: Say): readonly string[] {
+  if (notes.some(({ code }) => code === 'boils'))
+    return [
+      'Above the boil the figure only means far too hot: steam carries heat the sum leaves out.',
+    ];
+  const { min, max } = AGE_FACTOR_RANGE;
+  const plain = (kelvin: number) => say(kelvin, 'temperature', { plain: true });
+  return notes.some(({ of }) => of === 'temperature')
+    ? [
+        `Some of it leaves ${plain(min)} to ${plain(max)}, where the rule by which cement ages is held to work (from memory): the figures there are stretched.`,
+      ]
+    : [];
 }
 
 export default worksheet({
@@ -135,10 +150,8 @@ export default worksheet({
       say: `${heat.say} By these temperatures its face falls to ${say(r.coldestFace, 'temperature', { decimals: 1 })}${falls}: insulate it or bring it in, and see Frost, in the chapter on curing, before you cast.`,
     };
   },
-  notes: (r) => [
-    ...(r.hottest > BOILS
-      ? ['Above the boil the figure only means far too hot: steam carries heat the sum leaves out.']
-      : []),
+  notes: (r, _, say) => [
+    ...ofRange([...r.notes, ...(r.asDry?.notes ?? [])], say),
     'Worked one way through the part: a block loses heat by its other faces too, and comes out a little cooler than this. Sun, rain and evaporation are left out.',
     ...(r.asDry
       ? [
@@ -146,7 +159,7 @@ export default worksheet({
         ]
       : []),
     'The hydration figures were found on ordinary concrete; none is published for foamed.',
-    ...(r.notes.some(({ code }) => code === 'outside-range')
+    ...(r.notes.some(({ code, of }) => code === 'outside-range' && of !== 'temperature')
       ? [
           'The conductivity is stretched beyond what its source covers: fresh concrete holds more water than any that was measured.',
         ]

@@ -67,7 +67,8 @@ const DAMPED_STEPS = 2;
  * of covering two steps are implicit throughout. Each cell ages by Arrhenius on its own temperature,
  * taken half a step ahead, and gives off heat × cement × the gain of αu·exp[−(τ/te)^β]. Coverings
  * change at the next step. What leaves the cells enters the ledger, so the balance is a check.
- * Sun, rain and evaporation are left out. No range is published.
+ * Sun, rain and evaporation are left out. No range is published; that of ageing is not checked here, but by
+ * `heatInside`.
  * @throws {DomainError} for a figure of the slab not above zero, fewer than 2 cells, or a face or
  * hydration curve that is none.
  * @source crank-nicolson from memory

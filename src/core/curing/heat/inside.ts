@@ -1,7 +1,8 @@
 import { demand } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
+import { outsideAgeRange } from '../age-factor.ts';
 import { demandPositive } from '../bounds.ts';
-import { PEAK_LIMIT } from '../limits.ts';
+import { BOILS, PEAK_LIMIT } from '../limits.ts';
 import { conduct, type HeatRun } from './conduction.ts';
 import type { Face } from './face.ts';
 import type { Hydration } from './hydration.ts';
@@ -54,10 +55,13 @@ export interface HeatInside {
  *
  * Works conductivity from density and moisture (or takes it), heat capacity from the mix, and runs
  * `conduct`. One-dimensional: a block is taken the thin way through and comes out a little too hot.
- * Passing a practice limit gives a note. No range is published for foamed concrete.
+ * Passing a practice limit gives a note, and so does a cell outside 0…80 °C, where its ageing is
+ * stretched ('outside-range' of 'temperature'), and a place above the boil ('boils'), where steam carries
+ * heat that is left out. No range is published for foamed concrete.
  * @throws {DomainError} as conduct, freshHeatCapacity or wetConductivity.
  * @source schindler-folliard-2005 for the heat, from memory
  * @source aci-122r for the conductivity, from memory
+ * @source fib-mc2010 for the range of ageing, from memory
  * @source common-practice for the limits
  */
 export function heatInside(part: Part): HeatInside {
@@ -89,6 +93,8 @@ export function heatInside(part: Part): HeatInside {
     difference,
     notes: [
       ...(part.conductivity === undefined ? worked.notes : []),
+      ...outsideAgeRange(...extremesOf(run)),
+      ...(peak.temperature > BOILS ? [{ code: 'boils', of: 'peak' }] : []),
       ...(peak.temperature > PEAK_LIMIT ? [{ code: 'too-hot', of: 'peak' }] : []),
       ...(difference.value > DIFFERENCE_LIMIT ? [{ code: 'steep', of: 'difference' }] : []),
     ],
@@ -105,6 +111,18 @@ export function peakOf({ temperatures, times, depths }: HeatRun): HeatInside['pe
     time: times[Math.floor(at / width)]!,
     depth: depths[at % width]!,
   };
+}
+
+/** The coldest and the hottest any cell gets, K: what lies between the faces, and ages. */
+function extremesOf({ temperatures, depths }: HeatRun): readonly [number, number] {
+  let [coldest, hottest] = [Infinity, -Infinity];
+  const width = depths.length;
+  for (let i = 0; i < temperatures.length; i++) {
+    if (i % width === 0 || i % width === width - 1) continue;
+    coldest = Math.min(coldest, temperatures[i]!);
+    hottest = Math.max(hottest, temperatures[i]!);
+  }
+  return [coldest, hottest];
 }
 
 /** Largest lag of the cooler face behind the hottest place inside. No range: a search. @source common-practice */

@@ -106,6 +106,31 @@ describe('heat inside a part', () => {
     expect(thin!.run.energy.imbalance).toBeLessThan(1e-6);
   });
 
+  test('says where ageing is stretched, and where it boils', () => {
+    const codes = (more: object) =>
+      heatInside({ ...part, conductivity: 0.25, ...more }).notes.filter(
+        ({ code, of }) => code === 'boils' || of === 'temperature',
+      );
+    const stretched = { code: 'outside-range', of: 'temperature' };
+    const boils = { code: 'boils', of: 'peak' };
+    const told = new Set<string>();
+    // By centimetres, from a part that stays below 80 °C to one that boils.
+    for (let thickness = 0.1; thickness < 0.7; thickness += 0.01) {
+      const celsius =
+        heatInside({ ...part, conductivity: 0.25, thickness }).peak.temperature - 273.15;
+      const expected = celsius > 100 ? [stretched, boils] : celsius > 80 ? [stretched] : [];
+      expect(codes({ thickness }), `${celsius} °C`).toEqual(expected);
+      told.add(String(expected.length));
+    }
+    expect(told).toEqual(new Set(['0', '1', '2']));
+    // Cast warm, and left in hard frost: its cells fall below 0 °C.
+    const frost = steadyFace({ temperature: 263.15, transfer: 25 });
+    expect(codes({ thickness: 0.05, near: frost, far: frost })).toEqual([stretched]);
+    // A face below 0 °C alone is none of the cells'.
+    const touched = steadyFace({ temperature: 273, transfer: Number.POSITIVE_INFINITY });
+    expect(codes({ thickness: 0.2, near: touched, duration: 3600 })).toEqual([]);
+  });
+
   test('a chosen conductivity takes the place of the relation and its notes', () => {
     const chosen = heatInside({ ...part, thickness: 0.05, conductivity: 0.25 });
     expect(chosen.conductivity).toBe(0.25);
