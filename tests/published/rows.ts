@@ -98,9 +98,10 @@ export function compare(row: Row, answer: Answer): Compared {
   const tolerance = readTolerance(row, answer.gives, theirs);
   // A last digit lost to binary arithmetic is not a disagreement.
   const slack = 1e-12 * Math.max(...theirs.map(Math.abs));
+  // What is not a number is neither within anything nor as written.
   const within = gaps.every((gap) => Math.abs(gap) <= tolerance + slack);
   const holds = row.differs ? !within && asWritten(row, answer.gives, mine) : within;
-  return { expected, ours, difference, tolerance, holds: holds && mine.every(Number.isFinite) };
+  return { expected, ours, difference, tolerance, holds };
 }
 
 /** Whether ours is what a row that differs says it is, to half a unit of the last digit written. */
