@@ -63,6 +63,34 @@ describe('what teaches', () => {
     expect(observe(wrong).survival).toBeUndefined();
   });
 
+  test('readings that are refused teach nothing, and are no nought', () => {
+    const but = (over: BatchRecord['readings']) => ({
+      ...demo[0]!,
+      readings: { ...demo[0]!.readings, ...over },
+    });
+    expect(observe(demo[0]!).settling).toBeGreaterThan(0);
+    expect(observe(but({ sunk: { t: '-3', u: 'mm' } })).settling).toBeUndefined();
+    expect(observe(but({ planned: { t: '60000', u: 'kg/m3' } })).landing).toBeUndefined();
+    // 400 mm of a depth of 60.
+    expect(observe(but({ sunk: { t: '400', u: 'mm' } })).settling).toBeUndefined();
+    for (const name of ['cement', 'sand'] as const)
+      expect(reckon(but({ [name]: { t: '99999', u: 'kg' } }))).toEqual({
+        ok: false,
+        missing: [],
+        refused: [name],
+      });
+  });
+
+  test('a batch out of which more came than went in says nothing of foam', () => {
+    const record = {
+      ...demo[0]!,
+      readings: { ...demo[0]!.readings, leftOver: { t: '8', u: 'kg' } },
+    };
+    const reckoned = reckon(record);
+    expect(reckoned.ok && reckoned.verdict.finding).toBe('gained-mass');
+    expect(observe(record).survival).toBeUndefined();
+  });
+
   test('only a part that came out clean teaches an age for stripping', () => {
     expect(demo[0]!.readings.stripped?.t).toBe('marked');
     expect(observe(demo[0]!).stripAge).toBeUndefined();

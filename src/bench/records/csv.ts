@@ -1,24 +1,39 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { type Kind, unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { Entry } from '../entries.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
 
-/** The value of a reading in SI; undefined when it is empty, a choice, or cannot be read. */
+/** A reading as it can be read, in SI; undefined when it is empty, a choice, or cannot be read. */
+function readAmount(entry: Entry | undefined, kind: Kind, shown: string): number | undefined {
+  if (entry?.t === undefined || entry.t.trim() === '') return undefined;
+  const unit = entry.u ?? shown;
+  // Most are plain; a list of hundreds of batches need not read each as if it were a sentence.
+  if (/^\d{1,9}(\.\d{1,9})?$/.test(entry.t)) return fromUnit(Number(entry.t), kind, unit);
+  const read = parseQuantity(entry.t, kind, unit);
+  return read.ok ? read.value : undefined;
+}
+
+/** What a reading counts as, in SI; undefined when it is empty, a choice, cannot be read, or cannot be. */
 export function readingValue(
   record: Pick<BatchRecord, 'readings'>,
   name: ReadingName,
 ): number | undefined {
   const spec = readingOf(name);
-  const entry = record.readings[name];
-  if ('options' in spec || entry?.t === undefined || entry.t.trim() === '') return undefined;
-  const unit = entry.u ?? spec.unit;
-  // Most are plain; a list of hundreds of batches need not read each as if it were a sentence.
-  if (/^\d{1,9}(\.\d{1,9})?$/.test(entry.t)) return fromUnit(Number(entry.t), spec.kind, unit);
-  const read = parseQuantity(entry.t, spec.kind, unit);
-  return read.ok ? read.value : undefined;
+  if ('options' in spec) return undefined;
+  const value = readAmount(record.readings[name], spec.kind, spec.unit);
+  if (value === undefined) return undefined;
+  // 32 °F is 0 °C, whatever the last digits of the two.
+  const dust = Math.abs(value) * 1e-12;
+  const [from, to] = [spec.from, spec.to].map((x) => fromUnit(x, spec.kind, spec.unit));
+  return value >= from! - dust && value <= to! + dust ? value : undefined;
 }
+
+/** Whether something stands in a reading that counts nowhere: it cannot be read, or cannot be. */
+export const isRefused = (record: BatchRecord, name: ReadingName) =>
+  filled(record.readings[name]) &&
+  (readingValue(record, name) ?? readingChoice(record, name)) === undefined;
 
 /** A choice made in a record. */
 export function readingChoice(record: BatchRecord, name: ReadingName): string | undefined {
@@ -53,7 +68,7 @@ export function toCsv(records: readonly BatchRecord[]): string {
     ...READING_NAMES.map((name) => {
       const spec = readingOf(name);
       if ('options' in spec) return readingChoice(record, name) ?? '';
-      const si = readingValue(record, name);
+      const si = readAmount(record.readings[name], spec.kind, spec.unit);
       return si === undefined
         ? asTyped(record.readings[name], spec.unit)
         : number(toUnit(si, spec.kind, spec.unit));

@@ -9,6 +9,9 @@ interface NumberReading {
   readonly kind: Kind;
   /** The unit of its column in a spreadsheet. */
   readonly unit: string;
+  /** The least and the greatest it can be, in that unit: what lies outside is a slip and counts nowhere. A choice. */
+  readonly from: number;
+  readonly to: number;
   /** What it is, in a few words. */
   readonly label: string;
 }
@@ -18,42 +21,53 @@ interface ChoiceReading {
   readonly label: string;
 }
 
-const of = (stage: Stage, kind: Kind, unit: string, label: string) =>
-  ({ stage, kind, unit, label }) as const;
+const of = (
+  stage: Stage,
+  kind: Kind,
+  unit: string,
+  label: string,
+  [from, to]: readonly [from: number, to: number],
+) => ({ stage, kind, unit, label, from, to }) as const;
+const KG = [0, 5000] as const;
+const LITRES = [0, 5000] as const;
+/** No foamed concrete is planned lighter; a slip of a key is. */
+const MIX = [100, 4000] as const;
+const FOAM = [5, 4000] as const;
+const DAYS = [0.5, 1000] as const;
 
 /** Everything that may be written down of a batch. The names are those of the file format. */
 export const READINGS = {
-  planned: of('mixed', 'density', 'kg/m3', 'Planned wet density'),
-  cement: of('mixed', 'mass', 'kg', 'Cement'),
-  water: of('mixed', 'mass', 'kg', 'Mixing water'),
-  sand: of('mixed', 'mass', 'kg', 'Sand'),
-  foamDensity: of('mixed', 'density', 'kg/m3', 'Foam density'),
-  foamVolume: of('mixed', 'volume', 'L', 'Foam put in'),
-  foamLater: of('mixed', 'density', 'kg/m3', 'Foam density, weighed again'),
-  foamLaterAfter: of('mixed', 'time', 'min', 'Weighed again after'),
-  tare: of('cast', 'mass', 'kg', 'Bucket, empty'),
-  full: of('cast', 'mass', 'kg', 'Bucket, full of blended mix'),
-  vessel: of('cast', 'volume', 'L', 'Bucket’s volume'),
-  foamAdded: of('cast', 'volume', 'L', 'Foam added while correcting'),
-  baseAdded: of('cast', 'mass', 'kg', 'Base mix added while correcting'),
-  placed: of('cast', 'volume', 'L', 'Filled in the forms'),
-  leftOver: of('cast', 'mass', 'kg', 'Left over or spilled'),
-  depth: of('cast', 'length', 'mm', 'Depth filled'),
-  sunk: of('cast', 'length', 'mm', 'Top sank by'),
-  cureTemperature: of('cured', 'temperature', 'degC', 'Mean temperature'),
-  stripAge: of('stripped', 'time', 'h', 'Stripped after'),
+  planned: of('mixed', 'density', 'kg/m3', 'Planned wet density', MIX),
+  cement: of('mixed', 'mass', 'kg', 'Cement', KG),
+  water: of('mixed', 'mass', 'kg', 'Mixing water', KG),
+  sand: of('mixed', 'mass', 'kg', 'Sand', KG),
+  foamDensity: of('mixed', 'density', 'kg/m3', 'Foam density', FOAM),
+  foamVolume: of('mixed', 'volume', 'L', 'Foam put in', LITRES),
+  foamLater: of('mixed', 'density', 'kg/m3', 'Foam density, weighed again', FOAM),
+  foamLaterAfter: of('mixed', 'time', 'min', 'Weighed again after', [0.1, 600]),
+  tare: of('cast', 'mass', 'kg', 'Bucket, empty', [0, 200]),
+  full: of('cast', 'mass', 'kg', 'Bucket, full of blended mix', KG),
+  vessel: of('cast', 'volume', 'L', 'Bucket’s volume', LITRES),
+  foamAdded: of('cast', 'volume', 'L', 'Foam added while correcting', LITRES),
+  baseAdded: of('cast', 'mass', 'kg', 'Base mix added while correcting', KG),
+  placed: of('cast', 'volume', 'L', 'Filled in the forms', LITRES),
+  leftOver: of('cast', 'mass', 'kg', 'Left over or spilled', KG),
+  depth: of('cast', 'length', 'mm', 'Depth filled', [1, 5000]),
+  sunk: of('cast', 'length', 'mm', 'Top sank by', [0, 2000]),
+  cureTemperature: of('cured', 'temperature', 'degC', 'Mean temperature', [-20, 90]),
+  stripAge: of('stripped', 'time', 'h', 'Stripped after', [1, 2160]),
   stripped: {
     stage: 'stripped',
     options: ['clean', 'marked', 'broke'],
     label: 'How it came out',
   },
-  dryMass: of('dried', 'mass', 'kg', 'Dried piece'),
-  dryVolume: of('dried', 'volume', 'L', 'Its volume'),
+  dryMass: of('dried', 'mass', 'kg', 'Dried piece', KG),
+  dryVolume: of('dried', 'volume', 'L', 'Its volume', LITRES),
   dried: { stage: 'dried', options: ['air', 'oven'], label: 'How it was dried' },
-  crush: of('tested', 'stress', 'MPa', 'Crushing strength'),
-  crushAge: of('tested', 'time', 'd', 'Age when crushed'),
-  bend: of('tested', 'stress', 'kPa', 'Bending strength'),
-  bendAge: of('tested', 'time', 'd', 'Age when bent'),
+  crush: of('tested', 'stress', 'MPa', 'Crushing strength', [0.001, 100]),
+  crushAge: of('tested', 'time', 'd', 'Age when crushed', DAYS),
+  bend: of('tested', 'stress', 'kPa', 'Bending strength', [0.1, 50_000]),
+  bendAge: of('tested', 'time', 'd', 'Age when bent', DAYS),
 } as const satisfies Readonly<Record<string, NumberReading | ChoiceReading>>;
 
 export type ReadingName = keyof typeof READINGS;

@@ -100,6 +100,29 @@ export const blankRecord = (over: Partial<BatchRecord> = {}): BatchRecord => ({
 /** Whether a reading holds anything. */
 export const filled = (entry: Entry | undefined) => (entry?.t ?? '').trim() !== '';
 
+const byName = new Intl.Collator('en', { numeric: true });
+
+/** Which of two batches was made first: by day, then by when the foam left the lance; where that is not known, by name. */
+export function inOrder(a: BatchRecord, b: BatchRecord): number {
+  const [x, y] = [a, b].map(({ date, foamMade }) => `${date} ${foamMade ?? UNTIMED}`) as [
+    string,
+    string,
+  ];
+  return x === y ? byName.compare(a.name, b.name) : x < y ? -1 : 1;
+}
+/** After any instant: those of a day of which no time is known stand together, behind the others. */
+const UNTIMED = '~';
+
+/** Whether the order of some of these rests on their names alone. */
+export function someByName(records: readonly BatchRecord[]): boolean {
+  const times = new Map<string, boolean>();
+  return records.some(({ date, foamMade }) => {
+    const other = times.get(date);
+    times.set(date, (other ?? true) && foamMade !== undefined);
+    return other !== undefined && !times.get(date);
+  });
+}
+
 /** How far a batch has come: the last day of which something is written down; undefined: not mixed yet. */
 export function stageOf(record: BatchRecord): Stage | undefined {
   const reached = new Set(

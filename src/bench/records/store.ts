@@ -2,7 +2,7 @@ import { type Done, database, refusalOf, type SetAside, tell, trying } from './d
 import { doubled } from './merge.ts';
 import { openRecord } from './migrate.ts';
 import { READINGS, type ReadingName, readingOf } from './readings.ts';
-import type { BatchRecord, Photo, PhotoNote } from './record.ts';
+import { type BatchRecord, inOrder, type Photo, type PhotoNote } from './record.ts';
 
 export interface Listed {
   readonly records: readonly BatchRecord[];
@@ -29,7 +29,7 @@ export async function listRecords(): Promise<Listed> {
     else if (!opened.ok) newer++;
   }
   const damaged = unfit.length > 0 ? await mend(unfit) : [];
-  records.sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : a.name < b.name ? 1 : -1));
+  records.sort((a, b) => inOrder(b, a));
   return { records, damaged, newer };
 }
 

@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
-import { readingChoice, readingValue } from '../../bench/records/csv.ts';
+import { isRefused } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
 import type { Stage } from '../../bench/records/readings.ts';
-import { type CureLog, stageOf } from '../../bench/records/record.ts';
+import { type CureLog, filled, stageOf } from '../../bench/records/record.ts';
 import { onBench, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
@@ -186,11 +186,9 @@ function setLog(editor: Editor, log: CureLog | undefined): void {
     ]);
 }
 
-/** Only what can be read is written down. */
+/** Only what counts is written down. */
 const filledOf = ({ record }: Editor, stage: Stage) =>
-  namesOf(stage).filter(
-    (name) => (readingValue(record, name) ?? readingChoice(record, name)) !== undefined,
-  ).length;
+  namesOf(stage).filter((name) => filled(record.readings[name]) && !isRefused(record, name)).length;
 
 /** Whether anything of a day is written down: then it is printed, folded or not. */
 const isFilled = (editor: Editor, stage: Stage) =>
@@ -200,9 +198,12 @@ const isFilled = (editor: Editor, stage: Stage) =>
 
 function countOf(editor: Editor, stage: Stage): string {
   const names = namesOf(stage);
-  const filled = filledOf(editor, stage);
+  const counted = filledOf(editor, stage);
+  const wrong = names.filter((name) => isRefused(editor.record, name)).length;
   const log = stage === 'cured' && editor.record.log ? ' and a log' : '';
-  return filled === 0 && !log ? 'nothing yet' : `${filled} of ${names.length} written down${log}`;
+  const words =
+    counted === 0 && !log ? 'nothing yet' : `${counted} of ${names.length} written down${log}`;
+  return wrong === 0 ? words : `${words}, ${wrong} that cannot be`;
 }
 
 function stateWords({ state, record }: Editor): string {

@@ -1,14 +1,16 @@
 import { useEffect, useState } from 'preact/hooks';
 import { readingValue } from '../../bench/records/csv.ts';
+import { someByName } from '../../bench/records/record.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import type { Said } from '../shared/LandingChart.tsx';
 import { HOURS } from '../shared/part-fields.ts';
 import { recordBaseDoubt, recordDryDoubt } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
-import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
+import { ageWhenStripped, contradicts, driedDensity, reckon } from '../shared/record-numbers.ts';
 import { dryWords, nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
 import { withPm } from '../shared/with-pm.ts';
@@ -21,6 +23,9 @@ const marked = (doubt: unknown) => (doubt ? ', look again' : '');
 const FEWEST = 2;
 /** As many of the latest as a table can be read. */
 const MOST_ROWS = 40;
+
+const ChartSays = ({ verdict, say }: Said) =>
+  verdict ? <Verdict verdict={verdict} say={say} /> : <p class="note">{say}</p>;
 
 /** Saved batches side by side, and how close they landed. */
 export default function CompareBatches() {
@@ -45,8 +50,10 @@ export default function CompareBatches() {
       </p>
     );
   const doubted = records.filter(
-    (record) => recordBaseDoubt(record, say) ?? recordDryDoubt(record, say),
+    (record) =>
+      recordBaseDoubt(record, say) ?? recordDryDoubt(record, say) ?? contradicts(reckon(record)),
   );
+  const byName = someByName(records);
   const allInvented = records.every(({ invented }) => invented);
   return (
     <div class="records compare">
@@ -65,8 +72,8 @@ export default function CompareBatches() {
       )}
       {charts && landed.length >= FEWEST && (
         <>
-          <Verdict {...charts.chartJudgement(landed, invented)} />
-          <charts.LandingChart landed={landed} />
+          <ChartSays {...charts.chartJudgement(landed, invented)} />
+          <charts.LandingChart landed={landed} byName={byName} />
           <charts.PredictedChart landed={landed} say={say} />
         </>
       )}
@@ -80,7 +87,7 @@ export default function CompareBatches() {
         caption={
           records.length > MOST_ROWS
             ? `The latest ${MOST_ROWS} of ${records.length} batches; all of them are in the table for spreadsheets.`
-            : 'All batches, the earliest first'
+            : `All batches, the earliest first${byName ? '; those of one day by their names, where no time is known' : ''}`
         }
         columns={[
           'Batch',
@@ -109,13 +116,13 @@ export default function CompareBatches() {
               ? `${say(water / cement, 'count', { decimals: 2 })}${marked(recordBaseDoubt(record, say))}`
               : '—',
             reckoned.ok
-              ? withPm(
+              ? `${withPm(
                   say,
                   reckoned.verdict.survival,
                   reckoned.verdict.u.survival,
                   'ratio',
                   PERCENT,
-                ).replaceAll(' ', '\u00a0')
+                ).replaceAll(' ', '\u00a0')}${marked(contradicts(reckoned))}`
               : '—',
             age === undefined ? '—' : say(age, 'time', { units: HOURS, significant: 2 }),
             dry

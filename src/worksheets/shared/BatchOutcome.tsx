@@ -53,9 +53,10 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       {judgementsOf(record, reckoned, say).map((judgement) => (
         <Verdict {...judgement} />
       ))}
-      {!reckoned.ok && reckoned.refused && (
-        <p class="problem">“{labelOf(reckoned.refused.quantity)}” cannot be: look at it again.</p>
-      )}
+      {!reckoned.ok &&
+        reckoned.refused.map((quantity) => (
+          <p class="problem">“{labelOf(quantity)}” cannot be: look at it again.</p>
+        ))}
       {!reckoned.ok && reckoned.missing.length > 0 && (
         <p class="note">
           To hold what went in against what came out, write down:{' '}

@@ -1,6 +1,7 @@
 import { controlChart } from '../../core/records/control-chart.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Dot, Level, Plot } from '../../islands/plots/Plot.tsx';
+import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY } from './amounts.ts';
 
 export interface Landed {
@@ -8,6 +9,21 @@ export interface Landed {
   /** kg/m³ */
   readonly planned: number;
   readonly weighed: number;
+  /** Its readings cannot all be true. */
+  readonly wrong?: boolean;
+}
+
+/** With fewer, one difference sets the limits, and no batch can lie beyond them. */
+const FEWEST_LIMITS = 3;
+/** With fewer nothing is called good. A choice. */
+const FEWEST_GOOD = 5;
+/** The mean must be known as well as a batch need land: what the bench calls near enough unless told otherwise. A choice. */
+const NEAR_ENOUGH = 0.05;
+
+/** What the batches say of the plan; without a verdict there is too little to judge by. */
+export interface Said {
+  readonly verdict?: Judgement['verdict'] | undefined;
+  readonly say: string;
 }
 
 const PLAIN = 'plain' as const;
@@ -17,7 +33,14 @@ const percent = (x: number) =>
   `${x > 0 ? '+' : x < 0 ? '−' : ''}${Math.abs(x * 100).toFixed(1)}\u00a0%`;
 
 /** The error of landing, batch by batch, between the limits that chance sets. */
-export function LandingChart({ landed }: { readonly landed: readonly Landed[] }) {
+export function LandingChart({
+  landed,
+  byName,
+}: {
+  readonly landed: readonly Landed[];
+  /** Some were made on one day, and in which order is not known. */
+  readonly byName: boolean;
+}) {
   const errors = landed.map(({ planned, weighed }) => weighed / planned - 1);
   const chart = controlChart(errors);
   const room = 0.1 * Math.max(0.02, chart.high - chart.low);
@@ -28,7 +51,7 @@ export function LandingChart({ landed }: { readonly landed: readonly Landed[] })
   return (
     <Plot
       words={words}
-      caption={`Wet density weighed over planned, in the order the batches were made. Between the dashed limits a batch differs from the rest by chance.${chart.provisional ? ' From fewer than 20 batches the limits are provisional.' : ''}`}
+      caption={`Wet density weighed over planned, in the order the batches were made${byName ? '; those of one day by their names, where no time is known' : ''}. ${landed.length < FEWEST_LIMITS ? 'From two batches the dashed limits tell nothing yet.' : 'Between the dashed limits a batch differs from the rest by chance.'}${chart.provisional && landed.length >= FEWEST_LIMITS ? ' From fewer than 20 batches the limits are provisional.' : ''}`}
       x={[0.5, landed.length * 1.2 + 0.5]}
       y={[bottom * 100, top * 100]}
       xLabel="batch"
@@ -79,37 +102,52 @@ export function LandingChart({ landed }: { readonly landed: readonly Landed[] })
 }
 
 /** What the chart says to do; of invented batches, what it would say. */
-export function chartJudgement(landed: readonly Landed[], invented: boolean) {
+export function chartJudgement(landed: readonly Landed[], invented: boolean): Said {
   const { verdict, say } = judged(landed);
   const theirs = `These batches are invented, so your plan stays as it is. Of your own it would say: ${say}`;
   return { verdict, say: invented ? theirs : say };
 }
 
-function judged(landed: readonly Landed[]) {
+function judged(landed: readonly Landed[]): Said {
   const errors = landed.map(({ planned, weighed }) => weighed / planned - 1);
   const chart = controlChart(errors);
   const names = (places: readonly number[]) => places.map((i) => `“${landed[i]!.name}”`).join(', ');
+  const wrong = landed.flatMap(({ wrong }, i) => (wrong ? [i] : []));
+  if (wrong.length > 0)
+    return {
+      verdict: 'look',
+      say: `The readings of ${names(wrong)} cannot all be true: mend or empty the wrong one in the record before you judge the plan by these batches.`,
+    };
+  if (landed.length < FEWEST_LIMITS)
+    return {
+      say: `Two batches are too few to tell chance from a fault of the plan. Judge it once there are ${FEWEST_GOOD}.`,
+    };
   if (chart.beyond.length > 0)
     return {
       verdict: 'look',
-      say: `${names(chart.beyond)} lies beyond what chance explains: find what was different that day before the next batch.`,
-    } as const;
+      say: `${names(chart.beyond)} ${chart.beyond.length > 1 ? 'lie' : 'lies'} beyond what chance explains: find what was different ${chart.beyond.length > 1 ? 'on those days' : 'that day'} before the next batch.`,
+    };
   if (chart.runs.length > 0)
     return {
       verdict: 'look',
       say: `Eight or more in a row lie on one side of the mean, the last ${names(chart.runs.slice(-1))}: something has shifted.`,
-    } as const;
+    };
   const off = Math.abs(chart.centre) > chart.centreReach;
   const mean = percent(chart.centre).replace(/^[+−]/, '');
-  return off
-    ? ({
-        verdict: 'look',
-        say: `The batches differ from each other by chance alone, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.`,
-      } as const)
-    : ({
-        verdict: 'good',
-        say: `The batches differ by chance alone, and on average they land, as far as ${landed.length} can tell (${percent(chart.centre)} ± ${(chart.centreReach * 100).toFixed(1)}). Leave the plan alone.`,
-      } as const);
+  if (off)
+    return {
+      verdict: 'look',
+      say: `The batches differ from each other by chance alone, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.`,
+    };
+  const found = `as far as ${landed.length} can tell (${percent(chart.centre)} ± ${(chart.centreReach * 100).toFixed(1)})`;
+  if (landed.length < FEWEST_GOOD || chart.centreReach > NEAR_ENOUGH)
+    return {
+      say: `The batches differ by chance alone, and ${found} they are neither heavy nor light on average: too ${landed.length < FEWEST_GOOD ? 'few' : 'scattered'} to call it good. Leave the plan alone.`,
+    };
+  return {
+    verdict: 'good',
+    say: `The batches differ by chance alone, and on average they land, ${found}. Leave the plan alone.`,
+  };
 }
 
 /** Predicted against measured wet density, on the line where they are equal. */

@@ -1,6 +1,7 @@
 import type { Entry } from '../../bench/entries.ts';
+import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import type { ReadingName, Stage } from '../../bench/records/readings.ts';
+import { READINGS, type ReadingName, type Stage } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { fitsField } from '../../bench/store.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
@@ -30,6 +31,15 @@ export function writeReading(editor: Editor, name: ReadingName, entry: Entry): v
   editor.change({
     readings: bare ? others : { ...others, [name]: t === '' ? rest : entry },
   });
+}
+
+/** What one reading says of another: the top cannot sink below the bottom. */
+function crossProblem(record: BatchRecord, name: ReadingName): string | undefined {
+  if (name !== 'sunk') return undefined;
+  const [depth, sunk] = [readingValue(record, 'depth'), readingValue(record, 'sunk')];
+  return depth !== undefined && sunk !== undefined && sunk >= depth
+    ? `${READINGS.sunk.label}: the top cannot sink by the whole depth filled. Look at both.`
+    : undefined;
 }
 
 /** The fields of some readings of a record. */
@@ -66,7 +76,11 @@ export function RecordFields({
             reading={reading}
             entry={editor.record.readings[name]}
             system={say.system}
-            problem={typing.input === id ? undefined : (reading.problem ?? problems[name])}
+            problem={
+              typing.input === id
+                ? undefined
+                : (reading.problem ?? problems[name] ?? crossProblem(editor.record, name))
+            }
             pmProblem={typing.input === id ? undefined : reading.pmProblem}
             onEntry={onEntry}
             onLeave={typing.stop}

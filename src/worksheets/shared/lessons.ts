@@ -1,13 +1,13 @@
 import { $learned, type LearnedSummary } from '../../bench/learned.ts';
 import { readingChoice, readingValue } from '../../bench/records/csv.ts';
-import type { BatchRecord } from '../../bench/records/record.ts';
+import { type BatchRecord, inOrder } from '../../bench/records/record.ts';
 import { DAY } from '../../core/curing/units.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
 import { foamDrift } from '../../core/records/foam-drift.ts';
 import { learn } from '../../core/records/learn.ts';
 import { type Lesson, PRIORS, withinPossible } from '../../core/records/priors.ts';
-import { ageWhenStripped, driedDensity, reckon } from './record-numbers.ts';
+import { ageWhenStripped, contradicts, driedDensity, reckon } from './record-numbers.ts';
 import { weighedDensity } from './record-words.ts';
 
 /** Ages at which a crushing strength is held against the published 28-day band. Common practice, no source. */
@@ -24,18 +24,13 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   if (reckoned.ok) {
     const { finding, survival } = reckoned.verdict;
     // Readings that contradict each other teach nothing about foam.
-    const sound = ![
-      'no-such-base-mix',
-      'heavier-than-airless',
-      'more-air-than-foam',
-      'cannot-tell',
-    ].includes(finding);
-    if (sound) put('survival', survival);
+    const dumb = finding === 'no-such-base-mix' || finding === 'cannot-tell';
+    if (!dumb && !contradicts(reckoned)) put('survival', survival);
   }
   const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];
   if (first && later && time) put('drift', foamDrift({ first, later, time }));
   const [depth, sunk] = [at('depth'), at('sunk')];
-  if (depth && sunk !== undefined) put('settling', sunk / depth);
+  if (depth && sunk !== undefined && sunk < depth) put('settling', sunk / depth);
   if (readingChoice(record, 'stripped') === 'clean') put('stripAge', ageWhenStripped(record));
   const [wet, planned] = [weighedDensity(record), at('planned')];
   if (wet && planned) put('landing', wet / planned - 1);
@@ -73,7 +68,7 @@ export function learnFrom(records: readonly BatchRecord[]): {
 } {
   const own = records.filter(({ invented }) => !invented);
   const invented = own.length === 0 && records.length > 0;
-  const used = (invented ? records : own).toSorted((a, b) => (a.date < b.date ? -1 : 1));
+  const used = (invented ? records : own).toSorted(inOrder);
   const seen = used.map((record) => ({ record, said: observe(record) }));
   const lessons = (Object.keys(PRIORS) as Lesson[]).map((lesson): LessonLearned => {
     const from = seen.flatMap(({ record, said }) =>

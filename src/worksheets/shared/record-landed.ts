@@ -1,6 +1,7 @@
 import { readingValue } from '../../bench/records/csv.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Landed } from './LandingChart.tsx';
+import { contradicts, reckon } from './record-numbers.ts';
 import { nameOf, weighedDensity } from './record-words.ts';
 
 /**
@@ -19,7 +20,9 @@ export function landedOf(records: readonly BatchRecord[]): {
   const invented = own.length === 0 && planned.length > 0;
   const landed = (invented ? planned : own).flatMap(({ record, plan }): Landed[] => {
     const weighed = weighedDensity(record);
-    return weighed ? [{ name: nameOf(record), planned: plan, weighed }] : [];
+    if (!weighed) return [];
+    const wrong = contradicts(reckon(record));
+    return [{ name: nameOf(record), planned: plan, weighed, ...(wrong && { wrong }) }];
   });
   return { invented, landed };
 }

@@ -1,6 +1,6 @@
-import { readingChoice, readingValue } from '../../bench/records/csv.ts';
+import { isRefused, readingChoice, readingValue } from '../../bench/records/csv.ts';
 import type { ReadingName } from '../../bench/records/readings.ts';
-import type { BatchRecord } from '../../bench/records/record.ts';
+import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { equivalentAge } from '../../core/curing/equivalent-age.ts';
 import { steadyHistory, temperatureAt, temperatureHistory } from '../../core/curing/history.ts';
 import { DomainError } from '../../core/domain-error.ts';
@@ -33,17 +33,19 @@ function plusMinus(record: BatchRecord, name: ReadingName): number {
 
 export type Reckoned =
   | { readonly ok: true; readonly verdict: Verdict }
-  /** What is still to be written down, or the reading that cannot be. */
+  /** What is still to be written down, and the readings that cannot be. */
   | {
       readonly ok: false;
       readonly missing: readonly ReadingName[];
-      readonly refused?: DomainError;
+      readonly refused: readonly string[];
     };
 
 /** What went into a saved batch against what came out, when enough of it is written down. */
 export function reckon(record: BatchRecord): Reckoned {
-  const missing = NEEDED.filter((name) => readingValue(record, name) === undefined);
-  if (missing.length > 0) return { ok: false, missing };
+  // One that may be left empty is no nought because it was refused.
+  const refused = WEIGHED.filter((name) => isRefused(record, name));
+  const missing = NEEDED.filter((name) => !filled(record.readings[name]));
+  if (missing.length + refused.length > 0) return { ok: false, missing, refused };
   const value = (name: ReadingName) => readingValue(record, name);
   const batch = {
     ...Object.fromEntries(NEEDED.map((name) => [name, value(name)])),
@@ -62,10 +64,15 @@ export function reckon(record: BatchRecord): Reckoned {
   try {
     return { ok: true, verdict: judgeBatch(batch, u) };
   } catch (error) {
-    if (error instanceof DomainError) return { ok: false, missing: [], refused: error };
+    if (error instanceof DomainError) return { ok: false, missing: [], refused: [error.quantity] };
     throw error;
   }
 }
+
+/** Whether the readings of a batch cannot all be true: one of them is wrong, and which is not known. */
+export const contradicts = (reckoned: Reckoned): boolean =>
+  reckoned.ok &&
+  ['heavier-than-airless', 'more-air-than-foam', 'gained-mass'].includes(reckoned.verdict.finding);
 
 /** Age of a batch when stripped, s at 20 °C by its log or mean temperature; undefined without either. */
 export function ageWhenStripped(record: BatchRecord): number | undefined {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { ReadingName } from '../../../src/bench/records/readings.ts';
-import { blankRecord } from '../../../src/bench/records/record.ts';
+import { blankRecord, inOrder, someByName } from '../../../src/bench/records/record.ts';
 import { demoBatches } from '../../../src/worksheets/shared/demo-batches.ts';
 import { chartJudgement } from '../../../src/worksheets/shared/LandingChart.tsx';
 import { landedOf } from '../../../src/worksheets/shared/record-landed.ts';
@@ -34,15 +34,92 @@ describe('which batches the charts and what they say are of', () => {
     expect(landed.map(({ name }) => name)).toEqual(['A', 'B']);
     expect(landed.map(({ weighed }) => Math.round(weighed))).toEqual([595, 605]);
     expect(invented).toBe(false);
-    expect(chartJudgement(landed, invented)).toMatchObject({
-      verdict: 'good',
-      say: expect.stringMatching(/^The batches differ by chance alone/),
-    });
+    expect(chartJudgement(landed, invented).verdict).toBeUndefined();
   });
 
   test('a plan is enough, a batch without one is not', () => {
     expect(landedOf([...demo, own('A', plan)])).toEqual({ invented: false, landed: [] });
     expect(landedOf([...demo, own('A', { ...bucket, full: '13' })]).landed).toHaveLength(6);
     expect(landedOf([])).toEqual({ invented: false, landed: [] });
+  });
+});
+
+describe('what the landings are said to show', () => {
+  const said = (errors: readonly number[], wrong = false) =>
+    chartJudgement(
+      errors.map((error, i) => ({
+        name: `B${i + 1}`,
+        planned: 1000,
+        weighed: 1000 * (1 + error),
+        ...(wrong && i === 0 && { wrong: true }),
+      })),
+      false,
+    );
+  const close = [0.01, -0.02, 0.02, -0.01, 0.01];
+
+  test('five that land close are good; of two nothing is said, however they lie', () => {
+    expect(said(close)).toMatchObject({ verdict: 'good' });
+    expect(said([0.407, 0.028])).toEqual({
+      verdict: undefined,
+      say: expect.stringMatching(/^Two batches are too few/),
+    });
+    expect(said([0.001, 0]).verdict).toBeUndefined();
+  });
+
+  test('few, or many that scatter, are not called good', () => {
+    expect(said(close.slice(0, 4))).toMatchObject({
+      verdict: undefined,
+      say: expect.stringContaining('too few'),
+    });
+    expect(said([0.2, -0.2, 0.25, -0.2, 0.15, -0.2])).toMatchObject({
+      verdict: undefined,
+      say: expect.stringContaining('too scattered'),
+    });
+  });
+
+  test('nothing is good beside a batch whose readings cannot all be true', () => {
+    expect(said(close, true)).toEqual({
+      verdict: 'look',
+      say: expect.stringMatching(/^The readings of “B1” cannot all be true/),
+    });
+    // 11 kg in the bucket: more gas than the foam brought, or less than none.
+    const [first] = demo;
+    const record = { ...first!, readings: { ...first!.readings, full: { t: '11', u: 'kg' } } };
+    expect(landedOf([record]).landed).toMatchObject([{ wrong: true }]);
+    expect(landedOf([first!]).landed[0]).not.toHaveProperty('wrong');
+  });
+
+  test('several beyond the limits lie, one lies', () => {
+    const flat = Array.from({ length: 20 }, (_, i) => (i % 2 ? 0.001 : -0.001));
+    expect(said([...flat, 0.3]).say).toMatch(/^“B21” lies beyond/);
+    expect(said([...flat, 0.3, ...flat, -0.3]).say).toMatch(/^“B21”, “B42” lie beyond/);
+  });
+});
+
+describe('readings that cannot be', () => {
+  test('are charted nowhere: a plan of 60000 or 6 kg/m³', () => {
+    for (const planned of ['60000', '6'])
+      expect(landedOf([own('A', { planned, ...bucket, full: '13' })]).landed).toEqual([]);
+  });
+});
+
+describe('batches of one day', () => {
+  const made = (name: string, foamMade?: string) =>
+    blankRecord({ name, date: '2026-05-01', ...(foamMade && { foamMade }) });
+  const names = (records: readonly ReturnType<typeof made>[]) =>
+    records.toSorted(inOrder).map(({ name }) => name);
+
+  test('stand by when their foam was made, else by the numbers in their names', () => {
+    const untimed = [10, 2, 1, 9].map((n) => made(`Batch ${n}`));
+    expect(names(untimed)).toEqual(['Batch 1', 'Batch 2', 'Batch 9', 'Batch 10']);
+    const timed = [made('A', '2026-05-01T11:00:00.000Z'), made('B', '2026-05-01T09:30:00.000Z')];
+    expect(names(timed)).toEqual(['B', 'A']);
+    expect(names([...untimed, ...timed]).slice(0, 2)).toEqual(['B', 'A']);
+    expect([someByName(untimed), someByName(timed), someByName([...timed, untimed[0]!])]).toEqual([
+      true,
+      false,
+      true,
+    ]);
+    expect(someByName([made('A'), { ...made('B'), date: '2026-05-02' }])).toBe(false);
   });
 });
