@@ -75,6 +75,7 @@ function Open({ editor }: { readonly editor: Editor }) {
             value={record.name}
             onInput={(event) => editor.change({ name: event.currentTarget.value })}
           />
+          <p class="on-paper as-typed">{record.name}</p>
         </div>
         <div class="field">
           <label for="record-date">Cast on</label>
@@ -107,7 +108,7 @@ function Open({ editor }: { readonly editor: Editor }) {
         <details
           class="folded day"
           open={opened.includes(stage)}
-          data-filled={isFilled(editor, stage)}
+          data-filled={isFilled(editor, stage) || undefined}
           data-stage={stage}
           onToggle={(event) => {
             const isOpen = event.currentTarget.open;
@@ -130,7 +131,7 @@ function Open({ editor }: { readonly editor: Editor }) {
         </details>
       ))}
       <BatchOutcome record={record} say={say} />
-      <div class="field lines">
+      <div class="field lines" data-filled={record.notes.trim() !== '' || undefined}>
         <label for="record-notes">Notes</label>
         <textarea
           id="record-notes"
@@ -139,6 +140,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           value={record.notes}
           onInput={(event) => editor.change({ notes: event.currentTarget.value })}
         />
+        <p class="on-paper as-typed">{record.notes}</p>
       </div>
       <PhotoStrip editor={editor} />
       <p class="records-line">

@@ -83,6 +83,7 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
                 })
               }
             />
+            <p class="on-paper as-typed">{caption}</p>
             <button type="button" class="quiet" onClick={() => remove(i)}>
               Remove photo {i + 1}
             </button>
