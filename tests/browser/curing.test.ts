@@ -86,6 +86,23 @@ test('the curing plan can be taken along as a calendar file', async () => {
     .toBe(0);
 });
 
+test('a printed curing plan names what is still invented, and is one page', async () => {
+  const page = await open('curing/plan/');
+  const days = page.locator('label[for="curing-plan-days"]');
+  const mark = () => days.evaluate((label) => getComputedStyle(label, '::after').content);
+  expect(await mark()).toBe('none');
+  await page.locator('#curing-plan-castAt').fill('2026-11-20T14:00');
+  await page.emulateMedia({ media: 'print' });
+  expect(await days.isVisible()).toBe(true);
+  expect(await page.locator('#curing-plan-days').isVisible()).toBe(false);
+  expect(await mark()).toContain('invented example’s');
+  await page.emulateMedia({ media: null });
+  for (const format of ['A4', 'Letter']) {
+    const pages = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g);
+    expect(pages?.length, format).toBe(1);
+  }
+});
+
 test('calcium chloride with steel is refused in words', async () => {
   const page = await open('curing/set/');
   await page.locator('#set-time-accelerator-chloride').check();

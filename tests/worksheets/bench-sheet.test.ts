@@ -56,6 +56,20 @@ describe('the foaming solution is mixed water, glycerol, concentrate', () => {
   });
 });
 
+/** What the record and the balance of a batch ask for is written down at the bench, or never. */
+test('the sheet has room for what was weighed in, filled and left over, of each load', () => {
+  const sheet = renderToString(h(BenchSheet, {}));
+  const cells = (head: string) =>
+    new RegExp(`<th scope="row"[^>]*>${head}</th>(.*?)</tr>`).exec(sheet)![1]!;
+  const blanks = (name: string) =>
+    new RegExp(`<dt>${name}</dt>(.*?)</div>`).exec(sheet)![1]!.match(/<dd>/g)!.length;
+  // The example is three loads: one amount, the sum, and three blanks.
+  for (const head of ['Cement', 'Mixing water', 'Foam, 80.0[^<]*'])
+    expect(cells(head).match(/<td><\/td>/g), head).toHaveLength(3);
+  for (const name of ['Filled', 'Left over', 'Depth filled', 'Bucket weighed'])
+    expect(blanks(name), name).toBe(3);
+});
+
 /** The sheet is used alone at the bench: what it says to mix must last the batch. */
 test('a batch, its page on the solution and its cost count the same solution', () => {
   const say = speaker('metric');

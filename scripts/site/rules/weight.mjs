@@ -29,7 +29,7 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page.
-  'first-batch/': 71_800,
+  'first-batch/': 72_000,
   // The whole of a batch, its log and its comparison.
   'bench/run/': 69_500,
   'batch-records/batch/': 63_400,

@@ -23,9 +23,15 @@ const BLANKS = [
   'Added',
   'Bucket weighed again',
   'Placed at',
+  'Filled',
+  'Left over',
+  'Depth filled',
   'Left proud by',
   'Settled by',
 ] as const;
+
+/** As many loads have room of their own on one page. */
+const MOST_LOADS = 3;
 
 /** What of the weighing is known only with the printed sheet in hand. */
 const AT_THE_BENCH = ['full', 'made'];
@@ -69,6 +75,8 @@ export default function BenchSheet() {
     ...stillExample(correct, bench.reading, AT_THE_BENCH),
   ];
   const assumed = foam.result?.assumed ?? false;
+  const toFill = Array.from({ length: Math.min(count, MOST_LOADS) }, (_, i) => i + 1);
+  const weighedIn = toFill.map((load) => (count === 1 ? 'Weighed' : `Weighed, load ${load}`));
   const amounts = (kind: 'mass' | 'volume', part: number) => {
     const how = kind === 'volume' ? { units: LITRES } : {};
     return count === 1
@@ -115,7 +123,11 @@ export default function BenchSheet() {
       </header>
       <Table
         caption="Weigh out"
-        columns={['Part', ...(count === 1 ? ['Amount'] : ['One load', `All ${count} loads`])]}
+        columns={[
+          'Part',
+          ...(count === 1 ? ['Amount'] : ['One load', `All ${count} loads`]),
+          ...weighedIn,
+        ]}
         rows={[
           ['Cement', ...amounts('mass', each.cement)],
           ['Mixing water', ...amounts('mass', each.water)],
@@ -138,7 +150,7 @@ export default function BenchSheet() {
             ? [['glycerol', ...once(say(solution.glycerolMass, 'mass'))]]
             : []),
           ['concentrate', ...once(say(solution.concentrateVolume, 'volume', { units: LITRES }))],
-        ]}
+        ].map((row) => [...row, ...toFill.map(() => '')])}
       />
       <Table
         caption={`With ${say(weighed.mass, 'mass')} in the mixer (near enough: ${say(weighed.tolerance, 'ratio', { units: PERCENT, significant: 2 })} either way)`}
@@ -174,7 +186,9 @@ export default function BenchSheet() {
         {BLANKS.map((blank) => (
           <div>
             <dt>{blank}</dt>
-            <dd />
+            {toFill.map((load) => (
+              <dd>{count > 1 && load}</dd>
+            ))}
           </div>
         ))}
       </dl>
