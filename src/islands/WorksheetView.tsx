@@ -197,6 +197,7 @@ function useKeeping(
     // The page as it was built knows no bench: what it shows first is nobody's answer.
     if (!read) return;
     const owner = { from: sheet.question, by: sheet.id };
+    const { onExample } = reading;
     for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
       const found = answered.ok ? answered.numbers[name] : undefined;
       const holder = $kept.get()[key];
@@ -204,20 +205,21 @@ function useKeeping(
         const had = before.current[name];
         before.current[name] = undefined;
         // What another worksheet has does not wait for this one.
-        if (mayKeep({ holder, sheet, had, has: undefined })) keep(key, { waits: true, ...owner });
+        if (mayKeep({ holder, sheet, had, has: undefined, onExample }))
+          keep(key, { waits: true, ...owner });
         continue;
       }
       const mine = reading.own && found ? found : undefined;
       const had = name in before.current ? before.current[name] : 'first';
       const has = mine?.value;
       before.current[name] = has;
-      if (!mayKeep({ holder, sheet, had, has })) continue;
+      if (!mayKeep({ holder, sheet, had, has, onExample })) continue;
       keep(
         key,
         mine && {
           v: mine.value,
           ...(mine.sure && { pm: mine.sure.pm }),
-          ...(reading.onExample && { example: true }),
+          ...(onExample && { example: true }),
           ...owner,
         },
       );

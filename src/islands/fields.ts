@@ -26,7 +26,7 @@ interface Common {
   /** The key under which it lies on the bench, when other worksheets share it. */
   readonly bench?: string;
   readonly when?: When;
-  /** Its example is a choice as it is usually made, and no reading: it may stand. */
+  /** Its example may stand: a choice as it is usually made, or one that bears on nothing that is kept. */
   readonly usual?: boolean;
   /** Seldom changed: kept folded away below the others. */
   readonly folded?: boolean;

@@ -51,6 +51,17 @@ test('a foam density is the reader’s when vessel, tare and full vessel are', (
   expect(recordFromBench('a').readings.foamDensity?.t).toBe('80');
 });
 
+test('a bucket weighed full of water is the bucket of the record, unless its volume was typed', () => {
+  keep('bucket.brim', { v: 0.01897, from: foamDensity.question, by: foamDensity.id });
+  enter('bucket.tare', { t: '0.86', u: 'kg' });
+  enter('foam.vesselKnown', { t: 'weighed' });
+  expect(recordFromBench('a').readings.vessel).toBeUndefined();
+  enter('foam-density.filled', { t: '19.8', u: 'kg' });
+  expect(recordFromBench('a').readings.vessel).toMatchObject({ t: '18.97', u: 'L' });
+  enter('bucket.volume', { t: '20', u: 'L' });
+  expect(recordFromBench('a').readings.vessel).toMatchObject({ t: '20' });
+});
+
 test('every worksheet that keeps such a result is known, and its fields by their keys', () => {
   for (const [key, byId] of Object.entries(RESTS)) {
     const keepers = sheets.filter((sheet) => Object.values(sheet.keeps ?? {}).includes(key));

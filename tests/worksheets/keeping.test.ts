@@ -11,13 +11,16 @@ describe('two worksheets that keep the same thing', () => {
   const other = { v: 0.1, from: 'How much must I make?', by: 'pieces' };
 
   test('nothing there, or its own: it writes', () => {
-    expect(mayKeep({ holder: undefined, sheet, had: 'first', has: 1 })).toBe(true);
+    expect(mayKeep({ holder: undefined, sheet, had: 'first', has: 1, onExample: false })).toBe(
+      true,
+    );
     const own = { v: 1, ...mine };
-    expect(mayKeep({ holder: own, sheet, had: 1, has: undefined })).toBe(true);
+    expect(mayKeep({ holder: own, sheet, had: 1, has: undefined, onExample: false })).toBe(true);
   });
 
   test('its own under other words, or from before ids were: it writes; the other’s under its words: not', () => {
-    const may = (holder: Kept) => mayKeep({ holder, sheet, had: 1, has: undefined });
+    const may = (holder: Kept) =>
+      mayKeep({ holder, sheet, had: 1, has: undefined, onExample: false });
     expect(may({ v: 1, from: 'What did it hold?', by: sheet.id })).toBe(true);
     expect(may({ waits: true, from: 'What did it hold?', by: sheet.id })).toBe(true);
     expect(may({ v: 1, from: sheet.question })).toBe(true);
@@ -26,14 +29,28 @@ describe('two worksheets that keep the same thing', () => {
   });
 
   test('the other’s: not when a page opens, not when nothing has changed, not to take it away', () => {
-    expect(mayKeep({ holder: other, sheet, had: 'first', has: 1 })).toBe(false);
-    expect(mayKeep({ holder: other, sheet, had: 1, has: 1 })).toBe(false);
-    expect(mayKeep({ holder: other, sheet, had: 1, has: undefined })).toBe(false);
+    expect(mayKeep({ holder: other, sheet, had: 'first', has: 1, onExample: false })).toBe(false);
+    expect(mayKeep({ holder: other, sheet, had: 1, has: 1, onExample: false })).toBe(false);
+    expect(mayKeep({ holder: other, sheet, had: 1, has: undefined, onExample: false })).toBe(false);
   });
 
   test('the other’s, when it has just been worked on: it takes over', () => {
-    expect(mayKeep({ holder: other, sheet, had: 1, has: 2 })).toBe(true);
-    expect(mayKeep({ holder: other, sheet, had: undefined, has: 2 })).toBe(true);
+    expect(mayKeep({ holder: other, sheet, had: 1, has: 2, onExample: false })).toBe(true);
+    expect(mayKeep({ holder: other, sheet, had: undefined, has: 2, onExample: false })).toBe(true);
+  });
+});
+
+describe('a result that rests on the example', () => {
+  const sheet = { id: 'pieces', question: 'How much must I make?' };
+  const change = { sheet, had: 1, has: 2, onExample: true };
+  const theirs = { v: 1, from: 'What does this form hold?', by: 'shapes' };
+
+  test('takes nothing from one that rests on the reader’s own numbers', () => {
+    expect(mayKeep({ ...change, holder: theirs })).toBe(false);
+    expect(mayKeep({ ...change, holder: theirs, onExample: false })).toBe(true);
+    expect(mayKeep({ ...change, holder: { ...theirs, example: true } })).toBe(true);
+    expect(mayKeep({ ...change, holder: undefined })).toBe(true);
+    expect(mayKeep({ ...change, holder: { v: 1, from: sheet.question, by: sheet.id } })).toBe(true);
   });
 });
 

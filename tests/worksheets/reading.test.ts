@@ -123,6 +123,26 @@ describe('another worksheet’s result', () => {
     });
   });
 
+  test('that rests on the example decides no choice', () => {
+    const jar = { v: 0.003, from: 'How long does the foam live in the mix?' };
+    const survives = (kept: object) =>
+      readWorksheet(timeInHand, {}, { 'foam.survivalRate': { ...jar, ...kept } }, metric).fields
+        .survives;
+    expect(survives({})).toMatchObject({ origin: 'kept', value: 'jar' });
+    expect(survives({ example: true })).toMatchObject({ origin: 'example', value: 'no' });
+  });
+
+  test('a bucket weighed full of water is the bucket of every page', () => {
+    const kept = { 'bucket.brim': { v: 0.019, pm: 1e-4, from: 'How heavy is my foam?' } };
+    for (const [sheet, field] of [
+      [correct, 'vessel'],
+      [proportion, 'bucket'],
+    ] as const) {
+      const reading = readWorksheet(sheet, {}, kept, metric).fields[field];
+      expect(reading).toMatchObject({ origin: 'kept', value: 0.019 });
+    }
+  });
+
   test('is offered back once the reader has typed', () => {
     const own = density({ 'mix.foamDensity': { t: '70', u: 'g/L', s: 'metric' } });
     expect(own).toMatchObject({ origin: 'yours', value: 70 });

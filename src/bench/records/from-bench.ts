@@ -17,6 +17,7 @@ const TYPED: Readonly<Partial<Record<ReadingName, string>>> = {
 const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
   planned: 'mix.planned',
   foamDensity: 'foam.density',
+  vessel: 'bucket.brim',
 };
 
 /** The bench as it is now, as a new batch: all of it, and the readings a record has a place for. */
@@ -31,7 +32,15 @@ export function recordFromBench(name: string): BatchRecord {
   for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {
     const spec = readingOf(reading);
     const found = kept[key];
-    if (!found || !('v' in found) || 'options' in spec || !isOwnResult(key, bench, kept)) continue;
+    // What was typed into the field itself is what every page shows.
+    if (
+      readings[reading] ||
+      !found ||
+      !('v' in found) ||
+      'options' in spec ||
+      !isOwnResult(key, bench, kept)
+    )
+      continue;
     readings[reading] = {
       t: formatPlain(found.v, spec.kind, spec.unit, 5),
       u: spec.unit,

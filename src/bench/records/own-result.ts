@@ -32,6 +32,12 @@ const weighedFoam: Rests = (typed, said) => {
   return [full, 'bucket.tare', volume].every(typed);
 };
 
+/** The bucket's volume: read off it, or weighed full of water. */
+const bucketVolume: Rests = (typed, said) =>
+  said('foam.vesselKnown') === 'weighed'
+    ? ['bucket.tare', 'foam-density.filled'].every(typed)
+    : typed('bucket.volume');
+
 /** By bench key, then by the id of the worksheet that keeps it; tests hold them to the worksheets. */
 export const RESTS: Readonly<Record<string, Readonly<Record<string, Rests>>>> = {
   'mix.planned': {
@@ -44,6 +50,7 @@ export const RESTS: Readonly<Record<string, Readonly<Record<string, Rests>>>> = 
     }),
   },
   'foam.density': { 'foam-density': weighedFoam },
+  'bucket.brim': { 'foam-density': bucketVolume },
 };
 
 /** What these worksheets asked when results were kept by question alone: it stands so in what readers have stored. */

@@ -18,6 +18,7 @@ export const mayKeep = ({
   sheet,
   had,
   has,
+  onExample,
 }: {
   /** What lies on the bench now, and whose it is. */
   readonly holder: Kept | undefined;
@@ -25,7 +26,13 @@ export const mayKeep = ({
   /** The worksheet's answer when it last looked, in SI; `first` before it has. */
   readonly had: number | undefined | 'first';
   readonly has: number | undefined;
+  /** Whether that rests on readings that are still the example's. */
+  readonly onExample: boolean;
 }): boolean =>
   holder === undefined ||
   isBy(holder, sheet) ||
-  (had !== 'first' && has !== undefined && had !== has);
+  (had !== 'first' &&
+    has !== undefined &&
+    had !== has &&
+    // The example never takes what rests on the reader's own numbers alone.
+    (!onExample || 'example' in holder));

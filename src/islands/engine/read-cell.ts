@@ -24,7 +24,11 @@ function readChoice(
 ): ChoiceReading {
   // A stored choice that no longer exists falls back on the example.
   const own = entry?.t !== undefined && Object.hasOwn(field.options, entry.t);
-  const followed = Object.keys(field.follows ?? {}).find((key) => kept[key]);
+  // What rests on the example decides nothing: the reader would be said to have done what they did not.
+  const followed = Object.keys(field.follows ?? {}).find((key) => {
+    const found = kept[key];
+    return found && !('example' in found);
+  });
   return {
     type: 'choice',
     field,

@@ -50,6 +50,7 @@ export default worksheet({
       bench: 'part.sinceCasting',
     }),
     wanted: number('time', {
+      usual: true,
       label: 'Age you wait for, as at 20\u00a0°C (68\u00a0°F)',
       example: '7 d',
       min: '0.1 d',

@@ -64,7 +64,7 @@ export const barFields = {
     max: '4 m',
     units: MM,
   }),
-  age: barAge,
+  age: { ...barAge, usual: true },
   bars: lines({
     label: 'Bars broken',
     help: 'Hung: bucket, what was in it, hook and batten. Breadth and depth at the break.',

@@ -74,6 +74,7 @@ export default worksheet({
       label: 'Vessel’s volume',
       kind: 'volume',
       of: ({ weighed }) => weighed?.volume,
+      sure: true,
     },
     range: {
       label: 'Weighings differ, lowest to highest, by',
@@ -152,7 +153,7 @@ export default worksheet({
   },
   folded: 'Several weighings, and liquid under the foam',
   blames: { empty: 'tare', filled: 'filled', values: 'fulls' },
-  keeps: { density: 'foam.density' },
+  keeps: { density: 'foam.density', volume: 'bucket.brim' },
   working: [
     {
       tex: String.raw`\rho_f = \frac{m_{\text{full}} - m_{\text{empty}}}{V}`,

@@ -46,6 +46,7 @@ export const correctFields = {
     aboveMin: true,
     max: '1000 L',
     units: LITRES,
+    takes: 'bucket.brim',
     bench: 'bucket.volume',
   }),
   target: number('density', {

@@ -96,6 +96,7 @@ export const landingFields = {
     aboveMin: true,
     max: '1000 L',
     units: LITRES,
+    takes: 'bucket.brim',
     bench: 'bucket.volume',
     folded: true,
   }),

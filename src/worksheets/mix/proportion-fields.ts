@@ -45,6 +45,7 @@ export const proportionFields = {
   foamDensity,
   partsWater: number('ratio', {
     label: 'Concentrate, 1 part to … parts of water',
+    usual: true,
     help: 'By volume: 40 for 1 : 40.',
     oneTo: true,
     example: '40',
@@ -71,6 +72,7 @@ export const proportionFields = {
     min: '0.1 L',
     max: '1000 L',
     units: LITRES,
+    takes: 'bucket.brim',
     bench: 'bucket.volume',
     folded: true,
   }),

@@ -60,6 +60,7 @@ export const weighingBucket = {
     min: '0.1 L',
     max: '1000 L',
     units: LITRES,
+    takes: 'bucket.brim',
     bench: 'bucket.volume',
   }),
 };

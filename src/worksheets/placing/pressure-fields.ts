@@ -47,6 +47,7 @@ export const pressureFields = {
     min: '0 L',
     aboveMin: true,
     max: '10 m3',
+    takes: 'part.cores',
     when: { core: ['floats'] },
   }),
   coreMass: number('mass', {

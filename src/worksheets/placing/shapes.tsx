@@ -79,7 +79,13 @@ export default worksheet({
     'no-area': () => 'The corners lie on one line: there is nothing inside them.',
   },
   blames: { outerDiameter: 'diameter', innerDiameter: 'inner', corner: 'corners' },
-  keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
+  keeps: {
+    total: 'batch.volume',
+    net: 'batch.net',
+    count: 'batch.count',
+    one: 'part.volume',
+    cores: 'part.cores',
+  },
   working: [
     {
       tex: String.raw`V = n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}})\,(1+s)(1+x)`,
