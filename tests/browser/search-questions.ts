@@ -44,4 +44,10 @@ export const questions: readonly Question[] = [
   ['pour down the sink', 'safety/washout/'],
   ['wash water down the drain', 'safety/washout/'],
   ['weigh foam in a liter jug', 'foam/weighing/'],
+  // Where a figure comes from, and what it is held against.
+  ['checks', 'checks/'],
+  ['known wrong', 'checks/'],
+  ['sources', 'sources/'],
+  ['ACI 523.1R', 'sources/a/'],
+  ['Spieweck', 'sources/p-z/'],
 ];
