@@ -1,3 +1,5 @@
+import type { VNode } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
 import { type Answered, answer } from '../../src/islands/engine/answer.ts';
@@ -132,8 +134,59 @@ describe('verdicts', () => {
       const { numbers, judgement } = answered(soap, { 'foam.agentKind': kind });
       expect(numbers.share).toBeUndefined();
       expect(numbers.needed).toBeUndefined();
-      expect(judgement.verdict).toBe('look');
+      expect(judgement.say).not.toContain('%');
     }
+  });
+
+  test('for an agent that is no soap the doubt ends with a soft water at hand, and only then', () => {
+    for (const kind of ['protein', 'synthetic']) {
+      const of = (water: string, soft: string) =>
+        answered(soap, {
+          'foam.agentKind': kind,
+          'water.hardnessUsed': water,
+          'water.soft': soft,
+        }).judgement;
+      expect(of('311', '12')).toMatchObject({
+        verdict: 'good',
+        say: expect.stringMatching(/^Make the foam with the soft water \(12\s/),
+      });
+      expect(of('311', '120').verdict).toBe('good');
+      expect(of('120', '115')).toMatchObject({
+        verdict: 'good',
+        say: expect.stringContaining('with this water'),
+      });
+      for (const soft of ['121', '150', '311'])
+        expect(of('311', soft)).toMatchObject({
+          verdict: 'look',
+          say: expect.stringContaining('small foam'),
+        });
+    }
+  });
+
+  test('hard water is good as soon as a water soft enough is named for the foam', () => {
+    const of = (total: string, soft: string) =>
+      answered(waterHardness, {
+        'water.method': 'total',
+        'water.total': total,
+        'water.soft': soft,
+      }).judgement;
+    for (const [total, soft] of [
+      ['240', '17'],
+      ['150', '100'],
+      ['500', '120'],
+    ] as const)
+      expect(of(total, soft)).toMatchObject({
+        verdict: 'good',
+        say: expect.stringContaining('Make the foaming solution with the soft water'),
+      });
+    expect(of('240', '').verdict).toBe('look');
+    expect(of('240', '130').verdict).toBe('stop');
+    expect(of('500', '121')).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('still hard'),
+    });
+    // There is still its cement to ask about.
+    expect(of('900', '17').verdict).toBe('look');
   });
 
   test('a softener’s capacity by plate, in either unit, is that of its resin', () => {
@@ -278,6 +331,22 @@ describe('verdicts', () => {
     expect(boiled('100')).toMatch(/Boil 100\sL, in lots of no more than 10\sL, for/);
     expect(boiled('10')).toMatch(/Boil 10\sL for/);
   });
+});
+
+test('what a picture measures is in the reader’s units', () => {
+  const drawn = (sheet: AnyWorksheet, system: 'metric' | 'us') => {
+    const voice = speaker(system);
+    const values = readWorksheet(sheet, {}, {}, voice).values!;
+    return renderToString(
+      sheet.figure!({ values, result: sheet.work(values, {}), say: voice }) as VNode,
+    ).replaceAll('\u00a0', ' ');
+  };
+  expect(drawn(rain, 'metric')).toMatch(/Caught: 38\.4 L; Wanted: 32\.0 L.*>Litres\.</s);
+  expect(drawn(rain, 'us')).toMatch(/Caught: 10\.1 gal; Wanted: 8\.45 gal.*>US gallons\.</s);
+  expect(drawn(rain, 'us')).not.toMatch(/litre/i);
+  expect(drawn(softener, 'metric')).toMatch(/In: Ca and Mg 311;.*>mg\/L as CaCO₃/s);
+  expect(drawn(softener, 'us')).toMatch(/In: Ca and Mg 18\.2;.*>Grains per US gallon as CaCO₃/s);
+  expect(drawn(softener, 'us')).not.toContain('mg/L');
 });
 
 test('US readers type hardness in grains, as their softeners and strips count it, and alkalinity in mg/L', () => {

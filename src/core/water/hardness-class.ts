@@ -41,6 +41,18 @@ export function tradeClass(total: number): UsgsClass | 'extremely-hard' {
   return asCarbonate(total) >= EXTREMELY_HARD * (1 - BINARY_SLACK) ? 'extremely-hard' : known;
 }
 
+/**
+ * Whether foam may be made with a water of this hardness, mol/m³, without looking for a softer one: up to
+ * the survey's "moderately hard". That line for foam is common practice, no source. Range: any hardness from 0.
+ *
+ * @throws {DomainError} for a negative hardness.
+ * @source usgs-hardness, common-practice
+ */
+export function softEnoughForFoam(total: number): boolean {
+  const known = usgsClass(total);
+  return known === 'soft' || known === 'moderately-hard';
+}
+
 /** A reading of 60 mg/L converted to mol/m³ and back may miss 60 in its last binary digit. */
 const BINARY_SLACK = 1e-12;
 

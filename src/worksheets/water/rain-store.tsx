@@ -1,4 +1,5 @@
 import { DAY } from '../../core/quantity/constants.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
 import { RUN_OFF, rainCaught, rainFor } from '../../core/water/rain-catch.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -166,23 +167,27 @@ export default worksheet({
         `${say(v.roof, 'area')} × (${say(v.rain, 'length', { units: DEPTH })} − ${say(v.firstFlush, 'length', { units: DEPTH })}) × ${say(v.runOff, 'ratio', { units: PERCENT })} = ${say(r.caught, 'volume', { units: LITRES })}`,
     },
   ],
-  figure: ({ result: { caught, need } }) => (
-    <IonBars
-      title="Rain caught and soft water wanted, litres"
-      caption="Litres."
-      rows={[
-        {
-          name: 'Caught',
-          parts: [{ label: (caught * 1000).toFixed(0), amount: caught * 1000, tone: 'water' }],
-        },
-        {
-          name: 'Wanted',
-          parts: [{ label: (need * 1000).toFixed(0), amount: need * 1000, tone: 'foam' }],
-        },
-      ]}
-      atLeast={1}
-    />
-  ),
+  figure: ({ result: { caught, need }, say }) => {
+    const us = say.system === 'us';
+    const part = (si: number, tone: 'water' | 'foam') => [
+      {
+        label: say(si, 'volume', { units: LITRES }),
+        amount: toUnit(si, 'volume', LITRES[say.system]),
+        tone,
+      },
+    ];
+    return (
+      <IonBars
+        title={`Rain caught and soft water wanted, ${us ? 'US gallons' : 'litres'}`}
+        caption={us ? 'US gallons.' : 'Litres.'}
+        rows={[
+          { name: 'Caught', parts: part(caught, 'water') },
+          { name: 'Wanted', parts: part(need, 'foam') },
+        ]}
+        atLeast={1}
+      />
+    );
+  },
   cautions: ['stored-rainwater'],
   defers: ['The public-health guidance of the place, and its rules on collecting rain.'],
   sources: ['who-legionella', 'hull-legionella', 'definition', 'common-practice'],

@@ -1,3 +1,4 @@
+import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import {
   EMPIRICAL_SOAP_LOSS,
   SOAPS,
@@ -123,10 +124,22 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const share = say(r.yours.byNumber.share, 'ratio', { units: PERCENT, significant: 2 });
+    const hard = (si: number) => say(si, 'hardness', { units: HARDNESS, significant: 2 });
     const use =
       v.soft < v.hardness / 2 && r.rain.byNumber.share < GREAT_LOSS
-        ? `Use the soft water (${say(v.soft, 'hardness', { units: HARDNESS, significant: 2 })})`
+        ? `Use the soft water (${hard(v.soft)})`
         : 'The other water you name is not soft enough: find rain, distilled or softened water';
+    // What an agent that is no soap bears of hardness is not known; that it need bear none is enough.
+    if (v.kind !== 'soap' && softEnoughForFoam(v.hardness))
+      return {
+        verdict: 'good',
+        say: `At ${hard(v.hardness)} there is too little hardness to fear: make the foam with this water.`,
+      };
+    if (v.kind !== 'soap' && softEnoughForFoam(v.soft))
+      return {
+        verdict: 'good',
+        say: `Make the foam with the soft water (${hard(v.soft)}), and the question does not arise: what this one does to such an agent only a small foam would tell.`,
+      };
     if (v.kind === 'synthetic')
       return {
         verdict: 'look',
@@ -184,6 +197,7 @@ export default worksheet({
     'iupac-atomic-weights',
     'frankland',
     'utah-soap-item',
+    'usgs-hardness',
     'common-practice',
   ],
 });

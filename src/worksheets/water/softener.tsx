@@ -1,6 +1,6 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { alkaliesOf } from '../../core/water/fitness.ts';
-import { usgsClass } from '../../core/water/hardness-class.ts';
+import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import { LIMITS } from '../../core/water/mixing-water-limits.ts';
 import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
 import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
@@ -24,7 +24,7 @@ export default worksheet({
     by: choice({
       label: 'How big is the softener?',
       options: {
-        resin: 'I know its resin, in litres',
+        resin: 'I know how much resin it holds',
         degrees: 'Its plate says m³ × °dH',
         grains: 'Its plate says grains',
       },
@@ -123,9 +123,8 @@ export default worksheet({
         verdict: 'stop',
         say: `At ${soft} most of the hardness comes through: the bed is spent or bypassed. Regenerate it and test again.`,
       };
-    // The same line as for a water that needs no softening: the survey's "moderately hard".
-    const still = usgsClass(v.leaves);
-    if (still === 'hard' || still === 'very-hard')
+    // The same line as for a water that needs no softening.
+    if (!softEnoughForFoam(v.leaves))
       return {
         verdict: 'look',
         say: `At ${soft} it is still hard: regenerate the bed and test again, or pass the water through once more, before it makes foam.`,
@@ -162,20 +161,23 @@ export default worksheet({
       put: (_, r, say) => `Sodium added: ${say(r.sodiumAdded, 'concentration')}.`,
     },
   ],
-  figure: ({ values: v, result: r }) => {
-    const mg = (si: number) => toUnit(si, 'hardness', 'mg/L CaCO3');
+  figure: ({ values: v, result: r, say }) => {
+    const us = say.system === 'us';
+    const unit = us ? 'grains per US gallon' : 'mg/L';
+    const inUnit = (si: number) => toUnit(si, 'hardness', HARDNESS[say.system]);
+    const short = (si: number) => inUnit(si).toFixed(us ? 1 : 0);
     const exchanged = r.sodiumAdded / MOLAR_MASS.sodium / 2;
     return (
       <IonBars
-        title="What the softener exchanges, mg/L as calcium carbonate"
-        caption="mg/L as CaCO₃: the bar keeps its length, and sodium takes the place of calcium and magnesium."
+        title={`What the softener exchanges, ${unit} as calcium carbonate`}
+        caption={`${us ? 'Grains per US gallon' : unit} as CaCO₃: the bar keeps its length, and sodium takes the place of calcium and magnesium.`}
         rows={[
           {
             name: 'In',
             parts: [
               {
-                label: `Ca and Mg ${mg(v.hardness).toFixed(0)}`,
-                amount: mg(v.hardness),
+                label: `Ca and Mg ${short(v.hardness)}`,
+                amount: inUnit(v.hardness),
                 tone: 'water',
               },
             ],
@@ -184,15 +186,19 @@ export default worksheet({
             name: 'Out',
             parts: [
               {
-                label: `Ca and Mg ${mg(v.leaves).toFixed(0)}`,
-                amount: mg(v.leaves),
+                label: `Ca and Mg ${short(v.leaves)}`,
+                amount: inUnit(v.leaves),
                 tone: 'water',
               },
-              { label: `Na ${mg(exchanged).toFixed(0)}`, amount: mg(exchanged), tone: 'cement' },
+              {
+                label: `Na ${short(exchanged)}`,
+                amount: inUnit(exchanged),
+                tone: 'cement',
+              },
             ],
           },
         ]}
-        atLeast={50}
+        atLeast={us ? 3 : 50}
       />
     );
   },

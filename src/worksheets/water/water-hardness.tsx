@@ -5,7 +5,12 @@ import {
   hardnessFromTitration,
   hardnessParts,
 } from '../../core/water/hardness.ts';
-import { tradeClass, usgsClass } from '../../core/water/hardness-class.ts';
+import {
+  EXTREMELY_HARD,
+  softEnoughForFoam,
+  tradeClass,
+  usgsClass,
+} from '../../core/water/hardness-class.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -22,8 +27,9 @@ const NAMES = {
   'extremely-hard': 'extremely hard, as the trade calls it',
 } as const;
 
+const asCarbonate = (milligrams: number) => fromUnit(milligrams, 'hardness', 'mg/L CaCO3');
 /** Harder than the water of wells, mol/m³: brine, sea water or a wrong unit. A choice: no source draws this line. */
-const BRINE = fromUnit(1500, 'hardness', 'mg/L CaCO3');
+const BRINE = asCarbonate(1500);
 const FIT = '‘Is this water fit to mix cement with?’';
 
 export default worksheet({
@@ -128,7 +134,7 @@ export default worksheet({
     }),
     soft: number('hardness', {
       label: 'The softest water at hand',
-      help: 'Rain, distilled or softened. A clean rain butt is often near 10\u00a0mg/L.',
+      help: 'Rain, distilled or softened. A clean rain butt is often near 10\u00a0mg/L (0.6\u00a0gpg).',
       example: '12 mg/L CaCO3',
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
@@ -176,37 +182,39 @@ export default worksheet({
     },
   },
   judge: ({ total, soft, ...r }, _, say) => {
-    const name = NAMES[r.trade];
-    const amount = say(total, 'hardness', { units: HARDNESS });
+    const hard = (si: number, significant = 3) =>
+      say(si, 'hardness', { units: HARDNESS, significant });
+    const is = `${hard(total)} is ${NAMES[r.trade]}`;
     if (total > BRINE)
       return {
         verdict: 'stop',
-        say: `${amount} is brine or sea water, or the wrong unit. Make no foam with it, and mix no cement with it unless ${FIT} lets it pass.`,
+        say: `${hard(total)} is brine or sea water, or the wrong unit. Make no foam with it, and mix no cement with it unless ${FIT} lets it pass.`,
       };
     // Hardness alone does no harm to cement; what comes with that much of it may.
-    const base =
-      r.trade === 'extremely-hard'
-        ? `before it mixes cement, ask ${FIT}`
-        : 'use this water for the base mix, where cement brings far more calcium than any tap';
-    // Up to the end of the survey's "moderately hard" band another water is not worth the walk.
-    if (r.class === 'soft' || r.class === 'moderately-hard')
+    const extreme = r.trade === 'extremely-hard';
+    const base = extreme
+      ? `before it mixes cement, ask ${FIT}`
+      : 'use this water for the base mix, where cement brings far more calcium than any tap';
+    if (softEnoughForFoam(total))
       return {
         verdict: 'good',
-        say: `${amount} is ${name}. Use it for the foam and for the base mix.`,
+        say: `${is}. Use it for the foam and for the base mix.`,
       };
     if (soft === undefined)
       return {
         verdict: 'look',
-        say: `${amount} is ${name}. Make the foaming solution with rain, distilled or softened water; ${base}.`,
+        say: `${is}. Make the foaming solution with rain, distilled or softened water; ${base}.`,
       };
-    if (soft < total / 2)
+    // A softer water that is still hard is better than this one, and no more.
+    const enough = softEnoughForFoam(soft);
+    if (enough || soft < total / 2)
       return {
-        verdict: 'look',
-        say: `${amount} is ${name}. Make the foaming solution with the soft water (${say(soft, 'hardness', { units: HARDNESS, significant: 2 })}); ${base}.`,
+        verdict: enough && !extreme ? 'good' : 'look',
+        say: `${is}. Make the foaming solution with the soft water (${hard(soft, 2)}${enough ? '' : ', still hard'}); ${base}.`,
       };
     return {
       verdict: r.class === 'very-hard' ? 'stop' : 'look',
-      say: `${amount} is ${name}, and the softest water you name is not much softer. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
+      say: `${is}, and the softest water you name is not much softer. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
     };
   },
   notes: ({ total }, _, say) => [
@@ -254,7 +262,7 @@ function hardnessIn(unit: string, label: string) {
 function bySurvey(total: number, say: Say): string[] {
   return tradeClass(total) === 'extremely-hard'
     ? [
-        `No survey draws a line above 180\u00a0mg/L; makers call water near 700\u00a0mg/L (as CaCO₃) extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
+        `No survey draws a line above ${say(asCarbonate(180), 'hardness', { units: HARDNESS })}; makers call water near ${say(asCarbonate(EXTREMELY_HARD), 'hardness', { units: HARDNESS, significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
       ]
     : [];
 }

@@ -9,7 +9,11 @@ import {
   hardnessParts,
   titreFromStandard,
 } from '../../../src/core/water/hardness.ts';
-import { tradeClass, usgsClass } from '../../../src/core/water/hardness-class.ts';
+import {
+  softEnoughForFoam,
+  tradeClass,
+  usgsClass,
+} from '../../../src/core/water/hardness-class.ts';
 
 /** mg/L as CaCO₃ to mol/m³. */
 const carbonate = (mgPerL: number) => mgPerL / MOLAR_MASS_CALCIUM_CARBONATE;
@@ -104,6 +108,16 @@ describe('classes', () => {
     [700, 'extremely-hard'],
   ])('%d mg/L is %s to the trade', (mgPerL, name) => {
     expect(tradeClass(carbonate(mgPerL))).toBe(name);
+  });
+
+  test.each([
+    [0, true],
+    [60.4, true],
+    [120, true],
+    [120.1, false],
+    [900, false],
+  ])('%d mg/L soft enough for foam: %s', (mgPerL, enough) => {
+    expect(softEnoughForFoam(carbonate(mgPerL))).toBe(enough);
   });
 
   test('the class never falls as hardness rises, and none is refused but a negative one', () => {
