@@ -190,6 +190,19 @@ test('a part that freezes first is given no strength that it would have had', ()
   expect(late).not.toContain('most');
 });
 
+test('a light mix that no frost comes to is good, though it never stands one; not below 5 °C', () => {
+  const light = (low: string) =>
+    answered(frostGuard, { ...days(`${low}\t25`), 'frost-guard.strength28': { t: '0.5' } })
+      .judgement;
+  const never = /never reaches the 3\.5\sMPa.*keep it from freezing for the whole cure/;
+  for (const low of ['5', '10'])
+    expect(light(low)).toMatchObject({ verdict: 'good', say: expect.stringMatching(never) });
+  expect(light('4.9')).toMatchObject({ verdict: 'look', say: expect.stringMatching(never) });
+  expect(light('4.9').say).toMatch(/And below 5\s°C it hardly ages\. Keep it warmer\.$/);
+  expect(light('10').say).not.toContain('hardly ages');
+  expect(light('-1').verdict).toBe('stop');
+});
+
 test('between 5 and 10 °C a plan gives the longest date there is, and says which rule gives none', () => {
   const steady = (t: string) =>
     answered(curingPlan, { 'curing.source': { t: 'steady' }, 'curing.steady': celsius(t) });

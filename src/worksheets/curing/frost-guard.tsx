@@ -157,16 +157,14 @@ export default worksheet({
         verdict: 'look',
         say: `${passed} ${oneFreeze.age === undefined ? `This mix never reaches the ${mark} that stands one freeze: keep it from freezing for the whole cure.` : `Keep it from freezing until it has ${mark}.`}`,
       };
+    const cold = tooColdToCure(guard.coldest);
+    const ages = `below ${say(COLDEST_CURE, 'temperature', { plain: true })} it hardly ages. Keep it warmer.`;
     if (oneFreeze.age === undefined)
       return {
-        verdict: 'look',
-        say: `No frost is in these temperatures. But this mix never reaches the ${mark} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.`,
+        verdict: cold ? 'look' : 'good',
+        say: `No frost is in these temperatures. But this mix never reaches the ${mark} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.${cold ? ` And ${ages}` : ''}`,
       };
-    if (tooColdToCure(guard.coldest))
-      return {
-        verdict: 'look',
-        say: `No frost comes before ${mark}, but below ${say(COLDEST_CURE, 'temperature', { plain: true })} it hardly ages. Keep it warmer.`,
-      };
+    if (cold) return { verdict: 'look', say: `No frost comes before ${mark}, but ${ages}` };
     return {
       verdict: 'good',
       say: `No frost catches it by these temperatures. Look at the forecast each day until it has ${mark}.`,
