@@ -41,6 +41,37 @@ test('a thickness given that heats inside says so too', () => {
   expect(thick('140')).not.toContain('heats inside');
 });
 
+test('what a thickness resists is judged by a wish only where one was typed', () => {
+  const of = (t: string, hoped?: string) =>
+    answered({
+      'part.thickness': { t, u: 'mm', s: 'metric' },
+      ...(hoped && { 'heat-through.wanted': { t: hoped, u: 'm2.K/W', s: 'metric' as const } }),
+    });
+  const { judgement, numbers } = of('60');
+  expect(judgement).toMatchObject({
+    verdict: 'good',
+    say: expect.stringMatching(/^Reckon with 0\.32\s.*gives 0\.49\s/),
+  });
+  for (const name of ['thin', 'thick', 'mass']) expect(numbers).not.toHaveProperty(name);
+  expect(of('60', '0.3').judgement.verdict).toBe('good');
+  expect(of('60', '0.4').judgement.say).toMatch(/^It may or may not reach/);
+  expect(of('60', '0.6').judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^At best it gives 0\.49\s/),
+  });
+});
+
+test('a thickness it advises that heats inside is never advised without saying so', () => {
+  const of = (t: string, hoped: string) =>
+    answered({
+      'part.thickness': { t, u: 'mm', s: 'metric' },
+      'heat-through.wanted': { t: hoped, u: 'm2.K/W', s: 'metric' },
+    }).judgement.say;
+  expect(of('60', '1')).toMatch(/^At best .* A pour 180\smm thick heats inside/);
+  expect(of('140', '1')).toMatch(/^It may or may not .* A pour 180\smm thick heats inside/);
+  expect(of('60', '0.6')).not.toContain('heats inside');
+});
+
 test('water raises what it conducts to six times dry and no further, and no higher than its pores hold', () => {
   const moist = (percent: string, density = '465') => ({
     'heat-through.wetness': { t: 'other' },

@@ -13,6 +13,7 @@ import {
   thicknessForResistance,
   transmittance,
 } from '../../core/finished/thermal-resistance.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
@@ -32,6 +33,14 @@ const SURFACES = {
   roof: INSIDE_SURFACE.upward + OUTSIDE_SURFACE,
   floor: INSIDE_SURFACE.downward,
   none: 0,
+} as const;
+
+const wish = {
+  label: 'Resistance wanted of the layer',
+  example: '1 m2.K/W',
+  min: '0.01 m2.K/W',
+  max: '20 m2.K/W',
+  bench: 'heat-through.wanted',
 } as const;
 
 export default worksheet({
@@ -77,12 +86,9 @@ export default worksheet({
       },
       example: 'floor',
     }),
-    wanted: number('thermalResistance', {
-      label: 'Resistance wanted of the layer',
-      example: '1 m2.K/W',
-      min: '0.01 m2.K/W',
-      max: '20 m2.K/W',
-    }),
+    wanted: number('thermalResistance', { ...wish, when: { ask: ['thickness'] } }),
+    // The same number, which a reader who asks what a layer resists need not have.
+    hoped: number('thermalResistance', { ...wish, optional: true, when: { ask: ['resistance'] } }),
   },
   work: (v) => {
     const known = v.wetness === 'other';
@@ -100,17 +106,22 @@ export default worksheet({
     const low = moistConductivity({ dry: band.low, moisture });
     const high = moistConductivity({ dry: band.high, moisture });
     const density = v.dry * (1 + moisture);
-    const wanted = (conductivity: number) =>
-      thicknessForResistance({ resistance: v.wanted, conductivity, density });
-    const [thin, thick] = [wanted(low.conductivity), wanted(high.conductivity)];
     const sought = v.ask === 'thickness';
-    const thickness = sought ? thick.thickness : v.thickness;
+    const resistance = sought ? v.wanted : v.hoped;
+    const [thin, thick] =
+      resistance === undefined
+        ? []
+        : [low, high].map(({ conductivity }) =>
+            thicknessForResistance({ resistance, conductivity, density }),
+          );
+    const thickness = sought ? thick!.thickness : v.thickness;
     const layer = (conductivity: number) => ({ thickness, conductivity });
     const through = (conductivity: number) =>
       transmittance({ layers: [layer(conductivity)], surfaces: SURFACES[v.place] });
     return {
       band,
       sought,
+      wanted: resistance,
       thickness,
       moisture,
       low: low.conductivity,
@@ -133,14 +144,14 @@ export default worksheet({
     makeIt: {
       label: 'Thickness, at the worst of the published figures',
       kind: 'length',
-      of: (r) => (r.sought ? r.thick.thickness : undefined),
+      of: (r) => (r.sought ? r.thick?.thickness : undefined),
       units: MM,
       significant: 2,
     },
     atLeast: {
       label: 'Thickness, at the best of them',
       kind: 'length',
-      of: (r) => (r.sought ? r.thin.thickness : undefined),
+      of: (r) => (r.sought ? r.thin?.thickness : undefined),
       units: MM,
       significant: 2,
       answer: true,
@@ -179,31 +190,36 @@ export default worksheet({
     thin: {
       label: 'Thickness for the resistance wanted, at least',
       kind: 'length',
-      of: (r) => (r.sought ? undefined : r.thin.thickness),
+      of: (r) => (r.sought ? undefined : r.thin?.thickness),
       units: MM,
       significant: 2,
     },
     thick: {
       label: 'Thickness, to be sure',
       kind: 'length',
-      of: (r) => (r.sought ? undefined : r.thick.thickness),
+      of: (r) => (r.sought ? undefined : r.thick?.thickness),
       units: MM,
       significant: 2,
     },
     mass: {
       label: 'A square metre (10.8\u00a0ft²) of that weighs',
       kind: 'mass',
-      of: (r) => r.thick.massPerArea,
+      of: (r) => r.thick?.massPerArea,
       significant: 2,
     },
   },
-  judge: ({ resistance, thin, thick, moisture, sought }, { wanted }, say) => {
+  judge: ({ resistance, thin, thick, moisture, sought, wanted }, _, say) => {
     const mm = (si: number) => say(si, 'length', { units: MM, significant: 2 });
     const r = (si: number) => say(si, 'thermalResistance', { significant: 2 });
     if (moisture > SERVICE_MOISTURE_MOST)
       return {
         verdict: 'look',
         say: 'Wetter than anything read of in service: the rule behind this is stretched, and a soaked piece may conduct several times as much as a dry one. Dry it and keep it dry.',
+      };
+    if (wanted === undefined || !thin || !thick)
+      return {
+        verdict: 'good',
+        say: `Reckon with ${r(resistance.low)}, at the worst of the published figures; at the best of them it gives ${r(resistance.high)}.`,
       };
     if (sought && thick.thickness >= HEATS_INSIDE)
       return {
@@ -220,22 +236,19 @@ export default worksheet({
         verdict: 'good',
         say: `At the worst of the published figures it gives ${r(resistance.low)}, as much as you want.`,
       };
+    const heats = heatsInside(thick.thickness, say).map((words) => ` ${words}`);
     if (resistance.high < wanted)
       return {
         verdict: 'look',
-        say: `At best it gives ${r(resistance.high)}, less than the ${r(wanted)} you want. Make it lighter, or up to ${say(thick.thickness, 'length', { units: MM, significant: 2 })} thick, or put another insulant with it.`,
+        say: `At best it gives ${r(resistance.high)}, less than the ${r(wanted)} you want. Make it lighter, or up to ${mm(thick.thickness)} thick, or put another insulant with it.${heats}`,
       };
     return {
       verdict: 'look',
-      say: `It may or may not reach ${r(wanted)}. To be sure, make it ${say(thick.thickness, 'length', { units: MM, significant: 2 })} thick.`,
+      say: `It may or may not reach ${r(wanted)}. To be sure, make it ${mm(thick.thickness)} thick.${heats}`,
     };
   },
   notes: ({ outside, sought, thickness }, _, say) => [
-    ...(!sought && thickness >= HEATS_INSIDE
-      ? [
-          `A pour ${say(thickness, 'length', { units: MM, significant: 2 })} thick heats inside: reckon that first, or cast it in layers.`,
-        ]
-      : []),
+    ...(sought ? [] : heatsInside(thickness, say)),
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete. Measured points of another foamed binder lie well above the dry band.',
     ...(outside.some(({ of }) => of === 'dryDensity')
       ? [
@@ -247,7 +260,7 @@ export default worksheet({
     drowned: ({ allowed }, say) =>
       `That is more water than the pores of so dense a piece can hold: ${say(allowed.max!, 'ratio', { units: PERCENT, significant: 2 })} of its dry mass. Check the moisture and the density.`,
   },
-  blames: { dryDensity: 'dry', resistance: 'wanted', conductivity: 'dry' },
+  blames: { dryDensity: 'dry', resistance: ['wanted', 'hoped'], conductivity: 'dry' },
   working: [
     {
       tex: String.raw`\lambda = 0.072\,e^{0.00125\,\rho}\; e^{4u}`,
@@ -290,3 +303,12 @@ export default worksheet({
     'wong-2026',
   ],
 });
+
+/** What to mind of a pour so thick; nothing of a thinner one. */
+function heatsInside(thickness: number, say: Say): string[] {
+  return thickness >= HEATS_INSIDE
+    ? [
+        `A pour ${say(thickness, 'length', { units: MM, significant: 2 })} thick heats inside: reckon that first, or cast it in layers.`,
+      ]
+    : [];
+}
