@@ -144,7 +144,7 @@ export function differences(
 ): readonly Difference[] {
   const found: Difference[] = [];
   const compare = (of: string, x: string, y: string) => {
-    if (x !== y) found.push({ of, here: x, there: y });
+    if (x !== y) found.push({ of, ...fromTheDifference(x, y) });
   };
   compare('Mark', a.invented ? 'invented' : '', b.invented ? 'invented' : '');
   compare('Name', a.name, b.name);
@@ -164,6 +164,19 @@ export interface Difference {
   readonly of: string;
   readonly here: string;
   readonly there: string;
+}
+
+/** Two texts of which so much is alike begin shortly before they part, or only what is alike would be seen. */
+const ALIKE = 60;
+const BEFORE = 30;
+function fromTheDifference(
+  x: string,
+  y: string,
+): { readonly here: string; readonly there: string } {
+  let at = 0;
+  while (at < x.length && x[at] === y[at]) at++;
+  const cut = (text: string) => (at > ALIKE ? `…${text.slice(at - BEFORE)}` : text);
+  return { here: cut(x), there: cut(y) };
 }
 
 const typed = (entry: Entry | undefined) => {
@@ -192,8 +205,11 @@ function hash(text: string): string {
   return (h >>> 0).toString(16).padStart(8, '0');
 }
 
-/** What a batch says, without what only tells where and when it was stored. */
+/** What a batch says, without what only tells where and when it was stored, and in which units it is shown. */
 export function content(record: BatchRecord): string {
-  const { id: _, revision: __, changed: ___, ...rest } = record;
-  return stable(rest);
+  const { id: _, revision: __, changed: ___, readings, ...rest } = record;
+  const said = Object.entries(readings).flatMap(([name, { d: _, s: __, ...entry }]) =>
+    Object.keys(entry).length > 0 ? [[name, entry]] : [],
+  );
+  return stable({ ...rest, readings: Object.fromEntries(said) });
 }

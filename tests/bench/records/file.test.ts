@@ -130,6 +130,27 @@ describe('merging', () => {
     expect(differ(mine, theirs)).toEqual([{ of: 'Notes', here: 'mine', there: 'theirs' }]);
   });
 
+  test('a difference far into a long text is what is shown of it', () => {
+    const alike = 'the foam was thin and the shed was cold, '.repeat(4);
+    const [a, b] = ['so it sank', 'so it stood'].map((end) => ({ ...mine, notes: alike + end }));
+    const [{ here, there } = { here: '', there: '' }] = differ(a!, b!);
+    expect(here).toMatch(/^….*so it sank$/);
+    expect(there).toMatch(/^….*so it stood$/);
+    expect(here.length).toBeLessThan(50);
+    const longer = { ...mine, notes: `${alike} and more` };
+    expect(differ({ ...mine, notes: alike }, longer)[0]!.there).toMatch(/^….* and more$/);
+  });
+
+  test('the unit a field is shown in makes no other batch; the unit it was typed in does', () => {
+    const cement = { t: '13', u: 'kg', s: 'metric' } as const;
+    const of = (entry: object) => ({ ...mine, readings: { cement: { ...cement, ...entry } } });
+    const plan = (a: BatchRecord, b: BatchRecord) => planMerge([a], [b])[0]!.what;
+    expect(plan(of({}), of({ s: 'us', d: { metric: 'lb' } }))).toBe('same');
+    expect(plan(mine, { ...mine, readings: { cement: { d: { metric: 'lb' } } } })).toBe('same');
+    expect(plan(of({}), of({ u: 'lb' }))).toBe('changed');
+    expect(differ(of({}), of({ u: 'lb' }))).toHaveLength(1);
+  });
+
   test('another correction makes another batch', () => {
     const corrected = { ...mine, corrections: [{ weighed: 640, foam: 0.0025 }] };
     expect(planMerge([mine], [corrected])[0]!.what).toBe('changed');
