@@ -2,11 +2,25 @@
 export interface Action {
   readonly label: string;
   readonly run: () => void;
+  /** It takes back what was just done: Ctrl+Z does the same. */
+  readonly undoes?: true;
 }
 
 /** Takes a notice away that has lost its ground. */
 export const withdraw = (id: string): void =>
   globalThis.document?.querySelector(`#notices [data-notice="${id}"]`)?.remove();
+
+/** The notices stand at the head of the page, far from where the reader may be: the key that undoes reaches the latest. */
+function undo(event: KeyboardEvent): void {
+  const { key, ctrlKey, metaKey, shiftKey, altKey } = event;
+  if (key !== 'z' || !(ctrlKey || metaKey) || shiftKey || altKey) return;
+  // A box undoes what was typed into it.
+  if ((event.target as Element).closest('input, textarea, select')) return;
+  const button = document.querySelector<HTMLElement>('#notices > :last-child > [data-undoes]');
+  if (!button) return;
+  event.preventDefault();
+  button.click();
+}
 
 /**
  * Shows a notice at the head of the page and has it announced. A notice with the same id replaces
@@ -23,10 +37,16 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
   const words = document.createElement('p');
   words.textContent = text;
   box.append(words);
-  for (const { label, run } of [...actions, { label: 'Close', run: () => {} }]) {
+  const close: Action = { label: 'Close', run: () => {} };
+  for (const { label, run, undoes } of [...actions, close]) {
     const button = document.createElement('button');
     button.type = 'button';
     button.textContent = label;
+    if (undoes) {
+      button.dataset.undoes = '';
+      button.ariaKeyShortcuts = 'Control+Z';
+      document.addEventListener('keydown', undo);
+    }
     button.addEventListener('click', () => {
       const focused = box.contains(document.activeElement);
       box.remove();

@@ -62,6 +62,50 @@ describe.concurrent('one batch', () => {
     expect(await seen('label[for="record-notes"]')).toBe(false);
   });
 
+  test('typing is announced as stored once, not at each key', async ({ expect, page }) => {
+    await leave(page, [slabs('a')]);
+    await visit(page, batchPage('a'), '.record');
+    await page.evaluate(() => {
+      const told = document.querySelector('.record > [role="status"]')!;
+      const heard: string[] = [];
+      Object.assign(window, { heard });
+      new MutationObserver(() => heard.push(told.textContent!)).observe(told, {
+        childList: true,
+        characterData: true,
+        subtree: true,
+      });
+    });
+    // Each key rests long enough to be stored by itself.
+    for (const key of 'thin') {
+      await page.locator('#record-notes').press(key);
+      await settled(page);
+    }
+    const heard = await page.evaluate(() => (window as unknown as { heard: string[] }).heard);
+    expect(heard.filter(Boolean)).toEqual(['Stored in this browser.']);
+  });
+
+  test('a photo removed by key keeps the focus near, and the key that undoes brings it back', async ({
+    expect,
+    page,
+  }) => {
+    await leave(page, [slabs('a')]);
+    await visit(page, batchPage('a'), '.record');
+    await addPhoto(page);
+    await page.getByRole('button', { name: 'Remove photo 1' }).press('Enter');
+    await expect.poll(() => page.locator('.photos img').count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('photos');
+    await page.locator('[data-notice="photo"]').waitFor();
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.locator('.photos img').count()).toBe(1);
+    expect(await page.locator('[data-notice="photo"]').count()).toBe(0);
+    // In a box it undoes what was typed there, and nothing else.
+    await page.getByRole('button', { name: 'Remove photo 1' }).press('Enter');
+    await page.locator('[data-notice="photo"]').waitFor();
+    await page.locator('#record-notes').press('Control+z');
+    expect(await page.locator('[data-notice="photo"]').count()).toBe(1);
+    await settled(page);
+  });
+
   test('a removed batch can be put back after a reload', async ({ expect, page }) => {
     await leave(page, [slabs('a')]);
     await page.reload();

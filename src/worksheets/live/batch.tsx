@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { isRefused } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
@@ -90,8 +90,11 @@ function Open({ editor }: { readonly editor: Editor }) {
           />
         </div>
       </div>
-      <p role="status" class="record-state" id="record-state" tabIndex={-1}>
+      <p class="record-state" id="record-state" tabIndex={-1}>
         {stateWords(editor)}
+      </p>
+      <p class="unseen" role="status">
+        {useToHear(editor)}
       </p>
       {editor.state.is === 'refused' && (
         <p>
@@ -151,7 +154,7 @@ function Open({ editor }: { readonly editor: Editor }) {
               const before = onBench();
               replaceBench({ entries: record.bench, kept: record.kept });
               notify('bench', 'The bench is as it was when this batch was saved.', [
-                { label: 'Put mine back', run: () => replaceBench(before) },
+                { label: 'Put mine back', run: () => replaceBench(before), undoes: true },
               ]);
             }}
           >
@@ -184,7 +187,7 @@ function setLog(editor: Editor, log: CureLog | undefined): void {
   editor.change(log ? { log } : {});
   if (before && !log)
     notify('log', 'The temperature log was taken off.', [
-      { label: 'Put it back', run: () => setLog(editor, before) },
+      { label: 'Put it back', run: () => setLog(editor, before), undoes: true },
     ]);
 }
 
@@ -208,9 +211,19 @@ function countOf(editor: Editor, stage: Stage): string {
   return wrong === 0 ? words : `${words}, ${wrong} that cannot be`;
 }
 
+/** What is read out: that something was stored, once, and that something was not; not each key. A conflict speaks for itself. */
+function useToHear({ state }: Editor): string {
+  const heard = useRef('');
+  const saving = useRef(false);
+  if (state.is === 'saving') saving.current = true;
+  else if (state.is !== 'saved') heard.current = state.is === 'refused' ? state.say : '';
+  else if (saving.current) heard.current = STORED;
+  return heard.current;
+}
+
+const STORED = 'Stored in this browser.';
 function stateWords({ state, record }: Editor): string {
-  if (state.is === 'saved')
-    return record.revision === 0 ? 'Not stored yet.' : 'Stored in this browser.';
+  if (state.is === 'saved') return record.revision === 0 ? 'Not stored yet.' : STORED;
   if (state.is === 'saving') return 'Storing…';
   if (state.is === 'refused') return state.say;
   return 'Not stored: it was changed in another tab.';

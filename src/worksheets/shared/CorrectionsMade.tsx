@@ -22,7 +22,11 @@ export function CorrectionsMade({ editor, say }: { readonly editor: Editor; read
                 keepFocus(event, 'record-state');
                 editor.change(change);
                 notify('correction', 'The correction was taken off the record.', [
-                  { label: 'Put it back', run: () => editor.change(back(editor.record)) },
+                  {
+                    label: 'Put it back',
+                    run: () => editor.change(back(editor.record)),
+                    undoes: true,
+                  },
                 ]);
               }}
             >

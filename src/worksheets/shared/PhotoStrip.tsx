@@ -4,6 +4,7 @@ import type { Editor } from '../../bench/records/editor.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
 import { newId, type Photo } from '../../bench/records/record.ts';
 import { photosOf, putRecords, removePhoto } from '../../bench/records/store.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
 
 /** The photos of a batch, kept small, each with a line of words. */
 export function PhotoStrip({ editor }: { readonly editor: Editor }) {
@@ -50,11 +51,11 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
     notify(
       'photo',
       `Photo ${i + 1} was removed.`,
-      photo ? [{ label: 'Put it back', run: putBack }] : [],
+      photo ? [{ label: 'Put it back', run: putBack, undoes: true }] : [],
     );
   };
   return (
-    <div class="photos">
+    <section class="photos" id="photos" aria-label="Photos" tabIndex={-1}>
       {record.photos.map(({ id, caption }, i) => {
         const photo = photos.find((photo) => photo.id === id);
         return (
@@ -84,7 +85,14 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
               }
             />
             <p class="on-paper as-typed">{caption}</p>
-            <button type="button" class="quiet" onClick={() => remove(i)}>
+            <button
+              type="button"
+              class="quiet"
+              onClick={(event) => {
+                keepFocus(event, 'photos');
+                remove(i);
+              }}
+            >
               Remove photo {i + 1}
             </button>
           </figure>
@@ -108,6 +116,6 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
         adds.
       </p>
       <p role="status">{said}</p>
-    </div>
+    </section>
   );
 }

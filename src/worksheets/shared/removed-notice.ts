@@ -50,7 +50,7 @@ export async function removeToBin(
 
 /** Says that batches are in the bin, and offers to put them back. */
 export function tellRemoved(ids: readonly string[], words: string): void {
-  notify('removed', words, [{ label: 'Put back', run: () => putBackAndTell(ids) }]);
+  notify('removed', words, [{ label: 'Put back', run: () => putBackAndTell(ids), undoes: true }]);
 }
 
 /** Puts batches back from the bin, and says of which that could not be. */
