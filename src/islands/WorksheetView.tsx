@@ -236,6 +236,7 @@ function reset(sheet: AnyWorksheet) {
   notify('reset', `“${sheet.question}” shows the example again.`, [
     {
       label: 'Put mine back',
+      undoes: true,
       run: () => {
         // What was typed since stays.
         for (const key of keys) if (!$entries.get()[key]) enter(key, before[key]);

@@ -21,6 +21,12 @@ test('a row put back goes among the rows as they are by then', async () => {
   await page.getByRole('button', { name: 'Put it back' }).click();
   await expect.poll(() => full(0).inputValue()).toBe(before);
   expect(await full(1).inputValue()).toBe('12.34');
+  // Again by key, from wherever nothing is being typed.
+  await page.getByRole('button', { name: 'Remove bucket 1' }).press('Enter');
+  await expect.poll(() => full(0).inputValue()).toBe('12.34');
+  await page.locator('#content').focus();
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => full(0).inputValue()).toBe(before);
 });
 
 test('readings put back leave alone what was typed since', async () => {

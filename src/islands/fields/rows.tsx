@@ -165,6 +165,7 @@ function RowsInput({
                     notify('row', `${capital(field.row)} ${at + 1} was removed.`, [
                       {
                         label: 'Put it back',
+                        undoes: true,
                         run: () => onRows(now.current.toSpliced(at, 0, whole()[at]!), id),
                       },
                     ]);

@@ -43,7 +43,7 @@ export default function BenchContents() {
     const before = onBench();
     clearBench();
     notify('cleared', 'The bench is clear: every field shows the example again.', [
-      { label: 'Put it back', run: () => replaceBench(before) },
+      { label: 'Put it back', run: () => replaceBench(before), undoes: true },
     ]);
   };
   return (
@@ -96,7 +96,7 @@ function takeFromLink(): void {
       run: () => {
         take();
         notify('link', 'The link’s batch is on the bench.', [
-          { label: 'Put mine back', run: () => replaceBench(before) },
+          { label: 'Put mine back', run: () => replaceBench(before), undoes: true },
         ]);
       },
     },

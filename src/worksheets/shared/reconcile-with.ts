@@ -50,6 +50,7 @@ export function reconcileWith(record: BatchRecord): void {
     },
     {
       label: 'Put mine back',
+      undoes: true,
       run: () => {
         for (const [key, entry] of before) enter(key, entry);
       },
