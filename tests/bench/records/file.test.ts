@@ -356,6 +356,18 @@ describe('the table for spreadsheets', () => {
     expect(csv).toContain(',about 14 lb,"1,234",');
   });
 
+  test('a reading that cannot be counts nowhere, and is written out as it was typed', () => {
+    const of = (t: string, u: string) => blankRecord({ readings: { planned: { t, u } } });
+    const columns = toCsv([of('60000', 'kg/m3')]).split('\r\n');
+    expect(columns[1]).toContain(',60000,');
+    expect(readingValue(of('60000', 'kg/m3'), 'planned')).toBeUndefined();
+    expect(readingValue(of('-3', 'kg/m3'), 'planned')).toBeUndefined();
+    expect(readingValue(of('6', 'kg/m3'), 'planned')).toBeUndefined();
+    // The bound itself is allowed, in any unit: 4000 kg/m³ is 4 kg/L.
+    expect(readingValue(of('4', 'kg/L'), 'planned')).toBeCloseTo(4000, 9);
+    expect(readingValue(of('4.01', 'kg/L'), 'planned')).toBeUndefined();
+  });
+
   test('holds no cell a spreadsheet would run', () => {
     const csv = toCsv([blankRecord({ name: '=HYPERLINK("http://x")', notes: '@sum', id: '-2+3' })]);
     expect(csv).toContain(`"'=HYPERLINK(""http://x"")"`);
