@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { demandAmount } from '../extremes.ts';
 
 export interface CostLine {
   readonly name: string;
@@ -23,12 +24,15 @@ export interface Cost {
   readonly dearest: number | undefined;
 }
 
+/** A price no money reaches, for any unit; it keeps sums finite. A choice. */
+const DEAREST = 1e15;
+
 /**
  * What a batch costs, with the reader's own prices: Σ amount × price, per part and per m³ of part.
  *
  * `made` is what is mixed and paid for, `used` what ends in the forms, m³; the rest is waste.
  *
- * @throws {DomainError} for a negative amount or price, no parts, nothing made, or more used than made
+ * @throws {DomainError} for a negative amount or price, or one beyond 10¹⁵, no parts, nothing made, or more used than made
  * @source definition
  */
 export function batchCost(batch: {
@@ -39,11 +43,12 @@ export function batchCost(batch: {
 }): Cost {
   const { parts, made, used } = batch;
   demand('parts', parts, 'count', { min: 1 });
-  demand('made', made, 'volume', { min: 0, aboveMin: true });
-  demand('used', used, 'volume', { min: 0, max: made, aboveMin: true }, 'more-used-than-made');
+  demandAmount('made', made, 'volume');
+  demandAmount('used', used, 'volume');
+  demand('used', used, 'volume', { max: made }, 'more-used-than-made');
   const costs = batch.lines.map(({ name, amount, price }) => {
     demand('amount', amount, 'count', { min: 0 });
-    demand('price', price, 'count', { min: 0 });
+    demand('price', price, 'count', { min: 0, max: DEAREST });
     return { name, cost: amount * price };
   });
   const total = costs.reduce((sum, { cost }) => sum + cost, 0);

@@ -24,26 +24,25 @@ const TOO_LATE = 8 * HOUR;
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
 const MM = { metric: 'mm', us: 'in' } as const;
-/** Where the rows of Sabin’s Table 20 begin and end, w/c, for his two cements. */
-const TABLED = { A: [0.267, 0.4], B: [0.24, 0.36] } as const;
+/** Where the rows of Sabin’s Table 20 begin and end, w/c: of one of his cements, and of the other. */
+const TABLED = { from: 0.24, oneTo: 0.36, to: 0.4 } as const;
+
+const factor = ([low, high]: readonly [number, number]) => {
+  const [one, other] = [low.toFixed(1), high.toFixed(1)];
+  return one === other ? `about ${one}` : `${one} to ${other}`;
+};
 
 /** What more water does to set, as far as the table shows it. */
 function waterNote(
   { testWater, waterCement }: Values<typeof setFields>,
-  { initial, final, notes }: ReturnType<typeof sabinFactors>,
+  { initial, final }: ReturnType<typeof sabinFactors>,
 ): string {
   if (waterCement <= testWater) return 'Your mix is no wetter than the bag’s test.';
-  const wettest = TABLED.A[1];
-  if (testWater >= TABLED.B[1])
-    return `Your mix is wetter than the bag’s test, and sets later for it; the one table at hand ends at a w/c of ${TABLED.B[1].toFixed(2)} for one cement and ${wettest.toFixed(2)} for the other, and does not say by how much.`;
-  const [one, other] = [TABLED.B, TABLED.A].map(
-    ([from, to]) => `from ${from.toFixed(2)} to ${to.toFixed(2)}`,
-  );
-  const ends =
-    notes.length > 0
-      ? `, as far as the table goes: ${one} with the one and ${other} with the other${waterCement > wettest ? '; yours is wetter' : ''}`
-      : '';
-  return `Your mix is wetter than the bag’s test. In the one table at hand, of two cements a century old, going from a w/c of ${testWater.toFixed(2)} to ${Math.min(waterCement, wettest).toFixed(2)} initial set took ${initial[0].toFixed(1)} to ${initial[1].toFixed(1)} times as long and final set ${final[0].toFixed(1)} to ${final[1].toFixed(1)} times${ends}. It is not worked into the times above; read the direction, not the figure.`;
+  const later =
+    'Your mix is wetter than the bag’s test, so it sets later; the times above do not count that.';
+  return testWater < TABLED.oneTo
+    ? `${later} In one old table of two cements (w/c ${TABLED.from.toFixed(2)} to ${TABLED.to.toFixed(2)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times.`
+    : `${later} By how much is not known: the one old table at hand ends at a w/c of ${TABLED.oneTo.toFixed(2)} for one cement and ${TABLED.to.toFixed(2)} for the other.`;
 }
 
 export default worksheet({

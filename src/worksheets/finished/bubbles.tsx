@@ -12,18 +12,18 @@ import {
   pointUncertainty,
   traverseUncertainty,
 } from '../../core/finished/chords.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
+import { formatNumber } from '../../core/quantity/format.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { ChordBars } from '../shared/ChordBars.tsx';
 import { MM } from '../shared/part-fields.ts';
 import { bubbleFields } from './bubble-fields.ts';
 
-/** Percentage points, to the digit that the ± leaves sure: finer would be false. */
-function points100(share: number, uncertainty: number): number {
-  const step = uncertainty > 0 ? 10 ** Math.floor(Math.log10(100 * uncertainty)) : 0.1;
-  // Adding nothing takes the sign off a nought.
-  return Number((Math.round((100 * share) / step) * step).toPrecision(6)) + 0;
-}
+/** So much to each millimetre or inch. */
+const perLength = (si: number, { system }: Say) =>
+  `${(si / toUnit(1, 'length', MM[system])).toPrecision(3)} per ${MM[system]}`;
 
 /** Bars of the histogram. */
 const BINS = 12;
@@ -82,15 +82,16 @@ export default worksheet({
       label: 'Sure by chance alone to ±',
       kind: 'count',
       of: (r) => 100 * r.uncertainty,
-      significant: 1,
+      significant: 2,
       note: 'percentage points, one standard uncertainty',
     },
     difference: {
       label: 'Found, less designed',
       kind: 'count',
-      of: (r) => r.against && points100(r.against.difference, r.uncertainty),
-      significant: 2,
-      note: 'percentage points, as fine as the ± allows',
+      of: (r) => r.against && 100 * r.against.difference,
+      sure: true,
+      scatter: (r) => 100 * r.uncertainty,
+      note: 'percentage points',
     },
     chord: {
       label: 'Mean chord',
@@ -104,11 +105,6 @@ export default worksheet({
       of: (r) => 1.5 * r.found.meanChord,
       units: MM,
       significant: 2,
-    },
-    surface: {
-      label: 'Surface of the bubbles to their volume, in 1/mm',
-      kind: 'count',
-      of: (r) => r.found.specificSurface / 1000,
     },
     spacing: {
       label: 'Spacing factor',
@@ -127,7 +123,7 @@ export default worksheet({
         say: 'Everything counted was air. Count again where there is paste too.',
       };
     const { difference, inUncertainties } = r.against;
-    const points = `${Math.abs(points100(difference, r.uncertainty))} percentage points`;
+    const points = `${formatNumber(100 * Math.abs(difference), { uncertainty: 100 * r.uncertainty })} percentage points`;
     const times = Math.abs(inUncertainties);
     if (times <= 2)
       return {
@@ -142,7 +138,8 @@ export default worksheet({
           : `${points} more air than designed, ${times.toFixed(1)} times what chance explains: air was stirred in, or torn edges were counted as bubbles.`,
     };
   },
-  notes: ({ found }) => [
+  notes: ({ found }, _, say) => [
+    `Surface of the bubbles to their volume: ${perLength(found.specificSurface, say)}.`,
     ...(found.airContent > SPACING_LIMIT
       ? [
           'The spacing factor was made for ordinary concrete with a few per cent of air: how far paste lies from the nearest bubble. Above half air the bubbles all but touch, and it says no more than that the walls are thin.',
@@ -170,7 +167,7 @@ export default worksheet({
     {
       tex: String.raw`A = \frac{T_a}{T_t}\ \text{or}\ \frac{S_a}{S_t},\quad \bar l = \frac{A}{n},\quad \alpha = \frac{4}{\bar l}`,
       put: (_, { found }, say) =>
-        `A = ${say(found.airContent, 'ratio', { units: PERCENT })}, mean chord ${say(found.meanChord, 'length', { units: MM })}, α = ${(found.specificSurface / 1000).toPrecision(3)} per mm`,
+        `A = ${say(found.airContent, 'ratio', { units: PERCENT })}, mean chord ${say(found.meanChord, 'length', { units: MM })}, α = ${perLength(found.specificSurface, say)}`,
     },
     {
       tex: String.raw`\begin{gathered}\bar L = \frac{p}{4n}\ \left(\tfrac pA \le 4.342\right),\\ \bar L = \tfrac{3}{\alpha}\left[1.4\left(1+\tfrac pA\right)^{1/3} - 1\right]\end{gathered}`,

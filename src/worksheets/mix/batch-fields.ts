@@ -57,7 +57,7 @@ export const batchFields = {
     when: { aim: ['dry'] },
   }),
   content: number('density', {
-    label: 'Cement and its stand-ins in a cubic metre',
+    label: 'Cement content, stand-ins counted',
     example: '380 kg/m3',
     min: '0 kg/m3',
     aboveMin: true,

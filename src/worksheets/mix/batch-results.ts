@@ -64,7 +64,7 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
     units: DENSITY,
   },
   content: {
-    label: 'Cement and stand-ins in a cubic metre',
+    label: 'Cement content, stand-ins counted',
     kind: 'density',
     of: (r) => r.design.cementitious / (r.design.mass / r.design.wetDensity),
     units: DENSITY,

@@ -1,7 +1,7 @@
 import type { wholeBags } from '../../core/mix/bags.ts';
 import type { Design } from '../../core/mix/batch-design.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 
 export const NAMES: Readonly<Record<keyof Design['volumes'], string>> = {
   binder: 'cement',
@@ -19,7 +19,7 @@ const BINDERS: Readonly<Record<string, string>> = {
   'silica-fume': 'Silica fume',
 };
 
-/** Each thing to weigh out, for the batch, a load, a cubic metre and a part. */
+/** Each thing to weigh out, for the batch, a load and a part; and how much of it the mix holds. */
 export function amountsOf(
   design: Design,
   by: { readonly loads: number; readonly volume: number; readonly parts: number },
@@ -36,16 +36,24 @@ export function amountsOf(
   ];
   // A third of a kilogram is weighed in grams.
   const kg = (x: number) => say(x, 'mass', x < 0.5 ? { units: { metric: 'g', us: 'oz' } } : {});
-  const shares = [1, 1 / by.loads, 1 / by.volume, 1 / by.parts];
+  const row = (name: string, all: number, put: (x: number) => string, held: string) => [
+    name,
+    put(all),
+    put(all / by.loads),
+    held,
+    put(all / by.parts),
+  ];
+  const held = (mass: number) => say(mass / by.volume, 'density', { units: DENSITY });
+  const foam = design.mix.foamVolume;
   return [
-    ...things
-      .filter(([, mass]) => mass > 0)
-      .map(([name, mass]) => [name, ...shares.map((share) => kg(mass * share))]),
-    [
+    ...things.filter(([, mass]) => mass > 0).map(([name, mass]) => row(name, mass, kg, held(mass))),
+    row(
       'Foam',
-      ...shares.map((share) => say(design.mix.foamVolume * share, 'volume', { units: LITRES })),
-    ],
-    ['All of it', ...shares.map((share) => say(design.mass * share, 'mass'))],
+      foam,
+      (x) => say(x, 'volume', { units: LITRES }),
+      say(foam / by.volume, 'ratio', { units: PERCENT }),
+    ),
+    row('All of it', design.mass, (x) => say(x, 'mass'), held(design.mass)),
   ];
 }
 

@@ -78,6 +78,7 @@ export default worksheet({
     wet: 'mix.planned',
     base: 'mix.baseDensity',
     foam: 'mix.foamVolume',
+    loads: 'mix.loads',
     loadMass: 'mix.loadMass',
     loadCement: 'mix.loadCement',
     loadWater: 'mix.loadWater',
@@ -120,8 +121,8 @@ export default worksheet({
   ),
   tables: [
     {
-      caption: 'Batch, load, cubic metre, part',
-      columns: ['Weigh out', 'Batch', 'One load', 'Cubic metre', 'One part'],
+      caption: 'Batch, load and part, and what the mix holds',
+      columns: ['Weigh out', 'Batch', 'One load', 'In the mix', 'One part'],
       rows: ({ design, loads }, v, say) =>
         amountsOf(design, { loads, volume: v.volume, parts: v.parts }, say),
     },

@@ -1,6 +1,7 @@
 import { foamingSolution } from '../../core/foam/solution.ts';
 import { batchCost } from '../../core/mix/cost.ts';
 import { proportion } from '../../core/mix/proportion.ts';
+import { YARD } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
@@ -13,6 +14,11 @@ const price = (label: string, example: string, help?: string) =>
   number('count', { label, example, min: '0', max: '1000000', ...(help ? { help } : {}) });
 /** Money has no kind: the reader’s own, whatever its name. */
 const money = (x: number) => (Math.abs(x) >= 1000 ? Math.round(x).toString() : x.toFixed(2));
+/** What concrete is priced by, m³. */
+const LARGE = {
+  metric: [1, 'cubic metre'],
+  us: [YARD ** 3, 'cubic yard'],
+} as const;
 
 export default worksheet({
   id: 'cost',
@@ -30,7 +36,14 @@ export default worksheet({
       aboveMin: true,
       max: '2 t',
     }),
-    concentratePrice: price('A litre of concentrate costs', '6'),
+    concentratePrice: price('Concentrate costs', '6'),
+    concentrateSize: number('volume', {
+      label: 'For so much concentrate',
+      example: '1 L',
+      min: '1 mL',
+      max: '1 m3',
+      units: LITRES,
+    }),
     extras: price(
       'Everything else in the batch',
       '2',
@@ -62,7 +75,14 @@ export default worksheet({
       whole: true,
       takes: 'batch.count',
     }),
-    sandPrice: { ...price('A kilogram of sand costs', '0.10'), folded: true },
+    sandPrice: { ...price('Sand costs', '0.10'), folded: true },
+    sandSize: number('mass', {
+      label: 'For so much sand',
+      example: '1 kg',
+      min: '1 g',
+      max: '2 t',
+      folded: true,
+    }),
     density: number('density', {
       label: 'Wet density',
       example: '600 kg/m3',
@@ -117,8 +137,12 @@ export default worksheet({
     const cost = batchCost({
       lines: [
         { name: 'Cement', amount: mix.cement, price: v.bagPrice / v.bag },
-        { name: 'Sand', amount: mix.sand, price: v.sandPrice },
-        { name: 'Concentrate', amount: concentrateVolume * 1000, price: v.concentratePrice },
+        { name: 'Sand', amount: mix.sand, price: v.sandPrice / v.sandSize },
+        {
+          name: 'Concentrate',
+          amount: concentrateVolume,
+          price: v.concentratePrice / v.concentrateSize,
+        },
         { name: 'Everything else', amount: 1, price: v.extras },
       ],
       parts: v.parts,
@@ -136,12 +160,6 @@ export default worksheet({
       note: 'In your money.',
     },
     total: { label: 'The batch costs', kind: 'count', of: (r) => r.total, decimals: 2 },
-    perVolume: {
-      label: 'A cubic metre in the forms costs',
-      kind: 'count',
-      of: (r) => r.perVolume,
-      decimals: 2,
-    },
     wasted: {
       label: 'Of the batch, waste and what is struck off',
       kind: 'count',
@@ -170,7 +188,13 @@ export default worksheet({
       say: `${inWords} of the mix is allowance.${dearest ? ` ${dearest.name} is the dearest, ${say(dearest.share, 'ratio', { units: PERCENT, significant: 2 })} of it.` : ''}`,
     };
   },
-  notes: () => ['Materials only. What is left in a bag keeps some weeks, dry and shut.'],
+  notes: ({ perVolume }, _, say) => {
+    const [size, name] = LARGE[say.system];
+    return [
+      `A ${name} in the forms costs ${money(perVolume * size)}.`,
+      'Materials only. What is left in a bag keeps some weeks, dry and shut.',
+    ];
+  },
   refusals: {
     'more-used-than-made': () => 'More is in the forms than is made. Check the two volumes.',
     'heavier-than-base-mix': (e, say) =>

@@ -87,7 +87,7 @@ export default worksheet({
       answer: true,
     },
     perVolume: {
-      label: 'Fibre in a cubic metre',
+      label: 'Fibre content',
       kind: 'density',
       of: (r) => r.dose.mass / r.volume,
       units: DENSITY,
@@ -99,7 +99,7 @@ export default worksheet({
       units: { metric: 'mL', us: 'fl oz' },
     },
     count: {
-      label: 'Fibres in a litre',
+      label: 'Fibres in a litre, about a quart',
       kind: 'count',
       of: (r) => r.count.perVolume / 1000,
       significant: 2,

@@ -42,8 +42,10 @@ export default worksheet({
       label: 'Loads that must match',
       example: '3',
       min: '1',
-      max: '1000',
+      // As many as core shares a batch into.
+      max: '10000',
       whole: true,
+      takes: 'mix.loads',
       folded: true,
     }),
   },

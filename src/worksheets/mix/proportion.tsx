@@ -132,6 +132,7 @@ export default worksheet({
     base: 'mix.baseDensity',
     dry: 'part.dryDensity',
     foamVolume: 'mix.foamVolume',
+    loads: 'mix.loads',
     loadMass: 'mix.loadMass',
     loadCement: 'mix.loadCement',
     loadWater: 'mix.loadWater',

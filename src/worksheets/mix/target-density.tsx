@@ -26,6 +26,8 @@ const NAMES: Readonly<Record<string, string>> = {
 
 /** Density does not depend on how much is made. */
 const ANY_VOLUME = 1;
+/** Below this a thumb leaves its mark, Pa: its push spread over its pad. Common practice, no source. */
+const DENTS_BELOW = 0.5e6;
 const MPA = { metric: 'MPa', us: 'psi' } as const;
 
 export default worksheet({
@@ -117,9 +119,13 @@ export default worksheet({
         say: `No published figure covers ${say(r.wet, 'density', { units: DENSITY })} wet, ${say(r.mix.ovenDryDensity, 'density', { units: DENSITY })} dry. What strength it reaches is not known here.`,
       });
     const fit = by === 'use' ? `${USES[use].note} ` : '';
+    const soft =
+      r.band.known && r.band.low < DENTS_BELOW
+        ? `The least published at this density is ${say(r.band.low, 'stress', { units: MPA, significant: 2 })}: so weak, a thumb dents it and corners break. `
+        : '';
     return judgeBy(doubts, {
-      verdict: r.band.known && r.band.low < 0.5e6 ? 'look' : 'good',
-      say: `${fit}For parts that carry nothing but themselves. Never a lintel, beam, stair, foundation or retaining wall, and nothing that people stand or walk on.`,
+      verdict: 'good',
+      say: `${fit}${soft}For parts that carry nothing but themselves. Never a lintel, beam, stair, foundation or retaining wall, and nothing that people stand or walk on.`,
     });
   },
   notes: (r, v, say) => [
@@ -139,7 +145,7 @@ export default worksheet({
     {
       tex: String.raw`\rho_{\text{dry}} = \frac{1.2\,C + A}{V}`,
       put: ({ sandCement }, { mix }, say) =>
-        `ρdry = 1.2 × ${say(mix.cement, 'mass')} + ${say(sandCement * mix.cement, 'mass')} in a cubic metre = ${say(mix.ovenDryDensity, 'density', { units: DENSITY })}. A fifth of the cement’s mass stays as bound water.`,
+        `ρdry = 1.2 × ${say(mix.cement / mix.volume, 'density', { units: DENSITY })} + ${say((sandCement * mix.cement) / mix.volume, 'density', { units: DENSITY })} = ${say(mix.ovenDryDensity, 'density', { units: DENSITY })}. A fifth of the cement’s mass stays as bound water.`,
     },
   ],
   figure: ({ result, say }) => (

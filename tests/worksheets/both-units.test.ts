@@ -1,0 +1,117 @@
+import { expect, test } from 'vitest';
+import type { Entries, KeptResults, System } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import setTime from '../../src/worksheets/curing/set-time.tsx';
+import bubbles from '../../src/worksheets/finished/bubbles.tsx';
+import batch from '../../src/worksheets/mix/batch.tsx';
+import cost from '../../src/worksheets/mix/cost.tsx';
+import fibres from '../../src/worksheets/mix/fibres.tsx';
+import pigment from '../../src/worksheets/mix/pigment.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+import targetDensity from '../../src/worksheets/mix/target-density.tsx';
+
+function asked(
+  sheet: AnyWorksheet,
+  entries: Entries = {},
+  system: System = 'us',
+  kept: KeptResults = {},
+) {
+  const say = speaker(system);
+  const reading = readWorksheet(sheet, entries, kept, say);
+  const found = answer(sheet, reading, say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  const { result, numbers, judgement } = found;
+  const values = reading.values!;
+  return {
+    result,
+    numbers,
+    judgement,
+    notes: sheet.notes?.(result, values, say).join(' ') ?? '',
+    working: sheet.working.map(({ put }) => put(values, result, say)).join(' '),
+    tables: sheet.tables?.map(({ rows }) => rows(result, values, say)) ?? [],
+  };
+}
+
+test('a US reader is told no cubic metre and no millimetre where the figure is in other units', () => {
+  for (const sheet of [batch, cost, fibres, bubbles, targetDensity]) {
+    const { notes, working } = asked(sheet);
+    const labels = [
+      ...Object.values(sheet.fields),
+      ...Object.values(sheet.results as Record<string, { label: string }>),
+    ].map(({ label }) => label);
+    const columns = (sheet as AnyWorksheet).tables?.flatMap((table) => table.columns) ?? [];
+    for (const words of [...labels, ...columns, notes, working])
+      expect(words).not.toMatch(/cubic metre|kilogram|\bmm\b|litre(?!, about a quart)/i);
+  }
+});
+
+test('what a mix holds is told for its volume, in the reader’s units', () => {
+  const inMix = (system: System) => asked(batch, {}, system).tables[0]!.map((row) => row[3]);
+  const whole = (system: System) => inMix(system).at(-1);
+  expect(whole('metric')).toBe('600\u00a0kg/m³');
+  expect(whole('us')).toBe('37.5\u00a0lb/ft³');
+  const foam = (system: System) => asked(batch, {}, system).tables[0]!.at(-2)![3];
+  expect(foam('us')).toMatch(/^7\d\.\d\u00a0%$/);
+  expect(foam('us')).toBe(foam('metric'));
+});
+
+test('concentrate and sand are priced in the size they are bought in', () => {
+  const total = (entries: Entries) => asked(cost, entries).numbers.total!.value;
+  const plain = total({ 'cost.concentratePrice': { t: '6' } });
+  const gallon = { 'cost.concentrateSize': { t: '1', u: 'gal' } };
+  expect(total({ 'cost.concentratePrice': { t: '22.712' }, ...gallon })).toBeCloseTo(plain, 3);
+  const sanded = { 'mix.sandCement': { t: '1' } };
+  const bag = { 'cost.sandPrice': { t: '2.5' }, 'cost.sandSize': { t: '25', u: 'kg' } };
+  expect(total({ ...sanded, ...bag })).toBeCloseTo(total(sanded), 9);
+});
+
+test('a part is priced by the cubic metre or the cubic yard', () => {
+  const told = (system: System) =>
+    Number(
+      /A cubic (?:metre|yard) in the forms costs ([\d.]+)\./.exec(
+        asked(cost, {}, system).notes,
+      )![1],
+    );
+  expect(told('metric')).toBeCloseTo(15.244 / 0.0972, 1);
+  expect(told('us')).toBeCloseTo((15.244 / 0.0972) * 0.764555, 1);
+});
+
+test('pigment is weighed for as many loads as were planned', () => {
+  const five = { 'mix.loads': { v: 5, from: proportion.question, by: 'proportion' } };
+  const { mass, all } = asked(pigment, {}, 'us', five).numbers;
+  expect(all!.value).toBeCloseTo(5 * mass!.value, 12);
+  for (const sheet of [proportion, batch] as AnyWorksheet[]) {
+    const name = Object.keys(sheet.keeps!).find((result) => sheet.keeps![result] === 'mix.loads')!;
+    const load = { 'mix.largestLoad': { t: '25', u: 'L' } };
+    const planned = asked(sheet, load).numbers[name]!.value;
+    expect(planned).toBe(5);
+  }
+});
+
+test('a soft density is a good one, and is said to be soft', () => {
+  const at = (t: string) =>
+    asked(targetDensity, { 'mix.targetDensity': { t, u: 'lb/ft3' } }).judgement;
+  expect(at('34')).toMatchObject({
+    verdict: 'good',
+    say: expect.stringMatching(/least published at this density is 4\d\u00a0psi.*thumb/),
+  });
+  expect(at('50')).toMatchObject({ verdict: 'good', say: expect.not.stringContaining('thumb') });
+});
+
+test('the difference from the air designed has no finer digits than its ±', () => {
+  const { difference, plusMinus } = asked(bubbles).numbers;
+  expect(difference!.sure!.pm).toBeCloseTo(plusMinus!.value, 9);
+});
+
+test('how much later a wetter mix sets is told in two sentences, from the table', () => {
+  const note = (t: string) => asked(setTime, { 'set-time.testWater': { t } }).notes;
+  expect(note('0.28')).toContain('so it sets later; the times above do not count that.');
+  // Table 20: from 0.28 to 0.36 his cement B, 3 to 38 min and 279 to 583 min.
+  expect(note('0.28')).toMatch(/initial set took \d\.\d to 12\.7 times as long/);
+  expect(note('0.28')).toMatch(/final set (?:about )?[\d. to]*2\.\d times\./);
+  expect(note('0.37')).toContain('ends at a w/c of 0.36');
+  expect(note('0.5')).toContain('no wetter');
+});
