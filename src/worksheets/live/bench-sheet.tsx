@@ -121,37 +121,39 @@ export default function BenchSheet() {
           </div>
         )}
       </header>
-      <Table
-        caption="Weigh out"
-        columns={[
-          'Part',
-          ...(count === 1 ? ['Amount'] : ['One load', `All ${count} loads`]),
-          ...weighedIn,
-        ]}
-        rows={[
-          ['Cement', ...amounts('mass', each.cement)],
-          ['Mixing water', ...amounts('mass', each.water)],
-          ...(each.sand > 0 ? [['Sand', ...amounts('mass', each.sand)]] : []),
-          [
-            `Foam, ${say(values.foamDensity, 'density', { units: FOAM })}${assumed ? ', ASSUMED' : ''}`,
-            ...amounts('volume', each.foamVolume),
-          ],
-          ['the same by weight', ...amounts('mass', each.foamMass)],
-          [
-            'the same in buckets',
-            buckets(foamBuckets, values.bucket, say),
-            ...(count === 1 ? [] : ['']),
-          ],
-          [
-            'Foaming solution: soft water',
-            ...once(say(solution.waterVolume, 'volume', { units: LITRES })),
-          ],
-          ...(solution.glycerolMass > 0
-            ? [['glycerol', ...once(say(solution.glycerolMass, 'mass'))]]
-            : []),
-          ['concentrate', ...once(say(solution.concentrateVolume, 'volume', { units: LITRES }))],
-        ].map((row) => [...row, ...toFill.map(() => '')])}
-      />
+      <div class="weigh-out" data-loads={count === 1 ? 'one' : 'more'}>
+        <Table
+          caption="Weigh out"
+          columns={[
+            'Part',
+            ...(count === 1 ? ['Amount'] : ['One load', `All ${count} loads`]),
+            ...weighedIn,
+          ]}
+          rows={[
+            ['Cement', ...amounts('mass', each.cement)],
+            ['Mixing water', ...amounts('mass', each.water)],
+            ...(each.sand > 0 ? [['Sand', ...amounts('mass', each.sand)]] : []),
+            [
+              `Foam, ${say(values.foamDensity, 'density', { units: FOAM })}${assumed ? ', ASSUMED' : ''}`,
+              ...amounts('volume', each.foamVolume),
+            ],
+            ['the same by weight', ...amounts('mass', each.foamMass)],
+            [
+              'the same in buckets',
+              buckets(foamBuckets, values.bucket, say),
+              ...(count === 1 ? [] : ['']),
+            ],
+            [
+              'Foaming solution: soft water',
+              ...once(say(solution.waterVolume, 'volume', { units: LITRES })),
+            ],
+            ...(solution.glycerolMass > 0
+              ? [['glycerol', ...once(say(solution.glycerolMass, 'mass'))]]
+              : []),
+            ['concentrate', ...once(say(solution.concentrateVolume, 'volume', { units: LITRES }))],
+          ].map((row) => [...row, ...toFill.map(() => '')])}
+        />
+      </div>
       <Table
         caption={`With ${say(weighed.mass, 'mass')} in the mixer (near enough: ${say(weighed.tolerance, 'ratio', { units: PERCENT, significant: 2 })} either way)`}
         columns={BENCH_COLUMNS}
