@@ -163,7 +163,7 @@ export default function BenchSheet() {
         <li>Forms waxed, level and clamped; rinse water, goggles and gloves at hand.</li>
         <li>
           Foaming solution with soft water{soft === undefined ? '' : ` (${said(soft, say)})`}:
-          water, glycerol, concentrate; stir gently.
+          water, {solution.glycerolMass > 0 && 'glycerol, '}concentrate; stir gently.
         </li>
         <li>
           Base mix{count > 1 && ' for one load'}: water first, cement into it, until no lump is
