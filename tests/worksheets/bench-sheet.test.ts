@@ -15,6 +15,7 @@ import cost from '../../src/worksheets/mix/cost.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
+import { solutionOrder } from '../../src/worksheets/shared/solution-order.ts';
 import { restsOn } from '../../src/worksheets/shared/still-example.ts';
 
 const chapter = (page: string) =>
@@ -54,6 +55,17 @@ describe('the foaming solution is mixed water, glycerol, concentrate', () => {
       expect(text.toLowerCase()).toContain(part);
     expect(order(text)).toEqual(['water', 'glycerol', 'concentrate']);
   });
+});
+
+test('a solution without glycerol is mixed without it', () => {
+  const say = speaker('metric');
+  const order = (entries: Entries) => {
+    const found = answer(proportion, readWorksheet(proportion, entries, {}, say), say);
+    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    return solutionOrder((found.result as ReturnType<typeof proportion.work>).solution);
+  };
+  expect(order({ 'foam.glycerol': { t: '0', u: '%', s: 'metric' } })).toBe('water, concentrate');
+  expect(renderToString(h(BenchSheet, {}))).toContain(`soft water: ${order({})}; stir gently.`);
 });
 
 /** What the record and the balance of a batch ask for is written down at the bench, or never. */

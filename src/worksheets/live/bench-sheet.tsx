@@ -11,6 +11,7 @@ import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
 import { piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
+import { solutionOrder } from '../shared/solution-order.ts';
 import { restsOn, stillExample } from '../shared/still-example.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
@@ -162,8 +163,8 @@ export default function BenchSheet() {
       <ol class="sheet-steps">
         <li>Forms waxed, level and clamped; rinse water, goggles and gloves at hand.</li>
         <li>
-          Foaming solution with soft water{soft === undefined ? '' : ` (${said(soft, say)})`}:
-          water, {solution.glycerolMass > 0 && 'glycerol, '}concentrate; stir gently.
+          Foaming solution with soft water{soft === undefined ? '' : ` (${said(soft, say)})`}:{' '}
+          {solutionOrder(solution)}; stir gently.
         </li>
         <li>
           Base mix{count > 1 && ' for one load'}: water first, cement into it, until no lump is
