@@ -41,7 +41,12 @@ export function secondOrder(
   if (correlation) {
     const factor = correlationFactor(correlation);
     const made = (z: readonly number[]) =>
-      x.map((xi, i) => xi + u[i]! * factor[i]!.reduce((sum, l, j) => sum + l * z[j]!, 0));
+      x.map((xi, i) => {
+        const row = factor[i]!;
+        let moved = 0;
+        for (let j = 0; j <= i; j++) moved += row[j]! * z[j]!;
+        return xi + u[i]! * moved;
+      });
     // One that moves no reading in doubt is sure.
     const moves = x.map((_, j) => (factor.some((row, i) => row[j]! * u[i]! !== 0) ? 1 : 0));
     return secondOrder(
@@ -50,28 +55,38 @@ export function secondOrder(
       moves,
     );
   }
-  // In steps of STEP × uᵢ from x; every derivative comes out times its uᵢ at once.
-  const at = (...moves: readonly (readonly [place: number, steps: number])[]) => {
-    const moved = [...x];
-    for (const [i, steps] of moves) moved[i] = moved[i]! + steps * STEP * u[i]!;
-    return f(moved);
-  };
   const value = f(x);
   const places = x.map((_, i) => i).filter((i) => u[i]! > 0);
-  const slope = (i: number) => (at([i, 1]) - at([i, -1])) / (2 * STEP);
+  // In steps of STEP × uᵢ from x; every derivative comes out times its uᵢ at once. Each point serves several.
+  const known = new Map<number, number>();
+  const at = (i: number, steps: number, j = i, more = 0): number => {
+    // With j = i the moves add up: two steps, none, and two steps back.
+    if (i === j && more !== 0) return at(i, steps + more);
+    if (i > j) return at(j, more, i, steps);
+    if (steps === 0) return value;
+    // Steps run from −2 to 2.
+    const key = (i * x.length + j) * 25 + (steps + 2) * 5 + more + 2;
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const moved = [...x];
+    moved[i] = moved[i]! + steps * STEP * u[i]!;
+    if (more !== 0) moved[j] = moved[j]! + more * STEP * u[j]!;
+    const asked = f(moved);
+    known.set(key, asked);
+    return asked;
+  };
+  const slope = (i: number) => (at(i, 1) - at(i, -1)) / (2 * STEP);
   const bend = (i: number, j: number) =>
     i === j
-      ? (at([i, 1]) - 2 * value + at([i, -1])) / STEP ** 2
-      : (at([i, 1], [j, 1]) - at([i, 1], [j, -1]) - at([i, -1], [j, 1]) + at([i, -1], [j, -1])) /
-        (4 * STEP ** 2);
-  // With j = i the moves add up: two steps, none, and two steps back.
+      ? (at(i, 1) - 2 * value + at(i, -1)) / STEP ** 2
+      : (at(i, 1, j, 1) - at(i, 1, j, -1) - at(i, -1, j, 1) + at(i, -1, j, -1)) / (4 * STEP ** 2);
   const third = (i: number, j: number) =>
-    (at([i, 1], [j, 1]) -
-      2 * at([i, 1]) +
-      at([i, 1], [j, -1]) -
-      at([i, -1], [j, 1]) +
-      2 * at([i, -1]) -
-      at([i, -1], [j, -1])) /
+    (at(i, 1, j, 1) -
+      2 * at(i, 1) +
+      at(i, 1, j, -1) -
+      at(i, -1, j, 1) +
+      2 * at(i, -1) -
+      at(i, -1, j, -1)) /
     (2 * STEP ** 3);
 
   let [variance, shift] = [0, 0];
