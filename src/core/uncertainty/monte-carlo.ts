@@ -73,13 +73,20 @@ export function simulateNormal({
   // Most readings err on their own: only the terms that count are summed, trial after trial.
   const terms = mean.flatMap((_, i) =>
     (factor?.[i] ?? []).flatMap((share, j) =>
-      j < i && share !== 0 ? [{ i, j, by: share * u[i]! }] : [],
+      j < i && share !== 0 && u[i]! > 0 ? [{ i, j, by: share * u[i]! }] : [],
     ),
   );
-  const own = u.map((ui, i) => ui * (factor?.[i]?.[i] ?? 1));
+  // What is not in doubt stands as it is in every trial.
+  const moved = Int32Array.from(u.flatMap((ui, i) => (ui > 0 ? [i] : [])));
+  const own = Float64Array.from(u, (ui, i) => ui * (factor?.[i]?.[i] ?? 1));
+  const middle = Float64Array.from(mean);
   let from = 0;
   return run(how, size, (x) => {
-    for (let i = 0; i < size; i++) x[i] = mean[i]! + own[i]! * draws[from + i]!;
+    if (from === 0) x.set(middle);
+    for (let k = 0; k < moved.length; k++) {
+      const i = moved[k]!;
+      x[i] = middle[i]! + own[i]! * draws[from + i]!;
+    }
     for (let k = 0; k < terms.length; k++) {
       const term = terms[k]!;
       x[term.i]! += term.by * draws[from + term.j]!;

@@ -63,8 +63,9 @@ export function shareWithin(
 ): number {
   demand('trials', values.length, 'count', { min: 1 }, 'no-trials');
   demand('high', band.high, 'count', { min: band.low });
+  const { low, high } = band;
   let inside = 0;
-  for (const value of values) if (value >= band.low && value <= band.high) inside++;
+  for (let i = 0; i < values.length; i++) if (values[i]! >= low && values[i]! <= high) inside++;
   return inside / values.length;
 }
 
