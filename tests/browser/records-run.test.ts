@@ -223,7 +223,7 @@ describe.concurrent('from the bench', () => {
     await page.locator('#record-vessel').fill('12');
     await expect
       .poll(text)
-      .toMatch(/11\.5\sL[\s\S]*By weight 80\d\sg: with it in, the bucket weighs 1\.42\skg/);
+      .toMatch(/11\.5\sL[\s\S]*By weight 80\d\sg: the bucket then reads 1\.42\skg/);
     await page.locator('#record-foamVolume').fill('115');
     await expect.poll(said).toMatch(/115\sL of foam was put in, where 11\.5\sL is wanted/);
     await page.locator('#record-foamVolume').fill('11.5');

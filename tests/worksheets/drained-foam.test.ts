@@ -30,7 +30,7 @@ test.each([HEAVY, APART])('foam that has lost most of its liquid stops it: %s, %
   expect(numbers.addFoam).toBeUndefined();
   expect(numbers.volume).toBeUndefined();
   // Nor does a table name an amount of it.
-  expect(tables[0]![0]!.slice(-2)).toEqual(['—', 'fresh foam first']);
+  expect(tables[0]![0]!.slice(-2)).toEqual(['fresh foam first', '—']);
   expect(tables[1]!.filter((row) => /\s(?:m?L|k?g)$/.test(row[2]!))).toEqual([]);
 });
 

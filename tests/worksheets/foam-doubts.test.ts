@@ -32,7 +32,7 @@ test.each([
   expect(judged(sheet).verdict).toBe('good');
   const great = judged(sheet, { vessel: '200' });
   expect(great.verdict).toBe('look');
-  expect(great.say).toMatch(/210\skJ.*‘What would come out of this vessel at once\?’/);
+  expect(great.say).toMatch(/210\skJ.*“What would come out of this vessel at once\?”/);
   // What it would have said stays.
   expect(great.say).toMatch(/regulator|keeps up/);
   expect(judged(sheet, { vessel: '500', full: '40' }).say).toMatch(/3300\skJ/);

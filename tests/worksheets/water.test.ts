@@ -249,7 +249,7 @@ describe('verdicts', () => {
     // 2.497 × 260 + 4.118 × 20 = 732 mg/L, which the trade calls extremely hard.
     for (const soft of ['12', '', '700']) {
       const extreme = ions('260', '20', soft);
-      expect(extreme.say).toContain('before it mixes cement, ask ‘Is this water fit');
+      expect(extreme.say).toContain('before it mixes cement, ask “Is this water fit');
       expect(extreme.say).not.toMatch(/use this water|may still/);
     }
     expect(ions('260', '20').verdict).toBe('look');

@@ -1,5 +1,6 @@
-/** Where a column is narrow a number may part from its unit, save in brackets, rather than push the table off the page. */
-const breakable = (text: string) => text.replace(/\u00a0(?![^(]*\))/g, ' ');
+/** Where a column is narrow a long number may part from its unit, save in brackets, rather than push the table off the page. */
+const breakable = (text: string) =>
+  text.length <= 9 ? text : text.replace(/\u00a0(?![^(]*\))/g, ' ');
 
 /** A cell of more than an amount and what stands in brackets behind it wraps where the page is wide, too. */
 const long = (cell = '') => (cell.length > 21 ? 'long' : undefined);

@@ -26,6 +26,9 @@ const moisture = (label: string, example: string, help = 'Mass of water over dry
     folded: true,
   });
 
+/** Later by less than this is the same day. A choice. */
+const WORTH_SAYING = 1.2;
+
 export default worksheet({
   id: 'drying-to-use',
   question: 'When is it dry enough to use?',
@@ -163,7 +166,7 @@ export default worksheet({
     const longest = Math.max(rule, diffusion.time);
     return {
       verdict: 'look',
-      say: `Plan for ${days(longest)}, the longer of the two${latest > longest ? `, and be ready for ${days(latest)}` : ''}. Neither figure says that it is dry: before you seal or cover it, weigh it until it loses no more from week to week, or read a hygrometer under a sealed box.`,
+      say: `Plan for ${days(longest)}, the longer of the two${latest > WORTH_SAYING * longest ? `, and be ready for ${days(latest)}` : ''}. Neither figure says that it is dry: before you seal or cover it, weigh it until it loses no more from week to week, or read a hygrometer under a sealed box.`,
     };
   },
   notes: () => [

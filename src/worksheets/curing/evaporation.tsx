@@ -222,8 +222,9 @@ export default worksheet({
     {
       caption: 'One measure at a time',
       columns: ['Measure', 'Leaves', 'Less by', 'Then'],
-      rows: ({ measures }, _, say) =>
-        measures.map(({ measure, rate, saved, state }) => [
+      rows: ({ measures, face }, _, say) =>
+        // In frost the wind is not the trouble, and a cooler mix no help.
+        (face <= FREEZES_AT ? [] : measures).map(({ measure, rate, saved, state }) => [
           NAMES[measure],
           say(rate, 'massFlux', { units: LOSS, significant: 2 }),
           measure === 'nothing' ? '—' : `${Math.round(saved * 100)}\u00a0%`,

@@ -75,9 +75,8 @@ export default worksheet({
       label: 'Water temperature for the one you want',
       kind: 'temperature',
       of: (r) =>
-        r.heat.notes.some(({ code }) => code === 'impossible' || code === 'needs-ice')
-          ? undefined
-          : r.heat.temperature,
+        // Neither water that cannot be, nor water too hot to meet cement.
+        r.heat.notes.length > 0 ? undefined : r.heat.temperature,
     },
     ice: {
       label: 'Ice in place of as much water, for the one you want',
@@ -118,7 +117,7 @@ export default worksheet({
     if (frozen)
       return {
         verdict: 'look',
-        say: `The ${frozen} may be frozen: ice takes heat that is not counted here, and its lumps leave holes. Thaw it before you rely on ${t(mix.temperature)}.`,
+        say: `The ${frozen} may be frozen: ice takes heat that is not counted here, and its lumps leave holes. Thaw ${frozen.includes(' and ') ? 'them' : 'it'} before you rely on ${t(mix.temperature)}.`,
       };
     if (mix.temperature < MIX.cold)
       return {

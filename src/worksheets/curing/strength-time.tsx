@@ -149,7 +149,7 @@ export default worksheet({
     if (!now)
       return {
         verdict: 'stop',
-        say: `Too young for any figure: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours at 20\u00a0°C (68\u00a0°F) no estimate is worth anything. Leave it where it lies.`,
+        say: `Too young for any figure: before ${EARLIEST_ADJUSTED_AGE / HOUR}\u00a0hours at 20\u00a0°C (68\u00a0°F) no estimate is worth anything. Leave it where it lies.`,
       };
     const [low, high] = [now.low, now.high].map((pa) =>
       say(pa, 'stress', { units: MPA, significant: 2 }),

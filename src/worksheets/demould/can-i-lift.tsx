@@ -151,7 +151,8 @@ export default worksheet({
       };
     }
     const where = r.atEnd ? ' where it is set down' : '';
-    if (mass > r.constant) return { verdict: 'stop', say: tooHeavy(load, mass, r.constant, say) };
+    if (mass > r.constant)
+      return { verdict: 'stop', say: tooHeavy(load, mass, r.constant, say, ruling.weightLimit) };
     if (ruling.liftingIndex > INDEX_HIGH)
       return {
         verdict: 'stop',
@@ -160,7 +161,7 @@ export default worksheet({
     if (ruling.liftingIndex > INDEX_AIM && !(best && best.liftingIndex <= INDEX_AIM))
       return {
         verdict: 'stop',
-        say: `${load} is above the ${say(ruling.weightLimit, 'mass')} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. Otherwise ${handsOrGear(mass, ruling.weightLimit, say)}`,
+        say: `${load} is above the ${say(ruling.weightLimit, 'mass')} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. ${handsOrGear(mass, ruling.weightLimit, say)}`,
       };
     if (ruling.liftingIndex > INDEX_AIM)
       return {

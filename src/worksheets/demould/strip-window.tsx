@@ -85,6 +85,7 @@ export default worksheet({
     const hot = heatDoubt(Math.max(cold, warm), say);
     if (hot?.verdict === 'stop') return hot;
     const frosty = tooColdToCure(Math.min(cold, warm)) ? NEAR_FROST : '';
+    const odd = frosty || (hot ? ` ${hot.say}` : '');
     const time = (s: number) =>
       say(s, 'time', { units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
     if (window.earliest === undefined)
@@ -95,17 +96,17 @@ export default worksheet({
     if (now < window.earliest)
       return {
         verdict: 'stop',
-        say: `Leave it. It is not to be expected before ${time(window.earliest)} after casting. Keep it covered.${frosty}`,
+        say: `Leave it. It is not to be expected before ${time(window.earliest)} after casting. Keep it covered.${odd}`,
       };
     if (window.latest === undefined)
       return {
         verdict: 'look',
-        say: `${TEST_IT} None of them tells what it bears in bending, and if everything is unfavourable this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of that even after two months: free it of the form before you lift it, hold it where it bends least, or break a bar.${frosty}`,
+        say: `${TEST_IT} None of them tells what it bears in bending, and if everything is unfavourable this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of that even after two months: free it of the form before you lift it, hold it where it bends least, or break a bar.${odd}`,
       };
     if (now < window.latest)
       return {
         verdict: 'look',
-        say: `${TEST_IT} If any of them fails, wait and test again; by ${time(window.latest)} after casting all should pass.${frosty}`,
+        say: `${TEST_IT} If any of them fails, wait and test again; by ${time(window.latest)} after casting all should pass.${odd}`,
       };
     if (frosty)
       return {

@@ -193,7 +193,13 @@ export default worksheet({
         { at: 1000, label: 'water', role: 'plain' },
         { at: result.found.density, label: 'as it is', role: 'target' },
         ...(result.dry
-          ? [{ at: result.dry.density, label: 'dry', role: 'measured' as const }]
+          ? [
+              {
+                at: result.dry.density,
+                label: result.dry.hot ? 'dried too hot' : 'dry',
+                role: 'measured' as const,
+              },
+            ]
           : []),
       ]}
       say={say}

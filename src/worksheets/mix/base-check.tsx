@@ -141,7 +141,7 @@ export default worksheet({
     if (slip)
       return {
         verdict: 'stop',
-        say: `Weigh again, the jug empty and full, and look at the units: a w/c of ${check.waterCement.toFixed(2)} where ${wanted.toFixed(2)} was meant is a slip, not a splash too much. If it stands, make the base mix afresh.`,
+        say: `Weigh again, the jug empty and full, and look at the units: a w/c of ${check.waterCement.toFixed(2)} where ${wanted.toFixed(2)} was meant is a slip, not a splash. If it stands, make the base mix afresh.`,
       };
     if (dryAsMeant)
       return {

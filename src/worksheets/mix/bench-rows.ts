@@ -59,16 +59,15 @@ export function benchRows(
     const share = shareThatFits(before * (1 + row.yieldChange), load);
     const first =
       share < 1
-        ? `take out all but ${say(share * before, 'volume', { units: LITRES, significant: 2 })} first`
+        ? `first take out all but ${say(share * before, 'volume', { units: LITRES, significant: 2 })}, then `
         : '';
     if (row.foamVolume > 0)
       return [
         ...line,
-        `${say(share * row.foamVolume, 'volume', columns.foam)} (${say(share * row.foamMass, 'mass', columns.foamMass)})`,
-        first || '—',
+        `${first}${say(share * row.foamVolume, 'volume', columns.foam)} (${say(share * row.foamMass, 'mass', columns.foamMass)})`,
+        '—',
       ];
-    const amount = () =>
-      `${base(share * row.baseMass, recipe, say, columns.base)}${first && `; ${first}`}`;
+    const amount = () => `${first}${base(share * row.baseMass, recipe, say, columns.base)}`;
     return [...line, '—', baseCell(row, amount, 'leave it, place it')];
   });
 }

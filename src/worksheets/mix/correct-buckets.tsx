@@ -271,9 +271,10 @@ export default worksheet({
         );
         return each.map(({ mass, density, fix }, i) => {
           const line = [`${i + 1}`, say(density, 'density', { units: DENSITY })];
-          const instead =
-            insteadOfAmount({ ...fix, density }, { ...mix, mass }) ?? freshFirst(fix, gone);
+          const instead = insteadOfAmount({ ...fix, density }, { ...mix, mass });
           if (instead) return [...line, '—', instead];
+          const fresh = freshFirst(fix, gone);
+          if (fresh) return [...line, fresh, '—'];
           return [
             ...line,
             fix.foamVolume > 0 ? say(fix.foamVolume, 'volume', foam) : '—',
@@ -292,8 +293,10 @@ export default worksheet({
             say(row.reading, 'mass', { decimals: 2 }),
             say(row.density, 'density', { units: DENSITY }),
           ];
-          const instead = insteadOfAmount(row, { ...mix, mass: all.mass }) ?? freshFirst(row, gone);
+          const instead = insteadOfAmount(row, { ...mix, mass: all.mass });
           if (instead) return [...line, '—', '—', instead];
+          const fresh = freshFirst(row, gone);
+          if (fresh) return [...line, fresh, '—', '—'];
           return [
             ...line,
             row.foamVolume > 0 ? say(row.foamVolume, 'volume', foam) : '—',

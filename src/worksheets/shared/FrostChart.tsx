@@ -31,7 +31,10 @@ export function FrostChart({ history, strengthAt, frozen, wanted, until, say }: 
     return [time / DAY, stress(strengthAt(time))];
   });
   const ys = temperatures.map(([, y]) => y);
-  const [low, high] = [Math.min(warmth(ICE_POINT - 2), ...ys), Math.max(...ys) + 2];
+  const [low, high] = [
+    Math.min(warmth(ICE_POINT - 2), ...ys),
+    Math.max(warmth(ICE_POINT), ...ys) + 2,
+  ];
   const top = Math.max(stress(wanted), ...strengths.map(([, y]) => y)) * 1.15;
   return (
     <>

@@ -36,7 +36,7 @@ function Amount({
     <div class="run-amount">
       {planned !== undefined && (
         <p>
-          {spec.label}:{' '}
+          {name === 'foamVolume' ? 'Foam to put in' : spec.label}:{' '}
           <strong class="run-number">
             {say(planned, kind, { ...(kind === 'volume' ? { units: LITRES } : { decimals: 2 }) })}
           </strong>

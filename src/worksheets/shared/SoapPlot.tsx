@@ -47,6 +47,8 @@ export function SoapPlot({
     { hardness: soft, name: 'soft' },
     { hardness: water, name: 'yours' },
   ];
+  /** Two names side by side would print over each other: one goes a line down. */
+  const close = Math.abs(water - soft) < 0.35 * END;
   const said = (hardness: number) => say(hardness, 'hardness', { units: HARDNESS, significant: 2 });
   const words = (hardness: number) =>
     `at ${said(hardness)}, ${share(hardness, 'stoichiometric').toFixed(0)}\u00a0%`;
@@ -72,7 +74,7 @@ export function SoapPlot({
                 <text
                   class="strong"
                   x={axes.x(x) + (far ? -6 : 6)}
-                  y={axes.y(top) + 14}
+                  y={axes.y(top) + (close && name === 'soft' ? 30 : 14)}
                   text-anchor={far ? 'end' : 'start'}
                 >
                   {name} {said(hardness).replace(/\u00a0.*/, '')}

@@ -9,7 +9,8 @@ const NONE = 0.005;
 export function buckets({ whole, part }: Loads['foamBuckets'], bucket: number, say: Say): string {
   const rest = part > NONE ? say(part * bucket, 'volume', { units: LITRES }) : '';
   if (whole === 0) return rest || 'none';
-  return rest ? `${whole} full and ${rest}` : `${whole} full`;
+  const full = `${whole}\u00a0full`;
+  return rest ? `${full} and ${rest}` : full;
 }
 
 /** So much foam, m³ and kg/m³, by weight and in the bucket it is measured in, as far as that is known. */
@@ -22,8 +23,8 @@ export function foamMeasures(
   const weight = `By weight ${say(volume * density, 'mass')}`;
   if (!vessel) return `${weight}.`;
   const { whole, part } = inBuckets(volume, vessel);
-  const counted = whole > 0 ? `, in buckets ${buckets({ whole, part }, vessel, say)}` : '';
+  const counted = whole > 0 ? `, by the bucket ${buckets({ whole, part }, vessel, say)}` : '';
   if (tare === undefined || part <= NONE) return `${weight}${counted}.`;
   const reads = say(tare + part * vessel * density, 'mass', { decimals: 2 });
-  return `${weight}${counted}: with it in, the ${whole > 0 ? 'last' : 'bucket'} weighs ${reads}.`;
+  return `${weight}${counted}: the ${whole > 0 ? 'last' : 'bucket'} then reads ${reads}.`;
 }

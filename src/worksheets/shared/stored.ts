@@ -15,7 +15,7 @@ export function mindStored(judged: Judgement, { stored }: Holds, say: Say): Judg
     ? judged
     : {
         verdict: 'look',
-        say: `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask ‘What would come out of this vessel at once?’. ${judged.say}`,
+        say: `Full, it holds ${say(stored.isentropic, 'energy', { significant: 2 })}, which one university calls highly hazardous: first ask “What would come out of this vessel at once?”, in the chapter on safety. ${judged.say}`,
       };
 }
 

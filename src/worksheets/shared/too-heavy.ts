@@ -16,10 +16,10 @@ const limitOf = (si: number, say: Say) => say(si, 'mass', { plain: true, signifi
 export const handsOrGear = (mass: number, limit: number, say: Say) => {
   const two = twoPeopleLimit(limit);
   return mass > two
-    ? `it is too much for two as well, who may lift ${limitOf(two, say)}, so cast it smaller or move it with a trolley or rated gear, not by hand.`
-    : 'cast it smaller, use a trolley, or lift with others.';
+    ? `Two may lift no more than ${say(two, 'mass', { significant: 2 })}: cast it smaller, or move it with a trolley or rated gear, not by hand.`
+    : 'Cast it smaller, use a trolley, or lift with others.';
 };
 
-/** Of a load that nobody should lift alone, however it is lifted. */
-export const tooHeavy = (load: string, mass: number, most: number, say: Say) =>
-  `${load} is more than the ${limitOf(most, say)} for one person in the best posture there is: ${handsOrGear(mass, most, say)}`;
+/** Of a load that nobody should lift alone, however it is lifted; `limit`: of this very lift, where that is known. */
+export const tooHeavy = (load: string, mass: number, most: number, say: Say, limit = most) =>
+  `${load} is more than the ${limitOf(most, say)} for one person in the best posture there is. ${handsOrGear(mass, limit, say)}`;

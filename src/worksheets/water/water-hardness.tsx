@@ -30,7 +30,7 @@ const NAMES = {
 const asCarbonate = (milligrams: number) => fromUnit(milligrams, 'hardness', 'mg/L CaCO3');
 /** Harder than the water of wells, mol/m³: brine, sea water or a wrong unit. A choice: no source draws this line. */
 const BRINE = asCarbonate(1500);
-const FIT = '‘Is this water fit to mix cement with?’';
+const FIT = '“Is this water fit to mix cement with?”';
 
 export default worksheet({
   id: 'water-hardness',
