@@ -35,10 +35,18 @@ test.each([
   [['1.2\u00a0kg']],
   [['too hot', '1.2\u00a0kg']],
   [['1.2\u00a0kg', '1.4\u00a0kg', '2 loads']],
-])('anything else stays in its cell: %j', (cells) => {
+])('anything else stays in its cell, and a short amount beside its unit: %j', (cells) => {
+  const long = (cell: string) => cell.length > 9;
   expect(column(...cells)).toEqual({
     head: 'Value',
-    cells: cells.map((cell) => cell.replaceAll('\u00a0', ' ')),
+    cells: cells.map((cell) => (long(cell) ? cell.replaceAll('\u00a0', ' ') : cell)),
+  });
+});
+
+test('a long amount may part from its unit', () => {
+  expect(column('1230 ± 45\u00a0kg/m³', '12\u00a0L')).toEqual({
+    head: 'Value',
+    cells: ['1230 ± 45 kg/m³', '12\u00a0L'],
   });
 });
 
