@@ -223,9 +223,9 @@ test('an hour that the clock gives twice is named, and nothing else is called on
 test('what is said of a log gives its range, in the units of the reader', async () => {
   const log = await read('h;°C\n0;15\n60;30');
   expect(readingsInWords(log, speaker('metric'))).toBe(
-    '2 readings in °C over 60\u00a0h, from 15.0\u00a0°C to 30.0\u00a0°C.',
+    '2 readings in °C over 60\u00a0h, from 15\u00a0°C to 30\u00a0°C.',
   );
-  expect(readingsInWords(log, speaker('us'))).toContain('from 59.0\u00a0°F to 86.0\u00a0°F');
+  expect(readingsInWords(log, speaker('us'))).toContain('from 59\u00a0°F to 86\u00a0°F');
 });
 
 test('a record keeps seconds from the first reading; while a question waits it keeps nothing', async () => {

@@ -57,6 +57,8 @@ describe('water and cement in a record', () => {
     const early = blankRecord({ readings: { water: water!, cement: cement! } });
     expect(verdicts(early)).toHaveLength(1);
     expect(recordBaseDoubt(blankRecord({ readings: { water: water! } }), say)).toBeUndefined();
+    const none = blankRecord({ readings: { water: water!, cement: { ...cement!, t: '0' } } });
+    expect(recordBaseDoubt(none, say)?.verdict).toBe('stop');
   });
 });
 

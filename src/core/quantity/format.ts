@@ -5,6 +5,8 @@ import { type Kind, unitOf } from './kinds.ts';
 export type Precision =
   | { readonly significant: number }
   | { readonly decimals: number }
+  /** So many decimals at most, and none that say nothing: 21.9, and 22 for 22.0. */
+  | { readonly atMost: number }
   /**
    * The standard uncertainty, in the unit of the number. It keeps one digit, or two when its first
    * is a 1, and the number ends at the same place.
@@ -15,6 +17,8 @@ const MINUS = '\u2212';
 const GROUP = '\u202f';
 const NO_BREAK = '\u00a0';
 const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+/** A scale whose zero is a custom gets no more digits the farther from it one reads. */
+const AS_ON_A_THERMOMETER: Precision = { atMost: 1 };
 /** No more digits than a double holds. */
 const MOST_DIGITS = 15;
 
@@ -48,6 +52,11 @@ function roundTo(x: number, how: Precision): Rounded | undefined {
   if ('decimals' in how) {
     demandWhole(how.decimals, 0);
     return roundAt(x, -how.decimals);
+  }
+  if ('atMost' in how) {
+    demandWhole(how.atMost, 0);
+    const rounded = roundAt(x, -how.atMost);
+    return rounded && trimmed(rounded);
   }
   return roundAt(x, lastPlace(how.uncertainty));
 }
@@ -115,9 +124,16 @@ const raised = (power: number) =>
   `${power < 0 ? '⁻' : ''}${[...`${Math.abs(power)}`].map((d) => SUPERSCRIPTS[Number(d)]).join('')}`;
 
 /**
+ * The digits of a quantity of which nothing else is known. Range: every kind. Throws nothing.
+ * @source none: a choice of how many digits are read
+ */
+export const usualPrecision = (kind: Kind): Precision =>
+  kind === 'temperature' ? AS_ON_A_THERMOMETER : { significant: 3 };
+
+/**
  * A quantity for the page, in one of its units: number, symbol, and both with a no-break space
- * between. An uncertainty is given in SI. Three significant digits unless `how` says otherwise. Range:
- * any finite quantity.
+ * between. An uncertainty is given in SI. Unless `how` says otherwise a temperature has a tenth of a
+ * degree at most, all else three significant digits. Range: any finite quantity.
  * @throws {RangeError} as `formatNumber` does, and when the kind has no such unit.
  * @source si-brochure 5.4.3 (a space between number and unit)
  */
@@ -125,7 +141,7 @@ export function formatQuantity(
   si: number,
   kind: Kind,
   unitId: string,
-  how: Precision = { significant: 3 },
+  how: Precision = usualPrecision(kind),
 ): { readonly number: string; readonly unit: string; readonly text: string } {
   const { symbol, factor } = unitOf(kind, unitId);
   const inUnit = 'uncertainty' in how ? { uncertainty: how.uncertainty / factor } : how;

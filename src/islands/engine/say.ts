@@ -1,5 +1,10 @@
 import type { System } from '../../bench/entries.ts';
-import { formatPlain, formatQuantity, type Precision } from '../../core/quantity/format.ts';
+import {
+  formatPlain,
+  formatQuantity,
+  type Precision,
+  usualPrecision,
+} from '../../core/quantity/format.ts';
 import { KINDS, type Kind, unitOf } from '../../core/quantity/kinds.ts';
 import type { Units } from '../fields.ts';
 import { handy } from './handy.ts';
@@ -27,7 +32,7 @@ export function speaker(system: System): Say {
     const given = (how.units ?? KINDS[kind].shown)[system];
     const fixed = how.steady || how.plain || how.decimals !== undefined;
     const unit = fixed ? given : handy(si, kind, given);
-    if (!how.plain) return formatQuantity(si, kind, unit, precision(how)).text;
+    if (!how.plain) return formatQuantity(si, kind, unit, precision(kind, how)).text;
     const number = formatPlain(si, kind, unit, how.significant ?? 5).replace('-', '\u2212');
     const { symbol } = unitOf(kind, unit);
     return symbol ? `${number}\u00a0${symbol}` : number;
@@ -35,5 +40,7 @@ export function speaker(system: System): Say {
   return Object.assign(say, { system });
 }
 
-const precision = ({ significant = 3, decimals }: HowToSay): Precision =>
-  decimals === undefined ? { significant } : { decimals };
+const precision = (kind: Kind, { significant, decimals }: HowToSay): Precision => {
+  if (decimals !== undefined) return { decimals };
+  return significant === undefined ? usualPrecision(kind) : { significant };
+};

@@ -1,5 +1,5 @@
 import type { System } from '../../bench/entries.ts';
-import { formatQuantity, type Precision } from '../../core/quantity/format.ts';
+import { formatQuantity, type Precision, usualPrecision } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import type { Answered, Sure } from '../engine/answer.ts';
 import { handy } from '../engine/handy.ts';
@@ -16,7 +16,9 @@ export function worded(value: number, spec: AnyResult, sure: Sure | undefined, s
     ? { uncertainty: sure.pm }
     : spec.decimals !== undefined
       ? { decimals: spec.decimals }
-      : { significant: spec.significant ?? 3 };
+      : spec.significant !== undefined
+        ? { significant: spec.significant }
+        : usualPrecision(kind);
   const { text, number, unit: symbol } = formatQuantity(value, kind, unit, how);
   if (!sure) return { text, number, symbol, pm: undefined };
   const spread = kind === 'temperature' ? 'temperatureDifference' : kind;

@@ -65,7 +65,7 @@ export default function Records() {
       async () => {
         await load();
         notify('demo', 'The invented batches are removed.', [
-          { label: 'Put back', run: () => put(invented, photos) },
+          { label: 'Put back', run: () => put(invented, photos), undoes: true },
         ]);
       },
       true,

@@ -11,7 +11,7 @@ import { weighedDensity } from './record-words.ts';
 /** Water and cement of a saved batch, against the plan that was saved with it. */
 export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const [water, cement] = [readingValue(record, 'water'), readingValue(record, 'cement')];
-  if (water === undefined || !cement) return undefined;
+  if (water === undefined || cement === undefined) return undefined;
   const plan = {
     water: keptValue(record.kept['mix.water']),
     cement: keptValue(record.kept['mix.cement']),

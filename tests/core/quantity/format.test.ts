@@ -112,6 +112,17 @@ describe('formatQuantity', () => {
     expect(formatQuantity(12, 'count', '1', { decimals: 0 }).text).toBe('12');
   });
 
+  test.each([
+    [22, '22'],
+    [3.847, '3.8'],
+    [-0.04, '0'],
+    [-5.06, '−5.1'],
+    [104.96, '105'],
+    [200, '200'],
+  ])('a temperature has a tenth at most: %s °C is %s', (celsius, text) => {
+    expect(formatQuantity(celsius + 273.15, 'temperature', 'degC').number).toBe(text);
+  });
+
   test('an uncertainty is converted as a difference, without the zero of the scale', () => {
     expect(formatQuantity(293.15, 'temperature', 'degC', { uncertainty: 0.5 }).text).toBe(
       '20.0\u00a0°C',
