@@ -35,7 +35,9 @@ const ISO = new RegExp(
   `^(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?:[T\\s,]+${CLOCK}\\s*(Z|[+-]\\d{2}:?\\d{2})?)?$`,
   'i',
 );
-const LOCAL = new RegExp(`^(\\d{1,2})([./-])(\\d{1,2})\\2(\\d{4})(?:[\\s,T]+${CLOCK})?$`, 'i');
+/** Two digits are a year from 2020 on, and not after dashes: 26-05-08 is as often the 8th of May. A choice. */
+const YEAR = '(\\d{4}|(?<!-)[2-9]\\d)';
+const LOCAL = new RegExp(`^(\\d{1,2})([./-])(\\d{1,2})\\2${YEAR}(?:[\\s,T]+${CLOCK})?$`, 'i');
 const CLOCK_ALONE = new RegExp(`^${CLOCK}$`, 'i');
 const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
 
@@ -43,7 +45,7 @@ const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
  * A moment from one cell, s: after 1970 for dates (as UTC unless the cell names its offset), after
  * midnight for a bare clock, or a bare number times `elapsedUnit` (one hour if absent).
  * Dates with dots are day first; with slashes or dashes `dayFirst` decides, and where it is absent a
- * number above 12. No range: text.
+ * number above 12. A year of two digits is one of this century. No range: text.
  * @source iso-8601 for the year-first form with dashes
  * @source common-practice for the rest
  */
@@ -59,7 +61,7 @@ export function readTimeCell(
     const order = dayComesFirst(text, local[2]!, how.dayFirst);
     if (order === undefined) return { ok: false, code: 'ambiguous-date' };
     const [day, month] = order ? [local[1], local[3]] : [local[3], local[1]];
-    return dated(local[4], month, day, clock(local, 5), 0);
+    return dated(`20${local[4]}`.slice(-4), month, day, clock(local, 5), 0);
   }
   const bare = CLOCK_ALONE.exec(text);
   if (bare) {

@@ -200,16 +200,25 @@ describe('cells', () => {
     ['2026/04/03 10:00', Date.UTC(2026, 3, 3, 10) / 1000],
     ['2026.04.03 10:00', Date.UTC(2026, 3, 3, 10) / 1000],
     ['4/13/2026 2:30 pm', Date.UTC(2026, 3, 13, 14, 30) / 1000],
+    ['4/13/26 2:30 pm', Date.UTC(2026, 3, 13, 14, 30) / 1000],
+    ['13.04.26 10:00', Date.UTC(2026, 3, 13, 10) / 1000],
     ['12:05 am', 300],
     ['1,5', 5400],
   ])('reads %j as a time', (cell, seconds) => {
     expect(readTimeCell(cell, {})).toMatchObject({ ok: true, seconds });
   });
 
-  test.each(['2026-04-31', '2026-04/03', '25:00', '2026-13-01', '13:00 pm', 'now', ''])(
-    'does not read %j as a time',
-    (cell) => {
-      expect(readTimeCell(cell, {})).toEqual({ ok: false, code: 'no-time' });
-    },
-  );
+  test.each([
+    '2026-04-31',
+    '2026-04/03',
+    '25:00',
+    '2026-13-01',
+    '13:00 pm',
+    'now',
+    '',
+    '26-05-08',
+    '26/05/08',
+  ])('does not read %j as a time', (cell) => {
+    expect(readTimeCell(cell, {})).toEqual({ ok: false, code: 'no-time' });
+  });
 });
