@@ -56,6 +56,34 @@ describe('temperature logs', () => {
     expect(codes(log)).toEqual(['3 next-day', '4 out-of-order']);
   });
 
+  test('an hour that the clock gives twice is left out, and nothing else is called one', () => {
+    const night = (rows: readonly string[]) =>
+      readTemperatureLog({ rows: rows.map((row) => `2026-10-25 ${row}`.split(';')) });
+    const log = night(['01:30;20', '02:00;19', '02:30;18', '02:00;17', '02:30;16', '03:00;15']);
+    expect(codes(log)).toEqual(['4 repeated-hour dropped', '5 repeated-hour dropped']);
+    expect(log.history?.times).toEqual([0, 1800, 3600, 5400]);
+    // To the end of the log, too.
+    expect(codes(night(['01:30;20', '02:00;19', '02:30;18', '02:00;17', '02:30;16']))).toEqual([
+      '4 repeated-hour dropped',
+      '5 repeated-hour dropped',
+    ]);
+    // Pasted twice; one row out of its place; a run that does not rise; and no clock goes back after four.
+    expect(codes(night(['02:00;20', '02:30;21', '02:00;20', '02:30;21', '03:00;22']))).toEqual([
+      '3 duplicate dropped',
+      '4 duplicate dropped',
+    ]);
+    expect(codes(night(['02:00;20', '03:00;21', '02:30;21', '03:30;22', '04:00;22']))).toEqual([
+      '3 out-of-order',
+    ]);
+    expect(
+      codes(night(['02:00;20', '02:30;21', '02:00;19', '01:45;18', '02:15;18', '03:00;22'])),
+    ).not.toContain('3 repeated-hour dropped');
+    expect(codes(night(['04:00;20', '04:30;21', '04:00;19', '04:30;18', '05:00;22']))).toEqual([
+      '3 conflict dropped',
+      '4 conflict dropped',
+    ]);
+  });
+
   test('a date and a clock in two columns, day first by its dots', () => {
     const log = readTemperatureLog({
       rows: split('03.04.2026;8:00;12\n03.04.2026;9:00;13'),

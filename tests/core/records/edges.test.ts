@@ -32,11 +32,14 @@ describe('a batch judged', () => {
   });
 
   test('a doubt that reaches beyond what can be leaves the batch undecided', () => {
-    // The tare is in doubt by more than the full bucket weighs.
-    const judged = judgeBatch(batch, { tare: 1000 });
-    expect(judged.finding).toBe('cannot-tell');
-    expect(judged.survival).toBeCloseTo(1, 6);
-    expect(judged.suspects).toEqual([]);
+    // The tare is in doubt by more than the full bucket weighs; then so much that its slope is lost as well.
+    for (const tare of [1000, 1e5]) {
+      const judged = judgeBatch(batch, { tare });
+      expect(judged.finding).toBe('cannot-tell');
+      expect(judged.survival).toBeCloseTo(1, 6);
+      expect(judged.suspects).toEqual([]);
+    }
+    expect(judgeBatch(batch, { tare: 1e5 }).u.wetDensity).toBe(Infinity);
   });
 
   test('a reading that has no say in what is wrong is no suspect', () => {
