@@ -90,9 +90,7 @@ export class Editor {
         continue;
       }
       if (saved.because !== 'conflict') this.state = { is: 'refused', say: saved.say };
-      else if (saved.theirs && content(saved.theirs) === content(this.record))
-        this.#adopt(saved.theirs);
-      else this.state = { is: 'conflict', theirs: saved.theirs };
+      else this.#meet(saved.theirs);
       this.#hear();
       return;
     }
@@ -111,10 +109,15 @@ export class Editor {
     }
     const stored = found.is === 'there' ? found.record : undefined;
     if ((stored?.revision ?? 0) === this.record.revision) return;
-    const unsaved = this.state.is !== 'saved';
-    if (unsaved || !stored) this.state = { is: 'conflict', theirs: stored };
-    else this.#adopt(stored);
+    if (stored && this.state.is === 'saved') this.#adopt(stored);
+    else this.#meet(stored);
     this.#hear();
+  }
+
+  /** What is unsaved here meets what was saved elsewhere: the same content is no conflict. */
+  #meet(theirs: BatchRecord | undefined): void {
+    if (theirs && content(theirs) === content(this.record)) this.#adopt(theirs);
+    else this.state = { is: 'conflict', theirs };
   }
 
   #adopt(theirs: BatchRecord): void {

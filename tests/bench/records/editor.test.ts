@@ -196,6 +196,18 @@ test('the same content saved twice is no conflict', async () => {
   expect(editor.record.revision).toBe(4);
 });
 
+test('what was refused here and stored by another tab meanwhile is no conflict', async () => {
+  world.full = true;
+  editor.change({ notes: 'x' });
+  await done();
+  world.full = false;
+  world.stored = { ...editor.record, revision: 1 };
+  await editor.heard();
+  expect(editor.state.is).toBe('saved');
+  expect(editor.record.revision).toBe(1);
+  expect(world.drafts.size).toBe(0);
+});
+
 test('a refusal keeps the draft and says so', async () => {
   world.full = true;
   editor.change({ notes: 'x' });
