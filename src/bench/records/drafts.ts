@@ -33,7 +33,7 @@ export function dropDraft(id: string, saved?: BatchRecord, store = localStore())
 
 export interface DraftLeft {
   readonly record: BatchRecord;
-  /** Drops this draft, whichever tab wrote it. */
+  /** Drops this draft, whichever tab wrote it, unless more was typed since it was read. */
   readonly drop: () => void;
 }
 
@@ -44,8 +44,12 @@ export function draftsLeft(store = localStore()): readonly DraftLeft[] {
     .filter((key) => key.startsWith(KEY))
     .flatMap((key): DraftLeft[] => {
       try {
-        const opened = openRecord(JSON.parse(store.getItem(key) ?? ''));
-        return opened.ok ? [{ record: opened.record, drop: () => store.removeItem(key) }] : [];
+        const text = store.getItem(key) ?? '';
+        const opened = openRecord(JSON.parse(text));
+        const drop = () => {
+          if (store.getItem(key) === text) store.removeItem(key);
+        };
+        return opened.ok ? [{ record: opened.record, drop }] : [];
       } catch {
         return [];
       }

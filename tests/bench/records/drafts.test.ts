@@ -52,6 +52,15 @@ test('a draft of a dead tab can be dropped by another', async () => {
   expect(Object.keys(store)).toEqual([]);
 });
 
+test('a draft that was typed in since it was read is not dropped', async () => {
+  const { keepDraft, draftsLeft } = await newTab();
+  keepDraft(record, store);
+  const [left] = draftsLeft(store);
+  keepDraft({ ...record, notes: 'more' }, store);
+  left!.drop();
+  expect(draftsLeft(store)).toMatchObject([{ record: { notes: 'more' } }]);
+});
+
 test('one that cannot be read is left where it is', async () => {
   const { draftsLeft } = await newTab();
   store.setItem('suds.draft.1.a.x', '{half');
