@@ -14,7 +14,7 @@ export interface Listed {
 
 /**
  * All batches, the latest first. Those of earlier versions are brought up to date and stored again;
- * those that cannot be read are set aside and reported, and the rest opens.
+ * those that cannot be read are set aside and reported, and the rest opens: in a browser without room, too.
  */
 export async function listRecords(): Promise<Listed> {
   const raws: unknown[] = await (await database()).getAll('batches');
@@ -28,27 +28,30 @@ export async function listRecords(): Promise<Listed> {
       unfit.push((raw as { id: string }).id);
     else if (!opened.ok) newer++;
   }
-  const damaged = unfit.length > 0 ? await mend(unfit) : [];
+  const damaged = unfit.length > 0 ? await mend(unfit).catch(() => []) : [];
   records.sort((a, b) => inOrder(b, a));
   return { records, damaged, newer };
 }
 
 /** Brings records up to date where they are stored, or sets them aside; which were set aside. */
 async function mend(ids: readonly string[]): Promise<readonly SetAside[]> {
+  const fresh: BatchRecord[] = [];
   const damaged: SetAside[] = [];
   const tx = (await database()).transaction(['batches', 'aside'], 'readwrite');
+  const [batches, aside] = [tx.objectStore('batches'), tx.objectStore('aside')];
+  // All is read before anything is written, and again: another tab may have saved it since.
   for (const id of ids) {
-    // Read again: another tab may have saved it since.
-    const raw: unknown = await tx.objectStore('batches').get(id);
+    const raw: unknown = await batches.get(id);
     const opened = openRecord(raw);
-    if (opened.ok && opened.from !== opened.record.version)
-      tx.objectStore('batches').put(opened.record);
+    if (opened.ok && opened.from !== opened.record.version) fresh.push(opened.record);
     if (raw === undefined || opened.ok || opened.newer) continue;
     damaged.push({ id: String(id), why: opened.why, raw });
-    tx.objectStore('aside').put(damaged.at(-1)!);
-    tx.objectStore('batches').delete(id);
   }
-  await tx.done;
+  await Promise.all([
+    ...fresh.map((record) => batches.put(record)),
+    ...damaged.flatMap((found) => [aside.put(found), batches.delete(found.id)]),
+    tx.done,
+  ]);
   return damaged;
 }
 

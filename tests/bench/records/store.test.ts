@@ -128,6 +128,16 @@ describe('the list', () => {
     expect((await bin.listAside()).map(({ id }) => id)).toEqual(['b']);
   });
 
+  test.each(['batches', 'aside'] as const)(
+    'opens in a browser that will not write into its %s',
+    async (name) => {
+      for (const row of [old, { ...damaged, id: 'b' }]) await db.stores.batches.put(row as never);
+      db.stores[name].put = () => Promise.reject(new DOMException('', 'AbortError'));
+      // What was not put there is not said to be set aside.
+      expect(await store.listRecords()).toEqual({ records: [record], damaged: [], newer: 0 });
+    },
+  );
+
   test('does not put back what another tab has saved meanwhile', async () => {
     await db.stores.batches.put(old);
     const begin = db.transaction;
