@@ -400,6 +400,18 @@ const claims: readonly [string, string, () => boolean][] = [
       ),
   ],
   [
+    'finished-part/strength',
+    'Some of them lie below all of it',
+    () =>
+      WONG_2026.some(({ density, strength }) => {
+        // Read as dry: once with no water in it, once with what a mix of that dry density is cast with.
+        const bands = [density, 1.034 * density + 102].map((wetDensity) =>
+          strengthBand({ wetDensity, ovenDryDensity: density }),
+        );
+        return bands.every((band) => band.known && strength < band.low);
+      }),
+  ],
+  [
     'curing/heat-inside',
     'Insulation evens it, and heats it',
     () => {

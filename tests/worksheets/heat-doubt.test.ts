@@ -23,8 +23,12 @@ const judged = (sheet: AnyWorksheet, t: string, u: string, more: Entries = {}) =
 };
 
 const strong = { 'frost-guard.strength28': { t: '30', u: 'MPa' } };
-/** Old enough, and hardly asked anything: good, but for the heat. */
+/** Old enough, its bars known, and hardly asked anything: good, but for the heat. */
 const light = {
+  'part.strengthFrom': { t: 'bars' },
+  'part.barMean': { t: '225', u: 'kPa' },
+  'part.barLow': { t: '190', u: 'kPa' },
+  'part.barsCounted': { t: '4' },
   'part.sinceCasting': { t: '60', u: 'd' },
   'curing.coldest': { t: '20', u: 'degC' },
   'strip-window.stress': { t: '3', u: 'kPa' },

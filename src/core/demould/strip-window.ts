@@ -19,7 +19,7 @@ export const CAUTIOUS_SHARE = 0.5;
 export interface StripWindow {
   /** Time after casting, s, when stripping would be safe if everything is favourable. */
   readonly earliest?: number;
-  /** Time after casting, s, when it should be safe even if everything is unfavourable. */
+  /** Time after casting, s, when it should be safe even at the unfavourable end of every band. */
   readonly latest?: number;
   /** The flexural strength the handling asks for, Pa: stress ÷ share, as a band. */
   readonly needed: Band;
@@ -30,6 +30,7 @@ export interface StripWindow {
  * When is the part strong enough to strip and lift? The span of times between the favourable and the
  * unfavourable end: the first time t with stress ≤ share · strength28 · gain(adjustedAge(t)).
  * Favourable: low stress, high strength, `gain.fast`, `adjustedAge.fast`; unfavourable: the others.
+ * The later end is as sure as the bands: a low strength that is no bound makes it none.
  * An end is absent when it is not reached within `within` (note `not-reached`, of the end). When an end
  * is set by `EARLIEST_ADJUSTED_AGE` rather than by strength, a note says `set-not-strength`.
  * An estimate to plan by: the part itself is tested before it is moved. The growth curves are made for

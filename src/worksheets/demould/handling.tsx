@@ -5,6 +5,7 @@ import { PERCENT } from '../shared/amounts.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
 import { HOURS, JERK, KPA, MM } from '../shared/part-fields.ts';
+import { WEAKER } from '../shared/part-strength.ts';
 import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
 import { moved, moveFields } from './moved.ts';
 
@@ -47,14 +48,14 @@ export default worksheet({
       note: 'half as much again, a guess; the page on when to strip reckons with it too',
     },
     low: {
-      label: 'Bending strength now, at least',
+      label: 'Bending strength now, from',
       kind: 'stress',
       of: (r) => (r.ofBars ? undefined : r.strength?.low),
       units: KPA,
       significant: 2,
     },
     high: {
-      label: 'Bending strength now, at most',
+      label: 'Bending strength now, up to',
       kind: 'stress',
       of: (r) => (r.ofBars ? undefined : r.strength?.high),
       units: KPA,
@@ -188,6 +189,11 @@ export default worksheet({
         verdict: 'look',
         say: `${bends} But ${tooHeavy(say(mass, 'mass'), mass, most, say)}`,
       };
+    if (!ofBars)
+      return {
+        verdict: 'look',
+        say: `${bends} But that strength is guessed from its density. ${WEAKER}`,
+      };
     return {
       verdict: 'good',
       say: `${bends} Edges and corners break before the middle does: set it down on something soft.`,
@@ -273,6 +279,7 @@ export default worksheet({
     'en-12390-2',
     'niosh-lifting-1994',
     'caltrans-19-10',
+    'wong-2026',
     'common-practice',
   ],
 });

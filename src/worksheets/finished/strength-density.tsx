@@ -101,14 +101,14 @@ export default worksheet({
       note: 'at 28 days; a band, never a promise',
     },
     bendLow: {
-      label: 'In bending, at least',
+      label: 'In bending, from',
       kind: 'stress',
       of: (r) => r.flexural.low,
       units: KPA,
       significant: 2,
     },
     bendHigh: {
-      label: 'In bending, at most',
+      label: 'In bending, up to',
       kind: 'stress',
       of: (r) => r.flexural.high,
       units: KPA,
@@ -134,7 +134,7 @@ export default worksheet({
     if (below)
       return {
         verdict: 'stop',
-        say: `All of your tests lie below ${mpa(r.low)}, the least that is published. Look for a poor cure, old cement, a bad mix or a wrong density; believe the tests.`,
+        say: `All of your tests lie below ${mpa(r.low)}, the least that any specification or table here gives. Look for a poor cure, old cement, a bad mix or a wrong density; believe the tests.`,
       };
     const above = r.high !== null && r.tests.every(({ low }) => low > r.high!);
     return {

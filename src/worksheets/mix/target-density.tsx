@@ -121,7 +121,7 @@ export default worksheet({
     const fit = by === 'use' ? `${USES[use].note} ` : '';
     const soft =
       r.band.known && r.band.low < DENTS_BELOW
-        ? `The least published at this density is ${say(r.band.low, 'stress', { units: MPA, significant: 2 })}: so weak, a thumb dents it and corners break. `
+        ? `The least any specification or table here gives is ${say(r.band.low, 'stress', { units: MPA, significant: 2 })}: so weak, a thumb dents it and corners break. `
         : '';
     return judgeBy(doubts, {
       verdict: 'good',

@@ -12,6 +12,12 @@ export const SLOW = GROWTH_COEFFICIENT['32.5N'];
 export const FAST = GROWTH_COEFFICIENT['42.5R'];
 
 /**
+ * What stands beside a strength guessed from density: its low end is what specifications ask, and measured
+ * points lie far below it (`wong-2026`).
+ */
+export const WEAKER = 'Weaker mixes have been measured, of another binder: break a bar to be sure.';
+
+/**
  * What flexural strength published figures let one expect at 28 days, Pa: the compressive band of the
  * density times the band of ratios. Undefined where nothing is published. Where only minima are, the
  * largest of them stands for the high end.

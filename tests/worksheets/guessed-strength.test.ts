@@ -1,0 +1,67 @@
+import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import handling from '../../src/worksheets/demould/handling.tsx';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+import strengthDensity from '../../src/worksheets/finished/strength-density.tsx';
+
+const say = speaker('metric');
+const answered = (sheet: AnyWorksheet, entries: Entries) => {
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found;
+};
+const kPa = (t: string) => ({ t, u: 'kPa', s: 'metric' }) as const;
+const bars = {
+  'part.strengthFrom': { t: 'bars' },
+  'part.barMean': kPa('225'),
+  'part.barLow': kPa('190'),
+  'part.barsCounted': { t: '4' },
+} as const;
+
+test('past the end of its window a part is good by its bars, and looked at again by its density', () => {
+  const old = {
+    'part.sinceCasting': { t: '60', u: 'd' },
+    'curing.coldest': { t: '20', u: 'degC' },
+    'strip-window.stress': kPa('3'),
+  } as const;
+  const guessed = answered(stripWindow, old);
+  expect(guessed.numbers.latest!.value).toBeLessThan(60 * 86_400);
+  expect(guessed.judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/low end of the strength guessed.*Weaker mixes have been measured/),
+  });
+  expect(answered(stripWindow, { ...old, ...bars }).judgement).toMatchObject({
+    verdict: 'good',
+    say: expect.stringMatching(/low end of your bars/),
+  });
+});
+
+test('a move that asks little is good by bars alone', () => {
+  const gently = {
+    'handling.hold': { t: 'two-points' },
+    'handling.stage': { t: 'carried' },
+    'handling.age': { t: '28', u: 'd', s: 'metric' },
+  } as const;
+  const guessed = answered(handling, gently);
+  expect(guessed.numbers.useJerk!.value).toBeLessThan(0.5);
+  expect(guessed.judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/guessed from its density\. Weaker mixes have been measured/),
+  });
+  const tested = { ...gently, ...bars, 'handling.beside': { t: 'same' } };
+  expect(answered(handling, tested).judgement.verdict).toBe('good');
+});
+
+test('tests below the band are below what sources ask, not below all that was measured', () => {
+  const weak = { 'strength-density.own': { t: 'crushed' } };
+  const { judgement } = answered(strengthDensity, {
+    ...weak,
+    'strength-density.crushed': { t: '465\t0.2\n470\t0.3' },
+  });
+  expect(judgement.verdict).toBe('stop');
+  expect(judgement.say).toContain('the least that any specification or table here gives');
+});
