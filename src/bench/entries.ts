@@ -106,6 +106,10 @@ export function isKept(x: unknown): x is Kept {
   );
 }
 
+/** Whether a quantity has such a unit. A link, or a field that measured something else once, may bring any. */
+export const isUnitOf = (kind: Kind, id: string | undefined): id is string =>
+  KINDS[kind].units.some((unit) => unit.id === id);
+
 /**
  * The unit a field shows: the one picked for this system, else the one in which it was typed,
  * as long as that belongs to the system, else the system's usual one.
@@ -117,7 +121,7 @@ export function shownUnit(
   usual: { readonly metric: string; readonly us: string } = KINDS[kind].shown,
 ): string {
   const picked = entry?.d?.[system];
-  if (picked) return picked;
-  if (entry?.u && entry.s === system) return entry.u;
+  if (isUnitOf(kind, picked)) return picked;
+  if (entry?.s === system && isUnitOf(kind, entry.u)) return entry.u;
   return usual[system];
 }

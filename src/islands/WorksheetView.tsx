@@ -1,7 +1,7 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import type { Entry } from '../bench/entries.ts';
 import { notify } from '../bench/notices.ts';
-import { $entries, $kept, enter, keep, use } from '../bench/store.ts';
+import { $entries, $kept, enter, keep, onBench, use } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { mayKeep } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
@@ -33,12 +33,20 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const entries = useEntries(entryKeys(sheet));
   const kept = useKept([...takenKeys(sheet), ...Object.values(sheet.keeps ?? {})]);
   const typing = useTyping();
-  const say = speaker(system);
-  const reading = readWorksheet(sheet, entries, kept, say);
-  const answered = answer(sheet, reading, say);
-  useKeeping(sheet, reading, answered, !isUnread(entries) && !isUnread(kept));
+  // A pause in typing draws the sentences that waited for it, and computes nothing anew.
+  const { say, reading, answered } = useMemo(() => {
+    const say = speaker(system);
+    const reading = readWorksheet(sheet, entries, kept, say);
+    return { say, reading, answered: answer(sheet, reading, say) };
+  }, [entries, kept, system]);
+  useKeeping(
+    sheet,
+    reading,
+    answered,
+    typing.input !== undefined,
+    !isUnread(entries) && !isUnread(kept),
+  );
 
-  const announced = useSettled(sentence(sheet, answered, system));
   // A sentence waits until the reader pauses: half a number is not a mistake.
   const problems = answered.ok ? [] : answered.problems;
   const problemAt = (input: string) =>
@@ -124,12 +132,17 @@ export function WorksheetView({ sheet, formulas }: Props) {
       <Later
         draw={() => <Explained sheet={sheet} answered={answered} formulas={formulas} say={say} />}
       />
-      <p class="unseen" role="status">
-        {announced}
-      </p>
+      <Said text={sentence(sheet, answered, system)} />
     </div>
   );
 }
+
+/** What a screen reader hears once it has settled: by itself, so that the pause draws nothing else. */
+const Said = ({ text }: { readonly text: string }) => (
+  <p class="unseen" role="status">
+    {useSettled(text)}
+  </p>
+);
 
 /** What the result comes of: figure, tables and working. */
 function Explained({
@@ -184,63 +197,54 @@ function shownFields(reading: Reading) {
 
 /**
  * Puts the results a worksheet keeps on the bench, once anything in it is the reader's own. Where two
- * worksheets keep the same thing, the one that changed last has it.
+ * worksheets keep the same thing, the one last worked on has it.
  */
 function useKeeping(
   sheet: AnyWorksheet,
-  reading: Reading,
+  { own, onExample }: Reading,
   answered: Answered | Unanswered,
+  worked: boolean,
   read: boolean,
 ) {
-  const before = useRef<Record<string, number | undefined>>({});
   useEffect(() => {
     // The page as it was built knows no bench: what it shows first is nobody's answer.
     if (!read) return;
     const owner = { from: sheet.question, by: sheet.id };
-    const { onExample } = reading;
     for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
-      const found = answered.ok ? answered.numbers[name] : undefined;
-      const holder = $kept.get()[key];
-      if (reading.own && !answered.ok) {
-        const had = before.current[name];
-        before.current[name] = undefined;
-        // What another worksheet has does not wait for this one.
-        if (mayKeep({ holder, sheet, had, has: undefined, onExample }))
-          keep(key, { waits: true, ...owner });
-        continue;
-      }
-      const mine = reading.own && found ? found : undefined;
-      const had = name in before.current ? before.current[name] : 'first';
-      const has = mine?.value;
-      before.current[name] = has;
-      if (!mayKeep({ holder, sheet, had, has, onExample })) continue;
-      keep(
-        key,
-        mine && {
-          v: mine.value,
-          ...(mine.sure && { pm: mine.sure.pm }),
-          ...(onExample && { example: true }),
-          ...owner,
-        },
-      );
+      const mine = own && answered.ok ? answered.numbers[name] : undefined;
+      // What another worksheet has does not wait for this one.
+      const asked = { holder: $kept.get()[key], sheet, worked, has: mine?.value, onExample };
+      if (!mayKeep(asked)) continue;
+      if (own && !answered.ok) keep(key, { waits: true, ...owner });
+      else
+        keep(
+          key,
+          mine && {
+            v: mine.value,
+            ...(mine.sure && { pm: mine.sure.pm }),
+            ...(onExample && { example: true }),
+            ...owner,
+          },
+        );
     }
   });
 }
 
 /** Takes the reader's entries out of a worksheet, and offers them back. */
 function reset(sheet: AnyWorksheet) {
-  const before = $entries.get();
+  const { entries, kept = {}, used = {} } = onBench();
   const keys = entryKeys(sheet);
   for (const key of keys) enter(key, undefined);
   use(sheet.id, false);
-  notify('reset', `“${sheet.question}” shows the example again.`, [
+  notify(`reset-${sheet.id}`, `“${sheet.question}” shows the example again.`, [
     {
       label: 'Put mine back',
       undoes: true,
       run: () => {
         // What was typed since stays.
-        for (const key of keys) if (!$entries.get()[key]) enter(key, before[key]);
-        use(sheet.id, true);
+        for (const key of keys) if (!$entries.get()[key]) enter(key, entries[key]);
+        for (const key of Object.values(sheet.keeps ?? {})) keep(key, kept[key]);
+        use(sheet.id, sheet.id in used);
       },
     },
   ]);

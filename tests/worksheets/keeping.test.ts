@@ -10,17 +10,16 @@ describe('two worksheets that keep the same thing', () => {
   const mine = { from: sheet.question, by: sheet.id };
   const other = { v: 0.1, from: 'How much must I make?', by: 'pieces' };
 
+  const rest = { sheet, onExample: false };
+
   test('nothing there, or its own: it writes', () => {
-    expect(mayKeep({ holder: undefined, sheet, had: 'first', has: 1, onExample: false })).toBe(
-      true,
-    );
+    expect(mayKeep({ ...rest, holder: undefined, worked: false, has: 1 })).toBe(true);
     const own = { v: 1, ...mine };
-    expect(mayKeep({ holder: own, sheet, had: 1, has: undefined, onExample: false })).toBe(true);
+    expect(mayKeep({ ...rest, holder: own, worked: false, has: undefined })).toBe(true);
   });
 
   test('its own under other words, or from before ids were: it writes; the other’s under its words: not', () => {
-    const may = (holder: Kept) =>
-      mayKeep({ holder, sheet, had: 1, has: undefined, onExample: false });
+    const may = (holder: Kept) => mayKeep({ ...rest, holder, worked: false, has: undefined });
     expect(may({ v: 1, from: 'What did it hold?', by: sheet.id })).toBe(true);
     expect(may({ waits: true, from: 'What did it hold?', by: sheet.id })).toBe(true);
     expect(may({ v: 1, from: sheet.question })).toBe(true);
@@ -28,21 +27,19 @@ describe('two worksheets that keep the same thing', () => {
     expect(may({ v: 1, from: other.from })).toBe(false);
   });
 
-  test('the other’s: not when a page opens, not when nothing has changed, not to take it away', () => {
-    expect(mayKeep({ holder: other, sheet, had: 'first', has: 1, onExample: false })).toBe(false);
-    expect(mayKeep({ holder: other, sheet, had: 1, has: 1, onExample: false })).toBe(false);
-    expect(mayKeep({ holder: other, sheet, had: 1, has: undefined, onExample: false })).toBe(false);
+  test('the other’s: not when a page opens or a reading both share changes, not to take it away', () => {
+    expect(mayKeep({ ...rest, holder: other, worked: false, has: 1 })).toBe(false);
+    expect(mayKeep({ ...rest, holder: other, worked: true, has: undefined })).toBe(false);
   });
 
-  test('the other’s, when it has just been worked on: it takes over', () => {
-    expect(mayKeep({ holder: other, sheet, had: 1, has: 2, onExample: false })).toBe(true);
-    expect(mayKeep({ holder: other, sheet, had: undefined, has: 2, onExample: false })).toBe(true);
+  test('the other’s, while it is worked on: it takes over', () => {
+    expect(mayKeep({ ...rest, holder: other, worked: true, has: 2 })).toBe(true);
   });
 });
 
 describe('a result that rests on the example', () => {
   const sheet = { id: 'pieces', question: 'How much must I make?' };
-  const change = { sheet, had: 1, has: 2, onExample: true };
+  const change = { sheet, worked: true, has: 2, onExample: true };
   const theirs = { v: 1, from: 'What does this form hold?', by: 'shapes' };
 
   test('takes nothing from one that rests on the reader’s own numbers', () => {

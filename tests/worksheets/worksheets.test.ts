@@ -6,6 +6,7 @@ import type { Entries, Entry, System } from '../../src/bench/entries.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { type Answered, answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { Fields } from '../../src/islands/fields.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
@@ -111,6 +112,25 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet
       { numRuns: 150 },
     );
   });
+});
+
+test('a unit of another kind, as a link may bring it, is said beside its field and stops nothing else', () => {
+  for (const sheet of sheets)
+    for (const [name, field] of Object.entries(sheet.fields as Fields)) {
+      if (field.type !== 'number') continue;
+      const u = field.kind === 'mass' ? 'mm' : 'kg';
+      const pm = field.plusMinus === undefined ? {} : { p: '1', pu: u };
+      const entry = { t: '1', u, s: 'metric', d: { metric: u }, ...pm } as const;
+      const entries = { [benchKey(sheet, name)]: entry };
+      for (const system of ['metric', 'us'] as const) {
+        const reading = readWorksheet(sheet, entries, {}, speaker(system)).fields[name]!;
+        const { text, problem } = reading as NumberReading;
+        expect(text, `${sheet.id}.${name}`).toBe(`1 ${u}`);
+        expect(problem, `${sheet.id}.${name}`).toContain(`‘1 ${u}’ is a `);
+        if (field.plusMinus !== undefined)
+          expect((reading as NumberReading).pmProblem).toContain(`‘1 ${u}’ is a `);
+      }
+    }
 });
 
 test('a field that takes another worksheet’s result shows the same example as that result', () => {

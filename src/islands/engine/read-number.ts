@@ -1,6 +1,6 @@
-import { type Entry, type KeptResults, shownUnit } from '../../bench/entries.ts';
+import { type Entry, isUnitOf, type KeptResults, shownUnit } from '../../bench/entries.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { type Kind, unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { NumberField } from '../fields.ts';
 import { outOfBounds, unread } from './problems.ts';
@@ -64,8 +64,7 @@ export function readNumber(
     };
   }
 
-  const typed = entry.t;
-  const typedIn = entry.u ?? unit;
+  const [typed, typedIn] = asTyped(entry.t, entry.u, field.kind, unit);
   const parsed = parseQuantity(field.oneTo ? withoutOne(typed) : typed, field.kind, typedIn);
   const onOffer = fromKept && {
     from: fromKept.from,
@@ -104,6 +103,17 @@ export function readNumber(
   };
 }
 
+/** What was typed and in which unit; one of another kind joins the text, to be read there and refused. */
+function asTyped<T extends string | undefined>(
+  text: T,
+  id: string | undefined,
+  kind: Kind,
+  shown: string,
+) {
+  if (text === undefined || id === undefined) return [text, shown] as const;
+  return isUnitOf(kind, id) ? ([text, id] as const) : ([`${text} ${id}`, shown] as const);
+}
+
 /** `1:40`, `1 to 40`, `40 : 1` → `40`. */
 const withoutOne = (text: string): string =>
   /^\s*1\s*(?::|to)\s*(.+)$/i.exec(text)?.[1] ??
@@ -121,8 +131,7 @@ function readPlusMinus(
     return { pmText: undefined, pm: kept ?? 0, pmProblem: undefined };
   // A ± on a temperature is a difference, not a point on the scale.
   const kind = field.kind === 'temperature' ? 'temperatureDifference' : field.kind;
-  const typed = entry?.p;
-  const typedIn = entry?.pu ?? unit;
+  const [typed, typedIn] = asTyped(entry?.p, entry?.pu, kind, unit);
   const parsed =
     typed !== undefined
       ? parseQuantity(typed, kind, typedIn)
