@@ -60,3 +60,19 @@ test('in the cold set goes by the law that age starts from', () => {
   expect(initial(cold) / 9000).toBeCloseTo(factor, 9);
   expect(initial({ ...cold, law: 'arrhenius' })).toBeLessThan(initial(cold));
 });
+
+test('an accelerator with a sheet is among the ways, with steel too, and without a sheet says who tells', () => {
+  const rows = (more: Partial<Values>) => {
+    const v = { ...values, ...more };
+    return setTime.tables![0]!.rows(setTime.work(v, {} as never), v, say);
+  };
+  const plain = rows({ accelerator: 'none', steel: 'yes' });
+  expect(plain.at(-2)!.slice(0, 2)).toEqual(['Another accelerator', 'by its sheet']);
+  expect(plain.at(-1)![1]).toBe('never with steel');
+  const own = { accelerator: 'product', steel: 'yes' } as const;
+  const [name, time, share] = rows(own).at(-2)!;
+  expect(name).toBe('Another accelerator, 2.0\u00a0%');
+  // The way promises what the result above the table has come to.
+  expect(time).toBe(say(initial(own), 'time', { units: { metric: 'h', us: 'h' }, significant: 2 }));
+  expect(share).toBe('70\u00a0%');
+});

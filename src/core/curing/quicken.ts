@@ -1,20 +1,26 @@
 import { demand } from '../domain-error.ts';
-import { chlorideSet } from './accelerator.ts';
+import { acceleratorFactor, chlorideSet } from './accelerator.ts';
 import type { AgeLaw } from './age-factor.ts';
 import { demandNotNegative } from './bounds.ts';
 import { demandSet, type SetTimes, scaleSet, setByTemperature } from './set.ts';
 
 /** Ways to quicken set, cheapest first. The order is common practice, no source. @source common-practice */
-const WAYS = ['warmer-water', 'warmer-room', 'rapid-cement', 'calcium-chloride'] as const;
+const WAYS = [
+  'warmer-water',
+  'warmer-room',
+  'rapid-cement',
+  'accelerator-by-sheet',
+  'calcium-chloride',
+] as const;
 
 type Way = (typeof WAYS)[number];
 
 export interface Quickened {
   readonly way: Way;
-  /** Times by Arrhenius, or by the factor the way brings, s. */
-  readonly set: SetTimes;
-  /** Share of the plain initial set that is left. */
-  readonly factor: number;
+  /** Times by Arrhenius, or by the factor the way brings, s; undefined where nothing can be worked. */
+  readonly set: SetTimes | undefined;
+  /** Share of the plain initial set that is left; undefined with `set`. */
+  readonly factor: number | undefined;
   /** False when the way must not be used here. */
   readonly allowed: boolean;
 }
@@ -24,10 +30,12 @@ export interface Quickened {
  *
  * `set` now, s, at mix `temperature` K; `law` of ageing; `mixWarmer` and `roomWarmer` K the
  * mix would be by warmer water and by a warmer room; `rapidFactor` share of the set the quicker cement
- * takes, from its bag (left out if absent); `chlorideDose` share of the cement's mass; `steel`. Calcium
- * chloride with steel is listed as not allowed, never worked. No range is published.
- * @throws {DomainError} for a warming below zero, a factor outside 0…1, or as setByTemperature and
- * chlorideSet.
+ * takes, from its bag (left out if absent); `product` what another accelerator's sheet says, as
+ * acceleratorFactor takes it (listed without times if absent: its sheet tells); `chlorideDose` share of
+ * the cement's mass; `steel`. Calcium chloride with steel is listed as not allowed, never worked. No
+ * range is published.
+ * @throws {DomainError} for a warming below zero, a factor outside 0…1, or as setByTemperature,
+ * acceleratorFactor and chlorideSet.
  * @source fhp-1977 from memory
  * @source jove-16919
  */
@@ -38,10 +46,11 @@ export function quicken(of: {
   readonly mixWarmer: number;
   readonly roomWarmer: number;
   readonly rapidFactor?: number;
+  readonly product?: Parameters<typeof acceleratorFactor>[0];
   readonly chlorideDose: number;
   readonly steel: boolean;
 }): readonly Quickened[] {
-  const { set, temperature, law, rapidFactor, steel } = of;
+  const { set, temperature, law, rapidFactor, product, steel } = of;
   demandSet(set);
   const warmed = (by: number): SetTimes => {
     demandNotNegative('warmer', by, 'temperatureDifference');
@@ -54,19 +63,24 @@ export function quicken(of: {
   };
   if (rapidFactor !== undefined)
     demand('rapidFactor', rapidFactor, 'ratio', { min: 0, aboveMin: true, max: 1 });
-  const chloride = steel
-    ? set
-    : scaleSet(set, chlorideSet({ dose: of.chlorideDose, steel }).factor);
+  const scaled = (factor: number | undefined) =>
+    factor === undefined ? undefined : scaleSet(set, factor);
   const found: Readonly<Record<Way, SetTimes | undefined>> = {
     'warmer-water': warmed(of.mixWarmer),
     'warmer-room': warmed(of.roomWarmer),
-    'rapid-cement': rapidFactor === undefined ? undefined : scaleSet(set, rapidFactor),
-    'calcium-chloride': chloride,
+    'rapid-cement': scaled(rapidFactor),
+    'accelerator-by-sheet': scaled(product && acceleratorFactor(product).factor),
+    'calcium-chloride': scaled(
+      steel ? undefined : chlorideSet({ dose: of.chlorideDose, steel }).factor,
+    ),
   };
-  return WAYS.flatMap((way) => {
+  return WAYS.filter((way) => way !== 'rapid-cement' || rapidFactor !== undefined).map((way) => {
     const times = found[way];
-    if (!times) return [];
-    const allowed = !(way === 'calcium-chloride' && steel);
-    return [{ way, set: times, factor: times.initial / set.initial, allowed }];
+    return {
+      way,
+      set: times,
+      factor: times && times.initial / set.initial,
+      allowed: !(way === 'calcium-chloride' && steel),
+    };
   });
 }

@@ -14,6 +14,10 @@ const WAYS = {
   'warmer-water': ['Warmer mixing water', 'a kettle; never above 60\u00a0°C (140\u00a0°F)'],
   'warmer-room': ['A warmer room and bags', 'heat for a night; no open flame'],
   'rapid-cement': ['Rapid-hardening cement', 'another bag; more heat inside a thick part'],
+  'accelerator-by-sheet': [
+    'Another accelerator',
+    'its price; try it with your foam; with steel, one free of chloride',
+  ],
   'calcium-chloride': ['Calcium chloride', 'rust, more shrinkage, less resistance to sulfate'],
 } as const;
 /** Before this the pour itself may not be over. Common practice, no source, s. */
@@ -218,18 +222,22 @@ export default worksheet({
       rows: ({ ways }, v, say) =>
         ways.map(({ way, set, factor, allowed }) => {
           const [name, cost] = WAYS[way];
-          const by =
+          const dose =
             way === 'calcium-chloride'
-              ? `, ${say(Math.min(v.chloride, CHLORIDE_LIMIT), 'ratio', { units: PERCENT, significant: 2 })}`
-              : '';
-          return allowed
+              ? Math.min(v.chloride, CHLORIDE_LIMIT)
+              : way === 'accelerator-by-sheet'
+                ? v.dose
+                : undefined;
+          const by =
+            dose === undefined ? '' : `, ${say(dose, 'ratio', { units: PERCENT, significant: 2 })}`;
+          return set && factor !== undefined
             ? [
                 `${name}${by}`,
                 say(set.initial, 'time', { units: HOURS, significant: 2 }),
                 `${Math.round(factor * 100)}\u00a0%`,
                 cost,
               ]
-            : [name, 'never with steel', '–', cost];
+            : [name, allowed ? 'by its sheet' : 'never with steel', '–', cost];
         }),
     },
   ],

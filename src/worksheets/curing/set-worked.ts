@@ -55,6 +55,7 @@ export function setWorked(v: Values<typeof setFields>) {
       mixWarmer: v.warmerWater,
       roomWarmer: v.warmerRoom,
       rapidFactor: v.rapid,
+      ...(v.accelerator === 'product' && { product: v }),
       chlorideDose: Math.min(v.chloride, CHLORIDE_LIMIT),
       steel,
     }),

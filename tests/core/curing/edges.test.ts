@@ -108,5 +108,10 @@ test('a cement with no rapid kind is quickened by the other ways', () => {
     chlorideDose: 0.02,
     steel: false,
   });
-  expect(ways.map(({ way }) => way)).toEqual(['warmer-water', 'warmer-room', 'calcium-chloride']);
+  expect(ways.map(({ way }) => way)).toEqual([
+    'warmer-water',
+    'warmer-room',
+    'accelerator-by-sheet',
+    'calcium-chloride',
+  ]);
 });

@@ -31,18 +31,29 @@ describe('the race', () => {
       rapidFactor: 0.7,
       chlorideDose: 0.02,
     };
-    const ways = quicken({ ...of, steel: false });
+    const product = { dose: 0.02, lowest: 0.01, highest: 0.04, claimed: 0.4 };
+    const ways = quicken({ ...of, product, steel: false });
     expect(ways.map((way) => way.way)).toEqual([
       'warmer-water',
       'warmer-room',
       'rapid-cement',
+      'accelerator-by-sheet',
       'calcium-chloride',
     ]);
     for (const { factor, allowed } of ways) {
       expect(factor).toBeLessThan(1);
       expect(allowed).toBe(true);
     }
-    const barred = quicken({ ...of, steel: true }).at(-1)!;
-    expect(barred).toMatchObject({ way: 'calcium-chloride', allowed: false, factor: 1 });
+    // Half the sheet's highest dose: half of the 60 % it takes away.
+    expect(ways[3]!.factor).toBeCloseTo(0.7, 12);
+    expect(ways[3]!.set!.final).toBeCloseTo(3.5 * 3600, 6);
+    const [bySheet, barred] = quicken({ ...of, steel: true }).slice(-2);
+    expect(bySheet).toEqual({
+      way: 'accelerator-by-sheet',
+      set: undefined,
+      factor: undefined,
+      allowed: true,
+    });
+    expect(barred).toMatchObject({ way: 'calcium-chloride', allowed: false, set: undefined });
   });
 });
