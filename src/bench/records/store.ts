@@ -143,14 +143,21 @@ export async function saveRecord(record: BatchRecord): Promise<Saved> {
   }
 }
 
+export type Put =
+  | { readonly ok: true }
+  /** Nothing was stored. `moved`: a batch here is not as it was planned over. */
+  | { readonly ok: false; readonly say: string; readonly moved?: true };
+
 /**
- * Stores records as they are, with their photos, in one go: all or none. For what was brought in. None
- * when a record there cannot be read, or a photo there is another batch's and bears the id of one of these.
+ * Stores records as they are, with their photos, in one go: all or none. For what was brought in. `over` has
+ * the revision each takes the place of; one without is new. None when a record there cannot be read or is of
+ * another revision, or a photo there is another batch's and bears the id of one of these.
  */
 export async function putRecords(
   records: readonly BatchRecord[],
   photos: readonly Photo[],
-): Promise<{ readonly ok: true } | { readonly ok: false; readonly say: string }> {
+  over: ReadonlyMap<string, number> = new Map(),
+): Promise<Put> {
   try {
     const tx = (await database()).transaction(['batches', 'photos'], 'readwrite');
     const [there, pictures] = [tx.objectStore('batches'), tx.objectStore('photos')];
@@ -158,10 +165,13 @@ export async function putRecords(
       const { id, name } = record;
       const found = look(await there.get(id));
       const fault = faultIn(record);
-      if (found.is !== 'unreadable' && !fault) continue;
+      const moved = (found.is === 'there' ? found.record.revision : undefined) !== over.get(id);
+      if (found.is !== 'unreadable' && !fault && !moved) continue;
       await tx.done;
-      const why = found.is === 'unreadable' ? found.say : `In it ${fault}.`;
-      return { ok: false, say: `Nothing was stored, because of “${name || id}”. ${why}` };
+      const nothing = `Nothing was stored, because of “${name || id}”.`;
+      if (found.is === 'unreadable') return { ok: false, say: `${nothing} ${found.say}` };
+      if (fault) return { ok: false, say: `${nothing} In it ${fault}.` };
+      return { ok: false, moved: true, say: `${nothing} It was changed in another tab meanwhile.` };
     }
     const owners = new Map<string, string>();
     for (const { id, batch } of photos) {

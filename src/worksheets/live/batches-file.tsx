@@ -5,7 +5,6 @@ import { LARGEST_FILE, readFile } from '../../bench/records/file.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
 import { differences, newId } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
-import { putRecords } from '../../bench/records/store.ts';
 import { type Bench, onBench, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
@@ -13,6 +12,7 @@ import { Table } from '../../islands/parts/Table.tsx';
 import {
   against,
   benchToTake,
+  bringIn,
   type Coming,
   many,
   photoKey,
@@ -66,11 +66,20 @@ export default function BatchesFile() {
     const { records, photos } = toStore(plan, choiceOf, () => idFor());
     return { records, photos: photos.filter((photo) => !photosHere.has(photoKey(photo))) };
   };
-  const bringIn = async (what: Coming) => {
+  /** A second press before the first has answered would find its own batches in the way. */
+  const busy = useRef(false);
+  const bring = async (what: Coming) => {
+    if (busy.current) return;
+    busy.current = true;
     const { records, photos } = wouldStore(what);
-    const put = await putRecords(records, photos);
+    const put = await bringIn(what, { records, photos }).finally(() => {
+      busy.current = false;
+    });
     if (!put.ok) {
       setSaid(put.say);
+      if (!put.anew) return;
+      setChoices({});
+      setComing(put.anew);
       return;
     }
     if (records.length > 0) askToPersist();
@@ -197,12 +206,7 @@ export default function BatchesFile() {
             ) : null,
           )}
           <p class="records-line">
-            <button
-              type="button"
-              class="main"
-              disabled={main === ''}
-              onClick={() => bringIn(coming)}
-            >
+            <button type="button" class="main" disabled={main === ''} onClick={() => bring(coming)}>
               {main === '' ? 'Nothing to bring in' : `Bring in ${main}`}
             </button>
             {coming.bench && !takesBench(coming) && (

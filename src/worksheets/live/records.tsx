@@ -73,7 +73,8 @@ export default function Records() {
   };
   const put = async (batches: readonly BatchRecord[], photos: readonly Photo[]) => {
     const done = await putRecords(batches, photos);
-    if (!done.ok) notify('refused', done.say);
+    // What is here already, by another tab or a second press, is in the list.
+    if (!done.ok && !done.moved) notify('refused', done.say);
     await load();
   };
   const loadDemo = async () => put((await import('../shared/demo-batches.ts')).demoBatches(), []);

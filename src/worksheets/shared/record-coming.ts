@@ -4,7 +4,7 @@ import type { BroughtIn } from '../../bench/records/file.ts';
 import { benchIsEmpty } from '../../bench/records/from-bench.ts';
 import { type Change, planMerge, type toStore } from '../../bench/records/merge.ts';
 import type { Photo } from '../../bench/records/record.ts';
-import { allPhotos, listRecords } from '../../bench/records/store.ts';
+import { allPhotos, listRecords, type Put, putRecords } from '../../bench/records/store.ts';
 import { nameOf } from './record-words.ts';
 
 /** A file that is to be brought in, beside what is here. */
@@ -37,6 +37,28 @@ export async function against(what: Pick<Coming, 'name' | 'file' | 'bench'>): Pr
     !invented && plan[i]!.record.invented ? [nameOf(plan[i]!.record)] : [],
   );
   return { ...what, plan, unmarked, photosHere: new Set(here.map(photoKey)) };
+}
+
+/**
+ * Stores what is to come over what it was held against. When that has changed since, nothing is stored, and
+ * `anew` is what would change now.
+ */
+export async function bringIn(
+  what: Coming,
+  { records, photos }: ReturnType<typeof toStore>,
+): Promise<Put & { readonly anew?: Coming }> {
+  const over = new Map(
+    what.plan.flatMap((change) =>
+      change.what === 'changed' ? [[change.here.id, change.here.revision]] : [],
+    ),
+  );
+  const put = await putRecords(records, photos, over);
+  if (put.ok || !put.moved) return put;
+  return {
+    ...put,
+    say: `${put.say} Look again at what would change.`,
+    anew: await against(what).catch(() => what),
+  };
 }
 
 /** The bench of a file, when it holds anything else than the one here. */

@@ -150,6 +150,63 @@ describe('the list', () => {
   });
 });
 
+describe('a file that is brought in', () => {
+  const theirs = { ...record, notes: 'of the file' };
+  const look = async () => {
+    const { against } = await import('../../../src/worksheets/shared/record-coming.ts');
+    const file = { batches: [theirs], photos: [], refused: [] };
+    return against({ name: '', file, bench: undefined });
+  };
+  const take = async (coming: Awaited<ReturnType<typeof look>>) => {
+    const { bringIn } = await import('../../../src/worksheets/shared/record-coming.ts');
+    return bringIn(
+      coming,
+      toStore(coming.plan, () => 'take', newId),
+    );
+  };
+
+  test('takes the place of what it was held against', async () => {
+    await db.stores.batches.put(record as never);
+    expect(await take(await look())).toEqual({ ok: true });
+    expect(await batches()).toEqual([{ ...theirs, revision: 2 }]);
+  });
+
+  test.each<[string, BatchRecord | undefined, object]>([
+    ['saved', record, { what: 'changed', here: { notes: 'typed in tab 2' } }],
+    ['begun', undefined, { what: 'changed', here: { notes: 'typed in tab 2' } }],
+  ])('never of what another tab has %s since: that is shown', async (_, here, change) => {
+    if (here) await db.stores.batches.put(here as never);
+    const coming = await look();
+    const typed = { ...record, notes: 'typed in tab 2' };
+    expect(await store.saveRecord({ ...typed, revision: here ? 1 : 0 })).toMatchObject({
+      ok: true,
+    });
+    const put = await take(coming);
+    expect(put).toMatchObject({
+      ok: false,
+      say: expect.stringMatching(/^Nothing was stored.*“Slabs”.*changed in another tab/),
+      anew: { plan: [change] },
+    });
+    expect(await batches()).toMatchObject([{ notes: 'typed in tab 2' }]);
+    // Looked at again, it may be taken.
+    expect(put.ok || (await take(put.anew!))).toEqual({ ok: true });
+    expect(await batches()).toMatchObject([{ notes: 'of the file', revision: here ? 3 : 2 }]);
+  });
+
+  test('does not bring back what another tab has removed since', async () => {
+    await db.stores.batches.put(record as never);
+    const coming = await look();
+    await bin.removeRecords(['a']);
+    expect(await take(coming)).toMatchObject({ ok: false, anew: { plan: [{ what: 'new' }] } });
+    expect(await batches()).toEqual([]);
+  });
+
+  test('is new only where nothing is, not even what was never saved again', async () => {
+    await db.stores.batches.put({ ...record, revision: 0 } as never);
+    expect(await store.putRecords([theirs], [])).toMatchObject({ ok: false, moved: true });
+  });
+});
+
 describe('photos', () => {
   beforeEach(() => store.putRecords([record], [photo('p1', 'a')]));
 
