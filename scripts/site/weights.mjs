@@ -17,7 +17,7 @@ import { filesOf, pagesOf } from './pages.mjs';
 
 /** What no worksheet needs to compute: it is fetched when the reader hands over a file or opens a dialog. */
 const ON_REQUEST =
-  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-batch)\b/;
+  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-batch|take-aside)\b/;
 
 const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^"'`]+\.js)["'`]/g;
 const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;

@@ -9,6 +9,9 @@ export const KEYS = {
   kept: 'suds.kept.1.',
   used: 'suds.used.1.',
   ticks: 'suds.ticks.1.',
+  clock: 'suds.clock.1',
+  run: 'suds.run.1',
+  learned: 'suds.learned.1',
   aside: 'suds.aside.',
   units: 'suds.units',
 } as const;
@@ -28,6 +31,9 @@ export function decode<T>(text: string, fits: (x: unknown) => x is T): T | undef
   }
 }
 
+/** A newer version's, which an older copy of the site may meet in the same browser. It will be read there again. */
+const isNewer = (key: string) => Number(/^suds\.(?:bench|kept)\.(\d+)\./.exec(key)?.[1]) > 1;
+
 /**
  * Moves every stored value that this version cannot read out of the way, so that one damaged or
  * older value never stops the rest from opening. Says how many, and keeps them to be looked at.
@@ -35,7 +41,7 @@ export function decode<T>(text: string, fits: (x: unknown) => x is T): T | undef
 export function setDamagedAside(store = localStore()): readonly string[] {
   if (!store) return [];
   const ours = Object.keys(store).filter(
-    (key) => key.startsWith('suds.bench.') || key.startsWith('suds.kept.'),
+    (key) => /^suds\.(bench|kept)\./.test(key) && !isNewer(key),
   );
   const damaged = ours.filter((key) => {
     const prefix = Object.keys(CHECKS).find((prefix) => key.startsWith(prefix));
@@ -58,8 +64,8 @@ export function setDamagedAside(store = localStore()): readonly string[] {
   return damaged;
 }
 
-/** A summary of the records is no loss: it is made anew. */
-const MADE_ANEW = 'suds.learned.';
+/** No loss: a summary of the records is made anew, and a run begins at its first step, its record whole. */
+const NO_LOSS: readonly string[] = [KEYS.learned, KEYS.run];
 
 /** Lets the page go on when the browser stores nothing, or has no room: says so once and keeps values in memory. */
 export function forgiving(store: Storage | undefined): Storage {
@@ -71,7 +77,7 @@ export function forgiving(store: Storage | undefined): Storage {
       [...held.keys()].some((key) => key.startsWith(KEYS.entries)),
     );
   const tell = (key: string) => {
-    if (told || key.startsWith(MADE_ANEW)) return;
+    if (told || NO_LOSS.includes(key)) return;
     told = true;
     notify(
       'not-stored',
@@ -115,6 +121,12 @@ export function openStorage(): void {
     notify(
       'set-aside',
       `${damaged.length === 1 ? 'One stored reading' : `${damaged.length} stored readings`} could not be read and ${damaged.length === 1 ? 'was' : 'were'} set aside (${damaged.map(shortName).join(', ')}). Everything else is as you left it.`,
+      [
+        {
+          label: 'Take out what was set aside',
+          run: async () => (await import('./take-aside.ts')).takeAside(),
+        },
+      ],
     );
   setPersistentEngine(forgiving(store), windowPersistentEvents);
 }

@@ -3,7 +3,7 @@ import type { Entry } from '../bench/entries.ts';
 import { notify } from '../bench/notices.ts';
 import { $entries, $kept, enter, keep, onBench, use } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
-import { mayKeep } from './engine/keeping.ts';
+import { isBy, mayKeep } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
 import { choices, inputId, isShown, pmId, type Reading } from './engine/reading.ts';
 import { type Say, speaker } from './engine/say.ts';
@@ -243,7 +243,8 @@ function reset(sheet: AnyWorksheet) {
       run: () => {
         // What was typed since stays.
         for (const key of keys) if (!$entries.get()[key]) enter(key, entries[key]);
-        for (const key of Object.values(sheet.keeps ?? {})) keep(key, kept[key]);
+        for (const key of Object.values(sheet.keeps ?? {}))
+          if (kept[key] && isBy(kept[key], sheet)) keep(key, kept[key]);
         use(sheet.id, sheet.id in used);
       },
     },

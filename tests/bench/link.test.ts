@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Entries, isEntry } from '../../src/bench/entries.ts';
 import { fromFragment, toFragment } from '../../src/bench/link.ts';
+import { LIMITS } from '../../src/bench/records/limits.ts';
 
 const batch: Entries = {
   'bucket.tare': { t: '22½ lb', u: 'kg', s: 'metric', p: '0,01', pu: 'kg' },
@@ -54,9 +55,10 @@ describe('a link', () => {
 
   test('is made only where it will be taken: up to as many readings and as long as that', () => {
     const many = (count: number): Entries =>
-      Object.fromEntries(Array.from({ length: count }, (_, i) => [`k${i}`, { t: '1' }]));
-    expect(fromFragment(toFragment({ entries: many(400) }, 'us')!)).toMatchObject({ ok: true });
-    expect(toFragment({ entries: many(401) }, 'us')).toBeUndefined();
+      Object.fromEntries(Array.from({ length: count }, (_, i) => [`k${i}`, {}]));
+    const most = LIMITS.benchEntries;
+    expect(fromFragment(toFragment({ entries: many(most) }, 'us')!)).toMatchObject({ ok: true });
+    expect(toFragment({ entries: many(most + 1) }, 'us')).toBeUndefined();
     const long = (size: number): Entries => ({ 'curing.readings': { t: '1'.repeat(size) } });
     expect(isEntry(long(4000)['curing.readings'])).toBe(true);
     const four = Object.fromEntries(
@@ -85,7 +87,9 @@ describe('a link', () => {
     [
       'with too many readings',
       encoded({
-        entries: Object.fromEntries(Array.from({ length: 401 }, (_, i) => [`k${i}`, { t: '1' }])),
+        entries: Object.fromEntries(
+          Array.from({ length: LIMITS.benchEntries + 1 }, (_, i) => [`k${i}`, { t: '1' }]),
+        ),
       }),
     ],
   ])('%s is refused with a sentence', (_, fragment) => {

@@ -52,6 +52,12 @@ describe('stored values that cannot be read', () => {
     ]);
   });
 
+  test('stay where they are when a newer version wrote them', () => {
+    store.setItem('suds.bench.2.bucket.tare', '{"of":"tomorrow"}');
+    expect(setDamagedAside(store)).not.toContain('suds.bench.2.bucket.tare');
+    expect(store.getItem('suds.bench.2.bucket.tare')).toBe('{"of":"tomorrow"}');
+  });
+
   test('are kept to be looked at', () => {
     setDamagedAside(store);
     expect(store.getItem('suds.aside.suds.bench.1.foam.method')).toBe('not json');

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
@@ -82,7 +83,7 @@ describe('the bench', () => {
     await expect.poll(() => page.locator('#notices').innerText()).toContain('was not used');
     const link = Buffer.from(
       JSON.stringify({
-        units: 'metric',
+        units: 'us',
         entries: { 'foam-density.full': { t: '3.1', u: 'kg', s: 'metric' } },
       }),
     );
@@ -90,7 +91,10 @@ describe('the bench', () => {
     await expect.poll(() => page.locator('#notices').innerText()).toContain('holds other readings');
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.9');
     await page.getByRole('button', { name: 'Use the link’s batch' }).click();
-    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('3.1');
+    // The link's units come with it, and go again with it.
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('6.8343');
+    await page.getByRole('button', { name: 'Put mine back' }).click();
+    await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.9');
   });
 
   test('opens with what can be read when the store is damaged', async () => {
@@ -111,5 +115,9 @@ describe('the bench', () => {
       localStorage.getItem('suds.aside.suds.bench.1.bucket.tare'),
     );
     expect(aside).toBe('{broken');
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Take out what was set aside' }).click();
+    const file = await readFile(await (await download).path(), 'utf8');
+    expect(JSON.parse(file)).toMatchObject({ 'suds.bench.1.bucket.tare': '{broken' });
   });
 });

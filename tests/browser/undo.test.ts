@@ -42,6 +42,42 @@ test('readings put back leave alone what was typed since', async () => {
   expect(await tare!.inputValue()).toBe('0.95');
 });
 
+test('two worksheets put back to the example can both be had back', async () => {
+  const page = await open('mix/proportion/');
+  const [density, volume] = [page.locator('#proportion-wetDensity'), page.locator('#batch-volume')];
+  await density.fill('500');
+  await volume.fill('33');
+  for (const sheet of ['proportion', 'batch'])
+    await page
+      .locator(`[data-worksheet="${sheet}"]`)
+      .getByRole('button', { name: 'Back to the example' })
+      .click();
+  await expect.poll(() => volume.inputValue()).not.toBe('33');
+  const back = page.getByRole('button', { name: 'Put mine back' });
+  expect(await back.count()).toBe(2);
+  await back.first().click();
+  await back.first().click();
+  await expect.poll(() => density.inputValue()).toBe('500');
+  expect(await volume.inputValue()).toBe('33');
+});
+
+test('a reading that two worksheets share leaves what is kept with the one that is worked on', async () => {
+  const page = await open('mix/proportion/');
+  const planned = () => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.planned'));
+  await page.locator('#proportion-wetDensity').fill('500');
+  await expect.poll(planned).toContain('"v":500');
+  await page.locator('#proportion-waterCement').fill('0.45');
+  const cement = () => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.cement'));
+  const before = await cement();
+  await page.waitForTimeout(1200);
+  expect(await planned()).toContain('"v":500');
+  expect(await planned()).toContain('"by":"proportion"');
+  expect(await cement()).toContain('"by":"proportion"');
+  expect(await cement()).toBe(before);
+  await page.locator('#batch-wetDensity').fill('700');
+  await expect.poll(planned).toContain('"by":"batch"');
+});
+
 test('a batch sized by shapes is that batch again after the bench was cleared and put back, and in a link', async () => {
   const page = await open('placing/how-much/');
   await page.locator('#shapes-count').fill('3');

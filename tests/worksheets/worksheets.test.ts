@@ -3,13 +3,14 @@ import { Fragment, h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Entries, Entry, System } from '../../src/bench/entries.ts';
+import { LIMITS } from '../../src/bench/records/limits.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { type Answered, answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { Fields } from '../../src/islands/fields.ts';
-import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import { type AnyWorksheet, benchKey, entryKeys } from '../../src/islands/worksheet.ts';
 import { sheets } from './all.ts';
 import { examples } from './examples.ts';
 
@@ -112,6 +113,12 @@ describe.each(sheets.map((sheet) => [sheet.id, sheet] as const))('%s', (_, sheet
       { numRuns: 150 },
     );
   });
+});
+
+test('a record has room for every reading of every worksheet', () => {
+  const keys = new Set(sheets.flatMap((sheet) => entryKeys(sheet)));
+  expect(keys.size).toBeGreaterThan(400);
+  expect(keys.size).toBeLessThan(LIMITS.benchEntries);
 });
 
 test('a unit of another kind, as a link may bring it, is said beside its field and stops nothing else', () => {

@@ -12,5 +12,6 @@ export const LIMITS = {
   photo: 140_000,
   corrections: 20,
   logPoints: 5000,
-  benchEntries: 400,
+  /** More than all worksheets have fields. */
+  benchEntries: 1000,
 } as const;

@@ -162,13 +162,17 @@ function RowsInput({
                       id,
                     );
                     document.getElementById(id)?.focus();
-                    notify('row', `${capital(field.row)} ${at + 1} was removed.`, [
-                      {
-                        label: 'Put it back',
-                        undoes: true,
-                        run: () => onRows(now.current.toSpliced(at, 0, whole()[at]!), id),
-                      },
-                    ]);
+                    notify(
+                      `row-${id}-${reading.rows.length}`,
+                      `${capital(field.row)} ${at + 1} was removed.`,
+                      [
+                        {
+                          label: 'Put it back',
+                          undoes: true,
+                          run: () => onRows(now.current.toSpliced(at, 0, whole()[at]!), id),
+                        },
+                      ],
+                    );
                   }}
                 >
                   Remove {field.row} {at + 1}

@@ -2,7 +2,14 @@ import { useEffect, useState } from 'preact/hooks';
 import { fromFragment, toFragment } from '../../bench/link.ts';
 import { localStore } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
-import { $entries, clearBench, onBench, replaceBench, setUnits } from '../../bench/store.ts';
+import {
+  $entries,
+  $units,
+  clearBench,
+  onBench,
+  replaceBench,
+  setUnits,
+} from '../../bench/store.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
 
 /** What lies on the bench: how much, a link that carries it, and a way to clear it. */
@@ -78,27 +85,26 @@ function takeFromLink(): void {
     return;
   }
   const { entries, kept, units } = carried;
-  const take = () => {
+  const take = (told: string, back: string) => {
+    const [before, system] = [onBench(), $units.get()];
     replaceBench({ entries, kept });
     setUnits(units);
+    const run = () => {
+      replaceBench(before);
+      setUnits(system);
+    };
+    notify('link', told, [{ label: back, run, undoes: true }]);
   };
   const count = Object.keys(entries).length;
   const taken = `A batch of ${count} ${count === 1 ? 'reading' : 'readings'} came with the link`;
   if (Object.keys($entries.get()).length === 0) {
-    take();
-    notify('link', `${taken} and is on the bench.`);
+    take(`${taken} and is on the bench.`, 'Take it off again');
     return;
   }
-  const before = onBench();
   notify('link', `${taken}. Your bench holds other readings.`, [
     {
       label: 'Use the link’s batch',
-      run: () => {
-        take();
-        notify('link', 'The link’s batch is on the bench.', [
-          { label: 'Put mine back', run: () => replaceBench(before), undoes: true },
-        ]);
-      },
+      run: () => take('The link’s batch is on the bench.', 'Put mine back'),
     },
   ]);
 }

@@ -2,7 +2,7 @@ import type { SetAside } from '../../bench/records/database.ts';
 import { asideToFile, toFile } from '../../bench/records/file.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { allPhotos, photosOf } from '../../bench/records/store.ts';
-import { takeOut } from './take-out.ts';
+import { takeOut } from '../../bench/take-out.ts';
 
 /** Hands one batch to the reader as a file, whether it is stored or not. */
 export async function takeBatchOut(record: BatchRecord): Promise<void> {

@@ -5,7 +5,7 @@ import { today } from '../../bench/records/record.ts';
 import { onBench } from '../../bench/store.ts';
 import { many } from './record-coming.ts';
 import { allToTake } from './take-all.ts';
-import { takeOut } from './take-out.ts';
+import { takeOut } from '../../bench/take-out.ts';
 
 const PARTS =
   'All of it is too much for one file: keep every part, and bring them in one after the other.';
