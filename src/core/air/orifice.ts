@@ -2,8 +2,13 @@ import { demand } from '../domain-error.ts';
 import { AIR_GAMMA, dryAirDensity, FREE_AIR } from './density.ts';
 import { DRY_AIR_GAS_CONSTANT } from './moist.ts';
 
-/** Discharge coefficient of a sharp-edged hole at small pressure drop. @source common-practice (from memory: 0.60–0.62; it rises towards 0.8–0.9 when choked) */
+/** Discharge coefficient of a sharp-edged hole at small pressure drop. @source common-practice (from memory: 0.60–0.62) */
 export const SHARP_EDGED = 0.61;
+/**
+ * The same with hardly any pressure behind it. Between the two it rises all the way, choked or not, for the jet
+ * narrows behind the edge, and less so the lower the pressure there. @source perry-1949, cunningham-1951 (from memory: 0.84–0.85)
+ */
+export const SHARP_CHOKED = 0.85;
 /** Discharge coefficient of a well-rounded nozzle. @source common-practice (from memory: 0.95–0.99) */
 export const ROUNDED = 0.97;
 
@@ -49,13 +54,15 @@ export interface OrificeFlow {
  * Choked, p₂/p₁ at or below (2/(γ + 1))^(γ/(γ − 1)):
  * ṁ = Cd A p₁/√T₁ √[(γ/R) (2/(γ + 1))^((γ + 1)/(γ − 1))]. Not choked, with r = p₂/p₁:
  * ṁ = Cd A p₁/√(R T₁) √[2γ/(γ − 1) (r^(2/γ) − r^((γ + 1)/γ))].
+ * One Cd stands for all pressures, as it does for a rounded entry; of a sharp edge it rises from `SHARP_EDGED` to
+ * `SHARP_CHOKED`, so that choked it still feels what is behind it.
  * A needle valve is an orifice whose Cd A nobody knows: find it once from `effectiveArea`.
  *
  * @param upstream absolute pressure before it, Pa
  * @param downstream absolute pressure after it, Pa
  * @param temperature of the gas before it, K
  * @param area of the opening, m²
- * @param dischargeCoefficient what share of the ideal flow passes, 0–1: see `SHARP_EDGED`, `ROUNDED`
+ * @param dischargeCoefficient what share of the ideal flow passes, 0–1: see `SHARP_EDGED`, `SHARP_CHOKED`, `ROUNDED`
  * @param gas its γ and R, air when left out
  * @returns mass flow in kg/s, whether it is choked, and the state in the throat. Range: an ideal
  *   gas from a vessel much wider than the opening; no range is published.

@@ -1,5 +1,11 @@
 import { dryAirDensity, FREE_AIR } from '../../core/air/density.ts';
-import { effectiveArea, orificeFlow, ROUNDED, SHARP_EDGED } from '../../core/air/orifice.ts';
+import {
+  effectiveArea,
+  orificeFlow,
+  ROUNDED,
+  SHARP_CHOKED,
+  SHARP_EDGED,
+} from '../../core/air/orifice.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -92,11 +98,17 @@ export default worksheet({
         ? orificeFlow({ ...passage, downstream: outlet, area, dischargeCoefficient: 1 })
         : undefined;
     const flow = at(downstream);
+    const freeAir = (flow?.massFlow ?? 0) / freeDensity;
+    const choked = flow?.choked ?? false;
+    const entry = v.way === 'size' ? v.edge : undefined;
     return {
       area,
       coefficient,
-      freeAir: (flow?.massFlow ?? 0) / freeDensity,
-      choked: flow?.choked ?? false,
+      freeAir,
+      most: choked && entry === 'sharp' ? (freeAir * SHARP_CHOKED) / SHARP_EDGED : undefined,
+      choked,
+      /** Whether nothing behind it is felt once it is choked. */
+      steady: entry === 'rounded',
       throat: flow?.throat.temperature ?? v.temperature,
       upstream,
       at: (outlet: number) => (at(outlet)?.massFlow ?? 0) / freeDensity,
@@ -104,12 +116,19 @@ export default worksheet({
   },
   results: {
     freeAir: { label: 'Free air', kind: 'flow', of: (r) => r.freeAir, units: AIR_FLOW },
+    most: {
+      label: 'Free air, up to',
+      kind: 'flow',
+      of: (r) => r.most,
+      units: AIR_FLOW,
+      note: 'past a sharp edge, the more the lower the pressure behind it',
+    },
     area: {
       label: 'Area that counts, Cd A',
       kind: 'area',
       of: (r) => r.area,
       units: SQUARE_MM,
-      note: 'the same at every pressure, while the valve is not touched',
+      note: 'the same at every pressure for a rounded entry, nearly so for a valve left alone',
     },
     throat: {
       label: 'Air in the narrowest place',
@@ -117,18 +136,24 @@ export default worksheet({
       of: (r) => r.throat,
     },
   },
-  judge: ({ choked, freeAir, throat }, _, say) => {
-    const flow = say(freeAir, 'flow', { units: AIR_FLOW });
+  judge: ({ choked, freeAir, most, steady, throat }, _, say) => {
+    const air = (flow: number) => say(flow, 'flow', { units: AIR_FLOW });
+    const flow = air(freeAir);
     if (freeAir === 0)
       return { verdict: 'look', say: 'No air flows: the pressure is the same on both sides.' };
     const ice =
       throat < ICE_POINT
         ? ` Its narrowest place is at ${say(throat, 'temperature', { significant: 2 })}: moisture may freeze there, so drain the receiver first.`
         : '';
+    if (most !== undefined)
+      return {
+        verdict: 'look',
+        say: `${flow} to ${air(most)}, choked and nearly steady: past a sharp edge the air still feels a little of what the lance does. Round or taper its entry, or measure the flow and choose that above.${ice}`,
+      };
     return choked
       ? {
           verdict: 'good',
-          say: `${flow}, choked: only the pressure before the hole sets the flow, so what the lance does behind it changes nothing. A steady foam wants it so.${ice}`,
+          say: `${flow}, choked: the pressure before the hole sets the flow; what the lance does behind it changes ${steady ? 'nothing' : 'little'}. A steady foam wants it so.${ice}`,
         }
       : {
           verdict: 'look',
@@ -140,7 +165,7 @@ export default worksheet({
       ? 'A needle valve is a hole whose size nobody knows: one measured flow finds its Cd A at that setting of the needle.'
       : edge === 'own'
         ? 'The coefficient is yours.'
-        : `Taken: Cd ${edge === 'sharp' ? '0.61, sharp-edged; choked it rises towards 0.8 to 0.9, so the flow may be a third more' : '0.97, well rounded'} (from memory). A measured flow is better.`,
+        : `Taken: Cd ${edge === 'sharp' ? '0.61, sharp-edged, which rises to 0.85 as the pressure behind falls' : '0.97, well rounded'} (from memory). A measured flow is better.`,
   ],
   folded: 'The air around',
   blames: { downstream: 'after', upstream: 'before', area: 'diameter', massFlow: 'measured' },
@@ -172,10 +197,19 @@ export default worksheet({
       upstream={result.upstream}
       atmosphere={values.atmosphere}
       after={values.after}
+      steady={result.steady}
       say={say}
     />
   ),
   cautions: ['compressed-air-jet', 'pressurised-vessel'],
   defers: ['The makers of valve, hose and lance say what pressure each may bear.'],
-  sources: ['compressible-flow-wiki', 'orifice-tutorial', 'api-520', 'iso-1217', 'common-practice'],
+  sources: [
+    'compressible-flow-wiki',
+    'orifice-tutorial',
+    'api-520',
+    'iso-1217',
+    'perry-1949',
+    'cunningham-1951',
+    'common-practice',
+  ],
 });

@@ -15,11 +15,13 @@ interface Props {
   readonly atmosphere: number;
   /** Gauge pressure after the hole. */
   readonly after: number;
+  /** Choked, nothing behind it is felt. */
+  readonly steady: boolean;
   readonly say: Say;
 }
 
 /** Flow through the hole against the pressure behind it: flat while choked, then falling to nothing. */
-export function OrificePlot({ at, upstream, atmosphere, after, say }: Props) {
+export function OrificePlot({ at, upstream, atmosphere, after, steady, say }: Props) {
   const gauge = (pressure: number) => toUnit(pressure, 'pressure', GAUGE[say.system]);
   const flow = (volume: number) => toUnit(volume, 'flow', FLOW[say.system]);
   const span = upstream - atmosphere;
@@ -35,7 +37,7 @@ export function OrificePlot({ at, upstream, atmosphere, after, say }: Props) {
       words={`Free air ${say(at(after + atmosphere), 'flow', { units: FLOW })} at ${say(after, 'pressure', { units: GAUGE })} behind the hole${chokes > 0 ? `; choked up to ${say(chokes, 'pressure', { units: GAUGE })}` : ''}.`}
       caption={
         chokes > 0
-          ? `Flow against the pressure behind the hole: choked, and so the same, up to ${say(chokes, 'pressure', { units: GAUGE })}.`
+          ? `Flow against the pressure behind the hole: choked, and ${steady ? 'so' : 'nearly'} the same, up to ${say(chokes, 'pressure', { units: GAUGE })}.`
           : 'Flow against the pressure behind the hole: nowhere choked.'
       }
       x={[0, gauge(span)]}
