@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { proportion } from '../../src/core/mix/proportion.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
@@ -23,6 +24,17 @@ test.each([
   expect(Math.abs(dry(FINE) - referenceDry)).toBeLessThan(0.1);
   // What conducts less keeps more of its heat.
   expect(referenceDry).toBeGreaterThan(reference);
+});
+
+test('the most it may conduct is that of its parts side by side, and sand raises it', () => {
+  const most = (wet: number, sandCement: number) =>
+    heatCase({ ...values, sandCement }, { thickness: 0.3, wet }, COARSE).conductivity;
+  for (const wet of [400, 600, 900, 1200]) {
+    const { airShare } = proportion({ ...values, volume: 1, target: { wetDensity: wet } });
+    expect(most(wet, 0)).toBeCloseTo((1 - airShare) * 1 + airShare * 0.6, 9);
+  }
+  // Lean in cement, it holds as much paste and gas, and quartz besides.
+  expect(most(1200, 2)).toBeGreaterThan(1.5 * most(1200, 0));
 });
 
 const judged = (thickness: number) => {

@@ -83,7 +83,7 @@ export default worksheet({
       kind: 'temperature',
       of: (r) => r.peak.temperature,
       decimals: 0,
-      note: 'as much as wet concrete can, unless you measured it',
+      note: 'as well as a wet mix can, unless you measured it',
     },
     asDry: {
       label: 'Hottest inside, conducting as when dry',
@@ -155,14 +155,12 @@ export default worksheet({
     'Worked one way through the part: a block loses heat by its other faces too, and comes out a little cooler than this. Sun, rain and evaporation are left out.',
     ...(r.asDry
       ? [
-          'How well a fresh foamed mix conducts is not published. The two figures take it as wet as it can be and as dry: the first is the cooler, and its curves and the comparison are drawn for it.',
+          'How well a fresh foamed mix conducts is not published. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and its curves and the comparison are drawn for it.',
         ]
       : []),
     'The hydration figures were found on ordinary concrete; none is published for foamed.',
-    ...(r.notes.some(({ code, of }) => code === 'outside-range' && of !== 'temperature')
-      ? [
-          'The conductivity is stretched beyond what its source covers: fresh concrete holds more water than any that was measured.',
-        ]
+    ...(r.asDry?.notes.some(({ of }) => of === 'dryDensity')
+      ? ['Dry, it is lighter or heavier than the relation for its conductivity covers.']
       : []),
   ],
   refusals: {
@@ -215,7 +213,7 @@ export default worksheet({
   ),
   tables: [
     {
-      caption: 'Thicknesses and densities side by side, conducting as much as wet concrete can',
+      caption: 'Thicknesses and densities side by side, conducting as when wet or as measured',
       columns: ['Part', 'Hottest', 'Across it'],
       rows: ({ beside }, _, say) =>
         beside().map(({ thickness, wet, peak, difference }) => [
@@ -233,6 +231,8 @@ export default worksheet({
     'schindler-folliard-2005',
     'brown-2022',
     'bentz-2007',
+    'wiener-1912',
+    'de-vries-1963',
     'mills-1966',
     'astm-c150',
     'aci-122r',

@@ -16,7 +16,7 @@ import { type HeatInside, heatInside } from '../../core/curing/heat/inside.ts';
 import { dailyHistory } from '../../core/curing/history.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
-import { valoreConductivity } from '../../core/finished/conductivity.ts';
+import { type Conductivity, valoreConductivity } from '../../core/finished/conductivity.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import type { Values } from '../../islands/fields.ts';
 import type { heatFields } from '../curing/heat-fields.ts';
@@ -38,8 +38,8 @@ const WOOD = { thickness: 0.018, conductivity: 0.13 } as const;
 const INSULANT_CONDUCTIVITY = 0.035;
 
 /**
- * The part of the worksheet at another thickness or density, followed for a week: as damp as a fresh mix
- * can conduct, or no better than the same piece when dry. The truth lies between.
+ * The part of the worksheet at another thickness or density, followed for a week: conducting the most a
+ * fresh mix can, or no better than the same piece when dry. The truth lies between.
  */
 export function heatCase(
   v: HeatValues,
@@ -55,11 +55,11 @@ export function heatCase(
   });
   const hydration = hydrationFrom(v, mix.waterCementTotal);
   const ambient = airOf(v);
+  const { conductivity, notes = [] } = conductivityOf(v, of.conducts, mix.ovenDryDensity);
   const found = heatInside({
     thickness: of.thickness,
     mix: { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand },
-    dryDensity: mix.ovenDryDensity,
-    ...conductivityOf(v, of.conducts, mix.ovenDryDensity),
+    ...(conductivity && { conductivity }),
     hydration,
     initialTemperature: v.mixAt,
     near: face(v, v.near, ambient),
@@ -67,14 +67,14 @@ export function heatCase(
     duration: FOLLOWED,
     ...mesh,
   });
-  return { ...found, cement: mix.cement, hydration };
+  return { ...found, notes: [...found.notes, ...notes], cement: mix.cement, hydration };
 }
 
 function conductivityOf(
   v: HeatValues,
   conducts: 'as-dry' | undefined,
   dryDensity: number,
-): { readonly conductivity?: number } {
+): Partial<Conductivity> {
   if (v.conducts === 'own') return { conductivity: v.conductivity };
   return conducts === undefined ? {} : valoreConductivity({ dryDensity });
 }

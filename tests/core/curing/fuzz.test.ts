@@ -88,7 +88,7 @@ const asks: Readonly<Record<string, Ask>> = {
   adiabaticRise: (n) =>
     hydration.adiabaticRise({ heat: n(), degree: n(), cement: n(), heatCapacity: n() }),
   freshHeat: (n) => thermal.freshHeatCapacity({ cement: n(), water: n(), sand: n() }),
-  wetConductivity: (n) => thermal.wetConductivity({ dryDensity: n(), moisture: n() }),
+  mostFresh: (n) => thermal.mostFreshConductivity({ cement: n(), water: n(), sand: n() }),
   outdoorTransfer: (n) => outdoorTransfer({ windSpeed: n() }),
   throughLayers: (n) =>
     throughLayers({ film: n(), layers: [{ thickness: n(), conductivity: n() }] }),

@@ -1,12 +1,11 @@
 import { demand } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
 import { outsideAgeRange } from '../age-factor.ts';
-import { demandPositive } from '../bounds.ts';
 import { BOILS, PEAK_LIMIT } from '../limits.ts';
 import { conduct, type HeatRun } from './conduction.ts';
 import type { Face } from './face.ts';
 import type { Hydration } from './hydration.ts';
-import { freshHeatCapacity, wetConductivity } from './thermal-properties.ts';
+import { freshHeatCapacity, mostFreshConductivity } from './thermal-properties.ts';
 
 /** Difference between core and face not to pass, K. Common practice for normal concrete, no source. @source common-practice */
 export const DIFFERENCE_LIMIT = 20;
@@ -20,11 +19,7 @@ export interface Part {
   readonly thickness: number;
   /** kg/m³ of fresh mix */
   readonly mix: { readonly cement: number; readonly water: number; readonly sand?: number };
-  /** kg/m³ */
-  readonly dryDensity: number;
-  /** kg water per kg dry; all the mix's water over the dry density if absent. */
-  readonly moisture?: number;
-  /** W/(m·K), in place of the relation with density. */
+  /** W/(m·K), in place of the most the fresh mix can. */
   readonly conductivity?: number;
   readonly hydration: Hydration;
   /** K */
@@ -53,23 +48,20 @@ export interface HeatInside {
 /**
  * How hot a part gets inside, when, and how far its faces lag.
  *
- * Works conductivity from density and moisture (or takes it), heat capacity from the mix, and runs
+ * Works the most it can conduct from the mix (or takes a conductivity), and its heat capacity, and runs
  * `conduct`. One-dimensional: a block is taken the thin way through and comes out a little too hot.
  * Passing a practice limit gives a note, and so does a cell outside 0…80 °C, where its ageing is
  * stretched ('outside-range' of 'temperature'), and a place above the boil ('boils'), where steam carries
  * heat that is left out. No range is published for foamed concrete.
- * @throws {DomainError} as conduct, freshHeatCapacity or wetConductivity.
+ * @throws {DomainError} as conduct, freshHeatCapacity or mostFreshConductivity.
  * @source schindler-folliard-2005 for the heat, from memory
- * @source aci-122r for the conductivity, from memory
+ * @source wiener-1912 for the conductivity, from memory
  * @source fib-mc2010 for the range of ageing, from memory
  * @source common-practice for the limits
  */
 export function heatInside(part: Part): HeatInside {
-  const { mix, dryDensity, hydration, cells = CELLS, step = STEP } = part;
-  demandPositive('dryDensity', dryDensity, 'density');
-  const moisture = part.moisture ?? mix.water / dryDensity;
-  const worked = wetConductivity({ dryDensity, moisture });
-  const conductivity = part.conductivity ?? worked.conductivity;
+  const { mix, hydration, cells = CELLS, step = STEP } = part;
+  const conductivity = part.conductivity ?? mostFreshConductivity(mix);
   const heatCapacity = freshHeatCapacity(mix);
   const run = conduct({
     thickness: part.thickness,
@@ -92,7 +84,6 @@ export function heatInside(part: Part): HeatInside {
     peak,
     difference,
     notes: [
-      ...(part.conductivity === undefined ? worked.notes : []),
       ...outsideAgeRange(...extremesOf(run)),
       ...(peak.temperature > BOILS ? [{ code: 'boils', of: 'peak' }] : []),
       ...(peak.temperature > PEAK_LIMIT ? [{ code: 'too-hot', of: 'peak' }] : []),

@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { saturationPressure } from '../../../../src/core/air/saturation.ts';
 import {
   binderHeat,
   bogue,
@@ -15,9 +17,10 @@ import {
 } from '../../../../src/core/curing/heat/hydration.ts';
 import {
   freshHeatCapacity,
+  MOST_CONDUCTED,
   moistHeatCapacity,
+  mostFreshConductivity,
   SPECIFIC_HEAT,
-  wetConductivity,
 } from '../../../../src/core/curing/heat/thermal-properties.ts';
 import { DomainError } from '../../../../src/core/domain-error.ts';
 import { expectLimits } from '../../refuses.ts';
@@ -164,13 +167,66 @@ describe('thermal properties', () => {
     );
   });
 
-  test('moisture adds its water’s heat and conductivity, to no more than six times dry', () => {
+  test('moisture adds its water’s heat', () => {
     expect(moistHeatCapacity({ dryDensity: 500, moisture: 0.1 })).toBe(500 * 1418.7);
-    const dry = wetConductivity({ dryDensity: 600, moisture: 0 });
-    expect(dry).toEqual({ conductivity: 0.072 * Math.exp(0.75), notes: [] });
-    const soaked = wetConductivity({ dryDensity: 600, moisture: 0.7 });
-    expect(soaked.conductivity).toBeCloseTo(6 * dry.conductivity, 12);
-    expect(soaked.notes).toContainEqual({ code: 'outside-range', of: 'moisture' });
+  });
+});
+
+describe('the most a fresh mix can conduct', () => {
+  const { paste, sand, wetGas } = MOST_CONDUCTED;
+  /** Shares of the cubic metre: paste of w/c 0.4, sand, and the rest gas. */
+  const of = (share: number, grains = 0) => {
+    const cement = share / (1 / 3150 + 0.4 / 1000);
+    return mostFreshConductivity({ cement, water: 0.4 * cement, sand: 2650 * grains });
+  };
+
+  test('is that of its parts side by side, and of paste alone without gas', () => {
+    expect(of(1)).toBeCloseTo(paste, 9);
+    expect(of(0.336)).toBeCloseTo(0.336 * paste + 0.664 * wetGas, 9);
+  });
+
+  test('lies between what the same parts would conduct one behind another and side by side', () => {
+    const share = fc.double({ min: 0.01, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(share, fc.double({ min: 0, max: 1, noNaN: true }), (base, ofBase) => {
+        const grains = base * ofBase * 0.95;
+        const [p, g] = [base - grains, 1 - base];
+        const found = of(p, grains);
+        expect(found).toBeLessThanOrEqual((p * paste + grains * sand + g * wetGas) * (1 + 1e-9));
+        expect(found).toBeGreaterThanOrEqual((1 - 1e-9) / (p / paste + grains / sand + g / wetGas));
+      }),
+    );
+  });
+
+  test('grains of sand lead a little at first three times the gain of paste, and fill it at last', () => {
+    // Far apart, spheres add 3(q − 1)/(q + 2) of their share, by Maxwell.
+    const q = sand / paste;
+    expect((of(0.999, 0.001) - paste) / 0.001).toBeCloseTo((3 * (q - 1)) / (q + 2), 2);
+    expect(mostFreshConductivity({ cement: 0, water: 0, sand: 2650 })).toBeCloseTo(sand, 9);
+  });
+
+  test('a wet gas near 60 °C conducts as vapour lets it', () => {
+    // Heat carried by vapour: L·D·M/(RT)·P/(P − p)·dp/dT, beside dry air's own 0.028; from memory.
+    const kelvin = 333.15;
+    const p = (temperature: number) => saturationPressure({ temperature });
+    const slope = p(kelvin + 0.5) - p(kelvin - 0.5);
+    const diffusivity = 2.26e-5 * (kelvin / 273.15) ** 1.81;
+    const stefan = 101_325 / (101_325 - p(kelvin));
+    const vapour = ((2.358e6 * diffusivity * 0.018015) / (8.314 * kelvin)) * stefan * slope;
+    expect(Math.abs(vapour + 0.028 - wetGas)).toBeLessThan(0.03);
+  });
+
+  test('is asked of masses that fit in a cubic metre', () => {
+    const notNegative = { takes: [0], refuses: [-1] };
+    const mix = { cement: 400, water: 200, sand: 100 };
+    expectLimits(mostFreshConductivity, mix, {
+      cement: notNegative,
+      water: notNegative,
+      sand: notNegative,
+    });
+    expect(() => mostFreshConductivity({ cement: 0, water: 0 })).toThrow(DomainError);
+    expect(() => mostFreshConductivity({ cement: 3150, water: 1 })).toThrow(DomainError);
+    expect(mostFreshConductivity({ cement: 3150, water: 0 })).toBeCloseTo(paste, 9);
   });
 });
 

@@ -10,6 +10,7 @@ import {
   peakOf,
   temperatureInside,
 } from '../../../../src/core/curing/heat/inside.ts';
+import { mostFreshConductivity } from '../../../../src/core/curing/heat/thermal-properties.ts';
 import { air, DAY, slab } from './slab.ts';
 
 describe('hydration in the slab', () => {
@@ -89,7 +90,6 @@ describe('heat inside a part', () => {
   const part = {
     thickness: 0.3,
     mix: { cement: 400, water: 200 },
-    dryDensity: 480,
     hydration: ORDINARY_CEMENT,
     initialTemperature: 293.15,
     near: air,
@@ -131,12 +131,10 @@ describe('heat inside a part', () => {
     expect(codes({ thickness: 0.2, near: touched, duration: 3600 })).toEqual([]);
   });
 
-  test('a chosen conductivity takes the place of the relation and its notes', () => {
-    const chosen = heatInside({ ...part, thickness: 0.05, conductivity: 0.25 });
-    expect(chosen.conductivity).toBe(0.25);
-    expect(chosen.notes).toEqual([]);
-    const worked = heatInside({ ...part, thickness: 0.05, dryDensity: 250 });
-    expect(worked.notes).toContainEqual({ code: 'outside-range', of: 'dryDensity' });
+  test('a chosen conductivity takes the place of the most the mix can', () => {
+    const thin = { ...part, thickness: 0.05 };
+    expect(heatInside({ ...thin, conductivity: 0.25 }).conductivity).toBe(0.25);
+    expect(heatInside(thin).conductivity).toBe(mostFreshConductivity(part.mix));
   });
 
   test.skipIf(process.env.INSTRUMENTED)(
