@@ -1,5 +1,5 @@
 import { persistentAtom } from '@nanostores/persistent';
-import { decode } from './storage.ts';
+import { decode, KEYS } from './storage.ts';
 import './store.ts';
 
 /** A clock that is running or was stopped, in milliseconds since 1970: it outlives the page it ran on. */
@@ -17,7 +17,7 @@ const isClock = (x: unknown): x is Clock =>
   ((x as Clock).stop === undefined || isTime((x as Clock).stop));
 
 /** When the foam was made, as the reader's finger said. */
-export const $foamClock = persistentAtom<Clock | undefined>('suds.clock.1', undefined, {
+export const $foamClock = persistentAtom<Clock | undefined>(KEYS.clock, undefined, {
   encode: (clock) => JSON.stringify(clock),
   decode: (text) => decode(text, isClock),
 });

@@ -1,4 +1,5 @@
 import { persistentAtom } from '@nanostores/persistent';
+import { KEYS } from './storage.ts';
 import './store.ts';
 
 /** What a reader's own batches say of one quantity, for worksheets to offer: never applied by itself. */
@@ -17,7 +18,6 @@ export interface LearnedSummary {
   readonly values: Readonly<Record<string, LearnedValue>>;
 }
 
-const LEARNED_KEY = 'suds.learned.1';
 export const NOTHING_LEARNED: LearnedSummary = { invented: false, values: {} };
 
 const isValue = (x: unknown): x is LearnedValue =>
@@ -45,7 +45,7 @@ function readLearned(text: string): LearnedSummary {
 }
 
 /** A small summary of the records, so that other pages need not open them. */
-export const $learned = persistentAtom<LearnedSummary>(LEARNED_KEY, NOTHING_LEARNED, {
+export const $learned = persistentAtom<LearnedSummary>(KEYS.learned, NOTHING_LEARNED, {
   encode: (summary) => JSON.stringify(summary),
   decode: readLearned,
 });

@@ -64,7 +64,7 @@ export function setDamagedAside(store = localStore()): readonly string[] {
   return damaged;
 }
 
-/** No loss: a summary of the records is made anew, and a run begins at its first step, its record whole. */
+/** No loss: a summary of the records is made anew, and of a run its record is kept, and only its step is not. */
 const NO_LOSS: readonly string[] = [KEYS.learned, KEYS.run];
 
 /** Lets the page go on when the browser stores nothing, or has no room: says so once and keeps values in memory. */

@@ -1,6 +1,8 @@
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { recordFromBench, recordToWeigh, weighedAnew } from '../../src/bench/records/from-bench.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
+import { clearBench, enter } from '../../src/bench/store.ts';
 import { inBuckets } from '../../src/core/mix/loads.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { number } from '../../src/islands/fields.ts';
@@ -11,12 +13,11 @@ import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice
 import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
 import {
   correcting,
-  isCorrecting,
   uncorrected,
   withoutCorrection,
 } from '../../src/worksheets/shared/run-correction.ts';
 import { placedDoubt, runDoubt } from '../../src/worksheets/shared/run-doubt.ts';
-import { readGoing, turned, writeGoing } from '../../src/worksheets/shared/run-going.ts';
+import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { freeName } from '../../src/worksheets/shared/run-name.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
@@ -251,8 +252,8 @@ describe('a correction', () => {
     expect(change.corrections).toEqual([{ weighed: 640.2, foam: 0.0025 }]);
     expect(change.readings.full).toBeUndefined();
     // As it is after a reload.
-    const kept: unknown = JSON.parse(JSON.stringify(undo));
-    expect(isCorrecting(kept) && uncorrected(change, kept)).toEqual({
+    const kept: typeof undo = JSON.parse(JSON.stringify(undo));
+    expect(uncorrected(change, kept)).toEqual({
       readings: before.readings,
       corrections: [],
     });
@@ -323,11 +324,6 @@ describe('a correction', () => {
     // 640.2 ÷ 16.018463, 2.5 ÷ 0.946353, 1.2 ÷ 0.45359237.
     expect(words('us')).toMatch(/^40\.0 lb\/ft³, then 2\.6 qt of foam added; .*2\.6 lb of base/);
     expect(correctionWords(before, say)).toBe('');
-  });
-
-  test('what is no correction is not taken for one', () => {
-    for (const x of [undefined, null, 3, {}, { name: 'cement' }, { name: 'foamAdded', full: 3 }])
-      expect(isCorrecting(x)).toBe(false);
   });
 });
 
@@ -401,20 +397,9 @@ describe('water and cement as weighed in', () => {
 describe('the batch that is going', () => {
   const own = { ...plan, example: false };
   const going = { id: 'x', step: 0 };
-  const store = new Map<string, string>();
-  beforeEach(() => {
-    store.clear();
-    vi.stubGlobal('localStorage', {
-      getItem: (key: string) => store.get(key) ?? null,
-      setItem: (key: string, text: string) => store.set(key, text),
-      removeItem: (key: string) => store.delete(key),
-    });
-  });
-  afterEach(() => vi.unstubAllGlobals());
 
-  test('keeps the plan it is weighed by over a reload, whatever the bench says by then', () => {
-    writeGoing(turned(going, 1, own));
-    const later = readGoing(5)!;
+  test('keeps the plan it is weighed by, whatever the bench says since', () => {
+    const later = turned(going, 1, own);
     expect(later).toEqual({ id: 'x', step: 1, plan: own });
     // A weight left out is the plan’s of then: 13.57 kg of cement, not what is sized since.
     const sizedSince = { ...own, cement: 99, foamDensity: 120 };
@@ -423,14 +408,31 @@ describe('the batch that is going', () => {
     expect(turned(later, -1, later.plan).plan).toEqual(own);
   });
 
-  test('takes no plan going back, none that is the example’s, and none that is torn', () => {
+  test('takes no plan going back, and none that is the example’s', () => {
     expect(turned({ ...going, step: 1 }, -1, own)).toEqual(going);
     expect(turned(going, 1, plan)).toEqual({ id: 'x', step: 1 });
     expect(turned(going, 1, undefined)).toEqual({ id: 'x', step: 1 });
-    for (const torn of [3, null, {}, { ...own, cement: null }, { ...own, largestLoad: '25' }]) {
-      writeGoing({ ...going, plan: torn } as never);
-      expect(readGoing(5)).toEqual(going);
-    }
+  });
+
+  test('saved on another day, it is weighed by the bench that was saved with it', () => {
+    const sized = (t: string) => ({
+      'proportion.wetDensity': { t, u: 'kg/m3', s: 'metric' as const },
+    });
+    enter('proportion.wetDensity', sized('700')['proportion.wetDensity']);
+    const saved = recordFromBench('Monday');
+    enter('proportion.wetDensity', sized('400')['proportion.wetDensity']);
+    const monday = begun(weighedAnew(saved), say, 5);
+    expect(monday).toEqual({
+      ...{ id: saved.id, step: 0, begun: 5 },
+      plan: runPlan(sized('700'), {}, say),
+    });
+    expect(monday.plan?.wetDensity).toBeCloseTo(700, 9);
+    const now = begun(recordToWeigh('Today'), say);
+    expect(now.plan).toEqual(runPlan(sized('400'), {}, say));
+    // The lighter of the two has less cement in as much mix.
+    expect(now.plan!.cement).toBeLessThan(monday.plan!.cement);
+    clearBench();
+    expect(begun(recordToWeigh('Nothing sized'), say)).not.toHaveProperty('plan');
   });
 
   test('has a name of its own among the batches of a day', () => {

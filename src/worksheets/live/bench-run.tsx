@@ -6,14 +6,15 @@ import { recordToWeigh, weighedAnew } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { listRecords, saveRecord } from '../../bench/records/store.ts';
-import { speaker } from '../../islands/engine/say.ts';
+import { $going, type Going } from '../../bench/run.ts';
+import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { ConflictView } from '../shared/ConflictView.tsx';
 import { RunMissed } from '../shared/RunMissed.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
-import { type Going, readGoing, turned, writeGoing } from '../shared/run-going.ts';
+import { begun, turned } from '../shared/run-going.ts';
 import { freeName } from '../shared/run-name.ts';
 import { runPlan } from '../shared/run-plan.ts';
 import { put } from '../shared/run-put.ts';
@@ -27,14 +28,15 @@ import FoamClock from './foam-clock.tsx';
 export default function BenchRun() {
   const [going, setGoing] = useState<Going>();
   const [ready, setReady] = useState(false);
+  const say = speaker(useUnits());
   useEffect(() => {
-    setGoing(readGoing(RUN_STEPS.length));
+    const stop = $going.subscribe((now) =>
+      setGoing(now && now.step < RUN_STEPS.length ? now : undefined),
+    );
     setReady(true);
+    return stop;
   }, []);
-  const go = (next: Going | undefined) => {
-    writeGoing(next);
-    setGoing(next);
-  };
+  const go = (next: Going | undefined) => $going.set(next);
   const opening = useEditor(going?.id);
   /** Set when the reader stops here, and not when the page is opened on a stopped batch. */
   const justStopped = useRef(false);
@@ -54,7 +56,7 @@ export default function BenchRun() {
     askToPersist();
     // A clock that still runs belongs to the foam of another batch.
     clearClock();
-    go({ id: record.id, step: 0, begun: Date.now() });
+    go(begun(record, say));
   };
   if (resting)
     return (
@@ -112,7 +114,7 @@ export default function BenchRun() {
     justStopped.current = true;
     go({ ...going, stopped: true });
   };
-  return <Run editor={opening.editor} going={going} go={go} stop={stop} />;
+  return <Run editor={opening.editor} going={going} go={go} stop={stop} say={say} />;
 }
 
 /** The batches there are, looked up anew each time one may be begun; none where they cannot be read. */
@@ -153,13 +155,14 @@ function Run({
   going,
   go,
   stop,
+  say,
 }: {
   readonly editor: Editor;
   readonly going: Going;
   readonly go: (next: Going | undefined) => void;
   readonly stop: () => void;
+  readonly say: Say;
 }) {
-  const say = speaker(useUnits());
   const [entries, kept] = [useEntries(), useKept()];
   const plan = going.plan ?? runPlan(entries, kept, say);
   const awake = useAwake(true);

@@ -1,3 +1,4 @@
+import type { RunPlan } from '../../bench/run.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from './amounts.ts';
@@ -10,7 +11,6 @@ import {
 } from './correction-advice.ts';
 import { ifAllowed } from './lazy.ts';
 import { baseIn, massIn } from './run-base.ts';
-import type { RunPlan } from './run-plan.ts';
 import type { RunReadings } from './run-readings.ts';
 
 /** What to do with a blend that weighs so much; undefined while that cannot be told. */

@@ -1,10 +1,10 @@
+import type { RunPlan } from '../../bench/run.ts';
 import { baseMix } from '../../core/mix/base-mix.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, FOAM } from './amounts.ts';
 import { foamMeasures } from './buckets.ts';
 import { ifAllowed } from './lazy.ts';
-import type { RunPlan } from './run-plan.ts';
 import type { RunReadings } from './run-readings.ts';
 
 /** The base mix in the mixer: kg and kg/m³. */

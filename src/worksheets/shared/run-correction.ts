@@ -2,16 +2,8 @@ import type { Entry } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
+import type { Correcting } from '../../bench/run.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
-
-/** What a correction changed in its batch, for when it was not made after all. */
-export interface Correcting {
-  readonly name: 'foamAdded' | 'baseAdded';
-  /** What was written there before; absent for nothing. */
-  readonly before?: Entry;
-  /** The weighing that asked for it. */
-  readonly full?: Entry;
-}
 
 type Changed = Pick<BatchRecord, 'readings' | 'corrections'>;
 
@@ -73,13 +65,4 @@ function less(name: Correcting['name'], sum: Entry, amount: number): Entry | und
   if (value - amount < amount / 100) return undefined;
   const { kind, unit } = READINGS[name];
   return { ...sum, t: formatPlain(value - amount, kind, sum.u ?? unit, 4) };
-}
-
-/** Whether what was remembered is a correction. */
-export function isCorrecting(x: unknown): x is Correcting {
-  if (typeof x !== 'object' || x === null) return false;
-  const { name, before, full } = x as Record<string, unknown>;
-  const isEntry = (entry: unknown) =>
-    entry === undefined || (typeof entry === 'object' && entry !== null);
-  return (name === 'foamAdded' || name === 'baseAdded') && isEntry(before) && isEntry(full);
 }

@@ -1,10 +1,10 @@
+import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { hasRoom } from './correction-advice.ts';
 import { baseIn, foamWanted, massIn } from './run-base.ts';
-import type { RunPlan } from './run-plan.ts';
 import type { RunReadings } from './run-readings.ts';
 import { blendDensity } from './run-weighings.ts';
 

@@ -1,26 +1,9 @@
 import type { Entries, KeptResults } from '../../bench/entries.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import type { Correcting, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { run } from './run.ts';
-import type { Correcting } from './run-correction.ts';
-
-export interface RunPlan {
-  /** One load of the mixer: kg, m³. */
-  readonly cement: number;
-  readonly water: number;
-  readonly sand: number;
-  readonly foamVolume: number;
-  /** kg/m³ */
-  readonly wetDensity: number;
-  readonly baseDensity: number;
-  readonly foamDensity: number;
-  readonly loads: number;
-  /** The most the mixer takes, m³. */
-  readonly largestLoad: number;
-  /** Nothing of it is the reader's own. */
-  readonly example: boolean;
-}
 
 /** What a step at the bench is given. */
 export interface StepProps {

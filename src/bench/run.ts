@@ -1,0 +1,88 @@
+import { persistentAtom } from '@nanostores/persistent';
+import { type Entry, isEntry } from './entries.ts';
+import { KEYS } from './storage.ts';
+// It opens the reader's store before anything reads it.
+import './store.ts';
+
+/** What one load of a batch is weighed by. */
+export interface RunPlan {
+  /** One load of the mixer: kg, m³. */
+  readonly cement: number;
+  readonly water: number;
+  readonly sand: number;
+  readonly foamVolume: number;
+  /** kg/m³ */
+  readonly wetDensity: number;
+  readonly baseDensity: number;
+  readonly foamDensity: number;
+  readonly loads: number;
+  /** The most the mixer takes, m³. */
+  readonly largestLoad: number;
+  /** Nothing of it is the reader's own. */
+  readonly example: boolean;
+}
+
+/** What a correction changed in its batch, for when it was not made after all. */
+export interface Correcting {
+  readonly name: 'foamAdded' | 'baseAdded';
+  /** What was written there before; absent for nothing. */
+  readonly before?: Entry;
+  /** The weighing that asked for it. */
+  readonly full?: Entry;
+}
+
+/** The batch that is run at the bench, and how far it has come. */
+export interface Going {
+  readonly id: string;
+  readonly step: number;
+  /** When it was begun, ms: a foam clock started before that is another batch's. */
+  readonly begun?: number;
+  /** Left, and may be gone on with. */
+  readonly stopped?: true;
+  /** The last correction, until it is taken back. */
+  readonly undo?: Correcting;
+  /** The amounts it is weighed by: what changes on the bench from then on is another batch’s. */
+  readonly plan?: RunPlan;
+}
+
+const AMOUNTS = [
+  'cement',
+  'water',
+  'sand',
+  'foamVolume',
+  'wetDensity',
+  'baseDensity',
+  'foamDensity',
+  'loads',
+  'largestLoad',
+] as const satisfies readonly (keyof RunPlan)[];
+
+const isPlan = (x: Partial<RunPlan>) => AMOUNTS.every((name) => Number.isFinite(x[name]));
+
+const isCorrecting = (x: Partial<Correcting>) =>
+  (x.name === 'foamAdded' || x.name === 'baseAdded') &&
+  [x.before, x.full].every((entry) => entry === undefined || isEntry(entry));
+
+/** What is stored of a run, without what of it cannot be read. */
+function readGoing(text: string): Going | undefined {
+  try {
+    const { id, step, begun, stopped, undo, plan } = JSON.parse(text) as Going;
+    if (typeof id !== 'string' || !Number.isInteger(step) || step < 0) return undefined;
+    return {
+      id,
+      step,
+      ...(typeof begun === 'number' && { begun }),
+      ...(stopped === true && { stopped }),
+      ...(undo && isCorrecting(undo) && { undo }),
+      ...(plan && isPlan(plan) && { plan }),
+    };
+  } catch {
+    return undefined;
+  }
+}
+
+/** The run that is going, in all tabs: there is one bench. */
+export const $going = persistentAtom<Going | undefined>(KEYS.run, undefined, {
+  encode: (going) => JSON.stringify(going),
+  decode: readGoing,
+});

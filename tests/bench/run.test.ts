@@ -1,0 +1,65 @@
+import { setPersistentEngine } from '@nanostores/persistent';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import type { Going, RunPlan } from '../../src/bench/run.ts';
+
+const plan: RunPlan = {
+  ...{ cement: 13.57, water: 5.43, sand: 0, foamVolume: 0.025, wetDensity: 600 },
+  ...{ baseDensity: 1950, foamDensity: 80, loads: 1, largestLoad: 0.04, example: false },
+};
+const undo = { name: 'foamAdded', before: { t: '2' }, full: { t: '13.65', u: 'kg' } } as const;
+const going: Going = { id: 'x', step: 2, begun: 1e12, stopped: true, undo, plan };
+
+let kept: Record<string, string>;
+let hear: (event: Pick<StorageEvent, 'key' | 'newValue'>) => void;
+/** The run as a tab has it that opens now, with something on its page that shows it. */
+const open = async () => {
+  vi.resetModules();
+  await import('../../src/bench/store.ts');
+  setPersistentEngine(kept, {
+    addEventListener: (_, listener) => {
+      hear = listener as never;
+    },
+    removeEventListener() {},
+  });
+  const { $going } = await import('../../src/bench/run.ts');
+  const seen: (Going | undefined)[] = [];
+  $going.subscribe((now) => seen.push(now));
+  return { $going, seen };
+};
+const stored = async (value: unknown) => {
+  kept['suds.run.1'] = JSON.stringify(value);
+  return (await open()).$going.get();
+};
+
+beforeEach(() => {
+  kept = {};
+});
+afterEach(() => setPersistentEngine({}, { addEventListener() {}, removeEventListener() {} }));
+
+test('a run is there again after a reload, and gone when it is done', async () => {
+  const { $going } = await open();
+  $going.set(going);
+  expect((await open()).seen).toEqual([going]);
+  $going.set(undefined);
+  expect(kept).toEqual({});
+});
+
+test('of one that is torn the sound parts stay', async () => {
+  const { plan: _, ...planless } = going;
+  for (const torn of [3, null, {}, { ...plan, cement: null }, { ...plan, largestLoad: '25' }])
+    expect(await stored({ ...going, plan: torn })).toEqual(planless);
+  const { undo: __, ...sure } = going;
+  for (const torn of [null, 3, {}, { name: 'cement' }, { name: 'foamAdded', full: { t: 3 } }])
+    expect(await stored({ ...going, undo: torn })).toEqual(sure);
+  for (const torn of [null, 3, {}, { id: 'x', step: -1 }, { id: 'x', step: 0.5 }, { step: 1 }])
+    expect(await stored(torn)).toBeUndefined();
+});
+
+test('a step taken in another tab is taken in this one', async () => {
+  kept['suds.run.1'] = JSON.stringify({ id: 'x', step: 1 });
+  const { seen } = await open();
+  hear({ key: 'suds.run.1', newValue: JSON.stringify(going) });
+  expect(seen).toEqual([{ id: 'x', step: 1 }, going]);
+  hear({ key: 'suds.run.1', newValue: null });
+  expect(seen.at(-1)).toBeUndefined();
+});
