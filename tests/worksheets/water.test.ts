@@ -73,7 +73,26 @@ describe('washing soda', () => {
   test('water that is soft enough wants none', () => {
     const { judgement, numbers } = answered(soda, { 'water.softTarget': '400' });
     expect(numbers.mass!.value).toBe(0);
+    expect(numbers.settled!.value * 100.0869).toBeCloseTo(311.36, 1);
     expect(judgement.verdict).toBe('good');
+  });
+
+  test('lime that may come out by itself is not promised, with no soda or with little', () => {
+    const at = (target: string, pH = '7.8') =>
+      answered(soda, { 'water.softTarget': target, 'water.pH': pH });
+    for (const [target, words] of [
+      [
+        '285',
+        /^By the balance it could come to 277\s.* by itself\. How long.*textbook’s 0\.754\sg/,
+      ],
+      ['270', /^By the balance 0\.238\sg of soda crystals is enough.*textbook’s 1\.18\sg/],
+    ] as const) {
+      const { numbers, judgement } = at(target);
+      expect(judgement).toMatchObject({ verdict: 'look', say: expect.stringMatching(words) });
+      expect(numbers.settled).toBeUndefined();
+    }
+    for (const target of ['312', '250', '120']) expect(at(target).judgement.verdict).toBe('good');
+    expect(at('285', '7').judgement.verdict).toBe('good');
   });
 
   test('crystals weigh 2.7 times the ash, whichever way the water is entered', () => {

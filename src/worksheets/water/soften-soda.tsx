@@ -28,6 +28,8 @@ import {
 
 /** Water this alkaline stings, and is kept off skin. Common practice, no source. */
 const CAUSTIC = 10;
+/** Where soda does less of the work than this, the rest is left to lime that comes out by itself. A choice. */
+const BY_SODA = 0.5;
 const NAMES = { anhydrous: 'soda ash', decahydrate: 'soda crystals' } as const;
 
 export default worksheet({
@@ -85,6 +87,8 @@ export default worksheet({
     const mixUp = lazy(() => sodaMixUp({ water, soda, meant: v.form, used: other }));
     const litres = perVolume * v.volume;
     const hardness = (water.calcium + water.magnesium) * perVolume;
+    const mass = sodaMass(soda * litres, v.form);
+    const stoichiometric = sodaMass(Math.max(0, hardness - v.target) * v.volume, v.form);
     return {
       water,
       perVolume,
@@ -92,11 +96,12 @@ export default worksheet({
       softened,
       mixUp,
       hardness,
-      mass: sodaMass(soda * litres, v.form),
+      mass,
+      byItself: mass < BY_SODA * stoichiometric,
       concentration: sodaMass(soda * perVolume, v.form),
       settled: softened.settled.max * perVolume,
       sludge: softened.sludge * litres,
-      stoichiometric: sodaMass(Math.max(0, hardness - v.target) * v.volume, v.form),
+      stoichiometric,
     };
   },
   results: {
@@ -123,7 +128,7 @@ export default worksheet({
     settled: {
       label: 'Expect from a cold bucket',
       kind: 'hardness',
-      of: (r) => r.settled,
+      of: (r) => (r.byItself ? undefined : r.settled),
       units: HARDNESS,
       significant: 2,
       note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of lime that stay.',
@@ -131,7 +136,7 @@ export default worksheet({
     sludge: {
       label: 'Lime sludge, dry',
       kind: 'mass',
-      of: (r) => r.sludge,
+      of: (r) => (r.soda > 0 ? r.sludge : undefined),
       units: SMALL_MASS,
       significant: 2,
     },
@@ -146,7 +151,7 @@ export default worksheet({
       kind: 'mass',
       of: (r) => r.stoichiometric,
       units: SMALL_MASS,
-      note: 'Short of the answer by what the dissolved CO₂ and the balance take.',
+      note: 'Without what dissolved CO₂ takes, or the lime that comes out by itself.',
     },
     mixUp: {
       label: 'If you weigh the other powder by mistake',
@@ -158,16 +163,18 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
-    if (r.soda === 0)
-      return {
-        verdict: 'good',
-        say: 'Settled, it is as soft as you want without any soda.',
-      };
+    if (r.hardness <= v.target)
+      return { verdict: 'good', say: 'It is as soft as you want without any soda.' };
     const dose = `${say(r.mass, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}`;
     if (r.softened.water.pH > CAUSTIC)
       return {
         verdict: 'stop',
         say: `At pH ${say(r.softened.water.pH, 'count', { significant: 3 })} the water is caustic and little calcium is left to take out. Ask for less, or blend with soft water instead.`,
+      };
+    if (r.byItself)
+      return {
+        verdict: 'look',
+        say: `By the balance ${r.soda > 0 ? `${dose} is enough, for lime comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness', { units: HARDNESS })} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })}, let it settle and test.`,
       };
     if (r.settled > v.target * 1.03)
       return {

@@ -50,6 +50,7 @@ export interface SodaSoftened {
   /**
    * The same with what does not settle in a cold bucket, mol/kg: at least 30 (`min`) to 35 (`max`)
    * mg/L of calcium carbonate, never more than the water began with. A litre is taken as a kg here.
+   * Without any soda it is what the water began with: lime in excess may stay dissolved for who knows how long.
    */
   readonly settled: { readonly min: number; readonly max: number };
   /** Calcite thrown down, kg per kg of water. */
@@ -82,7 +83,8 @@ export function softenWithSoda(dose: {
   });
   const stays = (limit: number) => {
     const perKg = limit / 1000;
-    const calcium = Math.min(raw.calcium ?? 0, Math.max(water.calcium, perKg));
+    const began = raw.calcium ?? 0;
+    const calcium = soda === 0 ? began : Math.min(began, Math.max(water.calcium, perKg));
     return calcium + water.magnesium;
   };
   return {
@@ -101,8 +103,9 @@ const MOST_SODA = 0.1;
  *
  * `water` per kg of water, `target` calcium + magnesium in mol/kg. Returns the dose in mol/kg with
  * what it makes, or `reached: false` with the least hardness soda can give, which is all the
- * magnesium and a trace of calcium. A target above what is there needs no soda. Range as
- * `softenWithSoda`; no dose above MOST_SODA is tried.
+ * magnesium and a trace of calcium. A target above what is there needs no soda, nor by the balance does one
+ * that excess lime reaches by coming out by itself, however slowly. Range as `softenWithSoda`; no dose
+ * above MOST_SODA is tried.
  *
  * @throws {DomainError} as `softenWithSoda`, and for a negative target.
  * @throws {NotConverged} rather than return a dose that misses.

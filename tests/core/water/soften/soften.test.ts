@@ -65,6 +65,13 @@ describe('washing soda', () => {
     expect(sodaForHardness({ water, target: hardness })).toMatchObject({ reached: true, soda: 0 });
   });
 
+  test('without soda is not counted on to lose the lime it holds in excess', () => {
+    const { hardness: balanced, settled } = softenWithSoda({ water, soda: 0 });
+    expect(balanced).toBeLessThan(0.99 * hardness);
+    expect(settled.min).toBeCloseTo(hardness, 12);
+    expect(settled.max).toBeCloseTo(hardness, 12);
+  });
+
   test('leaves 30 to 35 mg/L in a cold bucket, whatever equilibrium says', () => {
     const much = softenWithSoda({ water, soda: 5e-3 });
     expect(much.water.calcium).toBeLessThan(SETTLED_COLD.min / 1000);
