@@ -204,6 +204,7 @@ export default worksheet({
       meanAt={r.meanAt}
       diffusivity={v.diffusivity * 1e-10}
       target={v.target}
+      dry={r.diffusion}
       rule={r.rule}
       until={Math.max(r.rule, r.diffusion.time) * 1.4}
       say={say}

@@ -203,6 +203,7 @@ export default worksheet({
       strengthAt={r.strengthAt}
       frozen={r.frozen}
       wanted={v.wanted}
+      reached={r.reached}
       until={Math.min(AHEAD, Math.max(3 * DAY, Math.min(r.known.until, 21 * DAY)))}
       say={say}
     />

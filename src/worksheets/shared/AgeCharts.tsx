@@ -4,6 +4,7 @@ import { DAY, ICE_POINT } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { spanWords } from './span-words.ts';
 
 const TARGET = 'target' as const;
 /** Points drawn: enough for a wave a day over a month. */
@@ -26,7 +27,9 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
   const symbol = say.system === 'us' ? '°F' : '°C';
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
   const times = Array.from({ length: POINTS + 1 }, (_, i) => (until * i) / POINTS);
-  const warmth: Point[] = times.map((t) => [t / DAY, inUnit(temperatureAt(history, t))]);
+  const kelvins = times.map((t) => temperatureAt(history, t));
+  const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
+  const warmth: Point[] = times.map((t, i) => [t / DAY, inUnit(kelvins[i]!)]);
   const ages: Point[] = times.map((t) => [t / DAY, ageAt(curve, t) / DAY]);
   const values = warmth.map(([, y]) => y);
   const low = Math.min(inUnit(ICE_POINT), ...values);
@@ -35,7 +38,7 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
   return (
     <>
       <Plot
-        words={`Temperature from casting on, between ${Math.min(...values).toFixed(0)} and ${Math.max(...values).toFixed(0)} ${symbol}.`}
+        words={`Temperature from casting on, from ${spanWords(kelvins, degrees)}; now, after ${days(now.time)} days, ${degrees(temperatureAt(history, now.time))}.`}
         caption="The temperature the age is counted from."
         x={[0, until / DAY]}
         y={[low, high]}

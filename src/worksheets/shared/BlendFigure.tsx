@@ -13,8 +13,10 @@ interface BlendPart {
 interface Props {
   readonly parts: readonly BlendPart[];
   readonly target: number;
-  /** The quantity with its unit: `hardness, mg/L CaCO₃`. */
-  readonly what: string;
+  /** The quantity, where it has a name of its own: `hardness`. */
+  readonly name?: string | undefined;
+  /** What it is counted in: `mg/L CaCO₃`. */
+  readonly unit: string;
   /** pH of a blend with this share of the second water; absent when pH is not asked for. */
   readonly pH:
     | ((share: number) => { readonly solved: number; readonly averaged: number })
@@ -23,10 +25,13 @@ interface Props {
 
 const TONES = ['water', 'foam', 'sand', 'cement', 'bar'] as const;
 
+const named = (name: string | undefined, unit: string) => (name ? `${name}, ${unit}` : unit);
+
 /** A slider for two waters, a triangle for three, a bar for more. */
-export function BlendFigure({ parts, target, what, pH }: Props) {
-  if (parts.length === 2) return <TwoWaters parts={parts} target={target} what={what} pH={pH} />;
-  if (parts.length === 3) return <Triangle parts={parts} target={target} what={what} />;
+export function BlendFigure(props: Props) {
+  const { parts } = props;
+  if (parts.length === 2) return <TwoWaters {...props} />;
+  if (parts.length === 3) return <Triangle {...props} />;
   return (
     <IonBars
       title="What the batch is made of, per cent"
@@ -46,7 +51,7 @@ export function BlendFigure({ parts, target, what, pH }: Props) {
   );
 }
 
-function TwoWaters({ parts, target, what, pH }: Props) {
+function TwoWaters({ parts, target, name, unit, pH }: Props) {
   const [first, second] = parts as [BlendPart, BlendPart];
   const share = 100 * second.fraction;
   const at = (percent: number) =>
@@ -66,12 +71,12 @@ function TwoWaters({ parts, target, what, pH }: Props) {
   return (
     <>
       <Plot
-        words={`From ${first.value.toFixed(0)} with none of the ${second.name} to ${second.value.toFixed(0)} with nothing else; ${target.toFixed(0)} at ${share.toFixed(0)}\u00a0%.`}
+        words={`From ${first.value.toFixed(0)} with none of the ${second.name} to ${second.value.toFixed(0)} with nothing else; wanted ${target.toFixed(0)}\u00a0${unit}, at ${share.toFixed(0)}\u00a0%.`}
         caption="A straight line: what is conserved blends by volume."
         x={[0, 100]}
         y={[0, Math.max(first.value, second.value, 1)]}
         xLabel={xLabel}
-        yLabel={what}
+        yLabel={named(name, unit)}
       >
         {(axes) => (
           <>
@@ -122,7 +127,8 @@ const CORNERS = [
 ] as const;
 
 /** Every blend of three waters is a point in the triangle; those that hit the target lie on a line. */
-function Triangle({ parts, target, what }: Omit<Props, 'pH'>) {
+function Triangle({ parts, target, name, unit }: Omit<Props, 'pH'>) {
+  const what = named(name, unit);
   const point = (shares: readonly number[]): Point => [
     shares.reduce((sum, share, i) => sum + share * CORNERS[i]![0], 0),
     shares.reduce((sum, share, i) => sum + share * CORNERS[i]![1], 0),

@@ -27,9 +27,11 @@ export function BlowDownPlot({ pressure, end, full, low, say }: Props) {
       const time = (end * i) / POINTS;
       return [time / unit, gauge(pressure(walls, time))];
     });
+  const words = (of: number) => say(of, 'pressure', { units: GAUGE, significant: 2 });
+  const time = say(end, 'time', { units: { metric: 'min', us: 'min' }, significant: 2 });
   return (
     <Plot
-      words={`Gauge pressure falls from ${say(full, 'pressure', { units: GAUGE })} to ${say(pressure('isothermal', end), 'pressure', { units: GAUGE, significant: 2 })} with the air kept warm, ${say(pressure('adiabatic', end), 'pressure', { units: GAUGE, significant: 2 })} cooling.`}
+      words={`Gauge pressure falls from ${words(full)} within ${time} to ${words(pressure('isothermal', end))} with the air kept warm, ${words(pressure('adiabatic', end))} cooling.${low > 0 ? ` Lowest that serves: ${words(low)}.` : ''}`}
       caption="Pressure in the receiver as it empties: solid if the walls keep the air warm, dashed if it cools. A real one lies between."
       x={[0, end / unit]}
       y={[0, gauge(full)]}

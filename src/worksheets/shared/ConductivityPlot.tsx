@@ -5,6 +5,7 @@ import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Curve, Plot } from '../../islands/plots/Plot.tsx';
 import { DENSITY } from './amounts.ts';
+import { spanWords } from './span-words.ts';
 
 interface Props {
   /** kg/m³ */
@@ -34,9 +35,18 @@ export function ConductivityPlot({ density, low, high, say }: Props) {
   const d = (si: number) => toUnit(si, 'density', dUnit);
   const top = Math.max(0.7, high);
   const [left, right] = [Math.min(SHOWN.min, density), Math.max(SHOWN.max, density)];
+  const heavy = (si: number) => say(si, 'density', { units: DENSITY });
+  const conducts = (si: number) => say(si, 'conductivity', { significant: 2 });
+  const dry = dryConductivityBand({ dryDensity: density });
   return (
     <Plot
-      words={`Conductivity against dry density. At ${say(density, 'density', { units: DENSITY })}, with its moisture: ${say(low, 'conductivity')} to ${say(high, 'conductivity')}.`}
+      words={`Conductivity against dry density. At ${heavy(density)}, dry: ${spanWords([dry.low, dry.high], conducts)}; with its moisture: ${spanWords([low, high], conducts)}. Crosses: ${spanWords(
+        WONG_2026.map((point) => point.density),
+        heavy,
+      )}, ${spanWords(
+        WONG_2026.map((point) => point.conductivity),
+        conducts,
+      )}.`}
       caption="Shaded: dry, between the least and the most of a relation (line) and two tables. Crosses: measured points of a foamed slag binder whose moisture is not given; all lie above the dry band. Upright: yours, with its moisture."
       x={[d(left), d(right)]}
       y={[0, k(top)]}

@@ -1,7 +1,9 @@
-import { DIFFUSIVITY_DOUBT } from '../../core/curing/drying.ts';
+import { DIFFUSIVITY_DOUBT, type diffusionDryingTime } from '../../core/curing/drying.ts';
 import { DAY } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Curve, Level, Plot } from '../../islands/plots/Plot.tsx';
+import { PERCENT } from './amounts.ts';
+import { DAYS } from './curing-fields.ts';
 
 const POINTS = 60;
 
@@ -10,6 +12,8 @@ interface Props {
   readonly meanAt: (time: number, diffusivity: number) => number;
   readonly diffusivity: number;
   readonly target: number;
+  /** When the mean comes to the target, by that diffusivity and at both ends of its doubt, s. */
+  readonly dry: ReturnType<typeof diffusionDryingTime>;
   /** Dry by the rule for screeds, s. */
   readonly rule: number;
   readonly until: number;
@@ -17,13 +21,14 @@ interface Props {
 }
 
 /** The water still in it, on the mean, as it dries: the estimate, and how far it may be out. */
-export function DryingChart({ meanAt, diffusivity, target, rule, until, say }: Props) {
+export function DryingChart({ meanAt, diffusivity, target, dry, rule, until, say }: Props) {
   const times = Array.from({ length: POINTS + 1 }, (_, i) => until * (i / POINTS) ** 2);
   const percent = (time: number, d: number) => meanAt(time, d) * 100;
-  const days = { metric: 'd', us: 'd' } as const;
+  const days = (time: number) => say(time, 'time', { units: DAYS, significant: 2 });
+  const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
   return (
     <Plot
-      words={`Mean moisture from ${percent(0, diffusivity).toFixed(0)}\u00a0% down; the rule for screeds says dry after ${say(rule, 'time', { units: days, significant: 2 })}.`}
+      words={`Mean moisture from ${share(meanAt(0, diffusivity))} down; dry enough, ${share(target)}, after ${days(dry.time)}, in the band after ${days(dry.soonest)} to ${days(dry.latest)}; the rule for screeds says dry after ${days(rule)}.`}
       caption={`Water still in it, on the mean, by diffusion; the band is a diffusivity ${DIFFUSIVITY_DOUBT} times larger or smaller. The upright line is the rule for screeds.`}
       x={[0, until / DAY]}
       y={[0, percent(0, diffusivity) * 1.05]}

@@ -16,6 +16,7 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
   const most = Math.max(...bars.map(([, joules]) => joules));
   // The mark is drawn only where it does not crush the bars.
   const marked = markAt < most * 3;
+  const mark = `${markName}, ${say(markAt, 'energy', { units: ENERGY, significant: 2 })}`;
   const x = scaleLinear([0, Math.max(most, marked ? markAt : 0) * 1.06 || 1], [LEFT, RIGHT]);
   const foot = 8 + bars.length * 46;
   return (
@@ -23,7 +24,7 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
       <svg
         viewBox={`0 0 420 ${foot + (marked ? 26 : 4)}`}
         role="img"
-        aria-label={`Stored energy: ${bars.map(([name, joules]) => `${name} ${say(joules, 'energy', { units: ENERGY })}`).join(', ')}.`}
+        aria-label={`Stored energy: ${bars.map(([name, joules]) => `${name} ${say(joules, 'energy', { units: ENERGY })}`).join(', ')}${marked ? `; ${mark}` : ''}.`}
       >
         {bars.map(([name, joules], i) => (
           <g transform={`translate(0 ${6 + i * 46})`}>
@@ -46,7 +47,7 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
               y={foot + 18}
               text-anchor={x(markAt) < (LEFT + RIGHT) / 2 ? 'start' : 'end'}
             >
-              {markName}, {say(markAt, 'energy', { units: ENERGY, significant: 2 })}
+              {mark}
             </text>
           </g>
         )}

@@ -3,6 +3,8 @@ import { DAY, ICE_POINT } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { DAYS, HOURS, MPA } from './curing-fields.ts';
+import { spanWords } from './span-words.ts';
 
 const POINTS = 200;
 
@@ -13,18 +15,21 @@ interface Props {
   readonly frozen: number | undefined;
   /** Pa */
   readonly wanted: number;
+  /** When it has the strength wanted, s; undefined where it never does. */
+  readonly reached: number | undefined;
   /** s */
   readonly until: number;
   readonly say: Say;
 }
 
 /** The temperature against freezing, and the strength it has grown to meanwhile. */
-export function FrostChart({ history, strengthAt, frozen, wanted, until, say }: Props) {
+export function FrostChart({ history, strengthAt, frozen, wanted, reached, until, say }: Props) {
   const us = say.system === 'us';
   const warmth = (kelvin: number) => toUnit(kelvin, 'temperature', us ? 'degF' : 'degC');
   const stress = (pascal: number) => toUnit(pascal, 'stress', us ? 'psi' : 'MPa');
   const times = Array.from({ length: POINTS + 1 }, (_, i) => (until * i) / POINTS);
-  const temperatures: Point[] = times.map((t) => [t / DAY, warmth(temperatureAt(history, t))]);
+  const kelvins = times.map((t) => temperatureAt(history, t));
+  const temperatures: Point[] = times.map((t, i) => [t / DAY, warmth(kelvins[i]!)]);
   const grown = Math.min(until, frozen ?? until);
   const strengths: Point[] = times.map((t) => {
     const time = Math.min(t, grown);
@@ -35,11 +40,15 @@ export function FrostChart({ history, strengthAt, frozen, wanted, until, say }: 
     Math.min(warmth(ICE_POINT - 2), ...ys),
     Math.max(warmth(ICE_POINT), ...ys) + 2,
   ];
+  const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
+  const strong = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
+  const after = (time: number) =>
+    say(time, 'time', { units: time < 2 * DAY ? HOURS : DAYS, significant: 2 });
   const top = Math.max(stress(wanted), ...strengths.map(([, y]) => y)) * 1.15;
   return (
     <>
       <Plot
-        words={`Temperature between ${Math.min(...ys).toFixed(0)} and ${Math.max(...ys).toFixed(0)} ${us ? '°F' : '°C'}, against freezing.`}
+        words={`Temperature from ${spanWords(kelvins, degrees)}, against freezing at ${degrees(ICE_POINT)}.`}
         caption="The temperature, and where water freezes."
         x={[0, until / DAY]}
         y={[low, high]}
@@ -54,7 +63,7 @@ export function FrostChart({ history, strengthAt, frozen, wanted, until, say }: 
         )}
       </Plot>
       <Plot
-        words={`Strength grows to ${stress(strengthAt(grown)).toPrecision(2)} ${us ? 'psi' : 'MPa'} in ${(grown / DAY).toFixed(0)} days${frozen === undefined ? '' : ', and it freezes'}.`}
+        words={`Strength grows to ${strong(strengthAt(grown))} in ${after(grown)}${frozen === undefined ? '' : ', and it freezes'}; what you wait for, ${strong(wanted)}, is ${reached === undefined ? 'not reached' : `reached after ${after(reached)}`}.`}
         caption={`Strength at the low end, as it grows at these temperatures${frozen === undefined ? '' : ', until it freezes'}.`}
         x={[0, until / DAY]}
         y={[0, top]}

@@ -2,6 +2,8 @@ import { DAY } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Curve, Dot, Plot } from '../../islands/plots/Plot.tsx';
+import { DAYS, MPA } from './curing-fields.ts';
+import { spanWords } from './span-words.ts';
 
 const POINTS = 60;
 
@@ -29,11 +31,13 @@ export function GrowthPlot({ at, curve, results, now, say }: Props) {
     ...results.map(({ strength }) => strength),
     curve ? curve(end) : 0,
   );
-  const between = ({ low, high }: ReturnType<typeof at>) =>
-    `between ${inUnit(low).toPrecision(2)} and ${inUnit(high).toPrecision(2)}`;
+  const words = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
+  const days = (time: number) => say(time, 'time', { units: DAYS, significant: 2 });
+  const band = ({ low, high }: ReturnType<typeof at>) => spanWords([low, high], words);
+  const tests = results.map(({ age, strength }) => `${days(age)} ${words(strength)}`);
   return (
     <Plot
-      words={`${here ? `At an adjusted age of ${(here.now / DAY).toFixed(1)} days ${between(here)} ${unit}; at` : 'At'} 28 days ${between(at(28 * DAY))} ${unit}.`}
+      words={`${here ? `At an adjusted age of ${days(here.now)}: ${band(here)}; at` : 'At'} 28\u00a0d: ${band(at(28 * DAY))}.${tests.length > 0 ? ` Your results: ${tests.join('; ')}.` : ''}`}
       caption={
         curve
           ? 'Compressive strength: your results, the curve through them, and twice their spread either way.'

@@ -31,9 +31,11 @@ export function JarPlot({ readings, gasless, rate, say }: Props) {
   const all = [...points.map(([, y]) => y), ...readings.map(({ density }) => shown(density))];
   const [low, high] = [Math.min(...all), Math.max(...all)];
   const room = Math.max(0.3 * (high - low), 0.01 * high);
+  const minutes = (time: number) =>
+    say(time, 'time', { units: { metric: 'min', us: 'min' }, significant: 2 });
   return (
     <Plot
-      words={`The mix weighs ${say(first.density, 'density', { units: DENSITY })} at first and ${say(last.density, 'density', { units: DENSITY })} at the last reading.`}
+      words={`Readings: ${readings.map(({ time, density }) => `${say(density, 'density', { units: DENSITY })} after ${minutes(time)}`).join(', ')}.`}
       caption="Density of the mix while it stands: readings, and the steady loss that comes nearest to them."
       x={[first.time / MINUTE, last.time / MINUTE]}
       y={[low - room, high + room]}

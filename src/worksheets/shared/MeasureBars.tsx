@@ -40,7 +40,7 @@ export function MeasureBars({
       <svg
         viewBox={`0 0 ${WIDTH} ${bottom + 46}`}
         role="img"
-        aria-label={`Water lost: ${words}. Limits at ${say(care, 'massFlux', { units: LOSS })} and ${say(act, 'massFlux', { units: LOSS })}.`}
+        aria-label={`Water lost: ${words}. Take care from ${say(care, 'massFlux', { units: LOSS })}, act from ${say(act, 'massFlux', { units: LOSS })}.`}
       >
         {[
           { limit: care, label: 'take care', y: 14 },

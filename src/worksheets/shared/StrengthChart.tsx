@@ -7,6 +7,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 import { DENSITY } from './amounts.ts';
 import { MPA } from './part-fields.ts';
+import { spanWords } from './span-words.ts';
 
 interface Own {
   readonly density: number;
@@ -69,13 +70,25 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
   const mpa = unitOf('stress', MPA[say.system]).symbol;
   const ticks = say.system === 'us' ? [10 * PSI, 100 * PSI, 1000 * PSI] : [0.1e6, 1e6, 10e6];
   const words = (f: number) => say(f, 'stress', { units: MPA, significant: 2 });
+  const heavy = (d: number) => say(d, 'density', { units: DENSITY });
+  const crosses = `Crosses: ${spanWords(
+    WONG_2026.map(({ density }) => density),
+    heavy,
+  )}, ${spanWords(
+    WONG_2026.map(({ strength }) => strength),
+    words,
+  )}.`;
   const mine = own.filter((o) => inside(o.density, o.low) && inside(o.density, o.high));
+  const tests = mine.map(
+    (o) =>
+      `${heavy(o.density)}, ${o.low === o.high ? words(o.low) : spanWords([o.low, o.high], words)}`,
+  );
   return (
     <figure class="fig">
       <svg
         viewBox="0 0 420 348"
         role="img"
-        aria-label={`Published compressive strength against density, 0.05 to 50\u00a0MPa on a logarithmic scale. At yours: ${words(low)}${high ? ` to ${words(high)}` : ' at the least'}. ${mine.length} of your own tests are drawn.`}
+        aria-label={`Published compressive strength against density, ${spanWords(STRENGTHS, words)} on a logarithmic scale. At yours, ${heavy(dry)} dry and ${heavy(wet)} wet: ${words(low)}${high ? ` to ${words(high)}` : ' at the least'}. ${crosses}${tests.length > 0 ? ` Your own tests: ${tests.join('; ')}.` : ''}`}
       >
         <rect
           class="class-a"

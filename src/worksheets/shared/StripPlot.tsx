@@ -35,6 +35,7 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
     time === undefined
       ? 'not within the time shown'
       : say(time, 'time', { units: DAYS, significant: 2 });
+  const asks = (pa: number) => say(pa, 'stress', { units: KPA });
   const window =
     earliest === undefined
       ? 'It does not reach what handling asks.'
@@ -43,7 +44,7 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
         : 'Between the two upright lines the part may be ready.';
   return (
     <Plot
-      words={`Handling asks for up to ${say(stress.high, 'stress', { units: KPA })}. The strength that may be used passes that after ${words(earliest)} at the earliest and ${words(latest)} at the latest.`}
+      words={`Handling asks, at worst, for ${asks(stress.high)}${stress.low < stress.high ? `, without a jerk for ${asks(stress.low)}` : ''}. The strength that may be used passes that after ${words(earliest)} at the earliest and ${words(latest)} at the latest; now it is ${words(now)}.`}
       caption={`Shaded: the share of the bending strength that may be used, between the slow and the fast estimate. ${window} Only a test tells.`}
       x={[0, days(until)]}
       y={[0, top]}

@@ -52,9 +52,10 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
   const room = (Math.max(...all) - Math.min(...all)) * 0.08;
   const minutes = (time: number) =>
     say(time, 'time', { units: { metric: 'min', us: 'min' }, significant: 2 });
+  const heavy = (density: number) => say(density, 'density', { units: DENSITY });
   const words = curves.map(
     ({ way, points }) =>
-      `${NAMES[way]} ${points.length > 0 ? say(points.at(-1)![1], 'density', { units: DENSITY }) : 'out of the picture'}`,
+      `${NAMES[way]} ${points.length > 0 ? `${heavy(points.at(-1)![1])} after ${minutes(points.at(-1)![0] * MINUTE)}` : 'out of the picture'}`,
   );
   const columns = [0, wait, ...(latest === undefined ? [] : [latest]), end]
     .sort((a, b) => a - b)
@@ -62,7 +63,7 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
   return (
     <>
       <Plot
-        words={`Wet density against the wait, planned ${say(target, 'density', { units: DENSITY })}. At the end: ${words.join(', ')}.`}
+        words={`Wet density against the wait, planned ${heavy(target)}, ${heavy(target - tolerance)} to ${heavy(target + tolerance)} allowed. At the right end: ${words.join(', ')}.`}
         caption="Wet density if the drained liquid is left behind. Solid: the way you dose. Shaded: your tolerance."
         x={[0, end / MINUTE]}
         y={[shown(Math.min(...all) - room), shown(Math.max(...all) + room)]}

@@ -179,7 +179,7 @@ export default worksheet({
           fraction: r.fractions[i]!,
         }))}
         target={shown(r.target)}
-        what={v.of === 'hardness' ? 'hardness, mg/L CaCO₃' : 'mg/L'}
+        {...(v.of === 'hardness' ? { name: 'hardness', unit: 'mg/L CaCO₃' } : { unit: 'mg/L' })}
         pH={pHOf && ((share) => pHOf([1 - share, share]))}
       />
     );
