@@ -58,13 +58,16 @@ export const keptValue = (kept: Kept | undefined): number | undefined =>
 
 export type KeptResults = Readonly<Record<string, Kept>>;
 
+/** What a field is called on the bench, or in a row. */
+export const NAME = /^[A-Za-z0-9_.-]{1,60}$/;
+
 const unitIds = new Set(Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)));
 
 const isText = (x: unknown): x is string => typeof x === 'string' && x.length <= LIMITS.text;
 const isTyped = (x: unknown) => typeof x === 'string' && x.length <= LIMITS.typed;
 const isUnit = (x: unknown): x is string => isText(x) && unitIds.has(x);
 const isSystem = (x: unknown): x is System => x === 'metric' || x === 'us';
-const isRecord = (x: unknown): x is Record<string, unknown> =>
+export const isRecord = (x: unknown): x is Record<string, unknown> =>
   typeof x === 'object' && x !== null && !Array.isArray(x);
 
 const CHECKS: Record<keyof Entry, (x: unknown) => boolean> = {
@@ -75,11 +78,13 @@ const CHECKS: Record<keyof Entry, (x: unknown) => boolean> = {
   pu: isUnit,
   d: (x) =>
     isRecord(x) && Object.entries(x).every(([system, unit]) => isSystem(system) && isUnit(unit)),
-  rows: (x) =>
-    Array.isArray(x) &&
-    x.length <= LIMITS.rows &&
-    x.every((row) => isRecord(row) && Object.values(row).every((cell) => isEntry(cell, false))),
+  rows: (x) => Array.isArray(x) && x.length <= LIMITS.rows && x.every(isRow),
 };
+
+const isRow = (x: unknown) =>
+  isRecord(x) &&
+  Object.keys(x).length <= LIMITS.cells &&
+  Object.entries(x).every(([name, cell]) => NAME.test(name) && isEntry(cell, false));
 
 /** Whether something read from storage or a link has the shape of an entry. */
 export function isEntry(x: unknown, mayHoldRows = true): x is Entry {

@@ -1,4 +1,12 @@
-import { type Entries, isEntry, isKept, type KeptResults, type System } from './entries.ts';
+import {
+  type Entries,
+  isEntry,
+  isKept,
+  isRecord,
+  type KeptResults,
+  NAME,
+  type System,
+} from './entries.ts';
 import { LIMITS } from './records/limits.ts';
 import type { Bench } from './store.ts';
 
@@ -47,8 +55,8 @@ export function fromFragment(fragment: string): Carried | undefined {
     if (results.length > LIMITS.benchEntries)
       return refuse('it holds more results than a batch has');
     const bad =
-      list.find(([key, entry]) => !KEY.test(key) || !isEntry(entry)) ??
-      results.find(([key, result]) => !KEY.test(key) || !isKept(result));
+      list.find(([key, entry]) => !NAME.test(key) || !isEntry(entry)) ??
+      results.find(([key, result]) => !NAME.test(key) || !isKept(result));
     if (bad) return refuse(`its reading '${bad[0].slice(0, 40)}' cannot be read`);
     return {
       ok: true,
@@ -60,10 +68,6 @@ export function fromFragment(fragment: string): Carried | undefined {
     return refuse('it was cut short or altered on the way');
   }
 }
-
-const KEY = /^[\w.-]{1,60}$/;
-const isRecord = (x: unknown): x is Record<string, unknown> =>
-  typeof x === 'object' && x !== null && !Array.isArray(x);
 
 const refuse = (reason: string): Carried => ({
   ok: false,

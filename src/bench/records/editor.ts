@@ -1,6 +1,6 @@
 import { isDay } from './day.ts';
 import { dropDraft, keepDraft } from './drafts.ts';
-import { type BatchRecord, content, newId, type PhotoNote } from './record.ts';
+import { type BatchRecord, content, nameBeside, newId, type PhotoNote } from './record.ts';
 import { doublePhotos, type Found, readRecord, type Saved, saveRecord } from './store.ts';
 
 /** What an editor needs of the world; the real one unless a test says otherwise. */
@@ -150,7 +150,7 @@ export class Editor {
       ...this.record,
       id: copy,
       revision: 0,
-      name: `${this.record.name} (my copy)`.slice(0, 120),
+      name: nameBeside(this.record.name, 'my copy'),
       photos,
     };
     this.#world.keepDraft(this.record);

@@ -5,6 +5,8 @@ export const LIMITS = {
   /** A table of readings may be typed into one field. */
   typed: 4000,
   rows: 40,
+  /** Fields of a row. */
+  cells: 40,
   text: 200,
   batches: 5000,
   photos: 12,

@@ -1,4 +1,4 @@
-import { type BatchRecord, content, type Photo, type PhotoNote } from './record.ts';
+import { type BatchRecord, content, nameBeside, type Photo, type PhotoNote } from './record.ts';
 
 type Outcome =
   /** Not here yet. */
@@ -104,7 +104,7 @@ export function toStore(
     if (choice === 'both') {
       const id = idFor(record);
       const own = doubled(record.photos, photos, id);
-      const name = `${record.name} (brought in)`.slice(0, 120);
+      const name = nameBeside(record.name, 'brought in');
       records.push({ ...record, id, name, photos: own.notes });
       pictures.push(...own.photos);
       continue;

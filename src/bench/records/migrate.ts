@@ -1,5 +1,5 @@
 import { formatPlain } from '../../core/quantity/format.ts';
-import type { Entry } from '../entries.ts';
+import { type Entry, isRecord } from '../entries.ts';
 import { isDay } from './day.ts';
 import { LIMITS } from './limits.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
@@ -13,15 +13,13 @@ export type Opened =
   | { readonly ok: false; readonly why: string; readonly newer: boolean };
 
 type Loose = Record<string, unknown>;
-const isLoose = (x: unknown): x is Loose =>
-  typeof x === 'object' && x !== null && !Array.isArray(x);
 
 /**
  * Version 0, of the first trials: readings are plain numbers in metric units under `values`, the name
  * is `title`, and there is no revision, bench, log or photo.
  */
 function fromVersion0(old: Loose): Loose {
-  const values = isLoose(old.values) ? old.values : {};
+  const values = isRecord(old.values) ? old.values : {};
   const readings: Partial<Record<ReadingName, Entry>> = {};
   for (const [name, value] of Object.entries(values)) {
     if (!(READING_NAMES as readonly string[]).includes(name)) continue;
@@ -74,7 +72,7 @@ const STEPS: readonly ((old: Loose) => Loose)[] = [fromVersion0, fromVersion1, f
  * `sifted` may take parts out before the check.
  */
 export function openRecord(raw: unknown, sifted: (record: Loose) => Loose = (x) => x): Opened {
-  if (!isLoose(raw)) return { ok: false, why: 'it is no record', newer: false };
+  if (!isRecord(raw)) return { ok: false, why: 'it is no record', newer: false };
   const from = raw.version ?? 0;
   if (typeof from !== 'number' || !Number.isInteger(from) || from < 0)
     return { ok: false, why: 'its version cannot be read', newer: false };

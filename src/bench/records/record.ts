@@ -1,4 +1,5 @@
 import type { Entries, Entry, KeptResults } from '../entries.ts';
+import { LIMITS } from './limits.ts';
 import {
   BEFORE_MIXING,
   READING_NAMES,
@@ -96,6 +97,10 @@ export const blankRecord = (over: Partial<BatchRecord> = {}): BatchRecord => ({
   kept: {},
   ...over,
 });
+
+/** The name of a batch that stands beside another: what tells them apart is never cut off. */
+export const nameBeside = (name: string, how: string): string =>
+  `${name.slice(0, LIMITS.name - how.length - 3)} (${how})`;
 
 /** Whether a reading holds anything. */
 export const filled = (entry: Entry | undefined) => (entry?.t ?? '').trim() !== '';

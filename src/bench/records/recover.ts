@@ -1,6 +1,5 @@
 import { draftsLeft } from './drafts.ts';
-import { LIMITS } from './limits.ts';
-import { type BatchRecord, content, newId } from './record.ts';
+import { type BatchRecord, content, nameBeside, newId } from './record.ts';
 import { readRecord, saveRecord } from './store.ts';
 
 /** A draft younger than this may belong to a tab that is being typed in, ms. */
@@ -46,7 +45,7 @@ export function withDrafts(
       all.set(draft.id, draft);
       continue;
     }
-    const name = `${draft.name} (not stored)`.slice(0, LIMITS.name);
+    const name = nameBeside(draft.name, 'not stored');
     // Its photos are the other's.
     const beside = { ...draft, id: newId(), revision: 0, name, photos: [] };
     all.set(beside.id, beside);

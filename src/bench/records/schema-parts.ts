@@ -1,4 +1,5 @@
 import { KINDS } from '../../core/quantity/kinds.ts';
+import { NAME } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS } from './limits.ts';
 import { READING_NAMES, readingOf } from './readings.ts';
@@ -73,4 +74,4 @@ export const instant: Schema = {
   maxLength: 40,
   pattern: '^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}:\\d{2}(\\.\\d+)?Z$',
 };
-export const benchKey = '^[A-Za-z0-9_.-]{1,60}$';
+export const benchKey = NAME.source;

@@ -125,7 +125,7 @@ export const RECORD_SCHEMA: Schema = {
             description: 'The rows of a list: each row’s fields by name.',
             items: {
               type: 'object',
-              maxProperties: 40,
+              maxProperties: LIMITS.cells,
               patternProperties: { [benchKey]: { $ref: '#/$defs/entry' } },
               additionalProperties: false,
             },

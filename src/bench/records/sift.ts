@@ -1,13 +1,12 @@
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
+import { isRecord } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { type Fault, faultsOf } from './validate.ts';
 
 type Loose = Record<string, unknown>;
-const isLoose = (x: unknown): x is Loose =>
-  typeof x === 'object' && x !== null && !Array.isArray(x);
 const LONGEST = 40;
 const quoted = (text: string) => `“${text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text}”`;
 const list = (words: readonly string[]) =>
@@ -23,7 +22,7 @@ const isName = (name: string): name is ReadingName =>
 export function sift(record: Loose): { readonly record: Loose; readonly left: readonly string[] } {
   const left: string[] = [];
   let sifted = record;
-  if (isLoose(record.readings)) {
+  if (isRecord(record.readings)) {
     const readings = Object.entries(record.readings).flatMap(
       ([name, entry]): [string, unknown][] => {
         const { keep, why } = siftReading(name, entry);
@@ -35,7 +34,7 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
   }
   for (const part of ['bench', 'kept'] as const) {
     const held = sifted[part];
-    if (!isLoose(held)) continue;
+    if (!isRecord(held)) continue;
     const { [part]: schema } = RECORD_SCHEMA.properties!;
     const sound = Object.entries(held).filter(([key, value]) => fits(key, value, schema!));
     const lost = Object.keys(held).length - sound.length;
@@ -60,7 +59,7 @@ function siftReading(name: string, entry: unknown): { keep?: unknown; why?: stri
   const schema = RECORD_SCHEMA.properties!.readings!.properties![name]!;
   const faults = faultsOf(entry, { ...schema, $defs: RECORD_SCHEMA.$defs! });
   const [fault] = faults;
-  if (fault && !isLoose(entry)) return out('it is not written as the format asks');
+  if (fault && !isRecord(entry)) return out('it is not written as the format asks');
   const { t, u, p: _, pu: __, ...rest } = entry as Loose;
   if ('options' in spec) {
     if (!fault) return { keep: entry };

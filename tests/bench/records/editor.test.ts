@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { Editor, type World } from '../../../src/bench/records/editor.ts';
-import { type BatchRecord, blankRecord } from '../../../src/bench/records/record.ts';
+import { LIMITS } from '../../../src/bench/records/limits.ts';
+import { type BatchRecord, blankRecord, nameBeside } from '../../../src/bench/records/record.ts';
 
 /** A store of one record in memory that behaves as the browser's does, and can be made to fail. */
 class Fake implements World {
@@ -135,6 +136,12 @@ describe('saved elsewhere meanwhile', () => {
     expect(world.stored).toMatchObject({ id, name: 'Slabs (my copy)', notes: 'mine again' });
     expect(theirs?.notes).toBe('theirs');
   });
+});
+
+test('a copy of a batch with the longest name is told apart from it', () => {
+  const longest = 'x'.repeat(LIMITS.name);
+  expect(nameBeside(longest, 'my copy')).toMatch(/^x{110} \(my copy\)$/);
+  expect(nameBeside('Slabs', 'my copy')).toBe('Slabs (my copy)');
 });
 
 test('a change made elsewhere is taken over while nothing is unsaved here', async () => {
