@@ -38,9 +38,11 @@ import { designBatch } from '../../src/core/mix/batch-design.ts';
 import { FIBRES } from '../../src/core/mix/fibres.ts';
 import { proportion } from '../../src/core/mix/proportion.ts';
 import { SPAN_CASES } from '../../src/core/placing/panel.ts';
+import { STANDARD_ATMOSPHERE } from '../../src/core/quantity/constants.ts';
 import { toUnit } from '../../src/core/quantity/convert.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { MOLAR_MASS } from '../../src/core/water/molar-masses.ts';
+import { POT_CARBON_DIOXIDE } from '../../src/core/water/soften/boil.ts';
 import { DECAHYDRATE_FACTOR } from '../../src/core/water/soften/washing-soda.ts';
 import { demo } from '../../src/worksheets/demo.ts';
 import { DEMO_DAYS } from '../../src/worksheets/shared/curing-fields.ts';
@@ -256,6 +258,13 @@ const figures: readonly [string, string, number, () => number, number][] = [
     1.06,
     () => MOLAR_MASS.sodiumCarbonate / MOLAR_MASS.calciumCarbonate,
     0.005,
+  ],
+  [
+    'water/softening',
+    'At 0.00001 atm of CO₂',
+    0.00001,
+    () => POT_CARBON_DIOXIDE / STANDARD_ATMOSPHERE,
+    1e-12,
   ],
   ['water/softening', '2.7 times the soda', 2.7, () => DECAHYDRATE_FACTOR, 0.05],
   ['water/softening', '0.37 of the soda', 0.37, () => 1 / DECAHYDRATE_FACTOR, 0.005],

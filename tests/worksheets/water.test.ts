@@ -344,6 +344,20 @@ describe('verdicts', () => {
     }
   });
 
+  test('a pot is worth its fuel by the hard boil, which leaves less than water at rest with air', () => {
+    const { numbers, judgement } = answered(boilWater, { 'water.alkalinity': '120' });
+    const share = numbers.removed!.value / (numbers.removed!.value + numbers.hardness!.value);
+    expect(share).toBeLessThan(0.3);
+    expect(judgement).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^About 236\s.*once it is cold; a hard boil, drawn off hot/),
+    });
+    const poor = answered(boilWater, { 'water.alkalinity': '100' });
+    expect(poor.judgement.verdict).toBe('stop');
+    const [, left] = /even a hard boil would leave some (\d+)/.exec(poor.judgement.say)!;
+    expect(Number(left)).toBeLessThan(poor.numbers.hardness!.value * 100.0869 - 20);
+  });
+
   test('a barrel is boiled in lots that can be lifted', () => {
     const boiled = (volume: string) =>
       answered(boilWater, { 'water.toBoil': volume }).judgement.say;

@@ -2,11 +2,12 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { hardnessParts as partsOf } from '../../core/water/hardness.ts';
 import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
-import { boil } from '../../core/water/soften/boil.ts';
+import { boil, POT_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, LITRES, SMALL_MASS } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
+import { lazy } from '../shared/lazy.ts';
 import {
   hardnessParts,
   otherIons,
@@ -56,6 +57,9 @@ export default worksheet({
       perVolume,
       before,
       hardness: hardness * perVolume,
+      least: lazy(
+        () => boil({ water: raw, carbonDioxidePressure: POT_CARBON_DIOXIDE }).hardness * perVolume,
+      ),
       removed: before - hardness * perVolume,
       scale: water.precipitated * perVolume * v.volume * MOLAR_MASS.calciumCarbonate,
       textbook: partsOf({ total: before, alkalinity: Math.max(0, raw.alkalinity * perVolume) })
@@ -70,7 +74,7 @@ export default worksheet({
       units: HARDNESS,
     },
     hardness: {
-      label: 'Hardness left, at best',
+      label: 'Hardness left, at rest with air once cold',
       kind: 'hardness',
       of: (r) => r.hardness,
       units: HARDNESS,
@@ -100,22 +104,23 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
-    if (r.before === 0 || r.removed <= 0)
+    const least = r.least();
+    if (r.before - least <= 0)
       return {
         verdict: 'stop',
         say: 'Boiling takes nothing out of this water: it holds no lime to spare. If it is too hard, use a softener, or blend it with soft water.',
       };
-    const left = say(r.hardness, 'hardness', { units: HARDNESS });
-    if (r.removed < WORTH_IT * r.before)
+    const mg = (left: number) => say(left, 'hardness', { units: HARDNESS });
+    if (r.before - least < WORTH_IT * r.before)
       return {
         verdict: 'stop',
-        say: `Not worth the fuel: ${left} would stay. Use washing soda or a softener, or blend with soft water.`,
+        say: `Not worth the fuel: even a hard boil would leave some ${mg(least)}. Use washing soda or a softener, or blend with soft water.`,
       };
     const litres = (volume: number) => say(volume, 'volume', { units: LITRES, significant: 2 });
     const lots = v.volume > LOT ? `, in lots of no more than ${litres(LOT)},` : '';
     return {
       verdict: 'look',
-      say: `${left} stays at best. Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
+      say: `About ${mg(r.hardness)} stays once it is cold; a hard boil, drawn off hot, may leave less. Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
     };
   },
   notes: () => [
