@@ -94,12 +94,15 @@ export function worksheet<const F extends Fields, R>(spec: Worksheet<F, R>): Wor
 // biome-ignore lint/suspicious/noExplicitAny: a description's own types are known only to itself
 export type AnyWorksheet = Worksheet<any, any>;
 
+/** As much of one as it takes to read its fields. */
+export type Asked = Pick<AnyWorksheet, 'id' | 'fields'>;
+
 /** The bench key of a field: its own, or one shared with other worksheets. */
-export const benchKey = (sheet: AnyWorksheet, name: string): string =>
+export const benchKey = (sheet: Asked, name: string): string =>
   (sheet.fields as Fields)[name]?.bench ?? `${sheet.id}.${name}`;
 
 /** The bench keys of all its fields. */
-export const entryKeys = (sheet: AnyWorksheet): readonly string[] =>
+export const entryKeys = (sheet: Asked): readonly string[] =>
   Object.keys(sheet.fields).map((name) => benchKey(sheet, name));
 
 /** The bench keys of what other worksheets leave for a field. */
@@ -111,5 +114,5 @@ export const takenBy = (field: Fields[string]): readonly string[] =>
       : [];
 
 /** The same for all its fields. */
-export const takenKeys = (sheet: AnyWorksheet): readonly string[] =>
+export const takenKeys = (sheet: Asked): readonly string[] =>
   Object.values(sheet.fields as Fields).flatMap(takenBy);

@@ -7,7 +7,7 @@ import {
   type Given,
   type NumberField,
 } from '../fields.ts';
-import { type AnyWorksheet, benchKey, takenBy } from '../worksheet.ts';
+import { type Asked, benchKey, takenBy } from '../worksheet.ts';
 import { hiddenValue, readCell } from './read-cell.ts';
 import {
   type CellReading,
@@ -24,7 +24,7 @@ import type { Say } from './say.ts';
 
 /** Reads every field of a worksheet from the bench: values in SI, or sentences that say what is wrong. */
 export function readWorksheet(
-  sheet: AnyWorksheet,
+  sheet: Asked,
   entries: Entries,
   kept: KeptResults,
   say: Say,

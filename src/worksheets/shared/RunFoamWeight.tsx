@@ -8,7 +8,6 @@ import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { useTyping } from '../../islands/hooks.ts';
 import { NumberInput } from '../../islands/parts/NumberInput.tsx';
-import type { AnyWorksheet } from '../../islands/worksheet.ts';
 import { writeReading } from './RecordFields.tsx';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
@@ -26,7 +25,7 @@ const FOAM_FULL = {
       optional: true,
     }),
   },
-} as unknown as AnyWorksheet;
+};
 /** The bench's own key for that weighing. */
 const FOAM_KEY = 'foam-density.full';
 

@@ -7,7 +7,7 @@ import {
 } from '../../bench/records/readings.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { type ChoiceField, choice, type NumberField, number } from '../../islands/fields.ts';
-import type { AnyWorksheet } from '../../islands/worksheet.ts';
+import type { Asked } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES } from './amounts.ts';
 import { DAYS, HOURS, KPA, MM, MPA } from './part-fields.ts';
 
@@ -101,7 +101,7 @@ export const RECORD_FIELDS = {
 } as const satisfies Readonly<Record<ReadingName, NumberField | ChoiceField>>;
 
 /** Enough of a worksheet for its fields to be read. */
-export const RECORD_SHEET = { id: 'record', fields: RECORD_FIELDS } as unknown as AnyWorksheet;
+export const RECORD_SHEET: Asked = { id: 'record', fields: RECORD_FIELDS };
 
 /** The readings of each day. */
 export const BY_STAGE: readonly (readonly [Stage, readonly ReadingName[]])[] = STAGES.map(
