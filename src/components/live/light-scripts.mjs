@@ -27,7 +27,7 @@ export function lightScripts() {
 
 const groups = [
   // Every page has these, worksheets or not: they must not bring the mechanism along.
-  { name: 'site', test: /src[\\/]bench[\\/](notices|local-store)/, priority: 3 },
+  { name: 'site', test: /src[\\/]bench[\\/](notices|local-store)|preload-helper/, priority: 3 },
   {
     name: 'mechanism',
     test: /node_modules[\\/]preact|nanostores|src[\\/](islands[\\/](engine|parts[\\/](?!Slider|Learned)|hooks|use-stored|fields\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/]first-order)|bench[\\/](entries|store|storage))/,
