@@ -38,6 +38,7 @@ import { designBatch } from '../../src/core/mix/batch-design.ts';
 import { FIBRES } from '../../src/core/mix/fibres.ts';
 import { proportion } from '../../src/core/mix/proportion.ts';
 import { SPAN_CASES } from '../../src/core/placing/panel.ts';
+import { batchVolume } from '../../src/core/placing/volume.ts';
 import { STANDARD_ATMOSPHERE } from '../../src/core/quantity/constants.ts';
 import { toUnit } from '../../src/core/quantity/convert.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
@@ -407,6 +408,17 @@ const claims: readonly [string, string, () => boolean][] = [
         ({ density, conductivity }) =>
           conductivity > 1.25 * valoreConductivity({ dryDensity: density }).conductivity,
       ),
+  ],
+  [
+    'placing/how-much',
+    'is as much denser than the bucket said',
+    () => {
+      // The share is of the part, not of the mix poured: what was poured ends in the part’s own room.
+      const settling = 0.03;
+      const pieces = [{ piece: { shape: 'slab', ...demo.slab }, count: 1 }] as const;
+      const { total, net } = batchVolume({ pieces, settling, waste: 0 });
+      return Math.abs(total / net - (1 + settling)) < 1e-9;
+    },
   ],
   [
     'finished-part/strength',
