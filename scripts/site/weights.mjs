@@ -15,9 +15,12 @@ import { filesOf, pagesOf } from './pages.mjs';
  * @property {number} islands  how many worksheets and other live parts it has
  */
 
-/** What no worksheet needs to compute: it is fetched when the reader hands over a file or opens a dialog. */
+/**
+ * What no worksheet of the page needs to compute: it is fetched when the reader hands over a file, opens a
+ * dialog, or pauses after changing what worksheets of other pages rest on.
+ */
 const ON_REQUEST =
-  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-batch|take-aside)\b/;
+  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-batch|take-aside|catch-up)\b/;
 
 const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^"'`]+\.js)["'`]/g;
 const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;

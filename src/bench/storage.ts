@@ -13,6 +13,7 @@ export const KEYS = {
   run: 'suds.run.1',
   learned: 'suds.learned.1',
   aside: 'suds.aside.',
+  behind: 'suds.behind',
   units: 'suds.units',
 } as const;
 

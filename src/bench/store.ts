@@ -64,16 +64,32 @@ export function fitsField(entry: Entry): boolean {
   return false;
 }
 
+/**
+ * The keys of what was entered or kept since all that rests on it was last worked out anew. A worksheet
+ * works itself out where it is shown; one on another page may have left a result that is older now.
+ */
+export const $behind = persistentAtom<readonly string[]>(KEYS.behind, [], {
+  encode: (keys) => keys.join(' '),
+  decode: (text) => text.split(' ').filter(Boolean),
+});
+
+function noteBehind(key: string): void {
+  const keys = $behind.get();
+  if (!keys.includes(key)) $behind.set([...keys, key]);
+}
+
 /** Puts an entry on the bench; an empty one is taken off, and one that could not be read again is refused. */
 export function enter(key: string, entry: Entry | undefined): void {
   const empty = !entry || Object.values(entry).every((value) => value === undefined);
   if (!empty && !fitsField(entry)) return;
+  noteBehind(key);
   $entries.setKey(key, empty ? (undefined as never) : entry);
 }
 
 /** Keeps a result for later worksheets, or takes it back. */
 export function keep(key: string, kept: Kept | undefined): void {
   if (JSON.stringify($kept.get()[key]) === JSON.stringify(kept)) return;
+  noteBehind(key);
   $kept.setKey(key, kept as Kept);
 }
 

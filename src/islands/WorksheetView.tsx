@@ -1,14 +1,15 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Entry } from '../bench/entries.ts';
 import { notify } from '../bench/notices.ts';
-import { $entries, $kept, enter, keep, onBench, use } from '../bench/store.ts';
+import { $entries, enter, keep, onBench, use } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
-import { isBy, mayKeep } from './engine/keeping.ts';
+import { isBy } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
 import { choices, inputId, isShown, pmId, type Reading } from './engine/reading.ts';
 import { type Say, speaker } from './engine/say.ts';
 import { behaviourOf } from './fields.ts';
 import { isUnread, useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
+import { keepResults } from './keep-results.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
 import { keepFocus } from './parts/keep-focus.ts';
@@ -39,13 +40,11 @@ export function WorksheetView({ sheet, formulas }: Props) {
     const reading = readWorksheet(sheet, entries, kept, say);
     return { say, reading, answered: answer(sheet, reading, say) };
   }, [entries, kept, system]);
-  useKeeping(
-    sheet,
-    reading,
-    answered,
-    typing.input !== undefined,
-    !isUnread(entries) && !isUnread(kept),
-  );
+  useEffect(() => {
+    // The page as it was built knows no bench: what it shows first is nobody's answer.
+    if (isUnread(entries) || isUnread(kept)) return;
+    keepResults(sheet, reading, answered, typing.input !== undefined);
+  });
 
   // A sentence waits until the reader pauses: half a number is not a mistake.
   const problems = answered.ok ? [] : answered.problems;
@@ -193,41 +192,6 @@ function Withheld({ problems }: { readonly problems: Unanswered['problems'] }) {
 function shownFields(reading: Reading) {
   const chosen = choices(reading.fields);
   return Object.entries(reading.fields).filter(([, { field }]) => isShown(field.when, chosen));
-}
-
-/**
- * Puts the results a worksheet keeps on the bench, once anything in it is the reader's own. Where two
- * worksheets keep the same thing, the one last worked on has it.
- */
-function useKeeping(
-  sheet: AnyWorksheet,
-  { own, onExample }: Reading,
-  answered: Answered | Unanswered,
-  worked: boolean,
-  read: boolean,
-) {
-  useEffect(() => {
-    // The page as it was built knows no bench: what it shows first is nobody's answer.
-    if (!read) return;
-    const owner = { from: sheet.question, by: sheet.id };
-    for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
-      const mine = own && answered.ok ? answered.numbers[name] : undefined;
-      // What another worksheet has does not wait for this one.
-      const asked = { holder: $kept.get()[key], sheet, worked, has: mine?.value, onExample };
-      if (!mayKeep(asked)) continue;
-      if (own && !answered.ok) keep(key, { waits: true, ...owner });
-      else
-        keep(
-          key,
-          mine && {
-            v: mine.value,
-            ...(mine.sure && { pm: mine.sure.pm }),
-            ...(onExample && { example: true }),
-            ...owner,
-          },
-        );
-    }
-  });
 }
 
 /** Takes the reader's entries out of a worksheet, and offers them back. */

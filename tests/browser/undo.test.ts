@@ -61,6 +61,27 @@ test('two worksheets put back to the example can both be had back', async () => 
   expect(await volume.inputValue()).toBe('33');
 });
 
+test('what other pages have kept follows a change, and waits where that leaves no answer', async () => {
+  const page = await open('first-batch/');
+  await page.locator('#proportion-waterCement').fill('0.4');
+  const kept = (key: string) => page.evaluate((k) => localStorage.getItem(`suds.kept.1.${k}`), key);
+  await expect.poll(() => kept('mix.cement')).toContain('"v"');
+  const before = JSON.parse((await kept('mix.cement'))!).v;
+
+  await opened.go('placing/how-much/');
+  await wakeWorksheets(page);
+  await page.locator('#shapes-count').fill('1');
+  await expect.poll(async () => JSON.parse((await kept('mix.cement'))!).v).toBeLessThan(before / 2);
+  await page.locator('#shapes-count').fill('');
+  await expect.poll(() => kept('mix.cement')).toContain('"waits":true');
+  // Left at once, it follows on the next page.
+  await page.locator('#shapes-count').fill('2');
+  await expect.poll(() => kept('batch.volume')).toContain('"v"');
+  await opened.go('foam/weighing/');
+  await wakeWorksheets(page);
+  await expect.poll(() => kept('mix.cement')).toContain('"v"');
+});
+
 test('a reading that two worksheets share leaves what is kept with the one that is worked on', async () => {
   const page = await open('mix/proportion/');
   const planned = () => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.planned'));

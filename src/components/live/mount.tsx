@@ -1,6 +1,21 @@
 import { type ComponentType, hydrate } from 'preact';
+import { $behind } from '../../bench/store.ts';
 import { WorksheetView } from '../../islands/WorksheetView.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
+
+/** Once the reader pauses, what other pages have kept follows. */
+const PAUSE = 1000;
+let following = false;
+function follow(): void {
+  if (following) return;
+  following = true;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  $behind.subscribe((keys) => {
+    clearTimeout(timer);
+    if (keys.length === 0) return;
+    timer = setTimeout(async () => (await import('./catch-up.ts')).catchUp(), PAUSE);
+  });
+}
 
 /** Takes over the markup of a live part. */
 export async function mount(
@@ -9,6 +24,7 @@ export async function mount(
   part: AnyWorksheet & ComponentType,
 ): Promise<void> {
   const Part = part as ComponentType<{ given?: unknown }>;
+  follow();
   const { given } = place.dataset;
   const early = typedEarly(place);
   hydrate(
