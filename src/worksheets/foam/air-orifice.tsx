@@ -116,19 +116,13 @@ export default worksheet({
   },
   results: {
     freeAir: { label: 'Free air', kind: 'flow', of: (r) => r.freeAir, units: AIR_FLOW },
-    most: {
-      label: 'Free air, up to',
-      kind: 'flow',
-      of: (r) => r.most,
-      units: AIR_FLOW,
-      note: 'past a sharp edge, the more the lower the pressure behind it',
-    },
+    most: { label: 'Free air, up to', kind: 'flow', of: (r) => r.most, units: AIR_FLOW },
     area: {
       label: 'Area that counts, Cd A',
       kind: 'area',
       of: (r) => r.area,
       units: SQUARE_MM,
-      note: 'the same at every pressure for a rounded entry, nearly so for a valve left alone',
+      note: 'much the same at every pressure, while the valve is not touched',
     },
     throat: {
       label: 'Air in the narrowest place',

@@ -174,7 +174,7 @@ export default worksheet({
     if (r.byItself)
       return {
         verdict: 'look',
-        say: `By the balance ${r.soda > 0 ? `${dose} is enough, for lime comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness', { units: HARDNESS })} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })}, let it settle and test.`,
+        say: `By the balance ${r.soda > 0 ? `${dose} is enough, for lime comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness', { units: HARDNESS })} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
       };
     if (r.settled > v.target * 1.03)
       return {
