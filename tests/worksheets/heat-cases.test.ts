@@ -37,6 +37,50 @@ test('the most it may conduct is that of its parts side by side, and sand raises
   expect(most(1200, 2)).toBeGreaterThan(1.5 * most(1200, 0));
 });
 
+/** A thin warm part cools in its first minutes, and a thick one when its covers come off. */
+const FAST: readonly [string, Partial<HeatValues>, number, 'as-dry' | undefined][] = [
+  ['30 mm, mix at 40 °C', { mixAt: 313.15 }, 0.03, 'as-dry'],
+  ['60 mm, mix at 40 °C', { mixAt: 313.15 }, 0.06, 'as-dry'],
+  ['50 mm, mix at 35 °C', { mixAt: 308.15 }, 0.05, 'as-dry'],
+  ['30 mm, mix at 40 °C, wet', { mixAt: 313.15 }, 0.03, undefined],
+  ['300 mm, uncovered', { near: 'insulated', far: 'insulated', strip: 86_400 }, 0.3, undefined],
+  [
+    '150 mm, uncovered outdoors',
+    { near: 'insulated', far: 'insulated', strip: 77_760, place: 'outdoors' },
+    0.15,
+    'as-dry',
+  ],
+  ['600 mm', {}, 0.6, undefined],
+];
+
+test.each(FAST)('the difference across it is as near as is said: %s', (_, more, thickness, dry) => {
+  const found = (mesh: Parameters<typeof heatCase>[2]) => {
+    const part = { thickness, wet: 600, ...(dry && { conducts: dry }) };
+    return heatCase({ ...values, coldest: 288.15, warmest: 288.15, ...more }, part, mesh);
+  };
+  const reference = found({ cells: 150, step: 600, firstStep: 10 });
+  const off = (mesh: Parameters<typeof heatCase>[2]) => {
+    const { peak, difference } = found(mesh);
+    return {
+      peak: Math.abs(peak.temperature - reference.peak.temperature),
+      difference: Math.abs(difference.value - reference.difference.value),
+    };
+  };
+  expect(off(FINE).peak).toBeLessThan(0.125);
+  expect(off(FINE).difference).toBeLessThan(0.2);
+  expect(off(COARSE).peak).toBeLessThan(0.5);
+  expect(off(COARSE).difference).toBeLessThan(0.75);
+});
+
+test('a cover that comes off while the part still warms costs no more than is said', () => {
+  const part = { ...values, near: 'insulated', far: 'insulated', strip: 43_200 } as const;
+  const peak = (mesh: Parameters<typeof heatCase>[2]) =>
+    heatCase(part, { thickness: 0.1, wet: 600, conducts: 'as-dry' }, mesh).peak.temperature;
+  const reference = peak({ cells: 150, step: 600, firstStep: 10 });
+  expect(Math.abs(peak(FINE) - reference)).toBeLessThan(0.35);
+  expect(Math.abs(peak(COARSE) - reference)).toBeLessThan(2);
+});
+
 const judged = (thickness: number) => {
   const own = { ...values, thickness };
   return heatInside.judge(heatInside.work(own, {} as never), own, speaker('metric'));

@@ -34,15 +34,12 @@ export function HeatPicture({
   const unit = say.system === 'us' ? 'degF' : 'degC';
   const symbol = say.system === 'us' ? '°F' : '°C';
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
-  const last = run.times.length - 1;
-  const rowAt = (share: number) => Math.round(share * last);
+  const duration = run.times[run.times.length - 1]!;
+  const rows = Array.from({ length: POINTS + 1 }, (_, i) => rowAt(run, i / POINTS));
   const inner = inside(found, thickness);
   const series = (of: HeatRun, depth: number): Point[] => {
     const at = readerAt(of, depth);
-    return Array.from({ length: POINTS + 1 }, (_, i) => {
-      const row = rowAt(i / POINTS);
-      return [of.times[row]! / DAY, inUnit(at(row))];
-    });
+    return rows.map((row) => [of.times[row]! / DAY, inUnit(at(row))]);
   };
   const core = series(run, inner);
   const near = series(run, 0);
@@ -56,7 +53,7 @@ export function HeatPicture({
       <Plot
         words={`${words} Curves of the hottest depth and of both faces over seven days.`}
         caption={`Full: the hottest depth${asDry ? ', conducting as when wet and, the hotter of the two, as when dry' : ''}. Dashed: the two faces${asDry ? ', as when wet' : ''}.`}
-        x={[0, run.times[last]! / DAY]}
+        x={[0, duration / DAY]}
         y={[Math.min(...all), Math.max(...all)]}
         xLabel="days since casting"
         yLabel={`temperature, ${symbol}`}
@@ -84,6 +81,12 @@ export function HeatPicture({
       </Plot>
     </>
   );
+}
+
+/** The row of a run by a share of its time: its steps are not all alike. */
+function rowAt({ times }: HeatRun, share: number): number {
+  const time = share * times[times.length - 1]!;
+  return times.findIndex((at) => at >= time * (1 - 1e-9));
 }
 
 /** The hottest depth, or the middle where that is a face, m. */
@@ -164,7 +167,8 @@ function TimeDepth({
   readonly say: Say;
 }) {
   const { temperatures, times } = run;
-  const last = times.length - 1;
+  const duration = times[times.length - 1]!;
+  const rows = Array.from({ length: COLUMNS }, (_, c) => rowAt(run, (c + 0.5) / COLUMNS));
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const t of temperatures) {
     if (t < low) low = t;
@@ -188,14 +192,14 @@ function TimeDepth({
     let from = 0;
     let shade = -1;
     for (let c = 0; c <= COLUMNS; c++) {
-      const here = c < COLUMNS ? shadeOf(at(Math.round(((c + 0.5) / COLUMNS) * last))) : -2;
+      const here = c < COLUMNS ? shadeOf(at(rows[c]!)) : -2;
       if (here === shade) continue;
       if (shade >= 0)
         paths[shade] += block(LEFT + from * wide, TOP + r * tall, (c - from) * wide, tall);
       [from, shade] = [c, here];
     }
   }
-  const x = scaleLinear([0, times[last]! / DAY], [LEFT, WIDTH - RIGHT]);
+  const x = scaleLinear([0, duration / DAY], [LEFT, WIDTH - RIGHT]);
   const floor = TOP + HIGH;
   const key = (WIDTH - LEFT - RIGHT) / SHADES;
   return (

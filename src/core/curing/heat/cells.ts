@@ -21,30 +21,29 @@ export class Cells {
   throughFar = 0;
   readonly #store: number;
   readonly #between: number;
-  readonly #half: number;
+  #half = 0;
   readonly #rhs: Float64Array;
   #transfers: Transfers = { near: 0, far: 0 };
   #near = 0;
   #far = 0;
   #matrix: Tridiagonal | undefined;
 
-  /** `store` J/(m²·K) of one cell; `between` W/(m²·K) from cell to cell; `half` a half step, s. */
+  /** `store` J/(m²·K) of one cell; `between` W/(m²·K) from cell to cell. */
   constructor(of: {
     readonly count: number;
     readonly store: number;
     readonly between: number;
-    readonly half: number;
   }) {
     this.rise = new Float64Array(of.count);
     this.source = new Float64Array(of.count);
     this.#rhs = new Float64Array(of.count);
     this.#store = of.store;
     this.#between = of.between;
-    this.#half = of.half;
   }
 
-  /** Changes what the faces let through. */
-  cover(transfers: Transfers): void {
+  /** Changes what the faces let through, and the half step, s. */
+  cover(transfers: Transfers, half: number): void {
+    this.#half = half;
     this.#transfers = transfers;
     this.#near = link(transfers.near, 2 * this.#between);
     this.#far = link(transfers.far, 2 * this.#between);

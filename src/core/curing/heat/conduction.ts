@@ -23,6 +23,8 @@ export interface Slab {
   readonly duration: number;
   /** Longest time step, s; made to fit the duration. */
   readonly step: number;
+  /** Step right after the start and each change of covering, s, from which it grows again; `step` if absent. */
+  readonly firstStep?: number;
   readonly cells: number;
   /** The binder's heat, if it hydrates: its curve, and binder in a cubic metre, kg/m³. */
   readonly hydration?: Hydration & { readonly cement: number };
@@ -59,6 +61,12 @@ const MOST_STEPS = 20_000;
 /** Steps taken fully implicitly after a jump at a face, to damp the ringing a sharp edge sets off. */
 const DAMPED_STEPS = 2;
 
+/** How many times shorter than the longest a first step may be: shorter ones would be lost in rounding. */
+const MOST_SHORTER = 4096;
+
+/** Steps of one length before the next are twice as long. */
+const STEPS_ALIKE = 4;
+
 /**
  * Temperatures through a slab over time, with the heat of hydration in it.
  *
@@ -66,7 +74,7 @@ const DAMPED_STEPS = 2;
  * A step is half explicit and half implicit (Crank–Nicolson); after the start and after each change
  * of covering two steps are implicit throughout. Each cell ages by Arrhenius on its own temperature,
  * taken half a step ahead, and gives off heat × cement × the gain of αu·exp[−(τ/te)^β]. Coverings
- * change at the next step. What leaves the cells enters the ledger, so the balance is a check.
+ * change at the next step, or at their own time where steps grow from a first one. What leaves the cells enters the ledger, so the balance is a check.
  * Sun, rain and evaporation are left out. No range is published; that of ageing is not checked here, but by
  * `heatInside`.
  * @throws {DomainError} for a figure of the slab not above zero, fewer than 2 cells, or a face or
@@ -78,24 +86,23 @@ export function conduct(slab: Slab): HeatRun {
   check(slab);
   const { heatCapacity, conductivity, near, far } = slab;
   const n = Math.floor(slab.cells);
-  const steps = Math.ceil(slab.duration / slab.step - 1e-9);
-  const dt = slab.duration / steps;
+  const times = timesOf(slab);
+  const steps = times.length - 1;
+  let dt = times[1]!;
   const dx = slab.thickness / n;
   const start = slab.initialTemperature;
   const cells = new Cells({
     count: n,
     store: heatCapacity * dx,
     between: conductivity / dx,
-    half: dt / 2,
   });
   const hydration = slab.hydration && new Hydrating(slab.hydration, n, dx, start);
   const before = new Float64Array(n);
-  const times = Float64Array.from({ length: steps + 1 }, (_, step) => step * dt);
   const temperatures = new Float64Array((steps + 1) * (n + 2));
   const airAt = (face: Face, time: number) => temperatureAt(face.ambient, time) - start;
 
   let transfers = transfersAt(slab, 0);
-  cells.cover(transfers);
+  cells.cover(transfers, dt / 2);
   let damped = DAMPED_STEPS;
   let nearAir = airAt(near, 0);
   let farAir = airAt(far, 0);
@@ -103,12 +110,18 @@ export function conduct(slab: Slab): HeatRun {
   for (let step = 0; step < steps; step++) {
     const time = times[step]!;
     const now = transfersAt(slab, time);
-    if (now.near !== transfers.near || now.far !== transfers.far) {
+    const uncovered = now.near !== transfers.near || now.far !== transfers.far;
+    const long = times[step + 1]! - time;
+    // Steps alike differ by their last binary digit.
+    const lengthens = Math.abs(long - dt) > 1e-9 * dt;
+    const lead = lengthens ? (0.5 * long) / dt : 0.5;
+    if (lengthens) dt = long;
+    if (uncovered) damped = DAMPED_STEPS;
+    if (uncovered || lengthens) {
       transfers = now;
-      cells.cover(transfers);
-      damped = DAMPED_STEPS;
+      cells.cover(transfers, dt / 2);
     }
-    hydration?.advance(dt, cells.rise, before, cells.source);
+    hydration?.advance(dt, cells.rise, before, cells.source, lead);
     before.set(cells.rise);
     if (damped > 0) cells.implicitHalf(airAt(near, time + dt / 2), airAt(far, time + dt / 2));
     else cells.explicitHalf(nearAir, farAir);
@@ -127,6 +140,26 @@ export function conduct(slab: Slab): HeatRun {
     degrees: hydration?.degrees ?? new Float64Array(n),
     energy: ledger(cells, hydration?.released() ?? 0, heatCapacity * slab.thickness),
   };
+}
+
+/** The moments of a run, s: even steps, or from each change of covering on steps that grow to them. */
+function timesOf({ near, far, duration, step, firstStep }: Slab): Float64Array {
+  const changes = firstStep ? [...near.coverings, ...far.coverings].map(({ from }) => from) : [];
+  const jumps = [...new Set([0, ...changes])].filter((at) => at < duration).sort((a, b) => a - b);
+  const times = [0];
+  jumps.forEach((jump, i) => {
+    const end = jumps[i + 1] ?? duration;
+    let at = jump;
+    let short = firstStep ?? step;
+    for (let taken = 1; short < step && at + short < end; taken++) {
+      at += short;
+      times.push(at);
+      if (taken % STEPS_ALIKE === 0) short *= 2;
+    }
+    const rest = Math.ceil((end - at) / step - 1e-9);
+    for (let k = 1; k <= rest; k++) times.push(at + ((end - at) * k) / rest);
+  });
+  return Float64Array.from(times);
 }
 
 /** Writes the faces and cells of a moment, K, as one row. */
@@ -174,6 +207,8 @@ function check(slab: Slab): void {
   demandTemperature('initialTemperature', slab.initialTemperature);
   demandPositive('duration', slab.duration, 'time');
   demandPositive('step', slab.step, 'time');
+  if (slab.firstStep !== undefined)
+    demand('firstStep', slab.firstStep, 'time', { min: slab.step / MOST_SHORTER });
   demand('cells', slab.cells, 'count', { min: 2, max: 1000 });
   demand('steps', slab.duration / slab.step, 'count', { max: MOST_STEPS });
   demandFace(slab.near);

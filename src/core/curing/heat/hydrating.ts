@@ -37,8 +37,17 @@ export class Hydrating {
     this.#heatPerCell = of.heat * of.cement * dx;
   }
 
-  /** Ages every cell by a step from its rise `now` and `before` over the start, K, and puts half the heat it gives off, J/m², into `source`. */
-  advance(dt: number, now: Float64Array, before: Float64Array, source: Float64Array): void {
+  /**
+   * Ages every cell by a step from its rise `now` and `before` over the start, K, and puts half the heat it
+   * gives off, J/m², into `source`. `lead` is half this step over the one before.
+   */
+  advance(
+    dt: number,
+    now: Float64Array,
+    before: Float64Array,
+    source: Float64Array,
+    lead: number,
+  ): void {
     const { ultimate, tau, beta, activationEnergy, referenceTemperature } = this.#of;
     const warmth = activationEnergy / GAS_CONSTANT;
     const reference = warmth / referenceTemperature;
@@ -48,7 +57,7 @@ export class Hydrating {
     const table = this.#table;
     const start = this.#start;
     for (let i = 0; i < now.length; i++) {
-      const ahead = start + 1.5 * now[i]! - 0.5 * before[i]!;
+      const ahead = start + now[i]! + lead * (now[i]! - before[i]!);
       const age = ages[i]! + dt * Math.exp(reference - warmth / ahead);
       const degree = ultimate * degreeFromTable(table, age, tau, beta);
       source[i] = halfHeat * (degree - degrees[i]!);

@@ -30,6 +30,7 @@ export interface Part {
   readonly duration: number;
   readonly cells?: number;
   readonly step?: number;
+  readonly firstStep?: number;
 }
 
 export interface HeatInside {
@@ -72,6 +73,7 @@ export function heatInside(part: Part): HeatInside {
     far: part.far,
     duration: part.duration,
     step,
+    ...(part.firstStep && { firstStep: part.firstStep }),
     cells,
     hydration: { ...hydration, cement: mix.cement },
   });

@@ -69,6 +69,60 @@ describe('against exact series', () => {
   });
 });
 
+describe('short first steps', () => {
+  const wrapped = {
+    ambient: air.ambient,
+    coverings: [
+      { from: 0, transfer: 1 },
+      { from: 40_000, transfer: 8 },
+    ],
+  };
+  const grown = conduct({ ...slab, near: wrapped, duration: DAY, step: 1200, firstStep: 75 });
+
+  test('come after the start and each change of covering, and double until they are long', () => {
+    const steps = [...grown.times.slice(1)].map((time, i) => time - grown.times[i]!);
+    const ramp = [75, 150, 300, 600].flatMap((step) => [step, step, step, step]);
+    expect(steps.slice(0, 16)).toEqual(ramp);
+    const change = grown.times.indexOf(40_000);
+    expect(steps.slice(change, change + 16)).toEqual(ramp);
+    expect(Math.max(...steps)).toBeLessThanOrEqual(1200 + 1e-6);
+    expect(grown.times.at(-1)).toBeCloseTo(DAY, 6);
+    expect(grown.energy.imbalance).toBeLessThan(1e-9);
+  });
+
+  test('end with a change that comes before they have grown, or with the run', () => {
+    const early = { ...wrapped, coverings: [wrapped.coverings[0]!, { from: 200, transfer: 8 }] };
+    const run = conduct({ ...slab, near: early, duration: 500, step: 1200, firstStep: 75 });
+    expect([...run.times]).toEqual([0, 75, 150, 200, 275, 350, 425, 500]);
+  });
+
+  test('follow a sudden cooling that long ones miss', () => {
+    const { hydration: _, ...cooling } = slab;
+    const warm = { ...cooling, initialTemperature: 313.15, duration: 4800, step: 1200, cells: 60 };
+    const biot = (8 * 0.15) / 0.4;
+    const off = (firstStep?: number) => {
+      const run = conduct({ ...warm, ...(firstStep && { firstStep }) });
+      const row = run.times.indexOf(1200);
+      const fourier = (0.4 * run.times[row]!) / (1.3e6 * 0.15 ** 2);
+      const exact = 293.15 + 20 * slabSeriesConvective({ biot, fourier, fromMiddle: 1 });
+      return Math.abs(temperatureInside(run, 0, row) - exact);
+    };
+    expect(off()).toBeGreaterThan(0.3);
+    // Four steps of 75 s, four of 150 and one of 300 end there.
+    expect(off(75)).toBeLessThan(0.03);
+  });
+
+  test('are no shorter than the sum can bear', () => {
+    const of = (firstStep: number) => () => conduct({ ...slab, step: 900, firstStep });
+    expect(of(0)).toThrow('firstStep');
+    expect(of(900 / 4097)).toThrow('firstStep');
+    expect(of(900 / 4096)).not.toThrow();
+    expect([...conduct({ ...slab, step: 900, firstStep: 1800 }).times]).toEqual([
+      ...conduct(slab).times,
+    ]);
+  });
+});
+
 describe('faces', () => {
   test('layers and film stand in series', () => {
     const transfer = throughLayers({
