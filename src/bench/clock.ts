@@ -1,4 +1,5 @@
 import { persistentAtom } from '@nanostores/persistent';
+import { isRecord } from './entries.ts';
 import { decode, KEYS } from './storage.ts';
 import './store.ts';
 
@@ -9,12 +10,8 @@ export interface Clock {
   readonly stop?: number;
 }
 
-const isTime = (x: unknown) => typeof x === 'number' && Number.isFinite(x);
 const isClock = (x: unknown): x is Clock =>
-  typeof x === 'object' &&
-  x !== null &&
-  isTime((x as Clock).start) &&
-  ((x as Clock).stop === undefined || isTime((x as Clock).stop));
+  isRecord(x) && Number.isFinite(x.start) && (x.stop === undefined || Number.isFinite(x.stop));
 
 /** When the foam was made, as the reader's finger said. */
 export const $foamClock = persistentAtom<Clock | undefined>(KEYS.clock, undefined, {

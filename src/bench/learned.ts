@@ -1,4 +1,5 @@
 import { persistentAtom } from '@nanostores/persistent';
+import { isRecord } from './entries.ts';
 import { KEYS } from './storage.ts';
 import './store.ts';
 
@@ -21,16 +22,14 @@ export interface LearnedSummary {
 export const NOTHING_LEARNED: LearnedSummary = { invented: false, values: {} };
 
 const isValue = (x: unknown): x is LearnedValue =>
-  typeof x === 'object' &&
-  x !== null &&
-  ['v', 'pm', 'n'].every((key) => Number.isFinite((x as Record<string, unknown>)[key]));
+  isRecord(x) && ['v', 'pm', 'n'].every((key) => Number.isFinite(x[key]));
 
 /** Reads the stored summary; anything that does not fit counts as nothing learned. */
 function readLearned(text: string): LearnedSummary {
   try {
     const x: unknown = JSON.parse(text);
     const { invented, values } = x as LearnedSummary;
-    if (typeof values !== 'object' || values === null) return NOTHING_LEARNED;
+    if (!isRecord(values)) return NOTHING_LEARNED;
     return {
       invented: invented === true,
       values: Object.fromEntries(

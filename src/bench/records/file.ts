@@ -1,4 +1,4 @@
-import type { Entries } from '../entries.ts';
+import { type Entries, isRecord } from '../entries.ts';
 import type { SetAside } from './database.ts';
 import { LIMITS } from './limits.ts';
 import { openRecord } from './migrate.ts';
@@ -109,9 +109,9 @@ function isTable(text: string): boolean {
 export function readFile(text: string): ReadFile {
   if (text.length > LARGEST_FILE)
     return no(`it is larger than ${LARGEST_FILE / 1024 / 1024} MB, the most that is opened`);
-  let raw: unknown;
+  let file: unknown;
   try {
-    raw = JSON.parse(text);
+    file = JSON.parse(text);
   } catch {
     if (isTable(text))
       return no(
@@ -119,9 +119,7 @@ export function readFile(text: string): ReadFile {
       );
     return no('it is not JSON, or was cut short on the way');
   }
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
-    return no('it holds no batches');
-  const file = raw as Record<string, unknown>;
+  if (!isRecord(file)) return no('it holds no batches');
   if (file.format !== FORMAT) return no('it is not a file of batches from this handbook');
   const version = file.version;
   if (typeof version === 'number' && version > RECORD_VERSION)

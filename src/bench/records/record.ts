@@ -1,4 +1,4 @@
-import type { Entries, Entry, KeptResults } from '../entries.ts';
+import { type Entries, type Entry, isRecord, type KeptResults } from '../entries.ts';
 import { LIMITS } from './limits.ts';
 import {
   BEFORE_MIXING,
@@ -197,7 +197,7 @@ const photoWords = (record: BatchRecord) =>
 /** The same text for the same content, whatever the order of its keys. */
 function stable(x: unknown): string {
   return JSON.stringify(x, (_, value) =>
-    value && typeof value === 'object' && !Array.isArray(value)
+    isRecord(value)
       ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
       : value,
   );

@@ -165,13 +165,17 @@ export async function putRecords(
       const { id, name } = record;
       const found = look(await there.get(id));
       const fault = faultIn(record);
-      const moved = (found.is === 'there' ? found.record.revision : undefined) !== over.get(id);
-      if (found.is !== 'unreadable' && !fault && !moved) continue;
+      const revision = found.is === 'there' ? found.record.revision : undefined;
+      const why =
+        found.is === 'unreadable'
+          ? found.say
+          : fault
+            ? `In it ${fault}.`
+            : revision !== over.get(id) && MOVED;
+      if (!why) continue;
       await tx.done;
-      const nothing = `Nothing was stored, because of “${name || id}”.`;
-      if (found.is === 'unreadable') return { ok: false, say: `${nothing} ${found.say}` };
-      if (fault) return { ok: false, say: `${nothing} In it ${fault}.` };
-      return { ok: false, moved: true, say: `${nothing} It was changed in another tab meanwhile.` };
+      const say = `Nothing was stored, because of “${name || id}”. ${why}`;
+      return { ok: false, say, ...(why === MOVED && { moved: true }) };
     }
     const owners = new Map<string, string>();
     for (const { id, batch } of photos) {
@@ -193,6 +197,7 @@ export async function putRecords(
   }
 }
 
+const MOVED = 'It was changed in another tab meanwhile.';
 const TAKEN =
   'Nothing was stored: one of the photos bears the id of another batch’s photo. Bring the file in again, and it is given one of its own.';
 

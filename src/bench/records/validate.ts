@@ -1,3 +1,4 @@
+import { isRecord } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
 
 export interface Fault {
@@ -66,7 +67,7 @@ function check(x: unknown, given: Schema, root: Schema, at: string, faults: Faul
     else if (x.length < (schema.minItems ?? 0)) wrong('is empty');
     else if (schema.items)
       for (const [i, item] of x.entries()) check(item, schema.items, root, `${at}[${i}]`, faults);
-  } else if (x !== null && typeof x === 'object') checkObject(x, schema, root, at, faults, wrong);
+  } else if (isRecord(x)) checkObject(x, schema, root, at, faults, wrong);
 }
 
 function checkText(x: string, schema: Schema, wrong: (is: string) => void): void {
