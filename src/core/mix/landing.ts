@@ -1,6 +1,6 @@
 import { DomainError, demand } from '../domain-error.ts';
+import { firstOrderCorrelated } from '../uncertainty/correlated.ts';
 import { correlationFactor } from '../uncertainty/correlation.ts';
-import { firstOrder } from '../uncertainty/first-order.ts';
 import { simulateNormal } from '../uncertainty/monte-carlo.ts';
 import { secondOrder } from '../uncertainty/second-order.ts';
 import { type Spread, spreadOf, symmetricInterval } from '../uncertainty/spread.ts';
@@ -112,7 +112,7 @@ export function landing({
       model(x as unknown as Float64Array, y);
       return y[k]!;
     };
-    const { value, u: first, parts } = firstOrder(f, mean, u, correlation);
+    const { value, u: first, parts } = firstOrderCorrelated(f, mean, u, correlation);
     return {
       value,
       first,

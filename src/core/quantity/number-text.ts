@@ -14,41 +14,19 @@ const SEVERAL = { ok: false, code: 'several-numbers' } as const;
 /** The narrow spaces that group digits: no-break, figure, thin, narrow no-break. */
 const GROUP = '[\\u00a0\\u2007\\u2009\\u202f]';
 
-const VULGAR: Readonly<Record<string, string>> = {
-  '¼': '1/4',
-  '½': '1/2',
-  '¾': '3/4',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '⅕': '1/5',
-  '⅖': '2/5',
-  '⅗': '3/5',
-  '⅘': '4/5',
-  '⅙': '1/6',
-  '⅚': '5/6',
-  '⅐': '1/7',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-  '⅑': '1/9',
-  '⅒': '1/10',
-};
-
 const SIGN = /^[+\-\u2212\u2013]\s*/;
 const FRACTION = /^(?:(\d+)(?:\s+|-))?(\d+)\s*[/\u2044\u2215]\s*(\d+)/;
 const GROUPED = new RegExp(`^\\d{1,3}(?:(${GROUP})\\d{3})(?:\\1\\d{3})*(?!\\d)`);
 /** Decimals grouped in threes, the last group of one to three. */
 const GROUPED_DECIMALS = new RegExp(`^\\d{3}(?:${GROUP}\\d{3})*${GROUP}\\d{1,3}(?!\\d)`);
 const EXPONENT = /^(?:e([+\-\u2212]?\d+)|\s*[x×*·]\s*10(?:\^([+\-\u2212]?\d+)|([⁺⁻]?[⁰¹²³⁴-⁹]+)))/i;
-const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /**
- * Writes `22½` as `22 1/2`.
+ * Writes `22½` as `22 1⁄2`.
  * @source none: another way of writing the same number
  */
 const spellFractions = (text: string): string =>
-  text.replace(/[¼-¾⅐-⅞]/g, (mark) => ` ${VULGAR[mark]!} `).trim();
+  text.replace(/[¼-¾⅐-⅞]/g, (mark) => ` ${mark.normalize('NFKD')} `).trim();
 
 /**
  * Reads the number at the front of `text`. A decimal comma is read, a thousands mark never guessed. No
@@ -131,13 +109,5 @@ function thousands(run: string, marks: string): NumberText {
   return /^,+$/.test(marks) && !run.includes(',,') ? SEVERAL : NOT_A_NUMBER;
 }
 
-function readPower([, plain, caret, raised]: RegExpExecArray): string {
-  const written =
-    plain ??
-    caret ??
-    raised!
-      .replace(/⁺/, '+')
-      .replace(/⁻/, '-')
-      .replace(/[⁰¹²³⁴-⁹]/g, (mark) => `${SUPERSCRIPTS.indexOf(mark)}`);
-  return written.replace('\u2212', '-');
-}
+const readPower = ([, plain, caret, raised]: RegExpExecArray): string =>
+  (plain ?? caret ?? raised!).normalize('NFKC').replace('\u2212', '-');

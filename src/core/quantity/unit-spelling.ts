@@ -1,48 +1,34 @@
 import { KINDS, type Kind, type Unit } from './kinds.ts';
 
-const DIGITS: Readonly<Record<string, string>> = {
-  '⁰': '0',
-  '¹': '1',
-  '²': '2',
-  '³': '3',
-  '⁴': '4',
-  '⁵': '5',
-  '⁶': '6',
-  '⁷': '7',
-  '⁸': '8',
-  '⁹': '9',
-  '⁻': '-',
-  '₃': '3',
-};
-
 /**
  * One spelling for every way of typing the same unit: `kg/m³`, `kg/m^3` and `kg per m3` agree, and
  * so do `W/(m·K)` and `W/(m K)`. Case is kept, because it tells mPa from MPa.
  * @source none: reading, by the spellings people type
  */
 export function normalise(unit: string): string {
-  return unit
-    .replace(/[⁰¹²³⁴-⁹⁻₃]/g, (mark) => DIGITS[mark]!)
-    .replace(/[\u2212\u2010\u2011]/g, '-')
-    .replace(/[µμ]/g, 'u')
-    .replace(/[º˚]/g, '°')
-    .replace(/℃/g, '°C')
-    .replace(/℉/g, '°F')
-    .replace(/[′’‘`´]/g, "'")
-    .replace(/[″”“]/g, '"')
-    .replace(/[⁄∕]/g, '/')
-    .replace(/\^|\*\*/g, '')
-    .replace(/[()[\]·⋅∙•*]/g, ' ')
-    .replace(/\bU\.\s*S\./gi, 'US')
-    .replace(/\.(?=\s|$)/g, '')
-    .replace(/\./g, ' ')
-    .replace(/\bdeg(?:ree)?s?(?:\s+|(?=[CFde]H?\b)|$)/gi, '°')
-    .replace(/°\s+/g, '°')
-    .replace(/\s+as\s+/gi, ' ')
-    .replace(/\s+per\s+/gi, '/')
-    .replace(/\s*\/\s*/g, '/')
-    .replace(/\s+/g, ' ')
-    .trim();
+  return (
+    unit
+      .replace(/[º˚]/g, '°')
+      .replace(/[′’‘`´]/g, "'")
+      .replace(/[″”“]/g, '"')
+      // Raised and lowered digits become plain ones, ℃ becomes °C.
+      .normalize('NFKC')
+      .replace(/[\u2212\u2010\u2011]/g, '-')
+      .replace(/μ/g, 'u')
+      .replace(/[⁄∕]/g, '/')
+      .replace(/\^|\*\*/g, '')
+      .replace(/[()[\]·⋅∙•*]/g, ' ')
+      .replace(/\bU\.\s*S\./gi, 'US')
+      .replace(/\.(?=\s|$)/g, '')
+      .replace(/\./g, ' ')
+      .replace(/\bdeg(?:ree)?s?(?:\s+|(?=[CFde]H?\b)|$)/gi, '°')
+      .replace(/°\s+/g, '°')
+      .replace(/\s+as\s+/gi, ' ')
+      .replace(/\s+per\s+/gi, '/')
+      .replace(/\s*\/\s*/g, '/')
+      .replace(/\s+/g, ' ')
+      .trim()
+  );
 }
 
 interface Spellings {

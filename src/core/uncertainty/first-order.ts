@@ -9,7 +9,7 @@ export interface FirstOrder {
   readonly parts: readonly number[];
 }
 
-type Model = (x: readonly number[]) => number;
+export type Model = (x: readonly number[]) => number;
 
 /** The share of an input's uncertainty by which it is moved to find its slope. */
 const STEP = 1e-3;
@@ -17,43 +17,46 @@ const STEP = 1e-3;
 const LEAST_STEP = 6e-6;
 
 /**
- * How far the uncertainties of some readings carry through to a result, to first order: the law of
- * propagation of uncertainty,
- * u²(y) = Σᵢ Σⱼ cᵢ cⱼ rᵢⱼ uᵢ uⱼ with cᵢ = ∂f/∂xᵢ.
+ * How far the uncertainties of some independent readings carry through to a result, to first order: the
+ * law of propagation of uncertainty,
+ * u²(y) = Σᵢ (cᵢ uᵢ)² with cᵢ = ∂f/∂xᵢ.
  *
- * `f` is the model; `x` its inputs and `u` their standard uncertainties, in the same units;
- * `correlation` the coefficients rᵢⱼ, absent when the inputs are independent. The slopes are central
- * differences over a thousandth of uᵢ (never more than half of it), so `f` is asked only for values that
- * the readings themselves allow. Where `f` refuses one side (a reading at the edge of its domain),
+ * `f` is the model; `x` its inputs and `u` their standard uncertainties, in the same units. The slopes are
+ * central differences over a thousandth of uᵢ (never more than half of it), so `f` is asked only for values
+ * that the readings themselves allow. Where `f` refuses one side (a reading at the edge of its domain),
  * the slope is taken from the other.
  *
  * Exact when `f` is linear. No range is published; where the slope changes over ±uᵢ the result is
  * too small (GUM 5.1.2, note), and where it vanishes it is 0 although the result is not certain.
- * @throws {DomainError} when an uncertainty is negative or not finite, or a coefficient lies
- * outside −1…1.
- * @throws {RangeError} when the lists differ in length, or `correlation` is not symmetric with
- * ones on its diagonal.
+ * @throws {DomainError} when an uncertainty is negative or not finite.
+ * @throws {RangeError} when the lists differ in length.
  * @throws whatever `f` throws at `x`, or refuses on both sides of it; and anything but a `DomainError` or
  * `Unsettled` from either side.
- * @source jcgm-100 5.1.2, equation (10); 5.2.2, equation (13); 5.1.3, note 2 (numerical slopes)
+ * @source jcgm-100 5.1.2, equation (10); 5.1.3, note 2 (numerical slopes)
  */
-export function firstOrder(
+export function firstOrder(f: Model, x: readonly number[], u: readonly number[]): FirstOrder {
+  const { value, signed } = contributions(f, x, u);
+  return { value, u: Math.hypot(...signed), parts: signed.map(Math.abs) };
+}
+
+/**
+ * f(x), and what the uncertainty of each input brings alone with the sign of its slope, cᵢ uᵢ, in the unit of f.
+ * Arguments, range and refusals as `firstOrder`.
+ * @throws {DomainError | RangeError} as `firstOrder`.
+ * @source jcgm-100 5.1.3, note 2
+ */
+export function contributions(
   f: Model,
   x: readonly number[],
   u: readonly number[],
-  correlation?: readonly (readonly number[])[],
-): FirstOrder {
+): { readonly value: number; readonly signed: readonly number[] } {
   if (u.length !== x.length) throw new RangeError(`${x.length} inputs, ${u.length} uncertainties`);
   for (const ui of u) demand('uncertainty', ui, 'count', { min: 0 });
-  if (correlation) checkCorrelation(correlation, x.length);
-
   const value = f(x);
-  const signed = x.map((_, i) => (u[i] === 0 ? 0 : slope(f, x, i, u[i]!, value) * u[i]!));
-  let variance = 0;
-  for (const [i, a] of signed.entries())
-    for (const [j, b] of signed.entries()) variance += a * b * coefficient(correlation, i, j);
-  // Fully correlated terms that cancel may leave a negative last digit.
-  return { value, u: Math.sqrt(Math.max(0, variance)), parts: signed.map(Math.abs) };
+  return {
+    value,
+    signed: x.map((_, i) => (u[i] === 0 ? 0 : slope(f, x, i, u[i]!, value) * u[i]!)),
+  };
 }
 
 function slope(f: Model, x: readonly number[], i: number, u: number, value: number): number {
@@ -83,22 +86,4 @@ function attempt(ask: () => number): Attempt {
     if (error instanceof DomainError || error instanceof Unsettled) return { ok: false, error };
     throw error;
   }
-}
-
-const coefficient = (
-  correlation: readonly (readonly number[])[] | undefined,
-  i: number,
-  j: number,
-): number => (correlation ? correlation[i]![j]! : i === j ? 1 : 0);
-
-function checkCorrelation(correlation: readonly (readonly number[])[], size: number): void {
-  if (correlation.length !== size || correlation.some((row) => row.length !== size))
-    throw new RangeError(`the correlation matrix is not ${size} by ${size}`);
-  for (let i = 0; i < size; i++)
-    for (let j = 0; j < size; j++) {
-      const r = correlation[i]![j]!;
-      demand('correlation', r, 'count', { min: -1, max: 1 });
-      if (i === j && r !== 1) throw new RangeError('an input correlates with itself by 1');
-      if (r !== correlation[j]![i]) throw new RangeError('the correlation matrix is not symmetric');
-    }
 }

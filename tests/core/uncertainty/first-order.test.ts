@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError, demand, Unsettled } from '../../../src/core/domain-error.ts';
+import { firstOrderCorrelated } from '../../../src/core/uncertainty/correlated.ts';
 import { firstOrder } from '../../../src/core/uncertainty/first-order.ts';
 
 const ratio = ([a, b]: readonly number[]) => a! / b!;
@@ -37,10 +38,10 @@ describe('linear models are exact', () => {
     ];
     const sum = ([a, b]: readonly number[]) => a! + b!;
     const difference = ([a, b]: readonly number[]) => a! - b!;
-    expect(firstOrder(sum, [10, 7], [0.3, 0.4], both(1)).u).toBeCloseTo(0.7, 9);
-    expect(firstOrder(sum, [10, 7], [0.3, 0.4], both(-1)).u).toBeCloseTo(0.1, 9);
-    expect(firstOrder(difference, [10, 7], [0.3, 0.3], both(1)).u).toBeCloseTo(0, 6);
-    expect(firstOrder(difference, [10, 7], [0.3, 0.4], both(0)).u).toBeCloseTo(0.5, 9);
+    expect(firstOrderCorrelated(sum, [10, 7], [0.3, 0.4], both(1)).u).toBeCloseTo(0.7, 9);
+    expect(firstOrderCorrelated(sum, [10, 7], [0.3, 0.4], both(-1)).u).toBeCloseTo(0.1, 9);
+    expect(firstOrderCorrelated(difference, [10, 7], [0.3, 0.3], both(1)).u).toBeCloseTo(0, 6);
+    expect(firstOrderCorrelated(difference, [10, 7], [0.3, 0.4], both(0)).u).toBeCloseTo(0.5, 9);
   });
 });
 
@@ -128,21 +129,21 @@ test('refuses what makes no sense', () => {
   expect(() => firstOrder(ratio, [1, 2], [0.1, -0.1])).toThrow(DomainError);
   expect(() => firstOrder(ratio, [1, 2], [0.1, Number.NaN])).toThrow(DomainError);
   const u = [0.1, 0.1];
-  expect(() => firstOrder(ratio, [1, 2], u, [[1, 0]])).toThrow(RangeError);
+  expect(() => firstOrderCorrelated(ratio, [1, 2], u, [[1, 0]])).toThrow(RangeError);
   expect(() =>
-    firstOrder(ratio, [1, 2], u, [
+    firstOrderCorrelated(ratio, [1, 2], u, [
       [1, 0],
       [0.5, 1],
     ]),
   ).toThrow(RangeError);
   expect(() =>
-    firstOrder(ratio, [1, 2], u, [
+    firstOrderCorrelated(ratio, [1, 2], u, [
       [0.5, 0],
       [0, 1],
     ]),
   ).toThrow(RangeError);
   expect(() =>
-    firstOrder(ratio, [1, 2], u, [
+    firstOrderCorrelated(ratio, [1, 2], u, [
       [1, 2],
       [2, 1],
     ]),

@@ -1,3 +1,4 @@
+import { firstOrderCorrelated } from '../../../src/core/uncertainty/correlated.ts';
 import { firstOrder } from '../../../src/core/uncertainty/first-order.ts';
 import { type Answers, answer } from '../answer.ts';
 import { beyondAnswers } from './beyond-answers.ts';
@@ -28,7 +29,7 @@ export const answers: Answers = {
     input: { x: 'numbers', u: 'numbers', r: 'number' },
     gives: 'number',
     work: ({ x, u, r }) =>
-      firstOrder(([a, b]) => a! ** 2 + b! ** 2, x, u, [
+      firstOrderCorrelated(([a, b]) => a! ** 2 + b! ** 2, x, u, [
         [1, r],
         [r, 1],
       ]).u,
