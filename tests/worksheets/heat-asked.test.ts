@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
+import { dryConductivityBand } from '../../src/core/finished/conductivity.ts';
+import { WONG_2026 } from '../../src/core/finished/strength-relations/measured.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -57,7 +59,7 @@ test('what a thickness resists is judged by a wish only where one was typed', ()
   expect(of('60', '0.4').judgement.say).toMatch(/^It may or may not reach/);
   expect(of('60', '0.6').judgement).toMatchObject({
     verdict: 'look',
-    say: expect.stringMatching(/^At best it gives 0\.49\s/),
+    say: expect.stringMatching(/^Even by the lowest of the tables it gives 0\.49\s/),
   });
 });
 
@@ -67,7 +69,7 @@ test('a thickness it advises that heats inside is never advised without saying s
       'part.thickness': { t, u: 'mm', s: 'metric' },
       'heat-through.wanted': { t: hoped, u: 'm2.K/W', s: 'metric' },
     }).judgement.say;
-  expect(of('60', '1')).toMatch(/^At best .* A pour 180\smm thick heats inside/);
+  expect(of('60', '1')).toMatch(/^Even by .* A pour 180\smm thick heats inside/);
   expect(of('140', '1')).toMatch(/^It may or may not .* A pour 180\smm thick heats inside/);
   expect(of('60', '0.6')).not.toContain('heats inside');
 });
@@ -91,4 +93,25 @@ test('water raises what it conducts to six times dry and no further, and no high
 test('a moisture that is taken for granted is never too much for the piece', () => {
   const dense = { 'part.oven': { t: '2400', u: 'kg/m3', s: 'metric' as const } };
   expect(answered(dense).numbers.low!.value).toBeGreaterThan(0);
+});
+
+test('the tables are not given out for a bound, nor what is reckoned from them for sure', () => {
+  const asked = [
+    {},
+    wanted('0.5'),
+    { 'heat-through.wanted': { t: '0.4', u: 'm2.K/W', s: 'metric' } },
+  ];
+  const most = Math.max(
+    ...WONG_2026.map(
+      ({ density, conductivity }) =>
+        conductivity / dryConductivityBand({ dryDensity: density }).high,
+    ),
+  );
+  for (const entries of asked as Entries[]) {
+    const { judgement, notes, numbers } = answered(entries);
+    const labels = Object.keys(numbers).map((name) => heatThrough.results[name]!.label);
+    const words = [judgement.say, ...notes, ...labels].join(' ');
+    expect(words).not.toMatch(/at (the )?(most|least|best|worst)|to be sure/i);
+    expect(words).toContain(`conducted up to ${most.toFixed(1)} times`);
+  }
 });

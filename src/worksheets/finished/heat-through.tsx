@@ -6,6 +6,7 @@ import {
   mostMoisture,
   SERVICE_MOISTURE_MOST,
 } from '../../core/finished/conductivity.ts';
+import { MEASURED_OVER_TABLES } from '../../core/finished/conductivity-measured.ts';
 import {
   INSIDE_SURFACE,
   layerResistance,
@@ -133,8 +134,8 @@ export default worksheet({
         high: layerResistance(layer(low.conductivity)),
       },
       ways: [
-        { name: 'at best', ...through(low.conductivity) },
-        { name: 'at worst', ...through(high.conductivity) },
+        { name: 'the lowest', ...through(low.conductivity) },
+        { name: 'the highest', ...through(high.conductivity) },
       ],
       thin,
       thick,
@@ -142,14 +143,14 @@ export default worksheet({
   },
   results: {
     makeIt: {
-      label: 'Thickness, at the worst of the published figures',
+      label: 'Thickness, by the highest of the tables',
       kind: 'length',
       of: (r) => (r.sought ? r.thick?.thickness : undefined),
       units: MM,
       significant: 2,
     },
     atLeast: {
-      label: 'Thickness, at the best of them',
+      label: 'Thickness, by the lowest of them',
       kind: 'length',
       of: (r) => (r.sought ? r.thin?.thickness : undefined),
       units: MM,
@@ -157,13 +158,13 @@ export default worksheet({
       answer: true,
     },
     low: {
-      label: 'Resistance of the layer, from',
+      label: 'Resistance of the layer, by the highest of the tables',
       kind: 'thermalResistance',
       of: (r) => (r.sought ? undefined : r.resistance.low),
       significant: 2,
     },
     high: {
-      label: 'Resistance of the layer, up to',
+      label: 'Resistance of the layer, by the lowest of them',
       kind: 'thermalResistance',
       of: (r) => (r.sought ? undefined : r.resistance.high),
       significant: 2,
@@ -176,26 +177,26 @@ export default worksheet({
       significant: 2,
     },
     kLow: {
-      label: 'Conductivity, at least',
+      label: 'Conductivity, by the lowest of the tables',
       kind: 'conductivity',
       of: (r) => r.low,
       significant: 2,
     },
     kHigh: {
-      label: 'Conductivity, at most',
+      label: 'Conductivity, by the highest of the tables',
       kind: 'conductivity',
       of: (r) => r.high,
       significant: 2,
     },
     thin: {
-      label: 'Thickness for the resistance wanted, at least',
+      label: 'Thickness for the resistance wanted, by the lowest of the tables',
       kind: 'length',
       of: (r) => (r.sought ? undefined : r.thin?.thickness),
       units: MM,
       significant: 2,
     },
     thick: {
-      label: 'Thickness, to be sure',
+      label: 'Thickness, by the highest of the tables',
       kind: 'length',
       of: (r) => (r.sought ? undefined : r.thick?.thickness),
       units: MM,
@@ -219,7 +220,7 @@ export default worksheet({
     if (wanted === undefined || !thin || !thick)
       return {
         verdict: 'good',
-        say: `Reckon with ${r(resistance.low)}, at the worst of the published figures; at the best of them it gives ${r(resistance.high)}.`,
+        say: `Reckon with ${r(resistance.low)}, by the highest of the tables; by the lowest of them it gives ${r(resistance.high)}.`,
       };
     if (sought && thick.thickness >= HEATS_INSIDE)
       return {
@@ -229,27 +230,28 @@ export default worksheet({
     if (sought)
       return {
         verdict: 'good',
-        say: `For ${r(wanted)} make it ${mm(thick.thickness)} thick; ${mm(thin.thickness)} would do at the best of the published figures.`,
+        say: `For ${r(wanted)} make it ${mm(thick.thickness)} thick, by the highest of the tables; by the lowest ${mm(thin.thickness)} would do.`,
       };
     if (resistance.low >= wanted)
       return {
         verdict: 'good',
-        say: `At the worst of the published figures it gives ${r(resistance.low)}, as much as you want.`,
+        say: `By the highest of the tables it gives ${r(resistance.low)}, as much as you want.`,
       };
     const heats = heatsInside(thick.thickness, say).map((words) => ` ${words}`);
     if (resistance.high < wanted)
       return {
         verdict: 'look',
-        say: `At best it gives ${r(resistance.high)}, less than the ${r(wanted)} you want. Make it lighter, or up to ${mm(thick.thickness)} thick, or put another insulant with it.${heats}`,
+        say: `Even by the lowest of the tables it gives ${r(resistance.high)}, less than the ${r(wanted)} you want. Make it lighter, or up to ${mm(thick.thickness)} thick, or put another insulant with it.${heats}`,
       };
     return {
       verdict: 'look',
-      say: `It may or may not reach ${r(wanted)}. To be sure, make it ${mm(thick.thickness)} thick.${heats}`,
+      say: `It may or may not reach ${r(wanted)}. By the highest of the tables it takes ${mm(thick.thickness)}.${heats}`,
     };
   },
   notes: ({ outside, sought, thickness }, _, say) => [
     ...(sought ? [] : heatsInside(thickness, say)),
-    'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete. Measured points of another foamed binder lie well above the dry band.',
+    'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete.',
+    `The tables are no bound: pieces of another foamed binder, of unknown moisture, conducted up to ${MEASURED_OVER_TABLES.toFixed(1)} times what the highest of them says of a dry one.`,
     ...(outside.some(({ of }) => of === 'dryDensity')
       ? [
           'The density lies outside the 320 to 1920\u00a0kg/m³ (20 to 120\u00a0lb/ft³) of the relation.',
@@ -279,7 +281,7 @@ export default worksheet({
   tables: [
     {
       caption: 'Through the part, with the air at its faces (surface resistances from memory)',
-      columns: ['Published figures', 'Resistance in all', 'U'],
+      columns: ['Of the tables', 'Resistance in all', 'U'],
       rows: ({ ways }, _, say) =>
         ways.map(({ name, resistance, transmittance }) => [
           name,
