@@ -3,6 +3,7 @@
 
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { timeFaults } from './site/rules/time.mjs';
 import { root, run } from './tools.mjs';
 
 /** The site the browser tests open: its own folder, and a base path as on a project page. */
@@ -55,15 +56,27 @@ async function vitest(project, env = {}) {
 /** @param {readonly string[]} args @param {string} tool */
 const tool = async (tool, args) => one((await run(tool, args)).code === 0);
 
+/** What the build of the tested site took, s. */
+let buildSeconds = Number.POSITIVE_INFINITY;
+
 async function buildTested() {
   const { buildSite } = await import('./build.mjs');
+  const begun = performance.now();
   try {
     await buildSite(tested);
+    buildSeconds = (performance.now() - begun) / 1000;
     return one(true);
   } catch (error) {
     console.error(/** @type {Error} */ (error).message);
     return one(false);
   }
+}
+
+/** A slow build is a failure of its own: the browser tests need the site, not its haste. */
+function buildInTime() {
+  const faults = timeFaults(buildSeconds);
+  for (const fault of faults) console.error(fault);
+  return one(faults.length === 0);
 }
 
 /** A stage that breaks down has failed; the others still run. @param {unknown} error */
@@ -86,6 +99,7 @@ const stages = [
   { name: 'types', work: () => tool('astro', ['check', '--minimumFailingSeverity', 'warning']) },
   { name: 'unit tests', work: () => vitest('unit') },
   { name: 'build', work: buildTested },
+  { name: 'build in time', needs: 'build', work: async () => buildInTime() },
   {
     name: 'browser tests',
     // An old build would be tested in place of the one that failed.

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import { buildSite } from '../../scripts/build.mjs';
+import { MOST_SECONDS, timeFaults } from '../../scripts/site/rules/time.mjs';
 import { swap } from '../../scripts/site/swap.mjs';
 
 test('a finished build takes the place of the last one, whole', () => {
@@ -28,3 +29,10 @@ test('a build that fails names its step and leaves the last good one in place', 
   expect(readFileSync(join(place, 'index.html'), 'utf8')).toBe('the last good build');
   rmSync(place, { recursive: true });
 }, 60_000);
+
+test('a build may take half a minute, and the run of all tests judges its own', () => {
+  expect(timeFaults(MOST_SECONDS)).toEqual([]);
+  expect(timeFaults(MOST_SECONDS + 0.1)).toEqual(['The build took 30.1 s, more than 30']);
+  // The run cannot be called from within itself; it must ask what it took.
+  expect(readFileSync('scripts/test.mjs', 'utf8')).toMatch(/timeFaults\(buildSeconds\)/);
+});
