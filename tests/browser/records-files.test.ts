@@ -143,6 +143,34 @@ describe.concurrent('out and in', () => {
     ['['.repeat(200_000), 'not JSON'],
     ['Id,Name,Date\nx,Slabs,2025-04-05', 'Tables cannot be brought in'],
   ] as const;
+  test('what another tab saves meanwhile is not lost: it is looked at again', async ({
+    expect,
+    opened,
+    page,
+  }) => {
+    await leave(page, [slabs('a', { notes: 'here' })]);
+    await keep(page);
+    const file = { format: FORMAT, version: 1, taken: new Date().toISOString(), photos: [] };
+    await bring(page, JSON.stringify({ ...file, batches: [slabs('a', { notes: 'of the file' })] }));
+    const take = page.getByLabel('Take what is in the file');
+    await take.check();
+    const other = await opened.context.newPage();
+    await visit(other, batchPage('a'), '.record');
+    await other.locator('#record-notes').fill('typed in tab 2');
+    await settled(other);
+    const go = page.getByRole('button', { name: 'Bring in one batch' });
+    await go.click();
+    await expect.poll(() => status(page)).toContain('“Slabs a”. It was changed in another tab');
+    expect((await stored(page))[0]!.notes).toBe('typed in tab 2');
+    expect(await page.locator('.coming').innerText()).toContain('typed in tab 2');
+    expect(await page.getByLabel('Keep what is here').isChecked()).toBe(true);
+    await take.check();
+    await go.dblclick();
+    await expect.poll(() => status(page)).toBe('Brought in: one batch.');
+    expect((await stored(page))[0]!.notes).toBe('of the file');
+    await expect.poll(() => other.locator('#record-notes').inputValue()).toBe('of the file');
+  });
+
   test('a hostile file changes nothing', async ({ expect, page }) => {
     await leave(page, [slabs('a')]);
     await keep(page);

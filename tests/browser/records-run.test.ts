@@ -1,4 +1,5 @@
 import { describe } from 'vitest';
+import { blankRecord } from '../../src/bench/records/record.ts';
 import { wakeWorksheets } from './browser.ts';
 import { fill, press } from './keyboard.ts';
 import {
@@ -239,6 +240,45 @@ describe.concurrent('from the bench', () => {
     await page.locator('[data-run="0"]').waitFor();
     const names = (await stored(page)).map(({ name }) => name).sort();
     expect(names[1]).toBe(`${names[0]}, 2`);
+  });
+
+  test('a batch saved before is weighed by its own bench, and other tabs follow', async ({
+    expect,
+    opened,
+    page,
+  }) => {
+    const sized = (t: string) => ({
+      'proportion.wetDensity': { t, u: 'kg/m3', s: 'metric' as const },
+    });
+    await leave(page, [
+      blankRecord({ id: 'm', revision: 1, name: 'Monday 700', bench: sized('700') }),
+      blankRecord({ id: 'n', revision: 1, name: 'Now 400', bench: sized('400') }),
+    ]);
+    await page.evaluate(
+      (entry) => localStorage.setItem('suds.bench.1.proportion.wetDensity', entry),
+      JSON.stringify(sized('400')['proportion.wetDensity']),
+    );
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    const other = await opened.context.newPage();
+    await visit(other, 'bench/run/', '[data-run="begin"]');
+    const amounts = async () => (await page.locator('.run-number').allInnerTexts()).join();
+    const goOn = async (name: string) => {
+      await page.getByRole('button', { name: `Go on with “${name}”, not mixed yet` }).click();
+      await page.locator('[data-run="0"]').waitFor();
+      return amounts();
+    };
+    const monday = await goOn('Monday 700');
+    await other.locator('[data-run="0"]').waitFor();
+    await other.getByRole('button', { name: /^Next/ }).click();
+    await page.locator('[data-run="1"]').waitFor();
+    await page.getByRole('button', { name: /^Stop here/ }).click();
+    const now = await goOn('Now 400');
+    expect(monday).toMatch(/kg.*kg/s);
+    expect(now).toMatch(/kg.*kg/s);
+    expect(monday).not.toBe(now);
+    expect((await stored(page)).find(({ id }) => id === 'm')!.readings).toMatchObject({
+      planned: { t: '700' },
+    });
   });
 
   test('a record and its line beside others mark what can hardly be', async ({ expect, page }) => {
