@@ -52,8 +52,9 @@ export function cutText(page: Page): Promise<string[]> {
       [e.tagName.toLowerCase(), ...e.classList].join('.') + (e.id && `#${e.id}`);
     const found: string[] = [];
     for (const e of document.body.querySelectorAll<HTMLElement>('*')) {
-      // What nobody can read is of any length; its field scrolls.
-      const skipped = 'svg, math, .unseen, select, option, input[aria-invalid]';
+      // A name, and what nobody can read, are of any length; their fields scroll.
+      const skipped =
+        'svg, math, .unseen, select, option, input[aria-invalid], input[type="text"]:not([inputmode])';
       if (e.closest(skipped) || !e.checkVisibility()) continue;
       const { fontSize, overflowX, overflowY, position } = getComputedStyle(e);
       const hides = (o: string) => o === 'hidden' || o === 'clip';
