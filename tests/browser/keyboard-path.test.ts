@@ -1,6 +1,9 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openPage, wakeWorksheets } from './browser.ts';
+import { LIST, rows } from './records.ts';
+
+const PHONE = { width: 360, height: 800 };
 
 /**
  * Watches the focus from inside the page: at each key press, what the press before it came to. The order
@@ -78,42 +81,90 @@ const settled = (page: Page) =>
     }
   });
 
-const PAGES = [
-  ['home', ''],
-  ['the list of chapters', 'chapters/'],
-  ['a chapter with its worksheet', 'water/hardness/'],
-  ['First batch', 'first-batch/'],
-  ['the bench', 'bench/'],
-  ['one batch step by step', 'bench/run/'],
-  ['the list of batches', 'batch-records/'],
-  ['a page of checks', 'checks/air/'],
-  ['sources', 'sources/a/'],
-  ['the glossary', 'glossary/'],
-] as const;
+/** What a page shows once the invented batches are there; they are fetched, so it is waited for. */
+interface Kind {
+  readonly name: string;
+  readonly path: string;
+  readonly filled?: string;
+}
+const PAGES: readonly Kind[] = [
+  { name: 'home', path: '' },
+  { name: 'the list of chapters', path: 'chapters/' },
+  { name: 'a chapter with its worksheet', path: 'water/hardness/' },
+  { name: 'First batch', path: 'first-batch/' },
+  { name: 'the bench', path: 'bench/' },
+  { name: 'the beginning of a run', path: 'bench/run/' },
+  { name: 'the list of batches, empty', path: 'batch-records/' },
+  { name: 'the list of batches', path: 'batch-records/', filled: '.records-list > li' },
+  { name: 'a batch', path: 'batch-records/batch/#invented-1', filled: '.record' },
+  { name: 'batches beside each other', path: 'batch-records/compare/', filled: '.compare figure' },
+  { name: 'what batches teach', path: 'batch-records/learn/', filled: '.learned figure' },
+  { name: 'keeping batches', path: 'batch-records/keep/', filled: '.batches-file' },
+  { name: 'a page of checks', path: 'checks/air/' },
+  { name: 'sources', path: 'sources/a/' },
+  { name: 'the glossary', path: 'glossary/' },
+  { name: 'the parts', path: 'parts/' },
+  { name: 'a page that is not there', path: '404.html' },
+];
+
+/** Tabs through the page from its top and says what was wrong with the way. */
+async function pathFaults(page: Page): Promise<string[]> {
+  await settled(page);
+  const stops = await watchFocus(page);
+  expect(stops).toBeGreaterThan(10);
+  // Boxes that scroll are stops as well, in some browsers; a few presses more do no harm.
+  for (let press = 0; press < stops; press++) await page.keyboard.press('Tab');
+  const ends = () =>
+    page.evaluate(() => (window as unknown as { pathEnds(): string[] }).pathEnds());
+  for (let more = 0; more < 60 && (await ends()).some((f) => f.startsWith('never')); more++)
+    await page.keyboard.press('Tab');
+  return ends();
+}
 
 describe('with keys alone', () => {
   test.concurrent.each(PAGES)(
-    '%s: every stop in reading order, seen, none a trap',
-    async (_, path) => {
-      const { page, close, complaints } = await openPage(path, { width: 360, height: 800 });
+    '$name: every stop in reading order, seen, none a trap',
+    async ({ path, filled }) => {
+      const { page, close, complaints, go } = await openPage(filled ? LIST : path, PHONE);
+      if (filled) {
+        await page.getByRole('button', { name: 'Load six invented' }).click();
+        await expect.poll(() => rows(page).count()).toBe(6);
+        await go(path);
+        await page.locator(filled).first().waitFor();
+      }
       await wakeWorksheets(page);
-      await settled(page);
-      const stops = await watchFocus(page);
-      expect(stops).toBeGreaterThan(10);
-      // Boxes that scroll are stops as well, in some browsers; a few presses more do no harm.
-      for (let press = 0; press < stops; press++) await page.keyboard.press('Tab');
-      const ends = () =>
-        page.evaluate(() => (window as unknown as { pathEnds(): string[] }).pathEnds());
-      for (let more = 0; more < 60 && (await ends()).some((f) => f.startsWith('never')); more++)
-        await page.keyboard.press('Tab');
-      expect(await ends()).toEqual([]);
+      expect(await pathFaults(page)).toEqual([]);
       expect(complaints).toEqual([]);
       await close();
     },
   );
 
+  test('each step of a run: every stop in reading order, seen, none a trap', async () => {
+    const { page, close, complaints } = await openPage('bench/run/', PHONE);
+    await wakeWorksheets(page);
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    const next = page.getByRole('button', { name: /^Next: / });
+    let step = 0;
+    for (; step < 20; step++) {
+      await page.locator(`[data-run="${step}"]`).waitFor();
+      // A step takes the focus to its own head; the way is tried from the head of the page.
+      await page.evaluate(() => {
+        document.body.tabIndex = -1;
+        document.body.focus();
+        document.body.removeAttribute('tabindex');
+        scrollTo(0, 0);
+      });
+      expect(await pathFaults(page), `step ${step + 1}`).toEqual([]);
+      if ((await next.count()) === 0) break;
+      await next.click();
+    }
+    expect(step).toBeGreaterThan(3);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
   test('a page without rings, and with something over it, is found out', async () => {
-    const { page, close } = await openPage('404.html', { width: 360, height: 800 });
+    const { page, close } = await openPage('404.html', PHONE);
     await watchFocus(page);
     await page.evaluate(() => {
       const style = new CSSStyleSheet();
