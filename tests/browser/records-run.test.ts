@@ -334,10 +334,8 @@ describe.concurrent('from the bench', () => {
 
   test('one batch is run step by step with large targets, and its record is written', async ({
     expect,
-    opened,
     page,
   }) => {
-    await opened.context.grantPermissions(['screen-wake-lock' as never]).catch(() => {});
     // Weighed for an earlier batch: no part of this one.
     await page.evaluate(() => {
       localStorage.setItem('suds.bench.1.correct.full', '{"t":"15.2"}');
@@ -440,6 +438,57 @@ describe.concurrent('from the bench', () => {
     await expect
       .poll(() => page.locator('[data-outcome]').innerText())
       .toContain('Foam that survived');
+  });
+
+  test('the screen is kept on while a batch is run, again after a pause, and no longer', async ({
+    expect,
+    opened,
+    page,
+  }) => {
+    // A lock that writes down what is asked of it, as no test can see whether a screen goes dark.
+    await opened.context.addInitScript(() => {
+      const told: string[] = [];
+      const request = async (kind: string) => {
+        told.push(`asked for the ${kind}`);
+        if (sessionStorage.getItem('refuse')) throw new DOMException('no', 'NotAllowedError');
+        const lock = new EventTarget();
+        const free = () => lock.dispatchEvent(new Event('release'));
+        const release = async () => {
+          told.push('let go');
+          free();
+        };
+        Object.assign(window, { free });
+        return Object.assign(lock, { release });
+      };
+      Object.defineProperty(navigator, 'wakeLock', { value: { request } });
+      Object.assign(window, { told });
+    });
+    const told = () => page.evaluate(() => (window as unknown as { told: string[] }).told);
+    const words = () => page.locator('.run-awake').innerText();
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    expect(await told()).toEqual([]);
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await expect.poll(words).toContain('The screen stays on.');
+    await page.getByRole('button', { name: /^Next/ }).click();
+    await page.locator('[data-run="1"]').waitFor();
+    expect(await told()).toEqual(['asked for the screen']);
+
+    // The browser takes the lock back while another tab is in front.
+    await page.evaluate(() => (window as unknown as { free(): void }).free());
+    await expect.poll(words).toContain('The screen may switch itself off');
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await expect.poll(words).toContain('The screen stays on.');
+    expect(await told()).toEqual(['asked for the screen', 'asked for the screen']);
+
+    await page.getByRole('button', { name: /^Stop here/ }).click();
+    await expect.poll(told).toEqual(['asked for the screen', 'asked for the screen', 'let go']);
+    await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    expect((await told()).at(-1)).toBe('let go');
+
+    await page.evaluate(() => sessionStorage.setItem('refuse', 'yes'));
+    await page.getByRole('button', { name: /^Go on with/ }).click();
+    await expect.poll(async () => (await told()).at(-1)).toBe('asked for the screen');
+    await expect.poll(words).toContain('The screen may switch itself off; nothing is lost by it.');
   });
 
   test('one batch is run by keys alone on a phone, and the focus is never lost', async ({
