@@ -1,7 +1,10 @@
-/** A question as a maker would type it, and the page that must be among the first three found. */
-export type Question = readonly [asked: string, page: string];
+/**
+ * A question as a maker would type it, the page that must be among the first three found, and whether it
+ * is written as in the United States.
+ */
+export type Question = readonly [asked: string, page: string, american?: 'US'];
 
-/** Half in the spelling of the United States; some with units; many are symptoms. */
+/** Half as in the United States; some with units; many are symptoms. */
 export const questions: readonly Question[] = [
   // What went wrong.
   ['foam collapsed', 'foam/killers/'],
@@ -15,11 +18,18 @@ export const questions: readonly Question[] = [
   ['why is my foam so wet', 'foam/weighing/'],
   ['form bulged at the bottom', 'placing/pressure/'],
   ['corner broke off when I stripped it', 'demoulding/when-to-strip/'],
-  ['center of the block got hot', 'curing/heat-inside/'],
-  ['how long before I take it out of the mold', 'demoulding/when-to-strip/'],
-  ['piece stuck in the mold', 'demoulding/release/'],
-  ['rain barrel has an odor', 'safety/stored-rainwater/'],
+  ['crack in center of slab', 'demoulding/handling/', 'US'],
+  ['center of the block got hot', 'curing/heat-inside/', 'US'],
+  ['how long before I take it out of the mold', 'demoulding/when-to-strip/', 'US'],
+  ['unmold too early', 'demoulding/when-to-strip/', 'US'],
+  ['piece stuck in the mold', 'demoulding/release/', 'US'],
+  ['rain barrel has an odor', 'safety/stored-rainwater/', 'US'],
+  ['moldy smell rain barrel', 'safety/stored-rainwater/', 'US'],
   ['soap scum no suds hard water', 'water/foam-and-soap/'],
+  ['fiberglass itch', 'safety/fibres-and-pigments/', 'US'],
+  ['fiber in eyes', 'safety/fibres-and-pigments/', 'US'],
+  ['color fading white bloom', 'mix/pigment/', 'US'],
+  ['shrinkage cracks, how to minimize them', 'finished-part/drying/', 'US'],
   // With units.
   ['20 gpg', 'water/hardness/'],
   ['700 mg/L', 'water/fit-for-cement/'],
@@ -30,20 +40,36 @@ export const questions: readonly Question[] = [
   ['94 lb', 'mix/cost/'],
   ['94 lb bag', 'mix/cost/'],
   ['90 psi compressor', 'safety/compressed-air/'],
-  // How to, mostly in the spelling of the United States.
-  ['when can I demold', 'demoulding/when-to-strip/'],
-  ['how many gallons to fill my mold', 'placing/how-much/'],
-  ['glass fiber dosage', 'mix/fibres/'],
-  ['how much color can I add', 'mix/pigment/'],
-  ['neutralize wash water', 'safety/washout/'],
-  ['glycerin in foam', 'foam/glycerol/'],
+  ['how many gallons to fill my mold', 'placing/how-much/', 'US'],
+  ['calcium in milligrams per liter', 'water/hardness/', 'US'],
+  ['foam solution for 20 gallons of foam', 'foam/solution/', 'US'],
+  ['weigh foam in a liter jug', 'foam/weighing/', 'US'],
+  // How to.
+  ['when can I demold', 'demoulding/when-to-strip/', 'US'],
+  ['mold release agent', 'demoulding/release/', 'US'],
+  ['glass fiber dosage', 'mix/fibres/', 'US'],
+  ['fiber length', 'mix/fibres/', 'US'],
+  ['mold oil', 'demoulding/release/', 'US'],
+  ['how much color can I add', 'mix/pigment/', 'US'],
+  ['colored concrete pigment amount', 'mix/pigment/', 'US'],
+  ['neutralize wash water', 'safety/washout/', 'US'],
+  ['glycerin in foam', 'foam/glycerol/', 'US'],
+  ['glycerin dose', 'foam/glycerol/', 'US'],
+  ['vapor barrier', 'finished-part/drying/', 'US'],
+  ['which superplasticizer', 'mix/admixtures/', 'US'],
+  ['pressurized tank safe', 'safety/compressed-air/', 'US'],
+  ['sulfate in well water', 'water/fit-for-cement/', 'US'],
+  ['fibers in clumps', 'mix/fibres/', 'US'],
+  ['water softener or demineralized water', 'water/softening/', 'US'],
+  ['how to stabilize foam', 'foam/lasting/', 'US'],
+  ['mold not level', 'placing/forms/', 'US'],
+  ['iCalendar', 'curing/plan/'],
   ['R-value insulation', 'finished-part/heat/'],
   ['can I use it for a load-bearing wall', 'finished-part/where-not/'],
   ['silica dust mask', 'safety/dust/'],
   ['can I stand on it', 'finished-part/where-not/'],
   ['pour down the sink', 'safety/washout/'],
   ['wash water down the drain', 'safety/washout/'],
-  ['weigh foam in a liter jug', 'foam/weighing/'],
   // Where a figure comes from, and what it is held against.
   ['checks', 'checks/'],
   ['known wrong', 'checks/'],

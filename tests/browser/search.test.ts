@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findPages, type Index } from '../../src/components/site/search-pages.ts';
+import { wordsOf } from '../../src/components/site/search-words.ts';
 import { type Opened, openPage, site } from './browser.ts';
 import { questions } from './search-questions.ts';
 
@@ -33,6 +34,11 @@ async function found(words: string): Promise<string[]> {
       site.base,
     );
 }
+
+/** Words of the United States alone that are not a matter of spelling. */
+const AMERICAN = /\bgallons?\b|\bglycerin\b/;
+const isAmerican = (asked: string) =>
+  AMERICAN.test(asked) || wordsOf(asked).some(([word]) => !asked.toLowerCase().includes(word!));
 
 /** The index is fetched first, which takes a busy machine a while. */
 const slow = { timeout: 10_000 };
@@ -88,6 +94,9 @@ describe('the search', () => {
     const missed = (await Promise.all(asking)).flat();
     expect(missed).toEqual([]);
     expect(questions.length).toBeGreaterThanOrEqual(30);
+    const american = questions.filter(([, , spelling]) => spelling === 'US');
+    expect(american.length * 2).toBeGreaterThanOrEqual(questions.length);
+    expect(american.filter(([asked]) => !isAmerican(asked))).toEqual([]);
     expect(await findPages(index, 'zzqqx')).toEqual([]);
   });
 
