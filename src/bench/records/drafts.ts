@@ -56,3 +56,9 @@ export function draftsLeft(store = localStore()): readonly DraftLeft[] {
     })
     .sort((a, b) => (a.record.changed < b.record.changed ? -1 : 1));
 }
+
+/** Makes a draft that was left this tab's own. Dropped first: it may be this tab's already, and two want more room. */
+export function takeOver({ record, drop }: DraftLeft, store = localStore()): void {
+  drop();
+  keepDraft(record, store);
+}

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { onChange, unreadOf } from '../../bench/records/database.ts';
-import { draftsLeft, keepDraft } from '../../bench/records/drafts.ts';
+import { draftsLeft, takeOver } from '../../bench/records/drafts.ts';
 import { Editor } from '../../bench/records/editor.ts';
 import { content } from '../../bench/records/record.ts';
 import { readRecord } from '../../bench/records/store.ts';
@@ -53,7 +53,7 @@ async function open(id: string, hear: () => void): Promise<Opening> {
   if (!left) return stored ? { is: 'open', editor: new Editor(stored, hear) } : { is: 'none' };
   // Saved with the revision it was based on: what was saved since shows as a conflict.
   const editor = new Editor(left.record, hear);
-  if (keepDraft(left.record)) left.drop();
+  takeOver(left);
   editor.state = { is: 'saving' };
   await editor.store();
   if (editor.state.is === 'saved')

@@ -52,6 +52,15 @@ test('a draft of a dead tab can be dropped by another', async () => {
   expect(Object.keys(store)).toEqual([]);
 });
 
+test.each(['this', 'another'])('a draft of %s tab is taken over by this one', async (whose) => {
+  const own = await newTab();
+  (whose === 'this' ? own : await newTab()).keepDraft(record, store);
+  own.takeOver(own.draftsLeft(store)[0]!, store);
+  expect(own.draftsLeft(store).map((left) => left.record)).toEqual([record]);
+  own.dropDraft('a', undefined, store);
+  expect(own.draftsLeft(store)).toEqual([]);
+});
+
 test('a draft that was typed in since it was read is not dropped', async () => {
   const { keepDraft, draftsLeft } = await newTab();
   keepDraft(record, store);
