@@ -165,8 +165,7 @@ function Explained({
 
 /** In place of results that cannot be worked out: what is wrong, with a way to each field. */
 function Withheld({ problems }: { readonly problems: Unanswered['problems'] }) {
-  if (problems.length === 0)
-    return <p class="withheld">Waiting for a whole number to work with…</p>;
+  if (problems.length === 0) return <p class="withheld">Waiting until the number is complete…</p>;
   return (
     <div class="withheld">
       <p>Not worked out yet:</p>

@@ -51,3 +51,8 @@ describe('a linear scale does what d3-scale does', () => {
     expect(scaleLinear([10, 0], [0, 100]).ticks(2)).toEqual([10, 5, 0]);
   });
 });
+
+it('a span too small for decimals is still put into text', () => {
+  const scale = scaleLinear([0, 1e-150], [0, 1]);
+  expect(scale.ticks(3).map(scale.tickFormat(3))[0]).toMatch(/^0\.0+$/);
+});

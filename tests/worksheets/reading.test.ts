@@ -204,4 +204,31 @@ describe('the ± of a result', () => {
     expect(outcome.numbers.density?.sure?.pm).toBeCloseTo(byHand, 5);
     expect(outcome.numbers.density?.sure?.mostFrom).toBe('Vessel’s volume to the brim');
   });
+
+  const typed = (p: string) =>
+    answer(
+      foamDensity,
+      readWorksheet(foamDensity, { 'foam-density.full': { p, pu: 'kg' } }, {}, metric),
+      metric,
+    );
+
+  test('is refused beside its field where no reading could be so far off', () => {
+    for (const p of ['1e30', '-0.01']) {
+      const outcome = typed(p);
+      expect(outcome.ok, p).toBe(false);
+      if (outcome.ok) continue;
+      expect(outcome.problems[0]?.input).toBe('foam-density-full-pm');
+      expect(outcome.problems[0]?.say).toMatch(/^± of .* it must be at (most|least)/);
+    }
+  });
+
+  test('larger than the result leaves nothing good, and names the reading', () => {
+    // Grams, typed in a field of kilograms.
+    const outcome = typed('3');
+    if (!outcome.ok) throw new Error('no answer');
+    expect(outcome.judgement.verdict).toBe('look');
+    expect(outcome.judgement.say).toContain('full of foam”, and at its unit');
+    const fine = typed('0.02');
+    expect(fine.ok && fine.judgement.verdict).toBe('good');
+  });
 });

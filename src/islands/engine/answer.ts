@@ -52,7 +52,7 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
       values,
       result,
       numbers,
-      judgement: sheet.judge(result, values, say),
+      judgement: withDoubt(sheet.judge(result, values, say), sheet, numbers),
       notes: sheet.notes?.(result, values, say) ?? [],
     };
   } catch (error) {
@@ -99,6 +99,22 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
     input: inputId(sheet.id, field),
     say: worded ? worded(error, say) : refused(error, fields[name]?.label ?? error.quantity, say),
   };
+}
+
+/** Nothing is good that could as well be nothing, or twice as much. */
+function withDoubt(
+  judged: Judgement,
+  sheet: AnyWorksheet,
+  numbers: Answered['numbers'],
+): Judgement {
+  if (judged.verdict !== 'good') return judged;
+  for (const [name, { value, sure }] of Object.entries(numbers))
+    if (sure && sure.pm > Math.abs(value) && sheet.results[name]!.kind !== 'temperature')
+      return {
+        verdict: 'look',
+        say: `The ± of “${sheet.results[name]!.label}” is larger than the result, so these readings cannot tell. Look at the ± of ${sure.mostFrom ? `“${sure.mostFrom}”` : 'the reading'}, and at its unit.`,
+      };
+  return judged;
 }
 
 /** Joins what readings scatter to what their instruments leave open: both by chance, so as squares. */

@@ -148,14 +148,16 @@ function readPlusMinus(
         unit,
       ),
     };
-  const negative = parsed.value < 0;
+  const pmProblem = outOfBounds(
+    { ...field, kind, label: `± of ${field.label}`, min: '0', aboveMin: false, whole: false },
+    parsed.value,
+    say,
+  );
   return {
     pmText:
       typed !== undefined && unit === typedIn ? typed : formatPlain(parsed.value, kind, unit, 2),
-    pm: negative ? 0 : parsed.value,
-    pmProblem: negative
-      ? `± of ${field.label}: read ${say(parsed.value, kind)}; it must be at least 0.`
-      : undefined,
+    pm: pmProblem ? 0 : parsed.value,
+    pmProblem,
   };
 }
 

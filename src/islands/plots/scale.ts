@@ -47,6 +47,6 @@ export function scaleLinear(domain: Span, range: Span): Linear {
   );
 }
 
-/** The decimals that tell one tick from the next. */
+/** The decimals that tell one tick from the next, as many as text can have. */
 const decimalsOf = (step: number): number =>
-  step > 0 ? Math.max(0, -Math.floor(Math.log10(step) + 1e-9)) : 0;
+  step > 0 ? Math.min(100, Math.max(0, -Math.floor(Math.log10(step) + 1e-9))) : 0;
