@@ -48,10 +48,15 @@ const INVISIBLE = /[\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff\u00ad]/g;
 /** A digit that starts a number of its own, not one inside a unit such as m3. */
 const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
 
+/** What is weighed or poured in several goes may be typed so: `10.2 + 10.2 kg`. A sign or an exponent parts nothing. */
+const IN_GOES: readonly Kind[] = ['mass', 'volume'];
+const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
+
 /**
  * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
  * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
- * What could be a thousands mark (`1,234`) is never guessed. Never throws on any text, and never
+ * A mass or a volume may be a sum, each part with its own unit. What could be a thousands mark (`1,234`) is
+ * never guessed. Never throws on any text, and never
  * gives a value that is not finite. No range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source nist-sp-811 (factors; each unit names its own)
@@ -65,6 +70,18 @@ export function parseQuantity(
   const shown = unitOf(kind, shownUnit);
   const read = text.replace(INVISIBLE, '').trim();
   if (read === '') return { ok: false, problem: { code: 'empty' } };
+
+  const goes = IN_GOES.includes(kind) ? read.split(AND) : [];
+  if (goes.length > 1)
+    return goes
+      .map((go) => parseQuantity(go, kind, shownUnit))
+      .reduce((sum, go) =>
+        sum.ok && go.ok
+          ? inSi(read, sum.number + go.value / sum.unit.factor, sum.unit, true, sum.comma)
+          : sum.ok
+            ? go
+            : sum,
+      );
 
   const compound = readCompound(read, kind);
   if (compound) return inSi(read, compound.number, compound.unit, true, compound.comma);

@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { parseQuantity } from '../../../src/core/quantity/parse.ts';
+import { problem } from './read.ts';
+
+test.each([
+  ['10.2+10.2', 20.4],
+  ['10,2 + 10,2 kg', 20.4],
+  ['10 kg + 850 g', 10.85],
+  ['4.2 + 4.2 + 0.6', 9],
+  ['1e+1 + 2', 12],
+  ['+5', 5],
+])('a mass weighed in several goes: %j', (text, kilograms) => {
+  const read = parseQuantity(text, 'mass', 'kg');
+  expect(read.ok && read.value).toBeCloseTo(kilograms, 9);
+});
+
+test('pounds and gallons add up in their own units, and keep the first', () => {
+  expect(parseQuantity('1 gal + 2 qt', 'volume')).toMatchObject({
+    number: 1.5,
+    unit: { id: 'gal' },
+  });
+});
+
+test('a part that cannot be read is named, and what is no amount of stuff is no sum', () => {
+  expect(problem('5 + 3 mm', 'mass')).toMatchObject({ code: 'other-kind', unit: 'mm' });
+  expect(problem('abc + 3', 'mass')).toMatchObject({ code: 'not-a-number' });
+  expect(problem('5 +', 'mass')).toBeDefined();
+  expect(problem('20 + 5', 'temperature')).toMatchObject({ code: 'several-numbers' });
+  expect(problem('1e308 + 1e308 t', 'mass')).toMatchObject({ code: 'too-large' });
+});
