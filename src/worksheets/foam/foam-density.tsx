@@ -9,12 +9,15 @@ import { partDrained } from '../../core/foam/part-drained.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
+import { isFoam } from '../shared/is-foam.ts';
 import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */
 const PRACTICE = { from: 70, to: 120 } as const;
 /** Weighings further apart than this show a foam that varies. Common practice, no source. */
 const MOST_RANGE = 0.03;
+/** Lighter than this, kg/m³, is sooner a slip in a reading than a foam. A choice: no source draws this line. */
+const LIKELY = STANDARD_FOAM_BAND.min / 2;
 
 export default worksheet({
   id: 'foam-density',
@@ -103,6 +106,11 @@ export default worksheet({
       return {
         verdict: 'look',
         say: `${amount} is assumed, not weighed. Weigh a bucket of your foam before the base mix is made: every amount below rests on it.`,
+      };
+    if (r.weighed && (r.apparent < LIKELY || !isFoam(r.apparent)))
+      return {
+        verdict: 'stop',
+        say: `${amount} is hardly foam. First look for a slip: in the vessel’s volume, ${say(r.weighed.volume, 'volume')}, and in the weights.`,
       };
     if (r.weighed && r.weighed.range > MOST_RANGE)
       return {

@@ -9,6 +9,7 @@ import {
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { isFoam } from '../shared/is-foam.ts';
 
 /**
  * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
@@ -16,14 +17,8 @@ import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
  */
 const STIFF = { look: 0.15, stop: 0.1 } as const;
 
-/**
- * Foam as dense as this, kg/m³, is wet; and with less than three quarters of gas in it, hardly foam.
- * Common practice, no source; the second is a choice.
- */
-const WET_FOAM = { look: 120, stop: 250 } as const;
-
-/** Whether it is a foam at all that is weighed so, kg/m³. */
-export const isFoam = (density: number): boolean => density <= WET_FOAM.stop;
+/** Foam as dense as this, kg/m³, is wet. Common practice, no source. */
+const WET_FOAM = 120;
 
 /**
  * What is strange about a mix, whichever worksheet asks: its foam (kg/m³), its water, its density.
@@ -49,7 +44,7 @@ export function mixDoubts(
     );
   else if (!isFoam(foam))
     doubt(`${foamed} hardly foam${watered} Weigh it again, and look at its unit.`, true);
-  else if (foam > WET_FOAM.look) doubt(`${foamed} wet${watered} Open the air a little.`);
+  else if (foam > WET_FOAM) doubt(`${foamed} wet${watered} Open the air a little.`);
 
   for (const { code, of } of mix.notes)
     if (code === 'paste-robs-foam')

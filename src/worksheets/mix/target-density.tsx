@@ -9,7 +9,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM } from '../shared/amounts.ts';
-import { isFoam, judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
+import { isFoam } from '../shared/is-foam.ts';
+import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { sandCement, sandTakenAsDry, waterCement } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 
