@@ -4,6 +4,8 @@ import { soapLost } from '../../core/water/soap.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { solutionOrder } from '../shared/solution-order.ts';
+import { solutionDoubt, strengthOf } from './solution-doubt.ts';
 import { solutionFields } from './solution-fields.ts';
 
 /** Make-up above which the chemistry alone makes soap the wrong agent for this water. Common practice, no source. */
@@ -49,8 +51,7 @@ export default worksheet({
         concentrate: mixed(way, number).concentrateVolume,
       }));
     const solution = mixed(v.convention, stated);
-    const here = conventions.find(({ way }) => way === v.convention)!;
-    return { solution, conventions, here, lost };
+    return { solution, conventions, lost };
   },
   results: {
     solution: {
@@ -90,30 +91,22 @@ export default worksheet({
     share: {
       label: 'Concentrate in concentrate and water, by volume',
       kind: 'ratio',
-      of: (r) => r.here.share.byVolume,
+      of: (r) => strengthOf(r.solution),
       units: PERCENT,
     },
   },
-  judge: ({ solution, lost, here }, v, say) => {
+  judge: ({ solution, lost }, v, say) => {
     const share = lost ? solution.soapMakeUp / solution.concentrateMass : 0;
     if (share > MUCH_MAKE_UP)
       return {
         verdict: share > 0.5 ? 'stop' : 'look',
         say: `${say(share, 'ratio', { units: PERCENT, significant: 2 })} of the concentrate would only feed the hardness, and its scum stays in the solution. Make it with soft water.`,
       };
-    if (v.glycerol > 0.1)
-      return {
-        verdict: 'look',
-        say: `${say(v.glycerol, 'ratio', { units: PERCENT, significant: 2 })} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
-      };
-    if (here.share.byVolume > 0.1)
-      return {
-        verdict: 'look',
-        say: `${say(here.share.byVolume, 'ratio', { units: PERCENT, significant: 2 })} of concentrate is far more than the one in forty a test starts from. Check which way the label counts.`,
-      };
+    const doubt = solutionDoubt(solution, v.glycerol, say);
+    if (doubt) return doubt;
     return {
       verdict: 'good',
-      say: `Water first, then glycerol, then ${say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME })} of concentrate stirred in gently: froth made in the tank is concentrate wasted.`,
+      say: `In this order: ${solutionOrder(solution)}. Stir the ${say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME })} of concentrate in gently: froth made in the tank is concentrate wasted.`,
     };
   },
   notes: ({ lost }, _, say) => [
@@ -137,17 +130,22 @@ export default worksheet({
     },
     {
       tex: String.raw`W = \frac{(1 - g)\,S}{1 + k + x_s} \qquad K = (k + x_s)\,W`,
-      put: (_, { solution, here }, say) =>
-        `With ${say(here.share.byMass, 'ratio', { units: PERCENT })} of concentrate in concentrate and water by mass: water ${say(solution.waterMass, 'mass')}, concentrate ${say(solution.concentrateMass, 'mass')}`,
+      put: (_, { solution }, say) =>
+        `With ${say(solution.concentrateMass / (solution.concentrateMass + solution.waterMass), 'ratio', { units: PERCENT })} of concentrate in concentrate and water by mass: water ${say(solution.waterMass, 'mass')}, concentrate ${say(solution.concentrateMass, 'mass')}`,
     },
   ],
   tables: [
     {
       caption: 'The same figure, as each label would mean it',
-      columns: ['Written as', 'By volume', 'By mass', 'Concentrate here'],
-      rows: ({ conventions, here }, _, say) =>
+      columns: [
+        'Written as',
+        'The dose by volume',
+        'The dose by mass',
+        'Concentrate here, make-up included',
+      ],
+      rows: ({ conventions }, { convention }, say) =>
         conventions.map(({ way, number, share, concentrate }) => [
-          `${written(way, number, say)}${way === here.way ? ' (yours)' : ''}`,
+          `${written(way, number, say)}${way === convention ? ' (yours)' : ''}`,
           say(share.byVolume, 'ratio', { units: PERCENT }),
           say(share.byMass, 'ratio', { units: PERCENT }),
           say(concentrate, 'volume', { units: SMALL_VOLUME }),

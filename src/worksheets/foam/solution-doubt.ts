@@ -1,0 +1,38 @@
+import type { FoamingSolution } from '../../core/foam/solution.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
+
+/** More glycerol in the solution, or concentrate in its water, is looked at. A choice: no source draws this line. */
+const MUCH = 0.1;
+/** 1 : 9 is not above it, whatever the last digit says. */
+const DUST = 1e-9;
+
+type Volumes = Pick<FoamingSolution, 'concentrateVolume' | 'waterVolume'>;
+
+/** Concentrate as a share of the volume of concentrate and water, make-up included. */
+export const strengthOf = ({ concentrateVolume, waterVolume }: Volumes): number =>
+  concentrateVolume / (concentrateVolume + waterVolume);
+
+/** What is strange about a solution with so large a share of glycerol, by mass, whichever worksheet asks. */
+export function solutionDoubt(
+  solution: Volumes,
+  glycerol: number,
+  say: Say,
+): Judgement | undefined {
+  const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
+  const strength = strengthOf(solution);
+  const doubts = [
+    ...(glycerol > MUCH
+      ? [
+          `${share(glycerol)} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
+        ]
+      : []),
+    ...(strength > MUCH + DUST
+      ? [
+          `${share(strength)} of concentrate is far more than the one in forty a test starts from. Check which way the label counts.`,
+        ]
+      : []),
+  ];
+  return doubts.length > 0 ? { verdict: 'look', say: doubts.join(' ') } : undefined;
+}

@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
+
+const say = speaker('metric');
+const answered = (sheet: AnyWorksheet, typed: Readonly<Record<string, string>>) => {
+  const entries: Entries = Object.fromEntries(
+    Object.entries(typed).map(([name, t]) => [benchKey(sheet, name), { t, s: 'metric' }]),
+  );
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found;
+};
+const judged = (...of: Parameters<typeof answered>) => answered(...of).judgement;
+
+describe('the foaming solution', () => {
+  test('names only what goes in, in its order', () => {
+    expect(judged(foamingSolution, {}).say).toContain('water, glycerol, concentrate.');
+    const plain = judged(foamingSolution, { glycerol: '0' });
+    expect(plain.verdict).toBe('good');
+    expect(plain.say).toContain('water, concentrate.');
+    expect(plain.say).not.toContain('glycerol');
+  });
+
+  test('the share shown is that of the amounts shown, make-up for a soap included', () => {
+    for (const kind of ['other', 'soap']) {
+      const { numbers, values, result } = answered(foamingSolution, { kind });
+      const { concentrate, water, share } = numbers;
+      expect(share!.value).toBeCloseTo(
+        concentrate!.value / (concentrate!.value + water!.value),
+        12,
+      );
+      if (kind === 'soap') expect(share!.value).toBeGreaterThan(0.029);
+      else expect(share!.value).toBeCloseTo(1 / 41, 9);
+      const worked = foamingSolution.working[1]!.put(values as never, result as never, say);
+      expect(worked).toContain(kind === 'soap' ? 'With 3.28' : 'With 2.68');
+    }
+  });
+
+  test('much glycerol and much concentrate are both said, and 1 : 9 with a tenth of glycerol neither', () => {
+    const both = judged(foamingSolution, { glycerol: '20', partsWater: '2.5' });
+    expect(both.verdict).toBe('look');
+    expect(both.say).toMatch(/20\s% of glycerol.*29\s% of concentrate/);
+    expect(judged(foamingSolution, { glycerol: '10', partsWater: '9' }).verdict).toBe('good');
+    expect(judged(foamingSolution, { partsWater: '8' }).verdict).toBe('look');
+  });
+});
+
+describe('what is hardly foam', () => {
+  test.each([
+    ['a volume ten times too large', { vessel: '200', full: '2.45' }],
+    ['one ten times too small', { vessel: '2', full: '2.3' }],
+  ])('%s is looked for in the readings, not mended at the lance', (_, typed) => {
+    const { verdict, say: words } = judged(foamDensity, typed);
+    expect(verdict).toBe('stop');
+    expect(words).toMatch(/vessel’s volume, (200|2\.00)\sL/);
+    expect(words).not.toMatch(/the air|solution stronger/);
+  });
+
+  test('thin foam and wet foam are told what to do as before', () => {
+    expect(judged(foamDensity, { vessel: '20', full: '1.35' }).say).toContain('close the air');
+    expect(judged(foamDensity, { vessel: '20', full: '4.85' }).say).toContain('Open the air');
+  });
+});
