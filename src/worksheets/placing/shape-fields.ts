@@ -1,6 +1,7 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
+import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { PERCENT } from '../shared/amounts.ts';
 
 const SHORT = { metric: 'mm', us: 'in' } as const;
@@ -143,6 +144,8 @@ export const shapeFields = {
   settling: number('ratio', {
     label: 'Left proud, for settling',
     usual: true,
+    learned: learned('form.settling'),
+    help: 'A guess until you have seen what your own batches do.',
     example: '3 %',
     min: '0 %',
     max: '50 %',
