@@ -1,10 +1,12 @@
 import { defineConfig } from 'vitest/config';
+import { nothingTested } from './tests/nothing-tested.ts';
 
 const alias = { '~': new URL('./src', import.meta.url).pathname };
 
 export default defineConfig({
   resolve: { alias },
   test: {
+    reporters: ['default', nothingTested],
     projects: [
       {
         resolve: { alias },

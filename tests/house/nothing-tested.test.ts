@@ -1,0 +1,17 @@
+import { spawnSync } from 'node:child_process';
+import { expect, test } from 'vitest';
+
+/** Runs one small file, as a developer would, and only the tests of this name. */
+const run = (name: string) =>
+  spawnSync(
+    'npx',
+    ['vitest', 'run', '--project', 'unit', '-t', name, 'tests/house/source-keys.test.ts'],
+    { encoding: 'utf8', env: { ...process.env, VITEST: undefined } },
+  );
+
+test('a name that no test has is a failure, and one that a test has is none', () => {
+  const none = run('zzqq nothing');
+  expect(none.status).toBe(1);
+  expect(none.stderr).toContain('No test was run.');
+  expect(run('every key of a comment').status).toBe(0);
+});
