@@ -133,8 +133,8 @@ describe('how close a batch lands', () => {
         landing({ readings, waterDensity: 1000 });
         return performance.now() - start;
       });
-      // Loose, for a busy machine.
-      expect(Math.min(...times)).toBeLessThan(80);
+      // The least of six: a busy machine is no fault of theirs.
+      expect(Math.min(...times)).toBeLessThan(20);
     },
   );
 });
