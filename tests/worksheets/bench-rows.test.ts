@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { benchRows } from '../../src/worksheets/mix/bench-rows.ts';
+import { BENCH_COLUMNS, benchRows } from '../../src/worksheets/mix/bench-rows.ts';
 import { oneUnit } from '../../src/worksheets/shared/one-unit.ts';
 
 /** The demo bucket, or another, and the demo mix, with so much of it in a mixer. */
@@ -83,4 +83,16 @@ test('where the mixer has no room for it, some comes out first, and the amount i
   expect(heavy[1]).toBe('—');
   // The paddle’s room is enough for the foam that a full mixer is corrected with.
   expect(at(rows(21.02, 'metric', { load: 0.035 }), '14.5')[1]).toBe('—');
+});
+
+test('the head of the base mix names each part of it, sand too', () => {
+  const mix = { massInHand: 21.02, targetDensity: 600, foamDensity: 80, baseDensity: 2131 };
+  const table = benchRows(
+    { ...mix, tolerance: 30, tare: 0.85, vessel: 0.02, load: 0.06 },
+    { waterCement: 0.4, sandCement: 1 },
+    speaker('metric'),
+  );
+  // 2.4 parts: by hand (600 − 482.5) ÷ (1 − 600/2131) × 21.02/482.5 is 7.125 kg, a part 2.969 kg.
+  expect(at(table, '10.5')[1]).toBe('7.12\u00a0kg (2.97 + 1.19 + 2.97)');
+  expect(BENCH_COLUMNS[3]).toBe('or base mix (cement + water + any sand)');
 });

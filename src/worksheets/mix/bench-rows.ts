@@ -16,7 +16,7 @@ export const BENCH_COLUMNS = [
   'Bucket weighs',
   'Wet density',
   'Add foam',
-  'or base mix (cement + water)',
+  'or base mix (cement + water + any sand)',
 ];
 
 /** What to add for each round reading of the scale, in the reader's units. `load`: the most the mixer takes, m³. */
