@@ -37,12 +37,16 @@ interface Spellings {
   readonly folded: ReadonlyMap<string, readonly { spelling: string; unit: Unit }[]>;
 }
 
+/** A word, or several: it may stand in the plural. */
+const WORD = /^[a-z ]*[a-z]{3}$/;
+
 /**
- * Every spelling of a unit, normalised; one with spaces may also be typed without.
+ * Every spelling of a unit, normalised, words in the plural too; one with spaces may also be typed without.
  * @source none: reading, by the spellings people type
  */
 export function spellings(unit: Unit): string[] {
-  const all = [unit.symbol, unit.id, ...unit.aliases].map(normalise);
+  const named = [unit.symbol, unit.id, ...unit.aliases].map(normalise);
+  const all = [...named, ...named.filter((name) => WORD.test(name)).map((name) => `${name}s`)];
   const closed = all.map((spelling) => spelling.replace(/ /g, ''));
   // The plain number's id stands for no unit: nobody types it behind a number.
   return [...new Set([...all, ...closed])].filter((spelling) => spelling && spelling !== '1');

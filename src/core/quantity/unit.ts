@@ -12,7 +12,7 @@ const unit =
     more: More = {},
   ): Unit => ({ id, symbol, factor, aliases, system, source, exact: true, ...more });
 
-/** A unit of the SI or accepted beside it. Its id and symbol need not be repeated as aliases. */
+/** A unit of the SI or accepted beside it. Its id and symbol need not be repeated as aliases, nor plurals with an s. */
 export const metric = unit('metric', 'si-brochure');
 
 /** A US customary unit. */

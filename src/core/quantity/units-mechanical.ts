@@ -15,39 +15,39 @@ const PSI_SPELLINGS = ['lb/in2', 'lbf/in2', 'lb/sq in', 'lbf/sq in'];
 
 /** SI: Pa. */
 export const PRESSURE: readonly Unit[] = [
-  metric('Pa', 'Pa', 1, ['N/m2', 'pascal', 'pascals']),
-  metric('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal', 'kilopascals']),
-  metric('MPa', 'MPa', 1e6, ['N/mm2', 'MN/m2', 'megapascal', 'megapascals']),
-  metric('bar', 'bar', 1e5, ['bars']),
-  metric('mbar', 'mbar', 100, ['hPa', 'millibar', 'millibars']),
-  both('atm', 'atm', STANDARD_ATMOSPHERE, ['atmosphere', 'atmospheres']),
+  metric('Pa', 'Pa', 1, ['N/m2', 'pascal']),
+  metric('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal']),
+  metric('MPa', 'MPa', 1e6, ['N/mm2', 'MN/m2', 'megapascal']),
+  metric('bar', 'bar', 1e5, []),
+  metric('mbar', 'mbar', 100, ['hPa', 'millibar']),
+  both('atm', 'atm', STANDARD_ATMOSPHERE, ['atmosphere']),
   us('psi', 'psi', PSI, PSI_SPELLINGS),
   us('psf', 'psf', POUND_FORCE / FOOT ** 2, ['lb/ft2', 'lbf/ft2', 'lb/sq ft', 'lbf/sq ft']),
 ];
 
 /** SI: Pa. */
 export const STRESS: readonly Unit[] = [
-  metric('MPa', 'MPa', 1e6, ['MN/m2', 'megapascal', 'megapascals']),
+  metric('MPa', 'MPa', 1e6, ['MN/m2', 'megapascal']),
   metric('N/mm2', 'N/mm²', 1e6, ['N/sq mm']),
-  metric('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal', 'kilopascals']),
-  metric('Pa', 'Pa', 1, ['N/m2', 'pascal', 'pascals']),
-  metric('GPa', 'GPa', 1e9, ['kN/mm2', 'gigapascal', 'gigapascals']),
+  metric('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal']),
+  metric('Pa', 'Pa', 1, ['N/m2', 'pascal']),
+  metric('GPa', 'GPa', 1e9, ['kN/mm2', 'gigapascal']),
   us('psi', 'psi', PSI, PSI_SPELLINGS),
   us('ksi', 'ksi', 1e3 * PSI, ['kip/in2', 'kips/in2']),
 ];
 
 /** SI: N. */
 export const FORCE: readonly Unit[] = [
-  metric('N', 'N', 1, ['newton', 'newtons']),
-  metric('kN', 'kN', 1e3, ['kilonewton', 'kilonewtons']),
+  metric('N', 'N', 1, ['newton']),
+  metric('kN', 'kN', 1e3, ['kilonewton']),
   metric('kgf', 'kgf', STANDARD_GRAVITY, ['kp', 'kilogram-force'], { source: 'nist-sp-811' }),
   us('lbf', 'lbf', POUND_FORCE, ['lbs force', 'pound-force', 'pounds-force']),
-  us('kip', 'kip', 1e3 * POUND_FORCE, ['kips']),
+  us('kip', 'kip', 1e3 * POUND_FORCE, []),
 ];
 
 /** SI: N·m. */
 export const MOMENT: readonly Unit[] = [
-  metric('N.m', 'N·m', 1, ['newton metre', 'newton metres']),
+  metric('N.m', 'N·m', 1, ['newton metre']),
   metric('kN.m', 'kN·m', 1e3),
   us('lbf.ft', 'lbf·ft', POUND_FORCE * FOOT, ['ft lbf', 'lb ft', 'ft lb', 'ft-lb', 'lb-ft']),
   us('lbf.in', 'lbf·in', POUND_FORCE * INCH, ['in lbf', 'lb in', 'in lb', 'in-lb', 'lb-in']),
@@ -55,17 +55,17 @@ export const MOMENT: readonly Unit[] = [
 
 /** SI: J. */
 export const ENERGY: readonly Unit[] = [
-  metric('J', 'J', 1, ['joule', 'joules', 'W s']),
-  metric('kJ', 'kJ', 1e3, ['kilojoule', 'kilojoules']),
-  metric('MJ', 'MJ', 1e6, ['megajoule', 'megajoules']),
-  both('kWh', 'kWh', 1e3 * HOUR, ['kW h', 'kW-h', 'kilowatt hour', 'kilowatt hours']),
+  metric('J', 'J', 1, ['joule', 'W s']),
+  metric('kJ', 'kJ', 1e3, ['kilojoule']),
+  metric('MJ', 'MJ', 1e6, ['megajoule']),
+  both('kWh', 'kWh', 1e3 * HOUR, ['kW h', 'kW-h', 'kilowatt hour']),
   us('Btu', 'Btu', BTU, ['BTUs', 'Btu IT']),
 ];
 
 /** SI: W. */
 export const POWER: readonly Unit[] = [
-  metric('W', 'W', 1, ['watt', 'watts', 'J/s']),
-  metric('kW', 'kW', 1e3, ['kilowatt', 'kilowatts', 'kJ/s']),
+  metric('W', 'W', 1, ['watt', 'J/s']),
+  metric('kW', 'kW', 1e3, ['kilowatt', 'kJ/s']),
   us('Btu/h', 'Btu/h', BTU / HOUR, ['Btu/hr', 'Btuh']),
   us('hp', 'hp', 550 * FOOT * POUND_FORCE, ['horsepower', 'ft lbf/s']),
 ];

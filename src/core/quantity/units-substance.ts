@@ -12,12 +12,12 @@ import { metric, us } from './unit.ts';
 
 /** SI: kg. */
 export const MASS: readonly Unit[] = [
-  metric('kg', 'kg', 1, ['kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramme']),
-  metric('g', 'g', 1e-3, ['gram', 'grams', 'gramme', 'grammes', 'gm', 'gms']),
-  metric('mg', 'mg', 1e-6, ['milligram', 'milligrams']),
-  metric('t', 't', 1e3, ['Mg', 'tonne', 'tonnes', 'metric ton', 'metric tons']),
-  us('lb', 'lb', POUND, ['lbs', 'lbm', 'pound', 'pounds', '#']),
-  us('oz', 'oz', POUND / 16, ['ozs', 'ounce', 'ounces', 'oz av']),
+  metric('kg', 'kg', 1, ['kgs', 'kilo', 'kilogram', 'kilogramme']),
+  metric('g', 'g', 1e-3, ['gram', 'gramme', 'gm', 'gms']),
+  metric('mg', 'mg', 1e-6, ['milligram']),
+  metric('t', 't', 1e3, ['Mg', 'tonne', 'metric ton']),
+  us('lb', 'lb', POUND, ['lbs', 'lbm', 'pound', '#']),
+  us('oz', 'oz', POUND / 16, ['ozs', 'ounce', 'oz av']),
 ];
 
 /** SI: kg/m³. */
