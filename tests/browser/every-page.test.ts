@@ -1,8 +1,10 @@
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { bringAxe, COLOURS, faults, WIDTH } from './axe.ts';
 import { cutText, overflow, SPACED, shownThings, smallTargets, TWICE, under } from './boxes.ts';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
 import { makeMistakes, unsaidMistakes } from './mistakes.ts';
+import { nameFaults } from './names.ts';
 
 /** What a fingertip needs (WCAG 2.2, 2.5.8), and what a gloved one does. */
 const [FINGER, GLOVE] = [24, 44];
@@ -31,9 +33,13 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   note('360 px', await cutText(page));
   note('360 px', await smallTargets(page, FINGER));
   note('360 px', await smallTargets(page, GLOVE, '.worksheet, .run, .at-bench, .foam-clock'));
+  note('a screen reader', await nameFaults(page));
   if (!triedWhole(path)) return said(found, complaints);
-  note('text spaced', await under(page, SPACED, () => tooTight(page)));
 
+  // With something of the reader's own the page has more to show: a button in its head on every page.
+  await putOnBench(page);
+  note('text spaced', await under(page, SPACED, () => tooTight(page)));
+  await page.locator('[data-save-batch]').waitFor();
   await page.setViewportSize({ width: 320, height: 900 });
   note('320 px', await overflow(page));
   note('320 px, text spaced', await under(page, SPACED, () => overflow(page)));
@@ -48,6 +54,9 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   note('text twice as large', await under(page, TWICE, () => tooTight(page)));
   await page.emulateMedia({ colorScheme: 'dark' });
   note('dark', await faults(page, COLOURS));
+  await page.emulateMedia({ forcedColors: 'active' });
+  note('a reader’s own colours', await faults(page, COLOURS));
+  await page.emulateMedia({ forcedColors: 'none' });
 
   if ((await makeMistakes(page)) > 0) {
     const told = ['.entry', '.problem', '.withheld'];
@@ -55,11 +64,36 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
     note('mistakes shown in the dark', await faults(page, undefined, told));
     await page.emulateMedia({ colorScheme: 'light' });
     note('mistakes shown', await faults(page, COLOURS, ['.problem', '.withheld']));
-    // The next page begins with an empty bench.
-    await page.evaluate(() => localStorage.clear());
   }
+  // The next page begins with an empty bench.
+  await page.evaluate(() => localStorage.clear());
   return said(found, complaints);
 }
+
+/** One reading of the reader's own, as if typed in another tab: no field of the page loses its example. */
+async function putOnBench(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const [key, newValue] = ['suds.bench.1.foam-density.full', '{"t":"2.5"}'];
+    localStorage.setItem(key, newValue);
+    dispatchEvent(new StorageEvent('storage', { key, newValue, storageArea: localStorage }));
+    dispatchEvent(new Event('change'));
+  });
+}
+
+/** What a worksheet shows beside its fields, and what of it cannot be read. */
+const PARTS = ['.results', '.verdict', '.caution', '.defers', '.sources'];
+const unshownParts = (page: Page) =>
+  page.evaluate((parts) => {
+    const sheets = [...document.querySelectorAll<HTMLElement>('[data-worksheet]')];
+    const missing = sheets.flatMap((sheet) =>
+      parts.flatMap((part) => {
+        const all = [...sheet.querySelectorAll<HTMLElement>(part)];
+        const seen = all.length > 0 && all.every((e) => e.checkVisibility() && e.innerText.trim());
+        return seen ? [] : [`${sheet.dataset.worksheet} shows no ${part}`];
+      }),
+    );
+    return { worksheets: sheets.length, missing };
+  }, PARTS);
 
 const said = (found: ReadonlyMap<string, readonly string[]>, complaints: readonly string[]) => [
   ...complaints,
@@ -138,11 +172,16 @@ describe('every page', () => {
 
   test('read complete with scripts off', async () => {
     const plain = await openPage('', { javaScript: false, width: 360 });
+    let found = 0;
     for (const path of site.pages) {
       await plain.go(path);
       const main = await plain.page.locator('main').textContent();
       expect(main?.trim().length, path).toBeGreaterThan(80);
+      const { worksheets, missing } = await unshownParts(plain.page);
+      expect(missing, path).toEqual([]);
+      found += worksheets;
     }
+    expect(found).toBeGreaterThan(60);
     expect(plain.complaints).toEqual([]);
     await plain.close();
   });

@@ -112,33 +112,6 @@ describe.concurrent('axe finds nothing', () => {
   });
 });
 
-const TYPES = [
-  '',
-  'chapters/',
-  'mix/proportion/',
-  'demoulding/lift/',
-  'first-batch/',
-  'bench/',
-  'batch-records/',
-  'checks/air/',
-  'sources/',
-  'glossary/',
-  'parts/',
-] as const;
-
-test.concurrent('what a screen reader is given has names that tell one from another', async ({
-  page,
-  open,
-}) => {
-  for (const path of TYPES) {
-    await open(path);
-    await page.evaluate(() => {
-      for (const fold of document.querySelectorAll('details')) fold.open = true;
-    });
-    expect(await nameFaults(page), path).toEqual([]);
-  }
-});
-
 /** What vanishes when a reader's own colours replace the page's. */
 const vanished = (on: Page): Promise<string[]> =>
   on.evaluate(() => {
