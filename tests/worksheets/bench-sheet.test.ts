@@ -12,6 +12,7 @@ import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
 import BenchSheet from '../../src/worksheets/live/bench-sheet.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
+import { nextLoad } from '../../src/worksheets/mix/next-load.ts';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
@@ -141,4 +142,40 @@ describe('what the bench sheet says is still the example’s', () => {
     expect(rests({}, {}).foam).toBe(true);
     expect(rests({ 'mix.foamDensity': { t: '75', u: 'g/L', s: 'metric' } }, {}).foam).toBe(false);
   });
+});
+
+describe('the sheet for the next load does not rest on the weighing of the last', () => {
+  const say = speaker('metric');
+  const common = (entries: Entries) => {
+    const { outcome, result } = nextLoad(entries, {}, say);
+    if (!outcome.ok) throw new Error(outcome.problems.map((problem) => problem.say).join(' '));
+    return result?.common;
+  };
+
+  test.each([
+    ['emptied for the next one', { 'correct.full': { t: '' }, 'correct.made': { t: '' } }],
+    ['no mix of these', { 'correct.full': { t: '900', u: 'kg' }, 'correct.made': { t: '2' } }],
+  ])('that is %s', (_, entries) => {
+    expect(common(entries as Entries)).toEqual(common({}));
+    expect(common({})?.targetDensity).toBe(600);
+  });
+
+  test('nor on that of the example, which weighs less than a drum does empty', () => {
+    const drum = {
+      'bucket.tare': { t: '16', u: 'kg', s: 'metric' },
+      'bucket.volume': { t: '200', u: 'L', s: 'metric' },
+    } as const;
+    expect(common(drum)).toMatchObject({ tare: 16, vessel: 0.2 });
+  });
+
+  test('but on the bucket, and it says so where that is missing', () => {
+    const { outcome } = nextLoad({ 'bucket.tare': { t: '' } }, {}, say);
+    expect(!outcome.ok && outcome.problems[0]!.say).toContain('Bucket, empty is empty');
+  });
+});
+
+test('foam is measured in a bucket with no litres in it: the sheet says what the last one reads', () => {
+  const sheet = renderToString(h(BenchSheet, {})).replaceAll('\u00a0', ' ');
+  // 25.3 L a load; 5.3 L × 80 g/L and the bucket’s own 0.85 kg.
+  expect(sheet).toContain('1 full and 5.30 L: the last then reads 1.27 kg');
 });

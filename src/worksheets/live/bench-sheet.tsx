@@ -5,10 +5,11 @@ import { Table } from '../../islands/parts/Table.tsx';
 import foamDensity from '../foam/foam-density.tsx';
 import { BENCH_COLUMNS, benchRows } from '../mix/bench-rows.ts';
 import correct from '../mix/correct.tsx';
+import { AT_THE_BENCH, nextLoad } from '../mix/next-load.ts';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
 import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
-import { buckets } from '../shared/buckets.ts';
+import { buckets, lastReads } from '../shared/buckets.ts';
 import { piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
@@ -34,9 +35,6 @@ const BLANKS = [
 /** As many loads have room of their own on one page. */
 const MOST_LOADS = 3;
 
-/** What of the weighing is known only with the printed sheet in hand. */
-const AT_THE_BENCH = ['full', 'made'];
-
 /** One printed page for the bench: amounts, what to add for each bucket weight, cautions, blanks. */
 export default function BenchSheet() {
   const system = useUnits();
@@ -44,7 +42,7 @@ export default function BenchSheet() {
   const kept = useKept();
   const say = speaker(system);
   const batch = run(proportion, entries, kept, say);
-  const bench = run(correct, entries, kept, say);
+  const bench = nextLoad(entries, kept, say);
   const foam = run(foamDensity, entries, kept, say);
   const water = run(waterHardness, entries, kept, say);
   const cast = run(pieces, entries, kept, say);
@@ -141,7 +139,13 @@ export default function BenchSheet() {
             ['the same by weight', ...amounts('mass', each.foamMass)],
             [
               'the same in buckets',
-              buckets(foamBuckets, values.bucket, say),
+              buckets(foamBuckets, values.bucket, say) +
+                lastReads(
+                  foamBuckets,
+                  { tare: weighed.tare, vessel: values.bucket },
+                  values.foamDensity,
+                  say,
+                ),
               ...(count === 1 ? [] : ['']),
             ],
             [

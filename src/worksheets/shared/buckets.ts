@@ -5,12 +5,27 @@ import { LITRES } from './amounts.ts';
 /** Less of a bucket than this is none. A choice. */
 const NONE = 0.005;
 
-/** `1 full and 5.32 L`, of a bucket that holds so much, m³. */
-export function buckets({ whole, part }: Loads['foamBuckets'], bucket: number, say: Say): string {
-  const rest = part > NONE ? say(part * bucket, 'volume', { units: LITRES }) : '';
+type Buckets = Loads['foamBuckets'];
+
+/** `1 full and 5.32 L`, of a bucket that holds so much, m³; with the foam's density, kg/m³, what the rest weighs too. */
+export function buckets({ whole, part }: Buckets, bucket: number, say: Say, foam?: number): string {
+  const weighs = foam ? ` (${say(part * bucket * foam, 'mass')})` : '';
+  const rest = part > NONE ? say(part * bucket, 'volume', { units: LITRES }) + weighs : '';
   if (whole === 0) return rest || 'none';
   const full = `${whole}\u00a0full`;
   return rest ? `${full} and ${rest}` : full;
+}
+
+/** What the scale shows with foam in the last bucket, kg/m³ and kg: few buckets have litres marked in them. */
+export function lastReads(
+  { whole, part }: Buckets,
+  { tare, vessel }: { readonly tare: number | undefined; readonly vessel: number },
+  foam: number,
+  say: Say,
+): string {
+  if (tare === undefined || part <= NONE) return '';
+  const reads = say(tare + part * vessel * foam, 'mass', { decimals: 2 });
+  return `: the ${whole > 0 ? 'last' : 'bucket'} then reads ${reads}`;
 }
 
 /** So much foam, m³ and kg/m³, by weight and in the bucket it is measured in, as far as that is known. */
@@ -22,9 +37,7 @@ export function foamMeasures(
 ): string {
   const weight = `By weight ${say(volume * density, 'mass')}`;
   if (!vessel) return `${weight}.`;
-  const { whole, part } = inBuckets(volume, vessel);
-  const counted = whole > 0 ? `, by the bucket ${buckets({ whole, part }, vessel, say)}` : '';
-  if (tare === undefined || part <= NONE) return `${weight}${counted}.`;
-  const reads = say(tare + part * vessel * density, 'mass', { decimals: 2 });
-  return `${weight}${counted}: the ${whole > 0 ? 'last' : 'bucket'} then reads ${reads}.`;
+  const filled = inBuckets(volume, vessel);
+  const counted = filled.whole > 0 ? `, by the bucket ${buckets(filled, vessel, say)}` : '';
+  return `${weight}${counted}${lastReads(filled, { tare, vessel }, density, say)}.`;
 }
