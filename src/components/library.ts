@@ -36,16 +36,21 @@ const cautionFiles = import.meta.glob<Caution>('../../content/cautions/*.json', 
   import: 'default',
 });
 
-/** Every source by its key. Throws when two files claim the same key. */
-export const sources: ReadonlyMap<string, Source> = (() => {
-  const all = new Map<string, Source>();
-  for (const [file, entries] of Object.entries(sourceFiles))
-    for (const [key, source] of Object.entries(entries)) {
+/** All entries by their key. Throws when two files claim the same key. */
+export function byKey<Entry>(
+  files: Readonly<Record<string, Readonly<Record<string, Entry>>>>,
+): ReadonlyMap<string, Entry> {
+  const all = new Map<string, Entry>();
+  for (const [file, entries] of Object.entries(files))
+    for (const [key, entry] of Object.entries(entries)) {
       if (all.has(key)) throw new Error(`${file}: source '${key}' is already defined elsewhere`);
-      all.set(key, source);
+      all.set(key, entry);
     }
   return all;
-})();
+}
+
+/** Every source by its key. */
+export const sources = byKey(sourceFiles);
 
 const cautions: ReadonlyMap<string, Caution> = new Map(
   Object.entries(cautionFiles).map(([file, caution]) => [

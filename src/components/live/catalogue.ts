@@ -14,13 +14,17 @@ const liveFiles = import.meta.glob<LivePart>('../../worksheets/live/*.tsx', {
 
 const idOf = (file: string) => file.replace(/^.*\/|\.tsx$/g, '');
 
-/** Every worksheet by its id, which is the name of its file. */
-export const worksheets: ReadonlyMap<string, AnyWorksheet> = new Map(
-  Object.entries(worksheetFiles).map(([file, sheet]) => {
-    if (sheet?.id !== idOf(file)) throw new Error(`${file}: its id is '${sheet?.id}'`);
-    return [sheet.id, sheet];
-  }),
-);
+/** The worksheets of some files by their ids. Throws when an id is not the name of its file. */
+export const byId = (files: Readonly<Record<string, AnyWorksheet>>) =>
+  new Map(
+    Object.entries(files).map(([file, sheet]) => {
+      if (sheet?.id !== idOf(file)) throw new Error(`${file}: its id is '${sheet?.id}'`);
+      return [sheet.id, sheet];
+    }),
+  );
+
+/** Every worksheet by its id. */
+export const worksheets: ReadonlyMap<string, AnyWorksheet> = byId(worksheetFiles);
 
 const live: ReadonlyMap<string, LivePart> = new Map(
   Object.entries(liveFiles).map(([file, part]) => [idOf(file), part]),
