@@ -1,6 +1,7 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
+import type { Shape } from '../../src/core/placing/shapes.ts';
 import { judgeMixingWater } from '../../src/core/water/fitness.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { DoseBar } from '../../src/worksheets/shared/DoseBar.tsx';
@@ -55,6 +56,16 @@ describe('what stands in a picture', () => {
     );
     expect(html).toContain('>104\u00a0°F<');
     expect(html).toContain('>32\u00a0°F<');
+  });
+
+  test('a shape is told with the article its name takes', () => {
+    const told = (shape: Shape) =>
+      /aria-label="([^:]*):/.exec(
+        renderToString(h(ShapeDrawing, { shape, cores: [], say: speaker('metric') })),
+      )?.[1];
+    const corners = [[0, 0] as const, [0.3, 0] as const, [0.3, 0.2] as const];
+    expect(told({ shape: 'prism', corners, height: 0.05 })).toBe('An outline from above');
+    expect(told(slab)).toBe('A slab');
   });
 
   test('measures have no zeros that nobody gave', () => {

@@ -56,7 +56,7 @@ export function ShapeDrawing({ shape, cores, say }: Props) {
       <svg
         viewBox={`0 0 ${WIDTH} ${foot}`}
         role="img"
-        aria-label={`A ${[`${name}: ${words}`, ...below.map(({ words }) => words)].join('; ')}.`}
+        aria-label={`${/^[aeiou]/.test(name) ? 'An' : 'A'} ${[`${name}: ${words}`, ...below.map(({ words }) => words)].join('; ')}.`}
       >
         <Lines lines={lines} put={put} />
         {measures.map((measure) => (
