@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import type { Entries } from '../../src/bench/entries.ts';
+import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { type Answered, answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -391,4 +391,36 @@ test('US readers type hardness in grains, as their softeners and strips count it
   ).fields;
   expect(fields.total).toMatchObject({ unit: 'gpg' });
   expect(fields.alkalinity).toMatchObject({ unit: 'mg/L CaCO3' });
+});
+
+describe('a hardness known only as a total', () => {
+  /** What the page on hardness leaves on the bench. */
+  const left = (text: Readonly<Record<string, string>>) =>
+    Object.fromEntries(
+      Object.entries(waterHardness.keeps!).flatMap(([name, key]) => {
+        const found = answered(waterHardness, text).numbers[name];
+        return found ? [[key, { v: found.value, from: waterHardness.question }]] : [];
+      }),
+    );
+  const known = (sheet: AnyWorksheet, kept: KeptResults, entries: Entries = {}) =>
+    readWorksheet(sheet, entries, kept, say).values!;
+  const total = left({ 'water.method': 'total', 'water.total': '290' });
+
+  test.each([
+    ['soda', soda],
+    ['boiling', boilWater],
+    ['the balance', balance],
+  ] as const)('is what %s works with, and not the example’s calcium', (_, sheet) => {
+    const { known: how, hardness } = known(sheet, total);
+    expect(how).toBe('total');
+    expect(hardness * 100.0869).toBeCloseTo(290, 6);
+    const own = known(sheet, total, { 'water.known': { t: 'ions' } });
+    expect(own.known).toBe('ions');
+  });
+
+  test('does not hide calcium and magnesium that were entered', () => {
+    expect(known(soda, left({ 'water.calcium': '80', 'water.magnesium': '10' })).known).toBe(
+      'ions',
+    );
+  });
 });

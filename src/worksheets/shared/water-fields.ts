@@ -103,6 +103,7 @@ export const hardnessParts = {
     label: 'What do you know of the hardness?',
     options: { ions: 'Calcium and magnesium', total: 'Only the total' },
     example: 'ions',
+    follows: { 'water.together': 'total' },
     bench: 'water.known',
   }),
   calcium: number('concentration', {

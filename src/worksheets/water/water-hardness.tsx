@@ -166,6 +166,11 @@ export default worksheet({
     },
     german: hardnessIn('dH', 'German degrees'),
     grains: hardnessIn('gpg', 'Grains per US gallon'),
+    // Kept, so that other pages know that nobody has told the two apart.
+    together: {
+      ...hardnessIn('mmol/L', 'Calcium and magnesium together'),
+      of: (r) => (r.ions ? undefined : r.total),
+    },
     carbonate: {
       label: 'Carbonate hardness',
       kind: 'hardness',
@@ -221,7 +226,7 @@ export default worksheet({
     'Hardness wastes soap: two molecules of soap for every calcium or magnesium ion. Synthetic and protein concentrates are hurt less, and how much less only their own sheets can say.',
     ...bySurvey(total, say),
   ],
-  keeps: { total: 'water.hardness' },
+  keeps: { total: 'water.hardness', together: 'water.together' },
   working: [
     {
       tex: String.raw`H = \frac{c_{\text{Ca}}}{M_{\text{Ca}}} + \frac{c_{\text{Mg}}}{M_{\text{Mg}}}`,
