@@ -11,7 +11,7 @@ const COUNTS_AS = { weight: 1, freedom: 3 } as const;
  * - `settling`: how far the top sinks, a share of the depth filled
  * - `stripAge`: age at 20 °C at which a part came out clean, s; 24 to 72 h are usual
  * - `strength`: crushing strength at 28 days over the middle of the published band
- * - `landing`: wet density weighed over planned, less 1
+ * - `landing`: wet density, as first weighed, over planned, less 1
  * @source common-practice; the strip age from foamed-demould-practice
  */
 export const PRIORS = {

@@ -11,7 +11,7 @@ import { HOURS } from '../shared/part-fields.ts';
 import { recordBaseDoubt, recordDryDoubt } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, contradicts, driedDensity, reckon } from '../shared/record-numbers.ts';
-import { dryWords, nameOf, weighedDensity } from '../shared/record-words.ts';
+import { dryWords, landedDensity, nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
 import { withPm } from '../shared/with-pm.ts';
 
@@ -92,7 +92,7 @@ export default function CompareBatches() {
         columns={[
           'Batch',
           'Planned',
-          'Weighed',
+          'First weighed',
           'Off by',
           'w/c weighed in',
           'Foam survived',
@@ -100,7 +100,8 @@ export default function CompareBatches() {
           'Dry density',
         ]}
         rows={records.slice(-MOST_ROWS).map((record) => {
-          const [planned, weighed] = [readingValue(record, 'planned'), weighedDensity(record)];
+          const [planned, weighed] = [readingValue(record, 'planned'), landedDensity(record)];
+          const last = record.corrections.length > 0 && weighedDensity(record);
           const [cement, water] = [readingValue(record, 'cement'), readingValue(record, 'water')];
           const reckoned = reckon(record);
           const age = ageWhenStripped(record);
@@ -110,7 +111,7 @@ export default function CompareBatches() {
           return [
             nameOf(record),
             density(planned),
-            density(weighed),
+            `${density(weighed)}${last ? `, corrected to ${density(last)}` : ''}`,
             planned && weighed ? signedPercent(weighed / planned - 1) : '—',
             cement && water !== undefined
               ? `${say(water / cement, 'count', { decimals: 2 })}${marked(recordBaseDoubt(record, say))}`

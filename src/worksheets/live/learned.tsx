@@ -25,7 +25,11 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
     unit: 'h',
   },
   strength: { name: 'Strength over the published middle', of: (x) => x.toFixed(2), unit: '×' },
-  landing: { name: 'Wet density over planned', of: (x) => signed(x * 100, 1), unit: '%' },
+  landing: {
+    name: 'Wet density, first weighed, over planned',
+    of: (x) => signed(x * 100, 1),
+    unit: '%',
+  },
 };
 const signed = (x: number, digits: number) => {
   const text = Math.abs(x).toFixed(digits);

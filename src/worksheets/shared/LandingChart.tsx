@@ -8,6 +8,7 @@ export interface Landed {
   readonly name: string;
   /** kg/m³ */
   readonly planned: number;
+  /** As first weighed. */
   readonly weighed: number;
   /** Its readings cannot all be true. */
   readonly wrong?: boolean;
@@ -51,7 +52,7 @@ export function LandingChart({
   return (
     <Plot
       words={words}
-      caption={`Wet density weighed over planned, in the order the batches were made${byName ? '; those of one day by their names, where no time is known' : ''}. ${landed.length < FEWEST_LIMITS ? 'From two batches the dashed limits tell nothing yet.' : 'Between the dashed limits a batch differs from the rest by chance.'}${chart.provisional && landed.length >= FEWEST_LIMITS ? ' From fewer than 20 batches the limits are provisional.' : ''}`}
+      caption={`Wet density as first weighed, before any correction, over planned, in the order the batches were made${byName ? '; those of one day by their names, where no time is known' : ''}. ${landed.length < FEWEST_LIMITS ? 'From two batches the dashed limits tell nothing yet.' : 'Between the dashed limits a batch differs from the rest by chance.'}${chart.provisional && landed.length >= FEWEST_LIMITS ? ' From fewer than 20 batches the limits are provisional.' : ''}`}
       x={[0.5, landed.length * 1.2 + 0.5]}
       y={[bottom * 100, top * 100]}
       xLabel="batch"
@@ -164,12 +165,12 @@ export function PredictedChart({
   const [low, high] = [Math.min(...all) * 0.95, Math.max(...all) * 1.05];
   return (
     <Plot
-      words={`Planned against weighed wet density of ${landed.length} batches, from ${say(Math.min(...landed.map((l) => l.weighed)), 'density', { units: DENSITY })} to ${say(Math.max(...landed.map((l) => l.weighed)), 'density', { units: DENSITY })} weighed.`}
-      caption="Planned against weighed. On the line the batch landed; above it, it came out heavy."
+      words={`Planned against first weighed wet density of ${landed.length} batches, from ${say(Math.min(...landed.map((l) => l.weighed)), 'density', { units: DENSITY })} to ${say(Math.max(...landed.map((l) => l.weighed)), 'density', { units: DENSITY })} weighed.`}
+      caption="Planned against first weighed. On the line the batch landed; above it, it came out heavy."
       x={[low, high]}
       y={[low, high]}
       xLabel={`planned, ${unit === 'kg/m3' ? 'kg/m³' : 'lb/ft³'}`}
-      yLabel={`weighed, ${unit === 'kg/m3' ? 'kg/m³' : 'lb/ft³'}`}
+      yLabel={`first weighed, ${unit === 'kg/m3' ? 'kg/m³' : 'lb/ft³'}`}
     >
       {(axes) => (
         <>

@@ -2,7 +2,7 @@ import { readingValue } from '../../bench/records/csv.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Landed } from './LandingChart.tsx';
 import { contradicts, reckon } from './record-numbers.ts';
-import { nameOf, weighedDensity } from './record-words.ts';
+import { landedDensity, nameOf } from './record-words.ts';
 
 /**
  * The batches that were planned and weighed, in the order given. Invented ones are left out once a batch
@@ -19,7 +19,7 @@ export function landedOf(records: readonly BatchRecord[]): {
   const own = planned.filter(({ record }) => !record.invented);
   const invented = own.length === 0 && planned.length > 0;
   const landed = (invented ? planned : own).flatMap(({ record, plan }): Landed[] => {
-    const weighed = weighedDensity(record);
+    const weighed = landedDensity(record);
     if (!weighed) return [];
     const wrong = contradicts(reckon(record));
     return [{ name: nameOf(record), planned: plan, weighed, ...(wrong && { wrong }) }];

@@ -44,7 +44,7 @@ export function oneCorrection({ weighed, foam, base }: Correction, say: Say): st
 export const dryWords = (dried: string | undefined): string =>
   dried === 'oven' ? 'oven-dry' : dried === 'air' ? 'air-dry' : 'dry state not written down';
 
-/** Wet density as weighed, kg/m³, when bucket, tare and volume are written down. */
+/** Wet density as weighed last, kg/m³, when bucket, tare and volume are written down. */
 export function weighedDensity(record: BatchRecord): number | undefined {
   const [tare, full, vessel] = (['tare', 'full', 'vessel'] as const).map((name) =>
     readingValue(record, name),
@@ -52,3 +52,7 @@ export function weighedDensity(record: BatchRecord): number | undefined {
   if (tare === undefined || full === undefined || !vessel || full <= tare) return undefined;
   return (full - tare) / vessel;
 }
+
+/** Wet density as first weighed, kg/m³: what the plan came to, before any correction mended it. */
+export const landedDensity = (record: BatchRecord): number | undefined =>
+  record.corrections[0]?.weighed ?? weighedDensity(record);

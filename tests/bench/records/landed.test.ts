@@ -37,6 +37,27 @@ describe('which batches the charts and what they say are of', () => {
     expect(chartJudgement(landed, invented).verdict).toBeUndefined();
   });
 
+  test('by what was weighed first: a correction mends the mix, not the plan', () => {
+    const mended = Array.from({ length: 6 }, (_, i) => ({
+      ...own(`B${i}`, { planned: '1000', ...bucket, full: '21' }),
+      corrections: [
+        { weighed: 1062.7, foam: 0.0015 },
+        { weighed: 1030, foam: 0.0004 },
+      ],
+    }));
+    const { landed, invented } = landedOf(mended);
+    expect(landed[5]!.weighed).toBe(1062.7);
+    expect(chartJudgement(landed, invented)).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('come out 6.3\u00a0% too heavy on average'),
+    });
+    const [stopped] = mended.map(({ readings: { full: _, ...readings }, ...rest }) => ({
+      ...rest,
+      readings,
+    }));
+    expect(landedOf([stopped!]).landed).toMatchObject([{ weighed: 1062.7 }]);
+  });
+
   test('a plan is enough, a batch without one is not', () => {
     expect(landedOf([...demo, own('A', plan)])).toEqual({ invented: false, landed: [] });
     expect(landedOf([...demo, own('A', { ...bucket, full: '13' })]).landed).toHaveLength(6);
