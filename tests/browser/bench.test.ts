@@ -1,8 +1,8 @@
-import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { fill } from './keyboard.ts';
+import { text } from './records.ts';
 
 let opened: Opened;
 let page: Page;
@@ -117,7 +117,8 @@ describe('the bench', () => {
     expect(aside).toBe('{broken');
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Take out what was set aside' }).click();
-    const file = await readFile(await (await download).path(), 'utf8');
-    expect(JSON.parse(file)).toMatchObject({ 'suds.bench.1.bucket.tare': '{broken' });
+    expect(JSON.parse(await text(await download))).toMatchObject({
+      'suds.bench.1.bucket.tare': '{broken',
+    });
   });
 });
