@@ -1,7 +1,17 @@
+import type { VNode } from 'preact';
 import { describe, expect, test } from 'vitest';
 import { openRecord } from '../../src/bench/records/migrate.ts';
 import { type BatchRecord, blankRecord, RECORD_VERSION } from '../../src/bench/records/record.ts';
+import { PRIORS } from '../../src/core/records/priors.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { Fields } from '../../src/islands/fields.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
+import { LearnedNote } from '../../src/worksheets/shared/LearnedNote.tsx';
 import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
 import {
   ageWhenStripped,
@@ -9,6 +19,7 @@ import {
   reckon,
 } from '../../src/worksheets/shared/record-numbers.ts';
 import { dryWords, nameOf } from '../../src/worksheets/shared/record-words.ts';
+import { sheets } from './all.ts';
 
 const demo = demoBatches();
 const lesson = (records: readonly BatchRecord[], name: string) =>
@@ -127,4 +138,72 @@ describe('what teaches', () => {
     expect(values['foam.gasLost']!.v).toBeCloseTo(1 - values['foam.survival']!.v, 12);
     expect(values['foam.gasLost']!.pm).toBe(values['foam.survival']!.pm);
   });
+
+  test('what drains a minute is told of a foam that drains, and of no other', () => {
+    const { values } = summaryOf(learnFrom(demo));
+    const drift = lesson(demo, 'drift').learned;
+    const { v, pm, n } = values['foam.drained']!;
+    expect((1 - v) ** 10).toBeCloseTo(1 + drift.estimate, 12);
+    expect(pm / v).toBeCloseTo(drift.plusMinus / -drift.estimate, 12);
+    expect(n).toBe(drift.count);
+    const heavier = learnFrom(demo);
+    const grown = heavier.lessons.map((found) =>
+      found.lesson === 'drift'
+        ? { ...found, learned: { ...found.learned, estimate: 0.02 } }
+        : found,
+    );
+    expect(summaryOf({ ...heavier, lessons: grown }).values).not.toHaveProperty('foam.drained');
+  });
+
+  test('every lesson is offered by a field or told in a note, but the landing, which is no field’s', () => {
+    const say = speaker('metric');
+    const summary = summaryOf(learnFrom(demo));
+    const told = new Set(
+      sheets.flatMap((sheet) => {
+        const fields = Object.values(sheet.fields as Fields).flatMap((field) =>
+          field.type === 'number' && field.learned ? [field.learned.key] : [],
+        );
+        const found = answer(sheet, readWorksheet(sheet, {}, {}, say), say);
+        if (!found.ok || !sheet.figure) return fields;
+        const picture = sheet.figure({ values: found.values, result: found.result, say });
+        return [...fields, ...notesIn(picture).map(({ name }) => name)];
+      }),
+    );
+    const offered = Object.keys(summary.values).filter((name) => name !== 'batch.landing');
+    expect([...told].sort()).toEqual(offered.sort());
+    expect(offered.length).toBeGreaterThanOrEqual(Object.keys(PRIORS).length - 1);
+  });
 });
+
+test('a note puts the lesson beside what the worksheet estimates', () => {
+  const say = speaker('metric');
+  const noteOf = (sheet: AnyWorksheet) => {
+    const found = answer(sheet, readWorksheet(sheet, {}, {}, say), say);
+    if (!found.ok) throw new Error(sheet.id);
+    const { values, result } = found;
+    return { note: notesIn(sheet.figure!({ values, result, say }))[0]!, result };
+  };
+  const strip = noteOf(stripWindow as AnyWorksheet);
+  const { slow, fast } = (strip.result as ReturnType<typeof stripWindow.work>).pace;
+  const days = (s: number) => say(s, 'time', { units: { metric: 'd', us: 'd' }, significant: 2 });
+  const told = strip.note.words({ v: 2 * 86_400, pm: 43_200 });
+  expect(told).toContain('at an age of 2.0\u00a0d ± 0.50\u00a0d');
+  expect(told).toContain(
+    `${days((2 * 86_400) / fast)} to ${days((2 * 86_400) / slow)} after casting`,
+  );
+  const { note, result } = noteOf(strengthTime as AnyWorksheet);
+  const { low, high } = (result as ReturnType<typeof strengthTime.work>).at28;
+  const middle = say(1.5 * Math.sqrt(low * high), 'stress', { significant: 2 });
+  expect(note.words({ v: 1.5, pm: 0.4 })).toContain(`1.50 ± 0.40 times`);
+  expect(note.words({ v: 1.5, pm: 0.4 })).toContain(`that is ${middle} at 28`);
+});
+
+type Note = Parameters<typeof LearnedNote>[0];
+
+/** The lessons that notes in a picture ask for. */
+function notesIn(node: unknown): Note[] {
+  if (Array.isArray(node)) return node.flatMap(notesIn);
+  if (typeof node !== 'object' || node === null || !('props' in node)) return [];
+  const { type, props } = node as VNode<Note & { children?: unknown }>;
+  return [...(type === LearnedNote ? [props] : []), ...notesIn(props.children)];
+}

@@ -30,8 +30,12 @@ export const WANTED = {
 const HEAVIER = {
   // Eight worksheets on one page.
   'first-batch/': 72_600,
+  // One worksheet, with what the reader's own batches say of the foam that lives.
+  'mix/proportion/': 49_900,
+  // The window, and what the reader's own batches say of it.
+  'demoulding/when-to-strip/': 50_400,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 70_200,
+  'bench/run/': 71_500,
   'batch-records/batch/': 61_900,
   'batch-records/learn/': 58_100,
   'batch-records/compare/': 56_400,

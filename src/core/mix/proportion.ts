@@ -29,6 +29,8 @@ export interface ProportionInput extends BaseRecipe {
   /** As the scale reads it, kg/m³. */
   readonly foamDensity: number;
   readonly convention?: Convention;
+  /** Share of the foam's gas that is still there when the blend is weighed, above 0 up to 1; all of it by default. */
+  readonly survival?: number;
   /** Whether what `sandCement` stands for is sand; by default any of it is. */
   readonly sanded?: boolean;
 }
@@ -41,6 +43,7 @@ export interface Proportion {
   /** Mixing water: what goes in the base mix, without the foam's. */
   readonly water: number;
   readonly sand: number;
+  /** The foam to make and blend in, that which dies with it. */
   readonly foamMass: number;
   readonly foamVolume: number;
   readonly baseMass: number;
@@ -48,7 +51,7 @@ export interface Proportion {
   readonly baseDensity: number;
   /** Base mix and foam: what the blended batch weighs. */
   readonly mass: number;
-  /** What the bucket will read if all the foam survives: foam mass counted, whatever the convention. */
+  /** What the bucket will read if the foam survives as said: foam mass counted, whatever the convention. */
   readonly wetDensity: number;
   /** Base mix over the batch's volume: the wet density of those who ignore the foam's mass. */
   readonly wetDensityFoamIgnored: number;
@@ -56,7 +59,7 @@ export interface Proportion {
   readonly waterCementBase: number;
   /** With the foam's liquid counted as water. */
   readonly waterCementTotal: number;
-  /** Shares of the batch's volume: the foam, and the gas in it. */
+  /** Shares of the batch's volume: the foam, with the liquid of what died, and the gas in it. */
   readonly foamShare: number;
   readonly airShare: number;
   readonly notes: readonly Note[];
@@ -70,7 +73,8 @@ export interface Proportion {
  *
  * For a wet density and the w/c of the base mix, m = 1 + w + s and v = 1/ρc + w/ρw + s/ρs per kg
  * of cement, μ = ρf (0 where the foam is ignored), ν = 1. When w counts the foam's liquid,
- * mixing water is w C − ρf F: ρf leaves the mass equation and ν = 1 − ρf/ρw. For an oven-dry density the
+ * mixing water is w C − ρf F: ρf leaves the mass equation and ν loses ρf/ρw. Where a share a of the
+ * foam's gas lives, its liquid stays all the same, and 1 − (1 − a)(1 − ρf/ρw) stands for the 1 of ν. For an oven-dry density the
  * first equation is 1.2 C + s C = V D, the surface-dry sand taken as dry: D is high by what its grains
  * hold, 6 kg/m³ for 600 kg of sand at 1 % (`designBatch` takes it off). Solved by Cramer's rule; nothing
  * is iterated. All of the foam's mass is counted as water (a concentrate and a little glycerol are a
@@ -80,13 +84,13 @@ export interface Proportion {
  * 'wetDensity' (320–1920), 'foam-mass-ignored' with that convention.
  *
  * @throws {DomainError} 'heavier-than-base-mix' and 'lighter-than-foam' for a target out of
- *   reach; 'paste-robs-foam' for a base w/c below 0.2, or a total that leaves one.
+ *   reach; a survival outside 0…1; 'paste-robs-foam' for a base w/c below 0.2, or a total that leaves one.
  * @source navedtra-14071 (absolute volume), kearsley-mostert-2005 (the two equations, from
  *   memory), astm-c869 and aci-523-1r (oven-dry), jones-mccarthy-2005 (foam ignored, from memory)
  */
 export function proportion(input: ProportionInput): Proportion {
   const { volume, target, waterCement, sandCement = 0, foamDensity } = input;
-  const { waterCementOf = 'base', convention = 'foam-counted' } = input;
+  const { waterCementOf = 'base', convention = 'foam-counted', survival = 1 } = input;
   const { sanded = sandCement > 0 } = input;
   const { waterDensity } = withDensities(input);
   const ofTotal = waterCementOf === 'total';
@@ -94,16 +98,25 @@ export function proportion(input: ProportionInput): Proportion {
   demandAmount('foamDensity', foamDensity, 'density');
   demand('foamDensity', foamDensity, 'density', { max: waterDensity, belowMax: true });
   demand('sandCement', sandCement, 'ratio', { min: 0, max: 10 });
+  demand('survival', survival, 'ratio', { min: 0, max: 1, aboveMin: true });
   demandWaterCement(waterCement);
 
   const { massPerCement, volumePerCement } = baseMix(input);
-  const perFoamVolume = ofTotal ? 1 - foamDensity / waterDensity : 1;
+  const liquid = foamDensity / waterDensity;
+  /** What is left in the mix of a volume of foam. */
+  const left = 1 - (1 - survival) * (1 - liquid);
+  const perFoamVolume = left - (ofTotal ? liquid : 0);
   const counted = convention === 'foam-counted';
   const equation =
     'wetDensity' in target
       ? { ofCement: massPerCement, ofFoam: wetMassOfFoam(foamDensity, counted, ofTotal) }
       : { ofCement: 1 + HYDRATE_WATER + sandCement, ofFoam: 0 };
-  const density = reachable(target, foamDensity, equation.ofCement / volumePerCement, counted);
+  const density = reachable(
+    target,
+    foamDensity / left,
+    equation.ofCement / volumePerCement,
+    counted,
+  );
 
   const { ofCement, ofFoam } = equation;
   const determinant = ofCement * perFoamVolume - ofFoam * volumePerCement;
@@ -118,7 +131,7 @@ export function proportion(input: ProportionInput): Proportion {
   const baseMass = cement + water + sand;
   const mass = baseMass + foamMass;
   const wetDensity = mass / volume;
-  const foamShare = foamVolume / volume;
+  const foamShare = (foamVolume * left) / volume;
   return {
     convention,
     volume,
@@ -128,7 +141,7 @@ export function proportion(input: ProportionInput): Proportion {
     foamMass,
     foamVolume,
     baseMass,
-    baseVolume: volume - foamVolume,
+    baseVolume: volume - foamVolume * left,
     baseDensity: baseMix({ ...input, waterCement: base }).density,
     mass,
     wetDensity,
@@ -137,7 +150,7 @@ export function proportion(input: ProportionInput): Proportion {
     waterCementBase: base,
     waterCementTotal: (water + foamMass) / cement,
     foamShare,
-    airShare: foamShare * (1 - foamDensity / waterDensity),
+    airShare: ((foamVolume * survival) / volume) * (1 - liquid),
     notes: [
       ...waterCementNotes({ waterCement: base, sanded }),
       ...outsideRange('wetDensity', wetDensity, CELLULAR_RANGE),

@@ -11,6 +11,7 @@ import { PERCENT } from '../shared/amounts.ts';
 import { cement, DAYS, MPA } from '../shared/curing-fields.ts';
 import { GROWTH } from '../shared/curing-history.ts';
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
+import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { dryDensity, wetDensity } from '../shared/part-fields.ts';
 
 /** Spreads either way that the band about own results is drawn with. */
@@ -207,13 +208,23 @@ export default worksheet({
     },
   ],
   figure: ({ values: v, result: r, say }) => (
-    <GrowthPlot
-      at={r.at}
-      curve={r.curve}
-      results={v.from === 'own' ? v.results : []}
-      now={r.now && v.age}
-      say={say}
-    />
+    <>
+      <GrowthPlot
+        at={r.at}
+        curve={r.curve}
+        results={v.from === 'own' ? v.results : []}
+        now={r.now && v.age}
+        say={say}
+      />
+      {v.from === 'density' && !r.onlyMinima && (
+        <LearnedNote
+          name="strength.ratio"
+          words={({ v: ratio, pm }) =>
+            `crushed at ${ratio.toFixed(2)} ± ${pm.toFixed(2)} times the middle of the published band; of this one that is ${say(ratio * Math.sqrt(r.at28.low * r.at28.high), 'stress', { units: MPA, significant: 2 })} at 28\u00a0d.`
+          }
+        />
+      )}
+    </>
   ),
   cautions: ['not-load-bearing'],
   defers: [

@@ -3,6 +3,7 @@ import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
+import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { DAYS, HOURS, KPA } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
@@ -181,19 +182,28 @@ export default worksheet({
   figure: ({ values, result, say }) => {
     const { earliest, latest } = result.window;
     const shown = latest === undefined ? 4 * Math.max(values.now, earliest ?? 0) : 1.9 * latest;
+    const days = (time: number) => say(time, 'time', { units: DAYS, significant: 2 });
     return (
-      <StripPlot
-        until={Math.min(WITHIN, Math.max(LEAST_SHOWN, shown))}
-        usable={(time) => {
-          const [low, high] = result.strength(time);
-          return [low * values.share, high * values.share];
-        }}
-        stress={result.stress}
-        earliest={earliest}
-        latest={latest}
-        now={values.now}
-        say={say}
-      />
+      <>
+        <StripPlot
+          until={Math.min(WITHIN, Math.max(LEAST_SHOWN, shown))}
+          usable={(time) => {
+            const [low, high] = result.strength(time);
+            return [low * values.share, high * values.share];
+          }}
+          stress={result.stress}
+          earliest={earliest}
+          latest={latest}
+          now={values.now}
+          say={say}
+        />
+        <LearnedNote
+          name="strip.age"
+          words={({ v, pm }) =>
+            `out clean at an age of ${days(v)} ± ${days(pm)} at 20\u00a0°C (68\u00a0°F), so here ${days(v / result.pace.fast)} to ${days(v / result.pace.slow)} after casting. The tests decide.`
+          }
+        />
+      </>
     );
   },
   tables: [

@@ -1,4 +1,5 @@
 import { choice, number } from '../../islands/fields.ts';
+import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { batchFields } from './batch-fields.ts';
 
@@ -38,6 +39,7 @@ export const waitingFields = {
     when: { how: ['curve'] },
   }),
   perMinute: number('ratio', {
+    learned: learned('foam.drained'),
     label: 'Drained a minute, at first',
     example: '2.36 %',
     min: '0 %',

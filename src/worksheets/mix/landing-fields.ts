@@ -86,6 +86,17 @@ export const landingFields = {
     takes: 'mix.loadCement',
     folded: true,
   }),
+  foamLives: number('ratio', {
+    label: 'Foam that the plan takes to live, of its gas',
+    usual: true,
+    help: 'As in the batch: its foam was made for that.',
+    example: '100 %',
+    min: '20 %',
+    max: '100 %',
+    units: PERCENT,
+    bench: 'mix.foamLives',
+    folded: true,
+  }),
   waterCement: { ...waterCement, folded: true },
   sandCement: { ...sandCement, folded: true },
   bucket: number('volume', {

@@ -27,6 +27,7 @@ export default worksheet({
       sandCement: v.sandCement,
       foamDensity: v.foamDensity,
       cementDensity: v.cementDensity,
+      survival: v.foamLives,
     });
     const foamVolume = (cube.foamVolume * v.cement) / cube.cement;
     // Two weighings of the foam’s bucket, and its volume.

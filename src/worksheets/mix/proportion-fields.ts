@@ -1,5 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { learned } from '../../islands/parts/LearnedOffer.tsx';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
 import { foamDensity, sandCement, waterCement } from './recipe-fields.ts';
 
@@ -55,6 +56,18 @@ export const proportionFields = {
     bench: 'foam.partsWater',
   }),
   glycerol,
+  foamLives: number('ratio', {
+    learned: learned('foam.survival'),
+    label: 'Foam that lives until it is in the mix, of its gas',
+    usual: true,
+    help: 'More is made for what dies: do not allow for it again.',
+    example: '100 %',
+    min: '20 %',
+    max: '100 %',
+    units: PERCENT,
+    bench: 'mix.foamLives',
+    folded: true,
+  }),
   lanceLoss: { ...lanceLoss, folded: true },
   priming: { ...priming, folded: true },
   load: number('volume', {

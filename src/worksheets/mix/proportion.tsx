@@ -23,6 +23,7 @@ export default worksheet({
       sandCement: v.sandCement,
       foamDensity: v.foamDensity,
       convention: v.convention,
+      survival: v.foamLives,
     });
     const loads = mixerLoads({ batch: mix, largestLoad: v.load, foamBucket: v.bucket });
     const solution = foamingSolution({
@@ -39,7 +40,12 @@ export default worksheet({
     cement: { label: 'Cement', kind: 'mass', of: (r) => r.mix.cement },
     water: { label: 'Mixing water', kind: 'mass', of: (r) => r.mix.water },
     sand: { label: 'Sand', kind: 'mass', of: (r) => (r.mix.sand > 0 ? r.mix.sand : undefined) },
-    foamVolume: { label: 'Foam', kind: 'volume', of: (r) => r.mix.foamVolume, units: LITRES },
+    foamVolume: {
+      label: 'Foam to make',
+      kind: 'volume',
+      of: (r) => r.mix.foamVolume,
+      units: LITRES,
+    },
     foamMass: { label: 'Foam, by weight', kind: 'mass', of: (r) => r.mix.foamMass },
     solution: {
       label: 'Foaming solution to mix',
@@ -132,6 +138,7 @@ export default worksheet({
     base: 'mix.baseDensity',
     dry: 'part.dryDensity',
     foamVolume: 'mix.foamVolume',
+    softWater: 'foam.softWater',
     loads: 'mix.loads',
     loadMass: 'mix.loadMass',
     loadCement: 'mix.loadCement',
@@ -146,7 +153,7 @@ export default worksheet({
     {
       tex: String.raw`C\left(\tfrac{1}{\rho_c} + \tfrac{w/c}{\rho_w} + \tfrac{s/c}{\rho_s}\right) + F = V`,
       put: (_, { mix }, say) =>
-        `Volume: base mix ${say(mix.baseVolume, 'volume', { units: LITRES })} + foam ${say(mix.foamVolume, 'volume', { units: LITRES })} = ${say(mix.volume, 'volume', { units: LITRES })}`,
+        `Volume: base mix ${say(mix.baseVolume, 'volume', { units: LITRES })} + foam as it is left ${say(mix.volume - mix.baseVolume, 'volume', { units: LITRES })} = ${say(mix.volume, 'volume', { units: LITRES })}`,
     },
   ],
   figure: ({ result: { mix }, say }) => (
@@ -156,7 +163,7 @@ export default worksheet({
         { name: 'cement', fill: 'cement', volume: mix.cement / CEMENT_DENSITY },
         { name: 'sand', fill: 'sand', volume: mix.sand / SAND_DENSITY },
         { name: 'water', fill: 'water', volume: mix.water / MIX_WATER_DENSITY },
-        { name: 'foam', fill: 'foam', volume: mix.foamVolume },
+        { name: 'foam', fill: 'foam', volume: mix.volume - mix.baseVolume },
       ]}
       say={say}
     />

@@ -4,11 +4,11 @@ import { type BatchRecord, inOrder } from '../../bench/records/record.ts';
 import { DAY } from '../../core/curing/units.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
-import { foamDrift } from '../../core/records/foam-drift.ts';
+import { drainedPerMinute, foamDrift } from '../../core/records/foam-drift.ts';
 import { learn } from '../../core/records/learn.ts';
 import { type Lesson, PRIORS, withinPossible } from '../../core/records/priors.ts';
 import { ageWhenStripped, contradicts, driedDensity, reckon } from './record-numbers.ts';
-import { weighedDensity } from './record-words.ts';
+import { landedDensity, weighedDensity } from './record-words.ts';
 
 /** Ages at which a crushing strength is held against the published 28-day band. Common practice, no source. */
 const ABOUT_28_DAYS = { from: 21 * DAY, to: 60 * DAY } as const;
@@ -32,9 +32,9 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   const [depth, sunk] = [at('depth'), at('sunk')];
   if (depth && sunk !== undefined && sunk < depth) put('settling', sunk / depth);
   if (readingChoice(record, 'stripped') === 'clean') put('stripAge', ageWhenStripped(record));
-  const [wet, planned] = [weighedDensity(record), at('planned')];
-  if (wet && planned) put('landing', wet / planned - 1);
-  put('strength', strengthRatio(record, wet));
+  const [landed, planned] = [landedDensity(record), at('planned')];
+  if (landed && planned) put('landing', landed / planned - 1);
+  put('strength', strengthRatio(record, weighedDensity(record)));
   return found;
 }
 
@@ -82,29 +82,38 @@ export function learnFrom(records: readonly BatchRecord[]): {
   return { invented, lessons };
 }
 
-/** The keys under which fields ask for what was learned. */
-const KEYS: Readonly<Record<Lesson, string>> = {
-  survival: 'foam.survival',
-  drift: 'foam.drift',
-  settling: 'form.settling',
-  stripAge: 'strip.age',
-  strength: 'strength.ratio',
-  landing: 'batch.landing',
+type Said = LearnedSummary['values'][string];
+
+/** What fields and notes ask for by name, the lesson it is told from, and how, where it is not the lesson itself. */
+const OFFERS: Readonly<
+  Record<string, { readonly lesson: Lesson; readonly as?: (said: Said) => Said | undefined }>
+> = {
+  'foam.survival': { lesson: 'survival' },
+  'foam.gasLost': { lesson: 'survival', as: (said) => ({ ...said, v: 1 - said.v }) },
+  'foam.drained': { lesson: 'drift', as: drained },
+  'form.settling': { lesson: 'settling' },
+  'strip.age': { lesson: 'stripAge' },
+  'strength.ratio': { lesson: 'strength' },
+  'batch.landing': { lesson: 'landing' },
 };
+
+/** What drains a minute, as doubtful as the drift itself; nothing of a foam that grew heavier. */
+function drained({ v, pm, n }: Said): Said | undefined {
+  if (v >= 0) return undefined;
+  const share = drainedPerMinute({ drift: v });
+  return { v: share, pm: (pm * share) / -v, n };
+}
 
 /** What other pages may offer. */
 export function summaryOf(found: ReturnType<typeof learnFrom>): LearnedSummary {
   const values = Object.fromEntries(
-    found.lessons
-      .filter(({ learned }) => learned.count > 0)
-      .map(({ lesson, learned: { estimate, plusMinus, count } }) => [
-        KEYS[lesson],
-        { v: estimate, pm: plusMinus, n: count },
-      ]),
+    Object.entries(OFFERS).flatMap(([name, { lesson, as = (said: Said) => said }]) => {
+      const { learned } = found.lessons.find((one) => one.lesson === lesson)!;
+      const { estimate: v, plusMinus: pm, count: n } = learned;
+      const said = n > 0 ? as({ v, pm, n }) : undefined;
+      return said ? [[name, said]] : [];
+    }),
   );
-  const survival = values['foam.survival'];
-  // Some worksheets ask for what is lost.
-  if (survival) values['foam.gasLost'] = { ...survival, v: 1 - survival.v };
   return { invented: found.invented, values };
 }
 

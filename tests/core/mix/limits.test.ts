@@ -20,6 +20,7 @@ test('a batch has a volume, a foam lighter than water and a mix that can be', ()
     foamDensity: { refuses: [0, -1, 1000, 1500] },
     sandCement: { takes: [0], refuses: [-0.01, 10.01] },
     waterCement: { refuses: [0, -0.4] },
+    survival: { takes: [1], refuses: [0, -0.1, 1.01] },
   });
 });
 

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { driftedDensity, foamDrift } from '../../../src/core/records/foam-drift.ts';
+import {
+  drainedPerMinute,
+  driftedDensity,
+  foamDrift,
+} from '../../../src/core/records/foam-drift.ts';
 import { landingOdds } from '../../../src/core/records/landing-odds.ts';
 import { learn, type Prior } from '../../../src/core/records/learn.ts';
 import { PRIORS, withinPossible } from '../../../src/core/records/priors.ts';
@@ -199,4 +203,11 @@ test('a drift found is the drift planned with', () => {
     ),
   );
   expect(foamDrift({ first: 80, later: 76, time: 600 })).toBeCloseTo(-0.05, 12);
+});
+
+test('ten minutes of what drains in one make the drift', () => {
+  const share = drainedPerMinute({ drift: -0.05 });
+  expect((1 - share) ** 10).toBeCloseTo(0.95, 12);
+  expect(drainedPerMinute({ drift: 0 })).toBe(0);
+  expect(drainedPerMinute({ drift: -1 })).toBe(1);
 });

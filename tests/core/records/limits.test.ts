@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { driftedDensity, foamDrift } from '../../../src/core/records/foam-drift.ts';
+import {
+  drainedPerMinute,
+  driftedDensity,
+  foamDrift,
+} from '../../../src/core/records/foam-drift.ts';
 import { landingOdds } from '../../../src/core/records/landing-odds.ts';
 import { learn } from '../../../src/core/records/learn.ts';
 import { median, pullIn, robustDeviation } from '../../../src/core/records/robust.ts';
@@ -94,5 +98,10 @@ test('a drift is found from two foams and a while, and never takes all of it', (
       drift: { takes: [0, 0.5], refuses: [-1, -1.1] },
       time: { takes: [0], refuses: [-1] },
     },
+  );
+  expectLimits(
+    drainedPerMinute,
+    { drift: -0.05 },
+    { drift: { takes: [-1, 0], refuses: [-1.1, 0.1] } },
   );
 });

@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import landing from '../../src/worksheets/mix/landing.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+
+const say = speaker('metric');
+const asked = (sheet: AnyWorksheet, entries: Entries = {}) => {
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found;
+};
+const lives = { 'mix.foamLives': { t: '92', u: '%' } };
+
+test('foam that dies on the way is made up for, named so, and leaves the density aimed at as it is', () => {
+  const sheet = proportion as AnyWorksheet;
+  const [plain, made] = [asked(sheet), asked(sheet, lives)];
+  const [before, after] = [plain.numbers, made.numbers];
+  expect(after.foamVolume!.value / before.foamVolume!.value).toBeGreaterThan(1.08);
+  expect(after.solution!.value).toBeGreaterThan(1.07 * before.solution!.value);
+  expect(after.wet!.value).toBeCloseTo(before.wet!.value, 9);
+  expect(sheet.results.foamVolume!.label).toBe('Foam to make');
+  // The parts of the picture fill the batch, no more.
+  const working = sheet.working[1]!.put(made.values, made.result, say);
+  const [base, foam, all] = [...working.matchAll(/([\d.]+)\s(?:L|m³)/g)].map(([, x]) => Number(x));
+  expect(base! + foam!).toBeCloseTo(all!, 0);
+});
+
+test('a loss the plan allows for is not counted again in how close it lands', () => {
+  const sheet = landing as AnyWorksheet;
+  const lost = { 'landing.gasLost': { t: '8', u: '%', p: '2', pu: '%' } };
+  const mean = (entries: Entries) => asked(sheet, entries).numbers.mean!.value;
+  const target = (asked(sheet).values as { target: number }).target;
+  expect(mean(lost)).toBeGreaterThan(1.03 * target);
+  expect(Math.abs(mean({ ...lost, ...lives }) - target)).toBeLessThan(0.005 * target);
+});
