@@ -8,6 +8,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import dryingToUse from '../../src/worksheets/curing/drying-to-use.tsx';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
+import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import heatThrough from '../../src/worksheets/finished/heat-through.tsx';
 import strengthDensity from '../../src/worksheets/finished/strength-density.tsx';
@@ -114,6 +115,20 @@ describe('the frost picture', () => {
     const us = { 'curing.days': { t: '46 54\n25 37\n25 37' } };
     expect(strengths(us, 'us')[0]).toMatch(/from 25 °F to .* against freezing at 32 °F/);
   });
+});
+
+test('the heat inside is said as when wet and as when dry, and the faces with it', () => {
+  const sheet = heatInside as AnyWorksheet;
+  const say = speaker('metric');
+  const found = answer(sheet, readWorksheet(sheet, {}, {}, say), say);
+  if (!found.ok) throw new Error('no answer');
+  const { asDry } = found.result as ReturnType<typeof heatInside.work>;
+  const [, curves] = pictures(sheet, 'metric') as [Picture, Picture];
+  const dry = spaced(say(asDry!.peak.temperature, 'temperature'));
+  const lag = spaced(say(asDry!.difference.value, 'temperatureDifference', { significant: 2 }));
+  expect(curves.label).toContain(`As when dry: hottest ${dry} after`);
+  expect(curves.label).toContain(`the inside is at most ${lag} warmer`);
+  expect(curves.label).toMatch(/the faces come to \d+ °C and \d+ °C, as when wet\./);
 });
 
 test('each strength of the reader’s own has its figure, and so have the crosses', () => {

@@ -30,7 +30,7 @@ export function HeatPicture({
   readonly thickness: number;
   readonly say: Say;
 }) {
-  const { run, peak, difference, asDry } = found;
+  const { run, asDry } = found;
   const unit = say.system === 'us' ? 'degF' : 'degC';
   const symbol = say.system === 'us' ? '°F' : '°C';
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
@@ -46,12 +46,19 @@ export function HeatPicture({
   const far = series(run, thickness);
   const dry = asDry ? series(asDry.run, inside(asDry, thickness)) : [];
   const all = [...core, ...near, ...far, ...dry].map(([, y]) => y);
-  const words = `Hottest ${say(peak.temperature, 'temperature')} after ${say(peak.time, 'time', { units: { metric: 'h', us: 'h' }, significant: 2 })}; the inside is at most ${say(difference.value, 'temperatureDifference', { significant: 2 })} warmer than the cooler face.`;
+  const told = ({ peak, difference }: HeatInside) =>
+    `hottest ${say(peak.temperature, 'temperature')} after ${say(peak.time, 'time', { units: { metric: 'h', us: 'h' }, significant: 2 })}; the inside is at most ${say(difference.value, 'temperatureDifference', { significant: 2 })} warmer than the cooler face.`;
+  const wet = `${asDry ? 'As when wet' : 'Inside'}: ${told(found)}`;
+  const words = `${wet}${asDry ? ` As when dry: ${told(asDry)}` : ''}`;
+  const most = (points: readonly Point[]) =>
+    say(fromUnit(Math.max(...points.map(([, y]) => y)), 'temperature', unit), 'temperature', {
+      decimals: 0,
+    });
   return (
     <>
-      <TimeDepth run={run} thickness={thickness} words={words} say={say} />
+      <TimeDepth run={run} thickness={thickness} words={wet} say={say} />
       <Plot
-        words={`${words} Curves of the hottest depth and of both faces over seven days.`}
+        words={`${words} Curves of the hottest depth and of both faces over ${Math.round(duration / DAY)} days; the faces come to ${most(near)} and ${most(far)}${asDry ? ', as when wet' : ''}.`}
         caption={`Full: the hottest depth${asDry ? ', conducting as when wet and, the hotter of the two, as when dry' : ''}. Dashed: the two faces${asDry ? ', as when wet' : ''}.`}
         x={[0, duration / DAY]}
         y={[Math.min(...all), Math.max(...all)]}
