@@ -3,6 +3,7 @@ import type { ReadingName } from '../../../src/bench/records/readings.ts';
 import { blankRecord, inOrder, someByName } from '../../../src/bench/records/record.ts';
 import { demoBatches } from '../../../src/worksheets/shared/demo-batches.ts';
 import { chartJudgement } from '../../../src/worksheets/shared/LandingChart.tsx';
+import { observe } from '../../../src/worksheets/shared/lessons.ts';
 import { landedOf } from '../../../src/worksheets/shared/record-landed.ts';
 
 const demo = demoBatches();
@@ -45,6 +46,7 @@ describe('which batches the charts and what they say are of', () => {
         { weighed: 1030, foam: 0.0004 },
       ],
     }));
+    expect(observe(mended[0]!).landing).toBeCloseTo(0.0627, 9);
     const { landed, invented } = landedOf(mended);
     expect(landed[5]!.weighed).toBe(1062.7);
     expect(chartJudgement(landed, invented)).toMatchObject({
