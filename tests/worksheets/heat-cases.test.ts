@@ -106,8 +106,27 @@ test('the verdict warns when the limit lies within the band, or within two degre
   }
 });
 
+test('a face towards a room sees the room, whatever the air does at the other', () => {
+  // A thin piece that gives off its heat soon: each face ends near what it sees.
+  const part = {
+    ...values,
+    far: 'room',
+    roomAt: 298.15,
+    coldest: 275.15,
+    warmest: 275.15,
+  } as const;
+  const { run } = heatCase(part, { thickness: 0.2, wet: 600 }, FINE);
+  const last = run.temperatures.slice(-run.depths.length);
+  expect(last.at(-1)! - last[0]!).toBeGreaterThan(5);
+  // Both at the same temperature are as bare faces in air that never changes.
+  const even = { ...values, coldest: 288.15, warmest: 288.15, roomAt: 288.15 };
+  const peak = (far: 'room' | 'bare') =>
+    heatCase({ ...even, far }, { thickness: 0.2, wet: 600 }, FINE).peak.temperature;
+  expect(peak('room')).toBeCloseTo(peak('bare'), 6);
+});
+
 test('the energy of every run balances', () => {
-  for (const far of ['bare', 'wood', 'insulated', 'closed'] as const) {
+  for (const far of ['bare', 'wood', 'insulated', 'room', 'closed'] as const) {
     const { run } = heatCase({ ...values, far }, { thickness: 0.2, wet: 600 }, FINE);
     expect(run.energy.imbalance).toBeLessThan(1e-6);
   }

@@ -60,9 +60,15 @@ export const heatFields = {
   near: choice({ label: 'One face', options: COVERS, example: 'bare' }),
   far: choice({
     label: 'The other face',
-    options: { ...COVERS, ground: 'Flat on the ground', closed: 'Lets no heat through' },
+    options: {
+      ...COVERS,
+      room: 'Bare, towards a room kept at one temperature',
+      ground: 'Flat on the ground',
+      closed: 'Lets no heat through',
+    },
     example: 'wood',
   }),
+  roomAt: temperature('Room', '20 °C', { when: { far: ['room'] } }),
   groundAt: temperature('Ground', '10 °C', {
     help: 'Held at this temperature: ground that warms up would take less heat.',
     when: { far: ['ground'] },

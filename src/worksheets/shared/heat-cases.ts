@@ -99,6 +99,7 @@ function airOf(v: HeatValues): Face['ambient'] {
 function face(v: HeatValues, cover: HeatValues['far'], ambient: Face['ambient']): Face {
   if (cover === 'ground')
     return steadyFace({ temperature: v.groundAt, transfer: Number.POSITIVE_INFINITY });
+  if (cover === 'room') return steadyFace({ temperature: v.roomAt, transfer: STILL_AIR_TRANSFER });
   if (cover === 'closed') return { ambient, coverings: [{ from: 0, transfer: 0 }] };
   const film = v.place === 'outdoors' ? outdoorTransfer({ windSpeed: v.wind }) : STILL_AIR_TRANSFER;
   const bare = { from: 0, transfer: film };
