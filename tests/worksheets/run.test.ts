@@ -1,13 +1,18 @@
 import { describe, expect, test } from 'vitest';
+import type { Editor } from '../../src/bench/records/editor.ts';
 import { recordFromBench, recordToWeigh, weighedAnew } from '../../src/bench/records/from-bench.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { clearBench, enter } from '../../src/bench/store.ts';
 import { inBuckets } from '../../src/core/mix/loads.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { number } from '../../src/islands/fields.ts';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
 import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
+import { retyped } from '../../src/worksheets/shared/RecordFields.tsx';
 import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
 import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
@@ -20,6 +25,7 @@ import { placedDoubt, runDoubt } from '../../src/worksheets/shared/run-doubt.ts'
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { freeName } from '../../src/worksheets/shared/run-name.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { unmixedOf } from '../../src/worksheets/shared/run-unmixed.ts';
 import { belowTare, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
@@ -160,7 +166,7 @@ describe('a weighing that cannot be blames itself', () => {
   const field = number('mass', { label: 'Bucket, full of foam', example: '2.45 kg' });
   const foam = (value: number, problem?: string) =>
     foamWeighed(
-      { field, value, problem },
+      { field, value, pm: 0.01, problem },
       runReadings(batch({ tare: '0.85', vessel: '20' }), say),
       say,
     );
@@ -168,6 +174,43 @@ describe('a weighing that cannot be blames itself', () => {
   test('foam in the bucket gives its density', () => {
     expect(foam(2.45).density).toBeCloseTo(80, 9);
     expect(foam(2.45).problem).toBeUndefined();
+  });
+
+  test('with the ± of the weighings, as “How heavy is the foam?” has it, and it is written down', () => {
+    const kg = (t: string) => ({ t, u: 'kg', s: 'metric' as const, p: '0.01', pu: 'kg' });
+    const vessel = { t: '2', u: 'L', s: 'metric' as const, p: '0.02', pu: 'L' };
+    const small = blankRecord({ readings: { tare: kg('0.3'), vessel } });
+    const weighing = { field, value: 0.44, pm: 0.01, problem: undefined };
+    const { density, doubt } = foamWeighed(weighing, runReadings(small, say), say);
+    expect(density).toBeCloseTo(70, 9);
+    // √(0.01² + 0.01² + (0.07 × 0.02)²) kg in 2 L.
+    expect(doubt).toBeCloseTo(7.106, 3);
+    const bench = { 'bucket.tare': kg('0.3'), 'bucket.volume': vessel };
+    const sheet = readWorksheet(
+      foamDensity,
+      { ...bench, 'foam-density.full': kg('0.44') },
+      {},
+      say,
+    );
+    const found = answer(foamDensity, sheet, say);
+    expect(found.ok && found.numbers.density!.sure!.pm).toBeCloseTo(doubt!, 3);
+    const editor = { record: small, change: (over: object) => Object.assign(editor.record, over) };
+    put(editor as unknown as Editor, 'foamDensity', density!, 3, doubt);
+    expect(editor.record.readings.foamDensity).toEqual({
+      ...{ t: '70', u: 'g/L', s: 'metric' },
+      ...{ p: '7.1', pu: 'g/L' },
+    });
+    expect(runReadings(editor.record, say).pm('foamDensity')).toBeCloseTo(7.1, 9);
+  });
+
+  test('another volume does not take over the ± of the bucket before it', () => {
+    const before = { t: '12.6', u: 'L', p: '0.022', pu: 'L' };
+    expect(retyped('vessel', before, { ...before, t: '2' })).toEqual({ t: '2', u: 'L' });
+    expect(retyped('vessel', before, { ...before, p: '0.01' })).toEqual({ ...before, p: '0.01' });
+    expect(retyped('vessel', before, { ...before, d: { us: 'qt' } })).toMatchObject(before);
+    expect(retyped('foamDensity', before, { ...before, t: '80' })).not.toHaveProperty('p');
+    // A scale stays the same scale.
+    expect(retyped('tare', before, { ...before, t: '2' })).toHaveProperty('p', '0.022');
   });
 
   test.each([
@@ -188,7 +231,9 @@ describe('a weighing that cannot be blames itself', () => {
   test('an empty bucket of 850 kg is refused and gives no density', () => {
     const readings = runReadings(batch({ tare: '850', vessel: '20' }), say);
     expect(readings.problem('tare')).toContain('at most 200\u00a0kg');
-    expect(foamWeighed({ field, value: 2.45, problem: undefined }, readings, say)).toEqual({});
+    expect(
+      foamWeighed({ field, value: 2.45, pm: 0.01, problem: undefined }, readings, say),
+    ).toEqual({});
   });
 
   test('the blend', () => {

@@ -33,6 +33,17 @@ export function writeReading(editor: Editor, name: ReadingName, entry: Entry): v
   });
 }
 
+/** Of these the ± is as often carried here or reckoned as typed: it is that of one bucket, or one weighing. */
+const PM_OF_ITS_OWN: readonly ReadingName[] = ['vessel', 'foamDensity'];
+
+/** What is written down of a reading typed anew: another volume does not take over the ± of the one before. */
+export function retyped(name: ReadingName, before: Entry | undefined, entry: Entry): Entry {
+  const same = (entry.t ?? '') === (before?.t ?? '') || entry.p !== before?.p;
+  if (same || !PM_OF_ITS_OWN.includes(name)) return entry;
+  const { p: _, pu: __, ...bare } = entry;
+  return bare;
+}
+
 /** What one reading says of another: the top cannot sink below the bottom. */
 function crossProblem(record: BatchRecord, name: ReadingName): string | undefined {
   if (name !== 'sunk') return undefined;
@@ -64,7 +75,8 @@ export function RecordFields({
         const id = inputId('record', name);
         const onEntry = (entry: Entry) => {
           typing.start(id);
-          if (fitsField(entry)) writeReading(editor, name, entry);
+          if (fitsField(entry))
+            writeReading(editor, name, retyped(name, editor.record.readings[name], entry));
         };
         if (reading.type === 'choice')
           return <ChoiceInput key={id} id={id} reading={reading} onEntry={onEntry} />;

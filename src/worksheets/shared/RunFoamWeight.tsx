@@ -20,6 +20,7 @@ const FOAM_FULL = {
       label: 'Bucket, full of foam',
       help: 'Struck level. It fills in the foam’s density below.',
       example: '2.45 kg',
+      plusMinus: '0.01 kg',
       min: '0 kg',
       max: '200 kg',
       optional: true,
@@ -40,8 +41,7 @@ export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly 
   );
   const reading = readWorksheet(FOAM_FULL, { 'run.foam': entry }, {}, say).fields.foam!;
   const readings = runReadings(editor.record, say);
-  const full = reading.type === 'number' ? reading.value : undefined;
-  const { density, problem } =
+  const { density, doubt, problem } =
     reading.type === 'number' ? foamWeighed(reading, readings, say) : ({} as FoamWeighed);
   const first = useRef(true);
   // With the drawing, not after it: what is typed next is never written over.
@@ -50,10 +50,10 @@ export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly 
     const untouched = first.current;
     first.current = false;
     if (untouched) return;
-    if (density !== undefined) put(editor, 'foamDensity', density, 3);
+    if (density !== undefined) put(editor, 'foamDensity', density, 3, doubt);
     // One of an earlier weighing is not this foam's.
     else if (problem) writeReading(editor, 'foamDensity', { t: '' });
-  }, [full, readings.at('tare'), readings.at('vessel'), problem === undefined]);
+  }, [density, doubt, problem === undefined]);
   if (reading.type !== 'number') return null;
   return (
     <NumberInput
@@ -62,6 +62,7 @@ export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly 
       entry={entry}
       system={say.system}
       problem={typing.input === 'run-foam' ? undefined : problem}
+      pmProblem={reading.pmProblem}
       onEntry={(typed) => {
         typing.start('run-foam');
         setEntry({ t: '', ...typed });

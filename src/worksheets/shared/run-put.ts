@@ -4,8 +4,14 @@ import { formatPlain } from '../../core/quantity/format.ts';
 import { writeReading } from './RecordFields.tsx';
 import { RECORD_FIELDS } from './record-fields.ts';
 
-/** Writes a reading in the metric unit of its field, as a scale with that last digit would show it. */
-export function put(editor: Editor, name: ReadingName, si: number, significant = 5): void {
+/** Writes a reading in the metric unit of its field, as a scale with that last digit would show it; `pm`: its ±, where it is reckoned. */
+export function put(
+  editor: Editor,
+  name: ReadingName,
+  si: number,
+  significant = 5,
+  pm?: number,
+): void {
   const spec = readingOf(name);
   if ('options' in spec) return;
   const field = RECORD_FIELDS[name];
@@ -15,5 +21,6 @@ export function put(editor: Editor, name: ReadingName, si: number, significant =
     t: formatPlain(si, spec.kind, unit, significant),
     u: unit,
     s: 'metric',
+    ...(pm !== undefined && { p: formatPlain(pm, spec.kind, unit, 2), pu: unit }),
   });
 }

@@ -3,6 +3,7 @@ import { foamDensity } from '../../core/foam/density.ts';
 import type { NumberReading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { FOAM, LITRES } from './amounts.ts';
+import { densityDoubt } from './correction-advice.ts';
 import type { RunReadings } from './run-readings.ts';
 
 /** Lighter foam than a foam density may be, kg/m³: a slip, not a foam. The bound of the field. */
@@ -28,15 +29,21 @@ export function blendDensity({ at }: RunReadings): number | undefined {
     : undefined;
 }
 
-/** What a bucket full of foam comes to: its density, kg/m³, or what is wrong with the weighing. */
+/** What a bucket full of foam comes to: its density and the ± of that, kg/m³, or what is wrong with the weighing. */
 export interface FoamWeighed {
   readonly density?: number;
+  readonly doubt?: number;
   readonly problem?: string;
 }
 
 export function foamWeighed(
-  { value: full, problem, field: { label } }: Pick<NumberReading, 'value' | 'problem' | 'field'>,
-  { at }: RunReadings,
+  {
+    value: full,
+    pm: fullPm,
+    problem,
+    field: { label },
+  }: Pick<NumberReading, 'value' | 'pm' | 'problem' | 'field'>,
+  { at, pm }: RunReadings,
   say: Say,
 ): FoamWeighed {
   if (problem) return { problem };
@@ -48,7 +55,9 @@ export function foamWeighed(
   const read = `${label}: read ${mass(full)};`;
   try {
     const { apparent } = foamDensity({ tare, full, vessel });
-    if (apparent >= LEAST_FOAM) return { density: apparent };
+    const doubts = { tare: pm('tare'), full: fullPm, vessel: pm('vessel') };
+    if (apparent >= LEAST_FOAM)
+      return { density: apparent, doubt: densityDoubt({ tare, full, vessel }, doubts) };
     return {
       problem: `${read} that leaves ${mass(full - tare, 2)} of foam in ${say(vessel, 'volume', { plain: true, units: LITRES })}, less than ${say(LEAST_FOAM, 'density', { plain: true, units: FOAM })}.`,
     };
