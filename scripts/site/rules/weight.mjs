@@ -32,6 +32,8 @@ const HEAVIER = {
   'first-batch/': 72_600,
   // One worksheet, with what the reader's own batches say of the foam that lives.
   'mix/proportion/': 49_900,
+  // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
+  'curing/temperature-and-age/': 49_300,
   // The window, and what the reader's own batches say of it.
   'demoulding/when-to-strip/': 50_400,
   // The whole of a batch, its log and its comparison.
