@@ -28,7 +28,7 @@ import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { unmixedOf } from '../../src/worksheets/shared/run-unmixed.ts';
-import { belowTare, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
+import { belowTare, foamByWeight, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
 
 const say = speaker('metric');
 const plan = runPlan({}, {}, say)!;
@@ -201,6 +201,19 @@ describe('a weighing that cannot be blames itself', () => {
       ...{ p: '7.1', pu: 'g/L' },
     });
     expect(runReadings(editor.record, say).pm('foamDensity')).toBeCloseTo(7.1, 9);
+  });
+
+  test('foam put in by weight is so many litres of it, as doubtful as the two weighings', () => {
+    const record = batch({ foamDensity: '70.5' });
+    const weighed = { value: 1.06, pm: 0.01, problem: undefined };
+    const found = foamByWeight(weighed, runReadings(record, say))!;
+    // 1.06 ÷ 70.5; √(0.01² + (0.015035 × 1)²) ÷ 70.5.
+    expect(found.volume * 1000).toBeCloseTo(15.035, 3);
+    expect(found.doubt * 1000).toBeCloseTo(0.25613, 4);
+    expect(foamByWeight({ ...weighed, problem: 'refused' }, runReadings(record, say))).toBe(
+      undefined,
+    );
+    expect(foamByWeight(weighed, runReadings(batch({}), say))).toBeUndefined();
   });
 
   test('another volume does not take over the ± of the bucket before it', () => {

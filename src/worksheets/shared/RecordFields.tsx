@@ -34,7 +34,7 @@ export function writeReading(editor: Editor, name: ReadingName, entry: Entry): v
 }
 
 /** Of these the ± is as often carried here or reckoned as typed: it is that of one bucket, or one weighing. */
-const PM_OF_ITS_OWN: readonly ReadingName[] = ['vessel', 'foamDensity'];
+const PM_OF_ITS_OWN: readonly ReadingName[] = ['vessel', 'foamDensity', 'foamVolume'];
 
 /** What is written down of a reading typed anew: another volume does not take over the ± of the one before. */
 export function retyped(name: ReadingName, before: Entry | undefined, entry: Entry): Entry {

@@ -4,6 +4,7 @@ import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { $entries, enter } from '../../bench/store.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
+import type { NumberReading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { useTyping } from '../../islands/hooks.ts';
@@ -11,38 +12,82 @@ import { NumberInput } from '../../islands/parts/NumberInput.tsx';
 import { writeReading } from './RecordFields.tsx';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
-import { type FoamWeighed, foamWeighed } from './run-weighings.ts';
+import { foamByWeight, foamWeighed } from './run-weighings.ts';
 
-const FOAM_FULL = {
+const mass = { plusMinus: '0.01 kg', min: '0 kg', optional: true } as const;
+const SHEET = {
   id: 'run',
   fields: {
     foam: number('mass', {
+      ...mass,
       label: 'Bucket, full of foam',
       help: 'Struck level. It fills in the foam’s density below.',
       example: '2.45 kg',
-      plusMinus: '0.01 kg',
-      min: '0 kg',
       max: '200 kg',
-      optional: true,
+    }),
+    foamMass: number('mass', {
+      ...mass,
+      label: 'Foam put in, by weight',
+      help: 'Without the bucket. It fills in the litres above.',
+      example: '2 kg',
+      max: '5000 kg',
     }),
   },
 };
 /** The bench's own key for that weighing. */
 const FOAM_KEY = 'foam-density.full';
 
-/** The bucket full of foam; with the empty bucket and its volume it gives the foam's density. */
-export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly say: Say }) {
+interface Props {
+  readonly editor: Editor;
+  readonly say: Say;
+}
+
+/** One of the weighings that are no reading of the record but give one. */
+const read = (name: keyof typeof SHEET.fields, entry: Entry, say: Say) =>
+  readWorksheet(SHEET, { [`run.${name}`]: entry }, {}, say).fields[name] as NumberReading;
+
+function Weighing({
+  id,
+  problem,
+  say,
+  onEntry,
+  ...shown
+}: {
+  readonly id: string;
+  readonly reading: NumberReading;
+  readonly entry: Entry;
+  readonly problem: string | undefined;
+  readonly say: Say;
+  readonly onEntry: (entry: Entry) => void;
+}) {
   const typing = useTyping();
+  const quiet = typing.input === id;
+  return (
+    <NumberInput
+      {...shown}
+      id={id}
+      system={say.system}
+      problem={quiet ? undefined : problem}
+      pmProblem={quiet ? undefined : shown.reading.pmProblem}
+      onEntry={(typed) => {
+        typing.start(id);
+        onEntry({ t: '', ...typed });
+      }}
+      onLeave={typing.stop}
+    />
+  );
+}
+
+/** The bucket full of foam; with the empty bucket and its volume it gives the foam's density. */
+export function FoamWeight({ editor, say }: Props) {
   // Until this batch's foam is weighed, a weighing on the bench is that of another foam.
   const [entry, setEntry] = useState<Entry>(() =>
     readingValue(editor.record, 'foamDensity') === undefined
       ? { t: '' }
       : ($entries.get()[FOAM_KEY] ?? { t: '' }),
   );
-  const reading = readWorksheet(FOAM_FULL, { 'run.foam': entry }, {}, say).fields.foam!;
-  const readings = runReadings(editor.record, say);
-  const { density, doubt, problem } =
-    reading.type === 'number' ? foamWeighed(reading, readings, say) : ({} as FoamWeighed);
+  const reading = read('foam', entry, say);
+  const { density, doubt, problem } = foamWeighed(reading, runReadings(editor.record, say), say);
   const first = useRef(true);
   // With the drawing, not after it: what is typed next is never written over.
   useLayoutEffect(() => {
@@ -54,21 +99,38 @@ export function FoamWeight({ editor, say }: { readonly editor: Editor; readonly 
     // One of an earlier weighing is not this foam's.
     else if (problem) writeReading(editor, 'foamDensity', { t: '' });
   }, [density, doubt, problem === undefined]);
-  if (reading.type !== 'number') return null;
   return (
-    <NumberInput
+    <Weighing
       id="run-foam"
       reading={reading}
       entry={entry}
-      system={say.system}
-      problem={typing.input === 'run-foam' ? undefined : problem}
-      pmProblem={reading.pmProblem}
+      problem={problem}
+      say={say}
       onEntry={(typed) => {
-        typing.start('run-foam');
-        setEntry({ t: '', ...typed });
+        setEntry(typed);
         enter(FOAM_KEY, typed);
       }}
-      onLeave={typing.stop}
+    />
+  );
+}
+
+/** Foam weighed into the mixer instead of measured; once its density is known it gives the litres. */
+export function FoamByWeight({ editor, say }: Props) {
+  const [entry, setEntry] = useState<Entry>({ t: '' });
+  const reading = read('foamMass', entry, say);
+  const { volume, doubt } = foamByWeight(reading, runReadings(editor.record, say)) ?? {};
+  useLayoutEffect(() => {
+    if (volume !== undefined) put(editor, 'foamVolume', volume, 4, doubt);
+  }, [volume, doubt]);
+  if (readingValue(editor.record, 'foamDensity') === undefined) return null;
+  return (
+    <Weighing
+      id="run-foamMass"
+      reading={reading}
+      entry={entry}
+      problem={reading.problem}
+      say={say}
+      onEntry={setEntry}
     />
   );
 }

@@ -7,7 +7,7 @@ import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { LITRES } from './amounts.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
-import { FoamWeight } from './RunFoamWeight.tsx';
+import { FoamByWeight, FoamWeight } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
 import { foamWanted } from './run-base.ts';
 import { placedDoubt } from './run-doubt.ts';
@@ -95,6 +95,7 @@ function Foam({ editor, plan, say }: StepProps) {
         {...(wanted.is === 'amount' && { why: [wanted.measures, wanted.say] })}
         say={say}
       />
+      <FoamByWeight editor={editor} say={say} />
       {/* Beneath what is typed last: coming and going, it must not move the field. */}
       <RunDoubt editor={editor} plan={plan} say={say} />
     </>

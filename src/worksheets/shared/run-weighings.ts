@@ -68,3 +68,14 @@ export function foamWeighed(
     };
   }
 }
+
+/** So much foam by weight, in m³, with the ± of both weighings; undefined until its density is known. */
+export function foamByWeight(
+  { value: mass, pm: massPm, problem }: Pick<NumberReading, 'value' | 'pm' | 'problem'>,
+  { at, pm }: RunReadings,
+): { readonly volume: number; readonly doubt: number } | undefined {
+  const density = at('foamDensity');
+  if (problem || mass === undefined || !density) return undefined;
+  const volume = mass / density;
+  return { volume, doubt: Math.hypot(massPm, volume * pm('foamDensity')) / density };
+}
