@@ -28,7 +28,7 @@ export const examples: readonly Example[] = [
   {
     sheet: 'soften-soda',
     result: 'mass',
-    expected: '6.2433 g',
+    expected: '4.2829 g',
     within: 5e-4,
     by: APART,
   },
@@ -36,9 +36,9 @@ export const examples: readonly Example[] = [
   {
     sheet: 'soften-soda',
     result: 'stoichiometric',
-    expected: '5.471 g',
+    expected: '3.7531 g',
     within: 1e-3,
-    by: '(311.36 − 120) mg/L ÷ 100.0869 × 286.141 g/mol × 10 L',
+    by: '(311.36 − 120) mg/L ÷ 100.0869 × 286.141 g/mol × 6.86 L',
   },
   {
     sheet: 'boil-water',
@@ -106,9 +106,9 @@ export const examples: readonly Example[] = [
   {
     sheet: 'blend-waters',
     result: 'second',
-    expected: '3.8328 L',
+    expected: '4.3822 L',
     within: 1e-4,
-    by: '6 L × (311 − 120) ÷ (311 − 12)',
+    by: '6.86 L × (311 − 120) ÷ (311 − 12)',
   },
   { sheet: 'blend-waters', result: 'pH', expected: '7.3350', within: 1e-4, by: APART },
   {

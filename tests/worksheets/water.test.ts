@@ -6,6 +6,7 @@ import { type Answered, answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
 import blend from '../../src/worksheets/water/blend-waters.tsx';
 import boilWater from '../../src/worksheets/water/boil-water.tsx';
 import balance from '../../src/worksheets/water/carbonate-balance.tsx';
@@ -79,7 +80,7 @@ describe('washing soda', () => {
 
   test('lime that may come out by itself is not promised, with no soda or with little', () => {
     const at = (target: string, pH = '7.8') =>
-      answered(soda, { 'water.softTarget': target, 'water.pH': pH });
+      answered(soda, { 'water.softTarget': target, 'water.pH': pH, 'water.toSoften': '10' });
     for (const [target, words] of [
       [
         '285',
@@ -374,8 +375,8 @@ test('what a picture measures is in the reader’s units', () => {
       sheet.figure!({ values, result: sheet.work(values, {}), say: voice }) as VNode,
     ).replaceAll('\u00a0', ' ');
   };
-  expect(drawn(rain, 'metric')).toMatch(/Caught: 38\.4 L; Wanted: 32\.0 L.*>Litres\.</s);
-  expect(drawn(rain, 'us')).toMatch(/Caught: 10\.1 gal; Wanted: 8\.45 gal.*>US gallons\.</s);
+  expect(drawn(rain, 'metric')).toMatch(/Caught: 38\.4 L; Wanted: 27\.4 L.*>Litres\.</s);
+  expect(drawn(rain, 'us')).toMatch(/Caught: 10\.1 gal; Wanted: 7\.25 gal.*>US gallons\.</s);
   expect(drawn(rain, 'us')).not.toMatch(/litre/i);
   expect(drawn(softener, 'metric')).toMatch(/In: Ca and Mg 311;.*>mg\/L as CaCO₃/s);
   expect(drawn(softener, 'us')).toMatch(/In: Ca and Mg 18\.2;.*>Grains per US gallon as CaCO₃/s);
@@ -423,4 +424,17 @@ describe('a hardness known only as a total', () => {
       'ions',
     );
   });
+});
+
+test('how much soft water a batch wants is asked once', () => {
+  const found = answered(proportion, { 'proportion.volume': '40' }).numbers.softWater!.value;
+  const key = (proportion.keeps as Record<string, string>).softWater!;
+  const kept = { [key]: { v: found, from: proportion.question } };
+  for (const [sheet, field] of [
+    [rain, 'perBatch'],
+    [blend, 'volume'],
+    [soda, 'volume'],
+    [boilWater, 'volume'],
+  ] as const)
+    expect(readWorksheet(sheet, {}, kept, say).values![field], sheet.id).toBe(found);
 });

@@ -1,7 +1,8 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { slide } from '../../islands/parts/Slider.tsx';
-import { ALKALINITY, HARDNESS, LITRES } from '../shared/amounts.ts';
+import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
+import { softWater } from '../shared/soft-water.ts';
 import { alkalinity, hardness, pH, softHardness, temperature } from '../shared/water-fields.ts';
 
 const conserved = { min: '0 mg/L', max: '500000 mg/L', when: { of: ['other'] } } as const;
@@ -78,11 +79,7 @@ export const blendFields = {
   otherTarget: number('concentration', { label: 'Wanted', example: '20 mg/L', ...conserved }),
   volume: number('volume', {
     label: 'Water wanted',
-    example: '6 L',
-    min: '0 L',
-    aboveMin: true,
-    max: '1000000 L',
-    units: LITRES,
+    ...softWater,
     bench: 'water.blendVolume',
   }),
   alkalinity: {

@@ -8,6 +8,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, LITRES, SMALL_MASS } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { lazy } from '../shared/lazy.ts';
+import { softWater } from '../shared/soft-water.ts';
 import {
   hardnessParts,
   otherIons,
@@ -34,11 +35,7 @@ export default worksheet({
     pH,
     volume: number('volume', {
       label: 'Water to boil',
-      example: '10 L',
-      min: '0 L',
-      aboveMin: true,
-      max: '100000 L',
-      units: LITRES,
+      ...softWater,
       bench: 'water.toBoil',
     }),
     temperature: { ...temperature, folded: true },

@@ -5,6 +5,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, PERCENT } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
+import { softWater } from '../shared/soft-water.ts';
 
 /** Legionella grows from here up, K. @source who-legionella (read second-hand) */
 const WARM = 298.15;
@@ -21,12 +22,8 @@ export default worksheet({
   fields: {
     perBatch: number('volume', {
       label: 'Soft water for one batch',
-      help: 'The foaming solution, and what is spilt and rinsed.',
-      example: '8 L',
-      min: '0 L',
-      aboveMin: true,
-      max: '10000 L',
-      units: LITRES,
+      help: 'For the foaming solution, its waste counted. Add what you rinse with.',
+      ...softWater,
       bench: 'rain.perBatch',
     }),
     batches: number('count', {

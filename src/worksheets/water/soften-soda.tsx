@@ -10,9 +10,10 @@ import {
 } from '../../core/water/soften/washing-soda.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { HARDNESS, LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { HARDNESS, SMALL_MASS } from '../shared/amounts.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
+import { softWater } from '../shared/soft-water.ts';
 import {
   alkalinity,
   hardnessParts,
@@ -58,11 +59,7 @@ export default worksheet({
     }),
     volume: number('volume', {
       label: 'Water to soften',
-      example: '10 L',
-      min: '0 L',
-      aboveMin: true,
-      max: '100000 L',
-      units: LITRES,
+      ...softWater,
       bench: 'water.toSoften',
     }),
     temperature: { ...temperature, folded: true },
