@@ -18,6 +18,9 @@ export interface RunPlan {
   readonly loads: number;
   /** The most the mixer takes, m³. */
   readonly largestLoad: number;
+  /** What the forms of all loads hold, and one of them where they are alike, m³; absent where a volume was typed. */
+  readonly forms?: number;
+  readonly form?: number;
   /** Nothing of it is the reader's own. */
   readonly example: boolean;
 }
@@ -57,7 +60,9 @@ const AMOUNTS = [
   'largestLoad',
 ] as const satisfies readonly (keyof RunPlan)[];
 
-const isPlan = (x: Partial<RunPlan>) => AMOUNTS.every((name) => Number.isFinite(x[name]));
+const isPlan = (x: Partial<RunPlan>) =>
+  AMOUNTS.every((name) => Number.isFinite(x[name])) &&
+  [x.forms, x.form].every((it) => it === undefined || Number.isFinite(it));
 
 const isCorrecting = (x: Partial<Correcting>) =>
   (x.name === 'foamAdded' || x.name === 'baseAdded') &&

@@ -46,7 +46,14 @@ test('a run is there again after a reload, and gone when it is done', async () =
 
 test('of one that is torn the sound parts stay', async () => {
   const { plan: _, ...planless } = going;
-  for (const torn of [3, null, {}, { ...plan, cement: null }, { ...plan, largestLoad: '25' }])
+  for (const torn of [
+    3,
+    null,
+    {},
+    { ...plan, cement: null },
+    { ...plan, largestLoad: '25' },
+    { ...plan, forms: '9' },
+  ])
     expect(await stored({ ...going, plan: torn })).toEqual(planless);
   const { undo: __, ...sure } = going;
   for (const torn of [null, 3, {}, { name: 'cement' }, { name: 'foamAdded', full: { t: 3 } }])

@@ -24,7 +24,7 @@ import {
 import { placedDoubt, runDoubt } from '../../src/worksheets/shared/run-doubt.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { freeName } from '../../src/worksheets/shared/run-name.ts';
-import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { formsPlanned, runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { unmixedOf } from '../../src/worksheets/shared/run-unmixed.ts';
@@ -464,6 +464,24 @@ describe('the batch that is going', () => {
     const foam = wanted({ planned: '600' }, later.plan ?? sizedSince);
     expect(foam.is === 'amount' && foam.volume).toBeCloseTo(own.foamVolume, 12);
     expect(turned(later, -1, later.plan).plan).toEqual(own);
+  });
+
+  test('knows what the forms hold where the volume comes of them, and not where it was typed', () => {
+    const by = { from: 'How much must I make?', by: 'pieces' };
+    const kept = {
+      'batch.volume': { v: 0.03, ...by },
+      'batch.net': { v: 0.02775, ...by },
+      'part.volume': { v: 0.00925, ...by },
+    };
+    const ofForms = runPlan({}, kept, say)!;
+    const words = (of: typeof plan) => formsPlanned(of, say)?.replaceAll('\u00a0', ' ');
+    expect(words(ofForms)).toBe('27.8 L: 3 of 9.25 L');
+    expect(words({ ...ofForms, loads: 2 })).toBe('13.9 L a load; in all 27.8 L: 3 of 9.25 L');
+    const { 'part.volume': _, ...unlike } = kept;
+    expect(words(runPlan({}, unlike, say)!)).toBe('27.8 L');
+    const typed = { 'proportion.volume': { t: '50', u: 'L' } };
+    expect(words(runPlan(typed, kept, say)!)).toBeUndefined();
+    expect(words(plan)).toBeUndefined();
   });
 
   test('takes no plan going back, and none that is the example’s', () => {

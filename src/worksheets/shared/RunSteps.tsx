@@ -11,7 +11,7 @@ import { FoamByWeight, FoamWeight } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
 import { foamWanted } from './run-base.ts';
 import { placedDoubt } from './run-doubt.ts';
-import type { StepProps } from './run-plan.ts';
+import { formsPlanned, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
 
@@ -104,11 +104,13 @@ function Foam({ editor, plan, say }: StepProps) {
 
 function Place({ editor, plan, say }: StepProps) {
   const doubt = placedDoubt(runReadings(editor.record, say), plan, say);
+  const forms = plan && formsPlanned(plan, say);
   return (
     <>
       <p>
         From low down, in one go, a little proud. Do not vibrate. Then write down where it went.
       </p>
+      {forms && <p class="note">The forms, as planned: {forms}.</p>}
       <RecordFields editor={editor} names={['placed', 'leftOver', 'depth']} say={say} />
       {doubt && <Verdict {...doubt} />}
     </>

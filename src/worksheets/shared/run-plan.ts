@@ -1,8 +1,9 @@
-import type { Entries, KeptResults } from '../../bench/entries.ts';
+import { type Entries, type KeptResults, keptValue } from '../../bench/entries.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import type { Correcting, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
+import { LITRES } from './amounts.ts';
 import { run } from './run.ts';
 
 /** What a step at the bench is given. */
@@ -20,6 +21,10 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
   const { result, reading } = run(proportion, entries, kept, say);
   if (!result || !reading.values) return undefined;
   const { each, count } = result.loads;
+  // A volume typed in has no forms behind it.
+  const held = (key: string) =>
+    reading.fields.volume?.origin === 'kept' ? keptValue(kept[key]) : undefined;
+  const [forms, form] = [held('batch.net'), held('part.volume')];
   return {
     cement: each.cement,
     water: each.water,
@@ -30,6 +35,17 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
     foamDensity: result.mix.foamMass / result.mix.foamVolume || 0,
     loads: count,
     largestLoad: reading.values.load,
+    ...(forms && { forms, ...(form && { form }) }),
     example: !reading.own,
   };
+}
+
+/** What the forms hold by the plan, in words; of several loads, each fills its share of them. */
+export function formsPlanned({ forms, form, loads }: RunPlan, say: Say): string | undefined {
+  if (!forms) return undefined;
+  const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
+  const count = form ? Math.round(forms / form) : 1;
+  const pieces = form && count > 1 ? `: ${count} of ${litres(form)}` : '';
+  const all = `${litres(forms)}${pieces}`;
+  return loads > 1 ? `${litres(forms / loads)} a load; in all ${all}` : all;
 }
