@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { findPages, type Index } from '../../src/components/site/search-pages.ts';
+import { findPages, groupsOf, type Index } from '../../src/components/site/search-pages.ts';
 import { wordsOf } from '../../src/components/site/search-words.ts';
 
 const first = (asked: string) => wordsOf(asked).map(([word]) => word);
@@ -65,4 +65,13 @@ test('a page far below the best is left out', async () => {
     }),
   };
   expect((await findPages(index, 'wet foam')).map(({ id }) => id)).toEqual(['b']);
+});
+
+test('the best three are shown first, whatever their chapters, and the others by theirs', () => {
+  const found = ['safety/a', 'mix/a', 'safety/b', 'mix/b', 'safety/c', 'mix/c'];
+  expect(groupsOf(found, (page) => page.split('/')[0]!)).toEqual([
+    ['Most likely', ['safety/a', 'mix/a', 'safety/b']],
+    ['mix', ['mix/b', 'mix/c']],
+    ['safety', ['safety/c']],
+  ]);
 });

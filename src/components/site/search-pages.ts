@@ -46,6 +46,18 @@ export async function findPages<Page>(
   return scored.filter(({ score }) => score >= LEAST * scored[0]!.score);
 }
 
+/** So many pages stand first, whatever their chapter: whoever asks reads no further. */
+const FIRST = 3;
+
+/** The pages found, best first, as they are shown: the best, then the others under their chapters. */
+export const groupsOf = <Page>(
+  found: readonly Page[],
+  chapterOf: (page: Page) => string,
+): readonly (readonly [head: string, pages: readonly Page[]])[] => [
+  ['Most likely', found.slice(0, FIRST)],
+  ...Map.groupBy(found.slice(FIRST), chapterOf),
+];
+
 /** The best hit of each page for any word of a family. */
 async function searchFamily<Page>(index: Index<Page>, family: readonly string[]) {
   const found = await Promise.all(family.map((word) => index.search(word)));

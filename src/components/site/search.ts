@@ -1,4 +1,4 @@
-import { findPages, type Index } from './search-pages.ts';
+import { findPages, groupsOf, type Index } from './search-pages.ts';
 import { wordsOf } from './search-words.ts';
 
 /** What the index gives back for one page. */
@@ -150,22 +150,23 @@ function isMeant(page: Found, words: string): boolean {
   return [...marked].some(([, mark]) => heads.some((head) => mark!.toLowerCase().startsWith(head)));
 }
 
-/** The pages found, under the chapters they belong to, in the order of the best page of each. */
+/** The pages found, each group under its head. */
 function grouped(found: readonly Found[]): HTMLElement[] {
-  const groups = Map.groupBy(found, (page) => page.meta.chapter ?? 'About this handbook');
   let n = 0;
-  return [...groups].map(([chapter, pages]) => {
+  return groupsOf(found, chapterOf).map(([name, pages]) => {
     const group = document.createElement('div');
     group.role = 'group';
-    group.ariaLabel = chapter;
+    group.ariaLabel = name;
     const head = document.createElement('p');
     head.className = 'search-group';
-    head.textContent = chapter;
+    head.textContent = name;
     head.ariaHidden = 'true';
-    group.append(head, ...pages.map((page) => option(page, `found-${n++}`)));
+    group.append(head, ...pages.map((page) => option(page, `found-${n++}`, name)));
     return group;
   });
 }
+
+const chapterOf = ({ meta }: Found): string => meta.chapter ?? 'About this handbook';
 
 /** Whether what was found is only the page's list of search words, which is not for reading. */
 function isKeywords(excerpt: string, { meta }: Found): boolean {
@@ -182,7 +183,7 @@ function bestSection(page: Found) {
   return read.toSorted((a, b) => marks(b) - marks(a))[0] ?? page.sub_results[0];
 }
 
-function option(page: Found, id: string): HTMLElement {
+function option(page: Found, id: string, head: string): HTMLElement {
   const best = bestSection(page);
   const link = document.createElement('a');
   link.role = 'option';
@@ -196,9 +197,12 @@ function option(page: Found, id: string): HTMLElement {
   const excerpt = best?.excerpt ?? page.excerpt;
   if (isKeywords(excerpt, page)) words.textContent = page.meta.summary ?? '';
   else words.innerHTML = excerpt;
-  if (best?.title && best.title !== page.meta.title) {
+  const places = [chapterOf(page), best?.title].filter(
+    (name) => name && name !== head && name !== page.meta.title,
+  );
+  if (places.length > 0) {
     const where = document.createElement('em');
-    where.textContent = best.title;
+    where.textContent = places.join(': ');
     link.append(title, where, words);
   } else link.append(title, words);
   return link;
