@@ -14,7 +14,7 @@ import { CorrectionsMade } from '../shared/CorrectionsMade.tsx';
 import { CureLogInput } from '../shared/CureLogInput.tsx';
 import { PhotoStrip } from '../shared/PhotoStrip.tsx';
 import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
-import { RecordOffers } from '../shared/RecordOffers.tsx';
+import { PieceVolume, RecordOffers } from '../shared/RecordOffers.tsx';
 import { BY_STAGE } from '../shared/record-fields.ts';
 import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
 import { takeBatch } from '../shared/refused-notice.ts';
@@ -128,6 +128,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           {stage === 'cast' && record.corrections.length > 0 && (
             <CorrectionsMade editor={editor} say={say} />
           )}
+          {stage === 'dried' && <PieceVolume editor={editor} say={say} />}
           {stage === 'cured' && (
             <CureLogInput log={record.log} say={say} onLog={(log) => setLog(editor, log)} />
           )}

@@ -8,8 +8,15 @@ import { HOURS } from './part-fields.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
 import { recordBaseDoubt, recordDryDoubt } from './record-doubts.ts';
-import { ageWhenStripped, driedDensity, type Reckoned, reckon } from './record-numbers.ts';
-import { dryWords } from './record-words.ts';
+import {
+  ageWhenStripped,
+  contradicts,
+  driedDensity,
+  type Reckoned,
+  reckon,
+} from './record-numbers.ts';
+import { goOnWith, onwardWords } from './record-onward.ts';
+import { dryWords, weighedDensity } from './record-words.ts';
 import { pageAt } from './use-records.ts';
 import { withPm } from './with-pm.ts';
 
@@ -80,6 +87,13 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           One batch’s figures. <a href={pageAt('batch-records/learn/')}>What your batches teach</a>{' '}
           holds them together with the rest and with what is assumed; that average is the one to
           plan with.
+        </p>
+      )}
+      {weighedDensity(record) !== undefined && !contradicts(reckoned) && !record.invented && (
+        <p>
+          <button type="button" data-onward onClick={() => goOnWith(record, say)}>
+            Use its {onwardWords(record, say)} for curing, stripping and lifting
+          </button>
         </p>
       )}
       {reckoned.ok && !record.invented && (

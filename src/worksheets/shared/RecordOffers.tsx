@@ -1,10 +1,11 @@
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
+import { filled } from '../../bench/records/record.ts';
 import { unsaidPlan, unsaidWeighings } from '../../bench/records/unsaid.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
-import { DENSITY } from './amounts.ts';
+import { DENSITY, LITRES } from './amounts.ts';
 import { RECORD_FIELDS } from './record-fields.ts';
 import { put } from './run-put.ts';
 
@@ -59,6 +60,26 @@ export function RecordOffers({
         </p>
       )}
     </>
+  );
+}
+
+/** The piece weighed dry has the volume of its form, where that was reckoned. */
+export function PieceVolume({ editor, say }: { readonly editor: Editor; readonly say: Say }) {
+  const { kept, readings } = editor.record;
+  const one = kept['part.volume'];
+  if (!one || !('v' in one) || one.example || filled(readings.dryVolume)) return null;
+  return (
+    <p>
+      <button
+        type="button"
+        onClick={(event) => {
+          keepFocus(event, 'record-dryVolume');
+          put(editor, 'dryVolume', one.v);
+        }}
+      >
+        It is one whole piece: {say(one.v, 'volume', { units: LITRES })}
+      </button>
+    </p>
   );
 }
 

@@ -1,10 +1,8 @@
 import type { Entries, Entry } from '../../bench/entries.ts';
-import { notify } from '../../bench/notices.ts';
 import type { ReadingName } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
-import { $entries, enter } from '../../bench/store.ts';
+import { ontoBench } from './onto-bench.ts';
 import { nameOf } from './record-words.ts';
-import { pageAt } from './use-records.ts';
 
 /** Where the worksheet of the balance reads each weighing of a batch; a test holds it to its fields. */
 export const RECONCILE_KEYS = {
@@ -39,21 +37,9 @@ export const reconcileEntries = ({ readings }: BatchRecord): Entries =>
   );
 
 /** Puts a batch's weighings on the bench in place of those there, and offers the way to their worksheet. */
-export function reconcileWith(record: BatchRecord): void {
-  const there = $entries.get();
-  const before = Object.values(RECONCILE_KEYS).map((key) => [key, there[key]] as const);
-  for (const [key, entry] of Object.entries(reconcileEntries(record))) enter(key, entry);
-  notify('bench', `The weighings of “${nameOf(record)}” are in the worksheet.`, [
-    {
-      label: 'Open the worksheet',
-      run: () => location.assign(pageAt('batch-records/reconcile/#reconcile-question')),
-    },
-    {
-      label: 'Put mine back',
-      undoes: true,
-      run: () => {
-        for (const [key, entry] of before) enter(key, entry);
-      },
-    },
-  ]);
-}
+export const reconcileWith = (record: BatchRecord): void =>
+  ontoBench(
+    reconcileEntries(record),
+    `The weighings of “${nameOf(record)}” are in the worksheet.`,
+    { label: 'Open the worksheet', page: 'batch-records/reconcile/#reconcile-question' },
+  );
