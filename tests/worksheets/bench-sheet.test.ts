@@ -4,6 +4,8 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
+import { READINGS } from '../../src/bench/records/readings.ts';
+import { $units } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -75,12 +77,27 @@ test('the sheet has room for what was weighed in, filled and left over, of each 
   const cells = (head: string) =>
     new RegExp(`<th scope="row"[^>]*>${head}</th>(.*?)</tr>`).exec(sheet)![1]!;
   const blanks = (name: string) =>
-    new RegExp(`<dt>${name}</dt>(.*?)</div>`).exec(sheet)![1]!.match(/<dd>/g)!.length;
+    new RegExp(`<dt>${name}[^<]*</dt>(.*?)</div>`).exec(sheet)![1]!.match(/<dd>/g)!.length;
   // The example is three loads: one amount, the sum, and three blanks.
   for (const head of ['Cement', 'Mixing water', 'Foam, 80.0[^<]*'])
     expect(cells(head).match(/<td><\/td>/g), head).toHaveLength(3);
-  for (const name of ['Filled', 'Left over', 'Depth filled', 'Bucket weighed'])
-    expect(blanks(name), name).toBe(3);
+  const { full, placed, leftOver, depth, sunk } = READINGS;
+  for (const { label } of [full, placed, leftOver, depth, sunk])
+    expect(blanks(label), label).toBe(3);
+});
+
+/** A blank without a unit is filled in with whatever the ruler or the jug says, and read as another later. */
+test('what is no time of the clock names its unit, as the reader measures', () => {
+  const heads = (system: 'metric' | 'us') => {
+    $units.set(system);
+    const sheet = renderToString(h(BenchSheet, {}));
+    $units.set('metric');
+    return [...sheet.matchAll(/<dt>([^<]*)<\/dt><dd>/g)].map(([, head]) => head!);
+  };
+  expect(heads('metric')).toContain('Top sank by, mm');
+  expect(heads('us')).toContain('Top sank by, in');
+  expect(heads('us')).toContain('Filled in the forms, gal');
+  expect(heads('metric').filter((head) => !/ at$|, (kg|L|mm|°C)$/.test(head))).toEqual([]);
 });
 
 /** The sheet is used alone at the bench: what it says to mix must last the batch. */
@@ -178,4 +195,10 @@ test('foam is measured in a bucket with no litres in it: the sheet says what the
   const sheet = renderToString(h(BenchSheet, {})).replaceAll('\u00a0', ' ');
   // 25.3 L a load; 5.3 L × 80 g/L and the bucket’s own 0.85 kg.
   expect(sheet).toContain('1 full and 5.30 L: the last then reads 1.27 kg');
+  // The batch itself asks for no bucket's weight: the foam alone.
+  const say = speaker('metric');
+  const batch = answer(proportion, readWorksheet(proportion, {}, {}, say), say);
+  const rows =
+    batch.ok && proportion.tables![0]!.rows(batch.result as never, batch.values as never, say);
+  expect(String(rows).replaceAll('\u00a0', ' ')).toContain('1 full and 5.30 L (424 g)');
 });

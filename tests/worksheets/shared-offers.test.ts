@@ -1,19 +1,35 @@
 import { expect, test } from 'vitest';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
 import type { Fields } from '../../src/islands/fields.ts';
 import { benchKey } from '../../src/islands/worksheet.ts';
 import { sheets } from './all.ts';
 
-test('fields that share a place on the bench offer the same of what the reader’s batches teach', () => {
-  const offers = new Map<string, Set<string>>();
-  for (const sheet of sheets)
-    for (const [name, field] of Object.entries(sheet.fields as Fields)) {
-      const key = benchKey(sheet, name);
-      const lesson = (field.type === 'number' && field.learned?.key) || 'none';
-      offers.set(key, (offers.get(key) ?? new Set()).add(lesson));
-    }
-  const shared = Object.fromEntries(
-    [...offers].map(([key, lessons]) => [key, [...lessons].sort().join(', ')]),
+test('both worksheets that fill a form offer what the reader’s batches settled by', () => {
+  const offers = sheets.flatMap((sheet) =>
+    Object.entries(sheet.fields as Fields)
+      .filter(([name]) => benchKey(sheet, name) === 'pieces.settling')
+      .map(([, field]) => field.type === 'number' && field.learned?.key),
   );
-  expect(shared['pieces.settling']).toBe('form.settling');
-  expect(Object.entries(shared).filter(([, lessons]) => lessons.includes(', '))).toEqual([]);
+  expect(offers).toEqual(['form.settling', 'form.settling']);
+});
+
+test('a dilution is read alike wherever it is asked for, and a percentage is told as parts', () => {
+  const say = speaker('metric');
+  const asking = sheets.flatMap((sheet) =>
+    Object.keys(sheet.fields)
+      .filter((name) => benchKey(sheet, name) === 'foam.partsWater')
+      .map((name) => (t: string) => {
+        const entries = { 'foam.partsWater': { t, s: 'metric' as const } };
+        const field = readWorksheet(sheet, entries, {}, say).fields[name]!;
+        if (field.type !== 'number') throw new Error(name);
+        return field;
+      }),
+  );
+  expect(asking.length).toBeGreaterThan(2);
+  for (const read of asking) {
+    expect(read('1:40').value).toBe(40);
+    expect(read('2.5 %').problem).toContain('2.5\u00a0% is 1 part to 39.');
+    expect(read('0').problem).toMatch(/at least 1\.$/);
+  }
 });

@@ -6,6 +6,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
 
 const say = speaker('metric');
 const answered = (sheet: AnyWorksheet, typed: Readonly<Record<string, string>>) => {
@@ -40,6 +41,15 @@ describe('the foaming solution', () => {
       const worked = foamingSolution.working[1]!.put(values as never, result as never, say);
       expect(worked).toContain(kind === 'soap' ? 'With 3.28' : 'With 2.68');
     }
+  });
+
+  test('is doubted alike by the batch and by its own page', () => {
+    const doubtful = { glycerol: '20', partsWater: '2.5' };
+    expect(judged(proportion, doubtful)).toEqual(judged(foamingSolution, doubtful));
+    // Beside what is strange about the mix.
+    expect(judged(proportion, { ...doubtful, waterCement: '0.3' }).say).toMatch(
+      /w\/c of 0\.30.*of concentrate/,
+    );
   });
 
   test('much glycerol and much concentrate are both said, and 1 : 9 with a tenth of glycerol neither', () => {

@@ -68,11 +68,17 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
   const max = bound(field.max);
   const read = `${field.label}: read ${words(value)};`;
   if (min !== undefined && (field.aboveMin ? value <= min : value < min - dust))
-    return `${read} it must be ${field.aboveMin ? 'more than' : 'at least'} ${words(min)}.`;
+    return `${read} it must be ${field.aboveMin ? 'more than' : 'at least'} ${words(min)}.${field.oneTo ? asParts(value) : ''}`;
   if (max !== undefined && value > max + dust) return `${read} it must be at most ${words(max)}.`;
   if (field.whole && !Number.isInteger(value)) return `${read} it must be a whole number.`;
   return undefined;
 }
+
+/** A percentage typed where parts are asked for, as those parts. */
+const asParts = (share: number) =>
+  share > 0
+    ? ` ${+(share * 100).toPrecision(3)}\u00a0% is 1 part to ${+(1 / share - 1).toPrecision(3)}.`
+    : '';
 
 /** The sentence for a refusal by core that no worksheet words itself. */
 export function refused(error: DomainError, label: string, say: Say): string {

@@ -48,6 +48,7 @@ export const solutionFields = {
   partsWater: number('ratio', {
     label: 'N, parts of water to 1 of concentrate',
     usual: true,
+    oneTo: true,
     example: '40',
     min: '1',
     max: '500',

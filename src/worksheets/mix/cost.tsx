@@ -107,6 +107,7 @@ export default worksheet({
     }),
     partsWater: number('ratio', {
       label: 'Concentrate, 1 part to … parts of water',
+      oneTo: true,
       example: '40',
       min: '1',
       max: '500',

@@ -4,6 +4,7 @@ import { mixerLoads } from '../../core/mix/loads.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
+import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
 import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
@@ -111,9 +112,13 @@ export default worksheet({
       of: (r) => r.loads.each.water + r.loads.each.foamMass,
     },
   },
-  judge: ({ mix, loads }, v, say) => {
+  judge: ({ mix, loads, solution }, v, say) => {
     const each = loads.count === 1 ? 'in one load' : `in ${loads.count} equal loads`;
-    return judgeBy(mixDoubts(mix, v.foamDensity, say), {
+    const doubts = [
+      ...mixDoubts(mix, v.foamDensity, say),
+      solutionDoubt(solution, v.glycerol, say),
+    ];
+    return judgeBy(doubts, {
       verdict: 'good',
       say: `Mix the base first, ${each}; make the foam last, of ${say(v.foamDensity, 'density', { units: FOAM })}, and blend it in at once.`,
     });
@@ -184,7 +189,7 @@ export default worksheet({
         ['Foam, by weight', say(each.foamMass, 'mass'), say(mix.foamMass, 'mass')],
         [
           'Foam, by the bucket',
-          buckets(foamBuckets, v.bucket, say),
+          buckets(foamBuckets, v.bucket, say, v.foamDensity),
           count === 1 ? 'the same' : `${count} times that`,
         ],
       ],
