@@ -5,7 +5,6 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { READINGS } from '../../src/bench/records/readings.ts';
-import { $units } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -18,6 +17,7 @@ import { nextLoad } from '../../src/worksheets/mix/next-load.ts';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
+import { sheetBlanks } from '../../src/worksheets/shared/sheet-blanks.ts';
 import { solutionOrder } from '../../src/worksheets/shared/solution-order.ts';
 import { restsOn } from '../../src/worksheets/shared/still-example.ts';
 
@@ -77,27 +77,24 @@ test('the sheet has room for what was weighed in, filled and left over, of each 
   const cells = (head: string) =>
     new RegExp(`<th scope="row"[^>]*>${head}</th>(.*?)</tr>`).exec(sheet)![1]!;
   const blanks = (name: string) =>
-    new RegExp(`<dt>${name}[^<]*</dt>(.*?)</div>`).exec(sheet)![1]!.match(/<dd>/g)!.length;
+    new RegExp(`<dt>${name},[^<]*</dt>(.*?)</div>`).exec(sheet)![1]!.match(/<dd>/g)!.length;
   // The example is three loads: one amount, the sum, and three blanks.
   for (const head of ['Cement', 'Mixing water', 'Foam, 80.0[^<]*'])
     expect(cells(head).match(/<td><\/td>/g), head).toHaveLength(3);
-  const { full, placed, leftOver, depth, sunk } = READINGS;
-  for (const { label } of [full, placed, leftOver, depth, sunk])
-    expect(blanks(label), label).toBe(3);
+  const { placed, depth, sunk } = READINGS;
+  for (const name of [placed.label, 'Left over', depth.label, sunk.label, 'Bucket weighed'])
+    expect(blanks(name), name).toBe(3);
 });
 
 /** A blank without a unit is filled in with whatever the ruler or the jug says, and read as another later. */
 test('what is no time of the clock names its unit, as the reader measures', () => {
-  const heads = (system: 'metric' | 'us') => {
-    $units.set(system);
-    const sheet = renderToString(h(BenchSheet, {}));
-    $units.set('metric');
-    return [...sheet.matchAll(/<dt>([^<]*)<\/dt><dd>/g)].map(([, head]) => head!);
-  };
-  expect(heads('metric')).toContain('Top sank by, mm');
-  expect(heads('us')).toContain('Top sank by, in');
-  expect(heads('us')).toContain('Filled in the forms, gal');
-  expect(heads('metric').filter((head) => !/ at$|, (kg|L|mm|°C)$/.test(head))).toEqual([]);
+  const [metric, us] = [sheetBlanks('metric'), sheetBlanks('us')];
+  const sheet = renderToString(h(BenchSheet, {}));
+  for (const head of metric) expect(sheet).toContain(`<dt>${head}</dt>`);
+  expect(metric).toContain(`${READINGS.sunk.label}, mm`);
+  expect(us).toContain(`${READINGS.sunk.label}, in`);
+  expect(us).toContain(`${READINGS.placed.label}, gal`);
+  for (const head of [...metric, ...us]) expect(head).toMatch(/ at$|, (kg|L|mm|°C|lb|gal|in|°F)$/);
 });
 
 /** The sheet is used alone at the bench: what it says to mix must last the batch. */

@@ -12,25 +12,10 @@ import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { buckets, lastReads } from '../shared/buckets.ts';
 import { piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
+import { sheetBlanks } from '../shared/sheet-blanks.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
 import { restsOn, stillExample } from '../shared/still-example.ts';
 import waterHardness from '../water/water-hardness.tsx';
-
-const BLANKS = [
-  'Water temperature',
-  'Base mix finished at',
-  'Foam made at',
-  'Foam weighed',
-  'Bucket weighed',
-  'Added',
-  'Bucket weighed again',
-  'Placed at',
-  'Filled',
-  'Left over',
-  'Depth filled',
-  'Left proud by',
-  'Settled by',
-] as const;
 
 /** As many loads have room of their own on one page. */
 const MOST_LOADS = 3;
@@ -190,7 +175,7 @@ export default function BenchSheet() {
         opening. Lift with two. This part carries nothing but itself.
       </p>
       <dl class="sheet-blanks">
-        {BLANKS.map((blank) => (
+        {sheetBlanks(system).map((blank) => (
           <div>
             <dt>{blank}</dt>
             {toFill.map((load) => (
