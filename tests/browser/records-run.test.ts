@@ -365,6 +365,11 @@ describe.concurrent('from the bench', () => {
     await expect.poll(() => page.locator('#record-foamDensity').inputValue()).toBe('');
     await page.locator('#run-foam').fill('2.45');
     await expect.poll(() => page.locator('#record-foamDensity').inputValue()).toBe('80');
+    // 0.01 kg twice, and 0.2 of 20 L.
+    expect(await page.locator('#record-foamDensity-pm').inputValue()).toBe('1.1');
+    await page.locator('#run-foamMass').fill('2');
+    await expect.poll(() => page.locator('#record-foamVolume').inputValue()).toBe('25');
+    await page.locator('#record-foamVolume').fill('');
     await page.getByRole('button', { name: 'Exactly that' }).click();
 
     const small = await page.evaluate(() =>
@@ -438,6 +443,19 @@ describe.concurrent('from the bench', () => {
     await expect
       .poll(() => page.locator('[data-outcome]').innerText())
       .toContain('Foam that survived');
+    await page.locator('[data-onward]').click();
+    // 12.05 kg in 20 L.
+    expect(
+      await page.evaluate(() =>
+        ['part.wetDensity', 'curing.castAt'].map((key) =>
+          localStorage.getItem(`suds.bench.1.${key}`),
+        ),
+      ),
+    ).toEqual([expect.stringContaining('"602.5"'), expect.stringContaining(record!.date)]);
+    await page.getByRole('button', { name: 'Put mine back' }).click();
+    expect(await page.evaluate(() => localStorage.getItem('suds.bench.1.curing.castAt'))).toBe(
+      null,
+    );
   });
 
   test('the screen is kept on while a batch is run, again after a pause, and no longer', async ({
