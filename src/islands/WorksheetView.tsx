@@ -3,7 +3,7 @@ import type { Entry } from '../bench/entries.ts';
 import { notify } from '../bench/notices.ts';
 import { $entries, enter, keep, onBench, use } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
-import { isBy } from './engine/keeping.ts';
+import { heldElsewhere, isBy } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
 import { choices, inputId, isShown, pmId, type Reading } from './engine/reading.ts';
 import { type Say, speaker } from './engine/say.ts';
@@ -50,6 +50,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const problems = answered.ok ? [] : answered.problems;
   const problemAt = (input: string) =>
     input === typing.input ? undefined : problems.find((p) => p.input === input)?.say;
+  const elsewhere = answered.ok && heldElsewhere(sheet, answered, kept, say);
   const told = problems.filter(({ input }) => input !== typing.input);
 
   const onEntry =
@@ -120,6 +121,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
           <>
             <Results sheet={sheet} answered={answered} system={system} />
             <Verdict {...answered.judgement} />
+            {elsewhere && <p class="note">{elsewhere}</p>}
             {answered.notes.map((note) => (
               <p class="note">{note}</p>
             ))}

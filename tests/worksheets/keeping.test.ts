@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Kept } from '../../src/bench/entries.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
-import { mayKeep } from '../../src/islands/engine/keeping.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { heldElsewhere, mayKeep } from '../../src/islands/engine/keeping.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
 import type { Fields } from '../../src/islands/fields.ts';
+import pieces from '../../src/worksheets/placing/pieces.tsx';
 import { sheets } from './all.ts';
 
 describe('two worksheets that keep the same thing', () => {
@@ -48,6 +52,30 @@ describe('a result that rests on the example', () => {
     expect(mayKeep({ ...change, holder: { ...theirs, example: true } })).toBe(true);
     expect(mayKeep({ ...change, holder: undefined })).toBe(true);
     expect(mayKeep({ ...change, holder: { v: 1, from: sheet.question, by: sheet.id } })).toBe(true);
+  });
+});
+
+describe('what a worksheet answers and another one has', () => {
+  const shapes = { from: 'What does this form hold?', by: 'shapes' };
+  const told = (holder: Kept | undefined, system: 'metric' | 'us' = 'metric') => {
+    const say = speaker(system);
+    const found = answer(pieces, readWorksheet(pieces, {}, {}, say), say);
+    if (!found.ok) throw new Error('no answer');
+    return heldElsewhere(pieces, found, holder ? { 'batch.volume': holder } : {}, say);
+  };
+
+  test('is told with its number, where that is another', () => {
+    expect(told({ v: 0.06, ...shapes })).toBe(
+      'Foamed mix to make: what follows takes 60.0\u00a0L, from “What does this form hold?”.',
+    );
+    expect(told({ v: 0.06, ...shapes }, 'us')).toContain('15.9\u00a0gal');
+  });
+
+  test('is not told where it says the same, is its own, is missing or waits', () => {
+    expect(told({ v: 0.10512, ...shapes })).toBeUndefined();
+    expect(told({ v: 0.06, from: pieces.question, by: pieces.id })).toBeUndefined();
+    expect(told(undefined)).toBeUndefined();
+    expect(told({ waits: true, ...shapes })).toBeUndefined();
   });
 });
 

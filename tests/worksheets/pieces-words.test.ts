@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { type PieceRow, piecesInWords } from '../../src/worksheets/shared/pieces-words.ts';
+import {
+  countInWords,
+  type PieceRow,
+  piecesInWords,
+} from '../../src/worksheets/shared/pieces-words.ts';
 
 const row: PieceRow = {
   shape: 'slab',
@@ -30,4 +34,14 @@ test('says what is cast, by the measures that its shape has', () => {
 test('in inches for who reads in inches', () => {
   const inch = { ...row, length: 0.4572, width: 0.3048, thickness: 0.0508 };
   expect(piecesInWords([inch], speaker('us'))).toBe('12 slabs, 18 × 12 × 2\u00a0in');
+});
+
+test('of a form that another worksheet measured, how many, if that one counted them', () => {
+  const by = (from: string, v: number) => ({ v, from });
+  const shapes = 'What does this form hold?';
+  expect(countInWords(by(shapes, 0.06), by(shapes, 6))).toBe('6 pieces');
+  expect(countInWords(by(shapes, 0.06), by(shapes, 1))).toBe('1 piece');
+  expect(countInWords(by(shapes, 0.06), by('How much must I make?', 12))).toBe('');
+  expect(countInWords(by(shapes, 0.06), { waits: true, from: shapes })).toBe('');
+  expect(countInWords(by(shapes, 0.06), undefined)).toBe('');
 });

@@ -1,4 +1,7 @@
-import type { Kept } from '../../bench/entries.ts';
+import type { Kept, KeptResults } from '../../bench/entries.ts';
+import type { AnyWorksheet } from '../worksheet.ts';
+import type { Answered } from './answer.ts';
+import type { Say } from './say.ts';
 
 interface Sheet {
   readonly id: string;
@@ -37,3 +40,22 @@ export const mayKeep = ({
     has !== undefined &&
     // The example never takes what rests on the reader's own numbers alone.
     (!onExample || 'example' in holder));
+
+/** Where another worksheet has what this one answers too, and it differs: what later worksheets take, and whose. */
+export function heldElsewhere(
+  sheet: AnyWorksheet,
+  { numbers }: Answered,
+  kept: KeptResults,
+  say: Say,
+): string | undefined {
+  for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
+    const holder = kept[key];
+    const mine = numbers[name];
+    if (!mine || !holder || !('v' in holder) || isBy(holder, sheet)) continue;
+    const spec = sheet.results[name]!;
+    const theirs = say(holder.v, spec.kind, spec);
+    if (theirs !== say(mine.value, spec.kind, spec))
+      return `${spec.label}: what follows takes ${theirs}, from “${holder.from}”.`;
+  }
+  return undefined;
+}

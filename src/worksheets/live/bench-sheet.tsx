@@ -10,7 +10,7 @@ import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
 import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { buckets, lastReads } from '../shared/buckets.ts';
-import { piecesInWords } from '../shared/pieces-words.ts';
+import { countInWords, piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
 import { sheetBlanks } from '../shared/sheet-blanks.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
@@ -68,7 +68,9 @@ export default function BenchSheet() {
       : [say(part, kind, how), say(part * count, kind, how)];
   };
   const once = (text: string) => (count === 1 ? [text] : ['', text]);
-  const form = cast.outcome.ok && ofPieces && piecesInWords(cast.outcome.values.pieces, say);
+  const form = ofPieces
+    ? cast.outcome.ok && piecesInWords(cast.outcome.values.pieces, say)
+    : volume?.origin === 'kept' && countInWords(kept['batch.volume'], kept['batch.count']);
   // The invented rain butt is not the reader's.
   const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
   return (

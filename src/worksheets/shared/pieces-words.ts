@@ -1,3 +1,4 @@
+import type { Kept } from '../../bench/entries.ts';
 import type { Say } from '../../islands/engine/say.ts';
 
 /** A row of “How much must I make?”, in m. */
@@ -19,6 +20,12 @@ export const piecesInWords = (rows: readonly PieceRow[], say: Say): string =>
   rows
     .map((row) => `${row.count} ${row.shape}${row.count === 1 ? '' : 's'}, ${measures(row, say)}`)
     .join('; ');
+
+/** The same, as far as a worksheet that found the volume counted them: `6 pieces`. */
+export const countInWords = (volume: Kept | undefined, count: Kept | undefined): string =>
+  volume && count && 'v' in count && count.from === volume.from
+    ? `${count.v} ${count.v === 1 ? 'piece' : 'pieces'}`
+    : '';
 
 function measures(row: PieceRow, say: Say): string {
   const long = (metres: number) =>
