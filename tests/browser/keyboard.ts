@@ -1,10 +1,14 @@
 import type { Page } from 'playwright-core';
 
-/** Tabs until the element with this id has the focus; fails when no Tab reaches it. */
-export async function tabTo(page: Page, id: string): Promise<void> {
+/** Tabs until the element with this id has the focus, or back to it; fails when no Tab reaches it. */
+export async function tabTo(
+  page: Page,
+  id: string,
+  key: 'Tab' | 'Shift+Tab' = 'Tab',
+): Promise<void> {
   for (let presses = 0; presses < 400; presses++) {
     if ((await page.evaluate(() => document.activeElement?.id)) === id) return;
-    await page.keyboard.press('Tab');
+    await page.keyboard.press(key);
   }
   throw new Error(`no number of Tabs reached #${id}`);
 }
