@@ -22,17 +22,11 @@ export function solutionDoubt(
 ): Judgement | undefined {
   const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
   const strength = strengthOf(solution);
-  const doubts = [
-    ...(glycerol > MUCH
-      ? [
-          `${share(glycerol)} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
-        ]
-      : []),
-    ...(strength > MUCH + DUST
-      ? [
-          `${share(strength)} of concentrate is far more than the one in forty a test starts from. Check which way the label counts.`,
-        ]
-      : []),
-  ];
-  return doubts.length > 0 ? { verdict: 'look', say: doubts.join(' ') } : undefined;
+  const words = [
+    glycerol > MUCH &&
+      `${share(glycerol)} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
+    strength > MUCH + DUST &&
+      `${share(strength)} of concentrate is far more than the one in forty a test starts from. Check which way the label counts.`,
+  ].filter(Boolean);
+  return words.length > 0 ? { verdict: 'look', say: words.join(' ') } : undefined;
 }
