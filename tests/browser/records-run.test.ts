@@ -285,7 +285,10 @@ describe.concurrent('from the bench', () => {
     const kg = (t: string) => ({ t, u: 'kg', s: 'metric' as const });
     const { readings } = slabs('x');
     await leave(page, [
-      slabs('fair', { readings: { ...readings, water: kg('5.43'), cement: kg('13.57') } }),
+      slabs('fair', {
+        readings: { ...readings, water: kg('5.43'), cement: kg('13.57') },
+        corrections: [{ weighed: 660, foam: 0.001 }],
+      }),
       slabs('odd', {
         readings: {
           ...readings,
@@ -305,6 +308,8 @@ describe.concurrent('from the bench', () => {
     const line = (name: string) => page.locator('tr', { hasText: name }).innerText();
     expect(await line('Slabs fair')).toContain('0.40');
     expect(await line('Slabs fair')).not.toContain('look again');
+    // As first weighed: the correction mended the mix, not the plan.
+    expect(await line('Slabs fair')).toMatch(/660.kg\/m³, corrected to \d+.kg\/m³\s+\+10\.0.%/);
     expect(await line('Slabs odd')).toMatch(/2\.50, look again[\s\S]*1200.kg\/m³.*look again/);
     expect((await page.locator('.compare .verdict').allInnerTexts()).join()).toContain(
       '“Slabs odd” has a reading',
