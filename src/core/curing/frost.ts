@@ -88,9 +88,9 @@ export function frostGuard(of: {
  */
 export function firstAtOrBelow(history: TemperatureHistory, level: number): number | undefined {
   const { times, temperatures } = history;
-  if (temperatures[0]! <= level) return times[0];
   const i = temperatures.findIndex((t) => t <= level);
-  if (i < 0) return undefined;
+  // From the first moment on, or never: no time stands at −1.
+  if (i < 1) return times[i];
   const [a, b] = [temperatures[i - 1]!, temperatures[i]!];
   return times[i - 1]! + ((a - level) / (a - b)) * (times[i]! - times[i - 1]!);
 }

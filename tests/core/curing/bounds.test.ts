@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { arrheniusFactor, fhpFactor } from '../../../src/core/curing/age-factor.ts';
+import { dinCuring } from '../../../src/core/curing/curing-rules.ts';
 import { evaporationUno } from '../../../src/core/curing/evaporation.ts';
-import { steadyFace } from '../../../src/core/curing/heat/face.ts';
+import { steadyFace, throughLayers } from '../../../src/core/curing/heat/face.ts';
 import {
   dailyHistory,
   steadyHistory,
@@ -36,8 +37,21 @@ test('temperatures of a cure lie from 150 to 500 K, as every comment says', () =
       activationEnergy: { takes: [0, 200_000], refuses: [-1, 200_001] },
     },
   );
+  expectLimits(
+    ({ surfaceTemperature }) => dinCuring({ surfaceTemperature, gain: 'slow' }),
+    { surfaceTemperature: 293 },
+    { surfaceTemperature: kelvin },
+  );
   const history = steadyHistory({ temperature: 293, duration: 60 });
   expectLimits(({ datum }) => nurseSaul({ history, datum }), { datum: 263 }, { datum: kelvin });
+});
+
+test('a film that lets nothing through is none', () => {
+  expectLimits(
+    ({ film }) => throughLayers({ film, layers: [{ thickness: 0.02, conductivity: 0.13 }] }),
+    { film: 8 },
+    { film: { takes: [1e-3], refuses: [0, -8, Number.NaN] } },
+  );
 });
 
 test('growth, weather and clean water end where their comments say', () => {

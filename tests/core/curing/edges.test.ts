@@ -11,6 +11,11 @@ const DAY = 86_400;
 test('a history that begins cold was cold from its first moment', () => {
   const history = { times: [600, 4200], temperatures: [272, 280], gaps: [] };
   expect(firstAtOrBelow(history, 273.15)).toBe(600);
+  expect(firstAtOrBelow(history, 272)).toBe(600);
+  // One that only touches the level is there at that moment.
+  expect(
+    firstAtOrBelow({ times: [0, 60, 120], temperatures: [280, 275, 280], gaps: [] }, 275),
+  ).toBe(60);
   expect(firstAtOrBelow({ ...history, temperatures: [280, 272] }, 276)).toBe(2400);
   expect(firstAtOrBelow(history, 270)).toBeUndefined();
 });

@@ -125,6 +125,36 @@ describe('hydration', () => {
     expect(found.referenceTemperature).toBeCloseTo(294.25, 9);
   });
 
+  test('each compound, and the fineness, has its own power in the curve', () => {
+    const pure = { c3s: 1, c3a: 1, c4af: 1, so3: 1 };
+    const one = hydrationOf({ compounds: pure, blaine: 1 });
+    // Schindler & Folliard 2005, from memory: the factors, and the powers of τ, β and the activation energy.
+    expect(one.tau).toBeCloseTo(66.78 * 3600, 6);
+    expect(one.beta).toBeCloseTo(181.4, 9);
+    expect(one.activationEnergy).toBeCloseTo(22_100, 6);
+    const powers = {
+      c3a: [-0.154, 0.146, 0.3],
+      c3s: [-0.401, 0.227, 0],
+      c4af: [0, 0, 0.25],
+      so3: [-0.758, 0.558, 0],
+    };
+    const expectPowers = (half: typeof one, by: number, ofTau: readonly number[]) => {
+      const found = [
+        half.tau / one.tau,
+        half.beta / one.beta,
+        half.activationEnergy / one.activationEnergy,
+      ];
+      expect(found.map((ratio) => Math.log(ratio) / Math.log(by))).toEqual(
+        ofTau.map((power) => expect.closeTo(power, 9)),
+      );
+    };
+    for (const [name, power] of Object.entries(powers))
+      expectPowers(hydrationOf({ compounds: { ...pure, [name]: 0.5 }, blaine: 1 }), 0.5, power);
+    expectPowers(hydrationOf({ compounds: pure, blaine: 400 }), 400, [-0.804, -0.535, 0.35]);
+    expect(() => hydrationOf({ compounds: pure, blaine: 0 })).toThrow('blaine');
+    expect(() => hydrationOf({ compounds: { ...pure, so3: 0 }, blaine: 1 })).toThrow('so3');
+  });
+
   test('the plain curve is half way at its half age', () => {
     expect(simpleDegreeOfHydration({ age: 40_000, halfAge: 40_000 })).toBe(0.5);
     expectLimits(

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { arrheniusFactor } from '../../../../src/core/curing/age-factor.ts';
 import { conduct } from '../../../../src/core/curing/heat/conduction.ts';
-import { steadyFace } from '../../../../src/core/curing/heat/face.ts';
+import { type Face, steadyFace } from '../../../../src/core/curing/heat/face.ts';
 import { degreeOfHydration, ORDINARY_CEMENT } from '../../../../src/core/curing/heat/hydration.ts';
 import {
   coldestFace,
@@ -11,6 +11,7 @@ import {
   temperatureInside,
 } from '../../../../src/core/curing/heat/inside.ts';
 import { mostFreshConductivity } from '../../../../src/core/curing/heat/thermal-properties.ts';
+import { temperatureHistory } from '../../../../src/core/curing/history.ts';
 import { air, DAY, slab } from './slab.ts';
 
 describe('hydration in the slab', () => {
@@ -129,6 +130,41 @@ describe('heat inside a part', () => {
     // A face below 0 °C alone is none of the cells'.
     const touched = steadyFace({ temperature: 273, transfer: Number.POSITIVE_INFINITY });
     expect(codes({ thickness: 0.2, near: touched, duration: 3600 })).toEqual([]);
+  });
+
+  describe('of parts that make none', () => {
+    const inert = { ...part, mix: { cement: 0, water: 400 }, conductivity: 0.4, duration: 3600 };
+    const codes = (initialTemperature: number, face: Face, more: object = {}) =>
+      heatInside({ ...inert, initialTemperature, near: face, far: face, ...more }).notes.map(
+        ({ code }) => code,
+      );
+    const held = (temperature: number) =>
+      steadyFace({ temperature, transfer: Number.POSITIVE_INFINITY });
+
+    test('the limits themselves are not passed: 70 °C, the boil, and 20 K from inside to face', () => {
+      expect(codes(343.15, held(343.15))).toEqual([]);
+      expect(codes(343.16, held(343.16))).toEqual(['too-hot']);
+      expect(codes(373.15, held(373.15))).toEqual(['outside-range', 'too-hot']);
+      expect(codes(373.16, held(373.16))).toEqual(['outside-range', 'boils', 'too-hot']);
+      expect(codes(293.5, held(273.5))).toEqual([]);
+      // The cooler face is the one that counts, whichever it is.
+      for (const cold of ['near', 'far'])
+        expect(codes(293.5, held(293.5), { [cold]: held(273.25) })).toEqual(['steep']);
+    });
+
+    test('a frost that is over by the end is told all the same, and so is a heat', () => {
+      const weather = (middle: number): Face => ({
+        ambient: temperatureHistory({
+          times: [0, DAY, 2 * DAY],
+          temperatures: [293, middle, 293],
+        }),
+        coverings: [{ from: 0, transfer: 25 }],
+      });
+      const over = { thickness: 0.05, duration: 3 * DAY };
+      expect(codes(293, weather(260), over)).toContain('outside-range');
+      expect(codes(293, weather(365), over)).toContain('outside-range');
+      expect(codes(293, weather(280), over)).toEqual([]);
+    });
   });
 
   test('a chosen conductivity takes the place of the most the mix can', () => {

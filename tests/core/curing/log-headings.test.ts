@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest';
+import { headingsAbove } from '../../../src/core/curing/log-headings.ts';
+
+/** Rows with a mark between their cells; the last is the first reading. */
+const above = (...lines: readonly string[]) => {
+  const rows = lines.map((line) => line.split(';'));
+  return headingsAbove(rows, rows.length - 1);
+};
+
+describe('the headings of a log', () => {
+  test('are the nearest row that says what a column is, whatever is noted below it', () => {
+    const first = above('Time;Temp (°F)', 'begun;by hand', '08:00;50');
+    expect([first.named(0), first.named(1)]).toEqual(['time', 'temperature']);
+    expect(first.all).toBe('Time Temp (°F)');
+    const nearer = above('Time;RH %', 'Time;Temp (°C)', 'begun;by hand', '08:00;50');
+    expect(nearer.named(1)).toBe('temperature');
+  });
+
+  test('need say it of one column only', () => {
+    const { named, all } = above('Time;Slab 1', 'begun;by hand', '08:00;50');
+    expect(all).toBe('Time Slab 1');
+    expect([named(0), named(1)]).toEqual(['time', undefined]);
+  });
+
+  test('that say nothing are the nearest row with anything in it', () => {
+    const { all, over, named } = above('made here;2026', 'Shed;Slab', ';', '08:00;50');
+    expect(all).toBe('Shed Slab');
+    expect(over(1)).toBe('Slab');
+    expect(named(1)).toBeUndefined();
+  });
+
+  test('are looked for above the first reading, no further than twenty rows', () => {
+    const rows = (blank: number) => [
+      ['Time', 'Temp (°C)'],
+      ...Array.from({ length: blank }, () => ['', '']),
+      ['08:00', '12'],
+      ...Array.from({ length: 40 }, () => ['09:00', '13']),
+      ['Time', 'Temp (°F)'],
+    ];
+    expect(headingsAbove(rows(0), 1).over(1)).toBe('Temp (°C)');
+    expect(headingsAbove(rows(19), 20).all).toBe('Time Temp (°C)');
+    expect(headingsAbove(rows(20), 21).all.trim()).toBe('');
+    expect(headingsAbove(rows(0).slice(1), 0).all).toBe('');
+  });
+
+  test('take in the line above them when it has as many cells, and no other', () => {
+    expect(above('made;2026', 'Shed;Slab', 'Time;Temp', '08:00;5').over(1)).toBe('Slab Temp');
+    expect(above('Logger 7', 'Time;Temp', '08:00;5').over(0)).toBe('Time');
+    expect(above('Shed;', 'Time; Temp ', '08:00;5').over(1)).toBe('Temp');
+  });
+
+  test('are words: a number above a column is none of it', () => {
+    const { over, all } = above('Box;3', 'Time;4', '08:00;5');
+    expect(over(0)).toBe('Box Time');
+    expect(over(1)).toBe('');
+    expect(all.trim()).toBe('Time');
+  });
+
+  test('stand over no column where the rows have another number of cells', () => {
+    const { aligned, over, named, all } = above('Time;Temp (°F)', '08:00;50;20');
+    expect(aligned).toBe(false);
+    expect([over(1), named(1)]).toEqual(['', undefined]);
+    expect(all).toBe('Time Temp (°F)');
+    // Blank cells at the end of a row are none.
+    expect(above('Time;Temp (°F)', '08:00;50;').named(1)).toBe('temperature');
+  });
+});
