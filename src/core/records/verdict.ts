@@ -1,4 +1,4 @@
-import { DomainError } from '../domain-error.ts';
+import { DomainError, demand } from '../domain-error.ts';
 import { isBaseMix } from '../mix/water-cement-limits.ts';
 import { firstOrder } from '../uncertainty/first-order.ts';
 import { type BatchWeighed, type Particles, type Reconciled, reconcile } from './reconcile.ts';
@@ -62,74 +62,87 @@ const TOO_DOUBTFUL = 0.25;
  *   thakrele-2014 (w/c 1.25)
  */
 export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict {
+  for (const doubt of Object.values(u)) demand('uncertainty', doubt, 'count', { min: 0 });
   const found = reconcile(batch);
+  // What was not read is not in doubt.
   const names = (Object.keys(u) as (keyof BatchWeighed)[]).filter(
-    (name) => batch[name] !== undefined && (u[name] ?? 0) > 0,
+    (name) => batch[name] !== undefined,
   );
-  const at = (pick: (r: Reconciled) => number | undefined) => {
+  const doubtOf = (result: Result): number => {
     const f = (x: readonly number[]) =>
-      pick(reconcile({ ...batch, ...Object.fromEntries(names.map((name, i) => [name, x[i]])) })) ??
-      Number.NaN;
+      result(reconcile({ ...batch, ...Object.fromEntries(names.map((name, i) => [name, x[i]])) }));
     try {
       return firstOrder(
         f,
         names.map((name) => batch[name] as number),
         names.map((name) => u[name]!),
-      );
+      ).u;
     } catch (error) {
-      if (!(error instanceof DomainError) || names.length === 0) throw error;
+      if (!(error instanceof DomainError)) throw error;
       // A reading at the edge of what can be has no slope to carry its doubt along.
-      return { value: f(names.map((name) => batch[name] as number)), u: Infinity, parts: [] };
+      return Infinity;
     }
   };
-  const survival = at((r) => r.survival);
-  const missing = found.missing === undefined ? undefined : at((r) => r.missing);
-  const { finding, gap, of } = contradiction(found, survival.u, missing?.u ?? 0);
-  const pick = of === 'missing' ? (r: Reconciled) => r.missing! : (r: Reconciled) => r.survival;
+  const uSurvival = doubtOf(survival);
+  const uMissing = found.missing === undefined ? undefined : doubtOf(missing);
+  const { finding, off } = contradiction(found, uSurvival, uMissing ?? 0);
   return {
     ...found,
     finding,
     u: {
-      wetDensity: at((r) => r.wetDensity).u,
-      yield: at((r) => r.yield).u,
-      survival: survival.u,
-      air: at((r) => r.air).u,
-      waterCement: at((r) => r.waterCement).u,
+      wetDensity: doubtOf((r) => r.wetDensity),
+      yield: doubtOf((r) => r.yield),
+      survival: uSurvival,
+      air: doubtOf((r) => r.air),
+      waterCement: doubtOf((r) => r.waterCement),
     },
-    uMissing: missing?.u,
-    suspects: of ? suspects(batch, names, u, pick, gap) : [],
+    uMissing,
+    suspects: off ? suspects(batch, names, u, off) : [],
   };
 }
 
-function contradiction(found: Reconciled, u: number, uMissing: number) {
-  const none = { gap: 0, of: undefined };
-  if (!isBaseMix(found.waterCementBase)) return { finding: 'no-such-base-mix', ...none } as const;
+type Result = (r: Reconciled) => number;
+
+const survival: Result = (r) => r.survival;
+/** Asked only where mass in and out were measured. */
+const missing: Result = (r) => r.missing!;
+
+/** A result that cannot be, and what would have to be added to it. */
+interface Off {
+  readonly result: Result;
+  readonly gap: number;
+}
+
+function contradiction(
+  found: Reconciled,
+  u: number,
+  uMissing: number,
+): { readonly finding: Finding; readonly off?: Off } {
+  if (!isBaseMix(found.waterCementBase)) return { finding: 'no-such-base-mix' };
   if (found.survival < -CONTRADICTION * u)
-    return { finding: 'heavier-than-airless', gap: -found.survival, of: 'survival' } as const;
+    return { finding: 'heavier-than-airless', off: { result: survival, gap: -found.survival } };
   if (found.survival > 1 + CONTRADICTION * u)
-    return { finding: 'more-air-than-foam', gap: 1 - found.survival, of: 'survival' } as const;
-  const { missing = 0, massIn } = found;
-  if (missing < -CONTRADICTION * uMissing && missing < 0)
-    return { finding: 'gained-mass', gap: -missing, of: 'missing' } as const;
-  if (missing > Math.max(CONTRADICTION * uMissing, FILM * massIn))
-    return { finding: 'lost-mass', gap: -missing, of: 'missing' } as const;
-  if (u > TOO_DOUBTFUL) return { finding: 'cannot-tell', ...none } as const;
-  return { finding: 'consistent', ...none } as const;
+    return { finding: 'more-air-than-foam', off: { result: survival, gap: 1 - found.survival } };
+  const { missing: lost = 0, massIn } = found;
+  const off = { result: missing, gap: -lost };
+  if (lost < -CONTRADICTION * uMissing) return { finding: 'gained-mass', off };
+  if (lost > Math.max(CONTRADICTION * uMissing, FILM * massIn))
+    return { finding: 'lost-mass', off };
+  return { finding: u > TOO_DOUBTFUL ? 'cannot-tell' : 'consistent' };
 }
 
 function suspects(
   batch: BatchWeighed & Particles,
   names: readonly (keyof BatchWeighed)[],
   u: Doubts,
-  pick: (r: Reconciled) => number,
-  gap: number,
+  { result, gap }: Off,
 ): Suspect[] {
   const all = names.flatMap((reading) => {
     const x = batch[reading] as number;
     const step = u[reading]! / 10;
     try {
       const slope =
-        (pick(reconcile({ ...batch, [reading]: x + step })) - pick(reconcile(batch))) / step;
+        (result(reconcile({ ...batch, [reading]: x + step })) - result(reconcile(batch))) / step;
       const by = gap / slope;
       return Number.isFinite(by) ? [{ reading, by, doubts: Math.abs(by) / u[reading]! }] : [];
     } catch (error) {

@@ -25,6 +25,14 @@ describe('learning', () => {
     expect(1 - next.low).toBeCloseTo(2.776445 * Math.sqrt(1.875), 5);
   });
 
+  test('two batches, by hand', () => {
+    // κ = 3, ν = 5, m = 6/3; ν s² = 3 + (1 + 1) about their middle + (1 · 2/3) · 3², 11 in all.
+    const { estimate, t } = learn({ values: [2, 4], prior });
+    expect(estimate).toBeCloseTo(2, 12);
+    expect(t.freedom).toBe(5);
+    expect(t.scale).toBeCloseTo(Math.sqrt((11 / 5) * (4 / 3)), 12);
+  });
+
   test('by factors, a batch twice as far off as expected moves it by the root', () => {
     const l = learn({ values: [4], prior: { ...prior, mean: 1, log: true } });
     expect(l.estimate).toBeCloseTo(2, 12);

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
+import { reconcile } from '../../../src/core/records/reconcile.ts';
+import { judgeBatch } from '../../../src/core/records/verdict.ts';
+
+/**
+ * Figures that binary fractions hold exactly. 2 kg of cement, 1 of water and 1 of the foam's liquid take
+ * 3/1024 m³ without gas and weigh 4 kg; the foam brought 1/1024 m³ of gas.
+ */
+const even = {
+  cement: 2,
+  water: 1,
+  sand: 0,
+  foamVolume: 1 / 512,
+  foamDensity: 512,
+  foamAdded: 0,
+  baseAdded: 0,
+  tare: 1,
+  full: 5,
+  vessel: 1 / 256,
+  cementDensity: 2048,
+  sandDensity: 2048,
+  waterDensity: 1024,
+};
+
+describe('without doubts the readings are judged to the last digit', () => {
+  test('a foam that lived whole is no more than was brought', () => {
+    expect(reconcile(even).survival).toBe(1);
+    expect(judgeBatch(even, {}).finding).toBe('consistent');
+    expect(judgeBatch({ ...even, full: 4.999 }, {}).finding).toBe('more-air-than-foam');
+  });
+
+  test('a foam that died whole leaves no mix too heavy', () => {
+    // With 2 kg of sand, 1/1024 m³ more of solids, and 6 kg in 1/256 m³: no gas is left.
+    const dead = { ...even, sand: 2, full: 7 };
+    expect(reconcile(dead).survival).toBe(0);
+    expect(judgeBatch(dead, {}).finding).toBe('consistent');
+    expect(judgeBatch({ ...dead, full: 7.001 }, {}).finding).toBe('heavier-than-airless');
+  });
+
+  test('mass that came out to the gram was neither lost nor gained', () => {
+    const all = { ...even, placed: 1 / 256, leftOver: 0 };
+    expect(judgeBatch(all, {})).toMatchObject({ missing: 0, uMissing: 0, finding: 'consistent' });
+    expect(judgeBatch({ ...all, leftOver: 0.001 }, {}).finding).toBe('gained-mass');
+  });
+});
+
+describe('mass that is missing', () => {
+  const out = (kg: number, u: number) =>
+    judgeBatch({ ...even, placed: 0, leftOver: kg }, { leftOver: u });
+
+  test('sticks to tools up to a hundredth of the batch, however well it was weighed', () => {
+    expect(out(4 - 0.039, 0.001).finding).toBe('consistent');
+    expect(out(4 - 0.041, 0.001).finding).toBe('lost-mass');
+  });
+
+  test('is lost, and what is too much gained, beyond two deviations of what was weighed', () => {
+    expect(out(4 - 0.19, 0.1).finding).toBe('consistent');
+    expect(out(4 - 0.21, 0.1).finding).toBe('lost-mass');
+    expect(out(4 + 0.19, 0.1).finding).toBe('consistent');
+    expect(out(4 + 0.21, 0.1).finding).toBe('gained-mass');
+  });
+
+  test('is as doubtful as what was left over, and unknown where that was not weighed', () => {
+    expect(out(3.8, 0.1).uMissing).toBeCloseTo(0.1, 9);
+    expect(judgeBatch(even, { full: 0.01 }).uMissing).toBeUndefined();
+  });
+});
+
+describe('the doubts of the results', () => {
+  test('of a bucket weighed to a hundredth: by hand', () => {
+    // m = 4 ± 0.04 kg: density and yield to a hundredth. Air is 1 − V₀/V, so V₀/V = ¾ of that; the gas is a
+    // quarter of the yield, so its survival is four times as doubtful.
+    const { u } = judgeBatch(even, { full: 0.04 });
+    expect(u.wetDensity / 1024).toBeCloseTo(0.01, 6);
+    expect(u.yield * 256).toBeCloseTo(0.01, 6);
+    expect(u.air).toBeCloseTo(0.0075, 6);
+    expect(u.survival).toBeCloseTo(0.04, 6);
+    expect(u.waterCement).toBe(0);
+  });
+
+  test('of the water weighed: over the cement', () => {
+    expect(judgeBatch(even, { water: 0.1 }).u.waterCement).toBeCloseTo(0.1 / 2, 9);
+  });
+
+  test('no reading that was not taken brings any', () => {
+    const u = { full: 0.01, vessel: 1e-5 };
+    expect(judgeBatch(even, { ...u, placed: 0.001, leftOver: 0.1 })).toEqual(judgeBatch(even, u));
+  });
+
+  test('are none below nothing', () => {
+    expect(() => judgeBatch(even, { full: -0.01 })).toThrow(DomainError);
+    expect(() => judgeBatch(even, { full: -0.01 })).toThrow('uncertainty');
+  });
+});
