@@ -5,7 +5,7 @@ import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { cementDensity, sandCement, waterCement } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending. Common practice, no source. */
 const NEAR = 0.02;
@@ -65,15 +65,7 @@ export default worksheet({
       units: PERCENT,
       folded: true,
     }),
-    cementDensity: number('density', {
-      label: 'Density of the cement’s particles',
-      example: '3150 kg/m3',
-      plusMinus: '30 kg/m3',
-      min: '2000 kg/m3',
-      max: '4000 kg/m3',
-      units: DENSITY,
-      folded: true,
-    }),
+    cementDensity: { ...cementDensity, plusMinus: '30 kg/m3' },
   },
   work: (v) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.jug });

@@ -2,7 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { cementDensity, sandCement, waterCement } from './recipe-fields.ts';
 
 export const landingFields = {
   target: number('density', {
@@ -117,15 +117,7 @@ export const landingFields = {
     example: 'same',
     folded: true,
   }),
-  cementDensity: number('density', {
-    label: 'Density of the cement’s particles',
-    example: '3150 kg/m3',
-    plusMinus: '30 kg/m3',
-    min: '1000 kg/m3',
-    max: '5000 kg/m3',
-    units: DENSITY,
-    folded: true,
-  }),
+  cementDensity: { ...cementDensity, plusMinus: '30 kg/m3' },
   together: number('ratio', {
     label: 'How far the weighings err together',
     help: 'A correlation: 0 for errors of their own, 1 for one scale that reads everything a little off.',

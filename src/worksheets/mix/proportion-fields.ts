@@ -2,7 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
-import { foamDensity, sandCement, waterCement } from './recipe-fields.ts';
+import { cementDensity, foamDensity, sandCement, waterCement } from './recipe-fields.ts';
 
 export const proportionFields = {
   volume: number('volume', {
@@ -43,6 +43,7 @@ export const proportionFields = {
     folded: true,
   }),
   sandCement,
+  cementDensity,
   foamDensity,
   partsWater: number('ratio', {
     label: 'Concentrate, 1 part to … parts of water',
@@ -91,7 +92,7 @@ export const proportionFields = {
   }),
   convention: choice({
     label: 'The foam’s own mass',
-    help: 'The trade has two conventions. The bucket on the scale counts it.',
+    help: 'The bucket on the scale counts it.',
     options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
     example: 'foam-counted',
     folded: true,

@@ -1,5 +1,5 @@
 import { foamingSolution } from '../../core/foam/solution.ts';
-import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
+import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
@@ -22,6 +22,7 @@ export default worksheet({
       waterCement: v.waterCement,
       waterCementOf: v.counts,
       sandCement: v.sandCement,
+      cementDensity: v.cementDensity,
       foamDensity: v.foamDensity,
       convention: v.convention,
       survival: v.foamLives,
@@ -50,7 +51,7 @@ export default worksheet({
     foamMass: { label: 'Foam, by weight', kind: 'mass', of: (r) => r.mix.foamMass },
     solution: {
       label: 'Foaming solution to mix',
-      note: 'with what is wasted, and what fills tank foot, hose and lance',
+      note: 'with what is wasted or stays in the hose',
       kind: 'volume',
       of: (r) => r.solution.solutionVolume,
       units: LITRES,
@@ -124,7 +125,7 @@ export default worksheet({
     });
   },
   notes: ({ mix }, v, say) => [
-    `If the foam’s mass is ignored, the same batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read. Know which one a figure means.`,
+    `If the foam’s mass is ignored, the same batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read.`,
     ...sandTakenAsDry(v),
   ],
   refusals: mixRefusals,
@@ -161,11 +162,11 @@ export default worksheet({
         `Volume: base mix ${say(mix.baseVolume, 'volume', { units: LITRES })} + foam as it is left ${say(mix.volume - mix.baseVolume, 'volume', { units: LITRES })} = ${say(mix.volume, 'volume', { units: LITRES })}`,
     },
   ],
-  figure: ({ result: { mix }, say }) => (
+  figure: ({ values, result: { mix }, say }) => (
     <Bucket
       title="The batch by volume"
       parts={[
-        { name: 'cement', fill: 'cement', volume: mix.cement / CEMENT_DENSITY },
+        { name: 'cement', fill: 'cement', volume: mix.cement / values.cementDensity },
         { name: 'sand', fill: 'sand', volume: mix.sand / SAND_DENSITY },
         { name: 'water', fill: 'water', volume: mix.water / MIX_WATER_DENSITY },
         { name: 'foam', fill: 'foam', volume: mix.volume - mix.baseVolume },

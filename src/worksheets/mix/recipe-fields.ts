@@ -1,5 +1,5 @@
 import { number } from '../../islands/fields.ts';
-import { FOAM, LITRES } from '../shared/amounts.ts';
+import { DENSITY, FOAM, LITRES } from '../shared/amounts.ts';
 
 /** The recipe's two ratios, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
@@ -22,6 +22,17 @@ export const sandCement = number('ratio', {
   max: '10',
   units: { metric: '1', us: '1' },
   bench: 'mix.sandCement',
+});
+
+/** Of the grains, not of the bagful: blended cements are lighter than Portland cement. */
+export const cementDensity = number('density', {
+  label: 'Density of the cement’s particles',
+  example: '3150 kg/m3',
+  min: '2000 kg/m3',
+  max: '4000 kg/m3',
+  units: DENSITY,
+  bench: 'mix.cementDensity',
+  folded: true,
 });
 
 /** Said beside a dry density for which nobody asked what the grains hold. */
