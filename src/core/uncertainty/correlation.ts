@@ -23,7 +23,7 @@ export function correlationFactor(correlation: readonly (readonly number[])[]): 
   const factor = Array.from({ length: size }, () => new Array<number>(size).fill(0));
   for (let i = 0; i < size; i++) {
     for (let j = 0; j <= i; j++) {
-      const r = correlation[i]?.[j] ?? Number.NaN;
+      const r = correlation[i]![j] ?? Number.NaN;
       demand('correlation', r, 'count', { min: -1, max: 1 });
       let rest = r;
       for (let k = 0; k < j; k++) rest -= factor[i]![k]! * factor[j]![k]!;

@@ -58,19 +58,18 @@ export function secondOrder(
   const value = f(x);
   const places = x.map((_, i) => i).filter((i) => u[i]! > 0);
   // In steps of STEP × uᵢ from x; every derivative comes out times its uᵢ at once. Each point serves several.
-  const known = new Map<number, number>();
+  const known = new Map<string, number>();
   const at = (i: number, steps: number, j = i, more = 0): number => {
     // With j = i the moves add up: two steps, none, and two steps back.
     if (i === j && more !== 0) return at(i, steps + more);
     if (i > j) return at(j, more, i, steps);
     if (steps === 0) return value;
-    // Steps run from −2 to 2.
-    const key = (i * x.length + j) * 25 + (steps + 2) * 5 + more + 2;
+    const key = `${i} ${steps} ${j} ${more}`;
     const found = known.get(key);
     if (found !== undefined) return found;
     const moved = [...x];
     moved[i] = moved[i]! + steps * STEP * u[i]!;
-    if (more !== 0) moved[j] = moved[j]! + more * STEP * u[j]!;
+    moved[j] = moved[j]! + more * STEP * u[j]!;
     const asked = f(moved);
     known.set(key, asked);
     return asked;

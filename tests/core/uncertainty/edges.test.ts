@@ -13,7 +13,26 @@ describe('correlations', () => {
       [1, 1, 0.5],
       [0, 0.5, 1],
     ];
-    expect(() => correlationFactor(torn)).toThrow(/cannot-all-hold/);
+    expect(() => correlationFactor(torn)).toThrow(
+      expect.objectContaining({
+        quantity: 'correlation',
+        value: -0.5,
+        allowed: { min: 0 },
+        because: 'cannot-all-hold',
+      }),
+    );
+  });
+
+  test('a coefficient lies from −1 to 1', () => {
+    const pair = (r: number) => [
+      [1, r],
+      [r, 1],
+    ];
+    for (const r of [-1, 1]) expect(correlationFactor(pair(r))[1]).toEqual([r, 0]);
+    for (const r of [-1.01, 1.01])
+      expect(() => correlationFactor(pair(r))).toThrow(
+        expect.objectContaining({ value: r, allowed: { min: -1, max: 1 } }),
+      );
   });
 
   test('a matrix with a gap is refused', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError, demand, Unsettled } from '../../../src/core/domain-error.ts';
 import { firstOrderCorrelated } from '../../../src/core/uncertainty/correlated.ts';
-import { firstOrder } from '../../../src/core/uncertainty/first-order.ts';
+import { contributions, firstOrder } from '../../../src/core/uncertainty/first-order.ts';
 
 const ratio = ([a, b]: readonly number[]) => a! / b!;
 
@@ -118,6 +118,30 @@ describe('the edge of the domain', () => {
   });
 });
 
+test('what a reading brings has the sign of its slope', () => {
+  const { value, signed } = contributions(([a, b]) => 2 * a! - 3 * b!, [5, 1], [0.1, 0.2]);
+  expect(value).toBe(7);
+  expect(signed).toEqual([expect.closeTo(0.2, 9), expect.closeTo(-0.6, 9)]);
+});
+
+test('a model is asked at the reading itself and once on either side, evenly', () => {
+  const asked: number[] = [];
+  const f = ([a]: readonly number[]) => {
+    asked.push(a!);
+    return a! ** 2;
+  };
+  firstOrder(f, [3], [0.25]);
+  const [least, middle, most, ...more] = asked.toSorted((a, b) => a - b);
+  expect([middle, more]).toEqual([3, []]);
+  expect(most! + least!).toBeCloseTo(6, 12);
+});
+
+test('a doubt in the tenth digit of a reading is carried, not drowned in rounding', () => {
+  // The slope is 3 wherever it is taken; a thousandth of the doubt would be eight last digits of the reading.
+  for (const x of [1e6, 1e6 / 3, 7e5])
+    expect(firstOrder(([a]) => 3 * a!, [x], [1e-6]).u / 3e-6).toBeCloseTo(1, 2);
+});
+
 test('a reading without uncertainty brings nothing and is not moved', () => {
   const { u, parts } = firstOrder(ratio, [5, 2], [0.1, 0]);
   expect(parts[1]).toBe(0);
@@ -129,7 +153,8 @@ test('refuses what makes no sense', () => {
   expect(() => firstOrder(ratio, [1, 2], [0.1, -0.1])).toThrow(DomainError);
   expect(() => firstOrder(ratio, [1, 2], [0.1, Number.NaN])).toThrow(DomainError);
   const u = [0.1, 0.1];
-  expect(() => firstOrderCorrelated(ratio, [1, 2], u, [[1, 0]])).toThrow(RangeError);
+  for (const ragged of [[[1, 0]], [[1, 0], [0]]])
+    expect(() => firstOrderCorrelated(ratio, [1, 2], u, ragged)).toThrow('not 2 by 2');
   expect(() =>
     firstOrderCorrelated(ratio, [1, 2], u, [
       [1, 0],

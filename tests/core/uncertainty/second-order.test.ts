@@ -80,3 +80,32 @@ test('one that is sure brings nothing though its error goes with another’s', (
   expect(secondOrder(f, [2, 3], [0.1, 0], pair).u).toBeCloseTo(0.3, 12);
   expect(new Set(asked)).toEqual(new Set([3]));
 });
+
+test('bending is found from near by: the fourth power hardly sways it', () => {
+  // E x⁴ = m⁴ + 6m²u² + 3u⁴, of which the last is left out.
+  const { mean } = secondOrder(([x]) => x! ** 4, [10], [1]);
+  expect(Math.abs(mean - 10_600)).toBeLessThan(0.1);
+});
+
+test('a model is asked for no point twice, and nowhere for a reading that is sure', () => {
+  const points = (u: readonly number[], correlation?: readonly (readonly number[])[]) => {
+    const asked: string[] = [];
+    const f = (x: readonly number[]) => {
+      asked.push(x.join(' '));
+      return x[0]! * x[1]! ** 2 * x[2]!;
+    };
+    secondOrder(f, [4, 8, 16], u, correlation);
+    expect(new Set(asked).size).toBe(asked.length);
+    return asked.length;
+  };
+  // Itself, four along each reading in doubt, and four about it for each pair of them.
+  expect(points([0.5, 0.25, 1])).toBe(1 + 3 * 4 + 3 * 4);
+  expect(points([0.5, 0, 1])).toBe(1 + 2 * 4 + 4);
+  const alone = [
+    [1, 0.5, 0],
+    [0.5, 1, 0],
+    [0, 0, 1],
+  ];
+  expect(points([0.5, 0, 0], alone)).toBe(1 + 4);
+  expect(points([0.5, 0, 1], alone)).toBe(1 + 2 * 4 + 4);
+});
