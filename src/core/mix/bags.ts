@@ -66,7 +66,6 @@ export function fromBags(
 ): Design {
   demand('bags', bags, 'count', { min: 0, aboveMin: true });
   demand('bag', bag, 'mass', { min: 0, aboveMin: true });
-  demand('volume', input.volume, 'volume', { min: 0, aboveMin: true });
   const cementContent = (bags * bag) / portlandShare(input) / input.volume;
   return designBatch({ ...input, target: { cementContent } });
 }

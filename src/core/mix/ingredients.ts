@@ -54,8 +54,9 @@ export interface Equivalent {
  * sandCement = Σ rᵢ; sandDensity = Σ rᵢ/Σ (rᵢ/ρᵢ). Fibre is dosed by the volume of the finished mix
  * and stays apart. No range is published: volumes are taken to add.
  *
- * @throws {DomainError} as `binderDensity`; for a negative ratio, a filler lighter than 100 or heavier
- *   than 5000 kg/m³, pigment or admixture above the binder's mass, fibre above 10 % by volume
+ * @throws {DomainError} as `binderDensity`; for a negative ratio or share, a filler lighter than 100 or
+ *   heavier than 5000 kg/m³, pigment or admixture above the binder's mass, fibre above 10 % by volume;
+ *   a part there is none of is not asked further
  * @source navedtra-14071 (absolute volume)
  */
 export function equivalent(mix: Ingredients): Equivalent {
@@ -69,18 +70,18 @@ export function equivalent(mix: Ingredients): Equivalent {
     demand('absorption', absorption, 'ratio', { min: 0, max: 1 });
     solids.push({ ...filler, dry: filler.ratio / (1 + absorption) });
   }
-  if (pigment && pigment.share > 0) {
+  if (pigment && pigment.share !== 0) {
     const { share, density = PIGMENT_DENSITY } = pigment;
     demand('pigmentShare', share, 'ratio', { min: 0, max: 1 });
     demand('pigmentDensity', density, 'density', { min: 1000, max: 8000 });
     solids.push({ ratio: share, density, dry: share });
   }
-  if (admixture && admixture.share > 0) {
+  if (admixture && admixture.share !== 0) {
     const { share, waterShare } = admixture;
     demand('admixtureShare', share, 'ratio', { min: 0, max: 1 });
     demand('waterShare', waterShare, 'ratio', { min: 0, max: 1 });
     const ratio = share * (1 - waterShare);
-    if (ratio > 0) solids.push({ ratio, density: ADMIXTURE_SOLIDS_DENSITY, dry: ratio });
+    solids.push({ ratio, density: ADMIXTURE_SOLIDS_DENSITY, dry: ratio });
   }
   const fibreShare = fibre?.share ?? 0;
   demand('fibreShare', fibreShare, 'ratio', { min: 0, max: 0.1 });

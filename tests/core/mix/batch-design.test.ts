@@ -6,6 +6,7 @@ import { binderDensity } from '../../../src/core/mix/binder.ts';
 import { FIBRES, fibreMass, fibreShare } from '../../../src/core/mix/fibres.ts';
 import { dampAggregate } from '../../../src/core/mix/moisture.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
+import { expectLimits } from '../refuses.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -142,6 +143,32 @@ describe('a whole batch', () => {
     expect(wet.waterToAdd).toBeLessThan(dry.waterToAdd);
   });
 
+  test('each filler brings its own water: by hand', () => {
+    const { cementitious, broughtByFillers, sand, lightFiller } = designBatch({
+      ...plain,
+      sand: { ratio: 1.01, density: 2650, moisture: 0.05, absorption: 0.01 },
+      lightFiller: { ratio: 0.11, density: 800, moisture: 0.3, absorption: 0.1 },
+    });
+    // Oven-dry: 1 and 0.1 to a kilogram of binder.
+    expect(sand / cementitious).toBeCloseTo(1.05, 9);
+    expect(lightFiller / cementitious).toBeCloseTo(0.13, 9);
+    expect(broughtByFillers / cementitious).toBeCloseTo(0.04 + 0.02, 9);
+  });
+
+  test('a blended binder is weighed out by its shares', () => {
+    const { binder, cementitious } = designBatch({
+      ...plain,
+      binder: [
+        { kind: 'portland', share: 0.7 },
+        { kind: 'slag', share: 0.3 },
+      ],
+    });
+    expect(binder).toEqual([
+      { kind: 'portland', mass: expect.closeTo(0.7 * cementitious, 9) },
+      { kind: 'slag', mass: expect.closeTo(0.3 * cementitious, 9) },
+    ]);
+  });
+
   test('refuses sand wetter than the mix and cement that does not fit', () => {
     expect(() =>
       designBatch({
@@ -190,6 +217,38 @@ describe('whole bags', () => {
         )
           expect(up.sameVolume.wetDensity).toBeGreaterThan(down.sameVolume.wetDensity);
       }),
+    );
+  });
+
+  test('of a blend the bags hold the cement only', () => {
+    const { target: _, ...recipe } = plain;
+    const half: Omit<DesignInput, 'target'> = {
+      ...recipe,
+      binder: [
+        { kind: 'portland', share: 0.5 },
+        { kind: 'slag', share: 0.5 },
+      ],
+    };
+    expect(fromBags(half, { bags: 1, bag: 20 }).cementitious).toBeCloseTo(40, 9);
+  });
+
+  test('there are some, they hold something, and so does the form', () => {
+    const { target: _, ...recipe } = plain;
+    expectLimits(
+      ({ volume, ...bags }: { volume: number; bags: number; bag: number }) =>
+        fromBags({ ...recipe, volume }, bags),
+      { volume: 0.1, bags: 1, bag: 25 },
+      {
+        volume: { refuses: [0, -1, Number.NaN] },
+        bags: { takes: [0.5], refuses: [0, -1, Number.NaN] },
+        bag: { takes: [5], refuses: [0, -25] },
+      },
+    );
+    const [input, design] = [plain, designBatch(plain)];
+    expectLimits(
+      ({ bag }: { bag: number }) => wholeBags(input, design, bag),
+      { bag: 25 },
+      { bag: { takes: [5], refuses: [0, -25] } },
     );
   });
 

@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
+import { absoluteVolume } from '../../../src/core/mix/absolute-volume.ts';
 import { designBatch } from '../../../src/core/mix/batch-design.ts';
+import { correctionTable } from '../../../src/core/mix/correction-table.ts';
 import { batchCost } from '../../../src/core/mix/cost.ts';
 import { fibreCount } from '../../../src/core/mix/fibres.ts';
 import { type BatchReadings, landing } from '../../../src/core/mix/landing.ts';
+import { dampAggregate, freeWater } from '../../../src/core/mix/moisture.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
 import { expectLimits } from '../refuses.ts';
 
@@ -97,5 +100,48 @@ test('trials that no batch could be are counted apart', () => {
   // Four standard errors of a count.
   expect(Math.abs(impossible - 0.1587 * 20_000)).toBeLessThan(
     4 * Math.sqrt(20_000 * 0.1587 * 0.8413),
+  );
+});
+
+test('damp sand has a mass, and water between none and its own mass', () => {
+  const share = { takes: [0, 1], refuses: [-0.01, 1.01] };
+  expectLimits(
+    dampAggregate,
+    { surfaceDry: 10, moisture: 0.05, absorption: 0.01 },
+    { surfaceDry: { takes: [0], refuses: [-1] }, moisture: share, absorption: share },
+  );
+  expectLimits(
+    freeWater,
+    { surfaceDry: 10, free: 0.04 },
+    {
+      surfaceDry: { takes: [0], refuses: [-1] },
+      free: { takes: [-1, 1], refuses: [-1.01, 1.01] },
+    },
+  );
+});
+
+test('a sheet of corrections is weighed in a measure that holds something', () => {
+  expectLimits(
+    ({ tare, vessel }: { tare: number; vessel: number }) =>
+      correctionTable({
+        tare,
+        vessel,
+        densities: [650],
+        massInHand: 60,
+        targetDensity: 600,
+        foamDensity: 80,
+        baseDensity: 1900,
+        tolerance: 20,
+      }),
+    { tare: 0.85, vessel: 0.02 },
+    { tare: { takes: [0], refuses: [-0.01] }, vessel: { refuses: [0, -0.02] } },
+  );
+});
+
+test('a material in a mix has a mass, if only none, and a density', () => {
+  expectLimits(
+    absoluteVolume,
+    { mass: 3, density: 3000 },
+    { mass: { takes: [0], refuses: [-1] }, density: { refuses: [0, -1] } },
   );
 });
