@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type BarReadings, breakABar } from '../../../src/core/demould/break-a-bar.ts';
 import { barsTogether } from '../../../src/core/demould/several-bars.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { expectLimits } from '../refuses.ts';
 
 const reading = (value: number, uncertainty = 0) => ({ value, uncertainty });
 const bar: BarReadings = {
@@ -63,6 +64,50 @@ describe('a broken bar', () => {
     expect(breakABar({ ...bar, span: reading(0.12) }, 'centre').notes).toEqual([
       { code: 'short-span', of: 'span' },
     ]);
+  });
+
+  test('at third points: the moment is what the break’s own place had, by hand', () => {
+    const g = 9.80665;
+    const w = (0.525 * g) / 0.35;
+    const section = 6 / (0.05 * 0.05 ** 2);
+    for (const [brokeAt, arm] of [
+      [0, 0.1],
+      [0.05, 0.1],
+      [0.06, 0.09],
+    ] as const) {
+      const { strength, ownWeight } = breakABar(bar, 'thirds', brokeAt);
+      const own = (w * (0.15 ** 2 - brokeAt ** 2 - 0.025 ** 2)) / 2;
+      expect(ownWeight).toBeCloseTo(section * own, 6);
+      expect(strength - ownWeight).toBeCloseTo((section * 8 * g * arm) / 2, 6);
+    }
+  });
+
+  test('loaded at the centre it is reckoned there, wherever it broke', () => {
+    expect(breakABar(bar, 'centre', 0.07)).toEqual(breakABar(bar, 'centre'));
+  });
+
+  test('a span of three depths is long enough, a break at the third’s edge is within it', () => {
+    const even = { ...bar, span: reading(0.375), depth: reading(0.125), length: reading(0.5) };
+    expect(breakABar(even, 'thirds', 0.0625).notes).toEqual([]);
+    expect(breakABar(even, 'thirds', 0.063).notes).toEqual([
+      { code: 'outside-third', of: 'brokeAt' },
+    ]);
+  });
+
+  test('each reading is refused as what it is, and a break lies within the span', () => {
+    const changed = (name: keyof BarReadings, value: number) => () =>
+      breakABar({ ...bar, [name]: reading(value) }, 'thirds');
+    for (const name of ['span', 'breadth', 'depth', 'length'] as const)
+      expect(changed(name, 0)).toThrow(expect.objectContaining({ quantity: name, kind: 'length' }));
+    for (const name of ['barMass', 'hung'] as const) {
+      expect(changed(name, 0)).not.toThrow();
+      expect(changed(name, -1)).toThrow(expect.objectContaining({ quantity: name, kind: 'mass' }));
+    }
+    expectLimits(
+      ({ brokeAt }: { brokeAt: number }) => breakABar(bar, 'thirds', brokeAt),
+      { brokeAt: 0.01 },
+      { brokeAt: { takes: [0, 0.149], refuses: [-0.001, 0.15, 0.2] } },
+    );
   });
 
   test('refuses a bar shorter than its span', () => {

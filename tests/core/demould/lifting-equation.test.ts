@@ -126,6 +126,16 @@ test('the scope names what stands against the method', () => {
   ]);
 });
 
+test.each([
+  ['seatedOrKneeling', 'seated-or-kneeling'],
+  ['crampedSpace', 'cramped-space'],
+  ['shovelOrBarrow', 'shovel-or-barrow'],
+  ['unstableLoad', 'unstable-load'],
+] as const)('a job that is %s is outside the method, one that is not is within', (fact, code) => {
+  expect(outsideScope({ [fact]: true })).toEqual([code]);
+  expect(outsideScope({ [fact]: false })).toEqual([]);
+});
+
 test('two people are counted short of twice one', () => {
   expect(twoPeopleLimit(15)).toBeCloseTo(20, 12);
 });

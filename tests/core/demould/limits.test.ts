@@ -8,6 +8,7 @@ import {
   combineTasks,
   judgeComposite,
 } from '../../../src/core/demould/lifting-equation/composite.ts';
+import { couplingMultiplier } from '../../../src/core/demould/lifting-equation/coupling.ts';
 import {
   durationClass,
   recoveryNeeded,
@@ -16,6 +17,10 @@ import {
   averageRate,
   frequencyMultiplier,
 } from '../../../src/core/demould/lifting-equation/frequency.ts';
+import {
+  asymmetricMultiplier,
+  estimateHorizontal,
+} from '../../../src/core/demould/lifting-equation/multipliers.ts';
 import { barsTogether } from '../../../src/core/demould/several-bars.ts';
 import { expectLimits } from '../refuses.ts';
 
@@ -105,6 +110,17 @@ describe('spells of lifting', () => {
     });
   });
 
+  // niosh-lifting-1994 p. 13: short is one hour or less, moderate two hours or less.
+  test('an hour is still short, two hours are still moderate', () => {
+    const of = (work: number) => durationClass([minutes(work, 0)]).duration;
+    expect([of(60), of(60.1), of(120), of(120.1)]).toEqual([
+      'short',
+      'moderate',
+      'moderate',
+      'long',
+    ]);
+  });
+
   test('eight hours are the most', () => {
     expect(durationClass([minutes(480, 0)]).work).toBe(8 * 3600);
     expect(() => durationClass([minutes(480.1, 0)])).toThrow('work');
@@ -142,6 +158,34 @@ describe('rates', () => {
     expect(at(12, 0.75)).toBe(0.37);
     expect(at(15, 0.75)).toBe(0.28);
     expect(at(15.1, 0.75)).toBe(0);
+  });
+});
+
+describe('a lift', () => {
+  // niosh-lifting-1994 Table 4: from 0° to 135°; beyond, no lift is recommended.
+  test('turns by an angle from none to half a turn, and has no multiplier beyond 135°', () => {
+    const degrees = (asymmetry: number) => (asymmetry * Math.PI) / 180;
+    expectLimits(
+      ({ asymmetry }: { asymmetry: number }) => asymmetricMultiplier(asymmetry),
+      { asymmetry: 1 },
+      { asymmetry: { takes: [0, Math.PI], refuses: [-0.01, Math.PI + 0.01] } },
+    );
+    expect(asymmetricMultiplier(degrees(135), 'manual')).toBe(0.57);
+    expect(asymmetricMultiplier(degrees(136), 'manual')).toBe(0);
+  });
+
+  test('is of a load with some depth, from the floor up', () => {
+    const vertical = { takes: [0], refuses: [-0.01] };
+    expectLimits(
+      (load) => estimateHorizontal(load, 'metric'),
+      { depth: 0.3, vertical: 0.8 },
+      { depth: { refuses: [0, -0.3] }, vertical },
+    );
+    expectLimits(
+      (lift) => couplingMultiplier({ coupling: 'fair', ...lift }, 'metric'),
+      { vertical: 0.8 },
+      { vertical },
+    );
   });
 });
 

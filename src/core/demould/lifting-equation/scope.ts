@@ -50,8 +50,8 @@ export function outsideScope(job: JobFacts): readonly string[] {
 }
 
 // What was not said stands against nothing.
-const above = (said: number | undefined, most: number) => said !== undefined && said > most;
-const below = (said: number | undefined, least: number) => said !== undefined && said < least;
+const above = (said: number | undefined, most: number) => (said ?? -Infinity) > most;
+const below = (said: number | undefined, least: number) => (said ?? Infinity) < least;
 const outside = (
   said: number | undefined,
   { min, max }: { readonly min: number; readonly max: number },
