@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { compareWaters } from '../../../src/core/water/comparison-test.ts';
+import { compareWaters, type Readings } from '../../../src/core/water/comparison-test.ts';
 import { judgeMixingWater } from '../../../src/core/water/fitness.ts';
 import { LIMITS } from '../../../src/core/water/mixing-water-limits.ts';
+import { expectLimits } from '../refuses.ts';
 
 describe('a report judged', () => {
   test('shows a line for each limit that applies, silent ones as unknown', () => {
@@ -42,6 +43,11 @@ describe('a report judged', () => {
   });
 });
 
+test('what EN 1008 asks binds, what ASTM C1602 lists binds only when the buyer asks for it', () => {
+  for (const { standard, of, optional } of LIMITS)
+    expect(optional, `${standard} ${of}`).toBe(standard === 'ASTM C1602');
+});
+
 describe('the comparison test', () => {
   test('says unknown of what was not measured', () => {
     const { en1008, astmC1602 } = compareWaters({ control: {}, test: { initialSet: 7200 } });
@@ -62,6 +68,53 @@ describe('the comparison test', () => {
     });
     expect(en1008.initialWithin).toBe('fails');
     expect(astmC1602.set).toBe('passes');
+  });
+
+  test('a reading on the line passes, one beside it does not', () => {
+    const hour = 3600;
+    const control = { initialSet: 4 * hour, finalSet: 10 * hour, strength: 10e6 };
+    const en = (test: Readings) => compareWaters({ control, test }).en1008;
+    const astm = (test: Readings) => compareWaters({ control, test }).astmC1602;
+    // neville-water-tests: an hour and twelve, a quarter from the control, nine tenths of its strength.
+    expect(en({ initialSet: hour }).leastInitial).toBe('passes');
+    expect(en({ initialSet: hour - 1 }).leastInitial).toBe('fails');
+    for (const [initialSet, passes] of [
+      [3 * hour, true],
+      [3 * hour - 1, false],
+      [5 * hour, true],
+      [5 * hour + 1, false],
+    ] as const)
+      expect(en({ initialSet }).initialWithin).toBe(passes ? 'passes' : 'fails');
+    expect(en({ finalSet: 12 * hour }).mostFinal).toBe('passes');
+    expect(en({ finalSet: 12 * hour + 1 }).mostFinal).toBe('fails');
+    expect(en({ strength: 9e6 }).strength).toBe('passes');
+    expect(en({ strength: 8.99e6 }).strength).toBe('fails');
+    // pca-design-control: an hour earlier to an hour and a half later.
+    for (const [initialSet, passes] of [
+      [3 * hour, true],
+      [3 * hour - 1, false],
+      [5.5 * hour, true],
+      [5.5 * hour + 1, false],
+    ] as const)
+      expect(astm({ initialSet }).set).toBe(passes ? 'passes' : 'fails');
+    expect(astm({ strength: 9e6 }).strength).toBe('passes');
+    expect(astm({ strength: 8.99e6 }).strength).toBe('fails');
+  });
+
+  test('each reading is more than nothing, and named by whose it is', () => {
+    const good = { initialSet: 7200, finalSet: 14_400, strength: 1e7 };
+    const positive = { refuses: [0, -1, Number.NaN] };
+    for (const whose of ['control', 'test'] as const)
+      expectLimits(
+        (readings) => compareWaters({ control: {}, test: {}, [whose]: readings }),
+        good,
+        {
+          initialSet: { ...positive, as: `${whose}.initialSet` },
+          finalSet: { takes: [7201], refuses: [7200, 0], as: `${whose}.finalSet` },
+          strength: { ...positive, as: `${whose}.strength` },
+        },
+      );
+    expect(() => compareWaters({ control: {}, test: { finalSet: 0 } })).toThrow('test.finalSet');
   });
 
   test('refuses a final set before the initial', () => {

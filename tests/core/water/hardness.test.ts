@@ -14,6 +14,7 @@ import {
   tradeClass,
   usgsClass,
 } from '../../../src/core/water/hardness-class.ts';
+import { expectLimits } from '../refuses.ts';
 
 /** mg/L as CaCO₃ to mol/m³. */
 const carbonate = (mgPerL: number) => mgPerL / MOLAR_MASS_CALCIUM_CARBONATE;
@@ -69,7 +70,11 @@ describe('hardness from a titration', () => {
 
 test('a drop kit counts drops', () => {
   expect(hardnessFromDrops({ drops: 17, perDrop: 0.1783 })).toBeCloseTo(3.0311, 6);
-  expect(() => hardnessFromDrops({ drops: 3, perDrop: 0 })).toThrow('perDrop');
+  expectLimits(
+    hardnessFromDrops,
+    { drops: 17, perDrop: 0.1783 },
+    { drops: { takes: [0], refuses: [-1, 1e6 + 1] }, perDrop: { refuses: [0, -0.1] } },
+  );
 });
 
 test('carbonate and non-carbonate hardness make the total, and neither is negative', () => {

@@ -151,6 +151,23 @@ describe('lime and soda', () => {
     expect(dose.soda).toBe(0);
   });
 
+  test('to a target: by hand', () => {
+    // 40 mg/L as calcium carbonate is what the process leaves, and what magnesium may stay.
+    const forty = 0.04 / 0.1000869;
+    const { lime, soda, magnesiumRemoved } = limeSodaToTarget({
+      calcium: 3,
+      magnesium: 1,
+      bicarbonate: 4,
+      carbonDioxide: 0.2,
+      target: forty + 0.5,
+    });
+    expect(magnesiumRemoved).toBeCloseTo(1 - forty, 6);
+    // Carbon dioxide, carbonate and the magnesium that goes; and, as that is more, the most excess.
+    expect(lime).toBeCloseTo(0.2 + 2 + (1 - forty) + forty, 6);
+    // Of two moles that are no carbonate half a one may stay.
+    expect(soda).toBeCloseTo(1.5, 6);
+  });
+
   test('refuse a target below what the process leaves', () => {
     const ask = { calcium: 2, magnesium: 1, bicarbonate: 4, carbonDioxide: 0.2, target: 0.3 };
     expect(() => limeSodaToTarget(ask)).toThrow(RangeError);
