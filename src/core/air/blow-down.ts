@@ -57,11 +57,9 @@ export function timeToFall({ to, ...blow }: BlowDown & { readonly to: number }):
  * @source compressible-flow-wiki choked mass flow, integrated over the vessel's mass balance
  */
 export function pressureAfter({ time, ...blow }: BlowDown & { readonly time: number }): number {
-  check(blow);
   demand('time', time, 'time', { min: 0 });
   let low = blow.ambient;
   let high = blow.start;
-  if (time >= timeToFall({ ...blow, to: low })) return low;
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
     if (timeToFall({ ...blow, to: middle }) > time) low = middle;

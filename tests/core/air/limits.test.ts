@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
+import { pressureAfter, timeToFall } from '../../../src/core/air/blow-down.ts';
 import { airVolume, dryAirDensity, FREE_AIR } from '../../../src/core/air/density.ts';
-import { effectiveArea } from '../../../src/core/air/orifice.ts';
+import { criticalRatio, effectiveArea, orificeFlow } from '../../../src/core/air/orifice.ts';
 import { receiverContents } from '../../../src/core/air/receiver.ts';
-import { testDistance } from '../../../src/core/air/stored-energy.ts';
+import { storedEnergy, testDistance } from '../../../src/core/air/stored-energy.ts';
 import { expectLimits } from '../refuses.ts';
 
 test('a receiver has a volume and two pressures in their order', () => {
@@ -48,4 +49,82 @@ test('the least distance of a pressure test holds up to its own energy', () => {
   expect(testDistance({ isentropic: 271e6 }).floor).toBe(60);
   expect(testDistance({ isentropic: 271.1e6 }).floor).toBeUndefined();
   expectLimits(testDistance, { isentropic: 1e6 }, { isentropic: { takes: [0], refuses: [-1] } });
+});
+
+const positive = { refuses: [0, -1, Number.NaN] };
+
+test('a passage has pressures, a warmth and an opening, and is choked at the critical ratio itself', () => {
+  const passage = {
+    upstream: 4e5,
+    downstream: 1e5,
+    temperature: 293.15,
+    area: 1e-6,
+    dischargeCoefficient: 0.61,
+  };
+  expectLimits(orificeFlow, passage, {
+    upstream: { takes: [1e5], refuses: [0, -1, Number.NaN] },
+    temperature: positive,
+    area: positive,
+    dischargeCoefficient: { takes: [1], refuses: [0, -0.1, 1.01] },
+  });
+  expectLimits(
+    ({ gamma, gasConstant }: { gamma: number; gasConstant: number }) =>
+      orificeFlow({ ...passage, gas: { gamma, gasConstant } }),
+    { gamma: 1.4, gasConstant: 287 },
+    { gamma: { takes: [1.01], refuses: [1, 0.9] }, gasConstant: positive },
+  );
+  const upstream = 1;
+  expect(orificeFlow({ ...passage, upstream, downstream: criticalRatio() }).choked).toBe(true);
+});
+
+test('a receiver that blows down is asked as one, for a time as for a pressure', () => {
+  const receiver = {
+    vessel: 0.05,
+    start: 9e5,
+    ambient: 101_325,
+    temperature: 293.15,
+    effectiveArea: 1e-6,
+  };
+  const edges = {
+    vessel: positive,
+    ambient: positive,
+    start: { takes: [101_325], refuses: [101_324] },
+    temperature: positive,
+    effectiveArea: positive,
+  };
+  // Asked at the air outside, where any receiver ends.
+  expectLimits(
+    (blow) => timeToFall({ ...blow, to: Math.max(blow.ambient, 1), walls: 'isothermal' }),
+    receiver,
+    edges,
+  );
+  expectLimits((blow) => pressureAfter({ ...blow, time: 60, walls: 'adiabatic' }), receiver, edges);
+  expect(() =>
+    timeToFall({ ...receiver, to: 2e5, walls: 'isothermal', gas: { gasConstant: 0 } }),
+  ).toThrow('gasConstant');
+});
+
+test('energy is stored by a vessel with some volume, in air with some pressure: by hand', () => {
+  const charge = { vessel: 0.05, pressure: 8e5, ambient: 1e5 };
+  expectLimits(storedEnergy, charge, {
+    vessel: positive,
+    ambient: positive,
+    pressure: { takes: [1e5], refuses: [0.99e5] },
+  });
+  const { isothermal, brode, pressureVolume, isentropic, tnt } = storedEnergy(charge);
+  // 40 kJ of p·V; 7 bar of gauge pressure in 50 litres.
+  expect(isothermal).toBeCloseTo(40_000 * (Math.log(8) - 7 / 8), 6);
+  expect(brode).toBeCloseTo(35_000 / 0.4, 6);
+  expect(pressureVolume).toBeCloseTo(35_000, 6);
+  expect(isentropic).toBeCloseTo(100_000 * (1 - 8 ** -0.286), 6);
+  expect(tnt).toBeCloseTo(isentropic / 4_266_920, 12);
+});
+
+test('air of no volume is none at any state, and there is none of less', () => {
+  const state = { pressure: 1e5, temperature: 293.15 };
+  expectLimits(
+    ({ volume }: { volume: number }) => airVolume({ volume, from: state, to: state }),
+    { volume: 1 },
+    { volume: { takes: [0], refuses: [-1] } },
+  );
 });
