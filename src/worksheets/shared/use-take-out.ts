@@ -3,9 +3,9 @@ import { toCsv } from '../../bench/records/csv.ts';
 import { type Batches, partsOf, toFile } from '../../bench/records/file.ts';
 import { today } from '../../bench/records/record.ts';
 import { onBench } from '../../bench/store.ts';
+import { takeOut } from '../../bench/take-out.ts';
 import { many } from './record-coming.ts';
 import { allToTake } from './take-all.ts';
-import { takeOut } from '../../bench/take-out.ts';
 
 const PARTS =
   'All of it is too much for one file: keep every part, and bring them in one after the other.';
