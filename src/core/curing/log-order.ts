@@ -28,7 +28,8 @@ export function putInOrder(
   }
   const kept: Reading[] = [];
   const dropped = new Map<number, LogProblem>();
-  for (const reading of readings.toSorted((a, b) => a.seconds - b.seconds || a.row - b.row)) {
+  // Of one moment the first row stays the first: sorting keeps the order of equals.
+  for (const reading of readings.toSorted((a, b) => a.seconds - b.seconds)) {
     const { row } = reading;
     const before = kept[kept.length - 1];
     if (before?.seconds !== reading.seconds) kept.push(reading);
@@ -36,11 +37,8 @@ export function putInOrder(
       dropped.set(row, { row, code: 'duplicate', used: false });
     else dropped.set(row, { row, code: 'conflict', used: false });
   }
-  // What was said of these rows before must not still call them used, nor put in their place.
-  const said = problems
-    .splice(0)
-    .filter(({ row, code }) => !(dropped.has(row) && code === 'out-of-order'))
-    .map((problem) => (dropped.has(problem.row) ? { ...problem, used: false } : problem));
+  // What was said of these rows before must not still call them used, or put in their place.
+  const said = problems.splice(0).filter(({ row }) => !dropped.has(row));
   for (const problem of [...said, ...dropped.values()]) problems.push(problem);
   return kept;
 }

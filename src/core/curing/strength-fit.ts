@@ -50,7 +50,7 @@ export function fitStrength(of: {
   const y = results.map(({ strength }) => Math.log(strength));
   const [xm, ym] = [mean(x), mean(y)];
   const sxx = sum(x.map((xi) => (xi - xm) ** 2));
-  const slope = sxx > 1e-6 ? sum(x.map((xi, i) => (xi - xm) * (y[i]! - ym))) / sxx : undefined;
+  const slope = sxx > 1e-6 ? sum(x.map((xi, i) => (xi - xm) * y[i]!)) / sxx : undefined;
   const grows = slope !== undefined && slope > 0;
   const found = grows && slope <= MOST_GROWTH;
   const s = found ? slope : coefficient;

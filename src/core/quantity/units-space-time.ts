@@ -65,7 +65,7 @@ export const SPEED: readonly Unit[] = [
 
 /** SI: rad. */
 export const ANGLE: readonly Unit[] = [
-  both('deg', '°', Math.PI / 180, ['degree']),
+  both('deg', '°', Math.PI / 180),
   both('rad', 'rad', 1, ['radian']),
 ];
 

@@ -56,6 +56,25 @@ describe('the headings of a log', () => {
     expect(all.trim()).toBe('Time');
   });
 
+  test.each([
+    ['Date', 'time'],
+    ['Elapsed', 'time'],
+    ['Hours', 'time'],
+    ['t (min)', 'time'],
+    ['Temp', 'temperature'],
+    ['Slab_deg_C', 'temperature'],
+    ['(F)', 'temperature'],
+    ['RH %', 'other'],
+    ['Dew point (°C)', 'other'],
+    ['Wet bulb °F', 'other'],
+    ['Battery (V)', 'other'],
+    ['No', 'other'],
+    ['Slab 1', undefined],
+  ])('%j says of its column: %s', (heading, says) => {
+    // Beside one that is known, so that the row is taken for headings.
+    expect(above(`Time;${heading}`, '08:00;12').named(1)).toBe(says);
+  });
+
   test('stand over no column where the rows have another number of cells', () => {
     const { aligned, over, named, all } = above('Time;Temp (°F)', '08:00;50;20');
     expect(aligned).toBe(false);

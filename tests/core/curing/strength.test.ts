@@ -9,6 +9,7 @@ import {
   tensionShare,
 } from '../../../src/core/curing/strength-growth.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { expectLimits } from '../refuses.ts';
 
 const DAY = 86400;
 
@@ -102,6 +103,28 @@ describe('own results', () => {
     });
     expect(fit.coefficient).toBe(0.25);
     expect(fit.notes).toEqual([{ code: 'no-growth', of: 'results' }]);
+  });
+
+  test('results that neither grow nor fall do not grow', () => {
+    const results = [7, 28].map((days) => ({ age: days * DAY, strength: 2e6 }));
+    const { coefficient, notes } = fitStrength({ results, coefficient: 0.25 });
+    expect(coefficient).toBe(0.25);
+    expect(notes).toEqual([{ code: 'no-growth', of: 'results' }]);
+  });
+
+  test('the spread is that of as many results as are free', () => {
+    const results = [1e6, 1e6, 1.44e6, 1.44e6].map((strength) => ({ age: 28 * DAY, strength }));
+    const { spread } = fitStrength({ results, coefficient: 0.25 });
+    expect(spread).toBeCloseTo(Math.log(1.2) * Math.sqrt(4 / 3), 9);
+  });
+
+  test('a cement’s coefficient lies between none and the most', () => {
+    expectLimits(
+      ({ coefficient }: { coefficient: number }) =>
+        fitStrength({ results: [{ age: 7 * DAY, strength: 2e6 }], coefficient }),
+      { coefficient: 0.25 },
+      { coefficient: { takes: [0, 2], refuses: [-0.01, 2.01] } },
+    );
   });
 
   test('refuses nothing and less than nothing', () => {

@@ -106,6 +106,16 @@ describe('hydration', () => {
     const curve = { ultimate: 0.8, tau: 50_000, beta: 0.9 };
     expect(degreeOfHydration({ ...curve, age: 0 })).toBe(0);
     expect(degreeOfHydration({ ...curve, age: 1e12 })).toBeCloseTo(0.8, 6);
+    expectLimits(
+      degreeOfHydration,
+      { ...curve, age: 3600 },
+      {
+        ultimate: { takes: [0, 1], refuses: [-0.01, 1.01] },
+        tau: { refuses: [0, -1] },
+        beta: { refuses: [0, -1] },
+        age: { takes: [0], refuses: [-1] },
+      },
+    );
     const half = curve.tau / Math.log(2) ** (1 / curve.beta);
     expect(degreeOfHydration({ ...curve, age: half })).toBeCloseTo(0.4, 12);
   });

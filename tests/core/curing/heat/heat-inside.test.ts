@@ -74,17 +74,35 @@ describe('hydration in the slab', () => {
   });
 });
 
-test('the coldest face is the least of both faces at any time, and not of what lies between', () => {
-  const run = {
+describe('of a run written down by hand', () => {
+  const run = (...temperatures: number[]) => ({
     ...conduct(slab),
-    depths: Float64Array.of(0, 0.1, 0.2),
+    depths: Float64Array.of(0, 0.05, 0.15, 0.2),
     times: Float64Array.of(0, 60, 120),
-  };
-  const of = (...temperatures: number[]) =>
-    coldestFace({ ...run, temperatures: Float64Array.from(temperatures) });
-  expect(of(280, 250, 282, 279, 250, 281, 283, 250, 284)).toBe(279);
-  expect(of(280, 250, 282, 283, 250, 281, 284, 250, 278)).toBe(278);
-  expect(of(277, 250, 282, 283, 250, 281, 284, 250, 279)).toBe(277);
+    temperatures: Float64Array.from(temperatures),
+  });
+
+  test('the coldest face is the least of both faces at any time, and not of what lies between', () => {
+    const of = (...temperatures: number[]) => coldestFace(run(...temperatures));
+    expect(of(280, 250, 250, 282, 279, 250, 250, 281, 283, 250, 250, 284)).toBe(279);
+    expect(of(280, 250, 250, 282, 283, 250, 250, 281, 284, 250, 250, 278)).toBe(278);
+    expect(of(277, 250, 250, 282, 283, 250, 250, 281, 284, 250, 250, 279)).toBe(277);
+  });
+
+  test('the difference is the most that the hottest place inside is ahead of the cooler face', () => {
+    // 8 K over the near face at first, 12 K over the far one after a minute, then 10 K.
+    const found = differenceOf(run(290, 296, 298, 291, 295, 305, 300, 293, 290, 300, 299, 291));
+    expect(found).toEqual({ value: 12, time: 60 });
+    // A face hotter than all that lies between is no heat from inside.
+    expect(differenceOf(run(310, 295, 296, 295, 310, 295, 296, 295, 310, 295, 296, 295))).toEqual({
+      value: 1,
+      time: 0,
+    });
+    expect(differenceOf(run(290, 290, 290, 290, 290, 290, 290, 290, 290, 290, 290, 290))).toEqual({
+      value: 0,
+      time: 0,
+    });
+  });
 });
 
 describe('heat inside a part', () => {
