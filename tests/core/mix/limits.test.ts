@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { DomainError } from '../../../src/core/domain-error.ts';
 import { absoluteVolume } from '../../../src/core/mix/absolute-volume.ts';
 import { designBatch } from '../../../src/core/mix/batch-design.ts';
 import { correctionTable } from '../../../src/core/mix/correction-table.ts';
@@ -25,6 +26,27 @@ test('a batch has a volume, a foam lighter than water and a mix that can be', ()
     waterCement: { refuses: [0, -0.4] },
     survival: { takes: [1], refuses: [0, -0.1, 1.01] },
   });
+});
+
+test('a target is refused for what it is: too light for its foam, too heavy, or no density', () => {
+  const refused = (target: Parameters<typeof proportion>[0]['target']) => {
+    try {
+      proportion({ ...recipe, target });
+    } catch (error) {
+      if (error instanceof DomainError) return [error.quantity, error.because];
+      throw error;
+    }
+    return [];
+  };
+  // All foam, but for less than a millionth.
+  expect(refused({ wetDensity: 80 })).toEqual(['wetDensity', 'lighter-than-foam']);
+  expect(refused({ wetDensity: 80 * (1 + 5e-7) })).toEqual(['wetDensity', 'lighter-than-foam']);
+  expect(refused({ wetDensity: 80 * (1 + 2e-6) })).toEqual([]);
+  expect(refused({ wetDensity: 3000 })).toEqual(['wetDensity', 'heavier-than-base-mix']);
+  // A foam has no oven-dry density: nothing and next to nothing are no density of anything.
+  expect(refused({ ovenDryDensity: 0 })).toEqual(['ovenDryDensity', undefined]);
+  expect(refused({ ovenDryDensity: 0.001 })).toEqual(['ovenDryDensity', undefined]);
+  expect(refused({ ovenDryDensity: 0.02 })).toEqual([]);
 });
 
 test('a design that ignores the foam’s mass is the proportion that ignores it', () => {

@@ -64,12 +64,22 @@ describe('formatNumber', () => {
       { significant: 2.5 },
       { decimals: -1 },
       { decimals: 21 },
+      { significant: 21 },
+      { atMost: -1 },
+      { atMost: 0.5 },
+      { atMost: 21 },
       { uncertainty: -1 },
       { uncertainty: Number.NaN },
       { uncertainty: Infinity },
     ];
     for (const how of wrong)
       expect(() => formatNumber(1, how), JSON.stringify(how)).toThrow(RangeError);
+  });
+
+  test('shows twenty digits, and no more decimals than there are', () => {
+    expect(formatNumber(0.5, { decimals: 20 })).toBe(`0.5${'0'.repeat(19)}`);
+    expect(formatNumber(0.5, { significant: 20 })).toBe(`0.5${'0'.repeat(19)}`);
+    expect(formatNumber(0.5, { atMost: 20 })).toBe('0.5');
   });
 
   test('shows a number within half of its last place, whatever the precision', () => {

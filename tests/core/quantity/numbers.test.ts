@@ -28,6 +28,9 @@ describe('numbers', () => {
     ['2e+3', 2000],
     ['3.40×10⁻⁵', 3.4e-5],
     ['3 x 10^4', 3e4],
+    ['3 x 10^-4', 3e-4],
+    ['3 × 10^12', 3e12],
+    ['1.5×10¹²', 1.5e12],
     ['1.00×10⁷', 1e7],
     ['+5', 5],
     ['-5', -5],
@@ -52,6 +55,11 @@ describe('numbers', () => {
     ['12\u202f345e2', 1234500],
   ])('%j is %d', (text, expected) => {
     expect(number(text)).toBe(expected);
+  });
+
+  test('a power of ten stands right behind its number', () => {
+    expect(problem('5 kg e3')).toMatchObject({ code: 'unknown-unit', unit: 'kg e3' });
+    expect(problem('5 kg ×10³').code).toBe('several-numbers');
   });
 
   test('says when a decimal comma was read', () => {
