@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest';
 import { pressureAfter, timeToFall } from '../../../src/core/air/blow-down.ts';
-import { airVolume, dryAirDensity, FREE_AIR } from '../../../src/core/air/density.ts';
+import {
+  airVolume,
+  dryAirDensity,
+  FREE_AIR,
+  roomAirDensity,
+} from '../../../src/core/air/density.ts';
 import { criticalRatio, effectiveArea, orificeFlow } from '../../../src/core/air/orifice.ts';
 import { receiverContents } from '../../../src/core/air/receiver.ts';
 import { storedEnergy, testDistance } from '../../../src/core/air/stored-energy.ts';
@@ -127,4 +132,24 @@ test('air of no volume is none at any state, and there is none of less', () => {
     { volume: 1 },
     { volume: { takes: [0], refuses: [-1] } },
   );
+});
+
+test('the air of a workshop is told where the shortcut does not reach, and refused where none is', () => {
+  const room = { pressure: 101_325, temperature: 293.15, humidity: 0.5 };
+  expectLimits(roomAirDensity, room, {
+    pressure: positive,
+    temperature: positive,
+    humidity: { takes: [0, 1], refuses: [-0.01, 1.01] },
+  });
+  const notes = (more: Partial<typeof room>) =>
+    roomAirDensity({ ...room, ...more }).notes.map(({ of }) => of);
+  // From memory: 940–1080 hPa, 10–30 °C, up to 0.8.
+  expect(notes({ pressure: 94_000, temperature: 283.15, humidity: 0.8 })).toEqual([]);
+  expect(notes({ pressure: 108_000, temperature: 303.15, humidity: 0 })).toEqual([]);
+  expect(notes({ pressure: 93_999, temperature: 283.14, humidity: 0.81 })).toEqual([
+    'pressure',
+    'temperature',
+    'humidity',
+  ]);
+  expect(notes({ pressure: 108_001, temperature: 303.16 })).toEqual(['pressure', 'temperature']);
 });

@@ -8,6 +8,7 @@ import {
   densityByGain,
   densityByHanging,
 } from '../../../src/core/finished/piece-density.ts';
+import { expectLimits } from '../refuses.ts';
 
 const reading = (value: number, uncertainty = 0) => ({ value, uncertainty });
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -62,6 +63,46 @@ describe('the density of a piece', () => {
       height: reading(0.15),
     });
     expect(cylinder.uncertainty / cylinder.density).toBeCloseTo(2 / 75, 6);
+  });
+
+  test('each reading is more than nothing, its doubt is none or more, and so is what it lies in', () => {
+    const wrapped = { mass: reading(1), wrapped: reading(1.005), gain: reading(1.7) };
+    const hung = {
+      mass: reading(1),
+      wrapped: reading(1.005),
+      sinker: reading(2),
+      both: reading(1.3),
+    };
+    const block = {
+      mass: reading(1),
+      length: reading(0.2),
+      width: reading(0.1),
+      height: reading(0.1),
+    };
+    const cylinder = { mass: reading(1), diameter: reading(0.1), height: reading(0.2) };
+    const works: readonly [Readonly<Record<string, unknown>>, (readings: never) => unknown][] = [
+      [wrapped, (readings) => densityByGain(readings, baths)],
+      [hung, (readings) => densityByHanging(readings, baths)],
+      [block, blockDensity],
+      [cylinder, cylinderDensity],
+    ];
+    for (const [readings, work] of works)
+      for (const name of Object.keys(readings)) {
+        const kind = ['length', 'width', 'height', 'diameter'].includes(name) ? 'length' : 'mass';
+        for (const wrong of [reading(0), reading(-1), reading(1, -0.1)])
+          expect(() => work({ ...readings, [name]: wrong } as never), name).toThrow(
+            expect.objectContaining({ quantity: name, kind }),
+          );
+      }
+    expectLimits((bath) => densityByGain(wrapped, bath), baths, {
+      waterDensity: { takes: [700], refuses: [0, -1] },
+      filmDensity: { takes: [500], refuses: [0, -1] },
+    });
+    // As much as the film displaces, and no more: nothing is left for the piece.
+    const film = { mass: reading(1), wrapped: reading(1.5), gain: reading(0.5) };
+    expect(() => densityByGain(film, { waterDensity: 1000, filmDensity: 1000 })).toThrow(
+      'no-volume',
+    );
   });
 
   test('refuses a film that weighs less than nothing and a piece without volume', () => {

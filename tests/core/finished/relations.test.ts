@@ -16,6 +16,7 @@ import {
 } from '../../../src/core/finished/modulus.ts';
 import { rangesAt, spreadAt } from '../../../src/core/finished/published-range.ts';
 import { DRYING_SHRINKAGE } from '../../../src/core/finished/shrinkage.ts';
+import { between } from '../../../src/core/finished/strength-relations/relation.ts';
 
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -82,4 +83,22 @@ test('moisture by volume is moisture by mass times dry over water density', () =
   expect(() => moistureByVolume({ byMass: -1, dryDensity: 5, waterDensity: 1 })).toThrow(
     DomainError,
   );
+});
+
+test('a table of ranges is read on straight lines, and beyond its ends as at them', () => {
+  const at = between([
+    [400, 1, 2],
+    [600, 3, 6],
+    [700, 4, 9],
+  ]);
+  for (const [density, low, high] of [
+    [300, 1, 2],
+    [400, 1, 2],
+    [450, 1.5, 3],
+    [600, 3, 6],
+    [650, 3.5, 7.5],
+    [700, 4, 9],
+    [900, 4, 9],
+  ] as const)
+    expect(at(density), `${density}`).toEqual({ low, high });
 });

@@ -4,6 +4,7 @@ import { DomainError } from '../../../src/core/domain-error.ts';
 import { EXPOSURE_LIMITS, exposureLimits } from '../../../src/core/safety/exposure.ts';
 import { freeHydroxide, limeReserve, neutralise } from '../../../src/core/safety/washout.ts';
 import { MOLAR_MASS } from '../../../src/core/water/molar-masses.ts';
+import { expectLimits } from '../refuses.ts';
 
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -44,6 +45,30 @@ describe('bringing wash water to neutral', () => {
       { code: 'reserve-not-counted', of: 'limeReserve' },
     ]);
     expect(neutralise({ pH: 12.3, volume: 0.01, limeReserve: 0.1 }).notes).toEqual([]);
+  });
+
+  test('ten kilograms of cement still give off two to two and a half of lime', () => {
+    expect(limeReserve(10)).toEqual({ low: 2, high: 2.5 });
+  });
+
+  test('water has a pH from neutral to 14, a pKw of some temperature, and lime in it or none', () => {
+    expectLimits(
+      freeHydroxide,
+      { pH: 12, pKw: 14 },
+      {
+        pH: { takes: [7, 14], refuses: [6.99, 14.01] },
+        pKw: { takes: [12, 15], refuses: [11.9, 15.1] },
+      },
+    );
+    expectLimits(
+      neutralise,
+      { pH: 12, volume: 0.01, limeReserve: 0.1 },
+      {
+        volume: { refuses: [0, -1] },
+        limeReserve: { takes: [0], refuses: [-0.01] },
+        pH: { takes: [7, 14], refuses: [6.99, 14.01] },
+      },
+    );
   });
 
   test('refuses acid water, no water and a negative reserve', () => {
