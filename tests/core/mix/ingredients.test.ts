@@ -84,7 +84,7 @@ describe('each part has its limits', () => {
       sand: { ratio: 0, density: 0, moisture: 9, absorption: -1 },
       lightFiller: { ratio: 0, density: -1, moisture: -1 },
       pigment: { share: 0, density: 0 },
-      admixture: { share: 0, waterShare: 0 },
+      admixture: { share: 0, waterShare: 9 },
     };
     expect(of(none)).toEqual(plain);
     const batch = { volume: 0.1, target: { wetDensity: 600 }, foamDensity: 80, ...neat };

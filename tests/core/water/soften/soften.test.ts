@@ -18,6 +18,7 @@ import {
   sodaMoles,
   softenWithSoda,
 } from '../../../../src/core/water/soften/washing-soda.ts';
+import { expectLimits } from '../../refuses.ts';
 import { mains, solutes } from '../carbonate/waters.ts';
 
 const water = mains();
@@ -166,6 +167,20 @@ describe('lime and soda', () => {
     expect(lime).toBeCloseTo(0.2 + 2 + (1 - forty) + forty, 6);
     // Of two moles that are no carbonate half a one may stay.
     expect(soda).toBeCloseTo(1.5, 6);
+  });
+
+  test('as impure as they are take so much more; what holds none is refused', () => {
+    const ions = { calcium: 2, magnesium: 1, bicarbonate: 4 };
+    const pure = limeSodaForIons(ions);
+    const half = limeSodaForIons({ ...ions, limePurity: 0.5, sodaPurity: 0.8 });
+    expect(half.lime).toBeCloseTo(pure.lime / 0.5, 12);
+    expect(half.soda).toBeCloseTo(pure.soda / 0.8, 12);
+    const purity = { takes: [1, 0.01], refuses: [0, -0.1, 1.01] };
+    expectLimits(
+      (purities) => limeSodaForIons({ ...ions, ...purities }),
+      { limePurity: 1, sodaPurity: 1 },
+      { limePurity: purity, sodaPurity: purity },
+    );
   });
 
   test('refuse a target below what the process leaves', () => {
