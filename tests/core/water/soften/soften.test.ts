@@ -82,6 +82,13 @@ describe('washing soda', () => {
     expect(softenWithSoda({ water: soft, soda: 1e-3 }).settled.max).toBeCloseTo(1e-4, 10);
   });
 
+  test('is stirred into a water that can be: its sodium hides none that was less than nothing', () => {
+    expect(() => softenWithSoda({ water: { ...water, sodium: -1e-3 }, soda: 1e-3 })).toThrow(
+      'sodium',
+    );
+    expect(() => softenWithSoda({ water, soda: -1e-3 })).toThrow('soda');
+  });
+
   test('makes as much sludge as calcium it takes out', () => {
     const { water: left, sludge } = softenWithSoda({ water, soda: 2e-3 });
     expect(sludge).toBeCloseTo((water.calcium - left.calcium) * 0.1000869, 12);
