@@ -185,7 +185,7 @@ const table: Partial<Record<Kind, { si: string; units: Record<string, Theirs> }>
   },
 };
 
-/** What mathjs has no word for: worked out in tests/published/units, or plain counting. */
+/** What mathjs has no word for: worked out in units.test.ts and tests/published/units, or plain counting. */
 const UNKNOWN_THERE = new Set(['volume imp gal', 'flow imp gpm']);
 const NOT_COMPARED = new Set<Kind>(['hardness', 'ratio', 'count', 'temperatureDifference']);
 

@@ -89,6 +89,31 @@ describe('units', () => {
     expect(problem('5 mJ', 'energy').code).toBe('unknown-unit');
   });
 
+  test('a spelling that is exact for another kind wins over one that is near for this', () => {
+    // M is moles in a litre, m a metre.
+    expect(problem('5 M', 'length')).toMatchObject({
+      code: 'other-kind',
+      kind: 'amountConcentration',
+    });
+    expect(parseQuantity('5 m', 'length')).toMatchObject({ ok: true, unit: { id: 'm' } });
+  });
+
+  test.each<[string, Kind]>([
+    ['2.5/3 kg', 'mass'],
+    ['2.5 / 3', 'mass'],
+    ['5 ½/3', 'mass'],
+    ['5"/2', 'length'],
+    ['2.5%/4', 'ratio'],
+  ])('%j divides by a second number', (text, kind) => {
+    expect(problem(text, kind).code).toBe('several-numbers');
+  });
+
+  test('a bar before a unit divides by nothing that could be read', () => {
+    expect(problem('5 /m3')).toMatchObject({ code: 'unknown-unit', unit: '/m3' });
+    expect(problem('2.5/kg')).toMatchObject({ code: 'unknown-unit', unit: '/kg' });
+    expect(problem('2.5 /').code).toBe('not-a-number');
+  });
+
   test('an unknown unit comes with the known ones', () => {
     expect(problem('5 stone')).toEqual({
       code: 'unknown-unit',

@@ -121,3 +121,8 @@ test.each([
   expect(si).toBe(fromUnit(celsius, 'temperature', 'degC'));
   expect(toUnit(si, 'temperature', 'degF')).toBeCloseTo(fahrenheit, 12);
 });
+
+test('an imperial gallon is 4.54609 litres, and so is one a minute', () => {
+  expect(toUnit(fromUnit(1, 'volume', 'imp gal'), 'volume', 'L')).toBeCloseTo(4.54609, 12);
+  expect(toUnit(fromUnit(1, 'flow', 'imp gpm'), 'flow', 'L/min')).toBeCloseTo(4.54609, 12);
+});
