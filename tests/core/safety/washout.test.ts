@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
-import { EXPOSURE_LIMITS, exposureLimits } from '../../../src/core/safety/exposure.ts';
+import {
+  EXPOSURE_LIMITS,
+  EYE_RINSE,
+  EYE_RINSE_ALKALI,
+  exposureLimits,
+} from '../../../src/core/safety/exposure.ts';
 import { freeHydroxide, limeReserve, neutralise } from '../../../src/core/safety/washout.ts';
 import { MOLAR_MASS } from '../../../src/core/water/molar-masses.ts';
 import { expectLimits } from '../refuses.ts';
@@ -94,4 +99,9 @@ test('limits go by agent, and no two share an id', () => {
     'osha-action-level',
   ]);
   expect(new Set(EXPOSURE_LIMITS.map(({ id }) => id)).size).toBe(EXPOSURE_LIMITS.length);
+});
+
+test('an eye is rinsed for a quarter of an hour by the standard, for twenty minutes by this handbook', () => {
+  expect(EYE_RINSE / 60).toBe(15);
+  expect(EYE_RINSE_ALKALI / 60).toBe(20);
 });
