@@ -118,10 +118,13 @@ describe('own results', () => {
     expect(spread).toBeCloseTo(Math.log(1.2) * Math.sqrt(4 / 3), 9);
   });
 
-  test('a cement’s coefficient lies between none and the most', () => {
+  test('a cement’s coefficient lies between none and the most, whether it is needed or not', () => {
+    const results = [
+      { age: 7 * DAY, strength: 1.6e6 },
+      { age: 28 * DAY, strength: 2e6 },
+    ];
     expectLimits(
-      ({ coefficient }: { coefficient: number }) =>
-        fitStrength({ results: [{ age: 7 * DAY, strength: 2e6 }], coefficient }),
+      ({ coefficient }: { coefficient: number }) => fitStrength({ results, coefficient }),
       { coefficient: 0.25 },
       { coefficient: { takes: [0, 2], refuses: [-0.01, 2.01] } },
     );
