@@ -227,10 +227,10 @@ describe.concurrent('out and in', () => {
     await expect.poll(() => status(page), { timeout: 20_000 }).toContain('larger than 64\u00a0MB');
   });
 
-  test('more than one file can hold goes out in parts, and comes in whole', async ({
-    expect,
-    page,
-  }) => {
+  test('more than one file can hold goes out in parts, and comes in whole', {
+    // 70 MB go through two browser windows: on a busy machine that alone takes a minute.
+    timeout: 240_000,
+  }, async ({ expect, page }) => {
     const batches = Array.from({ length: 45 }, (_, i) =>
       slabs(`b${i}`, {
         photos: Array.from({ length: 12 }, (_, n) => ({ id: `p${i}-${n}`, caption: '' })),
@@ -260,12 +260,14 @@ describe.concurrent('out and in', () => {
     await keep(page);
     const files: string[] = [];
     for (const button of ['Take everything out', 'Take part 2 of 2 out']) {
-      const taking = page.waitForEvent('download');
+      const taking = page.waitForEvent('download', { timeout: 100_000 });
       await page.getByRole('button', { name: button }).click();
       const file = join(mkdtempSync(join(tmpdir(), 'part-')), 'part.json');
       await (await taking).saveAs(file);
       files.push(file);
-      await expect.poll(() => status(page)).toContain(`part ${files.length} of 2`);
+      await expect
+        .poll(() => status(page), { timeout: 20_000 })
+        .toContain(`part ${files.length} of 2`);
     }
     expect(await page.getByRole('button', { name: 'Take part' }).count()).toBe(0);
 
@@ -275,8 +277,8 @@ describe.concurrent('out and in', () => {
     for (const file of files) {
       await fresh.page.locator('input[type="file"]').setInputFiles(file);
       const button = fresh.page.getByRole('button', { name: 'Bring in' });
-      await button.click();
-      await expect.poll(() => status(fresh.page), { timeout: 20_000 }).toContain('Brought in');
+      await button.click({ timeout: 100_000 });
+      await expect.poll(() => status(fresh.page), { timeout: 60_000 }).toContain('Brought in');
     }
     expect((await stored(fresh.page)).length).toBe(45);
     const photos = await fresh.page.evaluate(

@@ -87,8 +87,10 @@ test('a reading that two worksheets share leaves what is kept with the one that 
   const planned = () => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.planned'));
   await page.locator('#proportion-wetDensity').fill('500');
   await expect.poll(planned).toContain('"v":500');
-  await page.locator('#proportion-waterCement').fill('0.45');
   const cement = () => page.evaluate(() => localStorage.getItem('suds.kept.1.mix.cement'));
+  const first = await cement();
+  await page.locator('#proportion-waterCement').fill('0.45');
+  await expect.poll(cement).not.toBe(first);
   const before = await cement();
   await page.waitForTimeout(1200);
   expect(await planned()).toContain('"v":500');
