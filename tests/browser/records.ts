@@ -51,6 +51,25 @@ export async function leave(
   );
 }
 
+/** Takes all out of a store, as if the browser had been emptied. */
+export const empty = (on: Page, store: string): Promise<void> =>
+  on.evaluate(
+    (store) =>
+      new Promise<void>((done, failed) => {
+        const opening = indexedDB.open('suds-records');
+        opening.onsuccess = () => {
+          const tx = opening.result.transaction(store, 'readwrite');
+          tx.objectStore(store).clear();
+          tx.oncomplete = () => {
+            opening.result.close();
+            done();
+          };
+          tx.onerror = () => failed(tx.error);
+        };
+      }),
+    store,
+  );
+
 /** What the database holds of a store. */
 export const stored = <T = BatchRecord>(on: Page, store = 'batches'): Promise<T[]> =>
   on.evaluate(
