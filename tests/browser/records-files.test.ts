@@ -1,6 +1,4 @@
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
 import { type BatchRecord, RECORD_VERSION } from '../../src/bench/records/record.ts';
@@ -28,6 +26,16 @@ describe.concurrent('out and in', () => {
       mimeType: 'application/json',
       buffer: Buffer.from(content),
     });
+  /** Brings in one of the files that the window holds, without sending it there. */
+  const bringTaken = (on: Page, which: number) =>
+    on.evaluate((i) => {
+      const { taken } = window as unknown as { taken: Blob[] };
+      const input = document.querySelector<HTMLInputElement>('.batches-file input[type="file"]')!;
+      const held = new DataTransfer();
+      held.items.add(new File([taken[i]!], 'part.json', { type: 'application/json' }));
+      input.files = held.files;
+      input.dispatchEvent(new Event('change', { bubbles: true }));
+    }, which);
   const status = (on: Page) => on.locator('.batches-file [role="status"]').innerText();
   const out = async (on: Page) => {
     const taking = on.waitForEvent('download');
@@ -222,9 +230,10 @@ describe.concurrent('out and in', () => {
 
   test('a huge file is refused before it is read', async ({ expect, page }) => {
     await keep(page);
-    const file = join(mkdtempSync(join(tmpdir(), 'huge-')), 'huge.json');
-    writeFileSync(file, Buffer.alloc(64 * 1024 * 1024 + 1, ' '));
-    await page.locator('input[type="file"]').setInputFiles(file);
+    await page.evaluate(() => {
+      Object.assign(window, { taken: [new Blob([new Uint8Array(64 * 1024 * 1024 + 1)])] });
+    });
+    await bringTaken(page, 0);
     await expect.poll(() => status(page), { timeout: 20_000 }).toContain('larger than 64\u00a0MB');
   });
 
@@ -278,14 +287,7 @@ describe.concurrent('out and in', () => {
     for (const store of ['batches', 'photos']) await empty(page, store);
     expect(await stored(page)).toEqual([]);
     for (const i of [0, 1]) {
-      await page.evaluate((i) => {
-        const { taken } = window as unknown as { taken: Blob[] };
-        const input = document.querySelector<HTMLInputElement>('.batches-file input[type="file"]')!;
-        const held = new DataTransfer();
-        held.items.add(new File([taken[i]!], 'part.json', { type: 'application/json' }));
-        input.files = held.files;
-        input.dispatchEvent(new Event('change', { bubbles: true }));
-      }, i);
+      await bringTaken(page, i);
       await page.getByRole('button', { name: 'Bring in' }).click(PATIENT);
       await expect.poll(() => status(page), PATIENT).toContain('Brought in');
     }
