@@ -8,7 +8,7 @@ export interface BagChoice {
   readonly cementitious: number;
   /** The same recipe, as much of it as the bags give, m³. */
   readonly volume: number;
-  /** The same volume with so much cement in it: undefined when it does not fit. */
+  /** The same volume with so much cement in it: undefined when it cannot be made, for too much or too little. */
   readonly sameVolume: Design | undefined;
 }
 
@@ -82,8 +82,9 @@ function fits(input: DesignInput, cementitious: number): Design | undefined {
   try {
     return designBatch({ ...input, target: { cementContent: cementitious / input.volume } });
   } catch (error) {
-    // Too much cement for the volume: this choice is not on offer.
-    if (error instanceof DomainError && error.because === 'overfills') return undefined;
+    // The batch itself can be made: so much cement overfills it, or so little leaves the foam too much of
+    // the water there is in all. This choice is not on offer.
+    if (error instanceof DomainError) return undefined;
     throw error;
   }
 }

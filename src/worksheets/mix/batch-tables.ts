@@ -59,15 +59,18 @@ export function amountsOf(
 
 /** What whole bags do: the recipe kept, or the volume. */
 export function bagRows({ down, up }: ReturnType<typeof wholeBags>, say: Say): string[][] {
-  const row = (choice: typeof up) => [
-    `${choice.bags}`,
-    say(choice.volume, 'volume', { units: LITRES }),
-    choice.sameVolume
-      ? say(choice.sameVolume.wetDensity, 'density', { units: DENSITY })
-      : 'does not fit',
-    choice.sameVolume
-      ? say(choice.sameVolume.ovenDryDensity, 'density', { units: DENSITY })
-      : 'does not fit',
-  ];
+  const row = (choice: typeof up) => {
+    const { sameVolume } = choice;
+    // With more cement the base mix overfills the volume; with less the foam takes too much of a total of water.
+    const not = choice === down ? 'too little water' : 'does not fit';
+    const density = (of: 'wetDensity' | 'ovenDryDensity') =>
+      sameVolume ? say(sameVolume[of], 'density', { units: DENSITY }) : not;
+    return [
+      `${choice.bags}`,
+      say(choice.volume, 'volume', { units: LITRES }),
+      density('wetDensity'),
+      density('ovenDryDensity'),
+    ];
+  };
   return down && down.bags !== up.bags ? [row(down), row(up)] : [row(up)];
 }

@@ -220,6 +220,27 @@ describe('whole bags', () => {
     );
   });
 
+  test('a choice that cannot be made at the same volume is not on offer, and refuses nothing else', () => {
+    // 41.9 kg of cement. With 25 and 18 of water in all, foam fills (160 − 7.94 − 18)/0.9 = 149 L and
+    // takes 14.9 kg of that water; 3.1 are left to mix 25 kg with, a w/c of 0.12.
+    const light: DesignInput = {
+      ...plain,
+      volume: 0.16,
+      target: { wetDensity: 450 },
+      waterCement: 0.72,
+      waterCementOf: 'total',
+      foamDensity: 100,
+    };
+    const robbed = wholeBags(light, designBatch(light), 25);
+    expect(robbed.down).toMatchObject({ bags: 1, sameVolume: undefined });
+    expect(robbed.up.sameVolume!.cementitious).toBeCloseTo(50, 9);
+    // 20 L hold 20/(1/3.15 + 0.4) = 27.9 kg of cement as base mix without foam: two bags of 15 do not fit.
+    const dense = { ...plain, volume: 0.02, target: { wetDensity: 1900 } };
+    const full = wholeBags(dense, designBatch(dense), 15);
+    expect(full.down!.sameVolume!.cementitious).toBeCloseTo(15, 9);
+    expect(full.up).toMatchObject({ bags: 2, sameVolume: undefined });
+  });
+
   test('of a blend the bags hold the cement only', () => {
     const { target: _, ...recipe } = plain;
     const half: Omit<DesignInput, 'target'> = {
