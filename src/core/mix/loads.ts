@@ -40,7 +40,7 @@ export function mixerLoads(plan: {
   const { batch, largestLoad, foamBucket } = plan;
   demandAmount('volume', batch.volume, 'volume');
   demandAmount('foamBucket', foamBucket, 'volume');
-  demand('largestLoad', largestLoad, 'volume', { min: batch.volume / 10_000, aboveMin: true });
+  demand('largestLoad', largestLoad, 'volume', { min: batch.volume / 10_000 });
   const count = Math.max(1, Math.ceil((batch.volume / largestLoad) * (1 - DUST)));
   const share = 1 / count;
   return {

@@ -1,0 +1,291 @@
+import { describe, expect, test } from 'vitest';
+import { lastPart } from '../../../src/core/mix/absolute-volume.ts';
+import { checkBase } from '../../../src/core/mix/base-check.ts';
+import { baseMix, waterCementRatio } from '../../../src/core/mix/base-mix.ts';
+import { binderDensity } from '../../../src/core/mix/binder.ts';
+import { dundeeRule } from '../../../src/core/mix/dundee.ts';
+import { inBuckets, mixerLoads } from '../../../src/core/mix/loads.ts';
+import { dampAggregate, freeWater } from '../../../src/core/mix/moisture.ts';
+import { ovenDryDensity } from '../../../src/core/mix/oven-dry.ts';
+import { pooled } from '../../../src/core/mix/several-buckets.ts';
+import {
+  demandWaterCement,
+  isBaseMix,
+  waterCementNotes,
+} from '../../../src/core/mix/water-cement-limits.ts';
+import { airContent, wetDensity, yieldVolume } from '../../../src/core/mix/weigh.ts';
+import { expectLimits } from '../refuses.ts';
+
+describe('what is left of a volume', () => {
+  const parts = [{ mass: 300, density: 3000 }];
+  const left = (mix: { volume: number; air: number; density: number }) =>
+    lastPart({ ...mix, parts });
+
+  test('after a tenth of cement and a twentieth of air, by hand', () => {
+    const sand = left({ volume: 1, air: 0.05, density: 2600 });
+    expect(sand.volume).toBeCloseTo(0.85, 12);
+    expect(sand.mass).toBeCloseTo(2210, 9);
+  });
+
+  test('is nothing when they just fill it; air is a share and the last part has a density', () => {
+    expect(left({ volume: 0.1, air: 0, density: 2600 })).toEqual({ volume: 0, mass: 0 });
+    expectLimits(
+      left,
+      { volume: 1, air: 0.05, density: 2600 },
+      {
+        volume: { refuses: [0.09, -1] },
+        air: { takes: [0], refuses: [-0.01, 1.01] },
+        density: { refuses: [0, -1] },
+      },
+    );
+    expectLimits(
+      ({ air }: { air: number }) => lastPart({ volume: 1, air, parts: [], density: 2600 }),
+      { air: 0.5 },
+      { air: { takes: [1], refuses: [1.01] } },
+    );
+  });
+});
+
+describe('a binder', () => {
+  const blend = ({ share, density }: { share: number; density: number }) =>
+    binderDensity([
+      { kind: 'slag', share, density },
+      { kind: 'portland', share: 1 - share, density: 3000 },
+    ]);
+
+  test('may be of one powder or another, each with a density of its own', () => {
+    expect(blend({ share: 0.5, density: 2000 })).toBeCloseTo(2400, 9);
+    expect(() => binderDensity([])).toThrow('parts');
+    expectLimits(
+      blend,
+      { share: 0.5, density: 2900 },
+      {
+        share: { takes: [0, 1], refuses: [-0.01, 1.01] },
+        density: { takes: [1000, 5000], refuses: [999, 5001], as: 'binderDensity' },
+      },
+    );
+  });
+
+  test('is whole to a part in 10⁹, neither short of it nor over', () => {
+    const of = (second: number) => () =>
+      binderDensity([
+        { kind: 'portland', share: 0.7 },
+        { kind: 'slag', share: second },
+      ]);
+    expect(of(0.3 - 9e-10)).not.toThrow();
+    expect(of(0.3 + 9e-10)).not.toThrow();
+    expect(of(0.3 - 1.1e-9)).toThrow('shares-not-whole');
+    expect(of(0.3 + 1.1e-9)).toThrow('shares-not-whole');
+  });
+});
+
+describe('a base mix', () => {
+  test('has ratios no smaller than nothing and densities such materials have', () => {
+    expectLimits(
+      baseMix,
+      {
+        waterCement: 0.5,
+        sandCement: 1,
+        cementDensity: 3150,
+        sandDensity: 2650,
+        waterDensity: 1000,
+      },
+      {
+        waterCement: { takes: [0, 100], refuses: [-0.01, 100.1] },
+        sandCement: { takes: [0, 100], refuses: [-0.01, 100.1] },
+        cementDensity: { takes: [1000, 5000], refuses: [999, 5001] },
+        sandDensity: { takes: [100, 5000], refuses: [99, 5001] },
+        waterDensity: { takes: [900, 1200], refuses: [899, 1201] },
+      },
+    );
+    expectLimits(
+      waterCementRatio,
+      { cement: 10, water: 0.005, waterDensity: 998 },
+      {
+        cement: { refuses: [0, -1] },
+        water: { takes: [0, 1e6], refuses: [-0.001, 1.1e6] },
+        waterDensity: { takes: [900, 1200], refuses: [899, 1201] },
+      },
+    );
+  });
+
+  test('is checked against a w/c and some cement, with air up to three tenths', () => {
+    expectLimits(
+      ({ waterCement, cement, air }: { waterCement: number; cement: number; air: number }) =>
+        checkBase({ measuredDensity: 1500, recipe: { waterCement }, cement, air }),
+      { waterCement: 0.4, cement: 13, air: 0.1 },
+      {
+        waterCement: { takes: [0.01], refuses: [0, -0.4] },
+        cement: { takes: [0.01], refuses: [0, -13] },
+        air: { takes: [0, 0.3], refuses: [-0.01, 0.31] },
+      },
+    );
+  });
+
+  test('may be foamed from a w/c of 0.2 to one of 1.25', () => {
+    expect([0.199, 0.2, 1.25, 1.251].map(isBaseMix)).toEqual([false, true, true, false]);
+  });
+
+  test('of neat cement is usual to 0.8, with sand to 1.25', () => {
+    const codes = (sanded: boolean) => (waterCement: number) =>
+      waterCementNotes({ waterCement, sanded }).map(({ code }) => code);
+    const outside = ['outside-range'];
+    expect([0.35, 0.8, 0.801].map(codes(false))).toEqual([[], [], outside]);
+    expect([0.35, 1.25, 1.251].map(codes(true))).toEqual([[], [], outside]);
+    expect(codes(true)(0.349)).toEqual(['paste-robs-foam']);
+  });
+
+  test('is refused below 0.2 for the foam’s sake, above 2 as no suspension', () => {
+    const refused = (because: string | undefined) =>
+      expect.objectContaining({ quantity: 'waterCement', because });
+    for (const edge of [0.2, 2]) expect(() => demandWaterCement(edge)).not.toThrow();
+    expect(() => demandWaterCement(0.199)).toThrow(refused('paste-robs-foam'));
+    expect(() => demandWaterCement(2.001)).toThrow(refused(undefined));
+  });
+});
+
+describe('the Dundee rule', () => {
+  test('leaves no fine aggregate where cement and water are all of it', () => {
+    expect(dundeeRule({ density: 450, cement: 300 })).toMatchObject({ water: 150, fine: 0 });
+    expect(dundeeRule({ density: 1000, cement: 300, waterCement: 0.6 })).toMatchObject({
+      water: 180,
+      fine: 520,
+    });
+  });
+
+  test('has some cement, and water no less than none', () => {
+    expectLimits(
+      dundeeRule,
+      { density: 1200, cement: 300, waterCement: 0.5 },
+      {
+        cement: { takes: [1], refuses: [0, -1] },
+        waterCement: { takes: [0], refuses: [-0.01, 100.1] },
+      },
+    );
+    expect(() => dundeeRule({ density: 24_500, cement: 240, waterCement: 100 })).not.toThrow();
+  });
+});
+
+describe('water in sand, by hand', () => {
+  test('of 102 kg that hold 2 %, at 5 %', () => {
+    const { ovenDry, toWeigh, water } = dampAggregate({
+      surfaceDry: 102,
+      moisture: 0.05,
+      absorption: 0.02,
+    });
+    expect(ovenDry).toBeCloseTo(100, 12);
+    expect(toWeigh).toBeCloseTo(105, 12);
+    expect(water).toBeCloseTo(3, 12);
+  });
+
+  test('of 50 kg with 4 % on them, or that will drink 1 %', () => {
+    expect(freeWater({ surfaceDry: 50, free: 0.04 })).toBeCloseTo(2, 12);
+    expect(freeWater({ surfaceDry: 50, free: -0.01 })).toBeCloseTo(-0.5, 12);
+  });
+});
+
+describe('several buckets', () => {
+  test('add up, and spread by heaviest less lightest', () => {
+    const all = pooled([
+      { mass: 10, density: 500 },
+      { mass: 12, density: 600 },
+      { mass: 11, density: 550 },
+    ]);
+    expect(all.mass).toBe(33);
+    expect(all.volume).toBeCloseTo(0.06, 12);
+    expect(all.spread).toBeCloseTo(100 / 550, 12);
+  });
+
+  test('there is one at least, and each has a mass and a density', () => {
+    expect(() => pooled([])).toThrow('buckets');
+    expectLimits(
+      (bucket: { mass: number; density: number }) => pooled([{ mass: 10, density: 500 }, bucket]),
+      { mass: 10, density: 600 },
+      { mass: { refuses: [0, -1] }, density: { refuses: [0, -1] } },
+    );
+  });
+});
+
+describe('weighing', () => {
+  test('is of masses no smaller than nothing, and of a measure that holds something', () => {
+    expectLimits(
+      wetDensity,
+      { tare: 1, full: 13, vessel: 0.02 },
+      {
+        tare: { takes: [0], refuses: [-0.1] },
+        full: { takes: [1.01], refuses: [0.9, 1.1e9] },
+        vessel: { refuses: [-0.02] },
+      },
+    );
+    expectLimits(
+      yieldVolume,
+      { mass: 60, density: 600 },
+      { mass: { refuses: [0, -1] }, density: { refuses: [0, -1] } },
+    );
+    expectLimits(
+      airContent,
+      { airFreeDensity: 1800, density: 600 },
+      { airFreeDensity: { refuses: [0, -1] }, density: { takes: [1900], refuses: [0, -1] } },
+    );
+    expectLimits(
+      ovenDryDensity,
+      { cement: 350, aggregate: 600, volume: 1 },
+      {
+        cement: { takes: [0], refuses: [-1, 1.1e9] },
+        aggregate: { takes: [0], refuses: [-1, 1.1e9] },
+        volume: { refuses: [-1] },
+      },
+    );
+  });
+});
+
+describe('loads and buckets', () => {
+  const batch = {
+    volume: 1,
+    cement: 300,
+    water: 150,
+    sand: 200,
+    foamMass: 40,
+    foamVolume: 0.5,
+    baseMass: 650,
+    baseVolume: 0.5,
+  };
+
+  test('a load is a like part of everything', () => {
+    const { count, each, foamBuckets } = mixerLoads({ batch, largestLoad: 0.3, foamBucket: 0.05 });
+    expect(count).toBe(4);
+    expect(each).toEqual({
+      volume: 0.25,
+      cement: 75,
+      water: 37.5,
+      sand: 50,
+      foamMass: 10,
+      foamVolume: 0.125,
+      baseMass: 162.5,
+      baseVolume: 0.125,
+    });
+    expect(foamBuckets).toEqual({ whole: 2, part: expect.closeTo(0.5, 12) });
+  });
+
+  test('ten thousand loads are the most; a mixer larger than the batch makes one', () => {
+    const loads = (plan: { volume: number; largestLoad: number; foamBucket: number }) =>
+      mixerLoads({ ...plan, batch: { ...batch, volume: plan.volume } });
+    expect(loads({ volume: 1, largestLoad: 1e6, foamBucket: 1 }).count).toBe(1);
+    expect(loads({ volume: 1, largestLoad: 1e-4, foamBucket: 1 }).count).toBe(10_000);
+    expectLimits(
+      loads,
+      { volume: 1, largestLoad: 0.3, foamBucket: 0.05 },
+      {
+        volume: { refuses: [0, -1] },
+        largestLoad: { refuses: [0.99e-4, -1] },
+        foamBucket: { refuses: [0, -1] },
+      },
+    );
+  });
+
+  test('a bucket that lacks binary dust is full, and nothing is left over', () => {
+    expect(inBuckets(0.3, 0.1)).toEqual({ whole: 3, part: 0 });
+    expect(inBuckets(3 - 1e-7, 1)).toEqual({ whole: 2, part: expect.closeTo(1, 6) });
+    expect(inBuckets(0.02, 0.05)).toEqual({ whole: 0, part: expect.closeTo(0.4, 12) });
+  });
+});
