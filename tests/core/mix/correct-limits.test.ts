@@ -1,0 +1,131 @@
+import { describe, expect, test } from 'vitest';
+import { type CorrectionInput, correctMix } from '../../../src/core/mix/correct.ts';
+import { correctionTable, densitiesAround } from '../../../src/core/mix/correction-table.ts';
+import { expectLimits } from '../refuses.ts';
+
+const heavy: CorrectionInput = {
+  measuredDensity: 660,
+  massInHand: 66,
+  targetDensity: 600,
+  foamDensity: 80,
+  baseDensity: 1850,
+  tolerance: 20,
+};
+
+describe('a correction', () => {
+  test('is of what can be weighed, made with a base mix heavier than the foam', () => {
+    expectLimits<CorrectionInput>(correctMix, heavy, {
+      measuredDensity: { refuses: [0, -1] },
+      massInHand: { refuses: [0, -1] },
+      foamDensity: { refuses: [0, -1] },
+      baseDensity: { refuses: [0, 80] },
+      tolerance: { takes: [0, 25_000], refuses: [-1, 25_001] },
+      targetDensity: { takes: [80.1, 1849.9], refuses: [80, 1850] },
+    });
+  });
+
+  test('is not made for a mix off by just the tolerance, either way', () => {
+    const action = (measuredDensity: number) => correctMix({ ...heavy, measuredDensity }).action;
+    expect([579.9, 580, 620, 620.1].map(action)).toEqual([
+      'add-base-mix',
+      'leave',
+      'leave',
+      'add-foam',
+    ]);
+  });
+
+  test('too light, by hand: 54 kg in 100 L want 4.8 L of base mix', () => {
+    const { baseVolume, baseMass, volumeBefore, volume, mass, yieldChange, baseParts } = correctMix(
+      {
+        ...heavy,
+        measuredDensity: 540,
+        massInHand: 54,
+        baseRecipe: { waterCement: 0.5, sandCement: 1 },
+      },
+    );
+    // (600 · 0.1 − 54)/(1850 − 600), and a fifth of it water, two of cement and two of sand.
+    expect(baseVolume).toBeCloseTo(0.0048, 12);
+    expect(baseMass).toBeCloseTo(8.88, 9);
+    expect(volumeBefore).toBeCloseTo(0.1, 12);
+    expect(volume).toBeCloseTo(0.1048, 12);
+    expect(mass).toBeCloseTo(62.88, 9);
+    expect(yieldChange).toBeCloseTo(0.048, 12);
+    expect(baseParts).toEqual({
+      cement: expect.closeTo(3.552, 9),
+      water: expect.closeTo(1.776, 9),
+      sand: expect.closeTo(3.552, 9),
+    });
+  });
+
+  test('with foam needs none of the base mix, whatever it would be made of', () => {
+    const inHand = { cement: 40, water: 20 };
+    const { baseParts, waterCementTotal } = correctMix({
+      ...heavy,
+      inHand,
+      baseRecipe: { waterCement: 0.5 },
+    });
+    expect(baseParts).toEqual({ cement: 0, water: 0, sand: 0 });
+    // 6/520 m³ of foam is 0.923 kg of water more.
+    expect(waterCementTotal).toBeCloseTo((20 + 480 / 520) / 40, 12);
+    expect(correctMix(heavy)).not.toHaveProperty('baseParts');
+    expect(correctMix(heavy)).not.toHaveProperty('waterCementBefore');
+  });
+
+  test('of a mix left alone knows its w/c, be the base mix unknown', () => {
+    const left = correctMix({ ...heavy, measuredDensity: 610, inHand: { cement: 40, water: 20 } });
+    expect(left.waterCementTotal).toBe(0.5);
+  });
+
+  test('is of some cement, and of ratios no smaller than nothing', () => {
+    expectLimits(
+      (inHand) => correctMix({ ...heavy, inHand }),
+      { cement: 40, water: 20 },
+      { cement: { refuses: [0, -1] }, water: { takes: [0, 1e9], refuses: [-1, 1.1e9] } },
+    );
+    expectLimits(
+      (baseRecipe) => correctMix({ ...heavy, baseRecipe }),
+      { waterCement: 0.5, sandCement: 1 },
+      {
+        waterCement: { takes: [0, 100], refuses: [-0.1, 100.1] },
+        sandCement: { takes: [0, 100], refuses: [-0.1, 100.1] },
+      },
+    );
+  });
+
+  test('does not doubt a reading of pure foam, or of the base mix itself', () => {
+    for (const measuredDensity of [80, 1850])
+      expect(correctMix({ ...heavy, measuredDensity }).notes).toEqual([]);
+  });
+});
+
+describe('the lines of the sheet', () => {
+  test('are as many as whole steps, and none of no density', () => {
+    expect(densitiesAround({ targetDensity: 600, step: 50, below: 1.9, above: 2.9 })).toEqual([
+      550, 600, 650, 700,
+    ]);
+    expect(densitiesAround({ targetDensity: 100, step: 50, below: 3, above: 0 })).toEqual([
+      50, 100,
+    ]);
+    expectLimits(
+      densitiesAround,
+      { targetDensity: 600, step: 20, below: 3, above: 4 },
+      {
+        targetDensity: { refuses: [0, -1] },
+        step: { refuses: [0, -1] },
+        below: { takes: [0, 100], refuses: [-1, 101] },
+        above: { takes: [0, 100], refuses: [-1, 101] },
+      },
+    );
+  });
+
+  test('say what the correction says', () => {
+    const { measuredDensity, ...mix } = heavy;
+    const [row] = correctionTable({ ...mix, tare: 1, vessel: 0.01, densities: [540] });
+    const { action, foamVolume, foamMass, baseVolume, baseMass, yieldChange } = correctMix({
+      ...mix,
+      measuredDensity: 540,
+    });
+    const said = { action, foamVolume, foamMass, baseVolume, baseMass, yieldChange };
+    expect(row).toEqual({ reading: expect.closeTo(6.4, 12), density: 540, ...said });
+  });
+});
