@@ -126,8 +126,9 @@ export function proportion(input: ProportionInput): Proportion {
   const foamMass = foamDensity * foamVolume;
   const water = waterCement * cement - (ofTotal ? foamMass : 0);
   const sand = sandCement * cement;
-  const base = ofTotal ? water / cement : waterCement;
-  if (!(base >= BASE_WATER_CEMENT.min * (1 - DUST))) throw robbed(input);
+  const mixedWith = ofTotal ? water / cement : waterCement;
+  if (!(mixedWith >= BASE_WATER_CEMENT.min * (1 - DUST))) throw robbed(input);
+  const base = Math.max(mixedWith, BASE_WATER_CEMENT.min);
   const baseMass = cement + water + sand;
   const mass = baseMass + foamMass;
   const wetDensity = mass / volume;
