@@ -49,7 +49,7 @@ export function wholeBags(
       sameVolume: fits(input, cementitious),
     };
   };
-  return { exact, down: floor >= 1 ? choice(floor) : undefined, up: choice(Math.max(1, ceiling)) };
+  return { exact, down: floor >= 1 ? choice(floor) : undefined, up: choice(ceiling) };
 }
 
 /**

@@ -70,7 +70,8 @@ export interface Design {
  * @source navedtra-14071, army-en5466, astm-c869, kearsley-mostert-2005 (from memory)
  */
 export function designBatch(input: DesignInput): Design {
-  const { volume, foamDensity, waterCement, waterCementOf = 'base', convention } = input;
+  const { volume, foamDensity, waterCement } = input;
+  const { waterCementOf = 'base', convention = 'foam-counted' } = input;
   demand('volume', volume, 'volume', { min: 0, aboveMin: true });
   const eq = equivalent(input);
   const recipe = {
@@ -88,7 +89,7 @@ export function designBatch(input: DesignInput): Design {
     foamDensity,
     waterCementOf,
     sanded: (input.sand?.ratio ?? 0) > 0,
-    ...(convention ? { convention } : {}),
+    convention,
   });
   const fibre = eq.fibreMass * volume;
   const shares = amounts(input, mix);
