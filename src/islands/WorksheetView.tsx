@@ -19,7 +19,7 @@ import { Results, worded } from './parts/Results.tsx';
 import { Table } from './parts/Table.tsx';
 import { Verdict } from './parts/Verdict.tsx';
 import { Working } from './parts/Working.tsx';
-import { type AnyWorksheet, benchKey, entryKeys, takenKeys } from './worksheet.ts';
+import { type AnyWorksheet, benchKey, entryKeys, keptKeys, takenKeys } from './worksheet.ts';
 
 interface Props {
   readonly sheet: AnyWorksheet;
@@ -208,7 +208,7 @@ function reset(sheet: AnyWorksheet) {
       run: () => {
         // What was typed since stays.
         for (const key of keys) if (!$entries.get()[key]) enter(key, entries[key]);
-        for (const key of Object.values(sheet.keeps ?? {}))
+        for (const key of keptKeys(sheet))
           if (kept[key] && isBy(kept[key], sheet)) keep(key, kept[key]);
         use(sheet.id, sheet.id in used);
       },

@@ -4,8 +4,10 @@ import { mayKeep } from './engine/keeping.ts';
 import type { Reading } from './engine/reading.ts';
 import type { AnyWorksheet } from './worksheet.ts';
 
+type Found = Answered['numbers'][string] | undefined;
+
 /**
- * Puts the results a worksheet keeps on the bench, once anything in it is the reader's own. Where two
+ * Puts what a worksheet keeps and leaves on the bench, once anything in it is the reader's own. Where two
  * worksheets keep the same thing, the one last worked on has it. `worked`: the reader works in this one now.
  */
 export function keepResults(
@@ -14,12 +16,14 @@ export function keepResults(
   answered: Answered | Unanswered,
   worked: boolean,
 ): void {
+  const keeps = Object.entries(sheet.keeps ?? {});
+  const answers = answered.ok && keeps[0] !== undefined && keeps[0][0] in answered.numbers;
   const owner = { from: sheet.question, by: sheet.id };
-  for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
-    const mine = own && answered.ok ? answered.numbers[name] : undefined;
+  const put = (key: string, found: (answered: Answered) => Found) => {
+    const mine = own && answered.ok ? found(answered) : undefined;
     // What another worksheet has does not wait for this one.
-    const asked = { holder: $kept.get()[key], sheet, worked, has: mine?.value, onExample };
-    if (!mayKeep(asked)) continue;
+    const asked = { holder: $kept.get()[key], sheet, worked, answers, onExample };
+    if (!mayKeep(asked)) return;
     if (own && !answered.ok) keep(key, { waits: true, ...owner });
     else
       keep(
@@ -31,5 +35,11 @@ export function keepResults(
           ...owner,
         },
       );
-  }
+  };
+  for (const [name, key] of keeps) put(key, ({ numbers }) => numbers[name]);
+  for (const [key, of] of Object.entries(sheet.leaves ?? {}))
+    put(key, ({ result }) => {
+      const value = of(result);
+      return value === undefined ? undefined : { value };
+    });
 }

@@ -74,6 +74,8 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly folded?: string;
   /** Results that go on the bench: result name → bench key. */
   readonly keeps?: Readonly<Record<string, string>>;
+  /** What else it leaves on the bench without showing it, in SI: bench key → what lies under it, if anything. */
+  readonly leaves?: Readonly<Record<string, (result: R) => number | undefined>>;
   readonly working: readonly WorkingStep<Values<F>, R>[];
   readonly figure?: (props: FigureProps<Values<F>, R>) => ComponentChildren;
   readonly tables?: readonly TableSpec<Values<F>, R>[];
@@ -104,6 +106,12 @@ export const benchKey = (sheet: Asked, name: string): string =>
 /** The bench keys of all its fields. */
 export const entryKeys = (sheet: Asked): readonly string[] =>
   Object.keys(sheet.fields).map((name) => benchKey(sheet, name));
+
+/** The bench keys of what it leaves for others. */
+export const keptKeys = ({ keeps = {}, leaves = {} }: AnyWorksheet): readonly string[] => [
+  ...Object.values(keeps),
+  ...Object.keys(leaves),
+];
 
 /** The bench keys of what other worksheets leave for a field. */
 export const takenBy = (field: Fields[string]): readonly string[] =>

@@ -17,13 +17,13 @@ describe('two worksheets that keep the same thing', () => {
   const rest = { sheet, onExample: false };
 
   test('nothing there, or its own: it writes', () => {
-    expect(mayKeep({ ...rest, holder: undefined, worked: false, has: 1 })).toBe(true);
+    expect(mayKeep({ ...rest, holder: undefined, worked: false, answers: true })).toBe(true);
     const own = { v: 1, ...mine };
-    expect(mayKeep({ ...rest, holder: own, worked: false, has: undefined })).toBe(true);
+    expect(mayKeep({ ...rest, holder: own, worked: false, answers: false })).toBe(true);
   });
 
   test('its own under other words, or from before ids were: it writes; the other’s under its words: not', () => {
-    const may = (holder: Kept) => mayKeep({ ...rest, holder, worked: false, has: undefined });
+    const may = (holder: Kept) => mayKeep({ ...rest, holder, worked: false, answers: false });
     expect(may({ v: 1, from: 'What did it hold?', by: sheet.id })).toBe(true);
     expect(may({ waits: true, from: 'What did it hold?', by: sheet.id })).toBe(true);
     expect(may({ v: 1, from: sheet.question })).toBe(true);
@@ -32,18 +32,18 @@ describe('two worksheets that keep the same thing', () => {
   });
 
   test('the other’s: not when a page opens or a reading both share changes, not to take it away', () => {
-    expect(mayKeep({ ...rest, holder: other, worked: false, has: 1 })).toBe(false);
-    expect(mayKeep({ ...rest, holder: other, worked: true, has: undefined })).toBe(false);
+    expect(mayKeep({ ...rest, holder: other, worked: false, answers: true })).toBe(false);
+    expect(mayKeep({ ...rest, holder: other, worked: true, answers: false })).toBe(false);
   });
 
   test('the other’s, while it is worked on: it takes over', () => {
-    expect(mayKeep({ ...rest, holder: other, worked: true, has: 2 })).toBe(true);
+    expect(mayKeep({ ...rest, holder: other, worked: true, answers: true })).toBe(true);
   });
 });
 
 describe('a result that rests on the example', () => {
   const sheet = { id: 'pieces', question: 'How much must I make?' };
-  const change = { sheet, worked: true, has: 2, onExample: true };
+  const change = { sheet, worked: true, answers: true, onExample: true };
   const theirs = { v: 1, from: 'What does this form hold?', by: 'shapes' };
 
   test('takes nothing from one that rests on the reader’s own numbers', () => {

@@ -21,7 +21,7 @@ export const mayKeep = ({
   holder,
   sheet,
   worked,
-  has,
+  answers,
   onExample,
 }: {
   /** What lies on the bench now, and whose it is. */
@@ -29,15 +29,15 @@ export const mayKeep = ({
   readonly sheet: Sheet;
   /** Whether the reader has just typed or chosen something in this worksheet. */
   readonly worked: boolean;
-  /** The worksheet's answer, in SI. */
-  readonly has: number | undefined;
+  /** Whether the first of what it keeps has an answer: the rest goes with that, and goes away with it. */
+  readonly answers: boolean;
   /** Whether that rests on readings that are still the example's. */
   readonly onExample: boolean;
 }): boolean =>
   holder === undefined ||
   isBy(holder, sheet) ||
   (worked &&
-    has !== undefined &&
+    answers &&
     // The example never takes what rests on the reader's own numbers alone.
     (!onExample || 'example' in holder));
 

@@ -97,8 +97,8 @@ export default worksheet({
       example: 'yes',
       bench: 'curing.sun',
     }),
-    length: { ...partLength, label: 'Open face, length' },
-    width: { ...partWidth, label: 'Open face, width' },
+    length: { ...partLength, label: 'Open face, length', takes: 'piece.long' },
+    width: { ...partWidth, label: 'Open face, width', takes: 'piece.wide' },
   },
   work: ({ concrete, air, humidity, wind, sun, length, width }) => {
     const face = concrete ?? air;

@@ -28,6 +28,7 @@ export const heatFields = {
     min: '10 mm',
     max: '3 m',
     units: MM,
+    takes: 'piece.thickness',
   }),
   wet: number('density', {
     label: 'Wet density',

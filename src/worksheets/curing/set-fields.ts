@@ -59,7 +59,7 @@ export const setFields = {
     max: '7 d',
     units: MINUTES,
   }),
-  depth: { ...partThickness, label: 'Depth of the part as it lies' },
+  depth: { ...partThickness, label: 'Depth of the part as it lies', takes: 'piece.deep' },
   steel: choice({
     label: 'Steel in the part, now or ever?',
     help: 'Mesh, screws, a lifting eye, a steel form left in.',

@@ -5,6 +5,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { leavesSides } from '../shared/piece-sides.ts';
 import type { PieceRow } from '../shared/pieces-words.ts';
 
 const LENGTH = { metric: 'mm', us: 'in' } as const;
@@ -100,6 +101,7 @@ export default worksheet({
   },
   work: ({ pieces, settling, waste }) => ({
     each: pieces.map(volumeOf),
+    sole: pieces.length === 1 ? pieceOf(pieces[0]!) : undefined,
     count: pieces.reduce((sum, { count }) => sum + count, 0),
     ...batchVolume({
       pieces: pieces.map((row) => ({ piece: pieceOf(row), count: row.count })),
@@ -130,6 +132,7 @@ export default worksheet({
           say: `Make ${say(r.total, 'volume')} to fill ${say(r.net, 'volume')} of form.`,
         },
   keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
+  leaves: leavesSides,
   working: [
     {
       tex: String.raw`V = \sum n\,V_{\text{piece}}\,(1+s)(1+x)`,

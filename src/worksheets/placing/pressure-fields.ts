@@ -8,7 +8,7 @@ const length = (label: string, example: string, max: string, more: object = {}) 
   number('length', { label, example, min: '0 mm', aboveMin: true, max, units: SHORT, ...more });
 
 export const pressureFields = {
-  depth: length('Depth of mix in the form', '60 mm', '10 m'),
+  depth: length('Depth of mix in the form', '60 mm', '10 m', { takes: 'piece.deep' }),
   density: number('density', {
     label: 'Wet density',
     example: '600 kg/m3',
@@ -17,7 +17,7 @@ export const pressureFields = {
     units: DENSITY,
     takes: 'mix.planned',
   }),
-  width: length('Length of the side', '450 mm', '50 m'),
+  width: length('Length of the side', '450 mm', '50 m', { takes: 'piece.long' }),
   thickness: length('Thickness of the panel', '18 mm', '200 mm'),
   spans: choice({
     label: 'The panel runs over',

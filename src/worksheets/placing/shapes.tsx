@@ -2,6 +2,7 @@ import { demand } from '../../core/domain-error.ts';
 import { coreOutgrows } from '../../core/placing/core-fits.ts';
 import { netVolume } from '../../core/placing/shapes.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { leavesSides } from '../shared/piece-sides.ts';
 import { ShapeDrawing } from '../shared/ShapeDrawing.tsx';
 import { shapeFields } from './shape-fields.ts';
 import { cellOf, coresOf, shapeOf } from './shape-of.ts';
@@ -26,7 +27,7 @@ export default worksheet({
     });
     const net = each.net * v.count;
     return {
-      shape,
+      sole: shape,
       cores,
       each,
       net,
@@ -86,6 +87,7 @@ export default worksheet({
     one: 'part.volume',
     cores: 'part.cores',
   },
+  leaves: leavesSides,
   working: [
     {
       tex: String.raw`V = n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}})\,(1+s)(1+x)`,
@@ -93,8 +95,8 @@ export default worksheet({
         `V = ${v.count} × (${say(each.gross, 'volume')} − ${say(each.cores, 'volume')}) × ${(1 + v.settling).toFixed(2)} × ${(1 + v.waste).toFixed(2)} = ${say(total, 'volume')}`,
     },
   ],
-  figure: ({ result: { shape, cores }, say }) => (
-    <ShapeDrawing shape={shape} cores={cores} say={say} />
+  figure: ({ result: { sole, cores }, say }) => (
+    <ShapeDrawing shape={sole} cores={cores} say={say} />
   ),
   cautions: ['heavy-lift', 'not-load-bearing'],
   defers: ['The allowances are common practice with no source; your own last batch decides.'],

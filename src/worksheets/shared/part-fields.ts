@@ -15,6 +15,7 @@ export const partLength = number('length', {
   min: '10 mm',
   max: '10 m',
   units: MM,
+  takes: 'piece.length',
   bench: 'part.length',
 });
 
@@ -24,6 +25,7 @@ export const partWidth = number('length', {
   min: '10 mm',
   max: '10 m',
   units: MM,
+  takes: 'piece.width',
   bench: 'part.width',
 });
 
@@ -33,6 +35,7 @@ export const partThickness = number('length', {
   min: '5 mm',
   max: '2 m',
   units: MM,
+  takes: 'piece.thickness',
   bench: 'part.thickness',
 });
 

@@ -1,0 +1,34 @@
+import type { Shape } from '../../core/placing/shapes.ts';
+
+/** Sides in m; a shape that has none of a kind leaves it out. */
+interface Sides {
+  /** Of the piece, however it lies: its thickness is the least. */
+  readonly length?: number;
+  readonly width?: number;
+  readonly thickness?: number;
+  /** Of the form as it is filled: its open top, and how deep the mix stands. */
+  readonly long?: number;
+  readonly wide?: number;
+  readonly deep?: number;
+}
+
+function sidesOf(shape: Shape): Sides {
+  if (shape.shape !== 'slab' && shape.shape !== 'block')
+    return 'height' in shape ? { deep: shape.height } : {};
+  const deep = shape.shape === 'slab' ? shape.thickness : shape.height;
+  const [long, wide] = descending(shape.length, shape.width);
+  const [length, width, thickness] = descending(long!, wide!, deep);
+  return { length: length!, width: width!, thickness: thickness!, long: long!, wide: wide!, deep };
+}
+
+const descending = (...sides: readonly number[]) => sides.toSorted((a, b) => b - a);
+
+type SideOf = (result: { readonly sole: Shape | undefined }) => number | undefined;
+
+/** What a worksheet that sizes one sole kind of piece leaves for those that ask for its sides later. */
+export const leavesSides: Readonly<Record<string, SideOf>> = Object.fromEntries(
+  (['length', 'width', 'thickness', 'long', 'wide', 'deep'] as const).map((side) => [
+    `piece.${side}`,
+    ({ sole }) => sole && sidesOf(sole)[side],
+  ]),
+);
