@@ -28,7 +28,8 @@ export type HeatValues = Values<typeof heatFields>;
 const FOLLOWED = 7 * DAY;
 /**
  * Cells and steps of the part itself: where tried, its peak is within an eighth of a degree of a fine mesh
- * and its difference within a fifth; and of the cases beside it, within half a degree and three quarters.
+ * and its difference within a fifth, in parts under 2 cm, bare on one side only, within two thirds; and of the
+ * cases beside it, within half a degree and three quarters.
  * A cover that comes off while the part still warms costs the peak a third of a degree, and two beside it.
  * Coarse enough for each key press to be worked within a frame; the first steps are short, for a thin warm
  * part cools within minutes.
