@@ -110,7 +110,7 @@ async function measure() {
     {
       what: 'Key press to results, processor slowed four times, median',
       budget: `${FRAME} ms`,
-      measured: `slowest ${slowest.ms} ms (\`${slowest.sheet}\`, of ${presses.length} worksheets)`,
+      measured: `slowest ${slowest.ms} ms (\`${slowest.sheet}\`, of ${new Set(presses.map(({ sheet }) => sheet)).size} worksheets where they stand)`,
       held: slowest.ms <= FRAME,
     },
     ...['performance', 'accessibility', 'best-practices', 'seo'].map((name) => ({
