@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { openRecord } from '../../src/bench/records/migrate.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { observe } from '../../src/worksheets/shared/lessons.ts';
+import { readRecord } from '../../src/worksheets/shared/RecordFields.tsx';
 import { recordBaseDoubt, recordDryDoubt } from '../../src/worksheets/shared/record-doubts.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 
@@ -28,6 +30,19 @@ const verdicts = (record: BatchRecord) => judgementsOf(record, reckon(record), s
 const swapped = but({
   water: sound!.readings.cement!.t!,
   cement: sound!.readings.water!.t!,
+});
+
+test('a ± in a unit of something else is refused beside its field, and counts as one that cannot be read', () => {
+  const pm = (p: string, pu: string) => ({
+    ...sound!,
+    readings: { ...sound!.readings, foamDensity: { ...sound!.readings.foamDensity, p, pu } },
+  });
+  const [other, unread] = [pm('1', 'kg'), pm('none', 'g/L')];
+  expect(openRecord(other)).toMatchObject({ ok: true });
+  expect(reckon(other)).toEqual(reckon(unread));
+  expect(reckon(other)).not.toEqual(reckon(pm('3', 'g/L')));
+  const { foamDensity } = readRecord(other, say);
+  expect(foamDensity).toMatchObject({ pmProblem: expect.stringContaining('1 kg') });
 });
 
 describe('water and cement in a record', () => {

@@ -1,3 +1,4 @@
+import { isUnitOf } from '../../bench/entries.ts';
 import { isRefused, readingChoice, readingValue } from '../../bench/records/csv.ts';
 import type { ReadingName } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
@@ -25,8 +26,12 @@ function plusMinus(record: BatchRecord, name: ReadingName): number {
   const field = RECORD_FIELDS[name];
   if (field.type !== 'number' || !('plusMinus' in field) || !field.plusMinus) return 0;
   const entry = record.readings[name];
+  const unit = entry?.pu ?? entry?.u;
+  // A file may bring a ± in a unit of something else, which its field refuses.
   const typed =
-    entry?.p === undefined ? undefined : parseQuantity(entry.p, field.kind, entry.pu ?? entry.u);
+    entry?.p !== undefined && (unit === undefined || isUnitOf(field.kind, unit))
+      ? parseQuantity(entry.p, field.kind, unit)
+      : undefined;
   const read = typed?.ok ? typed : parseQuantity(field.plusMinus, field.kind);
   return read.ok ? Math.max(0, read.value) : 0;
 }
