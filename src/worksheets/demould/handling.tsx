@@ -200,7 +200,9 @@ export default worksheet({
     };
   },
   notes: ({ held, stripping }, { strengthFrom }) => [
-    'The tension has in it the weight, and the pull of the form or a factor on the weight; no jerk. “When may it come out of the form?” takes this tension, makes it half as much again for a jerk, and asks that to stay under half of the strength; so does the verdict here.',
+    stripping
+      ? 'The tension has in it the weight, and the pull of the form or a factor on the weight; no jerk. “When may it come out of the form?” takes this tension, makes it half as much again for a jerk, and asks that to stay under half of the strength; so does the verdict here.'
+      : 'The tension has no pull of the form in it and no jerk. So “When may it come out of the form?” does not take it: say above that it comes out of the form, or, if the form is drawn off before anybody lifts it, type this tension there.',
     ...(stripping?.governs === 'pull'
       ? [
           'The pull of the form on its area governs: for a part so light it is more than the factor on its weight allows for. Both are from memory and for ordinary concrete; the pull on oiled faces is given as “at least”.',
@@ -225,7 +227,8 @@ export default worksheet({
   },
   blames: { in: 'left', depth: 'thickness', wetDensity: 'density', ovenDryDensity: 'dry' },
   folded: 'More about the part and the form',
-  keeps: { stress: 'part.handlingStress' },
+  // A part is stripped on the strength of it: never that of one which is free already.
+  leaves: { 'part.strippingStress': (r) => r.stripping && r.held.stress },
   working: [
     {
       tex: String.raw`w = (\rho\,g\,d\,k + a)\,b`,
