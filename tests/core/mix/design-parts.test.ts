@@ -85,6 +85,24 @@ describe('the parts of a design', () => {
   });
 });
 
+describe('a binder content asked for is what comes, however water and foam are counted', () => {
+  test.each([
+    ['base', 'foam-counted'],
+    ['base', 'foam-ignored'],
+    ['total', 'foam-counted'],
+    ['total', 'foam-ignored'],
+  ] as const)('w/c of the %s, %s', (waterCementOf, convention) => {
+    const counted = { ...plain, waterCement: 0.6, waterCementOf, convention };
+    const fibre = { kind: 'polypropylene' as const, share: 0.01 };
+    const content = designBatch({ ...counted, fibre, target: { cementContent: 350 } });
+    expect(content.cementitious).toBeCloseTo(35, 9);
+    // 1.2 of the cement stays dry, and 9 kg of fibre to the cubic metre.
+    const dry = designBatch({ ...counted, fibre, target: { ovenDryDensity: 429 } });
+    expect(dry.cementitious).toBeCloseTo(35, 9);
+    expect(dry.ovenDryDensity).toBeCloseTo(429, 9);
+  });
+});
+
 describe('bags', () => {
   test('of a batch that is whole bags are those, down and up', () => {
     const { target: _, ...recipe } = plain;
