@@ -1,12 +1,19 @@
-import { expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { $entries, clearBench, enter } from '../../src/bench/store.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
 import partWeight from '../../src/worksheets/demould/part-weight.tsx';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { goOnWith, onwardEntries, onwardWords } from '../../src/worksheets/shared/record-onward.ts';
+import { putOnBench } from '../../src/worksheets/shared/onto-bench.ts';
+import {
+  goOnWith,
+  onwardEntries,
+  onwardWords,
+  wentOn,
+} from '../../src/worksheets/shared/record-onward.ts';
 
 const say = speaker('metric');
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' as const });
@@ -39,11 +46,100 @@ test('it is said before it is done', () => {
   expect(onwardWords(record({ date: '2026-11-28' }), say)).toBe('1020\u00a0kg/m³');
 });
 
-test('a day changed by hand, or a clock never started, leaves the casting alone', () => {
+describe('a day changed by hand, or a clock never started', () => {
   const { foamMade: _, ...unclocked } = record();
-  for (const one of [record({ date: '2026-11-28' }), unclocked])
-    expect(Object.keys(onwardEntries(one))).toEqual(['part.wetDensity']);
-  expect(onwardEntries(blankRecord({ foamMade: made.toISOString() }))).toEqual({});
+  const at = (t: string) => ({ t });
+  const entries = (...given: Parameters<typeof onwardEntries>) => {
+    const { 'part.wetDensity': wet, ...times } = onwardEntries(...given);
+    expect(wet).toBeDefined();
+    return times;
+  };
+  test('asks for the time since casting, and for a casting that is another batch’s', () => {
+    const since = { 'part.sinceCasting': at('') };
+    for (const one of [record({ date: '2026-11-28' }), unclocked]) {
+      expect(entries(one)).toEqual(since);
+      expect(entries(one, at(`${one.date}T09:00`))).toEqual(since);
+      for (const other of ['2026-11-01T09:00', ''])
+        expect(entries(one, at(other))).toEqual({ ...since, 'curing.castAt': at('') });
+    }
+    expect(onwardEntries(blankRecord({ foamMade: made.toISOString() }))).toEqual({});
+    const reading = readWorksheet(stripWindow, onwardEntries(unclocked), {}, say);
+    expect(reading.problems.map(({ input }) => input)).toEqual(['strip-window-now']);
+  });
+
+  test('is said', () => {
+    const said = (castAt?: string) =>
+      wentOn(unclocked, say, castAt === undefined ? castAt : at(castAt));
+    expect(said()).toMatch(/not written down: type the time since casting where asked\.$/);
+    expect(said('2026-11-01T09:00')).toMatch(/type it, and the time since casting, where asked\.$/);
+    expect(said('2026-11-29T09:00')).toContain(
+      'The one on the bench, Sun\u00a029\u00a0Nov, 09:00, stays',
+    );
+  });
+});
+
+test('how long ago it was cast goes along, never more than it is', () => {
+  const hours = (ms: number) => {
+    const now = made.getTime() + ms;
+    const entries = onwardEntries(record(), undefined, now);
+    return [
+      readWorksheet(stripWindow, entries, {}, say).fields.now,
+      wentOn(record(), say, undefined, now).replaceAll('\u00a0', ' '),
+    ];
+  };
+  // 26 h 17 min.
+  expect(hours(94_620_000)).toMatchObject([
+    { origin: 'yours', value: 26.2 * 3600 },
+    expect.stringMatching(/cast Sun 29 Nov, 14:05, 26 h ago\.$/),
+  ]);
+  expect(hours(10 * 86_400_000)[1]).toMatch(/10(\.0)? d ago\.$/);
+  expect(hours(-60_000)).toMatchObject([{ text: '' }, expect.stringContaining('still to come')]);
+});
+
+describe('what was put on the bench is taken back', () => {
+  const wet = (t: string) => ({ t, u: 'kg/m3', s: 'metric' as const });
+  const [mine, cast] = [wet('777'), { t: '2026-04-01T08:00' }];
+  const of = (t: string, castAt?: string) => ({
+    'part.wetDensity': wet(t),
+    ...(castAt && { 'curing.castAt': { t: castAt } }),
+  });
+  const on = (key: string) => $entries.get()[key];
+  beforeEach(() => {
+    enter('part.wetDensity', mine);
+    enter('curing.castAt', cast);
+  });
+  afterEach(clearBench);
+
+  test('to what was there before the first of two', () => {
+    putOnBench('onward', of('600', '2026-05-01T10:00'));
+    const back = putOnBench('onward', of('800'));
+    expect(on('part.wetDensity')).toEqual(wet('800'));
+    back();
+    expect([on('part.wetDensity'), on('curing.castAt')]).toEqual([mine, cast]);
+    // Taken back, the next one begins anew.
+    enter('part.wetDensity', wet('650'));
+    putOnBench('onward', of('600'))();
+    expect(on('part.wetDensity')).toEqual(wet('650'));
+  });
+
+  test('but for what was typed since, or between the two', () => {
+    const first = putOnBench('onward', of('600', '2026-05-01T10:00'));
+    enter('part.wetDensity', wet('610'));
+    first();
+    expect([on('part.wetDensity'), on('curing.castAt')]).toEqual([wet('610'), cast]);
+    putOnBench('onward', of('600'));
+    enter('part.wetDensity', wet('620'));
+    putOnBench('onward', of('800'))();
+    expect(on('part.wetDensity')).toEqual(wet('620'));
+  });
+
+  test('each act by itself', () => {
+    const weighings = putOnBench('reconcile', { 'reconcile.cement': { t: '33', u: 'kg' } });
+    putOnBench('onward', of('600'))();
+    expect(on('reconcile.cement')).toBeDefined();
+    weighings();
+    expect(on('reconcile.cement')).toBeUndefined();
+  });
 });
 
 test('what the invented batches weighed can be read by the field', () => {

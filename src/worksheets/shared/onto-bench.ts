@@ -1,25 +1,52 @@
-import type { Entries } from '../../bench/entries.ts';
+import type { Entries, Entry } from '../../bench/entries.ts';
 import { notify } from '../../bench/notices.ts';
 import { $entries, enter } from '../../bench/store.ts';
 import { pageAt } from './use-records.ts';
 
-/** Puts entries on the bench in place of those there, says so, and offers the way on and the way back. */
+/** What an act put on the bench, and what lay there before it. */
+interface Act {
+  readonly put: Entries;
+  readonly before: Readonly<Record<string, Entry | undefined>>;
+}
+/** The last of each kind on this page, while it is not taken back. */
+const acts = new Map<string, Act>();
+
+const same = (a: Entry | undefined, b: Entry | undefined) =>
+  JSON.stringify(a) === JSON.stringify(b);
+
+/**
+ * Puts entries on the bench in place of those there. What is returned puts the reader's own back: what lay
+ * there before the first act of that kind, where nothing was typed since.
+ */
+export function putOnBench(kind: string, entries: Entries): () => void {
+  const there = $entries.get();
+  const last = acts.get(kind);
+  const put = { ...last?.put, ...entries };
+  const before = Object.fromEntries(
+    Object.keys(put).map((key) => {
+      const ofAct = last?.put[key] && same(there[key], last.put[key]);
+      return [key, ofAct ? last.before[key] : there[key]];
+    }),
+  );
+  acts.set(kind, { put, before });
+  for (const [key, entry] of Object.entries(entries)) enter(key, entry);
+  return () => {
+    acts.delete(kind);
+    const now = $entries.get();
+    for (const key of Object.keys(put)) if (same(now[key], put[key])) enter(key, before[key]);
+  };
+}
+
+/** The same, said; it offers the way on and the way back. Each kind of act has a notice of its own. */
 export function ontoBench(
+  kind: string,
   entries: Entries,
   say: string,
   open: { readonly label: string; readonly page: string },
 ): void {
-  const there = $entries.get();
-  const before = Object.keys(entries).map((key) => [key, there[key]] as const);
-  for (const [key, entry] of Object.entries(entries)) enter(key, entry);
-  notify('bench', say, [
+  const back = putOnBench(kind, entries);
+  notify(`onto-${kind}`, say, [
     { label: open.label, run: () => location.assign(pageAt(open.page)) },
-    {
-      label: 'Put mine back',
-      undoes: true,
-      run: () => {
-        for (const [key, entry] of before) enter(key, entry);
-      },
-    },
+    { label: 'Put mine back', undoes: true, run: back },
   ]);
 }

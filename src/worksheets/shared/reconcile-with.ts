@@ -39,6 +39,7 @@ export const reconcileEntries = ({ readings }: BatchRecord): Entries =>
 /** Puts a batch's weighings on the bench in place of those there, and offers the way to their worksheet. */
 export const reconcileWith = (record: BatchRecord): void =>
   ontoBench(
+    'reconcile',
     reconcileEntries(record),
     `The weighings of “${nameOf(record)}” are in the worksheet.`,
     { label: 'Open the worksheet', page: 'batch-records/reconcile/#reconcile-question' },
