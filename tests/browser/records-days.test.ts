@@ -1,4 +1,5 @@
 import { describe } from 'vitest';
+import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { bringAxe, faults } from './axe.ts';
 import { cutText, overflow, SPACED, smallTargets, under } from './boxes.ts';
 import { fill } from './keyboard.ts';
@@ -246,6 +247,28 @@ describe.concurrent('the invented batches', () => {
     await expect
       .poll(() => page.evaluate(() => localStorage.getItem('suds.learned.1')))
       .not.toContain('foam.survival');
+  });
+
+  test('removed and loaded anew, are not offered to be put back beside themselves', async ({
+    expect,
+    page,
+  }) => {
+    const [remove, load, back] = ['Remove the invented', 'Load six invented', 'Put back'].map(
+      (name) => page.getByRole('button', { name }),
+    );
+    await load!.click();
+    await remove!.click();
+    const removed = page.locator('[data-notice="demo"]');
+    await removed.waitFor();
+    await load!.click();
+    await expect.poll(() => rows(page).count()).toBe(6);
+    await expect.poll(() => removed.count()).toBe(0);
+    // Loaded by another tab, they are not known of before the offer is taken.
+    await remove!.click();
+    await removed.waitFor();
+    await leave(page, demoBatches().slice(0, 1));
+    await back!.click();
+    await page.locator('[data-notice="refused"]', { hasText: 'Nothing was put back' }).waitFor();
   });
 
   test('say nothing of the reader’s plan once a batch of their own has one', async ({

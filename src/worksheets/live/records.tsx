@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { notify } from '../../bench/notices.ts';
+import { notify, withdraw } from '../../bench/notices.ts';
 import { benchIsEmpty, recordFromBench } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, blankRecord, type Photo } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
@@ -65,19 +65,29 @@ export default function Records() {
       async () => {
         await load();
         notify('demo', 'The invented batches are removed.', [
-          { label: 'Put back', run: () => put(invented, photos), undoes: true },
+          { label: 'Put back', run: () => put(invented, photos, HERE_ALREADY), undoes: true },
         ]);
       },
       true,
     );
   };
-  const put = async (batches: readonly BatchRecord[], photos: readonly Photo[]) => {
+  /** `here`: what is said when one is in the list already, by another tab or a second press. */
+  const put = async (
+    batches: readonly BatchRecord[],
+    photos: readonly Photo[] = [],
+    here?: string,
+  ) => {
     const done = await putRecords(batches, photos);
-    // What is here already, by another tab or a second press, is in the list.
-    if (!done.ok && !done.moved) notify('refused', done.say);
+    const words = done.ok ? undefined : done.moved ? here : done.say;
+    if (words) notify('refused', words);
     await load();
+    return done.ok;
   };
-  const loadDemo = async () => put((await import('../shared/demo-batches.ts')).demoBatches(), []);
+  const loadDemo = async () => {
+    const { demoBatches } = await import('../shared/demo-batches.ts');
+    // Those removed before could only be put back beside themselves.
+    if (await put(demoBatches())) withdraw('demo');
+  };
 
   return (
     <div class="records" data-records={loaded.is}>
@@ -163,6 +173,9 @@ export default function Records() {
     </div>
   );
 }
+
+const HERE_ALREADY =
+  'Nothing was put back: invented batches are in the list again, and stay as they are there.';
 
 function countWords(is: 'loading' | 'there', count: number, invented: number): string {
   if (is === 'loading')
