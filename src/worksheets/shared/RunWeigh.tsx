@@ -10,6 +10,7 @@ import { RunDoubt } from './RunDoubt.tsx';
 import { adviceOn, anotherMixNote } from './run-advice.ts';
 import { correcting, uncorrected } from './run-correction.ts';
 import { runDoubt } from './run-doubt.ts';
+import { gasDoubt } from './run-gas.ts';
 import type { StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
@@ -33,6 +34,8 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
       : undefined;
   const doubted = advice && doubtWords(advice, say);
+  // What is refused or to be weighed again is told so already.
+  const gas = advice && advice.is !== 'refused' && !doubted ? gasDoubt(readings, say) : undefined;
   const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', asked: number) => {
     keepFocus(event, FULL);
     // As it was said, to two digits: nobody adds more exactly than that.
@@ -80,6 +83,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
           say="These readings cannot be a mix of this base mix and this foam. Weigh again."
         />
       )}
+      {gas && <Verdict verdict="look" say={gas} />}
       {advice?.is === 'leave' && (
         <Verdict
           {...(runDoubt(readings, plan, say)
@@ -87,7 +91,9 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
                 verdict: 'look',
                 say: 'The density is near enough. Settle what was put in before you place it.',
               }
-            : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
+            : gas
+              ? { verdict: 'look', say: 'If it stands, it is near enough: place it.' }
+              : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
         />
       )}
       {(advice?.is === 'place' || advice?.is === 'another-mix') && (
@@ -101,7 +107,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
         <>
           <Verdict
             verdict="look"
-            say={`Too heavy. ${addWords(advice, say)}, fold it in gently, weigh again.`}
+            say={`${gas ? 'If it stands: too' : 'Too'} heavy. ${addWords(advice, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'foamAdded', advice.fix.foamVolume)}>
             I added that foam
@@ -112,7 +118,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
         <>
           <Verdict
             verdict="look"
-            say={`Too light. ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, say)}, fold it in gently, weigh again.`}
+            say={`${gas ? 'If it stands: too' : 'Too'} light. ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'baseAdded', advice.fix.baseMass)}>
             I added that base mix
