@@ -132,10 +132,17 @@ describe.concurrent('from the bench', () => {
   }) => {
     await visit(page, 'bench/run/', '[data-run="begin"]');
     await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    const cautions = () => page.locator('.run .caution').allInnerTexts();
+    expect((await cautions()).join()).toMatch(/dust respirator[\s\S]*Class A GFCI/);
     for (const step of [1, 2, 3, 4]) {
       await page.getByRole('button', { name: /^Next/ }).click();
       await page.locator(`[data-run="${step}"]`).waitFor();
     }
+    expect((await cautions()).join()).toMatch(/bleed to zero[\s\S]*never into a drain/);
+    expect(await page.locator('.run .caution a').last().getAttribute('href')).toMatch(
+      /\/safety\/#caution-alkaline-washout$/,
+    );
     const missed = page.locator('[data-run-missed]');
     expect(await missed.innerText()).toContain('Not weighed: cement, water, foam, blend.');
     for (const button of await missed.getByRole('button').all())

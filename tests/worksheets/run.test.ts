@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Editor } from '../../src/bench/records/editor.ts';
 import { recordFromBench, recordToWeigh, weighedAnew } from '../../src/bench/records/from-bench.ts';
@@ -13,6 +14,7 @@ import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
 import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
 import { retyped } from '../../src/worksheets/shared/RecordFields.tsx';
+import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
 import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
@@ -421,6 +423,25 @@ describe('a correction', () => {
     // 640.2 ÷ 16.018463, 2.5 ÷ 0.946353, 1.2 ÷ 0.45359237.
     expect(words('us')).toMatch(/^40\.0 lb\/ft³, then 2\.6 qt of foam added; .*2\.6 lb of base/);
     expect(correctionWords(before, say)).toBe('');
+  });
+});
+
+describe('the cautions of a step', () => {
+  const of = (name: string): readonly string[] =>
+    RUN_STEPS.find((step) => step.name === name)!.cautions;
+
+  test('are those of what is done in it', () => {
+    expect(of('Base mix')).toEqual(['cement-dust', 'drill-mixer']);
+    expect(of('Foam')).toContain('pressurised-vessel');
+    expect(of('Weigh the blend')).toContain('drill-mixer');
+    expect(of('Place')).toContain('heavy-lift');
+    expect(of('Cover and wash')).toEqual(['pressurised-vessel', 'alkaline-washout']);
+  });
+
+  test('are cautions there are', () => {
+    const file = (id: string) => new URL(`../../content/cautions/${id}.json`, import.meta.url);
+    for (const { cautions } of RUN_STEPS)
+      for (const id of cautions) expect(existsSync(file(id)), id).toBe(true);
   });
 });
 

@@ -1,4 +1,5 @@
 import type { Checklist } from '../../worksheets/live/before-you-mix.tsx';
+import { RUN_STEPS } from '../../worksheets/shared/RunSteps.tsx';
 import { cautionOf } from '../library.ts';
 import { worksheets } from './catalogue.ts';
 
@@ -45,8 +46,20 @@ function checklist(): Checklist {
   };
 }
 
+/** What stands beside each step at the bench. */
+const runCautions = () =>
+  RUN_STEPS.map(({ cautions }) =>
+    cautions.map((id) => {
+      const { title, short } = cautionOf(id, 'the run at the bench');
+      return { id, title, short };
+    }),
+  );
+
 /** One precaution a line: a sentence is one thing to do. */
 const sentences = (text: string) => text.split(/(?<=[.!?]) +(?=[A-Z])/);
 
 /** What a live part is given when its page is built, by the part's id: plain data, kept in the page. */
-export const given: Readonly<Record<string, () => unknown>> = { 'before-you-mix': checklist };
+export const given: Readonly<Record<string, () => unknown>> = {
+  'before-you-mix': checklist,
+  'bench-run': runCautions,
+};

@@ -10,6 +10,7 @@ import { $going, type Going } from '../../bench/run.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { ConflictView } from '../shared/ConflictView.tsx';
+import { type RunCaution, RunCautions } from '../shared/RunCautions.tsx';
 import { RunMissed } from '../shared/RunMissed.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
@@ -25,7 +26,7 @@ import { batchAt, tellDamaged } from '../shared/use-records.ts';
 import FoamClock from './foam-clock.tsx';
 
 /** One batch at the bench, step by step, written into its record as it goes. */
-export default function BenchRun() {
+export default function BenchRun({ given }: { readonly given?: unknown }) {
   const [going, setGoing] = useState<Going>();
   const [ready, setReady] = useState(false);
   const say = speaker(useUnits());
@@ -114,7 +115,11 @@ export default function BenchRun() {
     justStopped.current = true;
     go({ ...going, stopped: true });
   };
-  return <Run editor={opening.editor} going={going} go={go} stop={stop} say={say} />;
+  // Those of its steps, by the step.
+  const cautions = (given as readonly (readonly RunCaution[])[])[going.step]!;
+  return (
+    <Run editor={opening.editor} going={going} cautions={cautions} go={go} stop={stop} say={say} />
+  );
 }
 
 /** The batches there are, looked up anew each time one may be begun; none where they cannot be read. */
@@ -153,12 +158,14 @@ function useFoamMade(editor: Editor, begun = Date.parse(`${editor.record.date}T0
 function Run({
   editor,
   going,
+  cautions,
   go,
   stop,
   say,
 }: {
   readonly editor: Editor;
   readonly going: Going;
+  readonly cautions: readonly RunCaution[];
   readonly go: (next: Going | undefined) => void;
   readonly stop: () => void;
   readonly say: Say;
@@ -203,6 +210,7 @@ function Run({
               : ''}
         </p>
       </header>
+      <RunCautions cautions={cautions} />
       <ConflictView editor={editor} />
       {editor.state.is === 'refused' && <p class="problem">{editor.state.say}</p>}
       {plan?.example && step < 2 && (

@@ -135,11 +135,14 @@ function Cover({ editor, say }: StepProps) {
   );
 }
 
-/** The steps at the bench, in the order of the work; `run-missed.ts` goes by their places. */
+/**
+ * The steps at the bench, in the order of the work; `run-missed.ts` goes by their places. Wet cement is in
+ * all of them: its caution stands above.
+ */
 export const RUN_STEPS = [
-  { name: 'Base mix', Step: BaseMix },
-  { name: 'Foam', Step: Foam },
-  { name: 'Weigh the blend', Step: Weigh },
-  { name: 'Place', Step: Place },
-  { name: 'Cover and wash', Step: Cover },
+  { name: 'Base mix', Step: BaseMix, cautions: ['cement-dust', 'drill-mixer'] },
+  { name: 'Foam', Step: Foam, cautions: ['pressurised-vessel', 'compressed-air-jet'] },
+  { name: 'Weigh the blend', Step: Weigh, cautions: ['drill-mixer'] },
+  { name: 'Place', Step: Place, cautions: ['heavy-lift'] },
+  { name: 'Cover and wash', Step: Cover, cautions: ['pressurised-vessel', 'alkaline-washout'] },
 ] as const;
