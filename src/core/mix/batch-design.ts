@@ -6,7 +6,13 @@ import { type Equivalent, equivalent, type Ingredients } from './ingredients.ts'
 import { dampAggregate } from './moisture.ts';
 import { HYDRATE_WATER } from './oven-dry.ts';
 import { PIGMENT_DENSITY } from './pigment.ts';
-import { type Convention, type Proportion, proportion, type WaterCementOf } from './proportion.ts';
+import {
+  type Convention,
+  leftOfFoam,
+  type Proportion,
+  proportion,
+  type WaterCementOf,
+} from './proportion.ts';
 
 /** Content of binder: kg in a cubic metre of finished mix. */
 type DesignTarget =
@@ -21,6 +27,8 @@ export interface DesignInput extends Ingredients {
   readonly foamDensity: number;
   readonly waterCementOf?: WaterCementOf;
   readonly convention?: Convention;
+  /** Share of the foam's gas that is still there when the blend is weighed, above 0 up to 1; all of it by default. */
+  readonly survival?: number;
 }
 
 /** What to weigh out, kg unless said, and what comes of it. */
@@ -41,7 +49,7 @@ export interface Design {
   readonly mass: number;
   readonly wetDensity: number;
   readonly ovenDryDensity: number;
-  /** Volumes in the finished mix, m³, in the order they lie in a bucket. */
+  /** Volumes in the finished mix, m³, in the order they lie in a bucket: of the foam what is left of it. */
   readonly volumes: {
     readonly binder: number;
     readonly fillers: number;
@@ -71,7 +79,7 @@ export interface Design {
  */
 export function designBatch(input: DesignInput): Design {
   const { volume, foamDensity, waterCement } = input;
-  const { waterCementOf = 'base', convention = 'foam-counted' } = input;
+  const { waterCementOf = 'base', convention = 'foam-counted', survival = 1 } = input;
   demand('volume', volume, 'volume', { min: 0, aboveMin: true });
   const eq = equivalent(input);
   const recipe = {
@@ -90,6 +98,7 @@ export function designBatch(input: DesignInput): Design {
     waterCementOf,
     sanded: (input.sand?.ratio ?? 0) > 0,
     convention,
+    survival,
   });
   const fibre = eq.fibreMass * volume;
   const shares = amounts(input, mix);
@@ -107,7 +116,7 @@ export function designBatch(input: DesignInput): Design {
       pigment: shares.pigment / (input.pigment?.density ?? PIGMENT_DENSITY),
       fibre: eq.fibreShare * volume,
       water: mix.water / MIX_WATER_DENSITY,
-      foam: mix.foamVolume,
+      foam: mix.volume - mix.baseVolume,
     },
     notes: [
       ...mix.notes,
@@ -123,6 +132,7 @@ type Recipe = Parameters<typeof baseMix>[0];
 /** The wet density of the finished mix, fibre in it, that the target comes to. */
 function wetDensityOf(input: DesignInput, eq: Equivalent, recipe: Recipe): number {
   const { target, foamDensity, waterCementOf = 'base', convention = 'foam-counted' } = input;
+  const { survival = 1 } = input;
   if ('wetDensity' in target) return target.wetDensity;
   const rest = 1 - eq.fibreShare;
   const { massPerCement, volumePerCement } = baseMix(recipe);
@@ -153,8 +163,9 @@ function wetDensityOf(input: DesignInput, eq: Equivalent, recipe: Recipe): numbe
   }
   // When w/c counts the foam's liquid, that much less water stands in the base mix.
   const total = waterCementOf === 'total';
+  const liquid = foamDensity / MIX_WATER_DENSITY;
   const foam =
-    (rest - cement * volumePerCement) / (total ? 1 - foamDensity / MIX_WATER_DENSITY : 1);
+    (rest - cement * volumePerCement) / (leftOfFoam({ survival, liquid }) - (total ? liquid : 0));
   const foamMass = convention === 'foam-ignored' ? 0 : foamDensity * foam;
   return cement * massPerCement - (total ? foamDensity * foam : 0) + foamMass + eq.fibreMass;
 }

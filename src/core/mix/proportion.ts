@@ -103,8 +103,7 @@ export function proportion(input: ProportionInput): Proportion {
 
   const { massPerCement, volumePerCement } = baseMix(input);
   const liquid = foamDensity / waterDensity;
-  /** What is left in the mix of a volume of foam. */
-  const left = 1 - (1 - survival) * (1 - liquid);
+  const left = leftOfFoam({ survival, liquid });
   const perFoamVolume = left - (ofTotal ? liquid : 0);
   const counted = convention === 'foam-counted';
   const equation =
@@ -159,6 +158,16 @@ export function proportion(input: ProportionInput): Proportion {
     ],
   };
 }
+
+/**
+ * What is left in the mix of a volume of foam, as a share of it: the liquid of what died stays. No range: it
+ * adds volumes.
+ * @param foam the share of its gas that lives; `liquid` of the foam, by volume: its density over water's
+ * @throws nothing
+ * @source none: volumes add
+ */
+export const leftOfFoam = (foam: { readonly survival: number; readonly liquid: number }): number =>
+  1 - (1 - foam.survival) * (1 - foam.liquid);
 
 /** A base mix of just the least w/c may come out a last binary digit below it. */
 const DUST = 1e-9;

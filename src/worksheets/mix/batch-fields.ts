@@ -1,6 +1,14 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
-import { foamDensity, sandCement, waterCement } from './recipe-fields.ts';
+import {
+  cementDensity,
+  convention,
+  counts,
+  foamDensity,
+  foamLives,
+  sandCement,
+  waterCement,
+} from './recipe-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const share = (label: string, example: string, max: string, more: object = {}) =>
@@ -102,12 +110,9 @@ export const batchFields = {
     bench: 'mix.largestLoad',
     folded: true,
   }),
-  counts: choice({
-    label: 'The w/c counts',
-    options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
-    example: 'base',
-    folded: true,
-  }),
+  counts,
+  foamLives,
+  cementDensity,
   moisture: share('Water in the sand as it lies', '1 %', '50 %', {
     help: 'Of its oven-dry mass. Dry a panful and weigh it twice.',
   }),
@@ -167,10 +172,5 @@ export const batchFields = {
     help: 'Only one whose sheet says that it goes with foam.',
   }),
   admixtureWater: share('Water in that admixture', '65 %', '100 %'),
-  convention: choice({
-    label: 'The foam’s own mass',
-    options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
-    example: 'foam-counted',
-    folded: true,
-  }),
+  convention,
 } as const;

@@ -34,11 +34,12 @@ export function recipeOf(v: BatchValues): Omit<DesignInput, 'target'> {
     admixture: { share: v.admixture, waterShare: v.admixtureWater },
     foamDensity: v.foamDensity,
     convention: v.convention,
+    survival: v.foamLives,
   };
 }
 
 function binderOf(v: BatchValues): readonly BinderPart[] {
-  if (v.cementKind === 'plain') return [{ kind: 'portland', share: 1 }];
+  if (v.cementKind === 'plain') return [{ kind: 'portland', share: 1, density: v.cementDensity }];
   const others = v.slag + v.ash + v.fume;
   if (others >= 1)
     throw new DomainError({
@@ -49,7 +50,7 @@ function binderOf(v: BatchValues): readonly BinderPart[] {
       because: 'no-cement',
     });
   return [
-    { kind: 'portland', share: 1 - others },
+    { kind: 'portland', share: 1 - others, density: v.cementDensity },
     { kind: 'slag', share: v.slag },
     { kind: 'fly-ash', share: v.ash },
     { kind: 'silica-fume', share: v.fume },

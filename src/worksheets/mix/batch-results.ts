@@ -44,7 +44,7 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
   pigment: mass((d) => d.pigment, 'Pigment', true),
   admixture: mass((d) => d.admixture, 'Admixture', true),
   foam: {
-    label: 'Foam',
+    label: 'Foam to make',
     kind: 'volume',
     of: (r) => r.design.mix.foamVolume,
     units: LITRES,
@@ -77,7 +77,7 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
   foamShare: {
     label: 'Foam in the mix, by volume',
     kind: 'ratio',
-    of: (r) => (r.design.mix.foamVolume * r.design.wetDensity) / r.design.mass,
+    of: (r) => (r.design.volumes.foam * r.design.wetDensity) / r.design.mass,
     units: PERCENT,
   },
   bagsNeeded: { label: 'Bags of cement', kind: 'count', of: (r) => r.bags.exact },

@@ -44,14 +44,13 @@ export function amountsOf(
     put(all / by.parts),
   ];
   const held = (mass: number) => say(mass / by.volume, 'density', { units: DENSITY });
-  const foam = design.mix.foamVolume;
   return [
     ...things.filter(([, mass]) => mass > 0).map(([name, mass]) => row(name, mass, kg, held(mass))),
     row(
       'Foam',
-      foam,
+      design.mix.foamVolume,
       (x) => say(x, 'volume', { units: LITRES }),
-      say(foam / by.volume, 'ratio', { units: PERCENT }),
+      say(design.volumes.foam / by.volume, 'ratio', { units: PERCENT }),
     ),
     row('All of it', design.mass, (x) => say(x, 'mass'), held(design.mass)),
   ];

@@ -1,5 +1,6 @@
 import { fromBags, wholeBags } from '../../core/mix/bags.ts';
 import { designBatch } from '../../core/mix/batch-design.ts';
+import { MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -76,6 +77,7 @@ export default worksheet({
     mixing: 'mix.water',
     foamMass: 'mix.foamMass',
     wet: 'mix.planned',
+    dry: 'part.dryDensity',
     base: 'mix.baseDensity',
     foam: 'mix.foamVolume',
     loads: 'mix.loads',
@@ -101,24 +103,27 @@ export default worksheet({
   figure: ({
     values,
     result: {
-      design: { volumes: v },
+      design: { volumes: v, mix },
     },
     say,
-  }) => (
-    <Bucket
-      title="The batch by volume"
-      parts={[
-        { name: 'cement', fill: 'cement', volume: v.binder },
-        { name: 'sand, filler', fill: 'sand', volume: v.fillers },
-        { name: 'pigment', fill: 'pigment', volume: v.pigment },
-        { name: 'fibre', fill: 'fibre', volume: v.fibre },
-        { name: 'water', fill: 'water', volume: v.water },
-        { name: 'foam’s liquid', fill: 'solution', volume: (v.foam * values.foamDensity) / 1000 },
-        { name: 'gas', fill: 'foam', volume: v.foam * (1 - values.foamDensity / 1000) },
-      ]}
-      say={say}
-    />
-  ),
+  }) => {
+    const liquid = (mix.foamVolume * values.foamDensity) / MIX_WATER_DENSITY;
+    return (
+      <Bucket
+        title="The batch by volume"
+        parts={[
+          { name: 'cement', fill: 'cement', volume: v.binder },
+          { name: 'sand, filler', fill: 'sand', volume: v.fillers },
+          { name: 'pigment', fill: 'pigment', volume: v.pigment },
+          { name: 'fibre', fill: 'fibre', volume: v.fibre },
+          { name: 'water', fill: 'water', volume: v.water },
+          { name: 'foam’s liquid', fill: 'solution', volume: liquid },
+          { name: 'gas', fill: 'foam', volume: v.foam - liquid },
+        ]}
+        say={say}
+      />
+    );
+  },
   tables: [
     {
       caption: 'Batch, load and part, and what the mix holds',

@@ -7,7 +7,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
-import { sandCement, waterCement } from './recipe-fields.ts';
+import { cementDensity, counts, foamLives, sandCement, waterCement } from './recipe-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const price = (label: string, example: string, help?: string) =>
@@ -94,7 +94,9 @@ export default worksheet({
       folded: true,
     }),
     waterCement: { ...waterCement, folded: true },
+    counts,
     sandCement: { ...sandCement, folded: true },
+    cementDensity,
     foamDensity: number('density', {
       label: 'Foam density',
       example: '80 g/L',
@@ -105,6 +107,7 @@ export default worksheet({
       bench: 'mix.foamDensity',
       folded: true,
     }),
+    foamLives,
     partsWater: number('ratio', {
       label: 'Concentrate, 1 part to … parts of water',
       oneTo: true,
@@ -124,8 +127,11 @@ export default worksheet({
       volume: v.volume,
       target: { wetDensity: v.density },
       waterCement: v.waterCement,
+      waterCementOf: v.counts,
       sandCement: v.sandCement,
+      cementDensity: v.cementDensity,
       foamDensity: v.foamDensity,
+      survival: v.foamLives,
     });
     const { concentrateVolume } = foamingSolution({
       foamVolume: mix.foamVolume,

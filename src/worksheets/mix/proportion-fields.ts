@@ -1,8 +1,15 @@
 import { choice, number } from '../../islands/fields.ts';
-import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
-import { cementDensity, foamDensity, sandCement, waterCement } from './recipe-fields.ts';
+import {
+  cementDensity,
+  convention,
+  counts,
+  foamDensity,
+  foamLives,
+  sandCement,
+  waterCement,
+} from './recipe-fields.ts';
 
 export const proportionFields = {
   volume: number('volume', {
@@ -36,12 +43,7 @@ export const proportionFields = {
     when: { aim: ['dry'] },
   }),
   waterCement,
-  counts: choice({
-    label: 'That ratio counts',
-    options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
-    example: 'base',
-    folded: true,
-  }),
+  counts,
   sandCement,
   cementDensity,
   foamDensity,
@@ -57,18 +59,7 @@ export const proportionFields = {
     bench: 'foam.partsWater',
   }),
   glycerol,
-  foamLives: number('ratio', {
-    learned: learned('foam.survival'),
-    label: 'Foam that lives until it is in the mix, of its gas',
-    usual: true,
-    help: 'More is made for what dies: do not allow for it again.',
-    example: '100 %',
-    min: '20 %',
-    max: '100 %',
-    units: PERCENT,
-    bench: 'mix.foamLives',
-    folded: true,
-  }),
+  foamLives,
   lanceLoss: { ...lanceLoss, folded: true },
   priming: { ...priming, folded: true },
   load: number('volume', {
@@ -90,11 +81,5 @@ export const proportionFields = {
     bench: 'bucket.volume',
     folded: true,
   }),
-  convention: choice({
-    label: 'The foam’s own mass',
-    help: 'The bucket on the scale counts it.',
-    options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
-    example: 'foam-counted',
-    folded: true,
-  }),
+  convention,
 };

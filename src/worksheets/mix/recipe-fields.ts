@@ -1,5 +1,6 @@
-import { number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, LITRES } from '../shared/amounts.ts';
+import { choice, number } from '../../islands/fields.ts';
+import { learned } from '../../islands/parts/LearnedOffer.tsx';
+import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 
 /** The recipe's two ratios, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
@@ -32,6 +33,39 @@ export const cementDensity = number('density', {
   max: '4000 kg/m3',
   units: DENSITY,
   bench: 'mix.cementDensity',
+  folded: true,
+});
+
+/** Which water that ratio counts. Its place on the bench is from when one worksheet alone asked. */
+export const counts = choice({
+  label: 'That ratio counts',
+  options: { base: 'The water of the base mix', total: 'All water, the foam’s too' },
+  example: 'base',
+  bench: 'proportion.counts',
+  folded: true,
+});
+
+/** Whether the target has the foam's own mass in it. */
+export const convention = choice({
+  label: 'The foam’s own mass',
+  help: 'The bucket on the scale counts it.',
+  options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
+  example: 'foam-counted',
+  bench: 'proportion.convention',
+  folded: true,
+});
+
+/** How much of the foam's gas is there when the blend is weighed. */
+export const foamLives = number('ratio', {
+  learned: learned('foam.survival'),
+  label: 'Foam that lives until it is in the mix, of its gas',
+  usual: true,
+  help: 'More is made for what dies: do not allow for it again.',
+  example: '100 %',
+  min: '20 %',
+  max: '100 %',
+  units: PERCENT,
+  bench: 'mix.foamLives',
   folded: true,
 });
 

@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import batch from '../../src/worksheets/mix/batch.tsx';
+import cost from '../../src/worksheets/mix/cost.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+
+const say = speaker('metric');
+const asked = (sheet: AnyWorksheet, entries: Entries) => {
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found.numbers;
+};
+const ways: Record<string, Entries> = {
+  'foam dies': { 'mix.foamLives': { t: '80', u: '%' } },
+  'the ratio counts all water': {
+    'proportion.counts': { t: 'total' },
+    'mix.waterCement': { t: '0.6' },
+  },
+  'the cement is lighter': { 'mix.cementDensity': { t: '2800' } },
+  'the foam’s mass is ignored': { 'proportion.convention': { t: 'foam-ignored' } },
+};
+const all = Object.assign({}, ...Object.values(ways)) as Entries;
+
+describe.each(Object.entries({ ...ways, 'all of these': all }))('where %s', (_, entries) => {
+  const [plain, mix] = [asked(proportion, {}), asked(proportion, entries)];
+
+  test('the whole batch is the same one', () => {
+    const whole = asked(batch, entries);
+    expect(mix.cement!.value).not.toBeCloseTo(plain.cement!.value, 1);
+    for (const [ours, theirs] of [
+      ['cement', 'cementitious'],
+      ['water', 'mixing'],
+      ['foamVolume', 'foam'],
+      ['foamMass', 'foamMass'],
+      ['foamShare', 'foamShare'],
+      ['wet', 'wet'],
+      ['dry', 'dry'],
+      ['base', 'base'],
+    ] as const)
+      expect(whole[theirs]!.value / mix[ours]!.value, theirs).toBeCloseTo(1, 9);
+  });
+
+  test('its cost counts what is weighed out', () => {
+    const priced: Entries = {
+      ...entries,
+      // What the density aimed at weighs in the bucket.
+      'cost.density': { t: `${mix.wet!.value}` },
+      'cost.bagPrice': { t: '1' },
+      'cost.bag': { t: '1', u: 'kg' },
+      'cost.concentratePrice': { t: '0' },
+      'cost.extras': { t: '0' },
+    };
+    expect(asked(cost, priced).total!.value).toBeCloseTo(mix.cement!.value, 6);
+    const dear = { ...priced, 'cost.bagPrice': { t: '0' }, 'cost.concentratePrice': { t: '1' } };
+    expect(asked(cost, dear).total!.value).toBeCloseTo(1000 * mix.concentrate!.value, 6);
+  });
+});
