@@ -1,12 +1,19 @@
-/** Where a column is narrow a long number may part from its unit, save in brackets, rather than push the table off the page. */
+/**
+ * Where a column is narrow a long number may part from a long unit, save in brackets, rather than push the
+ * table off the page; never from a short unit, nor from its ±.
+ * A short sum in brackets stays whole.
+ */
 const breakable = (text: string) =>
-  text.length <= 9 ? text : text.replace(/\u00a0(?![^(]*\))/g, ' ');
+  (text.length <= 12
+    ? text
+    : text.replace(/(?<!±)\u00a0(?![^(]*\))(?!\S{1,3}(?:[\s,]|$))/g, ' ')
+  ).replace(/\([^)]{1,15}\)/g, (sum) => sum.replaceAll(' ', '\u00a0'));
 
 /** A cell of more than an amount and what stands in brackets behind it wraps where the page is wide, too. */
 const long = (cell = '') => (cell.length > 21 ? 'long' : undefined);
 
 /** A number, with its ± if it has one, and its unit: nothing else may follow, a date or a sum in brackets. */
-const AMOUNT = /^([\d.,\u202f\u2212-]+(?: ± [\d.,]+)?)\u00a0((?:\/\(|[^\d,;(±\u00a0])+\)?)$/;
+const AMOUNT = /^([\d.,\u202f\u2212-]*\d(?: ± [\d.,]+)?)\u00a0((?:\/\(|[^\d,;(±\u00a0])+\)?)$/;
 
 /** The unit that all the numbers of a column share, if they do; a cell without a digit is no number. */
 function sharedUnit(cells: readonly string[]): string | undefined {

@@ -191,6 +191,7 @@ export default worksheet({
       upstream={result.upstream}
       atmosphere={values.atmosphere}
       after={values.after}
+      upTo={result.most && result.most / result.freeAir}
       steady={result.steady}
       say={say}
     />
