@@ -1,6 +1,7 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import type { Note } from '../note.ts';
+import { MIX_WATER_DENSITY } from './densities.ts';
 
 export type CorrectionAction = 'add-foam' | 'add-base-mix' | 'leave';
 
@@ -17,6 +18,8 @@ export interface CorrectionInput {
   readonly baseDensity: number;
   /** How far off is near enough, kg/m³ either way. */
   readonly tolerance: number;
+  /** Share of the gas of foam to be added that lives until the mix is weighed, above 0 up to 1; all of it by default. */
+  readonly survival?: number;
   /** Cement and all water (the foam's liquid too) in the mixer, kg; without it no w/c is given. */
   readonly inHand?: { readonly cement: number; readonly water: number };
   /** Ratios of the base mix that would be added; without it that mix is not itemised. */
@@ -52,7 +55,8 @@ export interface Correction {
  * The mix in hand has mass M and volume V = M / ρ. Too heavy: foam F so that
  * (M + ρf F) / (V + F) = ρt, F = (M − ρt V) / (ρt − ρf). Too light: base mix
  * B = (ρt V − M) / (ρb − ρt). Volumes add, as gas in a foam is hardly pressed and nothing
- * dissolves; foam that breaks while it is blended in makes the true result heavier. Within
+ * dissolves; foam that breaks while it is blended in makes the true result heavier. Where a share a of
+ * its gas lives, l F takes the place of F in the volume, l = 1 − (1 − a)(1 − ρf/ρw). Within
  * `tolerance`: leave it, every extra turn of the mixer costs foam.
  *
  * Notes: 'check-reading' when the measured density is above the base mix's or below the foam's,
@@ -60,36 +64,40 @@ export interface Correction {
  * published.
  *
  * @throws {DomainError} for a target not between the foam ('lighter-than-foam') and the base mix
- *   ('heavier-than-base-mix'), or masses and densities that are not positive.
+ *   ('heavier-than-base-mix'), a survival outside 0…1, or masses and densities that are not positive.
  * @source astm-c138 (density, yield); the balance is arithmetic
  */
 export function correctMix(input: CorrectionInput): Correction {
   const { measuredDensity, massInHand, targetDensity, foamDensity, baseDensity } = input;
-  const { tolerance, inHand, baseRecipe } = input;
+  const { tolerance, inHand, baseRecipe, survival = 1 } = input;
   demandAmount('measuredDensity', measuredDensity, 'density');
   demandAmount('massInHand', massInHand, 'mass');
   demandAmount('foamDensity', foamDensity, 'density');
   demandAmount('baseDensity', baseDensity, 'density');
   demand('baseDensity', baseDensity, 'density', { min: foamDensity, aboveMin: true });
   demand('tolerance', tolerance, 'density', { min: 0, max: EXTREMES.density.max });
+  demand('survival', survival, 'ratio', { min: 0, max: 1, aboveMin: true });
+  /** What is left in the mix of a volume of foam: the liquid of what died stays. */
+  const left = 1 - (1 - survival) * (1 - foamDensity / MIX_WATER_DENSITY);
+  const lightest = foamDensity / left;
   demand(
     'targetDensity',
     targetDensity,
     'density',
-    { min: foamDensity, max: baseDensity, aboveMin: true, belowMax: true },
-    targetDensity <= foamDensity ? 'lighter-than-foam' : 'heavier-than-base-mix',
+    { min: lightest, max: baseDensity, aboveMin: true, belowMax: true },
+    targetDensity <= lightest ? 'lighter-than-foam' : 'heavier-than-base-mix',
   );
 
   const volumeBefore = massInHand / measuredDensity;
   const action = choose(measuredDensity - targetDensity, tolerance);
   // M − ρt V, written so that its sign cannot be lost to rounding.
   const excess = (measuredDensity - targetDensity) * volumeBefore;
-  const foamVolume = action === 'add-foam' ? excess / (targetDensity - foamDensity) : 0;
+  const foamVolume = action === 'add-foam' ? excess / (left * targetDensity - foamDensity) : 0;
   const baseVolume = action === 'add-base-mix' ? -excess / (baseDensity - targetDensity) : 0;
   const foamMass = foamVolume * foamDensity;
   const baseMass = baseVolume * baseDensity;
   const mass = massInHand + foamMass + baseMass;
-  const volume = volumeBefore + foamVolume + baseVolume;
+  const volume = volumeBefore + left * foamVolume + baseVolume;
   const baseParts = baseRecipe && itemise(baseMass, baseRecipe);
   const impossible = measuredDensity > baseDensity || measuredDensity < foamDensity;
   return {

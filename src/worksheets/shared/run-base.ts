@@ -1,8 +1,9 @@
 import type { RunPlan } from '../../bench/run.ts';
 import { baseMix } from '../../core/mix/base-mix.ts';
 import { correctMix } from '../../core/mix/correct.ts';
+import { plannedWith } from '../../core/mix/planned-with.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, FOAM } from './amounts.ts';
+import { DENSITY, FOAM, PERCENT } from './amounts.ts';
 import { foamMeasures } from './buckets.ts';
 import { ifAllowed } from './lazy.ts';
 import type { RunReadings } from './run-readings.ts';
@@ -15,14 +16,27 @@ export interface BaseIn {
   readonly weighed: 'all' | 'some' | 'none';
 }
 
+/** What the plan was worked out with; its amounts tell, those of a run begun long ago too. */
+const withPlan = (plan: RunPlan | undefined) => plan && ifAllowed(() => plannedWith(plan));
+
 /** What went into the mixer before the foam, as weighed, else as planned; undefined without either. */
-export function baseIn({ at }: RunReadings, plan: RunPlan | undefined): BaseIn | undefined {
+export function baseIn(
+  { at, cementDensity: saved }: RunReadings,
+  plan: RunPlan | undefined,
+): BaseIn | undefined {
   const [cement, water] = [at('cement') ?? plan?.cement, at('water') ?? plan?.water];
   const sand = at('sand') ?? plan?.sand ?? 0;
   if (!cement || water === undefined) return undefined;
   const names = ['cement', 'water', ...(plan?.sand ? (['sand'] as const) : [])] as const;
   const written = names.filter((name) => at(name) !== undefined).length;
-  const base = ifAllowed(() => baseMix({ waterCement: water / cement, sandCement: sand / cement }));
+  const cementDensity = withPlan(plan)?.cementDensity ?? saved;
+  const base = ifAllowed(() =>
+    baseMix({
+      waterCement: water / cement,
+      sandCement: sand / cement,
+      ...(cementDensity && { cementDensity }),
+    }),
+  );
   return (
     base && {
       mass: cement + water + sand,
@@ -34,10 +48,11 @@ export function baseIn({ at }: RunReadings, plan: RunPlan | undefined): BaseIn |
 
 /** How much foam the base mix in the mixer wants, m³, and what that follows; or why none is named. */
 export type FoamWanted =
-  /** `measures`: the same by weight and in buckets. */
+  /** `mix`: what comes out, m³; `measures`: the foam by weight and in buckets. */
   | {
       readonly is: 'amount';
       readonly volume: number;
+      readonly mix: number;
       readonly say: string;
       readonly measures: string;
     }
@@ -72,6 +87,7 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
       is: 'refused',
       say: `Foam of ${foam} is not lighter than the ${wet(target)} planned: no amount of it gets there. Weigh the foam again.`,
     };
+  const survival = withPlan(plan)?.survival ?? 1;
   // Base mix alone is a mix that is too heavy by all of its foam.
   const fix = ifAllowed(() =>
     correctMix({
@@ -81,21 +97,25 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
       foamDensity,
       baseDensity: base.density,
       tolerance: 0,
+      survival,
     }),
   );
   if (!fix)
     return { is: 'refused', say: 'No foam can be named for these weighings. Look at them again.' };
   const foamWords = at('foamDensity') === undefined ? `planned foam of ${foam}` : `foam of ${foam}`;
+  const lives =
+    survival > 0.9995 ? '' : `, of whose gas ${say(survival, 'ratio', { units: PERCENT })} lives`;
   return {
     is: 'amount',
     volume: fix.foamVolume,
+    mix: fix.volume,
     measures: foamMeasures(
       fix.foamVolume,
       foamDensity,
       { tare: at('tare'), vessel: at('vessel') },
       say,
     ),
-    say: `For ${BASE_WORDS[base.weighed]} and ${foamWords}, to come out at ${wet(target)}.`,
+    say: `For ${BASE_WORDS[base.weighed]} and ${foamWords}${lives}, to come out at ${wet(target)}.`,
   };
 }
 

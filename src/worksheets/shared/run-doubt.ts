@@ -58,10 +58,9 @@ function amountDoubt(
   const wanted = foamWanted(readings, plan, say);
   const base = baseIn(readings, plan);
   if (wanted.is !== 'amount' || !base) return undefined;
-  const whole = base.mass / base.density + wanted.volume;
-  if (own && !hasRoom(whole, own.largestLoad))
+  if (own && !hasRoom(wanted.mix, own.largestLoad))
     return look(
-      `${say(base.mass, 'mass')} of base mix and its foam make ${litres(whole, say)}, and the mixer takes ${litres(own.largestLoad, say)}: look again at each part weighed in, and at its unit.`,
+      `${say(base.mass, 'mass')} of base mix and its foam make ${litres(wanted.mix, say)}, and the mixer takes ${litres(own.largestLoad, say)}: look again at each part weighed in, and at its unit.`,
     );
   const put = readings.at('foamVolume');
   if (put === undefined || Math.abs(put / wanted.volume - 1) <= ANOTHER_AMOUNT) return undefined;

@@ -1,6 +1,7 @@
 import type { ReadingName } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { cementDensityOf } from './cement-density.ts';
 import { readRecord } from './RecordFields.tsx';
 
 /** The readings of a batch as its fields take them. */
@@ -11,11 +12,14 @@ export interface RunReadings {
   readonly pm: (name: ReadingName) => number;
   /** What is wrong with it, in a sentence. */
   readonly problem: (name: ReadingName) => string | undefined;
+  /** Of its cement's particles, kg/m³, as the batch was saved; undefined for the usual one. */
+  readonly cementDensity: number | undefined;
 }
 
 export function runReadings(record: BatchRecord, say: Say): RunReadings {
   const fields = readRecord(record, say);
   return {
+    cementDensity: cementDensityOf(record),
     at: (name) => {
       const reading = fields[name];
       return reading?.type === 'number' && !reading.problem ? reading.value : undefined;

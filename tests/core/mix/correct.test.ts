@@ -59,6 +59,21 @@ describe('a correction', () => {
     );
   });
 
+  test('more foam is wanted where some of its gas dies, and it lands all the same', () => {
+    // By hand: of foam of 80 a volume leaves 1 − 0.2 × 0.92 = 0.816; (66 − 600 × 0.1) / (600 × 0.816 − 80) m³.
+    const c = correctMix({ ...heavy, survival: 0.8 });
+    expect(c.foamVolume).toBeCloseTo(6 / 409.6, 12);
+    expect(c.volume).toBeCloseTo(0.1 + (0.816 * 6) / 409.6, 12);
+    expect(c.density).toBeCloseTo(600, 9);
+    expect(correctMix({ ...heavy, survival: 1 })).toEqual(correctMix(heavy));
+    for (const survival of [0, -0.1, 1.01])
+      expect(() => correctMix({ ...heavy, survival })).toThrow('survival');
+    // What is left of such foam weighs 80 ÷ (1 − 0.9 × 0.92) = 465.
+    const dying = { ...heavy, survival: 0.1 };
+    expect(() => correctMix({ ...dying, targetDensity: 466 })).not.toThrow();
+    expect(() => correctMix({ ...dying, targetDensity: 465 })).toThrow('lighter-than-foam');
+  });
+
   test('the heavier the mix, the more foam', () => {
     fc.assert(
       fc.property(mix, between(1, 100), (input, more) => {

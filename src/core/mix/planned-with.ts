@@ -1,0 +1,47 @@
+import { demand } from '../domain-error.ts';
+import { demandAmount } from '../extremes.ts';
+import { MIX_WATER_DENSITY, SAND_DENSITY } from './densities.ts';
+
+/** A batch, or one load of it, as `proportion` gave it: kg, m³, kg/m³. */
+interface Planned {
+  readonly cement: number;
+  readonly water: number;
+  readonly sand: number;
+  readonly foamVolume: number;
+  readonly foamDensity: number;
+  readonly baseDensity: number;
+  readonly wetDensity: number;
+}
+
+/**
+ * What a batch was proportioned with, from its amounts alone: the density of the cement's particles and the
+ * share of the foam's gas that lives until the blend is weighed. `proportion`, the other way round:
+ *
+ *   1/ρc = ((C + W + S)/ρb − W/ρw − S/ρs) / C
+ *   V = (C + W + S + ρf F)/ρ, of which (V − (C + W + S)/ρb)/F is left of a volume of foam: 1 − (1 − a)(1 − ρf/ρw)
+ *
+ * Water of 1000 kg/m³, sand of 2650 kg/m³ and amounts that belong together are taken for granted. Without
+ * foam all of it lives. No range is published.
+ *
+ * @throws {DomainError} for amounts and densities that are not positive, a foam not lighter than water, and
+ *   a base mix lighter than its water and sand alone.
+ * @source navedtra-14071 p. 17-7 (absolute volume); the balance is arithmetic
+ */
+export function plannedWith(plan: Planned): {
+  readonly cementDensity: number;
+  readonly survival: number;
+} {
+  const { cement, water, sand, foamVolume, foamDensity, baseDensity, wetDensity } = plan;
+  demandAmount('cement', cement, 'mass');
+  demandAmount('baseDensity', baseDensity, 'density');
+  demandAmount('wetDensity', wetDensity, 'density');
+  const base = cement + water + sand;
+  const ofCement = base / baseDensity - water / MIX_WATER_DENSITY - sand / SAND_DENSITY;
+  demandAmount('cementDensity', cement / ofCement, 'density');
+  if (!(foamVolume > 0)) return { cementDensity: cement / ofCement, survival: 1 };
+  const gas = 1 - foamDensity / MIX_WATER_DENSITY;
+  demand('foamDensity', foamDensity, 'density', { min: 0, max: MIX_WATER_DENSITY, belowMax: true });
+  const left = ((base + foamDensity * foamVolume) / wetDensity - base / baseDensity) / foamVolume;
+  // Amounts kept as binary fractions come out a last digit above all of it.
+  return { cementDensity: cement / ofCement, survival: Math.min(1, 1 - (1 - left) / gas) };
+}
