@@ -39,6 +39,35 @@ test.each([
   expect(judged(sheet, '09:00', '3\t8\n-2\t9').verdict).toBe('stop');
 });
 
+test.each([
+  ['frost-guard', frostGuard],
+  ['curing-plan', curingPlan],
+] as const)('what freezes as it is cast does not freeze before that: %s', (_, sheet) => {
+  // Below 0 °C until some time after 07:23; an hour is rounded down, but not to 07:00.
+  const { verdict, say: words } = judged(sheet, '07:23', '-2\t10\n12\t20');
+  expect(verdict).toBe('stop');
+  expect(words.replaceAll('\u00a0', ' ')).toContain('It freezes on Wed 25 Nov, 07:23');
+  expect(words).not.toContain('07:00');
+});
+
+test('what freezes as the forecast takes over does not freeze before the last reading', () => {
+  const frost = (t: string) => {
+    const entries = {
+      'curing.castAt': { t: '2026-11-25T10:00' },
+      'curing.source': { t: 'readings' },
+      'curing.readings': { t },
+      'curing.after': { t: 'days' },
+      'curing.forecast': { t: '-4\t-1' },
+    };
+    const read = readWorksheet(curingPlan, entries, {}, say).values;
+    const given = read as Parameters<typeof curingPlan.work>[0];
+    return curingPlan.judge(curingPlan.work(given, {} as never), given, say).say;
+  };
+  // Readings to 13:24, the last of them above 0 °C.
+  expect(frost('0\t12\n3.4\t5').replaceAll('\u00a0', ' ')).toMatch(/Wed 25 Nov, 1[34]:[0-9]{2}\./);
+  expect(frost('0\t12\n3.4\t5')).not.toContain('13:00');
+});
+
 test('a low of just 0 °C is not stepped over between two points of the day', () => {
   expect(judged(frostGuard, '09:30', '6\t8\n0\t9').verdict).toBe('stop');
 });

@@ -11,6 +11,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { castAt, cement, DAYS, HOURS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   COLDEST,
+  freezesOn,
   GROWTH,
   historyBlames,
   historyNotes,
@@ -196,7 +197,7 @@ export default worksheet({
     if (freezes !== undefined)
       return {
         verdict: 'stop',
-        say: `It freezes on ${momentInWords(v.castAt + freezes, 'hour-down')}. Keep it from freezing first of all: bring it indoors or insulate it, and make the plan anew with the temperatures it then has.${passed ? ` ${passed}` : ''}`,
+        say: `It freezes on ${freezesOn(known, v.castAt, freezes)}. Keep it from freezing first of all: bring it indoors or insulate it, and make the plan anew with the temperatures it then has.${passed ? ` ${passed}` : ''}`,
       };
     if (stopped)
       return {
@@ -221,7 +222,7 @@ export default worksheet({
     ...(freezesLater === undefined
       ? []
       : [
-          `It freezes on ${momentInWords(v.castAt + freezesLater, 'hour-down')}, after the last of these ends. A part that is still wet through can be hurt then: let it dry before.`,
+          `It freezes on ${freezesOn(known, v.castAt, freezesLater)}, after the last of these ends. A part that is still wet through can be hurt then: let it dry before.`,
         ]),
     ...historyNotes(
       known,

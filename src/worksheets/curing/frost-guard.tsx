@@ -15,6 +15,7 @@ import { cement, DAYS, HOURS, MPA, temperatureFields } from '../shared/curing-fi
 import {
   AHEAD,
   COLDEST,
+  freezesOn,
   GROWTH,
   historyBlames,
   historyNotes,
@@ -27,7 +28,6 @@ import {
 } from '../shared/curing-history.ts';
 import { FrostChart } from '../shared/FrostChart.tsx';
 import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
-import { momentInWords } from '../shared/moments.ts';
 
 export default worksheet({
   id: 'frost-guard',
@@ -150,7 +150,7 @@ export default worksheet({
     if (firstFreeze !== undefined && oneFreeze.frozenFirst)
       return {
         verdict: 'stop',
-        say: `It freezes on ${momentInWords(v.castAt + firstFreeze, 'hour-down')}, with ${mpa(atFreeze ?? 0)}: less than the ${mark} that stands one freeze. Bring it indoors or insulate it before then, or do not cast.${passed ? ` ${passed}` : ''}`,
+        say: `It freezes on ${freezesOn(known, v.castAt, firstFreeze)}, with ${mpa(atFreeze ?? 0)}: less than the ${mark} that stands one freeze. Bring it indoors or insulate it before then, or do not cast.${passed ? ` ${passed}` : ''}`,
       };
     if (passed)
       return {

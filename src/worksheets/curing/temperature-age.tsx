@@ -12,6 +12,7 @@ import { DAYS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
   COLDEST,
+  freezesOn,
   historyBlames,
   historyNotes,
   historyOf,
@@ -141,7 +142,7 @@ export default worksheet({
     if (now < v.wanted && freeze !== undefined && freeze < reached)
       return {
         verdict: 'stop',
-        say: `By these temperatures it freezes on ${momentInWords(v.castAt + freeze, 'hour-down')}, before it counts as ${days(v.wanted)} old. Age counted through a frost is worth nothing if it froze young: see the page on frost.${passed ? ` ${passed}` : ''}`,
+        say: `By these temperatures it freezes on ${freezesOn(known, v.castAt, freeze)}, before it counts as ${days(v.wanted)} old. Age counted through a frost is worth nothing if it froze young: see the page on frost.${passed ? ` ${passed}` : ''}`,
       };
     if (now >= v.wanted)
       return {

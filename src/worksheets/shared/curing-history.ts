@@ -13,7 +13,7 @@ import { GROWTH_COEFFICIENT } from '../../core/curing/strength-growth.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { momentInWords } from './moments.ts';
+import { momentInWords, roundMoment } from './moments.ts';
 
 /** How far ahead a forecast is carried, s: what is not reached in two months is not waited for. */
 export const AHEAD = 60 * DAY;
@@ -72,6 +72,12 @@ export function passedFrostWords(
   const { low, begins } = passedFrost;
   const [day, clock] = momentInWords(castAt + begins).split(', ');
   return `You entered ${say(low, 'temperature', { plain: true })} for ${day}; a line’s low is that day’s early morning, before the ${begins > 0 ? 'last reading' : 'casting'} at ${clock}, and was not counted. If it is tonight’s, put it on the next line.`;
+}
+
+/** When it freezes, in words: down to the hour, as a forecast has it, but not to before casting or the forecast. */
+export function freezesOn({ measured }: Known, castAt: number, freezes: number): string {
+  const begins = castAt + (freezes < measured ? 0 : measured);
+  return momentInWords(Math.max(begins, roundMoment(castAt + freezes, 'hour-down')));
 }
 
 /** Time of day of a moment on the reader's clock, s after midnight. */
