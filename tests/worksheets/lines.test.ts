@@ -66,6 +66,9 @@ test('plain numbers are in the units of the system', () => {
 
 test('nothing, and too much', () => {
   expect(read(' \n').problems[0]).toContain('no line holds a number');
+  // Told how, it is in the units that a plain number would be read in.
+  expect(read(' \n').problems[0]).toContain('such as ‘2\t0.04’');
+  expect(read(' \n', 'us').problems[0]).toContain('such as ‘2\t0.08818’');
   expect(read(Array(6).fill('1 1').join('\n')).problems[0]).toContain('at most 5');
 });
 

@@ -1,10 +1,9 @@
-import type { Entry, System } from '../../bench/entries.ts';
-import { formatPlain } from '../../core/quantity/format.ts';
+import type { Entry } from '../../bench/entries.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { LinesReading } from '../engine/reading.ts';
 import type { Say } from '../engine/say.ts';
 import type { Behaviour, Columns, InputProps, LinesField } from '../fields.ts';
-import { columnUnit, readLines } from './read-lines.ts';
+import { columnUnit, exampleIn, readLines } from './read-lines.ts';
 
 /** Lines of numbers, typed or pasted from a table. */
 export const lines = <const C extends Columns>(
@@ -26,25 +25,10 @@ function readLinesField(field: LinesField, entry: Entry | undefined, say: Say): 
     type: 'lines',
     field,
     origin: 'example',
-    text: inUnits(field, read.rows, system),
+    text: exampleIn(field, system, say),
     system,
     ...read,
   };
-}
-
-/** The example's lines in a system of units: as they are written in metric, else a line for each row. */
-function inUnits(field: LinesField, rows: LinesReading['rows'], system: System): string {
-  if (system === 'metric') return field.example;
-  const columns = Object.entries(field.of);
-  return rows
-    .map((row) =>
-      columns
-        .map(([name, column]) =>
-          formatPlain(row[name]!, column.kind, columnUnit(column, system), 4),
-        )
-        .join('\t'),
-    )
-    .join('\n');
 }
 
 const MOST_LINES = 14;

@@ -1,4 +1,5 @@
 import type { System } from '../../bench/entries.ts';
+import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import { outOfBounds, quoted, unread } from '../engine/problems.ts';
@@ -41,7 +42,7 @@ export function readLines(field: LinesField, text: string, system: System, say: 
   if (lines.length === 0)
     return {
       rows: [],
-      problems: [`${field.label}: no line holds a number. Enter ${like(field)}.`],
+      problems: [`${field.label}: no line holds a number. Enter ${like(field, system, say)}.`],
     };
   if (lines.length > field.most)
     return {
@@ -109,5 +110,20 @@ function fromClock(cell: string, { kind }: NumberField): string {
   return `${Number(hours ?? 0) * 3600 + Number(minutes) * 60 + Number(seconds)} s`;
 }
 
-const like = (field: LinesField) =>
-  `one reading a line, such as ‘${field.example.split('\n')[0]!.trim()}’`;
+/** The example’s lines in a system of units: as they are written in metric, else a line for each row. */
+export function exampleIn(field: LinesField, system: System, say: Say): string {
+  if (system === 'metric') return field.example;
+  const columns = Object.entries(field.of);
+  return readLines(field, field.example, 'metric', say)
+    .rows.map((row) =>
+      columns
+        .map(([name, column]) =>
+          formatPlain(row[name]!, column.kind, columnUnit(column, system), 4),
+        )
+        .join('\t'),
+    )
+    .join('\n');
+}
+
+const like = (field: LinesField, system: System, say: Say) =>
+  `one reading a line, such as ‘${exampleIn(field, system, say).split('\n')[0]!.trim()}’`;
