@@ -186,7 +186,7 @@ function Run({
   const turn = (by: number) => {
     // What the base mix was weighed for is what the batch is held against later.
     if (by > 0 && plan && record.readings.planned?.t === undefined)
-      put(editor, 'planned', plan.wetDensity);
+      put(editor, 'planned', plan.wetDensity, say);
     go(turned(going, by, plan));
   };
   return (

@@ -37,7 +37,7 @@ export function RecordOffers({
             type="button"
             onClick={(event) => {
               keepFocus(event, stays);
-              put(editor, 'planned', plan);
+              put(editor, 'planned', plan, say);
             }}
           >
             I aimed at that
@@ -74,7 +74,7 @@ export function PieceVolume({ editor, say }: { readonly editor: Editor; readonly
         type="button"
         onClick={(event) => {
           keepFocus(event, 'record-dryVolume');
-          put(editor, 'dryVolume', one.v);
+          put(editor, 'dryVolume', one.v, say);
         }}
       >
         It is one whole piece: {say(one.v, 'volume', { units: LITRES })}

@@ -28,7 +28,7 @@ const SHEET = {
     foamMass: number('mass', {
       ...mass,
       label: 'Foam put in, by weight',
-      help: 'Without the bucket. It fills in the litres above.',
+      help: 'Without the bucket. It fills in the volume above.',
       example: '2 kg',
       max: '5000 kg',
     }),
@@ -95,7 +95,8 @@ export function FoamWeight({ editor, say }: Props) {
     const untouched = first.current;
     first.current = false;
     if (untouched) return;
-    if (density !== undefined) put(editor, 'foamDensity', density, 3, doubt);
+    if (density !== undefined)
+      put(editor, 'foamDensity', density, say, { significant: 3, pm: doubt });
     // One of an earlier weighing is not this foam's.
     else if (problem) writeReading(editor, 'foamDensity', { t: '' });
   }, [density, doubt, problem === undefined]);
@@ -114,13 +115,13 @@ export function FoamWeight({ editor, say }: Props) {
   );
 }
 
-/** Foam weighed into the mixer instead of measured; once its density is known it gives the litres. */
+/** Foam weighed into the mixer instead of measured; once its density is known it gives the volume. */
 export function FoamByWeight({ editor, say }: Props) {
   const [entry, setEntry] = useState<Entry>({ t: '' });
   const reading = read('foamMass', entry, say);
   const { volume, doubt } = foamByWeight(reading, runReadings(editor.record, say)) ?? {};
   useLayoutEffect(() => {
-    if (volume !== undefined) put(editor, 'foamVolume', volume, 4, doubt);
+    if (volume !== undefined) put(editor, 'foamVolume', volume, say, { significant: 4, pm: doubt });
   }, [volume, doubt]);
   if (readingValue(editor.record, 'foamDensity') === undefined) return null;
   return (

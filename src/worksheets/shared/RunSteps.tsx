@@ -5,6 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { LITRES } from './amounts.ts';
+import { asSaid } from './as-said.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { FoamByWeight, FoamWeight } from './RunFoamWeight.tsx';
@@ -32,14 +33,13 @@ function Amount({
 }) {
   const spec = readingOf(name);
   const kind = name === 'foamVolume' ? 'volume' : 'mass';
+  const how = kind === 'volume' ? { units: LITRES } : { decimals: 2 };
   return (
     <div class="run-amount">
       {planned !== undefined && (
         <p>
           {name === 'foamVolume' ? 'Foam to put in' : spec.label}:{' '}
-          <strong class="run-number">
-            {say(planned, kind, { ...(kind === 'volume' ? { units: LITRES } : { decimals: 2 }) })}
-          </strong>
+          <strong class="run-number">{say(planned, kind, how)}</strong>
         </p>
       )}
       {why.map((words) => (
@@ -52,8 +52,7 @@ function Amount({
           aria-label={`Exactly that: ${spec.label}`}
           onClick={(event) => {
             keepFocus(event, `record-${name}`);
-            const step = kind === 'mass' ? 0.01 : 0.0001;
-            put(editor, name, Math.round(planned / step) * step);
+            put(editor, name, asSaid(planned, kind, how, say), say, { significant: 7 });
           }}
         >
           Exactly that

@@ -3,7 +3,8 @@ import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { DENSITY } from './amounts.ts';
+import { DENSITY, LITRES } from './amounts.ts';
+import { asSaid } from './as-said.ts';
 import { addWords, doubtWords, spentWords } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
@@ -38,11 +39,14 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   const gas = advice && advice.is !== 'refused' && !doubted ? gasDoubt(readings, say) : undefined;
   const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', asked: number) => {
     keepFocus(event, FULL);
-    // As it was said, to two digits: nobody adds more exactly than that.
-    const amount = Number(asked.toPrecision(2));
+    // As it was said, in the unit it was said in: nobody adds more exactly than that.
+    const amount =
+      name === 'foamAdded'
+        ? asSaid(asked, 'volume', { units: LITRES, significant: 2 }, say)
+        : asSaid(asked, 'mass', { significant: 2 }, say);
     const { change, undo } = correcting(record, { name, amount, weighed: density! });
     editor.change(change);
-    put(editor, name, (at(name) ?? 0) + amount, 4);
+    put(editor, name, (at(name) ?? 0) + amount, say, { significant: 4 });
     setUndo(undo);
   };
   return (

@@ -1,26 +1,29 @@
 import type { Editor } from '../../bench/records/editor.ts';
 import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
+import { KINDS } from '../../core/quantity/kinds.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { writeReading } from './RecordFields.tsx';
 import { RECORD_FIELDS } from './record-fields.ts';
 
-/** Writes a reading in the metric unit of its field, as a scale with that last digit would show it; `pm`: its ±, where it is reckoned. */
+/** Writes a reading in the reader's unit of its field, as if it was typed there; `pm`: its ±, where it is reckoned. */
 export function put(
   editor: Editor,
   name: ReadingName,
   si: number,
-  significant = 5,
-  pm?: number,
+  say: Say,
+  { significant = 5, pm }: { readonly significant?: number; readonly pm?: number | undefined } = {},
 ): void {
   const spec = readingOf(name);
   if ('options' in spec) return;
+  const { system } = say;
   const field = RECORD_FIELDS[name];
   // Another unit than the field's would turn the field over to it.
-  const unit = 'units' in field ? field.units.metric : spec.unit;
+  const unit = ('units' in field ? field.units : KINDS[spec.kind].shown)[system];
   writeReading(editor, name, {
     t: formatPlain(si, spec.kind, unit, significant),
     u: unit,
-    s: 'metric',
+    s: system,
     ...(pm !== undefined && { p: formatPlain(pm, spec.kind, unit, 2), pu: unit }),
   });
 }
