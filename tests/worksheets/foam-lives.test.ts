@@ -29,6 +29,22 @@ test('foam that dies on the way is made up for, named so, and leaves the density
   expect(base! + foam!).toBeCloseTo(all!, 0);
 });
 
+test('a plan that allows for another loss than there is, is told which way to change', () => {
+  const sheet = landing as AnyWorksheet;
+  const advice = (lives: string, lost: string) =>
+    asked(sheet, {
+      'mix.foamLives': { t: lives, u: '%' },
+      'landing.gasLost': { t: lost, u: '%' },
+    }).judgement.say.replaceAll('\u00a0', ' ');
+  expect(advice('90', '3')).toMatch(
+    /aiming light by .*allows for 10 % .*put the loss at 3\.?0? %\. Plan for less loss/,
+  );
+  expect(advice('100', '10')).toMatch(
+    /aiming heavy by .*allows for 0 % .*put the loss at 10 %\. Plan for the gas/,
+  );
+  expect(advice('90', '10')).not.toContain('aiming');
+});
+
 test('a loss the plan allows for is not counted again in how close it lands', () => {
   const sheet = landing as AnyWorksheet;
   const lost = { 'landing.gasLost': { t: '8', u: '%', p: '2', pu: '%' } };

@@ -6,6 +6,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
+import landing from '../../src/worksheets/mix/landing.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 
 const say = speaker('metric');
@@ -42,6 +43,18 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))('where %s', (_, 
       ['base', 'base'],
     ] as const)
       expect(whole[theirs]!.value / mix[ours]!.value, theirs).toBeCloseTo(1, 9);
+  });
+
+  test('it is aimed where it lands, its loss as planned', () => {
+    const { value: target } = mix.wet!;
+    const lives = 'mix.foamLives' in entries ? 80 : 100;
+    const landed = asked(landing, {
+      ...entries,
+      'landing.target': { t: `${target}` },
+      'landing.gasLost': { t: `${100 - lives}`, u: '%', p: '0.1', pu: '%' },
+    });
+    expect(landed.mean!.value / target).toBeCloseTo(1, 2);
+    expect(landed.dry!.value / mix.dry!.value).toBeCloseTo(1, 2);
   });
 
   test('its cost counts what is weighed out', () => {

@@ -2,7 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { cementDensity, sandCement, waterCement } from './recipe-fields.ts';
+import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
 
 export const landingFields = {
   target: number('density', {
@@ -98,6 +98,7 @@ export const landingFields = {
     folded: true,
   }),
   waterCement: { ...waterCement, folded: true },
+  counts,
   sandCement: { ...sandCement, folded: true },
   bucket: number('volume', {
     label: 'Bucket’s volume to the brim',

@@ -24,6 +24,7 @@ export default worksheet({
       volume: 1,
       target: { wetDensity: v.target },
       waterCement: v.waterCement,
+      waterCementOf: v.counts,
       sandCement: v.sandCement,
       foamDensity: v.foamDensity,
       cementDensity: v.cementDensity,
@@ -43,7 +44,7 @@ export default worksheet({
       sameBucket: shared > 0 ? shared ** 2 / (volumeShare * densityShare) : 0,
       readings: {
         cement: { value: v.cement, u: v.baseScale },
-        water: { value: v.waterCement * v.cement, u: v.baseScale },
+        water: { value: (cube.water * v.cement) / cube.cement, u: v.baseScale },
         sand: { value: sand, u: sand > 0 ? v.baseScale : 0 },
         foamVolume: { value: foamVolume, u: volumeShare * foamVolume },
         foamDensity: { value: v.foamDensity, u: densityShare * v.foamDensity },
@@ -130,13 +131,21 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ odds, found, near, ranked: [first] }, { target }, say) => {
+  judge: ({ odds, found, near, ranked: [first] }, { target, foamLives, gasLost }, say) => {
+    const percent = (share: number) => say(share, 'ratio', { units: PERCENT, significant: 2 });
     const bias = found.wetDensity.trials.mean - target;
+    const allowed = 1 - foamLives;
+    const off = say(Math.abs(bias), 'density', { units: DENSITY, significant: 2 });
+    const losses = `the plan allows for ${percent(allowed)} of the gas to be lost, and you put the loss at ${percent(gasLost)}`;
     const advice =
-      Math.abs(bias) > near / 2
-        ? `You are aiming ${bias > 0 ? 'heavy' : 'light'} by ${say(Math.abs(bias), 'density', { units: DENSITY, significant: 2 })}: plan for the gas that is lost before you look for a better scale.`
-        : `${first ? `What to improve first: ${first.label.toLowerCase()}.` : ''}`;
-    const inWords = say(odds, 'ratio', { units: PERCENT, significant: 2 });
+      Math.abs(bias) > near / 2 && bias > 0 === gasLost > allowed
+        ? bias > 0
+          ? `You are aiming heavy by ${off}: ${losses}. Plan for the gas that is lost before you look for a better scale.`
+          : `You are aiming light by ${off}: ${losses}. Plan for less loss, if that is what your own batches lost; else put in here what they did.`
+        : first
+          ? `What to improve first: ${first.label.toLowerCase()}.`
+          : '';
+    const inWords = percent(odds);
     if (odds >= 0.9)
       return {
         verdict: 'good',
