@@ -141,6 +141,9 @@ describe('a base mix', () => {
     for (const edge of [0.2, 2]) expect(() => demandWaterCement(edge)).not.toThrow();
     expect(() => demandWaterCement(0.199)).toThrow(refused('paste-robs-foam'));
     expect(() => demandWaterCement(2.001)).toThrow(refused(undefined));
+    // Nothing is noted of what is no base mix.
+    for (const none of [0.199, 2.001])
+      expect(() => waterCementNotes({ waterCement: none, sanded: true })).toThrow('waterCement');
   });
 });
 
