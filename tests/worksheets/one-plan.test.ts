@@ -1,13 +1,16 @@
-import { describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
+import { $kept, keep } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { keepResults } from '../../src/islands/keep-results.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import sequestrants from '../../src/worksheets/water/sequestrants.tsx';
 
 const say = speaker('metric');
 const asked = (sheet: AnyWorksheet, entries: Entries) => {
@@ -70,5 +73,38 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))('where %s', (_, 
     expect(asked(cost, priced).total!.value).toBeCloseTo(mix.cement!.value, 6);
     const dear = { ...priced, 'cost.bagPrice': { t: '0' }, 'cost.concentratePrice': { t: '1' } };
     expect(asked(cost, dear).total!.value).toBeCloseTo(1000 * mix.concentrate!.value, 6);
+  });
+});
+
+describe('what ties up the hardness of its water', () => {
+  beforeEach(() => {
+    for (const key of Object.keys($kept.get())) keep(key, undefined);
+  });
+  const planned = (sheet: AnyWorksheet, entries: Entries) => {
+    const reading = readWorksheet(sheet, entries, $kept.get(), say);
+    const found = answer(sheet, reading, say);
+    keepResults(sheet, reading, found, true);
+    if (!found.ok) throw new Error('no answer');
+    return found.numbers;
+  };
+  const given = (entries: Entries = {}) =>
+    readWorksheet(sequestrants, entries, $kept.get(), say).values as Record<string, number>;
+  const small: Entries = { 'proportion.volume': { t: '36', u: 'L' } };
+
+  test('is reckoned for as much as the batch takes, of the foam’s or of both', () => {
+    const mix = planned(proportion, { ...small, ...ways['foam dies'] });
+    expect(given().volume).toBeCloseTo(mix.softWater!.value, 9);
+    expect(given().solutionCement).toBeCloseTo(mix.foamMass!.value / mix.cement!.value, 9);
+    const both = given({ 'water.sequesterWhere': { t: 'all' } });
+    expect(both.all).toBeCloseTo(mix.softWater!.value + mix.water!.value / 1000, 9);
+  });
+
+  test('follows the whole batch, where that is worked in', () => {
+    planned(proportion, small);
+    const whole = planned(batch, ways['foam dies']!);
+    expect(given().solutionCement).toBeCloseTo(
+      whole.foamMass!.value / whole.cementitious!.value,
+      9,
+    );
   });
 });

@@ -78,9 +78,9 @@ export const examples: readonly Example[] = [
   {
     sheet: 'sequestrants',
     result: 'mass',
-    expected: '5.483 g',
+    expected: '6.269 g',
     within: 1e-3,
-    by: '3.1073 mmol/L × 294.10 g/mol × 6 L',
+    by: '3.1073 mmol/L × 294.10 g/mol × 6.86 L',
   },
   {
     sheet: 'sequestrants',

@@ -85,6 +85,7 @@ export default worksheet({
     loadCement: 'mix.loadCement',
     loadWater: 'mix.loadWater',
   },
+  leaves: { 'mix.solutionCement': ({ design: { mix } }) => mix.foamMass / mix.cement },
   working: [
     {
       tex: String.raw`\frac{1}{\rho_b} = \sum \frac{x_i}{\rho_i} \qquad V(1-\varphi) = C\left(\frac{1}{\rho_b} + \frac{w}{\rho_w} + \sum\frac{r_i}{\rho_i}\right) + F`,

@@ -150,6 +150,11 @@ export default worksheet({
     loadCement: 'mix.loadCement',
     loadWater: 'mix.loadWater',
   },
+  leaves: {
+    // As much of the foam's liquid as a water-cement ratio counts, and all the water that the batch takes.
+    'mix.solutionCement': ({ mix }) => mix.foamMass / mix.cement,
+    'mix.allWater': ({ mix, solution }) => mix.water / MIX_WATER_DENSITY + solution.waterVolume,
+  },
   working: [
     {
       tex: String.raw`C\left(1 + \tfrac{w}{c} + \tfrac{s}{c}\right) + \rho_f F = \rho V`,

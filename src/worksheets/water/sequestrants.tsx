@@ -8,6 +8,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { waterCement } from '../mix/recipe-fields.ts';
 import { LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { softWater } from '../shared/soft-water.ts';
 import { hardness, IN_SOLUTION } from '../shared/water-fields.ts';
 
 const NAMES: Readonly<Record<Sequestrant, string>> = {
@@ -47,28 +48,37 @@ export default worksheet({
       aboveMin: true,
       max: '10',
       units: { metric: '1', us: '1' },
+      takes: 'mix.solutionCement',
       bench: 'water.solutionCement',
     }),
     waterCement: { ...waterCement, when: { where: ['all'] } },
     volume: number('volume', {
       label: 'Water to treat',
-      example: '6 L',
-      min: '0 L',
-      aboveMin: true,
-      max: '100000 L',
-      units: LITRES,
+      ...softWater,
       bench: 'water.toSequester',
+      when: { where: ['foam'] },
+    }),
+    all: number('volume', {
+      label: 'Water to treat, the base mix’s too',
+      ...softWater,
+      example: '23.14 L',
+      takes: 'mix.allWater',
+      bench: 'water.allToSequester',
+      when: { where: ['all'] },
     }),
   },
   work: (v) => {
-    const ratio = v.solutionCement + (v.where === 'all' ? v.waterCement : 0);
+    const all = v.where === 'all';
+    const ratio = v.solutionCement + (all ? v.waterCement : 0);
+    const volume = all ? v.all : v.volume;
     const of = (sequestrant: Sequestrant) =>
       sequester({ hardness: v.hardness, sequestrant, waterCement: ratio });
     const chosen = of(v.agent);
     return {
       ...chosen,
       ratio,
-      mass: chosen.dose * v.volume,
+      volume,
+      mass: chosen.dose * volume,
       all: ALL.map((name) => ({ name, ...of(name) })),
     };
   },
@@ -133,7 +143,7 @@ export default worksheet({
     {
       tex: String.raw`m = H\,V\,M`,
       put: (v, r, say) =>
-        `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${say(SEQUESTRANTS[v.agent].molarMass, 'mass', { units: { metric: 'g', us: 'g' }, significant: 4 })} a mole × ${say(v.volume, 'volume', { units: LITRES })} = ${say(r.mass, 'mass', { units: SMALL_MASS })}`,
+        `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${say(SEQUESTRANTS[v.agent].molarMass, 'mass', { units: { metric: 'g', us: 'g' }, significant: 4 })} a mole × ${say(r.volume, 'volume', { units: LITRES })} = ${say(r.mass, 'mass', { units: SMALL_MASS })}`,
     },
     {
       tex: String.raw`s = \frac{H\,M\,(w/c)}{\rho_w}`,
@@ -145,10 +155,10 @@ export default worksheet({
     {
       caption: 'The same hardness tied up with each',
       columns: ['', 'For this water', 'Of the cement', 'Times what retards'],
-      rows: (r, v, say) =>
+      rows: (r, _, say) =>
         r.all.map((it) => [
           NAMES[it.name],
-          say(it.dose * v.volume, 'mass', { units: SMALL_MASS }),
+          say(it.dose * r.volume, 'mass', { units: SMALL_MASS }),
           say(it.shareOfCement, 'ratio', { units: PERCENT, significant: 2 }),
           it.timesRetarding === undefined
             ? 'not known'
