@@ -29,6 +29,33 @@ test('a row put back goes among the rows as they are by then', async () => {
   await expect.poll(() => full(0).inputValue()).toBe(before);
 });
 
+test('rows of the example stay the example’s beside one that was removed or added', async () => {
+  const page = await open('mix/correct/');
+  const marks = () =>
+    page
+      .locator('#correct-buckets-buckets .field')
+      .evaluateAll((fields) => fields.map((field) => (field as HTMLElement).dataset.origin));
+  const shown = () => page.locator('#correct-buckets-buckets .field .origin:visible').count();
+  await page.getByRole('button', { name: 'Remove bucket 1' }).click();
+  await expect.poll(async () => (await marks()).length).toBe(4);
+  expect(new Set(await marks())).toEqual(new Set(['example']));
+  expect(await shown()).toBe(4);
+  await page.getByRole('button', { name: 'Add another bucket' }).click();
+  await expect.poll(shown).toBe(6);
+  await page.locator('#correct-buckets-buckets-1-full').fill('12.34');
+  await expect
+    .poll(marks)
+    .toEqual(['example', 'example', 'yours', 'example', 'example', 'example']);
+
+  // What is kept of it is told for the example’s, until every piece is the reader’s.
+  await opened.go('first-batch/');
+  await wakeWorksheets(page);
+  await page.getByRole('button', { name: 'Add another piece' }).click();
+  const count = () => page.evaluate(() => localStorage.getItem('suds.kept.1.batch.count'));
+  await expect.poll(count).toContain('"v":24');
+  expect(await count()).toContain('"example":true');
+});
+
 test('readings put back leave alone what was typed since', async () => {
   const page = await open('foam/weighing/');
   const [full, tare] = ['full', 'tare'].map((name) => page.locator(`#foam-density-${name}`));

@@ -42,15 +42,20 @@ const exampleRow = (
     }),
   );
 
-/** Where the reader has typed nothing, what stands in the same row of the example. */
-const examplesOf = (field: RowsField, at: number): Row =>
-  field.example[at] ? exampleRow(field, field.example[at]) : {};
+/**
+ * Which row of the example a row falls back on where the reader has typed nothing: the one in its own place,
+ * until rows are added or removed. From then on each says so itself, beside its cells.
+ */
+const examplesOf = (field: RowsField, row: Row, at: number): Row => {
+  const example = field.example[Number(row.like?.t ?? at)];
+  return example ? exampleRow(field, example) : {};
+};
 
 function readRows(field: RowsField, entry: Entry | undefined, say: Say): RowsReading {
   const own = entry?.rows !== undefined;
   const source: readonly Row[] = own ? entry.rows! : field.example.map(() => ({}));
   const rows = source.map((row, at) => {
-    const examples = examplesOf(field, at);
+    const examples = examplesOf(field, row, at);
     return Object.fromEntries(
       Object.entries(field.of).map(([name, cell]) => {
         const typed = row[name];
@@ -105,11 +110,11 @@ function RowsInput({
   const onRows = (rows: readonly Row[], input: string) => onEntry({ rows }, input);
   const { field } = reading;
   const rows: readonly Row[] = entry?.rows ?? field.example.map(() => ({}));
-  // A row that moves takes its examples along as the reader's: they saw them there.
-  const whole = () => rows.map((row, at) => ({ ...examplesOf(field, at), ...row }));
+  // A row that moves keeps its example, and that stays one.
+  const placed: readonly Row[] = rows.map((row, at) => ({ like: { t: `${at}` }, ...row }));
   // What is put back goes among the rows as they are then.
-  const now = useRef(rows);
-  now.current = rows;
+  const now = useRef(placed);
+  now.current = placed;
   const change = (at: number, name: string, cell: Entry, input = inputId(id, at, name)) =>
     onRows(
       rows.map((row, i) => (i === at ? { ...row, [name]: cell } : row)),
@@ -157,10 +162,7 @@ function RowsInput({
                   type="button"
                   class="quiet"
                   onClick={() => {
-                    onRows(
-                      whole().filter((_, i) => i !== at),
-                      id,
-                    );
+                    onRows(placed.toSpliced(at, 1), id);
                     document.getElementById(id)?.focus();
                     notify(
                       `row-${id}-${reading.rows.length}`,
@@ -169,7 +171,7 @@ function RowsInput({
                         {
                           label: 'Put it back',
                           undoes: true,
-                          run: () => onRows(now.current.toSpliced(at, 0, whole()[at]!), id),
+                          run: () => onRows(now.current.toSpliced(at, 0, placed[at]!), id),
                         },
                       ],
                     );
@@ -183,13 +185,7 @@ function RowsInput({
         ))}
       </ol>
       {reading.rows.length < field.most && (
-        <button
-          type="button"
-          onClick={() => {
-            const all = whole();
-            onRows([...all, all.at(-1) ?? examplesOf(field, 0)], id);
-          }}
-        >
+        <button type="button" onClick={() => onRows([...placed, placed.at(-1) ?? {}], id)}>
           Add another {field.row}
         </button>
       )}
