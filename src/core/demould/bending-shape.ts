@@ -43,13 +43,13 @@ export function bendingShape(beam: HeldBeam, stiffness: number, steps = STEPS): 
     slope -= area / stiffness;
   }
   const [x1, x2] = [beam.left, beam.length - beam.right];
-  const [y1, y2] = [between(x, fallen, x1), between(x, fallen, x2)];
+  const [y1, y2] = [between(fallen, x1 / h), between(fallen, x2 / h)];
   const deflection = fallen.map((y, i) => y - y1 - ((y2 - y1) * (x[i]! - x1)) / (x2 - x1));
   return { x, moment, deflection };
 }
 
-function between(x: readonly number[], y: readonly number[], at: number): number {
-  const h = x[1]! - x[0]!;
-  const i = Math.min(Math.floor(at / h), x.length - 2);
-  return y[i]! + ((y[i + 1]! - y[i]!) * (at - x[i]!)) / h;
+/** Straight between two steps; `at` counts them. */
+function between(y: readonly number[], at: number): number {
+  const i = Math.min(Math.floor(at), y.length - 2);
+  return y[i]! + (y[i + 1]! - y[i]!) * (at - i);
 }

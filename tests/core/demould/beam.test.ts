@@ -76,6 +76,7 @@ describe('an even beam on two supports', () => {
       }),
     );
     expect(BEST_SUPPORT_FRACTION).toBeCloseTo(0.2071068, 7);
+    expect(bestSupportDistance(3)).toBeCloseTo(0.6213203, 7);
   });
 
   test('a beam whose middle is outside its supports tips', () => {

@@ -54,12 +54,7 @@ export function judgeLift(
     multipliers: m,
     weightLimit,
     weightLimitWithoutRate,
-    liftingIndex: index(mass, weightLimit),
-    liftingIndexWithoutRate: index(mass, weightLimitWithoutRate),
+    liftingIndex: mass / weightLimit,
+    liftingIndexWithoutRate: mass / weightLimitWithoutRate,
   };
-}
-
-/** Mass over limit; Infinity when nothing may be lifted so. */
-function index(mass: number, limit: number): number {
-  return limit === 0 ? Number.POSITIVE_INFINITY : mass / limit;
 }
