@@ -28,7 +28,7 @@ import { placedDoubt, runDoubt } from '../../src/worksheets/shared/run-doubt.ts'
 import { gasDoubt } from '../../src/worksheets/shared/run-gas.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { freeName } from '../../src/worksheets/shared/run-name.ts';
-import { formsPlanned, runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { formsPlanned, jointsPlanned, runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { unmixedOf } from '../../src/worksheets/shared/run-unmixed.ts';
@@ -578,6 +578,33 @@ describe('the batch that is going', () => {
     const typed = { 'proportion.volume': { t: '50', u: 'L' } };
     expect(words(runPlan(typed, kept, say)!)).toBeUndefined();
     expect(words(plan)).toBeUndefined();
+  });
+
+  test('knows where slabs are filled from two loads, and how many loads avoid it', () => {
+    const by = { from: 'How much must I make?', by: 'pieces' };
+    // Four slabs of 27.5 L with 3 and 5 % for settling and waste: 119 L, three loads of a mixer of 45 L.
+    const kept = {
+      'batch.volume': { v: 4 * 0.0275 * 1.03 * 1.05, ...by },
+      'batch.net': { v: 0.11, ...by },
+      'batch.count': { v: 4, ...by },
+      'part.volume': { v: 0.0275, ...by },
+    };
+    const of = (load: string, more = {}, from = kept) => {
+      const entries = { 'mix.largestLoad': { t: load, u: 'L' }, ...more };
+      const planned = runPlan(entries, from, say)!;
+      return { loads: planned.loads, said: jointsPlanned(planned) };
+    };
+    expect(of('45')).toEqual({
+      loads: 3,
+      said: expect.stringMatching(
+        /^3 loads for 4 pieces: some are filled from two, with a joint .*\. 4 loads of 1 piece avoid it\.$/,
+      ),
+    });
+    expect(of('45', { 'mix.leastLoads': { t: '4' } })).toEqual({ loads: 4, said: undefined });
+    expect(of('60')).toEqual({ loads: 2, said: undefined });
+    expect(of('25').said).toContain('Only a larger mixer, or a smaller piece, avoids it');
+    const { 'part.volume': _, ...unlike } = kept;
+    expect(of('45', {}, unlike as typeof kept).said).toBeUndefined();
   });
 
   test('takes no plan going back, and none that is the example’s', () => {

@@ -26,8 +26,8 @@ export interface Loads {
  * Splits a batch into the fewest equal loads a mixer takes.
  *
  * `largestLoad` is the blended mix the mixer holds, m³; `foamBucket` the volume foam is measured
- * out in, m³. count = ⌈volume / largestLoad⌉. A sliver over (one part in 10⁹, binary dust) does not make
- * another load.
+ * out in, m³. count = ⌈volume / largestLoad⌉, or `least` where that is more. A sliver over (one part in 10⁹,
+ * binary dust) does not make another load.
  *
  * @throws {DomainError} for a mixer or a bucket that holds nothing, or more than 10,000 loads.
  * @source none: it shares out what has been worked out
@@ -36,12 +36,15 @@ export function mixerLoads(plan: {
   readonly batch: BatchAmounts;
   readonly largestLoad: number;
   readonly foamBucket: number;
+  /** No fewer loads than this; 1 where it is left out. */
+  readonly least?: number;
 }): Loads {
-  const { batch, largestLoad, foamBucket } = plan;
+  const { batch, largestLoad, foamBucket, least = 1 } = plan;
   demandAmount('volume', batch.volume, 'volume');
   demandAmount('foamBucket', foamBucket, 'volume');
   demand('largestLoad', largestLoad, 'volume', { min: batch.volume / 10_000 });
-  const count = Math.max(1, Math.ceil((batch.volume / largestLoad) * (1 - DUST)));
+  demand('least', least, 'count', { min: 1, max: 10_000 });
+  const count = Math.max(least, Math.ceil((batch.volume / largestLoad) * (1 - DUST)));
   const share = 1 / count;
   return {
     count,
@@ -57,6 +60,23 @@ export function mixerLoads(plan: {
     },
     foamBuckets: inBuckets(batch.foamVolume * share, foamBucket),
   };
+}
+
+/**
+ * In how many equal loads each piece is filled from one: the fewest that the mixer takes and that share the
+ * `pieces`, all alike, evenly. `volume` of the mix for all of them and the mixer's `largestLoad`, m³.
+ * Undefined where one piece takes more than a load. Range: any number of pieces.
+ * @source none: it shares out what has been worked out
+ */
+export function loadsOfWholePieces(plan: {
+  readonly pieces: number;
+  readonly volume: number;
+  readonly largestLoad: number;
+}): number | undefined {
+  const { pieces, volume, largestLoad } = plan;
+  for (let loads = 1; loads <= pieces; loads++)
+    if (pieces % loads === 0 && (volume / loads) * (1 - DUST) <= largestLoad) return loads;
+  return undefined;
 }
 
 /**

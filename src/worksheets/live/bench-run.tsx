@@ -9,6 +9,7 @@ import { listRecords, saveRecord } from '../../bench/records/store.ts';
 import { $going, type Going } from '../../bench/run.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
+import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { ConflictView } from '../shared/ConflictView.tsx';
 import { type RunCaution, RunCautions } from '../shared/RunCautions.tsx';
 import { RunMissed } from '../shared/RunMissed.tsx';
@@ -17,7 +18,7 @@ import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { begun, turned } from '../shared/run-going.ts';
 import { freeName } from '../shared/run-name.ts';
-import { runPlan } from '../shared/run-plan.ts';
+import { jointsPlanned, runPlan } from '../shared/run-plan.ts';
 import { put } from '../shared/run-put.ts';
 import { unmixedOf } from '../shared/run-unmixed.ts';
 import { useAwake } from '../shared/use-awake.ts';
@@ -172,6 +173,7 @@ function Run({
 }) {
   const [entries, kept] = [useEntries(), useKept()];
   const plan = going.plan ?? runPlan(entries, kept, say);
+  const joints = plan && !plan.example && jointsPlanned(plan);
   const awake = useAwake(true);
   const { record } = editor;
   const { step } = going;
@@ -222,7 +224,12 @@ function Run({
         <p class="note">“What goes into the batch?” has no answer yet, so no amounts show.</p>
       )}
       {plan && plan.loads > 1 && step === 0 && (
-        <p class="note">Amounts for one of {plan.loads} loads; each load is a batch of its own.</p>
+        <>
+          <p class="note">
+            Amounts for one of {plan.loads} loads; each load is a batch of its own.
+          </p>
+          {joints && <Verdict verdict="look" say={joints} />}
+        </>
       )}
       <Step
         editor={editor}

@@ -6,6 +6,7 @@ import {
   counts,
   foamDensity,
   foamLives,
+  leastLoads,
   sandCement,
   waterCement,
 } from './recipe-fields.ts';
@@ -110,6 +111,7 @@ export const batchFields = {
     bench: 'mix.largestLoad',
     folded: true,
   }),
+  leastLoads,
   counts,
   foamLives,
   cementDensity,

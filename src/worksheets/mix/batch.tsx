@@ -32,6 +32,7 @@ export default worksheet({
       batch: { ...design.mix, volume: v.volume },
       largestLoad: v.load,
       foamBucket: v.load,
+      least: v.leastLoads,
     }).count;
     return { design, loads, bags: wholeBags(input, design, v.bag) };
   },
@@ -67,6 +68,7 @@ export default worksheet({
     ovenDryDensity: 'dryDensity',
     cementContent: 'content',
     largestLoad: 'load',
+    least: 'leastLoads',
     waterToAdd: 'moisture',
     surfaceDry: 'sandCement',
     fillerRatio: 'fillerRatio',

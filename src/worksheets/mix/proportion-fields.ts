@@ -7,6 +7,7 @@ import {
   counts,
   foamDensity,
   foamLives,
+  leastLoads,
   sandCement,
   waterCement,
 } from './recipe-fields.ts';
@@ -71,6 +72,7 @@ export const proportionFields = {
     units: LITRES,
     bench: 'mix.largestLoad',
   }),
+  leastLoads,
   bucket: number('volume', {
     label: 'Bucket the foam is measured in',
     example: '20 L',

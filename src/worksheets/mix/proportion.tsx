@@ -7,6 +7,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
+import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
 import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { proportionFields } from './proportion-fields.ts';
 import { sandTakenAsDry } from './recipe-fields.ts';
@@ -27,7 +28,12 @@ export default worksheet({
       convention: v.convention,
       survival: v.foamLives,
     });
-    const loads = mixerLoads({ batch: mix, largestLoad: v.load, foamBucket: v.bucket });
+    const loads = mixerLoads({
+      batch: mix,
+      largestLoad: v.load,
+      foamBucket: v.bucket,
+      least: v.leastLoads,
+    });
     const solution = foamingSolution({
       foamVolume: mix.foamVolume,
       foamDensity: v.foamDensity,
@@ -134,6 +140,7 @@ export default worksheet({
     ovenDryDensity: 'dryDensity',
     largestLoad: 'load',
     foamBucket: 'bucket',
+    least: 'leastLoads',
     glycerolShare: 'glycerol',
   },
   keeps: {
@@ -167,17 +174,26 @@ export default worksheet({
         `Volume: base mix ${say(mix.baseVolume, 'volume', { units: LITRES })} + foam as it is left ${say(mix.volume - mix.baseVolume, 'volume', { units: LITRES })} = ${say(mix.volume, 'volume', { units: LITRES })}`,
     },
   ],
-  figure: ({ values, result: { mix }, say }) => (
-    <Bucket
-      title="The batch by volume"
-      parts={[
-        { name: 'cement', fill: 'cement', volume: mix.cement / values.cementDensity },
-        { name: 'sand', fill: 'sand', volume: mix.sand / SAND_DENSITY },
-        { name: 'water', fill: 'water', volume: mix.water / MIX_WATER_DENSITY },
-        { name: 'foam', fill: 'foam', volume: mix.volume - mix.baseVolume },
-      ]}
-      say={say}
-    />
+  figure: ({ values, result: { mix, loads }, say }) => (
+    <>
+      <PiecesInLoads
+        loads={loads.count}
+        volume={values.volume}
+        largestLoad={values.load}
+        stays="proportion-fields"
+        say={say}
+      />
+      <Bucket
+        title="The batch by volume"
+        parts={[
+          { name: 'cement', fill: 'cement', volume: mix.cement / values.cementDensity },
+          { name: 'sand', fill: 'sand', volume: mix.sand / SAND_DENSITY },
+          { name: 'water', fill: 'water', volume: mix.water / MIX_WATER_DENSITY },
+          { name: 'foam', fill: 'foam', volume: mix.volume - mix.baseVolume },
+        ]}
+        say={say}
+      />
+    </>
   ),
   tables: [
     {

@@ -88,6 +88,18 @@ export const foamDensity = number('density', {
   bench: 'mix.foamDensity',
 });
 
+/** More loads than the mixer asks for, so that each fills whole pieces. */
+export const leastLoads = number('count', {
+  label: 'Loads, at least',
+  usual: true,
+  example: '1',
+  min: '1',
+  max: '1000',
+  whole: true,
+  bench: 'mix.leastLoads',
+  folded: true,
+});
+
 /** The bucket in which the blend is weighed. */
 export const weighingBucket = {
   tare: number('mass', {

@@ -5,6 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { LITRES } from './amounts.ts';
 import { run } from './run.ts';
+import { jointsOf } from './whole-pieces.ts';
 
 /** What a step at the bench is given. */
 export interface StepProps {
@@ -48,4 +49,14 @@ export function formsPlanned({ forms, form, loads }: RunPlan, say: Say): string 
   const pieces = form && count > 1 ? `: ${count} of ${litres(form)}` : '';
   const all = `${litres(forms)}${pieces}`;
   return loads > 1 ? `${litres(forms / loads)} a load; in all ${all}` : all;
+}
+
+/** That some pieces are filled from two loads, where the plan has them so. */
+export function jointsPlanned(plan: RunPlan): string | undefined {
+  const { forms, form, loads, largestLoad } = plan;
+  if (!forms || !form) return undefined;
+  const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;
+  const mass = cement + water + sand + foamVolume * foamDensity;
+  const volume = (loads * mass) / wetDensity;
+  return jointsOf({ pieces: Math.round(forms / form), loads, volume, largestLoad })?.say;
 }

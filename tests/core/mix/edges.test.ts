@@ -4,7 +4,7 @@ import { checkBase } from '../../../src/core/mix/base-check.ts';
 import { baseMix, waterCementRatio } from '../../../src/core/mix/base-mix.ts';
 import { binderDensity } from '../../../src/core/mix/binder.ts';
 import { dundeeRule } from '../../../src/core/mix/dundee.ts';
-import { inBuckets, mixerLoads } from '../../../src/core/mix/loads.ts';
+import { inBuckets, loadsOfWholePieces, mixerLoads } from '../../../src/core/mix/loads.ts';
 import { dampAggregate, freeWater } from '../../../src/core/mix/moisture.ts';
 import { ovenDryDensity } from '../../../src/core/mix/oven-dry.ts';
 import { pooled } from '../../../src/core/mix/several-buckets.ts';
@@ -284,6 +284,30 @@ describe('loads and buckets', () => {
         foamBucket: { refuses: [0, -1] },
       },
     );
+  });
+
+  test('more loads are made where more are asked for, and no fewer than the mixer takes', () => {
+    const count = (least: number) =>
+      mixerLoads({ batch, largestLoad: 0.3, foamBucket: 0.05, least }).count;
+    expect([1, 4, 6].map(count)).toEqual([4, 4, 6]);
+    expect(mixerLoads({ batch, largestLoad: 0.3, foamBucket: 0.05, least: 6 }).each.cement).toBe(
+      50,
+    );
+    expect(() => count(0)).toThrow('least');
+    expect(() => count(10_001)).toThrow('least');
+  });
+
+  test('loads of whole pieces are the fewest that share them evenly', () => {
+    const loads = (pieces: number, largestLoad: number) =>
+      loadsOfWholePieces({ pieces, volume: pieces * 0.1, largestLoad });
+    // 4 pieces of 0.1 in a mixer of 0.16: one a load; of 0.25, two; of 0.4, all.
+    expect([0.16, 0.25, 0.4].map((mixer) => loads(4, mixer))).toEqual([4, 2, 1]);
+    // Seven go by sevens only.
+    expect(loads(7, 0.35)).toBe(7);
+    expect(loads(12, 0.55)).toBe(3);
+    // Three of 0.1 is binary dust more than 0.3.
+    expect(loads(3, 0.3)).toBe(1);
+    expect(loads(4, 0.099)).toBeUndefined();
   });
 
   test('a bucket that lacks binary dust is full, and nothing is left over', () => {
