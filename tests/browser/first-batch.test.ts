@@ -201,7 +201,31 @@ describe('what is heard and printed', () => {
         'correct-full': '14.7 kg',
       },
     ],
+    [
+      'slabs that are filled from two loads, with sand',
+      1,
+      {
+        'target-density-density': '910 kg/m3',
+        'target-density-sandCement': '1',
+        'pieces-pieces-0-count': '11',
+        'proportion-load': '20 L',
+      },
+    ],
   ];
+  test('slabs filled from two loads are said to get a joint, and are made in loads of whole ones', async () => {
+    await page.locator('#pieces-pieces-0-count').fill('4');
+    // 4 × 8.1 L, 3 and 5 % more: 35 L, two loads of 18 L or one of 40.
+    await page.locator('#proportion-load').fill('12 L');
+    const joints = page.locator('[data-worksheet="proportion"] [data-joints]');
+    const sheet = page.locator('.bench-sheet');
+    await expect.poll(() => joints.innerText()).toMatch(/3 loads for 4 pieces: some are filled/);
+    await expect.poll(() => sheet.innerText()).toContain('4 loads of 1 piece avoid it');
+    await joints.getByRole('button', { name: 'Make it in 4 loads' }).click();
+    await expect.poll(() => shown('proportion', 'loads')).toBe('4');
+    expect(await joints.count()).toBe(0);
+    await expect.poll(() => sheet.innerText()).not.toContain('avoid it');
+  });
+
   test.each(full)('the bench sheet prints on one page: %s', async (_, pieces, typed) => {
     const add = page.getByRole('button', { name: 'Add another piece' });
     for (let at = 1; at < pieces; at++) await add.click();

@@ -20,6 +20,7 @@ import shapes from '../../src/worksheets/placing/shapes.tsx';
 import { sheetBlanks } from '../../src/worksheets/shared/sheet-blanks.ts';
 import { solutionOrder } from '../../src/worksheets/shared/solution-order.ts';
 import { restsOn } from '../../src/worksheets/shared/still-example.ts';
+import { alikePieces } from '../../src/worksheets/shared/whole-pieces.ts';
 
 const chapter = (page: string) =>
   readFileSync(join(import.meta.dirname, `../../content/chapters/${page}.mdx`), 'utf8');
@@ -120,6 +121,25 @@ test('a batch, its page on the solution and its cost count the same solution', (
   expect(more[0]!.solution!.value).toBeCloseTo(0.01022, 5);
   // One part in 41 of 98 % of it, at 6 a litre: 1.47, where the example’s was 1.03.
   expect(more[2]!.total!.value - usual[2]!.total!.value).toBeCloseTo(0.443, 2);
+});
+
+test('the sheet ends with the vessel bled and the tools washed', () => {
+  const [, steps = ''] = /sheet-steps">(.*?)<\/ol>/s.exec(renderToString(h(BenchSheet, {}))) ?? [];
+  expect(steps).toMatch(/Cover.*Bleed tank and hose to zero.*Wash up.*not at a drain/);
+});
+
+test('pieces are those of the volume that is made, all alike and from one worksheet', () => {
+  const kept = (from: string, over: object = {}) => ({
+    'batch.volume': { v: 0.1, from: 'How much must I make?' },
+    'batch.count': { v: 4, from },
+    'part.volume': { v: 0.024, from: 'How much must I make?' },
+    ...over,
+  });
+  expect(alikePieces(kept('How much must I make?'), 0.1)).toBe(4);
+  expect(alikePieces(kept('How much must I make?'), 0.2)).toBeUndefined();
+  expect(alikePieces(kept('Another shape'), 0.1)).toBeUndefined();
+  const unlike = { 'part.volume': { waits: true, from: 'How much must I make?' } };
+  expect(alikePieces(kept('How much must I make?', unlike) as KeptResults, 0.1)).toBeUndefined();
 });
 
 describe('what the bench sheet says is still the example’s', () => {

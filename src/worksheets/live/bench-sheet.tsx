@@ -15,6 +15,7 @@ import { run } from '../shared/run.ts';
 import { sheetBlanks } from '../shared/sheet-blanks.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
 import { restsOn, stillExample } from '../shared/still-example.ts';
+import { alikePieces, jointsOf } from '../shared/whole-pieces.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
 /** As many loads have room of their own on one page. */
@@ -71,6 +72,11 @@ export default function BenchSheet() {
   const form = ofPieces
     ? cast.outcome.ok && piecesInWords(cast.outcome.values.pieces, say)
     : volume?.origin === 'kept' && countInWords(kept['batch.volume'], kept['batch.count']);
+  const alike = alikePieces(kept, values.volume);
+  const joints =
+    alike === undefined
+      ? undefined
+      : jointsOf({ pieces: alike, loads: count, volume: values.volume, largestLoad: values.load });
   // The invented rain butt is not the reader's.
   const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
   return (
@@ -97,11 +103,8 @@ export default function BenchSheet() {
               example’s: put your own in before you weigh by this sheet.
             </p>
             <p class="sheet-open">
-              {open.map(({ label, input }, i) => (
-                <>
-                  {i > 0 && ' · '}
-                  <a href={`#${input}`}>{label}</a>
-                </>
+              {open.map(({ label, input }) => (
+                <a href={`#${input}`}>{label}</a>
               ))}
             </p>
           </div>
@@ -146,6 +149,7 @@ export default function BenchSheet() {
           ].map((row) => [...row, ...toFill.map(() => '')])}
         />
       </div>
+      {joints && <p class="sheet-warning">{joints.say}</p>}
       <Table
         caption={`With ${say(weighed.mass, 'mass')} in the mixer (near enough: ${say(weighed.tolerance, 'ratio', { units: PERCENT, significant: 2 })} either way)`}
         columns={BENCH_COLUMNS}
@@ -166,9 +170,8 @@ export default function BenchSheet() {
           Weigh a bucket of the blend. Correct at most twice, never with water. Place.
           {count > 1 && ' The next load begins at step 3.'}
         </li>
-        <li>
-          Cover the same hour. Keep damp and above 5&nbsp;°C (41&nbsp;°F). Test before you strip.
-        </li>
+        <li>Cover the same hour. Bleed tank and hose to zero. Wash up in a tub, not at a drain.</li>
+        <li>Keep damp and above 5&nbsp;°C (41&nbsp;°F). Test before you strip.</li>
       </ol>
       <p class="sheet-cautions">
         Wet cement burns without pain at first: gloves, goggles, wash off at once. Eyes: rinse at
