@@ -1,15 +1,22 @@
 import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
+import { $entries, clearBench, enter } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { benchKey } from '../../src/islands/worksheet.ts';
 import reconcileSheet from '../../src/worksheets/records/reconcile.tsx';
+import { CEMENT_DENSITY_KEY, cementDensityOf } from '../../src/worksheets/shared/cement-density.ts';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
+import { observe } from '../../src/worksheets/shared/lessons.ts';
+import { putOnBench } from '../../src/worksheets/shared/onto-bench.ts';
 import { RECONCILE_KEYS, reconcileEntries } from '../../src/worksheets/shared/reconcile-with.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 
 test('every field of the worksheet is filled from a record, under its own key', () => {
-  expect(RECONCILE_KEYS).toEqual(
+  expect({ ...RECONCILE_KEYS, cementDensity: CEMENT_DENSITY_KEY }).toEqual(
     Object.fromEntries(
       Object.keys(reconcileSheet.fields).map((name) => [name, benchKey(reconcileSheet, name)]),
     ),
@@ -20,13 +27,69 @@ test('a record in the worksheet survives by what the record says', () => {
   const { placed: _, ...readings } = demoBatches()[0]!.readings;
   const record = { ...demoBatches()[0]!, readings };
   const say = speaker('metric');
-  const { values, own } = readWorksheet(reconcileSheet, reconcileEntries(record), {}, say);
+  const { values, own } = readWorksheet(
+    reconcileSheet,
+    reconcileEntries(record) as Entries,
+    {},
+    say,
+  );
   expect(own).toBe(true);
   expect(values).toMatchObject({ sand: 0, foamAdded: 0, baseAdded: 0, placed: undefined });
   const found = reconcileSheet.work(values as never, {} as never);
   const reckoned = reckon(record);
   if (!reckoned.ok) throw new Error('the record is complete');
   expect((found as { survival: number }).survival).toBeCloseTo(reckoned.verdict.survival, 9);
+});
+
+/** The same cement, water and foam, of which all lives, for a cement of 2700 kg/m³. */
+const light = (bench: Entries) => {
+  const kg = (t: number) => ({ t: `${t}`, u: 'kg', s: 'metric' as const });
+  const litres = (t: number) => ({ t: `${t}`, u: 'L', s: 'metric' as const });
+  // By hand: 13.5 kg ÷ 2.7 + 5.4 kg + 25 L of foam of 80: 35.4 L that weigh 20.9 kg.
+  const readings = {
+    ...{ cement: kg(13.5), water: kg(5.4), tare: kg(1), full: kg(1 + (20 * 20.9) / 35.4) },
+    ...{ foamVolume: litres(25), vessel: litres(20) },
+    foamDensity: { t: '80', u: 'g/L', s: 'metric' as const },
+  };
+  return blankRecord({ bench, readings });
+};
+const of2700 = { [CEMENT_DENSITY_KEY]: { t: '2700', u: 'kg/m3', s: 'metric' } } as const;
+const survivalOf = (record: BatchRecord) => {
+  const reckoned = reckon(record);
+  if (!reckoned.ok) throw new Error('the record is complete');
+  return reckoned.verdict.survival;
+};
+
+test('a batch is held against the cement it was saved with, in its record as in the worksheet', () => {
+  expect(survivalOf(light(of2700))).toBeCloseTo(1, 9);
+  expect(observe(light(of2700)).survival).toBeCloseTo(1, 9);
+  // By hand: 13.5 ÷ 2.7 − 13.5 ÷ 3.15 = 0.7143 L more of 23 L of gas.
+  for (const bench of [{}, { [CEMENT_DENSITY_KEY]: { t: '27000', u: 'kg/m3' } }] as Entries[])
+    expect(survivalOf(light(bench))).toBeCloseTo(1.0311, 4);
+  const say = speaker('metric');
+  const values = (bench: Entries) =>
+    readWorksheet(reconcileSheet, reconcileEntries(light(bench)) as Entries, {}, say).values;
+  expect(values(of2700)).toMatchObject({ cementDensity: 2700 });
+  expect(values({})).toMatchObject({ cementDensity: 3150 });
+  // Another batch’s cement on the bench does not stay there, and comes back.
+  enter(CEMENT_DENSITY_KEY, of2700[CEMENT_DENSITY_KEY]);
+  const back = putOnBench('reconcile', reconcileEntries(light({})));
+  expect($entries.get()).not.toHaveProperty([CEMENT_DENSITY_KEY]);
+  back();
+  expect($entries.get()[CEMENT_DENSITY_KEY]).toEqual(of2700[CEMENT_DENSITY_KEY]);
+  clearBench();
+});
+
+test('what a record takes for a density of cement is what its field takes', () => {
+  const at = (t: string) => ({ [CEMENT_DENSITY_KEY]: { t, u: 'kg/m3' } });
+  for (const t of ['1999', '2000', '3.1', '', 'none', '4000', '4001', '200 lb/ft3', '3 kg']) {
+    const { cementDensity } = readWorksheet(reconcileSheet, at(t), {}, speaker('metric')).fields;
+    const { value, problem } = cementDensity as NumberReading;
+    expect(cementDensityOf({ bench: at(t) }), t).toBe(problem ? undefined : value);
+  }
+  expect(cementDensityOf({ bench: { [CEMENT_DENSITY_KEY]: { t: '3000', u: 'kg' } } })).toBe(
+    undefined,
+  );
 });
 
 test('what was not added at all brings no ±, and is never blamed for it', () => {
@@ -37,4 +100,14 @@ test('what was not added at all brings no ±, and is never blamed for it', () =>
   for (const { sure } of Object.values(answered.numbers))
     expect(sure?.mostFrom ?? '').not.toMatch(/added/);
   expect(answered.numbers.survival!.sure!.pm).toBeCloseTo(0.0226, 3);
+});
+
+test('the cement’s density brings no ±, and is never blamed', () => {
+  const say = speaker('metric');
+  const entries = { 'reconcile.full': { t: '11', u: 'kg' }, ...of2700 };
+  const answered = answer(reconcileSheet, readWorksheet(reconcileSheet, entries, {}, say), say);
+  if (!answered.ok) throw new Error('every field is filled');
+  expect(answered.judgement.say).toContain('Look first at “foam put in”');
+  const { suspects } = (answered.result as ReturnType<typeof reconcileSheet.work>).judged();
+  expect(suspects.map(({ reading }) => reading)).not.toContain('cementDensity');
 });

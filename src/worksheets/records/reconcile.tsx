@@ -2,7 +2,7 @@ import { reconcile } from '../../core/records/reconcile.ts';
 import { judgeBatch } from '../../core/records/verdict.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { weighingBucket } from '../mix/recipe-fields.ts';
+import { cementDensity, weighingBucket } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import { ReconcileBars } from '../shared/ReconcileBars.tsx';
 import { reconcileJudgement } from '../shared/reconcile-words.ts';
@@ -27,6 +27,7 @@ export default worksheet({
     cement: weighed('Cement', '13.57 kg'),
     water: weighed('Mixing water', '5.43 kg', { help: 'Without the foam’s.' }),
     sand: weighed('Sand', '0 kg', { folded: true, nothingIsSure: true }),
+    cementDensity,
     foamVolume: measured('Foam put in', '25.3 L', '0.5 L'),
     foamDensity: number('density', {
       label: 'Foam density',
@@ -69,7 +70,7 @@ export default worksheet({
       nothingIsSure: true,
     }),
   },
-  folded: 'Corrections, sand, and where it went',
+  folded: 'Sand, kind of cement, corrections, and where it went',
   work: (v, pm) => {
     // Judged only when it is looked at: what is only nudged, to carry a ± along, is not.
     return { ...reconcile(v), judged: () => judgeBatch(v, pm) };

@@ -4,6 +4,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from './amounts.ts';
+import { cementDensityOf } from './cement-density.ts';
 import { HOURS } from './part-fields.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
@@ -27,6 +28,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   const reckoned = reckon(record);
   const age = ageWhenStripped(record);
   const dry = driedDensity(record);
+  const cementDensity = cementDensityOf(record);
   const rows: [string, string][] = [];
   if (reckoned.ok) {
     const { verdict } = reckoned;
@@ -84,9 +86,11 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       )}
       {reckoned.ok && (
         <p class="note">
-          One batch’s figures. <a href={pageAt('batch-records/learn/')}>What your batches teach</a>{' '}
-          holds them together with the rest and with what is assumed; that average is the one to
-          plan with.
+          One batch’s figures
+          {cementDensity &&
+            `, for cement of ${say(cementDensity, 'density', { units: DENSITY })} as on the bench it was saved from`}
+          . <a href={pageAt('batch-records/learn/')}>What your batches teach</a> holds them together
+          with the rest and with what is assumed; that average is the one to plan with.
         </p>
       )}
       {weighedDensity(record) !== undefined && !contradicts(reckoned) && !record.invented && (

@@ -3,10 +3,13 @@ import { notify } from '../../bench/notices.ts';
 import { $entries, enter } from '../../bench/store.ts';
 import { pageAt } from './use-records.ts';
 
+/** What is put on the bench or lies there; nothing, where it is to be taken off or there is none. */
+type Laid = Partial<Entries>;
+
 /** What an act put on the bench, and what lay there before it. */
 interface Act {
-  readonly put: Entries;
-  readonly before: Readonly<Record<string, Entry | undefined>>;
+  readonly put: Laid;
+  readonly before: Laid;
 }
 /** The last of each kind on this page, while it is not taken back. */
 const acts = new Map<string, Act>();
@@ -18,13 +21,13 @@ const same = (a: Entry | undefined, b: Entry | undefined) =>
  * Puts entries on the bench in place of those there. What is returned puts the reader's own back: what lay
  * there before the first act of that kind, where nothing was typed since.
  */
-export function putOnBench(kind: string, entries: Entries): () => void {
+export function putOnBench(kind: string, entries: Laid): () => void {
   const there = $entries.get();
   const last = acts.get(kind);
   const put = { ...last?.put, ...entries };
   const before = Object.fromEntries(
     Object.keys(put).map((key) => {
-      const ofAct = last?.put[key] && same(there[key], last.put[key]);
+      const ofAct = last && key in last.put && same(there[key], last.put[key]);
       return [key, ofAct ? last.before[key] : there[key]];
     }),
   );
@@ -40,7 +43,7 @@ export function putOnBench(kind: string, entries: Entries): () => void {
 /** The same, said; it offers the way on and the way back. Each kind of act has a notice of its own. */
 export function ontoBench(
   kind: string,
-  entries: Entries,
+  entries: Laid,
   say: string,
   open: { readonly label: string; readonly page: string },
 ): void {

@@ -8,6 +8,7 @@ import { DomainError } from '../../core/domain-error.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import { type Doubts, judgeBatch, type Verdict } from '../../core/records/verdict.ts';
+import { cementDensityOf } from './cement-density.ts';
 import { RECORD_FIELDS } from './record-fields.ts';
 
 const NEEDED = [
@@ -60,6 +61,7 @@ export function reckon(record: BatchRecord): Reckoned {
     placed: value('placed'),
     leftOver: value('leftOver'),
   } as unknown as BatchWeighed;
+  const cementDensity = cementDensityOf(record);
   const u: Doubts = Object.fromEntries(
     WEIGHED.filter((name) => value(name) !== undefined).map((name) => [
       name,
@@ -67,7 +69,10 @@ export function reckon(record: BatchRecord): Reckoned {
     ]),
   );
   try {
-    return { ok: true, verdict: judgeBatch(batch, u) };
+    return {
+      ok: true,
+      verdict: judgeBatch({ ...batch, ...(cementDensity && { cementDensity }) }, u),
+    };
   } catch (error) {
     if (error instanceof DomainError) return { ok: false, missing: [], refused: [error.quantity] };
     throw error;
