@@ -19,7 +19,7 @@ import { Results, worded } from './parts/Results.tsx';
 import { Table } from './parts/Table.tsx';
 import { Verdict } from './parts/Verdict.tsx';
 import { Working } from './parts/Working.tsx';
-import { type AnyWorksheet, benchKey, entryKeys, keptKeys, takenKeys } from './worksheet.ts';
+import { type AnyWorksheet, alsoKept, benchKey, entryKeys, keptKeys, takenKeys } from './worksheet.ts';
 
 interface Props {
   readonly sheet: AnyWorksheet;
@@ -32,7 +32,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const system = useUnits();
   // Only what concerns this worksheet: a page of eight does not draw all of them at each key.
   const entries = useEntries(entryKeys(sheet));
-  const kept = useKept([...takenKeys(sheet), ...Object.values(sheet.keeps ?? {})]);
+  const kept = useKept([...takenKeys(sheet), ...alsoKept(sheet).map(([, key]) => key)]);
   const typing = useTyping();
   // A pause in typing draws the sentences that waited for it, and computes nothing anew.
   const { say, reading, answered } = useMemo(() => {
@@ -50,7 +50,8 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const problems = answered.ok ? [] : answered.problems;
   const problemAt = (input: string) =>
     input === typing.input ? undefined : problems.find((p) => p.input === input)?.say;
-  const elsewhere = answered.ok && heldElsewhere(sheet, answered, kept, say);
+  // Others follow a task later than this key: what they keep meanwhile is older than what is typed.
+  const elsewhere = !typing.input && answered.ok && heldElsewhere(sheet, answered, kept, say);
   const told = problems.filter(({ input }) => input !== typing.input);
 
   const onEntry =

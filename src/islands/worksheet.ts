@@ -76,6 +76,8 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly keeps?: Readonly<Record<string, string>>;
   /** What else it leaves on the bench without showing it, in SI: bench key → what lies under it, if anything. */
   readonly leaves?: Readonly<Record<string, (result: R) => number | undefined>>;
+  /** Results that a later worksheet answers anew, and what follows takes from there: result name → its bench key. */
+  readonly givesWay?: Readonly<Record<string, string>>;
   readonly working: readonly WorkingStep<Values<F>, R>[];
   readonly figure?: (props: FigureProps<Values<F>, R>) => ComponentChildren;
   readonly tables?: readonly TableSpec<Values<F>, R>[];
@@ -111,6 +113,12 @@ export const entryKeys = (sheet: Asked): readonly string[] =>
 export const keptKeys = ({ keeps = {}, leaves = {} }: AnyWorksheet): readonly string[] => [
   ...Object.values(keeps),
   ...Object.keys(leaves),
+];
+
+/** Results that may be kept by another worksheet: what then counts is said beside them. */
+export const alsoKept = ({ keeps = {}, givesWay = {} }: AnyWorksheet) => [
+  ...Object.entries(keeps),
+  ...Object.entries(givesWay),
 ];
 
 /** The bench keys of what other worksheets leave for a field. */

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import type { Kept } from '../../src/bench/entries.ts';
+import type { Kept, KeptResults } from '../../src/bench/entries.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { heldElsewhere, mayKeep } from '../../src/islands/engine/keeping.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { Fields } from '../../src/islands/fields.ts';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+import targetDensity from '../../src/worksheets/mix/target-density.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
 import { sheets } from './all.ts';
 
@@ -76,6 +78,30 @@ describe('what a worksheet answers and another one has', () => {
     expect(told({ v: 0.06, from: pieces.question, by: pieces.id })).toBeUndefined();
     expect(told(undefined)).toBeUndefined();
     expect(told({ waits: true, ...shapes })).toBeUndefined();
+  });
+});
+
+describe('what a later worksheet answers anew', () => {
+  const batch = { from: proportion.question, by: proportion.id };
+  const told = (kept: KeptResults) => {
+    const say = speaker('metric');
+    const found = answer(targetDensity, readWorksheet(targetDensity, {}, {}, say), say);
+    if (!found.ok) throw new Error('no answer');
+    return heldElsewhere(targetDensity, found, kept, say);
+  };
+
+  test('is told beside the density it overrules', () => {
+    expect(told({ 'mix.planned': { v: 750, ...batch } })).toBe(
+      'Wet density to aim for: what follows takes 750\u00a0kg/m³, from “What goes into the batch?”.',
+    );
+    expect(told({ 'mix.planned': { v: 600, ...batch } })).toBeUndefined();
+  });
+
+  test('and beside the dry density, where foam that dies or another cement makes it differ', () => {
+    const planned = { v: 600, ...batch };
+    expect(told({ 'mix.planned': planned, 'part.dryDensity': { v: 459, ...batch } })).toBe(
+      'Oven-dry density to expect: what follows takes 459\u00a0kg/m³, from “What goes into the batch?”.',
+    );
   });
 });
 

@@ -1,5 +1,5 @@
 import type { Kept, KeptResults } from '../../bench/entries.ts';
-import type { AnyWorksheet } from '../worksheet.ts';
+import { type AnyWorksheet, alsoKept } from '../worksheet.ts';
 import type { Answered } from './answer.ts';
 import type { Say } from './say.ts';
 
@@ -48,7 +48,7 @@ export function heldElsewhere(
   kept: KeptResults,
   say: Say,
 ): string | undefined {
-  for (const [name, key] of Object.entries(sheet.keeps ?? {})) {
+  for (const [name, key] of alsoKept(sheet)) {
     const holder = kept[key];
     const mine = numbers[name];
     if (!mine || !holder || !('v' in holder) || isBy(holder, sheet)) continue;

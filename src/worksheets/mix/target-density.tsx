@@ -142,6 +142,8 @@ export default worksheet({
   refusals: mixRefusals,
   blames: { wetDensity: 'density', foamDensity: 'foam' },
   keeps: { wet: 'mix.wetDensity' },
+  // The batch may be aimed otherwise, and count foam that dies or another cement.
+  givesWay: { wet: 'mix.planned', dry: 'part.dryDensity' },
   working: [
     {
       tex: String.raw`\rho_{\text{dry}} = \frac{1.2\,C + A}{V}`,
