@@ -8,6 +8,8 @@ export default {
   vitest: { configFile: 'vitest.core.config.ts' },
   coverageAnalysis: 'perTest',
   concurrency: 2,
+  // A mutant that takes too long counts as noticed: on a busy machine it must not be the machine that does.
+  timeoutMS: 30_000,
   tempDirName: '.build/stryker',
   ignorePatterns: ['.build', 'dist', '.astro', 'public'],
   reporters: ['json'],
