@@ -19,13 +19,23 @@ import { Results, worded } from './parts/Results.tsx';
 import { Table } from './parts/Table.tsx';
 import { Verdict } from './parts/Verdict.tsx';
 import { Working } from './parts/Working.tsx';
-import { type AnyWorksheet, alsoKept, benchKey, entryKeys, keptKeys, takenKeys } from './worksheet.ts';
+import {
+  type AnyWorksheet,
+  alsoKept,
+  benchKey,
+  entryKeys,
+  keptKeys,
+  takenKeys,
+} from './worksheet.ts';
 
 interface Props {
   readonly sheet: AnyWorksheet;
   /** The worksheet's formulas, typeset at build time, in the order of its working. */
   readonly formulas: readonly string[];
 }
+
+/** The worksheet of this page that was last typed or chosen in. A pause in typing is not yet over when the next begins. */
+let lastWorked: string | undefined;
 
 /** Any worksheet, live: fields, results, judgement, figure, tables and working. */
 export function WorksheetView({ sheet, formulas }: Props) {
@@ -43,7 +53,8 @@ export function WorksheetView({ sheet, formulas }: Props) {
   useEffect(() => {
     // The page as it was built knows no bench: what it shows first is nobody's answer.
     if (isUnread(entries) || isUnread(kept)) return;
-    keepResults(sheet, reading, answered, typing.input !== undefined);
+    const worked = typing.input !== undefined && lastWorked === sheet.id;
+    keepResults(sheet, reading, answered, worked);
   });
 
   // A sentence waits until the reader pauses: half a number is not a mistake.
@@ -58,6 +69,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
     (name: string) =>
     (entry: Entry, input = inputId(sheet.id, name)) => {
       typing.start(input);
+      lastWorked = sheet.id;
       enter(benchKey(sheet, name), entry);
       use(sheet.id, true);
     };
