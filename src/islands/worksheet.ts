@@ -20,6 +20,8 @@ export interface ResultSpec<R> {
   readonly significant?: number;
   /** Carries the readings' ± through to this result. */
   readonly sure?: boolean;
+  /** Zero is one value of it among others, as of an index: a ± larger than it says nothing. */
+  readonly aboutZero?: boolean;
   /** The standard uncertainty that repeated readings show by their scatter, in SI; joins the ± carried. */
   readonly scatter?: (result: R) => number | undefined;
   /** A few words under the number. */

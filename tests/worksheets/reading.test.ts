@@ -1,15 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import type { Entries, Entry } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
+import type { Sure } from '../../src/islands/engine/doubt.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import type { NumberReading, RowsReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
+import carbonateBalance from '../../src/worksheets/water/carbonate-balance.tsx';
+import soapLost from '../../src/worksheets/water/soap-lost.tsx';
 
 const metric = speaker('metric');
 const us = speaker('us');
@@ -230,5 +234,24 @@ describe('the ± of a result', () => {
     expect(outcome.judgement.say).toContain('full of foam”, and at its unit');
     const fine = typed('0.02');
     expect(fine.ok && fine.judgement.verdict).toBe('good');
+  });
+
+  test('larger than a result that is good near zero leaves it good, unless a reading off by its ± is not', () => {
+    const judged = (sheet: AnyWorksheet, entries: Record<string, Entry>) => {
+      const found = answer(sheet, readWorksheet(sheet, entries, {}, metric), metric);
+      if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join());
+      const [{ value, sure }] = Object.values(found.numbers) as [{ value: number; sure?: Sure }];
+      expect(sure?.pm).toBeGreaterThan(Math.abs(value));
+      return found.judgement.verdict;
+    };
+    const hard = (t: string, p: string) =>
+      judged(soapLost, {
+        [benchKey(soapLost, 'hardness')]: { t, u: 'mg/L CaCO3', p, pu: 'mg/L CaCO3' },
+      });
+    expect(hard('3.11', '15')).toBe('good');
+    expect(hard('3.11', '400')).toBe('look');
+    const index = (t: string) =>
+      judged(carbonateBalance, { [benchKey(carbonateBalance, 'pH')]: { t } });
+    expect(index('7.104')).toBe('good');
   });
 });

@@ -1,7 +1,8 @@
 import type { System } from '../../bench/entries.ts';
 import { formatQuantity, type Precision, usualPrecision } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
-import type { Answered, Sure } from '../engine/answer.ts';
+import type { Answered } from '../engine/answer.ts';
+import type { Sure } from '../engine/doubt.ts';
 import { handy } from '../engine/handy.ts';
 import type { AnyWorksheet, ResultSpec } from '../worksheet.ts';
 
