@@ -73,6 +73,7 @@ export const $behind = persistentAtom<readonly string[]>(KEYS.behind, [], {
   decode: (text) => text.split(' ').filter(Boolean),
 });
 
+/** Noted after the change itself: another tab that hears of it works with what has changed already. */
 function noteBehind(key: string): void {
   const keys = $behind.get();
   if (!keys.includes(key)) $behind.set([...keys, key]);
@@ -82,15 +83,15 @@ function noteBehind(key: string): void {
 export function enter(key: string, entry: Entry | undefined): void {
   const empty = !entry || Object.values(entry).every((value) => value === undefined);
   if (!empty && !fitsField(entry)) return;
-  noteBehind(key);
   $entries.setKey(key, empty ? (undefined as never) : entry);
+  noteBehind(key);
 }
 
 /** Keeps a result for later worksheets, or takes it back. */
 export function keep(key: string, kept: Kept | undefined): void {
   if (JSON.stringify($kept.get()[key]) === JSON.stringify(kept)) return;
-  noteBehind(key);
   $kept.setKey(key, kept as Kept);
+  noteBehind(key);
 }
 
 /**

@@ -3,19 +3,13 @@ import { $behind } from '../../bench/store.ts';
 import { WorksheetView } from '../../islands/WorksheetView.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
 
-/** Once the reader pauses, what other pages have kept follows. */
-const PAUSE = 1000;
+/** What sees to it that what other pages have kept follows is fetched once something has changed. */
 let following = false;
-function follow(): void {
-  if (following) return;
+$behind.subscribe((keys) => {
+  if (following || keys.length === 0) return;
   following = true;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  $behind.subscribe((keys) => {
-    clearTimeout(timer);
-    if (keys.length === 0) return;
-    timer = setTimeout(async () => (await import('./catch-up.ts')).catchUp(), PAUSE);
-  });
-}
+  import('./catch-up.ts').then(({ follow }) => follow());
+});
 
 /** Takes over the markup of a live part. */
 export async function mount(
@@ -24,7 +18,6 @@ export async function mount(
   part: AnyWorksheet & ComponentType,
 ): Promise<void> {
   const Part = part as ComponentType<{ given?: unknown }>;
-  follow();
   const { given } = place.dataset;
   const early = typedEarly(place);
   hydrate(

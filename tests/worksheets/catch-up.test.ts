@@ -1,0 +1,60 @@
+import { setPersistentEngine } from '@nanostores/persistent';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { type AnyWorksheet, entryKeys, takenKeys } from '../../src/islands/worksheet.ts';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+import shapes from '../../src/worksheets/placing/shapes.tsx';
+
+const deaf = { addEventListener() {}, removeEventListener() {} };
+let bench: typeof import('../../src/bench/store.ts');
+
+beforeEach(async () => {
+  vi.resetModules();
+  // Neither of the two is on the page.
+  vi.stubGlobal('document', { querySelector: () => null });
+  const restsOn = (sheet: AnyWorksheet) => [sheet.id, [...entryKeys(sheet), ...takenKeys(sheet)]];
+  vi.stubGlobal('fetch', () =>
+    Promise.resolve(Response.json(Object.fromEntries([restsOn(shapes), restsOn(proportion)]))),
+  );
+  bench = await import('../../src/bench/store.ts');
+  setPersistentEngine({}, deaf);
+  for (const [key, sheet] of [
+    ['batch.volume', shapes],
+    ['mix.cement', proportion],
+  ] as const)
+    bench.keep(key, { v: 1, from: sheet.question, by: sheet.id });
+  bench.$behind.set([]);
+  (await import('../../src/components/live/catch-up.ts')).follow();
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+  setPersistentEngine({}, deaf);
+});
+
+const kept = (key: string) => {
+  const found = bench.$kept.get()[key];
+  return found && 'v' in found ? found.v : undefined;
+};
+
+test('a key between two worksheets is answered first; both are worked out at the next pause, and nothing stays behind', async () => {
+  let cementAtKey: number | undefined;
+  const stop = bench.$kept.listen((_now, _before, key) => {
+    if (key !== 'batch.volume') return;
+    stop();
+    // As soon as the browser is free: after the first worksheet, and before the next.
+    setTimeout(() => {
+      cementAtKey = kept('mix.cement');
+      bench.enter('shapes.count', { t: '3' });
+    });
+  });
+  bench.enter('shapes.count', { t: '2' });
+  await vi.waitFor(() => expect(cementAtKey).toBeDefined(), 5000);
+  const two = kept('batch.volume')!;
+  expect(cementAtKey).toBe(1);
+  await new Promise((resolve) => setTimeout(resolve, 500));
+  expect([kept('batch.volume'), kept('mix.cement')]).toEqual([two, 1]);
+  expect(bench.$behind.get()).toContain('shapes.count');
+
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  expect(kept('batch.volume')).toBeCloseTo(1.5 * two, 9);
+  expect(kept('mix.cement')).not.toBe(1);
+});
