@@ -14,7 +14,6 @@ import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import { asSaid } from '../../src/worksheets/shared/as-said.ts';
 import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
 import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
-import { retyped } from '../../src/worksheets/shared/RecordFields.tsx';
 import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
@@ -218,16 +217,6 @@ describe('a weighing that cannot be blames itself', () => {
       undefined,
     );
     expect(foamByWeight(weighed, runReadings(batch({}), say))).toBeUndefined();
-  });
-
-  test('another volume does not take over the ± of the bucket before it', () => {
-    const before = { t: '12.6', u: 'L', p: '0.022', pu: 'L' };
-    expect(retyped('vessel', before, { ...before, t: '2' })).toEqual({ t: '2', u: 'L' });
-    expect(retyped('vessel', before, { ...before, p: '0.01' })).toEqual({ ...before, p: '0.01' });
-    expect(retyped('vessel', before, { ...before, d: { us: 'qt' } })).toMatchObject(before);
-    expect(retyped('foamDensity', before, { ...before, t: '80' })).not.toHaveProperty('p');
-    // A scale stays the same scale.
-    expect(retyped('tare', before, { ...before, t: '2' })).toHaveProperty('p', '0.022');
   });
 
   test.each([

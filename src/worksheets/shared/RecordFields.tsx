@@ -1,4 +1,5 @@
 import type { Entry } from '../../bench/entries.ts';
+import { carriedReadings } from '../../bench/records/carried.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { READINGS, type ReadingName, type Stage } from '../../bench/records/readings.ts';
@@ -33,13 +34,31 @@ export function writeReading(editor: Editor, name: ReadingName, entry: Entry): v
   });
 }
 
-/** Of these the ± is as often carried here or reckoned as typed: it is that of one bucket, or one weighing. */
+/** The ± that was reckoned here for a reading, as it was written. */
+const reckoned = new WeakMap<Editor, Partial<Record<ReadingName, string>>>();
+
+/** Writes one reading with a ± that nobody typed. */
+export function writeReckoned(editor: Editor, name: ReadingName, entry: Entry): void {
+  writeReading(editor, name, entry);
+  if (entry.p !== undefined) reckoned.set(editor, { ...reckoned.get(editor), [name]: entry.p });
+}
+
+/** Of these a ± from the bench is that of one bucket, or one weighing: of others that of an instrument. */
 const PM_OF_ITS_OWN: readonly ReadingName[] = ['vessel', 'foamDensity', 'foamVolume'];
 
-/** What is written down of a reading typed anew: another volume does not take over the ± of the one before. */
-export function retyped(name: ReadingName, before: Entry | undefined, entry: Entry): Entry {
+/** Whether the ± of a reading came along with its number, from the bench or reckoned here, and was not typed beside it. */
+function cameAlong(editor: Editor, name: ReadingName): boolean {
+  const { p, pu } = editor.record.readings[name] ?? {};
+  if (p === undefined || !PM_OF_ITS_OWN.includes(name)) return false;
+  const carried = carriedReadings(editor.record)[name];
+  return p === reckoned.get(editor)?.[name] || (p === carried?.p && pu === carried.pu);
+}
+
+/** What is written down of a reading typed anew: another number does not take over the ± that came along with the one before. */
+export function retyped(editor: Editor, name: ReadingName, entry: Entry): Entry {
+  const before = editor.record.readings[name];
   const same = (entry.t ?? '') === (before?.t ?? '') || entry.p !== before?.p;
-  if (same || !PM_OF_ITS_OWN.includes(name)) return entry;
+  if (same || !cameAlong(editor, name)) return entry;
   const { p: _, pu: __, ...bare } = entry;
   return bare;
 }
@@ -75,8 +94,7 @@ export function RecordFields({
         const id = inputId('record', name);
         const onEntry = (entry: Entry) => {
           typing.start(id);
-          if (fitsField(entry))
-            writeReading(editor, name, retyped(name, editor.record.readings[name], entry));
+          if (fitsField(entry)) writeReading(editor, name, retyped(editor, name, entry));
         };
         if (reading.type === 'choice')
           return <ChoiceInput key={id} id={id} reading={reading} onEntry={onEntry} />;

@@ -3,7 +3,7 @@ import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { writeReading } from './RecordFields.tsx';
+import { retyped, writeReading, writeReckoned } from './RecordFields.tsx';
 import { RECORD_FIELDS } from './record-fields.ts';
 
 /** Writes a reading in the reader's unit of its field, as if it was typed there; `pm`: its ±, where it is reckoned. */
@@ -20,10 +20,12 @@ export function put(
   const field = RECORD_FIELDS[name];
   // Another unit than the field's would turn the field over to it.
   const unit = ('units' in field ? field.units : KINDS[spec.kind].shown)[system];
-  writeReading(editor, name, {
-    t: formatPlain(si, spec.kind, unit, significant),
-    u: unit,
-    s: system,
-    ...(pm !== undefined && { p: formatPlain(pm, spec.kind, unit, 2), pu: unit }),
-  });
+  const typed = { t: formatPlain(si, spec.kind, unit, significant), u: unit, s: system };
+  if (pm !== undefined)
+    writeReckoned(editor, name, { ...typed, p: formatPlain(pm, spec.kind, unit, 2), pu: unit });
+  else {
+    const { p, pu } = editor.record.readings[name] ?? {};
+    const beside = { ...(p !== undefined && { p }), ...(pu !== undefined && { pu }) };
+    writeReading(editor, name, retyped(editor, name, { ...typed, ...beside }));
+  }
 }
