@@ -30,6 +30,12 @@ describe('what was typed stays what was typed', () => {
     expect(echo).toBe('2.4948\u00a0kg');
   });
 
+  test('a sum says beside it what it came to', () => {
+    const { value, echo } = full(typed('3.2 + 2.3 lb'));
+    expect(value).toBeCloseTo(5.5 * 0.45359237, 12);
+    expect(echo).toBe('2.4948\u00a0kg');
+  });
+
   test('switching to US units and back shows the text as it was typed, with the same value', () => {
     const entry = typed('2,45');
     const there = full(entry, us);

@@ -55,9 +55,9 @@ const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
 /**
  * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
  * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
- * A mass or a volume may be a sum, each part with its own unit. What could be a thousands mark (`1,234`) is
- * never guessed. Never throws on any text, and never
- * gives a value that is not finite. No range: any text.
+ * A mass or a volume may be a sum: a unit at its end is that of each part that has none. What could be a
+ * thousands mark (`1,234`) is never guessed. Never throws on any text, and never gives a value that is not
+ * finite. No range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source nist-sp-811 (factors; each unit names its own)
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
@@ -72,9 +72,11 @@ export function parseQuantity(
   if (read === '') return { ok: false, problem: { code: 'empty' } };
 
   const goes = IN_GOES.includes(kind) ? read.split(AND) : [];
-  if (goes.length > 1)
+  if (goes.length > 1) {
+    const end = parseQuantity(goes.at(-1)!, kind, shownUnit);
+    const unsaid = end.ok ? end.unit.id : shownUnit;
     return goes
-      .map((go) => parseQuantity(go, kind, shownUnit))
+      .map((go) => parseQuantity(go, kind, unsaid))
       .reduce((sum, go) =>
         sum.ok && go.ok
           ? inSi(read, sum.number + go.value / sum.unit.factor, sum.unit, true, sum.comma)
@@ -82,6 +84,7 @@ export function parseQuantity(
             ? go
             : sum,
       );
+  }
 
   const compound = readCompound(read, kind);
   if (compound) return inSi(read, compound.number, compound.unit, true, compound.comma);

@@ -14,6 +14,22 @@ test.each([
   expect(read.ok && read.value).toBeCloseTo(kilograms, 9);
 });
 
+test.each([
+  ['10.2 + 10.2 kg', 'lb', 20.4],
+  ['10.2 + 9.8 lb', 'kg', 20 * 0.45359237],
+  ['1 + 2 + 3 lb', 'kg', 6 * 0.45359237],
+  ['10 lb + 5 + 2 kg', 'g', 10 * 0.45359237 + 7],
+  // Only at the end: what stands before it says nothing of what follows.
+  ['10 kg + 2', 'lb', 10 + 2 * 0.45359237],
+  ['10 + 2', 'lb', 12 * 0.45359237],
+])(
+  'a unit at the end is that of each part that has none: %j in a field of %s',
+  (text, unit, kg) => {
+    const read = parseQuantity(text, 'mass', unit);
+    expect(read.ok && read.value).toBeCloseTo(kg, 9);
+  },
+);
+
 test('pounds and gallons add up in their own units, and keep the first', () => {
   expect(parseQuantity('1 gal + 2 qt', 'volume')).toMatchObject({
     number: 1.5,
