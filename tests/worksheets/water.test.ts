@@ -359,6 +359,21 @@ describe('verdicts', () => {
     expect(Number(left)).toBeLessThan(poor.numbers.hardness!.value * 100.0869 - 20);
   });
 
+  test('where nothing comes out at rest with air, nothing is shown to, and that is said', () => {
+    const { numbers, judgement } = answered(boilWater, {
+      'water.calcium': '20',
+      'water.magnesium': '2',
+      'water.alkalinity': '50',
+      'water.pH': '7.2',
+    });
+    expect(numbers.removed!.value).toBe(0);
+    expect(judgement.say).toMatch(/^Nothing comes out of it at rest with air; a hard boil/);
+    expect(numbers.hardness!.value * 100.0869).toBeCloseTo(
+      (20 / 40.078 + 2 / 24.305) * 100.0869,
+      1,
+    );
+  });
+
   test('a barrel is boiled in lots that can be lifted', () => {
     const boiled = (volume: string) =>
       answered(boilWater, { 'water.toBoil': volume }).judgement.say;

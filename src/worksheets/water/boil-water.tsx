@@ -57,7 +57,8 @@ export default worksheet({
       least: lazy(
         () => boil({ water: raw, carbonDioxidePressure: POT_CARBON_DIOXIDE }).hardness * perVolume,
       ),
-      removed: before - hardness * perVolume,
+      // Not before less after: where nothing comes out, that leaves dust of the last digits.
+      removed: water.precipitated * perVolume,
       scale: water.precipitated * perVolume * v.volume * MOLAR_MASS.calciumCarbonate,
       textbook: partsOf({ total: before, alkalinity: Math.max(0, raw.alkalinity * perVolume) })
         .nonCarbonate,
@@ -114,10 +115,14 @@ export default worksheet({
         say: `Not worth the fuel: even a hard boil would leave some ${mg(least)}. Use washing soda or a softener, or blend with soft water.`,
       };
     const litres = (volume: number) => say(volume, 'volume', { units: LITRES, significant: 2 });
+    const stays =
+      r.removed > 0
+        ? `About ${mg(r.hardness)} stays once it is cold; a hard boil, drawn off hot, may leave less`
+        : `Nothing comes out of it at rest with air; a hard boil, drawn off hot, may leave some ${mg(least)} of its ${mg(r.before)}`;
     const lots = v.volume > LOT ? `, in lots of no more than ${litres(LOT)},` : '';
     return {
       verdict: 'look',
-      say: `About ${mg(r.hardness)} stays once it is cold; a hard boil, drawn off hot, may leave less. Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
+      say: `${stays}. Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
     };
   },
   notes: () => [
