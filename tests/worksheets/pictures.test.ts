@@ -1,14 +1,39 @@
-import { h } from 'preact';
+import { Fragment, h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Shape } from '../../src/core/placing/shapes.ts';
 import { judgeMixingWater } from '../../src/core/water/fitness.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import { DoseBar } from '../../src/worksheets/shared/DoseBar.tsx';
 import { LiftColumn } from '../../src/worksheets/shared/LiftColumn.tsx';
 import { LimitBars } from '../../src/worksheets/shared/LimitBars.tsx';
 import { ShapeDrawing } from '../../src/worksheets/shared/ShapeDrawing.tsx';
 import { ViscosityChart } from '../../src/worksheets/shared/ViscosityChart.tsx';
+import softenSoda from '../../src/worksheets/water/soften-soda.tsx';
+
+/** A worksheet's picture of its example, with some fields filled in. */
+function pictureOf(sheet: unknown, entries = {}): string {
+  const own = sheet as AnyWorksheet;
+  const say = speaker('metric');
+  const found = answer(own, readWorksheet(own, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return renderToString(
+    h(Fragment, {}, own.figure?.({ values: found.values, result: found.result, say })),
+  );
+}
+/** Where the lines of a class begin, and how high the highest line of the grid lies. */
+const begins = (html: string, name: string) =>
+  [...html.matchAll(new RegExp(`class="${name}" d="M([\\d.]+) ([\\d.]+)`, 'g'))].map(
+    ([, x, y]) => [Number(x), Number(y)] as const,
+  );
+const topLine = (html: string) =>
+  Math.min(
+    ...[...html.matchAll(/translate\(0 ([\d.]+)\)"><path class="grid"/g)].map(([, y]) => Number(y)),
+  );
 
 const slab = { shape: 'slab', length: 0.45, width: 0.3, thickness: 0.06 } as const;
 
@@ -56,6 +81,35 @@ describe('what stands in a picture', () => {
     );
     expect(html).toContain('>104\u00a0°F<');
     expect(html).toContain('>32\u00a0°F<');
+  });
+
+  test('the grid ends before the names of the viscosity curves', () => {
+    const html = renderToString(
+      h(ViscosityChart, { glycerol: 0.02, temperature: 288.15, say: speaker('us') }),
+    );
+    const [, x, width] = /class="ground" x="([\d.]+)" width="([\d.]+)"/.exec(html) ?? [];
+    const [, right] = /class="grid" d="M[\d.]+ 0H([\d.]+)"/.exec(html) ?? [];
+    expect(Number(x)).toBeLessThan(
+      Number(/class="soft" x="(3[\d.]+)" y="[\d.]+">32/.exec(html)?.[1]),
+    );
+    expect(Number(x) + Number(width)).toBeGreaterThanOrEqual(Number(right));
+  });
+
+  test('no line of the softening curves leaves its frame', () => {
+    const hardness = pictureOf(softenSoda).split('</figure>')[0]!;
+    const curves = [...begins(hardness, 'curve'), ...begins(hardness, 'curve dashed')];
+    expect(curves).toHaveLength(2);
+    for (const [, y] of curves) expect(y).toBeGreaterThanOrEqual(topLine(hardness));
+  });
+
+  test('the strength now is a span, and its band begins where strengths are given', () => {
+    const html = pictureOf(strengthTime);
+    expect(html).not.toContain('<circle');
+    expect(html).toMatch(/class="arrow" d="M[\d.]+ [\d.]+h10m-5 0V/);
+    // 16 h on an axis of 28 d that is 352 wide.
+    expect(begins(html, 'band')[0]![0]).toBeCloseTo(50 + (352 * (16 / 24)) / 28, 1);
+    const young = { 'strength-time.age': { t: '0.3', u: 'd' } };
+    expect(pictureOf(strengthTime, young)).not.toContain('class="arrow"');
   });
 
   test('a shape is told with the article its name takes', () => {

@@ -3,6 +3,7 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../engine/say.ts';
 import type { Units } from '../fields.ts';
 import { scaleLinear } from '../plots/scale.ts';
+import { inRows, LETTER, leaderOf, ROW, WIDTH } from './in-rows.ts';
 
 interface Mark {
   /** kg/m³ */
@@ -24,12 +25,8 @@ interface Props {
   readonly say: Say;
 }
 
-const WIDTH = 420;
 const LEFT = 14;
 const RIGHT = 14;
-const ROW = 21;
-/** A label is about this wide for every letter on a phone, where text is drawn larger. */
-const LETTER = 8.6;
 
 /** A density scale with what lies on it: bands above, marks below, and the way a correction goes. */
 export function DensityScale({ title, from, to, units, bands, marks, arrow, say }: Props) {
@@ -81,21 +78,8 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
           />
         )}
         {placed.map((mark) => (
-          <path class="leader" d={`M${mark.x} ${bar + 12}V${bar + 20 + mark.row * ROW}`} />
+          <path class="leader" d={leaderOf(mark, bar + 12)} />
         ))}
-        {placed.map((mark) => {
-          const wide = mark.text.length * LETTER;
-          const left = { start: 0, middle: wide / 2, end: wide }[mark.anchor];
-          return (
-            <rect
-              class="ground"
-              x={mark.textX - left}
-              y={bar + 21 + mark.row * ROW}
-              width={wide}
-              height="17"
-            />
-          );
-        })}
         {placed.map((mark) => (
           <g>
             <circle
@@ -134,7 +118,7 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
 }
 
 /** A band's name: behind it where there is room, else before it. */
-function BandLabel({
+export function BandLabel({
   text,
   from,
   to,
@@ -151,26 +135,4 @@ function BandLabel({
       {text}
     </text>
   );
-}
-
-/**
- * Puts each label on the first row where it touches no other, and keeps it inside the picture: one
- * that would stick out begins or ends at the edge. Their letters cover the leaders of lower rows.
- */
-export function inRows<T extends { readonly x: number; readonly text: string }>(
-  marks: readonly T[],
-) {
-  const ends: number[] = [];
-  return [...marks]
-    .sort((a, b) => a.x - b.x)
-    .map((mark) => {
-      const half = (mark.text.length * LETTER) / 2;
-      const middle = Math.min(WIDTH - half, Math.max(half, mark.x));
-      const anchor = middle > mark.x ? 'start' : middle < mark.x ? 'end' : 'middle';
-      const textX = { start: 0, middle, end: WIDTH }[anchor];
-      let row = ends.findIndex((end) => end < middle - half - 8);
-      if (row < 0) row = ends.length;
-      ends[row] = middle + half;
-      return { ...mark, row, textX, anchor } as const;
-    });
 }

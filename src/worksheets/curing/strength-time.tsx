@@ -27,14 +27,15 @@ interface Growing {
 }
 
 /** Younger than any growth curve speaks of, and than any result of the reader's own, it has no strength now. */
-const answers = (age: number, growing: Growing) => ({
-  ...growing,
-  now:
-    age < Math.min(EARLIEST_ADJUSTED_AGE, growing.tested?.[0] ?? Infinity)
-      ? undefined
-      : growing.at(age),
-  at28: growing.at(REFERENCE_AGE),
-});
+const answers = (age: number, growing: Growing) => {
+  const from = Math.min(EARLIEST_ADJUSTED_AGE, growing.tested?.[0] ?? Infinity);
+  return {
+    ...growing,
+    from,
+    now: age < from ? undefined : growing.at(age),
+    at28: growing.at(REFERENCE_AGE),
+  };
+};
 
 export default worksheet({
   id: 'strength-time',
@@ -214,6 +215,7 @@ export default worksheet({
         curve={r.curve}
         results={v.from === 'own' ? v.results : []}
         now={r.now && v.age}
+        from={r.from}
         say={say}
       />
       {v.from === 'density' && !r.onlyMinima && (

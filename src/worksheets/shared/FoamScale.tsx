@@ -1,7 +1,8 @@
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { inRows } from '../../islands/figures/DensityScale.tsx';
+import { BandLabel } from '../../islands/figures/DensityScale.tsx';
+import { inRows, leaderOf, ROW, WIDTH } from '../../islands/figures/in-rows.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 import { FOAM } from './amounts.ts';
 
@@ -22,9 +23,7 @@ interface Props {
   readonly say: Say;
 }
 
-const WIDTH = 420;
 const [LEFT, RIGHT] = [22, 402] as const;
-const ROW = 21;
 const BAR = 62;
 
 /** Foam between gas and solution, on a scale of ratios: a step along it is so many times denser. */
@@ -65,14 +64,12 @@ export function FoamScale({ gas, solution, bands, marks, caption, say }: Props) 
               y={16 + i * ROW}
               height={BAR + 12 - 16 - i * ROW}
             />
-            <text class="soft" x={x(to) + 6} y={28 + i * ROW}>
-              {label}
-            </text>
+            <BandLabel text={label} from={x(from)} to={x(to)} y={28 + i * ROW} />
           </g>
         ))}
         <rect class="track" x={LEFT} width={RIGHT - LEFT} y={BAR} height="12" />
-        {placed.map(({ x: at, row }) => (
-          <path class="leader" d={`M${at} ${BAR + 12}V${BAR + 20 + row * ROW}`} />
+        {placed.map((mark) => (
+          <path class="leader" d={leaderOf(mark, BAR + 12)} />
         ))}
         {placed.map(({ x: at, textX, anchor, text, row, role }) => (
           <g>

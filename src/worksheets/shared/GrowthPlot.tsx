@@ -1,7 +1,7 @@
 import { DAY } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { Band, Curve, Dot, Plot } from '../../islands/plots/Plot.tsx';
+import { type Axes, Band, Curve, Plot } from '../../islands/plots/Plot.tsx';
 import { DAYS, MPA } from './curing-fields.ts';
 import { spanWords } from './span-words.ts';
 
@@ -15,16 +15,21 @@ interface Props {
   readonly results: readonly { readonly age: number; readonly strength: number }[];
   /** Undefined where nothing can be said of now. */
   readonly now: number | undefined;
+  /** No strength is given of anything younger, s. */
+  readonly from: number;
   readonly say: Say;
 }
 
 /** Strength against adjusted age, as a band, with the reader's own results on it. */
-export function GrowthPlot({ at, curve, results, now, say }: Props) {
+export function GrowthPlot({ at, curve, results, now, from, say }: Props) {
   const unit = say.system === 'us' ? 'psi' : 'MPa';
   const inUnit = (pascal: number) => toUnit(pascal, 'stress', unit);
   const end = Math.max(28 * DAY, (now ?? 0) * 1.1, ...results.map(({ age }) => age * 1.05));
   // Closer together where the curve bends.
-  const ages = Array.from({ length: POINTS + 1 }, (_, i) => end * (i / POINTS) ** 2);
+  const ages = Array.from(
+    { length: POINTS + 1 },
+    (_, i) => from + (end - from) * (i / POINTS) ** 2,
+  );
   const here = now === undefined ? undefined : { now, ...at(now) };
   const most = Math.max(
     at(end).high,
@@ -69,23 +74,30 @@ export function GrowthPlot({ at, curve, results, now, say }: Props) {
             />
           ))}
           {here && (
-            <>
-              <path
-                class="level"
-                d={`M${axes.x(here.now / DAY)} ${axes.y(0)}V${axes.y(inUnit(here.high))}`}
-              />
-              <Dot
-                axes={axes}
-                at={[
-                  here.now / DAY,
-                  inUnit(curve ? curve(here.now) : Math.sqrt(here.low * here.high)),
-                ]}
-                label="now"
-              />
-            </>
+            <Now axes={axes} x={here.now / DAY} ends={[inUnit(here.low), inUnit(here.high)]} />
           )}
         </>
       )}
     </Plot>
+  );
+}
+
+/** What it is now is the span between two ends: no dot, which would be one number that nobody states. */
+function Now({
+  axes,
+  x,
+  ends: [low, high],
+}: {
+  readonly axes: Axes;
+  readonly x: number;
+  readonly ends: readonly [low: number, high: number];
+}) {
+  return (
+    <>
+      <path class="arrow" d={`M${axes.x(x) - 5} ${axes.y(low)}h10m-5 0V${axes.y(high)}m-5 0h10`} />
+      <text class="strong on-layer" x={axes.x(x) + 9} y={axes.y(high) - 4}>
+        now
+      </text>
+    </>
   );
 }

@@ -25,7 +25,7 @@ interface Props {
   readonly say: Say;
 }
 
-const [LEFT, RIGHT, TOP, BOTTOM] = [60, 408, 12, 300] as const;
+const [LEFT, RIGHT, TOP, BOTTOM] = [50, 408, 28, 308] as const;
 /** kg/m³ and Pa: the sources lie within. */
 const DENSITIES = [250, 1950] as const;
 const STRENGTHS = [0.05e6, 50e6] as const;
@@ -59,6 +59,14 @@ const drawn = STRENGTH_RELATIONS.map((relation) => {
   return { key: relation.key, area, path: area ? `M${floor}L${ceiling}Z` : `M${floor}` };
 });
 
+/** The step lines by name, each at an end of its own: its place, and which way the name runs from there. */
+const STEP_NAMES = [
+  ['California', 1460, 1.82e6, 'start'],
+  ['ACI 229', 1922, 4.1e6, 'end'],
+  ['C869', 566, 1.9e6, 'start'],
+  ['IS 2185', 1790, 28e6, 'end'],
+] as const;
+
 /** Published strengths against density, with measured points and the reader's own. */
 export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
   const inside = (d: number, f: number) =>
@@ -86,7 +94,7 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
   return (
     <figure class="fig">
       <svg
-        viewBox="0 0 420 348"
+        viewBox="0 0 420 356"
         role="img"
         aria-label={`Published compressive strength against density, ${spanWords(STRENGTHS, words)} on a logarithmic scale. At yours, ${heavy(dry)} dry and ${heavy(wet)} wet: ${words(low)}${high ? ` to ${words(high)}` : ' at the least'}. ${crosses}${tests.length > 0 ? ` Your own tests: ${tests.join('; ')}.` : ''}`}
       >
@@ -116,6 +124,11 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
         {drawn.map(({ key, area, path }) => (
           <path key={key} class={area ? 'band' : 'curve dashed'} d={path} />
         ))}
+        {STEP_NAMES.map(([name, density, strength, anchor]) => (
+          <text class="soft on-layer" x={x(density)} y={y(strength)} text-anchor={anchor}>
+            {name}
+          </text>
+        ))}
         {WONG_2026.map(({ mix, density, strength }) => (
           <path key={mix} class="tick" d={`M${x(density) - 4} ${y(strength) - 4}l8 8m0 -8l-8 8`} />
         ))}
@@ -142,18 +155,19 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
             </text>
           </g>
         ))}
-        <text x={(LEFT + RIGHT) / 2} y="342" text-anchor="middle">
+        <text class="axis-name" x={(LEFT + RIGHT) / 2} y="350" text-anchor="middle">
           {`density, ${unitOf('density', DENSITY[say.system]).symbol}`}
         </text>
-        <text transform={`translate(13 ${(TOP + BOTTOM) / 2}) rotate(-90)`} text-anchor="middle">
+        <text class="axis-name" x="2" y="15">
           {`compressive strength, ${mpa}`}
         </text>
       </svg>
       <figcaption>
-        Shaded: ranges given by a source. Dashed: least strengths of classes and of a standard
-        batch. Crosses: 24 measured points of a foamed slag binder, not Portland cement, its age and
-        moisture not given. Each source against the density it names, wet or dry. Upright line: the
-        band at yours. Red: your own tests.
+        Shaded: ranges given by a source. Dashed: least strengths, of the classes of California and
+        of ACI 229, of blocks (IS 2185) and of a standard batch (ASTM C869). Crosses: 24 measured
+        points of a foamed slag binder, not Portland cement, its age and moisture not given. Each
+        source against the density it names, wet or dry. Upright line: the band at yours. Red: your
+        own tests.
       </figcaption>
     </figure>
   );

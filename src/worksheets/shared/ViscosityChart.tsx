@@ -43,6 +43,14 @@ export function ViscosityChart({
     >
       {(axes) => (
         <>
+          {/* Where the names stand no grid runs on: beside a number it reads as a minus. */}
+          <rect
+            class="ground"
+            x={axes.x(MOST * 100) + 1}
+            width={axes.x(MOST * 100 * 1.16) - axes.x(MOST * 100)}
+            y={axes.y.range()[1]! - 1}
+            height={axes.y.range()[0]! - axes.y.range()[1]! + 1}
+          />
           {LINES.map((celsius) => (
             <Curve
               axes={axes}
@@ -54,7 +62,7 @@ export function ViscosityChart({
             />
           ))}
           {named(axes).map(([celsius, y]) => (
-            <text class="soft on-layer" x={axes.x(MOST * 100) + 5} y={y + 5}>
+            <text class="soft" x={axes.x(MOST * 100) + 8} y={y + 5}>
               {name(ICE_POINT + celsius)}
             </text>
           ))}

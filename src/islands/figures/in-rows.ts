@@ -1,0 +1,88 @@
+/** A picture is this wide, and a letter about so much of it on a phone, where text is drawn larger. */
+export const WIDTH = 420;
+export const LETTER = 8.6;
+/** Between two rows, and between two labels of one row. */
+export const ROW = 21;
+const APART = 8;
+/** From a line to the label beside it, and how near another's line may pass. */
+const BESIDE = 6;
+const CLEAR = 3;
+
+interface Mark {
+  readonly x: number;
+  readonly text: string;
+}
+
+interface Label {
+  readonly textX: number;
+  readonly anchor: 'start' | 'middle' | 'end';
+  /** Where the label stands: below its mark, or to the left or the right of its line. */
+  readonly side: -1 | 0 | 1;
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * Puts the labels of marks on a scale in rows below it, each at the end of its mark's line: below its mark
+ * where no other line runs through it there, else beside its line, all to one side as far as there is room.
+ */
+export function inRows<T extends Mark>(marks: readonly T[]) {
+  const sorted = marks.toSorted((a, b) => a.x - b.x);
+  const below = sorted.map((mark) => ({ ...mark, ...under(mark) }));
+  for (let right = -1; right <= sorted.length; right++) {
+    const labels =
+      right < 0 ? below : sorted.map((mark, i) => ({ ...mark, ...beside(mark, i < right) }));
+    const rows =
+      labels.every(({ from, to }) => from >= 0 && to <= WIDTH) && stacked(labels, 'strict');
+    if (rows) return labels.map((label, i) => ({ ...label, row: rows[i]! }));
+  }
+  const rows = stacked(below)!;
+  return below.map((label, i) => ({ ...label, row: rows[i]! }));
+}
+
+/** Below its mark, and inside the picture: one that would stick out begins or ends at the edge. */
+function under({ x, text }: Mark): Label {
+  const half = (text.length * LETTER) / 2;
+  const middle = Math.min(WIDTH - half, Math.max(half, x));
+  const anchor = middle > x ? 'start' : middle < x ? 'end' : 'middle';
+  const textX = { start: 0, middle, end: WIDTH }[anchor];
+  return { textX, anchor, side: 0, from: middle - half, to: middle + half };
+}
+
+function beside({ x, text }: Mark, right: boolean): Label {
+  const wide = text.length * LETTER;
+  const textX = right ? x + BESIDE : x - BESIDE;
+  return right
+    ? { textX, anchor: 'start', side: 1, from: textX, to: textX + wide }
+    : { textX, anchor: 'end', side: -1, from: textX - wide, to: textX };
+}
+
+/** The row of each label: under all whose lines would run through it; undefined where that cannot be. */
+function stacked(labels: readonly (Mark & Label)[], strict?: 'strict'): number[] | undefined {
+  const rows: number[] = [];
+  const over = labels.map(({ from, to }, i) =>
+    labels.flatMap(({ x }, j) => (j !== i && x > from - CLEAR && x < to + CLEAR ? [j] : [])),
+  );
+  const left = labels.map((_, i) => i);
+  while (left.length > 0) {
+    const ready = left.findIndex((i) => over[i]!.every((j) => rows[j] !== undefined));
+    if (ready < 0 && strict) return undefined;
+    const i = left.splice(Math.max(0, ready), 1)[0]!;
+    const { from, to } = labels[i]!;
+    const touches = (row: number) =>
+      rows.some(
+        (r, j) => r === row && labels[j]!.from < to + APART && labels[j]!.to > from - APART,
+      );
+    let row = strict ? Math.max(0, ...over[i]!.map((j) => rows[j]! + 1)) : 0;
+    while (touches(row)) row++;
+    rows[i] = row;
+  }
+  return rows;
+}
+
+/** The line from a mark on a scale that ends at `foot` to its label. */
+export const leaderOf = (
+  { x, row, side }: { readonly x: number; readonly row: number; readonly side: number },
+  foot: number,
+): string =>
+  `M${x} ${foot}V${foot + (side === 0 ? 8 : 17) + row * ROW}${side === 0 ? '' : `h${3 * side}`}`;
