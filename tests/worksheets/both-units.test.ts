@@ -3,15 +3,20 @@ import type { Entries, KeptResults, System } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import type { AnyWorksheet, ResultSpec } from '../../src/islands/worksheet.ts';
 import setTime from '../../src/worksheets/curing/set-time.tsx';
 import bubbles from '../../src/worksheets/finished/bubbles.tsx';
+import airOrifice from '../../src/worksheets/foam/air-orifice.tsx';
+import receiver from '../../src/worksheets/foam/receiver.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import fibres from '../../src/worksheets/mix/fibres.tsx';
 import pigment from '../../src/worksheets/mix/pigment.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../src/worksheets/mix/target-density.tsx';
+import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
+import lift from '../../src/worksheets/placing/lift.tsx';
+import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
 
 function asked(
   sheet: AnyWorksheet,
@@ -116,4 +121,28 @@ test('how much later a wetter mix sets is told in two sentences, from the table'
   expect(note('0.28')).toMatch(/final set (?:about )?[\d. to]*2\.\d times\./);
   expect(note('0.37')).toContain('ends at a w/c of 0.36');
   expect(note('0.5')).toContain('no wetter');
+});
+
+test('what a vessel holds is told in the units of the answer, the law’s own measure beside', () => {
+  // 24 L at 8 bar: 192 bar·L, of 14.504 psi and 0.26417 gal each 3.8316 psi·gal.
+  const { notes } = asked(receiver);
+  expect(notes).toContain('736\u00a0psi·gal (192\u00a0bar·L)');
+  expect(notes).toContain('above the 192\u00a0psi·gal (50\u00a0bar·L) from which');
+  expect(notes).toContain('the 95\u00a0Btu');
+  expect(notes).not.toContain('kJ ');
+  expect(asked(receiver, {}, 'metric').notes).toContain(
+    'is 192\u00a0bar·L, above the 50\u00a0bar·L',
+  );
+  expect(asked(storedEnergy).notes).toContain('above 192\u00a0psi·gal (50\u00a0bar·L)');
+  // 0.69 mm² over 645.16.
+  expect(asked(airOrifice).working).toContain('0.00107\u00a0in²');
+});
+
+test('a limit is not rounded up, nor a thin slab told in feet', () => {
+  const entries = { 'form-pressure.stress': { t: '1450', u: 'psi', s: 'us' as const } };
+  const { mayStress } = asked(formPressure, entries).numbers;
+  const spec = formPressure.results.mayStress as ResultSpec<unknown>;
+  expect(speaker('us')(mayStress!.value, spec.kind, spec)).toBe('1450\u00a0psi');
+  const depth = readWorksheet(lift, {}, {}, speaker('us')).fields.depth;
+  expect(depth).toMatchObject({ text: '2.362', unit: 'in' });
 });

@@ -12,7 +12,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { OrificePlot } from '../shared/OrificePlot.tsx';
 import { AIR_FLOW, aroundFields, GAUGE } from './air-fields.ts';
 
-const SQUARE_MM = { metric: 'mm2', us: 'mm2' } as const;
+const HOLE = { metric: 'mm2', us: 'in2' } as const;
 const DISCHARGE = { sharp: SHARP_EDGED, rounded: ROUNDED } as const;
 
 export default worksheet({
@@ -121,7 +121,7 @@ export default worksheet({
       label: 'Area that counts, Cd A',
       kind: 'area',
       of: (r) => r.area,
-      units: SQUARE_MM,
+      units: HOLE,
       note: 'much the same at every pressure, while the valve is not touched',
     },
     throat: {
@@ -174,7 +174,7 @@ export default worksheet({
       tex: String.raw`\dot m = C_d A\,\frac{p_1}{\sqrt{R\,T_1}}\sqrt{\gamma}\left(\frac{2}{\gamma+1}\right)^{\frac{\gamma+1}{2(\gamma-1)}}`,
       put: (_, { choked, area, freeAir }, say) =>
         choked
-          ? `Cd A = ${say(area, 'area', { units: SQUARE_MM })}, so ${say(freeAir, 'flow', { units: AIR_FLOW })} of free air`
+          ? `Cd A = ${say(area, 'area', { units: HOLE })}, so ${say(freeAir, 'flow', { units: AIR_FLOW })} of free air`
           : `Not choked, so the next line holds: ${say(freeAir, 'flow', { units: AIR_FLOW })}`,
     },
     {

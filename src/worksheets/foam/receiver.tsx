@@ -15,7 +15,7 @@ import {
 import { AIR_VOLUME, aroundFields, GAUGE, vesselFields } from './air-fields.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
-const SQUARE_MM = { metric: 'mm2', us: 'mm2' } as const;
+const HOLE = { metric: 'mm2', us: 'in2' } as const;
 
 export default worksheet({
   id: 'receiver',
@@ -28,7 +28,7 @@ export default worksheet({
       example: '0.69 mm2',
       min: '0.001 mm2',
       max: '1000 mm2',
-      units: SQUARE_MM,
+      units: HOLE,
       takes: 'air.effectiveArea',
     }),
     ...aroundFields,

@@ -98,7 +98,6 @@ export default worksheet({
       of: ({ limits, bent }) =>
         bent.share > 0 ? (limits.share * bent.deflection) / bent.share : undefined,
       units: SHORT,
-      significant: 2,
     },
     stress: {
       label: 'Bending stress in the panel',
@@ -112,7 +111,6 @@ export default worksheet({
       kind: 'stress',
       of: (r) => r.limits.stress,
       units: MPA,
-      significant: 2,
     },
     longest: {
       label: 'Longest span for this panel',

@@ -20,11 +20,13 @@ export default worksheet({
       min: '0 m',
       aboveMin: true,
       max: '20 m',
-      units: METRES,
+      // A slab is thin beside a wall.
+      units: { metric: 'm', us: 'in' },
+      takes: 'piece.deep',
       offers: [
-        { label: '0.3 m', text: '0.3 m' },
-        { label: '0.6 m', text: '0.6 m' },
-        { label: '1.2 m', text: '1.2 m' },
+        { label: '0.3\u00a0m (12\u00a0in)', text: '0.3 m' },
+        { label: '0.6\u00a0m (24\u00a0in)', text: '0.6 m' },
+        { label: '1.2\u00a0m (47\u00a0in)', text: '1.2 m' },
       ],
     }),
     density: number('density', {

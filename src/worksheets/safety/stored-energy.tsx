@@ -8,6 +8,7 @@ import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { EnergyBars } from '../shared/EnergyBars.tsx';
+import { pressureVolume } from '../shared/stored.ts';
 
 const BAR = { metric: 'bar', us: 'psi' } as const;
 const ENERGY = { metric: 'kJ', us: 'Btu' } as const;
@@ -178,18 +179,18 @@ export default worksheet({
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {
         verdict: 'look',
-        say: `${energy} is above the 100\u00a0kJ (95 Btu) that one university calls highly hazardous. A smaller vessel would serve a bench.`,
+        say: `${energy} is above the ${say(HIGH_HAZARD_ENERGY, 'energy', { units: ENERGY, significant: 2 })} that one university calls highly hazardous. A smaller vessel would serve a bench.`,
       };
     return {
       verdict: 'good',
       say: `Within its marking, with its relief valve. It still holds ${energy}: goggles on, hoses sound, and see zero before you open anything.`,
     };
   },
-  notes: ({ held }) => [
+  notes: ({ held }, _, say) => [
     'The distance is a rule for testing a vessel with air, floor and all. It is not a distance for using one that has been tested; it shows why vessels are tested with water, which is hardly compressed and stores next to nothing.',
     ...(held.pressureVolume > ESSENTIAL_REQUIREMENTS
       ? [
-          'Its pressure times volume is above 50\u00a0bar·L, where the European rules for simple vessels ask for more than good practice.',
+          `Its pressure times volume is above ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)}, where the European rules for simple vessels ask for more than good practice.`,
         ]
       : []),
   ],

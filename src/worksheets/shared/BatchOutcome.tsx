@@ -45,7 +45,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   }
   if (age !== undefined)
     rows.push([
-      'Age when stripped, at 20\u00a0°C',
+      'Age when stripped, at 20\u00a0°C (68\u00a0°F)',
       say(age, 'time', { units: HOURS, significant: 2 }),
     ]);
   if (dry)

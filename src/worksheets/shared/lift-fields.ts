@@ -70,7 +70,10 @@ export const duration = choice<Duration>({
 export const form = choice<Form>({
   label: 'Form of the method',
   help: 'It is printed twice, with rounded constants that differ a little.',
-  options: { metric: 'Metric: 23\u00a0kg, centimetres', us: 'US: 51\u00a0lb, inches' },
+  options: {
+    metric: 'Metric: 23\u00a0kg (50.7\u00a0lb), centimetres',
+    us: 'US: 51\u00a0lb (23.1\u00a0kg), inches',
+  },
   example: 'metric',
   folded: true,
 });

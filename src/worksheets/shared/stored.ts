@@ -6,6 +6,7 @@ import {
   storedEnergy,
   TNT_ENERGY_BERKELEY,
 } from '../../core/air/stored-energy.ts';
+import { fromUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 
@@ -44,19 +45,26 @@ export const storedResults = {
 const GRAMS = { metric: 'g', us: 'oz' } as const;
 const amount = { units: GRAMS, significant: 2 } as const;
 
+/** What the law measures a vessel by, from J: `192 bar·L`, and in US units beside it. */
+export function pressureVolume(joules: number, say: Say): string {
+  const barLitres = `${(joules / 100).toFixed(0)}\u00a0bar·L`;
+  const psiGallon = fromUnit(1, 'pressure', 'psi') * fromUnit(1, 'volume', 'gal');
+  return say.system === 'us'
+    ? `${(joules / psiGallon).toFixed(0)}\u00a0psi·gal (${barLitres})`
+    : barLitres;
+}
+
 /** What that energy means, in words. */
 export function storedWords({ stored }: Holds, say: Say): string {
   const tnt = say(stored.tnt, 'mass', amount);
   const other = say(stored.isentropic / TNT_ENERGY_BERKELEY, 'mass', amount);
+  const high = say(HIGH_HAZARD_ENERGY, 'energy', { significant: 2 });
   const hazard =
     stored.isentropic > HIGH_HAZARD_ENERGY
-      ? 'That office calls more than 100\u00a0kJ highly hazardous.'
-      : 'That is below the 100\u00a0kJ which that office calls highly hazardous; it can still maim.';
-  const law =
-    stored.pressureVolume > ESSENTIAL_REQUIREMENTS
-      ? 'above the 50\u00a0bar·L from which European law sets requirements for a simple vessel’s making'
-      : 'not above the 50\u00a0bar·L from which European law sets requirements for a simple vessel’s making';
-  return `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${(stored.pressureVolume / 100).toFixed(0)}\u00a0bar·L, ${law}.`;
+      ? `That office calls more than ${high} highly hazardous.`
+      : `That is below the ${high} which that office calls highly hazardous; it can still maim.`;
+  const above = stored.pressureVolume > ESSENTIAL_REQUIREMENTS ? 'above' : 'not above';
+  return `Burst, the full vessel would let go as much as ${tnt} of TNT at the 4.267\u00a0MJ/kg of ASME PCC-2, or ${other} at the 4.62\u00a0MJ/kg of a university’s safety office. ${hazard} Gauge pressure times volume is ${pressureVolume(stored.pressureVolume, say)}, ${above} the ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)} from which European law sets requirements for a simple vessel’s making.`;
 }
 
 /** Sources of the two above. */
