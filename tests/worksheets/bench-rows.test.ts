@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { BENCH_COLUMNS, benchRows } from '../../src/worksheets/mix/bench-rows.ts';
+import { BENCH_COLUMNS, benchRows, roundReadings } from '../../src/worksheets/mix/bench-rows.ts';
+import correct from '../../src/worksheets/mix/correct.tsx';
+import several from '../../src/worksheets/mix/correct-buckets.tsx';
 import { oneUnit } from '../../src/worksheets/shared/one-unit.ts';
 
 /** The demo bucket, or another, and the demo mix, with so much of it in a mixer. */
@@ -27,7 +31,7 @@ const units = (cells: readonly string[]) => [
 ];
 
 test.each([
-  [21.02, 'us', 'gal and lb', 'lb'],
+  [21.02, 'us', 'qt and oz', 'lb'],
   [5, 'us', 'qt and oz', 'lb'],
   [21.02, 'metric', 'L and g', 'kg'],
   [5, 'metric', 'L and g', 'kg'],
@@ -35,6 +39,45 @@ test.each([
   const table = rows(mass, system, mass < 10 ? { vessel: 0.005 } : {});
   expect(units(table.map(([, , cell]) => cell!))).toEqual([foam]);
   expect(units(table.map(([, , , cell]) => cell!))).toEqual([base]);
+});
+
+test('the verdict and its table say foam to add in one unit, of two digits where it is least', () => {
+  const us = speaker('us');
+  // 14.3 kg in a bucket of 20 L with a tare of 0.85 kg: 672.5 kg/m³, a little more than near enough.
+  const entries = { 'correct.full': { t: '31.5', u: 'lb' } };
+  const found = answer(correct, readWorksheet(correct, entries, {}, us), us);
+  if (!found.ok) throw new Error('no answer');
+  const result = found.result as ReturnType<typeof correct.work>;
+  const inVerdict = /Add ([^ ]+) of foam \(([^ ]+)\)/.exec(found.judgement.say)!;
+  const inTable = benchRows(result.common, { waterCement: 0.4, sandCement: 0 }, us);
+  const amounts = inTable.flatMap(([, , cell]) => cell!.match(/^([^ ]+) \(([^ ]+)\)$/) ?? []);
+  const unit = (text: string) => text.split('\u00a0')[1];
+  expect([unit(inVerdict[1]!), unit(inVerdict[2]!)]).toEqual(['qt', 'oz']);
+  expect([unit(amounts[1]!), unit(amounts[2]!)]).toEqual(['qt', 'oz']);
+  expect(amounts[1]).toMatch(/^\d\.\d\u00a0/);
+});
+
+test.each([
+  ['metric', /^\d+\.[05]$/],
+  ['us', /^\d+$/],
+] as const)('the table to print goes by round readings of the scale, %s', (system, round) => {
+  const voice = speaker(system);
+  const found = answer(several, readWorksheet(several, {}, {}, voice), voice);
+  if (!found.ok) throw new Error('no answer');
+  const toPrint = several.tables!.at(-1)!.rows(found.result as never, found.values as never, voice);
+  // Six lines either way of the one nearest to the target, 0.85 kg + 600 kg/m³ × 20 L: 12.85 kg, 28.3 lb.
+  expect(toPrint).toHaveLength(13);
+  const readings = toPrint.map(([cell]) => cell!.split('\u00a0')[0]!);
+  for (const reading of readings) expect(reading).toMatch(round);
+  expect(Number(readings[6])).toBe(system === 'us' ? 28 : 13);
+  // And the density beside it is of that reading: (13 − 0.85) ÷ 0.02; 28 lb are 12.701 kg, 592.5 kg/m³.
+  expect(toPrint[6]![1]).toBe(system === 'us' ? '37.0\u00a0lb/ft³' : '608\u00a0kg/m³');
+});
+
+test('a table to print never begins below an empty bucket', () => {
+  const sheet = { tare: 0.85, vessel: 0.0001, target: 600, step: 500, lines: 20 };
+  const { densities } = roundReadings(sheet, speaker('metric'));
+  expect(Math.min(...densities)).toBeGreaterThan(0);
 });
 
 test('the middle amount that is none chooses the unit', () => {
@@ -75,11 +118,11 @@ test('where the mixer has no room for it, some comes out first, and the amount i
   // By hand, 10.5 kg at 482.5 kg/m³: 21.02 kg are 43.565 L, and 600 − 482.5 over 1951 − 600 times that,
   // 3.7889 L or 7.392 kg of base mix, make 47.354 L. Of 35 L, 32.2 L are in there before: 5.464 kg.
   const light = at(rows(21.02, 'metric', { load: 0.035 }), '10.5');
-  expect(light[1]).toMatch(/^first take out all but 32\sL, then 5\.46\skg \(.*\)$/);
-  expect(at(rows(21.02, 'metric'), '10.5')[1]).toMatch(/^7\.39\skg \([^;]*$/);
+  expect(light[1]).toMatch(/^first take out all but 32\sL, then 5\.5\skg \(.*\)$/);
+  expect(at(rows(21.02, 'metric'), '10.5')[1]).toMatch(/^7\.4\skg \([^;]*$/);
   // 14.5 kg at 682.5: 30.798 L, and 82.5/520 of that in foam, 4.886 L; 35.684 L in all, of 30 L 4.108 L.
   const heavy = at(rows(21.02, 'metric', { load: 0.03 }), '14.5');
-  expect(heavy[0]).toMatch(/^first take out all but 26\sL, then 4\.11\sL/);
+  expect(heavy[0]).toMatch(/^first take out all but 26\sL, then 4\.1\sL/);
   expect(heavy[1]).toBe('—');
   // The paddle’s room is enough for the foam that a full mixer is corrected with.
   expect(at(rows(21.02, 'metric', { load: 0.035 }), '14.5')[1]).toBe('—');
@@ -93,6 +136,6 @@ test('the head of the base mix names each part of it, sand too', () => {
     speaker('metric'),
   );
   // 2.4 parts: by hand (600 − 482.5) ÷ (1 − 600/2131) × 21.02/482.5 is 7.125 kg, a part 2.969 kg.
-  expect(at(table, '10.5')[1]).toBe('7.12\u00a0kg (2.97 + 1.19 + 2.97)');
+  expect(at(table, '10.5')[1]).toBe('7.1\u00a0kg (3.0 + 1.2 + 3.0)');
   expect(BENCH_COLUMNS[3]).toBe('or base mix (cement + water + any sand)');
 });

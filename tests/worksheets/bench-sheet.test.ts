@@ -95,7 +95,8 @@ test('what is no time of the clock names its unit, as the reader measures', () =
   expect(metric).toContain(`${READINGS.sunk.label}, mm`);
   expect(us).toContain(`${READINGS.sunk.label}, in`);
   expect(us).toContain(`${READINGS.placed.label}, gal`);
-  for (const head of [...metric, ...us]) expect(head).toMatch(/ at$|, (kg|L|mm|°C|lb|gal|in|°F)$/);
+  for (const head of [...metric, ...us])
+    expect(head).toMatch(/ at$|, (kg|L|mm|°C|lb|gal|qt|in|°F)$/);
 });
 
 /** The sheet is used alone at the bench: what it says to mix must last the batch. */

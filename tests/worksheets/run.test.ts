@@ -11,6 +11,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { number } from '../../src/islands/fields.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import { ADDED_FOAM } from '../../src/worksheets/shared/amounts.ts';
 import { asSaid } from '../../src/worksheets/shared/as-said.ts';
 import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
 import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
@@ -462,10 +463,10 @@ describe('what is pressed is what was shown', () => {
       put(editor as unknown as Editor, name, si, us, how);
     write('water', asSaid(6.3099, 'mass', { decimals: 2 }, us), { significant: 7 });
     // Said as 2.8 qt.
-    write('foamAdded', asSaid(0.00262, 'volume', { units: LITRES, significant: 2 }, us), {});
+    write('foamAdded', asSaid(0.00262, 'volume', { units: ADDED_FOAM, significant: 2 }, us), {});
     expect(editor.record.readings).toEqual({
       water: { t: '13.91', u: 'lb', s: 'us' },
-      foamAdded: { t: '0.7', u: 'gal', s: 'us' },
+      foamAdded: { t: '2.8', u: 'qt', s: 'us' },
     });
   });
 });

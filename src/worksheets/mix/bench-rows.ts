@@ -1,5 +1,5 @@
-import { correctionTable } from '../../core/mix/correction-table.ts';
-import { toUnit } from '../../core/quantity/convert.ts';
+import { correctionTable, densitiesAround } from '../../core/mix/correction-table.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { insteadOfAmount, shareThatFits } from '../shared/correction-advice.ts';
@@ -11,6 +11,38 @@ const ROWS = 15;
 /** The densities a bench sheet covers, as shares of the target: a blend lands heavy more often than light. */
 const FROM = 0.8;
 const TO = 1.35;
+
+const SCALE = { metric: 'kg', us: 'lb' } as const;
+/** The decimals that readings in such a step have. */
+const decimalsIn = (step: number) => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0;
+
+/**
+ * Densities about a target, kg/m³, at which the scale reads a round number in the reader's unit, `lines` of
+ * them either way; `step`: as near as such numbers come to it. And how such a reading is said.
+ */
+export function roundReadings(
+  sheet: Readonly<Record<'tare' | 'vessel' | 'target' | 'step' | 'lines', number>>,
+  say: Say,
+) {
+  const { tare, vessel, target, step: wanted, lines } = sheet;
+  const unit = SCALE[say.system];
+  const off = (size: number) =>
+    Math.abs(Math.log((fromUnit(1, 'mass', unit) * size) / (wanted * vessel)));
+  const round = STEPS.reduce((best, size) => (off(size) < off(best) ? size : best));
+  const step = fromUnit(round, 'mass', unit);
+  const nearest = Math.round((tare + target * vessel) / step);
+  // A bucket that weighs no more than its tare is empty.
+  const reading = step * Math.max(nearest, Math.floor(tare / step) + 1);
+  return {
+    step: { units: SCALE, decimals: decimalsIn(round) },
+    densities: densitiesAround({
+      targetDensity: (reading - tare) / vessel,
+      step: step / vessel,
+      below: lines,
+      above: lines,
+    }),
+  };
+}
 
 export const BENCH_COLUMNS = [
   'Bucket weighs',
@@ -30,7 +62,7 @@ export function benchRows(
   recipe: { readonly waterCement: number; readonly sandCement: number },
   say: Say,
 ): string[][] {
-  const unit = { metric: 'kg', us: 'lb' }[say.system];
+  const unit = SCALE[say.system];
   const inUnit = (kg: number) => toUnit(kg, 'mass', unit);
   const perUnit = 1 / inUnit(1);
   const at = (share: number) => inUnit(mix.tare + share * mix.targetDensity * mix.vessel);
@@ -43,7 +75,7 @@ export function benchRows(
   );
   const densities = readings.map((reading) => (reading * perUnit - mix.tare) / mix.vessel);
   if (densities.length === 0) return [];
-  const decimals = step < 0.1 ? 2 : step < 1 && step !== 0.25 ? 1 : step === 0.25 ? 2 : 0;
+  const decimals = decimalsIn(step);
   const table = correctionTable({ ...mix, densities });
   const { massInHand, targetDensity, tolerance, vessel } = mix;
   const columns = correctionColumns(table, say);
@@ -82,8 +114,6 @@ function base(
   const cement = mass / (1 + waterCement + sandCement);
   const parts = [cement, waterCement * cement, ...(sandCement > 0 ? [sandCement * cement] : [])];
   // All in the unit of the sum: nobody adds kilograms to grams with wet gloves.
-  const whole = say(mass, 'mass', how);
-  const decimals = /\.(\d+)/.exec(whole)?.[1]?.length ?? 0;
-  const number = (part: number) => say(part, 'mass', { ...how, decimals }).replace(/\u00a0.*/, '');
-  return `${whole} (${parts.map(number).join(' + ')})`;
+  const number = (part: number) => say(part, 'mass', how).replace(/\u00a0.*/, '');
+  return `${say(mass, 'mass', how)} (${parts.map(number).join(' + ')})`;
 }

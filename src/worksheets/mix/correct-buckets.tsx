@@ -2,13 +2,13 @@ import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { drainedAt } from '../../core/foam/drainage-curve.ts';
 import { standingFoam } from '../../core/foam/standing-foam.ts';
 import { correctMix } from '../../core/mix/correct.ts';
-import { correctionTable, densitiesAround } from '../../core/mix/correction-table.ts';
+import { correctionTable } from '../../core/mix/correction-table.ts';
 import { pooled } from '../../core/mix/several-buckets.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
 import type { Values } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import {
   insteadOfAmount,
   mixAdvice,
@@ -17,6 +17,7 @@ import {
 } from '../shared/correction-advice.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
+import { roundReadings } from './bench-rows.ts';
 import { correctFields } from './correct-fields.ts';
 
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
@@ -77,18 +78,6 @@ export default worksheet({
       measuredDensity: all.density,
       baseRecipe: recipe,
     });
-    const table = correctionTable({
-      ...common,
-      massInHand: all.mass,
-      tare: v.tare,
-      vessel: v.vessel,
-      densities: densitiesAround({
-        targetDensity: v.target,
-        step: v.step,
-        below: v.lines,
-        above: v.lines,
-      }),
-    });
     // Only a correction that should be made is shown as an amount.
     const advice = mixAdvice(fix, { ...mix, density: all.density });
     const doubted = each.findIndex(({ advice }) => advice.is === 'weigh-again');
@@ -111,7 +100,7 @@ export default worksheet({
       wantsFoam,
       gone,
       add,
-      table,
+      common,
       mix,
     };
   },
@@ -126,18 +115,22 @@ export default worksheet({
       label: 'Add foam, as it is now',
       kind: 'volume',
       of: (r) => r.add?.foamVolume || undefined,
-      units: LITRES,
+      units: ADDED_FOAM,
+      significant: 2,
       answer: true,
     },
     addFoamMass: {
       label: 'Foam to add, by weight',
       kind: 'mass',
       of: (r) => r.add?.foamMass || undefined,
+      units: ADDED_FOAM_MASS,
+      significant: 2,
     },
     addBase: {
       label: 'Add base mix',
       kind: 'mass',
       of: (r) => r.add?.baseMass || undefined,
+      significant: 2,
       answer: true,
     },
     spread: {
@@ -198,8 +191,8 @@ export default worksheet({
     if (dry) return { verdict: 'look', say: dry };
     const what =
       fix.action === 'add-foam'
-        ? `${say(fix.foamVolume, 'volume', { units: LITRES })} of foam`
-        : `${say(fix.baseMass, 'mass')} of base mix`;
+        ? `${say(fix.foamVolume, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam`
+        : `${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
     return { verdict: 'look', say: `Add ${what}, folded in gently, and weigh once more.` };
   },
   notes: () => [
@@ -286,11 +279,14 @@ export default worksheet({
     {
       caption: 'To print: if a bucket of the whole weighs …',
       columns: ['Bucket weighs', 'Wet density', 'Add foam', 'Foam by weight', 'Add base mix'],
-      rows: ({ table, all, mix, gone }, _, say) => {
+      rows: ({ common, all, mix, gone }, v, say) => {
+        const { step, densities } = roundReadings(v, say);
+        const { tare, vessel } = v;
+        const table = correctionTable({ ...common, massInHand: all.mass, tare, vessel, densities });
         const { foam, foamMass, base } = correctionColumns(table, say);
         return table.map((row) => {
           const line = [
-            say(row.reading, 'mass', { decimals: 2 }),
+            say(row.reading, 'mass', step),
             say(row.density, 'density', { units: DENSITY }),
           ];
           const instead = insteadOfAmount(row, { ...mix, mass: all.mass });

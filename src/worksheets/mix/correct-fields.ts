@@ -149,7 +149,8 @@ export const correctFields = {
   waterCement: { ...waterCement, folded: true },
   sandCement: { ...sandCement, folded: true },
   step: number('density', {
-    label: 'The table goes in steps of',
+    label: 'The table goes in steps of about',
+    help: 'As near to it as a round step of the bucket’s weight comes.',
     example: '25 kg/m3',
     min: '1 kg/m3',
     max: '500 kg/m3',

@@ -2,7 +2,7 @@ import { type Correction, correctMix } from '../../core/mix/correct.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import {
   addWords,
   densityDoubt,
@@ -70,7 +70,7 @@ export default worksheet({
       label: 'Add foam',
       kind: 'volume',
       of: (r) => r.add?.foamVolume || undefined,
-      units: LITRES,
+      units: ADDED_FOAM,
       sure: true,
       answer: true,
     },
@@ -78,6 +78,7 @@ export default worksheet({
       label: 'Foam to add, by weight',
       kind: 'mass',
       of: (r) => r.add?.foamMass || undefined,
+      units: ADDED_FOAM_MASS,
       significant: 2,
     },
     addBase: {

@@ -3,7 +3,7 @@ import { judgeBatch } from '../../core/records/verdict.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, weighingBucket } from '../mix/recipe-fields.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { ADDED_FOAM, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import { ReconcileBars } from '../shared/ReconcileBars.tsx';
 import { reconcileJudgement } from '../shared/reconcile-words.ts';
 
@@ -62,6 +62,7 @@ export default worksheet({
       folded: true,
     }),
     foamAdded: measured('Foam added while correcting', '0 L', '0.5 L', {
+      units: ADDED_FOAM,
       folded: true,
       nothingIsSure: true,
     }),

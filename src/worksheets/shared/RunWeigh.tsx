@@ -3,7 +3,7 @@ import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { DENSITY, LITRES } from './amounts.ts';
+import { ADDED_FOAM, DENSITY } from './amounts.ts';
 import { asSaid } from './as-said.ts';
 import { addWords, doubtWords, spentWords } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
@@ -42,7 +42,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
     // As it was said, in the unit it was said in: nobody adds more exactly than that.
     const amount =
       name === 'foamAdded'
-        ? asSaid(asked, 'volume', { units: LITRES, significant: 2 }, say)
+        ? asSaid(asked, 'volume', { units: ADDED_FOAM, significant: 2 }, say)
         : asSaid(asked, 'mass', { significant: 2 }, say);
     const { change, undo } = correcting(record, { name, amount, weighed: density! });
     editor.change(change);

@@ -1,5 +1,8 @@
 /** Units of the bench: what a maker weighs in kilograms and measures in litres. */
 export const LITRES = { metric: 'L', us: 'gal' } as const;
+/** Foam that a correction brings, wherever it is said: in US units quarts, and ounces of it. */
+export const ADDED_FOAM = { metric: 'L', us: 'qt' } as const;
+export const ADDED_FOAM_MASS = { metric: 'kg', us: 'oz' } as const;
 export const SMALL_VOLUME = { metric: 'mL', us: 'fl oz' } as const;
 export const SMALL_MASS = { metric: 'g', us: 'oz' } as const;
 export const PERCENT = { metric: '%', us: '%' } as const;

@@ -1,7 +1,7 @@
 import type { Correction } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT } from './amounts.ts';
+import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, LITRES, PERCENT } from './amounts.ts';
 
 /** Each correction stirs the mix again and breaks foam. Common practice, no source. */
 export const MOST_CORRECTIONS = 2;
@@ -154,7 +154,7 @@ export function addWords({ fix, over }: Addition, say: Say): string {
   const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
   const what =
     fix.action === 'add-foam'
-      ? `${say(fix.foamVolume, 'volume', { units: LITRES, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { significant: 2 })})`
+      ? `${say(fix.foamVolume, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { units: ADDED_FOAM_MASS, significant: 2 })})`
       : `${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
   if (!over) return `Add ${what}`;
   return `All of it corrected would be ${litres(over.volume)}, and the mixer takes ${litres(over.load)}: first take out all but ${litres(fix.volumeBefore)}. Then add ${what}`;

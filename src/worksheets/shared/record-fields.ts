@@ -1,3 +1,4 @@
+import type { Entry, System } from '../../bench/entries.ts';
 import {
   READING_NAMES,
   READINGS,
@@ -8,7 +9,7 @@ import {
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { type ChoiceField, choice, type NumberField, number } from '../../islands/fields.ts';
 import type { Asked } from '../../islands/worksheet.ts';
-import { DENSITY, FOAM, LITRES } from './amounts.ts';
+import { ADDED_FOAM, DENSITY, FOAM, LITRES } from './amounts.ts';
 import { DAYS, HOURS, KPA, MM, MPA } from './part-fields.ts';
 
 type NumberName = Exclude<ReadingName, 'stripped' | 'dried'>;
@@ -18,6 +19,11 @@ const own = (name: NumberName) => {
   const { symbol } = unitOf(kind, unit);
   return { label, min: `${from} ${symbol}`, max: `${to} ${symbol}`, optional: true } as const;
 };
+/** What a scale is taken to be right within until its own ± is typed: round in either system. A choice. */
+export const SCALE = {
+  metric: { p: '0.01', pu: 'kg' },
+  us: { p: '0.02', pu: 'lb' },
+} as const satisfies Readonly<Record<System, Entry>>;
 const mass = (name: NumberName, help?: string) =>
   number('mass', { ...own(name), ...(help && { help }), example: '1 kg', plusMinus: '0.01 kg' });
 const litres = (name: NumberName, plusMinus: string, help?: string) =>
@@ -59,7 +65,7 @@ export const RECORD_FIELDS = {
   tare: mass('tare'),
   full: mass('full', 'Struck level; the last weighing before it was placed.'),
   vessel: litres('vessel', '0.2 L', 'To the brim.'),
-  foamAdded: litres('foamAdded', '0.5 L'),
+  foamAdded: { ...litres('foamAdded', '0.5 L'), units: ADDED_FOAM },
   baseAdded: mass('baseAdded'),
   placed: litres('placed', '0.3 L', 'Forms and samples, by their inside measures.'),
   leftOver: mass('leftOver', 'Scraped from mixer, bucket and floor.'),
@@ -99,6 +105,12 @@ export const RECORD_FIELDS = {
   }),
   bendAge: other('time', 'bendAge', DAYS, { example: '3 d' }),
 } as const satisfies Readonly<Record<ReadingName, NumberField | ChoiceField>>;
+
+/** The ± a weighing has until one is typed: that of a scale of the system it was typed in; none for other fields. */
+export const scaleOf = (name: ReadingName, entry: Entry | undefined, system: System) =>
+  RECORD_FIELDS[name].type === 'number' && RECORD_FIELDS[name].kind === 'mass'
+    ? SCALE[entry?.s ?? system]
+    : {};
 
 /** Enough of a worksheet for its fields to be read. */
 export const RECORD_SHEET: Asked = { id: 'record', fields: RECORD_FIELDS };

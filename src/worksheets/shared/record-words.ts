@@ -2,7 +2,7 @@ import { readingValue } from '../../bench/records/csv.ts';
 import type { Stage } from '../../bench/records/readings.ts';
 import { type BatchRecord, type Correction, stageOf } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, LITRES } from './amounts.ts';
+import { ADDED_FOAM, DENSITY } from './amounts.ts';
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   mixed: 'Mixed',
@@ -35,7 +35,7 @@ export const correctionWords = ({ corrections }: BatchRecord, say: Say): string 
 export function oneCorrection({ weighed, foam, base }: Correction, say: Say): string {
   const density = say(weighed, 'density', { units: DENSITY });
   if (foam !== undefined)
-    return `${density}, then ${say(foam, 'volume', { units: LITRES, significant: 2 })} of foam added`;
+    return `${density}, then ${say(foam, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam added`;
   if (base === undefined) return density;
   return `${density}, then ${say(base, 'mass', { significant: 2 })} of base mix added`;
 }

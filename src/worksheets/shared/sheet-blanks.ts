@@ -1,15 +1,16 @@
 import type { System } from '../../bench/entries.ts';
+import { ADDED_FOAM } from './amounts.ts';
 
 const US = { kg: 'lb', L: 'gal', mm: 'in', '°C': '°F' } as const;
 
 /** By the names of the record where they are short enough; what has no unit is read off a clock. */
-const BLANKS: readonly (readonly [name: string, unit?: keyof typeof US])[] = [
+const BLANKS: readonly (readonly [name: string, unit?: keyof typeof US, us?: string])[] = [
   ['Water temperature', '°C'],
   ['Base mix finished at'],
   ['Foam made at'],
   ['Foam weighed', 'kg'],
   ['Bucket weighed', 'kg'],
-  ['Added, foam', 'L'],
+  ['Added, foam', 'L', ADDED_FOAM.us],
   ['Added, base mix', 'kg'],
   ['Bucket weighed again', 'kg'],
   ['Placed at'],
@@ -22,4 +23,6 @@ const BLANKS: readonly (readonly [name: string, unit?: keyof typeof US])[] = [
 
 /** What the bench sheet leaves room for, each with the unit it is read in. */
 export const sheetBlanks = (system: System): readonly string[] =>
-  BLANKS.map(([name, unit]) => (unit ? `${name}, ${system === 'us' ? US[unit] : unit}` : name));
+  BLANKS.map(([name, unit, us]) =>
+    unit ? `${name}, ${system === 'us' ? (us ?? US[unit]) : unit}` : name,
+  );
