@@ -36,6 +36,12 @@ describe('what was typed stays what was typed', () => {
     expect(echo).toBe('2.4948\u00a0kg');
   });
 
+  test('a ± typed behind the number is said to have a field of its own', () => {
+    for (const both of ['3.2 ± 0.1', '3.2 +/- 0.1', '3.2 +- 0.1 kg'])
+      expect(full(typed(both)).problem).toContain('Enter one, and its ± in the field beside it.');
+    expect(full(typed('3.2 0.1')).problem).toMatch(/Enter one\.$/);
+  });
+
   test('switching to US units and back shows the text as it was typed, with the same value', () => {
     const entry = typed('2,45');
     const there = full(entry, us);

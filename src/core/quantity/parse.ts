@@ -1,7 +1,7 @@
 import { readCompound } from './compound.ts';
 import { KINDS, type Kind, type Unit, unitOf } from './kinds.ts';
 import { readNumberText } from './number-text.ts';
-import { findUnit } from './unit-spelling.ts';
+import { findUnit, normalise } from './unit-spelling.ts';
 
 type Problem =
   | { readonly code: 'empty' }
@@ -97,7 +97,9 @@ export function parseQuantity(
   }
 
   const rest = front.rest.trim();
-  if (rest === '') return inSi(read, front.number, shown, false, front.comma);
+  // `61°` is in the degrees shown.
+  const bare = rest === '' || (kind.startsWith('temperature') && normalise(rest) === '°');
+  if (bare) return inSi(read, front.number, shown, false, front.comma);
   const found = findUnit(rest, kind);
   if (found?.kind === kind) return inSi(read, front.number, found.unit, true, front.comma);
   if (found)

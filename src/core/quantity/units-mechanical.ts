@@ -13,15 +13,15 @@ import { both, metric, us } from './unit.ts';
 
 const PSI_SPELLINGS = ['lb/in2', 'lbf/in2', 'lb/sq in', 'lbf/sq in'];
 
-/** SI: Pa. */
+/** SI: Pa. A gauge's own spellings are read too: all that is asked for by a gauge says so beside its field. */
 export const PRESSURE: readonly Unit[] = [
   metric('Pa', 'Pa', 1, ['N/m2', 'pascal']),
   metric('kPa', 'kPa', 1e3, ['kN/m2', 'kilopascal']),
   metric('MPa', 'MPa', 1e6, ['N/mm2', 'MN/m2', 'megapascal']),
-  metric('bar', 'bar', 1e5, []),
+  metric('bar', 'bar', 1e5, ['barg', 'bar g']),
   metric('mbar', 'mbar', 100, ['hPa', 'millibar']),
   both('atm', 'atm', STANDARD_ATMOSPHERE, ['atmosphere']),
-  us('psi', 'psi', PSI, PSI_SPELLINGS),
+  us('psi', 'psi', PSI, [...PSI_SPELLINGS, 'psig']),
   us('psf', 'psf', POUND_FORCE / FOOT ** 2, ['lb/ft2', 'lbf/ft2', 'lb/sq ft', 'lbf/sq ft']),
 ];
 

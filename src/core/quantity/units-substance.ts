@@ -47,7 +47,7 @@ export const FLOW: readonly Unit[] = [
   metric('L/min', 'L/min', 1e-3 / 60, ['lpm', 'litres/minute', 'liters/minute']),
   metric('mL/min', 'mL/min', 1e-6 / 60, ['cc/min', 'cm3/min']),
   metric('m3/h', 'm³/h', 1 / HOUR, ['m3/hr', 'cu m/h', 'cmh']),
-  us('cfm', 'cfm', FOOT ** 3 / 60, ['ft3/min', 'cu ft/min', 'CFM']),
+  us('cfm', 'cfm', FOOT ** 3 / 60, ['ft3/min', 'cu ft/min', 'CFM', 'scfm']),
   us('gpm', 'gal/min', US_GALLON / 60, ['US gpm', 'US gal/min', 'gallons/minute']),
   us('imp gpm', 'imp gal/min', IMPERIAL_GALLON / 60, ['UK gpm']),
 ];

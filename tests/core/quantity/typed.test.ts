@@ -82,9 +82,10 @@ const TYPED: Readonly<Partial<Record<Kind, Readonly<Record<string, readonly stri
     Pa: ['N/m2', 'pascals'],
     kPa: ['kN/m2', 'kilopascals'],
     MPa: ['N/mm2', 'megapascals'],
+    bar: ['barg', 'bar(g)'],
     mbar: ['hPa', 'millibars'],
     atm: ['atmospheres'],
-    psi: ['lb/in2'],
+    psi: ['lb/in2', 'psig', 'PSIG'],
     psf: ['lb/ft2', 'lb per sq ft'],
   },
   stress: {
@@ -114,7 +115,7 @@ const TYPED: Readonly<Partial<Record<Kind, Readonly<Record<string, readonly stri
     'L/min': ['lpm', 'litres per minute'],
     'mL/min': ['cc/min'],
     'm3/h': ['m3/hr'],
-    cfm: ['ft3/min', 'cu ft per min'],
+    cfm: ['ft3/min', 'cu ft per min', 'scfm', 'SCFM'],
     gpm: ['gallons per minute'],
     'imp gpm': ['UK gpm'],
   },
@@ -185,4 +186,10 @@ test.each(Object.entries(TYPED))('%s is typed in other words than its symbols', 
         unit: { id },
         typedUnit: true,
       });
+});
+
+test('a degree by itself is of the scale shown, and an angle elsewhere', () => {
+  expect(parseQuantity('61°', 'temperature', 'degF')).toMatchObject({ unit: { id: 'degF' } });
+  expect(parseQuantity('20 º', 'temperature', 'degC')).toMatchObject({ unit: { id: 'degC' } });
+  expect(parseQuantity('61°', 'length')).toMatchObject({ problem: { kind: 'angle' } });
 });
