@@ -97,3 +97,11 @@ export const questions: readonly Question[] = [
   ['ACI 523.1R', 'sources/a/'],
   ['Spieweck', 'sources/p-z/'],
 ];
+
+/** Symptoms in the very words of one page, which Enter must open: it stands first. */
+export const first: readonly Question[] = [
+  ['foam collapsed', 'foam/killers/'],
+  ['foam collapse', 'foam/killers/'],
+  ['collapsed foam', 'foam/killers/'],
+  ['foam deflated', 'foam/killers/'],
+];

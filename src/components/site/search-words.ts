@@ -27,7 +27,10 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/^(.{3,})yz(e[ds]?|ing)$/, '$1ys$2'],
 ];
 
-/** Units and words that makers use for the same thing; any one of a family stands for all. */
+/**
+ * Units and words that makers use for the same thing; any one of a family stands for all. A word that no page
+ * holds is no twin: the index answers it with pages whose words begin alike. It is a keyword of its page.
+ */
 const FAMILIES: readonly (readonly string[])[] = [
   ['gallon', 'gallons', 'gal'],
   ['pound', 'pounds', 'lb', 'lbs'],
@@ -42,7 +45,7 @@ const FAMILIES: readonly (readonly string[])[] = [
   ['freeze', 'froze', 'frozen', 'frost'],
   ['burn', 'burns', 'burnt', 'burned'],
   ['stick', 'sticks', 'stuck', 'sticking'],
-  ['collapse', 'collapsed', 'collapses', 'collapsing', 'deflated'],
+  ['collapse', 'collapsed', 'collapses', 'collapsing'],
   ['crack', 'cracks', 'cracked', 'cracking'],
   ['drain', 'drains', 'drained', 'draining', 'drainage'],
   ['bulge', 'bulges', 'bulged', 'bulging'],
