@@ -35,6 +35,24 @@ describe('the bench', () => {
     expect(await attribute.getAttribute('data-origin')).toBe('yours');
   });
 
+  test('moves nothing on a phone as its first reading brings the button that saves it', async () => {
+    await page.setViewportSize({ width: 360, height: 740 });
+    const height = () => page.locator('.masthead').evaluate((head) => head.clientHeight);
+    const before = await height();
+    await fill(page, 'foam-density-full', '2.61');
+    await page.locator('[data-save-batch]').waitFor();
+    expect(await height()).toBe(before);
+    // “Light” is the longer of its two words.
+    await page.locator('[data-theme-turn]').click();
+    expect(await height()).toBe(before);
+    // No keys are named where there are none.
+    await page.locator('[data-search-open]').click();
+    await page.locator('#search-words').waitFor();
+    expect(await page.locator('#search-how, .masthead kbd').filter({ visible: true }).count()).toBe(
+      0,
+    );
+  });
+
   test('is the same on another page', async () => {
     await fill(page, 'foam-density-tare', '1.1');
     await opened.go('foam/weighing/');
