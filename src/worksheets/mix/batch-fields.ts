@@ -1,11 +1,11 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { foamLives } from './foam-lives.ts';
 import {
   cementDensity,
   convention,
   counts,
   foamDensity,
-  foamLives,
   leastLoads,
   sandCement,
   waterCement,

@@ -7,7 +7,8 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
-import { cementDensity, counts, foamLives, sandCement, waterCement } from './recipe-fields.ts';
+import { foamLives } from './foam-lives.ts';
+import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const price = (label: string, example: string, help?: string) =>

@@ -1,12 +1,12 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
+import { foamLives } from './foam-lives.ts';
 import {
   cementDensity,
   convention,
   counts,
   foamDensity,
-  foamLives,
   leastLoads,
   sandCement,
   waterCement,

@@ -1,6 +1,5 @@
 import { choice, number } from '../../islands/fields.ts';
-import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, FOAM, LITRES } from '../shared/amounts.ts';
 
 /** The recipe's two ratios, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
@@ -52,20 +51,6 @@ export const convention = choice({
   options: { 'foam-counted': 'Counted', 'foam-ignored': 'Ignored' },
   example: 'foam-counted',
   bench: 'proportion.convention',
-  folded: true,
-});
-
-/** How much of the foam's gas is there when the blend is weighed. */
-export const foamLives = number('ratio', {
-  learned: learned('foam.survival'),
-  label: 'Foam that lives until it is in the mix, of its gas',
-  usual: true,
-  help: 'More is made for what dies: do not allow for it again.',
-  example: '100 %',
-  min: '20 %',
-  max: '100 %',
-  units: PERCENT,
-  bench: 'mix.foamLives',
   folded: true,
 });
 
