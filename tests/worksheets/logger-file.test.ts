@@ -28,7 +28,7 @@ test.each([
   ['bar, date and clock apart', '8/5/2026|14:00|20.1\n8/5/2026|15:00|21.5'],
   ['Fahrenheit', 'time,temp (°F)\n14:00,68.18\n15:00,70.7'],
 ])('a logger’s file is read: %s', async (_, text) => {
-  expect(await benched(text, { dayFirst: true })).toBe('0\t20.1\n1\t21.5');
+  expect(await benched(text, { order: 'day' })).toBe('0\t20.1\n1\t21.5');
 });
 
 test('hours count from the casting, and readings before it are said to be left aside', async () => {
@@ -131,7 +131,7 @@ describe('the order of dates', () => {
     expect(log.history?.times).toEqual([0, 24, 48, 72].map((h) => h * HOUR));
     expect(log.problems.filter(({ code }) => code !== 'heading')).toEqual([]);
     // What the file proves, an answer does not overrule.
-    expect((await read(month, { dayFirst: true })).begins).toBe(march);
+    expect((await read(month, { order: 'day' })).begins).toBe(march);
     const day = days('11-03-2026', '12-03-2026', '13-03-2026');
     expect((await read(day)).begins).toBe(march);
   });
@@ -140,13 +140,33 @@ describe('the order of dates', () => {
     const either = days('03/04/2026', '04/04/2026');
     expect(await read(either)).toMatchObject({ waits: true, open: ['order'] });
     expect((await read(either)).survey.eitherWay).toBe('03/04/2026 08:00');
-    expect(await hours(either, { dayFirst: true })).toEqual([0, 24]);
-    expect(await hours(either, { dayFirst: false })).toEqual([0, 31 * 24]);
+    expect(await hours(either, { order: 'day' })).toEqual([0, 24]);
+    expect(await hours(either, { order: 'month' })).toEqual([0, 31 * 24]);
     const both = days('13/04/2026', '04/14/2026');
     expect(await read(both)).toMatchObject({ waits: true, open: ['order'] });
-    expect((await read(both, { dayFirst: true })).problems).toEqual([
+    expect((await read(both, { order: 'day' })).problems).toEqual([
       { row: 2, code: 'no-time', used: false },
     ]);
+  });
+
+  test('is asked, too, where a year of two digits may stand first', async () => {
+    for (const list of [
+      ['26/05/20', '26/05/21', '26/05/22'],
+      ['26/05/08', '26/05/09', '26/05/10'],
+    ]) {
+      const text = days(...list);
+      const log = await read(text);
+      expect(log).toMatchObject({ history: undefined, waits: true, open: ['order'] });
+      expect(log.survey.orders).toEqual(['day', 'year']);
+      // An answer that is not among those asked for is none.
+      expect((await read(text, { order: 'month' })).waits).toBe(true);
+      expect(await hours(text, { order: 'year' })).toEqual([0, 24, 48]);
+    }
+    // One date that is none the other way settles it.
+    expect(await hours(days('26/05/8', '26/05/09', '26/05/10'))).toEqual([0, 24, 48]);
+    // A year before 2020 does not stand first; and one date is the same both ways.
+    expect(await hours(days('18/05/26', '26/05/26', '27/05/26'))).toEqual([0, 192, 216]);
+    expect((await read(days('26/05/26'))).begins).toBe(Date.UTC(2026, 4, 26, 8) / 1000);
   });
 });
 

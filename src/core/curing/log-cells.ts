@@ -2,6 +2,8 @@ import { HOUR } from '../quantity/constants.ts';
 import { ICE_POINT } from './units.ts';
 
 export type Scale = 'celsius' | 'fahrenheit';
+/** What stands first in a date. */
+export type DateOrder = 'day' | 'month' | 'year';
 export type TimeStyle = 'date' | 'clock' | 'elapsed';
 
 const CELL = /^([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*(?:°|º|deg)?\s*([cfk])?$/i;
@@ -35,33 +37,34 @@ const ISO = new RegExp(
   `^(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?:[T\\s,]+${CLOCK}\\s*(Z|[+-]\\d{2}:?\\d{2})?)?$`,
   'i',
 );
-/** Two digits are a year from 2020 on, and not after dashes: 26-05-08 is as often the 8th of May. A choice. */
-const YEAR = '(\\d{4}|(?<!-)[2-9]\\d)';
+/** Two digits are a year after slashes, after dots from 2020 on, and never after dashes. A choice. */
+const YEAR = '(\\d{4}|(?<=/)\\d{2}|(?<=\\.)[2-9]\\d)';
 const LOCAL = new RegExp(`^(\\d{1,2})([./-])(\\d{1,2})\\2${YEAR}(?:[\\s,T]+${CLOCK})?$`, 'i');
+/** A year of two digits that stands first, from 2020 on. */
+const YEAR_FIRST = new RegExp(`^([2-9]\\d)/(\\d{1,2})/(\\d{1,2})(?:[\\s,T]+${CLOCK})?$`, 'i');
 const CLOCK_ALONE = new RegExp(`^${CLOCK}$`, 'i');
 const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
 
 /**
  * A moment from one cell, s: after 1970 for dates (as UTC unless the cell names its offset), after
  * midnight for a bare clock, or a bare number times `elapsedUnit` (one hour if absent).
- * Dates with dots are day first; with slashes or dashes `dayFirst` decides, and where it is absent a
- * number above 12. A year of two digits is one of this century. No range: text.
+ * Dates with dots are day first; with slashes or dashes `order` decides, and where it is absent a date that
+ * is one in one order only. A year of two digits is one of this century. No range: text.
  * @source iso-8601 for the year-first form with dashes
  * @source common-practice for the rest
  */
 export function readTimeCell(
   cell: string,
-  how: { readonly dayFirst?: boolean; readonly elapsedUnit?: number },
+  how: { readonly order?: DateOrder; readonly elapsedUnit?: number },
 ): ReadTime {
   const text = cell.trim();
   const iso = ISO.exec(text);
   if (iso) return dated(iso[1], iso[3], iso[4], clock(iso, 5), offset(iso[9]));
-  const local = LOCAL.exec(text);
-  if (local) {
-    const order = dayComesFirst(text, local[2]!, how.dayFirst);
-    if (order === undefined) return { ok: false, code: 'ambiguous-date' };
-    const [day, month] = order ? [local[1], local[3]] : [local[3], local[1]];
-    return dated(`20${local[4]}`.slice(-4), month, day, clock(local, 5), 0);
+  const dates = datesIn(text);
+  if (dates && how.order) return dates[how.order] ?? NO_TIME;
+  if (dates) {
+    const [first, second] = apart(dates);
+    return second ? { ok: false, code: 'ambiguous-date' } : (first ?? NO_TIME);
   }
   const bare = CLOCK_ALONE.exec(text);
   if (bare) {
@@ -78,23 +81,39 @@ export function readTimeCell(
 }
 
 /**
- * What a date with slashes or dashes says of the order of all: that the day or the month comes first, or
- * either; undefined for any other cell, and for a date that is the same both ways. No range: text.
+ * The orders in which a cell is a date with slashes or dashes; none for any other cell, and for a date that is
+ * the same whichever way it is read. No range: text.
  * @source common-practice
  */
-export function dateOrder(cell: string): 'day' | 'month' | 'either' | undefined {
-  const local = LOCAL.exec(cell.trim());
-  if (!local || local[2] === '.') return undefined;
-  const [first, second] = [Number(local[1]), Number(local[3])];
-  if (first > 12) return second > 12 ? undefined : 'day';
-  if (second > 12) return 'month';
-  return first === second ? undefined : 'either';
+export function dateOrders(cell: string): readonly DateOrder[] {
+  const dates = datesIn(cell.trim()) ?? {};
+  const orders = (['day', 'month', 'year'] as const).filter((order) => dates[order]);
+  return orders.length > 1 && apart(dates).length === 1 ? [] : orders;
 }
 
-function dayComesFirst(cell: string, mark: string, wanted: boolean | undefined) {
-  if (mark === '.' || wanted !== undefined) return mark === '.' || wanted;
-  const order = dateOrder(cell);
-  return order === 'either' ? undefined : order !== 'month';
+type Moment = Extract<ReadTime, { ok: true }>;
+type Dates = Readonly<Partial<Record<DateOrder, Moment>>>;
+
+/** The moments a date may mean, each once. */
+const apart = (dates: Dates): readonly Moment[] => [
+  ...new Map(Object.values(dates).map((moment) => [moment.seconds, moment])).values(),
+];
+
+/** What a date is in each order in which it is one; with dots the day stands first whatever the others do. */
+function datesIn(text: string): Dates | undefined {
+  const local = LOCAL.exec(text);
+  const short = YEAR_FIRST.exec(text);
+  if (!local && !short) return undefined;
+  const parts: Partial<Record<DateOrder, ReadTime>> = {};
+  if (local) {
+    const [, a, mark, b, end] = local;
+    const [year, time] = [`20${end}`.slice(-4), clock(local, 5)];
+    parts.day = dated(year, b, a, time, 0);
+    parts.month = mark === '.' ? parts.day : dated(year, a, b, time, 0);
+    if (mark === '.') parts.year = parts.day;
+  }
+  if (short) parts.year = dated(`20${short[1]}`, short[2], short[3], clock(short, 4), 0);
+  return Object.fromEntries(Object.entries(parts).filter(([, { ok }]) => ok));
 }
 
 /** Seconds after midnight from a match's hours, minutes, seconds and am/pm, the first at `at`. */

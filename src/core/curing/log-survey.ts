@@ -1,5 +1,6 @@
 import {
-  dateOrder,
+  type DateOrder,
+  dateOrders,
   readTemperatureCell,
   readTimeCell,
   type Scale,
@@ -28,9 +29,11 @@ export interface Survey {
   readonly style: TimeStyle;
   /** The columns that may hold the temperatures; more than one if headings do not settle it. */
   readonly columns: readonly LogColumn[];
-  /** Whether the day stands first, if one date of the file can be read in one way only. */
-  readonly dayFirst: boolean | undefined;
-  /** A date that is read two ways while `dayFirst` is open. */
+  /** What stands first in its dates, if only one order makes dates of them all. */
+  readonly order: DateOrder | undefined;
+  /** The orders that do, or, where none does, those that make a date of some. */
+  readonly orders: readonly DateOrder[];
+  /** A date that is read in more than one way while `order` is open. */
   readonly eitherWay: string | undefined;
   /** s of one unit of counted time, if the heading names it. */
   readonly elapsedUnit: number | undefined;
@@ -148,18 +151,21 @@ function findClock(rows: Rows, styles: readonly Counts[], time: number): number 
   return found < 0 ? undefined : found;
 }
 
-function orderOf(rows: Rows, column: number): Pick<Survey, 'dayFirst' | 'eitherWay'> {
-  const first: Partial<Record<'day' | 'month' | 'either', string>> = {};
-  for (const cells of rows) {
+function orderOf(rows: Rows, column: number): Pick<Survey, 'order' | 'orders' | 'eitherWay'> {
+  const dates = rows.flatMap((cells) => {
     const cell = (cells[column] ?? '').trim();
-    const order = dateOrder(cell);
-    if (order) first[order] ??= cell;
-  }
-  const { day, month, either } = first;
+    const orders = dateOrders(cell);
+    return orders.length > 0 ? [{ cell, orders }] : [];
+  });
+  if (dates.length === 0) return { order: undefined, orders: [], eitherWay: undefined };
+  const among = (['day', 'month', 'year'] as const).filter((order) =>
+    dates.some(({ orders }) => orders.includes(order)),
+  );
+  const fit = among.filter((order) => dates.every(({ orders }) => orders.includes(order)));
+  if (fit.length === 1) return { order: fit[0], orders: fit, eitherWay: undefined };
   // Dates that contradict each other settle nothing.
-  if ((day === undefined) !== (month === undefined))
-    return { dayFirst: day !== undefined, eitherWay: undefined };
-  return { dayFirst: undefined, eitherWay: either ?? day };
+  const open = dates.find(({ orders }) => orders.length > 1) ?? dates[0]!;
+  return { order: undefined, orders: fit.length > 0 ? fit : among, eitherWay: open.cell };
 }
 
 /** The time of a row as one text. No range: text. @source common-practice */

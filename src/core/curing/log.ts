@@ -1,5 +1,11 @@
 import type { TemperatureHistory } from './history.ts';
-import { type ReadTime, readTimeCell, type Scale, type TimeStyle } from './log-cells.ts';
+import {
+  type DateOrder,
+  type ReadTime,
+  readTimeCell,
+  type Scale,
+  type TimeStyle,
+} from './log-cells.ts';
 import { markRepeatedHour, putInOrder, type Reading, toHistory } from './log-order.ts';
 import { kelvinIn, type Survey, surveyLog, temperatureText, timeText } from './log-survey.ts';
 import { DAY, HOUR, ICE_POINT } from './units.ts';
@@ -58,7 +64,7 @@ const PLAUSIBLE = { min: ICE_POINT - 60, max: ICE_POINT + 120 } as const;
  * `rows` of text cells. What the file says of itself is found by surveyLog; `timeColumn`, `clockColumn`
  * (for a clock that stands apart from its date) and `temperatureColumn` count from 0 and overrule it.
  * `scale` of bare numbers (from the heading, else `otherwise`, else °C). Where the file leaves it open,
- * `dayFirst` settles dates such as 03/04/2026 and `elapsedUnit` is the s of one unit of a counted time;
+ * `order` settles dates such as 03/04/2026 and 26/05/20, and `elapsedUnit` is the s of one unit of a counted time;
  * without an answer nothing is read. Clock times without a date roll over midnight; rows out of order
  * are put in order. Every row is either a reading or a problem that says so: nothing is dropped without
  * a row number. No range: bookkeeping.
@@ -72,7 +78,7 @@ export function readTemperatureLog(of: {
   readonly temperatureColumn?: number;
   readonly scale?: Scale;
   readonly otherwise?: Scale;
-  readonly dayFirst?: boolean;
+  readonly order?: DateOrder;
   readonly elapsedUnit?: number;
 }): TemperatureLog {
   const { rows } = of;
@@ -80,7 +86,9 @@ export function readTemperatureLog(of: {
   const { timeColumn, clockColumn, style, columns } = survey;
   const column =
     of.temperatureColumn ?? (columns.length === 1 ? columns[0]!.at : undefined) ?? NO_COLUMN;
-  const dayFirst = survey.dayFirst ?? of.dayFirst;
+  // An answer about the dates of a text that was there before is none.
+  const told = survey.orders.find((order) => order === of.order);
+  const order = survey.order ?? told;
   const elapsedUnit = survey.elapsedUnit ?? of.elapsedUnit;
   const scale = of.scale ?? survey.scale(column) ?? of.otherwise ?? 'celsius';
   const open: LogQuestion[] = [];
@@ -91,7 +99,7 @@ export function readTemperatureLog(of: {
   }
   const answered = {
     column: column !== NO_COLUMN,
-    order: dayFirst !== undefined,
+    order: order !== undefined,
     unit: elapsedUnit !== undefined,
   };
   const waits = open.some((question) => !answered[question]);
@@ -100,7 +108,7 @@ export function readTemperatureLog(of: {
     return { history: undefined, rows: [], begins: 0, problems: [], bare: false, ...about };
 
   const how = {
-    ...(dayFirst === undefined ? {} : { dayFirst }),
+    ...(order === undefined ? {} : { order }),
     ...(elapsedUnit === undefined ? {} : { elapsedUnit }),
   };
   const problems: LogProblem[] = [];

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import type { LogQuestion, TemperatureLog } from '../../core/curing/log.ts';
+import type { DateOrder } from '../../core/curing/log-cells.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { rowsInWords } from './log-words.ts';
 import type { Answers } from './logger-file.ts';
@@ -26,7 +27,7 @@ export function LogQuestions({
   readonly reader: string;
   readonly onAnswer: (answers: Answers) => void;
 }) {
-  const { columns, eitherWay } = log.survey;
+  const { columns, orders, eitherWay } = log.survey;
   const asked: Readonly<Record<LogQuestion, () => JSX.Element>> = {
     column: () => (
       <Choice
@@ -42,12 +43,9 @@ export function LogQuestions({
     order: () => (
       <Choice
         label={`Dates such as ${eitherWay}:`}
-        value={answers.dayFirst === undefined ? '' : answers.dayFirst ? 'day' : 'month'}
-        options={[
-          ['day', 'day first'],
-          ['month', 'month first'],
-        ]}
-        onPick={(first) => onAnswer({ ...answers, dayFirst: first === 'day' })}
+        value={orders.find((order) => order === answers.order) ?? ''}
+        options={orders.map((order) => [order, `${order} first`])}
+        onPick={(order) => onAnswer({ ...answers, order: order as DateOrder })}
       />
     ),
     unit: () => (

@@ -3,7 +3,7 @@ import { LIMITS } from '../../bench/records/limits.ts';
 import type { CureLog } from '../../bench/records/record.ts';
 import { temperatureAt } from '../../core/curing/history.ts';
 import { readTemperatureLog, type TemperatureLog } from '../../core/curing/log.ts';
-import type { Scale } from '../../core/curing/log-cells.ts';
+import type { DateOrder, Scale } from '../../core/curing/log-cells.ts';
 import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
 import { celsius, DAY, HOUR } from '../../core/curing/units.ts';
@@ -21,7 +21,8 @@ const MOST_KEPT = 290;
 export interface Answers {
   /** The column of the temperatures, counted from 0. */
   readonly column?: number;
-  readonly dayFirst?: boolean;
+  /** What stands first in a date. */
+  readonly order?: DateOrder;
   /** s of one unit of a counted time. */
   readonly unit?: number;
   /** The scale of numbers without a unit, whatever a heading says. */
@@ -60,12 +61,12 @@ export async function readLoggerText(text: string, how: How): Promise<Temperatur
     const more = table.survey.readable - best.survey.readable;
     return more > 0 || (more === 0 && table.survey.width < best.survey.width) ? table : best;
   });
-  const { column, dayFirst, unit, scale, otherwise } = how;
+  const { column, order, unit, scale, otherwise } = how;
   return readTemperatureLog({
     rows,
     otherwise,
     ...(scale && { scale }),
-    ...(dayFirst !== undefined && { dayFirst }),
+    ...(order && { order }),
     ...(unit !== undefined && { elapsedUnit: unit }),
     // An answer about the columns of a text that was there before is none.
     ...(column !== undefined &&

@@ -37,8 +37,8 @@ describe('times in a logger’s file', () => {
   test('twelve may be a month as well as a day', () => {
     expect(readTimeCell('12/05/2026', {})).toEqual({ ok: false, code: 'ambiguous-date' });
     expect(readTimeCell('05/12/2026', {})).toEqual({ ok: false, code: 'ambiguous-date' });
-    expect(seconds('12/05/2026', { dayFirst: true })).toBe(Date.UTC(2026, 4, 12) / 1000);
-    expect(seconds('12/05/2026', { dayFirst: false })).toBe(Date.UTC(2026, 11, 5) / 1000);
+    expect(seconds('12/05/2026', { order: 'day' })).toBe(Date.UTC(2026, 4, 12) / 1000);
+    expect(seconds('12/05/2026', { order: 'month' })).toBe(Date.UTC(2026, 11, 5) / 1000);
     expect(seconds('13/05/2026')).toBe(Date.UTC(2026, 4, 13) / 1000);
     expect(seconds('05/13/2026')).toBe(Date.UTC(2026, 4, 13) / 1000);
   });

@@ -97,7 +97,7 @@ describe('temperature logs', () => {
     const rows = split('03/04/2026 08:00;12\n04/04/2026 08:00;12');
     const waits = readTemperatureLog({ rows });
     expect(waits).toMatchObject({ history: undefined, waits: true, open: ['order'], problems: [] });
-    expect(readTemperatureLog({ rows, dayFirst: true }).history?.times).toEqual([0, 86400]);
+    expect(readTemperatureLog({ rows, order: 'day' }).history?.times).toEqual([0, 86400]);
     const settled = readTemperatureLog({ rows: [...rows, ['13/04/2026 08:00', '12']] });
     expect(settled).toMatchObject({ waits: false, open: [] });
     expect(settled.history?.times).toEqual([0, 86400, 10 * 86400]);
@@ -189,7 +189,7 @@ describe('temperature logs', () => {
           rows,
           timeColumn: 0,
           temperatureColumn: 1,
-          dayFirst: true,
+          order: 'day',
           elapsedUnit: 3600,
         });
         const dropped = new Set(log.problems.filter((p) => !p.used).map((p) => p.row));
@@ -237,6 +237,18 @@ describe('cells', () => {
   });
 
   test.each([
+    ['26/05/20', '2020-05-26', '2026-05-20'],
+    ['26/05/08 10:00', '2008-05-26T10:00Z', '2026-05-08T10:00Z'],
+    ['31/12/29', '2029-12-31', '2031-12-29'],
+  ])('a year of two digits may stand last or first: %j', (cell, dayFirst, yearFirst) => {
+    const at = (date: string) => ({ ok: true, seconds: Date.parse(date) / 1000 });
+    expect(readTimeCell(cell, {})).toEqual({ ok: false, code: 'ambiguous-date' });
+    expect(readTimeCell(cell, { order: 'day' })).toMatchObject(at(dayFirst));
+    expect(readTimeCell(cell, { order: 'year' })).toMatchObject(at(yearFirst));
+    expect(readTimeCell(cell, { order: 'month' })).toEqual({ ok: false, code: 'no-time' });
+  });
+
+  test.each([
     '2026-04-31',
     '2026-04/03',
     '25:00',
@@ -245,7 +257,7 @@ describe('cells', () => {
     'now',
     '',
     '26-05-08',
-    '26/05/08',
+    '26/13/08',
   ])('does not read %j as a time', (cell) => {
     expect(readTimeCell(cell, {})).toEqual({ ok: false, code: 'no-time' });
   });
