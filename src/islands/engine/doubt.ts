@@ -43,7 +43,7 @@ interface Doubt {
   }[];
   readonly work: (x: readonly number[]) => unknown;
   /** What the worksheet is given then. */
-  readonly values: (x: readonly number[]) => object;
+  readonly values: (x: readonly number[]) => Parameters<AnyWorksheet['judge']>[1];
 }
 
 export function doubtOf(sheet: AnyWorksheet, reading: Reading): Doubt {
