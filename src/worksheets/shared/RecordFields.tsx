@@ -11,7 +11,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { useTyping } from '../../islands/hooks.ts';
 import { ChoiceInput } from '../../islands/parts/ChoiceInput.tsx';
 import { NumberInput } from '../../islands/parts/NumberInput.tsx';
-import { BY_STAGE, RECORD_FIELDS, RECORD_SHEET } from './record-fields.ts';
+import { BY_STAGE, RECORD_FIELDS, RECORD_SHEET, scaleOf } from './record-fields.ts';
 
 const ALL = Object.keys(RECORD_FIELDS) as ReadingName[];
 const EMPTY: Entry = { t: '' };
@@ -19,7 +19,10 @@ const EMPTY: Entry = { t: '' };
 /** What a record holds, as the fields read it: an empty field is empty, never an example. */
 export function readRecord({ readings }: BatchRecord, say: Say) {
   const entries = Object.fromEntries(
-    ALL.map((name) => [`record.${name}`, { ...EMPTY, ...readings[name] }]),
+    ALL.map((name) => {
+      const entry = readings[name];
+      return [`record.${name}`, { ...EMPTY, ...scaleOf(name, entry, say.system), ...entry }];
+    }),
   );
   return readWorksheet(RECORD_SHEET, entries, {}, say).fields;
 }

@@ -10,6 +10,7 @@ import { number } from '../../islands/fields.ts';
 import { useTyping } from '../../islands/hooks.ts';
 import { NumberInput } from '../../islands/parts/NumberInput.tsx';
 import { writeReading } from './RecordFields.tsx';
+import { SCALE } from './record-fields.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
 import { foamByWeight, foamWeighed } from './run-weighings.ts';
@@ -44,7 +45,8 @@ interface Props {
 
 /** One of the weighings that are no reading of the record but give one. */
 const read = (name: keyof typeof SHEET.fields, entry: Entry, say: Say) =>
-  readWorksheet(SHEET, { [`run.${name}`]: entry }, {}, say).fields[name] as NumberReading;
+  readWorksheet(SHEET, { [`run.${name}`]: { ...SCALE[entry.s ?? say.system], ...entry } }, {}, say)
+    .fields[name] as NumberReading;
 
 function Weighing({
   id,

@@ -10,6 +10,7 @@ import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { FoamByWeight, FoamWeight } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
+import { SCALE } from './record-fields.ts';
 import { foamWanted } from './run-base.ts';
 import { placedDoubt } from './run-doubt.ts';
 import { formsPlanned, type StepProps } from './run-plan.ts';
@@ -62,10 +63,17 @@ function Amount({
   );
 }
 
+/** Which ± a weighing is taken to have, and where another is typed. */
+function scaleWords(say: Say): string {
+  const { p, pu } = SCALE[say.system];
+  return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. Is your scale coarser? Type its ± beside the number: at least the step it shows.`;
+}
+
 function BaseMix({ editor, plan, say }: StepProps) {
   return (
     <>
       <p>Water first, cement into it, until no lump is left.</p>
+      <p class="note">{scaleWords(say)}</p>
       <Amount editor={editor} name="water" planned={plan?.water} say={say} />
       <Amount editor={editor} name="cement" planned={plan?.cement} say={say} />
       {(plan?.sand ?? 0) > 0 && (

@@ -106,9 +106,9 @@ export const RECORD_FIELDS = {
   bendAge: other('time', 'bendAge', DAYS, { example: '3 d' }),
 } as const satisfies Readonly<Record<ReadingName, NumberField | ChoiceField>>;
 
-/** The ± a weighing has until one is typed: that of a scale of the system it was typed in; none for other fields. */
+/** The ± of a weighing beside which none was typed: that of a scale of the system it was typed in. */
 export const scaleOf = (name: ReadingName, entry: Entry | undefined, system: System) =>
-  RECORD_FIELDS[name].type === 'number' && RECORD_FIELDS[name].kind === 'mass'
+  entry?.p === undefined && 'kind' in RECORD_FIELDS[name] && RECORD_FIELDS[name].kind === 'mass'
     ? SCALE[entry?.s ?? system]
     : {};
 

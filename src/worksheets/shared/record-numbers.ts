@@ -9,7 +9,7 @@ import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import { type Doubts, judgeBatch, type Verdict } from '../../core/records/verdict.ts';
 import { cementDensityOf } from './cement-density.ts';
-import { RECORD_FIELDS } from './record-fields.ts';
+import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
 
 const NEEDED = [
   'cement',
@@ -26,7 +26,8 @@ const WEIGHED = [...NEEDED, 'sand', 'foamAdded', 'baseAdded', 'placed', 'leftOve
 function plusMinus(record: BatchRecord, name: ReadingName): number {
   const field = RECORD_FIELDS[name];
   if (field.type !== 'number' || !('plusMinus' in field) || !field.plusMinus) return 0;
-  const entry = record.readings[name];
+  const own = record.readings[name];
+  const entry = own && { ...scaleOf(name, own, 'metric'), ...own };
   const unit = entry?.pu ?? entry?.u;
   // A file may bring a ± in a unit of something else, which its field refuses.
   const typed =
