@@ -56,7 +56,7 @@ export const stripFields = {
   }),
   stress: number('stress', {
     label: 'What handling asks of it',
-    help: 'Its tension as it comes out of the form, with the form’s pull or a factor on its weight: “Will it bear being moved like this?” gives it where that is what happens to it. Drawn off the form first: the tension of a free part, typed.',
+    help: 'Its tension as it comes out of the form, the form’s pull or a factor in it: from “Will it bear being moved like this?”. Drawn off the form first: type that of a part carried.',
     example: '57.1 kPa',
     min: '0.01 kPa',
     max: '20 MPa',
