@@ -27,6 +27,11 @@ test('a report of ACI has a point before its part and a hyphen before its year',
   expect(name('aci-229r-99')).toMatch(/^ACI 229R-99/);
 });
 
+test('no link in the list of sources holds a formula: it would break over lines as a link', () => {
+  const names = [...linkNames.values()];
+  expect(names.filter((name) => /[=[\]^ⁿ]|ln\(/.test(name))).toEqual([]);
+});
+
 test('no two links in the list of sources are called alike, and none says its name twice', () => {
   const names = [...linkNames.values()];
   expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
