@@ -53,11 +53,9 @@ const plain = (text: string) => text.toLowerCase().replaceAll(',', '');
 const ACIDITY = /(?<=pH [^;]*)\d[\d.]*/g;
 const count = (text: string, of: RegExp) => text.match(of)?.length ?? 0;
 
-/** Metric by design, in both systems: viscosity has no US unit in use, and waters are told as their test sheets tell them. */
+/** Metric by design, in both systems: viscosity has no US unit in use. */
 const METRIC_IN_BOTH: Readonly<Record<string, string>> = {
   glycerol: 'mPa·s',
-  'set-faster': 'mg/L',
-  'blend-waters': 'mg/L CaCO₃',
 };
 
 describe.each(sheets.filter(({ figure }) => figure).map((sheet) => [sheet.id, sheet] as const))(

@@ -25,6 +25,9 @@ interface Props {
 
 const TONES = ['water', 'foam', 'sand', 'cement', 'bar'] as const;
 
+/** Grains to the gallon are few: a tenth of one counts. */
+const inWords = (value: number) => String(Number(value.toFixed(value < 30 ? 1 : 0)));
+
 const named = (name: string | undefined, unit: string) => (name ? `${name}, ${unit}` : unit);
 
 /** A slider for two waters, a triangle for three, a bar for more. */
@@ -71,7 +74,7 @@ function TwoWaters({ parts, target, name, unit, pH }: Props) {
   return (
     <>
       <Plot
-        words={`From ${first.value.toFixed(0)} with none of the ${second.name} to ${second.value.toFixed(0)} with nothing else; wanted ${target.toFixed(0)}\u00a0${unit}, at ${share.toFixed(0)}\u00a0%.`}
+        words={`From ${inWords(first.value)} with none of the ${second.name} to ${inWords(second.value)} with nothing else; wanted ${inWords(target)}\u00a0${unit}, at ${share.toFixed(0)}\u00a0%.`}
         caption="A straight line: what is conserved blends by volume."
         x={[0, 100]}
         y={[0, Math.max(first.value, second.value, 1)]}
@@ -80,7 +83,7 @@ function TwoWaters({ parts, target, name, unit, pH }: Props) {
       >
         {(axes) => (
           <>
-            <Level axes={axes} y={target} label={`wanted ${target.toFixed(0)}`} />
+            <Level axes={axes} y={target} label={`wanted ${inWords(target)}`} />
             <Curve axes={axes} points={steps.map((percent): Point => [percent, at(percent)])} />
             <Dot
               axes={axes}
@@ -151,7 +154,7 @@ function Triangle({ parts, target, name, unit }: Omit<Props, 'pH'>) {
   const words = parts
     .map(
       ({ name, value, fraction }) =>
-        `${name} ${value.toFixed(0)}: ${(100 * fraction).toFixed(0)}\u00a0%`,
+        `${name} ${inWords(value)}: ${(100 * fraction).toFixed(0)}\u00a0%`,
     )
     .join(', ');
   return (
@@ -159,7 +162,7 @@ function Triangle({ parts, target, name, unit }: Omit<Props, 'pH'>) {
       <svg
         viewBox="0 0 420 275"
         role="img"
-        aria-label={`Blend of three waters for ${what} ${target.toFixed(0)}: ${words}.`}
+        aria-label={`Blend of three waters for ${what} ${inWords(target)}: ${words}.`}
       >
         <path class="class-a" d={`M${CORNERS.map((corner) => corner.join(' ')).join('L')}Z`} />
         <path class="axis" d={`M${CORNERS.map((corner) => corner.join(' ')).join('L')}Z`} />
@@ -168,17 +171,17 @@ function Triangle({ parts, target, name, unit }: Omit<Props, 'pH'>) {
         {parts.map(({ name, value }, i) => (
           <text
             class="strong"
-            x={CORNERS[i]![0]}
+            x={[2, 418, CORNERS[2][0]][i]}
             y={CORNERS[i]![1] + (i === 2 ? -10 : 24)}
-            text-anchor="middle"
+            text-anchor={['start', 'end', 'middle'][i] as 'middle'}
           >
-            {name} {value.toFixed(0)}
+            {name} {inWords(value)}
           </text>
         ))}
       </svg>
       <figcaption>
         Each corner is one water alone, with its {what}. Every point of the broken line is a blend
-        of {target.toFixed(0)}; the dot is the one that uses most of the first water.
+        of {inWords(target)}; the dot is the one that uses most of the first water.
       </figcaption>
     </figure>
   );

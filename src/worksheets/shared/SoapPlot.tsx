@@ -49,7 +49,8 @@ export function SoapPlot({
   ];
   /** Two names side by side would print over each other: one goes a line down. */
   const close = Math.abs(water - soft) < 0.35 * END;
-  const said = (hardness: number) => say(hardness, 'hardness', { units: HARDNESS, significant: 2 });
+  const said = (hardness: number) =>
+    say(hardness, 'hardness', { units: HARDNESS, plain: true, significant: 3 });
   const words = (hardness: number) =>
     `at ${said(hardness)}, ${share(hardness, 'stoichiometric').toFixed(0)}\u00a0%`;
   return (

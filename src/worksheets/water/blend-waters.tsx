@@ -1,5 +1,6 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import { blendOf, blendToTarget, blendWaters } from '../../core/water/blend.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
@@ -167,10 +168,11 @@ export default worksheet({
       },
     },
   ],
-  figure: ({ values: v, result: r }) => {
+  figure: ({ values: v, result: r, say }) => {
     const { pHOf } = r;
-    const shown = (value: number) =>
-      v.of === 'hardness' ? toUnit(value, 'hardness', 'mg/L CaCO3') : value * 1000;
+    const kind = v.of === 'hardness' ? 'hardness' : 'concentration';
+    const unit = kind === 'hardness' ? HARDNESS[say.system] : 'mg/L';
+    const shown = (value: number) => toUnit(value, kind, unit);
     return (
       <BlendFigure
         parts={r.names.map((name, i) => ({
@@ -179,7 +181,8 @@ export default worksheet({
           fraction: r.fractions[i]!,
         }))}
         target={shown(r.target)}
-        {...(v.of === 'hardness' ? { name: 'hardness', unit: 'mg/L CaCO₃' } : { unit: 'mg/L' })}
+        name={kind === 'hardness' ? kind : undefined}
+        unit={unitOf(kind, unit).symbol}
         pH={pHOf && ((share) => pHOf([1 - share, share]))}
       />
     );

@@ -1,4 +1,5 @@
-import { toUnit } from '../../core/quantity/convert.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { hardnessParts as partsOf } from '../../core/water/hardness.ts';
 import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
@@ -21,6 +22,8 @@ import {
   waterOf,
 } from '../shared/water-fields.ts';
 
+/** The scale of the picture reaches to this, mol/m³. */
+const LEAST_DRAWN = fromUnit(50, 'hardness', 'mg/L CaCO3');
 /** Less than this share taken out is not worth the fuel. Common practice, no source. */
 const WORTH_IT = 0.3;
 /** What one person lifts with its pot, m³. A choice: no source draws this line. */
@@ -143,24 +146,27 @@ export default worksheet({
         `The textbook’s sum, which takes all the carbonate hardness for gone: ${say(r.textbook, 'hardness', { units: HARDNESS, significant: 2 })}.`,
     },
   ],
-  figure: ({ result: { raw, water, perVolume } }) => {
-    const mg = (molal: number) => toUnit(molal * perVolume, 'hardness', 'mg/L CaCO3');
+  figure: ({ result: { raw, water, perVolume }, say }) => {
+    const unit = HARDNESS[say.system];
+    const { symbol } = unitOf('hardness', unit);
+    const part = (name: string, molal: number, tone: 'water' | 'sand') => {
+      const amount = toUnit(molal * perVolume, 'hardness', unit);
+      // Grains to the gallon are few: a tenth of one counts.
+      return { label: `${name} ${amount.toFixed(say.system === 'us' ? 1 : 0)}`, amount, tone };
+    };
     const row = (name: string, calcium: number, magnesium: number) => ({
       name,
-      parts: [
-        { label: `Ca ${mg(calcium).toFixed(0)}`, amount: mg(calcium), tone: 'water' as const },
-        { label: `Mg ${mg(magnesium).toFixed(0)}`, amount: mg(magnesium), tone: 'sand' as const },
-      ],
+      parts: [part('Ca', calcium, 'water'), part('Mg', magnesium, 'sand')],
     });
     return (
       <IonBars
-        title="Hardness before and after boiling, mg/L as calcium carbonate"
-        caption="mg/L as CaCO₃. Boiling takes calcium, as far as there is bicarbonate to go with it."
+        title={`Hardness before and after boiling, ${symbol}`}
+        caption={`In ${symbol}. Boiling takes calcium, as far as there is bicarbonate to go with it.`}
         rows={[
           row('Before', raw.calcium, raw.magnesium),
           row('Boiled, cooled and settled', water.calcium, water.magnesium),
         ]}
-        atLeast={50}
+        atLeast={toUnit(LEAST_DRAWN, 'hardness', unit)}
       />
     );
   },

@@ -1,18 +1,20 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import { besideCementWater, calciumChlorideEquivalent } from '../../core/water/set-effect.ts';
 import { LIME_SODA_DEMAND } from '../../core/water/soften/lime-soda.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { waterCement } from '../mix/recipe-fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { HARDNESS, PERCENT } from '../shared/amounts.ts';
 import { alkalinity, hardness } from '../shared/water-fields.ts';
 
 /** kg/m³ of calcium or magnesium bicarbonate said to be tolerable. @source pca-tolerable-salts */
 const TOLERABLE_BICARBONATE = 0.4;
 /** Less than this share of the usual dose nobody sees. Common practice, no source. */
 const UNSEEN = 0.1;
-const END = 800;
+/** mol/m³: 800 mg/L as CaCO₃, as far as “extremely hard” and a little beyond. */
+const END = fromUnit(800, 'hardness', 'mg/L CaCO3');
 
 export default worksheet({
   id: 'set-faster',
@@ -100,31 +102,31 @@ export default worksheet({
         `${say(r.warmth, 'temperatureDifference', { significant: 1 })} warmer, so the set is ${say(1 - r.setFactor, 'ratio', { units: PERCENT, significant: 2 })} shorter.`,
     },
   ],
-  figure: ({ values: v, result: r }) => {
-    const mg = toUnit(v.hardness, 'hardness', 'mg/L CaCO3');
-    const end = Math.max(END, mg);
-    const share = (at: number) =>
-      100 *
-      calciumChlorideEquivalent({
-        hardness: fromUnit(at, 'hardness', 'mg/L CaCO3'),
-        waterCement: v.waterCement,
-      }).shareOfCement;
+  figure: ({ values: v, result: r, say }) => {
+    const unit = HARDNESS[say.system];
+    const shown = (hardness: number) => toUnit(hardness, 'hardness', unit);
+    const end = Math.max(END, v.hardness);
+    const share = (hardness: number) =>
+      100 * calciumChlorideEquivalent({ hardness, waterCement: v.waterCement }).shareOfCement;
     const limit = 100 * CHLORIDE_LIMIT;
     return (
       <Plot
-        words={`At ${mg.toFixed(0)}\u00a0mg/L the hardness would be ${(100 * r.shareOfCement).toFixed(3)}\u00a0% of the cement as calcium chloride; the usual greatest dose of CaCl₂ is ${limit}\u00a0%, half of that ${limit / 2}\u00a0%.`}
+        words={`At ${say(v.hardness, 'hardness', { units: HARDNESS })} the hardness would be ${(100 * r.shareOfCement).toFixed(3)}\u00a0% of the cement as calcium chloride; the usual greatest dose of CaCl₂ is ${limit}\u00a0%, half of that ${limit / 2}\u00a0%.`}
         caption="Hardness as if it were calcium chloride, in per cent of the cement, on the scale of a dose."
-        x={[0, end]}
+        x={[0, shown(end)]}
         y={[0, Math.max(limit * 1.15, share(end))]}
-        xLabel="hardness, mg/L as CaCO₃"
+        xLabel={`hardness, ${unitOf('hardness', unit).symbol}`}
         yLabel="% of cement"
       >
         {(axes) => (
           <>
             <Level axes={axes} y={limit} label="usual greatest dose of CaCl₂" />
             <Level axes={axes} y={limit / 2} label="half of that" />
-            <Curve axes={axes} points={[0, end / 2, end].map((at): Point => [at, share(at)])} />
-            <Dot axes={axes} at={[mg, 100 * r.shareOfCement]} label="yours" />
+            <Curve
+              axes={axes}
+              points={[0, end / 2, end].map((at): Point => [shown(at), share(at)])}
+            />
+            <Dot axes={axes} at={[shown(v.hardness), 100 * r.shareOfCement]} label="yours" />
           </>
         )}
       </Plot>

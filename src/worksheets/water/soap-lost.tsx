@@ -124,7 +124,8 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const share = say(r.yours.byNumber.share, 'ratio', { units: PERCENT, significant: 2 });
-    const hard = (si: number) => say(si, 'hardness', { units: HARDNESS, significant: 2 });
+    const hard = (si: number) =>
+      say(si, 'hardness', { units: HARDNESS, plain: true, significant: 3 });
     const use =
       v.soft < v.hardness / 2 && r.rain.byNumber.share < GREAT_LOSS
         ? `Use the soft water (${hard(v.soft)})`
