@@ -157,7 +157,7 @@ describe.concurrent('one batch', () => {
       ['foamDensity', '80'],
     ])
       await fill(page, `record-${name}`, value!);
-    await expect.poll(() => page.locator('[data-outcome]').innerText()).toMatch(/9[0-9] ± \d\s%/);
+    await expect.poll(() => page.locator('[data-outcome]').innerText()).toMatch(/9[0-9]\s±\s\d\s%/);
     await settled(page);
     await page.reload();
     await page.locator('.record').waitFor();

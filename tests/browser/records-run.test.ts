@@ -338,7 +338,7 @@ describe.concurrent('from the bench', () => {
     const field = page.locator('.field', { has: page.locator('#pieces-settling') });
     await expect.poll(() => page.locator('#pieces-settling').inputValue()).toBe('3');
     const offer = field.getByRole('button', { name: /from 6 invented batches/ });
-    const [, shown, spread] = /(\S+) ± (\S+)\s%/.exec(await offer.innerText()) ?? [];
+    const [, shown, spread] = /(\S+)\s±\s(\S+)\s%/.exec(await offer.innerText()) ?? [];
     expect(Number(spread)).toBeGreaterThan(0);
     await offer.click();
     await expect.poll(() => page.locator('#pieces-settling').inputValue()).toBe(shown);

@@ -8,6 +8,11 @@ test.each([
   ['(1.26 in), 2 in³, 7 d at 12 mph', '(1.26\u00a0in), 2\u00a0in³, 7\u00a0d at 12\u00a0mph'],
   ['3 in one, 2 days, 100 kB', '3 in one, 2 days, 100\u00a0kB'],
   ['50 × 50 × 300 mm', '50\u00a0×\u00a050\u00a0×\u00a0300\u00a0mm'],
+  ['asks for 487 ± 40 kg/m³', 'asks for 487\u00a0±\u00a040\u00a0kg/m³'],
+  ['of 80 % ± 3 %', 'of 80\u00a0%\u00a0±\u00a03\u00a0%'],
+  ['known to ± <b>5 g</b>', 'known to ±\u00a0<b>5\u00a0g</b>'],
+  ['has a ± of its own', 'has a ± of its own'],
+  ['<b>311 mg/L CaCO₃</b>', '<b>311\u00a0mg/L\u00a0CaCO₃</b>'],
   ['<i title="5 mm">1 mm</i>', '<i title="5 mm">1\u00a0mm</i>'],
   ['<textarea>5 min</textarea><code>22 lb</code>', '<textarea>5 min</textarea><code>22 lb</code>'],
 ])('%s', (html, kept) => {

@@ -187,14 +187,14 @@ test('a note puts the lesson beside what the worksheet estimates', () => {
   const { slow, fast } = (strip.result as ReturnType<typeof stripWindow.work>).pace;
   const days = (s: number) => say(s, 'time', { units: { metric: 'd', us: 'd' }, significant: 2 });
   const told = strip.note.words({ v: 2 * 86_400, pm: 43_200 });
-  expect(told).toContain('at an age of 2.0\u00a0d ± 0.50\u00a0d');
+  expect(told).toContain('at an age of 2.0\u00a0d\u00a0±\u00a00.50\u00a0d');
   expect(told).toContain(
     `${days((2 * 86_400) / fast)} to ${days((2 * 86_400) / slow)} after casting`,
   );
   const { note, result } = noteOf(strengthTime as AnyWorksheet);
   const { low, high } = (result as ReturnType<typeof strengthTime.work>).at28;
   const middle = say(1.5 * Math.sqrt(low * high), 'stress', { significant: 2 });
-  expect(note.words({ v: 1.5, pm: 0.4 })).toContain(`1.50 ± 0.40 times`);
+  expect(note.words({ v: 1.5, pm: 0.4 })).toContain(`1.50\u00a0±\u00a00.40 times`);
   expect(note.words({ v: 1.5, pm: 0.4 })).toContain(`that is ${middle} at 28`);
 });
 

@@ -8,6 +8,12 @@ const AMOUNT = new RegExp(`(\\d) (?=${UNIT}(?![A-Za-zÀ-ÿ]))`, 'g');
 /** A number and what it is multiplied by, with the sign between: 50 × 50, 3 × 10⁻¹⁰. */
 const PRODUCT = /(\d) × (?=\d)/g;
 
+/** A number and its ±, typed or in a tag of its own: 487 ± 40, 3 % ± 2 %, to ± 5. */
+const PLUS_MINUS = /(?:([\d%]) )?± (?=\d|$)/g;
+
+/** What a unit counts, behind a space of its own. */
+const COUNTED = /mg\/L (?=CaCO₃)/g;
+
 /** What may hold text that is no prose: it stays as it was written. */
 const PARTS = /<(script|style|textarea|pre|code|option|title|svg)\b[\s\S]*?<\/\1>|<[^>]*>|[^<]+/g;
 
@@ -16,5 +22,9 @@ export const keptTogether = (html: string): string =>
   html.replace(PARTS, (part) =>
     part.startsWith('<')
       ? part
-      : part.replace(AMOUNT, '$1\u00a0').replace(PRODUCT, '$1\u00a0×\u00a0'),
+      : part
+          .replace(AMOUNT, '$1\u00a0')
+          .replace(PRODUCT, '$1\u00a0×\u00a0')
+          .replace(PLUS_MINUS, (_, before) => `${before ? `${before}\u00a0` : ''}±\u00a0`)
+          .replace(COUNTED, 'mg/L\u00a0'),
   );

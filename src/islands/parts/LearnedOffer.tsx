@@ -17,7 +17,7 @@ function LearnedOffer({ id, name, reading, system, onTake }: OfferProps) {
   const how = { uncertainty: pm };
   const value = formatQuantity(v, field.kind, unit, how);
   const spread = formatQuantity(pm, field.kind, unit, how).number;
-  const words = `${value.number} ± ${spread}${value.unit && `\u00a0${value.unit}`} from ${n} ${summary.invented ? 'invented ' : ''}${n === 1 ? 'batch' : 'batches'}`;
+  const words = `${value.number}\u00a0±\u00a0${spread}${value.unit && `\u00a0${value.unit}`} from ${n} ${summary.invented ? 'invented ' : ''}${n === 1 ? 'batch' : 'batches'}`;
   // What is filled in is what is read here, to the last digit.
   const text = asTyped(value.number) ?? formatPlain(v, field.kind, unit, 4);
   if (reading.origin === 'yours' && reading.text === text)

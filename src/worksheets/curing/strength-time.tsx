@@ -222,7 +222,7 @@ export default worksheet({
         <LearnedNote
           name="strength.ratio"
           words={({ v: ratio, pm }) =>
-            `crushed at ${ratio.toFixed(2)} ± ${pm.toFixed(2)} times the middle of the published band; of this one that is ${say(ratio * Math.sqrt(r.at28.low * r.at28.high), 'stress', { units: MPA, significant: 2 })} at 28\u00a0d.`
+            `crushed at ${ratio.toFixed(2)}\u00a0±\u00a0${pm.toFixed(2)} times the middle of the published band; of this one that is ${say(ratio * Math.sqrt(r.at28.low * r.at28.high), 'stress', { units: MPA, significant: 2 })} at 28\u00a0d.`
           }
         />
       )}

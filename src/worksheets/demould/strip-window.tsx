@@ -200,7 +200,7 @@ export default worksheet({
         <LearnedNote
           name="strip.age"
           words={({ v, pm }) =>
-            `out clean at an age of ${days(v)} ± ${days(pm)} at 20\u00a0°C (68\u00a0°F), so here ${days(v / result.pace.fast)} to ${days(v / result.pace.slow)} after casting. The tests decide.`
+            `out clean at an age of ${days(v)}\u00a0±\u00a0${days(pm)} at 20\u00a0°C (68\u00a0°F), so here ${days(v / result.pace.fast)} to ${days(v / result.pace.slow)} after casting. The tests decide.`
           }
         />
       </>

@@ -147,7 +147,7 @@ export default worksheet({
             : []),
           ...(weighed.spread.plusMinus
             ? [
-                `From their scatter alone the mean lies within ± ${say(weighed.spread.plusMinus / weighed.volume, 'density', { units: FOAM_UNITS, significant: 2 })} 95 times in 100. What the scale or the vessel’s volume has wrong, no number of weighings shows.`,
+                `From their scatter alone the mean lies within\u00a0±\u00a0${say(weighed.spread.plusMinus / weighed.volume, 'density', { units: FOAM_UNITS, significant: 2 })} 95 times in 100. What the scale or the vessel’s volume has wrong, no number of weighings shows.`,
               ]
             : []),
           `Weighed in air, as everything at the bench is. The air inside the bubbles weighs nothing on your scale because the air outside bears it up; counted, the foam would be ${say(weighed.foam.inVacuum, 'density', { units: FOAM_UNITS })}.`,

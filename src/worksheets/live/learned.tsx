@@ -84,7 +84,7 @@ export default function LearnedFromBatches() {
               `${of(prior.mean)} ${unit}`,
               none
                 ? '—'
-                : `${of(learned.estimate)} ± ${of(learned.plusMinus).replace('+', '')} ${unit}`,
+                : `${of(learned.estimate)}\u00a0±\u00a0${of(learned.plusMinus).replace('+', '')} ${unit}`,
               none ? '—' : `${of(learned.next.low)} to ${of(learned.next.high)} ${unit}`,
               none ? 'none yet' : `${learned.count}${learned.count < 4 ? ', few' : ''}`,
             ].map(together),

@@ -209,7 +209,7 @@ export default worksheet({
           title="What each reading alone does to the wet density"
           bars={ranked.map((bar) => ({
             ...bar,
-            text: `± ${say(bar.size, 'density', { units: DENSITY, significant: 2 })}`,
+            text: `±\u00a0${say(bar.size, 'density', { units: DENSITY, significant: 2 })}`,
           }))}
         />
       </>

@@ -140,7 +140,7 @@ function judged(landed: readonly Landed[]): Said {
       verdict: 'look',
       say: `The batches differ from each other by chance alone, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.`,
     };
-  const found = `as far as ${landed.length} can tell (${percent(chart.centre)} ± ${(chart.centreReach * 100).toFixed(1)})`;
+  const found = `as far as ${landed.length} can tell (${percent(chart.centre)}\u00a0±\u00a0${(chart.centreReach * 100).toFixed(1)})`;
   if (landed.length < FEWEST_GOOD || chart.centreReach > NEAR_ENOUGH)
     return {
       say: `The batches differ by chance alone, and ${found} they are neither heavy nor light on average: too ${landed.length < FEWEST_GOOD ? 'few' : 'scattered'} to call it good. Leave the plan alone.`,

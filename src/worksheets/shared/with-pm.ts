@@ -15,5 +15,5 @@ export function withPm(
   const how = { uncertainty: u };
   const { number, unit } = formatQuantity(si, kind, units[say.system], how);
   const pm = formatQuantity(u, kind, units[say.system], how).number;
-  return `${number} ± ${pm}${unit && `\u00a0${unit}`}`;
+  return `${number}\u00a0±\u00a0${pm}${unit && `\u00a0${unit}`}`;
 }
