@@ -20,3 +20,14 @@ test('a bucket’s parts are all in the unit of the whole', () => {
   expect(units([0.4, 0.5, 1.1], 'us')).toEqual(['qt']);
   expect(units([0.4, 0.5, 1.1], 'metric')).toEqual(['L']);
 });
+
+test('the longest of its labels stays inside the picture on a phone', () => {
+  const parts = [
+    { name: 'foam’s liquid', fill: 'solution' as const, volume: 0.0825 },
+    { name: 'gas', fill: 'foam' as const, volume: 0.2612 },
+  ];
+  const html = renderToString(h(Bucket, { title: 'T', parts, say: speaker('us') }));
+  const [, x, text] = /<text x="(\d+)"[^>]*>(foam’s liquid 21\.8\u00a0gal, 24 %)</.exec(html) ?? [];
+  // A letter of 16 px is about 7 wide here.
+  expect(Number(x) + 7 * text!.length).toBeLessThan(420);
+});

@@ -18,8 +18,10 @@ const LITRES = { metric: 'L', us: 'gal' } as const;
 const TOP = 14;
 const DEEP = 250;
 /** The bucket's half width at a depth below its rim. */
-const half = (depth: number) => 88 - depth * 0.09;
-const MIDDLE = 100;
+const half = (depth: number) => 80 - depth * 0.09;
+const MIDDLE = 90;
+/** Where the labels begin, near the rim: on a phone the longest just fits. */
+const LABELS = 189;
 const LEAST_LABEL = 19;
 
 /** A bucket with the batch in it, unblended: the parts by volume, heaviest at the bottom. */
@@ -70,10 +72,10 @@ export function Bucket({ title, parts, say }: Props) {
           <g>
             <path
               class="leader"
-              d={`M${MIDDLE + half((top + bottom) / 2 - TOP) + 3} ${(top + bottom) / 2}L204 ${at}H214`}
+              d={`M${MIDDLE + half((top + bottom) / 2 - TOP) + 3} ${(top + bottom) / 2}L${LABELS - 7} ${at}H${LABELS}`}
             />
-            <rect class={`${fill} swatch`} x="218" y={at - 7} width="14" height="14" />
-            <text x="240" y={at + 5}>
+            <rect class={`${fill} swatch`} x={LABELS + 3} y={at - 7} width="14" height="14" />
+            <text x={LABELS + 22} y={at + 5}>
               {words[i]}
             </text>
           </g>

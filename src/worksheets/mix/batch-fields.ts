@@ -66,7 +66,7 @@ export const batchFields = {
     when: { aim: ['dry'] },
   }),
   content: number('density', {
-    label: 'Cement content, stand-ins counted',
+    label: 'Cement content, with stand-ins',
     example: '380 kg/m3',
     min: '0 kg/m3',
     aboveMin: true,

@@ -64,7 +64,7 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
     units: DENSITY,
   },
   content: {
-    label: 'Cement content, stand-ins counted',
+    label: 'Cement content, with stand-ins',
     kind: 'density',
     of: (r) => r.design.cementitious / (r.design.mass / r.design.wetDensity),
     units: DENSITY,
