@@ -1,17 +1,18 @@
 import { useEffect, useState } from 'preact/hooks';
 import { readingValue } from '../../bench/records/csv.ts';
-import { someByName } from '../../bench/records/record.ts';
+import { type BatchRecord, someByName } from '../../bench/records/record.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { dryColumn } from '../shared/dry-column.ts';
 import type { Said } from '../shared/LandingChart.tsx';
 import { HOURS } from '../shared/part-fields.ts';
 import { recordBaseDoubt, recordDryDoubt } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, contradicts, driedDensity, reckon } from '../shared/record-numbers.ts';
-import { dryWords, landedDensity, nameOf, weighedDensity } from '../shared/record-words.ts';
+import { landedDensity, nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
 import { withPm } from '../shared/with-pm.ts';
 
@@ -23,6 +24,10 @@ const marked = (doubt: unknown) => (doubt ? ', look again' : '');
 const FEWEST = 2;
 /** As many of the latest as a table can be read. */
 const MOST_ROWS = 40;
+
+/** What a corrected batch weighed last, kg/m³. */
+const lastOf = (record: BatchRecord) =>
+  record.corrections.length > 0 ? weighedDensity(record) : undefined;
 
 const ChartSays = ({ verdict, say }: Said) =>
   verdict ? <Verdict verdict={verdict} say={say} /> : <p class="note">{say}</p>;
@@ -54,6 +59,9 @@ export default function CompareBatches() {
       recordBaseDoubt(record, say) ?? recordDryDoubt(record, say) ?? contradicts(reckon(record)),
   );
   const byName = someByName(records);
+  const shown = records.slice(-MOST_ROWS);
+  const corrected = shown.some(lastOf);
+  const dry = dryColumn(shown.map(driedDensity), say);
   const allInvented = records.every(({ invented }) => invented);
   return (
     <div class="records compare">
@@ -93,25 +101,25 @@ export default function CompareBatches() {
           'Batch',
           'Planned',
           'First weighed',
+          ...(corrected ? ['Corrected to'] : []),
           'Off by',
           'w/c weighed in',
           'Foam survived',
           'Stripped, age at\u00a020\u00a0°C',
-          'Dry density',
+          dry.head,
         ]}
-        rows={records.slice(-MOST_ROWS).map((record) => {
+        rows={shown.map((record, i) => {
           const [planned, weighed] = [readingValue(record, 'planned'), landedDensity(record)];
-          const last = record.corrections.length > 0 && weighedDensity(record);
           const [cement, water] = [readingValue(record, 'cement'), readingValue(record, 'water')];
           const reckoned = reckon(record);
           const age = ageWhenStripped(record);
-          const dry = driedDensity(record);
           const density = (x: number | undefined) =>
             x === undefined ? '—' : say(x, 'density', { units: DENSITY });
           return [
             nameOf(record),
             density(planned),
-            `${density(weighed)}${last ? `, corrected to ${density(last)}` : ''}`,
+            density(weighed),
+            ...(corrected ? [density(lastOf(record))] : []),
             planned && weighed ? signedPercent(weighed / planned - 1) : '—',
             cement && water !== undefined
               ? `${say(water / cement, 'count', { decimals: 2 })}${marked(recordBaseDoubt(record, say))}`
@@ -126,9 +134,7 @@ export default function CompareBatches() {
                 ).replaceAll(' ', '\u00a0')}${marked(contradicts(reckoned))}`
               : '—',
             age === undefined ? '—' : say(age, 'time', { units: HOURS, significant: 2 }),
-            dry
-              ? `${density(dry.density)}, ${dryWords(dry.dried)}${marked(recordDryDoubt(record, say))}`
-              : '—',
+            `${dry.cells[i]}${marked(recordDryDoubt(record, say))}`,
           ];
         })}
       />

@@ -4,9 +4,10 @@ import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { DENSITY } from './amounts.ts';
+import { dryColumn } from './dry-column.ts';
 import { DAYS, KPA, MPA } from './part-fields.ts';
 import { driedDensity } from './record-numbers.ts';
-import { dryWords, nameOf, weighedDensity } from './record-words.ts';
+import { nameOf, weighedDensity } from './record-words.ts';
 
 /** What a batch says of density and strength, SI. */
 export interface StrengthPoint {
@@ -56,18 +57,22 @@ export function StrengthPoints({
     );
     return ages.join(' and ') || '—';
   };
+  const dry = dryColumn(
+    points.map((point) =>
+      point.dry === undefined ? undefined : { density: point.dry, dried: point.dried },
+    ),
+    say,
+  );
   return (
     <>
       {charts && <charts.StrengthPointsChart points={points} say={say} />}
       <Table
         caption="Your points of density and strength"
-        columns={['Batch', 'Wet density', 'Dry density', 'Crushing', 'Bending', 'Age']}
-        rows={points.map((point) => [
+        columns={['Batch', 'Wet density', dry.head, 'Crushing', 'Bending', 'Age']}
+        rows={points.map((point, i) => [
           point.name,
           point.wet ? say(point.wet, 'density', { units: DENSITY }) : '—',
-          point.dry
-            ? `${say(point.dry, 'density', { units: DENSITY })}, ${dryWords(point.dried)}`
-            : '—',
+          dry.cells[i]!,
           point.crush ? say(point.crush, 'stress', { units: MPA, significant: 2 }) : '—',
           point.bend ? say(point.bend, 'stress', { units: KPA, significant: 2 }) : '—',
           age(point),
