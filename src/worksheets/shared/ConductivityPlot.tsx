@@ -51,7 +51,7 @@ export function ConductivityPlot({ density, low, high, say }: Props) {
       x={[d(left), d(right)]}
       y={[0, k(top)]}
       xLabel={`dry density, ${unitOf('density', dUnit).symbol}`}
-      yLabel={unitOf('conductivity', kUnit).symbol}
+      yLabel={`conductivity, ${unitOf('conductivity', kUnit).symbol}`}
     >
       {(axes) => (
         <>

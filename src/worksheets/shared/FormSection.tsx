@@ -55,6 +55,15 @@ export function FormSection(props: Props) {
         role="img"
         aria-label={`Section of the form: ${words}.`}
       >
+        {/* Behind mix and panel: so a tie ends at the panel, however far that bulges there. */}
+        {[lower, upper]
+          .filter((above) => above <= depth * 1.05)
+          .map((above) => (
+            <g>
+              <path class="outline" d={`M${FACE} ${y(above)}h42`} />
+              <circle class="marker" cx={FACE + 46} cy={y(above)} r="5" />
+            </g>
+          ))}
         <path class="foam" d={`M${WALL} ${TOP}H${FACE}${bend || 'L'}${foot}H${WALL}Z`} />
         <path class="head" d={`M${FACE} ${TOP}L${FACE - 110} ${TOP + DEEP}H${FACE}Z`} />
         {[0.25, 0.5, 0.75, 1].map((part) => (
@@ -68,14 +77,6 @@ export function FormSection(props: Props) {
           d={`M${FACE} ${TOP - 12}V${TOP}${bend || 'L'}${foot}h8${outer || 'L'}${brow}V${TOP - 12}Z`}
         />
         <path class="outline" d={`M${WALL} ${TOP - 12}V${TOP + DEEP}H${FACE + 20}`} />
-        {[lower, upper]
-          .filter((above) => above <= depth * 1.05)
-          .map((above) => (
-            <g>
-              <path class="outline" d={`M${FACE + 16} ${y(above)}h26`} />
-              <circle class="marker" cx={FACE + 46} cy={y(above)} r="5" />
-            </g>
-          ))}
         <path class="arrow" d={`M${FACE + 60} ${y(depth / 3)}h40m-8 -5l8 5 -8 5`} />
         <text class="strong" x={FACE + 106} y={y(depth / 3) + 5}>
           push

@@ -65,18 +65,20 @@ function Weighing({
   const typing = useTyping();
   const quiet = typing.input === id;
   return (
-    <NumberInput
-      {...shown}
-      id={id}
-      system={say.system}
-      problem={quiet ? undefined : problem}
-      pmProblem={quiet ? undefined : shown.reading.pmProblem}
-      onEntry={(typed) => {
-        typing.start(id);
-        onEntry({ t: '', ...typed });
-      }}
-      onLeave={typing.stop}
-    />
+    <div class="fields">
+      <NumberInput
+        {...shown}
+        id={id}
+        system={say.system}
+        problem={quiet ? undefined : problem}
+        pmProblem={quiet ? undefined : shown.reading.pmProblem}
+        onEntry={(typed) => {
+          typing.start(id);
+          onEntry({ t: '', ...typed });
+        }}
+        onLeave={typing.stop}
+      />
+    </div>
   );
 }
 
