@@ -23,7 +23,7 @@ import { put } from '../shared/run-put.ts';
 import { unmixedOf } from '../shared/run-unmixed.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
-import { batchAt, tellDamaged } from '../shared/use-records.ts';
+import { batchAt, pageAt, tellDamaged } from '../shared/use-records.ts';
 import FoamClock from './foam-clock.tsx';
 
 /** One batch at the bench, step by step, written into its record as it goes. */
@@ -199,20 +199,12 @@ function Run({
         </span>{' '}
         {name}
       </h2>
-      <header class="run-head">
-        {step > 0 && <FoamClock short />}
-        <p class="run-awake">
-          {awake === 'on'
-            ? 'The screen stays on.'
-            : 'The screen may switch itself off; nothing is lost by it.'}
-          {editor.state.is === 'saved'
-            ? ' What you typed is stored.'
-            : editor.state.is === 'saving'
-              ? ' What you typed is being stored…'
-              : ''}
-        </p>
-      </header>
-      <RunCautions cautions={cautions} />
+      {step > 0 && <FoamClock short />}
+      {/* On a phone what to weigh stands on the first screen: the harms above it, what to do about them beneath. */}
+      <p class="run-harms">
+        {cautions.map(({ title }) => `${title}. `)}
+        <a href="#run-cautions">Precautions</a>
+      </p>
       <ConflictView editor={editor} />
       {editor.state.is === 'refused' && <p class="problem">{editor.state.say}</p>}
       {plan?.example && step < 2 && (
@@ -221,7 +213,10 @@ function Run({
         </p>
       )}
       {!plan && (
-        <p class="note">“What goes into the batch?” has no answer yet, so no amounts show.</p>
+        <p class="note">
+          <a href={pageAt('mix/proportion/#proportion-question')}>“What goes into the batch?”</a>{' '}
+          has no answer yet, so no amounts show.
+        </p>
       )}
       {plan && plan.loads > 1 && step === 0 && (
         <>
@@ -241,6 +236,19 @@ function Run({
           go({ ...rest, ...(undo && { undo }) });
         }}
       />
+      <div id="run-cautions" tabIndex={-1}>
+        <RunCautions cautions={cautions} />
+      </div>
+      <p class="run-awake">
+        {awake === 'on'
+          ? 'The screen stays on.'
+          : 'The screen may switch itself off; nothing is lost by it.'}
+        {editor.state.is === 'saved'
+          ? ' What you typed is stored.'
+          : editor.state.is === 'saving'
+            ? ' What you typed is being stored…'
+            : ''}
+      </p>
       {step === RUN_STEPS.length - 1 && (
         <RunMissed record={record} say={say} goTo={(to) => go({ ...going, step: to })} />
       )}

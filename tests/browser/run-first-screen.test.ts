@@ -1,0 +1,30 @@
+import { afterEach, expect, test } from 'vitest';
+import { type Opened, openPage } from './browser.ts';
+
+let opened: Opened;
+afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
+  await opened.close();
+});
+
+test('on a phone each step shows its first field on the first screen, and its cautions beneath', async () => {
+  opened = await openPage('bench/run/', { width: 360, height: 740 });
+  const { page } = opened;
+  await page.getByRole('button', { name: 'Begin a batch' }).click();
+  for (const step of [0, 1, 2, 3, 4]) {
+    await page.locator(`[data-run="${step}"]`).waitFor();
+    const field = page.locator('.run input').first();
+    await expect
+      .poll(() => field.evaluate((input) => input.getBoundingClientRect().bottom), {
+        message: `step ${step + 1}`,
+      })
+      .toBeLessThanOrEqual(740);
+    // What the harms are stands above it all the same.
+    const harms = (await page.locator('.run-harms').boundingBox())!;
+    expect(harms.y).toBeGreaterThanOrEqual(0);
+    expect(harms.y).toBeLessThan((await field.boundingBox())!.y);
+    const cautions = (await page.locator('#run-cautions').boundingBox())!;
+    expect(cautions.y).toBeGreaterThan((await field.boundingBox())!.y);
+    if (step < 4) await page.getByRole('button', { name: /^Next/ }).click();
+  }
+});
