@@ -149,7 +149,7 @@ export default function BenchSheet() {
           ].map((row) => [...row, ...toFill.map(() => '')])}
         />
       </div>
-      {joints && <p class="sheet-warning">{joints.say}</p>}
+      {joints && <p class="sheet-warning">{joints.short}</p>}
       <Table
         caption={`With ${say(weighed.mass, 'mass')} in the mixer (near enough: ${say(weighed.tolerance, 'ratio', { units: PERCENT, significant: 2 })} either way)`}
         columns={BENCH_COLUMNS}

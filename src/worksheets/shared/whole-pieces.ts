@@ -18,9 +18,14 @@ export function alikePieces(kept: KeptResults, volume: number): number | undefin
 }
 
 /** Where a load is no whole number of pieces: that some get a joint, and the number of loads that avoids it. */
-export function jointsOf(
-  batch: InLoads,
-): { readonly say: string; readonly better: number | undefined } | undefined {
+export function jointsOf(batch: InLoads):
+  | {
+      readonly say: string;
+      /** The same in a line. */
+      readonly short: string;
+      readonly better: number | undefined;
+    }
+  | undefined {
   const { pieces, loads } = batch;
   if (loads === 1 || pieces % loads === 0) return undefined;
   const better = loadsOfWholePieces(batch);
@@ -30,11 +35,14 @@ export function jointsOf(
   if (better === undefined)
     return {
       better,
+      short: 'Each piece is filled from several loads, with joints in it.',
       say: `${fill}: each is filled from more than one, with ${joint}. Only a larger mixer, or a smaller piece, avoids it.`,
     };
   const each = pieces / better;
+  const avoid = `${better} loads of ${each} ${each === 1 ? 'piece' : 'pieces'} avoid it.`;
   return {
     better,
-    say: `${fill}: some are filled from two, with ${joint}. ${better} loads of ${each} ${each === 1 ? 'piece' : 'pieces'} avoid it.`,
+    short: `Some pieces are filled from two loads, with a joint. ${avoid}`,
+    say: `${fill}: some are filled from two, with ${joint}. ${avoid}`,
   };
 }
