@@ -6,6 +6,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { keepResults } from '../../src/islands/keep-results.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import baseCheck from '../../src/worksheets/mix/base-check.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import landing from '../../src/worksheets/mix/landing.tsx';
@@ -76,17 +77,24 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))('where %s', (_, 
   });
 });
 
+beforeEach(() => {
+  for (const key of Object.keys($kept.get())) keep(key, undefined);
+});
+const planned = (sheet: AnyWorksheet, entries: Entries) => {
+  const reading = readWorksheet(sheet, entries, $kept.get(), say);
+  const found = answer(sheet, reading, say);
+  keepResults(sheet, reading, found, true);
+  if (!found.ok) throw new Error('no answer');
+  return found.numbers;
+};
+
+test('where the ratio counts all water, the base mix is not asked to hold the foam’s', () => {
+  const entries = ways['the ratio counts all water']!;
+  const mix = planned(proportion, entries);
+  expect(planned(baseCheck, entries).wanted!.value).toBeCloseTo(mix.base!.value, 6);
+});
+
 describe('what ties up the hardness of its water', () => {
-  beforeEach(() => {
-    for (const key of Object.keys($kept.get())) keep(key, undefined);
-  });
-  const planned = (sheet: AnyWorksheet, entries: Entries) => {
-    const reading = readWorksheet(sheet, entries, $kept.get(), say);
-    const found = answer(sheet, reading, say);
-    keepResults(sheet, reading, found, true);
-    if (!found.ok) throw new Error('no answer');
-    return found.numbers;
-  };
   const given = (entries: Entries = {}) =>
     readWorksheet(sequestrants, entries, $kept.get(), say).values as Record<string, number>;
   const small: Entries = { 'proportion.volume': { t: '36', u: 'L' } };

@@ -5,7 +5,7 @@ import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { cementDensity, sandCement, waterCement } from './recipe-fields.ts';
+import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending. Common practice, no source. */
 const NEAR = 0.02;
@@ -55,6 +55,18 @@ export default worksheet({
       takes: 'mix.loadCement',
     }),
     waterCement,
+    counts,
+    solutionCement: number('ratio', {
+      label: 'Foam’s liquid to cement, by mass',
+      help: 'So much of that water comes with the foam: it is not in the jug.',
+      example: '0.149',
+      min: '0',
+      max: '2',
+      units: { metric: '1', us: '1' },
+      takes: 'mix.solutionCement',
+      when: { counts: ['total'] },
+      folded: true,
+    }),
     sandCement,
     air: number('ratio', {
       label: 'Air stirred into it',
@@ -69,7 +81,8 @@ export default worksheet({
   },
   work: (v) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.jug });
-    const { waterCement: wanted, sandCement: sand, cementDensity } = v;
+    const { sandCement: sand, cementDensity } = v;
+    const wanted = v.waterCement - (v.counts === 'total' ? v.solutionCement : 0);
     const check = checkBase({
       measuredDensity: measured,
       recipe: { waterCement: wanted, sandCement: sand, cementDensity },
@@ -84,7 +97,7 @@ export default worksheet({
     const dryAsMeant = check.waterCement < ROBS_FOAM_BELOW && (off > 0 || !worthIt(off));
     // Only a correction that should be made is shown as an amount.
     const add = worthIt(off) && !slip && !dryAsMeant ? check : undefined;
-    return { measured, check, off, slip, dryAsMeant, add };
+    return { measured, check, wanted, off, slip, dryAsMeant, add };
   },
   results: {
     ratio: {
@@ -128,7 +141,7 @@ export default worksheet({
       significant: 4,
     },
   },
-  judge: ({ check, off, slip, dryAsMeant }, { waterCement: wanted, cement }, say) => {
+  judge: ({ check, wanted, off, slip, dryAsMeant }, { cement }, say) => {
     const some = (kg: number) => say(kg, 'mass', { significant: 2 });
     if (slip)
       return {
@@ -167,7 +180,7 @@ export default worksheet({
     'drier-than-no-water': (e, say) =>
       `${say(e.value, 'density', { units: DENSITY, significant: 4 })} is more than cement and sand weigh with that air and no water at all (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}). Check the jug’s volume.`,
   },
-  folded: 'Air, and the cement',
+  folded: 'Air, the cement, and what the ratio counts',
   blames: { measuredDensity: 'full', vessel: 'jug' },
   working: [
     {
@@ -177,10 +190,10 @@ export default worksheet({
     },
     {
       tex: String.raw`\Delta W = (w_0 - w)\,C \qquad \Delta C = \left(\frac{w}{w_0} - 1\right) C`,
-      put: (v, { check, off }, say) =>
+      put: (v, { check, wanted, off }, say) =>
         off > 0
-          ? `ΔC = (${check.waterCement.toFixed(3)} ÷ ${v.waterCement} − 1) × ${say(v.cement, 'mass')} = ${say(check.addCement, 'mass', { units: SMALL_MASS })}`
-          : `ΔW = (${v.waterCement} − ${check.waterCement.toFixed(3)}) × ${say(v.cement, 'mass')} = ${say(check.addWater, 'mass', { units: SMALL_MASS })}`,
+          ? `ΔC = (${check.waterCement.toFixed(3)} ÷ ${Number(wanted.toFixed(3))} − 1) × ${say(v.cement, 'mass')} = ${say(check.addCement, 'mass', { units: SMALL_MASS })}`
+          : `ΔW = (${Number(wanted.toFixed(3))} − ${check.waterCement.toFixed(3)}) × ${say(v.cement, 'mass')} = ${say(check.addWater, 'mass', { units: SMALL_MASS })}`,
     },
   ],
   figure: ({ result: { measured, check }, say }) => (
