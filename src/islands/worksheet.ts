@@ -20,8 +20,11 @@ export interface ResultSpec<R> {
   readonly significant?: number;
   /** Carries the readings' ± through to this result. */
   readonly sure?: boolean;
-  /** Zero is one value of it among others, as of an index: a ± larger than it says nothing. */
-  readonly aboutZero?: boolean;
+  /**
+   * What a ± larger than the result means, where it is not that nothing is known: `good`, for zero is a good state,
+   * and only a reading off by its ± may show another; `any`, for zero is one value among others, as of an index.
+   */
+  readonly aboutZero?: 'good' | 'any';
   /** The standard uncertainty that repeated readings show by their scatter, in SI; joins the ± carried. */
   readonly scatter?: (result: R) => number | undefined;
   /** A few words under the number. */

@@ -12,8 +12,10 @@ import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
+import blendWaters from '../../src/worksheets/water/blend-waters.tsx';
 import carbonateBalance from '../../src/worksheets/water/carbonate-balance.tsx';
 import soapLost from '../../src/worksheets/water/soap-lost.tsx';
+import softenSoda from '../../src/worksheets/water/soften-soda.tsx';
 
 const metric = speaker('metric');
 const us = speaker('us');
@@ -262,8 +264,15 @@ describe('the ± of a result', () => {
       });
     expect(hard('3.11', '15')).toBe('good');
     expect(hard('3.11', '400')).toBe('look');
+    // However wide, a reading below nothing is none, and what is nearest to nothing is asked.
+    expect(hard('3.11', '4000')).toBe('look');
     const index = (t: string) =>
       judged(carbonateBalance, { [benchKey(carbonateBalance, 'pH')]: { t } });
     expect(index('7.104')).toBe('good');
+    // An amount to weigh out is no good state, whatever its verdict rests on.
+    const soda = benchKey(softenSoda, 'calcium');
+    expect(judged(softenSoda, { [soda]: { p: '600', pu: 'mg/L' } })).toBe('look');
+    const blend = { [benchKey(blendWaters, 'hardness')]: { p: '4500', pu: 'mg/L CaCO3' } };
+    expect(judged(blendWaters, blend)).toBe('look');
   });
 });

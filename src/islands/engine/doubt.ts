@@ -112,8 +112,8 @@ function unlessRefused(error: unknown): undefined {
 }
 
 /**
- * Nothing is good that could as well be nothing, or twice as much, where that would not be good: the verdict is
- * asked again with each reading off by its ±. What repeated readings scatter is not one of them, and cannot be.
+ * Nothing is good that could as well be nothing, or twice as much. Where nothing would be good, the verdict is asked
+ * again with each reading off by its ±; what repeated readings scatter is not one of them, and cannot be.
  */
 export function withDoubt(
   judged: Judgement,
@@ -125,8 +125,9 @@ export function withDoubt(
   if (judged.verdict !== 'good') return judged;
   for (const [name, { value, sure }] of Object.entries(numbers)) {
     const { label, kind, aboutZero } = sheet.results[name]!;
-    if (!sure || sure.pm <= Math.abs(value) || kind === 'temperature' || aboutZero) continue;
-    if (sure.mostFrom !== SCATTER && staysGood(sheet, doubt, say)) continue;
+    if (!sure || sure.pm <= Math.abs(value) || kind === 'temperature' || aboutZero === 'any')
+      continue;
+    if (aboutZero && sure.mostFrom !== SCATTER && staysGood(sheet, doubt, say)) continue;
     return {
       verdict: 'look',
       say: `The ± of “${label}” is larger than the result, so these readings cannot tell. Look at the ± of ${sure.mostFrom ? `“${sure.mostFrom}”` : 'the reading'}, and at its unit.`,
@@ -137,7 +138,7 @@ export function withDoubt(
 
 /** Whether the verdict is good, too, with each reading off by its ±, up and down: by as much of it as core allows. */
 function staysGood(sheet: AnyWorksheet, { fields, work, values }: Doubt, say: Say): boolean {
-  const isGood = (at: number, off: number, tries = 5): boolean | undefined => {
+  const isGood = (at: number, off: number, tries = 10): boolean | undefined => {
     const x = fields.map(({ value }, i) => (i === at ? value + off : value));
     try {
       return sheet.judge(work(x), values(x), say).verdict === 'good';

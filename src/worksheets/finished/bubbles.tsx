@@ -90,6 +90,7 @@ export default worksheet({
       kind: 'count',
       of: (r) => r.against && 100 * r.against.difference,
       sure: true,
+      aboutZero: 'any',
       scatter: (r) => 100 * r.uncertainty,
       note: 'percentage points',
     },

@@ -79,6 +79,7 @@ export default worksheet({
       of: (r) => r.volumes[1],
       units: LITRES,
       sure: true,
+      aboutZero: 'good',
     },
     first: {
       label: 'Of the first water',

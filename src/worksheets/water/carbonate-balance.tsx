@@ -77,7 +77,7 @@ export default worksheet({
       kind: 'count',
       of: (r) => r.index,
       sure: true,
-      aboutZero: true,
+      aboutZero: 'any',
       significant: 2,
       note: 'Above 0 lime can come out; below, it dissolves.',
     },

@@ -32,6 +32,7 @@ export default worksheet({
       of: (r) => r.shareOfCement,
       units: PERCENT,
       sure: true,
+      aboutZero: 'good',
     },
     ofLimit: {
       label: 'Of the usual greatest dose',

@@ -78,6 +78,7 @@ export default worksheet({
       of: (r) => (r.soap ? r.yours.byNumber.share : undefined),
       units: PERCENT,
       sure: true,
+      aboutZero: 'good',
     },
     lost: {
       label: 'Soap turned to scum',

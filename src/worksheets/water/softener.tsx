@@ -95,6 +95,7 @@ export default worksheet({
       of: (r) => r.volume,
       units: LITRES,
       sure: true,
+      aboutZero: 'good',
     },
     salt: { label: 'Salt to regenerate it', kind: 'mass', of: (r) => r.salt },
     leastSalt: {

@@ -163,6 +163,7 @@ export default worksheet({
       of: (r) => r.total,
       units: HARDNESS,
       sure: true,
+      aboutZero: 'good',
     },
     german: hardnessIn('dH', 'German degrees'),
     grains: hardnessIn('gpg', 'Grains per US gallon'),
