@@ -5,7 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
 
 /** How an amount is said: digits as `say` takes them. */
-export interface Said {
+interface Said {
   readonly units?: Units;
   readonly significant?: number;
   readonly decimals?: number;
