@@ -87,7 +87,8 @@ export default function BenchSheet() {
           {say(mix.volume, 'volume', { units: LITRES })} at{' '}
           {say(mix.wetDensity, 'density', { units: DENSITY })} wet, w/c{' '}
           {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}.
-          {form && ` For ${form}.`} Date ____________ Batch ____________
+          {form && ` For ${form}.`} <span class="kept">Date ____________</span>{' '}
+          <span class="kept">Batch ____________</span>
         </p>
         <p>
           Bucket: {say(weighed.tare, 'mass', { decimals: 2 })} empty,{' '}
