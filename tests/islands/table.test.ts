@@ -24,6 +24,7 @@ test.each([
     ['64\u00a0±\u00a06', '3\u00a0±\u00a01'],
   ],
   [['311\u00a0mg/L CaCO₃', '12\u00a0mg/L CaCO₃'], ', mg/L CaCO₃', ['311', '12']],
+  [['+7.7\u00a0%', '−4.1\u00a0%'], ', %', ['+7.7', '−4.1']],
   [['0.2\u00a0W/(m·K)', '0.4\u00a0W/(m·K)'], ', W/(m·K)', ['0.2', '0.4']],
   [['1.2\u00a0kg', 'leave it', '3\u00a0kg'], ', kg', ['1.2', 'leave it', '3']],
 ])('a unit that all numbers share is said in the head: %j', (cells, unit, shown) => {

@@ -2,9 +2,10 @@ import { expect, test } from 'vitest';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { BENCH_COLUMNS, benchRows, roundReadings } from '../../src/worksheets/mix/bench-rows.ts';
+import { BENCH_COLUMNS, benchRows } from '../../src/worksheets/mix/bench-rows.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import several from '../../src/worksheets/mix/correct-buckets.tsx';
+import { roundReadings } from '../../src/worksheets/mix/round-readings.ts';
 import { oneUnit } from '../../src/worksheets/shared/one-unit.ts';
 
 /** The demo bucket, or another, and the demo mix, with so much of it in a mixer. */

@@ -9,7 +9,7 @@ const unsaid = { density: 505, dried: undefined };
 
 test('how pieces were dried is said in the head where all were dried alike', () => {
   expect(dryColumn([oven, undefined, { ...oven, density: 501 }], say)).toEqual({
-    head: 'Oven-dry density',
+    head: 'Dry density, oven-dry',
     cells: ['491\u00a0kg/m³', '—', '501\u00a0kg/m³'],
   });
   expect(dryColumn([unsaid], say)).toEqual({

@@ -24,7 +24,8 @@ interface Label {
 
 /**
  * Puts the labels of marks on a scale in rows below it, each at the end of its mark's line: below its mark
- * where no other line runs through it there, else beside its line, all to one side as far as there is room.
+ * where no other line runs through it there, else beside its line, all to one side as far as there is room. Where
+ * no way is free of crossings each has a row to itself.
  */
 export function inRows<T extends Mark>(marks: readonly T[]) {
   const sorted = marks.toSorted((a, b) => a.x - b.x);
@@ -32,12 +33,10 @@ export function inRows<T extends Mark>(marks: readonly T[]) {
   for (let right = -1; right <= sorted.length; right++) {
     const labels =
       right < 0 ? below : sorted.map((mark, i) => ({ ...mark, ...beside(mark, i < right) }));
-    const rows =
-      labels.every(({ from, to }) => from >= 0 && to <= WIDTH) && stacked(labels, 'strict');
+    const rows = labels.every(({ from, to }) => from >= 0 && to <= WIDTH) && stacked(labels);
     if (rows) return labels.map((label, i) => ({ ...label, row: rows[i]! }));
   }
-  const rows = stacked(below)!;
-  return below.map((label, i) => ({ ...label, row: rows[i]! }));
+  return below.map((label, row) => ({ ...label, row }));
 }
 
 /** Below its mark, and inside the picture: one that would stick out begins or ends at the edge. */
@@ -58,7 +57,7 @@ function beside({ x, text }: Mark, right: boolean): Label {
 }
 
 /** The row of each label: under all whose lines would run through it; undefined where that cannot be. */
-function stacked(labels: readonly (Mark & Label)[], strict?: 'strict'): number[] | undefined {
+function stacked(labels: readonly (Mark & Label)[]): number[] | undefined {
   const rows: number[] = [];
   const over = labels.map(({ from, to }, i) =>
     labels.flatMap(({ x }, j) => (j !== i && x > from - CLEAR && x < to + CLEAR ? [j] : [])),
@@ -66,14 +65,14 @@ function stacked(labels: readonly (Mark & Label)[], strict?: 'strict'): number[]
   const left = labels.map((_, i) => i);
   while (left.length > 0) {
     const ready = left.findIndex((i) => over[i]!.every((j) => rows[j] !== undefined));
-    if (ready < 0 && strict) return undefined;
-    const i = left.splice(Math.max(0, ready), 1)[0]!;
+    if (ready < 0) return undefined;
+    const i = left.splice(ready, 1)[0]!;
     const { from, to } = labels[i]!;
     const touches = (row: number) =>
       rows.some(
         (r, j) => r === row && labels[j]!.from < to + APART && labels[j]!.to > from - APART,
       );
-    let row = strict ? Math.max(0, ...over[i]!.map((j) => rows[j]! + 1)) : 0;
+    let row = Math.max(0, ...over[i]!.map((j) => rows[j]! + 1));
     while (touches(row)) row++;
     rows[i] = row;
   }

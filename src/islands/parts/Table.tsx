@@ -14,7 +14,7 @@ const long = (cell = '') => (cell.length > 21 ? 'long' : undefined);
 
 /** A number, with its ± if it has one, and its unit: nothing else may follow, a date or a sum in brackets. */
 const AMOUNT =
-  /^([\d.,\u202f\u2212-]*\d(?:[ \u00a0]±[ \u00a0][\d.,]+)?)\u00a0((?:\/\(|[^\d,;(±\u00a0])+\)?)$/;
+  /^([\d.,\u202f\u2212+-]*\d(?:[ \u00a0]±[ \u00a0][\d.,]+)?)\u00a0((?:\/\(|[^\d,;(±\u00a0])+\)?)$/;
 
 /** The unit that all the numbers of a column share, if they do; a cell without a digit is no number. */
 function sharedUnit(cells: readonly string[]): string | undefined {

@@ -24,7 +24,7 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
     of: (x) => (x / HOUR).toFixed(0),
     unit: 'h',
   },
-  strength: { name: 'Strength over the published middle', of: (x) => x.toFixed(2), unit: '×' },
+  strength: { name: 'Strength over the published middle', of: (x) => x.toFixed(2), unit: 'times' },
   landing: {
     name: 'Wet density, first weighed, over planned',
     of: (x) => signed(x * 100, 1),
@@ -79,13 +79,13 @@ export default function LearnedFromBatches() {
           const prior = PRIORS[lesson];
           const none = learned.count === 0;
           return [
-            name,
+            `${name}, ${unit}`,
             ...[
-              `${of(prior.mean)} ${unit}`,
+              of(prior.mean),
               none
                 ? '—'
-                : `${of(learned.estimate)}\u00a0±\u00a0${of(learned.plusMinus).replace('+', '')} ${unit}`,
-              none ? '—' : `${of(learned.next.low)} to ${of(learned.next.high)} ${unit}`,
+                : `${of(learned.estimate)}\u00a0±\u00a0${of(learned.plusMinus).replace('+', '')}`,
+              none ? '—' : `${of(learned.next.low)} to ${of(learned.next.high)}`,
               none ? 'none yet' : `${learned.count}${learned.count < 4 ? ', few' : ''}`,
             ].map(together),
           ];

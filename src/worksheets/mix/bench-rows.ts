@@ -1,48 +1,20 @@
-import { correctionTable, densitiesAround } from '../../core/mix/correction-table.ts';
-import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { correctionTable } from '../../core/mix/correction-table.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { insteadOfAmount, shareThatFits } from '../shared/correction-advice.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
-const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50];
+export const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50];
 const ROWS = 15;
 /** The densities a bench sheet covers, as shares of the target: a blend lands heavy more often than light. */
 const FROM = 0.8;
 const TO = 1.35;
 
-const SCALE = { metric: 'kg', us: 'lb' } as const;
+export const SCALE = { metric: 'kg', us: 'lb' } as const;
 /** The decimals that readings in such a step have. */
-const decimalsIn = (step: number) => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0;
-
-/**
- * Densities about a target, kg/m³, at which the scale reads a round number in the reader's unit, `lines` of
- * them either way; `step`: as near as such numbers come to it. And how such a reading is said.
- */
-export function roundReadings(
-  sheet: Readonly<Record<'tare' | 'vessel' | 'target' | 'step' | 'lines', number>>,
-  say: Say,
-) {
-  const { tare, vessel, target, step: wanted, lines } = sheet;
-  const unit = SCALE[say.system];
-  const off = (size: number) =>
-    Math.abs(Math.log((fromUnit(1, 'mass', unit) * size) / (wanted * vessel)));
-  const round = STEPS.reduce((best, size) => (off(size) < off(best) ? size : best));
-  const step = fromUnit(round, 'mass', unit);
-  const nearest = Math.round((tare + target * vessel) / step);
-  // A bucket that weighs no more than its tare is empty.
-  const reading = step * Math.max(nearest, Math.floor(tare / step) + 1);
-  return {
-    step: { units: SCALE, decimals: decimalsIn(round) },
-    densities: densitiesAround({
-      targetDensity: (reading - tare) / vessel,
-      step: step / vessel,
-      below: lines,
-      above: lines,
-    }),
-  };
-}
+export const decimalsIn = (step: number) => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0;
 
 export const BENCH_COLUMNS = [
   'Bucket weighs',

@@ -17,8 +17,8 @@ import {
 } from '../shared/correction-advice.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
-import { roundReadings } from './bench-rows.ts';
 import { correctFields } from './correct-fields.ts';
+import { roundReadings } from './round-readings.ts';
 
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
 const ONE_MIX = 0.05;

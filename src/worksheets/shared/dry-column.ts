@@ -16,9 +16,7 @@ export function dryColumn(pieces: readonly (Dried | undefined)[], say: Say) {
   const ways = new Set(pieces.flatMap((piece) => (piece ? [dryWords(piece.dried)] : [])));
   const [way] = ways.size === 1 ? ways : [];
   return {
-    head: way?.endsWith('-dry')
-      ? `${way[0]!.toUpperCase()}${way.slice(1)} density`
-      : `Dry density${way ? `, ${way}` : ''}`,
+    head: way ? `Dry density, ${way}` : 'Dry density',
     cells: pieces.map((piece) => {
       if (!piece) return '—';
       const density = say(piece.density, 'density', { units: DENSITY });
