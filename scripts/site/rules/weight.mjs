@@ -33,20 +33,20 @@ const HEAVIER = {
   // One worksheet, with what the reader's own batches say of the foam that lives.
   'mix/proportion/': 52_300,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
-  'curing/temperature-and-age/': 49_800,
+  'curing/temperature-and-age/': 50_000,
   // The window, and what the reader's own batches say of it.
-  'demoulding/when-to-strip/': 51_000,
+  'demoulding/when-to-strip/': 51_200,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 50_100,
+  'bench/': 51_200,
   // The whole of a batch, its log and its comparison.
   'bench/run/': 77_800,
   'batch-records/batch/': 65_600,
-  'batch-records/learn/': 59_800,
-  'batch-records/compare/': 58_000,
+  'batch-records/learn/': 60_100,
+  'batch-records/compare/': 58_300,
   'batch-records/': 59_800,
-  'batch-records/keep/': 49_400,
+  'batch-records/keep/': 49_600,
   // Four worksheets, two of them with the carbonate balance.
-  'water/softening/': 55_000,
+  'water/softening/': 55_900,
   // Heat through a block, and its picture.
   'curing/heat-inside/': 57_100,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
