@@ -79,7 +79,7 @@ export default function LearnedFromBatches() {
           const prior = PRIORS[lesson];
           const none = learned.count === 0;
           return [
-            `${name}, ${unit}`,
+            `${name},\u00a0${unit}`,
             ...[
               of(prior.mean),
               none
