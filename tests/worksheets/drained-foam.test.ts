@@ -43,7 +43,7 @@ test('past a quarter it is said, and the spread of the buckets does not hide it'
 });
 
 test.each([
-  [['12', '12'], 'Add 4.62\u00a0kg of base mix'],
+  [['12', '12'], 'Add 4.6\u00a0kg of base mix'],
   [['12.85', '12.85'], 'near enough'],
 ] as const)('%j wants no foam, so its age is nothing to it', (fulls, words) => {
   expect(corrected(fulls, '1 d').say).toContain(words);

@@ -1,6 +1,6 @@
 import { reconcile } from '../../core/records/reconcile.ts';
 import { judgeBatch } from '../../core/records/verdict.ts';
-import { number } from '../../islands/fields.ts';
+import { number, type Units } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, weighingBucket } from '../mix/recipe-fields.ts';
 import { ADDED_FOAM, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
@@ -16,7 +16,7 @@ const measured = (
   label: string,
   example: string,
   plusMinus: string,
-  more: { help?: string; folded?: boolean; nothingIsSure?: boolean } = {},
+  more: { help?: string; folded?: boolean; nothingIsSure?: boolean; units?: Units } = {},
 ) =>
   number('volume', { label, example, plusMinus, min: '0 L', max: '5 m3', units: LITRES, ...more });
 
@@ -113,6 +113,8 @@ export default worksheet({
       of: (r) => r.missing,
       significant: 2,
       sure: true,
+      // The verdict weighs it by its ± already.
+      aboutZero: 'any',
     },
   },
   judge: (r, _, say) => reconcileJudgement(r.judged(), say),
