@@ -3,9 +3,9 @@ import type { Entry } from '../bench/entries.ts';
 import { notify } from '../bench/notices.ts';
 import { $entries, enter, keep, onBench, use } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
-import { heldElsewhere, isBy } from './engine/keeping.ts';
+import { type Held, heldElsewhere, isBy } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
-import { choices, inputId, isShown, pmId, type Reading } from './engine/reading.ts';
+import { choices, inputId, isShown, type Problem, pmId, type Reading } from './engine/reading.ts';
 import { type Say, speaker } from './engine/say.ts';
 import { behaviourOf } from './fields.ts';
 import { isUnread, useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
@@ -18,6 +18,7 @@ import { NumberInput } from './parts/NumberInput.tsx';
 import { Results, worded } from './parts/Results.tsx';
 import { Table } from './parts/Table.tsx';
 import { Verdict } from './parts/Verdict.tsx';
+import { useWay, Way } from './parts/Way.tsx';
 import { Working } from './parts/Working.tsx';
 import {
   type AnyWorksheet,
@@ -62,7 +63,8 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const problemAt = (input: string) =>
     input === typing.input ? undefined : problems.find((p) => p.input === input)?.say;
   // Others follow a task later than this key: what they keep meanwhile is older than what is typed.
-  const elsewhere = !typing.input && answered.ok && heldElsewhere(sheet, answered, kept, say);
+  const elsewhere =
+    !typing.input && answered.ok && heldElsewhere(sheet, reading, answered, kept, say);
   const told = problems.filter(({ input }) => input !== typing.input);
 
   const onEntry =
@@ -132,9 +134,22 @@ export function WorksheetView({ sheet, formulas }: Props) {
       <div class="outcome">
         {answered.ok ? (
           <>
-            <Results sheet={sheet} answered={answered} system={system} />
-            <Verdict {...answered.judgement} />
-            {elsewhere && <p class="note">{elsewhere}</p>}
+            <Results sheet={sheet} answered={answered} system={system}>
+              {elsewhere && (
+                <Elsewhere
+                  {...elsewhere}
+                  own={reading.own}
+                  onTake={
+                    elsewhere.mayTake &&
+                    ((event) => {
+                      keepResults(sheet, reading, answered, true);
+                      keepFocus(event, `${sheet.id}-fields`);
+                    })
+                  }
+                />
+              )}
+              <Verdict {...answered.judgement} />
+            </Results>
             {answered.notes.map((note) => (
               <p class="note">{note}</p>
             ))}
@@ -178,6 +193,38 @@ function Explained({
   );
 }
 
+/** That later worksheets take another one's answer: to be looked at, once both are the reader's. */
+function Elsewhere({
+  say,
+  holder,
+  own,
+  onTake,
+}: Held & { readonly own: boolean; readonly onTake: ((event: MouseEvent) => void) | false }) {
+  const whose = (
+    <>
+      {' '}
+      <Way to={holder.by}>“{holder.from}”</Way>.{' '}
+    </>
+  );
+  if (!own)
+    return (
+      <p class="note">
+        {say}
+        {whose}
+      </p>
+    );
+  return (
+    <Verdict verdict="look" say={say}>
+      {whose}
+      {onTake && (
+        <button type="button" onClick={onTake}>
+          Take this one
+        </button>
+      )}
+    </Verdict>
+  );
+}
+
 /** In place of results that cannot be worked out: what is wrong, with a way to each field. */
 function Withheld({ problems }: { readonly problems: Unanswered['problems'] }) {
   if (problems.length === 0) return <p class="withheld">Waiting until the number is complete…</p>;
@@ -185,21 +232,26 @@ function Withheld({ problems }: { readonly problems: Unanswered['problems'] }) {
     <div class="withheld">
       <p>Not worked out yet:</p>
       <ul>
-        {problems.map(({ input, say }) => (
-          <li>
-            <a
-              href={`#${input}`}
-              onClick={(event) => {
-                event.preventDefault();
-                document.getElementById(input)?.focus();
-              }}
-            >
-              {say}
-            </a>
-          </li>
+        {problems.map((problem) => (
+          <Wrong {...problem} />
         ))}
       </ul>
     </div>
+  );
+}
+
+function Wrong({ input, say, waits }: Problem) {
+  const way = useWay(waits);
+  const toField = (event: MouseEvent) => {
+    event.preventDefault();
+    document.getElementById(input)?.focus();
+  };
+  return (
+    <li>
+      <a href={way ?? `#${input}`} onClick={way ? undefined : toField}>
+        {say}
+      </a>
+    </li>
   );
 }
 

@@ -21,3 +21,17 @@ test('a ± stands in both systems of units', () => {
   expect(other(2, 0.03)).toBe('4.41 ± 0.07 lb');
   expect(other(2)).toBe('4.41 lb');
 });
+
+test('what is said of the large results follows them, before the rest', () => {
+  const spec = (label: string, answer?: true) => ({
+    label,
+    kind: 'mass' as const,
+    answer: !!answer,
+  });
+  const sheet = { results: { a: spec('Cement'), b: spec('Water'), c: spec('Foam', true) } };
+  const numbers = { a: { value: 1 }, b: { value: 2 }, c: { value: 3 } };
+  const props = { sheet, answered: { numbers }, system: 'metric' as const };
+  const html = renderToString(h(Results, props, h('p', {}, 'Good.')));
+  const order = [...html.matchAll(/Cement|Water|Foam|Good/g)].map(([word]) => word);
+  expect(order).toEqual(['Cement', 'Foam', 'Good', 'Water']);
+});

@@ -61,16 +61,23 @@ describe('what a worksheet answers and another one has', () => {
   const shapes = { from: 'What does this form hold?', by: 'shapes' };
   const told = (holder: Kept | undefined, system: 'metric' | 'us' = 'metric') => {
     const say = speaker(system);
-    const found = answer(pieces, readWorksheet(pieces, {}, {}, say), say);
+    const reading = readWorksheet(pieces, {}, {}, say);
+    const found = answer(pieces, reading, say);
     if (!found.ok) throw new Error('no answer');
-    return heldElsewhere(pieces, found, holder ? { 'batch.volume': holder } : {}, say);
+    return heldElsewhere(pieces, reading, found, holder ? { 'batch.volume': holder } : {}, say);
   };
 
   test('is told with its number, where that is another', () => {
-    expect(told({ v: 0.06, ...shapes })).toBe(
-      'Foamed mix to make: what follows takes 60.0\u00a0L, from “What does this form hold?”.',
-    );
-    expect(told({ v: 0.06, ...shapes }, 'us')).toContain('15.9\u00a0gal');
+    expect(told({ v: 0.06, ...shapes })).toMatchObject({
+      say: 'Foamed mix to make: what follows takes 60.0\u00a0L, from',
+      holder: shapes,
+    });
+    expect(told({ v: 0.06, ...shapes }, 'us')!.say).toContain('15.9\u00a0gal');
+  });
+
+  test('may be taken, unless it is the example’s and the other’s is the reader’s own', () => {
+    expect(told({ v: 0.06, ...shapes })!.mayTake).toBe(false);
+    expect(told({ v: 0.06, ...shapes, example: true })!.mayTake).toBe(true);
   });
 
   test('is not told where it says the same, is its own, is missing or waits', () => {
@@ -85,23 +92,26 @@ describe('what a later worksheet answers anew', () => {
   const batch = { from: proportion.question, by: proportion.id };
   const told = (kept: KeptResults) => {
     const say = speaker('metric');
-    const found = answer(targetDensity, readWorksheet(targetDensity, {}, {}, say), say);
+    const reading = readWorksheet(targetDensity, {}, {}, say);
+    const found = answer(targetDensity, reading, say);
     if (!found.ok) throw new Error('no answer');
-    return heldElsewhere(targetDensity, found, kept, say);
+    return heldElsewhere(targetDensity, reading, found, kept, say);
   };
 
   test('is told beside the density it overrules', () => {
-    expect(told({ 'mix.planned': { v: 750, ...batch } })).toBe(
-      'Wet density to aim for: what follows takes 750\u00a0kg/m³, from “What goes into the batch?”.',
-    );
+    expect(told({ 'mix.planned': { v: 750, ...batch } })).toEqual({
+      say: 'Wet density to aim for: what follows takes 750\u00a0kg/m³, from',
+      holder: { v: 750, ...batch },
+      // It keeps no such thing: the later worksheet answers anew.
+      mayTake: false,
+    });
     expect(told({ 'mix.planned': { v: 600, ...batch } })).toBeUndefined();
   });
 
   test('and beside the dry density, where foam that dies or another cement makes it differ', () => {
     const planned = { v: 600, ...batch };
-    expect(told({ 'mix.planned': planned, 'part.dryDensity': { v: 459, ...batch } })).toBe(
-      'Oven-dry density to expect: what follows takes 459\u00a0kg/m³, from “What goes into the batch?”.',
-    );
+    const dry = told({ 'mix.planned': planned, 'part.dryDensity': { v: 459, ...batch } });
+    expect(dry!.say).toBe('Oven-dry density to expect: what follows takes 459\u00a0kg/m³, from');
   });
 });
 

@@ -29,28 +29,30 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page.
-  'first-batch/': 77_000,
+  'first-batch/': 77_100,
   // One worksheet, with what the reader's own batches say of the foam that lives.
-  'mix/proportion/': 52_300,
+  'mix/proportion/': 52_650,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
-  'curing/temperature-and-age/': 50_000,
+  'curing/temperature-and-age/': 50_400,
   // The window, and what the reader's own batches say of it.
-  'demoulding/when-to-strip/': 51_200,
+  'demoulding/when-to-strip/': 51_600,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 51_200,
+  'bench/': 51_500,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 77_800,
-  'batch-records/batch/': 65_600,
-  'batch-records/learn/': 60_100,
-  'batch-records/compare/': 58_300,
-  'batch-records/': 59_800,
-  'batch-records/keep/': 49_600,
+  'bench/run/': 78_150,
+  'batch-records/batch/': 65_900,
+  'batch-records/learn/': 60_500,
+  'batch-records/compare/': 58_700,
+  'batch-records/': 60_200,
+  'batch-records/keep/': 50_050,
   // Four worksheets, two of them with the carbonate balance.
-  'water/softening/': 55_900,
+  'water/softening/': 56_250,
+  // Two waters into one, and the picture of it.
+  'water/blending/': 49_550,
   // Heat through a block, and its picture.
-  'curing/heat-inside/': 57_100,
+  'curing/heat-inside/': 57_700,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
-  'curing/set/': 52_400,
+  'curing/set/': 52_950,
 };
 
 /**

@@ -1,6 +1,7 @@
 import type { Kept, KeptResults } from '../../bench/entries.ts';
 import { type AnyWorksheet, alsoKept } from '../worksheet.ts';
 import type { Answered } from './answer.ts';
+import type { Reading } from './reading.ts';
 import type { Say } from './say.ts';
 
 interface Sheet {
@@ -41,13 +42,23 @@ export const mayKeep = ({
     // The example never takes what rests on the reader's own numbers alone.
     (!onExample || 'example' in holder));
 
-/** Where another worksheet has what this one answers too, and it differs: what later worksheets take, and whose. */
+export interface Held {
+  /** What later worksheets take, up to whose it is. */
+  readonly say: string;
+  readonly holder: Kept;
+  /** Whether this worksheet could have it, if the reader wants that. */
+  readonly mayTake: boolean;
+}
+
+/** Where another worksheet has what this one answers too, and it differs. */
 export function heldElsewhere(
   sheet: AnyWorksheet,
+  { onExample }: Reading,
   { numbers }: Answered,
   kept: KeptResults,
   say: Say,
-): string | undefined {
+): Held | undefined {
+  const keeps = Object.entries(sheet.keeps ?? {});
   for (const [name, key] of alsoKept(sheet)) {
     const holder = kept[key];
     const mine = numbers[name];
@@ -55,7 +66,13 @@ export function heldElsewhere(
     const spec = sheet.results[name]!;
     const theirs = say(holder.v, spec.kind, spec);
     if (theirs !== say(mine.value, spec.kind, spec))
-      return `${spec.label}: what follows takes ${theirs}, from “${holder.from}”.`;
+      return {
+        say: `${spec.label}: what follows takes ${theirs}, from`,
+        holder,
+        mayTake:
+          keeps.some(([, kept]) => kept === key) &&
+          mayKeep({ holder, sheet, worked: true, answers: keeps[0]![0] in numbers, onExample }),
+      };
   }
   return undefined;
 }

@@ -39,6 +39,7 @@ export function readNumber(
       echo: undefined,
       onOffer: undefined,
       from: upstream.from,
+      waits: upstream.by ?? '',
       problem: `${field.label} waits for an answer to “${upstream.from}”.`,
     };
   if (!own) {

@@ -32,6 +32,8 @@ export interface NumberReading {
   readonly onOffer: { readonly from: string; readonly text: string } | undefined;
   /** The worksheet a kept value came from. */
   readonly from: string | undefined;
+  /** The id of that worksheet, while it has no answer; empty where none was kept. */
+  readonly waits?: string;
   /** That value rests on readings that were still the example's. */
   readonly onExample?: boolean;
 }
@@ -83,14 +85,16 @@ export type FieldReading = CellReading | RowsReading | LinesReading | MomentRead
 export interface Problem {
   readonly input: string;
   readonly say: string;
+  /** The worksheet to be answered first, by its id: nothing is wrong here. */
+  readonly waits?: string;
 }
 
 /** What is wrong with one number or one choice, each sentence at its own input. */
 export function problemsOf(reading: CellReading, input: string): Problem[] {
   if (reading.type === 'choice') return [];
-  const { problem, pmProblem } = reading;
+  const { problem, pmProblem, waits } = reading;
   return [
-    ...(problem ? [{ input, say: problem }] : []),
+    ...(problem ? [{ input, say: problem, ...(waits !== undefined && { waits }) }] : []),
     ...(pmProblem ? [{ input: pmId(input), say: pmProblem }] : []),
   ];
 }

@@ -2,6 +2,7 @@ import type { Entry, System } from '../../bench/entries.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type NumberReading, pmId } from '../engine/reading.ts';
 import { Origin } from './Origin.tsx';
+import { Way } from './Way.tsx';
 
 interface Props {
   readonly id: string;
@@ -21,6 +22,8 @@ interface Props {
 export function NumberInput(props: Props) {
   const { id, reading, entry, system, problem, pmProblem, onEntry, onLeave } = props;
   const { field, unit } = reading;
+  // The slip, if there is one, is elsewhere.
+  const waits = reading.waits !== undefined;
   // A ratio is a plain number or a percentage, as its field says; nobody converts one.
   const units = field.kind === 'ratio' ? [] : KINDS[field.kind].units;
   const symbol = unitOf(field.kind, unit).symbol;
@@ -48,7 +51,7 @@ export function NumberInput(props: Props) {
           autocomplete="off"
           spellcheck={false}
           value={reading.text}
-          aria-invalid={problem ? 'true' : undefined}
+          aria-invalid={problem && !waits ? 'true' : undefined}
           aria-describedby={below.join(' ') || undefined}
           onInput={(event) => type(event.currentTarget.value)}
           onBlur={onLeave}
@@ -99,8 +102,8 @@ export function NumberInput(props: Props) {
           </p>
         )}
         {problem && (
-          <p class="problem" id={`${id}-problem`}>
-            {problem}
+          <p class={waits ? 'problem waits' : 'problem'} id={`${id}-problem`}>
+            {waits ? <Way to={reading.waits}>{problem}</Way> : problem}
           </p>
         )}
         {pmProblem && (

@@ -14,6 +14,8 @@ export function Origin({
 }) {
   if (reading.origin === 'example')
     return reading.text === '' ? null : <p class="origin">example</p>;
+  // What it waits for is said beside it already.
+  if (reading.waits !== undefined) return null;
   if (reading.origin === 'kept')
     return (
       <p class="origin kept">

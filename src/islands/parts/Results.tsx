@@ -1,16 +1,17 @@
+import type { ComponentChildren } from 'preact';
 import type { System } from '../../bench/entries.ts';
 import { formatQuantity, type Precision, usualPrecision } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import type { Answered } from '../engine/answer.ts';
 import type { Sure } from '../engine/doubt.ts';
 import { handy } from '../engine/handy.ts';
-import type { AnyWorksheet, ResultSpec } from '../worksheet.ts';
+import type { ResultSpec } from '../worksheet.ts';
 
-// biome-ignore lint/suspicious/noExplicitAny: a result spec's own type is known to its worksheet
-type AnyResult = ResultSpec<any>;
+/** How a result looks, wherever it comes from. */
+type Shown = Omit<ResultSpec<never>, 'of' | 'scatter'>;
 
 /** A result in one system of units: its number, its unit and its ±, rounded alike. */
-export function worded(value: number, spec: AnyResult, sure: Sure | undefined, system: System) {
+export function worded(value: number, spec: Shown, sure: Sure | undefined, system: System) {
   const kind = spec.kind;
   const unit = handy(value, kind, (spec.units ?? KINDS[kind].shown)[system]);
   const how: Precision = sure
@@ -27,50 +28,68 @@ export function worded(value: number, spec: AnyResult, sure: Sure | undefined, s
   return { text, number, symbol, pm };
 }
 
-/** The answer in large figures, the rest below it; the other system of units beside each. */
+/**
+ * The answer in large figures, then what is said of it (`children`), then the rest; the other system of units
+ * beside each. What decides stands with what it decides about, however many figures follow.
+ */
 export function Results({
   sheet,
   answered,
   system,
+  children,
 }: {
-  readonly sheet: AnyWorksheet;
-  readonly answered: Answered;
+  readonly sheet: { readonly results: Readonly<Record<string, Shown>> };
+  readonly answered: Pick<Answered, 'numbers'>;
   readonly system: System;
+  readonly children?: ComponentChildren;
 }) {
   const other: System = system === 'metric' ? 'us' : 'metric';
   const shown = Object.entries(answered.numbers);
-  return (
-    <dl class="results">
-      {shown.map(([name, { value, sure }], i) => {
-        const spec = sheet.results[name] as AnyResult;
-        const here = worded(value, spec, sure, system);
-        const there = worded(value, spec, sure, other);
-        return (
-          <div class={i === 0 || spec.answer ? 'result answer' : 'result'} data-result={name}>
-            <dt>{spec.label}</dt>
-            <dd>
-              {/* No <output>: the worksheet says its answer once, when the numbers have settled. */}
-              <span class="number">
-                {here.number}
-                {here.pm && <span class="pm">{`\u00a0±\u00a0${here.pm}`}</span>}
-                {here.symbol && <span class="unit">{`\u00a0${here.symbol}`}</span>}
-              </span>
-              {there.symbol !== here.symbol && (
-                <span class="other">
-                  {' '}
-                  {there.pm
-                    ? `${there.number}\u00a0±\u00a0${there.pm}\u00a0${there.symbol}`
-                    : there.text}
+  const first = shown[0]?.[0];
+  const isLarge = (name: string) => name === first || sheet.results[name]!.answer === true;
+  const list = (large: boolean) => {
+    const listed = shown.filter(([name]) => isLarge(name) === large);
+    if (listed.length === 0) return;
+    return (
+      <dl class="results">
+        {listed.map(([name, { value, sure }]) => {
+          const spec = sheet.results[name]!;
+          const here = worded(value, spec, sure, system);
+          const there = worded(value, spec, sure, other);
+          return (
+            <div class={large ? 'result answer' : 'result'} data-result={name}>
+              <dt>{spec.label}</dt>
+              <dd>
+                {/* No <output>: the worksheet says its answer once, when the numbers have settled. */}
+                <span class="number">
+                  {here.number}
+                  {here.pm && <span class="pm">{`\u00a0±\u00a0${here.pm}`}</span>}
+                  {here.symbol && <span class="unit">{`\u00a0${here.symbol}`}</span>}
                 </span>
-              )}
-              {sure?.mostFrom && i === 0 && (
-                <span class="most">Most of the ± comes from: {sure.mostFrom}.</span>
-              )}
-            </dd>
-            {spec.note && <dd class="most">{spec.note}</dd>}
-          </div>
-        );
-      })}
-    </dl>
+                {there.symbol !== here.symbol && (
+                  <span class="other">
+                    {' '}
+                    {there.pm
+                      ? `${there.number}\u00a0±\u00a0${there.pm}\u00a0${there.symbol}`
+                      : there.text}
+                  </span>
+                )}
+                {sure?.mostFrom && name === first && (
+                  <span class="most">Most of the ± comes from: {sure.mostFrom}.</span>
+                )}
+              </dd>
+              {spec.note && <dd class="most">{spec.note}</dd>}
+            </div>
+          );
+        })}
+      </dl>
+    );
+  };
+  return (
+    <>
+      {list(true)}
+      {children}
+      {list(false)}
+    </>
   );
 }

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Judgement } from '../worksheet.ts';
 
 const WORDS = { good: 'Good', look: 'Look again', stop: 'Stop' } as const;
@@ -24,8 +25,12 @@ const SHAPES = {
   ),
 } as const;
 
-/** What to do about the result. */
-export function Verdict({ verdict, say }: Judgement) {
+/** What to do about the result, and a way to do it. */
+export function Verdict({
+  verdict,
+  say,
+  children,
+}: Judgement & { readonly children?: ComponentChildren }) {
   return (
     <p class={`verdict ${verdict}`}>
       <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
@@ -33,6 +38,7 @@ export function Verdict({ verdict, say }: Judgement) {
       </svg>
       <span>
         <strong>{WORDS[verdict]}.</strong> {say}
+        {children}
       </span>
     </p>
   );
