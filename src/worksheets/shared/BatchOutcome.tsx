@@ -1,6 +1,9 @@
 import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
+import type { Kind } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import type { Units } from '../../islands/fields.ts';
+import { Results } from '../../islands/parts/Results.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from './amounts.ts';
@@ -19,9 +22,33 @@ import {
 import { goOnWith, onwardWords } from './record-onward.ts';
 import { dryWords, weighedDensity } from './record-words.ts';
 import { pageAt } from './use-records.ts';
-import { withPm } from './with-pm.ts';
 
 const ONE = { metric: '1', us: '1' } as const;
+
+/** A figure of a batch: its name, its kind, its value in SI, and how it is shown. */
+type Figure = readonly [
+  label: string,
+  kind: Kind,
+  value: number,
+  how: { readonly units?: Units; readonly significant?: number; readonly pm?: number | undefined },
+];
+
+/** Figures as a worksheet shows its results. */
+const asResults = (figures: readonly Figure[]) => ({
+  sheet: {
+    results: Object.fromEntries(
+      figures.map(([label, kind, , { pm: _, ...how }]) => [label, { label, kind, ...how }]),
+    ),
+  },
+  answered: {
+    numbers: Object.fromEntries(
+      figures.map(([label, , value, { pm }]) => [
+        label,
+        { value, ...(pm && Number.isFinite(pm) && { sure: { pm, mostFrom: undefined } }) },
+      ]),
+    ),
+  },
+});
 
 /** What the readings of a batch come to so far: reconciled, aged, dried. */
 export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
@@ -29,39 +56,50 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   const age = ageWhenStripped(record);
   const dry = driedDensity(record);
   const cementDensity = cementDensityOf(record);
-  const rows: [string, string][] = [];
+  const figures: Figure[] = [];
   if (reckoned.ok) {
     const { verdict } = reckoned;
     const { u } = verdict;
-    rows.push(
-      ['Wet density', withPm(say, verdict.wetDensity, u.wetDensity, 'density', DENSITY)],
-      ['Foam that survived', withPm(say, verdict.survival, u.survival, 'ratio', PERCENT)],
-      ['Gas in the mix', withPm(say, verdict.air, u.air, 'ratio', PERCENT)],
-      ['w/c with the foam’s water', withPm(say, verdict.waterCement, u.waterCement, 'ratio', ONE)],
-      ['Yield', withPm(say, verdict.yield, u.yield, 'volume', LITRES)],
+    figures.push(
+      ['Wet density', 'density', verdict.wetDensity, { units: DENSITY, pm: u.wetDensity }],
+      ['Foam that survived', 'ratio', verdict.survival, { units: PERCENT, pm: u.survival }],
+      ['Gas in the mix', 'ratio', verdict.air, { units: PERCENT, pm: u.air }],
+      [
+        'w/c with the foam’s water',
+        'ratio',
+        verdict.waterCement,
+        { units: ONE, pm: u.waterCement },
+      ],
+      ['Yield', 'volume', verdict.yield, { units: LITRES, pm: u.yield }],
     );
     if (verdict.missing !== undefined)
-      rows.push(['Went in, not found', withPm(say, verdict.missing, verdict.uMissing, 'mass')]);
+      figures.push(['Went in, not found', 'mass', verdict.missing, { pm: verdict.uMissing }]);
   }
   if (age !== undefined)
-    rows.push([
+    figures.push([
       'Age when stripped, at 20\u00a0°C (68\u00a0°F)',
-      say(age, 'time', { units: HOURS, significant: 2 }),
+      'time',
+      age,
+      { units: HOURS, significant: 2 },
     ]);
   if (dry)
-    rows.push([
+    figures.push([
       dry.dried === undefined
         ? `Density, ${dryWords(dry.dried)}`
         : dry.dried === 'oven'
           ? 'Oven-dry density'
           : 'Air-dry density',
-      say(dry.density, 'density', { units: DENSITY }),
+      'density',
+      dry.density,
+      { units: DENSITY },
     ]);
   return (
     <div class="outcome" data-outcome>
-      {judgementsOf(record, reckoned, say).map((judgement) => (
-        <Verdict {...judgement} />
-      ))}
+      <Results {...asResults(figures)} system={say.system}>
+        {judgementsOf(record, reckoned, say).map((judgement) => (
+          <Verdict {...judgement} />
+        ))}
+      </Results>
       {!reckoned.ok &&
         reckoned.refused.map((quantity) => (
           <p class="problem">“{labelOf(quantity)}” cannot be: look at it again.</p>
@@ -71,18 +109,6 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           To hold what went in against what came out, write down:{' '}
           {reckoned.missing.map((name) => READINGS[name].label.toLowerCase()).join(', ')}.
         </p>
-      )}
-      {rows.length > 0 && (
-        <dl class="results">
-          {rows.map(([name, value]) => (
-            <div class="result">
-              <dt>{name}</dt>
-              <dd>
-                <span class="number">{value}</span>
-              </dd>
-            </div>
-          ))}
-        </dl>
       )}
       {reckoned.ok && (
         <p class="note">
