@@ -9,6 +9,7 @@ import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
+import baseCheck from '../../src/worksheets/mix/base-check.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
@@ -211,6 +212,17 @@ describe('a refusal by core', () => {
     expect(outcome.problems[0]?.input).toBe('proportion-wetDensity');
     expect(outcome.problems[0]?.say).toContain('without any foam this mix is 1951');
   });
+});
+
+test('a ± is shown as far as its box has room', () => {
+  const jug = (say: typeof us) =>
+    (readWorksheet(baseCheck, {}, {}, say).fields.jug as NumberReading).pmText;
+  // 3 mL of a jug of 1 L: 0.00079 gal.
+  expect(jug(us)).toBe('0.0008');
+  expect(jug(metric)).toBe('0.003');
+  // Two digits where they fit, and what was typed as it was typed.
+  expect(full({}, us).pmText).toBe('0.022');
+  expect(full({ p: '0.00079', pu: 'lb' }, us).pmText).toBe('0.00079');
 });
 
 describe('the ± of a result', () => {

@@ -13,6 +13,14 @@ const [TYPED, SHOWN] = [5, 4];
 const formatted = (si: number, field: NumberField, unit: string, significant: number) =>
   formatPlain(si, field.kind, unit, significant);
 
+/** So many signs fit into the box of a ±. */
+const PM_ROOM = 6;
+/** A ± with two digits, or with the one that its box has room for. */
+const pmShown = (si: number, kind: Kind, unit: string) => {
+  const two = formatPlain(si, kind, unit, 2);
+  return two.length > PM_ROOM ? formatPlain(si, kind, unit, 1) : two;
+};
+
 /** Reads a number field: what the reader typed, else what another worksheet found, else the example. */
 export function readNumber(
   field: NumberField,
@@ -138,7 +146,7 @@ function readPlusMinus(
       ? parseQuantity(typed, kind, typedIn)
       : parseQuantity(field.plusMinus, kind, field.units?.metric);
   if (typed === undefined && kept !== undefined)
-    return { pmText: formatPlain(kept, kind, unit, 2), pm: kept, pmProblem: undefined };
+    return { pmText: pmShown(kept, kind, unit), pm: kept, pmProblem: undefined };
   if (!parsed.ok)
     return {
       pmText: typed,
@@ -155,8 +163,7 @@ function readPlusMinus(
     say,
   );
   return {
-    pmText:
-      typed !== undefined && unit === typedIn ? typed : formatPlain(parsed.value, kind, unit, 2),
+    pmText: typed !== undefined && unit === typedIn ? typed : pmShown(parsed.value, kind, unit),
     pm: pmProblem ? 0 : parsed.value,
     pmProblem,
   };

@@ -93,9 +93,6 @@ export function NumberInput(props: Props) {
         )}
       </div>
       <div class="under">
-        {field.slider && (
-          <field.slider.Input reading={reading} range={field.slider} onText={type} />
-        )}
         {reading.echo && (
           <p class="echo" id={`${id}-echo`}>
             Read as {reading.echo}
@@ -119,6 +116,9 @@ export function NumberInput(props: Props) {
             onEntry(rest);
           }}
         />
+        {field.slider && (
+          <field.slider.Input reading={reading} range={field.slider} onText={type} />
+        )}
         {field.learned && (
           <field.learned.Offer
             id={id}
