@@ -306,6 +306,22 @@ describe.concurrent('out and in', () => {
     expect(await page.evaluate(photos)).toBe(540);
   });
 
+  test('a button pressed before its part is awake does its work once it is', async ({
+    expect,
+    page,
+  }) => {
+    await page.route('**/_astro/**', async (route) => {
+      await new Promise((done) => setTimeout(done, 1000));
+      await route.continue();
+    });
+    await keep(page);
+    expect(await page.locator('[data-awake="yes"] .batches-file').count()).toBe(0);
+    const taking = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Take everything out' }).click();
+    await text(await taking);
+    expect(await status(page)).toContain('Taken out');
+  });
+
   test('an old file opens', async ({ expect, page }) => {
     await keep(page);
     const fixture = new URL('../bench/records/fixtures/version-0.json', import.meta.url);

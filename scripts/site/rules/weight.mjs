@@ -29,30 +29,30 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page.
-  'first-batch/': 77_100,
+  'first-batch/': 77_200,
   // One worksheet, with what the reader's own batches say of the foam that lives.
-  'mix/proportion/': 52_650,
+  'mix/proportion/': 52_750,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
-  'curing/temperature-and-age/': 50_400,
+  'curing/temperature-and-age/': 50_500,
   // The window, and what the reader's own batches say of it.
-  'demoulding/when-to-strip/': 51_600,
+  'demoulding/when-to-strip/': 51_700,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 51_500,
+  'bench/': 51_600,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 78_150,
-  'batch-records/batch/': 65_900,
-  'batch-records/learn/': 60_500,
-  'batch-records/compare/': 58_700,
-  'batch-records/': 60_200,
-  'batch-records/keep/': 50_050,
+  'bench/run/': 78_250,
+  'batch-records/batch/': 66_000,
+  'batch-records/learn/': 60_600,
+  'batch-records/compare/': 58_800,
+  'batch-records/': 60_300,
+  'batch-records/keep/': 50_150,
   // Four worksheets, two of them with the carbonate balance.
-  'water/softening/': 56_250,
+  'water/softening/': 56_350,
   // Two waters into one, and the picture of it.
-  'water/blending/': 49_550,
+  'water/blending/': 49_650,
   // Heat through a block, and its picture.
-  'curing/heat-inside/': 57_700,
+  'curing/heat-inside/': 57_800,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
-  'curing/set/': 52_950,
+  'curing/set/': 53_050,
 };
 
 /**

@@ -10,6 +10,14 @@ import { notify } from '../../bench/notices.ts';
 const folders = import.meta.glob<Listed>('./listed/*.ts', { import: 'default' });
 type Listed = Record<string, () => Promise<{ default: never }>>;
 
+/** A button pressed while its part is not awake yet is pressed again once it is. */
+const pressed = new WeakMap<HTMLElement, HTMLElement>();
+document.addEventListener('click', ({ target }) => {
+  const button = (target as Element).closest('button');
+  const place = button?.closest<HTMLElement>('[data-island]:not([data-awake="yes"])');
+  if (button && place) pressed.set(place, button);
+});
+
 async function wake(place: HTMLElement): Promise<void> {
   const { island = '', awake } = place.dataset;
   const [folder] = island.split('/');
@@ -23,6 +31,8 @@ async function wake(place: HTMLElement): Promise<void> {
     await freeMoment();
     await mount(place, folder === 'live' ? 'live' : 'worksheet', part.default);
     place.dataset.awake = 'yes';
+    const early = pressed.get(place);
+    if (early?.isConnected) early.click();
   } catch (error) {
     // A connection that broke. A browser asks for a script that failed once only on a page loaded anew.
     notify(
