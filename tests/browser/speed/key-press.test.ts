@@ -74,7 +74,7 @@ describe('from key press to results', () => {
           const shown = () =>
             section.querySelector('.withheld')
               ? ''
-              : section.querySelector('.results')?.textContent;
+              : [...section.querySelectorAll('.results')].map((list) => list.textContent).join();
           const write = (input: HTMLInputElement | HTMLTextAreaElement, text: string) => () => {
             input.value = text;
             input.dispatchEvent(new Event('input', { bubbles: true }));
