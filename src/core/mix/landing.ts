@@ -53,7 +53,7 @@ interface Outcome {
 }
 
 /** Enough for a percent of odds to be steady, few enough for a page. */
-export const LANDING_TRIALS = 20_000;
+export const LANDING_TRIALS = 16_000;
 /** Any whole number would do; it stays the same so that only readings move the answer. */
 const LANDING_SEED = 20_250;
 
