@@ -3,16 +3,11 @@ import type { Note } from '../note.ts';
 import { baseMix } from './base-mix.ts';
 import { MIX_WATER_DENSITY } from './densities.ts';
 import { type Equivalent, equivalent, type Ingredients } from './ingredients.ts';
+import { leftOfFoam } from './left-of-foam.ts';
 import { dampAggregate } from './moisture.ts';
 import { HYDRATE_WATER } from './oven-dry.ts';
 import { PIGMENT_DENSITY } from './pigment.ts';
-import {
-  type Convention,
-  leftOfFoam,
-  type Proportion,
-  proportion,
-  type WaterCementOf,
-} from './proportion.ts';
+import { type Convention, type Proportion, proportion, type WaterCementOf } from './proportion.ts';
 
 /** Content of binder: kg in a cubic metre of finished mix. */
 type DesignTarget =

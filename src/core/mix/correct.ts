@@ -2,6 +2,7 @@ import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import type { Note } from '../note.ts';
 import { MIX_WATER_DENSITY } from './densities.ts';
+import { leftOfFoam } from './left-of-foam.ts';
 
 export type CorrectionAction = 'add-foam' | 'add-base-mix' | 'leave';
 
@@ -77,8 +78,7 @@ export function correctMix(input: CorrectionInput): Correction {
   demand('baseDensity', baseDensity, 'density', { min: foamDensity, aboveMin: true });
   demand('tolerance', tolerance, 'density', { min: 0, max: EXTREMES.density.max });
   demand('survival', survival, 'ratio', { min: 0, max: 1, aboveMin: true });
-  /** What is left in the mix of a volume of foam: the liquid of what died stays. */
-  const left = 1 - (1 - survival) * (1 - foamDensity / MIX_WATER_DENSITY);
+  const left = leftOfFoam({ survival, liquid: foamDensity / MIX_WATER_DENSITY });
   const lightest = foamDensity / left;
   demand(
     'targetDensity',

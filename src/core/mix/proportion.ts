@@ -2,6 +2,7 @@ import { DomainError, demand } from '../domain-error.ts';
 import { demandAmount } from '../extremes.ts';
 import { type Note, outsideRange } from '../note.ts';
 import { type BaseRecipe, baseMix, withDensities } from './base-mix.ts';
+import { leftOfFoam } from './left-of-foam.ts';
 import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
 import { BASE_WATER_CEMENT, demandWaterCement, waterCementNotes } from './water-cement-limits.ts';
 
@@ -158,16 +159,6 @@ export function proportion(input: ProportionInput): Proportion {
     ],
   };
 }
-
-/**
- * What is left in the mix of a volume of foam, as a share of it: the liquid of what died stays. No range: it
- * adds volumes.
- * @param foam the share of its gas that lives; `liquid` of the foam, by volume: its density over water's
- * @throws nothing
- * @source none: volumes add
- */
-export const leftOfFoam = (foam: { readonly survival: number; readonly liquid: number }): number =>
-  1 - (1 - foam.survival) * (1 - foam.liquid);
 
 /** A base mix of just the least w/c may come out a last binary digit below it. */
 const DUST = 1e-9;

@@ -2,7 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
+import { cementDensity, counts, foamShare, sandCement, waterCement } from './recipe-fields.ts';
 
 export const landingFields = {
   target: number('density', {
@@ -86,17 +86,7 @@ export const landingFields = {
     takes: 'mix.loadCement',
     folded: true,
   }),
-  foamLives: number('ratio', {
-    label: 'Foam that the plan takes to live, of its gas',
-    usual: true,
-    help: 'As in the batch: its foam was made for that.',
-    example: '100 %',
-    min: '20 %',
-    max: '100 %',
-    units: PERCENT,
-    bench: 'mix.foamLives',
-    folded: true,
-  }),
+  foamLives: foamShare,
   waterCement: { ...waterCement, folded: true },
   counts,
   sandCement: { ...sandCement, folded: true },
