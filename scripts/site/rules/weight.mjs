@@ -36,6 +36,8 @@ const HEAVIER = {
   'curing/temperature-and-age/': 50_500,
   // The window, and what the reader's own batches say of it.
   'demoulding/when-to-strip/': 51_700,
+  // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
+  'mix/correct/': 49_200,
   // The table of the bench sheet, the clock and what lies on the bench.
   'bench/': 51_600,
   // The whole of a batch, its log and its comparison.
