@@ -1,7 +1,7 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Entry } from '../bench/entries.ts';
 import { notify } from '../bench/notices.ts';
-import { $entries, enter, keep, onBench, use } from '../bench/store.ts';
+import { $entries, $kept, enter, keep, onBench, use } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { type Held, heldElsewhere, isBy } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
@@ -42,8 +42,10 @@ let lastWorked: string | undefined;
 export function WorksheetView({ sheet, formulas }: Props) {
   const system = useUnits();
   // Only what concerns this worksheet: a page of eight does not draw all of them at each key.
-  const entries = useEntries(entryKeys(sheet));
-  const kept = useKept([...takenKeys(sheet), ...alsoKept(sheet).map(([, key]) => key)]);
+  const entered = entryKeys(sheet);
+  const taken = [...takenKeys(sheet), ...alsoKept(sheet).map(([, key]) => key)];
+  const entries = useEntries(entered);
+  const kept = useKept(taken);
   const typing = useTyping();
   // A pause in typing draws the sentences that waited for it, and computes nothing anew.
   const { say, reading, answered } = useMemo(() => {
@@ -53,7 +55,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
   }, [entries, kept, system]);
   useEffect(() => {
     // The page as it was built knows no bench: what it shows first is nobody's answer.
-    if (isUnread(entries) || isUnread(kept)) return;
+    if (isUnread(entries, $entries, entered) || isUnread(kept, $kept, taken)) return;
     const worked = typing.input !== undefined && lastWorked === sheet.id;
     keepResults(sheet, reading, answered, worked);
   });

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Entries, KeptResults, System } from '../bench/entries.ts';
 import { $entries, $kept, $units, $used } from '../bench/store.ts';
-import { useStored } from './use-stored.ts';
+import { differs, useStored } from './use-stored.ts';
 
 // The page was built with an empty bench in metric units. Each hook gives that back until the island
 // has taken over, so that what is taken over is exactly what stands in the page.
@@ -14,8 +14,12 @@ export const useKept = (keys?: readonly string[]): KeptResults =>
 export const useUsed = () => useStored<Readonly<Record<string, string>>>($used, nothing);
 export const useUnits = (): System => useStored<System>($units, 'metric');
 
-/** Whether what these hooks gave is still the empty bench the page was built with. */
-export const isUnread = (bench: Entries | KeptResults): boolean => bench === nothing;
+/** Whether `useEntries` or `useKept` gave the empty bench the page was built with, and there is more. */
+export const isUnread = <T extends Entries | KeptResults>(
+  bench: T,
+  store: { get(): T },
+  keys: readonly string[],
+): boolean => bench === nothing && differs(store.get(), bench, keys);
 
 /** The latest `text`, a while after it last changed; empty until it first changes. */
 export function useSettled(text: string, wait = 1000): string {

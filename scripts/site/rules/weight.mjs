@@ -29,32 +29,32 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page.
-  'first-batch/': 77_400,
+  'first-batch/': 77_500,
   // One worksheet, with what the reader's own batches say of the foam that lives.
-  'mix/proportion/': 52_750,
+  'mix/proportion/': 53_000,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
-  'curing/temperature-and-age/': 50_500,
+  'curing/temperature-and-age/': 50_700,
   // The window, and what the reader's own batches say of it.
-  'demoulding/when-to-strip/': 51_700,
+  'demoulding/when-to-strip/': 51_950,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
-  'mix/correct/': 49_200,
+  'mix/correct/': 49_400,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 51_800,
+  'bench/': 51_950,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 78_250,
-  'batch-records/batch/': 66_000,
-  'batch-records/learn/': 60_600,
-  'batch-records/compare/': 58_800,
-  'batch-records/': 60_300,
-  'batch-records/keep/': 50_150,
+  'bench/run/': 78_500,
+  'batch-records/batch/': 66_200,
+  'batch-records/learn/': 60_750,
+  'batch-records/compare/': 58_950,
+  'batch-records/': 60_450,
+  'batch-records/keep/': 50_300,
   // Four worksheets, two of them with the carbonate balance.
-  'water/softening/': 56_350,
+  'water/softening/': 56_650,
   // Two waters into one, and the picture of it.
-  'water/blending/': 49_650,
+  'water/blending/': 49_850,
   // Heat through a block, and its picture.
-  'curing/heat-inside/': 57_800,
+  'curing/heat-inside/': 58_050,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
-  'curing/set/': 53_050,
+  'curing/set/': 53_300,
 };
 
 /**

@@ -18,6 +18,19 @@ document.addEventListener('click', ({ target }) => {
   if (button && place) pressed.set(place, button);
 });
 
+/**
+ * Resolves once the page can be read: its first picture comes before the scripts that wake it. A page
+ * that is not drawn, in a tab behind others or by a browser that does not say when, waits no longer
+ * than this.
+ */
+const LONGEST_WAIT = 3000;
+const drawn = new Promise<void>((resolve) => {
+  setTimeout(resolve, LONGEST_WAIT);
+  new PerformanceObserver((list) => {
+    if (list.getEntriesByName('first-contentful-paint').length > 0) resolve();
+  }).observe({ type: 'paint', buffered: true });
+});
+
 async function wake(place: HTMLElement): Promise<void> {
   const { island = '', awake } = place.dataset;
   const [folder] = island.split('/');
@@ -25,6 +38,8 @@ async function wake(place: HTMLElement): Promise<void> {
   if (!list || awake) return;
   place.dataset.awake = 'coming';
   try {
+    await drawn;
+    await freeMoment();
     const load = (await list())[`../../../worksheets/${island}.tsx`];
     if (!load) throw new Error(`${island} is not listed`);
     const [{ mount }, part] = await Promise.all([import('./mount.tsx'), load()]);
@@ -63,15 +78,23 @@ const watcher = new IntersectionObserver(
   { rootMargin: '300px' },
 );
 for (const place of places) {
-  // Parts that feed each other wake together, seen or not.
-  if (place.dataset.eager === undefined) watcher.observe(place);
-  else wake(place);
+  if (place.dataset.wakes === 'eager') wake(place);
+  else watcher.observe(place);
 }
+// Parts that feed each other wake together, seen or not, before what is typed in one is needed in the next.
+const wakeTogether = () => {
+  for (const place of places) if (place.dataset.wakes) wake(place);
+};
+for (const touch of ['pointerdown', 'keydown', 'focusin', 'click'])
+  addEventListener(touch, wakeTogether, { once: true });
 const wakeAll = () => {
   for (const place of places) wake(place);
 };
 // A page that is printed shows the reader's numbers, however far it was read. A browser does not wait for
-// scripts when it prints: where anything is kept, they come while it is idle.
+// scripts when it prints: where anything is kept, or comes in a link, they come while it is idle.
 const idle = window.requestIdleCallback ?? setTimeout;
-if (Object.keys(localStore() ?? {}).some((key) => key.startsWith('suds.'))) idle(wakeAll);
-window.addEventListener('beforeprint', wakeAll);
+const isOurs = (key: string | null) => key?.startsWith('suds.');
+if (Object.keys(localStore() ?? {}).some(isOurs) || location.hash.startsWith('#batch='))
+  idle(wakeAll);
+addEventListener('storage', ({ key }) => isOurs(key) && idle(wakeAll));
+addEventListener('beforeprint', wakeAll);

@@ -1,21 +1,26 @@
-import type { ComponentChildren } from 'preact';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { type ComponentChild, hydrate, render } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /**
- * What explains a result: drawn with it the first time, and after a change once the result stands, so
- * that at a key press nobody waits for a figure before they see the number.
+ * What explains a result: taken over from the page once the result is, and drawn again, after a change,
+ * once the result stands; so that nobody waits for a figure before they see the number.
  */
-export function Later({ draw }: { readonly draw: () => ComponentChildren }) {
-  const drawn = useRef<{ readonly by: unknown; readonly parts: ComponentChildren } | undefined>(
-    undefined,
-  );
-  const [due, setDue] = useState<unknown>();
-  if (!drawn.current || (due === draw && drawn.current.by !== draw))
-    drawn.current = { by: draw, parts: draw() };
+export function Later({ draw }: { readonly draw: () => ComponentChild }) {
+  const place = useRef<HTMLDivElement>(null);
+  const built = useRef<(() => ComponentChild) | undefined>(draw);
   useLayoutEffect(() => {
-    if (drawn.current?.by === draw) return;
-    const timer = setTimeout(() => setDue(() => draw));
+    const timer = setTimeout(() => {
+      const first = built.current;
+      built.current = undefined;
+      if (first) hydrate(first(), place.current!);
+      if (first !== draw) render(draw(), place.current!);
+    });
     return () => clearTimeout(timer);
   }, [draw]);
-  return <>{drawn.current.parts}</>;
+  // In the browser it stands in the page already: a tree of its own, which this one leaves alone.
+  return typeof document === 'undefined' ? (
+    <div>{draw()}</div>
+  ) : (
+    <div ref={place} dangerouslySetInnerHTML={{ __html: '' }} />
+  );
 }
