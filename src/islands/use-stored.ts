@@ -6,12 +6,12 @@ interface Store<T> {
 }
 
 /** Whether a store holds something else than the page was built with, under any of the keys. */
-export const differs = <T>(now: T, built: T, keys?: readonly (keyof T)[]): boolean =>
-  now !== built &&
-  (typeof now !== 'object' ||
-    (keys ?? (Object.keys({ ...built, ...now }) as (keyof T)[])).some(
-      (key) => now?.[key] !== built?.[key],
-    ));
+export function differs<T>(now: T, built: T, keys?: readonly (keyof T)[]): boolean {
+  if (typeof now !== 'object' || now === null || typeof built !== 'object' || built === null)
+    return now !== built;
+  const all = keys ?? (Object.keys({ ...built, ...now }) as (keyof T)[]);
+  return all.some((key) => now[key] !== built[key]);
+}
 
 /**
  * What a store holds, and what the page was built with until the island has taken over; draws again when it changes, or, with keys, when something under one of them does.

@@ -161,6 +161,32 @@ describe('every page', () => {
     await close();
   });
 
+  test('parts that feed each other wake at the first touch of the page, seen or not', async () => {
+    const { page, close } = await openPage('first-batch/');
+    const asleep = page.locator('[data-wakes="together"]:not([data-awake="yes"])');
+    const all = await page.locator('[data-wakes="together"]').count();
+    await page.waitForLoadState('networkidle');
+    expect(await asleep.count()).toBeGreaterThan(all / 2);
+    await page.keyboard.press('Tab');
+    await expect.poll(() => asleep.count()).toBe(0);
+    await close();
+  });
+
+  test('no part is fetched before the page has been drawn', async () => {
+    const { page, close } = await openPage('bench/run/');
+    await page.locator('[data-awake="yes"]').first().waitFor();
+    const { drawn, fetched } = await page.evaluate(() => ({
+      drawn: performance.getEntriesByName('first-contentful-paint')[0]!.startTime,
+      fetched: performance
+        .getEntriesByType('resource')
+        .filter(({ name }) => /\/(mount|mechanism|bench-run)\./.test(name))
+        .map(({ startTime }) => startTime),
+    }));
+    expect(fetched).toHaveLength(3);
+    expect(Math.min(...fetched)).toBeGreaterThan(drawn);
+    await close();
+  });
+
   test('where the reader keeps readings, all of a page wakes unseen: it may be printed', async () => {
     const { page, close, go } = await openPage('');
     await page.evaluate(() => localStorage.setItem('suds.units', 'us'));

@@ -18,12 +18,9 @@ document.addEventListener('click', ({ target }) => {
   if (button && place) pressed.set(place, button);
 });
 
-/**
- * Resolves once the page can be read: its first picture comes before the scripts that wake it. A page
- * that is not drawn, in a tab behind others or by a browser that does not say when, waits no longer
- * than this.
- */
+/** A page that is not drawn, in a tab behind others or by a browser that does not say when, waits no longer, ms. */
 const LONGEST_WAIT = 3000;
+/** Resolves once the page can be read: its first picture comes before the scripts that wake its parts. */
 const drawn = new Promise<void>((resolve) => {
   setTimeout(resolve, LONGEST_WAIT);
   new PerformanceObserver((list) => {
