@@ -20,7 +20,7 @@ import shapes from '../../src/worksheets/placing/shapes.tsx';
 import { sheetBlanks } from '../../src/worksheets/shared/sheet-blanks.ts';
 import { solutionOrder } from '../../src/worksheets/shared/solution-order.ts';
 import { restsOn } from '../../src/worksheets/shared/still-example.ts';
-import { alikePieces } from '../../src/worksheets/shared/whole-pieces.ts';
+import { piecesFilled } from '../../src/worksheets/shared/whole-pieces.ts';
 
 const chapter = (page: string) =>
   readFileSync(join(import.meta.dirname, `../../content/chapters/${page}.mdx`), 'utf8');
@@ -129,18 +129,23 @@ test('the sheet ends with the vessel bled and the tools washed', () => {
   expect(steps).toMatch(/Cover.*Bleed tank and hose to zero.*Wash up.*not at a drain/);
 });
 
-test('pieces are those of the volume that is made, all alike and from one worksheet', () => {
+test('pieces are those of the volume that is made, from one worksheet', () => {
   const kept = (from: string, over: object = {}) => ({
     'batch.volume': { v: 0.1, from: 'How much must I make?' },
     'batch.count': { v: 4, from },
     'part.volume': { v: 0.024, from: 'How much must I make?' },
     ...over,
   });
-  expect(alikePieces(kept('How much must I make?'), 0.1)).toBe(4);
-  expect(alikePieces(kept('How much must I make?'), 0.2)).toBeUndefined();
-  expect(alikePieces(kept('Another shape'), 0.1)).toBeUndefined();
-  const unlike = { 'part.volume': { waits: true, from: 'How much must I make?' } };
-  expect(alikePieces(kept('How much must I make?', unlike) as KeptResults, 0.1)).toBeUndefined();
+  expect(piecesFilled(kept('How much must I make?'), 0.1)).toEqual({
+    pieces: 4,
+    alike: true,
+  });
+  expect(piecesFilled(kept('How much must I make?'), 0.2)).toBeUndefined();
+  expect(piecesFilled(kept('Another shape'), 0.1)).toBeUndefined();
+  const waits = { 'part.volume': { waits: true, from: 'How much must I make?' } };
+  expect(piecesFilled(kept('How much must I make?', waits) as KeptResults, 0.1)).toBeUndefined();
+  const several = kept('How much must I make?', { 'part.volume': undefined });
+  expect(piecesFilled(several, 0.1)).toEqual({ pieces: 4, alike: false });
 });
 
 describe('what the bench sheet says is still the example’s', () => {

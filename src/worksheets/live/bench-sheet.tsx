@@ -15,7 +15,7 @@ import { run } from '../shared/run.ts';
 import { sheetBlanks } from '../shared/sheet-blanks.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
 import { restsOn, stillExample } from '../shared/still-example.ts';
-import { alikePieces, jointsOf } from '../shared/whole-pieces.ts';
+import { jointsOf, piecesFilled } from '../shared/whole-pieces.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
 /** As many loads have room of their own on one page. */
@@ -72,11 +72,9 @@ export default function BenchSheet() {
   const form = ofPieces
     ? cast.outcome.ok && piecesInWords(cast.outcome.values.pieces, say)
     : volume?.origin === 'kept' && countInWords(kept['batch.volume'], kept['batch.count']);
-  const alike = alikePieces(kept, values.volume);
-  const joints =
-    alike === undefined
-      ? undefined
-      : jointsOf({ pieces: alike, loads: count, volume: values.volume, largestLoad: values.load });
+  const { volume: mixed, load: largestLoad } = values;
+  const filled = piecesFilled(kept, mixed);
+  const joints = filled && jointsOf({ ...filled, loads: count, volume: mixed, largestLoad });
   // The invented rain butt is not the reader's.
   const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
   return (

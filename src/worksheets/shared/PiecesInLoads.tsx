@@ -3,9 +3,9 @@ import type { Say } from '../../islands/engine/say.ts';
 import { useKept } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { alikePieces, jointsOf } from './whole-pieces.ts';
+import { jointsOf, piecesFilled } from './whole-pieces.ts';
 
-/** Beside the loads: that pieces are filled from two of them, and a way to make it in loads of whole ones. */
+/** Beside the loads: that pieces are filled from two of them, and where there is one a way to make it in loads of whole ones. */
 export function PiecesInLoads({
   loads,
   volume,
@@ -21,9 +21,8 @@ export function PiecesInLoads({
   readonly stays: string;
 }) {
   const kept = useKept(['batch.volume', 'batch.count', 'part.volume']);
-  const pieces = alikePieces(kept, volume);
-  const joints =
-    pieces === undefined ? undefined : jointsOf({ pieces, loads, volume, largestLoad });
+  const pieces = piecesFilled(kept, volume);
+  const joints = pieces && jointsOf({ ...pieces, loads, volume, largestLoad });
   if (!joints) return null;
   const { better } = joints;
   return (

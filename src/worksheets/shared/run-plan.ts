@@ -5,7 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { LITRES } from './amounts.ts';
 import { run } from './run.ts';
-import { jointsOf } from './whole-pieces.ts';
+import { jointsOf, jointsOfUnlike } from './whole-pieces.ts';
 
 /** What a step at the bench is given. */
 export interface StepProps {
@@ -54,9 +54,11 @@ export function formsPlanned({ forms, form, loads }: RunPlan, say: Say): string 
 /** That some pieces are filled from two loads, where the plan has them so. */
 export function jointsPlanned(plan: RunPlan): string | undefined {
   const { forms, form, loads, largestLoad } = plan;
-  if (!forms || !form) return undefined;
+  if (!forms || loads === 1) return undefined;
+  if (!form) return jointsOfUnlike(loads).say;
   const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;
   const mass = cement + water + sand + foamVolume * foamDensity;
   const volume = (loads * mass) / wetDensity;
-  return jointsOf({ pieces: Math.round(forms / form), loads, volume, largestLoad })?.say;
+  const pieces = Math.round(forms / form);
+  return jointsOf({ pieces, alike: true, loads, volume, largestLoad })?.say;
 }

@@ -4,45 +4,60 @@ import { loadsOfWholePieces } from '../../core/mix/loads.ts';
 /** A batch in its loads. Volumes of mix, m³. */
 interface InLoads {
   readonly pieces: number;
+  /** Of one size, all of them. */
+  readonly alike: boolean;
   readonly loads: number;
   readonly volume: number;
   readonly largestLoad: number;
 }
 
-/** How many pieces, all alike, a batch of that volume (m³) fills, where one worksheet sized them and it. */
-export function alikePieces(kept: KeptResults, volume: number): number | undefined {
+/** The pieces that a batch of that volume (m³) fills, where one worksheet sized them and it. */
+export function piecesFilled(
+  kept: KeptResults,
+  volume: number,
+): Pick<InLoads, 'pieces' | 'alike'> | undefined {
   const [all, count, one] = [kept['batch.volume'], kept['batch.count'], kept['part.volume']];
-  if (keptValue(one) === undefined || one?.from !== all?.from || count?.from !== all?.from)
-    return undefined;
-  return Math.abs((keptValue(all) ?? 0) / volume - 1) < 1e-6 ? keptValue(count) : undefined;
+  const pieces = keptValue(count);
+  const sized = pieces !== undefined && count?.from === all?.from && !one?.waits;
+  if (!sized || Math.abs((keptValue(all) ?? 0) / volume - 1) >= 1e-6) return undefined;
+  return { pieces, alike: keptValue(one) !== undefined && one?.from === all?.from };
 }
 
-/** Where a load is no whole number of pieces: that some get a joint, and the number of loads that avoids it. */
-export function jointsOf(batch: InLoads):
-  | {
-      readonly say: string;
-      /** The same in a line. */
-      readonly short: string;
-      readonly better: number | undefined;
-    }
-  | undefined {
-  const { pieces, loads } = batch;
-  if (loads === 1 || pieces % loads === 0) return undefined;
+export interface Joints {
+  readonly say: string;
+  /** The same in a line. */
+  readonly short: string;
+  /** The number of loads that avoids them. */
+  readonly better?: number;
+}
+
+const JOINT =
+  'a joint where the first waits: a plane of weakness that lets water through (common practice, no source)';
+
+/** Where a load is no whole number of pieces: that some get a joint, and how to avoid it. */
+export function jointsOf(batch: InLoads): Joints | undefined {
+  const { pieces, alike, loads } = batch;
+  if (loads === 1) return undefined;
+  if (!alike) return jointsOfUnlike(loads, `${pieces} pieces`);
+  if (pieces % loads === 0) return undefined;
   const better = loadsOfWholePieces(batch);
   const fill = `${loads} loads for ${pieces === 1 ? 'one piece' : `${pieces} pieces`}`;
-  const joint =
-    'a joint where the first waits: a plane of weakness that lets water through (common practice, no source)';
   if (better === undefined)
     return {
-      better,
       short: 'Each piece is filled from several loads, with joints in it.',
-      say: `${fill}: each is filled from more than one, with ${joint}. Only a larger mixer, or a smaller piece, avoids it.`,
+      say: `${fill}: each is filled from more than one, with ${JOINT}. Only a larger mixer, or a smaller piece, avoids it.`,
     };
   const each = pieces / better;
   const avoid = `${better} loads of ${each} ${each === 1 ? 'piece' : 'pieces'} avoid it.`;
   return {
     better,
     short: `Some pieces are filled from two loads, with a joint. ${avoid}`,
-    say: `${fill}: some are filled from two, with ${joint}. ${avoid}`,
+    say: `${fill}: some are filled from two, with ${JOINT}. ${avoid}`,
   };
 }
+
+/** Pieces of several sizes, of which no sum says how many a load fills. */
+export const jointsOfUnlike = (loads: number, pieces = 'pieces'): Joints => ({
+  short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
+  say: `${loads} loads for ${pieces} of more than one size: share them out to the loads before you mix. One that is filled from two gets ${JOINT}.`,
+});
