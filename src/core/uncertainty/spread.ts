@@ -112,5 +112,8 @@ function quantile(values: Float64Array, share: number): number {
   const place = share * (values.length - 1);
   const below = Math.floor(place);
   const low = select(values, below);
-  return low + (place - below) * (select(values, Math.min(below + 1, values.length - 1)) - low);
+  // What selecting has left behind it is no smaller: the next one is the least of that.
+  let next = values[below + 1] ?? low;
+  for (let i = below + 2; i < values.length; i++) if (values[i]! < next) next = values[i]!;
+  return low + (place - below) * (next - low);
 }
