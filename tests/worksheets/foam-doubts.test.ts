@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
@@ -7,6 +7,7 @@ import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import airSupply from '../../src/worksheets/foam/air-supply.tsx';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
 import receiver from '../../src/worksheets/foam/receiver.tsx';
+import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 
 const metric = speaker('metric');
@@ -77,4 +78,51 @@ test.each(['whole', 'volume'])('foam that is half gone is not put in, dosed by %
 test('foam that does not wait comes out as planned, whatever the last digit says', () => {
   for (const dose of ['whole', 'volume', 'mass'])
     expect(judged(timeInHand, { wait: '0', dose }).say).toMatch(/comes out as planned[.;]/);
+});
+
+describe('the jar of mix', () => {
+  /** Readings of so many minutes and kg/m³, in the example's jar of a litre. */
+  const read = (...readings: readonly (readonly [number, number])[]) =>
+    answered(survivalJar, {
+      readings: readings.map(([at, heavy]) => `${at}\t${0.412 + heavy / 1000}`).join('\n'),
+    });
+
+  test('is judged by its heaviest reading, not by its last', () => {
+    const { judgement, numbers } = read([0, 600], [5, 643], [15, 618]);
+    expect(numbers.gain!.value).toBeCloseTo(43 / 600, 9);
+    expect(judgement.verdict).toBe('stop');
+    expect(judgement.say).toMatch(/In 5\.0\smin .*7\.2\s% heavier.*killed.*grew lighter between/);
+  });
+
+  test('that grew lighter between any two readings is told so', () => {
+    for (const readings of [
+      [
+        [0, 600],
+        [5, 618],
+        [15, 612],
+      ],
+      [
+        [0, 600],
+        [5, 595],
+        [15, 610],
+      ],
+    ] as const)
+      expect(read(...readings).judgement).toMatchObject({
+        verdict: 'look',
+        say: expect.stringContaining('grew lighter between two readings'),
+      });
+    expect(read([0, 600], [5, 618], [15, 618]).judgement.verdict).toBe('good');
+  });
+
+  test('begun late is held against the plan as well', () => {
+    expect(read([5, 650], [15, 660]).judgement).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/5\.0\smin after blending.*660\skg\/m³, 10\s% above.*600/),
+    });
+    // What was heavy when it was blended is no loss while it stood.
+    expect(read([0, 650], [15, 660]).judgement.verdict).toBe('good');
+    const little = read([5, 605], [15, 612]).judgement;
+    expect(little.verdict).toBe('good');
+    expect(little.say).toMatch(/first 5\.0\smin/);
+  });
 });

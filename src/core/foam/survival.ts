@@ -19,7 +19,10 @@ export interface FoamSurvival {
     readonly to: number;
     readonly rate: number;
   }[];
-  /** `gas-gain`: the blend grew lighter, so the readings hide any loss, or the mix itself makes gas. */
+  /**
+   * `gas-gain`: the blend grew lighter from one reading to the next, so the readings hide any loss, or the
+   * mix itself makes gas.
+   */
   readonly notes: readonly Note[];
 }
 
@@ -74,7 +77,7 @@ export function foamSurvival({
     rate: Math.max(0, logs / squares),
     gasLeft,
     between,
-    notes: gasLeft.some(({ share }) => share > 1) ? [{ code: 'gas-gain', of: 'density' }] : [],
+    notes: between.some((pair) => pair.rate < 0) ? [{ code: 'gas-gain', of: 'density' }] : [],
   };
 }
 

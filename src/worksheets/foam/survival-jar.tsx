@@ -4,7 +4,7 @@ import { foamSurvival, gasLeftAfter } from '../../core/foam/survival.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { JarPlot } from '../shared/JarPlot.tsx';
 import { batchFields } from './batch-fields.ts';
@@ -71,14 +71,16 @@ export default worksheet({
     const survival = foamSurvival({ readings, gaslessDensity: gasless });
     const inOrder = readings.toSorted((a, b) => a.time - b.time);
     const [first, last] = [inOrder[0]!, inOrder.at(-1)!];
+    const heaviest = inOrder.reduce((most, each) => (each.density > most.density ? each : most));
     return {
       readings: inOrder,
       gasless,
       survival,
       perMinute: 1 - gasLeftAfter({ rate: survival.rate, time: MINUTE }),
-      gain: last.density / first.density - 1,
+      gain: heaviest.density / first.density - 1,
       first,
       last,
+      heaviest,
     };
   },
   results: {
@@ -115,21 +117,36 @@ export default worksheet({
       units: DENSITY,
     },
   },
-  judge: ({ survival, gain, last, first }, _, say) => {
-    const over = say(last.time - first.time, 'time', { units: MINUTES, significant: 2 });
-    if (survival.notes.some(({ code }) => code === 'gas-gain'))
-      return {
+  judge: ({ survival, gain, first, last, heaviest }, { target }, say) => {
+    const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
+    const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
+    const over = minutes((gain > MOST_GAIN ? heaviest : last).time - first.time);
+    const lighter = survival.notes.some(({ code }) => code === 'gas-gain');
+    const doubts: Judgement[] = [];
+    if (gain > MOST_GAIN)
+      doubts.push({
+        verdict: 'stop',
+        say: `In ${over} the mix grew ${share(gain)} heavier: its foam is being killed. Find out by what before you cast.`,
+      });
+    // What was lost before the first reading shows in the plan alone.
+    const above = heaviest.density / target - 1;
+    if (first.time > 0 && above > MOST_GAIN)
+      doubts.push({
+        verdict: 'look',
+        say: `The first reading is of ${minutes(first.time)} after blending, and the mix weighs ${say(heaviest.density, 'density', { units: DENSITY })}, ${share(above)} above the ${say(target, 'density', { units: DENSITY })} planned: it came out heavy, or lost foam before you looked. Strike the first jar as soon as it is blended.`,
+      });
+    if (lighter)
+      doubts.push({
         verdict: 'look',
         say: 'The mix grew lighter between two readings. Either a weighing is off, or the mix itself makes gas: weigh again before you believe any of it.',
-      };
-    if (gain > MOST_GAIN)
-      return {
-        verdict: 'stop',
-        say: `In ${over} the mix grew ${say(gain, 'ratio', { units: PERCENT, significant: 2 })} heavier: its foam is being killed. Find out by what before you cast.`,
-      };
+      });
+    if (doubts[0])
+      return { verdict: doubts[0].verdict, say: doubts.map((doubt) => doubt.say).join(' ') };
+    const unseen =
+      first.time > 0 ? ` What it lost in the first ${minutes(first.time)} is not in that.` : '';
     return {
       verdict: 'good',
-      say: `In ${over} the mix grew ${say(gain, 'ratio', { units: PERCENT, significant: 2 })} heavier. Placed within that time it stays inside the 5\u00a0% one code allows from mixer to form.`,
+      say: `In ${over} the mix grew ${share(gain)} heavier. Placed within that time it stays inside the 5\u00a0% one code allows from mixer to form.${unseen}`,
     };
   },
   notes: ({ survival: { between } }, _, say) => {
