@@ -4,7 +4,7 @@ import { demandPositive } from './bounds.ts';
 import { equivalentAge, timeToReachAge } from './equivalent-age.ts';
 import type { TemperatureHistory } from './history.ts';
 import { FREEZES_AT } from './limits.ts';
-import { ageForShare } from './strength-growth.ts';
+import { ageForLeastShare, type Coefficients } from './strength-growth.ts';
 
 /** Strength that stands one freeze, Pa. @source aci-faq-795 */
 export const ONE_FREEZE_STRENGTH = 3.5e6;
@@ -38,7 +38,7 @@ export interface FrostGuard {
  * Whether the part is strong enough before the first freeze, under the temperatures given.
  *
  * `history` of the coldest place, s and K; `law` of ageing; `strength28` Pa (the low end of the band);
- * `coefficient` s of growth. Marks: 3.5 MPa for one freeze, 24 MPa for repeated freezing while
+ * `coefficients` s of growth: of several curves the lowest counts at each age. Marks: 3.5 MPa for one freeze, 24 MPa for repeated freezing while
  * saturated. A mix that levels out below the first carries the note 'never-frost-safe': keep it from
  * freezing for its whole cure. The marks are for normal concrete; no range is published for foamed.
  * @throws {DomainError} for a strength or coefficient not above zero, or as equivalentAge.
@@ -49,14 +49,14 @@ export function frostGuard(of: {
   readonly history: TemperatureHistory;
   readonly law: AgeLaw;
   readonly strength28: number;
-  readonly coefficient: number;
+  readonly coefficients: Coefficients;
 }): FrostGuard {
-  const { history, law, strength28, coefficient } = of;
+  const { history, law, strength28, coefficients } = of;
   demandPositive('strength28', strength28, 'stress');
-  demandPositive('coefficient', coefficient, 'ratio');
+  for (const coefficient of coefficients) demandPositive('coefficient', coefficient, 'ratio');
   const firstFreeze = firstAtOrBelow(history, FREEZES_AT);
   const mark = (strength: number): FrostMark => {
-    const age = ageForShare({ share: strength / strength28, coefficient });
+    const age = ageForLeastShare({ share: strength / strength28, coefficients });
     const time = age === undefined ? undefined : timeToReachAge({ history, law, age });
     return {
       strength,

@@ -38,6 +38,9 @@ export const REFERENCE_AGE = 28 * DAY;
 /** Steepest growth coefficient taken for one: the code's own end at 0.38. Common practice, no source. @source common-practice */
 export const MOST_GROWTH = 2;
 
+/** Growth coefficients s, each of a curve that may be the true one. */
+export type Coefficients = readonly [number, ...number[]];
+
 export interface Growth {
   /** Temperature-adjusted age, s. */
   readonly age: number;
@@ -97,6 +100,38 @@ export function ageForShare(of: {
   demand('coefficient', coefficient, 'ratio', { min: 0, aboveMin: true, max: MOST_GROWTH });
   const root = 1 - Math.log(share) / coefficient;
   return root > 0 ? REFERENCE_AGE / root ** 2 : undefined;
+}
+
+/**
+ * Of growth curves that may each be the true one, the lowest at an age, as a share of 28-day strength.
+ * `coefficients` s of each; arguments and range as strengthShare.
+ * @throws {DomainError} as strengthShare.
+ * @source none: the least of several
+ */
+export function leastShare(of: {
+  readonly age: number;
+  readonly coefficients: Coefficients;
+}): number {
+  return Math.min(
+    ...of.coefficients.map((coefficient) => strengthShare({ age: of.age, coefficient })),
+  );
+}
+
+/**
+ * Age from which on the lowest of such curves has a share of 28-day strength, s; undefined when one of
+ * them never gets there. Range as ageForShare.
+ * @throws {DomainError} as ageForShare.
+ * @source none: the greatest of several
+ */
+export function ageForLeastShare(of: {
+  readonly share: number;
+  readonly coefficients: Coefficients;
+}): number | undefined {
+  const ages = of.coefficients.map(
+    (coefficient) => ageForShare({ share: of.share, coefficient }) ?? Infinity,
+  );
+  const last = Math.max(...ages);
+  return last < Infinity ? last : undefined;
 }
 
 export interface Band {

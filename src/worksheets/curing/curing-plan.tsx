@@ -8,7 +8,14 @@ import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { castAt, cement, DAYS, HOURS, temperatureFields } from '../shared/curing-fields.ts';
+import {
+  castAt,
+  cement,
+  DAYS,
+  HOURS,
+  ownGrowth,
+  temperatureFields,
+} from '../shared/curing-fields.ts';
 import {
   COLDEST,
   freezesOn,
@@ -111,6 +118,7 @@ export default worksheet({
       example: 'plain',
     }),
     cement: { ...cement, folded: true },
+    growth: ownGrowth,
   },
   work: (v) => {
     const known = historyOf(v);
@@ -118,7 +126,8 @@ export default worksheet({
       history: known.history,
       gain: v.gain,
       law: lawOf('fhp'),
-      coefficient: GROWTH[v.cement][0],
+      // Before 28 days the greater is the slower.
+      coefficient: Math.max(GROWTH[v.cement][0], v.growth ?? 0),
     });
     const rules = asked(v.cement === 'rapid', v.binder === 'plain');
     const chosen = entries.filter(({ rule }) => rules.includes(rule));
@@ -238,8 +247,8 @@ export default worksheet({
     'The German table names a surface temperature and not how to average it; the mean over the cure is used here.',
   ],
   refusals: historyRefusals,
-  folded: 'Cement',
-  blames: { ...historyBlames, ratio: 'gain', share: 'cement' },
+  folded: 'Cement and growth',
+  blames: { ...historyBlames, ratio: 'gain', share: 'cement', coefficient: 'growth' },
   keeps: KEPT_EXTREMES,
   working: [
     {

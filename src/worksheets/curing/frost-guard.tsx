@@ -6,12 +6,17 @@ import {
 } from '../../core/curing/frost.ts';
 import { extremesOf } from '../../core/curing/history.ts';
 import { COLDEST_CURE, tooColdToCure } from '../../core/curing/limits.ts';
-import { ageForShare, REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
+import {
+  ageForLeastShare,
+  type Coefficients,
+  leastShare,
+  REFERENCE_AGE,
+} from '../../core/curing/strength-growth.ts';
 import { DAY } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ageAt } from '../shared/AgeCharts.tsx';
-import { cement, DAYS, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts';
+import { cement, DAYS, HOURS, MPA, ownGrowth, temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
   COLDEST,
@@ -28,6 +33,15 @@ import {
 } from '../shared/curing-history.ts';
 import { FrostChart } from '../shared/FrostChart.tsx';
 import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
+
+/** Of the cement, and of the reader's own results where they show another. */
+const coefficientsOf = (v: {
+  readonly cement: keyof typeof GROWTH;
+  readonly growth: number | undefined;
+}): Coefficients => {
+  const [slow] = GROWTH[v.cement];
+  return v.growth === undefined || v.growth === slow ? [slow] : [slow, v.growth];
+};
 
 export default worksheet({
   id: 'frost-guard',
@@ -50,14 +64,16 @@ export default worksheet({
       max: '100 MPa',
       units: MPA,
     }),
+    growth: ownGrowth,
   },
+  folded: 'Growth of your own',
   work: (v) => {
     const known = historyOf(v);
     const { history } = known;
     const law = lawOf('fhp');
-    const [coefficient] = GROWTH[v.cement];
-    const guard = frostGuard({ history, law, strength28: v.strength28, coefficient });
-    const age = ageForShare({ share: v.wanted / v.strength28, coefficient });
+    const coefficients = coefficientsOf(v);
+    const guard = frostGuard({ history, law, strength28: v.strength28, coefficients });
+    const age = ageForLeastShare({ share: v.wanted / v.strength28, coefficients });
     /** Frozen before it stands that, it is not known to grow any more. */
     const frozen = guard.oneFreeze.frozenFirst ? guard.firstFreeze : undefined;
     const unfrozen = (time: number | undefined) =>
@@ -65,7 +81,7 @@ export default worksheet({
     const reached = unfrozen(age === undefined ? undefined : timeToReachAge({ history, law, age }));
     const curve = equivalentAge({ history, law });
     const strengthAt = (time: number) =>
-      v.strength28 * strengthShare({ age: ageAt(curve, time), coefficient });
+      v.strength28 * leastShare({ age: ageAt(curve, time), coefficients });
     return {
       known,
       guard,
@@ -76,7 +92,7 @@ export default worksheet({
       oneFreeze: unfrozen(guard.oneFreeze.time),
       repeated: unfrozen(guard.repeated.time),
       strengthAt,
-      most: frozen === undefined ? v.strength28 * Math.exp(coefficient) : undefined,
+      most: frozen === undefined ? v.strength28 * Math.exp(Math.min(...coefficients)) : undefined,
       atFreeze: guard.firstFreeze === undefined ? undefined : strengthAt(guard.firstFreeze),
       at28: strengthAt(Math.min(REFERENCE_AGE, AHEAD)),
     };
@@ -170,7 +186,7 @@ export default worksheet({
       say: `No frost catches it by these temperatures. Look at the forecast each day until it has ${mark}.`,
     };
   },
-  notes: ({ known, guard, reached }, _, say) => [
+  notes: ({ known, guard, reached }, v, say) => [
     ...historyNotes(
       known,
       `The strength you wait for, after ${say(reached ?? 0, 'time', { units: DAYS, significant: 2 })},`,
@@ -181,19 +197,30 @@ export default worksheet({
           `It never reaches the ${say(REPEATED_FREEZE_STRENGTH, 'stress', { units: MPA, significant: 2 })} asked of concrete that freezes again and again while soaked. Use it where it stays dry.`,
         ]
       : []),
+    ...(coefficientsOf(v).length > 1
+      ? [
+          `Growth goes by the lower of two curves at each age: the cement’s, and that of your own results, s = ${v.growth!.toFixed(2)}.`,
+        ]
+      : []),
     'Both marks are for ordinary concrete; none is published for foamed. Its growth is not validated for foamed concrete either.',
   ],
   refusals: historyRefusals,
-  blames: { ...historyBlames, share: 'wanted', strength: 'wanted', age: 'wanted' },
+  blames: {
+    ...historyBlames,
+    share: 'wanted',
+    strength: 'wanted',
+    age: 'wanted',
+    coefficient: 'growth',
+  },
   keeps: KEPT_EXTREMES,
   working: [
     {
       tex: String.raw`t_e = \frac{28\,\mathrm d}{\left(1 - \ln(f/f_{28})/s\right)^2}`,
       put: (v, { age, frozen, reached }, say) => {
-        const [s] = GROWTH[v.cement];
+        const s = coefficientsOf(v).map((each) => each.toFixed(2));
         return age === undefined
           ? `${say(v.wanted, 'stress', { units: MPA })} is above where this curve levels out.`
-          : `s = ${s.toFixed(2)}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
+          : `s = ${s.join(' or ')}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
       },
     },
   ],

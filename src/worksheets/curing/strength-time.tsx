@@ -199,6 +199,10 @@ export default worksheet({
     results: 'results',
   },
   keeps: { low28: 'curing.strength28' },
+  // Where the results show none of their own, the cement's counts everywhere.
+  leaves: {
+    'curing.growth': ({ fit }) => (fit && fit.notes.length === 0 ? fit.coefficient : undefined),
+  },
   working: [
     {
       tex: String.raw`f(t_e) = f_{28}\; e^{\,s\left(1-\sqrt{28\,\mathrm d/t_e}\right)}`,

@@ -31,6 +31,20 @@ export const cement = choice({
   bench: 'curing.cement',
 });
 
+/** How the reader's own cubes or cores grow, s: the fit of “How strong is it getting?”. */
+export const ownGrowth = number('ratio', {
+  label: 'Growth by your own results, s',
+  help: 'From “How strong is it getting?”. Empty: the cement’s alone counts.',
+  example: '0.38',
+  min: '0.01',
+  max: '2',
+  units: { metric: '1', us: '1' },
+  optional: true,
+  takes: 'curing.growth',
+  bench: 'curing.ownGrowth',
+  folded: true,
+});
+
 export const castAt = moment({
   label: 'Cast at',
   help: 'When the first water met the cement, by your clock.',

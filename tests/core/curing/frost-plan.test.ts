@@ -38,17 +38,17 @@ describe('frost guard', () => {
   });
 
   test('strong enough in time, and not', () => {
-    const strong = frostGuard({ history: cooling, law, strength28: 30e6, coefficient: 0.2 });
+    const strong = frostGuard({ history: cooling, law, strength28: 30e6, coefficients: [0.2] });
     expect(strong.oneFreeze.frozenFirst).toBe(false);
     expect(strong.oneFreeze.time).toBeLessThan(DAY);
     expect(strong.repeated.frozenFirst).toBe(true);
-    const weak = frostGuard({ history: cooling, law, strength28: 3.6e6, coefficient: 0.25 });
+    const weak = frostGuard({ history: cooling, law, strength28: 3.6e6, coefficients: [0.25] });
     expect(weak.oneFreeze.frozenFirst).toBe(true);
     expect(weak.oneFreeze.age).toBeGreaterThan(20 * DAY);
   });
 
   test('light foamed concrete may never get there, and is told so', () => {
-    const guard = frostGuard({ history: cooling, law, strength28: 1e6, coefficient: 0.25 });
+    const guard = frostGuard({ history: cooling, law, strength28: 1e6, coefficients: [0.25] });
     expect(guard.oneFreeze.age).toBeUndefined();
     expect(guard.oneFreeze.time).toBeUndefined();
     expect(guard.notes.map((note) => note.code)).toEqual(
@@ -58,7 +58,7 @@ describe('frost guard', () => {
 
   test('without frost nothing is frozen first', () => {
     const warm = steadyHistory({ temperature: 288.15, duration: 7 * DAY });
-    const guard = frostGuard({ history: warm, law, strength28: 1e6, coefficient: 0.25 });
+    const guard = frostGuard({ history: warm, law, strength28: 1e6, coefficients: [0.25] });
     expect(guard.firstFreeze).toBeUndefined();
     expect(guard.oneFreeze.frozenFirst).toBe(false);
   });

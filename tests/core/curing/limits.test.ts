@@ -25,7 +25,7 @@ test('what stands at 32 °F freezes as it does at 0 °C', () => {
       history: steadyHistory({ temperature: kelvin(text), duration: 86_400 }),
       law: { law: 'fhp' },
       strength28: 1e6,
-      coefficient: 0.25,
+      coefficients: [0.25],
     });
   expect(at('32 °F').firstFreeze).toBe(0);
   expect(at('32 °F').frozenFor).toBe(at('0 °C').frozenFor);

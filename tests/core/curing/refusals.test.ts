@@ -70,7 +70,8 @@ describe('strength', () => {
 
   test('guarded from frost is of some strength that grows', () => {
     expectLimits(
-      ({ strength28, coefficient }) => frostGuard({ history, law, strength28, coefficient }),
+      ({ strength28, coefficient }) =>
+        frostGuard({ history, law, strength28, coefficients: [coefficient] }),
       { strength28: 5e6, coefficient: 0.25 },
       { strength28: { refuses: [0, -1] }, coefficient: { refuses: [0, -1] } },
     );

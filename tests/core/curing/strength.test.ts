@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fitStrength } from '../../../src/core/curing/strength-fit.ts';
 import {
+  ageForLeastShare,
   ageForShare,
   growthCoefficient,
+  leastShare,
   strengthBand,
   strengthShare,
   tensionShare,
@@ -33,6 +35,22 @@ describe('growth', () => {
       1000 * DAY,
     );
     expect(strengthShare({ age: 0, coefficient: 0.25 })).toBe(0);
+  });
+
+  test('of two curves the lower counts: the steeper before 28 days, the flatter after', () => {
+    const coefficients = [0.25, 1] as const;
+    for (const [days, coefficient] of [
+      [3, 1],
+      [60, 0.25],
+    ] as const) {
+      const age = days * DAY;
+      const share = leastShare({ age, coefficients });
+      expect(share).toBe(strengthShare({ age, coefficient }));
+      expect(ageForLeastShare({ share, coefficients })! / age).toBeCloseTo(1, 9);
+    }
+    // The steep one goes on to e; the flat one never gets to 2.
+    expect(ageForShare({ share: 2, coefficient: 1 })).toBeDefined();
+    expect(ageForLeastShare({ share: 2, coefficients })).toBeUndefined();
   });
 
   test('tension follows the share before 28 days and its power of 2/3 from then', () => {
