@@ -1,5 +1,6 @@
 import { DomainError, demand } from '../domain-error.ts';
 import { type Design, type DesignInput, designBatch } from './batch-design.ts';
+import { wholeOnes } from './whole.ts';
 
 /** A batch made to use whole bags, the recipe kept or the volume kept. */
 export interface BagChoice {
@@ -39,7 +40,6 @@ export function wholeBags(
   const exact = (design.cementitious * inBags) / bag;
   // Binary dust over a whole number of bags does not open another.
   const floor = Math.floor(exact * (1 + 1e-9));
-  const ceiling = Math.ceil(exact * (1 - 1e-9));
   const choice = (bags: number): BagChoice => {
     const cementitious = (bags * bag) / inBags;
     return {
@@ -49,7 +49,7 @@ export function wholeBags(
       sameVolume: fits(input, cementitious),
     };
   };
-  return { exact, down: floor >= 1 ? choice(floor) : undefined, up: choice(ceiling) };
+  return { exact, down: floor >= 1 ? choice(floor) : undefined, up: choice(wholeOnes(exact)) };
 }
 
 /**

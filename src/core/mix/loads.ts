@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount } from '../extremes.ts';
+import { wholeOnes } from './whole.ts';
 
 /** What of a batch is shared out: kg and m³. A `Proportion` has all of these. */
 export interface BatchAmounts {
@@ -44,7 +45,7 @@ export function mixerLoads(plan: {
   demandAmount('foamBucket', foamBucket, 'volume');
   demand('largestLoad', largestLoad, 'volume', { min: batch.volume / 10_000 });
   demand('least', least, 'count', { min: 1, max: 10_000 });
-  const count = Math.max(least, Math.ceil((batch.volume / largestLoad) * (1 - DUST)));
+  const count = wholeOnes(batch.volume / largestLoad, least);
   const share = 1 / count;
   return {
     count,

@@ -1,6 +1,7 @@
 import { foamingSolution } from '../../core/foam/solution.ts';
 import { batchCost } from '../../core/mix/cost.ts';
 import { proportion } from '../../core/mix/proportion.ts';
+import { wholeOnes } from '../../core/mix/whole.ts';
 import { YARD } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -157,7 +158,7 @@ export default worksheet({
       made: v.volume,
       used: v.net,
     });
-    return { ...cost, bags: Math.ceil(mix.cement / v.bag) };
+    return { ...cost, bags: wholeOnes(mix.cement / v.bag) };
   },
   results: {
     perPart: {

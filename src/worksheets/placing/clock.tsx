@@ -1,6 +1,8 @@
+import { wholeOnes } from '../../core/mix/whole.ts';
 import { dayClock, type Remedy } from '../../core/placing/clock.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { leastLoads } from '../mix/recipe-fields.ts';
 import { ClockChart } from '../shared/ClockChart.tsx';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -32,6 +34,7 @@ export default worksheet({
       max: '10 m3',
       bench: 'mix.largestLoad',
     }),
+    leastLoads,
     latest: minutes('The foam lasts', '10.6 min', {
       help: 'From the lance until it must be in the mix.',
       aboveMin: true,
@@ -63,7 +66,7 @@ export default worksheet({
     }),
   },
   work: (v) => {
-    const loads = Math.max(1, Math.ceil((v.volume / v.load) * (1 - 1e-9)));
+    const loads = wholeOnes(v.volume / v.load, v.leastLoads);
     const clock = dayClock({
       loads,
       base: v.base,
