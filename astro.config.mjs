@@ -7,6 +7,7 @@ import { defineConfig } from 'astro/config';
 import { lightScripts } from './src/components/live/light-scripts.mjs';
 import { baseLinks } from './src/components/markdown/base-links.mjs';
 import { mathML } from './src/components/markdown/math.mjs';
+import { turningPairs } from './src/components/markdown/pairs.mjs';
 import { scrollingTables } from './src/components/markdown/tables.mjs';
 
 // It stands in the page itself, since the page waits for it; the policy lets in this very text alone.
@@ -36,7 +37,7 @@ export default defineConfig({
         definitionList: true,
         smartPunctuation: { quotes: false },
       },
-      hastPlugins: [mathML(), scrollingTables(), baseLinks(base)],
+      hastPlugins: [mathML(), scrollingTables(), turningPairs(), baseLinks(base)],
     }),
   },
   integrations: [mdx(), sitemap()],

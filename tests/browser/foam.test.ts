@@ -102,6 +102,10 @@ test('amounts in the text say first what the reader reads in, on every page, and
   await opened.page.locator('[data-units]').click();
   expect(await amounts()).toEqual(turned);
 
+  // Typed by hand in the text, where others are worked out.
+  await opened.go('curing/');
+  await expect.poll(amounts).toContain('50\u00a0°F (10\u00a0°C)');
+
   await opened.go('foam/lasting/');
   await expect.poll(amounts).toEqual(turned);
   await opened.page.locator('[data-units]').click();
