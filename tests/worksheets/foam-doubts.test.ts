@@ -1,14 +1,18 @@
-import { describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
+import { $kept, keep } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { keepResults } from '../../src/islands/keep-results.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import setTime from '../../src/worksheets/curing/set-time.tsx';
 import airSupply from '../../src/worksheets/foam/air-supply.tsx';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
 import receiver from '../../src/worksheets/foam/receiver.tsx';
 import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
+import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 
 const metric = speaker('metric');
 /** What the worksheet says once these of its fields are typed, in their metric units. */
@@ -47,6 +51,64 @@ test('foam that drains while the rest is made is looked at', () => {
   expect(judged(airSupply, { airFlow: '9', quarter: '5' }).verdict).toBe('look');
   const sooner = { v: 300, from: drainage.question, by: drainage.id };
   expect(judged(airSupply, { airFlow: '9' }, { 'foam.quarter': sooner }).verdict).toBe('look');
+});
+
+describe('a foam that drains by a line', () => {
+  beforeEach(() => {
+    for (const key of Object.keys($kept.get())) keep(key, undefined);
+  });
+  /** Five, ten, fifteen and twenty per cent, a minute apart: a quarter in five, by that line half in ten. */
+  const read = (text: string) => {
+    const entries: Entries = {
+      'foam.drainageMeasure': { t: 'share' },
+      'drainage.byShare': { t: text },
+      // What it may take from the example is not in these.
+      'foam.density': { t: '80' },
+      'mix.foamDensity': { t: '80' },
+    };
+    const reading = readWorksheet(drainage, entries, $kept.get(), metric);
+    const found = answer(drainage, reading, metric);
+    keepResults(drainage, reading, found, true);
+    return found;
+  };
+  const line = '1\t5\n2\t10\n3\t15\n4\t20';
+
+  test('is judged by that line wherever its quarter or its half is asked for', () => {
+    const found = read(line);
+    expect(found.ok && found.numbers).not.toHaveProperty('half');
+    expect(found.ok && found.notes.join(' ')).toMatch(/quarter .*5\.0\smin and half .*10\smin/);
+    const kept = $kept.get();
+    expect(judged(airSupply, { airFlow: '9' }, kept)).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/after 5\.0\smin the first of it has lost a quarter/),
+    });
+    expect(answered(setTime, {}, kept).values.foamTime).toBeCloseTo(600, 6);
+  });
+
+  test('is no curve to those who ask for one', () => {
+    read(line);
+    for (const [sheet, name] of [
+      [timeInHand, 'how'],
+      [correctBuckets, 'drains'],
+    ] as const) {
+      const { fields } = readWorksheet(sheet as AnyWorksheet, {}, $kept.get(), metric);
+      expect(fields[name]).toMatchObject({ origin: 'kept', value: 'line' });
+    }
+    // One with a curve is.
+    read(String(drainage.fields.byShare.example));
+    const { fields } = readWorksheet(timeInHand, {}, $kept.get(), metric);
+    expect(fields.how).toMatchObject({ origin: 'kept', value: 'curve' });
+  });
+});
+
+test('a foam of which nothing ever drains is given no time, and no broken number', () => {
+  const found = answered(timeInHand, { how: 'line', perMinute: '0' });
+  expect(found.numbers).not.toHaveProperty('latest');
+  expect(found.judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/as planned.*every foam drains/),
+  });
+  expect(answered(timeInHand, { how: 'line', perMinute: '0.01' }).numbers).toHaveProperty('latest');
 });
 
 test('a foam that loses a quarter within three minutes is not good to blend', () => {

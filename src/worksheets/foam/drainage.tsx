@@ -1,7 +1,7 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { foamDensity, SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { fitDrainage } from '../../core/foam/drainage.ts';
-import type { Drainage } from '../../core/foam/drainage-curve.ts';
+import { type Drainage, timeToDrain } from '../../core/foam/drainage-curve.ts';
 import { drainedByHeight, drainedByMass, drainedByVolume } from '../../core/foam/drained.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice } from '../../islands/fields.ts';
@@ -74,7 +74,12 @@ export default worksheet({
     const found = fitDrainage({ readings, readingError: v.error });
     const line = !found.supported && found.because === 'no-curvature' ? found : undefined;
     const curve: Drainage | undefined = found.supported ? found.curve : line?.straight;
-    return { readings, fit: found, line, curve };
+    // By the line too: what follows reckons with it so far, and one that does not rise has neither.
+    const after = (drained: number) => {
+      const time = curve && timeToDrain({ drainage: curve, share: drained });
+      return time === Infinity ? undefined : time;
+    };
+    return { readings, fit: found, line, curve, quarter: after(0.25), half: after(0.5) };
   },
   results: {
     quarter: {
@@ -146,7 +151,12 @@ export default worksheet({
         }
       : { verdict: 'good', say: `${about} Have the foam in the mix well before that.` };
   },
-  notes: ({ fit }) => [
+  notes: ({ fit, line, quarter, half }, _, say) => [
+    ...(line && quarter !== undefined && half !== undefined
+      ? [
+          `Went it on so, a quarter would be out after ${say(quarter, 'time', { units: MINUTES, significant: 2 })} and half after ${say(half, 'time', { units: MINUTES, significant: 2 })}: other worksheets go by these until your readings show the bend.`,
+        ]
+      : []),
     ...(fit.supported &&
     fit.notes.some(({ code, of }) => code === 'beyond-readings' && of === 'halfTime')
       ? ['The half time lies beyond the last reading and rests on the shape of the curve.']
@@ -158,12 +168,8 @@ export default worksheet({
       `${say(e.value, e.kind)} has drained, but the foam held only ${say(e.allowed.max ?? 0, e.kind)} of liquid. Check the foam’s amount and density, and the empty weight of the jar.`,
   },
   folded: 'How well a reading is made',
-  keeps: {
-    quarter: 'foam.quarter',
-    half: 'foam.halfTime',
-    exponent: 'foam.drainageExponent',
-    perMinute: 'foam.drainageRate',
-  },
+  keeps: { perMinute: 'foam.drainageRate', exponent: 'foam.drainageExponent' },
+  leaves: { 'foam.quarter': (r) => r.quarter, 'foam.halfTime': (r) => r.half },
   working: [
     {
       tex: String.raw`v(t) = \frac{t^n}{c + t^n}`,

@@ -49,11 +49,11 @@ export default worksheet({
       dose === 'mass' && drainedAt({ drainage, time: wait }) === 1
         ? undefined
         : afterWaiting({ ...hand, wait, dose });
-    const byDensity =
-      now.latest !== undefined && Number.isFinite(now.latest) ? now.latest : undefined;
+    const byDensity = reached(now.latest);
     // Density may allow more than the foam does: thin walls break under the paddle.
-    const quarter = timeToDrain({ drainage, share: DRAINED.thin });
-    const latest = now.latest === undefined ? undefined : Math.min(quarter, byDensity ?? quarter);
+    const quarter = reached(timeToDrain({ drainage, share: DRAINED.thin }));
+    const ends = [quarter, byDensity].filter((time) => time !== undefined);
+    const latest = now.latest === undefined || ends.length === 0 ? undefined : Math.min(...ends);
     return {
       now,
       latest,
@@ -121,6 +121,11 @@ export default worksheet({
       return {
         verdict: 'stop',
         say: `${then}: more than you allow. Make fresh foam, or put the drained liquid in as well.`,
+      };
+    if (quarter === undefined)
+      return {
+        verdict: 'look',
+        say: `${then}. Nothing ever drains at the rate given, so it sets no time, and yet every foam drains: read yours for longer, and give what you find.`,
       };
     const thin = `By ${minutes(quarter)} a quarter of the liquid is out and the foam is thin-walled (common practice, no source)`;
     const density =
@@ -217,3 +222,6 @@ export default worksheet({
   defers: ['The tolerance is yours, or that of the code or specification the part is made to.'],
   sources: ['food-foam-drainage', 'navedtra-14071', 'common-practice'],
 });
+
+/** A moment that comes; undefined where it never does. */
+const reached = (time: number | undefined) => (time === Infinity ? undefined : time);

@@ -19,7 +19,7 @@ export const waitingFields = {
       line: 'So much a minute',
     },
     example: 'curve',
-    follows: { 'foam.halfTime': 'curve', 'foam.drainageRate': 'line' },
+    follows: { 'foam.drainageExponent': 'curve', 'foam.drainageRate': 'line' },
   }),
   half: number('time', {
     label: 'Half has drained after',

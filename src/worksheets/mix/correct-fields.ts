@@ -104,7 +104,7 @@ export const correctFields = {
     label: 'How does it drain?',
     options: { curve: 'Along a fitted curve', line: 'So much a minute', not: 'Leave that out' },
     example: 'curve',
-    follows: { 'foam.halfTime': 'curve', 'foam.drainageRate': 'line' },
+    follows: { 'foam.drainageExponent': 'curve', 'foam.drainageRate': 'line' },
     folded: true,
   }),
   half: number('time', {
