@@ -4,6 +4,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import { barsBroken } from '../../src/worksheets/demould/bars-broken.ts';
 import breakABar from '../../src/worksheets/demould/break-a-bar.tsx';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
@@ -91,6 +92,61 @@ test('younger than any estimate covers, it has no strength and is not to be move
     verdict: 'look',
     say: expect.stringContaining('guessed from its density'),
   });
+});
+
+/** Eight hours at 40 °C count as some nineteen at 20 °C. */
+const warm = (hours: string): Entries => ({
+  'part.sinceCasting': { t: hours, u: 'h', s: 'metric' },
+  'handling.age': { t: '19', u: 'h', s: 'metric' },
+  'strength-time.age': { t: '19', u: 'h', s: 'metric' },
+  'curing.coldest': { t: '40' },
+  'curing.warmest': { t: '40' },
+});
+
+test.each([
+  ['handling', handling],
+  ['strength-time', strengthTime],
+  ['strip-window', stripWindow],
+] as const)('warmth does not shorten the first sixteen hours: %s', (_, sheet) => {
+  for (const hours of ['8', '15.9'])
+    expect(answered(sheet, warm(hours)).judgement.verdict, hours).toBe('stop');
+  const { 'part.sinceCasting': __, ...unsaid } = warm('8');
+  if (sheet !== stripWindow)
+    for (const enough of [warm('16'), unsaid])
+      expect(answered(sheet, enough).judgement.say).not.toMatch(/younger than|Too young/);
+});
+
+test('a cube broken at the age it has now speaks for it, whatever the clock says', () => {
+  const own = {
+    ...warm('8'),
+    'curing.strengthFrom': { t: 'own' },
+    'curing.results': { t: '0.5\t0.1\n7\t0.6\n28\t0.8' },
+  };
+  expect(answered(strengthTime, own).numbers.low!.value).toBeGreaterThan(0);
+  const later = { ...own, 'curing.results': { t: '3\t0.4\n7\t0.6\n28\t0.8' } };
+  expect(answered(strengthTime, later).judgement.verdict).toBe('stop');
+});
+
+test('moving and stripping take the growth of the same cement', () => {
+  const density = (t: string) => ({ t, u: 'kg/m3', s: 'metric' }) as const;
+  const slab = {
+    'part.wetDensity': density('1000'),
+    'part.oven': density('800'),
+    'curing.coldest': { t: '20' },
+    'curing.warmest': { t: '20' },
+  };
+  for (const cement of ['unknown', 'slow', 'ordinary', 'rapid']) {
+    const of = { ...slab, 'curing.cement': { t: cement } };
+    const kpa = answered(handling, of).numbers.stress!.value / 1000;
+    const latest = answered(stripWindow, { ...of, 'strip-window.stress': kPa(`${kpa}`) }).numbers
+      .latest!.value;
+    const then = { t: `${latest / 86_400}`, u: 'd', s: 'metric' } as const;
+    // When it should pass by the one, a jerk asks for half of its strength by the other.
+    expect(
+      answered(handling, { ...of, 'handling.age': then }).numbers.useJerk!.value,
+      cement,
+    ).toBeCloseTo(0.5, 3);
+  }
 });
 
 test('bars are believed at any age, for they were broken', () => {

@@ -38,8 +38,8 @@ export interface FrostGuard {
  * Whether the part is strong enough before the first freeze, under the temperatures given.
  *
  * `history` of the coldest place, s and K; `law` of ageing; `strength28` Pa (the low end of the band);
- * `coefficients` s of growth: of several curves the lowest counts at each age. Marks: 3.5 MPa for one freeze, 24 MPa for repeated freezing while
- * saturated. A mix that levels out below the first carries the note 'never-frost-safe': keep it from
+ * `coefficients` s of growth: of several curves the lowest counts at each age. Marks: 3.5 MPa for one
+ * freeze, 24 MPa for repeated freezing while saturated. A mix that levels out below the first carries the note 'never-frost-safe': keep it from
  * freezing for its whole cure. The marks are for normal concrete; no range is published for foamed.
  * @throws {DomainError} for a strength or coefficient not above zero, or as equivalentAge.
  * @source aci-faq-795

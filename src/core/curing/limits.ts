@@ -14,6 +14,18 @@ export const FREEZES_AT = ICE_POINT + DIGIT;
  */
 export const EARLIEST_ADJUSTED_AGE = 16 * HOUR;
 
+/**
+ * Whether a part is younger than any estimate speaks of: by its age adjusted for temperature, or by the
+ * clock. `adjustedAge` s; `sinceCasting` s, where it is known. No range: a comparison.
+ * @source en-12390-2
+ */
+export function tooYoungToEstimate(of: {
+  readonly adjustedAge: number;
+  readonly sinceCasting?: number | undefined;
+}): boolean {
+  return Math.min(of.adjustedAge, of.sinceCasting ?? Infinity) < EARLIEST_ADJUSTED_AGE;
+}
+
 /** Coldest a part should get while it cures, K: 5 °C. Common practice, no source. @source common-practice */
 export const COLDEST_CURE = ICE_POINT + 5;
 

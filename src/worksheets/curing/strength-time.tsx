@@ -1,4 +1,4 @@
-import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
+import { EARLIEST_ADJUSTED_AGE, tooYoungToEstimate } from '../../core/curing/limits.ts';
 import { fitStrength, type StrengthFit } from '../../core/curing/strength-fit.ts';
 import { REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
 import { HOUR } from '../../core/curing/units.ts';
@@ -12,7 +12,7 @@ import { cement, DAYS, MPA } from '../shared/curing-fields.ts';
 import { GROWTH } from '../shared/curing-history.ts';
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
-import { dryDensity, wetDensity } from '../shared/part-fields.ts';
+import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
 
 /** Spreads either way that the band about own results is drawn with. */
 const SPREADS = 2;
@@ -26,13 +26,19 @@ interface Growing {
   readonly onlyMinima: boolean;
 }
 
+interface Aged {
+  readonly age: number;
+  readonly since: number | undefined;
+}
+
 /** Younger than any growth curve speaks of, and than any result of the reader's own, it has no strength now. */
-const answers = (age: number, growing: Growing) => {
-  const from = Math.min(EARLIEST_ADJUSTED_AGE, growing.tested?.[0] ?? Infinity);
+const answers = ({ age, since }: Aged, growing: Growing) => {
+  const tested = growing.tested?.[0] ?? Infinity;
+  const young = age < tested && tooYoungToEstimate({ adjustedAge: age, sinceCasting: since });
   return {
     ...growing,
-    from,
-    now: age < from ? undefined : growing.at(age),
+    from: Math.min(EARLIEST_ADJUSTED_AGE, tested),
+    now: young ? undefined : growing.at(age),
     at28: growing.at(REFERENCE_AGE),
   };
 };
@@ -85,6 +91,7 @@ export default worksheet({
       units: DAYS,
       takes: 'curing.age',
     }),
+    since: sinceCasting,
   },
   work: (v) => {
     const [slow, fast] = GROWTH[v.cement];
@@ -96,7 +103,7 @@ export default worksheet({
       const at = (age: number) => ({ low: curve(age) / spread, high: curve(age) * spread });
       const ages = v.results.map(({ age }) => age);
       const tested = [Math.min(...ages), Math.max(...ages)] as const;
-      return answers(v.age, { fit, curve, at, onlyMinima: false, tested });
+      return answers(v, { fit, curve, at, onlyMinima: false, tested });
     }
     const band = strengthBand({ wetDensity: v.wet, ovenDryDensity: v.dry });
     demand('wet', band.known ? 0 : v.wet, 'density', { max: 0 }, 'no-published-strength');
@@ -107,7 +114,7 @@ export default worksheet({
       return { low: low28 * Math.min(...shares), high: high28 * Math.max(...shares) };
     };
     const onlyMinima = band.known && band.high === null;
-    return answers(v.age, { fit: undefined, curve: undefined, at, onlyMinima, tested: undefined });
+    return answers(v, { fit: undefined, curve: undefined, at, onlyMinima, tested: undefined });
   },
   results: {
     low: {
@@ -151,7 +158,7 @@ export default worksheet({
     if (!now)
       return {
         verdict: 'stop',
-        say: `Too young for any figure: before ${EARLIEST_ADJUSTED_AGE / HOUR}\u00a0hours at 20\u00a0°C (68\u00a0°F) no estimate is worth anything. Leave it where it lies.`,
+        say: `Too young for any figure: before ${EARLIEST_ADJUSTED_AGE / HOUR}\u00a0hours, at 20\u00a0°C (68\u00a0°F) or warmer, no estimate is worth anything. Leave it where it lies.`,
       };
     const [low, high] = [now.low, now.high].map((pa) =>
       say(pa, 'stress', { units: MPA, significant: 2 }),

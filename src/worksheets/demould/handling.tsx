@@ -147,7 +147,7 @@ export default worksheet({
     if (young)
       return {
         verdict: 'stop',
-        say: `It is younger than ${say(EARLIEST_ADJUSTED_AGE, 'time', { units: HOURS, significant: 2 })} at 20\u00a0°C (68\u00a0°F), and before that no estimate of its strength is worth anything. Leave it where it is.`,
+        say: `It is younger than ${say(EARLIEST_ADJUSTED_AGE, 'time', { units: HOURS, significant: 2 })}, at 20\u00a0°C (68\u00a0°F) or warmer, and before that no estimate of its strength is worth anything. Leave it where it is.`,
       };
     if (!use)
       return {

@@ -1,3 +1,4 @@
+import { tooYoungToEstimate } from '../../core/curing/limits.ts';
 import { strengthShare } from '../../core/curing/strength-growth.ts';
 import { bestSupportDistance } from '../../core/demould/beam.ts';
 import {
@@ -6,8 +7,9 @@ import {
   handlingStress,
   utilisation,
 } from '../../core/demould/handling.ts';
-import { EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
+import { cement } from '../shared/curing-fields.ts';
+import { GROWTH } from '../shared/curing-history.ts';
 import {
   burden,
   face,
@@ -28,10 +30,11 @@ import {
   partLength,
   partThickness,
   partWidth,
+  sinceCasting,
   strengthFrom,
   wetDensity,
 } from '../shared/part-fields.ts';
-import { type Band, FAST, flexuralAt28Days, SLOW } from '../shared/part-strength.ts';
+import { type Band, flexuralAt28Days } from '../shared/part-strength.ts';
 
 /** What “Will it bear being moved like this?” asks for. */
 export const moveFields = {
@@ -68,6 +71,8 @@ export const moveFields = {
     takes: 'curing.age',
     when: { strengthFrom: ['density'] },
   }),
+  since: { ...sinceCasting, when: { strengthFrom: ['density'] } },
+  cement: { ...cement, when: { strengthFrom: ['density'] } },
   form,
   finish,
   spans: choice({
@@ -105,7 +110,9 @@ export function moved(v: Moves) {
     middle: { by: 'middle', grip: v.grip },
   };
   const held = handlingStress(part, asked[v.hold]);
-  const young = v.strengthFrom === 'density' && v.age < EARLIEST_ADJUSTED_AGE;
+  const young =
+    v.strengthFrom === 'density' &&
+    tooYoungToEstimate({ adjustedAge: v.age, sinceCasting: v.since });
   const strength = young ? undefined : bears(v);
   const best = bestSupportDistance(span);
   const atBest: Hold = { by: 'two-points', left: best, right: best };
@@ -156,10 +163,11 @@ function bears(v: Moves): Band | undefined {
   if (v.strengthFrom === 'bars')
     return { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
   const at28 = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
+  const [slow, fast] = GROWTH[v.cement];
   return (
     at28 && {
-      low: at28.low * strengthShare({ age: v.age, coefficient: SLOW }),
-      high: at28.high * strengthShare({ age: v.age, coefficient: FAST }),
+      low: at28.low * strengthShare({ age: v.age, coefficient: slow }),
+      high: at28.high * strengthShare({ age: v.age, coefficient: fast }),
     }
   );
 }

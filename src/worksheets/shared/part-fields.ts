@@ -115,6 +115,18 @@ export const barsCounted = number('count', {
 /** How much rougher a move may be than it was reckoned: a jerk, a sticking corner. A guess. Common practice, no source. */
 export const JERK = 0.5;
 
+/** By the clock, for a worksheet that asks the adjusted age as well: warmth does not shorten the first hours. */
+export const sinceCasting = number('time', {
+  label: 'Time since casting, by the clock',
+  help: 'Warmth does not shorten the first hours. Empty: the adjusted age alone counts.',
+  example: '24 h',
+  min: '0 h',
+  max: '3650 d',
+  units: HOURS,
+  optional: true,
+  bench: 'part.sinceCasting',
+});
+
 export const barAge = number('time', {
   label: 'Age of the bars when broken',
   example: '3 d',

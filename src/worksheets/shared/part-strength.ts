@@ -1,4 +1,3 @@
-import { GROWTH_COEFFICIENT } from '../../core/curing/strength-growth.ts';
 import { flexuralFromCompressive } from '../../core/finished/flexural.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
 
@@ -6,10 +5,6 @@ export interface Band {
   readonly low: number;
   readonly high: number;
 }
-
-/** The slowest and the fastest growth of the model code's cements. */
-export const SLOW = GROWTH_COEFFICIENT['32.5N'];
-export const FAST = GROWTH_COEFFICIENT['42.5R'];
 
 /**
  * What stands beside a strength guessed from density: its low end is what specifications ask, and measured

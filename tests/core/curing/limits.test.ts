@@ -1,7 +1,12 @@
 import { expect, test } from 'vitest';
 import { frostGuard } from '../../../src/core/curing/frost.ts';
 import { steadyHistory } from '../../../src/core/curing/history.ts';
-import { FREEZES_AT, tooColdToCure, tooHotToCure } from '../../../src/core/curing/limits.ts';
+import {
+  FREEZES_AT,
+  tooColdToCure,
+  tooHotToCure,
+  tooYoungToEstimate,
+} from '../../../src/core/curing/limits.ts';
 import { parseQuantity } from '../../../src/core/quantity/parse.ts';
 
 const kelvin = (text: string) => {
@@ -17,6 +22,21 @@ test('a limit lies where it is said to, in °C and in °F', () => {
   for (const less of ['69.9 °C', '157.9 °F']) expect(tooHotToCure(kelvin(less))).toBe(false);
   for (const ice of ['0 °C', '32 °F']) expect(kelvin(ice)).toBeLessThanOrEqual(FREEZES_AT);
   expect(kelvin('32.1 °F')).toBeGreaterThan(FREEZES_AT);
+});
+
+test('too young is less than sixteen hours, by its adjusted age or by the clock', () => {
+  const young = (age: number, clock?: number) =>
+    tooYoungToEstimate({
+      adjustedAge: age * 3600,
+      sinceCasting: clock === undefined ? undefined : clock * 3600,
+    });
+  expect([young(15.9), young(16), young(16, 15.9), young(15.9, 16), young(16, 16)]).toEqual([
+    true,
+    false,
+    true,
+    true,
+    false,
+  ]);
 });
 
 test('what stands at 32 °F freezes as it does at 0 °C', () => {
