@@ -5,10 +5,11 @@ import {
   screedDryingTime,
 } from '../../core/curing/drying.ts';
 import { demand } from '../../core/domain-error.ts';
-import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { cementDensity, counts, foamShare } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { cubicMetre } from '../shared/cubic-metre.ts';
 import { DAYS } from '../shared/curing-fields.ts';
 import { DryingChart } from '../shared/DryingChart.tsx';
 import { partThickness } from '../shared/part-fields.ts';
@@ -49,7 +50,7 @@ export default worksheet({
       bench: 'part.wetDensity',
     }),
     waterCement: number('ratio', {
-      label: 'Water/cement ratio of the base mix',
+      label: 'Water/cement ratio',
       example: '0.4',
       min: '0.1',
       max: '3',
@@ -74,6 +75,9 @@ export default worksheet({
       bench: 'mix.sandCement',
       folded: true,
     }),
+    counts,
+    cementDensity,
+    foamLives: foamShare,
     target: moisture(
       'Dry enough at',
       '4.2 %',
@@ -90,13 +94,7 @@ export default worksheet({
     }),
   },
   work: (v) => {
-    const mix = proportion({
-      volume: 1,
-      target: { wetDensity: v.wet },
-      waterCement: v.waterCement,
-      sandCement: v.sandCement,
-      foamDensity: v.foamDensity,
-    });
+    const mix = cubicMetre(v, v.wet);
     const free = mix.water + mix.foamMass - BOUND * mix.cement;
     const initial = free / mix.ovenDryDensity;
     demand('target', v.target, 'ratio', { min: v.resting, aboveMin: true }, 'never-that-dry');
@@ -185,7 +183,7 @@ export default worksheet({
     'paste-robs-foam': () =>
       'So little water leaves the paste too dry: it would take its water from the foam.',
   },
-  folded: 'How dry, and how fast water moves',
+  folded: 'The mix, how dry, and how fast water moves',
   blames: { wetDensity: 'wet', initial: 'target' },
   working: [
     {

@@ -1,4 +1,5 @@
 import { choice, number } from '../../islands/fields.ts';
+import { cementDensity, counts, foamShare } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { castAt, DAYS, temperature, temperatureFields } from '../shared/curing-fields.ts';
 
@@ -116,7 +117,7 @@ export const heatFields = {
     when: { heat: ['oxides'] },
   }),
   waterCement: number('ratio', {
-    label: 'Water/cement ratio of the base mix',
+    label: 'Water/cement ratio',
     example: '0.4',
     min: '0.1',
     max: '3',
@@ -124,6 +125,7 @@ export const heatFields = {
     bench: 'mix.waterCement',
     folded: true,
   }),
+  counts,
   sandCement: number('ratio', {
     label: 'Sand to cement',
     example: '0',
@@ -133,6 +135,7 @@ export const heatFields = {
     bench: 'mix.sandCement',
     folded: true,
   }),
+  cementDensity,
   foamDensity: number('density', {
     label: 'Foam density',
     example: '80 g/L',
@@ -143,6 +146,7 @@ export const heatFields = {
     bench: 'mix.foamDensity',
     folded: true,
   }),
+  foamLives: foamShare,
   insulation: number('length', {
     label: 'Insulation, thickness',
     help: 'Foam board or dry mineral wool, 0.035\u00a0W/(m·K); from memory.',

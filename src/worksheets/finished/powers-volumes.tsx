@@ -1,11 +1,18 @@
 import { gelSpaceRatio } from '../../core/finished/gel-space.ts';
 import { greatestDegree, greatestHydration, powersVolumes } from '../../core/finished/powers.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
-import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { sandCement, sandTakenAsDry, waterCement } from '../mix/recipe-fields.ts';
+import {
+  cementDensity,
+  counts,
+  foamShare,
+  sandCement,
+  sandTakenAsDry,
+  waterCement,
+} from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { cubicMetre } from '../shared/cubic-metre.ts';
 import { wetDensity } from '../shared/part-fields.ts';
 import { PARTS, SETS, VolumesPlot } from '../shared/VolumesPlot.tsx';
 
@@ -17,7 +24,10 @@ export default worksheet({
   fields: {
     density: wetDensity,
     waterCement,
+    counts,
     sandCement: { ...sandCement, folded: true },
+    cementDensity,
+    foamLives: foamShare,
     foam: number('density', {
       label: 'Foam density',
       example: '80 g/L',
@@ -52,15 +62,9 @@ export default worksheet({
     }),
   },
   work: (v) => {
-    const mix = proportion({
-      volume: 1,
-      target: { wetDensity: v.density },
-      waterCement: v.waterCement,
-      sandCement: v.sandCement,
-      foamDensity: v.foam,
-    });
-    // The foam's liquid stays in the paste as water; the rest of the foam is air.
-    const air = mix.foamVolume * (1 - v.foam / MIX_WATER_DENSITY);
+    const mix = cubicMetre({ ...v, foamDensity: v.foam }, v.density);
+    // The foam's liquid stays in the paste as water; the rest of what lives of it is air.
+    const air = mix.airShare;
     const total = mix.waterCementTotal;
     const paste = {
       waterCement: total,
@@ -171,7 +175,7 @@ export default worksheet({
       : [
           `By the usual rule the cement could react to ${whole(r.paper)}; this set of constants says ${whole(r.most)}. Each set is rounded and has its own limit, up to 3\u00a0% apart.`,
         ]),
-    'The air is the foam’s as it was made. What broke while mixing is gone, and the mix would be heavier than planned.',
+    'The air is the foam’s as planned. What broke beyond that is gone, and the mix would be heavier than planned.',
     ...sandTakenAsDry(v),
   ],
   refusals: {
@@ -188,7 +192,7 @@ export default worksheet({
     air: 'foam',
     inert: 'sandCement',
   },
-  folded: 'Sand, and the model’s constants',
+  folded: 'The rest of the mix, and the model’s constants',
   keeps: { air: 'part.designedAir' },
   working: [
     {

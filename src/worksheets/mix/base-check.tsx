@@ -5,6 +5,7 @@ import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { baseWaterCement, solutionCement } from './base-ratio.ts';
 import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending. Common practice, no source. */
@@ -56,17 +57,7 @@ export default worksheet({
     }),
     waterCement,
     counts,
-    solutionCement: number('ratio', {
-      label: 'Foam’s liquid to cement, by mass',
-      help: 'So much of that water comes with the foam: it is not in the jug.',
-      example: '0.149',
-      min: '0',
-      max: '2',
-      units: { metric: '1', us: '1' },
-      takes: 'mix.solutionCement',
-      when: { counts: ['total'] },
-      folded: true,
-    }),
+    solutionCement,
     sandCement,
     air: number('ratio', {
       label: 'Air stirred into it',
@@ -82,7 +73,7 @@ export default worksheet({
   work: (v) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.jug });
     const { sandCement: sand, cementDensity } = v;
-    const wanted = v.waterCement - (v.counts === 'total' ? v.solutionCement : 0);
+    const wanted = baseWaterCement(v);
     const check = checkBase({
       measuredDensity: measured,
       recipe: { waterCement: wanted, sandCement: sand, cementDensity },

@@ -4,6 +4,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { insteadOfAmount, shareThatFits } from '../shared/correction-advice.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
+import { baseWaterCement, type TypedRatio } from './base-ratio.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
 export const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50];
@@ -31,7 +32,7 @@ export function benchRows(
   }: Omit<Parameters<typeof correctionTable>[0], 'densities'> & {
     readonly load: number;
   },
-  recipe: { readonly waterCement: number; readonly sandCement: number },
+  recipe: TypedRatio & { readonly sandCement: number },
   say: Say,
 ): string[][] {
   const unit = SCALE[say.system];
@@ -79,10 +80,11 @@ export function benchRows(
 /** The base mix to add, and what to weigh for it. */
 function base(
   mass: number,
-  { waterCement, sandCement }: { readonly waterCement: number; readonly sandCement: number },
+  { sandCement, ...ratio }: TypedRatio & { readonly sandCement: number },
   say: Say,
   how: ReturnType<typeof correctionColumns>['base'],
 ): string {
+  const waterCement = baseWaterCement(ratio);
   const cement = mass / (1 + waterCement + sandCement);
   const parts = [cement, waterCement * cement, ...(sandCement > 0 ? [sandCement * cement] : [])];
   // All in the unit of the sum: nobody adds kilograms to grams with wet gloves.

@@ -58,7 +58,6 @@ export default worksheet({
       baseDensity: v.baseDensity,
       tolerance: v.tolerance * v.target,
     };
-    const recipe = { waterCement: v.waterCement, sandCement: v.sandCement };
     const { target, made, most } = v;
     const mix = { target, tolerance: common.tolerance, made, most };
     const each = v.buckets.map(({ full, mass }) => {
@@ -67,7 +66,6 @@ export default worksheet({
         ...common,
         massInHand: mass,
         measuredDensity: density,
-        baseRecipe: recipe,
       });
       return { mass, density, fix, advice: mixAdvice(fix, { ...mix, density }) };
     });
@@ -76,7 +74,6 @@ export default worksheet({
       ...common,
       massInHand: all.mass,
       measuredDensity: all.density,
-      baseRecipe: recipe,
     });
     // Only a correction that should be made is shown as an amount.
     const advice = mixAdvice(fix, { ...mix, density: all.density });

@@ -1,7 +1,6 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
-import { sandCement, waterCement } from './recipe-fields.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
 
@@ -146,8 +145,6 @@ export const correctFields = {
     takes: 'mix.baseDensity',
     folded: true,
   }),
-  waterCement: { ...waterCement, folded: true },
-  sandCement: { ...sandCement, folded: true },
   step: number('density', {
     label: 'The table goes in steps of about',
     help: 'As near to it as a round step of the bucket’s weight comes.',

@@ -10,6 +10,7 @@ import {
   mixAdvice,
   spentJudgement,
 } from '../shared/correction-advice.ts';
+import { baseWaterCement } from './base-ratio.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 
@@ -40,7 +41,7 @@ export default worksheet({
       ...common,
       measuredDensity: measured,
       inHand: { cement: v.cement * inHand, water: v.water * inHand },
-      baseRecipe: { waterCement: v.waterCement, sandCement: v.sandCement },
+      baseRecipe: { waterCement: baseWaterCement(v), sandCement: v.sandCement },
     });
     const { target, made, vessel, load } = v;
     const doubt = densityDoubt(v, { full: pm.full, tare: pm.tare, vessel: pm.vessel });

@@ -1,9 +1,9 @@
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { LANDING_TRIALS, landing } from '../../core/mix/landing.ts';
-import { proportion } from '../../core/mix/proportion.ts';
 import { histogram, shareWithin } from '../../core/uncertainty/spread.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { cubicMetre } from '../shared/cubic-metre.ts';
 import { LandingHistogram } from '../shared/LandingHistogram.tsx';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { landingFields } from './landing-fields.ts';
@@ -20,16 +20,7 @@ export default worksheet({
   question: 'How close will I land?',
   fields: landingFields,
   work: (v, pm) => {
-    const cube = proportion({
-      volume: 1,
-      target: { wetDensity: v.target },
-      waterCement: v.waterCement,
-      waterCementOf: v.counts,
-      sandCement: v.sandCement,
-      foamDensity: v.foamDensity,
-      cementDensity: v.cementDensity,
-      survival: v.foamLives,
-    });
+    const cube = cubicMetre(v, v.target);
     const foamVolume = (cube.foamVolume * v.cement) / cube.cement;
     // Two weighings of the foam’s bucket, and its volume.
     const scaleShare = (Math.SQRT2 * v.foamScale) / v.bucket / v.foamDensity;

@@ -3,13 +3,13 @@ import {
   type StrengthBand,
   strengthBand,
 } from '../../core/finished/strength-band.ts';
-import { baseMix } from '../../core/mix/base-mix.ts';
-import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM } from '../shared/amounts.ts';
+import { cubicMetre } from '../shared/cubic-metre.ts';
 import { isFoam } from '../shared/is-foam.ts';
+import { countsElsewhere } from './base-ratio.ts';
 import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { sandCement, sandTakenAsDry, waterCement } from './recipe-fields.ts';
 import { USES } from './uses.ts';
@@ -25,8 +25,6 @@ const NAMES: Readonly<Record<string, string>> = {
   'kado-2018': 'Kado et al. 2018, sanded',
 };
 
-/** Density does not depend on how much is made. */
-const ANY_VOLUME = 1;
 /** Below this a thumb leaves its mark, Pa: its push spread over its pad. Common practice, no source. */
 const DENTS_BELOW = 0.5e6;
 const MPA = { metric: 'MPa', us: 'psi' } as const;
@@ -62,6 +60,7 @@ export default worksheet({
       when: { by: ['number'] },
     }),
     waterCement,
+    counts: countsElsewhere,
     sandCement,
     foam: number('density', {
       label: 'Foam density',
@@ -73,20 +72,14 @@ export default worksheet({
       bench: 'mix.foamDensity',
     }),
   },
-  work: ({ by, use, density, waterCement, sandCement, foam }) => {
+  work: ({ by, use, density, waterCement, counts, sandCement, foam }) => {
     const wet = by === 'use' ? USES[use].density : density;
-    const mix = proportion({
-      volume: ANY_VOLUME,
-      target: { wetDensity: wet },
-      waterCement,
-      sandCement,
-      foamDensity: foam,
-    });
+    const mix = cubicMetre({ waterCement, counts, sandCement, foamDensity: foam }, wet);
     // What is published is of mixes made with foam.
     const band: StrengthBand = isFoam(foam)
       ? strengthBand({ wetDensity: wet, ovenDryDensity: mix.ovenDryDensity })
       : { known: false, relations: [] };
-    return { wet, mix, band, base: baseMix({ waterCement, sandCement }).density };
+    return { wet, mix, band, base: mix.baseDensity };
   },
   results: {
     wet: { label: 'Wet density to aim for', kind: 'density', of: (r) => r.wet, units: DENSITY },
@@ -136,6 +129,9 @@ export default worksheet({
             ? `Published figures at one density lie more than a factor of two apart: ${say(r.band.low, 'stress', { units: MPA, significant: 2 })} is the least and ${say(r.band.high, 'stress', { units: MPA, significant: 2 })} the most of the ${r.band.relations.length} that cover this one.`
             : 'Only the least of the published figures covers this density.',
         ]
+      : []),
+    ...(v.counts === 'total'
+      ? ['The water/cement ratio counts all water here, as in “What goes into the batch?”.']
       : []),
     ...sandTakenAsDry(v),
   ],

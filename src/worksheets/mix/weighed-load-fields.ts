@@ -1,6 +1,7 @@
 import { number } from '../../islands/fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
-import { sandCement, waterCement, weighingBucket } from './recipe-fields.ts';
+import { baseRatioFields } from './base-ratio.ts';
+import { sandCement, weighingBucket } from './recipe-fields.ts';
 
 export const weighedLoadFields = {
   full: number('mass', {
@@ -60,7 +61,7 @@ export const weighedLoadFields = {
     takes: 'mix.loadWater',
     folded: true,
   }),
-  waterCement: { ...waterCement, folded: true },
+  ...baseRatioFields,
   sandCement: { ...sandCement, folded: true },
   tolerance: number('ratio', {
     label: 'Near enough, either way',

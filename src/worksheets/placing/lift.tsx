@@ -1,10 +1,10 @@
-import { proportion } from '../../core/mix/proportion.ts';
 import { deepestLift, LIGHT_LIFT, liftProfile, PRACTICE_LIFT } from '../../core/placing/lift.ts';
 import { headPressure } from '../../core/placing/pressure.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { sandCement, waterCement } from '../mix/recipe-fields.ts';
+import { cementDensity, counts, foamShare, sandCement, waterCement } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { cubicMetre } from '../shared/cubic-metre.ts';
 import { LiftColumn } from '../shared/LiftColumn.tsx';
 import { METRES, practiceLift } from './practice-lift.ts';
 
@@ -55,8 +55,11 @@ export default worksheet({
       bench: 'mix.foamDensity',
       folded: true,
     }),
+    foamLives: foamShare,
     waterCement: { ...waterCement, folded: true },
+    counts,
     sandCement: { ...sandCement, folded: true },
+    cementDensity,
     atmosphere: number('pressure', {
       label: 'Pressure of the air',
       help: 'About 11\u00a0% less for the first 1000\u00a0m (3300\u00a0ft) of height above the sea.',
@@ -68,13 +71,7 @@ export default worksheet({
     }),
   },
   work: (v) => {
-    const mix = proportion({
-      volume: 1,
-      target: { wetDensity: v.density },
-      waterCement: v.waterCement,
-      sandCement: v.sandCement,
-      foamDensity: v.foamDensity,
-    });
+    const mix = cubicMetre(v, v.density);
     const common = { density: v.density, gas: mix.airShare, atmosphere: v.atmosphere };
     const profile = liftProfile({ ...common, depth: v.depth });
     return {

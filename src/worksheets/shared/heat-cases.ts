@@ -17,9 +17,9 @@ import { dailyHistory } from '../../core/curing/history.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import { type Conductivity, valoreConductivity } from '../../core/finished/conductivity.ts';
-import { proportion } from '../../core/mix/proportion.ts';
 import type { Values } from '../../islands/fields.ts';
 import type { heatFields } from '../curing/heat-fields.ts';
+import { cubicMetre } from './cubic-metre.ts';
 import { timeOfDay } from './curing-history.ts';
 
 export type HeatValues = Values<typeof heatFields>;
@@ -50,13 +50,7 @@ export function heatCase(
   of: { readonly thickness: number; readonly wet: number; readonly conducts?: 'as-dry' },
   mesh: { readonly cells: number; readonly step: number; readonly firstStep?: number },
 ): HeatInside & { readonly cement: number; readonly hydration: Hydration } {
-  const mix = proportion({
-    volume: 1,
-    target: { wetDensity: of.wet },
-    waterCement: v.waterCement,
-    sandCement: v.sandCement,
-    foamDensity: v.foamDensity,
-  });
+  const mix = cubicMetre(v, of.wet);
   const hydration = hydrationFrom(v, mix.waterCementTotal);
   const ambient = airOf(v);
   const { conductivity, notes = [] } = conductivityOf(v, of.conducts, mix.ovenDryDensity);

@@ -6,6 +6,7 @@ import {
 } from '../../core/water/soften/sequester.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { baseWaterCement, countsElsewhere } from '../mix/base-ratio.ts';
 import { waterCement } from '../mix/recipe-fields.ts';
 import { LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { softWater } from '../shared/soft-water.ts';
@@ -52,6 +53,7 @@ export default worksheet({
       bench: 'water.solutionCement',
     }),
     waterCement: { ...waterCement, when: { where: ['all'] } },
+    counts: countsElsewhere,
     volume: number('volume', {
       label: 'Water to treat',
       ...softWater,
@@ -69,7 +71,7 @@ export default worksheet({
   },
   work: (v) => {
     const all = v.where === 'all';
-    const ratio = v.solutionCement + (all ? v.waterCement : 0);
+    const ratio = v.solutionCement + (all ? baseWaterCement(v) : 0);
     const volume = all ? v.all : v.volume;
     const of = (sequestrant: Sequestrant) =>
       sequester({ hardness: v.hardness, sequestrant, waterCement: ratio });
