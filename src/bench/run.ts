@@ -32,6 +32,8 @@ export interface Correcting {
   readonly before?: Entry;
   /** The weighing that asked for it. */
   readonly full?: Entry;
+  /** Some of the mix was taken out for it, and is left over; what was left over before. */
+  readonly out?: { readonly before?: Entry };
 }
 
 /** The batch that is run at the bench, and how far it has come. */
@@ -66,7 +68,7 @@ const isPlan = (x: Partial<RunPlan>) =>
 
 const isCorrecting = (x: Partial<Correcting>) =>
   (x.name === 'foamAdded' || x.name === 'baseAdded') &&
-  [x.before, x.full].every((entry) => entry === undefined || isEntry(entry));
+  [x.before, x.full, x.out?.before].every((entry) => entry === undefined || isEntry(entry));
 
 /** What is stored of a run, without what of it cannot be read. */
 function readGoing(text: string): Going | undefined {

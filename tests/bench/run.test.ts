@@ -6,7 +6,12 @@ const plan: RunPlan = {
   ...{ cement: 13.57, water: 5.43, sand: 0, foamVolume: 0.025, wetDensity: 600 },
   ...{ baseDensity: 1950, foamDensity: 80, loads: 1, largestLoad: 0.04, example: false },
 };
-const undo = { name: 'foamAdded', before: { t: '2' }, full: { t: '13.65', u: 'kg' } } as const;
+const undo: Going['undo'] = {
+  name: 'foamAdded',
+  before: { t: '2' },
+  full: { t: '13.65', u: 'kg' },
+  out: { before: { t: '0.3', u: 'kg' } },
+};
 const going: Going = { id: 'x', step: 2, begun: 1e12, stopped: true, undo, plan };
 
 let kept: Record<string, string>;
@@ -56,7 +61,14 @@ test('of one that is torn the sound parts stay', async () => {
   ])
     expect(await stored({ ...going, plan: torn })).toEqual(planless);
   const { undo: __, ...sure } = going;
-  for (const torn of [null, 3, {}, { name: 'cement' }, { name: 'foamAdded', full: { t: 3 } }])
+  const foam = { name: 'foamAdded' };
+  for (const torn of [
+    ...[null, 3, {}, { name: 'cement' }],
+    ...[
+      { ...foam, full: { t: 3 } },
+      { ...foam, out: { before: { t: 3 } } },
+    ],
+  ])
     expect(await stored({ ...going, undo: torn })).toEqual(sure);
   for (const torn of [null, 3, {}, { id: 'x', step: -1 }, { id: 'x', step: 0.5 }, { step: 1 }])
     expect(await stored(torn)).toBeUndefined();

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { readingOf } from '../../bench/records/readings.ts';
@@ -110,7 +111,10 @@ function Foam({ editor, plan, say }: StepProps) {
 }
 
 function Place({ editor, plan, say }: StepProps) {
-  const doubt = placedDoubt(runReadings(editor.record, say), plan, say);
+  const readings = runReadings(editor.record, say);
+  const doubt = placedDoubt(readings, plan, say);
+  // As the step begins: it must not come and go with what is typed.
+  const [out] = useState(readings.at('placed') === undefined && readings.at('leftOver'));
   const forms = plan && formsPlanned(plan, say);
   return (
     <>
@@ -118,6 +122,12 @@ function Place({ editor, plan, say }: StepProps) {
         From low down, in one go, a little proud. Do not vibrate. Then write down where it went.
       </p>
       {forms && <p class="note">The forms, as planned: {forms}.</p>}
+      {out && (
+        <p class="note">
+          {say(out, 'mass')} is written down as left over, with what was taken out of the mixer: add
+          the rest to that.
+        </p>
+      )}
       <RecordFields editor={editor} names={['placed', 'leftOver', 'depth']} say={say} />
       {doubt && <Verdict {...doubt} />}
     </>

@@ -9,7 +9,7 @@ import { addWords, doubtWords, spentWords } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { adviceOn, anotherMixNote } from './run-advice.ts';
-import { correcting, uncorrected } from './run-correction.ts';
+import { correcting, takenOut, uncorrected } from './run-correction.ts';
 import { runDoubt } from './run-doubt.ts';
 import { gasDoubt } from './run-gas.ts';
 import type { StepProps } from './run-plan.ts';
@@ -37,6 +37,8 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   const doubted = advice && doubtWords(advice, say);
   // What is refused or to be weighed again is told so already.
   const gas = advice && advice.is !== 'refused' && !doubted ? gasDoubt(readings, say) : undefined;
+  const out = advice?.is === 'add' ? takenOut(advice, density!, say) : undefined;
+  const I = out ? 'I took that out and' : 'I';
   const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', asked: number) => {
     keepFocus(event, FULL);
     // As it was said, in the unit it was said in: nobody adds more exactly than that.
@@ -44,9 +46,10 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       name === 'foamAdded'
         ? asSaid(asked, 'volume', { units: ADDED_FOAM, significant: 2 }, say)
         : asSaid(asked, 'mass', { significant: 2 }, say);
-    const { change, undo } = correcting(record, { name, amount, weighed: density! });
+    const { change, undo } = correcting(record, { name, amount, weighed: density!, out: !!out });
     editor.change(change);
     put(editor, name, (at(name) ?? 0) + amount, say, { significant: 4 });
+    if (out) put(editor, 'leftOver', (at('leftOver') ?? 0) + out, say, { significant: 4 });
     setUndo(undo);
   };
   return (
@@ -114,7 +117,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
             say={`${gas ? 'If it stands: too' : 'Too'} heavy. ${addWords(advice, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'foamAdded', advice.fix.foamVolume)}>
-            I added that foam
+            {I} added that foam
           </button>
         </>
       )}
@@ -125,7 +128,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
             say={`${gas ? 'If it stands: too' : 'Too'} light. ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'baseAdded', advice.fix.baseMass)}>
-            I added that base mix
+            {I} added that base mix
           </button>
         </>
       )}

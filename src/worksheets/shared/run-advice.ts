@@ -10,7 +10,7 @@ import {
   offWords,
 } from './correction-advice.ts';
 import { ifAllowed } from './lazy.ts';
-import { baseIn, massIn } from './run-base.ts';
+import { baseIn, massNow } from './run-base.ts';
 import type { RunReadings } from './run-readings.ts';
 
 /** What to do with a blend that weighs so much; undefined while that cannot be told. */
@@ -23,7 +23,7 @@ export function adviceOn(
   const { at, pm } = readings;
   const base = baseIn(readings, plan);
   const foamDensity = at('foamDensity') ?? plan?.foamDensity;
-  const mass = massIn(readings, plan, say);
+  const mass = massNow(readings, plan, say);
   if (!base || !foamDensity || mass === undefined) return undefined;
   const tolerance = NEAR_ENOUGH * target;
   const fix = ifAllowed(() =>

@@ -119,7 +119,7 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
   };
 }
 
-/** Base mix and foam in the mixer, kg, corrections and all: as written down, else as planned or wanted. */
+/** Base mix and foam that went into the mixer, kg, corrections and all: as written down, else as planned or wanted. */
 export function massIn(
   readings: RunReadings,
   plan: RunPlan | undefined,
@@ -132,4 +132,14 @@ export function massIn(
   const wanted = foamWanted(readings, plan, say);
   const put = at('foamVolume') ?? (wanted.is === 'amount' ? wanted.volume : 0);
   return base.mass + (put + (at('foamAdded') ?? 0)) * foamDensity + (at('baseAdded') ?? 0);
+}
+
+/** What of it is in the mixer when the blend is weighed, kg: until some is placed, what is left over was taken out. */
+export function massNow(
+  readings: RunReadings,
+  plan: RunPlan | undefined,
+  say: Say,
+): number | undefined {
+  const [went, { at }] = [massIn(readings, plan, say), readings];
+  return went && at('placed') === undefined ? went - (at('leftOver') ?? 0) : went;
 }

@@ -4,31 +4,66 @@ import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Correcting } from '../../bench/run.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { LITRES } from './amounts.ts';
+import { asSaid } from './as-said.ts';
+import type { MixAdvice } from './correction-advice.ts';
 
 type Changed = Pick<BatchRecord, 'readings' | 'corrections'>;
 
-/** A correction is written down, and the bucket is to be weighed again. `amount`: m³ of foam, kg of base mix. */
+/** The mix of so many kg/m³ that comes out of the mixer before a part of it is corrected, kg; as it was said. */
+export const takenOut = (
+  { fix, over }: Extract<MixAdvice, { is: 'add' }>,
+  density: number,
+  say: Say,
+): number | undefined =>
+  over &&
+  density *
+    ((fix.volumeBefore * over.volume) / over.load -
+      asSaid(fix.volumeBefore, 'volume', { units: LITRES }, say));
+
+/**
+ * A correction is written down, and the bucket is to be weighed again. `amount`: m³ of foam, kg of base mix;
+ * `out`: whether some of the mix was taken out for it.
+ */
 export function correcting(
   { readings, corrections }: Changed,
-  { name, amount, weighed }: Pick<Correcting, 'name'> & Record<'amount' | 'weighed', number>,
+  {
+    name,
+    amount,
+    weighed,
+    out = false,
+  }: Pick<Correcting, 'name'> & Record<'amount' | 'weighed', number> & { readonly out?: boolean },
 ): { readonly change: Changed; readonly undo: Correcting } {
   const made = name === 'foamAdded' ? { weighed, foam: amount } : { weighed, base: amount };
   const { full, ...others } = readings;
   const before = readings[name];
+  const left = readings.leftOver;
   return {
     change: { readings: others, corrections: [...corrections, made] },
-    undo: { name, ...(before && { before }), ...(full && { full }) },
+    undo: {
+      name,
+      ...(before && { before }),
+      ...(full && { full }),
+      ...(out && { out: left ? { before: left } : {} }),
+    },
   };
 }
 
 /** The correction was not made: what it changed is as before, and all that was written since stays. */
 export function uncorrected(
   { readings, corrections }: Changed,
-  { name, before, full }: Correcting,
+  { name, before, full, out }: Correcting,
 ): Changed {
-  const { [name]: _, full: __, ...others } = readings;
+  const { [name]: _, full: __, leftOver, ...others } = readings;
+  const left = out ? out.before : leftOver;
   return {
-    readings: { ...others, ...(before && { [name]: before }), ...(full && { full }) },
+    readings: {
+      ...others,
+      ...(before && { [name]: before }),
+      ...(full && { full }),
+      ...(left && { leftOver: left }),
+    },
     corrections: corrections.slice(0, -1),
   };
 }

@@ -1,0 +1,95 @@
+import { expect, test } from 'vitest';
+import type { Editor } from '../../src/bench/records/editor.ts';
+import { blankRecord } from '../../src/bench/records/record.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { addWords } from '../../src/worksheets/shared/correction-advice.ts';
+import { adviceOn } from '../../src/worksheets/shared/run-advice.ts';
+import { massIn, massNow } from '../../src/worksheets/shared/run-base.ts';
+import { correcting, takenOut, uncorrected } from '../../src/worksheets/shared/run-correction.ts';
+import { placedDoubt } from '../../src/worksheets/shared/run-doubt.ts';
+import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { put } from '../../src/worksheets/shared/run-put.ts';
+import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+
+const say = speaker('metric');
+const in_ = (t: string, u: string) => ({ t, u, s: 'metric' as const });
+/** A mixer of 40 L with 40 L in it. */
+const plan = {
+  ...runPlan({ 'proportion.volume': in_('40', 'L') }, {}, say)!,
+  example: false,
+};
+const bucket = (density: number) => in_(String(0.85 + density * 0.02), 'kg');
+const readings = {
+  planned: in_('600', 'kg/m3'),
+  foamDensity: in_('80', 'g/L'),
+  tare: in_('0.85', 'kg'),
+  vessel: in_('20', 'L'),
+};
+const record = blankRecord({ readings });
+const now = (of: typeof record) => massNow(runReadings(of, say), plan, say)!;
+const advised = (of: typeof record, density: number) => {
+  const weighed = { ...of, readings: { ...of.readings, full: bucket(density) } };
+  const made = of.corrections.length;
+  const advice = adviceOn({ density, target: 600, made }, runReadings(weighed, say), plan, say);
+  if (advice?.is !== 'add') throw new Error(advice?.is);
+  return { weighed, advice, out: takenOut(advice, density, say) };
+};
+/** As the button of the step has it. */
+function corrected(of: typeof record, density: number) {
+  const { weighed, advice, out } = advised(of, density);
+  const { change, undo } = correcting(weighed, {
+    ...{ name: 'baseAdded', amount: advice.fix.baseMass, weighed: density, out: !!out },
+  } as const);
+  const editor = {
+    record: { ...weighed, ...change },
+    change: (over: object) => Object.assign(editor.record, over),
+  };
+  put(editor as unknown as Editor, 'baseAdded', advice.fix.baseMass, say, { significant: 7 });
+  put(editor as unknown as Editor, 'leftOver', out!, say, { significant: 7 });
+  return { record: editor.record, undo };
+}
+
+test('what was taken out before a correction is not in the mixer at the next one', () => {
+  // 24 kg at 550: 43.6 L. Corrected whole it is 45.3 L, so 40 ÷ 45.3 of it is, 38.6 L.
+  expect(now(record)).toBeCloseTo(24, 3);
+  const { advice, out } = advised(record, 550);
+  expect(addWords(advice, say)).toMatch(/first take out all but 38\.6\sL\. Then add 2\.8\skg of/);
+  // 550 × (43.636 − 38.6) L, and 24 kg fill the mixer again, to the rounding of the 38.6 L.
+  expect(out).toBeCloseTo(2.77, 2);
+  const once = corrected(record, 550).record;
+  expect(now(once)).toBeCloseTo(24, 1);
+  // At 660 that is 36.4 L; 4.2 L of foam make it 40.6 L, and nothing comes out.
+  const next = advised(once, 660);
+  expect(next.out).toBeUndefined();
+  expect(addWords(next.advice, say)).toMatch(/^Add 4\.2\sL of foam/);
+});
+
+test('it is left over: it went in, and no more can come out than that', () => {
+  const once = corrected(record, 550).record;
+  const went = massIn(runReadings(once, say), plan, say)!;
+  // (600 × 43.636 L − 24 kg) ÷ (1951.2 − 600) is 1.6147 L, 3.151 kg; of that the 40 ÷ 45.251.
+  expect(went).toBeCloseTo(24 + 2.785, 2);
+  const placed = (litres: string) => {
+    const all = { ...once, readings: { ...once.readings, placed: in_(litres, 'L') } };
+    return placedDoubt(runReadings(all, say), plan, say);
+  };
+  // 40 L at 600 and the 2.77 kg taken out are all of it.
+  expect(placed('40')).toBeUndefined();
+  expect(placed('46')?.say).toContain('26.8\u00a0kg went into the mixer');
+  // Placed, the rest that is scraped out comes off nothing.
+  const after = { ...once.readings, placed: in_('30', 'L'), leftOver: in_('8', 'kg') };
+  expect(now({ ...once, readings: after })).toBeCloseTo(went, 9);
+});
+
+test('taken back, it is as it was', () => {
+  const { record: once, undo } = corrected(record, 550);
+  const back = (of: typeof undo) => uncorrected(once, JSON.parse(JSON.stringify(of))).readings;
+  expect(back(undo)).toEqual({ ...readings, full: bucket(550) });
+  const spilled = in_('0.3', 'kg');
+  const before = { ...record, readings: { ...readings, leftOver: spilled } };
+  const more = corrected(before, 550);
+  expect(uncorrected(more.record, more.undo).readings.leftOver).toEqual(spilled);
+  // What was left over otherwise is not this correction's.
+  const { out: _, ...plain } = undo;
+  expect(back(plain).leftOver).toEqual(once.readings.leftOver);
+});
