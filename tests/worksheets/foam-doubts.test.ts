@@ -13,6 +13,7 @@ import receiver from '../../src/worksheets/foam/receiver.tsx';
 import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
 
 const metric = speaker('metric');
 /** What the worksheet says once these of its fields are typed, in their metric units. */
@@ -186,5 +187,47 @@ describe('the jar of mix', () => {
     const little = read([5, 605], [15, 612]).judgement;
     expect(little.verdict).toBe('good');
     expect(little.say).toMatch(/first 5\.0\smin/);
+  });
+});
+
+describe('where the plan lets a share of the foam die', () => {
+  const typed = { foamLives: '70' };
+  const { numbers } = answered(proportion, typed);
+  const by = { from: proportion.question, by: proportion.id };
+  const kept: KeptResults = {
+    'mix.planned': { v: numbers.wet!.value, ...by },
+    'mix.baseDensity': { v: numbers.base!.value, ...by },
+    'mix.loadMass': { v: numbers.loadMass!.value, ...by },
+  };
+
+  test('foam that waits is reckoned with as it was made for that', () => {
+    const waited = (wait: string, dose: string) =>
+      answered(timeInHand, { ...typed, wait, dose }, kept);
+    for (const dose of ['whole', 'volume', 'mass'])
+      expect(waited('0', dose).judgement.say).toContain('comes out as planned');
+    // 35.5 L a load, of which 36 % of 80 g/L has drained in 15 min, as much again taken by volume.
+    const { numbers, judgement } = waited('15', 'volume');
+    expect(numbers.left!.value).toBeCloseTo(1.05, 2);
+    expect(numbers.stays!.value).toBeCloseTo(577, 0);
+    expect(judgement.say).toMatch(/alone would allow 20\smin/);
+    expect(waited('15', 'whole').judgement.say).toMatch(/alone would allow 74\smin/);
+  });
+
+  test('what the jar lost comes on top of it', () => {
+    const jar = { survives: 'jar', loss: '1', inMix: '3', wait: '0' };
+    const [all, some] = [{}, typed].map(
+      (more) => answered(timeInHand, { ...jar, ...more }, kept).numbers.stays!.value,
+    );
+    expect(some).toBeGreaterThan(600);
+    // Of less foam more is liquid, so the same share of the gas is as much of the mix.
+    expect(some! / all!).toBeCloseTo(1, 1);
+    expect(answered(timeInHand, { ...jar, ...typed }, kept).notes[0]).toMatch(/30\s% of the gas/);
+  });
+
+  test('a jar of the mix without its gas holds the liquid of what died', () => {
+    const gasless = (more: Readonly<Record<string, string>>) =>
+      (answered(survivalJar, more, kept).result as { gasless: number }).gasless;
+    expect(gasless({})).toBeCloseTo(1787.5, 0);
+    expect(gasless(typed)).toBeCloseTo(1729, 0);
   });
 });

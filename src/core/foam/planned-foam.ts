@@ -1,4 +1,6 @@
 import { demand } from '../domain-error.ts';
+import { leftOfFoam } from '../mix/left-of-foam.ts';
+import { SOLUTION_DENSITY } from './density.ts';
 
 /** A batch told by its densities, kg/m³, as the scale reads them. */
 export interface PlannedBlend {
@@ -6,10 +8,14 @@ export interface PlannedBlend {
   readonly wetDensity: number;
   readonly baseDensity: number;
   readonly foamDensity: number;
+  /** Of the liquid in the foam; `SOLUTION_DENSITY` by default. */
+  readonly solutionDensity?: number;
+  /** Share of the foam's gas that the plan takes to live until the blend is weighed, 0–1; all of it by default. */
+  readonly survival?: number;
 }
 
 export interface PlannedFoam {
-  /** Foam the batch is reckoned with, m³. */
+  /** Foam made for the batch, m³: that which dies with it. */
   readonly foamVolume: number;
   /** Mass of its base mix, kg. */
   readonly baseMass: number;
@@ -18,13 +24,15 @@ export interface PlannedFoam {
 /**
  * How much foam and base mix make up a mass of blend of a planned density?
  *
- * Of a volume V = mass/ρ the foam takes (ρb − ρ)/(ρb − ρf), the base mix the rest.
+ * Into a volume V = mass/ρ go (ρb − ρ)/(ρb λ − ρf) of foam, of which λ is left there: all of it, or what
+ * `leftOfFoam` says of the share of its gas that lives. The base mix takes the rest.
  *
  * @param mass of the blend, kg
- * @param blend wet, base-mix and foam density, kg/m³
+ * @param blend wet, base-mix, foam and solution density, kg/m³, and the share of the gas that lives
  * @returns foam in m³, base mix in kg. No range is published: a balance of mass and volume.
- * @throws {DomainError} mass or foam density not positive; a wet density not above the foam's
- *   ('lighter-than-foam') or not below the base mix's ('heavier-than-base-mix')
+ * @throws {DomainError} mass or foam density not positive; a foam not lighter than its solution; a survival
+ *   not above 0 or above 1; a wet density not above that of what is left of the foam ('lighter-than-foam')
+ *   or not below the base mix's ('heavier-than-base-mix')
  * @source navedtra-14071 absolute volume
  */
 export function plannedFoam({
@@ -32,38 +40,40 @@ export function plannedFoam({
   ...blend
 }: PlannedBlend & { readonly mass: number }): PlannedFoam {
   demand('mass', mass, 'mass', { min: 0, aboveMin: true });
-  const share = foamShare(blend);
+  const { made, left } = foamShare(blend);
   const volume = mass / blend.wetDensity;
-  return { foamVolume: share * volume, baseMass: (1 - share) * volume * blend.baseDensity };
+  return { foamVolume: made * volume, baseMass: (1 - left) * volume * blend.baseDensity };
 }
 
 /**
  * What would the blend weigh if every bubble broke?
  *
- * The same mass in the volume of its base mix and the foam's liquid: ρ/((1 − f) + f ρf/ρs), with f
- * the foam's share of the volume.
+ * The same mass in the volume of its base mix and the foam's liquid: ρ/((1 − λ f) + f ρf/ρs), with f
+ * the foam made over the volume and λ what is left of it, as in `plannedFoam`.
  *
- * @param blend wet, base-mix and foam density, kg/m³
- * @param solutionDensity of the liquid in the foam, kg/m³
+ * @param blend wet, base-mix, foam and solution density, kg/m³, and the share of the gas that lives
  * @returns density without gas, kg/m³. No range is published.
- * @throws {DomainError} as `plannedFoam`; a foam not lighter than its solution
+ * @throws {DomainError} as `plannedFoam`, the mass aside
  * @source navedtra-14071 absolute volume
  */
-export function gaslessDensity({
-  solutionDensity,
-  ...blend
-}: PlannedBlend & { readonly solutionDensity: number }): number {
-  const share = foamShare(blend);
-  const { foamDensity } = blend;
-  demand('foamDensity', foamDensity, 'density', { max: solutionDensity, belowMax: true });
-  return blend.wetDensity / (1 - share + (share * foamDensity) / solutionDensity);
+export function gaslessDensity(blend: PlannedBlend): number {
+  const { made, left } = foamShare(blend);
+  const { wetDensity, foamDensity, solutionDensity = SOLUTION_DENSITY } = blend;
+  return wetDensity / (1 - left + (made * foamDensity) / solutionDensity);
 }
 
-function foamShare({ wetDensity, baseDensity, foamDensity }: PlannedBlend): number {
-  demand('foamDensity', foamDensity, 'density', { min: 0, aboveMin: true });
-  const above = { min: foamDensity, aboveMin: true };
+/** Over the blend's volume: the foam made for it, and what is left of that in it. */
+function foamShare(blend: PlannedBlend): { readonly made: number; readonly left: number } {
+  const { wetDensity, baseDensity, foamDensity } = blend;
+  const { solutionDensity = SOLUTION_DENSITY, survival = 1 } = blend;
+  const lighter = { min: 0, max: solutionDensity, aboveMin: true, belowMax: true };
+  demand('foamDensity', foamDensity, 'density', lighter);
+  demand('survival', survival, 'ratio', { min: 0, max: 1, aboveMin: true });
+  const left = leftOfFoam({ survival, liquid: foamDensity / solutionDensity });
+  const above = { min: foamDensity / left, aboveMin: true };
   demand('wetDensity', wetDensity, 'density', above, 'lighter-than-foam');
   const below = { max: baseDensity, belowMax: true };
   demand('wetDensity', wetDensity, 'density', below, 'heavier-than-base-mix');
-  return (baseDensity - wetDensity) / (baseDensity - foamDensity);
+  const made = (baseDensity - wetDensity) / (baseDensity * left - foamDensity);
+  return { made, left: made * left };
 }

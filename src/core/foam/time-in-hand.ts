@@ -15,7 +15,7 @@ export interface AfterWaiting extends Blend {
 }
 
 export interface TimeInHand extends AfterWaiting {
-  /** Wet density of the same batch from fresh foam of which no gas is lost, kg/m³. */
+  /** Wet density of the same batch from fresh foam of which as much gas lives as is planned, kg/m³. */
   readonly planned: number;
   /**
    * The last moment, s after making, at which foam taken without its liquid gives the planned
@@ -59,6 +59,7 @@ export function afterWaiting({
  * @param drainage of this foam, from `fitDrainage`
  * @param wait from making to blending, s
  * @param tolerance of the wet density, kg/m³, above 0
+ * @param survival share of the gas that the plan takes to live, 0–1; all of it by default
  * @returns see `TimeInHand`. No range is published.
  * @throws {DomainError} as the functions it uses; a negative wait; a tolerance not above 0
  * @source common-practice mass and volume balance
@@ -68,15 +69,17 @@ export function timeInHand({
   drainage,
   wait,
   tolerance,
+  survival = 1,
   ...hand
 }: FoamInHand & {
   readonly drainage: Drainage;
   readonly wait: number;
   readonly tolerance: number;
+  readonly survival?: number;
 }): TimeInHand {
   demand('wait', wait, 'time', { min: 0 });
   demand('tolerance', tolerance, 'density', { min: 0, aboveMin: true });
-  const planned = blendAfterStanding({ ...hand, gasLeft: 1, share: 0 }).liquidGoesIn;
+  const planned = blendAfterStanding({ ...hand, gasLeft: survival, share: 0 }).liquidGoesIn;
   const within = (share: number) =>
     Math.abs(blendAfterStanding({ ...hand, share }).liquidStays - planned) <= tolerance;
   return {

@@ -1,4 +1,5 @@
 import { number } from '../../islands/fields.ts';
+import { foamShare } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM } from '../shared/amounts.ts';
 
 /** The batch a foam is for, as other worksheets have planned it; seldom typed here. */
@@ -13,6 +14,7 @@ export const batchFields = {
     bench: 'mix.foamDensity',
     folded: true,
   }),
+  foamLives: foamShare,
   target: number('density', {
     label: 'Planned wet density',
     example: '600 kg/m3',

@@ -154,7 +154,7 @@ export default worksheet({
   notes: ({ fit, line, quarter, half }, _, say) => [
     ...(line && quarter !== undefined && half !== undefined
       ? [
-          `Went it on so, a quarter would be out after ${say(quarter, 'time', { units: MINUTES, significant: 2 })} and half after ${say(half, 'time', { units: MINUTES, significant: 2 })}: other worksheets go by these until your readings show the bend.`,
+          `If it went on so, a quarter would be out after ${say(quarter, 'time', { units: MINUTES, significant: 2 })} and half after ${say(half, 'time', { units: MINUTES, significant: 2 })}: other worksheets go by these until your readings show the bend.`,
         ]
       : []),
     ...(fit.supported &&

@@ -33,17 +33,20 @@ export default worksheet({
       wetDensity: v.target,
       baseDensity: v.baseDensity,
       foamDensity: v.foamDensity,
+      solutionDensity: SOLUTION_DENSITY,
+      survival: v.foamLives,
     });
     const hand = {
       ...batch,
       foamDensity: v.foamDensity,
       baseDensity: v.baseDensity,
       solutionDensity: SOLUTION_DENSITY,
-      gasLeft: v.survives === 'jar' ? gasLeftAfter({ rate, time: v.inMix }) : 1,
+      // The jar begins when it is blended: what the plan lets die by then is gone before.
+      gasLeft: v.foamLives * (v.survives === 'jar' ? gasLeftAfter({ rate, time: v.inMix }) : 1),
       drainage,
       tolerance: v.tolerance,
     };
-    const now = timeInHand({ ...hand, wait: v.wait, dose: v.dose });
+    const now = timeInHand({ ...hand, wait: v.wait, dose: v.dose, survival: v.foamLives });
     // A foam with no liquid left has no weight to be measured out by: there is no such batch.
     const after = (wait: number, dose: Dose = v.dose) =>
       dose === 'mass' && drainedAt({ drainage, time: wait }) === 1
@@ -152,10 +155,15 @@ export default worksheet({
           say: `${then}; you have until ${minutes(latest)} from making.`,
         };
   },
-  notes: (_, v) => [
+  notes: (_, v, say) => [
+    ...(v.foamLives < 1
+      ? [
+          `The plan lets ${say(1 - v.foamLives, 'ratio', { units: PERCENT, significant: 2 })} of the gas die until the foam is in the mix: the foam made for that is counted, and a loss after blending comes on top.`,
+        ]
+      : []),
     v.survives === 'jar'
       ? 'The loss in the mix is counted with the jar’s rate, and the jar stands still; the mixer does not.'
-      : 'All of the foam is taken to survive the mix. The jar test below finds out, and this worksheet then uses it.',
+      : `${v.foamLives < 1 ? 'The rest' : 'All of the foam'} is taken to survive the mix. The jar test below finds out, and this worksheet then uses it.`,
     'Only drainage is reckoned with. Foam whose top sinks in the bucket has lost gas as well: make it afresh.',
   ],
   refusals: {

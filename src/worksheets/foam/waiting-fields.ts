@@ -75,7 +75,7 @@ export const waitingFields = {
   }),
   survives: choice({
     label: 'Does the foam survive the mix?',
-    options: { no: 'Not tested: reckon with all of it', jar: 'I did the jar test' },
+    options: { no: 'Not tested: reckon as planned', jar: 'I did the jar test' },
     example: 'no',
     follows: { 'foam.survivalRate': 'jar' },
   }),

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { SOLUTION_DENSITY } from '../../../src/core/foam/density.ts';
 import { gaslessDensity, plannedFoam } from '../../../src/core/foam/planned-foam.ts';
 import { blendAfterStanding } from '../../../src/core/foam/standing-foam.ts';
+import { proportion } from '../../../src/core/mix/proportion.ts';
 import { expectLimits } from '../refuses.ts';
 
 const blends = fc
@@ -17,6 +19,8 @@ const blends = fc
     wetDensity: share * foamDensity + (1 - share) * baseDensity,
     share,
   }));
+/** What a plan may take to live, and be left with a blend between its parts. */
+const lives = fc.double({ min: 0.05, max: 1, noNaN: true });
 
 describe('the foam a batch is planned with', () => {
   test('blended fresh, it gives the planned density and mass', () => {
@@ -43,19 +47,54 @@ describe('the foam a batch is planned with', () => {
     );
   });
 
+  test('is the foam that proportion makes for what dies', () => {
+    for (const survival of [1, 0.7, 0.25]) {
+      const mix = proportion({
+        volume: 0.035,
+        target: { wetDensity: 600 },
+        waterCement: 0.4,
+        foamDensity: 80,
+        survival,
+      });
+      const { mass, wetDensity, baseDensity } = mix;
+      const blend = { wetDensity, baseDensity, foamDensity: 80, survival };
+      const { foamVolume, baseMass } = plannedFoam({ mass, ...blend });
+      expect(foamVolume / mix.foamVolume).toBeCloseTo(1, 9);
+      expect(baseMass / mix.baseMass).toBeCloseTo(1, 9);
+      const gasless = mass / (mix.baseMass / baseDensity + mix.foamMass / 1000);
+      expect(gaslessDensity(blend) / gasless).toBeCloseTo(1, 9);
+    }
+  });
+
+  test('comes out as planned where as much of it dies as was planned', () => {
+    fc.assert(
+      fc.property(blends, lives, (blend, survival) => {
+        fc.pre(blend.wetDensity > (1.01 * blend.foamDensity) / survival);
+        const parts = plannedFoam({ mass: 20, ...blend, survival });
+        const hand = { ...blend, ...parts, solutionDensity: SOLUTION_DENSITY, share: 0 };
+        const { liquidStays } = blendAfterStanding({ ...hand, gasLeft: survival, dose: 'whole' });
+        expect(liquidStays / blend.wetDensity).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
   test('a blend outside its parts is refused', () => {
     const parts = { foamDensity: 80, baseDensity: 1951, mass: 20 };
     expect(() => plannedFoam({ ...parts, wetDensity: 80 })).toThrow(DomainError);
     expect(() => plannedFoam({ ...parts, wetDensity: 1951 })).toThrow(DomainError);
     expectLimits(
       plannedFoam,
-      { ...parts, wetDensity: 600 },
+      { ...parts, wetDensity: 600, survival: 1 },
       {
         mass: { refuses: [0, -1] },
         foamDensity: { takes: [1e-9, 599], refuses: [0, -1] },
         baseDensity: { takes: [601], refuses: [] },
+        survival: { takes: [0.1, 1], refuses: [0, -0.1, 1.01] },
       },
     );
+    // What is left of a foam when half its gas is gone is denser than it.
+    expect(() => plannedFoam({ ...parts, wetDensity: 148, survival: 0.5 })).toThrow(DomainError);
+    expect(plannedFoam({ ...parts, wetDensity: 149, survival: 0.5 }).baseMass).toBeGreaterThan(0);
     expectLimits(
       gaslessDensity,
       { foamDensity: 80, baseDensity: 1951, wetDensity: 600, solutionDensity: 1000 },

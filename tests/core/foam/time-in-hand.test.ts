@@ -120,6 +120,14 @@ describe('time in hand', () => {
     expect(timeInHand({ ...hand, tolerance: 10, gasLeft: 0.8 }).latest).toBeUndefined();
   });
 
+  test('gas that the plan lets die is no loss, and leaves less time than a foam that all lives', () => {
+    const hand = { ...slab, dose: 'volume' as const, drainage, wait: 0, tolerance: 10 };
+    const at = (survival: number, gasLeft = survival) => timeInHand({ ...hand, gasLeft, survival });
+    expect(at(0.7).planned).toBeCloseTo(at(0.7).liquidStays, 9);
+    expect(at(0.7).latest).toBeGreaterThan(0);
+    expect(at(1, 0.7).latest).toBeUndefined();
+  });
+
   test('what cannot be is refused', () => {
     expect(() => standingFoam({ foamDensity: 1002, solutionDensity: 1002, share: 0 })).toThrow(
       DomainError,
