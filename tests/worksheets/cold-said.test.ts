@@ -9,6 +9,7 @@ import evaporation from '../../src/worksheets/curing/evaporation.tsx';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
 import mixTemperature from '../../src/worksheets/curing/mix-temperature.tsx';
+import setTime from '../../src/worksheets/curing/set-time.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 
@@ -71,10 +72,10 @@ const inside = (coldest: string, warmest: string, more: Entries = {}) =>
     ...more,
   });
 
-test('a part whose face freezes is never good, however little it warms', () => {
+test('a part whose face freezes is stopped, however little it warms, and one that is cold never good', () => {
   const found = inside('-7', '2');
   expect(found.ok && found.judgement).toMatchObject({
-    verdict: 'look',
+    verdict: 'stop',
     say: expect.stringMatching(/face falls to .*freezes.*see Frost/),
   });
   const cold = inside('3', '9');
@@ -151,6 +152,63 @@ test('a mix below 5 °C is not cast', () => {
     say: expect.stringContaining('too cold to cast'),
   });
   expect(cold('15')).toMatchObject({ verdict: 'look', say: expect.stringContaining('sets late') });
+});
+
+test('a mix is as cold or hot where its set is asked as where it is mixed', () => {
+  const set = (mixAt: string, hours = '1.5') =>
+    answered(setTime, {
+      'set-time.initial': { t: hours, u: 'h', s: 'metric' },
+      'set-time.final': { t: '6', u: 'h', s: 'metric' },
+      'set-time.mixAt': celsius(mixAt),
+      'set-time.sunk': { t: '0', u: 'mm', s: 'metric' },
+    }).judgement;
+  for (const t of ['0', '4', '4.98'])
+    expect(set(t), t).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringMatching(/^[04].* is too cold to cast: below 5\s°C/),
+    });
+  for (const t of ['5', '9.9'])
+    expect(set(t), t).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/is cold: it sets late.*begin/),
+    });
+  for (const t of ['10', '30']) expect(set(t, '2.5').verdict, t).toBe('good');
+  for (const t of ['30.02', '38'])
+    expect(set(t, '2.5'), t).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^3(0\.02|8)\s°C is hot: it stiffens early/),
+    });
+  // What the race itself stops stays stopped.
+  const late = answered(setTime, {
+    'set-time.mixAt': celsius('6'),
+    'set-time.sunk': { t: '30', u: 'mm', s: 'metric' },
+  }).judgement;
+  expect(late.verdict).toBe('stop');
+});
+
+test('water past the limit does not read as water at it', () => {
+  const hot = (t: string, u: string, s: 'metric' | 'us') =>
+    answer(
+      mixTemperature,
+      readWorksheet(mixTemperature, { 'mix-temperature.waterAt': { t, u, s } }, {}, speaker(s)),
+      speaker(s),
+    );
+  expect(hot('60.04', 'degC', 'metric')).toMatchObject({
+    judgement: {
+      verdict: 'stop',
+      say: expect.stringMatching(/^Water at 60\.04\s°C must not meet cement: above 60\s°C/),
+    },
+  });
+  expect(hot('60.4', 'degC', 'metric')).toMatchObject({
+    judgement: { say: expect.stringMatching(/^Water at 60\.4\s°C/) },
+  });
+  for (const [t, u, s] of [
+    ['60', 'degC', 'metric'],
+    ['140', 'degF', 'us'],
+  ] as const)
+    expect(hot(t, u, s)).toMatchObject({
+      judgement: { verdict: expect.not.stringMatching('stop') },
+    });
 });
 
 test('what may be frozen is named, if there is any of it', () => {

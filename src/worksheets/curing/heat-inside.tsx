@@ -1,7 +1,6 @@
 import { AGE_FACTOR_RANGE } from '../../core/curing/age-factor.ts';
 import { DIFFERENCE_LIMIT } from '../../core/curing/heat/inside.ts';
-import { COLDEST_CURE, PEAK_LIMIT, tooColdToCure } from '../../core/curing/limits.ts';
-import { ICE_POINT } from '../../core/curing/units.ts';
+import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT, tooColdToCure } from '../../core/curing/limits.ts';
 import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
@@ -10,6 +9,7 @@ import { HOURS } from '../shared/curing-fields.ts';
 import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
 import { FINE, type HeatValues } from '../shared/heat-cases.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { heatFields } from './heat-fields.ts';
 import { heatWorked } from './heat-worked.ts';
 
@@ -33,7 +33,7 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   if (peak.temperature > PEAK_LIMIT)
     return {
       verdict: 'stop',
-      say: `${least}${asDry ? ' at the least' : ''} is above ${limit}. Cast it thinner, in lifts with days between, or with cooler water.`,
+      say: `${saidApart(peak.temperature, 'temperature', [PEAK_LIMIT], say, { decimals: 0 })}${asDry ? ' at the least' : ''} is above ${limit}. Cast it thinner, in lifts with days between, or with cooler water.`,
     };
   if (hottest > PEAK_LIMIT - NEAR)
     return {
@@ -141,13 +141,13 @@ export default worksheet({
   judge: (r, v, say) => {
     const heat = ofHeat(r, v, say);
     if (!tooColdToCure(r.coldestFace)) return heat;
-    const falls =
-      r.coldestFace > ICE_POINT
-        ? `, below ${say(COLDEST_CURE, 'temperature', { plain: true })}`
-        : ' and freezes';
+    const freezes = r.coldestFace <= FREEZES_AT;
+    const falls = freezes
+      ? ' and freezes'
+      : `, below ${say(COLDEST_CURE, 'temperature', { plain: true })}`;
     return {
-      verdict: heat.verdict === 'stop' ? 'stop' : 'look',
-      say: `${heat.say} By these temperatures its face falls to ${say(r.coldestFace, 'temperature', { decimals: 1 })}${falls}: insulate it or bring it in, and see Frost, in the chapter on curing, before you cast.`,
+      verdict: freezes || heat.verdict === 'stop' ? 'stop' : 'look',
+      say: `${heat.say} By these temperatures its face falls to ${saidApart(r.coldestFace, 'temperature', [FREEZES_AT, COLDEST_CURE], say, { decimals: 1 })}${falls}: insulate it or bring it in, and see Frost, in the chapter on curing, before you cast.`,
     };
   },
   notes: (r, _, say) => [

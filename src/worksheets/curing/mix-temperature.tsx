@@ -1,16 +1,17 @@
 import { SPECIFIC_HEAT } from '../../core/curing/heat/thermal-properties.ts';
-import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
+import { FREEZES_AT } from '../../core/curing/limits.ts';
 import {
   HOT_WATER_LIMIT,
   iceFor,
   mixTemperature,
   waterTemperatureFor,
 } from '../../core/curing/mix-temperature.ts';
-import { ICE_POINT } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { temperature } from '../shared/curing-fields.ts';
+import { MIX, mixWarmth, outsideMix } from '../shared/mix-warmth.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { WarmthScale } from '../shared/WarmthScale.tsx';
 
 /** The specific heats as the working shows them, kJ/(kg·K). */
@@ -19,11 +20,6 @@ const KILOJOULES = {
   sand: SPECIFIC_HEAT.sand / 1000,
   water: SPECIFIC_HEAT.water / 1000,
 } as const;
-
-/** Coolest and warmest mix to aim at. Common practice, no source. */
-const MIX = { cold: ICE_POINT + 10, hot: ICE_POINT + 30 } as const;
-/** Not between them, whatever the last digit of a reading in °F. */
-const outside = (kelvin: number) => Math.max(MIX.cold - kelvin, kelvin - MIX.hot) > 1e-6;
 
 const mass = (label: string, example: string) =>
   number('mass', { label, example, min: '0 kg', max: '100000 kg' });
@@ -98,18 +94,15 @@ export default worksheet({
     if (waterAt > HOT_WATER_LIMIT)
       return {
         verdict: 'stop',
-        say: `Water at ${t(waterAt)} must not meet cement: above ${t(HOT_WATER_LIMIT)} it can set in a flash, in lumps. Cool it, or let sand take the heat first.`,
+        say: `Water at ${saidApart(waterAt, 'temperature', [HOT_WATER_LIMIT], say)} must not meet cement: above ${t(HOT_WATER_LIMIT)} it can set in a flash, in lumps. Cool it, or let sand take the heat first.`,
       };
     if (mix.iceLeft > 0)
       return {
         verdict: 'stop',
         say: 'There is more ice than the rest can melt. Lumps of ice leave holes: use less.',
       };
-    if (tooColdToCure(mix.temperature))
-      return {
-        verdict: 'stop',
-        say: `${t(mix.temperature)} is too cold to cast: below ${plainly(COLDEST_CURE, say)} it hardly sets. ${water}`,
-      };
+    const warmth = mixWarmth(mix.temperature, say);
+    if (warmth?.verdict === 'stop') return { ...warmth, say: `${warmth.say} ${water}` };
     const frozen = [
       ...(v.sand > 0 && v.sandAt <= FREEZES_AT ? ['sand'] : []),
       ...(v.foam > 0 && v.foamAt <= FREEZES_AT ? ['foaming solution'] : []),
@@ -119,17 +112,13 @@ export default worksheet({
         verdict: 'look',
         say: `The ${frozen} may be frozen: ice takes heat that is not counted here, and its lumps leave holes. Thaw ${frozen.includes(' and ') ? 'them' : 'it'} before you rely on ${t(mix.temperature)}.`,
       };
-    if (mix.temperature < MIX.cold)
+    if (warmth)
       return {
-        verdict: 'look',
-        say: `${t(mix.temperature)} is cold: it sets late, and the foam has to last so much longer. ${water}`,
+        ...warmth,
+        say: `${warmth.say} ${mix.temperature > MIX.hot ? 'Use cooler water, or ice for some of it.' : water}`,
       };
-    if (mix.temperature > MIX.hot)
-      return {
-        verdict: 'look',
-        say: `${t(mix.temperature)} is hot: it stiffens early and dries fast. Use cooler water, or ice for some of it.`,
-      };
-    if (outside(wanted)) return { verdict: 'look', say: `${t(mix.temperature)} will do. ${water}` };
+    if (outsideMix(wanted))
+      return { verdict: 'look', say: `${t(mix.temperature)} will do. ${water}` };
     if (Math.abs(mix.temperature - wanted) < 1)
       return {
         verdict: 'good',
@@ -198,7 +187,7 @@ function waterWords(
   wanted: number,
   say: Say,
 ): string {
-  if (outside(wanted))
+  if (outsideMix(wanted))
     return `${plainly(wanted, say)} is too ${wanted > MIX.hot ? 'hot' : 'cold'} a mix: aim between ${plainly(MIX.cold, say)} and ${plainly(MIX.hot, say)}.`;
   const t = (kelvin: number) => say(kelvin, 'temperature');
   const code = heat.notes[0]?.code;

@@ -1,11 +1,13 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
 import type { sabinFactors } from '../../core/curing/set-by-water.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
 import { LAWS } from '../shared/curing-history.ts';
+import { mixWarmth } from '../shared/mix-warmth.ts';
 import { SetRace } from '../shared/SetRace.tsx';
 import { setFields } from './set-fields.ts';
 import { setWorked } from './set-worked.ts';
@@ -47,6 +49,51 @@ function waterNote(
   return testWater < TABLED.oneTo
     ? `${later} In one old table of two cements (w/c ${TABLED.from.toFixed(2)} to ${TABLED.to.toFixed(2)}) initial set took ${factor(initial)} times as long, final set ${factor(final)} times.`
     : `${later} By how much is not known: the one old table at hand ends at a w/c of ${TABLED.oneTo.toFixed(2)} for one cement and ${TABLED.to.toFixed(2)} for the other.`;
+}
+
+/** What the race between set and foam says by itself. */
+function ofRace({ race, set, sinking, share }: ReturnType<typeof setWorked>, say: Say): Judgement {
+  const at = say(set.initial, 'time', { units: HOURS, significant: 2 });
+  const lasts = race.first === 'set';
+  const times = `${race.againstFoam.toFixed(race.againstFoam < 10 ? 1 : 0)} times the foam’s half-life`;
+  if (!lasts && set.initial > TOO_LATE)
+    return {
+      verdict: 'stop',
+      say: `It does not begin to set before ${at}, ${times}. That is long for any foam: warm the mix, or do not cast today.`,
+    };
+  const begins = lasts
+    ? `It should begin to set at ${at}, before half of the bare foam would have drained.`
+    : `It begins to set at ${at}, ${times}.`;
+  const sinks =
+    sinking === undefined || share === undefined
+      ? undefined
+      : `${say(sinking, 'length', { units: MM, significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then`;
+  if (share !== undefined && share >= TOO_DEEP)
+    return {
+      verdict: 'stop',
+      say: `${begins} At the pace seen it would sink ${sinks}. Even if it slows, that is no part any more: quicken the set, or cast with a foam that lasts.`,
+    };
+  if (set.initial < TOO_SOON)
+    return {
+      verdict: 'look',
+      say: `It begins to set at ${at}, perhaps before you have placed it. Check the bag’s time; if it is right, mix less at once, or cooler.`,
+    };
+  if (share === undefined)
+    return lasts
+      ? { verdict: 'good', say: `${begins} Watch the level all the same.` }
+      : {
+          verdict: 'look',
+          say: `${begins} In the mix the paste holds the foam far longer than a jar does, or not, and only its level tells: read how far it sinks in the first half hour, and enter that.`,
+        };
+  return share <= LITTLE
+    ? {
+        verdict: 'good',
+        say: `${begins} At the pace seen it sinks ${sinks}, at the worst: the paste holds its foam. Leave that much to strike off.`,
+      }
+    : {
+        verdict: 'look',
+        say: `${begins} At the pace seen it would sink ${sinks}, at the worst. If that is too much, quicken the set or lengthen the foam’s life.`,
+      };
 }
 
 export default worksheet({
@@ -108,48 +155,16 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ race, set, sinking, share }, _, say) => {
-    const at = say(set.initial, 'time', { units: HOURS, significant: 2 });
-    const lasts = race.first === 'set';
-    const times = `${race.againstFoam.toFixed(race.againstFoam < 10 ? 1 : 0)} times the foam’s half-life`;
-    if (!lasts && set.initial > TOO_LATE)
-      return {
-        verdict: 'stop',
-        say: `It does not begin to set before ${at}, ${times}. That is long for any foam: warm the mix, or do not cast today.`,
-      };
-    const begins = lasts
-      ? `It should begin to set at ${at}, before half of the bare foam would have drained.`
-      : `It begins to set at ${at}, ${times}.`;
-    const sinks =
-      sinking === undefined || share === undefined
-        ? undefined
-        : `${say(sinking, 'length', { units: MM, significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then`;
-    if (share !== undefined && share >= TOO_DEEP)
-      return {
-        verdict: 'stop',
-        say: `${begins} At the pace seen it would sink ${sinks}. Even if it slows, that is no part any more: quicken the set, or cast with a foam that lasts.`,
-      };
-    if (set.initial < TOO_SOON)
-      return {
-        verdict: 'look',
-        say: `It begins to set at ${at}, perhaps before you have placed it. Check the bag’s time; if it is right, mix less at once, or cooler.`,
-      };
-    if (share === undefined)
-      return lasts
-        ? { verdict: 'good', say: `${begins} Watch the level all the same.` }
-        : {
-            verdict: 'look',
-            say: `${begins} In the mix the paste holds the foam far longer than a jar does, or not, and only its level tells: read how far it sinks in the first half hour, and enter that.`,
-          };
-    return share <= LITTLE
-      ? {
-          verdict: 'good',
-          say: `${begins} At the pace seen it sinks ${sinks}, at the worst: the paste holds its foam. Leave that much to strike off.`,
-        }
-      : {
-          verdict: 'look',
-          say: `${begins} At the pace seen it would sink ${sinks}, at the worst. If that is too much, quicken the set or lengthen the foam’s life.`,
-        };
+  judge: (r, { mixAt }, say) => {
+    const warmth = mixWarmth(mixAt, say);
+    const raced = ofRace(r, say);
+    if (!warmth) return raced;
+    if (warmth.verdict === 'stop')
+      return { ...warmth, say: `${warmth.say} Warm the mix, or do not cast today.` };
+    return {
+      verdict: raced.verdict === 'good' ? 'look' : raced.verdict,
+      say: `${warmth.say} ${raced.say}`,
+    };
   },
   notes: ({ water, dosed, notes }, v, say) => [
     ...(v.sunk === undefined
