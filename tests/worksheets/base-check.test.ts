@@ -1,11 +1,74 @@
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
 import { baseMix } from '../../src/core/mix/base-mix.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import baseCheck from '../../src/worksheets/mix/base-check.tsx';
+import batch from '../../src/worksheets/mix/batch.tsx';
 
 const say = speaker('metric');
+const kept = (v: number, sheet: AnyWorksheet) => ({ v, from: sheet.question, by: sheet.id });
+
+/** What is found in a litre of base mix of this density, kg, by a plan with its base density kept; w/c 0.4 meant. */
+function byPlan(kg: number, base?: number) {
+  const entries = {
+    'jug.tare': { t: '0', u: 'kg' },
+    'base-check.full': { t: String(kg), u: 'kg' },
+    'jug.volume': { t: '1', u: 'L' },
+  };
+  const plan = base === undefined ? {} : { 'mix.baseDensity': kept(base, batch) };
+  const found = answer(baseCheck, readWorksheet(baseCheck, entries, plan, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found;
+}
+
+describe('a base mix with more in it than cement, sand and water', () => {
+  const ways = {
+    pigment: { 'pigment.share': { t: '5', u: '%' } },
+    'fly ash': { 'batch.cementKind': { t: 'blend' } },
+    slag: {
+      'batch.cementKind': { t: 'blend' },
+      'batch.slag': { t: '50', u: '%' },
+      'batch.ash': { t: '0', u: '%' },
+    },
+    'a light filler': { 'batch.filler': { t: 'some' } },
+    'an admixture': { 'batch.admixture': { t: '2', u: '%' } },
+  };
+  /** The base mix of the whole batch with such a w/c, kg/m³. */
+  const base = (entries: Entries, waterCement = '0.4') => {
+    const all = { ...entries, 'mix.waterCement': { t: waterCement } };
+    const found = answer(batch, readWorksheet(batch, all, {}, say), say);
+    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    return found.numbers.base!.value;
+  };
+
+  test.each(Object.entries(ways))('is left alone as planned: %s', (_, entries) => {
+    const { numbers, judgement, notes } = byPlan(base(entries) / 1000, base(entries));
+    expect(numbers.ratio!.value).toBeCloseTo(0.4, 9);
+    expect(judgement.verdict).toBe('good');
+    expect(notes.join(' ')).toContain('its share of pigment and filler');
+  });
+
+  test.each(Object.entries(ways))('and is found too wet by what it is: %s', (_, entries) => {
+    const { ratio, addCement } = byPlan(base(entries, '0.45') / 1000, base(entries)).numbers;
+    expect(Math.abs(ratio!.value - 0.45)).toBeLessThan(0.05 * 0.05);
+    expect(addCement!.value).toBeCloseTo((0.45 / 0.4 - 1) * 13.57, 0);
+  });
+
+  test('is refused where a jug can no longer tell', () => {
+    expect(() => byPlan(1.5, 1500)).toThrow('no cement makes a base mix of 1500');
+  });
+
+  test('a plan of cement and water alone changes nothing, its ± neither', () => {
+    const [plain, planned] = [byPlan(1.9), byPlan(1.9, base({}))];
+    expect(planned.numbers.ratio!.value).toBeCloseTo(plain.numbers.ratio!.value, 9);
+    const pm = plain.numbers.ratio!.sure!.pm;
+    expect(planned.numbers.ratio!.sure!.pm / pm).toBeCloseTo(1, 1);
+    expect(planned.notes).toEqual(plain.notes);
+  });
+});
 
 /** A jug of a litre, full of a sanded mix of this w/c, checked against 0.40. */
 function sanded(mixed: number) {

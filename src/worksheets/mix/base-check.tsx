@@ -1,4 +1,7 @@
+import { demand } from '../../core/domain-error.ts';
 import { checkBase } from '../../core/mix/base-check.ts';
+import { baseMix } from '../../core/mix/base-mix.ts';
+import { plannedWith } from '../../core/mix/planned-with.ts';
 import { BASE_WATER_CEMENT, ROBS_FOAM_BELOW } from '../../core/mix/water-cement-limits.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
 import { number } from '../../islands/fields.ts';
@@ -12,6 +15,26 @@ import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.
 const NEAR = 0.02;
 /** Whether a w/c is off by more than a jug can tell; half a thousandth is in its last digit. */
 const worthIt = (off: number) => Math.abs(off) > NEAR + 5e-4;
+
+/** What cement may weigh with all the rest counted as part of it, kg/m³: beyond, a jug cannot tell the water. A choice. */
+const CEMENT = { min: 2000, max: 4000 } as const;
+
+/** Of two densities of cement, nearer than this share is the same one. */
+const SAME_CEMENT = 1e-3;
+
+/**
+ * The density of cement with which these ratios come to the plan's base mix, kg/m³. What else is in that counts as
+ * part of the cement: for the mix as meant that is exact, and one off by some hundredths of w/c is read a few per
+ * cent of that too near.
+ */
+function cementBy(plan: number, ratios: { waterCement: number; sandCement: number }): number {
+  const least = baseMix({ ...ratios, cementDensity: CEMENT.min }).density;
+  const most = baseMix({ ...ratios, cementDensity: CEMENT.max }).density;
+  demand('plan', plan, 'density', { min: least, max: most }, 'another-base-mix');
+  const { waterCement: water, sandCement: sand } = ratios;
+  const neat = { foamVolume: 0, foamDensity: 0, wetDensity: plan, baseDensity: plan };
+  return plannedWith({ cement: 1, water, sand, ...neat }).cementDensity;
+}
 
 /** More than this share of the cement is no correction but a slip. A line of our own, no source. */
 const MOST_ADDED = 0.5;
@@ -69,14 +92,29 @@ export default worksheet({
       folded: true,
     }),
     cementDensity: { ...cementDensity, plusMinus: '30 kg/m3' },
+    plan: number('density', {
+      label: 'Base mix density by the plan',
+      help: 'It tells of pigment, filler and blended cement. Empty, there are none.',
+      example: '',
+      // As much as that of the cement comes to.
+      plusMinus: '8 kg/m3',
+      optional: true,
+      min: '0 kg/m3',
+      aboveMin: true,
+      max: '4000 kg/m3',
+      units: DENSITY,
+      takes: 'mix.baseDensity',
+      folded: true,
+    }),
   },
   work: (v) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.jug });
-    const { sandCement: sand, cementDensity } = v;
     const wanted = baseWaterCement(v);
+    const ratios = { waterCement: wanted, sandCement: v.sandCement };
+    const cementDensity = v.plan === undefined ? v.cementDensity : cementBy(v.plan, ratios);
     const check = checkBase({
       measuredDensity: measured,
-      recipe: { waterCement: wanted, sandCement: sand, cementDensity },
+      recipe: { ...ratios, cementDensity },
       cement: v.cement,
       air: v.air,
     });
@@ -88,7 +126,8 @@ export default worksheet({
     const dryAsMeant = check.waterCement < ROBS_FOAM_BELOW && (off > 0 || !worthIt(off));
     // Only a correction that should be made is shown as an amount.
     const add = worthIt(off) && !slip && !dryAsMeant ? check : undefined;
-    return { measured, check, wanted, off, slip, dryAsMeant, add };
+    const plain = Math.abs(cementDensity / v.cementDensity - 1) < SAME_CEMENT;
+    return { measured, check, wanted, off, slip, dryAsMeant, add, plain };
   },
   results: {
     ratio: {
@@ -160,14 +199,21 @@ export default worksheet({
       say: `Drier than meant${dry ? ', and dry enough to take water out of the foam' : ''}. Add ${some(check.addWater)} of water and mix again.`,
     };
   },
-  notes: ({ check }, _, say) => [
+  notes: ({ check, plain }, _, say) => [
     `${say(1 / Math.abs(check.perDensity) / 100, 'density', { units: DENSITY, significant: 2 })} of density is a hundredth of w/c here: weigh on a scale that shows it, in a jug whose volume you have weighed with water.`,
     'Base mix that has been added to is more base mix: raise the foam by the same share, or the load lands heavy.',
     'Sand is taken to be as the recipe has it. A jug cannot tell too much sand from too little water.',
+    ...(plain
+      ? []
+      : [
+          'By the plan it holds pigment, a filler or a blended cement. “Cement” is here with what stands in for it; what you add of it takes its share of pigment and filler along.',
+        ]),
   ],
   refusals: {
     'thinner-than-water': (e, say) =>
       `${say(e.value, 'density', { units: DENSITY })} is not above ${say(e.allowed.min!, 'density', { units: DENSITY })}, what water with that air in it weighs. Weigh the jug again, empty and full.`,
+    'another-base-mix': (e, say) =>
+      `With that water/cement ratio and that sand no cement makes a base mix of ${say(e.value, 'density', { units: DENSITY, significant: 4 })}: ${say(e.allowed.min!, 'density', { units: DENSITY, significant: 4 })} to ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. With so much else in it a jug cannot tell the water.`,
     'drier-than-no-water': (e, say) =>
       `${say(e.value, 'density', { units: DENSITY, significant: 4 })} is more than cement and sand weigh with that air and no water at all (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}). Check the jug’s volume.`,
   },
