@@ -10,12 +10,15 @@ import { $going, type Going } from '../../bench/run.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
+import proportion from '../mix/proportion.tsx';
 import { ConflictView } from '../shared/ConflictView.tsx';
+import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { type RunCaution, RunCautions } from '../shared/RunCautions.tsx';
 import { RunMissed } from '../shared/RunMissed.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
+import { run } from '../shared/run.ts';
 import { begun, turned } from '../shared/run-going.ts';
 import { freeName } from '../shared/run-name.ts';
 import { jointsPlanned, runPlan } from '../shared/run-plan.ts';
@@ -173,6 +176,7 @@ function Run({
 }) {
   const [entries, kept] = [useEntries(), useKept()];
   const plan = going.plan ?? runPlan(entries, kept, say);
+  const held = plan ? undefined : planHeld(run(proportion, entries, kept, say), kept, say);
   const joints = plan && !plan.example && jointsPlanned(plan);
   const awake = useAwake(true);
   const { record } = editor;
@@ -214,8 +218,16 @@ function Run({
       )}
       {!plan && (
         <p class="note">
-          <a href={pageAt('mix/proportion/#proportion-question')}>“What goes into the batch?”</a>{' '}
-          has no answer yet, so no amounts show.
+          {held ? (
+            <PlanHeld {...held} />
+          ) : (
+            <>
+              <a href={pageAt('mix/proportion/#proportion-question')}>
+                “What goes into the batch?”
+              </a>{' '}
+              has no answer yet, so no amounts show.
+            </>
+          )}
         </p>
       )}
       {plan && plan.loads > 1 && step === 0 && (

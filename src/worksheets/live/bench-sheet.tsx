@@ -1,3 +1,4 @@
+import type { Entries, KeptResults, System } from '../../bench/entries.ts';
 import type { Answered } from '../../islands/engine/answer.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
@@ -10,6 +11,7 @@ import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
 import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { buckets, lastReads } from '../shared/buckets.ts';
+import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { countInWords, piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
 import { sheetBlanks } from '../shared/sheet-blanks.ts';
@@ -23,15 +25,27 @@ const MOST_LOADS = 3;
 
 /** One printed page for the bench: amounts, what to add for each bucket weight, cautions, blanks. */
 export default function BenchSheet() {
-  const system = useUnits();
-  const entries = useEntries();
-  const kept = useKept();
+  return <Sheet system={useUnits()} entries={useEntries()} kept={useKept()} />;
+}
+
+/** The same from a bench that is given. */
+export function Sheet({ system, entries, kept }: SheetProps) {
   const say = speaker(system);
   const batch = run(proportion, entries, kept, say);
   const bench = nextLoad(entries, kept, say);
   const foam = run(foamDensity, entries, kept, say);
   const water = run(waterHardness, entries, kept, say);
   const cast = run(pieces, entries, kept, say);
+  const held = planHeld(batch, kept, say);
+  if (held)
+    return (
+      <div class="note">
+        <p>There is no bench sheet yet.</p>
+        <p>
+          <PlanHeld {...held} />
+        </p>
+      </div>
+    );
   if (!batch.result || !bench.result)
     return (
       <div class="note">
@@ -193,6 +207,12 @@ export default function BenchSheet() {
       </button>
     </article>
   );
+}
+
+interface SheetProps {
+  readonly system: System;
+  readonly entries: Entries;
+  readonly kept: KeptResults;
 }
 
 interface Recipe {

@@ -56,6 +56,16 @@ export function amountsOf(
   ];
 }
 
+/** What is weighed out otherwise than as cement, water, dry sand and foam alone, kg; undefined for nothing. */
+export function further(d: Design): number | undefined {
+  const binder = d.binder.filter(({ kind }) => kind !== 'portland').map(({ mass }) => mass);
+  const parts = [...binder, d.lightFiller, d.fibre, d.pigment, d.admixture];
+  const all = parts.reduce((sum, mass) => sum + mass, Math.abs(d.broughtByFillers));
+  return all > NOTHING ? all : undefined;
+}
+/** kg */
+const NOTHING = 1e-6;
+
 /** What whole bags do: the recipe kept, or the volume. */
 export function bagRows({ down, up }: ReturnType<typeof wholeBags>, say: Say): string[][] {
   const row = (choice: typeof up) => {

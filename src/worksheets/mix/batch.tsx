@@ -9,7 +9,7 @@ import { batchDoubts } from './batch-doubts.ts';
 import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
 import { results } from './batch-results.ts';
-import { amountsOf, bagRows, NAMES } from './batch-tables.ts';
+import { amountsOf, bagRows, further, NAMES } from './batch-tables.ts';
 import { judgeBy, mixRefusals } from './mix-doubts.ts';
 
 export default worksheet({
@@ -87,7 +87,10 @@ export default worksheet({
     loadCement: 'mix.loadCement',
     loadWater: 'mix.loadWater',
   },
-  leaves: { 'mix.solutionCement': ({ design: { mix } }) => mix.foamMass / mix.cement },
+  leaves: {
+    'mix.solutionCement': ({ design: { mix } }) => mix.foamMass / mix.cement,
+    'mix.further': ({ design }) => further(design),
+  },
   working: [
     {
       tex: String.raw`\frac{1}{\rho_b} = \sum \frac{x_i}{\rho_i} \qquad V(1-\varphi) = C\left(\frac{1}{\rho_b} + \frac{w}{\rho_w} + \sum\frac{r_i}{\rho_i}\right) + F`,

@@ -4,6 +4,7 @@ import type { Correcting, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { LITRES } from './amounts.ts';
+import { planHeld } from './PlanHeld.tsx';
 import { run } from './run.ts';
 import { jointsOf, jointsOfUnlike } from './whole-pieces.ts';
 
@@ -17,10 +18,14 @@ export interface StepProps {
   readonly setUndo: (undo: Correcting | undefined) => void;
 }
 
-/** The amounts of one load, as “What goes into the batch?” has them; undefined while it has no answer. */
+/**
+ * The amounts of one load, as “What goes into the batch?” has them; undefined while it has no answer, or another
+ * worksheet holds the plan.
+ */
 export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan | undefined {
-  const { result, reading } = run(proportion, entries, kept, say);
-  if (!result || !reading.values) return undefined;
+  const batch = run(proportion, entries, kept, say);
+  const { result, reading } = batch;
+  if (!result || !reading.values || planHeld(batch, kept, say)) return undefined;
   const { each, count } = result.loads;
   // A volume typed in has no forms behind it.
   const held = (key: string) =>

@@ -1,0 +1,90 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { afterEach, describe, expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { $kept, keep } from '../../src/bench/store.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { keepResults } from '../../src/islands/keep-results.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
+import batch from '../../src/worksheets/mix/batch.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+
+const say = speaker('metric');
+const typed = (t: string, u?: string) => ({ t, ...(u && { u }), s: 'metric' as const });
+let bench: Entries = {};
+/** Worked in, in this order. */
+function worked(entries: Entries, ...order: readonly AnyWorksheet[]) {
+  bench = entries;
+  for (const sheet of order) {
+    const reading = readWorksheet(sheet, entries, $kept.get(), say);
+    keepResults(sheet, reading, answer(sheet, reading, say), true);
+  }
+}
+const sheet = () =>
+  renderToString(h(Sheet, { system: 'metric', entries: bench, kept: $kept.get() })).replaceAll(
+    '\u00a0',
+    ' ',
+  );
+const amounts = () => runPlan(bench, $kept.get(), say);
+
+afterEach(() => {
+  for (const key of Object.keys($kept.get())) keep(key, undefined);
+});
+
+const bags: Entries = {
+  'mix.waterCement': typed('0.4'),
+  'mix.sandCement': typed('0.5'),
+  'batch.moisture': typed('6', '%'),
+  'batch.aim': typed('bags'),
+  'batch.bags': typed('2'),
+};
+const sand: Entries = { 'mix.sandCement': typed('0.5') };
+const size: Entries = { 'proportion.volume': typed('80', 'L'), 'batch.volume': typed('80', 'L') };
+
+describe('what is weighed by one plan is not corrected by another', () => {
+  test.each<[string, Entries]>([
+    ['another density', bags],
+    ['damp sand, of the same density', { ...sand, 'batch.moisture': typed('6', '%') }],
+    ['dry sand', { ...sand, 'batch.moisture': typed('0', '%') }],
+    ['pigment', { 'pigment.share': typed('2', '%') }],
+    ['a little fibre', { 'fibre.kind': typed('nylon'), 'fibre.share': typed('0.01', '%') }],
+    ['a blend', { 'batch.cementKind': typed('blend'), 'batch.ash': typed('0.1', '%') }],
+  ])('the whole batch, worked in last, has %s', (_, entries) => {
+    worked({ ...size, ...entries }, proportion, batch);
+    expect(sheet()).toMatch(
+      /no bench sheet yet\..*“What goes into the whole batch, .*worked in l/s,
+    );
+    expect(amounts()).toBeUndefined();
+    // The other way round the sheet and the run follow the one they weigh by.
+    worked(bench, proportion);
+    expect(sheet()).toContain('80.0 L at 600 kg/m³ wet');
+    expect(amounts()?.wetDensity).toBeCloseTo(600, 9);
+  });
+
+  test('the whole batch has no answer any more', () => {
+    worked({ ...size, ...bags }, batch);
+    worked({ ...size, ...bags, 'batch.volume': typed('-3', 'L') }, batch);
+    expect($kept.get()['mix.planned']).toHaveProperty('waits');
+    expect(sheet()).toContain('no bench sheet yet.');
+    expect(amounts()).toBeUndefined();
+  });
+
+  test('where both have the same, whose it is does not matter', () => {
+    worked({ ...size, 'mix.waterCement': typed('0.5') }, proportion, batch);
+    expect($kept.get()['mix.planned']?.by).toBe('batch');
+    expect(sheet()).toContain('80.0 L at 600 kg/m³ wet');
+    expect(amounts()?.wetDensity).toBeCloseTo(600, 9);
+    worked({ ...size, ...sand }, batch);
+    expect(sheet()).toContain('80.0 L at 600 kg/m³ wet');
+  });
+
+  test('nor does another dry density, of a piece weighed since', () => {
+    worked(size, batch);
+    keep('part.dryDensity', { v: 450, from: 'How dense is the piece?', by: 'piece-density' });
+    expect(sheet()).toContain('80.0 L at 600 kg/m³ wet');
+  });
+});
