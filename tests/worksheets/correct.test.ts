@@ -7,6 +7,24 @@ import lift from '../../src/worksheets/placing/lift.tsx';
 
 const say = speaker('metric');
 
+test.each([
+  ['13.65', '5', /^7\s% too heavy\./],
+  ['11.85', '5', /^8\s% too light\./],
+  ['12.84', '0.05', /^0\.08\s% too light\./],
+  ['12.96', '0.05', /^0\.9\s% too heavy\./],
+])('a bucket of %s kg, near enough within %s %%, is never off by nothing', (full, near, words) => {
+  const sure = { p: '0', pu: 'kg' };
+  const entries = {
+    'correct.full': { t: full, u: 'kg', ...sure },
+    'bucket.tare': sure,
+    'bucket.volume': { p: '0', pu: 'L' },
+    'correct.tolerance': { t: near, u: '%' },
+  };
+  const outcome = answer(correct, readWorksheet(correct, entries, {}, say), say);
+  if (!outcome.ok) throw new Error(outcome.problems.map((problem) => problem.say).join(' '));
+  expect(outcome.judgement.say).toMatch(words);
+});
+
 test('the example’s load weighs what its cement and water weigh', () => {
   const outcome = answer(correct, readWorksheet(correct, {}, {}, say), say);
   if (!outcome.ok) throw new Error('the example is refused');

@@ -82,7 +82,11 @@ describe.each([
     [1119, 'addFoam', true],
     [1121, 'addFoam', false],
   ])('the line is where it is drawn: %d kg/m³', (density, amount, named) => {
-    const enough = { 'correct.mass': kg('40'), 'correct-buckets.drains': { t: 'not' } };
+    const enough = {
+      'correct.mass': kg('40'),
+      'correct-buckets.buckets': { rows: [{ full: full(density), mass: kg('40') }] },
+      'correct-buckets.drains': { t: 'not' },
+    };
     expect(amount in on(density, 0, enough).numbers).toBe(named);
   });
 
@@ -137,6 +141,39 @@ describe('a correction that is too much', () => {
     expect(row(1400, 30.1)).toBe('weigh again');
     expect(row(3000, 0, 60 / 3000)).toBeUndefined();
     expect(row(3000, 0, 60.1 / 3000)).toBe('weigh again');
+  });
+});
+
+describe('a bucket that holds more than the mix it stands for', () => {
+  // 20 L of 640 kg/m³ are 12.8 kg.
+  const rows = (...masses: string[]) =>
+    answered(correctBuckets, {
+      'correct-buckets.buckets': {
+        rows: masses.map((mass) => ({ full: full(640), mass: kg(mass) })),
+      },
+    });
+  const tables = ({ result, values }: ReturnType<typeof rows>) =>
+    correctBuckets.tables!.map((table) => table.rows(result as never, values as never, say));
+
+  test.each([
+    [['12.7'], /^The bucket holds more than the whole mix, 19\.8\sL/],
+    [['21', '12.7'], /^Bucket 2: The bucket holds more/],
+  ])('%s kg: weigh a smaller vessel, and no amount', (masses, words) => {
+    const found = rows(...masses);
+    expect(found.judgement).toMatchObject({ verdict: 'stop', say: expect.stringMatching(words) });
+    expect(found.numbers).not.toHaveProperty('addFoam');
+    expect(tables(found)[0]!.at(-1)!.slice(2)).toEqual(['—', 'weigh a smaller vessel']);
+  });
+
+  test('nor has the table to print one for such a reading', () => {
+    const printed = tables(rows('12.7'))[1]!;
+    expect(printed.at(-1)!.slice(2)).toEqual(['—', '—', 'weigh a smaller vessel']);
+    expect(rows('12.9').numbers).toHaveProperty('addFoam');
+  });
+
+  test('as the one bucket of a load has none', () => {
+    const found = one(640, 0, { 'correct.mass': kg('12.7') });
+    expect(found.judgement.say).toBe(rows('12.7').judgement.say);
   });
 });
 

@@ -10,10 +10,11 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import {
+  doubtWords,
   insteadOfAmount,
+  type MixAdvice,
   mixAdvice,
   spentJudgement,
-  weighAgainWords,
 } from '../shared/correction-advice.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
@@ -23,6 +24,9 @@ import { roundReadings } from './round-readings.ts';
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
 const ONE_MIX = 0.05;
 const MINUTE = 60;
+
+/** What one bucket of several has that may not show in what they come to together. */
+const DOUBTED: readonly MixAdvice['is'][] = ['weigh-again', 'too-small'];
 
 type V = Values<typeof correctFields>;
 
@@ -58,8 +62,8 @@ export default worksheet({
       baseDensity: v.baseDensity,
       tolerance: v.tolerance * v.target,
     };
-    const { target, made, most } = v;
-    const mix = { target, tolerance: common.tolerance, made, most };
+    const { target, made, most, vessel } = v;
+    const mix = { target, tolerance: common.tolerance, made, most, vessel };
     const each = v.buckets.map(({ full, mass }) => {
       const density = wetDensity({ tare: v.tare, full, vessel: v.vessel });
       const fix = correctMix({
@@ -77,7 +81,7 @@ export default worksheet({
     });
     // Only a correction that should be made is shown as an amount.
     const advice = mixAdvice(fix, { ...mix, density: all.density });
-    const doubted = each.findIndex(({ advice }) => advice.is === 'weigh-again');
+    const doubted = each.findIndex(({ advice: { is } }) => DOUBTED.includes(is));
     const apart = all.spread > ONE_MIX;
     const wantsFoam = (apart ? each.map((one) => one.fix) : [fix]).some(
       ({ action }) => action === 'add-foam',
@@ -160,13 +164,11 @@ export default worksheet({
         say: `${density} cannot be a mix of this base mix and this foam. Weigh again.`,
       };
     // A slip in one of several may hide in what they come to together.
-    const slip = each[doubted]?.advice ?? advice;
-    if (slip.is === 'weigh-again') {
-      const words = weighAgainWords(slip.off, say);
+    const words = doubtWords(each[doubted]?.advice ?? advice, say);
+    if (words)
       return each.length > 1 && doubted >= 0
         ? { ...words, say: `Bucket ${doubted + 1}: ${words.say}` }
         : words;
-    }
     if (advice.is === 'place' || advice.is === 'another-mix')
       return spentJudgement({ ...mix, density: all.density }, say);
     if (wantsFoam && gone)

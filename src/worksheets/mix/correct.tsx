@@ -1,5 +1,6 @@
 import { type Correction, correctMix } from '../../core/mix/correct.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
@@ -16,6 +17,13 @@ import { weighedLoadFields } from './weighed-load-fields.ts';
 
 /** A working is only to be followed in units that cancel. */
 const CUBIC = { metric: 'm3', us: 'ft3' } as const;
+
+/** In whole per cents, and below one in as many digits as there is something to say. */
+const byHowMuch = (off: number, say: Say) =>
+  say(Math.abs(off), 'ratio', {
+    units: PERCENT,
+    ...(Math.abs(off) < 0.01 ? { significant: 1 } : { decimals: 0 }),
+  });
 
 /** What is corrected, kg: all that is in the mixer, or as much as it has room for corrected. */
 const inMixer = ({ measured, fix }: { readonly measured: number; readonly fix: Correction }) =>
@@ -145,7 +153,7 @@ export default worksheet({
     if (advice.is !== 'add') return spentJudgement({ density: measured, target, tolerance }, say);
     return {
       verdict: 'look',
-      say: `${Math.abs(off * 100).toFixed(0)}\u00a0% too ${off > 0 ? 'heavy' : 'light'}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`,
+      say: `${byHowMuch(off, say)} too ${off > 0 ? 'heavy' : 'light'}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`,
     };
   },
   notes: () => [

@@ -177,7 +177,7 @@ export function doubtWords(advice: MixAdvice, say: Say): Judgement | undefined {
 }
 
 /** Why no amount is named, and what to look at. */
-export const weighAgainWords = (off: number, say: Say): Judgement => ({
+const weighAgainWords = (off: number, say: Say): Judgement => ({
   verdict: 'stop',
   say: `Weigh again before anything is added. It reads ${offWords(off, say)}: that would take ${
     off > 0 ? 'more foam than there is mix' : 'more base mix than half of what is in the mixer'
