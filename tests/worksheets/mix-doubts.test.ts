@@ -4,6 +4,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import fibres from '../../src/worksheets/mix/fibres.tsx';
 import pigment from '../../src/worksheets/mix/pigment.tsx';
@@ -13,12 +14,15 @@ import targetDensity from '../../src/worksheets/mix/target-density.tsx';
 /** What a worksheet says of its example with these readings, each with its unit. */
 function asked(
   sheet: AnyWorksheet,
-  readings: Readonly<Record<string, string>>,
+  readings: Readonly<Record<string, string | Entry>>,
   system: System = 'metric',
 ) {
   const say = speaker(system);
   const entries = Object.fromEntries(
-    Object.entries(readings).map(([key, t]): [string, Entry] => [key, { t, s: 'metric' }]),
+    Object.entries(readings).map(([key, given]): [string, Entry] => [
+      key,
+      typeof given === 'string' ? { t: given, s: 'metric' } : given,
+    ]),
   );
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
   if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
@@ -39,7 +43,8 @@ describe.each(THREE)('%s', (id, sheet: AnyWorksheet) => {
     ['mix.sandCement', '2', 'look', 'The water is 13\u00a0% of all that is dry: a stiff base mix'],
     ['mix.foamDensity', '300 g/L', 'stop', 'Foam of 300\u00a0g/L is hardly foam'],
     ['mix.foamDensity', '130 g/L', 'look', 'Foam of 130\u00a0g/L is wet'],
-    ['mix.foamDensity', '10 g/L', 'look', 'lighter than the standards’ band'],
+    ['mix.foamDensity', '25 g/L', 'stop', 'lighter than the standards’ band'],
+    ['mix.foamDensity', '10 g/L', 'stop', 'Foam of 10.0\u00a0g/L is hardly foam'],
     ['mix.waterCement', '0.2', 'look', 'The base mix has a w/c of 0.20. Below 0.35'],
     ['mix.waterCement', '1.5', 'look', 'A w/c of 1.50 is above the usual range'],
   ])('%s of %s: %s', (key, value, verdict, words) => {
@@ -70,10 +75,10 @@ describe.each(THREE)('%s', (id, sheet: AnyWorksheet) => {
   });
 
   test('what stops is said first, and hides nothing', () => {
-    const { verdict, say } = asked(sheet, { 'mix.foamDensity': '20 g/L', 'mix.sandCement': '10' });
+    const { verdict, say } = asked(sheet, { 'mix.foamDensity': '130 g/L', 'mix.sandCement': '10' });
     expect(verdict).toBe('stop');
-    expect(say).toMatch(/^The water is 3\.6/);
-    expect(say).toContain('Foam of 20.0\u00a0g/L is lighter');
+    expect(say).toMatch(/^The water is 3\.[5-7]/);
+    expect(say).toContain('Foam of 130\u00a0g/L is wet');
   });
 });
 
@@ -81,6 +86,44 @@ test('a mix without a real foam is given no strength', () => {
   const low = (foam: string) => asked(targetDensity, { 'mix.foamDensity': foam }).numbers.low;
   expect(low('250 g/L')).toBeDefined();
   expect(low('500 g/L')).toBeUndefined();
+  expect(low('16 g/L')).toBeDefined();
+  expect(low('15 g/L')).toBeUndefined();
+});
+
+test.each([
+  ['6', 'stop', 'hardly foam'],
+  ['25', 'stop', 'lighter than the standards’ band'],
+  ['31.9', 'stop', 'lighter than the standards’ band'],
+  ['121', 'look', 'wet'],
+  ['251', 'stop', 'hardly foam'],
+  ['450', 'stop', 'hardly foam'],
+])('a foam of %s g/L says the same weighed, assumed and planned with', (foam, verdict, words) => {
+  const full = `${0.85 + 0.02 * Number(foam)} kg`;
+  for (const found of [
+    asked(foamDensity, { 'foam-density.full': full }),
+    asked(foamDensity, { 'foam.method': 'assumed', 'foam-density.assumed': `${foam} g/L` }),
+    ...[proportion, batch, targetDensity].map((sheet) =>
+      asked(sheet as AnyWorksheet, { 'mix.foamDensity': `${foam} g/L` }),
+    ),
+  ]) {
+    expect(found.verdict).toBe(verdict);
+    expect(found.say).toContain(words);
+  }
+});
+
+test('weighings that differ hide no foam that stops', () => {
+  const several = (...fulls: readonly string[]) => ({
+    'foam.weighings': 'several',
+    'foam-density.fulls': { rows: fulls.map((t) => ({ full: { t, u: 'kg' } })) },
+  });
+  expect(asked(foamDensity, several('1.30', '1.40')).say).toContain('this thin breaks');
+  expect(asked(foamDensity, several('2.35', '2.45')).say).toContain('weighings differ');
+});
+
+test('a likely foam that is assumed is to be weighed, and nothing else', () => {
+  const found = asked(foamDensity, { 'foam.method': 'assumed', 'foam-density.assumed': '80 g/L' });
+  expect(found.verdict).toBe('look');
+  expect(found.say).toMatch(/^80\.0\sg\/L is assumed, not weighed/);
 });
 
 describe('fibre', () => {

@@ -9,15 +9,13 @@ import { partDrained } from '../../core/foam/part-drained.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
-import { isFoam } from '../shared/is-foam.ts';
+import { foamFault, WET_FOAM } from '../shared/is-foam.ts';
 import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */
-const PRACTICE = { from: 70, to: 120 } as const;
+const PRACTICE = { from: 70, to: WET_FOAM } as const;
 /** Weighings further apart than this show a foam that varies. Common practice, no source. */
 const MOST_RANGE = 0.03;
-/** Lighter than this, kg/m³, is sooner a slip in a reading than a foam. A choice: no source draws this line. */
-const LIKELY = STANDARD_FOAM_BAND.min / 2;
 
 export default worksheet({
   id: 'foam-density',
@@ -102,39 +100,34 @@ export default worksheet({
   },
   judge: (r, _, say) => {
     const amount = say(r.apparent, 'density', { units: FOAM_UNITS });
+    const fault = foamFault(r.apparent);
+    const wrong =
+      fault &&
+      {
+        hardly: `${amount} is hardly foam. First look for a slip: ${r.weighed ? `in the vessel’s volume, ${say(r.weighed.volume, 'volume')}, and in the weights` : 'in the figure, and in its unit'}.`,
+        thin: `${amount} is lighter than the standards’ band. Foam this thin breaks in the mixer: close the air a little, or make the solution stronger.`,
+        wet: `${amount} is a wet foam: it carries much solution, and what it carries goes into the mix as water. Open the air a little.`,
+      }[fault.is];
     if (r.assumed)
       return {
-        verdict: 'look',
-        say: `${amount} is assumed, not weighed. Weigh a bucket of your foam before the base mix is made: every amount below rests on it.`,
+        verdict: fault?.verdict ?? 'look',
+        say: `${wrong ? `${wrong} And it` : amount} is assumed, not weighed. Weigh a bucket of your foam before the base mix is made: every amount below rests on it.`,
       };
-    if (r.weighed && (r.apparent < LIKELY || !isFoam(r.apparent)))
-      return {
-        verdict: 'stop',
-        say: `${amount} is hardly foam. First look for a slip: in the vessel’s volume, ${say(r.weighed.volume, 'volume')}, and in the weights.`,
-      };
+    if (wrong && fault.verdict === 'stop') return { verdict: 'stop', say: wrong };
     if (r.weighed && r.weighed.range > MOST_RANGE)
       return {
         verdict: 'look',
         say: `Your weighings differ by ${say(r.weighed.range, 'ratio', { units: { metric: '%', us: '%' }, significant: 2 })}: the foam varies, not the scale. Look for the cause, pressure or packing, before you mix by the mean of ${amount}.`,
       };
-    if (r.apparent < STANDARD_FOAM_BAND.min)
-      return {
-        verdict: 'stop',
-        say: `${amount} is lighter than the standards’ band. Foam this thin breaks in the mixer: close the air a little, or make the solution stronger.`,
-      };
+    if (wrong) return { verdict: fault.verdict, say: wrong };
     if (r.apparent < PRACTICE.from)
       return {
         verdict: 'look',
         say: `${amount} lies in the standards’ band for machine-made foam; small-batch makers want it denser, so that it survives the drill: give it a little less air, or use it and expect to correct.`,
       };
-    if (r.apparent <= PRACTICE.to)
-      return {
-        verdict: 'good',
-        say: `${amount} is where small-batch makers work (common practice, no source), above the standards’ band for machine-made foam. Use it now, before it drains.`,
-      };
     return {
-      verdict: 'look',
-      say: `${amount} is a wet foam: it carries much solution, and what it carries goes into the mix as water. Open the air a little.`,
+      verdict: 'good',
+      say: `${amount} is where small-batch makers work (common practice, no source), above the standards’ band for machine-made foam. Use it now, before it drains.`,
     };
   },
   notes: ({ weighed }, _, say) =>

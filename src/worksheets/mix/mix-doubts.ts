@@ -1,5 +1,4 @@
 import type { DomainError } from '../../core/domain-error.ts';
-import { STANDARD_FOAM_BAND } from '../../core/foam/density.ts';
 import { CELLULAR_RANGE, type Proportion } from '../../core/mix/proportion.ts';
 import {
   ROBS_FOAM_BELOW,
@@ -9,16 +8,13 @@ import {
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
-import { isFoam } from '../shared/is-foam.ts';
+import { foamFault } from '../shared/is-foam.ts';
 
 /**
  * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
  * it is damp sand. A choice: lines of our own, no source.
  */
 const STIFF = { look: 0.15, stop: 0.1 } as const;
-
-/** Foam as dense as this, kg/m³, is wet. Common practice, no source. */
-const WET_FOAM = 120;
 
 /**
  * What is strange about a mix, whichever worksheet asks: its foam (kg/m³), its water, its density.
@@ -38,13 +34,16 @@ export function mixDoubts(
   const foamed = `Foam of ${say(foam, 'density', { units: FOAM })} is`;
   const watered = `: with its water the w/c is ${mix.waterCementTotal.toFixed(2)}.`;
 
-  if (foam < STANDARD_FOAM_BAND.min)
+  const fault = foamFault(foam);
+  if (fault)
     doubt(
-      `${foamed} lighter than the standards’ band (from memory): little of it survives the paddle, so expect a heavier mix.`,
+      {
+        hardly: `${foamed} hardly foam${watered} Weigh it again, and look at its unit.`,
+        thin: `${foamed} lighter than the standards’ band (from memory): little of it survives the paddle, and the mix comes out heavier. Close the air a little, or make the solution stronger.`,
+        wet: `${foamed} wet${watered} Open the air a little.`,
+      }[fault.is],
+      fault.verdict === 'stop',
     );
-  else if (!isFoam(foam))
-    doubt(`${foamed} hardly foam${watered} Weigh it again, and look at its unit.`, true);
-  else if (foam > WET_FOAM) doubt(`${foamed} wet${watered} Open the air a little.`);
 
   for (const { code, of } of mix.notes)
     if (code === 'paste-robs-foam')

@@ -1,5 +1,20 @@
-/** Denser than this, kg/m³, it has less than three quarters of gas in it, and is hardly foam. A choice. */
-const HARDLY = 250;
+import { STANDARD_FOAM_BAND } from '../../core/foam/density.ts';
+
+/**
+ * What may be foam at all, kg/m³. Lighter is sooner a slip in a reading; denser has less than three quarters
+ * of gas in it. A choice: no source draws these lines.
+ */
+const FOAM = { min: STANDARD_FOAM_BAND.min / 2, max: 250 } as const;
+
+/** Foam denser than this, kg/m³, is wet. Common practice, no source. */
+export const WET_FOAM = 120;
 
 /** Whether it is a foam at all that is weighed so, kg/m³. */
-export const isFoam = (density: number): boolean => density <= HARDLY;
+export const isFoam = (density: number): boolean => density >= FOAM.min && density <= FOAM.max;
+
+/** What is wrong with a foam of that density, kg/m³, and how much that says, whichever worksheet asks. */
+export function foamFault(density: number) {
+  if (!isFoam(density)) return { is: 'hardly', verdict: 'stop' } as const;
+  if (density < STANDARD_FOAM_BAND.min) return { is: 'thin', verdict: 'stop' } as const;
+  return density > WET_FOAM ? ({ is: 'wet', verdict: 'look' } as const) : undefined;
+}
