@@ -18,7 +18,41 @@ const NAMES: Readonly<Record<string, string>> = {
   'is-2185-4': 'IS 2185-4, blocks',
   'kado-2018': 'Kado 2018, sanded',
 };
+/** A strength as tested, or between what it may be, Pa, of a piece of a dry density, kg/m³. */
+interface Tested {
+  readonly density: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Where a test lies in the band of its own density. Of a piece the dry density alone is known: its wet one is
+ * taken to be as many times that as `mix` has it, whose wet and dry density the page asks.
+ */
+function lies(
+  { density, low, high }: Tested,
+  mix: { readonly wet: number; readonly dry: number },
+): 'below' | 'within' | 'above' | 'unknown' {
+  const wetDensity = Math.max(density, mix.wet * (density / mix.dry));
+  const band = strengthBand({ wetDensity, ovenDryDensity: density });
+  if (!band.known) return 'unknown';
+  if (high < band.low) return 'below';
+  return band.high !== null && low > band.high ? 'above' : 'within';
+}
+
 const [LEAST_RATIO, MOST_RATIO] = [FLEXURAL_RATIO.cellular.low, FLEXURAL_RATIO.foamed.high];
+
+const are = (count: number) => (count === 1 ? '1 is' : `${count} are`);
+
+/** How many tests lie outside the band of their density, in words. */
+const outside = (below: number, above: number, unknown: number) =>
+  [
+    ...(below > 0 ? [`${are(below)} below what is published for the density`] : []),
+    ...(above > 0
+      ? [`${are(above)} above ${below > 0 ? 'it' : 'what is published for the density'}`]
+      : []),
+    ...(unknown > 0 ? [`${are(unknown)} of a density for which nothing is published`] : []),
+  ].join(', ');
 
 export default worksheet({
   id: 'strength-density',
@@ -74,12 +108,13 @@ export default worksheet({
     const band = strengthBand({ wetDensity: wet, ovenDryDensity: dry });
     demand('wet', band.known ? 0 : wet, 'density', { max: 0 }, 'no-source');
     const known = band as Extract<typeof band, { known: true }>;
-    const tests = {
+    const tested: readonly Tested[] = {
       none: [],
       // The compressive strength that would go with what the bars bore.
       bars: [{ density: dry, low: flexural / MOST_RATIO, high: flexural / LEAST_RATIO }],
       crushed: crushed.map(({ density, strength }) => ({ density, low: strength, high: strength })),
     }[own];
+    const tests = tested.map((test) => ({ ...test, lies: lies(test, { wet, dry }) }));
     const high = known.high ?? Math.max(...known.relations.map(({ low }) => low));
     return { ...known, tests, flexural: flexuralFromCompressive({ low: known.low, high }) };
   },
@@ -130,24 +165,39 @@ export default worksheet({
         verdict: 'look',
         say: `Published figures say ${band}. Density alone says no more: break bars of your own. Whatever they give, nothing here may carry a load that matters.`,
       };
-    const below = r.tests.every(({ high }) => high < r.low);
-    if (below)
+    const all = r.tests.length;
+    const [below, above, unknown] = (['below', 'above', 'unknown'] as const).map(
+      (where) => r.tests.filter((test) => test.lies === where).length,
+    ) as [number, number, number];
+    if (below === all)
       return {
         verdict: 'stop',
-        say: `All of your tests lie below ${mpa(r.low)}, the least that any specification or table here gives. Look for a poor cure, old cement, a bad mix or a wrong density; believe the tests.`,
+        say: `All of your tests lie below the least that any specification or table here gives for their density; at that above it is ${mpa(r.low)}. Look for a poor cure, old cement, a bad mix or a wrong density; believe the tests.`,
       };
-    const above = r.high !== null && r.tests.every(({ low }) => low > r.high!);
+    if (above === all)
+      return {
+        verdict: 'look',
+        say: 'All of your tests lie above what is published for their density. Check the force, the sides and the density before you believe it.',
+      };
+    if (below + above + unknown > 0)
+      return {
+        verdict: 'look',
+        say: `Of your ${all} tests, ${outside(below, above, unknown)}. Look for what sets them apart: the force, the sides, the density, the cure; until you know, go by the lowest.`,
+      };
     return {
-      verdict: above ? 'look' : 'good',
-      say: above
-        ? 'All of your tests lie above what is published for this density. Check the force, the sides and the density before you believe it.'
-        : `Your tests agree with what is published, ${band}. Take your own. Nothing here may carry a load that matters.`,
+      verdict: 'good',
+      say: `Your tests agree with what is published${own === 'bars' ? `, ${band}` : ' for their density'}. Take your own. Nothing here may carry a load that matters.`,
     };
   },
   notes: (r, { own }) => [
     'Mixes of one density differ by more than a factor of two either way with cement, sand, water, foam and cure. The figures are of other people’s mixes.',
     ...(r.high === null
       ? ['Everything published at this density is a least value; none says how strong it may be.']
+      : []),
+    ...(own === 'crushed'
+      ? [
+          'Each piece is held against the band of its own dry density, its wet density taken to stand to that as the two above do.',
+        ]
       : []),
     ...(own === 'bars'
       ? [

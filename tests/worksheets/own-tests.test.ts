@@ -1,0 +1,48 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import strengthDensity from '../../src/worksheets/finished/strength-density.tsx';
+
+const say = speaker('metric');
+/** What is said of pieces crushed, dry kg/m³ and MPa, beside a mix of 600 kg/m³ wet and 465 dry. */
+function judged(crushed: string) {
+  const entries = {
+    'strength-density.own': { t: 'crushed' },
+    'strength-density.crushed': { t: crushed },
+  };
+  const found = answer(strengthDensity, readWorksheet(strengthDensity, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found.judgement;
+}
+
+test('tests agree with what is published only when every one lies within it', () => {
+  expect(judged('465 0.9\n470 1.1\n452 0.8').verdict).toBe('good');
+  expect(judged('465 0.02\n465 20')).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Of your 2 tests, 1 is below what .*, 1 is above it\./),
+  });
+  expect(judged('465 0.05\n465 0.04\n465 0.9')).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Of your 3 tests, 2 are below what is published for the density\./),
+  });
+  expect(judged('465 20\n465 0.9').say).toMatch(/1 is above what is published for the density\./);
+  expect(judged('465 20\n465 30')).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^All of your tests lie above/),
+  });
+  expect(judged('465 0.02\n465 0.03').verdict).toBe('stop');
+});
+
+test('a piece is held against the band of its own density, not of the mix above', () => {
+  // 1 MPa: in the band at 465, below all that is asked of 1200.
+  expect(judged('465 1').verdict).toBe('good');
+  expect(judged('1200 1').verdict).toBe('stop');
+  // 6 MPa: above the band at 465, within that at 1200.
+  expect(judged('465 6').say).toMatch(/^All of your tests lie above/);
+  expect(judged('1200 6').verdict).toBe('good');
+  expect(judged('2400 6')).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('1 is of a density for which nothing is published'),
+  });
+});
