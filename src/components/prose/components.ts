@@ -4,8 +4,9 @@ import Caution from './Caution.astro';
 import Decide from './Decide.astro';
 import Live from './Live.astro';
 import Next from './Next.astro';
+import Pairs from './Pairs.astro';
 import Source from './Source.astro';
 import Worksheet from './Worksheet.astro';
 
 /** What a chapter may use besides Markdown: a closed set, so that chapters stay alike. */
-export const components = { Amount, Aside, Caution, Decide, Live, Next, Source, Worksheet };
+export const components = { Amount, Aside, Caution, Decide, Live, Next, Pairs, Source, Worksheet };
