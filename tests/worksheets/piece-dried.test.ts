@@ -28,6 +28,29 @@ test.each([
   expect(dried(oven).judgement.verdict).toBe(verdict);
 });
 
+test('a loss is said a day whatever lies between the weighings, and a gain is not called one', () => {
+  const weighed = (t: string) => {
+    const found = outcome({ 'piece-density.weighings': { t } });
+    if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+    return found;
+  };
+  const weekly = weighed('0  0.640\n168  0.636\n336  0.632');
+  expect(weekly.judgement.verdict).toBe('good');
+  expect(weekly.numbers.change!.value).toBeCloseTo(0.0009, 5);
+  expect(weighed('0  0.705\n48  0.64\n96  0.632').judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/still losing 0\.63\s% a day/),
+  });
+  const heavier = weighed('0  0.705\n24  0.628\n48  0.632');
+  expect(heavier.judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/but 0\.63\s% heavier than at the weighing before/),
+  });
+  expect(heavier.judgement.say).not.toContain('losing');
+  expect(heavier.numbers).not.toHaveProperty('change');
+  expect(heavier.numbers.gain!.value).toBeCloseTo(0.004 / 0.632, 9);
+});
+
 test('dried too hot, nothing is kept as the dry density', () => {
   const { numbers } = dried('115');
   expect(numbers).not.toHaveProperty('dry');

@@ -10,10 +10,21 @@ export interface Weighing {
   readonly mass: number;
 }
 
+export interface ConstantMass {
+  readonly constant: boolean;
+  /** Share of its mass lost since the last weighing at least a day before, below 0 for a gain. */
+  readonly change?: number;
+  /** The time between the two, s. */
+  readonly span?: number;
+  /** `change` over as much of it as a day is. */
+  readonly perDay?: number;
+}
+
 /**
- * Has it dried to constant mass? True when the last weighing lost less than 0.2 % of its mass against one
- * at least a day before it. `change` is that loss; undefined until two weighings lie a day apart. No
- * range: a comparison.
+ * Has it dried to constant mass? True when it lost less than 0.2 % of its mass a day, on the mean, since the
+ * last weighing at least a day before: drying slows, so the last day of several took no more than their mean.
+ * A gain does not slow by itself: of that, all of it must be less. All but `constant` is undefined until two
+ * weighings lie a day apart. No range: a comparison.
  * @param weighings in order of time
  * @param share 0–1, the share that counts as constant
  * @throws {DomainError} for no weighing, a mass not above 0 or times out of order
@@ -22,7 +33,7 @@ export interface Weighing {
 export function constantMass(
   weighings: readonly Weighing[],
   share: number = CONSTANT_MASS_SHARE,
-): { readonly constant: boolean; readonly change?: number } {
+): ConstantMass {
   demand('weighings', weighings.length, 'count', { min: 1 });
   weighings.forEach(({ time, mass }, i) => {
     demand('mass', mass, 'mass', { min: 0, aboveMin: true });
@@ -32,7 +43,9 @@ export function constantMass(
   const before = weighings.findLast((w) => last.time - w.time >= DAY);
   if (!before) return { constant: false };
   const change = (before.mass - last.mass) / last.mass;
-  return { constant: Math.abs(change) < share, change };
+  const span = last.time - before.time;
+  const perDay = change * (DAY / span);
+  return { constant: change > 0 ? perDay < share : -change < share, change, span, perDay };
 }
 
 /**

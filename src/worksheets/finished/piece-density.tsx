@@ -1,6 +1,6 @@
 import { ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
-import { constantMass, moistureByMass } from '../../core/finished/drying.ts';
+import { type ConstantMass, constantMass, moistureByMass } from '../../core/finished/drying.ts';
 import {
   blockDensity,
   cylinderDensity,
@@ -16,6 +16,9 @@ import { pieceFields } from '../shared/piece-fields.ts';
 
 /** Readings without their ±: the worksheet carries that itself. */
 const exact = (value: number) => ({ value, uncertainty: 0 });
+
+/** Whether it is heavier than it was. */
+const gained = (settled: ConstantMass | undefined) => (settled?.change ?? 0) < 0;
 
 /** Between these an oven drives out the free water and leaves the cement its own, K. Common practice, no source. */
 const DRIES = { least: ICE_POINT + 100, most: ICE_POINT + 110 } as const;
@@ -91,9 +94,17 @@ export default worksheet({
       note: 'water at 1000\u00a0kg/m³',
     },
     change: {
-      label: 'The last day took',
+      label: 'A day took',
       kind: 'ratio',
-      of: (r) => r.dry?.settled.change,
+      of: ({ dry }) => (gained(dry?.settled) ? undefined : dry?.settled.perDay),
+      units: PERCENT,
+      significant: 2,
+      note: 'on the mean, since the last weighing at least a day before',
+    },
+    gain: {
+      label: 'Gained since the last weighing at least a day before',
+      kind: 'ratio',
+      of: ({ dry }) => (gained(dry?.settled) ? -dry!.settled.change! : undefined),
       units: PERCENT,
       significant: 2,
     },
@@ -117,10 +128,16 @@ export default worksheet({
         verdict: 'look',
         say: `${words}, but no two weighings lie a day apart: whether it is dry is not known. Give it another day.`,
       };
+    const percent = (share: number) => say(share, 'ratio', { units: PERCENT, significant: 2 });
+    if (!dry.settled.constant && gained(dry.settled))
+      return {
+        verdict: 'look',
+        say: `${words}, but ${percent(-dry.settled.change)} heavier than at the weighing before: it took up water as it cooled, or a weighing is off. Dry it on, let it cool covered, and weigh it again.`,
+      };
     if (!dry.settled.constant)
       return {
         verdict: 'look',
-        say: `${words}, and still losing ${say(dry.settled.change, 'ratio', { units: PERCENT, significant: 2 })} a day: dry it on until a day takes less than 0.2\u00a0%.`,
+        say: `${words}, and still losing ${percent(dry.settled.perDay!)} a day: dry it on until a day takes less than 0.2\u00a0%.`,
       };
     if (oven < DRIES.least)
       return {

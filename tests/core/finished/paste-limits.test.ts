@@ -81,7 +81,12 @@ describe('cement and water', () => {
         { time: hours * 3600, mass: last },
       ]);
     expect(weighed(23.9, 5, 5)).toEqual({ constant: false });
-    expect(weighed(24, 5, 5)).toEqual({ constant: true, change: 0 });
+    expect(weighed(24, 5, 5)).toEqual({
+      constant: true,
+      change: 0,
+      span: 86_400,
+      perDay: 0,
+    });
     expect(weighed(24, 5.0099, 5).constant).toBe(true);
     expect(weighed(24, 5.0101, 5).constant).toBe(false);
     // One that gained as much is not at rest either.

@@ -128,6 +128,20 @@ describe('drying', () => {
     expect(at(5, 4.5, 4.4995).change).toBeCloseTo(0.0005 / 4.4995, 12);
   });
 
+  test('over several days it is the loss a day that counts, and the whole of a gain', () => {
+    const weekly = (...masses: number[]) =>
+      constantMass(masses.map((mass, i) => ({ time: 7 * i * day, mass })));
+    const slow = weekly(0.64, 0.636, 0.632);
+    expect(slow).toMatchObject({ constant: true, span: 7 * day });
+    expect(slow.change).toBeCloseTo(0.004 / 0.632, 12);
+    expect(slow.perDay).toBeCloseTo(0.004 / 0.632 / 7, 12);
+    // 0.2 % a day for a week, a little more and a little less.
+    expect(weekly(1.0141, 1).constant).toBe(false);
+    expect(weekly(1.0139, 1).constant).toBe(true);
+    expect(weekly(0.628, 0.632).constant).toBe(false);
+    expect(weekly(0.628, 0.629).constant).toBe(true);
+  });
+
   test('two weighings on one day do not count', () => {
     const weighings = [
       { time: 0, mass: 5 },
