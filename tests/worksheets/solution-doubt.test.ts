@@ -6,7 +6,9 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
+import glycerol from '../../src/worksheets/foam/glycerol.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import soapLost from '../../src/worksheets/water/soap-lost.tsx';
 
 const say = speaker('metric');
 const answered = (sheet: AnyWorksheet, typed: Readonly<Record<string, string>>) => {
@@ -59,6 +61,41 @@ describe('the foaming solution', () => {
     expect(judged(foamingSolution, { glycerol: '10', partsWater: '9' }).verdict).toBe('good');
     expect(judged(foamingSolution, { partsWater: '8' }).verdict).toBe('look');
   });
+});
+
+describe('a water that takes soap', () => {
+  // 1 : 40 of 1.1 kg/L with 30 % of soap is 8.25 g of soap to a litre of water.
+  test.each([
+    ['130', 'good'],
+    ['150', 'look'],
+    ['670', 'look'],
+    ['690', 'stop'],
+    ['1500', 'stop'],
+  ])('of %s mg/L is as good to the solution as to the page on soap: %s', (hardness, verdict) => {
+    const water = { kind: 'soap', hardness };
+    const lost = judged(soapLost, { ...water, dose: '8.25' });
+    const solution = judged(foamingSolution, water);
+    expect([lost.verdict, solution.verdict]).toEqual([verdict, verdict]);
+  });
+
+  test('is said to take the same share of the dose', () => {
+    const water = { kind: 'soap', hardness: '300' };
+    const share = /2[12]\s%/;
+    expect(judged(soapLost, { ...water, dose: '8.25' }).say).toMatch(share);
+    expect(judged(foamingSolution, water).say).toMatch(share);
+  });
+});
+
+test('glycerol is told where its density goes beyond what is published', () => {
+  const told = /density is published for 15 to 30/;
+  for (const [temperature, outside] of [
+    ['2', true],
+    ['14.9', true],
+    ['15', false],
+    ['30', false],
+    ['30.1', true],
+  ] as const)
+    expect(answered(glycerol, { temperature }).notes.some((note) => told.test(note))).toBe(outside);
 });
 
 describe('what is hardly foam', () => {

@@ -4,12 +4,10 @@ import { soapLost } from '../../core/water/soap.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { soapLoss } from '../shared/soap-loss.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
 import { solutionDoubt, strengthOf } from './solution-doubt.ts';
 import { solutionFields } from './solution-fields.ts';
-
-/** Make-up above which the chemistry alone makes soap the wrong agent for this water. Common practice, no source. */
-const MUCH_MAKE_UP = 0.1;
 
 export default worksheet({
   id: 'foaming-solution',
@@ -96,11 +94,14 @@ export default worksheet({
     },
   },
   judge: ({ solution, lost }, v, say) => {
-    const share = lost ? solution.soapMakeUp / solution.concentrateMass : 0;
-    if (share > MUCH_MAKE_UP)
+    const makeUp = lost ? solution.soapMakeUp : 0;
+    // Of the dose, without what makes up for it.
+    const share = makeUp / (solution.concentrateMass - makeUp);
+    const verdict = soapLoss(share);
+    if (verdict !== 'good')
       return {
-        verdict: share > 0.5 ? 'stop' : 'look',
-        say: `${say(share, 'ratio', { units: PERCENT, significant: 2 })} of the concentrate would only feed the hardness, and its scum stays in the solution. Make it with soft water.`,
+        verdict,
+        say: `The hardness takes as much soap as ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of the dose: that much more concentrate only feeds it, and its scum stays in the solution. Make it with soft water.`,
       };
     const doubt = solutionDoubt(solution, v.glycerol, say);
     if (doubt) return doubt;

@@ -41,11 +41,12 @@ export default worksheet({
   },
   work: ({ glycerol, temperature, volume }) => {
     const of = (share: number) => ({ glycerol: share, temperature });
-    const { density } = glycerolDensity(of(glycerol));
+    const { density, notes } = glycerolDensity(of(glycerol));
     const mass = glycerol * density * volume;
     return {
       ...glycerolViscosity(of(glycerol)),
       density,
+      outside: notes.some(({ code }) => code === 'outside-range'),
       freezing: glycerolFreezing({ glycerol }).freezing,
       byVolume: glycerolByVolume(of(glycerol)),
       mass,
@@ -113,7 +114,12 @@ export default worksheet({
       say: `The solution is ${much} thicker. That much glycerol is costly, and all of it goes into the mix, where what it does to the cement is not known here.${cold}`,
     };
   },
-  notes: () => [
+  notes: ({ outside }) => [
+    ...(outside
+      ? [
+          'The formula for the density is published for 15 to 30\u00a0°C (59 to 86\u00a0°F). This solution is outside that, and with it the glycerol to weigh or measure out.',
+        ]
+      : []),
     'What else glycerol may do to a foam, keep its films moist or its surface slow, is said without numbers: none are known here.',
     'Concentrate in the solution is not reckoned with; this is glycerol and water.',
   ],

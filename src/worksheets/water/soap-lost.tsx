@@ -10,6 +10,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, PERCENT } from '../shared/amounts.ts';
 import { SoapPlot } from '../shared/SoapPlot.tsx';
+import { soapLoss } from '../shared/soap-loss.ts';
 import { hardness, IN_SOLUTION, softHardness } from '../shared/water-fields.ts';
 
 const NAMES: Readonly<Record<Soap, string>> = {
@@ -19,9 +20,6 @@ const NAMES: Readonly<Record<Soap, string>> = {
   sodiumPalmitate: 'Sodium palmitate',
   sodiumLaurate: 'Sodium laurate',
 };
-/** A loss the eye does not see in a foam, and one that leaves no foam. Common practice, no source. */
-const SMALL_LOSS = 0.1;
-const GREAT_LOSS = 0.5;
 
 export default worksheet({
   id: 'soap-lost',
@@ -128,7 +126,7 @@ export default worksheet({
     const hard = (si: number) =>
       say(si, 'hardness', { units: HARDNESS, plain: true, significant: 3 });
     const use =
-      v.soft < v.hardness / 2 && r.rain.byNumber.share < GREAT_LOSS
+      v.soft < v.hardness / 2 && soapLoss(r.rain.byNumber.share) !== 'stop'
         ? `Use the soft water (${hard(v.soft)})`
         : 'The other water you name is not soft enough: find rain, distilled or softened water';
     // What an agent that is no soap bears of hardness is not known; that it need bear none is enough.
@@ -157,14 +155,15 @@ export default worksheet({
         verdict: 'stop',
         say: `This water takes the whole dose and gives scum, not foam. ${use}.`,
       };
-    if (r.yours.byNumber.share >= GREAT_LOSS)
+    const verdict = soapLoss(r.yours.byNumber.share);
+    if (verdict === 'stop')
       return {
         verdict: 'stop',
         say: `${share} of the dose is gone before there is a bubble, and more soap only makes more scum, which breaks foam. ${use}.`,
       };
-    if (r.yours.byNumber.share > SMALL_LOSS)
+    if (verdict === 'look')
       return {
-        verdict: 'look',
+        verdict,
         say: `${share} of the dose is lost. ${use}, or, second best and with a poorer foam, raise the dose to at least ${say(r.yours.byNumber.needed, 'concentration', { units: IN_SOLUTION })} and strain off the scum.`,
       };
     return { verdict: 'good', say: `${share} of the dose is lost: use this water for the foam.` };
