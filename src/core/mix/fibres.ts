@@ -42,6 +42,9 @@ export const triedUpTo = (kind: FibreKind): number => FIBRES[kind].tried ?? UNTR
 /** Least zirconia in glass that is called alkali-resistant, by mass. @source en-15422 (from memory) */
 export const ALKALI_RESISTANT_ZIRCONIA = 0.16;
 
+/** More fibre than this share of the volume is no dose. A choice. @source common-practice */
+const MOST_SHARE = 0.1;
+
 /**
  * How much fibre a dose by volume is, kg: share × density × volume of the finished mix. What was tried
  * of it: `triedUpTo`.
@@ -58,7 +61,7 @@ export function fibreMass(dose: {
   readonly density?: number;
 }): { readonly mass: number; readonly volume: number } {
   const { kind, share, volume, density = FIBRES[kind].density } = dose;
-  demand('fibreShare', share, 'ratio', { min: 0, max: 0.1 });
+  demand('fibreShare', share, 'ratio', { min: 0, max: MOST_SHARE });
   demand('volume', volume, 'volume', { min: 0, aboveMin: true });
   demand('fibreDensity', density, 'density', { min: 500, max: 9000 });
   return { mass: share * density * volume, volume: share * volume };
@@ -68,7 +71,9 @@ export function fibreMass(dose: {
  * The dose by volume that a mass of fibre is in a batch.
  *
  * @param mass kg; @param volume of the finished mix, m³; @param density default the kind's own
- * @throws {DomainError} for a negative mass, no volume, a density no fibre has
+ * @returns 0–0.1
+ * @throws {DomainError} for a negative mass, no volume, a density no fibre has; 'over-a-tenth' for a mass that takes
+ *   more than a tenth of the volume
  * @source definition
  */
 export function fibreShare(dose: {
@@ -78,10 +83,17 @@ export function fibreShare(dose: {
   readonly density?: number;
 }): number {
   const { kind, mass, volume, density = FIBRES[kind].density } = dose;
-  demand('fibreMass', mass, 'mass', { min: 0 });
   demand('volume', volume, 'volume', { min: 0, aboveMin: true });
   demand('fibreDensity', density, 'density', { min: 500, max: 9000 });
-  return mass / density / volume;
+  const most = MOST_SHARE * density * volume;
+  demand(
+    'fibreMass',
+    mass,
+    'mass',
+    { min: 0, max: most },
+    mass > most ? 'over-a-tenth' : undefined,
+  );
+  return Math.min(MOST_SHARE, mass / density / volume);
 }
 
 /**
@@ -100,7 +112,7 @@ export function fibreCount(dose: {
   readonly length: number;
   readonly diameter: number;
 }): { readonly perVolume: number; readonly slenderness: number } {
-  demand('fibreShare', dose.share, 'ratio', { min: 0, max: 0.1 });
+  demand('fibreShare', dose.share, 'ratio', { min: 0, max: MOST_SHARE });
   demand('fibreLength', dose.length, 'length', { min: 0, aboveMin: true });
   demand('fibreDiameter', dose.diameter, 'length', { min: 0, aboveMin: true });
   return {

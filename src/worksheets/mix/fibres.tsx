@@ -122,6 +122,10 @@ export default worksheet({
       : []),
     'Long, thin and many fibres ball sooner. No published limit for a mix without stone was found.',
   ],
+  refusals: {
+    'over-a-tenth': (e, say) =>
+      `${say(e.value, 'mass')} of it would take more than a tenth of the volume, which is no dose: that is ${say(e.allowed.max!, 'mass')}. Look at both amounts, and at their units.`,
+  },
   folded: 'Size of a fibre',
   blames: { fibreShare: 'mass', fibreMass: 'mass' },
   working: [

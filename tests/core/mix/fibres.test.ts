@@ -10,6 +10,18 @@ test('a fibre is not doubted up to the dose read of, or else up to a line of our
   expect(triedUpTo('steel')).toBe(Math.min(...tried));
 });
 
+test('a mass that is a tenth of the volume to the last digit is a dose that can be weighed out', () => {
+  for (const kind of Object.keys(FIBRES) as (keyof typeof FIBRES)[])
+    for (const volume of [0.001, 0.003, 0.105, 0.7, 3]) {
+      const { mass } = fibreMass({ kind, share: 0.1, volume });
+      const share = fibreShare({ kind, mass, volume });
+      expect(fibreMass({ kind, share, volume }).mass).toBeCloseTo(mass, 9);
+    }
+  expect(() => fibreShare({ kind: 'steel', mass: 8, volume: 0.01 })).toThrow(
+    expect.objectContaining({ because: 'over-a-tenth' }),
+  );
+});
+
 test('a dose by volume, and by mass, of a batch that holds something', () => {
   const volume = { takes: [1e-3], refuses: [0, -1] };
   const density = { takes: [500, 9000], refuses: [499, 9001], as: 'fibreDensity' };
@@ -20,7 +32,8 @@ test('a dose by volume, and by mass, of a batch that holds something', () => {
   );
   expectLimits(
     (dose) => fibreShare({ kind: 'pva', ...dose }),
-    { mass: 1, volume: 0.1, density: 1300 },
-    { mass: { takes: [0], refuses: [-1], as: 'fibreMass' }, volume, density },
+    { mass: 0.01, volume: 0.1, density: 1300 },
+    // A tenth of 0.1 m³ is 13 kg.
+    { mass: { takes: [0, 13], refuses: [-1, 13.01], as: 'fibreMass' }, volume, density },
   );
 });
