@@ -1,5 +1,6 @@
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { LANDING_TRIALS, landing } from '../../core/mix/landing.ts';
+import { formatNumber } from '../../core/quantity/format.ts';
 import { histogram, shareWithin } from '../../core/uncertainty/spread.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
@@ -148,7 +149,7 @@ export default worksheet({
     };
   },
   notes: ({ found }, v) => [
-    `${LANDING_TRIALS.toLocaleString('en').replace(',', '\u202f')} trials with the same seed each time, so that the figures move only when a reading does. Every ± is one standard uncertainty: the truth lies within it about two times in three.`,
+    `${formatNumber(LANDING_TRIALS, { decimals: 0 })} trials with the same seed each time, so that the figures move only when a reading does. Every ± is one standard uncertainty: the truth lies within it about two times in three.`,
     ...(found.impossible > 0
       ? [
           `${found.impossible} trials asked for what cannot be, such as less than no water, and were left out: some ± is very large for its reading.`,
