@@ -25,6 +25,9 @@ export interface Readings {
   readonly strength?: number | undefined;
 }
 
+/** The last digit of a time in hours, as a share of it: a value on a line lies on it. */
+const DIGIT = 1e-9;
+
 export type Verdict = 'passes' | 'fails' | 'unknown';
 
 /**
@@ -47,9 +50,9 @@ export function compareWaters({ control, test }: Comparison): {
   demandReadings('test', test);
   const { en1008: en, astmC1602: astm } = COMPARISON;
   const near = (ours: number, theirs: number) =>
-    Math.abs(ours - theirs) <= en.within * theirs * (1 + 1e-12);
+    Math.abs(ours - theirs) <= (en.within + DIGIT) * theirs;
   const strength = (least: number) =>
-    both(test.strength, control.strength, (ours, theirs) => ours >= least * theirs * (1 - 1e-12));
+    both(test.strength, control.strength, (ours, theirs) => ours >= (least - DIGIT) * theirs);
   return {
     en1008: {
       leastInitial: one(test.initialSet, (t) => t >= en.leastInitial),
@@ -62,7 +65,9 @@ export function compareWaters({ control, test }: Comparison): {
       set: both(
         test.initialSet,
         control.initialSet,
-        (ours, theirs) => ours >= theirs - astm.earlier && ours <= theirs + astm.later,
+        (ours, theirs) =>
+          ours - theirs >= -astm.earlier - DIGIT * theirs &&
+          ours - theirs <= astm.later + DIGIT * theirs,
       ),
       strength: strength(astm.leastStrength),
     },

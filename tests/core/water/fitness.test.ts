@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { parseQuantity } from '../../../src/core/quantity/parse.ts';
 import { compareWaters, type Readings } from '../../../src/core/water/comparison-test.ts';
 import { judgeMixingWater } from '../../../src/core/water/fitness.ts';
 import { LIMITS } from '../../../src/core/water/mixing-water-limits.ts';
@@ -99,6 +100,32 @@ describe('the comparison test', () => {
       expect(astm({ initialSet }).set).toBe(passes ? 'passes' : 'fails');
     expect(astm({ strength: 9e6 }).strength).toBe('passes');
     expect(astm({ strength: 8.99e6 }).strength).toBe('fails');
+  });
+
+  test('the line is met in tenths of an hour and in minutes', () => {
+    const time = (number: number, unit: string) => {
+      const read = parseQuantity(`${number} ${unit}`, 'time');
+      if (!read.ok) throw new Error(`${number} ${unit}`);
+      return read.value;
+    };
+    const set = (control: number, test: number) =>
+      compareWaters({ control: { initialSet: control }, test: { initialSet: test } });
+    for (let tenths = 11; tenths < 120; tenths++)
+      for (const [unit, per] of [
+        ['h', 10],
+        ['min', 1 / 6],
+      ] as const) {
+        const of = (ours: number) => time(Number((ours / per).toFixed(1)), unit);
+        for (const on of [tenths + 15, tenths - 10])
+          expect(set(of(tenths), of(on)).astmC1602.set, `${on}/${tenths} ${unit}`).toBe('passes');
+        for (const past of [tenths + 15.01, tenths - 10.01])
+          expect(
+            set(time(tenths / 10, 'h'), time(past / 10, 'h')).astmC1602.set,
+            `${past}/${tenths}`,
+          ).toBe('fails');
+        if (tenths % 4 === 0)
+          expect(set(of(tenths), of(1.25 * tenths)).en1008.initialWithin).toBe('passes');
+      }
   });
 
   test('each reading is more than nothing, and named by whose it is', () => {
