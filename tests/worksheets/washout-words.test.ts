@@ -38,3 +38,16 @@ test('a pH is said to harm what it harms, and nothing more', () => {
   for (const pH of ['8.6', '9.1', '11.5', '12.3'])
     expect(judged(pH).say, pH).toContain('Do not pour it away');
 });
+
+test('a pH just off a line is not said to be on it', () => {
+  for (const [pH, words] of [
+    ['8.52', /^A pH of 8\.52 is above .* 8\.5\./],
+    ['8.48', /^A pH of 8\.48 is within/],
+    ['9.04', /^A pH of 9\.04 harms life/],
+    ['11.48', /^A pH of 11\.48 harms life/],
+    ['11.5', /^A pH of 11\.5 burns skin/],
+    ['9', /^A pH of 9\.0 is above/],
+    ['12.34', /^A pH of 12\.3 burns skin/],
+  ] as const)
+    expect(judged(pH).say, pH).toMatch(words);
+});

@@ -3,6 +3,7 @@ import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
 import { PhScale } from '../shared/PhScale.tsx';
+import { saidApart } from '../shared/said-apart.ts';
 
 /** The pH that fresh-water life needs. */
 const LIFE = PH_MARKS.find(({ id }) => id === 'fresh-water-life')!.pH;
@@ -90,25 +91,26 @@ export default worksheet({
       note: 'from memory, Portland cement wholly reacted',
     },
   },
-  judge: (_, { pH }) => {
+  judge: (_, { pH }, say) => {
+    const read = saidApart(pH, 'count', [TARGET[1]!, LIFE[1]!, CORROSIVE], say, { decimals: 1 });
     if (pH <= TARGET[1]!)
       return {
         verdict: 'look',
-        say: `A pH of ${pH.toFixed(1)} is within what one state asks of stormwater. That alone lets nothing go: metals, solids and dissolved salts count too, and your own rules decide.`,
+        say: `A pH of ${read} is within what one state asks of stormwater. That alone lets nothing go: metals, solids and dissolved salts count too, and your own rules decide.`,
       };
     if (pH <= LIFE[1]!)
       return {
         verdict: 'look',
-        say: `A pH of ${pH.toFixed(1)} is above what one state asks of stormwater, ${TARGET[1]}. Do not pour it away: use the clear water in the next base mix, and let the solids harden.`,
+        say: `A pH of ${read} is above what one state asks of stormwater, ${TARGET[1]}. Do not pour it away: use the clear water in the next base mix, and let the solids harden.`,
       };
     if (pH < CORROSIVE)
       return {
         verdict: 'stop',
-        say: `A pH of ${pH.toFixed(1)} harms life in water. Do not pour it away: let it settle, use the clear water in the next base mix, and let the solids harden.`,
+        say: `A pH of ${read} harms life in water. Do not pour it away: let it settle, use the clear water in the next base mix, and let the solids harden.`,
       };
     return {
       verdict: 'stop',
-      say: `A pH of ${pH.toFixed(1)} burns skin and kills fish. Let it settle, use the clear water in the next base mix, and let the solids harden. Do not pour it away, and do not treat it by these figures: they show only that a pinch will not do.`,
+      say: `A pH of ${read} burns skin and kills fish. Let it settle, use the clear water in the next base mix, and let the solids harden. Do not pour it away, and do not treat it by these figures: they show only that a pinch will not do.`,
     };
   },
   notes: (_, { pH }) => [

@@ -39,6 +39,9 @@ export interface Speciation extends CarbonateWater {
  */
 const FRESH = { max: 0.1 } as const;
 
+/** Acids and bases that cancel to this share of them all do so but for rounding: `balance` meets no total closer. @source none: a choice */
+const BALANCED = 1e-10;
+
 /**
  * Counts up a solved system: totals in mol/kg (alkalinity in eq/kg), pH, pressure of CO₂ in Pa.
  * @source none: sums over the species
@@ -47,6 +50,8 @@ export function speciation(system: System, solutes: Solutes, solved: Balanced): 
   const named = SPECIES.map((s, i) => [s.name, solved.molality[i]!] as const);
   const total = (of: (i: number) => number) =>
     SPECIES.reduce((sum, _, i) => sum + of(i) * solved.molality[i]!, 0);
+  const alkalinity = total((i) => alkalinityOf(SPECIES[i]!));
+  const shares = total((i) => Math.abs(alkalinityOf(SPECIES[i]!)));
   const totalOf = (component: number) => total((i) => SPECIES[i]!.of[component]!);
   const absent = (component: number) => totalOf(component) === 0 && component > 0;
   const lnActivity = COMPONENTS.map((name, c) => [
@@ -65,7 +70,7 @@ export function speciation(system: System, solutes: Solutes, solved: Balanced): 
     chloride: solutes.chloride ?? Math.max(solved.charge, 0),
     otherCations: (solutes.otherCations ?? 0) + (balancing ? Math.max(-solved.charge, 0) : 0),
     otherAnions: solutes.otherAnions ?? 0,
-    alkalinity: total((i) => alkalinityOf(SPECIES[i]!)),
+    alkalinity: Math.abs(alkalinity) > BALANCED * shares ? alkalinity : 0,
     carbon: totalOf(1),
     pH: -lnH / Math.LN10,
     ionicStrength: solved.ionicStrength,

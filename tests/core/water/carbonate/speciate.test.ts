@@ -56,6 +56,17 @@ describe('a speciated water', () => {
     );
   });
 
+  test('has no alkalinity where none was given, and keeps one that is not rounding', () => {
+    for (const temperature of [273.15, 283.15, 298.15, 323.15])
+      for (const carbonDioxidePressure of [10, 42, 500, 5000]) {
+        const of = (alkalinity: number) =>
+          speciate({ temperature, calcium: 1e-3 }, { alkalinity, carbonDioxidePressure })
+            .alkalinity;
+        expect(of(0)).toBe(0);
+        for (const little of [1e-9, -1e-9]) expect(of(little) / little).toBeCloseTo(1, 3);
+      }
+  });
+
   test('is found again from carbon and CO₂ where those tell waters apart', () => {
     fc.assert(
       fc.property(waters, (water) => {
