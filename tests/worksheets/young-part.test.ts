@@ -109,7 +109,10 @@ test.each([
   ['strip-window', stripWindow],
 ] as const)('warmth does not shorten the first sixteen hours: %s', (_, sheet) => {
   for (const hours of ['8', '15.9'])
-    expect(answered(sheet, warm(hours)).judgement.verdict, hours).toBe('stop');
+    expect(answered(sheet, warm(hours)).judgement, hours).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringMatching(/younger than|Too young|not to be expected before 16/),
+    });
   const { 'part.sinceCasting': __, ...unsaid } = warm('8');
   if (sheet !== stripWindow)
     for (const enough of [warm('16'), unsaid])
