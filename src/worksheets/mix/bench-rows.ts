@@ -4,7 +4,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { insteadOfAmount, shareThatFits } from '../shared/correction-advice.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
-import { baseWaterCement, type TypedRatio } from './base-ratio.ts';
+import { baseWaterCement, type TypedRatio } from './recipe-fields.ts';
 
 /** Steps a scale's reading may be printed in, in the reader's unit. */
 export const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50];

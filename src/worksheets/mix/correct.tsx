@@ -11,8 +11,8 @@ import {
   mixAdvice,
   spentJudgement,
 } from '../shared/correction-advice.ts';
-import { baseWaterCement } from './base-ratio.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
+import { baseWaterCement } from './recipe-fields.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 
 /** A working is only to be followed in units that cancel. */

@@ -3,15 +3,14 @@ import {
   type StrengthBand,
   strengthBand,
 } from '../../core/finished/strength-band.ts';
+import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM } from '../shared/amounts.ts';
-import { cubicMetre } from '../shared/cubic-metre.ts';
 import { isFoam } from '../shared/is-foam.ts';
-import { countsElsewhere } from './base-ratio.ts';
 import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
-import { sandCement, sandTakenAsDry, waterCement } from './recipe-fields.ts';
+import { countsElsewhere, sandCement, sandTakenAsDry, waterCement } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 
 /** What the published relations are called. */
@@ -74,7 +73,14 @@ export default worksheet({
   },
   work: ({ by, use, density, waterCement, counts, sandCement, foam }) => {
     const wet = by === 'use' ? USES[use].density : density;
-    const mix = cubicMetre({ waterCement, counts, sandCement, foamDensity: foam }, wet);
+    const mix = proportion({
+      volume: 1,
+      target: { wetDensity: wet },
+      waterCement,
+      waterCementOf: counts,
+      sandCement,
+      foamDensity: foam,
+    });
     // What is published is of mixes made with foam.
     const band: StrengthBand = isFoam(foam)
       ? strengthBand({ wetDensity: wet, ovenDryDensity: mix.ovenDryDensity })

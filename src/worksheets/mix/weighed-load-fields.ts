@@ -1,7 +1,6 @@
 import { number } from '../../islands/fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
-import { baseRatioFields } from './base-ratio.ts';
-import { sandCement, weighingBucket } from './recipe-fields.ts';
+import { baseRatioFields, sandCement, weighingBucket } from './recipe-fields.ts';
 
 export const weighedLoadFields = {
   full: number('mass', {

@@ -5,9 +5,9 @@ interface Planned {
   readonly waterCement: number;
   readonly counts: WaterCementOf;
   readonly sandCement: number;
-  readonly cementDensity?: number;
+  readonly cementDensity: number;
   readonly foamDensity: number;
-  readonly foamLives?: number;
+  readonly foamLives: number;
 }
 
 /**
@@ -24,7 +24,7 @@ export const cubicMetre = (
     waterCement,
     waterCementOf: counts,
     sandCement,
+    cementDensity,
     foamDensity,
-    ...(cementDensity && { cementDensity }),
-    ...(foamLives && { survival: foamLives }),
+    survival: foamLives,
   });
