@@ -1,9 +1,14 @@
-import { expect, test } from 'vitest';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { choices, isShown } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
+import { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
@@ -27,4 +32,66 @@ test('a batch that is one bag opens one', () => {
   const whole = asked(batch, { 'batch.aim': { t: 'bags' }, 'batch.bags': { t: '1' } });
   const kept = { 'mix.planned': { v: whole.wet!.value, from: batch.question, by: batch.id } };
   expect(asked(cost, {}, kept).bags!.value).toBe(1);
+});
+
+describe('the dose answered on the page of the solution is that of the batch', () => {
+  const dose = (t: string, over: Entries = {}): Entries => ({ 'foam.convention': { t }, ...over });
+  const soap = { 'foam.concentrateKind': { t: 'soap' } };
+  const answers: [string, Entries, number][] = [
+    // 7.18 kg of solution in all, 2 % of it glycerol: 1/41 of the rest by volume.
+    ['as usual', {}, 0.1716],
+    ['1 in 20', dose('one-in', { 'foam.oneIn': { t: '20' } }), 0.3509],
+    ['5 % by mass', dose('percent-mass', { 'foam.percent': { t: '5', u: '%' } }), 0.32],
+    [
+      'of a lighter concentrate, and 1 : N typed before',
+      dose('percent-mass', {
+        'foam.percent': { t: '5', u: '%' },
+        'foam.partsWater': { t: '80' },
+        'foam.concentrateDensity': { t: '1', u: 'g/cm3' },
+      }),
+      0.352,
+    ],
+    ['5 % by volume', dose('percent-volume', { 'foam.percent': { t: '5', u: '%' } }), 0.3509],
+    // 3.111 mol/m³ turn twice that of 304.44 g to curd, 30 % of a concentrate: 6.315 kg/m³ beside the 27.5 of 1 : 40.
+    ['a soap, made up for hardness', { ...soap, 'foam.partsWater': { t: '40' } }, 0.2097],
+    ['another soap', { ...soap, 'foam.soap': { t: 'sodiumLaurate' } }, 0.1994],
+    ['none of which is a soap any more', { 'foam.soap': { t: 'sodiumLaurate' } }, 0.1716],
+  ];
+
+  test.each(answers)('%s', (_, entries, litres) => {
+    const mix = asked(proportion, entries);
+    const kept = { 'mix.foamVolume': { v: mix.foamVolume!.value, from: '', by: 'proportion' } };
+    const page = asked(foamingSolution, entries, kept);
+    expect(1000 * page.concentrate!.value).toBeCloseTo(litres, 3);
+    for (const [ours, theirs] of [
+      ['concentrate', 'concentrate'],
+      ['solution', 'solution'],
+      ['softWater', 'water'],
+    ] as const)
+      expect(mix[ours]!.value / page[theirs]!.value, ours).toBeCloseTo(1, 9);
+    const money = { 'cost.bagPrice': { t: '0' }, 'cost.extras': { t: '0' } };
+    const priced = { ...entries, ...money, 'cost.concentratePrice': { t: '1000' } };
+    expect(asked(cost, priced).total!.value / mix.concentrate!.value).toBeCloseTo(1e6, 3);
+    const sheet = renderToString(h(Sheet, { system: 'metric', entries, kept: {} }));
+    const millilitres = say(page.concentrate!.value, 'volume', {
+      units: { metric: 'L', us: 'gal' },
+    });
+    expect(sheet).toContain(`concentrate</th><td></td><td>${millilitres}</td>`);
+  });
+
+  test('is asked for where it was answered so, and 1 : N is not', () => {
+    const shown = (entries: Entries) => {
+      const { fields } = readWorksheet(proportion, entries, {}, say);
+      const chosen = choices(fields);
+      return Object.keys(fields).filter((name) => isShown(fields[name]!.field.when, chosen));
+    };
+    const usual = shown({});
+    expect(usual).toContain('partsWater');
+    for (const name of ['dose', 'oneIn', 'percent', 'kind', 'hardness', 'content'])
+      expect(usual, name).not.toContain(name);
+    const percent = shown(dose('percent-mass'));
+    expect(percent).toEqual(expect.arrayContaining(['dose', 'percent', 'concentrateDensity']));
+    expect(percent).not.toContain('partsWater');
+    expect(shown(soap)).toEqual(expect.arrayContaining(['kind', 'hardness', 'soap', 'content']));
+  });
 });

@@ -1,11 +1,10 @@
 import { concentrateShare, DILUTIONS, type Dilution } from '../../core/foam/dilution.ts';
 import { foamingSolution, MEASURED_WATER_DENSITY } from '../../core/foam/solution.ts';
-import { soapLost } from '../../core/water/soap.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
-import { soapLoss } from '../shared/soap-loss.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
+import { curd, doseOf } from './dose.ts';
 import { solutionDoubt, strengthOf } from './solution-doubt.ts';
 import { solutionFields } from './solution-fields.ts';
 
@@ -14,22 +13,20 @@ export default worksheet({
   question: 'What goes into the foaming solution?',
   fields: solutionFields,
   work: (v) => {
-    const stated =
-      { 'parts-water': v.partsWater, 'one-in': v.oneIn }[v.convention as string] ?? v.percent;
-    const lost = v.kind === 'soap' ? soapLost({ hardness: v.hardness, soap: v.soap }) : undefined;
+    const dose = doseOf(v);
+    const { stated, convention } = dose.dilution;
     const mixed = (convention: Dilution, number: number) =>
       foamingSolution({
         foamVolume: v.foamVolume,
         foamDensity: v.foamDensity,
+        ...dose,
         dilution: { convention, stated: number },
         glycerolShare: v.glycerol,
         lanceLoss: v.lanceLoss,
         priming: v.priming,
-        concentrateDensity: v.concentrateDensity,
-        ...(lost && { soap: { lost: lost.stoichiometric, content: v.content } }),
       });
     // The same figure, read in each of the ways that labels use: 1 : 40, 1 in 40, 2.5 %.
-    const ratio = v.convention === 'parts-water' || v.convention === 'one-in';
+    const ratio = convention === 'parts-water' || convention === 'one-in';
     const figure = ratio ? stated : 1 / stated;
     const readings = DILUTIONS.filter((way) => way !== 'one-in' || figure > 1).map((way) => {
       const number = way === 'parts-water' || way === 'one-in' ? figure : 1 / figure;
@@ -48,8 +45,8 @@ export default worksheet({
         }),
         concentrate: mixed(way, number).concentrateVolume,
       }));
-    const solution = mixed(v.convention, stated);
-    return { solution, conventions, lost };
+    const solution = mixed(convention, stated);
+    return { solution, conventions, lost: curd(v) };
   },
   results: {
     solution: {
@@ -93,16 +90,7 @@ export default worksheet({
       units: PERCENT,
     },
   },
-  judge: ({ solution, lost }, v, say) => {
-    const makeUp = lost ? solution.soapMakeUp : 0;
-    // Of the dose, without what makes up for it.
-    const share = makeUp / (solution.concentrateMass - makeUp);
-    const verdict = soapLoss(share);
-    if (verdict !== 'good')
-      return {
-        verdict,
-        say: `The hardness takes as much soap as ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of the dose: that much more concentrate only feeds it, and its scum stays in the solution. Make it with soft water.`,
-      };
+  judge: ({ solution }, v, say) => {
     const doubt = solutionDoubt(solution, v.glycerol, say);
     if (doubt) return doubt;
     return {
@@ -121,7 +109,7 @@ export default worksheet({
     'Volumes are as measured out. Water and glycerol draw together on mixing, by less than 1\u00a0% at these amounts.',
   ],
   folded: 'The concentrate',
-  blames: { stated: 'partsWater', glycerolShare: 'glycerol' },
+  blames: { stated: ['partsWater', 'oneIn', 'percent'], glycerolShare: 'glycerol' },
   keeps: { solution: 'foam.solutionVolume' },
   working: [
     {
@@ -144,9 +132,9 @@ export default worksheet({
         'The dose by mass',
         'Concentrate here, make-up included',
       ],
-      rows: ({ conventions }, { convention }, say) =>
+      rows: ({ conventions }, { dose }, say) =>
         conventions.map(({ way, number, share, concentrate }) => [
-          `${written(way, number, say)}${way === convention ? ' (yours)' : ''}`,
+          `${written(way, number, say)}${way === dose ? ' (yours)' : ''}`,
           say(share.byVolume, 'ratio', { units: PERCENT }),
           say(share.byMass, 'ratio', { units: PERCENT }),
           say(concentrate, 'volume', { units: SMALL_VOLUME }),

@@ -2,6 +2,7 @@ import type { FoamingSolution } from '../../core/foam/solution.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { soapLoss } from '../shared/soap-loss.ts';
 
 /** More glycerol in the solution, or concentrate in its water, is looked at. A choice: no source draws this line. */
 const MUCH = 0.1;
@@ -14,13 +15,22 @@ type Volumes = Pick<FoamingSolution, 'concentrateVolume' | 'waterVolume'>;
 export const strengthOf = ({ concentrateVolume, waterVolume }: Volumes): number =>
   concentrateVolume / (concentrateVolume + waterVolume);
 
-/** What is strange about a solution with so large a share of glycerol, by mass, whichever worksheet asks. */
+/** What is strange about a solution with so large a share of glycerol, by mass, or of soap lost, whichever worksheet asks. */
 export function solutionDoubt(
-  solution: Volumes,
+  solution: FoamingSolution,
   glycerol: number,
   say: Say,
 ): Judgement | undefined {
   const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
+  const { soapMakeUp, concentrateMass } = solution;
+  // Of the dose, without what makes up for it.
+  const lost = soapMakeUp / (concentrateMass - soapMakeUp);
+  const verdict = soapLoss(lost);
+  if (verdict !== 'good')
+    return {
+      verdict,
+      say: `The hardness takes as much soap as ${share(lost)} of the dose: that much more concentrate only feeds it, and its scum stays in the solution. Make it with soft water.`,
+    };
   const strength = strengthOf(solution);
   const words = [
     glycerol > MUCH &&

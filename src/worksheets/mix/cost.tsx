@@ -5,8 +5,9 @@ import { wholeOnes } from '../../core/mix/whole.ts';
 import { YARD } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { doseOf } from '../foam/dose.ts';
 import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
-import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
+import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { foamLives } from './foam-lives.ts';
 import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
@@ -110,6 +111,14 @@ export default worksheet({
       folded: true,
     }),
     foamLives,
+    dose: { ...otherDose.dose, folded: true },
+    oneIn: { ...otherDose.oneIn, folded: true },
+    percent: { ...otherDose.percent, folded: true },
+    kind: { ...otherDose.kind, folded: true },
+    hardness: { ...otherDose.hardness, folded: true },
+    soap: { ...otherDose.soap, folded: true },
+    content: { ...otherDose.content, folded: true },
+    concentrateDensity: otherDose.concentrateDensity,
     partsWater: number('ratio', {
       label: 'Concentrate, 1 part to … parts of water',
       oneTo: true,
@@ -118,6 +127,7 @@ export default worksheet({
       max: '500',
       units: PLAIN,
       bench: 'foam.partsWater',
+      when: { dose: ['parts-water'] },
       folded: true,
     }),
     glycerol: { ...glycerol, folded: true },
@@ -138,7 +148,7 @@ export default worksheet({
     const { concentrateVolume } = foamingSolution({
       foamVolume: mix.foamVolume,
       foamDensity: v.foamDensity,
-      partsWater: v.partsWater,
+      ...doseOf(v),
       glycerolShare: v.glycerol,
       lanceLoss: v.lanceLoss,
       priming: v.priming,

@@ -1,6 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
-import { glycerol, lanceLoss, priming } from '../shared/dose-fields.ts';
+import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { foamLives } from './foam-lives.ts';
 import {
   cementDensity,
@@ -48,6 +48,7 @@ export const proportionFields = {
   sandCement,
   cementDensity,
   foamDensity,
+  ...otherDose,
   partsWater: number('ratio', {
     label: 'Concentrate, 1 part to … parts of water',
     usual: true,
@@ -58,6 +59,7 @@ export const proportionFields = {
     max: '500',
     units: { metric: '1', us: '1' },
     bench: 'foam.partsWater',
+    when: { dose: ['parts-water'] },
   }),
   glycerol,
   foamLives,

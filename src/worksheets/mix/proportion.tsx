@@ -4,6 +4,7 @@ import { mixerLoads } from '../../core/mix/loads.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
+import { doseOf } from '../foam/dose.ts';
 import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
@@ -37,7 +38,7 @@ export default worksheet({
     const solution = foamingSolution({
       foamVolume: mix.foamVolume,
       foamDensity: v.foamDensity,
-      partsWater: v.partsWater,
+      ...doseOf(v),
       glycerolShare: v.glycerol,
       lanceLoss: v.lanceLoss,
       priming: v.priming,
@@ -142,6 +143,7 @@ export default worksheet({
     foamBucket: 'bucket',
     least: 'leastLoads',
     glycerolShare: 'glycerol',
+    stated: ['partsWater', 'oneIn', 'percent'],
   },
   keeps: {
     cement: 'mix.cement',
