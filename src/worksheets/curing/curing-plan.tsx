@@ -8,29 +8,22 @@ import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import {
-  castAt,
-  cement,
-  DAYS,
-  HOURS,
-  ownGrowth,
-  temperatureFields,
-} from '../shared/curing-fields.ts';
+import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
+import { castAt, DAYS, HOURS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   COLDEST,
   freezesOn,
-  GROWTH,
   historyBlames,
   historyNotes,
   historyOf,
   historyRefusals,
-  KEPT_EXTREMES,
   lawOf,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
 import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
 import type { CalendarDate } from '../shared/icalendar.ts';
+import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { momentInWords, roundMoment } from '../shared/moments.ts';
 import { PlanChart } from '../shared/PlanChart.tsx';
 

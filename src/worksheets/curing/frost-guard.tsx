@@ -16,23 +16,23 @@ import { DAY } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ageAt } from '../shared/AgeCharts.tsx';
-import { cement, DAYS, HOURS, MPA, ownGrowth, temperatureFields } from '../shared/curing-fields.ts';
+import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
+import { DAYS, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
   COLDEST,
   freezesOn,
-  GROWTH,
   historyBlames,
   historyNotes,
   historyOf,
   historyRefusals,
-  KEPT_EXTREMES,
   lawOf,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
 import { FrostChart } from '../shared/FrostChart.tsx';
 import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
+import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 
 /** Of the cement, and of the reader's own results where they show another. */
 const coefficientsOf = (v: {

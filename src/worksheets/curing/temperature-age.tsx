@@ -17,13 +17,13 @@ import {
   historyNotes,
   historyOf,
   historyRefusals,
-  KEPT_EXTREMES,
   LAWS,
   lawOf,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
 import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
+import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { momentInWords } from '../shared/moments.ts';
 
 /** The part of a history before a moment, s. */

@@ -8,8 +8,7 @@ import {
   utilisation,
 } from '../../core/demould/handling.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
-import { cement } from '../shared/curing-fields.ts';
-import { GROWTH } from '../shared/curing-history.ts';
+import { cement, GROWTH } from '../shared/cement-growth.ts';
 import {
   burden,
   face,

@@ -6,8 +6,8 @@ import { stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
-import { cement } from '../shared/curing-fields.ts';
-import { GROWTH, KEPT_EXTREMES } from '../shared/curing-history.ts';
+import { cement, GROWTH } from '../shared/cement-growth.ts';
+import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import {
   barAge,
   barLow,

@@ -18,33 +18,6 @@ export const temperature = (
   more: Partial<Omit<Parameters<typeof number>[1], 'optional'>>,
 ) => number('temperature', { ...BOUNDS, label, example, ...more });
 
-/** One word for how quickly a cement works, where the bag does not say more. */
-export const cement = choice({
-  label: 'Cement',
-  options: {
-    unknown: 'I do not know',
-    slow: 'Slow: 32.5\u00a0N, or blended',
-    ordinary: 'Ordinary: 32.5 R or 42.5\u00a0N',
-    rapid: 'Rapid: 42.5 R or 52.5',
-  },
-  example: 'unknown',
-  bench: 'curing.cement',
-});
-
-/** How the reader's own cubes or cores grow, s: the fit of “How strong is it getting?”. */
-export const ownGrowth = number('ratio', {
-  label: 'Growth by your own results, s',
-  help: 'From “How strong is it getting?”. Empty: the cement’s alone counts.',
-  example: '0.38',
-  min: '0.01',
-  max: '2',
-  units: { metric: '1', us: '1' },
-  optional: true,
-  takes: 'curing.growth',
-  bench: 'curing.ownGrowth',
-  folded: true,
-});
-
 export const castAt = moment({
   label: 'Cast at',
   help: 'When the first water met the cement, by your clock.',

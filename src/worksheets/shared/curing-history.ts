@@ -9,7 +9,6 @@ import {
 } from '../../core/curing/history.ts';
 import type { LogProblem } from '../../core/curing/log.ts';
 import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-order.ts';
-import { GROWTH_COEFFICIENT } from '../../core/curing/strength-growth.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -184,29 +183,12 @@ export const historyRefusals = {
     'A day’s highest temperature is below its lowest. Each line gives the lowest, then the highest.',
 } as const;
 
-/**
- * The keys of the coldest and the warmest from casting on. The days ahead count too: when a part should be
- * strong enough rests on them.
- */
-export const KEPT_EXTREMES = {
-  coldest: 'curing.coldestOfAll',
-  warmest: 'curing.warmestOfAll',
-} as const;
-
 /** Core's names for what the temperature fields hold. */
 export const historyBlames = {
   time: 'readings',
   temperature: ['steady', 'days', 'readings'],
   days: 'days',
   forecast: 'forecast',
-} as const;
-
-/** The slowest and the fastest growth coefficient s a choice of cement allows. */
-export const GROWTH = {
-  unknown: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['42.5R']],
-  slow: [GROWTH_COEFFICIENT['32.5N'], GROWTH_COEFFICIENT['32.5N']],
-  ordinary: [GROWTH_COEFFICIENT['42.5N'], GROWTH_COEFFICIENT['42.5N']],
-  rapid: [GROWTH_COEFFICIENT['42.5R'], GROWTH_COEFFICIENT['42.5R']],
 } as const;
 
 /** Names of the laws of ageing, as a choice. */

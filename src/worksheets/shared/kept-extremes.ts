@@ -1,0 +1,8 @@
+/**
+ * The keys of the coldest and the warmest from casting on. The days ahead count too: when a part should be
+ * strong enough rests on them.
+ */
+export const KEPT_EXTREMES = {
+  coldest: 'curing.coldestOfAll',
+  warmest: 'curing.warmestOfAll',
+} as const;
