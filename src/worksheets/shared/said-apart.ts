@@ -1,11 +1,10 @@
 import type { Kind } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import type { Units } from '../../islands/fields.ts';
 
-/** Digits enough for any reading. */
-const MOST = 10;
 /** Nearer to a mark than this share of it lies on it, whatever the last digit of a reading in °F. */
 const ON_IT = 1e-9;
+/** Digits to tell it from a mark, the fewest first: enough for any reading. */
+const DIGITS = [3, 4, 5, 6, 7, 8, 9];
 
 /**
  * An amount as `say` has it, but never in the words of a mark that it does not lie on: then with as many more
@@ -16,15 +15,11 @@ export function saidApart(
   kind: Kind,
   marks: readonly number[],
   say: Say,
-  how: { readonly units?: Units; readonly decimals?: number } = {},
+  usual: { readonly decimals?: number } = {},
 ): string {
-  const off = marks.filter((mark) => Math.abs(si - mark) > ON_IT * Math.abs(mark));
-  const usual = say(si, kind, how);
-  if (off.every((mark) => say(mark, kind, how) !== usual)) return usual;
-  for (let significant = 3; significant < MOST; significant++) {
-    const longer = { ...(how.units && { units: how.units }), plain: true, significant };
-    const text = say(si, kind, longer);
-    if (off.every((mark) => say(mark, kind, longer) !== text)) return text;
-  }
-  return usual;
+  const off = marks.filter((mark) => Math.abs(si - mark) > ON_IT * mark);
+  const apart = [usual, ...DIGITS.map((significant) => ({ significant, plain: true }))].find(
+    (how) => off.every((mark) => say(mark, kind, how) !== say(si, kind, how)),
+  );
+  return say(si, kind, apart ?? usual);
 }
