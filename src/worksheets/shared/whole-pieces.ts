@@ -18,7 +18,7 @@ export function piecesFilled(
 ): Pick<InLoads, 'pieces' | 'alike'> | undefined {
   const [all, count, one] = [kept['batch.volume'], kept['batch.count'], kept['part.volume']];
   const pieces = keptValue(count);
-  const sized = pieces !== undefined && count?.from === all?.from && !one?.waits;
+  const sized = pieces !== undefined && count?.from === all?.from && !(one && 'waits' in one);
   if (!sized || Math.abs((keptValue(all) ?? 0) / volume - 1) >= 1e-6) return undefined;
   return { pieces, alike: keptValue(one) !== undefined && one?.from === all?.from };
 }
