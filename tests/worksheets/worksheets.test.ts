@@ -171,6 +171,8 @@ test('a field that takes another worksheet’s result shows the same example as 
       if (upstream === undefined) continue;
       // A slab of the demo is too thin to warm: that example is a block of the same mix.
       if (sheet.id === 'heat-inside' && name === 'thickness') continue;
+      // Blank until there is a plan: the example’s comes of its own ratios.
+      if (sheet.id === 'base-check' && name === 'plan') continue;
       const own = parseQuantity(field.example, field.kind, field.units?.metric);
       expect(own.ok && Math.abs(own.value / upstream! - 1), `${sheet.id}.${name}`).toBeLessThan(
         0.005,
