@@ -128,18 +128,20 @@ export const concentrate = {
   }),
 };
 
+const THERE = 'So chosen in “What goes into the foaming solution?”.';
+
 /**
- * The same where the dose is not what is asked: shown once it was answered otherwise than “1 : N” of no soap on
- * the page of the solution, so that none reckons with another dose.
+ * The same for sheets that ask for “1 : N”: what was chosen otherwise on the page of the solution counts, and what it
+ * asks for is shown, so that none reckons with another dose. The choice itself stays there.
  */
 export const otherDose = {
   ...stated,
   ...concentrate,
-  dose: {
-    ...stated.dose,
-    when: { dose: ['one-in', 'percent-volume', 'percent-mass'] },
-  },
-  kind: { ...concentrate.kind, when: { kind: ['soap'] } },
+  dose: { ...stated.dose, when: { dose: [] } },
+  oneIn: { ...stated.oneIn, help: THERE },
+  percent: { ...stated.percent, help: `By volume or by mass. ${THERE}` },
+  kind: { ...concentrate.kind, when: { kind: [] } },
+  soap: { ...concentrate.soap, help: THERE },
   concentrateDensity: {
     ...concentrate.concentrateDensity,
     when: { dose: ['percent-volume', 'percent-mass'] },
