@@ -44,6 +44,12 @@ test('the chapters are found, and every exception is a page', () => {
 describe.each(pages)('%s', (page) => {
   const text = body(page);
 
+  test('what it works out gives something back', () => {
+    // `(text) => {text}` is a body that returns nothing, and leaves a gap in the text where it is used.
+    const code = readFileSync(FOLDER + page, 'utf8').match(/^export const .*$/gm) ?? [];
+    expect(code.filter((line) => /=>\s*\{\s*\w+\s*\}/.test(line))).toEqual([]);
+  });
+
   test('opens with what can be decided after it', () => {
     expect(text.indexOf('<Decide>')).toBe(0);
     const decisions = text.slice(0, text.indexOf('</Decide>')).match(/^- .+[;.]$/gm) ?? [];
