@@ -128,7 +128,7 @@ export const concentrate = {
   }),
 };
 
-const THERE = 'So chosen in “What goes into the foaming solution?”.';
+const THERE = 'as chosen in “What goes into the foaming solution?”.';
 
 /**
  * The same for sheets that ask for “1 : N”: what was chosen otherwise on the page of the solution counts, and what it
@@ -138,10 +138,10 @@ export const otherDose = {
   ...stated,
   ...concentrate,
   dose: { ...stated.dose, when: { dose: [] } },
-  oneIn: { ...stated.oneIn, help: THERE },
-  percent: { ...stated.percent, help: `By volume or by mass. ${THERE}` },
+  oneIn: { ...stated.oneIn, help: `By volume, ${THERE}` },
+  percent: { ...stated.percent, help: `By volume or by mass, ${THERE}` },
   kind: { ...concentrate.kind, when: { kind: [] } },
-  soap: { ...concentrate.soap, help: THERE },
+  soap: { ...concentrate.soap, help: `A soap, ${THERE}` },
   concentrateDensity: {
     ...concentrate.concentrateDensity,
     when: { dose: ['percent-volume', 'percent-mass'] },
