@@ -99,8 +99,10 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {say(mix.volume, 'volume', { units: LITRES })} at{' '}
           {say(mix.wetDensity, 'density', { units: DENSITY })} wet, w/c{' '}
           {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}.
-          {form && ` For ${form}.`} <span class="kept">Date ____________</span>{' '}
-          <span class="kept">Batch ____________</span>
+          {form && ` For ${form}.`}{' '}
+          {/* A line of its own would not leave room for all else on one page. */}
+          {joints && <span class="sheet-warning">{joints.short} </span>}
+          <span class="kept">Date ____________</span> <span class="kept">Batch ____________</span>
         </p>
         <p>
           Bucket: {say(weighed.tare, 'mass', { decimals: 2 })} empty,{' '}
@@ -162,7 +164,6 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           ].map((row) => [...row, ...toFill.map(() => '')])}
         />
       </div>
-      {joints && <p class="sheet-warning">{joints.short}</p>}
       <Table
         caption={`With ${say(weighed.mass, 'mass')} in the mixer (near enough: ${say(weighed.tolerance, 'ratio', { units: PERCENT, significant: 2 })} either way)`}
         columns={BENCH_COLUMNS}
