@@ -18,6 +18,10 @@ afterEach(async () => {
   opened = served = copy = undefined;
 });
 
+/** What a machine with other work may take to put by four hundred files, and then to open each page, ms. */
+const PUT_BY = 80_000;
+const ALL_PAGES = 240_000;
+
 /** Serves a site by itself, so that it can be stopped, and opens it once. */
 async function visit(folder: string): Promise<Page> {
   served = await serve({ folder, base: site.base });
@@ -25,7 +29,7 @@ async function visit(folder: string): Promise<Page> {
   await opened.page.waitForFunction(
     () => navigator.serviceWorker.controller?.state === 'activated',
     undefined,
-    { timeout: 30_000 },
+    { timeout: PUT_BY },
   );
   return opened.page;
 }
@@ -48,7 +52,7 @@ function written(path: string): string {
   return (title?.[1] ?? 'no title').replaceAll('&amp;', '&').replaceAll('&#38;', '&');
 }
 
-describe('without a network', () => {
+describe('without a network', { timeout: ALL_PAGES }, () => {
   test('every page opens after one visit to the first', async () => {
     const page = await visit(site.folder);
     const { font } = await look(page);
@@ -108,7 +112,9 @@ describe('without a network', () => {
   });
 });
 
-test('a newer build is offered, and nothing of it is seen before it is accepted', async () => {
+test('a newer build is offered, and nothing of it is seen before it is accepted', {
+  timeout: ALL_PAGES,
+}, async () => {
   copy = mkdtempSync(join(tmpdir(), 'slurry-'));
   cpSync(site.folder, copy, { recursive: true });
   const page = await visit(copy);
@@ -121,12 +127,12 @@ test('a newer build is offered, and nothing of it is seen before it is accepted'
   await keepOffline(copy);
   await page.reload();
   const notice = page.locator('[data-notice="update"]');
-  await notice.waitFor({ timeout: 30_000 });
+  await notice.waitFor({ timeout: PUT_BY });
   expect(await heading(page)).toBe(before);
   await opened?.go('404.html');
   expect(await heading(page)).not.toContain('made anew');
 
   await opened?.go('');
   await notice.getByRole('button', { name: 'Use it now' }).click();
-  await page.getByRole('heading', { level: 1, name: /made anew/ }).waitFor({ timeout: 30_000 });
+  await page.getByRole('heading', { level: 1, name: /made anew/ }).waitFor({ timeout: PUT_BY });
 });
