@@ -13,7 +13,7 @@ const ROUNDS = 8;
  * How a browser compiles what is worked often is a matter of luck, and a machine does not keep its pace: a
  * page over the frame is loaded anew, and the machine's pace measured anew before that.
  */
-const LOADS = 3;
+const LOADS = 6;
 /** Told, the quietest of all is wanted; else it is enough that one is quiet. */
 const ENOUGH = process.env.TELL ? 0 : FRAME;
 

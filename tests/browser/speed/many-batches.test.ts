@@ -1,5 +1,7 @@
 import { describe } from 'vitest';
+import { openPage } from '../browser.ts';
 import { leave, listed, rows, slabs, test } from '../records.ts';
+import { slowness } from './pace.ts';
 
 describe('many batches', () => {
   test('500 are loaded and listed in less than 200 ms', async ({ expect, page }) => {
@@ -18,8 +20,14 @@ describe('many batches', () => {
         await page.evaluate(() => performance.getEntriesByName('batches-listed')[0]!.duration),
       );
     }
-    // A load may fall on a busy moment; the page is as fast as its best run shows.
-    expect(Math.min(...times)).toBeLessThan(200);
+    // A load may fall on a busy moment; the page is as fast as its best run shows, at the pace of the machine
+    // that the budget was set on.
+    const home = await openPage('');
+    const least = Math.min(...times) / (await slowness(home.page));
+    await home.close();
+    if (process.env.TELL)
+      console.log(`LISTED ${Math.min(...times).toFixed(0)} ms, ${least.toFixed(0)}`);
+    expect(least).toBeLessThan(200);
     expect(Math.min(...times)).toBeGreaterThan(0);
   });
 });

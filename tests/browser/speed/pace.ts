@@ -14,6 +14,11 @@ export async function slowdown(page: Page): Promise<number> {
   return Math.max(1, (SLOWER * REFERENCE) / here);
 }
 
+/** How many times slower than that machine this one is; 1 for one that is no slower. */
+export async function slowness(page: Page): Promise<number> {
+  return Math.max(1, (await page.evaluate(pace)) / REFERENCE);
+}
+
 /** The least time for some work of the kind that pages do, ms: objects, text, sums, and boxes laid out. */
 async function pace(): Promise<number> {
   const work = () => {
