@@ -14,7 +14,6 @@ import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
-import { foamShare } from '../../src/worksheets/mix/recipe-fields.ts';
 
 const metric = speaker('metric');
 /** What the worksheet says once these of its fields are typed, in their metric units. */
@@ -200,10 +199,6 @@ describe('where the plan lets a share of the foam die', () => {
     'mix.baseDensity': { v: numbers.base!.value, ...by },
     'mix.loadMass': { v: numbers.loadMass!.value, ...by },
   };
-
-  test('it is asked as it is with the batch', () => {
-    for (const { fields } of [timeInHand, survivalJar]) expect(fields.foamLives).toEqual(foamShare);
-  });
 
   test('foam that waits is reckoned with as it was made for that', () => {
     const waited = (wait: string, dose: string) =>

@@ -43,6 +43,9 @@ test('a piece is held against the band of its own density, not of the mix above'
   expect(judged('1200 6').verdict).toBe('good');
   expect(judged('2400 6')).toMatchObject({
     verdict: 'look',
-    say: expect.stringContaining('1 is of a density for which nothing is published'),
+    say: expect.stringMatching(/^Nothing is published for the density of what you tested/),
   });
+  expect(judged('465 1\n2400 6').say).toMatch(
+    /^Of your 2 tests, 1 is of a density for which nothing is published\./,
+  );
 });

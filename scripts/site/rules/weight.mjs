@@ -29,21 +29,21 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page, the dose of the foam as it was answered, and whose plan is weighed.
-  'first-batch/': 80_450,
+  'first-batch/': 80_600,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam that lives.
-  'mix/proportion/': 55_600,
+  'mix/proportion/': 55_750,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
   'curing/temperature-and-age/': 50_700,
   // The rules of three countries, and growth found from the reader's own cubes.
   'curing/plan/': 49_200,
   // How long by drainage and by density, for foam of which a share is planned to die.
-  'foam/time-in-hand/': 49_450,
+  'foam/time-in-hand/': 49_600,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
   'mix/correct/': 49_550,
   // The table of the bench sheet, the clock and what lies on the bench.
   'bench/': 52_350,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 81_850,
+  'bench/run/': 82_000,
   'batch-records/batch/': 66_550,
   'batch-records/learn/': 60_850,
   'batch-records/compare/': 59_100,
@@ -54,7 +54,7 @@ const HEAVIER = {
   // Two waters into one, and the picture of it.
   'water/blending/': 49_850,
   // Heat through a block, and its picture.
-  'curing/heat-inside/': 59_100,
+  'curing/heat-inside/': 59_300,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
   'curing/set/': 53_500,
 };

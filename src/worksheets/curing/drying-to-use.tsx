@@ -7,11 +7,12 @@ import {
 import { demand } from '../../core/domain-error.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cementDensity, counts, foamShare } from '../mix/recipe-fields.ts';
+import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { DAYS } from '../shared/curing-fields.ts';
 import { DryingChart } from '../shared/DryingChart.tsx';
+import { foamShare } from '../shared/foam-share.ts';
 import { partThickness } from '../shared/part-fields.ts';
 
 /** Water that cement binds for good, kg/kg: the fifth that stays in the oven. */

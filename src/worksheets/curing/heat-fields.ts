@@ -1,7 +1,8 @@
 import { choice, number } from '../../islands/fields.ts';
-import { cementDensity, counts, foamShare } from '../mix/recipe-fields.ts';
+import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { castAt, DAYS, temperature, temperatureFields } from '../shared/curing-fields.ts';
+import { foamShare } from '../shared/foam-share.ts';
 
 const MM = { metric: 'mm', us: 'in' } as const;
 const oxide = (label: string, example: string) =>

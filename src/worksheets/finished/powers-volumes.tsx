@@ -6,13 +6,13 @@ import { worksheet } from '../../islands/worksheet.ts';
 import {
   cementDensity,
   counts,
-  foamShare,
   sandCement,
   sandTakenAsDry,
   waterCement,
 } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
+import { foamShare } from '../shared/foam-share.ts';
 import { wetDensity } from '../shared/part-fields.ts';
 import { PARTS, SETS, VolumesPlot } from '../shared/VolumesPlot.tsx';
 

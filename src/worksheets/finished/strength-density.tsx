@@ -179,6 +179,11 @@ export default worksheet({
         verdict: 'look',
         say: 'All of your tests lie above what is published for their density. Check the force, the sides and the density before you believe it.',
       };
+    if (unknown === all)
+      return {
+        verdict: 'look',
+        say: 'Nothing is published for the density of what you tested, so nothing says whether that is right. Go by the lowest.',
+      };
     if (below + above + unknown > 0)
       return {
         verdict: 'look',

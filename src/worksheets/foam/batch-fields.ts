@@ -1,5 +1,6 @@
 import { number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, FOAM } from '../shared/amounts.ts';
+import { foamShare } from '../shared/foam-share.ts';
 
 /** The batch a foam is for, as other worksheets have planned it; seldom typed here. */
 export const batchFields = {
@@ -13,18 +14,7 @@ export const batchFields = {
     bench: 'mix.foamDensity',
     folded: true,
   }),
-  /** `foamShare` of the recipe, which a page of foam need not fetch for it. */
-  foamLives: number('ratio', {
-    label: 'Foam that the plan takes to live, of its gas',
-    usual: true,
-    help: 'As in the batch: its foam was made for that.',
-    example: '100 %',
-    min: '20 %',
-    max: '100 %',
-    units: PERCENT,
-    bench: 'mix.foamLives',
-    folded: true,
-  }),
+  foamLives: foamShare,
   target: number('density', {
     label: 'Planned wet density',
     example: '600 kg/m3',

@@ -1,5 +1,5 @@
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { foamShare } from './recipe-fields.ts';
+import { foamShare } from '../shared/foam-share.ts';
 
 // By itself: what the reader's batches offer beside it is fetched by the pages that ask for it alone.
 

@@ -2,7 +2,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { cementDensity, counts, foamShare, sandCement, waterCement } from './recipe-fields.ts';
+import { foamShare } from '../shared/foam-share.ts';
+import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
 
 export const landingFields = {
   target: number('density', {

@@ -1,6 +1,6 @@
 import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, FOAM, LITRES } from '../shared/amounts.ts';
 
 /** The recipe's two ratios, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
@@ -106,19 +106,6 @@ export const foamDensity = number('density', {
   units: FOAM,
   takes: 'foam.density',
   bench: 'mix.foamDensity',
-});
-
-/** How much of the foam's gas the batch was planned to keep. */
-export const foamShare = number('ratio', {
-  label: 'Foam that the plan takes to live, of its gas',
-  usual: true,
-  help: 'As in the batch: its foam was made for that.',
-  example: '100 %',
-  min: '20 %',
-  max: '100 %',
-  units: PERCENT,
-  bench: 'mix.foamLives',
-  folded: true,
 });
 
 /** More loads than the mixer asks for, so that each fills whole pieces. */

@@ -2,9 +2,10 @@ import { deepestLift, LIGHT_LIFT, liftProfile, PRACTICE_LIFT } from '../../core/
 import { headPressure } from '../../core/placing/pressure.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cementDensity, counts, foamShare, sandCement, waterCement } from '../mix/recipe-fields.ts';
+import { cementDensity, counts, sandCement, waterCement } from '../mix/recipe-fields.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
+import { foamShare } from '../shared/foam-share.ts';
 import { LiftColumn } from '../shared/LiftColumn.tsx';
 import { METRES, practiceLift } from './practice-lift.ts';
 
