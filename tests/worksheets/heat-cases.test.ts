@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { coldestFace } from '../../src/core/curing/heat/inside.ts';
 import { proportion } from '../../src/core/mix/proportion.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -81,6 +82,28 @@ test('a cover that comes off while the part still warms costs no more than is sa
   expect(Math.abs(peak(COARSE) - reference)).toBeLessThan(2);
 });
 
+/** What is still moving after two days, when the steps get an hour long. */
+const SLOW: readonly [string, Partial<HeatValues>, number][] = [
+  ['800 mm, cold', { mixAt: 283.15, coldest: 273.15, warmest: 288.15 }, 0.8],
+  ['1.5 m', { mixAt: 308.15, coldest: 275.15, warmest: 295.15 }, 1.5],
+  ['50 mm, by the air', { coldest: 275.15, warmest: 298.15 }, 0.05],
+  ['800 mm, uncovered late', { near: 'insulated', far: 'insulated', strip: 320_000 }, 0.8],
+];
+
+test.each(SLOW)(
+  'hours after two days cost less than a tenth of a degree: %s',
+  (_, more, thickness) => {
+    const { late: _late, ...even } = FINE;
+    const run = (mesh: Parameters<typeof heatCase>[2]) =>
+      heatCase({ ...values, ...more }, { thickness, wet: 600, conducts: 'as-dry' }, mesh);
+    const [hours, steady] = [run(FINE), run(even)];
+    expect(hours.run.times.length).toBeLessThan(0.7 * steady.run.times.length);
+    expect(Math.abs(hours.peak.temperature - steady.peak.temperature)).toBeLessThan(0.1);
+    expect(Math.abs(hours.difference.value - steady.difference.value)).toBeLessThan(0.1);
+    expect(Math.abs(coldestFace(hours.run) - coldestFace(steady.run))).toBeLessThan(0.1);
+  },
+);
+
 const judged = (thickness: number) => {
   const own = { ...values, thickness };
   return heatInside.judge(heatInside.work(own, {} as never), own, speaker('metric'));
@@ -116,7 +139,7 @@ test('a face towards a room sees the room, whatever the air does at the other', 
     warmest: 275.15,
   } as const;
   const { run } = heatCase(part, { thickness: 0.2, wet: 600 }, FINE);
-  const last = run.temperatures.slice(-run.depths.length);
+  const last = run.temperatures.at(-1)!;
   expect(last.at(-1)! - last[0]!).toBeGreaterThan(5);
   // Both at the same temperature are as bare faces in air that never changes.
   const even = { ...values, coldest: 288.15, warmest: 288.15, roomAt: 288.15 };

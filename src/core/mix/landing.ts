@@ -30,7 +30,7 @@ export type BatchReadings = Readonly<Record<ReadingName, Doubtful>>;
 export interface Landing {
   readonly wetDensity: Outcome & {
     /** Its values over the trials, in any order, and the interval that holds 95 % of them. */
-    readonly landed: Float64Array;
+    readonly landed: readonly number[];
     readonly low: number;
     readonly high: number;
   };

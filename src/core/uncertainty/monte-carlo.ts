@@ -7,7 +7,7 @@ type TrialModel = (x: Float64Array, y: Float64Array) => void;
 
 export interface Simulation {
   /** For each result, its values over the trials that could be, in the order of the trials. */
-  readonly values: readonly Float64Array[];
+  readonly values: readonly (readonly number[])[];
   /** Trials left out because a result came out as no number: readings that cannot be. */
   readonly impossible: number;
 }
@@ -111,7 +111,9 @@ function run({ model, results, trials }: Common, size: number, draw: (x: Float64
   demand('trials', trials, 'count', TRIALS);
   const x = new Float64Array(size);
   const y = new Float64Array(results);
-  const found = Array.from({ length: results }, () => new Float64Array(trials));
+  // Plain lists: a typed one takes fresh memory at each key press, which costs more than the sums. They
+  // start as no numbers, so that the browser keeps them as fractions from the first.
+  const found = Array.from({ length: results }, () => Array<number>(trials).fill(Number.NaN));
   let kept = 0;
   for (let trial = 0; trial < trials; trial++) {
     draw(x);
@@ -123,5 +125,6 @@ function run({ model, results, trials }: Common, size: number, draw: (x: Float64
     }
     if (sound) kept++;
   }
-  return { values: found.map((all) => all.subarray(0, kept)), impossible: trials - kept };
+  for (const all of found) all.length = kept;
+  return { values: found, impossible: trials - kept };
 }

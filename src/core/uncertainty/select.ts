@@ -10,12 +10,7 @@ const SAMPLED = 600;
  * of theirs, between `low` and `high`.
  * @source none: it picks a value
  */
-export function select(
-  values: Float64Array,
-  place: number,
-  low = 0,
-  high = values.length - 1,
-): number {
+export function select(values: number[], place: number, low = 0, high = values.length - 1): number {
   while (low < high) {
     const size = high - low + 1;
     if (size > SAMPLED) {

@@ -15,7 +15,7 @@ export interface Spread {
  * @throws {DomainError} for fewer than two values ('no-trials')
  * @source jcgm-101 7.6 (mean, standard deviation, divisor M − 1)
  */
-export function spreadOf(values: Float64Array): Spread {
+export function spreadOf(values: readonly number[]): Spread {
   const size = values.length;
   demand('trials', size, 'count', { min: 2 }, 'no-trials');
   // Sums about a value among them keep their digits.
@@ -38,7 +38,7 @@ export function spreadOf(values: Float64Array): Spread {
  * @source jcgm-101 7.7
  */
 export function symmetricInterval(
-  values: Float64Array,
+  values: readonly number[],
   coverage: number,
 ): { readonly low: number; readonly high: number } {
   demand('coverage', coverage, 'ratio', { min: 0, max: 1, aboveMin: true, belowMax: true });
@@ -58,7 +58,7 @@ export function symmetricInterval(
  * @source jcgm-101 7.5 (the discrete representation)
  */
 export function shareWithin(
-  values: Float64Array,
+  values: readonly number[],
   band: { readonly low: number; readonly high: number },
 ): number {
   demand('trials', values.length, 'count', { min: 1 }, 'no-trials');
@@ -83,7 +83,7 @@ export interface Bin {
  * @source none: it counts values
  */
 export function histogram(
-  values: Float64Array,
+  values: readonly number[],
   { low, high, bins }: { readonly low: number; readonly high: number; readonly bins: number },
 ): readonly Bin[] {
   demand('trials', values.length, 'count', { min: 1 }, 'no-trials');
@@ -108,7 +108,7 @@ export function histogram(
 }
 
 /** The value below which a share of the values lies, between neighbours in proportion; parts the values. */
-function quantile(values: Float64Array, share: number): number {
+function quantile(values: number[], share: number): number {
   const place = share * (values.length - 1);
   const below = Math.floor(place);
   const low = select(values, below);

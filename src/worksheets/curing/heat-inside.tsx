@@ -195,7 +195,7 @@ export default worksheet({
     {
       tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \lambda\,\frac{\partial^2 T}{\partial x^2} + H\,C\,\frac{\partial \alpha}{\partial t}`,
       put: (_, r, say) =>
-        `λ = ${say(r.conductivity, 'conductivity')}, ρc = ${(r.heatCapacity / 1000).toFixed(0)}\u00a0kJ/(m³·K), H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density', { units: DENSITY })} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter`,
+        `λ = ${say(r.conductivity, 'conductivity')}, ρc = ${(r.heatCapacity / 1000).toFixed(0)}\u00a0kJ/(m³·K), H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density', { units: DENSITY })} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter, those after two days an hour`,
     },
     {
       tex: String.raw`\alpha = \alpha_u\, e^{-(\tau/t_e)^\beta}`,

@@ -1,5 +1,6 @@
 import type { HeatRun } from '../../core/curing/heat/conduction.ts';
 import { type HeatInside, readerAt } from '../../core/curing/heat/inside.ts';
+import { firstAfter } from '../../core/curing/history.ts';
 import { DAY } from '../../core/curing/units.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -92,8 +93,8 @@ export function HeatPicture({
 
 /** The row of a run by a share of its time: its steps are not all alike. */
 function rowAt({ times }: HeatRun, share: number): number {
-  const time = share * times[times.length - 1]!;
-  return times.findIndex((at) => at >= time * (1 - 1e-9));
+  // A microsecond before, for a time that is the row's own but for its last digit.
+  return firstAfter(times, share * times[times.length - 1]! - 1e-6);
 }
 
 /** The hottest depth, or the middle where that is a face, m. */
@@ -177,10 +178,11 @@ function TimeDepth({
   const duration = times[times.length - 1]!;
   const rows = Array.from({ length: COLUMNS }, (_, c) => rowAt(run, (c + 0.5) / COLUMNS));
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const t of temperatures) {
-    if (t < low) low = t;
-    if (t > high) high = t;
-  }
+  for (const along of temperatures)
+    for (const t of along) {
+      if (t < low) low = t;
+      if (t > high) high = t;
+    }
   const unit = say.system === 'us' ? 'degF' : 'degC';
   const { start, step } = shadesOf(
     toUnit(low, 'temperature', unit),

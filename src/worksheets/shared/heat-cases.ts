@@ -12,7 +12,7 @@ import {
   ORDINARY_CEMENT,
   ultimateDegree,
 } from '../../core/curing/heat/hydration.ts';
-import { type HeatInside, heatInside } from '../../core/curing/heat/inside.ts';
+import { type HeatInside, heatInside, type Part } from '../../core/curing/heat/inside.ts';
 import { dailyHistory } from '../../core/curing/history.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
@@ -34,7 +34,13 @@ const FOLLOWED = 7 * DAY;
  * Coarse enough for each key press to be worked within a frame; the first steps are short, for a thin warm
  * part cools within minutes.
  */
-export const FINE = { cells: 24, step: 1320, firstStep: 80 } as const;
+export const FINE = {
+  cells: 24,
+  step: 1320,
+  firstStep: 80,
+  // By then it warms and cools no faster than the air, whose points lie an hour apart.
+  late: { from: 2 * DAY, step: HOUR },
+} as const;
 export const COARSE = { cells: 12, step: 3000, firstStep: 190 } as const;
 
 /** A plywood form, and a plain insulant. From memory, ISO 10456. */
@@ -48,7 +54,7 @@ const INSULANT_CONDUCTIVITY = 0.035;
 export function heatCase(
   v: HeatValues,
   of: { readonly thickness: number; readonly wet: number; readonly conducts?: 'as-dry' },
-  mesh: { readonly cells: number; readonly step: number; readonly firstStep?: number },
+  mesh: Pick<Part, 'firstStep' | 'late'> & { readonly cells: number; readonly step: number },
 ): HeatInside & { readonly cement: number; readonly hydration: Hydration } {
   const mix = cubicMetre(v, of.wet);
   const hydration = hydrationFrom(v, mix.waterCementTotal);

@@ -71,7 +71,7 @@ test('independent readings add in squares: 3 and 4 make 5', () => {
 });
 
 test('the interval of one value is that value', () => {
-  expect(symmetricInterval(Float64Array.of(4), 0.95)).toEqual({ low: 4, high: 4 });
+  expect(symmetricInterval([4], 0.95)).toEqual({ low: 4, high: 4 });
 });
 
 describe('below a value of Student’s t', () => {

@@ -25,6 +25,8 @@ export interface Slab {
   readonly step: number;
   /** Step right after the start and each change of covering, s, from which it grows again; `step` if absent. */
   readonly firstStep?: number;
+  /** From a time on, s, when little changes fast any more, longer steps, s. */
+  readonly late?: { readonly from: number; readonly step: number };
   readonly cells: number;
   /** The binder's heat, if it hydrates: its curve, and binder in a cubic metre, kg/m³. */
   readonly hydration?: Hydration & { readonly cement: number };
@@ -48,8 +50,8 @@ export interface HeatRun {
   readonly depths: Float64Array;
   /** s */
   readonly times: Float64Array;
-  /** K, row by row: times.length rows of depths.length. */
-  readonly temperatures: Float64Array;
+  /** K: at each of the times a row, at each of the depths. */
+  readonly temperatures: readonly (readonly number[])[];
   /** Degree of hydration in each cell at the end. */
   readonly degrees: Float64Array;
   readonly energy: EnergyLedger;
@@ -98,7 +100,6 @@ export function conduct(slab: Slab): HeatRun {
   });
   const hydration = slab.hydration && new Hydrating(slab.hydration, n, dx, start);
   const before = new Float64Array(n);
-  const temperatures = new Float64Array((steps + 1) * (n + 2));
   const airAt = (face: Face, time: number) => temperatureAt(face.ambient, time) - start;
 
   let transfers = transfersAt(slab, 0);
@@ -106,7 +107,7 @@ export function conduct(slab: Slab): HeatRun {
   let damped = DAMPED_STEPS;
   let nearAir = airAt(near, 0);
   let farAir = airAt(far, 0);
-  record(cells, start, nearAir, farAir, temperatures, 0);
+  const temperatures = [rowOf(cells, start, nearAir, farAir)];
   for (let step = 0; step < steps; step++) {
     const time = times[step]!;
     const now = transfersAt(slab, time);
@@ -129,7 +130,7 @@ export function conduct(slab: Slab): HeatRun {
     nearAir = airAt(near, time + dt);
     farAir = airAt(far, time + dt);
     cells.implicitHalf(nearAir, farAir);
-    record(cells, start, nearAir, farAir, temperatures, step + 1);
+    temperatures.push(rowOf(cells, start, nearAir, farAir));
   }
   return {
     depths: Float64Array.from({ length: n + 2 }, (_, i) =>
@@ -142,11 +143,19 @@ export function conduct(slab: Slab): HeatRun {
   };
 }
 
-/** The moments of a run, s: even steps, or from each change of covering on steps that grow to them. */
-function timesOf({ near, far, duration, step, firstStep }: Slab): Float64Array {
+/**
+ * The moments of a run, s: even steps, longer late in it, or from each change of covering on steps that
+ * grow to them.
+ */
+function timesOf({ near, far, duration, step, firstStep, late }: Slab): Float64Array {
   const changes = firstStep ? [...near.coverings, ...far.coverings].map(({ from }) => from) : [];
   const jumps = [...new Set([0, ...changes])].filter((at) => at < duration).sort((a, b) => a - b);
   const times = [0];
+  const evenly = (to: number, longest: number) => {
+    const from = times[times.length - 1]!;
+    const count = Math.ceil((to - from) / longest - 1e-9);
+    for (let k = 1; k <= count; k++) times.push(from + ((to - from) * k) / count);
+  };
   jumps.forEach((jump, i) => {
     const end = jumps[i + 1] ?? duration;
     let at = jump;
@@ -156,27 +165,24 @@ function timesOf({ near, far, duration, step, firstStep }: Slab): Float64Array {
       times.push(at);
       if (taken % STEPS_ALIKE === 0) short *= 2;
     }
-    const rest = Math.ceil((end - at) / step - 1e-9);
-    for (let k = 1; k <= rest; k++) times.push(at + ((end - at) * k) / rest);
+    if (late && late.from > at && late.from < end) evenly(late.from, step);
+    evenly(end, late && late.from < end ? late.step : step);
   });
   return Float64Array.from(times);
 }
 
-/** Writes the faces and cells of a moment, K, as one row. */
-function record(
-  cells: Cells,
-  start: number,
-  nearAir: number,
-  farAir: number,
-  into: Float64Array,
-  row: number,
-): void {
+/**
+ * The faces and cells of a moment, K. A short plain list: one typed list of all moments takes fresh memory
+ * at each key press, and that costs more than the sum itself.
+ */
+function rowOf(cells: Cells, start: number, nearAir: number, farAir: number): readonly number[] {
   const { rise } = cells;
-  const at = row * (rise.length + 2);
   const [nearFace, farFace] = cells.faces(nearAir, farAir);
-  into[at] = start + nearFace;
-  for (let i = 0; i < rise.length; i++) into[at + 1 + i] = start + rise[i]!;
-  into[at + 1 + rise.length] = start + farFace;
+  const row = Array<number>(rise.length + 2).fill(start);
+  row[0] = start + nearFace;
+  for (let i = 0; i < rise.length; i++) row[i + 1] = start + rise[i]!;
+  row[rise.length + 1] = start + farFace;
+  return row;
 }
 
 /** The balance of a run; `perKelvin` J/(m²·K) of the whole slab. */
@@ -209,6 +215,10 @@ function check(slab: Slab): void {
   demandPositive('step', slab.step, 'time');
   if (slab.firstStep !== undefined)
     demand('firstStep', slab.firstStep, 'time', { min: slab.step / MOST_SHORTER });
+  if (slab.late) {
+    demandNotNegative('late', slab.late.from, 'time');
+    demandPositive('lateStep', slab.late.step, 'time');
+  }
   demand('cells', slab.cells, 'count', { min: 2, max: 1000 });
   demand('steps', slab.duration / slab.step, 'count', { max: MOST_STEPS });
   demandFace(slab.near);

@@ -2,7 +2,7 @@ import { demand } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
 import { outsideAgeRange } from '../age-factor.ts';
 import { BOILS, PEAK_LIMIT } from '../limits.ts';
-import { conduct, type HeatRun } from './conduction.ts';
+import { conduct, type HeatRun, type Slab } from './conduction.ts';
 import type { Face } from './face.ts';
 import type { Hydration } from './hydration.ts';
 import { freshHeatCapacity, mostFreshConductivity } from './thermal-properties.ts';
@@ -31,6 +31,7 @@ export interface Part {
   readonly cells?: number;
   readonly step?: number;
   readonly firstStep?: number;
+  readonly late?: Slab['late'];
 }
 
 export interface HeatInside {
@@ -74,6 +75,7 @@ export function heatInside(part: Part): HeatInside {
     duration: part.duration,
     step,
     ...(part.firstStep && { firstStep: part.firstStep }),
+    ...(part.late && { late: part.late }),
     cells,
     hydration: { ...hydration, cement: mix.cement },
   });
@@ -96,24 +98,21 @@ export function heatInside(part: Part): HeatInside {
 
 /** Hottest place and moment of a run. No range: a search. @source common-practice */
 export function peakOf({ temperatures, times, depths }: HeatRun): HeatInside['peak'] {
-  let at = 0;
-  for (let i = 1; i < temperatures.length; i++) if (temperatures[i]! > temperatures[at]!) at = i;
-  const width = depths.length;
-  return {
-    temperature: temperatures[at]!,
-    time: times[Math.floor(at / width)]!,
-    depth: depths[at % width]!,
-  };
+  let [temperature, row, place] = [-Infinity, 0, 0];
+  temperatures.forEach((along, r) => {
+    for (let i = 0; i < along.length; i++)
+      if (along[i]! > temperature) [temperature, row, place] = [along[i]!, r, i];
+  });
+  return { temperature, time: times[row]!, depth: depths[place]! };
 }
 
 /** The coldest and the hottest any cell gets, K: what lies between the faces, and ages. */
-function extremesOf({ temperatures, depths }: HeatRun): readonly [number, number] {
+function extremesOf({ temperatures }: HeatRun): readonly [number, number] {
   let [coldest, hottest] = [Infinity, -Infinity];
-  const width = depths.length;
-  // Some forty thousand at a key press: compared, not asked for.
-  for (let face = 0; face < temperatures.length; face += width)
-    for (let i = face + 1; i < face + width - 1; i++) {
-      const cell = temperatures[i]!;
+  // Some ten thousand at a key press: compared, not asked for.
+  for (const along of temperatures)
+    for (let i = 1; i < along.length - 1; i++) {
+      const cell = along[i]!;
       if (cell < coldest) coldest = cell;
       if (cell > hottest) hottest = cell;
     }
@@ -121,28 +120,23 @@ function extremesOf({ temperatures, depths }: HeatRun): readonly [number, number
 }
 
 /** Largest lag of the cooler face behind the hottest place inside. No range: a search. @source common-practice */
-export function differenceOf({ temperatures, times, depths }: HeatRun): HeatInside['difference'] {
-  const width = depths.length;
-  let value = 0;
-  let time = times[0]!;
-  for (let row = 0; row < times.length; row++) {
-    const at = row * width;
+export function differenceOf({ temperatures, times }: HeatRun): HeatInside['difference'] {
+  let [value, time] = [0, times[0]!];
+  temperatures.forEach((along, row) => {
     let hottest = -Infinity;
-    for (let i = at + 1; i < at + width - 1; i++) hottest = Math.max(hottest, temperatures[i]!);
-    const lag = hottest - Math.min(temperatures[at]!, temperatures[at + width - 1]!);
+    for (let i = 1; i < along.length - 1; i++) if (along[i]! > hottest) hottest = along[i]!;
+    const lag = hottest - coolerFace(along);
     if (lag > value) [value, time] = [lag, times[row]!];
-  }
+  });
   return { value, time };
 }
 
 /** The coldest either face gets in a run, K. No range: a search. @source common-practice */
-export function coldestFace({ temperatures, depths }: HeatRun): number {
-  const width = depths.length;
-  let coldest = Infinity;
-  for (let at = 0; at < temperatures.length; at += width)
-    coldest = Math.min(coldest, temperatures[at]!, temperatures[at + width - 1]!);
-  return coldest;
+export function coldestFace({ temperatures }: HeatRun): number {
+  return temperatures.reduce((coldest, along) => Math.min(coldest, coolerFace(along)), Infinity);
 }
+
+const coolerFace = (along: readonly number[]) => Math.min(along[0]!, along[along.length - 1]!);
 
 /**
  * Temperature of a run at a depth and a recorded moment, K: a straight line between neighbours.
@@ -170,9 +164,8 @@ export function readerAt(run: HeatRun, depth: number): (row: number) => number {
   );
   const [d0, d1] = [depths[after - 1]!, depths[after]!];
   const share = (depth - d0) / (d1 - d0);
-  const width = depths.length;
   return (row) => {
-    const at = row * width + after;
-    return temperatures[at - 1]! + share * (temperatures[at]! - temperatures[at - 1]!);
+    const along = temperatures[row]!;
+    return along[after - 1]! + share * (along[after]! - along[after - 1]!);
   };
 }

@@ -96,6 +96,43 @@ describe('short first steps', () => {
     expect([...run.times]).toEqual([0, 75, 150, 200, 275, 350, 425, 500]);
   });
 
+  test('are followed by longer ones from a time on, and start anew where a covering changes after it', () => {
+    const late = { from: 20_000, step: 7200 };
+    const run = conduct({
+      ...slab,
+      near: wrapped,
+      duration: DAY,
+      step: 1200,
+      firstStep: 300,
+      late,
+    });
+    const times = [...run.times];
+    expect(times).toContain(20_000);
+    const steps = (from: number, to: number) =>
+      times
+        .slice(times.indexOf(from) + 1, times.indexOf(to) + 1)
+        .map((at, i, all) => at - (all[i - 1] ?? from));
+    // As even as they can be, and no longer than was asked.
+    expect(steps(20_000, 40_000)).toEqual(
+      [20_000 / 3, 20_000 / 3, 20_000 / 3].map((each) => expect.closeTo(each, 6)),
+    );
+    expect(steps(40_000, DAY).slice(0, 9)).toEqual([
+      300,
+      300,
+      300,
+      300,
+      600,
+      600,
+      600,
+      600,
+      expect.closeTo((DAY - 43_600) / 6, 6),
+    ]);
+    expect(Math.max(...steps(0, 20_000))).toBeLessThanOrEqual(1200 + 1e-6);
+    expect(run.energy.imbalance).toBeLessThan(1e-9);
+    expect(() => conduct({ ...slab, late: { from: 0, step: 0 } })).toThrow('lateStep');
+    expect(() => conduct({ ...slab, late: { from: -1, step: 60 } })).toThrow('late');
+  });
+
   test('follow a sudden cooling that long ones miss', () => {
     const { hydration: _, ...cooling } = slab;
     const warm = { ...cooling, initialTemperature: 313.15, duration: 4800, step: 1200, cells: 60 };
