@@ -52,7 +52,7 @@ const HEAVIER = {
   // Four worksheets, two of them with the carbonate balance.
   'water/softening/': 56_800,
   // Two waters into one, and the picture of it.
-  'water/blending/': 49_900,
+  'water/blending/': 49_950,
   // Heat through a block, and its picture.
   'curing/heat-inside/': 59_400,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.

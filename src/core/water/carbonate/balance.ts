@@ -2,7 +2,7 @@ import { demand } from '../../domain-error.ts';
 import { waterActivity } from './activity.ts';
 import { descentOf } from './descend.ts';
 import { lnGammaOf } from './gamma.ts';
-import { dot } from './linear.ts';
+import { dot, room } from './linear.ts';
 import { NotConverged } from './not-converged.ts';
 import { COMPONENTS, SPECIES } from './species.ts';
 import type { System } from './system.ts';
@@ -71,12 +71,51 @@ export function balance(
   inert: Inert,
   near?: Balanced,
 ): Balanced {
-  const { columns, offset, dry } = restriction;
-  const { present, rows, base, perLnWater } = laidOut(system, restriction);
-  const totals = Float64Array.from(restriction.totals);
-  const free = Float64Array.from(near?.free ?? restriction.guess);
-  const constant = new Float64Array(present.length);
-  const work = descentOf({ constant, rows, totals });
+  return balancer(system, restriction, inert)(restriction.offset, near);
+}
+
+/**
+ * `balance` for many offsets of one restriction: what does not hang on them is laid out once. Range and
+ * errors as `balance`.
+ * @source none: bookkeeping
+ */
+export function balancer(
+  system: System,
+  restriction: Restriction,
+  inert: Inert,
+): (offset: readonly number[], near?: Balanced) => Balanced {
+  const { present, rows, perLnWater } = laidOut(restriction);
+  const constant = room(present.length);
+  const descent = descentOf({ constant, rows, totals: restriction.totals });
+  const base = room(present.length);
+  return (offset, near) => {
+    for (let at = 0; at < present.length; at++)
+      base[at] = system.lnK[present[at]!]! + dot(SPECIES[present[at]!]!.of, offset);
+    const work = { present, constant, base, perLnWater, descent };
+    return settle(system, { ...restriction, offset }, inert, work, near);
+  };
+}
+
+interface Work {
+  /** The species that can be there. */
+  readonly present: readonly number[];
+  /** ln mᵢ of each at u = 0, filled anew in every round. */
+  readonly constant: number[];
+  /** That without its activity coefficient, in pure water. */
+  readonly base: readonly number[];
+  readonly perLnWater: readonly number[];
+  readonly descent: ReturnType<typeof descentOf>;
+}
+
+/** Rounds of balances, each with the activity coefficients of the one before, until they stand still. */
+function settle(
+  system: System,
+  { columns, offset, dry, guess }: Restriction,
+  inert: Inert,
+  { present, constant, base, perLnWater, descent }: Work,
+  near: Balanced | undefined,
+): Balanced {
+  const free = [...(near?.free ?? guess)];
   let strength = near?.ionicStrength ?? 0.001;
   let water = near?.waterActivity ?? 1;
   let tooStrong = 0;
@@ -88,7 +127,7 @@ export function balance(
     const lnGamma = lnGammaOf(system, strength);
     for (let i = 0; i < present.length; i++)
       constant[i] = base[i]! + perLnWater[i]! * lnWater - lnGamma[present[i]!]!;
-    const molality = work(free, rough);
+    const molality = descent(free, rough);
     const { next, dissolved, charge } = strengthOf(present, molality, inert);
     const change = Math.abs(next - strength);
     const still = !rough && change <= 1e-13 + 1e-11 * next;
@@ -117,7 +156,7 @@ export function balance(
       ionicStrength: strength,
       waterActivity: water,
       charge,
-      free: [...free],
+      free,
     };
   }
   throw new NotConverged('activity', ACTIVITY_STEPS);
@@ -136,29 +175,27 @@ function ahead(
   return Math.abs(slope) < 0.5 ? next + (slope * (next - tried)) / (1 - slope) : next;
 }
 
-/** The species that can be there, and how ln mᵢ of each hangs on what is fixed, on water and on the vₖ. */
-function laidOut(system: System, { columns, offset, dry, absent }: Restriction) {
+/** The species that can be there, and how ln mᵢ of each hangs on water and on the vₖ. */
+function laidOut({ columns, dry, absent }: Restriction) {
   const present: number[] = [];
   for (let i = 0; i < SPECIES.length; i++)
     if (!SPECIES[i]!.of.some((n, c) => n !== 0 && absent[c])) present.push(i);
   const size = columns.length;
-  const rows = new Float64Array(present.length * size);
-  const base = new Float64Array(present.length);
-  const perLnWater = new Float64Array(present.length);
+  const rows = room(present.length * size);
+  const perLnWater = room(present.length);
   for (let at = 0; at < present.length; at++) {
     const { of, water } = SPECIES[present[at]!]!;
     for (let k = 0; k < size; k++) rows[at * size + k] = dot(of, columns[k]!);
-    base[at] = system.lnK[present[at]!]! + dot(of, offset);
     perLnWater[at] = water + dot(of, dry);
   }
-  return { present, rows, base, perLnWater };
+  return { present, rows, perLnWater };
 }
 
 function demandModel(strength: number): void {
   demand('ionicStrength', strength, 'count', { max: STRONGEST }, 'too-concentrated');
 }
 
-function strengthOf(present: readonly number[], molality: Float64Array, inert: Inert) {
+function strengthOf(present: readonly number[], molality: readonly number[], inert: Inert) {
   let twice = inert.cations + inert.anions;
   let dissolved = twice;
   let charge = inert.cations - inert.anions;

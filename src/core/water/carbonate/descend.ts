@@ -1,4 +1,4 @@
-import { type Room, roomFor, solveSymmetric } from './linear.ts';
+import { type Room, room, roomFor, solveSymmetric } from './linear.ts';
 import { NotConverged } from './not-converged.ts';
 
 /** The longest step, in ln units, and how many are taken before giving up. */
@@ -7,13 +7,13 @@ const NEWTON_STEPS = 200;
 
 /** Species whose ln mᵢ = constantᵢ + Σₖ rowᵢₖ vₖ; rows laid end to end, one value for each vₖ. */
 export interface Rows {
-  readonly constant: Float64Array;
-  readonly rows: Float64Array;
-  readonly totals: Float64Array;
+  readonly constant: readonly number[];
+  readonly rows: readonly number[];
+  readonly totals: readonly number[];
 }
 
 /** Moves `free` to the lowest point and returns the mᵢ there; the array is its own and is written again. */
-type Descent = (free: Float64Array, rough: boolean) => Float64Array;
+type Descent = (free: number[], rough: boolean) => readonly number[];
 
 /**
  * Newton's descent of the convex F(v) = Σ mᵢ − Σ Tₖ vₖ, whose lowest point is where Σᵢ rowᵢₖ mᵢ = Tₖ, with
@@ -25,35 +25,35 @@ type Descent = (free: Float64Array, rough: boolean) => Float64Array;
  */
 export function descentOf(system: Rows): Descent {
   const size = system.totals.length;
-  const room = {
-    gradient: new Float64Array(size),
-    curvature: new Float64Array(size * size),
-    tried: new Float64Array(size),
+  const work = {
+    gradient: room(size),
+    curvature: room(size * size),
+    tried: room(size),
     solve: roomFor(size),
-    m: new Float64Array(system.constant.length),
-    next: new Float64Array(system.constant.length),
+    m: room(system.constant.length),
+    next: room(system.constant.length),
   };
-  return (free, rough) => descend(system, free, rough, room);
+  return (free, rough) => descend(system, free, rough, work);
 }
 
 interface Work {
-  readonly gradient: Float64Array;
-  readonly curvature: Float64Array;
-  readonly tried: Float64Array;
+  readonly gradient: number[];
+  readonly curvature: number[];
+  readonly tried: number[];
   readonly solve: Room;
-  readonly m: Float64Array;
-  readonly next: Float64Array;
+  readonly m: number[];
+  readonly next: number[];
 }
 
-function descend(system: Rows, free: Float64Array, rough: boolean, work: Work): Float64Array {
-  const { rows, totals } = system;
+function descend(system: Rows, free: number[], rough: boolean, work: Work): readonly number[] {
+  const { totals } = system;
   const { gradient, curvature, tried, solve } = work;
   const size = totals.length;
   let { m, next } = work;
   let height = climb(system, free, m);
   for (let step = 1; step <= NEWTON_STEPS; step++) {
     slopes(system, m, gradient, curvature);
-    const met = meets(rows, m, totals, gradient);
+    const met = meets(system, m, gradient);
     const move = solveSymmetric(curvature, gradient, solve);
     let [longest, downhill] = [0, 0];
     for (let k = 0; k < size; k++) {
@@ -68,7 +68,7 @@ function descend(system: Rows, free: Float64Array, rough: boolean, work: Work): 
       const lower = climb(system, tried, next);
       const rounding = 1e-13 * (Math.abs(height) + total(next));
       if (!(lower <= height - 1e-4 * share * downhill + rounding) && halving < 40) continue;
-      free.set(tried);
+      for (let k = 0; k < size; k++) free[k] = tried[k]!;
       [m, next] = [next, m];
       height = lower;
       break;
@@ -79,7 +79,7 @@ function descend(system: Rows, free: Float64Array, rough: boolean, work: Work): 
 }
 
 /** Fills in the mᵢ at v and returns F there. */
-function climb({ constant, rows, totals }: Rows, v: Float64Array, m: Float64Array): number {
+function climb({ constant, rows, totals }: Rows, v: readonly number[], m: number[]): number {
   const size = totals.length;
   let f = 0;
   for (let i = 0, r = 0; i < constant.length; i++) {
@@ -92,7 +92,7 @@ function climb({ constant, rows, totals }: Rows, v: Float64Array, m: Float64Arra
   return f;
 }
 
-function slopes({ rows, totals }: Rows, m: Float64Array, g: Float64Array, h: Float64Array): void {
+function slopes({ rows, totals }: Rows, m: readonly number[], g: number[], h: number[]): void {
   const size = totals.length;
   for (let k = 0; k < size; k++) g[k] = -totals[k]!;
   h.fill(0);
@@ -105,7 +105,7 @@ function slopes({ rows, totals }: Rows, m: Float64Array, g: Float64Array, h: Flo
     }
 }
 
-function meets(rows: Float64Array, m: Float64Array, totals: Float64Array, gap: Float64Array) {
+function meets({ rows, totals }: Rows, m: readonly number[], gap: readonly number[]) {
   const size = totals.length;
   for (let k = 0; k < size; k++) {
     let scale = Math.abs(totals[k]!);
@@ -115,7 +115,7 @@ function meets(rows: Float64Array, m: Float64Array, totals: Float64Array, gap: F
   return true;
 }
 
-function total(m: Float64Array): number {
+function total(m: readonly number[]): number {
   let sum = 0;
   for (let i = 0; i < m.length; i++) sum += m[i]!;
   return sum;

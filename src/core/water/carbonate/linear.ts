@@ -7,16 +7,25 @@ export function dot(a: readonly number[], b: readonly number[]): number {
 
 /** Room for `solveSymmetric` to work in, made once for many solves of the same size. */
 export interface Room {
-  readonly scale: Float64Array;
-  readonly factor: Float64Array;
-  readonly x: Float64Array;
+  readonly scale: number[];
+  readonly factor: number[];
+  readonly x: number[];
 }
+
+/**
+ * Room for n numbers, none of them known yet. Plain lists: a water is worked a hundred times at a key press,
+ * and typed lists take longer to make than to fill. No numbers at first, so that the browser keeps them as
+ * fractions.
+ *
+ * @source none: bookkeeping
+ */
+export const room = (n: number): number[] => Array<number>(n).fill(Number.NaN);
 
 /** Makes that room for n unknowns. @source none: bookkeeping */
 export const roomFor = (n: number): Room => ({
-  scale: new Float64Array(n),
-  factor: new Float64Array(n * n),
-  x: new Float64Array(n),
+  scale: room(n),
+  factor: room(n * n),
+  x: room(n),
 });
 
 /**
@@ -25,9 +34,12 @@ export const roomFor = (n: number): Room => ({
  *
  * @source none: linear algebra
  */
-export function solveSymmetric(h: Float64Array, g: Float64Array, room: Room): Float64Array {
+export function solveSymmetric(
+  h: readonly number[],
+  g: readonly number[],
+  { scale, factor: l, x }: Room,
+): readonly number[] {
   const n = g.length;
-  const { scale, factor: l, x } = room;
   for (let i = 0; i < n; i++) {
     scale[i] = 1 / Math.sqrt(h[i * n + i]!);
     x[i] = g[i]! * scale[i]!;

@@ -1,5 +1,5 @@
 import { DomainError } from '../../domain-error.ts';
-import { type Balanced, balance } from './balance.ts';
+import { type Balanced, balance, balancer } from './balance.ts';
 import { inertOf, restrict } from './restrict.ts';
 import { root } from './root.ts';
 import { type Speciation, speciation } from './speciation.ts';
@@ -9,6 +9,9 @@ import type { Solutes } from './water.ts';
 
 // The two pairs that fix one thing and count another have no convex form of their own; each is a
 // search over a neighbour that has.
+
+/** Its place among the components. */
+const CARBONATE = 1;
 
 /** Alkalinity too small to argue about, eq/kg: pure water called pH 7.00 is this far from neutral. */
 const NEGLIGIBLE = 1e-9;
@@ -27,12 +30,11 @@ export function fromAlkalinityAndPH(
   pH: number,
 ): Speciation {
   const lnHydrogen = -pH * Math.LN10;
-  const inert = inertOf(solutes);
+  const problem = restrict(system, solutes, { lnHydrogen, lnCarbonate: 0 });
+  const balanced = balancer(system, problem, inertOf(solutes));
   let near: Balanced | undefined;
   const at = (carbonate: number) => {
-    const lnCarbonate = Math.log(Math.max(carbonate, 1e-300));
-    const problem = restrict(system, solutes, { lnHydrogen, lnCarbonate });
-    near = balance(system, problem, inert, near);
+    near = balanced(problem.offset.with(CARBONATE, Math.log(Math.max(carbonate, 1e-300))), near);
     return near;
   };
   const missing = (carbonate: number) =>
