@@ -28,6 +28,8 @@ beforeEach(async () => {
 afterEach(() => {
   vi.unstubAllGlobals();
   setPersistentEngine({}, deaf);
+  // Files share a worker: the next one is not to enter anything on a bench that is followed.
+  vi.resetModules();
 });
 
 const kept = (key: string) => {
