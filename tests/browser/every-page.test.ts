@@ -200,7 +200,7 @@ describe('every page', () => {
   test('read complete with scripts off', async () => {
     const plain = await openPage('', { javaScript: false, width: 360 });
     let found = 0;
-    for (const path of site.pages) {
+    for (const path of site.pages.filter(triedWhole)) {
       await plain.go(path);
       const main = await plain.page.locator('main').textContent();
       expect(main?.trim().length, path).toBeGreaterThan(80);

@@ -2,21 +2,19 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type Served, serve } from '../../scripts/serve.mjs';
 import { keepOffline } from '../../scripts/site/offline.mjs';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
 
 let served: Served | undefined;
 let opened: Opened | undefined;
-let copy: string | undefined;
 
-afterEach(async () => {
+async function leave(): Promise<void> {
   await opened?.close();
   await served?.close();
-  if (copy) rmSync(copy, { recursive: true, force: true });
-  opened = served = copy = undefined;
-});
+  opened = served = undefined;
+}
 
 /** What a machine with other work may take to put by four hundred files, and then to open each page, ms. */
 const PUT_BY = 80_000;
@@ -53,10 +51,17 @@ function written(path: string): string {
 }
 
 describe('without a network', { timeout: ALL_PAGES }, () => {
-  test('every page opens after one visit to the first', async () => {
-    const page = await visit(site.folder);
-    const { font } = await look(page);
+  let page: Page;
+
+  // One visit to the first page, and the network is gone for all that follows.
+  beforeAll(async () => {
+    page = await visit(site.folder);
     await served?.close();
+  }, ALL_PAGES);
+  afterAll(leave);
+
+  test('every page opens after one visit to the first', async () => {
+    const { font } = await look(page);
     for (const path of site.pages) {
       await opened?.go(path);
       const shown = await look(page);
@@ -71,8 +76,6 @@ describe('without a network', { timeout: ALL_PAGES }, () => {
   });
 
   test('search answers', async () => {
-    const page = await visit(site.folder);
-    await served?.close();
     await opened?.go('');
     await page.keyboard.press('/');
     // The dialog's script is fetched at the first opening; what is typed before goes nowhere.
@@ -87,8 +90,6 @@ describe('without a network', { timeout: ALL_PAGES }, () => {
   });
 
   test('a batch is begun, followed and finished, and its record kept', async () => {
-    const page = await visit(site.folder);
-    await served?.close();
     await opened?.go('bench/run/');
     await page.getByRole('button', { name: 'Begin a batch' }).click();
     await page.getByRole('button', { name: 'Exactly that' }).first().click();
@@ -103,13 +104,19 @@ describe('without a network', { timeout: ALL_PAGES }, () => {
   });
 
   test('a page nobody knows gets the page that helps', async () => {
-    const page = await visit(site.folder);
     await opened?.go('404.html');
     const helps = await heading(page);
-    await served?.close();
+    expect(helps).toBeTruthy();
     await opened?.go('no-such-page/');
     expect(await heading(page)).toBe(helps);
   });
+});
+
+let copy = '';
+afterEach(async () => {
+  if (!copy) return;
+  await leave();
+  rmSync(copy, { recursive: true, force: true });
 });
 
 test('a newer build is offered, and nothing of it is seen before it is accepted', {
