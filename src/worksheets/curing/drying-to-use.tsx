@@ -8,12 +8,13 @@ import { demand } from '../../core/domain-error.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { DAYS } from '../shared/curing-fields.ts';
 import { DryingChart } from '../shared/DryingChart.tsx';
 import { foamShare } from '../shared/foam-share.ts';
 import { partThickness } from '../shared/part-fields.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
 /** Water that cement binds for good, kg/kg: the fifth that stays in the oven. */
 const BOUND = 0.2;
@@ -50,32 +51,9 @@ export default worksheet({
       takes: 'mix.planned',
       bench: 'part.wetDensity',
     }),
-    waterCement: number('ratio', {
-      label: 'Water/cement ratio',
-      example: '0.4',
-      min: '0.1',
-      max: '3',
-      units: { metric: '1', us: '1' },
-      bench: 'mix.waterCement',
-    }),
-    foamDensity: number('density', {
-      label: 'Foam density',
-      example: '80 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-    }),
-    sandCement: number('ratio', {
-      label: 'Sand to cement',
-      example: '0',
-      min: '0',
-      max: '10',
-      units: { metric: '1', us: '1' },
-      bench: 'mix.sandCement',
-      folded: true,
-    }),
+    waterCement,
+    foamDensity: foamDensityField,
+    sandCement: { ...sandCement, folded: true },
     counts,
     cementDensity,
     foamLives: foamShare,

@@ -1,8 +1,9 @@
 import { choice, number } from '../../islands/fields.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { castAt, DAYS, temperature, temperatureFields } from '../shared/curing-fields.ts';
 import { foamShare } from '../shared/foam-share.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
 const MM = { metric: 'mm', us: 'in' } as const;
 const oxide = (label: string, example: string) =>
@@ -117,36 +118,11 @@ export const heatFields = {
     folded: true,
     when: { heat: ['oxides'] },
   }),
-  waterCement: number('ratio', {
-    label: 'Water/cement ratio',
-    example: '0.4',
-    min: '0.1',
-    max: '3',
-    units: { metric: '1', us: '1' },
-    bench: 'mix.waterCement',
-    folded: true,
-  }),
+  waterCement: { ...waterCement, folded: true },
   counts,
-  sandCement: number('ratio', {
-    label: 'Sand to cement',
-    example: '0',
-    min: '0',
-    max: '10',
-    units: { metric: '1', us: '1' },
-    bench: 'mix.sandCement',
-    folded: true,
-  }),
+  sandCement: { ...sandCement, folded: true },
   cementDensity,
-  foamDensity: number('density', {
-    label: 'Foam density',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-    folded: true,
-  }),
+  foamDensity: { ...foamDensityField, folded: true },
   foamLives: foamShare,
   insulation: number('length', {
     label: 'Insulation, thickness',

@@ -3,6 +3,7 @@ import { PERCENT } from '../shared/amounts.ts';
 import { HOURS, temperature } from '../shared/curing-fields.ts';
 import { LAWS } from '../shared/curing-history.ts';
 import { partThickness } from '../shared/part-fields.ts';
+import { waterCement } from '../shared/recipe.ts';
 
 const MM = { metric: 'mm', us: 'in' } as const;
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -25,15 +26,7 @@ export const setFields = {
     max: '60 °C',
     takes: 'curing.mixTemperature',
   }),
-  waterCement: number('ratio', {
-    label: 'Water/cement ratio',
-    example: '0.4',
-    min: '0.1',
-    max: '3',
-    units: { metric: '1', us: '1' },
-    bench: 'mix.waterCement',
-    folded: true,
-  }),
+  waterCement: { ...waterCement, folded: true },
   foamTime: number('time', {
     label: 'The foam’s time: half of it has drained after',
     help: 'Or how long the mix was seen to hold its height.',

@@ -3,17 +3,12 @@ import { greatestDegree, greatestHydration, powersVolumes } from '../../core/fin
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import {
-  cementDensity,
-  counts,
-  sandCement,
-  sandTakenAsDry,
-  waterCement,
-} from '../mix/recipe-fields.ts';
-import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { cementDensity, counts, sandTakenAsDry } from '../mix/recipe-fields.ts';
+import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { wetDensity } from '../shared/part-fields.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { PARTS, SETS, VolumesPlot } from '../shared/VolumesPlot.tsx';
 
 const whole = (share: number) => `${(share * 100).toFixed(0)}\u00a0%`;
@@ -28,15 +23,7 @@ export default worksheet({
     sandCement: { ...sandCement, folded: true },
     cementDensity,
     foamLives: foamShare,
-    foam: number('density', {
-      label: 'Foam density',
-      example: '80 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-    }),
+    foam: foamDensityField,
     degree: number('ratio', {
       label: 'Share of the cement that has reacted',
       usual: true,

@@ -4,7 +4,8 @@ import { compressorBalance, receiverContents } from '../../core/air/receiver.ts'
 import { foamDensity } from '../../core/foam/density.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { LITRES, PERCENT } from '../shared/amounts.ts';
+import { foamDensityField } from '../shared/recipe.ts';
 import {
   mindStored,
   STORED_SOURCES,
@@ -28,15 +29,7 @@ export default worksheet({
       units: LITRES,
       takes: 'mix.foamVolume',
     }),
-    foamDensity: number('density', {
-      label: 'Foam density',
-      example: '80 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-    }),
+    foamDensity: foamDensityField,
     airFlow: number('flow', {
       label: 'Free air through the lance',
       example: '33 L/min',

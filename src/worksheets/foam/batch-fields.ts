@@ -1,19 +1,11 @@
 import { number } from '../../islands/fields.ts';
-import { DENSITY, FOAM } from '../shared/amounts.ts';
+import { DENSITY } from '../shared/amounts.ts';
 import { foamShare } from '../shared/foam-share.ts';
+import { foamDensityField } from '../shared/recipe.ts';
 
 /** The batch a foam is for, as other worksheets have planned it; seldom typed here. */
 export const batchFields = {
-  foamDensity: number('density', {
-    label: 'Foam density when made',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-    folded: true,
-  }),
+  foamDensity: { ...foamDensityField, label: 'Foam density when made', folded: true },
   foamLives: foamShare,
   target: number('density', {
     label: 'Planned wet density',

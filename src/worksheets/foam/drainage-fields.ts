@@ -1,6 +1,7 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
-import { FOAM, LITRES, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+import { LITRES, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+import { foamDensityField } from '../shared/recipe.ts';
 import { demoDrainage, typedReadings } from './demo-drainage.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -43,16 +44,7 @@ export const drainageFields = {
     units: HEIGHT,
     when: { measure: ['height'] },
   }),
-  foamDensity: number('density', {
-    label: 'Foam density',
-    help: 'It says how much liquid the foam held.',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-  }),
+  foamDensity: { ...foamDensityField, help: 'It says how much liquid the foam held.' },
   byMass: lines({
     label: 'Readings',
     help: HELP,

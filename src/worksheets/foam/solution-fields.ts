@@ -1,6 +1,7 @@
 import { number } from '../../islands/fields.ts';
-import { FOAM, LITRES } from '../shared/amounts.ts';
+import { LITRES } from '../shared/amounts.ts';
 import { concentrate, glycerol, lanceLoss, priming, stated } from '../shared/dose-fields.ts';
+import { foamDensityField } from '../shared/recipe.ts';
 
 /** What a foaming solution is asked for. */
 export const solutionFields = {
@@ -12,15 +13,7 @@ export const solutionFields = {
     units: LITRES,
     takes: 'mix.foamVolume',
   }),
-  foamDensity: number('density', {
-    label: 'Foam density',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-  }),
+  foamDensity: foamDensityField,
   dose: stated.dose,
   partsWater: number('ratio', {
     label: 'N, parts of water to 1 of concentrate',

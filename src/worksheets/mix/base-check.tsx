@@ -8,14 +8,8 @@ import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import {
-  baseWaterCement,
-  cementDensity,
-  counts,
-  sandCement,
-  solutionCement,
-  waterCement,
-} from './recipe-fields.ts';
+import { sandCement, waterCement } from '../shared/recipe.ts';
+import { baseWaterCement, cementDensity, counts, solutionCement } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending. Common practice, no source. */
 const NEAR = 0.02;

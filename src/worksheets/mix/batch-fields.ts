@@ -1,15 +1,8 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
-import {
-  cementDensity,
-  convention,
-  counts,
-  foamDensity,
-  leastLoads,
-  sandCement,
-  waterCement,
-} from './recipe-fields.ts';
+import { cementDensity, convention, counts, leastLoads } from './recipe-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const share = (label: string, example: string, max: string, more: object = {}) =>
@@ -92,7 +85,7 @@ export const batchFields = {
   }),
   waterCement,
   sandCement,
-  foamDensity,
+  foamDensity: foamDensityField,
   parts: number('count', {
     label: 'Parts it fills',
     example: '12',

@@ -1,6 +1,7 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { foamDensityField } from '../shared/recipe.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
 
@@ -89,16 +90,7 @@ export const correctFields = {
     units: PERCENT,
     folded: true,
   }),
-  foamDensity: number('density', {
-    label: 'Foam density when it was made',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-    folded: true,
-  }),
+  foamDensity: { ...foamDensityField, label: 'Foam density when it was made', folded: true },
   drains: choice({
     label: 'How does it drain?',
     options: { curve: 'Along a fitted curve', line: 'So much a minute', not: 'Leave that out' },

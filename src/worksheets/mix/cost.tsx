@@ -6,11 +6,12 @@ import { YARD } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
-import { DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
-import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
+import { cementDensity, counts } from './recipe-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const price = (label: string, example: string, help?: string) =>
@@ -100,16 +101,7 @@ export default worksheet({
     counts,
     sandCement: { ...sandCement, folded: true },
     cementDensity,
-    foamDensity: number('density', {
-      label: 'Foam density',
-      example: '80 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-      folded: true,
-    }),
+    foamDensity: { ...foamDensityField, folded: true },
     foamLives,
     dose: otherDose.dose,
     oneIn: { ...otherDose.oneIn, folded: true },

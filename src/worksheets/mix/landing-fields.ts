@@ -1,9 +1,10 @@
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
-import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { foamShare } from '../shared/foam-share.ts';
-import { cementDensity, counts, sandCement, waterCement } from './recipe-fields.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { cementDensity, counts } from './recipe-fields.ts';
 
 export const landingFields = {
   target: number('density', {
@@ -15,15 +16,7 @@ export const landingFields = {
     units: DENSITY,
     takes: 'mix.planned',
   }),
-  foamDensity: number('density', {
-    label: 'Foam density',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-  }),
+  foamDensity: foamDensityField,
   foamScale: number('mass', {
     label: 'The foam is weighed to ±',
     help: 'What if you weighed it on a 1\u00a0g scale? Move the slider.',

@@ -1,16 +1,9 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
-import {
-  cementDensity,
-  convention,
-  counts,
-  foamDensity,
-  leastLoads,
-  sandCement,
-  waterCement,
-} from './recipe-fields.ts';
+import { cementDensity, convention, counts, leastLoads } from './recipe-fields.ts';
 
 export const proportionFields = {
   volume: number('volume', {
@@ -47,7 +40,7 @@ export const proportionFields = {
   counts,
   sandCement,
   cementDensity,
-  foamDensity,
+  foamDensity: foamDensityField,
   ...otherDose,
   partsWater: number('ratio', {
     label: 'Concentrate, 1 part to … parts of water',

@@ -1,29 +1,7 @@
 import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, LITRES } from '../shared/amounts.ts';
-
-/** The recipe's two ratios, shared by every worksheet that needs them. */
-export const waterCement = number('ratio', {
-  label: 'Water/cement ratio',
-  usual: true,
-  help: 'By mass, of the base mix. Often near 0.37 (common practice, no source); below 0.35 the paste begins to take water from the foam.',
-  example: '0.4',
-  min: '0.1',
-  max: '3',
-  units: { metric: '1', us: '1' },
-  bench: 'mix.waterCement',
-});
-
-export const sandCement = number('ratio', {
-  label: 'Sand to cement',
-  usual: true,
-  help: 'By mass, sand surface-dry. 0 for none.',
-  example: '0',
-  min: '0',
-  max: '10',
-  units: { metric: '1', us: '1' },
-  bench: 'mix.sandCement',
-});
+import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { waterCement } from '../shared/recipe.ts';
 
 /** Of the grains, not of the bagful: blended cements are lighter than Portland cement. */
 export const cementDensity = number('density', {
@@ -96,17 +74,6 @@ export const sandTakenAsDry = ({ sandCement: sand }: { readonly sandCement: numb
         'The sand is counted as dry. Surface-dry grains still hold water, often about 1\u00a0% of the sand (common practice, no source): the oven-dry density comes out lower by that much of the sand in it.',
       ]
     : [];
-
-/** The foam, as it was weighed or is assumed. */
-export const foamDensity = number('density', {
-  label: 'Foam density',
-  example: '80 g/L',
-  min: '5 g/L',
-  max: '500 g/L',
-  units: FOAM,
-  takes: 'foam.density',
-  bench: 'mix.foamDensity',
-});
 
 /** More loads than the mixer asks for, so that each fills whole pieces. */
 export const leastLoads = number('count', {

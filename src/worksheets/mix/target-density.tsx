@@ -7,10 +7,11 @@ import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, FOAM } from '../shared/amounts.ts';
+import { DENSITY } from '../shared/amounts.ts';
 import { isFoam } from '../shared/is-foam.ts';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
-import { countsElsewhere, sandCement, sandTakenAsDry, waterCement } from './recipe-fields.ts';
+import { countsElsewhere, sandTakenAsDry } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 
 /** What the published relations are called. */
@@ -61,15 +62,7 @@ export default worksheet({
     waterCement,
     counts: countsElsewhere,
     sandCement,
-    foam: number('density', {
-      label: 'Foam density',
-      example: '80 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-    }),
+    foam: foamDensityField,
   },
   work: ({ by, use, density, waterCement, counts, sandCement, foam }) => {
     const wet = by === 'use' ? USES[use].density : density;

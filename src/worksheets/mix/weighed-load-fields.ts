@@ -1,6 +1,7 @@
 import { number } from '../../islands/fields.ts';
-import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
-import { baseRatioFields, sandCement, weighingBucket } from './recipe-fields.ts';
+import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { foamDensityField, sandCement } from '../shared/recipe.ts';
+import { baseRatioFields, weighingBucket } from './recipe-fields.ts';
 
 export const weighedLoadFields = {
   full: number('mass', {
@@ -28,16 +29,7 @@ export const weighedLoadFields = {
     takes: 'mix.planned',
     folded: true,
   }),
-  foamDensity: number('density', {
-    label: 'Foam density now',
-    example: '80 g/L',
-    min: '5 g/L',
-    max: '500 g/L',
-    units: FOAM,
-    takes: 'foam.density',
-    bench: 'mix.foamDensity',
-    folded: true,
-  }),
+  foamDensity: { ...foamDensityField, label: 'Foam density now', folded: true },
   baseDensity: number('density', {
     label: 'Base mix density',
     example: '1951 kg/m3',

@@ -2,11 +2,12 @@ import { deepestLift, LIGHT_LIFT, liftProfile, PRACTICE_LIFT } from '../../core/
 import { headPressure } from '../../core/placing/pressure.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { cementDensity, counts, sandCement, waterCement } from '../mix/recipe-fields.ts';
-import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { cementDensity, counts } from '../mix/recipe-fields.ts';
+import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { LiftColumn } from '../shared/LiftColumn.tsx';
+import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { METRES, practiceLift } from './practice-lift.ts';
 
 const KPA = { metric: 'kPa', us: 'psi' } as const;
@@ -46,16 +47,7 @@ export default worksheet({
       max: '100 %',
       units: PERCENT,
     }),
-    foamDensity: number('density', {
-      label: 'Foam density',
-      example: '80 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-      folded: true,
-    }),
+    foamDensity: { ...foamDensityField, folded: true },
     foamLives: foamShare,
     waterCement: { ...waterCement, folded: true },
     counts,

@@ -3,8 +3,9 @@ import { judgeBatch } from '../../core/records/verdict.ts';
 import { number, type Units } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, weighingBucket } from '../mix/recipe-fields.ts';
-import { ADDED_FOAM, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { ADDED_FOAM, DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { ReconcileBars } from '../shared/ReconcileBars.tsx';
+import { foamDensityField } from '../shared/recipe.ts';
 import { reconcileJudgement } from '../shared/reconcile-words.ts';
 
 const weighed = (
@@ -29,16 +30,7 @@ export default worksheet({
     sand: weighed('Sand', '0 kg', { folded: true, nothingIsSure: true }),
     cementDensity,
     foamVolume: measured('Foam put in', '25.3 L', '0.5 L'),
-    foamDensity: number('density', {
-      label: 'Foam density',
-      example: '80 g/L',
-      plusMinus: '1 g/L',
-      min: '5 g/L',
-      max: '500 g/L',
-      units: FOAM,
-      takes: 'foam.density',
-      bench: 'mix.foamDensity',
-    }),
+    foamDensity: { ...foamDensityField, plusMinus: '1 g/L' },
     full: weighed('Bucket, full of blended mix', '13.44 kg'),
     ...weighingBucket,
     placed: number('volume', {

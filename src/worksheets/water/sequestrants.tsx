@@ -6,8 +6,9 @@ import {
 } from '../../core/water/soften/sequester.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { baseWaterCement, countsElsewhere, waterCement } from '../mix/recipe-fields.ts';
+import { baseWaterCement, countsElsewhere } from '../mix/recipe-fields.ts';
 import { LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { waterCement } from '../shared/recipe.ts';
 import { softWater } from '../shared/soft-water.ts';
 import { hardness, IN_SOLUTION } from '../shared/water-fields.ts';
 

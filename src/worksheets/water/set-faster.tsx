@@ -5,8 +5,8 @@ import { besideCementWater, calciumChlorideEquivalent } from '../../core/water/s
 import { LIME_SODA_DEMAND } from '../../core/water/soften/lime-soda.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { waterCement } from '../mix/recipe-fields.ts';
 import { HARDNESS, PERCENT } from '../shared/amounts.ts';
+import { waterCement } from '../shared/recipe.ts';
 import { alkalinity, hardness } from '../shared/water-fields.ts';
 
 /** kg/m³ of calcium or magnesium bicarbonate said to be tolerable. @source pca-tolerable-salts */

@@ -75,8 +75,9 @@ export function balance(
 }
 
 /**
- * `balance` for many offsets of one restriction: what does not hang on them is laid out once. Range and
- * errors as `balance`.
+ * `balance` for many offsets of one restriction: what does not hang on them is laid out once. Range as
+ * `balance`.
+ * @throws {DomainError} and {NotConverged} as `balance`.
  * @source none: bookkeeping
  */
 export function balancer(
