@@ -2,6 +2,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../engine/say.ts';
 import type { Units } from '../fields.ts';
+import { Axis } from '../plots/Axis.tsx';
 import { scaleLinear } from '../plots/scale.ts';
 import { inRows, LETTER, leaderOf, ROW, WIDTH } from './in-rows.ts';
 
@@ -98,17 +99,7 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
             </text>
           </g>
         ))}
-        <g transform={`translate(0 ${bar + 24 + rows * ROW})`}>
-          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
-          {inUnit.ticks(5).map((tick) => (
-            <g transform={`translate(${inUnit(tick)} 0)`}>
-              <path class="tick" d="M0 0V6" />
-              <text class="soft" y="21" text-anchor="middle">
-                {tick}
-              </text>
-            </g>
-          ))}
-        </g>
+        <Axis x={inUnit} y={bar + 24 + rows * ROW} />
       </svg>
       <figcaption>
         {title}, in {unitOf('density', unit).symbol}.

@@ -1,6 +1,7 @@
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 import { KPA, MM } from './part-fields.ts';
 
@@ -86,15 +87,7 @@ export function BarTest({ loading, span, strengths, mean, low, guessed, plusMinu
         {strengths.map((strength) => (
           <circle class="marker" cx={of(strength)} cy={AXIS - 13} r="5" />
         ))}
-        <path class="axis" d={`M20 ${AXIS}H400`} />
-        {x.ticks(5).map((tick) => (
-          <g transform={`translate(${x(tick)} ${AXIS})`}>
-            <path class="tick" d="M0 0V5" />
-            <text class="soft" y="20" text-anchor="middle">
-              {String(tick)}
-            </text>
-          </g>
-        ))}
+        <Axis x={x} y={AXIS} />
       </svg>
       <figcaption>
         The test, and the strength of each bar in {unitOf('stress', unit).symbol}.{' '}

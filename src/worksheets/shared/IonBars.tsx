@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
@@ -78,17 +79,7 @@ export function IonBars({ title, caption, rows, atLeast, classes = [] }: Props) 
             ))}
           </g>
         ))}
-        <g transform={`translate(0 ${foot + 2})`}>
-          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
-          {x.ticks(5).map((tick) => (
-            <g transform={`translate(${x(tick)} 0)`}>
-              <path class="tick" d="M0 0V6" />
-              <text class="soft" y="21" text-anchor="middle">
-                {tick}
-              </text>
-            </g>
-          ))}
-        </g>
+        <Axis x={x} y={foot + 2} />
       </svg>
       <figcaption>{caption}</figcaption>
     </figure>

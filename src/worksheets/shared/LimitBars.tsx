@@ -1,4 +1,5 @@
 import type { Judged } from '../../core/water/fitness.ts';
+import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
@@ -71,17 +72,7 @@ export function LimitBars({
             })}
           </g>
         ))}
-        <g transform={`translate(0 ${foot + 2})`}>
-          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
-          {x.ticks(4).map((tick) => (
-            <g transform={`translate(${x(tick)} 0)`}>
-              <path class="tick" d="M0 0V6" />
-              <text class="soft" y="21" text-anchor="middle">
-                {tick}
-              </text>
-            </g>
-          ))}
-        </g>
+        <Axis x={x} y={foot + 2} count={4} />
       </svg>
       <figcaption>
         Per cent of each limit. ASTM’s are optional: they bind when the buyer asks for them.

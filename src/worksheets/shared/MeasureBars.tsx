@@ -2,6 +2,7 @@ import { ACTION_RATE, CAUTION_RATE, EVAPORATION_ACCURACY } from '../../core/curi
 import type { MeasureResult } from '../../core/curing/evaporation-measures.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 import { LOSS } from './curing-fields.ts';
 
@@ -71,20 +72,10 @@ export function MeasureBars({
             </g>
           );
         })}
-        <g transform={`translate(0 ${bottom + 2})`}>
-          <path class="axis" d={`M${LEFT} 0H${WIDTH - 16}`} />
-          {x.ticks(5).map((tick) => (
-            <g transform={`translate(${x(tick)} 0)`}>
-              <path class="tick" d="M0 0V5" />
-              <text class="soft" y="20" text-anchor="middle">
-                {x.tickFormat(5)(tick)}
-              </text>
-            </g>
-          ))}
-          <text x={WIDTH - 16} y="40" text-anchor="end">
-            {say.system === 'us' ? 'lb/(ft²·h)' : 'kg/(m²·h)'}
-          </text>
-        </g>
+        <Axis x={x} y={bottom + 2} />
+        <text x={WIDTH - 16} y={bottom + 42} text-anchor="end">
+          {say.system === 'us' ? 'lb/(ft²·h)' : 'kg/(m²·h)'}
+        </text>
       </svg>
       <figcaption>
         Water lost now, and with each measure by itself. The line across each bar’s end is

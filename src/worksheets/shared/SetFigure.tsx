@@ -1,4 +1,5 @@
 import { COMPARISON, type Readings } from '../../core/water/comparison-test.ts';
+import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
@@ -67,17 +68,7 @@ export function SetFigure({
         {test.initialSet !== undefined && (
           <path class="level" d={`M${x(test.initialSet)} 54V128`} />
         )}
-        <g transform="translate(0 130)">
-          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
-          {minutes.ticks(5).map((tick) => (
-            <g transform={`translate(${minutes(tick)} 0)`}>
-              <path class="tick" d="M0 0V6" />
-              <text class="soft" y="21" text-anchor="middle">
-                {tick}
-              </text>
-            </g>
-          ))}
-        </g>
+        <Axis x={minutes} y={130} />
       </svg>
       <figcaption>
         Minutes from mixing: each bar from initial to final set. Below, where each standard lets the

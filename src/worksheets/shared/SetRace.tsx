@@ -1,6 +1,7 @@
 import type { SetTimes } from '../../core/curing/set.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 import { HOURS } from './curing-fields.ts';
 
@@ -65,20 +66,10 @@ export function SetRace({
           class="level"
           d={rows.map((_, i) => `M${at(foamTime)} ${(i + 1) * ROW + 20}v24`).join('')}
         />
-        <g transform={`translate(0 ${bottom})`}>
-          <path class="axis" d={`M${LEFT} 0H${WIDTH - RIGHT}`} />
-          {x.ticks(6).map((tick) => (
-            <g transform={`translate(${x(tick)} 0)`}>
-              <path class="tick" d="M0 0V5" />
-              <text class="soft" y="20" text-anchor="middle">
-                {x.tickFormat(6)(tick)}
-              </text>
-            </g>
-          ))}
-          <text x={(LEFT + WIDTH - RIGHT) / 2} y="38" text-anchor="middle">
-            hours from first water
-          </text>
-        </g>
+        <Axis x={x} y={bottom} count={6} />
+        <text x={(LEFT + WIDTH - RIGHT) / 2} y={bottom + 38} text-anchor="middle">
+          hours from first water
+        </text>
       </svg>
       <figcaption>
         Blue: still soft. Grey: from initial to final set. The dashed line is where half of the bare

@@ -1,6 +1,7 @@
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 
 const WIDTH = 420;
@@ -70,17 +71,11 @@ export function WarmthScale({
             </g>
           );
         })}
-        <g transform={`translate(0 ${bottom})`}>
-          <path class="axis" d={`M${LEFT} 0H${WIDTH - 16}`} />
-          {x.ticks(5).map((tick) => (
-            <g transform={`translate(${x(tick)} 0)`}>
-              <path class="tick" d="M0 0V5" />
-              <text class="soft" y="21" text-anchor="middle">
-                {`${tick} ${unit === 'degF' ? '°F' : '°C'}`.replace('-', '\u2212')}
-              </text>
-            </g>
-          ))}
-        </g>
+        <Axis
+          x={x}
+          y={bottom}
+          named={(tick) => `${tick} ${unit === 'degF' ? '°F' : '°C'}`.replace('-', '\u2212')}
+        />
       </svg>
       <figcaption>
         Each ingredient pulls the mix towards its own temperature, by its mass and by how much heat
