@@ -46,6 +46,8 @@ export interface Going {
   readonly stopped?: true;
   /** The last correction, until it is taken back. */
   readonly undo?: Correcting;
+  /** The bucket full of its foam: the one on the bench may be another batch’s. */
+  readonly foam?: Entry;
   /** The amounts it is weighed by: what changes on the bench from then on is another batch’s. */
   readonly plan?: RunPlan;
 }
@@ -73,7 +75,7 @@ const isCorrecting = (x: Partial<Correcting>) =>
 /** What is stored of a run, without what of it cannot be read. */
 function readGoing(text: string): Going | undefined {
   try {
-    const { id, step, begun, stopped, undo, plan } = JSON.parse(text) as Going;
+    const { id, step, begun, stopped, undo, foam, plan } = JSON.parse(text) as Going;
     if (typeof id !== 'string' || !Number.isInteger(step) || step < 0) return undefined;
     return {
       id,
@@ -81,6 +83,7 @@ function readGoing(text: string): Going | undefined {
       ...(typeof begun === 'number' && { begun }),
       ...(stopped === true && { stopped }),
       ...(undo && isCorrecting(undo) && { undo }),
+      ...(foam && isEntry(foam) && { foam }),
       ...(plan && isPlan(plan) && { plan }),
     };
   } catch {

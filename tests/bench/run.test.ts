@@ -12,7 +12,8 @@ const undo: Going['undo'] = {
   full: { t: '13.65', u: 'kg' },
   out: { before: { t: '0.3', u: 'kg' } },
 };
-const going: Going = { id: 'x', step: 2, begun: 1e12, stopped: true, undo, plan };
+const foam = { t: '2.45', u: 'kg', s: 'metric' } as const;
+const going: Going = { id: 'x', step: 2, begun: 1e12, stopped: true, undo, foam, plan };
 
 let kept: Record<string, string>;
 let hear: (event: Pick<StorageEvent, 'key' | 'newValue'>) => void;
@@ -61,15 +62,18 @@ test('of one that is torn the sound parts stay', async () => {
   ])
     expect(await stored({ ...going, plan: torn })).toEqual(planless);
   const { undo: __, ...sure } = going;
-  const foam = { name: 'foamAdded' };
+  const added = { name: 'foamAdded' };
   for (const torn of [
     ...[null, 3, {}, { name: 'cement' }],
     ...[
-      { ...foam, full: { t: 3 } },
-      { ...foam, out: { before: { t: 3 } } },
+      { ...added, full: { t: 3 } },
+      { ...added, out: { before: { t: 3 } } },
     ],
   ])
     expect(await stored({ ...going, undo: torn })).toEqual(sure);
+  const { foam: ___, ...unweighed } = going;
+  for (const torn of [null, 3, { t: 3 }, { t: '2', kg: 2 }])
+    expect(await stored({ ...going, foam: torn })).toEqual(unweighed);
   for (const torn of [null, 3, {}, { id: 'x', step: -1 }, { id: 'x', step: 0.5 }, { step: 1 }])
     expect(await stored(torn)).toBeUndefined();
 });

@@ -368,6 +368,16 @@ describe.concurrent('from the bench', () => {
     await page.locator('#record-tare').fill('0.85');
     await page.locator('#record-vessel').fill('20');
     await expect.poll(() => page.locator('#run-foam').inputValue()).toBe('');
+    // Nor is it once a density was typed by hand: that stands, whatever becomes of the bucket.
+    await page.locator('#record-foamDensity').fill('95');
+    await next.click();
+    await page.locator('[data-run="2"]').waitFor();
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    await page.locator('[data-run="1"]').waitFor();
+    expect(await page.locator('#run-foam').inputValue()).toBe('');
+    await page.locator('#record-vessel').fill('19.6');
+    await page.locator('#record-vessel').fill('20');
+    expect(await page.locator('#record-foamDensity').inputValue()).toBe('95');
     await page.locator('#run-foam').fill('3.25');
     await expect.poll(() => page.locator('#record-foamDensity').inputValue()).toBe('120');
     await expect.poll(() => page.locator('.run').innerText()).toMatch(/27\.4\sL/);

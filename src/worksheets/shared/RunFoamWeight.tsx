@@ -2,7 +2,8 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Entry } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import { $entries, enter } from '../../bench/store.ts';
+import { $going } from '../../bench/run.ts';
+import { enter } from '../../bench/store.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import type { NumberReading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -84,12 +85,8 @@ function Weighing({
 
 /** The bucket full of foam; with the empty bucket and its volume it gives the foam's density. */
 export function FoamWeight({ editor, say }: Props) {
-  // Until this batch's foam is weighed, a weighing on the bench is that of another foam.
-  const [entry, setEntry] = useState<Entry>(() =>
-    readingValue(editor.record, 'foamDensity') === undefined
-      ? { t: '' }
-      : ($entries.get()[FOAM_KEY] ?? { t: '' }),
-  );
+  // A weighing on the bench may be that of another batch's foam.
+  const [entry, setEntry] = useState<Entry>(() => $going.get()?.foam ?? { t: '' });
   const reading = read('foam', entry, say);
   const { density, doubt, problem } = foamWeighed(reading, runReadings(editor.record, say), say);
   const first = useRef(true);
@@ -114,6 +111,8 @@ export function FoamWeight({ editor, say }: Props) {
       onEntry={(typed) => {
         setEntry(typed);
         enter(FOAM_KEY, typed);
+        const going = $going.get();
+        if (going) $going.set({ ...going, foam: typed });
       }}
     />
   );
