@@ -16,6 +16,7 @@ import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lesso
 import {
   ageWhenStripped,
   driedDensity,
+  loggedOf,
   reckon,
 } from '../../src/worksheets/shared/record-numbers.ts';
 import { dryWords, nameOf } from '../../src/worksheets/shared/record-words.ts';
@@ -118,6 +119,39 @@ describe('what teaches', () => {
     const byLog = { ...cool, readings, log: { seconds, kelvin: seconds.map(() => 285.15) } };
     expect(ageWhenStripped(byLog)).toBeCloseTo(byMean, 3);
     expect(ageWhenStripped({ ...cool, readings })).toBeUndefined();
+  });
+
+  test('a log that leaves much of the time to stripping open does not stand for it', () => {
+    const log = (...readings: [hours: number, celsius: number][]) => ({
+      seconds: readings.map(([hours]) => hours * 3600),
+      kelvin: readings.map(([, celsius]) => celsius + 273.15),
+    });
+    const of = (over: Partial<BatchRecord>, mean?: string) =>
+      blankRecord({
+        readings: {
+          stripAge: { t: '48', u: 'h' },
+          stripped: { t: 'clean' },
+          ...(mean && { cureTemperature: { t: mean, u: 'degC' } }),
+        },
+        ...over,
+      });
+    const hours = (record: BatchRecord) => ageWhenStripped(record)! / 3600;
+    const short = [log([0, 5], [2, 5]), log([0, 5]), log([40, 30], [48, 30]), log([60, 30])];
+    for (const part of short) {
+      expect(loggedOf(of({ log: part }))?.part).toBe(true);
+      expect(observe(of({ log: part })).stripAge).toBeUndefined();
+    }
+    // 46 of the 48 hours at 20 °C, and two in which little happened; one reading is no stretch.
+    expect(hours(of({ log: short[0]! }, '20'))).toBeGreaterThan(46);
+    expect(hours(of({ log: short[0]! }, '20'))).toBeLessThan(47.5);
+    expect(hours(of({ log: short[1]! }, '20'))).toBeCloseTo(48, 9);
+    expect(hours(of({ log: short[2]! }, '20'))).toBeGreaterThan(50);
+    expect(hours(of({ log: short[3]! }, '20'))).toBeCloseTo(48, 9);
+    // Read last some hours before: the last reading stands for those.
+    const whole = of({ log: log([0, 20], [44, 20]) }, '5');
+    expect(loggedOf(whole)?.part).toBe(false);
+    expect(hours(whole)).toBeCloseTo(48, 9);
+    expect(loggedOf(of({}, '20'))).toBeUndefined();
   });
 
   test('how a piece was dried is not guessed', () => {

@@ -16,6 +16,7 @@ import {
   ageWhenStripped,
   contradicts,
   driedDensity,
+  loggedOf,
   type Reckoned,
   reckon,
 } from './record-numbers.ts';
@@ -54,6 +55,8 @@ const asResults = (figures: readonly Figure[]) => ({
 export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
   const reckoned = reckon(record);
   const age = ageWhenStripped(record);
+  const logged = loggedOf(record);
+  const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
   const dry = driedDensity(record);
   const cementDensity = cementDensityOf(record);
   const figures: Figure[] = [];
@@ -100,6 +103,16 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           <Verdict {...judgement} />
         ))}
       </Results>
+      {logged?.part && (
+        <p class="note" data-part-logged>
+          {logged.from < logged.to
+            ? `Of the ${hours(logged.age)} to stripping the temperature log covers ${hours(logged.to - logged.from)}: `
+            : 'The temperature log covers nothing of the time to stripping: '}
+          {age === undefined
+            ? 'without a mean temperature for the rest no age is reckoned.'
+            : 'for the rest the mean temperature counts.'}
+        </p>
+      )}
       {!reckoned.ok &&
         reckoned.refused.map((quantity) => (
           <p class="problem">“{labelOf(quantity)}” cannot be: look at it again.</p>

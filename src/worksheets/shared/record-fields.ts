@@ -73,7 +73,7 @@ export const RECORD_FIELDS = {
   sunk: other('length', 'sunk', MM, { example: '2 mm' }),
   cureTemperature: number('temperature', {
     ...own('cureTemperature'),
-    help: 'From casting to stripping; a log below counts before it.',
+    help: 'From casting to stripping; a log below counts before it, as far as it reaches.',
     example: '17 °C',
   }),
   stripAge: other('time', 'stripAge', HOURS, { example: '40 h' }),

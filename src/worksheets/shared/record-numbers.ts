@@ -3,7 +3,12 @@ import { isRefused, readingChoice, readingValue } from '../../bench/records/csv.
 import type { ReadingName } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { equivalentAge } from '../../core/curing/equivalent-age.ts';
-import { steadyHistory, temperatureAt, temperatureHistory } from '../../core/curing/history.ts';
+import {
+  steadyHistory,
+  type TemperatureHistory,
+  temperatureAt,
+  temperatureHistory,
+} from '../../core/curing/history.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
@@ -85,23 +90,39 @@ export const contradicts = (reckoned: Reckoned): boolean =>
   reckoned.ok &&
   ['heavier-than-airless', 'more-air-than-foam', 'gained-mass'].includes(reckoned.verdict.finding);
 
-/** Age of a batch when stripped, s at 20 °C by its log or mean temperature; undefined without either. */
+/** Share of the time to stripping that the nearest reading of a log may stand for, at either of its ends. A choice. */
+const NEAR = 0.1;
+
+/** What of the time to stripping a log covers, s from casting; `part`: so little that its ends cannot stand for the rest. */
+export function loggedOf(record: BatchRecord) {
+  const age = readingValue(record, 'stripAge');
+  const { log } = record;
+  if (!log || !age) return undefined;
+  const [from, to] = [Math.max(0, log.seconds[0]!), Math.min(age, log.seconds.at(-1)!)];
+  return { age, from, to, part: from > NEAR * age || age - to > NEAR * age };
+}
+
+/** Age of a batch when stripped, s at 20 °C by its log or mean temperature; undefined where they leave a part of it open. */
 export function ageWhenStripped(record: BatchRecord): number | undefined {
   const age = readingValue(record, 'stripAge');
   if (age === undefined || age <= 0) return undefined;
   const temperature = readingValue(record, 'cureTemperature');
   const { log } = record;
+  const logged = loggedOf(record);
+  const [from, to] = !logged ? [0, 0] : logged.part ? [logged.from, logged.to] : [0, age];
+  const rest = age - Math.max(0, to - from);
+  if (rest > 0 && temperature === undefined) return undefined;
+  const ageOver = (history: TemperatureHistory) =>
+    equivalentAge({ history, law: { law: 'fhp' } }).age;
   try {
-    if (log) {
+    let sum = rest > 0 ? ageOver(steadyHistory({ temperature: temperature!, duration: rest })) : 0;
+    if (log && from < to) {
       const whole = temperatureHistory({ times: log.seconds, temperatures: log.kelvin });
-      const times = [0, ...log.seconds.filter((s) => s > 0 && s < age), age];
+      const times = [from, ...log.seconds.filter((s) => s > from && s < to), to];
       const temperatures = times.map((time) => temperatureAt(whole, time));
-      const history = temperatureHistory({ times, temperatures });
-      return equivalentAge({ history, law: { law: 'fhp' } }).age;
+      sum += ageOver(temperatureHistory({ times, temperatures }));
     }
-    if (temperature === undefined) return undefined;
-    const history = steadyHistory({ temperature, duration: age });
-    return equivalentAge({ history, law: { law: 'fhp' } }).age;
+    return sum;
   } catch (error) {
     if (error instanceof DomainError) return undefined;
     throw error;
