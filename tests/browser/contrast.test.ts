@@ -69,3 +69,29 @@ describe.each(['light', 'dark'] as const)('in %s', (theme) => {
     expect(low(SEEN, 3)).toEqual([]);
   });
 });
+
+test.each([
+  ['dark', undefined],
+  ['dark', 'dark'],
+  ['light', 'dark'],
+  ['dark', 'light'],
+] as const)(
+  'paper gets black on white: the system %s, the reader’s choice %s',
+  async (theme, chosen) => {
+    const { page, close } = await openPage('parts/', { theme });
+    await page.evaluate((choice) => {
+      if (choice) document.documentElement.dataset.theme = choice;
+    }, chosen);
+    await page.emulateMedia({ media: 'print', colorScheme: theme });
+    const [ink, paper] = await page.evaluate(() => {
+      const { color, backgroundColor } = getComputedStyle(document.body);
+      const probe = document.body.appendChild(document.createElement('i'));
+      probe.style.color = 'var(--paper)';
+      return [[color, backgroundColor], getComputedStyle(probe).color];
+    });
+    // The body itself is not painted: printers leave backgrounds out anyway.
+    expect(ink).toEqual(['rgb(0, 0, 0)', 'rgba(0, 0, 0, 0)']);
+    expect(paper).toBe('rgb(255, 255, 255)');
+    await close();
+  },
+);
