@@ -13,7 +13,7 @@ import {
 const read = (text: string, answers: Answers = {}) =>
   readLoggerText(text, { ...answers, otherwise: 'celsius' });
 const benched = async (text: string, answers?: Answers) =>
-  toBench(await read(text, answers), undefined)?.entry.t;
+  toBench(await read(text, answers), undefined, 'metric')?.entry.t;
 /** Temperatures read, °C to two decimals. */
 const degrees = async (text: string, answers?: Answers) =>
   (await read(text, answers)).history?.temperatures.map((t) => Math.round(celsius(t) * 100) / 100);
@@ -33,7 +33,7 @@ test.each([
 
 test('hours count from the casting, and readings before it are said to be left aside', async () => {
   const log = await read('2026-05-08 13:00;18\n2026-05-08 15:00;22\n2026-05-08 16:00;23');
-  const brought = toBench(log, Date.UTC(2026, 4, 8, 14) / 1000);
+  const brought = toBench(log, Date.UTC(2026, 4, 8, 14) / 1000, 'metric');
   expect(brought?.entry.t).toBe('0\t20\n1\t22\n2\t23');
   expect(brought?.before).toBe(1);
 });
@@ -42,7 +42,7 @@ test('every row that is not plainly a reading is named', async () => {
   const log = await read('Logger 7\ntime;°C\n14:00;20\nx;y\n15:00;21\n15:00;22\n14:30;20,5\n');
   const words = rowsInWords(log.problems).join(' ');
   for (const row of [1, 2, 4, 6, 7]) expect(words).toContain(String(row));
-  expect(toBench(log, undefined)?.entry.t).toBe('0\t20\n0.5\t20.5\n1\t21');
+  expect(toBench(log, undefined, 'metric')?.entry.t).toBe('0\t20\n0.5\t20.5\n1\t21');
 });
 
 test('a fortnight of readings every five minutes fits on the bench, and says what it left out', async () => {
@@ -50,7 +50,7 @@ test('a fortnight of readings every five minutes fits on the bench, and says wha
     const at = new Date(Date.UTC(2026, 4, 8) + i * 300_000).toISOString().slice(0, 16);
     return `${at};${(15 + 5 * Math.sin((i / 288) * 2 * Math.PI) + 0.3 * Math.sin(i)).toFixed(2)}`;
   });
-  const brought = toBench(await read(rows.join('\n')), undefined)!;
+  const brought = toBench(await read(rows.join('\n')), undefined, 'metric')!;
   expect(brought.readings).toBe(14 * 288);
   expect(brought.entry.t!.length).toBeLessThanOrEqual(4000);
   expect(brought.kept).toBeLessThan(300);
@@ -58,7 +58,7 @@ test('a fortnight of readings every five minutes fits on the bench, and says wha
 });
 
 test('nothing readable is nothing to bring', async () => {
-  expect(toBench(await read('hello\nworld'), undefined)).toBeUndefined();
+  expect(toBench(await read('hello\nworld'), undefined, 'metric')).toBeUndefined();
 });
 
 describe('numbers without a unit', () => {
@@ -167,6 +167,69 @@ describe('the order of dates', () => {
     // A year before 2020 does not stand first; and one date is the same both ways.
     expect(await hours(days('18/05/26', '26/05/26', '27/05/26'))).toEqual([0, 192, 216]);
     expect((await read(days('26/05/26'))).begins).toBe(Date.UTC(2026, 4, 26, 8) / 1000);
+  });
+});
+
+describe('dates without a year', () => {
+  const us = (text: string, cast?: string) =>
+    readLoggerText(text, { otherwise: 'fahrenheit', ...(cast && { cast }) });
+  const october = ['10/12 7:30 pm 55', '10/14 6:00 am 38', '10/15 3:00 pm 54'].join('\n');
+  const begins = Date.UTC(2026, 9, 12, 19, 30) / 1000;
+
+  test('are dates, in the year of the casting, and that is said', async () => {
+    for (const text of [
+      october,
+      october.replaceAll('/', '-'),
+      october.replaceAll(/ (?=\d)/g, '\t'),
+    ]) {
+      const log = await us(text, '2026-10-12T19:30');
+      expect(log, text).toMatchObject({ waits: false, begins, survey: { style: 'date' } });
+      expect(log.history?.times, text).toEqual([0, 34.5 * HOUR, 67.5 * HOUR]);
+      expect(rowsInWords(log.problems), text).toEqual([
+        expect.stringMatching(/^Rows 1–3: a date without a year; taken in the year/),
+      ]);
+    }
+    expect((await us(october, '2024-10-12T19:30')).begins).toBe(
+      Date.UTC(2024, 9, 12, 19, 30) / 1000,
+    );
+    const dots = await us('12.10. 19:30 55\n13.10. 7:30 38', '2026-10-12T19:30');
+    expect(dots).toMatchObject({ begins, waits: false });
+  });
+
+  test('are asked for their order where it is open', async () => {
+    const either = '3/4 8:00,60\n3/5 8:00,61';
+    expect(await us(either)).toMatchObject({ waits: true, open: ['order'] });
+    expect(await hours(either, { order: 'month' })).toEqual([0, 24]);
+    expect(await hours(either, { order: 'day' })).toEqual([0, 30 * 24]);
+  });
+
+  test('go on over New Year, and lie in the past where nothing is known of the casting', async () => {
+    const winter = await us('12/31 8:00,60\n1/1 8:00,61', '2026-12-30T08:00');
+    expect(winter.history?.times).toEqual([0, 24 * HOUR]);
+    expect(winter.begins).toBe(Date.UTC(2026, 11, 31, 8) / 1000);
+    const long = ['6/13', '9/13', '12/13', '1/13', '2/13'].map((day) => `${day} 8:00,60`);
+    const log = await us(long.join('\n'));
+    expect(log.history?.times.map((time) => time / HOUR / 24)).toEqual([0, 92, 183, 214, 245]);
+    expect(log.begins).toBeLessThan(Date.now() / 1000);
+    expect(log.begins).toBeGreaterThan(Date.now() / 1000 - 367 * 24 * HOUR);
+    // There is no such day in a year near this casting.
+    expect((await us('2/29 8:00,60\n3/13 8:00,60', '2026-02-27T08:00')).rows).toEqual([2]);
+    expect((await us('2/29 8:00,60\n3/1 8:00,60', '2028-02-27T08:00')).rows).toEqual([1, 2]);
+  });
+
+  test('with dots need a clock or a second dot: a number is none', async () => {
+    expect(await hours('12.10;20\n13.10;21', { unit: HOUR })).toEqual([0, 1]);
+    expect(await hours('12.10.;07:30;20\n13.10.;07:30;21')).toEqual([0, 24]);
+  });
+});
+
+test('the bench gets a log in the degrees of the reader, who goes on in them', async () => {
+  const text = '10/12/26 7:30 pm 55\n10/14/26 6:00 am 38.3';
+  const log = await readLoggerText(text, { otherwise: 'fahrenheit' });
+  expect(toBench(log, undefined, 'us')?.entry).toEqual({ t: '0\t55\n34.5\t38.3', s: 'us' });
+  expect(toBench(log, undefined, 'metric')?.entry).toEqual({
+    t: '0\t12.78\n34.5\t3.5',
+    s: 'metric',
   });
 });
 

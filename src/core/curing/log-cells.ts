@@ -29,7 +29,13 @@ export function readTemperatureCell(cell: string, scale: Scale): number | undefi
 }
 
 export type ReadTime =
-  | { readonly ok: true; readonly style: TimeStyle; readonly seconds: number }
+  | {
+      readonly ok: true;
+      readonly style: TimeStyle;
+      readonly seconds: number;
+      /** A date that names no year. */
+      readonly noYear?: true;
+    }
   | { readonly ok: false; readonly code: 'no-time' | 'ambiguous-date' };
 
 const CLOCK = '(\\d{1,2}):(\\d{2})(?::(\\d{2}(?:[.,]\\d+)?))?\\s*([ap]\\.?m\\.?)?';
@@ -42,6 +48,13 @@ const YEAR = '(\\d{4}|(?<=/)\\d{2}|(?<=\\.)[2-9]\\d)';
 const LOCAL = new RegExp(`^(\\d{1,2})([./-])(\\d{1,2})\\2${YEAR}(?:[\\s,T]+${CLOCK})?$`, 'i');
 /** A year of two digits that stands first, from 2020 on. */
 const YEAR_FIRST = new RegExp(`^([2-9]\\d)/(\\d{1,2})/(\\d{1,2})(?:[\\s,T]+${CLOCK})?$`, 'i');
+/** A day and a month alone. With dots, a number without a clock behind it is no date: 12.10. is, 12.10 is not. */
+const NO_YEAR = new RegExp(
+  `^(\\d{1,2})(?:[/-](\\d{1,2})|(\\.)(\\d{1,2})(?=\\.|\\D+\\d+:)\\.?)(?:[\\s,T]+${CLOCK})?$`,
+  'i',
+);
+/** The moment a date without a year is read as near to where nobody says: a leap year, so that 29 February is a day. */
+const NEAR = Date.UTC(2000, 1, 29) / 1000;
 const CLOCK_ALONE = new RegExp(`^${CLOCK}$`, 'i');
 const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
 
@@ -49,18 +62,19 @@ const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
  * A moment from one cell, s: after 1970 for dates (as UTC unless the cell names its offset), after
  * midnight for a bare clock, or a bare number times `elapsedUnit` (one hour if absent).
  * Dates with dots are day first; with slashes or dashes `order` decides, and where it is absent a date that
- * is one in one order only. A year of two digits is one of this century. No range: text.
+ * is one in one order only. A year of two digits is one of this century; a date without one is read in the
+ * year that brings it nearest `near`, s after 1970. No range: text.
  * @source iso-8601 for the year-first form with dashes
  * @source common-practice for the rest
  */
 export function readTimeCell(
   cell: string,
-  how: { readonly order?: DateOrder; readonly elapsedUnit?: number },
+  how: { readonly order?: DateOrder; readonly elapsedUnit?: number; readonly near?: number },
 ): ReadTime {
   const text = cell.trim();
   const iso = ISO.exec(text);
   if (iso) return dated(iso[1], iso[3], iso[4], clock(iso, 5), offset(iso[9]));
-  const dates = datesIn(text);
+  const dates = datesIn(text, how.near);
   if (dates && how.order) return dates[how.order] ?? NO_TIME;
   if (dates) {
     const [first, second] = apart(dates);
@@ -100,11 +114,18 @@ const apart = (dates: Dates): readonly Moment[] => [
 ];
 
 /** What a date is in each order in which it is one; with dots the day stands first whatever the others do. */
-function datesIn(text: string): Dates | undefined {
+function datesIn(text: string, near?: number): Dates | undefined {
   const local = LOCAL.exec(text);
   const short = YEAR_FIRST.exec(text);
-  if (!local && !short) return undefined;
+  const bare = NO_YEAR.exec(text);
+  if (!local && !short && !bare) return undefined;
   const parts: Partial<Record<DateOrder, ReadTime>> = {};
+  if (bare) {
+    const [, a, b, dot, c] = bare;
+    const time = clock(bare, 5);
+    parts.day = nearest(b ?? c, a, time, near);
+    parts.month = dot ? parts.day : nearest(a, b, time, near);
+  }
   if (local) {
     const [, a, mark, b, end] = local;
     const [year, time] = [`20${end}`.slice(-4), clock(local, 5)];
@@ -135,6 +156,21 @@ function offset(zone: string | undefined): number {
   const match = /^([+-])(\d{2}):?(\d{2})$/.exec(zone ?? '');
   if (!match) return 0;
   return (match[1] === '-' ? -1 : 1) * (Number(match[2]) * HOUR + Number(match[3]) * 60);
+}
+
+/** A day and a month in the year that brings them nearest a moment. */
+function nearest(
+  month: string | undefined,
+  day: string | undefined,
+  time: number | undefined,
+  near = NEAR,
+): ReadTime {
+  const year = new Date(near * 1000).getUTCFullYear();
+  const [first] = [year - 1, year, year + 1]
+    .map((year) => dated(String(year), month, day, time, 0))
+    .filter((moment) => moment.ok)
+    .toSorted((a, b) => Math.abs(a.seconds - near) - Math.abs(b.seconds - near));
+  return first ? { ...first, noYear: true } : NO_TIME;
 }
 
 function dated(

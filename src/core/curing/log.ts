@@ -23,6 +23,7 @@ type LogCode =
   | 'mixed-times'
   | 'repeated-hour'
   | 'next-day'
+  | 'no-year'
   | 'gap';
 
 export interface LogProblem {
@@ -65,7 +66,8 @@ const PLAUSIBLE = { min: ICE_POINT - 60, max: ICE_POINT + 120 } as const;
  * (for a clock that stands apart from its date) and `temperatureColumn` count from 0 and overrule it.
  * `scale` of bare numbers (from the heading, else `otherwise`, else °C). Where the file leaves it open,
  * `order` settles dates such as 03/04/2026 and 26/05/20, and `elapsedUnit` is the s of one unit of a counted time;
- * without an answer nothing is read. Clock times without a date roll over midnight; rows out of order
+ * without an answer nothing is read. The first of dates without a year is read in the year that brings it
+ * nearest `near`, s after 1970, each other one nearest the reading before it. Clock times without a date roll over midnight; rows out of order
  * are put in order. Every row is either a reading or a problem that says so: nothing is dropped without
  * a row number. No range: bookkeeping.
  * @throws nothing; what cannot be read is a problem.
@@ -80,6 +82,7 @@ export function readTemperatureLog(of: {
   readonly otherwise?: Scale;
   readonly order?: DateOrder;
   readonly elapsedUnit?: number;
+  readonly near?: number;
 }): TemperatureLog {
   const { rows } = of;
   const survey = surveyLog(rows, of);
@@ -117,7 +120,11 @@ export function readTemperatureLog(of: {
   let bare = false;
   for (const [index, cells] of rows.entries()) {
     const row = index + 1;
-    const time = readTimeCell(timeText(cells, timeColumn, clockColumn), how);
+    const near = readings.at(-1)?.seconds ?? of.near;
+    const time = readTimeCell(timeText(cells, timeColumn, clockColumn), {
+      ...how,
+      ...(near === undefined ? {} : { near }),
+    });
     const temperature = kelvinIn(cells, column, scale);
     const code = reasonToDrop(cells, time, temperature, style, readings.length === 0);
     if (code || !time.ok || temperature === undefined) {
@@ -130,6 +137,7 @@ export function readTemperatureLog(of: {
       if (day.begun) problems.push({ row, code: 'next-day', used: true });
       seconds += day.number * DAY;
     }
+    if (time.noYear) problems.push({ row, code: 'no-year', used: true });
     bare ||= /\d\s*$/.test(temperatureText(cells, column));
     readings.push({ row, seconds, temperature });
   }

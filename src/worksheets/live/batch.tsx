@@ -130,7 +130,12 @@ function Open({ editor }: { readonly editor: Editor }) {
           )}
           {stage === 'dried' && <PieceVolume editor={editor} say={say} />}
           {stage === 'cured' && (
-            <CureLogInput log={record.log} say={say} onLog={(log) => setLog(editor, log)} />
+            <CureLogInput
+              log={record.log}
+              castOn={record.date}
+              say={say}
+              onLog={(log) => setLog(editor, log)}
+            />
           )}
         </details>
       ))}

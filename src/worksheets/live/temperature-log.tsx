@@ -38,7 +38,11 @@ export default function TemperatureLogDrop() {
     const log =
       raw.trim() === ''
         ? undefined
-        : await by.readLoggerText(raw, { ...with_, otherwise: by.scaleOf(system) });
+        : await by.readLoggerText(raw, {
+            ...with_,
+            otherwise: by.scaleOf(system),
+            cast: entries['curing.castAt']?.t,
+          });
     if (turn === latest.current) setFound(log && { log, by });
   };
   const take = async (file: File | undefined) => {
@@ -62,7 +66,7 @@ export default function TemperatureLogDrop() {
   const fromCast = fromCastChosen ?? ownCast !== undefined;
   const log = found?.log;
   const dated = log?.history !== undefined && log.survey.style === 'date';
-  const brought = found?.by.toBench(found.log, dated && fromCast ? cast : undefined);
+  const brought = found?.by.toBench(found.log, dated && fromCast ? cast : undefined, system);
   const put = () => {
     if (!brought) return;
     enter('curing.readings', brought.entry);

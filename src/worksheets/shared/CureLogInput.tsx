@@ -16,10 +16,13 @@ const LARGEST = 2_000_000;
 /** A temperature log, from a file of a logger or pasted: read, thinned to what a record holds. */
 export function CureLogInput({
   log,
+  castOn,
   say,
   onLog,
 }: {
   readonly log: CureLog | undefined;
+  /** The day it was cast. */
+  readonly castOn: string;
   readonly say: Say;
   readonly onLog: (log: CureLog | undefined) => void;
 }) {
@@ -29,7 +32,11 @@ export function CureLogInput({
   const [found, setFound] = useState<{ readonly read: TemperatureLog; readonly by: Reader }>();
   const take = async (text: string, answers: Answers) => {
     const by = await reader();
-    const read = await by.readLoggerText(text, { ...answers, otherwise: by.scaleOf(say.system) });
+    const read = await by.readLoggerText(text, {
+      ...answers,
+      otherwise: by.scaleOf(say.system),
+      cast: `${castOn}T12:00`,
+    });
     const recorded = by.toRecord(read);
     setText(text);
     setAnswers(answers);

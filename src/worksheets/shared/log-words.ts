@@ -21,6 +21,8 @@ const SAID: Readonly<Record<LogProblem['code'], string>> = {
   conflict: 'a second temperature for the same moment; not used',
   'mixed-times': 'a time written in another way than the rest; not used',
   'next-day': 'the clock passes midnight; taken as the next day',
+  'no-year':
+    'a date without a year; taken in the year that puts it nearest the casting or, where that is not known, in the last year',
   'repeated-hour':
     'an hour that the clock gives twice, as when summer time ends; its second run is not used, and what follows counts an hour short',
   gap: 'a long stretch without readings ends here; a straight line bridges it',

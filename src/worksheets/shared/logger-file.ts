@@ -7,6 +7,7 @@ import type { DateOrder, Scale } from '../../core/curing/log-cells.ts';
 import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
 import { celsius, DAY, HOUR } from '../../core/curing/units.ts';
+import { readMoment } from '../../islands/fields/read-moment.ts';
 import { SYMBOLS, unread, WAITS } from './log-words.ts';
 
 export { LogQuestions, LogRows } from './LogReport.tsx';
@@ -32,7 +33,13 @@ export interface Answers {
 /** The answers, and what numbers are in when neither they nor a heading say so. */
 interface How extends Answers {
   readonly otherwise: Scale;
+  /** When the part was cast, as `2026-05-08T14:00`, if that is known: dates may lack their year. */
+  readonly cast?: string | undefined;
 }
+
+/** Of a log of an unknown casting only this is sure: it was written in the past. */
+const inTheLastYear = () => Date.now() / 1000 - YEAR / 2;
+const YEAR = 365 * DAY;
 
 /** The scale of a reader of these units. */
 export const scaleOf = (system: System): Scale => (system === 'us' ? 'fahrenheit' : 'celsius');
@@ -61,10 +68,11 @@ export async function readLoggerText(text: string, how: How): Promise<Temperatur
     const more = table.survey.readable - best.survey.readable;
     return more > 0 || (more === 0 && table.survey.width < best.survey.width) ? table : best;
   });
-  const { column, order, unit, scale, otherwise } = how;
+  const { column, order, unit, scale, otherwise, cast } = how;
   return readTemperatureLog({
     rows,
     otherwise,
+    near: readMoment(cast ?? '') ?? inTheLastYear(),
     ...(scale && { scale }),
     ...(order && { order }),
     ...(unit !== undefined && { elapsedUnit: unit }),
@@ -95,10 +103,14 @@ export interface Brought {
 }
 
 /**
- * What of a log goes on the bench: hours since casting and °C, one reading a line, as many as it holds.
- * `castAt` s after 1970 by the logger's clock: undefined lets the first reading be the casting.
+ * What of a log goes on the bench: hours since casting and the reader's degrees, one reading a line, as many as
+ * it holds: a line typed below them is read as they are. `castAt` s after 1970 by the logger's clock: undefined lets the first reading be the casting.
  */
-export function toBench(log: TemperatureLog, castAt: number | undefined): Brought | undefined {
+export function toBench(
+  log: TemperatureLog,
+  castAt: number | undefined,
+  system: System,
+): Brought | undefined {
   const { history } = log;
   if (!history) return undefined;
   const offset = castAt === undefined ? 0 : castAt - log.begins;
@@ -120,11 +132,13 @@ export function toBench(log: TemperatureLog, castAt: number | undefined): Brough
     gaps: [],
   };
   const { kept, largestMiss } = thin(since, MOST_KEPT);
-  const lines = kept.map((i) => `${hours(since.times[i]!)}\t${degrees(since.temperatures[i]!)}`);
+  const lines = kept.map(
+    (i) => `${hours(since.times[i]!)}\t${degrees(since.temperatures[i]!, system)}`,
+  );
   const text = lines.join('\n');
   if (text.length > ROOM) return undefined;
   return {
-    entry: { t: text, s: 'metric' },
+    entry: { t: text, s: system },
     readings: inside.length,
     kept: kept.length,
     largestMiss,
@@ -171,5 +185,6 @@ export function attachedInWords(log: TemperatureLog, recorded: Recorded | undefi
 }
 
 const hours = (seconds: number) => trimmed((seconds / HOUR).toFixed(seconds > 99 * DAY ? 1 : 3));
-const degrees = (kelvin: number) => trimmed(celsius(kelvin).toFixed(2));
+const degrees = (kelvin: number, system: System) =>
+  trimmed(system === 'us' ? (celsius(kelvin) * 1.8 + 32).toFixed(1) : celsius(kelvin).toFixed(2));
 const trimmed = (number: string) => number.replace(/\.?0+$/, '');
