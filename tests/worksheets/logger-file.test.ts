@@ -203,6 +203,22 @@ describe('dates without a year', () => {
     expect(await hours(either, { order: 'day' })).toEqual([0, 30 * 24]);
   });
 
+  test('or with the name of their month are none to ask about', async () => {
+    for (const text of [
+      'Oct 12 7:30 pm 55\nOctober 14th 6:00 am 38',
+      '12 Oct 19:30;55\n14 Oct 06:00;38',
+      '12-Oct-26 19:30,55\n14-Oct-26 06:00,38',
+      'Oct 12, 2026 7:30 pm 55\nOct 14, 2026 6:00 am 38',
+    ]) {
+      const log = await us(text, '2026-10-12T19:30');
+      expect(log, text).toMatchObject({ begins, waits: false, rows: [1, 2] });
+      expect(log.history?.times, text).toEqual([0, 34.5 * HOUR]);
+      expect(await degrees(text, { scale: 'celsius' }), text).toEqual([55, 38]);
+    }
+    // A probe named so, or a note, is no date.
+    expect(await hours('h;May 3\n0;20\n1;21')).toEqual([0, 1]);
+  });
+
   test('go on over New Year, and lie in the past where nothing is known of the casting', async () => {
     const winter = await us('12/31 8:00,60\n1/1 8:00,61', '2026-12-30T08:00');
     expect(winter.history?.times).toEqual([0, 24 * HOUR]);

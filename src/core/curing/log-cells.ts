@@ -48,9 +48,9 @@ const YEAR = '(\\d{4}|(?<=/)\\d{2}|(?<=\\.)[2-9]\\d)';
 const LOCAL = new RegExp(`^(\\d{1,2})([./-])(\\d{1,2})\\2${YEAR}(?:[\\s,T]+${CLOCK})?$`, 'i');
 /** A year of two digits that stands first, from 2020 on. */
 const YEAR_FIRST = new RegExp(`^([2-9]\\d)/(\\d{1,2})/(\\d{1,2})(?:[\\s,T]+${CLOCK})?$`, 'i');
-/** A day and a month alone. With dots, a number without a clock behind it is no date: 12.10. is, 12.10 is not. */
+/** A day and a month alone, the month first behind two dashes. With dots, a number without a clock behind it is no date: 12.10. is, 12.10 is not. */
 const NO_YEAR = new RegExp(
-  `^(\\d{1,2})(?:[/-](\\d{1,2})|(\\.)(\\d{1,2})(?=\\.|\\D+\\d+:)\\.?)(?:[\\s,T]+${CLOCK})?$`,
+  `^(--)?(\\d{1,2})(?:[/-](\\d{1,2})|(\\.)(\\d{1,2})(?=\\.|\\D+\\d+:)\\.?)(?:[\\s,T]+${CLOCK})?$`,
   'i',
 );
 /** The moment a date without a year is read as near to where nobody says: a leap year, so that 29 February is a day. */
@@ -121,10 +121,11 @@ function datesIn(text: string, near?: number): Dates | undefined {
   if (!local && !short && !bare) return undefined;
   const parts: Partial<Record<DateOrder, ReadTime>> = {};
   if (bare) {
-    const [, a, b, dot, c] = bare;
-    const time = clock(bare, 5);
-    parts.day = nearest(b ?? c, a, time, near);
-    parts.month = dot ? parts.day : nearest(a, b, time, near);
+    const [, first, a, b, dot, c] = bare;
+    const time = clock(bare, 6);
+    parts.month = nearest(a, b ?? c, time, near);
+    parts.day = first ? parts.month : nearest(b ?? c, a, time, near);
+    if (dot) parts.month = parts.day;
   }
   if (local) {
     const [, a, mark, b, end] = local;

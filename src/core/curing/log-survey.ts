@@ -146,7 +146,7 @@ function findTime(rows: Rows, styles: readonly Counts[]): number {
 /** A column of clocks beside dates that have none. */
 function findClock(rows: Rows, styles: readonly Counts[], time: number): number | undefined {
   const bare = rows.filter((cells) =>
-    /^\d+(?:[-./]\d+[-./]\d+|[-/]\d+|\.\d+\.)$/.test((cells[time] ?? '').trim()),
+    /^(?:--)?\d+(?:[-./]\d+[-./]\d+|[-/]\d+|\.\d+\.)$/.test((cells[time] ?? '').trim()),
   );
   if (bare.length === 0) return undefined;
   const found = styles.findIndex(({ clock }, i) => i !== time && clock * 2 > bare.length);

@@ -54,7 +54,7 @@ const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
  */
 export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
   const { default: csv } = await import('papaparse');
-  const plain = text.replace(/^\ufeff/, '');
+  const plain = inNumbers(text.replace(/^\ufeff/, ''));
   const tables = SEPARATORS.map((delimiter) => {
     const { data } = csv.parse<string[]>(delimiter === ' ' ? spaced(plain) : plain, {
       delimiter,
@@ -81,6 +81,25 @@ export async function readLoggerText(text: string, how: How): Promise<Temperatur
       survey.columns.some(({ at }) => at === column) && { temperatureColumn: column }),
   });
 }
+
+const MONTHS =
+  'jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?';
+const DAY_OF = '(0?[1-9]|[12]\\d|3[01])(?:st|nd|rd|th)?';
+/** `12 Oct`, `Oct 12, 2026`, `12-Oct-26`; a year of two digits only behind a dash or a bar. */
+const NAMED = new RegExp(
+  `(?<![\\p{L}\\d:.,])(?:${DAY_OF}[. \u00a0-]{0,2}(${MONTHS})\\b|(${MONTHS})\\b[. \u00a0-]{0,2}${DAY_OF})(?![\\d:])[.]?(?:[-/](\\d{4}|\\d{2})(?!\\d)|,? (\\d{4})(?!\\d))?`,
+  'giu',
+);
+
+/** Months by name as numbers: then no order of day and month is in doubt. */
+const inNumbers = (text: string) =>
+  text.replaceAll(NAMED, (_, d1, m1, m2, d2, y1, y2) => {
+    const name = (m1 ?? m2).slice(0, 3).toLowerCase();
+    const month = 'janfebmaraprmayjunjulaugsepoctnovdec'.indexOf(name) / 3 + 1;
+    const year = y1 ?? y2;
+    return `${year ? `20${year}`.slice(-4) : '-'}-${two(month)}-${two(d1 ?? d2)}`;
+  });
+const two = (number: number | string) => String(number).padStart(2, '0');
 
 /** Cells parted by spaces: one space between two, and none before a unit, brackets, or a.m. and p.m. */
 const spaced = (text: string) =>
