@@ -1,16 +1,39 @@
 import { utilisation } from '../../core/demould/handling.ts';
-import { EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
+import { CAUTIOUS_SHARE, EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
+import { DAY } from '../../core/quantity/constants.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
-import { HOURS, JERK, KPA, MM } from '../shared/part-fields.ts';
+import { DAYS, HOURS, JERK, KPA, MM, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
 import { moved, moveFields } from './moved.ts';
 
-/** Above this share of the strength handling is not for a young part. A choice. Common practice, no source. */
-const CAUTIOUS = 0.5;
+/** What there is to do about a move that asks for too much, and how long waiting would take. */
+function waitWords(
+  { enough, ofBars }: ReturnType<typeof moved>,
+  { age, since }: Values<typeof moveFields>,
+  say: Say,
+): string {
+  if (ofBars) return 'Hold it better, or wait and break bars again.';
+  if (enough === undefined || enough > WITHIN)
+    return 'Hold it better: at the low end of its strength waiting does not make it enough, even for two months.';
+  const days = (time: number) =>
+    say(Math.ceil(time / DAY / 0.1 - 1e-9) * 0.1 * DAY, 'time', {
+      units: DAYS,
+      significant: 3,
+      plain: true,
+    });
+  const more =
+    since && age > 0
+      ? `, so about ${say(((enough - age) * since) / age, 'time', { units: DAYS, significant: 2 })} more at the pace so far`
+      : '';
+  return `Hold it better, or wait until it is ${days(enough)} old as at 20\u00a0°C (68\u00a0°F): it counts as ${say(age, 'time', { units: DAYS, significant: 2 })} now${more}.`;
+}
 
 export default worksheet({
   id: 'handling',
@@ -29,7 +52,7 @@ export default worksheet({
       kind: 'ratio',
       of: (r) => r.use?.high,
       units: PERCENT,
-      significant: 2,
+      decimals: 0,
       answer: true,
     },
     useLow: {
@@ -44,7 +67,7 @@ export default worksheet({
       kind: 'ratio',
       of: (r) => r.use && r.use.high * (1 + JERK),
       units: PERCENT,
-      significant: 2,
+      decimals: 0,
       note: 'half as much again, a guess; the page on when to strip reckons with it too',
     },
     low: {
@@ -124,11 +147,9 @@ export default worksheet({
       note: 'from memory, for ordinary concrete',
     },
   },
-  judge: (
-    { use, held, bestStress, freed, stripping, oneBar, ofBars, young, mass },
-    { hold, grip, beside, bars },
-    say,
-  ) => {
+  judge: (r, v, say) => {
+    const { use, held, bestStress, freed, stripping, oneBar, ofBars, young, mass } = r;
+    const { hold, grip, beside, bars } = v;
     const way =
       hold === 'middle'
         ? `in the middle on hands ${say(grip, 'length', { units: MM })} apart`
@@ -154,9 +175,14 @@ export default worksheet({
         verdict: 'stop',
         say: `No published strength covers this density. Break a bar before you move the part ${way}.`,
       };
-    const percent = (part: number) => say(part, 'ratio', { units: PERCENT, significant: 2 });
-    const share = percent(use.high);
-    const jerked = percent(use.high * (1 + JERK));
+    // 105 % is not all of it, nor 50.4 % half.
+    const percent = (part: number) =>
+      saidApart(part, 'ratio', [CAUTIOUS_SHARE, 1], say, {
+        units: PERCENT,
+        ...(part < 0.1 ? { significant: 2 } : { decimals: 0 }),
+      });
+    const jerk = use.high * (1 + JERK);
+    const [share, jerked] = [percent(use.high), percent(jerk)];
     if (use.low > 1)
       return {
         verdict: 'stop',
@@ -165,17 +191,22 @@ export default worksheet({
     if (use.high > 1)
       return {
         verdict: 'stop',
-        say: `Moved ${way} it may crack: at worst it asks for ${share} of the strength. Wait, or hold it otherwise.${instead}`,
+        say: `Moved ${way} it may crack: at worst it asks for ${share} of the strength. ${waitWords(r, v, say)}${instead}`,
+      };
+    if (jerk > 1)
+      return {
+        verdict: 'stop',
+        say: `Moved ${way} it may crack at a jerk: at worst it asks for ${share} of the strength, and ${jerked} with a jerk. ${waitWords(r, v, say)}${instead}`,
       };
     if (oneBar)
       return {
         verdict: 'look',
         say: `${bars === undefined ? 'You have not said how many bars these are. ' : ''}Of one bar the low end is a guess: half of it. By that guess, moved ${way} it asks for up to ${share} of the strength, ${jerked} with a jerk. Break three more before you rely on it.${instead}`,
       };
-    if (use.high * (1 + JERK) > CAUTIOUS)
+    if (jerk > CAUTIOUS_SHARE)
       return {
         verdict: 'look',
-        say: `Moved ${way} it asks for up to ${share} of the strength, ${jerked} with a jerk. Keep that under half: wait a day or hold it better.${instead}`,
+        say: `Moved ${way} it asks for up to ${share} of the strength, ${jerked} with a jerk. Keep that under half. ${waitWords(r, v, say)}${instead}`,
       };
     if (ofBars && beside !== 'same')
       return {

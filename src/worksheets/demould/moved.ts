@@ -1,5 +1,5 @@
 import { tooYoungToEstimate } from '../../core/curing/limits.ts';
-import { strengthShare } from '../../core/curing/strength-growth.ts';
+import { ageForShare, strengthShare } from '../../core/curing/strength-growth.ts';
 import { bestSupportDistance } from '../../core/demould/beam.ts';
 import {
   type FlatPart,
@@ -7,6 +7,7 @@ import {
   handlingStress,
   utilisation,
 } from '../../core/demould/handling.ts';
+import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import {
@@ -26,6 +27,7 @@ import {
   barsCounted,
   DAYS,
   dryDensity,
+  JERK,
   partLength,
   partThickness,
   partWidth,
@@ -148,6 +150,7 @@ export function moved(v: Moves) {
     ofBars: v.strengthFrom === 'bars',
     oneBar: v.strengthFrom === 'bars' && (v.bars ?? 1) < 2,
     use: strength && utilisation({ stress: held.stress, strength }),
+    enough: v.strengthFrom === 'density' ? oldEnough(v, held.stress) : undefined,
     best,
     bestStress: handlingStress(part, atBest).stress,
     /** The same hold once the form has let go. */
@@ -157,11 +160,20 @@ export function moved(v: Moves) {
   };
 }
 
+const at28Days = (v: Moves) => flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
+
+/** The age at 20 °C, s, at which a tension with a jerk is no more than the cautious share of its low end; undefined where it never is. */
+function oldEnough(v: Moves, stress: number): number | undefined {
+  const at28 = at28Days(v);
+  const share = at28 && (stress * (1 + JERK)) / CAUTIOUS_SHARE / at28.low;
+  return share && ageForShare({ share, coefficient: GROWTH[v.cement][0] });
+}
+
 /** Its bending strength now, Pa: of the bars, or as published figures and growth curves have it. */
 function bears(v: Moves): Band | undefined {
   if (v.strengthFrom === 'bars')
     return { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
-  const at28 = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
+  const at28 = at28Days(v);
   const [slow, fast] = GROWTH[v.cement];
   return (
     at28 && {

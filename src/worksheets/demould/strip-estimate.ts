@@ -1,6 +1,6 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curing/age-factor.ts';
 import { strengthShare } from '../../core/curing/strength-growth.ts';
-import { DAY, ICE_POINT } from '../../core/curing/units.ts';
+import { ICE_POINT } from '../../core/curing/units.ts';
 import { stripAfterBars } from '../../core/demould/strip-after-bars.ts';
 import { stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
@@ -18,12 +18,11 @@ import {
   JERK,
   KPA,
   strengthFrom,
+  WITHIN,
   wetDensity,
 } from '../shared/part-fields.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
 
-/** How far the worksheet looks, s. */
-export const WITHIN = 60 * DAY;
 /** Two ways to count age; they part most in the cold, and the spread is the honest answer. */
 const LAWS: readonly AgeLaw[] = [
   { law: 'fhp' },

@@ -4,10 +4,10 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
-import { DAYS, HOURS, KPA } from '../shared/part-fields.ts';
+import { DAYS, HOURS, KPA, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
-import { stripEstimate, stripFields, WITHIN } from './strip-estimate.ts';
+import { stripEstimate, stripFields } from './strip-estimate.ts';
 
 /** The drawing shows at least this, s. */
 const LEAST_SHOWN = 4 * DAY;

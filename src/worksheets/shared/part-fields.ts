@@ -1,3 +1,4 @@
+import { DAY } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY } from './amounts.ts';
 
@@ -7,6 +8,9 @@ export const MPA = { metric: 'MPa', us: 'psi' } as const;
 export const MM = { metric: 'mm', us: 'in' } as const;
 export const DAYS = { metric: 'd', us: 'd' } as const;
 export const HOURS = { metric: 'h', us: 'h' } as const;
+
+/** What is not strong enough in two months is not waited for, s. */
+export const WITHIN = 60 * DAY;
 
 /** The part's sides, shared by every worksheet about it. */
 export const partLength = number('length', {

@@ -1,5 +1,6 @@
 import type { Kind } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import type { Units } from '../../islands/fields.ts';
 
 /** Nearer to a mark than this share of it lies on it, whatever the last digit of a reading in °F. */
 const ON_IT = 1e-9;
@@ -15,11 +16,17 @@ export function saidApart(
   kind: Kind,
   marks: readonly number[],
   say: Say,
-  usual: { readonly decimals?: number } = {},
+  usual: {
+    readonly decimals?: number;
+    readonly significant?: number;
+    readonly units?: Units;
+  } = {},
 ): string {
   const off = marks.filter((mark) => Math.abs(si - mark) > ON_IT * mark);
-  const apart = [usual, ...DIGITS.map((significant) => ({ significant, plain: true }))].find(
-    (how) => off.every((mark) => say(mark, kind, how) !== say(si, kind, how)),
+  const { units } = usual;
+  const more = DIGITS.map((significant) => ({ significant, plain: true, ...(units && { units }) }));
+  const apart = [usual, ...more].find((how) =>
+    off.every((mark) => say(mark, kind, how) !== say(si, kind, how)),
   );
   return say(si, kind, apart ?? usual);
 }
