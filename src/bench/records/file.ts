@@ -4,7 +4,7 @@ import { LIMITS } from './limits.ts';
 import { openRecord } from './migrate.ts';
 import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
 import { FILE_SCHEMA, FORMAT, PHOTO_SCHEMA, RECORD_SCHEMA } from './schema.ts';
-import { sift } from './sift.ts';
+import { sift, unknownValues } from './sift.ts';
 import { faultsOf } from './validate.ts';
 
 /** Larger files are not opened at all, bytes. */
@@ -131,7 +131,7 @@ export function readFile(text: string): ReadFile {
   const refused: string[] = [];
   const batches = new Map<string, BatchRecord>();
   for (const [i, item] of file.batches.entries()) {
-    const left: string[] = [];
+    const left = [...unknownValues(item)];
     const opened = openRecord(item, (whole) => {
       const found = sift(whole);
       left.push(...found.left);

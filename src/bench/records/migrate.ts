@@ -22,15 +22,16 @@ function fromVersion0(old: Loose): Loose {
   const values = isRecord(old.values) ? old.values : {};
   const readings: Partial<Record<ReadingName, Entry>> = {};
   for (const [name, value] of Object.entries(values)) {
-    if (!(READING_NAMES as readonly string[]).includes(name)) continue;
+    if (!(READING_NAMES as readonly string[]).includes(name) || value === null) continue;
     const spec = readingOf(name as ReadingName);
     if ('options' in spec) readings[name as ReadingName] = { t: String(value) };
-    else if (typeof value === 'number' && Number.isFinite(value))
-      readings[name as ReadingName] = {
-        t: formatPlain(value, 'count', '1', 12),
-        u: spec.unit,
-        s: 'metric',
-      };
+    else {
+      // What is no number stays as it was written.
+      const t = Number.isFinite(value)
+        ? formatPlain(value as number, 'count', '1', 12)
+        : String(value);
+      readings[name as ReadingName] = { t, u: spec.unit, s: 'metric' };
+    }
   }
   const day = typeof old.date === 'string' ? old.date.slice(0, 10) : '';
   return {

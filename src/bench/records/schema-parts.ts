@@ -28,7 +28,10 @@ export function entry(
     type: 'object',
     properties: {
       t: text(LIMITS.typed, 'The text as typed: 13.6, 13,6, 22 1/2 lb.'),
-      u: unit(units, 'The unit shown when it was typed; one typed behind the number wins.'),
+      u: unit(
+        units,
+        'The unit shown when it was typed; one typed behind the number wins. Absent: that of the CSV.',
+      ),
       s: { type: 'string', enum: ['metric', 'us'], description: 'The system of units then.' },
       p: text(LIMITS.text, 'The ± as typed.'),
       pu: unit(allUnits, 'The unit shown for the ±.'),

@@ -47,13 +47,22 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
   return { record: sifted, left };
 }
 
+/** What version 0 called by names that no reading has: bringing it up to date leaves that behind. */
+export const unknownValues = (raw: unknown): readonly string[] =>
+  isRecord(raw) && (raw.version ?? 0) === 0 && isRecord(raw.values)
+    ? Object.keys(raw.values)
+        .filter((name) => !isName(name))
+        .map(unknownWhy)
+    : [];
+const unknownWhy = (name: string) => `${quoted(name)} was left out: no reading has this name.`;
+
 const fits = (key: string, value: unknown, schema: Schema) =>
   faultsOf(Object.fromEntries([[key, value]]), { ...schema, $defs: RECORD_SCHEMA.$defs! })
     .length === 0;
 
 /** What of a reading can be kept, and what is wrong with it. */
 function siftReading(name: string, entry: unknown): { keep?: unknown; why?: string } {
-  if (!isName(name)) return { why: `${quoted(name)} was left out: no reading has this name.` };
+  if (!isName(name)) return { why: unknownWhy(name) };
   const spec = readingOf(name);
   const out = (why: string) => ({ why: `“${spec.label}” was left out: ${why}.` });
   const schema = RECORD_SCHEMA.properties!.readings!.properties![name]!;
@@ -81,9 +90,15 @@ function siftReading(name: string, entry: unknown): { keep?: unknown; why?: stri
     return out('it is not written as the format asks');
   }
   const unit = (u as string | undefined) ?? spec.unit;
+  if (u === undefined && rest.s === 'us' && isBare(t, spec.kind, unit))
+    return out('it was typed in US units, and in which is not said');
   if (fault)
     return {
-      keep: { ...(t !== undefined && { t }), ...(u !== undefined && { u }), ...rest },
+      keep: withUnits(
+        { ...(t !== undefined && { t }), ...(u !== undefined && { u }), ...rest },
+        spec.kind,
+        unit,
+      ),
       why: `The ± of “${spec.label}” was left out: it cannot be read. Its value is kept.`,
     };
   // What only cannot be reckoned with is the reader's all the same, and stands as it was typed.
@@ -93,12 +108,31 @@ function siftReading(name: string, entry: unknown): { keep?: unknown; why?: stri
       keep: entry,
       why: `“${spec.label}” counts for nothing as it is written: ${unread}. It is kept so.`,
     };
-  if (plusMinusReads(entry as Loose, spec.kind, unit)) return { keep: entry };
+  if (plusMinusReads(entry as Loose, spec.kind, unit))
+    return { keep: withUnits(entry as Loose, spec.kind, unit) };
+  const { p: unreadable, ...sound } = entry as Loose;
   return {
-    keep: entry,
+    keep: { ...withUnits(sound, spec.kind, unit), p: unreadable },
     why: `The ± of “${spec.label}” cannot be read. It is kept as it is written.`,
   };
 }
+
+/** Whether what is typed would be another amount in US units: no unit is typed behind it. */
+function isBare(t: unknown, kind: Kind, unit: string): boolean {
+  if (typeof t !== 'string') return false;
+  const [one, other] = [unit, KINDS[kind].shown.us].map((u) => parseQuantity(t, kind, u));
+  return one!.ok && other!.ok && one!.value !== other!.value;
+}
+
+/**
+ * A number without a unit is in that of its column in the CSV, its ± in that of the number: written down as it
+ * comes in, so that it is one amount wherever it is read, whatever units the reader has.
+ */
+const withUnits = (entry: Loose, kind: Kind, unit: string): Loose => ({
+  ...entry,
+  ...(entry.u === undefined && isBare(entry.t, kind, unit) && { u: unit, s: 'metric' }),
+  ...(typeof entry.p === 'string' && entry.pu === undefined && { pu: unit }),
+});
 
 function unreadWhy(t: unknown, kind: Kind, unit: string): string | undefined {
   if (typeof t !== 'string' || t.trim() === '') return undefined;

@@ -8,21 +8,24 @@ const anyText = fc.string({ maxLength: 60, unit: 'binary' });
 
 const number = fc.double({ min: -1e9, max: 1e9, noNaN: true }).map(String);
 
-/** A reading as a reader might have typed it: a number or nothing, any unit of its kind. */
+/** A reading as a reader might have typed it: a number or nothing, in any unit of its kind. */
 const entryFor = (name: ReadingName) => {
   const spec = readingOf(name);
   if ('options' in spec) return fc.record({ t: fc.constantFrom(...spec.options) });
   const unit = fc.constantFrom(...KINDS[spec.kind].units.map(({ id }) => id));
-  return fc.record(
+  const typed = fc.record(
     {
       t: fc.oneof(fc.constantFrom('', '13,4', '2 1/2', ' '), number),
       u: unit,
       s: system,
-      p: fc.oneof(fc.constantFrom('', '½', '0,5'), number),
-      pu: unit,
       d: fc.record({ metric: unit, us: unit }, { requiredKeys: [] }),
     },
-    { requiredKeys: ['t'] },
+    { requiredKeys: ['t', 'u'] },
+  );
+  const plusMinus = fc.record({ p: fc.oneof(fc.constantFrom('', '½', '0,5'), number), pu: unit });
+  return fc.oneof(
+    typed,
+    fc.tuple(typed, plusMinus).map(([reading, pm]) => ({ ...reading, ...pm })),
   );
 };
 

@@ -12,6 +12,10 @@ import {
   type Photo,
   RECORD_VERSION,
 } from '../../../src/bench/records/record.ts';
+import { FORMAT } from '../../../src/bench/records/schema.ts';
+import type { NumberReading } from '../../../src/islands/engine/reading.ts';
+import { speaker } from '../../../src/islands/engine/say.ts';
+import { readRecord } from '../../../src/worksheets/shared/RecordFields.tsx';
 import { anyRecord } from './arbitrary.ts';
 import { file } from './whole-file.ts';
 
@@ -37,6 +41,44 @@ describe('out and in again', () => {
     const typed = blankRecord({ id: 'typed', readings });
     const { batches } = file(readFile(toFile({ batches: [typed], photos: [] })));
     expect(planMerge([typed], batches).map(({ what }) => what)).toEqual(['same']);
+  });
+
+  test('a number without a unit is one amount in its field and in the figures, in either system', () => {
+    const made = blankRecord({
+      readings: {
+        cement: { t: '30', p: '0.5' },
+        full: { t: '25', u: 'lb', s: 'us', p: '0.1' },
+        cureTemperature: { t: '60' },
+        bend: { t: '230' },
+        tare: { t: '2 lb', s: 'us' },
+        water: { t: '30', s: 'us' },
+        sand: { t: '' },
+      },
+    });
+    const { batches, refused } = file(readFile(toFile({ batches: [made], photos: [] })));
+    const [{ readings } = made] = batches;
+    expect(readings).toEqual({
+      cement: { t: '30', u: 'kg', s: 'metric', p: '0.5', pu: 'kg' },
+      full: { t: '25', u: 'lb', s: 'us', p: '0.1', pu: 'lb' },
+      cureTemperature: { t: '60', u: 'degC', s: 'metric' },
+      bend: { t: '230', u: 'kPa', s: 'metric' },
+      tare: { t: '2 lb', s: 'us' },
+      sand: { t: '' },
+    });
+    expect(refused).toEqual([
+      'Batch 1 of the file: “Mixing water” was left out: it was typed in US units, and in which is not said.',
+    ]);
+    for (const system of ['metric', 'us'] as const) {
+      const fields = readRecord(batches[0]!, speaker(system));
+      for (const name of ['cement', 'full', 'tare', 'cureTemperature', 'bend'] as const)
+        expect((fields[name] as NumberReading).value, `${name}, ${system}`).toBeCloseTo(
+          readingValue(batches[0]!, name)!,
+          9,
+        );
+      expect((fields.cement as NumberReading).pm).toBeCloseTo(0.5, 9);
+    }
+    const again = file(readFile(toFile({ batches, photos: [] })));
+    expect(again.batches).toEqual(batches);
   });
 
   test('leaves behind photos that no batch names any more', () => {
@@ -300,7 +342,9 @@ describe('an earlier version', () => {
   const first = batches[0]!;
 
   test('opens whole, with its numbers as they were', () => {
-    expect(refused).toEqual([]);
+    expect(refused).toEqual([
+      'Batch 1 of the file, “Slabs, first trial”: “mood” was left out: no reading has this name.',
+    ]);
     expect(first).toMatchObject({
       version: RECORD_VERSION,
       name: 'Slabs, first trial',
@@ -317,6 +361,21 @@ describe('an earlier version', () => {
   test('goes out as the present one and comes back the same', () => {
     const back = file(readFile(toFile({ batches, photos: [] })));
     expect(back.batches).toEqual(batches);
+  });
+
+  test('keeps a value that was written as text, and names what it cannot use', () => {
+    const values = { cement: '12.5', water: 'about 6', sand: null, foo: 3 };
+    const old = { version: 0, id: 'q', title: 'T', date: '2025-01-01', values };
+    const text = JSON.stringify({ format: FORMAT, version: 0, batches: [old] });
+    const { batches, refused } = file(readFile(text));
+    expect(batches[0]!.readings).toEqual({
+      cement: { t: '12.5', u: 'kg', s: 'metric' },
+      water: { t: 'about 6', u: 'kg', s: 'metric' },
+    });
+    expect(refused.map((words) => /“[^“]*?” (?:was|counts)/.exec(words)?.[0])).toEqual([
+      '“foo” was',
+      '“Mixing water” counts',
+    ]);
   });
 
   test('a record of the present version is not touched', () => {

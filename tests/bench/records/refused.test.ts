@@ -142,14 +142,17 @@ describe('what is refused', () => {
   });
 
   test('a damaged batch that was taken out as found comes in without what spoils it', () => {
-    const raw = { ...good, readings: { cement: { t: '1'.repeat(4001) }, water: { t: '5' } } };
+    const raw = {
+      ...good,
+      readings: { cement: { t: '1'.repeat(4001) }, water: { t: '5', u: 'kg' } },
+    };
     const photos = ['good', 'other'].map((batch) => ({
       ...{ id: 'p', batch, width: 1, height: 1, data: '/9j/AA==' },
     }));
     const named = { ...raw, photos: [{ id: 'p', caption: '' }] };
     const text = asideToFile([{ id: 'good', why: '', raw: named }], photos);
     const found = file(readFile(text));
-    expect(found.batches).toEqual([{ ...named, readings: { water: { t: '5' } } }]);
+    expect(found.batches).toEqual([{ ...named, readings: { water: { t: '5', u: 'kg' } } }]);
     expect(found.photos).toEqual([photos[0]]);
     expect(found.refused).toEqual([expect.stringContaining('“Cement” was left out')]);
   });
