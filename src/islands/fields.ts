@@ -92,6 +92,8 @@ export interface ChoiceField<V extends string = string> extends Common {
   readonly example: V;
   /** Kept results that decide while the reader has not: the first of these keys that is kept. */
   readonly follows?: Readonly<Record<string, V>>;
+  /** Fields beside it that decide while the reader has not: the first of these that the reader filled in. */
+  readonly byOwn?: Readonly<Record<string, V>>;
   /** What it counts as beside the reader's own numbers while they have not chosen: what is not said is not assumed. */
   readonly unsaid?: V;
 }
@@ -182,9 +184,10 @@ export const number = <const S extends NumberSpec>(kind: Kind, spec: S) =>
 
 /** A field that chooses one of several words. */
 export const choice = <const V extends string>(
-  spec: Omit<ChoiceField<V>, 'type' | 'example' | 'follows' | 'unsaid'> & {
+  spec: Omit<ChoiceField<V>, 'type' | 'example' | 'follows' | 'byOwn' | 'unsaid'> & {
     readonly example: NoInfer<V>;
     readonly follows?: Readonly<Record<string, NoInfer<V>>>;
+    readonly byOwn?: Readonly<Record<string, NoInfer<V>>>;
     readonly unsaid?: NoInfer<V>;
   },
 ): ChoiceField<V> => ({ type: 'choice', ...spec });

@@ -36,6 +36,12 @@ export function readWorksheet(
     }),
   ) as Record<string, FieldReading>;
 
+  for (const [name, reading] of Object.entries(fields)) {
+    if (reading.type !== 'choice' || reading.origin === 'yours') continue;
+    const { byOwn = {} } = reading.field;
+    const own = Object.keys(byOwn).find((beside) => fields[beside]?.origin === 'yours');
+    if (own) fields[name] = { ...reading, origin: 'kept', value: byOwn[own]! };
+  }
   const chosenFirst = choices(fields);
   const own = Object.values(fields).some(
     (reading) => reading.origin !== 'example' && isShown(reading.field.when, chosenFirst),

@@ -51,6 +51,7 @@ export const heatFields = {
     label: 'The air around it',
     options: { alike: 'Each day alike', days: 'Day by day' },
     example: 'alike',
+    byOwn: { coldest: 'alike', warmest: 'alike', days: 'days' },
   }),
   coldest: temperature('Air, lowest of the day', '12 °C', {
     bench: 'curing.airColdest',
