@@ -15,6 +15,7 @@ import { LearnedNote } from '../../src/worksheets/shared/LearnedNote.tsx';
 import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
 import {
   ageWhenStripped,
+  contradicts,
   driedDensity,
   loggedOf,
   reckon,
@@ -68,11 +69,29 @@ describe('what teaches', () => {
     expect(lesson([...demo, own], 'survival').learned.count).toBe(1);
   });
 
-  test('readings that contradict each other teach nothing of foam', () => {
+  test('readings that contradict each other teach nothing of foam, of the plan or of strength', () => {
     const [record] = demo;
-    const wrong = { ...record!, readings: { ...record!.readings, full: { t: '11', u: 'kg' } } };
-    expect(observe(record!).survival).toBeDefined();
-    expect(observe(wrong).survival).toBeUndefined();
+    const slips = [{ full: { t: '11', u: 'kg' } }, { vessel: { t: '6', u: 'L' } }];
+    for (const lesson of ['survival', 'landing', 'strength'] as const) {
+      expect(observe(record!)[lesson]).toBeDefined();
+      for (const slip of slips) {
+        const wrong = { ...record!, readings: { ...record!.readings, ...slip } };
+        expect(contradicts(reckon(wrong))).toBe(true);
+        expect(observe(wrong)[lesson]).toBeUndefined();
+      }
+    }
+    expect(lesson(demo.slice(0, 3), 'landing').learned.count).toBe(3);
+    // What was never held against anything contradicts nothing.
+    const { cement: _, ...readings } = record!.readings;
+    expect(observe({ ...record!, readings }).landing).toBeDefined();
+  });
+
+  test('a strength is held against the band by an oven-dry density alone', () => {
+    const [record] = demo;
+    const dried = (how: BatchRecord['readings']['dried']) =>
+      observe({ ...record!, readings: { ...record!.readings, dried: how! } }).strength;
+    expect(dried({ t: 'oven' })).toBeGreaterThan(0);
+    for (const how of [{ t: 'air' }, { t: '' }, undefined]) expect(dried(how)).toBeUndefined();
   });
 
   test('readings that are refused teach nothing, and are no nought', () => {

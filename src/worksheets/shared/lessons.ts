@@ -21,11 +21,12 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   };
   const at = (name: Parameters<typeof readingValue>[1]) => readingValue(record, name);
   const reckoned = reckon(record);
+  // Of readings that contradict each other one is wrong, and it may be the bucket's.
+  const sound = !contradicts(reckoned);
   if (reckoned.ok) {
     const { finding, survival } = reckoned.verdict;
-    // Readings that contradict each other teach nothing about foam.
     const dumb = finding === 'no-such-base-mix' || finding === 'cannot-tell';
-    if (!dumb && !contradicts(reckoned)) put('survival', survival);
+    if (!dumb && sound) put('survival', survival);
   }
   const [first, later, time] = [at('foamDensity'), at('foamLater'), at('foamLaterAfter')];
   if (first && later && time) put('drift', foamDrift({ first, later, time }));
@@ -33,8 +34,8 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   if (depth && sunk !== undefined && sunk < depth) put('settling', sunk / depth);
   if (readingChoice(record, 'stripped') === 'clean') put('stripAge', ageWhenStripped(record));
   const [landed, planned] = [landedDensity(record), at('planned')];
-  if (landed && planned) put('landing', landed / planned - 1);
-  put('strength', strengthRatio(record, weighedDensity(record)));
+  if (sound && landed && planned) put('landing', landed / planned - 1);
+  if (sound) put('strength', strengthRatio(record, weighedDensity(record)));
   return found;
 }
 
@@ -42,7 +43,8 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
 function strengthRatio(record: BatchRecord, wet: number | undefined): number | undefined {
   const [crush, age] = [readingValue(record, 'crush'), readingValue(record, 'crushAge')];
   const dry = driedDensity(record);
-  if (!crush || !age || !wet || !dry) return undefined;
+  // Air-dry is heavier than the band's oven-dry density, and by how much nobody knows.
+  if (!crush || !age || !wet || dry?.dried !== 'oven') return undefined;
   if (age < ABOUT_28_DAYS.from || age > ABOUT_28_DAYS.to) return undefined;
   try {
     const band = strengthBand({ wetDensity: wet, ovenDryDensity: dry.density });
