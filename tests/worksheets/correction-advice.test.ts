@@ -10,9 +10,9 @@ import {
   insteadOfAmount,
   isSpent,
   MOST_CORRECTIONS,
-  NEAR_ENOUGH,
   spentAdvice,
 } from '../../src/worksheets/shared/correction-advice.ts';
+import { NEAR_ENOUGH } from '../../src/worksheets/shared/near-enough.ts';
 
 const say = speaker('metric');
 const answered = (sheet: unknown, entries: Record<string, Entry>) => {

@@ -7,7 +7,11 @@ import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { observe } from '../../src/worksheets/shared/lessons.ts';
 import { readRecord } from '../../src/worksheets/shared/RecordFields.tsx';
-import { recordBaseDoubt, recordDryDoubt } from '../../src/worksheets/shared/record-doubts.ts';
+import {
+  recordBaseDoubt,
+  recordDryDoubt,
+  recordPlanDoubt,
+} from '../../src/worksheets/shared/record-doubts.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 
 const say = speaker('metric');
@@ -74,6 +78,35 @@ describe('water and cement in a record', () => {
     expect(recordBaseDoubt(blankRecord({ readings: { water: water! } }), say)).toBeUndefined();
     const none = blankRecord({ readings: { water: water!, cement: { ...cement!, t: '0' } } });
     expect(recordBaseDoubt(none, say)?.verdict).toBe('stop');
+  });
+});
+
+describe('a mix that missed its plan', () => {
+  const planned = (t: string) => ({
+    ...sound!,
+    readings: { ...sound!.readings, planned: { t, u: 'kg/m3', s: 'metric' as const } },
+  });
+
+  test('is not good, however well its readings agree', () => {
+    // 646 kg/m³ is 20 % over 538 and 15 % under 760.
+    expect(verdicts(planned('538'))).toEqual([
+      {
+        verdict: 'look',
+        say: expect.stringMatching(/where 538\u00a0kg\/m³ was planned, 20\u00a0% heavier/),
+      },
+    ]);
+    expect(verdicts(planned('760'))).toEqual([
+      { verdict: 'look', say: expect.stringContaining('15\u00a0% lighter') },
+    ]);
+    expect(verdicts(planned('590')).map(({ verdict }) => verdict)).toEqual(['good']);
+    const { planned: _, ...readings } = sound!.readings;
+    expect(recordPlanDoubt({ ...sound!, readings }, say)).toBeUndefined();
+  });
+
+  test('is not said of a density that the other readings contradict', () => {
+    const wrong = but({ full: '11' });
+    expect(recordPlanDoubt(wrong, say)).toBeDefined();
+    expect(verdicts(wrong).map(({ verdict }) => verdict)).toEqual(['stop']);
   });
 });
 

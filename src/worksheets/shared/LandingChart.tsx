@@ -3,6 +3,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { Dot, Level, Plot } from '../../islands/plots/Plot.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY } from './amounts.ts';
+import { NEAR_ENOUGH } from './near-enough.ts';
 
 export interface Landed {
   readonly name: string;
@@ -18,8 +19,6 @@ export interface Landed {
 const FEWEST_LIMITS = 3;
 /** With fewer nothing is called good. A choice. */
 const FEWEST_GOOD = 5;
-/** The mean must be known as well as a batch need land: what the bench calls near enough unless told otherwise. A choice. */
-const NEAR_ENOUGH = 0.05;
 
 /** What the batches say of the plan; without a verdict there is too little to judge by. */
 export interface Said {
@@ -141,6 +140,7 @@ function judged(landed: readonly Landed[]): Said {
       say: `The batches differ from each other by chance alone, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.`,
     };
   const found = `as far as ${landed.length} can tell (${percent(chart.centre)}\u00a0±\u00a0${(chart.centreReach * 100).toFixed(1)})`;
+  // The mean must be known as well as a batch need land. A choice.
   if (landed.length < FEWEST_GOOD || chart.centreReach > NEAR_ENOUGH)
     return {
       say: `The batches differ by chance alone, and ${found} they are neither heavy nor light on average: too ${landed.length < FEWEST_GOOD ? 'few' : 'scattered'} to call it good. Leave the plan alone.`,

@@ -2,13 +2,10 @@ import type { Correction } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, LITRES, PERCENT } from './amounts.ts';
+import { STILL_THAT_MIX } from './near-enough.ts';
 
 /** Each correction stirs the mix again and breaks foam. Common practice, no source. */
 export const MOST_CORRECTIONS = 2;
-/** How far off is near enough, as a share of the target. @source california-721-2-1 */
-export const NEAR_ENOUGH = 0.05;
-/** Farther off than so many times that, the mix is not the one that was planned. A line of our own, no source. */
-const STILL_THAT_MIX = 2;
 
 /**
  * More than this is no correction but a slip: base mix as a share of the mass in the mixer, foam of its

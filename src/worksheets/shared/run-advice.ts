@@ -2,14 +2,9 @@ import type { RunPlan } from '../../bench/run.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from './amounts.ts';
-import {
-  densityDoubt,
-  type MixAdvice,
-  mixAdvice,
-  NEAR_ENOUGH,
-  offWords,
-} from './correction-advice.ts';
+import { densityDoubt, type MixAdvice, mixAdvice, offWords } from './correction-advice.ts';
 import { ifAllowed } from './lazy.ts';
+import { NEAR_ENOUGH } from './near-enough.ts';
 import { baseIn, massNow } from './run-base.ts';
 import type { RunReadings } from './run-readings.ts';
 

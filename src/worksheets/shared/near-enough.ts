@@ -1,0 +1,4 @@
+/** How far off is near enough, as a share of the target. @source california-721-2-1 */
+export const NEAR_ENOUGH = 0.05;
+/** Farther off than so many times that, the mix is not the one that was planned. A line of our own, no source. */
+export const STILL_THAT_MIX = 2;
