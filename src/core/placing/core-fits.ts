@@ -8,13 +8,14 @@ interface Extent {
   readonly narrow: number;
   /** The longer one. */
   readonly long: number;
-  /** No straight line in it is longer. */
-  readonly span: number;
+  /** Whether it is a circle, and has no corners. */
+  readonly round: boolean;
 }
 
 /** What of a core is more than its form can hold, and the most that it can, m. */
 export interface Outgrown {
-  readonly measure: 'height' | 'long' | 'narrow';
+  readonly measure: 'height' | 'narrow' | 'long' | 'corners';
+  readonly value: number;
   readonly most: number;
 }
 
@@ -25,9 +26,12 @@ const DUST = 1 + 1e-9;
  * What of a core cannot stand in its form, however it is turned about the upright; undefined when nothing
  * stands against it. `core` and `form` in m, the core's height along the form's.
  *
- * Higher than the form; its longer side longer than the longest line across the form (the diagonal of the
- * box round it, or its diameter); its narrower side wider than the narrower side of that box. No range: each
- * is enough to know that it does not fit, and together they are not enough to know that it does.
+ * Higher than the form; wider than it; a box whose corners lie further apart than a round form is wide
+ * (`corners`: its diagonal against the diameter); a box p × q longer than a form a × b, and too wide to lie
+ * askew in it (`long`). Askew it lies only where
+ * b ≥ (2 p q a + (p² − q²) √(p² + q² − a²)) / (p² + q²), that is, where it just touches both pairs of sides.
+ * An outline is taken as the box round it. No range: each is enough to know that a core does not fit; in a
+ * box or a circle they also say that one alone does.
  *
  * @source none: it is geometry
  */
@@ -36,12 +40,25 @@ export function coreOutgrows(of: {
   readonly form: Shape;
 }): Outgrown | undefined {
   const [core, form] = [extentOf(of.core), extentOf(of.form)];
+  const corners = core.round ? core.long : Math.hypot(core.long, core.narrow);
   const limits: readonly Outgrown[] = [
-    { measure: 'height', most: form.height },
-    { measure: 'long', most: form.span },
-    { measure: 'narrow', most: form.narrow },
+    { measure: 'height', value: core.height, most: form.height },
+    { measure: 'narrow', value: core.narrow, most: form.narrow },
+    form.round
+      ? { measure: 'corners', value: corners, most: form.long }
+      : { measure: 'long', value: core.long, most: form.long },
   ];
-  return limits.find(({ measure, most }) => core[measure] > most * DUST);
+  return limits.find(
+    ({ measure, value, most }) =>
+      value > most * DUST && !(measure === 'long' && liesAskew(core, form)),
+  );
+}
+
+/** Whether a box longer than its form is narrow enough to lie askew in it. */
+function liesAskew({ long: p, narrow: q }: Extent, form: Extent): boolean {
+  const [a, b] = [form.long * DUST, form.narrow * DUST];
+  const square = p ** 2 + q ** 2;
+  return b * square >= 2 * p * q * a + (p ** 2 - q ** 2) * Math.sqrt(square - a ** 2);
 }
 
 function extentOf(shape: Shape): Extent {
@@ -76,14 +93,14 @@ const boxed = (a: number, b: number, height: number): Extent => ({
   height,
   narrow: Math.min(a, b),
   long: Math.max(a, b),
-  span: Math.hypot(a, b),
+  round: false,
 });
 
 const round = (diameter: number, height: number): Extent => ({
   height,
   narrow: diameter,
   long: diameter,
-  span: diameter,
+  round: true,
 });
 
 /** A slice higher than half its ball is widest above its base. */

@@ -26,7 +26,8 @@ export type Piece =
 /**
  * The exact volume of one piece, m³: length × width × thickness; π/4 d² h; π/4 (D² − d²) h.
  *
- * @throws {DomainError} for a measure that is not positive, or a ring whose hole is not inside it.
+ * @throws {DomainError} for a measure that is not positive, or a ring whose hole is not inside it
+ *   ('hole-not-inside').
  * @source none: it is geometry
  */
 export function pieceVolume(piece: Piece): number {
@@ -40,12 +41,8 @@ export function pieceVolume(piece: Piece): number {
     case 'ring': {
       const outer = length('outerDiameter', piece);
       const inner = piece.innerDiameter;
-      demand('innerDiameter', inner, 'length', {
-        min: 0,
-        max: outer,
-        aboveMin: true,
-        belowMax: true,
-      });
+      demand('innerDiameter', inner, 'length', { min: 0, aboveMin: true });
+      demand('innerDiameter', inner, 'length', { max: outer, belowMax: true }, 'hole-not-inside');
       return (Math.PI / 4) * (outer - inner) * (outer + inner) * length('height', piece);
     }
   }

@@ -71,15 +71,12 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
   // `pieces.1.inner`: one cell of one row.
   const [list, row, cell] = name.split('.');
   const rows = fields[list ?? ''];
-  if (rows?.type === 'rows' && cell && rows.of[cell])
-    return {
-      input: inputId(sheet.id, list!, row!, cell),
-      say: refused(error, rows.of[cell].label, say),
-    };
+  const inRow = rows?.type === 'rows' && cell ? rows.of[cell] : undefined;
   const field = fields[name] ? name : Object.keys(fields)[0]!;
+  const label = (inRow ?? fields[name])?.label ?? error.quantity;
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
   return {
-    input: inputId(sheet.id, field),
-    say: worded ? worded(error, say) : refused(error, fields[name]?.label ?? error.quantity, say),
+    input: inRow ? inputId(sheet.id, list!, row!, cell!) : inputId(sheet.id, field),
+    say: worded ? worded(error, say) : refused(error, label, say),
   };
 }

@@ -7,15 +7,15 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { leavesSides } from '../shared/piece-sides.ts';
 import type { PieceRow } from '../shared/pieces-words.ts';
+import { holeNotInside, SHORT } from './short.ts';
 
-const LENGTH = { metric: 'mm', us: 'in' } as const;
 const measure = (label: string, example: string, shapes: readonly string[]) =>
   number('length', {
     label,
     example,
     min: '1 mm',
     max: '5 m',
-    units: LENGTH,
+    units: SHORT,
     when: { shape: shapes },
   });
 
@@ -131,6 +131,7 @@ export default worksheet({
           verdict: 'good',
           say: `Make ${say(r.total, 'volume')} to fill ${say(r.net, 'volume')} of form.`,
         },
+  refusals: { 'hole-not-inside': holeNotInside },
   keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
   leaves: leavesSides,
   working: [

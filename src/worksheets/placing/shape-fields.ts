@@ -3,8 +3,8 @@ import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { PERCENT } from '../shared/amounts.ts';
+import { SHORT } from './short.ts';
 
-const SHORT = { metric: 'mm', us: 'in' } as const;
 const length = (label: string, example: string, when: readonly string[], more: object = {}) =>
   number('length', {
     label,
@@ -107,7 +107,7 @@ export const shapeFields = {
         whole: true,
       }),
       across: number('length', {
-        label: 'Diameter, or length',
+        label: 'Diameter of the core, or length',
         example: '40 mm',
         min: '0 mm',
         aboveMin: true,
@@ -115,7 +115,7 @@ export const shapeFields = {
         units: SHORT,
       }),
       wide: number('length', {
-        label: 'Width',
+        label: 'Width of the core',
         example: '40 mm',
         min: '0 mm',
         aboveMin: true,

@@ -1,3 +1,4 @@
+import type { Outgrown } from '../../core/placing/core-fits.ts';
 import type { Shape } from '../../core/placing/shapes.ts';
 import type { Values } from '../../islands/fields.ts';
 import type { shapeFields } from './shape-fields.ts';
@@ -33,13 +34,13 @@ export function shapeOf(v: ShapeValues): Shape {
 
 type Core = ShapeValues['cores'][number];
 
-/** The cell of a core that holds its height, or its longer or narrower side. */
+/** The cell of a core that holds its height, its narrower side, or the longer one. */
 export function cellOf(
   { core, across, wide, end }: Core,
-  measure: 'height' | 'long' | 'narrow',
+  measure: Outgrown['measure'],
 ): 'deep' | 'across' | 'wide' | 'end' {
   if (measure === 'height') return 'deep';
-  if (core === 'box') return across >= wide === (measure === 'long') ? 'across' : 'wide';
+  if (core === 'box') return across >= wide === (measure !== 'narrow') ? 'across' : 'wide';
   return core === 'taper' && end > across ? 'end' : 'across';
 }
 

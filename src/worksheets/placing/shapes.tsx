@@ -1,4 +1,4 @@
-import { demand } from '../../core/domain-error.ts';
+import { DomainError } from '../../core/domain-error.ts';
 import { coreOutgrows } from '../../core/placing/core-fits.ts';
 import { netVolume } from '../../core/placing/shapes.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -6,6 +6,7 @@ import { leavesSides } from '../shared/piece-sides.ts';
 import { ShapeDrawing } from '../shared/ShapeDrawing.tsx';
 import { shapeFields } from './shape-fields.ts';
 import { cellOf, coresOf, shapeOf } from './shape-of.ts';
+import { holeNotInside, short } from './short.ts';
 
 /** A pot's core takes half of its form and more; beyond this its walls are hardly there. A choice. */
 const MUCH = 0.8;
@@ -21,9 +22,14 @@ export default worksheet({
     cores.forEach(({ shape: core }, i) => {
       const outgrown = coreOutgrows({ core, form: shape });
       if (!outgrown) return;
-      const row = v.cores[i]!;
-      const cell = cellOf(row, outgrown.measure);
-      demand(`cores.${i}.${cell}`, row[cell], 'length', { max: outgrown.most });
+      const { measure, value, most } = outgrown;
+      throw new DomainError({
+        quantity: `cores.${i}.${cellOf(v.cores[i]!, measure)}`,
+        value,
+        kind: 'length',
+        allowed: { max: most },
+        because: `core-${measure}`,
+      });
     });
     const net = each.net * v.count;
     return {
@@ -71,6 +77,15 @@ export default worksheet({
   refusals: {
     'cores-fill-it': (e, say) =>
       `The cores take ${say(e.value, 'volume')}, all of the form’s ${say(e.allowed.max!, 'volume')} or more.`,
+    'hole-not-inside': holeNotInside,
+    'core-height': (e, say) =>
+      `This core is ${short(e.value, say)} deep, and its form only ${short(e.allowed.max!, say)}.`,
+    'core-narrow': (e, say) =>
+      `This core is ${short(e.value, say)} wide, and its form only ${short(e.allowed.max!, say)}.`,
+    'core-long': (e, say) =>
+      `This core is ${short(e.value, say)} long, and its form only ${short(e.allowed.max!, say)}; it is too wide to lie askew in it.`,
+    'core-corners': (e, say) =>
+      `The corners of this core are ${short(e.value, say)} apart, and its round form is only ${short(e.allowed.max!, say)} across.`,
     'too-thick': (e, say) =>
       `A bowl ${say(e.allowed.max!, 'length')} high cannot be ${say(e.value, 'length')} thick.`,
     'more-than-half-a-ball': (e, say) =>
