@@ -16,17 +16,24 @@ const WEIGHED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
   leftOver: ['reconcile.leftOver'],
 };
 
+/** The foam's density is part of a plan as well: it goes with the weighings, where nothing was carried over for it. */
+const FOAM = 'mix.foamDensity';
+
 /** The weighings on the bench a batch was saved from, while it is not mixed: its own only once the reader says so. */
 export function unsaidWeighings(
   record: BatchRecord,
 ): Readonly<Partial<Record<ReadingName, Entry>>> {
   if (stageOf(record) !== undefined) return {};
-  return Object.fromEntries(
+  const weighings: Partial<Record<ReadingName, Entry>> = Object.fromEntries(
     (Object.entries(WEIGHED) as [ReadingName, readonly string[]][]).flatMap(([name, keys]) => {
       const entry = keys.map((key) => record.bench[key]).find(filled);
       return entry && !entry.rows ? [[name, entry]] : [];
     }),
   );
+  const foam = record.bench[FOAM];
+  return weighings.foamVolume && filled(foam) && !filled(record.readings.foamDensity)
+    ? { ...weighings, foamDensity: foam }
+    : weighings;
 }
 
 /** The wet density, kg/m³, its amounts were worked out for with the target left at the example: a plan only once the reader says so. */

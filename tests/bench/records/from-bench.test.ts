@@ -109,12 +109,25 @@ describe('a weighing tried in a worksheet', () => {
     for (const name of Object.keys(reconcile.fields)) enter(benchKey(reconcile, name), kg('1'));
     expect(Object.keys(unsaidWeighings(recordFromBench('a'))).sort()).toEqual(
       Object.keys(reconcile.fields)
-        .filter((name) => !['foamDensity', 'tare', 'vessel', 'cementDensity'].includes(name))
+        .filter((name) => !['tare', 'vessel', 'cementDensity'].includes(name))
         .sort(),
     );
     clearBench();
     enter(benchKey(correct, 'full'), { t: '' });
     expect(unsaidWeighings(recordFromBench('a'))).toEqual({});
+  });
+
+  test('the foam’s density comes with the foam that was put in, and alone is a plan', () => {
+    const foam = { t: '5.1', u: 'lb/ft3', s: 'us' as const };
+    enter(benchKey(reconcile, 'foamDensity'), foam);
+    enter(benchKey(reconcile, 'cement'), kg('13.57'));
+    expect(unsaidWeighings(recordFromBench('a'))).toEqual({ cement: kg('13.57') });
+    enter(benchKey(reconcile, 'foamVolume'), litres('25'));
+    const record = recordFromBench('a');
+    expect(unsaidWeighings(record).foamDensity).toEqual(foam);
+    // What was weighed and carried over stands.
+    const weighed = { ...record, readings: { foamDensity: { t: '78.5', u: 'kg/m3' } } };
+    expect(unsaidWeighings(weighed).foamDensity).toBeUndefined();
   });
 });
 
