@@ -5,7 +5,15 @@ import { $entries, $kept, enter, keep, onBench, use } from '../bench/store.ts';
 import { type Answered, answer, type Unanswered } from './engine/answer.ts';
 import { type Held, heldElsewhere, isBy } from './engine/keeping.ts';
 import { readWorksheet } from './engine/read.ts';
-import { choices, inputId, isShown, type Problem, pmId, type Reading } from './engine/reading.ts';
+import {
+  choices,
+  inputId,
+  isShown,
+  type Problem,
+  pmId,
+  type Reading,
+  restOnExample,
+} from './engine/reading.ts';
 import { type Say, speaker } from './engine/say.ts';
 import { behaviourOf } from './fields.ts';
 import { isUnread, useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
@@ -150,7 +158,9 @@ export function WorksheetView({ sheet, formulas }: Props) {
                   }
                 />
               )}
-              <Verdict {...answered.judgement} />
+              <Verdict {...answered.judgement}>
+                {answered.judgement.verdict === 'good' && restOnExample(reading)}
+              </Verdict>
             </Results>
             {answered.notes.map((note) => (
               <p class="note">{note}</p>

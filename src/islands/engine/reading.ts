@@ -134,6 +134,30 @@ export const isExample = (reading: FieldReading): boolean =>
     ? !(reading.type === 'number' && reading.value === undefined)
     : reading.type === 'rows' && reading.rows.some(holdsExample));
 
+/** The fields shown that still hold the invented example, by name. */
+export const exampleFields = ({
+  fields,
+}: Reading): readonly (readonly [string, FieldReading])[] => {
+  const chosen = choices(fields);
+  return Object.entries(fields).filter(
+    ([, reading]) => isExample(reading) && isShown(reading.field.when, chosen),
+  );
+};
+
+/** So many of them are named. */
+const MOST_NAMED = 4;
+
+/** What of the example a verdict on the reader's own numbers still rests on, in words; undefined where there is nothing. */
+export function restOnExample(reading: Reading): string | undefined {
+  const labels = exampleFields(reading).flatMap(([, { field }]) =>
+    field.usual ? [] : [`“${field.label}”`],
+  );
+  if (!reading.own || labels.length === 0) return undefined;
+  const named = labels.slice(0, MOST_NAMED).join(', ');
+  const more = labels.length - MOST_NAMED;
+  return ` Still the example’s: ${named}${more > 0 ? ` and ${more} more` : ''}.`;
+}
+
 /** One changed cell does not make the rest of its row the reader's. */
 const holdsExample = (row: RowReading): boolean => {
   const chosen = choices(row);

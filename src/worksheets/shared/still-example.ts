@@ -1,11 +1,9 @@
 import type { Kept } from '../../bench/entries.ts';
 import { isBy } from '../../islands/engine/keeping.ts';
 import {
-  choices,
+  exampleFields,
   type FieldReading,
   inputId,
-  isExample,
-  isShown,
   type Reading,
 } from '../../islands/engine/reading.ts';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
@@ -19,15 +17,11 @@ export const restsOn = (
   field?.origin !== 'yours' && !(field?.origin === 'kept' && kept && !isBy(kept, sheet));
 
 /** The fields shown in a worksheet, folded and `later` ones aside, that still hold the invented example. */
-export function stillExample(
+export const stillExample = (
   sheet: AnyWorksheet,
-  { fields }: Reading,
+  reading: Reading,
   later: readonly string[] = [],
-) {
-  const chosen = choices(fields);
-  return Object.entries(fields).flatMap(([name, reading]) =>
-    isExample(reading) && !later.includes(name) && isShown(reading.field.when, chosen)
-      ? [{ label: reading.field.label, input: inputId(sheet.id, name) }]
-      : [],
+) =>
+  exampleFields(reading).flatMap(([name, { field }]) =>
+    later.includes(name) ? [] : [{ label: field.label, input: inputId(sheet.id, name) }],
   );
-}
