@@ -3,14 +3,22 @@ import type { Entry } from '../entries.ts';
 import { $entries, $kept } from '../store.ts';
 import { carriedReadings } from './carried.ts';
 import { readingValue } from './csv.ts';
+import { isDay } from './day.ts';
 import type { ReadingName } from './readings.ts';
-import { type BatchRecord, blankRecord } from './record.ts';
+import { type BatchRecord, blankRecord, today } from './record.ts';
 
 /** The bench as it is now, as a new batch: all of it, and the readings a record has a place for. */
 export function recordFromBench(name: string): BatchRecord {
   const bench = { ...$entries.get() };
   const kept = { ...$kept.get() };
-  return blankRecord({ name, bench, kept, readings: carriedReadings({ bench, kept }) });
+  const cast = bench['curing.castAt']?.t?.slice(0, 10) ?? '';
+  return blankRecord({
+    name,
+    bench,
+    kept,
+    readings: carriedReadings({ bench, kept }),
+    ...(isDay(cast) && { date: cast }),
+  });
 }
 
 /** What is known of a batch before it is weighed. Everything else on the bench is an earlier one's. */
@@ -26,8 +34,9 @@ function onlyKnown(record: BatchRecord): BatchRecord {
   return { ...record, readings, corrections: [] };
 }
 
-/** A new batch about to be weighed, from the bench. */
-export const recordToWeigh = (name: string): BatchRecord => onlyKnown(recordFromBench(name));
+/** A new batch about to be weighed, from the bench. A casting that lies there is an earlier one's. */
+export const recordToWeigh = (name: string): BatchRecord =>
+  onlyKnown({ ...recordFromBench(name), date: today() });
 
 /** A saved batch about to be weighed. Foam that was weighed before is not its foam, and goes into the notes. */
 export function weighedAnew(record: BatchRecord): BatchRecord {

@@ -31,7 +31,7 @@ export function unsaidWeighings(
     }),
   );
   const foam = record.bench[FOAM];
-  return weighings.foamVolume && filled(foam) && !filled(record.readings.foamDensity)
+  return weighings.foamVolume && foam && filled(foam) && !filled(record.readings.foamDensity)
     ? { ...weighings, foamDensity: foam }
     : weighings;
 }

@@ -4,7 +4,7 @@ import {
   recordToWeigh,
   weighedAnew,
 } from '../../../src/bench/records/from-bench.ts';
-import { blankRecord, stageOf } from '../../../src/bench/records/record.ts';
+import { blankRecord, stageOf, today } from '../../../src/bench/records/record.ts';
 import { unsaidPlan, unsaidWeighings } from '../../../src/bench/records/unsaid.ts';
 import { clearBench, enter, keep, onBench, replaceBench } from '../../../src/bench/store.ts';
 import { benchKey } from '../../../src/islands/worksheet.ts';
@@ -129,6 +129,18 @@ describe('a weighing tried in a worksheet', () => {
     const weighed = { ...record, readings: { foamDensity: { t: '78.5', u: 'kg/m3' } } };
     expect(unsaidWeighings(weighed).foamDensity).toBeUndefined();
   });
+});
+
+test('a saved batch was cast when the bench says; one about to be weighed is cast today', () => {
+  const day = () => recordFromBench('a').date;
+  expect(day()).toBe(today());
+  enter('curing.castAt', { t: '2025-10-12T19:30' });
+  expect(day()).toBe('2025-10-12');
+  expect(recordToWeigh('a').date).toBe(today());
+  for (const t of ['', '2025-02-30T19:30', 'yesterday']) {
+    enter('curing.castAt', { t });
+    expect(day()).toBe(today());
+  }
 });
 
 describe('a batch about to be weighed', () => {
