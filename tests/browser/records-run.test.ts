@@ -344,6 +344,22 @@ describe.concurrent('from the bench', () => {
     await offer.click();
     await expect.poll(() => page.locator('#pieces-settling').inputValue()).toBe(shown);
     await expect.poll(() => field.innerText()).toContain('yours:');
+
+    // What is mended in a batch is learned on the next page, also where that is not the list.
+    const [batch] = (await stored(page)).filter(({ readings }) => readings.sunk);
+    await visit(page, batchPage(batch!.id), '.record');
+    await page.locator('details[data-stage="cast"]').evaluate((fold) => {
+      (fold as HTMLDetailsElement).open = true;
+    });
+    await page.locator('#record-sunk').fill('30');
+    await settled(page);
+    await opened.go('placing/how-much/');
+    await wakeWorksheets(page);
+    const anew = page
+      .locator('.field', { has: page.locator('#pieces-settling') })
+      .getByRole('button', { name: /from 6 invented batches/ });
+    await expect.poll(() => anew.innerText()).toMatch(/±/);
+    await expect.poll(() => anew.innerText()).not.toContain(`${shown}\u00a0±`);
   });
 
   test('one batch is run step by step with large targets, and its record is written', async ({

@@ -1,4 +1,5 @@
 import { type ComponentType, hydrate } from 'preact';
+import { $learned } from '../../bench/learned.ts';
 import { $behind } from '../../bench/store.ts';
 import { WorksheetView } from '../../islands/WorksheetView.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
@@ -10,6 +11,13 @@ $behind.subscribe((keys) => {
   following = true;
   import('./catch-up.ts').then(({ follow }) => follow());
 });
+
+// Not on the page that changed a batch: all batches are read for it, and keys would wait.
+if ($learned.get().behind)
+  setTimeout(
+    () => import('../../worksheets/shared/learn-anew.ts').then((it) => it.learnAnew()),
+    500,
+  );
 
 /** Takes over the markup of a live part. */
 export async function mount(

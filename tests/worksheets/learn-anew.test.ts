@@ -1,0 +1,71 @@
+import { afterAll, beforeEach, expect, test, vi } from 'vitest';
+import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
+import { FakeDatabase } from '../bench/records/fake-database.ts';
+
+const own = demoBatches().map(({ invented: _, ...record }) => record);
+let db: FakeDatabase;
+let store: typeof import('../../src/bench/records/store.ts');
+let learned: typeof import('../../src/bench/learned.ts');
+let learnAnew: typeof import('../../src/worksheets/shared/learn-anew.ts').learnAnew;
+let refuse: boolean;
+
+beforeEach(async () => {
+  db = new FakeDatabase();
+  refuse = false;
+  vi.resetModules();
+  vi.doMock('idb', () => ({
+    openDB: async () => {
+      if (refuse) throw new Error('no');
+      return db;
+    },
+  }));
+  vi.stubGlobal(
+    'BroadcastChannel',
+    class {
+      postMessage() {}
+    },
+  );
+  store = await import('../../src/bench/records/store.ts');
+  learned = await import('../../src/bench/learned.ts');
+  ({ learnAnew } = await import('../../src/worksheets/shared/learn-anew.ts'));
+});
+afterAll(() => {
+  vi.doUnmock('idb');
+  vi.unstubAllGlobals();
+  vi.resetModules();
+});
+
+const settling = () => learned.$learned.get().values['form.settling'];
+
+test('a batch that changes leaves what is learned behind, and it is learned anew', async () => {
+  await store.putRecords(own.slice(0, 2), []);
+  expect(learned.$learned.get().behind).toBe(true);
+  await learnAnew();
+  expect(learned.$learned.get().behind).toBeUndefined();
+  const before = settling()!;
+  expect(before.n).toBe(2);
+
+  const sunk = { t: '30', u: 'mm', s: 'metric' } as const;
+  await store.saveRecord({ ...own[0]!, readings: { ...own[0]!.readings, sunk } });
+  expect(learned.$learned.get().behind).toBe(true);
+  expect(settling()).toEqual(before);
+  await learnAnew();
+  expect(settling()!.v).toBeGreaterThan(2 * before.v);
+});
+
+test('what changes while it is learned stays noted', async () => {
+  await store.putRecords(own.slice(0, 2), []);
+  const learning = learnAnew();
+  await store.putRecords(own.slice(2, 3), []);
+  await learning;
+  expect(learned.$learned.get().behind).toBe(true);
+  await learnAnew();
+  expect(settling()!.n).toBe(3);
+});
+
+test('what cannot be read now is learned from later', async () => {
+  refuse = true;
+  learned.learnedBehind();
+  await learnAnew();
+  expect(learned.$learned.get().behind).toBe(true);
+});
