@@ -4,6 +4,7 @@ import { choice, number } from '../../islands/fields.ts';
 /** One word for how quickly a cement works, where the bag does not say more. */
 export const cement = choice({
   label: 'Cement',
+  help: 'By the class on the bag. A US type is no class: go by the strengths on the maker’s mill sheet, or leave it unknown.',
   options: {
     unknown: 'I do not know',
     slow: 'Slow: 32.5\u00a0N, or blended',
