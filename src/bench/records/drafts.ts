@@ -1,4 +1,6 @@
 import { localStore } from '../local-store.ts';
+import type { SetAside } from './database.ts';
+import { withinLimits } from './limits.ts';
 import { openRecord } from './migrate.ts';
 import { type BatchRecord, newId } from './record.ts';
 
@@ -24,38 +26,73 @@ export function keepDraft(record: BatchRecord, store = localStore()): boolean {
   }
 }
 
-/** Drops this tab's draft of a record, unless more was typed since `saved`. */
+/**
+ * Drops this tab's draft of a record, unless more was typed since `saved`. One that is older goes too: a later
+ * one may have found no room.
+ */
 export function dropDraft(id: string, saved?: BatchRecord, store = localStore()): void {
   const key = keyOf(id);
-  if (saved && store?.getItem(key) !== JSON.stringify(saved)) return;
+  const text = store?.getItem(key) ?? '';
+  if (saved && text !== JSON.stringify(saved) && changedIn(text) >= saved.changed) return;
   store?.removeItem(key);
 }
 
-export interface DraftLeft {
-  readonly record: BatchRecord;
+/** When a draft was typed; before all others where that cannot be read. */
+function changedIn(text: string): string {
+  try {
+    return String(JSON.parse(text).changed);
+  } catch {
+    return '';
+  }
+}
+
+interface Left {
   /** Drops this draft, whichever tab wrote it, unless more was typed since it was read. */
   readonly drop: () => void;
 }
+export interface DraftLeft extends Left {
+  readonly record: BatchRecord;
+}
+/** A draft that cannot be opened, as it was found. */
+export interface DraftUnread extends Left {
+  readonly aside: SetAside;
+}
 
-/** The drafts tabs have left behind, the oldest first; those that cannot be read are left where they are. */
-export function draftsLeft(store = localStore()): readonly DraftLeft[] {
-  if (!store) return [];
-  return Object.keys(store)
+function read(store: Storage | undefined): readonly (DraftLeft | DraftUnread)[] {
+  return Object.keys(store ?? {})
     .filter((key) => key.startsWith(KEY))
-    .flatMap((key): DraftLeft[] => {
+    .flatMap((key): (DraftLeft | DraftUnread)[] => {
+      const text = store!.getItem(key) ?? '';
+      const drop = () => {
+        if (store!.getItem(key) === text) store!.removeItem(key);
+      };
       try {
-        const text = store.getItem(key) ?? '';
-        const opened = openRecord(JSON.parse(text));
-        const drop = () => {
-          if (store.getItem(key) === text) store.removeItem(key);
-        };
-        return opened.ok ? [{ record: opened.record, drop }] : [];
+        const raw: unknown = JSON.parse(text);
+        let more = {};
+        // What only holds too much is the reader's to shorten.
+        const opened = openRecord(raw, (whole) => {
+          const { within, over } = withinLimits(whole);
+          more = over;
+          return within;
+        });
+        if (opened.ok) return [{ record: { ...opened.record, ...more }, drop }];
+        const id = key.slice(KEY.length).split('.')[0]!;
+        return opened.newer ? [] : [{ aside: { id, why: opened.why, raw }, drop }];
       } catch {
         return [];
       }
-    })
-    .sort((a, b) => (a.record.changed < b.record.changed ? -1 : 1));
+    });
 }
+
+/** The drafts tabs have left behind, the oldest first. */
+export const draftsLeft = (store = localStore()): readonly DraftLeft[] =>
+  read(store)
+    .filter((left) => 'record' in left)
+    .sort((a, b) => (a.record.changed < b.record.changed ? -1 : 1));
+
+/** Those among them that cannot be opened; one that is no JSON, or of a later version, is left where it is. */
+export const draftsUnread = (store = localStore()): readonly DraftUnread[] =>
+  read(store).filter((left) => 'aside' in left);
 
 /** Makes a draft that was left this tab's own. Dropped first: it may be this tab's already, and two want more room. */
 export function takeOver({ record, drop }: DraftLeft, store = localStore()): void {

@@ -37,6 +37,8 @@ export type State =
 export class Editor {
   record: BatchRecord;
   state: State = { is: 'saved' };
+  /** Whether what was typed last is a draft, should nothing store it. */
+  drafted = true;
   #world: World;
   #hear: () => void;
   #busy: Promise<void> | undefined;
@@ -54,11 +56,11 @@ export class Editor {
       return;
     }
     this.record = { ...this.record, ...patch, changed: new Date().toISOString() };
-    const kept = this.#world.keepDraft(this.record);
+    this.drafted = this.#world.keepDraft(this.record);
     // Without a draft the database must have it now.
     if (this.state.is !== 'conflict') {
       this.state = { is: 'saving' };
-      this.store(kept);
+      this.store(this.drafted);
     }
     this.#hear();
   }

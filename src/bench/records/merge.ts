@@ -76,18 +76,23 @@ export function planMerge(
   });
 }
 
-/** The photos of a batch that is kept a second time: a photo belongs to one batch, so each is doubled. */
+/**
+ * The photos of a batch that is kept a second time: a photo belongs to one batch, so each is doubled. Of one
+ * that is not here the words are kept.
+ */
 export function doubled(
   notes: readonly PhotoNote[],
   photos: readonly Photo[],
   batch: string,
 ): { readonly notes: readonly PhotoNote[]; readonly photos: readonly Photo[] } {
-  const pairs = notes.flatMap((note, i) => {
+  const own = { notes: [] as PhotoNote[], photos: [] as Photo[] };
+  for (const [i, note] of notes.entries()) {
     const photo = photos.find(({ id }) => id === note.id);
     const id = `${batch}-${i + 1}`.slice(-60);
-    return photo ? [{ note: { ...note, id }, photo: { ...photo, id, batch } }] : [];
-  });
-  return { notes: pairs.map(({ note }) => note), photos: pairs.map(({ photo }) => photo) };
+    if (photo || note.caption) own.notes.push({ ...note, id });
+    if (photo) own.photos.push({ ...photo, id, batch });
+  }
+  return own;
 }
 
 /** What to store for a plan and its choices: new batches as they are, taken ones a revision on. */

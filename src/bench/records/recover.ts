@@ -1,4 +1,5 @@
-import { draftsLeft } from './drafts.ts';
+import { type DraftLeft, draftsLeft } from './drafts.ts';
+import { doubled } from './merge.ts';
 import { type BatchRecord, content, nameBeside, newId } from './record.ts';
 import { readRecord, saveRecord } from './store.ts';
 
@@ -6,12 +7,16 @@ import { readRecord, saveRecord } from './store.ts';
 const STILL_TYPING = 5000;
 
 /**
- * Stores what a closed tab had not stored yet. A draft that conflicts with what was saved since stays
- * a draft: its record shows both when it is opened.
+ * Stores what a closed tab had not stored yet: how many, and what is left. A draft that conflicts with what was
+ * saved or removed since, or holds too much, stays a draft: its record shows that when it is opened.
  */
-export async function recoverDrafts(now = Date.now()): Promise<number> {
+export async function recoverDrafts(
+  now = Date.now(),
+): Promise<{ readonly recovered: number; readonly left: readonly DraftLeft[] }> {
   let recovered = 0;
-  for (const { record: draft, drop } of draftsLeft()) {
+  const left: DraftLeft[] = [];
+  for (const one of draftsLeft()) {
+    const { record: draft, drop } = one;
     if (now - Date.parse(draft.changed) < STILL_TYPING) continue;
     const stored = await readRecord(draft.id);
     if (stored.is === 'there' && content(stored.record) === content(draft)) {
@@ -19,11 +24,14 @@ export async function recoverDrafts(now = Date.now()): Promise<number> {
       continue;
     }
     const saved = await saveRecord(draft);
-    if (!saved.ok) continue;
+    if (!saved.ok) {
+      left.push(one);
+      continue;
+    }
     drop();
     recovered++;
   }
-  return recovered;
+  return { recovered, left };
 }
 
 /**
@@ -46,8 +54,10 @@ export function withDrafts(
       continue;
     }
     const name = nameBeside(draft.name, 'not stored');
+    const id = newId();
     // Its photos are the other's.
-    const beside = { ...draft, id: newId(), revision: 0, name, photos: [] };
+    const { notes: photos } = doubled(draft.photos, [], id);
+    const beside = { ...draft, id, revision: 0, name, photos };
     all.set(beside.id, beside);
   }
   return { records: [...all.values()], unstored };

@@ -20,7 +20,10 @@ export function ConflictView({ editor }: { readonly editor: Editor }) {
             ? 'This batch was saved in another tab after you opened it here.'
             : 'This batch is no longer stored: another tab removed it, or it could not be read and was set aside.'}
         </strong>{' '}
-        Nothing was overwritten. What you type here is kept as a draft until you choose.
+        Nothing was overwritten.{' '}
+        {editor.drafted
+          ? 'What you type here is kept as a draft until you choose.'
+          : 'There is no room for a draft: what you typed here is gone with this page unless you choose first.'}
       </p>
       {theirs && (
         <Table

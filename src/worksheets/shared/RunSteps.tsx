@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import { LIMITS } from '../../bench/records/limits.ts';
 import { readingOf } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
@@ -144,6 +145,7 @@ function Cover({ editor, say }: StepProps) {
         <textarea
           id="run-notes"
           rows={4}
+          maxLength={LIMITS.notes}
           value={editor.record.notes}
           onInput={(event) => editor.change({ notes: event.currentTarget.value })}
         />

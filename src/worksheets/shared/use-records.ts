@@ -1,8 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { onChange, unreadOf } from '../../bench/records/database.ts';
+import { type DraftLeft, draftsUnread } from '../../bench/records/drafts.ts';
 import { recoverDrafts } from '../../bench/records/recover.ts';
 import { type Listed, listRecords } from '../../bench/records/store.ts';
+import { nameOf } from './record-words.ts';
+import { takeAside } from './refused-notice.ts';
 
 export type Loaded =
   | { readonly is: 'loading' }
@@ -15,6 +18,24 @@ export function tellDamaged({ damaged: { length } }: Listed): void {
     notify(
       'records-aside',
       `${length === 1 ? 'One stored batch' : `${length} stored batches`} could not be read and ${length === 1 ? 'was' : 'were'} set aside. Everything else is as you left it.`,
+    );
+}
+
+/** Says of each draft that could not be stored, or not be opened, that it is there. */
+function tellLeft(left: readonly DraftLeft[]): void {
+  for (const { record, drop } of left)
+    notify(`draft-${record.id}`, `What was typed into “${nameOf(record)}” last is not stored.`, [
+      { label: 'Open it', run: () => location.assign(batchAt(record.id)) },
+      { label: 'Throw it away', run: drop },
+    ]);
+  for (const { aside, drop } of draftsUnread())
+    notify(
+      `draft-${aside.id}`,
+      'What was typed into a batch and not stored cannot be opened here.',
+      [
+        { label: 'Take it out as a file', run: () => takeAside([aside]) },
+        { label: 'Throw it away', run: drop },
+      ],
     );
 }
 
@@ -35,7 +56,8 @@ export function useRecords(): readonly [Loaded, () => Promise<void>] {
   useEffect(() => {
     load()
       .then(() => recoverDrafts())
-      .then((recovered) => {
+      .then(({ recovered, left }) => {
+        tellLeft(left);
         if (recovered > 0)
           notify(
             'recovered',

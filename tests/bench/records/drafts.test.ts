@@ -1,19 +1,8 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { blankRecord } from '../../../src/bench/records/record.ts';
+import { LIMITS } from '../../../src/bench/records/limits.ts';
+import { blankRecord, RECORD_VERSION } from '../../../src/bench/records/record.ts';
 import { withDrafts } from '../../../src/bench/records/recover.ts';
-
-/** A store like the browser's: its keys are its own properties. */
-class FakeStorage {
-  getItem(key: string): string | null {
-    return (this as unknown as Record<string, string>)[key] ?? null;
-  }
-  setItem(key: string, text: string): void {
-    (this as unknown as Record<string, string>)[key] = text;
-  }
-  removeItem(key: string): void {
-    delete (this as unknown as Record<string, string>)[key];
-  }
-}
+import { FakeStorage } from './fake-storage.ts';
 
 let store: Storage;
 /** The module as another tab has it. */
@@ -70,12 +59,51 @@ test('a draft that was typed in since it was read is not dropped', async () => {
   expect(draftsLeft(store)).toMatchObject([{ record: { notes: 'more' } }]);
 });
 
-test('one that cannot be read is left where it is', async () => {
-  const { draftsLeft } = await newTab();
-  store.setItem('suds.draft.1.a.x', '{half');
+test('an older draft goes with a later save, when the later draft found no room', async () => {
+  const { keepDraft, dropDraft, draftsLeft } = await newTab();
+  keepDraft({ ...record, notes: 'first' }, store);
+  (store as unknown as FakeStorage).hold(JSON.stringify(record).length + 20);
+  const later = { ...record, notes: 'x'.repeat(100), changed: '2025-04-05T10:00:01.000Z' };
+  expect(keepDraft(later, store)).toBe(false);
+  // Nothing is stored yet: what is there is better than nothing.
+  expect(draftsLeft(store)).toMatchObject([{ record: { notes: 'first' } }]);
+  dropDraft('a', later, store);
   expect(draftsLeft(store)).toEqual([]);
-  expect(Object.keys(store).length).toBe(1);
 });
+
+test('one that holds too much opens as it was typed', async () => {
+  const { keepDraft, draftsLeft, draftsUnread } = await newTab();
+  const over = {
+    ...record,
+    notes: 'x'.repeat(LIMITS.notes + 1),
+    photos: Array.from({ length: LIMITS.photos + 1 }, (_, i) => ({ id: `p${i}`, caption: '' })),
+    corrections: Array(LIMITS.corrections + 1).fill({ weighed: 640 }),
+  };
+  keepDraft(over, store);
+  expect(draftsLeft(store).map((left) => left.record)).toEqual([over]);
+  expect(draftsUnread(store)).toEqual([]);
+});
+
+test('one that cannot be opened is offered as it was found', async () => {
+  const { draftsLeft, draftsUnread } = await newTab();
+  const raw = { ...record, name: 5, notes: 'typed' };
+  store.setItem('suds.draft.1.a.x', JSON.stringify(raw));
+  expect(draftsLeft(store)).toEqual([]);
+  const [left] = draftsUnread(store);
+  expect(left!.aside).toEqual({ id: 'a', why: 'name is no string', raw });
+  left!.drop();
+  expect(Object.keys(store)).toEqual([]);
+});
+
+test.each(['{half', JSON.stringify({ ...record, version: RECORD_VERSION + 1 })])(
+  'one that is no JSON or of a later version is left where it is: %.5s',
+  async (text) => {
+    const { draftsLeft, draftsUnread } = await newTab();
+    store.setItem('suds.draft.1.a.x', text);
+    expect([...draftsLeft(store), ...draftsUnread(store)]).toEqual([]);
+    expect(Object.keys(store).length).toBe(1);
+  },
+);
 
 test('a browser that refuses is told from one that keeps', async () => {
   const { keepDraft } = await newTab();
@@ -116,5 +144,11 @@ describe('a file of batches', () => {
     expect(beside).toMatchObject({ name: 'Slabs (not stored)', photos: [], revision: 0 });
     expect(beside!.notes).toBe(drafts[0]!.notes);
     expect(beside!.id).not.toBe(mine!.id);
+  });
+
+  test('keeps what was written under photos that are the other’s', () => {
+    const photos = [{ id: 'p', caption: 'crack at the corner' }];
+    const beside = withDrafts([stored], [draft({ revision: 2, photos })]).records[1]!;
+    expect(beside.photos).toEqual([{ id: `${beside.id}-1`, caption: 'crack at the corner' }]);
   });
 });

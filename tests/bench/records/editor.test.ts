@@ -8,6 +8,8 @@ class Fake implements World {
   stored: BatchRecord | undefined;
   drafts = new Map<string, BatchRecord>();
   full = false;
+  /** Whether drafts are kept. */
+  drafting = true;
   /** Why what is stored cannot be read. */
   unreadable = '';
   pauses: (() => void)[] = [];
@@ -24,6 +26,7 @@ class Fake implements World {
     return this.stored ? { is: 'there', record: this.stored } : { is: 'none' };
   };
   keepDraft: World['keepDraft'] = (record) => {
+    if (!this.drafting) return false;
     this.drafts.set(record.id, record);
     return true;
   };
@@ -112,6 +115,17 @@ describe('saved elsewhere meanwhile', () => {
     await Promise.resolve();
     expect(world.stored?.notes).toBe('theirs');
     expect(world.drafts.get('a')?.notes).toBe('mine, longer');
+  });
+
+  test('whether it is a draft is known, for the page to say', () => {
+    expect(editor.drafted).toBe(true);
+    world.drafting = false;
+    editor.change({ notes: 'mine, longer' });
+    expect(editor.state.is).toBe('conflict');
+    expect(editor.drafted).toBe(false);
+    world.drafting = true;
+    editor.change({ notes: 'mine' });
+    expect(editor.drafted).toBe(true);
   });
 
   test('mine can be kept', async () => {

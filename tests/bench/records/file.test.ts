@@ -227,7 +227,10 @@ describe('merging', () => {
     ];
     const plan = planMerge([{ ...mine, photos: notes }], [{ ...theirs, photos: notes }], [photo]);
     const both = toStore(plan, () => 'both', id);
-    expect(both.records[0]!.photos).toEqual([{ id: 'fresh-1', caption: 'Edge' }]);
+    expect(both.records[0]!.photos).toEqual([
+      { id: 'fresh-1', caption: 'Edge' },
+      { id: 'fresh-2', caption: 'Not in the file' },
+    ]);
     expect(both.photos).toEqual([{ ...photo, id: 'fresh-1', batch: 'fresh' }]);
     expect(toStore(plan, () => 'take', id).photos).toEqual([photo]);
     expect(toStore(plan, () => 'leave', id).photos).toEqual([]);
