@@ -2,6 +2,7 @@ import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import { isRecord } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
+import { LIMITS, withinLimits } from './limits.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { type Fault, faultsOf } from './validate.ts';
@@ -21,7 +22,14 @@ const isName = (name: string): name is ReadingName =>
  */
 export function sift(record: Loose): { readonly record: Loose; readonly left: readonly string[] } {
   const left: string[] = [];
-  let sifted = record;
+  const { within, over } = withinLimits(record);
+  for (const part of Object.keys(over) as (keyof typeof LIMITS)[])
+    left.push(
+      part === 'notes'
+        ? `Its notes were cut off after ${LIMITS.notes} characters, the most that is kept.`
+        : `Of its ${part} the first ${LIMITS[part]} were taken, the most that is kept.`,
+    );
+  let sifted = within;
   if (isRecord(record.readings)) {
     const readings = Object.entries(record.readings).flatMap(
       ([name, entry]): [string, unknown][] => {
