@@ -1,26 +1,41 @@
 import { type Binned, type Done, database, type SetAside, tell, trying } from './database.ts';
-import type { Photo } from './record.ts';
+import { content, newId, type Photo } from './record.ts';
 
 /**
  * Removes batches: into the bin, from where they can be put back, or for good. The bin needs room for them a
- * second time; for good needs none.
+ * second time; for good needs none. What was removed last of a batch lies in the bin under its id; what was
+ * removed of it before and says something else, under another.
  */
 export const removeRecords = (ids: readonly string[], forGood = false): Promise<Done> =>
   trying(async () => {
     const tx = (await database()).transaction(['batches', 'photos', 'bin'], 'readwrite');
-    const [batches, photos] = [tx.objectStore('batches'), tx.objectStore('photos')];
+    const [batches, photos, bin] = [
+      tx.objectStore('batches'),
+      tx.objectStore('photos'),
+      tx.objectStore('bin'),
+    ];
     const removed = new Date().toISOString();
-    const gone: Binned[] = [];
+    const binned: Binned[] = [];
+    const pictures: Photo[] = [];
     // All is read before anything is written: a refused write must find somebody who waits for it.
     for (const id of ids) {
       const record = await batches.get(id);
-      if (record)
-        gone.push({ id, removed, record, photos: await photos.index('batch').getAll(id) });
+      if (!record) continue;
+      const own = await photos.index('batch').getAll(id);
+      pictures.push(...own);
+      const before = await bin.get(id);
+      const same = before && content(before.record) === content(record);
+      if (before && !same) binned.push({ ...before, id: newId() });
+      // It may have been here without its pictures.
+      const only = same
+        ? before.photos.filter((photo) => !own.some((mine) => mine.id === photo.id))
+        : [];
+      binned.push({ id, removed, record, photos: [...own, ...only] });
     }
     await Promise.all([
-      ...(forGood ? [] : gone.map((binned) => tx.objectStore('bin').put(binned))),
-      ...gone.map(({ id }) => batches.delete(id)),
-      ...gone.flatMap((binned) => binned.photos.map(({ id }) => photos.delete(id))),
+      ...(forGood ? [] : binned.map((one) => bin.put(one))),
+      ...ids.map((id) => batches.delete(id)),
+      ...pictures.map(({ id }) => photos.delete(id)),
       tx.done,
     ]);
     tell();
@@ -49,7 +64,7 @@ export const putBack = (ids: readonly string[]): Promise<Done<readonly Back[]>> 
     const pictures: Photo[] = [];
     for (const id of ids) {
       const binned = await bin.get(id);
-      const here = await batches.get(id);
+      const here = await batches.get(binned?.record.id ?? id);
       const name = binned?.record.name ?? '';
       if (binned && !here) {
         back.push(binned);

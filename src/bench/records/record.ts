@@ -162,6 +162,9 @@ export function differences(
   compare('Photos', photoWords(a), photoWords(b));
   compare('Foam made at', a.foamMade ?? '', b.foamMade ?? '');
   compare('Bench', stable({ ...a.bench, ...a.kept }), stable({ ...b.bench, ...b.kept }));
+  // Two photos of one caption, a correction of a gram more: never a table of nothing.
+  if (found.length === 0 && content(a) !== content(b))
+    found.push({ of: 'A detail that reads the same', here: '', there: '' });
   return found;
 }
 
@@ -184,10 +187,16 @@ function fromTheDifference(
   return { here: cut(x), there: cut(y) };
 }
 
-const typed = (entry: Entry | undefined) => {
-  if (!entry || (entry.t === undefined && entry.p === undefined)) return '';
-  const pm = entry.p === undefined ? '' : ` ± ${entry.p}${entry.pu ? ` ${entry.pu}` : ''}`;
-  return `${entry.t ?? ''}${entry.u && entry.u !== '1' ? ` ${entry.u}` : ''}${pm}`.trim();
+/** What an entry says: not in which units it is shown, and no unit without its number. */
+const said = ({ d: _, s: __, t, u, p, pu, ...rest }: Entry) => ({
+  ...rest,
+  ...(t && { t, u }),
+  ...(p && { p, pu }),
+});
+const typed = (entry: Entry = {}) => {
+  const { t = '', u, p, pu } = said(entry);
+  const pm = p ? ` ± ${p}${pu ? ` ${pu}` : ''}` : '';
+  return `${t}${u && u !== '1' ? ` ${u}` : ''}${pm}`.trim();
 };
 const logWords = (log: CureLog | undefined) =>
   log ? `${log.seconds.length} readings, ${hash(stable([log.seconds, log.kelvin]))}` : '';
@@ -213,8 +222,7 @@ function hash(text: string): string {
 /** What a batch says, without what only tells where and when it was stored, and in which units it is shown. */
 export function content(record: BatchRecord): string {
   const { id: _, revision: __, changed: ___, readings, ...rest } = record;
-  const said = Object.entries(readings).flatMap(([name, { d: _, s: __, ...entry }]) =>
-    Object.keys(entry).length > 0 ? [[name, entry]] : [],
-  );
-  return stable({ ...rest, readings: Object.fromEntries(said) });
+  const all = Object.entries(readings).map(([name, entry]) => [name, said(entry)] as const);
+  const some = all.filter(([, entry]) => Object.keys(entry).length > 0);
+  return stable({ ...rest, readings: Object.fromEntries(some) });
 }

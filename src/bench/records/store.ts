@@ -98,17 +98,18 @@ function faultIn(record: BatchRecord): string | undefined {
 
 /**
  * Stores a record over the revision it is based on, `record.revision` (0: it is new). The check and
- * the write are one transaction: a tab that dies in between leaves the old record whole. One that was removed
- * meanwhile and is stored anew has its photos back from the bin, where the batch as it was removed stays.
+ * the write are one transaction: a tab that dies in between leaves the old record whole. The photos it names
+ * no more go with it. One that was removed meanwhile and is stored anew has its photos back from the bin, where
+ * the batch as it was removed stays.
  */
 export async function saveRecord(record: BatchRecord): Promise<Saved> {
   try {
     const isNew = record.revision === 0;
     const tx = (await database()).transaction(
-      isNew ? ['batches', 'photos', 'bin'] : ['batches'],
+      isNew ? ['batches', 'photos', 'bin'] : ['batches', 'photos'],
       'readwrite',
     );
-    const batches = tx.objectStore('batches');
+    const [batches, pictures] = [tx.objectStore('batches'), tx.objectStore('photos')];
     const there = look(await batches.get(record.id));
     if (there.is === 'unreadable') {
       await tx.done;
@@ -130,10 +131,14 @@ export async function saveRecord(record: BatchRecord): Promise<Saved> {
       return { ok: false, because: 'refused', say: `Not stored: ${fault}.` };
     }
     const lost = isNew ? await tx.objectStore('bin').get(record.id) : undefined;
-    const photos = lost?.photos.filter(({ id }) => record.photos.some((note) => note.id === id));
+    const isNamed = ({ id }: PhotoNote | Photo) => record.photos.some((note) => note.id === id);
+    const gone: string[] = [];
+    for (const note of theirs?.photos ?? [])
+      if (!isNamed(note) && (await pictures.get(note.id))?.batch === record.id) gone.push(note.id);
     await Promise.all([
       batches.put(next),
-      ...(photos ?? []).map((photo) => tx.objectStore('photos').put(photo)),
+      ...(lost?.photos.filter(isNamed) ?? []).map((photo) => pictures.put(photo)),
+      ...gone.map((id) => pictures.delete(id)),
       tx.done,
     ]);
     tell(record.id);
@@ -186,7 +191,8 @@ export async function putRecords(
       return { ok: false, say: TAKEN };
     }
     const writes = [
-      ...records.map((record) => there.put(record)),
+      // A page takes what was never saved for not stored yet.
+      ...records.map((record) => there.put({ ...record, revision: Math.max(record.revision, 1) })),
       ...photos.map((photo) => pictures.put(photo)),
     ];
     await Promise.all([...writes, tx.done]);
@@ -204,18 +210,18 @@ const TAKEN =
 export const allPhotos = async (): Promise<readonly Photo[]> => (await database()).getAll('photos');
 export const photosOf = async (batch: string): Promise<readonly Photo[]> =>
   (await database()).getAllFromIndex('photos', 'batch', batch);
-/** Stores a batch's photos a second time for its copy; those there is no room for are left out. */
+/** Stores a batch's photos a second time for its copy; of those there is no room for, the words are kept. */
 export async function doublePhotos(
   record: BatchRecord,
   copy: string,
 ): Promise<readonly PhotoNote[]> {
   const own = doubled(record.photos, await photosOf(record.id).catch(() => []), copy);
   const put = await putRecords([], own.photos);
-  return put.ok ? own.notes : [];
+  return (put.ok ? own : doubled(record.photos, [], copy)).notes;
 }
 /**
- * Removes a photo of a batch. One that is another batch's stays, whatever this batch calls its own. One that
- * the browser would not remove lies there unnamed, and no harm is done.
+ * Removes a photo of a batch that cannot be stored without it, for want of room. One that is another batch's
+ * stays, whatever this batch calls its own.
  */
 export const removePhoto = (id: string, batch: string): Promise<Done> =>
   trying(async () => {

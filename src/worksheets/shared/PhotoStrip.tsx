@@ -6,6 +6,8 @@ import { newId, type Photo } from '../../bench/records/record.ts';
 import { photosOf, putRecords, removePhoto } from '../../bench/records/store.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 
+const FULL = `A batch keeps at most ${LIMITS.photos} photos.`;
+
 /** The photos of a batch, kept small, each with a line of words. */
 export function PhotoStrip({ editor }: { readonly editor: Editor }) {
   const { record } = editor;
@@ -15,13 +17,13 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
     photosOf(record.id)
       .then(setPhotos)
       .catch(() => setPhotos([]));
-  }, [record.id, record.photos.length]);
+  }, [record.id, record.photos.map(({ id }) => id).join()]);
   const add = async (files: readonly File[]) => {
     setSaid('');
     const { shrinkPhoto } = await import('./shrink-photo.ts');
     for (const file of files) {
       if (editor.record.photos.length >= LIMITS.photos) {
-        setSaid(`A batch keeps at most ${LIMITS.photos} photos.`);
+        setSaid(FULL);
         return;
       }
       const shrunk = await shrinkPhoto(file);
@@ -42,17 +44,32 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
     const note = editor.record.photos[i];
     const photo = photos.find(({ id }) => id === note?.id);
     if (!note) return;
-    editor.change({ photos: editor.record.photos.filter(({ id }) => id !== note.id) });
-    await removePhoto(note.id, editor.record.id);
+    const isNamed = () => editor.record.photos.some(({ id }) => id === note.id);
+    const takeOff = () =>
+      editor.change({ photos: editor.record.photos.filter(({ id }) => id !== note.id) });
+    const offer = (notice: string, words: string) =>
+      notify(notice, words, photo ? [{ label: 'Put it back', run: putBack, undoes: true }] : []);
     const putBack = async () => {
-      if (!photo || !(await putRecords([], [photo])).ok) return;
+      if (isNamed()) return;
+      if (editor.record.photos.length >= LIMITS.photos) {
+        // Under a name of its own: the next that is removed has that of the last.
+        offer(`photo-${note.id}`, `${FULL} Remove another, then put this one back.`);
+        return;
+      }
+      // Named first: a save under way may be about to remove the picture.
       editor.change({ photos: editor.record.photos.toSpliced(i, 0, note) });
+      const put = await putRecords([], [photo!]);
+      if (put.ok) return;
+      takeOff();
+      setSaid(put.say);
     };
-    notify(
-      'photo',
-      `Photo ${i + 1} was removed.`,
-      photo ? [{ label: 'Put it back', run: putBack, undoes: true }] : [],
-    );
+    takeOff();
+    offer('photo', `Photo ${i + 1} was removed.`);
+    // The picture goes when the record is stored without it; where that finds no room, now.
+    await editor.store();
+    if (editor.state.is !== 'refused' || isNamed()) return;
+    await removePhoto(note.id, editor.record.id);
+    await editor.store();
   };
   return (
     <section class="photos" id="photos" aria-label="Photos" tabIndex={-1}>

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { notify, withdraw } from '../../bench/notices.ts';
 import { dropAside, emptyBin, listAside, listBin } from '../../bench/records/bin.ts';
 import type { Done, SetAside } from '../../bench/records/database.ts';
+import { today } from '../../bench/records/record.ts';
 import { askToPersist, type Room, room } from '../../bench/records/room.ts';
 import type { Listed } from '../../bench/records/store.ts';
 import { takeAside } from './refused-notice.ts';
@@ -78,7 +79,8 @@ export function RecordsRoom({
           <ul class="records-bin">
             {bin.map(({ id, record, removed }) => (
               <li key={id}>
-                {record.name || 'Unnamed batch'}, cast {record.date}, removed {removed.slice(0, 10)}{' '}
+                {record.name || 'Unnamed batch'}, cast {record.date}, removed{' '}
+                {today(new Date(removed))}{' '}
                 <button type="button" onClick={() => putBackAndTell([id]).then(onChanged)}>
                   Put back
                 </button>

@@ -201,6 +201,13 @@ describe('a file that is brought in', () => {
     expect(await batches()).toEqual([]);
   });
 
+  test('is stored as saved, also when it never was before it was taken out', async () => {
+    expect(await store.putRecords([{ ...record, revision: 0 }], [])).toEqual({ ok: true });
+    expect(await batches()).toEqual([record]);
+    // What another tab does to it can be told from it.
+    expect(await store.saveRecord({ ...record, revision: 0 })).toMatchObject({ ok: false });
+  });
+
   test('is new only where nothing is, not even what was never saved again', async () => {
     await db.stores.batches.put({ ...record, revision: 0 } as never);
     expect(await store.putRecords([theirs], [])).toMatchObject({ ok: false, moved: true });
@@ -217,6 +224,52 @@ describe('photos', () => {
     expect(put).toEqual({ ok: false, say: expect.stringContaining('another batch’s photo') });
     expect(await store.allPhotos()).toEqual([wider]);
     expect((await batches()).map(({ id }) => id)).toEqual(['a']);
+  });
+
+  describe('that a batch names no more', () => {
+    const named = { ...record, photos: [{ id: 'p1', caption: '' }] };
+    const ids = async () => (await store.photosOf('a')).map(({ id }) => id);
+    beforeEach(() => db.stores.batches.put(named as never));
+
+    test('go when it is stored without them', async () => {
+      await store.putRecords([], [photo('p2', 'a')]);
+      expect(await store.saveRecord({ ...named, photos: [] })).toMatchObject({ ok: true });
+      // One just put there is named by the next save.
+      expect(await ids()).toEqual(['p2']);
+    });
+
+    test('stay while it is not, for another tab’s version to be taken', async () => {
+      const { Editor } = await import('../../../src/bench/records/editor.ts');
+      const editor = new Editor(named, () => {});
+      await store.saveRecord({ ...named, notes: 'theirs' });
+      editor.change({ photos: [] });
+      await editor.store();
+      expect(editor.state.is).toBe('conflict');
+      editor.takeTheirs();
+      expect(editor.record.photos).toEqual(named.photos);
+      expect(await ids()).toEqual(['p1']);
+    });
+
+    test('stay when they are another batch’s', async () => {
+      await db.stores.photos.put(photo('p1', 'b') as never);
+      expect(await store.saveRecord({ ...named, photos: [] })).toMatchObject({ ok: true });
+      expect(await store.photosOf('b')).toEqual([photo('p1', 'b')]);
+    });
+  });
+
+  test('of a copy that are not here, or have no room, leave their words', async () => {
+    const words = {
+      ...record,
+      photos: [...'12'].map((n) => ({ id: `p${n}`, caption: `No ${n}` })),
+    };
+    const notes = [...'12'].map((n) => ({ id: `c-${n}`, caption: `No ${n}` }));
+    expect(await store.doublePhotos(words, 'c')).toEqual(notes);
+    expect(await store.photosOf('c')).toEqual([photo('c-1', 'c')]);
+    db.stores.photos.put = () => Promise.reject(new DOMException('', 'QuotaExceededError'));
+    expect(await store.doublePhotos(words, 'd')).toMatchObject([
+      { caption: 'No 1' },
+      { caption: 'No 2' },
+    ]);
   });
 
   test('of two batches with one id, none is stored', async () => {
@@ -302,6 +355,35 @@ describe('the bin', () => {
     expect(await batches()).toEqual([pictured]);
     expect(await store.photosOf('a')).toEqual([photo('p1', 'a')]);
     expect(await bin.listBin()).toEqual([]);
+  });
+
+  describe('that holds one of a batch already', () => {
+    test('keeps it beside the next, and gives back either', async () => {
+      await put();
+      await store.putRecords([{ ...record, notes: 'older' }], []);
+      await bin.removeRecords(['a']);
+      const held = await bin.listBin();
+      expect(held.map(({ record: { notes }, photos }) => [notes, photos.length]).sort()).toEqual([
+        ['', 1],
+        ['older', 0],
+      ]);
+      const first = held.find(({ photos }) => photos.length === 1)!;
+      expect(await bin.putBack(['a'])).toMatchObject({ value: [{ is: 'back' }] });
+      expect(await batches()).toMatchObject([{ notes: 'older' }]);
+      expect(await bin.putBack([first.id])).toMatchObject({ value: [{ is: 'here' }] });
+      await bin.removeRecords(['a']);
+      expect(await bin.putBack([first.id])).toMatchObject({ value: [{ is: 'back' }] });
+      expect(await batches()).toEqual([pictured]);
+      expect(await store.photosOf('a')).toEqual([photo('p1', 'a')]);
+      expect(await bin.listBin()).toMatchObject([{ id: 'a', record: { notes: 'older' } }]);
+    });
+
+    test('that says the same joins their photos', async () => {
+      await put();
+      await store.putRecords([pictured], []);
+      await bin.removeRecords(['a']);
+      expect(await bin.listBin()).toMatchObject([{ id: 'a', photos: [{ id: 'p1' }] }]);
+    });
   });
 
   test('emptied, it is empty', async () => {
