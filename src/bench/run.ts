@@ -23,6 +23,8 @@ export interface RunPlan {
   readonly form?: number;
   /** Nothing of it is the reader's own. */
   readonly example: boolean;
+  /** Its wet density is what the reader aimed at. */
+  readonly aimed?: boolean;
 }
 
 /** What a correction changed in its batch, for when it was not made after all. */

@@ -455,7 +455,6 @@ describe.concurrent('from the bench', () => {
     await page.locator('.record').waitFor();
     const [record] = await stored(page);
     expect(record!.readings).toMatchObject({
-      planned: { t: '600' },
       full: { t: '12.9' },
       placed: { t: '32.4' },
     });
@@ -467,6 +466,13 @@ describe.concurrent('from the bench', () => {
         foam: expect.closeTo(Number(record!.readings.foamAdded!.t) / 1000, 9),
       },
     ]);
+    // The amounts were the example's: its density is asked about, and nobody's plan until then.
+    expect(record!.readings).not.toHaveProperty('planned');
+    await expect
+      .poll(() => page.locator('[data-offer="planned"]').innerText())
+      .toMatch(/stood at the example’s, which comes to 600\skg/);
+    await page.getByRole('button', { name: 'I aimed at that' }).click();
+    await expect.poll(() => page.locator('#record-planned').inputValue()).toBe('600');
     expect(record!.notes).toBe('');
     expect(await page.locator('[data-corrections]').textContent()).toMatch(
       /Corrected at the bench:640.kg\/m³, then \d\.\d.L of foam added\./,

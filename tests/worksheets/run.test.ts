@@ -1,10 +1,11 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Entry } from '../../src/bench/entries.ts';
+import type { Entries, Entry, KeptResults } from '../../src/bench/entries.ts';
 import type { Editor } from '../../src/bench/records/editor.ts';
 import { recordFromBench, recordToWeigh, weighedAnew } from '../../src/bench/records/from-bench.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
+import { unsaidPlan } from '../../src/bench/records/unsaid.ts';
 import { clearBench, enter } from '../../src/bench/store.ts';
 import { inBuckets } from '../../src/core/mix/loads.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
@@ -20,6 +21,7 @@ import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
+import { writeAim } from '../../src/worksheets/shared/run-aim.ts';
 import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
 import {
   correcting,
@@ -643,6 +645,31 @@ describe('the batch that is going', () => {
     expect(turned({ ...going, step: 1 }, -1, own)).toEqual(going);
     expect(turned(going, 1, plan)).toEqual({ id: 'x', step: 1 });
     expect(turned(going, 1, undefined)).toEqual({ id: 'x', step: 1 });
+  });
+
+  test('writes down what the reader aimed at, and only asks about the example’s density', () => {
+    const of = (entries: Entries, kept: KeptResults = {}, over: Partial<BatchRecord> = {}) => {
+      const editor = {
+        record: blankRecord(over),
+        change(patch: Partial<BatchRecord>) {
+          this.record = { ...this.record, ...patch };
+        },
+      };
+      writeAim(editor as unknown as Editor, runPlan(entries, kept, say)!, say);
+      const { record } = editor;
+      return [record.readings.planned?.t, unsaidPlan(record)];
+    };
+    const volume = { 'proportion.volume': { t: '40', u: 'L' } };
+    const asked = [undefined, expect.closeTo(600, 9)];
+    expect(of({})).toEqual(asked);
+    // Sized, and aimed at nothing of one's own.
+    expect(of(volume)).toEqual(asked);
+    const target = { 'proportion.wetDensity': { t: '700', u: 'kg/m3' } };
+    expect(of({ ...volume, ...target })).toEqual(['700', undefined]);
+    const found = { 'mix.wetDensity': { v: 550, from: 'How dense?', by: 'target-density' } };
+    expect(of({ 'mix.targetDensity': { t: '550' } }, found)).toEqual(['550', undefined]);
+    const readings = { planned: { t: '620', u: 'kg/m3' } };
+    expect(of(target, {}, { readings })).toEqual(['620', undefined]);
   });
 
   test('saved on another day, it is weighed by the bench that was saved with it', () => {

@@ -19,10 +19,10 @@ import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { run } from '../shared/run.ts';
+import { writeAim } from '../shared/run-aim.ts';
 import { begun, turned } from '../shared/run-going.ts';
 import { freeName } from '../shared/run-name.ts';
 import { jointsPlanned, runPlan } from '../shared/run-plan.ts';
-import { put } from '../shared/run-put.ts';
 import { unmixedOf } from '../shared/run-unmixed.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
@@ -190,9 +190,7 @@ function Run({
   }, [step]);
   const { name, Step } = RUN_STEPS[step]!;
   const turn = (by: number) => {
-    // What the base mix was weighed for is what the batch is held against later.
-    if (by > 0 && plan && record.readings.planned?.t === undefined)
-      put(editor, 'planned', plan.wetDensity, say);
+    if (by > 0 && plan) writeAim(editor, plan, say);
     go(turned(going, by, plan));
   };
   return (

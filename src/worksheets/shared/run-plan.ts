@@ -1,5 +1,6 @@
 import { type Entries, type KeptResults, keptValue } from '../../bench/entries.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import { isOwnResult } from '../../bench/records/own-result.ts';
 import type { Correcting, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
@@ -17,6 +18,8 @@ export interface StepProps {
   readonly undo: Correcting | undefined;
   readonly setUndo: (undo: Correcting | undefined) => void;
 }
+
+const AIM = 'mix.planned';
 
 /**
  * The amounts of one load, as “What goes into the batch?” has them; undefined while it has no answer, or another
@@ -43,6 +46,10 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
     largestLoad: reading.values.load,
     ...(forms && { forms, ...(form && { form }) }),
     example: !reading.own,
+    aimed: isOwnResult(AIM, entries, {
+      ...kept,
+      [AIM]: { waits: true, from: '', by: proportion.id },
+    }),
   };
 }
 
