@@ -37,6 +37,22 @@ describe.concurrent('one batch', () => {
     await page.getByRole('button', { name: 'Put back' }).first().click();
     await expect.poll(() => rows(page).count()).toBe(1);
     expect((await stored(page, 'photos')).length).toBe(1);
+
+    // One that is small already is taken as it is.
+    await visit(page, batchPage('a'), '.photos img');
+    const dot = await page.evaluate(() => {
+      const canvas = document.createElement('canvas');
+      [canvas.width, canvas.height] = [8, 6];
+      return canvas.toDataURL('image/png').split(',')[1]!;
+    });
+    const file = { name: 'dot.png', mimeType: 'image/png', buffer: Buffer.from(dot, 'base64') };
+    await page.locator('.photos input[type="file"]').setInputFiles(file);
+    await expect.poll(() => page.locator('.photos img').count()).toBe(2);
+    await settled(page);
+    const sizes = (await stored<{ width: number; height: number }>(page, 'photos')).map(
+      ({ width, height }) => `${width}×${height}`,
+    );
+    expect(sizes).toContain('8×6');
   });
 
   test('prints all that was written, and no box that holds nothing', async ({ expect, page }) => {

@@ -17,7 +17,8 @@ export async function shrinkPhoto(file: Blob): Promise<Shrunk | undefined> {
   const picture = await createImageBitmap(file).catch(() => undefined);
   if (!picture) return undefined;
   let side = Math.min(LONGEST, Math.max(picture.width, picture.height));
-  for (; side >= 160; side = Math.round(side * 0.75)) {
+  // One that is small already is taken at its own size.
+  do {
     const scale = side / Math.max(picture.width, picture.height);
     const canvas = document.createElement('canvas');
     canvas.width = Math.max(1, Math.round(picture.width * scale));
@@ -28,6 +29,7 @@ export async function shrinkPhoto(file: Blob): Promise<Shrunk | undefined> {
       if (data.length * 0.75 <= LARGEST)
         return { width: canvas.width, height: canvas.height, data };
     }
-  }
+    side = Math.round(side * 0.75);
+  } while (side >= 160);
   return undefined;
 }
