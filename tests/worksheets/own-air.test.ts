@@ -6,7 +6,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
 
 const say = speaker('us');
-const slab = { 'heat-inside.thickness': { t: '2', u: 'in', s: 'us' } } as const;
+const slab = { 'part.thickness': { t: '2', u: 'in', s: 'us' } } as const;
 const days = { 'curing.days': { t: '38 55', s: 'us' } } as const;
 const alike = { 'curing.airColdest': { t: '54', u: 'degF', s: 'us' } } as const;
 const of = (entries: Entries) => {

@@ -168,13 +168,17 @@ test('a field that takes another worksheet’s result shows the same example as 
       const upstream = kept.get(field.takes);
       // The example's form has no cores.
       if (field.takes === 'part.cores') expect(upstream).toBeUndefined();
-      if (upstream === undefined) continue;
+      // Nothing is left to ask of the example.
+      expect(upstream).not.toBe('asked');
+      if (typeof upstream !== 'number') continue;
       // A slab of the demo is too thin to warm: that example is a block of the same mix.
       if (sheet.id === 'heat-inside' && name === 'thickness') continue;
       // Blank until there is a plan: the example’s comes of its own ratios.
       if (sheet.id === 'base-check' && name === 'plan') continue;
+      // Blank until an age was counted: the example is reckoned between its coldest and its warmest.
+      if (sheet.id === 'strip-window' && name === 'age') continue;
       const own = parseQuantity(field.example, field.kind, field.units?.metric);
-      expect(own.ok && Math.abs(own.value / upstream! - 1), `${sheet.id}.${name}`).toBeLessThan(
+      expect(own.ok && Math.abs(own.value / upstream - 1), `${sheet.id}.${name}`).toBeLessThan(
         0.005,
       );
     }

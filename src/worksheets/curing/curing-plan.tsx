@@ -18,6 +18,7 @@ import {
   historyOf,
   historyRefusals,
   lawOf,
+  leavesFrost,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
@@ -243,6 +244,7 @@ export default worksheet({
   folded: 'Cement and growth',
   blames: { ...historyBlames, ratio: 'gain', share: 'cement', coefficient: 'growth' },
   keeps: KEPT_EXTREMES,
+  leaves: leavesFrost,
   working: [
     {
       tex: String.raw`t_{\text{end}} = t_{\text{table}}(\bar T,\ r) + t_{T < 5\,°\mathrm C}`,

@@ -27,6 +27,7 @@ import {
   historyOf,
   historyRefusals,
   lawOf,
+  leavesFrost,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
@@ -213,6 +214,7 @@ export default worksheet({
     coefficient: 'growth',
   },
   keeps: KEPT_EXTREMES,
+  leaves: leavesFrost,
   working: [
     {
       tex: String.raw`t_e = \frac{28\,\mathrm d}{\left(1 - \ln(f/f_{28})/s\right)^2}`,

@@ -19,6 +19,7 @@ import {
   historyRefusals,
   LAWS,
   lawOf,
+  leavesFrost,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
@@ -171,6 +172,7 @@ export default worksheet({
   folded: 'The law of ageing',
   blames: { ...historyBlames, age: 'wanted', activationEnergy: 'energy' },
   keeps: { age: 'curing.age', ...KEPT_EXTREMES },
+  leaves: leavesFrost,
   working: [
     {
       tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\end{gathered}`,

@@ -2,17 +2,18 @@ import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curin
 import { strengthShare } from '../../core/curing/strength-growth.ts';
 import { ICE_POINT } from '../../core/curing/units.ts';
 import { stripAfterBars } from '../../core/demould/strip-after-bars.ts';
-import { stripWindow } from '../../core/demould/strip-window.ts';
+import { type StripWindow, stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
-import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
+import { KEPT_EXTREMES, KEPT_FROST } from '../shared/kept-extremes.ts';
 import {
   barAge,
   barLow,
   barMean,
   barsCounted,
+  DAYS,
   dryDensity,
   HOURS,
   JERK,
@@ -44,14 +45,34 @@ export const stripFields = {
     units: HOURS,
     bench: 'part.sinceCasting',
   }),
-  cold: temperature('Coldest it has been', '6 °C', {
+  age: number('time', {
+    label: 'Its adjusted age now, as at 20\u00a0°C (68\u00a0°F)',
+    help: 'From “How old is it, for its temperature?”. Empty: the coldest and the warmest alone count.',
+    example: '',
+    min: '0 h',
+    max: '365 d',
+    units: DAYS,
+    optional: true,
+    takes: 'curing.age',
+  }),
+  cold: temperature('Coldest, so far or ahead', '6 °C', {
     help: 'Nights ahead count too: when it should pass rests on them. Days entered on the pages on curing come here by themselves.',
     bench: 'curing.coldest',
     takes: KEPT_EXTREMES.coldest,
   }),
-  warm: temperature('Warmest it has been', '21 °C', {
+  warm: temperature('Warmest, so far or ahead', '21 °C', {
     bench: 'curing.warmest',
     takes: KEPT_EXTREMES.warmest,
+  }),
+  frost: number('time', {
+    label: 'First frost, after casting',
+    help: 'If a night ahead freezes. Empty: none is known.',
+    example: '',
+    min: '0 h',
+    max: '60 d',
+    units: HOURS,
+    optional: true,
+    takes: KEPT_FROST,
   }),
   stress: number('stress', {
     label: 'What handling asks of it',
@@ -92,12 +113,27 @@ export const stripFields = {
 
 /** The window, the strength behind it at any time, and how fast the part ages. */
 export function stripEstimate(v: Values<typeof stripFields>) {
-  demand('cold', Math.min(v.cold, v.warm), 'temperature', { min: ICE_POINT }, 'may-freeze');
-  const [cold, warm] = [Math.min(v.cold, v.warm), Math.max(v.cold, v.warm)];
+  const { now } = v;
+  /** A frost still to come: until then it has not frozen, and no day after it is given. */
+  const frost = v.frost !== undefined && v.frost > now ? v.frost : undefined;
+  const coldest = Math.min(v.cold, v.warm);
+  demand('cold', frost ? ICE_POINT : coldest, 'temperature', { min: ICE_POINT }, 'may-freeze');
+  const [cold, warm] = [coldest, Math.max(v.cold, v.warm)].map((t) => Math.max(ICE_POINT, t)) as [
+    number,
+    number,
+  ];
   const pace = {
     slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
     fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
   };
+  /** The age it has now, where that is known and these temperatures can have brought it there. */
+  const age = v.age && Math.min(Math.max(v.age, now * pace.slow), now * pace.fast);
+  const adjusted = (each: number) => (time: number) =>
+    age === undefined || now === 0
+      ? time * each
+      : time < now
+        ? (age * time) / now
+        : age + (time - now) * each;
   const [slow, fast] = GROWTH[v.cement];
   const common = {
     stress: { low: v.stress, high: v.stress * (1 + v.worse) },
@@ -105,16 +141,14 @@ export function stripEstimate(v: Values<typeof stripFields>) {
       slow: (age: number) => strengthShare({ age, coefficient: slow }),
       fast: (age: number) => strengthShare({ age, coefficient: fast }),
     },
-    adjustedAge: {
-      slow: (time: number) => time * pace.slow,
-      fast: (time: number) => time * pace.fast,
-    },
+    adjustedAge: { slow: adjusted(pace.slow), fast: adjusted(pace.fast) },
     share: v.share,
     within: WITHIN,
   };
+  const known = { pace, cold, warm, frost, age, stress: common.stress };
   if (v.strengthFrom === 'bars') {
     const tested = { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
-    const window = stripAfterBars({ ...common, tested, testedAt: v.tested });
+    const window = untilFrost(stripAfterBars({ ...common, tested, testedAt: v.tested }), frost);
     const at = (time: number) =>
       (['slow', 'fast'] as const).flatMap((key) => {
         const age = common.adjustedAge[key];
@@ -122,16 +156,20 @@ export function stripEstimate(v: Values<typeof stripFields>) {
         return [tested.low * gain, tested.high * gain];
       });
     const strength = (time: number) => [Math.min(...at(time)), Math.max(...at(time))] as const;
-    return { window, strength, pace, stress: common.stress };
+    return { window, strength, ...known };
   }
   const strength28 = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
   demand('density', strength28 ? 0 : v.density, 'density', { max: 0 }, 'no-published-strength');
   const band = strength28!;
-  const window = stripWindow({ ...common, strength28: band });
+  const window = untilFrost(stripWindow({ ...common, strength28: band }), frost);
   const strength = (time: number) =>
     [
       band.low * common.gain.slow(common.adjustedAge.slow(time)),
       band.high * common.gain.fast(common.adjustedAge.fast(time)),
     ] as const;
-  return { window, strength, pace, stress: common.stress };
+  return { window, strength, ...known };
 }
+
+/** No time by which it should pass lies beyond a frost. */
+const untilFrost = ({ latest, ...window }: StripWindow, frost: number | undefined): StripWindow =>
+  latest === undefined || latest > (frost ?? latest) ? window : { ...window, latest };

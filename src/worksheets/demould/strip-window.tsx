@@ -20,7 +20,7 @@ const FIRST_TEST =
   'after casting: the moment everything favourable would have it ready, not one to strip at';
 
 const NEAR_FROST =
-  ' It has been near freezing: see Frost, in the chapter on curing, before you trust this.';
+  ' It has been near freezing, or will be: see Frost, in the chapter on curing, before you trust this.';
 
 const TEST_IT =
   'Test it before you move it: the thumbnail tells of the skin, the edge whether it bears the form being drawn off, the sounding of the inside.';
@@ -60,11 +60,20 @@ export default worksheet({
     beyond: {
       label: 'It may still not bear this after',
       kind: 'time',
-      of: (r) => (r.window.latest === undefined ? WITHIN : undefined),
+      of: (r) => (r.window.latest === undefined && !r.frost ? WITHIN : undefined),
       units: DAYS,
       significant: 2,
       answer: true,
       note: 'by the low end of its strength: change the move, or break a bar and know it',
+    },
+    frost: {
+      label: 'It freezes after',
+      kind: 'time',
+      of: (r) => r.frost,
+      units: DAYS,
+      significant: 2,
+      answer: true,
+      note: 'by the temperatures ahead; no day after it is given',
     },
     needed: {
       label: 'It must bear at least',
@@ -83,13 +92,18 @@ export default worksheet({
       note: 'at 20\u00a0°C (68\u00a0°F), by the coldest',
     },
   },
-  judge: ({ window }, { now, share, cold, warm, strengthFrom, bars }, say) => {
-    const hot = heatDoubt(Math.max(cold, warm), say);
+  judge: ({ window, cold, warm, frost }, { now, share, strengthFrom, bars }, say) => {
+    const hot = heatDoubt(warm, say);
     if (hot?.verdict === 'stop') return hot;
-    const frosty = tooColdToCure(Math.min(cold, warm)) ? NEAR_FROST : '';
-    const odd = frosty || (hot ? ` ${hot.say}` : '');
     const time = (s: number) =>
       say(s, 'time', { units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
+    const frosty =
+      frost !== undefined
+        ? ` It freezes ${time(frost)} after casting: keep it from freezing, and see Frost, in the chapter on curing.`
+        : tooColdToCure(cold)
+          ? NEAR_FROST
+          : '';
+    const odd = frosty || (hot ? ` ${hot.say}` : '');
     if (window.earliest === undefined)
       return {
         verdict: 'stop',
@@ -99,6 +113,11 @@ export default worksheet({
       return {
         verdict: 'stop',
         say: `Leave it. It is not to be expected before ${time(window.earliest)} after casting. Keep it covered.${odd}`,
+      };
+    if (window.latest === undefined && frost !== undefined)
+      return {
+        verdict: 'look',
+        say: `${TEST_IT} If any of them fails, wait and test again; at the low end of its strength it need not be ready before the frost.${odd}`,
       };
     if (window.latest === undefined)
       return {
@@ -113,7 +132,7 @@ export default worksheet({
     if (frosty)
       return {
         verdict: 'look',
-        say: `It should be ready by its strength, if it never froze. ${TEST_IT}${frosty}`,
+        say: `It should be ready by its strength${frost === undefined ? ', if it never froze' : ''}. ${TEST_IT}${frosty}`,
       };
     if (hot) return { verdict: 'look', say: `${hot.say} ${TEST_IT}` };
     if (strengthFrom === 'bars' && (bars ?? 1) < 2)
@@ -131,7 +150,12 @@ export default worksheet({
       say: `Even by the low end of your bars it should be ready. ${TEST_IT}`,
     };
   },
-  notes: ({ window }, { strengthFrom, bars, worse }, say) => [
+  notes: ({ window, age }, { age: given, strengthFrom, bars, worse }, say) => [
+    ...(age !== undefined && Math.abs(age / given! - 1) > 0.02
+      ? [
+          `The adjusted age given does not come of these temperatures: ${say(age, 'time', { units: DAYS, significant: 2 })} is the nearest that does, and is reckoned with. Check them against one another.`,
+        ]
+      : []),
     ...(strengthFrom === 'bars' && (bars ?? 1) < 2
       ? [
           'The low end of the strength is a guess, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
@@ -154,7 +178,7 @@ export default worksheet({
   ],
   refusals: {
     'may-freeze': (_, say) =>
-      `Coldest it has been: below ${say(ICE_POINT, 'temperature', { plain: true })} young concrete may freeze, and strength is not to be reckoned from age. See Frost, in the chapter on curing: “Will frost catch it before it is strong enough?”.`,
+      `Coldest, so far or ahead: below ${say(ICE_POINT, 'temperature', { plain: true })} young concrete may freeze, and strength is not to be reckoned from age. If that is still to come, enter when the first frost is. See Frost, in the chapter on curing: “Will frost catch it before it is strong enough?”.`,
     'no-published-strength': () =>
       'Wet density: no published strength covers it. Break bars of the batch and choose them above.',
   },
@@ -175,8 +199,8 @@ export default worksheet({
     },
     {
       tex: String.raw`t_e = t \cdot e^{\frac{E}{R}\left(\frac{1}{293} - \frac{1}{T}\right)}`,
-      put: ({ cold, warm }, { pace }, say) =>
-        `a day counts as ${say(DAY * pace.slow, 'time', { units: HOURS, significant: 2 })} at ${say(Math.min(cold, warm), 'temperature')} and as ${say(DAY * pace.fast, 'time', { units: HOURS, significant: 2 })} at ${say(Math.max(cold, warm), 'temperature')}`,
+      put: ({ now }, { pace, cold, warm, age }, say) =>
+        `${age === undefined ? '' : `its ${say(now, 'time', { units: HOURS })} so far count as ${say(age, 'time', { units: HOURS, significant: 3 })}; from now on `}a day counts as ${say(DAY * pace.slow, 'time', { units: HOURS, significant: 2 })} at ${say(cold, 'temperature')} and as ${say(DAY * pace.fast, 'time', { units: HOURS, significant: 2 })} at ${say(warm, 'temperature')}`,
     },
   ],
   figure: ({ values, result, say }) => {
@@ -186,7 +210,7 @@ export default worksheet({
     return (
       <>
         <StripPlot
-          until={Math.min(WITHIN, Math.max(LEAST_SHOWN, shown))}
+          until={Math.min(result.frost ?? WITHIN, WITHIN, Math.max(LEAST_SHOWN, shown))}
           usable={(time) => {
             const [low, high] = result.strength(time);
             return [low * values.share, high * values.share];

@@ -1,5 +1,6 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
 import { carriedOn } from '../../core/curing/forecast.ts';
+import { firstAtOrBelow } from '../../core/curing/frost.ts';
 import {
   COLDEST_AT,
   dailyHistory,
@@ -7,11 +8,13 @@ import {
   type TemperatureHistory,
   temperatureHistory,
 } from '../../core/curing/history.ts';
+import { FREEZES_AT } from '../../core/curing/limits.ts';
 import type { LogProblem } from '../../core/curing/log.ts';
 import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-order.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { KEPT_FROST } from './kept-extremes.ts';
 import { momentInWords, roundMoment } from './moments.ts';
 
 /** How far ahead a forecast is carried, s: what is not reached in two months is not waited for. */
@@ -211,3 +214,8 @@ export const COLDEST = {
   decimals: 1,
 } as const;
 export const WARMEST = { ...COLDEST, label: 'Warmest from casting on' } as const;
+
+/** When it first freezes, left for what goes by the extremes: a night ahead is no frost yet. */
+export const leavesFrost = {
+  [KEPT_FROST]: ({ known }: { readonly known: Known }) => firstAtOrBelow(known.history, FREEZES_AT),
+};

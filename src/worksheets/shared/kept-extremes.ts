@@ -6,3 +6,5 @@ export const KEPT_EXTREMES = {
   coldest: 'curing.coldestOfAll',
   warmest: 'curing.warmestOfAll',
 } as const;
+/** The key of when it first freezes, s from casting; nothing lies there where it does not. */
+export const KEPT_FROST = 'curing.firstFrost';

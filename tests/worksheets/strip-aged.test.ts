@@ -1,0 +1,95 @@
+import { beforeEach, expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { $kept, keep } from '../../src/bench/store.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { keepResults } from '../../src/islands/keep-results.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
+import handling from '../../src/worksheets/demould/handling.tsx';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+
+const say = speaker('us');
+function outcome(sheet: AnyWorksheet, entries: Entries) {
+  const reading = readWorksheet(sheet, entries, $kept.get(), say);
+  const found = answer(sheet, reading, say);
+  keepResults(sheet, reading, found, true);
+  return found;
+}
+function work(sheet: AnyWorksheet, entries: Entries) {
+  const found = outcome(sheet, entries);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return { ...found, words: found.judgement.say.replaceAll('\u00a0', ' ') };
+}
+const aged = (days: string, hours: string): Entries => {
+  const entries = {
+    'curing.castAt': { t: '2026-10-12T19:30' },
+    'curing.days': { t: days, s: 'us' },
+    'part.sinceCasting': { t: hours, u: 'h', s: 'us' },
+    // Asks little, so that the first hours alone decide.
+    'handling.stage': { t: 'carried' },
+    'handling.hold': { t: 'two-points' },
+    'strip-window.stress': { t: '1', u: 'psi', s: 'us' },
+  } as const;
+  work(temperatureAge, entries);
+  return entries;
+};
+beforeEach(() => {
+  for (const key of Object.keys($kept.get())) keep(key, undefined);
+});
+
+test.each(['24', '30', '36', '38', '48', '60'])(
+  'at %s h in the cold, stripping and moving call the same part too young, or neither does',
+  (hours) => {
+    const entries = aged('38 55', hours);
+    const moving = work(handling, entries);
+    const stripping = work(stripWindow, entries);
+    const young = moving.words.includes('younger than 16 h');
+    expect(stripping.words.startsWith('Leave it'), stripping.words).toBe(young);
+  },
+);
+
+test('an age that these temperatures cannot have brought about does not count in full', () => {
+  const typed = {
+    'part.sinceCasting': { t: '30', u: 'h' },
+    'curing.coldest': { t: '40', u: 'degF' },
+    'curing.warmest': { t: '45', u: 'degF' },
+  };
+  const plain = work(stripWindow, typed).numbers.earliest!.value;
+  const old = work(stripWindow, { ...typed, 'strip-window.age': { t: '28', u: 'h' } });
+  expect(old.numbers.earliest!.value).toBeCloseTo(plain, -1);
+  expect(old.notes.join()).toContain('does not come of these temperatures');
+});
+
+const NIGHT = `${'38 55\n'.repeat(7)}30 50`;
+
+test('a frost six days off is no frost yet: the day before it is answered, and no day after it given', () => {
+  const entries = aged(NIGHT, '48');
+  const found = work(stripWindow, entries);
+  expect(found.numbers.frost!.value / 3600).toBeGreaterThan(140);
+  expect(found.numbers.frost!.value / 3600).toBeLessThan(160);
+  expect(found.judgement.verdict).toBe('look');
+  expect(found.words).toMatch(/It freezes 6\.\d d after casting/);
+  expect(found.numbers.latest?.value ?? 0).toBeLessThan(found.numbers.frost!.value);
+  const late = { ...entries, 'strip-window.stress': { t: '9', u: 'psi', s: 'us' } } as const;
+  const never = work(stripWindow, late);
+  expect(never.numbers).not.toHaveProperty('latest');
+  expect(never.numbers).not.toHaveProperty('beyond');
+  expect(never.words).toContain('before the frost');
+});
+
+test('one that has come is refused, and so is one of which nobody says when', () => {
+  const past = outcome(stripWindow, aged(NIGHT, '170'));
+  expect(past).toMatchObject({ ok: false, problems: [{ input: 'strip-window-cold' }] });
+  for (const key of Object.keys($kept.get())) keep(key, undefined);
+  const typed = { 'curing.coldest': { t: '30', u: 'degF' } };
+  const unsaid = outcome(stripWindow, typed);
+  expect(unsaid).toMatchObject({
+    ok: false,
+    problems: [{ say: expect.stringContaining('when the first frost is') }],
+  });
+  expect(outcome(stripWindow, { ...typed, 'strip-window.frost': { t: '4', u: 'd' } }).ok).toBe(
+    true,
+  );
+});
