@@ -4,6 +4,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { lines } from '../../src/islands/fields/lines.tsx';
 import { readLines } from '../../src/islands/fields/read-lines.ts';
 import { number } from '../../src/islands/fields.ts';
+import { temperatureFields } from '../../src/worksheets/shared/curing-fields.ts';
 
 const field = lines({
   label: 'Readings',
@@ -36,6 +37,48 @@ describe('what stands between two numbers', () => {
     expect(rows[0]!.time).toBeCloseTo(120, 9);
     expect(rows[0]!.drained).toBeCloseTo(0.04, 12);
   });
+});
+
+describe('a line of the lowest and the highest temperature', () => {
+  const days = (line: string, system: 'metric' | 'us' = 'us') => {
+    const { rows, problems } = readLines(temperatureFields.days, line, system, speaker(system));
+    return problems.length > 0 ? problems : rows.map(({ coldest, warmest }) => [coldest, warmest]);
+  };
+  const [cold, warm] = [38, 55].map((f) => (f - 32) / 1.8 + 273.15) as [number, number];
+
+  test.each([
+    '38 55',
+    '38-55',
+    '38–55',
+    '38 - 55',
+    '38 to 55',
+    '38/55',
+    '38 / 55',
+    '38°-55°',
+    '38 °F to 55 °F',
+  ])('%j is a range', (line) => {
+    expect(days(line)).toEqual([[expect.closeTo(cold, 9), expect.closeTo(warm, 9)]]);
+  });
+
+  test('a sign is no dash', () => {
+    const both = (low: number, high: number) => [
+      [expect.closeTo(low + 273.15, 9), expect.closeTo(high + 273.15, 9)],
+    ];
+    for (const line of ['-5 3', '-5-3', '-5 to 3'])
+      expect(days(line, 'metric')).toEqual(both(-5, 3));
+    for (const line of ['-5 -3', '-5 - -3', '-5 to -3'])
+      expect(days(line, 'metric')).toEqual(both(-5, -3));
+  });
+
+  test('that is none shows one that is', () => {
+    expect(days('38')[0]).toContain('lowest and highest. A good line: ‘53.6\t68’.');
+    expect(days('38 55 60')[0]).toContain('Put a tab or a semicolon between two of them.');
+  });
+});
+
+test('a clock in a column of hours counts hours and minutes', () => {
+  const { rows } = readLines(temperatureFields.readings, '6:45 55\n30 54', 'us', speaker('us'));
+  expect(rows.map(({ time }) => time)).toEqual([6.75 * 3600, 30 * 3600]);
 });
 
 test('headings and empty lines are passed over, and any line end will do', () => {

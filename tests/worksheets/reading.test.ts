@@ -3,8 +3,10 @@ import type { Entries, Entry } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import type { Sure } from '../../src/islands/engine/doubt.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { readNumber } from '../../src/islands/engine/read-number.ts';
 import type { NumberReading, RowsReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { number } from '../../src/islands/fields.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
@@ -88,6 +90,17 @@ describe('the sentence beside a field', () => {
   ])('%j: %s', (t, words) => {
     expect(full(typed(t)).problem).toContain(words);
   });
+});
+
+test('a time of day typed where a length of time is asked is told so', () => {
+  const field = number('time', {
+    label: 'Since casting',
+    example: '24 h',
+    units: { metric: 'h', us: 'h' },
+  });
+  const read = (t: string) => readNumber(field, { t, u: 'h' }, {}, metric);
+  expect(read('7:30 pm').problem).toContain('how long, such as 2.5\u00a0h, and no time of day');
+  expect(read('2:30')).toMatchObject({ value: 9000, echo: '2.5\u00a0h', problem: undefined });
 });
 
 test('a refusal by core names the end that was passed, not the one nobody meets', () => {

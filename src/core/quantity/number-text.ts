@@ -15,7 +15,7 @@ const SEVERAL = { ok: false, code: 'several-numbers' } as const;
 const GROUP = '[\\u00a0\\u2007\\u2009\\u202f]';
 
 const SIGN = /^[+\-\u2212\u2013]\s*/;
-const FRACTION = /^(?:(\d+)(?:\s+|-))?(\d+)\s*[/\u2044\u2215]\s*(\d+)/;
+const FRACTION = /^(?:(\d+)(?:\s+(?:and\s+)?|-))?(\d+)\s*[/\u2044\u2215]\s*(\d+)/;
 const GROUPED = new RegExp(`^\\d{1,3}(?:(${GROUP})\\d{3})(?:\\1\\d{3})*(?!\\d)`);
 /** Decimals grouped in threes, the last group of one to three. */
 const GROUPED_DECIMALS = new RegExp(`^\\d{3}(?:${GROUP}\\d{3})*${GROUP}\\d{1,3}(?!\\d)`);

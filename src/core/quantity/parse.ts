@@ -50,12 +50,14 @@ const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
 
 /** What is weighed or poured in several goes may be typed so: `10.2 + 10.2 kg`. A sign or an exponent parts nothing. */
 const IN_GOES: readonly Kind[] = ['mass', 'volume'];
+const CLOCK = /^(\d+):([0-5]\d)(?::([0-5]\d))?$/;
 const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
 
 /**
  * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
  * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
- * A mass or a volume may be a sum: a unit at its end is that of each part that has none. What could be a
+ * A time may be `2:30`: hours and minutes where hours are shown, minutes and seconds where those are, and with a
+ * second colon all three. A mass or a volume may be a sum: a unit at its end is that of each part that has none. What could be a
  * thousands mark (`1,234`) is never guessed. Never throws on any text, and never gives a value that is not
  * finite. No range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
@@ -86,6 +88,9 @@ export function parseQuantity(
       );
   }
 
+  const clock = kind === 'time' ? onClock(read, shown.id) : undefined;
+  if (clock !== undefined) return inSi(read, clock / shown.factor, shown, false, false);
+
   const compound = readCompound(read, kind);
   if (compound) return inSi(read, compound.number, compound.unit, true, compound.comma);
 
@@ -105,6 +110,18 @@ export function parseQuantity(
   if (found)
     return { ok: false, problem: { code: 'other-kind', read, unit: rest, kind: found.kind } };
   return { ok: false, problem: whatFollows(read, rest, kind) };
+}
+
+/** What a clock that counts shows, s. Beside days it could be either. */
+function onClock(read: string, shown: string): number | undefined {
+  const [, first, second, third] = CLOCK.exec(read) ?? [];
+  if (
+    second === undefined ||
+    (third === undefined && shown !== 'h' && shown !== 'min' && shown !== 's')
+  )
+    return undefined;
+  const units = third !== undefined || shown === 'h' ? 60 : 1;
+  return (Number(first) * 60 + Number(second)) * units + Number(third ?? 0);
 }
 
 function inSi(

@@ -22,7 +22,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     case 'ambiguous':
       return `${field.label}: ${quoted(problem.read)} can be read as ${problem.readings[0]} or as ${problem.readings[1]}. Type the one you mean, without a thousands mark.`;
     case 'several-numbers':
-      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${field.plusMinus && /±|\+\s*\/?\s*-/.test(problem.read) ? ', and its ± in the field beside it' : asOne(problem.read)}.`;
+      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${field.plusMinus && /±|\+\s*\/?\s*-/.test(problem.read) ? ', and its ± in the field beside it' : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : asOne(problem.read)}.`;
     case 'unknown-unit':
       return `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed([...new Set([unitOf(field.kind, shown).symbol, ...problem.known])])}.`;
     case 'other-kind':

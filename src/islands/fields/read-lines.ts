@@ -20,7 +20,8 @@ const SEPARATORS = [
   // A space ends a number where another begins; `2 min` stays whole.
   /\s+(?=[-+\u2212]?[.,]?\d)/,
 ];
-const CLOCK = /^(?:(\d+):)?(\d+):([0-5]\d)$/;
+/** Lowest and highest as they are written between two numbers: `38-55`, `38 to 55`, `38/55`. */
+const RANGE = /\s+(?:to|[-\u2013])\s+|(?<=[\d°cf])(?:[-\u2013](?=\d)|\s*\/\s*)/i;
 /** Sentences shown at once: after these the first ones must be mended anyway. */
 const MOST_PROBLEMS = 3;
 
@@ -30,7 +31,7 @@ export const columnUnit = (column: NumberField, system: System): string =>
 
 /**
  * Reads lines of numbers, one row a line: cells apart by tab, semicolon, comma and space, or spaces.
- * A unit behind a number wins over the column's; a time may be `1:30`. A first line without digits
+ * A unit behind a number wins over the column's. A first line without digits
  * is a heading. Every line that cannot be read has a sentence of its own.
  */
 export function readLines(field: LinesField, text: string, system: System, say: Say): ReadLines {
@@ -75,16 +76,17 @@ function readLine(
   say: Say,
 ): Readonly<Record<string, number>> | string {
   const columns = Object.entries(field.of);
-  const cells = cellsOf(line, columns.length);
+  const ranges = columns.every(([, { kind }]) => kind === 'temperature');
+  const cells = cellsOf(line, columns.length, ranges);
   if (cells.length !== columns.length) {
     const names = columns.map(([, { label }]) => label.toLowerCase());
     const wanted = [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' and ');
-    return `${quoted(line)} holds ${cells.length} ${cells.length === 1 ? 'number' : 'numbers'} where ${columns.length} ${columns.length === 1 ? 'is' : 'are'} wanted: ${wanted}.`;
+    return `${quoted(line)} holds ${cells.length} ${cells.length === 1 ? 'number' : 'numbers'} where ${columns.length} ${columns.length === 1 ? 'is' : 'are'} wanted: ${wanted}. A good line: ‘${firstLine(field, system, say)}’.${cells.length > columns.length ? ' Put a tab or a semicolon between two of them.' : ''}`;
   }
   const row: Record<string, number> = {};
   for (const [i, [name, column]] of columns.entries()) {
     const unit = columnUnit(column, system);
-    const parsed = parseQuantity(fromClock(cells[i]!, column), column.kind, unit);
+    const parsed = parseQuantity(cells[i]!, column.kind, unit);
     if (!parsed.ok) return unread(column, parsed.problem, unit);
     const outside = outOfBounds(column, parsed.value, say);
     if (outside) return outside;
@@ -93,21 +95,14 @@ function readLine(
   return row;
 }
 
-function cellsOf(line: string, wanted: number): readonly string[] {
+function cellsOf(line: string, wanted: number, ranges: boolean): readonly string[] {
   let found: readonly string[] = [line];
-  for (const separator of SEPARATORS) {
+  for (const separator of ranges ? [RANGE, ...SEPARATORS] : SEPARATORS) {
     const cells = line.split(separator).filter((cell) => cell.trim() !== '');
     if (cells.length === wanted) return cells;
     if (found.length < 2) found = cells;
   }
   return found;
-}
-
-/** `1:30` is a minute and a half. */
-function fromClock(cell: string, { kind }: NumberField): string {
-  const [, hours, minutes, seconds] = (kind === 'time' && CLOCK.exec(cell.trim())) || [];
-  if (seconds === undefined) return cell;
-  return `${Number(hours ?? 0) * 3600 + Number(minutes) * 60 + Number(seconds)} s`;
 }
 
 /** The example’s lines in a system of units: as they are written in metric, else a line for each row. */
@@ -126,4 +121,7 @@ export function exampleIn(field: LinesField, system: System, say: Say): string {
 }
 
 const like = (field: LinesField, system: System, say: Say) =>
-  `one reading a line, such as ‘${exampleIn(field, system, say).split('\n')[0]!.trim()}’`;
+  `one reading a line, such as ‘${firstLine(field, system, say)}’`;
+
+const firstLine = (field: LinesField, system: System, say: Say) =>
+  exampleIn(field, system, say).split('\n')[0]!.trim();

@@ -137,6 +137,39 @@ describe('units', () => {
   });
 });
 
+describe('a time as a clock that counts shows it', () => {
+  test.each([
+    ['2:30', 'h', 9000],
+    ['6:45', 'h', 24_300],
+    ['0:04', 'min', 4],
+    ['90:00', 'min', 5400],
+    ['2:30', 's', 150],
+    ['1:02:30', 'h', 3750],
+    ['1:02:30', 'd', 3750],
+  ])('%j in %s', (text, unit, seconds) => {
+    expect(parseQuantity(text, 'time', unit)).toMatchObject({
+      ok: true,
+      value: expect.closeTo(seconds, 9),
+    });
+  });
+
+  test.each([
+    ['2:30', 'd'],
+    ['2:75', 'h'],
+    ['7:30 pm', 'h'],
+    ['2:3', 'h'],
+  ])('%j in %s is none', (text, unit) => {
+    expect(parseQuantity(text, 'time', unit)).toMatchObject({
+      ok: false,
+      problem: { code: 'several-numbers' },
+    });
+  });
+
+  test('is no amount of anything else', () => {
+    expect(problem('2:30', 'mass').code).toBe('several-numbers');
+  });
+});
+
 describe('a larger unit and a smaller', () => {
   test.each<[string, Kind, number, string]>([
     ['5\' 6"', 'length', 5.5, 'ft'],
@@ -156,6 +189,7 @@ describe('a larger unit and a smaller', () => {
     ['1 m 60 cm', 'length', 1.6, 'm'],
     ['1 h 30 min', 'time', 1.5, 'h'],
     ['2 min 15 s', 'time', 2.25, 'min'],
+    ['2 h 30', 'time', 2.5, 'h'],
   ])('%j', (text, kind, expected, id) => {
     expect(parseQuantity(text, kind)).toMatchObject({ ok: true, number: expected, unit: { id } });
   });
