@@ -49,6 +49,11 @@ export interface NumberField extends Common {
   readonly units?: Units;
   /** The kept result that stands in for this field until the reader types one. */
   readonly takes?: string;
+  /**
+   * What the reader is asked, rather than given an example, where the worksheet whose result it takes leaves
+   * it `asked` and keeps the result named here.
+   */
+  readonly asks?: { readonly beside: string; readonly say: string };
   /** An entry of 0 says that there was none, which is certain: its ± does not count. */
   readonly nothingIsSure?: boolean;
   /** What the reader's own batches may offer here: `learned('foam.survival')`. Never used unasked. */

@@ -4,7 +4,7 @@ import { mayKeep } from './engine/keeping.ts';
 import type { Reading } from './engine/reading.ts';
 import type { AnyWorksheet } from './worksheet.ts';
 
-type Found = Answered['numbers'][string] | undefined;
+type Found = Answered['numbers'][string] | 'asked' | undefined;
 
 /**
  * Puts what a worksheet keeps and leaves on the bench, once anything in it is the reader's own. Where two
@@ -24,7 +24,7 @@ export function keepResults(
     // What another worksheet has does not wait for this one.
     const asked = { holder: $kept.get()[key], sheet, worked, answers, onExample };
     if (!mayKeep(asked)) return;
-    if (own && !answered.ok) keep(key, { waits: true, ...owner });
+    if (mine === 'asked' || (own && !answered.ok)) keep(key, { waits: true, ...owner });
     else
       keep(
         key,
@@ -40,6 +40,6 @@ export function keepResults(
   for (const [key, of] of Object.entries(sheet.leaves ?? {}))
     put(key, ({ result }) => {
       const value = of(result);
-      return value === undefined ? undefined : { value };
+      return typeof value === 'number' ? { value } : value;
     });
 }

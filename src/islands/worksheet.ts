@@ -79,8 +79,11 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly folded?: string;
   /** Results that go on the bench: result name → bench key. */
   readonly keeps?: Readonly<Record<string, string>>;
-  /** What else it leaves on the bench without showing it, in SI: bench key → what lies under it, if anything. */
-  readonly leaves?: Readonly<Record<string, (result: R) => number | undefined>>;
+  /**
+   * What else it leaves on the bench without showing it, in SI: bench key → what lies under it, if anything;
+   * `asked` where it cannot tell and no example may stand in.
+   */
+  readonly leaves?: Readonly<Record<string, (result: R) => number | 'asked' | undefined>>;
   /** Results that a later worksheet answers anew, and what follows takes from there: result name → its bench key. */
   readonly givesWay?: Readonly<Record<string, string>>;
   readonly working: readonly WorkingStep<Values<F>, R>[];
@@ -129,7 +132,7 @@ export const alsoKept = ({ keeps = {}, givesWay = {} }: AnyWorksheet) => [
 /** The bench keys of what other worksheets leave for a field. */
 export const takenBy = (field: Fields[string]): readonly string[] =>
   field.type === 'number' && field.takes
-    ? [field.takes]
+    ? [field.takes, ...(field.asks ? [field.asks.beside] : [])]
     : field.type === 'choice'
       ? Object.keys(field.follows ?? {})
       : [];

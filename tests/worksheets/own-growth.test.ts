@@ -26,7 +26,7 @@ function tested(results: string): KeptResults {
   const owner = { from: strengthTime.question, by: strengthTime.id };
   return {
     'curing.strength28': { v: numbers.low28!.value, ...owner },
-    ...(growth !== undefined && { 'curing.growth': { v: growth, ...owner } }),
+    ...(typeof growth === 'number' && { 'curing.growth': { v: growth, ...owner } }),
   };
 }
 

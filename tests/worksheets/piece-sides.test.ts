@@ -6,10 +6,14 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { keepResults } from '../../src/islands/keep-results.ts';
-import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import dryingToUse from '../../src/worksheets/curing/drying-to-use.tsx';
 import evaporation from '../../src/worksheets/curing/evaporation.tsx';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
+import setTime from '../../src/worksheets/curing/set-time.tsx';
 import handling from '../../src/worksheets/demould/handling.tsx';
+import partWeight from '../../src/worksheets/demould/part-weight.tsx';
+import heatThrough from '../../src/worksheets/finished/heat-through.tsx';
 import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
@@ -70,4 +74,105 @@ test('what rests on the example says so where it is taken, and what has no answe
   expect(field(handling, 'length')).toMatchObject({ origin: 'kept', onExample: true });
   workIn(pieces, row({ length: { t: '' } }));
   expect(field(handling, 'width').problem).toContain(`waits for an answer to “${pieces.question}”`);
+});
+
+/** A planter: a block of 600 × 300 × 300 mm round a core. */
+const PLANTER = {
+  'shapes.shape': { t: 'block' },
+  'shapes.count': { t: '8' },
+  'shapes.length': mm('600'),
+  'shapes.width': mm('300'),
+  'shapes.height': mm('290'),
+  'shapes.hollow': { t: 'some' },
+  'shapes.cores': {
+    rows: [
+      {
+        core: { t: 'box' },
+        count: { t: '1' },
+        across: mm('500'),
+        wide: mm('200'),
+        deep: mm('240'),
+      },
+    ],
+  },
+};
+const SOLID: readonly AnyWorksheet[] = [handling, heatInside, heatThrough, dryingToUse];
+
+test('round a core the form does not pass for a solid part: its wall is asked for, and its depth stands', () => {
+  workIn(shapes, PLANTER);
+  for (const sheet of SOLID) {
+    expect(field(sheet, 'thickness')).toMatchObject({ value: undefined, text: '', waits: '' });
+    expect(field(sheet, 'thickness').problem).toContain('Type its wall');
+    expect(answer(sheet, read(sheet), metric).ok, sheet.id).toBe(false);
+  }
+  expect(field(handling, 'length').problem).toContain('Type the length of one wall');
+  expect(lengths(formPressure, 'depth', 'width')).toEqual([290, 600]);
+  expect(lengths(setTime, 'depth')).toEqual([290]);
+  expect(lengths(evaporation, 'length', 'width')).toEqual([600, 300]);
+  // Its weight is of its volume; the sides, if they are chosen, say why they are not enough.
+  expect(answer(partWeight, read(partWeight), metric).ok).toBe(true);
+  const bySides = read(partWeight, { 'part-weight.shape': { t: 'sides' } });
+  expect(bySides.problems.map(({ say }) => say).join()).toContain('Choose “volume”');
+});
+
+test('the wall, typed once, is the thickness of every page about the part', () => {
+  workIn(shapes, PLANTER);
+  for (const sheet of SOLID) {
+    const typed = { [benchKey(sheet, 'thickness')]: mm('50') };
+    for (const other of SOLID)
+      expect((read(other, typed).fields.thickness as NumberReading).value).toBeCloseTo(0.05, 9);
+  }
+});
+
+test('what rests on a part that is asked for waits, and a solid form ends it', () => {
+  workIn(shapes, PLANTER);
+  workIn(handling, {});
+  expect($kept.get()['part.strippingStress']).toMatchObject({ waits: true });
+  workIn(shapes, { ...PLANTER, 'shapes.hollow': { t: 'none' } });
+  expect(lengths(handling, 'length', 'width', 'thickness')).toEqual([600, 300, 290]);
+  workIn(shapes, PLANTER);
+  workIn(
+    pieces,
+    row({
+      shape: { t: 'block' },
+      count: { t: '3' },
+      length: mm('200'),
+      width: mm('100'),
+      height: mm('50'),
+    }),
+  );
+  expect(lengths(handling, 'length', 'width', 'thickness')).toEqual([200, 100, 50]);
+});
+
+test('a page beside it that answers anew does not make the hollow part solid again', () => {
+  const block = row({
+    shape: { t: 'block' },
+    length: mm('600'),
+    width: mm('300'),
+    height: mm('290'),
+  });
+  workIn(pieces, block);
+  workIn(shapes, PLANTER);
+  const reading = read(pieces, block);
+  keepResults(pieces, reading, answer(pieces, reading, metric), false);
+  expect(field(handling, 'thickness').problem).toContain('Type its wall');
+});
+
+test('a form that is not filled in yet is waited for, whatever was left out of it before', () => {
+  workIn(shapes, PLANTER);
+  workIn(shapes, { ...PLANTER, 'shapes.length': mm('') });
+  expect(field(handling, 'thickness').problem).toContain(
+    `waits for an answer to “${shapes.question}”`,
+  );
+});
+
+test('a depth as it lies is not taken for the thin way through, nor an open face for the long sides', () => {
+  const typed = {
+    [benchKey(setTime, 'depth')]: mm('290'),
+    [benchKey(evaporation, 'length')]: mm('600'),
+    [benchKey(evaporation, 'width')]: mm('300'),
+  };
+  for (const sheet of [...SOLID, partWeight])
+    for (const [name, { origin }] of Object.entries(read(sheet, typed).fields))
+      expect(origin, `${sheet.id}.${name}`).toBe('example');
 });

@@ -37,7 +37,10 @@ export function readNumber(
 
   const base = { type: 'number', field, unit } as const;
   const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say);
-  if (!own && upstream && !fromKept)
+  if (!own && upstream && !fromKept) {
+    const { asks } = field;
+    const beside = asks && kept[asks.beside];
+    const asked = beside && 'v' in beside && beside.by === upstream.by;
     return {
       ...base,
       ...pm,
@@ -47,9 +50,13 @@ export function readNumber(
       echo: undefined,
       onOffer: undefined,
       from: upstream.from,
-      waits: upstream.by ?? '',
-      problem: `${field.label} waits for an answer to “${upstream.from}”.`,
+      // What is asked of the reader is asked here.
+      waits: asked ? '' : (upstream.by ?? ''),
+      problem: asked
+        ? `${field.label}: ${asks.say}`
+        : `${field.label} waits for an answer to “${upstream.from}”.`,
     };
+  }
   if (!own) {
     const value = fromKept ? fromKept.v : example.ok ? example.value : undefined;
     // An example written in the unit shown stands as it was written.

@@ -18,7 +18,7 @@ import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { LOSS, LOST, temperature } from '../shared/curing-fields.ts';
 import { MeasureBars } from '../shared/MeasureBars.tsx';
-import { partLength, partWidth } from '../shared/part-fields.ts';
+import { openLength, openWidth } from '../shared/part-fields.ts';
 
 const NAMES = {
   nothing: 'As it is',
@@ -97,8 +97,8 @@ export default worksheet({
       example: 'yes',
       bench: 'curing.sun',
     }),
-    length: { ...partLength, label: 'Open face, length', takes: 'piece.long' },
-    width: { ...partWidth, label: 'Open face, width', takes: 'piece.wide' },
+    length: openLength,
+    width: openWidth,
   },
   work: ({ concrete, air, humidity, wind, sun, length, width }) => {
     const face = concrete ?? air;

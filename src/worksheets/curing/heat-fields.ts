@@ -3,6 +3,7 @@ import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { castAt, DAYS, temperature, temperatureFields } from '../shared/curing-fields.ts';
 import { foamShare } from '../shared/foam-share.ts';
+import { partThickness } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
 const MM = { metric: 'mm', us: 'in' } as const;
@@ -24,15 +25,14 @@ const COVERS = {
 
 /** The part, the mix it is made of, and what each face sees. */
 export const heatFields = {
-  thickness: number('length', {
+  thickness: {
+    ...partThickness,
     label: 'Thickness, the thin way through',
-    help: 'The example is the demo’s mix cast as one block rather than as slabs.',
+    help: 'Of a hollow part, its wall. The example is the demo’s mix cast as one block rather than as slabs.',
     example: '300 mm',
     min: '10 mm',
     max: '3 m',
-    units: MM,
-    takes: 'piece.thickness',
-  }),
+  },
   wet: number('density', {
     label: 'Wet density',
     example: '600 kg/m3',

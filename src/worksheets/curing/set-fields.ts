@@ -2,7 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { HOURS, temperature } from '../shared/curing-fields.ts';
 import { LAWS } from '../shared/curing-history.ts';
-import { partThickness } from '../shared/part-fields.ts';
+import { partDepth } from '../shared/part-fields.ts';
 import { waterCement } from '../shared/recipe.ts';
 
 const MM = { metric: 'mm', us: 'in' } as const;
@@ -52,7 +52,7 @@ export const setFields = {
     max: '7 d',
     units: MINUTES,
   }),
-  depth: { ...partThickness, label: 'Depth of the part as it lies', takes: 'piece.deep' },
+  depth: partDepth,
   steel: choice({
     label: 'Steel in the part, now or ever?',
     help: 'Mesh, screws, a lifting eye, a steel form left in.',

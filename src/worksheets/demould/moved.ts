@@ -41,7 +41,10 @@ import { type Band, flexuralAt28Days } from '../shared/part-strength.ts';
 export const moveFields = {
   length: partLength,
   width: partWidth,
-  thickness: partThickness,
+  thickness: {
+    ...partThickness,
+    help: 'Worked out for a solid, flat part. Of a hollow one type the sides of one wall: the tension and the weight are then that wall’s alone.',
+  },
   density: wetDensity,
   stage,
   face,

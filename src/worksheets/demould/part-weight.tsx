@@ -18,6 +18,14 @@ import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
  */
 const LIGHT = 8;
 
+const solid = {
+  when: { shape: ['sides'] },
+  asks: {
+    beside: 'part.cores',
+    say: 'the form has cores, so its sides do not give the volume of the part. Choose “volume” above.',
+  },
+} as const;
+
 export default worksheet({
   id: 'part-weight',
   question: 'What does it weigh?',
@@ -28,9 +36,13 @@ export default worksheet({
       example: 'sides',
       follows: { 'part.volume': 'volume' },
     }),
-    length: { ...partLength, when: { shape: ['sides'] } },
-    width: { ...partWidth, when: { shape: ['sides'] } },
-    thickness: { ...partThickness, when: { shape: ['sides'] } },
+    length: { ...partLength, ...solid },
+    width: { ...partWidth, ...solid },
+    thickness: {
+      ...partThickness,
+      ...solid,
+      help: 'Of a solid part; of a hollow one give the volume.',
+    },
     volume: number('volume', {
       label: 'Volume of the part',
       example: '8.1 L',

@@ -23,12 +23,22 @@ function sidesOf(shape: Shape): Sides {
 
 const descending = (...sides: readonly number[]) => sides.toSorted((a, b) => b - a);
 
-type SideOf = (result: { readonly sole: Shape | undefined }) => number | undefined;
+const OF_A_SOLID: ReadonlySet<keyof Sides> = new Set(['length', 'width', 'thickness']);
 
-/** What a worksheet that sizes one sole kind of piece leaves for those that ask for its sides later. */
+type SideOf = (result: {
+  readonly sole: Shape | undefined;
+  /** What is left out of it. */
+  readonly cores?: readonly unknown[];
+}) => number | 'asked' | undefined;
+
+/**
+ * What a worksheet that sizes one sole kind of piece leaves for those that ask for its sides later. Round a core the
+ * sides are the form’s: how thick the part is they do not tell, nor what its walls measure.
+ */
 export const leavesSides: Readonly<Record<string, SideOf>> = Object.fromEntries(
   (['length', 'width', 'thickness', 'long', 'wide', 'deep'] as const).map((side) => [
     `piece.${side}`,
-    ({ sole }) => sole && sidesOf(sole)[side],
+    ({ sole, cores = [] }) =>
+      cores.length > 0 && OF_A_SOLID.has(side) ? 'asked' : sole && sidesOf(sole)[side],
   ]),
 );
