@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import type { Entries, KeptResults, System } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
@@ -39,6 +41,15 @@ function asked(
     tables: sheet.tables?.map(({ rows }) => rows(result, values, say)) ?? [],
   };
 }
+
+test('an age that counts as at 20 °C says it in °F too, beside batches as in a worksheet', () => {
+  const folder = 'src/worksheets/live';
+  const ages = readdirSync(folder)
+    .map((file) => readFileSync(join(folder, file), 'utf8'))
+    .flatMap((code) => code.match(/age at.{0,40}?20.{0,6}°C.{0,12}/g) ?? []);
+  expect(ages).toHaveLength(2);
+  for (const age of ages) expect(age).toContain('(68\\u00a0°F');
+});
 
 test('a US reader is told no cubic metre and no millimetre where the figure is in other units', () => {
   for (const sheet of [batch, cost, fibres, bubbles, targetDensity]) {

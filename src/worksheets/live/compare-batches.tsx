@@ -105,7 +105,7 @@ export default function CompareBatches() {
           'Off by',
           'w/c weighed in',
           'Foam survived',
-          'Stripped, age at\u00a020\u00a0°C',
+          'Stripped, age at\u00a020\u00a0°C (68\u00a0°F)',
           dry.head,
         ]}
         rows={shown.map((record, i) => {

@@ -20,7 +20,7 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
   drift: { name: 'Foam density, change in 10\u00a0min', of: (x) => signed(x * 100, 1), unit: '%' },
   settling: { name: 'Settling', of: (x) => (x * 100).toFixed(1), unit: '%' },
   stripAge: {
-    name: 'Came out clean at, age at 20\u00a0°C',
+    name: 'Came out clean at, age at 20\u00a0°C (68\u00a0°F)',
     of: (x) => (x / HOUR).toFixed(0),
     unit: 'h',
   },
