@@ -17,10 +17,10 @@ import { filesOf, pagesOf } from './pages.mjs';
 
 /**
  * What no worksheet of the page needs to compute: it is fetched when the reader hands over a file, opens a
- * dialog, or pauses after changing what worksheets of other pages rest on.
+ * dialog, pauses after changing what worksheets of other pages rest on, or comes from a page that changed a batch.
  */
 const ON_REQUEST =
-  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-batch|take-aside|catch-up)\b/;
+  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-batch|take-aside|catch-up|learn-anew)\b/;
 
 const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^"'`]+\.js)["'`]/g;
 const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;

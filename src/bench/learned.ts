@@ -17,8 +17,6 @@ export interface LearnedSummary {
   /** From the invented batches only: said wherever it is offered. */
   readonly invented: boolean;
   readonly values: Readonly<Record<string, LearnedValue>>;
-  /** The batches have changed since. */
-  readonly behind?: true;
 }
 
 export const NOTHING_LEARNED: LearnedSummary = { invented: false, values: {} };
@@ -30,7 +28,7 @@ const isValue = (x: unknown): x is LearnedValue =>
 function readLearned(text: string): LearnedSummary {
   try {
     const x: unknown = JSON.parse(text);
-    const { invented, values, behind } = x as LearnedSummary;
+    const { invented, values } = x as LearnedSummary;
     if (!isRecord(values)) return NOTHING_LEARNED;
     return {
       invented: invented === true,
@@ -39,7 +37,6 @@ function readLearned(text: string): LearnedSummary {
           ([key, value]) => /^[a-zA-Z.]{1,40}$/.test(key) && isValue(value),
         ),
       ),
-      ...(behind === true && { behind }),
     };
   } catch {
     return NOTHING_LEARNED;
@@ -51,9 +48,3 @@ export const $learned = persistentAtom<LearnedSummary>(KEYS.learned, NOTHING_LEA
   encode: (summary) => JSON.stringify(summary),
   decode: readLearned,
 });
-
-/** Notes that the batches have changed: the next page learns from them anew. */
-export function learnedBehind(): void {
-  const learned = $learned.get();
-  if (!learned.behind) $learned.set({ ...learned, behind: true });
-}

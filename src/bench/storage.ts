@@ -14,6 +14,7 @@ export const KEYS = {
   learned: 'suds.learned.1',
   aside: 'suds.aside.',
   behind: 'suds.behind',
+  unlearned: 'suds.unlearned',
   units: 'suds.units',
 } as const;
 
@@ -66,7 +67,7 @@ export function setDamagedAside(store = localStore()): readonly string[] {
 }
 
 /** No loss: a summary of the records is made anew, and of a run its record is kept, and only its step is not. */
-const NO_LOSS: readonly string[] = [KEYS.learned, KEYS.run];
+const NO_LOSS: readonly string[] = [KEYS.learned, KEYS.unlearned, KEYS.run];
 
 /** Lets the page go on when the browser stores nothing, or has no room: says so once and keeps values in memory. */
 export function forgiving(store: Storage | undefined): Storage {

@@ -73,6 +73,9 @@ export const $behind = persistentAtom<readonly string[]>(KEYS.behind, [], {
   decode: (text) => text.split(' ').filter(Boolean),
 });
 
+/** Set once a batch has changed, until the next page learns from all of them anew. */
+export const $unlearned = persistentAtom<'yes' | undefined>(KEYS.unlearned, undefined);
+
 /** Noted after the change itself: another tab that hears of it works with what has changed already. */
 function noteBehind(key: string): void {
   const keys = $behind.get();

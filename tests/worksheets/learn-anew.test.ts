@@ -6,6 +6,7 @@ const own = demoBatches().map(({ invented: _, ...record }) => record);
 let db: FakeDatabase;
 let store: typeof import('../../src/bench/records/store.ts');
 let learned: typeof import('../../src/bench/learned.ts');
+let bench: typeof import('../../src/bench/store.ts');
 let learnAnew: typeof import('../../src/worksheets/shared/learn-anew.ts').learnAnew;
 let refuse: boolean;
 
@@ -27,6 +28,7 @@ beforeEach(async () => {
   );
   store = await import('../../src/bench/records/store.ts');
   learned = await import('../../src/bench/learned.ts');
+  bench = await import('../../src/bench/store.ts');
   ({ learnAnew } = await import('../../src/worksheets/shared/learn-anew.ts'));
 });
 afterAll(() => {
@@ -39,15 +41,15 @@ const settling = () => learned.$learned.get().values['form.settling'];
 
 test('a batch that changes leaves what is learned behind, and it is learned anew', async () => {
   await store.putRecords(own.slice(0, 2), []);
-  expect(learned.$learned.get().behind).toBe(true);
+  expect(bench.$unlearned.get()).toBe('yes');
   await learnAnew();
-  expect(learned.$learned.get().behind).toBeUndefined();
+  expect(bench.$unlearned.get()).toBeUndefined();
   const before = settling()!;
   expect(before.n).toBe(2);
 
   const sunk = { t: '30', u: 'mm', s: 'metric' } as const;
   await store.saveRecord({ ...own[0]!, readings: { ...own[0]!.readings, sunk } });
-  expect(learned.$learned.get().behind).toBe(true);
+  expect(bench.$unlearned.get()).toBe('yes');
   expect(settling()).toEqual(before);
   await learnAnew();
   expect(settling()!.v).toBeGreaterThan(2 * before.v);
@@ -58,14 +60,13 @@ test('what changes while it is learned stays noted', async () => {
   const learning = learnAnew();
   await store.putRecords(own.slice(2, 3), []);
   await learning;
-  expect(learned.$learned.get().behind).toBe(true);
+  expect(bench.$unlearned.get()).toBe('yes');
   await learnAnew();
   expect(settling()!.n).toBe(3);
 });
 
 test('what cannot be read now is learned from later', async () => {
   refuse = true;
-  learned.learnedBehind();
   await learnAnew();
-  expect(learned.$learned.get().behind).toBe(true);
+  expect(bench.$unlearned.get()).toBe('yes');
 });

@@ -1,6 +1,5 @@
 import { type ComponentType, hydrate } from 'preact';
-import { $learned } from '../../bench/learned.ts';
-import { $behind } from '../../bench/store.ts';
+import { $behind, $unlearned } from '../../bench/store.ts';
 import { WorksheetView } from '../../islands/WorksheetView.tsx';
 import type { AnyWorksheet } from '../../islands/worksheet.ts';
 
@@ -12,12 +11,11 @@ $behind.subscribe((keys) => {
   import('./catch-up.ts').then(({ follow }) => follow());
 });
 
-// Not on the page that changed a batch: all batches are read for it, and keys would wait.
-if ($learned.get().behind)
-  setTimeout(
-    () => import('../../worksheets/shared/learn-anew.ts').then((it) => it.learnAnew()),
-    500,
-  );
+// Not on the page that changes a batch: all are read for it, and a key would wait. The list learns by itself.
+setTimeout(() => {
+  if ($unlearned.get())
+    import('../../worksheets/shared/learn-anew.ts').then(({ learnAnew }) => learnAnew());
+}, 500);
 
 /** Takes over the markup of a live part. */
 export async function mount(

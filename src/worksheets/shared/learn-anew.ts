@@ -1,18 +1,16 @@
-import { $learned, learnedBehind } from '../../bench/learned.ts';
 import { listRecords } from '../../bench/records/store.ts';
+import { $unlearned } from '../../bench/store.ts';
 import { refreshLearned } from './lessons.ts';
 import { tellDamaged } from './use-records.ts';
 
-/** Learns from all batches anew where they have changed since; one that changes meanwhile leaves it to the next page. */
+/** Learns from all batches anew; where one changes meanwhile, the next page does. */
 export async function learnAnew(): Promise<void> {
-  const { behind, ...learned } = $learned.get();
-  if (!behind) return;
-  $learned.set(learned);
+  $unlearned.set(undefined);
   try {
     const listed = await listRecords();
     tellDamaged(listed);
-    if (!$learned.get().behind) refreshLearned(listed.records);
+    if (!$unlearned.get()) refreshLearned(listed.records);
   } catch {
-    learnedBehind();
+    $unlearned.set('yes');
   }
 }

@@ -1,6 +1,7 @@
 import { $learned, type LearnedSummary } from '../../bench/learned.ts';
 import { readingChoice, readingValue } from '../../bench/records/csv.ts';
 import { type BatchRecord, inOrder } from '../../bench/records/record.ts';
+import { $unlearned } from '../../bench/store.ts';
 import { DAY } from '../../core/curing/units.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
@@ -124,5 +125,6 @@ export function refreshLearned(records: readonly BatchRecord[]): ReturnType<type
   const found = learnFrom(records);
   const next = summaryOf(found);
   if (JSON.stringify($learned.get()) !== JSON.stringify(next)) $learned.set(next);
+  $unlearned.set(undefined);
   return found;
 }
