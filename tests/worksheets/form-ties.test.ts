@@ -36,3 +36,13 @@ test('clamps further apart than the side is long carry the whole push on it, and
   const near = tie('600', '300');
   expect(near.rows).toBeCloseTo(near.push / 2, 9);
 });
+
+test('the pull on a clamp is said once in pounds, and in newtons with the mass that weighs as much', () => {
+  const said = (system: 'metric' | 'us') => {
+    const say = speaker(system);
+    const found = answer(formPressure, readWorksheet(formPressure, {}, {}, say), say);
+    return found.ok ? found.judgement.say : '';
+  };
+  expect(said('metric')).toMatch(/must carry [\d.]+\sN, the weight of [\d.]+\sk?g/);
+  expect(said('us')).toMatch(/must carry [\d.]+\slbf, each upper one [\d.]+\slbf\. Clamp it/);
+});

@@ -33,3 +33,15 @@ test('no lift is tried by standing on it', () => {
   expect(say).toMatch(/firm/);
   expect(say).not.toMatch(/foot/);
 });
+
+test('the heights compared are round ones in the unit they are read in', () => {
+  const heights = (system: System) => {
+    const say = speaker(system);
+    const found = answer(lift, readWorksheet(lift, {}, {}, say), say);
+    if (!found.ok) throw new Error('no answer');
+    const rows = lift.tables![0]!.rows(found.result as never, found.values as never, say);
+    return rows.map(([height]) => height!.replace('\u00a0', ' '));
+  };
+  expect(heights('metric')).toEqual(['0.10 m', '0.30 m', '0.60 m', '1.2 m', '2.4 m']);
+  expect(heights('us')).toEqual(['0.50 ft', '1.0 ft', '2.0 ft', '4.0 ft', '8.0 ft']);
+});

@@ -133,8 +133,9 @@ export default worksheet({
   },
   judge: ({ bent, limits, longest, float, face, ties }, { depth }, say) => {
     const span = say(roundedDown(longest.span), 'length', { units: SHORT, significant: 3 });
+    // A pound-force is the weight of a pound already.
     const force = (n: number) =>
-      `${say(n, 'force', { units: NEWTON, significant: 2 })}, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`;
+      `${say(n, 'force', { units: NEWTON, significant: 2 })}${say.system === 'us' ? '' : `, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`}`;
     const clamps = `Clamps are not checked here: each lower one must carry ${force(ties.lower)}, each upper one ${force(ties.upper)}.`;
     if (depth > TALL)
       return {

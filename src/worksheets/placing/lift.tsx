@@ -1,5 +1,6 @@
 import { deepestLift, LIGHT_LIFT, liftProfile, PRACTICE_LIFT } from '../../core/placing/lift.ts';
 import { headPressure } from '../../core/placing/pressure.ts';
+import { FOOT } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
@@ -11,6 +12,12 @@ import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { METRES, practiceLift } from './practice-lift.ts';
 
 const KPA = { metric: 'kPa', us: 'psi' } as const;
+
+/** Heights to compare, m: round ones in the unit they are read in. */
+const HEIGHTS = {
+  metric: [0.1, 0.3, 0.6, 1.2, 2.4],
+  us: [0.5, 1, 2, 4, 8].map((feet) => feet * FOOT),
+} as const;
 
 export default worksheet({
   id: 'lift',
@@ -171,7 +178,7 @@ export default worksheet({
       caption: 'Lift by lift',
       columns: ['Height', 'At the bottom', 'Denser by'],
       rows: ({ gas }, v, say) =>
-        [0.1, 0.3, 0.6, 1.2, 2.4].map((depth) => {
+        HEIGHTS[say.system].map((depth) => {
           const { bottom, gain } = liftProfile({
             density: v.density,
             gas,
