@@ -119,6 +119,22 @@ test.each([
       expect(answered(sheet, enough).judgement.say).not.toMatch(/younger than|Too young/);
 });
 
+test.each([
+  ['handling', handling],
+  ['strength-time', strengthTime],
+] as const)('where the cold makes it too young, %s says what its hours count as', (id, sheet) => {
+  const of = (clock: string | undefined, age: string) =>
+    answered(sheet, {
+      [`${id}.age`]: { t: age, u: 'h', s: 'metric' },
+      ...(clock && { 'part.sinceCasting': { t: clock, u: 'h', s: 'metric' } }),
+    }).judgement.say.replaceAll('\u00a0', ' ');
+  expect(of('24', '8.96')).toContain('Its 24 h by the clock count as 9.0 h.');
+  expect(of(undefined, '8.96')).toContain('It counts as 9.0 h.');
+  expect(of('24', '15.97')).toContain('count as 15.97 h.');
+  // By the clock alone it is too young: nothing of the cold.
+  expect(of('12', '19')).not.toMatch(/count/);
+});
+
 test('a cube broken at the age it has now speaks for it, whatever the clock says', () => {
   const own = {
     ...warm('8'),

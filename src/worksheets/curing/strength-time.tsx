@@ -13,6 +13,7 @@ import { DAYS, MPA } from '../shared/curing-fields.ts';
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
+import { youngWords } from '../shared/young-words.ts';
 
 /** Spreads either way that the band about own results is drawn with. */
 const SPREADS = 2;
@@ -154,11 +155,11 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ now, fit, tested }, { age }, say) => {
+  judge: ({ now, fit, tested }, { age, since }, say) => {
     if (!now)
       return {
         verdict: 'stop',
-        say: `Too young for any figure: before ${EARLIEST_ADJUSTED_AGE / HOUR}\u00a0hours, at 20\u00a0°C (68\u00a0°F) or warmer, no estimate is worth anything. Leave it where it lies.`,
+        say: `Too young for any figure: before ${EARLIEST_ADJUSTED_AGE / HOUR}\u00a0hours, at 20\u00a0°C (68\u00a0°F) or warmer, no estimate is worth anything.${youngWords({ age, since }, say)} Leave it where it lies.`,
       };
     const [low, high] = [now.low, now.high].map((pa) =>
       say(pa, 'stress', { units: MPA, significant: 2 }),

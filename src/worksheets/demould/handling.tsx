@@ -11,6 +11,7 @@ import { DAYS, HOURS, JERK, KPA, MM, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
+import { youngWords } from '../shared/young-words.ts';
 import { moved, moveFields } from './moved.ts';
 
 /** What there is to do about a move that asks for too much, and how long waiting would take. */
@@ -119,7 +120,7 @@ export default worksheet({
       of: (r) => r.bestStress,
       units: KPA,
     },
-    mass: { label: 'It weighs', kind: 'mass', of: (r) => r.mass },
+    mass: { label: 'Solid, it weighs', kind: 'mass', of: (r) => r.mass },
     moment: { label: 'Bending moment', kind: 'moment', of: (r) => r.held.moment },
     factor: {
       label: 'Weight multiplied by',
@@ -168,7 +169,7 @@ export default worksheet({
     if (young)
       return {
         verdict: 'stop',
-        say: `It is younger than ${say(EARLIEST_ADJUSTED_AGE, 'time', { units: HOURS, significant: 2 })}, at 20\u00a0°C (68\u00a0°F) or warmer, and before that no estimate of its strength is worth anything. Leave it where it is.`,
+        say: `It is younger than ${say(EARLIEST_ADJUSTED_AGE, 'time', { units: HOURS, significant: 2 })}, at 20\u00a0°C (68\u00a0°F) or warmer, and before that no estimate of its strength is worth anything.${youngWords(v, say)} Leave it where it is.`,
       };
     if (!use)
       return {
