@@ -4,7 +4,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { choice, number } from '../../src/islands/fields.ts';
-import { worksheet } from '../../src/islands/worksheet.ts';
+import { type AnyWorksheet, worksheet } from '../../src/islands/worksheet.ts';
 
 const say = speaker('metric');
 
@@ -34,5 +34,16 @@ test.each(['one', 'many'])('a refusal is put beside the field that is shown: %s'
   expect(answer(refusing, reading, say)).toMatchObject({
     ok: false,
     problems: [{ input: `refusing-${how}` }],
+  });
+});
+
+test('what core refuses is said in the units its field is asked in', () => {
+  const grams = { metric: 'g', us: 'oz' } as const;
+  const fields = { ...refusing.fields, one: { ...refusing.fields.one, units: grams } };
+  const sheet = { ...refusing, fields } as unknown as AnyWorksheet;
+  const found = answer(sheet, readWorksheet(sheet, {}, {}, say), say);
+  expect(found).toMatchObject({
+    ok: false,
+    problems: [{ say: 'One: read 1000\u00a0g; it must be at least 5000\u00a0g.' }],
   });
 });

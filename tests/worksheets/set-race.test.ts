@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import setTime from '../../src/worksheets/curing/set-time.tsx';
@@ -75,4 +76,18 @@ test('an accelerator with a sheet is among the ways, with steel too, and without
   // The way promises what the result above the table has come to.
   expect(time).toBe(say(initial(own), 'time', { units: { metric: 'h', us: 'h' }, significant: 2 }));
   expect(share).toBe('70\u00a0%');
+});
+
+test('a final set before the initial one is refused in hours, and says which is which', () => {
+  const entries = {
+    'set-time.initial': { t: '2 1/2 hours' },
+    'set-time.final': { t: '2', u: 'h', s: 'metric' },
+  } as const;
+  const say = speaker('metric');
+  const found = answer(setTime, readWorksheet(setTime, entries, {}, say), say);
+  const problems = found.ok ? [] : found.problems;
+  expect(problems.map((problem) => problem.input)).toEqual(['set-time-final']);
+  expect(problems[0]!.say.replaceAll('\u00a0', ' ')).toBe(
+    'Final set: 2 h is before the initial set, 2.5 h as given above. Both are counted from the first water.',
+  );
 });

@@ -65,7 +65,7 @@ export function scaleSet({ initial, final }: SetTimes, factor: number): SetTimes
 /** Refuses set times that are none. @throws {DomainError} for times not above zero or final before initial. @source definition */
 export function demandSet({ initial, final }: SetTimes): void {
   demandPositive('initial', initial, 'time');
-  demand('final', final, 'time', { min: initial });
+  demand('final', final, 'time', { min: initial }, 'final-before-initial');
 }
 
 export interface SetRace {

@@ -73,10 +73,10 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
   const rows = fields[list ?? ''];
   const inRow = rows?.type === 'rows' && cell ? rows.of[cell] : undefined;
   const field = fields[name] ? name : Object.keys(fields)[0]!;
-  const label = (inRow ?? fields[name])?.label ?? error.quantity;
+  const blamedField = inRow ?? fields[name];
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
   return {
     input: inRow ? inputId(sheet.id, list!, row!, cell!) : inputId(sheet.id, field),
-    say: worded ? worded(error, say) : refused(error, label, say),
+    say: worded ? worded(error, say) : refused(error, blamedField, say),
   };
 }

@@ -2,7 +2,7 @@ import type { DomainError } from '../../core/domain-error.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type Parsed, parseQuantity } from '../../core/quantity/parse.ts';
-import type { NumberField } from '../fields.ts';
+import type { Field, NumberField } from '../fields.ts';
 import type { Say } from './say.ts';
 
 type Problem = Extract<Parsed, { ok: false }>['problem'];
@@ -24,7 +24,9 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     case 'several-numbers':
       return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${field.plusMinus && /±|\+\s*\/?\s*-/.test(problem.read) ? ', and its ± in the field beside it' : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : asOne(problem.read)}.`;
     case 'unknown-unit':
-      return `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed([...new Set([unitOf(field.kind, shown).symbol, ...problem.known])])}.`;
+      return problem.known.length === 0
+        ? `${field.label} is a plain number, and has no unit such as ${quoted(problem.unit)}. Enter the number alone.`
+        : `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed([...new Set([unitOf(field.kind, shown).symbol, ...problem.known])])}.`;
     case 'other-kind':
       return `${field.label}: ${quoted(problem.read)} is a ${KINDS[problem.kind].name}; a ${KINDS[field.kind].name} is wanted, in ${unitOf(field.kind, shown).symbol || 'plain numbers'}.`;
     case 'too-large':
@@ -48,10 +50,8 @@ function exampleIn(field: NumberField, shown: string): string {
 }
 
 function listed(symbols: readonly string[]): string {
-  const some = symbols.slice(0, 6);
-  return some.length < 2
-    ? (some[0] ?? 'a plain number')
-    : `${some.slice(0, -1).join(', ')} or ${some.at(-1)}`;
+  const some = symbols.slice(0, 6).map((symbol) => symbol || 'no unit');
+  return [some.slice(0, -1).join(', '), some.at(-1)].filter(Boolean).join(' or ');
 }
 
 /** The sentence beside a field whose value lies outside what it allows, or undefined. */
@@ -80,10 +80,12 @@ const asParts = (share: number) =>
     ? ` ${+(share * 100).toPrecision(3)}\u00a0% is 1 part to ${+(1 / share - 1).toPrecision(3)}.`
     : '';
 
-/** The sentence for a refusal by core that no worksheet words itself. */
-export function refused(error: DomainError, label: string, say: Say): string {
+/** The sentence for a refusal by core that no worksheet words itself, in the units of the field where it is asked. */
+export function refused(error: DomainError, field: Field | undefined, say: Say): string {
   const { min, max, aboveMin, belowMax } = error.allowed;
-  const words = (si: number) => say(si, error.kind, { plain: true });
+  const asked = field?.type === 'number' && field.kind === error.kind ? field.units : undefined;
+  const words = (si: number) =>
+    say(si, error.kind, { plain: true, ...(asked && { units: asked }) });
   const low = min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${words(min)}`;
   const high = max !== undefined && `${belowMax ? 'less than' : 'at most'} ${words(max)}`;
   // Only the end that was passed: the other may be one that nobody meets.
@@ -93,5 +95,5 @@ export function refused(error: DomainError, label: string, say: Say): string {
   const read = Number.isFinite(error.value)
     ? `read ${words(error.value)}`
     : 'came out as no number';
-  return `${label}: ${read}; it must be ${ends.join(' and ') || 'a finite number'}.`;
+  return `${field?.label ?? error.quantity}: ${read}; it must be ${ends.join(' and ') || 'a finite number'}.`;
 }

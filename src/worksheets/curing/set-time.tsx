@@ -189,6 +189,12 @@ export default worksheet({
       : []),
   ],
   refusals: {
+    'final-before-initial': ({ value, allowed }, say) => {
+      const [final, initial] = [value, allowed.min!].map((time) =>
+        say(time, 'time', { units: HOURS, plain: true }),
+      );
+      return `Final set: ${final} is before the initial set, ${initial} as given above. Both are counted from the first water.`;
+    },
     steel: () =>
       'Calcium chloride with steel: never. It rusts the steel inside the part. Choose no accelerator, or one free of chloride.',
   },
