@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { Entries, Entry } from '../../src/bench/entries.ts';
+import { KINDS, type Kind } from '../../src/core/quantity/kinds.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import type { Sure } from '../../src/islands/engine/doubt.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { readNumber } from '../../src/islands/engine/read-number.ts';
 import type { NumberReading, RowsReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { number } from '../../src/islands/fields.ts';
+import { type NumberField, number } from '../../src/islands/fields.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
@@ -21,6 +22,7 @@ import soapLost from '../../src/worksheets/water/soap-lost.tsx';
 import softenSoda from '../../src/worksheets/water/soften-soda.tsx';
 
 const metric = speaker('metric');
+const PER_ONE = { metric: '1', us: '1' };
 const us = speaker('us');
 const full = (entry: Entry, say = metric) =>
   readWorksheet(foamDensity, { 'foam-density.full': entry }, {}, say).fields.full as NumberReading;
@@ -90,6 +92,20 @@ describe('the sentence beside a field', () => {
   ])('%j: %s', (t, words) => {
     expect(full(typed(t)).problem).toContain(words);
   });
+});
+
+test('no unit is offered where there is none, nor an empty place in the list', () => {
+  const problem = (field: NumberField, t: string) => readNumber(field, { t }, {}, metric).problem;
+  const count = number('count', { label: 'How many', example: '12' });
+  expect(problem(count, '2 planters')).toBe(
+    'How many is a plain number, and has no unit such as ‘planters’. Enter the number alone.',
+  );
+  const ratio = number('ratio', { label: 'Share', example: '0.5', units: PER_ONE });
+  expect(problem(ratio, '2 planters')).toContain('Use no unit, %, ‰ or ppm.');
+  for (const kind of Object.keys(KINDS) as Kind[])
+    expect(problem(number(kind, { label: 'It', example: '1' }), '2 planters'), kind).not.toMatch(
+      /Use (or|,|\.)|Use $|, (,|or)/,
+    );
 });
 
 test('a time of day typed where a length of time is asked is told so', () => {

@@ -72,6 +72,7 @@ export default worksheet({
     each.cores > 0
       ? [
           `A core that the mix flows under floats: “Does the form hold, and does it stay straight?” says how hard ${say(each.cores, 'volume')} of it pushes up.`,
+          'Pages that ask how thick the part is do not take the form’s sides for it, but ask you for its wall.',
         ]
       : [],
   refusals: {
