@@ -7,6 +7,7 @@ import {
   batchPage,
   LIST,
   leave,
+  leavePictured,
   listed,
   rows,
   settled,
@@ -150,6 +151,35 @@ describe.concurrent('two tabs', () => {
       if (count === 2) expect(after.find(({ id }) => id !== 'a')!.notes).toBe(mine);
     },
   );
+
+  test('a photo removed in the one that was late is there when the other is taken', async ({
+    expect,
+    opened,
+    page,
+  }) => {
+    const other = await openTwice(opened, page);
+    await leavePictured(page, 'a', 1);
+    await Promise.all([page.reload(), other.reload()]);
+    await Promise.all([page, other].map((tab) => tab.locator('.photos img').waitFor()));
+    await Promise.all([
+      page.locator('#record-notes').fill('first'),
+      other.locator('#record-notes').fill('second'),
+    ]);
+    await expect
+      .poll(async () => [await state(page), await state(other)].sort())
+      .toEqual(['conflict', 'saved']);
+    const late = (await state(other)) === 'conflict' ? other : page;
+    await late.getByRole('button', { name: 'Remove photo 1' }).click();
+    await expect.poll(() => late.locator('.photos img').count()).toBe(0);
+    await late.getByRole('button', { name: 'Take what is in the other tab' }).click();
+    await settled(late);
+    await late.locator('.photos img').waitFor();
+    expect((await stored(page))[0]!.photos.length).toBe(1);
+    expect((await stored(page, 'photos')).length).toBe(1);
+    // Put back, it is not there twice.
+    await late.locator('[data-notice="photo"]').getByText('Put it back').click();
+    expect(await late.locator('.photos figure').count()).toBe(1);
+  });
 
   test('one that removes it does not see it come back unasked', async ({
     expect,

@@ -6,6 +6,7 @@ import {
   batchPage,
   LIST,
   leave,
+  leavePictured,
   listed,
   rows,
   settled,
@@ -70,6 +71,73 @@ describe.concurrent('more than a field keeps', () => {
     expect(await page.locator('#record-date').getAttribute('max')).toBe('9999-12-31');
     await visit(page, LIST, '[data-records="there"]');
     expect(await stored(page)).toMatchObject([{ date: '2025-04-05', notes: 'after' }]);
+  });
+});
+
+describe.concurrent('more than a record keeps', () => {
+  test('of photos is refused and said, and what was to be put back waits', async ({
+    expect,
+    page,
+  }) => {
+    await leavePictured(page, 'a', 12);
+    await visit(page, batchPage('a'), '.photos img');
+    const figures = page.locator('.photos figure');
+    await page.getByRole('button', { name: 'Remove photo 1', exact: true }).click();
+    await expect.poll(() => stored(page, 'photos')).toHaveLength(11);
+    await addPhoto(page);
+    await expect.poll(() => figures.count()).toBe(12);
+    await press(page, 'Put it back');
+    await expect.poll(() => notices(page)).toContain('at most 12 photos');
+    expect(await figures.count()).toBe(12);
+    await page.getByRole('button', { name: 'Remove photo 12', exact: true }).click();
+    await expect.poll(() => stored(page, 'photos')).toHaveLength(11);
+    await page.locator('[data-notice="photo-p0"]').getByText('Put it back').click();
+    await expect.poll(() => page.locator('.photos img').count()).toBe(12);
+    await settled(page);
+    const [{ photos }] = (await stored(page)) as [ReturnType<typeof slabs>];
+    expect(photos.map(({ caption }) => caption)).toEqual(
+      [...Array(12).keys()].map((i) => `No ${i}`),
+    );
+    expect(await stored(page, 'photos')).toHaveLength(12);
+  });
+
+  test('of notes waits on its page to be shortened, after the page was closed too', async ({
+    expect,
+    page,
+  }) => {
+    await leave(page, [slabs('a')]);
+    const typed = slabs('a', { name: 'Renamed since', notes: 'x'.repeat(20_001) });
+    await page.evaluate(
+      (typed) => localStorage.setItem('suds.draft.1.a.x', JSON.stringify(typed)),
+      { ...typed, changed: new Date(Date.now() - 60_000).toISOString() },
+    );
+    await page.reload();
+    await expect.poll(() => notices(page)).toContain('“Renamed since” last is not stored');
+    await press(page, 'Open it');
+    await expect.poll(() => state(page)).toBe('refused');
+    expect(await page.locator('.record-state').innerText()).toContain('20000 characters');
+    expect((await page.locator('#record-notes').inputValue()).length).toBe(20_001);
+    await page.locator('#record-notes').fill('short');
+    await settled(page);
+    expect(await stored(page)).toMatchObject([{ name: 'Renamed since', notes: 'short' }]);
+  });
+
+  test('a draft that cannot be opened is handed over as a file', async ({ expect, page }) => {
+    await page.evaluate((bad) => localStorage.setItem('suds.draft.1.a.x', JSON.stringify(bad)), {
+      ...slabs('a'),
+      name: 5,
+      notes: 'typed',
+    });
+    await page.reload();
+    await expect.poll(() => notices(page)).toContain('cannot be opened here');
+    expect((await takenBy(page, 'Take it out as a file')).batches).toMatchObject([
+      { notes: 'typed' },
+    ]);
+    await page.reload();
+    await press(page, 'Throw it away');
+    await page.reload();
+    await listed(page);
+    expect(await notices(page)).toBe('');
   });
 });
 

@@ -63,6 +63,20 @@ describe.concurrent('the room records take', () => {
   });
 });
 
+describe.concurrent('the bin', () => {
+  test('shows the day of removal where the reader is', async ({ expect, opened, page }) => {
+    const session = await opened.context.newCDPSession(page);
+    await session.send('Emulation.setTimezoneOverride', { timezoneId: 'America/New_York' });
+    const removed = '2025-05-31T00:30:00.000Z';
+    await leave(page, [{ id: 'a', removed, record: slabs('a'), photos: [] }], 'bin');
+    await page.reload();
+    await page.getByText('In the bin: 1 batch').click();
+    await expect
+      .poll(() => page.locator('.records-bin').innerText())
+      .toContain('removed 2025-05-30');
+  });
+});
+
 describe.concurrent('all batches at once', () => {
   test('go into the bin and come back, by keys alone', async ({ expect, page }) => {
     await leave(page, [slabs('a'), slabs('b'), slabs('c')]);

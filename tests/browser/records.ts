@@ -129,6 +129,19 @@ export async function text(download: Download): Promise<string> {
   return readFileSync(file, 'utf8');
 }
 
+/** Leaves a batch with so many photos, each with its number for a caption. */
+export async function leavePictured(on: Page, id: string, count: number): Promise<void> {
+  const data = await on.evaluate(() => {
+    const canvas = document.createElement('canvas');
+    canvas.width = canvas.height = 8;
+    return canvas.toDataURL('image/jpeg').split(',')[1]!;
+  });
+  const photos = Array.from({ length: count }, (_, i) => ({ id: `p${i}`, caption: `No ${i}` }));
+  await leave(on, [slabs(id, { photos })]);
+  const pictures = photos.map((note) => ({ id: note.id, batch: id, width: 8, height: 8, data }));
+  await leave(on, pictures, 'photos');
+}
+
 /** Adds a photo, drawn on the spot: large and noisy, so that it must be made smaller. */
 export async function addPhoto(on: Page): Promise<void> {
   const png = await on.evaluate(async () => {
@@ -148,5 +161,5 @@ export async function addPhoto(on: Page): Promise<void> {
     mimeType: 'image/png',
     buffer: Buffer.from(png, 'base64'),
   });
-  await on.locator('.photos img').waitFor();
+  await on.locator('.photos img').last().waitFor();
 }
