@@ -352,14 +352,13 @@ describe.concurrent('from the bench', () => {
       (fold as HTMLDetailsElement).open = true;
     });
     await page.locator('#record-sunk').fill('30');
-    await settled(page);
-    await opened.go('placing/how-much/');
+    await expect
+      .poll(async () => (await stored(page)).find(({ id }) => id === batch!.id)!.readings)
+      .toMatchObject({ sunk: { t: '30' } });
+    await opened.go('first-batch/');
     await wakeWorksheets(page);
-    const anew = page
-      .locator('.field', { has: page.locator('#pieces-settling') })
-      .getByRole('button', { name: /from 6 invented batches/ });
-    await expect.poll(() => anew.innerText()).toMatch(/±/);
-    await expect.poll(() => anew.innerText()).not.toContain(`${shown}\u00a0±`);
+    await offer.waitFor();
+    expect(await offer.innerText()).not.toContain(`${shown}\u00a0±`);
   });
 
   test('one batch is run step by step with large targets, and its record is written', async ({
