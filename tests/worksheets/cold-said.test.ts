@@ -68,7 +68,7 @@ const inside = (coldest: string, warmest: string, more: Entries = {}) =>
   outcome(heatInside, {
     'curing.airColdest': celsius(coldest),
     'curing.airWarmest': celsius(warmest),
-    'heat-inside.thickness': { t: '50', u: 'mm', s: 'metric' },
+    'part.thickness': { t: '50', u: 'mm', s: 'metric' },
     ...more,
   });
 
