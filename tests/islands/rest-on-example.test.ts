@@ -3,6 +3,7 @@ import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { restOnExample } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { benchKey } from '../../src/islands/worksheet.ts';
 import evaporation from '../../src/worksheets/curing/evaporation.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 
@@ -15,7 +16,7 @@ test('beside the reader’s own mix, the weather of the example is named', () =>
     ' Still the example’s: “Air”, “Relative humidity”, “Wind over the face”, “Open face, length” and 1 more.',
   );
   const air = { 'curing.air': { t: '8' } };
-  const rest = { 'curing.humidity': { t: '60' }, 'part.length': { t: '400' } };
+  const rest = { 'curing.humidity': { t: '60' }, [benchKey(evaporation, 'length')]: { t: '400' } };
   expect(rests({ ...air, ...rest }, mix)).toBe(
     ' Still the example’s: “Wind over the face”, “Open face, width”.',
   );
@@ -25,7 +26,10 @@ test('nothing is said of the untouched example, of what is left empty, nor of wh
   expect(rests({})).toBeUndefined();
   const all = { air: '8', humidity: '60', wind: '2' };
   const entries = Object.fromEntries(Object.entries(all).map(([k, t]) => [`curing.${k}`, { t }]));
-  const sides = { 'part.length': { t: '400' }, 'part.width': { t: '300' } };
+  const sides = {
+    [benchKey(evaporation, 'length')]: { t: '400' },
+    [benchKey(evaporation, 'width')]: { t: '300' },
+  };
   expect(rests({ ...entries, ...sides })).toBeUndefined();
   const steady = {
     'curing.source': { t: 'steady' },
