@@ -48,7 +48,7 @@ describe.concurrent('out and in', () => {
     await page.getByRole('button', { name: 'Load six invented' }).click();
     await expect.poll(() => rows(page).count()).toBe(6);
     await leave(page, [
-      slabs('a', { readings: { full: { t: '13,4 kg', u: 'lb', s: 'us', p: '½' } } }),
+      slabs('a', { readings: { full: { t: '13,4 kg', u: 'lb', s: 'us', p: '½', pu: 'lb' } } }),
     ]);
     await visit(page, batchPage('a'), '.record');
     await addPhoto(page);
