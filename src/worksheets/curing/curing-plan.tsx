@@ -1,5 +1,5 @@
+import { firstAtOrBelow, timeAtOrBelow } from '../../core/curing/cold-spells.ts';
 import { ACI_COLD, DIN_COLD, type GainClass } from '../../core/curing/curing-rules.ts';
-import { firstAtOrBelow, timeAtOrBelow } from '../../core/curing/frost.ts';
 import { extremesOf } from '../../core/curing/history.ts';
 import { FREEZES_AT, tooHotToCure } from '../../core/curing/limits.ts';
 import { curingPlan, meanUntil, type PlanEntry } from '../../core/curing/plan.ts';

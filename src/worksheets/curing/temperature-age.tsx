@@ -1,6 +1,6 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
+import { firstAtOrBelow } from '../../core/curing/cold-spells.ts';
 import { equivalentAge, timeToReachAge } from '../../core/curing/equivalent-age.ts';
-import { firstAtOrBelow } from '../../core/curing/frost.ts';
 import { extremesOf, type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse-saul.ts';

@@ -1,6 +1,6 @@
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
+import { firstAtOrBelow } from '../../core/curing/cold-spells.ts';
 import { carriedOn } from '../../core/curing/forecast.ts';
-import { firstAtOrBelow } from '../../core/curing/frost.ts';
 import {
   COLDEST_AT,
   dailyHistory,

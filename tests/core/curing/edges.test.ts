@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { firstAtOrBelow } from '../../../src/core/curing/frost.ts';
+import { firstAtOrBelow } from '../../../src/core/curing/cold-spells.ts';
 import { readTemperatureLog } from '../../../src/core/curing/log.ts';
 import { readTemperatureCell, readTimeCell } from '../../../src/core/curing/log-cells.ts';
 import { quicken } from '../../../src/core/curing/quicken.ts';

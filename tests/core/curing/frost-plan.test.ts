@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { AgeLaw } from '../../../src/core/curing/age-factor.ts';
+import { firstAtOrBelow, timeAtOrBelow } from '../../../src/core/curing/cold-spells.ts';
 import { dinCuring, gainClass } from '../../../src/core/curing/curing-rules.ts';
 import {
   DRY_ENOUGH_MOISTURE,
@@ -8,7 +9,7 @@ import {
   moistureLeft,
   screedDryingTime,
 } from '../../../src/core/curing/drying.ts';
-import { firstAtOrBelow, frostGuard, timeAtOrBelow } from '../../../src/core/curing/frost.ts';
+import { frostGuard } from '../../../src/core/curing/frost.ts';
 import { steadyHistory, temperatureHistory } from '../../../src/core/curing/history.ts';
 import { curingPlan, meanUntil } from '../../../src/core/curing/plan.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
