@@ -232,6 +232,25 @@ describe.concurrent('a browser that stores no readings', () => {
   });
 });
 
+describe.concurrent('a browser that keeps no drafts', () => {
+  test('says so where two versions of a batch meet', async ({ expect }) => {
+    const opened = await without(LIST, ['localStorage']);
+    const { page } = opened;
+    await listed(page);
+    await leave(page, [slabs('a')]);
+    await visit(page, batchPage('a'), '.record');
+    await leave(page, [slabs('a', { revision: 2, notes: 'theirs' })]);
+    await page.locator('#record-notes').fill('mine');
+    await expect
+      .poll(() => page.locator('.records-conflict').innerText())
+      .toContain('No draft can be kept');
+    await press(page, 'Keep what is here');
+    await settled(page);
+    expect(await stored(page)).toMatchObject([{ notes: 'mine', revision: 3 }]);
+    await opened.close();
+  });
+});
+
 describe.concurrent('what was removed', () => {
   test('and is saved again in another tab has its photos', async ({ expect, opened, page }) => {
     await leave(page, [slabs('a')]);

@@ -23,7 +23,7 @@ export function ConflictView({ editor }: { readonly editor: Editor }) {
         Nothing was overwritten.{' '}
         {editor.drafted
           ? 'What you type here is kept as a draft until you choose.'
-          : 'There is no room for a draft: what you typed here is gone with this page unless you choose first.'}
+          : 'No draft can be kept in this browser: what you type here is gone with the page unless you choose first.'}
       </p>
       {theirs && (
         <Table
