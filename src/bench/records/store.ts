@@ -220,8 +220,8 @@ export async function doublePhotos(
   return (put.ok ? own : doubled(record.photos, [], copy)).notes;
 }
 /**
- * Removes a photo of a batch that cannot be stored without it, for want of room. One that is another batch's
- * stays, whatever this batch calls its own.
+ * Removes a photo that its batch names no more and no stored record has named, or that leaves no room to store
+ * one without it. One that is another batch's stays, whatever this batch calls its own.
  */
 export const removePhoto = (id: string, batch: string): Promise<Done> =>
   trying(async () => {

@@ -65,11 +65,12 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
     };
     takeOff();
     offer('photo', `Photo ${i + 1} was removed.`);
-    // The picture goes when the record is stored without it; where that finds no room, now.
+    // The picture goes when the record is stored without it, one that no stored record has named yet included;
+    // where that finds no room, now. In a conflict the other version may still name it.
     await editor.store();
-    if (editor.state.is !== 'refused' || isNamed()) return;
+    if (editor.state.is === 'conflict' || isNamed()) return;
     await removePhoto(note.id, editor.record.id);
-    await editor.store();
+    if (editor.state.is === 'refused') await editor.store();
   };
   return (
     <section class="photos" id="photos" aria-label="Photos" tabIndex={-1}>
