@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { describe } from 'vitest';
+import { describe, type ExpectStatic } from 'vitest';
 import { RECORD_VERSION } from '../../src/bench/records/record.ts';
 import { type Opened, openPage } from './browser.ts';
 import {
@@ -105,6 +105,18 @@ describe.concurrent('two tabs', () => {
     return other;
   };
 
+  /** Both are changed before either has saved; the tab that was late. */
+  const typedAtOnce = async (expect: ExpectStatic, page: Page, other: Page) => {
+    await Promise.all([
+      page.locator('#record-notes').fill('first'),
+      other.locator('#record-notes').fill('second'),
+    ]);
+    await expect
+      .poll(async () => [await state(page), await state(other)].sort())
+      .toEqual(['conflict', 'saved']);
+    return (await state(other)) === 'conflict' ? other : page;
+  };
+
   test('show the same while only one is typed in', async ({ expect, opened, page }) => {
     const other = await openTwice(opened, page);
     await page.locator('#record-notes').fill('from the first tab');
@@ -127,15 +139,7 @@ describe.concurrent('two tabs', () => {
     'typed in at once show both versions: %s',
     async ([choice, notes, count], { expect, opened, page }) => {
       const other = await openTwice(opened, page);
-      // Both are changed before either has saved.
-      await Promise.all([
-        page.locator('#record-notes').fill('first'),
-        other.locator('#record-notes').fill('second'),
-      ]);
-      await expect
-        .poll(async () => [await state(page), await state(other)].sort())
-        .toEqual(['conflict', 'saved']);
-      const late = (await state(other)) === 'conflict' ? other : page;
+      const late = await typedAtOnce(expect, page, other);
       const [mine, theirs] = late === other ? ['second', 'first'] : ['first', 'second'];
       const shown = await late.locator('.records-conflict').innerText();
       expect(shown).toContain(mine);
@@ -161,14 +165,7 @@ describe.concurrent('two tabs', () => {
     await leavePictured(page, 'a', 1);
     await Promise.all([page.reload(), other.reload()]);
     await Promise.all([page, other].map((tab) => tab.locator('.photos img').waitFor()));
-    await Promise.all([
-      page.locator('#record-notes').fill('first'),
-      other.locator('#record-notes').fill('second'),
-    ]);
-    await expect
-      .poll(async () => [await state(page), await state(other)].sort())
-      .toEqual(['conflict', 'saved']);
-    const late = (await state(other)) === 'conflict' ? other : page;
+    const late = await typedAtOnce(expect, page, other);
     await late.getByRole('button', { name: 'Remove photo 1' }).click();
     await expect.poll(() => late.locator('.photos img').count()).toBe(0);
     await late.getByRole('button', { name: 'Take what is in the other tab' }).click();

@@ -60,6 +60,10 @@ test('an age that these temperatures cannot have brought about does not count in
   const old = work(stripWindow, { ...typed, 'strip-window.age': { t: '28', u: 'h' } });
   expect(old.numbers.earliest!.value).toBeCloseTo(plain, -1);
   expect(old.notes.join()).toContain('does not come of these temperatures');
+  // Nor does an age of nothing after thirty hours.
+  const none = work(stripWindow, { ...typed, 'strip-window.age': { t: '0', u: 'h' } });
+  expect(none.numbers.earliest!.value).toBeGreaterThan(plain);
+  expect(none.notes.join()).toContain('does not come of these temperatures');
 });
 
 const NIGHT = `${'38 55\n'.repeat(7)}30 50`;

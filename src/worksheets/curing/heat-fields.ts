@@ -1,12 +1,11 @@
 import { choice, number } from '../../islands/fields.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, MM, PERCENT } from '../shared/amounts.ts';
 import { castAt, DAYS, temperature, temperatureFields } from '../shared/curing-fields.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { partThickness } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
-const MM = { metric: 'mm', us: 'in' } as const;
 const oxide = (label: string, example: string) =>
   number('ratio', {
     label,

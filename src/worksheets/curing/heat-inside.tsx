@@ -4,7 +4,7 @@ import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT, tooColdToCure } from '../../core/
 import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { DENSITY } from '../shared/amounts.ts';
+import { DENSITY, MM } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
 import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
@@ -14,8 +14,6 @@ import { heatFields } from './heat-fields.ts';
 import { heatWorked } from './heat-worked.ts';
 
 type Worked = ReturnType<typeof heatWorked>;
-
-const MM = { metric: 'mm', us: 'in' } as const;
 
 /** How near the limit is near enough to warn, K: about what the figures of the cement are out. Common practice, no source. */
 const NEAR = 2;

@@ -1,11 +1,10 @@
 import { choice, number } from '../../islands/fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { MM, PERCENT } from '../shared/amounts.ts';
 import { HOURS, temperature } from '../shared/curing-fields.ts';
 import { LAWS } from '../shared/curing-history.ts';
 import { partDepth } from '../shared/part-fields.ts';
 import { waterCement } from '../shared/recipe.ts';
 
-const MM = { metric: 'mm', us: 'in' } as const;
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const time = (label: string, example: string) =>
   number('time', { label, example, min: '1 min', max: '14 d', units: HOURS });

@@ -4,7 +4,7 @@ import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { MM, PERCENT } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
 import { LAWS } from '../shared/curing-history.ts';
 import { mixWarmth } from '../shared/mix-warmth.ts';
@@ -29,7 +29,6 @@ const TOO_LATE = 8 * HOUR;
 /** Sinking, of the part's depth, that strike-off covers, and that no part survives. Common practice, no source. */
 const LITTLE = 0.02;
 const TOO_DEEP = 0.5;
-const MM = { metric: 'mm', us: 'in' } as const;
 /** Where the rows of Sabin’s Table 20 begin and end, w/c: of one of his cements, and of the other. */
 const TABLED = { from: 0.24, oneTo: 0.36, to: 0.4 } as const;
 

@@ -4,7 +4,8 @@ import { demand } from '../../core/domain-error.ts';
 import { POSSIBLE_DENSITY } from '../../core/finished/possible-density.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number, type Values } from '../../islands/fields.ts';
-import { barAge, MM } from '../shared/part-fields.ts';
+import { MM } from '../shared/amounts.ts';
+import { barAge } from '../shared/part-fields.ts';
 
 /** One bar says nothing of scatter; half of it is carried on as a guess. Common practice, no source. */
 const ONE_BAR_SHARE = 0.5;

@@ -1,8 +1,8 @@
 import { BUCKET_MOST } from '../../core/demould/break-a-bar.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY } from '../shared/amounts.ts';
+import { DENSITY, MM } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
-import { KPA, MM } from '../shared/part-fields.ts';
+import { KPA } from '../shared/part-fields.ts';
 import { barFields, barsBroken } from './bars-broken.ts';
 
 /** The bars, whichever way they were loaded. */

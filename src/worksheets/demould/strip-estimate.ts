@@ -127,7 +127,8 @@ export function stripEstimate(v: Values<typeof stripFields>) {
     fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
   };
   /** The age it has now, where that is known and these temperatures can have brought it there. */
-  const age = v.age && Math.min(Math.max(v.age, now * pace.slow), now * pace.fast);
+  const age =
+    v.age === undefined ? undefined : Math.min(Math.max(v.age, now * pace.slow), now * pace.fast);
   const adjusted = (each: number) => (time: number) =>
     age === undefined || now === 0
       ? time * each

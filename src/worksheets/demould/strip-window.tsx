@@ -19,6 +19,8 @@ const soon = (time: number | undefined) =>
 const FIRST_TEST =
   'after casting: the moment everything favourable would have it ready, not one to strip at';
 
+const FROST = 'by the temperatures ahead; no day after it is given';
+
 const NEAR_FROST =
   ' It has been near freezing, or will be: see Frost, in the chapter on curing, before you trust this.';
 
@@ -66,14 +68,23 @@ export default worksheet({
       answer: true,
       note: 'by the low end of its strength: change the move, or break a bar and know it',
     },
+    frostSoon: {
+      label: 'It freezes after',
+      kind: 'time',
+      of: (r) => soon(r.frost),
+      units: HOURS,
+      significant: 2,
+      answer: true,
+      note: FROST,
+    },
     frost: {
       label: 'It freezes after',
       kind: 'time',
-      of: (r) => r.frost,
+      of: (r) => (soon(r.frost) === undefined ? r.frost : undefined),
       units: DAYS,
       significant: 2,
       answer: true,
-      note: 'by the temperatures ahead; no day after it is given',
+      note: FROST,
     },
     needed: {
       label: 'It must bear at least',

@@ -16,9 +16,8 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { MM, PERCENT } from '../shared/amounts.ts';
 import { ChordBars } from '../shared/ChordBars.tsx';
-import { MM } from '../shared/part-fields.ts';
 import { bubbleFields } from './bubble-fields.ts';
 
 /** So much to each millimetre or inch. */

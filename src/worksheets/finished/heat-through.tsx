@@ -17,9 +17,9 @@ import {
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, MM, PERCENT } from '../shared/amounts.ts';
 import { ConductivityPlot } from '../shared/ConductivityPlot.tsx';
-import { dryDensity, MM, partThickness } from '../shared/part-fields.ts';
+import { dryDensity, partThickness } from '../shared/part-fields.ts';
 
 const MOISTURE = {
   dry: 0,

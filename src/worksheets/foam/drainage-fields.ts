@@ -1,12 +1,11 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
-import { LITRES, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+import { LITRES, MM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import { demoDrainage, typedReadings } from './demo-drainage.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const SMALL_MASS = { metric: 'kg', us: 'oz' } as const;
-const HEIGHT = { metric: 'mm', us: 'in' } as const;
 
 const time = number('time', {
   label: 'Time since the foam was made',
@@ -41,7 +40,7 @@ export const drainageFields = {
     example: '240 mm',
     min: '5 mm',
     max: '10 m',
-    units: HEIGHT,
+    units: MM,
     when: { measure: ['height'] },
   }),
   foamDensity: { ...foamDensityField, help: 'It says how much liquid the foam held.' },
@@ -90,7 +89,7 @@ export const drainageFields = {
         label: 'Height of clear liquid',
         example: '4 mm',
         min: '0 mm',
-        units: HEIGHT,
+        units: MM,
       }),
     },
   }),

@@ -1,11 +1,9 @@
 import { FIBRES, fibreCount, fibreMass, fibreShare } from '../../core/mix/fibres.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { DENSITY, LITRES, MM, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { FIBRE_NAMES } from './batch-fields.ts';
 import { fibreDoubt } from './fibre-doubt.ts';
-
-const SHORT = { metric: 'mm', us: 'in' } as const;
 
 export default worksheet({
   id: 'fibres',
@@ -53,7 +51,7 @@ export default worksheet({
       example: '12 mm',
       min: '0.1 mm',
       max: '200 mm',
-      units: SHORT,
+      units: MM,
       folded: true,
     }),
     diameter: number('length', {
@@ -62,7 +60,7 @@ export default worksheet({
       example: '0.3 mm',
       min: '0.001 mm',
       max: '5 mm',
-      units: SHORT,
+      units: MM,
       folded: true,
     }),
   },

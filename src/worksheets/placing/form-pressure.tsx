@@ -3,10 +3,10 @@ import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/pa
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY } from '../shared/amounts.ts';
+import { DENSITY, MM } from '../shared/amounts.ts';
 import { FormSection } from '../shared/FormSection.tsx';
 import { METRES, practiceLift } from './practice-lift.ts';
-import { BENDS, MODULUS, pressureFields, RUNS, SHORT, SPANS } from './pressure-fields.ts';
+import { BENDS, MODULUS, pressureFields, RUNS, SPANS } from './pressure-fields.ts';
 
 const KPA = { metric: 'kPa', us: 'psf' } as const;
 const NEWTON = { metric: 'N', us: 'lbf' } as const;
@@ -75,7 +75,7 @@ export default worksheet({
       label: 'The push acts above the bottom by',
       kind: 'length',
       of: (r) => r.push.above,
-      units: SHORT,
+      units: MM,
     },
     lift: {
       label: 'Lift on the core',
@@ -88,7 +88,7 @@ export default worksheet({
       label: 'The panel bulges by',
       kind: 'length',
       of: (r) => r.bent.deflection,
-      units: SHORT,
+      units: MM,
       significant: 2,
       answer: true,
     },
@@ -97,7 +97,7 @@ export default worksheet({
       kind: 'length',
       of: ({ limits, bent }) =>
         bent.share > 0 ? (limits.share * bent.deflection) / bent.share : undefined,
-      units: SHORT,
+      units: MM,
     },
     stress: {
       label: 'Bending stress in the panel',
@@ -116,7 +116,7 @@ export default worksheet({
       label: 'Longest span for this panel',
       kind: 'length',
       of: (r) => roundedDown(r.longest.span),
-      units: SHORT,
+      units: MM,
     },
     lowerTie: {
       label: 'Each lower clamp or tie carries',
@@ -132,7 +132,7 @@ export default worksheet({
     },
   },
   judge: ({ bent, limits, longest, float, face, ties }, { depth }, say) => {
-    const span = say(roundedDown(longest.span), 'length', { units: SHORT, significant: 3 });
+    const span = say(roundedDown(longest.span), 'length', { units: MM, significant: 3 });
     // A pound-force is the weight of a pound already.
     const force = (n: number) =>
       `${say(n, 'force', { units: NEWTON, significant: 2 })}${say.system === 'us' ? '' : `, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`}`;
@@ -190,12 +190,12 @@ export default worksheet({
     {
       tex: String.raw`p = \rho\,g\,h \qquad R = \tfrac12\,\rho\,g\,h^2\,b \quad\text{at}\quad \tfrac{h}{3}`,
       put: (v, { push }, say) =>
-        `p = ${say(v.density, 'density', { units: DENSITY })} × g × ${say(v.depth, 'length', { units: SHORT })} = ${say(push.pressure, 'pressure', { units: KPA })}; R = ${say(push.resultant, 'force', { units: NEWTON })}`,
+        `p = ${say(v.density, 'density', { units: DENSITY })} × g × ${say(v.depth, 'length', { units: MM })} = ${say(push.pressure, 'pressure', { units: KPA })}; R = ${say(push.resultant, 'force', { units: NEWTON })}`,
     },
     {
       tex: String.raw`\delta = k_\delta\,\frac{p\,L^4}{E\,t^3/12} \qquad \sigma = k_m\,\frac{p\,L^2}{t^2/6}`,
       put: (_, { bent, limits, longest, span }, say) =>
-        `δ = ${say(bent.deflection, 'length', { units: SHORT, significant: 2 })} over a span of ${say(span, 'length', { units: SHORT })}, limit span ÷ ${Math.round(1 / limits.share)}; the longest span is set by its ${longest.by}`,
+        `δ = ${say(bent.deflection, 'length', { units: MM, significant: 2 })} over a span of ${say(span, 'length', { units: MM })}, limit span ÷ ${Math.round(1 / limits.share)}; the longest span is set by its ${longest.by}`,
     },
   ],
   figure: ({ values, result: { push, bent, span }, say }) => (

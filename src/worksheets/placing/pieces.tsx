@@ -4,10 +4,10 @@ import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { MM, PERCENT } from '../shared/amounts.ts';
 import { leavesSides } from '../shared/piece-sides.ts';
 import type { PieceRow } from '../shared/pieces-words.ts';
-import { holeNotInside, SHORT } from './short.ts';
+import { holeNotInside } from './short.ts';
 
 const measure = (label: string, example: string, shapes: readonly string[]) =>
   number('length', {
@@ -15,7 +15,7 @@ const measure = (label: string, example: string, shapes: readonly string[]) =>
     example,
     min: '1 mm',
     max: '5 m',
-    units: SHORT,
+    units: MM,
     when: { shape: shapes },
   });
 

@@ -1,11 +1,10 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY } from '../shared/amounts.ts';
+import { DENSITY, MM } from '../shared/amounts.ts';
 
-export const SHORT = { metric: 'mm', us: 'in' } as const;
 const GPA = { metric: 'GPa', us: 'psi' } as const;
 const MPA = { metric: 'MPa', us: 'psi' } as const;
 const length = (label: string, example: string, max: string, more: object = {}) =>
-  number('length', { label, example, min: '0 mm', aboveMin: true, max, units: SHORT, ...more });
+  number('length', { label, example, min: '0 mm', aboveMin: true, max, units: MM, ...more });
 
 export const pressureFields = {
   depth: length('Depth of mix in the form', '60 mm', '10 m', { takes: 'piece.deep' }),
@@ -110,7 +109,7 @@ export const pressureFields = {
     example: '0 mm',
     min: '0 mm',
     max: '10 m',
-    units: SHORT,
+    units: MM,
     folded: true,
   }),
   below: number('length', {
@@ -118,7 +117,7 @@ export const pressureFields = {
     example: '0 mm',
     min: '0 mm',
     max: '10 m',
-    units: SHORT,
+    units: MM,
     folded: true,
   }),
 } as const;

@@ -1,11 +1,10 @@
 import type { DomainError } from '../../core/domain-error.ts';
 import type { Say } from '../../islands/engine/say.ts';
-
-export const SHORT = { metric: 'mm', us: 'in' } as const;
+import { MM } from '../shared/amounts.ts';
 
 /** A measure as it is read off a form. */
 export const short = (metres: number, say: Say) =>
-  say(metres, 'length', { units: SHORT, plain: true });
+  say(metres, 'length', { units: MM, plain: true });
 
 /** The hole of a ring, told beside the ring. */
 export const holeNotInside = (e: DomainError, say: Say) =>

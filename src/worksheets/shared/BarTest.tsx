@@ -3,7 +3,8 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
-import { KPA, MM } from './part-fields.ts';
+import { MM } from './amounts.ts';
+import { KPA } from './part-fields.ts';
 
 interface Props {
   readonly loading: 'centre' | 'thirds';

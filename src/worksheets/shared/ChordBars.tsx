@@ -3,7 +3,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Plot } from '../../islands/plots/Plot.tsx';
-import { MM } from './part-fields.ts';
+import { MM } from './amounts.ts';
 
 /** How many chords of each length, and where the mean lies. */
 export function ChordBars({

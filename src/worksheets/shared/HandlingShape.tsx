@@ -1,7 +1,8 @@
 import type { HeldBeam } from '../../core/demould/beam.ts';
 import { bendingShape } from '../../core/demould/bending-shape.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { KPA, MM } from './part-fields.ts';
+import { MM } from './amounts.ts';
+import { KPA } from './part-fields.ts';
 
 interface Props {
   /** How the part is held, seen from the side. */

@@ -13,3 +13,5 @@ export const FOAM = { metric: 'g/L', us: 'lb/ft3' } as const;
 export const HARDNESS = { metric: 'mg/L CaCO3', us: 'gpg' } as const;
 /** Alkalinity: reports give it in mg/L everywhere. */
 export const ALKALINITY = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
+/** Measures as they are read off a form or a part. */
+export const MM = { metric: 'mm', us: 'in' } as const;

@@ -8,7 +8,7 @@ import {
 } from '../../core/demould/multipliers.ts';
 import { type Stripping, strippingBurden } from '../../core/demould/stripping.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { MM } from './part-fields.ts';
+import { MM } from './amounts.ts';
 
 export const stage = choice({
   label: 'What happens to it',

@@ -1,11 +1,10 @@
 import { DAY } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY } from './amounts.ts';
+import { DENSITY, MM } from './amounts.ts';
 
 /** Stresses of young foamed concrete are tens and hundreds of kilopascals. */
 export const KPA = { metric: 'kPa', us: 'psi' } as const;
 export const MPA = { metric: 'MPa', us: 'psi' } as const;
-export const MM = { metric: 'mm', us: 'in' } as const;
 export const DAYS = { metric: 'd', us: 'd' } as const;
 export const HOURS = { metric: 'h', us: 'h' } as const;
 

@@ -1,7 +1,7 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY } from './amounts.ts';
-import { HOURS, MM } from './part-fields.ts';
+import { DENSITY, MM } from './amounts.ts';
+import { HOURS } from './part-fields.ts';
 
 const KG = { metric: 'kg', us: 'lb' } as const;
 const inWater = { method: ['gain', 'hanging'] } as const;

@@ -1,5 +1,6 @@
 import type { Kept } from '../../bench/entries.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { MM } from './amounts.ts';
 
 /** A row of “How much must I make?”, in m. */
 export interface PieceRow {
@@ -12,8 +13,6 @@ export interface PieceRow {
   readonly diameter: number;
   readonly inner: number;
 }
-
-const UNITS = { metric: 'mm', us: 'in' } as const;
 
 /** What is cast, for whoever holds the sheet: `12 slabs, 450 × 300 × 60 mm`. */
 export const piecesInWords = (rows: readonly PieceRow[], say: Say): string =>
@@ -29,7 +28,7 @@ export const countInWords = (volume: Kept | undefined, count: Kept | undefined):
 
 function measures(row: PieceRow, say: Say): string {
   const long = (metres: number) =>
-    say(metres, 'length', { units: UNITS, plain: true, significant: 4 });
+    say(metres, 'length', { units: MM, plain: true, significant: 4 });
   const bare = (metres: number) => long(metres).replace(/\u00a0.*/, '');
   const { shape, length, width, thickness, height, diameter, inner } = row;
   if (shape === 'slab' || shape === 'block')

@@ -9,8 +9,8 @@ import {
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { type ChoiceField, choice, type NumberField, number } from '../../islands/fields.ts';
 import type { Asked } from '../../islands/worksheet.ts';
-import { ADDED_FOAM, DENSITY, FOAM, LITRES } from './amounts.ts';
-import { DAYS, HOURS, KPA, MM, MPA } from './part-fields.ts';
+import { ADDED_FOAM, DENSITY, FOAM, LITRES, MM } from './amounts.ts';
+import { DAYS, HOURS, KPA, MPA } from './part-fields.ts';
 
 type NumberName = Exclude<ReadingName, 'stripped' | 'dried'>;
 /** What each of them is called, and the bounds outside which it counts nowhere. */

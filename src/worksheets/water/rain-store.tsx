@@ -3,7 +3,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { RUN_OFF, rainCaught, rainFor } from '../../core/water/rain-catch.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, PERCENT } from '../shared/amounts.ts';
+import { LITRES, MM, PERCENT } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { softWater } from '../shared/soft-water.ts';
 
@@ -13,7 +13,6 @@ const WARM = 298.15;
 const COOL = 293.15;
 /** Water that has stood longer is looked at hard. Common practice, no source. */
 const LONG = 14 * DAY;
-const DEPTH = { metric: 'mm', us: 'in' } as const;
 const DAYS = { metric: 'd', us: 'd' } as const;
 
 export default worksheet({
@@ -48,7 +47,7 @@ export default worksheet({
       plusMinus: '1 mm',
       min: '0 mm',
       max: '1000 mm',
-      units: DEPTH,
+      units: MM,
       bench: 'rain.depth',
     }),
     senses: choice({
@@ -81,7 +80,7 @@ export default worksheet({
       example: '1 mm',
       min: '0 mm',
       max: '100 mm',
-      units: DEPTH,
+      units: MM,
       folded: true,
       bench: 'rain.firstFlush',
     }),
@@ -115,7 +114,7 @@ export default worksheet({
       label: 'Rain that would bring the soft water wanted',
       kind: 'length',
       of: (r) => r.rain,
-      units: DEPTH,
+      units: MM,
       significant: 2,
     },
   },
@@ -161,7 +160,7 @@ export default worksheet({
     {
       tex: String.raw`V = A\,(h - h_{\text{first}})\,k`,
       put: (v, r, say) =>
-        `${say(v.roof, 'area')} × (${say(v.rain, 'length', { units: DEPTH })} − ${say(v.firstFlush, 'length', { units: DEPTH })}) × ${say(v.runOff, 'ratio', { units: PERCENT })} = ${say(r.caught, 'volume', { units: LITRES })}`,
+        `${say(v.roof, 'area')} × (${say(v.rain, 'length', { units: MM })} − ${say(v.firstFlush, 'length', { units: MM })}) × ${say(v.runOff, 'ratio', { units: PERCENT })} = ${say(r.caught, 'volume', { units: LITRES })}`,
     },
   ],
   figure: ({ result: { caught, need }, say }) => {
