@@ -45,6 +45,7 @@ export const TIME: readonly Unit[] = [
   both('min', 'min', 60, ['minute']),
   both('h', 'h', HOUR, ['hr', 'hrs', 'hour']),
   both('d', 'd', DAY, ['day']),
+  both('wk', 'wk', 7 * DAY, ['week']),
 ];
 
 /** SI: m/s. */

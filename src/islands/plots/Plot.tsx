@@ -131,21 +131,28 @@ export function Dot({
   );
 }
 
-/** A level across the plot: a limit, a target. */
+/** A level across the plot: a limit, a target. Its name stands where it ends, or where it begins. */
 export function Level({
   axes,
   y,
   label,
+  named = 'end',
 }: {
   readonly axes: Axes;
   readonly y: number;
   readonly label: string;
+  readonly named?: 'start' | 'end';
 }) {
   const [left, right] = axes.x.range() as [number, number];
   return (
     <g>
       <path class="level" d={`M${left} ${axes.y(y)}H${right}`} />
-      <text class="soft on-layer" x={right} y={axes.y(y) - 5} text-anchor="end">
+      <text
+        class="soft on-layer"
+        x={named === 'start' ? left + 5 : right}
+        y={axes.y(y) - 5}
+        text-anchor={named}
+      >
         {label}
       </text>
     </g>

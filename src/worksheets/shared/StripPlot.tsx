@@ -19,6 +19,8 @@ interface Props {
 }
 
 const STEPS = 48;
+/** What the names of the levels need. */
+const NAME_ROOM = 160;
 
 /** The strength that may be used rising past what handling asks, and the window between. */
 export function StripPlot({ until, usable, stress, earliest, latest, now, say }: Props) {
@@ -53,10 +55,19 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
     >
       {(axes) => {
         const [bottom, roof] = axes.y.range() as [number, number];
+        const [left, right] = axes.x.range() as [number, number];
+        const stand = [earliest, latest].flatMap((time) =>
+          time !== undefined && time <= until ? [axes.x(days(time))] : [],
+        );
+        // At the end of the levels, unless an upright line stands in the way there only.
+        const crowded =
+          stand.some((x) => x > right - NAME_ROOM) && !stand.some((x) => x < left + NAME_ROOM);
+        const side = crowded ? 'start' : 'end';
         // Below its line, for the other level's name stands above that; only where it meets nothing.
         const low = axes.y(y(stress.low));
-        const named =
-          low + 24 < bottom && (now > until || axes.x(days(now)) < 240 || low + 50 < bottom);
+        const arrow = axes.x(days(now));
+        const apart = crowded ? arrow > left + NAME_ROOM : arrow < right - NAME_ROOM;
+        const named = low + 24 < bottom && (now > until || apart || low + 50 < bottom);
         const upright = (time: number | undefined) =>
           time !== undefined && time <= until ? (
             <path class="curve" d={`M${axes.x(days(time))} ${bottom}V${roof}`} />
@@ -66,26 +77,26 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
             <Band axes={axes} edges={edges} />
             {stress.low < stress.high && (
               <g>
-                <path class="level" d={`M${axes.x(0)} ${low}H${axes.x(days(until))}`} />
+                <path class="level" d={`M${left} ${low}H${right}`} />
                 {named && (
                   <text
                     class="soft on-layer"
-                    x={axes.x(days(until))}
+                    x={crowded ? left + 5 : right}
                     y={low + 16}
-                    text-anchor="end"
+                    text-anchor={side}
                   >
                     without a jerk
                   </text>
                 )}
               </g>
             )}
-            <Level axes={axes} y={y(stress.high)} label="handling asks, at worst" />
+            <Level axes={axes} y={y(stress.high)} label="handling asks, at worst" named={side} />
             {upright(earliest)}
             {upright(latest)}
             {now <= until && (
               <g>
-                <path class="arrow" d={`M${axes.x(days(now))} ${bottom}V${bottom - 40}`} />
-                <text class="strong" x={axes.x(days(now)) + 5} y={bottom - 26}>
+                <path class="arrow" d={`M${arrow} ${bottom}V${bottom - 40}`} />
+                <text class="strong" x={arrow + 5} y={bottom - 26}>
                   now
                 </text>
               </g>

@@ -92,7 +92,7 @@ const table: Partial<Record<Kind, { si: string; units: Record<string, Theirs> }>
       ksi: { name: 'psi', times: 1000, off: 1e-10 },
     },
   },
-  time: { si: 's', units: { s: 's', min: 'minute', h: 'hour', d: 'day' } },
+  time: { si: 's', units: { s: 's', min: 'minute', h: 'hour', d: 'day', wk: 'week' } },
   speed: {
     si: 'm/s',
     units: {
