@@ -182,11 +182,18 @@ describe('the jar of mix', () => {
       verdict: 'look',
       say: expect.stringMatching(/5\.0\smin after blending.*660\skg\/m³, 10\s% above.*600/),
     });
-    // What was heavy when it was blended is no loss while it stood.
-    expect(read([0, 650], [15, 660]).judgement.verdict).toBe('good');
     const little = read([5, 605], [15, 612]).judgement;
     expect(little.verdict).toBe('good');
     expect(little.say).toMatch(/first 5\.0\smin/);
+  });
+
+  test('that is heavy when just blended may have lost its foam in the blending', () => {
+    expect(read([0, 975], [5, 979], [15, 983]).judgement).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/Just blended.*975\skg\/m³, 63\s% above.*600.*in the blending/),
+    });
+    // What it gained since it was blended is the loss that is judged.
+    expect(read([0, 620], [15, 645]).judgement.verdict).toBe('good');
   });
 });
 

@@ -129,12 +129,14 @@ export default worksheet({
         verdict: 'stop',
         say: `In ${over} the mix grew ${share(gain)} heavier: its foam is being killed. Find out by what before you cast.`,
       });
-    // What was lost before the first reading shows in the plan alone.
-    const above = heaviest.density / target - 1;
-    if (first.time > 0 && above > MOST_GAIN)
+    // What was lost before the first reading, in the blending too, shows in the plan alone.
+    const late = first.time > 0;
+    const { density } = late ? heaviest : first;
+    const above = density / target - 1;
+    if (above > MOST_GAIN)
       doubts.push({
         verdict: 'look',
-        say: `The first reading is of ${minutes(first.time)} after blending, and the mix weighs ${say(heaviest.density, 'density', { units: DENSITY })}, ${share(above)} above the ${say(target, 'density', { units: DENSITY })} planned: it came out heavy, or lost foam before you looked. Strike the first jar as soon as it is blended.`,
+        say: `${late ? `The first reading is of ${minutes(first.time)} after blending, and` : 'Just blended'} the mix weighs ${say(density, 'density', { units: DENSITY })}, ${share(above)} above the ${say(target, 'density', { units: DENSITY })} planned: it came out heavy, or lost foam ${late ? 'before you looked. Strike the first jar as soon as it is blended.' : 'in the blending, which the loss a minute does not show.'}`,
       });
     if (lighter)
       doubts.push({
@@ -143,8 +145,7 @@ export default worksheet({
       });
     if (doubts[0])
       return { verdict: doubts[0].verdict, say: doubts.map((doubt) => doubt.say).join(' ') };
-    const unseen =
-      first.time > 0 ? ` What it lost in the first ${minutes(first.time)} is not in that.` : '';
+    const unseen = late ? ` What it lost in the first ${minutes(first.time)} is not in that.` : '';
     return {
       verdict: 'good',
       say: `In ${over} the mix grew ${share(gain)} heavier. Placed within that time it stays inside the 5\u00a0% one code allows from mixer to form.${unseen}`,
