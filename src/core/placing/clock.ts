@@ -63,8 +63,9 @@ const MOST_LOADS = 200;
  *
  * Foam counts from when the first of it leaves the lance. With foam made for each load its age when
  * blended is foam + blend; made once, it also waits for every load before. With two pairs of hands the
- * base mix of the next load is ready when the mixer is free after blending, as far as `base` allows. No
- * range: bookkeeping.
+ * base mix of the next load is ready when the mixer is free after blending, as far as `base` allows. A load
+ * of a larger mixer takes as much longer to make its base mix and its foam and to place as it is larger; blending and
+ * weighing stay. No range: bookkeeping.
  *
  * @throws {DomainError} for a number of loads that is not from 1 to 200, a negative time, a limit
  *   not above 0
@@ -77,10 +78,20 @@ export function dayClock(plan: DayPlan): Clock {
     const changed = { ...plan, ...change };
     return obstaclesOf(changed, timesOf(changed)).length === 0;
   };
+  const fewer = Math.ceil(plan.loads / 2);
+  const larger = plan.loads / fewer;
   const tried: readonly (readonly [Remedy, Partial<DayPlan>])[] = [
     ['foam-for-each-load', { foamMade: 'each' }],
     ['a-second-pair-of-hands', { hands: 2 }],
-    ['a-larger-mixer', { loads: Math.ceil(plan.loads / 2) }],
+    [
+      'a-larger-mixer',
+      {
+        loads: fewer,
+        base: plan.base * larger,
+        foam: plan.foam * larger,
+        place: plan.place * larger,
+      },
+    ],
     [
       'quicker-steps',
       {

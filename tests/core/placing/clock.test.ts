@@ -73,6 +73,28 @@ describe('the clock of a day', () => {
     expect(remedies).toEqual([]);
   });
 
+  test('larger loads take as much longer as they are larger, and are advised only if that works', () => {
+    // 160 L in two loads of 80: in one, its foam takes 10 minutes and is 12 old when it is in.
+    const two = { ...plan, loads: 2, foam: minutes(5), joint: minutes(15) };
+    expect(dayClock(two).obstacles.map(({ code }) => code)).toEqual(['cold-joint']);
+    expect(dayClock(two).remedies).not.toContain('a-larger-mixer');
+    expect(dayClock({ ...two, foamLasts: minutes(12) }).remedies).toContain('a-larger-mixer');
+    // In one load there is no joint; placing it takes 8 minutes, and 11 pass until it is placed.
+    const mixLasts = (m: number) =>
+      dayClock({ ...two, foamLasts: minutes(12), mixLasts: minutes(m) }).remedies;
+    expect(mixLasts(11)).toContain('a-larger-mixer');
+    expect(mixLasts(10)).not.toContain('a-larger-mixer');
+  });
+
+  test('loads larger by half, of three made two: all the foam once, made ready as the base mix is', () => {
+    // Age of the foam in the second load: 6 foam, 2 blending, 3 weighing, 6 placing, 9 base mix, 2 blending.
+    const once = { ...plan, foamMade: 'once' as const, foamLasts: minutes(28) };
+    expect(dayClock(once).remedies).toContain('a-larger-mixer');
+    expect(dayClock({ ...once, foamLasts: minutes(28) - 1 }).remedies).not.toContain(
+      'a-larger-mixer',
+    );
+  });
+
   test('a second pair of hands never makes the day longer; loads come in order', () => {
     fc.assert(
       fc.property(plans, (p) => {

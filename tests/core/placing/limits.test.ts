@@ -46,10 +46,17 @@ describe('the clock of a day at its limits', () => {
   });
 
   test('one load has no joint, so a mixer that holds both mends it', () => {
-    const two = { ...plan, loads: 2, joint: minutes(16) };
+    // One load of both has twice the foam to make, 6 minutes old when it is in, and twice the mix to place, in 11.
+    const two = {
+      ...plan,
+      loads: 2,
+      joint: minutes(16),
+      foamLasts: minutes(6),
+      mixLasts: minutes(11),
+    };
     expect(dayClock(two).remedies).toContain('a-larger-mixer');
     expect(dayClock({ ...two, loads: 1 }).obstacles).toEqual([]);
-    // Half of three loads is two, which have a joint as long as before.
+    // Half of three loads is two, which have a joint no shorter than before.
     expect(dayClock({ ...two, loads: 3 }).remedies).not.toContain('a-larger-mixer');
   });
 
