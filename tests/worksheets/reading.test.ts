@@ -88,6 +88,7 @@ describe('the sentence beside a field', () => {
     ['3 L', 'is a volume'],
     ['1 2', 'more than one number. Enter one.'],
     ['2 450 g', 'without spaces: 2450'],
+    ['1 kg + 50 g + 3', 'and ‘3’ names none. Type a unit behind each part.'],
     ['500', 'at most 200\u00a0kg'],
   ])('%j: %s', (t, words) => {
     expect(full(typed(t)).problem).toContain(words);

@@ -27,6 +27,8 @@ type Problem =
       readonly kind: Kind;
     }
   | { readonly code: 'several-numbers'; readonly read: string }
+  /** A sum in more than one unit, and the part of it that names none. */
+  | { readonly code: 'part-without-unit'; readonly read: string; readonly part: string }
   | { readonly code: 'too-large'; readonly read: string };
 
 interface Quantity {
@@ -57,9 +59,9 @@ const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
  * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
  * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
  * A time may be `2:30`: hours and minutes where hours are shown, minutes and seconds where those are, and with a
- * second colon all three. A mass or a volume may be a sum: a unit at its end is that of each part that has none. What could be a
- * thousands mark (`1,234`) is never guessed. Never throws on any text, and never gives a value that is not
- * finite. No range: any text.
+ * second colon all three. A mass or a volume may be a sum: one unit said in it, wherever, is that of every part; where
+ * several are said, each part must name its own. What could be a thousands mark (`1,234`) is never guessed. Never
+ * throws on any text, and never gives a value that is not finite. No range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source nist-sp-811 (factors; each unit names its own)
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
@@ -74,19 +76,7 @@ export function parseQuantity(
   if (read === '') return { ok: false, problem: { code: 'empty' } };
 
   const goes = IN_GOES.includes(kind) ? read.split(AND) : [];
-  if (goes.length > 1) {
-    const end = parseQuantity(goes.at(-1)!, kind, shownUnit);
-    const unsaid = end.ok ? end.unit.id : shownUnit;
-    return goes
-      .map((go) => parseQuantity(go, kind, unsaid))
-      .reduce((sum, go) =>
-        sum.ok && go.ok
-          ? inSi(read, sum.number + go.value / sum.unit.factor, sum.unit, true, sum.comma)
-          : sum.ok
-            ? go
-            : sum,
-      );
-  }
+  if (goes.length > 1) return inGoes(read, goes, kind, shownUnit);
 
   const clock = kind === 'time' ? onClock(read, shown.id) : undefined;
   if (clock !== undefined) return inSi(read, clock / shown.factor, shown, false, false);
@@ -110,6 +100,28 @@ export function parseQuantity(
   if (found)
     return { ok: false, problem: { code: 'other-kind', read, unit: rest, kind: found.kind } };
   return { ok: false, problem: whatFollows(read, rest, kind) };
+}
+
+function inGoes(read: string, goes: readonly string[], kind: Kind, shownUnit: string): Parsed {
+  const said = new Set<string>();
+  let bare: string | undefined;
+  for (const go of goes) {
+    const part = parseQuantity(go, kind, shownUnit);
+    if (!part.ok) return part;
+    if (part.typedUnit) said.add(part.unit.id);
+    else bare = go;
+    // `3 lb 4 oz` says two.
+    if (readCompound(go, kind)) said.add('');
+  }
+  if (bare !== undefined && said.size > 1)
+    return { ok: false, problem: { code: 'part-without-unit', read, part: bare } };
+  const [unit = shownUnit] = said;
+  return goes
+    .map((go) => parseQuantity(go, kind, unit))
+    .reduce((sum, go) => {
+      if (!sum.ok || !go.ok) return sum.ok ? go : sum;
+      return inSi(read, sum.number + go.value / sum.unit.factor, sum.unit, true, sum.comma);
+    });
 }
 
 /** What a clock that counts shows, s. Beside days it could be either. */

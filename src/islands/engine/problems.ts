@@ -23,6 +23,8 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
       return `${field.label}: ${quoted(problem.read)} can be read as ${problem.readings[0]} or as ${problem.readings[1]}. Type the one you mean, without a thousands mark.`;
     case 'several-numbers':
       return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${field.plusMinus && /±|\+\s*\/?\s*-/.test(problem.read) ? ', and its ± in the field beside it' : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : asOne(problem.read)}.`;
+    case 'part-without-unit':
+      return `${field.label}: ${quoted(problem.read)} adds up several units, and ${quoted(problem.part)} names none. Type a unit behind each part.`;
     case 'unknown-unit':
       return problem.known.length === 0
         ? `${field.label} is a plain number, and has no unit such as ${quoted(problem.unit)}. Enter the number alone.`

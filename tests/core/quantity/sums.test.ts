@@ -18,17 +18,24 @@ test.each([
   ['10.2 + 10.2 kg', 'lb', 20.4],
   ['10.2 + 9.8 lb', 'kg', 20 * 0.45359237],
   ['1 + 2 + 3 lb', 'kg', 6 * 0.45359237],
-  ['10 lb + 5 + 2 kg', 'g', 10 * 0.45359237 + 7],
-  // Only at the end: what stands before it says nothing of what follows.
-  ['10 kg + 2', 'lb', 10 + 2 * 0.45359237],
+  ['10.2 kg + 10.2', 'lb', 20.4],
+  ['10 kg + 5', 'g', 15],
+  ['1 + 2 lb + 3', 'kg', 6 * 0.45359237],
+  ['10 kg + 500 g', 'lb', 10.5],
+  ['3 lb 4 oz + 1 lb', 'kg', 4.25 * 0.45359237],
   ['10 + 2', 'lb', 12 * 0.45359237],
-])(
-  'a unit at the end is that of each part that has none: %j in a field of %s',
-  (text, unit, kg) => {
-    const read = parseQuantity(text, 'mass', unit);
-    expect(read.ok && read.value).toBeCloseTo(kg, 9);
-  },
-);
+])('one unit said, wherever, is that of each part: %j in a field of %s', (text, unit, kg) => {
+  const read = parseQuantity(text, 'mass', unit);
+  expect(read.ok && read.value).toBeCloseTo(kg, 9);
+});
+
+test.each([
+  ['10 kg + 500 g + 3', '3'],
+  ['10 lb + 5 + 2 kg', '5'],
+  ['3 lb 4 oz + 2', '2'],
+])('beside several units a part with none is not guessed: %j', (text, part) => {
+  expect(problem(text)).toEqual({ code: 'part-without-unit', read: text, part });
+});
 
 test('pounds and gallons add up in their own units, and keep the first', () => {
   expect(parseQuantity('1 gal + 2 qt', 'volume')).toMatchObject({
@@ -43,4 +50,5 @@ test('a part that cannot be read is named, and what is no amount of stuff is no 
   expect(problem('5 +', 'mass')).toBeDefined();
   expect(problem('20 + 5', 'temperature')).toMatchObject({ code: 'several-numbers' });
   expect(problem('1e308 + 1e308 t', 'mass')).toMatchObject({ code: 'too-large' });
+  expect(problem('1e308 + 1 t', 'mass')).toMatchObject({ code: 'too-large' });
 });
