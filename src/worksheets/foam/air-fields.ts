@@ -1,3 +1,4 @@
+import { demand } from '../../core/domain-error.ts';
 import { number } from '../../islands/fields.ts';
 
 export const GAUGE = { metric: 'bar', us: 'psi' } as const;
@@ -32,6 +33,10 @@ export const vesselFields = {
     bench: 'air.low',
   }),
 };
+
+/** Refuses a vessel that is full below what still serves, as its gauge reads: core has the air around in it. */
+export const demandFuller = ({ full, low }: { readonly full: number; readonly low: number }) =>
+  demand('full', full, 'pressure', { min: low, aboveMin: true });
 
 export const aroundFields = {
   atmosphere: number('pressure', {

@@ -6,6 +6,7 @@ import {
   SHARP_CHOKED,
   SHARP_EDGED,
 } from '../../core/air/orifice.ts';
+import { demand } from '../../core/domain-error.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -83,6 +84,8 @@ export default worksheet({
     ...aroundFields,
   },
   work: (v) => {
+    // Refused as the gauges read: core has the air around in it.
+    demand('after', v.after, 'pressure', { max: v.before, belowMax: v.way === 'measured' });
     const upstream = v.before + v.atmosphere;
     const downstream = v.after + v.atmosphere;
     const passage = { upstream, downstream, temperature: v.temperature };
@@ -162,7 +165,7 @@ export default worksheet({
         : `Taken: Cd ${edge === 'sharp' ? '0.61, sharp-edged, which rises to 0.85 as the pressure behind falls' : '0.97, well rounded'} (from memory). A measured flow is better.`,
   ],
   folded: 'The air around',
-  blames: { downstream: 'after', upstream: 'before', area: 'diameter', massFlow: 'measured' },
+  blames: { upstream: 'before', area: 'diameter', massFlow: 'measured' },
   keeps: { freeAir: 'air.flow', area: 'air.effectiveArea' },
   working: [
     {

@@ -13,7 +13,7 @@ import {
   storedResults,
   storedWords,
 } from '../shared/stored.ts';
-import { AIR_FLOW, AIR_VOLUME, aroundFields, vesselFields } from './air-fields.ts';
+import { AIR_FLOW, AIR_VOLUME, aroundFields, demandFuller, vesselFields } from './air-fields.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
 
@@ -60,6 +60,7 @@ export default worksheet({
     ...aroundFields,
   },
   work: (v) => {
+    demandFuller(v);
     const { expansion } = foamDensity({ tare: 0, full: v.foamDensity, vessel: 1 });
     const around = { pressure: v.atmosphere, temperature: v.temperature };
     const freeAir = freeAirForFoam({ foamVolume: v.foamVolume, expansion, air: around });
@@ -191,7 +192,7 @@ export default worksheet({
     'Free air is air at 20\u00a0°C (68\u00a0°F) and 1\u00a0bar (14.5\u00a0psi) absolute, as compressors are rated.',
   ],
   folded: 'How the foam drains, and the air around',
-  blames: { demand: 'airFlow', high: 'full' },
+  blames: { demand: 'airFlow' },
   working: [
     {
       tex: String.raw`V_{\text{air}} = F\left(1 - \frac{1}{E}\right)\frac{p\,T_0}{p_0\,T}`,

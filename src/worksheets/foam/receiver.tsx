@@ -12,7 +12,7 @@ import {
   storedResults,
   storedWords,
 } from '../shared/stored.ts';
-import { AIR_VOLUME, aroundFields, GAUGE, vesselFields } from './air-fields.ts';
+import { AIR_VOLUME, aroundFields, demandFuller, GAUGE, vesselFields } from './air-fields.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const HOLE = { metric: 'mm2', us: 'in2' } as const;
@@ -34,6 +34,7 @@ export default worksheet({
     ...aroundFields,
   },
   work: (v) => {
+    demandFuller(v);
     const start = v.full + v.atmosphere;
     const low = v.low + v.atmosphere;
     const contents = receiverContents({
@@ -130,7 +131,7 @@ export default worksheet({
     'Reckoned for a hole straight into the open, with no compressor running. Behind a regulator the flow is steady, and the time is the free air over that flow.',
   ],
   folded: 'The air around',
-  blames: { high: 'full', to: 'low', start: 'full', effectiveArea: 'area', ambient: 'atmosphere' },
+  blames: { start: 'full', effectiveArea: 'area', ambient: 'atmosphere' },
   working: [
     {
       tex: String.raw`t_{\text{warm}} = \tau \ln\frac{p_0}{p} \qquad t_{\text{cold}} = \frac{2\tau}{\gamma-1}\left[\left(\frac{p_0}{p}\right)^{\frac{\gamma-1}{2\gamma}} - 1\right]`,
