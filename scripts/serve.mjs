@@ -49,7 +49,13 @@ export async function serve({ folder, base = '/', port = 0, host = '127.0.0.1' }
   const compress = compression();
 
   const server = createServer((request, response) => {
-    const { pathname, search } = new URL(request.url ?? '/', 'http://local.invalid');
+    // What a raw socket asks for need be no address: it must not end the server.
+    const asked = URL.parse(request.url ?? '/', 'http://local.invalid');
+    if (!asked) {
+      response.writeHead(400);
+      return response.end();
+    }
+    const { pathname, search } = asked;
     const redirect = (/** @type {string} */ to) => {
       response.writeHead(308, { Location: to + search });
       response.end();
