@@ -1,7 +1,8 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { nothingTested } from './tests/nothing-tested.ts';
 
-const alias = { '~': new URL('./src', import.meta.url).pathname };
+const alias = { '~': fileURLToPath(new URL('./src', import.meta.url)) };
 
 export default defineConfig({
   resolve: { alias },
