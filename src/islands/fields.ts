@@ -28,8 +28,19 @@ interface Common {
   readonly when?: When;
   /** Its example may stand: a choice as it is usually made, or one that bears on nothing that is kept. */
   readonly usual?: boolean;
+  /** Beside these choices it bears on nothing that is kept, so that its example holds none of that back. */
+  readonly aside?: When;
   /** Seldom changed: kept folded away below the others. */
   readonly folded?: boolean;
+}
+
+/** The entry of a field elsewhere, by its bench key, and the worksheet that asks for it, by its question and its id. */
+export interface Borrowed {
+  readonly bench: string;
+  readonly from: string;
+  readonly by: string;
+  /** A choice, by its bench key, that hides that field: its result, once kept, is taken instead. */
+  readonly unless?: readonly [bench: string, option: string];
 }
 
 export interface NumberField extends Common {
@@ -49,6 +60,8 @@ export interface NumberField extends Common {
   readonly units?: Units;
   /** The kept result that stands in for this field until the reader types one. */
   readonly takes?: string;
+  /** Another field's entry that stands in until the reader types one here. */
+  readonly borrows?: Borrowed;
   /**
    * What the reader is asked, rather than given an example, where the worksheet whose result it takes leaves
    * it `asked` and keeps the result named here.

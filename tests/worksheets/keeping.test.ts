@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import type { Kept, KeptResults } from '../../src/bench/entries.ts';
+import type { Entries, Kept, KeptResults } from '../../src/bench/entries.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { heldElsewhere, mayKeep } from '../../src/islands/engine/keeping.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { restOnExample } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { Fields } from '../../src/islands/fields.ts';
+import { benchKey } from '../../src/islands/worksheet.ts';
+import batch from '../../src/worksheets/mix/batch.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../src/worksheets/mix/target-density.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
@@ -55,6 +58,25 @@ describe('a result that rests on the example', () => {
     expect(mayKeep({ ...change, holder: undefined })).toBe(true);
     expect(mayKeep({ ...change, holder: { v: 1, from: sheet.question, by: sheet.id } })).toBe(true);
   });
+});
+
+test('the size of a bag holds back no batch that does not begin with bags', () => {
+  const recipe = {
+    [benchKey(batch, 'volume')]: { t: '80' },
+    [benchKey(batch, 'wetDensity')]: { t: '550' },
+    'mix.waterCement': { t: '0.45' },
+    'mix.sandCement': { t: '0' },
+    'mix.foamDensity': { t: '70' },
+  };
+  const bag = ' Still the example’s: “Cement comes in bags of”.';
+  const rests = (more: Entries = {}) => {
+    const reading = readWorksheet(batch, { ...recipe, ...more }, {}, speaker('metric'));
+    return [reading.onExample, restOnExample(reading)];
+  };
+  expect(rests()).toEqual([false, bag]);
+  const byBags = { [benchKey(batch, 'aim')]: { t: 'bags' }, [benchKey(batch, 'bags')]: { t: '2' } };
+  expect(rests(byBags)).toEqual([true, bag]);
+  expect(rests({ ...byBags, [benchKey(batch, 'bag')]: { t: '20' } })).toEqual([false, undefined]);
 });
 
 describe('what a worksheet answers and another one has', () => {

@@ -79,11 +79,14 @@ export function readWorksheet(
     onExample: Object.values(fields).some(
       (field) =>
         isShown(field.field.when, chosen) &&
-        ((isExample(field) && !field.field.usual) ||
+        ((isExample(field) && !field.field.usual && !isAside(field.field, chosen)) ||
           (field.type === 'number' && field.onExample === true)),
     ),
   };
 }
+
+const isAside = ({ aside }: Field, chosen: Readonly<Record<string, string>>) =>
+  aside !== undefined && isShown(aside, chosen);
 
 /** The last reading of each field, and what it was read from: at a key press one field changes, not all. */
 const lastRead = new WeakMap<

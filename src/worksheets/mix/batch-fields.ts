@@ -78,6 +78,7 @@ export const batchFields = {
   }),
   bag: number('mass', {
     label: 'Cement comes in bags of',
+    aside: { aim: ['wet', 'dry', 'content'] },
     example: '25 kg',
     min: '0 kg',
     aboveMin: true,
