@@ -83,7 +83,7 @@ export function forgiving(store: Storage | undefined): Storage {
     told = true;
     notify(
       'not-stored',
-      'This browser refused to store your readings (its space is full or storage is off). They stay on this page until you close it. “Save batch” may still keep them, or hands them to you as a file.',
+      'This browser refused to store your readings (its space is full or storage is off). They stay on this page until you leave it; no other page has them, nor what stood in their place. “Save batch” may still keep them, or hands them to you as a file.',
     );
   };
   return new Proxy({} as Storage, {
@@ -91,7 +91,15 @@ export function forgiving(store: Storage | undefined): Storage {
       const key = String(name);
       try {
         if (!store) throw new Error('storage is off');
-        store.setItem(key, String(value));
+        try {
+          store.setItem(key, String(value));
+        } catch (refused) {
+          // Of a list that only grows the older one is true as far as it goes.
+          if (key === KEYS.behind) throw refused;
+          // The next page must not take the older value for the reader's; and its going may make room.
+          store.removeItem(key);
+          store.setItem(key, String(value));
+        }
         held.delete(key);
       } catch {
         held.set(key, String(value));
