@@ -76,8 +76,14 @@ export const FLAT_RULES: readonly FlatRule[] = [
 /** EN 13670 curing classes 2–4: share of the specified strength at the surface when curing may stop. @source en-13670 Table 4, from memory */
 export const EN_CURING_SHARES: Readonly<Record<2 | 3 | 4, number>> = { 2: 0.35, 3: 0.5, 4: 0.7 };
 
-/** EN 13670 curing class 1: a fixed time, s. @source en-13670 Table 4, from memory */
+/**
+ * EN 13670 curing class 1: a fixed time, s. It holds where the concrete sets within 5 h and its surface stays at
+ * EN_CLASS_1_COLDEST or above. @source en-13670 Table 4, from memory
+ */
 export const EN_CLASS_1 = 12 * HOUR;
+
+/** Coldest surface, K, at which EN 13670 gives curing class 1 its time. @source en-13670 Table 4, from memory */
+export const EN_CLASS_1_COLDEST = ICE_POINT + 5;
 
 /** Wear resistance lost when curing stops early, against 28 days of it. @source concrete-construction-curing */
 export const WEAR_LOSS: readonly { readonly cured: number; readonly loss: number }[] = [

@@ -5,6 +5,7 @@ import {
   DIN_CURING,
   dinCuring,
   EN_CLASS_1,
+  EN_CLASS_1_COLDEST,
   EN_CURING_SHARES,
   FLAT_RULES,
   type FlatRule,
@@ -35,7 +36,9 @@ export interface PlanEntry {
  * growth `coefficient` s for the classes of EN 13670, whose strength share is taken of the 28-day
  * strength. DIN's band is found with the mean surface temperature over the cure it gives (our
  * reading; the standard names a surface temperature, not how to average it), and the time below 5 °C
- * is added. After the last reading it holds. These rules are for normal concrete; no range is
+ * is added. Class 1 of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within its 12 h, and
+ * otherwise a note that it must set within 5 h, which no temperature tells. After the last reading that temperature
+ * holds, with a note, but not for classes 2 to 4: they have no end then, 'history-too-short'. These rules are for normal concrete; no range is
  * published for foamed.
  * @throws {DomainError} as dinCuring, ageForShare or equivalentAge.
  * @source din-1045-3
@@ -74,16 +77,21 @@ export function curingPlan(of: {
   return [
     { rule: 'din-1045-3', ...dinPlan(history, gain, within) },
     ...flat,
-    { rule: 'en-class-1', ...within(EN_CLASS_1) },
+    { rule: 'en-class-1', ...class1(history, within) },
     ...shares,
   ];
 }
 
-function dinPlan(
-  history: TemperatureHistory,
-  gain: GainClass,
-  within: (ends: number, notes?: readonly Note[]) => Pick<PlanEntry, 'ends' | 'notes'>,
-): Pick<PlanEntry, 'ends' | 'notes'> {
+type End = Pick<PlanEntry, 'ends' | 'notes'>;
+type Within = (ends: number, notes?: readonly Note[]) => End;
+
+function class1(history: TemperatureHistory, within: Within): End {
+  const cold = timeBelow(history, EN_CLASS_1_COLDEST, EN_CLASS_1) ?? EN_CLASS_1;
+  if (cold > ROUNDING) return { ends: undefined, notes: [{ code: 'too-cold', of: 'history' }] };
+  return within(EN_CLASS_1, [{ code: 'set-within-5-hours' }]);
+}
+
+function dinPlan(history: TemperatureHistory, gain: GainClass, within: Within): End {
   // The bands run from warm to cold, so their days rise.
   const days = DIN_CURING.map((band) => band.days[gain]);
   // The shortest cure whose own mean temperature asks for no more; the longest always does.

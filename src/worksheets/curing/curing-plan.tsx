@@ -83,9 +83,11 @@ function span(temperatures: readonly number[], say: Say): string {
 const WHY: Readonly<Record<string, string>> = {
   'too-cold': 'too cold: not within these temperatures',
   'history-too-short': 'not within these temperatures',
+  'set-within-5-hours': 'only if it sets within 5\u00a0h',
   'extended-for-cold': 'longer, for the time below 5\u00a0°C (41\u00a0°F)',
   'held-after-end': 'beyond what you entered',
 };
+const why = (notes: PlanEntry['notes']) => notes.flatMap(({ code }) => WHY[code] ?? []);
 
 export default worksheet({
   id: 'curing-plan',
@@ -129,7 +131,10 @@ export default worksheet({
     const din = entries.find(({ rule }) => rule === 'din-1045-3')?.ends;
     const freezing = firstAtOrBelow(known.history, FREEZES_AT);
     // By then every rule has let it go.
-    const late = entries.every(({ ends: at }) => at !== undefined && at <= (freezing ?? 0));
+    const late = entries.every(
+      // Class 1, which has no end in the cold, is never the last.
+      ({ rule, ends: at = Infinity }) => rule === 'en-class-1' || at <= (freezing ?? 0),
+    );
     const freezes = late ? undefined : freezing;
     const longest = Math.max(...ends);
     const { coldest, warmest } = extremesOf(known.history);
@@ -262,7 +267,7 @@ export default worksheet({
       name: RULES[rule],
       ends: ends === undefined ? undefined : endsAt(ends) - v.castAt,
     }));
-    const dates = entries.flatMap(({ rule, ends }): readonly CalendarDate[] =>
+    const dates = entries.flatMap(({ rule, ends, notes }): readonly CalendarDate[] =>
       ends === undefined || stopped
         ? []
         : [
@@ -270,7 +275,7 @@ export default worksheet({
               uid: `${rule}-${Math.round(v.castAt)}-${Math.round(ends)}@curing-plan.invalid`,
               at: endsAt(ends),
               title: `${example ? 'Example: curing' : 'Curing'} may end: ${RULES[rule]}`,
-              text: `${example ? 'The casting date is the example’s, nobody’s own. ' : ''}${passed ? `${passed} ` : ''}Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${(ends / DAY).toFixed(1)} days. Rules for ordinary concrete; look at the part before you uncover it.`,
+              text: `${example ? 'The casting date is the example’s, nobody’s own. ' : ''}${passed ? `${passed} ` : ''}Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${[`${(ends / DAY).toFixed(1)} days`, ...why(notes)].join('; ')}. Rules for ordinary concrete; look at the part before you uncover it.`,
             },
           ],
     );
@@ -299,7 +304,7 @@ export default worksheet({
             ...(ends === undefined
               ? []
               : [`${stopped ? 'not before ' : ''}${momentInWords(v.castAt + ends, 'hour-up')}`]),
-            ...notes.flatMap(({ code }) => WHY[code] ?? []),
+            ...why(notes),
           ].join('; '),
         ]),
     },

@@ -91,7 +91,7 @@ describe('curing plan', () => {
           'aci-high-early',
         );
         const below = timeAtOrBelow(history, level, entry.ends ?? Number.POSITIVE_INFINITY);
-        // After the last reading it holds: warm for good, or never again.
+        // After the last reading its temperature holds: warm for good, or never again.
         if (entry.ends === undefined) {
           expect(temperatures.at(-1)).toBeLessThanOrEqual(level);
           expect(last - below).toBeLessThan(3 * DAY);
@@ -126,6 +126,31 @@ describe('curing plan', () => {
     expect(ends(cold, 'din-1045-3').notes).toEqual([{ code: 'too-cold', of: 'history' }]);
     expect(ends(cold, 'aci-normal').ends).toBeUndefined();
     expect(ends(cold, 'nhbc-plain').ends).toBe(4 * DAY);
+  });
+
+  test('class 1 has its 12 hours at 5 °C or above all along, and if it sets within 5 hours', () => {
+    const told = [{ code: 'set-within-5-hours' }];
+    expect(ends(plan(5), 'en-class-1')).toMatchObject({ ends: DAY / 2, notes: told });
+    for (const celsius of [4.99, 1])
+      expect(ends(plan(celsius), 'en-class-1')).toMatchObject({
+        ends: undefined,
+        notes: [{ code: 'too-cold', of: 'history' }],
+      });
+    const coldAfter = (hours: number) =>
+      ends(
+        curingPlan({
+          history: temperatureHistory({
+            times: [0, hours * 3600, hours * 3600 + 60, DAY],
+            temperatures: [293.15, 293.15, 274.15, 293.15],
+          }),
+          gain: 'slow',
+          law,
+          coefficient: 0.25,
+        }),
+        'en-class-1',
+      ).ends;
+    expect(coldAfter(11)).toBeUndefined();
+    expect(coldAfter(12)).toBe(DAY / 2);
   });
 
   test('time below 5 °C is added to DIN’s', () => {
