@@ -58,8 +58,8 @@ export const keptValue = (kept: Kept | undefined): number | undefined =>
 
 export type KeptResults = Readonly<Record<string, Kept>>;
 
-/** What a field is called on the bench, or in a row. */
-export const NAME = /^[A-Za-z0-9_.-]{1,60}$/;
+/** What a field is called on the bench, or in a row: never by a name that every object has already. */
+export const NAME = /^(?!(?:__proto__|constructor|prototype)$)[A-Za-z0-9_.-]{1,60}$/;
 
 const unitIds = new Set(Object.values(KINDS).flatMap((spec) => spec.units.map((unit) => unit.id)));
 

@@ -1,5 +1,5 @@
 import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
-import { isEntry, isKept } from './entries.ts';
+import { isEntry, isKept, NAME } from './entries.ts';
 import { localStore, UNSTORED } from './local-store.ts';
 import { notify } from './notices.ts';
 
@@ -47,7 +47,7 @@ export function setDamagedAside(store = localStore()): readonly string[] {
   );
   const damaged = ours.filter((key) => {
     const prefix = Object.keys(CHECKS).find((prefix) => key.startsWith(prefix));
-    if (!prefix) return true;
+    if (!prefix || !NAME.test(key.slice(prefix.length))) return true;
     try {
       return !CHECKS[prefix]!(JSON.parse(store.getItem(key) ?? ''));
     } catch {

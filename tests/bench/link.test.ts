@@ -83,6 +83,14 @@ describe('a link', () => {
     ['with a number for a text', encoded({ entries: { a: { t: 1 } } })],
     ['with an unknown unit', encoded({ entries: { a: { t: '1', u: 'furlong' } } })],
     ['with a hostile key', encoded({ entries: { '__proto__ x': { t: '1' } } })],
+    ...['__proto__', 'constructor', 'prototype'].flatMap((name) =>
+      ['entries', 'kept', 'row'].map((part): [string, string] => {
+        const held = { [name]: part === 'kept' ? { v: 1, from: 'x' } : { t: '5' } };
+        const entries = part === 'row' ? { a: { rows: [held] } } : {};
+        const batch = { entries, kept: {}, ...(part !== 'row' && { [part]: held }) };
+        return [`with ${name} for a name in its ${part}`, encoded(batch)];
+      }),
+    ),
     ['too long', `#batch=1.${'A'.repeat(30_000)}`],
     [
       'with too many readings',

@@ -64,6 +64,14 @@ describe('stored values that cannot be read', () => {
     expect(store.getItem('suds.aside.suds.bench.1.foam.method')).toBe('not json');
   });
 
+  test('are set aside when no field is called so: clearing the bench would not find them', () => {
+    const names = ['suds.bench.1.__proto__', 'suds.kept.1.constructor'];
+    store.setItem(names[0]!, good);
+    store.setItem(names[1]!, '{"v":600,"from":"x"}');
+    expect(setDamagedAside(store)).toEqual(expect.arrayContaining(names));
+    for (const name of names) expect(store.getItem(name)).toBeNull();
+  });
+
   test('are set aside once', () => {
     setDamagedAside(store);
     expect(setDamagedAside(store)).toEqual([]);

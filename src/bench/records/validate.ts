@@ -103,7 +103,7 @@ function checkObject(
     const known = schema.properties && Object.hasOwn(schema.properties, name);
     const rule = known
       ? schema.properties![name]
-      : byPattern.find(([source]) => pattern(source).test(name) && name !== '__proto__')?.[1];
+      : byPattern.find(([source]) => pattern(source).test(name))?.[1];
     const place = at ? `${at}.${short(name)}` : short(name);
     if (rule) check(value, rule, root, place, faults);
     else if (schema.additionalProperties === false) {
