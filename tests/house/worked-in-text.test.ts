@@ -13,10 +13,11 @@ import { PEAK_LIMIT } from '../../src/core/curing/limits.ts';
 import { curingPlan } from '../../src/core/curing/plan.ts';
 import { setByTemperature } from '../../src/core/curing/set.ts';
 import { GROWTH_COEFFICIENT } from '../../src/core/curing/strength-growth.ts';
+import { handlingStress } from '../../src/core/demould/handling.ts';
 import { LOAD_CONSTANT_METRIC } from '../../src/core/demould/lifting-equation/lift.ts';
 import { TWO_PEOPLE_SHARE } from '../../src/core/demould/lifting-equation/scope.ts';
 import { judgeLift } from '../../src/core/demould/lifting-equation/single.ts';
-import { HANDLING_MULTIPLIERS } from '../../src/core/demould/multipliers.ts';
+import { HANDLING_MULTIPLIERS, MOULD_ADHESION } from '../../src/core/demould/multipliers.ts';
 import {
   EQUILIBRIUM_MOISTURE,
   SATURATED_FACTOR,
@@ -276,6 +277,24 @@ const figures: readonly [string, string, number, () => number, number][] = [
 
 /** Page, words that stand in it, and what must hold for them to be true. */
 const claims: readonly [string, string, () => boolean][] = [
+  [
+    'demoulding/handling',
+    'Once it is free, half the thickness means twice, for the weight halves with it; in the form the pull does not',
+    () => {
+      const { length, width, thickness } = demo.slab;
+      const thinner = (adhesion: number) => {
+        const of = (depth: number) =>
+          handlingStress(
+            { length, width, depth, density: demo.wetDensity, factor: 1, adhesion },
+            { by: 'ends' },
+          ).stress;
+        return of(thickness / 2) / of(thickness);
+      };
+      return (
+        Math.abs(thinner(0) - 2) < 1e-9 && thinner(MOULD_ADHESION['oiled-steel-or-plastic']) > 3
+      );
+    },
+  ],
   [
     'curing/frost',
     'By that it never reaches the first mark',
