@@ -76,3 +76,18 @@ test('a piece that no concrete could be is refused, moist or dry', () => {
     },
   );
 });
+
+test('a last weighing above what the piece weighed before is told as that, at the weighings', () => {
+  const found = outcome({
+    'piece-density.mass': kg('1.642'),
+    'piece-density.weighings': { t: '0  1.642\n24  1.70\n48  1.72' },
+  });
+  expect(found.ok ? [] : found.problems).toEqual([
+    {
+      input: 'piece-density-weighings',
+      say: expect.stringMatching(
+        /^The last weighing, 1\.72\skg, is more than the piece weighed before .*, 1\.642\skg\./,
+      ),
+    },
+  ]);
+});

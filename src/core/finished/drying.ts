@@ -51,11 +51,11 @@ export function constantMass(
 /**
  * How moist is it? u = (moist − dry)/dry, kg/kg. No range: arithmetic.
  * @param of masses of the same piece, kg; moist at least dry
- * @throws {DomainError} for a dry mass not above 0 or a moist mass below it
+ * @throws {DomainError} for a dry mass not above 0 or a moist mass below it ('heavier-dried')
  * @source common-practice
  */
 export function moistureByMass(of: { readonly moist: number; readonly dry: number }): number {
   demand('dry', of.dry, 'mass', { min: 0, aboveMin: true });
-  demand('moist', of.moist, 'mass', { min: of.dry });
+  demand('moist', of.moist, 'mass', { min: of.dry }, 'heavier-dried');
   return (of.moist - of.dry) / of.dry;
 }

@@ -164,6 +164,10 @@ export default worksheet({
       'By these readings the water pushed aside is no more than the film takes up: the piece would have no volume. Check them.',
     'film-weighs-less-than-nought': () =>
       'The wrapped piece weighs less than the bare one. Check which is which.',
+    'heavier-dried': ({ value, allowed }, say) => {
+      const mass = (kilograms: number) => say(kilograms, 'mass', { plain: true });
+      return `The last weighing, ${mass(allowed.min!)}, is more than the piece weighed before it went into the oven, ${mass(value)}. Check both.`;
+    },
     'out-of-order': () => 'The times of the weighings run backwards. Put the lines in order.',
   },
   blames: {
@@ -171,7 +175,7 @@ export default worksheet({
     dryDensity: 'weighings',
     volume: 'mass',
     dry: 'weighings',
-    moist: 'mass',
+    moist: 'weighings',
     time: 'weighings',
     mass: 'mass',
     weighings: 'weighings',

@@ -154,6 +154,6 @@ describe('drying', () => {
 
   test('moisture is water over dry mass', () => {
     expect(moistureByMass({ moist: 540, dry: 500 })).toBeCloseTo(0.08, 12);
-    expect(() => moistureByMass({ moist: 499, dry: 500 })).toThrow(DomainError);
+    expect(() => moistureByMass({ moist: 499, dry: 500 })).toThrow('heavier-dried');
   });
 });
