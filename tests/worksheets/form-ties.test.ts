@@ -46,3 +46,16 @@ test('the pull on a clamp is said once in pounds, and in newtons with the mass t
   expect(said('metric')).toMatch(/must carry [\d.]+\sN, the weight of [\d.]+\sk?g/);
   expect(said('us')).toMatch(/must carry [\d.]+\slbf, each upper one [\d.]+\slbf\. Clamp it/);
 });
+
+test('a face that leans is lifted by itself, and no core is named where none is', () => {
+  const lifted = (core: string) => {
+    const entries = { 'form-pressure.core': { t: core } };
+    const found = answer(formPressure, readWorksheet(formPressure, entries, {}, metric), metric);
+    return Object.keys(found.ok ? found.numbers : {})
+      .map((name) => formPressure.results[name as keyof typeof formPressure.results].label)
+      .filter((label) => label.startsWith('Lift on'));
+  };
+  expect(lifted('none')).toEqual([]);
+  expect(lifted('floats')).toEqual(['Lift on the core']);
+  expect(lifted('leans')).toEqual(['Lift on the face']);
+});

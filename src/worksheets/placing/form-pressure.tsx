@@ -80,7 +80,14 @@ export default worksheet({
     lift: {
       label: 'Lift on the core',
       kind: 'force',
-      of: (r) => (r.float !== undefined ? r.float : r.face?.lift),
+      of: (r) => r.float,
+      units: NEWTON,
+      answer: true,
+    },
+    faceLift: {
+      label: 'Lift on the face',
+      kind: 'force',
+      of: (r) => r.face?.lift,
       units: NEWTON,
       answer: true,
     },
