@@ -154,6 +154,23 @@ test('a mix below 5 °C is not cast', () => {
   expect(cold('15')).toMatchObject({ verdict: 'look', say: expect.stringContaining('sets late') });
 });
 
+test('a mix that misses what is wanted by more than the heat left out is looked at', () => {
+  const far = { cementAt: '12', foamAt: '12', waterAt: '10', wanted: '20' };
+  expect(mixed(far)).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(
+      /^1\d\.\d\s°C is \d\.\d\s°C cooler than you want\. For 20.* have the water at/,
+    ),
+  });
+  expect(mixed({ wanted: '11' })).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('warmer than you want'),
+  });
+  // The example’s mix comes out at 20.13 °C.
+  expect(mixed({ wanted: '23.1' }).verdict).toBe('good');
+  expect(mixed({ wanted: '23.2' }).verdict).toBe('look');
+});
+
 test('a mix is as cold or hot where its set is asked as where it is mixed', () => {
   const set = (mixAt: string, hours = '1.5') =>
     answered(setTime, {
@@ -220,7 +237,7 @@ test('what may be frozen is named, if there is any of it', () => {
     /^The sand and the foaming solution may be frozen/,
   );
   expect(mixed({ sand: '0', sandAt: '-5' }).verdict).toBe('good');
-  expect(mixed({ sand: '40', sandAt: '1' }).verdict).toBe('good');
+  expect(mixed({ sand: '40', sandAt: '1', wanted: '16' }).verdict).toBe('good');
 });
 
 test('no mix is heated or cooled to where the same sheet calls it hot or cold', () => {
@@ -229,7 +246,7 @@ test('no mix is heated or cooled to where the same sheet calls it hot or cold', 
       verdict: 'look',
       say: expect.stringMatching(/aim between 10\s°C and 30\s°C\.$/),
     });
-  for (const wanted of ['10', '30']) expect(mixed({ wanted }).verdict).toBe('good');
+  for (const wanted of ['10', '30']) expect(mixed({ wanted }).say).not.toContain('aim between');
 });
 
 test('a part that freezes first is given no strength that it would have had', () => {

@@ -21,6 +21,12 @@ const KILOJOULES = {
   water: SPECIFIC_HEAT.water / 1000,
 } as const;
 
+/**
+ * What a mix may be off what is wanted, K: the heat that is left out brings about a degree, a reading of each
+ * ingredient as much. A choice.
+ */
+const MISS = 3;
+
 const mass = (label: string, example: string) =>
   number('mass', { label, example, min: '0 kg', max: '100000 kg' });
 
@@ -119,7 +125,13 @@ export default worksheet({
       };
     if (outsideMix(wanted))
       return { verdict: 'look', say: `${t(mix.temperature)} will do. ${water}` };
-    if (Math.abs(mix.temperature - wanted) < 1)
+    const over = mix.temperature - wanted;
+    if (Math.abs(over) > MISS)
+      return {
+        verdict: 'look',
+        say: `${t(mix.temperature)} is ${say(Math.abs(over), 'temperatureDifference', { significant: 2 })} ${over < 0 ? 'cooler' : 'warmer'} than you want. ${water}`,
+      };
+    if (Math.abs(over) < 1)
       return {
         verdict: 'good',
         say: `${t(mix.temperature)} is what you want, or within a degree of it.`,
