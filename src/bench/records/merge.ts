@@ -1,4 +1,11 @@
-import { type BatchRecord, content, nameBeside, type Photo, type PhotoNote } from './record.ts';
+import {
+  type BatchRecord,
+  content,
+  nameBeside,
+  nextRevision,
+  type Photo,
+  type PhotoNote,
+} from './record.ts';
 
 type Outcome =
   /** Not here yet. */
@@ -95,7 +102,7 @@ export function doubled(
   return own;
 }
 
-/** What to store for a plan and its choices: new batches as they are, taken ones a revision on. */
+/** What to store for a plan and its choices: new batches as they are, taken ones a revision on from here. */
 export function toStore(
   plan: readonly Change[],
   choiceOf: (id: string) => Choice,
@@ -116,9 +123,7 @@ export function toStore(
     }
     if (choice === 'take')
       records.push(
-        what === 'changed'
-          ? { ...record, revision: Math.max(record.revision, change.here.revision) + 1 }
-          : record,
+        what === 'changed' ? { ...record, revision: nextRevision(change.here.revision) } : record,
       );
     // The same batch may be here without its pictures.
     if (choice === 'take' || what === 'same') pictures.push(...photos);

@@ -75,6 +75,11 @@ export const newId = (): string =>
     byte.toString(16).padStart(2, '0'),
   ).join('');
 
+/** What the revision of a batch may be, so that each has a next: a file may bring in any. */
+export const MOST_REVISIONS = 1e9;
+/** The revision of a batch that is saved over this one; the first again after the last, for all that counts is that it differs. */
+export const nextRevision = (revision: number): number => (revision % MOST_REVISIONS) + 1;
+
 /** The day where the reader is. */
 export function today(now = new Date()): string {
   const two = (n: number) => String(n).padStart(2, '0');

@@ -2,7 +2,7 @@ import { DAY_PATTERN } from './day.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS } from './limits.ts';
 import { READING_NAMES } from './readings.ts';
-import { RECORD_VERSION } from './record.ts';
+import { MOST_REVISIONS, RECORD_VERSION } from './record.ts';
 import { allUnits, benchKey, ENTRIES, entry, id, instant, reading, text } from './schema-parts.ts';
 
 const amount = (description: string): Schema => ({
@@ -47,7 +47,7 @@ export const RECORD_SCHEMA: Schema = {
     revision: {
       type: 'integer',
       minimum: 0,
-      maximum: 1e9,
+      maximum: MOST_REVISIONS,
       description: 'How many times it was saved.',
     },
     name: text(LIMITS.name),

@@ -2,7 +2,7 @@ import { type Done, database, refusalOf, type SetAside, tell, trying } from './d
 import { doubled } from './merge.ts';
 import { openRecord } from './migrate.ts';
 import { READINGS, type ReadingName, readingOf } from './readings.ts';
-import { type BatchRecord, inOrder, type Photo, type PhotoNote } from './record.ts';
+import { type BatchRecord, inOrder, nextRevision, type Photo, type PhotoNote } from './record.ts';
 
 export interface Listed {
   readonly records: readonly BatchRecord[];
@@ -122,7 +122,7 @@ export async function saveRecord(record: BatchRecord): Promise<Saved> {
     }
     const next = {
       ...record,
-      revision: record.revision + 1,
+      revision: nextRevision(record.revision),
       changed: new Date().toISOString(),
     };
     const fault = faultIn(next);

@@ -213,7 +213,7 @@ describe('merging', () => {
     const plan = planMerge([mine], [theirs]);
     const stored = (choice: Choice) => toStore(plan, () => choice, id).records;
     expect(stored('leave')).toEqual([]);
-    expect(stored('take')).toMatchObject([{ id: 'a', revision: 10, notes: 'theirs' }]);
+    expect(stored('take')).toMatchObject([{ id: 'a', revision: 5, notes: 'theirs' }]);
     expect(stored('both')).toMatchObject([
       { id: 'fresh', name: 'Slabs (brought in)', notes: 'theirs' },
     ]);

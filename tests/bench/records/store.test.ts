@@ -208,6 +208,22 @@ describe('a file that is brought in', () => {
     expect(await store.saveRecord({ ...record, revision: 0 })).toMatchObject({ ok: false });
   });
 
+  test('of the last revision there is can be saved, and taken again', async () => {
+    const last = { ...record, revision: 1e9 };
+    expect(await store.putRecords([last], [])).toEqual({ ok: true });
+    expect(await take(await look())).toEqual({ ok: true });
+    await store.putRecords([{ ...last, id: 'b' }], []);
+    for (const { id } of [last, { id: 'b' }]) {
+      const found = await store.readRecord(id);
+      if (found.is !== 'there') throw new Error(found.is);
+      const { record: here } = found;
+      const saved = await store.saveRecord({ ...here, notes: 'more' });
+      expect(saved).toMatchObject({ ok: true, record: { notes: 'more' } });
+      // What another tab has of it is of another revision still.
+      expect(await store.saveRecord(here)).toMatchObject({ because: 'conflict' });
+    }
+  });
+
   test('is new only where nothing is, not even what was never saved again', async () => {
     await db.stores.batches.put({ ...record, revision: 0 } as never);
     expect(await store.putRecords([theirs], [])).toMatchObject({ ok: false, moved: true });
