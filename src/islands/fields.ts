@@ -75,6 +75,8 @@ export interface NumberField extends Common {
   readonly optional?: boolean;
   /** A dilution, “one to so many”: `1:40`, `1 to 40` and `40:1` are read as 40. */
   readonly oneTo?: boolean;
+  /** Puts what is written in the field's own way, such as `1:40` for 40, as a plain quantity. */
+  readonly spelt?: (typed: string) => string;
   /** A slider beside the text, between two values with their units: `slide('1 g', '1 kg')`, for “what if”. */
   readonly slider?: Range & { readonly Input: ComponentType<SliderProps> };
   /** A short list of common values, offered as buttons. */

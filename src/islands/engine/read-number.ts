@@ -81,7 +81,7 @@ export function readNumber(
   }
 
   const [typed, typedIn] = asTyped(entry.t, entry.u, field.kind, unit);
-  const parsed = parseQuantity(field.oneTo ? withoutOne(typed) : typed, field.kind, typedIn);
+  const parsed = parseQuantity(field.spelt?.(typed) ?? typed, field.kind, typedIn);
   const onOffer = fromKept && {
     from: fromKept.from,
     text: say(fromKept.v, field.kind, field.units && { units: field.units }),
@@ -129,12 +129,6 @@ function asTyped<T extends string | undefined>(
   if (text === undefined || id === undefined) return [text, shown] as const;
   return isUnitOf(kind, id) ? ([text, id] as const) : ([`${text} ${id}`, shown] as const);
 }
-
-/** `1:40`, `1 to 40`, `40 : 1` → `40`. */
-const withoutOne = (text: string): string =>
-  /^\s*1\s*(?::|to)\s*(.+)$/i.exec(text)?.[1] ??
-  /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ??
-  text;
 
 function readPlusMinus(
   field: NumberField,

@@ -4,10 +4,11 @@ import { HOURS, temperature } from '../shared/curing-fields.ts';
 import { LAWS } from '../shared/curing-history.ts';
 import { partDepth } from '../shared/part-fields.ts';
 import { waterCement } from '../shared/recipe.ts';
+import { byHours } from '../shared/spelt.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const time = (label: string, example: string) =>
-  number('time', { label, example, min: '1 min', max: '14 d', units: HOURS });
+  number('time', { label, example, min: '1 min', max: '14 d', units: HOURS, spelt: byHours });
 const share = (label: string, example: string, max: string) =>
   number('ratio', { label, example, min: '0 %', max, units: PERCENT });
 const product = { when: { accelerator: ['product'] as string[] } };

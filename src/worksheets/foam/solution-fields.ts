@@ -2,6 +2,7 @@ import { number } from '../../islands/fields.ts';
 import { LITRES } from '../shared/amounts.ts';
 import { concentrate, glycerol, lanceLoss, priming, stated } from '../shared/dose-fields.ts';
 import { foamDensityField } from '../shared/recipe.ts';
+import { withoutOne } from '../shared/spelt.ts';
 
 /** What a foaming solution is asked for. */
 export const solutionFields = {
@@ -19,6 +20,7 @@ export const solutionFields = {
     label: 'N, parts of water to 1 of concentrate',
     usual: true,
     oneTo: true,
+    spelt: withoutOne,
     example: '40',
     min: '1',
     max: '500',

@@ -10,6 +10,7 @@ import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { withoutOne } from '../shared/spelt.ts';
 import { foamLives } from './foam-lives.ts';
 import { cementDensity, counts } from './recipe-fields.ts';
 
@@ -114,6 +115,7 @@ export default worksheet({
     partsWater: number('ratio', {
       label: 'Concentrate, 1 part to … parts of water',
       oneTo: true,
+      spelt: withoutOne,
       example: '40',
       min: '1',
       max: '500',

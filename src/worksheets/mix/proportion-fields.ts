@@ -3,6 +3,7 @@ import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
+import { withoutOne } from '../shared/spelt.ts';
 import { cementDensity, convention, counts, leastLoads } from './recipe-fields.ts';
 
 export const proportionFields = {
@@ -48,6 +49,7 @@ export const proportionFields = {
     help: 'By volume: 40 for 1 : 40.',
     oneTo: true,
     example: '40',
+    spelt: withoutOne,
     min: '1',
     max: '500',
     units: { metric: '1', us: '1' },

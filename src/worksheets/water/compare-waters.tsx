@@ -3,6 +3,7 @@ import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { SetFigure } from '../shared/SetFigure.tsx';
+import { byHours } from '../shared/spelt.ts';
 
 const set = (label: string, example: string, bench: string) =>
   number('time', {
@@ -13,6 +14,7 @@ const set = (label: string, example: string, bench: string) =>
     aboveMin: true,
     max: '10000 min',
     optional: true,
+    spelt: byHours,
     bench,
   });
 const strength = (label: string, example: string, bench: string) =>
