@@ -1,6 +1,6 @@
 import { type Done, database, refusalOf, type SetAside, tell, trying } from './database.ts';
 import { doubled } from './merge.ts';
-import { openRecord } from './migrate.ts';
+import { type Opened, openRecord } from './migrate.ts';
 import { READINGS, type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, inOrder, nextRevision, type Photo, type PhotoNote } from './record.ts';
 
@@ -10,6 +10,14 @@ export interface Listed {
   readonly damaged: readonly SetAside[];
   /** How many belong to a later version of this handbook and were left as they are. */
   readonly newer: number;
+}
+
+/** Opens what is stored: with a revision, which a batch of a file once came in without, for 0 says that it is not stored. */
+function openStored(raw: unknown): Opened {
+  const opened = openRecord(raw);
+  if (!opened.ok) return opened;
+  const { record } = opened;
+  return { ...opened, record: { ...record, revision: Math.max(record.revision, 1) } };
 }
 
 /**
@@ -22,7 +30,7 @@ export async function listRecords(): Promise<Listed> {
   const unfit: string[] = [];
   let newer = 0;
   for (const raw of raws) {
-    const opened = openRecord(raw);
+    const opened = openStored(raw);
     if (opened.ok) records.push(opened.record);
     if (opened.ok ? opened.from !== opened.record.version : !opened.newer)
       unfit.push((raw as { id: string }).id);
@@ -64,7 +72,7 @@ export type Found =
 
 function look(raw: unknown): Found {
   if (raw === undefined) return { is: 'none' };
-  const opened = openRecord(raw);
+  const opened = openStored(raw);
   if (opened.ok) return { is: 'there', record: opened.record };
   return {
     is: 'unreadable',

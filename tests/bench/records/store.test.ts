@@ -113,6 +113,15 @@ describe('a record that is there', () => {
   });
 });
 
+test('a record that is there was saved, also when its revision says that it never was', async () => {
+  await db.stores.batches.put({ ...record, revision: 0 } as never);
+  expect(await store.readRecord('a')).toEqual({ is: 'there', record });
+  expect((await store.listRecords()).records).toEqual([record]);
+  // Not over it as if it were new.
+  expect(await store.saveRecord({ ...record, revision: 0 })).toMatchObject({ ok: false });
+  expect(await store.saveRecord(record)).toMatchObject({ ok: true, record: { revision: 2 } });
+});
+
 describe('the list', () => {
   const { corrections: _, ...old } = { ...record, version: 1 };
 
