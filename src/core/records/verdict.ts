@@ -54,7 +54,10 @@ const TOO_DOUBTFUL = 0.25;
  * Each result's uncertainty is carried to first order. A survival more than two of them above 1 or
  * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
  * a film of 1 %. A single reading x explains a gap Δ of the result when it is off by Δ/|∂/∂x|; the
- * likeliest is the one that has to be off by the fewest of its own uncertainties. No range is published.
+ * likeliest is the one that has to be off by the fewest of its own uncertainties. Errors are taken as independent: of
+ * one bucket for foam and mix, whose error moves `vessel`, `foamVolume` and `foamDensity` together and a survival
+ * above 0 by less, the survival's uncertainty comes out too large, so that more gas than the foam brought may pass. No
+ * range is published.
  *
  * @param batch as `reconcile` takes it; `u` standard uncertainties of its readings, same units
  * @throws {DomainError} as `reconcile`; a negative uncertainty

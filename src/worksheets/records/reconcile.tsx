@@ -110,10 +110,12 @@ export default worksheet({
     },
   },
   judge: (r, _, say) => reconcileJudgement(r.judged(), say),
-  notes: (r) =>
-    r.missing === undefined
+  notes: (r) => [
+    'The ± take each reading’s error as its own. Where foam and mix were measured in one bucket, an error of its volume moves the share that survived by less: its ± is then too large, and a little more gas than the foam brought may pass.',
+    ...(r.missing === undefined
       ? ['Measure what filled the forms and what was left over, and the mass is checked too.']
-      : [],
+      : []),
+  ],
   refusals: {
     'no-gas': () => 'The foam is as heavy as water: it holds no gas. Check its weighing.',
   },

@@ -79,6 +79,25 @@ describe('the doubts of the results', () => {
     expect(u.waterCement).toBe(0);
   });
 
+  test('of one bucket for foam and mix: it moves the survival by less than its readings taken apart', () => {
+    for (const full of [4, 4.5, 5, 5.5]) {
+      const batch = { ...even, full };
+      const apart = judgeBatch(batch, {
+        vessel: even.vessel / 100,
+        foamVolume: even.foamVolume / 100,
+        foamDensity: even.foamDensity / 100,
+      });
+      const at = (size: number) =>
+        reconcile({
+          ...batch,
+          vessel: size * even.vessel,
+          foamVolume: size * even.foamVolume,
+          foamDensity: even.foamDensity / size,
+        }).survival;
+      expect(Math.abs(at(1.01) - at(0.99)) / 2).toBeLessThan(apart.u.survival);
+    }
+  });
+
   test('of the water weighed: over the cement', () => {
     expect(judgeBatch(even, { water: 0.1 }).u.waterCement).toBeCloseTo(0.1 / 2, 9);
   });
