@@ -4,7 +4,10 @@ import { readNumber } from '../../src/islands/engine/read-number.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { NumberField } from '../../src/islands/fields.ts';
 import { setFields } from '../../src/worksheets/curing/set-fields.ts';
+import cost from '../../src/worksheets/mix/cost.tsx';
 import compare from '../../src/worksheets/water/compare-waters.tsx';
+import fitForCement from '../../src/worksheets/water/fit-for-cement.tsx';
+import rainStore from '../../src/worksheets/water/rain-store.tsx';
 
 const say = speaker('metric');
 const read = (field: NumberField, t: string, more: Entry = {}) =>
@@ -18,4 +21,30 @@ test('a setting time by the clock is in hours and minutes, whatever is shown', (
   expect(read(testInitial, '160').value).toBe(160 * 60);
   for (const u of ['h', 'min'])
     expect(read(setFields.initial, '2:40', { u, d: { metric: u } }).value).toBe(160 * 60);
+});
+
+test('rain may be told by the square metre', () => {
+  const { rain, firstFlush, perBatch } = rainStore.fields;
+  for (const t of ['15 l/m²', '15 L/m2', '15 l/m^2', '15 litres per m2', '15l/sq m', '15 mm'])
+    expect(read(rain, t).value, t).toBeCloseTo(0.015, 12);
+  expect(read(rain, '15 l').problem).toContain('is a volume');
+  expect(read(firstFlush, '2 l/m²').value).toBeCloseTo(0.002, 12);
+  expect(read(perBatch, '15 l/m²').problem).toContain('‘l/m²’');
+});
+
+test('a price may carry its sign', () => {
+  const { bagPrice, parts } = cost.fields;
+  for (const t of ['5,49 €', '€5.49', '$ 5.49', 'US$5.49', '5.49 EUR', 'CHF 5.49'])
+    expect(read(bagPrice, t), t).toMatchObject({ value: 5.49, echo: '5.49' });
+  expect(read(bagPrice, '5.49 kg').problem).toContain('is a mass');
+  expect(read(parts, '5 €').value).toBeUndefined();
+});
+
+test('what a report found too little of to tell counts as the most it can be, and says so', () => {
+  const { chloride, zinc, dissolvedSolids, pH } = fitForCement.fields;
+  for (const field of [chloride, zinc, dissolvedSolids])
+    for (const t of ['< 5', '<5', '≤ 5 mg/L'])
+      expect(read(field, t)).toMatchObject({ value: 0.005, echo: 'at most 5\u00a0mg/L' });
+  expect(read(chloride, '> 5').value).toBeUndefined();
+  expect(read(pH, '< 5').value).toBeUndefined();
 });

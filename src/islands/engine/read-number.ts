@@ -98,6 +98,7 @@ export function readNumber(
       onOffer,
       from: undefined,
       problem: empty && field.optional ? undefined : unread(field, parsed.problem, unit),
+  const most = /^\s*[<≤]/.test(typed) ? 'at most ' : '';
     };
   const plain = /^[-+\u2212]?\d*\.?\d*$/.test(typed.trim());
   // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
@@ -109,7 +110,8 @@ export function readNumber(
     text: unit === typedIn ? typed : formatted(parsed.value, field, unit, TYPED),
     value: parsed.value,
     echo: !plain
-      ? say(parsed.value, field.kind, { plain: true, ...(field.units && { units: field.units }) })
+      ? most +
+        say(parsed.value, field.kind, { plain: true, ...(field.units && { units: field.units }) })
       : turned
         ? `${typed.trim()}\u00a0${unitOf(field.kind, typedIn).symbol}`
         : undefined,

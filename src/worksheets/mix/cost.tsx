@@ -10,13 +10,20 @@ import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { withoutOne } from '../shared/spelt.ts';
+import { withoutMoney, withoutOne } from '../shared/spelt.ts';
 import { foamLives } from './foam-lives.ts';
 import { cementDensity, counts } from './recipe-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const price = (label: string, example: string, help?: string) =>
-  number('count', { label, example, min: '0', max: '1000000', ...(help ? { help } : {}) });
+  number('count', {
+    label,
+    example,
+    min: '0',
+    max: '1000000',
+    spelt: withoutMoney,
+    ...(help ? { help } : {}),
+  });
 /** Money has no kind: the reader’s own, whatever its name. */
 const money = (x: number) => (Math.abs(x) >= 1000 ? Math.round(x).toString() : x.toFixed(2));
 /** What concrete is priced by, m³. */

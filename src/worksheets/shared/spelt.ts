@@ -7,3 +7,14 @@ export const withoutOne = (text: string): string =>
 /** `2:40`, as setting times are written, is hours and minutes though minutes are shown. */
 export const byHours = (text: string): string =>
   /^\s*\d+:\d\d\s*$/.test(text) ? `${text.trim()}:00` : text;
+
+/** `15 l/m²`, as rain is told: a litre on a square metre stands a millimetre high. */
+export const onSquareMetre = (text: string): string =>
+  text.replace(/\s*l(?:it(?:er|re)s?)?\s*(?:\/|per)\s*(?:m(?:²|\^?2)|sq\.?\s*m)\s*$/i, ' mm');
+
+/** `5,49 €`, `EUR 5.49` → `5,49`: money has no kind here. */
+export const withoutMoney = (text: string): string =>
+  text.replace(/^\s*(?:[A-Z]*\p{Sc}|[A-Z]{3})\s*|\s*(?:\p{Sc}|[A-Z]{3})\s*$/gu, '');
+
+/** `< 5`, as a report tells what it found too little of, counts as 5: the most it can be. */
+export const atMost = (text: string): string => text.replace(/^\s*[<≤]\s*/, '');

@@ -7,6 +7,7 @@ import { CALCIUM_MOLAR_MASS, MAGNESIUM_MOLAR_MASS } from '../../core/water/hardn
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { ALKALINITY, HARDNESS } from './amounts.ts';
+import { atMost } from './spelt.ts';
 
 /** What is weighed out and dissolved, in the water of a batch. */
 export const IN_SOLUTION = { metric: 'g/L', us: 'oz/gal' } as const;
@@ -36,7 +37,12 @@ export const softHardness = number('hardness', {
 
 const ion = (label: string, example: string) =>
   ({ label, example, min: '0 mg/L', max: '5000 mg/L' }) as const;
-const other = { optional: true, folded: true, when: { others: ['report'] } } as const;
+const other = {
+  optional: true,
+  folded: true,
+  spelt: atMost,
+  when: { others: ['report'] },
+} as const;
 
 export const alkalinity = number('hardness', {
   label: 'Alkalinity',

@@ -4,6 +4,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LimitBars } from '../shared/LimitBars.tsx';
+import { atMost } from '../shared/spelt.ts';
 import { otherIons, pH } from '../shared/water-fields.ts';
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
@@ -24,6 +25,7 @@ const trace = (label: string, bench: string) =>
     max: '500000 mg/L',
     optional: true,
     folded: true,
+    spelt: atMost,
     bench,
   });
 
@@ -75,6 +77,7 @@ export default worksheet({
       min: '0 mg/L',
       max: '500000 mg/L',
       optional: true,
+      spelt: atMost,
       bench: 'water.dissolved',
     }),
     nitrate: { ...otherIons.nitrate, when: {} },

@@ -6,6 +6,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, MM, PERCENT } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { softWater } from '../shared/soft-water.ts';
+import { onSquareMetre } from '../shared/spelt.ts';
 
 /** Legionella grows from here up, K. @source who-legionella (read second-hand) */
 const WARM = 298.15;
@@ -48,6 +49,7 @@ export default worksheet({
       min: '0 mm',
       max: '1000 mm',
       units: MM,
+      spelt: onSquareMetre,
       bench: 'rain.depth',
     }),
     senses: choice({
@@ -81,6 +83,7 @@ export default worksheet({
       min: '0 mm',
       max: '100 mm',
       units: MM,
+      spelt: onSquareMetre,
       folded: true,
       bench: 'rain.firstFlush',
     }),
