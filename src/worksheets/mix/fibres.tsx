@@ -112,7 +112,7 @@ export default worksheet({
   judge: ({ share }, { kind }, say) =>
     fibreDoubt(kind, share, say) ?? {
       verdict: 'good',
-      say: 'Sprinkle it into the base mix while the paddle turns, until each fibre is wet; then the foam. It holds corners and fine cracks; it does not make the part carry.',
+      say: 'Drill off, sprinkle some close above the base mix, drill on until each fibre is wet; so in a few rounds, then the foam. It holds corners and fine cracks; it does not make the part carry.',
     },
   notes: (_, { kind }) => [
     ...(FIBRES[kind].tried === undefined && kind !== 'plain-glass'
