@@ -98,9 +98,9 @@ export function readNumber(
       onOffer,
       from: undefined,
       problem: empty && field.optional ? undefined : unread(field, parsed.problem, unit),
-  const most = /^\s*[<≤]/.test(typed) ? 'at most ' : '';
     };
   const plain = /^[-+\u2212]?\d*\.?\d*$/.test(typed.trim());
+  const most = /^\s*[<≤]/.test(typed) ? 'at most ' : '';
   // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
   const turned = entry.d?.[system] && unit !== typedIn;
   return {
