@@ -73,7 +73,7 @@ export interface NumberField extends Common {
   readonly learned?: { readonly key: string; readonly Offer: ComponentType<OfferProps> };
   /** May stay empty. */
   readonly optional?: boolean;
-  /** A dilution, “one to so many”: `1:40`, `1 to 40` and `40:1` are read as 40. */
+  /** A dilution, “one to so many”. */
   readonly oneTo?: boolean;
   /** Puts what is written in the field's own way, such as `1:40` for 40, as a plain quantity. */
   readonly spelt?: (typed: string) => string;
