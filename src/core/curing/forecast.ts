@@ -1,12 +1,16 @@
 import { demandNotNegative } from './bounds.ts';
 import { type TemperatureHistory, temperatureAt, temperatureHistory } from './history.ts';
 
+/** What the step from the last reading to its forecast takes, s: nothing a part could feel. A choice. */
+const STEP = 1;
+
 /**
  * A history carried on by a forecast, on the history's clock.
  *
  * `forecast` with its own times from `begins`, s on the history's clock (the history's end if absent).
- * The part of the forecast before the history's last reading gives way to the readings; a stretch
- * between the two is bridged by a straight line. Gaps of both are kept. No range: bookkeeping.
+ * The part of the forecast before the history's last reading gives way to the readings, and holds from there
+ * on: a forecast of few points is no slow drift towards the next. Where it begins later, a straight line
+ * bridges the stretch between. Gaps of both are kept. No range: bookkeeping.
  * @throws {DomainError} for a beginning before the history's own.
  * @source common-practice
  */
@@ -19,7 +23,10 @@ export function carriedOn(of: {
   const end = history.times[history.times.length - 1]!;
   const begins = of.begins ?? end;
   demandNotNegative('begins', begins - history.times[0]!, 'time');
-  const later = forecast.times.map((time) => time + begins).filter((time) => time > end);
+  const ahead = forecast.times.map((time) => time + begins).filter((time) => time > end);
+  const from = end + STEP;
+  const later =
+    begins <= end && ahead.length > 0 ? [from, ...ahead.filter((time) => time > from)] : ahead;
   const joined = temperatureHistory({
     times: [...history.times, ...later],
     temperatures: [

@@ -20,7 +20,8 @@ const forecast = temperatureHistory({
 
 test('a forecast follows the last reading on the history’s clock', () => {
   const joined = carriedOn({ history, forecast });
-  expect(joined.times).toEqual([0, 100, 400, 500, 600]);
+  expect(joined.times).toEqual([0, 100, 400, 401, 500, 600]);
+  expect(temperatureAt(joined, 401)).toBeCloseTo(290.02, 9);
   expect(temperatureAt(joined, 500)).toBe(292);
   expect(joined.gaps).toEqual([
     { from: 100, to: 400 },
@@ -31,9 +32,24 @@ test('a forecast follows the last reading on the history’s clock', () => {
 
 test('readings win over what had been forecast for their time', () => {
   const joined = carriedOn({ history, forecast, begins: 250 });
-  expect(joined.times).toEqual([0, 100, 400, 450]);
+  expect(joined.times).toEqual([0, 100, 400, 401, 450]);
   expect(temperatureAt(joined, 400)).toBe(284);
   expect(temperatureAt(joined, 450)).toBe(294);
+});
+
+test('one temperature ahead holds from the last reading on, and is not drifted to', () => {
+  const joined = carriedOn({
+    history,
+    forecast: steadyHistory({ temperature: 270, duration: 1000 }),
+  });
+  for (const time of [402, 700, 1400]) expect(temperatureAt(joined, time)).toBe(270);
+  expect(temperatureAt(joined, 400)).toBe(284);
+});
+
+test('a straight line bridges the readings and a forecast that begins later', () => {
+  const joined = carriedOn({ history, forecast, begins: 500 });
+  expect(joined.times).toEqual([0, 100, 400, 500, 600, 700]);
+  expect(temperatureAt(joined, 450)).toBe(287);
 });
 
 test('refuses a forecast from before the history', () => {

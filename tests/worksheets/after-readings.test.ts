@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { ageFactor } from '../../src/core/curing/age-factor.ts';
+import { DAY, ICE_POINT } from '../../src/core/curing/units.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
+import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
+import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
+
+const say = speaker('metric');
+const answered = (sheet: AnyWorksheet, entries: Entries) => {
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found;
+};
+
+/** Readings typed in hours and °C, and what comes after them. */
+const readings = (t: string, after: { readonly mean: string } | { readonly days: string }) => ({
+  'curing.castAt': { t: '2026-03-13T12:00' },
+  'curing.source': { t: 'readings' },
+  'curing.readings': { t },
+  ...('mean' in after
+    ? { 'curing.after': { t: 'mean' }, 'curing.afterMean': { t: after.mean } }
+    : { 'curing.after': { t: 'days' }, 'curing.forecast': { t: after.days } }),
+});
+const COOL = '0 13\n6 13\n12 12\n24 13';
+const fhp = (celsius: number) => ageFactor({ law: 'fhp' }, ICE_POINT + celsius);
+
+test('a mean after the last reading counts from there on', () => {
+  const { reached } = answered(temperatureAge, readings('0 20\n24 20', { mean: '5' })).numbers;
+  // A day at 20 °C counts as one; the other six at 5 °C.
+  expect(reached!.value / DAY).toBeCloseTo(1 + 6 / fhp(5), 3);
+  const mean = answered(temperatureAge, readings(COOL, { mean: '5' })).numbers.reached!.value;
+  const days = answered(temperatureAge, readings(COOL, { days: '5 5' })).numbers.reached!.value;
+  expect(mean / DAY).toBeCloseTo(22.8, 1);
+  expect(mean).toBeCloseTo(days, -2);
+});
+
+test.each([
+  ['plan', curingPlan],
+  ['frost', frostGuard],
+] as const)('a mean below freezing freezes with the last reading: %s', (_, sheet) => {
+  const { judgement } = answered(sheet, readings(COOL, { mean: '-3' }));
+  expect(judgement.verdict).toBe('stop');
+  expect(judgement.say.replaceAll('\u00a0', ' ')).toContain('It freezes on Sat 14 Mar, 12:00');
+});
