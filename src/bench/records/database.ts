@@ -82,16 +82,28 @@ export async function trying<T>(work: () => Promise<T>): Promise<Done<T>> {
   }
 }
 
-const isFull = (error: unknown) =>
-  (error instanceof Error || error instanceof DOMException) && error.name === 'QuotaExceededError';
+const nameOf = (error: unknown) => (error instanceof Error ? error.name : '');
+const isFull = (error: unknown) => nameOf(error) === 'QuotaExceededError';
 const OFF = 'storage is off, or the page was opened privately';
+
+/** Why something went undone that is not the browser's doing, as a sentence; a fault of the program is no less one for being told. */
+function otherwise(undone: string, error: unknown): string | undefined {
+  if (nameOf(error) === 'VersionError')
+    return `${undone}: what is stored belongs to a later version of this handbook and was left as it is. Reload the page to get that version.`;
+  if (error instanceof DOMException || !globalThis.indexedDB) return undefined;
+  reportError(error);
+  return `${undone}, by a fault of this handbook (${error}).`;
+}
 
 /** Why the browser would not store, as a sentence. */
 export const refusalOf = (error: unknown): string =>
   isFull(error)
     ? 'This browser has no room left for records. Nothing was lost of what is stored; take the batches out as a file, remove photos, and try again.'
-    : `This browser would not store anything (${OFF}).`;
+    : (otherwise('Nothing was stored', error) ?? `This browser would not store anything (${OFF}).`);
 
+const UNREAD = 'The batches in this browser cannot be read here';
 /** Why what is stored cannot be read, as a sentence. */
 export const unreadOf = (error: unknown): string =>
-  `The batches in this browser cannot be read here (${isFull(error) ? 'it has no room left' : OFF}).`;
+  isFull(error)
+    ? `${UNREAD} (it has no room left).`
+    : (otherwise(UNREAD, error) ?? `${UNREAD} (${OFF}).`);

@@ -1,0 +1,46 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { refusalOf, trying, unreadOf } from '../../../src/bench/records/database.ts';
+
+const reported = vi.fn();
+beforeEach(() => {
+  reported.mockClear();
+  vi.stubGlobal('indexedDB', {});
+  vi.stubGlobal('reportError', reported);
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
+test.each<[string, unknown, RegExp, RegExp]>([
+  [
+    'a later layout is no storage that is off',
+    new DOMException('the requested version (1) is less', 'VersionError'),
+    /^Nothing was stored: .*later version.*left as it is.*Reload the page/,
+    /^The batches .* cannot be read here: .*later version.*left as it is.*Reload the page/,
+  ],
+  ['no room', new DOMException('', 'QuotaExceededError'), /no room left/, /no room left/],
+  ['what a browser denies', new DOMException('', 'SecurityError'), /is off/, /is off/],
+])('%s', (_, error, refused, unread) => {
+  expect(refusalOf(error)).toMatch(refused);
+  expect(unreadOf(error)).toMatch(unread);
+  expect(reported).not.toHaveBeenCalled();
+});
+
+test('a browser that knows no database is one whose storage is off', () => {
+  const error = new ReferenceError('indexedDB is not defined');
+  vi.stubGlobal('indexedDB', undefined);
+  expect(unreadOf(error)).toContain('is off');
+  expect(reported).not.toHaveBeenCalled();
+});
+
+test('a fault of the program is told as one, and comes to light', async () => {
+  const error = new TypeError('x is not a function');
+  const done = await trying(() => Promise.reject(error));
+  expect(done).toEqual({
+    ok: false,
+    full: false,
+    say: 'Nothing was stored, by a fault of this handbook (TypeError: x is not a function).',
+  });
+  expect(unreadOf(error)).toContain('cannot be read here, by a fault of this handbook');
+  expect(reported.mock.calls).toEqual([[error], [error]]);
+});
