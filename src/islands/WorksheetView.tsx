@@ -20,10 +20,11 @@ import { isUnread, useEntries, useKept, useSettled, useTyping, useUnits } from '
 import { keepResults } from './keep-results.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
+import { heard } from './parts/heard.ts';
 import { keepFocus } from './parts/keep-focus.ts';
 import { Later } from './parts/Later.tsx';
 import { NumberInput } from './parts/NumberInput.tsx';
-import { Results, worded } from './parts/Results.tsx';
+import { Results } from './parts/Results.tsx';
 import { Table } from './parts/Table.tsx';
 import { Verdict } from './parts/Verdict.tsx';
 import { useWay, Way } from './parts/Way.tsx';
@@ -158,9 +159,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
                   }
                 />
               )}
-              <Verdict {...answered.judgement}>
-                {answered.judgement.verdict === 'good' && restOnExample(reading)}
-              </Verdict>
+              <Verdict {...answered.judgement}>{restOnExample(reading)}</Verdict>
             </Results>
             {answered.notes.map((note) => (
               <p class="note">{note}</p>
@@ -173,7 +172,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
       <Later
         draw={() => <Explained sheet={sheet} answered={answered} formulas={formulas} say={say} />}
       />
-      <Said text={sentence(sheet, answered, system)} />
+      <Said text={heard(sheet, answered, system)} />
     </div>
   );
 }
@@ -291,13 +290,4 @@ function reset(sheet: AnyWorksheet) {
       },
     },
   ]);
-}
-
-/** The one short sentence a screen reader hears after a change. */
-function sentence(sheet: AnyWorksheet, answered: Answered | Unanswered, system: 'metric' | 'us') {
-  if (!answered.ok) return answered.problems[0]?.say ?? '';
-  const [name, found] = Object.entries(answered.numbers)[0] ?? [];
-  if (!name || !found) return '';
-  const spec = sheet.results[name]!;
-  return `${spec.label}: ${worded(found.value, spec, found.sure, system).text}.`;
 }

@@ -146,7 +146,15 @@ describe('what is heard and printed', () => {
     expect((await heard.innerText()).trim()).toBe('');
     await expect
       .poll(() => heard.innerText(), { timeout: 3000 })
-      .toMatch(/^Foam density: 90\.0\sg\/L\.$/);
+      .toMatch(/^(Good|Look again|Stop)\. .*90\.0\sg\/L/);
+  });
+
+  test('a verdict that is not good names what is still the example’s, too', async () => {
+    const verdict = page.locator('[data-worksheet="foam-density"] .verdict');
+    await fill(page, 'foam-density-full', '1.4');
+    await expect
+      .poll(() => verdict.innerText())
+      .toMatch(/^(Look again|Stop)\. .* Still the example’s: “/s);
   });
 
   /** A case that fills the bench sheet, field by field; where there are more pieces, each of its own size. */

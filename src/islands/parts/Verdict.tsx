@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Judgement } from '../worksheet.ts';
 
-const WORDS = { good: 'Good', look: 'Look again', stop: 'Stop' } as const;
+export const WORDS = { good: 'Good', look: 'Look again', stop: 'Stop' } as const;
 
 /** Told apart by shape and word as well as by colour. */
 const SHAPES = {
