@@ -13,8 +13,8 @@ const FARTHEST = { min: -EXTREMES.length.max, max: EXTREMES.length.max } as cons
  *
  * The corners in order round the outline, either way; the last joins the first, and may repeat it.
  *
- * @throws {DomainError} 'too-few-corners' for fewer than three; 'crosses-itself' when two sides
- *   cross, since then the sum is not the area; 'no-area' when they lie on a line; a corner
+ * @throws {DomainError} 'too-few-corners' for fewer than three; 'crosses-itself' when it crosses its
+ *   own path, at a side or a corner, or goes round twice, since then the sum is not the area; 'no-area' when they lie on a line; a corner
  *   farther from the first, along or across, than EXTREMES.length.
  * @source none: it is geometry
  */
@@ -27,7 +27,7 @@ export function polygonArea(corners: readonly Corner[]): number {
     demand('corner', x - x0, 'length', FARTHEST);
     demand('corner', y - y0, 'length', FARTHEST);
   }
-  if (crosses(outline))
+  if (sidesCross(outline) || !goesRoundOnce(outline))
     throw new DomainError({
       quantity: 'corners',
       value: outline.length,
@@ -52,8 +52,8 @@ function open(corners: readonly Corner[]): readonly Corner[] {
   return closed ? corners.slice(0, -1) : corners;
 }
 
-/** Whether two sides cross. Those that share or touch a corner do not: at it no turn is taken. */
-function crosses(outline: readonly Corner[]): boolean {
+/** Whether two sides cross between their corners. */
+function sidesCross(outline: readonly Corner[]): boolean {
   const size = outline.length;
   const side = (i: number) => [outline[i]!, outline[(i + 1) % size]!] as const;
   for (let i = 0; i < size; i++)
@@ -62,6 +62,39 @@ function crosses(outline: readonly Corner[]): boolean {
       if (turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0) return true;
     }
   return false;
+}
+
+/** Cuts nearer to each other than this share of all between the outermost are one: both ways along a seam. */
+const SAME = 1e-12;
+
+/**
+ * Whether nothing is gone round twice, or once one way and once the other, of an outline whose sides do not cross
+ * between corners: between the heights of its corners, where no side begins or ends, a level line from left to right
+ * is then outside, or inside on the same hand. So corners may touch sides, and cross nothing.
+ */
+function goesRoundOnce(outline: readonly Corner[]): boolean {
+  const heights = [...new Set(outline.map(([, y]) => y))].sort((a, b) => a - b);
+  let [least, most] = [0, 0];
+  for (const [i, top] of heights.slice(1).entries()) {
+    const level = (heights[i]! + top) / 2;
+    const under = (y: number) => y < top;
+    const cuts = outline
+      .flatMap(([x, y], k) => {
+        const [nextX, nextY] = outline[(k + 1) % outline.length]!;
+        if (under(y) === under(nextY)) return [];
+        const along = (level - y) / (nextY - y);
+        return [{ x: x + along * (nextX - x), hand: under(y) ? 1 : -1 }];
+      })
+      .sort((a, b) => a.x - b.x);
+    const width = cuts.at(-1)!.x - cuts[0]!.x;
+    let round = 0;
+    for (const [k, { x, hand }] of cuts.entries()) {
+      round += hand;
+      if (k + 1 < cuts.length && cuts[k + 1]!.x - x <= SAME * width) continue;
+      [least, most] = [Math.min(least, round), Math.max(most, round)];
+    }
+  }
+  return most - least <= 1;
 }
 
 /** Which way one turns at b going from a to c: above 0 left, below 0 right. */

@@ -92,7 +92,7 @@ export default worksheet({
     'more-than-half-a-ball': (e, say) =>
       `A bowl is at most half a ball: ${say(e.allowed.max!, 'length')} high for that width.`,
     'too-few-corners': () => 'An outline has at least three corners.',
-    'crosses-itself': () => 'Two sides of the outline cross. Give the corners in order round it.',
+    'crosses-itself': () => 'The outline crosses itself. Give the corners in order round it.',
     'no-area': () => 'The corners lie on one line: there is nothing inside them.',
   },
   blames: { outerDiameter: 'diameter', innerDiameter: 'inner', corner: 'corners' },

@@ -157,6 +157,99 @@ describe('an outline', () => {
       expect(polygonArea([...pinched.slice(i), ...pinched.slice(0, i)])).toBeCloseTo(8, 12);
   });
 
+  /** The same outline from each of its corners, either way round. */
+  const told = (corners: readonly Corner[]) =>
+    corners.flatMap((_, i) => {
+      const from = [...corners.slice(i), ...corners.slice(0, i)];
+      return [from, from.toReversed()];
+    });
+
+  test('two corners may touch, and a seam may lead to a hole and back', () => {
+    const hourglass: Corner[] = [
+      [0, 0],
+      [2, 2],
+      [0, 4],
+      [4, 4],
+      [2, 2],
+      [4, 0],
+    ];
+    for (const corners of told(hourglass)) expect(polygonArea(corners)).toBeCloseTo(8, 12);
+    // A square of 6.3 with a square hole of 1 in it, the seam aslant and parted by a corner on one of its ways.
+    const seamed: Corner[] = [
+      [0, 0],
+      [6.3, 0],
+      [6.3, 6.3],
+      [0, 6.3],
+      [0, 0],
+      [1.1, 1.1],
+      [2.2, 2.2],
+      [2.2, 3.2],
+      [3.2, 3.2],
+      [3.2, 2.2],
+      [2.2, 2.2],
+    ];
+    for (const corners of told(seamed)) expect(polygonArea(corners)).toBeCloseTo(6.3 ** 2 - 1, 9);
+  });
+
+  test.each<[string, Corner[]]>([
+    [
+      'at a corner that passes to the other hand of a side',
+      [
+        [0, 0],
+        [6, 6],
+        [6, 0],
+        [2, 2],
+        [0, 4],
+      ],
+    ],
+    [
+      'where two corners meet',
+      [
+        [0, 0],
+        [2, 2],
+        [4, 4],
+        [4, 0],
+        [2, 2],
+        [0, 4],
+      ],
+    ],
+    [
+      'along a side that both ways share',
+      [
+        [0, 0],
+        [2, 2],
+        [4, 2],
+        [6, 4],
+        [6, 0],
+        [4, 2],
+        [2, 2],
+        [0, 4],
+      ],
+    ],
+    [
+      'going round twice',
+      [
+        [0, 0],
+        [1, 0],
+        [0, 1],
+        [0, 0],
+        [1, 0],
+        [0, 1],
+      ],
+    ],
+  ])('crosses itself %s', (_, corners) => {
+    for (const one of told(corners)) expect(() => polygonArea(one)).toThrow('crosses-itself');
+  });
+
+  test('corners as level as two numbers can be are no fault', () => {
+    const triangle = [
+      [0, 1 - 2 ** -53],
+      [1, 1],
+      [2, 3],
+    ] as const;
+    for (const corners of told(triangle)) expect(polygonArea(corners)).toBeCloseTo(1, 9);
+  });
+
   test('a last corner level with the first, or above it, is a corner of its own', () => {
     const triangle = (x: number, y: number) =>
       polygonArea([
