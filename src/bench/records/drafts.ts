@@ -58,6 +58,15 @@ export interface DraftUnread extends Left {
   readonly aside: SetAside;
 }
 
+/** What a text says; one that is no JSON, itself: it may hold what was typed. */
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return text;
+  }
+}
+
 function read(store: Storage | undefined): readonly (DraftLeft | DraftUnread)[] {
   return Object.keys(store ?? {})
     .filter((key) => key.startsWith(KEY))
@@ -66,21 +75,17 @@ function read(store: Storage | undefined): readonly (DraftLeft | DraftUnread)[] 
       const drop = () => {
         if (store!.getItem(key) === text) store!.removeItem(key);
       };
-      try {
-        const raw: unknown = JSON.parse(text);
-        let more = {};
-        // What only holds too much is the reader's to shorten.
-        const opened = openRecord(raw, (whole) => {
-          const { within, over } = withinLimits(whole);
-          more = over;
-          return within;
-        });
-        if (opened.ok) return [{ record: { ...opened.record, ...more }, drop }];
-        const id = key.slice(KEY.length).split('.')[0]!;
-        return opened.newer ? [] : [{ aside: { id, why: opened.why, raw }, drop }];
-      } catch {
-        return [];
-      }
+      const raw = parsed(text);
+      let more = {};
+      // What only holds too much is the reader's to shorten.
+      const opened = openRecord(raw, (whole) => {
+        const { within, over } = withinLimits(whole);
+        more = over;
+        return within;
+      });
+      if (opened.ok) return [{ record: { ...opened.record, ...more }, drop }];
+      const id = key.slice(KEY.length).split('.')[0]!;
+      return opened.newer ? [] : [{ aside: { id, why: opened.why, raw }, drop }];
     });
 }
 
@@ -90,7 +95,7 @@ export const draftsLeft = (store = localStore()): readonly DraftLeft[] =>
     .filter((left) => 'record' in left)
     .sort((a, b) => (a.record.changed < b.record.changed ? -1 : 1));
 
-/** Those among them that cannot be opened; one that is no JSON, or of a later version, is left where it is. */
+/** Those among them that cannot be opened; one of a later version is left where it is. */
 export const draftsUnread = (store = localStore()): readonly DraftUnread[] =>
   read(store).filter((left) => 'aside' in left);
 

@@ -84,26 +84,26 @@ test('one that holds too much opens as it was typed', async () => {
   expect(draftsUnread(store)).toEqual([]);
 });
 
-test('one that cannot be opened is offered as it was found', async () => {
+const unfit = { ...record, name: 5, notes: 'typed' };
+test.each([
+  ['cannot be opened', JSON.stringify(unfit), { why: 'name is no string', raw: unfit }],
+  ['is no JSON', '{"notes":"typed', { why: 'it is no record', raw: '{"notes":"typed' }],
+])('one that %s is offered as it was found', async (_, text, found) => {
   const { draftsLeft, draftsUnread } = await newTab();
-  const raw = { ...record, name: 5, notes: 'typed' };
-  store.setItem('suds.draft.1.a.x', JSON.stringify(raw));
+  store.setItem('suds.draft.1.a.x', text);
   expect(draftsLeft(store)).toEqual([]);
   const [left] = draftsUnread(store);
-  expect(left!.aside).toEqual({ id: 'a', why: 'name is no string', raw });
+  expect(left!.aside).toEqual({ id: 'a', ...found });
   left!.drop();
   expect(Object.keys(store)).toEqual([]);
 });
 
-test.each(['{half', JSON.stringify({ ...record, version: RECORD_VERSION + 1 })])(
-  'one that is no JSON or of a later version is left where it is: %.5s',
-  async (text) => {
-    const { draftsLeft, draftsUnread } = await newTab();
-    store.setItem('suds.draft.1.a.x', text);
-    expect([...draftsLeft(store), ...draftsUnread(store)]).toEqual([]);
-    expect(Object.keys(store).length).toBe(1);
-  },
-);
+test('one of a later version is left where it is', async () => {
+  const { draftsLeft, draftsUnread } = await newTab();
+  store.setItem('suds.draft.1.a.x', JSON.stringify({ ...record, version: RECORD_VERSION + 1 }));
+  expect([...draftsLeft(store), ...draftsUnread(store)]).toEqual([]);
+  expect(Object.keys(store).length).toBe(1);
+});
 
 test('a browser that refuses is told from one that keeps', async () => {
   const { keepDraft } = await newTab();
