@@ -34,7 +34,7 @@ test('a figure that differs holds only where ours is the one it names', () => {
 test('ours may be bare numbers, a whole number or a word', () => {
   const list = (ours: readonly number[]) =>
     compare(
-      { ...plain, expected: [1, 2], tolerance: 0.1, differs: 'slip', obtained: [1, 2.5] },
+      { ...plain, expected: [1, 2], tolerance: 0.05, differs: 'slip', obtained: [1, 2.5] },
       {
         ...answer({ asks: '', input: {}, gives: 'numbers', work: () => ours }),
       },
@@ -48,6 +48,26 @@ test('ours may be bare numbers, a whole number or a word', () => {
       answer({ asks: '', input: {}, gives: 'text', work: () => ours }),
     ).holds;
   expect(['moderate', 'short', 'long'].map(word)).toEqual([true, false, false]);
+});
+
+test('one tolerance holds for all of a list only where it is narrow for each, and a share is of each', () => {
+  const list = (
+    tolerance: Row['tolerance'],
+    ours: readonly number[],
+    expected = [273.15, 101325],
+  ) =>
+    compare(
+      { ...plain, expected, tolerance },
+      answer({ asks: '', input: {}, gives: 'numbers', work: () => ours }),
+    ).holds;
+  expect(() => list(50, [273.15, 101325])).toThrow('a-row: one tolerance for all is wide');
+  expect(() => list([50], [273.15, 101325])).toThrow('a-row: 1 tolerances, not 2');
+  expect(list([0.01, 50], [273.155, 101300])).toBe(true);
+  expect(list([0.01, 50], [293.15, 101325])).toBe(false);
+  expect(list('1 %', [273.15, 102000])).toBe(true);
+  expect(list('1 %', [293.15, 101325])).toBe(false);
+  // Nothing is a share of nothing.
+  expect(list(0.1, [0.05, 10], [0, 10])).toBe(true);
 });
 
 test.each<Partial<Row>>([{ differs: 'measured' }, { obtained: '583.3 kg/m3' as Given }])(

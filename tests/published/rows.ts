@@ -27,7 +27,8 @@ export interface Row {
   readonly asks: string;
   readonly input: Readonly<Record<string, Given>>;
   readonly expected: Given;
-  readonly tolerance: number | string;
+  /** One for all of a list, unless it would be wide for the least of them: then one for each. */
+  readonly tolerance: number | string | readonly number[];
   readonly source: string;
   readonly where: string;
   readonly standing: (typeof STANDINGS)[number];
@@ -64,7 +65,8 @@ export interface Compared {
   readonly ours: Given;
   /** The largest difference, ours less theirs, in SI; 0 or 1 for text that agrees or does not. */
   readonly difference: number;
-  readonly tolerance: number;
+  /** For each number, in SI. */
+  readonly tolerance: readonly number[];
   /** Whether the row holds: within tolerance, or, for a figure that differs, outside it and as the row says ours is. */
   readonly holds: boolean;
 }
@@ -84,7 +86,7 @@ export function compare(row: Row, answer: Answer): Compared {
   if (typeof expected === 'string') {
     const same = ours === expected;
     const holds = row.differs ? !same && ours === row.obtained : same;
-    return { expected, ours, difference: same ? 0 : 1, tolerance: 0, holds };
+    return { expected, ours, difference: same ? 0 : 1, tolerance: [0], holds };
   }
   const theirs = [expected].flat() as number[];
   const mine = [ours].flat() as number[];
@@ -97,9 +99,9 @@ export function compare(row: Row, answer: Answer): Compared {
   );
   const tolerance = readTolerance(row, answer.gives, theirs);
   // A last digit lost to binary arithmetic is not a disagreement.
-  const slack = 1e-12 * Math.max(...theirs.map(Math.abs));
+  const slack = theirs.map((x) => 1e-12 * Math.abs(x));
   // What is not a number is neither within anything nor as written.
-  const within = gaps.every((gap) => Math.abs(gap) <= tolerance + slack);
+  const within = gaps.every((gap, i) => Math.abs(gap) <= tolerance[i]! + slack[i]!);
   const holds = row.differs ? !within && asWritten(row, answer.gives, mine) : within;
   return { expected, ours, difference, tolerance, holds };
 }
@@ -138,15 +140,27 @@ function readQuantity(text: string, kind: Kind, what: string): number {
   return parsed.value;
 }
 
-function readTolerance(row: Row, sort: Sort, expected: readonly number[]): number {
+/** A tolerance wider than this share of a number of a list is not that number's. */
+const WIDE = 1 / 20;
+
+function readTolerance(row: Row, sort: Sort, expected: readonly number[]): readonly number[] {
   const { tolerance, id } = row;
-  if (typeof tolerance === 'number') return tolerance;
+  if (typeof tolerance === 'object') {
+    if (tolerance.length !== expected.length)
+      throw new Error(`${id}: ${tolerance.length} tolerances, not ${expected.length}`);
+    return tolerance;
+  }
+  if (typeof tolerance === 'number') {
+    if (expected.length > 1 && expected.some((x) => x !== 0 && tolerance > WIDE * Math.abs(x)))
+      throw new Error(`${id}: one tolerance for all is wide for the least; give one for each`);
+    return expected.map(() => tolerance);
+  }
   const relative = /^([\d.e-]+)\s*%$/.exec(tolerance);
   if (relative && sort !== 'ratio')
-    return (Number(relative[1]) / 100) * Math.max(...expected.map(Math.abs));
+    return expected.map((x) => (Number(relative[1]) / 100) * Math.abs(x));
   if (sort === 'number' || sort === 'numbers' || sort === 'text')
     throw new Error(`${id}: tolerance '${tolerance}' is not a number`);
   // A tolerance on a temperature is a difference, not a point on the scale.
   const kind = sort === 'temperature' ? 'temperatureDifference' : sort;
-  return readQuantity(tolerance, kind, `${id}: tolerance`);
+  return [readQuantity(tolerance, kind, `${id}: tolerance`)];
 }
