@@ -122,6 +122,19 @@ describe('what stands in a picture', () => {
     expect(told(slab)).toBe('A slab');
   });
 
+  test('a whole ball has one measure, beside it', () => {
+    const ball = { shape: 'cap', baseDiameter: 0, height: 0.4 } as const;
+    const html = renderToString(
+      h(ShapeDrawing, { shape: ball, cores: [], say: speaker('metric') }),
+    );
+    expect(html).toMatch(/aria-label="A ball: 400\u00a0mm\."/);
+    const dimensions = [...html.matchAll(/class="dim" d="M([\d.]+) /g)];
+    expect(dimensions).toHaveLength(1);
+    // The ball is drawn round the middle, at 210, as high as it is wide.
+    const points = begins(html, 'outline thin').map(([x]) => x!);
+    expect(Number(dimensions[0]![1])).toBeLessThan(Math.min(...points) - 60);
+  });
+
   test('measures have no zeros that nobody gave', () => {
     const say = speaker('metric');
     const form = renderToString(h(ShapeDrawing, { shape: slab, cores: [], say }));

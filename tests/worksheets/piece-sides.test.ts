@@ -69,6 +69,15 @@ test('pieces of two kinds, and round ones, have no sides to hand on', () => {
   expect(lengths(formPressure, 'depth')).toEqual([500]);
 });
 
+test('a ball is one shape, and stands in its form as deep as it is wide', () => {
+  const ball = { 'shapes.shape': { t: 'ball' }, 'shapes.diameter': mm('400') };
+  const found = answer(shapes, read(shapes, ball), metric);
+  // π/6 × 0.4³ m³
+  expect(found.ok && found.numbers.one!.value).toBeCloseTo(0.0335103, 7);
+  workIn(shapes, { ...ball, 'shapes.count': { t: '1' } });
+  expect(lengths(formPressure, 'depth')).toEqual([400]);
+});
+
 test('what rests on the example says so where it is taken, and what has no answer is waited for', () => {
   workIn(pieces, row({ count: { t: '3' } }));
   expect(field(handling, 'length')).toMatchObject({ origin: 'kept', onExample: true });

@@ -30,7 +30,7 @@ export type Shape =
       readonly thickness: number;
       readonly thinEnd: number;
     }
-  /** A slice off a ball; half a ball when the height is half its width. */
+  /** A slice off a ball; half a ball when the height is half its width, a whole one with a base of 0. */
   | { readonly shape: 'cap'; readonly baseDiameter: number; readonly height: number }
   /** A bowl or dome of even thickness: one slice of a ball less the smaller ball inside it. */
   | {
@@ -74,7 +74,10 @@ export function shapeVolume(shape: Shape): number {
       return above('length', shape.length) * above('width', shape.width) * mean;
     }
     case 'cap':
-      return capVolume(above('baseDiameter', shape.baseDiameter), above('height', shape.height));
+      return capVolume(
+        fromNothing('baseDiameter', shape.baseDiameter),
+        above('height', shape.height),
+      );
     case 'shell':
       return shellVolume(shape);
     case 'prism':
@@ -89,7 +92,7 @@ const above = (name: string, value: number) => {
   return value;
 };
 
-/** A measure that may come to nothing, as the end of a wedge or a point may. */
+/** A measure that may come to nothing, as the end of a wedge, a point or the base of a whole ball may. */
 const fromNothing = (name: string, value: number) => {
   demand(name, value, 'length', { min: 0 });
   demand(name, value, 'length', { max: EXTREMES.length.max });

@@ -23,6 +23,9 @@ export function shapeOf(v: ShapeValues): Shape {
       return { shape, length, width, topLength: v.topLength, topWidth: v.topWidth, height };
     case 'wedge':
       return { shape, length, width, thickness: v.thickEnd, thinEnd: v.thinEnd };
+    case 'ball':
+      // Whole, it has no flat, and stands in its form as high as it is wide.
+      return { shape: 'cap', baseDiameter: 0, height: diameter };
     case 'cap':
       return { shape, baseDiameter: v.baseDiameter, height };
     case 'shell':

@@ -134,6 +134,10 @@ export function round(
 export function dome(name: string, base: number, height: number, thickness?: number): Drawing {
   const radius = base ** 2 / (8 * height) + height / 2;
   const centre = radius - height;
+  // Higher than half its ball it is widest above its base.
+  const wide = centre < 0 ? radius : base / 2;
+  // A whole ball has no rim: its girth is drawn.
+  const [rim, level] = base > 0 ? [base / 2, 0] : [radius, centre];
   const arc = (r: number): Point[] => {
     const half = Math.acos(Math.max(-1, Math.min(1, centre / r)));
     return Array.from({ length: 41 }, (_, i) => {
@@ -145,8 +149,8 @@ export function dome(name: string, base: number, height: number, thickness?: num
     name,
     lines: [
       { points: arc(radius) },
-      { points: ellipse(0, 0, base / 2, 0, Math.PI) },
-      { points: ellipse(0, 0, base / 2, Math.PI, 2 * Math.PI), hidden: true },
+      { points: ellipse(0, level, rim, 0, Math.PI) },
+      { points: ellipse(0, level, rim, Math.PI, 2 * Math.PI), hidden: true },
       ...(thickness
         ? [
             { points: arc(radius - thickness), hidden: true },
@@ -161,8 +165,17 @@ export function dome(name: string, base: number, height: number, thickness?: num
         : []),
     ],
     measures: [
-      { from: [-base / 2, 0.15 * base], to: [base / 2, 0.15 * base], size: base, side: 'below' },
-      { from: [-base / 2, -height], to: [-base / 2, 0], size: height, side: 'left' },
+      ...(base > 0
+        ? [
+            {
+              from: [-base / 2, 0.15 * base] as Point,
+              to: [base / 2, 0.15 * base] as Point,
+              size: base,
+              side: 'below' as const,
+            },
+          ]
+        : []),
+      { from: [-wide, -height], to: [-wide, 0], size: height, side: 'left' },
       ...(thickness
         ? [
             {

@@ -33,7 +33,11 @@ export function drawingOf(shape: Shape): Drawing {
         shape.height,
       );
     case 'cap':
-      return dome('slice of a ball', shape.baseDiameter, shape.height);
+      return dome(
+        shape.baseDiameter > 0 ? 'slice of a ball' : 'ball',
+        shape.baseDiameter,
+        shape.height,
+      );
     case 'shell':
       return dome('bowl', shape.baseDiameter, shape.height, shape.thickness);
     case 'wedge': {

@@ -84,6 +84,7 @@ describe('a core that cannot stand in its form', () => {
     ['half a ball', { shape: 'cap', baseDiameter: 0.4, height: 0.2 }, 0.4, 0.2],
     // A ball of 0.5 cut 0.4 high, where it is 0.4 wide.
     ['most of a ball', { shape: 'cap', baseDiameter: 0.4, height: 0.4 }, 0.5, 0.4],
+    ['ball', { shape: 'cap', baseDiameter: 0, height: 0.4 }, 0.4, 0.4],
     ['bowl', { shape: 'shell', baseDiameter: 0.4, height: 0.1, thickness: 0.02 }, 0.4, 0.1],
     [
       'outline',

@@ -48,8 +48,12 @@ describe('shapes against the simpler shapes they become', () => {
     ).toBeCloseTo(sum, 9);
   });
 
-  test('half a ball, a wedge, a bowl', () => {
+  test('a ball, half of one, a wedge, a bowl', () => {
     const d = 0.4;
+    expect(shapeVolume({ shape: 'cap', baseDiameter: 0, height: d })).toBeCloseTo(
+      (Math.PI * d ** 3) / 6,
+      12,
+    );
     expect(shapeVolume({ shape: 'cap', baseDiameter: d, height: d / 2 })).toBeCloseTo(
       (Math.PI * d ** 3) / 12,
       12,
@@ -83,7 +87,9 @@ describe('shapes against the simpler shapes they become', () => {
     );
     expect(() => shapeVolume({ ...shell, thickness: 0.1999 })).not.toThrow();
     expect(() => shapeVolume({ ...shell, height: 0.3 })).toThrow('more-than-half-a-ball');
-    expect(() => shapeVolume({ shape: 'cap', baseDiameter: 0, height: 1 })).toThrow('baseDiameter');
+    expect(() => shapeVolume({ shape: 'cap', baseDiameter: -1, height: 1 })).toThrow(
+      'baseDiameter',
+    );
   });
 });
 
@@ -105,7 +111,7 @@ test('no measure of any shape, nor a count of cores, is beyond all sense', () =>
     { length: positive, topLength: sizes, topWidth: sizes, height: positive },
   );
   expectLimits(shapeVolume, wedge, { width: positive, thickness: positive, thinEnd: sizes });
-  expectLimits(shapeVolume, cap, { baseDiameter: positive, height: positive });
+  expectLimits(shapeVolume, cap, { baseDiameter: sizes, height: positive });
   const shell = { shape: 'shell', baseDiameter: 0.4, height: 0.1, thickness: 0.01 } as const;
   expectLimits(shapeVolume, shell, { baseDiameter: positive, height: positive });
   const far = [
