@@ -21,7 +21,7 @@ test.each([
   ['', 'is empty'],
   ['two and a bit', 'is not a number'],
   ['-1', 'must be at least'],
-  ['1,234', 'can be read as 1.234 or as 1234'],
+  ['1,234 g', 'can be read as 1.234 or as 1234'],
   ['1e30', 'must be at most'],
   ['12 furlongs', 'is not one of mass'],
   ['5 L', 'is a volume'],

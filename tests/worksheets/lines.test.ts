@@ -39,6 +39,13 @@ describe('what stands between two numbers', () => {
   });
 });
 
+test('a comma that could be either mark is the one that its column’s range leaves', () => {
+  expect(read('2 0,5\n4;2,007\n6 12,850').problems).toEqual([
+    'Line 3. Drained: ‘12,850’ can be read as 12.850 or as 12850. Type the one you mean as it stands here.',
+  ]);
+  expect(read('2 0,5\n4;2,007').rows[1]!.drained).toBe(2.007);
+});
+
 describe('a line of the lowest and the highest temperature', () => {
   const days = (line: string, system: 'metric' | 'us' = 'us') => {
     const { rows, problems } = readLines(temperatureFields.days, line, system, speaker(system));
@@ -100,7 +107,7 @@ test('each bad line has its number and its reason; the good ones are still read'
 });
 
 test('a number that could be read two ways is asked about, not guessed', () => {
-  expect(read('2\t1,234').problems[0]).toContain('1.234 or as 1234');
+  expect(read('2\t1,234 g').problems[0]).toContain('1.234 or as 1234');
 });
 
 test('plain numbers are in the units of the system', () => {

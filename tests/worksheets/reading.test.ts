@@ -83,7 +83,7 @@ describe('the sentence beside a field', () => {
   test.each([
     ['', 'is empty'],
     ['-2', 'must be at least 0\u00a0kg'],
-    ['1,234', 'can be read as 1.234 or as 1234'],
+    ['1,234 g', 'can be read as 1.234 or as 1234. Type the one you mean as it stands here.'],
     ['3 furlongs', 'is not one of mass'],
     ['3 L', 'is a volume'],
     ['1 2', 'more than one number. Enter one.'],
@@ -92,6 +92,24 @@ describe('the sentence beside a field', () => {
     ['500', 'at most 200\u00a0kg'],
   ])('%j: %s', (t, words) => {
     expect(full(typed(t)).problem).toContain(words);
+  });
+});
+
+describe('a comma that could be either mark', () => {
+  test('is the one that the field’s range leaves, and says so', () => {
+    expect(full(typed('2,007'))).toMatchObject({ value: 2.007, echo: '2.007\u00a0kg' });
+    expect(full(typed('12,850 kg')).value).toBe(12.85);
+    expect(full(typed('2,007 + 1,5 kg')).value).toBeCloseTo(3.507, 12);
+    const density = number('density', { label: 'It', example: '600 kg/m3', min: '10 kg/m3' });
+    expect(readNumber(density, { t: '1,951' }, {}, metric)).toMatchObject({
+      value: 1951,
+      echo: '1951\u00a0kg/m³',
+    });
+  });
+
+  test('is not guessed where the range leaves both, or neither', () => {
+    for (const t of ['2,007 g', '1,234e3', '500,000', '1,234.5'])
+      expect(full(typed(t)).problem, t).toContain('can be read as');
   });
 });
 

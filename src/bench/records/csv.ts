@@ -1,17 +1,24 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import { type Kind, unitOf } from '../../core/quantity/kinds.ts';
-import { parseQuantity } from '../../core/quantity/parse.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
+import { parseWithin } from '../../core/quantity/parse-within.ts';
 import type { Entry } from '../entries.ts';
-import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
+import {
+  canBe,
+  type NumberReading,
+  READING_NAMES,
+  type ReadingName,
+  readingOf,
+} from './readings.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
 
 /** A reading as it can be read, in SI; undefined when it is empty, a choice, or cannot be read. */
-function readAmount(entry: Entry | undefined, kind: Kind, shown: string): number | undefined {
+function readAmount(entry: Entry | undefined, spec: NumberReading): number | undefined {
   if (entry?.t === undefined || entry.t.trim() === '') return undefined;
-  const unit = entry.u ?? shown;
+  const { kind } = spec;
+  const unit = entry.u ?? spec.unit;
   // Most are plain; a list of hundreds of batches need not read each as if it were a sentence.
   if (/^\d{1,9}(\.\d{1,9})?$/.test(entry.t)) return fromUnit(Number(entry.t), kind, unit);
-  const read = parseQuantity(entry.t, kind, unit);
+  const read = parseWithin(entry.t, kind, unit, (si) => canBe(spec, si));
   return read.ok ? read.value : undefined;
 }
 
@@ -22,12 +29,8 @@ export function readingValue(
 ): number | undefined {
   const spec = readingOf(name);
   if ('options' in spec) return undefined;
-  const value = readAmount(record.readings[name], spec.kind, spec.unit);
-  if (value === undefined) return undefined;
-  // 32 °F is 0 °C, whatever the last digits of the two.
-  const dust = Math.abs(value) * 1e-12;
-  const [from, to] = [spec.from, spec.to].map((x) => fromUnit(x, spec.kind, spec.unit));
-  return value >= from! - dust && value <= to! + dust ? value : undefined;
+  const value = readAmount(record.readings[name], spec);
+  return value !== undefined && canBe(spec, value) ? value : undefined;
 }
 
 /** Whether something stands in a reading that counts nowhere: it cannot be read, or cannot be. */
@@ -68,7 +71,7 @@ export function toCsv(records: readonly BatchRecord[]): string {
     ...READING_NAMES.map((name) => {
       const spec = readingOf(name);
       if ('options' in spec) return readingChoice(record, name) ?? '';
-      const si = readAmount(record.readings[name], spec.kind, spec.unit);
+      const si = readAmount(record.readings[name], spec);
       return si === undefined
         ? asTyped(record.readings[name], spec.unit)
         : number(toUnit(si, spec.kind, spec.unit));

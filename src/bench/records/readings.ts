@@ -1,10 +1,11 @@
+import { fromUnit } from '../../core/quantity/convert.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 
 /** The days of a batch, in their order. */
 export const STAGES = ['mixed', 'cast', 'cured', 'stripped', 'dried', 'tested'] as const;
 export type Stage = (typeof STAGES)[number];
 
-interface NumberReading {
+export interface NumberReading {
   readonly stage: Stage;
   readonly kind: Kind;
   /** The unit of its column in a spreadsheet. */
@@ -34,6 +35,13 @@ const LITRES = [0, 5000] as const;
 const MIX = [100, 4000] as const;
 const FOAM = [5, 4000] as const;
 const DAYS = [0.5, 1000] as const;
+
+/** Whether a reading can be so much, in SI. */
+export function canBe({ from, to, kind, unit }: NumberReading, si: number): boolean {
+  // 32 °F is 0 °C, whatever the last digits of the two.
+  const dust = Math.abs(si) * 1e-12;
+  return si >= fromUnit(from, kind, unit) - dust && si <= fromUnit(to, kind, unit) + dust;
+}
 
 /** Everything that may be written down of a batch. The names are those of the file format. */
 export const READINGS = {

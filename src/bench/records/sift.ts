@@ -1,9 +1,16 @@
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
+import { parseWithin } from '../../core/quantity/parse-within.ts';
 import { isRecord } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS, withinLimits } from './limits.ts';
-import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
+import {
+  canBe,
+  type NumberReading,
+  READING_NAMES,
+  type ReadingName,
+  readingOf,
+} from './readings.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { type Fault, faultsOf } from './validate.ts';
 
@@ -110,7 +117,7 @@ function siftReading(name: string, entry: unknown): { keep?: unknown; why?: stri
       why: `The ± of “${spec.label}” was left out: it cannot be read. Its value is kept.`,
     };
   // What only cannot be reckoned with is the reader's all the same, and stands as it was typed.
-  const unread = unreadWhy(t, spec.kind, unit);
+  const unread = unreadWhy(t, spec, unit);
   if (unread)
     return {
       keep: entry,
@@ -142,9 +149,10 @@ const withUnits = (entry: Loose, kind: Kind, unit: string): Loose => ({
   ...(typeof entry.p === 'string' && entry.pu === undefined && { pu: unit }),
 });
 
-function unreadWhy(t: unknown, kind: Kind, unit: string): string | undefined {
+function unreadWhy(t: unknown, spec: NumberReading, unit: string): string | undefined {
   if (typeof t !== 'string' || t.trim() === '') return undefined;
-  const read = parseQuantity(t, kind, unit);
+  const { kind } = spec;
+  const read = parseWithin(t, kind, unit, (si) => canBe(spec, si));
   if (read.ok || read.problem.code === 'empty') return undefined;
   if (read.problem.code === 'ambiguous')
     return `${quoted(t)} can be read as ${list(read.problem.readings)}`;

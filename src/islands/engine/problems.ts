@@ -20,7 +20,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     case 'empty':
       return `${field.label} is empty. Enter ${like}.`;
     case 'ambiguous':
-      return `${field.label}: ${quoted(problem.read)} can be read as ${problem.readings[0]} or as ${problem.readings[1]}. Type the one you mean, without a thousands mark.`;
+      return `${field.label}: ${quoted(problem.read)} can be read as ${problem.readings[0]} or as ${problem.readings[1]}. Type the one you mean as it stands here.`;
     case 'several-numbers':
       return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${field.plusMinus && /±|\+\s*\/?\s*-/.test(problem.read) ? ', and its ± in the field beside it' : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : asOne(problem.read)}.`;
     case 'part-without-unit':

@@ -4,6 +4,7 @@ import { type Kind, unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { NumberField } from '../fields.ts';
 import { outOfBounds, unread } from './problems.ts';
+import { readText } from './read-text.ts';
 import type { NumberReading } from './reading.ts';
 import type { Say } from './say.ts';
 
@@ -81,7 +82,7 @@ export function readNumber(
   }
 
   const [typed, typedIn] = asTyped(entry.t, entry.u, field.kind, unit);
-  const parsed = parseQuantity(field.spelt?.(typed) ?? typed, field.kind, typedIn);
+  const parsed = readText(field, typed, typedIn, say);
   const onOffer = fromKept && {
     from: fromKept.from,
     text: say(fromKept.v, field.kind, field.units && { units: field.units }),

@@ -1,8 +1,8 @@
 import type { System } from '../../bench/entries.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
-import { parseQuantity } from '../../core/quantity/parse.ts';
 import { outOfBounds, quoted, unread } from '../engine/problems.ts';
+import { readText } from '../engine/read-text.ts';
 import type { Say } from '../engine/say.ts';
 import type { LinesField, NumberField } from '../fields.ts';
 
@@ -86,7 +86,7 @@ function readLine(
   const row: Record<string, number> = {};
   for (const [i, [name, column]] of columns.entries()) {
     const unit = columnUnit(column, system);
-    const parsed = parseQuantity(cells[i]!, column.kind, unit);
+    const parsed = readText(column, cells[i]!, unit, say);
     if (!parsed.ok) return unread(column, parsed.problem, unit);
     const outside = outOfBounds(column, parsed.value, say);
     if (outside) return outside;

@@ -1,6 +1,6 @@
 import { isUnitOf } from '../../bench/entries.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
-import { parseQuantity } from '../../core/quantity/parse.ts';
+import { parseWithin } from '../../core/quantity/parse-within.ts';
 
 /** Where the bench has the density of the cement's particles, and what its field takes, kg/m³; a test holds both to it. */
 export const CEMENT_DENSITY_KEY = 'mix.cementDensity';
@@ -10,6 +10,7 @@ const [FROM, TO] = [2000, 4000];
 export function cementDensityOf({ bench }: Pick<BatchRecord, 'bench'>): number | undefined {
   const { t, u } = bench[CEMENT_DENSITY_KEY] ?? {};
   if (t === undefined || (u !== undefined && !isUnitOf('density', u))) return undefined;
-  const read = parseQuantity(t, 'density', u);
-  return read.ok && read.value >= FROM && read.value <= TO ? read.value : undefined;
+  const allows = (si: number) => si >= FROM && si <= TO;
+  const read = parseWithin(t, 'density', u ?? 'kg/m3', allows);
+  return read.ok && allows(read.value) ? read.value : undefined;
 }

@@ -430,6 +430,12 @@ describe('the table for spreadsheets', () => {
     expect(readingValue(of('4.01', 'kg/L'), 'planned')).toBeUndefined();
   });
 
+  test('a comma that could be either mark is read as its field reads it', () => {
+    const record = blankRecord({ readings: { planned: { t: '1,951', u: 'kg/m3' } } });
+    expect(readingValue(record, 'planned')).toBe(1951);
+    expect(toCsv([record])).toContain(',1951,');
+  });
+
   test('holds no cell a spreadsheet would run', () => {
     const csv = toCsv([blankRecord({ name: '=HYPERLINK("http://x")', notes: '@sum', id: '-2+3' })]);
     expect(csv).toContain(`"'=HYPERLINK(""http://x"")"`);
