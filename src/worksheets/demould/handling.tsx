@@ -293,7 +293,7 @@ export default worksheet({
             name,
             say(stress, 'stress', { units: KPA }),
             use
-              ? `${say(use.low, 'ratio', { units: PERCENT, significant: 2 })} to ${say(use.high, 'ratio', { units: PERCENT, significant: 2 })}`
+              ? `${say(use.low, 'ratio', { units: PERCENT, significant: 2 })} to ${say(use.high, 'ratio', { units: PERCENT, decimals: 0 })}`
               : 'not known',
           ];
         }),

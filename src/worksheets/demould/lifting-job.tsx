@@ -23,7 +23,7 @@ export default worksheet({
       most: 8,
       example: [
         {
-          mass: '13.7 kg',
+          mass: '13.86 kg',
           horizontal: '30 cm',
           vertical: '40 cm',
           travel: '50 cm',
@@ -87,7 +87,7 @@ export default worksheet({
     if (compositeIndex > INDEX_HIGH)
       return {
         verdict: 'stop',
-        say: `Together ${index}: many people are hurt by such work. Begin with ${worst}; it counts for most.`,
+        say: `Together ${index}: many are at raised risk by such work. Begin with ${worst}; it counts for most.`,
       };
     if (compositeIndex > INDEX_AIM) {
       const enough = best && best.compositeIndex <= INDEX_AIM;

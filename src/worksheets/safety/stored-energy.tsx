@@ -130,7 +130,7 @@ export default worksheet({
       label: 'Pressure × volume, bar·L',
       kind: 'count',
       of: (r) => r.held.pressureVolume / 100,
-      significant: 2,
+      significant: 3,
       note: 'the measure of the law: above 50 the European safety requirements apply to a simple vessel',
     },
   },

@@ -1,4 +1,6 @@
+import { LANDING_TRIALS } from '../../core/mix/landing.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { formatNumber } from '../../core/quantity/format.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, PERCENT } from './amounts.ts';
@@ -73,7 +75,8 @@ export function LandingHistogram({ bins, band, target, odds, say }: Props) {
         </text>
       </svg>
       <figcaption>
-        {words} (shaded). Each bar is a share of 20{'\u202f'}000 such loads.
+        {words} (shaded). Each bar is a share of {formatNumber(LANDING_TRIALS, { decimals: 0 })}{' '}
+        such loads.
       </figcaption>
     </figure>
   );

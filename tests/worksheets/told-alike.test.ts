@@ -1,0 +1,48 @@
+import { Fragment, h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { expect, test } from 'vitest';
+import { LANDING_TRIALS } from '../../src/core/mix/landing.ts';
+import { formatNumber } from '../../src/core/quantity/format.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import handling from '../../src/worksheets/demould/handling.tsx';
+import receiver from '../../src/worksheets/foam/receiver.tsx';
+import landing from '../../src/worksheets/mix/landing.tsx';
+import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
+
+/** What a sheet says twice must be the same figure both times. */
+const say = speaker('metric');
+
+function example(sheet: AnyWorksheet) {
+  const found = answer(sheet, readWorksheet(sheet, {}, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return { ...found, sheet };
+}
+
+test('how much of its strength a move asks: in the answer and in the table of moves', () => {
+  const { sheet, numbers, result, values } = example(handling);
+  const worst = say(numbers.useHigh!.value, 'ratio', {
+    units: { metric: '%', us: '%' },
+    decimals: 0,
+  });
+  const rows = sheet.tables![0]!.rows(result, values, say) as string[][];
+  expect(rows.map((row) => row.at(-1))).toContainEqual(expect.stringMatching(`to ${worst}$`));
+});
+
+test('how often a batch is played: beside the picture and in the note', () => {
+  const { sheet, result, values, notes } = example(landing);
+  const often = formatNumber(LANDING_TRIALS, { decimals: 0 });
+  expect(notes.join(' ')).toContain(`${often} trials`);
+  const picture = sheet.figure!({ values, result, say });
+  expect(renderToString(h(Fragment, {}, picture))).toContain(`a share of ${often} such loads`);
+});
+
+test('pressure times volume: in the results and where a receiver is judged', () => {
+  // 24 L at 8 bar.
+  const { value } = example(storedEnergy).numbers.product!;
+  const { significant } = storedEnergy.results.product!;
+  expect(say(value, 'count', { significant: significant! })).toBe('192');
+  expect(example(receiver).notes.join(' ')).toContain('192\u00a0bar·L');
+});
