@@ -34,7 +34,7 @@ export const glycerol = number('ratio', {
 export const lanceLoss = number('ratio', {
   label: 'Solution wasted, of what becomes foam',
   usual: true,
-  help: 'Foam run off until it comes evenly, weighed, or left in the bucket. One 20\u00a0L (5.3\u00a0gal) bucket weighed and thrown away is 26\u00a0% of the demo’s foam.',
+  help: 'Foam run off until it comes evenly, or left in the bucket. A bucket weighed goes into the mix; thrown away, 20\u00a0L (5.3\u00a0gal) is 26\u00a0% of the demo’s foam.',
   example: '10 %',
   min: '0 %',
   max: '200 %',
