@@ -143,7 +143,7 @@ export interface Band {
 
 /**
  * Strength at an age as a band, Pa: the 28-day band times the strength share.
- * `at28Days` Pa. A density-only band already spans a factor of two or more either way; growth is not
+ * `at28Days` Pa. A density-only band already spans more than a factor of two; growth is not
  * validated for foamed concrete. No range is published for it.
  * @throws {DomainError} for a band upside down or negative, or as strengthShare.
  * @source en-1992-1-1 equation 3.1

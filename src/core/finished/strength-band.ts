@@ -45,7 +45,7 @@ export type StrengthBand =
 
 /**
  * What has been published of compressive strength at 28 days for this density: a band, never one
- * number. Mixes of equal density differ by more than a factor of two either way with binder, sand, water,
+ * number. Mixes of equal density lie more than a factor of two apart, by binder, sand, water,
  * foam and curing, so this says what to expect of the kind, not what a piece will carry, and it is
  * no ground for bearing a load on it.
  *

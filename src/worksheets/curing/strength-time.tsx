@@ -187,9 +187,7 @@ export default worksheet({
   notes: (r, { from }) => [
     'The growth curve was made for ordinary concrete. No source seen validates it for foamed concrete.',
     ...(from === 'density'
-      ? [
-          'Mixes of one density differ by a factor of two or more either way; the band is no promise.',
-        ]
+      ? ['Mixes of one density lie more than a factor of two apart; the band is no promise.']
       : []),
     ...(r.onlyMinima
       ? ['At this density only minima are published; the largest of them stands for the high end.']

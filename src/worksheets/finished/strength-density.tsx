@@ -195,7 +195,7 @@ export default worksheet({
     };
   },
   notes: (r, { own }) => [
-    'Mixes of one density differ by more than a factor of two either way with cement, sand, water, foam and cure. The figures are of other people’s mixes.',
+    'Mixes of one density lie more than a factor of two apart, by cement, sand, water, foam and cure. The figures are of other people’s mixes.',
     ...(r.high === null
       ? ['Everything published at this density is a least value; none says how strong it may be.']
       : []),
