@@ -224,7 +224,7 @@ export default worksheet({
     };
   },
   notes: ({ total }, _, say) => [
-    'Hardness wastes soap: two molecules of soap for every calcium or magnesium ion. Synthetic and protein concentrates are hurt less, and how much less only their own sheets can say.',
+    'Hardness wastes soap: two molecules of soap for every calcium or magnesium ion. Synthetic and protein concentrates do not fall out so; what each bears, only its sheet can say.',
     ...bySurvey(total, say),
   ],
   keeps: { total: 'water.hardness', together: 'water.together' },
