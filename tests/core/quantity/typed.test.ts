@@ -97,7 +97,13 @@ const TYPED: Readonly<Partial<Record<Kind, Readonly<Record<string, readonly stri
     psi: ['lb/in2'],
     ksi: ['kips per in2'],
   },
-  time: { s: ['sec', 'seconds'], min: ['minutes'], h: ['hr', 'hours'], d: ['days'], wk: ['week', 'weeks'] },
+  time: {
+    s: ['sec', 'seconds'],
+    min: ['minutes'],
+    h: ['hr', 'hours'],
+    d: ['days'],
+    wk: ['week', 'weeks'],
+  },
   speed: {
     'm/s': ['m s-1', 'metres per second'],
     'km/h': ['kph', 'km/hr'],
