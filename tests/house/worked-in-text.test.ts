@@ -203,6 +203,7 @@ const figures: readonly [string, string, number, () => number, number][] = [
   ],
   ['demoulding/lift', 'the worksheet takes two thirds of it', 2 / 3, () => TWO_PEOPLE_SHARE, 0],
   ['finished-part/drying', 'can bind 0.23 g of water', 0.23, () => POWERS_PER_GRAM.bound, 0],
+  ['finished-part/drying', '87 % of it would bind', 0.87, () => 0.2 / POWERS_PER_GRAM.bound, 0.005],
   ['finished-part/drying', 'hold 0.19 g in its gel', 0.19, () => POWERS_PER_GRAM.gel, 0],
   ['finished-part/heat', 'from 0.28 at 561', 0.28, () => wongBy('min').conductivity, 0.005],
   ['finished-part/heat', 'at 561 kg/m³', 561, () => wongBy('min').density, 0.5],
