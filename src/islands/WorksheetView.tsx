@@ -33,6 +33,7 @@ import {
   type AnyWorksheet,
   alsoKept,
   benchKey,
+  borrowedKeys,
   entryKeys,
   keptKeys,
   takenKeys,
@@ -51,7 +52,7 @@ let lastWorked: string | undefined;
 export function WorksheetView({ sheet, formulas }: Props) {
   const system = useUnits();
   // Only what concerns this worksheet: a page of eight does not draw all of them at each key.
-  const entered = entryKeys(sheet);
+  const entered = [...entryKeys(sheet), ...borrowedKeys(sheet)];
   const taken = [...takenKeys(sheet), ...alsoKept(sheet).map(([, key]) => key)];
   const entries = useEntries(entered);
   const kept = useKept(taken);
