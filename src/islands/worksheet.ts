@@ -137,6 +137,14 @@ export const takenBy = (field: Fields[string]): readonly string[] =>
       ? Object.keys(field.follows ?? {})
       : [];
 
+/** The bench keys of entries elsewhere that may stand in for its own. */
+export const borrowedKeys = (sheet: Asked): readonly string[] =>
+  Object.values(sheet.fields as Fields).flatMap((field) =>
+    field.type === 'number' && field.borrows
+      ? [field.borrows.bench, ...(field.borrows.unless?.slice(0, 1) ?? [])]
+      : [],
+  );
+
 /** The same for all its fields. */
 export const takenKeys = (sheet: Asked): readonly string[] =>
   Object.values(sheet.fields as Fields).flatMap(takenBy);

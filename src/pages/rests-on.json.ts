@@ -1,5 +1,5 @@
 import { worksheets } from '../components/live/catalogue.ts';
-import { entryKeys, keptKeys, takenKeys } from '../islands/worksheet.ts';
+import { borrowedKeys, entryKeys, keptKeys, takenKeys } from '../islands/worksheet.ts';
 
 /**
  * The bench keys that each worksheet which keeps anything rests on, by its id: so that after a change a page
@@ -10,6 +10,9 @@ export const GET = () =>
     Object.fromEntries(
       [...worksheets.values()]
         .filter((sheet) => keptKeys(sheet).length > 0)
-        .map((sheet) => [sheet.id, [...new Set([...entryKeys(sheet), ...takenKeys(sheet)])]]),
+        .map((sheet) => [
+          sheet.id,
+          [...new Set([...entryKeys(sheet), ...borrowedKeys(sheet), ...takenKeys(sheet)])],
+        ]),
     ),
   );

@@ -209,7 +209,7 @@ describe('the sheet for the next load does not rest on the weighing of the last'
   });
 
   test('but on the bucket, and it says so where that is missing', () => {
-    const { outcome } = nextLoad({ 'bucket.tare': { t: '' } }, {}, say);
+    const { outcome } = nextLoad({ 'mix.bucketTare': { t: '' } }, {}, say);
     expect(!outcome.ok && outcome.problems[0]!.say).toContain('Bucket, empty is empty');
   });
 });

@@ -16,8 +16,8 @@ test.each([
   const sure = { p: '0', pu: 'kg' };
   const entries = {
     'correct.full': { t: full, u: 'kg', ...sure },
-    'bucket.tare': sure,
-    'bucket.volume': { p: '0', pu: 'L' },
+    'mix.bucketTare': sure,
+    'mix.bucketVolume': { p: '0', pu: 'L' },
     'correct.tolerance': { t: near, u: '%' },
   };
   const outcome = answer(correct, readWorksheet(correct, entries, {}, say), say);

@@ -58,7 +58,10 @@ test('a bucket weighed full of water is the bucket of the record, unless its vol
   expect(recordFromBench('a').readings.vessel).toBeUndefined();
   enter('foam-density.filled', { t: '19.8', u: 'kg' });
   expect(recordFromBench('a').readings.vessel).toMatchObject({ t: '18.97', u: 'L' });
-  enter('bucket.volume', { t: '20', u: 'L' });
+  // Hidden since: the vessel was weighed, and another bucket is typed where the mix is.
+  enter('bucket.volume', { t: '21', u: 'L' });
+  expect(recordFromBench('a').readings.vessel).toMatchObject({ t: '18.97', u: 'L' });
+  enter('mix.bucketVolume', { t: '20', u: 'L' });
   expect(recordFromBench('a').readings.vessel).toMatchObject({ t: '20' });
 });
 

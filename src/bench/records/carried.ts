@@ -6,11 +6,12 @@ import type { BatchRecord } from './record.ts';
 
 /**
  * Where on the bench a reading of a batch is found before it is mixed: typed into a field, or kept as a
- * result. Weighings of a mix may be tried numbers: see `unsaid.ts`.
+ * result. Weighings of a mix may be tried numbers: see `unsaid.ts`. The vessel of the foam is the bucket of the
+ * mix until another is typed; weighed full of water, by what that came to.
  */
-const TYPED: Readonly<Partial<Record<ReadingName, string>>> = {
-  tare: 'bucket.tare',
-  vessel: 'bucket.volume',
+const TYPED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
+  tare: ['mix.bucketTare', 'bucket.tare'],
+  vessel: ['mix.bucketVolume', 'bucket.volume'],
 };
 const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
   planned: 'mix.planned',
@@ -21,9 +22,11 @@ const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
 /** The readings that a batch has from the bench it is saved from. */
 export function carriedReadings({ bench, kept }: Pick<BatchRecord, 'bench' | 'kept'>) {
   const readings: Partial<Record<ReadingName, Entry>> = {};
-  for (const [reading, key] of Object.entries(TYPED) as [ReadingName, string][]) {
-    const typed = bench[key];
-    if (typed?.t !== undefined && !typed.rows) readings[reading] = typed;
+  const filledUp = kept['bucket.brim'] && bench['foam.vesselKnown']?.t === 'weighed';
+  for (const [reading, keys] of Object.entries(TYPED) as [ReadingName, readonly string[]][]) {
+    const asked = keys.filter((key) => !(filledUp && key === 'bucket.volume'));
+    const typed = asked.map((key) => bench[key]).find((entry) => entry?.t !== undefined);
+    if (typed && !typed.rows) readings[reading] = typed;
   }
   for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {
     const spec = readingOf(reading);

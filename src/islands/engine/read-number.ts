@@ -53,9 +53,7 @@ export function readNumber(
       from: upstream.from,
       // What is asked of the reader is asked here.
       waits: asked ? '' : (upstream.by ?? ''),
-      problem: asked
-        ? `${field.label}: ${asks.say}`
-        : `${field.label} waits for an answer to “${upstream.from}”.`,
+      problem: asked ? `${field.label}: ${asks.say}` : waitsFor(field, upstream.from),
     };
   }
   if (!own) {
@@ -121,6 +119,10 @@ export function readNumber(
     problem: outOfBounds(field, parsed.value, say),
   };
 }
+
+/** In place of a number that another worksheet has no answer for yet. */
+export const waitsFor = ({ label }: NumberField, from: string): string =>
+  `${label} waits for an answer to “${from}”.`;
 
 /** What was typed and in which unit; one of another kind joins the text, to be read there and refused. */
 function asTyped<T extends string | undefined>(

@@ -8,6 +8,7 @@ import {
   type NumberField,
 } from '../fields.ts';
 import { type Asked, benchKey, takenBy } from '../worksheet.ts';
+import { lentTo, readLent } from './borrowed.ts';
 import { hiddenValue, readCell } from './read-cell.ts';
 import {
   type CellReading,
@@ -32,7 +33,8 @@ export function readWorksheet(
   const specs = sheet.fields as Fields;
   const fields = Object.fromEntries(
     Object.entries(specs).map(([name, field]) => {
-      return [name, readField(field, entries[benchKey(sheet, name)], kept, say)];
+      const lent = lentTo(field, entries, kept);
+      return [name, readField(field, entries[benchKey(sheet, name)], lent, kept, say)];
     }),
   ) as Record<string, FieldReading>;
 
@@ -97,14 +99,16 @@ const lastRead = new WeakMap<
 function readField(
   field: Field,
   entry: Entry | undefined,
+  lent: Entry | undefined,
   kept: KeptResults,
   say: Say,
 ): FieldReading {
-  const from = [entry, say.system, ...takenBy(field).map((key) => kept[key])];
+  const from = [entry, lent, say.system, ...takenBy(field).map((key) => kept[key])];
   const last = lastRead.get(field);
   if (last?.from.every((part, i) => part === from[i])) return last.reading;
   const reading =
     behaviourOf(field)?.read(field, entry, say) ??
+    (lent && readLent(field as NumberField, entry, lent, say)) ??
     readCell(field as NumberField | ChoiceField, entry, kept, say);
   lastRead.set(field, { from, reading });
   return reading;

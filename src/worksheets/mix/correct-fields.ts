@@ -1,6 +1,7 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -37,7 +38,8 @@ export const correctFields = {
     example: '0.85 kg',
     min: '0 kg',
     max: '200 kg',
-    bench: 'bucket.tare',
+    borrows: FOAM_TARE,
+    bench: 'mix.bucketTare',
   }),
   vessel: number('volume', {
     label: 'Bucket’s volume to the brim',
@@ -46,8 +48,8 @@ export const correctFields = {
     aboveMin: true,
     max: '1000 L',
     units: LITRES,
-    takes: 'bucket.brim',
-    bench: 'bucket.volume',
+    ...FOAM_VESSEL,
+    bench: 'mix.bucketVolume',
   }),
   target: number('density', {
     label: 'Target wet density',

@@ -3,6 +3,7 @@ import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { foamShare } from '../shared/foam-share.ts';
+import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { cementDensity, counts } from './recipe-fields.ts';
 
@@ -92,8 +93,7 @@ export const landingFields = {
     aboveMin: true,
     max: '1000 L',
     units: LITRES,
-    takes: 'bucket.brim',
-    bench: 'bucket.volume',
+    ...FOAM_VESSEL,
     folded: true,
   }),
   sameBucket: choice({

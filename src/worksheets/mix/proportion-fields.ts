@@ -1,9 +1,10 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
+import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { foamLives } from './foam-lives.ts';
 import { withoutOne } from '../shared/spelt.ts';
+import { foamLives } from './foam-lives.ts';
 import { cementDensity, convention, counts, leastLoads } from './recipe-fields.ts';
 
 export const proportionFields = {
@@ -48,8 +49,8 @@ export const proportionFields = {
     usual: true,
     help: 'By volume: 40 for 1 : 40.',
     oneTo: true,
-    example: '40',
     spelt: withoutOne,
+    example: '40',
     min: '1',
     max: '500',
     units: { metric: '1', us: '1' },
@@ -76,8 +77,7 @@ export const proportionFields = {
     min: '0.1 L',
     max: '1000 L',
     units: LITRES,
-    takes: 'bucket.brim',
-    bench: 'bucket.volume',
+    ...FOAM_VESSEL,
     folded: true,
   }),
   convention,

@@ -1,6 +1,7 @@
 import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { waterCement } from '../shared/recipe.ts';
 
 /** Of the grains, not of the bagful: blended cements are lighter than Portland cement. */
@@ -87,7 +88,7 @@ export const leastLoads = number('count', {
   folded: true,
 });
 
-/** The bucket in which the blend is weighed. */
+/** The bucket in which the blend is weighed: the foam’s vessel, until another is typed. */
 export const weighingBucket = {
   tare: number('mass', {
     label: 'Bucket, empty',
@@ -95,7 +96,8 @@ export const weighingBucket = {
     plusMinus: '0.01 kg',
     min: '0 kg',
     max: '200 kg',
-    bench: 'bucket.tare',
+    borrows: FOAM_TARE,
+    bench: 'mix.bucketTare',
   }),
   vessel: number('volume', {
     label: 'Bucket’s volume to the brim',
@@ -104,7 +106,7 @@ export const weighingBucket = {
     min: '0.1 L',
     max: '1000 L',
     units: LITRES,
-    takes: 'bucket.brim',
-    bench: 'bucket.volume',
+    ...FOAM_VESSEL,
+    bench: 'mix.bucketVolume',
   }),
 };

@@ -1,0 +1,36 @@
+import type { Entries, Entry, KeptResults } from '../../bench/entries.ts';
+import type { Field, NumberField } from '../fields.ts';
+import { readNumber, waitsFor } from './read-number.ts';
+import type { NumberReading } from './reading.ts';
+import type { Say } from './say.ts';
+
+/** The entry elsewhere that may stand in for a field; none where its field is hidden and what hides it has an answer kept. */
+export function lentTo(field: Field, entries: Entries, kept: KeptResults): Entry | undefined {
+  if (field.type !== 'number' || !field.borrows) return undefined;
+  const { bench, unless } = field.borrows;
+  const answered = field.takes !== undefined && kept[field.takes] !== undefined;
+  if (answered && unless && entries[unless[0]]?.t === unless[1]) return undefined;
+  return entries[bench]?.t === undefined ? undefined : entries[bench];
+}
+
+/** Reads a field that is lent an entry: that one, its ± too, until the reader types one here; then it is offered back. */
+export function readLent(
+  field: NumberField,
+  entry: Entry | undefined,
+  lent: Entry,
+  say: Say,
+): NumberReading {
+  const { from, by } = field.borrows!;
+  if (entry?.t === undefined) {
+    const reading = { ...readNumber(field, { ...lent, ...entry }, {}, say), from } as const;
+    return reading.value === undefined
+      ? { ...reading, origin: 'kept', text: '', waits: by, problem: waitsFor(field, from) }
+      : { ...reading, origin: 'kept' };
+  }
+  const { value } = readNumber(field, lent, {}, say);
+  const text = value !== undefined && say(value, field.kind, field.units && { units: field.units });
+  return {
+    ...readNumber(field, entry, {}, say),
+    onOffer: text === false ? undefined : { from, text },
+  };
+}
