@@ -47,3 +47,19 @@ test.each([
   expect(judgement.verdict).toBe('stop');
   expect(judgement.say.replaceAll('\u00a0', ' ')).toContain('It freezes on Sat 14 Mar, 12:00');
 });
+
+test('the age now is the same sum as the day an age is reached', () => {
+  const now = (t: string, mean: string, hours: string) => {
+    const entries = { ...readings(t, { mean }), 'part.sinceCasting': { t: hours } };
+    return answered(temperatureAge, entries);
+  };
+  // One reading more on the same straight line changes nothing.
+  const few = now('0 25\n96 5', '5', '48').numbers.age!.value;
+  expect(few / DAY).toBeCloseTo(2.001, 3);
+  expect(now('0 25\n48 15\n96 5', '5', '48').numbers.age!.value).toBeCloseTo(few, 0);
+  // Past the day it is reached, it is reached.
+  const { numbers, judgement } = now('0 25\n96 5\n400 25', '20', '300');
+  expect(numbers.reached!.value).toBeLessThan(300 * 3600);
+  expect(numbers.age!.value).toBeGreaterThan(7 * DAY);
+  expect(judgement.say).toContain('It is past 7.0');
+});

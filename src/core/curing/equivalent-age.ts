@@ -45,6 +45,28 @@ export function equivalentAge(of: {
 }
 
 /**
+ * Age reached by a moment, s at the reference temperature: the same integral, up to within a stretch. 0
+ * before the history, and its whole age after its end. `time` s on the history's clock. Range as equivalentAge.
+ * @throws {DomainError} as equivalentAge.
+ * @source fhp-1977 from memory
+ */
+export function ageAt(of: {
+  readonly history: TemperatureHistory;
+  readonly law: AgeLaw;
+  readonly time: number;
+}): number {
+  const { history, law, time } = of;
+  const { times } = history;
+  const ages = agesOver(history, law);
+  const after = firstAfter(times, time);
+  if (after === 0) return 0;
+  const reached = ages[after - 1]!;
+  return after === times.length
+    ? reached
+    : reached + gained(history, law, after, time - times[after - 1]!);
+}
+
+/**
  * When the part reaches a wanted age, s from the start of the history; undefined if it has not by
  * the history's end. `age` s at the reference temperature. Range as equivalentAge.
  * @throws {DomainError} for a negative age, or as equivalentAge.
@@ -57,22 +79,21 @@ export function timeToReachAge(of: {
 }): number | undefined {
   const { history, law, age } = of;
   demandNotNegative('age', age, 'time');
-  const { times, temperatures } = history;
+  const { times } = history;
   const ages = agesOver(history, law);
   if (age === 0) return times[0]!;
   // An age reached exactly at the end counts; the last bit of the sum must not decide.
   const end = ages[ages.length - 1]!;
   if (age > end * (1 + 1e-12)) return undefined;
   const after = Math.min(firstAfter(ages, age), ages.length - 1);
-  const [t0, a, b] = [times[after - 1]!, temperatures[after - 1]!, temperatures[after]!];
+  const t0 = times[after - 1]!;
   const span = times[after]! - t0;
   const wanted = age - ages[after - 1]!;
   let low = 0;
   let high = span;
   while (high - low > 1e-13 * span) {
     const middle = (low + high) / 2;
-    const there = a + ((b - a) * middle) / span;
-    if (ageOverStretch(law, middle, a, there) < wanted) low = middle;
+    if (gained(history, law, after, middle) < wanted) low = middle;
     else high = middle;
   }
   return t0 + (low + high) / 2;
@@ -99,6 +120,14 @@ function integrate({ times, temperatures }: TemperatureHistory, law: AgeLaw): re
         ageOverStretch(law, times[i]! - times[i - 1]!, temperatures[i - 1]!, temperatures[i]!),
     );
   return ages;
+}
+
+/** Age gained in the first `duration` of the stretch that ends with reading `i`. */
+function gained(history: TemperatureHistory, law: AgeLaw, i: number, duration: number): number {
+  const { times, temperatures } = history;
+  const [a, b] = [temperatures[i - 1]!, temperatures[i]!];
+  const there = a + ((b - a) * duration) / (times[i]! - times[i - 1]!);
+  return ageOverStretch(law, duration, a, there);
 }
 
 const GAUSS = [

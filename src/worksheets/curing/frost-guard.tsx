@@ -1,4 +1,4 @@
-import { equivalentAge, timeToReachAge } from '../../core/curing/equivalent-age.ts';
+import { ageAt, timeToReachAge } from '../../core/curing/equivalent-age.ts';
 import {
   frostGuard,
   ONE_FREEZE_STRENGTH,
@@ -15,7 +15,6 @@ import {
 import { DAY } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ageAt } from '../shared/AgeCharts.tsx';
 import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
 import { DAYS, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts';
 import {
@@ -80,9 +79,8 @@ export default worksheet({
     const unfrozen = (time: number | undefined) =>
       time === undefined || time > (frozen ?? time) ? undefined : time;
     const reached = unfrozen(age === undefined ? undefined : timeToReachAge({ history, law, age }));
-    const curve = equivalentAge({ history, law });
     const strengthAt = (time: number) =>
-      v.strength28 * leastShare({ age: ageAt(curve, time), coefficients });
+      v.strength28 * leastShare({ age: ageAt({ history, law, time }), coefficients });
     return {
       known,
       guard,

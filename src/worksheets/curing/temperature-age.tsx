@@ -1,13 +1,17 @@
-import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
+import {
+  ACTIVATION_ENERGY_ASTM,
+  type AgeLaw,
+  outsideAgeRange,
+} from '../../core/curing/age-factor.ts';
 import { firstAtOrBelow } from '../../core/curing/cold-spells.ts';
-import { equivalentAge, timeToReachAge } from '../../core/curing/equivalent-age.ts';
+import { ageAt, timeToReachAge } from '../../core/curing/equivalent-age.ts';
 import { extremesOf, type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse-saul.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { AgeCharts, ageAt } from '../shared/AgeCharts.tsx';
+import { AgeCharts } from '../shared/AgeCharts.tsx';
 import { DAYS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
@@ -73,11 +77,11 @@ export default worksheet({
   work: (v) => {
     const known = historyOf(v);
     const { history } = known;
-    const by = (law: AgeLaw) => {
-      const curve = equivalentAge({ history, law });
-      const reached = timeToReachAge({ history, law, age: v.wanted });
-      return { curve, now: ageAt(curve, v.elapsed), reached };
-    };
+    const by = (law: AgeLaw) => ({
+      law,
+      now: ageAt({ history, law, time: v.elapsed }),
+      reached: timeToReachAge({ history, law, age: v.wanted }),
+    });
     const chosen = by(lawOf(v.law, v.energy));
     const past = cutAt(history, v.elapsed);
     const all: Readonly<Record<keyof typeof LAWS, ReturnType<typeof by>>> = {
@@ -155,13 +159,13 @@ export default worksheet({
       say: `${passed ? `${passed} ` : ''}It counts as ${days(now)} old. If the forecast holds it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached, 'hour-up')}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when the nights turn out otherwise.`,
     };
   },
-  notes: ({ known, reached, curve }, _, say) => [
+  notes: ({ known, reached, coldest, warmest }, _, say) => [
     ...historyNotes(
       known,
       `The wanted age, after ${say(reached ?? 0, 'time', { units: DAYS, significant: 2 })},`,
       reached,
     ),
-    ...(curve.notes.some(({ code }) => code === 'outside-range')
+    ...(outsideAgeRange(coldest, warmest).length > 0
       ? [
           'Some of these temperatures lie outside 0 to 80\u00a0°C (32 to 176\u00a0°F), where the laws are held to work.',
         ]
@@ -185,10 +189,10 @@ export default worksheet({
         `Nurse–Saul from −10\u00a0°C: ${(saul / HOUR).toFixed(0)}\u00a0°C·h, which is ${(saul / DAY).toFixed(1)}\u00a0°C·d`,
     },
   ],
-  figure: ({ values: v, result: { known, curve, now, reached }, say }) => (
+  figure: ({ values: v, result: { known, law, now, reached }, say }) => (
     <AgeCharts
       history={known.history}
-      curve={curve}
+      ageAt={(time) => ageAt({ history: known.history, law, time })}
       until={Math.min(AHEAD, Math.max(v.elapsed, reached ?? known.until, 2 * DAY) * 1.12)}
       now={{ time: v.elapsed, age: now }}
       wanted={{ age: v.wanted, time: reached }}

@@ -1,5 +1,4 @@
-import type { AgeCurve } from '../../core/curing/equivalent-age.ts';
-import { firstAfter, type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
+import { type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { DAY, ICE_POINT } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -12,7 +11,8 @@ const POINTS = 240;
 
 interface Props {
   readonly history: TemperatureHistory;
-  readonly curve: AgeCurve;
+  /** Age reached at a time, s. */
+  readonly ageAt: (time: number) => number;
   /** Where the drawing ends, s. */
   readonly until: number;
   /** Now, and the age reached by now, s. */
@@ -22,7 +22,7 @@ interface Props {
 }
 
 /** The temperature of the part over time, and below it the age it adds up to. */
-export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
+export function AgeCharts({ history, ageAt, until, now, wanted, say }: Props) {
   const unit = say.system === 'us' ? 'degF' : 'degC';
   const symbol = say.system === 'us' ? '°F' : '°C';
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
@@ -30,7 +30,7 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
   const kelvins = times.map((t) => temperatureAt(history, t));
   const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
   const warmth: Point[] = times.map((t, i) => [t / DAY, inUnit(kelvins[i]!)]);
-  const ages: Point[] = times.map((t) => [t / DAY, ageAt(curve, t) / DAY]);
+  const ages: Point[] = times.map((t) => [t / DAY, ageAt(t) / DAY]);
   const values = warmth.map(([, y]) => y);
   const low = Math.min(inUnit(ICE_POINT), ...values);
   const high = Math.max(...values) + 2;
@@ -110,14 +110,4 @@ export function AgeCharts({ history, curve, until, now, wanted, say }: Props) {
       </Plot>
     </>
   );
-}
-
-/** Age reached at a time, s: a straight line between the points of the curve. */
-export function ageAt({ times, ages }: AgeCurve, time: number): number {
-  const after = firstAfter(times, time);
-  if (after === 0) return 0;
-  if (after === times.length) return ages[ages.length - 1]!;
-  const [t0, t1] = [times[after - 1]!, times[after]!];
-  const [a0, a1] = [ages[after - 1]!, ages[after]!];
-  return a0 + ((time - t0) / (t1 - t0)) * (a1 - a0);
 }

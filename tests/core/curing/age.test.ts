@@ -5,7 +5,7 @@ import {
   ageFactor,
   fhpActivationEnergy,
 } from '../../../src/core/curing/age-factor.ts';
-import { equivalentAge, timeToReachAge } from '../../../src/core/curing/equivalent-age.ts';
+import { ageAt, equivalentAge, timeToReachAge } from '../../../src/core/curing/equivalent-age.ts';
 import {
   dailyHistory,
   extremesOf,
@@ -17,6 +17,7 @@ import { nurseSaul } from '../../../src/core/curing/nurse-saul.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 
 const DAY = 86400;
+const HOUR = 3600;
 const laws: readonly AgeLaw[] = [
   { law: 'arrhenius', activationEnergy: 42_500 },
   { law: 'fhp' },
@@ -106,6 +107,37 @@ describe('adjusted age', () => {
     expect(timeToReachAge({ history, law: each, age: 1.01 * DAY })).toBeUndefined();
     expect(timeToReachAge({ history, law: each, age: DAY })).toBeCloseTo(DAY, 3);
     expect(timeToReachAge({ history, law: each, age: 0 })).toBe(0);
+  });
+
+  test('the age by a moment between two readings does not depend on the readings', () => {
+    const history = temperatureHistory({ times: [0, 96 * HOUR], temperatures: [298.15, 278.15] });
+    const finer = temperatureHistory({
+      times: [0, 48 * HOUR, 96 * HOUR],
+      temperatures: [298.15, 288.15, 278.15],
+    });
+    const each: AgeLaw = { law: 'fhp' };
+    const at = (of: typeof history, hours: number) =>
+      ageAt({ history: of, law: each, time: hours * HOUR }) / DAY;
+    expect(at(history, 48)).toBeCloseTo(2.001, 3);
+    for (const hours of [0, 10, 48, 80, 96])
+      expect(at(history, hours)).toBeCloseTo(at(finer, hours), 4);
+    expect(at(history, -1)).toBe(0);
+    expect(at(history, 200)).toBe(equivalentAge({ history, law: each }).age / DAY);
+  });
+
+  test('by the moment an age is reached, the age is that', () => {
+    fc.assert(
+      fc.property(
+        readings,
+        law,
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (history, each, share) => {
+          const age = share * equivalentAge({ history, law: each }).age;
+          const time = timeToReachAge({ history, law: each, age })!;
+          expect(ageAt({ history, law: each, time })).toBeCloseTo(age, 3);
+        },
+      ),
+    );
   });
 
   test('frost and gaps are told', () => {
