@@ -3,6 +3,8 @@ import { openRecord } from '../../src/bench/records/migrate.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { worded } from '../../src/islands/parts/Results.tsx';
+import { PERCENT } from '../../src/worksheets/shared/amounts.ts';
 import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { observe } from '../../src/worksheets/shared/lessons.ts';
@@ -142,4 +144,16 @@ describe('a dried piece', () => {
     const both = but({ dryMass: '24', dryVolume: '20', full: '11' });
     expect(verdicts(both).map(({ verdict }) => verdict)).toEqual(['look', 'stop']);
   });
+});
+
+test('the share that survived is said with its result’s own digits: never 100 % of what is 103 ± 2', () => {
+  const light = but({ full: '12.6' });
+  const reckoned = reckon(light);
+  if (!reckoned.ok) throw new Error(reckoned.missing.join(', '));
+  const { survival, u } = reckoned.verdict;
+  const sure = { pm: u.survival, mostFrom: undefined };
+  const shown = worded(survival, { label: '', kind: 'ratio', units: PERCENT }, sure, 'metric');
+  expect(verdicts(light).at(-1)!.say).toContain(
+    `${shown.number}\u00a0±\u00a0${shown.pm}\u00a0% of the foam’s gas`,
+  );
 });

@@ -6,6 +6,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM, LITRES, PERCENT } from './amounts.ts';
 import { noBaseMixWords } from './base-mix-doubt.ts';
+import { withPm } from './with-pm.ts';
 
 const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
   cement: 'mass',
@@ -49,7 +50,7 @@ function suspectWords({ suspects }: Verdict, say: Say): string {
 
 /** What the readings of a batch say together, in one or two sentences. */
 export function reconcileJudgement(verdict: Verdict, say: Say): Judgement {
-  const share = say(verdict.survival, 'ratio', { units: PERCENT, significant: 2 });
+  const share = withPm(say, verdict.survival, verdict.u.survival, 'ratio', PERCENT);
   const { finding, missing = 0, massIn } = verdict;
   const kilograms = say(Math.abs(missing), 'mass', { significant: 2 });
   switch (finding) {
