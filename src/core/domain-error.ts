@@ -66,6 +66,23 @@ export function demand(
   throw new DomainError({ quantity, value, kind, allowed, ...(because ? { because } : {}) });
 }
 
+/**
+ * Refuses a count that is outside `allowed` or not whole; what was read is told as it is.
+ * @throws {DomainError} as `demand`; 'not-a-whole-number'
+ * @source none: a guard, not a formula
+ */
+export function demandWhole(quantity: string, value: number, allowed: Allowed): void {
+  demand(quantity, value, 'count', allowed);
+  if (!Number.isInteger(value))
+    throw new DomainError({
+      quantity,
+      value,
+      kind: 'count',
+      allowed,
+      because: 'not-a-whole-number',
+    });
+}
+
 function interval({ min = -Infinity, max = Infinity, aboveMin, belowMax }: Allowed): string {
   return `${aboveMin ? '(' : '['}${min}, ${max}${belowMax ? ')' : ']'}`;
 }

@@ -36,20 +36,8 @@ export function drainedByMass({
  * @source usda-stp-8-3 25 % drain time
  * @source imo-foam-test 3.7.2, expansion
  */
-export function drainedByVolume({
-  drained,
-  foam,
-  expansion,
-}: {
-  readonly drained: number;
-  readonly foam: number;
-  readonly expansion: number;
-}): number {
-  demand('foam', foam, 'volume', { min: 0, aboveMin: true });
-  demand('expansion', expansion, 'ratio', { min: 1, aboveMin: true });
-  const held = foam / expansion;
-  demand('drained', drained, 'volume', { min: 0, max: held }, 'more-than-the-foam-held');
-  return drained / held;
+export function drainedByVolume(jar: Jar): number {
+  return drainedOf(jar, 'volume');
 }
 
 /**
@@ -64,18 +52,20 @@ export function drainedByVolume({
  * @source benson-1973 25 % time independent of diameter, dependent on depth
  * @source mukunda-2016 quarter drainage time linear in foam height
  */
-export function drainedByHeight({
-  drained,
-  foam,
-  expansion,
-}: {
+export function drainedByHeight(jar: Jar): number {
+  return drainedOf(jar, 'length');
+}
+
+interface Jar {
   readonly drained: number;
   readonly foam: number;
   readonly expansion: number;
-}): number {
-  demand('foam', foam, 'length', { min: 0, aboveMin: true });
+}
+
+function drainedOf({ drained, foam, expansion }: Jar, kind: 'volume' | 'length'): number {
+  demand('foam', foam, kind, { min: 0, aboveMin: true });
   demand('expansion', expansion, 'ratio', { min: 1, aboveMin: true });
   const held = foam / expansion;
-  demand('drained', drained, 'length', { min: 0, max: held }, 'more-than-the-foam-held');
+  demand('drained', drained, kind, { min: 0, max: held }, 'more-than-the-foam-held');
   return drained / held;
 }

@@ -1,4 +1,4 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type CorrectionAction, correctMix } from './correct.ts';
 
@@ -61,7 +61,7 @@ export function correctionTable(sheet: {
  * Evenly spaced densities about a target for the sheet, kg/m³, lightest first: `below` steps
  * under it and `above` over it. Those that are not positive are left out.
  *
- * @throws {DomainError} for a step of nothing or counts over 100.
+ * @throws {DomainError} for a step of nothing, or counts that are not whole or over 100.
  * @source none: it spaces the lines of a printed sheet
  */
 export function densitiesAround(spread: {
@@ -73,11 +73,10 @@ export function densitiesAround(spread: {
   const { targetDensity, step, below, above } = spread;
   demandAmount('targetDensity', targetDensity, 'density');
   demandAmount('step', step, 'density');
-  demand('below', below, 'count', { min: 0, max: 100 });
-  demand('above', above, 'count', { min: 0, max: 100 });
-  const count = Math.floor(below) + Math.floor(above) + 1;
+  demandWhole('below', below, { min: 0, max: 100 });
+  demandWhole('above', above, { min: 0, max: 100 });
   return Array.from(
-    { length: count },
-    (_, i) => targetDensity + (i - Math.floor(below)) * step,
+    { length: below + above + 1 },
+    (_, i) => targetDensity + (i - below) * step,
   ).filter((density) => density > 0);
 }

@@ -1,4 +1,4 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 
 /** When the foam is made: for each load as it is wanted, or all of it before the first. */
 type FoamMade = 'each' | 'once';
@@ -67,7 +67,7 @@ const MOST_LOADS = 200;
  * of a larger mixer takes as much longer to make its base mix and its foam and to place as it is larger; blending and
  * weighing stay. No range: bookkeeping.
  *
- * @throws {DomainError} for a number of loads that is not from 1 to 200, a negative time, a limit
+ * @throws {DomainError} for a number of loads that is not whole and from 1 to 200, a negative time, a limit
  *   not above 0
  * @source common-practice (the steps and who waits for whom; the limits are the caller's)
  */
@@ -112,7 +112,7 @@ export function dayClock(plan: DayPlan): Clock {
 
 function timesOf(plan: DayPlan): readonly LoadTimes[] {
   const { loads, base, foam, blend, weigh, place, foamMade, hands } = plan;
-  demand('loads', loads, 'count', { min: 1, max: MOST_LOADS });
+  demandWhole('loads', loads, { min: 1, max: MOST_LOADS });
   for (const [name, value] of Object.entries({ base, foam, blend, weigh, place }))
     demand(name, value, 'time', { min: 0 });
   for (const name of ['foamLasts', 'mixLasts', 'joint'] as const)
@@ -120,16 +120,16 @@ function timesOf(plan: DayPlan): readonly LoadTimes[] {
 
   const made: LoadTimes[] = [];
   let free = 0;
-  for (let load = 1; load <= Math.floor(loads); load++) {
+  for (let load = 1; load <= loads; load++) {
     const before = made.at(-1);
     // A helper starts the next base mix as soon as the mixer is empty enough: after the blending.
     const start = before ? (hands === 2 ? before.blended : free) : 0;
     const baseReady = Math.max(start + base, free);
     // All the foam at once is made while the first base mix waits, or before it.
-    const foamTime = foamMade === 'each' ? foam : before ? 0 : foam * Math.floor(loads);
+    const foamTime = foamMade === 'each' ? foam : before ? 0 : foam * loads;
     const foamReady = baseReady + foamTime;
     const foamBegan =
-      foamMade === 'each' || !before ? baseReady : made[0]!.foamReady - foam * Math.floor(loads);
+      foamMade === 'each' || !before ? baseReady : made[0]!.foamReady - foam * loads;
     const blended = foamReady + blend;
     const placed = blended + weigh + place;
     made.push({ load, start, foamReady, blended, placed, foamAge: blended - foamBegan });

@@ -1,4 +1,4 @@
-import { DomainError, demand } from '../domain-error.ts';
+import { DomainError, demand, demandWhole } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type Corner, polygonArea } from './polygon.ts';
 import { type Piece, pieceVolume } from './volume.ts';
@@ -146,15 +146,7 @@ export function netVolume(form: {
   const gross = shapeVolume(form.shape);
   let cores = 0;
   for (const { shape, count } of form.cores) {
-    demand('count', count, 'count', { min: 1, max: 1e6 });
-    if (!Number.isInteger(count))
-      throw new DomainError({
-        quantity: 'count',
-        value: count,
-        kind: 'count',
-        allowed: { min: 1 },
-        because: 'not-a-whole-number',
-      });
+    demandWhole('count', count, { min: 1, max: 1e6 });
     cores += count * shapeVolume(shape);
   }
   demand('cores', cores, 'volume', { min: 0, max: gross, belowMax: true }, 'cores-fill-it');

@@ -1,4 +1,4 @@
-import { DomainError, demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 import { demandAmount } from '../extremes.ts';
 
 /** A piece to cast, by its shape and inside measures of its form, in m. */
@@ -85,15 +85,7 @@ export function batchVolume(batch: {
   demand('waste', batch.waste, 'ratio', { min: 0, max: 1 });
   let net = 0;
   for (const { piece, count } of batch.pieces) {
-    demand('count', count, 'count', { min: 1, max: 1e6 });
-    if (!Number.isInteger(count))
-      throw new DomainError({
-        quantity: 'count',
-        value: count,
-        kind: 'count',
-        allowed: { min: 1 },
-        because: 'not-a-whole-number',
-      });
+    demandWhole('count', count, { min: 1, max: 1e6 });
     net += count * pieceVolume(piece);
   }
   const settling = net * batch.settling;

@@ -1,4 +1,4 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 import { studentT } from '../uncertainty/student-t.ts';
 import { pullIn } from './robust.ts';
 
@@ -63,7 +63,7 @@ export function learn({
   const positive = { min: 0, aboveMin: true };
   demand('weight', weight, 'count', positive);
   demand('spread', spread, 'count', positive);
-  demand('freedom', Number.isInteger(freedom) ? freedom : Number.NaN, 'count', { min: 3 });
+  demandWhole('freedom', freedom, { min: 3 });
   for (const value of [prior.mean, ...values])
     demand('values', value, 'count', log ? positive : {});
   const into = log ? Math.log : (x: number) => x;

@@ -1,6 +1,5 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 import type { Random } from './random.ts';
-import { demandFreedom } from './student-t.ts';
 
 /** How a reading may err: draws one value from two streams, even and standard normal. */
 export type Distribution = (even: Random, normal: Random) => number;
@@ -64,7 +63,7 @@ export function arcsine(low: number, high: number): Distribution {
  */
 export function scaledT(mean: number, scale: number, freedom: number): Distribution {
   demand('scale', scale, 'count', { min: 0 });
-  demandFreedom(freedom);
+  demandWhole('freedom', freedom, { min: 1 });
   return (_, normal) => {
     let squares = 0;
     for (let i = 0; i < freedom; i++) squares += normal() ** 2;

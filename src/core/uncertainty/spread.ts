@@ -1,4 +1,4 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 import { select } from './select.ts';
 
 /** What a simulated result is like, in its own unit. */
@@ -79,7 +79,7 @@ export interface Bin {
 /**
  * A histogram of simulated values as shares of all of them.
  *
- * @throws {DomainError} for no values, fewer than one bin, or ends in the wrong order
+ * @throws {DomainError} for no values, bins that are not a whole number from 1 to 1000, or ends in the wrong order
  * @source none: it counts values
  */
 export function histogram(
@@ -88,14 +88,13 @@ export function histogram(
 ): readonly Bin[] {
   demand('trials', values.length, 'count', { min: 1 }, 'no-trials');
   demand('high', high, 'count', { min: low, aboveMin: true });
-  demand('bins', bins, 'count', { min: 1, max: 1000 });
-  const parts = Math.floor(bins);
-  const edge = (i: number) => low + ((high - low) * i) / parts;
-  const found = new Float64Array(parts);
+  demandWhole('bins', bins, { min: 1, max: 1000 });
+  const edge = (i: number) => low + ((high - low) * i) / bins;
+  const found = new Float64Array(bins);
   for (const value of values) {
     if (!(value >= low && value < high)) continue;
     // The quotient may miss its bin by its last digit; the edges decide.
-    let bin = Math.min(parts - 1, Math.floor(((value - low) / (high - low)) * parts));
+    let bin = Math.min(bins - 1, Math.floor(((value - low) / (high - low)) * bins));
     if (value < edge(bin)) bin--;
     else if (value >= edge(bin + 1)) bin++;
     found[bin]!++;
@@ -107,7 +106,7 @@ export function histogram(
   }));
 }
 
-/** The value below which a share of the values lies, between neighbours in proportion; parts the values. */
+/** The value below which a share of the values lies, between neighbours in proportion; bins the values. */
 function quantile(values: number[], share: number): number {
   const place = share * (values.length - 1);
   const below = Math.floor(place);

@@ -1,17 +1,7 @@
-import { demand } from '../domain-error.ts';
+import { demand, demandWhole } from '../domain-error.ts';
 
 /** Confidence a bound is told at unless another is asked for: 95 %. Common practice, no source. @source common-practice */
 export const USUAL_CONFIDENCE = 0.95;
-
-/**
- * Refuses degrees of freedom that are none, or not whole.
- * @throws {DomainError} below 1; 'not-whole'
- * @source definition
- */
-export function demandFreedom(freedom: number): void {
-  demand('freedom', freedom, 'count', { min: 1 });
-  demand('freedom', Number.isInteger(freedom) ? freedom : Number.NaN, 'count', {}, 'not-whole');
-}
 
 /**
  * By how many standard errors must a bound lie off so that it holds `confidence` of the time?
@@ -33,7 +23,7 @@ export function studentT({
   readonly freedom: number;
   readonly confidence: number;
 }): number {
-  demandFreedom(freedom);
+  demandWhole('freedom', freedom, { min: 1 });
   demand('confidence', confidence, 'ratio', { min: 0, max: 1, aboveMin: true, belowMax: true });
   let low = 0;
   let high = Math.PI / 2;
@@ -61,7 +51,7 @@ export function studentTBelow({
   readonly t: number;
   readonly freedom: number;
 }): number {
-  demandFreedom(freedom);
+  demandWhole('freedom', freedom, { min: 1 });
   if (Math.abs(t) === Number.POSITIVE_INFINITY) return t > 0 ? 1 : 0;
   demand('t', t, 'count', {});
   const within = shareWithin(Math.atan(Math.abs(t) / Math.sqrt(freedom)), freedom);

@@ -99,8 +99,8 @@ describe('a correction', () => {
 });
 
 describe('the lines of the sheet', () => {
-  test('are as many as whole steps, and none of no density', () => {
-    expect(densitiesAround({ targetDensity: 600, step: 50, below: 1.9, above: 2.9 })).toEqual([
+  test('are as many as asked, and none of no density', () => {
+    expect(densitiesAround({ targetDensity: 600, step: 50, below: 1, above: 2 })).toEqual([
       550, 600, 650, 700,
     ]);
     expect(densitiesAround({ targetDensity: 100, step: 50, below: 3, above: 0 })).toEqual([
@@ -112,8 +112,8 @@ describe('the lines of the sheet', () => {
       {
         targetDensity: { refuses: [0, -1] },
         step: { refuses: [0, -1] },
-        below: { takes: [0, 100], refuses: [-1, 101] },
-        above: { takes: [0, 100], refuses: [-1, 101] },
+        below: { takes: [0, 100], refuses: [-1, 101, 1.9] },
+        above: { takes: [0, 100], refuses: [-1, 101, 2.9] },
       },
     );
   });

@@ -75,7 +75,7 @@ describe('the clock of a day at its limits', () => {
 
   test('what is refused', () => {
     expectLimits(dayClock, plan, {
-      loads: { takes: [1, 200], refuses: [0, 201] },
+      loads: { takes: [1, 200], refuses: [0, 201, 2.5] },
       base: { takes: [0], refuses: [-1] },
       foam: { takes: [0], refuses: [-1] },
       blend: { takes: [0], refuses: [-1] },
@@ -214,7 +214,7 @@ test('pieces are counted whole, and waste is a share', () => {
     expect.objectContaining({
       quantity: 'count',
       value: 2.5,
-      allowed: { min: 1 },
+      allowed: { min: 1, max: 1e6 },
       because: 'not-a-whole-number',
     }),
   );

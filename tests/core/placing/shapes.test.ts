@@ -329,7 +329,7 @@ describe('cores and blockouts', () => {
       expect.objectContaining({
         quantity: 'count',
         value: 1.5,
-        allowed: { min: 1 },
+        allowed: { min: 1, max: 1e6 },
         because: 'not-a-whole-number',
       }),
     );

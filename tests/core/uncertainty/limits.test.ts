@@ -158,7 +158,7 @@ describe('what the trials say', () => {
       { ...band, bins: 3 },
       {
         high: { refuses: [1, 0.9] },
-        bins: { takes: [1, 1000], refuses: [0, 1001] },
+        bins: { takes: [1, 1000], refuses: [0, 1001, 2.5] },
       },
     );
     expectLimits(

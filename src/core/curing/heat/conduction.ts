@@ -1,4 +1,4 @@
-import { demand } from '../../domain-error.ts';
+import { demand, demandWhole } from '../../domain-error.ts';
 import { ACTIVATION_ENERGIES } from '../age-factor.ts';
 import { demandNotNegative, demandPositive, demandTemperature } from '../bounds.ts';
 import { temperatureAt } from '../history.ts';
@@ -79,7 +79,7 @@ const STEPS_ALIKE = 4;
  * change at the next step, or at their own time where steps grow from a first one. What leaves the cells enters the ledger, so the balance is a check.
  * Sun, rain and evaporation are left out. No range is published; that of ageing is not checked here, but by
  * `heatInside`.
- * @throws {DomainError} for a figure of the slab not above zero, fewer than 2 cells, or a face or
+ * @throws {DomainError} for a figure of the slab not above zero, cells that are not a whole number from 2 to 1000, or a face or
  * hydration curve that is none.
  * @source crank-nicolson from memory
  * @source schindler-folliard-2005 for the heat, from memory
@@ -87,7 +87,7 @@ const STEPS_ALIKE = 4;
 export function conduct(slab: Slab): HeatRun {
   check(slab);
   const { heatCapacity, conductivity, near, far } = slab;
-  const n = Math.floor(slab.cells);
+  const n = slab.cells;
   const times = timesOf(slab);
   const steps = times.length - 1;
   let dt = times[1]!;
@@ -219,7 +219,7 @@ function check(slab: Slab): void {
     demandNotNegative('late', slab.late.from, 'time');
     demandPositive('lateStep', slab.late.step, 'time');
   }
-  demand('cells', slab.cells, 'count', { min: 2, max: 1000 });
+  demandWhole('cells', slab.cells, { min: 2, max: 1000 });
   demand('steps', slab.duration / slab.step, 'count', { max: MOST_STEPS });
   demandFace(slab.near);
   demandFace(slab.far);
