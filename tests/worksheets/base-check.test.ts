@@ -24,6 +24,59 @@ function byPlan(kg: number, base?: number) {
   return found;
 }
 
+describe('a cement with limestone in it', () => {
+  /** A base mix of w/c 0.42 with 30 % of limestone: 1 ÷ (0.7 ÷ 3150 + 0.3 ÷ 2700) = 3000 kg/m³, so 1885 in the jug. */
+  const weighed = (more: Entries = {}) => {
+    const entries = {
+      'jug.tare': { t: '0', u: 'kg' },
+      'base-check.full': { t: '1.885', u: 'kg' },
+      'jug.volume': { t: '1', u: 'L' },
+      'mix.waterCement': { t: '0.42' },
+      ...more,
+    };
+    const found = answer(baseCheck, readWorksheet(baseCheck, entries, {}, say), say);
+    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    return found.judgement;
+  };
+
+  test('is named beside water and air, before any is added', () => {
+    expect(weighed()).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(
+        /Wetter than meant.*limestone, slag or ash.*density of its particles/,
+      ),
+    });
+  });
+
+  test('is as meant once its density is given', () => {
+    expect(weighed({ 'mix.cementDensity': { t: '3000' } }).verdict).toBe('good');
+  });
+
+  test('is not suspected where its density was given', () => {
+    const wetter = weighed({
+      'mix.cementDensity': { t: '3000' },
+      'mix.waterCement': { t: '0.36' },
+    });
+    expect(wetter.say).toContain('Wetter than meant');
+    expect(wetter.say).not.toContain('limestone');
+  });
+
+  test('may be blended in the whole batch', () => {
+    const entries = {
+      'batch.cementKind': { t: 'blend' },
+      'batch.ash': { t: '0', u: '%' },
+      'batch.limestone': { t: '30', u: '%' },
+      'mix.waterCement': { t: '0.42' },
+    };
+    const found = answer(batch, readWorksheet(batch, entries, {}, say), say);
+    expect(found.ok && found.numbers.base!.value).toBeCloseTo(1.42 / (1 / 3000 + 0.42 / 1000), 6);
+    expect(found.ok && found.numbers.limestone!.value).toBeCloseTo(
+      (found.ok ? found.numbers.cementitious!.value : 0) * 0.3,
+      9,
+    );
+  });
+});
+
 describe('a base mix with more in it than cement, sand and water', () => {
   const ways = {
     pigment: { 'pigment.share': { t: '5', u: '%' } },

@@ -198,12 +198,15 @@ test.each([
   ['0 %', '50 %', '0 %', 'good'],
   ['35 %', '25 %', '0 %', 'good'],
   ['0 %', '20 %', '8 %', 'good'],
-])('slag %s, fly ash %s, silica fume %s: %s', (slag, ash, fume, verdict) => {
+  ['0 %', '0 %', '0 %', 'good', '35 %'],
+  ['0 %', '0 %', '0 %', 'look', '36 %'],
+])('slag %s, fly ash %s, silica fume %s: %s', (slag, ash, fume, verdict, limestone = '0 %') => {
   const found = asked(batch, {
     'batch.cementKind': 'blend',
     'batch.slag': slag,
     'batch.ash': ash,
     'batch.fume': fume,
+    'batch.limestone': limestone,
   });
   expect(found.verdict).toBe(verdict);
   expect(found.say.startsWith('Too little cement')).toBe(verdict === 'look');

@@ -66,7 +66,7 @@ export interface Design {
  * of `proportion` as the wet density that holds so much cement.
  *
  * Notes of `proportion`, and 'blend-binds-otherwise': the fifth of bound water is stated for portland
- * cement, not for slag, fly ash or silica fume. Range as `proportion`.
+ * cement, not for slag, fly ash, silica fume or limestone. Range as `proportion`.
  *
  * @throws {DomainError} as `proportion` and `equivalent`; 'overfills' when the binder's base mix alone
  *   is more than the volume; 'too-wet' when fillers and admixture bring more water than the mix wants

@@ -2,18 +2,20 @@ import { demand } from '../domain-error.ts';
 import { CEMENT_DENSITY } from './densities.ts';
 
 /** What is counted as cement: the cement and the fine powders that stand in for part of it. */
-export type BinderKind = 'portland' | 'slag' | 'fly-ash' | 'silica-fume';
+export type BinderKind = 'portland' | 'slag' | 'fly-ash' | 'silica-fume' | 'limestone';
 
 /**
  * Particle densities, kg/m³. Portland as in `densities.ts`; the middle of the usual range for the
- * others (slag 2850–2950; fly ash 1900–2800, class F about 2300–2400; silica fume 2200–2250).
- * @source pca-cement, pca-eb001-materials (from memory)
+ * others (slag 2850–2950; fly ash 1900–2800, class F about 2300–2400; silica fume 2200–2250); limestone as
+ * the calcite it mostly is, about 2700.
+ * @source pca-cement, pca-eb001-materials (from memory), common-practice
  */
 export const BINDER_DENSITY: Readonly<Record<BinderKind, number>> = {
   portland: CEMENT_DENSITY,
   slag: 2900,
   'fly-ash': 2350,
   'silica-fume': 2220,
+  limestone: 2700,
 };
 
 export interface BinderPart {

@@ -1,6 +1,7 @@
 import { demand } from '../../core/domain-error.ts';
 import { checkBase } from '../../core/mix/base-check.ts';
 import { baseMix } from '../../core/mix/base-mix.ts';
+import { CEMENT_DENSITY } from '../../core/mix/densities.ts';
 import { plannedWith } from '../../core/mix/planned-with.ts';
 import { BASE_WATER_CEMENT, ROBS_FOAM_BELOW } from '../../core/mix/water-cement-limits.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
@@ -9,7 +10,7 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { sandCement, waterCement } from '../shared/recipe.ts';
-import { baseWaterCement, cementDensity, counts, solutionCement } from './recipe-fields.ts';
+import { baseWaterCement, counts, helpedCementDensity, solutionCement } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending. Common practice, no source. */
 const NEAR = 0.02;
@@ -91,7 +92,7 @@ export default worksheet({
       units: PERCENT,
       folded: true,
     }),
-    cementDensity: { ...cementDensity, plusMinus: '30 kg/m3' },
+    cementDensity: { ...helpedCementDensity, plusMinus: '30 kg/m3' },
     plan: number('density', {
       label: 'Base mix density by the plan',
       help: 'It tells of pigment, filler and blended cement. Empty, there are none.',
@@ -171,7 +172,7 @@ export default worksheet({
       significant: 4,
     },
   },
-  judge: ({ check, wanted, off, slip, dryAsMeant }, { cement }, say) => {
+  judge: ({ check, wanted, off, slip, dryAsMeant, plain }, { cement, cementDensity }, say) => {
     const some = (kg: number) => say(kg, 'mass', { significant: 2 });
     if (slip)
       return {
@@ -191,7 +192,7 @@ export default worksheet({
     if (off > 0)
       return {
         verdict: 'look',
-        say: `Wetter than meant. Add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made. If the drill has whipped air in, that reads as water: wait a minute, tap the jug, and weigh once more first.`,
+        say: `Wetter than meant. Add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made. If the drill has whipped air in, that reads as water: wait a minute, tap the jug, and weigh once more first.${plain && cementDensity >= CEMENT_DENSITY ? ' So does a cement with limestone, slag or ash in it: give the density of its particles, folded below, before you add any.' : ''}`,
       };
     const dry = check.waterCement < ROBS_FOAM_BELOW;
     return {
@@ -251,5 +252,5 @@ export default worksheet({
   defers: [
     'The cement bag’s own sheet outranks the density used here; a blended cement is lighter.',
   ],
-  sources: ['navedtra-14071', 'pca-cement', 'astm-c138', 'common-practice'],
+  sources: ['navedtra-14071', 'pca-cement', 'en-197-1', 'astm-c138', 'common-practice'],
 });

@@ -9,12 +9,13 @@ import { pigmentDoubt } from './pigment-doubt.ts';
 
 /**
  * The most of each powder that usually stands in for cement, of the whole and by itself; of several, each
- * by the part it takes of its own most. Common practice, no source.
+ * by the part it takes of its own most. Common practice, no source; limestone as CEM II holds it at most, EN 197-1.
  */
 const MOST_INSTEAD: Readonly<Record<string, number>> = {
   slag: 0.7,
   'fly-ash': 0.5,
   'silica-fume': 0.15,
+  limestone: 0.35,
 };
 
 function blendDoubt({ binder, cementitious }: Design): Judgement | undefined {
@@ -26,7 +27,7 @@ function blendDoubt({ binder, cementitious }: Design): Judgement | undefined {
   if (full <= 1 + 1e-9) return undefined;
   return {
     verdict: 'look',
-    say: 'Too little cement for its stand-ins: usual at most are 70\u00a0% of slag, 50\u00a0% of fly ash or 15\u00a0% of silica fume, and less of each in a blend. It sets late and stays weak for long: cast a small piece first.',
+    say: 'Too little cement for its stand-ins: usual at most are 70\u00a0% of slag, 50\u00a0% of fly ash, 15\u00a0% of silica fume or 35\u00a0% of limestone, and less of each in a blend. It sets late and stays weak for long: cast a small piece first.',
   };
 }
 

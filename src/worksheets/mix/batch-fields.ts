@@ -2,7 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
-import { cementDensity, convention, counts, leastLoads } from './recipe-fields.ts';
+import { convention, counts, helpedCementDensity, leastLoads } from './recipe-fields.ts';
 
 const PLAIN = { metric: '1', us: '1' } as const;
 const share = (label: string, example: string, max: string, more: object = {}) =>
@@ -108,7 +108,7 @@ export const batchFields = {
   leastLoads,
   counts,
   foamLives,
-  cementDensity,
+  cementDensity: helpedCementDensity,
   moisture: share('Water in the sand as it lies', '1 %', '50 %', {
     help: 'Of its oven-dry mass. Dry a panful and weigh it twice.',
   }),
@@ -117,13 +117,16 @@ export const batchFields = {
   }),
   cementKind: choice({
     label: 'Cement',
-    options: { plain: 'Portland cement alone', blend: 'Blended on the bench' },
+    options: { plain: 'Portland cement alone', blend: 'Blended, on the bench or in the bag' },
     example: 'plain',
     folded: true,
   }),
   slag: share('Ground slag, of the whole', '0 %', '90 %', { when: { cementKind: ['blend'] } }),
   ash: share('Fly ash, of the whole', '20 %', '90 %', { when: { cementKind: ['blend'] } }),
   fume: share('Silica fume, of the whole', '0 %', '30 %', { when: { cementKind: ['blend'] } }),
+  limestone: share('Limestone powder, of the whole', '0 %', '90 %', {
+    when: { cementKind: ['blend'] },
+  }),
   filler: choice({
     label: 'Fine light filler',
     options: { none: 'None', some: 'Some' },

@@ -40,7 +40,7 @@ export function recipeOf(v: BatchValues): Omit<DesignInput, 'target'> {
 
 function binderOf(v: BatchValues): readonly BinderPart[] {
   if (v.cementKind === 'plain') return [{ kind: 'portland', share: 1, density: v.cementDensity }];
-  const others = v.slag + v.ash + v.fume;
+  const others = v.slag + v.ash + v.fume + v.limestone;
   if (others >= 1)
     throw new DomainError({
       quantity: 'slag',
@@ -54,5 +54,6 @@ function binderOf(v: BatchValues): readonly BinderPart[] {
     { kind: 'slag', share: v.slag },
     { kind: 'fly-ash', share: v.ash },
     { kind: 'silica-fume', share: v.fume },
+    { kind: 'limestone', share: v.limestone },
   ];
 }

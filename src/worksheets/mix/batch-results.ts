@@ -25,6 +25,7 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
   slag: mass(binder('slag'), 'Ground slag'),
   ash: mass(binder('fly-ash'), 'Fly ash'),
   fume: mass(binder('silica-fume'), 'Silica fume'),
+  limestone: mass(binder('limestone'), 'Limestone powder'),
   water: {
     label: 'Water to pour in',
     kind: 'mass',

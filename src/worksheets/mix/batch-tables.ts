@@ -17,6 +17,7 @@ const BINDERS: Readonly<Record<string, string>> = {
   slag: 'Ground slag',
   'fly-ash': 'Fly ash',
   'silica-fume': 'Silica fume',
+  limestone: 'Limestone powder',
 };
 
 /** Each thing to weigh out, for the batch, a load and a part; and how much of it the mix holds. */

@@ -50,7 +50,7 @@ export default worksheet({
   notes: ({ design }) => [
     ...(design.notes.some(({ code }) => code === 'blend-binds-otherwise')
       ? [
-          'The oven-dry density takes a fifth of all the binder as bound water. That figure is stated for Portland cement; slag, ash and fume bind otherwise and later.',
+          'The oven-dry density takes a fifth of all the binder as bound water. That figure is stated for Portland cement; slag, ash and fume bind otherwise and later, limestone hardly.',
         ]
       : []),
   ],
@@ -61,7 +61,7 @@ export default worksheet({
     'too-wet': () =>
       'The damp sand, filler and admixture bring more water than the mix may have. Dry the sand, or raise the w/c.',
     'no-cement': () =>
-      'Slag, ash and fume together must leave some cement: without it nothing sets.',
+      'Slag, ash, fume and limestone together must leave some cement: without it nothing sets.',
   },
   folded: 'Blends, sand, fibre, pigment, loads and parts',
   blames: {
@@ -162,6 +162,7 @@ export default worksheet({
     'astm-c869',
     'pca-cement',
     'pca-eb001-materials',
+    'en-197-1',
     'en-15422',
     'astm-c979',
     'common-practice',
