@@ -1,3 +1,5 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { carriedReadings } from '../../src/bench/records/carried.ts';
@@ -5,6 +7,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import { benchKey, borrowedKeys } from '../../src/islands/worksheet.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import landing from '../../src/worksheets/mix/landing.tsx';
@@ -145,5 +148,37 @@ test('a batch saved from the bench has the bucket of its mix', () => {
   expect(carriedReadings({ bench, kept: {} })).toMatchObject({
     tare: kg('0.1'),
     vessel: litres('1'),
+  });
+});
+
+describe('the bench sheet', () => {
+  const sheet = (entries: Entries) =>
+    renderToString(h(Sheet, { system: 'metric', entries, kept: {} })).replaceAll('\u00a0', ' ');
+  const density = { 'mix.foamDensity': { t: '80', u: 'g/L', s: 'metric' } } as const;
+
+  test('names both, each with what it reads', () => {
+    const both = sheet({ ...foam, ...density, ...typed(correct, jarOf) });
+    expect(both).toContain(
+      'Foam’s vessel: 0.50 kg empty, 10.0 L to the brim; full of foam 1.30 kg',
+    );
+    expect(both).toContain(
+      'Mix’s bucket: 0.10 kg empty, 1.00 L to the brim; full of blended mix 0.70',
+    );
+    // 25.3 L a load, and 5.3 L × 80 g/L in the vessel of the foam.
+    expect(both).toContain('2 full and 5.30 L: the last then reads 0.92 kg');
+    expect(sheet({ ...foam, ...density })).toContain(
+      'Bucket: 0.50 kg empty, 10.0 L to the brim. Full of foam it weighs 1.30 kg; full of blended mix 6.50 kg',
+    );
+  });
+
+  test('knows no empty weight of a bucket that the foam was not weighed in', () => {
+    const other = sheet({ ...foam, ...density, ...typed(proportion, { bucket: litres('15') }) });
+    expect(other).toContain('1 full and 10.3 L<');
+  });
+
+  test('takes the mix’s bucket where no foam was weighed', () => {
+    const assumed = { 'foam.method': { t: 'assumed' }, ...typed(correct, pailOf) };
+    expect(sheet(assumed)).toContain('Bucket: 0.30 kg empty, 4.00 L to the brim.');
+    expect(sheet(assumed)).toContain('6 full and 1.30 L: the last then reads 0.40 kg');
   });
 });

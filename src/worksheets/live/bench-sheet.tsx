@@ -10,11 +10,11 @@ import { AT_THE_BENCH, nextLoad } from '../mix/next-load.ts';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
 import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
-import { buckets, lastReads } from '../shared/buckets.ts';
 import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { countInWords, piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
 import { sheetBlanks } from '../shared/sheet-blanks.ts';
+import { foamInBuckets, foamVessel, vesselWords } from '../shared/sheet-buckets.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
 import { restsOn, stillExample } from '../shared/still-example.ts';
 import { jointsOf, piecesFilled } from '../shared/whole-pieces.ts';
@@ -59,10 +59,13 @@ export function Sheet({ system, entries, kept }: SheetProps) {
     );
 
   const { mix, loads, solution } = batch.result;
-  const { each, count, foamBuckets } = loads;
+  const { each, count } = loads;
   const values = (batch.outcome as Answered).values;
   const weighed = (bench.outcome as Answered).values;
-  const { volume, foamDensity: foamUsed } = batch.reading.fields;
+  const { volume, foamDensity: foamUsed, bucket } = batch.reading.fields;
+  const ofMix = { tare: weighed.tare, vessel: weighed.vessel };
+  const vessel = foamVessel(foam, ofMix);
+  const measure = bucket?.origin === 'yours' ? values.bucket : undefined;
   // A volume typed in, or found for another shape, has no pieces behind it.
   const ofPieces = restsOn(pieces, volume, kept['batch.volume']);
   const open = [
@@ -104,13 +107,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {joints && <span class="sheet-warning">{joints.short} </span>}
           <span class="kept">Date ____________</span> <span class="kept">Batch ____________</span>
         </p>
-        <p>
-          Bucket: {say(weighed.tare, 'mass', { decimals: 2 })} empty,{' '}
-          {say(weighed.vessel, 'volume', { units: LITRES })} to the brim. Full of foam it weighs{' '}
-          {say(weighed.tare + values.foamDensity * weighed.vessel, 'mass', { decimals: 2 })}; full
-          of blended mix{' '}
-          {say(weighed.tare + weighed.target * weighed.vessel, 'mass', { decimals: 2 })}.
-        </p>
+        <p>{vesselWords(vessel, ofMix, { foam: values.foamDensity, mix: weighed.target }, say)}</p>
         {open.length > 0 && (
           <div class="sheet-warning">
             <p>
@@ -144,13 +141,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
             ['the same by weight', ...amounts('mass', each.foamMass)],
             [
               'the same in buckets',
-              buckets(foamBuckets, values.bucket, say) +
-                lastReads(
-                  foamBuckets,
-                  { tare: weighed.tare, vessel: values.bucket },
-                  values.foamDensity,
-                  say,
-                ),
+              foamInBuckets(each, values.foamDensity, vessel, measure, say),
               ...(count === 1 ? [] : ['']),
             ],
             [

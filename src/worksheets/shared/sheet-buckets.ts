@@ -1,0 +1,53 @@
+import { inBuckets, type Loads } from '../../core/mix/loads.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import type foamDensity from '../foam/foam-density.tsx';
+import { LITRES } from './amounts.ts';
+import { buckets, lastReads } from './buckets.ts';
+import type { Run } from './run.ts';
+
+interface Vessel {
+  /** Empty, kg. */
+  readonly tare: number;
+  /** m³ */
+  readonly vessel: number;
+}
+
+/** The vessel the reader weighed foam in; where they weighed none, the bucket of the mix. */
+export function foamVessel(
+  { reading, result }: Run<ReturnType<typeof foamDensity.work>>,
+  mix: Vessel,
+): Vessel {
+  return reading.own && result?.weighed && reading.values
+    ? { tare: reading.values.tare, vessel: result.weighed.volume }
+    : mix;
+}
+
+/** What foam and mix are weighed in, and what that reads full of either, kg/m³. */
+export function vesselWords(
+  foam: Vessel,
+  mix: Vessel,
+  density: { readonly foam: number; readonly mix: number },
+  say: Say,
+): string {
+  const full = ({ tare, vessel }: Vessel, of: number) =>
+    say(tare + of * vessel, 'mass', { decimals: 2 });
+  const empty = ({ tare, vessel }: Vessel) =>
+    `${say(tare, 'mass', { decimals: 2 })} empty, ${say(vessel, 'volume', { units: LITRES })} to the brim`;
+  const mixed = `full of blended mix ${full(mix, density.mix)}.`;
+  return foam.tare === mix.tare && foam.vessel === mix.vessel
+    ? `Bucket: ${empty(mix)}. Full of foam it weighs ${full(foam, density.foam)}; ${mixed}`
+    : `Foam’s vessel: ${empty(foam)}; full of foam ${full(foam, density.foam)}. Mix’s bucket: ${empty(mix)}; ${mixed}`;
+}
+
+/** A load's foam, m³ and kg/m³, in the bucket it is measured in: another than it was weighed in has no known weight. */
+export function foamInBuckets(
+  { foamVolume }: Loads['each'],
+  density: number,
+  { tare, vessel }: Vessel,
+  other: number | undefined,
+  say: Say,
+): string {
+  const bucket = { vessel: other ?? vessel, tare: other === undefined ? tare : undefined };
+  const filled = inBuckets(foamVolume, bucket.vessel);
+  return buckets(filled, bucket.vessel, say) + lastReads(filled, bucket, density, say);
+}
