@@ -7,8 +7,16 @@ export interface Action {
 }
 
 /** Takes a notice away that has lost its ground. */
-export const withdraw = (id: string): void =>
+export function withdraw(id: string): void {
   globalThis.document?.querySelector(`#notices [data-notice="${id}"]`)?.remove();
+  makeRoom();
+}
+
+/** What is scrolled to, by a link, a key or a step of the run, comes to stand beneath the notices. */
+function makeRoom(): void {
+  const place = globalThis.document?.getElementById('notices');
+  if (place) document.documentElement.style.scrollPaddingTop = `${place.offsetHeight}px`;
+}
 
 /** The notices stand at the head of the page, far from where the reader may be: the key that undoes reaches the latest. */
 function undo(event: KeyboardEvent): void {
@@ -50,6 +58,7 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
     button.addEventListener('click', () => {
       const focused = box.contains(document.activeElement);
       box.remove();
+      makeRoom();
       run();
       // The button takes the focus with it: back to where the reader was, or to the text.
       if (!focused || document.activeElement !== document.body) return;
@@ -60,4 +69,5 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
     box.append(button);
   }
   place.append(box);
+  makeRoom();
 }
