@@ -7,6 +7,7 @@ import {
   startClock,
   stopClock,
 } from '../../bench/clock.ts';
+import { notify } from '../../bench/notices.ts';
 import { useClock } from '../../islands/clock.ts';
 import { useKept } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
@@ -74,9 +75,9 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
         type="button"
         id={MAIN}
         class="main"
-        onClick={once(() => (runs ? stopClock : startClock)(Date.now()))}
+        onClick={once(() => (runs ? stopClock : clock ? resumeClock : startClock)(Date.now()))}
       >
-        {runs ? 'Stop' : clock ? 'New foam: start again' : 'Foam made: start'}
+        {runs ? 'Stop' : clock ? 'Go on' : 'Foam made: start'}
       </button>
       {clock && !runs && (
         <>
@@ -84,10 +85,10 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
             type="button"
             onClick={once((event) => {
               keepFocus(event, MAIN);
-              resumeClock();
+              startAnew(clock);
             })}
           >
-            Go on
+            New foam: start again
           </button>
           <button
             type="button"
@@ -102,6 +103,14 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
       )}
     </>
   );
+}
+
+/** For other foam. The time of the one before is in its record, and can be had back. */
+function startAnew(before: Clock): void {
+  startClock(Date.now());
+  notify('clock', 'The clock was started again.', [
+    { label: 'Put it back', run: () => startClock(before.start), undoes: true },
+  ]);
 }
 
 function leftWords(inHand: number | undefined, left: number | undefined): string {
