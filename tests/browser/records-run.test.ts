@@ -144,7 +144,9 @@ describe.concurrent('from the bench', () => {
       /\/safety\/#caution-alkaline-washout$/,
     );
     const missed = page.locator('[data-run-missed]');
-    expect(await missed.innerText()).toContain('Not weighed: cement, water, foam, blend.');
+    expect(await missed.innerText()).toContain(
+      'Not written down: cement, water, foam, foam put in, blend.',
+    );
     for (const button of await missed.getByRole('button').all())
       expect((await button.boundingBox())!.height).toBeGreaterThanOrEqual(44);
     await missed.getByRole('button', { name: 'Back to: weigh the blend' }).click();
@@ -154,7 +156,9 @@ describe.concurrent('from the bench', () => {
       await page.getByRole('button', { name: /^Next/ }).click();
       await page.locator(`[data-run="${step}"]`).waitFor();
     }
-    expect(await missed.innerText()).toContain('Not weighed: cement, water, foam.');
+    expect(await missed.innerText()).toContain(
+      'Not written down: cement, water, foam, foam put in.',
+    );
   });
 
   test('water and cement swapped are asked about while it can be put right, and never called good', async ({
@@ -571,7 +575,7 @@ describe.concurrent('from the bench', () => {
     await expect.poll(step).toContain('2 of 5');
     await press(page, 'Foam made: start');
     for (const [key, then] of [
-      ['Stop', 'New foam: start again'],
+      ['Stop', 'Go on'],
       ['Clear', 'Foam made: start'],
       ['Foam made: start', 'Stop'],
     ] as const) {

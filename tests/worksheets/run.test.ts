@@ -17,6 +17,7 @@ import { ADDED_FOAM } from '../../src/worksheets/shared/amounts.ts';
 import { asSaid } from '../../src/worksheets/shared/as-said.ts';
 import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
 import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
+import { otherPlan } from '../../src/worksheets/shared/RunReplan.tsx';
 import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
@@ -35,7 +36,7 @@ import { freeName } from '../../src/worksheets/shared/run-name.ts';
 import { formsPlanned, jointsPlanned, runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
-import { unmixedOf } from '../../src/worksheets/shared/run-unmixed.ts';
+import { isUnmixed, unfinishedOf } from '../../src/worksheets/shared/run-unfinished.ts';
 import { belowTare, foamByWeight, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
 
 const say = speaker('metric');
@@ -516,21 +517,40 @@ describe('the batches that may be gone on with', () => {
   const of = (readings: Partial<Record<ReadingName, string>>, over = {}) =>
     batch(readings, { date: '2026-05-09', changed: '2026-05-09T08:00:00.000Z', ...over });
 
-  test('are today’s of which nothing is in the mixer, the latest saved first', () => {
-    const early = of({ planned: '600', tare: '0.85', vessel: '20', foamDensity: '80' });
-    const late = of({}, { changed: '2026-05-09T09:00:00.000Z' });
+  const at = (hour: number) => ({ changed: `2026-05-09T0${hour}:00:00.000Z` });
+
+  test('are today’s that are not placed yet, the latest saved first', () => {
+    const known = of({ planned: '600', tare: '0.85', vessel: '20', foamDensity: '80' }, at(5));
+    const mixed = of({ cement: '13.57' }, at(6));
+    const foamed = of({ full: '12.9' }, { ...at(7), foamMade: '2026-05-09T06:30:00.000Z' });
     const others = [
-      of({ cement: '13.57' }),
-      of({ full: '12.9' }),
+      of({ full: '12.9', placed: '30' }),
+      of({ stripAge: '48' }),
       of({}, { date: '2026-05-08' }),
       of({}, { invented: true }),
-      of({}, { foamMade: '2026-05-09T08:30:00.000Z' }),
     ];
-    expect(unmixedOf([early, ...others, late], '2026-05-09')).toEqual([late, early]);
+    expect(unfinishedOf([known, ...others, mixed, foamed], '2026-05-09')).toEqual([
+      foamed,
+      mixed,
+      known,
+    ]);
+    expect([known, mixed, foamed].map(isUnmixed)).toEqual([true, false, false]);
+  });
+
+  test('are weighed by another plan only before anything is weighed, and when it is another', () => {
+    const own = { ...plan, example: false };
+    const half = { ...own, cement: own.cement / 2, water: own.water / 2 };
+    const other = (readings: Parameters<typeof of>[0], now: typeof plan | undefined) =>
+      otherPlan({ record: of(readings) } as Editor, own, now);
+    expect(other({ planned: '600' }, half)).toBe(half);
+    expect(other({ cement: '13.57' }, half)).toBeUndefined();
+    expect(other({}, { ...own })).toBeUndefined();
+    expect(other({}, { ...half, example: true })).toBeUndefined();
+    expect(other({}, undefined)).toBeUndefined();
   });
 
   test('are three at most', () => {
-    expect(unmixedOf([of({}), of({}), of({}), of({})], '2026-05-09')).toHaveLength(3);
+    expect(unfinishedOf([of({}), of({}), of({}), of({})], '2026-05-09')).toHaveLength(3);
   });
 });
 

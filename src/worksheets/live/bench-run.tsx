@@ -15,19 +15,25 @@ import { ConflictView } from '../shared/ConflictView.tsx';
 import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { type RunCaution, RunCautions } from '../shared/RunCautions.tsx';
 import { RunMissed } from '../shared/RunMissed.tsx';
+import { RunReplan } from '../shared/RunReplan.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { run } from '../shared/run.ts';
 import { writeAim } from '../shared/run-aim.ts';
 import { begun, turned } from '../shared/run-going.ts';
+import { missedOf } from '../shared/run-missed.ts';
 import { freeName } from '../shared/run-name.ts';
 import { jointsPlanned, runPlan } from '../shared/run-plan.ts';
-import { unmixedOf } from '../shared/run-unmixed.ts';
+import { runReadings } from '../shared/run-readings.ts';
+import { isUnmixed, unfinishedOf } from '../shared/run-unfinished.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
 import { batchAt, pageAt, tellDamaged } from '../shared/use-records.ts';
 import FoamClock from './foam-clock.tsx';
+
+/** The step in which the mix is placed: once it is, its foam has no more time to count. */
+const PLACE = 3;
 
 /** One batch at the bench, step by step, written into its record as it goes. */
 export default function BenchRun({ given }: { readonly given?: unknown }) {
@@ -55,7 +61,11 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
           'refused',
           `“${nameOf(record)}” was changed in another tab: reload this page first.`,
         );
-      else tellRefused(record, saved.say);
+      else
+        tellRefused(
+          record,
+          `${saved.say} Amounts and corrections work without it, in First batch and at the bench.`,
+        );
       return;
     }
     askToPersist();
@@ -63,6 +73,9 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
     clearClock();
     go(begun(record, say));
   };
+  /** One that is in the mixer is gone on with where something is missing, or else where it is placed. */
+  const resume = (record: BatchRecord) =>
+    go({ ...begun(record, say), step: missedOf(runReadings(record, say)).steps[0] ?? PLACE });
   if (resting)
     return (
       <div class="run" data-run="begin">
@@ -70,45 +83,47 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
           Size the batch first. Then begin here: each step shows what to weigh, takes what you
           weighed, and stores it at once. It works without a network.
         </p>
-        {going?.stopped && opening.is === 'open' && (
+        <div class="run-choices">
+          {going?.stopped && opening.is === 'open' && (
+            <button
+              type="button"
+              class="main run-big"
+              ref={(button) => {
+                if (justStopped.current) button?.focus();
+                justStopped.current = false;
+              }}
+              onClick={() => {
+                const { stopped: _, ...on } = going;
+                go(on);
+              }}
+            >
+              Go on with “{nameOf(opening.editor.record)}”
+            </button>
+          )}
           <button
             type="button"
-            class="run-big"
-            ref={(button) => {
-              if (justStopped.current) button?.focus();
-              justStopped.current = false;
-            }}
-            onClick={() => {
-              const { stopped: _, ...on } = going;
-              go(on);
-            }}
+            class={going?.stopped && opening.is === 'open' ? 'run-big' : 'main run-big'}
+            disabled={!records}
+            onClick={() =>
+              begin(recordToWeigh(freeName(`Batch of ${today()}`, (records ?? []).map(nameOf))))
+            }
           >
-            Go on with “{nameOf(opening.editor.record)}”
+            Begin a batch
           </button>
-        )}
-        <button
-          type="button"
-          class="main run-big"
-          disabled={!records}
-          onClick={() =>
-            begin(recordToWeigh(freeName(`Batch of ${today()}`, (records ?? []).map(nameOf))))
-          }
-        >
-          Begin a batch
-        </button>
-        {/* Found a moment later, they must not push the button above from under a thumb. */}
-        {unmixedOf(records ?? [], today())
-          .filter(({ id }) => id !== going?.id)
-          .map((record) => (
-            <button
-              key={record.id}
-              type="button"
-              class="run-big"
-              onClick={() => begin(weighedAnew(record))}
-            >
-              Go on with “{nameOf(record)}”, not mixed yet
-            </button>
-          ))}
+          {/* Found a moment later, they must not push the button above from under a thumb. */}
+          {unfinishedOf(records ?? [], today())
+            .filter(({ id }) => id !== going?.id)
+            .map((record) => (
+              <button
+                key={record.id}
+                type="button"
+                class="run-big"
+                onClick={() => (isUnmixed(record) ? begin(weighedAnew(record)) : resume(record))}
+              >
+                Go on with “{nameOf(record)}”, not {isUnmixed(record) ? 'mixed' : 'placed'} yet
+              </button>
+            ))}
+        </div>
       </div>
     );
   if (opening.is === 'failed') return <p class="records-failed">{opening.say}</p>;
@@ -175,7 +190,8 @@ function Run({
   readonly say: Say;
 }) {
   const [entries, kept] = [useEntries(), useKept()];
-  const plan = going.plan ?? runPlan(entries, kept, say);
+  const onBench = runPlan(entries, kept, say);
+  const plan = going.plan ?? onBench;
   const held = plan ? undefined : planHeld(run(proportion, entries, kept, say), kept, say);
   const joints = plan && !plan.example && jointsPlanned(plan);
   const awake = useAwake(true);
@@ -201,7 +217,7 @@ function Run({
         </span>{' '}
         {name}
       </h2>
-      {step > 0 && <FoamClock short />}
+      {step > 0 && step <= PLACE && <FoamClock short />}
       {/* On a phone what to weigh stands on the first screen: the harms above it, what to do about them beneath. */}
       <p class="run-harms">
         {cautions.map(({ title }) => `${title}. `)}
@@ -227,6 +243,15 @@ function Run({
             </>
           )}
         </p>
+      )}
+      {step === 0 && (
+        <RunReplan
+          editor={editor}
+          begun={going.plan}
+          now={onBench}
+          take={(plan) => go({ ...going, plan })}
+          say={say}
+        />
       )}
       {plan && plan.loads > 1 && step === 0 && (
         <>

@@ -83,8 +83,15 @@ function Weighing({
   );
 }
 
+interface FoamWeighing {
+  readonly entry: Entry;
+  readonly setEntry: (entry: Entry) => void;
+  readonly reading: NumberReading;
+  readonly problem: string | undefined;
+}
+
 /** The bucket full of foam; with the empty bucket and its volume it gives the foam's density. */
-export function FoamWeight({ editor, say }: Props) {
+export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   // A weighing on the bench may be that of another batch's foam.
   const [entry, setEntry] = useState<Entry>(() => $going.get()?.foam ?? { t: '' });
   const reading = read('foam', entry, say);
@@ -101,6 +108,12 @@ export function FoamWeight({ editor, say }: Props) {
     // One of an earlier weighing is not this foam's.
     else if (problem) writeReading(editor, 'foamDensity', { t: '' });
   }, [density, doubt, problem === undefined]);
+  return { entry, setEntry, reading, problem };
+}
+
+/** The field of that weighing. */
+export function FoamWeight({ of, say }: { readonly of: FoamWeighing; readonly say: Say }) {
+  const { entry, setEntry, reading, problem } = of;
   return (
     <Weighing
       id="run-foam"

@@ -4,7 +4,7 @@ import { RUN_STEPS } from './RunSteps.tsx';
 import { missedOf } from './run-missed.ts';
 import { runReadings } from './run-readings.ts';
 
-/** Before a batch is done: what was not weighed, and the way back to it. */
+/** Before a batch is done: what was not written down, and the way back to it. */
 export function RunMissed({
   record,
   say,
@@ -18,7 +18,7 @@ export function RunMissed({
   if (words.length === 0) return null;
   return (
     <div data-run-missed>
-      <p class="note">Not weighed: {words.join(', ')}.</p>
+      <p class="note">Not written down: {words.join(', ')}.</p>
       <p class="records-line">
         {steps.map((step) => (
           <button key={step} type="button" onClick={() => goTo(step)}>

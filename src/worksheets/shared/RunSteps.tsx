@@ -10,10 +10,10 @@ import { LITRES } from './amounts.ts';
 import { asSaid } from './as-said.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
-import { FoamByWeight, FoamWeight } from './RunFoamWeight.tsx';
+import { FoamByWeight, FoamWeight, useFoamWeighing } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
 import { SCALE } from './record-fields.ts';
-import { foamWanted } from './run-base.ts';
+import { type FoamWanted, foamWanted } from './run-base.ts';
 import { placedDoubt } from './run-doubt.ts';
 import { formsPlanned, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
@@ -87,14 +87,18 @@ function BaseMix({ editor, plan, say }: StepProps) {
 }
 
 function Foam({ editor, plan, say }: StepProps) {
-  const wanted = foamWanted(runReadings(editor.record, say), plan, say);
+  const weighing = useFoamWeighing({ editor, say });
+  const { problem } = weighing;
+  const wanted: FoamWanted = problem
+    ? { is: 'refused', say: `No foam can be named yet. ${problem}` }
+    : foamWanted(runReadings(editor.record, say), plan, say);
   return (
     <>
       <p>
         Run the foam to waste until it comes evenly. Then start the clock above and fill the bucket.
       </p>
       <RecordFields editor={editor} names={['tare', 'vessel']} say={say} />
-      <FoamWeight editor={editor} say={say} />
+      <FoamWeight of={weighing} say={say} />
       <RecordFields editor={editor} names={['foamDensity']} say={say} />
       {wanted.is === 'refused' && <Verdict verdict="stop" say={wanted.say} />}
       <Amount

@@ -62,8 +62,8 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
         say={say}
       />
       {undo && density === undefined && (
-        <p>
-          The correction is written down: weigh the bucket again.{' '}
+        <div class="run-undo">
+          <p>The correction is written down: weigh the bucket again.</p>
           <button
             type="button"
             onClick={(event) => {
@@ -74,7 +74,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
           >
             I did not add it
           </button>
-        </p>
+        </div>
       )}
       {density !== undefined && (
         <p>

@@ -63,7 +63,7 @@ export const RECORD_FIELDS = {
     example: '10 min',
   }),
   tare: mass('tare'),
-  full: mass('full', 'Struck level; the last weighing before it was placed.'),
+  full: mass('full', 'Struck level. Each weighing goes here: the last before it is placed counts.'),
   vessel: litres('vessel', '0.2 L', 'To the brim.'),
   foamAdded: { ...litres('foamAdded', '0.5 L'), units: ADDED_FOAM },
   baseAdded: mass('baseAdded'),

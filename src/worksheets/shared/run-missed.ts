@@ -1,11 +1,12 @@
 import type { ReadingName } from '../../bench/records/readings.ts';
 import type { RunReadings } from './run-readings.ts';
 
-/** What a batch cannot be held against its plan without, by the step in which it is weighed. */
+/** What a batch cannot be held against its plan without, by the step in which it is weighed or measured out. */
 const WEIGHED: readonly (readonly [step: number, reading: ReadingName, word: string])[] = [
   [0, 'cement', 'cement'],
   [0, 'water', 'water'],
   [1, 'foamDensity', 'foam'],
+  [1, 'foamVolume', 'foam put in'],
   [2, 'full', 'blend'],
 ];
 
@@ -16,7 +17,7 @@ interface Missed {
   readonly steps: readonly number[];
 }
 
-/** What was not weighed in a batch that is about to be done. */
+/** What was not written down in a batch that is about to be done. */
 export function missedOf({ at }: RunReadings): Missed {
   const missed = WEIGHED.filter(([, reading]) => at(reading) === undefined);
   return {

@@ -18,12 +18,16 @@ const all = {
   cement: kg('13.57'),
   water: kg('5.43'),
   foamDensity: { t: '80', u: 'g/L' },
+  foamVolume: { t: '26', u: 'L' },
   full: kg('12.9'),
 };
 
 describe('before a batch is done', () => {
   test('what was not weighed is named, and each step of it once', () => {
-    expect(missed({})).toEqual({ words: ['cement', 'water', 'foam', 'blend'], steps: [0, 1, 2] });
+    expect(missed({})).toEqual({
+      words: ['cement', 'water', 'foam', 'foam put in', 'blend'],
+      steps: [0, 1, 2],
+    });
     expect(missed(all)).toEqual({ words: [], steps: [] });
     const { full: _, ...noBlend } = all;
     expect(missed(noBlend)).toEqual({ words: ['blend'], steps: [2] });
@@ -39,7 +43,7 @@ describe('before a batch is done', () => {
       'Back to: foam',
       'Back to: weigh the blend',
     ]);
-    expect(drawn({})).toContain('Not weighed: cement, water, foam, blend.');
+    expect(drawn({})).toContain('Not written down: cement, water, foam, foam put in, blend.');
     expect(drawn(all)).toBe('');
   });
 });

@@ -3,7 +3,7 @@ import { toCsv } from '../../../src/bench/records/csv.ts';
 import { BEFORE_MIXING, type ReadingName } from '../../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord, stageOf } from '../../../src/bench/records/record.ts';
 import { progressOf } from '../../../src/worksheets/shared/record-words.ts';
-import { unmixedOf } from '../../../src/worksheets/shared/run-unmixed.ts';
+import { isUnmixed, unfinishedOf } from '../../../src/worksheets/shared/run-unfinished.ts';
 
 const DAY = '2026-05-09';
 const batch = (names: readonly ReadingName[], over: Partial<BatchRecord> = {}) =>
@@ -19,7 +19,8 @@ describe('how far a batch has come', () => {
     expect(stageOf(record)).toBeUndefined();
     expect(progressOf(record)).toBe('2026-05-09, not mixed yet');
     expect(toCsv([record]).split('\r\n')[1]).toContain(',2026-05-09,,,');
-    expect(unmixedOf([record], DAY)).toEqual([record]);
+    expect(unfinishedOf([record], DAY)).toEqual([record]);
+    expect(isUnmixed(record)).toBe(true);
   });
 
   test.each([
@@ -32,6 +33,6 @@ describe('how far a batch has come', () => {
   ])('%#: %s', (record, stage, words) => {
     expect(stageOf(record)).toBe(stage);
     expect(progressOf(record)).toBe(words);
-    expect(unmixedOf([record], DAY)).toEqual([]);
+    expect(isUnmixed(record)).toBe(false);
   });
 });
