@@ -47,7 +47,7 @@ test('before 16 hours no strength is given, for the curve says nothing of hours'
   const early: Values = {
     ...values,
     from: 'own',
-    results: [0.5, 3, 7].map((days) => ({ age: days * DAY, strength: 1e5 * (1 + days) })),
+    results: [0.5, 1, 3, 7].map((days) => ({ age: days * DAY, strength: 1e5 * (1 + days) })),
   };
   expect(answered({ ...early, age: 0.5 * DAY }).verdict).toBe('good');
   expect(answered({ ...early, age: 0.4 * DAY }).verdict).toBe('stop');
@@ -63,4 +63,60 @@ test('own results are believed between the ages tested, not beyond them', () => 
       verdict: 'look',
       say: expect.stringContaining('Test one at this age'),
     });
+});
+
+test('one result or two give a wide band, never Good, and are counted in words', () => {
+  const own = (...results: readonly [days: number, mpa: number][]): Values => ({
+    ...values,
+    from: 'own',
+    results: results.map(([days, mpa]) => ({ age: days * DAY, strength: mpa * 1e6 })),
+  });
+  const one = { ...own([7, 0.5]), age: 7 * DAY };
+  expect(now(one).low).toBeCloseTo(0.25e6, 3);
+  expect(now(one).high).toBeCloseTo(1e6, 3);
+  expect(answered(one)).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('a guess: one result cannot tell'),
+    words: expect.stringContaining('Through your one result:'),
+  });
+  // Which cement it is bears on every other age, and an unknown one may be either.
+  const later = [0.5 * Math.exp(0.2), 0.5 * Math.exp(0.38)] as const;
+  const grown = now({ ...one, age: 28 * DAY });
+  expect(grown.low).toBeCloseTo((later[0] / 2) * 1e6, 3);
+  expect(grown.high).toBeCloseTo(later[1] * 2 * 1e6, 3);
+  const two = { ...own([2, 0.2], [4, 0.3]), age: 3 * DAY };
+  expect(now(two).high / now(two).low).toBeGreaterThan(3);
+  expect(answered(two)).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('two results always lie on a curve'),
+  });
+  expect(now({ ...two, age: 9 * DAY }).high / now({ ...two, age: 9 * DAY }).low).toBeGreaterThan(
+    now(two).high / now(two).low,
+  );
+  const three = own([2, 0.2], [4, 0.3], [6, 0.33]);
+  expect(answered({ ...three, age: 3 * DAY })).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('Three of them leave much to chance'),
+  });
+});
+
+test('beyond the results the band about them widens', () => {
+  const own: Values = {
+    ...values,
+    from: 'own',
+    results: [
+      [1.7, 0.21],
+      [3, 0.34],
+      [6, 0.44],
+      [9, 0.55],
+    ].map(([days, mpa]) => ({ age: days! * DAY, strength: mpa! * 1e6 })),
+  };
+  const wide = (days: number) => {
+    const { low, high } = now({ ...own, age: days * DAY });
+    return high / low;
+  };
+  expect(wide(28)).toBeGreaterThan(1.1 * wide(6));
+  expect(wide(90)).toBeGreaterThan(wide(28));
+  expect(wide(1)).toBeGreaterThan(wide(1.7));
+  expect(answered({ ...own, age: 6 * DAY }).verdict).toBe('good');
 });

@@ -1,11 +1,18 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { studentT } from '../uncertainty/student-t.ts';
 import { demandPositive } from './bounds.ts';
-import { MOST_GROWTH, REFERENCE_AGE, strengthShare } from './strength-growth.ts';
+import { type Band, MOST_GROWTH, REFERENCE_AGE, strengthShare } from './strength-growth.ts';
 import { HOUR } from './units.ts';
 
 /** Youngest result taken, s: before it nothing has set. Common practice, no source. @source common-practice */
 const YOUNGEST = HOUR;
+
+/** Where no result is free to tell of scatter: the next lies from half of one to twice it, a guess. Common practice, no source. @source common-practice */
+const GUESSED = Math.log(2);
+
+/** Widest band, as a natural logarithm: beyond it nothing is known anyway. A choice. */
+const WIDEST = 10;
 
 export interface StrengthResult {
   /** Temperature-adjusted age of the cube or core, s. */
@@ -21,6 +28,14 @@ export interface StrengthFit {
   readonly coefficient: number;
   /** Spread of the results about the curve, as a relative standard deviation; undefined for an exact fit through as many results as unknowns. */
   readonly spread: number | undefined;
+  /** How many there are. */
+  readonly count: number;
+  /** Mean of their 1 − √(28 d/t), and of the logarithm of their strength in Pa. */
+  readonly middle: readonly [x: number, y: number];
+  /** Squares of their distance from that mean in age, summed; undefined where the growth is the cement’s. */
+  readonly reach: number | undefined;
+  /** By how much one more result may miss a curve that is known, as a natural logarithm: Student’s t times the spread. */
+  readonly miss: number;
   readonly notes: readonly Note[];
 }
 
@@ -29,8 +44,8 @@ export interface StrengthFit {
  *
  * `results` with age s and strength Pa; `coefficient` s of the cement, kept when the results share one
  * age. Least squares on ln f = ln f28 + s·(1 − √(28 d/t)). Results that do not grow with age keep the
- * cement's coefficient and carry the note 'no-growth', and those steeper than any cement 'too-steep'. Good between the ages tested; beyond them it
- * carries the model's own doubt. No range is published.
+ * cement's coefficient and carry the note 'no-growth', and those steeper than any cement 'too-steep'. The fewer the results and the
+ * further from them, the wider is strengthAbout. No range is published.
  * @throws {DomainError} for no results, an age below an hour, a strength not above zero, or a
  * coefficient outside 0…2.
  * @source en-1992-1-1 equation 3.2 for the shape
@@ -60,16 +75,50 @@ export function fitStrength(of: {
   const misses = results.map(({ age, strength }) =>
     Math.log(strength / (strength28 * strengthShare({ age, coefficient: s }))),
   );
+  const spread = free > 0 ? Math.sqrt(sum(misses.map((m) => m * m)) / free) : undefined;
   return {
     strength28,
     coefficient: s,
-    spread: free > 0 ? Math.sqrt(sum(misses.map((m) => m * m)) / free) : undefined,
+    spread,
+    count: results.length,
+    middle: [xm, ym],
+    reach: found ? sxx : undefined,
+    // One-sided 95 % is two-sided 90 %.
+    miss:
+      spread === undefined
+        ? GUESSED / Math.SQRT2
+        : studentT({ freedom: free, confidence: 0.9 }) * spread,
     notes: [
       ...(slope === undefined ? [{ code: 'one-age', of: 'results' }] : []),
       ...(grows && !found ? [{ code: 'too-steep', of: 'results' }] : []),
       ...(slope !== undefined && !grows ? [{ code: 'no-growth', of: 'results' }] : []),
     ],
   };
+}
+
+/**
+ * Where one more result should lie at an age, Pa: above the low end 19 times in 20, and as often below the high.
+ *
+ * The curve of `fit` at `age` s times e^±(t·spread·√(1 + 1/n + (x − mean x)²/Σ(x − mean x)²)), x = 1 − √(28 d/t):
+ * it widens beyond the ages tested. Results that show no growth are carried by each of the cement's
+ * `coefficients` s. With no result free to show a spread the width is a guess: at a result, half of it to twice.
+ * No range is published: results of normal scatter about the shape.
+ * @throws {DomainError} for an age not above zero.
+ * @source student-t
+ * @source en-1992-1-1 equation 3.2 for the shape
+ */
+export function strengthAbout(of: {
+  readonly fit: StrengthFit;
+  readonly coefficients: readonly number[];
+  readonly age: number;
+}): Band {
+  const { fit, age } = of;
+  const { count, middle, reach, miss } = fit;
+  demandPositive('age', age, 'time');
+  const off = 1 - Math.sqrt(REFERENCE_AGE / age) - middle[0];
+  const width = Math.min(WIDEST, miss * Math.sqrt(1 + 1 / count + (reach ? off ** 2 / reach : 0)));
+  const grown = (reach ? [fit.coefficient] : of.coefficients).map((s) => middle[1] + s * off);
+  return { low: Math.exp(Math.min(...grown) - width), high: Math.exp(Math.max(...grown) + width) };
 }
 
 function sum(values: readonly number[]): number {

@@ -1,5 +1,5 @@
 import { EARLIEST_ADJUSTED_AGE, tooYoungToEstimate } from '../../core/curing/limits.ts';
-import { fitStrength, type StrengthFit } from '../../core/curing/strength-fit.ts';
+import { fitStrength, type StrengthFit, strengthAbout } from '../../core/curing/strength-fit.ts';
 import { REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
 import { HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
@@ -15,8 +15,8 @@ import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
 import { youngWords } from '../shared/young-words.ts';
 
-/** Spreads either way that the band about own results is drawn with. */
-const SPREADS = 2;
+/** Fewer results are few, as of bars. */
+const FEW = 4;
 
 interface Growing {
   /** Youngest and oldest of the reader's own results, s. */
@@ -100,8 +100,7 @@ export default worksheet({
       const fit = fitStrength({ results: v.results, coefficient: slow });
       const curve = (age: number) =>
         fit.strength28 * strengthShare({ age, coefficient: fit.coefficient });
-      const spread = Math.exp(SPREADS * Math.min(fit.spread ?? 0, 5));
-      const at = (age: number) => ({ low: curve(age) / spread, high: curve(age) * spread });
+      const at = (age: number) => strengthAbout({ fit, coefficients: [slow, fast], age });
       const ages = v.results.map(({ age }) => age);
       const tested = [Math.min(...ages), Math.max(...ages)] as const;
       return answers(v, { fit, curve, at, onlyMinima: false, tested });
@@ -169,6 +168,12 @@ export default worksheet({
         verdict: 'look',
         say: `Somewhere between ${low} and ${high} now: a forecast of the kind, not of this part. Test a cube or a bar of the batch before you rely on any of it.`,
       };
+    const { count } = fit;
+    if (fit.spread === undefined)
+      return {
+        verdict: 'look',
+        say: `${low} to ${high} now, a guess: ${count === 1 ? 'one result cannot tell how far the next may lie from it, and its growth is the cement’s' : 'two results always lie on a curve, so they cannot tell how far off it the next may be'}. Test more${count === 1 ? ', at another age too,' : ''} before you rely on any of it.`,
+      };
     if (fit.notes.length > 0)
       return {
         verdict: 'look',
@@ -180,8 +185,11 @@ export default worksheet({
           say: `${low} to ${high} now, by the curve through your results, carried ${age < tested[0] ? 'back before the first' : 'on past the last'} of them. Test one at this age before you rely on it.`,
         }
       : {
-          verdict: 'good',
-          say: `Your own results say ${low} to ${high} now. They outrank the model: go by them between the ages you tested.`,
+          verdict: count < FEW ? 'look' : 'good',
+          say:
+            count < FEW
+              ? `${low} to ${high} now, by your own results. Three of them leave much to chance: another or two would narrow it if they agree.`
+              : `Your own results say ${low} to ${high} now. They outrank the model: go by them between the ages you tested.`,
         };
   },
   notes: (r, { from }) => [
@@ -214,7 +222,7 @@ export default worksheet({
       tex: String.raw`f(t_e) = f_{28}\; e^{\,s\left(1-\sqrt{28\,\mathrm d/t_e}\right)}`,
       put: (v, r, say) =>
         r.fit
-          ? `Through your ${v.results.length} results by least squares: f28 = ${say(r.fit.strength28, 'stress', { units: MPA })}, s = ${r.fit.coefficient.toFixed(2)}`
+          ? `Through your ${r.fit.count === 1 ? 'one result' : `${r.fit.count} results by least squares`}: f28 = ${say(r.fit.strength28, 'stress', { units: MPA })}, s = ${r.fit.coefficient.toFixed(2)}`
           : `f28 from ${say(r.at28.low, 'stress', { units: MPA })} to ${say(r.at28.high, 'stress', { units: MPA })}, s from ${GROWTH[v.cement][1].toFixed(2)} to ${GROWTH[v.cement][0].toFixed(2)}${r.now ? `: at ${say(v.age, 'time', { units: DAYS })}, ${say(r.now.low, 'stress', { units: MPA, significant: 2 })} to ${say(r.now.high, 'stress', { units: MPA, significant: 2 })}` : ''}`,
     },
   ],
@@ -223,6 +231,7 @@ export default worksheet({
       <GrowthPlot
         at={r.at}
         curve={r.curve}
+        guessed={r.fit?.spread === undefined}
         results={v.from === 'own' ? v.results : []}
         now={r.now && v.age}
         from={r.from}

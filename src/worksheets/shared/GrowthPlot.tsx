@@ -12,6 +12,8 @@ interface Props {
   readonly at: (age: number) => { readonly low: number; readonly high: number };
   /** The curve through the reader's own results, Pa. */
   readonly curve: ((age: number) => number) | undefined;
+  /** Whether the width of the band is a guess. */
+  readonly guessed: boolean;
   readonly results: readonly { readonly age: number; readonly strength: number }[];
   /** Undefined where nothing can be said of now. */
   readonly now: number | undefined;
@@ -21,7 +23,7 @@ interface Props {
 }
 
 /** Strength against adjusted age, as a band, with the reader's own results on it. */
-export function GrowthPlot({ at, curve, results, now, from, say }: Props) {
+export function GrowthPlot({ at, curve, guessed, results, now, from, say }: Props) {
   const unit = say.system === 'us' ? 'psi' : 'MPa';
   const inUnit = (pascal: number) => toUnit(pascal, 'stress', unit);
   const end = Math.max(28 * DAY, (now ?? 0) * 1.1, ...results.map(({ age }) => age * 1.05));
@@ -45,7 +47,7 @@ export function GrowthPlot({ at, curve, results, now, from, say }: Props) {
       words={`${here ? `At an adjusted age of ${days(here.now)}: ${band(here)}; at` : 'At'} 28\u00a0d: ${band(at(28 * DAY))}.${tests.length > 0 ? ` Your results: ${tests.join('; ')}.` : ''}`}
       caption={
         curve
-          ? 'Compressive strength: your results, the curve through them, and twice their spread either way.'
+          ? `Compressive strength: your results, the curve through them, and where the next should lie, ${guessed ? 'a guess' : '19 times in 20 above the low end'}.`
           : 'Compressive strength to expect of the kind: the band of its density, grown by age.'
       }
       x={[0, end / DAY]}

@@ -3,8 +3,9 @@ import { firstAtOrBelow } from '../../../src/core/curing/cold-spells.ts';
 import { readTemperatureLog } from '../../../src/core/curing/log.ts';
 import { readTemperatureCell, readTimeCell } from '../../../src/core/curing/log-cells.ts';
 import { quicken } from '../../../src/core/curing/quicken.ts';
-import { fitStrength } from '../../../src/core/curing/strength-fit.ts';
+import { fitStrength, strengthAbout } from '../../../src/core/curing/strength-fit.ts';
 import { strengthShare } from '../../../src/core/curing/strength-growth.ts';
+import { DomainError } from '../../../src/core/domain-error.ts';
 
 const DAY = 86_400;
 
@@ -87,6 +88,21 @@ describe('strength from broken pieces', () => {
     expect(fit.coefficient).toBeCloseTo(0.3, 9);
     expect(fit.strength28).toBeCloseTo(2e6, 3);
     expect(fit.spread).toBeUndefined();
+    // At a result half of it to twice, a guess.
+    const about = strengthAbout({ fit, coefficients: [], age: 28 * DAY });
+    expect(about.low).toBeCloseTo(1e6, 3);
+    expect(about.high).toBeCloseTo(4e6, 3);
+  });
+  test('the next of several of one age lies within Student’s t of their mean', () => {
+    const fit = fitStrength({
+      results: [0.5, 0.55, 0.6].map((mpa) => at(7, mpa * 1e6)),
+      coefficient: 0.25,
+    });
+    // ln: mean −0.60061, standard deviation 0.09121; t of 2 degrees of freedom, one-sided 95 %, 2.91999.
+    const { low, high } = strengthAbout({ fit, coefficients: [0.25], age: 7 * DAY });
+    expect(Math.log(low / 1e6)).toBeCloseTo(-0.60061 - 2.91999 * 0.09121 * Math.sqrt(4 / 3), 3);
+    expect(Math.log(high / 1e6)).toBeCloseTo(-0.60061 + 2.91999 * 0.09121 * Math.sqrt(4 / 3), 3);
+    expect(() => strengthAbout({ fit, coefficients: [0.25], age: 0 })).toThrow(DomainError);
   });
 });
 
