@@ -7,7 +7,7 @@ export interface Transfers {
 }
 
 /**
- * The row of cells a slab is cut into: their rise over the start, and what has come in at each face.
+ * The row of cells a part is cut into: their rise over the start, and what has come in at each face.
  * Everything is a rise over the start, so that rounding scales with what moves.
  * @source crank-nicolson from memory
  */
@@ -19,8 +19,9 @@ export class Cells {
   /** J/m² come in so far */
   throughNear = 0;
   throughFar = 0;
-  readonly #store: number;
-  readonly #between: number;
+  readonly #store: Float64Array;
+  readonly #between: Float64Array;
+  readonly #halfCell: number;
   #half = 0;
   readonly #rhs: Float64Array;
   #transfers: Transfers = { near: 0, far: 0 };
@@ -28,33 +29,28 @@ export class Cells {
   #far = 0;
   #matrix: Tridiagonal | undefined;
 
-  /** `store` J/(m²·K) of one cell; `between` W/(m²·K) from cell to cell. */
+  /** `store` J/(m²·K) of each cell; W/(m²·K) `between` each and the next, and in the `halfCell` at either face. */
   constructor(of: {
-    readonly count: number;
-    readonly store: number;
-    readonly between: number;
+    readonly store: Float64Array;
+    readonly between: Float64Array;
+    readonly halfCell: number;
   }) {
-    this.rise = new Float64Array(of.count);
-    this.source = new Float64Array(of.count);
-    this.#rhs = new Float64Array(of.count);
+    const count = of.store.length;
+    this.rise = new Float64Array(count);
+    this.source = new Float64Array(count);
+    this.#rhs = new Float64Array(count);
     this.#store = of.store;
     this.#between = of.between;
+    this.#halfCell = of.halfCell;
   }
 
   /** Changes what the faces let through, and the half step, s. */
   cover(transfers: Transfers, half: number): void {
     this.#half = half;
     this.#transfers = transfers;
-    this.#near = link(transfers.near, 2 * this.#between);
-    this.#far = link(transfers.far, 2 * this.#between);
-    this.#matrix = factor(
-      this.rise.length,
-      this.#store,
-      this.#half,
-      this.#between,
-      this.#near,
-      this.#far,
-    );
+    this.#near = link(transfers.near, this.#halfCell);
+    this.#far = link(transfers.far, this.#halfCell);
+    this.#matrix = factor(this.#store, this.#half, this.#between, this.#near, this.#far);
   }
 
   /** Half a step on by the flows of its beginning, with the ambients of that moment, K over the start. */
@@ -72,8 +68,8 @@ export class Cells {
     this.throughFar += half * final;
     let inward = first;
     for (let i = 0; i <= last; i++) {
-      const onward = i < last ? between * (rise[i]! - rise[i + 1]!) : -final;
-      rhs[i] = rise[i]! + (half * (inward - onward) + source[i]!) / store;
+      const onward = i < last ? between[i]! * (rise[i]! - rise[i + 1]!) : -final;
+      rhs[i] = rise[i]! + (half * (inward - onward) + source[i]!) / store[i]!;
       inward = onward;
     }
     rise.set(rhs);
@@ -87,7 +83,7 @@ export class Cells {
     const half = this.#half;
     const store = this.#store;
     const last = rise.length - 1;
-    for (let i = 0; i <= last; i++) rhs[i] = store * rise[i]! + source[i]!;
+    for (let i = 0; i <= last; i++) rhs[i] = store[i]! * rise[i]! + source[i]!;
     rhs[0]! += half * this.#near * nearAir;
     rhs[last]! += half * this.#far * farAir;
     solve(this.#matrix!, rhs, rise);
@@ -98,7 +94,7 @@ export class Cells {
   /** Rise of the faces themselves, K over the start. */
   faces(nearAir: number, farAir: number): readonly [near: number, far: number] {
     const { near, far } = this.#transfers;
-    const halfCell = 2 * this.#between;
+    const halfCell = this.#halfCell;
     return [
       faceRise(near, nearAir, halfCell, this.rise[0]!),
       faceRise(far, farAir, halfCell, this.rise[this.rise.length - 1]!),
@@ -107,7 +103,7 @@ export class Cells {
 
   /** Heat in store over the start, J/m². */
   stored(): number {
-    return this.#store * this.rise.reduce((sum, each) => sum + each, 0);
+    return this.rise.reduce((sum, each, i) => sum + this.#store[i]! * each, 0);
   }
 }
 

@@ -7,10 +7,12 @@ import { demandFace, type Face } from './face.ts';
 import { Hydrating } from './hydrating.ts';
 import { demandCurve, type Hydration } from './hydration.ts';
 
-/** A slab, a wall, or the thin way through a block, and what goes on in it. */
+/** A slab or a wall, or a round part by its diameter, and what goes on in it. */
 export interface Slab {
   /** m, from the near face to the far one */
   readonly thickness: number;
+  /** Ways in which it closes on itself: none if absent, 1 of a long column, 2 of a ball; both faces are then one. */
+  readonly round?: 0 | 1 | 2;
   /** W/(m·K) */
   readonly conductivity: number;
   /** J/(m³·K) */
@@ -32,7 +34,7 @@ export interface Slab {
   readonly hydration?: Hydration & { readonly cement: number };
 }
 
-/** Heat per area of slab over a whole run, J/m². In is positive. */
+/** Heat for each m² of either face over a whole run, J/m². In is positive. */
 interface EnergyLedger {
   readonly released: number;
   readonly throughNear: number;
@@ -70,9 +72,10 @@ const MOST_SHORTER = 4096;
 const STEPS_ALIKE = 4;
 
 /**
- * Temperatures through a slab over time, with the heat of hydration in it.
+ * Temperatures through a part over time, with the heat of hydration in it.
  *
- * Finite volumes: ρc·∂T/∂t = λ·∂²T/∂x² + heat released, equal cells, second order in depth and time.
+ * Finite volumes: ρc·∂T/∂t = λ/rⁿ·∂(rⁿ·∂T/∂r)/∂r + heat released, n = `round`, r from the middle; cells of
+ * one thickness, second order in depth and time.
  * A step is half explicit and half implicit (Crank–Nicolson); after the start and after each change
  * of covering two steps are implicit throughout. Each cell ages by Arrhenius on its own temperature,
  * taken half a step ahead, and gives off heat × cement × the gain of αu·exp[−(τ/te)^β]. Coverings
@@ -93,12 +96,13 @@ export function conduct(slab: Slab): HeatRun {
   let dt = times[1]!;
   const dx = slab.thickness / n;
   const start = slab.initialTemperature;
+  const volumes = volumesOf(slab);
   const cells = new Cells({
-    count: n,
-    store: heatCapacity * dx,
-    between: conductivity / dx,
+    store: volumes.map((volume) => heatCapacity * volume),
+    between: linksOf(slab),
+    halfCell: (2 * conductivity) / dx,
   });
-  const hydration = slab.hydration && new Hydrating(slab.hydration, n, dx, start);
+  const hydration = slab.hydration && new Hydrating(slab.hydration, volumes, start);
   const before = new Float64Array(n);
   const airAt = (face: Face, time: number) => temperatureAt(face.ambient, time) - start;
 
@@ -139,8 +143,32 @@ export function conduct(slab: Slab): HeatRun {
     times,
     temperatures,
     degrees: hydration?.degrees ?? new Float64Array(n),
-    energy: ledger(cells, hydration?.released() ?? 0, heatCapacity * slab.thickness),
+    energy: ledger(
+      cells,
+      hydration?.released() ?? 0,
+      heatCapacity * volumes.reduce((sum, each) => sum + each, 0),
+    ),
   };
+}
+
+/** The volume of each cell for a m² of face, m: what lies nearer the middle of a round part is narrower. */
+function volumesOf({ thickness, cells, round = 0 }: Slab): Float64Array {
+  const within = (edge: number) => {
+    const r = 1 - (2 * edge) / cells;
+    return (r * Math.abs(r) ** round) / (round + 1);
+  };
+  return Float64Array.from(
+    { length: cells },
+    (_, i) => (thickness / 2) * (within(i) - within(i + 1)),
+  );
+}
+
+/** What passes between each cell and the next for a m² of face, W/(m²·K). */
+function linksOf({ thickness, conductivity, cells, round = 0 }: Slab): Float64Array {
+  return Float64Array.from(
+    { length: cells - 1 },
+    (_, i) => ((conductivity * cells) / thickness) * Math.abs(1 - (2 * (i + 1)) / cells) ** round,
+  );
 }
 
 /**
@@ -185,7 +213,7 @@ function rowOf(cells: Cells, start: number, nearAir: number, farAir: number): re
   return row;
 }
 
-/** The balance of a run; `perKelvin` J/(m²·K) of the whole slab. */
+/** The balance of a run; `perKelvin` J/(m²·K) of the whole part. */
 function ledger(cells: Cells, released: number, perKelvin: number): EnergyLedger {
   const { throughNear, throughFar } = cells;
   const stored = cells.stored();

@@ -11,7 +11,7 @@ function tableOf(beta: number): Float64Array {
 }
 
 /**
- * Ageing and heat of every cell of a slab: Arrhenius age on its own temperature, heat by the gain of
+ * Ageing and heat of every cell of a part: Arrhenius age on its own temperature, heat by the gain of
  * αu·exp[−(τ/te)^β].
  * @source schindler-folliard-2005 from memory
  */
@@ -21,20 +21,16 @@ export class Hydrating {
   readonly #of: Hydration;
   readonly #start: number;
   readonly #table: Float64Array;
-  readonly #heatPerCell: number;
+  readonly #heat: Float64Array;
 
-  constructor(
-    of: Hydration & { readonly cement: number },
-    cells: number,
-    dx: number,
-    start: number,
-  ) {
-    this.degrees = new Float64Array(cells);
-    this.#ages = new Float64Array(cells);
+  /** `volumes` m³ of each cell for a m² of face; `start` K. */
+  constructor(of: Hydration & { readonly cement: number }, volumes: Float64Array, start: number) {
+    this.degrees = new Float64Array(volumes.length);
+    this.#ages = new Float64Array(volumes.length);
     this.#of = of;
     this.#start = start;
     this.#table = tableOf(of.beta);
-    this.#heatPerCell = of.heat * of.cement * dx;
+    this.#heat = volumes.map((volume) => of.heat * of.cement * volume);
   }
 
   /**
@@ -51,7 +47,7 @@ export class Hydrating {
     const { ultimate, tau, beta, activationEnergy, referenceTemperature } = this.#of;
     const warmth = activationEnergy / GAS_CONSTANT;
     const reference = warmth / referenceTemperature;
-    const halfHeat = 0.5 * this.#heatPerCell;
+    const heat = this.#heat;
     const ages = this.#ages;
     const degrees = this.degrees;
     const table = this.#table;
@@ -60,7 +56,7 @@ export class Hydrating {
       const ahead = start + now[i]! + lead * (now[i]! - before[i]!);
       const age = ages[i]! + dt * Math.exp(reference - warmth / ahead);
       const degree = ultimate * degreeFromTable(table, age, tau, beta);
-      source[i] = halfHeat * (degree - degrees[i]!);
+      source[i] = 0.5 * heat[i]! * (degree - degrees[i]!);
       ages[i] = age;
       degrees[i] = degree;
     }
@@ -68,6 +64,6 @@ export class Hydrating {
 
   /** Heat given off so far, J/m², from the degrees alone. */
   released(): number {
-    return this.#heatPerCell * this.degrees.reduce((sum, degree) => sum + degree, 0);
+    return this.degrees.reduce((sum, degree, i) => sum + this.#heat[i]! * degree, 0);
   }
 }

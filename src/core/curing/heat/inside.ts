@@ -15,8 +15,9 @@ const CELLS = 60;
 const STEP = 300;
 
 export interface Part {
-  /** m, the thin way through */
+  /** m, the thin way through, or the diameter */
   readonly thickness: number;
+  readonly round?: Slab['round'];
   /** kg/m³ of fresh mix */
   readonly mix: { readonly cement: number; readonly water: number; readonly sand?: number };
   /** W/(m·K), in place of the most the fresh mix can. */
@@ -51,7 +52,8 @@ export interface HeatInside {
  * How hot a part gets inside, when, and how far its faces lag.
  *
  * Works the most it can conduct from the mix (or takes a conductivity), and its heat capacity, and runs
- * `conduct`. One-dimensional: a block is taken the thin way through and comes out a little too hot.
+ * `conduct`. One-dimensional: a block taken the thin way through comes out too hot, a cube by far, and taken as a
+ * ball as wide too cool.
  * Passing a practice limit gives a note, and so does a cell outside 0…80 °C, where its ageing is
  * stretched ('outside-range' of 'temperature'), and a place above the boil ('boils'), where steam carries
  * heat that is left out. No range is published for foamed concrete.
@@ -67,6 +69,7 @@ export function heatInside(part: Part): HeatInside {
   const heatCapacity = freshHeatCapacity(mix);
   const run = conduct({
     thickness: part.thickness,
+    ...(part.round && { round: part.round }),
     conductivity,
     heatCapacity,
     initialTemperature: part.initialTemperature,

@@ -1,6 +1,7 @@
 /** A tridiagonal matrix of the implicit half step, eliminated once and used many times. */
 export interface Tridiagonal {
-  readonly off: number;
+  /** Beside the diagonal, from each row to the next. */
+  readonly off: Float64Array;
   /** One over each pivot. */
   readonly pivots: Float64Array;
   /** Upper entry over its pivot. */
@@ -8,28 +9,28 @@ export interface Tridiagonal {
 }
 
 /**
- * Eliminates the matrix of n cells: store + half·(links) on the diagonal, −half·between beside it.
- * `store` J/(m²·K), `half` s, `between`, `near` and `far` W/(m²·K). Thomas's algorithm; the matrix is
+ * Eliminates the matrix of the cells: store + half·(links) on the diagonal, −half·between beside it.
+ * `store` J/(m²·K) of each, `half` s, `between` each and the next, `near` and `far` W/(m²·K). Thomas's algorithm; the matrix is
  * diagonally dominant, so it needs no pivoting. No range: linear algebra.
  * @source thomas-1949 from memory
  */
 export function factor(
-  n: number,
-  store: number,
+  store: Float64Array,
   half: number,
-  between: number,
+  between: Float64Array,
   near: number,
   far: number,
 ): Tridiagonal {
-  const off = -half * between;
+  const n = store.length;
+  const off = between.map((link) => -half * link);
   const pivots = new Float64Array(n);
   const upper = new Float64Array(n);
   for (let i = 0; i < n; i++) {
-    const left = i === 0 ? near : between;
-    const right = i === n - 1 ? far : between;
-    const diagonal = store + half * (left + right);
-    pivots[i] = 1 / (diagonal - (i === 0 ? 0 : off * upper[i - 1]!));
-    upper[i] = i === n - 1 ? 0 : off * pivots[i]!;
+    const left = i === 0 ? near : between[i - 1]!;
+    const right = i === n - 1 ? far : between[i]!;
+    const diagonal = store[i]! + half * (left + right);
+    pivots[i] = 1 / (diagonal - (i === 0 ? 0 : off[i - 1]! * upper[i - 1]!));
+    upper[i] = i === n - 1 ? 0 : off[i]! * pivots[i]!;
   }
   return { off, pivots, upper };
 }
@@ -44,7 +45,7 @@ export function solve(matrix: Tridiagonal, rhs: Float64Array, into: Float64Array
   const n = rhs.length;
   let carried = 0;
   for (let i = 0; i < n; i++) {
-    carried = (rhs[i]! - (i === 0 ? 0 : off * carried)) * pivots[i]!;
+    carried = (rhs[i]! - (i === 0 ? 0 : off[i - 1]! * carried)) * pivots[i]!;
     rhs[i] = carried;
   }
   let value = 0;

@@ -39,6 +39,43 @@ describe('against exact series', () => {
       expect(Math.log2(errors[i]! / error)).toBeGreaterThan(1.8);
   });
 
+  /** Share of the step not yet felt in the middle, its face held; Fo = a·t/R². Carslaw and Jaeger, from memory. */
+  const unfelt = {
+    1: (fourier: number) =>
+      // Zeros of J₀, and J₁ there.
+      [
+        [2.404825557695773, 0.5191474972894669],
+        [5.520078110286311, -0.3402648065583681],
+        [8.653727912911013, 0.2714522999283819],
+      ].reduce(
+        (sum, [zero, j1]) => sum + (2 * Math.exp(-(zero! ** 2) * fourier)) / (zero! * j1!),
+        0,
+      ),
+    2: (fourier: number) =>
+      [1, 2, 3, 4].reduce(
+        (sum, n) => sum - 2 * (-1) ** n * Math.exp(-((n * Math.PI) ** 2) * fourier),
+        0,
+      ),
+  };
+
+  test.each([1, 2] as const)(
+    'halving cells and steps quarters the error: round %s ways',
+    (round) => {
+      const held = steadyFace({ temperature: 400, transfer: Number.POSITIVE_INFINITY });
+      const middle = (n: number) => {
+        const unit = { conductivity: 1, heatCapacity: 1, initialTemperature: 300 };
+        const ends = { near: held, far: held, duration: 0.25, step: 0.25 / n, cells: n };
+        return temperatureInside(conduct({ thickness: 2, round, ...unit, ...ends }), 1, n) - 300;
+      };
+      const exact = 100 * (1 - unfelt[round](0.25));
+      const errors = [25, 50, 100, 200].map((n) => Math.abs(middle(n) - exact));
+      for (const [i, error] of errors.slice(1).entries()) {
+        expect(Math.log2(errors[i]! / error)).toBeGreaterThan(1.7);
+      }
+      expect(errors.at(-1)).toBeLessThan(0.005);
+    },
+  );
+
   test('halving cells and steps quarters the error: with the heat of hydration', () => {
     const peakAt = (n: number) => {
       const run = conduct({ ...slab, duration: DAY, cells: 2 * n, step: DAY / (6 * n) });

@@ -44,6 +44,7 @@ describe('energy', () => {
           step: fc.double({ min: 120, max: 7200, noNaN: true }),
           cells: fc.integer({ min: 2, max: 80 }),
           cement: fc.double({ min: 0, max: 900, noNaN: true }),
+          round: fc.constantFrom(0 as const, 1 as const, 2 as const),
         }),
         ({ cement, ...rest }) => {
           const { energy, temperatures } = conduct({
@@ -65,6 +66,16 @@ describe('energy', () => {
     expect(run.energy.throughNear).toBe(0);
     const rise = run.temperatures.at(-1)!.at(-1)! - 293.15;
     expect(rise).toBeCloseTo(heat / 1.3e6, 6);
+  });
+
+  test('a tight column or ball keeps as much heat to each kilogram', () => {
+    for (const round of [1, 2] as const) {
+      const run = conduct({ ...slab, round, near: NO_FLOW, far: NO_FLOW, step: 300 });
+      const heat = ORDINARY_CEMENT.heat * 400 * run.degrees[0]!;
+      // V/A of a column is d/4, of a ball d/6, and here each half of it has its own square metre.
+      expect(run.energy.released).toBeCloseTo((heat * 0.3) / (round + 1), 3);
+      for (const t of run.temperatures.at(-1)!) expect(t - 293.15).toBeCloseTo(heat / 1.3e6, 6);
+    }
   });
 
   test('a slab at the air’s temperature stays there', () => {
