@@ -8,6 +8,9 @@ export interface Note {
   readonly of?: string;
 }
 
+/** What is worked out from a bound may come back a last binary digit beyond it. */
+const DUST = 1e-12;
+
 /**
  * An `outside-range` note for `of` when `value` lies outside what the source covers.
  * @source none: bookkeeping; the range is the caller's
@@ -18,5 +21,6 @@ export function outsideRange(
   covered: { readonly min?: number; readonly max?: number },
 ): readonly Note[] {
   const { min = -Infinity, max = Infinity } = covered;
-  return value < min || value > max ? [{ code: 'outside-range', of }] : [];
+  const dust = Math.abs(value) * DUST;
+  return value < min - dust || value > max + dust ? [{ code: 'outside-range', of }] : [];
 }

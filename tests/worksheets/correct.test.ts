@@ -10,6 +10,8 @@ const say = speaker('metric');
 test.each([
   ['13.65', '5', /^7\s% too heavy\./],
   ['11.85', '5', /^8\s% too light\./],
+  // 5.3 per cent, where 5 are near enough.
+  ['13.487', '5', /^5\.31\s% too heavy\./],
   ['12.84', '0.05', /^0\.08\s% too light\./],
   ['12.96', '0.05', /^0\.9\s% too heavy\./],
 ])('a bucket of %s kg, near enough within %s %%, is never off by nothing', (full, near, words) => {

@@ -9,6 +9,7 @@ import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import setTime from '../../src/worksheets/curing/set-time.tsx';
 import airSupply from '../../src/worksheets/foam/air-supply.tsx';
 import drainage from '../../src/worksheets/foam/drainage.tsx';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import receiver from '../../src/worksheets/foam/receiver.tsx';
 import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
@@ -141,6 +142,20 @@ test.each(['whole', 'volume'])('foam that is half gone is not put in, dosed by %
 test('foam that does not wait comes out as planned, whatever the last digit says', () => {
   for (const dose of ['whole', 'volume', 'mass'])
     expect(judged(timeInHand, { wait: '0', dose }).say).toMatch(/comes out as planned[.;]/);
+});
+
+test('foam is called in the standards’ band only where it is', () => {
+  const at = (assumed: string) =>
+    judged(foamDensity, {
+      method: 'weighed',
+      vesselKnown: 'typed',
+      tare: '0',
+      full: assumed,
+      vessel: '1',
+    }).say;
+  for (const kg of ['0.065', '0.069'])
+    expect(at(kg)).toContain('lies just above the standards’ band');
+  for (const kg of ['0.05', '0.063']) expect(at(kg)).toContain('lies in the standards’ band');
 });
 
 describe('the jar of mix', () => {

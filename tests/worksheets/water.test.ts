@@ -14,6 +14,7 @@ import compare from '../../src/worksheets/water/compare-waters.tsx';
 import fit from '../../src/worksheets/water/fit-for-cement.tsx';
 import rain from '../../src/worksheets/water/rain-store.tsx';
 import sequestrants from '../../src/worksheets/water/sequestrants.tsx';
+import setFaster from '../../src/worksheets/water/set-faster.tsx';
 import soap from '../../src/worksheets/water/soap-lost.tsx';
 import soda from '../../src/worksheets/water/soften-soda.tsx';
 import softener from '../../src/worksheets/water/softener.tsx';
@@ -452,4 +453,31 @@ test('how much soft water a batch wants is asked once', () => {
     [boilWater, 'volume'],
   ] as const)
     expect(readWorksheet(sheet, {}, kept, say).values![field], sheet.id).toBe(found);
+});
+
+test('a softest water that is harder than the water itself is called so', () => {
+  const at = (soft: string) =>
+    answered(waterHardness, {
+      'water.method': 'total',
+      'water.total': '300',
+      'water.soft': soft,
+    }).judgement.say;
+  expect(at('400')).toContain('the softest water you name is harder.');
+  expect(at('280')).toContain('the softest water you name is not much softer.');
+});
+
+test('bicarbonate just above what is called tolerable is said with the digit that decides', () => {
+  const at = (t: string) => answered(setFaster, { 'water.alkalinity': t });
+  // 14 °dH are 249.8 mg/L as CaCO₃; × 162.11 ÷ 100.09.
+  const { judgement, numbers } = at('14 °dH');
+  expect(numbers.bicarbonate!.value).toBeCloseTo(0.4047, 4);
+  expect(judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/counted as calcium’s, comes to 405\smg\/L, above the 400\smg\/L/),
+  });
+  expect(at('247').judgement.say).toMatch(/comes to 400\.1\smg\/L/);
+  expect(at('246').judgement.verdict).toBe('good');
+  expect(answered(fit, report).notes.join(' ')).toMatch(
+    /Neither standard has a line for bicarbonate/,
+  );
 });

@@ -123,7 +123,7 @@ export default worksheet({
     if (r.apparent < PRACTICE.from)
       return {
         verdict: 'look',
-        say: `${amount} lies in the standards’ band for machine-made foam; small-batch makers want it denser, so that it survives the drill: give it a little less air, or use it and expect to correct.`,
+        say: `${amount} lies ${r.apparent > STANDARD_FOAM_BAND.max ? 'just above' : 'in'} the standards’ band for machine-made foam; small-batch makers want it denser, so that it survives the drill: give it a little less air, or use it and expect to correct.`,
       };
     return {
       verdict: 'good',

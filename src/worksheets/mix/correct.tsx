@@ -11,6 +11,7 @@ import {
   mixAdvice,
   spentJudgement,
 } from '../shared/correction-advice.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { baseWaterCement } from './recipe-fields.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
@@ -18,9 +19,9 @@ import { weighedLoadFields } from './weighed-load-fields.ts';
 /** A working is only to be followed in units that cancel. */
 const CUBIC = { metric: 'm3', us: 'ft3' } as const;
 
-/** In whole per cents, and below one in as many digits as there is something to say. */
-const byHowMuch = (off: number, say: Say) =>
-  say(Math.abs(off), 'ratio', {
+/** In whole per cents, below one in as many digits as there is something to say, and never as just near enough. */
+const byHowMuch = (off: number, near: number, say: Say) =>
+  saidApart(Math.abs(off), 'ratio', [near], say, {
     units: PERCENT,
     ...(Math.abs(off) < 0.01 ? { significant: 1 } : { decimals: 0 }),
   });
@@ -153,7 +154,7 @@ export default worksheet({
     if (advice.is !== 'add') return spentJudgement({ density: measured, target, tolerance }, say);
     return {
       verdict: 'look',
-      say: `${byHowMuch(off, say)} too ${off > 0 ? 'heavy' : 'light'}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`,
+      say: `${byHowMuch(off, tolerance / target, say)} too ${off > 0 ? 'heavy' : 'light'}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`,
     };
   },
   notes: () => [

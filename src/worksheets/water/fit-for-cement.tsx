@@ -187,7 +187,7 @@ export default worksheet({
   },
   notes: (r, v, say) => {
     const notes = [
-      'Water fit to drink is taken as fit to mix, without a test (common practice). Passing a list of limits is no permission for water of unknown origin: the comparison test decides.',
+      'Water fit to drink is taken as fit to mix, without a test (common practice). Passing a list of limits is no permission for water of unknown origin: the comparison test decides. Neither standard has a line for bicarbonate, though much of it may change the set: see “Does this hard water set cement faster?”',
     ];
     if (v.dissolvedSolids !== undefined)
       notes.push(

@@ -7,6 +7,7 @@ import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.ts
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, PERCENT } from '../shared/amounts.ts';
 import { waterCement } from '../shared/recipe.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { alkalinity, hardness } from '../shared/water-fields.ts';
 
 /** kg/m³ of calcium or magnesium bicarbonate said to be tolerable. @source pca-tolerable-salts */
@@ -67,8 +68,7 @@ export default worksheet({
       label: 'Its bicarbonate, as Ca(HCO₃)₂',
       kind: 'concentration',
       of: (r) => r.bicarbonate,
-      significant: 2,
-      note: 'About 400\u00a0mg/L each of calcium’s and magnesium’s is called tolerable.',
+      note: 'All of it counted as calcium’s. About 400\u00a0mg/L of that, and as much of magnesium’s, is called tolerable.',
     },
   },
   judge: (r, _, say) => {
@@ -76,7 +76,7 @@ export default worksheet({
     if (r.bicarbonate > TOLERABLE_BICARBONATE)
       return {
         verdict: 'look',
-        say: `As calcium chloride it would do no more than ${warmth} of warmth. But it holds more bicarbonate than is called tolerable, and bicarbonate may hold back the set or quicken it: set one cup with this water beside one with rain.`,
+        say: `As calcium chloride it would do no more than ${warmth} of warmth. But all its bicarbonate, counted as calcium’s, comes to ${saidApart(r.bicarbonate, 'concentration', [TOLERABLE_BICARBONATE], say)}, above the ${say(TOLERABLE_BICARBONATE, 'concentration', { plain: true })} called tolerable. The standards for mixing water have no line for it, but it may hold back the set or quicken it: set one cup with this water beside one with rain.`,
       };
     if (r.shareOfLimit <= UNSEEN)
       return {

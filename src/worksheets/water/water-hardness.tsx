@@ -220,7 +220,7 @@ export default worksheet({
       };
     return {
       verdict: r.class === 'very-hard' ? 'stop' : 'look',
-      say: `${is}, and the softest water you name is not much softer. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
+      say: `${is}, and the softest water you name is ${soft > total ? 'harder' : 'not much softer'}. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
     };
   },
   notes: ({ total }, _, say) => [

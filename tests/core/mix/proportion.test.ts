@@ -2,7 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import { baseMix } from '../../../src/core/mix/base-mix.ts';
-import { type ProportionInput, proportion } from '../../../src/core/mix/proportion.ts';
+import {
+  CELLULAR_RANGE,
+  type ProportionInput,
+  proportion,
+} from '../../../src/core/mix/proportion.ts';
 import { reconcile } from '../../../src/core/records/reconcile.ts';
 import { feasible } from './arbitrary.ts';
 
@@ -223,6 +227,18 @@ describe('what cannot be made', () => {
     const least = error?.allowed.min ?? 0;
     expect(proportion({ ...light, waterCement: least + 1e-9 }).waterCementBase).toBeCloseTo(0.2, 6);
     expect(refusal({ ...light, waterCement: least - 1e-6 })?.because).toBe('paste-robs-foam');
+  });
+
+  test('a target on the bound of the range is not outside it, whatever the last digit of the sum', () => {
+    const noted = (wetDensity: number, waterCement: number) =>
+      proportion({ ...demo, waterCement, target: { wetDensity } }).notes.some(
+        ({ of }) => of === 'wetDensity',
+      );
+    const ratios = Array.from({ length: 60 }, (_, i) => 0.36 + i / 100);
+    for (const bound of [CELLULAR_RANGE.min, CELLULAR_RANGE.max])
+      for (const ratio of ratios.filter((w) => bound < baseMix({ waterCement: w }).density))
+        expect(noted(bound, ratio), `${bound} at ${ratio}`).toBe(false);
+    expect(noted(319.9, 0.42)).toBe(true);
   });
 
   test('any numbers at all give a finite batch or a DomainError', () => {
