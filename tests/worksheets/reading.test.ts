@@ -113,6 +113,32 @@ describe('a comma that could be either mark', () => {
   });
 });
 
+test('what only tells that a number is not sure is told how to say so', () => {
+  const spec = { label: 'It', example: '311 mg/L CaCO3', units: { metric: 'dH', us: 'gpg' } };
+  const problem = (t: string, plusMinus?: string) =>
+    readNumber(number('hardness', { ...spec, ...(plusMinus && { plusMinus }) }), { t }, {}, metric)
+      .problem;
+  for (const [t, alone] of [
+    ['ca. 15', '15'],
+    ['~18 °d', '18 °d'],
+    ['about 18 °dH', '18 °dH'],
+    ['< 0.5', '0.5'],
+  ] as const) {
+    expect(problem(t), t).toBe(`It: ‘${t}’ is not a number. Enter ${alone} alone.`);
+    expect(problem(t, '1 °dH'), t).toMatch(/ alone, and its ± in the field beside it\.$/);
+  }
+  for (const t of ['17–19 °dH', '17-19', '17 to 19'])
+    expect(problem(t, '1 °dH'), t).toMatch(
+      /Enter one, such as the middle, and its ± in the field beside it\.$/,
+    );
+  expect(problem('17–19')).toMatch(/Enter one, such as the middle\.$/);
+  for (const t of ['2026-05-08', '1 2', '17;19'])
+    expect(problem(t, '1 °dH'), t).toMatch(/Enter one\.$/);
+  for (const t of ['abc', 'ca. 1,234', 'ca. 15 furlongs', '..5'])
+    expect(problem(t), t).toMatch(/Enter a number such as|can be read as/);
+  expect(problem('18 Grad dH')).toBeUndefined();
+});
+
 test('no unit is offered where there is none, nor an empty place in the list', () => {
   const problem = (field: NumberField, t: string) => readNumber(field, { t }, {}, metric).problem;
   const count = number('count', { label: 'How many', example: '12' });

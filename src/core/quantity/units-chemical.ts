@@ -48,7 +48,7 @@ export const HARDNESS: readonly Unit[] = [
     source: 'definition',
     note: 'Calcium and magnesium carry two charges each.',
   }),
-  metric('dH', '°dH', 10 * asCalciumOxide, ['dGH', '°dGH', '°d', '°German'], degree),
+  metric('dH', '°dH', 10 * asCalciumOxide, ['dGH', '°dGH', '°d', '°German', 'Grad dH'], degree),
   metric('fH', '°fH', 10 * asCalciumCarbonate, ['°French', '°TH'], degree),
   metric(
     'eH',

@@ -22,7 +22,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     case 'ambiguous':
       return `${field.label}: ${quoted(problem.read)} can be read as ${problem.readings[0]} or as ${problem.readings[1]}. Type the one you mean as it stands here.`;
     case 'several-numbers':
-      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${field.plusMinus && /±|\+\s*\/?\s*-/.test(problem.read) ? ', and its ± in the field beside it' : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : asOne(problem.read)}.`;
+      return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${RANGE.test(problem.read) ? `, such as the middle${beside(field)}` : /±|\+\s*\/?\s*-/.test(problem.read) ? beside(field) : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : asOne(problem.read)}.`;
     case 'part-without-unit':
       return `${field.label}: ${quoted(problem.read)} adds up several units, and ${quoted(problem.part)} names none. Type a unit behind each part.`;
     case 'unknown-unit':
@@ -33,10 +33,20 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
       return `${field.label}: ${quoted(problem.read)} is a ${KINDS[problem.kind].name}; a ${KINDS[field.kind].name} is wanted, in ${unitOf(field.kind, shown).symbol || 'plain numbers'}.`;
     case 'too-large':
       return `${field.label}: ${quoted(problem.read)} is larger than any number this page can work with.`;
-    default:
-      return `${field.label}: ${quoted(problem.read)} is not a number. Enter ${like}.`;
+    default: {
+      const alone = WORDED.exec(problem.read)?.[1];
+      const reads = alone && parseQuantity(alone, field.kind, shown).ok;
+      return `${field.label}: ${quoted(problem.read)} is not a number. Enter ${reads ? `${alone} alone${beside(field)}` : like}.`;
+    }
   }
 }
+
+/** A number behind words or signs that say it is not sure: `ca. 15`, `~18 °d`. */
+const WORDED = /^[\p{L}\s.:~≈≃<>≤≥]+(?<![.\d])(\d.*)$/u;
+/** Two numbers that say between which it lies: `17–19 °dH`. */
+const RANGE = /^[\d.,]+\s*(?:[-\u2013\u2014]|to)\s*[\d.,]+(?![-\d])[^\d]*$/;
+const beside = ({ plusMinus }: NumberField) =>
+  plusMinus ? ', and its ± in the field beside it' : '';
 
 /** `2 450 g` is one number to many: how to type it. */
 const asOne = (read: string) => {
