@@ -7,14 +7,16 @@ import { worded } from '../../src/islands/parts/Results.tsx';
 import { PERCENT } from '../../src/worksheets/shared/amounts.ts';
 import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { observe } from '../../src/worksheets/shared/lessons.ts';
+import { learnFrom, observe } from '../../src/worksheets/shared/lessons.ts';
 import { readRecord } from '../../src/worksheets/shared/RecordFields.tsx';
 import {
   recordBaseDoubt,
   recordDryDoubt,
   recordPlanDoubt,
+  recordStrengthDoubts,
 } from '../../src/worksheets/shared/record-doubts.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
+import { publishedFor } from '../../src/worksheets/shared/record-strengths.ts';
 
 const say = speaker('metric');
 const [sound] = demoBatches();
@@ -156,4 +158,61 @@ test('the share that survived is said with its result’s own digits: never 100 
   expect(verdicts(light).at(-1)!.say).toContain(
     `${shown.number}\u00a0±\u00a0${shown.pm}\u00a0% of the foam’s gas`,
   );
+});
+
+describe('a strength far outside what is published for its density', () => {
+  const tested = (name: 'crush' | 'bend', t: string, u: string, age = '28'): BatchRecord => ({
+    ...sound!,
+    readings: { ...sound!.readings, [name]: { t, u }, [`${name}Age`]: { t: age, u: 'd' } },
+  });
+  const said = (record: BatchRecord) => recordStrengthDoubts(record, say).map(({ say }) => say);
+  const { crush } = sound!.readings;
+
+  test('is a slip, most likely of its unit: it is doubted, and teaches nothing', () => {
+    const slip = tested('crush', '90', 'MPa');
+    expect(verdicts(slip)).toEqual([
+      {
+        verdict: 'look',
+        say: expect.stringMatching(/^Crushing strength: read 90\u00a0MPa, over 5/),
+      },
+    ]);
+    expect(observe(sound!).strength).toBeDefined();
+    expect(observe(slip).strength).toBeUndefined();
+    expect(learnFrom([slip]).lessons.find(({ lesson }) => lesson === 'strength')!.from).toEqual([]);
+    expect(said(tested('crush', crush!.t!, 'kPa'))).toEqual([
+      expect.stringContaining('not 1/5 of the least published'),
+    ]);
+    expect(said(tested('bend', '23', 'MPa'))).toEqual([expect.stringContaining('over 5 times')]);
+    expect(said(tested('bend', '2.3', 'kPa'))).toEqual([expect.stringContaining('not 1/5')]);
+  });
+
+  test('five times out it is, four times it is not', () => {
+    const { low, high } = publishedFor(sound!)!;
+    const at = (pascal: number) => said(tested('crush', String(pascal), 'Pa'));
+    expect(at(4 * high)).toEqual([]);
+    expect(at(5.1 * high)).toHaveLength(1);
+    expect(at(low / 4)).toEqual([]);
+    expect(at(low / 5.1)).toHaveLength(1);
+  });
+
+  test('a young piece may be weak, and one not dried is held against the most alone', () => {
+    expect(said(tested('bend', '2.3', 'kPa', '3'))).toEqual([]);
+    const { dryMass: _, ...readings } = sound!.readings;
+    const undried = (t: string, u: string) => ({
+      ...sound!,
+      readings: { ...readings, crush: { t, u } },
+    });
+    expect(said(undried('2', 'kPa'))).toEqual([]);
+    expect(said(undried('90', 'MPa'))).toHaveLength(1);
+  });
+
+  test('is not said of a density that other readings contradict', () => {
+    const both = tested('crush', '90', 'MPa');
+    const wrong = { ...both, readings: { ...both.readings, full: { t: '11', u: 'kg' } } };
+    expect(verdicts(wrong).filter(({ say }) => say.includes('strength'))).toEqual([]);
+  });
+
+  test('no invented batch is doubted', () => {
+    expect(demoBatches().flatMap(said)).toEqual([]);
+  });
 });

@@ -3,6 +3,7 @@ import type { BatchRecord } from '../../bench/records/record.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
+import { formatNumber } from '../../core/quantity/format.ts';
 import { landingOdds } from '../../core/records/landing-odds.ts';
 import { type Lesson, PRIORS } from '../../core/records/priors.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
@@ -24,7 +25,11 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
     of: (x) => (x / HOUR).toFixed(0),
     unit: 'h',
   },
-  strength: { name: 'Strength over the published middle', of: (x) => x.toFixed(2), unit: 'times' },
+  strength: {
+    name: 'Strength over the published middle',
+    of: (x) => formatNumber(x, { significant: 2 }),
+    unit: 'times',
+  },
   landing: {
     name: 'Wet density, first weighed, over planned',
     of: (x) => signed(x * 100, 1),
@@ -63,7 +68,7 @@ export default function LearnedFromBatches() {
         of this chapter.
       </p>
     );
-  const { lessons, invented } = refreshLearned(records);
+  const { lessons, invented, used } = refreshLearned(records);
   return (
     <div class="records learned">
       {invented && (
@@ -105,7 +110,7 @@ export default function LearnedFromBatches() {
         ),
       )}
       <Odds lessons={lessons} records={records} say={say} />
-      <StrengthPoints records={records} say={say} />
+      <StrengthPoints records={used} invented={invented} say={say} />
     </div>
   );
 }

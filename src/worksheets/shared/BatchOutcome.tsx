@@ -11,7 +11,12 @@ import { cementDensityOf } from './cement-density.ts';
 import { HOURS } from './part-fields.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
-import { recordBaseDoubt, recordDryDoubt, recordPlanDoubt } from './record-doubts.ts';
+import {
+  recordBaseDoubt,
+  recordDryDoubt,
+  recordPlanDoubt,
+  recordStrengthDoubts,
+} from './record-doubts.ts';
 import {
   ageWhenStripped,
   contradicts,
@@ -158,8 +163,12 @@ export function judgementsOf(
 ): readonly Judgement[] {
   const base = recordBaseDoubt(record, say);
   // Of readings that contradict each other the density may be the wrong one.
-  const plan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
-  const doubts = [base, recordDryDoubt(record, say), plan].filter((doubt) => doubt !== undefined);
+  const ofDensity = contradicts(reckoned)
+    ? []
+    : [recordPlanDoubt(record, say), ...recordStrengthDoubts(record, say)];
+  const doubts = [base, recordDryDoubt(record, say), ...ofDensity].filter(
+    (doubt) => doubt !== undefined,
+  );
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
   const judgement = reconcileJudgement(reckoned.verdict, say);
   return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];

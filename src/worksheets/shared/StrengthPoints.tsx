@@ -2,11 +2,13 @@ import { useEffect, useState } from 'preact/hooks';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import type { Units } from '../../islands/fields.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { DENSITY } from './amounts.ts';
 import { dryColumn } from './dry-column.ts';
 import { DAYS, KPA, MPA } from './part-fields.ts';
 import { driedDensity } from './record-numbers.ts';
+import { strengthsOffBand } from './record-strengths.ts';
 import { nameOf, weighedDensity } from './record-words.ts';
 
 /** What a batch says of density and strength, SI. */
@@ -19,20 +21,15 @@ export interface StrengthPoint {
   readonly crushAge: number | undefined;
   readonly bend: number | undefined;
   readonly bendAge: number | undefined;
+  /** Those that are rather a slip. */
+  readonly doubted: readonly ('crush' | 'bend')[];
 }
 
 type Charts = typeof import('./StrengthPointsChart.tsx');
 
-/** The strengths that were measured, beside the densities they belong to: drawn, and as a table. */
-export function StrengthPoints({
-  records,
-  say,
-}: {
-  readonly records: readonly BatchRecord[];
-  readonly say: Say;
-}) {
-  const [charts, setCharts] = useState<Charts>();
-  const points = records.toReversed().flatMap((record): StrengthPoint[] => {
+/** What batches say of density and strength, in their order; left out what says nothing. */
+export const strengthPoints = (records: readonly BatchRecord[]): readonly StrengthPoint[] =>
+  records.flatMap((record): StrengthPoint[] => {
     const at = (name: 'crush' | 'crushAge' | 'bend' | 'bendAge') => readingValue(record, name);
     const dry = driedDensity(record);
     const point = {
@@ -44,10 +41,25 @@ export function StrengthPoints({
       crushAge: at('crushAge'),
       bend: at('bend'),
       bendAge: at('bendAge'),
+      doubted: strengthsOffBand(record).map(({ reading }) => reading),
     };
     const told = (point.crush || point.bend) && (point.dry || point.wet);
     return told ? [point] : [];
   });
+
+/** The strengths that were measured, beside the densities they belong to: drawn, and as a table. */
+export function StrengthPoints({
+  records,
+  invented,
+  say,
+}: {
+  /** Those that count, in their order. */
+  readonly records: readonly BatchRecord[];
+  readonly invented: boolean;
+  readonly say: Say;
+}) {
+  const [charts, setCharts] = useState<Charts>();
+  const points = strengthPoints(records);
   useEffect(() => {
     if (points.length > 1 && !charts) import('./StrengthPointsChart.tsx').then(setCharts);
   }, [points.length]);
@@ -57,6 +69,10 @@ export function StrengthPoints({
     );
     return ages.join(' and ') || '—';
   };
+  const strength = (point: StrengthPoint, of: 'crush' | 'bend', units: Units) =>
+    point[of]
+      ? `${say(point[of], 'stress', { units, significant: 2 })}${point.doubted.includes(of) ? ', look again' : ''}`
+      : '—';
   const dry = dryColumn(
     points.map((point) =>
       point.dry === undefined ? undefined : { density: point.dry, dried: point.dried },
@@ -65,19 +81,22 @@ export function StrengthPoints({
   );
   return (
     <>
-      {charts && <charts.StrengthPointsChart points={points} say={say} />}
+      {charts && <charts.StrengthPointsChart points={points} invented={invented} say={say} />}
       <Table
-        caption="Your points of density and strength"
+        caption={`${invented ? 'Invented' : 'Your'} points of density and strength`}
         columns={['Batch', 'Wet density', dry.head, 'Crushing', 'Bending', 'Age']}
         rows={points.map((point, i) => [
           point.name,
           point.wet ? say(point.wet, 'density', { units: DENSITY }) : '—',
           dry.cells[i]!,
-          point.crush ? say(point.crush, 'stress', { units: MPA, significant: 2 }) : '—',
-          point.bend ? say(point.bend, 'stress', { units: KPA, significant: 2 }) : '—',
+          strength(point, 'crush', MPA),
+          strength(point, 'bend', KPA),
           age(point),
         ])}
       />
+      {points.some(({ doubted }) => doubted.length > 0) && (
+        <p class="note">What is marked “look again” counts nowhere here; its record says why.</p>
+      )}
     </>
   );
 }

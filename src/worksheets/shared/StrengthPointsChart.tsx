@@ -23,7 +23,7 @@ interface Drawn {
 function drawn(points: readonly StrengthPoint[], of: 'crush' | 'bend') {
   const against = (density: 'dry' | 'wet') =>
     points.flatMap((point): Drawn[] =>
-      point[density] && point[of]
+      point[density] && point[of] && !point.doubted.includes(of)
         ? [{ density: point[density], strength: point[of], age: point[`${of}Age`] }]
         : [],
     );
@@ -31,12 +31,14 @@ function drawn(points: readonly StrengthPoint[], of: 'crush' | 'bend') {
   return dry.length >= wet.length ? { by: 'dry', found: dry } : { by: 'wet', found: wet };
 }
 
-/** The reader's own strengths against density, crushing and bending apart. */
+/** Strengths against density, crushing and bending apart, without what is rather a slip. */
 export function StrengthPointsChart({
   points,
+  invented,
   say,
 }: {
   readonly points: readonly StrengthPoint[];
+  readonly invented: boolean;
   readonly say: Say;
 }) {
   return (
@@ -67,8 +69,8 @@ export function StrengthPointsChart({
         return (
           <Plot
             key={of}
-            words={`${found.length} batches: ${by} density ${density(d[0])} to ${density(d[1])}, ${name} ${strength(s[0])} to ${strength(s[1])}. The table below has each.`}
-            caption={`Your ${name} against ${by} density. ${when}${most < CLOSE * least ? ' So close together they tell how strong your mix is, not how its strength changes with density.' : ''}`}
+            words={`${found.length} ${invented ? 'invented ' : ''}batches: ${by} density ${density(d[0])} to ${density(d[1])}, ${name} ${strength(s[0])} to ${strength(s[1])}. The table below has each.`}
+            caption={`${invented ? 'Invented' : 'Your'} ${name} against ${by} density. ${when}${most < CLOSE * least ? ' So close together they tell how strong the mix is, not how its strength changes with density.' : ''}`}
             x={[least - ROOM * most, most + ROOM * most]}
             y={[0, largest * (1 + ROOM)]}
             xLabel={`${by} density, ${unitOf('density', DENSITY[say.system]).symbol}`}

@@ -2,17 +2,12 @@ import { $learned, type LearnedSummary } from '../../bench/learned.ts';
 import { readingChoice, readingValue } from '../../bench/records/csv.ts';
 import { type BatchRecord, inOrder } from '../../bench/records/record.ts';
 import { $unlearned } from '../../bench/store.ts';
-import { DAY } from '../../core/curing/units.ts';
-import { DomainError } from '../../core/domain-error.ts';
-import { strengthBand } from '../../core/finished/strength-band.ts';
 import { drainedPerMinute, foamDrift } from '../../core/records/foam-drift.ts';
 import { learn } from '../../core/records/learn.ts';
 import { type Lesson, PRIORS, withinPossible } from '../../core/records/priors.ts';
 import { ageWhenStripped, contradicts, driedDensity, reckon } from './record-numbers.ts';
-import { landedDensity, weighedDensity } from './record-words.ts';
-
-/** Ages at which a crushing strength is held against the published 28-day band. Common practice, no source. */
-const ABOUT_28_DAYS = { from: 21 * DAY, to: 60 * DAY } as const;
+import { ABOUT_28_DAYS, publishedFor, strengthsOffBand } from './record-strengths.ts';
+import { landedDensity } from './record-words.ts';
 
 /** What one batch says of each quantity, SI; left out what it does not say. */
 export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
@@ -36,25 +31,20 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   if (readingChoice(record, 'stripped') === 'clean') put('stripAge', ageWhenStripped(record));
   const [landed, planned] = [landedDensity(record), at('planned')];
   if (sound && landed && planned) put('landing', landed / planned - 1);
-  if (sound) put('strength', strengthRatio(record, weighedDensity(record)));
+  if (sound) put('strength', strengthRatio(record));
   return found;
 }
 
-/** Crushing strength over the middle of the published band for its density. */
-function strengthRatio(record: BatchRecord, wet: number | undefined): number | undefined {
+/** Crushing strength over the middle of the published band for its density; of a slip nothing. */
+function strengthRatio(record: BatchRecord): number | undefined {
   const [crush, age] = [readingValue(record, 'crush'), readingValue(record, 'crushAge')];
-  const dry = driedDensity(record);
   // Air-dry is heavier than the band's oven-dry density, and by how much nobody knows.
-  if (!crush || !age || !wet || dry?.dried !== 'oven') return undefined;
+  if (!crush || !age || driedDensity(record)?.dried !== 'oven') return undefined;
   if (age < ABOUT_28_DAYS.from || age > ABOUT_28_DAYS.to) return undefined;
-  try {
-    const band = strengthBand({ wetDensity: wet, ovenDryDensity: dry.density });
-    if (!band.known || band.high === null || band.low <= 0) return undefined;
-    return crush / Math.sqrt(band.low * band.high);
-  } catch (error) {
-    if (error instanceof DomainError) return undefined;
-    throw error;
-  }
+  const band = publishedFor(record);
+  if (!band || strengthsOffBand(record).some(({ reading }) => reading === 'crush'))
+    return undefined;
+  return crush / Math.sqrt(band.low * band.high);
 }
 
 export interface LessonLearned {
@@ -64,9 +54,10 @@ export interface LessonLearned {
   readonly from: readonly { readonly record: BatchRecord; readonly value: number }[];
 }
 
-/** What all batches say together. The invented ones count only while there are no others. */
+/** What all batches say together, and which were asked. The invented ones count only while there are no others. */
 export function learnFrom(records: readonly BatchRecord[]): {
   readonly invented: boolean;
+  readonly used: readonly BatchRecord[];
   readonly lessons: readonly LessonLearned[];
 } {
   const own = records.filter(({ invented }) => !invented);
@@ -82,7 +73,7 @@ export function learnFrom(records: readonly BatchRecord[]): {
     const found = learn({ values: usable.map(({ value }) => value), prior: PRIORS[lesson] });
     return { lesson, learned: withinPossible(lesson, found), from: usable };
   });
-  return { invented, lessons };
+  return { invented, used, lessons };
 }
 
 type Said = LearnedSummary['values'][string];
