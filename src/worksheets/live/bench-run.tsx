@@ -1,6 +1,6 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { $foamClock, type Clock, clearClock } from '../../bench/clock.ts';
-import { notify } from '../../bench/notices.ts';
+import { notify, withdraw } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { recordToWeigh, weighedAnew } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, today } from '../../bench/records/record.ts';
@@ -30,7 +30,7 @@ import { isUnmixed, unfinishedOf } from '../shared/run-unfinished.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
 import { batchAt, pageAt, tellDamaged } from '../shared/use-records.ts';
-import FoamClock from './foam-clock.tsx';
+import FoamClock, { CLOCK_NOTICE } from './foam-clock.tsx';
 
 /** The step in which the mix is placed: once it is, its foam has no more time to count. */
 const PLACE = 3;
@@ -97,7 +97,7 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
                 go(on);
               }}
             >
-              Go on with “{nameOf(opening.editor.record)}”
+              Go on with <span class="whole">“{nameOf(opening.editor.record)}”</span>
             </button>
           )}
           <button
@@ -120,7 +120,8 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
                 class="run-big"
                 onClick={() => (isUnmixed(record) ? begin(weighedAnew(record)) : resume(record))}
               >
-                Go on with “{nameOf(record)}”, not {isUnmixed(record) ? 'mixed' : 'placed'} yet
+                Go on with <span class="whole">“{nameOf(record)}”</span>, not{' '}
+                {isUnmixed(record) ? 'mixed' : 'placed'} yet
               </button>
             ))}
         </div>
@@ -207,6 +208,7 @@ function Run({
   const { name, Step } = RUN_STEPS[step]!;
   const turn = (by: number) => {
     if (by > 0 && plan) writeAim(editor, plan, say);
+    withdraw(CLOCK_NOTICE);
     go(turned(going, by, plan));
   };
   return (

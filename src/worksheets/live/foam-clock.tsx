@@ -54,6 +54,7 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
 }
 
 const MAIN = 'foam-clock-main';
+export const CLOCK_NOTICE = 'clock';
 
 /** A second tap this soon, ms, was meant for the button that stood there before. */
 const SECOND_TAP = 800;
@@ -108,9 +109,11 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
 /** For other foam. The time of the one before is in its record, and can be had back. */
 function startAnew(before: Clock): void {
   startClock(Date.now());
-  notify('clock', 'The clock was started again.', [
+  notify(CLOCK_NOTICE, 'The clock was started again.', [
     { label: 'Put it back', run: () => startClock(before.start), undoes: true },
   ]);
+  // Beneath the notice, not under it.
+  document.querySelector('.run')?.scrollIntoView();
 }
 
 function leftWords(inHand: number | undefined, left: number | undefined): string {
