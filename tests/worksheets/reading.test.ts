@@ -241,6 +241,13 @@ describe('another worksheet’s result', () => {
     expect(own).toMatchObject({ origin: 'yours', value: 70 });
     expect(own.onOffer?.text).toBe('95.0\u00a0g/L');
   });
+
+  test('unless that is what the reader has typed, as both are shown', () => {
+    const offer = (t: string) =>
+      density({ 'mix.foamDensity': { t, u: 'g/L', s: 'metric' } }).onOffer;
+    for (const t of ['95', '95,0', '95.02 g/L', '0.095 kg/L']) expect(offer(t), t).toBeUndefined();
+    for (const t of ['95.2', '', 'abc']) expect(offer(t)?.text, t).toBe('95.0\u00a0g/L');
+  });
 });
 
 describe('a list of rows', () => {

@@ -1,6 +1,6 @@
 import type { Entries, Entry, KeptResults } from '../../bench/entries.ts';
 import type { Field, NumberField } from '../fields.ts';
-import { readNumber, waitsFor } from './read-number.ts';
+import { offered, readNumber, waitsFor } from './read-number.ts';
 import type { NumberReading } from './reading.ts';
 import type { Say } from './say.ts';
 
@@ -27,10 +27,10 @@ export function readLent(
       ? { ...reading, origin: 'kept', text: '', waits: by, problem: waitsFor(field, from) }
       : { ...reading, origin: 'kept' };
   }
+  const own = readNumber(field, entry, {}, say);
   const { value } = readNumber(field, lent, {}, say);
-  const text = value !== undefined && say(value, field.kind, field.units && { units: field.units });
   return {
-    ...readNumber(field, entry, {}, say),
-    onOffer: text === false ? undefined : { from, text },
+    ...own,
+    onOffer: value === undefined ? undefined : offered(field, own.value, value, from, say),
   };
 }

@@ -81,10 +81,9 @@ export function readNumber(
 
   const [typed, typedIn] = asTyped(entry.t, entry.u, field.kind, unit);
   const parsed = readText(field, typed, typedIn, say);
-  const onOffer = fromKept && {
-    from: fromKept.from,
-    text: say(fromKept.v, field.kind, field.units && { units: field.units }),
-  };
+  const onOffer =
+    fromKept &&
+    offered(field, parsed.ok ? parsed.value : undefined, fromKept.v, fromKept.from, say);
   const empty = !parsed.ok && parsed.problem.code === 'empty';
   if (!parsed.ok)
     return {
@@ -118,6 +117,20 @@ export function readNumber(
     from: undefined,
     problem: outOfBounds(field, parsed.value, say),
   };
+}
+
+/** What was found elsewhere for a field, in SI; nothing where that is what was typed, as both are shown. */
+export function offered(
+  { kind, units }: NumberField,
+  own: number | undefined,
+  found: number,
+  from: string,
+  say: Say,
+): NumberReading['onOffer'] {
+  const [text, mine] = [found, own].map(
+    (si) => si !== undefined && say(si, kind, units && { units }),
+  );
+  return text && text !== mine ? { from, text } : undefined;
 }
 
 /** In place of a number that another worksheet has no answer for yet. */
