@@ -66,7 +66,7 @@ test('the curing plan can be taken along as a calendar file', async () => {
   const page = await open('curing/plan/');
   const [file] = await Promise.all([
     page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save the dates as a calendar file' }).click(),
+    page.getByRole('button', { name: 'Save the longest as a calendar file' }).click(),
   ]);
   expect(file.suggestedFilename()).toBe('curing-plan.ics');
   const folder = await mkdtemp(join(tmpdir(), 'plan-'));
@@ -75,14 +75,14 @@ test('the curing plan can be taken along as a calendar file', async () => {
   await rm(folder, { recursive: true });
   expect(text.startsWith('BEGIN:VCALENDAR\r\nVERSION:2.0\r\n')).toBe(true);
   expect(text.endsWith('END:VCALENDAR\r\n')).toBe(true);
-  // The German table's seven days from Friday 8 May at two.
-  expect(text).toContain('DTSTART:20260515T140000\r\n');
+  // The longest alone: seven days at 10 °C or more, from Friday 8 May at two.
+  expect(text.match(/^DTSTART.*$/gm)).toEqual(['DTSTART:20260517T040000\r']);
   // Nobody has entered a casting yet: the file must not pass for somebody's plan.
-  expect(text).toContain('SUMMARY:Example: curing may end: German table\r\n');
+  expect(text).toMatch(/^SUMMARY:Example: curing may end\\, by the longest of three rules: /m);
   expect(text).not.toContain('SUMMARY:Curing may end');
   await page.locator('#curing-plan-days').fill('12\t20\n-3\t4');
   await expect
-    .poll(() => page.getByRole('button', { name: 'Save the dates as a calendar file' }).count())
+    .poll(() => page.getByRole('button', { name: 'Save the longest as a calendar file' }).count())
     .toBe(0);
 });
 

@@ -63,3 +63,17 @@ test('the age now is the same sum as the day an age is reached', () => {
   expect(numbers.age!.value).toBeGreaterThan(7 * DAY);
   expect(judgement.say).toContain('It is past 7.0');
 });
+
+const LOGGED = '0 13\n8 8\n16 -2\n24 6\n48 12\n120 13';
+
+test.each([
+  ['plan', curingPlan],
+  ['frost', frostGuard],
+] as const)('a frost that was read is one that has been: %s', (_, sheet) => {
+  const { judgement } = answered(sheet, readings(LOGGED, { mean: '13' }));
+  expect(judgement.verdict).toBe('stop');
+  const words = judgement.say.replaceAll('\u00a0', ' ');
+  expect(words).toContain('By your readings it froze on Sat 14 Mar, 02:00');
+  expect(words).toContain('“If it has frozen”');
+  expect(words).not.toMatch(/It freezes|before then|do not cast/);
+});

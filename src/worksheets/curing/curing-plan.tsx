@@ -12,11 +12,12 @@ import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
 import { castAt, DAYS, HOURS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   COLDEST,
-  freezesOn,
+  freezesWords,
   historyBlames,
   historyNotes,
   historyOf,
   historyRefusals,
+  isMeasured,
   lawOf,
   leavesFrost,
   passedFrostWords,
@@ -153,6 +154,7 @@ export default worksheet({
       coldest,
       warmest,
       longest,
+      longestRule: chosen.find(({ ends: at }) => at === longest)!.rule,
       cold,
       shortest: Math.min(...ends),
       din,
@@ -205,7 +207,7 @@ export default worksheet({
     if (freezes !== undefined)
       return {
         verdict: 'stop',
-        say: `It freezes on ${freezesOn(known, v.castAt, freezes)}. Keep it from freezing first of all: bring it indoors or insulate it, and make the plan anew with the temperatures it then has.${passed ? ` ${passed}` : ''}`,
+        say: `${freezesWords(known, v.castAt, freezes)}. ${isMeasured(known, freezes) ? 'No end of curing makes up for that: see “If it has frozen”, on the page on frost.' : 'Keep it from freezing first of all: bring it indoors or insulate it, and make the plan anew with the temperatures it then has.'}${passed ? ` ${passed}` : ''}`,
       };
     if (stopped)
       return {
@@ -230,7 +232,7 @@ export default worksheet({
     ...(freezesLater === undefined
       ? []
       : [
-          `It freezes on ${freezesOn(known, v.castAt, freezesLater)}, after the last of these ends. A part that is still wet through can be hurt then: let it dry before.`,
+          `${freezesWords(known, v.castAt, freezesLater)}, after the last of these ends. A part that is still wet through can be hurt then: let it dry before.`,
         ]),
     ...historyNotes(
       known,
@@ -259,7 +261,8 @@ export default worksheet({
           : `Mean ${say(mean, 'temperature')}: ${say(din, 'time', { units: DAYS, significant: 2 })}, the time below 5\u00a0°C (41\u00a0°F) added`,
     },
   ],
-  figure: ({ values: v, result: { known, entries, stopped }, say }) => {
+  figure: ({ values: v, result, say }) => {
+    const { known, entries, stopped, endless, longest, longestRule } = result;
     const example = v.castAt === EXAMPLE_CASTING;
     const passed = passedFrostWords(known, v.castAt, say);
     const endsAt = (ends: number) => roundMoment(v.castAt + ends, 'hour-up');
@@ -267,27 +270,19 @@ export default worksheet({
       name: RULES[rule],
       ends: ends === undefined ? undefined : endsAt(ends) - v.castAt,
     }));
-    const dates = entries.flatMap(({ rule, ends, notes }): readonly CalendarDate[] =>
-      ends === undefined || stopped
-        ? []
-        : [
-            {
-              uid: `${rule}-${Math.round(v.castAt)}-${Math.round(ends)}@curing-plan.invalid`,
-              at: endsAt(ends),
-              title: `${example ? 'Example: curing' : 'Curing'} may end: ${RULES[rule]}`,
-              text: `${example ? 'The casting date is the example’s, nobody’s own. ' : ''}${passed ? `${passed} ` : ''}Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${[`${(ends / DAY).toFixed(1)} days`, ...why(notes)].join('; ')}. Rules for ordinary concrete; look at the part before you uncover it.`,
-            },
-          ],
-    );
+    // One date: what ends sooner, or asks for another part, would have it uncovered too soon.
+    const date: CalendarDate | undefined =
+      stopped || endless
+        ? undefined
+        : {
+            uid: `${longestRule}-${Math.round(v.castAt)}-${Math.round(longest)}@curing-plan.invalid`,
+            at: endsAt(longest),
+            title: `${example ? 'Example: curing' : 'Curing'} may end, by the longest of three rules: ${RULES[longestRule]}`,
+            text: `${example ? 'The casting date is the example’s, nobody’s own. ' : ''}${passed ? `${passed} ` : ''}Cast ${momentInWords(v.castAt)}. By this rule the part has been kept damp for ${(longest / DAY).toFixed(1)} days, the longest of the three. Rules for ordinary concrete; look at the part before you uncover it.`,
+          };
     return (
       <>
-        <PlanChart
-          rows={rows}
-          castAt={v.castAt}
-          dates={dates}
-          stopped={stopped}
-          example={example}
-        />
+        <PlanChart rows={rows} castAt={v.castAt} date={date} stopped={stopped} example={example} />
         <p class="on-paper">{`Reckoned for ${span(known.history.temperatures, say)}, ${GAIN_WORDS[v.gain]}, ${BINDER_WORDS[v.binder]}; cast ${momentInWords(v.castAt)}.`}</p>
       </>
     );

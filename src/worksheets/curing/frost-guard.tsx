@@ -20,11 +20,12 @@ import { DAYS, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts'
 import {
   AHEAD,
   COLDEST,
-  freezesOn,
+  freezesWords,
   historyBlames,
   historyNotes,
   historyOf,
   historyRefusals,
+  isMeasured,
   lawOf,
   leavesFrost,
   passedFrostWords,
@@ -165,7 +166,7 @@ export default worksheet({
     if (firstFreeze !== undefined && oneFreeze.frozenFirst)
       return {
         verdict: 'stop',
-        say: `It freezes on ${freezesOn(known, v.castAt, firstFreeze)}, with ${mpa(atFreeze ?? 0)}: less than the ${mark} that stands one freeze. Bring it indoors or insulate it before then, or do not cast.${passed ? ` ${passed}` : ''}`,
+        say: `${freezesWords(known, v.castAt, firstFreeze)}, with ${mpa(atFreeze ?? 0)}: less than the ${mark} that stands one freeze. ${isMeasured(known, firstFreeze) ? 'No strength is to be reckoned from its age any more: see “If it has frozen”, below.' : 'Bring it indoors or insulate it before then, or do not cast.'}${passed ? ` ${passed}` : ''}`,
       };
     if (passed)
       return {

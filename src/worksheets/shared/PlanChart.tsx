@@ -18,15 +18,16 @@ interface Props {
   readonly rows: readonly PlanRow[];
   /** s after 1970 by the reader's clock. */
   readonly castAt: number;
-  readonly dates: readonly CalendarDate[];
-  /** These temperatures let no end hold: there is nothing to put in a calendar. */
+  /** The one that holds, for a calendar; undefined where none does. */
+  readonly date: CalendarDate | undefined;
+  /** These temperatures let no end hold. */
   readonly stopped: boolean;
   /** The casting date is the example's. */
   readonly example: boolean;
 }
 
-/** Every rule as a bar from casting to the date it ends, with the ways to take the dates along. */
-export function PlanChart({ rows, castAt, dates, stopped, example }: Props) {
+/** Every rule as a bar from casting to the date it ends, with the ways to take the last along. */
+export function PlanChart({ rows, castAt, date, stopped, example }: Props) {
   const until = stopped ? 'not before' : 'until';
   const shown = rows.filter((row): row is PlanRow & { ends: number } => row.ends !== undefined);
   const end = Math.max(DAY, ...shown.map(({ ends }) => ends));
@@ -73,10 +74,10 @@ export function PlanChart({ rows, castAt, dates, stopped, example }: Props) {
         </figcaption>
       </figure>
       <p class="take-along">
-        {!stopped && (
+        {date && (
           <>
-            <button type="button" onClick={() => save(dates)}>
-              Save the dates as a calendar file
+            <button type="button" onClick={() => save(date)}>
+              Save the longest as a calendar file
             </button>{' '}
           </>
         )}
@@ -84,19 +85,19 @@ export function PlanChart({ rows, castAt, dates, stopped, example }: Props) {
           Print
         </button>
       </p>
-      {stopped && (
+      {!date && (
         <p class="help">There is no calendar file: by these temperatures no end would hold.</p>
       )}
-      {!stopped && example && (
-        <p class="help">These are the example’s dates, and the calendar file names them so.</p>
+      {date && example && (
+        <p class="help">This is the example’s date, and the calendar file names it so.</p>
       )}
     </>
   );
 }
 
 /** Hands the reader a calendar file made here in the browser. */
-function save(dates: readonly CalendarDate[]): void {
-  const text = calendarFile({ dates, written: Date.now() / 1000 });
+function save(date: CalendarDate): void {
+  const text = calendarFile({ dates: [date], written: Date.now() / 1000 });
   const url = URL.createObjectURL(new Blob([text], { type: 'text/calendar' }));
   const link = document.createElement('a');
   link.href = url;
