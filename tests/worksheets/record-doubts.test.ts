@@ -8,7 +8,7 @@ import { PERCENT } from '../../src/worksheets/shared/amounts.ts';
 import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { learnFrom, observe } from '../../src/worksheets/shared/lessons.ts';
-import { readRecord } from '../../src/worksheets/shared/RecordFields.tsx';
+import { crossProblem, readRecord } from '../../src/worksheets/shared/RecordFields.tsx';
 import {
   recordBaseDoubt,
   recordDryDoubt,
@@ -112,6 +112,14 @@ describe('a mix that missed its plan', () => {
     expect(recordPlanDoubt(wrong, say)).toBeDefined();
     expect(verdicts(wrong).map(({ verdict }) => verdict)).toEqual(['stop']);
   });
+});
+
+test('a full bucket lighter than the empty one is told at its field', () => {
+  const light = but({ tare: '0.85', full: '0.5' });
+  expect(crossProblem(light, 'full', say)).toBe(
+    'Bucket, full of blended mix: read 0.5\u00a0kg; it must be more than the bucket weighs empty, 0.85\u00a0kg.',
+  );
+  expect(crossProblem(sound!, 'full', say)).toBeUndefined();
 });
 
 describe('a dried piece', () => {

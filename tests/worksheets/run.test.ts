@@ -20,7 +20,7 @@ import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
 import { otherPlan } from '../../src/worksheets/shared/RunReplan.tsx';
 import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
-import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
+import { belowTare, correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
 import { writeAim } from '../../src/worksheets/shared/run-aim.ts';
 import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
@@ -37,7 +37,7 @@ import { formsPlanned, jointsPlanned, runPlan } from '../../src/worksheets/share
 import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { isUnmixed, unfinishedOf } from '../../src/worksheets/shared/run-unfinished.ts';
-import { belowTare, foamByWeight, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
+import { foamByWeight, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
 
 const say = speaker('metric');
 const plan = runPlan({}, {}, say)!;

@@ -12,6 +12,7 @@ import { useTyping } from '../../islands/hooks.ts';
 import { ChoiceInput } from '../../islands/parts/ChoiceInput.tsx';
 import { NumberInput } from '../../islands/parts/NumberInput.tsx';
 import { BY_STAGE, RECORD_FIELDS, RECORD_SHEET, scaleOf } from './record-fields.ts';
+import { belowTare } from './record-words.ts';
 
 const ALL = Object.keys(RECORD_FIELDS) as ReadingName[];
 const EMPTY: Entry = { t: '' };
@@ -66,10 +67,12 @@ export function retyped(editor: Editor, name: ReadingName, entry: Entry): Entry 
   return bare;
 }
 
-/** What one reading says of another: the top cannot sink below the bottom. */
-function crossProblem(record: BatchRecord, name: ReadingName): string | undefined {
+/** What one reading says of another: the top cannot sink below the bottom, nor a full bucket weigh less than the empty one. */
+export function crossProblem(record: BatchRecord, name: ReadingName, say: Say): string | undefined {
+  const at = (name: ReadingName) => readingValue(record, name);
+  if (name === 'full') return belowTare(READINGS.full.label, at('full'), at('tare'), say);
   if (name !== 'sunk') return undefined;
-  const [depth, sunk] = [readingValue(record, 'depth'), readingValue(record, 'sunk')];
+  const [depth, sunk] = [at('depth'), at('sunk')];
   return depth !== undefined && sunk !== undefined && sunk >= depth
     ? `${READINGS.sunk.label}: the top cannot sink by the whole depth filled. Look at both.`
     : undefined;
@@ -112,7 +115,7 @@ export function RecordFields({
             problem={
               typing.input === id
                 ? undefined
-                : (reading.problem ?? problems[name] ?? crossProblem(editor.record, name))
+                : (reading.problem ?? problems[name] ?? crossProblem(editor.record, name, say))
             }
             pmProblem={typing.input === id ? undefined : reading.pmProblem}
             onEntry={onEntry}

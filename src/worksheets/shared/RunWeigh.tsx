@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
+import type { ReadingName } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
@@ -15,7 +15,7 @@ import { gasDoubt } from './run-gas.ts';
 import type { StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
-import { belowTare, blendDensity } from './run-weighings.ts';
+import { blendDensity } from './run-weighings.ts';
 
 /** The field of the full bucket: what is done next, whatever was pressed. */
 const FULL = 'record-full';
@@ -24,10 +24,9 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   const { record } = editor;
   const readings = runReadings(record, say);
   const { at } = readings;
-  const [tare, full, vessel] = [at('tare'), at('full'), at('vessel')];
+  const [tare, vessel] = [at('tare'), at('vessel')];
   // Asked once: a field must not go away while it is being typed in.
   const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
-  const refused = belowTare(readingOf('full').label, full, tare, say);
   const density = blendDensity(readings);
   const target = at('planned') ?? plan?.wetDensity;
   const advice =
@@ -58,7 +57,6 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       <RecordFields
         editor={editor}
         names={bucketKnown ? ['full'] : ['tare', 'vessel', 'full']}
-        problems={{ full: refused }}
         say={say}
       />
       {undo && density === undefined && (

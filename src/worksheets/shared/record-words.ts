@@ -44,6 +44,18 @@ export function oneCorrection({ weighed, foam, base }: Correction, say: Say): st
 export const dryWords = (dried: string | undefined): string =>
   dried === 'oven' ? 'oven-dry' : dried === 'air' ? 'air-dry' : 'dry state not written down';
 
+/** A full bucket that is no heavier than the empty one, in a sentence. */
+export function belowTare(
+  label: string,
+  full: number | undefined,
+  tare: number | undefined,
+  say: Say,
+): string | undefined {
+  if (full === undefined || tare === undefined || full > tare) return undefined;
+  const mass = (si: number) => say(si, 'mass', { plain: true });
+  return `${label}: read ${mass(full)}; it must be more than the bucket weighs empty, ${mass(tare)}.`;
+}
+
 /** Wet density as weighed last, kg/m³, when bucket, tare and volume are written down. */
 export function weighedDensity(record: BatchRecord): number | undefined {
   const [tare, full, vessel] = (['tare', 'full', 'vessel'] as const).map((name) =>

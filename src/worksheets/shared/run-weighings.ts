@@ -4,22 +4,11 @@ import type { NumberReading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { FOAM, LITRES } from './amounts.ts';
 import { densityDoubt } from './correction-advice.ts';
+import { belowTare } from './record-words.ts';
 import type { RunReadings } from './run-readings.ts';
 
 /** Lighter foam than a foam density may be, kg/m³: a slip, not a foam. The bound of the field. */
 const LEAST_FOAM = 5;
-
-/** A full bucket that is no heavier than the empty one, in a sentence. */
-export function belowTare(
-  label: string,
-  full: number | undefined,
-  tare: number | undefined,
-  say: Say,
-): string | undefined {
-  if (full === undefined || tare === undefined || full > tare) return undefined;
-  const mass = (si: number) => say(si, 'mass', { plain: true });
-  return `${label}: read ${mass(full)}; it must be more than the bucket weighs empty, ${mass(tare)}.`;
-}
 
 /** The wet density of the blend, kg/m³; undefined until its bucket is weighed and can be true. */
 export function blendDensity({ at }: RunReadings): number | undefined {
