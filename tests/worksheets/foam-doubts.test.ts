@@ -113,6 +113,18 @@ test('a foam of which nothing ever drains is given no time, and no broken number
   expect(answered(timeInHand, { how: 'line', perMinute: '0.01' }).numbers).toHaveProperty('latest');
 });
 
+test('shares typed as fractions are told that per cents are wanted', () => {
+  const fractions = String(drainage.fields.byShare.example)
+    .split('\n')
+    .map((line) => line.split('\t'))
+    .map(([time, share]) => `${time}\t${Number(share) / 100}`)
+    .join('\n');
+  expect(judged(drainage, { measure: 'share', byShare: fractions })).toMatchObject({
+    verdict: 'stop',
+    say: 'The largest share reads 0.61\u00a0%. Shares are in per cent: for 61\u00a0% type 61.',
+  });
+});
+
 test('a foam that loses a quarter within three minutes is not good to blend', () => {
   const readings = (scale: number) =>
     String(drainage.fields.byShare.example)

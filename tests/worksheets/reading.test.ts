@@ -139,6 +139,26 @@ test('what only tells that a number is not sure is told how to say so', () => {
   expect(problem('18 Grad dH')).toBeUndefined();
 });
 
+test('a fraction in a field of whole per cents is said as it was taken, and how to say what was meant', () => {
+  const spec = { label: 'It', units: { metric: '%', us: '%' } };
+  const echo = (t: string, example = '3 %') =>
+    readNumber(number('ratio', { ...spec, example }), { t }, {}, metric).echo;
+  expect(echo('0.03')).toBe('0.03\u00a0%; for 3\u00a0% type 3');
+  expect(echo('0,15')).toBe('0.15\u00a0%; for 15\u00a0% type 15');
+  for (const t of ['3', '1', '0', '0.03 %', '0.03 ‰'])
+    expect(echo(t) ?? '', t).not.toContain('type');
+  // Where less than one per cent is what is usual, nothing is said.
+  expect(echo('0.2', '0.3 %')).toBeUndefined();
+  expect(
+    readNumber(
+      number('ratio', { label: 'It', example: '0.5', units: PER_ONE }),
+      { t: '0.03' },
+      {},
+      metric,
+    ).echo,
+  ).toBeUndefined();
+});
+
 test('no unit is offered where there is none, nor an empty place in the list', () => {
   const problem = (field: NumberField, t: string) => readNumber(field, { t }, {}, metric).problem;
   const count = number('count', { label: 'How many', example: '12' });

@@ -101,18 +101,29 @@ export function readNumber(
   const most = /^\s*[<≤]/.test(typed) ? 'at most ' : '';
   // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
   const turned = entry.d?.[system] && unit !== typedIn;
+  const words = (si: number) =>
+    say(si, field.kind, { plain: true, ...(field.units && { units: field.units }) });
+  // 0.03 in a field of whole per cents was sooner meant as 3 %.
+  const fraction =
+    typedIn === '%' &&
+    !parsed.typedUnit &&
+    parsed.number > 0 &&
+    parsed.number < 1 &&
+    exampleNumber(field)! >= 0.01;
+  const meant = 100 * parsed.value;
   return {
     ...base,
     ...pm,
     origin: 'yours',
     text: unit === typedIn ? typed : formatted(parsed.value, field, unit, TYPED),
     value: parsed.value,
-    echo: !plain
-      ? most +
-        say(parsed.value, field.kind, { plain: true, ...(field.units && { units: field.units }) })
-      : turned
-        ? `${typed.trim()}\u00a0${unitOf(field.kind, typedIn).symbol}`
-        : undefined,
+    echo: fraction
+      ? `${words(parsed.value)}; for ${words(meant)} type ${formatPlain(meant, field.kind, unit, TYPED)}`
+      : !plain
+        ? most + words(parsed.value)
+        : turned
+          ? `${typed.trim()}\u00a0${unitOf(field.kind, typedIn).symbol}`
+          : undefined,
     onOffer,
     from: undefined,
     problem: outOfBounds(field, parsed.value, say),

@@ -16,6 +16,10 @@ const MINUTES = { metric: 'min', us: 'min' } as const;
 /** Foam that loses a quarter sooner than this is thin before it can be folded in, s. Common practice, no source. */
 const BRIEF = 3 * MINUTE;
 
+/** Shares that all lie below this are sooner fractions of one than per cents. A choice. */
+const FRACTION = 0.01;
+const per = (share: number, say: Say) => say(share, 'ratio', { units: PERCENT, plain: true });
+
 const WHY = {
   'too-few-readings':
     'Four readings after the start, at three times or more, are the least a curve can be found from. Read on, and add them.',
@@ -125,7 +129,13 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ fit, line }, _, say) => {
+  judge: ({ readings, fit, line }, { measure }, say) => {
+    const most = Math.max(...readings.map(({ drained }) => drained));
+    if (measure === 'share' && most > 0 && most < FRACTION)
+      return {
+        verdict: 'stop',
+        say: `The largest share reads ${per(most, say)}. Shares are in per cent: for ${per(100 * most, say)} type ${+(1e4 * most).toPrecision(3)}.`,
+      };
     if (line)
       return {
         verdict: 'look',
