@@ -162,7 +162,8 @@ describe('what no correction mends', () => {
     const found = answer(baseCheck, readWorksheet(baseCheck, entries, {}, say), say);
     if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
     const { addCement, addWater, addSand } = found.numbers;
-    return { ...found.judgement, added: addCement ?? addWater ?? addSand };
+    const { judgement, notes } = found;
+    return { ...judgement, notes, added: addCement ?? addWater ?? addSand };
   }
   const mixed = (waterCement: number, wanted?: number) =>
     neat(baseMix({ waterCement }).density / 1000, wanted);
@@ -172,6 +173,8 @@ describe('what no correction mends', () => {
     expect(found.verdict).toBe('stop');
     expect(found.say).toContain('Weigh again');
     expect(found.added).toBeUndefined();
+    // At a mix that is none, how finely a jug tells it means nothing.
+    expect(found.notes.join(' ')).not.toContain('a hundredth of w/c');
   });
 
   test('the line is half of the cement, and the least water that any base mix has', () => {

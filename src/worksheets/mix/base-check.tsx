@@ -200,8 +200,12 @@ export default worksheet({
       say: `Drier than meant${dry ? ', and dry enough to take water out of the foam' : ''}. Add ${some(check.addWater)} of water and mix again.`,
     };
   },
-  notes: ({ check, plain }, _, say) => [
-    `${say(1 / Math.abs(check.perDensity) / 100, 'density', { units: DENSITY, significant: 2 })} of density is a hundredth of w/c here: weigh on a scale that shows it, in a jug whose volume you have weighed with water.`,
+  notes: ({ check, plain, slip }, _, say) => [
+    ...(slip
+      ? []
+      : [
+          `${say(1 / Math.abs(check.perDensity) / 100, 'density', { units: DENSITY, significant: 2 })} of density is a hundredth of w/c here: weigh on a scale that shows it, in a jug whose volume you have weighed with water.`,
+        ]),
     'Base mix that has been added to is more base mix: raise the foam by the same share, or the load lands heavy.',
     'Sand is taken to be as the recipe has it. A jug cannot tell too much sand from too little water.',
     ...(plain
