@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
+import { LANDING_TRIALS } from '../../src/core/mix/landing.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -43,4 +44,11 @@ describe('what to improve first', () => {
     );
     expect(other).toBeLessThan(same! / 4);
   });
+});
+
+test('as much of the odds as chance leaves is said', () => {
+  // The standard deviation of a share of N trials, where it is largest.
+  expect(Math.sqrt(0.5 * 0.5) / Math.sqrt(LANDING_TRIALS)).toBe(0.005);
+  const found = answer(landing, readWorksheet(landing, {}, {}, say), say);
+  expect(found.ok && found.notes.join(' ')).toContain('up to half a per cent in the odds');
 });

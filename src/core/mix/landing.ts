@@ -52,7 +52,7 @@ interface Outcome {
   readonly parts: readonly number[];
 }
 
-/** Enough for a percent of odds to be steady, few enough for a page. */
+/** Few enough for a page; they leave up to half a per cent of chance in the odds, 0.5/√N. */
 export const LANDING_TRIALS = 10_000;
 /** Any whole number would do; it stays the same so that only readings move the answer. */
 const LANDING_SEED = 20_250;
