@@ -39,6 +39,8 @@ export class Editor {
   state: State = { is: 'saved' };
   /** Whether what was typed last is a draft, should nothing store it. */
   drafted = true;
+  /** Set once this page has removed the record itself: what is heard of that is no other tab's doing. */
+  removed = false;
   #world: World;
   #hear: () => void;
   #busy: Promise<void> | undefined;
@@ -101,9 +103,10 @@ export class Editor {
   /** Another tab, or this one, says that the record was changed. */
   async heard(): Promise<void> {
     // A save under way finds out by itself.
-    if (this.#busy || this.state.is === 'conflict') return;
+    const deaf = () => this.#busy || this.removed;
+    if (deaf() || this.state.is === 'conflict') return;
     const found = await this.#world.read(this.record.id);
-    if (this.#busy) return;
+    if (deaf()) return;
     if (found.is === 'unreadable') {
       this.state = { is: 'refused', say: found.say };
       this.#hear();

@@ -174,9 +174,10 @@ function Open({ editor }: { readonly editor: Editor }) {
           type="button"
           onClick={async () => {
             await editor.store();
-            await removeAndTell(editor.record.id, nameOf(editor.record), () =>
-              location.assign(pageAt('batch-records/')),
-            );
+            await removeAndTell(editor.record.id, nameOf(editor.record), () => {
+              editor.removed = true;
+              location.assign(pageAt('batch-records/'));
+            });
           }}
         >
           Remove this batch

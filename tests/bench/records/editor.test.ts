@@ -209,6 +209,24 @@ describe('what is stored cannot be read', () => {
   });
 });
 
+test.each(['before', 'while'])(
+  'what this page removed itself, said %s it is read anew, is no conflict',
+  async (when) => {
+    editor.change({ notes: 'x' });
+    await done();
+    world.stored = undefined;
+    editor.removed = when === 'before';
+    const hearing = editor.heard();
+    editor.removed = true;
+    await hearing;
+    expect(editor.state).toEqual({ is: 'saved' });
+    // Typed in all the same, it is not brought back unasked.
+    editor.change({ notes: 'y' });
+    await done();
+    expect(editor.state).toEqual({ is: 'conflict', theirs: undefined });
+  },
+);
+
 test('the same content saved twice is no conflict', async () => {
   editor.change({ notes: 'x' });
   world.stored = { ...editor.record, revision: 4 };
