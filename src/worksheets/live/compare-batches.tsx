@@ -38,7 +38,7 @@ export default function CompareBatches() {
   const [loaded] = useRecords();
   const [charts, setCharts] = useState<Charts>();
   const records = loaded.is === 'there' ? loaded.listed.records.toReversed() : [];
-  const { landed, invented } = landedOf(records);
+  const { landed, invented, leftOut } = landedOf(records);
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
       import('../shared/LandingChart.tsx').then(
@@ -58,6 +58,11 @@ export default function CompareBatches() {
     (record) =>
       recordBaseDoubt(record, say) ?? recordDryDoubt(record, say) ?? contradicts(reckon(record)),
   );
+  const charted = landed.length >= FEWEST;
+  const without =
+    charted && leftOut.length > 0
+      ? ` The chart leaves out ${leftOut.map((name) => `“${name}”`).join(', ')}.`
+      : '';
   const byName = someByName(records);
   const shown = records.slice(-MOST_ROWS);
   const corrected = shown.some(lastOf);
@@ -69,26 +74,27 @@ export default function CompareBatches() {
         <p class="invented-banner">
           {allInvented
             ? 'All of these batches are invented.'
-            : `Some of these batches are invented.${invented || landed.length < FEWEST ? '' : ' What the chart says is of yours alone.'}`}
+            : `Some of these batches are invented.${invented || !charted ? '' : ' What the chart says is of yours alone.'}`}
         </p>
       )}
       {doubted.length > 0 && (
         <Verdict
           verdict="look"
-          say={`${doubted.length === 1 ? `“${nameOf(doubted[0]!)}” has a reading` : `${doubted.length} batches have readings`} that can hardly be: “look again” stands beside it in the table, and the record says why.`}
+          say={`${doubted.length === 1 ? `“${nameOf(doubted[0]!)}” has a reading` : `${doubted.length} batches have readings`} that can hardly be: “look again” stands beside it in the table, and the record says why.${without}`}
         />
       )}
-      {charts && landed.length >= FEWEST && (
+      {charts && charted && (
         <>
-          <ChartSays {...charts.chartJudgement(landed, invented)} />
+          <ChartSays {...charts.chartJudgement(landed, invented, leftOut)} />
           <charts.LandingChart landed={landed} byName={byName} />
           <charts.PredictedChart landed={landed} say={say} />
         </>
       )}
-      {landed.length < FEWEST && (
+      {!charted && (
         <p class="note">
           A chart, and what it says of your plans, needs two batches of your own with a planned
-          density and a weighed one{!invented && landed.length === 1 && ': there is one so far'}.
+          density and a weighed one, whose readings can all be true
+          {!invented && landed.length === 1 && ': there is one so far'}.
         </p>
       )}
       <Table

@@ -11,8 +11,6 @@ export interface Landed {
   readonly planned: number;
   /** As first weighed. */
   readonly weighed: number;
-  /** Its readings cannot all be true. */
-  readonly wrong?: boolean;
 }
 
 /** With fewer, one difference sets the limits, and no batch can lie beyond them. */
@@ -101,23 +99,24 @@ export function LandingChart({
   );
 }
 
-/** What the chart says to do; of invented batches, what it would say. */
-export function chartJudgement(landed: readonly Landed[], invented: boolean): Said {
+/** What the chart says to do; of invented batches, what it would say. Nothing is good beside one that is left out. */
+export function chartJudgement(
+  landed: readonly Landed[],
+  invented: boolean,
+  leftOut: readonly string[] = [],
+): Said {
   const { verdict, say } = judged(landed);
   const theirs = `These batches are invented, so your plan stays as it is. Of your own it would say: ${say}`;
-  return { verdict, say: invented ? theirs : say };
+  return {
+    verdict: verdict === 'good' && leftOut.length > 0 ? undefined : verdict,
+    say: invented ? theirs : say,
+  };
 }
 
 function judged(landed: readonly Landed[]): Said {
   const errors = landed.map(({ planned, weighed }) => weighed / planned - 1);
   const chart = controlChart(errors);
   const names = (places: readonly number[]) => places.map((i) => `“${landed[i]!.name}”`).join(', ');
-  const wrong = landed.flatMap(({ wrong }, i) => (wrong ? [i] : []));
-  if (wrong.length > 0)
-    return {
-      verdict: 'look',
-      say: `The readings of ${names(wrong)} cannot all be true: mend or empty the wrong one in the record before you judge the plan by these batches.`,
-    };
   if (landed.length < FEWEST_LIMITS)
     return {
       say: `Two batches are too few to tell chance from a fault of the plan. Judge it once there are ${FEWEST_GOOD}.`,

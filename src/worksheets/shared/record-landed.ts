@@ -6,11 +6,13 @@ import { landedDensity, nameOf } from './record-words.ts';
 
 /**
  * The batches that were planned and weighed, in the order given. Invented ones are left out once a batch
- * of the reader's own has a plan: what is said of them is nothing to correct a plan by.
+ * of the reader's own has a plan: what is said of them is nothing to correct a plan by. So are those whose
+ * readings cannot all be true, by their names: they teach nothing either.
  */
 export function landedOf(records: readonly BatchRecord[]): {
   readonly invented: boolean;
   readonly landed: readonly Landed[];
+  readonly leftOut: readonly string[];
 } {
   const planned = records.flatMap((record) => {
     const plan = readingValue(record, 'planned');
@@ -18,11 +20,12 @@ export function landedOf(records: readonly BatchRecord[]): {
   });
   const own = planned.filter(({ record }) => !record.invented);
   const invented = own.length === 0 && planned.length > 0;
-  const landed = (invented ? planned : own).flatMap(({ record, plan }): Landed[] => {
-    const weighed = landedDensity(record);
-    if (!weighed) return [];
-    const wrong = contradicts(reckon(record));
-    return [{ name: nameOf(record), planned: plan, weighed, ...(wrong && { wrong }) }];
-  });
-  return { invented, landed };
+  const landed: Landed[] = [];
+  const leftOut: string[] = [];
+  for (const { record, plan } of invented ? planned : own) {
+    const [name, weighed] = [nameOf(record), landedDensity(record)];
+    if (weighed && contradicts(reckon(record))) leftOut.push(name);
+    else if (weighed) landed.push({ name, planned: plan, weighed });
+  }
+  return { invented, landed, leftOut };
 }

@@ -3,7 +3,7 @@ import type { ReadingName } from '../../../src/bench/records/readings.ts';
 import { blankRecord, inOrder, someByName } from '../../../src/bench/records/record.ts';
 import { demoBatches } from '../../../src/worksheets/shared/demo-batches.ts';
 import { chartJudgement } from '../../../src/worksheets/shared/LandingChart.tsx';
-import { observe } from '../../../src/worksheets/shared/lessons.ts';
+import { learnFrom, observe } from '../../../src/worksheets/shared/lessons.ts';
 import { landedOf } from '../../../src/worksheets/shared/record-landed.ts';
 
 const demo = demoBatches();
@@ -61,22 +61,25 @@ describe('which batches the charts and what they say are of', () => {
   });
 
   test('a plan is enough, a batch without one is not', () => {
-    expect(landedOf([...demo, own('A', plan)])).toEqual({ invented: false, landed: [] });
+    expect(landedOf([...demo, own('A', plan)])).toMatchObject({
+      invented: false,
+      landed: [],
+    });
     expect(landedOf([...demo, own('A', { ...bucket, full: '13' })]).landed).toHaveLength(6);
-    expect(landedOf([])).toEqual({ invented: false, landed: [] });
+    expect(landedOf([])).toEqual({ invented: false, landed: [], leftOut: [] });
   });
 });
 
 describe('what the landings are said to show', () => {
-  const said = (errors: readonly number[], wrong = false) =>
+  const said = (errors: readonly number[], leftOut: readonly string[] = []) =>
     chartJudgement(
       errors.map((error, i) => ({
         name: `B${i + 1}`,
         planned: 1000,
         weighed: 1000 * (1 + error),
-        ...(wrong && i === 0 && { wrong: true }),
       })),
       false,
+      leftOut,
     );
   const close = [0.01, -0.02, 0.02, -0.01, 0.01];
 
@@ -100,16 +103,25 @@ describe('what the landings are said to show', () => {
     });
   });
 
-  test('nothing is good beside a batch whose readings cannot all be true', () => {
-    expect(said(close, true)).toEqual({
-      verdict: 'look',
-      say: expect.stringMatching(/^The readings of “B1” cannot all be true/),
-    });
+  test('a batch whose readings cannot all be true is left out, and nothing is good beside it', () => {
+    expect(said(close, ['X'])).toEqual({ ...said(close), verdict: undefined });
+    expect(said([0.1, 0.11, 0.1, 0.11, 0.1], ['X']).verdict).toBe('look');
     // 11 kg in the bucket: more gas than the foam brought, or less than none.
-    const [first] = demo;
-    const record = { ...first!, readings: { ...first!.readings, full: { t: '11', u: 'kg' } } };
-    expect(landedOf([record]).landed).toMatchObject([{ wrong: true }]);
-    expect(landedOf([first!]).landed[0]).not.toHaveProperty('wrong');
+    const [first, ...rest] = demo;
+    const wrong = { ...first!, readings: { ...first!.readings, full: { t: '11', u: 'kg' } } };
+    const { landed, leftOut } = landedOf([wrong, ...rest]);
+    expect(leftOut).toEqual([first!.name]);
+    expect(landed).toEqual(landedOf(rest).landed);
+    expect(landedOf(demo).leftOut).toEqual([]);
+  });
+
+  test('the chart has the errors that are learned from', () => {
+    const [first, ...rest] = demo;
+    const wrong = { ...first!, readings: { ...first!.readings, full: { t: '11', u: 'kg' } } };
+    const learned = learnFrom([wrong, ...rest]).lessons.find(({ lesson }) => lesson === 'landing')!;
+    expect(
+      landedOf([wrong, ...rest]).landed.map(({ weighed, planned }) => weighed / planned - 1),
+    ).toEqual(learned.from.map(({ value }) => value));
   });
 
   test('several beyond the limits lie, one lies', () => {
