@@ -1,5 +1,5 @@
 import { persistentAtom } from '@nanostores/persistent';
-import { type Entry, isEntry } from './entries.ts';
+import { type Entry, isEntry, isRecord } from './entries.ts';
 import { KEYS } from './storage.ts';
 // It opens the reader's store before anything reads it.
 import './store.ts';
@@ -38,6 +38,12 @@ export interface Correcting {
   readonly out?: { readonly before?: Entry };
 }
 
+/** The vessel of the foam: empty, and its volume. */
+export interface FoamIn {
+  readonly tare?: Entry;
+  readonly vessel?: Entry;
+}
+
 /** The batch that is run at the bench, and how far it has come. */
 export interface Going {
   readonly id: string;
@@ -50,6 +56,8 @@ export interface Going {
   readonly undo?: Correcting;
   /** The bucket full of its foam: the one on the bench may be another batch’s. */
   readonly foam?: Entry;
+  /** What that foam was weighed in, once either was typed: the blend may be weighed in another. */
+  readonly foamIn?: FoamIn;
   /** The amounts it is weighed by: what changes on the bench from then on is another batch’s. */
   readonly plan?: RunPlan;
 }
@@ -74,10 +82,16 @@ const isCorrecting = (x: Partial<Correcting>) =>
   (x.name === 'foamAdded' || x.name === 'baseAdded') &&
   [x.before, x.full, x.out?.before].every((entry) => entry === undefined || isEntry(entry));
 
+const isFoamIn = (x: unknown): x is FoamIn =>
+  isRecord(x) &&
+  Object.entries(x).every(
+    ([name, entry]) => ['tare', 'vessel'].includes(name) && isEntry(entry, false),
+  );
+
 /** What is stored of a run, without what of it cannot be read. */
 function readGoing(text: string): Going | undefined {
   try {
-    const { id, step, begun, stopped, undo, foam, plan } = JSON.parse(text) as Going;
+    const { id, step, begun, stopped, undo, foam, foamIn, plan } = JSON.parse(text) as Going;
     if (typeof id !== 'string' || !Number.isInteger(step) || step < 0) return undefined;
     return {
       id,
@@ -86,6 +100,7 @@ function readGoing(text: string): Going | undefined {
       ...(stopped === true && { stopped }),
       ...(undo && isCorrecting(undo) && { undo }),
       ...(foam && isEntry(foam) && { foam }),
+      ...(isFoamIn(foamIn) && { foamIn }),
       ...(plan && isPlan(plan) && { plan }),
     };
   } catch {

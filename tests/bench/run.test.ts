@@ -13,7 +13,8 @@ const undo: Going['undo'] = {
   out: { before: { t: '0.3', u: 'kg' } },
 };
 const foam = { t: '2.45', u: 'kg', s: 'metric' } as const;
-const going: Going = { id: 'x', step: 2, begun: 1e12, stopped: true, undo, foam, plan };
+const foamIn = { tare: { t: '0.5', u: 'kg' }, vessel: { t: '10' } };
+const going: Going = { id: 'x', step: 2, begun: 1e12, stopped: true, undo, foam, foamIn, plan };
 
 let kept: Record<string, string>;
 let hear: (event: Pick<StorageEvent, 'key' | 'newValue'>) => void;
@@ -74,6 +75,9 @@ test('of one that is torn the sound parts stay', async () => {
   const { foam: ___, ...unweighed } = going;
   for (const torn of [null, 3, { t: 3 }, { t: '2', kg: 2 }])
     expect(await stored({ ...going, foam: torn })).toEqual(unweighed);
+  const { foamIn: ____, ...unpoured } = going;
+  for (const torn of [null, 3, { tare: 3 }, { tare: { t: 3 } }, { full: { t: '3' } }])
+    expect(await stored({ ...going, foamIn: torn })).toEqual(unpoured);
   for (const torn of [null, 3, {}, { id: 'x', step: -1 }, { id: 'x', step: 0.5 }, { step: 1 }])
     expect(await stored(torn)).toBeUndefined();
 });

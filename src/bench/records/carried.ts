@@ -1,8 +1,13 @@
 import { formatPlain } from '../../core/quantity/format.ts';
 import type { Entry } from '../entries.ts';
+import type { FoamIn } from '../run.ts';
 import { isOwnResult } from './own-result.ts';
 import { type ReadingName, readingOf } from './readings.ts';
 import type { BatchRecord } from './record.ts';
+
+/** The bucket of the mix, where it has one of its own. */
+const MIX_TARE = 'mix.bucketTare';
+const MIX_VESSEL = 'mix.bucketVolume';
 
 /**
  * Where on the bench a reading of a batch is found before it is mixed: typed into a field, or kept as a
@@ -10,14 +15,34 @@ import type { BatchRecord } from './record.ts';
  * mix until another is typed; weighed full of water, by what that came to.
  */
 const TYPED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
-  tare: ['mix.bucketTare', 'bucket.tare'],
-  vessel: ['mix.bucketVolume', 'bucket.volume'],
+  tare: [MIX_TARE, 'bucket.tare'],
+  vessel: [MIX_VESSEL, 'bucket.volume'],
 };
 const KEPT: Readonly<Partial<Record<ReadingName, string>>> = {
   planned: 'mix.planned',
   foamDensity: 'foam.density',
   vessel: 'bucket.brim',
 };
+
+/** The bench of a batch without a bucket of the mix's own: what is carried from it is the vessel of the foam. */
+export const foamBench = ({
+  [MIX_TARE]: _,
+  [MIX_VESSEL]: __,
+  ...others
+}: BatchRecord['bench']): BatchRecord['bench'] => others;
+
+/** What a batch's foam is weighed in by the bench it was saved from: another vessel only where its mix has a bucket of its own. */
+export function foamInOf({ bench, kept, readings }: BatchRecord): FoamIn {
+  const two = [MIX_TARE, MIX_VESSEL].some((key) => bench[key]?.t !== undefined);
+  const foam = two ? vesselOf(carriedReadings({ bench: foamBench(bench), kept })) : {};
+  return Object.keys(foam).length > 0 ? foam : vesselOf(readings);
+}
+
+/** A vessel's empty weight and volume, as far as they are written down. */
+export const vesselOf = ({ tare, vessel }: BatchRecord['readings']): FoamIn => ({
+  ...(tare && { tare }),
+  ...(vessel && { vessel }),
+});
 
 /** The readings that a batch has from the bench it is saved from. */
 export function carriedReadings({ bench, kept }: Pick<BatchRecord, 'bench' | 'kept'>) {

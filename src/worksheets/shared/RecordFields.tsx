@@ -16,6 +16,8 @@ import { belowTare } from './record-words.ts';
 
 const ALL = Object.keys(RECORD_FIELDS) as ReadingName[];
 const EMPTY: Entry = { t: '' };
+/** As much of an editor as its fields need. */
+export type Written = Pick<Editor, 'record' | 'change'>;
 
 /** What a record holds, as the fields read it: an empty field is empty, never an example. */
 export function readRecord({ readings }: BatchRecord, say: Say) {
@@ -29,7 +31,7 @@ export function readRecord({ readings }: BatchRecord, say: Say) {
 }
 
 /** Writes one reading; an emptied one goes. */
-export function writeReading(editor: Editor, name: ReadingName, entry: Entry): void {
+export function writeReading(editor: Written, name: ReadingName, entry: Entry): void {
   const { [name]: _, ...others } = editor.record.readings;
   const bare = (entry.t ?? '') === '' && entry.p === undefined && entry.d === undefined;
   const { t, ...rest } = entry;
@@ -39,7 +41,7 @@ export function writeReading(editor: Editor, name: ReadingName, entry: Entry): v
 }
 
 /** The ± that was reckoned here for a reading, as it was written. */
-const reckoned = new WeakMap<Editor, Partial<Record<ReadingName, string>>>();
+const reckoned = new WeakMap<Written, Partial<Record<ReadingName, string>>>();
 
 /** Writes one reading with a ± that nobody typed. */
 export function writeReckoned(editor: Editor, name: ReadingName, entry: Entry): void {
@@ -51,7 +53,7 @@ export function writeReckoned(editor: Editor, name: ReadingName, entry: Entry): 
 const PM_OF_ITS_OWN: readonly ReadingName[] = ['vessel', 'foamDensity', 'foamVolume'];
 
 /** Whether the ± of a reading came along with its number, from the bench or reckoned here, and was not typed beside it. */
-function cameAlong(editor: Editor, name: ReadingName): boolean {
+function cameAlong(editor: Written, name: ReadingName): boolean {
   const { p, pu } = editor.record.readings[name] ?? {};
   if (p === undefined || !PM_OF_ITS_OWN.includes(name)) return false;
   const carried = carriedReadings(editor.record)[name];
@@ -59,7 +61,7 @@ function cameAlong(editor: Editor, name: ReadingName): boolean {
 }
 
 /** What is written down of a reading typed anew: another number does not take over the ± that came along with the one before. */
-export function retyped(editor: Editor, name: ReadingName, entry: Entry): Entry {
+export function retyped(editor: Written, name: ReadingName, entry: Entry): Entry {
   const before = editor.record.readings[name];
   const same = (entry.t ?? '') === (before?.t ?? '') || entry.p !== before?.p;
   if (same || !cameAlong(editor, name)) return entry;
@@ -85,7 +87,7 @@ export function RecordFields({
   say,
   problems = {},
 }: {
-  readonly editor: Editor;
+  readonly editor: Written;
   readonly names: readonly ReadingName[];
   readonly say: Say;
   /** What only the page that shows them can find wrong with some. */

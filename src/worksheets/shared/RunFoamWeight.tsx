@@ -12,6 +12,7 @@ import { useTyping } from '../../islands/hooks.ts';
 import { NumberInput } from '../../islands/parts/NumberInput.tsx';
 import { writeReading } from './RecordFields.tsx';
 import { SCALE } from './record-fields.ts';
+import { foamIn, foamWeighing } from './run-foam-in.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
 import { foamByWeight, foamWeighed } from './run-weighings.ts';
@@ -85,7 +86,7 @@ function Weighing({
 
 interface FoamWeighing {
   readonly entry: Entry;
-  readonly setEntry: (entry: Entry) => void;
+  readonly onEntry: (entry: Entry) => void;
   readonly reading: NumberReading;
   readonly problem: string | undefined;
 }
@@ -95,7 +96,8 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   // A weighing on the bench may be that of another batch's foam.
   const [entry, setEntry] = useState<Entry>(() => $going.get()?.foam ?? { t: '' });
   const reading = read('foam', entry, say);
-  const { density, doubt, problem } = foamWeighed(reading, runReadings(editor.record, say), say);
+  const weighing = runReadings(foamWeighing(editor).record, say);
+  const { density, doubt, problem } = foamWeighed(reading, weighing, say);
   const first = useRef(true);
   // With the drawing, not after it: what is typed next is never written over.
   useLayoutEffect(() => {
@@ -108,27 +110,18 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
     // One of an earlier weighing is not this foam's.
     else if (problem) writeReading(editor, 'foamDensity', { t: '' });
   }, [density, doubt, problem === undefined]);
-  return { entry, setEntry, reading, problem };
+  const onEntry = (typed: Entry) => {
+    setEntry(typed);
+    enter(FOAM_KEY, typed);
+    const going = $going.get();
+    if (going) $going.set({ ...going, foam: typed, foamIn: foamIn(editor) });
+  };
+  return { entry, onEntry, reading, problem };
 }
 
 /** The field of that weighing. */
 export function FoamWeight({ of, say }: { readonly of: FoamWeighing; readonly say: Say }) {
-  const { entry, setEntry, reading, problem } = of;
-  return (
-    <Weighing
-      id="run-foam"
-      reading={reading}
-      entry={entry}
-      problem={problem}
-      say={say}
-      onEntry={(typed) => {
-        setEntry(typed);
-        enter(FOAM_KEY, typed);
-        const going = $going.get();
-        if (going) $going.set({ ...going, foam: typed });
-      }}
-    />
-  );
+  return <Weighing id="run-foam" {...of} say={say} />;
 }
 
 /** Foam weighed into the mixer instead of measured; once its density is known it gives the volume. */

@@ -15,6 +15,7 @@ import { Weigh } from './RunWeigh.tsx';
 import { SCALE } from './record-fields.ts';
 import { type FoamWanted, foamWanted } from './run-base.ts';
 import { placedDoubt } from './run-doubt.ts';
+import { foamWeighing } from './run-foam-in.ts';
 import { formsPlanned, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
@@ -87,17 +88,18 @@ function BaseMix({ editor, plan, say }: StepProps) {
 }
 
 function Foam({ editor, plan, say }: StepProps) {
+  const foam = foamWeighing(editor);
   const weighing = useFoamWeighing({ editor, say });
   const { problem } = weighing;
   const wanted: FoamWanted = problem
     ? { is: 'refused', say: `No foam can be named yet. ${problem}` }
-    : foamWanted(runReadings(editor.record, say), plan, say);
+    : foamWanted(runReadings(foam.record, say), plan, say);
   return (
     <>
       <p>
         Run the foam to waste until it comes evenly. Then start the clock above and fill the bucket.
       </p>
-      <RecordFields editor={editor} names={['tare', 'vessel']} say={say} />
+      <RecordFields editor={foam} names={['tare', 'vessel']} say={say} />
       <FoamWeight of={weighing} say={say} />
       <RecordFields editor={editor} names={['foamDensity']} say={say} />
       {wanted.is === 'refused' && <Verdict verdict="stop" say={wanted.say} />}

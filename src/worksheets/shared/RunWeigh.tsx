@@ -25,7 +25,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   const readings = runReadings(record, say);
   const { at } = readings;
   const [tare, vessel] = [at('tare'), at('vessel')];
-  // Asked once: a field must not go away while it is being typed in.
+  // Asked once: a field must not move while it is typed in. The blend may be weighed in another than the foam.
   const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
   const density = blendDensity(readings);
   const target = at('planned') ?? plan?.wetDensity;
@@ -56,7 +56,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       <p>Fold the foam in from the bottom. Strike a bucket full, wipe it, weigh it.</p>
       <RecordFields
         editor={editor}
-        names={bucketKnown ? ['full'] : ['tare', 'vessel', 'full']}
+        names={bucketKnown ? ['full', 'tare', 'vessel'] : ['tare', 'vessel', 'full']}
         say={say}
       />
       {undo && density === undefined && (
