@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Entries } from '../../src/bench/entries.ts';
+import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { ageFactor } from '../../src/core/curing/age-factor.ts';
 import { DAY, ICE_POINT } from '../../src/core/curing/units.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
@@ -8,11 +8,13 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
+import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
+import handling from '../../src/worksheets/demould/handling.tsx';
 
 const say = speaker('metric');
-const answered = (sheet: AnyWorksheet, entries: Entries) => {
-  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+const answered = (sheet: AnyWorksheet, entries: Entries, kept: KeptResults = {}) => {
+  const found = answer(sheet, readWorksheet(sheet, entries, kept, say), say);
   if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
   return found;
 };
@@ -76,4 +78,73 @@ test.each([
   expect(words).toContain('By your readings it froze on Sat 14 Mar, 02:00');
   expect(words).toContain('“If it has frozen”');
   expect(words).not.toMatch(/It freezes|before then|do not cast/);
+});
+
+/** What the worksheet on age leaves of those readings for the others. */
+function left(t: string, hours: string): readonly [Entries, KeptResults] {
+  const entries = { ...readings(t, { mean: '13' }), 'part.sinceCasting': { t: hours } };
+  const { numbers, result } = answered(temperatureAge, entries);
+  const owner = { from: temperatureAge.question, by: temperatureAge.id };
+  const frost = temperatureAge.leaves!['curing.firstFrost']!(result as never) as number | undefined;
+  return [
+    entries,
+    {
+      'curing.age': { v: numbers.age!.value, ...owner },
+      ...(frost !== undefined && { 'curing.firstFrost': { v: frost, ...owner } }),
+    },
+  ];
+}
+
+test.each([
+  ['handling', handling],
+  ['strength', strengthTime],
+] as const)('after a frost no strength is reckoned from age: %s', (_, sheet) => {
+  const [entries, kept] = left(LOGGED, '120');
+  const { judgement, numbers } = answered(sheet, entries, kept);
+  expect(judgement.verdict).toBe('stop');
+  expect(judgement.say.replaceAll('\u00a0', ' ')).toContain('It froze 14 h after casting');
+  for (const name of ['useHigh', 'low', 'high']) expect(numbers[name], name).toBeUndefined();
+  // The same hours without the frost, and the frost while it is still to come.
+  for (const [t, hours] of [
+    [LOGGED.replace('-2', '2'), '120'],
+    ['0 20\n40 20\n60 -2', '36'],
+  ] as const) {
+    const now = answered(sheet, ...left(t, hours));
+    expect(now.judgement.say).not.toContain('froze');
+    expect(now.numbers.low).toBeDefined();
+  }
+  // Where nobody says how long ago it was cast, the frost may be over.
+  const unsaid = { ...entries, 'part.sinceCasting': { t: '' } };
+  expect(answered(sheet, unsaid, kept).judgement).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringContaining('how long ago it was cast is not said'),
+  });
+});
+
+test('pieces broken outrank age, but tell of a frozen part only if they froze with it', () => {
+  const [entries, kept] = left(LOGGED, '120');
+  const cubes = {
+    ...entries,
+    'curing.strengthFrom': { t: 'own' },
+    'curing.results': { t: '1 0.2\n2 0.3\n3 0.34\n5 0.45' },
+  };
+  const bars = {
+    ...entries,
+    'part.strengthFrom': { t: 'bars' },
+    'part.barMean': { t: '900' },
+    'part.barLow': { t: '800' },
+    'part.barsCounted': { t: '4' },
+    'handling.beside': { t: 'same' },
+  };
+  for (const [sheet, own] of [
+    [strengthTime, cubes],
+    [handling, bars],
+  ] as const) {
+    expect(answered(sheet, own, kept).judgement).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('only if they froze with it'),
+    });
+    const { 'curing.firstFrost': _, ...mild } = kept;
+    expect(answered(sheet, own, mild).judgement.verdict, sheet.id).toBe('good');
+  }
 });

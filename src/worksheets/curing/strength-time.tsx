@@ -10,6 +10,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { DAYS, MPA } from '../shared/curing-fields.ts';
+import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first-frost.ts';
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
@@ -30,16 +31,19 @@ interface Growing {
 interface Aged {
   readonly age: number;
   readonly since: number | undefined;
+  readonly frost: number | undefined;
 }
 
-/** Younger than any growth curve speaks of, and than any result of the reader's own, it has no strength now. */
-const answers = ({ age, since }: Aged, growing: Growing) => {
+/** Younger than any growth curve speaks of, and than any result of the reader's own, or frozen, it has no strength now. */
+const answers = ({ age, since, frost }: Aged, growing: Growing) => {
+  const frozen = hasFrozen({ frost, since });
   const tested = growing.tested?.[0] ?? Infinity;
   const young = age < tested && tooYoungToEstimate({ adjustedAge: age, sinceCasting: since });
   return {
     ...growing,
     from: Math.min(EARLIEST_ADJUSTED_AGE, tested),
-    now: young ? undefined : growing.at(age),
+    frozen,
+    now: young || (frozen && !growing.fit) ? undefined : growing.at(age),
     at28: growing.at(REFERENCE_AGE),
   };
 };
@@ -93,7 +97,9 @@ export default worksheet({
       takes: 'curing.age',
     }),
     since: sinceCasting,
+    frost: { ...firstFrost, folded: true },
   },
+  folded: 'Frost',
   work: (v) => {
     const [slow, fast] = GROWTH[v.cement];
     if (v.from === 'own') {
@@ -154,7 +160,9 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ now, fit, tested }, { age, since }, say) => {
+  judge: ({ now, fit, tested, frozen }, { age, since, frost }, say) => {
+    if (frozen && !fit)
+      return { verdict: 'stop', say: `${frozenWords(frost!, since, say)} Test a piece of it.` };
     if (!now)
       return {
         verdict: 'stop',
@@ -167,6 +175,11 @@ export default worksheet({
       return {
         verdict: 'look',
         say: `Somewhere between ${low} and ${high} now: a forecast of the kind, not of this part. Test a cube or a bar of the batch before you rely on any of it.`,
+      };
+    if (frozen)
+      return {
+        verdict: 'look',
+        say: `${low} to ${high} now, by your own results. ${frostyTests(frost!, 'they', say)}`,
       };
     const { count } = fit;
     if (fit.spread === undefined)

@@ -5,6 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { MM, PERCENT } from '../shared/amounts.ts';
+import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
 import { DAYS, HOURS, JERK, KPA, WITHIN } from '../shared/part-fields.ts';
@@ -149,8 +150,8 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
-    const { use, held, bestStress, freed, stripping, oneBar, ofBars, young, mass } = r;
-    const { hold, grip, beside, bars } = v;
+    const { use, held, bestStress, freed, stripping, oneBar, ofBars, young, frozen, mass } = r;
+    const { hold, grip, beside, bars, frost } = v;
     const way =
       hold === 'middle'
         ? `in the middle on hands ${say(grip, 'length', { units: MM })} apart`
@@ -166,6 +167,11 @@ export default worksheet({
     ]
       .map((sentence) => ` ${sentence}`)
       .join('');
+    if (frozen)
+      return {
+        verdict: 'stop',
+        say: `${frozenWords(frost!, v.since, say)} Break a bar of it before you move it.`,
+      };
     if (young)
       return {
         verdict: 'stop',
@@ -215,6 +221,8 @@ export default worksheet({
         say: `At most ${share} of the strength of the bars, ${jerked} with a jerk: ${beside === 'other' ? 'but a part that is younger, or was kept elsewhere, may have far less. Break a bar that was kept with it.' : 'but that is the part’s only if it is as old as the bars were and was kept as they were. Say so above.'}`,
       };
     const bends = `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk.`;
+    if (ofBars && frost !== undefined)
+      return { verdict: 'look', say: `${bends} ${frostyTests(frost, 'bars', say)}` };
     const most = mostForOne(say);
     if (mass > most)
       return {

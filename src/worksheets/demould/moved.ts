@@ -10,6 +10,7 @@ import {
 import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
+import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
 import {
   burden,
   face,
@@ -92,6 +93,7 @@ export const moveFields = {
     when: { hold: ['ends', 'two-points', 'middle'] },
     folded: true,
   }),
+  frost: { ...firstFrost, folded: true },
   dry: { ...dryDensity, folded: true, when: { strengthFrom: ['density'] } },
 } as const;
 
@@ -117,7 +119,8 @@ export function moved(v: Moves) {
   const young =
     v.strengthFrom === 'density' &&
     tooYoungToEstimate({ adjustedAge: v.age, sinceCasting: v.since });
-  const strength = young ? undefined : bears(v);
+  const frozen = v.strengthFrom === 'density' && hasFrozen(v);
+  const strength = young || frozen ? undefined : bears(v);
   const best = bestSupportDistance(span);
   const atBest: Hold = { by: 'two-points', left: best, right: best };
   const others: readonly [string, Hold][] = [
@@ -148,6 +151,8 @@ export function moved(v: Moves) {
     mass: v.density * v.length * v.width * v.thickness,
     /** Whether it is too young for any estimate of its strength. */
     young,
+    /** Whether it has frozen, and a strength by its age is worth nothing. */
+    frozen,
     strength,
     /** Whether the strength is of bars, and of no more than one, as far as was said. */
     ofBars: v.strengthFrom === 'bars',

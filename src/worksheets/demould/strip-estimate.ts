@@ -7,7 +7,8 @@ import { demand } from '../../core/domain-error.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
-import { KEPT_EXTREMES, KEPT_FROST } from '../shared/kept-extremes.ts';
+import { firstFrost } from '../shared/first-frost.ts';
+import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import {
   barAge,
   barLow,
@@ -64,16 +65,7 @@ export const stripFields = {
     bench: 'curing.warmest',
     takes: KEPT_EXTREMES.warmest,
   }),
-  frost: number('time', {
-    label: 'First frost, after casting',
-    help: 'If a night ahead freezes. Empty: none is known.',
-    example: '',
-    min: '0 h',
-    max: '60 d',
-    units: HOURS,
-    optional: true,
-    takes: KEPT_FROST,
-  }),
+  frost: firstFrost,
   stress: number('stress', {
     label: 'What handling asks of it',
     help: 'Its tension as it comes out of the form, the form’s pull or a factor in it: from “Will it bear being moved like this?”. Drawn off the form first: type that of a part carried.',
