@@ -52,7 +52,7 @@ test('a face that leans is lifted by itself, and no core is named where none is'
     const entries = { 'form-pressure.core': { t: core } };
     const found = answer(formPressure, readWorksheet(formPressure, entries, {}, metric), metric);
     return Object.keys(found.ok ? found.numbers : {})
-      .map((name) => formPressure.results[name as keyof typeof formPressure.results].label)
+      .map((name) => formPressure.results[name]!.label)
       .filter((label) => label.startsWith('Lift on'));
   };
   expect(lifted('none')).toEqual([]);

@@ -197,3 +197,60 @@ test('a sum that is stretched, or boils, says so whichever way the part conducts
   const notes = heatInside.notes!(heatInside.work(part, {} as never), part, speaker('metric'));
   expect(notes.join(' ')).not.toContain('The conductivity is stretched');
 });
+
+test('a ball and a column are worked as such: no slab’s figure is the least of theirs', () => {
+  // A garden ball of 400 mm, 700 kg/m³ at w/c 0.5, cast at 14 °C in air at 12 °C and left bare.
+  const air = { coldest: 285.15, warmest: 285.15, near: 'bare', far: 'bare' } as const;
+  const ball = { wet: 700, waterCement: 0.5, mixAt: 287.15, thickness: 0.4 };
+  const of = (shape: HeatValues['shape']) => {
+    const part = { ...values, ...air, ...ball, shape };
+    const result = heatInside.work(part, {} as never);
+    return {
+      ...heatInside.judge(result, part, speaker('metric')),
+      notes: heatInside.notes!(result, part, speaker('metric')).join(' '),
+      celsius: [result, result.asDry!].map(({ peak }) => peak.temperature - 273.15),
+    };
+  };
+  // By an explicit scheme written apart, with the same figures of the cement and the mix, of 40 points to the middle.
+  const apart = { slab: [70.27, 102.37], column: [45.62, 90.68], ball: [33.5, 78.82] } as const;
+  for (const shape of ['slab', 'column', 'ball'] as const)
+    of(shape).celsius.forEach((celsius, i) => {
+      expect(Math.abs(celsius - apart[shape][i]!), shape).toBeLessThan(0.125);
+    });
+  expect(of('slab').say).toMatch(/^70\.3\s°C at the least in a slab is above/);
+  expect(of('slab').notes).toMatch(/may come out tens of degrees cooler/);
+  expect(of('ball')).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^34\s°C to 79\s°C, .*Cast it smaller/),
+  });
+  expect(of('ball').notes).not.toContain('in a slab');
+});
+
+test('what the other face of a slab sees counts for nothing round a ball', () => {
+  const of = (far: HeatValues['far']) =>
+    heatCase({ ...values, shape: 'ball', far }, { thickness: 0.3, wet: 600 }, FINE).peak;
+  expect(of('ground')).toEqual(of('bare'));
+});
+
+test.each(['column', 'ball'] as const)('the meshes of the page do for a %s too', (shape) => {
+  const off = (thickness: number, mesh: Parameters<typeof heatCase>[2]) => {
+    const found = (of: typeof mesh) =>
+      heatCase({ ...values, shape }, { thickness, wet: 600, conducts: 'as-dry' }, of);
+    const [reference, own] = [found({ cells: 120, step: 300, firstStep: 20 }), found(mesh)];
+    return {
+      peak: Math.abs(own.peak.temperature - reference.peak.temperature),
+      difference: Math.abs(own.difference.value - reference.difference.value),
+    };
+  };
+  for (const thickness of [0.1, 0.2, 0.3]) {
+    expect(off(thickness, FINE).peak).toBeLessThan(0.125);
+    expect(off(thickness, FINE).difference).toBeLessThan(0.2);
+    expect(off(thickness, COARSE).peak).toBeLessThan(0.5);
+    expect(off(thickness, COARSE).difference).toBeLessThan(0.75);
+  }
+  // Past the boil, where the figure only means far too hot.
+  for (const part of ['peak', 'difference'] as const) {
+    expect(off(0.6, FINE)[part]).toBeLessThan(0.5);
+    expect(off(0.6, COARSE)[part]).toBeLessThan(2);
+  }
+});

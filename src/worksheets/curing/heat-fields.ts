@@ -24,9 +24,15 @@ const COVERS = {
 
 /** The part, the mix it is made of, and what each face sees. */
 export const heatFields = {
+  shape: choice({
+    label: 'It is',
+    help: 'In air no warmer than the mix a cube comes out between the slab and the ball, a long square bar between the slab and the column.',
+    options: { slab: 'A slab or a wall', column: 'A long round column', ball: 'A ball' },
+    example: 'slab',
+  }),
   thickness: {
     ...partThickness,
-    label: 'Thickness, the thin way through',
+    label: 'Thickness, the thin way through, or diameter',
     help: 'Of a hollow part, its wall. The example is the demo’s mix cast as one block rather than as slabs.',
     example: '300 mm',
     min: '10 mm',
@@ -61,9 +67,15 @@ export const heatFields = {
     when: { air: ['alike'] },
   }),
   days: { ...temperatureFields.days, label: 'Air, day by day', when: { air: ['days'] } },
-  near: choice({ label: 'One face', options: COVERS, example: 'bare' }),
+  near: choice({
+    label: 'One face',
+    help: 'A round part has no other.',
+    options: COVERS,
+    example: 'bare',
+  }),
   far: choice({
     label: 'The other face',
+    when: { shape: ['slab'] },
     options: {
       ...COVERS,
       room: 'Bare, towards a room kept at one temperature',
@@ -72,10 +84,10 @@ export const heatFields = {
     },
     example: 'wood',
   }),
-  roomAt: temperature('Room', '20 °C', { when: { far: ['room'] } }),
+  roomAt: temperature('Room', '20 °C', { when: { shape: ['slab'], far: ['room'] } }),
   groundAt: temperature('Ground', '10 °C', {
     help: 'Held at this temperature: ground that warms up would take less heat.',
-    when: { far: ['ground'] },
+    when: { shape: ['slab'], far: ['ground'] },
   }),
   strip: number('time', {
     label: 'Wood and insulation come off after',

@@ -8,7 +8,7 @@ import { DENSITY, MM } from '../shared/amounts.ts';
 import { HOURS } from '../shared/curing-fields.ts';
 import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
-import { FINE, type HeatValues } from '../shared/heat-cases.ts';
+import { FINE, type HeatValues, ROUND } from '../shared/heat-cases.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { heatFields } from './heat-fields.ts';
 import { heatWorked } from './heat-worked.ts';
@@ -27,22 +27,24 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
   const least = degrees(peak.temperature);
   const hot = asDry ? `${least} to ${degrees(asDry.peak.temperature)}` : least;
+  const slab = v.shape === 'slab';
+  const smaller = slab ? 'thinner' : 'smaller';
   const limit = `${degrees(PEAK_LIMIT)}, the usual limit for the middle of concrete (common practice, no source)`;
   if (peak.temperature > PEAK_LIMIT)
     return {
       verdict: 'stop',
-      say: `${saidApart(peak.temperature, 'temperature', [PEAK_LIMIT], say, { decimals: 0 })}${asDry ? ' at the least' : ''} is above ${limit}. Cast it thinner, in lifts with days between, or with cooler water.`,
+      say: `${saidApart(peak.temperature, 'temperature', [PEAK_LIMIT], say, { decimals: 0 })}${asDry ? ' at the least' : ''}${slab ? ' in a slab' : ''} is above ${limit}. Cast it ${smaller}, in lifts with days between, or with cooler water.`,
     };
   if (hottest > PEAK_LIMIT - NEAR)
     return {
       verdict: 'look',
-      say: `${hot}${asDry ? ', by how well the fresh mix conducts,' : ''} comes too near to ${limit}, or passes it. Cast it thinner or in lifts, or with cooler water; at the least, leave a thermometer in the middle of the first one.`,
+      say: `${hot}${asDry ? ', by how well the fresh mix conducts,' : ''} comes too near to ${limit}, or passes it. Cast it ${smaller} or in lifts, or with cooler water; at the least, leave a thermometer in the middle of the first one.`,
     };
   const lag = Math.max(difference.value, asDry?.difference.value ?? 0);
   if (lag > DIFFERENCE_LIMIT)
     return {
       verdict: 'look',
-      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${say(difference.value, 'temperatureDifference', { significant: 2 })}${asDry ? ` to ${say(lag, 'temperatureDifference', { significant: 2 })}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it thinner. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
+      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${say(difference.value, 'temperatureDifference', { significant: 2 })}${asDry ? ` to ${say(lag, 'temperatureDifference', { significant: 2 })}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it ${smaller}. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
     };
   if (hottest <= v.mixAt + 0.5)
     return {
@@ -148,9 +150,13 @@ export default worksheet({
       say: `${heat.say} By these temperatures its face falls to ${saidApart(r.coldestFace, 'temperature', [FREEZES_AT, COLDEST_CURE], say, { decimals: 1 })}${falls}: insulate it or bring it in, and see Frost, in the chapter on curing, before you cast.`,
     };
   },
-  notes: (r, _, say) => [
+  notes: (r, { shape }, say) => [
     ...ofRange([...r.notes, ...(r.asDry?.notes ?? [])], say),
-    'Worked one way through the part: a block loses heat by its other faces too, and comes out a little cooler than this. Sun, rain and evaporation are left out.',
+    `${
+      shape === 'slab'
+        ? 'Worked one way through, as in a slab far wider than thick. A cube or a short block loses heat by its other faces too, and may come out tens of degrees cooler: see it as a ball.'
+        : 'Worked from the middle outwards, alike all round; the ends of a column are left out.'
+    } Sun, rain and evaporation are left out too.`,
     ...(r.asDry
       ? [
           'How well a fresh foamed mix conducts is not published. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and its curves and the comparison are drawn for it.',
@@ -191,9 +197,9 @@ export default worksheet({
   keeps: { peak: 'curing.peak' },
   working: [
     {
-      tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \lambda\,\frac{\partial^2 T}{\partial x^2} + H\,C\,\frac{\partial \alpha}{\partial t}`,
-      put: (_, r, say) =>
-        `λ = ${say(r.conductivity, 'conductivity')}, ρc = ${(r.heatCapacity / 1000).toFixed(0)}\u00a0kJ/(m³·K), H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density', { units: DENSITY })} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter, those after two days an hour`,
+      tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \frac{\lambda}{r^n}\,\frac{\partial}{\partial r}\!\left(r^n\,\frac{\partial T}{\partial r}\right) + H\,C\,\frac{\partial \alpha}{\partial t}`,
+      put: ({ shape }, r, say) =>
+        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρc = ${(r.heatCapacity / 1000).toFixed(0)}\u00a0kJ/(m³·K), H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density', { units: DENSITY })} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter, those after two days an hour`,
     },
     {
       tex: String.raw`\alpha = \alpha_u\, e^{-(\tau/t_e)^\beta}`,

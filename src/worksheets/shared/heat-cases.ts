@@ -30,6 +30,7 @@ const FOLLOWED = 7 * DAY;
  * Cells and steps of the part itself: where tried, its peak is within an eighth of a degree of a fine mesh
  * and its difference within a fifth, in parts under 2 cm, bare on one side only, within two thirds; and of the
  * cases beside it, within half a degree and three quarters.
+ * Round ones past the boil are within half a degree, and beside it two.
  * A cover that comes off while the part still warms costs the peak a third of a degree, and two beside it.
  * Coarse enough for each key press to be worked within a frame; the first steps are short, for a thin warm
  * part cools within minutes.
@@ -47,6 +48,9 @@ export const COARSE = { cells: 12, step: 3000, firstStep: 190 } as const;
 const WOOD = { thickness: 0.018, conductivity: 0.13 } as const;
 const INSULANT_CONDUCTIVITY = 0.035;
 
+/** Ways in which a part closes on itself. */
+export const ROUND = { slab: 0, column: 1, ball: 2 } as const;
+
 /**
  * The part of the worksheet at another thickness or density, followed for a week: conducting the most a
  * fresh mix can, or no better than the same piece when dry. The truth lies between.
@@ -60,14 +64,16 @@ export function heatCase(
   const hydration = hydrationFrom(v, mix.waterCementTotal);
   const ambient = airOf(v);
   const { conductivity, notes = [] } = conductivityOf(v, of.conducts, mix.ovenDryDensity);
+  const near = face(v, v.near, ambient);
   const found = heatInside({
     thickness: of.thickness,
+    round: ROUND[v.shape],
     mix: { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand },
     ...(conductivity && { conductivity }),
     hydration,
     initialTemperature: v.mixAt,
-    near: face(v, v.near, ambient),
-    far: face(v, v.far, ambient),
+    near,
+    far: v.shape === 'slab' ? face(v, v.far, ambient) : near,
     duration: FOLLOWED,
     ...mesh,
   });
