@@ -35,7 +35,7 @@ interface Common {
 }
 
 /** The entry of a field elsewhere, by its bench key, and the worksheet that asks for it, by its question and its id. */
-export interface Borrowed {
+interface Borrowed {
   readonly bench: string;
   readonly from: string;
   readonly by: string;

@@ -86,7 +86,7 @@ export const landingFields = {
   counts,
   sandCement: { ...sandCement, folded: true },
   bucket: number('volume', {
-    label: 'Bucket’s volume to the brim',
+    label: 'Bucket the foam was weighed in, to the brim',
     example: '20 L',
     plusMinus: '0.2 L',
     min: '0 L',
