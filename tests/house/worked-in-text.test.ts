@@ -43,7 +43,7 @@ import { batchVolume } from '../../src/core/placing/volume.ts';
 import { STANDARD_ATMOSPHERE } from '../../src/core/quantity/constants.ts';
 import { toUnit } from '../../src/core/quantity/convert.ts';
 import { parseQuantity } from '../../src/core/quantity/parse.ts';
-import { MOLAR_MASS } from '../../src/core/water/molar-masses.ts';
+import * as MOLAR_MASS from '../../src/core/water/molar-masses.ts';
 import { POT_CARBON_DIOXIDE } from '../../src/core/water/soften/boil.ts';
 import { DECAHYDRATE_FACTOR } from '../../src/core/water/soften/washing-soda.ts';
 import { demo } from '../../src/worksheets/demo.ts';

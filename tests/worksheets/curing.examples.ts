@@ -48,7 +48,7 @@ export const examples: readonly Example[] = [
     result: 'initial',
     expected: '2.4883 h',
     within: 1e-4,
-    by: '2.5 h × exp(33500/8.314 × (1/293.25 − 1/293.15))',
+    by: '2.5 h × exp(33500/8.3145 × (1/293.25 − 1/293.15))',
   },
   {
     sheet: 'set-time',

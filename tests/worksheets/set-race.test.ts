@@ -56,8 +56,8 @@ test('a set within the hour may come before the pour is over, and is told in min
 
 test('in the cold set goes by the law that age starts from', () => {
   const cold = { mixAt: 278.15 };
-  // exp((33500 + 1470·15)/8.314·(1/278.15 − 1/293.15)) of 2.5 h.
-  const factor = Math.exp((55550 / 8.314) * (1 / 278.15 - 1 / 293.15));
+  // exp((33500 + 1470·15)/8.314462618·(1/278.15 − 1/293.15)) of 2.5 h.
+  const factor = Math.exp((55550 / 8.314462618) * (1 / 278.15 - 1 / 293.15));
   expect(initial(cold) / 9000).toBeCloseTo(factor, 9);
   expect(initial({ ...cold, law: 'arrhenius' })).toBeLessThan(initial(cold));
 });

@@ -1,10 +1,8 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { GAS_CONSTANT } from '../quantity/constants.ts';
 import { demandTemperature } from './bounds.ts';
 import { celsius, ICE_POINT } from './units.ts';
-
-/** Molar gas constant, J/(mol·K), as the sources of this folder round it. @source brown-2022 */
-export const GAS_CONSTANT = 8.314;
 
 /** Reference temperature of European practice, K: 20 °C. @source fhp-1977 from memory */
 export const REFERENCE_TEMPERATURE = ICE_POINT + 20;

@@ -24,6 +24,13 @@ export const ICE_POINT = 273.15;
 /** A standard atmosphere in Pa, exact. @source nist-sp-811 Appendix B.8, quoted from memory */
 export const STANDARD_ATMOSPHERE = 101_325;
 
+/** Molar gas constant, J/(mol·K), exact. @source codata-2018 (from memory) */
+export const GAS_CONSTANT = 8.314462618;
+/** Avogadro's constant, 1/mol, exact. @source codata-2018 (from memory) */
+export const AVOGADRO = 6.02214076e23;
+/** The thermochemical calorie, J, exact. @source nist-sp-811 Appendix B.8, quoted from memory */
+export const CALORIE = 4.184;
+
 /**
  * Molar masses that define the hardness degrees, g/mol.
  * @source hardness-definitions

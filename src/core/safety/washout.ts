@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
-import { MOLAR_MASS } from '../water/molar-masses.ts';
+import * as MOLAR_MASS from '../water/molar-masses.ts';
 
 /** −log₁₀ of the ion product of water at 25 °C. @source wateq4f */
 const PKW_25C = 14;

@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import { MOLAR_MASS } from './molar-masses.ts';
+import * as MOLAR_MASS from './molar-masses.ts';
 
 /**
  * Alkalinity from the ions of a report, eq/m³.

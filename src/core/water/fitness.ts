@@ -6,6 +6,7 @@ import {
   type Limit,
   type Use,
 } from './mixing-water-limits.ts';
+import * as MOLAR_MASS from './molar-masses.ts';
 
 export interface Judged {
   readonly limit: Limit;
@@ -54,7 +55,7 @@ export function judgeMixingWater(
 export function alkaliesOf(water: { readonly sodium: number; readonly potassium: number }): number {
   demand('sodium', water.sodium, 'concentration', { min: 0 });
   demand('potassium', water.potassium, 'concentration', { min: 0 });
-  const sodiumOxide = (water.sodium * 61.9789) / (2 * 22.989769);
-  const potassiumOxide = (water.potassium * 94.196) / (2 * 39.0983);
+  const sodiumOxide = (water.sodium * MOLAR_MASS.sodiumOxide) / (2 * MOLAR_MASS.sodium);
+  const potassiumOxide = (water.potassium * MOLAR_MASS.potassiumOxide) / (2 * MOLAR_MASS.potassium);
   return sodiumOxide + 0.658 * potassiumOxide;
 }

@@ -1,10 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
-
-/** Molar mass of calcium, kg/mol. @source iupac-atomic-weights (from memory) */
-export const CALCIUM_MOLAR_MASS = 0.040078;
-/** Molar mass of magnesium, kg/mol. @source iupac-atomic-weights (from memory) */
-export const MAGNESIUM_MOLAR_MASS = 0.024305;
+import * as MOLAR_MASS from './molar-masses.ts';
 
 /**
  * Hardness from the two ions that make it.
@@ -23,8 +19,8 @@ export function hardnessFromIons(ions: { readonly calcium: number; readonly magn
 } {
   demand('calcium', ions.calcium, 'concentration', { min: 0, max: EXTREMES.concentration.max });
   demand('magnesium', ions.magnesium, 'concentration', { min: 0, max: EXTREMES.concentration.max });
-  const calcium = ions.calcium / CALCIUM_MOLAR_MASS;
-  const magnesium = ions.magnesium / MAGNESIUM_MOLAR_MASS;
+  const calcium = ions.calcium / MOLAR_MASS.calcium;
+  const magnesium = ions.magnesium / MOLAR_MASS.magnesium;
   return { calcium, magnesium, total: calcium + magnesium };
 }
 

@@ -1,7 +1,7 @@
 import { CHLORIDE_LIMIT, CHLORIDE_WARMTH } from '../curing/accelerator.ts';
 import { thirdRuleFactor } from '../curing/third-rule.ts';
 import { demand } from '../domain-error.ts';
-import { MOLAR_MASS } from './molar-masses.ts';
+import * as MOLAR_MASS from './molar-masses.ts';
 
 /** Calcium hydroxide that saturates water at room temperature, mol/m³: about 1.7 g/L. @source lime-solubility (from memory) */
 export const LIME_SATURATION = 1.7 / MOLAR_MASS.calciumHydroxide;

@@ -1,13 +1,13 @@
 import { demand } from '../domain-error.ts';
-import { MOLAR_MASS } from './molar-masses.ts';
+import * as MOLAR_MASS from './molar-masses.ts';
 
 /** Molar masses of the fatty-acid soaps, kg/mol. @source iupac-atomic-weights (from memory) */
 export const SOAPS = {
-  sodiumLaurate: 0.2223,
-  sodiumPalmitate: 0.27841,
-  sodiumStearate: 0.30646,
-  sodiumOleate: 0.30444,
-  potassiumOleate: 0.32055,
+  sodiumLaurate: MOLAR_MASS.sodiumLaurate,
+  sodiumPalmitate: MOLAR_MASS.sodiumPalmitate,
+  sodiumStearate: MOLAR_MASS.sodiumStearate,
+  sodiumOleate: MOLAR_MASS.sodiumOleate,
+  potassiumOleate: MOLAR_MASS.potassiumOleate,
 } as const;
 export type Soap = keyof typeof SOAPS;
 

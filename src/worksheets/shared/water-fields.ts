@@ -3,7 +3,7 @@ import { STANDARD_ATMOSPHERE } from '../../core/quantity/constants.ts';
 import { solutesFromReport, waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
 import type { Speciation } from '../../core/water/carbonate/speciation.ts';
-import { CALCIUM_MOLAR_MASS, MAGNESIUM_MOLAR_MASS } from '../../core/water/hardness.ts';
+import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { ALKALINITY, HARDNESS } from './amounts.ts';
@@ -165,8 +165,8 @@ export const twoIons = (v: HardnessParts) =>
   v.known === 'ions'
     ? { calcium: v.calcium, magnesium: v.magnesium }
     : {
-        calcium: v.hardness * (1 - v.magnesiumShare) * CALCIUM_MOLAR_MASS,
-        magnesium: v.hardness * v.magnesiumShare * MAGNESIUM_MOLAR_MASS,
+        calcium: v.hardness * (1 - v.magnesiumShare) * MOLAR_MASS.calcium,
+        magnesium: v.hardness * v.magnesiumShare * MOLAR_MASS.magnesium,
       };
 
 /** Left out, the other ions are none, and chloride is whatever balances the charges. */

@@ -2,7 +2,7 @@ import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { hardnessParts as partsOf } from '../../core/water/hardness.ts';
-import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
+import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { boil, POT_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';

@@ -6,7 +6,7 @@ import { precipitationPotential, saturationPH } from '../../core/water/carbonate
 import { saturationIndex } from '../../core/water/carbonate/saturation.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
 import { langelierField } from '../../core/water/langelier-field.ts';
-import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
+import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ALKALINITY } from '../shared/amounts.ts';

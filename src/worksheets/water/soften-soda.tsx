@@ -1,6 +1,6 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
-import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
+import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import {
   DECAHYDRATE_FACTOR,
   SETTLED_COLD,

@@ -2,7 +2,7 @@ import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { alkaliesOf } from '../../core/water/fitness.ts';
 import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import { LIMITS } from '../../core/water/mixing-water-limits.ts';
-import { MOLAR_MASS } from '../../core/water/molar-masses.ts';
+import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';

@@ -3,47 +3,72 @@ import { join, resolve } from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
 import * as constants from '../../../src/core/quantity/constants.ts';
-import { MOLAR_MASS } from '../../../src/core/water/molar-masses.ts';
+import * as molarMasses from '../../../src/core/water/molar-masses.ts';
 
 const core = resolve(import.meta.dirname, '../../../src/core');
 const homes = ['quantity/constants.ts', 'water/molar-masses.ts'];
 
 /** The constants that have one home, by value. */
-const kept: readonly (readonly [name: string, value: number])[] = [
-  ...Object.entries(constants),
-  ...Object.entries(MOLAR_MASS),
-];
+const kept = [...Object.entries(constants), ...Object.entries(molarMasses)];
+/** What is called so has its figure in its home, whether or not that knows it. */
+const NAMED = /molar_?mass|avogadro|boltzmann|faraday|^gas_?constant/i;
 
-/** The same number to four digits, or rounded a little differently. A short one, such as 1.8, may be anything. */
+/** Two numbers that differ by their power of ten, and by rounding. */
+function alike(a: number, b: number): boolean {
+  const tens = Math.log10(a / b);
+  return Math.abs(tens - Math.round(tens)) < 1e-5;
+}
+
+const digitsOf = (written: string) => written.replace(/_|^0?\.0*|\.|e.*$|0+$/gi, '');
+
+/** The same number to four digits, rounded a little differently or in another unit. A short one, such as 1.8, may be anything. */
 function sameAs(written: string): string | undefined {
-  const digits = written.replace(/_|^0?\.0*|\.|e.*$|0+$/g, '');
   const value = Number(written.replaceAll('_', ''));
   const exact = kept.find(([, known]) => known === value && known >= 100);
   if (exact) return exact[0];
-  if (digits.length < 4) return undefined;
-  return kept.find(([, known]) => Math.abs(value / known - 1) < 2e-5)?.[0];
+  if (digitsOf(written).length < 4) return undefined;
+  return kept.find(([, known]) => alike(value, known))?.[0];
 }
 
-/** Every number written in a file that is a constant from elsewhere. */
+/** Every number written in a file that is a constant from elsewhere, or is called one. */
 function repeated(text: string): string[] {
   const found: string[] = [];
-  const visit = (node: ts.Node): void => {
+  const visit = (node: ts.Node, called?: string): void => {
     if (ts.isNumericLiteral(node)) {
       const name = sameAs(node.getText());
       if (name) found.push(`${node.getText()} is ${name}`);
+      else if (called && digitsOf(node.getText()).length > 2)
+        found.push(`${node.getText()} is called ${called}`);
     }
-    ts.forEachChild(node, visit);
+    const given = ts.isVariableDeclaration(node) || ts.isPropertyAssignment(node);
+    const name = given ? node.name.getText() : '';
+    // What a function works out is no constant.
+    const under = ts.isFunctionLike(node) ? undefined : NAMED.test(name) ? name : called;
+    ts.forEachChild(node, (child) => visit(child, under));
   };
   visit(ts.createSourceFile('a.ts', text, ts.ScriptTarget.Latest, true));
   return found;
 }
 
-test('the rule sees a constant written again, rounded or not', () => {
+test('the rule sees a constant written again, rounded, in another unit or not', () => {
   expect(repeated('const ICE = 273.15;')).toEqual(['273.15 is ICE_POINT']);
   expect(repeated('const H = 3600; const D = 86_400;')).toHaveLength(2);
   expect(repeated('const CO2 = 0.044009;')).toEqual(['0.044009 is carbonDioxide']);
+  expect(repeated('const sodium = 2 * 22.989769;')).toEqual(['22.989769 is sodium']);
+  expect(repeated('const calorie = 4184;')).toEqual(['4184 is CALORIE']);
   expect(repeated('const p = 101325;')).toEqual(['101325 is STANDARD_ATMOSPHERE']);
   expect(repeated('const a = 1.8 + 0.9 + 60 + 293.15;')).toEqual([]);
+});
+
+test('the rule sees what is called a constant, whatever its figure', () => {
+  expect(repeated('const R = { GAS_CONSTANT: 8.314 };')).toEqual(['8.314 is called GAS_CONSTANT']);
+  expect(repeated('const IRON_MOLAR_MASS = 0.055845;')).toEqual([
+    '0.055845 is called IRON_MOLAR_MASS',
+  ]);
+  expect(repeated('const salt = { molarMass: 2 * 0.1234 };')).toEqual([
+    '0.1234 is called molarMass',
+  ]);
+  expect(repeated('const molarMass = 2 * sodium; const gas = 287.042;')).toEqual([]);
 });
 
 test('constants of physics, units and chemistry are written in one place each', () => {

@@ -8,7 +8,7 @@ import {
   exposureLimits,
 } from '../../../src/core/safety/exposure.ts';
 import { freeHydroxide, limeReserve, neutralise } from '../../../src/core/safety/washout.ts';
-import { MOLAR_MASS } from '../../../src/core/water/molar-masses.ts';
+import * as MOLAR_MASS from '../../../src/core/water/molar-masses.ts';
 import { expectLimits } from '../refuses.ts';
 
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -6,9 +6,10 @@ import {
   REDUCER_KEEPS,
 } from '../../../src/core/safety/exposure.ts';
 import { LIME_SATURATED_PH, neutralise, PH_MARKS } from '../../../src/core/safety/washout.ts';
-import { MOLAR_MASS } from '../../../src/core/water/molar-masses.ts';
+import * as MOLAR_MASS from '../../../src/core/water/molar-masses.ts';
 import { answer } from '../answer.ts';
 
+const masses = { ...MOLAR_MASS };
 const MONTH = 30 * 86400;
 const limit = (row: string) => EXPOSURE_LIMITS.find(({ id }) => id === row)!;
 
@@ -89,6 +90,6 @@ export const answers = {
     asks: 'Molar mass of what neutralises, g/mol',
     input: { of: 'text' },
     gives: 'number',
-    work: ({ of }) => MOLAR_MASS[of as keyof typeof MOLAR_MASS] * 1000,
+    work: ({ of }) => masses[of as keyof typeof masses] * 1000,
   }),
 };

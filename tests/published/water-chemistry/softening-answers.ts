@@ -1,5 +1,5 @@
 import { blendOf, blendToTarget } from '../../../src/core/water/blend.ts';
-import { MOLAR_MASS } from '../../../src/core/water/molar-masses.ts';
+import * as MOLAR_MASS from '../../../src/core/water/molar-masses.ts';
 import {
   hardnessFromRegeneration,
   heldBack,

@@ -4,14 +4,13 @@ import {
   waterDensityTanaka2001,
 } from '../../../src/core/water/density.ts';
 import {
-  CALCIUM_MOLAR_MASS,
   hardnessFromIons,
   hardnessFromTitration,
   hardnessParts,
-  MAGNESIUM_MOLAR_MASS,
   titreFromStandard,
 } from '../../../src/core/water/hardness.ts';
 import { usgsClass } from '../../../src/core/water/hardness-class.ts';
+import * as MOLAR_MASS from '../../../src/core/water/molar-masses.ts';
 import { type Answers, answer } from '../answer.ts';
 
 export const answers: Answers = {
@@ -27,8 +26,8 @@ export const answers: Answers = {
     gives: 'hardness',
     work: ({ calcium, magnesium }) =>
       hardnessFromIons({
-        calcium: calcium * CALCIUM_MOLAR_MASS,
-        magnesium: magnesium * MAGNESIUM_MOLAR_MASS,
+        calcium: calcium * MOLAR_MASS.calcium,
+        magnesium: magnesium * MOLAR_MASS.magnesium,
       }).total,
   }),
   'water/carbonate-hardness': answer({

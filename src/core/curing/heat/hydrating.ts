@@ -1,4 +1,4 @@
-import { GAS_CONSTANT } from '../age-factor.ts';
+import { GAS_CONSTANT } from '../../quantity/constants.ts';
 import { degreeFromTable, degreeTable } from './degree-table.ts';
 import type { Hydration } from './hydration.ts';
 

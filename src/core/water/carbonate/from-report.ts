@@ -1,7 +1,6 @@
 import { demand } from '../../domain-error.ts';
 import { waterDensity } from '../density.ts';
-import { CALCIUM_MOLAR_MASS, MAGNESIUM_MOLAR_MASS } from '../hardness.ts';
-import { MOLAR_MASS } from '../molar-masses.ts';
+import * as MOLAR_MASS from '../molar-masses.ts';
 import type { Solutes } from './water.ts';
 
 /** A water report: ions in kg/m³ of water as sampled (1 mg/L is 0.001 kg/m³). */
@@ -57,8 +56,8 @@ export function solutesFromReport(report: Report, perVolume = waterPerVolume(rep
   };
   return {
     temperature: report.temperature,
-    calcium: molal('calcium', CALCIUM_MOLAR_MASS),
-    magnesium: molal('magnesium', MAGNESIUM_MOLAR_MASS),
+    calcium: molal('calcium', MOLAR_MASS.calcium),
+    magnesium: molal('magnesium', MOLAR_MASS.magnesium),
     sodium: molal('sodium', MOLAR_MASS.sodium),
     sulfate: molal('sulfate', MOLAR_MASS.sulfate),
     chloride: report.chloride === undefined ? undefined : molal('chloride', MOLAR_MASS.chloride),

@@ -1,5 +1,7 @@
-/** Gas constant, kcal/(mol·K): 8.314462618 J over the thermochemical calorie. @source codata-2018 (from memory) */
-const GAS_CONSTANT_KCAL = 8.314462618 / 4184;
+import { CALORIE, GAS_CONSTANT } from '../../quantity/constants.ts';
+
+/** Gas constant, kcal/(mol·K). @source codata-2018 (from memory) */
+const GAS_CONSTANT_KCAL = GAS_CONSTANT / (1000 * CALORIE);
 
 /** Where the two-parameter constants are stated, K. */
 const REFERENCE = 298.15;

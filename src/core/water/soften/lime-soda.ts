@@ -1,5 +1,5 @@
 import { demand } from '../../domain-error.ts';
-import { MOLAR_MASS } from '../molar-masses.ts';
+import * as MOLAR_MASS from '../molar-masses.ts';
 
 /**
  * Moles of lime and of soda ash one mole of each takes, by the reactions of the lime-soda process.
@@ -7,17 +7,17 @@ import { MOLAR_MASS } from '../molar-masses.ts';
  */
 export const LIME_SODA_DEMAND = {
   carbonDioxide: { lime: 1, soda: 0, molarMass: MOLAR_MASS.carbonDioxide },
-  calciumBicarbonate: { lime: 1, soda: 0, molarMass: 0.16211 },
-  magnesiumBicarbonate: { lime: 2, soda: 0, molarMass: 0.146337 },
+  calciumBicarbonate: { lime: 1, soda: 0, molarMass: MOLAR_MASS.calciumBicarbonate },
+  magnesiumBicarbonate: { lime: 2, soda: 0, molarMass: MOLAR_MASS.magnesiumBicarbonate },
   /** Calcium carbonate as analysed: it was there as bicarbonate. */
   calciumCarbonate: { lime: 1, soda: 0, molarMass: MOLAR_MASS.calciumCarbonate },
-  magnesiumCarbonate: { lime: 2, soda: 0, molarMass: 0.084313 },
+  magnesiumCarbonate: { lime: 2, soda: 0, molarMass: MOLAR_MASS.magnesiumCarbonate },
   calciumChloride: { lime: 0, soda: 1, molarMass: MOLAR_MASS.calciumChloride },
-  calciumSulfate: { lime: 0, soda: 1, molarMass: 0.13614 },
-  magnesiumChloride: { lime: 1, soda: 1, molarMass: 0.095205 },
-  magnesiumSulfate: { lime: 1, soda: 1, molarMass: 0.120365 },
-  hydrochloricAcid: { lime: 0.5, soda: 0.5, molarMass: 0.036458 },
-  sulfuricAcid: { lime: 1, soda: 1, molarMass: 0.098072 },
+  calciumSulfate: { lime: 0, soda: 1, molarMass: MOLAR_MASS.calciumSulfate },
+  magnesiumChloride: { lime: 1, soda: 1, molarMass: MOLAR_MASS.magnesiumChloride },
+  magnesiumSulfate: { lime: 1, soda: 1, molarMass: MOLAR_MASS.magnesiumSulfate },
+  hydrochloricAcid: { lime: 0.5, soda: 0.5, molarMass: MOLAR_MASS.hydrochloricAcid },
+  sulfuricAcid: { lime: 1, soda: 1, molarMass: MOLAR_MASS.sulfuricAcid },
 } as const;
 export type Salt = keyof typeof LIME_SODA_DEMAND;
 

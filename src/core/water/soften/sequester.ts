@@ -1,5 +1,5 @@
 import { demand } from '../../domain-error.ts';
-import { MOLAR_MASS } from '../molar-masses.ts';
+import * as MOLAR_MASS from '../molar-masses.ts';
 
 /**
  * What binds calcium and magnesium mole for mole without taking them out, with the molar mass
@@ -10,10 +10,10 @@ import { MOLAR_MASS } from '../molar-masses.ts';
 export const SEQUESTRANTS = {
   citricAcid: { molarMass: MOLAR_MASS.citricAcid, retards: 0.001 },
   citricAcidMonohydrate: { molarMass: MOLAR_MASS.citricAcidMonohydrate, retards: 0.001 },
-  trisodiumCitrateDihydrate: { molarMass: 0.2940996, retards: 0.001 },
-  disodiumEdtaDihydrate: { molarMass: 0.3722364, retards: undefined },
-  tetrasodiumEdta: { molarMass: 0.3801688, retards: undefined },
-  sodiumTripolyphosphate: { molarMass: 0.3678638, retards: 0.001 },
+  trisodiumCitrateDihydrate: { molarMass: MOLAR_MASS.trisodiumCitrateDihydrate, retards: 0.001 },
+  disodiumEdtaDihydrate: { molarMass: MOLAR_MASS.disodiumEdtaDihydrate, retards: undefined },
+  tetrasodiumEdta: { molarMass: MOLAR_MASS.tetrasodiumEdta, retards: undefined },
+  sodiumTripolyphosphate: { molarMass: MOLAR_MASS.sodiumTripolyphosphate, retards: 0.001 },
 } as const;
 export type Sequestrant = keyof typeof SEQUESTRANTS;
 

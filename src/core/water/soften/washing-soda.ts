@@ -2,7 +2,7 @@ import { demand } from '../../domain-error.ts';
 import { type Equilibrated, equilibrateWithCalcite } from '../carbonate/equilibrate.ts';
 import { root } from '../carbonate/root.ts';
 import { type CarbonateWater, demandSolutes } from '../carbonate/water.ts';
-import { MOLAR_MASS } from '../molar-masses.ts';
+import * as MOLAR_MASS from '../molar-masses.ts';
 
 /** How washing soda is sold: without water (soda ash) or as crystals with ten of it. */
 export type SodaForm = 'anhydrous' | 'decahydrate';
