@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { celsius, HOUR } from '../../src/core/curing/units.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
 import { readingsInWords, rowsInWords } from '../../src/worksheets/shared/log-words.ts';
 import {
   type Answers,
@@ -10,6 +13,7 @@ import {
   toRecord,
 } from '../../src/worksheets/shared/logger-file.ts';
 
+const say = speaker('metric');
 const read = (text: string, answers: Answers = {}) =>
   readLoggerText(text, { ...answers, otherwise: 'celsius' });
 const benched = async (text: string, answers?: Answers) =>
@@ -55,6 +59,45 @@ test('a fortnight of readings every five minutes fits on the bench, and says wha
   expect(brought.entry.t!.length).toBeLessThanOrEqual(4000);
   expect(brought.kept).toBeLessThan(300);
   expect(brought.largestMiss).toBeLessThan(0.7);
+});
+
+describe('a log thinned for the bench', () => {
+  /** What a curing worksheet says of quarter-hours over 30 days, those of some hours left out. */
+  const said = async (
+    temperature: (hours: number) => number,
+    without: [number, number] = [0, 0],
+  ) => {
+    const rows = Array.from({ length: 30 * 96 + 1 }, (_, i) => i / 4)
+      .filter((hour) => hour <= without[0] || hour >= without[1])
+      .map((hour) => {
+        const at = new Date(Date.UTC(2026, 4, 8) + hour * 3_600_000).toISOString().slice(0, 16);
+        return `${at};${temperature(hour).toFixed(1)}`;
+      });
+    const { entry, kept } = toBench(await read(rows.join('\n')), undefined, 'metric')!;
+    expect(kept).toBeLessThanOrEqual(290);
+    const entries = { 'curing.source': { t: 'readings' }, 'curing.readings': entry };
+    const found = answer(curingPlan, readWorksheet(curingPlan, entries, {}, say), say);
+    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    return found.notes.find((note) => note.includes('straight line bridges'));
+  };
+  const day = (hours: number) => 16 + 5 * Math.sin((hours / 24) * 2 * Math.PI);
+  const shapes: readonly [string, (hours: number) => number][] = [
+    ['days', day],
+    ['days and a restless sensor', (hours) => day(hours) + 0.4 * Math.sin(hours * 7.3)],
+    ['an even cellar', () => 14],
+    [
+      'two warm days, then an even cellar',
+      (hours) =>
+        hours < 48 ? 14 + 20 * Math.sin((hours / 48) * Math.PI) + Math.sin(9 * hours) : 14,
+    ],
+    ['one step', (hours) => (hours < 300 ? 20 : 12)],
+  ];
+  test.each(shapes)('has no gap that thinning made: %s', async (_, temperature) => {
+    expect(await said(temperature)).toBeUndefined();
+  });
+  test.each(shapes)('has the gap the file had: %s', async (_, temperature) => {
+    expect(await said(temperature, [100, 140])).toContain('One stretch of the readings');
+  });
 });
 
 test('nothing readable is nothing to bring', async () => {

@@ -12,10 +12,12 @@ export interface Thinned {
  * Fewer readings of a history that run as nearly as can be like all of them.
  *
  * Douglas and Peucker's way: from the ends on, the reading that lies furthest from the line through those
- * kept is kept next, until `most` are or nothing is left out. `most` 2 or more. No range: bookkeeping.
+ * kept is kept next, until `most` are or nothing is left out. `most` 2 or more. A stretch longer than `longest` s
+ * that has a reading in it is halved, too, so that what stays long had none: room for that is kept back. No
+ * range: bookkeeping.
  * @source common-practice
  */
-export function thin(history: TemperatureHistory, most: number): Thinned {
+export function thin(history: TemperatureHistory, most: number, longest = Infinity): Thinned {
   const { times, temperatures } = history;
   const last = times.length - 1;
   if (last < most) return { kept: times.map((_, i) => i), largestMiss: 0 };
@@ -31,15 +33,30 @@ export function thin(history: TemperatureHistory, most: number): Thinned {
   };
   const kept = [0, last];
   let open = [furthest(0, last)];
+  const lasts = ({ from, to }: (typeof open)[0]) => times[to]! - times[from]!;
+  // Halves of what is too long are longer than half of it.
+  const spared = (2 * lasts(open[0]!)) / longest;
   while (kept.length < most) {
     const worst = open.reduce((a, b) => (b.miss > a.miss ? b : a));
-    if (worst.miss <= 0) break;
-    kept.push(worst.at);
-    open = open.filter((stretch) => stretch !== worst);
-    open.push(furthest(worst.from, worst.at), furthest(worst.at, worst.to));
+    const long = open.find((stretch) => stretch.miss >= 0 && lasts(stretch) > longest);
+    const halved = long && (worst.miss <= 0 || most - kept.length <= spared) ? long : undefined;
+    if (!halved && worst.miss <= 0) break;
+    const { from, to } = halved ?? worst;
+    const at = halved ? nearest(times, from, to) : worst.at;
+    kept.push(at);
+    open = open.filter((stretch) => stretch !== (halved ?? worst));
+    open.push(furthest(from, at), furthest(at, to));
   }
   return {
     kept: kept.toSorted((a, b) => a - b),
     largestMiss: Math.max(0, ...open.map(({ miss }) => miss)),
   };
+}
+
+/** The reading between two that is nearest to the middle of their time. */
+function nearest(times: readonly number[], from: number, to: number): number {
+  const middle = (times[from]! + times[to]!) / 2;
+  let at = from + 1;
+  while (at + 1 < to && Math.abs(times[at + 1]! - middle) < Math.abs(times[at]! - middle)) at++;
+  return at;
 }

@@ -10,7 +10,7 @@ import {
 } from '../../core/curing/history.ts';
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import type { LogProblem } from '../../core/curing/log.ts';
-import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-order.ts';
+import { GAP_INTERVALS, GAP_SHARE, putInOrder, type Reading } from '../../core/curing/log-order.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -157,11 +157,12 @@ function inOrder(given: Given['readings']) {
   return { kept, problems };
 }
 
-/** Several times the usual interval is a gap. */
+/** Several times the usual interval is a gap, and no less than thinning may leave of a log without one. */
 function longestGap(kept: readonly Reading[]): number {
   const intervals = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
   const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1];
-  return usual === undefined ? Number.POSITIVE_INFINITY : GAP_INTERVALS * usual;
+  const whole = kept[kept.length - 1]!.seconds - kept[0]!.seconds;
+  return usual === undefined ? Infinity : Math.max(GAP_INTERVALS * usual, GAP_SHARE * whole);
 }
 
 const SAID: Partial<Record<LogProblem['code'], string>> = {

@@ -41,3 +41,17 @@ test('a short history is kept whole, and a straight one by its ends', () => {
   expect(thin(straight, 4).kept).toEqual([0, 1, 2, 3]);
   expect(thin(straight, 3)).toEqual({ kept: [0, 3], largestMiss: 0 });
 });
+
+test('no stretch longer than was said is left with a reading in it', () => {
+  fc.assert(
+    fc.property(histories, (history) => {
+      const span = history.times.at(-1)! - history.times[0]!;
+      const { kept } = thin(history, 40, span / 8);
+      expect(kept.length).toBeLessThanOrEqual(40);
+      kept.slice(1).forEach((i, k) => {
+        if (i - kept[k]! > 1)
+          expect(history.times[i]! - history.times[kept[k]!]!).toBeLessThanOrEqual(span / 8);
+      });
+    }),
+  );
+});
