@@ -1,7 +1,8 @@
 /**
  * Keeps what a page sends to the browser small. The mechanism of all worksheets is one file, which
  * compresses better than its thirty parts and is fetched once for the whole site; and no list says
- * which files each worksheet would preload: that list weighed more than the moment it saved.
+ * which files each worksheet would preload: that list weighed more than the moment it saved. A constant is
+ * written where it is used: a file of them would be fetched whole for one.
  * @returns {import('vite').Plugin}
  */
 export function lightScripts() {
@@ -13,7 +14,10 @@ export function lightScripts() {
         ? {
             build: {
               modulePreload: false,
-              rolldownOptions: { output: { codeSplitting: { groups } } },
+              rolldownOptions: {
+                optimization: { inlineConst: { mode: 'all', pass: 2 } },
+                output: { codeSplitting: { groups } },
+              },
             },
           }
         : undefined,
