@@ -196,6 +196,31 @@ describe.concurrent('one batch', () => {
     expect(record!.log!.kelvin[0]).toBeCloseTo(291.65, 6);
   });
 
+  test('lines not attached are there again, and an emptied day says that it stays', async ({
+    expect,
+    page,
+  }) => {
+    await leave(page, [slabs('a')]);
+    await visit(page, batchPage('a'), '.record');
+    await page.locator('[data-stage="cured"] summary').click();
+    await page.locator('#record-log').fill('0 18.5\n1 19.0');
+    await page.reload();
+    await expect.poll(() => page.locator('#record-log').inputValue()).toBe('0 18.5\n1 19.0');
+    await page.getByRole('button', { name: 'Attach these lines' }).click();
+    await settled(page);
+    await page.reload();
+    await expect
+      .poll(() => page.locator('[data-stage="cured"]').innerText())
+      .toContain('2 readings over');
+    expect(await page.locator('#record-log').count()).toBe(0);
+    const day = page.locator('#record-date');
+    const before = await day.inputValue();
+    await day.fill('');
+    await day.blur();
+    expect(await day.inputValue()).toBe(before);
+    expect(await page.locator('#record-date-problem').innerText()).toContain(`stays ${before}`);
+  });
+
   test('a log that leaves something open is asked about, and rows not counted stay', async ({
     expect,
     page,

@@ -1,4 +1,5 @@
 import { type Binned, type Done, database, type SetAside, tell, trying } from './database.ts';
+import { dropLinesBut } from './log-lines.ts';
 import { content, newId, type Photo } from './record.ts';
 
 /**
@@ -92,15 +93,19 @@ export const listBin = async (): Promise<readonly Binned[]> => (await database()
 export const binnedPhotos = async (): Promise<readonly Photo[]> =>
   (await listBin()).flatMap(({ photos }) => photos);
 
-/** Removes for good what is in the bin. */
-export const emptyBin = (): Promise<Done> => clear('bin');
+/** Removes for good what is in the bin, and what was typed into batches that are no more. */
+export const emptyBin = (): Promise<Done> =>
+  trying(async () => {
+    const db = await database();
+    await db.clear('bin');
+    dropLinesBut((await db.getAll('batches')).map(({ id }) => id));
+    tell();
+  });
 
 export const listAside = async (): Promise<readonly SetAside[]> =>
   (await database()).getAll('aside');
-export const dropAside = (): Promise<Done> => clear('aside');
-
-const clear = (store: 'bin' | 'aside') =>
+export const dropAside = (): Promise<Done> =>
   trying(async () => {
-    await (await database()).clear(store);
+    await (await database()).clear('aside');
     tell();
   });

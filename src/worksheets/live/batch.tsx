@@ -3,12 +3,14 @@ import { notify } from '../../bench/notices.ts';
 import { isRefused } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
+import { linesOf } from '../../bench/records/log-lines.ts';
 import type { Stage } from '../../bench/records/readings.ts';
 import { type CureLog, filled, stageOf } from '../../bench/records/record.ts';
 import { onBench, replaceBench } from '../../bench/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { BatchOutcome } from '../shared/BatchOutcome.tsx';
+import { CastOn } from '../shared/CastOn.tsx';
 import { ConflictView } from '../shared/ConflictView.tsx';
 import { CorrectionsMade } from '../shared/CorrectionsMade.tsx';
 import { CureLogInput } from '../shared/CureLogInput.tsx';
@@ -57,7 +59,10 @@ function Open({ editor }: { readonly editor: Editor }) {
   const say = speaker(useUnits());
   const { record } = editor;
   const reached = stageOf(record);
-  const [opened, setOpened] = useState<readonly string[]>(() => [reached ?? 'mixed']);
+  const [opened, setOpened] = useState<readonly string[]>(() => [
+    reached ?? 'mixed',
+    ...(linesOf(record.id) ? ['cured'] : []),
+  ]);
   return (
     <div class="record" data-state={editor.state.is}>
       {record.invented && (
@@ -77,18 +82,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           />
           <p class="on-paper as-typed">{record.name}</p>
         </div>
-        <div class="field">
-          <label for="record-date">Cast on</label>
-          <input
-            id="record-date"
-            type="date"
-            max="9999-12-31"
-            value={record.date}
-            onInput={(event) => {
-              if (event.currentTarget.value) editor.change({ date: event.currentTarget.value });
-            }}
-          />
-        </div>
+        <CastOn editor={editor} />
       </div>
       <p class="record-state" id="record-state" tabIndex={-1}>
         {stateWords(editor)}
@@ -131,6 +125,7 @@ function Open({ editor }: { readonly editor: Editor }) {
           {stage === 'dried' && <PieceVolume editor={editor} say={say} />}
           {stage === 'cured' && (
             <CureLogInput
+              id={record.id}
               log={record.log}
               castOn={record.date}
               say={say}

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { keepLines, linesOf } from '../../bench/records/log-lines.ts';
 import type { CureLog } from '../../bench/records/record.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -15,21 +16,29 @@ const LARGEST = 2_000_000;
 
 /** A temperature log, from a file of a logger or pasted: read, thinned to what a record holds. */
 export function CureLogInput({
+  id,
   log,
   castOn,
   say,
   onLog,
 }: {
+  /** The batch’s. */
+  readonly id: string;
   readonly log: CureLog | undefined;
   /** The day it was cast. */
   readonly castOn: string;
   readonly say: Say;
   readonly onLog: (log: CureLog | undefined) => void;
 }) {
-  const [text, setText] = useState('');
+  const [text, setText] = useState(() => linesOf(id));
+  const [kept, setKept] = useState(true);
   const [said, setSaid] = useState('');
   const [answers, setAnswers] = useState<Answers>({});
   const [found, setFound] = useState<{ readonly read: TemperatureLog; readonly by: Reader }>();
+  const write = (text: string) => {
+    setText(text);
+    setKept(keepLines(id, text));
+  };
   const take = async (text: string, answers: Answers) => {
     const by = await reader();
     const read = await by.readLoggerText(text, {
@@ -38,22 +47,26 @@ export function CureLogInput({
       cast: `${castOn}T12:00`,
     });
     const recorded = by.toRecord(read);
-    setText(text);
     setAnswers(answers);
     setFound({ read, by });
     setSaid(by.attachedInWords(read, recorded));
+    const done = recorded && by.unread(read).length === 0;
+    if (done) {
+      setText(text);
+      keepLines(id, '');
+    } else write(text);
     if (recorded) onLog(recorded.log);
   };
   const takeOff = (event: MouseEvent) => {
     keepFocus(event, 'record-log-said');
-    setText('');
+    write('');
     setAnswers({});
     setSaid('');
     setFound(undefined);
     onLog(undefined);
   };
   // Rows that were not counted stay where they can be mended.
-  const open = !log || (found !== undefined && found.by.unread(found.read).length > 0);
+  const open = !log || (found ? found.by.unread(found.read).length > 0 : text !== '');
   const last = log?.seconds.at(-1);
   return (
     <div class="field lines">
@@ -81,8 +94,13 @@ export function CureLogInput({
             id="record-log"
             text={text}
             {...(log ? {} : { help: 'record-log-help' })}
-            onText={setText}
+            onText={write}
           />
+          {!kept && (
+            <p class="problem">
+              This browser does not keep these lines: attach them before you leave the page.
+            </p>
+          )}
           <p class="records-line">
             <button
               type="button"

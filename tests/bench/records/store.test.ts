@@ -1,4 +1,5 @@
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
+import { keepLines, linesOf } from '../../../src/bench/records/log-lines.ts';
 import { toStore } from '../../../src/bench/records/merge.ts';
 import {
   type BatchRecord,
@@ -8,6 +9,7 @@ import {
   RECORD_VERSION,
 } from '../../../src/bench/records/record.ts';
 import { FakeDatabase } from './fake-database.ts';
+import { FakeStorage } from './fake-storage.ts';
 
 let db: FakeDatabase;
 let store: typeof import('../../../src/bench/records/store.ts');
@@ -415,6 +417,16 @@ describe('the bin', () => {
     await put();
     expect(await bin.emptyBin()).toMatchObject({ ok: true });
     expect(await bin.putBack(['a'])).toMatchObject({ value: [{ is: 'gone' }] });
+  });
+
+  test('emptied, nothing that was typed into its batches stays either', async () => {
+    vi.stubGlobal('localStorage', new FakeStorage());
+    await put();
+    for (const id of ['a', 'here']) keepLines(id, '0 18.5');
+    await store.putRecords([{ ...record, id: 'here' }], []);
+    await bin.emptyBin();
+    expect([linesOf('a'), linesOf('here')]).toEqual(['', '0 18.5']);
+    vi.unstubAllGlobals();
   });
 
   test('without room is told apart, and passed by when asked', async () => {
