@@ -9,7 +9,7 @@ import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { dryColumn } from '../shared/dry-column.ts';
 import type { Said } from '../shared/LandingChart.tsx';
 import { HOURS } from '../shared/part-fields.ts';
-import { recordBaseDoubt, recordDryDoubt } from '../shared/record-doubts.ts';
+import { recordBaseDoubt, recordDryDoubt, recordStrengthDoubts } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, contradicts, driedDensity, reckon } from '../shared/record-numbers.ts';
 import { landedDensity, nameOf, weighedDensity } from '../shared/record-words.ts';
@@ -18,8 +18,6 @@ import { withPm } from '../shared/with-pm.ts';
 
 type Charts = typeof import('../shared/LandingChart.tsx');
 const signedPercent = (x: number) => `${x < 0 ? '−' : '+'}${Math.abs(x * 100).toFixed(1)}\u00a0%`;
-/** How a table marks what a record doubts. */
-const marked = (doubt: unknown) => (doubt ? ', look again' : '');
 /** Below these, a chart of them says nothing. */
 const FEWEST = 2;
 /** As many of the latest as a table can be read. */
@@ -56,7 +54,10 @@ export default function CompareBatches() {
     );
   const doubted = records.filter(
     (record) =>
-      recordBaseDoubt(record, say) ?? recordDryDoubt(record, say) ?? contradicts(reckon(record)),
+      recordBaseDoubt(record, say) ||
+      recordDryDoubt(record, say) ||
+      contradicts(reckon(record)) ||
+      recordStrengthDoubts(record, say).length > 0,
   );
   const charted = landed.length >= FEWEST;
   const without =
@@ -80,7 +81,7 @@ export default function CompareBatches() {
       {doubted.length > 0 && (
         <Verdict
           verdict="look"
-          say={`${doubted.length === 1 ? `“${nameOf(doubted[0]!)}” has a reading` : `${doubted.length} batches have readings`} that can hardly be: “look again” stands beside it in the table, and the record says why.${without}`}
+          say={`${doubted.length === 1 ? `“${nameOf(doubted[0]!)}” has a reading` : `${doubted.length} batches have readings`} that can hardly be: “look again” stands beside the name in the table, and the record says why.${without}`}
         />
       )}
       {charts && charted && (
@@ -105,12 +106,12 @@ export default function CompareBatches() {
         }
         columns={[
           'Batch',
+          'Off by',
+          'Foam survived',
           'Planned',
           'First weighed',
           ...(corrected ? ['Corrected to'] : []),
-          'Off by',
           'w/c weighed in',
-          'Foam survived',
           'Stripped, age at\u00a020\u00a0°C (68\u00a0°F)',
           dry.head,
         ]}
@@ -122,25 +123,23 @@ export default function CompareBatches() {
           const density = (x: number | undefined) =>
             x === undefined ? '—' : say(x, 'density', { units: DENSITY });
           return [
-            nameOf(record),
-            density(planned),
-            density(weighed),
-            ...(corrected ? [density(lastOf(record))] : []),
+            `${nameOf(record)}${doubted.includes(record) ? ', look again' : ''}`,
             planned && weighed ? signedPercent(weighed / planned - 1) : '—',
-            cement && water !== undefined
-              ? `${say(water / cement, 'count', { decimals: 2 })}${marked(recordBaseDoubt(record, say))}`
-              : '—',
             reckoned.ok
-              ? `${withPm(
+              ? withPm(
                   say,
                   reckoned.verdict.survival,
                   reckoned.verdict.u.survival,
                   'ratio',
                   PERCENT,
-                ).replaceAll(' ', '\u00a0')}${marked(contradicts(reckoned))}`
+                ).replaceAll(' ', '\u00a0')
               : '—',
+            density(planned),
+            density(weighed),
+            ...(corrected ? [density(lastOf(record))] : []),
+            cement && water !== undefined ? say(water / cement, 'count', { decimals: 2 }) : '—',
             age === undefined ? '—' : say(age, 'time', { units: HOURS, significant: 2 }),
-            `${dry.cells[i]}${marked(recordDryDoubt(record, say))}`,
+            dry.cells[i]!,
           ];
         })}
       />
