@@ -30,6 +30,7 @@ export const questions: readonly Question[] = [
   ['fiber in eyes', 'safety/fibres-and-pigments/', 'US'],
   ['color fading white bloom', 'mix/pigment/', 'US'],
   ['shrinkage cracks, how to minimize them', 'finished-part/drying/', 'US'],
+  ['how much to fill a sphere', 'placing/how-much/'],
   // With units.
   ['20 gpg', 'water/hardness/'],
   ['700 mg/L', 'water/fit-for-cement/'],

@@ -58,8 +58,8 @@ const HEAVIER = {
   'water/softening/': 58_650,
   // Two waters into one, and the picture of it.
   'water/blending/': 51_450,
-  // Heat through a block, and its picture.
-  'curing/heat-inside/': 62_550,
+  // Heat through a slab, a column or a ball, and its picture.
+  'curing/heat-inside/': 64_350,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
   'curing/set/': 56_150,
 };

@@ -155,8 +155,8 @@ export default worksheet({
     `${
       shape === 'slab'
         ? 'Worked one way through, as in a slab far wider than thick. A cube or a short block loses heat by its other faces too, and may come out tens of degrees cooler: see it as a ball.'
-        : 'Worked from the middle outwards, alike all round; the ends of a column are left out.'
-    } Sun, rain and evaporation are left out too.`,
+        : 'Worked from the middle outwards, alike all round; the ends of a column do not count.'
+    } Sun, rain and evaporation are left out.`,
     ...(r.asDry
       ? [
           'How well a fresh foamed mix conducts is not published. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and its curves and the comparison are drawn for it.',
