@@ -33,7 +33,15 @@ export function rectangular(low: number, high: number): Distribution {
  * @throws {DomainError} when the ends are in the wrong order, or d is negative or above half the width
  * @source jcgm-101 6.4.3 (from memory)
  */
-export function curvedTrapezoid(low: number, high: number, slack: number): Distribution {
+export function curvedTrapezoid({
+  low,
+  high,
+  slack,
+}: {
+  readonly low: number;
+  readonly high: number;
+  readonly slack: number;
+}): Distribution {
   demand('high', high, 'count', { min: low });
   demand('slack', slack, 'count', { min: 0, max: (high - low) / 2 });
   return (even) => {
@@ -61,7 +69,15 @@ export function arcsine(low: number, high: number): Distribution {
  * @throws {DomainError} for a negative scale, fewer than one degree of freedom, or a number not whole
  * @source jcgm-101 6.4.9
  */
-export function scaledT(mean: number, scale: number, freedom: number): Distribution {
+export function scaledT({
+  mean,
+  scale,
+  freedom,
+}: {
+  readonly mean: number;
+  readonly scale: number;
+  readonly freedom: number;
+}): Distribution {
   demand('scale', scale, 'count', { min: 0 });
   demandWhole('freedom', freedom, { min: 1 });
   return (_, normal) => {

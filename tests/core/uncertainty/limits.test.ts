@@ -37,11 +37,15 @@ describe('one draw', () => {
       expect(swing[i]).toBeCloseTo(value, 12);
     });
     // 3² + 4² = 25 over two degrees of freedom; then 5 × √(2/25).
-    expect(draw(scaledT(1, 10, 2), [], [3, 4, 5])).toBeCloseTo(1 + 10 * Math.SQRT2, 12);
+    expect(draw(scaledT({ mean: 1, scale: 10, freedom: 2 }), [], [3, 4, 5])).toBeCloseTo(
+      1 + 10 * Math.SQRT2,
+      12,
+    );
   });
 
   test('from ends that are not sharp lies between ends moved both out or both in', () => {
-    const at = (ends: number, between: number) => draw(curvedTrapezoid(2, 6, 0.5), [ends, between]);
+    const at = (ends: number, between: number) =>
+      draw(curvedTrapezoid({ low: 2, high: 6, slack: 0.5 }), [ends, between]);
     expect([at(0, 0), at(0, 1)]).toEqual([1.5, 6.5]);
     expect([at(1, 0), at(1, 1)]).toEqual([2.5, 5.5]);
     expect(at(0.3, 0.5)).toBeCloseTo(4, 12);
@@ -53,7 +57,7 @@ describe('one draw', () => {
     expectLimits(({ low, high }: typeof ends) => rectangular(low, high), ends, order);
     expectLimits(({ low, high }: typeof ends) => arcsine(low, high), ends, order);
     expectLimits(
-      (e: typeof ends & { slack: number }) => curvedTrapezoid(e.low, e.high, e.slack),
+      curvedTrapezoid,
       { ...ends, slack: 0 },
       { ...order, slack: { takes: [0, 2], refuses: [-0.1, 2.1] } },
     );
@@ -65,7 +69,8 @@ describe('one draw', () => {
       },
     );
     expectLimits(
-      ({ scale, freedom }: { scale: number; freedom: number }) => scaledT(1, scale, freedom),
+      ({ scale, freedom }: { scale: number; freedom: number }) =>
+        scaledT({ mean: 1, scale, freedom }),
       { scale: 1, freedom: 3 },
       { scale: { takes: [0], refuses: [-1] }, freedom: { takes: [1], refuses: [0, 2.5] } },
     );

@@ -64,8 +64,13 @@ describe('distributions have the deviation their definition gives', () => {
     ['normal', gaussian(5, 2), 5, 2],
     ['rectangular', rectangular(-1, 3), 1, 4 / Math.sqrt(12)],
     ['arcsine', arcsine(-1, 3), 1, 4 / Math.sqrt(8)],
-    ['curved trapezoid', curvedTrapezoid(-1, 1, 0.5), 0, Math.sqrt(4 / 12 + 0.25 / 9)],
-    ['scaled t', scaledT(10, 1, 18), 10, Math.sqrt(18 / 16)],
+    [
+      'curved trapezoid',
+      curvedTrapezoid({ low: -1, high: 1, slack: 0.5 }),
+      0,
+      Math.sqrt(4 / 12 + 0.25 / 9),
+    ],
+    ['scaled t', scaledT({ mean: 10, scale: 1, freedom: 18 }), 10, Math.sqrt(18 / 16)],
   ] as const)('%s', (_, distribution, mean, sd) => {
     const spread = spreadOf(one(distribution));
     expect(Math.abs(spread.mean - mean)).toBeLessThan((5 * sd) / Math.sqrt(200_000));

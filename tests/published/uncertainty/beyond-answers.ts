@@ -70,15 +70,15 @@ const gaugeTrials = () =>
   spreadOf(
     simulate({
       inputs: [
-        scaledT(50000623, 25, 18),
-        scaledT(215, 6, 24),
-        scaledT(0, 4, 5),
-        scaledT(0, 7, 8),
-        curvedTrapezoid(-1e-6, 1e-6, 0.1e-6),
+        scaledT({ mean: 50000623, scale: 25, freedom: 18 }),
+        scaledT({ mean: 215, scale: 6, freedom: 24 }),
+        scaledT({ mean: 0, scale: 4, freedom: 5 }),
+        scaledT({ mean: 0, scale: 7, freedom: 8 }),
+        curvedTrapezoid({ low: -1e-6, high: 1e-6, slack: 0.1e-6 }),
         gaussian(-0.1, 0.2),
         arcsine(-0.5, 0.5),
         rectangular(9.5e-6, 13.5e-6),
-        curvedTrapezoid(-0.05, 0.05, 0.025),
+        curvedTrapezoid({ low: -0.05, high: 0.05, slack: 0.025 }),
       ],
       model: (x, y) => {
         y[0] = gaugeBlock([x[0]!, x[1]! + x[2]! + x[3]!, x[4]!, x[5]! + x[6]!, x[7]!, x[8]!]);

@@ -50,7 +50,13 @@ export class Cells {
     this.#transfers = transfers;
     this.#near = link(transfers.near, this.#halfCell);
     this.#far = link(transfers.far, this.#halfCell);
-    this.#matrix = factor(this.#store, this.#half, this.#between, this.#near, this.#far);
+    this.#matrix = factor({
+      store: this.#store,
+      half,
+      between: this.#between,
+      near: this.#near,
+      far: this.#far,
+    });
   }
 
   /** Half a step on by the flows of its beginning, with the ambients of that moment, K over the start. */

@@ -10,17 +10,23 @@ export interface Tridiagonal {
 
 /**
  * Eliminates the matrix of the cells: store + half·(links) on the diagonal, −half·between beside it.
- * `store` J/(m²·K) of each, `half` s, `between` each and the next, `near` and `far` W/(m²·K). Thomas's algorithm; the matrix is
- * diagonally dominant, so it needs no pivoting. No range: linear algebra.
+ * `store` J/(m²·K) of each, `half` s, `between` each and the next, `near` and `far` W/(m²·K). Thomas's algorithm;
+ * the matrix is diagonally dominant, so it needs no pivoting. No range: linear algebra.
  * @source thomas-1949 from memory
  */
-export function factor(
-  store: Float64Array,
-  half: number,
-  between: Float64Array,
-  near: number,
-  far: number,
-): Tridiagonal {
+export function factor({
+  store,
+  half,
+  between,
+  near,
+  far,
+}: {
+  readonly store: Float64Array;
+  readonly half: number;
+  readonly between: Float64Array;
+  readonly near: number;
+  readonly far: number;
+}): Tridiagonal {
   const n = store.length;
   const off = between.map((link) => -half * link);
   const pivots = new Float64Array(n);

@@ -26,8 +26,7 @@ const NEGLIGIBLE = 1e-9;
 export function fromAlkalinityAndPH(
   system: System,
   solutes: Solutes,
-  alkalinity: number,
-  pH: number,
+  { alkalinity, pH }: { readonly alkalinity: number; readonly pH: number },
 ): Speciation {
   const lnHydrogen = -pH * Math.LN10;
   const problem = restrict(system, solutes, { lnHydrogen, lnCarbonate: 0 });
@@ -72,8 +71,7 @@ export function fromAlkalinityAndPH(
 export function fromCarbonAndGas(
   system: System,
   solutes: Solutes,
-  carbon: number,
-  gas: number,
+  { carbon, gas }: { readonly carbon: number; readonly gas: number },
 ): Speciation {
   const inert = inertOf(solutes);
   let near: Balanced | undefined;

@@ -37,9 +37,9 @@ export function speciate(solutes: Solutes, pair: Pair): Speciation {
   const given = demandPair(pair);
   const { pH, alkalinity, carbon, carbonDioxidePressure: gas } = given;
   if (pH !== undefined && alkalinity !== undefined)
-    return fromAlkalinityAndPH(system, solutes, alkalinity, pH);
+    return fromAlkalinityAndPH(system, solutes, { alkalinity, pH });
   if (carbon !== undefined && gas !== undefined)
-    return fromCarbonAndGas(system, solutes, carbon, gas);
+    return fromCarbonAndGas(system, solutes, { carbon, gas });
   return solve(system, solutes, {
     ...(pH !== undefined && { lnHydrogen: -pH * Math.LN10 }),
     ...(alkalinity !== undefined && { alkalinity }),
