@@ -371,7 +371,7 @@ describe.concurrent('from the bench', () => {
     // And in a tab that stays where it is, once the reader comes back to it.
     await expect.poll(() => page.evaluate(() => localStorage.getItem('suds.unlearned'))).toBeNull();
     const before = await offer.innerText();
-    await mend(await opened.context.newPage(), '40');
+    await mend(await opened.context.newPage(), '2');
     await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
     await expect.poll(() => offer.innerText()).not.toBe(before);
   });

@@ -12,10 +12,13 @@ $behind.subscribe((keys) => {
 });
 
 // Not on the page that changes a batch: all are read for it, and a key would wait. The list learns by itself.
-setTimeout(() => {
-  if ($unlearned.get())
+function learn(): void {
+  if (!document.hidden && $unlearned.get())
     import('../../worksheets/shared/learn-anew.ts').then(({ learnAnew }) => learnAnew());
-}, 500);
+}
+setTimeout(learn, 500);
+// A tab that lay behind the one in which a batch was changed.
+document.addEventListener('visibilitychange', learn);
 
 /** Takes over the markup of a live part. */
 export async function mount(
