@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { recordToWeigh } from '../../src/bench/records/from-bench.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { $going } from '../../src/bench/run.ts';
@@ -29,7 +29,8 @@ function begun(record: BatchRecord) {
     forBlend: (typed: BatchRecord['readings']) => type(editor, typed),
   };
 }
-beforeEach(() => {
+// Files share a worker, and with it the bench.
+afterEach(() => {
   clearBench();
   $going.set(undefined);
 });
