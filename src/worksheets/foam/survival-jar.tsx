@@ -136,7 +136,7 @@ export default worksheet({
     if (above > MOST_GAIN)
       doubts.push({
         verdict: 'look',
-        say: `${late ? `The first reading is of ${minutes(first.time)} after blending, and` : 'Just blended'} the mix weighs ${say(density, 'density', { units: DENSITY })}, ${share(above)} above the ${say(target, 'density', { units: DENSITY })} planned: it came out heavy, or lost foam ${late ? 'before you looked. Strike the first jar as soon as it is blended.' : 'in the blending, which the loss a minute does not show.'}`,
+        say: `${late ? `The first reading is of ${minutes(first.time)} after blending, and` : 'Just blended,'} the mix weighs ${say(density, 'density', { units: DENSITY })}, ${share(above)} above the ${say(target, 'density', { units: DENSITY })} planned: it came out heavy, or lost foam ${late ? 'before you looked. Strike the first jar as soon as it is blended.' : 'in the blending, which the loss a minute does not show.'}`,
       });
     if (lighter)
       doubts.push({
