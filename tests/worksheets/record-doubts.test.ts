@@ -13,9 +13,9 @@ import {
   recordBaseDoubt,
   recordDryDoubt,
   recordPlanDoubt,
-  recordStrengthDoubts,
 } from '../../src/worksheets/shared/record-doubts.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
+import { recordStrengthDoubts } from '../../src/worksheets/shared/record-strength-doubts.ts';
 import { publishedFor } from '../../src/worksheets/shared/record-strengths.ts';
 
 const say = speaker('metric');
@@ -33,7 +33,8 @@ const but = (readings: Partial<Record<ReadingName, string>>): BatchRecord => ({
     ),
   },
 });
-const verdicts = (record: BatchRecord) => judgementsOf(record, reckon(record), say);
+const verdicts = (record: BatchRecord) =>
+  judgementsOf(record, reckon(record), say, recordStrengthDoubts(record, say));
 /** The same batch with water and cement written down the wrong way round. */
 const swapped = but({
   water: sound!.readings.cement!.t!,

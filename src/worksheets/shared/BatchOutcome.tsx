@@ -1,5 +1,6 @@
+import { useEffect, useState } from 'preact/hooks';
 import { READINGS } from '../../bench/records/readings.ts';
-import type { BatchRecord } from '../../bench/records/record.ts';
+import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
@@ -11,12 +12,7 @@ import { cementDensityOf } from './cement-density.ts';
 import { HOURS } from './part-fields.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
-import {
-  recordBaseDoubt,
-  recordDryDoubt,
-  recordPlanDoubt,
-  recordStrengthDoubts,
-} from './record-doubts.ts';
+import { recordBaseDoubt, recordDryDoubt, recordPlanDoubt } from './record-doubts.ts';
 import {
   ageWhenStripped,
   contradicts,
@@ -59,6 +55,7 @@ const asResults = (figures: readonly Figure[]) => ({
 /** What the readings of a batch come to so far: reconciled, aged, dried. */
 export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
   const reckoned = reckon(record);
+  const strengths = useStrengthDoubts(record, say);
   const age = ageWhenStripped(record);
   const logged = loggedOf(record);
   const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
@@ -104,7 +101,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   return (
     <div class="outcome" data-outcome>
       <Results {...asResults(figures)} system={say.system}>
-        {judgementsOf(record, reckoned, say).map((judgement) => (
+        {judgementsOf(record, reckoned, say, strengths).map((judgement) => (
           <Verdict {...judgement} />
         ))}
       </Results>
@@ -155,17 +152,27 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   );
 }
 
+/** What is doubted of its strengths. What is published of them is fetched once one is written down. */
+function useStrengthDoubts(record: BatchRecord, say: Say): readonly Judgement[] {
+  const [by, setBy] = useState<typeof import('./record-strength-doubts.ts')>();
+  const tested = filled(record.readings.crush) || filled(record.readings.bend);
+  useEffect(() => {
+    if (tested) import('./record-strength-doubts.ts').then(setBy, () => {});
+  }, [tested]);
+  return by?.recordStrengthDoubts(record, say) ?? [];
+}
+
 /** What is said of a batch. Nothing is good beside a doubt, and one doubt of the base mix is enough. */
 export function judgementsOf(
   record: BatchRecord,
   reckoned: Reckoned,
   say: Say,
+  /** What is doubted of its strengths. */
+  strengths: readonly Judgement[] = [],
 ): readonly Judgement[] {
   const base = recordBaseDoubt(record, say);
   // Of readings that contradict each other the density may be the wrong one.
-  const ofDensity = contradicts(reckoned)
-    ? []
-    : [recordPlanDoubt(record, say), ...recordStrengthDoubts(record, say)];
+  const ofDensity = contradicts(reckoned) ? [] : [recordPlanDoubt(record, say), ...strengths];
   const doubts = [base, recordDryDoubt(record, say), ...ofDensity].filter(
     (doubt) => doubt !== undefined,
   );

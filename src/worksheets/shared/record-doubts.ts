@@ -1,15 +1,12 @@
 import { keptValue } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
-import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, PERCENT } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from './near-enough.ts';
-import { KPA, MPA } from './part-fields.ts';
 import { driedDensity } from './record-numbers.ts';
-import { OFF_BAND, strengthsOffBand } from './record-strengths.ts';
 import { weighedDensity } from './record-words.ts';
 
 /** Water and cement of a saved batch, against the plan that was saved with it. */
@@ -49,18 +46,3 @@ export function recordDryDoubt(record: BatchRecord, say: Say): Judgement | undef
     say: `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they stand, the mix fell together in the form after it was weighed.`,
   };
 }
-
-/** Strengths so far from all that is published for their density that a slip is likelier, of the number or of its unit. */
-export const recordStrengthDoubts = (record: BatchRecord, say: Say): readonly Judgement[] =>
-  strengthsOffBand(record).map(({ reading, strength, end, above }) => {
-    const units = reading === 'crush' ? MPA : KPA;
-    const stress = (si: number) => say(si, 'stress', { units, significant: 2 });
-    const what =
-      reading === 'crush'
-        ? 'published at 28\u00a0days for its density'
-        : 'to be expected by the crushing strengths published at 28\u00a0days for its density';
-    return {
-      verdict: 'look',
-      say: `${READINGS[reading].label}: read ${stress(strength)}, ${above ? `over ${OFF_BAND} times the most` : `not 1/${OFF_BAND} of the least`} ${what}, ${stress(end)}. Look again at it and at its unit, and at what the density comes from; as it stands it teaches nothing.`,
-    };
-  });
