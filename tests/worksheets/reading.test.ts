@@ -71,6 +71,21 @@ describe('what was typed stays what was typed', () => {
     expect(full(typed('2.45'), us).echo).toBeUndefined();
   });
 
+  test('what the field shows already is not said again', () => {
+    // 12.302 lb, in a field of pounds.
+    expect(full(typed('5.58 kg'), us)).toMatchObject({
+      text: '12.302',
+      unit: 'lb',
+      echo: undefined,
+    });
+    expect(full(typed('5.58 kg')).echo).toBeUndefined();
+    expect(full(typed('5.58kg')).echo).toBeUndefined();
+    expect(full(typed('5,58 kg')).echo).toBe('5.58\u00a0kg');
+    expect(full(typed('5580 g')).echo).toBe('5.58\u00a0kg');
+    expect(full(typed('5.58 kg + 1 g'), us).echo).toBeUndefined();
+    expect(full({ ...typed('5.58 kg'), d: { us: 'oz' } }, us).echo).toBe('12.302\u00a0lb');
+  });
+
   test('nothing typed is lost when it cannot be read', () => {
     const { text, value, problem } = full(typed('two and a bit'));
     expect(text).toBe('two and a bit');

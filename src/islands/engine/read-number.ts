@@ -111,17 +111,23 @@ export function readNumber(
     parsed.number < 1 &&
     exampleNumber(field)! >= 0.01;
   const meant = 100 * parsed.value;
+  const text = unit === typedIn ? typed : formatted(parsed.value, field, unit, TYPED);
+  const read = most + words(parsed.value);
+  // The field may show as much: itself, or with the unit in its name.
+  const shown = [text, text + unitOf(field.kind, unit).symbol].some(
+    (seen) => bare(seen) === bare(read),
+  );
   return {
     ...base,
     ...pm,
     origin: 'yours',
-    text: unit === typedIn ? typed : formatted(parsed.value, field, unit, TYPED),
+    text,
     value: parsed.value,
     echo: fraction
       ? `${words(parsed.value)}; for ${words(meant)} type ${formatPlain(meant, field.kind, unit, TYPED)}`
-      : !plain
-        ? most + words(parsed.value)
-        : turned
+      : !plain && !shown
+        ? read
+        : plain && turned
           ? `${typed.trim()}\u00a0${unitOf(field.kind, typedIn).symbol}`
           : undefined,
     onOffer,
@@ -129,6 +135,8 @@ export function readNumber(
     problem: outOfBounds(field, parsed.value, say),
   };
 }
+
+const bare = (text: string) => text.replace(/\s/g, '');
 
 /** What was found elsewhere for a field, in SI; nothing where that is what was typed, as both are shown. */
 export function offered(
