@@ -76,7 +76,7 @@ test('the curing plan can be taken along as a calendar file', async () => {
   expect(text.startsWith('BEGIN:VCALENDAR\r\nVERSION:2.0\r\n')).toBe(true);
   expect(text.endsWith('END:VCALENDAR\r\n')).toBe(true);
   // The longest alone: seven days at 10 °C or more, from Friday 8 May at two.
-  expect(text.match(/^DTSTART.*$/gm)).toEqual(['DTSTART:20260517T040000\r']);
+  expect(text.match(/^DTSTART.*$/gm)).toEqual(['DTSTART:20260517T040000']);
   // Nobody has entered a casting yet: the file must not pass for somebody's plan.
   expect(text).toMatch(/^SUMMARY:Example: curing may end\\, by the longest of three rules: /m);
   expect(text).not.toContain('SUMMARY:Curing may end');

@@ -140,6 +140,7 @@ export default worksheet({
     },
     low28: {
       label: 'At 28 days, low end',
+      note: 'if it never freezes',
       kind: 'stress',
       of: (r) => r.at28.low,
       units: MPA,
@@ -147,6 +148,7 @@ export default worksheet({
     },
     high28: {
       label: 'At 28 days, high end',
+      note: 'if it never freezes',
       kind: 'stress',
       of: (r) => r.at28.high,
       units: MPA,
@@ -270,6 +272,7 @@ export default worksheet({
     'caltrans-19-10',
     'astm-c869',
     'kado-2018',
+    'student-t',
     'common-practice',
   ],
 });
