@@ -1,4 +1,5 @@
-import { type BatchRecord, type Stage, stageOf } from '../../bench/records/record.ts';
+import type { Stage } from '../../bench/records/readings.ts';
+import { type BatchRecord, stageOf } from '../../bench/records/record.ts';
 
 /** More would push “Begin” off a phone’s screen. */
 const MOST_OFFERED = 3;
