@@ -58,7 +58,7 @@ export function SofteningCurve({ water, form, molarMass, soda, perVolume, say }:
     <>
       <Plot
         words={`Hardness falls from ${said(made[0]!.hardness)} to ${said(here.hardness)} at ${dose}. A cold bucket stops near ${said(most)}.`}
-        caption="Hardness against the dose. Whole line: at equilibrium, which without soda is the water less the lime it cannot keep. Broken line: what settles in a cold bucket."
+        caption="Hardness against the dose. Whole line: at equilibrium, which without soda is the water less the calcite it cannot keep. Broken line: what settles in a cold bucket."
         x={x}
         y={[0, Math.max(hardness[0]![1], settled[0]![1])]}
         xLabel={xLabel}

@@ -109,7 +109,7 @@ export default worksheet({
     if (r.before - least <= 0)
       return {
         verdict: 'stop',
-        say: 'Boiling takes nothing out of this water: it holds no lime to spare. If it is too hard, use a softener, or blend it with soft water.',
+        say: 'Boiling takes nothing out of this water: it holds no calcite to spare. If it is too hard, use a softener, or blend it with soft water.',
       };
     const mg = (left: number) => say(left, 'hardness', { units: HARDNESS });
     if (r.before - least < WORTH_IT * r.before)
@@ -129,7 +129,7 @@ export default worksheet({
     };
   },
   notes: () => [
-    'Worked out for water that has come to rest with the air and with its own lime once it is cool. How near a pot gets to that in an hour is not known here: short boiling leaves more.',
+    'Worked out for water that has come to rest with the air and with its own calcite once it is cool. How near a pot gets to that in an hour is not known here: short boiling leaves more.',
     'Magnesium is counted as staying, and what steams off as nothing.',
   ],
   refusals: WATER_REFUSALS,

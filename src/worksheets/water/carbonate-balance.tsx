@@ -29,7 +29,7 @@ const MOST_IMBALANCE = 0.05;
 
 export default worksheet({
   id: 'carbonate-balance',
-  question: 'Does this water throw down lime, or take it up?',
+  question: 'Does this water throw down calcite, or take it up?',
   fields: balanceFields,
   folded: 'Other ions, and how it is reckoned',
   work: (v) => {
@@ -79,7 +79,7 @@ export default worksheet({
       sure: true,
       aboutZero: 'any',
       significant: 2,
-      note: 'Above 0 lime can come out; below, it dissolves.',
+      note: 'Above 0 calcite can come out; below, it dissolves.',
     },
     pH: { label: 'pH', kind: 'count', of: (r) => r.water.pH },
     alkalinity: {
@@ -108,7 +108,7 @@ export default worksheet({
       significant: 2,
     },
     potential: {
-      label: 'Lime that would come out',
+      label: 'Calcite that would come out',
       kind: 'concentration',
       of: (r) => r.potential() * r.perVolume * MOLAR_MASS.calciumCarbonate,
       significant: 2,
@@ -133,9 +133,9 @@ export default worksheet({
     if (r.index === undefined)
       return {
         verdict: 'good',
-        say: 'Without both calcium and carbonate there is no lime to come out. For foam this is the water to have.',
+        say: 'Without both calcium and carbonate there is no calcite to come out. For foam this is the water to have.',
       };
-    const lime = say(
+    const calcite = say(
       Math.abs(r.potential()) * r.perVolume * MOLAR_MASS.calciumCarbonate,
       'concentration',
       { significant: 2 },
@@ -148,11 +148,11 @@ export default worksheet({
     if (r.index > 0)
       return {
         verdict: 'look',
-        say: `It holds more lime than it can keep: up to ${lime} may come out. Strain what is milky before it reaches a lance, and test its hardness after it has stood, not before.`,
+        say: `It holds more calcite than it can keep: up to ${calcite} may come out. Strain what is milky before it reaches a lance, and test its hardness after it has stood, not before.`,
       };
     return {
       verdict: 'look',
-      say: `It would take up lime, ${lime} of it: keep it in plastic rather than in bare metal. For foam this is no fault.`,
+      say: `It would take up calcite, ${calcite} of it: keep it in plastic rather than in bare metal. For foam this is no fault.`,
     };
   },
   notes: (r, v, say) => {
@@ -160,7 +160,7 @@ export default worksheet({
     const often = r.water.carbonDioxidePressure / AIR_CARBON_DIOXIDE;
     if (often > 1.5)
       notes.push(
-        `It holds ${say(often, 'count', { significant: 2 })} times the CO₂ that outdoor air would leave in it. In an open bucket that gas goes, and pH climbs in the end to ${say(r.standing().pH, 'count', { significant: 2 })}; lime comes out on the way if there is any to spare.`,
+        `It holds ${say(often, 'count', { significant: 2 })} times the CO₂ that outdoor air would leave in it. In an open bucket that gas goes, and pH climbs in the end to ${say(r.standing().pH, 'count', { significant: 2 })}; calcite comes out on the way if there is any to spare.`,
       );
     if (v.others === 'none' || v.chloride === undefined)
       notes.push('Chloride was taken as what balances the charges.');

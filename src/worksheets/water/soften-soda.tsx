@@ -128,10 +128,10 @@ export default worksheet({
       of: (r) => (r.byItself ? undefined : r.settled),
       units: HARDNESS,
       significant: 2,
-      note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of lime that stay.',
+      note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay.',
     },
     sludge: {
-      label: 'Lime sludge, dry',
+      label: 'Calcite sludge, dry',
       kind: 'mass',
       of: (r) => (r.soda > 0 ? r.sludge : undefined),
       units: SMALL_MASS,
@@ -148,7 +148,7 @@ export default worksheet({
       kind: 'mass',
       of: (r) => r.stoichiometric,
       units: SMALL_MASS,
-      note: 'Without what dissolved CO₂ takes, or the lime that comes out by itself.',
+      note: 'Without what dissolved CO₂ takes, or the calcite that comes out by itself.',
     },
     mixUp: {
       label: 'If you weigh the other powder by mistake',
@@ -156,7 +156,7 @@ export default worksheet({
       of: (r) => (r.soda > 0 ? r.mixUp().got.hardness * r.perVolume : undefined),
       units: HARDNESS,
       significant: 2,
-      note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of lime, whatever the dose.',
+      note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of calcite, whatever the dose.',
     },
   },
   judge: (r, v, say) => {
@@ -171,7 +171,7 @@ export default worksheet({
     if (r.byItself)
       return {
         verdict: 'look',
-        say: `By the balance ${r.soda > 0 ? `${dose} is enough, for lime comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness', { units: HARDNESS })} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
+        say: `By the balance ${r.soda > 0 ? `${dose} is enough, for calcite comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness', { units: HARDNESS })} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
       };
     if (r.settled > v.target * 1.03)
       return {
