@@ -203,15 +203,17 @@ describe.concurrent('one batch', () => {
     await leave(page, [slabs('a')]);
     await visit(page, batchPage('a'), '.record');
     await page.locator('[data-stage="cured"] summary').click();
-    await page.locator('#record-log').fill('0 18.5\n1 19.0');
-    await page.reload();
-    await expect.poll(() => page.locator('#record-log').inputValue()).toBe('0 18.5\n1 19.0');
-    await page.getByRole('button', { name: 'Attach these lines' }).click();
-    await settled(page);
+    await page.locator('#record-log').fill('hours,°C\n0,18.5\n1,19.0');
     await page.reload();
     await expect
-      .poll(() => page.locator('[data-stage="cured"]').innerText())
-      .toContain('2 readings over');
+      .poll(() => page.locator('#record-log').inputValue())
+      .toBe('hours,°C\n0,18.5\n1,19.0');
+    await page.getByRole('button', { name: 'Attach these lines' }).click();
+    const cured = page.locator('[data-stage="cured"]');
+    await expect.poll(() => cured.innerText()).toContain('2 readings over');
+    await settled(page);
+    await page.reload();
+    await expect.poll(() => cured.innerText()).toContain('2 readings over');
     expect(await page.locator('#record-log').count()).toBe(0);
     const day = page.locator('#record-date');
     const before = await day.inputValue();
@@ -270,7 +272,7 @@ describe.concurrent('the invented batches', () => {
     await expect.poll(() => page.locator('.learned-odds').innerText()).toMatch(/\d+ times in 100/);
     await page.locator('.learned figure').waitFor();
     expect(await page.locator('.learned figure svg').getAttribute('aria-label')).toMatch(
-      /^6 batches: dry density .* crushing strength/,
+      /^6 invented batches: dry density .* crushing strength/,
     );
     await visit(page, batchPage('invented-1'), '.record');
     await expect
