@@ -6,7 +6,7 @@ import { LIMITS } from '../../bench/records/limits.ts';
 import { linesOf } from '../../bench/records/log-lines.ts';
 import type { Stage } from '../../bench/records/readings.ts';
 import { type CureLog, filled, stageOf } from '../../bench/records/record.ts';
-import { onBench, replaceBench } from '../../bench/store.ts';
+import { swapBench } from '../../bench/swap-bench.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { BatchOutcome } from '../shared/BatchOutcome.tsx';
@@ -152,10 +152,9 @@ function Open({ editor }: { readonly editor: Editor }) {
           <button
             type="button"
             onClick={() => {
-              const before = onBench();
-              replaceBench({ entries: record.bench, kept: record.kept });
+              const back = swapBench({ entries: record.bench, kept: record.kept });
               notify('bench', 'The bench is as it was when this batch was saved.', [
-                { label: 'Put mine back', run: () => replaceBench(before), undoes: true },
+                { label: 'Put mine back', run: back, undoes: true },
               ]);
             }}
           >

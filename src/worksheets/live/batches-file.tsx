@@ -2,10 +2,12 @@ import { useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { unreadOf } from '../../bench/records/database.ts';
 import { LARGEST_FILE, readFile } from '../../bench/records/file.ts';
+import { benchIsEmpty } from '../../bench/records/from-bench.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
 import { differences, newId } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
-import { type Bench, onBench, replaceBench } from '../../bench/store.ts';
+import { type Bench, onBench } from '../../bench/store.ts';
+import { swapBench } from '../../bench/swap-bench.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
@@ -231,10 +233,9 @@ export default function BatchesFile() {
 }
 
 function restoreBench(bench: Bench): void {
-  const before = onBench();
-  const had = Object.keys(before.entries).length > 0;
-  replaceBench(bench);
+  const had = !benchIsEmpty();
+  const back = swapBench(bench);
   notify('bench', 'The bench of the file is on the bench.', [
-    { label: had ? 'Put mine back' : 'Take it off again', run: () => replaceBench(before) },
+    { label: had ? 'Put mine back' : 'Take it off again', run: back },
   ]);
 }

@@ -2,14 +2,8 @@ import { useEffect, useState } from 'preact/hooks';
 import { fromFragment, toFragment } from '../../bench/link.ts';
 import { localStore } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
-import {
-  $entries,
-  $units,
-  clearBench,
-  onBench,
-  replaceBench,
-  setUnits,
-} from '../../bench/store.ts';
+import { $entries, $units, onBench, setUnits } from '../../bench/store.ts';
+import { swapBench } from '../../bench/swap-bench.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
 
 /** What lies on the bench: how much, a link that carries it, and a way to clear it. */
@@ -47,10 +41,9 @@ export default function BenchContents() {
     }
   };
   const clear = () => {
-    const before = onBench();
-    clearBench();
+    const back = swapBench({ entries: {} });
     notify('cleared', 'The bench is clear: every field shows the example again.', [
-      { label: 'Put it back', run: () => replaceBench(before), undoes: true },
+      { label: 'Put it back', run: back, undoes: true },
     ]);
   };
   return (
@@ -86,11 +79,11 @@ function takeFromLink(): void {
   }
   const { entries, kept, units } = carried;
   const take = (told: string, back: string) => {
-    const [before, system] = [onBench(), $units.get()];
-    replaceBench({ entries, kept });
+    const system = $units.get();
+    const swapBack = swapBench({ entries, kept });
     setUnits(units);
     const run = () => {
-      replaceBench(before);
+      swapBack();
       setUnits(system);
     };
     notify('link', told, [{ label: back, run, undoes: true }]);

@@ -1,0 +1,26 @@
+import { type Bench, enter, keep, onBench, replaceBench, use } from './store.ts';
+
+const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
+
+/** What changed hands between two states of a store and has not changed since, by key, as it was before. */
+function undone<T>(
+  before: Readonly<Record<string, T>> = {},
+  put: Readonly<Record<string, T>> = {},
+  now: Readonly<Record<string, T>> = {},
+): readonly (readonly [string, T | undefined])[] {
+  return [...new Set([...Object.keys(before), ...Object.keys(put)])].flatMap((key) =>
+    same(before[key], put[key]) || !same(now[key], put[key]) ? [] : [[key, before[key]] as const],
+  );
+}
+
+/** Puts another bench in place of the one there. What is returned puts the reader's own back, but for what was typed since. */
+export function swapBench(put: Bench): () => void {
+  const before = onBench();
+  replaceBench(put);
+  return () => {
+    const now = onBench();
+    for (const [key, result] of undone(before.kept, put.kept, now.kept)) keep(key, result);
+    for (const [id, used] of undone(before.used, put.used, now.used)) use(id, used === 'yes');
+    for (const [key, entry] of undone(before.entries, put.entries, now.entries)) enter(key, entry);
+  };
+}

@@ -1,0 +1,49 @@
+import { afterEach, expect, test } from 'vitest';
+import { clearBench, enter, keep, onBench, replaceBench, use } from '../../src/bench/store.ts';
+import { swapBench } from '../../src/bench/swap-bench.ts';
+
+const mine = {
+  entries: { 'bucket.tare': { t: '0.9' }, 'correct.full': { t: '13.4' } },
+  kept: { 'mix.planned': { v: 600, from: 'x' } },
+  used: { proportion: 'yes' },
+};
+const other = {
+  entries: { 'bucket.tare': { t: '1.2' }, 'bucket.volume': { t: '10' } },
+  kept: { 'mix.planned': { v: 700, from: 'x' } },
+};
+afterEach(clearBench);
+
+test('another bench is put in place of mine, and mine comes back whole', () => {
+  replaceBench(mine);
+  const back = swapBench(other);
+  expect(onBench()).toEqual({ ...other, used: {} });
+  back();
+  expect(onBench()).toEqual(mine);
+});
+
+test('what was typed, kept or used since stays', () => {
+  replaceBench(mine);
+  const back = swapBench(other);
+  enter('bucket.tare', { t: '0.85' });
+  enter('foam.assumed', { t: '80' });
+  keep('mix.planned', { v: 650, from: 'x' });
+  use('batch', true);
+  back();
+  expect(onBench()).toEqual({
+    entries: {
+      'bucket.tare': { t: '0.85' },
+      'correct.full': { t: '13.4' },
+      'foam.assumed': { t: '80' },
+    },
+    kept: { 'mix.planned': { v: 650, from: 'x' } },
+    used: { proportion: 'yes', batch: 'yes' },
+  });
+});
+
+test('so it is of a bench that was cleared', () => {
+  replaceBench(mine);
+  const back = swapBench({ entries: {} });
+  enter('correct.full', { t: '12' });
+  back();
+  expect(onBench().entries).toEqual({ ...mine.entries, 'correct.full': { t: '12' } });
+});
