@@ -50,6 +50,8 @@ export interface NumberField extends Common {
   readonly example: string;
   /** The ± an instrument of the usual sort gives, with its unit. Absent: the field has no ±. */
   readonly plusMinus?: string;
+  /** That ± is a share of the number, as of the example: a jar is known closer than a barrel. */
+  readonly plusMinusGrows?: boolean;
   /** The least and the greatest value allowed, with their units. */
   readonly min?: string;
   readonly max?: string;

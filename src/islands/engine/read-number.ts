@@ -37,7 +37,11 @@ export function readNumber(
   const own = entry?.t !== undefined;
 
   const base = { type: 'number', field, unit } as const;
-  const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say);
+  const [typed = '', typedIn] = asTyped(entry?.t, entry?.u, field.kind, unit);
+  const parsed = readText(field, typed, typedIn, say);
+  const share =
+    own && field.plusMinusGrows && parsed.ok && example.ok ? parsed.value / example.value : 1;
+  const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say, share);
   if (!own && upstream && !fromKept) {
     const { asks } = field;
     const beside = asks && kept[asks.beside];
@@ -79,8 +83,6 @@ export function readNumber(
     };
   }
 
-  const [typed, typedIn] = asTyped(entry.t, entry.u, field.kind, unit);
-  const parsed = readText(field, typed, typedIn, say);
   const onOffer =
     fromKept &&
     offered(field, parsed.ok ? parsed.value : undefined, fromKept.v, fromKept.from, say);
@@ -173,6 +175,7 @@ function readPlusMinus(
   unit: string,
   kept: number | undefined,
   say: Say,
+  share: number,
 ) {
   if (field.plusMinus === undefined)
     return { pmText: undefined, pm: kept ?? 0, pmProblem: undefined };
@@ -200,9 +203,10 @@ function readPlusMinus(
     parsed.value,
     say,
   );
+  const pm = typed === undefined ? share * parsed.value : parsed.value;
   return {
-    pmText: typed !== undefined && unit === typedIn ? typed : pmShown(parsed.value, kind, unit),
-    pm: pmProblem ? 0 : parsed.value,
+    pmText: typed !== undefined && unit === typedIn ? typed : pmShown(pm, kind, unit),
+    pm: pmProblem ? 0 : pm,
     pmProblem,
   };
 }

@@ -84,6 +84,7 @@ export const weighingFields = {
     label: 'Vessel’s volume to the brim',
     example: '20 L',
     plusMinus: '0.2 L',
+    plusMinusGrows: true,
     min: '0.1 L',
     max: '500 L',
     bench: 'bucket.volume',

@@ -120,7 +120,7 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
                 class="run-big"
                 onClick={() => (isUnmixed(record) ? begin(weighedAnew(record)) : resume(record))}
               >
-                Go on with <span class="whole">“{nameOf(record)}”</span>, not{' '}
+                Go on with <span class="whole">“{nameOf(record)}”,</span> not{' '}
                 {isUnmixed(record) ? 'mixed' : 'placed'} yet
               </button>
             ))}

@@ -89,6 +89,7 @@ export const landingFields = {
     label: 'Bucket the foam was weighed in, to the brim',
     example: '20 L',
     plusMinus: '0.2 L',
+    plusMinusGrows: true,
     min: '0 L',
     aboveMin: true,
     max: '1000 L',

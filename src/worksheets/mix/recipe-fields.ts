@@ -109,6 +109,7 @@ export const weighingBucket = {
     label: 'Bucket’s volume to the brim',
     example: '20 L',
     plusMinus: '0.2 L',
+    plusMinusGrows: true,
     min: '0.1 L',
     max: '1000 L',
     units: LITRES,

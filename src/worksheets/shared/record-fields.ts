@@ -64,7 +64,7 @@ export const RECORD_FIELDS = {
   }),
   tare: mass('tare'),
   full: mass('full', 'Struck level. Each weighing goes here: the last before it is placed counts.'),
-  vessel: litres('vessel', '0.2 L', 'To the brim.'),
+  vessel: { ...litres('vessel', '0.2 L', 'To the brim.'), example: '20 L', plusMinusGrows: true },
   foamAdded: { ...litres('foamAdded', '0.5 L'), units: ADDED_FOAM },
   baseAdded: mass('baseAdded'),
   placed: litres('placed', '0.3 L', 'Forms and samples, by their inside measures.'),
