@@ -1,7 +1,7 @@
 import { type Entry, isUnitOf, type KeptResults, shownUnit } from '../../bench/entries.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { type Kind, unitOf } from '../../core/quantity/kinds.ts';
-import { parseQuantity } from '../../core/quantity/parse.ts';
+import { type Parsed, parseQuantity } from '../../core/quantity/parse.ts';
 import type { NumberField } from '../fields.ts';
 import { outOfBounds, unread } from './problems.ts';
 import { readText } from './read-text.ts';
@@ -99,43 +99,50 @@ export function readNumber(
       from: undefined,
       problem: empty && field.optional ? undefined : unread(field, parsed.problem, unit),
     };
-  const plain = /^[-+\u2212]?\d*\.?\d*$/.test(typed.trim());
-  const most = /^\s*[<≤]/.test(typed) ? 'at most ' : '';
-  // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
-  const turned = entry.d?.[system] && unit !== typedIn;
-  const words = (si: number) =>
-    say(si, field.kind, { plain: true, ...(field.units && { units: field.units }) });
-  // 0.03 in a field of whole per cents was sooner meant as 3 %.
-  const fraction =
-    typedIn === '%' &&
-    !parsed.typedUnit &&
-    parsed.number > 0 &&
-    parsed.number < 1 &&
-    exampleNumber(field)! >= 0.01;
-  const meant = 100 * parsed.value;
   const text = unit === typedIn ? typed : formatted(parsed.value, field, unit, TYPED);
-  const read = most + words(parsed.value);
-  // The field may show as much: itself, or with the unit in its name.
-  const shown = [text, text + unitOf(field.kind, unit).symbol].some(
-    (seen) => bare(seen) === bare(read),
-  );
   return {
     ...base,
     ...pm,
     origin: 'yours',
     text,
     value: parsed.value,
-    echo: fraction
-      ? `${words(parsed.value)}; for ${words(meant)} type ${formatPlain(meant, field.kind, unit, TYPED)}`
-      : !plain && !shown
-        ? read
-        : plain && turned
-          ? `${typed.trim()}\u00a0${unitOf(field.kind, typedIn).symbol}`
-          : undefined,
+    echo: echoOf(field, { entry, typed, typedIn, unit, text }, parsed, say),
     onOffer,
     from: undefined,
     problem: outOfBounds(field, parsed.value, say),
   };
+}
+
+/** What a number was taken for, in words, where the field does not show it. */
+function echoOf(
+  field: NumberField,
+  seen: {
+    readonly entry: Entry;
+    readonly typed: string;
+    readonly typedIn: string;
+    readonly unit: string;
+    readonly text: string;
+  },
+  { value, number, typedUnit }: Extract<Parsed, { ok: true }>,
+  say: Say,
+): string | undefined {
+  const { kind, units } = field;
+  const { entry, typed, typedIn, unit, text } = seen;
+  const words = (si: number) => say(si, kind, { plain: true, ...(units && { units }) });
+  // 0.03 in a field of whole per cents was sooner meant as 3 %.
+  if (typedIn === '%' && !typedUnit && number > 0 && number < 1 && exampleNumber(field)! >= 0.01) {
+    const meant = 100 * value;
+    return `${words(value)}; for ${words(meant)} type ${formatPlain(meant, kind, unit, TYPED)}`;
+  }
+  if (/^[-+\u2212]?\d*\.?\d*$/.test(typed.trim())) {
+    // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
+    const turned = entry.d?.[say.system] && unit !== typedIn;
+    return turned ? `${typed.trim()}\u00a0${unitOf(kind, typedIn).symbol}` : undefined;
+  }
+  const read = (/^\s*[<≤]/.test(typed) ? 'at most ' : '') + words(value);
+  // The field may show as much: itself, or with the unit in its name.
+  const shown = [text, text + unitOf(kind, unit).symbol].some((it) => bare(it) === bare(read));
+  return shown ? undefined : read;
 }
 
 const bare = (text: string) => text.replace(/\s/g, '');
