@@ -16,8 +16,8 @@ export interface Reading {
 }
 
 /**
- * Readings in order of time, each moment once; what was out of order or double goes to `problems`, which then says
- * nothing else of a double row. No range: bookkeeping.
+ * Readings in order of time, each moment once; what was out of order or double goes to `problems`, which
+ * then says nothing else of a double row. No range: bookkeeping.
  * @source common-practice
  */
 export function putInOrder(

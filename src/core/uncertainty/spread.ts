@@ -106,7 +106,7 @@ export function histogram(
   }));
 }
 
-/** The value below which a share of the values lies, between neighbours in proportion; bins the values. */
+/** The value below which a share of the values lies, between neighbours in proportion; parts the values. */
 function quantile(values: number[], share: number): number {
   const place = share * (values.length - 1);
   const below = Math.floor(place);

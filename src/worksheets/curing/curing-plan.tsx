@@ -88,7 +88,6 @@ const WHY: Readonly<Record<string, string>> = {
   'extended-for-cold': 'longer, for the time below 5\u00a0°C (41\u00a0°F)',
   'held-after-end': 'beyond what you entered',
 };
-const why = (notes: PlanEntry['notes']) => notes.flatMap(({ code }) => WHY[code] ?? []);
 
 export default worksheet({
   id: 'curing-plan',
@@ -299,7 +298,7 @@ export default worksheet({
             ...(ends === undefined
               ? []
               : [`${stopped ? 'not before ' : ''}${momentInWords(v.castAt + ends, 'hour-up')}`]),
-            ...why(notes),
+            ...notes.flatMap(({ code }) => WHY[code] ?? []),
           ].join('; '),
         ]),
     },

@@ -156,7 +156,7 @@ export default worksheet({
     if (ruling.liftingIndex > INDEX_HIGH)
       return {
         verdict: 'stop',
-        say: `${load} is ${ruling.liftingIndex.toFixed(1)} times the limit${where}: many are at raised risk by such work. Do not lift it so.${help}`,
+        say: `${load} is ${ruling.liftingIndex.toFixed(1)} times the limit${where}: many are at raised risk from such work. Do not lift it so.${help}`,
       };
     if (ruling.liftingIndex > INDEX_AIM && !(best && best.liftingIndex <= INDEX_AIM))
       return {

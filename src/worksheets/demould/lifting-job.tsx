@@ -87,7 +87,7 @@ export default worksheet({
     if (compositeIndex > INDEX_HIGH)
       return {
         verdict: 'stop',
-        say: `Together ${index}: many are at raised risk by such work. Begin with ${worst}; it counts for most.`,
+        say: `Together ${index}: many are at raised risk from such work. Begin with ${worst}; it counts for most.`,
       };
     if (compositeIndex > INDEX_AIM) {
       const enough = best && best.compositeIndex <= INDEX_AIM;

@@ -79,11 +79,11 @@ const STEPS_ALIKE = 4;
  * A step is half explicit and half implicit (Crank–Nicolson); after the start and after each change
  * of covering two steps are implicit throughout. Each cell ages by Arrhenius on its own temperature,
  * taken half a step ahead, and gives off heat × cement × the gain of αu·exp[−(τ/te)^β]. Coverings
- * change at the next step, or at their own time where steps grow from a first one. What leaves the cells enters the ledger, so the balance is a check.
- * Sun, rain and evaporation are left out. No range is published; that of ageing is not checked here, but by
- * `heatInside`.
- * @throws {DomainError} for a figure of the slab not above zero, cells that are not a whole number from 2 to 1000, or a face or
- * hydration curve that is none.
+ * change at the next step, or at their own time where steps grow from a first one. What leaves the cells
+ * enters the ledger, so the balance is a check. Sun, rain and evaporation are left out. No range is
+ * published; that of ageing is not checked here, but by `heatInside`.
+ * @throws {DomainError} for a figure of the slab not above zero, cells that are not a whole number from 2
+ * to 1000, or a face or hydration curve that is none.
  * @source crank-nicolson from memory
  * @source schindler-folliard-2005 for the heat, from memory
  */
