@@ -11,6 +11,12 @@ const YOUNGEST = HOUR;
 /** Where no result is free to tell of scatter: the next lies from half of one to twice it, a guess. Common practice, no source. @source common-practice */
 const GUESSED = Math.log(2);
 
+/** However well a few results agree, the next may lie this far off, as a relative standard deviation: a guess. Common practice, no source. @source common-practice */
+export const LEAST_SPREAD = 0.03;
+
+/** Agreement closer than this, as a natural logarithm, is none but the arithmetic's own. */
+const ROUNDING = 1e-9;
+
 /** Widest band, as a natural logarithm: beyond it nothing is known anyway. A choice. */
 const WIDEST = 10;
 
@@ -34,7 +40,7 @@ export interface StrengthFit {
   readonly middle: readonly [x: number, y: number];
   /** Squares of their distance from that mean in age, summed; undefined where the growth is the cement’s. */
   readonly reach: number | undefined;
-  /** By how much one more result may miss a curve that is known, as a natural logarithm: Student’s t times the spread. */
+  /** By how much one more result may miss a curve that is known, as a natural logarithm: Student’s t times the spread, or the least. */
   readonly miss: number;
   readonly notes: readonly Note[];
 }
@@ -45,7 +51,7 @@ export interface StrengthFit {
  * `results` with age s and strength Pa; `coefficient` s of the cement, kept when the results share one
  * age. Least squares on ln f = ln f28 + s·(1 − √(28 d/t)). Results that do not grow with age keep the
  * cement's coefficient and carry the note 'no-growth', and those steeper than any cement 'too-steep'. The fewer the results and the
- * further from them, the wider is strengthAbout. No range is published.
+ * further from them, the wider is strengthAbout, which takes a spread of 3 % at the least. No range is published.
  * @throws {DomainError} for no results, an age below an hour, a strength not above zero, or a
  * coefficient outside 0…2.
  * @source en-1992-1-1 equation 3.2 for the shape
@@ -75,7 +81,8 @@ export function fitStrength(of: {
   const misses = results.map(({ age, strength }) =>
     Math.log(strength / (strength28 * strengthShare({ age, coefficient: s }))),
   );
-  const spread = free > 0 ? Math.sqrt(sum(misses.map((m) => m * m)) / free) : undefined;
+  const apart = free > 0 ? Math.sqrt(sum(misses.map((m) => m * m)) / free) : undefined;
+  const spread = apart !== undefined && apart < ROUNDING ? 0 : apart;
   return {
     strength28,
     coefficient: s,
@@ -87,7 +94,7 @@ export function fitStrength(of: {
     miss:
       spread === undefined
         ? GUESSED / Math.SQRT2
-        : studentT({ freedom: free, confidence: 0.9 }) * spread,
+        : studentT({ freedom: free, confidence: 0.9 }) * Math.max(LEAST_SPREAD, spread),
     notes: [
       ...(slope === undefined ? [{ code: 'one-age', of: 'results' }] : []),
       ...(grows && !found ? [{ code: 'too-steep', of: 'results' }] : []),
@@ -100,8 +107,9 @@ export function fitStrength(of: {
  * Where one more result should lie at an age, Pa: above the low end 19 times in 20, and as often below the high.
  *
  * The curve of `fit` at `age` s times e^±(t·spread·√(1 + 1/n + (x − mean x)²/Σ(x − mean x)²)), x = 1 − √(28 d/t):
- * it widens beyond the ages tested. Results that show no growth are carried by each of the cement's
- * `coefficients` s. With no result free to show a spread the width is a guess: at a result, half of it to twice.
+ * it widens beyond the ages tested, but neither end falls with age: what it has it keeps, so an older part is no weaker than a
+ * younger one's low end, and a younger no stronger than an older one's high. Results that show no growth are carried by each of the cement's
+ * `coefficients` s. With no result free to show a spread the width is a guess: at a result, about half of it to twice.
  * No range is published: results of normal scatter about the shape.
  * @throws {DomainError} for an age not above zero.
  * @source student-t
@@ -116,9 +124,26 @@ export function strengthAbout(of: {
   const { count, middle, reach, miss } = fit;
   demandPositive('age', age, 'time');
   const off = 1 - Math.sqrt(REFERENCE_AGE / age) - middle[0];
-  const width = Math.min(WIDEST, miss * Math.sqrt(1 + 1 / count + (reach ? off ** 2 / reach : 0)));
-  const grown = (reach ? [fit.coefficient] : of.coefficients).map((s) => middle[1] + s * off);
-  return { low: Math.exp(Math.min(...grown) - width), high: Math.exp(Math.max(...grown) + width) };
+  const turn = reach ? turning({ miss, count, reach, coefficient: fit.coefficient }) : Infinity;
+  const end = (side: -1 | 1) => {
+    const at = side * Math.max(side * off, -turn);
+    const width = miss * Math.sqrt(1 + 1 / count + (reach ? at ** 2 / reach : 0));
+    const grown = (reach ? [fit.coefficient] : of.coefficients).map((s) => side * s * at);
+    return Math.exp(middle[1] + side * (Math.max(...grown) + Math.min(WIDEST, width)));
+  };
+  return { low: end(-1), high: end(1) };
+}
+
+/** How far from the mean x, on either side, the band widens as fast as the curve grows: an end would fall from there on. */
+function turning(of: {
+  readonly miss: number;
+  readonly count: number;
+  readonly reach: number;
+  readonly coefficient: number;
+}): number {
+  const { miss, count, reach, coefficient } = of;
+  const steeper = miss ** 2 - coefficient ** 2 * reach;
+  return steeper > 0 ? coefficient * reach * Math.sqrt((1 + 1 / count) / steeper) : Infinity;
 }
 
 function sum(values: readonly number[]): number {

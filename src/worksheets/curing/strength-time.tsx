@@ -1,5 +1,10 @@
 import { EARLIEST_ADJUSTED_AGE, tooYoungToEstimate } from '../../core/curing/limits.ts';
-import { fitStrength, type StrengthFit, strengthAbout } from '../../core/curing/strength-fit.ts';
+import {
+  fitStrength,
+  LEAST_SPREAD,
+  type StrengthFit,
+  strengthAbout,
+} from '../../core/curing/strength-fit.ts';
 import { REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
 import { HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
@@ -207,7 +212,12 @@ export default worksheet({
               : `Your own results say ${low} to ${high} now. They outrank the model: go by them between the ages you tested.`,
         };
   },
-  notes: (r, { from }) => [
+  notes: (r, { from }, say) => [
+    ...((r.fit?.spread ?? LEAST_SPREAD) < LEAST_SPREAD
+      ? [
+          `Your results agree more closely than is to be relied on: the band takes them to lie about the curve by ${say(LEAST_SPREAD, 'ratio', { units: PERCENT, significant: 1 })}, a guess (common practice, no source).`,
+        ]
+      : []),
     'The growth curve was made for ordinary concrete. No source seen validates it for foamed concrete.',
     ...(from === 'density'
       ? ['Mixes of one density lie more than a factor of two apart; the band is no promise.']

@@ -83,9 +83,9 @@ describe('strength from broken pieces', () => {
   });
   test('two results say nothing of their spread when both constants are taken from them', () => {
     const grown = (days: number) =>
-      at(days, 2e6 * strengthShare({ age: days * DAY, coefficient: 0.3 }));
+      at(days, 2e6 * strengthShare({ age: days * DAY, coefficient: 0.4 }));
     const fit = fitStrength({ results: [grown(7), grown(28)], coefficient: 0.2 });
-    expect(fit.coefficient).toBeCloseTo(0.3, 9);
+    expect(fit.coefficient).toBeCloseTo(0.4, 9);
     expect(fit.strength28).toBeCloseTo(2e6, 3);
     expect(fit.spread).toBeUndefined();
     // At a result half of it to twice, a guess.
@@ -103,6 +103,46 @@ describe('strength from broken pieces', () => {
     expect(Math.log(low / 1e6)).toBeCloseTo(-0.60061 - 2.91999 * 0.09121 * Math.sqrt(4 / 3), 3);
     expect(Math.log(high / 1e6)).toBeCloseTo(-0.60061 + 2.91999 * 0.09121 * Math.sqrt(4 / 3), 3);
     expect(() => strengthAbout({ fit, coefficients: [0.25], age: 0 })).toThrow(DomainError);
+  });
+  test.each([
+    ['three', [at(7, 0.8e6), at(14, 1.05e6), at(28, 1.1e6)]],
+    ['two', [at(7, 0.8e6), at(28, 1.1e6)]],
+    ['four', [at(1.7, 0.21e6), at(3, 0.34e6), at(6, 0.44e6), at(9, 0.55e6)]],
+    ['two that scatter', [at(7, 0.8e6), at(7, 1.1e6), at(8, 1e6)]],
+    ['one', [at(7, 0.8e6)]],
+  ] as const)('what a part has it keeps: neither end falls with age, of %s', (_, results) => {
+    const fit = fitStrength({ results, coefficient: 0.38 });
+    const about = (days: number) =>
+      strengthAbout({ fit, coefficients: [0.38, 0.2], age: days * DAY });
+    const ages = [0.1, 0.5, 0.8, 1, 2, 3, 5, 7, 10, 14, 20, 28, 40, 60, 90, 365, 3650];
+    ages.slice(1).forEach((days, i) => {
+      const [younger, older] = [about(ages[i]!), about(days)];
+      expect(older.low, `low at ${days}`).toBeGreaterThanOrEqual(younger.low);
+      expect(older.high, `high at ${days}`).toBeGreaterThanOrEqual(younger.high);
+      expect(older.high).toBeGreaterThan(older.low);
+    });
+  });
+  test('a part younger than the first is no stronger than one as old', () => {
+    const fit = fitStrength({
+      results: [at(7, 0.8e6), at(14, 1.05e6), at(28, 1.1e6)],
+      coefficient: 0.25,
+    });
+    const high = (days: number) => strengthAbout({ fit, coefficients: [], age: days * DAY }).high;
+    expect(high(0.8)).toBeLessThanOrEqual(high(7));
+    expect(high(0.8)).toBeLessThan(2e6);
+  });
+  test('results that agree to the last digit still leave room for the next', () => {
+    // Of three: t 2.91999, of 3 %; of two 6.31375.
+    for (const [n, t] of [
+      [2, 6.31375],
+      [3, 2.91999],
+    ] as const) {
+      const fit = fitStrength({ results: Array(n).fill(at(7, 0.8e6)), coefficient: 0.25 });
+      expect(fit.spread).toBe(0);
+      const { low, high } = strengthAbout({ fit, coefficients: [0.25], age: 7 * DAY });
+      expect(Math.log(high / 0.8e6)).toBeCloseTo(t * 0.03 * Math.sqrt(1 + 1 / n), 5);
+      expect(Math.log(low / 0.8e6)).toBeCloseTo(-t * 0.03 * Math.sqrt(1 + 1 / n), 5);
+    }
   });
 });
 
