@@ -148,3 +148,33 @@ test('pieces broken outrank age, but tell of a frozen part only if they froze wi
     expect(answered(sheet, own, mild).judgement.verdict, sheet.id).toBe('good');
   }
 });
+
+test('a part that never gets as old as is waited for is told of the frost ahead all the same', () => {
+  const cold = readings('0 18\n10 12\n20 10\n30 6\n44 4', { mean: '-3' });
+  const { numbers, judgement } = answered(temperatureAge, cold);
+  expect(numbers.reached).toBeUndefined();
+  expect(judgement.verdict).toBe('stop');
+  expect(judgement.say.replaceAll('\u00a0', ' ')).toContain(
+    'It freezes on Sun 15 Mar, 08:00, before it counts as 7.0 d old',
+  );
+});
+
+test('a frost that was read is said in the same words by the age, however long ago it was cast', () => {
+  const { judgement } = answered(temperatureAge, {
+    ...readings(LOGGED, { mean: '13' }),
+    'part.sinceCasting': { t: '10' },
+  });
+  expect(judgement.verdict).toBe('stop');
+  expect(judgement.say.replaceAll('\u00a0', ' ')).toMatch(
+    /^By your readings it froze on Sat 14 Mar, 02:00, .* That is past the “now” you gave\./,
+  );
+});
+
+test('the second in which a forecast takes over is no time at freezing', () => {
+  const touched = answered(frostGuard, readings('0 18\n10 12\n20 0', { mean: '10' }));
+  expect(touched.judgement.verdict).toBe('stop');
+  expect(touched.numbers.firstFreeze!.value / 3600).toBeCloseTo(20, 3);
+  expect(touched.numbers.frozenFor).toBeUndefined();
+  const frozen = answered(frostGuard, readings('0 18\n10 12\n20 0\n21 0', { mean: '10' }));
+  expect(frozen.numbers.frozenFor!.value / 3600).toBeCloseTo(1, 2);
+});

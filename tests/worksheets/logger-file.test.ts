@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Entry } from '../../src/bench/entries.ts';
 import { celsius, HOUR } from '../../src/core/curing/units.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
@@ -61,6 +62,30 @@ test('a fortnight of readings every five minutes fits on the bench, and says wha
   expect(brought.largestMiss).toBeLessThan(0.7);
 });
 
+/** What a curing worksheet says of a hole in the readings on the bench. */
+const gapIn = (entry: Entry) => {
+  const entries = { 'curing.source': { t: 'readings' }, 'curing.readings': entry };
+  const found = answer(curingPlan, readWorksheet(curingPlan, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found.notes.find((note) => note.includes('straight line bridges'));
+};
+
+test('a night missing from a month of readings is told, thinned or not', async () => {
+  const hours = Array.from({ length: 361 }, (_, i) => 2 * i);
+  const lines = (list: readonly number[]) =>
+    list.map((h) => `${h}\t${(16 + 5 * Math.sin((h / 24) * 2 * Math.PI)).toFixed(1)}`).join('\n');
+  const whole = lines(hours);
+  const holed = lines(hours.filter((h) => h <= 200 || h >= 212));
+  for (const [text, says] of [
+    [whole, false],
+    [holed, true],
+  ] as const) {
+    const { entry } = toBench(await read(text, { unit: HOUR }), undefined, 'metric')!;
+    expect(gapIn(entry) !== undefined, 'thinned').toBe(says);
+    expect(gapIn({ t: text }) !== undefined, 'typed').toBe(says);
+  }
+});
+
 describe('a log thinned for the bench', () => {
   /** What a curing worksheet says of quarter-hours over 30 days, those of some hours left out. */
   const said = async (
@@ -75,10 +100,7 @@ describe('a log thinned for the bench', () => {
       });
     const { entry, kept } = toBench(await read(rows.join('\n')), undefined, 'metric')!;
     expect(kept).toBeLessThanOrEqual(290);
-    const entries = { 'curing.source': { t: 'readings' }, 'curing.readings': entry };
-    const found = answer(curingPlan, readWorksheet(curingPlan, entries, {}, say), say);
-    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
-    return found.notes.find((note) => note.includes('straight line bridges'));
+    return gapIn(entry);
   };
   const day = (hours: number) => 16 + 5 * Math.sin((hours / 24) * 2 * Math.PI);
   const shapes: readonly [string, (hours: number) => number][] = [

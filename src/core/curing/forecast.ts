@@ -1,8 +1,8 @@
 import { demandNotNegative } from './bounds.ts';
 import { type TemperatureHistory, temperatureAt, temperatureHistory } from './history.ts';
 
-/** What the step from the last reading to its forecast takes, s: nothing a part could feel. A choice. */
-const STEP = 1;
+/** What the step from the last reading to its forecast takes, s: nothing a part could feel. A choice. @source common-practice */
+export const STEP = 1;
 
 /**
  * A history carried on by a forecast, on the history's clock.

@@ -5,9 +5,6 @@ import { DAY, HOUR } from './units.ts';
 /** A stretch this many times the usual interval is a gap. Common practice, no source. @source common-practice */
 export const GAP_INTERVALS = 3;
 
-/** And this share of all the time: a log that was thinned may be left with shorter ones. A choice. @source common-practice */
-export const GAP_SHARE = 1 / 60;
-
 /** One row that could be read. */
 export interface Reading {
   readonly row: number;

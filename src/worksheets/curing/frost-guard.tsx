@@ -1,4 +1,5 @@
 import { ageAt, timeToReachAge } from '../../core/curing/equivalent-age.ts';
+import { STEP } from '../../core/curing/forecast.ts';
 import {
   frostGuard,
   ONE_FREEZE_STRENGTH,
@@ -138,7 +139,7 @@ export default worksheet({
     frozenFor: {
       label: 'Time at or below freezing, in all',
       kind: 'time',
-      of: (r) => (r.guard.frozenFor > 0 ? r.guard.frozenFor : undefined),
+      of: (r) => (r.guard.frozenFor > STEP ? r.guard.frozenFor : undefined),
       units: HOURS,
       significant: 2,
     },

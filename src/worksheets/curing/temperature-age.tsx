@@ -16,11 +16,12 @@ import { DAYS, temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
   COLDEST,
-  freezesOn,
+  freezesWords,
   historyBlames,
   historyNotes,
   historyOf,
   historyRefusals,
+  isMeasured,
   LAWS,
   lawOf,
   leavesFrost,
@@ -138,16 +139,16 @@ export default worksheet({
         verdict: 'stop',
         say: 'It has been at or below freezing. Age counted through a frost is worth nothing if it froze young: see the page on frost.',
       };
+    const freeze = firstAtOrBelow(known.history, FREEZES_AT);
+    if (now < v.wanted && freeze !== undefined && freeze < (reached ?? Infinity))
+      return {
+        verdict: 'stop',
+        say: `${freezesWords(known, v.castAt, freeze)}, before it counts as ${days(v.wanted)} old. ${isMeasured(known, freeze) ? 'That is past the “now” you gave. ' : ''}Age counted through a frost is worth nothing if it froze young: see the page on frost.${passed ? ` ${passed}` : ''}`,
+      };
     if (reached === undefined)
       return {
         verdict: 'stop',
-        say: `At these temperatures it does not reach ${days(v.wanted)} within ${AHEAD / DAY} days. Warm it.`,
-      };
-    const freeze = firstAtOrBelow(known.history, FREEZES_AT);
-    if (now < v.wanted && freeze !== undefined && freeze < reached)
-      return {
-        verdict: 'stop',
-        say: `By these temperatures it freezes on ${freezesOn(known, v.castAt, freeze)}, before it counts as ${days(v.wanted)} old. Age counted through a frost is worth nothing if it froze young: see the page on frost.${passed ? ` ${passed}` : ''}`,
+        say: `At these temperatures it does not reach ${days(v.wanted)} within ${AHEAD / DAY} days. Warm it.${passed ? ` ${passed}` : ''}`,
       };
     if (now >= v.wanted)
       return {

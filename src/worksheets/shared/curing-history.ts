@@ -10,7 +10,7 @@ import {
 } from '../../core/curing/history.ts';
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import type { LogProblem } from '../../core/curing/log.ts';
-import { GAP_INTERVALS, GAP_SHARE, putInOrder, type Reading } from '../../core/curing/log-order.ts';
+import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-order.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -77,7 +77,7 @@ export function passedFrostWords(
 }
 
 /** When it freezes, in words: down to the hour, as a forecast has it, but not to before casting or the forecast. */
-export function freezesOn({ measured }: Known, castAt: number, freezes: number): string {
+function freezesOn({ measured }: Known, castAt: number, freezes: number): string {
   const begins = castAt + (freezes < measured ? 0 : measured);
   return momentInWords(Math.max(begins, roundMoment(castAt + freezes, 'hour-down')));
 }
@@ -157,12 +157,16 @@ function inOrder(given: Given['readings']) {
   return { kept, problems };
 }
 
-/** Several times the usual interval is a gap, and no less than thinning may leave of a log without one. */
+/** So many, and a log may have been thinned for the bench, which leaves stretches of three times their mean at most. */
+const MANY = 100;
+
+/** Several times the usual interval is a gap. */
 function longestGap(kept: readonly Reading[]): number {
   const intervals = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
   const usual = intervals.toSorted((a, b) => a - b)[intervals.length >> 1];
   const whole = kept[kept.length - 1]!.seconds - kept[0]!.seconds;
-  return usual === undefined ? Infinity : Math.max(GAP_INTERVALS * usual, GAP_SHARE * whole);
+  const mean = kept.length > MANY ? whole / intervals.length : 0;
+  return usual === undefined ? Infinity : GAP_INTERVALS * Math.max(usual, mean);
 }
 
 const SAID: Partial<Record<LogProblem['code'], string>> = {

@@ -4,7 +4,7 @@ import type { CureLog } from '../../bench/records/record.ts';
 import { temperatureAt } from '../../core/curing/history.ts';
 import { readTemperatureLog, type TemperatureLog } from '../../core/curing/log.ts';
 import type { DateOrder, Scale } from '../../core/curing/log-cells.ts';
-import { GAP_SHARE } from '../../core/curing/log-order.ts';
+import { GAP_INTERVALS } from '../../core/curing/log-order.ts';
 import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
 import { celsius, DAY, HOUR } from '../../core/curing/units.ts';
@@ -152,7 +152,7 @@ export function toBench(
     gaps: [],
   };
   // Short of a gap, with room for the rounding of the lines.
-  const longest = 0.95 * GAP_SHARE * (end - since.times[0]!);
+  const longest = (0.95 * GAP_INTERVALS * (end - since.times[0]!)) / MOST_KEPT;
   const { kept, largestMiss } = thin(since, MOST_KEPT, longest);
   const lines = kept.map(
     (i) => `${hours(since.times[i]!)}\t${degrees(since.temperatures[i]!, system)}`,
