@@ -9,6 +9,7 @@ import { REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.
 import { HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
+import { formatNumber } from '../../core/quantity/format.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -266,7 +267,7 @@ export default worksheet({
         <LearnedNote
           name="strength.ratio"
           words={({ v: ratio, pm }) =>
-            `crushed at ${ratio.toFixed(2)}\u00a0±\u00a0${pm.toFixed(2)} times the middle of the published band; of this one that is ${say(ratio * Math.sqrt(r.at28.low * r.at28.high), 'stress', { units: MPA, significant: 2 })} at 28\u00a0d.`
+            `crushed at ${formatNumber(ratio, { significant: 2 })}\u00a0±\u00a0${formatNumber(pm, { significant: 2 })} times the middle of the published band; of this one that is ${say(ratio * Math.sqrt(r.at28.low * r.at28.high), 'stress', { units: MPA, significant: 2 })} at 28\u00a0d.`
           }
         />
       )}
