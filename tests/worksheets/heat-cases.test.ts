@@ -1,5 +1,6 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { coldestFace } from '../../src/core/curing/heat/inside.ts';
+import { DAY } from '../../src/core/curing/units.ts';
 import { proportion } from '../../src/core/mix/proportion.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -224,6 +225,51 @@ test('a ball and a column are worked as such: no slab’s figure is the least of
     say: expect.stringMatching(/^34\s°C to 79\s°C, .*Cast it smaller/),
   });
   expect(of('ball').notes).not.toContain('in a slab');
+});
+
+describe('covers round a part', () => {
+  const of = (more: Partial<HeatValues>) => {
+    const part = { ...values, near: 'insulated', ...more } as HeatValues;
+    const result = heatInside.work(part, {} as never);
+    return { ...heatInside.judge(result, part, speaker('metric')), result };
+  };
+
+  test.each([
+    ['ball', [43.82, 52.45]],
+    ['column', [71.59, 80.44]],
+  ] as const)('let the more through for each m² the rounder it is: a %s', (shape, apart) => {
+    const { result } = of({ shape, thickness: 0.15, coldest: 285.15, warmest: 285.15 });
+    // By an explicit scheme written apart, the cover summed in shells of 2.5 µm.
+    [result, result.asDry!].forEach(({ peak }, i) => {
+      expect(Math.abs(peak.temperature - 273.15 - apart[i]!)).toBeLessThan(0.125);
+    });
+  });
+
+  test('a small ball that keeps cool is not told to stop', () => {
+    expect(of({ shape: 'ball', thickness: 0.15 })).toMatchObject({
+      verdict: 'good',
+      say: expect.stringMatching(/^51\s°C to 61\s°C at most/),
+    });
+  });
+
+  test('frost at its face is seen under them', () => {
+    const cold = { coldest: 268.15, warmest: 268.15, strip: 30 * DAY };
+    const { result, say } = of({ shape: 'ball', thickness: 0.4, insulation: 0.1, ...cold });
+    // The same explicit scheme: −0.95 °C.
+    expect(Math.abs(result.coldestFace - 272.2)).toBeLessThan(0.05);
+    expect(say).toContain('falls to −0.9\u00a0°C and freezes');
+  });
+});
+
+test('beside a ball and a column stands that a cube and a square bar are hotter', () => {
+  for (const [shape, other] of [
+    ['ball', 'A cube'],
+    ['column', 'A square bar'],
+  ] as const) {
+    const part = { ...values, shape };
+    const notes = heatInside.notes!(heatInside.work(part, {} as never), part, speaker('metric'));
+    expect(notes.join(' ')).toContain(`${other} as wide comes out hotter`);
+  }
 });
 
 test('what the other face of a slab sees counts for nothing round a ball', () => {

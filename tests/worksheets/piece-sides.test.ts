@@ -133,6 +133,24 @@ test('the wall, typed once, is the thickness of every page about the part', () =
   }
 });
 
+test('the wall of a hollow ball is not worked as a solid ball so wide', () => {
+  const wall = { [benchKey(heatInside, 'thickness')]: mm('150') };
+  const ball = { ...wall, 'heat-inside.shape': { t: 'ball' } };
+  const refused = (entries: Entries) => {
+    const found = answer(heatInside, read(heatInside, entries), metric);
+    return found.ok ? '' : found.problems.map(({ say }) => say).join(' ');
+  };
+  expect(refused(ball)).toBe('');
+  expect(refused({ ...ball, 'heat-inside.inside': { t: 'hollow' } })).toContain('choose the slab');
+  workIn(shapes, PLANTER);
+  expect(refused(ball)).toContain('choose the slab');
+  expect(refused(wall)).toBe('');
+  // A hole for a cord makes no wall of it.
+  expect(refused({ ...ball, 'heat-inside.inside': { t: 'solid' } })).toBe('');
+  workIn(shapes, { ...PLANTER, 'shapes.hollow': { t: 'none' } });
+  expect(refused(ball)).toBe('');
+});
+
 test('what rests on a part that is asked for waits, and a solid form ends it', () => {
   workIn(shapes, PLANTER);
   workIn(handling, {});

@@ -30,10 +30,17 @@ export const heatFields = {
     options: { slab: 'A slab or a wall', column: 'A long round column', ball: 'A ball' },
     example: 'slab',
   }),
+  inside: choice({
+    label: 'Inside it is',
+    options: { solid: 'Solid, but for small holes', hollow: 'Hollow' },
+    example: 'solid',
+    follows: { 'part.cores': 'hollow' },
+    when: { shape: ['column', 'ball'] },
+  }),
   thickness: {
     ...partThickness,
     label: 'Thickness, the thin way through, or diameter',
-    help: 'Of a hollow part, its wall. The example is the demo’s mix cast as one block rather than as slabs.',
+    help: 'Of a hollow part, its wall, as a slab. The example is the demo’s mix cast as one block rather than as slabs.',
     example: '300 mm',
     min: '10 mm',
     max: '3 m',

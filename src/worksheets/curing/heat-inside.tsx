@@ -155,7 +155,7 @@ export default worksheet({
     `${
       shape === 'slab'
         ? 'Worked one way through, as in a slab far wider than thick. A cube or a short block loses heat by its other faces too, and may come out tens of degrees cooler: see it as a ball.'
-        : 'Worked from the middle outwards, alike all round; the ends of a column do not count.'
+        : `Worked from the middle outwards, alike all round${shape === 'ball' ? '. A cube' : '; the ends do not count. A square bar'} as wide comes out hotter: in air no warmer than the mix, between this and a slab.`
     } Sun, rain and evaporation are left out.`,
     ...(r.asDry
       ? [
@@ -175,6 +175,8 @@ export default worksheet({
       `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this base mix: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
     'lighter-than-foam': (e, say) =>
       `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam itself.`,
+    'hollow-round': () =>
+      'Hollow, it is worked by its wall: choose the slab or wall above, type the thickness of the wall, and say what its inner face sees.',
     'paste-robs-foam': () =>
       'So little water leaves the paste too dry: it would take its water from the foam.',
     'not-a-cement': () =>

@@ -12,6 +12,15 @@ type Case = { readonly thickness: number; readonly wet: number };
 type Beside = Case & Pick<HeatInside, 'peak' | 'difference'>;
 
 function work(v: HeatValues) {
+  // Worked as solid, a wall of so much would come out far too cool.
+  if (v.shape !== 'slab' && v.inside === 'hollow')
+    throw new DomainError({
+      quantity: 'shape',
+      value: v.thickness,
+      kind: 'length',
+      allowed: {},
+      because: 'hollow-round',
+    });
   const own = { thickness: v.thickness, wet: v.wet };
   const found = heatCase(v, own, FINE);
   const asDry =

@@ -64,16 +64,18 @@ export function heatCase(
   const hydration = hydrationFrom(v, mix.waterCementTotal);
   const ambient = airOf(v);
   const { conductivity, notes = [] } = conductivityOf(v, of.conducts, mix.ovenDryDensity);
-  const near = face(v, v.near, ambient);
+  const round = ROUND[v.shape];
+  const around = { round, radius: of.thickness / 2 };
+  const near = face(v, v.near, ambient, around);
   const found = heatInside({
     thickness: of.thickness,
-    round: ROUND[v.shape],
+    round,
     mix: { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand },
     ...(conductivity && { conductivity }),
     hydration,
     initialTemperature: v.mixAt,
     near,
-    far: v.shape === 'slab' ? face(v, v.far, ambient) : near,
+    far: round ? near : face(v, v.far, ambient, around),
     duration: FOLLOWED,
     ...mesh,
   });
@@ -103,7 +105,12 @@ function airOf(v: HeatValues): Face['ambient'] {
   return dailyHistory({ days, start: timeOfDay(v.castAt), step: HOUR });
 }
 
-function face(v: HeatValues, cover: HeatValues['far'], ambient: Face['ambient']): Face {
+function face(
+  v: HeatValues,
+  cover: HeatValues['far'],
+  ambient: Face['ambient'],
+  around: Parameters<typeof throughLayers>[0]['around'],
+): Face {
   if (cover === 'ground')
     return steadyFace({ temperature: v.groundAt, transfer: Number.POSITIVE_INFINITY });
   if (cover === 'room') return steadyFace({ temperature: v.roomAt, transfer: STILL_AIR_TRANSFER });
@@ -113,7 +120,7 @@ function face(v: HeatValues, cover: HeatValues['far'], ambient: Face['ambient'])
   if (cover === 'bare') return { ambient, coverings: [bare] };
   const layer =
     cover === 'wood' ? WOOD : { thickness: v.insulation, conductivity: INSULANT_CONDUCTIVITY };
-  const covered = { from: 0, transfer: throughLayers({ film, layers: [layer] }) };
+  const covered = { from: 0, transfer: throughLayers({ film, layers: [layer], around }) };
   return { ambient, coverings: [covered, { ...bare, from: v.strip }] };
 }
 

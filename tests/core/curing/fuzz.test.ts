@@ -92,6 +92,12 @@ const asks: Readonly<Record<string, Ask>> = {
   outdoorTransfer: (n) => outdoorTransfer({ windSpeed: n() }),
   throughLayers: (n) =>
     throughLayers({ film: n(), layers: [{ thickness: n(), conductivity: n() }] }),
+  throughShells: (n) =>
+    throughLayers({
+      film: n(),
+      layers: [{ thickness: n(), conductivity: n() }],
+      around: { round: 2, radius: n() },
+    }),
   conduct: (n) =>
     conduct({
       thickness: n(),

@@ -36,15 +36,39 @@ export function outdoorTransfer({ windSpeed }: { readonly windSpeed: number }): 
  * Heat let through by a form or blanket with the air outside it, W/(m²·K): 1/(1/h + Σ d/λ).
  * `film` h W/(m²·K); `layers` outward. Steady: the layers' own heat is neglected. No range: series
  * resistances.
- * @throws {DomainError} for a film not above zero, a negative thickness or a conductivity not above zero.
+ *
+ * `around` a column (`round` 1) or a ball (2) of `radius` R, m, the heat spreads as it leaves: for each m²
+ * of the part a layer from a to b resists ∫ (R/r)ⁿ dr/λ, which is R ln(b/a)/λ or R²(1/a − 1/b)/λ, and the
+ * film outside it (R/b)ⁿ/h.
+ * @throws {DomainError} for a film or radius not above zero, a negative thickness or a conductivity not
+ * above zero.
  * @source iso-6946 from memory
+ * @source none: round a part, the integral is geometry
  */
 export function throughLayers(of: {
   readonly film: number;
   readonly layers: readonly Layer[];
+  readonly around?: { readonly round: 0 | 1 | 2; readonly radius: number };
 }): number {
-  demandPositive('film', of.film, 'thermalTransmittance');
-  return transmittance({ layers: of.layers, surfaces: 1 / of.film }).transmittance;
+  const { film, layers, around } = of;
+  demandPositive('film', film, 'thermalTransmittance');
+  if (!around) return transmittance({ layers, surfaces: 1 / film }).transmittance;
+  const { round, radius } = around;
+  demandPositive('radius', radius, 'length');
+  let outer = radius;
+  const flattened = layers.map(({ thickness, conductivity }) => {
+    demandNotNegative('thickness', thickness, 'length');
+    const inner = outer;
+    outer += thickness;
+    const ways = [
+      thickness,
+      radius * Math.log(outer / inner),
+      (thickness * radius ** 2) / (inner * outer),
+    ] as const;
+    return { thickness: ways[round], conductivity };
+  });
+  const surfaces = (radius / outer) ** round / film;
+  return transmittance({ layers: flattened, surfaces }).transmittance;
 }
 
 /** A face that lets no heat through: a symmetry plane, or perfect insulation. No range: a boundary. @source common-practice */

@@ -213,6 +213,37 @@ describe('faces', () => {
     expect(1 / STILL_AIR_TRANSFER).toBeCloseTo(0.13, 12);
   });
 
+  test('round a part, layers are summed as shells', () => {
+    const layers = [
+      { thickness: 0.05, conductivity: 0.035 },
+      { thickness: 0.02, conductivity: 0.13 },
+    ];
+    const radius = 0.075;
+    const through = (round: 0 | 1 | 2, of = layers) =>
+      throughLayers({ film: STILL_AIR_TRANSFER, layers: of, around: { round, radius } });
+    for (const round of [0, 1, 2] as const) {
+      let [r, resists] = [radius, 0];
+      for (const { thickness, conductivity } of layers)
+        for (let i = 0; i < 10_000; i++) {
+          const shell = thickness / 10_000;
+          resists += (shell / conductivity) * (radius / (r + shell / 2)) ** round;
+          r += shell;
+        }
+      resists += (radius / r) ** round / STILL_AIR_TRANSFER;
+      expect(through(round) * resists).toBeCloseTo(1, 7);
+    }
+    // By hand: 1/(0.36 × 0.13 + 0.075 × 0.4/0.035) for the ball, 1/(0.6 × 0.13 + 0.075 × ln(5/3)/0.035).
+    expect(through(2, layers.slice(0, 1))).toBeCloseTo(1.10626, 5);
+    expect(through(1, layers.slice(0, 1))).toBeCloseTo(0.85279, 5);
+    expect(through(2, [])).toBeCloseTo(STILL_AIR_TRANSFER, 12);
+    // Round a part so wide that it is as good as flat.
+    const wide = { film: 10, layers, around: { round: 2, radius: 1e6 } } as const;
+    expect(throughLayers(wide)).toBeCloseTo(throughLayers({ film: 10, layers }), 6);
+    expect(() => throughLayers({ ...wide, around: { round: 1, radius: 0 } })).toThrow('radius = 0');
+    const less = [{ thickness: -0.01, conductivity: 0.1 }];
+    expect(() => through(1, less)).toThrow('thickness = -0.01');
+  });
+
   test('refuses what cannot be', () => {
     expect(() => conduct({ ...slab, thickness: 0 })).toThrow(DomainError);
     for (const cells of [1, 2.5])
