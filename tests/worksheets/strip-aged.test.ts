@@ -83,10 +83,38 @@ test('a frost six days off is no frost yet: the day before it is answered, and n
   expect(never.words).toContain('before the frost');
 });
 
-test('one that has come is refused, and so is one of which nobody says when', () => {
-  const past = outcome(stripWindow, aged(NIGHT, '170'));
-  expect(past).toMatchObject({ ok: false, problems: [{ input: 'strip-window-cold' }] });
-  for (const key of Object.keys($kept.get())) keep(key, undefined);
+test('one that has come stops it in the words of moving it, and gives no time', () => {
+  const entries = aged(NIGHT, '170');
+  const past = work(stripWindow, entries);
+  expect(past.judgement.verdict).toBe('stop');
+  expect(past.words).toBe(work(handling, entries).words);
+  expect(past.words).toMatch(/^It froze 6\.\d d after casting\. .* Break a bar of it/);
+  for (const name of ['earliest', 'earliestLate', 'latest', 'beyond', 'frost', 'frostSoon'])
+    expect(past.numbers, name).not.toHaveProperty(name);
+  // Whatever the coldest says: a frost that is entered has been.
+  const mild = { ...entries, 'curing.coldest': { t: '45', u: 'degF', s: 'us' } } as const;
+  expect(work(stripWindow, mild).words).toBe(past.words);
+});
+
+test('bars broken since the frost tell of it, those broken before do not', () => {
+  const broken = (hours: string) =>
+    work(stripWindow, {
+      ...aged(NIGHT, '170'),
+      'part.strengthFrom': { t: 'bars' },
+      'part.barMean': { t: '900', u: 'kPa' },
+      'part.barLow': { t: '800', u: 'kPa' },
+      'part.barsCounted': { t: '4' },
+      'part.barAge': { t: hours, u: 'h' },
+    });
+  const since = broken('165');
+  expect(since.judgement.verdict).toBe('look');
+  expect(since.words).toContain('bars tell of it only if they froze with it and were broken since');
+  expect(since.words).not.toContain('if it never froze');
+  expect(since.numbers).toHaveProperty('latest');
+  expect(broken('48').words).toMatch(/^It froze 6\.\d d after casting\./);
+});
+
+test('one of which nobody says when is refused', () => {
   const typed = { 'curing.coldest': { t: '30', u: 'degF' } };
   const unsaid = outcome(stripWindow, typed);
   expect(unsaid).toMatchObject({

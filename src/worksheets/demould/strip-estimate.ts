@@ -7,7 +7,7 @@ import { demand } from '../../core/domain-error.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
-import { firstFrost } from '../shared/first-frost.ts';
+import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import {
   barAge,
@@ -108,8 +108,15 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   const { now } = v;
   /** A frost still to come: until then it has not frozen, and no day after it is given. */
   const frost = v.frost !== undefined && v.frost > now ? v.frost : undefined;
+  /** Bars broken since a frost tell of a part that froze with them; nothing else does. */
+  const thawed =
+    hasFrozen({ frost: v.frost, since: now }) &&
+    v.strengthFrom === 'bars' &&
+    v.tested >= (v.frost ?? 0);
+  const frozen = hasFrozen({ frost: v.frost, since: now }) && !thawed;
   const coldest = Math.min(v.cold, v.warm);
-  demand('cold', frost ? ICE_POINT : coldest, 'temperature', { min: ICE_POINT }, 'may-freeze');
+  const dated = v.frost === undefined ? coldest : ICE_POINT;
+  demand('cold', dated, 'temperature', { min: ICE_POINT }, 'may-freeze');
   const [cold, warm] = [coldest, Math.max(v.cold, v.warm)].map((t) => Math.max(ICE_POINT, t)) as [
     number,
     number,
@@ -138,10 +145,11 @@ export function stripEstimate(v: Values<typeof stripFields>) {
     share: v.share,
     within: WITHIN,
   };
-  const known = { pace, cold, warm, frost, age, stress: common.stress };
+  const known = { pace, cold, warm, frost, thawed, frozen, age, stress: common.stress };
+  const held = frozen ? noWindow : (window: StripWindow) => untilFrost(window, frost);
   if (v.strengthFrom === 'bars') {
     const tested = { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
-    const window = untilFrost(stripAfterBars({ ...common, tested, testedAt: v.tested }), frost);
+    const window = held(stripAfterBars({ ...common, tested, testedAt: v.tested }));
     const at = (time: number) =>
       (['slow', 'fast'] as const).flatMap((key) => {
         const age = common.adjustedAge[key];
@@ -154,7 +162,7 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   const strength28 = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
   demand('density', strength28 ? 0 : v.density, 'density', { max: 0 }, 'no-published-strength');
   const band = strength28!;
-  const window = untilFrost(stripWindow({ ...common, strength28: band }), frost);
+  const window = held(stripWindow({ ...common, strength28: band }));
   const strength = (time: number) =>
     [
       band.low * common.gain.slow(common.adjustedAge.slow(time)),
@@ -162,6 +170,9 @@ export function stripEstimate(v: Values<typeof stripFields>) {
     ] as const;
   return { window, strength, ...known };
 }
+
+/** Of a part that has frozen no time is given. */
+const noWindow = ({ needed }: StripWindow): StripWindow => ({ needed, notes: [] });
 
 /** No time by which it should pass lies beyond a frost. */
 const untilFrost = ({ latest, ...window }: StripWindow, frost: number | undefined): StripWindow =>

@@ -2,6 +2,7 @@ import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.t
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { DAYS, HOURS, KPA, WITHIN } from '../shared/part-fields.ts';
@@ -62,7 +63,7 @@ export default worksheet({
     beyond: {
       label: 'It may still not bear this after',
       kind: 'time',
-      of: (r) => (r.window.latest === undefined && !r.frost ? WITHIN : undefined),
+      of: (r) => (r.window.latest === undefined && !r.frost && !r.frozen ? WITHIN : undefined),
       units: DAYS,
       significant: 2,
       answer: true,
@@ -103,17 +104,28 @@ export default worksheet({
       note: 'at 20\u00a0°C (68\u00a0°F), by the coldest',
     },
   },
-  judge: ({ window, cold, warm, frost }, { now, share, strengthFrom, bars }, say) => {
+  judge: (
+    { window, cold, warm, frost, thawed, frozen },
+    { now, share, strengthFrom, bars, frost: first },
+    say,
+  ) => {
     const hot = heatDoubt(warm, say);
     if (hot?.verdict === 'stop') return hot;
+    if (frozen)
+      return {
+        verdict: 'stop',
+        say: `${frozenWords(first!, now, say)} Break a bar of it before you move it.`,
+      };
     const time = (s: number) =>
       say(s, 'time', { units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
     const frosty =
       frost !== undefined
         ? ` It freezes ${time(frost)} after casting: keep it from freezing, and see Frost, in the chapter on curing.`
-        : tooColdToCure(cold)
-          ? NEAR_FROST
-          : '';
+        : thawed
+          ? ` ${frostyTests(first!, 'bars', say)}`
+          : tooColdToCure(cold)
+            ? NEAR_FROST
+            : '';
     const odd = frosty || (hot ? ` ${hot.say}` : '');
     if (window.earliest === undefined)
       return {
@@ -143,7 +155,7 @@ export default worksheet({
     if (frosty)
       return {
         verdict: 'look',
-        say: `It should be ready by its strength${frost === undefined ? ', if it never froze' : ''}. ${TEST_IT}${frosty}`,
+        say: `It should be ready by its strength${frost === undefined && !thawed ? ', if it never froze' : ''}. ${TEST_IT}${frosty}`,
       };
     if (hot) return { verdict: 'look', say: `${hot.say} ${TEST_IT}` };
     if (strengthFrom === 'bars' && (bars ?? 1) < 2)
@@ -189,7 +201,7 @@ export default worksheet({
   ],
   refusals: {
     'may-freeze': (_, say) =>
-      `Coldest, so far or ahead: below ${say(ICE_POINT, 'temperature', { plain: true })} young concrete may freeze, and strength is not to be reckoned from age. If that is still to come, enter when the first frost is. See Frost, in the chapter on curing: “Will frost catch it before it is strong enough?”.`,
+      `Coldest, so far or ahead: below ${say(ICE_POINT, 'temperature', { plain: true })} young concrete may freeze, and strength is not to be reckoned from age. Enter when the first frost is, or was. See Frost, in the chapter on curing: “Will frost catch it before it is strong enough?”.`,
     'no-published-strength': () =>
       'Wet density: no published strength covers it. Break bars of the batch and choose them above.',
   },
@@ -215,6 +227,7 @@ export default worksheet({
     },
   ],
   figure: ({ values, result, say }) => {
+    if (result.frozen) return null;
     const { earliest, latest } = result.window;
     const shown = latest === undefined ? 4 * Math.max(values.now, earliest ?? 0) : 1.9 * latest;
     const days = (time: number) => say(time, 'time', { units: DAYS, significant: 2 });
