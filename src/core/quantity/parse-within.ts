@@ -1,10 +1,12 @@
-import type { Kind } from './kinds.ts';
+import { type Kind, unitOf } from './kinds.ts';
 import { type Parsed, parseQuantity } from './parse.ts';
 
 /**
  * Reads a quantity that must lie where `allows` (of a value in SI) says. A comma that could be either mark, as in
- * `2,007 kg`, is then the one that leaves such a value; where both do, or neither, none is guessed. All else is as
- * `parseQuantity` reads it: what is not allowed is for the caller to refuse. No range: any text.
+ * `1,951`, groups thousands where that leaves such a value and a decimal comma would not. The other way round it may
+ * be a thousand times too much that was read and typed, and must not pass as little: the comma is taken as the decimal
+ * one only of a mass in kg, off a scale that shows grams (`2,007 kg`), and never where US units are shown. Else none is
+ * guessed. All else is as `parseQuantity` reads it: what is not allowed is for the caller to refuse. No range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
  */
@@ -16,8 +18,11 @@ export function parseWithin(
 ): Parsed {
   const parsed = parseQuantity(text, kind, shownUnit);
   if (parsed.ok || parsed.problem.code !== 'ambiguous' || text.includes('.')) return parsed;
-  const left = ['.', '']
-    .map((mark) => parseQuantity(text.replaceAll(',', mark), kind, shownUnit))
-    .filter((way) => way.ok && allows(way.value));
-  return left.length === 1 ? left[0]! : parsed;
+  const [small, large] = ['.', ''].map((mark) => {
+    const way = parseQuantity(text.replaceAll(',', mark), kind, shownUnit);
+    return way.ok && allows(way.value) ? way : undefined;
+  });
+  const grams = kind === 'mass' && unitOf(kind, shownUnit).system !== 'us';
+  if (small && !large) return grams && small.unit.id === 'kg' ? small : parsed;
+  return large && !small ? large : parsed;
 }

@@ -34,6 +34,35 @@ describe('a comma that could be either mark', () => {
   });
 });
 
+describe('a thousands mark that passes what is allowed is not read as a decimal comma', () => {
+  const MEGA = 1e6;
+  test.each([
+    // As a decimal comma 4.5 psi, in a receiver that is 3 % over its mark.
+    ['4,500 psi', 'pressure', 'bar', 300e5],
+    ['1,234 bar', 'pressure', 'bar', 300e5],
+    ['4,500', 'pressure', 'psi', 300e5],
+    ['2,500 L', 'volume', 'L', 1],
+    ['1,000', 'volume', 'gal', 1],
+    ['1,500', 'ratio', '1', 500],
+    ['11,000', 'mass', 'lb', 200],
+    ['11,000 lb', 'mass', 'kg', 200],
+    // Who works in pounds writes kilograms as pounds.
+    ['2,007 kg', 'mass', 'lb', 200],
+    ['2,007 t', 'mass', 'kg', 5000],
+    ['2,007 g', 'mass', 'kg', 1],
+    ['1,500 MPa', 'stress', 'MPa', 100 * MEGA],
+  ] as const)('%s of %s in a field of %s', (text, kind, shown, most) => {
+    const parsed = parseWithin(text, kind, shown, upTo(most));
+    expect(parsed).toMatchObject({ ok: false, problem: { code: 'ambiguous' } });
+  });
+
+  test('is one still where the decimal comma would leave too little', () => {
+    expect(parseWithin('4,500 psi', 'pressure', 'bar', (si) => si >= 1e5)).toMatchObject({
+      number: 4500,
+    });
+  });
+});
+
 test('all else is read as it stands, allowed or not', () => {
   expect(read('300', upTo(200))).toBe(300);
   expect(read('3 L', upTo(200))).toBe('other-kind');
