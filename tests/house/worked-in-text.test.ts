@@ -46,6 +46,9 @@ import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import * as MOLAR_MASS from '../../src/core/water/molar-masses.ts';
 import { POT_CARBON_DIOXIDE } from '../../src/core/water/soften/boil.ts';
 import { DECAHYDRATE_FACTOR } from '../../src/core/water/soften/washing-soda.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import { demo } from '../../src/worksheets/demo.ts';
 import { DEMO_DAYS } from '../../src/worksheets/shared/curing-fields.ts';
 
@@ -277,7 +280,21 @@ const figures: readonly [string, string, number, () => number, number][] = [
 ];
 
 /** Page, words that stand in it, and what must hold for them to be true. */
+/** What is said of the first of the example's cubes, at an age between them. */
+const cubes = (count: number) => {
+  const { values } = readWorksheet(strengthTime, {}, {}, speaker('metric'));
+  const v = { ...(values as Parameters<typeof strengthTime.work>[0]), from: 'own' as const };
+  const given = { ...v, age: 5 * 86_400, results: v.results.slice(0, count) };
+  return strengthTime.judge(strengthTime.work(given, {} as never), given, speaker('metric'))
+    .verdict;
+};
+
 const claims: readonly [string, string, () => boolean][] = [
+  [
+    'curing/strength',
+    'believe it if there are four or more',
+    () => cubes(3) === 'look' && cubes(4) === 'good',
+  ],
   [
     'demoulding/handling',
     'Once it is free, half the thickness means twice, for the weight halves with it; in the form the pull does not',

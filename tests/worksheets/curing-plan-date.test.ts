@@ -1,3 +1,5 @@
+import type { VNode } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
@@ -19,7 +21,9 @@ function planned(steady: string, more: Entries = {}) {
     result: result as never,
     say,
   }) as { props: { children: readonly { props: { date?: CalendarDate } }[] } };
-  return { date: figure.props.children[0]!.props.date, judgement };
+  const chart = figure.props.children[0]!;
+  const text = renderToString(chart as unknown as VNode).replaceAll(/<[^>]*>|\s+/g, ' ');
+  return { date: chart.props.date, text, judgement };
 }
 
 test('a calendar gets the one date that holds, and which rule it is by', () => {
@@ -30,8 +34,12 @@ test('a calendar gets the one date that holds, and which rule it is by', () => {
 });
 
 test('where a rule never ends, no date holds', () => {
-  const { date, judgement } = planned('8');
-  expect(judgement.say).toContain('gives no end');
+  const { date, text, judgement } = planned('8');
+  expect(judgement.say).toContain('at the least. American practice counts no time below');
   expect(date).toBeUndefined();
-  expect(planned('-3').date).toBeUndefined();
+  // The others give one, and the table has it: only the one rule gives none.
+  expect(text).toContain('no calendar file: by these temperatures American practice gives no end.');
+  const frost = planned('-3');
+  expect(frost.date).toBeUndefined();
+  expect(frost.text).toContain('no calendar file: by these temperatures no end would hold.');
 });

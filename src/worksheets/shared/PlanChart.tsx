@@ -86,7 +86,10 @@ export function PlanChart({ rows, castAt, date, stopped, example }: Props) {
         </button>
       </p>
       {!date && (
-        <p class="help">There is no calendar file: by these temperatures no end would hold.</p>
+        <p class="help">
+          There is no calendar file: by these temperatures{' '}
+          {stopped ? 'no end would hold' : 'American practice gives no end'}.
+        </p>
       )}
       {date && example && (
         <p class="help">This is the example’s date, and the calendar file names it so.</p>
