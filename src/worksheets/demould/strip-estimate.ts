@@ -108,12 +108,10 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   const { now } = v;
   /** A frost still to come: until then it has not frozen, and no day after it is given. */
   const frost = v.frost !== undefined && v.frost > now ? v.frost : undefined;
+  const froze = hasFrozen({ frost: v.frost, since: now });
   /** Bars broken since a frost tell of a part that froze with them; nothing else does. */
-  const thawed =
-    hasFrozen({ frost: v.frost, since: now }) &&
-    v.strengthFrom === 'bars' &&
-    v.tested >= (v.frost ?? 0);
-  const frozen = hasFrozen({ frost: v.frost, since: now }) && !thawed;
+  const thawed = froze && v.strengthFrom === 'bars' && v.tested >= v.frost!;
+  const frozen = froze && !thawed;
   const coldest = Math.min(v.cold, v.warm);
   const dated = v.frost === undefined ? coldest : ICE_POINT;
   demand('cold', dated, 'temperature', { min: ICE_POINT }, 'may-freeze');
