@@ -46,6 +46,8 @@ export interface Clock {
   readonly obstacles: readonly Obstacle[];
   /** Changes that would make it work, each tried alone: codes. Empty when the plan works. */
   readonly remedies: readonly Remedy[];
+  /** How many larger loads were tried: half as many. */
+  readonly fewer: number;
 }
 
 export type Remedy =
@@ -107,7 +109,7 @@ export function dayClock(plan: DayPlan): Clock {
     obstacles.length === 0
       ? []
       : tried.filter(([, change]) => works(change)).map(([remedy]) => remedy);
-  return { loads: clock, total: clock.at(-1)!.placed, obstacles, remedies };
+  return { loads: clock, total: clock.at(-1)!.placed, obstacles, remedies, fewer };
 }
 
 function timesOf(plan: DayPlan): readonly LoadTimes[] {

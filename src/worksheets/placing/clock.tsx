@@ -1,5 +1,6 @@
 import { wholeOnes } from '../../core/mix/whole.ts';
 import { dayClock, type Remedy } from '../../core/placing/clock.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { leastLoads } from '../mix/recipe-fields.ts';
@@ -8,12 +9,24 @@ import { ClockChart } from '../shared/ClockChart.tsx';
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const minutes = (label: string, example: string, more: object = {}) =>
   number('time', { label, example, min: '0 min', max: '1 d', units: MINUTES, ...more });
-const REMEDIES: Readonly<Record<Remedy, string>> = {
+const REMEDIES: Readonly<Record<Exclude<Remedy, 'a-larger-mixer'>, string>> = {
   'foam-for-each-load': 'make the foam for each load as it is wanted',
   'a-second-pair-of-hands': 'have a second person make the next base mix',
-  'a-larger-mixer': 'take half as many, larger loads',
   'quicker-steps': 'practise until each step takes half as long',
 };
+
+/** Fewer loads: the mixer takes them only where more were asked for than it needs. */
+function fewerLoads(
+  fewer: number,
+  v: { readonly volume: number; readonly load: number },
+  say: Say,
+) {
+  const many = (what: string) => `${fewer}\u00a0${what}${fewer === 1 ? '' : 's'}`;
+  if (wholeOnes(v.volume / v.load) <= fewer) return `take ${many('larger load')}`;
+  // Up to the litre: one of a little less would not hold it.
+  const mixer = Math.ceil((v.volume / fewer) * 1000) / 1000;
+  return `take a mixer of ${say(mixer, 'volume', { plain: true, significant: 4 })}, for ${many('load')}`;
+}
 
 export default worksheet({
   id: 'clock',
@@ -122,7 +135,7 @@ export default worksheet({
     }[first.code];
     const change =
       clock.remedies.length > 0
-        ? `Any one of these would do: ${clock.remedies.map((remedy) => REMEDIES[remedy]).join('; ')}.`
+        ? `Any one of these would do: ${clock.remedies.map((remedy) => (remedy === 'a-larger-mixer' ? fewerLoads(clock.fewer, v, say) : REMEDIES[remedy])).join('; ')}.`
         : 'No single change mends it: cast fewer pieces in a day, or change two things at once.';
     return { verdict: 'stop', say: `The plan cannot work. ${what} ${change}` };
   },

@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import clock from '../../src/worksheets/placing/clock.tsx';
+
+const metric = speaker('metric');
+const typed = (name: string, t: string, u: string) => ({
+  [name]: { t, u, s: 'metric' as const },
+});
+/** Three loads whose foam, all made before the first, is too old in the third, and in time in two larger ones. */
+const day = {
+  ...typed('clock.base', '6', 'min'),
+  ...typed('clock.foam', '2', 'min'),
+  ...typed('clock.weigh', '3', 'min'),
+  ...typed('clock.place', '4', 'min'),
+  ...typed('clock.latest', '28', 'min'),
+  'clock.foamMade': { t: 'once' },
+};
+const said = (more: object) => {
+  const found = answer(clock, readWorksheet(clock, { ...day, ...more }, {}, metric), metric);
+  return found.ok ? found.judgement.say : '';
+};
+
+test('fewer loads than the mixer takes are told as the larger mixer they want, which is then enough', () => {
+  expect(said({})).toContain('take a mixer of 53\u00a0L, for 2\u00a0loads');
+  expect(said(typed('clock.volume', '104.2', 'L'))).toContain('a mixer of 53\u00a0L');
+  expect(said({})).not.toContain('half as many');
+  const larger = typed('mix.largestLoad', '53', 'L');
+  const found = answer(clock, readWorksheet(clock, { ...day, ...larger }, {}, metric), metric);
+  expect(found.ok && found.numbers.loads!.value).toBe(2);
+});
+
+test('where more loads were asked for than the mixer needs, it takes the larger ones', () => {
+  const asked = { ...typed('mix.largestLoad', '60', 'L'), 'mix.leastLoads': { t: '3' } };
+  expect(said(asked)).toContain('take 2\u00a0larger loads');
+});
