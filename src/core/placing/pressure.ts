@@ -64,6 +64,24 @@ export function floatUp(core: {
 }
 
 /**
+ * The lift on the upper half of a closed ball that is full of mix, N: the weight of the mix that is missing
+ * above its inner face, up to the level of its top. Of the cylinder π R² · R the half ball takes ⅔ π R³,
+ * which leaves ρ g π R³/3. Range as `headPressure`.
+ *
+ * @param density kg/m³; @param diameter inside, m
+ * @throws {DomainError} for a density not above 0, a negative diameter
+ * @source hydrostatics
+ */
+export function upperHalfLift(ball: {
+  readonly density: number;
+  readonly diameter: number;
+}): number {
+  demand('diameter', ball.diameter, 'length', { min: 0 });
+  const displaced = (Math.PI * (ball.diameter / 2) ** 3) / 3;
+  return floatUp({ density: ball.density, displaced, mass: 0 });
+}
+
+/**
  * What a face that leans over the mix feels: the push square to it and the lift in it, N.
  *
  * Push p̄ A with p̄ the mean of the pressures at its top and bottom edge; lift = push × sin θ, θ the

@@ -12,6 +12,7 @@ import {
   leaningFace,
   sidePush,
   tieLoads,
+  upperHalfLift,
 } from '../../../src/core/placing/pressure.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -67,6 +68,22 @@ describe('pressure of the mix', () => {
         expect(face.sideways).toBeCloseTo(mean * height * 1.2, 6);
       }),
     );
+  });
+
+  test('the lift on the upper half of a ball is what rings of it add up to', () => {
+    const n = 10_000;
+    let lift = 0;
+    for (let i = 0; i < n; i++) {
+      // A ring from above, and how deep under the top of the ball it lies.
+      const r = ((i + 0.5) / n) * 0.2;
+      const depth = 0.2 - Math.sqrt(0.2 ** 2 - r ** 2);
+      lift += headPressure({ density: 600, depth }) * 2 * Math.PI * r * (0.2 / n);
+    }
+    expect(upperHalfLift({ density: 600, diameter: 0.4 })).toBeCloseTo(lift, 4);
+    expect(upperHalfLift({ density: 600, diameter: 0.4 })).toBeCloseTo(49.3, 1);
+    expect(upperHalfLift({ density: 600, diameter: 0.6 })).toBeCloseTo(166, 0);
+    expect(() => upperHalfLift({ density: 600, diameter: -0.1 })).toThrow('diameter = -0.1');
+    expect(() => upperHalfLift({ density: 0, diameter: 0.4 })).toThrow('density = 0');
   });
 });
 
