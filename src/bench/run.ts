@@ -1,6 +1,6 @@
 import { persistentAtom } from '@nanostores/persistent';
 import { type Entry, isEntry, isRecord } from './entries.ts';
-import { KEYS } from './storage.ts';
+import { decode, KEYS } from './storage.ts';
 // It opens the reader's store before anything reads it.
 import './store.ts';
 
@@ -21,6 +21,8 @@ export interface RunPlan {
   /** What the forms of all loads hold, and one of them where they are alike, m³; absent where a volume was typed. */
   readonly forms?: number;
   readonly form?: number;
+  /** How much to make was typed. */
+  readonly typed?: true;
   /** Nothing of it is the reader's own. */
   readonly example: boolean;
   /** Its wet density is what the reader aimed at. */
@@ -89,27 +91,47 @@ const isFoamIn = (x: unknown): x is FoamIn =>
   );
 
 /** What is stored of a run, without what of it cannot be read. */
-function readGoing(text: string): Going | undefined {
-  try {
-    const { id, step, begun, stopped, undo, foam, foamIn, plan } = JSON.parse(text) as Going;
-    if (typeof id !== 'string' || !Number.isInteger(step) || step < 0) return undefined;
-    return {
-      id,
-      step,
-      ...(typeof begun === 'number' && { begun }),
-      ...(stopped === true && { stopped }),
-      ...(undo && isCorrecting(undo) && { undo }),
-      ...(foam && isEntry(foam) && { foam }),
-      ...(isFoamIn(foamIn) && { foamIn }),
-      ...(plan && isPlan(plan) && { plan }),
-    };
-  } catch {
-    return undefined;
-  }
+function readGoing(stored: unknown): Going | undefined {
+  const { id, step, begun, stopped, undo, foam, foamIn, plan } = (stored ?? {}) as Going;
+  if (typeof id !== 'string' || !Number.isInteger(step) || step < 0) return undefined;
+  return {
+    id,
+    step,
+    ...(typeof begun === 'number' && { begun }),
+    ...(stopped === true && { stopped }),
+    ...(undo && isCorrecting(undo) && { undo }),
+    ...(foam && isEntry(foam) && { foam }),
+    ...(isFoamIn(foamIn) && { foamIn }),
+    ...(plan && isPlan(plan) && { plan }),
+  };
 }
+
+/** Text of the store that may be torn. */
+const parsed = (text: string): unknown => decode(text, (x): x is unknown => true);
 
 /** The run that is going, in all tabs: there is one bench. */
 export const $going = persistentAtom<Going | undefined>(KEYS.run, undefined, {
   encode: (going) => JSON.stringify(going),
-  decode: readGoing,
+  decode: (text) => readGoing(parsed(text)),
 });
+
+/** More are not offered to be gone on with. */
+const MOST_LEFT = 3;
+
+/** The runs that were stopped for another batch, the latest first. */
+export const $left = persistentAtom<readonly Going[]>(KEYS.left, [], {
+  encode: (left) => JSON.stringify(left),
+  decode: (text) => {
+    const left = parsed(text);
+    return (Array.isArray(left) ? left : []).flatMap((one) => readGoing(one) ?? []);
+  },
+});
+
+/** A batch is begun or gone on with; the one that was stopped for it is left as it is. */
+export function runInstead(next: Going): void {
+  const now = $going.get();
+  const all = [...(now ? [now] : []), ...$left.get()];
+  const others = all.filter(({ id }, i) => id !== next.id && (i === 0 || id !== now?.id));
+  $left.set(others.slice(0, MOST_LEFT));
+  $going.set(next);
+}

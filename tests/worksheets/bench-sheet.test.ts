@@ -11,7 +11,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
-import BenchSheet from '../../src/worksheets/live/bench-sheet.tsx';
+import BenchSheet, { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import { nextLoad } from '../../src/worksheets/mix/next-load.ts';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
@@ -20,7 +20,7 @@ import shapes from '../../src/worksheets/placing/shapes.tsx';
 import { sheetBlanks } from '../../src/worksheets/shared/sheet-blanks.ts';
 import { solutionOrder } from '../../src/worksheets/shared/solution-order.ts';
 import { restsOn } from '../../src/worksheets/shared/still-example.ts';
-import { piecesFilled } from '../../src/worksheets/shared/whole-pieces.ts';
+import { jointsKnown, piecesFilled } from '../../src/worksheets/shared/whole-pieces.ts';
 
 const chapter = (page: string) =>
   readFileSync(join(import.meta.dirname, `../../content/chapters/${page}.mdx`), 'utf8');
@@ -146,6 +146,32 @@ test('pieces are those of the volume that is made, from one worksheet', () => {
   expect(piecesFilled(kept('How much must I make?', waits) as KeptResults, 0.1)).toBeUndefined();
   const several = kept('How much must I make?', { 'part.volume': undefined });
   expect(piecesFilled(several, 0.1)).toEqual({ pieces: 4, alike: false });
+});
+
+/** Several forms in one batch: their sum is typed, and the last of them is on the bench. */
+const forms = { from: shapes.question, by: shapes.id };
+const sumTyped: Entries = {
+  'proportion.volume': { t: '9.94 + 1.06', u: 'gal', s: 'us' },
+  'mix.largestLoad': { t: '4', u: 'gal', s: 'us' },
+};
+const lastForm: KeptResults = {
+  'batch.volume': { v: 0.004013, ...forms },
+  'batch.count': { v: 1, ...forms },
+  'part.volume': { v: 0.00371, ...forms },
+};
+
+test('a sum of forms typed in, in several loads, is told of joints', () => {
+  const drawn = renderToString(
+    h(Sheet, { system: 'us', entries: sumTyped, kept: lastForm }),
+  ).replaceAll('\u00a0', ' ');
+  expect(drawn).toContain('11.0 gal at');
+  expect(drawn).toContain('in 3 loads');
+  expect(drawn).toContain('See that no piece is filled from two loads');
+  const known = (loads: number, entries = sumTyped) =>
+    jointsKnown(entries, lastForm, { loads, volume: 0.04164, largestLoad: 0.015 });
+  expect(known(3)?.say).toMatch(/^3 loads of a volume typed in: see that no piece is filled/);
+  expect(known(1)).toBeUndefined();
+  expect(known(3, {})).toBeUndefined();
 });
 
 describe('what the bench sheet says is still the example’s', () => {

@@ -659,6 +659,12 @@ describe('the batch that is going', () => {
       /^3 loads for pieces of more than one size: share them out .* gets a joint /,
     );
     expect(of('400', {}, unlike as typeof kept)).toEqual({ loads: 1, said: undefined });
+    const sum = { 'proportion.volume': { t: '9.94 + 1.06', u: 'gal' } };
+    expect(of('4 gal', sum)).toEqual({
+      loads: 3,
+      said: expect.stringMatching(/^3 loads of a volume typed in: see that no piece is filled/),
+    });
+    expect(of('12 gal', sum)).toEqual({ loads: 1, said: undefined });
   });
 
   test('takes no plan going back, and none that is the example’s', () => {

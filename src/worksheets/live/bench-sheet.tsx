@@ -17,7 +17,7 @@ import { sheetBlanks } from '../shared/sheet-blanks.ts';
 import { foamInBuckets, foamVessel, vesselWords } from '../shared/sheet-buckets.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
 import { restsOn, stillExample } from '../shared/still-example.ts';
-import { jointsOf, piecesFilled } from '../shared/whole-pieces.ts';
+import { jointsKnown } from '../shared/whole-pieces.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
 /** As many loads have room of their own on one page. */
@@ -90,8 +90,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
     ? cast.outcome.ok && piecesInWords(cast.outcome.values.pieces, say)
     : volume?.origin === 'kept' && countInWords(kept['batch.volume'], kept['batch.count']);
   const { volume: mixed, load: largestLoad } = values;
-  const filled = piecesFilled(kept, mixed);
-  const joints = filled && jointsOf({ ...filled, loads: count, volume: mixed, largestLoad });
+  const joints = jointsKnown(entries, kept, { loads: count, volume: mixed, largestLoad });
   // The invented rain butt is not the reader's.
   const soft = water.reading.fields.soft?.origin === 'example' ? undefined : water.result?.soft;
   return (

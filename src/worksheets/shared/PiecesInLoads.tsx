@@ -1,9 +1,9 @@
 import { enter } from '../../bench/store.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { useKept } from '../../islands/hooks.ts';
+import { useEntries, useKept } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { jointsOf, piecesFilled } from './whole-pieces.ts';
+import { jointsKnown, TYPED_VOLUME } from './whole-pieces.ts';
 
 /** Beside the loads: that pieces are filled from two of them, and where there is one a way to make it in loads of whole ones. */
 export function PiecesInLoads({
@@ -21,8 +21,8 @@ export function PiecesInLoads({
   readonly stays: string;
 }) {
   const kept = useKept(['batch.volume', 'batch.count', 'part.volume']);
-  const pieces = piecesFilled(kept, volume);
-  const joints = pieces && jointsOf({ ...pieces, loads, volume, largestLoad });
+  const entries = useEntries([TYPED_VOLUME]);
+  const joints = jointsKnown(entries, kept, { loads, volume, largestLoad });
   if (!joints) return null;
   const { better } = joints;
   return (

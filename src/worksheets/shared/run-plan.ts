@@ -7,7 +7,7 @@ import proportion from '../mix/proportion.tsx';
 import { LITRES } from './amounts.ts';
 import { planHeld } from './PlanHeld.tsx';
 import { run } from './run.ts';
-import { jointsOf, jointsOfUnlike } from './whole-pieces.ts';
+import { jointsOf, jointsOfTyped, jointsOfUnlike } from './whole-pieces.ts';
 
 /** What a step at the bench is given. */
 export interface StepProps {
@@ -30,9 +30,9 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
   const { result, reading } = batch;
   if (!result || !reading.values || planHeld(batch, kept, say)) return undefined;
   const { each, count } = result.loads;
+  const origin = reading.fields.volume?.origin;
   // A volume typed in has no forms behind it.
-  const held = (key: string) =>
-    reading.fields.volume?.origin === 'kept' ? keptValue(kept[key]) : undefined;
+  const held = (key: string) => (origin === 'kept' ? keptValue(kept[key]) : undefined);
   const [forms, form] = [held('batch.net'), held('part.volume')];
   return {
     cement: each.cement,
@@ -45,6 +45,7 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
     loads: count,
     largestLoad: reading.values.load,
     ...(forms && { forms, ...(form && { form }) }),
+    ...(origin === 'yours' && { typed: true as const }),
     example: !reading.own,
     aimed: isOwnResult(AIM, entries, {
       ...kept,
@@ -66,6 +67,7 @@ export function formsPlanned({ forms, form, loads }: RunPlan, say: Say): string 
 /** That some pieces are filled from two loads, where the plan has them so. */
 export function jointsPlanned(plan: RunPlan): string | undefined {
   const { forms, form, loads, largestLoad } = plan;
+  if (plan.typed) return jointsOfTyped(loads)?.say;
   if (!forms || loads === 1) return undefined;
   if (!form) return jointsOfUnlike(loads).say;
   const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;

@@ -1,5 +1,8 @@
-import { type KeptResults, keptValue } from '../../bench/entries.ts';
+import { type Entries, type KeptResults, keptValue } from '../../bench/entries.ts';
 import { loadsOfWholePieces } from '../../core/mix/loads.ts';
+
+/** Where the reader types how much mix to make, such as the sum of several forms. */
+export const TYPED_VOLUME = 'proportion.volume';
 
 /** A batch in its loads. Volumes of mix, m³. */
 interface InLoads {
@@ -34,6 +37,17 @@ export interface Joints {
 const JOINT =
   'a joint where the first waits: a plane of weakness that lets water through (common practice, no source)';
 
+/** The joints of a batch of that volume (m³) by what the bench knows of its pieces: of a volume typed in, nothing. */
+export function jointsKnown(
+  entries: Entries,
+  kept: KeptResults,
+  batch: Omit<InLoads, 'pieces' | 'alike'>,
+): Joints | undefined {
+  const filled = piecesFilled(kept, batch.volume);
+  if (filled) return jointsOf({ ...filled, ...batch });
+  return entries[TYPED_VOLUME]?.t === undefined ? undefined : jointsOfTyped(batch.loads);
+}
+
 /** Where a load is no whole number of pieces: that some get a joint, and how to avoid it. */
 export function jointsOf(batch: InLoads): Joints | undefined {
   const { pieces, alike, loads } = batch;
@@ -61,3 +75,12 @@ export const jointsOfUnlike = (loads: number, pieces = 'pieces'): Joints => ({
   short: 'Share the pieces out to the loads: one that is filled from two gets a joint.',
   say: `${loads} loads for ${pieces} of more than one size: share them out to the loads before you mix. One that is filled from two gets ${JOINT}.`,
 });
+
+/** Pieces nobody told of: that none is to be filled from two loads. */
+export const jointsOfTyped = (loads: number): Joints | undefined =>
+  loads === 1
+    ? undefined
+    : {
+        short: 'See that no piece is filled from two loads: it gets a joint.',
+        say: `${loads} loads of a volume typed in: see that no piece is filled from two of them. One that is gets ${JOINT}.`,
+      };
