@@ -30,6 +30,13 @@ export function stopClock(now: number): void {
   if (clock && clock.stop === undefined) $foamClock.set({ ...clock, stop: now });
 }
 
+/** Starts again, for other foam. What is returned puts the clock back as it was. */
+export function restartClock(now: number): () => void {
+  const before = $foamClock.get();
+  startClock(now);
+  return () => $foamClock.set(before);
+}
+
 /** Goes on from where it was stopped, as if it had never been. */
 export function resumeClock(): void {
   const clock = $foamClock.get();

@@ -11,6 +11,7 @@ export const KEYS = {
   ticks: 'suds.ticks.1.',
   clock: 'suds.clock.1',
   run: 'suds.run.1',
+  left: 'suds.left.1',
   learned: 'suds.learned.1',
   aside: 'suds.aside.',
   behind: 'suds.behind',
@@ -67,7 +68,7 @@ export function setDamagedAside(store = localStore()): readonly string[] {
 }
 
 /** No loss: a summary of the records is made anew, and of a run its record is kept, and only its step is not. */
-const NO_LOSS: readonly string[] = [KEYS.learned, KEYS.unlearned, KEYS.run];
+const NO_LOSS: readonly string[] = [KEYS.learned, KEYS.unlearned, KEYS.run, KEYS.left];
 
 /** Lets the page go on when the browser stores nothing, or has no room: says so once and keeps values in memory. */
 export function forgiving(store: Storage | undefined): Storage {

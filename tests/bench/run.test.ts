@@ -28,10 +28,10 @@ const open = async () => {
     },
     removeEventListener() {},
   });
-  const { $going } = await import('../../src/bench/run.ts');
+  const { $going, $left, runInstead } = await import('../../src/bench/run.ts');
   const seen: (Going | undefined)[] = [];
   $going.subscribe((now) => seen.push(now));
-  return { $going, seen };
+  return { $going, $left, runInstead, seen };
 };
 const stored = async (value: unknown) => {
   kept['suds.run.1'] = JSON.stringify(value);
@@ -89,4 +89,29 @@ test('a step taken in another tab is taken in this one', async () => {
   expect(seen).toEqual([{ id: 'x', step: 1 }, going]);
   hear({ key: 'suds.run.1', newValue: null });
   expect(seen.at(-1)).toBeUndefined();
+});
+
+test('a batch that was stopped for another is left as it was, until it is gone on with', async () => {
+  const first = await open();
+  first.$going.set(going);
+  first.runInstead({ id: 'y', step: 0 });
+  const { $going, $left, runInstead } = await open();
+  expect($going.get()).toEqual({ id: 'y', step: 0 });
+  expect($left.get()).toEqual([going]);
+  runInstead(going);
+  expect($going.get()).toEqual(going);
+  expect($left.get()).toEqual([{ id: 'y', step: 0 }]);
+  // No more than are offered, the latest first.
+  for (const id of ['a', 'b', 'c', 'd']) runInstead({ id, step: 0 });
+  expect($left.get().map(({ id }) => id)).toEqual(['c', 'b', 'a']);
+});
+
+test('of the batches that were left, a torn one is no loss to the others', async () => {
+  kept['suds.left.1'] = JSON.stringify([null, 3, { id: 'x' }, { ...going, plan: 3 }]);
+  const { plan: _, ...planless } = going;
+  expect((await open()).$left.get()).toEqual([planless]);
+  for (const torn of ['3', '{', 'null']) {
+    kept['suds.left.1'] = torn;
+    expect((await open()).$left.get()).toEqual([]);
+  }
 });

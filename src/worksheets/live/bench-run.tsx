@@ -1,12 +1,12 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { $foamClock, type Clock, clearClock } from '../../bench/clock.ts';
+import { $foamClock, type Clock, clearClock, startClock } from '../../bench/clock.ts';
 import { notify, withdraw } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { recordToWeigh, weighedAnew } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { listRecords, saveRecord } from '../../bench/records/store.ts';
-import { $going, type Going } from '../../bench/run.ts';
+import { $going, $left, type Going, runInstead } from '../../bench/run.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
@@ -21,19 +21,14 @@ import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { run } from '../shared/run.ts';
 import { writeAim } from '../shared/run-aim.ts';
-import { begun, turned } from '../shared/run-going.ts';
-import { missedOf } from '../shared/run-missed.ts';
+import { begun, foamCounts, PLACE, resumed, turned } from '../shared/run-going.ts';
 import { freeName } from '../shared/run-name.ts';
 import { jointsPlanned, runPlan } from '../shared/run-plan.ts';
-import { runReadings } from '../shared/run-readings.ts';
 import { isUnmixed, unfinishedOf } from '../shared/run-unfinished.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
 import { batchAt, pageAt, tellDamaged } from '../shared/use-records.ts';
 import FoamClock, { CLOCK_NOTICE } from './foam-clock.tsx';
-
-/** The step in which the mix is placed: once it is, its foam has no more time to count. */
-const PLACE = 3;
 
 /** One batch at the bench, step by step, written into its record as it goes. */
 export default function BenchRun({ given }: { readonly given?: unknown }) {
@@ -47,7 +42,11 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
     setReady(true);
     return stop;
   }, []);
-  const go = (next: Going | undefined) => $going.set(next);
+  const go = (next: Going | undefined) => {
+    // What the clock was started for is past.
+    withdraw(CLOCK_NOTICE);
+    $going.set(next);
+  };
   const opening = useEditor(going?.id);
   /** Set when the reader stops here, and not when the page is opened on a stopped batch. */
   const justStopped = useRef(false);
@@ -71,11 +70,14 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
     askToPersist();
     // A clock that still runs belongs to the foam of another batch.
     clearClock();
-    go(begun(record, say));
+    runInstead(begun(record, say));
   };
-  /** One that is in the mixer is gone on with where something is missing, or else where it is placed. */
-  const resume = (record: BatchRecord) =>
-    go({ ...begun(record, say), step: missedOf(runReadings(record, say)).steps[0] ?? PLACE });
+  const resume = (record: BatchRecord, left: Going | undefined) => {
+    const made = foamCounts(record);
+    if (made === undefined) clearClock();
+    else startClock(made);
+    runInstead(resumed(record, left, say));
+  };
   if (resting)
     return (
       <div class="run" data-run="begin">
@@ -118,7 +120,11 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
                 key={record.id}
                 type="button"
                 class="run-big"
-                onClick={() => (isUnmixed(record) ? begin(weighedAnew(record)) : resume(record))}
+                onClick={() => {
+                  const left = $left.get().find(({ id }) => id === record.id);
+                  if (!left && isUnmixed(record)) begin(weighedAnew(record));
+                  else resume(record, left);
+                }}
               >
                 Go on with <span class="whole">“{nameOf(record)}”,</span> not{' '}
                 {isUnmixed(record) ? 'mixed' : 'placed'} yet
@@ -168,7 +174,7 @@ function useFoamMade(editor: Editor, begun = Date.parse(`${editor.record.date}T0
   const [clock, setClock] = useState<Clock>();
   useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
   useEffect(() => {
-    if (!clock || clock.stop !== undefined) return;
+    if (!clock) return;
     const made = new Date(clock.start).toISOString();
     // A clock of an earlier batch is not this one's.
     if (made !== editor.record.foamMade && clock.start >= begun) editor.change({ foamMade: made });
@@ -208,7 +214,6 @@ function Run({
   const { name, Step } = RUN_STEPS[step]!;
   const turn = (by: number) => {
     if (by > 0 && plan) writeAim(editor, plan, say);
-    withdraw(CLOCK_NOTICE);
     go(turned(going, by, plan));
   };
   return (

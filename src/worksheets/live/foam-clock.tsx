@@ -3,11 +3,12 @@ import {
   type Clock,
   clearClock,
   elapsed,
+  restartClock,
   resumeClock,
   startClock,
   stopClock,
 } from '../../bench/clock.ts';
-import { notify } from '../../bench/notices.ts';
+import { notify, withdraw } from '../../bench/notices.ts';
 import { useClock } from '../../islands/clock.ts';
 import { useKept } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
@@ -86,7 +87,7 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
             type="button"
             onClick={once((event) => {
               keepFocus(event, MAIN);
-              startAnew(clock);
+              startAnew();
             })}
           >
             New foam: start again
@@ -95,6 +96,7 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
             type="button"
             onClick={once((event) => {
               keepFocus(event, MAIN);
+              withdraw(CLOCK_NOTICE);
               clearClock();
             })}
           >
@@ -107,10 +109,10 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
 }
 
 /** For other foam. The time of the one before is in its record, and can be had back. */
-function startAnew(before: Clock): void {
-  startClock(Date.now());
+function startAnew(): void {
+  const back = restartClock(Date.now());
   notify(CLOCK_NOTICE, 'The clock was started again.', [
-    { label: 'Put it back', run: () => startClock(before.start), undoes: true },
+    { label: 'Put it back', run: back, undoes: true },
   ]);
   // Beneath the notice, not under it.
   document.querySelector('.run')?.scrollIntoView();

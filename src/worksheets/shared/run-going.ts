@@ -1,7 +1,12 @@
-import type { BatchRecord } from '../../bench/records/record.ts';
+import { type BatchRecord, filled, today } from '../../bench/records/record.ts';
 import type { Going, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { missedOf } from './run-missed.ts';
 import { runPlan } from './run-plan.ts';
+import { runReadings } from './run-readings.ts';
+
+/** The step in which the mix is placed: once it is, its foam has no more time to count. */
+export const PLACE = 3;
 
 /** The plan of a batch, once it is the reader’s own. */
 const own = (plan: RunPlan | undefined) => plan && !plan.example && { plan };
@@ -11,6 +16,31 @@ export const begun = ({ id, bench, kept }: BatchRecord, say: Say, now = Date.now
   ...{ id, step: 0, begun: now },
   ...own(runPlan(bench, kept, say)),
 });
+
+/** When the foam of a batch was made, ms, while its time still counts. */
+export function foamCounts(
+  { foamMade, readings }: BatchRecord,
+  now = Date.now(),
+): number | undefined {
+  const made = Date.parse(foamMade ?? '');
+  const ofToday = today(new Date(made)) === today(new Date(now));
+  return ofToday && !filled(readings.placed) ? made : undefined;
+}
+
+/**
+ * A batch is gone on with as its run was left; one whose run is not known, where something is missing, or else
+ * where it is placed.
+ */
+export function resumed(
+  record: BatchRecord,
+  left: Going | undefined,
+  say: Say,
+  now = Date.now(),
+): Going {
+  const step = missedOf(runReadings(record, say)).steps[0] ?? PLACE;
+  const { stopped: _, ...as } = left ?? { ...begun(record, say), step };
+  return { ...as, begun: foamCounts(record, now) ?? now };
+}
 
 /** On to another step, or back. Once one is done, a plan of the reader’s own is this batch’s. */
 export const turned = (going: Going, by: number, plan: RunPlan | undefined): Going => ({

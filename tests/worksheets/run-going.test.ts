@@ -1,0 +1,44 @@
+import { expect, test } from 'vitest';
+import { blankRecord } from '../../src/bench/records/record.ts';
+import type { Going } from '../../src/bench/run.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { foamCounts, resumed } from '../../src/worksheets/shared/run-going.ts';
+
+const say = speaker('metric');
+const noon = new Date('2026-05-09T12:00').getTime();
+const MINUTES = 60_000;
+const made = (before: number) => new Date(noon - before * MINUTES).toISOString();
+const kg = (t: string) => ({ t, u: 'kg', s: 'metric' }) as const;
+const litres = (t: string) => ({ t, u: 'L', s: 'metric' }) as const;
+
+test('a batch that was left for another has its foam’s weighing and vessel, whatever its blend is weighed in', () => {
+  const jar = { tare: kg('0.35'), vessel: litres('1') };
+  const record = blankRecord({ readings: { ...jar, cement: kg('13.57'), water: kg('5.43') } });
+  const left: Going = {
+    ...{ id: record.id, step: 2, begun: noon - 60 * MINUTES, stopped: true },
+    foam: kg('2.47'),
+    foamIn: { tare: kg('0.85'), vessel: litres('20') },
+  };
+  const { stopped: _, ...as } = left;
+  expect(resumed(record, left, say, noon)).toEqual({ ...as, begun: noon });
+});
+
+test('one whose run is not known begins where something is missing, or else where it is placed', () => {
+  const readings = { cement: kg('13.57'), water: kg('5.43') };
+  const step = (of: object) => resumed(blankRecord({ readings: of }), undefined, say, noon).step;
+  expect(step(readings)).toBe(1);
+  const foam = { foamDensity: { t: '80', u: 'g/L' }, foamVolume: litres('25') };
+  expect(step({ ...readings, ...foam })).toBe(2);
+  const bucket = { tare: kg('0.85'), vessel: litres('20'), full: kg('12.85') };
+  expect(step({ ...readings, ...foam, ...bucket })).toBe(3);
+});
+
+test('its foam’s time counts while it is of the day and not placed', () => {
+  const record = blankRecord({ foamMade: made(20) });
+  expect(foamCounts(record, noon)).toBe(noon - 20 * MINUTES);
+  expect(resumed(record, undefined, say, noon).begun).toBe(noon - 20 * MINUTES);
+  expect(foamCounts(blankRecord({ foamMade: made(13 * 60) }), noon)).toBeUndefined();
+  expect(foamCounts(blankRecord({}), noon)).toBeUndefined();
+  const placed = { ...record, readings: { placed: litres('32') } };
+  expect(foamCounts(placed, noon)).toBeUndefined();
+});
