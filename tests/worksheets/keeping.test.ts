@@ -4,14 +4,18 @@ import { parseQuantity } from '../../src/core/quantity/parse.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { heldElsewhere, mayKeep } from '../../src/islands/engine/keeping.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
-import { restOnExample } from '../../src/islands/engine/reading.ts';
+import { type NumberReading, restOnExample } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { Fields } from '../../src/islands/fields.ts';
-import { benchKey } from '../../src/islands/worksheet.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import batch from '../../src/worksheets/mix/batch.tsx';
+import cost from '../../src/worksheets/mix/cost.tsx';
+import fibres from '../../src/worksheets/mix/fibres.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../src/worksheets/mix/target-density.tsx';
+import clock from '../../src/worksheets/placing/clock.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
+import shapes from '../../src/worksheets/placing/shapes.tsx';
 import { sheets } from './all.ts';
 
 describe('two worksheets that keep the same thing', () => {
@@ -134,6 +138,55 @@ describe('what a later worksheet answers anew', () => {
     const planned = { v: 600, ...batch };
     const dry = told({ 'mix.planned': planned, 'part.dryDensity': { v: 459, ...batch } });
     expect(dry!.say).toBe('Oven-dry density to expect: what follows takes 459\u00a0kg/m³, from');
+  });
+});
+
+/** Two planters and a stone: the stone was sized last, and the sum of all typed where the batch is proportioned. */
+describe('a volume typed for the batch is that of what follows', () => {
+  const say = speaker('us');
+  const entries: Entries = { 'proportion.volume': { t: '9.94 + 1.06', u: 'gal', s: 'us' } };
+  const last = { v: 0.0376, from: shapes.question, by: shapes.id };
+  const kept: KeptResults = { 'batch.volume': last };
+
+  test.each<[string, AnyWorksheet]>([
+    ['the clock', clock],
+    ['the whole batch', batch],
+    ['its cost', cost],
+    ['its fibres', fibres],
+  ])('%s', (_, sheet) => {
+    const volume = (more: Entries) =>
+      readWorksheet(sheet, { ...entries, ...more }, kept, say).fields.volume as NumberReading;
+    expect(volume({})).toMatchObject({ origin: 'kept', from: proportion.question });
+    expect(volume({}).value).toBeCloseTo(11 * 0.003785411784, 12);
+    const own = volume({ [benchKey(sheet, 'volume')]: { t: '12', u: 'gal', s: 'us' } });
+    expect(own.origin).toBe('yours');
+    const forms = readWorksheet(sheet, {}, kept, say).fields.volume as NumberReading;
+    expect(forms).toMatchObject({ value: last.v, from: shapes.question });
+    expect((sheet.fields as Fields).volume).toMatchObject({ borrows: { by: proportion.id } });
+    expect(benchKey(proportion, 'volume')).toBe(Object.keys(entries)[0]);
+  });
+
+  test('and a worksheet that sizes pieces names it, not what the last form held', () => {
+    const told = (sheet: AnyWorksheet, batch: number, over: KeptResults = kept) => {
+      const reading = readWorksheet(sheet, {}, {}, say);
+      const found = answer(sheet, reading, say);
+      if (!found.ok) throw new Error('no answer');
+      const taken = { v: batch, from: proportion.question, by: proportion.id };
+      const held = heldElsewhere(sheet, reading, found, { ...over, 'mix.volume': taken }, say);
+      return held && [held.say.replaceAll('\u00a0', ' '), held.holder.by];
+    };
+    const says = (volume: string) => `Foamed mix to make: what follows takes ${volume}, from`;
+    expect(told(pieces, 0.04164)).toEqual([says('11.0 gal'), proportion.id]);
+    expect(told(shapes, 0.04164)).toEqual([says('11.0 gal'), proportion.id]);
+    // Taken by the batch, it is the form's.
+    expect(told(pieces, 0.0376)).toEqual([says('9.93 gal'), shapes.id]);
+    // What the batch makes is what these pieces ask for, whatever a form held.
+    expect(told(pieces, 0.10512)).toBeUndefined();
+    expect(told(pieces, 0.10512, {})).toBeUndefined();
+    const { result } = answer(proportion, readWorksheet(proportion, entries, kept, say), say) as {
+      result: ReturnType<typeof proportion.work>;
+    };
+    expect(proportion.leaves!['mix.volume']!(result)).toBeCloseTo(0.04164, 5);
   });
 });
 

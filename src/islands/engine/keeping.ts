@@ -1,4 +1,4 @@
-import type { Kept, KeptResults } from '../../bench/entries.ts';
+import { type Kept, type KeptResults, keptValue } from '../../bench/entries.ts';
 import { type AnyWorksheet, alsoKept } from '../worksheet.ts';
 import type { Answered } from './answer.ts';
 import type { Reading } from './reading.ts';
@@ -64,8 +64,12 @@ export function heldElsewhere(
     const mine = numbers[name];
     if (!mine || !holder || !('v' in holder) || isBy(holder, sheet)) continue;
     const spec = sheet.results[name]!;
-    const theirs = say(holder.v, spec.kind, spec);
-    if (theirs !== say(mine.value, spec.kind, spec))
+    const said = (v: number) => say(v, spec.kind, spec);
+    const theirs = said(holder.v);
+    // Where a later worksheet has yet another, that one is taken, and comes below.
+    const later = keptValue(kept[sheet.givesWay?.[name] ?? '']);
+    if (later !== undefined && said(later) !== theirs) continue;
+    if (theirs !== said(mine.value))
       return {
         say: `${spec.label}: what follows takes ${theirs}, from`,
         holder,

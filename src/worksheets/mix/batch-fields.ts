@@ -1,5 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
 import { convention, counts, helpedCementDensity, leastLoads } from './recipe-fields.ts';
@@ -27,7 +28,7 @@ export const batchFields = {
     aboveMin: true,
     max: '100 m3',
     units: LITRES,
-    takes: 'batch.volume',
+    ...BATCH_VOLUME,
   }),
   aim: choice({
     label: 'Start from',

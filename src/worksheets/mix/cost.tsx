@@ -7,6 +7,7 @@ import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
@@ -68,7 +69,7 @@ export default worksheet({
       aboveMin: true,
       max: '100 m3',
       units: LITRES,
-      takes: 'batch.volume',
+      ...BATCH_VOLUME,
     }),
     net: number('volume', {
       label: 'Of that, in the forms',

@@ -2,6 +2,7 @@ import { FIBRES, fibreCount, fibreMass, fibreShare } from '../../core/mix/fibres
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, MM, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { FIBRE_NAMES } from './batch-fields.ts';
 import { fibreDoubt } from './fibre-doubt.ts';
 
@@ -44,7 +45,7 @@ export default worksheet({
       aboveMin: true,
       max: '100 m3',
       units: LITRES,
-      takes: 'batch.volume',
+      ...BATCH_VOLUME,
     }),
     length: number('length', {
       label: 'Length of a fibre',

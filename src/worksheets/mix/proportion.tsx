@@ -162,6 +162,7 @@ export default worksheet({
   leaves: {
     // As much of the foam's liquid as a water-cement ratio counts, and all the water that the batch takes.
     'mix.solutionCement': ({ mix }) => mix.foamMass / mix.cement,
+    'mix.volume': ({ mix }) => mix.volume,
     'mix.allWater': ({ mix, solution }) => mix.water / MIX_WATER_DENSITY + solution.waterVolume,
   },
   working: [

@@ -4,6 +4,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { leastLoads } from '../mix/recipe-fields.ts';
+import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { ClockChart } from '../shared/ClockChart.tsx';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -38,7 +39,7 @@ export default worksheet({
       min: '0 L',
       aboveMin: true,
       max: '100 m3',
-      takes: 'batch.volume',
+      ...BATCH_VOLUME,
     }),
     load: number('volume', {
       label: 'Largest load the mixer takes',

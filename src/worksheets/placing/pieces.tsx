@@ -134,6 +134,7 @@ export default worksheet({
   refusals: { 'hole-not-inside': holeNotInside },
   keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
   leaves: leavesSides,
+  givesWay: { total: 'mix.volume' },
   working: [
     {
       tex: String.raw`V = \sum n\,V_{\text{piece}}\,(1+s)(1+x)`,

@@ -104,6 +104,7 @@ export default worksheet({
     cores: 'part.cores',
   },
   leaves: leavesSides,
+  givesWay: { total: 'mix.volume' },
   working: [
     {
       tex: String.raw`V = n\,(V_{\text{form}} - \textstyle\sum V_{\text{core}})\,(1+s)(1+x)`,

@@ -1,8 +1,6 @@
 import { type Entries, type KeptResults, keptValue } from '../../bench/entries.ts';
 import { loadsOfWholePieces } from '../../core/mix/loads.ts';
-
-/** Where the reader types how much mix to make, such as the sum of several forms. */
-export const TYPED_VOLUME = 'proportion.volume';
+import { TYPED_VOLUME } from './batch-volume.ts';
 
 /** A batch in its loads. Volumes of mix, m³. */
 interface InLoads {
