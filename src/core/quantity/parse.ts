@@ -59,9 +59,10 @@ const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
  * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
  * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
  * A time may be `2:30`: hours and minutes where hours are shown, minutes and seconds where those are, and with a
- * second colon all three. A mass or a volume may be a sum: one unit said in it, wherever, is that of every part; where
- * several are said, each part must name its own. What could be a thousands mark (`1,234`) is never guessed. Never
- * throws on any text, and never gives a value that is not finite. No range: any text.
+ * second colon all three. A mass or a volume may be a sum: one unit said in it is that of every part; where several
+ * are said, or the first part names none and another unit is shown, each part must name its own. What could be a
+ * thousands mark (`1,234`) is never guessed. Never throws on any text, and never gives a value that is not finite. No
+ * range: any text.
  * @throws {RangeError} when `shownUnit` is not the id of a unit of `kind`.
  * @source nist-sp-811 (factors; each unit names its own)
  * @source si-brochure 5.4.4 (point or comma as the decimal mark; neither groups digits)
@@ -103,25 +104,28 @@ export function parseQuantity(
 }
 
 function inGoes(read: string, goes: readonly string[], kind: Kind, shownUnit: string): Parsed {
-  const said = new Set<string>();
+  const parts: Quantity[] = [];
   let bare: string | undefined;
   for (const go of goes) {
     const part = parseQuantity(go, kind, shownUnit);
     if (!part.ok) return part;
-    if (part.typedUnit) said.add(part.unit.id);
-    else bare = go;
-    // `3 lb 4 oz` says two.
-    if (readCompound(go, kind)) said.add('');
+    if (!part.typedUnit) bare ??= go;
+    parts.push(part);
   }
-  if (bare !== undefined && said.size > 1)
+  const said = parts.filter(({ typedUnit }) => typedUnit).map(({ unit }) => unit);
+  const [unit = unitOf(kind, shownUnit)] = said;
+  // `3 lb 4 oz` says two, and so does `0.5 + 250 g` where kilograms are shown.
+  const several =
+    said.some((other) => other !== unit) ||
+    goes.some((go) => readCompound(go, kind)) ||
+    (!parts[0]!.typedUnit && unit.id !== shownUnit);
+  if (bare !== undefined && several)
     return { ok: false, problem: { code: 'part-without-unit', read, part: bare } };
-  const [unit = shownUnit] = said;
-  return goes
-    .map((go) => parseQuantity(go, kind, unit))
-    .reduce((sum, go) => {
-      if (!sum.ok || !go.ok) return sum.ok ? go : sum;
-      return inSi(read, sum.number + go.value / sum.unit.factor, sum.unit, true, sum.comma);
-    });
+  const number = parts.reduce(
+    (sum, part) => sum + (part.typedUnit ? part.value / unit.factor : part.number),
+    0,
+  );
+  return inSi(read, number, unit, true, parts[0]!.comma);
 }
 
 /** What a clock that counts shows, s. Beside days it could be either. */
