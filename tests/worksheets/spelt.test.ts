@@ -20,7 +20,18 @@ test('a setting time by the clock is in hours and minutes, whatever is shown', (
   expect(read(testInitial, '2:40:30').value).toBe(160 * 60 + 30);
   expect(read(testInitial, '160').value).toBe(160 * 60);
   for (const u of ['h', 'min'])
-    expect(read(setFields.initial, '2:40', { u, d: { metric: u } }).value).toBe(160 * 60);
+    for (const t of ['2:40', '2:40 h', '2:40 hours', '2:40hrs'])
+      expect(read(setFields.initial, t, { u, d: { metric: u } }).value, t).toBe(160 * 60);
+  expect(read(testInitial, '2:40 min').value).toBeUndefined();
+});
+
+test('what cannot be read is quoted as it was typed', () => {
+  const { bagPrice, partsWater } = cost.fields;
+  expect(read(compare.fields.testInitial, '2:75').problem).toMatch(/: ‘2:75’ holds more/);
+  expect(read(bagPrice, ' CHF 5.- ').problem).toMatch(/: ‘CHF 5\.-’ is not a number/);
+  expect(read(partsWater, '1:1,500').problem).toMatch(/: ‘1:1,500’ can be read as/);
+  expect(read(partsWater, 'ca. 40:1').problem).toContain('Enter 40:1 alone');
+  expect(read(bagPrice, ' € ').problem).toContain('is empty');
 });
 
 test('rain may be told by the square metre', () => {

@@ -24,7 +24,7 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
     case 'several-numbers':
       return `${field.label}: ${quoted(problem.read)} holds more than one number. Enter one${RANGE.test(problem.read) ? `, such as the middle${beside(field)}` : /±|\+\s*\/?\s*-/.test(problem.read) ? beside(field) : field.kind === 'time' && /:/.test(problem.read) ? ': how long, such as 2.5\u00a0h, and no time of day' : asOne(problem.read)}.`;
     case 'part-without-unit':
-      return `${field.label}: ${quoted(problem.read)} adds up several units, and ${quoted(problem.part)} names none. Type a unit behind each part.`;
+      return `${field.label}: in ${quoted(problem.read)} the part ${quoted(problem.part)} names no unit, and could be in more than one. Type a unit behind each part.`;
     case 'unknown-unit':
       return problem.known.length === 0
         ? `${field.label} is a plain number, and has no unit such as ${quoted(problem.unit)}. Enter the number alone.`
@@ -35,8 +35,12 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
       return `${field.label}: ${quoted(problem.read)} is larger than any number this page can work with.`;
     default: {
       const alone = WORDED.exec(problem.read)?.[1];
-      const reads = alone && parseQuantity(alone, field.kind, shown).ok;
-      return `${field.label}: ${quoted(problem.read)} is not a number. Enter ${reads ? `${alone} alone${beside(field)}` : like}.`;
+      const plain = alone && (field.spelt?.(alone) ?? alone);
+      const inner = plain ? parseQuantity(plain, field.kind, shown) : undefined;
+      // What is wrong is in the number, not in the word before it.
+      if (inner?.ok === false && inner.problem.code !== problem.code)
+        return unread(field, inner.problem, shown);
+      return `${field.label}: ${quoted(problem.read)} is not a number. Enter ${inner?.ok ? `${alone} alone${beside(field)}` : like}.`;
     }
   }
 }

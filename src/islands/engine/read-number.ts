@@ -129,11 +129,17 @@ function echoOf(
   const { kind, units } = field;
   const { entry, typed, typedIn, unit, text } = seen;
   const words = (si: number) => say(si, kind, { plain: true, ...(units && { units }) });
-  // 0.03 in a field of whole per cents was sooner meant as 3 %.
-  if (typedIn === '%' && !typedUnit && number > 0 && number < 1 && exampleNumber(field)! >= 0.01) {
-    const meant = 100 * value;
+  // 0.03 in a field of whole per cents, or where none is usual, was sooner meant as 3 % if that may be.
+  const meant = 100 * value;
+  if (
+    typedIn === '%' &&
+    !typedUnit &&
+    number > 0 &&
+    number < 1 &&
+    !(exampleNumber(field)! > 0 && exampleNumber(field)! < 0.01) &&
+    !outOfBounds(field, meant, say)
+  )
     return `${words(value)}; for ${words(meant)} type ${formatPlain(meant, kind, unit, TYPED)}`;
-  }
   if (/^[-+\u2212]?\d*\.?\d*$/.test(typed.trim())) {
     // Who types 25 and then picks grains may have meant 25 grains: the number is said as it was taken.
     const turned = entry.d?.[say.system] && unit !== typedIn;

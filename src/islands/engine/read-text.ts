@@ -4,11 +4,15 @@ import type { NumberField } from '../fields.ts';
 import { outOfBounds } from './problems.ts';
 import type { Say } from './say.ts';
 
-/** Reads what was typed into a field: its own way of writing put plainly, and a mark that its range decides. */
-export const readText = (field: NumberField, typed: string, unit: string, say: Say): Parsed =>
-  parseWithin(
-    field.spelt?.(typed) ?? typed,
-    field.kind,
-    unit,
-    (si) => outOfBounds(field, si, say) === undefined,
-  );
+/**
+ * Reads what was typed into a field: its own way of writing put plainly, and a mark that its range decides. What cannot
+ * be read is quoted as it was typed.
+ */
+export function readText(field: NumberField, typed: string, unit: string, say: Say): Parsed {
+  const plain = field.spelt?.(typed) ?? typed;
+  const allows = (si: number) => outOfBounds(field, si, say) === undefined;
+  const parsed = parseWithin(plain, field.kind, unit, allows);
+  return parsed.ok || plain === typed || parsed.problem.code === 'empty'
+    ? parsed
+    : { ok: false, problem: { ...parsed.problem, read: typed.trim() } };
+}

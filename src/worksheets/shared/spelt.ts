@@ -4,9 +4,9 @@ export const withoutOne = (text: string): string =>
   /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ??
   text;
 
-/** `2:40`, as setting times are written, is hours and minutes though minutes are shown. */
+/** `2:40` or `2:40 h`, as setting times are written, is hours and minutes though minutes are shown. */
 export const byHours = (text: string): string =>
-  /^\s*\d+:\d\d\s*$/.test(text) ? `${text.trim()}:00` : text;
+  text.replace(/^\s*(\d+:\d\d)\s*(?:h(?:(?:ou)?rs?)?)?\s*$/i, '$1:00');
 
 /** `15 l/m²`, as rain is told: a litre on a square metre stands a millimetre high. */
 export const onSquareMetre = (text: string): string =>
