@@ -6,6 +6,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
 import partWeight from '../../src/worksheets/demould/part-weight.tsx';
+import shapes from '../../src/worksheets/placing/shapes.tsx';
 
 const judged = (sheet: AnyWorksheet, entries: object, system: System) => {
   const say = speaker(system);
@@ -68,4 +69,17 @@ test('in pounds the limit is the one printed in pounds, and nothing below it is 
   expect(judged(canILift, pounds, 'us').say).toContain(
     '50.9\u00a0lb is more than the 50.7\u00a0lb',
   );
+});
+
+test('a volume found for one form of several is told to be that of the last', () => {
+  const say = speaker('us');
+  const told = (shape: string) => {
+    const entries = { 'part-weight.shape': { t: shape } };
+    const found = answer(partWeight, readWorksheet(partWeight, entries, {}, say), say);
+    return found.ok && found.notes.join(' ');
+  };
+  expect(told('volume')).toContain('Of several forms this is the one worked last');
+  expect(told('sides')).not.toContain('worked last');
+  const form = answer(shapes, readWorksheet(shapes, {}, {}, say), say);
+  expect(form.ok && form.notes[0]).toContain('go by the form worked here last');
 });

@@ -108,7 +108,10 @@ export default worksheet({
       say: `${mass} is light for one lift. Many lifts, or a long reach, can still make it too much.`,
     };
   },
-  notes: () => [
+  notes: (_, { shape }) => [
+    ...(shape === 'volume'
+      ? ['Of several forms this is the one worked last: lift by the heaviest of them.']
+      : []),
     'Light concrete looks light: people lift what it looks like, not what it weighs. It is heaviest on the day it is weakest.',
   ],
   refusals: {

@@ -68,13 +68,15 @@ export default worksheet({
       say: `Make ${say(total, 'volume')} to fill ${say(net, 'volume')} of form.`,
     };
   },
-  notes: ({ each }, _, say) =>
-    each.cores > 0
+  notes: ({ each }, _, say) => [
+    'What the part weighs, its lift and the pressure on its form go by the form worked here last: work the heaviest last, or each again there.',
+    ...(each.cores > 0
       ? [
           `A core that the mix flows under floats: “Does the form hold, and does it stay straight?” says how hard ${say(each.cores, 'volume')} of it pushes up.`,
           'Pages that ask how thick the part is do not take the form’s sides for it, but ask you for its wall.',
         ]
-      : [],
+      : []),
+  ],
   refusals: {
     'cores-fill-it': (e, say) =>
       `The cores take ${say(e.value, 'volume')}, all of the form’s ${say(e.allowed.max!, 'volume')} or more.`,
