@@ -25,6 +25,10 @@ export interface Entry {
 
 export type Entries = Readonly<Record<string, Entry>>;
 
+/** Whether two entries are one and the same, to the last mark. */
+export const sameEntry = (a: Entry | undefined, b: Entry | undefined): boolean =>
+  JSON.stringify(a) === JSON.stringify(b);
+
 /** Whose a kept result is. */
 interface Owned {
   /** The worksheet it came from, by the question it asked then: words may change. */

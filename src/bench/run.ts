@@ -107,7 +107,7 @@ function readGoing(stored: unknown): Going | undefined {
 }
 
 /** Text of the store that may be torn. */
-const parsed = (text: string): unknown => decode(text, (x): x is unknown => true);
+const parsed = (text: string): unknown => decode(text, (_): _ is unknown => true);
 
 /** The run that is going, in all tabs: there is one bench. */
 export const $going = persistentAtom<Going | undefined>(KEYS.run, undefined, {

@@ -80,6 +80,35 @@ test('a batch is held against the cement it was saved with, in its record as in 
   clearBench();
 });
 
+test('the one bucket of a batch and its bench stays one, and another is written down', () => {
+  const { tare, vessel } = light({}).readings;
+  const bucketOf = (record: BatchRecord) => {
+    const { 'mix.bucketTare': tare, 'mix.bucketVolume': vessel } = reconcileEntries(record);
+    return { tare, vessel };
+  };
+  // Nothing is on the bench but the example’s bucket.
+  expect(bucketOf(light({}))).toEqual({ tare, vessel });
+  enter('bucket.tare', tare);
+  enter('bucket.volume', vessel);
+  expect(bucketOf(light({}))).toEqual({});
+  const say = speaker('metric');
+  const entries = { ...$entries.get(), ...reconcileEntries(light({})) } as Entries;
+  expect(readWorksheet(reconcileSheet, entries, {}, say).values).toMatchObject({
+    ...{ tare: 1, vessel: 0.02 },
+  });
+  // Of one that differs in either, neither may follow the foam’s.
+  enter('bucket.volume', { ...vessel, t: '10' });
+  expect(bucketOf(light({}))).toEqual({ tare, vessel });
+  enter('bucket.volume', vessel);
+  // A jar of an earlier batch does not stay in its place.
+  enter('mix.bucketTare', { ...tare, t: '0.1' });
+  const back = putOnBench('reconcile', reconcileEntries(light({})));
+  expect($entries.get()).not.toHaveProperty(['mix.bucketTare']);
+  back();
+  expect($entries.get()['mix.bucketTare']).toEqual({ ...tare, t: '0.1' });
+  clearBench();
+});
+
 test('what a record takes for a density of cement is what its field takes', () => {
   const at = (t: string) => ({ [CEMENT_DENSITY_KEY]: { t, u: 'kg/m3' } });
   for (const t of ['1999', '2000', '3.1', '', 'none', '4000', '4001', '200 lb/ft3', '3 kg']) {

@@ -73,6 +73,29 @@ describe('a batch run with a vessel for the foam and a bucket for the blend', ()
     expect(editor.record.readings).toMatchObject(jar);
   });
 
+  test('of a jar that was typed and emptied again nothing is had: the bucket is one', () => {
+    onBench();
+    enter('mix.bucketTare', { ...jar.tare, t: '' });
+    enter('mix.bucketVolume', { ...jar.vessel, t: ' ' });
+    const { editor, forFoam } = begun(recordToWeigh('a'));
+    expect(editor.record.readings).toMatchObject(pot);
+    forFoam({ tare: kg('0.52') });
+    expect(editor.record.readings).toMatchObject({ tare: kg('0.52'), vessel: pot.vessel });
+  });
+
+  test('what else is written at the step of the foam is the batch’s', () => {
+    onBench();
+    enter('mix.bucketVolume', jar.vessel);
+    const { editor, forFoam } = begun(recordToWeigh('a'));
+    forFoam({ foamDensity: { t: '80', u: 'g/L' } });
+    foamWeighing(editor).change({ notes: 'windy' });
+    expect(editor.record).toMatchObject({
+      notes: 'windy',
+      readings: { foamDensity: { t: '80' }, vessel: jar.vessel },
+    });
+    expect(foamIn(editor)).toEqual(pot);
+  });
+
   test('a bucket typed for the mix alone is the foam’s as well', () => {
     enter('mix.bucketTare', jar.tare);
     enter('mix.bucketVolume', jar.vessel);

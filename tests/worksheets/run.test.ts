@@ -37,7 +37,7 @@ import { formsPlanned, jointsPlanned, runPlan } from '../../src/worksheets/share
 import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { isUnmixed, unfinishedOf } from '../../src/worksheets/shared/run-unfinished.ts';
-import { foamByWeight, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
+import { cameOf, foamByWeight, foamWeighed } from '../../src/worksheets/shared/run-weighings.ts';
 
 const say = speaker('metric');
 const plan = runPlan({}, {}, say)!;
@@ -234,6 +234,17 @@ describe('a weighing that cannot be blames itself', () => {
     [24, 'read 24\u00a0kg; it must be less than the bucket full of water, 20.83\u00a0kg.'],
   ])('%d kg', (full, says) => {
     expect(foam(full)).toEqual({ problem: `Bucket, full of foam: ${says}` });
+  });
+
+  test('it empties the density that an earlier weighing came to, and none that was typed', () => {
+    expect(cameOf(foam(2.47).density, 81)).toBe(true);
+    // 80.96 and 100.4 in three digits.
+    expect(cameOf(80.96, 81)).toBe(true);
+    expect(cameOf(100.49, 100)).toBe(true);
+    expect(cameOf(foam(2.47).density, 75)).toBe(false);
+    // The weighing that it came to was another vessel's, or is not known.
+    expect(cameOf(foam(24).density, 81)).toBe(false);
+    expect(cameOf(foam(2.47).density, undefined)).toBe(false);
   });
 
   test('what the field itself refuses stays its own sentence, with no density', () => {

@@ -1,13 +1,10 @@
 import { formatPlain } from '../../core/quantity/format.ts';
-import type { Entry } from '../entries.ts';
+import { type Entry, sameEntry } from '../entries.ts';
+import { MIX_TARE, MIX_VESSEL } from '../mix-bucket.ts';
 import type { FoamIn } from '../run.ts';
 import { isOwnResult } from './own-result.ts';
 import { type ReadingName, readingOf } from './readings.ts';
-import type { BatchRecord } from './record.ts';
-
-/** The bucket of the mix, where it has one of its own. */
-const MIX_TARE = 'mix.bucketTare';
-const MIX_VESSEL = 'mix.bucketVolume';
+import { type BatchRecord, filled } from './record.ts';
 
 /**
  * Where on the bench a reading of a batch is found before it is mixed: typed into a field, or kept as a
@@ -33,7 +30,7 @@ export const foamBench = ({
 
 /** What a batch's foam is weighed in by the bench it was saved from: another vessel only where its mix has a bucket of its own. */
 export function foamInOf({ bench, kept, readings }: BatchRecord): FoamIn {
-  const two = [MIX_TARE, MIX_VESSEL].some((key) => bench[key]?.t !== undefined);
+  const two = [MIX_TARE, MIX_VESSEL].some((key) => filled(bench[key]));
   const foam = two ? vesselOf(carriedReadings({ bench: foamBench(bench), kept })) : {};
   return Object.keys(foam).length > 0 ? foam : vesselOf(readings);
 }
@@ -44,13 +41,16 @@ export const vesselOf = ({ tare, vessel }: BatchRecord['readings']): FoamIn => (
   ...(vessel && { vessel }),
 });
 
+export const sameVessel = (a: FoamIn, b: FoamIn): boolean =>
+  sameEntry(a.tare, b.tare) && sameEntry(a.vessel, b.vessel);
+
 /** The readings that a batch has from the bench it is saved from. */
 export function carriedReadings({ bench, kept }: Pick<BatchRecord, 'bench' | 'kept'>) {
   const readings: Partial<Record<ReadingName, Entry>> = {};
   const filledUp = kept['bucket.brim'] && bench['foam.vesselKnown']?.t === 'weighed';
   for (const [reading, keys] of Object.entries(TYPED) as [ReadingName, readonly string[]][]) {
     const asked = keys.filter((key) => !(filledUp && key === 'bucket.volume'));
-    const typed = asked.map((key) => bench[key]).find((entry) => entry?.t !== undefined);
+    const typed = asked.map((key) => bench[key]).find(filled);
     if (typed && !typed.rows) readings[reading] = typed;
   }
   for (const [reading, key] of Object.entries(KEPT) as [ReadingName, string][]) {

@@ -1,3 +1,4 @@
+import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
@@ -39,7 +40,7 @@ export const correctFields = {
     min: '0 kg',
     max: '200 kg',
     borrows: FOAM_TARE,
-    bench: 'mix.bucketTare',
+    bench: MIX_TARE,
   }),
   vessel: number('volume', {
     label: 'Bucket’s volume to the brim',
@@ -49,7 +50,7 @@ export const correctFields = {
     max: '1000 L',
     units: LITRES,
     ...FOAM_VESSEL,
-    bench: 'mix.bucketVolume',
+    bench: MIX_VESSEL,
   }),
   target: number('density', {
     label: 'Target wet density',

@@ -1,3 +1,4 @@
+import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
 import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
@@ -103,7 +104,7 @@ export const weighingBucket = {
     min: '0 kg',
     max: '200 kg',
     borrows: FOAM_TARE,
-    bench: 'mix.bucketTare',
+    bench: MIX_TARE,
   }),
   vessel: number('volume', {
     label: 'Bucket’s volume to the brim',
@@ -114,6 +115,6 @@ export const weighingBucket = {
     max: '1000 L',
     units: LITRES,
     ...FOAM_VESSEL,
-    bench: 'mix.bucketVolume',
+    bench: MIX_VESSEL,
   }),
 };

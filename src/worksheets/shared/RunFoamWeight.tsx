@@ -15,7 +15,7 @@ import { SCALE } from './record-fields.ts';
 import { foamIn, foamWeighing } from './run-foam-in.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
-import { foamByWeight, foamWeighed } from './run-weighings.ts';
+import { cameOf, foamByWeight, foamWeighed } from './run-weighings.ts';
 
 const mass = { plusMinus: '0.01 kg', min: '0 kg', optional: true } as const;
 const SHEET = {
@@ -99,16 +99,20 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   const weighing = runReadings(foamWeighing(editor).record, say);
   const { density, doubt, problem } = foamWeighed(reading, weighing, say);
   const first = useRef(true);
+  const last = useRef(density);
   // With the drawing, not after it: what is typed next is never written over.
   useLayoutEffect(() => {
     // A density that was stored stands until one of its weighings changes.
     const untouched = first.current;
     first.current = false;
+    const before = last.current;
+    last.current = density ?? before;
     if (untouched) return;
     if (density !== undefined)
       put(editor, 'foamDensity', density, say, { significant: 3, pm: doubt });
-    // One of an earlier weighing is not this foam's.
-    else if (problem) writeReading(editor, 'foamDensity', { t: '' });
+    // One of an earlier weighing is not this foam's; one that was typed is nobody's to empty.
+    else if (problem && cameOf(before, readingValue(editor.record, 'foamDensity')))
+      writeReading(editor, 'foamDensity', { t: '' });
   }, [density, doubt, problem === undefined]);
   const onEntry = (typed: Entry) => {
     setEntry(typed);

@@ -1,4 +1,4 @@
-import type { Entries, Entry } from '../../bench/entries.ts';
+import { type Entries, sameEntry as same } from '../../bench/entries.ts';
 import { notify } from '../../bench/notices.ts';
 import { $entries, enter } from '../../bench/store.ts';
 import { pageAt } from './use-records.ts';
@@ -13,9 +13,6 @@ interface Act {
 }
 /** The last of each kind on this page, while it is not taken back. */
 const acts = new Map<string, Act>();
-
-const same = (a: Entry | undefined, b: Entry | undefined) =>
-  JSON.stringify(a) === JSON.stringify(b);
 
 /**
  * Puts entries on the bench in place of those there. What is returned puts the reader's own back: what lay

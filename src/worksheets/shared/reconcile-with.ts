@@ -1,6 +1,9 @@
 import type { Entries, Entry } from '../../bench/entries.ts';
+import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
+import { carriedReadings, foamBench, sameVessel, vesselOf } from '../../bench/records/carried.ts';
 import type { ReadingName } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
+import { $entries, $kept } from '../../bench/store.ts';
 import { CEMENT_DENSITY_KEY } from './cement-density.ts';
 import { ontoBench } from './onto-bench.ts';
 import { nameOf } from './record-words.ts';
@@ -13,8 +16,8 @@ export const RECONCILE_KEYS = {
   foamVolume: 'reconcile.foamVolume',
   foamDensity: 'mix.foamDensity',
   full: 'reconcile.full',
-  tare: 'mix.bucketTare',
-  vessel: 'mix.bucketVolume',
+  tare: MIX_TARE,
+  vessel: MIX_VESSEL,
   placed: 'reconcile.placed',
   leftOver: 'reconcile.leftOver',
   foamAdded: 'reconcile.foamAdded',
@@ -30,7 +33,8 @@ const NONE: Readonly<Record<string, Entry>> = {
 
 /**
  * A batch's weighings as the worksheet's fields; what it has none of is none or empty, never an example's. Its
- * cement is the one it was saved with: where that was not typed, the usual one, whatever is on the bench now.
+ * cement is the one it was saved with: where that was not typed, the usual one, whatever is on the bench now. Its
+ * bucket stays the foam's vessel where it is the one on the bench.
  */
 export const reconcileEntries = ({ readings, bench }: BatchRecord): Partial<Entries> => ({
   [CEMENT_DENSITY_KEY]: bench[CEMENT_DENSITY_KEY],
@@ -40,7 +44,15 @@ export const reconcileEntries = ({ readings, bench }: BatchRecord): Partial<Entr
       return [key, (entry?.t ?? '').trim() === '' ? (NONE[name] ?? { t: '' }) : entry!];
     }),
   ),
+  ...(isFoamVessel(readings) && { [MIX_TARE]: undefined, [MIX_VESSEL]: undefined }),
 });
+
+/** Whether a bucket is what the foam is weighed in by the bench as it is now. */
+function isFoamVessel(bucket: BatchRecord['readings']): boolean {
+  const bench = foamBench($entries.get());
+  const foam = vesselOf(carriedReadings({ bench, kept: $kept.get() }));
+  return foam.tare !== undefined && foam.vessel !== undefined && sameVessel(foam, bucket);
+}
 
 /** Puts a batch's weighings on the bench in place of those there, and offers the way to their worksheet. */
 export const reconcileWith = (record: BatchRecord): void =>

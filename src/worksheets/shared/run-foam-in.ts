@@ -1,4 +1,4 @@
-import { foamBench, foamInOf, vesselOf } from '../../bench/records/carried.ts';
+import { foamBench, foamInOf, sameVessel, vesselOf } from '../../bench/records/carried.ts';
 import { $going, type FoamIn } from '../../bench/run.ts';
 import type { Written } from './RecordFields.tsx';
 
@@ -18,11 +18,16 @@ export function foamWeighing(editor: Written): Written {
       bench: foamBench(editor.record.bench),
       readings: { ...others, ...foam },
     },
-    change: ({ readings = {} }) => {
-      const [going, typed] = [$going.get(), vesselOf(readings)];
+    change: ({ readings, ...patch }) => {
+      if (!readings) return editor.change(patch);
+      const { tare: _, vessel: __, ...others } = readings;
+      const [typed, blend] = [vesselOf(readings), vesselOf(editor.record.readings)];
+      const going = $going.get();
       if (going) $going.set({ ...going, foamIn: typed });
-      const isOne = JSON.stringify(foam) === JSON.stringify(vesselOf(editor.record.readings));
-      if (isOne) editor.change({ readings: { ...others, ...typed } });
+      editor.change({
+        ...patch,
+        readings: { ...others, ...(sameVessel(foam, blend) ? typed : blend) },
+      });
     },
   };
 }

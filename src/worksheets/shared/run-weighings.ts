@@ -58,6 +58,10 @@ export function foamWeighed(
   }
 }
 
+/** Whether a foam density that is written down is what a weighing came to, to the digits it is written with. */
+export const cameOf = (weighed: number | undefined, written: number | undefined): boolean =>
+  weighed !== undefined && written !== undefined && Math.abs(written / weighed - 1) < 0.005;
+
 /** So much foam by weight, in m³, with the ± of both weighings; undefined until its density is known. */
 export function foamByWeight(
   { value: mass, pm: massPm, problem }: Pick<NumberReading, 'value' | 'pm' | 'problem'>,
