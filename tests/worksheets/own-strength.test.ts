@@ -131,7 +131,7 @@ test('equal results do not tell the strength to the last digit, and that is said
   };
   const said = (v: Values) => strengthTime.notes!(strengthTime.work(v, {} as never), v, say).join();
   expect(now(equal).high / now(equal).low).toBeGreaterThan(1.5);
-  expect(strengthTime.results.spread.of(strengthTime.work(equal, {} as never))).toBe(0);
+  expect(strengthTime.results.spread!.of(strengthTime.work(equal, {} as never))).toBe(0);
   expect(said(equal)).toMatch(/about the curve by 3\u00a0%, a guess/);
   expect(said({ ...values, from: 'own' })).not.toContain('agree more closely');
 });
