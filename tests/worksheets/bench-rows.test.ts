@@ -108,11 +108,13 @@ const at = (table: readonly string[][], reading: string) =>
   table.find(([first]) => first === `${reading}\u00a0kg`)!.slice(2);
 
 test('a bucket that holds more than the whole mix gets no amount', () => {
-  // 10 kg fills 20 L at 500 kg/m³ and less: 10.85 kg with the tare.
-  const table = rows(10, 'metric');
+  // 12.5 kg fills 20 L at 625 kg/m³ and less: 13.35 kg with the tare.
+  const table = rows(12.5, 'metric');
   expect(at(table, '10.5')[1]).toMatch(/kg \(/);
-  for (const reading of ['11.0', '13.0', '15.0'])
+  for (const reading of ['13.5', '14.0', '15.0'])
     expect(at(table, reading)).toEqual(['—', 'weigh a smaller vessel']);
+  // As planned, 10 kg are 16.7 L: there is nothing to read.
+  expect(rows(10, 'metric')).toEqual([]);
 });
 
 test('where the mixer has no room for it, some comes out first, and the amount is for what is left', () => {

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import type { Entries, KeptResults } from '../../src/bench/entries.ts';
+import type { Entries, Kept, KeptResults } from '../../src/bench/entries.ts';
 import { READINGS } from '../../src/bench/records/readings.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
@@ -12,6 +12,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
 import BenchSheet, { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
+import correct from '../../src/worksheets/mix/correct.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import { nextLoad } from '../../src/worksheets/mix/next-load.ts';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
@@ -250,4 +251,45 @@ test('foam is measured in a bucket with no litres in it: the sheet says what the
   const rows =
     batch.ok && proportion.tables![0]!.rows(batch.result as never, batch.values as never, say);
   expect(String(rows).replaceAll('\u00a0', ' ')).toContain('1 full and 5.30 L (424 g)');
+});
+
+describe('a bucket larger than the load', () => {
+  const gallons = (t: string) => ({ t, u: 'gal', s: 'us' }) as const;
+  const drawn = (bucket: string) => {
+    const entries = { ...sumTyped, 'bucket.volume': gallons(bucket) };
+    const say = speaker('us');
+    const kept: Record<string, Kept> = {};
+    const reading = readWorksheet(proportion, entries, {}, say);
+    const batch = answer(proportion, reading, say);
+    if (!batch.ok) throw new Error('no batch');
+    for (const [name, key] of Object.entries(proportion.keeps!))
+      kept[key] = { v: batch.numbers[name]!.value, from: proportion.question, by: proportion.id };
+    const table = renderToString(h(Sheet, { system: 'us', entries, kept }));
+    const weighing = answer(correct, readWorksheet(correct, entries, kept, say), say);
+    const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+    return {
+      sheet: plain(table),
+      notes: plain(batch.notes.join(' ')),
+      part7: weighing.ok ? plain(weighing.judgement.say) : '',
+    };
+  };
+
+  test('weighs neither blend nor foam, and a vessel that does is named once', () => {
+    // 11 gal in three loads of 3.67 gal.
+    const { sheet, notes, part7 } = drawn('5');
+    expect(sheet).toContain('for the blend bring a vessel of about 3 qt, weighed and measured.');
+    expect(sheet).toContain('Weigh a vessel of the blend.');
+    expect(sheet).not.toMatch(/full of blended mix|weigh a smaller vessel|Bucket weighs/);
+    expect(sheet).toContain('more than a load takes: weigh it in a smaller one, or count it as w');
+    expect(notes).toContain('weigh foam in a smaller vessel, or count a bucket of it as waste');
+    expect(part7).toContain('bring a vessel of about');
+  });
+
+  test('and one that the load fills weighs both', () => {
+    const { sheet, notes } = drawn('1');
+    expect(sheet).toMatch(/full of blended mix .* lb\./);
+    expect(sheet).toContain('Weigh a bucket of the blend.');
+    expect(sheet).toContain('Bucket weighs');
+    expect(`${sheet} ${notes}`).not.toMatch(/for the blend bring|as waste/);
+  });
 });

@@ -10,6 +10,7 @@ import { AT_THE_BENCH, nextLoad } from '../mix/next-load.ts';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
 import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
+import { overflows } from '../shared/correction-advice.ts';
 import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { countInWords, piecesInWords } from '../shared/pieces-words.ts';
 import { run } from '../shared/run.ts';
@@ -106,7 +107,15 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {joints && <span class="sheet-warning">{joints.short} </span>}
           <span class="kept">Date ____________</span> <span class="kept">Batch ____________</span>
         </p>
-        <p>{vesselWords(vessel, ofMix, { foam: values.foamDensity, mix: weighed.target }, say)}</p>
+        <p>
+          {vesselWords(
+            vessel,
+            ofMix,
+            { foam: values.foamDensity, mix: weighed.target },
+            { foam: each.foamVolume, mix: weighed.mass / weighed.target },
+            say,
+          )}
+        </p>
         {open.length > 0 && (
           <div class="sheet-warning">
             <p>
@@ -171,7 +180,8 @@ export function Sheet({ system, entries, kept }: SheetProps) {
         </li>
         <li>Foam last. Weigh a bucket of it; fold it in slowly, at once.</li>
         <li>
-          Weigh a bucket of the blend. Correct at most twice, never with water. Place.
+          Weigh a {overflows(bench.result.common) ? 'vessel' : 'bucket'} of the blend. Correct at
+          most twice, never with water. Place.
           {count > 1 && ' The next load begins at step 3.'}
         </li>
         <li>Cover the same hour. Bleed tank and hose to zero. Wash up in a tub, not at a drain.</li>

@@ -2,7 +2,7 @@ import { correctionTable } from '../../core/mix/correction-table.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
-import { insteadOfAmount, shareThatFits } from '../shared/correction-advice.ts';
+import { insteadOfAmount, overflows, shareThatFits } from '../shared/correction-advice.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { baseWaterCement, type TypedRatio } from './recipe-fields.ts';
 
@@ -24,7 +24,10 @@ export const BENCH_COLUMNS = [
   'or base mix (cement + water + any sand)',
 ];
 
-/** What to add for each round reading of the scale, in the reader's units. `load`: the most the mixer takes, m³. */
+/**
+ * What to add for each round reading of the scale, in the reader's units; none of a bucket that the load cannot fill.
+ * `load`: the most the mixer takes, m³.
+ */
 export function benchRows(
   {
     load,
@@ -35,6 +38,7 @@ export function benchRows(
   recipe: TypedRatio & { readonly sandCement: number },
   say: Say,
 ): string[][] {
+  if (overflows(mix)) return [];
   const unit = SCALE[say.system];
   const inUnit = (kg: number) => toUnit(kg, 'mass', unit);
   const perUnit = 1 / inUnit(1);

@@ -131,7 +131,12 @@ export default worksheet({
       say: `Mix the base first, ${each}; make the foam last, of ${say(v.foamDensity, 'density', { units: FOAM })}, and blend it in at once.`,
     });
   },
-  notes: ({ mix }, v, say) => [
+  notes: ({ mix, loads }, v, say) => [
+    ...(v.bucket > loads.each.foamVolume
+      ? [
+          `The foam’s bucket holds ${say(v.bucket * v.foamDensity, 'mass')} of it, and a load takes ${say(loads.each.foamMass, 'mass')}: weigh foam in a smaller vessel, or count a bucket of it as waste.`,
+        ]
+      : []),
     `If the foam’s mass is ignored, the same batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read.`,
     ...sandTakenAsDry(v),
   ],

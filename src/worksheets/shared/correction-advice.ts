@@ -146,6 +146,17 @@ export function insteadOfAmount(
   return tooMuch ? 'place it as it is' : undefined;
 }
 
+/** Whether a bucket holds more than a load that weighs what was planned: none of it can fill it. */
+export const overflows = (load: {
+  readonly vessel: number;
+  readonly massInHand: number;
+  readonly targetDensity: number;
+}): boolean => load.vessel * load.targetDensity > load.massInHand;
+
+/** A vessel that a mix of so much, m³, does fill: about a fifth of it. A choice. */
+export const vesselFor = (mix: number, say: Say): string =>
+  `a vessel of about ${say(mix / 5, 'volume', { units: LITRES, significant: 1 })}, weighed and measured`;
+
 /** What to add, and what comes out of the mixer before it. */
 export function addWords({ fix, over }: Addition, say: Say): string {
   const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
@@ -163,7 +174,7 @@ export function doubtWords(advice: MixAdvice, say: Say): Judgement | undefined {
   if (advice.is === 'too-small')
     return {
       verdict: 'stop',
-      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume', { units: LITRES })} at this density: one of the readings is of another mix or still the example’s. Weigh a smaller vessel struck full.`,
+      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume', { units: LITRES })} at this density: one of the readings is of another mix or still the example’s. If they stand, bring ${vesselFor(advice.volume, say)}.`,
     };
   if (advice.is === 'too-doubtful')
     return {

@@ -3,6 +3,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type foamDensity from '../foam/foam-density.tsx';
 import { LITRES } from './amounts.ts';
 import { buckets, lastReads } from './buckets.ts';
+import { vesselFor } from './correction-advice.ts';
 import type { Run } from './run.ts';
 
 interface Vessel {
@@ -22,21 +23,29 @@ export function foamVessel(
     : mix;
 }
 
-/** What foam and mix are weighed in, and what that reads full of either, kg/m³. */
+/**
+ * What foam and mix are weighed in, and what that reads full of either, kg/m³; `load` is what there is of each, m³: it
+ * may not fill them.
+ */
 export function vesselWords(
   foam: Vessel,
   mix: Vessel,
   density: { readonly foam: number; readonly mix: number },
+  load: { readonly foam: number; readonly mix: number },
   say: Say,
 ): string {
   const full = ({ tare, vessel }: Vessel, of: number) =>
     say(tare + of * vessel, 'mass', { decimals: 2 });
   const empty = ({ tare, vessel }: Vessel) =>
     `${say(tare, 'mass', { decimals: 2 })} empty, ${say(vessel, 'volume', { units: LITRES })} to the brim`;
-  const mixed = `full of blended mix ${full(mix, density.mix)}.`;
+  const mixed =
+    mix.vessel > load.mix
+      ? `the bucket holds more than one load: for the blend bring ${vesselFor(load.mix, say)}.`
+      : `full of blended mix ${full(mix, density.mix)}.`;
+  const foamed = `${full(foam, density.foam)}${foam.vessel > load.foam ? ', more than a load takes: weigh it in a smaller one, or count it as waste' : ''}`;
   return foam.tare === mix.tare && foam.vessel === mix.vessel
-    ? `Bucket: ${empty(mix)}. Full of foam it weighs ${full(foam, density.foam)}; ${mixed}`
-    : `Foam’s vessel: ${empty(foam)}; full of foam ${full(foam, density.foam)}. Mix’s bucket: ${empty(mix)}; ${mixed}`;
+    ? `Bucket: ${empty(mix)}. Full of foam it weighs ${foamed}; ${mixed}`
+    : `Foam’s vessel: ${empty(foam)}; full of foam ${foamed}. Mix’s bucket: ${empty(mix)}; ${mixed}`;
 }
 
 /** A load's foam, m³ and kg/m³, in the bucket it is measured in: another than it was weighed in has no known weight. */
