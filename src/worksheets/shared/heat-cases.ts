@@ -1,5 +1,6 @@
 import { bogue, cementHeat } from '../../core/curing/heat/cement-heat.ts';
 import {
+  type Around,
   type Face,
   outdoorTransfer,
   STILL_AIR_TRANSFER,
@@ -109,7 +110,7 @@ function face(
   v: HeatValues,
   cover: HeatValues['far'],
   ambient: Face['ambient'],
-  around: Parameters<typeof throughLayers>[0]['around'],
+  around: Around,
 ): Face {
   if (cover === 'ground')
     return steadyFace({ temperature: v.groundAt, transfer: Number.POSITIVE_INFINITY });

@@ -11,6 +11,12 @@ interface Covering {
   readonly transfer: number;
 }
 
+/** What a form or blanket is wound round: ways in which the part closes on itself, and its radius, m. */
+export interface Around {
+  readonly round: 0 | 1 | 2;
+  readonly radius: number;
+}
+
 /** What one face of a part sees. */
 export interface Face {
   readonly ambient: TemperatureHistory;
@@ -48,7 +54,7 @@ export function outdoorTransfer({ windSpeed }: { readonly windSpeed: number }): 
 export function throughLayers(of: {
   readonly film: number;
   readonly layers: readonly Layer[];
-  readonly around?: { readonly round: 0 | 1 | 2; readonly radius: number };
+  readonly around?: Around;
 }): number {
   const { film, layers, around } = of;
   demandPositive('film', film, 'thermalTransmittance');
