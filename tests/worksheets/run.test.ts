@@ -17,7 +17,7 @@ import { ADDED_FOAM } from '../../src/worksheets/shared/amounts.ts';
 import { asSaid } from '../../src/worksheets/shared/as-said.ts';
 import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
 import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
-import { otherPlan } from '../../src/worksheets/shared/RunReplan.tsx';
+import { otherPlan, replanWords } from '../../src/worksheets/shared/RunReplan.tsx';
 import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 import { belowTare, correctionWords } from '../../src/worksheets/shared/record-words.ts';
@@ -558,6 +558,19 @@ describe('the batches that may be gone on with', () => {
     expect(other({}, { ...own })).toBeUndefined();
     expect(other({}, { ...half, example: true })).toBeUndefined();
     expect(other({}, undefined)).toBeUndefined();
+  });
+
+  test('by a plan that is shown in other words, and the first of these are said', () => {
+    const of = (over: Partial<typeof plan>) => ({ ...plan, example: false, ...over });
+    const small = of({ cement: 1.161, water: 0.4643, foamVolume: 0.00213 });
+    const words = (over: Partial<typeof plan>) => replanWords(small, { ...small, ...over }, say);
+    expect(words({ cement: 1.159, water: 0.467 })).toBe(
+      'This batch was begun with 0.46\u00a0kg of water; on the bench 0.47\u00a0kg is planned now.',
+    );
+    expect(words({ foamVolume: 0.00216 })).toMatch(/ 2\.13\sL of foam; on the bench 2\.16\sL is/);
+    expect(words({ cement: 2.322, water: 0.928 })).toContain('1.16\u00a0kg of cement');
+    // Nobody could weigh by the one and not by the other.
+    expect(words({ water: 0.4605 })).toBeUndefined();
   });
 
   test('are three at most', () => {

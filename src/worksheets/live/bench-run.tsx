@@ -256,7 +256,7 @@ function Run({
           editor={editor}
           begun={going.plan}
           now={onBench}
-          take={(plan) => go({ ...going, plan })}
+          take={(over) => go({ ...going, ...over })}
           say={say}
         />
       )}

@@ -1,7 +1,11 @@
+import { type Entries, type KeptResults, sameEntry } from '../../bench/entries.ts';
+import { carriedReadings, foamInOf, vesselOf } from '../../bench/records/carried.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import type { RunPlan } from '../../bench/run.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
+import { $going, type FoamIn, type Going, type RunPlan } from '../../bench/run.ts';
 import { $entries, $kept } from '../../bench/store.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { LITRES } from './amounts.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
 /** Amounts of two plans that are nearer than this, as a share, weigh out the same. A choice. */
@@ -20,6 +24,56 @@ export function otherPlan(
   return differs ? now : undefined;
 }
 
+const AMOUNTS = [
+  ['cement', 'of cement'],
+  ['water', 'of water'],
+  ['sand', 'of sand'],
+  ['foamVolume', 'of foam'],
+] as const;
+
+/** The first amount in which two plans are told apart, as both are shown; undefined where none is. */
+export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | undefined {
+  for (const [name, of] of AMOUNTS) {
+    const [was, is] = [begun, now].map((plan) =>
+      name === 'foamVolume'
+        ? say(plan[name], 'volume', { units: LITRES })
+        : say(plan[name], 'mass', { decimals: 2 }),
+    );
+    if (was !== is)
+      return `This batch was begun with ${was} ${of}; on the bench ${is} is planned now.`;
+  }
+  return undefined;
+}
+
+/** A vessel as the bench has it now, as far as it was had from the bench before. */
+const followed = (vessel: FoamIn, before: FoamIn, now: FoamIn): FoamIn =>
+  Object.fromEntries(
+    (['tare', 'vessel'] as const).flatMap((name) => {
+      const entry = sameEntry(vessel[name], before[name]) ? now[name] : vessel[name];
+      return entry ? [[name, entry]] : [];
+    }),
+  );
+
+/**
+ * A batch taken over to another bench: what was typed at the run stays. What it aims at is the new plan's,
+ * written down with the first step.
+ */
+export function replanned(
+  record: BatchRecord,
+  bench: Entries,
+  kept: KeptResults,
+  foamIn: FoamIn | undefined,
+) {
+  const { planned: _, tare: __, vessel: ___, ...others } = record.readings;
+  const [before, now] = [record, { bench, kept }].map((of) => vesselOf(carriedReadings(of)));
+  const readings = { ...others, ...followed(vesselOf(record.readings), before!, now!) };
+  const change = { readings, bench, kept };
+  return {
+    change,
+    foamIn: foamIn && followed(foamIn, foamInOf(record), foamInOf({ ...record, ...change })),
+  };
+}
+
 /** That it is so, and the way to weigh by it. */
 export function RunReplan({
   editor,
@@ -31,25 +85,22 @@ export function RunReplan({
   readonly editor: Editor;
   readonly begun: RunPlan | undefined;
   readonly now: RunPlan | undefined;
-  readonly take: (plan: RunPlan) => void;
+  readonly take: (over: Pick<Going, 'plan' | 'foamIn'>) => void;
   readonly say: Say;
 }) {
   const other = otherPlan(editor, begun, now);
-  if (!begun || !other) return null;
-  const cement = (plan: RunPlan) => say(plan.cement, 'mass', { decimals: 2 });
+  const words = begun && other && replanWords(begun, other, say);
+  if (!words) return null;
   return (
     <div class="run-undo">
-      <p>
-        This batch was begun with {cement(begun)} of cement; on the bench {cement(other)} is planned
-        now.
-      </p>
+      <p>{words}</p>
       <button
         type="button"
         onClick={() => {
-          // What it aims at is the new plan's, written down with the first step.
-          const { planned: _, ...readings } = editor.record.readings;
-          editor.change({ readings, bench: { ...$entries.get() }, kept: { ...$kept.get() } });
-          take(other);
+          const bench = [{ ...$entries.get() }, { ...$kept.get() }] as const;
+          const { change, foamIn } = replanned(editor.record, ...bench, $going.get()?.foamIn);
+          editor.change(change);
+          take({ plan: other, ...(foamIn && { foamIn }) });
         }}
       >
         Weigh by the bench’s plan
