@@ -66,6 +66,11 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   /** The results in the order of their weight: the first is the answer. */
   readonly results: Readonly<Record<string, ResultSpec<R>>>;
   readonly judge: (result: R, values: Values<F>, say: Say) => Judgement;
+  /**
+   * A field nobody can fill before the bench, and what is said in place of a verdict while it is the example's and other
+   * readings are not.
+   */
+  readonly awaits?: readonly [field: keyof F & string, words: (result: R, say: Say) => string];
   /** What a reader must know about this result, one sentence each. */
   readonly notes?: (result: R, values: Values<F>, say: Say) => readonly string[];
   /** Sentences for the refusals of core, by their `because` code. */

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -26,4 +27,26 @@ test('readings that cannot tell a good mix from a bad one bring no amount to add
 
 test('on a scale that can, the same bucket asks for foam', () => {
   expect(weighed('0.01').add!.value).toBeGreaterThan(0);
+});
+
+/** A plan of the reader's, and the bucket not yet weighed. */
+test('a weighing that is still the example’s stops nobody', () => {
+  const of = (entries: Entries) => {
+    const found = answer(correct, readWorksheet(correct, entries, {}, say), say);
+    return found.ok ? found.judgement : undefined;
+  };
+  const plan: Entries = {
+    'correct.target': { t: '1000', u: 'kg/m3' },
+    'correct.mass': { t: '35', u: 'kg' },
+  };
+  expect(of(plan)).toEqual({
+    verdict: 'look',
+    say: 'Type what your bucket weighs, struck full of the blend.',
+  });
+  const full = { 'correct.full': { t: '13.65', u: 'kg' } };
+  expect(of({ ...plan, ...full })!.say).toMatch(/reads 36\s% lighter than planned/);
+  expect(of({})!.verdict).not.toBe('stop');
+  // As planned the load is 14 L, and the bucket holds 20.
+  const small = of({ ...plan, 'correct.mass': { t: '14', u: 'kg' } })!;
+  expect(small.say).toMatch(/holds more than one load: bring a vessel of about 3\sL/);
 });

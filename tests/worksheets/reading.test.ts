@@ -219,7 +219,7 @@ test('a refusal by core names the end that was passed, not the one nobody meets'
 });
 
 test('a bucket larger than the mix in the mixer stops the correction, and no amount is given', () => {
-  const entries = { 'correct.mass': typed('8') };
+  const entries = { 'correct.mass': typed('8'), 'correct.full': typed('13.65') };
   const answered = answer(correct, readWorksheet(correct, entries, {}, metric), metric);
   expect(answered).toMatchObject({ ok: true, judgement: { verdict: 'stop' } });
   if (!answered.ok) return;

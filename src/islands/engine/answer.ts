@@ -45,7 +45,9 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
       values,
       result,
       numbers,
-      judgement: withDoubt(sheet.judge(result, values, say), sheet, numbers, doubt, say),
+      judgement:
+        awaited(sheet, reading, result, say) ??
+        withDoubt(sheet.judge(result, values, say), sheet, numbers, doubt, say),
       notes: sheet.notes?.(result, values, say) ?? [],
     };
   } catch (error) {
@@ -53,6 +55,12 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
     if (!(error instanceof DomainError)) throw error;
     return { ok: false, problems: [blame(sheet, reading, error, say)] };
   }
+}
+
+/** No verdict on a reading that nobody made yet. */
+function awaited({ awaits }: AnyWorksheet, { own, fields }: Reading, result: unknown, say: Say) {
+  if (!awaits || !own || fields[awaits[0]]?.origin !== 'example') return undefined;
+  return { verdict: 'look', say: awaits[1](result, say) } as const;
 }
 
 const unsettled = (sheet: AnyWorksheet) => ({

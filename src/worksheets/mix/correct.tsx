@@ -9,7 +9,9 @@ import {
   densityDoubt,
   doubtWords,
   mixAdvice,
+  overflows,
   spentJudgement,
+  vesselFor,
 } from '../shared/correction-advice.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
@@ -137,6 +139,13 @@ export default worksheet({
       of: (r) => r.add?.waterCementTotal,
     },
   },
+  awaits: [
+    'full',
+    ({ common }, say) =>
+      overflows(common)
+        ? `Your bucket holds more than one load: bring ${vesselFor(common.massInHand / common.targetDensity, say)}.`
+        : 'Type what your bucket weighs, struck full of the blend.',
+  ],
   judge: ({ advice, measured, off, tolerance }, { target }, say) => {
     const amount = say(measured, 'density', { units: DENSITY });
     if (advice.is === 'refused')
