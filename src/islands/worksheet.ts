@@ -61,8 +61,15 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly id: string;
   readonly question: string;
   readonly fields: F;
-  /** `pm` holds the ± of each number field that has one, in SI, for worksheets about the ± itself. */
-  readonly work: (values: Values<F>, pm: PlusMinus<F>) => R;
+  /**
+   * `pm` holds the ± of each number field that has one, in SI, for worksheets about the ± itself; `typed` gives what
+   * the reader typed into a field, where how it was written tells what the number does not: `< 5`.
+   */
+  readonly work: (
+    values: Values<F>,
+    pm: PlusMinus<F>,
+    typed?: (field: keyof F & string) => string,
+  ) => R;
   /** The results in the order of their weight: the first is the answer. */
   readonly results: Readonly<Record<string, ResultSpec<R>>>;
   readonly judge: (result: R, values: Values<F>, say: Say) => Judgement;

@@ -63,7 +63,11 @@ export function doubtOf(sheet: AnyWorksheet, reading: Reading): Doubt {
     ...reading.values,
     ...Object.fromEntries(doubtful.map(({ name }, i) => [name, x[i]])),
   });
-  return { fields: doubtful, work: onceEach((x) => sheet.work(values(x), pms)), values };
+  return {
+    fields: doubtful,
+    work: onceEach((x) => sheet.work(values(x), pms, reading.typed)),
+    values,
+  };
 }
 
 /** Every result of a worksheet asks for the same few points: each is worked out once, refusals too. */

@@ -77,6 +77,7 @@ export function readWorksheet(
     fields,
     values: problems.length === 0 ? values : undefined,
     problems,
+    typed: (name) => entries[benchKey(sheet, name)]?.t ?? '',
     own,
     onExample: Object.values(fields).some(
       (field) =>

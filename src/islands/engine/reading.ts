@@ -105,6 +105,8 @@ export interface Reading {
   // biome-ignore lint/suspicious/noExplicitAny: each worksheet knows the types of its own values
   readonly values: Readonly<Record<string, any>> | undefined;
   readonly problems: readonly Problem[];
+  /** What the reader typed into a field, as it stands; empty where nothing is theirs. */
+  readonly typed: (name: string) => string;
   /** Whether anything here is the reader's own. */
   readonly own: boolean;
   /** Whether anything it asks for, or took from another worksheet, is still the invented example's. */

@@ -50,7 +50,7 @@ export default worksheet({
     }),
     ...drainageFields,
   },
-  work: (v) => {
+  work: (v, _, typed) => {
     const { expansion } = foamDensity({ tare: 0, full: v.foamDensity, vessel: 1 });
     const readings = {
       mass: () =>
@@ -83,7 +83,10 @@ export default worksheet({
       const time = curve && timeToDrain({ drainage: curve, share: drained });
       return time === Infinity ? undefined : time;
     };
-    return { readings, fit: found, line, curve, quarter: after(0.25), half: after(0.5) };
+    const most = v.measure === 'share' ? Math.max(...readings.map(({ drained }) => drained)) : 0;
+    // Shares with their sign behind them are meant so.
+    const fractions = most < FRACTION && !typed?.('byShare').includes('%') ? most : 0;
+    return { readings, fit: found, line, curve, quarter: after(0.25), half: after(0.5), fractions };
   },
   results: {
     quarter: {
@@ -129,12 +132,11 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ readings, fit, line }, { measure }, say) => {
-    const most = Math.max(...readings.map(({ drained }) => drained));
-    if (measure === 'share' && most > 0 && most < FRACTION)
+  judge: ({ fit, line, curve, fractions }, _, say) => {
+    if (fractions > 0)
       return {
-        verdict: 'stop',
-        say: `The largest share reads ${per(most, say)}. Shares are in per cent: for ${per(100 * most, say)} type ${+(1e4 * most).toPrecision(3)}.`,
+        verdict: curve ? 'look' : 'stop',
+        say: `The largest share reads ${per(fractions, say)}. Shares are in per cent: for ${per(100 * fractions, say)} type ${+(1e4 * fractions).toPrecision(3)}. If it is so little, type % behind it.`,
       };
     if (line)
       return {
