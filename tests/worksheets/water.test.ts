@@ -241,6 +241,37 @@ describe('verdicts', () => {
     );
   });
 
+  test('less than a figure above a limit is no breach of it: the report is too coarse', () => {
+    const told = (more: Readonly<Record<string, string>>) => {
+      const { judgement, numbers, notes, result, values } = answered(fit, { ...report, ...more });
+      const row = (of: string) =>
+        (fit.tables![0]!.rows as (...of: unknown[]) => string[][])(result, values, say).find(
+          ([name]) => name === of,
+        );
+      return { ...judgement, beyond: numbers.beyond!.value, notes: notes.join(' '), row };
+    };
+    const lead = told({ 'water.lead': '< 200' });
+    expect(lead).toMatchObject({
+      verdict: 'look',
+      beyond: 0,
+      say: expect.stringMatching(/too coarse to tell: of lead it says only/),
+    });
+    expect(lead.row('Lead')!.slice(1, 3)).toEqual([
+      'at most 200\u00a0mg/L',
+      expect.stringContaining('too coarse to tell, 100\u00a0mg/L'),
+    ]);
+    expect(told({ 'water.lead': '<100' })).toMatchObject({ verdict: 'good', beyond: 0 });
+    expect(told({ 'water.lead': '<5' }).row('Lead')![1]).toBe('at most 5\u00a0mg/L');
+    expect(told({ 'water.lead': '200' })).toMatchObject({ verdict: 'stop', beyond: 1 });
+    // Sodium alone is too much, whatever the potassium.
+    expect(told({ 'water.sodium': '1500', 'water.potassium': '< 5' }).verdict).toBe('stop');
+    expect(told({ 'water.sodium': '< 1500', 'water.potassium': '5' }).say).toContain('of alkalis');
+    // More than natural waters hold is not said of what may be less.
+    const solids = told({ 'water.dissolved': '< 5000' });
+    expect(solids.say).not.toContain('natural waters');
+    expect(solids.notes).not.toContain('natural waters');
+  });
+
   test('chloride that plain concrete bears is too much for steel', () => {
     const chloride = { ...report, 'water.chloride': '1500' };
     expect(answered(fit, chloride).judgement.verdict).toBe('good');

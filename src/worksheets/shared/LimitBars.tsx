@@ -17,12 +17,19 @@ export function LimitBars({
   judged,
   names,
 }: {
-  readonly judged: readonly Judged[];
+  readonly judged: readonly (Pick<Judged, 'limit' | 'value'> & { readonly upTo?: boolean })[];
   readonly names: Readonly<Record<string, string>>;
 }) {
-  const measured = judged.flatMap(({ limit, value }) =>
+  const measured = judged.flatMap(({ limit, value, upTo }) =>
     limit.most !== undefined && value !== undefined
-      ? [{ of: limit.of, standard: limit.standard, percent: (100 * value) / limit.most }]
+      ? [
+          {
+            of: limit.of,
+            standard: limit.standard,
+            percent: (100 * value) / limit.most,
+            upTo: upTo ? '≤\u00a0' : '',
+          },
+        ]
       : [],
   );
   const lines = [...new Set(measured.map(({ of }) => of))];
@@ -30,7 +37,10 @@ export function LimitBars({
   const x = scaleLinear([0, MOST], [LEFT, WIDTH - RIGHT]);
   const foot = 24 + lines.length * ROW;
   const words = measured
-    .map(({ of, standard, percent }) => `${names[of]} ${figure(percent)}\u00a0% of ${standard}`)
+    .map(
+      ({ of, standard, percent, upTo }) =>
+        `${names[of]} ${upTo}${figure(percent)}\u00a0% of ${standard}`,
+    )
     .join(', ');
   return (
     <figure class="fig">
@@ -54,7 +64,7 @@ export function LimitBars({
               const alone = measured.filter((m) => m.of === line).length === 1;
               const y = alone ? 11 : 2 + k * 18;
               const end = x(Math.min(found.percent, MOST));
-              const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${figure(found.percent)}\u00a0%`;
+              const said = `${standard === 'EN 1008' ? 'EN' : 'ASTM'} ${found.upTo}${figure(found.percent)}\u00a0%`;
               return (
                 <g>
                   <rect

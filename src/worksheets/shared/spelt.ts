@@ -16,5 +16,7 @@ export const onSquareMetre = (text: string): string =>
 export const withoutMoney = (text: string): string =>
   text.replace(/^\s*(?:[A-Z]*\p{Sc}|[A-Z]{3})\s*|\s*(?:\p{Sc}|[A-Z]{3})\s*$/gu, '');
 
+const LESS_THAN = /^\s*[<≤]\s*/;
 /** `< 5`, as a report tells what it found too little of, counts as 5: the most it can be. */
-export const atMost = (text: string): string => text.replace(/^\s*[<≤]\s*/, '');
+export const atMost = (text: string): string => text.replace(LESS_THAN, '');
+export const saysAtMost = (text: string): boolean => LESS_THAN.test(text);

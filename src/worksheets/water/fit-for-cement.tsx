@@ -1,10 +1,14 @@
 import { alkaliesOf, type Judged, judgeMixingWater } from '../../core/water/fitness.ts';
-import type { Constituent, Limit } from '../../core/water/mixing-water-limits.ts';
+import {
+  CONSTITUENTS,
+  type Constituent,
+  type Limit,
+} from '../../core/water/mixing-water-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LimitBars } from '../shared/LimitBars.tsx';
-import { atMost } from '../shared/spelt.ts';
+import { atMost, saysAtMost } from '../shared/spelt.ts';
 import { otherIons, pH } from '../shared/water-fields.ts';
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
@@ -41,6 +45,29 @@ const NAMES: Readonly<Record<Constituent, string>> = {
   zinc: 'Zinc',
   pH: 'pH',
 };
+
+/** A line of the report against one limit. */
+interface Line extends Omit<Judged, 'verdict'> {
+  /** 'coarse' where the report says only less than something above the limit. */
+  readonly verdict: Judged['verdict'] | 'coarse';
+  /** Whether the value is the most it can be. */
+  readonly upTo: boolean;
+}
+
+/** What a report holds of each constituent, kg/m³: silence left out, and sodium and potassium as alkalis. */
+function reported({
+  sodium,
+  potassium,
+  ...others
+}: { readonly [of in Constituent | 'sodium' | 'potassium']?: number | undefined }) {
+  const alkalies =
+    sodium === undefined || potassium === undefined ? undefined : alkaliesOf({ sodium, potassium });
+  return Object.fromEntries(
+    CONSTITUENTS.map((of) => [of, of === 'alkalies' ? alkalies : others[of]]).filter(
+      ([, value]) => value !== undefined,
+    ),
+  ) as Partial<Record<Constituent, number>>;
+}
 
 export default worksheet({
   id: 'fit-for-cement',
@@ -88,31 +115,35 @@ export default worksheet({
     zinc: trace('Zinc, Zn', 'water.zinc'),
   },
   folded: 'What fewer reports give',
-  work: (v) => {
-    const { sodium, potassium } = v;
-    const alkalies =
-      sodium === undefined || potassium === undefined
-        ? undefined
-        : alkaliesOf({ sodium, potassium });
-    const given = {
-      chloride: v.chloride,
-      sulfate: v.sulfate,
-      alkalies,
-      dissolvedSolids: v.dissolvedSolids,
-      nitrate: v.nitrate,
-      pH: v.pH,
-      phosphate: v.phosphate,
-      sugars: v.sugars,
-      lead: v.lead,
-      zinc: v.zinc,
-    };
-    const report = Object.fromEntries(
-      Object.entries(given).filter(([, value]) => value !== undefined),
-    ) as Partial<Record<Constituent, number>>;
-    const judged = judgeMixingWater(report, v.use);
-    const count = (verdict: Judged['verdict']) =>
+  work: (v, _, typed = () => '') => {
+    const most = reported(v);
+    const least = reported(
+      Object.fromEntries(
+        Object.entries(v).map(([name, value]) => [
+          name,
+          saysAtMost(typed(name as keyof typeof v)) ? 0 : value,
+        ]),
+      ),
+    );
+    const atLeast = judgeMixingWater(least, v.use);
+    const judged = judgeMixingWater(most, v.use).map((line, i): Line => {
+      const { verdict, value } = atLeast[i]!;
+      return {
+        ...line,
+        verdict: line.verdict === verdict ? verdict : 'coarse',
+        upTo: line.value !== value,
+      };
+    });
+    const count = (verdict: Line['verdict']) =>
       judged.filter((line) => line.verdict === verdict).length;
-    return { judged, alkalies, beyond: count('beyond'), unknown: count('unknown') };
+    return {
+      judged,
+      alkalies: most.alkalies,
+      // What is told as less than so much may be anything below it.
+      solids: saysAtMost(typed('dissolvedSolids')) ? undefined : v.dissolvedSolids,
+      beyond: count('beyond'),
+      unknown: count('unknown'),
+    };
   },
   results: {
     beyond: { label: 'Limits exceeded', kind: 'count', of: (r) => r.beyond, decimals: 0 },
@@ -131,7 +162,8 @@ export default worksheet({
   },
   judge: (r, v) => {
     const over = r.judged.filter(({ verdict }) => verdict === 'beyond');
-    const listed = [...new Set(over.map(({ limit }) => spoken(limit.of)))].join(', ');
+    const coarse = r.judged.filter(({ verdict }) => verdict === 'coarse');
+    const listed = namesOf(over);
     if (v.senses === 'oil')
       return {
         verdict: 'stop',
@@ -152,6 +184,11 @@ export default worksheet({
         verdict: 'stop',
         say: 'Algae and rot hold back the set and draw in air. Do not mix with it until it has passed the comparison test below, on this very water.',
       };
+    if (coarse.length > 0)
+      return {
+        verdict: 'look',
+        say: `The report is too coarse to tell: of ${namesOf(coarse)} it says only that there is less than a figure above the limit. Ask for a finer one, or run the comparison test.${over.length > 0 ? ` Beyond an optional limit of ASTM C1602: ${listed}.` : ''}`,
+      };
     if (over.length > 0)
       return {
         verdict: 'look',
@@ -167,7 +204,7 @@ export default worksheet({
         verdict: 'look',
         say: 'Natural water is not so caustic: this is wash water or lye. Clear wash water of your own mix may go into the next one; any other only after the comparison test. Gloves and goggles on.',
       };
-    if ((v.dissolvedSolids ?? 0) > NATURAL)
+    if ((r.solids ?? 0) > NATURAL)
       return {
         verdict: 'look',
         say: 'Within every limit the report covers, but it holds more than natural waters do. Find out what that is, or run the comparison test, before it mixes cement.',
@@ -189,11 +226,11 @@ export default worksheet({
     const notes = [
       'Water fit to drink is taken as fit to mix, without a test (common practice). Passing a list of limits is no permission for water of unknown origin: the comparison test decides. Neither standard has a line for bicarbonate, though much of it may change the set: see “Does this hard water set cement faster?”',
     ];
-    if (v.dissolvedSolids !== undefined)
+    if (r.solids !== undefined)
       notes.push(
-        v.dissolvedSolids <= NATURAL
-          ? `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is what natural waters have; up to 2000\u00a0mg/L they are generally suitable.`
-          : `${say(v.dissolvedSolids, 'concentration')} of dissolved solids is more than natural waters usually have: find out what they are.`,
+        r.solids <= NATURAL
+          ? `${say(r.solids, 'concentration')} of dissolved solids is what natural waters have; up to 2000\u00a0mg/L they are generally suitable.`
+          : `${say(r.solids, 'concentration')} of dissolved solids is more than natural waters usually have: find out what they are.`,
       );
     if (v.use !== 'plain')
       notes.push(
@@ -220,14 +257,14 @@ export default worksheet({
       rows: (r, _, say) =>
         [...new Set(r.judged.map(({ limit }) => limit.of))].map((of) => {
           const lines = r.judged.filter(({ limit }) => limit.of === of);
-          const value = lines[0]!.value;
+          const { value, upTo } = lines[0]!;
           const cell = (standard: string) => {
             const line = lines.find(({ limit }) => limit.standard === standard);
             return line ? worded(line, say) : 'no limit';
           };
           return [
             NAMES[of],
-            value === undefined ? 'silent' : amount(of, value, say),
+            value === undefined ? 'silent' : (upTo ? 'at most ' : '') + amount(of, value, say),
             cell('EN 1008'),
             cell('ASTM C1602'),
           ];
@@ -250,14 +287,22 @@ export default worksheet({
 /** Its name within a sentence: `alkalis`. */
 const spoken = (of: Constituent) => (of === 'pH' ? 'pH' : NAMES[of].split(',')[0]!.toLowerCase());
 
+const namesOf = (lines: readonly Line[]) =>
+  [...new Set(lines.map(({ limit }) => spoken(limit.of)))].join(', ');
+
 const amount = (of: Constituent, value: number, say: Say) =>
   of === 'pH'
     ? say(value, 'count', { plain: true })
     : say(value, 'concentration', { significant: of === 'alkalies' ? 3 : 4, plain: true });
 
-const VERDICTS = { within: 'within', beyond: 'BEYOND', unknown: 'limit' } as const;
+const VERDICTS = {
+  within: 'within',
+  beyond: 'BEYOND',
+  coarse: 'too coarse to tell,',
+  unknown: 'limit',
+} as const;
 
-function worded({ limit, verdict }: Judged, say: Say): string {
+function worded({ limit, verdict }: Line, say: Say): string {
   const bound =
     limit.most !== undefined
       ? ` ${say(limit.most, 'concentration', { decimals: 0 })}`
@@ -267,7 +312,7 @@ function worded({ limit, verdict }: Judged, say: Say): string {
 }
 
 /** Where each standard has its limits, said once below and not in every cell. */
-function clauses(judged: readonly Judged[]): string {
+function clauses(judged: readonly Line[]): string {
   const limits = judged.map(({ limit }) => limit);
   const of = (standard: Limit['standard']) => {
     const mine = limits.filter((limit) => limit.standard === standard);
