@@ -3,6 +3,7 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { carriedReadings } from '../../src/bench/records/carried.ts';
+import { givenUp } from '../../src/islands/engine/borrowed.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import { benchKey, borrowedKeys } from '../../src/islands/worksheet.ts';
@@ -100,6 +101,17 @@ describe('until another is typed, the vessel of the foam is the bucket', () => {
     const tare = fieldOf(correct, 'tare', { ...bench, ...typed(correct, jarOf) });
     expect(tare).toMatchObject({ origin: 'yours', value: 0.1, pm: 0.01 });
     expect(tare).toMatchObject({ onOffer: { from: foamDensity.question, text: '500\u00a0g' } });
+  });
+
+  test('used again in place of another, it has its own ±, in the unit that was chosen here', () => {
+    const bench = { ...foam, 'bucket.tare': { ...kg('0.5'), p: '0.3', pu: 'kg' } };
+    const own = { ...kg('0.1'), p: '0.002', pu: 'kg', d: { metric: 'g' } };
+    expect(fieldOf(correct, 'tare', { ...bench, ...typed(correct, { tare: own }) })).toMatchObject({
+      ...{ value: 0.1, pm: 0.002 },
+    });
+    const used = { ...bench, ...typed(correct, { tare: givenUp(own) }) };
+    expect(fieldOf(correct, 'tare', used)).toMatchObject({ value: 0.5, pm: 0.3, unit: 'g' });
+    expect(givenUp(jarOf.tare)).toEqual({});
   });
 
   test('a foam that cannot be makes no bucket wait, unless the bucket itself cannot be read', () => {

@@ -13,6 +13,9 @@ export function lentTo(field: Field, entries: Entries, kept: KeptResults): Entry
   return entries[bench]?.t === undefined ? undefined : entries[bench];
 }
 
+/** What is left of an entry once another's number is used in its place: a ± typed beside it was that number's. */
+export const givenUp = ({ d }: Entry = {}): Entry => (d ? { d } : {});
+
 /** Reads a field that is lent an entry: that one, its ± too, until the reader types one here; then it is offered back. */
 export function readLent(
   field: NumberField,

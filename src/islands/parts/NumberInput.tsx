@@ -1,5 +1,6 @@
 import type { Entry, System } from '../../bench/entries.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
+import { givenUp } from '../engine/borrowed.ts';
 import { type NumberReading, pmId } from '../engine/reading.ts';
 import { Origin } from './Origin.tsx';
 import { Way } from './Way.tsx';
@@ -108,14 +109,7 @@ export function NumberInput(props: Props) {
             {pmProblem}
           </p>
         )}
-        <Origin
-          id={id}
-          reading={reading}
-          onClear={() => {
-            const { t: _, u: __, s: ___, ...rest } = entry ?? {};
-            onEntry(rest);
-          }}
-        />
+        <Origin id={id} reading={reading} onClear={() => onEntry(givenUp(entry))} />
         {field.slider && (
           <field.slider.Input reading={reading} range={field.slider} onText={type} />
         )}

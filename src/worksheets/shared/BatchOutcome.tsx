@@ -172,8 +172,8 @@ export function judgementsOf(
 ): readonly Judgement[] {
   const base = recordBaseDoubt(record, say);
   // Of readings that contradict each other the density may be the wrong one.
-  const ofDensity = contradicts(reckoned) ? [] : [recordPlanDoubt(record, say), ...strengths];
-  const doubts = [base, recordDryDoubt(record, say), ...ofDensity].filter(
+  const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
+  const doubts = [base, recordDryDoubt(record, say), ofPlan, ...strengths].filter(
     (doubt) => doubt !== undefined,
   );
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;

@@ -31,6 +31,7 @@ export function CastOn({ editor }: { readonly editor: Editor }) {
         }}
         onBlur={({ currentTarget }) => {
           if (!currentTarget.value) currentTarget.value = date;
+          setEmptied(false);
         }}
       />
       {problem && (

@@ -8,7 +8,7 @@ import { weighedDensity } from './record-words.ts';
 
 /** Ages at which a strength is held against the published 28-day band. Common practice, no source. */
 export const ABOUT_28_DAYS = { from: 21 * DAY, to: 60 * DAY } as const;
-/** So many times outside what is published for its density, a strength is rather a slip, most likely of its unit. A choice. */
+/** So many times outside what is published for its density, a strength is rather a slip, most likely of its unit. A choice; “a fifth” in words. */
 export const OFF_BAND = 5;
 
 /** Published strengths at 28 days for the densities of a batch, Pa; not dried yet, for what it weighs wet. */
