@@ -61,7 +61,8 @@ export const HARDNESS: readonly Unit[] = [
     'gpg',
     'gpg',
     (GRAIN / US_GALLON) * 1e3 * asCalciumCarbonate,
-    ['gr/gal', 'grains', 'grains/gallon', 'grains/gal', 'grain/gal', 'gr/US gal'],
+    // Behind a mass `gr` would be a gram to some: there it stays unread.
+    ['gr/gal', 'gr', 'grains', 'grains/gallon', 'grains/gal', 'grain/gal', 'gr/US gal'],
     degree,
   ),
   metric('mg/L CaO', 'mg/L CaO', asCalciumOxide, ['mg CaO/L', 'ppm CaO'], degree),

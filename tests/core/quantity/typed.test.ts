@@ -69,7 +69,7 @@ const TYPED: Readonly<Partial<Record<Kind, Readonly<Record<string, readonly stri
     dH: ['dGH'],
     fH: ['°TH'],
     eH: ['°Clark'],
-    gpg: ['gr/gal', 'grains'],
+    gpg: ['gr/gal', 'gr', 'grains'],
     'mg/L CaO': ['ppm CaO'],
   },
   temperature: {
