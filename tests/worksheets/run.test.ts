@@ -29,7 +29,7 @@ import {
   uncorrected,
   withoutCorrection,
 } from '../../src/worksheets/shared/run-correction.ts';
-import { placedDoubt, runDoubt } from '../../src/worksheets/shared/run-doubt.ts';
+import { bucketDoubt, placedDoubt, runDoubt } from '../../src/worksheets/shared/run-doubt.ts';
 import { gasDoubt } from '../../src/worksheets/shared/run-gas.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { freeName } from '../../src/worksheets/shared/run-name.ts';
@@ -575,6 +575,32 @@ describe('the batches that may be gone on with', () => {
 
   test('are three at most', () => {
     expect(unfinishedOf([of({}), of({}), of({}), of({})], '2026-05-09')).toHaveLength(3);
+  });
+});
+
+describe('a bucket for the blend', () => {
+  const own = { ...plan, example: false };
+  // By hand: 1 kg of cement and 0.4 kg of water are 0.7175 L, and with (1.4 − 0.4305) ÷ 0.52 L of foam 2.582 L.
+  const small = { cement: '1', water: '0.4', foamDensity: '80', planned: '600' };
+  const doubt = (vessel: string, readings: Partial<Record<ReadingName, string>>, of = own) =>
+    bucketDoubt(runReadings(batch({ ...readings, vessel }), say), of, say);
+
+  test('that all of it will not fill is told of before the foam is folded in', () => {
+    expect(doubt('20', small)).toEqual({
+      verdict: 'look',
+      say: 'The bucket holds more than all of the mix, 2.58\u00a0L: have a smaller vessel ready to weigh the blend in.',
+    });
+    expect(doubt('2.6', small)).toBeDefined();
+    expect(doubt('2.5', small)).toBeUndefined();
+    expect(doubt('', small)).toBeUndefined();
+    // Water and cement may be swapped: that is asked first.
+    expect(doubt('20', { ...small, cement: '0.4', water: '1' })).toBeUndefined();
+  });
+
+  test('is held against the plan’s mix, but not against the example’s', () => {
+    expect(doubt('50', {})).toBeDefined();
+    expect(doubt('50', {}, plan)).toBeUndefined();
+    expect(doubt('20', small, plan)).toBeDefined();
   });
 });
 

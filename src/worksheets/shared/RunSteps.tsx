@@ -14,7 +14,7 @@ import { FoamByWeight, FoamWeight, useFoamWeighing } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
 import { SCALE } from './record-fields.ts';
 import { type FoamWanted, foamWanted } from './run-base.ts';
-import { placedDoubt } from './run-doubt.ts';
+import { bucketDoubt, placedDoubt } from './run-doubt.ts';
 import { foamWeighing } from './run-foam-in.ts';
 import { formsPlanned, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
@@ -94,10 +94,12 @@ function Foam({ editor, plan, say }: StepProps) {
   const wanted: FoamWanted = problem
     ? { is: 'refused', say: `No foam can be named yet. ${problem}` }
     : foamWanted(runReadings(foam.record, say), plan, say);
+  const bucket = bucketDoubt(runReadings(editor.record, say), plan, say);
   return (
     <>
       <p>
-        Run the foam to waste until it comes evenly. Then start the clock above and fill the bucket.
+        Run the foam to waste until it comes evenly. Then start the clock above and fill the foam’s
+        vessel, the bucket below.
       </p>
       <RecordFields editor={foam} names={['tare', 'vessel']} say={say} />
       <FoamWeight of={weighing} say={say} />
@@ -113,6 +115,7 @@ function Foam({ editor, plan, say }: StepProps) {
       <FoamByWeight editor={editor} say={say} />
       {/* Beneath what is typed last: coming and going, it must not move the field. */}
       <RunDoubt editor={editor} plan={plan} say={say} />
+      {bucket && <Verdict {...bucket} />}
     </>
   );
 }

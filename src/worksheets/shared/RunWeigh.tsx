@@ -53,7 +53,10 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   };
   return (
     <>
-      <p>Fold the foam in from the bottom. Strike a bucket full, wipe it, weigh it.</p>
+      <p>
+        Fold the foam in from the bottom. Strike a bucket full, wipe it, weigh it: the foam’s vessel
+        or another.
+      </p>
       <RecordFields
         editor={editor}
         names={bucketKnown ? ['full', 'tare', 'vessel'] : ['tare', 'vessel', 'full']}

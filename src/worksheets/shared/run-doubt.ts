@@ -69,6 +69,22 @@ function amountDoubt(
   );
 }
 
+/** A bucket that the whole blend does not fill, while its foam is still in the making and nothing else is strange. */
+export function bucketDoubt(
+  readings: RunReadings,
+  plan: RunPlan | undefined,
+  say: Say,
+): Judgement | undefined {
+  const [vessel, wanted] = [readings.at('vessel'), foamWanted(readings, plan, say)];
+  if (!vessel || wanted.is !== 'amount' || wanted.mix >= vessel) return undefined;
+  if (runDoubt(readings, plan, say)) return undefined;
+  // Of the example’s amounts nobody mixes.
+  if (plan?.example && baseIn(readings, plan)?.weighed !== 'all') return undefined;
+  return look(
+    `The bucket holds more than all of the mix, ${litres(wanted.mix, say)}: have a smaller vessel ready to weigh the blend in.`,
+  );
+}
+
 /** More filled in the forms and left over than ever was in the mixer. */
 export function placedDoubt(
   readings: RunReadings,
