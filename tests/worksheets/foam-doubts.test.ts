@@ -215,6 +215,17 @@ describe('the jar of mix', () => {
     expect(read([0, 600], [5, 618], [15, 618]).judgement.verdict).toBe('good');
   });
 
+  test('lighter than planned is doubted too: the jar may not be what stands there', () => {
+    const look = (said: RegExp) => ({ verdict: 'look', say: expect.stringMatching(said) });
+    expect(read([0, 486], [5, 490], [15, 498]).judgement).toMatchObject(
+      look(
+        /^Just blended, the mix weighs 486\skg\/m³, 19\s% below the 600.*came out light.*jar empty/,
+      ),
+    );
+    expect(read([5, 560], [15, 566]).judgement).toMatchObject(look(/566\skg\/m³, 5\.7\s% below/));
+    expect(read([0, 572], [5, 575], [15, 580]).judgement.verdict).toBe('good');
+  });
+
   test('begun late is held against the plan as well', () => {
     expect(read([5, 650], [15, 660]).judgement).toMatchObject({
       verdict: 'look',

@@ -133,10 +133,13 @@ export default worksheet({
     const late = first.time > 0;
     const { density } = late ? heaviest : first;
     const above = density / target - 1;
-    if (above > MOST_GAIN)
+    const lost = `it came out heavy, or lost foam ${late ? 'before you looked. Strike the first jar as soon as it is blended.' : 'in the blending, which the loss a minute does not show.'}`;
+    const light =
+      'it came out light, or the jar’s empty weight or volume is not as given, and the loss is misread with it. Weigh the jar empty, and full of water.';
+    if (Math.abs(above) > MOST_GAIN)
       doubts.push({
         verdict: 'look',
-        say: `${late ? `The first reading is of ${minutes(first.time)} after blending, and` : 'Just blended,'} the mix weighs ${say(density, 'density', { units: DENSITY })}, ${share(above)} above the ${say(target, 'density', { units: DENSITY })} planned: it came out heavy, or lost foam ${late ? 'before you looked. Strike the first jar as soon as it is blended.' : 'in the blending, which the loss a minute does not show.'}`,
+        say: `${late ? `The first reading is of ${minutes(first.time)} after blending, and` : 'Just blended,'} the mix weighs ${say(density, 'density', { units: DENSITY })}, ${share(Math.abs(above))} ${above > 0 ? 'above' : 'below'} the ${say(target, 'density', { units: DENSITY })} planned: ${above > 0 ? lost : light}`,
       });
     if (lighter)
       doubts.push({
