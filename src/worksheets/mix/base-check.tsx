@@ -192,7 +192,7 @@ export default worksheet({
     if (off > 0)
       return {
         verdict: 'look',
-        say: `Wetter than meant. Add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made. If the drill has whipped air in, that reads as water: wait a minute, tap the jug, and weigh once more first.${plain && cementDensity >= CEMENT_DENSITY ? ' So does a cement with limestone, slag or ash in it: give the density of its particles, folded below, before you add any.' : ''}`,
+        say: `Wetter than meant. Air whipped in by the drill reads as water: wait a minute, tap the jug, and weigh once more.${plain && cementDensity >= CEMENT_DENSITY ? ' A cement with limestone, slag or ash in it reads as water too: give the density of its particles, folded below.' : ''} If it is still wetter, add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made.`,
       };
     const dry = check.waterCement < ROBS_FOAM_BELOW;
     return {
