@@ -2,7 +2,7 @@ import { number } from '../../islands/fields.ts';
 import { LITRES } from '../shared/amounts.ts';
 import { concentrate, glycerol, lanceLoss, priming, stated } from '../shared/dose-fields.ts';
 import { foamDensityField } from '../shared/recipe.ts';
-import { withoutOne } from '../shared/spelt.ts';
+import { dilution } from '../shared/spelt.ts';
 
 /** What a foaming solution is asked for. */
 export const solutionFields = {
@@ -19,8 +19,7 @@ export const solutionFields = {
   partsWater: number('ratio', {
     label: 'N, parts of water to 1 of concentrate',
     usual: true,
-    oneTo: true,
-    spelt: withoutOne,
+    ...dilution,
     example: '40',
     min: '1',
     max: '500',

@@ -11,7 +11,7 @@ import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { withoutMoney, withoutOne } from '../shared/spelt.ts';
+import { dilution, withoutMoney } from '../shared/spelt.ts';
 import { foamLives } from './foam-lives.ts';
 import { cementDensity, counts } from './recipe-fields.ts';
 
@@ -122,8 +122,7 @@ export default worksheet({
     concentrateDensity: otherDose.concentrateDensity,
     partsWater: number('ratio', {
       label: 'Concentrate, 1 part to … parts of water',
-      oneTo: true,
-      spelt: withoutOne,
+      ...dilution,
       example: '40',
       min: '1',
       max: '500',

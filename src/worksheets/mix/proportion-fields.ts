@@ -3,7 +3,7 @@ import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { withoutOne } from '../shared/spelt.ts';
+import { dilution } from '../shared/spelt.ts';
 import { foamLives } from './foam-lives.ts';
 import { cementDensity, convention, counts, leastLoads } from './recipe-fields.ts';
 
@@ -48,8 +48,7 @@ export const proportionFields = {
     label: 'Concentrate, 1 part to … parts of water',
     usual: true,
     help: 'By volume: 40 for 1 : 40.',
-    oneTo: true,
-    spelt: withoutOne,
+    ...dilution,
     example: '40',
     min: '1',
     max: '500',

@@ -1,8 +1,11 @@
 /** `1:40`, `1 to 40`, `40 : 1` → `40`. */
-export const withoutOne = (text: string): string =>
+const withoutOne = (text: string): string =>
   /^\s*1\s*(?::|to)\s*(.+)$/i.exec(text)?.[1] ??
   /^(.+?)\s*(?::|to)\s*1\s*$/i.exec(text)?.[1] ??
   text;
+
+/** A field for a dilution, “one to so many”, that may be written as one. */
+export const dilution = { oneTo: true, spelt: withoutOne } as const;
 
 /** `2:40` or `2:40 h`, as setting times are written, is hours and minutes though minutes are shown. */
 export const byHours = (text: string): string =>
