@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { speaker } from '../../src/islands/engine/say.ts';
 import {
   countInWords,
+  makeWords,
   type PieceRow,
   piecesInWords,
 } from '../../src/worksheets/shared/pieces-words.ts';
@@ -44,4 +45,14 @@ test('of a form that another worksheet measured, how many, if that one counted t
   expect(countInWords(by(shapes, 0.06), by('How much must I make?', 12))).toBe('');
   expect(countInWords(by(shapes, 0.06), { waits: true, from: shapes })).toBe('');
   expect(countInWords(by(shapes, 0.06), undefined)).toBe('');
+});
+
+test('what to make and what the forms hold are said in one unit', () => {
+  const gallon = 0.003785411784;
+  expect(makeWords(1.06 * gallon, 0.98 * gallon, speaker('us'))).toBe(
+    'Make 1.06\u00a0gal to fill 0.980\u00a0gal of form.',
+  );
+  expect(makeWords(0.00105, 0.00097, speaker('metric'))).toBe(
+    'Make 1.05\u00a0L to fill 0.970\u00a0L of form.',
+  );
 });

@@ -6,7 +6,7 @@ import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { MM, PERCENT } from '../shared/amounts.ts';
 import { leavesSides } from '../shared/piece-sides.ts';
-import type { PieceRow } from '../shared/pieces-words.ts';
+import { makeWords, type PieceRow } from '../shared/pieces-words.ts';
 import { holeNotInside } from './short.ts';
 
 const measure = (label: string, example: string, shapes: readonly string[]) =>
@@ -129,7 +129,7 @@ export default worksheet({
         }
       : {
           verdict: 'good',
-          say: `Make ${say(r.total, 'volume')} to fill ${say(r.net, 'volume')} of form.`,
+          say: makeWords(r.total, r.net, say),
         },
   refusals: { 'hole-not-inside': holeNotInside },
   keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },

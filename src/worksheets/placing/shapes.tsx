@@ -3,6 +3,7 @@ import { coreOutgrows } from '../../core/placing/core-fits.ts';
 import { netVolume } from '../../core/placing/shapes.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { leavesSides } from '../shared/piece-sides.ts';
+import { makeWords } from '../shared/pieces-words.ts';
 import { ShapeDrawing } from '../shared/ShapeDrawing.tsx';
 import { shapeFields } from './shape-fields.ts';
 import { cellOf, coresOf, shapeOf } from './shape-of.ts';
@@ -65,7 +66,7 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: `Make ${say(total, 'volume')} to fill ${say(net, 'volume')} of form.`,
+      say: makeWords(total, net, say),
     };
   },
   notes: ({ each }, _, say) => [

@@ -1,6 +1,7 @@
 import type { Kept } from '../../bench/entries.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { MM } from './amounts.ts';
+import { oneUnit } from './one-unit.ts';
 
 /** A row of “How much must I make?”, in m. */
 export interface PieceRow {
@@ -25,6 +26,12 @@ export const countInWords = (volume: Kept | undefined, count: Kept | undefined):
   volume && count && 'v' in count && count.from === volume.from
     ? `${count.v} ${count.v === 1 ? 'piece' : 'pieces'}`
     : '';
+
+/** How much to make for what the forms hold, m³: both in the unit of what is made. */
+export function makeWords(total: number, net: number, say: Say): string {
+  const { units } = oneUnit('volume', [total], say);
+  return `Make ${say(total, 'volume')} to fill ${say(net, 'volume', { units, steady: true })} of form.`;
+}
 
 function measures(row: PieceRow, say: Say): string {
   const long = (metres: number) =>
