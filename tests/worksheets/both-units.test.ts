@@ -1,5 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import type { Entries, KeptResults, System } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
@@ -9,7 +11,9 @@ import type { AnyWorksheet, ResultSpec } from '../../src/islands/worksheet.ts';
 import setTime from '../../src/worksheets/curing/set-time.tsx';
 import bubbles from '../../src/worksheets/finished/bubbles.tsx';
 import airOrifice from '../../src/worksheets/foam/air-orifice.tsx';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import receiver from '../../src/worksheets/foam/receiver.tsx';
+import { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import fibres from '../../src/worksheets/mix/fibres.tsx';
@@ -19,6 +23,7 @@ import targetDensity from '../../src/worksheets/mix/target-density.tsx';
 import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
 import lift from '../../src/worksheets/placing/lift.tsx';
 import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
+import { changeWords } from '../../src/worksheets/shared/lift-fields.ts';
 
 function asked(
   sheet: AnyWorksheet,
@@ -156,4 +161,16 @@ test('a limit is not rounded up, nor a thin slab told in feet', () => {
   expect(speaker('us')(mayStress!.value, spec.kind, spec)).toBe('1450\u00a0psi');
   const depth = readWorksheet(lift, {}, {}, speaker('us')).fields.depth;
   expect(depth).toMatchObject({ text: '2.362', unit: 'in' });
+});
+
+test('how much closer to hold it, and how warm to keep it, are in the reader’s units alone', () => {
+  expect(changeWords('hold-closer', speaker('metric'))).toBe('hold it 10\u00a0cm closer');
+  expect(changeWords('hold-closer', speaker('us'))).toBe('hold it 4\u00a0in closer');
+  expect(changeWords('start-nearer-waist', speaker('us'))).toMatch(/ 10\sin nearer waist height$/);
+  const sheet = (system: System) =>
+    renderToString(h(Sheet, { system, entries: {}, kept: {} })).match(/above ([^.]*)\. Test/)![1];
+  expect(sheet('metric')).toBe('5\u00a0°C');
+  expect(sheet('us')).toBe('41\u00a0°F');
+  // An expansion has no unit: it is no litre of anything.
+  expect(foamDensity.results.expansion!.note).not.toMatch(/litre|gallon/);
 });

@@ -13,8 +13,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import {
   bestChange,
-  CHANGES,
   CM,
+  changeWords,
   duration,
   form,
   liftCells,
@@ -142,7 +142,7 @@ export default worksheet({
         say: `The method does not cover ${r.outside.map((code) => SCOPE_WORDS[code] ?? code).join(', ')}. Take the limit as too high, and change that first.`,
       };
     const best = bestChange(changes);
-    const help = best ? ` What helps most: ${CHANGES[best.change]}.` : '';
+    const help = best ? ` What helps most: ${changeWords(best.change, say)}.` : '';
     if (ruling.weightLimit === 0) {
       const why = MULTIPLIERS[r.costliest];
       return {
@@ -213,7 +213,7 @@ export default worksheet({
         changes.length === 0
           ? [['nothing left to change', '—', '—']]
           : changes.map(({ change, weightLimit, liftingIndex }) => [
-              CHANGES[change],
+              changeWords(change, say),
               say(weightLimit, 'mass'),
               Number.isFinite(liftingIndex) ? liftingIndex.toFixed(2) : 'none',
             ]),

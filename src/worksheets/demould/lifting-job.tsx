@@ -7,7 +7,14 @@ import {
 import { INDEX_AIM, INDEX_HIGH } from '../../core/demould/lifting-equation/single.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { bestChange, CHANGES, duration, form, liftCells, liftOf } from '../shared/lift-fields.ts';
+import {
+  bestChange,
+  changeWords,
+  duration,
+  form,
+  liftCells,
+  liftOf,
+} from '../shared/lift-fields.ts';
 import { tooHeavy } from '../shared/too-heavy.ts';
 
 const finite = (x: number) => (Number.isFinite(x) ? x : undefined);
@@ -91,7 +98,9 @@ export default worksheet({
       };
     if (compositeIndex > INDEX_AIM) {
       const enough = best && best.compositeIndex <= INDEX_AIM;
-      const help = best ? ` What helps most: ${CHANGES[best.change]}. Begin with ${worst}.` : '';
+      const help = best
+        ? ` What helps most: ${changeWords(best.change, say)}. Begin with ${worst}.`
+        : '';
       return {
         verdict: enough ? 'look' : 'stop',
         say: enough

@@ -63,7 +63,7 @@ export default worksheet({
       label: 'Expansion',
       kind: 'count',
       of: ({ weighed }) => weighed?.foam.expansion,
-      note: 'litres of foam from a litre of solution',
+      note: 'volumes of foam from one of solution',
     },
     gas: {
       label: 'Gas in the foam',

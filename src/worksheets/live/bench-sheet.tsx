@@ -185,7 +185,9 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {count > 1 && ' The next load begins at step 3.'}
         </li>
         <li>Cover the same hour. Bleed tank and hose to zero. Wash up in a tub, not at a drain.</li>
-        <li>Keep damp and above 5&nbsp;°C (41&nbsp;°F). Test before you strip.</li>
+        <li>
+          Keep damp and above {say(278.15, 'temperature', { decimals: 0 })}. Test before you strip.
+        </li>
       </ol>
       <p class="sheet-cautions">
         Wet cement burns without pain at first: gloves, goggles, wash off at once. Eyes: rinse at

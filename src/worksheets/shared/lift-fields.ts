@@ -1,5 +1,6 @@
 import type { MultiplierName } from '../../core/demould/lifting-equation/advice.ts';
 import type { Coupling, Duration, Form, Lift } from '../../core/demould/lifting-equation/lift.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 
 export const CM = { metric: 'cm', us: 'in' } as const;
@@ -88,15 +89,25 @@ export const MULTIPLIERS: Readonly<Record<MultiplierName, string>> = {
   coupling: 'grip',
 };
 
-export const CHANGES = {
-  'hold-closer': 'hold it 10\u00a0cm (4\u00a0in) closer',
-  'start-nearer-waist': 'start 25\u00a0cm (10\u00a0in) nearer waist height',
+const CHANGES = {
+  'hold-closer': (by: By) => `hold it ${by(0.1)} closer`,
+  'start-nearer-waist': (by: By) => `start ${by(0.25)} nearer waist height`,
   'shorter-travel': 'halve the way up or down',
   'turn-feet': 'turn the feet, 45° less twist',
   'halve-rate': 'lift half as often',
   'better-grip': 'get a better grip',
   'halve-mass': 'halve the mass',
 } as const;
+
+type By = (metres: number) => string;
+
+/** One change of a lift, in words and in the reader's units. */
+export function changeWords(change: keyof typeof CHANGES, say: Say): string {
+  const words = CHANGES[change];
+  return typeof words === 'string'
+    ? words
+    : words((by) => say(by, 'length', { units: CM, decimals: 0 }));
+}
 
 /** Halving the load always helps; what else does is the better news. */
 export const bestChange = <C extends { readonly change: keyof typeof CHANGES }>(
