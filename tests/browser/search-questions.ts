@@ -89,6 +89,10 @@ export const questions: readonly Question[] = [
   ['can I use it for a load-bearing wall', 'finished-part/where-not/'],
   ['silica dust mask', 'safety/dust/'],
   ['can I stand on it', 'finished-part/where-not/'],
+  ['colored pavers', 'finished-part/where-not/', 'US'],
+  ['planter outdoors in winter', 'finished-part/where-not/'],
+  ['what do I need', 'safety/setting-up/'],
+  ['strap around a round mold', 'placing/pressure/', 'US'],
   ['pour down the sink', 'safety/washout/'],
   ['wash water down the drain', 'safety/washout/'],
   // Where a figure comes from, and what it is held against.
@@ -99,10 +103,18 @@ export const questions: readonly Question[] = [
   ['Spieweck', 'sources/p-z/'],
 ];
 
-/** Symptoms in the very words of one page, which Enter must open: it stands first. */
+/** Questions and symptoms for one page alone, which Enter must open: it stands first. */
 export const first: readonly Question[] = [
   ['foam collapsed', 'foam/killers/'],
   ['foam collapse', 'foam/killers/'],
   ['collapsed foam', 'foam/killers/'],
   ['foam deflated', 'foam/killers/'],
+  ['stepping stone', 'finished-part/where-not/'],
+  ['stepping stones', 'finished-part/where-not/'],
+  ['paver', 'finished-part/where-not/'],
+  ['can I walk on it', 'finished-part/where-not/'],
+  ['when can I take it out of the mold', 'demoulding/when-to-strip/', 'US'],
+  ['equipment', 'safety/setting-up/'],
+  ['shopping list', 'safety/setting-up/'],
+  ['tools', 'safety/setting-up/'],
 ];
