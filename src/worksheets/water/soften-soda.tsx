@@ -31,6 +31,8 @@ import {
 const CAUSTIC = 10;
 /** Where soda does less of the work than this, the rest is left to lime that comes out by itself. A choice. */
 const BY_SODA = 0.5;
+/** Of less than this a kitchen scale that shows whole grams is a tenth off; twice it is well weighed, kg. A choice. */
+const WEIGHABLE = 0.005;
 const NAMES = { anhydrous: 'soda ash', decahydrate: 'soda crystals' } as const;
 
 export default worksheet({
@@ -191,6 +193,12 @@ export default worksheet({
         : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH ${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`,
       'Test the hardness of the clear water before you trust it. Soda quickens cement and can make it stiffen at once: none of it belongs in the base mix (common practice, no source).',
     ];
+    if (r.mass > 0 && r.mass < WEIGHABLE) {
+      const times = 10 ** Math.ceil(Math.log10((2 * WEIGHABLE) / r.mass));
+      notes.unshift(
+        `A kitchen scale hardly shows ${say(r.mass, 'mass', { units: SMALL_MASS, significant: 2 })}: weigh ${times} times as much for ${times} times the water, or dissolve that in a jug and stir in a share of 1 in ${times}, measured.`,
+      );
+    }
     if (v.others === 'none')
       notes.push('The other ions were taken as the chloride that balances the charges.');
     return notes;
