@@ -125,6 +125,22 @@ test('a batch, its page on the solution and its cost count the same solution', (
   expect(more[2]!.total!.value - usual[2]!.total!.value).toBeCloseTo(0.443, 2);
 });
 
+test('water and concentrate of the solution are told by weight too', () => {
+  const sheet = renderToString(h(BenchSheet, {})).replaceAll('\u00a0', ' ');
+  const cell = (head: string) => new RegExp(`${head}</th><td></td><td>([^<]*)`).exec(sheet)![1]!;
+  const [litres, kilograms] = cell('soft water')
+    .match(/[\d.]+/g)!
+    .map(Number);
+  expect(cell('soft water')).toMatch(/ L \(.* kg\)$/);
+  // Water at 15 °C, and a concentrate of 1.1 g/mL.
+  expect(kilograms! / litres!).toBeCloseTo(0.999, 2);
+  const [millilitres, grams] = cell('concentrate')
+    .match(/[\d.]+/g)!
+    .map(Number);
+  expect(cell('concentrate')).toMatch(/ mL \(.* g\)$/);
+  expect(grams! / millilitres!).toBeCloseTo(1.1, 2);
+});
+
 test('the sheet ends with the vessel bled and the tools washed', () => {
   const [, steps = ''] = /sheet-steps">(.*?)<\/ol>/s.exec(renderToString(h(BenchSheet, {}))) ?? [];
   expect(steps).toMatch(/Cover.*Bleed tank and hose to zero.*Wash up.*not at a drain/);

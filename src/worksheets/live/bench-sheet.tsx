@@ -87,6 +87,9 @@ export function Sheet({ system, entries, kept }: SheetProps) {
       : [say(part, kind, how), say(part * count, kind, how)];
   };
   const once = (text: string) => (count === 1 ? [text] : ['', text]);
+  // What is poured may be weighed, which is more exact.
+  const poured = (volume: number, mass: number) =>
+    once(`${say(volume, 'volume', { units: LITRES })} (${say(mass, 'mass')})`);
   const form = ofPieces
     ? cast.outcome.ok && piecesInWords(cast.outcome.values.pieces, say)
     : volume?.origin === 'kept' && countInWords(kept['batch.volume'], kept['batch.count']);
@@ -152,14 +155,11 @@ export function Sheet({ system, entries, kept }: SheetProps) {
               foamInBuckets(each, values.foamDensity, vessel, measure, say),
               ...(count === 1 ? [] : ['']),
             ],
-            [
-              'Foaming solution: soft water',
-              ...once(say(solution.waterVolume, 'volume', { units: LITRES })),
-            ],
+            ['Foaming solution: soft water', ...poured(solution.waterVolume, solution.waterMass)],
             ...(solution.glycerolMass > 0
               ? [['glycerol', ...once(say(solution.glycerolMass, 'mass'))]]
               : []),
-            ['concentrate', ...once(say(solution.concentrateVolume, 'volume', { units: LITRES }))],
+            ['concentrate', ...poured(solution.concentrateVolume, solution.concentrateMass)],
           ].map((row) => [...row, ...toFill.map(() => '')])}
         />
       </div>
