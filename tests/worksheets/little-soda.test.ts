@@ -4,7 +4,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import soda from '../../src/worksheets/water/soften-soda.tsx';
 
-/** What is said of the soda for so much water; the example's takes about 0.4 g a litre. */
+/** What is said of the soda for so much water; the example's takes about 0.6 g a litre. */
 function softened(litres: string) {
   const say = speaker('us');
   const entries = { 'water.toSoften': { t: litres, u: 'L', s: 'metric' } } as const;
