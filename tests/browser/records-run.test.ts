@@ -518,6 +518,68 @@ describe.concurrent('from the bench', () => {
     );
   });
 
+  test('a batch that was stopped for another has its foam, its foam’s vessel and its clock when it is gone on with', async ({
+    expect,
+    page,
+  }) => {
+    const next = page.getByRole('button', { name: /^Next/ });
+    const step = (n: number) => page.locator(`[data-run="${n}"]`).waitFor();
+    const stop = page.getByRole('button', { name: /^Stop here/ });
+    const clock = () => page.evaluate(() => localStorage.getItem('suds.clock.1'));
+    const value = (id: string) => page.locator(`#${id}`).inputValue();
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await step(0);
+    for (const name of ['Exactly that', 'Exactly that'])
+      await page.getByRole('button', { name }).first().click();
+    await next.click();
+    await step(1);
+    await page.getByRole('button', { name: /Foam made/ }).click();
+    const started = await clock();
+    for (const [id, text] of [
+      ['record-tare', '0.85'],
+      ['record-vessel', '20'],
+      ['run-foam', '2.47'],
+    ])
+      await page.locator(`#${id}`).fill(text!);
+    await expect.poll(() => value('record-foamDensity')).toBe('81');
+    await next.click();
+    await step(2);
+    await page.locator('#record-tare').fill('0.35');
+    await page.locator('#record-vessel').fill('1');
+    // Started again by mistake: that can be put back while this batch is at the bench, and no longer.
+    await page.getByRole('button', { name: 'Stop', exact: true }).click();
+    await page.waitForTimeout(900);
+    await page.getByRole('button', { name: 'New foam: start again' }).click();
+    await page.locator('[data-notice="clock"]').getByText('Put it back').click();
+    await expect.poll(clock).toContain('"stop"');
+    await page.waitForTimeout(900);
+    await page.getByRole('button', { name: 'New foam: start again' }).click();
+    await page.locator('[data-notice="clock"]').waitFor();
+    await stop.click();
+    await page.locator('[data-run="begin"]').waitFor();
+    expect(await page.locator('[data-notice="clock"]').count()).toBe(0);
+    const again = await clock();
+    expect(again).not.toBe(started);
+
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await step(0);
+    expect(await clock()).toBeNull();
+    await next.click();
+    await step(1);
+    await page.getByRole('button', { name: /Foam made/ }).click();
+    await stop.click();
+    await page.getByRole('button', { name: /not placed yet/ }).click();
+    await step(2);
+    expect(await clock()).toBe(again);
+    expect(await value('record-vessel')).toBe('1');
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    await step(1);
+    expect(
+      await Promise.all(['record-vessel', 'run-foam', 'record-foamDensity'].map(value)),
+    ).toEqual(['20', '2.47', '81']);
+  });
+
   test('the screen is kept on while a batch is run, again after a pause, and no longer', async ({
     expect,
     opened,
