@@ -16,7 +16,7 @@ export const USES = {
   planter: {
     name: 'Planter, trough or garden piece',
     density: 1000,
-    note: 'Firm enough to move. In winter bring it in; kept dry outdoors it is a trial.',
+    note: 'Firm enough to move; in winter bring it in or keep it dry.',
   },
   block: {
     name: 'Block or tile with a hard face, carrying nothing',
