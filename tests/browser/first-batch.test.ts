@@ -193,7 +193,8 @@ describe('what is heard and printed', () => {
         'target-density-density': '910 kg/m3',
         'target-density-sandCement': '1',
         'pieces-pieces-0-count': '11',
-        'proportion-load': '20 L',
+        // Four loads of 24 L: less than the bucket holds would have no table.
+        'proportion-load': '25 L',
       },
     ],
   ];
