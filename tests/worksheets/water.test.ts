@@ -258,7 +258,7 @@ describe('verdicts', () => {
     });
     expect(lead.row('Lead')!.slice(1, 3)).toEqual([
       'at most 200\u00a0mg/L',
-      expect.stringContaining('too coarse to tell, 100\u00a0mg/L'),
+      expect.stringContaining('too coarse for 100\u00a0mg/L'),
     ]);
     expect(told({ 'water.lead': '<100' })).toMatchObject({ verdict: 'good', beyond: 0 });
     expect(told({ 'water.lead': '<5' }).row('Lead')![1]).toBe('at most 5\u00a0mg/L');

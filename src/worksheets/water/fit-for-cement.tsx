@@ -298,7 +298,7 @@ const amount = (of: Constituent, value: number, say: Say) =>
 const VERDICTS = {
   within: 'within',
   beyond: 'BEYOND',
-  coarse: 'too coarse to tell,',
+  coarse: 'too coarse for',
   unknown: 'limit',
 } as const;
 
