@@ -1,4 +1,4 @@
-import { type Kept, type KeptResults, keptValue } from '../../bench/entries.ts';
+import type { Kept, KeptResults } from '../../bench/entries.ts';
 import { type AnyWorksheet, alsoKept } from '../worksheet.ts';
 import type { Answered } from './answer.ts';
 import type { Reading } from './reading.ts';
@@ -60,21 +60,21 @@ export function heldElsewhere(
 ): Held | undefined {
   const keeps = Object.entries(sheet.keeps ?? {});
   for (const [name, key] of alsoKept(sheet)) {
-    const holder = kept[key];
     const mine = numbers[name];
-    if (!mine || !holder || !('v' in holder) || isBy(holder, sheet)) continue;
+    if (!mine) continue;
     const spec = sheet.results[name]!;
-    const said = (v: number) => say(v, spec.kind, spec);
-    const theirs = said(holder.v);
-    // Where a later worksheet has yet another, that one is taken, and comes below.
-    const later = keptValue(kept[sheet.givesWay?.[name] ?? '']);
-    if (later !== undefined && said(later) !== theirs) continue;
-    if (theirs !== said(mine.value))
+    const said = (of: Kept | undefined) => of && 'v' in of && say(of.v, spec.kind, spec);
+    const later = kept[sheet.givesWay?.[name] ?? ''];
+    // A later worksheet has the last word, unless it took its number here.
+    const holder = said(later) && said(later) !== said(kept[key]) ? later : kept[key];
+    const theirs = said(holder);
+    if (!holder || !theirs || isBy(holder, sheet)) continue;
+    if (theirs !== say(mine.value, spec.kind, spec))
       return {
         say: `${spec.label}: what follows takes ${theirs}, from`,
         holder,
         mayTake:
-          keeps.some(([, kept]) => kept === key) &&
+          holder !== later &&
           mayKeep({ holder, sheet, worked: true, answers: keeps[0]![0] in numbers, onExample }),
       };
   }
