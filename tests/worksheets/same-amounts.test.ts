@@ -76,7 +76,7 @@ describe('the dose answered on the page of the solution is that of the batch', (
     const millilitres = say(page.concentrate!.value, 'volume', {
       units: { metric: 'L', us: 'gal' },
     });
-    expect(sheet).toContain(`concentrate</th><td></td><td>${millilitres}</td>`);
+    expect(sheet).toContain(`concentrate</th><td></td><td>${millilitres} (`);
   });
 
   test('is asked for where it was answered so, and 1 : N is not', () => {
