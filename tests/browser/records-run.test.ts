@@ -548,13 +548,12 @@ describe.concurrent('from the bench', () => {
     await page.locator('#record-tare').fill('0.35');
     await page.locator('#record-vessel').fill('1');
     // Started again by mistake: that can be put back while this batch is at the bench, and no longer.
-    await page.getByRole('button', { name: 'Stop', exact: true }).click();
-    await page.waitForTimeout(900);
-    await page.getByRole('button', { name: 'New foam: start again' }).click();
+    // By key: a second tap so soon would not count.
+    await page.getByRole('button', { name: 'Stop', exact: true }).press('Enter');
+    await page.getByRole('button', { name: 'New foam: start again' }).press('Enter');
     await page.locator('[data-notice="clock"]').getByText('Put it back').click();
     await expect.poll(clock).toContain('"stop"');
-    await page.waitForTimeout(900);
-    await page.getByRole('button', { name: 'New foam: start again' }).click();
+    await page.getByRole('button', { name: 'New foam: start again' }).press('Enter');
     await page.locator('[data-notice="clock"]').waitFor();
     await stop.click();
     await page.locator('[data-run="begin"]').waitFor();
