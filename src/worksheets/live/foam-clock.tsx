@@ -12,6 +12,7 @@ import { notify, withdraw } from '../../bench/notices.ts';
 import { useClock } from '../../islands/clock.ts';
 import { useKept } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
+import { Way } from '../../islands/parts/Way.tsx';
 import { milestone, onClock } from '../shared/milestones.ts';
 
 /** Four times a second, so that no second is seen to be skipped. */
@@ -41,7 +42,7 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
         {found?.example
           ? 'Nothing to count down to: “How long may the foam wait?” still rests partly on the example.'
           : short && inHand === undefined
-            ? 'How long this foam may wait is not known yet.'
+            ? LATER
             : leftWords(inHand, left)}
       </p>
       <p class="clock-says" role="status">
@@ -53,6 +54,12 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
     </section>
   );
 }
+
+const LATER = (
+  <>
+    <Way to="time-in-hand">How long this foam may wait</Way> is not known yet.
+  </>
+);
 
 const MAIN = 'foam-clock-main';
 export const CLOCK_NOTICE = 'clock';

@@ -144,10 +144,20 @@ function Place({ editor, plan, say }: StepProps) {
   );
 }
 
-function Cover({ editor, say }: StepProps) {
+function Cover({ editor, plan, say }: StepProps) {
+  const more = plan && plan.loads > 1;
   return (
     <>
-      <p>Sheet on at once, edges weighted. Bleed the vessel to zero. Wash before anything sets.</p>
+      <p>
+        Sheet on at once, edges weighted. {more && 'After the last load: '}
+        {more ? 'bleed' : 'Bleed'} the vessel to zero. Wash before anything sets.
+      </p>
+      {more && (
+        <p class="note">
+          The next of the {plan.loads} loads is a batch of its own: when this is done, begin the
+          next here.
+        </p>
+      )}
       <RecordFields editor={editor} names={['sunk']} say={say} />
       <div class="field lines">
         <label for="run-notes">Notes</label>
