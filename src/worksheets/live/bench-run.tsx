@@ -173,7 +173,8 @@ function useListed(wanted: boolean): readonly BatchRecord[] | undefined {
 function useFoamMade(editor: Editor, begun = Date.parse(`${editor.record.date}T00:00`)): void {
   const [clock, setClock] = useState<Clock>();
   useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
-  useEffect(() => {
+  // With the drawing, not after it: who stops here at once has the time written down too.
+  useLayoutEffect(() => {
     if (!clock) return;
     const made = new Date(clock.start).toISOString();
     // A clock of an earlier batch is not this one's.
