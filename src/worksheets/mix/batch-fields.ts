@@ -90,6 +90,7 @@ export const batchFields = {
   foamDensity: foamDensityField,
   parts: number('count', {
     label: 'Parts it fills',
+    help: 'By the form worked last: of several, type all.',
     example: '12',
     min: '1',
     max: '100000',

@@ -73,6 +73,7 @@ export default worksheet({
     }),
     net: number('volume', {
       label: 'Of that, in the forms',
+      help: 'Like the parts below, by the form worked last: of several, type what all hold.',
       example: '97.2 L',
       min: '0 L',
       aboveMin: true,
