@@ -25,9 +25,8 @@ export interface Entry {
 
 export type Entries = Readonly<Record<string, Entry>>;
 
-/** Whether two entries are one and the same, to the last mark. */
-export const sameEntry = (a: Entry | undefined, b: Entry | undefined): boolean =>
-  JSON.stringify(a) === JSON.stringify(b);
+/** Whether two things of the bench are one and the same, to the last mark. */
+export const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Whose a kept result is. */
 interface Owned {

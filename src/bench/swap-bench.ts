@@ -1,6 +1,5 @@
+import { same } from './entries.ts';
 import { type Bench, enter, keep, onBench, replaceBench, use } from './store.ts';
-
-const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
 
 /** What changed hands between two states of a store and has not changed since, by key, as it was before. */
 function undone<T>(

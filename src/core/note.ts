@@ -1,3 +1,5 @@
+import { dust } from './quantity/dust.ts';
+
 /**
  * Something a result needs said beside it, as a short code. A worksheet turns it into a sentence.
  * `outside-range`: the input named in `of` lies outside what the source covers.
@@ -7,9 +9,6 @@ export interface Note {
   /** The argument the note is about, by the name the function gives it. */
   readonly of?: string;
 }
-
-/** What is worked out from a bound may come back a last binary digit beyond it. */
-const DUST = 1e-12;
 
 /**
  * An `outside-range` note for `of` when `value` lies outside what the source covers.
@@ -21,6 +20,6 @@ export function outsideRange(
   covered: { readonly min?: number; readonly max?: number },
 ): readonly Note[] {
   const { min = -Infinity, max = Infinity } = covered;
-  const dust = Math.abs(value) * DUST;
-  return value < min - dust || value > max + dust ? [{ code: 'outside-range', of }] : [];
+  const off = dust(value);
+  return value < min - off || value > max + off ? [{ code: 'outside-range', of }] : [];
 }

@@ -1,5 +1,5 @@
 import { formatPlain } from '../../core/quantity/format.ts';
-import { type Entry, sameEntry } from '../entries.ts';
+import { type Entry, same } from '../entries.ts';
 import { MIX_TARE, MIX_VESSEL } from '../mix-bucket.ts';
 import type { FoamIn } from '../run.ts';
 import { isOwnResult } from './own-result.ts';
@@ -42,7 +42,7 @@ export const vesselOf = ({ tare, vessel }: BatchRecord['readings']): FoamIn => (
 });
 
 export const sameVessel = (a: FoamIn, b: FoamIn): boolean =>
-  sameEntry(a.tare, b.tare) && sameEntry(a.vessel, b.vessel);
+  same(a.tare, b.tare) && same(a.vessel, b.vessel);
 
 /** The readings that a batch has from the bench it is saved from. */
 export function carriedReadings({ bench, kept }: Pick<BatchRecord, 'bench' | 'kept'>) {

@@ -1,6 +1,5 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
-import { parseWithin } from '../../core/quantity/parse-within.ts';
 import type { Entry } from '../entries.ts';
 import {
   canBe,
@@ -8,6 +7,7 @@ import {
   READING_NAMES,
   type ReadingName,
   readingOf,
+  readTyped,
 } from './readings.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
 
@@ -18,7 +18,7 @@ function readAmount(entry: Entry | undefined, spec: NumberReading): number | und
   const unit = entry.u ?? spec.unit;
   // Most are plain; a list of hundreds of batches need not read each as if it were a sentence.
   if (/^\d{1,9}(\.\d{1,9})?$/.test(entry.t)) return fromUnit(Number(entry.t), kind, unit);
-  const read = parseWithin(entry.t, kind, unit, (si) => canBe(spec, si));
+  const read = readTyped(entry.t, spec, unit);
   return read.ok ? read.value : undefined;
 }
 

@@ -1,5 +1,8 @@
 import { fromUnit } from '../../core/quantity/convert.ts';
+import { dust } from '../../core/quantity/dust.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
+import type { Parsed } from '../../core/quantity/parse.ts';
+import { parseWithin } from '../../core/quantity/parse-within.ts';
 
 /** The days of a batch, in their order. */
 export const STAGES = ['mixed', 'cast', 'cured', 'stripped', 'dried', 'tested'] as const;
@@ -38,10 +41,13 @@ const DAYS = [0.5, 1000] as const;
 
 /** Whether a reading can be so much, in SI. */
 export function canBe({ from, to, kind, unit }: NumberReading, si: number): boolean {
-  // 32 °F is 0 °C, whatever the last digits of the two.
-  const dust = Math.abs(si) * 1e-12;
-  return si >= fromUnit(from, kind, unit) - dust && si <= fromUnit(to, kind, unit) + dust;
+  const off = dust(si);
+  return si >= fromUnit(from, kind, unit) - off && si <= fromUnit(to, kind, unit) + off;
 }
+
+/** Reads what was typed for a reading, by what it can be. */
+export const readTyped = (text: string, spec: NumberReading, unit: string): Parsed =>
+  parseWithin(text, spec.kind, unit, (si) => canBe(spec, si));
 
 /** Everything that may be written down of a batch. The names are those of the file format. */
 export const READINGS = {

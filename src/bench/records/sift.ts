@@ -1,15 +1,14 @@
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
-import { parseWithin } from '../../core/quantity/parse-within.ts';
 import { isRecord } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS, withinLimits } from './limits.ts';
 import {
-  canBe,
   type NumberReading,
   READING_NAMES,
   type ReadingName,
   readingOf,
+  readTyped,
 } from './readings.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { type Fault, faultsOf } from './validate.ts';
@@ -151,12 +150,11 @@ const withUnits = (entry: Loose, kind: Kind, unit: string): Loose => ({
 
 function unreadWhy(t: unknown, spec: NumberReading, unit: string): string | undefined {
   if (typeof t !== 'string' || t.trim() === '') return undefined;
-  const { kind } = spec;
-  const read = parseWithin(t, kind, unit, (si) => canBe(spec, si));
+  const read = readTyped(t, spec, unit);
   if (read.ok || read.problem.code === 'empty') return undefined;
   if (read.problem.code === 'ambiguous')
     return `${quoted(t)} can be read as ${list(read.problem.readings)}`;
-  const ids = KINDS[kind].units.map(({ id }) => id);
+  const ids = KINDS[spec.kind].units.map(({ id }) => id);
   return `it reads ${quoted(t)}, which is no number, alone or with a unit (${list(ids)})`;
 }
 

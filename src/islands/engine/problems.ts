@@ -1,4 +1,5 @@
 import type { DomainError } from '../../core/domain-error.ts';
+import { dust } from '../../core/quantity/dust.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type Parsed, parseQuantity } from '../../core/quantity/parse.ts';
@@ -79,13 +80,13 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
   const words = (si: number) =>
     say(si, field.kind, { plain: true, ...(field.units && { units: field.units }) });
   // 140 °F is 60 °C, whatever the last digits of the two.
-  const dust = Math.abs(value) * 1e-12;
+  const off = dust(value);
   const min = bound(field.min);
   const max = bound(field.max);
   const read = `${field.label}: read ${words(value)};`;
-  if (min !== undefined && (field.aboveMin ? value <= min : value < min - dust))
+  if (min !== undefined && (field.aboveMin ? value <= min : value < min - off))
     return `${read} it must be ${field.aboveMin ? 'more than' : 'at least'} ${words(min)}.${field.oneTo ? asParts(value) : ''}`;
-  if (max !== undefined && value > max + dust) return `${read} it must be at most ${words(max)}.`;
+  if (max !== undefined && value > max + off) return `${read} it must be at most ${words(max)}.`;
   if (field.whole && !Number.isInteger(value)) return `${read} it must be a whole number.`;
   return undefined;
 }

@@ -1,4 +1,4 @@
-import { type Entries, type KeptResults, sameEntry } from '../../bench/entries.ts';
+import { type Entries, type KeptResults, same } from '../../bench/entries.ts';
 import { carriedReadings, foamInOf, vesselOf } from '../../bench/records/carried.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
@@ -49,7 +49,7 @@ export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | un
 const followed = (vessel: FoamIn, before: FoamIn, now: FoamIn): FoamIn =>
   Object.fromEntries(
     (['tare', 'vessel'] as const).flatMap((name) => {
-      const entry = sameEntry(vessel[name], before[name]) ? now[name] : vessel[name];
+      const entry = same(vessel[name], before[name]) ? now[name] : vessel[name];
       return entry ? [[name, entry]] : [];
     }),
   );

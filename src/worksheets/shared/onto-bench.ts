@@ -1,4 +1,4 @@
-import { type Entries, sameEntry as same } from '../../bench/entries.ts';
+import { type Entries, same } from '../../bench/entries.ts';
 import { notify } from '../../bench/notices.ts';
 import { $entries, enter } from '../../bench/store.ts';
 import { pageAt } from './use-records.ts';

@@ -1,4 +1,4 @@
-import type { Entries } from '../../bench/entries.ts';
+import { type Entries, same } from '../../bench/entries.ts';
 import { binnedPhotos } from '../../bench/records/bin.ts';
 import type { BroughtIn } from '../../bench/records/file.ts';
 import { benchIsEmpty } from '../../bench/records/from-bench.ts';
@@ -64,8 +64,8 @@ export async function bringIn(
 /** The bench of a file, when it holds anything else than the one here. */
 export function benchToTake({ bench = {} }: BroughtIn, here: Entries): Entries | undefined {
   const keys = [...new Set([...Object.keys(bench), ...Object.keys(here)])];
-  const same = keys.every((key) => JSON.stringify(bench[key]) === JSON.stringify(here[key]));
-  return same || Object.keys(bench).length === 0 ? undefined : bench;
+  const alike = keys.every((key) => same(bench[key], here[key]));
+  return alike || Object.keys(bench).length === 0 ? undefined : bench;
 }
 
 /** An empty bench takes the file’s along with the batches: then both are as they were. */
