@@ -85,7 +85,7 @@ test('two worksheets put back to the example can both be had back', async () => 
   await back.first().click();
   await back.first().click();
   await expect.poll(() => density.inputValue()).toBe('500');
-  expect(await volume.inputValue()).toBe('33');
+  await expect.poll(() => volume.inputValue()).toBe('33');
 });
 
 test('what other pages have kept follows a change, and waits where that leaves no answer', async () => {
