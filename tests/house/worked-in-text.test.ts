@@ -13,6 +13,7 @@ import { PEAK_LIMIT } from '../../src/core/curing/limits.ts';
 import { curingPlan } from '../../src/core/curing/plan.ts';
 import { setByTemperature } from '../../src/core/curing/set.ts';
 import { GROWTH_COEFFICIENT } from '../../src/core/curing/strength-growth.ts';
+import { thirdRuleFactor } from '../../src/core/curing/third-rule.ts';
 import { handlingStress } from '../../src/core/demould/handling.ts';
 import { LOAD_CONSTANT_METRIC } from '../../src/core/demould/lifting-equation/lift.ts';
 import { TWO_PEOPLE_SHARE } from '../../src/core/demould/lifting-equation/scope.ts';
@@ -181,6 +182,14 @@ const figures: readonly [string, string, number, () => number, number][] = [
     () => (insideOf(0.3).dry.peak - insideOf(0.3, 15).dry.peak) / 5,
     0.05,
   ],
+  [
+    'curing/set',
+    'a third more time for each 10 °F',
+    1 / 3,
+    () => thirdRuleFactor(-50 / 9) - 1,
+    1e-9,
+  ],
+  ['curing/set', 'warmer takes off a quarter', 1 / 4, () => 1 - thirdRuleFactor(50 / 9), 1e-9],
   ['demoulding/when-to-strip', 'times 0.22 to', 0.22, () => FLEXURAL_RATIO.cellular.low, 0],
   ['demoulding/when-to-strip', '0.22 to 0.35', 0.35, () => FLEXURAL_RATIO.foamed.high, 0],
   [

@@ -9,8 +9,9 @@ export const THIRD_RULE_RANGE = { min: ICE_POINT + 40 / 9, max: ICE_POINT + 340 
 
 /**
  * How many times longer set takes this much warmer, by the rule of a third: (3/4)^(warmer / 10 °F), a
- * third longer for every 10 °F colder. `warmer` K, negative for colder. Range: told for falls down to
- * 40 °F (THIRD_RULE_RANGE); the caller knows the temperatures and notes when they lie outside.
+ * third longer for every 10 °F colder. Every 10 °F warmer undoes that, a quarter shorter; told, from
+ * memory, is a third. `warmer` K, negative for colder. Range: told for falls down to 40 °F
+ * (THIRD_RULE_RANGE); the caller knows the temperatures and notes when they lie outside.
  * @throws {DomainError} for anything but a finite difference.
  * @source concrete-construction-accelerators
  */
