@@ -22,6 +22,17 @@ test('no two rows share an id', () => {
   expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
 });
 
+test('no two rows hold the same figure of the same source', () => {
+  const held = tables.flatMap((table) =>
+    table.rows.map(({ id, asks, input, expected, source }) => {
+      const given = Object.entries(input).sort(([a], [b]) => (a < b ? -1 : 1));
+      return { id, what: JSON.stringify([asks, given, expected, source]) };
+    }),
+  );
+  const twice = [...Map.groupBy(held, ({ what }) => what).values()].filter((of) => of.length > 1);
+  expect(twice.map((of) => of.map(({ id }) => id))).toEqual([]);
+});
+
 test('every answer is asked for by some row', () => {
   const asked = new Set(tables.flatMap((table) => table.rows.map((row) => row.asks)));
   expect(Object.keys(answers).filter((name) => !asked.has(name))).toEqual([]);
