@@ -93,9 +93,10 @@ export function momentAt(beam: HeldBeam, x: number): number {
 }
 
 /**
- * The moment in an even beam balanced over its middle, N·m hogging: w (L/2 − grip/2)²/2.
- * `grip` is how far apart the two hands (or the edges of the support) are; 0 is a knife edge, which
- * gives w L²/8. Exact statics; no range is published.
+ * The greatest moment in an even beam carried in its middle, without regard to sign, N·m. Two hands `grip`
+ * apart are two supports (L − grip)/2 in from the ends, so it is that of `heldAtTwoPoints`: hogging over
+ * the hands, w (L/2 − grip/2)²/2, until they stand 0.586 L apart, then sagging between them. 0 is a knife
+ * edge, which gives w L²/8. Exact statics; no range is published.
  * @param beam length m, grip m, load N/m
  * @throws {DomainError} for a length or load not above 0, or a grip wider than the beam
  * @source beam-statics
@@ -109,7 +110,10 @@ export function carriedInTheMiddle(beam: {
   demand('length', length, 'length', { min: 0, aboveMin: true });
   demand('grip', grip, 'length', { min: 0, max: length });
   demandLoad(load, length);
-  return (load * ((length - grip) / 2) ** 2) / 2;
+  const inset = (length - grip) / 2;
+  return inset < length - inset
+    ? heldAtTwoPoints({ length, left: inset, right: inset, load }).worst
+    : (load * inset ** 2) / 2;
 }
 
 /** No unit of N/m is at hand: a load is refused as the weight of the whole beam. */

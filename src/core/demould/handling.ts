@@ -29,7 +29,7 @@ export type Hold =
   | { readonly by: 'four-points'; readonly in: number; readonly aside: number }
   /** Tipped up about one end line, the other gripped `grip` in from its end. Worst as it leaves flat. */
   | { readonly by: 'tipping'; readonly grip: number }
-  /** Balanced over the middle, on hands `grip` apart. */
+  /** In the middle, on hands `grip` apart. */
   | { readonly by: 'middle'; readonly grip: number };
 
 export interface HandlingStress {

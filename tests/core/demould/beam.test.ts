@@ -90,11 +90,25 @@ describe('an even beam on two supports', () => {
     expect(() => momentAt({ length: 2, left: 0, right: 0, load: 1 }, 3)).toThrow(DomainError);
   });
 
-  test('two supports drawn together become the balanced beam', () => {
-    const grip = 0.01;
-    const held = heldAtTwoPoints({ length: 1, left: 0.495, right: 0.495, load: 1 });
-    expect(held.hogLeft).toBeCloseTo(carriedInTheMiddle({ length: 1, grip, load: 1 }), 12);
-    expect(() => carriedInTheMiddle({ length: 1, grip: 1.1, load: 1 })).toThrow(DomainError);
+  test('hands at an inset each side are two lines at that inset, drawn together a balanced beam', () => {
+    fc.assert(
+      fc.property(double(0.1, 5), double(0, 0.5), double(1, 2000), (length, share, load) => {
+        const inset = share * length;
+        const hands = carriedInTheMiddle({ length, grip: length - 2 * inset, load });
+        const { hogLeft, sag } =
+          share < 0.499
+            ? heldAtTwoPoints({ length, left: inset, right: inset, load })
+            : { hogLeft: (load * inset ** 2) / 2, sag: 0 };
+        expect(hands / Math.max(hogLeft, sag)).toBeCloseTo(1, 9);
+      }),
+    );
+    const most = (grip: number) => carriedInTheMiddle({ length: 1, grip, load: 1 });
+    expect(most(0)).toBe(0.125);
+    expect(most(1e-15)).toBeCloseTo(0.125, 9);
+    // By the ends, and as far apart as bends it least.
+    expect(most(1)).toBe(0.125);
+    expect(most(1 - 2 * BEST_SUPPORT_FRACTION)).toBeCloseTo(BEST_SUPPORT_FRACTION ** 2 / 2, 12);
+    expect(() => most(1.1)).toThrow(DomainError);
   });
 });
 

@@ -58,6 +58,17 @@ describe('handling stress', () => {
     expect(gripped.stress).toBeLessThan(tipped.stress);
   });
 
+  test('by hands far apart in its middle a part sags between them', () => {
+    const by = (grip: number) => handlingStress(slab, { by: 'middle', grip }).stress;
+    expect(by(slab.length)).toBe(handlingStress(slab, { by: 'ends' }).stress);
+    // 900 × 300 × 30 mm, hands 880 mm apart: as on two lines 10 mm in.
+    const long = { ...slab, length: 0.9, depth: 0.03 };
+    expect(handlingStress(long, { by: 'middle', grip: 0.88 }).stress).toBeCloseTo(
+      handlingStress(long, { by: 'two-points', left: 0.01, right: 0.01 }).stress,
+      6,
+    );
+  });
+
   test('four points on a thick slab are two lines of lifters in the worse direction', () => {
     const inset = BEST_SUPPORT_FRACTION * slab.length;
     const aside = BEST_SUPPORT_FRACTION * slab.width;

@@ -34,7 +34,7 @@ export const beamAnswers: Answers = {
     },
   }),
   'demould/middle-moment': answer({
-    asks: 'Moment of an even beam balanced over its middle, over load per length times length squared',
+    asks: 'Greatest moment of an even beam carried in its middle, over load per length times length squared',
     input: { grip: 'number' },
     gives: 'number',
     work: ({ grip }) => carriedInTheMiddle({ length: 1, grip, load: 1 }),
