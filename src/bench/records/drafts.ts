@@ -99,8 +99,8 @@ export const draftsLeft = (store = localStore()): readonly DraftLeft[] =>
 export const draftsUnread = (store = localStore()): readonly DraftUnread[] =>
   read(store).filter((left) => 'aside' in left);
 
-/** Makes a draft that was left this tab's own. Dropped first: it may be this tab's already, and two want more room. */
-export function takeOver({ record, drop }: DraftLeft, store = localStore()): void {
+/** Makes a draft that was left this tab's own; false when the browser refuses. Dropped first: it may be this tab's already, and two want more room. */
+export function takeOver({ record, drop }: DraftLeft, store = localStore()): boolean {
   drop();
-  keepDraft(record, store);
+  return keepDraft(record, store);
 }

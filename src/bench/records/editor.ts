@@ -39,6 +39,10 @@ export class Editor {
   state: State = { is: 'saved' };
   /** Whether what was typed last is a draft, should nothing store it. */
   drafted = true;
+  /** Whether it is there again when the page has been left. */
+  get held(): boolean {
+    return this.drafted || this.state.is === 'saved';
+  }
   /** Set once this page has removed the record itself: what is heard of that is no other tab's doing. */
   removed = false;
   #world: World;
@@ -90,7 +94,8 @@ export class Editor {
           this.#hear();
           return;
         }
-        this.#world.keepDraft(this.record);
+        // Refused, the draft of the key itself stays.
+        this.drafted = this.#world.keepDraft(this.record) || this.drafted;
         continue;
       }
       if (saved.because !== 'conflict') this.state = { is: 'refused', say: saved.say };
@@ -146,22 +151,35 @@ export class Editor {
     this.#hear();
   }
 
-  /** After a conflict: what stands here becomes a batch of its own. Answers its id. */
-  async keepBoth(): Promise<string> {
-    const { id } = this.record;
+  /**
+   * After a conflict: what stands here becomes a batch of its own. Where the browser has no room for one, the
+   * conflict stays, with its draft, and why is answered.
+   */
+  async keepBoth(): Promise<string | undefined> {
+    const { id, revision, name, photos } = this.record;
+    const met = this.state;
     const copy = newId();
-    const photos = await this.#world.doublePhotos(this.record, copy);
+    const doubled = await this.#world.doublePhotos(this.record, copy);
     this.record = {
       ...this.record,
       id: copy,
       revision: 0,
       name: nameBeside(this.record.name, 'my copy'),
-      photos,
+      photos: doubled,
     };
-    this.#world.keepDraft(this.record);
-    this.#world.dropDraft(id);
+    this.drafted = this.#world.keepDraft(this.record);
     this.state = { is: 'saving' };
     await this.store();
-    return this.record.id;
+    if (this.held || this.state.is !== 'refused') {
+      this.#world.dropDraft(id);
+      return undefined;
+    }
+    const { say } = this.state;
+    this.#world.dropDraft(copy);
+    this.record = { ...this.record, id, revision, name, photos };
+    this.drafted = this.#world.keepDraft(this.record);
+    this.state = met;
+    this.#hear();
+    return say;
   }
 }

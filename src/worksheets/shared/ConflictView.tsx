@@ -4,6 +4,7 @@ import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { correctionWords } from './record-words.ts';
+import { tellRefused } from './refused-notice.ts';
 import { batchAt } from './use-records.ts';
 
 /** What stands here beside what was saved elsewhere, and the choice between them. */
@@ -45,7 +46,11 @@ export function ConflictView({ editor }: { readonly editor: Editor }) {
             </button>
             <button
               type="button"
-              onClick={async () => location.assign(batchAt(await editor.keepBoth()))}
+              onClick={async () => {
+                const refused = await editor.keepBoth();
+                if (refused) tellRefused(editor.record, refused);
+                else location.assign(batchAt(editor.record.id));
+              }}
             >
               Keep both, this one as a copy
             </button>

@@ -53,7 +53,7 @@ async function open(id: string, hear: () => void): Promise<Opening> {
   if (!left) return stored ? { is: 'open', editor: new Editor(stored, hear) } : { is: 'none' };
   // Saved with the revision it was based on: what was saved since shows as a conflict.
   const editor = new Editor(left.record, hear);
-  takeOver(left);
+  editor.drafted = takeOver(left);
   editor.state = { is: 'saving' };
   await editor.store();
   if (editor.state.is === 'saved')

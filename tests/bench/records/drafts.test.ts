@@ -44,7 +44,7 @@ test('a draft of a dead tab can be dropped by another', async () => {
 test.each(['this', 'another'])('a draft of %s tab is taken over by this one', async (whose) => {
   const own = await newTab();
   (whose === 'this' ? own : await newTab()).keepDraft(record, store);
-  own.takeOver(own.draftsLeft(store)[0]!, store);
+  expect(own.takeOver(own.draftsLeft(store)[0]!, store)).toBe(true);
   expect(own.draftsLeft(store).map((left) => left.record)).toEqual([record]);
   own.dropDraft('a', undefined, store);
   expect(own.draftsLeft(store)).toEqual([]);

@@ -67,6 +67,42 @@ test('a change is a draft at once and stored after a pause', async () => {
   expect(editor.state.is).toBe('saved');
 });
 
+test('what is neither stored nor a draft is known: it is gone with the page', async () => {
+  world.drafting = false;
+  editor.change({ notes: 'x' });
+  expect(editor.held).toBe(false);
+  await done();
+  expect(editor.held).toBe(true);
+  world.full = true;
+  editor.change({ notes: 'xy' });
+  await done();
+  expect(editor.held).toBe(false);
+  world.drafting = true;
+  editor.change({ notes: 'xyz' });
+  await done();
+  expect(editor.state.is).toBe('refused');
+  expect(editor.held).toBe(true);
+});
+
+test('what finds room for a draft only when the save under way is done is held from then on', async () => {
+  const save = world.save;
+  world.save = async (record) => {
+    const saved = await save(record);
+    if (!world.full) {
+      world.drafting = false;
+      editor.change({ notes: 'xy' });
+      world.drafting = true;
+      world.full = true;
+    }
+    return saved;
+  };
+  editor.change({ notes: 'x' });
+  await done();
+  expect(editor.state.is).toBe('refused');
+  expect(world.drafts.get('a')?.notes).toBe('xy');
+  expect(editor.held).toBe(true);
+});
+
 test('a date that is no day changes nothing', async () => {
   for (const date of ['20266-11-28', '2026-02-30', '']) editor.change({ date });
   expect(editor.record).toBe(first);
@@ -144,12 +180,30 @@ describe('saved elsewhere meanwhile', () => {
     const theirs = world.stored;
     world.stored = undefined;
     editor.change({ photos: [{ id: 'p1', caption: 'Edge' }] });
-    const id = await editor.keepBoth();
+    expect(await editor.keepBoth()).toBeUndefined();
+    const { id } = editor.record;
     expect(world.stored).toMatchObject({ photos: [{ id: `${id}-p1`, caption: 'Edge' }] });
     expect(id).not.toBe('a');
     expect(world.stored).toMatchObject({ id, name: 'Slabs (my copy)', notes: 'mine again' });
     expect(theirs?.notes).toBe('theirs');
+    expect(world.drafts.size).toBe(0);
   });
+
+  test.each([true, false])(
+    'where the copy cannot be stored, mine is a draft still (room for another: %s)',
+    async (drafting) => {
+      const met = editor.state;
+      const mine = editor.record;
+      world.full = true;
+      world.drafting = drafting;
+      expect(await editor.keepBoth()).toBe(drafting ? undefined : 'no room');
+      expect([...world.drafts.values()].map(({ notes }) => notes)).toEqual(['mine again']);
+      expect([...world.drafts.keys()]).toEqual([editor.record.id]);
+      expect(editor.held).toBe(drafting);
+      // It is neither's copy, and the choice is still there.
+      if (!drafting) expect([editor.record, editor.state]).toEqual([mine, met]);
+    },
+  );
 });
 
 test('a copy of a batch with the longest name is told apart from it', () => {
