@@ -33,7 +33,14 @@ test('one whose run is not known begins where something is missing, or else wher
   expect(step({ ...readings, ...foam, ...bucket })).toBe(3);
 });
 
-test('its foam’s time counts while it is of the day and not placed', () => {
+test('midnight does not end its foam’s time', () => {
+  const midnight = new Date('2026-05-09T00:00').getTime();
+  const foamMade = new Date(midnight - 10 * MINUTES).toISOString();
+  const record = blankRecord({ date: '2026-05-08', foamMade });
+  expect(foamCounts(record, midnight + 5 * MINUTES)).toBe(midnight - 10 * MINUTES);
+});
+
+test('its foam’s time counts while it is of the last hours and not placed', () => {
   const record = blankRecord({ foamMade: made(20) });
   expect(foamCounts(record, noon)).toBe(noon - 20 * MINUTES);
   expect(resumed(record, undefined, say, noon).begun).toBe(noon - 20 * MINUTES);

@@ -528,6 +528,7 @@ describe('the batches that may be gone on with', () => {
   const of = (readings: Partial<Record<ReadingName, string>>, over = {}) =>
     batch(readings, { date: '2026-05-09', changed: '2026-05-09T08:00:00.000Z', ...over });
 
+  const noon = Date.parse('2026-05-09T12:00');
   const at = (hour: number) => ({ changed: `2026-05-09T0${hour}:00:00.000Z` });
 
   test('are today’s that are not placed yet, the latest saved first', () => {
@@ -540,12 +541,22 @@ describe('the batches that may be gone on with', () => {
       of({}, { date: '2026-05-08' }),
       of({}, { invented: true }),
     ];
-    expect(unfinishedOf([known, ...others, mixed, foamed], '2026-05-09')).toEqual([
-      foamed,
-      mixed,
-      known,
-    ]);
+    expect(unfinishedOf([known, ...others, mixed, foamed], noon)).toEqual([foamed, mixed, known]);
     expect([known, mixed, foamed].map(isUnmixed)).toEqual([true, false, false]);
+  });
+
+  test('are those of the evening before past midnight, until their foam or they are half a day old', () => {
+    const at = (time: string) => new Date(`2026-05-${time}`).toISOString();
+    const evening = { date: '2026-05-09', changed: at('09T23:55') };
+    const begun = of({}, evening);
+    const foamed = of({ full: '12.9' }, { ...evening, foamMade: at('09T23:50') });
+    const noted = { ...foamed, changed: at('10T11:45') };
+    const old = { ...begun, date: '2026-05-08', changed: at('10T00:01') };
+    const found = (time: string) => unfinishedOf([begun, foamed, old], Date.parse(at(time)));
+    expect(found('10T00:05')).toEqual([begun, foamed]);
+    expect(found('10T11:52')).toEqual([begun]);
+    expect(found('10T11:56')).toEqual([]);
+    expect(unfinishedOf([noted], Date.parse(at('10T11:52')))).toEqual([]);
   });
 
   test('are weighed by another plan only before anything is weighed, and when it is another', () => {
@@ -574,7 +585,7 @@ describe('the batches that may be gone on with', () => {
   });
 
   test('are three at most', () => {
-    expect(unfinishedOf([of({}), of({}), of({}), of({})], '2026-05-09')).toHaveLength(3);
+    expect(unfinishedOf([of({}), of({}), of({}), of({})], noon)).toHaveLength(3);
   });
 });
 

@@ -1,9 +1,10 @@
-import { type BatchRecord, filled, today } from '../../bench/records/record.ts';
+import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import type { Going, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { missedOf } from './run-missed.ts';
 import { runPlan } from './run-plan.ts';
 import { runReadings } from './run-readings.ts';
+import { isRecent } from './run-recent.ts';
 
 /** The step in which the mix is placed: once it is, its foam has no more time to count. */
 export const PLACE = 3;
@@ -22,9 +23,9 @@ export function foamCounts(
   { foamMade, readings }: BatchRecord,
   now = Date.now(),
 ): number | undefined {
-  const made = Date.parse(foamMade ?? '');
-  const ofToday = today(new Date(made)) === today(new Date(now));
-  return ofToday && !filled(readings.placed) ? made : undefined;
+  return foamMade && isRecent(foamMade, now) && !filled(readings.placed)
+    ? Date.parse(foamMade)
+    : undefined;
 }
 
 /**

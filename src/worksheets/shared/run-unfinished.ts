@@ -1,5 +1,6 @@
 import type { Stage } from '../../bench/records/readings.ts';
-import { type BatchRecord, stageOf } from '../../bench/records/record.ts';
+import { type BatchRecord, stageOf, today } from '../../bench/records/record.ts';
+import { isRecent, RECENT } from './run-recent.ts';
 
 /** More would push “Begin” off a phone’s screen. */
 const MOST_OFFERED = 3;
@@ -9,12 +10,20 @@ const AT_THE_BENCH: readonly (Stage | undefined)[] = [undefined, 'mixed', 'cast'
 /** Whether nothing is in the mixer yet. */
 export const isUnmixed = (record: BatchRecord): boolean => stageOf(record) === undefined;
 
-/** The batches of a day that are not placed yet, the latest saved first. */
-export function unfinishedOf(records: readonly BatchRecord[], day: string): readonly BatchRecord[] {
+/** Of today, or of the evening before and not long left. */
+const isOfNow = ({ date, foamMade, changed }: BatchRecord, now: number) =>
+  date === today(new Date(now)) ||
+  (date === today(new Date(now - RECENT)) && isRecent(foamMade ?? changed, now));
+
+/** The batches that may still be worked on and are not placed yet, the latest saved first. */
+export function unfinishedOf(
+  records: readonly BatchRecord[],
+  now = Date.now(),
+): readonly BatchRecord[] {
   return records
     .filter(
       (record) =>
-        record.date === day &&
+        isOfNow(record, now) &&
         !record.invented &&
         !record.readings.placed &&
         AT_THE_BENCH.includes(stageOf(record)),
