@@ -77,9 +77,10 @@ export const $behind = persistentAtom<readonly string[]>(KEYS.behind, [], {
 export const $unlearned = persistentAtom<'yes' | undefined>(KEYS.unlearned, undefined);
 
 /** Noted after the change itself: another tab that hears of it works with what has changed already. */
-function noteBehind(key: string): void {
-  const keys = $behind.get();
-  if (!keys.includes(key)) $behind.set([...keys, key]);
+export function noteBehind(...keys: readonly string[]): void {
+  const before = $behind.get();
+  const more = keys.filter((key) => !before.includes(key));
+  if (more.length > 0) $behind.set([...before, ...more]);
 }
 
 /** Puts an entry on the bench; an empty one is taken off, and one that could not be read again is refused. */

@@ -1,5 +1,13 @@
 import { afterEach, expect, test } from 'vitest';
-import { clearBench, enter, keep, onBench, replaceBench, use } from '../../src/bench/store.ts';
+import {
+  $behind,
+  clearBench,
+  enter,
+  keep,
+  onBench,
+  replaceBench,
+  use,
+} from '../../src/bench/store.ts';
 import { swapBench } from '../../src/bench/swap-bench.ts';
 
 const mine = {
@@ -38,6 +46,18 @@ test('what was typed, kept or used since stays', () => {
     kept: { 'mix.planned': { v: 650, from: 'x' } },
     used: { proportion: 'yes', batch: 'yes' },
   });
+});
+
+test('what a bench brings along is noted to be worked out anew, which is no reader’s doing: mine comes back whole', () => {
+  replaceBench(mine);
+  $behind.set([]);
+  const back = swapBench(other);
+  expect([...$behind.get()].sort()).toEqual(['bucket.tare', 'bucket.volume', 'mix.planned']);
+  // As what catches up does.
+  keep('mix.planned', { v: 650, from: 'x' });
+  keep('mix.cement', { v: 13, from: 'x' });
+  back();
+  expect(onBench()).toEqual(mine);
 });
 
 test('so it is of a bench that was cleared', () => {

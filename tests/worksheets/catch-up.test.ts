@@ -60,3 +60,15 @@ test('a key between two worksheets is answered first; both are worked out at the
   expect(kept('batch.volume')).toBeCloseTo(1.5 * two, 9);
   expect(kept('mix.cement')).not.toBe(1);
 });
+
+test('what another bench has kept is worked out from its own readings, whatever was kept with them', async () => {
+  const { swapBench } = await import('../../src/bench/swap-bench.ts');
+  bench.enter('shapes.count', { t: '2' });
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  const two = kept('batch.volume')!;
+  swapBench({
+    entries: { 'shapes.count': { t: '3' } },
+    kept: { 'batch.volume': { v: 9, from: shapes.question, by: shapes.id } },
+  });
+  await vi.waitFor(() => expect(kept('batch.volume')).toBeCloseTo(1.5 * two, 9), 5000);
+});
