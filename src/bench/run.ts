@@ -1,5 +1,6 @@
 import { persistentAtom } from '@nanostores/persistent';
 import { type Entry, isEntry, isRecord } from './entries.ts';
+import { localStore } from './local-store.ts';
 import { decode, KEYS } from './storage.ts';
 // It opens the reader's store before anything reads it.
 import './store.ts';
@@ -114,6 +115,9 @@ export const $going = persistentAtom<Going | undefined>(KEYS.run, undefined, {
   encode: (going) => JSON.stringify(going),
   decode: (text) => readGoing(parsed(text)),
 });
+
+/** Whether the browser has kept the run as it stands; if not, only its record outlives the page. */
+export const isRunKept = (store = localStore()): boolean => store?.getItem(KEYS.run) != null;
 
 /** More are not offered to be gone on with. */
 const MOST_LEFT = 3;

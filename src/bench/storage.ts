@@ -67,8 +67,8 @@ export function setDamagedAside(store = localStore()): readonly string[] {
   return damaged;
 }
 
-/** No loss: a summary of the records is made anew, and of a run its record is kept, and only its step is not. */
-const NO_LOSS: readonly string[] = [KEYS.learned, KEYS.unlearned, KEYS.run, KEYS.left];
+/** Not told here: a summary of the records is made anew, and what a run loses beside its record it says itself. */
+const UNTOLD: readonly string[] = [KEYS.learned, KEYS.unlearned, KEYS.run, KEYS.left];
 
 /** Lets the page go on when the browser stores nothing, or has no room: says so once and keeps values in memory. */
 export function forgiving(store: Storage | undefined): Storage {
@@ -80,7 +80,7 @@ export function forgiving(store: Storage | undefined): Storage {
       [...held.keys()].some((key) => key.startsWith(KEYS.entries)),
     );
   const tell = (key: string) => {
-    if (told || NO_LOSS.includes(key)) return;
+    if (told || UNTOLD.includes(key)) return;
     told = true;
     notify(
       'not-stored',

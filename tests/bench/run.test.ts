@@ -1,6 +1,7 @@
 import { setPersistentEngine } from '@nanostores/persistent';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Going, RunPlan } from '../../src/bench/run.ts';
+import { FakeStorage } from './records/fake-storage.ts';
 
 const plan: RunPlan = {
   ...{ cement: 13.57, water: 5.43, sand: 0, foamVolume: 0.025, wetDensity: 600 },
@@ -49,6 +50,27 @@ test('a run is there again after a reload, and gone when it is done', async () =
   expect((await open()).seen).toEqual([going]);
   $going.set(undefined);
   expect(kept).toEqual({});
+});
+
+test('a run there is no room for is known, and no older step is taken for it', async () => {
+  const { $going } = await open();
+  const { forgiving } = await import('../../src/bench/storage.ts');
+  const { isRunKept } = await import('../../src/bench/run.ts');
+  const full = new FakeStorage();
+  const store = full as unknown as Storage;
+  setPersistentEngine(forgiving(store) as never, {
+    addEventListener() {},
+    removeEventListener() {},
+  });
+  $going.set({ id: 'x', step: 0 });
+  expect(isRunKept(store)).toBe(true);
+  full.hold(30);
+  $going.set(going);
+  expect($going.get()).toEqual(going);
+  expect(isRunKept(store)).toBe(false);
+  full.hold(1000);
+  $going.set(going);
+  expect(isRunKept(store)).toBe(true);
 });
 
 test('of one that is torn the sound parts stay', async () => {

@@ -122,7 +122,7 @@ describe.each(['is full', 'is off'])('when the store %s', (why) => {
     expect(marks.at(-1)).toBe(false);
   });
 
-  test('it is said once, and not of what is no loss', () => {
+  test('it is said once, and not of what is no loss or told elsewhere', () => {
     engine['suds.learned.1'] = '{}';
     engine['suds.run.1'] = '{}';
     expect(place).not.toHaveBeenCalled();

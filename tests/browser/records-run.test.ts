@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
 import { blankRecord } from '../../src/bench/records/record.ts';
@@ -577,6 +578,46 @@ describe.concurrent('from the bench', () => {
     expect(
       await Promise.all(['record-vessel', 'run-foam', 'record-foamDensity'].map(value)),
     ).toEqual(['20', '2.47', '81']);
+  });
+
+  test('what the browser neither stores nor keeps as a draft is not left by “Done”', async ({
+    expect,
+    page,
+  }) => {
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    await page.evaluate(() => {
+      const full = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+      const [put, set] = [IDBObjectStore.prototype.put, Storage.prototype.setItem];
+      IDBObjectStore.prototype.put = full;
+      Storage.prototype.setItem = full;
+      addEventListener('room', () => {
+        IDBObjectStore.prototype.put = put;
+        Storage.prototype.setItem = set;
+      });
+    });
+    await page.locator('#record-water').fill('1.23');
+    expect(await page.locator('.run').innerText()).not.toContain('keeps no place');
+    for (const step of [1, 2, 3, 4]) {
+      await page.getByRole('button', { name: /^Next/ }).click();
+      await page.locator(`[data-run="${step}"]`).waitFor();
+    }
+    const done = page.getByRole('button', { name: /^Done/ });
+    await done.click();
+    const head = page.locator('#run-step');
+    await expect.poll(() => head.evaluate((it) => it === document.activeElement)).toBe(true);
+    expect(await page.locator('.run [role="alert"]').innerText()).toContain('no room left');
+    expect(await page.locator('.run').innerText()).toContain('keeps no place in the steps');
+    const taking = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Take this batch out as a file' }).click();
+    expect(readFileSync((await (await taking).path())!, 'utf8')).toContain('"1.23"');
+    await page.evaluate(() => dispatchEvent(new Event('room')));
+    await done.click();
+    await page.locator('.record').waitFor();
+    expect((await stored(page))[0]!.readings.water).toMatchObject({ t: '1.23' });
   });
 
   test('the screen is kept on while a batch is run, again after a pause, and no longer', async ({

@@ -14,6 +14,7 @@ import { CastOn } from '../shared/CastOn.tsx';
 import { ConflictView } from '../shared/ConflictView.tsx';
 import { CorrectionsMade } from '../shared/CorrectionsMade.tsx';
 import { CureLogInput } from '../shared/CureLogInput.tsx';
+import { NotStored } from '../shared/NotStored.tsx';
 import { PhotoStrip } from '../shared/PhotoStrip.tsx';
 import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
 import { PieceVolume, RecordOffers } from '../shared/RecordOffers.tsx';
@@ -90,16 +91,7 @@ function Open({ editor }: { readonly editor: Editor }) {
       <p class="unseen" role="status">
         {useToHear(editor)}
       </p>
-      {editor.state.is === 'refused' && (
-        <p>
-          <button type="button" onClick={() => takeBatch(editor.record)}>
-            Take this batch out as a file
-          </button>{' '}
-          <button type="button" onClick={() => editor.store()}>
-            Try to store it again
-          </button>
-        </p>
-      )}
+      <NotStored editor={editor} />
       <RecordOffers editor={editor} say={say} stays="record-state" />
       {BY_STAGE.map(([stage]) => (
         <details

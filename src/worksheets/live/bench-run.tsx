@@ -6,12 +6,13 @@ import { recordToWeigh, weighedAnew } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { listRecords, saveRecord } from '../../bench/records/store.ts';
-import { $going, $left, type Going, runInstead } from '../../bench/run.ts';
+import { $going, $left, type Going, isRunKept, runInstead } from '../../bench/run.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import proportion from '../mix/proportion.tsx';
 import { ConflictView } from '../shared/ConflictView.tsx';
+import { NotStored } from '../shared/NotStored.tsx';
 import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { type RunCaution, RunCautions } from '../shared/RunCautions.tsx';
 import { RunMissed } from '../shared/RunMissed.tsx';
@@ -113,7 +114,7 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
             Begin a batch
           </button>
           {/* Found a moment later, they must not push the button above from under a thumb. */}
-          {unfinishedOf(records ?? [], today())
+          {unfinishedOf(records ?? [])
             .filter(({ id }) => id !== going?.id)
             .map((record) => (
               <button
@@ -182,6 +183,13 @@ function useFoamMade(editor: Editor, begun = Date.parse(`${editor.record.date}T0
   }, [clock?.start]);
 }
 
+/** Each step begins at the head of the screen, and is read out. */
+function toHead(): void {
+  const name = document.getElementById('run-step');
+  name?.focus({ preventScroll: true });
+  name?.closest('.run')?.scrollIntoView();
+}
+
 function Run({
   editor,
   going,
@@ -206,12 +214,7 @@ function Run({
   const { record } = editor;
   const { step } = going;
   useFoamMade(editor, going.begun);
-  // Each step begins at the head of the screen, and is read out.
-  useLayoutEffect(() => {
-    const name = document.getElementById('run-step');
-    name?.focus({ preventScroll: true });
-    name?.closest('.run')?.scrollIntoView();
-  }, [step]);
+  useLayoutEffect(toHead, [step]);
   const { name, Step } = RUN_STEPS[step]!;
   const turn = (by: number) => {
     if (by > 0 && plan) writeAim(editor, plan, say);
@@ -232,7 +235,18 @@ function Run({
         <a href="#run-cautions">Precautions</a>
       </p>
       <ConflictView editor={editor} />
-      {editor.state.is === 'refused' && <p class="problem">{editor.state.say}</p>}
+      {editor.state.is === 'refused' && (
+        <p class="problem" role="alert">
+          {editor.state.say}
+        </p>
+      )}
+      <NotStored editor={editor} />
+      {!isRunKept() && (
+        <p class="note">
+          This browser keeps no place in the steps. Finish on this page: once it is left, the batch
+          goes on from its record alone, without its foam’s weighing or a correction to take back.
+        </p>
+      )}
       {plan?.example && step < 2 && (
         <p class="note">
           The amounts are the invented example’s until you size a batch of your own.
@@ -309,6 +323,8 @@ function Run({
             class="main run-big"
             onClick={async () => {
               await editor.store();
+              // Neither stored nor a draft, it would be gone with the page: why stands at the head.
+              if (!editor.held) return toHead();
               go(undefined);
               location.assign(batchAt(record.id));
             }}
