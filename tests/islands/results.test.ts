@@ -22,6 +22,11 @@ test('a ± stands in both systems of units', () => {
   expect(other(2)).toBe('4.41 lb');
 });
 
+test('a ± too small for any reading to hold is not said, and brings no digits', () => {
+  expect(other(2, 2e-6)).toBe('4.41 lb');
+  expect(other(2, 2e-4)).toBe('4.4092 ± 0.0004 lb');
+});
+
 test('what is said of the large results follows them, before the rest', () => {
   const spec = (label: string, answer?: true) => ({
     label,

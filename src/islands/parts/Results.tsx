@@ -10,9 +10,13 @@ import type { ResultSpec } from '../worksheet.ts';
 /** How a result looks, wherever it comes from. */
 type Shown = Omit<ResultSpec<never>, 'of' | 'scatter'>;
 
+/** The least share of a result that its ± is said of: a smaller one would promise digits no reading holds. */
+const LEAST_SHARE = 5e-5;
+
 /** A result in one system of units: its number, its unit and its ±, rounded alike. */
-export function worded(value: number, spec: Shown, sure: Sure | undefined, system: System) {
+export function worded(value: number, spec: Shown, found: Sure | undefined, system: System) {
   const kind = spec.kind;
+  const sure = found && found.pm < LEAST_SHARE * Math.abs(value) ? undefined : found;
   const unit = handy(value, kind, (spec.units ?? KINDS[kind].shown)[system]);
   const how: Precision = sure
     ? { uncertainty: sure.pm }
@@ -63,6 +67,7 @@ export function Results({
                 {/* No <output>: the worksheet says its answer once, when the numbers have settled. */}
                 <span class="number">
                   {here.number}
+                  {here.pm && large && <wbr />}
                   {here.pm && <span class="pm">{`\u00a0±\u00a0${here.pm}`}</span>}
                   {here.symbol && <span class="unit">{`\u00a0${here.symbol}`}</span>}
                 </span>
@@ -74,7 +79,7 @@ export function Results({
                       : there.text}
                   </span>
                 )}
-                {sure?.mostFrom && name === first && (
+                {here.pm && sure?.mostFrom && name === first && (
                   <span class="most">Most of the ± comes from: {sure.mostFrom}.</span>
                 )}
               </dd>
