@@ -37,8 +37,8 @@ export interface Correcting {
   readonly before?: Entry;
   /** The weighing that asked for it. */
   readonly full?: Entry;
-  /** Some of the mix was taken out for it, and is left over; what was left over before. */
-  readonly out?: { readonly before?: Entry };
+  /** Some of the mix was taken out for it, and is left over: what was left over before, and what was written then. */
+  readonly out?: { readonly before?: Entry; readonly wrote?: Entry };
 }
 
 /** The vessel of the foam: empty, and its volume. */
@@ -83,7 +83,9 @@ const isPlan = (x: Partial<RunPlan>) =>
 
 const isCorrecting = (x: Partial<Correcting>) =>
   (x.name === 'foamAdded' || x.name === 'baseAdded') &&
-  [x.before, x.full, x.out?.before].every((entry) => entry === undefined || isEntry(entry));
+  [x.before, x.full, x.out?.before, x.out?.wrote].every(
+    (entry) => entry === undefined || isEntry(entry),
+  );
 
 const isFoamIn = (x: unknown): x is FoamIn =>
   isRecord(x) &&

@@ -11,7 +11,7 @@ const undo: Going['undo'] = {
   name: 'foamAdded',
   before: { t: '2' },
   full: { t: '13.65', u: 'kg' },
-  out: { before: { t: '0.3', u: 'kg' } },
+  out: { before: { t: '0.3', u: 'kg' }, wrote: { t: '2.3', u: 'kg' } },
 };
 const foam = { t: '2.45', u: 'kg', s: 'metric' } as const;
 const foamIn = { tare: { t: '0.5', u: 'kg' }, vessel: { t: '10' } };
@@ -91,6 +91,7 @@ test('of one that is torn the sound parts stay', async () => {
     ...[
       { ...added, full: { t: 3 } },
       { ...added, out: { before: { t: 3 } } },
+      { ...added, out: { wrote: { t: 3 } } },
     ],
   ])
     expect(await stored({ ...going, undo: torn })).toEqual(sure);

@@ -46,7 +46,8 @@ function corrected(of: typeof record, density: number) {
   };
   put(editor as unknown as Editor, 'baseAdded', advice.fix.baseMass, say, { significant: 7 });
   put(editor as unknown as Editor, 'leftOver', out!, say, { significant: 7 });
-  return { record: editor.record, undo };
+  const wrote = editor.record.readings.leftOver!;
+  return { record: editor.record, undo: { ...undo, out: { ...undo.out, wrote } } };
 }
 
 test('what was taken out before a correction is not in the mixer at the next one', () => {
@@ -92,4 +93,11 @@ test('taken back, it is as it was', () => {
   // What was left over otherwise is not this correction's.
   const { out: _, ...plain } = undo;
   expect(back(plain).leftOver).toEqual(once.readings.leftOver);
+});
+
+test('taken back, it leaves what was typed over what it wrote', () => {
+  const { record: once, undo } = corrected(record, 550);
+  const typed = in_('4', 'kg');
+  const since = { ...once, readings: { ...once.readings, leftOver: typed } };
+  expect(uncorrected(since, undo).readings.leftOver).toEqual(typed);
 });

@@ -1,5 +1,6 @@
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import { filled } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { oneCorrection } from './record-words.ts';
@@ -21,7 +22,10 @@ export function CorrectionsMade({ editor, say }: { readonly editor: Editor; read
                 const { change, back } = withoutCorrection(editor.record, i);
                 keepFocus(event, 'record-state');
                 editor.change(change);
-                notify('correction', 'The correction was taken off the record.', [
+                const left = filled(editor.record.readings.leftOver)
+                  ? ' What was left over stays, with any that was taken out for it: look at it.'
+                  : '';
+                notify('correction', `The correction was taken off the record.${left}`, [
                   {
                     label: 'Put it back',
                     run: () => editor.change(back(editor.record)),

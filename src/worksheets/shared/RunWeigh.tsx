@@ -48,8 +48,9 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
     const { change, undo } = correcting(record, { name, amount, weighed: density!, out: !!out });
     editor.change(change);
     put(editor, name, (at(name) ?? 0) + amount, say, { significant: 4 });
-    if (out) put(editor, 'leftOver', (at('leftOver') ?? 0) + out, say, { significant: 4 });
-    setUndo(undo);
+    if (!out) return setUndo(undo);
+    put(editor, 'leftOver', (at('leftOver') ?? 0) + out, say, { significant: 4 });
+    setUndo({ ...undo, out: { ...undo.out, wrote: editor.record.readings.leftOver! } });
   };
   return (
     <>

@@ -1,4 +1,4 @@
-import type { Entry } from '../../bench/entries.ts';
+import { type Entry, same } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
@@ -56,7 +56,7 @@ export function uncorrected(
   { name, before, full, out }: Correcting,
 ): Changed {
   const { [name]: _, full: __, leftOver, ...others } = readings;
-  const left = out ? out.before : leftOver;
+  const left = out && same(out.wrote ?? leftOver, leftOver) ? out.before : leftOver;
   return {
     readings: {
       ...others,
