@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Entry } from '../../src/bench/entries.ts';
 import { celsius, HOUR } from '../../src/core/curing/units.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
@@ -10,6 +10,7 @@ import {
   type Answers,
   attachedInWords,
   readLoggerText,
+  textOf,
   toBench,
   toRecord,
 } from '../../src/worksheets/shared/logger-file.ts';
@@ -41,6 +42,64 @@ test('hours count from the casting, and readings before it are said to be left a
   const brought = toBench(log, Date.UTC(2026, 4, 8, 14) / 1000, 'metric');
   expect(brought?.entry.t).toBe('0\t20\n1\t22\n2\t23');
   expect(brought?.before).toBe(1);
+});
+
+describe('times that name their zone', () => {
+  const cast = Date.UTC(2026, 4, 8, 14) / 1000;
+  const rows = (zone: string) =>
+    [14, 15].map((h) => `2026-05-08T${h}:00:00${zone};${h}`).join('\n');
+
+  test.each(['-05:00', '+02:00', '+0530', '-08'])(
+    'count from the casting by the clock in the cell: %s',
+    async (zone) => {
+      const log = await read(rows(zone));
+      expect(log.begins).toBe(cast);
+      expect(toBench(log, cast, 'metric')).toMatchObject({
+        entry: { t: '0\t14\n1\t15' },
+        before: 0,
+      });
+      expect(readingsInWords(log, say)).not.toContain('UTC');
+    },
+  );
+
+  test.each(['Z', ' UTC', ' GMT', '+00:00'])(
+    'in universal time count by the clock of this device, and that is said: %s',
+    async (zone) => {
+      const behind = vi.spyOn(Date.prototype, 'getTimezoneOffset').mockReturnValue(300);
+      try {
+        for (const text of [rows(zone), rows(zone).replaceAll(/;|(?<=\d)T/g, ' ')]) {
+          const log = await read(text);
+          expect(log.begins, text).toBe(cast - 5 * HOUR);
+          expect(readingsInWords(log, say)).toMatch(/in UTC; .* the first is Fri\s8\sMay, 09:00/);
+        }
+      } finally {
+        behind.mockRestore();
+      }
+    },
+  );
+});
+
+test('stamps of other makers are read, months and weekdays by name, too', async () => {
+  for (const text of [
+    'Fri 08 May 2026 14:00;20,1\nSat 09 May 2026 14:00;21,5',
+    'Fri, 08 May 2026;14:00;20,1\nSat, 09 May 2026;14:00;21,5',
+    '14:00:00 08.05.2026;20,1\n14:00:00 09.05.2026;21,5',
+    '14:00 8 May 2026;20,1\n14:00 9 May 2026;21,5',
+    '20260508T140000;20,1\n20260509T140000;21,5',
+  ]) {
+    expect((await read(text)).begins, text).toBe(Date.UTC(2026, 4, 8, 14) / 1000);
+    expect(await benched(text), text).toBe('0\t20.1\n24\t21.5');
+  }
+});
+
+test('a file in a Windows code page is read with its degrees', async () => {
+  const latin = (text: string) =>
+    new Blob([Uint8Array.from(text, (letter) => letter.charCodeAt(0))]);
+  const cells = '08.05.2026 14:00;20,1 °C\n08.05.2026 15:00;21,5 °C';
+  expect(await benched(await textOf(latin(cells)))).toBe('0\t20.1\n1\t21.5');
+  const headed = await textOf(latin('Time;Temp (°C)\n08.05.2026 14:00;20'));
+  expect((await readLoggerText(headed, { otherwise: 'fahrenheit' })).scale).toBe('celsius');
+  expect(await textOf(new Blob([`\ufeff${cells}`]))).toBe(cells);
 });
 
 test('every row that is not plainly a reading is named', async () => {
@@ -330,6 +389,17 @@ describe('counted times', () => {
     for (const text of ['0;20\n30;21', 'Time;Temp\n0;20\n30;21', 'h:min;Temp\n0;20\n30;21']) {
       expect(await read(text)).toMatchObject({ waits: true, open: ['unit'] });
       expect(await hours(text, { unit: 60 })).toEqual([0, 0.5]);
+    }
+  });
+
+  test('as a clock go on past a day, with days before them or without', async () => {
+    const clocks = ['00:00:00', '06:00:00', '18:00:00', '24:00:00', '36:00:00'];
+    const text = `Elapsed time,Temp (C)\n${clocks.map((clock) => `${clock},20`).join('\n')}`;
+    expect(await hours(text)).toEqual([0, 6, 18, 24, 36]);
+    for (const mark of [';', ',', '\t']) {
+      const days = `0 00:00:00${mark}20\n1 00:00:00${mark}25`;
+      expect(await hours(days), mark).toEqual([0, 24]);
+      expect(await degrees(days), mark).toEqual([20, 25]);
     }
   });
 

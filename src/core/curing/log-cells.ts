@@ -1,7 +1,7 @@
-import { HOUR } from '../quantity/constants.ts';
+import { DAY, HOUR } from '../quantity/constants.ts';
 import { ICE_POINT } from './units.ts';
 
-export type Scale = 'celsius' | 'fahrenheit';
+export type Scale = 'celsius' | 'fahrenheit' | 'kelvin';
 /** What stands first in a date. */
 export type DateOrder = 'day' | 'month' | 'year';
 export type TimeStyle = 'date' | 'clock' | 'elapsed';
@@ -23,7 +23,7 @@ export function readTemperatureCell(cell: string, scale: Scale): number | undefi
   );
   if (!match) return undefined;
   const number = Number(match[1]!.replace(',', '.'));
-  const unit = match[2]?.toLowerCase() ?? (scale === 'fahrenheit' ? 'f' : 'c');
+  const unit = match[2]?.toLowerCase() ?? scale[0];
   if (unit === 'k') return number;
   return unit === 'f' ? (number - 32) / 1.8 + ICE_POINT : number + ICE_POINT;
 }
@@ -33,16 +33,20 @@ export type ReadTime =
       readonly ok: true;
       readonly style: TimeStyle;
       readonly seconds: number;
+      /** How far the clock is ahead of universal time, s, where the cell says so. */
+      readonly zone?: number;
       /** A date that names no year. */
       readonly noYear?: true;
     }
   | { readonly ok: false; readonly code: 'no-time' | 'ambiguous-date' };
 
 const CLOCK = '(\\d{1,2}):(\\d{2})(?::(\\d{2}(?:[.,]\\d+)?))?\\s*([ap]\\.?m\\.?)?';
-const ISO = new RegExp(
-  `^(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?:[T\\s,]+${CLOCK}\\s*(Z|[+-]\\d{2}:?\\d{2})?)?$`,
-  'i',
-);
+const ISO = new RegExp(`^(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?:[T\\s,]+${CLOCK})?$`, 'i');
+/** Behind a clock: universal time by a name, or how far the clock is ahead of it. */
+const ZONE = /(?<=:\d\d.*?)\s*(?:Z|UTC|GMT|([+-])(0\d|1[0-4]):?([0-5]\d)?)$/i;
+/** Days, if any, and hours of any number. */
+const COUNTED =
+  /^(?:(\d{1,4})\s*(?:d(?:ays?)?)?[.\s]+)?(\d{1,5}):([0-5]\d)(?::([0-5]\d(?:[.,]\d+)?))?$/i;
 /** Two digits are a year after slashes, after dots from 2020 on, and never after dashes. A choice. */
 const YEAR = '(\\d{4}|(?<=/)\\d{2}|(?<=\\.)[2-9]\\d)';
 const LOCAL = new RegExp(`^(\\d{1,2})([./-])(\\d{1,2})\\2${YEAR}(?:[\\s,T]+${CLOCK})?$`, 'i');
@@ -58,27 +62,76 @@ const NEAR = Date.UTC(2000, 1, 29) / 1000;
 const CLOCK_ALONE = new RegExp(`^${CLOCK}$`, 'i');
 const NO_TIME: ReadTime = { ok: false, code: 'no-time' };
 
+interface How {
+  readonly order?: DateOrder;
+  readonly elapsedUnit?: number;
+  readonly near?: number;
+  readonly counted?: boolean;
+}
+
 /**
- * A moment from one cell, s: after 1970 for dates (as UTC unless the cell names its offset), after
- * midnight for a bare clock, or a bare number times `elapsedUnit` (one hour if absent).
+ * A moment from one cell, s: after 1970 for dates, both by the clock of the cell, after midnight for a bare
+ * clock, after the start for one that is `counted`, or a bare number times `elapsedUnit` (one hour if absent).
  * Dates with dots are day first; with slashes or dashes `order` decides, and where it is absent a date that
  * is one in one order only. A year of two digits is one of this century; a date without one is read in the
  * year that brings it nearest `near`, s after 1970. No range: text.
  * @source iso-8601 for the year-first form with dashes
  * @source common-practice for the rest
  */
-export function readTimeCell(
-  cell: string,
-  how: { readonly order?: DateOrder; readonly elapsedUnit?: number; readonly near?: number },
-): ReadTime {
-  const text = cell.trim();
+export function readTimeCell(cell: string, how: How): ReadTime {
+  const { text, zone } = plainTime(cell);
+  const time = timeIn(text, how);
+  if (!zone || !time.ok) return time;
+  const [, sign, hours, minutes = 0] = zone;
+  // 10:00-12:00 is from one clock to another.
+  if (sign === '-' && /^\d+:\d+$/.test(text)) return NO_TIME;
+  const ahead = Number(hours ?? 0) * HOUR + Number(minutes) * 60;
+  return { ...time, zone: sign === '-' && ahead ? -ahead : ahead };
+}
+
+/**
+ * The text of a time with its date, if any, in figures before its clock and no weekday, and the zone that stood
+ * behind it. No range: text.
+ * @source iso-8601 for 20260508T140000
+ * @source common-practice for the rest
+ */
+export function plainTime(cell: string): {
+  readonly text: string;
+  readonly zone: RegExpExecArray | null;
+} {
+  const text = cell
+    .trim()
+    .replace(
+      /^(\d{4})(\d\d)(\d\d)T(\d\d)(\d\d)(\d\d)?/i,
+      (_, y, m, d, h, min, s = '00') => `${y}-${m}-${d}T${h}:${min}:${s}`,
+    )
+    .replace(/^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]*\s+(?=.*\d[-/.]\d)/i, '')
+    .replace(/^(\d\d?:\d\d\S*(?:\s[ap]\.?m\.?)?)[\s,]+(\d+([-/.])\d+\3\d+)$/i, '$2 $1');
+  const zone = ZONE.exec(text);
+  return { text: zone ? text.slice(0, zone.index) : text, zone };
+}
+
+function timeIn(text: string, how: How): ReadTime {
   const iso = ISO.exec(text);
-  if (iso) return dated(iso[1], iso[3], iso[4], clock(iso, 5), offset(iso[9]));
+  if (iso) return dated(iso[1], iso[3], iso[4], clock(iso, 5));
   const dates = datesIn(text, how.near);
   if (dates && how.order) return dates[how.order] ?? NO_TIME;
   if (dates) {
     const [first, second] = apart(dates);
     return second ? { ok: false, code: 'ambiguous-date' } : (first ?? NO_TIME);
+  }
+  const counted = how.counted && COUNTED.exec(text);
+  if (counted) {
+    const [, days = 0, hours, minutes, seconds = '0'] = counted;
+    return {
+      ok: true,
+      style: 'clock',
+      seconds:
+        Number(days) * DAY +
+        Number(hours) * HOUR +
+        Number(minutes) * 60 +
+        Number(seconds.replace(',', '.')),
+    };
   }
   const bare = CLOCK_ALONE.exec(text);
   if (bare) {
@@ -100,7 +153,7 @@ export function readTimeCell(
  * @source common-practice
  */
 export function dateOrders(cell: string): readonly DateOrder[] {
-  const dates = datesIn(cell.trim()) ?? {};
+  const dates = datesIn(plainTime(cell).text) ?? {};
   const orders = (['day', 'month', 'year'] as const).filter((order) => dates[order]);
   return orders.length > 1 && apart(dates).length === 1 ? [] : orders;
 }
@@ -130,11 +183,11 @@ function datesIn(text: string, near?: number): Dates | undefined {
   if (local) {
     const [, a, mark, b, end] = local;
     const [year, time] = [`20${end}`.slice(-4), clock(local, 5)];
-    parts.day = dated(year, b, a, time, 0);
-    parts.month = mark === '.' ? parts.day : dated(year, a, b, time, 0);
+    parts.day = dated(year, b, a, time);
+    parts.month = mark === '.' ? parts.day : dated(year, a, b, time);
     if (mark === '.') parts.year = parts.day;
   }
-  if (short) parts.year = dated(`20${short[1]}`, short[2], short[3], clock(short, 4), 0);
+  if (short) parts.year = dated(`20${short[1]}`, short[2], short[3], clock(short, 4));
   return Object.fromEntries(Object.entries(parts).filter(([, { ok }]) => ok));
 }
 
@@ -153,12 +206,6 @@ function clock(match: RegExpExecArray, at: number): number | undefined {
   return hours * HOUR + minutes * 60 + seconds;
 }
 
-function offset(zone: string | undefined): number {
-  const match = /^([+-])(\d{2}):?(\d{2})$/.exec(zone ?? '');
-  if (!match) return 0;
-  return (match[1] === '-' ? -1 : 1) * (Number(match[2]) * HOUR + Number(match[3]) * 60);
-}
-
 /** A day and a month in the year that brings them nearest a moment. */
 function nearest(
   month: string | undefined,
@@ -168,7 +215,7 @@ function nearest(
 ): ReadTime {
   const year = new Date(near * 1000).getUTCFullYear();
   const [first] = [year - 1, year, year + 1]
-    .map((year) => dated(String(year), month, day, time, 0))
+    .map((year) => dated(String(year), month, day, time))
     .filter((moment) => moment.ok)
     .toSorted((a, b) => Math.abs(a.seconds - near) - Math.abs(b.seconds - near));
   return first ? { ...first, noYear: true } : NO_TIME;
@@ -179,11 +226,10 @@ function dated(
   month: string | undefined,
   day: string | undefined,
   time: number | undefined,
-  zone: number,
 ): ReadTime {
   if (time === undefined) return NO_TIME;
   const date = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
   // Date.UTC rolls 31 April over to May; a log that says so is not read.
   if (date.getUTCMonth() + 1 !== Number(month) || date.getUTCDate() !== Number(day)) return NO_TIME;
-  return { ok: true, style: 'date', seconds: date.getTime() / 1000 + time - zone };
+  return { ok: true, style: 'date', seconds: date.getTime() / 1000 + time };
 }

@@ -13,7 +13,7 @@ const HEADINGS = 20;
 const OTHER =
   /%|\brh\b|r\.\s?h\.|\bhum|humid|\bdew|wet.?bulb|batter|\bvolt|\bm?v\b|\bpress|\b(?:k?pa|hpa|mbar|ppm|co2|lux|index|serial)\b|^no\b|^\W*#/i;
 const TEMPERATURE =
-  /temp|[°º]\s*[cfk]\b|\bdeg(?:rees?)?\s*[cfk]\b|celsius|fahrenheit|centigrade|[([]\s*[cfk]\s*[)\]]|^\W*[cfk]\W*$/i;
+  /temp|[°º]\s*[cfk]\b|\bdeg(?:rees?)?\s*[cfk]\b|celsius|fahrenheit|centigrade|kelvin|[([]\s*[cfk]\s*[)\]]|^\W*[cfk]\W*$/i;
 const TIME = /\btime|date|\bclock|elapsed|^when$/i;
 
 const UNITS: readonly (readonly [number, RegExp])[] = [
@@ -32,6 +32,7 @@ const SCALES: readonly (readonly [Scale, RegExp])[] = [
     'celsius',
     /[°º]\s*c\b|[([]\s*c\s*[)\]]|\bdeg(?:rees?)?\s*c\b|celsius|centigrade|\btemp\w*\W+c\b|^\W*c\W*$/i,
   ],
+  ['kelvin', /[°º]\s*k\b|[([]\s*k\s*[)\]]|\bdeg(?:rees?)?\s*k\b|kelvin|\btemp\w*\W+k\b|^\W*k\W*$/i],
 ];
 
 /** Underscores part words; \b does not know it. */

@@ -1,6 +1,7 @@
 import {
   type DateOrder,
   dateOrders,
+  plainTime,
   readTemperatureCell,
   readTimeCell,
   type Scale,
@@ -27,6 +28,8 @@ export interface Survey {
   readonly clockColumn: number | undefined;
   /** How most rows write the time. */
   readonly style: TimeStyle;
+  /** Its clocks count from the start and go on past 24 h. */
+  readonly counted: boolean;
   /** The columns that may hold the temperatures; more than one if headings do not settle it. */
   readonly columns: readonly LogColumn[];
   /** What stands first in its dates, if only one order makes dates of them all. */
@@ -81,6 +84,7 @@ export function surveyLog(
     timeColumn,
     clockColumn,
     style,
+    counted: style === 'clock' && isCounted(rows, timeColumn),
     columns: temperatures(numeric, others, headings).map((at) => ({
       at,
       heading: headings.over(at),
@@ -119,9 +123,23 @@ function countStyles(rows: Rows, column: number): Counts {
 }
 
 function styleOf(cell: string): TimeStyle | undefined {
-  const time = readTimeCell(cell, {});
+  const time = readTimeCell(cell, { counted: true });
   if (time.ok) return time.style;
   return time.code === 'ambiguous-date' ? 'date' : undefined;
+}
+
+/** Whether clocks that no day has, 30:00 or 1 06:00, are more often than one that is behind the one before it. */
+function isCounted(rows: Rows, column: number): boolean {
+  let [balance, before] = [0, 0];
+  for (const cells of rows) {
+    const cell = cells[column] ?? '';
+    const time = readTimeCell(cell, { counted: true });
+    if (!time.ok || time.style !== 'clock') continue;
+    if (!readTimeCell(cell, {}).ok) balance++;
+    if (time.seconds < before) balance--;
+    before = time.seconds;
+  }
+  return balance > 0;
 }
 
 const mostly = (counts: Counts = { date: 0, clock: 0, elapsed: 0 }): TimeStyle =>
@@ -146,7 +164,7 @@ function findTime(rows: Rows, styles: readonly Counts[]): number {
 /** A column of clocks beside dates that have none. */
 function findClock(rows: Rows, styles: readonly Counts[], time: number): number | undefined {
   const bare = rows.filter((cells) =>
-    /^(?:--)?\d+(?:[-./]\d+[-./]\d+|[-/]\d+|\.\d+\.)$/.test((cells[time] ?? '').trim()),
+    /^(?:--)?\d+(?:[-./]\d+[-./]\d+|[-/]\d+|\.\d+\.)$/.test(plainTime(cells[time] ?? '').text),
   );
   if (bare.length === 0) return undefined;
   const found = styles.findIndex(({ clock }, i) => i !== time && clock * 2 > bare.length);

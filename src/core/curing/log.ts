@@ -42,8 +42,10 @@ export interface TemperatureLog {
   readonly history: TemperatureHistory | undefined;
   /** For each reading of the history, the row it came from, counted from 1. */
   readonly rows: readonly number[];
-  /** The first reading's moment, s after 1970 (dates), after midnight (clocks) or as counted. */
+  /** The first reading's moment by the log's clock, s after 1970 (dates), after midnight (clocks) or as counted. */
   readonly begins: number;
+  /** Whether its dates are in universal time, as they say. */
+  readonly utc: boolean;
   readonly problems: readonly LogProblem[];
   /** The scale taken for cells without a unit of their own. */
   readonly scale: Scale;
@@ -67,7 +69,8 @@ const PLAUSIBLE = { min: ICE_POINT - 60, max: ICE_POINT + 120 } as const;
  * `scale` of bare numbers (from the heading, else `otherwise`, else °C). Where the file leaves it open,
  * `order` settles dates such as 03/04/2026 and 26/05/20, and `elapsedUnit` is the s of one unit of a counted time;
  * without an answer nothing is read. The first of dates without a year is read in the year that brings it
- * nearest `near`, s after 1970, each other one nearest the reading before it. Clock times without a date roll over midnight; rows out of order
+ * nearest `near`, s after 1970, each other one nearest the reading before it. Dates that name their zone are counted by the clock
+ * of the first that does. Clock times without a date roll over midnight, unless they go on past 24 h; rows out of order
  * are put in order. Every row is either a reading or a problem that says so: nothing is dropped without
  * a row number. No range: bookkeeping.
  * @throws nothing; what cannot be read is a problem.
@@ -108,16 +111,26 @@ export function readTemperatureLog(of: {
   const waits = open.some((question) => !answered[question]);
   const about = { scale, open, waits, survey };
   if (waits)
-    return { history: undefined, rows: [], begins: 0, problems: [], bare: false, ...about };
+    return {
+      history: undefined,
+      rows: [],
+      begins: 0,
+      utc: false,
+      problems: [],
+      bare: false,
+      ...about,
+    };
 
   const how = {
     ...(order === undefined ? {} : { order }),
     ...(elapsedUnit === undefined ? {} : { elapsedUnit }),
+    counted: survey.counted,
   };
   const problems: LogProblem[] = [];
   const readings: Reading[] = [];
   const clocks = new Clocks();
   let bare = false;
+  let zone: number | undefined;
   for (const [index, cells] of rows.entries()) {
     const row = index + 1;
     const near = readings.at(-1)?.seconds ?? of.near;
@@ -132,7 +145,12 @@ export function readTemperatureLog(of: {
       continue;
     }
     let { seconds } = time;
-    if (style === 'clock') {
+    if (time.zone !== undefined) {
+      // By the clock of the first reading, so that an hour given twice is two.
+      zone ??= time.zone;
+      seconds += zone - time.zone;
+    }
+    if (style === 'clock' && !survey.counted) {
       const day = clocks.day(seconds);
       if (day.begun) problems.push({ row, code: 'next-day', used: true });
       seconds += day.number * DAY;
@@ -141,7 +159,8 @@ export function readTemperatureLog(of: {
     bare ||= /\d\s*$/.test(temperatureText(cells, column));
     readings.push({ row, seconds, temperature });
   }
-  const once = style === 'elapsed' ? readings : markRepeatedHour(readings, problems);
+  const once =
+    style === 'elapsed' || survey.counted ? readings : markRepeatedHour(readings, problems);
   const kept = putInOrder(once, problems);
   const history = toHistory(kept, problems);
   problems.sort((a, b) => a.row - b.row);
@@ -149,6 +168,7 @@ export function readTemperatureLog(of: {
     history,
     rows: kept.map((reading) => reading.row),
     begins: kept[0]?.seconds ?? 0,
+    utc: style === 'date' && zone === 0,
     problems,
     bare,
     ...about,
@@ -157,6 +177,9 @@ export function readTemperatureLog(of: {
 
 /** No cell stands here. */
 const NO_COLUMN = -1;
+
+/** A clock, and a number at the end: a reading, though how its time is written is not known here. */
+const UNREAD = /\d:\d\d.*[;,|\s][+\-\u2212]?\d+(?:[.,]\d+)?\s*(?:[°º]?\s*[cfk])?[\s"]*$/i;
 
 /** Why a row cannot be a reading; undefined when it can. */
 function reasonToDrop(
@@ -167,7 +190,8 @@ function reasonToDrop(
   nothingYet: boolean,
 ): LogCode | undefined {
   if (cells.every((cell) => cell.trim() === '')) return 'blank';
-  if (!time.ok && temperature === undefined && nothingYet) return 'heading';
+  if (!time.ok && temperature === undefined && nothingYet)
+    return UNREAD.test(cells.join(';')) ? 'no-time' : 'heading';
   if (!time.ok) return time.code;
   if (temperature === undefined) return 'no-temperature';
   if (temperature < PLAUSIBLE.min || temperature > PLAUSIBLE.max) return 'implausible';

@@ -53,7 +53,8 @@ export default function TemperatureLogDrop() {
     }
     // What was said of another file is not said of this one.
     setHow({});
-    await read(await file.text(), file.name, {});
+    const by = await reader();
+    await read(await by.textOf(file), file.name, {});
   };
   const again = (with_: Answers) => {
     setHow(with_);

@@ -123,7 +123,7 @@ export function CureLogInput({
                   if (!file) return;
                   if (file.size > LARGEST)
                     setSaid('That file is larger than 2\u00a0MB and was not read.');
-                  else take(await file.text(), {});
+                  else take(await (await reader()).textOf(file), {});
                 }}
               />
             </label>

@@ -1,9 +1,10 @@
 import { extremesOf } from '../../core/curing/history.ts';
 import type { LogProblem, TemperatureLog } from '../../core/curing/log.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { momentInWords } from './moments.ts';
 import { HOURS } from './part-fields.ts';
 
-export const SYMBOLS = { celsius: '°C', fahrenheit: '°F' } as const;
+export const SYMBOLS = { celsius: '°C', fahrenheit: '°F', kelvin: 'K' } as const;
 
 /** Said while a question waits. */
 export const WAITS =
@@ -49,14 +50,21 @@ function runs(rows: readonly number[]): string {
 }
 
 /** How many readings, in which scale, over how long, from which temperature to which. */
-export function readingsInWords({ history, scale, bare }: TemperatureLog, say: Say): string {
+export function readingsInWords(
+  { history, scale, bare, utc, begins }: TemperatureLog,
+  say: Say,
+): string {
   if (!history) return '';
   const { coldest, warmest } = extremesOf(history);
   const { times } = history;
   const count = times.length === 1 ? '1 reading' : `${times.length} readings`;
   const taken = bare ? ` in ${SYMBOLS[scale]}` : '';
   const over = say(times.at(-1)! - times[0]!, 'time', { units: HOURS, significant: 2 });
-  return `${count}${taken} over ${over}, from ${say(coldest, 'temperature')} to ${say(warmest, 'temperature')}.`;
+  return `${count}${taken} over ${over}, from ${say(coldest, 'temperature')} to ${say(warmest, 'temperature')}.${
+    utc
+      ? ` Its times are in UTC; by this device’s clock the first is ${momentInWords(begins)}.`
+      : ''
+  }`;
 }
 
 /** Codes of rows that hold nothing to be mended. */

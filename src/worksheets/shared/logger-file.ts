@@ -48,10 +48,21 @@ export const scaleOf = (system: System): Scale => (system === 'us' ? 'fahrenheit
 /** What may stand between cells, the surest first. */
 const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
 
+/** The text of a file, which Windows may have written in its own code page: then no UTF-8 has its °. */
+export async function textOf(file: Blob): Promise<string> {
+  const bytes = await file.arrayBuffer();
+  const text = new TextDecoder().decode(bytes);
+  return text.includes('\ufffd') ? new TextDecoder('windows-1252').decode(bytes) : text;
+}
+
+/** A moment of universal time by the clock of this device, to which a casting is typed. */
+const byThisClock = (seconds: number) =>
+  seconds - 60 * new Date(seconds * 1000).getTimezoneOffset();
+
 /**
  * Reads the text of a logger's file or a pasted table. The separator is the one that makes most rows
  * readings, and of those the one that leaves the fewest cells: a decimal comma looks like a separator
- * until the rows are read.
+ * until the rows are read. What is in universal time begins by the clock of this device.
  */
 export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
   const { default: csv } = await import('papaparse');
@@ -70,7 +81,7 @@ export async function readLoggerText(text: string, how: How): Promise<Temperatur
     return more > 0 || (more === 0 && table.survey.width < best.survey.width) ? table : best;
   });
   const { column, order, unit, scale, otherwise, cast } = how;
-  return readTemperatureLog({
+  const log = readTemperatureLog({
     rows,
     otherwise,
     near: readMoment(cast ?? '') ?? inTheLastYear(),
@@ -81,6 +92,7 @@ export async function readLoggerText(text: string, how: How): Promise<Temperatur
     ...(column !== undefined &&
       survey.columns.some(({ at }) => at === column) && { temperatureColumn: column }),
   });
+  return log.utc ? { ...log, begins: byThisClock(log.begins) } : log;
 }
 
 const MONTHS =
@@ -102,7 +114,7 @@ const inNumbers = (text: string) =>
   });
 const two = (number: number | string) => String(number).padStart(2, '0');
 
-/** Cells parted by spaces: one space between two, and none before a unit, brackets, or a.m. and p.m. */
+/** Cells parted by spaces: one space between two, and none before a unit, brackets, a.m. and p.m., or UTC. */
 const spaced = (text: string) =>
   text
     .replaceAll(/[ \u00a0\u202f]+/g, ' ')
@@ -110,7 +122,7 @@ const spaced = (text: string) =>
     .replaceAll(/ (?=[([][^)\]\n]*[)\]])/g, '\u00a0')
     .replaceAll(/ (?=(?:[°º] ?[cfk]|[cfk]|%)(?: |$))/gim, '\u00a0')
     .replaceAll(/([°º]) (?=[cfk](?: |$))/gim, '$1\u00a0')
-    .replaceAll(/(\d) (?=[ap]\.?m\.?(?: |$))/gim, '$1\u00a0');
+    .replaceAll(/(\d) (?=(?:[ap]\.?m\.?|utc|gmt)(?: |$))/gim, '$1\u00a0');
 
 export interface Brought {
   readonly entry: Entry;

@@ -26,11 +26,12 @@ describe('times in a logger’s file', () => {
     const read = readTimeCell(cell, how);
     return read.ok ? read.seconds : undefined;
   };
-  test('a zone east of Greenwich is earlier there, one west of it later', () => {
-    const noon = Date.UTC(2026, 3, 3, 12) / 1000;
-    expect(seconds('2026-04-03T12:00:00Z')).toBe(noon);
-    expect(seconds('2026-04-03T12:00:00+02:00')).toBe(noon - 2 * 3600);
-    expect(seconds('2026-04-03T12:00:00-03:30')).toBe(noon + 3.5 * 3600);
+  test('a clock stays as it is written, with how far it is ahead of Greenwich', () => {
+    const noon = { seconds: Date.UTC(2026, 3, 3, 12) / 1000 };
+    const zoned = (zone: string) => readTimeCell(`2026-04-03T12:00:00${zone}`, {});
+    expect(zoned('Z')).toMatchObject({ ...noon, zone: 0 });
+    expect(zoned('+02:00')).toMatchObject({ ...noon, zone: 2 * 3600 });
+    expect(zoned('-03:30')).toMatchObject({ ...noon, zone: -3.5 * 3600 });
   });
   test('day and month that are the same figure need no order', () => {
     expect(seconds('04/04/2026 06:00')).toBe(Date.UTC(2026, 3, 4, 6) / 1000);

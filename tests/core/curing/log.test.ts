@@ -84,6 +84,42 @@ describe('temperature logs', () => {
     ]);
   });
 
+  test('dates that name their zone go by the clock of the first, and rise through the end of summer time', () => {
+    const log = readTemperatureLog({
+      rows: split(
+        '2026-10-25T02:00+02:00;20\n2026-10-25T02:30+02:00;19\n2026-10-25T02:00+01:00;18\n2026-10-25T03:00+01:00;17',
+      ),
+    });
+    expect(log).toMatchObject({ problems: [], utc: false });
+    expect(log.begins).toBe(Date.UTC(2026, 9, 25, 2) / 1000);
+    expect(log.history?.times).toEqual([0, 1800, 3600, 7200]);
+    expect(readTemperatureLog({ rows: split('2026-05-08T14:00Z;20') }).utc).toBe(true);
+  });
+
+  test('clocks that go on past a day count from the start; a slip among clocks does not make them', () => {
+    const at = (...clocks: string[]) =>
+      readTemperatureLog({ rows: clocks.map((clock) => [clock, '20']) });
+    expect(at('00:00', '12:00', '24:00', '36:00').history?.times.at(-1)).toBe(36 * 3600);
+    expect(at('0 00:00', '0 12:00', '1 00:00').history?.times.at(-1)).toBe(24 * 3600);
+    expect(codes(at('12:00', '25:00', '14:00'))).toEqual(['2 no-time dropped']);
+    expect(codes(at('22:00', '23:00', '24:00', '01:00'))).toEqual([
+      '3 no-time dropped',
+      '4 next-day',
+    ]);
+  });
+
+  test('a row whose time is not known here is no heading', () => {
+    const log = readTemperatureLog({
+      rows: split('Begun 8.5., 14:00\nday 128 14:00:00;20.1\nday 128 15:00:00;-4 °C'),
+    });
+    expect(codes(log)).toEqual(['1 heading dropped', '2 no-time dropped', '3 no-time dropped']);
+  });
+
+  test('kelvin by the heading', () => {
+    const rows = split('Time;Temperature (K)\n08:00;293.15\n09:00;20 °C');
+    expect(readTemperatureLog({ rows }).history?.temperatures).toEqual([293.15, 293.15]);
+  });
+
   test('a date and a clock in two columns, day first by its dots', () => {
     const log = readTemperatureLog({
       rows: split('03.04.2026;8:00;12\n03.04.2026;9:00;13'),
@@ -223,7 +259,11 @@ describe('cells', () => {
 
   test.each([
     ['2026-04-03T10:00:00Z', Date.UTC(2026, 3, 3, 10) / 1000],
-    ['2026-04-03T10:00+02:00', Date.UTC(2026, 3, 3, 8) / 1000],
+    ['2026-04-03T10:00+02:00', Date.UTC(2026, 3, 3, 10) / 1000],
+    ['20260403T100000', Date.UTC(2026, 3, 3, 10) / 1000],
+    ['Fri, 2026-04-03 10:00', Date.UTC(2026, 3, 3, 10) / 1000],
+    ['10:00:00 13/04/2026', Date.UTC(2026, 3, 13, 10) / 1000],
+    ['2:30 pm 4/13/2026', Date.UTC(2026, 3, 13, 14, 30) / 1000],
     ['2026-04-03', Date.UTC(2026, 3, 3) / 1000],
     ['2026/04/03 10:00', Date.UTC(2026, 3, 3, 10) / 1000],
     ['2026.04.03 10:00', Date.UTC(2026, 3, 3, 10) / 1000],
@@ -234,6 +274,28 @@ describe('cells', () => {
     ['1,5', 5400],
   ])('reads %j as a time', (cell, seconds) => {
     expect(readTimeCell(cell, {})).toMatchObject({ ok: true, seconds });
+  });
+
+  test.each([
+    ['2026-04-03T10:00:00Z', 0],
+    ['2026-04-03 10:00:00 UTC', 0],
+    ['03.04.2026 10:00 GMT', 0],
+    ['2026-04-03T10:00+02', 7200],
+    ['20260403T100000+0530', 19800],
+    ['Fri, 2026-04-03 10:00:00 -05:00', -18000],
+  ])('%j is by its own clock, and how far that is ahead is told', (cell, zone) => {
+    const seconds = Date.UTC(2026, 3, 3, 10) / 1000;
+    expect(readTimeCell(cell, {})).toMatchObject({ ok: true, seconds, zone });
+  });
+
+  test.each([
+    ['30:00:00', 30 * 3600],
+    ['00:10', 600],
+    ['1 06:00:00', 30 * 3600],
+    ['2 d 00:00', 48 * 3600],
+    ['1.06:00:30', 30 * 3600 + 30],
+  ])('reads %j as counted', (cell, seconds) => {
+    expect(readTimeCell(cell, { counted: true })).toMatchObject({ ok: true, seconds });
   });
 
   test.each([
@@ -256,6 +318,9 @@ describe('cells', () => {
     '13:00 pm',
     'now',
     '',
+    '10:00-12:00',
+    '1 06:00:00',
+    'Sun 3',
     '26-05-08',
     '26/13/08',
   ])('does not read %j as a time', (cell) => {
