@@ -53,3 +53,13 @@ test.each([
 test('what is counted few is no number of a unit', () => {
   expect(column('2, few', '1, few')).toEqual({ head: 'Value', cells: ['2, few', '1, few'] });
 });
+
+test('the last cell of a short row stands under all that is left of the head', () => {
+  const props = { caption: 'c', columns: ['Row', 'Foam', 'Base'] };
+  const spans = (row: string[]) =>
+    [...renderToString(h(Table, { ...props, rows: [row] })).matchAll(/colspan="(\d)"/g)].map(
+      ([, span]) => span,
+    );
+  expect(spans(['r', 'weigh a smaller vessel'])).toEqual(['2']);
+  expect(spans(['r', '1', '2'])).toEqual([]);
+});

@@ -187,7 +187,9 @@ describe('where the ratio counts all water, the base mix to add', () => {
     const { common } = result as ReturnType<typeof correct.work>;
     const rows = benchRows(common, values as never, say);
     // Within what two digits tell.
-    const parts = rows.flatMap(([, , , cell]) => /\((.*) \+ (.*)\)/.exec(cell!)?.slice(1) ?? []);
+    const parts = rows.flatMap(
+      ([, , , cell]) => /\((.*) \+ (.*)\)/.exec(cell ?? '')?.slice(1) ?? [],
+    );
     expect(parts.length).toBeGreaterThan(2);
     const [cement, water] = parts.map(Number) as [number, number];
     expect(water / cement).toBeCloseTo(addWater!.value / addCement!.value, 1);

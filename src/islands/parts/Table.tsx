@@ -24,7 +24,10 @@ function sharedUnit(cells: readonly string[]): string | undefined {
   return numbers.length > 1 && units.size === 1 ? unit : undefined;
 }
 
-/** A table of texts; its cells wrap where the page is narrow, and what still does not fit scrolls. */
+/**
+ * A table of texts; its cells wrap where the page is narrow, and what still does not fit scrolls. The last cell of
+ * a row that is shorter than the head stands under all that is left of it.
+ */
 export function Table({
   caption,
   columns,
@@ -65,7 +68,16 @@ export function Table({
                 {text(head ?? '', 0)}
               </th>
               {cells.map((cell, i) => (
-                <td class={long(cell)}>{text(cell, i + 1)}</td>
+                <td
+                  class={long(cell)}
+                  colSpan={
+                    i + 1 === cells.length && i + 2 < columns.length
+                      ? columns.length - cells.length
+                      : undefined
+                  }
+                >
+                  {text(cell, i + 1)}
+                </td>
               ))}
             </tr>
           ))}

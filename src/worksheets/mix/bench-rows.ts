@@ -1,5 +1,6 @@
+import { EXTREMES } from '../../core/extremes.ts';
 import { correctionTable } from '../../core/mix/correction-table.ts';
-import { toUnit } from '../../core/quantity/convert.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { insteadOfAmount, overflows, shareThatFits } from '../shared/correction-advice.ts';
@@ -16,6 +17,22 @@ const TO = 1.35;
 export const SCALE = { metric: 'kg', us: 'lb' } as const;
 /** The decimals that readings in such a step have. */
 export const decimalsIn = (step: number) => /\.(\d+)/.exec(String(step))?.[1]?.length ?? 0;
+
+/**
+ * Wet densities, kg/m³, at which the scale reads whole steps of so much in the reader's unit, from the `first` to the
+ * `last`; no line for a bucket that is empty but for dust, nor for one that weighs what none can.
+ */
+export function atSteps(
+  of: Readonly<Record<'tare' | 'vessel' | 'step' | 'first' | 'last', number>>,
+  say: Say,
+): number[] {
+  const { min, max } = EXTREMES.density;
+  const reading = (i: number) => fromUnit((of.first + i) * of.step, 'mass', SCALE[say.system]);
+  return Array.from(
+    { length: Math.max(0, of.last - of.first + 1) },
+    (_, i) => (reading(i) - of.tare) / of.vessel,
+  ).filter((density) => density >= min && density <= max);
+}
 
 export const BENCH_COLUMNS = [
   'Bucket weighs',
@@ -41,42 +58,36 @@ export function benchRows(
   if (overflows(mix)) return [];
   const unit = SCALE[say.system];
   const inUnit = (kg: number) => toUnit(kg, 'mass', unit);
-  const perUnit = 1 / inUnit(1);
   const at = (share: number) => inUnit(mix.tare + share * mix.targetDensity * mix.vessel);
   const step = STEPS.find((size) => (at(TO) - at(FROM)) / size <= ROWS) ?? 100;
   const first = Math.ceil(at(FROM) / step);
   const last = Math.floor(at(TO) / step);
-  const readings = Array.from(
-    { length: Math.max(0, last - first + 1) },
-    (_, i) => (first + i) * step,
-  );
-  const densities = readings.map((reading) => (reading * perUnit - mix.tare) / mix.vessel);
-  if (densities.length === 0) return [];
+  const densities = atSteps({ ...mix, step, first, last }, say);
   const decimals = decimalsIn(step);
   const table = correctionTable({ ...mix, densities });
   const { massInHand, targetDensity, tolerance, vessel } = mix;
   const columns = correctionColumns(table, say);
   const planned = { mass: massInHand, target: targetDensity, tolerance, vessel };
-  return table.map((row, i) => {
+  return table.map((row) => {
     const line = [
-      `${readings[i]!.toFixed(decimals)}\u00a0${unit}`,
+      `${inUnit(row.reading).toFixed(decimals)}\u00a0${unit}`,
       say(row.density, 'density', { units: DENSITY }),
     ];
     const instead = insteadOfAmount(row, planned);
-    if (instead) return [...line, '—', instead];
+    if (instead) return [...line, instead];
     const before = massInHand / row.density;
     const share = shareThatFits(before * (1 + row.yieldChange), load);
-    const first =
+    const makeRoom =
       share < 1
         ? `first take out all but ${say(share * before, 'volume', { units: LITRES, significant: 2 })}, then `
         : '';
     if (row.foamVolume > 0)
       return [
         ...line,
-        `${first}${say(share * row.foamVolume, 'volume', columns.foam)} (${say(share * row.foamMass, 'mass', columns.foamMass)})`,
+        `${makeRoom}${say(share * row.foamVolume, 'volume', columns.foam)} (${say(share * row.foamMass, 'mass', columns.foamMass)})`,
         '—',
       ];
-    const amount = () => `${first}${base(share * row.baseMass, recipe, say, columns.base)}`;
+    const amount = () => `${makeRoom}${base(share * row.baseMass, recipe, say, columns.base)}`;
     return [...line, '—', baseCell(row, amount, 'leave it, place it')];
   });
 }

@@ -264,7 +264,7 @@ export default worksheet({
         return each.map(({ mass, density, fix }, i) => {
           const line = [`${i + 1}`, say(density, 'density', { units: DENSITY })];
           const instead = insteadOfAmount({ ...fix, density }, { ...mix, mass });
-          if (instead) return [...line, '—', instead];
+          if (instead) return [...line, instead];
           const fresh = freshFirst(fix, gone);
           if (fresh) return [...line, fresh, '—'];
           return [
@@ -289,7 +289,7 @@ export default worksheet({
             say(row.density, 'density', { units: DENSITY }),
           ];
           const instead = insteadOfAmount(row, { ...mix, mass: all.mass });
-          if (instead) return [...line, '—', '—', instead];
+          if (instead) return [...line, instead];
           const fresh = freshFirst(row, gone);
           if (fresh) return [...line, fresh, '—', '—'];
           return [
