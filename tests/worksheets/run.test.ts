@@ -29,7 +29,12 @@ import {
   uncorrected,
   withoutCorrection,
 } from '../../src/worksheets/shared/run-correction.ts';
-import { bucketDoubt, placedDoubt, runDoubt } from '../../src/worksheets/shared/run-doubt.ts';
+import {
+  bucketDoubt,
+  placedDoubt,
+  runDoubt,
+  runDoubts,
+} from '../../src/worksheets/shared/run-doubt.ts';
 import { gasDoubt } from '../../src/worksheets/shared/run-gas.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { freeName } from '../../src/worksheets/shared/run-name.ts';
@@ -821,6 +826,19 @@ describe('slips in what was put in', () => {
       '223\u00a0kg of base mix and its foam make 231\u00a0L, and the mixer takes 25.0\u00a0L: look again at each part weighed in, and at its unit.',
     );
     expect(doubt({ cement: '156.6', water: '66' }, { ...own, example: true })).toBeUndefined();
+  });
+
+  test('that the mixer runs over is told of beside what is strange otherwise', () => {
+    // The foam of another unit, and twice the batch: 31 kg and 11 kg of it.
+    const readings = { cement: '31.3', water: '13.2', foamDensity: '700', foamVolume: '400' };
+    const all = runDoubts(runReadings(batch({ ...weighed, ...readings }), say), own, say);
+    expect(all.map((one) => one.say)).toEqual([
+      expect.stringMatching(/^The foam comes to 700/),
+      expect.stringMatching(/and the mixer takes 25\.0\sL/),
+    ]);
+    expect(all[0]).toEqual(
+      runDoubt(runReadings(batch({ ...weighed, ...readings }), say), own, say),
+    );
   });
 
   test.each([

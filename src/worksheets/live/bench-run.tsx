@@ -247,9 +247,10 @@ function Run({
           goes on from its record alone, without its foam’s weighing or a correction to take back.
         </p>
       )}
-      {plan?.example && step < 2 && (
+      {plan?.example && step < PLACE && (
         <p class="note">
-          The amounts are the invented example’s until you size a batch of your own.
+          The amounts, and the density they aim at, are the invented example’s until you size a
+          batch of your own.
         </p>
       )}
       {!plan && (

@@ -1,10 +1,15 @@
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { runDoubt } from './run-doubt.ts';
+import { runDoubts } from './run-doubt.ts';
 import type { StepProps } from './run-plan.ts';
 import { runReadings } from './run-readings.ts';
 
 /** Shown at each step that goes by what was weighed in: it may still be put right. */
 export function RunDoubt({ editor, plan, say }: Pick<StepProps, 'editor' | 'plan' | 'say'>) {
-  const doubt = runDoubt(runReadings(editor.record, say), plan, say);
-  return doubt ? <Verdict {...doubt} /> : null;
+  return (
+    <>
+      {runDoubts(runReadings(editor.record, say), plan, say).map((doubt) => (
+        <Verdict {...doubt} />
+      ))}
+    </>
+  );
 }

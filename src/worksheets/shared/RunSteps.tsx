@@ -145,7 +145,7 @@ function Place({ editor, plan, say }: StepProps) {
 }
 
 function Cover({ editor, plan, say }: StepProps) {
-  const more = plan && plan.loads > 1;
+  const more = plan && !plan.example && plan.loads > 1;
   return (
     <>
       <p>

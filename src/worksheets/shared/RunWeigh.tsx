@@ -8,9 +8,9 @@ import { asSaid } from './as-said.ts';
 import { addWords, doubtWords, spentWords } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
-import { adviceOn, anotherMixNote } from './run-advice.ts';
+import { adviceOn, anotherMixNote, refusedWords } from './run-advice.ts';
 import { correcting, takenOut, uncorrected } from './run-correction.ts';
-import { runDoubt } from './run-doubt.ts';
+import { bucketDoubt, runDoubt } from './run-doubt.ts';
 import { gasDoubt } from './run-gas.ts';
 import type { StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
@@ -28,7 +28,10 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   // Asked once: a field must not move while it is typed in. The blend may be weighed in another than the foam.
   const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
   const density = blendDensity(readings);
+  const bucket = density === undefined ? bucketDoubt(readings, plan, say) : undefined;
   const target = at('planned') ?? plan?.wetDensity;
+  // Nobody aims at the example’s.
+  const aimless = plan?.example && at('planned') === undefined;
   const advice =
     density !== undefined && target !== undefined
       ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
@@ -78,19 +81,18 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
           </button>
         </div>
       )}
+      {bucket && <Verdict {...bucket} />}
       {density !== undefined && (
         <p>
           It weighs{' '}
           <strong class="run-number">{say(density, 'density', { units: DENSITY })}</strong>
-          {target !== undefined && `planned: ${say(target, 'density', { units: DENSITY })}`}
+          {target !== undefined &&
+            `${aimless ? 'the example’s' : 'planned'}: ${say(target, 'density', { units: DENSITY })}`}
         </p>
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />
       {advice?.is === 'refused' && (
-        <Verdict
-          verdict="stop"
-          say="These readings cannot be a mix of this base mix and this foam. Weigh again."
-        />
+        <Verdict verdict="stop" say={refusedWords(readings, plan, say)} />
       )}
       {gas && <Verdict verdict="look" say={gas} />}
       {advice?.is === 'leave' && (
@@ -100,9 +102,14 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
                 verdict: 'look',
                 say: 'The density is near enough. Settle what was put in before you place it.',
               }
-            : gas
-              ? { verdict: 'look', say: 'If it stands, it is near enough: place it.' }
-              : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
+            : aimless
+              ? {
+                  verdict: 'look',
+                  say: 'Near enough to the invented example’s density. Place it only if that is what you want.',
+                }
+              : gas
+                ? { verdict: 'look', say: 'If it stands, it is near enough: place it.' }
+                : { verdict: 'good', say: 'Near enough. Stop stirring and place it.' })}
         />
       )}
       {(advice?.is === 'place' || advice?.is === 'another-mix') && (

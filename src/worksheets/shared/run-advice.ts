@@ -1,3 +1,4 @@
+import { readingOf } from '../../bench/records/readings.ts';
 import type { RunPlan } from '../../bench/run.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -51,6 +52,21 @@ export function adviceOn(
     load: plan?.largestLoad,
     ...bucket,
   });
+}
+
+/** Why readings are none of a mix: the full bucket with what it may weigh, where it is that. */
+export function refusedWords(readings: RunReadings, plan: RunPlan | undefined, say: Say): string {
+  const { at } = readings;
+  const [tare = 0, vessel = 0, full = 0] = [at('tare'), at('vessel'), at('full')];
+  const [foam = 0, base = 0] = [
+    at('foamDensity') ?? plan?.foamDensity,
+    baseIn(readings, plan)?.density,
+  ];
+  const [least, most] = [tare + foam * vessel, tare + base * vessel];
+  if (full >= least && full <= most)
+    return 'These readings cannot be a mix of this base mix and this foam. Weigh again.';
+  const mass = (si: number) => say(si, 'mass', { plain: true, significant: 3 });
+  return `${readingOf('full').label}: read ${mass(full)}; with this foam and this base mix it must be from ${mass(least)} to ${mass(most)}. Weigh again, and look at the bucket’s empty weight and volume.`;
 }
 
 /** The line for the notes of a batch that came out as another mix. */

@@ -18,20 +18,25 @@ const OUT_OF_IN = 1.1;
 const litres = (volume: number, say: Say) => say(volume, 'volume', { units: LITRES });
 const look = (words: string): Judgement => ({ verdict: 'look', say: words });
 
-/** What is strange about what was put in so far, the cause before what follows from it. */
-export function runDoubt(
+/**
+ * What is strange about what was put in so far, the cause before what follows from it; and that the mixer runs
+ * over, whatever else is strange.
+ */
+export function runDoubts(
   readings: RunReadings,
   plan: RunPlan | undefined,
   say: Say,
-): Judgement | undefined {
+): readonly Judgement[] {
   // The example’s plan is nobody’s.
   const own = plan?.example ? undefined : plan;
-  return (
-    baseDoubt(readings, own, say) ??
-    foamDoubt(readings, own, say) ??
-    amountDoubt(readings, plan, own, say)
-  );
+  const { room, amount } = amountDoubts(readings, plan, own, say);
+  const first = baseDoubt(readings, own, say) ?? foamDoubt(readings, own, say);
+  return [first ?? (room ? undefined : amount), room].filter((doubt) => doubt !== undefined);
 }
+
+/** The first of them. */
+export const runDoubt = (...asked: Parameters<typeof runDoubts>): Judgement | undefined =>
+  runDoubts(...asked)[0];
 
 function baseDoubt({ at }: RunReadings, own: RunPlan | undefined, say: Say) {
   const [water, cement] = [at('water'), at('cement')];
@@ -49,24 +54,28 @@ function foamDoubt({ at }: RunReadings, own: RunPlan | undefined, say: Say) {
   );
 }
 
-function amountDoubt(
+function amountDoubts(
   readings: RunReadings,
   plan: RunPlan | undefined,
   own: RunPlan | undefined,
   say: Say,
-) {
+): { readonly room?: Judgement; readonly amount?: Judgement } {
   const wanted = foamWanted(readings, plan, say);
   const base = baseIn(readings, plan);
-  if (wanted.is !== 'amount' || !base) return undefined;
+  if (wanted.is !== 'amount' || !base) return {};
   if (own && !hasRoom(wanted.mix, own.largestLoad))
-    return look(
-      `${say(base.mass, 'mass')} of base mix and its foam make ${litres(wanted.mix, say)}, and the mixer takes ${litres(own.largestLoad, say)}: look again at each part weighed in, and at its unit.`,
-    );
+    return {
+      room: look(
+        `${say(base.mass, 'mass')} of base mix and its foam make ${litres(wanted.mix, say)}, and the mixer takes ${litres(own.largestLoad, say)}: look again at each part weighed in, and at its unit.`,
+      ),
+    };
   const put = readings.at('foamVolume');
-  if (put === undefined || Math.abs(put / wanted.volume - 1) <= ANOTHER_AMOUNT) return undefined;
-  return look(
-    `${litres(put, say)} of foam was put in, where ${litres(wanted.volume, say)} is wanted: look again at what was measured out.`,
-  );
+  if (put === undefined || Math.abs(put / wanted.volume - 1) <= ANOTHER_AMOUNT) return {};
+  return {
+    amount: look(
+      `${litres(put, say)} of foam was put in, where ${litres(wanted.volume, say)} is wanted: look again at what was measured out.`,
+    ),
+  };
 }
 
 /** A bucket that the whole blend does not fill, while its foam is still in the making and nothing else is strange. */

@@ -1,0 +1,81 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { Editor } from '../../src/bench/records/editor.ts';
+import type { ReadingName } from '../../src/bench/records/readings.ts';
+import { blankRecord } from '../../src/bench/records/record.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
+import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+
+const say = speaker('metric');
+const plan = runPlan({}, {}, say)!;
+const UNITS: Partial<Record<ReadingName, string>> = {
+  vessel: 'L',
+  foamVolume: 'L',
+  foamDensity: 'g/L',
+  planned: 'kg/m3',
+};
+type Readings = Partial<Record<ReadingName, string>>;
+const batch = (readings: Readings) =>
+  blankRecord({
+    readings: Object.fromEntries(
+      Object.entries(readings).map(([name, t]) => [
+        name,
+        { t, u: UNITS[name as ReadingName] ?? 'kg', s: 'metric' as const },
+      ]),
+    ),
+  });
+/** A step as it is drawn. */
+const drawn = (step: number, readings: Readings, of: typeof plan) => {
+  const editor = new Editor(batch(readings), () => {});
+  const { Step } = RUN_STEPS[step]!;
+  const html = renderToString(
+    h(Step, { editor, plan: of, say, undo: undefined, setUndo: () => {} }),
+  );
+  return html.replaceAll('\u00a0', ' ');
+};
+
+describe('the step that weighs the blend', () => {
+  const own = { ...plan, example: false };
+  const small = { cement: '1', water: '0.4', foamDensity: '80', planned: '600' };
+  const weigh = (readings: Readings, of: typeof plan) => drawn(2, readings, of);
+
+  test('says what the full bucket may weigh, where it weighs something else', () => {
+    // By hand: 0.85 kg, and 20 L of 80 and of 1951 kg/m³.
+    const bucket = { ...small, tare: '0.85', vessel: '20' };
+    for (const full of ['129', '1.29'])
+      expect(weigh({ ...bucket, full }, own)).toMatch(
+        new RegExp(`full of blended mix: read ${full}\\S* kg; .* from 2.45 kg to 39.9 kg. Weigh`),
+      );
+    expect(weigh({ ...bucket, full: '12.9' }, own)).not.toContain('Weigh again');
+    // The bucket may be right and the foam is not.
+    const heavy = { ...bucket, foamDensity: '700', full: '20' };
+    expect(weigh(heavy, own)).toContain('These readings cannot be a mix');
+  });
+
+  test('tells of a bucket that the mix will not fill until it is weighed', () => {
+    expect(weigh({ ...small, tare: '0.85', vessel: '20' }, own)).toContain('a smaller vessel');
+    const weighed = { ...small, tare: '0.85', vessel: '20', full: '12.9' };
+    expect(weigh(weighed, own)).not.toContain('a smaller vessel');
+  });
+
+  test('finds nothing good that is near the example’s density, which it names so', () => {
+    const bucket = { cement: '13.57', water: '5.43', tare: '0.85', vessel: '20', full: '12.9' };
+    const example = weigh(bucket, { ...plan, example: true });
+    expect(example).toMatch(
+      /the example’s: 600 kg.*Near enough to the invented example’s density/s,
+    );
+    expect(example).not.toContain('Stop stirring');
+    expect(weigh(bucket, own)).toMatch(/planned: 600 kg.*Near enough. Stop stirring/s);
+    expect(weigh({ ...bucket, planned: '600' }, { ...plan, example: true })).toContain(
+      'Stop stirr',
+    );
+  });
+});
+
+test('the next load is the reader’s own plan’s, and not the example’s', () => {
+  const cover = (example: boolean) => drawn(4, {}, { ...plan, loads: 3, example });
+  expect(cover(false)).toContain('The next of the 3 loads');
+  expect(cover(true)).not.toContain('loads');
+});
