@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { correctionTable } from '../../src/core/mix/correction-table.ts';
+import { toUnit } from '../../src/core/quantity/convert.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -79,6 +81,39 @@ test('a table to print never begins below an empty bucket', () => {
   const sheet = { tare: 0.85, vessel: 0.0001, target: 600, step: 500, lines: 20 };
   const { densities } = roundReadings(sheet, speaker('metric'));
   expect(Math.min(...densities)).toBeGreaterThan(0);
+});
+
+test.each([
+  // 12 L at 100 kg/m³ a step are 1.2 kg, to which 1 kg is nearest; 400 kg/m³ are 4.8 kg, and five lines down is empty.
+  ['metric', { tare: 0, vessel: 0.012, target: 400, step: 100, lines: 6 }, [1, 11]],
+  // A gallon at 35 lb/ft³ holds 4.68 lb; at 6 lb/ft³ a step 0.80 lb, to which 1 lb is nearest.
+  ['us', { tare: 0, vessel: 0.003785411784, target: 560.6, step: 96.11, lines: 6 }, [1, 11]],
+  // 0.85 kg are 17 steps of 0.05 kg, and 1.45 kg 29.
+  ['metric', { tare: 0.85, vessel: 0.002, target: 300, step: 25, lines: 20 }, [0.9, 2.45]],
+] as const)(
+  'no line of a table to print is an empty bucket: %s, %j',
+  (system, sheet, [from, to]) => {
+    const { step, densities } = roundReadings(sheet, speaker(system));
+    const reading = (density: number) =>
+      toUnit(sheet.tare + density * sheet.vessel, 'mass', step.units[system]);
+    expect(reading(densities[0]!)).toBeCloseTo(from, 9);
+    expect(reading(densities.at(-1)!)).toBeCloseTo(to, 9);
+  },
+);
+
+test('every line of a table to print can be corrected, whatever the bucket', () => {
+  const mix = { massInHand: 20, foamDensity: 50, baseDensity: 1951, tolerance: 30 };
+  const sizes = [0.00001, 0.001, 0.003785411784, 0.005, 0.012, 0.02];
+  for (const system of ['metric', 'us'] as const)
+    for (const tare of [0, 0.05, 0.45359237, 0.85, 2])
+      for (const vessel of sizes)
+        for (let target = 100; target <= 1900; target += 50)
+          for (const step of [10, 16.02, 25, 96.11, 100, 500]) {
+            const sheet = { tare, vessel, target, step, lines: 20 };
+            const { densities } = roundReadings(sheet, speaker(system));
+            const lines = correctionTable({ ...mix, ...sheet, targetDensity: target, densities });
+            expect(lines.length).toBeGreaterThan(0);
+          }
 });
 
 test('the middle amount that is none chooses the unit', () => {

@@ -1,4 +1,4 @@
-import { demand, demandWhole } from '../domain-error.ts';
+import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import { type CorrectionAction, correctMix } from './correct.ts';
 
@@ -24,7 +24,7 @@ export interface CorrectionRow {
  * the rest as `correctMix` takes it. reading = tare + density × vessel. The mass in the mixer is
  * what went in, so it does not change with the reading. Range as `correctMix`.
  *
- * @throws {DomainError} as `correctMix` does, and for an empty list or a measure of no volume.
+ * @throws {DomainError} as `correctMix` does, and for a measure of no volume.
  * @source astm-c138
  */
 export function correctionTable(sheet: {
@@ -40,7 +40,6 @@ export function correctionTable(sheet: {
   const { tare, vessel, densities, ...mix } = sheet;
   demand('tare', tare, 'mass', { min: 0, max: EXTREMES.mass.max });
   demandAmount('vessel', vessel, 'volume');
-  demand('densities', densities.length, 'count', { min: 1 });
   return densities.map((density) => {
     const fix = correctMix({ ...mix, measuredDensity: density });
     const { action, foamVolume, foamMass, baseVolume, baseMass, yieldChange } = fix;
@@ -55,28 +54,4 @@ export function correctionTable(sheet: {
       yieldChange,
     };
   });
-}
-
-/**
- * Evenly spaced densities about a target for the sheet, kg/m³, lightest first: `below` steps
- * under it and `above` over it. Those that are not positive are left out.
- *
- * @throws {DomainError} for a step of nothing, or counts that are not whole or over 100.
- * @source none: it spaces the lines of a printed sheet
- */
-export function densitiesAround(spread: {
-  readonly targetDensity: number;
-  readonly step: number;
-  readonly below: number;
-  readonly above: number;
-}): readonly number[] {
-  const { targetDensity, step, below, above } = spread;
-  demandAmount('targetDensity', targetDensity, 'density');
-  demandAmount('step', step, 'density');
-  demandWhole('below', below, { min: 0, max: 100 });
-  demandWhole('above', above, { min: 0, max: 100 });
-  return Array.from(
-    { length: below + above + 1 },
-    (_, i) => targetDensity + (i - below) * step,
-  ).filter((density) => density > 0);
 }

@@ -1,7 +1,6 @@
-import { densitiesAround } from '../../core/mix/correction-table.ts';
 import { fromUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { decimalsIn, SCALE, STEPS } from './bench-rows.ts';
+import { atSteps, decimalsIn, SCALE, STEPS } from './bench-rows.ts';
 
 /**
  * Densities about a target, kg/m³, at which the scale reads a round number in the reader's unit, `lines` of
@@ -19,14 +18,12 @@ export function roundReadings(
   const step = fromUnit(round, 'mass', unit);
   const nearest = Math.round((tare + target * vessel) / step);
   // A bucket that weighs no more than its tare is empty.
-  const reading = step * Math.max(nearest, Math.floor(tare / step) + 1);
+  const middle = Math.max(nearest, Math.floor(tare / step) + 1);
   return {
     step: { units: SCALE, decimals: decimalsIn(round) },
-    densities: densitiesAround({
-      targetDensity: (reading - tare) / vessel,
-      step: step / vessel,
-      below: lines,
-      above: lines,
-    }),
+    densities: atSteps(
+      { tare, vessel, step: round, first: middle - lines, last: middle + lines },
+      say,
+    ),
   };
 }

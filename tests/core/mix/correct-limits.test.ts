@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type CorrectionInput, correctMix } from '../../../src/core/mix/correct.ts';
-import { correctionTable, densitiesAround } from '../../../src/core/mix/correction-table.ts';
+import { correctionTable } from '../../../src/core/mix/correction-table.ts';
 import { expectLimits } from '../refuses.ts';
 
 const heavy: CorrectionInput = {
@@ -99,25 +99,6 @@ describe('a correction', () => {
 });
 
 describe('the lines of the sheet', () => {
-  test('are as many as asked, and none of no density', () => {
-    expect(densitiesAround({ targetDensity: 600, step: 50, below: 1, above: 2 })).toEqual([
-      550, 600, 650, 700,
-    ]);
-    expect(densitiesAround({ targetDensity: 100, step: 50, below: 3, above: 0 })).toEqual([
-      50, 100,
-    ]);
-    expectLimits(
-      densitiesAround,
-      { targetDensity: 600, step: 20, below: 3, above: 4 },
-      {
-        targetDensity: { refuses: [0, -1] },
-        step: { refuses: [0, -1] },
-        below: { takes: [0, 100], refuses: [-1, 101, 1.9] },
-        above: { takes: [0, 100], refuses: [-1, 101, 2.9] },
-      },
-    );
-  });
-
   test('say what the correction says', () => {
     const { measuredDensity, ...mix } = heavy;
     const [row] = correctionTable({ ...mix, tare: 1, vessel: 0.01, densities: [540] });
