@@ -93,8 +93,8 @@ export default worksheet({
     const rule = screedDryingTime({
       thickness: v.faces === 'two' ? v.thickness / 2 : v.thickness,
     });
-    const meanAt = (time: number, diffusivity: number) =>
-      v.resting + (initial - v.resting) * moistureLeft({ ...slab, diffusivity, time });
+    const meanAt = (time: number) =>
+      v.resting + (initial - v.resting) * moistureLeft({ ...slab, time });
     // The rule may ask for longer than diffusion at its slowest: of a thin part it does.
     return { rule, diffusion, latest: Math.max(rule, diffusion.latest), initial, meanAt, free };
   },
@@ -179,7 +179,6 @@ export default worksheet({
   figure: ({ values: v, result: r, say }) => (
     <DryingChart
       meanAt={r.meanAt}
-      diffusivity={v.diffusivity * 1e-10}
       target={v.target}
       dry={r.diffusion}
       rule={r.rule}
