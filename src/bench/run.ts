@@ -59,6 +59,8 @@ export interface Going {
   readonly undo?: Correcting;
   /** The bucket full of its foam: the one on the bench may be another batch’s. */
   readonly foam?: Entry;
+  /** The foam put in, by weight, while its volume comes of that. */
+  readonly foamMass?: Entry;
   /** What that foam was weighed in, once either was typed: the blend may be weighed in another. */
   readonly foamIn?: FoamIn;
   /** The amounts it is weighed by: what changes on the bench from then on is another batch’s. */
@@ -95,7 +97,7 @@ const isFoamIn = (x: unknown): x is FoamIn =>
 
 /** What is stored of a run, without what of it cannot be read. */
 function readGoing(stored: unknown): Going | undefined {
-  const { id, step, begun, stopped, undo, foam, foamIn, plan } = (stored ?? {}) as Going;
+  const { id, step, begun, stopped, undo, foam, foamMass, foamIn, plan } = (stored ?? {}) as Going;
   if (typeof id !== 'string' || !Number.isInteger(step) || step < 0) return undefined;
   return {
     id,
@@ -104,6 +106,7 @@ function readGoing(stored: unknown): Going | undefined {
     ...(stopped === true && { stopped }),
     ...(undo && isCorrecting(undo) && { undo }),
     ...(foam && isEntry(foam) && { foam }),
+    ...(foamMass && isEntry(foamMass) && { foamMass }),
     ...(isFoamIn(foamIn) && { foamIn }),
     ...(plan && isPlan(plan) && { plan }),
   };

@@ -15,7 +15,11 @@ const undo: Going['undo'] = {
 };
 const foam = { t: '2.45', u: 'kg', s: 'metric' } as const;
 const foamIn = { tare: { t: '0.5', u: 'kg' }, vessel: { t: '10' } };
-const going: Going = { id: 'x', step: 2, begun: 1e12, stopped: true, undo, foam, foamIn, plan };
+const foamMass = { t: '0.8', u: 'kg' };
+const going: Going = {
+  ...{ id: 'x', step: 2, begun: 1e12, stopped: true },
+  ...{ undo, foam, foamMass, foamIn, plan },
+};
 
 let kept: Record<string, string>;
 let hear: (event: Pick<StorageEvent, 'key' | 'newValue'>) => void;
@@ -98,6 +102,9 @@ test('of one that is torn the sound parts stay', async () => {
   const { foam: ___, ...unweighed } = going;
   for (const torn of [null, 3, { t: 3 }, { t: '2', kg: 2 }])
     expect(await stored({ ...going, foam: torn })).toEqual(unweighed);
+  const { foamMass: _____, ...unmeasured } = going;
+  for (const torn of [3, { t: 3 }])
+    expect(await stored({ ...going, foamMass: torn })).toEqual(unmeasured);
   const { foamIn: ____, ...unpoured } = going;
   for (const torn of [null, 3, { tare: 3 }, { tare: { t: 3 } }, { full: { t: '3' } }])
     expect(await stored({ ...going, foamIn: torn })).toEqual(unpoured);

@@ -580,6 +580,37 @@ describe.concurrent('from the bench', () => {
     ).toEqual(['20', '2.47', '81']);
   });
 
+  test('of the foam’s weight and its volume the last typed counts, after a reload too', async ({
+    expect,
+    page,
+  }) => {
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    await page.getByRole('button', { name: /^Next/ }).click();
+    await page.locator('[data-run="1"]').waitFor();
+    const type = (id: string, t: string) => page.locator(`#${id}`).fill(t);
+    const value = (id: string) => page.locator(`#${id}`).inputValue();
+    await type('record-tare', '0.85');
+    await type('record-vessel', '20');
+    await type('run-foam', '2.45');
+    await type('run-foamMass', '2');
+    await expect.poll(() => value('record-foamVolume')).toBe('25');
+    await page.reload();
+    await page.locator('[data-run="1"]').waitFor();
+    expect(await value('run-foamMass')).toBe('2');
+    // 2 kg of 100 g/L.
+    await type('run-foam', '2.85');
+    await expect.poll(() => value('record-foamVolume')).toBe('20');
+    await type('record-foamVolume', '19.9');
+    await expect.poll(() => value('run-foamMass')).toBe('');
+    await type('run-foam', '2.45');
+    await expect.poll(() => value('record-foamDensity')).toBe('80');
+    expect(await value('record-foamVolume')).toBe('19.9');
+    await type('run-foamMass', '2');
+    await expect.poll(() => value('record-foamVolume')).toBe('25');
+  });
+
   test('what the browser neither stores nor keeps as a draft is not left by “Done”', async ({
     expect,
     page,

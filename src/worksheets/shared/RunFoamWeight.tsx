@@ -2,7 +2,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Entry } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import { $going } from '../../bench/run.ts';
+import { $going, type Going } from '../../bench/run.ts';
 import { enter } from '../../bench/store.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import type { NumberReading } from '../../islands/engine/reading.ts';
@@ -31,7 +31,7 @@ const SHEET = {
     foamMass: number('mass', {
       ...mass,
       label: 'Foam put in, by weight',
-      help: 'Without the bucket. It fills in the volume above.',
+      help: 'The foam alone: less what the empty bucket weighs. It fills in the volume above.',
       example: '2 kg',
       max: '5000 kg',
     }),
@@ -43,6 +43,12 @@ const FOAM_KEY = 'foam-density.full';
 interface Props {
   readonly editor: Editor;
   readonly say: Say;
+}
+
+/** What is no reading of the record lies with its run. */
+function keepInRun(more: Pick<Going, 'foam' | 'foamIn' | 'foamMass'>): void {
+  const going = $going.get();
+  if (going) $going.set({ ...going, ...more });
 }
 
 /** One of the weighings that are no reading of the record but give one. */
@@ -117,8 +123,7 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   const onEntry = (typed: Entry) => {
     setEntry(typed);
     enter(FOAM_KEY, typed);
-    const going = $going.get();
-    if (going) $going.set({ ...going, foam: typed, foamIn: foamIn(editor) });
+    keepInRun({ foam: typed, foamIn: foamIn(editor) });
   };
   return { entry, onEntry, reading, problem };
 }
@@ -130,12 +135,28 @@ export function FoamWeight({ of, say }: { readonly of: FoamWeighing; readonly sa
 
 /** Foam weighed into the mixer instead of measured; once its density is known it gives the volume. */
 export function FoamByWeight({ editor, say }: Props) {
-  const [entry, setEntry] = useState<Entry>({ t: '' });
+  const [entry, setEntry] = useState<Entry>(() => $going.get()?.foamMass ?? { t: '' });
+  const onEntry = (typed: Entry) => {
+    setEntry(typed);
+    keepInRun({ foamMass: typed });
+  };
   const reading = read('foamMass', entry, say);
   const { volume, doubt } = foamByWeight(reading, runReadings(editor.record, say)) ?? {};
+  const written = readingValue(editor.record, 'foamVolume');
+  const last = useRef<Partial<Record<'volume' | 'doubt' | 'written', number | undefined>>>({
+    ...{ volume, doubt, written },
+  });
+  // The last typed of the two counts; what is stored stands until either, or the foam's density, changes.
   useLayoutEffect(() => {
-    if (volume !== undefined) put(editor, 'foamVolume', volume, say, { significant: 4, pm: doubt });
-  }, [volume, doubt]);
+    const before = last.current;
+    if (written !== before.written) {
+      last.current = { written };
+      if (entry.t) onEntry({ t: '' });
+    } else if (volume !== undefined && (volume !== before.volume || doubt !== before.doubt)) {
+      put(editor, 'foamVolume', volume, say, { significant: 4, pm: doubt });
+      last.current = { volume, doubt, written: readingValue(editor.record, 'foamVolume') };
+    }
+  }, [volume, doubt, written]);
   if (readingValue(editor.record, 'foamDensity') === undefined) return null;
   return (
     <Weighing
@@ -144,7 +165,7 @@ export function FoamByWeight({ editor, say }: Props) {
       entry={entry}
       problem={reading.problem}
       say={say}
-      onEntry={setEntry}
+      onEntry={onEntry}
     />
   );
 }
