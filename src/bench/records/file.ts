@@ -95,6 +95,12 @@ const no = (why: string): ReadFile => ({
 });
 const MOST_REFUSED = 20;
 
+/** The name of a batch of any version, however the rest of it is. */
+function nameIn(item: unknown): string {
+  const name = isRecord(item) ? (item.name ?? item.title) : '';
+  return typeof name === 'string' && name.trim() ? `, “${name.slice(0, 60)}”` : '';
+}
+
 /** Whether a text that is no JSON is lines of cells: the first line has several. */
 function isTable(text: string): boolean {
   const start = text.replace(/^\ufeff/, '');
@@ -104,7 +110,7 @@ function isTable(text: string): boolean {
 
 /**
  * Reads a file of batches of any version. The file as a whole is refused when it is too large, no JSON
- * or of another format; a reading, batch or photo that does not fit is left out and named.
+ * or of another format; a part of a batch, a batch or a photo that does not fit is left out and named.
  */
 export function readFile(text: string): ReadFile {
   if (text.length > LARGEST_FILE)
@@ -132,19 +138,18 @@ export function readFile(text: string): ReadFile {
   const batches = new Map<string, BatchRecord>();
   for (const [i, item] of file.batches.entries()) {
     const left = [...unknownValues(item)];
+    const which = `Batch ${i + 1} of the file${nameIn(item)}`;
     const opened = openRecord(item, (whole) => {
       const found = sift(whole);
       left.push(...found.left);
       return found.record;
     });
-    if (!opened.ok) refused.push(`Batch ${i + 1} of the file: ${opened.why}.`);
+    if (!opened.ok) refused.push(`${which} was left out whole: ${opened.why}.`);
     else if (batches.has(opened.record.id))
-      refused.push(`Batch ${i + 1} of the file has the same id as an earlier one.`);
+      refused.push(`${which} was left out whole: it has the same id as an earlier one.`);
     else {
-      const { id, name } = opened.record;
-      batches.set(id, opened.record);
-      const which = name.trim() ? `, “${name.slice(0, 60)}”` : '';
-      refused.push(...left.map((why) => `Batch ${i + 1} of the file${which}: ${why}`));
+      batches.set(opened.record.id, opened.record);
+      refused.push(...left.map((why) => `${which}: ${why}`));
     }
   }
   const photos = readPhotos(file.photos, batches, refused);

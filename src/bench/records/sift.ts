@@ -3,6 +3,7 @@ import { parseQuantity } from '../../core/quantity/parse.ts';
 import { isRecord } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS, withinLimits } from './limits.ts';
+import { logFault } from './migrate.ts';
 import {
   type NumberReading,
   READING_NAMES,
@@ -10,6 +11,7 @@ import {
   readingOf,
   readTyped,
 } from './readings.ts';
+import type { CureLog } from './record.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { type Fault, faultsOf } from './validate.ts';
 
@@ -28,14 +30,34 @@ const isName = (name: string): name is ReadingName =>
  */
 export function sift(record: Loose): { readonly record: Loose; readonly left: readonly string[] } {
   const left: string[] = [];
-  const { within, over } = withinLimits(record);
+  const without = (what: string, why = 'not written as the format asks') =>
+    left.push(`It comes without ${what}: ${why}.`);
+  const parts = RECORD_SCHEMA.properties!;
+  const listed = { ...record };
+  for (const part of ['corrections', 'photos'] as const) {
+    const held = listed[part];
+    if (!Array.isArray(held)) continue;
+    const sound = held.filter((item) => isSound(item, parts[part]!.items!));
+    const lost = held.length - sound.length;
+    if (lost > 0) without(`${lost === 1 ? 'one' : lost} of its ${part}`);
+    listed[part] = sound;
+  }
+  const { within, over } = withinLimits(listed);
   for (const part of Object.keys(over) as (keyof typeof LIMITS)[])
     left.push(
       part === 'notes'
         ? `Its notes were cut off after ${LIMITS.notes} characters, the most that is kept.`
         : `Of its ${part} the first ${LIMITS[part]} were taken, the most that is kept.`,
     );
-  let sifted = within;
+  let sifted: Loose = { ...within };
+  const { name, log } = sifted;
+  if (typeof name === 'string' && name.length > LIMITS.name) {
+    left.push(`Its name was cut off after ${LIMITS.name} characters, the most that is kept.`);
+    sifted.name = name.slice(0, LIMITS.name);
+  }
+  // What is not sure to be measured does not become so.
+  if (sifted.invented) sifted.invented = true;
+  else delete sifted.invented;
   if (isRecord(record.readings)) {
     const readings = Object.entries(record.readings).flatMap(
       ([name, entry]): [string, unknown][] => {
@@ -49,8 +71,9 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
   for (const part of ['bench', 'kept'] as const) {
     const held = sifted[part];
     if (!isRecord(held)) continue;
-    const { [part]: schema } = RECORD_SCHEMA.properties!;
-    const sound = Object.entries(held).filter(([key, value]) => fits(key, value, schema!));
+    const sound = Object.entries(held).filter(([key, value]) =>
+      isSound(Object.fromEntries([[key, value]]), parts[part]!),
+    );
     const lost = Object.keys(held).length - sound.length;
     if (lost === 0) continue;
     left.push(
@@ -58,8 +81,42 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     );
     sifted = { ...sifted, [part]: Object.fromEntries(sound) };
   }
-  return { record: sifted, left };
+  const entries = Object.entries(sifted).filter(([part, held]) => {
+    if (WHOLE.includes(part)) return true;
+    if (!Object.hasOwn(parts, part))
+      left.push(`${quoted(part)} was left out: no batch has a part of this name.`);
+    else if (!isSound(held, parts[part]!)) without(`its ${CALLED[part] ?? part}`);
+    else if (part === 'log' && logFault(log as CureLog))
+      without(`its ${CALLED.log}`, logFault(log as CureLog));
+    else return true;
+    return false;
+  });
+  const sound = Object.fromEntries(entries);
+  // The parts that are there stay in their order.
+  return { record: { ...sound, ...EMPTY, changed: `${sifted.date}T00:00:00Z`, ...sound }, left };
 }
+
+/** Without these, as they should be, there is no batch. */
+const WHOLE: readonly string[] = ['version', 'id', 'date'];
+/** What a batch must have, with nothing in it. */
+const EMPTY: Loose = {
+  revision: 0,
+  name: '',
+  notes: '',
+  readings: {},
+  corrections: [],
+  photos: [],
+  bench: {},
+  kept: {},
+};
+/** What a sentence calls a part, where it is not its name. */
+const CALLED: Readonly<Record<string, string>> = {
+  revision: 'count of savings',
+  changed: 'time of the last saving',
+  log: 'temperature log',
+  foamMade: 'time at which the foam was made',
+  kept: 'results',
+};
 
 /** What version 0 called by names that no reading has: bringing it up to date leaves that behind. */
 export const unknownValues = (raw: unknown): readonly string[] =>
@@ -70,9 +127,8 @@ export const unknownValues = (raw: unknown): readonly string[] =>
     : [];
 const unknownWhy = (name: string) => `${quoted(name)} was left out: no reading has this name.`;
 
-const fits = (key: string, value: unknown, schema: Schema) =>
-  faultsOf(Object.fromEntries([[key, value]]), { ...schema, $defs: RECORD_SCHEMA.$defs! })
-    .length === 0;
+const isSound = (held: unknown, schema: Schema) =>
+  faultsOf(held, { ...schema, $defs: RECORD_SCHEMA.$defs! }).length === 0;
 
 /** What of a reading can be kept, and what is wrong with it. */
 function siftReading(name: string, entry: unknown): { keep?: unknown; why?: string } {

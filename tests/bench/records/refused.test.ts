@@ -44,37 +44,81 @@ describe('what is refused', () => {
   });
 
   test.each<[string, (r: BatchRecord) => unknown, string]>([
-    ['a number for a name', (r) => ({ ...r, name: 5 }), 'name is no string'],
-    ['a date that is no day', (r) => ({ ...r, date: '2025-02-30' }), 'no day'],
-    ['an id that climbs', (r) => ({ ...r, id: '../../x' }), "id is '../../x'"],
-    ['markup in an id', (r) => ({ ...r, id: '<b>' }), 'id is'],
-    ['no corrections', ({ corrections: _, ...r }) => r, "no 'corrections'"],
     [
-      'a correction of nothing weighed',
-      (r) => ({ ...r, corrections: [{ foam: 0.002 }] }),
-      "no 'weighed'",
+      'a date that is no day',
+      (r) => ({ ...r, name: 'Slabs', date: '2025-02-30' }),
+      'Batch 1 of the file, “Slabs” was left out whole: its date is “2025-02-30”, no day such as 2025-05-31',
     ],
+    ['no date', ({ date: _, ...r }) => r, 'it has no date.'],
     [
-      'a log that runs backwards',
-      (r) => ({ ...r, log: { seconds: [2, 1], kelvin: [290, 290] } }),
-      'do not rise',
+      'an id that climbs',
+      (r) => ({ ...r, id: '../../x' }),
+      'its id is “../../x”, not 1 to 60 letters',
     ],
-    [
-      'a log with a hole',
-      (r) => ({ ...r, log: { seconds: [1, 2], kelvin: [290] } }),
-      'as many times',
-    ],
+    ['markup in an id', (r) => ({ ...r, id: '<b>' }), 'its id is “<b>”'],
     ['a later version', (r) => ({ ...r, version: LATER }), 'later version'],
     ['half a version', (r) => ({ ...r, version: 0.5 }), 'version cannot be read'],
     ['a list for a batch', () => [], 'no record'],
-    ['no readings', ({ readings: _, ...r }) => r, "no 'readings'"],
   ])('a batch with %s is left out and named, the rest comes in', (_, spoil, words) => {
     const read = file(readFile(whole([spoil(good), { ...good, id: 'other' }])));
     expect(read.batches.map(({ id }) => id)).toEqual(['other']);
     expect(read.refused.join(' ')).toContain(words);
   });
 
+  test.each<[string, Record<string, unknown>, Partial<BatchRecord>, string]>([
+    ['a number for a name', { name: 5 }, {}, 'without its name'],
+    ['text for a count', { revision: '3' }, {}, 'without its count of savings'],
+    ['no moment of saving', { changed: 'May' }, { changed: '2025-05-31T00:00:00Z' }, 'last saving'],
+    ['notes that are none', { notes: null }, {}, 'without its notes'],
+    [
+      'corrections of less than nothing, or of nothing weighed',
+      { corrections: [{ weighed: -5 }, { weighed: 640 }, { foam: 0.002 }] },
+      { corrections: [{ weighed: 640 }] },
+      'without 2 of its corrections',
+    ],
+    [
+      'a photo without a caption',
+      { photos: [{ id: 'p' }, ...pictures(1)] },
+      { photos: pictures(1) },
+      'without one of its photos',
+    ],
+    ['no readings but a list', { readings: [] }, {}, 'without its readings'],
+    [
+      'a log that runs backwards',
+      { log: { seconds: [2, 1], kelvin: [290, 290] } },
+      {},
+      'do not rise',
+    ],
+    ['a log with a hole', { log: { seconds: [1, 2], kelvin: [290] } }, {}, 'as many times'],
+    ['a log of words', { log: 'warm' }, {}, 'without its temperature log'],
+    ['a part nobody knows', { colour: 'grey' }, {}, '“colour” was left out'],
+  ])('a batch with %s comes in without, and that is said', (_, odd, rest, words) => {
+    const sound = { ...good, name: 'Slabs', date: '2025-05-31' };
+    const { batches, refused } = file(readFile(whole([{ ...sound, ...odd }])));
+    expect(batches).toEqual([{ ...sound, ...('name' in odd && { name: '' }), ...rest }]);
+    expect(refused).toEqual([expect.stringContaining(words)]);
+    if (!('name' in odd)) expect(refused[0]).toContain('“Slabs”');
+    expect(refused[0]).not.toMatch(/integer|string|\[\d|'|is below/);
+  });
+
+  test('a batch without parts that may be empty is one with them empty; a wrong mark of the invented stays', () => {
+    const { id, version, date } = good;
+    const [bare, marked, not] = file(
+      readFile(
+        whole([
+          { id, version, date },
+          { ...good, id: 'b', invented: 'yes' },
+          { ...good, id: 'c', invented: false },
+        ]),
+      ),
+    ).batches;
+    expect(bare).toEqual({ ...good, changed: `${date}T00:00:00Z` });
+    expect(marked).toMatchObject({ id: 'b', invented: true });
+    expect(not).not.toHaveProperty('invented');
+  });
+
   test.each<[string, Partial<BatchRecord>, Partial<BatchRecord>, string]>([
+    ['a name', { name: 'x'.repeat(121) }, { name: 'x'.repeat(120) }, 'name was cut off'],
     ['notes', { notes: 'x'.repeat(20_001) }, { notes: 'x'.repeat(20_000) }, 'notes were cut off'],
     [
       'corrections',
@@ -159,6 +203,7 @@ describe('what is refused', () => {
     const raw = {
       ...good,
       readings: { cement: { t: '1'.repeat(4001) }, water: { t: '5', u: 'kg' } },
+      log: { seconds: [0, 60, 30], kelvin: [290, 291, 292] },
     };
     const photos = ['good', 'other'].map((batch) => ({
       ...{ id: 'p', batch, width: 1, height: 1, data: '/9j/AA==' },
@@ -166,9 +211,13 @@ describe('what is refused', () => {
     const named = { ...raw, photos: [{ id: 'p', caption: '' }] };
     const text = asideToFile([{ id: 'good', why: '', raw: named }], photos);
     const found = file(readFile(text));
-    expect(found.batches).toEqual([{ ...named, readings: { water: { t: '5', u: 'kg' } } }]);
+    const { log: _, ...rest } = named;
+    expect(found.batches).toEqual([{ ...rest, readings: { water: { t: '5', u: 'kg' } } }]);
     expect(found.photos).toEqual([photos[0]]);
-    expect(found.refused).toEqual([expect.stringContaining('“Cement” was left out')]);
+    expect(found.refused).toEqual([
+      expect.stringContaining('“Cement” was left out'),
+      expect.stringContaining('without its temperature log: the times of its log do not rise'),
+    ]);
   });
 
   test('a table, by what it holds', () => {
