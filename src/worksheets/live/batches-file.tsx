@@ -16,20 +16,13 @@ import {
   benchToTake,
   bringIn,
   type Coming,
-  many,
+  holds,
   photoKey,
   takesBench,
   wordsFor,
 } from '../shared/record-coming.ts';
 import { correctionWords } from '../shared/record-words.ts';
 import { useTakeOut } from '../shared/use-take-out.ts';
-
-const WHAT = {
-  new: 'New here',
-  same: 'Here already, the same',
-  twin: 'Here already, under another id',
-  changed: 'Here with other content',
-} as const;
 
 /** Takes all batches out as a file and brings a file in, after showing what it would change. */
 export default function BatchesFile() {
@@ -135,16 +128,7 @@ export default function BatchesFile() {
       {coming && (
         <section aria-label="What would change" class="coming">
           <p>
-            <strong>{coming.name}</strong> holds {many(coming.file.batches.length)}:{' '}
-            {(['new', 'changed', 'same', 'twin'] as const)
-              .map(
-                (what) =>
-                  [what, coming.plan.filter((change) => change.what === what).length] as const,
-              )
-              .filter(([, count]) => count > 0)
-              .map(([what, count]) => `${count} ${WHAT[what].toLowerCase()}`)
-              .join(', ')}
-            .
+            <strong>{coming.name}</strong> holds {holds(coming.plan)}.
           </p>
           {coming.file.refused.length > 0 && (
             <ul class="problem">

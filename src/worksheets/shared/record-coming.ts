@@ -22,6 +22,24 @@ export interface Coming {
 
 export const photoKey = ({ id, batch }: Photo) => `${batch}/${id}`;
 export const many = (n: number) => (n === 1 ? 'one batch' : `${n} batches`);
+
+const WHAT = {
+  new: 'new here',
+  changed: 'here with other content',
+  same: 'here already, the same',
+  twin: 'here already, under another id',
+} as const;
+/** What a file holds, beside what is here. */
+export function holds(plan: readonly Pick<Change, 'what'>[]): string {
+  const kinds = (Object.keys(WHAT) as (keyof typeof WHAT)[]).flatMap((what) => {
+    const count = plan.filter((change) => change.what === what).length;
+    return count > 0 ? [`${count} ${WHAT[what]}`] : [];
+  });
+  return plan.length > 0
+    ? `${many(plan.length)}: ${kinds.join(', ')}`
+    : 'no batch that can be brought in';
+}
+
 const photosWords = (n: number) => (n === 1 ? 'one missing photo' : `${n} missing photos`);
 
 /** What of a file is new beside what is here. */

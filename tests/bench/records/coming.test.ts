@@ -3,6 +3,7 @@ import { clearBench, enter } from '../../../src/bench/store.ts';
 import {
   benchToTake,
   type Coming,
+  holds,
   takesBench,
   wordsFor,
 } from '../../../src/worksheets/shared/record-coming.ts';
@@ -36,4 +37,12 @@ describe('the bench of a file', () => {
     expect(takesBench(coming)).toBe(false);
     expect(wordsFor(coming, none)).toBe('');
   });
+});
+
+test('what a file holds is a sentence, also where no batch of it can be brought in', () => {
+  expect(holds([])).toBe('no batch that can be brought in');
+  expect(holds([{ what: 'new' }])).toBe('one batch: 1 new here');
+  expect(holds([{ what: 'same' }, { what: 'new' }, { what: 'same' }])).toBe(
+    '3 batches: 1 new here, 2 here already, the same',
+  );
 });
