@@ -287,3 +287,45 @@ describe('where the plan lets a share of the foam die', () => {
     expect(gasless(typed)).toBeCloseTo(1729, 0);
   });
 });
+
+describe('foam on the scale', () => {
+  const drained = (full: string, mL: string) =>
+    judged(foamDensity, { method: 'weighed', tare: '0.85', full, vessel: '20', drained: mL });
+
+  test('that has let a quarter of its liquid go is made afresh, and past half is no foam to add', () => {
+    for (const [full, mL, share] of [
+      ['3.05', '600', '27'],
+      ['2.45', '500', '31'],
+    ] as const)
+      expect(drained(full, mL)).toMatchObject({
+        verdict: 'look',
+        say: expect.stringMatching(new RegExp(`^${share}\\s% of its liquid.*Make fresh foam`)),
+      });
+    for (const mL of ['900', '1100', '1500'])
+      expect(drained('2.45', mL)).toMatchObject({
+        verdict: 'stop',
+        say: expect.stringContaining('Make fresh foam'),
+      });
+    expect(drained('2.45', '160').say).not.toContain('fresh foam');
+    // Of what was no foam when it was filled, the readings are doubted first.
+    expect(drained('0.95', '30').say).toMatch(/hardly foam/);
+  });
+
+  test.each(['0.245', '0.84', '0.85'])('a row of %s is no full vessel, whatever the mean', (t) => {
+    const entries = {
+      [benchKey(foamDensity as AnyWorksheet, 'weighings')]: { t: 'several' },
+      [benchKey(foamDensity as AnyWorksheet, 'fulls')]: {
+        rows: ['2.45', t, '2.47'].map((kg) => ({ full: { t: kg, u: 'kg' } })),
+      },
+    };
+    expect(answer(foamDensity, readWorksheet(foamDensity, entries, {}, metric), metric)).toEqual({
+      ok: false,
+      problems: [
+        {
+          input: 'foam-density-fulls-1-full',
+          say: `Weighing 2: read ${t}\u00a0kg; it must be more than the empty vessel, 0.85\u00a0kg.`,
+        },
+      ],
+    });
+  });
+});

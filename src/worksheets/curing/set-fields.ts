@@ -69,7 +69,7 @@ export const setFields = {
     example: 'none',
   }),
   chloride: {
-    ...share('Calcium chloride, anhydrous, by mass of cement', '1 %', '10 %'),
+    ...share('Calcium chloride, anhydrous, by mass of cement', '1 %', '2 %'),
     when: { accelerator: ['chloride'] },
   },
   dose: { ...share('Dose, by mass of cement', '2 %', '50 %'), ...product },

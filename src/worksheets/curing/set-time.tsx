@@ -204,6 +204,7 @@ export default worksheet({
     referenceTemperature: 'referenceAt',
     activationEnergy: 'energy',
     rapidFactor: 'rapid',
+    dose: ['chloride', 'dose'],
     settling: 'sunk',
     depth: 'sunk',
     after: 'sunkAfter',

@@ -1,3 +1,4 @@
+import { demand } from '../../core/domain-error.ts';
 import {
   AIR_DENSITY,
   foamDensity,
@@ -8,8 +9,10 @@ import {
 import { partDrained } from '../../core/foam/part-drained.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
+import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
-import { foamFault, WET_FOAM } from '../shared/is-foam.ts';
+import { foamFault, isFoam, WET_FOAM } from '../shared/is-foam.ts';
 import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */
@@ -28,6 +31,10 @@ export default worksheet({
         ? vesselVolume({ empty: v.tare, filled: v.filled, temperature: v.temperature }).volume
         : v.vessel;
     const fulls = v.weighings === 'several' ? v.fulls.map(({ full }) => full) : [v.full];
+    // The mean would hide one that is no weighing of foam.
+    if (v.weighings === 'several')
+      for (const [i, full] of fulls.entries())
+        demand(`fulls.${i}.full`, full, 'mass', { min: v.tare, aboveMin: true }, 'no-foam');
     const spread = repeated({ values: fulls, kind: 'mass' });
     const asMade = foamDensity({ tare: v.tare, full: spread.mean, vessel: volume });
     const parted = partDrained({
@@ -69,7 +76,7 @@ export default worksheet({
       label: 'Gas in the foam',
       kind: 'ratio',
       of: ({ weighed }) => weighed?.foam.gasFraction,
-      units: { metric: '%', us: '%' },
+      units: PERCENT,
     },
     volume: {
       label: 'Vessel’s volume',
@@ -81,7 +88,7 @@ export default worksheet({
       label: 'Weighings differ, lowest to highest, by',
       kind: 'ratio',
       of: ({ weighed }) => (weighed && weighed.count > 1 ? weighed.range : undefined),
-      units: { metric: '%', us: '%' },
+      units: PERCENT,
       significant: 2,
     },
     asMade: {
@@ -94,7 +101,7 @@ export default worksheet({
       label: 'Liquid drained before it was weighed',
       kind: 'ratio',
       of: ({ weighed }) => (weighed && weighed.share > 0 ? weighed.share : undefined),
-      units: { metric: '%', us: '%' },
+      units: PERCENT,
       significant: 2,
     },
   },
@@ -113,11 +120,19 @@ export default worksheet({
         verdict: fault?.verdict ?? 'look',
         say: `${wrong ? `${wrong} And it` : amount} is assumed, not weighed. Weigh a bucket of your foam before the base mix is made: every amount below rests on it.`,
       };
+    // What it has let go says more than what is left weighs, unless there was a slip.
+    if (r.weighed && r.weighed.share > DRAINED.thin && isFoam(r.weighed.asMade.apparent)) {
+      const gone = r.weighed.share > DRAINED.gone;
+      return {
+        verdict: gone ? 'stop' : (fault?.verdict ?? 'look'),
+        say: `${say(r.weighed.share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid had run out when it was weighed: ${gone ? 'what is left breaks' : 'its walls are thin, and much of it will break (common practice, no source),'} under the paddle. Make fresh foam, and weigh it within a minute.`,
+      };
+    }
     if (wrong && fault.verdict === 'stop') return { verdict: 'stop', say: wrong };
     if (r.weighed && r.weighed.range > MOST_RANGE)
       return {
         verdict: 'look',
-        say: `Your weighings differ by ${say(r.weighed.range, 'ratio', { units: { metric: '%', us: '%' }, significant: 2 })}: the foam varies, not the scale. Look for the cause, pressure or packing, before you mix by the mean of ${amount}.`,
+        say: `Your weighings differ by ${say(r.weighed.range, 'ratio', { units: PERCENT, significant: 2 })}: the foam varies, not the scale. Look for the cause, pressure or packing, before you mix by the mean of ${amount}.`,
       };
     if (wrong) return { verdict: fault.verdict, say: wrong };
     if (r.apparent < PRACTICE.from)
@@ -147,13 +162,15 @@ export default worksheet({
         ]
       : [],
   refusals: {
+    'no-foam': ({ quantity, value, allowed }, say) =>
+      `Weighing ${Number(quantity.split('.')[1]) + 1}: read ${say(value, 'mass', { plain: true })}; it must be more than the empty vessel, ${say(allowed.min!, 'mass', { plain: true })}.`,
     'no-gas': () =>
       'The full vessel is as heavy as if it held plain solution. Check that it was foam to the brim, and that the empty weight is of the same vessel.',
     'more-than-the-foam-held': () =>
       'That is more liquid than everything in the vessel weighs. Check the weighing, and the unit of the liquid.',
   },
   folded: 'Several weighings, and liquid under the foam',
-  blames: { empty: 'tare', filled: 'filled', values: 'fulls' },
+  blames: { empty: 'tare', full: ['full', 'fulls'], values: 'fulls' },
   keeps: { density: 'foam.density', volume: 'bucket.brim' },
   working: [
     {

@@ -17,7 +17,6 @@ import {
   MILLIMOLAR,
   theOthers,
   twoIons,
-  WATER_BLAMES,
   WATER_REFUSALS,
 } from '../shared/water-fields.ts';
 import { balanceFields, imbalanceOf, PPM, pairOf, SPECIES } from './balance-fields.ts';
@@ -175,7 +174,11 @@ export default worksheet({
     return notes;
   },
   refusals: WATER_REFUSALS,
-  blames: { ...WATER_BLAMES, carbonDioxidePressure: 'gas', carbon: 'carbon' },
+  blames: {
+    ionicStrength: ['pH', 'alkalinity', 'carbon'],
+    carbonDioxidePressure: ['gas', 'pH', 'carbon'],
+    carbon: ['carbon', 'pH'],
+  },
   working: [
     {
       tex: String.raw`\mathrm{SI} = \log_{10}\frac{a_{\mathrm{Ca^{2+}}}\,a_{\mathrm{CO_3^{2-}}}}{K_{\mathrm{calcite}}(T)}`,
