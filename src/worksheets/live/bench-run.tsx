@@ -308,7 +308,12 @@ function Run({
             : ''}
       </p>
       {step === RUN_STEPS.length - 1 && (
-        <RunMissed record={record} say={say} goTo={(to) => go({ ...going, step: to })} />
+        <RunMissed
+          record={record}
+          plan={plan}
+          say={say}
+          goTo={(to) => go({ ...going, step: to })}
+        />
       )}
       <p class="run-turn">
         <button type="button" class="run-big" disabled={step === 0} onClick={() => turn(-1)}>

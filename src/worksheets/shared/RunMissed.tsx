@@ -1,4 +1,5 @@
 import type { BatchRecord } from '../../bench/records/record.ts';
+import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { RUN_STEPS } from './RunSteps.tsx';
 import { missedOf } from './run-missed.ts';
@@ -7,14 +8,16 @@ import { runReadings } from './run-readings.ts';
 /** Before a batch is done: what was not written down, and the way back to it. */
 export function RunMissed({
   record,
+  plan,
   say,
   goTo,
 }: {
   readonly record: BatchRecord;
+  readonly plan: RunPlan | undefined;
   readonly say: Say;
   readonly goTo: (step: number) => void;
 }) {
-  const { words, steps } = missedOf(runReadings(record, say));
+  const { words, steps } = missedOf(runReadings(record, say), plan);
   if (words.length === 0) return null;
   return (
     <div data-run-missed>

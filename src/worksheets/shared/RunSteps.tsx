@@ -72,6 +72,8 @@ function scaleWords(say: Say): string {
   return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. Is your scale coarser? Type its ± beside the number: at least the step it shows.`;
 }
 
+const NO_SAND = ['If none goes in, type 0: left empty, it counts as planned.'];
+
 function BaseMix({ editor, plan, say }: StepProps) {
   return (
     <>
@@ -80,7 +82,7 @@ function BaseMix({ editor, plan, say }: StepProps) {
       <Amount editor={editor} name="water" planned={plan?.water} say={say} />
       <Amount editor={editor} name="cement" planned={plan?.cement} say={say} />
       {(plan?.sand ?? 0) > 0 && (
-        <Amount editor={editor} name="sand" planned={plan?.sand} say={say} />
+        <Amount editor={editor} name="sand" planned={plan?.sand} why={NO_SAND} say={say} />
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />
     </>

@@ -38,8 +38,9 @@ export function resumed(
   say: Say,
   now = Date.now(),
 ): Going {
-  const step = missedOf(runReadings(record, say)).steps[0] ?? PLACE;
-  const { stopped: _, ...as } = left ?? { ...begun(record, say), step };
+  const anew = begun(record, say);
+  const step = missedOf(runReadings(record, say), anew.plan).steps[0] ?? PLACE;
+  const { stopped: _, ...as } = left ?? { ...anew, step };
   return { ...as, begun: foamCounts(record, now) ?? now };
 }
 

@@ -7,12 +7,14 @@ import { blankRecord } from '../../../src/bench/records/record.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { RunMissed } from '../../../src/worksheets/shared/RunMissed.tsx';
 import { missedOf } from '../../../src/worksheets/shared/run-missed.ts';
+import { runPlan } from '../../../src/worksheets/shared/run-plan.ts';
 import { runReadings } from '../../../src/worksheets/shared/run-readings.ts';
 
 const say = speaker('metric');
 const batch = (readings: Partial<Record<ReadingName, Entry>>) => blankRecord({ readings });
 const missed = (readings: Partial<Record<ReadingName, Entry>>) =>
-  missedOf(runReadings(batch(readings), say));
+  missedOf(runReadings(batch(readings), say), plan);
+const plan = runPlan({}, {}, say)!;
 const kg = (t: string) => ({ t, u: 'kg' });
 const all = {
   cement: kg('13.57'),
@@ -35,9 +37,18 @@ describe('before a batch is done', () => {
     expect(missed({ ...all, water: kg('five') })).toEqual({ words: ['water'], steps: [0] });
   });
 
+  test('sand is, where some is planned, until it is weighed or said to be none', () => {
+    const sandy = runPlan({ 'mix.sandCement': { t: '0.5' } }, {}, say)!;
+    const of = (readings: Parameters<typeof batch>[0]) =>
+      missedOf(runReadings(batch(readings), say), sandy);
+    expect(sandy.sand).toBeGreaterThan(0);
+    expect(of(all)).toEqual({ words: ['sand'], steps: [0] });
+    for (const t of ['6.8', '0']) expect(of({ ...all, sand: kg(t) }).words).toEqual([]);
+  });
+
   test('the way back leads to the steps as they are called', () => {
     const drawn = (readings: typeof all | Record<string, never>) =>
-      renderToString(h(RunMissed, { record: batch(readings), say, goTo: () => {} }));
+      renderToString(h(RunMissed, { record: batch(readings), plan, say, goTo: () => {} }));
     expect(drawn({}).match(/Back to: [a-z ]+/g)).toEqual([
       'Back to: base mix',
       'Back to: foam',
