@@ -58,6 +58,8 @@ export interface Reconciled {
   readonly massOut: number | undefined;
   /** Mass in less mass out. */
   readonly missing: number | undefined;
+  /** The most that can be missing: mass in less what of mass out was measured; undefined when nothing was. */
+  readonly mostMissing: number | undefined;
 }
 
 /**
@@ -109,8 +111,8 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
     liquid / waterDensity;
   const gasIn = foam * (1 - foamDensity / waterDensity);
   const gasFound = made - airless;
-  const massOut =
-    placed === undefined || leftOver === undefined ? undefined : placed * wetDensity + leftOver;
+  const known = (placed ?? 0) * wetDensity + (leftOver ?? 0);
+  const massOut = placed === undefined || leftOver === undefined ? undefined : known;
   return {
     massIn,
     wetDensity,
@@ -126,5 +128,6 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
     planned: massIn / (airless + gasIn),
     massOut,
     missing: massOut === undefined ? undefined : massIn - massOut,
+    mostMissing: placed === undefined && leftOver === undefined ? undefined : massIn - known,
   };
 }

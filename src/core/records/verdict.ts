@@ -87,8 +87,8 @@ export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict 
     }
   };
   const uSurvival = doubtOf(survival);
-  const uMissing = found.missing === undefined ? undefined : doubtOf(missing);
-  const { finding, off } = contradiction(found, uSurvival, uMissing ?? 0);
+  const uMost = found.mostMissing === undefined ? 0 : doubtOf(mostMissing);
+  const { finding, off } = contradiction(found, uSurvival, uMost);
   return {
     ...found,
     finding,
@@ -99,7 +99,7 @@ export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict 
       air: doubtOf((r) => r.air),
       waterCement: doubtOf((r) => r.waterCement),
     },
-    uMissing,
+    uMissing: found.missing === undefined ? undefined : uMost,
     suspects: off ? suspects(batch, names, u, off) : [],
   };
 }
@@ -107,8 +107,8 @@ export function judgeBatch(batch: BatchWeighed & Particles, u: Doubts): Verdict 
 type Result = (r: Reconciled) => number;
 
 const survival: Result = (r) => r.survival;
-/** Asked only where mass in and out were measured. */
-const missing: Result = (r) => r.missing!;
+/** Asked only where something that came out was measured. */
+const mostMissing: Result = (r) => r.mostMissing!;
 
 /** A result that cannot be, and what would have to be added to it. */
 interface Off {
@@ -119,18 +119,18 @@ interface Off {
 function contradiction(
   found: Reconciled,
   u: number,
-  uMissing: number,
+  uMost: number,
 ): { readonly finding: Finding; readonly off?: Off } {
   if (!isBaseMix(found.waterCementBase)) return { finding: 'no-such-base-mix' };
   if (found.survival < -CONTRADICTION * u)
     return { finding: 'heavier-than-airless', off: { result: survival, gap: -found.survival } };
   if (found.survival > 1 + CONTRADICTION * u)
     return { finding: 'more-air-than-foam', off: { result: survival, gap: 1 - found.survival } };
-  const { missing: lost = 0, massIn } = found;
-  const off = { result: missing, gap: -lost };
-  if (lost < -CONTRADICTION * uMissing) return { finding: 'gained-mass', off };
-  if (lost > Math.max(CONTRADICTION * uMissing, FILM * massIn))
-    return { finding: 'lost-mass', off };
+  const { missing: lost = 0, mostMissing: most = 0, massIn } = found;
+  const off = { result: mostMissing, gap: -most };
+  // What was not measured can only add to what came out.
+  if (most < -CONTRADICTION * uMost) return { finding: 'gained-mass', off };
+  if (lost > Math.max(CONTRADICTION * uMost, FILM * massIn)) return { finding: 'lost-mass', off };
   return { finding: u > TOO_DOUBTFUL ? 'cannot-tell' : 'consistent' };
 }
 

@@ -51,8 +51,8 @@ function suspectWords({ suspects }: Verdict, say: Say): string {
 /** What the readings of a batch say together, in one or two sentences. */
 export function reconcileJudgement(verdict: Verdict, say: Say): Judgement {
   const share = withPm(say, verdict.survival, verdict.u.survival, 'ratio', PERCENT);
-  const { finding, missing = 0, massIn } = verdict;
-  const kilograms = say(Math.abs(missing), 'mass', { significant: 2 });
+  const { finding, mostMissing = 0, massIn } = verdict;
+  const kilograms = say(Math.abs(mostMissing), 'mass', { significant: 2 });
   switch (finding) {
     case 'no-such-base-mix':
       return {

@@ -61,6 +61,22 @@ describe('mass that is missing', () => {
     expect(out(4 + 0.21, 0.1).finding).toBe('gained-mass');
   });
 
+  test('is gained where the forms alone hold more than was made, or what was left over weighs more', () => {
+    // 4 kg at 1024 kg/m³ are 1/256 m³.
+    const filled = (share: number) =>
+      judgeBatch({ ...even, placed: share / 256 }, { placed: 0.05 / 256 });
+    expect(filled(0.5)).toMatchObject({ finding: 'consistent', mostMissing: 2 });
+    expect(filled(1.09).finding).toBe('consistent');
+    const much = filled(1.11);
+    expect(much).toMatchObject({ finding: 'gained-mass', uMissing: undefined });
+    expect(much.missing).toBeUndefined();
+    expect(much.suspects[0]).toMatchObject({ reading: 'placed' });
+    expect(much.suspects[0]!.by).toBeCloseTo(-0.11 / 256, 9);
+    const scraped = judgeBatch({ ...even, leftOver: 4.21 }, { leftOver: 0.1 });
+    expect(scraped.finding).toBe('gained-mass');
+    expect(judgeBatch(even, {}).mostMissing).toBeUndefined();
+  });
+
   test('is as doubtful as what was left over, and unknown where that was not weighed', () => {
     expect(out(3.8, 0.1).uMissing).toBeCloseTo(0.1, 9);
     expect(judgeBatch(even, { full: 0.01 }).uMissing).toBeUndefined();
