@@ -44,6 +44,8 @@ const CLOCK = '(\\d{1,2}):(\\d{2})(?::(\\d{2}(?:[.,]\\d+)?))?\\s*([ap]\\.?m\\.?)
 const ISO = new RegExp(`^(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?:[T\\s,]+${CLOCK})?$`, 'i');
 /** Behind a clock: universal time by a name, or how far the clock is ahead of it. */
 const ZONE = /(?<=:\d\d.*?)\s*(?:Z|UTC|GMT|([+-])(0\d|1[0-4]):?([0-5]\d)?)$/i;
+/** Characters of a time: what is longer is none, and is not searched for one. */
+const LONGEST = 100;
 /** Days, if any, and hours of any number. */
 const COUNTED =
   /^(?:(\d{1,4})\s*(?:d(?:ays?)?)?[.\s]+)?(\d{1,5}):([0-5]\d)(?::([0-5]\d(?:[.,]\d+)?))?$/i;
@@ -99,6 +101,7 @@ export function plainTime(cell: string): {
   readonly text: string;
   readonly zone: RegExpExecArray | null;
 } {
+  if (cell.length > LONGEST) return { text: '', zone: null };
   const text = cell
     .trim()
     .replace(

@@ -178,6 +178,8 @@ export function readTemperatureLog(of: {
 /** No cell stands here. */
 const NO_COLUMN = -1;
 
+/** Characters looked at of a row that is not read. */
+const LONG = 200;
 /** A clock, and a number at the end: a reading, though how its time is written is not known here. */
 const UNREAD = /\d:\d\d.*[;,|\s][+\-\u2212]?\d+(?:[.,]\d+)?\s*(?:[°º]?\s*[cfk])?[\s"]*$/i;
 
@@ -191,7 +193,7 @@ function reasonToDrop(
 ): LogCode | undefined {
   if (cells.every((cell) => cell.trim() === '')) return 'blank';
   if (!time.ok && temperature === undefined && nothingYet)
-    return UNREAD.test(cells.join(';')) ? 'no-time' : 'heading';
+    return UNREAD.test(cells.join(';').slice(0, LONG)) ? 'no-time' : 'heading';
   if (!time.ok) return time.code;
   if (temperature === undefined) return 'no-temperature';
   if (temperature < PLAUSIBLE.min || temperature > PLAUSIBLE.max) return 'implausible';

@@ -115,6 +115,13 @@ describe('temperature logs', () => {
     expect(codes(log)).toEqual(['1 heading dropped', '2 no-time dropped', '3 no-time dropped']);
   });
 
+  test('one endless line is no log, and is soon known not to be', () => {
+    const started = performance.now();
+    for (const line of ['14:00 x'.repeat(20_000), '14:00;'.repeat(20_000), ':00'.repeat(50_000)])
+      expect(readTemperatureLog({ rows: [[line]] }).history).toBeUndefined();
+    expect(performance.now() - started).toBeLessThan(2000);
+  });
+
   test('kelvin by the heading', () => {
     const rows = split('Time;Temperature (K)\n08:00;293.15\n09:00;20 °C');
     expect(readTemperatureLog({ rows }).history?.temperatures).toEqual([293.15, 293.15]);
