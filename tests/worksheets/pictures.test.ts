@@ -6,19 +6,26 @@ import { judgeMixingWater } from '../../src/core/water/fitness.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import mixTemperature from '../../src/worksheets/curing/mix-temperature.tsx';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
+import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
+import correct from '../../src/worksheets/mix/correct.tsx';
+import several from '../../src/worksheets/mix/correct-buckets.tsx';
+import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
 import { DoseBar } from '../../src/worksheets/shared/DoseBar.tsx';
 import { LiftColumn } from '../../src/worksheets/shared/LiftColumn.tsx';
 import { LimitBars } from '../../src/worksheets/shared/LimitBars.tsx';
 import { ShapeDrawing } from '../../src/worksheets/shared/ShapeDrawing.tsx';
 import { ViscosityChart } from '../../src/worksheets/shared/ViscosityChart.tsx';
+import blendWaters from '../../src/worksheets/water/blend-waters.tsx';
 import softenSoda from '../../src/worksheets/water/soften-soda.tsx';
+import waterHardness from '../../src/worksheets/water/water-hardness.tsx';
 
 /** A worksheet's picture of its example, with some fields filled in. */
-function pictureOf(sheet: unknown, entries = {}): string {
+function pictureOf(sheet: unknown, entries = {}, system: 'metric' | 'us' = 'metric'): string {
   const own = sheet as AnyWorksheet;
-  const say = speaker('metric');
+  const say = speaker(system);
   const found = answer(own, readWorksheet(own, entries, {}, say), say);
   if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
   return renderToString(
@@ -73,6 +80,84 @@ describe('what stands in a picture', () => {
       expect(Number(x)).toBeGreaterThanOrEqual(28);
       expect(Number(x)).toBeLessThanOrEqual(392);
     }
+  });
+
+  test('the numbers of a dose scale reach the dose', () => {
+    for (const dose of [3, 14, 60]) {
+      const html = renderToString(h(DoseBar, { dose, usual: [1, 6], ceiling: 10, title: 'T' }));
+      const numbers = [...html.matchAll(/middle">(\d+)</g)].map(([, number]) => Number(number));
+      expect(Math.max(...numbers)).toBeGreaterThan(0.8 * Math.max(dose, 10));
+    }
+  });
+
+  test.each([
+    ['one bucket', correct, benchKey(correct, 'tolerance')],
+    ['several', several, benchKey(several, 'tolerance')],
+  ] as const)('what is near enough, and its name, lie in the picture: %s', (_, sheet, key) => {
+    for (const tolerance of ['5', '20', '50']) {
+      const html = pictureOf(sheet, { [key]: { t: tolerance, u: '%' } });
+      const [, x, width] = /class="band" x="([\d.-]+)" width="([\d.]+)"/.exec(html)!.map(Number);
+      expect(x).toBeGreaterThanOrEqual(14);
+      expect(x! + width!).toBeLessThanOrEqual(406.01);
+      const [, at, anchor] = /class="soft" x="([\d.-]+)" y="\d+" text-anchor="(\w+)">near/.exec(
+        html,
+      )!;
+      const left = Number(at) - (anchor === 'end' ? 95 : 0);
+      expect(left).toBeGreaterThanOrEqual(0);
+      expect(left + 95).toBeLessThanOrEqual(420);
+    }
+  });
+
+  test('the limit of hot water is named above all marks', () => {
+    const html = pictureOf(mixTemperature, {
+      [benchKey(mixTemperature, 'waterAt')]: { t: '70', u: 'degC' },
+    });
+    const at = (name: string) => Number(new RegExp(`y="([\\d.]+)"[^>]*>${name}`).exec(html)![1]);
+    const limit = at('no hotter water');
+    const others = ['cement', 'water', 'foam', 'mix'].map((name) => at(`${name} \\d`));
+    expect(Math.min(...others) - limit).toBeGreaterThanOrEqual(16);
+  });
+
+  test('a form’s picture says its pressure as its answer does, and how a large bulge is drawn', () => {
+    const deep = { [benchKey(formPressure, 'depth')]: { t: '2.4', u: 'm' } };
+    expect(pictureOf(formPressure)).toContain('0.353\u00a0kPa');
+    expect(pictureOf(formPressure)).toMatch(/drawn \d+ times as large/);
+    expect(
+      pictureOf(formPressure, { ...deep, [benchKey(formPressure, 'span')]: { t: '1.2', u: 'm' } }),
+    ).toMatch(/drawn at \d\d\u00a0% of its size/);
+  });
+
+  test('hardness is drawn in the unit it is told in', () => {
+    expect(pictureOf(waterHardness)).toContain('Yours: 311');
+    // 311 mg/L are 18.2 grains to the US gallon of 17.118 mg/L; the soft water’s 12 are 0.7.
+    const us = pictureOf(waterHardness, {}, 'us');
+    expect(us).toContain('Yours: 18.2');
+    expect(us).toContain('>0.7<');
+    expect(us).not.toMatch(/mg\/L/);
+  });
+
+  test('a dose at the foot of the softening curve is named above the axis', () => {
+    const hard = { [benchKey(softenSoda, 'calcium')]: { t: '950', u: 'mg/L' } };
+    const html = pictureOf(softenSoda, hard, 'us').split('</figure>')[0]!;
+    const foot = Number(/class="axis" d="M[\d.]+ [\d.]+V([\d.]+)H/.exec(html)![1]);
+    const [, y] = /class="strong on-layer" x="[\d.]+" y="([\d.]+)"/.exec(html)!;
+    expect(Number(y)).toBeLessThan(foot - 4);
+  });
+
+  test('the names of two ways of dosing stand apart, however steeply one falls', () => {
+    for (const exponent of ['1.5', '4']) {
+      const html = pictureOf(timeInHand, { [benchKey(timeInHand, 'exponent')]: { t: exponent } });
+      const named = (name: string) =>
+        /x="([\d.]+)" y="([\d.]+)" text-anchor="(\w+)"$/.exec(html.split(`>${name}<`)[0]!)!;
+      const [, , volume] = named('by volume');
+      const [, , weight] = named('by weight');
+      expect(Math.abs(Number(volume) - Number(weight))).toBeGreaterThanOrEqual(16);
+    }
+  });
+
+  test('the hardness wanted is named where the line of the blend is far from it', () => {
+    const soft = { [benchKey(blendWaters, 'soft')]: { t: '119', u: 'mg/L CaCO3' } };
+    expect(pictureOf(blendWaters, soft)).toMatch(/text-anchor="start">wanted 120/);
   });
 
   test('temperatures of the viscosity curves are whole degrees: 40 °C is 104 °F', () => {

@@ -15,7 +15,7 @@ interface Mark {
 
 interface Props {
   readonly title: string;
-  /** The ends of the scale, kg/m³. */
+  /** The ends of the scale, kg/m³; it reaches farther where a band or a mark does. */
   readonly from: number;
   readonly to: number;
   readonly units: Units;
@@ -32,10 +32,11 @@ const RIGHT = 14;
 /** A density scale with what lies on it: bands above, marks below, and the way a correction goes. */
 export function DensityScale({ title, from, to, units, bands, marks, arrow, say }: Props) {
   const unit = units[say.system];
-  const top = Math.max(to, ...marks.map(({ at }) => at * 1.05));
-  const x = scaleLinear([from, top], [LEFT, WIDTH - RIGHT]);
+  const low = Math.min(from, ...bands.map((band) => band.from));
+  const top = Math.max(to, ...marks.map(({ at }) => at * 1.05), ...bands.map((band) => band.to));
+  const x = scaleLinear([low, top], [LEFT, WIDTH - RIGHT]);
   const inUnit = scaleLinear(
-    [toUnit(from, 'density', unit), toUnit(top, 'density', unit)],
+    [toUnit(low, 'density', unit), toUnit(top, 'density', unit)],
     [LEFT, WIDTH - RIGHT],
   );
   const placed = inRows(
@@ -108,7 +109,7 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
   );
 }
 
-/** A band's name: behind it where there is room, else before it. */
+/** A band's name: behind it where there is room, else before it, else in it. */
 export function BandLabel({
   text,
   from,
@@ -120,9 +121,11 @@ export function BandLabel({
   readonly to: number;
   readonly y: number;
 }) {
-  const behind = to + 6 + text.length * LETTER < WIDTH;
+  const wide = 6 + text.length * LETTER;
+  const before = to + wide >= WIDTH && from > wide;
+  const at = to + wide < WIDTH ? to : from;
   return (
-    <text class="soft" x={behind ? to + 6 : from - 6} y={y} text-anchor={behind ? 'start' : 'end'}>
+    <text class="soft" x={before ? from - 6 : at + 6} y={y} text-anchor={before ? 'end' : 'start'}>
       {text}
     </text>
   );

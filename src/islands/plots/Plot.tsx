@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
+import { LETTER, WIDTH } from '../figures/in-rows.ts';
 import { type Linear, scaleLinear } from './scale.ts';
 
-const WIDTH = 420;
 const HEIGHT = 278;
 const MARGIN = { top: 32, right: 18, bottom: 48, left: 50 } as const;
 
@@ -114,8 +114,11 @@ export function Dot({
   readonly on?: 'rising' | 'falling';
   readonly role?: 'plain' | 'target' | 'measured';
 }) {
-  const left = axes.x(x) > WIDTH * 0.62;
-  const below = on === (left ? 'falling' : 'rising');
+  const low = axes.y(y) + 20 > axes.y.range()[0];
+  // At the foot of a falling curve there is room above it alone, to the right.
+  const left =
+    axes.x(x) > (low && on === 'falling' ? WIDTH - 10 - label.length * LETTER : WIDTH * 0.62);
+  const below = !low && on === (left ? 'falling' : 'rising');
   return (
     <g>
       <circle class={`marker ${role}`} cx={axes.x(x)} cy={axes.y(y)} r={role === 'plain' ? 4 : 6} />

@@ -83,7 +83,14 @@ function TwoWaters({ parts, target, name, unit, pH }: Props) {
       >
         {(axes) => (
           <>
-            <Level axes={axes} y={target} label={`wanted ${inWords(target)}`} />
+            <Level
+              axes={axes}
+              y={target}
+              label={`wanted ${inWords(target)}`}
+              named={
+                Math.abs(first.value - target) > Math.abs(second.value - target) ? 'start' : 'end'
+              }
+            />
             <Curve axes={axes} points={steps.map((percent): Point => [percent, at(percent)])} />
             <Dot
               axes={axes}

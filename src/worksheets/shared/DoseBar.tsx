@@ -1,3 +1,6 @@
+import { Axis } from '../../islands/plots/Axis.tsx';
+import { scaleLinear } from '../../islands/plots/scale.ts';
+
 interface Props {
   /** In per cent, as are the ends. */
   readonly dose: number;
@@ -16,8 +19,7 @@ const NAMES = BAR - 38;
 /** A dose on a scale, with the usual range and a ceiling. */
 export function DoseBar({ dose, usual, ceiling, title }: Props) {
   const end = Math.max(ceiling * 1.2, dose * 1.08);
-  const x = (percent: number) => EDGE + (percent / end) * (WIDTH - 2 * EDGE);
-  const ticks = [0, 2, 4, 6, 8, 10].map((tick) => (tick * ceiling) / 10);
+  const x = scaleLinear([0, end], [EDGE, WIDTH - EDGE]);
   const words = `${title}: ${dose.toPrecision(2)}\u00a0%, where ${usual[0]} to ${usual[1]}\u00a0% is usual and ${ceiling}\u00a0% the ceiling`;
 
   return (
@@ -47,11 +49,7 @@ export function DoseBar({ dose, usual, ceiling, title }: Props) {
         >
           {dose.toPrecision(2)} %
         </text>
-        {ticks.map((tick) => (
-          <text class="soft" x={x(tick)} y={BAR + 40} text-anchor="middle">
-            {Number(tick.toPrecision(3))}
-          </text>
-        ))}
+        <Axis x={x} y={BAR + 22} />
       </svg>
       <figcaption>{title}, in per cent. The usual range is from memory.</figcaption>
     </figure>

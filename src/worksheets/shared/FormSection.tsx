@@ -32,7 +32,10 @@ export function FormSection(props: Props) {
   const y = (above: number) => TOP + DEEP * (1 - above / depth);
   const perMetre = runs > 0 ? (ALONG.to - ALONG.from) / (runs * span) : DEEP / depth;
   const times = bulge > 0 ? DRAWN / (bulge * perMetre) : 1;
-  const round = times >= 1 ? Number(times.toPrecision(1)) : Number(times.toPrecision(2));
+  const size =
+    times < 1
+      ? `at ${Number((100 * times).toPrecision(2))}\u00a0% of its size`
+      : `${Number(times.toPrecision(1))} times as large`;
   const length = (m: number) =>
     say(m, 'length', {
       units: m < 1 ? { metric: 'mm', us: 'in' } : { metric: 'm', us: 'ft' },
@@ -41,7 +44,6 @@ export function FormSection(props: Props) {
   const bulges = say(bulge, 'length', { units: { metric: 'mm', us: 'in' }, significant: 2 });
   const greatest = say(pressure, 'pressure', {
     units: { metric: 'kPa', us: 'psf' },
-    significant: 2,
   });
   const words = `pressure from nothing at the top to ${greatest} at the bottom, ${length(depth)} down; its push acts ${length(depth / 3)} above the bottom; the panel bulges ${bulges} ${runs > 0 ? `between battens ${length(span)} apart` : 'between bottom and top'}`;
   // A curve through the middle lies half as far out as the point it is drawn toward.
@@ -92,7 +94,7 @@ export function FormSection(props: Props) {
       </svg>
       <figcaption>
         The form cut through{runs > 0 && ', and its side from above'}. The triangle is the pressure;
-        the dots are ties or clamps. The panel bulges {bulges}, drawn {round} times as large.
+        the dots are ties or clamps. The panel bulges {bulges}, drawn {size}.
       </figcaption>
     </figure>
   );

@@ -1,6 +1,9 @@
-import { toUnit } from '../../core/quantity/convert.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { HARDNESS } from './amounts.ts';
 import { IonBars, type IonRow } from './IonBars.tsx';
 
+/** The survey's classes: where each begins, mg/L as calcium carbonate. */
 const CLASSES = [
   [0, 'soft'],
   [60, 'mod.'],
@@ -8,26 +11,30 @@ const CLASSES = [
   [180, 'very hard'],
 ] as const;
 
-const asCarbonate = (si: number) => toUnit(si, 'hardness', 'mg/L CaCO3');
-const round = (si: number) => asCarbonate(si).toFixed(0);
-
-/** All in mol/m³. */
 interface Props {
+  /** All in mol/m³. */
   readonly total: number;
   /** Absent when the reader has no other water. */
   readonly soft: number | undefined;
   readonly ions: { readonly calcium: number; readonly magnesium: number } | undefined;
   readonly parts: { readonly carbonate: number; readonly nonCarbonate: number } | undefined;
+  readonly say: Say;
 }
 
 /** The reader's water by its ions and by what boiling removes, above the soft one, on the survey's classes. */
-export function HardnessBar({ total, soft, ions, parts }: Props) {
+export function HardnessBar({ total, soft, ions, parts, say }: Props) {
+  const us = say.system === 'us';
+  const inUnit = (si: number) => toUnit(si, 'hardness', HARDNESS[say.system]);
+  const onScale = (milligrams: number) => inUnit(fromUnit(milligrams, 'hardness', 'mg/L CaCO3'));
+  // Grains to the gallon are few: a tenth of one counts.
+  const round = (si: number) => inUnit(si).toFixed(us ? 1 : 0);
+  const unit = `${us ? 'grains per US gallon' : 'mg/L'} as`;
   const whole: IonRow['parts'] = ions
     ? [
-        { label: `Ca ${round(ions.calcium)}`, amount: asCarbonate(ions.calcium), tone: 'water' },
-        { label: `Mg ${round(ions.magnesium)}`, amount: asCarbonate(ions.magnesium), tone: 'sand' },
+        { label: `Ca ${round(ions.calcium)}`, amount: inUnit(ions.calcium), tone: 'water' },
+        { label: `Mg ${round(ions.magnesium)}`, amount: inUnit(ions.magnesium), tone: 'sand' },
       ]
-    : [{ label: 'Ca and Mg together', amount: asCarbonate(total), tone: 'water' }];
+    : [{ label: 'Ca and Mg together', amount: inUnit(total), tone: 'water' }];
   const rows: IonRow[] = [{ name: `Yours: ${round(total)}`, parts: whole }];
   if (parts)
     rows.push({
@@ -35,12 +42,12 @@ export function HardnessBar({ total, soft, ions, parts }: Props) {
       parts: [
         {
           label: `carbonate ${round(parts.carbonate)}`,
-          amount: asCarbonate(parts.carbonate),
+          amount: inUnit(parts.carbonate),
           tone: 'cement',
         },
         {
           label: `the rest ${round(parts.nonCarbonate)}`,
-          amount: asCarbonate(parts.nonCarbonate),
+          amount: inUnit(parts.nonCarbonate),
           tone: 'bar',
         },
       ],
@@ -48,15 +55,15 @@ export function HardnessBar({ total, soft, ions, parts }: Props) {
   if (soft !== undefined)
     rows.push({
       name: 'The soft water',
-      parts: [{ label: round(soft), amount: asCarbonate(soft), tone: 'water' }],
+      parts: [{ label: round(soft), amount: inUnit(soft), tone: 'water' }],
     });
   return (
     <IonBars
-      title="Hardness by its ions, on the survey's classes, mg/L as calcium carbonate"
-      caption={`mg/L as CaCO₃, on the classes of the United States Geological Survey.${parts ? ' Boiling takes most of the carbonate part and leaves the rest.' : ''}`}
+      title={`Hardness by its ions, on the survey's classes, ${unit} calcium carbonate`}
+      caption={`In ${unit} CaCO₃, on the classes of the United States Geological Survey.${parts ? ' Boiling takes most of the carbonate part and leaves the rest.' : ''}`}
       rows={rows}
-      atLeast={400}
-      classes={CLASSES}
+      atLeast={onScale(400)}
+      classes={CLASSES.map(([from, name]) => [onScale(from), name] as const)}
     />
   );
 }

@@ -2,7 +2,7 @@ import type { MultiplierName } from '../../core/demould/lifting-equation/advice.
 import type { Multipliers } from '../../core/demould/lifting-equation/lift.ts';
 import { MULTIPLIERS } from './lift-fields.ts';
 
-const [LEFT, RIGHT] = [150, 360] as const;
+const [LEFT, RIGHT] = [160, 360] as const;
 
 /** What each thing about the lift leaves of the full weight, the costliest marked. */
 export function MultiplierBars({

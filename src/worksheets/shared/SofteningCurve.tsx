@@ -69,9 +69,6 @@ export function SofteningCurve({ water, form, molarMass, soda, perVolume, say }:
             <Curve axes={axes} points={settled} dashed />
             <Curve axes={axes} points={hardness} />
             <Dot axes={axes} at={[doseOf(soda), of(here.hardness)]} label={dose} on="falling" />
-            <text class="soft" x={axes.x(doseOf(end))} y={axes.y(of(most)) - 8} text-anchor="end">
-              cold bucket
-            </text>
           </>
         )}
       </Plot>

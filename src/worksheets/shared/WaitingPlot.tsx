@@ -88,7 +88,9 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
               />
             ))}
             {curves.map(({ way, points }) => {
-              const [at, density] = points[Math.floor(points.length * 0.8)] ?? [0, target];
+              // A curve that falls out of the picture is named where it is clear of the others: near its end.
+              const along = points.length > POINTS ? 0.8 : 0.95;
+              const [at, density] = points[Math.floor(points.length * along)] ?? [0, target];
               // The name of a steep fall stands on its open side, where there is room.
               const room = way === 'mass' ? 0.7 : 1 / 3;
               return (

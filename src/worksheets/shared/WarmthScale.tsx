@@ -32,8 +32,10 @@ export function WarmthScale({
   const low = Math.min(ICE_POINT, ...marks.map(({ at }) => at));
   const high = Math.max(303.15, ...marks.map(({ at }) => at));
   const x = scaleLinear([inUnit(low), inUnit(high + (high - low) * 0.04)], [LEFT, WIDTH - 16]);
-  const bottom = 8 + marks.length * ROW;
   const limitShown = limit.at <= high;
+  // The limit's name has a line to itself, above those of the marks.
+  const head = limitShown ? 18 : 0;
+  const bottom = 8 + head + marks.length * ROW;
   const said = ({ name, at, share }: (typeof marks)[number]) =>
     `${name} ${say(at, 'temperature')}${share === undefined ? '' : `, counts ${Math.round(share * 100)}\u00a0%`}`;
   return (
@@ -53,7 +55,7 @@ export function WarmthScale({
         )}
         {marks.map((mark, i) => {
           const { at, role } = mark;
-          const y = 32 + i * ROW;
+          const y = 32 + head + i * ROW;
           const here = x(inUnit(at));
           const right = here < WIDTH * 0.55;
           return (
@@ -61,7 +63,7 @@ export function WarmthScale({
               <path class="grid" d={`M${LEFT} ${y}H${WIDTH - 16}`} />
               <circle class={`marker ${role}`} cx={here} cy={y} r={role === 'plain' ? 5 : 7} />
               <text
-                class={role === 'plain' ? '' : 'strong'}
+                class={role === 'plain' ? 'on-layer' : 'strong on-layer'}
                 x={here + (right ? -5 : 5)}
                 y={y - 9}
                 text-anchor={right ? 'start' : 'end'}

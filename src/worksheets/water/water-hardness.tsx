@@ -242,8 +242,8 @@ export default worksheet({
         `${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}\u00a0×\u00a0100.0869\u00a0g/mol = ${say(r.total, 'hardness', { units: HARDNESS })}`,
     },
   ],
-  figure: ({ result: { total, soft, ions, parts } }) => (
-    <HardnessBar total={total} soft={soft} ions={ions} parts={parts} />
+  figure: ({ result: { total, soft, ions, parts }, say }) => (
+    <HardnessBar total={total} soft={soft} ions={ions} parts={parts} say={say} />
   ),
   cautions: ['stored-rainwater'],
   defers: [
