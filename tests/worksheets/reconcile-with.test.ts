@@ -140,3 +140,57 @@ test('the cement’s density brings no ±, and is never blamed', () => {
   const { suspects } = (answered.result as ReturnType<typeof reconcileSheet.work>).judged();
   expect(suspects.map(({ reading }) => reading)).not.toContain('cementDensity');
 });
+
+/** A batch of the demo's weighings, with others in their place, as typed and without a ± of their own. */
+const weighed = (over: Readonly<Record<string, string>>): BatchRecord => {
+  const amounts = {
+    cement: '13.57 kg',
+    water: '5.43 kg',
+    foamVolume: '25.3 L',
+    foamDensity: '80 g/L',
+  };
+  const all = Object.entries({ ...amounts, tare: '0.85 kg', ...over });
+  const entries = all.map(([name, text]) => {
+    const [t, u] = text.split(' ');
+    return [name, { t, u, s: 'metric' }];
+  });
+  return blankRecord({ readings: Object.fromEntries(entries) });
+};
+const inSheet = (record: BatchRecord) => {
+  const say = speaker('metric');
+  const entries = reconcileEntries(record) as Entries;
+  return answer(reconcileSheet, readWorksheet(reconcileSheet, entries, {}, say), say);
+};
+
+test('a record and the worksheet of its balance find the same, with the same ±', () => {
+  const none = { sand: '0 kg', foamAdded: '0 L', baseAdded: '0 kg' };
+  const batches = [
+    { vessel: '5 L', full: '4.06 kg' },
+    // More gas than the foam brought, by the ± of a small bucket alone.
+    { vessel: '5 L', full: '3.64 kg' },
+    { vessel: '60 L', full: '39.4 kg' },
+    { vessel: '20 L', full: '13.44 kg', ...none, placed: '32.4 L', leftOver: '0.6 kg' },
+  ];
+  const found = batches.map((over) => {
+    const [answered, reckoned] = [inSheet(weighed(over)), reckon(weighed(over))];
+    if (!answered.ok || !reckoned.ok) throw new Error('every field is filled');
+    const { finding, u, uMissing } = reckoned.verdict;
+    const { survival, wetDensity, missing } = answered.numbers;
+    expect(u.survival / survival!.sure!.pm).toBeCloseTo(1, 3);
+    expect(u.wetDensity / wetDensity!.sure!.pm).toBeCloseTo(1, 3);
+    expect(uMissing?.toFixed(4)).toBe(missing?.sure?.pm.toFixed(4));
+    return finding;
+  });
+  expect(found).toEqual(['consistent', 'more-air-than-foam', 'consistent', 'consistent']);
+});
+
+test('a ± that is emptied or cannot be read leaves both without an answer', () => {
+  for (const p of ['', 'none']) {
+    const whole = weighed({ vessel: '20 L', full: '13.44 kg' });
+    const vessel = { ...whole.readings.vessel, p, pu: 'L' };
+    const record = { ...whole, readings: { ...whole.readings, vessel } };
+    expect(inSheet(whole).ok).toBe(true);
+    expect(inSheet(record).ok).toBe(false);
+    expect(reckon(record)).toEqual({ ok: false, missing: [], refused: ['± of Bucket’s volume'] });
+  }
+});

@@ -17,7 +17,7 @@ export const plusMinus = ({ fields }: Reading): Readonly<Record<string, number>>
   Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, doubtAbout(field)]));
 
 /** What was not added at all was not weighed either: nothing has no ± where its field says so. */
-const doubtAbout = (reading: FieldReading): number =>
+export const doubtAbout = (reading: FieldReading): number =>
   reading.type !== 'number' || (reading.field.nothingIsSure && reading.value === 0)
     ? 0
     : reading.pm;

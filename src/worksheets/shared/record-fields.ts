@@ -24,8 +24,9 @@ export const SCALE = {
   metric: { p: '0.01', pu: 'kg' },
   us: { p: '0.02', pu: 'lb' },
 } as const satisfies Readonly<Record<System, Entry>>;
+const ON_SCALE = `${SCALE.metric.p} ${SCALE.metric.pu}`;
 const mass = (name: NumberName, help?: string) =>
-  number('mass', { ...own(name), ...(help && { help }), example: '1 kg', plusMinus: '0.01 kg' });
+  number('mass', { ...own(name), ...(help && { help }), example: '1 kg', plusMinus: ON_SCALE });
 const litres = (name: NumberName, plusMinus: string, help?: string) =>
   number('volume', {
     ...own(name),
@@ -55,7 +56,7 @@ export const RECORD_FIELDS = {
   planned: density('planned', DENSITY),
   cement: mass('cement'),
   water: mass('water', 'In the base mix, without the foam’s.'),
-  sand: mass('sand', 'Surface dry; leave it empty for none.'),
+  sand: { ...mass('sand', 'Surface dry; leave it empty for none.'), nothingIsSure: true },
   foamDensity: density('foamDensity', FOAM),
   foamVolume: litres('foamVolume', '0.5 L', 'As measured out, by the bucket.'),
   foamLater: density('foamLater', FOAM, 'The same foam, after it has stood.'),
@@ -65,10 +66,13 @@ export const RECORD_FIELDS = {
   tare: mass('tare'),
   full: mass('full', 'Struck level. Each weighing goes here: the last before it is placed counts.'),
   vessel: { ...litres('vessel', '0.2 L', 'To the brim.'), example: '20 L', plusMinusGrows: true },
-  foamAdded: { ...litres('foamAdded', '0.5 L'), units: ADDED_FOAM },
-  baseAdded: mass('baseAdded'),
+  foamAdded: { ...litres('foamAdded', '0.5 L'), units: ADDED_FOAM, nothingIsSure: true },
+  baseAdded: { ...mass('baseAdded'), nothingIsSure: true },
   placed: litres('placed', '0.3 L', 'Forms and samples, by their inside measures.'),
-  leftOver: mass('leftOver', 'Scraped from mixer, bucket and floor.'),
+  leftOver: {
+    ...mass('leftOver', 'Scraped from mixer, bucket and floor.'),
+    plusMinus: '0.05 kg',
+  },
   depth: other('length', 'depth', MM, { example: '60 mm' }),
   sunk: other('length', 'sunk', MM, { example: '2 mm' }),
   cureTemperature: number('temperature', {
@@ -106,11 +110,13 @@ export const RECORD_FIELDS = {
   bendAge: other('time', 'bendAge', DAYS, { example: '3 d' }),
 } as const satisfies Readonly<Record<ReadingName, NumberField | ChoiceField>>;
 
-/** The ± of a weighing beside which none was typed: that of a scale of the system it was typed in. */
-export const scaleOf = (name: ReadingName, entry: Entry | undefined, system: System) =>
-  entry?.p === undefined && 'kind' in RECORD_FIELDS[name] && RECORD_FIELDS[name].kind === 'mass'
+/** The ± of what is read on a scale, beside which none was typed: that of a scale of the system it was typed in. */
+export function scaleOf(name: ReadingName, entry: Entry | undefined, system: System) {
+  const field: NumberField | ChoiceField = RECORD_FIELDS[name];
+  return entry?.p === undefined && field.type === 'number' && field.plusMinus === ON_SCALE
     ? SCALE[entry?.s ?? system]
     : {};
+}
 
 /** Enough of a worksheet for its fields to be read. */
 export const RECORD_SHEET: Asked = { id: 'record', fields: RECORD_FIELDS };

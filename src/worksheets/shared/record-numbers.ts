@@ -1,6 +1,5 @@
-import { isUnitOf } from '../../bench/entries.ts';
 import { isRefused, readingChoice, readingValue } from '../../bench/records/csv.ts';
-import type { ReadingName } from '../../bench/records/readings.ts';
+import { READINGS, type ReadingName } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { equivalentAge } from '../../core/curing/equivalent-age.ts';
 import {
@@ -10,9 +9,11 @@ import {
   temperatureHistory,
 } from '../../core/curing/history.ts';
 import { DomainError } from '../../core/domain-error.ts';
-import { parseQuantity } from '../../core/quantity/parse.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import { type Doubts, judgeBatch, type Verdict } from '../../core/records/verdict.ts';
+import { doubtAbout } from '../../islands/engine/doubt.ts';
+import { readNumber } from '../../islands/engine/read-number.ts';
+import { speaker } from '../../islands/engine/say.ts';
 import { cementDensityOf } from './cement-density.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
 
@@ -27,21 +28,13 @@ const NEEDED = [
 ] as const satisfies readonly ReadingName[];
 const WEIGHED = [...NEEDED, 'sand', 'foamAdded', 'baseAdded', 'placed', 'leftOver'] as const;
 
-/** The ± of a reading, SI: as typed, else its instrument's. */
-function plusMinus(record: BatchRecord, name: ReadingName): number {
-  const field = RECORD_FIELDS[name];
-  if (field.type !== 'number' || !('plusMinus' in field) || !field.plusMinus) return 0;
-  const own = record.readings[name];
-  const entry = own && { ...scaleOf(name, own, 'metric'), ...own };
-  const unit = entry?.pu ?? entry?.u;
-  // A file may bring a ± in a unit of something else, which its field refuses.
-  const typed =
-    entry?.p !== undefined && (unit === undefined || isUnitOf(field.kind, unit))
-      ? parseQuantity(entry.p, field.kind, unit)
-      : undefined;
-  const read = typed?.ok ? typed : parseQuantity(field.plusMinus, field.kind);
-  return read.ok ? Math.max(0, read.value) : 0;
+/** A weighing as its own box reads it, its ± with it. */
+function weighed(record: BatchRecord, name: (typeof WEIGHED)[number]) {
+  const entry = record.readings[name];
+  const full = { ...scaleOf(name, entry, 'metric'), ...entry };
+  return readNumber(RECORD_FIELDS[name], full, {}, METRIC);
 }
+const METRIC = speaker('metric');
 
 export type Reckoned =
   | { readonly ok: true; readonly verdict: Verdict }
@@ -54,8 +47,13 @@ export type Reckoned =
 
 /** What went into a saved batch against what came out, when enough of it is written down. */
 export function reckon(record: BatchRecord): Reckoned {
-  // One that may be left empty is no nought because it was refused.
-  const refused = WEIGHED.filter((name) => isRefused(record, name));
+  const given = WEIGHED.filter((name) => filled(record.readings[name]));
+  const read = given.map((name) => [name, weighed(record, name)] as const);
+  const refused = [
+    // One that may be left empty is no nought because it was refused.
+    ...given.filter((name) => isRefused(record, name)),
+    ...read.flatMap(([name, { pmProblem }]) => (pmProblem ? [`± of ${READINGS[name].label}`] : [])),
+  ];
   const missing = NEEDED.filter((name) => !filled(record.readings[name]));
   if (missing.length + refused.length > 0) return { ok: false, missing, refused };
   const value = (name: ReadingName) => readingValue(record, name);
@@ -68,12 +66,7 @@ export function reckon(record: BatchRecord): Reckoned {
     leftOver: value('leftOver'),
   } as unknown as BatchWeighed;
   const cementDensity = cementDensityOf(record);
-  const u: Doubts = Object.fromEntries(
-    WEIGHED.filter((name) => value(name) !== undefined).map((name) => [
-      name,
-      plusMinus(record, name),
-    ]),
-  );
+  const u: Doubts = Object.fromEntries(read.map(([name, it]) => [name, doubtAbout(it)]));
   try {
     return {
       ok: true,
