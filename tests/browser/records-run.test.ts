@@ -580,6 +580,33 @@ describe.concurrent('from the bench', () => {
     ).toEqual(['20', '2.47', '81']);
   });
 
+  test('a run left yesterday is not walked into: it is said first, and may be written up', async ({
+    expect,
+    page,
+  }) => {
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    expect(await page.locator('[data-save-batch]').isVisible()).toBe(false);
+    await page.locator('#record-water').fill('1.23');
+    await page.getByRole('button', { name: /^Next/ }).click();
+    await page.getByRole('button', { name: /Foam made/ }).click();
+    await page.evaluate(() => {
+      const [run, clock] = ['suds.run.1', 'suds.clock.1'].map((key) => ({
+        key,
+        was: JSON.parse(localStorage.getItem(key)!),
+      })) as [{ key: string; was: { begun: number } }, { key: string; was: { start: number } }];
+      const ago = 22 * 3_600_000;
+      localStorage.setItem(run.key, JSON.stringify({ ...run.was, begun: run.was.begun - ago }));
+      localStorage.setItem(clock.key, JSON.stringify({ start: clock.was.start - ago }));
+    });
+    await page.reload();
+    await expect.poll(() => page.locator('.run').innerText()).toContain('half a day ago');
+    await page.getByRole('button', { name: /^Go on with/ }).click();
+    await page.locator('[data-run="1"]').waitFor();
+    expect(await page.locator('[role="timer"]').innerText()).toBe('0:00');
+  });
+
   test('of the foam’s weight and its volume the last typed counts, after a reload too', async ({
     expect,
     page,

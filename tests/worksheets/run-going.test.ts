@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import type { Going } from '../../src/bench/run.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { foamCounts, resumed } from '../../src/worksheets/shared/run-going.ts';
+import { foamCounts, isOver, resumed } from '../../src/worksheets/shared/run-going.ts';
 
 const say = speaker('metric');
 const noon = new Date('2026-05-09T12:00').getTime();
@@ -48,4 +48,11 @@ test('its foam’s time counts while it is of the last hours and not placed', ()
   expect(foamCounts(blankRecord({}), noon)).toBeUndefined();
   const placed = { ...record, readings: { placed: litres('32') } };
   expect(foamCounts(placed, noon)).toBeUndefined();
+});
+
+test('a run is over half a day after it was begun, and one that does not say when is not', () => {
+  const at = (hours: number) =>
+    isOver({ id: 'x', step: 2, begun: noon }, noon + hours * 60 * MINUTES);
+  expect([at(0), at(11.9), at(12), at(22)]).toEqual([false, false, true, true]);
+  expect(isOver({ id: 'x', step: 2 }, noon)).toBe(false);
 });

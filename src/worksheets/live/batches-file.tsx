@@ -146,7 +146,7 @@ export default function BatchesFile() {
           )}
           <Table
             caption="New here"
-            columns={['Batch', 'Cast', '']}
+            columns={['Batch', 'Day', '']}
             rows={coming.plan
               .filter(({ what }) => what === 'new')
               .slice(0, 50)

@@ -22,9 +22,10 @@ import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { run } from '../shared/run.ts';
 import { writeAim } from '../shared/run-aim.ts';
-import { begun, foamCounts, PLACE, resumed, turned } from '../shared/run-going.ts';
+import { begun, foamCounts, isOver, PLACE, resumed, turned } from '../shared/run-going.ts';
 import { freeName } from '../shared/run-name.ts';
 import { jointsPlanned, runPlan } from '../shared/run-plan.ts';
+import { isRecent } from '../shared/run-recent.ts';
 import { isUnmixed, unfinishedOf } from '../shared/run-unfinished.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
@@ -40,6 +41,9 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
     const stop = $going.subscribe((now) =>
       setGoing(now && now.step < RUN_STEPS.length ? now : undefined),
     );
+    // As it was left yesterday: not to be walked into as if nothing had happened.
+    const left = $going.get();
+    if (left && isOver(left)) $going.set({ ...left, stopped: true });
     setReady(true);
     return stop;
   }, []);
@@ -79,6 +83,8 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
     else startClock(made);
     runInstead(resumed(record, left, say));
   };
+  const stopped = going?.stopped && opening.is === 'open' ? opening.editor.record : undefined;
+  const over = stopped && !isUnmixed(stopped) && isOver(going!);
   if (resting)
     return (
       <div class="run" data-run="begin">
@@ -86,26 +92,34 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
           Size the batch first. Then begin here: each step shows what to weigh, takes what you
           weighed, and stores it at once. It works without a network.
         </p>
+        {over && (
+          <p class="note">
+            “{nameOf(stopped)}” was begun more than half a day ago: mix and place nothing of it any
+            more. Go on with it only to write it up.
+          </p>
+        )}
         <div class="run-choices">
-          {going?.stopped && opening.is === 'open' && (
+          {going && stopped && (
             <button
               type="button"
-              class="main run-big"
+              class={`run-big ${over ? '' : 'main'}`}
               ref={(button) => {
                 if (justStopped.current) button?.focus();
                 justStopped.current = false;
               }}
               onClick={() => {
                 const { stopped: _, ...on } = going;
+                // Its clock has nothing to tell any more.
+                if (!isRecent($foamClock.get()?.start ?? Number.NaN)) clearClock();
                 go(on);
               }}
             >
-              Go on with <span class="whole">“{nameOf(opening.editor.record)}”</span>
+              Go on with <span class="whole">“{nameOf(stopped)}”</span>
             </button>
           )}
           <button
             type="button"
-            class={going?.stopped && opening.is === 'open' ? 'run-big' : 'main run-big'}
+            class={`run-big ${stopped && !over ? '' : 'main'}`}
             disabled={!records}
             onClick={() =>
               begin(recordToWeigh(freeName(`Batch of ${today()}`, (records ?? []).map(nameOf))))

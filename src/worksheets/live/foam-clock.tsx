@@ -45,7 +45,8 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
             ? LATER
             : leftWords(inHand, left)}
       </p>
-      <p class="clock-says" role="status">
+      {/* So many minutes are read out; for the eye the figures above go on. */}
+      <p class={inHand === undefined ? 'unseen' : 'clock-says'} role="status">
         {told?.say ?? ''}
       </p>
       <p class="clock-buttons">

@@ -4,7 +4,11 @@ import type { Say } from '../../islands/engine/say.ts';
 import { missedOf } from './run-missed.ts';
 import { runPlan } from './run-plan.ts';
 import { runReadings } from './run-readings.ts';
-import { isRecent } from './run-recent.ts';
+import { isRecent, RECENT } from './run-recent.ts';
+
+/** Whether a run was begun so long ago that nothing of it is to be mixed or placed any more. */
+export const isOver = ({ begun = Number.NaN }: Going, now = Date.now()): boolean =>
+  now - begun >= RECENT;
 
 /** The step in which the mix is placed: once it is, its foam has no more time to count. */
 export const PLACE = 3;
@@ -23,9 +27,8 @@ export function foamCounts(
   { foamMade, readings }: BatchRecord,
   now = Date.now(),
 ): number | undefined {
-  return foamMade && isRecent(foamMade, now) && !filled(readings.placed)
-    ? Date.parse(foamMade)
-    : undefined;
+  const made = Date.parse(foamMade ?? '');
+  return isRecent(made, now) && !filled(readings.placed) ? made : undefined;
 }
 
 /**

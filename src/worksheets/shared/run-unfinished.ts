@@ -13,7 +13,7 @@ export const isUnmixed = (record: BatchRecord): boolean => stageOf(record) === u
 /** Of today, or of the evening before and not long left. */
 const isOfNow = ({ date, foamMade, changed }: BatchRecord, now: number) =>
   date === today(new Date(now)) ||
-  (date === today(new Date(now - RECENT)) && isRecent(foamMade ?? changed, now));
+  (date === today(new Date(now - RECENT)) && isRecent(Date.parse(foamMade ?? changed), now));
 
 /** The batches that may still be worked on and are not placed yet, the latest saved first. */
 export function unfinishedOf(
