@@ -13,6 +13,7 @@ import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { LearnedNote } from '../../src/worksheets/shared/LearnedNote.tsx';
 import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
+import { recordCureDoubt } from '../../src/worksheets/shared/record-doubts.ts';
 import {
   ageWhenStripped,
   contradicts,
@@ -171,6 +172,39 @@ describe('what teaches', () => {
     expect(loggedOf(whole)?.part).toBe(false);
     expect(hours(whole)).toBeCloseTo(48, 9);
     expect(loggedOf(of({}, '20'))).toBeUndefined();
+  });
+
+  test('a cure that may have frozen, or one stripped younger than any estimate speaks of, teaches no age and is questioned', () => {
+    const say = speaker('us');
+    const clean = (t: string, u: string, hours = '48', over: Partial<BatchRecord> = {}) =>
+      blankRecord({
+        readings: {
+          stripAge: { t: hours, u: 'h' },
+          stripped: { t: 'clean' },
+          cureTemperature: { t, u },
+        },
+        ...over,
+      });
+    const told = (record: BatchRecord) => [
+      observe(record).stripAge === undefined,
+      recordCureDoubt(record, say)?.say,
+    ];
+    const frost = { seconds: [-60, 0, 9e4, 18e4], kelvin: [270, 283, 273.1, 283] };
+    for (const frozen of [
+      clean('15', 'degF'),
+      clean('0', 'degC'),
+      clean('10', 'degC', '48', { log: frost }),
+    ])
+      expect(told(frozen)).toEqual([true, expect.stringContaining('may freeze')]);
+    expect(recordCureDoubt(clean('15', 'degF'), say)!.say).toContain('15\u00a0°F is written down');
+    // By the clock, and by the age.
+    for (const young of [clean('40', 'degC', '15'), clean('2', 'degC', '30')])
+      expect(told(young)).toEqual([true, expect.stringContaining('younger than 16\u00a0h')]);
+    // Cold before the casting, and after the stripping, is not its own.
+    const apart = { seconds: [-60, 0, 17e4, 2e5], kelvin: [270, 283, 283, 270] };
+    for (const warm of [clean('20', 'degC', '16'), clean('10', 'degC', '48', { log: apart })])
+      expect(told(warm)).toEqual([false, undefined]);
+    expect(demo.map((record) => recordCureDoubt(record, say))).toEqual(demo.map(() => undefined));
   });
 
   test('how a piece was dried is not guessed', () => {

@@ -9,7 +9,7 @@ import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { dryColumn } from '../shared/dry-column.ts';
 import type { Said } from '../shared/LandingChart.tsx';
 import { HOURS } from '../shared/part-fields.ts';
-import { recordBaseDoubt, recordDryDoubt } from '../shared/record-doubts.ts';
+import { recordBaseDoubt, recordCureDoubt, recordDryDoubt } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, contradicts, driedDensity, reckon } from '../shared/record-numbers.ts';
 import { landedDensity, nameOf, weighedDensity } from '../shared/record-words.ts';
@@ -54,7 +54,10 @@ export default function CompareBatches() {
     );
   const doubted = records.filter(
     (record) =>
-      recordBaseDoubt(record, say) ?? recordDryDoubt(record, say) ?? contradicts(reckon(record)),
+      recordBaseDoubt(record, say) ??
+      recordDryDoubt(record, say) ??
+      recordCureDoubt(record, say) ??
+      contradicts(reckon(record)),
   );
   const charted = landed.length >= FEWEST;
   const without =

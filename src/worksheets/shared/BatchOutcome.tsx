@@ -12,9 +12,15 @@ import { cementDensityOf } from './cement-density.ts';
 import { HOURS } from './part-fields.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
-import { recordBaseDoubt, recordDryDoubt, recordPlanDoubt } from './record-doubts.ts';
+import {
+  recordBaseDoubt,
+  recordCureDoubt,
+  recordDryDoubt,
+  recordPlanDoubt,
+} from './record-doubts.ts';
 import {
   ageWhenStripped,
+  coldestFrost,
   contradicts,
   driedDensity,
   loggedOf,
@@ -105,7 +111,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           <Verdict {...judgement} />
         ))}
       </Results>
-      {logged?.part && (
+      {logged?.part && coldestFrost(record) === undefined && (
         <p class="note" data-part-logged>
           {logged.from < logged.to
             ? `Of the ${hours(logged.age)} to stripping the temperature log covers ${hours(logged.to - logged.from)}: `
@@ -173,9 +179,8 @@ export function judgementsOf(
   const base = recordBaseDoubt(record, say);
   // Of readings that contradict each other the density may be the wrong one.
   const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
-  const doubts = [base, recordDryDoubt(record, say), ofPlan, ...strengths].filter(
-    (doubt) => doubt !== undefined,
-  );
+  const [dry, cure] = [recordDryDoubt(record, say), recordCureDoubt(record, say)];
+  const doubts = [base, dry, ofPlan, cure, ...strengths].filter((doubt) => doubt !== undefined);
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
   const judgement = reconcileJudgement(reckoned.verdict, say);
   return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];

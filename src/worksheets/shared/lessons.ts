@@ -1,11 +1,11 @@
 import { $learned, type LearnedSummary } from '../../bench/learned.ts';
-import { readingChoice, readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/csv.ts';
 import { type BatchRecord, inOrder } from '../../bench/records/record.ts';
 import { $unlearned } from '../../bench/store.ts';
 import { drainedPerMinute, foamDrift } from '../../core/records/foam-drift.ts';
 import { learn } from '../../core/records/learn.ts';
 import { type Lesson, PRIORS, withinPossible } from '../../core/records/priors.ts';
-import { ageWhenStripped, contradicts, driedDensity, reckon } from './record-numbers.ts';
+import { cleanAge, contradicts, driedDensity, reckon } from './record-numbers.ts';
 import { ABOUT_28_DAYS, publishedFor, strengthsOffBand } from './record-strengths.ts';
 import { landedDensity } from './record-words.ts';
 
@@ -28,7 +28,8 @@ export function observe(record: BatchRecord): Partial<Record<Lesson, number>> {
   if (first && later && time) put('drift', foamDrift({ first, later, time }));
   const [depth, sunk] = [at('depth'), at('sunk')];
   if (depth && sunk !== undefined && sunk < depth) put('settling', sunk / depth);
-  if (readingChoice(record, 'stripped') === 'clean') put('stripAge', ageWhenStripped(record));
+  const clean = cleanAge(record);
+  if (clean && !clean.young) put('stripAge', clean.age);
   const [landed, planned] = [landedDensity(record), at('planned')];
   if (sound && landed && planned) put('landing', landed / planned - 1);
   if (sound) put('strength', strengthRatio(record));

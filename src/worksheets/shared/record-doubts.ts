@@ -1,13 +1,17 @@
 import { keptValue } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
+import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
+import { ICE_POINT } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, PERCENT } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from './near-enough.ts';
-import { driedDensity } from './record-numbers.ts';
+import { HOURS } from './part-fields.ts';
+import { cleanAge, coldestFrost, driedDensity } from './record-numbers.ts';
 import { weighedDensity } from './record-words.ts';
+import { saidApart } from './said-apart.ts';
 
 /** Water and cement of a saved batch, against the plan that was saved with it. */
 export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | undefined {
@@ -45,4 +49,24 @@ export function recordDryDoubt(record: BatchRecord, say: Say): Judgement | undef
     verdict: 'look',
     say: `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they stand, the mix fell together in the form after it was weighed.`,
   };
+}
+
+/** A cure that froze, or a part clean at an age at which none is: sooner a slip of a number or of its unit. */
+export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | undefined {
+  const look = (what: string): Judgement => ({
+    verdict: 'look',
+    say: `${what} Look again at it and at its unit; as it stands it teaches no age for stripping.`,
+  });
+  const frost = coldestFrost(record);
+  const temperature = (si: number) => say(si, 'temperature', { plain: true });
+  if (frost !== undefined)
+    return look(
+      `While it cured, ${temperature(frost)} is written down: at ${temperature(ICE_POINT)} or colder young concrete may freeze, and strength is not to be reckoned from age.`,
+    );
+  const clean = cleanAge(record);
+  if (!clean?.young) return undefined;
+  const how = { units: HOURS, significant: 2 };
+  return look(
+    `It came out clean at an age of ${saidApart(clean.age, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} at 20\u00a0°C (68\u00a0°F), where nothing younger than ${say(EARLIEST_ADJUSTED_AGE, 'time', how)}, by that age or by the clock, is to be reckoned with.`,
+  );
 }

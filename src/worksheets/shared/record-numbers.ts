@@ -8,6 +8,7 @@ import {
   temperatureAt,
   temperatureHistory,
 } from '../../core/curing/history.ts';
+import { FREEZES_AT, tooYoungToEstimate } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import { type Doubts, judgeBatch, type Verdict } from '../../core/records/verdict.ts';
@@ -95,10 +96,19 @@ export function loggedOf(record: BatchRecord) {
   return { age, from, to, part: from > NEAR * age || age - to > NEAR * age };
 }
 
-/** Age of a batch when stripped, s at 20 °C by its log or mean temperature; undefined where they leave a part of it open. */
+/** The coldest written down of a cure in which water in the pores may freeze, K; undefined: it stayed warmer. */
+export function coldestFrost(record: BatchRecord): number | undefined {
+  const until = readingValue(record, 'stripAge') ?? Infinity;
+  const { seconds, kelvin } = record.log ?? { seconds: [], kelvin: [] };
+  const logged = kelvin.filter((_, i) => seconds[i]! >= 0 && seconds[i]! <= until);
+  const coldest = Math.min(readingValue(record, 'cureTemperature') ?? Infinity, ...logged);
+  return coldest <= FREEZES_AT ? coldest : undefined;
+}
+
+/** Age of a batch when stripped, s at 20 °C by its log or mean temperature; undefined where they leave a part of it open, or it may have frozen. */
 export function ageWhenStripped(record: BatchRecord): number | undefined {
   const age = readingValue(record, 'stripAge');
-  if (age === undefined || age <= 0) return undefined;
+  if (age === undefined || age <= 0 || coldestFrost(record) !== undefined) return undefined;
   const temperature = readingValue(record, 'cureTemperature');
   const { log } = record;
   const logged = loggedOf(record);
@@ -120,6 +130,14 @@ export function ageWhenStripped(record: BatchRecord): number | undefined {
     if (error instanceof DomainError) return undefined;
     throw error;
   }
+}
+
+/** Age at which a part came out clean, s at 20 °C; `young`: at less than any estimate speaks of, so that it teaches nothing. */
+export function cleanAge(record: BatchRecord) {
+  const age = ageWhenStripped(record);
+  if (age === undefined || readingChoice(record, 'stripped') !== 'clean') return undefined;
+  const sinceCasting = readingValue(record, 'stripAge');
+  return { age, young: tooYoungToEstimate({ adjustedAge: age, sinceCasting }) };
 }
 
 /** Density of the dried piece, kg/m³, and how it was dried; undefined: not written down. */
