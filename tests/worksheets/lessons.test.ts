@@ -113,6 +113,23 @@ describe('what teaches', () => {
       });
   });
 
+  test('what a correction added and the readings leave out is asked for, and is no nought', () => {
+    const [record] = demo;
+    const corrected = (corrections: BatchRecord['corrections'], added: object = {}) => {
+      const batch = { ...record!, corrections, readings: { ...record!.readings, ...added } };
+      const reckoned = reckon(batch);
+      return [reckoned.ok ? [] : reckoned.missing, observe(batch).survival !== undefined];
+    };
+    const foam = [{ weighed: 680, foam: 0.002 }];
+    expect(corrected(foam)).toEqual([['foamAdded'], false]);
+    expect(corrected(foam, { foamAdded: { t: '0', u: 'L' } })).toEqual([['foamAdded'], false]);
+    // Another amount than was said may be what was poured.
+    expect(corrected(foam, { foamAdded: { t: '2.5', u: 'L' } })).toEqual([[], true]);
+    expect(corrected([{ weighed: 560, base: 1 }])).toEqual([['baseAdded'], false]);
+    expect(corrected([{ weighed: 680 }])).toEqual([['foamAdded', 'baseAdded'], false]);
+    expect(corrected([{ weighed: 680 }], { foamAdded: { t: '2', u: 'L' } })).toEqual([[], true]);
+  });
+
   test('a batch out of which more came than went in says nothing of foam', () => {
     const record = {
       ...demo[0]!,

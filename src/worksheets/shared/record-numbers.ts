@@ -46,6 +46,23 @@ export type Reckoned =
       readonly refused: readonly string[];
     };
 
+const ADDED = [
+  ['foamAdded', 'foam'],
+  ['baseAdded', 'base'],
+] as const;
+
+/** What a correction added and the readings have none of: reckoned without it, what lived of the foam would be another share. */
+function addedUnsaid(record: BatchRecord): readonly ReadingName[] {
+  const { readings, corrections } = record;
+  const none = ADDED.every(([name]) => !filled(readings[name]));
+  // One of an earlier version says no amount.
+  const open =
+    none && corrections.some(({ foam, base }) => foam === undefined && base === undefined);
+  return ADDED.flatMap(([name, of]) =>
+    open || (!readingValue(record, name) && corrections.some((made) => made[of])) ? [name] : [],
+  );
+}
+
 /** What went into a saved batch against what came out, when enough of it is written down. */
 export function reckon(record: BatchRecord): Reckoned {
   const given = WEIGHED.filter((name) => filled(record.readings[name]));
@@ -55,7 +72,10 @@ export function reckon(record: BatchRecord): Reckoned {
     ...given.filter((name) => isRefused(record, name)),
     ...read.flatMap(([name, { pmProblem }]) => (pmProblem ? [`± of ${READINGS[name].label}`] : [])),
   ];
-  const missing = NEEDED.filter((name) => !filled(record.readings[name]));
+  const missing = [
+    ...NEEDED.filter((name) => !filled(record.readings[name])),
+    ...addedUnsaid(record),
+  ];
   if (missing.length + refused.length > 0) return { ok: false, missing, refused };
   const value = (name: ReadingName) => readingValue(record, name);
   const batch = {
