@@ -1,16 +1,13 @@
-import { readingValue } from '../../bench/records/csv.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
-import { DomainError } from '../../core/domain-error.ts';
-import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
-import { landingOdds } from '../../core/records/landing-odds.ts';
 import { type Lesson, PRIORS } from '../../core/records/priors.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { DENSITY } from '../shared/amounts.ts';
 import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
+import { oddsOf, timesIn100 } from '../shared/record-odds.ts';
 import { nameOf } from '../shared/record-words.ts';
 import { StrengthPoints } from '../shared/StrengthPoints.tsx';
 import { pageAt, useRecords } from '../shared/use-records.ts';
@@ -53,7 +50,6 @@ function endWords(
 }
 /** A figure, its ± and its unit stay on one line. */
 const together = (text: string) => text.replaceAll(' ', '\u00a0');
-const TOLERANCE = 0.05;
 
 /** What the reader's own batches say, beside what is assumed, and what knowing it is worth. */
 export default function LearnedFromBatches() {
@@ -125,43 +121,19 @@ function Odds({
   readonly records: readonly BatchRecord[];
   readonly say: Say;
 }) {
-  const survival = lessons.find(({ lesson }) => lesson === 'survival')!;
-  const last = survival.from.at(-1)?.record ?? records[0]!;
-  const at = (name: Parameters<typeof readingValue>[1]) => readingValue(last, name);
-  const [target, cement, water, foamDensity] = [
-    at('planned'),
-    at('cement'),
-    at('water'),
-    at('foamDensity'),
-  ];
-  if (survival.learned.count === 0 || !target || !cement || !water || !foamDensity) return null;
-  const sand = at('sand') ?? 0;
-  const baseDensity =
-    (cement + water + sand) /
-    (cement / CEMENT_DENSITY + water / MIX_WATER_DENSITY + sand / SAND_DENSITY);
-  const odds = (aim: number) =>
-    landingOdds({
-      plan: { target, baseDensity, foamDensity },
-      aim,
-      next: survival.learned.t,
-      tolerance: TOLERANCE,
-    });
-  try {
-    const before = odds(1);
-    const after = odds(Math.min(1, survival.learned.estimate));
-    return (
-      <p class="learned-odds">
-        A batch like “{nameOf(last)}”, at {say(target, 'density', { units: DENSITY })}, lands within
-        5&nbsp;% of it <strong>{(before * 100).toFixed(0)} times in 100</strong> when its foam is
-        reckoned as if all of it lived, and <strong>{(after * 100).toFixed(0)} times in 100</strong>{' '}
-        when it is reckoned with your {(survival.learned.estimate * 100).toFixed(0)}&nbsp;%. Errors
-        of weighing come on top of both. Reckoned so, leave the target as it is: a mean error of
-        landing, on <a href={pageAt('batch-records/compare/')}>Batches side by side</a>, is mostly
-        this same foam, and one cure is enough.
-      </p>
-    );
-  } catch (error) {
-    if (error instanceof DomainError) return null;
-    throw error;
-  }
+  const { learned, from } = lessons.find(({ lesson }) => lesson === 'survival')!;
+  const last = from.at(-1)?.record ?? records[0]!;
+  const odds = oddsOf(last, learned);
+  if (!odds) return null;
+  return (
+    <p class="learned-odds">
+      A batch like “{nameOf(last)}”, at {say(odds.target, 'density', { units: DENSITY })}, lands
+      within 5&nbsp;% of it <strong>{timesIn100(odds.before)}</strong> when its foam is reckoned as
+      if all of it lived, and <strong>{timesIn100(odds.after)}</strong> when it is reckoned with
+      your {(learned.estimate * 100).toFixed(0)}&nbsp;%. Errors of weighing are within both: your
+      share was found by such weighings. Reckoned so, leave the target as it is: a mean error of
+      landing, on <a href={pageAt('batch-records/compare/')}>Batches side by side</a>, is mostly
+      this same foam, and one cure is enough.
+    </p>
+  );
 }

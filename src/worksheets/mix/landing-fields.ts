@@ -47,7 +47,7 @@ export const landingFields = {
   gasLost: number('ratio', {
     learned: learned('foam.gasLost'),
     label: 'Gas lost while blending',
-    help: 'Of the gas in the foam. A guess until you have compared a batch with its plan.',
+    help: 'Of the gas in the foam. A guess until you have compared a batch with its plan. The ± of yours holds the errors of weighing too, which then count twice.',
     example: '3 %',
     plusMinus: '2 %',
     min: '-20 %',
