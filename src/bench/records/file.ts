@@ -4,7 +4,7 @@ import { LIMITS } from './limits.ts';
 import { openRecord } from './migrate.ts';
 import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
 import { FILE_SCHEMA, FORMAT, PHOTO_SCHEMA, RECORD_SCHEMA } from './schema.ts';
-import { sift, unknownValues } from './sift.ts';
+import { sift, unknownValues, wholeWhy } from './sift.ts';
 import { faultsOf } from './validate.ts';
 
 /** Larger files are not opened at all, bytes. */
@@ -139,12 +139,14 @@ export function readFile(text: string): ReadFile {
   for (const [i, item] of file.batches.entries()) {
     const left = [...unknownValues(item)];
     const which = `Batch ${i + 1} of the file${nameIn(item)}`;
+    let why: string | undefined;
     const opened = openRecord(item, (whole) => {
       const found = sift(whole);
+      why = wholeWhy(whole);
       left.push(...found.left);
       return found.record;
     });
-    if (!opened.ok) refused.push(`${which} was left out whole: ${opened.why}.`);
+    if (!opened.ok) refused.push(`${which} was left out whole: ${why ?? opened.why}.`);
     else if (batches.has(opened.record.id))
       refused.push(`${which} was left out whole: it has the same id as an earlier one.`);
     else {

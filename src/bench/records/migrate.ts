@@ -3,9 +3,8 @@ import { type Entry, isRecord } from '../entries.ts';
 import { isDay } from './day.ts';
 import { LIMITS } from './limits.ts';
 import { READING_NAMES, type ReadingName, readingOf } from './readings.ts';
-import { type BatchRecord, type Correction, type CureLog, RECORD_VERSION } from './record.ts';
+import { type BatchRecord, type Correction, RECORD_VERSION } from './record.ts';
 import { RECORD_SCHEMA } from './schema.ts';
-import { id } from './schema-parts.ts';
 import { faultsOf } from './validate.ts';
 
 export type Opened =
@@ -87,29 +86,17 @@ export function openRecord(raw: unknown, sifted: (record: Loose) => Loose = (x) 
   let record: Loose = raw;
   for (const step of STEPS.slice(from)) record = step(record);
   record = sifted(record);
-  const why = faultIn(record);
-  if (why) return { ok: false, why, newer: false };
+  const [fault] = faultsOf(record, RECORD_SCHEMA);
+  if (fault) return { ok: false, why: `${fault.at} ${fault.is}`, newer: false };
+  const odd = oddities(record as unknown as BatchRecord);
+  if (odd) return { ok: false, why: odd, newer: false };
   return { ok: true, record: record as unknown as BatchRecord, from };
 }
 
-const wrong = (what: string, held: unknown, why: string) =>
-  typeof held === 'string' && held
-    ? `its ${what} is “${held.slice(0, 40)}”, ${why}`
-    : `it has no ${what}`;
-
-/** What is wrong with a batch of this version, to follow a colon. */
-function faultIn(record: Loose): string | undefined {
-  const { date, log } = record as unknown as BatchRecord;
-  if (faultsOf(record.id, id).length > 0)
-    return wrong('id', record.id, 'not 1 to 60 letters, digits, dashes or underscores');
-  if (typeof date !== 'string' || !isDay(date))
-    return wrong('date', date, 'no day such as 2025-05-31');
-  const [fault] = faultsOf(record, RECORD_SCHEMA);
-  return fault ? `${fault.at} ${fault.is}` : log && logFault(log);
-}
-
 /** What no schema says: a log's lists go together, and its times rise. */
-export function logFault(log: CureLog): string | undefined {
+export function oddities({ log, date }: BatchRecord): string | undefined {
+  if (!isDay(date)) return 'its date is no day';
+  if (!log) return undefined;
   if (log.seconds.length !== log.kelvin.length)
     return 'its log has not as many times as temperatures';
   if (log.seconds.some((s, i) => i > 0 && s <= log.seconds[i - 1]!))

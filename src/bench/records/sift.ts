@@ -1,9 +1,10 @@
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import { isRecord } from '../entries.ts';
+import { isDay } from './day.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS, withinLimits } from './limits.ts';
-import { logFault } from './migrate.ts';
+import { oddities } from './migrate.ts';
 import {
   type NumberReading,
   READING_NAMES,
@@ -11,7 +12,7 @@ import {
   readingOf,
   readTyped,
 } from './readings.ts';
-import type { CureLog } from './record.ts';
+import { type BatchRecord, blankRecord } from './record.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { type Fault, faultsOf } from './validate.ts';
 
@@ -50,7 +51,7 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
         : `Of its ${part} the first ${LIMITS[part]} were taken, the most that is kept.`,
     );
   let sifted: Loose = { ...within };
-  const { name, log } = sifted;
+  const { name } = sifted;
   if (typeof name === 'string' && name.length > LIMITS.name) {
     left.push(`Its name was cut off after ${LIMITS.name} characters, the most that is kept.`);
     sifted.name = name.slice(0, LIMITS.name);
@@ -86,29 +87,36 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     if (!Object.hasOwn(parts, part))
       left.push(`${quoted(part)} was left out: no batch has a part of this name.`);
     else if (!isSound(held, parts[part]!)) without(`its ${CALLED[part] ?? part}`);
-    else if (part === 'log' && logFault(log as CureLog))
-      without(`its ${CALLED.log}`, logFault(log as CureLog));
-    else return true;
+    else {
+      const odd = part === 'log' && oddities(sifted as unknown as BatchRecord);
+      if (!odd) return true;
+      without(`its ${CALLED.log}`, odd);
+    }
     return false;
   });
   const sound = Object.fromEntries(entries);
+  const { id, date } = sifted as unknown as BatchRecord;
+  const blank = blankRecord({ id, date, changed: `${date}T00:00:00Z` });
   // The parts that are there stay in their order.
-  return { record: { ...sound, ...EMPTY, changed: `${sifted.date}T00:00:00Z`, ...sound }, left };
+  return { record: { ...sound, ...blank, ...sound }, left };
 }
 
 /** Without these, as they should be, there is no batch. */
 const WHOLE: readonly string[] = ['version', 'id', 'date'];
-/** What a batch must have, with nothing in it. */
-const EMPTY: Loose = {
-  revision: 0,
-  name: '',
-  notes: '',
-  readings: {},
-  corrections: [],
-  photos: [],
-  bench: {},
-  kept: {},
-};
+
+/** Why a batch cannot come in at all, in plain words: its id or its date; undefined: not for these. */
+export function wholeWhy({ id, date }: Loose): string | undefined {
+  const why = (what: string, held: unknown, no: string) =>
+    typeof held === 'string' && held
+      ? `its ${what} is ${quoted(held)}, ${no}`
+      : `it has no ${what}`;
+  if (!isSound(id, RECORD_SCHEMA.properties!.id!))
+    return why('id', id, 'not 1 to 60 letters, digits, dashes or underscores');
+  return typeof date === 'string' && isDay(date)
+    ? undefined
+    : why('date', date, 'no day such as 2025-05-31');
+}
+
 /** What a sentence calls a part, where it is not its name. */
 const CALLED: Readonly<Record<string, string>> = {
   revision: 'count of savings',
