@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Editor } from '../../src/bench/records/editor.ts';
 import { blankRecord } from '../../src/bench/records/record.ts';
+import type { Correcting } from '../../src/bench/run.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { addWords } from '../../src/worksheets/shared/correction-advice.ts';
 import { adviceOn } from '../../src/worksheets/shared/run-advice.ts';
@@ -84,7 +85,7 @@ test('it is left over: it went in, and no more can come out than that', () => {
 
 test('taken back, it is as it was', () => {
   const { record: once, undo } = corrected(record, 550);
-  const back = (of: typeof undo) => uncorrected(once, JSON.parse(JSON.stringify(of))).readings;
+  const back = (of: Correcting) => uncorrected(once, JSON.parse(JSON.stringify(of))).readings;
   expect(back(undo)).toEqual({ ...readings, full: bucket(550) });
   const spilled = in_('0.3', 'kg');
   const before = { ...record, readings: { ...readings, leftOver: spilled } };

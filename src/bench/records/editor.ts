@@ -170,16 +170,16 @@ export class Editor {
     this.drafted = this.#world.keepDraft(this.record);
     this.state = { is: 'saving' };
     await this.store();
-    if (this.held || this.state.is !== 'refused') {
+    const now: State = this.state as State;
+    if (this.held || now.is !== 'refused') {
       this.#world.dropDraft(id);
       return undefined;
     }
-    const { say } = this.state;
     this.#world.dropDraft(copy);
     this.record = { ...this.record, id, revision, name, photos };
     this.drafted = this.#world.keepDraft(this.record);
     this.state = met;
     this.#hear();
-    return say;
+    return now.say;
   }
 }
