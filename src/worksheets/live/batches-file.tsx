@@ -175,7 +175,7 @@ export default function BatchesFile() {
                   [
                     ['leave', 'Keep what is here'],
                     ['take', 'Take what is in the file'],
-                    ['both', 'Keep both'],
+                    ['both', 'Keep both: one casting then teaches as two batches'],
                   ] as const
                 ).map(([choice, words]) => (
                   <label>

@@ -52,7 +52,7 @@ export function ConflictView({ editor }: { readonly editor: Editor }) {
                 else location.assign(batchAt(editor.record.id));
               }}
             >
-              Keep both, this one as a copy
+              Keep both, this one as a copy: one casting then teaches as two batches
             </button>
           </>
         )}

@@ -27,6 +27,8 @@ export interface Said {
 const PLAIN = 'plain' as const;
 /** Below this distance of the limits the name of the mean would stand on theirs, px. */
 const ROOM_FOR_MEAN = 60;
+/** The lines run on behind the last batch, so that their names stand beside the points on a phone too. */
+const BESIDE = 1.4;
 const percent = (x: number) =>
   `${x > 0 ? '+' : x < 0 ? '−' : ''}${Math.abs(x * 100).toFixed(1)}\u00a0%`;
 
@@ -50,7 +52,7 @@ export function LandingChart({
     <Plot
       words={words}
       caption={`Wet density as first weighed, before any correction, over planned, in the order the batches were made${byName ? '; those of one day by their names, where no time is known' : ''}. ${landed.length < FEWEST_LIMITS ? 'From two batches the dashed limits tell nothing yet.' : 'Between the dashed limits a batch differs from the rest by chance.'}${chart.provisional && landed.length >= FEWEST_LIMITS ? ' From fewer than 20 batches the limits are provisional.' : ''}`}
-      x={[0.5, landed.length * 1.2 + 0.5]}
+      x={[0.5, landed.length * BESIDE + 0.5]}
       y={[bottom * 100, top * 100]}
       xLabel="batch"
       yLabel="landing error, %"
