@@ -49,18 +49,22 @@ export interface Growth {
 }
 
 /**
- * Share of 28-day strength at an age: exp[s·(1 − √(28 d/t))]; 0 at age 0.
- * `age` s, temperature-adjusted; `coefficient` s. Range: normal-weight concrete kept at 20 °C as the
- * code tests it; not validated for foamed concrete.
- * @throws {DomainError} for a negative age, or a coefficient outside 0…2 (MOST_GROWTH).
+ * Share of 28-day strength at an age: exp[s·(1 − √(28 d/t))]; 0 at age 0. Of the strength at another age t₀,
+ * the quotient of two such: exp[s·(√(28 d/t₀) − √(28 d/t))].
+ * `age` s, temperature-adjusted; `coefficient` s; `from` t₀ in s, 28 days where it is absent. Range: normal-weight
+ * concrete kept at 20 °C as the code tests it; not validated for foamed concrete.
+ * @throws {DomainError} for a negative age, a coefficient outside 0…2 (MOST_GROWTH), or a `from` not above 0.
  * @source en-1992-1-1 equations 3.1 and 3.2
  * @source fib-mc2010 equation 5.1-51
  */
-export function strengthShare({ age, coefficient }: Growth): number {
+export function strengthShare(of: Growth & { readonly from?: number | undefined }): number {
+  const { age, coefficient, from = REFERENCE_AGE } = of;
   demandNotNegative('age', age, 'time');
+  demandPositive('from', from, 'time');
   demand('coefficient', coefficient, 'ratio', { min: 0, max: MOST_GROWTH });
+  const root = (time: number) => Math.sqrt(REFERENCE_AGE / time);
   // Younger than a nanosecond is age 0; the root would overflow.
-  return age < 1e-9 ? 0 : Math.exp(coefficient * (1 - Math.sqrt(REFERENCE_AGE / age)));
+  return age < 1e-9 ? 0 : Math.exp(coefficient * (root(from) - root(age)));
 }
 
 /**
@@ -102,19 +106,25 @@ export function ageForShare(of: {
   return root > 0 ? REFERENCE_AGE / root ** 2 : undefined;
 }
 
+/** The ages a strength grows between, s. */
+export interface Growing {
+  readonly age: number;
+  /** Where it is known; absent, at 28 days. */
+  readonly from?: number;
+}
+
+const shares = (of: Growing & { readonly coefficients: Coefficients }) =>
+  of.coefficients.map((coefficient) => strengthShare({ age: of.age, from: of.from, coefficient }));
+
 /**
- * Of growth curves that may each be the true one, the lowest at an age, as a share of 28-day strength.
- * `coefficients` s of each; arguments and range as strengthShare.
+ * Of growth curves that may each be the true one, the lowest at an age, as a share of 28-day strength or of
+ * that at `from`. `coefficients` s of each; arguments and range as strengthShare. The lowest is that of the
+ * greatest coefficient before `from`, and of the least after it; what lies between them is never the lowest.
  * @throws {DomainError} as strengthShare.
  * @source none: the least of several
  */
-export function leastShare(of: {
-  readonly age: number;
-  readonly coefficients: Coefficients;
-}): number {
-  return Math.min(
-    ...of.coefficients.map((coefficient) => strengthShare({ age: of.age, coefficient })),
-  );
+export function leastShare(of: Growing & { readonly coefficients: Coefficients }): number {
+  return Math.min(...shares(of));
 }
 
 /**
@@ -142,16 +152,24 @@ export interface Band {
 }
 
 /**
- * Strength at an age as a band, Pa: the 28-day band times the strength share.
- * `at28Days` Pa. A density-only band already spans more than a factor of two; growth is not
- * validated for foamed concrete. No range is published for it.
+ * What a strength grows to, as a band, Pa: its low end times the lowest of the curves at the ages of `least`,
+ * and its high end times the highest at those of `most`.
+ * `known` Pa; the ages s and `coefficients` s as leastShare. A density-only band already spans more than a
+ * factor of two; growth is not validated for foamed concrete. No range is published for it.
  * @throws {DomainError} for a band upside down or negative, or as strengthShare.
  * @source en-1992-1-1 equation 3.1
  */
-export function strengthBand(of: Growth & { readonly at28Days: Band }): Band {
-  const { low, high } = of.at28Days;
-  demandNotNegative('low', low, 'stress');
-  demand('high', high, 'stress', { min: low });
-  const share = strengthShare(of);
-  return { low: low * share, high: high * share };
+export function grownBand(of: {
+  readonly known: Band;
+  readonly least: Growing;
+  readonly most: Growing;
+  readonly coefficients: Coefficients;
+}): Band {
+  const { known, least, most, coefficients } = of;
+  demandNotNegative('low', known.low, 'stress');
+  demand('high', known.high, 'stress', { min: known.low });
+  return {
+    low: known.low * leastShare({ ...least, coefficients }),
+    high: known.high * Math.max(...shares({ ...most, coefficients })),
+  };
 }

@@ -1,13 +1,9 @@
 import { EARLIEST_ADJUSTED_AGE } from '../curing/limits.ts';
+import type { Band } from '../curing/strength-growth.ts';
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
 
 export { EARLIEST_ADJUSTED_AGE };
-
-interface Band {
-  readonly low: number;
-  readonly high: number;
-}
 
 /**
  * The share of the estimated flexural strength that handling may use: one half. A choice on the cautious
@@ -28,8 +24,8 @@ export interface StripWindow {
 
 /**
  * When is the part strong enough to strip and lift? The span of times between the favourable and the
- * unfavourable end: the first time t with stress ≤ share · strength28 · gain(adjustedAge(t)).
- * Favourable: low stress, high strength, `gain.fast`, `adjustedAge.fast`; unfavourable: the others.
+ * unfavourable end: the first time t with stress ≤ share · strength(t), by which it is old enough too.
+ * Favourable: low stress, high strength, high age; unfavourable: the others.
  * The later end is as sure as the bands: a low strength that is no bound makes it none.
  * An end is absent when it is not reached within `within` (note `not-reached`, of the end). When an end
  * is set by `EARLIEST_ADJUSTED_AGE` rather than by strength, a note says `set-not-strength`.
@@ -37,34 +33,33 @@ export interface StripWindow {
  * ordinary concrete; no source seen validates them for foamed concrete, so no range is published for it,
  * which the note `growth-not-validated` says every time.
  * @param asked
- *   stress Pa, with its factors; strength28 flexural strength at the reference age, Pa; gain: share of
- *   that strength at an adjusted age (s), never falling; adjustedAge: adjusted age (s) at a time after
- *   casting (s), never falling; share 0–1; within: how far to look, s; floor: adjusted age, and age by the clock, s
- * @throws {DomainError} for stresses or strengths not above 0, bands upside down, a share outside 0–1, or
+ *   stress Pa, with its factors; strength: flexural strength, Pa, at a time after casting (s), and age:
+ *   adjusted age (s) then, neither end of either ever falling; share 0–1; within: how far to look, s; floor:
+ *   adjusted age, and age by the clock, s
+ * @throws {DomainError} for stresses not above 0, a band of them upside down, a share outside 0–1, or
  *   a time not above 0
  * @source common-practice
  * @source en-12390-2
  */
 export function stripWindow(asked: {
   readonly stress: Band;
-  readonly strength28: Band;
-  readonly gain: Record<'slow' | 'fast', (adjustedAge: number) => number>;
-  readonly adjustedAge: Record<'slow' | 'fast', (elapsed: number) => number>;
+  readonly strength: (elapsed: number) => Band;
+  readonly age: (elapsed: number) => Band;
   readonly share?: number;
   readonly floor?: number;
   readonly within: number;
 }): StripWindow {
-  const { stress, strength28, gain, adjustedAge, within } = asked;
+  const { stress, strength, age, within } = asked;
   const { share = CAUTIOUS_SHARE, floor = EARLIEST_ADJUSTED_AGE } = asked;
-  demandBand('stress', stress);
-  demandBand('strength28', strength28);
+  demand('stress', stress.low, 'stress', { min: 0, aboveMin: true });
+  demand('stress', stress.high, 'stress', { min: stress.low });
   demand('share', share, 'ratio', { min: 0, aboveMin: true, max: 1 });
   demand('floor', floor, 'time', { min: 0 });
   demand('within', within, 'time', { min: 0, aboveMin: true });
   const needed = { low: stress.low / share, high: stress.high / share };
-  const notes: Note[] = [{ code: 'growth-not-validated', of: 'gain' }];
-  const earliest = end('earliest', 'fast', needed.low / strength28.high);
-  const latest = end('latest', 'slow', needed.high / strength28.low);
+  const notes: Note[] = [{ code: 'growth-not-validated', of: 'strength' }];
+  const earliest = end('earliest', 'high', needed.low);
+  const latest = end('latest', 'low', needed.high);
   return {
     ...(earliest === undefined ? {} : { earliest }),
     ...(latest === undefined ? {} : { latest }),
@@ -72,9 +67,9 @@ export function stripWindow(asked: {
     notes,
   };
 
-  function end(of: string, pace: 'slow' | 'fast', fraction: number): number | undefined {
-    const old = (t: number) => Math.min(t, adjustedAge[pace](t)) >= floor;
-    const strong = (t: number) => gain[pace](adjustedAge[pace](t)) >= fraction;
+  function end(of: string, side: 'low' | 'high', least: number): number | undefined {
+    const old = (t: number) => Math.min(t, age(t)[side]) >= floor;
+    const strong = (t: number) => strength(t)[side] >= least;
     const time = firstTime((t) => old(t) && strong(t), within);
     if (time === undefined) notes.push({ code: 'not-reached', of });
     else if (strong(firstTime(old, within)!)) notes.push({ code: 'set-not-strength', of });
@@ -92,9 +87,4 @@ function firstTime(holds: (t: number) => boolean, within: number): number | unde
     else low = middle;
   }
   return high;
-}
-
-function demandBand(quantity: string, { low, high }: Band): void {
-  demand(quantity, low, 'stress', { min: 0, aboveMin: true });
-  demand(quantity, high, 'stress', { min: low });
 }

@@ -5,7 +5,7 @@ import {
   type StrengthFit,
   strengthAbout,
 } from '../../core/curing/strength-fit.ts';
-import { REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
+import { grownBand, REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
 import { HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
@@ -107,24 +107,22 @@ export default worksheet({
   },
   folded: 'Frost',
   work: (v) => {
-    const [slow, fast] = GROWTH[v.cement];
+    const coefficients = GROWTH[v.cement];
     if (v.from === 'own') {
-      const fit = fitStrength({ results: v.results, coefficient: slow });
+      const fit = fitStrength({ results: v.results, coefficient: coefficients[0] });
       const curve = (age: number) =>
         fit.strength28 * strengthShare({ age, coefficient: fit.coefficient });
-      const at = (age: number) => strengthAbout({ fit, coefficients: [slow, fast], age });
+      const at = (age: number) => strengthAbout({ fit, coefficients, age });
       const ages = v.results.map(({ age }) => age);
       const tested = [Math.min(...ages), Math.max(...ages)] as const;
       return answers(v, { fit, curve, at, onlyMinima: false, tested });
     }
     const band = strengthBand({ wetDensity: v.wet, ovenDryDensity: v.dry });
     demand('wet', band.known ? 0 : v.wet, 'density', { max: 0 }, 'no-published-strength');
-    const low28 = band.known ? band.low : 0;
-    const high28 = band.known ? (band.high ?? Math.max(...band.relations.map((r) => r.low))) : 0;
-    const at = (age: number) => {
-      const shares = [slow, fast].map((coefficient) => strengthShare({ age, coefficient }));
-      return { low: low28 * Math.min(...shares), high: high28 * Math.max(...shares) };
-    };
+    const low = band.known ? band.low : 0;
+    const high = band.known ? (band.high ?? Math.max(...band.relations.map((r) => r.low))) : 0;
+    const at = (age: number) =>
+      grownBand({ known: { low, high }, least: { age }, most: { age }, coefficients });
     const onlyMinima = band.known && band.high === null;
     return answers(v, { fit: undefined, curve: undefined, at, onlyMinima, tested: undefined });
   },

@@ -1,5 +1,5 @@
 import { tooYoungToEstimate } from '../../core/curing/limits.ts';
-import { ageForShare, strengthShare } from '../../core/curing/strength-growth.ts';
+import { ageForLeastShare, type Band, grownBand } from '../../core/curing/strength-growth.ts';
 import { bestSupportDistance } from '../../core/demould/beam.ts';
 import {
   type FlatPart,
@@ -36,7 +36,7 @@ import {
   strengthFrom,
   wetDensity,
 } from '../shared/part-fields.ts';
-import { type Band, flexuralAt28Days } from '../shared/part-strength.ts';
+import { flexuralAt28Days } from '../shared/part-strength.ts';
 
 /** What “Will it bear being moved like this?” asks for. */
 export const moveFields = {
@@ -174,19 +174,14 @@ const at28Days = (v: Moves) => flexuralAt28Days({ wetDensity: v.density, dryDens
 function oldEnough(v: Moves, stress: number): number | undefined {
   const at28 = at28Days(v);
   const share = at28 && (stress * (1 + JERK)) / CAUTIOUS_SHARE / at28.low;
-  return share && ageForShare({ share, coefficient: GROWTH[v.cement][0] });
+  return share && ageForLeastShare({ share, coefficients: GROWTH[v.cement] });
 }
 
 /** Its bending strength now, Pa: of the bars, or as published figures and growth curves have it. */
 function bears(v: Moves): Band | undefined {
   if (v.strengthFrom === 'bars')
     return { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
-  const at28 = at28Days(v);
-  const [slow, fast] = GROWTH[v.cement];
-  return (
-    at28 && {
-      low: at28.low * strengthShare({ age: v.age, coefficient: slow }),
-      high: at28.high * strengthShare({ age: v.age, coefficient: fast }),
-    }
-  );
+  const known = at28Days(v);
+  const at = { age: v.age };
+  return known && grownBand({ known, least: at, most: at, coefficients: GROWTH[v.cement] });
 }

@@ -1,7 +1,8 @@
+import { ageBetween } from '../../core/curing/age-between.ts';
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curing/age-factor.ts';
-import { strengthShare } from '../../core/curing/strength-growth.ts';
+import { type Band, grownBand } from '../../core/curing/strength-growth.ts';
 import { ICE_POINT } from '../../core/curing/units.ts';
-import { stripAfterBars } from '../../core/demould/strip-after-bars.ts';
+import { strengthAfterBars } from '../../core/demould/strength-after-bars.ts';
 import { type StripWindow, stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
 import { number, type Values } from '../../islands/fields.ts';
@@ -126,48 +127,33 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   /** The age it has now, where that is known and these temperatures can have brought it there. */
   const age =
     v.age === undefined ? undefined : Math.min(Math.max(v.age, now * pace.slow), now * pace.fast);
-  const adjusted = (each: number) => (time: number) =>
-    age === undefined || now === 0
-      ? time * each
-      : time < now
-        ? (age * time) / now
-        : age + (time - now) * each;
-  const [slow, fast] = GROWTH[v.cement];
-  const common = {
-    stress: { low: v.stress, high: v.stress * (1 + v.worse) },
-    gain: {
-      slow: (age: number) => strengthShare({ age, coefficient: slow }),
-      fast: (age: number) => strengthShare({ age, coefficient: fast }),
-    },
-    adjustedAge: { slow: adjusted(pace.slow), fast: adjusted(pace.fast) },
-    share: v.share,
-    within: WITHIN,
-  };
-  const known = { pace, cold, warm, frost, thawed, frozen, age, stress: common.stress };
-  const held = frozen ? noWindow : (window: StripWindow) => untilFrost(window, frost);
-  if (v.strengthFrom === 'bars') {
+  const ageing = { ...pace, time: age === undefined ? 0 : now, age: age ?? 0 };
+  const ages = (at: number) => ageBetween({ ...ageing, at });
+  const coefficients = GROWTH[v.cement];
+  const byBars = (): Estimate => {
+    // Days and hours of one length differ in their last digit.
+    demand('testedAt', v.tested, 'time', { max: now + 1 }, 'bars-older');
     const tested = { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
-    const window = held(stripAfterBars({ ...common, tested, testedAt: v.tested }));
-    const at = (time: number) =>
-      (['slow', 'fast'] as const).flatMap((key) => {
-        const age = common.adjustedAge[key];
-        const gain = common.gain[key](age(time)) / common.gain[key](age(v.tested));
-        return [tested.low * gain, tested.high * gain];
-      });
-    const strength = (time: number) => [Math.min(...at(time)), Math.max(...at(time))] as const;
-    return { window, strength, ...known };
-  }
-  const strength28 = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
-  demand('density', strength28 ? 0 : v.density, 'density', { max: 0 }, 'no-published-strength');
-  const band = strength28!;
-  const window = held(stripWindow({ ...common, strength28: band }));
-  const strength = (time: number) =>
-    [
-      band.low * common.gain.slow(common.adjustedAge.slow(time)),
-      band.high * common.gain.fast(common.adjustedAge.fast(time)),
-    ] as const;
-  return { window, strength, ...known };
+    const bars = { tested, testedAt: v.tested, ageing, coefficients };
+    return (elapsed) => strengthAfterBars({ ...bars, elapsed });
+  };
+  const byDensity = (): Estimate => {
+    const known = flexuralAt28Days({ wetDensity: v.density, dryDensity: v.dry });
+    demand('density', known ? 0 : v.density, 'density', { max: 0 }, 'no-published-strength');
+    return (elapsed) => {
+      const { low, high } = ages(elapsed);
+      return grownBand({ known: known!, least: { age: low }, most: { age: high }, coefficients });
+    };
+  };
+  const strength = v.strengthFrom === 'bars' ? byBars() : byDensity();
+  const stress = { low: v.stress, high: v.stress * (1 + v.worse) };
+  const found = stripWindow({ stress, strength, age: ages, share: v.share, within: WITHIN });
+  const window = frozen ? noWindow(found) : untilFrost(found, frost);
+  return { window, strength, pace, cold, warm, frost, thawed, frozen, age, stress };
 }
+
+/** What it bears at a time after casting, Pa. */
+type Estimate = (elapsed: number) => Band;
 
 /** Of a part that has frozen no time is given. */
 const noWindow = ({ needed }: StripWindow): StripWindow => ({ needed, notes: [] });

@@ -196,22 +196,21 @@ export default worksheet({
           'Strength here is guessed from density: the later end is no bound. A broken bar narrows it.',
         ]
       : [
-          'The bars are taken to have lain beside the part until they were broken. In the cold they had come less far on the curve by then, so with the same strength typed in, more of it is still to come and a colder place may give a sooner day. Bars kept in the cold break weaker, though.',
+          'The bars are taken to have lain beside the part until they were broken. How far along the curve they were by then, the coldest and the warmest leave open: the later end takes them for as old as may be, so that least is still to come, and then the coldest. The adjusted age on the day they were broken narrows that.',
         ]),
   ],
   refusals: {
+    'bars-older': ({ value, allowed }, say) =>
+      `The bars were ${say(value, 'time', { units: DAYS, plain: true })} old when they were broken, but the part they lay beside was cast only ${say(allowed.max!, 'time', { units: HOURS, plain: true })} ago. One of the two is wrong.`,
     'may-freeze': (_, say) =>
       `Coldest, so far or ahead: below ${say(ICE_POINT, 'temperature', { plain: true })} young concrete may freeze, and strength is not to be reckoned from age. Enter when the first frost is, or was. See Frost, in the chapter on curing: “Will frost catch it before it is strong enough?”.`,
     'no-published-strength': () =>
       'Wet density: no published strength covers it. Break bars of the batch and choose them above.',
   },
   blames: {
-    strength28: 'density',
     wetDensity: 'density',
     ovenDryDensity: 'dry',
     testedAt: 'tested',
-    tested: 'low',
-    gain: 'tested',
   },
   folded: 'How cautious',
   working: [
@@ -236,7 +235,7 @@ export default worksheet({
         <StripPlot
           until={Math.min(result.frost ?? WITHIN, WITHIN, Math.max(LEAST_SHOWN, shown))}
           usable={(time) => {
-            const [low, high] = result.strength(time);
+            const { low, high } = result.strength(time);
             return [low * values.share, high * values.share];
           }}
           stress={result.stress}

@@ -177,7 +177,7 @@ export const sinceCasting = number('time', {
 
 export const barAge = number('time', {
   label: 'Age of the bars when broken',
-  example: '3 d',
+  example: '1 d',
   min: '12 h',
   max: '365 d',
   units: DAYS,

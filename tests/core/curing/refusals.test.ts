@@ -17,9 +17,9 @@ import { sabinSet } from '../../../src/core/curing/set-by-water.ts';
 import { fitStrength } from '../../../src/core/curing/strength-fit.ts';
 import {
   ageForShare,
+  grownBand,
   growthCoefficient,
   modulusShare,
-  strengthBand,
   strengthShare,
 } from '../../../src/core/curing/strength-growth.ts';
 import { expectLimits } from '../refuses.ts';
@@ -44,7 +44,7 @@ describe('strength', () => {
       { meanStrength: { refuses: [0, -1] } },
     );
     expectLimits(
-      ({ low, high }) => strengthBand({ age: DAY, coefficient: 0.2, at28Days: { low, high } }),
+      (known) => grownBand({ known, least: { age: DAY }, most: { age: DAY }, coefficients: [0.2] }),
       { low: 1e6, high: 2e6 },
       { low: { takes: [0, 2e6], refuses: [-1] }, high: { takes: [1e6], refuses: [0.9e6] } },
     );

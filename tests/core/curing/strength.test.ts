@@ -4,9 +4,9 @@ import { fitStrength } from '../../../src/core/curing/strength-fit.ts';
 import {
   ageForLeastShare,
   ageForShare,
+  grownBand,
   growthCoefficient,
   leastShare,
-  strengthBand,
   strengthShare,
   tensionShare,
 } from '../../../src/core/curing/strength-growth.ts';
@@ -59,6 +59,44 @@ describe('growth', () => {
     expect(tensionShare({ ...of, age: 90 * DAY })).toBeCloseTo(1.1169 ** (2 / 3), 4);
   });
 
+  test('of an age that is not 28 days the share is the quotient of two', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.3, max: 400, noNaN: true }),
+        fc.double({ min: 0.3, max: 400, noNaN: true }),
+        fc.double({ min: 0.01, max: 1, noNaN: true }),
+        (age, from, coefficient) => {
+          const of = (days: number) => strengthShare({ age: days * DAY, coefficient });
+          const share = strengthShare({ age: age * DAY, from: from * DAY, coefficient });
+          expect((share * of(from)) / of(age)).toBeCloseTo(1, 9);
+        },
+      ),
+    );
+    expect(() => strengthShare({ age: DAY, from: 0, coefficient: 0.2 })).toThrow(DomainError);
+  });
+
+  test('no curve between two others, and no more of them, ever raises the low end or lowers the high', () => {
+    const positive = (max: number) => fc.double({ min: 0.02, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        positive(400),
+        positive(400),
+        fc.tuple(positive(1), positive(1), fc.double({ min: 0, max: 1, noNaN: true })),
+        (age, from, [one, other, part]) => {
+          const at = { age: age * DAY, from: from * DAY };
+          const band = (...coefficients: [number, ...number[]]) =>
+            grownBand({ known: { low: 1, high: 1 }, least: at, most: at, coefficients });
+          const unknown = band(one, other);
+          const within = one + (other - one) * part;
+          for (const member of [band(one), band(other), band(within)]) {
+            expect(unknown.low).toBeLessThanOrEqual(member.low * (1 + 1e-12));
+            expect(unknown.high).toBeGreaterThanOrEqual(member.high * (1 - 1e-12));
+          }
+        },
+      ),
+    );
+  });
+
   test('only above 60 MPa is every cement the quick one', () => {
     expect(growthCoefficient({ cement: '32.5N', meanStrength: 60e6 })).toBe(0.38);
     expect(growthCoefficient({ cement: '32.5N', meanStrength: 60.001e6 })).toBe(0.2);
@@ -66,13 +104,13 @@ describe('growth', () => {
   });
 
   test('a band stays a band, and one upside down is refused', () => {
-    const at28Days = { low: 0.5e6, high: 1.5e6 };
-    const { low, high } = strengthBand({ age: 3 * DAY, coefficient: 0.25, at28Days });
+    const known = { low: 0.5e6, high: 1.5e6 };
+    const at = { age: 3 * DAY };
+    const of = { least: at, most: at, coefficients: [0.25] as const };
+    const { low, high } = grownBand({ ...of, known });
     expect(high / low).toBeCloseTo(3, 12);
     expect(low).toBeCloseTo(0.59824 * 0.5e6, 0);
-    expect(() => strengthBand({ age: 1, coefficient: 0.2, at28Days: { low: 2, high: 1 } })).toThrow(
-      DomainError,
-    );
+    expect(() => grownBand({ ...of, known: { low: 2, high: 1 } })).toThrow(DomainError);
   });
 });
 

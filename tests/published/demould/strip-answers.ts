@@ -1,3 +1,4 @@
+import { grownBand } from '../../../src/core/curing/strength-growth.ts';
 import { breakABar } from '../../../src/core/demould/break-a-bar.ts';
 import { handlingStress } from '../../../src/core/demould/handling.ts';
 import {
@@ -91,13 +92,16 @@ export const stripAnswers: Answers = {
     input: { fraction: 'number', s: 'number' },
     gives: 'time',
     work: ({ fraction, s }) => {
-      const grow = (age: number) => Math.exp(s * (1 - Math.sqrt((28 * 86400) / age)));
-      const clock = (elapsed: number) => elapsed;
       return stripWindow({
         stress: { low: fraction, high: fraction },
-        strength28: { low: 1, high: 1 },
-        gain: { slow: grow, fast: grow },
-        adjustedAge: { slow: clock, fast: clock },
+        strength: (age) =>
+          grownBand({
+            known: { low: 1, high: 1 },
+            least: { age },
+            most: { age },
+            coefficients: [s],
+          }),
+        age: (t) => ({ low: t, high: t }),
         share: 1,
         within: 365 * 86400,
       }).latest!;

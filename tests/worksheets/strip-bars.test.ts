@@ -1,0 +1,155 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import handling from '../../src/worksheets/demould/handling.tsx';
+import { stripEstimate } from '../../src/worksheets/demould/strip-estimate.ts';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+
+const say = speaker('metric');
+const outcome = (sheet: AnyWorksheet, entries: Entries) =>
+  answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+const answered = (sheet: AnyWorksheet, entries: Entries) => {
+  const found = outcome(sheet, entries);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return { ...found, words: found.judgement.say.replaceAll('\u00a0', ' ') };
+};
+const kPa = (t: string) => ({ t, u: 'kPa', s: 'metric' }) as const;
+const days = (t: string) => ({ t, u: 'd', s: 'metric' }) as const;
+const hours = (t: string) => ({ t, u: 'h', s: 'metric' }) as const;
+const bars = {
+  'part.strengthFrom': { t: 'bars' },
+  'part.barMean': kPa('110'),
+  'part.barLow': kPa('100'),
+  'part.barsCounted': { t: '4' },
+  'part.barAge': days('1'),
+  'strip-window.stress': kPa('50'),
+  'curing.coldest': { t: '6' },
+  'curing.warmest': { t: '21' },
+} as const;
+const DAY = 86_400;
+const latest = (entries: Entries) => answered(stripWindow, { ...bars, ...entries }).numbers.latest;
+
+test('an age typed later does not make bars of a cold day younger than they were', () => {
+  const rapid = { 'curing.cement': { t: 'rapid' } };
+  const first = { ...rapid, 'part.sinceCasting': hours('24'), 'strip-window.age': days('0.8') };
+  // Then at 6 °C, where a day counts as 7.9 h: the same part, the same bars.
+  const then = { ...rapid, 'part.sinceCasting': hours('55.2'), 'strip-window.age': days('1.229') };
+  expect(latest(first)!.value / DAY).toBeCloseTo(4.2, 1);
+  expect(latest(then)!.value / DAY).toBeCloseTo(4.2, 1);
+  expect(answered(stripWindow, { ...bars, ...then }).judgement.verdict).toBe('look');
+});
+
+test('an unknown cement ends no sooner than one of those it may be, by bars and by density', () => {
+  const cements = ['slow', 'ordinary', 'rapid'];
+  const aged = { 'part.sinceCasting': hours('24'), 'strip-window.age': days('0.8') };
+  const heavy = {
+    'part.strengthFrom': { t: 'density' },
+    'curing.coldest': { t: '20' },
+    'curing.warmest': { t: '20' },
+    'strip-window.stress': kPa('39'),
+  };
+  for (const entries of [aged, heavy, { ...heavy, 'strip-window.stress': kPa('44') }]) {
+    const by = (t: string) =>
+      latest({ ...entries, 'curing.cement': { t } })?.value ?? Number.POSITIVE_INFINITY;
+    for (const cement of cements) expect(by('unknown'), cement).toBeGreaterThanOrEqual(by(cement));
+  }
+});
+
+test('moving takes the lower of the curves, past 28 days too', () => {
+  const of = (cement: string, age: string) =>
+    answered(handling, {
+      'curing.cement': { t: cement },
+      'handling.age': days(age),
+      'part.sinceCasting': hours('4400'),
+    });
+  for (const age of ['3', '60', '180']) {
+    const ends = ['unknown', 'slow', 'ordinary', 'rapid'].map((cement) => {
+      const { low, high } = of(cement, age).numbers;
+      return { low: low!.value, high: high!.value };
+    });
+    expect(ends[0]!.low).toBe(Math.min(...ends.map(({ low }) => low)));
+    expect(ends[0]!.high).toBe(Math.max(...ends.map(({ high }) => high)));
+  }
+});
+
+test('what an unknown cement must be waited for is the wait of the one that gets there last', () => {
+  const wait = (cement: string) => {
+    const { words } = answered(handling, {
+      'curing.cement': { t: cement },
+      'part.length': { t: '390', u: 'mm', s: 'metric' },
+      'handling.age': days('20'),
+      'part.sinceCasting': hours('480'),
+    });
+    return Number(/wait until it is ([\d.]+) d old/.exec(words)?.[1]);
+  };
+  expect(wait('rapid')).toBeGreaterThan(wait('slow') + 5);
+  expect(wait('unknown')).toBe(wait('rapid'));
+});
+
+test('bars chosen on the example, and nothing else, are of an age the part has', () => {
+  expect(outcome(stripWindow, { 'part.strengthFrom': { t: 'bars' } }).ok).toBe(true);
+});
+
+test('bars broken at an age the part has not reached are refused, with both times', () => {
+  const found = outcome(stripWindow, {
+    ...bars,
+    'part.sinceCasting': hours('20'),
+    'part.barAge': days('10'),
+  });
+  expect(found).toMatchObject({
+    ok: false,
+    problems: [
+      {
+        input: 'strip-window-tested',
+        say: expect.stringMatching(/10\u00a0d old .* 20\u00a0h ago/),
+      },
+    ],
+  });
+  // The same length in days and in hours is the same.
+  for (let tenths = 5; tenths < 200; tenths++)
+    expect(
+      outcome(stripWindow, {
+        ...bars,
+        'part.sinceCasting': hours(`${(tenths * 24) / 10}`),
+        'part.barAge': days(`${tenths / 10}`),
+      }).ok,
+    ).toBe(true);
+});
+
+test('wider temperatures never bring the later end forward, nor take the earlier back', () => {
+  const { values } = readWorksheet(stripWindow, bars, {}, say);
+  const v = values as Parameters<typeof stripEstimate>[0];
+  const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.constantFrom('bars' as const, 'density' as const),
+      double(1e3, 9e4),
+      double(1, 6),
+      double(275, 290),
+      double(0, 15),
+      double(0, 1),
+      fc.tuple(double(0, 12), double(0, 12)),
+      fc.boolean(),
+      (strengthFrom, stress, now, cold, over, part, [colder, warmer], counted) => {
+        const of = { ...v, strengthFrom, stress, now: now * DAY, cold, warm: cold + over };
+        const { pace } = stripEstimate(of);
+        const between = of.now * (pace.slow + (pace.fast - pace.slow) * part);
+        const age = counted ? between : undefined;
+        const narrow = stripEstimate({ ...of, age }).window;
+        const wide = { ...of, cold: Math.max(273.15, cold - colder), warm: of.warm + warmer, age };
+        const found = stripEstimate(wide).window;
+        // Found to a second.
+        expect(found.latest ?? Number.POSITIVE_INFINITY).toBeGreaterThanOrEqual(
+          (narrow.latest ?? Number.POSITIVE_INFINITY) - 1,
+        );
+        expect(found.earliest ?? Number.POSITIVE_INFINITY).toBeLessThanOrEqual(
+          (narrow.earliest ?? Number.POSITIVE_INFINITY) + 1,
+        );
+      },
+    ),
+  );
+});
