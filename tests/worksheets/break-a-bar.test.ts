@@ -47,3 +47,36 @@ test('bars that are all alike scatter by nothing', () => {
     expect(found.numbers.scatter!.value).toBe(0);
   }
 });
+
+test('what stubby bars bore reads high, and goes no further', () => {
+  const kept = (depth: string) => {
+    const found = outcome(four(`30 50 ${depth} 0.9`));
+    if (!found.ok) throw new Error('no answer');
+    const left = Object.entries(breakABar.leaves!).map(([key, of]) => [
+      key,
+      of(found.result as never),
+    ]);
+    return {
+      words: found.judgement.say,
+      mean: found.numbers.mean!.value,
+      ...Object.fromEntries(left),
+    };
+  };
+  // 250 mm between the supports.
+  const slender = kept('83');
+  expect(slender['part.flexural']).toBe(slender.mean);
+  expect(slender['part.flexuralLow']).toBeGreaterThan(0);
+  expect(slender['part.barsCounted']).toBe(4);
+  const stubby = kept('84');
+  for (const key of ['part.flexural', 'part.flexuralLow', 'part.barsCounted'])
+    expect(stubby[key], key).toBeUndefined();
+});
+
+test('that they go no further is said', () => {
+  const found = outcome(four('20 50 84 0.9'));
+  if (!found.ok) throw new Error('no answer');
+  expect(found.judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/reads high, so no other worksheet takes it over/),
+  });
+});

@@ -8,6 +8,11 @@ import { barFields, barsBroken } from './bars-broken.ts';
 /** The bars, whichever way they were loaded. */
 const LOADED = ['bars', 'thirds'] as const;
 
+type Broken = ReturnType<typeof barsBroken>;
+
+/** A strength that reads high goes no further. */
+const carried = (of: (r: Broken) => number) => (r: Broken) => (r.short ? undefined : of(r));
+
 export default worksheet({
   id: 'break-a-bar',
   question: 'How strong is it in bending?',
@@ -75,7 +80,7 @@ export default worksheet({
     if (r.short)
       return {
         verdict: 'look',
-        say: 'A bar spans less than three times its depth: part of the load goes straight to the supports and the strength reads high. Move the supports apart, or cast thinner bars.',
+        say: 'A bar spans less than three times its depth: part of the load goes straight to the supports and the strength reads high, so no other worksheet takes it over. Move the supports apart, or cast thinner bars.',
       };
     if (r.counted.length === 1)
       return {
@@ -120,7 +125,11 @@ export default worksheet({
     strength: LOADED,
   },
   folded: 'How finely you read',
-  keeps: { mean: 'part.flexural', low: 'part.flexuralLow', counted: 'part.barsCounted' },
+  leaves: {
+    'part.flexural': carried((r) => r.together.mean),
+    'part.flexuralLow': carried((r) => r.low),
+    'part.barsCounted': carried((r) => r.counted.length),
+  },
   working: [
     {
       tex: String.raw`f = \frac{6M}{b\,d^2},\quad M = \frac{F\,s}{4}\ \text{or}\ \frac{F\,s}{6}`,
