@@ -84,8 +84,21 @@ test('the sheet has room for what was weighed in, filled and left over, of each 
   for (const head of ['Cement', 'Mixing water', 'Foam, 80.0[^<]*'])
     expect(cells(head).match(/<td><\/td>/g), head).toHaveLength(3);
   const { placed, depth, sunk } = READINGS;
-  for (const name of [placed.label, 'Left over', depth.label, sunk.label, 'Bucket weighed'])
+  for (const name of [placed.label, 'Left over', depth.label, sunk.label, 'Blend weighed'])
     expect(blanks(name), name).toBe(3);
+});
+
+test('of more loads than it has room for it says so, and leaves their numbers to be written in', () => {
+  const of = (load: string) => {
+    const entries = { 'mix.largestLoad': { t: load, u: 'L', s: 'metric' } } as const;
+    return renderToString(h(Sheet, { system: 'metric', entries, kept: {} }));
+  };
+  const [three, more] = [of('40'), of('25')];
+  expect(three).toContain('Weighed, load 3');
+  expect(three).not.toContain('with room for');
+  expect(more).toMatch(/in 5 loads, with room for 3 of them: print it once for each 3\./);
+  expect(more.match(/Weighed, load ___/g)).toHaveLength(3);
+  expect(more).not.toMatch(/Weighed, load \d|<dd>\d/);
 });
 
 /** A blank without a unit is filled in with whatever the ruler or the jug says, and read as another later. */
@@ -294,7 +307,9 @@ describe('a bucket larger than the load', () => {
     // 11 gal in three loads of 3.67 gal.
     const { sheet, notes, part7 } = drawn('5');
     expect(sheet).toContain('for the blend bring a vessel of about 3 qt, weighed and measured.');
+    expect(sheet).toContain('Weigh a smaller vessel of it; fold');
     expect(sheet).toContain('Weigh a vessel of the blend.');
+    expect(sheet).not.toMatch(/>Bucket weighed/);
     expect(sheet).not.toMatch(/full of blended mix|weigh a smaller vessel|Bucket weighs/);
     expect(sheet).toContain('more than a load takes: weigh it in a smaller one, or count it as w');
     expect(notes).toContain('weigh foam in a smaller vessel, or count a bucket of it as waste');
@@ -304,6 +319,7 @@ describe('a bucket larger than the load', () => {
   test('and one that the load fills weighs both', () => {
     const { sheet, notes } = drawn('1');
     expect(sheet).toMatch(/full of blended mix .* lb\./);
+    expect(sheet).toContain('Weigh a bucket of it; fold');
     expect(sheet).toContain('Weigh a bucket of the blend.');
     expect(sheet).toContain('Bucket weighs');
     expect(`${sheet} ${notes}`).not.toMatch(/for the blend bring|as waste/);

@@ -79,7 +79,11 @@ export function Sheet({ system, entries, kept }: SheetProps) {
   ];
   const assumed = foam.result?.assumed ?? false;
   const toFill = Array.from({ length: Math.min(count, MOST_LOADS) }, (_, i) => i + 1);
-  const weighedIn = toFill.map((load) => (count === 1 ? 'Weighed' : `Weighed, load ${load}`));
+  // A sheet of its own for each few of many: which they are is written in by hand.
+  const several = count > MOST_LOADS;
+  const weighedIn = toFill.map((load) =>
+    count === 1 ? 'Weighed' : `Weighed, load ${several ? '___' : load}`,
+  );
   const amounts = (kind: 'mass' | 'volume', part: number) => {
     const how = kind === 'volume' ? { units: LITRES } : {};
     return count === 1
@@ -104,8 +108,9 @@ export function Sheet({ system, entries, kept }: SheetProps) {
         <p>
           {say(mix.volume, 'volume', { units: LITRES })} at{' '}
           {say(mix.wetDensity, 'density', { units: DENSITY })} wet, w/c{' '}
-          {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}.
-          {form && ` For ${form}.`}{' '}
+          {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}
+          {several && `, with room for ${MOST_LOADS} of them: print it once for each ${MOST_LOADS}`}
+          .{form && ` For ${form}.`}{' '}
           {/* A line of its own would not leave room for all else on one page. */}
           {joints && <span class="sheet-warning">{joints.short} </span>}
           <span class="kept">Date ____________</span> <span class="kept">Batch ____________</span>
@@ -178,7 +183,10 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           Base mix{count > 1 && ' for one load'}: water first, cement into it, until no lump is
           left.
         </li>
-        <li>Foam last. Weigh a bucket of it; fold it in slowly, at once.</li>
+        <li>
+          Foam last. Weigh a {vessel.vessel > each.foamVolume ? 'smaller vessel' : 'bucket'} of it;
+          fold it in slowly, at once.
+        </li>
         <li>
           Weigh a {overflows(bench.result.common) ? 'vessel' : 'bucket'} of the blend. Correct at
           most twice, never with water. Place.
@@ -200,7 +208,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           <div>
             <dt>{blank}</dt>
             {toFill.map((load) => (
-              <dd>{count > 1 && load}</dd>
+              <dd>{count > 1 && !several && load}</dd>
             ))}
           </div>
         ))}
