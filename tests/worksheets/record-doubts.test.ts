@@ -86,6 +86,20 @@ describe('water and cement in a record', () => {
   });
 });
 
+describe('sand that was planned', () => {
+  const sandy = (t: string) => ({ ...sound!, bench: { 'mix.sandCement': { t } } });
+
+  test('and not written down is asked for: 0 is none, and empty is none only where none was planned', () => {
+    expect(reckon(sandy('0.5'))).toEqual({ ok: false, missing: ['sand'], refused: [] });
+    for (const record of [
+      sandy('0'),
+      sandy(''),
+      { ...sandy('0.5'), readings: { ...sound!.readings, sand: { t: '0', u: 'kg' } } },
+    ])
+      expect(reckon(record)).toMatchObject({ ok: true, verdict: { finding: 'consistent' } });
+  });
+});
+
 describe('a mix that missed its plan', () => {
   const planned = (t: string) => ({
     ...sound!,

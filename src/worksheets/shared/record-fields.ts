@@ -56,7 +56,7 @@ export const RECORD_FIELDS = {
   planned: density('planned', DENSITY),
   cement: mass('cement'),
   water: mass('water', 'In the base mix, without the foam’s.'),
-  sand: { ...mass('sand', 'Surface dry; leave it empty for none.'), nothingIsSure: true },
+  sand: { ...mass('sand', 'Surface dry; 0 where none went in.'), nothingIsSure: true },
   foamDensity: density('foamDensity', FOAM),
   foamVolume: litres('foamVolume', '0.5 L', 'As measured out, by the bucket.'),
   foamLater: density('foamLater', FOAM, 'The same foam, after it has stood.'),

@@ -63,6 +63,10 @@ function addedUnsaid(record: BatchRecord): readonly ReadingName[] {
   );
 }
 
+/** Sand, where the plan had some and nothing is said of it: the run counted it as planned. */
+const sandUnsaid = ({ bench, readings }: BatchRecord): readonly ReadingName[] =>
+  /[1-9]/.test(bench['mix.sandCement']?.t ?? '') && !filled(readings.sand) ? ['sand'] : [];
+
 /** What went into a saved batch against what came out, when enough of it is written down. */
 export function reckon(record: BatchRecord): Reckoned {
   const given = WEIGHED.filter((name) => filled(record.readings[name]));
@@ -74,6 +78,7 @@ export function reckon(record: BatchRecord): Reckoned {
   ];
   const missing = [
     ...NEEDED.filter((name) => !filled(record.readings[name])),
+    ...sandUnsaid(record),
     ...addedUnsaid(record),
   ];
   if (missing.length + refused.length > 0) return { ok: false, missing, refused };

@@ -19,7 +19,7 @@ describe('how far a batch has come', () => {
     expect(stageOf(record)).toBeUndefined();
     expect(progressOf(record)).toBe('2026-05-09, not mixed yet');
     expect(toCsv([record]).split('\r\n')[1]).toContain(',2026-05-09,,,');
-    expect(unfinishedOf([record], DAY)).toEqual([record]);
+    expect(unfinishedOf([record], Date.parse(`${DAY}T12:00`))).toEqual([record]);
     expect(isUnmixed(record)).toBe(true);
   });
 
