@@ -1,4 +1,5 @@
-import type { DomainError } from '../../core/domain-error.ts';
+import type { Refusal } from '../../core/domain-error.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { dust } from '../../core/quantity/dust.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
@@ -31,6 +32,8 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
         ? `${field.label} is a plain number, and has no unit such as ${quoted(problem.unit)}. Enter the number alone.`
         : `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed([...new Set([unitOf(field.kind, shown).symbol, ...problem.known])])}.`;
     case 'other-kind':
+      if (field.kind === 'hardness' && /°|deg/i.test(problem.unit))
+        return `${field.label}: ${quoted(problem.read)} does not say which degrees of hardness. Type °dH for German, °fH for French or °e for English ones.`;
       return `${field.label}: ${quoted(problem.read)} is a ${KINDS[problem.kind].name}; a ${KINDS[field.kind].name} is wanted, in ${unitOf(field.kind, shown).symbol || 'plain numbers'}.`;
     case 'too-large':
       return `${field.label}: ${quoted(problem.read)} is larger than any number this page can work with.`;
@@ -77,18 +80,18 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
     const read = text === undefined ? undefined : parseQuantity(text, field.kind);
     return read?.ok ? read.value : undefined;
   };
-  const words = (si: number) =>
-    say(si, field.kind, { plain: true, ...(field.units && { units: field.units }) });
+  const { kind, whole, aboveMin = false } = field;
   // 140 °F is 60 °C, whatever the last digits of the two.
   const off = dust(value);
   const min = bound(field.min);
   const max = bound(field.max);
-  const read = `${field.label}: read ${words(value)};`;
-  if (min !== undefined && (field.aboveMin ? value <= min : value < min - off))
-    return `${read} it must be ${field.aboveMin ? 'more than' : 'at least'} ${words(min)}.${field.oneTo ? asParts(value) : ''}`;
-  if (max !== undefined && value > max + off) return `${read} it must be at most ${words(max)}.`;
-  if (field.whole && !Number.isInteger(value)) return `${read} it must be a whole number.`;
-  return undefined;
+  const low = min !== undefined && (aboveMin ? value <= min : value < min - off);
+  const high = max !== undefined && value > max + off;
+  const because = whole && !Number.isInteger(value) ? 'not-a-whole-number' : undefined;
+  if (!low && !high && !because) return undefined;
+  const allowed = low ? { min, aboveMin } : high ? { max } : {};
+  const said = refused({ quantity: field.label, value, kind, allowed, because }, field, say);
+  return low && field.oneTo ? said + asParts(value) : said;
 }
 
 /** A percentage typed where parts are asked for, as those parts. */
@@ -97,20 +100,38 @@ const asParts = (share: number) =>
     ? ` ${+(share * 100).toPrecision(3)}\u00a0% is 1 part to ${+(1 / share - 1).toPrecision(3)}.`
     : '';
 
-/** The sentence for a refusal by core that no worksheet words itself, in the units of the field where it is asked. */
-export function refused(error: DomainError, field: Field | undefined, say: Say): string {
-  const { min, max, aboveMin, belowMax } = error.allowed;
-  const asked = field?.type === 'number' && field.kind === error.kind ? field.units : undefined;
-  const words = (si: number) =>
-    say(si, error.kind, { plain: true, ...(asked && { units: asked }) });
-  const low = min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${words(min)}`;
-  const high = max !== undefined && `${belowMax ? 'less than' : 'at most'} ${words(max)}`;
+/**
+ * The sentence for a refusal that no worksheet words itself, in the units of the field where it is asked: in five
+ * digits, as they would be typed.
+ */
+export function refused(
+  { quantity, value, kind, allowed, because }: Refusal,
+  field: Field | undefined,
+  say: Say,
+): string {
+  const { min, max, aboveMin, belowMax } = allowed;
+  const asked = field?.type === 'number' && field.kind === kind ? field.units : undefined;
+  const units = asked ?? KINDS[kind].shown;
+  const words = (si: number, significant = 5) => say(si, kind, { plain: true, units, significant });
+  // An end is rounded to the side that is allowed, up (1) or down (−1): it may be typed as it is said.
+  const end = (si: number, side: number) => {
+    const unit = units[say.system];
+    const exact = toUnit(si, kind, unit);
+    const five = Number(exact.toPrecision(5));
+    const last = 10 ** (Math.floor(Math.log10(Math.abs(five))) - 4);
+    const past = (exact - five) * side > dust(exact);
+    return words(past ? fromUnit(five + side * last, kind, unit) : si);
+  };
+  const low = min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${end(min, 1)}`;
+  const high = max !== undefined && `${belowMax ? 'less than' : 'at most'} ${end(max, -1)}`;
   // Only the end that was passed: the other may be one that nobody meets.
-  const passed = [!(error.value > min!) && low, !(error.value < max!) && high].filter(Boolean);
-  const whole = error.because === 'not-a-whole-number' && 'a whole number';
-  const ends = passed.length > 0 ? passed : [whole, low, high].filter(Boolean);
-  const read = Number.isFinite(error.value)
-    ? `read ${words(error.value)}`
+  const passed = [!(value > min!) && low, !(value < max!) && high].filter(Boolean);
+  const whole = because === 'not-a-whole-number' && 'a whole number';
+  const ends = (passed.length > 0 ? passed : [whole, low, high]).filter(Boolean).join(' and ');
+  // What was read is not said as the end that it passed.
+  const digits = (read: string) => (ends.endsWith(` ${read}`) ? 12 : 5);
+  const read = Number.isFinite(value)
+    ? `read ${words(value, digits(words(value)))}`
     : 'came out as no number';
-  return `${field?.label ?? error.quantity}: ${read}; it must be ${ends.join(' and ') || 'a finite number'}.`;
+  return `${field?.label ?? quantity}: ${read}; it must be ${ends || 'a finite number'}.`;
 }
