@@ -11,6 +11,9 @@ interface LearnedValue {
   readonly pm: number;
   /** From how many batches. */
   readonly n: number;
+  /** Between which the next batch lies, 95 %, SI; absent where nobody tells it, and in an earlier summary. */
+  readonly low?: number;
+  readonly high?: number;
 }
 
 export interface LearnedSummary {
@@ -22,7 +25,9 @@ export interface LearnedSummary {
 export const NOTHING_LEARNED: LearnedSummary = { invented: false, values: {} };
 
 const isValue = (x: unknown): x is LearnedValue =>
-  isRecord(x) && ['v', 'pm', 'n'].every((key) => Number.isFinite(x[key]));
+  isRecord(x) &&
+  ['v', 'pm', 'n'].every((key) => Number.isFinite(x[key])) &&
+  [x.low, x.high].every((end) => end === undefined || Number.isFinite(end));
 
 /** Reads the stored summary; anything that does not fit counts as nothing learned. */
 function readLearned(text: string): LearnedSummary {

@@ -243,6 +243,16 @@ describe('what teaches', () => {
     expect(values['foam.gasLost']!.pm).toBe(values['foam.survival']!.pm);
   });
 
+  test('it tells between which the next batch lies, of what stands in a note', () => {
+    const { values } = summaryOf(learnFrom(demo));
+    for (const [name, of] of [
+      ['strip.age', 'stripAge'],
+      ['strength.ratio', 'strength'],
+    ] as const)
+      expect(values[name]).toMatchObject(lesson(demo, of).learned.next);
+    expect(values['foam.gasLost']).not.toHaveProperty('low');
+  });
+
   test('what drains a minute is told of a foam that drains, and of no other', () => {
     const { values } = summaryOf(learnFrom(demo));
     const drift = lesson(demo, 'drift').learned;
@@ -290,16 +300,20 @@ test('a note puts the lesson beside what the worksheet estimates', () => {
   const strip = noteOf(stripWindow as AnyWorksheet);
   const { slow, fast } = (strip.result as ReturnType<typeof stripWindow.work>).pace;
   const days = (s: number) => say(s, 'time', { units: { metric: 'd', us: 'd' }, significant: 2 });
-  const told = strip.note.words({ v: 2 * 86_400, pm: 43_200 });
-  expect(told).toContain('at an age of 2.0\u00a0d\u00a0±\u00a00.50\u00a0d');
-  expect(told).toContain(
-    `${days((2 * 86_400) / fast)} to ${days((2 * 86_400) / slow)} after casting`,
-  );
+  const day = 86_400;
+  const told = strip.note.words({ v: 2 * day, pm: day, low: day, high: 4 * day });
+  expect(told).toContain('at an age of 2.0\u00a0d at');
+  expect(told).toContain('at 1.0\u00a0d to 4.0\u00a0d,');
+  expect(told).toContain(`so here ${days(day / fast)} to ${days((4 * day) / slow)} after casting`);
+  // Nothing younger than 16 h, by that age or by the clock, is told of.
+  const young = strip.note.words({ v: day, pm: day, low: day / 3, high: 2 * day });
+  expect(young).toContain('at 0.67\u00a0d to 2.0\u00a0d,');
+  expect(Math.min(...[...young.matchAll(/([\d.]+)\u00a0d/g)].map(([, d]) => Number(d)))).toBe(0.67);
   const { note, result } = noteOf(strengthTime as AnyWorksheet);
   const { low, high } = (result as ReturnType<typeof strengthTime.work>).at28;
   const middle = say(1.5 * Math.sqrt(low * high), 'stress', { significant: 2 });
-  expect(note.words({ v: 1.5, pm: 0.4 })).toContain('1.5\u00a0±\u00a00.40 times');
-  expect(note.words({ v: 1.5, pm: 0.4 })).toContain(`that is ${middle} at 28`);
+  expect(note.words({ v: 1.5, pm: 0.4, low: 1, high: 2 })).toContain('1.5\u00a0±\u00a00.40 times');
+  expect(note.words({ v: 1.5, pm: 0.4, low: 1, high: 2 })).toContain(`that is ${middle} at 28`);
 });
 
 type Note = Parameters<typeof LearnedNote>[0];

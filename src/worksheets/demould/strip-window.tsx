@@ -246,9 +246,11 @@ export default worksheet({
         />
         <LearnedNote
           name="strip.age"
-          words={({ v, pm }) =>
-            `out clean at an age of ${days(v)}\u00a0±\u00a0${days(pm)} at 20\u00a0°C (68\u00a0°F), so here ${days(v / result.pace.fast)} to ${days(v / result.pace.slow)} after casting. The tests decide.`
-          }
+          words={({ v, low, high }) => {
+            const floor = (age: number) => Math.max(age, EARLIEST_ADJUSTED_AGE);
+            const from = floor(low);
+            return `out clean at an age of ${days(v)} at 20\u00a0°C (68\u00a0°F), the next, 19 times in 20, at ${days(from)} to ${days(high)}, so here ${days(floor(from / result.pace.fast))} to ${days(high / result.pace.slow)} after casting. The tests decide.`;
+          }}
         />
       </>
     );

@@ -5,6 +5,9 @@ interface Found {
   /** The lesson and its ±, SI. */
   readonly v: number;
   readonly pm: number;
+  /** Between which the next batch lies, 95 %. */
+  readonly low: number;
+  readonly high: number;
 }
 
 /** What the reader's own batches say beside an estimate that has no field for it; nothing before they say it. */
@@ -17,9 +20,10 @@ export function LearnedNote({
 }) {
   const { values, invented } = useStored($learned, NOTHING_LEARNED);
   const found = Object.hasOwn(values, name) ? values[name] : undefined;
-  return found ? (
+  const { low, high } = found ?? {};
+  return found && low !== undefined && high !== undefined ? (
     <p class="note">
-      {`${invented ? 'The invented batches' : 'Your own batches'} (${found.n}): ${words(found)}`}
+      {`${invented ? 'The invented batches' : 'Your own batches'} (${found.n}): ${words({ ...found, low, high })}`}
     </p>
   ) : null;
 }

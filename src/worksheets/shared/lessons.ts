@@ -84,7 +84,7 @@ const OFFERS: Readonly<
   Record<string, { readonly lesson: Lesson; readonly as?: (said: Said) => Said | undefined }>
 > = {
   'foam.survival': { lesson: 'survival' },
-  'foam.gasLost': { lesson: 'survival', as: (said) => ({ ...said, v: 1 - said.v }) },
+  'foam.gasLost': { lesson: 'survival', as: ({ v, pm, n }) => ({ v: 1 - v, pm, n }) },
   'foam.drained': { lesson: 'drift', as: drained },
   'form.settling': { lesson: 'settling' },
   'strip.age': { lesson: 'stripAge' },
@@ -104,8 +104,8 @@ export function summaryOf(found: ReturnType<typeof learnFrom>): LearnedSummary {
   const values = Object.fromEntries(
     Object.entries(OFFERS).flatMap(([name, { lesson, as = (said: Said) => said }]) => {
       const { learned } = found.lessons.find((one) => one.lesson === lesson)!;
-      const { estimate: v, plusMinus: pm, count: n } = learned;
-      const said = n > 0 ? as({ v, pm, n }) : undefined;
+      const { estimate: v, plusMinus: pm, count: n, next } = learned;
+      const said = n > 0 ? as({ v, pm, n, ...next }) : undefined;
       return said ? [[name, said]] : [];
     }),
   );
