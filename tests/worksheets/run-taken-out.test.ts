@@ -4,10 +4,13 @@ import { blankRecord } from '../../src/bench/records/record.ts';
 import type { Correcting } from '../../src/bench/run.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { addWords } from '../../src/worksheets/shared/correction-advice.ts';
+import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
+import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import { adviceOn } from '../../src/worksheets/shared/run-advice.ts';
 import { massIn, massNow } from '../../src/worksheets/shared/run-base.ts';
 import { correcting, takenOut, uncorrected } from '../../src/worksheets/shared/run-correction.ts';
 import { placedDoubt } from '../../src/worksheets/shared/run-doubt.ts';
+import { gasDoubt } from '../../src/worksheets/shared/run-gas.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
@@ -39,7 +42,7 @@ const advised = (of: typeof record, density: number) => {
 function corrected(of: typeof record, density: number) {
   const { weighed, advice, out } = advised(of, density);
   const { change, undo } = correcting(weighed, {
-    ...{ name: 'baseAdded', amount: advice.fix.baseMass, weighed: density, out: !!out },
+    ...{ name: 'baseAdded', amount: advice.fix.baseMass, weighed: density, out },
   } as const);
   const editor = {
     record: { ...weighed, ...change },
@@ -81,6 +84,30 @@ test('it is left over: it went in, and no more can come out than that', () => {
   // Placed, the rest that is scraped out comes off nothing.
   const after = { ...once.readings, placed: in_('30', 'L'), leftOver: in_('8', 'kg') };
   expect(now({ ...once, readings: after })).toBeCloseTo(went, 9);
+});
+
+test('it is written down with its correction, and did not share in it', () => {
+  expect(corrected(record, 550).record.corrections).toEqual([
+    { weighed: 550, out: expect.closeTo(2.77, 2), base: expect.closeTo(2.785, 2) },
+  ]);
+  // Of 10.5 kg of base mix and 7.75 L of foam half is taken out, and 4.44 kg come. Had all its gas
+  // lived, the rest would be 10 kg in 8.85 L; reckoned as the whole, 15.56 kg in 15.42 L.
+  const mixed = (out: object) => {
+    const amounts = { cement: '7.5', water: '3', baseAdded: '4.44', full: String(0.85 + 21) };
+    const kg = Object.fromEntries(Object.entries(amounts).map(([name, t]) => [name, in_(t, 'kg')]));
+    const all = { ...readings, ...kg, foamVolume: in_('7.75', 'L') };
+    return blankRecord({ readings: all, corrections: [{ weighed: 900, ...out, base: 4.44 }] });
+  };
+  const half = mixed({ out: 5.56 });
+  expect(correctionWords(half, say)).toBe(
+    '900\u00a0kg/m³, 5.6\u00a0kg taken out, then 4.4\u00a0kg of base mix added',
+  );
+  const says = (of: typeof record) => {
+    const reckoned = reckon(of);
+    return [reckoned.ok && reckoned.verdict.finding, gasDoubt(runReadings(of, say), say)];
+  };
+  expect(says(half)).toEqual(['more-air-than-foam', expect.stringContaining('weigh 1130')]);
+  expect(says(mixed({}))).toEqual(['consistent', undefined]);
 });
 
 test('taken back, it is as it was', () => {

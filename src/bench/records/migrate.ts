@@ -65,8 +65,16 @@ function fromVersion1(old: Loose): Loose {
 /** Version 2 knew no results that wait for an answer, and none that rest on the example: it left both out. */
 const fromVersion2 = (old: Loose): Loose => ({ ...old, version: 3 });
 
+/** Version 3 did not know of mix that was taken out before a correction. */
+const fromVersion3 = (old: Loose): Loose => ({ ...old, version: 4 });
+
 /** One step for each version that ever was, from it to the next. */
-const STEPS: readonly ((old: Loose) => Loose)[] = [fromVersion0, fromVersion1, fromVersion2];
+const STEPS: readonly ((old: Loose) => Loose)[] = [
+  fromVersion0,
+  fromVersion1,
+  fromVersion2,
+  fromVersion3,
+];
 
 /**
  * Opens a stored or brought-in record of any version: migrated step by step, then checked whole.

@@ -10,7 +10,7 @@ import {
 } from './readings.ts';
 
 /** The version of the shape of a batch, and of the file that carries batches. */
-export const RECORD_VERSION = 3;
+export const RECORD_VERSION = 4;
 
 export interface PhotoNote {
   readonly id: string;
@@ -27,6 +27,8 @@ export interface CureLog {
 export interface Correction {
   /** The wet density that asked for it, kg/m³. */
   readonly weighed: number;
+  /** Mix that was taken out before, kg; absent for none, and where it was not written down. */
+  readonly out?: number;
   /** What was added: m³ of foam, or kg of base mix. Neither when it was not written down. */
   readonly foam?: number;
   readonly base?: number;

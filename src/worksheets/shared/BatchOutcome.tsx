@@ -147,7 +147,8 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           </button>
         </p>
       )}
-      {reckoned.ok && !record.invented && (
+      {/* The worksheet knows of no mix that was taken out before it was corrected. */}
+      {reckoned.ok && !record.invented && !record.corrections.some(({ out }) => out) && (
         <p>
           <button type="button" onClick={() => reconcileWith(record)}>
             Put its weighings into “Did it come out as it went in?”

@@ -48,7 +48,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       name === 'foamAdded'
         ? asSaid(asked, 'volume', { units: ADDED_FOAM, significant: 2 }, say)
         : asSaid(asked, 'mass', { significant: 2 }, say);
-    const { change, undo } = correcting(record, { name, amount, weighed: density!, out: !!out });
+    const { change, undo } = correcting(record, { name, amount, weighed: density!, out });
     editor.change(change);
     put(editor, name, (at(name) ?? 0) + amount, say, { significant: 4 });
     if (!out) return setUndo(undo);

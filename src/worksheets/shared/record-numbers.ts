@@ -11,7 +11,8 @@ import {
 import { FREEZES_AT, tooYoungToEstimate } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
-import { type Doubts, judgeBatch, type Verdict } from '../../core/records/verdict.ts';
+import { judgeCorrected } from '../../core/records/taken-out.ts';
+import type { Doubts, Verdict } from '../../core/records/verdict.ts';
 import { doubtAbout } from '../../islands/engine/doubt.ts';
 import { readNumber } from '../../islands/engine/read-number.ts';
 import { speaker } from '../../islands/engine/say.ts';
@@ -96,7 +97,11 @@ export function reckon(record: BatchRecord): Reckoned {
   try {
     return {
       ok: true,
-      verdict: judgeBatch({ ...batch, ...(cementDensity && { cementDensity }) }, u),
+      verdict: judgeCorrected(
+        { ...batch, ...(cementDensity && { cementDensity }) },
+        u,
+        record.corrections,
+      ),
     };
   } catch (error) {
     if (error instanceof DomainError) return { ok: false, missing: [], refused: [error.quantity] };

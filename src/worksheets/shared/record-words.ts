@@ -32,8 +32,9 @@ export const correctionWords = ({ corrections }: BatchRecord, say: Say): string 
   corrections.map((made) => oneCorrection(made, say)).join('; ');
 
 /** One of them. */
-export function oneCorrection({ weighed, foam, base }: Correction, say: Say): string {
-  const density = say(weighed, 'density', { units: DENSITY });
+export function oneCorrection({ weighed, out, foam, base }: Correction, say: Say): string {
+  const mix = say(weighed, 'density', { units: DENSITY });
+  const density = out ? `${mix}, ${say(out, 'mass', { significant: 2 })} taken out` : mix;
   if (foam !== undefined)
     return `${density}, then ${say(foam, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam added`;
   if (base === undefined) return density;

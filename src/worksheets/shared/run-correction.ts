@@ -24,7 +24,7 @@ export const takenOut = (
 
 /**
  * A correction is written down, and the bucket is to be weighed again. `amount`: m³ of foam, kg of base mix;
- * `out`: whether some of the mix was taken out for it.
+ * `out`: kg of the mix that was taken out for it.
  */
 export function correcting(
   { readings, corrections }: Changed,
@@ -32,10 +32,15 @@ export function correcting(
     name,
     amount,
     weighed,
-    out = false,
-  }: Pick<Correcting, 'name'> & Record<'amount' | 'weighed', number> & { readonly out?: boolean },
+    out,
+  }: Pick<Correcting, 'name'> &
+    Record<'amount' | 'weighed', number> & { readonly out?: number | undefined },
 ): { readonly change: Changed; readonly undo: Correcting } {
-  const made = name === 'foamAdded' ? { weighed, foam: amount } : { weighed, base: amount };
+  const made = {
+    weighed,
+    ...(out && { out }),
+    ...(name === 'foamAdded' ? { foam: amount } : { base: amount }),
+  };
   const { full, ...others } = readings;
   const before = readings[name];
   const left = readings.leftOver;

@@ -1,4 +1,4 @@
-import { judgeBatch } from '../../core/records/verdict.ts';
+import { judgeCorrected } from '../../core/records/taken-out.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from './amounts.ts';
 import { ifAllowed } from './lazy.ts';
@@ -14,15 +14,20 @@ const MAY_BE_NONE = ['sand', 'foamAdded', 'baseAdded'] as const;
  * A blend lighter than it could be had all its foam lived, by more than the ± of its readings: in the words
  * for the bench, and by the rule that judges its record later. Undefined until all of it is weighed.
  */
-export function gasDoubt({ at, pm, cementDensity }: RunReadings, say: Say): string | undefined {
+export function gasDoubt(
+  { at, pm, cementDensity, corrections }: RunReadings,
+  say: Say,
+): string | undefined {
   if (WEIGHED.some((name) => at(name) === undefined)) return undefined;
   const read = [...WEIGHED, ...MAY_BE_NONE.filter((name) => at(name) !== undefined)];
   const of = (what: (name: (typeof read)[number]) => number | undefined) =>
     Object.fromEntries(read.map((name) => [name, what(name)]));
   const none = Object.fromEntries(MAY_BE_NONE.map((name) => [name, 0]));
   const cement = cementDensity && { cementDensity };
-  const batch = { ...none, ...of(at), ...cement } as unknown as Parameters<typeof judgeBatch>[0];
-  const found = ifAllowed(() => judgeBatch(batch, of(pm)));
+  const batch = { ...none, ...of(at), ...cement } as unknown as Parameters<
+    typeof judgeCorrected
+  >[0];
+  const found = ifAllowed(() => judgeCorrected(batch, of(pm), corrections));
   if (found?.finding !== 'more-air-than-foam') return undefined;
   return `Weigh again before anything is added or placed. Had every bubble of the foam lived, it would weigh ${say(found.planned, 'density', { units: DENSITY })}, and this is lighter: a reading is wrong, or the paddle drew air in. Strike the bucket full, and look at the foam you put in.`;
 }

@@ -1,5 +1,6 @@
 import type { ReadingName } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
+import { doubtAbout } from '../../islands/engine/doubt.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { cementDensityOf } from './cement-density.ts';
 import { readRecord } from './RecordFields.tsx';
@@ -14,19 +15,21 @@ export interface RunReadings {
   readonly problem: (name: ReadingName) => string | undefined;
   /** Of its cement's particles, kg/m³, as the batch was saved; undefined for the usual one. */
   readonly cementDensity: number | undefined;
+  readonly corrections: BatchRecord['corrections'];
 }
 
 export function runReadings(record: BatchRecord, say: Say): RunReadings {
   const fields = readRecord(record, say);
   return {
     cementDensity: cementDensityOf(record),
+    corrections: record.corrections,
     at: (name) => {
       const reading = fields[name];
       return reading?.type === 'number' && !reading.problem ? reading.value : undefined;
     },
     pm: (name) => {
       const reading = fields[name];
-      return reading?.type === 'number' ? reading.pm : 0;
+      return reading ? doubtAbout(reading) : 0;
     },
     problem: (name) => {
       const reading = fields[name];

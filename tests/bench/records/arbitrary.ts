@@ -53,6 +53,7 @@ export const anyRecord: fc.Arbitrary<BatchRecord> = fc.record(
     corrections: fc.array(
       fc.oneof(
         fc.record({ weighed: amount, foam: amount }),
+        fc.record({ weighed: amount, out: amount, foam: amount }),
         fc.record({ weighed: amount, base: amount }),
         fc.record({ weighed: amount }),
       ),

@@ -329,8 +329,11 @@ describe('the version before corrections', () => {
   });
 });
 
-test('the version before results that wait opens whole, and its bench with it', () => {
-  const text = readFileSync(new URL('fixtures/version-2.json', import.meta.url), 'utf8');
+test.each([
+  ['results that wait', 'version-2'],
+  ['mix taken out before a correction', 'version-3'],
+])('the version before %s opens whole, and its bench with it', (_what, version) => {
+  const text = readFileSync(new URL(`fixtures/${version}.json`, import.meta.url), 'utf8');
   const { taken: _, format: __, version: ___, batches, ...rest } = JSON.parse(text);
   expect(file(readFile(text))).toEqual({
     ...rest,

@@ -1,0 +1,94 @@
+import { demand } from '../domain-error.ts';
+import type { BatchWeighed, Particles } from './reconcile.ts';
+import { type Doubts, judgeBatch, type Verdict } from './verdict.ts';
+
+/** One correction, SI: what it weighed, the mix taken out before it, and the foam or base mix added. */
+export interface Corrected {
+  /** kg/m³ */
+  readonly weighed: number;
+  /** kg */
+  readonly out?: number;
+  /** m³ */
+  readonly foam?: number;
+  /** kg */
+  readonly base?: number;
+}
+
+/** What went in before anything was corrected: of these a part goes out with the mix. */
+const FIRST: readonly string[] = ['cement', 'water', 'sand', 'foamVolume'];
+const sumOf = (amounts: readonly (number | undefined)[]) =>
+  amounts.reduce<number>((sum, x = 0) => sum + x, 0);
+
+/**
+ * What of a batch is in the mixer when it is weighed last, if some of the mix was taken out before it was corrected?
+ *
+ * What is taken out has the make-up of all that is in by then. With m = B + ρf F in the mixer, out_i leaves the share
+ * k = 1 − out_i/m of base mix B and foam F; what is added comes to that. It fills out_i/ρ_i at the density it had. Sums
+ * added that differ from what the corrections say are parted as those are. No range is published: a balance of mass.
+ *
+ * @param batch all that went in, as `reconcile` takes it; `corrections` in their order
+ * @returns `batch`: of what is in the mixer; `share` of the first amounts in it; `mass` kg and `volume` m³ taken out
+ * @throws {DomainError} as much taken out as there is, or of a mix without a density
+ * @source navedtra-14071 (absolute volume)
+ */
+export function inMixer<B extends BatchWeighed>(batch: B, corrections: readonly Corrected[]) {
+  const mass = sumOf(corrections.map(({ out }) => out));
+  if (mass === 0) return { batch, share: 1, mass, volume: 0 };
+  const { cement, water, sand, foamVolume, foamDensity, leftOver } = batch;
+  const first = cement + water + sand + foamDensity * foamVolume;
+  const told = {
+    foam: sumOf(corrections.map((c) => c.foam)),
+    base: sumOf(corrections.map((c) => c.base)),
+  };
+  const part = (sum: number, of: number, x = 0) => (of > 0 ? (sum * x) / of : 0);
+  let [share, foamAdded, baseAdded, volume] = [1, 0, 0, 0];
+  for (const { weighed, out = 0, foam, base } of corrections) {
+    const there = share * first + baseAdded + foamDensity * foamAdded;
+    demand('mix taken out', out, 'mass', { min: 0, max: there, belowMax: true });
+    demand('weighed', weighed, 'density', { min: 0, aboveMin: out > 0 });
+    const kept = 1 - out / there;
+    share *= kept;
+    foamAdded = kept * foamAdded + part(batch.foamAdded, told.foam, foam);
+    baseAdded = kept * baseAdded + part(batch.baseAdded, told.base, base);
+    if (out > 0) volume += out / weighed;
+  }
+  return {
+    batch: {
+      ...batch,
+      cement: share * cement,
+      water: share * water,
+      sand: share * sand,
+      foamVolume: share * foamVolume,
+      foamAdded: told.foam > 0 ? foamAdded : batch.foamAdded,
+      baseAdded: told.base > 0 ? baseAdded : batch.baseAdded,
+      ...(leftOver !== undefined && { leftOver: Math.max(0, leftOver - mass) }),
+    },
+    share,
+    mass,
+    volume,
+  };
+}
+
+/**
+ * `judgeBatch` of a batch of which some may have been taken out before it was corrected: of what is in the mixer, with
+ * what was taken out in its yield and its mass. No range is published.
+ * @param batch all that went in; `u` standard uncertainties of its readings; `corrections` in their order
+ * @throws {DomainError} as `judgeBatch` and `inMixer`
+ * @source navedtra-14071 (absolute volume); jcgm-100 5.1.2 (first order)
+ */
+export function judgeCorrected(
+  batch: BatchWeighed & Particles,
+  u: Doubts,
+  corrections: readonly Corrected[],
+): Verdict {
+  const { batch: left, share, mass, volume } = inMixer(batch, corrections);
+  const scale = (name: string) => (FIRST.includes(name) ? share : 1);
+  const doubts = Object.entries(u).map(([name, doubt]) => [name, scale(name) * doubt]);
+  const found = judgeBatch(left, Object.fromEntries(doubts));
+  return {
+    ...found,
+    yield: found.yield + volume,
+    massIn: found.massIn + mass,
+    suspects: found.suspects.map((one) => ({ ...one, by: one.by / scale(one.reading) })),
+  };
+}
