@@ -12,8 +12,14 @@ export function Later({ draw }: { readonly draw: () => ComponentChild }) {
     const timer = setTimeout(() => {
       const first = built.current;
       built.current = undefined;
-      if (first) hydrate(first(), place.current!);
-      if (first !== draw) render(draw(), place.current!);
+      try {
+        if (first) hydrate(first(), place.current!);
+        if (first !== draw) render(draw(), place.current!);
+      } catch (error) {
+        // What stands there is of the numbers before.
+        render(<p class="withheld">This could not be drawn with these numbers.</p>, place.current!);
+        reportError(error);
+      }
     });
     return () => clearTimeout(timer);
   }, [draw]);
