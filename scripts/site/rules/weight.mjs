@@ -30,7 +30,7 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page, the dose of the foam as it was answered, and whose plan is weighed.
-  'first-batch/': 85_600,
+  'first-batch/': 85_750,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam that lives.
   'mix/proportion/': 59_200,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
@@ -46,14 +46,14 @@ const HEAVIER = {
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
   'mix/correct/': 52_250,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 56_400,
+  'bench/': 56_750,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 89_500,
-  'batch-records/batch/': 76_100,
-  'batch-records/learn/': 66_150,
-  'batch-records/compare/': 64_350,
-  'batch-records/': 65_900,
-  'batch-records/keep/': 55_100,
+  'bench/run/': 89_750,
+  'batch-records/batch/': 76_350,
+  'batch-records/learn/': 66_450,
+  'batch-records/compare/': 64_650,
+  'batch-records/': 66_200,
+  'batch-records/keep/': 55_400,
   // Four worksheets, two of them with the carbonate balance.
   'water/softening/': 60_350,
   // The carbonate balance of a water, from its ions or its total.
@@ -61,7 +61,11 @@ const HEAVIER = {
   // Two waters into one, and the picture of it.
   'water/blending/': 52_250,
   // A strength from its cement, its density and its age, and what the reader's own batches say of it.
-  'curing/strength/': 49_700,
+  'curing/strength/': 49_800,
+  // How long it dries, by a rule and by diffusion, and the picture of both.
+  'curing/drying-to-use/': 49_150,
+  // When it may be stripped, by strength or by bars, and what strength the growth of the mix has by then.
+  'demoulding/when-to-strip/': 49_200,
   // Heat through a slab, a column or a ball, and its picture.
   'curing/heat-inside/': 64_700,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
