@@ -13,6 +13,8 @@ const chapters = defineCollection({
       order: z.number().int().optional(),
       /** Words a reader may search by, US spellings and symptoms among them. */
       keywords: z.array(z.string().min(2)).min(1),
+      /** More such words and phrases, by the section of the page that the search opens for them. */
+      answers: z.record(z.string(), z.array(z.string().min(2)).min(1)).optional(),
       /** On a chapter's opening page: the chapter's short name, and its place among the chapters. */
       chapter: z.string().min(3).max(30).optional(),
       chapterOrder: z.number().int().optional(),

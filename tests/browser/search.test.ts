@@ -1,9 +1,10 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findPages, type Index } from '../../src/components/site/search-pages.ts';
+import { bestSection, type Found } from '../../src/components/site/search-sections.ts';
 import { wordsOf } from '../../src/components/site/search-words.ts';
 import { type Opened, openPage, site } from './browser.ts';
-import { first, questions } from './search-questions.ts';
+import { first, type Question, questions } from './search-questions.ts';
 
 let opened: Opened;
 let page: Page;
@@ -45,12 +46,12 @@ const slow = { timeout: 10_000 };
 
 interface Loaded {
   search(words: string): Promise<{
-    results: { id: string; score: number; data: () => Promise<{ url: string }> }[];
+    results: { id: string; score: number; words: number[]; data: () => Promise<Found> }[];
   }>;
 }
 
-/** The index of the tested site, searched in its page; `data` gives a page's path. */
-async function indexInPage(): Promise<Index<string>> {
+/** The index of the tested site, searched in its page. */
+async function indexInPage(): Promise<Index<Found>> {
   // In quotes, since the test runner would take an import for one of its own.
   const index = await page.evaluateHandle<Loaded>(`(async () => {
     const loaded = await import('${site.base}pagefind/pagefind.js');
@@ -61,35 +62,35 @@ async function indexInPage(): Promise<Index<string>> {
     search: async (words) => {
       const hits = await index.evaluate(async (loaded, asked) => {
         const { results } = await loaded.search(asked);
-        return results.map(({ id, score }) => ({ id, score }));
+        return results.map(({ id, score, words }) => ({ id, score, words }));
       }, words);
       // Only the best are looked up, as in the dialog.
-      const pathOf = (id: string) =>
+      const pageOf = (id: string) =>
         index.evaluate(
           async (loaded, [asked, wanted]) => {
             const { results } = await loaded.search(asked);
-            return (await results.find((hit) => hit.id === wanted)!.data()).url;
+            return results.find((hit) => hit.id === wanted)!.data();
           },
           [words, id] as const,
         );
-      return {
-        results: hits.map(({ id, score }) => ({
-          id,
-          score,
-          data: async () => (await pathOf(id)).slice(site.base.length),
-        })),
-      };
+      return { results: hits.map((hit) => ({ ...hit, data: () => pageOf(hit.id) })) };
     },
   };
 }
+
+/** Where a found page is opened, as a path below the base: at a section if the question asks for one. */
+const opensAt = (page: Found, [asked, wanted]: Question) =>
+  (wanted.includes('#') ? bestSection(page, asked)!.url : page.url).slice(site.base.length);
 
 describe('the search', () => {
   test('answers what makers ask, among the first three or as the first', async () => {
     const index = await indexInPage();
     const asking = [...questions, ...first].map(async (question) => {
       const [asked, wanted] = question;
-      const hits = (await findPages(index, asked)).slice(0, first.includes(question) ? 1 : 3);
-      const paths = await Promise.all(hits.map((hit) => hit.data()));
+      const { hits } = await findPages(index, asked);
+      const shown = hits.slice(0, first.includes(question) ? 1 : 3);
+      const pages = await Promise.all(shown.map((hit) => hit.data()));
+      const paths = pages.map((page) => opensAt(page, question));
       return paths.includes(wanted) ? [] : [`${asked}: not ${wanted} but ${paths.join(', ')}`];
     });
     const missed = (await Promise.all(asking)).flat();
@@ -98,7 +99,10 @@ describe('the search', () => {
     const american = questions.filter(([, , spelling]) => spelling === 'US');
     expect(american.length * 2).toBeGreaterThanOrEqual(questions.length);
     expect(american.filter(([asked]) => !isAmerican(asked))).toEqual([]);
-    expect(await findPages(index, 'zzqqx')).toEqual([]);
+    expect(await findPages(index, 'pregnant zzqqx')).toEqual({
+      hits: [],
+      unknown: ['pregnant', 'zzqqx'],
+    });
   });
 
   test.each([

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { findPages, groupsOf, type Index } from '../../src/components/site/search-pages.ts';
-import { wordsOf } from '../../src/components/site/search-words.ts';
+import { bestSection, type Found } from '../../src/components/site/search-sections.ts';
+import { isMeant, wordsOf } from '../../src/components/site/search-words.ts';
 
 const first = (asked: string) => wordsOf(asked).map(([word]) => word);
 
@@ -26,45 +27,131 @@ test('a word brings those that mean the same', () => {
   expect(wordsOf('mold')[0]).toEqual(expect.arrayContaining(['mould', 'form']));
 });
 
+test.each([
+  ['hardn', 'hardness,'],
+  ['stripping', 'strip'],
+  ['demoulded', 'Demoulding'],
+  ['curing', '“cured”'],
+  ['sticky', 'sticks;'],
+  ['calendar', 'iCalendar'],
+  ['load-bearing', 'load-bearing.'],
+  ['mg/l', 'mg/L;'],
+])('%j is meant by %j', (asked, found) => {
+  expect(isMeant(asked, found)).toBe(true);
+});
+
+test.each([
+  ['perlite', 'per'],
+  ['pregnant', 'pre-mix,'],
+  ['barbecue', 'bars.'],
+  ['birdbath', 'birds'],
+  ['shelf', 'S.;'],
+  ['lightning', 'light'],
+  ['basin', 'base'],
+])('%j is not meant by %j, which only begins alike', (asked, found) => {
+  expect(isMeant(asked, found)).toBe(false);
+});
+
+interface Page {
+  readonly content: string;
+  readonly meta: object;
+  readonly asked: string;
+}
+
+/** A page found for a word, which stands where the page has it; `as` what the index took for it. */
+const hit = (id: string, content: string, asked: string, { score = 1, as = asked } = {}) => ({
+  id,
+  score,
+  words: content.split(' ').flatMap((word, at) => (as.split(' ').includes(word) ? at : [])),
+  data: async (): Promise<Page> => ({ content, meta: {}, asked }),
+});
+
 /** An index that knows these pages by their words, each word counting one. */
-const indexOf = (pages: Record<string, string>): Index<string> => ({
-  search: async (words) => ({
+const indexOf = (pages: Record<string, string>): Index<Page> => ({
+  search: async (asked) => ({
     results: Object.entries(pages)
-      .filter(([, text]) => words.split(' ').every((word) => text.split(' ').includes(word)))
-      .map(([id]) => ({ id, score: 1, data: async () => `${id} for ${words}` })),
+      .filter(([, text]) => asked.split(' ').every((word) => text.split(' ').includes(word)))
+      .map(([id, text]) => hit(id, text, asked)),
   }),
 });
 
 test('a page with more of the words comes first, and one lacking a word is still found', async () => {
   const index = indexOf({ a: 'foam', b: 'foam collapse wet', c: 'wet foam' });
-  const hits = await findPages(index, 'my foam is wet and collapses');
+  const { hits } = await findPages(index, 'my foam is wet and collapses');
   expect(hits.map(({ id }) => id)).toEqual(['b', 'c', 'a']);
 });
 
-test('a word that no page holds takes nothing away', async () => {
+test('a word that no page holds takes nothing away, and is told', async () => {
   const index = indexOf({ a: 'foam' });
-  const [hit] = await findPages(index, 'foam zzqqx');
-  expect(hit?.score).toBe(1);
-  expect(await findPages(index, 'zzqqx')).toEqual([]);
+  const { hits, unknown } = await findPages(index, 'foam zzqqx');
+  expect(hits[0]?.score).toBe(1);
+  expect(unknown).toEqual(['zzqqx']);
+  expect((await findPages(index, 'zzqqx')).hits).toEqual([]);
+});
+
+test('a word that the index only takes for another finds nothing', async () => {
+  const index: Index<Page> = {
+    search: async (asked) => ({ results: [hit('a', 'mass per volume', asked, { as: 'per' })] }),
+  };
+  expect(await findPages(index, 'perlite')).toEqual({ hits: [], unknown: ['perlite'] });
+  expect((await findPages(index, 'per')).hits).toHaveLength(1);
+});
+
+test('a word beside the text of a page is held by it', async () => {
+  const index: Index<Page> = {
+    search: async (asked) => ({
+      results: [
+        {
+          id: 'a',
+          score: 1,
+          words: [],
+          data: async () => ({ content: 'foam', meta: { title: 'Sources' }, asked }),
+        },
+      ],
+    }),
+  };
+  expect((await findPages(index, 'source')).hits).toHaveLength(1);
 });
 
 test('the excerpt is of all the words where a page holds them all', async () => {
-  const [hit] = await findPages(indexOf({ a: 'foam wet' }), 'wet foam');
-  expect(await hit?.data()).toBe('a for wet foam');
+  const { hits } = await findPages(indexOf({ a: 'foam wet' }), 'wet foam');
+  expect((await hits[0]?.data())?.asked).toBe('wet foam');
 });
 
 test('a page far below the best is left out', async () => {
   const scores: Record<string, number> = { foam: 1, wet: 20 };
-  const index: Index<string> = {
-    search: async (words) => ({
-      results: words.split(' ').flatMap((word) => ({
-        id: word === 'wet' ? 'b' : 'a',
-        score: scores[word] ?? 0,
-        data: async () => word,
-      })),
+  const index: Index<Page> = {
+    search: async (asked) => ({
+      results: asked
+        .split(' ')
+        .map((word) => hit(word, 'wet foam', word, { score: scores[word] ?? 0 })),
     }),
   };
-  expect((await findPages(index, 'wet foam')).map(({ id }) => id)).toEqual(['b']);
+  const { hits } = await findPages(index, 'wet foam');
+  expect(hits.map(({ id }) => id)).toEqual(['wet']);
+});
+
+/** A page whose section on burns holds fewer of the words than another. */
+const found: Found = {
+  url: '/skin/',
+  excerpt: '',
+  content: '',
+  meta: { keywords: 'burn, cement on my skin', answers: '{"first":["burn","it didn’t hurt"]}' },
+  anchors: [{ id: 'first', text: 'If it happens' }],
+  sub_results: [
+    { url: '/skin/', title: 'Skin', excerpt: 'burn, <mark>cement</mark> on my <mark>skin</mark>' },
+    { url: '/skin/#wear', title: 'What to wear', excerpt: '<mark>cement</mark> <mark>skin</mark>' },
+    { url: '/skin/#what', title: 'What it does', excerpt: 'the <mark>skin</mark>' },
+  ],
+};
+
+test.each([
+  ['cement skin', '/skin/#wear', 'What to wear'],
+  ['a cement burn on the skin', '/skin/#first', 'If it happens'],
+  ['It didn’t hurt my skin', '/skin/#first', 'If it happens'],
+  ['skin of a sunburn', '/skin/#wear', 'What to wear'],
+])('%j opens %s of a page', (asked, url, title) => {
+  expect(bestSection(found, asked)).toMatchObject({ url, title });
 });
 
 test('the best three are shown first, whatever their chapters, and the others by theirs', () => {

@@ -1,13 +1,26 @@
-import { wordsOf } from './search-words.ts';
+import { isMeant, wordsOf } from './search-words.ts';
 
+/** A page's text and what stands beside it, the same whatever was searched. */
+interface Text {
+  readonly content: string;
+  readonly meta: object;
+}
 /** One page as the index found it for one word. */
 export interface Hit<Page> {
   readonly id: string;
   readonly score: number;
+  /** Where in the page's text the word stands; nowhere if only beside the text. */
+  readonly words: readonly number[];
   readonly data: () => Promise<Page>;
 }
 export interface Index<Page> {
   search(words: string): Promise<{ readonly results: readonly Hit<Page>[] }>;
+}
+
+/** The pages for a question, best first, and the words of it that no page holds. */
+interface Pages<Page> {
+  readonly hits: readonly Hit<Page>[];
+  readonly unknown: readonly string[];
 }
 
 /** What a page that lacks one of the words still gets of its score. */
@@ -21,10 +34,10 @@ const LEAST = 0.1;
  * itself, a rare word counting for more, and a page with more of the words comes before one with
  * fewer.
  */
-export async function findPages<Page>(
+export async function findPages<Page extends Text>(
   index: Index<Page>,
   asked: string,
-): Promise<readonly Hit<Page>[]> {
+): Promise<Pages<Page>> {
   const words = wordsOf(asked);
   const [whole, ...each] = await Promise.all([
     index.search(words.map(([word]) => word).join(' ')),
@@ -43,7 +56,10 @@ export async function findPages<Page>(
       return { id, score, data: (excerpts.get(id) ?? best).data };
     })
     .sort((a, b) => b.score - a.score);
-  return scored.filter(({ score }) => score >= LEAST * scored[0]!.score);
+  return {
+    hits: scored.filter(({ score }) => score >= LEAST * scored[0]!.score),
+    unknown: words.flatMap(([word], i) => (each[i]!.size > 0 ? [] : word!)),
+  };
 }
 
 /** So many pages stand first, whatever their chapter: whoever asks reads no further. */
@@ -59,12 +75,29 @@ export const groupsOf = <Page>(
 ];
 
 /** The best hit of each page for any word of a family. */
-async function searchFamily<Page>(index: Index<Page>, family: readonly string[]) {
-  const found = await Promise.all(family.map((word) => index.search(word)));
+async function searchFamily<Page extends Text>(index: Index<Page>, family: readonly string[]) {
+  const found = await Promise.all(family.map((word) => searchWord(index, word)));
   const best = new Map<string, Hit<Page>>();
-  for (const hit of found.flatMap(({ results }) => results)) {
+  for (const hit of found.flat()) {
     const other = best.get(hit.id);
     if (!other || hit.score > other.score) best.set(hit.id, hit);
   }
   return best;
+}
+
+/** So many of the best pages are looked into for the word itself. */
+const LOOKED_INTO = 3;
+
+/** The pages that hold a word; none where the best of them hold only one that begins alike. */
+async function searchWord<Page extends Text>(index: Index<Page>, word: string) {
+  const { results } = await index.search(word);
+  const found = await Promise.all(results.slice(0, LOOKED_INTO).map(foundIn));
+  return found.flat().some((other) => isMeant(word, other)) ? results : [];
+}
+
+async function foundIn<Page extends Text>({ words, data }: Hit<Page>): Promise<string[]> {
+  const { content, meta } = await data();
+  if (words.length === 0) return Object.values(meta).join(' ').split(/\s+/);
+  const all = content.split(/\s+/);
+  return words.map((at) => all[at] ?? '');
 }

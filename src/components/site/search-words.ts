@@ -2,8 +2,8 @@
 const IDLE = new Set(
   `a about after again all also am an and any are as at be been before but by came can cannot come
   could did do does doing each for from get gets getting got had has have having how i if in into is
-  it its just like make many me much my no not of off on one or our please should so some than that
-  the their them then there these they this those to up use used using was we went were what when
+  it its just like make many me much my no not of off on one or our please should so some something
+  than that the their them then there these they this those to up use used using was we went were what when
   where which while who whose why will with without would you your
   arent cant didnt doesnt dont hasnt havent isnt wasnt wont wouldnt keep keeps kept still want wants
   need needs`.split(/\s+/),
@@ -61,22 +61,46 @@ const FAMILIES: readonly (readonly string[])[] = [
 const inBritish = (word: string) =>
   SPELLINGS.reduce((text, [american, british]) => text.replace(american, british), word);
 
-/**
- * The words of a question that say what it is about, each with the words that mean the same. A
- * number counts only where there is nothing else: pages hold too many of them.
- */
-export function wordsOf(asked: string): readonly (readonly string[])[] {
-  const all = asked
+/** What was asked in small letters, word by word. */
+export const plain = (asked: string): readonly string[] =>
+  asked
     .toLowerCase()
     .replace(/[’']/g, '')
     .split(/[^\p{L}\p{N}/°³²%.:-]+/u)
     .map((word) => word.replace(/^[-.:/]+|[-.:/]+$/g, ''))
     .filter(Boolean);
+
+/**
+ * The words of a question that say what it is about, each with the words that mean the same. A
+ * number counts only where there is nothing else: pages hold too many of them.
+ */
+export function wordsOf(asked: string): readonly (readonly string[])[] {
+  const all = plain(asked);
   const telling = all.filter((word) => !IDLE.has(word));
   const words = telling.filter((word) => /\p{L}/u.test(word));
   const kept = words.length > 0 ? words : telling.length > 0 ? telling : all;
   return [...new Set(kept.map(inBritish))].map((word) => {
     const family = FAMILIES.find((names) => names.includes(word)) ?? [];
     return [...new Set([word, ...family])];
+  });
+}
+
+/** The last letter a word shares with its relations, doubled or not, and what it may end in beyond. */
+const ENDING =
+  /^(.)(\1?(e?s|e?d|ers?|ors?|ings?|y|ly|ies|ied|i?al|ally|ate[ds]?|ating|ations?|ions?|ity|i?ties|ments?|ness|ful|[ai]ble|[ai]bility|ive|ic|an[ct]e?|en[ct]e?)|e)?$/;
+
+/**
+ * Whether a word that the index found is the one asked for, begins with it, or differs from it in its ending.
+ * The index answers a word it does not know with one that only begins alike: with “per” for “perlite”.
+ */
+export function isMeant(word: string, found: string): boolean {
+  const bare = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
+  const wanted = bare(word);
+  const parts = [found, ...found.split(/[^\p{L}\p{N}]+|(?<=\p{Ll})(?=\p{Lu})/u)].map(bare);
+  return parts.some((part) => {
+    if (part.startsWith(wanted)) return true;
+    for (let last = 1; part.startsWith(wanted.slice(0, last + 1)); last++)
+      if (ENDING.test(wanted.slice(last)) && ENDING.test(part.slice(last))) return true;
+    return false;
   });
 }

@@ -1,22 +1,6 @@
 import { findPages, groupsOf, type Index } from './search-pages.ts';
-import { wordsOf } from './search-words.ts';
+import { bestSection, type Found, isKeywords } from './search-sections.ts';
 
-/** What the index gives back for one page. */
-interface Found {
-  readonly url: string;
-  readonly excerpt: string;
-  readonly meta: {
-    readonly title?: string;
-    readonly chapter?: string;
-    readonly keywords?: string;
-    readonly summary?: string;
-  };
-  readonly sub_results: readonly {
-    readonly url: string;
-    readonly title: string;
-    readonly excerpt: string;
-  }[];
-}
 interface Opened extends Index<Found> {
   options(options: { readonly baseUrl?: string; readonly excerptLength?: number }): Promise<void>;
 }
@@ -96,16 +80,16 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
     await new Promise((rested) => setTimeout(rested, REST));
     if (input.value.trim() !== words) return;
     try {
-      const hits = await findPages(await load(base), words);
-      const best = await Promise.all(hits.slice(0, MOST).map((hit) => hit.data()));
-      const found = best.filter((page) => isMeant(page, words));
+      const { hits, unknown } = await findPages(await load(base), words);
+      const found = await Promise.all(hits.slice(0, MOST).map((hit) => hit.data()));
       if (input.value.trim() !== words) return;
       if (found.length === 0)
         return fail(
           `Nothing found for “${words}”. Try fewer or plainer words: foam, strip, lime, heavy.`,
         );
-      clear(`${found.length} ${found.length === 1 ? 'page' : 'pages'} found`);
-      list.append(...grouped(found));
+      const without = unknown.length > 0 ? `; on no page: ${unknown.join(', ')}` : '';
+      clear(`${found.length} ${found.length === 1 ? 'page' : 'pages'} found${without}`);
+      list.append(...grouped(found, words));
       list.dataset.words = words;
       input.ariaExpanded = 'true';
       choose(0);
@@ -137,21 +121,8 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
   });
 }
 
-/**
- * Whether a page holds something like a word that was asked for. The index, when it knows no such
- * word, goes on to words that share a first letter with it, which helps nobody.
- */
-function isMeant(page: Found, words: string): boolean {
-  const heads = wordsOf(words)
-    .flat()
-    .map((word) => word.slice(0, 3));
-  const text = `${page.meta.title} ${page.excerpt} ${page.sub_results.map((s) => s.excerpt).join(' ')}`;
-  const marked = text.matchAll(/<mark>(.*?)<\/mark>/g);
-  return [...marked].some(([, mark]) => heads.some((head) => mark!.toLowerCase().startsWith(head)));
-}
-
 /** The pages found, each group under its head. */
-function grouped(found: readonly Found[]): HTMLElement[] {
+function grouped(found: readonly Found[], asked: string): HTMLElement[] {
   let n = 0;
   return groupsOf(found, chapterOf).map(([name, pages]) => {
     const group = document.createElement('div');
@@ -161,30 +132,15 @@ function grouped(found: readonly Found[]): HTMLElement[] {
     head.className = 'search-group';
     head.textContent = name;
     head.ariaHidden = 'true';
-    group.append(head, ...pages.map((page) => option(page, `found-${n++}`, name)));
+    group.append(head, ...pages.map((page) => option(page, asked, `found-${n++}`, name)));
     return group;
   });
 }
 
 const chapterOf = ({ meta }: Found): string => meta.chapter ?? 'About this handbook';
 
-/** Whether what was found is only the page's list of search words, which is not for reading. */
-function isKeywords(excerpt: string, { meta }: Found): boolean {
-  const text = excerpt.replaceAll(/<\/?mark>/g, '');
-  const start = text.split(',')[1]?.trim();
-  return Boolean(start && meta.keywords?.includes(start));
-}
-
-/** The section that holds most of the words; the list of search words is none. */
-function bestSection(page: Found) {
-  const marks = ({ excerpt }: { readonly excerpt: string }) =>
-    new Set(excerpt.toLowerCase().match(/<mark>.*?<\/mark>/g)).size;
-  const read = page.sub_results.filter(({ excerpt }) => !isKeywords(excerpt, page));
-  return read.toSorted((a, b) => marks(b) - marks(a))[0] ?? page.sub_results[0];
-}
-
-function option(page: Found, id: string, head: string): HTMLElement {
-  const best = bestSection(page);
+function option(page: Found, asked: string, id: string, head: string): HTMLElement {
+  const best = bestSection(page, asked);
   const link = document.createElement('a');
   link.role = 'option';
   link.id = id;
@@ -195,7 +151,7 @@ function option(page: Found, id: string, head: string): HTMLElement {
   const words = document.createElement('span');
   // The index marks the words it found with <mark>; the rest of an excerpt is escaped text.
   const excerpt = best?.excerpt ?? page.excerpt;
-  if (isKeywords(excerpt, page)) words.textContent = page.meta.summary ?? '';
+  if (!excerpt || isKeywords(excerpt, page)) words.textContent = page.meta.summary ?? '';
   else words.innerHTML = excerpt;
   const places = [chapterOf(page), best?.title].filter(
     (name) => name && name !== head && name !== page.meta.title,

@@ -1,0 +1,57 @@
+import { plain } from './search-words.ts';
+
+/** What the index gives back for one page. */
+export interface Found {
+  readonly url: string;
+  readonly excerpt: string;
+  readonly content: string;
+  readonly meta: {
+    readonly title?: string;
+    readonly chapter?: string;
+    readonly keywords?: string;
+    readonly summary?: string;
+    /** The sections that answer for some words or phrases whatever else is found, as JSON. */
+    readonly answers?: string;
+  };
+  readonly anchors: readonly { readonly id: string; readonly text: string }[];
+  readonly sub_results: readonly Section[];
+}
+interface Section {
+  readonly url: string;
+  readonly title: string;
+  readonly excerpt: string;
+}
+
+/** Whether what was found is only the page's list of search words, which is not for reading. */
+export function isKeywords(excerpt: string, { meta }: Found): boolean {
+  const text = excerpt.replaceAll(/<\/?mark>/g, '');
+  const start = text.split(',')[1]?.trim();
+  return Boolean(start && meta.keywords?.includes(start));
+}
+
+/** The section named for what was asked, or that with most of its words; the list of search words is none. */
+export function bestSection(page: Found, asked: string): Section | undefined {
+  const named = namedSection(page, asked);
+  if (named) return named;
+  const marks = ({ excerpt }: Section) =>
+    new Set(excerpt.toLowerCase().match(/<mark>.*?<\/mark>/g)).size;
+  const read = page.sub_results.filter(({ excerpt }) => !isKeywords(excerpt, page));
+  return read.toSorted((a, b) => marks(b) - marks(a))[0] ?? page.sub_results[0];
+}
+
+function namedSection(page: Found, asked: string): Section | undefined {
+  const answers: Record<string, string[]> = JSON.parse(page.meta.answers ?? '{}');
+  const words = ` ${plain(asked).join(' ')} `;
+  const id = Object.keys(answers).find((id) =>
+    answers[id]!.some((phrase) => words.includes(` ${plain(phrase).join(' ')} `)),
+  );
+  if (!id) return;
+  const url = `${page.url}#${id}`;
+  return (
+    page.sub_results.find((section) => section.url === url) ?? {
+      url,
+      title: page.anchors.find((anchor) => anchor.id === id)?.text ?? '',
+      excerpt: '',
+    }
+  );
+}
