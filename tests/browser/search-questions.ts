@@ -1,6 +1,6 @@
 /**
- * A question as a maker would type it, the page that must be among the first three found, and whether it
- * is written as in the United States.
+ * A question as a maker would type it; the page that must be among the first three found, with the section
+ * where it matters; and whether it is written as in the United States.
  */
 export type Question = readonly [asked: string, page: string, american?: 'US'];
 
@@ -95,6 +95,14 @@ export const questions: readonly Question[] = [
   ['strap around a round mold', 'placing/pressure/', 'US'],
   ['pour down the sink', 'safety/washout/'],
   ['wash water down the drain', 'safety/washout/'],
+  ['still soft after two days', 'curing/set/#not-set'],
+  ['still soft in the mold', 'demoulding/when-to-strip/', 'US'],
+  ['the mold froze overnight', 'curing/frost/#frozen', 'US'],
+  ['white powder on the colored slab', 'finished-part/drying/#efflorescence', 'US'],
+  ['fiberglass in my eye', 'safety/skin-and-eyes/#first', 'US'],
+  ['US cement', 'curing/strength/#curve'],
+  ['which cement in the US', 'curing/strength/#curve'],
+  ['which cement in the US', 'mix/base-mix/#cement'],
   // Where a figure comes from, and what it is held against.
   ['checks', 'checks/'],
   ['known wrong', 'checks/'],
@@ -117,4 +125,40 @@ export const first: readonly Question[] = [
   ['equipment', 'safety/setting-up/'],
   ['shopping list', 'safety/setting-up/'],
   ['tools', 'safety/setting-up/'],
+  // An emergency: what to do first, and nothing before it.
+  ['skin burns', 'safety/skin-and-eyes/#first'],
+  ['cement on my skin', 'safety/skin-and-eyes/#first'],
+  ['cement burn', 'safety/skin-and-eyes/#first'],
+  ['burned my hand', 'safety/skin-and-eyes/#first'],
+  ['swallowed cement', 'safety/skin-and-eyes/#first'],
+  ['something in my eye', 'safety/skin-and-eyes/#first'],
+  ['cement in eye', 'safety/skin-and-eyes/#first'],
+  ['splash in my eyes', 'safety/skin-and-eyes/#first'],
+  ['rash on my hands', 'safety/skin-and-eyes/#first'],
+  ['chemical burn', 'safety/skin-and-eyes/#first'],
+  ['cement in my mouth', 'safety/skin-and-eyes/#first'],
+  ['it did not set', 'curing/set/#not-set'],
+  ["won't set", 'curing/set/#not-set'],
+  ['not hardening', 'curing/set/#not-set'],
+  ['still sticky after two days', 'curing/set/#not-set'],
+  ['sticky', 'curing/set/#not-set'],
+  ['soft surface', 'curing/set/#not-set'],
+  ['frost last night', 'curing/frost/#frozen'],
+  ['it froze overnight', 'curing/frost/#frozen'],
+  ['pond', 'finished-part/where-not/#water-fire'],
+  ['can I make a pond', 'finished-part/where-not/#water-fire'],
+  ['birdbath', 'finished-part/where-not/#water-fire'],
+  ['fire pit', 'finished-part/where-not/#water-fire'],
+  ['dry in oven', 'finished-part/density/'],
+  ['pizza oven', 'finished-part/where-not/#water-fire'],
+  ['barbecue', 'finished-part/where-not/#water-fire'],
+  ['sit on it', 'finished-part/where-not/#stand'],
+  ['shelf on wall', 'finished-part/where-not/#line'],
+  ['perlite', 'mix/proportion/#everything'],
+  ['vermiculite', 'mix/proportion/#everything'],
+  ['white powder on concrete', 'finished-part/drying/#efflorescence'],
+  ['chalky', 'finished-part/drying/#efflorescence'],
+  ['can I use sea water', 'water/fit-for-cement/'],
+  ['liquid under foam', 'foam/drainage/'],
+  ['brittle', 'finished-part/strength/'],
 ];
