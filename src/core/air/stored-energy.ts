@@ -17,7 +17,7 @@ export const ESSENTIAL_REQUIREMENTS = 5000;
 export interface StoredEnergy {
   /** If it bursts and the air expands without heat, as the pressure-test standard has it, J. */
   readonly isentropic: number;
-  /** The most work the air can do on its way to ambient, heat let in, J. */
+  /** Work beyond pushing the ambient air back, heat let in, J: below some 5.7 bar gauge less than the first, which counts that push. */
   readonly isothermal: number;
   /** Energy to raise the pressure at constant volume, J: the highest of the three up to 25 bar. */
   readonly brode: number;

@@ -94,10 +94,11 @@ export default worksheet({
       units: ENERGY,
     },
     isothermal: {
-      label: 'The most work it can do, heat let in',
+      label: 'Heat let in, less what pushes the air outside back',
       kind: 'energy',
       of: (r) => r.held.isothermal,
       units: ENERGY,
+      note: 'The others count that push too: at low pressure this one is the least.',
     },
     brode: {
       label: 'By what it takes to raise the pressure',
@@ -217,7 +218,7 @@ export default worksheet({
     <EnergyBars
       bars={[
         ['Burst, air cooling', held.isentropic],
-        ['The most work, heat let in', held.isothermal],
+        ['Heat let in, less the push outside', held.isothermal],
         ['Raised at one volume', held.brode],
       ]}
       mark={['“highly hazardous”', HIGH_HAZARD_ENERGY]}

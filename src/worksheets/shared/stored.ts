@@ -36,7 +36,7 @@ export const storedResults = {
     of: (r: Holds) => r.stored.isentropic,
   },
   storedMost: {
-    label: 'Energy in it, the most the air could give up',
+    label: 'Energy in it, heat let in, less what pushes the air outside back',
     kind: 'energy',
     of: (r: Holds) => r.stored.isothermal,
   },

@@ -160,7 +160,7 @@ export const answers: Answers = {
       }) / dischargeCoefficient,
   }),
   'air/isothermal-per-mass': answer({
-    asks: 'Most work a kilogram of compressed air can do, heat let in',
+    asks: 'Work a kilogram of compressed air can do beyond pushing the air outside back, heat let in',
     input: { ...state, ambient: 'pressure' },
     gives: 'specificEnergy',
     work: ({ pressure, temperature, ambient }) =>
