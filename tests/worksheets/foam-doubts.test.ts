@@ -329,3 +329,14 @@ describe('foam on the scale', () => {
     });
   });
 });
+
+test('a receiver promises no steady lance below the pressure at which a hole chokes', () => {
+  for (const low of ['0', '0.2', '0.9'])
+    expect(judged(receiver, { low })).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/not steady for so long: below 0\.90\sbar/),
+    });
+  expect(judged(receiver, { low: '0.91' }).verdict).toBe('good');
+  // Thinner air outside is choked from lower on.
+  expect(judged(receiver, { low: '0.9', atmosphere: '900' }).verdict).toBe('good');
+});

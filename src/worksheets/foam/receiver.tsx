@@ -1,5 +1,6 @@
 import { pressureAfter, timeToFall } from '../../core/air/blow-down.ts';
 import { FREE_AIR } from '../../core/air/density.ts';
+import { criticalRatio } from '../../core/air/orifice.ts';
 import { receiverContents } from '../../core/air/receiver.ts';
 import { testDistance } from '../../core/air/stored-energy.ts';
 import { number } from '../../islands/fields.ts';
@@ -114,16 +115,23 @@ export default worksheet({
     const { fast, slow } = r;
     const least = say(Math.min(fast, slow), 'time', { units: MINUTES, significant: 2 });
     const low = say(v.low, 'pressure', { units: GAUGE, significant: 2 });
+    // By the gauge: below this no hole holds the flow steady.
+    const choking = v.atmosphere / criticalRatio() - v.atmosphere;
     const judged: Judgement =
       Math.min(fast, slow) < 60
         ? {
             verdict: 'look',
             say: `${least} to ${low}. That is too short for a steady foam without a compressor behind it and a regulator after it.`,
           }
-        : {
-            verdict: 'good',
-            say: `${least} or more before it falls to ${low}. A regulator after it keeps the air to the lance steady all that time.`,
-          };
+        : v.low < choking
+          ? {
+              verdict: 'look',
+              say: `${least} or more before it falls to ${low}, and not steady for so long: below ${say(choking, 'pressure', { units: GAUGE, significant: 2 })} even a hole into the open is no longer choked, and the air weakens with the pressure. Count to there at the lowest.`,
+            }
+          : {
+              verdict: 'good',
+              say: `${least} or more before it falls to ${low}. A regulator after it keeps the air to the lance steady all that time.`,
+            };
     return mindStored(judged, r, say);
   },
   notes: (r, _, say) => [
