@@ -131,28 +131,25 @@ export default worksheet({
     if (v.warmest >= WARM)
       return {
         verdict: 'stop',
-        say: `Water that has stood at ${warm} may have grown Legionella: do not make a spray of it. Pour it on the ground, scrub the butt, and use distilled or softened water for this batch.`,
+        say: `Legionella grows in water that stands at ${warm}, in how short a time is not known here: do not make a spray of it. Pour it on the ground, scrub the butt, and use distilled or softened water for this batch.`,
       };
     if (v.senses === 'green')
       return {
         verdict: 'stop',
         say: 'Algae and slime spoil foam and hold back cement. Pour it on the ground, scrub the butt, and keep the light out.',
       };
-    if (v.warmest >= COOL)
-      return {
-        verdict: 'look',
-        say: `At ${warm} it has stood warmer than stored rain should. Shade the butt, use the water before it warms further, and do not breathe its spray.`,
-      };
-    if (v.stood > LONG)
-      return {
-        verdict: 'look',
-        say: 'It has stood long. Smell it, look at a jar of it against white, strain it, and make a small foam with it before the batch.',
-      };
-    if (r.caught < r.need)
-      return {
-        verdict: 'look',
-        say: `${say(r.need - r.caught, 'volume', { units: LITRES, significant: 2 })} short. Blend it with the tap as far as the hardness allows, or buy that much distilled water.`,
-      };
+    const short = say(r.need - r.caught, 'volume', { units: LITRES, significant: 2 });
+    const looks = [
+      r.caught === 0
+        ? `No rain came into the butt: buy ${short} of distilled water, or soften the tap’s.`
+        : r.caught < r.need &&
+          `${short} short. Blend it with the tap as far as the hardness allows, or buy that much distilled water.`,
+      v.warmest >= COOL &&
+        `At ${warm} it has stood warmer than stored rain should. Shade the butt, use the water before it warms further, and do not breathe its spray.`,
+      v.stood > LONG &&
+        'It has stood long. Smell it, look at a jar of it against white, strain it, and make a small foam with it before the batch.',
+    ].filter(Boolean);
+    if (looks.length > 0) return { verdict: 'look', say: looks.join(' ') };
     return {
       verdict: 'good',
       say: `Enough. Draw it from above the mud, strain it, test its hardness, and make the foam with it.`,
