@@ -5,7 +5,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { choices, inputId, isShown } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import type { NumberField } from '../../src/islands/fields.ts';
+import type { Fields, NumberField } from '../../src/islands/fields.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import setTime from '../../src/worksheets/curing/set-time.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
@@ -29,7 +29,7 @@ function swept({ kind, example, min, max }: NumberField): Entry[] {
 /** As it stands, and with each choice made otherwise. */
 const ways = (sheet: AnyWorksheet): Entries[] => [
   {},
-  ...Object.entries(sheet.fields).flatMap(([name, field]) =>
+  ...Object.entries(sheet.fields as Fields).flatMap(([name, field]) =>
     field.type === 'choice'
       ? Object.keys(field.options).map((t): Entries => ({ [benchKey(sheet, name)]: { t } }))
       : [],
@@ -44,7 +44,7 @@ test.each([
   const sheet: AnyWorksheet = known;
   let refused = 0;
   for (const chosen of ways(sheet))
-    for (const [name, field] of Object.entries(sheet.fields))
+    for (const [name, field] of Object.entries(sheet.fields as Fields))
       for (const entry of field.type === 'number' ? swept(field) : []) {
         const typed = { ...chosen, [benchKey(sheet, name)]: entry };
         const reading = readWorksheet(sheet, typed, {}, say);

@@ -92,16 +92,16 @@ export const examples: readonly Example[] = [
   {
     sheet: 'soap-lost',
     result: 'share',
-    expected: '27.03 %',
+    expected: '23.07 %',
     within: 1e-3,
-    by: '2 × 3.1073 mmol/L × 304.44 g/mol = 1.8920 g/L of 7',
+    by: '2 × 3.1073 mmol/L × 304.44 g/mol = 1.8920 g/L of 8.2',
   },
   {
     sheet: 'soap-lost',
     result: 'empiricalNeeded',
-    expected: '10.732 g/L',
+    expected: '11.932 g/L',
     within: 1e-3,
-    by: '7 + 12 × 0.311 g/L',
+    by: '8.2 + 12 × 0.311 g/L',
   },
   {
     sheet: 'blend-waters',

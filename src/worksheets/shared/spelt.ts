@@ -15,6 +15,10 @@ export const byHours = (text: string): string =>
 export const onSquareMetre = (text: string): string =>
   text.replace(/\s*l(?:it(?:er|re)s?)?\s*(?:\/|per)\s*(?:m(?:²|\^?2)|sq\.?\s*m)\s*$/i, ' mm');
 
+/** `32k`, as the grains of a softener are told, is 32 thousand. */
+export const inThousands = (text: string): string =>
+  text.replace(/^\s*([\d.,]+)\s*k(?:\s*gr(?:ains?)?)?\s*$/i, '$1e3');
+
 /** `5,49 €`, `EUR 5.49` → `5,49`: money has no kind here. */
 export const withoutMoney = (text: string): string =>
   text.replace(/^\s*(?:[A-Z]*\p{Sc}|[A-Z]{3})\s*|\s*(?:\p{Sc}|[A-Z]{3})\s*$/gu, '');

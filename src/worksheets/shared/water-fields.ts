@@ -18,7 +18,7 @@ export const hardness = number('hardness', {
   label: 'Hardness of the water',
   example: '311 mg/L CaCO3',
   plusMinus: '15 mg/L CaCO3',
-  min: '0.1 mg/L CaCO3',
+  min: '0 mg/L CaCO3',
   max: '5000 mg/L CaCO3',
   units: HARDNESS,
   takes: 'water.hardness',
@@ -62,6 +62,8 @@ export const pH = number('count', {
   max: '12.5',
   bench: 'water.pH',
 });
+/** With the ± of a meter, where it is carried through. */
+export const readPH = { ...pH, plusMinus: '0.1' } as const;
 export const temperature = number('temperature', {
   label: 'Temperature of the water',
   example: '15 °C',
@@ -103,6 +105,25 @@ export const otherIons = {
   }),
 } as const;
 
+export const calcium = number('concentration', {
+  label: 'Calcium, Ca',
+  help: 'Given as CaCO₃: divide by 2.5.',
+  example: '95 mg/L',
+  plusMinus: '2 mg/L',
+  min: '0 mg/L',
+  max: '2000 mg/L',
+  bench: 'water.calcium',
+});
+export const magnesium = number('concentration', {
+  label: 'Magnesium, Mg',
+  help: 'Given as CaCO₃: divide by 4.12.',
+  example: '18 mg/L',
+  plusMinus: '1 mg/L',
+  min: '0 mg/L',
+  max: '2000 mg/L',
+  bench: 'water.magnesium',
+});
+
 /** Calcium and magnesium, or the total and a guess at their shares. */
 export const hardnessParts = {
   known: choice({
@@ -112,23 +133,8 @@ export const hardnessParts = {
     follows: { 'water.together': 'total' },
     bench: 'water.known',
   }),
-  calcium: number('concentration', {
-    label: 'Calcium, Ca',
-    example: '95 mg/L',
-    plusMinus: '2 mg/L',
-    min: '0 mg/L',
-    max: '2000 mg/L',
-    bench: 'water.calcium',
-    when: { known: ['ions'] },
-  }),
-  magnesium: number('concentration', {
-    label: 'Magnesium, Mg',
-    example: '18 mg/L',
-    min: '0 mg/L',
-    max: '2000 mg/L',
-    bench: 'water.magnesium',
-    when: { known: ['ions'] },
-  }),
+  calcium: { ...calcium, when: { known: ['ions'] } },
+  magnesium: { ...magnesium, when: { known: ['ions'] } },
   hardness: { ...hardness, when: { known: ['total'] } },
   magnesiumShare: number('ratio', {
     label: 'Magnesium’s share of it',

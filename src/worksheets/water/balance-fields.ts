@@ -6,8 +6,8 @@ import {
   hardnessParts,
   otherIons,
   others,
-  pH,
   readAlkalinity,
+  readPH,
   temperature,
 } from '../shared/water-fields.ts';
 
@@ -49,7 +49,7 @@ export const balanceFields = {
     ...readAlkalinity,
     when: { pair: ['alkalinity-pH', 'alkalinity-gas', 'alkalinity-carbon'] },
   },
-  pH: { ...pH, plusMinus: '0.1', when: { pair: ['alkalinity-pH', 'carbon-pH', 'gas-pH'] } },
+  pH: { ...readPH, when: { pair: ['alkalinity-pH', 'carbon-pH', 'gas-pH'] } },
   carbon: number('amountConcentration', {
     label: 'Total inorganic carbon',
     help: 'In mg/L of carbon: divide by 12.',
@@ -72,6 +72,9 @@ export const balanceFields = {
   temperature,
   others,
   ...otherIons,
+  // Sea water is answered, with a note that it is too salty.
+  sodium: { ...otherIons.sodium, max: '30000 mg/L' },
+  chloride: { ...otherIons.chloride, max: '30000 mg/L' },
   dissolved: number('concentration', {
     label: 'Total dissolved solids',
     help: 'Wanted by the field formula only.',

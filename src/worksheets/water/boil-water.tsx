@@ -2,6 +2,7 @@ import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { hardnessParts as partsOf } from '../../core/water/hardness.ts';
+import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { boil, POT_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { number } from '../../islands/fields.ts';
@@ -14,8 +15,8 @@ import {
   hardnessParts,
   otherIons,
   others,
-  pH,
   readAlkalinity,
+  readPH,
   temperature,
   WATER_BLAMES,
   WATER_REFUSALS,
@@ -35,7 +36,7 @@ export default worksheet({
   fields: {
     ...hardnessParts,
     alkalinity: readAlkalinity,
-    pH,
+    pH: readPH,
     volume: number('volume', {
       label: 'Water to boil',
       ...softWater,
@@ -81,6 +82,7 @@ export default worksheet({
       units: HARDNESS,
       answer: true,
       sure: true,
+      aboutZero: 'good',
     },
     textbook: {
       label: 'The textbook’s least',
@@ -105,13 +107,18 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
+    const mg = (left: number) => say(left, 'hardness', { units: HARDNESS });
+    if (softEnoughForFoam(r.before))
+      return {
+        verdict: 'good',
+        say: `At ${mg(r.before)} there is nothing to boil out of it: use it for the foam as it is.`,
+      };
     const least = r.least();
     if (r.before - least <= 0)
       return {
         verdict: 'stop',
         say: 'Boiling takes nothing out of this water: it holds no calcite to spare. If it is too hard, use a softener, or blend it with soft water.',
       };
-    const mg = (left: number) => say(left, 'hardness', { units: HARDNESS });
     if (r.before - least < WORTH_IT * r.before)
       return {
         verdict: 'stop',
@@ -120,12 +127,12 @@ export default worksheet({
     const litres = (volume: number) => say(volume, 'volume', { units: LITRES, significant: 2 });
     const stays =
       r.removed > 0
-        ? `About ${mg(r.hardness)} stays once it is cold; a hard boil, drawn off hot, may leave less`
-        : `Nothing comes out of it at rest with air; a hard boil, drawn off hot, may leave some ${mg(least)} of its ${mg(r.before)}`;
+        ? `About ${mg(r.hardness)} stays once it is cold; a hard boil may leave less`
+        : `Nothing comes out of it at rest with air; a hard boil may leave some ${mg(least)} of its ${mg(r.before)}`;
     const lots = v.volume > LOT ? `, in lots of no more than ${litres(LOT)},` : '';
     return {
       verdict: 'look',
-      say: `${stays}. Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle in the pot, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
+      say: `${stays}. Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle where it stands, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
     };
   },
   notes: () => [

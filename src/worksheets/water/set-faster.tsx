@@ -20,11 +20,18 @@ const END = fromUnit(800, 'hardness', 'mg/L CaCO3');
 export default worksheet({
   id: 'set-faster',
   question: 'Does this hard water set cement faster?',
-  fields: { hardness, waterCement, alkalinity },
+  fields: {
+    hardness,
+    waterCement,
+    alkalinity: { ...alkalinity, label: 'Alkalinity, if you know it', optional: true },
+  },
   work: (v) => ({
     ...calciumChlorideEquivalent({ hardness: v.hardness, waterCement: v.waterCement }),
     beside: besideCementWater({ calcium: v.hardness, waterCement: v.waterCement }),
-    bicarbonate: v.alkalinity * LIME_SODA_DEMAND.calciumBicarbonate.molarMass,
+    bicarbonate:
+      v.alkalinity === undefined
+        ? undefined
+        : v.alkalinity * LIME_SODA_DEMAND.calciumBicarbonate.molarMass,
   }),
   results: {
     share: {
@@ -73,7 +80,7 @@ export default worksheet({
   },
   judge: (r, _, say) => {
     const warmth = say(r.warmth, 'temperatureDifference', { significant: 1 });
-    if (r.bicarbonate > TOLERABLE_BICARBONATE)
+    if (r.bicarbonate !== undefined && r.bicarbonate > TOLERABLE_BICARBONATE)
       return {
         verdict: 'look',
         say: `As calcium chloride it would do no more than ${warmth} of warmth. But all its bicarbonate, counted as calcium’s, comes to ${saidApart(r.bicarbonate, 'concentration', [TOLERABLE_BICARBONATE], say)}, above the ${say(TOLERABLE_BICARBONATE, 'concentration', { plain: true })} called tolerable. The standards for mixing water have no line for it, but it may hold back the set or quicken it: set one cup with this water beside one with rain.`,
@@ -88,7 +95,10 @@ export default worksheet({
       say: `As calcium chloride it would be as much as ${warmth} of warmth, which a thermometer in the bucket tells better. Set one cup with this water beside one with rain.`,
     };
   },
-  notes: () => [
+  notes: ({ bicarbonate }) => [
+    ...(bicarbonate === undefined
+      ? ['Its bicarbonate is not judged: that takes the alkalinity.']
+      : []),
     'This is arithmetic on the most that could be: hard water mostly carries bicarbonate and sulfate, not chloride. What those do to one cement or another is not known here.',
   ],
   working: [

@@ -45,8 +45,8 @@ export default worksheet({
     }),
     dose: number('concentration', {
       label: 'Dry soap in the solution',
-      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30\u00a0% is about 7\u00a0g/L (0.9\u00a0oz/gal).',
-      example: '7 g/L',
+      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30\u00a0% and 1.1\u00a0g/cm³ is about 8.2\u00a0g/L (1.1\u00a0oz/gal).',
+      example: '8.2 g/L',
       plusMinus: '0.5 g/L',
       min: '0 g/L',
       aboveMin: true,
@@ -81,9 +81,9 @@ export default worksheet({
     lost: {
       label: 'Soap turned to scum',
       kind: 'concentration',
-      of: (r) => r.yours.lost.stoichiometric,
+      of: (r) => (r.soap ? r.yours.lost.stoichiometric : undefined),
       units: IN_SOLUTION,
-      note: 'Two of soap for each calcium or magnesium. As soap, whatever the agent.',
+      note: 'Two of soap for each calcium or magnesium.',
     },
     left: {
       label: 'Left to make foam',
@@ -174,7 +174,7 @@ export default worksheet({
           'The two figures are kept apart on purpose. The chemistry counts what the ions bind; the household figure counts what it took to get a lather, with the water that was in the soap.',
         ]
       : [
-          'What the plot and the scum figure show is soap. For this agent they are the worst that could be, not a forecast.',
+          'The plot and the working are of soap. What hardness takes of this agent is not known here.',
         ],
   working: [
     {

@@ -15,12 +15,12 @@ import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import { softWater } from '../shared/soft-water.ts';
 import {
-  alkalinity,
   hardnessParts,
   IN_SOLUTION,
   otherIons,
   others,
-  pH,
+  readAlkalinity,
+  readPH,
   temperature,
   WATER_BLAMES,
   WATER_REFUSALS,
@@ -40,8 +40,8 @@ export default worksheet({
   question: 'How much washing soda softens this water?',
   fields: {
     ...hardnessParts,
-    alkalinity,
-    pH,
+    alkalinity: readAlkalinity,
+    pH: readPH,
     target: number('hardness', {
       label: 'Hardness wanted',
       example: '120 mg/L CaCO3',

@@ -8,6 +8,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, LITRES } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
+import { inThousands } from '../shared/spelt.ts';
 import { hardness } from '../shared/water-fields.ts';
 
 const EQUIVALENTS = { metric: 'mol/L', us: 'mol/L' } as const;
@@ -15,6 +16,15 @@ const EQUIVALENTS = { metric: 'mol/L', us: 'mol/L' } as const;
 const ALKALIES = Math.min(
   ...LIMITS.filter(({ of }) => of === 'alkalies').map(({ most }) => most ?? Infinity),
 );
+
+/** Of a water without hardness. */
+const NOTHING = {
+  volume: undefined,
+  salt: undefined,
+  leastSalt: undefined,
+  sodiumAdded: 0,
+  alkalies: 0,
+} as const;
 
 export default worksheet({
   id: 'softener',
@@ -68,6 +78,7 @@ export default worksheet({
       min: '0',
       aboveMin: true,
       max: '100000000',
+      spelt: inThousands,
       bench: 'softener.grains',
       when: { by: ['grains'] },
     }),
@@ -81,6 +92,7 @@ export default worksheet({
   },
   work: (v) => {
     const capacity = capacityOf(v);
+    if (v.hardness === 0) return { ...NOTHING, capacity };
     const run = ionExchange({ capacity, hardness: v.hardness, leaves: v.leaves });
     return {
       ...run,
@@ -118,6 +130,8 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
+    if (r.volume === undefined)
+      return { verdict: 'good', say: 'There is nothing to soften: use this water as it is.' };
     const soft = say(v.leaves, 'hardness', { units: HARDNESS });
     if (v.leaves > 0.5 * v.hardness)
       return {
@@ -150,12 +164,16 @@ export default worksheet({
     {
       tex: String.raw`V = \frac{Q}{2\,(H - H_{\text{through}})}`,
       put: (v, r, say) =>
-        `V = ${say(r.capacity, 'count')} eq ÷ (2 × ${say(v.hardness - v.leaves, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}) = ${say(r.volume, 'volume', { units: LITRES })}`,
+        r.volume === undefined
+          ? 'Nothing to soften.'
+          : `V = ${say(r.capacity, 'count')} eq ÷ (2 × ${say(v.hardness - v.leaves, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}) = ${say(r.volume, 'volume', { units: LITRES })}`,
     },
     {
       tex: String.raw`\begin{aligned} m_{\text{salt}} & = 0.105\ \tfrac{\text{kg}}{\text{eq}}\ Q \\ m_{\text{least}} & = 0.0584\ \tfrac{\text{kg}}{\text{eq}}\ Q \end{aligned}`,
       put: (_, r, say) =>
-        `${say(r.salt, 'mass')} at 0.3\u00a0lb for each kilograin; ${say(r.leastSalt, 'mass')} mole for mole.`,
+        r.salt === undefined
+          ? 'None.'
+          : `${say(r.salt, 'mass')} at 0.3\u00a0lb for each kilograin; ${say(r.leastSalt, 'mass')} mole for mole.`,
     },
     {
       tex: String.raw`c_{\text{Na}} = 2\,(H - H_{\text{through}})\,M_{\text{Na}}`,

@@ -16,6 +16,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
 import { HardnessBar } from '../shared/HardnessBar.tsx';
+import { calcium, magnesium } from '../shared/water-fields.ts';
 
 /** What was read stands in the working as it was read: 95 mg/L, not 95.0. */
 const READ = { plain: true, significant: 3 } as const;
@@ -53,29 +54,14 @@ export default worksheet({
       example: '311 mg/L CaCO3',
       plusMinus: '15 mg/L CaCO3',
       min: '0 mg/L CaCO3',
-      max: '5000 mg/L CaCO3',
+      // Past sea water: it is told what it is, not that its number is too large.
+      max: '15000 mg/L CaCO3',
       units: HARDNESS,
       bench: 'water.total',
       when: { method: ['total'] },
     }),
-    calcium: number('concentration', {
-      label: 'Calcium, Ca',
-      example: '95 mg/L',
-      plusMinus: '2 mg/L',
-      min: '0 mg/L',
-      max: '2000 mg/L',
-      bench: 'water.calcium',
-      when: { method: ['ions'] },
-    }),
-    magnesium: number('concentration', {
-      label: 'Magnesium, Mg',
-      example: '18 mg/L',
-      plusMinus: '1 mg/L',
-      min: '0 mg/L',
-      max: '2000 mg/L',
-      bench: 'water.magnesium',
-      when: { method: ['ions'] },
-    }),
+    calcium: { ...calcium, when: { method: ['ions'] } },
+    magnesium: { ...magnesium, when: { method: ['ions'] } },
     drops: number('count', {
       label: 'Drops to the colour change',
       example: '17',
@@ -154,7 +140,7 @@ export default worksheet({
     // Alkalinity as CaCO₃ counts two equivalents a mole.
     const parts =
       alkalinity === undefined ? undefined : hardnessParts({ total, alkalinity: 2 * alkalinity });
-    return { total, ions, parts, soft, class: usgsClass(total), trade: tradeClass(total) };
+    return { total, ions, parts, soft, trade: tradeClass(total) };
   },
   results: {
     total: {
@@ -187,17 +173,17 @@ export default worksheet({
       note: 'Boiling leaves this in.',
     },
   },
-  judge: ({ total, soft, ...r }, _, say) => {
+  judge: ({ total, soft, trade }, _, say) => {
     const hard = (si: number, significant = 3) =>
       say(si, 'hardness', { units: HARDNESS, significant });
-    const is = `${hard(total)} is ${NAMES[r.trade]}`;
+    const is = `${hard(total)} is ${NAMES[trade]}`;
     if (total > BRINE)
       return {
         verdict: 'stop',
         say: `${hard(total)} is brine or sea water, or the wrong unit. Make no foam with it, and mix no cement with it unless ${FIT} lets it pass.`,
       };
     // Hardness alone does no harm to cement; what comes with that much of it may.
-    const extreme = r.trade === 'extremely-hard';
+    const extreme = trade === 'extremely-hard';
     const base = extreme
       ? `before it mixes cement, ask ${FIT}`
       : 'use this water for the base mix, where cement brings far more calcium than any tap';
@@ -211,16 +197,15 @@ export default worksheet({
         verdict: 'look',
         say: `${is}. Make the foaming solution with rain, distilled or softened water; ${base}.`,
       };
-    // A softer water that is still hard is better than this one, and no more.
-    const enough = softEnoughForFoam(soft);
-    if (enough || soft < total / 2)
+    if (softEnoughForFoam(soft))
       return {
-        verdict: enough && !extreme ? 'good' : 'look',
-        say: `${is}. Make the foaming solution with the soft water (${hard(soft, 2)}${enough ? '' : ', still hard'}); ${base}.`,
+        verdict: extreme ? 'look' : 'good',
+        say: `${is}. Make the foaming solution with the soft water (${hard(soft, 2)}); ${base}.`,
       };
+    const softest = soft > total ? 'harder' : soft < total / 2 ? 'still hard' : 'not much softer';
     return {
-      verdict: r.class === 'very-hard' ? 'stop' : 'look',
-      say: `${is}, and the softest water you name is ${soft > total ? 'harder' : 'not much softer'}. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
+      verdict: usgsClass(Math.min(soft, total)) === 'very-hard' ? 'stop' : 'look',
+      say: `${is}, and the softest water you name (${hard(soft, 2)}) is ${softest}. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
     };
   },
   notes: ({ total }, _, say) => [
