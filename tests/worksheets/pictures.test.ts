@@ -13,6 +13,7 @@ import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import several from '../../src/worksheets/mix/correct-buckets.tsx';
 import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
+import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
 import { DoseBar } from '../../src/worksheets/shared/DoseBar.tsx';
 import { LiftColumn } from '../../src/worksheets/shared/LiftColumn.tsx';
 import { LimitBars } from '../../src/worksheets/shared/LimitBars.tsx';
@@ -125,6 +126,23 @@ describe('what stands in a picture', () => {
     expect(
       pictureOf(formPressure, { ...deep, [benchKey(formPressure, 'span')]: { t: '1.2', u: 'm' } }),
     ).toMatch(/drawn at \d\d\u00a0% of its size/);
+  });
+
+  test('the line of what is highly hazardous runs through no name of a bar', () => {
+    const large = { [benchKey(storedEnergy, 'vessel')]: { t: '500', u: 'L' } };
+    const html = pictureOf(storedEnergy, large);
+    const names = [...html.matchAll(/translate\(0 (\d+)\)"><text x="\d+" y="(\d+)"/g)].map(
+      ([, down, y]) => Number(down) + Number(y),
+    );
+    expect(names).toHaveLength(3);
+    const line = /class="level" d="([^"]*)"/.exec(html)![1]!;
+    const pieces = [...line.matchAll(/M[\d.]+ (\d+)([vV])(\d+)/g)].map(
+      ([, from, how, to]) => [Number(from), Number(to) + (how === 'v' ? Number(from) : 0)] as const,
+    );
+    expect(pieces.length).toBeGreaterThan(0);
+    // A capital of 14 px is about 10 px high.
+    for (const foot of names)
+      for (const [from, to] of pieces) expect(from >= foot + 3 || to <= foot - 10).toBe(true);
   });
 
   test('hardness is drawn in the unit it is told in', () => {

@@ -67,8 +67,7 @@ export function Results({
                 {/* No <output>: the worksheet says its answer once, when the numbers have settled. */}
                 <span class="number">
                   {here.number}
-                  {here.pm && large && <wbr />}
-                  {here.pm && <span class="pm">{`\u00a0±\u00a0${here.pm}`}</span>}
+                  {here.pm && <span class="pm">{` ±\u00a0${here.pm}`}</span>}
                   {here.symbol && <span class="unit">{`\u00a0${here.symbol}`}</span>}
                 </span>
                 {there.symbol !== here.symbol && (

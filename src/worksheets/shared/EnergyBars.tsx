@@ -26,19 +26,25 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
         role="img"
         aria-label={`Stored energy: ${bars.map(([name, joules]) => `${name} ${say(joules, 'energy', { units: ENERGY })}`).join(', ')}${marked ? `; ${mark}` : ''}.`}
       >
-        {bars.map(([, joules], i) => (
-          <rect
-            class="bar"
-            x={LEFT}
-            width={Math.max(1, x(joules) - LEFT)}
-            y={25 + i * 46}
-            height="18"
-          />
+        {bars.map(([name, joules], i) => (
+          <g transform={`translate(0 ${6 + i * 46})`}>
+            <text x={LEFT + 4} y="13">
+              {name}
+              <tspan class="strong" dx="8">
+                {say(joules, 'energy', { units: ENERGY })}
+              </tspan>
+            </text>
+            <rect class="bar" x={LEFT} width={Math.max(1, x(joules) - LEFT)} y="19" height="18" />
+          </g>
         ))}
         <path class="axis" d={`M${LEFT} 4V${foot}`} />
         {marked && (
           <g>
-            <path class="level" d={`M${x(markAt)} 4V${foot}`} />
+            {/* Over the bars alone: it would run through their names. */}
+            <path
+              class="level"
+              d={bars.map((_, i) => `M${x(markAt)} ${22 + i * 46}v24`).join('')}
+            />
             <text
               class="soft"
               x={x(markAt)}
@@ -49,14 +55,6 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
             </text>
           </g>
         )}
-        {bars.map(([name, joules], i) => (
-          <text class="on-layer" x={LEFT + 4} y={19 + i * 46}>
-            {name}
-            <tspan class="strong" dx="8">
-              {say(joules, 'energy', { units: ENERGY })}
-            </tspan>
-          </text>
-        ))}
       </svg>
       <figcaption>
         Three ways to reckon the same air. They differ in how the air is taken to expand, and none
