@@ -119,6 +119,8 @@ function fourPoints(
   perArea: number,
   notes: readonly Note[],
 ): HandlingStress {
+  demand('in', hold.in, 'length', { max: length / 2, belowMax: true }, 'supports-cross');
+  demand('aside', hold.aside, 'length', { max: width / 2, belowMax: true }, 'supports-cross');
   const along = strip(length, hold.in, width);
   const across = strip(width, hold.aside, length);
   const worst = along.stress >= across.stress ? along : across;

@@ -38,6 +38,9 @@ import {
 } from '../shared/part-fields.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
 
+/** The holds that a part standing on edge may have. */
+const ON_EDGE: readonly Hold['by'][] = ['ends', 'two-points', 'middle'];
+
 /** What “Will it bear being moved like this?” asks for. */
 export const moveFields = {
   length: partLength,
@@ -90,7 +93,7 @@ export const moveFields = {
     label: 'It is held',
     options: { flat: 'Flat', edge: 'Standing on edge' },
     example: 'flat',
-    when: { hold: ['ends', 'two-points', 'middle'] },
+    when: { hold: ON_EDGE },
     folded: true,
   }),
   frost: { ...firstFrost, folded: true },
@@ -102,7 +105,8 @@ type Moves = Values<typeof moveFields>;
 /** The tension of the move that was chosen, of the other moves, and what the part can bear. */
 export function moved(v: Moves) {
   const [span, across] = v.spans === 'length' ? [v.length, v.width] : [v.width, v.length];
-  const onEdge = v.lies === 'edge';
+  // Chosen for one hold, it does not go for another that leaves no choice.
+  const onEdge = v.lies === 'edge' && ON_EDGE.includes(v.hold);
   const depth = onEdge ? across : v.thickness;
   const { stripping, ...load } = burden(v, { density: v.density, depth });
   const plain = { length: span, width: onEdge ? v.thickness : across, depth, density: v.density };
@@ -134,7 +138,9 @@ export function moved(v: Moves) {
     ['in the middle, on one hand or two close together', { by: 'middle', grip: 0 }],
   ];
   const ways = [
-    ...others.map(([name, way]) => ({ name, ...handlingStress(part, way) })),
+    ...others
+      .filter(([, { by }]) => !onEdge || ON_EDGE.includes(by))
+      .map(([name, way]) => ({ name, ...handlingStress(part, way) })),
     ...(stripping
       ? [
           {

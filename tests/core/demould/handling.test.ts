@@ -102,6 +102,15 @@ describe('handling stress', () => {
     expect(() => handlingStress(slab, { by: 'two-points', left: 0.3, right: 0 })).toThrow(
       /would-tip/,
     );
+    const four = (at: { in: number; aside: number }) => () =>
+      handlingStress(slab, { by: 'four-points', ...at });
+    const crossed = { because: 'supports-cross' };
+    expect(four({ in: 0.1, aside: slab.width / 2 })).toThrow(
+      expect.objectContaining({ quantity: 'aside', ...crossed }),
+    );
+    expect(four({ in: slab.length / 2, aside: 0.05 })).toThrow(
+      expect.objectContaining({ quantity: 'in', ...crossed }),
+    );
     expect(() => bendingStress({ moment: 1, breadth: 0, depth: 1 })).toThrow(DomainError);
   });
 });

@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import handling from '../../src/worksheets/demould/handling.tsx';
+
+const say = speaker('metric');
+const found = (entries: Entries) =>
+  answer(handling, readWorksheet(handling, entries, {}, say), say);
+const answered = (entries: Entries) => {
+  const got = found(entries);
+  if (!got.ok) throw new Error(got.problems.map((problem) => problem.say).join(' '));
+  const ways = handling.tables![0]!.rows(got.result as never, got.values as never, say);
+  return { stress: got.numbers.stress!.value, ways: ways.map(([name]) => name!) };
+};
+const edge = { 'handling.lies': { t: 'edge' } };
+const held = (t: string): Entries => ({ 'handling.hold': { t } });
+
+test('a slab may stand on edge, however thin it is', () => {
+  for (const thickness of ['30', '60', '100', '130']) {
+    const slab = { 'part.thickness': { t: thickness } };
+    const [flat, onEdge] = [answered(slab), answered({ ...slab, ...edge })];
+    expect(onEdge.stress, thickness).toBeLessThan(flat.stress);
+    // Nor is it held at four points so, nor tipped up: those ask how it lies no more.
+    expect(onEdge.ways.filter((way) => /four|tipped/.test(way))).toEqual([]);
+    expect(flat.ways.filter((way) => /four|tipped/.test(way))).toHaveLength(2);
+  }
+});
+
+test('standing on edge, once chosen, does not count for a hold that leaves no choice', () => {
+  for (const hold of ['tipping', 'four-points'])
+    expect(answered({ ...held(hold), ...edge }).stress, hold).toBe(answered(held(hold)).stress);
+  for (const hold of ['ends', 'two-points', 'middle'])
+    expect(answered({ ...held(hold), ...edge }).stress, hold).toBeLessThan(
+      answered(held(hold)).stress,
+    );
+});
+
+test('holds at or past the middle of a side are said beside that side', () => {
+  const refused = (place: string, t: string) => {
+    const got = found({ ...held('four-points'), [`handling.${place}`]: { t } });
+    return got.ok ? [] : got.problems;
+  };
+  // 450 × 300 mm.
+  for (const [place, t] of [
+    ['aside', '150'],
+    ['aside', '310'],
+    ['left', '225'],
+    ['left', '460'],
+  ] as const)
+    expect(refused(place, t), `${place} ${t}`).toEqual([
+      { input: `handling-${place}`, say: expect.stringContaining('at or past one another') },
+    ]);
+  expect(refused('aside', '149')).toEqual([]);
+});
