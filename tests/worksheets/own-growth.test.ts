@@ -41,7 +41,7 @@ test('a mix whose own cubes grow slowly is not safe from frost by the cement’s
   // By strength-time's own curve, at its low end, for the age the part has when it freezes.
   expect(numbers.atFreeze!.value).toBeGreaterThan(1.2e6);
   expect(numbers.atFreeze!.value).toBeLessThan(1.8e6);
-  expect(notes.join(' ')).toMatch(/lower of two curves .* s = 1\.06/);
+  expect(notes.join(' ')).toMatch(/lowest curve at each age: .* s = 1\.06/);
   // Without its growth the same strength at 28 days would pass the mark first.
   const { 'curing.growth': _, ...alone } = kept;
   expect(answered(frostGuard, frost, alone).judgement.verdict).not.toBe('stop');
@@ -55,8 +55,26 @@ test('growth steeper than the cement’s promises no more strength after 28 days
     'frost-guard.wanted': { t: '3' },
   };
   const steep = answered(frostGuard, { ...wait, 'curing.ownGrowth': { t: '1.06' } }).numbers;
-  expect(steep.most!.value).toBeCloseTo(2e6 * Math.exp(0.38), 3);
+  expect(steep.most!.value).toBeCloseTo(2e6 * Math.exp(0.2), 3);
   expect(steep.reached).toBeUndefined();
+});
+
+test('an unknown cement is no surer after 28 days than the one that grows least then', () => {
+  const waiting = (cement: string, wanted: string) =>
+    answered(frostGuard, {
+      'curing.source': { t: 'steady' },
+      'curing.steady': { t: '20' },
+      'frost-guard.strength28': { t: '2' },
+      'frost-guard.wanted': { t: wanted },
+      'curing.cement': { t: cement },
+    }).numbers;
+  for (const wanted of ['0.5', '1.9', '2.1', '2.6']) {
+    const known = ['slow', 'ordinary', 'rapid'].map((cement) => waiting(cement, wanted));
+    const unknown = waiting('unknown', wanted);
+    const times = known.map(({ reached }) => reached?.value ?? Infinity);
+    expect(unknown.reached?.value ?? Infinity, wanted).toBe(Math.max(...times));
+    expect(unknown.most!.value).toBe(Math.min(...known.map(({ most }) => most!.value)));
+  }
 });
 
 test('where results show no growth of their own, none is left', () => {

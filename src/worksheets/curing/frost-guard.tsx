@@ -36,14 +36,11 @@ import { FrostChart } from '../shared/FrostChart.tsx';
 import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 
-/** Of the cement, and of the reader's own results where they show another. */
+/** Each that the cement may have, and that of the reader's own results. */
 const coefficientsOf = (v: {
   readonly cement: keyof typeof GROWTH;
   readonly growth: number | undefined;
-}): Coefficients => {
-  const [slow] = GROWTH[v.cement];
-  return v.growth === undefined || v.growth === slow ? [slow] : [slow, v.growth];
-};
+}): Coefficients => [...GROWTH[v.cement], ...(v.growth === undefined ? [] : [v.growth])];
 
 export default worksheet({
   id: 'frost-guard',
@@ -150,7 +147,7 @@ export default worksheet({
       of: (r) => r.most,
       units: MPA,
       significant: 2,
-      note: 'by the growth curve, from the low end',
+      note: 'by the lowest growth curve, from the low end',
     },
   },
   judge: ({ known, guard, atFreeze, warmest }, v, say) => {
@@ -198,11 +195,11 @@ export default worksheet({
           `It never reaches the ${say(REPEATED_FREEZE_STRENGTH, 'stress', { units: MPA, significant: 2 })} asked of concrete that freezes again and again while soaked. Use it where it stays dry.`,
         ]
       : []),
-    ...(coefficientsOf(v).length > 1
-      ? [
-          `Growth goes by the lower of two curves at each age: the cement’s, and that of your own results, s = ${v.growth!.toFixed(2)}.`,
-        ]
-      : []),
+    ...(v.growth === undefined
+      ? []
+      : [
+          `Growth goes by the lowest curve at each age: of those the cement may have, and that of your own results, s = ${v.growth.toFixed(2)}.`,
+        ]),
     'Both marks are for ordinary concrete; none is published for foamed. Its growth is not validated for foamed concrete either.',
   ],
   refusals: historyRefusals,
@@ -219,10 +216,10 @@ export default worksheet({
     {
       tex: String.raw`t_e = \frac{28\,\mathrm d}{\left(1 - \ln(f/f_{28})/s\right)^2}`,
       put: (v, { age, frozen, reached }, say) => {
-        const s = coefficientsOf(v).map((each) => each.toFixed(2));
+        const s = new Set(coefficientsOf(v).map((each) => each.toFixed(2)));
         return age === undefined
-          ? `${say(v.wanted, 'stress', { units: MPA })} is above where this curve levels out.`
-          : `s = ${s.join(' or ')}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
+          ? `${say(v.wanted, 'stress', { units: MPA })} is above where the lowest curve levels out.`
+          : `s = ${[...s].join(' or ')}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
       },
     },
   ],
