@@ -93,10 +93,10 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
           weighed, and stores it at once. It works without a network.
         </p>
         {over && (
-          <p class="note">
-            “{nameOf(stopped)}” was begun more than half a day ago: mix and place nothing of it any
-            more. Go on with it only to write it up.
-          </p>
+          <Verdict
+            verdict="look"
+            say={`“${nameOf(stopped)}” was begun more than half a day ago: mix and place nothing of it any more. Go on with it only to write it up.`}
+          />
         )}
         <div class="run-choices">
           {going && stopped && (
@@ -228,6 +228,11 @@ function Run({
   const { record } = editor;
   const { step } = going;
   useFoamMade(editor, going.begun);
+  useEffect(() => {
+    const running = (on: boolean) => document.body.toggleAttribute('data-running', on);
+    running(true);
+    return () => running(false);
+  }, []);
   useLayoutEffect(toHead, [step]);
   const { name, Step } = RUN_STEPS[step]!;
   const turn = (by: number) => {

@@ -5,10 +5,10 @@ import { takeBatch } from './refused-notice.ts';
 export function NotStored({ editor }: { readonly editor: Editor }) {
   if (editor.state.is !== 'refused') return null;
   return (
-    <p>
+    <p class="records-line">
       <button type="button" onClick={() => takeBatch(editor.record)}>
         Take this batch out as a file
-      </button>{' '}
+      </button>
       <button type="button" onClick={() => editor.store()}>
         Try to store it again
       </button>
