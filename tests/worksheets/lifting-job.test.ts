@@ -55,3 +55,8 @@ test('several lifts are eased together, beginning with the hardest', () => {
     say: expect.stringMatching(/closer\. Begin with lift 1\./),
   });
 });
+
+test('an index above 1 never reads as 1', () => {
+  expect(judged('20').say).toMatch(/^Together 1\.04, above 1\./);
+  expect(judged('19').say).toMatch(/^Together 0\.991: within/);
+});

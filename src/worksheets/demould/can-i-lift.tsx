@@ -1,4 +1,7 @@
-import { costliestMultiplier, rankChanges } from '../../core/demould/lifting-equation/advice.ts';
+import {
+  costliestMultiplier,
+  rankChangesAtEnds,
+} from '../../core/demould/lifting-equation/advice.ts';
 import {
   LOAD_CONSTANT_METRIC,
   LOAD_CONSTANT_US,
@@ -8,7 +11,12 @@ import {
   outsideScope,
   twoPeopleLimit,
 } from '../../core/demould/lifting-equation/scope.ts';
-import { INDEX_AIM, INDEX_HIGH, judgeLift } from '../../core/demould/lifting-equation/single.ts';
+import {
+  INDEX_AIM,
+  INDEX_HIGH,
+  judgeLift,
+  type LiftVerdict,
+} from '../../core/demould/lifting-equation/single.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import {
@@ -23,6 +31,7 @@ import {
   SCOPE_WORDS,
 } from '../shared/lift-fields.ts';
 import { MultiplierBars } from '../shared/MultiplierBars.tsx';
+import { saidApart } from '../shared/said-apart.ts';
 import { handsOrGear, tooHeavy } from '../shared/too-heavy.ts';
 
 const FACTS: Readonly<Record<string, JobFacts>> = {
@@ -88,20 +97,18 @@ export default worksheet({
   work: (v) => {
     const lift = liftOf(v);
     const start = judgeLift(lift, v.mass, v.form);
-    const end =
-      v.careful === 'yes'
-        ? judgeLift({ ...lift, horizontal: v.farReach, vertical: v.farHeight }, v.mass, v.form)
-        : undefined;
-    const atEnd = end !== undefined && end.weightLimit < start.weightLimit;
+    const far =
+      v.careful === 'yes' ? { ...lift, horizontal: v.farReach, vertical: v.farHeight } : undefined;
+    const end = far && judgeLift(far, v.mass, v.form);
+    const atEnd = end !== undefined && isHarder(end, start);
     const ruling = atEnd ? end : start;
-    const ruled = atEnd ? { ...lift, horizontal: v.farReach, vertical: v.farHeight } : lift;
     return {
       start,
       end,
       atEnd,
       ruling,
       costliest: costliestMultiplier(ruling.multipliers),
-      changes: rankChanges(ruled, v.mass, v.form),
+      changes: rankChangesAtEnds(far ? [lift, far] : [lift], v.mass, v.form),
       outside: outsideScope(FACTS[v.special] ?? {}),
       constant: v.form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC,
     };
@@ -135,7 +142,9 @@ export default worksheet({
   },
   judge: (r, { mass }, say) => {
     const { ruling, changes } = r;
-    const load = say(mass, 'mass');
+    // A load above its limit does not read as that.
+    const load = saidApart(mass, 'mass', [ruling.weightLimit, r.constant], say);
+    const limit = saidApart(ruling.weightLimit, 'mass', [mass], say);
     if (r.outside.length > 0)
       return {
         verdict: 'stop',
@@ -161,16 +170,16 @@ export default worksheet({
     if (ruling.liftingIndex > INDEX_AIM && !(best && best.liftingIndex <= INDEX_AIM))
       return {
         verdict: 'stop',
-        say: `${load} is above the ${say(ruling.weightLimit, 'mass')} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. ${handsOrGear(mass, ruling.weightLimit, say)}`,
+        say: `${load} is above the ${limit} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. ${handsOrGear(mass, ruling.weightLimit, say)}`,
       };
     if (ruling.liftingIndex > INDEX_AIM)
       return {
         verdict: 'look',
-        say: `${load} is above the ${say(ruling.weightLimit, 'mass')} of this lift${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
+        say: `${load} is above the ${limit} of this lift${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
       };
     return {
       verdict: 'good',
-      say: `${load} is within the ${say(ruling.weightLimit, 'mass')} that nearly all healthy workers could lift like this${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
+      say: `${load} is within the ${limit} that nearly all healthy workers could lift like this${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
     };
   },
   notes: () => [
@@ -230,6 +239,12 @@ export default worksheet({
   ],
   sources: ['niosh-lifting-1994', 'manual-handling-general', 'common-practice'],
 });
+
+/** Whether a lift is allowed less than another; at a rate that allows neither anything, by what else it asks. */
+const isHarder = (one: LiftVerdict, other: LiftVerdict) =>
+  one.weightLimit === other.weightLimit
+    ? one.weightLimitWithoutRate < other.weightLimitWithoutRate
+    : one.weightLimit < other.weightLimit;
 
 /** An index over a limit of nought is no number to show. */
 function finite(index: number): number | undefined {

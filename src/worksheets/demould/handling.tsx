@@ -227,7 +227,7 @@ export default worksheet({
     if (mass > most)
       return {
         verdict: 'look',
-        say: `${bends} But ${tooHeavy(say(mass, 'mass'), mass, most, say)}`,
+        say: `${bends} But ${tooHeavy(saidApart(mass, 'mass', [most], say), mass, most, say)}`,
       };
     if (!ofBars)
       return {

@@ -15,6 +15,7 @@ import {
   liftCells,
   liftOf,
 } from '../shared/lift-fields.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { tooHeavy } from '../shared/too-heavy.ts';
 
 const finite = (x: number) => (Number.isFinite(x) ? x : undefined);
@@ -81,7 +82,7 @@ export default worksheet({
     const most = form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC;
     const heaviest = Math.max(...tasks.map(({ mass }) => mass));
     if (heaviest > most) {
-      const load = `Lift ${tasks.findIndex(({ mass }) => mass === heaviest) + 1}, ${say(heaviest, 'mass')},`;
+      const load = `Lift ${tasks.findIndex(({ mass }) => mass === heaviest) + 1}, ${saidApart(heaviest, 'mass', [most], say)},`;
       return { verdict: 'stop', say: tooHeavy(load, heaviest, most, say) };
     }
     const worst = `lift ${(order[0]?.given ?? 0) + 1}`;
@@ -90,7 +91,8 @@ export default worksheet({
         verdict: 'stop',
         say: `The method allows no such work: ${worst}, or the lifts of a minute together, are beyond its range.`,
       };
-    const index = compositeIndex.toFixed(1);
+    // Above 1 it does not read as 1.
+    const index = saidApart(compositeIndex, 'count', [INDEX_AIM, INDEX_HIGH], say, { decimals: 1 });
     if (compositeIndex > INDEX_HIGH)
       return {
         verdict: 'stop',

@@ -10,6 +10,7 @@ import {
   partWidth,
   wetDensity,
 } from '../shared/part-fields.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
 
 /**
@@ -95,8 +96,8 @@ export default worksheet({
     volume: { label: 'Volume', kind: 'volume', of: (r) => r.volume, units: LITRES },
   },
   judge: ({ stripped }, _, say) => {
-    const mass = say(stripped, 'mass');
     const most = mostForOne(say);
+    const mass = saidApart(stripped, 'mass', [most], say);
     if (stripped > most) return { verdict: 'stop', say: tooHeavy(mass, stripped, most, say) };
     if (stripped > LIGHT)
       return {

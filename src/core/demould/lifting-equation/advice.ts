@@ -72,6 +72,34 @@ export function rankChanges(lift: Lift, mass: number, form: Form = 'metric'): re
 }
 
 /**
+ * What one change helps a lift most that is judged at several ends? Each kind of change of `rankChanges`, made
+ * at every end that it helps, by the end that then allows least; best first. Range as `judgeLift`.
+ * @param ends the lift as it is at each, at least one
+ * @param mass kg
+ * @throws {DomainError} as `judgeLift`
+ * @source common-practice
+ */
+export function rankChangesAtEnds(
+  ends: readonly Lift[],
+  mass: number,
+  form: Form = 'metric',
+): readonly Change[] {
+  const worst = (ways: readonly Change[]) =>
+    ways.reduce((a, b) => (b.liftingIndex > a.liftingIndex ? b : a));
+  const steps = ends.map((lift) => rankChanges(lift, mass, form));
+  const kinds = [...new Set(steps.flat().map(({ change }) => change))];
+  const asItIs = (change: Change['change']) =>
+    ends.map((lift) => ({ change, lift, mass, ...judgeLift(lift, mass, form) }));
+  return kinds
+    .flatMap((change) => {
+      const now = asItIs(change);
+      const then = worst(now.map((end, i) => steps[i]!.find((s) => s.change === change) ?? end));
+      return then.liftingIndex < worst(now).liftingIndex ? [then] : [];
+    })
+    .sort((a, b) => a.liftingIndex - b.liftingIndex);
+}
+
+/**
  * What one change helps a job of several lifts most? Each kind of change of `rankChanges`, made to every
  * lift that it helps, by the composite index it leaves, best first. Range as `judgeComposite`.
  * @param tasks at least one; masses kg
