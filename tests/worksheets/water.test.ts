@@ -635,3 +635,13 @@ test('a soap at one dose loses one share, whichever sheet asks', () => {
   expect(solution).toBeDefined();
   expect(share(soap)).toBe(solution);
 });
+
+test('a report’s calcium and magnesium as CaCO₃ are turned by the factor beside the field', () => {
+  for (const [field, molar] of [
+    [waterHardness.fields.calcium, 40.078],
+    [waterHardness.fields.magnesium, 24.305],
+  ] as const) {
+    const [, by] = /divide by ([\d.]+)\./.exec(field.help!)!;
+    expect(Number(by) / (100.0869 / molar)).toBeCloseTo(1, 2);
+  }
+});
