@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -37,6 +38,46 @@ test.each([
         say: expect.stringContaining(`${density}\u00a0kg/m³, as no concrete`),
       },
     ],
+  });
+});
+
+test.each([
+  ['8 50 50 0.45 3\n8 50 50 0.45 160', 'Line 2'],
+  ['hung b d mass at\n\n8 50 50 0.45 160', 'Line 3'],
+])('a break told from a support is refused by its line and its column: %j', (lines, line) => {
+  expect(outcome(lines, 'thirds')).toMatchObject({
+    ok: false,
+    problems: [
+      {
+        input: 'break-a-bar-thirds',
+        say: `${line}. Break from the middle of the span: read 160\u00a0mm; it must be less than 125\u00a0mm.`,
+      },
+    ],
+  });
+});
+
+test('what coarse readings leave open is not said of the bars, nor called good', () => {
+  const read = (finely: Entries) => {
+    const found = answer(breakABar, readWorksheet(breakABar, finely, {}, metric), metric);
+    if (!found.ok) throw new Error('no answer');
+    return { ...found.judgement, pm: found.numbers.plusMinus!.value / found.numbers.mean!.value };
+  };
+  const scale = (t: string) => read({ 'break-a-bar.scale': { t } });
+  for (const coarse of [
+    scale('4.4'),
+    scale('4.5'),
+    scale('5'),
+    read({ 'break-a-bar.tape': { t: '14' } }),
+  ]) {
+    expect(coarse.pm).toBeGreaterThan(1);
+    expect(coarse).toMatchObject({ verdict: 'stop', say: expect.stringMatching(/too coarse/) });
+  }
+  expect(scale('3').pm).toBeLessThan(1);
+  expect(scale('3').say).not.toMatch(/too coarse/);
+  // Bars that do scatter are still told so.
+  const scattered = outcome('1 50 50 0.45\n14 50 50 0.45\n2 50 50 0.45\n12 50 50 0.45');
+  expect(scattered).toMatchObject({
+    judgement: { say: expect.stringMatching(/^The bars scatter/) },
   });
 });
 

@@ -11,6 +11,8 @@ export interface BarsTogether {
   readonly plusMinus?: number;
   /** What the next bar of the batch should exceed 19 times in 20, Pa, never below 0; absent for one bar. */
   readonly nextBarLow?: number;
+  /** Whether the tape and the scale leave the next bar more open than the bars scatter; absent for one bar. */
+  readonly coarse?: boolean;
   readonly notes: readonly Note[];
 }
 
@@ -51,12 +53,13 @@ export function barsTogether(
   // One-sided 95 % is two-sided 90 %.
   const [one, two] = [0.9, 0.95].map((confidence) => studentT({ freedom, confidence }));
   const plusMinus = Math.hypot((two! * scatter) / Math.sqrt(n), NORMAL.twoSided * reading);
-  const drop = Math.hypot(one! * scatter * Math.sqrt(1 + 1 / n), NORMAL.oneSided * reading);
+  const [scattered, read] = [one! * scatter * Math.sqrt(1 + 1 / n), NORMAL.oneSided * reading];
   return {
     mean,
     scatter,
     plusMinus,
-    nextBarLow: Math.max(0, mean - drop),
+    nextBarLow: Math.max(0, mean - Math.hypot(scattered, read)),
+    coarse: read > scattered,
     notes: n < 4 ? [{ code: 'few-bars' }] : [],
   };
 }

@@ -76,15 +76,18 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
   const chosen = choices(reading.fields);
   const blamed = [sheet.blames?.[error.quantity] ?? error.quantity].flat() as string[];
   const name = blamed.find((field) => isShown(fields[field]?.when, chosen)) ?? blamed[0]!;
-  // `pieces.1.inner`: one cell of one row.
-  const [list, row, cell] = name.split('.');
-  const rows = fields[list ?? ''];
-  const inRow = rows?.type === 'rows' && cell ? rows.of[cell] : undefined;
-  const field = fields[name] ? name : Object.keys(fields)[0]!;
-  const blamedField = inRow ?? fields[name];
+  // `pieces.1.inner`: one cell of one row, or of one line.
+  const [list, row, cell] = name.split('.') as [string, string?, string?];
+  const of = reading.fields[list];
+  const inList = cell && (of?.type === 'rows' || of?.type === 'lines') ? of : undefined;
+  const blamedField = inList ? inList.field.of[cell!] : fields[name];
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
+  const words = worded ? worded(error, say) : refused(error, blamedField, say);
+  if (inList?.type === 'lines')
+    return { input: inputId(sheet.id, list), say: `Line ${inList.at[Number(row)]}. ${words}` };
+  const field = fields[name] ? name : Object.keys(fields)[0]!;
   return {
-    input: inRow ? inputId(sheet.id, list!, row!, cell!) : inputId(sheet.id, field),
-    say: worded ? worded(error, say) : refused(error, blamedField, say),
+    input: inList ? inputId(sheet.id, list, row!, cell!) : inputId(sheet.id, field),
+    say: words,
   };
 }

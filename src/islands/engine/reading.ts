@@ -65,6 +65,8 @@ export interface LinesReading {
   /** The system whose units the numbers are in. */
   readonly system: System;
   readonly rows: readonly Readonly<Record<string, number>>[];
+  /** The line of each row, the first 1. */
+  readonly at: readonly number[];
   /** A sentence for each line that cannot be read. */
   readonly problems: readonly string[];
 }

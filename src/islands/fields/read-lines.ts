@@ -8,6 +8,8 @@ import type { LinesField, NumberField } from '../fields.ts';
 
 interface ReadLines {
   readonly rows: readonly Readonly<Record<string, number>>[];
+  /** The line, from 1, of each row that could be read if all could. */
+  readonly at: readonly number[];
   readonly problems: readonly string[];
 }
 
@@ -40,14 +42,17 @@ export function readLines(field: LinesField, text: string, system: System, say: 
     .map((line, i) => ({ at: i + 1, line: line.trim() }))
     .filter(({ line }) => line !== '');
   if (lines[0] && !/\d/.test(lines[0].line)) lines.shift();
+  const at = lines.map((each) => each.at);
   if (lines.length === 0)
     return {
       rows: [],
+      at,
       problems: [`${field.label}: no line holds a number. Enter ${like(field, system, say)}.`],
     };
   if (lines.length > field.most)
     return {
       rows: [],
+      at,
       problems: [`${field.label}: ${lines.length} lines; at most ${field.most} can be used.`],
     };
 
@@ -63,10 +68,11 @@ export function readLines(field: LinesField, text: string, system: System, say: 
     const told = problems.slice(0, MOST_PROBLEMS);
     return {
       rows,
+      at,
       problems: [...told, `${more} more ${more === 1 ? 'line' : 'lines'} cannot be read.`],
     };
   }
-  return { rows, problems };
+  return { rows, at, problems };
 }
 
 function readLine(

@@ -120,9 +120,11 @@ export function barsBroken({
 }: Values<typeof barFields>) {
   const read: readonly Bar[] =
     loading === 'thirds' ? thirds : bars.map((line) => ({ ...line, brokeAt: 0 }));
-  for (const { mass, breadth, depth } of read) {
+  const list = loading === 'thirds' ? 'thirds' : 'bars';
+  for (const [i, { mass, breadth, depth, brokeAt }] of read.entries()) {
     const density = mass / (breadth * depth * length);
-    demand('bars', density, 'density', POSSIBLE_DENSITY, 'no-such-bar');
+    demand(`${list}.${i}.mass`, density, 'density', POSSIBLE_DENSITY, 'no-such-bar');
+    demand(`${list}.${i}.brokeAt`, brokeAt, 'length', { max: span / 2, belowMax: true });
   }
   const metres = (value: number) => ({ value, uncertainty: tape });
   const kilograms = (value: number) => ({ value, uncertainty: scale });

@@ -67,6 +67,12 @@ export default worksheet({
   },
   judge: (r, _, say) => {
     const mean = say(r.together.mean, 'stress', { units: KPA });
+    const { coarse, plusMinus = 0 } = r.together;
+    if (coarse && (r.low <= 0 || plusMinus > r.together.mean))
+      return {
+        verdict: 'stop',
+        say: `The scale and the tape are too coarse for bars like these: they leave more open than the bars scatter, and of ${mean} almost nothing is sure. Look at the ± of both, and at its unit; read finer, or break thicker bars.`,
+      };
     if (r.low <= 0)
       return {
         verdict: 'stop',
@@ -111,7 +117,7 @@ export default worksheet({
   refusals: {
     'shorter-than-span': () => 'The bars are shorter than the space between the supports.',
     'no-such-bar': ({ value }, say) =>
-      `By its mass and sides one of the bars would weigh ${say(value, 'density', { units: DENSITY })}, as no concrete does. Check the masses, the sides and the length.`,
+      `By its mass and sides the bar would weigh ${say(value, 'density', { units: DENSITY })}, as no concrete does. Check its mass and sides, and the length.`,
     'all-thrown-out': () =>
       'Every bar broke too far outside the middle third to be counted. Load them more evenly and break others.',
   },

@@ -159,6 +159,16 @@ describe('several bars', () => {
     ).toBeGreaterThan(0);
   });
 
+  test('whether the readings leave more open than the scatter', () => {
+    const bars = (uncertainty: number) =>
+      [200e3, 220e3, 240e3].map((strength) => ({ strength, uncertainty }));
+    // 2.92 × 20 kPa × √(4/3) of scatter, 1.645 times the readings’ own.
+    const even = (2.92 * 20e3 * Math.sqrt(4 / 3)) / 1.645;
+    expect(barsTogether(bars(even * 1.01)).coarse).toBe(true);
+    expect(barsTogether(bars(even * 0.99)).coarse).toBe(false);
+    expect(barsTogether(of(2e5)).coarse).toBeUndefined();
+  });
+
   test('scatter so wide that nothing is left gives nought, never less', () => {
     expect(barsTogether(of(1e4, 9e5)).nextBarLow).toBe(0);
   });
