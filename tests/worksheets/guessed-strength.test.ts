@@ -65,3 +65,20 @@ test('tests below the band are below what sources ask, not below all that was me
   expect(judgement.verdict).toBe('stop');
   expect(judgement.say).toContain('the least that any specification or table here gives');
 });
+
+test('a dry density that nobody typed is refused as the example’s', () => {
+  const refused = (sheet: AnyWorksheet, entries: Entries) => {
+    const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+    return found.ok ? [] : found.problems.map((problem) => problem.say.replaceAll('\u00a0', ' '));
+  };
+  const wet = { 'part.wetDensity': { t: '420', u: 'kg/m3' } } as const;
+  const dry = { 'part.oven': { t: '470', u: 'kg/m3' } } as const;
+  for (const sheet of [strengthDensity, handling] as AnyWorksheet[]) {
+    expect(refused(sheet, wet), sheet.id).toEqual([
+      'Oven-dry density: read 465 kg/m³; it must be at most 420 kg/m³. It is still the example’s.',
+    ]);
+    expect(refused(sheet, { ...wet, ...dry }), sheet.id).toEqual([
+      'Oven-dry density: read 470 kg/m³; it must be at most 420 kg/m³.',
+    ]);
+  }
+});

@@ -82,7 +82,9 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
   const inList = cell && (of?.type === 'rows' || of?.type === 'lines') ? of : undefined;
   const blamedField = inList ? inList.field.of[cell!] : fields[name];
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
-  const words = worded ? worded(error, say) : refused(error, blamedField, say);
+  // Beside the reader's own numbers nobody typed what is refused.
+  const examples = reading.own && of?.origin === 'example' ? ' It is still the example’s.' : '';
+  const words = worded ? worded(error, say) : refused(error, blamedField, say) + examples;
   if (inList?.type === 'lines')
     return { input: inputId(sheet.id, list), say: `Line ${inList.at[Number(row)]}. ${words}` };
   const field = fields[name] ? name : Object.keys(fields)[0]!;
