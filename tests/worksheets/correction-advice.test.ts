@@ -144,6 +144,35 @@ describe('a correction that is too much', () => {
   });
 });
 
+describe('of several buckets one that no mix can weigh', () => {
+  const beside = (first: number, more = {}) =>
+    answered(correctBuckets, {
+      'correct-buckets.buckets': {
+        rows: [first, 615].map((density) => ({ full: full(density), mass: kg('21') })),
+      },
+      'correct-buckets.drains': { t: 'not' },
+      ...more,
+    });
+
+  // 1951 kg/m³ is the base mix, 80 the foam.
+  test.each([1322, 1940, 1960, 6782, 70])('%d kg/m³ stops, and no amount is named', (density) => {
+    const { judgement, numbers } = beside(density);
+    expect(judgement.verdict).toBe('stop');
+    expect(judgement.say).toMatch(/^Bucket 1: .*[Ww]eigh again/);
+    for (const amount of ['addFoam', 'addFoamMass', 'addBase', 'volume'])
+      expect(numbers).not.toHaveProperty(amount);
+  });
+
+  test('nor by its line of the table, where it is hardly heavier than the base mix', () => {
+    const { result, values, judgement } = beside(2000, {
+      'correct-buckets.target': { t: '1900', u: 'kg/m3' },
+    });
+    expect(judgement.verdict).toBe('stop');
+    const rows = correctBuckets.tables![0]!.rows(result as never, values as never, say);
+    expect(rows[0]!.at(-1)).toBe('weigh again');
+  });
+});
+
 describe('a bucket that holds more than the mix it stands for', () => {
   // 20 L of 640 kg/m³ are 12.8 kg.
   const rows = (...masses: string[]) =>

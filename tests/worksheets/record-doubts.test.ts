@@ -58,7 +58,7 @@ describe('water and cement in a record', () => {
   test('swapped, nothing is good, and it teaches nothing of the foam', () => {
     expect(verdicts(sound!).map(({ verdict }) => verdict)).toEqual(['good']);
     expect(verdicts(swapped)).toEqual([
-      { verdict: 'look', say: expect.stringContaining('water and cement swapped') },
+      { verdict: 'stop', say: expect.stringContaining('water and cement swapped') },
     ]);
     expect(observe(sound!).survival).toBeDefined();
     expect(observe(swapped).survival).toBeUndefined();

@@ -627,7 +627,7 @@ describe('water and cement as weighed in', () => {
 
   test('swapped, it is asked at once', () => {
     expect(doubt('13.57', '5.43')).toEqual({
-      verdict: 'look',
+      verdict: 'stop',
       say: 'The w/c weighed in is 2.50, where 0.40 is planned: are the 13.6\u00a0kg of water and the 5.43\u00a0kg of cement swapped?',
     });
     expect(doubt('5.43', '13.57')).toBeUndefined();

@@ -26,7 +26,7 @@ const ONE_MIX = 0.05;
 const MINUTE = 60;
 
 /** What one bucket of several has that may not show in what they come to together. */
-const DOUBTED: readonly MixAdvice['is'][] = ['weigh-again', 'too-small'];
+const DOUBTED: readonly MixAdvice['is'][] = ['refused', 'weigh-again', 'too-small'];
 
 type V = Values<typeof correctFields>;
 
@@ -158,13 +158,15 @@ export default worksheet({
   },
   judge: ({ all, each, fix, advice, doubted, share, apart, wantsFoam, gone, mix }, _, say) => {
     const density = say(all.density, 'density', { units: DENSITY });
-    if (advice.is === 'refused')
-      return {
-        verdict: 'stop',
-        say: `${density} cannot be a mix of this base mix and this foam. Weigh again.`,
-      };
     // A slip in one of several may hide in what they come to together.
-    const words = doubtWords(each[doubted]?.advice ?? advice, say);
+    const slip = each[doubted] ?? { density: all.density, advice };
+    const words =
+      slip.advice.is === 'refused'
+        ? ({
+            verdict: 'stop',
+            say: `${say(slip.density, 'density', { units: DENSITY })} cannot be a mix of this base mix and this foam. Weigh again.`,
+          } as const)
+        : doubtWords(slip.advice, say);
     if (words)
       return each.length > 1 && doubted >= 0
         ? { ...words, say: `Bucket ${doubted + 1}: ${words.say}` }

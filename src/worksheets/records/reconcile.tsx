@@ -1,3 +1,4 @@
+import { isBaseMix } from '../../core/mix/water-cement-limits.ts';
 import { reconcile } from '../../core/records/reconcile.ts';
 import { judgeBatch } from '../../core/records/verdict.ts';
 import { number, type Units } from '../../islands/fields.ts';
@@ -65,19 +66,28 @@ export default worksheet({
   },
   folded: 'Sand, kind of cement, corrections, and where it went',
   work: (v, pm) => {
+    const found = reconcile(v);
+    // Of water and cement that make no base mix nothing follows for the foam.
+    const settled = isBaseMix(found.waterCementBase);
     // Judged only when it is looked at: what is only nudged, to carry a ± along, is not.
-    return { ...reconcile(v), judged: () => judgeBatch(v, pm) };
+    return { ...found, settled, judged: () => judgeBatch(v, pm) };
   },
   results: {
     survival: {
       label: 'Foam that survived',
       kind: 'ratio',
-      of: (r) => r.survival,
+      of: (r) => (r.settled ? r.survival : undefined),
       units: PERCENT,
       sure: true,
       note: 'share of its gas still in the mix when weighed',
     },
-    air: { label: 'Gas in the mix', kind: 'ratio', of: (r) => r.air, units: PERCENT, sure: true },
+    air: {
+      label: 'Gas in the mix',
+      kind: 'ratio',
+      of: (r) => (r.settled ? r.air : undefined),
+      units: PERCENT,
+      sure: true,
+    },
     ratio: {
       label: 'w/c with the foam’s water',
       kind: 'count',
@@ -132,10 +142,12 @@ export default worksheet({
     {
       tex: String.raw`\text{survival} = \frac{V - V_0}{F\,(1 - \rho_f/\rho_w)}`,
       put: (_, r, say) =>
-        `survival = ${say(r.gasFound, 'volume', { units: LITRES })} ÷ ${say(r.gasIn, 'volume', { units: LITRES })} = ${say(r.survival, 'ratio', { units: PERCENT })}`,
+        r.settled
+          ? `survival = ${say(r.gasFound, 'volume', { units: LITRES })} ÷ ${say(r.gasIn, 'volume', { units: LITRES })} = ${say(r.survival, 'ratio', { units: PERCENT })}`
+          : 'survival: not with such a w/c',
     },
   ],
-  figure: ({ result, say }) => <ReconcileBars found={result} say={say} />,
+  figure: ({ result, say }) => result.settled && <ReconcileBars found={result} say={say} />,
   cautions: ['caustic-slurry'],
   defers: ['Your scale and your bucket: the ± of each reading is theirs.'],
   sources: ['astm-c138', 'navedtra-14071', 'jcgm-100', 'common-practice'],

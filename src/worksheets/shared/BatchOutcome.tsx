@@ -71,10 +71,19 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   if (reckoned.ok) {
     const { verdict } = reckoned;
     const { u } = verdict;
+    figures.push([
+      'Wet density',
+      'density',
+      verdict.wetDensity,
+      { units: DENSITY, pm: u.wetDensity },
+    ]);
+    // Of water and cement that make no base mix nothing follows for the foam.
+    if (verdict.finding !== 'no-such-base-mix')
+      figures.push(
+        ['Foam that survived', 'ratio', verdict.survival, { units: PERCENT, pm: u.survival }],
+        ['Gas in the mix', 'ratio', verdict.air, { units: PERCENT, pm: u.air }],
+      );
     figures.push(
-      ['Wet density', 'density', verdict.wetDensity, { units: DENSITY, pm: u.wetDensity }],
-      ['Foam that survived', 'ratio', verdict.survival, { units: PERCENT, pm: u.survival }],
-      ['Gas in the mix', 'ratio', verdict.air, { units: PERCENT, pm: u.air }],
       [
         'w/c with the foam’s water',
         'ratio',

@@ -32,7 +32,7 @@ export function baseMixDoubt(
     };
   const ratio = ratioOf(weighed);
   if (!planned)
-    return isBaseMix(ratio) ? undefined : { verdict: 'look', say: noBaseMixWords(ratio, say) };
+    return isBaseMix(ratio) ? undefined : { verdict: 'stop', say: noBaseMixWords(ratio, say) };
   const plan = ratioOf(planned);
   if (isNear(ratio, plan)) return undefined;
   const [water, cement] = [say(weighed.water, 'mass'), say(weighed.cement, 'mass')];
@@ -40,7 +40,7 @@ export function baseMixDoubt(
     ? `are the ${water} of water and the ${cement} of cement swapped?`
     : `look again at the ${water} of water and the ${cement} of cement, and at their units.`;
   return {
-    verdict: 'look',
+    verdict: isBaseMix(ratio) ? 'look' : 'stop',
     say: `The w/c weighed in is ${inWords(ratio, say)}, where ${inWords(plan, say)} is planned: ${ask}`,
   };
 }

@@ -115,7 +115,7 @@ export function mixAdvice(
   },
 ): MixAdvice {
   const { density, vessel = 0, doubt = 0, load = Number.POSITIVE_INFINITY } = mix;
-  if (fix.notes.some(({ code }) => code === 'check-reading')) return { is: 'refused' };
+  if (isRefused(fix)) return { is: 'refused' };
   const tooMuch = isTooMuch(fix, { mass: fix.volumeBefore * density, density });
   const spent = spentAdvice(mix);
   if (tooMuch && spent.is === 'another-mix') return { is: 'weigh-again', off: spent.off };
@@ -128,9 +128,14 @@ export function mixAdvice(
   return { is: 'add', fix: partOf(fix, share), ...over };
 }
 
+/** Whether no mix of that base mix and that foam weighs that. */
+const isRefused = ({ notes }: Partial<Correction>) =>
+  notes?.some(({ code }) => code === 'check-reading');
+
 /** What a table says in the place of an amount that is no correction. */
 export function insteadOfAmount(
-  row: Pick<Correction, 'foamVolume' | 'baseMass'> & { readonly density: number },
+  row: Pick<Correction, 'foamVolume' | 'baseMass'> &
+    Partial<Pick<Correction, 'notes'>> & { readonly density: number },
   mix: {
     readonly mass: number;
     readonly target: number;
@@ -141,7 +146,8 @@ export function insteadOfAmount(
   const { density } = row;
   const { mass, vessel = 0 } = mix;
   const tooMuch = isTooMuch(row, { mass, density });
-  if (tooMuch && spentAdvice({ ...mix, density }).is === 'another-mix') return 'weigh again';
+  if (isRefused(row) || (tooMuch && spentAdvice({ ...mix, density }).is === 'another-mix'))
+    return 'weigh again';
   if (vessel * density > mass) return 'weigh a smaller vessel';
   return tooMuch ? 'place it as it is' : undefined;
 }

@@ -56,7 +56,7 @@ export function reconcileJudgement(verdict: Verdict, say: Say): Judgement {
   switch (finding) {
     case 'no-such-base-mix':
       return {
-        verdict: 'look',
+        verdict: 'stop',
         say: `${noBaseMixWords(verdict.waterCementBase, say)} Until that is settled nothing can be said of the foam.`,
       };
     case 'heavier-than-airless':
