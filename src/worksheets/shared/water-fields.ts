@@ -8,6 +8,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { ALKALINITY, HARDNESS } from './amounts.ts';
 import { atMost } from './spelt.ts';
+import { calcium, magnesium } from './two-ions.ts';
 
 /** What is weighed out and dissolved, in the water of a batch. */
 export const IN_SOLUTION = { metric: 'g/L', us: 'oz/gal' } as const;
@@ -104,25 +105,6 @@ export const otherIons = {
     bench: 'water.nitrate',
   }),
 } as const;
-
-export const calcium = number('concentration', {
-  label: 'Calcium, Ca',
-  help: 'Given as CaCO₃: divide by 2.5.',
-  example: '95 mg/L',
-  plusMinus: '2 mg/L',
-  min: '0 mg/L',
-  max: '2000 mg/L',
-  bench: 'water.calcium',
-});
-export const magnesium = number('concentration', {
-  label: 'Magnesium, Mg',
-  help: 'Given as CaCO₃: divide by 4.12.',
-  example: '18 mg/L',
-  plusMinus: '1 mg/L',
-  min: '0 mg/L',
-  max: '2000 mg/L',
-  bench: 'water.magnesium',
-});
 
 /** Calcium and magnesium, or the total and a guess at their shares. */
 export const hardnessParts = {

@@ -16,7 +16,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
 import { HardnessBar } from '../shared/HardnessBar.tsx';
-import { calcium, magnesium } from '../shared/water-fields.ts';
+import { calcium, magnesium } from '../shared/two-ions.ts';
 
 /** What was read stands in the working as it was read: 95 mg/L, not 95.0. */
 const READ = { plain: true, significant: 3 } as const;
@@ -110,7 +110,7 @@ export default worksheet({
     }),
     alkalinity: number('hardness', {
       label: 'Alkalinity, if you know it',
-      help: 'As CaCO₃, like hardness. It splits hardness into the part that boiling removes and the part it does not.',
+      help: 'As CaCO₃. It splits hardness into what boiling removes and what it leaves.',
       example: '240 mg/L CaCO3',
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
@@ -163,14 +163,14 @@ export default worksheet({
       kind: 'hardness',
       of: (r) => r.parts?.carbonate,
       units: HARDNESS,
-      note: 'Boiling takes most of this out.',
+      note: 'Boiling takes most of it out.',
     },
     nonCarbonate: {
       label: 'Non-carbonate hardness',
       kind: 'hardness',
       of: (r) => r.parts?.nonCarbonate,
       units: HARDNESS,
-      note: 'Boiling leaves this in.',
+      note: 'Boiling leaves it in.',
     },
   },
   judge: ({ total, soft, trade }, _, say) => {
