@@ -9,6 +9,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import mixTemperature from '../../src/worksheets/curing/mix-temperature.tsx';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import several from '../../src/worksheets/mix/correct-buckets.tsx';
@@ -247,5 +248,34 @@ describe('what stands in a picture', () => {
     const lift = renderToString(h(LiftColumn, { profile, say }));
     expect(lift).toContain('30\u00a0mm');
     expect(lift).not.toContain('30.0\u00a0mm');
+  });
+});
+
+describe('strength to use, against what handling asks', () => {
+  const asks = { 'strip-window.stress': { t: '57.1', u: 'kPa' } };
+  const bars = {
+    'part.strengthFrom': { t: 'bars' },
+    'part.barMean': { t: '2600', u: 'kPa' },
+    'part.barLow': { t: '100', u: 'kPa' },
+  };
+  const drawn = (strength: Readonly<Record<string, object>>) => {
+    const html = pictureOf(stripWindow, { ...asks, ...strength });
+    const band = /class="band" d="M([^"]*)Z"/.exec(html)![1]!;
+    const heights = band.split('L').map((corner) => Number(corner.split(' ')[1]));
+    // What is asked without a jerk, then what is asked at worst.
+    const level = Math.min(...begins(html, 'level').map(([, y]) => y));
+    return { html, level, highest: Math.min(...heights), top: topLine(html) };
+  };
+
+  test('strength far above it does not flatten it: the shade is cut off at the top, and that is said', () => {
+    const [near, far] = [drawn({}), drawn(bars)];
+    for (const { level, highest, top } of [near, far]) {
+      // At least a fifth of the way up, with the axis rounded; the plot stands on 230.
+      expect(230 - level).toBeGreaterThan((230 - top) / 5);
+      expect(highest).toBeGreaterThanOrEqual(top);
+    }
+    expect(far.highest).toBeCloseTo(far.top, 1);
+    expect(far.html).toContain('goes on above');
+    expect(near.html).not.toContain('goes on above');
   });
 });

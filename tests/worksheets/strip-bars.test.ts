@@ -153,3 +153,18 @@ test('wider temperatures never bring the later end forward, nor take the earlier
     ),
   );
 });
+
+test('a warmest below the coldest is refused, not taken for the coldest', () => {
+  const at = (coldest: string, warmest: string) => {
+    const typed = { 'curing.coldest': { t: coldest }, 'curing.warmest': { t: warmest } };
+    const found = outcome(stripWindow, { ...bars, ...typed });
+    return found.ok ? [] : found.problems;
+  };
+  expect(at('40', '20')).toEqual([
+    {
+      input: 'strip-window-warm',
+      say: 'Warmest, so far or ahead: read 20\u00a0°C; it must be at least 40\u00a0°C.',
+    },
+  ]);
+  expect(at('20', '20')).toEqual([]);
+});

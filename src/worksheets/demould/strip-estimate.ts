@@ -113,13 +113,10 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   /** Bars broken since a frost tell of a part that froze with them; nothing else does. */
   const thawed = froze && v.strengthFrom === 'bars' && v.tested >= v.frost!;
   const frozen = froze && !thawed;
-  const coldest = Math.min(v.cold, v.warm);
-  const dated = v.frost === undefined ? coldest : ICE_POINT;
+  demand('warm', v.warm, 'temperature', { min: v.cold });
+  const dated = v.frost === undefined ? v.cold : ICE_POINT;
   demand('cold', dated, 'temperature', { min: ICE_POINT }, 'may-freeze');
-  const [cold, warm] = [coldest, Math.max(v.cold, v.warm)].map((t) => Math.max(ICE_POINT, t)) as [
-    number,
-    number,
-  ];
+  const [cold, warm] = [Math.max(ICE_POINT, v.cold), Math.max(ICE_POINT, v.warm)];
   const pace = {
     slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
     fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),

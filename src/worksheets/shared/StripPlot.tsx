@@ -3,6 +3,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Level, Plot } from '../../islands/plots/Plot.tsx';
+import { scaleLinear } from '../../islands/plots/scale.ts';
 import { DAYS, KPA } from './part-fields.ts';
 
 interface Props {
@@ -19,6 +20,8 @@ interface Props {
 }
 
 const STEPS = 48;
+/** The drawing goes up to so many times what handling asks: what lies far above tells nothing of when it is reached. */
+const MOST_SHOWN = 3;
 /** What the names of the levels need. */
 const NAME_ROOM = 160;
 
@@ -32,7 +35,10 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
     const [low, high] = usable(time);
     return [days(time), y(low), y(high)] as const;
   });
-  const top = Math.max(y(stress.high) * 2.2, ...edges.map(([, , high]) => high));
+  const most = Math.max(...edges.map(([, , high]) => high));
+  const top = y(stress.high) * Math.min(MOST_SHOWN, Math.max(2.2, most / y(stress.high)));
+  // The axis ends on a round number above that.
+  const isCut = scaleLinear([0, top], [0, 1]).nice(4)(most) > 1;
   const words = (time: number | undefined) =>
     time === undefined
       ? 'not within the time shown'
@@ -47,7 +53,7 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
   return (
     <Plot
       words={`Handling asks, at worst, for ${asks(stress.high)}${stress.low < stress.high ? `, without a jerk for ${asks(stress.low)}` : ''}. The strength that may be used passes that after ${words(earliest)} at the earliest and ${words(latest)} at the latest; now it is ${words(now)}.`}
-      caption={`Shaded: the share of the bending strength that may be used, between the slow and the fast estimate. ${window} Only a test tells.`}
+      caption={`Shaded: the share of the bending strength that may be used, between the slow and the fast estimate. ${window}${isCut ? ' Cut off at the top, the shade goes on above.' : ''} Only a test tells.`}
       x={[0, days(until)]}
       y={[0, top]}
       xLabel="days since casting"
@@ -56,6 +62,10 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
       {(axes) => {
         const [bottom, roof] = axes.y.range() as [number, number];
         const [left, right] = axes.x.range() as [number, number];
+        const cut = {
+          ...axes,
+          y: Object.assign((pa: number) => Math.max(roof, axes.y(pa)), axes.y),
+        };
         const stand = [earliest, latest].flatMap((time) =>
           time !== undefined && time <= until ? [axes.x(days(time))] : [],
         );
@@ -74,7 +84,7 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
           ) : null;
         return (
           <>
-            <Band axes={axes} edges={edges} />
+            <Band axes={cut} edges={edges} />
             {stress.low < stress.high && (
               <g>
                 <path class="level" d={`M${left} ${low}H${right}`} />
