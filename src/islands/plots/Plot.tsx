@@ -1,8 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { LETTER, WIDTH } from '../figures/in-rows.ts';
 import { type Linear, scaleLinear } from './scale.ts';
 
+const WIDTH = 420;
 const HEIGHT = 278;
+/** About the width of a letter. */
+const LETTER = 8.6;
 const MARGIN = { top: 32, right: 18, bottom: 48, left: 50 } as const;
 
 export interface Axes {
