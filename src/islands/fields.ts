@@ -11,7 +11,7 @@ import type {
 } from './engine/reading.ts';
 import type { Say } from './engine/say.ts';
 
-/** Shown only while a choice elsewhere in the worksheet has one of these values. */
+/** Choices of the worksheet, each with some of its options: `{ method: ['ions'] }`. */
 export type When = Readonly<Record<string, readonly string[]>>;
 
 export interface Units {
@@ -25,6 +25,10 @@ interface Common {
   readonly help?: string;
   /** The key under which it lies on the bench, when other worksheets share it. */
   readonly bench?: string;
+  /**
+   * Shown only while those choices have one of these options; hidden, it reaches `work` as its example. A choice whose
+   * `when` no option meets is read and counts but is never drawn: it is made on another sheet.
+   */
   readonly when?: When;
   /** Its example may stand: a choice as it is usually made, or one that bears on nothing that is kept. */
   readonly usual?: boolean;
@@ -62,7 +66,10 @@ export interface NumberField extends Common {
   readonly units?: Units;
   /** The kept result that stands in for this field until the reader types one. */
   readonly takes?: string;
-  /** Another field's entry that stands in until the reader types one here. */
+  /**
+   * Another field's entry, with its ±, that stands in until the reader types one here: the bucket of the mix is the
+   * vessel of the foam, never the other way round.
+   */
   readonly borrows?: Borrowed;
   /**
    * What the reader is asked, rather than given an example, where the worksheet whose result it takes leaves
@@ -112,11 +119,14 @@ export interface ChoiceField<V extends string = string> extends Common {
   readonly type: 'choice';
   readonly options: Readonly<Record<V, string>>;
   readonly example: V;
-  /** Kept results that decide while the reader has not: the first of these keys that is kept. */
+  /** Kept results that decide while the reader has not: the first of these keys that is kept, and its option. */
   readonly follows?: Readonly<Record<string, V>>;
   /** Fields beside it that decide while the reader has not: the first of these that the reader filled in. */
   readonly byOwn?: Readonly<Record<string, V>>;
-  /** What it counts as beside the reader's own numbers while they have not chosen: what is not said is not assumed. */
+  /**
+   * What it counts as beside the reader's own numbers while they have not chosen: for answers nobody may take from an
+   * example, such as whether a vessel is marked.
+   */
   readonly unsaid?: V;
 }
 
@@ -161,7 +171,10 @@ export interface RowsField<C extends Cells = Cells> extends Common {
 
 export type Cells = Readonly<Record<string, NumberField | ChoiceField>>;
 
-/** Numbers typed or pasted as text, one row a line: `2  0.04`. */
+/**
+ * Numbers typed or pasted as text, one row a line: `2  0.04`. A clock counts in its column's unit: h:min in hours,
+ * min:s in minutes.
+ */
 export interface LinesField<C extends Columns = Columns> extends Common {
   readonly type: 'lines';
   readonly as: Behaviour<LinesField, LinesReading>;

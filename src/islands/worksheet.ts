@@ -62,8 +62,9 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly question: string;
   readonly fields: F;
   /**
-   * `pm` holds the ± of each number field that has one, in SI, for worksheets about the ± itself; `typed` gives what
-   * the reader typed into a field, where how it was written tells what the number does not: `< 5`.
+   * Calls core with the values in SI; may throw `DomainError`. `pm` holds the ± of each number field that has one, in
+   * SI, for worksheets about the ± itself; `typed` gives what the reader typed into a field, where how it was written
+   * tells what the number does not: `< 5`.
    */
   readonly work: (
     values: Values<F>,
@@ -72,6 +73,10 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   ) => R;
   /** The results in the order of their weight: the first is the answer. */
   readonly results: Readonly<Record<string, ResultSpec<R>>>;
+  /**
+   * Any verdict on numbers of the reader's own names what of it is still the example's. A `good` becomes `look` where
+   * the ± of a result is larger than the result, and that is a fault (`engine/doubt.ts`).
+   */
   readonly judge: (result: R, values: Values<F>, say: Say) => Judgement;
   /**
    * A field nobody can fill before the bench, and what is said in place of a verdict while it is the example's and other
@@ -80,7 +85,7 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly awaits?: readonly [field: keyof F & string, words: (result: R, say: Say) => string];
   /** What a reader must know about this result, one sentence each. */
   readonly notes?: (result: R, values: Values<F>, say: Say) => readonly string[];
-  /** Sentences for the refusals of core, by their `because` code. */
+  /** Sentences for the refusals of core, in cells of rows too, by their `because` code. */
   readonly refusals?: Readonly<Record<string, (refused: DomainError, say: Say) => string>>;
   /**
    * The field to blame for a refusal, when core's name for the quantity is not the field's; of several,
@@ -89,11 +94,11 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly blames?: Readonly<Record<string, (keyof F & string) | readonly (keyof F & string)[]>>;
   /** What the folded fields are called together: `The batch behind it`. */
   readonly folded?: string;
-  /** Results that go on the bench: result name → bench key. */
+  /** Results that go on the bench: result name → bench key. Of two with one key the one last worked in has it. */
   readonly keeps?: Readonly<Record<string, string>>;
   /**
    * What else it leaves on the bench without showing it, in SI: bench key → what lies under it, if anything;
-   * `asked` where it cannot tell and no example may stand in.
+   * `asked` where it cannot tell and the next field must be typed, for which its `asks` has the sentence.
    */
   readonly leaves?: Readonly<Record<string, (result: R) => number | 'asked' | undefined>>;
   /** Results that a later worksheet answers anew, and what follows takes from there: result name → its bench key. */
