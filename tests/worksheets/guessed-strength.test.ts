@@ -82,3 +82,18 @@ test('a dry density that nobody typed is refused as the example’s', () => {
     ]);
   }
 });
+
+test('where the upper end falls as the mix gets denser, that is the sources’ doing, and said to be', () => {
+  const upper = (wet: string, dry: string) => {
+    const density = {
+      'part.wetDensity': { t: wet, u: 'kg/m3' },
+      'part.oven': { t: dry, u: 'kg/m3' },
+    };
+    const { numbers, notes } = answered(strengthDensity, density as Entries);
+    return { high: numbers.high!.value, by: notes.find((note) => /set by/.test(note)) };
+  };
+  const [within, beyond] = [upper('1774', '1375'), upper('1806', '1400')];
+  expect(beyond.high).toBeLessThan(within.high / 2);
+  expect(within.by).toMatch(/set by Kado 2018, sanded\. .* may fall as the mix gets denser/);
+  expect(beyond.by).not.toMatch(/Kado/);
+});

@@ -1,6 +1,10 @@
 import { demand } from '../../core/domain-error.ts';
 import { FLEXURAL_RATIO, flexuralFromCompressive } from '../../core/finished/flexural.ts';
-import { STRENGTH_RELATIONS, strengthBand } from '../../core/finished/strength-band.ts';
+import {
+  STRENGTH_RELATIONS,
+  type StrengthBand,
+  strengthBand,
+} from '../../core/finished/strength-band.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -17,6 +21,11 @@ const NAMES: Readonly<Record<string, string>> = {
   'aci-523-1r': 'ACI 523.1R, neat cement',
   'is-2185-4': 'IS 2185-4, blocks',
   'kado-2018': 'Kado 2018, sanded',
+};
+/** The source whose figure is the upper end. */
+const setBy = ({ relations, high }: Extract<StrengthBand, { known: true }>) => {
+  const most = relations.find((relation) => (relation.high ?? relation.low) === high)!;
+  return NAMES[most.source] ?? most.where;
 };
 /** A strength as tested, or between what it may be, Pa, of a piece of a dry density, kg/m³. */
 interface Tested {
@@ -196,9 +205,9 @@ export default worksheet({
   },
   notes: (r, { own }) => [
     'Mixes of one density lie more than a factor of two apart, by cement, sand, water, foam and cure. The figures are of other people’s mixes.',
-    ...(r.high === null
-      ? ['Everything published at this density is a least value; none says how strong it may be.']
-      : []),
+    r.high === null
+      ? 'Everything published at this density is a least value; none says how strong it may be.'
+      : `The upper end is set by ${setBy(r)}. Each source covers densities of its own: where one begins or ends, the band jumps, and its upper end may fall as the mix gets denser. That is the sources’ doing, not the concrete’s.`,
     ...(own === 'crushed'
       ? [
           'Each piece is held against the band of its own dry density, its wet density taken to stand to that as the two above do.',
