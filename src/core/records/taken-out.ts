@@ -3,7 +3,7 @@ import type { BatchWeighed, Particles } from './reconcile.ts';
 import { type Doubts, judgeBatch, type Verdict } from './verdict.ts';
 
 /** One correction, SI: what it weighed, the mix taken out before it, and the foam or base mix added. */
-export interface Corrected {
+interface Corrected {
   /** kg/m³ */
   readonly weighed: number;
   /** kg */
