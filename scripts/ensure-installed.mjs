@@ -6,6 +6,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { ownNode } from './own-node.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -30,7 +31,7 @@ function lockedPackages(file) {
 function whyInstall() {
   const done = join(root, 'node_modules/.package-lock.json');
   if (!existsSync(done)) return 'the packages are not installed yet';
-  if (!existsSync(join(root, 'node_modules/node/bin/node'))) return "the project's Node is missing";
+  if (!ownNode(root)) return "the project's Node is missing";
   const wanted = lockedPackages(join(root, 'package-lock.json'));
   const present = lockedPackages(done);
   for (const [path, lock] of wanted) {

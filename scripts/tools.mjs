@@ -1,15 +1,15 @@
 // Runs the tools the project installed, with the project's own Node.
 
 import { spawn } from 'node:child_process';
-import { existsSync, readFileSync, realpathSync } from 'node:fs';
+import { readFileSync, realpathSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { ownNode } from './own-node.mjs';
 
 /** The project's folder. */
 export const root = fileURLToPath(new URL('..', import.meta.url));
 
-const ownNode = join(root, 'node_modules/node/bin/node');
-const node = existsSync(ownNode) ? ownNode : process.execPath;
+const node = ownNode(root) ?? process.execPath;
 
 /**
  * The script behind a tool's name in node_modules/.bin.
