@@ -26,8 +26,8 @@ interface Common {
   /** The key under which it lies on the bench, when other worksheets share it. */
   readonly bench?: string;
   /**
-   * Shown only while those choices have one of these options; hidden, it reaches `work` as its example. A choice whose
-   * `when` no option meets is read and counts but is never drawn: it is made on another sheet.
+   * Shown only while those choices have one of these options; hidden, it reaches `work` as its example, but a choice
+   * as it was made. One whose `when` no option meets counts so but is never drawn: it is made on another sheet.
    */
   readonly when?: When;
   /** Its example may stand: a choice as it is usually made, or one that bears on nothing that is kept. */

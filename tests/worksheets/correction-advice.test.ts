@@ -240,3 +240,22 @@ describe('a slip in one bucket of several', () => {
     expect(cells(buckets(500))[0]).toMatch(/kg$/);
   });
 });
+
+test.each([
+  ['526', 'it must be at most 500.85\u00a0kg'],
+  ['0.5', 'it must be more than 0.85\u00a0kg'],
+])(
+  'a bucket that holds nothing, or more than anything, is refused beside its own weighing: %s kg',
+  (t, allowed) => {
+    const rows = [full(600), kg(t)].map((weighed) => ({ full: weighed, mass: kg('21') }));
+    const entries = { 'correct-buckets.buckets': { rows } };
+    const sheet = correctBuckets as unknown as AnyWorksheet;
+    const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+    expect(found.ok ? [] : found.problems).toEqual([
+      {
+        input: 'correct-buckets-buckets-1-full',
+        say: `Struck full, it weighs: read ${t}\u00a0kg; ${allowed}.`,
+      },
+    ]);
+  },
+);

@@ -1,3 +1,5 @@
+import { demand } from '../../core/domain-error.ts';
+import { EXTREMES } from '../../core/extremes.ts';
 import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { drainedAt } from '../../core/foam/drainage-curve.ts';
 import { standingFoam } from '../../core/foam/standing-foam.ts';
@@ -64,7 +66,9 @@ export default worksheet({
     };
     const { target, made, most, vessel } = v;
     const mix = { target, tolerance: common.tolerance, made, most, vessel };
-    const each = v.buckets.map(({ full, mass }) => {
+    const weighs = { min: v.tare, aboveMin: true, max: v.tare + EXTREMES.density.max * vessel };
+    const each = v.buckets.map(({ full, mass }, i) => {
+      demand(`buckets.${i}.full`, full, 'mass', weighs);
       const density = wetDensity({ tare: v.tare, full, vessel: v.vessel });
       const fix = correctMix({
         ...common,
@@ -209,7 +213,6 @@ export default worksheet({
   folded: 'Limits, the foam, the base mix, and the table',
   blames: {
     targetDensity: 'target',
-    full: 'buckets',
     mass: 'buckets',
     massInHand: 'buckets',
     measuredDensity: 'buckets',
