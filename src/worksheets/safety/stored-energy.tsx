@@ -98,7 +98,7 @@ export default worksheet({
       kind: 'energy',
       of: (r) => r.held.isothermal,
       units: ENERGY,
-      note: 'The others count that push too: at low pressure this one is the least.',
+      note: 'The burst counts that push too: at low pressure this is the smaller.',
     },
     brode: {
       label: 'By what it takes to raise the pressure',

@@ -173,9 +173,7 @@ export default worksheet({
       ? [
           'The two figures are kept apart on purpose. The chemistry counts what the ions bind; the household figure counts what it took to get a lather, with the water that was in the soap.',
         ]
-      : [
-          'The plot and the working are of soap. What hardness takes of this agent is not known here.',
-        ],
+      : ['The working is of soap. What hardness takes of this agent is not known here.'],
   working: [
     {
       tex: String.raw`\begin{gathered} \mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \\ m = 2\,H\,M \end{gathered}`,
@@ -188,9 +186,10 @@ export default worksheet({
         `${EMPIRICAL_SOAP_LOSS} × ${say(v.hardness, 'hardness', { units: HARDNESS })} = ${say(r.yours.lost.empirical, 'concentration', { units: IN_SOLUTION })}`,
     },
   ],
-  figure: ({ values: v, say }) => (
-    <SoapPlot soap={v.soap} dose={v.dose} water={v.hardness} soft={v.soft} say={say} />
-  ),
+  figure: ({ values: v, say }) =>
+    v.kind === 'soap' ? (
+      <SoapPlot soap={v.soap} dose={v.dose} water={v.hardness} soft={v.soft} say={say} />
+    ) : undefined,
   cautions: ['glycerol-and-concentrate'],
   defers: ['The concentrate’s own sheet, for what it is made of and the water it wants.'],
   sources: [

@@ -120,7 +120,7 @@ export default worksheet({
     }),
     soft: number('hardness', {
       label: 'The softest water at hand',
-      help: 'Rain, distilled or softened. A clean rain butt is often near 10\u00a0mg/L (0.6\u00a0gpg).',
+      help: 'Rain, distilled or softened. A clean butt is often near 10\u00a0mg/L (0.6\u00a0gpg).',
       example: '12 mg/L CaCO3',
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
@@ -209,7 +209,7 @@ export default worksheet({
     };
   },
   notes: ({ total }, _, say) => [
-    'Hardness wastes soap: two molecules of soap for every calcium or magnesium ion. Synthetic and protein concentrates do not fall out so; what each bears, only its sheet can say.',
+    'Hardness wastes soap: two molecules for every calcium or magnesium ion. Synthetic and protein concentrates do not fall out so; what each bears, only its sheet says.',
     ...bySurvey(total, say),
   ],
   keeps: { total: 'water.hardness', together: 'water.together' },
