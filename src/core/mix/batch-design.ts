@@ -8,6 +8,7 @@ import { dampAggregate } from './moisture.ts';
 import { HYDRATE_WATER } from './oven-dry.ts';
 import { PIGMENT_DENSITY } from './pigment.ts';
 import { type Convention, type Proportion, proportion, type WaterCementOf } from './proportion.ts';
+import { BASE_WATER_CEMENT } from './water-cement-limits.ts';
 
 /** Content of binder: kg in a cubic metre of finished mix. */
 type DesignTarget =
@@ -122,12 +123,15 @@ export function designBatch(input: DesignInput): Design {
   };
 }
 
+/** A base mix of just the least w/c may come out a last binary digit below it. */
+const DUST = 1e-9;
+
 type Recipe = Parameters<typeof baseMix>[0];
 
 /** The wet density of the finished mix, fibre in it, that the target comes to. */
 function wetDensityOf(input: DesignInput, eq: Equivalent, recipe: Recipe): number {
   const { target, foamDensity, waterCementOf = 'base', convention = 'foam-counted' } = input;
-  const { survival = 1 } = input;
+  const { survival = 1, waterCement } = input;
   if ('wetDensity' in target) return target.wetDensity;
   const rest = 1 - eq.fibreShare;
   const { massPerCement, volumePerCement } = baseMix(recipe);
@@ -159,8 +163,15 @@ function wetDensityOf(input: DesignInput, eq: Equivalent, recipe: Recipe): numbe
   // When w/c counts the foam's liquid, that much less water stands in the base mix.
   const total = waterCementOf === 'total';
   const liquid = foamDensity / MIX_WATER_DENSITY;
-  const foam =
-    (rest - cement * volumePerCement) / (leftOfFoam({ survival, liquid }) - (total ? liquid : 0));
+  const left = leftOfFoam({ survival, liquid });
+  const foam = (rest - cement * volumePerCement) / (left - (total ? liquid : 0));
+  // Here already: what is left of the water may come to no density at all.
+  const { min } = BASE_WATER_CEMENT;
+  if (total && waterCement - (foamDensity * foam) / cement < min * (1 - DUST)) {
+    const driest = baseMix({ ...recipe, waterCement: min }).volumePerCement;
+    const wanted = min + (foamDensity * (rest / cement - driest)) / left;
+    demand('waterCement', waterCement, 'ratio', { min: wanted }, 'paste-robs-foam');
+  }
   const foamMass = convention === 'foam-ignored' ? 0 : foamDensity * foam;
   return cement * massPerCement - (total ? foamDensity * foam : 0) + foamMass + eq.fibreMass;
 }

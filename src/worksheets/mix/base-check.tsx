@@ -10,7 +10,8 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { sandCement, waterCement } from '../shared/recipe.ts';
-import { baseWaterCement, counts, helpedCementDensity, solutionCement } from './recipe-fields.ts';
+import { counts, helpedCementDensity, solutionCement } from './recipe-fields.ts';
+import { pasteWaterCement, robsFoam } from './robs-foam.ts';
 
 /** How far the w/c may be off before it is worth mending. Common practice, no source. */
 const NEAR = 0.02;
@@ -110,7 +111,7 @@ export default worksheet({
   },
   work: (v) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.jug });
-    const wanted = baseWaterCement(v);
+    const wanted = pasteWaterCement(v);
     const ratios = { waterCement: wanted, sandCement: v.sandCement };
     const cementDensity = v.plan === undefined ? v.cementDensity : cementBy(v.plan, ratios);
     const check = checkBase({
@@ -215,6 +216,7 @@ export default worksheet({
         ]),
   ],
   refusals: {
+    'paste-robs-foam': robsFoam,
     'thinner-than-water': (e, say) =>
       `${say(e.value, 'density', { units: DENSITY })} is not above ${say(e.allowed.min!, 'density', { units: DENSITY })}, what water with that air in it weighs. Weigh the jug again, empty and full.`,
     'another-base-mix': (e, say) =>

@@ -65,8 +65,9 @@ export default worksheet({
   },
   folded: 'Blends, sand, fibre, pigment, loads and parts',
   blames: {
+    wetDensity: ['wetDensity', 'dryDensity', 'content', 'bags'],
     ovenDryDensity: 'dryDensity',
-    cementContent: 'content',
+    cementContent: ['content', 'bags'],
     largestLoad: 'load',
     least: 'leastLoads',
     waterToAdd: 'moisture',

@@ -15,7 +15,7 @@ import {
 } from '../shared/correction-advice.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
-import { baseWaterCement } from './recipe-fields.ts';
+import { pasteWaterCement, robsFoam } from './robs-foam.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 
 /** A working is only to be followed in units that cancel. */
@@ -52,7 +52,7 @@ export default worksheet({
       ...common,
       measuredDensity: measured,
       inHand: { cement: v.cement * inHand, water: v.water * inHand },
-      baseRecipe: { waterCement: baseWaterCement(v), sandCement: v.sandCement },
+      baseRecipe: { waterCement: pasteWaterCement(v), sandCement: v.sandCement },
     });
     const { target, made, vessel, load } = v;
     const doubt = densityDoubt(v, { full: pm.full, tare: pm.tare, vessel: pm.vessel });
@@ -171,6 +171,7 @@ export default worksheet({
     'Stop when it is near enough, after two corrections, or when the mix begins to stiffen: a placed mix a little off is worth more than a perfect one that has set in the bucket (common practice, no source).',
   ],
   refusals: {
+    'paste-robs-foam': robsFoam,
     'heavier-than-base-mix': (e, say) =>
       `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}): no foam would be wanted.`,
     'lighter-than-foam': (e, say) =>

@@ -9,6 +9,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { foamFault } from '../shared/is-foam.ts';
+import { robsFoam } from './robs-foam.ts';
 
 /**
  * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
@@ -88,6 +89,5 @@ export const mixRefusals = {
     `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. Aim lower, or add sand.`,
   'lighter-than-foam': (e: DomainError, say: Say) =>
     `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}. Aim higher, or make lighter foam.`,
-  'paste-robs-foam': (e: DomainError) =>
-    `A water/cement ratio of ${e.value.toFixed(2)} leaves the paste less than ${(e.allowed.min ?? 0.2).toFixed(2)}: it would take its water from the foam and break it.`,
+  'paste-robs-foam': robsFoam,
 };
