@@ -1,6 +1,8 @@
+import { demand } from '../../core/domain-error.ts';
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { LANDING_TRIALS, landing } from '../../core/mix/landing.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
+import type { Kind } from '../../core/quantity/kinds.ts';
 import { histogram, shareWithin } from '../../core/uncertainty/spread.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
@@ -30,13 +32,23 @@ export default worksheet({
     const volumeShare = Math.hypot(v.foamFill, shared);
     const densityShare = Math.hypot(scaleShare, bucketShare);
     const sand = v.sandCement * v.cement;
+    const water = (cube.water * v.cement) / cube.cement;
+    // Each ± held to half of what it is of, in the unit and at the field where it is typed.
+    const half = (share: number) => Math.sqrt(Math.max(0, 0.25 - share ** 2));
+    const most = (name: string, pm: number, kind: Kind, max: number) =>
+      demand(name, pm, kind, { min: 0, max }, 'too-doubtful');
+    most('bucket', pm.bucket, 'volume', v.bucket / 2);
+    most('baseScale', v.baseScale, 'mass', Math.min(v.cement, water, sand || water) / 2);
+    const foamNet = v.bucket * v.foamDensity;
+    most('foamScale', v.foamScale, 'mass', (half(bucketShare) * foamNet) / Math.SQRT2);
+    most('foamFill', v.foamFill, 'ratio', half(shared));
     const found = landing({
       waterDensity: MIX_WATER_DENSITY,
       together: v.together,
       sameBucket: shared > 0 ? shared ** 2 / (volumeShare * densityShare) : 0,
       readings: {
         cement: { value: v.cement, u: v.baseScale },
-        water: { value: (cube.water * v.cement) / cube.cement, u: v.baseScale },
+        water: { value: water, u: v.baseScale },
         sand: { value: sand, u: sand > 0 ? v.baseScale : 0 },
         foamVolume: { value: foamVolume, u: volumeShare * foamVolume },
         foamDensity: { value: v.foamDensity, u: densityShare * v.foamDensity },
@@ -164,11 +176,14 @@ export default worksheet({
       `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
     'paste-robs-foam': () =>
       'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
-    'too-doubtful': (e, say) =>
-      `A ± of ${say(e.value, e.kind, { significant: 2 })} is more than half the reading: that is no reading. Make it ${say(e.allowed.max!, e.kind, { significant: 2 })} or less.`,
+    'too-doubtful': (e, say) => {
+      const how = { significant: 3, ...(e.kind === 'ratio' && { units: PERCENT }) };
+      // The bound is rounded down: it may be typed as it is said.
+      return `A ± of ${say(e.value, e.kind, how)}: so doubtful a reading is none. Make it ${say(0.995 * e.allowed.max!, e.kind, how)} or less.`;
+    },
   },
   folded: 'The load, the bucket, and errors that go together',
-  blames: { wetDensity: 'target', water: 'baseScale', sand: 'baseScale', foamVolume: 'foamFill' },
+  blames: { wetDensity: 'target' },
   working: [
     {
       tex: String.raw`\rho = \frac{C + W + S + \rho_f F}{C/\rho_c + W/\rho_w + S/\rho_s + F - \ell\,F\,(1 - \rho_f/\rho_w)}`,
