@@ -129,6 +129,12 @@ test('the difference from the air designed has no finer digits than its ±', () 
   expect(difference!.sure!.pm).toBeCloseTo(plusMinus!.value, 9);
 });
 
+test('a surface of bubbles far from the usual is written as every number is', () => {
+  const fine = asked(bubbles, { 'bubbles.chords': { t: '0.0039\n0.0039' } }, 'metric');
+  expect(fine.notes).toContain('1030 per mm');
+  expect(fine.working).not.toMatch(/\de[+-]\d/);
+});
+
 test('how much later a wetter mix sets is told in two sentences, from the table', () => {
   const note = (t: string) => asked(setTime, { 'set-time.testWater': { t } }).notes;
   expect(note('0.28')).toContain('so it sets later; the times above do not count that.');

@@ -35,3 +35,20 @@ test('where more loads were asked for than the mixer needs, it takes the larger 
   const asked = { ...typed('mix.largestLoad', '60', 'L'), 'mix.leastLoads': { t: '3' } };
   expect(said(asked)).toContain('take 2\u00a0larger loads');
 });
+
+test('more loads than a day holds are told as loads, and as those asked for where they were', () => {
+  const refused = (more: object) => {
+    const found = answer(clock, readWorksheet(clock, { ...day, ...more }, {}, metric), metric);
+    return found.ok ? undefined : found.problems[0];
+  };
+  expect(refused(typed('clock.volume', '8000', 'L'))).toBeUndefined();
+  expect(refused(typed('clock.volume', '10600', 'L'))).toEqual({
+    input: 'clock-load',
+    say: 'That makes 265 loads; at most 200 are reckoned: a larger mixer, or fewer pieces.',
+  });
+  expect(refused({ 'mix.leastLoads': { t: '200' } })).toBeUndefined();
+  expect(refused({ 'mix.leastLoads': { t: '206' } })).toMatchObject({
+    input: 'clock-leastLoads',
+    say: expect.stringContaining('read 206; it must be at most 200'),
+  });
+});

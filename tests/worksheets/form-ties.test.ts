@@ -27,6 +27,15 @@ test('the upper row is measured from the surface, so that a deeper form does not
     9,
   );
   expect(at('220')).toMatchObject({ judgement: { say: expect.stringContaining('pulled in') } });
+  // With the surface at 300 mm the push is at 100: a row just there carries all of it, and the other nothing.
+  const third = { 'form-pressure.lower': mm('100'), 'form-pressure.depth': mm('300') };
+  const alone = answer(formPressure, readWorksheet(formPressure, third, {}, metric), metric);
+  expect(alone).toMatchObject({
+    judgement: {
+      verdict: 'look',
+      say: expect.stringContaining('One row of clamps carries nothing'),
+    },
+  });
   expect(at('300')).toMatchObject({ ok: false, problems: [{ input: 'form-pressure-below' }] });
 });
 

@@ -69,8 +69,8 @@ const MOST_LOADS = 200;
  * of a larger mixer takes as much longer to make its base mix and its foam and to place as it is larger; blending and
  * weighing stay. No range: bookkeeping.
  *
- * @throws {DomainError} for a number of loads that is not whole and from 1 to 200, a negative time, a limit
- *   not above 0
+ * @throws {DomainError} for a number of loads that is not whole and from 1 to 200 ('too-many-loads' above), a
+ *   negative time, a limit not above 0
  * @source common-practice (the steps and who waits for whom; the limits are the caller's)
  */
 export function dayClock(plan: DayPlan): Clock {
@@ -114,6 +114,7 @@ export function dayClock(plan: DayPlan): Clock {
 
 function timesOf(plan: DayPlan): readonly LoadTimes[] {
   const { loads, base, foam, blend, weigh, place, foamMade, hands } = plan;
+  demand('loads', loads, 'count', { max: MOST_LOADS }, 'too-many-loads');
   demandWhole('loads', loads, { min: 1, max: MOST_LOADS });
   for (const [name, value] of Object.entries({ base, foam, blend, weigh, place }))
     demand(name, value, 'time', { min: 0 });

@@ -22,7 +22,7 @@ import { bubbleFields } from './bubble-fields.ts';
 
 /** So much to each millimetre or inch. */
 const perLength = (si: number, { system }: Say) =>
-  `${(si / toUnit(1, 'length', MM[system])).toPrecision(3)} per ${MM[system]}`;
+  `${formatNumber(si / toUnit(1, 'length', MM[system]), { significant: 3 })} per ${MM[system]}`;
 
 /** Bars of the histogram. */
 const BINS = 12;
@@ -172,7 +172,7 @@ export default worksheet({
     {
       tex: String.raw`\begin{gathered}\bar L = \frac{p}{4n}\ \left(\tfrac pA \le 4.342\right),\\ \bar L = \tfrac{3}{\alpha}\left[1.4\left(1+\tfrac pA\right)^{1/3} - 1\right]\end{gathered}`,
       put: (_, { found }, say) =>
-        `p/A = ${found.pasteAirRatio.toPrecision(3)}, so the ${found.branch === 'thin-walls' ? 'first' : 'second'}: ${say(found.spacingFactor, 'length', { units: MM, significant: 2 })}`,
+        `p/A = ${formatNumber(found.pasteAirRatio, { significant: 3 })}, so the ${found.branch === 'thin-walls' ? 'first' : 'second'}: ${say(found.spacingFactor, 'length', { units: MM, significant: 2 })}`,
     },
   ],
   figure: ({ result, say }) =>

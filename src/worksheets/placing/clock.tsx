@@ -48,7 +48,7 @@ export default worksheet({
       max: '10 m3',
       bench: 'mix.largestLoad',
     }),
-    leastLoads,
+    leastLoads: { ...leastLoads, max: '200' },
     latest: minutes('The foam lasts', '10.6 min', {
       help: 'From the lance until it must be in the mix.',
       aboveMin: true,
@@ -143,6 +143,10 @@ export default worksheet({
   notes: () => [
     'Larger loads take longer to mix and to place: enter the minutes you have seen, not those of a small trial.',
   ],
+  refusals: {
+    'too-many-loads': (e) =>
+      `That makes ${e.value} loads; at most ${e.allowed.max} are reckoned: a larger mixer, or fewer pieces.`,
+  },
   folded: 'The other steps',
   blames: { foamLasts: 'latest', loads: 'load' },
   working: [

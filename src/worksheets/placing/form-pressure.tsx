@@ -159,10 +159,11 @@ export default worksheet({
         verdict: 'stop',
         say: `The side bulges more than you allow. Support it every ${span}, or take a thicker panel.`,
       };
-    if (ties.lower < 0 || ties.upper < 0)
+    // At just a third of the depth a row comes out with the last binary digits of nothing.
+    if (Math.min(ties.lower, ties.upper) < 1e-9 * ties.push)
       return {
         verdict: 'look',
-        say: 'One row of clamps is pulled in, not pushed out: the push does not pass between the two rows. Put one below a third of the depth and the other above it.',
+        say: 'One row of clamps carries nothing, or is pulled in and not pushed out: the push does not pass between the two rows. Put one below a third of the depth and the other above it.',
       };
     if ((float ?? 0) > 0)
       return {

@@ -127,12 +127,12 @@ export default worksheet({
     {
       tex: String.raw`[\mathrm{OH^-}] = 10^{\,\mathrm{pH}-14}\ \text{mol/L}`,
       put: ({ volume, pH }, { clear }, say) =>
-        `pH ${pH.toFixed(2)} in ${say(volume, 'volume', { units: LITRES })}: ${clear.hydroxide.dissolved.toPrecision(3)}\u00a0mol of hydroxide dissolved`,
+        `pH ${pH.toFixed(2)} in ${say(volume, 'volume', { units: LITRES })}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
     },
     {
       tex: String.raw`\begin{gathered}\mathrm{CO_2 + 2\,OH^- \to CO_3^{2-} + H_2O},\\ \mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,
       put: (_, { clear, muddy }, say) =>
-        `÷ 3\u00a0×\u00a0210\u00a0g/mol of citric acid monohydrate: ${say(clear.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}; with ${muddy.hydroxide.reserve.toPrecision(3)}\u00a0mol from the solids, ${say(muddy.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}`,
+        `÷ 3\u00a0×\u00a0210\u00a0g/mol of citric acid monohydrate: ${say(clear.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}; with ${say(muddy.hydroxide.reserve, 'count', { significant: 3 })}\u00a0mol from the solids, ${say(muddy.citricAcid.monohydrate, 'mass', { units: SMALL_MASS, significant: 2 })}`,
     },
   ],
   figure: ({ values }) => <PhScale pH={values.pH} />,
