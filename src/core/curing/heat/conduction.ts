@@ -1,38 +1,9 @@
-import { demand, demandWhole } from '../../domain-error.ts';
-import { ACTIVATION_ENERGIES } from '../age-factor.ts';
-import { demandNotNegative, demandPositive, demandTemperature } from '../bounds.ts';
 import { temperatureAt } from '../history.ts';
 import { Cells, type Transfers } from './cells.ts';
-import { demandFace, type Face } from './face.ts';
+import type { Face } from './face.ts';
 import { Hydrating } from './hydrating.ts';
-import { demandCurve, type Hydration } from './hydration.ts';
-
-/** A slab or a wall, or a round part by its diameter, and what goes on in it. */
-export interface Slab {
-  /** m, from the near face to the far one */
-  readonly thickness: number;
-  /** Ways in which it closes on itself: none if absent, 1 of a long column, 2 of a ball; both faces are then one. */
-  readonly round?: 0 | 1 | 2;
-  /** W/(m·K) */
-  readonly conductivity: number;
-  /** J/(m³·K) */
-  readonly heatCapacity: number;
-  /** K throughout at the start */
-  readonly initialTemperature: number;
-  readonly near: Face;
-  readonly far: Face;
-  /** s */
-  readonly duration: number;
-  /** Longest time step, s; made to fit the duration. */
-  readonly step: number;
-  /** Step right after the start and each change of covering, s, from which it grows again; `step` if absent. */
-  readonly firstStep?: number;
-  /** From a time on, s, when little changes fast any more, longer steps, s. */
-  readonly late?: { readonly from: number; readonly step: number };
-  readonly cells: number;
-  /** The binder's heat, if it hydrates: its curve, and binder in a cubic metre, kg/m³. */
-  readonly hydration?: Hydration & { readonly cement: number };
-}
+import { demandSlab, linksOf, type Slab, volumesOf } from './slab.ts';
+import { timesOf } from './steps.ts';
 
 /** Heat for each m² of either face over a whole run, J/m². In is positive. */
 interface EnergyLedger {
@@ -59,17 +30,8 @@ export interface HeatRun {
   readonly energy: EnergyLedger;
 }
 
-/** Most steps of a run: more would only fill the memory. */
-const MOST_STEPS = 20_000;
-
 /** Steps taken fully implicitly after a jump at a face, to damp the ringing a sharp edge sets off. */
 const DAMPED_STEPS = 2;
-
-/** How many times shorter than the longest a first step may be: shorter ones would be lost in rounding. */
-const MOST_SHORTER = 4096;
-
-/** Steps of one length before the next are twice as long. */
-const STEPS_ALIKE = 4;
 
 /**
  * Temperatures through a part over time, with the heat of hydration in it.
@@ -88,7 +50,7 @@ const STEPS_ALIKE = 4;
  * @source schindler-folliard-2005 for the heat, from memory
  */
 export function conduct(slab: Slab): HeatRun {
-  check(slab);
+  demandSlab(slab);
   const { heatCapacity, conductivity, near, far } = slab;
   const n = slab.cells;
   const times = timesOf(slab);
@@ -151,54 +113,6 @@ export function conduct(slab: Slab): HeatRun {
   };
 }
 
-/** The volume of each cell for a m² of face, m: what lies nearer the middle of a round part is narrower. */
-function volumesOf({ thickness, cells, round = 0 }: Slab): Float64Array {
-  const within = (edge: number) => {
-    const r = 1 - (2 * edge) / cells;
-    return (r * Math.abs(r) ** round) / (round + 1);
-  };
-  return Float64Array.from(
-    { length: cells },
-    (_, i) => (thickness / 2) * (within(i) - within(i + 1)),
-  );
-}
-
-/** What passes between each cell and the next for a m² of face, W/(m²·K). */
-function linksOf({ thickness, conductivity, cells, round = 0 }: Slab): Float64Array {
-  return Float64Array.from(
-    { length: cells - 1 },
-    (_, i) => ((conductivity * cells) / thickness) * Math.abs(1 - (2 * (i + 1)) / cells) ** round,
-  );
-}
-
-/**
- * The moments of a run, s: even steps, longer late in it, or from each change of covering on steps that
- * grow to them.
- */
-function timesOf({ near, far, duration, step, firstStep, late }: Slab): Float64Array {
-  const changes = firstStep ? [...near.coverings, ...far.coverings].map(({ from }) => from) : [];
-  const jumps = [...new Set([0, ...changes])].filter((at) => at < duration).sort((a, b) => a - b);
-  const times = [0];
-  const evenly = (to: number, longest: number) => {
-    const from = times[times.length - 1]!;
-    const count = Math.ceil((to - from) / longest - 1e-9);
-    for (let k = 1; k <= count; k++) times.push(from + ((to - from) * k) / count);
-  };
-  jumps.forEach((jump, i) => {
-    const end = jumps[i + 1] ?? duration;
-    let at = jump;
-    let short = firstStep ?? step;
-    for (let taken = 1; short < step && at + short < end; taken++) {
-      at += short;
-      times.push(at);
-      if (taken % STEPS_ALIKE === 0) short *= 2;
-    }
-    if (late && late.from > at && late.from < end) evenly(late.from, step);
-    evenly(end, late && late.from < end ? late.step : step);
-  });
-  return Float64Array.from(times);
-}
-
 /**
  * The faces and cells of a moment, K. A short plain list: one typed list of all moments takes fresh memory
  * at each key press, and that costs more than the sum itself.
@@ -232,29 +146,4 @@ function transfersAt({ near, far }: Slab, time: number): Transfers {
 function transferAt(face: Face, time: number): number {
   const covering = face.coverings.findLast(({ from }) => from <= time * (1 + 1e-12));
   return covering!.transfer;
-}
-
-function check(slab: Slab): void {
-  demandPositive('thickness', slab.thickness, 'length');
-  demandPositive('conductivity', slab.conductivity, 'conductivity');
-  demandPositive('heatCapacity', slab.heatCapacity, 'energy');
-  demandTemperature('initialTemperature', slab.initialTemperature);
-  demandPositive('duration', slab.duration, 'time');
-  demandPositive('step', slab.step, 'time');
-  if (slab.firstStep !== undefined)
-    demand('firstStep', slab.firstStep, 'time', { min: slab.step / MOST_SHORTER });
-  if (slab.late) {
-    demandNotNegative('late', slab.late.from, 'time');
-    demandPositive('lateStep', slab.late.step, 'time');
-  }
-  demandWhole('cells', slab.cells, { min: 2, max: 1000 });
-  demand('steps', slab.duration / slab.step, 'count', { max: MOST_STEPS });
-  demandFace(slab.near);
-  demandFace(slab.far);
-  if (!slab.hydration) return;
-  demandCurve(slab.hydration);
-  demandNotNegative('heat', slab.hydration.heat, 'specificEnergy');
-  demandNotNegative('cement', slab.hydration.cement, 'density');
-  demand('activationEnergy', slab.hydration.activationEnergy, 'molarEnergy', ACTIVATION_ENERGIES);
-  demandTemperature('referenceTemperature', slab.hydration.referenceTemperature);
 }

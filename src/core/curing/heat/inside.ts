@@ -2,9 +2,10 @@ import { demand } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
 import { outsideAgeRange } from '../age-factor.ts';
 import { BOILS, PEAK_LIMIT } from '../limits.ts';
-import { conduct, type HeatRun, type Slab } from './conduction.ts';
+import { conduct, type HeatRun } from './conduction.ts';
 import type { Face } from './face.ts';
 import type { Hydration } from './hydration.ts';
+import type { Slab } from './slab.ts';
 import { freshHeatCapacity, mostFreshConductivity } from './thermal-properties.ts';
 
 /** Difference between core and face not to pass, K. Common practice for normal concrete, no source. @source common-practice */

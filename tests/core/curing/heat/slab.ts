@@ -1,6 +1,6 @@
-import type { Slab } from '../../../../src/core/curing/heat/conduction.ts';
 import { steadyFace } from '../../../../src/core/curing/heat/face.ts';
 import { ORDINARY_CEMENT } from '../../../../src/core/curing/heat/hydration.ts';
+import type { Slab } from '../../../../src/core/curing/heat/slab.ts';
 
 export const DAY = 86400;
 

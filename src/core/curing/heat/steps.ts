@@ -1,0 +1,33 @@
+import type { Slab } from './slab.ts';
+
+/** Steps of one length before the next are twice as long. */
+const STEPS_ALIKE = 4;
+
+/**
+ * The moments of a run, s: even steps, longer late in it, or from each change of covering on steps that
+ * grow to them.
+ * @source none: bookkeeping
+ */
+export function timesOf({ near, far, duration, step, firstStep, late }: Slab): Float64Array {
+  const changes = firstStep ? [...near.coverings, ...far.coverings].map(({ from }) => from) : [];
+  const jumps = [...new Set([0, ...changes])].filter((at) => at < duration).sort((a, b) => a - b);
+  const times = [0];
+  const evenly = (to: number, longest: number) => {
+    const from = times[times.length - 1]!;
+    const count = Math.ceil((to - from) / longest - 1e-9);
+    for (let k = 1; k <= count; k++) times.push(from + ((to - from) * k) / count);
+  };
+  jumps.forEach((jump, i) => {
+    const end = jumps[i + 1] ?? duration;
+    let at = jump;
+    let short = firstStep ?? step;
+    for (let taken = 1; short < step && at + short < end; taken++) {
+      at += short;
+      times.push(at);
+      if (taken % STEPS_ALIKE === 0) short *= 2;
+    }
+    if (late && late.from > at && late.from < end) evenly(late.from, step);
+    evenly(end, late && late.from < end ? late.step : step);
+  });
+  return Float64Array.from(times);
+}
