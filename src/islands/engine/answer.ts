@@ -79,17 +79,16 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
   // `pieces.1.inner`: one cell of one row, or of one line.
   const [list, row, cell] = name.split('.') as [string, string?, string?];
   const of = reading.fields[list];
-  const inList = cell && (of?.type === 'rows' || of?.type === 'lines') ? of : undefined;
+  const inList = cell && of && 'rows' in of ? of : undefined;
   const blamedField = inList ? inList.field.of[cell!] : fields[name];
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
   // Beside the reader's own numbers nobody typed what is refused.
   const examples = reading.own && of?.origin === 'example' ? ' It is still the example’s.' : '';
   const words = worded ? worded(error, say) : refused(error, blamedField, say) + examples;
-  if (inList?.type === 'lines')
-    return { input: inputId(sheet.id, list), say: `Line ${inList.at[Number(row)]}. ${words}` };
-  const field = fields[name] ? name : Object.keys(fields)[0]!;
+  const line = inList && 'at' in inList && inList.at[Number(row)];
+  const field = fields[name] ? [name] : Object.keys(fields).slice(0, 1);
   return {
-    input: inList ? inputId(sheet.id, list, row!, cell!) : inputId(sheet.id, field),
-    say: words,
+    input: inputId(sheet.id, ...(line ? [list] : inList ? [list, row!, cell!] : field)),
+    say: line ? `Line ${line}. ${words}` : words,
   };
 }
