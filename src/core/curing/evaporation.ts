@@ -110,9 +110,9 @@ export interface Evaporation {
 }
 
 /**
- * How fast this weather dries fresh concrete, with its band and what the limits say. `limitShare` of the
- * limits holds, all of them if absent; LITTLE_BLEED_SHARE for foamed mixes. Uses
- * evaporationUno; condensation gives 0 and a 'condensation' note. Outside the range of the chart
+ * How fast this weather dries fresh concrete, kg/(m²·s), with its band and what the limits say. Weather as
+ * Drying; the share `limitShare` of the limits holds, all of them (1) if absent, LITTLE_BLEED_SHARE for
+ * foamed mixes. Uses evaporationUno; condensation gives 0 and a 'condensation' note. Outside the range of the chart
  * (CHART_RANGE) notes say so.
  * @throws {DomainError} as evaporationUno.
  * @source uno-1998 from memory
@@ -137,8 +137,8 @@ export function evaporation(of: Drying & { readonly limitShare?: number }): Evap
 }
 
 /**
- * What the limits of 0.5 and 1.0 kg/(m²·h) say of a loss. `rate` kg/(m²·s); `limitShare` of both that
- * holds. No range: a comparison.
+ * What the limits of 0.5 and 1.0 kg/(m²·h) say of a loss. `rate` kg/(m²·s); `limitShare` the share of both that
+ * holds, 1 for all. No range: a comparison.
  * @source fhwa-curing-2006 chapter 5
  */
 export function evaporationState(rate: number, limitShare = 1): Evaporation['state'] {

@@ -52,6 +52,12 @@ export const unitIn = (text: string): number | undefined => only(UNITS, text);
 /** The scale a text names, if it names just one. No range: text. @source common-practice */
 export const scaleIn = (text: string): Scale | undefined => only(SCALES, text);
 
+/** Whether a text names universal time, and no hours ahead of it or behind. No range: text. @source common-practice */
+export function namesUtc(text: string): boolean {
+  const zone = /\b(?:utc|gmt)\b\s*([+\u2212-]\s*\d+)?/i.exec(words(text));
+  return zone !== null && !/[1-9]/.test(zone[1] ?? '');
+}
+
 function only<T>(of: readonly (readonly [T, RegExp])[], text: string): T | undefined {
   const found = of.filter(([, name]) => name.test(words(text)));
   return found.length === 1 ? found[0]![0] : undefined;

@@ -7,7 +7,7 @@ import {
   type Scale,
   type TimeStyle,
 } from './log-cells.ts';
-import { type Headings, headingsAbove, scaleIn, unitIn } from './log-headings.ts';
+import { type Headings, headingsAbove, namesUtc, scaleIn, unitIn } from './log-headings.ts';
 
 type Rows = readonly (readonly string[])[];
 
@@ -40,6 +40,8 @@ export interface Survey {
   readonly eitherWay: string | undefined;
   /** s of one unit of counted time, if the heading names it. */
   readonly elapsedUnit: number | undefined;
+  /** Whether the heading over its times names universal time. */
+  readonly utc: boolean;
   /** The scale the heading over a column names. */
   scale(column: number): Scale | undefined;
   /** Of the rows looked at, those with a time and a number that may be a temperature. */
@@ -80,6 +82,7 @@ export function surveyLog(
     numeric.some((i) => kelvinIn(cells, i, 'celsius') !== undefined),
   );
   const headings = headingsAbove(sample, firstRow ? sample.indexOf(firstRow) : 0);
+  const said = (column: number) => (headings.aligned ? headings.over(column) : headings.all);
   return {
     timeColumn,
     clockColumn,
@@ -91,8 +94,9 @@ export function surveyLog(
       first: temperatureText(firstRow ?? [], at).trim(),
     })),
     ...orderOf(rows, timeColumn),
-    elapsedUnit: unitIn(headings.aligned ? headings.over(timeColumn) : headings.all),
-    scale: (column) => scaleIn(headings.aligned ? headings.over(column) : headings.all),
+    elapsedUnit: unitIn(said(timeColumn)),
+    utc: namesUtc(`${said(timeColumn)} ${said(clockColumn ?? timeColumn)}`),
+    scale: (column) => scaleIn(said(column)),
     readable,
     width: firstRow?.length ?? 0,
   };
@@ -188,7 +192,7 @@ function orderOf(rows: Rows, column: number): Pick<Survey, 'order' | 'orders' | 
   return { order: undefined, orders: fit.length > 0 ? fit : among, eitherWay: open.cell };
 }
 
-/** The time of a row as one text. No range: text. @source common-practice */
+/** The time of a row as one text, from the columns of its date and its clock, counted from 0. No range: text. @source common-practice */
 export function timeText(
   cells: readonly string[],
   timeColumn: number,
@@ -201,14 +205,17 @@ export function timeText(
   return clock === '' ? '' : `${time} ${clock}`;
 }
 
-/** A number, with the unit from the next cell if that holds nothing else. No range: text. @source common-practice */
+/**
+ * A number, with the unit from the next cell if that holds nothing else. `column` counted from 0. No range: text.
+ * @source common-practice
+ */
 export function temperatureText(cells: readonly string[], column: number): string {
   const cell = cells[column] ?? '';
   const next = (cells[column + 1] ?? '').trim();
   return /^(?:[°º]|deg)?\s*[cfk]$/i.test(next) && /\d\s*$/.test(cell) ? `${cell} ${next}` : cell;
 }
 
-/** The temperature of a row, K; undefined if there is none. No range: text. @source common-practice */
+/** The temperature of a row, K, from a `column` counted from 0; undefined if there is none. No range: text. @source common-practice */
 export const kelvinIn = (
   cells: readonly string[],
   column: number,

@@ -44,7 +44,7 @@ export interface TemperatureLog {
   readonly rows: readonly number[];
   /** The first reading's moment by the log's clock, s after 1970 (dates), after midnight (clocks) or as counted. */
   readonly begins: number;
-  /** Whether its dates are in universal time, as they say. */
+  /** Whether its dates are in universal time, as they or their heading say. */
   readonly utc: boolean;
   readonly problems: readonly LogProblem[];
   /** The scale taken for cells without a unit of their own. */
@@ -168,7 +168,7 @@ export function readTemperatureLog(of: {
     history,
     rows: kept.map((reading) => reading.row),
     begins: kept[0]?.seconds ?? 0,
-    utc: style === 'date' && zone === 0,
+    utc: style === 'date' && (zone === undefined ? survey.utc : zone === 0),
     problems,
     bare,
     ...about,

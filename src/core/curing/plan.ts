@@ -141,7 +141,7 @@ function whenCounted(
   return held ? times[times.length - 1]! + (duration - counted) : undefined;
 }
 
-/** Mean temperature from casting until a moment, K; the last reading holds after the history's end. @source definition */
+/** Mean temperature from casting `until` a moment, s after it, K; the last reading holds after the history's end. @source definition */
 export function meanUntil(history: TemperatureHistory, until: number): number {
   const inside = history.times.filter((time) => time > 0 && time < until);
   const times = [0, ...inside, until];

@@ -57,7 +57,7 @@ export function setByTemperature(of: {
   };
 }
 
-/** Both set times multiplied by a factor. No range: arithmetic. @source common-practice */
+/** Both set times, s, multiplied by a `factor`, a ratio. No range: arithmetic. @source common-practice */
 export function scaleSet({ initial, final }: SetTimes, factor: number): SetTimes {
   return { initial: initial * factor, final: final * factor };
 }

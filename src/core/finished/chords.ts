@@ -47,7 +47,7 @@ function binOf(chord: number, width: number): number {
 export const EQUAL_SPHERE_CHORD_VARIATION = 1 / 8;
 
 /**
- * (standard deviation ÷ mean)² of measured chords. No range: a statistic.
+ * (standard deviation ÷ mean)² of measured chords, all in one unit: a pure number. No range: a statistic.
  * @throws {DomainError} for fewer than two chords, or one not above 0
  * @source chord-statistics
  */
@@ -59,7 +59,7 @@ export function chordVariation(chords: readonly number[]): number {
 }
 
 /**
- * How sure is the air found along a line? u = A (1 − A) √((1 + v)/N): voids met at random, the gaps
+ * How sure is the air found along a line, as a share of the volume? u = A (1 − A) √((1 + v)/N): voids met at random, the gaps
  * between them exponential, v the variation of the chords. It counts chance only: not smeared edges,
  * filled voids or bubbles the eye cannot see. No range is published.
  * @param found airContent A 0–1; voids N; variation v
@@ -79,7 +79,7 @@ export function traverseUncertainty(found: {
 }
 
 /**
- * How sure is the air found by points? u = √(A (1 − A)/S). Range: stops farther apart than the
+ * How sure is the air found by points, as a share of the volume? u = √(A (1 − A)/S). Range: stops farther apart than the
  * bubbles are wide; closer stops are not independent and the true u is larger.
  * @param found airContent A 0–1; stops S
  * @throws {DomainError} outside those

@@ -65,7 +65,7 @@ export interface PowersVolumes {
 }
 
 /**
- * How far can the cement react before it runs out of water? a_max = (w/c)/0.42 sealed, (w/c)/0.36
+ * How far can the cement react, 0–1, before it runs out of water? a_max = (w/c)/0.42 sealed, (w/c)/0.36
  * saturated, at most 1. Paste only; no range is published.
  * @param of waterCement by mass, above 0
  * @throws {DomainError} for a ratio not above 0

@@ -28,7 +28,8 @@ export function rangesAt(
 }
 
 /**
- * The least and most of the ranges that cover a density, outliers left out; undefined when none does.
+ * The least and most of the ranges that cover a density, kg/m³, in the ranges' own unit, outliers left out;
+ * undefined when none does.
  * @source none: a search through rows that carry their own sources
  */
 export function spreadAt(

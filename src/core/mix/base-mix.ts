@@ -62,7 +62,7 @@ export function waterCementRatio(batch: {
 }
 
 /**
- * The particle densities of a recipe, checked, with the named defaults where it gives none.
+ * The particle densities of a recipe, kg/m³, checked, with the named defaults where it gives none.
  * @throws {DomainError} for a density no such material has.
  * @source none: the defaults name their own
  */

@@ -33,7 +33,7 @@ export const FIBRES: Readonly<Record<FibreKind, FibreFacts>> = {
 const UNTRIED = 0.005;
 
 /**
- * The most of a kind, by volume, that is not doubted: the highest dose read of, or a line of our own. No
+ * The most of a kind, as a share of the mix's volume, that is not doubted: the highest dose read of, or a line of our own. No
  * range is published.
  * @source hamad-2015, uow-2021 (doses tried), common-practice
  */

@@ -22,14 +22,14 @@ export const USUAL_MAX_SANDED = 1.25;
 export const FOAMED_BASE = { min: BASE_WATER_CEMENT.min, max: USUAL_MAX_SANDED } as const;
 
 /**
- * Whether a base mix of such a w/c may be foamed: the range is that of `FOAMED_BASE`. It refuses nothing.
+ * Whether a base mix of such a w/c, by mass, may be foamed: the range is that of `FOAMED_BASE`. It refuses nothing.
  * @source astm-c869 Table 1 note (0.2), thakrele-2014 (1.25)
  */
 export const isBaseMix = (waterCement: number): boolean =>
   waterCement >= FOAMED_BASE.min && waterCement <= FOAMED_BASE.max;
 
 /**
- * Notes on the w/c of a base mix: 'paste-robs-foam' below 0.35, 'outside-range' above the usual
+ * Notes on the w/c of a base mix, by mass: 'paste-robs-foam' below 0.35, 'outside-range' above the usual
  * range for the kind of mix.
  *
  * @throws {DomainError} outside 0.2–2; 'paste-robs-foam' below.
@@ -49,7 +49,7 @@ export function waterCementNotes(base: {
 }
 
 /**
- * Refuses a w/c that no base mix has: the range is 0.2–2.
+ * Refuses a w/c, by mass, that no base mix has: the range is 0.2–2.
  * @throws {DomainError} outside 0.2–2; 'paste-robs-foam' below.
  * @source astm-c869 Table 1 note (0.2), common-practice (2)
  */

@@ -9,7 +9,7 @@ const ENOUGH_TO_JUDGE = 4;
 
 /**
  * The middle value; between the two middle ones of an even number.
- * @param values at least one. No range: order alone.
+ * @param values at least one, any unit, which is that of the result. No range: order alone.
  * @throws {DomainError} for no values, or one that is not finite
  * @source definition
  */

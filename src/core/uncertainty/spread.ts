@@ -11,7 +11,7 @@ export interface Spread {
 /**
  * Mean and standard deviation of simulated values. No range: a statistic.
  *
- * @param values at least two, in any order
+ * @param values at least two, in any order and any unit, which is that of the results
  * @throws {DomainError} for fewer than two values ('no-trials')
  * @source jcgm-101 7.6 (mean, standard deviation, divisor M − 1)
  */

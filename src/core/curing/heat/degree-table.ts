@@ -7,7 +7,7 @@ const KEPT = 1000;
 
 /**
  * The curve exp[−(τ/te)^β] as a table, for runs that ask for it a hundred thousand times: cubics in
- * u = te/(te + τ) that meet in value and slope. `beta` as the curve, whatever τ; the table is four numbers
+ * u = te/(te + τ) that meet in value and slope. `beta`, a pure number, as the curve, whatever τ; the table is four numbers
  * a stretch, for 1, x, x² and x³ with x from 0 to 1 across it. Before a sixty-third of τ and beyond 42 τ the
  * curve itself must be asked. No range: an interpolation.
  * @source schindler-folliard-2005 for the curve, from memory

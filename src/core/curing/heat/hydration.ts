@@ -51,7 +51,7 @@ export function degreeOfHydration(of: {
 }
 
 /**
- * Refuses a hydration curve that is none.
+ * Refuses a hydration curve that is none: `ultimate` degree 0…1, `tau` s, `beta` a pure number.
  * @throws {DomainError} as degreeOfHydration.
  * @source definition
  */

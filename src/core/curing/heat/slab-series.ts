@@ -50,7 +50,7 @@ export function biotRoots(of: { readonly biot: number; readonly count: number })
   });
 }
 
-/** Weight of a root in the series: 4·sin ξ/(2ξ + sin 2ξ). No range. @source code-aster-ttll100 */
+/** Weight of a root ξ in the series, both pure numbers: 4·sin ξ/(2ξ + sin 2ξ). No range. @source code-aster-ttll100 */
 export function biotWeight(root: number): number {
   return (4 * Math.sin(root)) / (2 * root + Math.sin(2 * root));
 }

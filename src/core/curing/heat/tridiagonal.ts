@@ -42,7 +42,7 @@ export function factor({
 }
 
 /**
- * Solves for `into`, given the right side `rhs` (overwritten). Lengths as the matrix. No range: linear
+ * Solves for `into`, given the right side `rhs` (overwritten). Lengths and units as the matrix. No range: linear
  * algebra.
  * @source thomas-1949 from memory
  */

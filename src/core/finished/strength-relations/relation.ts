@@ -21,11 +21,11 @@ export interface StrengthRelation {
 /** One megapascal in Pa. @source definition */
 export const MPA = 1e6;
 
-/** A class of a specification: from this density on, at least this strength, until the next class. */
+/** A class of a specification: from this density, kg/m³, on, at least this strength, Pa, until the next class. */
 export type Step = readonly [from: number, minimum: number];
 
 /**
- * The minimum of the class a density falls in: the last step at or below it.
+ * The minimum, Pa, of the class a density, kg/m³, falls in: the last step at or below it.
  * @source none: it looks up a table that names its own source
  */
 export function classMinimum(

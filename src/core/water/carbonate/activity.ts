@@ -58,39 +58,42 @@ export function debyeHueckel(
 
 /**
  * log₁₀ γ of an ion by the extended Debye–Hückel equation with a size and a slope of its own:
- * −A z² √I/(1 + B å √I) + b I. `size` å in ångström, `strength` I in mol/kg. This is what the
- * carbonate solver uses. Range: good to about I = 0.1, and with fitted b to a few tenths.
+ * −A z² √I/(1 + B å √I) + b I. `size` å in ångström, `charge` z in elementary charges, `slope` b in kg/mol,
+ * `ionicStrength` I in mol/kg. This is what the carbonate solver uses. Range: good to about I = 0.1, and with
+ * fitted b to a few tenths.
  *
  * @source wateq4f (Truesdell and Jones' form)
  */
 export function logGammaExtended(
   { a, b }: DebyeHueckel,
   ion: { readonly charge: number; readonly size: number; readonly slope: number },
-  strength: number,
+  ionicStrength: number,
 ): number {
-  const root = Math.sqrt(strength);
-  return (-a * ion.charge ** 2 * root) / (1 + b * ion.size * root) + ion.slope * strength;
+  const root = Math.sqrt(ionicStrength);
+  return (-a * ion.charge ** 2 * root) / (1 + b * ion.size * root) + ion.slope * ionicStrength;
 }
 
 /**
- * log₁₀ γ of an ion by Davies: −A z² [√I/(1 + √I) − 0.3 I]. Range: any ion, I to about 0.5 mol/kg. Offered
- * beside the extended form to show how much the choice matters; no published agreement rests on it.
+ * log₁₀ γ of an ion by Davies: −A z² [√I/(1 + √I) − 0.3 I]. `charge` z in elementary charges,
+ * `ionicStrength` I in mol/kg. Range: any ion, I to about 0.5 mol/kg. Offered beside the extended form to
+ * show how much the choice matters; no published agreement rests on it.
  *
  * @source davies-1962 (from memory); crittenden-2012 eq. 5-43
  */
-export function logGammaDavies({ a }: DebyeHueckel, charge: number, strength: number): number {
-  const root = Math.sqrt(strength);
-  return -a * charge ** 2 * (root / (1 + root) - 0.3 * strength);
+export function logGammaDavies({ a }: DebyeHueckel, charge: number, ionicStrength: number): number {
+  const root = Math.sqrt(ionicStrength);
+  return -a * charge ** 2 * (root / (1 + root) - 0.3 * ionicStrength);
 }
 
 /**
- * log₁₀ γ of an uncharged species: 0.1 I. No range is published.
+ * log₁₀ γ of an uncharged species: 0.1 I, the ionic strength I in mol/kg. No range is published.
  * @source wateq4f
  */
-export const logGammaNeutral = (strength: number): number => 0.1 * strength;
+export const logGammaNeutral = (ionicStrength: number): number => 0.1 * ionicStrength;
 
 /**
- * Activity of water: 1 − 0.017 × the sum of the molalities of what is dissolved. No range is published.
+ * Activity of water, a pure number: 1 − 0.017 × the sum of the molalities, mol/kg, of what is dissolved. No
+ * range is published.
  * @source wateq4f
  */
 export const waterActivity = (dissolved: number): number => 1 - 0.017 * dissolved;
