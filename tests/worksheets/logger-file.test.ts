@@ -44,6 +44,28 @@ test('hours count from the casting, and readings before it are said to be left a
   expect(brought?.before).toBe(1);
 });
 
+test.each([
+  ['Time (UTC);°C', true],
+  ['time_utc;°C', true],
+  ['Date Time, GMT+00:00;°C', true],
+  ['Date Time, GMT-05:00;°C', false],
+  ['Time (UTC+2);°C', false],
+  ['Time;°C', false],
+])('a heading that names universal time is believed: %s', async (heading, utc) => {
+  const log = await read(`${heading}\n2026-05-08 14:00;20\n2026-05-08 15:00;21`);
+  expect(log.utc).toBe(utc);
+  // By any other zone the clock is that beside the part, and is left as it stands.
+  if (!utc) expect(log.begins).toBe(Date.UTC(2026, 4, 8, 14) / 1000);
+  // A zone in the cell has the last word.
+  const own = await read(`${heading}\n2026-05-08T14:00+02:00;20\n2026-05-08T15:00+02:00;21`);
+  expect(own.utc).toBe(false);
+});
+
+test('and so is one over a clock beside its date', async () => {
+  const log = await read('Date;Clock (GMT);Temp (°C)\n2026-05-08;14:00;20\n2026-05-08;15:00;21');
+  expect(log.utc).toBe(true);
+});
+
 describe('times that name their zone', () => {
   const cast = Date.UTC(2026, 4, 8, 14) / 1000;
   const rows = (zone: string) =>
@@ -100,6 +122,15 @@ test('a file in a Windows code page is read with its degrees', async () => {
   const headed = await textOf(latin('Time;Temp (°C)\n08.05.2026 14:00;20'));
   expect((await readLoggerText(headed, { otherwise: 'fahrenheit' })).scale).toBe('celsius');
   expect(await textOf(new Blob([`\ufeff${cells}`]))).toBe(cells);
+});
+
+test('a file in UTF-16 is read by its mark, whichever byte stands first', async () => {
+  const cells = '08.05.2026 14:00\t20,1 °C\n08.05.2026 15:00\t21,5 °C';
+  const units = [...`\ufeff${cells}`].map((letter) => letter.charCodeAt(0));
+  const little = units.flatMap((unit) => [unit & 255, unit >> 8]);
+  const big = units.flatMap((unit) => [unit >> 8, unit & 255]);
+  for (const bytes of [little, big])
+    expect(await textOf(new Blob([Uint8Array.from(bytes)]))).toBe(cells);
 });
 
 test('every row that is not plainly a reading is named', async () => {

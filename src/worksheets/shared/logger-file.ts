@@ -48,11 +48,16 @@ export const scaleOf = (system: System): Scale => (system === 'us' ? 'fahrenheit
 /** What may stand between cells, the surest first. */
 const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
 
-/** The text of a file, which Windows may have written in its own code page: then no UTF-8 has its °. */
+/**
+ * The text of a file, which Windows may have written in its own code page: then no UTF-8 has its °. The 'Unicode
+ * text' of a spreadsheet is UTF-16, and says so by its mark.
+ */
 export async function textOf(file: Blob): Promise<string> {
   const bytes = await file.arrayBuffer();
-  const text = new TextDecoder().decode(bytes);
-  return text.includes('\ufffd') ? new TextDecoder('windows-1252').decode(bytes) : text;
+  const mark = new Uint8Array(bytes.slice(0, 2)).join();
+  const utf16 = { '255,254': 'utf-16le', '254,255': 'utf-16be' }[mark];
+  const text = new TextDecoder(utf16).decode(bytes);
+  return !utf16 && text.includes('\ufffd') ? new TextDecoder('windows-1252').decode(bytes) : text;
 }
 
 /** A moment of universal time by the clock of this device, to which a casting is typed. */
