@@ -447,7 +447,7 @@ describe('verdicts', () => {
       );
   });
 
-  test('what is left counts the ± of magnesium, and the soda that of pH and alkalinity', () => {
+  test('what is left counts the ± of magnesium, and the soda that of pH', () => {
     const magnesium = 1 / 24.305;
     const boiled = answered(boilWater, {
       'water.calcium': '60',

@@ -15,11 +15,11 @@ import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import { softWater } from '../shared/soft-water.ts';
 import {
+  alkalinity,
   hardnessParts,
   IN_SOLUTION,
   otherIons,
   others,
-  readAlkalinity,
   readPH,
   temperature,
   WATER_BLAMES,
@@ -40,7 +40,7 @@ export default worksheet({
   question: 'How much washing soda softens this water?',
   fields: {
     ...hardnessParts,
-    alkalinity: readAlkalinity,
+    alkalinity,
     pH: readPH,
     target: number('hardness', {
       label: 'Hardness wanted',
