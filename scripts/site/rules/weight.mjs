@@ -36,11 +36,11 @@ const HEAVIER = {
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
   'curing/temperature-and-age/': 52_250,
   // Two strengths against two frosts, with whose air it is and what its hours count as.
-  'curing/frost/': 50_300,
+  'curing/frost/': 50_500,
   // Three readings of a water, and what it does to the set, by two standards.
   'water/fit-for-cement/': 51_600,
   // The rules of three countries, and growth found from the reader's own cubes.
-  'curing/plan/': 51_600,
+  'curing/plan/': 51_750,
   // How long by drainage and by density, for foam of which a share is planned to die.
   'foam/time-in-hand/': 52_000,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
@@ -53,7 +53,7 @@ const HEAVIER = {
   'batch-records/learn/': 67_300,
   'batch-records/compare/': 65_450,
   'batch-records/': 67_050,
-  'batch-records/keep/': 55_400,
+  'batch-records/keep/': 55_550,
   // Four worksheets, two of them with the carbonate balance.
   'water/softening/': 60_650,
   // The carbonate balance of a water, from its ions or its total.
@@ -61,11 +61,11 @@ const HEAVIER = {
   // Two waters into one, and the picture of it.
   'water/blending/': 52_500,
   // A strength from its cement, its density and its age, and what the reader's own batches say of it.
-  'curing/strength/': 49_800,
+  'curing/strength/': 49_950,
   // How long it dries, by a rule and by diffusion, and the picture of both.
-  'curing/drying-to-use/': 49_150,
+  'curing/drying-to-use/': 49_300,
   // When it may be stripped, by strength or by bars, and what strength the growth of the mix has by then.
-  'demoulding/when-to-strip/': 49_200,
+  'demoulding/when-to-strip/': 49_450,
   // Heat through a slab, a column or a ball, and its picture.
   'curing/heat-inside/': 64_700,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
