@@ -36,7 +36,7 @@ const ways = (sheet: AnyWorksheet): Entries[] => [
 /** Whether it can be worked out: to ask that first spares the rest of an answer, where nothing is refused. */
 function works(sheet: AnyWorksheet, reading: Reading): boolean {
   try {
-    sheet.work(reading.values, plusMinus(reading), reading.typed);
+    sheet.work(reading.values ?? {}, plusMinus(reading), reading.typed);
     return true;
   } catch {
     return false;
