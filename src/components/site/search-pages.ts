@@ -6,7 +6,7 @@ interface Text {
   readonly meta: object;
 }
 /** One page as the index found it for one word. */
-export interface Hit<Page> {
+interface Hit<Page> {
   readonly id: string;
   readonly score: number;
   /** Where in the page's text the word stands; nowhere if only beside the text. */
@@ -19,7 +19,7 @@ export interface Index<Page> {
 
 /** The pages for a question, best first, and the words of it that no page holds. */
 interface Pages<Page> {
-  readonly hits: readonly Hit<Page>[];
+  readonly hits: readonly Omit<Hit<Page>, 'words'>[];
   readonly unknown: readonly string[];
 }
 
