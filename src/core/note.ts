@@ -1,4 +1,4 @@
-import { dust } from './quantity/dust.ts';
+import { justOver, justUnder } from './quantity/dust.ts';
 
 /**
  * Something a result needs said beside it, as a short code. A worksheet turns it into a sentence.
@@ -20,6 +20,5 @@ export function outsideRange(
   covered: { readonly min?: number; readonly max?: number },
 ): readonly Note[] {
   const { min = -Infinity, max = Infinity } = covered;
-  const off = dust(value);
-  return value < min - off || value > max + off ? [{ code: 'outside-range', of }] : [];
+  return value < justUnder(min) || value > justOver(max) ? [{ code: 'outside-range', of }] : [];
 }

@@ -1,5 +1,5 @@
 import { fromUnit } from '../../core/quantity/convert.ts';
-import { dust } from '../../core/quantity/dust.ts';
+import { justOver, justUnder } from '../../core/quantity/dust.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import type { Parsed } from '../../core/quantity/parse.ts';
 import { parseWithin } from '../../core/quantity/parse-within.ts';
@@ -41,8 +41,7 @@ const DAYS = [0.5, 1000] as const;
 
 /** Whether a reading can be so much, in SI. */
 export function canBe({ from, to, kind, unit }: NumberReading, si: number): boolean {
-  const off = dust(si);
-  return si >= fromUnit(from, kind, unit) - off && si <= fromUnit(to, kind, unit) + off;
+  return si >= justUnder(fromUnit(from, kind, unit)) && si <= justOver(fromUnit(to, kind, unit));
 }
 
 /** Reads what was typed for a reading, by what it can be. */

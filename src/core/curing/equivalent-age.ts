@@ -1,4 +1,5 @@
 import type { Note } from '../note.ts';
+import { justOver } from '../quantity/dust.ts';
 import { type AgeLaw, ageFactor, outsideAgeRange, REFERENCE_TEMPERATURE } from './age-factor.ts';
 import { demandNotNegative } from './bounds.ts';
 import { firstAfter, type TemperatureHistory } from './history.ts';
@@ -84,7 +85,7 @@ export function timeToReachAge(of: {
   if (age === 0) return times[0]!;
   // An age reached exactly at the end counts; the last bit of the sum must not decide.
   const end = ages[ages.length - 1]!;
-  if (age > end * (1 + 1e-12)) return undefined;
+  if (age > justOver(end)) return undefined;
   const after = Math.min(firstAfter(ages, age), ages.length - 1);
   const t0 = times[after - 1]!;
   const span = times[after]! - t0;

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { justOver } from '../quantity/dust.ts';
 
 /**
  * The share of the room open to it that the gel fills, 0–1: x = 0.68 a / (0.32 a + w/c + air), air being
@@ -18,7 +19,7 @@ export function gelSpaceRatio(of: {
   demand('airPerCement', of.airPerCement, 'ratio', { min: 0 });
   // x reaches 1 where 0.68 a = 0.32 a + w/c + air.
   const room = (of.waterCement + of.airPerCement) / 0.36;
-  demand('degree', of.degree, 'ratio', { min: 0, max: room * (1 + 1e-12) }, 'out-of-space');
+  demand('degree', of.degree, 'ratio', { min: 0, max: justOver(room) }, 'out-of-space');
   const x = (0.68 * of.degree) / (0.32 * of.degree + of.waterCement + of.airPerCement);
   return Math.min(1, x);
 }

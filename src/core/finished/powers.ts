@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { justOver } from '../quantity/dust.ts';
 
 /** What one volume of cement turns into when it has all reacted, in volumes. */
 export interface Reaction {
@@ -110,7 +111,7 @@ export function powersVolumes(of: {
   const { q, takes, most } = limits(of);
   const reason = curing === 'sealed' ? 'out-of-water' : 'out-of-space';
   demand('degree', degree, 'ratio', { min: 0, max: 1 });
-  demand('degree', degree, 'ratio', { min: 0, max: most * (1 + 1e-12) }, reason);
+  demand('degree', degree, 'ratio', { min: 0, max: justOver(most) }, reason);
   const paste = 1 - air - inert;
   const share = (x: number) => paste * q * x;
   const gelWater = reaction.gelWater ?? 0;

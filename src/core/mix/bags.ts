@@ -1,6 +1,6 @@
 import { DomainError, demand } from '../domain-error.ts';
 import { type Design, type DesignInput, designBatch } from './batch-design.ts';
-import { wholeOnes } from './whole.ts';
+import { wholeFilled, wholeOnes } from './whole.ts';
 
 /** A batch made to use whole bags, the recipe kept or the volume kept. */
 export interface BagChoice {
@@ -38,8 +38,7 @@ export function wholeBags(
   demand('bag', bag, 'mass', { min: 0, aboveMin: true });
   const inBags = portlandShare(input);
   const exact = (design.cementitious * inBags) / bag;
-  // Binary dust over a whole number of bags does not open another.
-  const floor = Math.floor(exact * (1 + 1e-9));
+  const floor = wholeFilled(exact);
   const choice = (bags: number): BagChoice => {
     const cementitious = (bags * bag) / inBags;
     return {

@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { justUnder, SLIVER } from '../quantity/dust.ts';
 import { baseMix } from './base-mix.ts';
 import { MIX_WATER_DENSITY } from './densities.ts';
 import { type Equivalent, equivalent, type Ingredients } from './ingredients.ts';
@@ -123,9 +124,6 @@ export function designBatch(input: DesignInput): Design {
   };
 }
 
-/** A base mix of just the least w/c may come out a last binary digit below it. */
-const DUST = 1e-9;
-
 type Recipe = Parameters<typeof baseMix>[0];
 
 /** The wet density of the finished mix, fibre in it, that the target comes to. */
@@ -167,7 +165,7 @@ function wetDensityOf(input: DesignInput, eq: Equivalent, recipe: Recipe): numbe
   const foam = (rest - cement * volumePerCement) / (left - (total ? liquid : 0));
   // Here already: what is left of the water may come to no density at all.
   const { min } = BASE_WATER_CEMENT;
-  if (total && waterCement - (foamDensity * foam) / cement < min * (1 - DUST)) {
+  if (total && waterCement - (foamDensity * foam) / cement < justUnder(min, SLIVER)) {
     const driest = baseMix({ ...recipe, waterCement: min }).volumePerCement;
     const wanted = min + (foamDensity * (rest / cement - driest)) / left;
     demand('waterCement', waterCement, 'ratio', { min: wanted }, 'paste-robs-foam');

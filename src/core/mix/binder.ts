@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { justOver, justUnder, SLIVER } from '../quantity/dust.ts';
 import { CEMENT_DENSITY } from './densities.ts';
 
 /** What is counted as cement: the cement and the fine powders that stand in for part of it. */
@@ -43,6 +44,12 @@ export function binderDensity(parts: readonly BinderPart[]): number {
     whole += share;
     volume += share / density;
   }
-  demand('shares', whole, 'ratio', { min: 1 - 1e-9, max: 1 + 1e-9 }, 'shares-not-whole');
+  demand(
+    'shares',
+    whole,
+    'ratio',
+    { min: justUnder(1, SLIVER), max: justOver(1, SLIVER) },
+    'shares-not-whole',
+  );
   return 1 / volume;
 }

@@ -1,6 +1,7 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount } from '../extremes.ts';
-import { wholeOnes } from './whole.ts';
+import { justOver, SLIVER } from '../quantity/dust.ts';
+import { wholeFilled, wholeOnes } from './whole.ts';
 
 /** What of a batch is shared out: kg and m³. A `Proportion` has all of these. */
 export interface BatchAmounts {
@@ -76,7 +77,7 @@ export function loadsOfWholePieces(plan: {
 }): number | undefined {
   const { pieces, volume, largestLoad } = plan;
   for (let loads = 1; loads <= pieces; loads++)
-    if (pieces % loads === 0 && (volume / loads) * (1 - DUST) <= largestLoad) return loads;
+    if (pieces % loads === 0 && volume / loads <= justOver(largestLoad, SLIVER)) return loads;
   return undefined;
 }
 
@@ -87,8 +88,6 @@ export function loadsOfWholePieces(plan: {
  */
 export function inBuckets(volume: number, bucket: number): Loads['foamBuckets'] {
   const buckets = volume / bucket;
-  const whole = Math.floor(buckets * (1 + DUST));
+  const whole = wholeFilled(buckets);
   return { whole, part: Math.max(0, buckets - whole) };
 }
-
-const DUST = 1e-9;

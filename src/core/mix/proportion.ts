@@ -1,6 +1,7 @@
 import { DomainError, demand } from '../domain-error.ts';
 import { demandAmount } from '../extremes.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { justUnder, SLIVER } from '../quantity/dust.ts';
 import { type BaseRecipe, baseMix, withDensities } from './base-mix.ts';
 import { leftOfFoam } from './left-of-foam.ts';
 import { HYDRATE_WATER, ovenDryDensity } from './oven-dry.ts';
@@ -127,7 +128,7 @@ export function proportion(input: ProportionInput): Proportion {
   const water = waterCement * cement - (ofTotal ? foamMass : 0);
   const sand = sandCement * cement;
   const mixedWith = ofTotal ? water / cement : waterCement;
-  if (!(mixedWith >= BASE_WATER_CEMENT.min * (1 - DUST))) throw robbed(input);
+  if (!(mixedWith >= justUnder(BASE_WATER_CEMENT.min, SLIVER))) throw robbed(input);
   const base = Math.max(mixedWith, BASE_WATER_CEMENT.min);
   const baseMass = cement + water + sand;
   const mass = baseMass + foamMass;
@@ -159,9 +160,6 @@ export function proportion(input: ProportionInput): Proportion {
     ],
   };
 }
-
-/** A base mix of just the least w/c may come out a last binary digit below it. */
-const DUST = 1e-9;
 
 /** What a cubic metre of foam adds to the mass equation, beyond the water already counted in w/c. */
 function wetMassOfFoam(foamDensity: number, counted: boolean, ofTotal: boolean): number {

@@ -1,3 +1,4 @@
+import { justOver, SLIVER } from '../quantity/dust.ts';
 import type { Corner } from './polygon.ts';
 import type { Shape } from './shapes.ts';
 
@@ -18,9 +19,6 @@ export interface Outgrown {
   readonly value: number;
   readonly most: number;
 }
-
-/** Past what two ways of typing the same length may differ by. */
-const DUST = 1 + 1e-9;
 
 /**
  * What of a core cannot stand in its form, however it is turned about the upright; undefined when nothing
@@ -50,13 +48,13 @@ export function coreOutgrows(of: {
   ];
   return limits.find(
     ({ measure, value, most }) =>
-      value > most * DUST && !(measure === 'long' && liesAskew(core, form)),
+      value > justOver(most, SLIVER) && !(measure === 'long' && liesAskew(core, form)),
   );
 }
 
 /** Whether a box longer than its form is narrow enough to lie askew in it. */
 function liesAskew({ long: p, narrow: q }: Extent, form: Extent): boolean {
-  const [a, b] = [form.long * DUST, form.narrow * DUST];
+  const [a, b] = [justOver(form.long, SLIVER), justOver(form.narrow, SLIVER)];
   const square = p ** 2 + q ** 2;
   return b * square >= 2 * p * q * a + (p ** 2 - q ** 2) * Math.sqrt(square - a ** 2);
 }

@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { DUST } from '../quantity/dust.ts';
 import { studentT } from '../uncertainty/student-t.ts';
 
 /** Mean range of two normal values over their standard deviation: 2/√π. @source nist-sematech 6.3.2 (d₂ for n = 2, from memory) */
@@ -56,7 +57,7 @@ export function controlChart(values: readonly number[]): ControlChart {
   const places = (of: readonly number[], wild: (x: number) => boolean, shift = 0) =>
     of.flatMap((x, i) => (wild(x) ? [i + shift] : []));
   // Equal values have no limits to be outside of; the last binary digit must not decide.
-  const dust = 1e-12 * Math.max(...values.map(Math.abs), meanRange);
+  const dust = DUST * Math.max(...values.map(Math.abs), meanRange);
   return {
     centre,
     sigma,

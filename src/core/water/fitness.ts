@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { justOver, justUnder } from '../quantity/dust.ts';
 import {
   CONSTITUENTS,
   type Constituent,
@@ -39,8 +40,7 @@ export function judgeMixingWater(
     const value = report[limit.of];
     if (value === undefined) return { limit, value, verdict: 'unknown' };
     const { most = Infinity, least = -Infinity } = limit;
-    // A value equal to the limit may miss it in its last binary digit after conversion.
-    const within = value <= most * (1 + 1e-12) && value >= least * (1 - 1e-12);
+    const within = value <= justOver(most) && value >= justUnder(least);
     return { limit, value, verdict: within ? 'within' : 'beyond' };
   });
 }

@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { MOLAR_MASS_CALCIUM_CARBONATE } from '../quantity/constants.ts';
+import { justOver, justUnder } from '../quantity/dust.ts';
 
 export type UsgsClass = 'soft' | 'moderately-hard' | 'hard' | 'very-hard';
 
@@ -38,7 +39,7 @@ export function usgsClass(total: number): UsgsClass {
  */
 export function tradeClass(total: number): UsgsClass | 'extremely-hard' {
   const known = usgsClass(total);
-  return asCarbonate(total) >= EXTREMELY_HARD * (1 - BINARY_SLACK) ? 'extremely-hard' : known;
+  return asCarbonate(total) >= justUnder(EXTREMELY_HARD) ? 'extremely-hard' : known;
 }
 
 /**
@@ -53,10 +54,7 @@ export function softEnoughForFoam(total: number): boolean {
   return known === 'soft' || known === 'moderately-hard';
 }
 
-/** A reading of 60 mg/L converted to mol/m³ and back may miss 60 in its last binary digit. */
-const BINARY_SLACK = 1e-12;
-
 /** mol/m³ to mg/L as CaCO₃. */
 const asCarbonate = (total: number) => total * MOLAR_MASS_CALCIUM_CARBONATE;
 
-const exceeds = (total: number, end: number) => asCarbonate(total) > end * (1 + BINARY_SLACK);
+const exceeds = (total: number, end: number) => asCarbonate(total) > justOver(end);

@@ -81,13 +81,15 @@ const CLARK = [
  */
 export function clarkHardness({ soap }: { readonly soap: number }): number {
   const last = CLARK_FROM + CLARK_STEP * (CLARK.length - 1);
-  const slack = 1e-12;
-  demand('soap', soap, 'volume', { min: CLARK_FROM * 1e-6 - slack, max: last * 1e-6 + slack });
+  demand('soap', soap, 'volume', { min: CLARK_FROM * 1e-6 - UNREAD, max: last * 1e-6 + UNREAD });
   const at = (soap * 1e6 - CLARK_FROM) / CLARK_STEP;
   const i = Math.min(CLARK.length - 2, Math.max(0, Math.floor(at)));
   const degrees = (CLARK[i]! + (at - i) * (CLARK[i + 1]! - CLARK[i]!)) / 100;
   return degrees * GERMAN_DEGREE;
 }
+
+/** So much past an end of the table is on it, m³: a nanolitre, less than any burette shows. */
+const UNREAD = 1e-12;
 
 /** One °dH, 10 mg/L of CaO, in mol/m³. @source karrasch-2009 */
 const GERMAN_DEGREE = 0.01 / MOLAR_MASS.calciumOxide;

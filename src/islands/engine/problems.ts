@@ -1,6 +1,6 @@
 import type { Refusal } from '../../core/domain-error.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import { dust } from '../../core/quantity/dust.ts';
+import { DUST, justOver, justUnder } from '../../core/quantity/dust.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type Parsed, parseQuantity } from '../../core/quantity/parse.ts';
@@ -81,12 +81,11 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
     return read?.ok ? read.value : undefined;
   };
   const { kind, whole, aboveMin = false } = field;
-  // 140 °F is 60 °C, whatever the last digits of the two.
-  const off = dust(value);
   const min = bound(field.min);
   const max = bound(field.max);
-  const low = min !== undefined && (aboveMin ? value <= min : value < min - off);
-  const high = max !== undefined && value > max + off;
+  // 3 in is 7.62 cm, whatever the last digits of the two.
+  const low = min !== undefined && (aboveMin ? value <= min : value < justUnder(min));
+  const high = max !== undefined && value > justOver(max);
   const because = whole && !Number.isInteger(value) ? 'not-a-whole-number' : undefined;
   if (!low && !high && !because) return undefined;
   const allowed = low ? { min, aboveMin } : high ? { max } : {};
@@ -119,7 +118,7 @@ export function refused(
     const exact = toUnit(si, kind, unit);
     const five = Number(exact.toPrecision(5));
     const last = 10 ** (Math.floor(Math.log10(Math.abs(five))) - 4);
-    const past = (exact - five) * side > dust(exact);
+    const past = (exact - five) * side > DUST * Math.abs(exact);
     return words(past ? fromUnit(five + side * last, kind, unit) : si);
   };
   const low = min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${end(min, 1)}`;

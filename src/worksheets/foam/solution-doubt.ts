@@ -1,4 +1,5 @@
 import type { FoamingSolution } from '../../core/foam/solution.ts';
+import { justOver, SLIVER } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -6,8 +7,6 @@ import { soapLoss } from '../shared/soap-loss.ts';
 
 /** More glycerol in the solution, or concentrate in its water, is looked at. A choice: no source draws this line. */
 const MUCH = 0.1;
-/** 1 : 9 is not above it, whatever the last digit says. */
-const DUST = 1e-9;
 
 type Volumes = Pick<FoamingSolution, 'concentrateVolume' | 'waterVolume'>;
 
@@ -35,7 +34,8 @@ export function solutionDoubt(
   const words = [
     glycerol > MUCH &&
       `${share(glycerol)} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
-    strength > MUCH + DUST &&
+    // 1 : 9 is not above it.
+    strength > justOver(MUCH, SLIVER) &&
       `${share(strength)} of concentrate is far more than the one in forty a test starts from. Check which way the label counts.`,
   ].filter(Boolean);
   return words.length > 0 ? { verdict: 'look', say: words.join(' ') } : undefined;

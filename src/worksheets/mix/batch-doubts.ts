@@ -1,5 +1,6 @@
 import type { Design } from '../../core/mix/batch-design.ts';
 import { pigmentMass } from '../../core/mix/pigment.ts';
+import { justOver, SLIVER } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import type { BatchValues } from './batch-input.ts';
@@ -23,8 +24,7 @@ function blendDoubt({ binder, cementitious }: Design): Judgement | undefined {
     (sum, { kind, mass }) => sum + mass / cementitious / (MOST_INSTEAD[kind] ?? Infinity),
     0,
   );
-  // What is just at the line comes out a last binary digit above it.
-  if (full <= 1 + 1e-9) return undefined;
+  if (full <= justOver(1, SLIVER)) return undefined;
   return {
     verdict: 'look',
     say: 'Too little cement for its stand-ins: usual at most are 70\u00a0% of slag, 50\u00a0% of fly ash, 15\u00a0% of silica fume or 35\u00a0% of limestone, and less of each in a blend. It sets late and stays weak for long: cast a small piece first.',

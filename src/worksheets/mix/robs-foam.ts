@@ -1,13 +1,13 @@
 import { type DomainError, demand } from '../../core/domain-error.ts';
 import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
+import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { baseWaterCement, type TypedRatio } from './recipe-fields.ts';
 
 /** The w/c of the base mix alone, refused as in the plan where the foam’s liquid leaves it too little. */
 export function pasteWaterCement(ratio: TypedRatio): number {
   const base = baseWaterCement(ratio);
   const brought = ratio.waterCement - base;
-  // Just the least may come out a last binary digit below it.
-  const min = (BASE_WATER_CEMENT.min + brought) * (1 - 1e-9);
+  const min = justUnder(BASE_WATER_CEMENT.min + brought, SLIVER);
   if (brought > 0) demand('waterCement', ratio.waterCement, 'ratio', { min }, 'paste-robs-foam');
   return base;
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { wholeOnes } from '../../../src/core/mix/whole.ts';
+import { wholeFilled, wholeOnes } from '../../../src/core/mix/whole.ts';
 
 test.each([
   [0.2, 1],
@@ -16,4 +16,15 @@ test.each([
 test('no fewer than are asked for', () => {
   expect(wholeOnes(2.1, 2)).toBe(3);
   expect(wholeOnes(2.1, 4)).toBe(4);
+});
+
+test.each([
+  [0.2, 0],
+  [2, 2],
+  [1.9999999999999998, 2],
+  [2 * (1 - 0.9e-9), 2],
+  [2 * (1 - 1.1e-9), 1],
+  [2.99, 2],
+])('%d fills %d', (amount, ones) => {
+  expect(wholeFilled(amount)).toBe(ones);
 });

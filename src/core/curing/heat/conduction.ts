@@ -1,3 +1,4 @@
+import { justOver } from '../../quantity/dust.ts';
 import { temperatureAt } from '../history.ts';
 import { Cells, type Transfers } from './cells.ts';
 import type { Face } from './face.ts';
@@ -144,6 +145,6 @@ function transfersAt({ near, far }: Slab, time: number): Transfers {
 }
 
 function transferAt(face: Face, time: number): number {
-  const covering = face.coverings.findLast(({ from }) => from <= time * (1 + 1e-12));
+  const covering = face.coverings.findLast(({ from }) => from <= justOver(time));
   return covering!.transfer;
 }
