@@ -1,0 +1,43 @@
+import { describe, expect, test } from 'vitest';
+import type { Editor } from '../../src/bench/records/editor.ts';
+import type { ReadingName } from '../../src/bench/records/readings.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { ADDED_FOAM } from '../../src/worksheets/shared/amounts.ts';
+import { asSaid } from '../../src/worksheets/shared/as-said.ts';
+import { put } from '../../src/worksheets/shared/run-put.ts';
+import { batch, say } from './run-batch.ts';
+
+describe('what is pressed is what was shown', () => {
+  const LITRES = { metric: 'L', us: 'gal' };
+  const us = speaker('us');
+
+  test.each([
+    // By hand: 2.8 qt of 0.946352946 L, 7.58 gal of 3.785411784 L, 13.9 and 2.7 lb of 0.45359237 kg, 7.1 of its sixteenths.
+    [0.00262, 'volume', { units: LITRES, significant: 2 }, '2.8\u00a0qt', 0.002649788],
+    [0.0287, 'volume', { units: LITRES }, '7.58\u00a0gal', 0.028693421],
+    [6.3052, 'mass', { decimals: 2 }, '13.90\u00a0lb', 6.30493394],
+    [1.24, 'mass', { significant: 2 }, '2.7\u00a0lb', 1.2246994],
+    [0.2, 'mass', { significant: 2 }, '7.1\u00a0oz', 0.20128161],
+  ] as const)('%d %s %o: %s', (si, kind, how, shown, taken) => {
+    expect(us(si, kind, how)).toBe(shown);
+    expect(asSaid(si, kind, how, us)).toBeCloseTo(taken, 7);
+    for (const voice of [us, say])
+      expect(voice(asSaid(si, kind, how, voice), kind, how)).toBe(voice(si, kind, how));
+  });
+
+  test('and is written in the unit of the field, whole', () => {
+    const editor = {
+      record: batch({}),
+      change: (over: object) => Object.assign(editor.record, over),
+    };
+    const write = (name: ReadingName, si: number, how: object) =>
+      put(editor as unknown as Editor, name, si, us, how);
+    write('water', asSaid(6.3099, 'mass', { decimals: 2 }, us), { significant: 7 });
+    // Said as 2.8 qt.
+    write('foamAdded', asSaid(0.00262, 'volume', { units: ADDED_FOAM, significant: 2 }, us), {});
+    expect(editor.record.readings).toEqual({
+      water: { t: '13.91', u: 'lb', s: 'us' },
+      foamAdded: { t: '2.8', u: 'qt', s: 'us' },
+    });
+  });
+});

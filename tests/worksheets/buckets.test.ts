@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { inBuckets } from '../../src/core/mix/loads.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
+import { say, wanted } from './run-batch.ts';
+
+describe('the foam by other measures', () => {
+  const measures = (of: Parameters<typeof foamMeasures>[2], litres = 11.48, system = 'metric') =>
+    foamMeasures(litres / 1000, 70, of, speaker(system as 'metric')).replaceAll('\u00a0', ' ');
+
+  test('less than a bucket: its weight, and what the bucket reads with it', () => {
+    // 11.48 × 0.070 kg, and the bucket’s own 0.62.
+    expect(measures({ tare: 0.62, vessel: 0.012 })).toBe(
+      'By weight 804 g: the bucket then reads 1.42 kg.',
+    );
+    expect(measures({ tare: 0.62, vessel: 0.012 }, 11.48, 'us')).toBe(
+      'By weight 1.77 lb: the bucket then reads 3.14 lb.',
+    );
+  });
+
+  test('more: the whole ones, and what the last reads', () => {
+    // 28.8 − 24 L; 4.8 × 0.070 + 0.62 kg.
+    expect(measures({ tare: 0.62, vessel: 0.012 }, 28.8)).toBe(
+      'By weight 2.02 kg, by the bucket 2 full and 4.80 L: the last then reads 0.96 kg.',
+    );
+    expect(measures({ tare: 0.62, vessel: 0.012 }, 24)).toBe(
+      'By weight 1.68 kg, by the bucket 2 full.',
+    );
+  });
+
+  test('a bucket that is not weighed, or not known, is not spoken of', () => {
+    expect(measures({ tare: undefined, vessel: 0.012 }, 28.8)).toBe(
+      'By weight 2.02 kg, by the bucket 2 full and 4.80 L.',
+    );
+    expect(measures({ tare: 0.62, vessel: undefined })).toBe('By weight 804 g.');
+  });
+
+  test('stand beside the litres that this base mix wants', () => {
+    const foam = wanted({
+      cement: '10',
+      water: '5.43',
+      foamDensity: '80',
+      tare: '0.85',
+      vessel: '20',
+    });
+    // 19.745 L, 1.5796 kg.
+    expect(foam.is === 'amount' && foam.measures.replaceAll('\u00a0', ' ')).toBe(
+      'By weight 1.58 kg: the bucket then reads 2.43 kg.',
+    );
+  });
+
+  test('the buckets of a sheet say no other amount than the line above', () => {
+    const of = (litres: number) => buckets(inBuckets(litres / 1000, 0.012), 0.012, say);
+    expect(of(11.48)).toBe(say(0.01148, 'volume', { units: { metric: 'L', us: 'gal' } }));
+    expect(of(28.62)).toBe('2\u00a0full and 4.62\u00a0L');
+    expect(of(24)).toBe('2\u00a0full');
+    expect(of(0)).toBe('none');
+  });
+});
