@@ -42,9 +42,6 @@ describe.each<[string, AnyWorksheet, string, Entries]>([
       'proportion.convention': { t: 'foam-ignored' },
     },
   ],
-  ['base-check', baseCheck, '0.12', {}],
-  ['base-check', baseCheck, '0.3', {}],
-  ['correct', correct, '0.12', {}],
 ])('%s', (_, sheet, waterCement, more) => {
   test('a paste that the foam leaves too little water is told its limit, and a ratio that will do', () => {
     const problem = refused(sheet, waterCement, more);
@@ -56,4 +53,17 @@ describe.each<[string, AnyWorksheet, string, Entries]>([
     // A hundredth less will not.
     expect(refused(sheet, (Number(wanted) - 0.01).toFixed(2), more)).toBeDefined();
   });
+});
+
+test.each<[string, AnyWorksheet, string]>([
+  ['base-check', baseCheck, '0.12'],
+  ['base-check', baseCheck, '0.34'],
+  ['correct', correct, '0.12'],
+])('so is one where the foam is known already: %s, %s', (_, sheet, waterCement) => {
+  // The example's foam brings 0.149.
+  expect(refused(sheet, waterCement, {})).toEqual({
+    input: `${sheet.id}-waterCement`,
+    say: `Water/cement ratio: read ${waterCement}; it must be at least 0.349.`,
+  });
+  expect(refused(sheet, '0.349', {})).toBeUndefined();
 });

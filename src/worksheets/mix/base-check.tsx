@@ -10,8 +10,7 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { sandCement, waterCement } from '../shared/recipe.ts';
-import { counts, helpedCementDensity, solutionCement } from './recipe-fields.ts';
-import { pasteWaterCement, robsFoam } from './robs-foam.ts';
+import { counts, helpedCementDensity, pasteWaterCement, solutionCement } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending. Common practice, no source. */
 const NEAR = 0.02;
@@ -216,7 +215,6 @@ export default worksheet({
         ]),
   ],
   refusals: {
-    'paste-robs-foam': robsFoam,
     'thinner-than-water': (e, say) =>
       `${say(e.value, 'density', { units: DENSITY })} is not above ${say(e.allowed.min!, 'density', { units: DENSITY })}, what water with that air in it weighs. Weigh the jug again, empty and full.`,
     'another-base-mix': (e, say) =>

@@ -15,7 +15,7 @@ import {
 } from '../shared/correction-advice.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
-import { pasteWaterCement, robsFoam } from './robs-foam.ts';
+import { pasteWaterCement } from './recipe-fields.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
 
 /** A working is only to be followed in units that cancel. */
@@ -171,7 +171,6 @@ export default worksheet({
     'Stop when it is near enough, after two corrections, or when the mix begins to stiffen: a placed mix a little off is worth more than a perfect one that has set in the bucket (common practice, no source).',
   ],
   refusals: {
-    'paste-robs-foam': robsFoam,
     'heavier-than-base-mix': (e, say) =>
       `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}): no foam would be wanted.`,
     'lighter-than-foam': (e, say) =>

@@ -1,6 +1,7 @@
 import type { DomainError } from '../../core/domain-error.ts';
 import { CELLULAR_RANGE, type Proportion } from '../../core/mix/proportion.ts';
 import {
+  BASE_WATER_CEMENT,
   ROBS_FOAM_BELOW,
   USUAL_MAX_NEAT,
   USUAL_MAX_SANDED,
@@ -9,7 +10,6 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
 import { foamFault } from '../shared/is-foam.ts';
-import { robsFoam } from './robs-foam.ts';
 
 /**
  * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
@@ -82,6 +82,16 @@ export function judgeBy(
     ? { verdict: said[0].verdict, say: said.map((doubt) => doubt.say).join(' ') }
     : otherwise;
 }
+
+/** Why a paste has too little water; where the ratio counts the foam’s too, how much that would have to be. */
+function robsFoam({ value, allowed: { min = 0 } }: DomainError): string {
+  const least = BASE_WATER_CEMENT.min;
+  const all = min > least ? ` With this much foam it takes ${upTo(min)} in all.` : '';
+  return `A water/cement ratio of ${value.toFixed(2)} leaves the paste less than ${least.toFixed(2)}: it would take its water from the foam and break it.${all}`;
+}
+
+/** In hundredths, never less. */
+const upTo = (ratio: number) => (Math.ceil(100 * ratio - 1e-6) / 100).toFixed(2);
 
 /** Why a mix cannot be had at all, whichever worksheet asks. */
 export const mixRefusals = {

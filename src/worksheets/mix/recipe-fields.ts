@@ -1,5 +1,8 @@
 import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
+import { demand } from '../../core/domain-error.ts';
 import type { WaterCementOf } from '../../core/mix/proportion.ts';
+import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
+import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam-vessel.ts';
@@ -64,6 +67,15 @@ export interface TypedRatio {
 /** The w/c of the base mix alone. */
 export const baseWaterCement = ({ waterCement, counts, solutionCement = 0 }: TypedRatio): number =>
   waterCement - (counts === 'total' ? solutionCement : 0);
+
+/** The w/c of the base mix alone, refused as in the plan where the foam’s liquid leaves it too little. */
+export function pasteWaterCement(ratio: TypedRatio): number {
+  const base = baseWaterCement(ratio);
+  const brought = ratio.waterCement - base;
+  const min = justUnder(BASE_WATER_CEMENT.min + brought, SLIVER);
+  if (brought > 0) demand('waterCement', ratio.waterCement, 'ratio', { min }, 'paste-robs-foam');
+  return base;
+}
 
 /** Whether the target has the foam's own mass in it. */
 export const convention = choice({
