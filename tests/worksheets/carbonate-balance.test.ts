@@ -1,0 +1,42 @@
+import { describe, expect, test } from 'vitest';
+import blend from '../../src/worksheets/water/blend-waters.tsx';
+import balance from '../../src/worksheets/water/carbonate-balance.tsx';
+import { answered, refusal, report } from './water-answered.ts';
+
+describe('the balance', () => {
+  test('any pair of what is known gives the same water back', () => {
+    const first = answered(balance).numbers;
+    const ppm = String(first.gas!.value * 1e6);
+    for (const [pair, text] of [
+      ['alkalinity-gas', { 'water.gas': ppm }],
+      ['alkalinity-carbon', { 'water.carbon': String(first.carbon!.value) }],
+      ['carbon-pH', { 'water.carbon': String(first.carbon!.value) }],
+      ['gas-pH', { 'water.gas': ppm }],
+      ['carbon-gas', { 'water.carbon': String(first.carbon!.value), 'water.gas': ppm }],
+    ] as const) {
+      const again = answered(balance, { ...report, 'water.pair': pair, ...text }).numbers;
+      expect(again.index!.value, pair).toBeCloseTo(first.index!.value, 6);
+      expect(again.pH!.value, pair).toBeCloseTo(7.4, 6);
+    }
+  });
+
+  test('a sour water with much alkalinity would burst a bucket, and is refused', () => {
+    expect(refusal(balance, { 'water.pH': '3' })).toContain('no open bucket');
+  });
+
+  test('more alkali at a high pH than the alkalinity allows is refused in words', () => {
+    expect(refusal(balance, { 'water.pH': '12', 'water.alkalinity': '20' })).toContain('hydroxide');
+  });
+});
+
+describe('blending', () => {
+  test('a target outside the waters is out of reach, and the nearest is named', () => {
+    expect(refusal(blend, { 'water.softTarget': '5' })).toContain('12.0');
+    expect(refusal(blend, { 'water.softTarget': '500' })).toContain('Use them as they are');
+  });
+
+  test('the pH of the blend lies nearer the hard water than the average does', () => {
+    const { pH, averaged } = answered(blend).numbers;
+    expect(pH!.value - averaged!.value).toBeGreaterThan(0.25);
+  });
+});

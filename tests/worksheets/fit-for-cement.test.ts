@@ -1,0 +1,106 @@
+import { expect, test } from 'vitest';
+import compare from '../../src/worksheets/water/compare-waters.tsx';
+import fit from '../../src/worksheets/water/fit-for-cement.tsx';
+import setFaster from '../../src/worksheets/water/set-faster.tsx';
+import { answered, report, say, trial } from './water-answered.ts';
+
+test('a limit of EN 1008 stops, an optional one of ASTM only asks for a look', () => {
+  expect(answered(fit, { ...report, 'water.sulfate': '2500' }).judgement.verdict).toBe('stop');
+  const sodium = answered(fit, { ...report, 'water.sodium': '600' });
+  expect(sodium.judgement.verdict).toBe('look');
+  expect(sodium.judgement.say).toContain('ASTM C1602');
+  expect(answered(fit, { 'water.senses': 'oil' }).judgement.verdict).toBe('stop');
+  expect(answered(fit, { ...report, 'water.chloride': '' }).judgement.say).toContain(
+    'silent on chloride',
+  );
+});
+
+test('less than a figure above a limit is no breach of it: the report is too coarse', () => {
+  const told = (more: Readonly<Record<string, string>>) => {
+    const { judgement, numbers, notes, result, values } = answered(fit, { ...report, ...more });
+    const row = (of: string) =>
+      (fit.tables![0]!.rows as (...of: unknown[]) => string[][])(result, values, say).find(
+        ([name]) => name === of,
+      );
+    return { ...judgement, beyond: numbers.beyond!.value, notes: notes.join(' '), row };
+  };
+  const lead = told({ 'water.lead': '< 200' });
+  expect(lead).toMatchObject({
+    verdict: 'look',
+    beyond: 0,
+    say: expect.stringMatching(/too coarse to tell: of lead it says only/),
+  });
+  expect(lead.row('Lead')!.slice(1, 3)).toEqual([
+    'at most 200\u00a0mg/L',
+    expect.stringContaining('too coarse for 100\u00a0mg/L'),
+  ]);
+  expect(told({ 'water.lead': '<100' })).toMatchObject({ verdict: 'good', beyond: 0 });
+  expect(told({ 'water.lead': '<5' }).row('Lead')![1]).toBe('at most 5\u00a0mg/L');
+  expect(told({ 'water.lead': '200' })).toMatchObject({ verdict: 'stop', beyond: 1 });
+  // Sodium alone is too much, whatever the potassium.
+  expect(told({ 'water.sodium': '1500', 'water.potassium': '< 5' }).verdict).toBe('stop');
+  expect(told({ 'water.sodium': '< 1500', 'water.potassium': '5' }).say).toContain('of alkalis');
+  // More than natural waters hold is not said of what may be less.
+  const solids = told({ 'water.dissolved': '< 5000' });
+  expect(solids.say).not.toContain('natural waters');
+  expect(solids.notes).not.toContain('natural waters');
+});
+
+test('chloride that plain concrete bears is too much for steel', () => {
+  const chloride = { ...report, 'water.chloride': '1500' };
+  expect(answered(fit, chloride).judgement.verdict).toBe('good');
+  expect(answered(fit, { ...chloride, 'water.steel': 'reinforced' }).judgement.verdict).toBe(
+    'stop',
+  );
+});
+
+test('a set 26 % late fails EN 1008 alone; a missing reading is not a pass', () => {
+  const late = answered(compare, { ...trial, 'trial.testInitial': '208' });
+  expect(late.judgement.verdict).toBe('stop');
+  expect(late.judgement.say).toContain('EN 1008');
+  expect(late.judgement.say).not.toContain('ASTM');
+  expect(answered(compare, { ...trial, 'trial.testStrength': '' }).judgement.verdict).toBe('look');
+});
+
+test('lye, wash water and brine are not mixed with because a limit is silent on them', () => {
+  const of = (more: Readonly<Record<string, string>>) =>
+    answered(fit, { ...report, ...more }).judgement;
+  expect(of({ 'water.pH': '9' }).verdict).toBe('good');
+  expect(of({ 'water.pH': '9.1' })).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('wash water or lye'),
+  });
+  expect(of({ 'water.pH': '12.3' }).verdict).toBe('look');
+  expect(of({ 'water.pH': '13.8' })).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringContaining('Keep it off skin'),
+  });
+  expect(of({ 'water.dissolved': '2000' }).verdict).toBe('good');
+  expect(of({ 'water.dissolved': '49000' })).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('more than natural waters'),
+  });
+});
+
+test('bicarbonate just above what is called tolerable is said with the digit that decides', () => {
+  const at = (t: string) => answered(setFaster, { 'water.alkalinity': t });
+  // 14 °dH are 249.8 mg/L as CaCO₃; × 162.11 ÷ 100.09.
+  const { judgement, numbers } = at('14 °dH');
+  expect(numbers.bicarbonate!.value).toBeCloseTo(0.4047, 4);
+  expect(judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/counted as calcium’s, comes to 405\smg\/L, above the 400\smg\/L/),
+  });
+  expect(at('247').judgement.say).toMatch(/comes to 400\.1\smg\/L/);
+  expect(at('246').judgement.verdict).toBe('good');
+  expect(answered(fit, report).notes.join(' ')).toMatch(
+    /Neither standard has a line for bicarbonate/,
+  );
+});
+
+test('set is judged without an alkalinity, and what that leaves out is said', () => {
+  const { judgement, numbers, notes } = answered(setFaster, { 'water.alkalinity': '' });
+  expect(judgement.verdict).toBe('good');
+  expect(numbers).not.toHaveProperty('bicarbonate');
+  expect(notes.join(' ')).toContain('bicarbonate is not judged');
+});

@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import soda from '../../src/worksheets/water/soften-soda.tsx';
+import { answered, refusal, result } from './water-answered.ts';
+
+describe('washing soda', () => {
+  test('cannot go below the magnesium, and says so with the number', () => {
+    const words = refusal(soda, { 'water.softTarget': '60' });
+    expect(words).toContain('leaves magnesium');
+    expect(words).toMatch(/7\d\.\d/);
+  });
+
+  test('a target a cold bucket does not reach is looked at, though equilibrium allows it', () => {
+    const { judgement, numbers } = answered(soda, { 'water.softTarget': '90' });
+    expect(judgement.verdict).toBe('look');
+    expect(judgement.say).toContain('cold bucket');
+    expect(numbers.settled!.value).toBeGreaterThan(numbers.left!.value);
+  });
+
+  test('water that is soft enough wants none', () => {
+    const { judgement, numbers } = answered(soda, { 'water.softTarget': '400' });
+    expect(numbers.mass!.value).toBe(0);
+    expect(numbers.settled!.value * 100.0869).toBeCloseTo(311.36, 1);
+    expect(judgement.verdict).toBe('good');
+  });
+
+  test('lime that may come out by itself is not promised, with no soda or with little', () => {
+    const at = (target: string, pH = '7.8') =>
+      answered(soda, { 'water.softTarget': target, 'water.pH': pH, 'water.toSoften': '10' });
+    for (const [target, words] of [
+      [
+        '285',
+        /^By the balance it could come to 277\s.* by itself\. How long.*textbook’s 0\.754\sg/,
+      ],
+      ['270', /^By the balance 0\.238\sg of soda crystals is enough.*textbook’s 1\.18\sg/],
+    ] as const) {
+      const { numbers, judgement } = at(target);
+      expect(judgement).toMatchObject({ verdict: 'look', say: expect.stringMatching(words) });
+      expect(numbers.settled).toBeUndefined();
+    }
+    for (const target of ['312', '250', '120']) expect(at(target).judgement.verdict).toBe('good');
+    expect(at('285', '7').judgement.verdict).toBe('good');
+  });
+
+  test('crystals weigh 2.7 times the ash, whichever way the water is entered', () => {
+    const crystals = result(soda, 'mass');
+    const ash = result(soda, 'mass', { 'water.sodaForm': 'anhydrous' });
+    expect(crystals / ash).toBeCloseTo(2.6997, 3);
+    // 311.36 mg/L with 23.79 % of it magnesium is the same water.
+    const total = result(soda, 'mass', {
+      'water.known': 'total',
+      'water.hardnessUsed': '311.36',
+      'water.magnesiumShare': '23.807',
+    });
+    expect(total / crystals).toBeCloseTo(1, 3);
+  });
+});
