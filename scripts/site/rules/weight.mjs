@@ -55,7 +55,7 @@ const HEAVIER = {
   'batch-records/': 67_050,
   'batch-records/keep/': 55_550,
   // Four worksheets, two of them with the carbonate balance.
-  'water/softening/': 60_650,
+  'water/softening/': 61_000,
   // The carbonate balance of a water, from its ions or its total.
   'water/balance/': 50_000,
   // Two waters into one, and the picture of it.
@@ -63,7 +63,7 @@ const HEAVIER = {
   // A strength from its cement, its density and its age, and what the reader's own batches say of it.
   'curing/strength/': 49_950,
   // How long it dries, by a rule and by diffusion, and the picture of both.
-  'curing/drying-to-use/': 49_300,
+  'curing/drying-to-use/': 49_350,
   // When it may be stripped, by strength or by bars, and what strength the growth of the mix has by then.
   'demoulding/when-to-strip/': 49_450,
   // Heat through a slab, a column or a ball, and its picture.
