@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -6,10 +7,11 @@ import strengthDensity from '../../src/worksheets/finished/strength-density.tsx'
 
 const say = speaker('metric');
 /** What is said of pieces crushed, dry kg/m³ and MPa, beside a mix of 600 kg/m³ wet and 465 dry. */
-function judged(crushed: string) {
+function judged(crushed: string, more: Entries = {}) {
   const entries = {
     'strength-density.own': { t: 'crushed' },
     'strength-density.crushed': { t: crushed },
+    ...more,
   };
   const found = answer(strengthDensity, readWorksheet(strengthDensity, entries, {}, say), say);
   if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
@@ -48,4 +50,34 @@ test('a piece is held against the band of its own density, not of the mix above'
   expect(judged('465 1\n2400 6').say).toMatch(
     /^Of your 2 tests, 1 is of a density for which nothing is published\./,
   );
+});
+
+test('what is younger than 28 days is never called too weak for its density, nor said to agree', () => {
+  const bars = (mean: string, age: string) => {
+    const entries = {
+      'strength-density.own': { t: 'bars' },
+      'part.barMean': { t: mean, u: 'kPa', s: 'metric' },
+      'part.barAge': { t: age, u: 'd', s: 'metric' },
+    } as const;
+    const found = answer(strengthDensity, readWorksheet(strengthDensity, entries, {}, say), say);
+    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    return found.judgement;
+  };
+  for (const mean of ['58.3', '225'])
+    for (const age of ['1', '7', '27.9'])
+      expect(bars(mean, age)).toMatchObject({
+        verdict: 'look',
+        say: expect.stringMatching(/not held against what is published/),
+      });
+  expect(bars('58.3', '28').verdict).toBe('stop');
+  expect(bars('225', '28').verdict).toBe('good');
+  expect(bars('225', '90').verdict).toBe('good');
+  // What is above the band so young is above it at 28 days too.
+  expect(bars('9000', '1').say).toMatch(/^All of your tests lie above/);
+
+  const crushed = (lines: string, age: string) =>
+    judged(lines, { 'strength-density.crushedAge': { t: age, u: 'd', s: 'metric' } });
+  expect(crushed('465 0.02\n465 0.03', '7').say).toMatch(/not held against/);
+  expect(crushed('465 0.02\n465 0.9', '7').say).toMatch(/not held against/);
+  expect(crushed('465 0.02\n465 0.03', '28').verdict).toBe('stop');
 });

@@ -1,3 +1,4 @@
+import { REFERENCE_AGE } from '../../core/curing/strength-growth.ts';
 import { demand } from '../../core/domain-error.ts';
 import { FLEXURAL_RATIO, flexuralFromCompressive } from '../../core/finished/flexural.ts';
 import {
@@ -9,7 +10,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
-import { dryDensity, KPA, MPA, wetDensity } from '../shared/part-fields.ts';
+import { barAge, DAYS, dryDensity, KPA, MPA, wetDensity } from '../shared/part-fields.ts';
 import { StrengthChart } from '../shared/StrengthChart.tsx';
 
 /** How each source is called where there is little room. */
@@ -89,6 +90,15 @@ export default worksheet({
       bench: 'part.barMean',
       when: { own: ['bars'] },
     }),
+    age: { ...barAge, when: { own: ['bars'] } },
+    crushedAge: number('time', {
+      label: 'Age of the pieces when crushed',
+      example: '28 d',
+      min: '12 h',
+      max: '3650 d',
+      units: DAYS,
+      when: { own: ['crushed'] },
+    }),
     crushed: lines({
       label: 'Pieces crushed',
       help: 'A laboratory’s, or your own with a press whose force is known.',
@@ -113,7 +123,7 @@ export default worksheet({
       when: { own: ['crushed'] },
     }),
   },
-  work: ({ wet, dry, own, flexural, crushed }) => {
+  work: ({ wet, dry, own, flexural, age, crushedAge, crushed }) => {
     const band = strengthBand({ wetDensity: wet, ovenDryDensity: dry });
     demand('wet', band.known ? 0 : wet, 'density', { max: 0 }, 'no-source');
     const known = band as Extract<typeof band, { known: true }>;
@@ -125,7 +135,10 @@ export default worksheet({
     }[own];
     const tests = tested.map((test) => ({ ...test, lies: lies(test, { wet, dry }) }));
     const high = known.high ?? Math.max(...known.relations.map(({ low }) => low));
-    return { ...known, tests, flexural: flexuralFromCompressive({ low: known.low, high }) };
+    const testedAt = own === 'bars' ? age : crushedAge;
+    // Days and hours of one length differ in their last digit.
+    const young = testedAt < REFERENCE_AGE - 1 ? testedAt : undefined;
+    return { ...known, tests, young, flexural: flexuralFromCompressive({ low: known.low, high }) };
   },
   results: {
     low: {
@@ -178,11 +191,6 @@ export default worksheet({
     const [below, above, unknown] = (['below', 'above', 'unknown'] as const).map(
       (where) => r.tests.filter((test) => test.lies === where).length,
     ) as [number, number, number];
-    if (below === all)
-      return {
-        verdict: 'stop',
-        say: `All of your tests lie below the least that any specification or table here gives for their density; at that above it is ${mpa(r.low)}. Look for a poor cure, old cement, a bad mix or a wrong density; believe the tests.`,
-      };
     if (above === all)
       return {
         verdict: 'look',
@@ -192,6 +200,16 @@ export default worksheet({
       return {
         verdict: 'look',
         say: 'Nothing is published for the density of what you tested, so nothing says whether that is right. Go by the lowest.',
+      };
+    if (r.young !== undefined)
+      return {
+        verdict: 'look',
+        say: `Tested at an age of ${say(r.young, 'time', { units: DAYS, plain: true })}, yours are not held against what is published, ${band} at 28 days: younger concrete has less, and how much less its cement and its warmth decide. Take yours for the age they had; test again at 28 days. Nothing here may carry a load that matters.`,
+      };
+    if (below === all)
+      return {
+        verdict: 'stop',
+        say: `All of your tests lie below the least that any specification or table here gives for their density; at that above it is ${mpa(r.low)}. Look for a poor cure, old cement, a bad mix or a wrong density; believe the tests.`,
       };
     if (below + above + unknown > 0)
       return {
@@ -208,14 +226,14 @@ export default worksheet({
     r.high === null
       ? 'Everything published at this density is a least value; none says how strong it may be.'
       : `The upper end is set by ${setBy(r)}. Each source covers densities of its own: where one begins or ends, the band jumps, and its upper end may fall as the mix gets denser. That is the sources’ doing, not the concrete’s.`,
-    ...(own === 'crushed'
+    ...(own === 'crushed' && r.young === undefined
       ? [
           'Each piece is held against the band of its own dry density, its wet density taken to stand to that as the two above do.',
         ]
       : []),
     ...(own === 'bars'
       ? [
-          'Bars are drawn as the compressive strength that would go with them, over the whole span of published ratios (from memory).',
+          'Bars are drawn as the compressive strength that would go with them at the age they had, over the whole span of published ratios (from memory).',
         ]
       : []),
   ],
