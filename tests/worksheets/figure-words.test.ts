@@ -108,7 +108,13 @@ describe('the frost picture', () => {
     const cold = { 'curing.days': { t: '8 12\n-4 3\n-4 3' } };
     const [warmth, strength] = strengths(cold);
     expect(warmth).toMatch(/from −4 °C to 1\d °C, against freezing at 0 °C/);
-    expect(strength).toMatch(/in \d{1,2}(?:\.\d)? h, and it freezes; .* is not reached\./);
+    expect(strength).toMatch(
+      /^It is too young .* up to \d{1,2}(?:\.\d)? h, and it freezes; .* is not reached\./,
+    );
+    const later = strengths({ 'curing.days': { t: '8 12\n8 12\n-4 3\n-4 3' } });
+    expect(later[1]).toMatch(
+      /^Strength grows to .* in \d\d h, and it freezes; .* is not reached\./,
+    );
     // Typed in the reader's own unit there.
     const us = { 'curing.days': { t: '46 54\n25 37\n25 37' } };
     expect(strengths(us, 'us')[0]).toMatch(/from 25 °F to .* against freezing at 32 °F/);

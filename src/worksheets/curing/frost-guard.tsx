@@ -4,16 +4,12 @@ import {
   frostGuard,
   ONE_FREEZE_STRENGTH,
   REPEATED_FREEZE_STRENGTH,
+  strongAfter,
 } from '../../core/curing/frost.ts';
 import { extremesOf } from '../../core/curing/history.ts';
-import { COLDEST_CURE, tooColdToCure } from '../../core/curing/limits.ts';
-import {
-  ageForLeastShare,
-  type Coefficients,
-  leastShare,
-  REFERENCE_AGE,
-} from '../../core/curing/strength-growth.ts';
-import { DAY } from '../../core/curing/units.ts';
+import { COLDEST_CURE, EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
+import { type Coefficients, leastShare } from '../../core/curing/strength-growth.ts';
+import { DAY, HOUR } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
@@ -71,28 +67,33 @@ export default worksheet({
     const { history } = known;
     const law = lawOf('fhp');
     const coefficients = coefficientsOf(v);
-    const guard = frostGuard({ history, law, strength28: v.strength28, coefficients });
-    const age = ageForLeastShare({ share: v.wanted / v.strength28, coefficients });
+    const grows = { history, law, strength28: v.strength28, coefficients };
+    const guard = frostGuard({ ...grows, until: known.until });
+    const wanted = strongAfter(v.wanted, grows);
     /** Frozen before it stands that, it is not known to grow any more. */
     const frozen = guard.oneFreeze.frozenFirst ? guard.firstFreeze : undefined;
     const unfrozen = (time: number | undefined) =>
       time === undefined || time > (frozen ?? time) ? undefined : time;
-    const reached = unfrozen(age === undefined ? undefined : timeToReachAge({ history, law, age }));
+    /** Before this it is too young for any strength. */
+    const old = Math.max(
+      EARLIEST_ADJUSTED_AGE,
+      timeToReachAge({ history, law, age: EARLIEST_ADJUSTED_AGE }) ?? AHEAD,
+    );
     const strengthAt = (time: number) =>
       v.strength28 * leastShare({ age: ageAt({ history, law, time }), coefficients });
     return {
       known,
       guard,
       warmest: extremesOf(history).warmest,
-      age,
+      age: wanted.age,
       frozen,
-      reached,
+      old,
+      reached: unfrozen(wanted.time),
       oneFreeze: unfrozen(guard.oneFreeze.time),
       repeated: unfrozen(guard.repeated.time),
       strengthAt,
       most: frozen === undefined ? v.strength28 * Math.exp(Math.min(...coefficients)) : undefined,
-      atFreeze: guard.firstFreeze === undefined ? undefined : strengthAt(guard.firstFreeze),
-      at28: strengthAt(Math.min(REFERENCE_AGE, AHEAD)),
+      atFreeze: (guard.firstFreeze ?? 0) < old ? undefined : strengthAt(guard.firstFreeze!),
     };
   },
   results: {
@@ -134,7 +135,7 @@ export default worksheet({
       significant: 2,
     },
     frozenFor: {
-      label: 'Time at or below freezing, in all',
+      label: 'Time at or below freezing, as far as you entered it',
       kind: 'time',
       of: (r) => (r.guard.frozenFor > STEP ? r.guard.frozenFor : undefined),
       units: HOURS,
@@ -164,7 +165,7 @@ export default worksheet({
     if (firstFreeze !== undefined && oneFreeze.frozenFirst)
       return {
         verdict: 'stop',
-        say: `${freezesWords(known, v.castAt, firstFreeze)}, with ${mpa(atFreeze ?? 0)}: less than the ${mark} that stands one freeze. ${isMeasured(known, firstFreeze) ? 'No strength is to be reckoned from its age any more: see “If it has frozen”, below.' : 'Bring it indoors or insulate it before then, or do not cast.'}${passed ? ` ${passed}` : ''}`,
+        say: `${freezesWords(known, v.castAt, firstFreeze)}, ${atFreeze === undefined ? 'too young to have any strength worth reckoning' : `with ${mpa(atFreeze)}: less than the ${mark} that stands one freeze`}. ${isMeasured(known, firstFreeze) ? 'No strength is to be reckoned from its age any more: see “If it has frozen”, below.' : 'Bring it indoors or insulate it before then, or do not cast.'}${passed ? ` ${passed}` : ''}`,
       };
     if (passed)
       return {
@@ -201,6 +202,7 @@ export default worksheet({
           `Growth goes by the lowest curve at each age: of those the cement may have, and that of your own results, s = ${v.growth.toFixed(2)}.`,
         ]),
     'Both marks are for ordinary concrete; none is published for foamed. Its growth is not validated for foamed concrete either.',
+    `No strength is worth anything before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer: whatever is asked of it, no sooner time is given.`,
   ],
   refusals: historyRefusals,
   blames: {
@@ -228,6 +230,7 @@ export default worksheet({
       history={r.known.history}
       strengthAt={r.strengthAt}
       frozen={r.frozen}
+      old={r.old}
       wanted={v.wanted}
       reached={r.reached}
       until={Math.min(AHEAD, Math.max(3 * DAY, Math.min(r.known.until, 21 * DAY)))}
@@ -238,5 +241,12 @@ export default worksheet({
   defers: [
     'A thermometer on the part decides. Whether a frozen part may be used is for tests, never for its looks.',
   ],
-  sources: ['aci-faq-795', 'frost-strength-loss', 'en-1992-1-1', 'fhp-1977', 'common-practice'],
+  sources: [
+    'aci-faq-795',
+    'frost-strength-loss',
+    'en-1992-1-1',
+    'en-12390-2',
+    'fhp-1977',
+    'common-practice',
+  ],
 });

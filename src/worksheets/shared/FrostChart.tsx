@@ -11,6 +11,8 @@ const POINTS = 200;
 interface Props {
   readonly history: TemperatureHistory;
   readonly strengthAt: (time: number) => number;
+  /** Before this it is too young for any strength, s: none is drawn. */
+  readonly old: number;
   /** When it freezes too weak to stand it, s: its strength is drawn up to then. */
   readonly frozen: number | undefined;
   /** Pa */
@@ -23,7 +25,16 @@ interface Props {
 }
 
 /** The temperature against freezing, and the strength it has grown to meanwhile. */
-export function FrostChart({ history, strengthAt, frozen, wanted, reached, until, say }: Props) {
+export function FrostChart({
+  history,
+  strengthAt,
+  old,
+  frozen,
+  wanted,
+  reached,
+  until,
+  say,
+}: Props) {
   const us = say.system === 'us';
   const warmth = (kelvin: number) => toUnit(kelvin, 'temperature', us ? 'degF' : 'degC');
   const stress = (pascal: number) => toUnit(pascal, 'stress', us ? 'psi' : 'MPa');
@@ -31,10 +42,10 @@ export function FrostChart({ history, strengthAt, frozen, wanted, reached, until
   const kelvins = times.map((t) => temperatureAt(history, t));
   const temperatures: Point[] = times.map((t, i) => [t / DAY, warmth(kelvins[i]!)]);
   const grown = Math.min(until, frozen ?? until);
-  const strengths: Point[] = times.map((t) => {
-    const time = Math.min(t, grown);
-    return [time / DAY, stress(strengthAt(time))];
-  });
+  const strengths: Point[] = times
+    .map((t) => Math.min(t, grown))
+    .filter((t) => t >= old)
+    .map((t) => [t / DAY, stress(strengthAt(t))]);
   const ys = temperatures.map(([, y]) => y);
   const [low, high] = [
     Math.min(warmth(ICE_POINT - 2), ...ys),
@@ -63,8 +74,8 @@ export function FrostChart({ history, strengthAt, frozen, wanted, reached, until
         )}
       </Plot>
       <Plot
-        words={`Strength grows to ${strong(strengthAt(grown))} in ${after(grown)}${frozen === undefined ? '' : ', and it freezes'}; what you wait for, ${strong(wanted)}, is ${reached === undefined ? 'not reached' : `reached after ${after(reached)}`}.`}
-        caption={`Strength at the low end, as it grows at these temperatures${frozen === undefined ? '' : ', until it freezes'}.`}
+        words={`${grown < old ? `It is too young for any strength up to ${after(grown)}` : `Strength grows to ${strong(strengthAt(grown))} in ${after(grown)}`}${frozen === undefined ? '' : ', and it freezes'}; what you wait for, ${strong(wanted)}, is ${reached === undefined ? 'not reached' : `reached after ${after(reached)}`}.`}
+        caption={`Strength at the low end, as it grows at these temperatures once it is old enough for any${frozen === undefined ? '' : ', until it freezes'}.`}
         x={[0, until / DAY]}
         y={[0, top]}
         xLabel="days since casting"
@@ -73,7 +84,7 @@ export function FrostChart({ history, strengthAt, frozen, wanted, reached, until
         {(axes) => (
           <>
             <Level axes={axes} y={stress(wanted)} label="what you wait for" />
-            <Curve axes={axes} points={strengths} />
+            {strengths.length > 0 && <Curve axes={axes} points={strengths} />}
           </>
         )}
       </Plot>

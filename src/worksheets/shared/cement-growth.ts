@@ -19,7 +19,7 @@ export const cement = choice({
 export const ownGrowth = number('ratio', {
   label: 'Growth by your own results, s',
   help: 'From “How strong is it getting?”. Empty: the cement’s alone counts.',
-  example: '0.38',
+  example: '',
   min: '0.01',
   max: '2',
   units: { metric: '1', us: '1' },

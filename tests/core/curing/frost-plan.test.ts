@@ -41,11 +41,30 @@ describe('frost guard', () => {
   test('strong enough in time, and not', () => {
     const strong = frostGuard({ history: cooling, law, strength28: 30e6, coefficients: [0.2] });
     expect(strong.oneFreeze.frozenFirst).toBe(false);
+    // Warmed by nothing, 20 °C and falling: an age of 16 h, and no sooner, takes a little longer by the clock.
+    expect(strong.oneFreeze.age).toBe(16 * 3600);
+    expect(strong.oneFreeze.time).toBeGreaterThan(16 * 3600);
     expect(strong.oneFreeze.time).toBeLessThan(DAY);
     expect(strong.repeated.frozenFirst).toBe(true);
     const weak = frostGuard({ history: cooling, law, strength28: 3.6e6, coefficients: [0.25] });
     expect(weak.oneFreeze.frozenFirst).toBe(true);
     expect(weak.oneFreeze.age).toBeGreaterThan(20 * DAY);
+  });
+
+  test('warmth brings no strength before 16 hours by the clock, and frost after `until` is not counted', () => {
+    const hot = steadyHistory({ temperature: 308.15, duration: 7 * DAY });
+    const { oneFreeze } = frostGuard({ history: hot, law, strength28: 30e6, coefficients: [0.2] });
+    expect(oneFreeze.time).toBe(16 * 3600);
+    const frozenFor = (until?: number) =>
+      frostGuard({
+        history: cooling,
+        law,
+        strength28: 30e6,
+        coefficients: [0.2],
+        ...(until && { until }),
+      }).frozenFor;
+    expect(frozenFor(5 * DAY)).toBeCloseTo(2 * DAY, 0);
+    expect(frozenFor()).toBeCloseTo(27 * DAY, 0);
   });
 
   test('light foamed concrete may never get there, and is told so', () => {
