@@ -36,6 +36,9 @@ test('water soft enough for foam is not boiled, nor told to be softened', () => 
     ['18', '1', '5'],
     ['18', '1', '45'],
     ['0', '0', '5'],
+    ['0', '0', '0'],
+    // 118 mg/L, of which boiling would take out a third.
+    ['36', '6.83', '115'],
   ] as const)
     expect(
       answered(boilWater, {
@@ -43,7 +46,10 @@ test('water soft enough for foam is not boiled, nor told to be softened', () => 
         'water.magnesium': magnesium,
         'water.alkalinity': alkalinity,
       }).judgement,
-    ).toMatchObject({ verdict: 'good', say: expect.stringContaining('nothing to boil out') });
+    ).toMatchObject({
+      verdict: 'good',
+      say: expect.stringContaining('soft enough for foam, and need not be boiled'),
+    });
 });
 
 test('no verdict on boiling has hot water drawn off', () => {

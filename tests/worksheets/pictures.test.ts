@@ -156,7 +156,11 @@ describe('what stands in a picture', () => {
   });
 
   test('a dose at the foot of the softening curve is named above the axis', () => {
-    const hard = { [benchKey(softenSoda, 'calcium')]: { t: '950', u: 'mg/L' } };
+    const hard = {
+      [benchKey(softenSoda, 'calcium')]: { t: '590', u: 'mg/L' },
+      [benchKey(softenSoda, 'magnesium')]: { t: '1', u: 'mg/L' },
+      [benchKey(softenSoda, 'target')]: { t: '40', u: 'mg/L CaCO3' },
+    };
     const html = pictureOf(softenSoda, hard, 'us').split('</figure>')[0]!;
     const foot = Number(/class="axis" d="M[\d.]+ [\d.]+V([\d.]+)H/.exec(html)![1]);
     const [, y] = /class="strong on-layer" x="[\d.]+" y="([\d.]+)"/.exec(html)!;

@@ -88,6 +88,21 @@ test('sea water is told what it is, by its total as by its ions', () => {
   expect(answered(balance, salt).notes.join(' ')).toContain('So salty a water');
 });
 
+test('a total past the end of a class is not said as that end, nor a soft water as another', () => {
+  const at = (total: string, soft: string) =>
+    answered(waterHardness, {
+      'water.method': 'total',
+      'water.total': total,
+      'water.soft': soft,
+    }).judgement.say;
+  expect(at('120.4', '12')).toMatch(/^120\.4\s\S+ \S+ is hard.*soft water \(12\s/);
+  expect(at('180.3', '12')).toMatch(/^180\.3\s\S+ \S+ is very hard/);
+  expect(at('120', '12')).toMatch(/^120\s\S+ \S+ is moderately hard/);
+  expect(at('400', '185')).toContain('(185\u00a0');
+  expect(at('400', '121')).toContain('(121\u00a0');
+  expect(at('400', '120.4')).toContain('(120.4\u00a0');
+});
+
 test('degrees of hardness that may be of more than one kind are asked for by name', () => {
   for (const total of ['17°', '17 deg', '31 °f', '31 °F'])
     expect(refusal(waterHardness, { 'water.method': 'total', 'water.total': total })).toMatch(

@@ -13,7 +13,7 @@ import setFaster from '../../src/worksheets/water/set-faster.tsx';
 import soap from '../../src/worksheets/water/soap-lost.tsx';
 import soda from '../../src/worksheets/water/soften-soda.tsx';
 import softener from '../../src/worksheets/water/softener.tsx';
-import { answered, say } from './water-answered.ts';
+import { answered, refusal, say } from './water-answered.ts';
 
 test('what a picture measures is in the reader’s units', () => {
   const drawn = (sheet: AnyWorksheet, system: 'metric' | 'us') => {
@@ -47,14 +47,40 @@ test('how much soft water a batch wants is asked once', () => {
 describe('a water without hardness', () => {
   const none = { 'water.known': 'total', 'water.hardnessUsed': '0', 'water.softTarget': '0' };
 
-  test.each([soap, setFaster, softener, soda, boilWater])('$id asks nothing of it', (sheet) => {
-    expect(answered(sheet, none).judgement.verdict).toBe('good');
-  });
+  test.each([soap, setFaster, softener, sequestrants, soda, boilWater])(
+    '$id asks nothing of it',
+    (sheet) => {
+      expect(answered(sheet, none).judgement.verdict).toBe('good');
+    },
+  );
 
   test('has nothing to soften, tie up or cut', () => {
     expect(answered(softener, none).judgement.say).toMatch(/nothing to soften/);
+    expect(answered(setFaster, none).judgement.say).toMatch(/no hardness in it to quicken/);
     expect(answered(softener, none).numbers).not.toHaveProperty('volume');
     expect(answered(sequestrants, none).numbers.mass!.value).toBe(0);
     expect(answered(blend, none).judgement.say).toMatch(/No blending is needed/);
+  });
+});
+
+describe('brine', () => {
+  test.each([soap, setFaster, blend, softener, sequestrants, soda, boilWater])(
+    'is told what it is by $id, and sent nowhere',
+    (sheet) => {
+      for (const hardness of ['1501', '6600'])
+        expect(refusal(sheet, { 'water.known': 'total', 'water.hardnessUsed': hardness })).toMatch(
+          /is brine or sea water, or the wrong unit\. Make no foam with it/,
+        );
+    },
+  );
+
+  test.each([soda, boilWater])('is known to $id by its ions', (sheet) => {
+    expect(refusal(sheet, { 'water.calcium': '412', 'water.magnesium': '1290' })).toContain(
+      'sea water',
+    );
+  });
+
+  test('is no soft water to blend in', () => {
+    expect(refusal(blend, { 'water.soft': '3000' })).toContain('sea water');
   });
 });

@@ -19,6 +19,7 @@ export function saidApart(
   usual: {
     readonly decimals?: number;
     readonly significant?: number;
+    readonly plain?: boolean;
     readonly units?: Units;
   } = {},
 ): string {

@@ -3,10 +3,12 @@ import { STANDARD_ATMOSPHERE } from '../../core/quantity/constants.ts';
 import { solutesFromReport, waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
 import type { Speciation } from '../../core/water/carbonate/speciation.ts';
+import { hardnessFromIons } from '../../core/water/hardness.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { ALKALINITY, HARDNESS } from './amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from './brine.ts';
 import { atMost } from './spelt.ts';
 import { calcium, magnesium } from './two-ions.ts';
 
@@ -20,7 +22,8 @@ export const hardness = number('hardness', {
   example: '311 mg/L CaCO3',
   plusMinus: '15 mg/L CaCO3',
   min: '0 mg/L CaCO3',
-  max: '5000 mg/L CaCO3',
+  // Past sea water: it is told what it is, not that its number is too large.
+  max: '15000 mg/L CaCO3',
   units: HARDNESS,
   takes: 'water.hardness',
   bench: 'water.hardnessUsed',
@@ -163,7 +166,8 @@ export const theOthers = (v: OtherIons): Omit<OtherIons, 'others'> =>
 
 /**
  * The reader's water: its ions, its alkalinity (a hardness, two equivalents a mole) and its pH.
- * Concentrations as entered, a litre; the answer is per kg of water.
+ * Concentrations as entered, a litre; the answer is per kg of water. Brine is refused. Without hardness nothing
+ * hangs on the pH, which distilled water hardly has: then all its alkalinity is taken as bicarbonate.
  */
 export function waterOf(
   v: HardnessParts &
@@ -175,9 +179,12 @@ export function waterOf(
 ): Speciation {
   const { temperature, pH } = v;
   const { sodium, potassium, sulfate, chloride, nitrate } = theOthers(v);
+  const ions = twoIons(v);
+  const { total } = hardnessFromIons(ions);
+  demandFresh(total);
   const report = {
     temperature,
-    ...twoIons(v),
+    ...ions,
     sodium,
     potassium,
     sulfate,
@@ -185,11 +192,12 @@ export function waterOf(
     nitrate,
   };
   const perVolume = waterPerVolume({ temperature });
+  const alkalinity = (2 * v.alkalinity) / perVolume;
   return atBenchPressure(
-    speciate(solutesFromReport(report, perVolume), {
-      pH,
-      alkalinity: (2 * v.alkalinity) / perVolume,
-    }),
+    speciate(
+      solutesFromReport(report, perVolume),
+      total > 0 ? { pH, alkalinity } : { carbon: alkalinity, alkalinity },
+    ),
   );
 }
 
@@ -208,6 +216,7 @@ export function atBenchPressure<W extends Speciation>(water: W): W {
 
 /** What the solver refuses, in words. */
 export const WATER_REFUSALS = {
+  ...BRINE_REFUSAL,
   'alkalinity-below-hydroxide': () =>
     'At this pH the hydroxide alone would be more than the alkalinity. No water has both: check the pH and the alkalinity.',
   'carbon-below-dissolved-gas': () =>
@@ -219,6 +228,7 @@ export const WATER_REFUSALS = {
 } as const;
 /** Core's names for what the fields hold. */
 export const WATER_BLAMES = {
+  hardness: ['calcium', 'magnesium', 'hardness'],
   ionicStrength: 'pH',
   carbonDioxidePressure: 'pH',
   carbon: 'pH',

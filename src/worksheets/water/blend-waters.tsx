@@ -8,6 +8,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { BlendFigure } from '../shared/BlendFigure.tsx';
+import { demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
 import { atBenchPressure, WATER_REFUSALS } from '../shared/water-fields.ts';
 import { blendFields } from './blend-fields.ts';
@@ -23,6 +24,10 @@ export default worksheet({
   folded: 'For the pH of the blend',
   work: (v) => {
     const byHard = v.of === 'hardness';
+    if (byHard) {
+      demandFresh(v.hardness);
+      demandFresh(v.soft, 'soft');
+    }
     const further = v.more === 'more' ? v.further : [];
     const values = byHard
       ? [v.hardness, v.soft, ...further.map((water) => water.hardness)]

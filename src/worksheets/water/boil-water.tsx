@@ -111,7 +111,7 @@ export default worksheet({
     if (softEnoughForFoam(r.before))
       return {
         verdict: 'good',
-        say: `At ${mg(r.before)} there is nothing to boil out of it: use it for the foam as it is.`,
+        say: `At ${mg(r.before)} it is soft enough for foam, and need not be boiled.`,
       };
     const least = r.least();
     if (r.before - least <= 0)

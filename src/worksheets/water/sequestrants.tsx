@@ -8,6 +8,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { baseWaterCement, countsElsewhere } from '../mix/recipe-fields.ts';
 import { LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { waterCement } from '../shared/recipe.ts';
 import { softWater } from '../shared/soft-water.ts';
 import { hardness, IN_SOLUTION } from '../shared/water-fields.ts';
@@ -70,6 +71,7 @@ export default worksheet({
     }),
   },
   work: (v) => {
+    demandFresh(v.hardness);
     const all = v.where === 'all';
     const ratio = v.solutionCement + (all ? baseWaterCement(v) : 0);
     const volume = all ? v.all : v.volume;
@@ -91,6 +93,7 @@ export default worksheet({
       of: (r) => r.mass,
       units: SMALL_MASS,
       sure: true,
+      aboutZero: 'any',
     },
     dose: {
       label: 'Needed, as a concentration',
@@ -141,6 +144,7 @@ export default worksheet({
     'Nothing is removed: in the mix the cement’s own calcium competes for it, and the foam’s own molecules may be left as they were.',
   ],
   blames: {},
+  refusals: BRINE_REFUSAL,
   working: [
     {
       tex: String.raw`m = H\,V\,M`,

@@ -6,6 +6,7 @@ import { LIME_SODA_DEMAND } from '../../core/water/soften/lime-soda.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, PERCENT } from '../shared/amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { waterCement } from '../shared/recipe.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { alkalinity, hardness } from '../shared/water-fields.ts';
@@ -25,14 +26,18 @@ export default worksheet({
     waterCement,
     alkalinity: { ...alkalinity, label: 'Alkalinity, if you know it', optional: true },
   },
-  work: (v) => ({
-    ...calciumChlorideEquivalent({ hardness: v.hardness, waterCement: v.waterCement }),
-    beside: besideCementWater({ calcium: v.hardness, waterCement: v.waterCement }),
-    bicarbonate:
-      v.alkalinity === undefined
-        ? undefined
-        : v.alkalinity * LIME_SODA_DEMAND.calciumBicarbonate.molarMass,
-  }),
+  work: (v) => {
+    demandFresh(v.hardness);
+    return {
+      ...calciumChlorideEquivalent({ hardness: v.hardness, waterCement: v.waterCement }),
+      beside: besideCementWater({ calcium: v.hardness, waterCement: v.waterCement }),
+      bicarbonate:
+        v.alkalinity === undefined
+          ? undefined
+          : v.alkalinity * LIME_SODA_DEMAND.calciumBicarbonate.molarMass,
+    };
+  },
+  refusals: BRINE_REFUSAL,
   results: {
     share: {
       label: 'Were it all calcium chloride, of the cement',
@@ -88,7 +93,7 @@ export default worksheet({
     if (r.shareOfLimit <= UNSEEN)
       return {
         verdict: 'good',
-        say: `No: even as calcium chloride it would do what ${warmth} of warmth does. If your batch set early, look at its temperature and its cement first.`,
+        say: `No: ${r.shareOfCement > 0 ? `even as calcium chloride it would do what ${warmth} of warmth does` : 'there is no hardness in it to quicken the set'}. If your batch set early, look at its temperature and its cement first.`,
       };
     return {
       verdict: 'look',

@@ -9,6 +9,7 @@ import {
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, PERCENT } from '../shared/amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { SoapPlot } from '../shared/SoapPlot.tsx';
 import { soapLoss } from '../shared/soap-loss.ts';
 import { hardness, IN_SOLUTION, softHardness } from '../shared/water-fields.ts';
@@ -59,6 +60,7 @@ export default worksheet({
     soft: softHardness,
   },
   work: (v) => {
+    demandFresh(v.hardness);
     const of = (h: number) => {
       const lost = soapLost({ hardness: h, soap: v.soap });
       return {
@@ -174,6 +176,7 @@ export default worksheet({
           'The two figures are kept apart on purpose. The chemistry counts what the ions bind; the household figure counts what it took to get a lather, with the water that was in the soap.',
         ]
       : ['The working is of soap. What hardness takes of this agent is not known here.'],
+  refusals: BRINE_REFUSAL,
   working: [
     {
       tex: String.raw`\begin{gathered} \mathrm{Ca^{2+}} + 2\,\mathrm{RCOO^-} \rightarrow \mathrm{Ca(RCOO)_2} \\ m = 2\,H\,M \end{gathered}`,

@@ -7,6 +7,7 @@ import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, LITRES } from '../shared/amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { inThousands } from '../shared/spelt.ts';
 import { hardness } from '../shared/water-fields.ts';
@@ -91,6 +92,7 @@ export default worksheet({
     }),
   },
   work: (v) => {
+    demandFresh(v.hardness);
     const capacity = capacityOf(v);
     if (v.hardness === 0) return { ...NOTHING, capacity };
     const run = ionExchange({ capacity, hardness: v.hardness, leaves: v.leaves });
@@ -159,7 +161,7 @@ export default worksheet({
     'Brine from the regeneration does not belong in any mix, and not on a bed of plants.',
   ],
   blames: { capacity: 'resin', leaves: 'leaves' },
-  refusals: {},
+  refusals: BRINE_REFUSAL,
   working: [
     {
       tex: String.raw`V = \frac{Q}{2\,(H - H_{\text{through}})}`,

@@ -9,13 +9,16 @@ import {
   EXTREMELY_HARD,
   softEnoughForFoam,
   tradeClass,
+  USGS_CLASS_ENDS,
   usgsClass,
 } from '../../core/water/hardness-class.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
+import { BRINE, brineSaid, FIT } from '../shared/brine.ts';
 import { HardnessBar } from '../shared/HardnessBar.tsx';
+import { saidApart } from '../shared/said-apart.ts';
 import { calcium, magnesium } from '../shared/two-ions.ts';
 
 /** What was read stands in the working as it was read: 95 mg/L, not 95.0. */
@@ -29,9 +32,9 @@ const NAMES = {
 } as const;
 
 const asCarbonate = (milligrams: number) => fromUnit(milligrams, 'hardness', 'mg/L CaCO3');
-/** Harder than the water of wells, mol/m³: brine, sea water or a wrong unit. A choice: no source draws this line. */
-const BRINE = asCarbonate(1500);
-const FIT = '“Is this water fit to mix cement with?”';
+/** A hardness past one of these is called by another name, mol/m³. */
+const ENDS = USGS_CLASS_ENDS.map(([, end]) => asCarbonate(end));
+const EXTREME = asCarbonate(EXTREMELY_HARD);
 
 export default worksheet({
   id: 'water-hardness',
@@ -174,14 +177,14 @@ export default worksheet({
     },
   },
   judge: ({ total, soft, trade }, _, say) => {
-    const hard = (si: number, significant = 3) =>
-      say(si, 'hardness', { units: HARDNESS, significant });
+    if (total > BRINE) return { verdict: 'stop', say: brineSaid(total, say) };
+    const hard = (si: number, plain = false) =>
+      saidApart(si, 'hardness', [...ENDS.filter((end) => end < si), EXTREME], say, {
+        units: HARDNESS,
+        significant: 3,
+        plain,
+      });
     const is = `${hard(total)} is ${NAMES[trade]}`;
-    if (total > BRINE)
-      return {
-        verdict: 'stop',
-        say: `${hard(total)} is brine or sea water, or the wrong unit. Make no foam with it, and mix no cement with it unless ${FIT} lets it pass.`,
-      };
     // Hardness alone does no harm to cement; what comes with that much of it may.
     const extreme = trade === 'extremely-hard';
     const base = extreme
@@ -200,12 +203,12 @@ export default worksheet({
     if (softEnoughForFoam(soft))
       return {
         verdict: extreme ? 'look' : 'good',
-        say: `${is}. Make the foaming solution with the soft water (${hard(soft, 2)}); ${base}.`,
+        say: `${is}. Make the foaming solution with the soft water (${hard(soft, true)}); ${base}.`,
       };
     const softest = soft > total ? 'harder' : soft < total / 2 ? 'still hard' : 'not much softer';
     return {
       verdict: usgsClass(Math.min(soft, total)) === 'very-hard' ? 'stop' : 'look',
-      say: `${is}, and the softest water you name (${hard(soft, 2)}) is ${softest}. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
+      say: `${is}, and the softest water you name (${hard(soft, true)}) is ${softest}. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
     };
   },
   notes: ({ total }, _, say) => [
@@ -253,7 +256,7 @@ function hardnessIn(unit: string, label: string) {
 function bySurvey(total: number, say: Say): string[] {
   return tradeClass(total) === 'extremely-hard'
     ? [
-        `No survey draws a line above ${say(asCarbonate(180), 'hardness', { units: HARDNESS })}; makers call water near ${say(asCarbonate(EXTREMELY_HARD), 'hardness', { units: HARDNESS, significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
+        `No survey draws a line above ${say(asCarbonate(180), 'hardness', { units: HARDNESS })}; makers call water near ${say(EXTREME, 'hardness', { units: HARDNESS, significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
       ]
     : [];
 }
