@@ -19,8 +19,29 @@ describe('washing soda', () => {
   test('water that is soft enough wants none', () => {
     const { judgement, numbers } = answered(soda, { 'water.softTarget': '400' });
     expect(numbers.mass!.value).toBe(0);
-    expect(numbers.settled!.value * 100.0869).toBeCloseTo(311.36, 1);
     expect(judgement.verdict).toBe('good');
+  });
+
+  test('nothing is said of the powder, the bucket or the scale where none is wanted', () => {
+    const distilled = { 'water.calcium': '0', 'water.magnesium': '0', 'water.alkalinity': '0' };
+    for (const water of [{ 'water.softTarget': '400' }, distilled]) {
+      const { judgement, numbers, notes } = answered(soda, water);
+      expect(judgement.verdict).toBe('good');
+      expect(Object.keys(numbers)).not.toEqual(expect.arrayContaining(['settled', 'pH']));
+      expect(notes).toEqual([]);
+    }
+  });
+
+  test('the textbook’s soda, too little for a kitchen scale, is weighed for more water', () => {
+    const { judgement, numbers, notes } = answered(soda, {
+      'water.known': 'total',
+      'water.hardnessUsed': '125',
+      'water.alkalinity': '110',
+      'water.pH': '8.2',
+    });
+    expect(numbers.mass!.value).toBe(0);
+    expect(judgement.say).toContain('stir in the textbook’s 0.0981');
+    expect(notes[0]).toMatch(/hardly shows 0\.098\sg: weigh 1000 times/);
   });
 
   test('lime that may come out by itself is not promised, with no soda or with little', () => {

@@ -95,6 +95,7 @@ export default worksheet({
       softened,
       mixUp,
       hardness,
+      wanted: hardness > v.target,
       mass,
       byItself: mass < BY_SODA * stoichiometric,
       concentration: sodaMass(soda * perVolume, v.form),
@@ -117,7 +118,11 @@ export default worksheet({
       of: (r) => r.concentration,
       units: IN_SOLUTION,
     },
-    pH: { label: 'pH reached', kind: 'count', of: (r) => r.softened.water.pH },
+    pH: {
+      label: 'pH reached',
+      kind: 'count',
+      of: (r) => (r.wanted ? r.softened.water.pH : undefined),
+    },
     left: {
       label: 'Hardness at equilibrium',
       kind: 'hardness',
@@ -127,7 +132,7 @@ export default worksheet({
     settled: {
       label: 'Expect from a cold bucket',
       kind: 'hardness',
-      of: (r) => (r.byItself ? undefined : r.settled),
+      of: (r) => (r.byItself || !r.wanted ? undefined : r.settled),
       units: HARDNESS,
       significant: 2,
       note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay.',
@@ -162,8 +167,7 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
-    if (r.hardness <= v.target)
-      return { verdict: 'good', say: 'It is as soft as you want without any soda.' };
+    if (!r.wanted) return { verdict: 'good', say: 'It is as soft as you want without any soda.' };
     const dose = `${say(r.mass, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}`;
     if (r.softened.water.pH > CAUSTIC)
       return {
@@ -186,6 +190,7 @@ export default worksheet({
     };
   },
   notes: (r, v, say) => {
+    if (!r.wanted) return [];
     const factor = say(DECAHYDRATE_FACTOR, 'count', { significant: 2 });
     const notes = [
       v.form === 'anhydrous'
@@ -193,10 +198,11 @@ export default worksheet({
         : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH ${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`,
       'Test the hardness of the clear water before you trust it. Soda quickens cement and can make it stiffen at once: none of it belongs in the base mix (common practice, no source).',
     ];
-    if (r.mass > 0 && r.mass < WEIGHABLE) {
-      const times = 10 ** Math.ceil(Math.log10((2 * WEIGHABLE) / r.mass));
+    const mass = r.mass || r.stoichiometric;
+    if (mass < WEIGHABLE) {
+      const times = 10 ** Math.ceil(Math.log10((2 * WEIGHABLE) / mass));
       notes.unshift(
-        `A kitchen scale hardly shows ${say(r.mass, 'mass', { units: SMALL_MASS, significant: 2 })}: weigh ${times} times as much for ${times} times the water, or dissolve that in a jug and stir in a share of 1 in ${times}, measured.`,
+        `A kitchen scale hardly shows ${say(mass, 'mass', { units: SMALL_MASS, significant: 2 })}: weigh ${times} times as much for ${times} times the water, or dissolve that in a jug and stir in a share of 1 in ${times}, measured.`,
       );
     }
     if (v.others === 'none')
