@@ -20,9 +20,11 @@ test('rain is looked at from 20 °C, before it is too warm', () => {
 });
 
 test('that there is too little rain, or none, is not hidden by what else is wrong with it', () => {
-  expect(answered(rain, { 'rain.depth': '0', 'rain.warmest': '22' }).judgement).toMatchObject({
+  // Of a butt with nothing in it nothing else is wrong.
+  const none = { 'rain.depth': '0', 'rain.warmest': '22', 'rain.stood': '20' };
+  expect(answered(rain, none).judgement).toMatchObject({
     verdict: 'look',
-    say: expect.stringMatching(/^No rain came into the butt: buy 27\sL .*At 22\s°C/),
+    say: expect.stringMatching(/^No rain came into the butt: buy 27\sL [^.]*\.$/),
   });
   expect(answered(rain, { 'rain.batches': '40', 'rain.stood': '20' }).judgement.say).toMatch(
     /^240\sL short.*It has stood long/,

@@ -139,11 +139,14 @@ export default worksheet({
         say: 'Algae and slime spoil foam and hold back cement. Pour it on the ground, scrub the butt, and keep the light out.',
       };
     const short = say(r.need - r.caught, 'volume', { units: LITRES, significant: 2 });
+    if (r.caught === 0)
+      return {
+        verdict: 'look',
+        say: `No rain came into the butt: buy ${short} of distilled water, or soften the tap’s.`,
+      };
     const looks = [
-      r.caught === 0
-        ? `No rain came into the butt: buy ${short} of distilled water, or soften the tap’s.`
-        : r.caught < r.need &&
-          `${short} short. Blend it with the tap as far as the hardness allows, or buy that much distilled water.`,
+      r.caught < r.need &&
+        `${short} short. Blend it with the tap as far as the hardness allows, or buy that much distilled water.`,
       v.warmest >= COOL &&
         `At ${warm} it has stood warmer than stored rain should. Shade the butt, use the water before it warms further, and do not breathe its spray.`,
       v.stood > LONG &&
