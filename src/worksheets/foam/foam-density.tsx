@@ -125,7 +125,7 @@ export default worksheet({
       const gone = r.weighed.share > DRAINED.gone;
       return {
         verdict: gone ? 'stop' : (fault?.verdict ?? 'look'),
-        say: `${say(r.weighed.share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid had run out when it was weighed: ${gone ? 'what is left breaks' : 'its walls are thin, and much of it will break (common practice, no source),'} under the paddle. Make fresh foam, and weigh it within a minute.`,
+        say: `${say(r.weighed.share, 'ratio', { units: PERCENT, significant: 2 })} of its liquid had run out when it was weighed: ${gone ? 'what is left breaks under the paddle' : 'its walls are thin, and much of it will break under the paddle (common practice, no source)'}. Make fresh foam, and weigh it within a minute.`,
       };
     }
     if (wrong && fault.verdict === 'stop') return { verdict: 'stop', say: wrong };
