@@ -31,16 +31,18 @@ export function readNumber(
 ): NumberReading {
   const system = say.system;
   const unit = shownUnit(entry, field.kind, system, field.units);
-  const example = parseQuantity(field.example, field.kind, field.units?.metric);
   const upstream = field.takes === undefined ? undefined : kept[field.takes];
   const fromKept = upstream && 'v' in upstream ? upstream : undefined;
   const own = entry?.t !== undefined;
+  const example =
+    own && !field.plusMinusGrows
+      ? undefined
+      : parseQuantity(field.example, field.kind, field.units?.metric);
 
   const base = { type: 'number', field, unit } as const;
   const [typed = '', typedIn] = asTyped(entry?.t, entry?.u, field.kind, unit);
   const parsed = readText(field, typed, typedIn, say);
-  const share =
-    own && field.plusMinusGrows && parsed.ok && example.ok ? parsed.value / example.value : 1;
+  const share = own && parsed.ok && example?.ok ? parsed.value / example.value : 1;
   const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say, share);
   if (!own && upstream && !fromKept) {
     const { asks } = field;
@@ -61,9 +63,9 @@ export function readNumber(
     };
   }
   if (!own) {
-    const value = fromKept ? fromKept.v : example.ok ? example.value : undefined;
+    const value = fromKept ? fromKept.v : example?.ok ? example.value : undefined;
     // An example written in the unit shown stands as it was written.
-    const asWritten = !fromKept && example.ok && example.unit.id === unit;
+    const asWritten = !fromKept && example?.ok && example.unit.id === unit;
     return {
       ...base,
       ...pm,

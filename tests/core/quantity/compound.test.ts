@@ -1,0 +1,21 @@
+import { afterEach, expect, test, vi } from 'vitest';
+import { readCompound } from '../../../src/core/quantity/compound.ts';
+
+// A unit's spelling is brought into one form before two are held against each other.
+const compared = () => vi.spyOn(String.prototype, 'normalize');
+afterEach(() => vi.restoreAllMocks());
+
+test.each(['5.43', '5,43', '5.43 kg', '1,234.5'])(
+  '%s is one number, held against no unit',
+  (text) => {
+    const spellings = compared();
+    expect(readCompound(text, 'mass')).toBeUndefined();
+    expect(spellings).not.toHaveBeenCalled();
+  },
+);
+
+test('what follows a whole number is held against the units', () => {
+  const spellings = compared();
+  expect(readCompound('3 lb 4 oz', 'mass')?.number).toBe(3.25);
+  expect(spellings).toHaveBeenCalled();
+});
