@@ -156,7 +156,9 @@ test('water and concentrate of the solution are told by weight too', () => {
 
 test('the sheet ends with the vessel bled and the tools washed', () => {
   const [, steps = ''] = /sheet-steps">(.*?)<\/ol>/s.exec(renderToString(h(BenchSheet, {}))) ?? [];
-  expect(steps).toMatch(/Cover.*Bleed tank and hose to zero.*Wash up.*not at a drain/);
+  expect(steps).toMatch(
+    /Cover.*Bleed tank and hose to zero, refill.*through the lance, bleed again.*Wash up.*not at a drain/,
+  );
 });
 
 test('pieces are those of the volume that is made, from one worksheet', () => {

@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { Fragment, h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
+import { Editor } from '../../src/bench/records/editor.ts';
+import { blankRecord } from '../../src/bench/records/record.ts';
 import { LANDING_TRIALS } from '../../src/core/mix/landing.ts';
 import { formatNumber } from '../../src/core/quantity/format.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
@@ -9,8 +12,11 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import handling from '../../src/worksheets/demould/handling.tsx';
 import receiver from '../../src/worksheets/foam/receiver.tsx';
+import BenchSheet from '../../src/worksheets/live/bench-sheet.tsx';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
+import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
+import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 
 /** What a sheet says twice must be the same figure both times. */
 const say = speaker('metric');
@@ -45,4 +51,17 @@ test('pressure times volume: in the results and where a receiver is judged', () 
   const { significant } = storedEnergy.results.product!;
   expect(say(value, 'count', { significant: significant! })).toBe('192');
   expect(example(receiver).notes.join(' ')).toContain('192\u00a0bar·L');
+});
+
+test('how the lance is cleared: bled before it is opened and after the water, wherever it is told', () => {
+  const order = /bleed[^.]* to zero.*(?:refill|fill in).*water.*through the lance.*bleed.*again/is;
+  const editor = new Editor(blankRecord({}), () => {});
+  const last = RUN_STEPS.at(-1)!.Step;
+  const props = { editor, plan: runPlan({}, {}, say)!, say, undo: undefined, setUndo: () => {} };
+  const chapter = (page: string) => readFileSync(`content/chapters/${page}.mdx`, 'utf8');
+  const step = (text: string, start: RegExp) => text.split('\n').find((line) => start.test(line));
+  expect(renderToString(h(last, props))).toMatch(order);
+  expect(renderToString(h(BenchSheet, {}))).toMatch(order);
+  expect(step(chapter('first-batch/index'), /^10\. /)).toMatch(order);
+  expect(step(chapter('safety/setting-up'), /^2\. \*\*The lance/)).toMatch(order);
 });

@@ -192,7 +192,10 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           most twice, never with water. Place.
           {count > 1 && ' The next load begins at step 3.'}
         </li>
-        <li>Cover the same hour. Bleed tank and hose to zero. Wash up in a tub, not at a drain.</li>
+        <li>
+          Cover the same hour. Bleed tank and hose to zero, refill with water, run that through the
+          lance, bleed again. Wash up in a tub, not at a drain.
+        </li>
         <li>
           Keep damp and above {say(278.15, 'temperature', { decimals: 0 })}. Test before you strip.
         </li>

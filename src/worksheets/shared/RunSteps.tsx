@@ -152,7 +152,8 @@ function Cover({ editor, plan, say }: StepProps) {
     <>
       <p>
         Sheet on at once, edges weighted. {more && 'After the last load: '}
-        {more ? 'bleed' : 'Bleed'} the vessel to zero. Wash before anything sets.
+        {more ? 'bleed' : 'Bleed'} the vessel to zero, refill with water, run that through the
+        lance, bleed again. Wash before anything sets.
       </p>
       {more && (
         <p class="note">
