@@ -6,7 +6,11 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import handling from '../../src/worksheets/demould/handling.tsx';
-import { stripEstimate } from '../../src/worksheets/demould/strip-estimate.ts';
+import {
+  paceBetween,
+  stripEstimate,
+  timesOfAges,
+} from '../../src/worksheets/demould/strip-estimate.ts';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 
 const say = speaker('metric');
@@ -167,4 +171,58 @@ test('a warmest below the coldest is refused, not taken for the coldest', () => 
     },
   ]);
   expect(at('20', '20')).toEqual([]);
+});
+
+test('the ages of one’s own strippings are no times before 16 hours, nor the wrong way round', () => {
+  const learned = { low: 0.71 * DAY, high: 0.96 * DAY };
+  const least = (16 / 24) * DAY;
+  for (const celsius of [5, 20, 30, 38, 60]) {
+    const { ages, times } = timesOfAges(learned, paceBetween(273.15 + celsius, 273.15 + celsius));
+    expect(ages).toEqual(learned);
+    expect(times.low).toBeGreaterThanOrEqual(least);
+    expect(times.high).toBeGreaterThanOrEqual(times.low);
+  }
+  // At 20 °C an hour is an hour, by either law.
+  expect(timesOfAges(learned, paceBetween(293.15, 293.15)).times.high).toBeCloseTo(learned.high, 3);
+  expect(timesOfAges({ low: 0.5 * DAY, high: 0.96 * DAY }, { slow: 1, fast: 1 }).ages.low).toBe(
+    least,
+  );
+});
+
+test('who has broken bars and finds them too weak is told to break more, later, not one', () => {
+  const weak = {
+    'part.barMean': kPa('80'),
+    'part.barLow': kPa('60'),
+    'part.barsCounted': { t: '5' },
+  };
+  const now = { 'part.sinceCasting': hours('48') };
+  const asked = { 'strip-window.stress': kPa('57.1') };
+  const found = answered(stripWindow, { ...bars, ...weak, ...now, ...asked });
+  expect(found.numbers).toHaveProperty('beyond');
+  expect(found.words).toContain('break more bars once it is older');
+  const guessed = answered(stripWindow, {
+    ...now,
+    'part.strengthFrom': { t: 'density' },
+    'strip-window.stress': kPa('57.1'),
+  });
+  expect(guessed.words).toContain('or break a bar.');
+});
+
+test('bars since a frost are told that cold below 0 °C is reckoned as 0 °C', () => {
+  const thawed = (coldest: string) =>
+    answered(stripWindow, {
+      ...bars,
+      'part.barMean': kPa('170'),
+      'part.barLow': kPa('140'),
+      'part.barAge': days('3'),
+      'part.sinceCasting': hours('100'),
+      'strip-window.frost': hours('10'),
+      'strip-window.stress': kPa('57.1'),
+      'curing.coldest': { t: coldest },
+      'curing.warmest': { t: '15' },
+    });
+  const below = thawed('-8');
+  expect(below.numbers.latest!.value).toBe(thawed('0').numbers.latest!.value);
+  expect(below.words).toContain('Time below 0 °C (32 °F) is counted as time at it');
+  expect(thawed('0').words).not.toContain('is counted as time at it');
 });

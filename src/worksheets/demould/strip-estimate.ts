@@ -1,5 +1,6 @@
 import { ageBetween } from '../../core/curing/age-between.ts';
 import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curing/age-factor.ts';
+import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { type Band, grownBand } from '../../core/curing/strength-growth.ts';
 import { ICE_POINT } from '../../core/curing/units.ts';
 import { strengthAfterBars } from '../../core/demould/strength-after-bars.ts';
@@ -36,6 +37,22 @@ const temperature = (
   example: string,
   more: { readonly bench: string; readonly takes: string; readonly help?: string },
 ) => number('temperature', { label, example, min: '-40 °C', max: '70 °C', ...more });
+
+/** Adjusted age that a second brings, at the least and at the most, between two temperatures, K. */
+export const paceBetween = (cold: number, warm: number) => ({
+  slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
+  fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
+});
+
+/**
+ * Between which times after casting, s, a part at these paces has adjusted ages of `low` to `high`, s, none of the
+ * four before any estimate is worth something.
+ */
+export function timesOfAges({ low, high }: Band, { slow, fast }: ReturnType<typeof paceBetween>) {
+  const floor = (time: number) => Math.max(time, EARLIEST_ADJUSTED_AGE);
+  const ages = { low: floor(low), high: floor(high) };
+  return { ages, times: { low: floor(ages.low / fast), high: floor(ages.high / slow) } };
+}
 
 /** What “When may it come out of the form?” asks for. */
 export const stripFields = {
@@ -117,10 +134,7 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   const dated = v.frost === undefined ? v.cold : ICE_POINT;
   demand('cold', dated, 'temperature', { min: ICE_POINT }, 'may-freeze');
   const [cold, warm] = [Math.max(ICE_POINT, v.cold), Math.max(ICE_POINT, v.warm)];
-  const pace = {
-    slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
-    fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
-  };
+  const pace = paceBetween(cold, warm);
   /** The age it has now, where that is known and these temperatures can have brought it there. */
   const age =
     v.age === undefined ? undefined : Math.min(Math.max(v.age, now * pace.slow), now * pace.fast);

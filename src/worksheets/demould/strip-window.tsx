@@ -1,4 +1,5 @@
 import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
+import type { Band } from '../../core/curing/strength-growth.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -8,7 +9,7 @@ import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { DAYS, HOURS, KPA, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
-import { stripEstimate, stripFields } from './strip-estimate.ts';
+import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
 
 /** The drawing shows at least this, s. */
 const LEAST_SHOWN = 4 * DAY;
@@ -58,7 +59,7 @@ export default worksheet({
       units: DAYS,
       significant: 2,
       answer: true,
-      note: 'after casting, by the low end of its strength and the coldest; it stays in until it does pass',
+      note: 'after casting, by the low end of its strength and the coldest, taken as no colder than 0\u00a0°C (32\u00a0°F); it stays in until it does pass',
     },
     beyond: {
       label: 'It may still not bear this after',
@@ -67,7 +68,7 @@ export default worksheet({
       units: DAYS,
       significant: 2,
       answer: true,
-      note: 'by the low end of its strength: change the move, or break a bar and know it',
+      note: 'by the low end of its strength: change the move, or break bars, again as it ages, and know it',
     },
     frostSoon: {
       label: 'It freezes after',
@@ -101,12 +102,12 @@ export default worksheet({
       of: (r) => DAY * r.pace.slow,
       units: HOURS,
       significant: 2,
-      note: 'at 20\u00a0°C (68\u00a0°F), by the coldest',
+      note: 'at 20\u00a0°C (68\u00a0°F), by the coldest, taken as no colder than 0\u00a0°C (32\u00a0°F)',
     },
   },
   judge: (
     { window, cold, warm, frost, thawed, frozen },
-    { now, share, strengthFrom, bars, frost: first },
+    { now, share, strengthFrom, bars, frost: first, cold: coldest },
     say,
   ) => {
     const hot = heatDoubt(warm, say);
@@ -122,7 +123,7 @@ export default worksheet({
       frost !== undefined
         ? ` It freezes ${time(frost)} after casting: keep it from freezing, and see Frost, in the chapter on curing.`
         : thawed
-          ? ` ${frostyTests(first!, 'bars', say)}`
+          ? ` ${frostyTests(first!, 'bars', say)}${coldest < ICE_POINT ? ' Time below 0\u00a0°C (32\u00a0°F) is counted as time at it: if it freezes again, it should pass later than by this.' : ''}`
           : tooColdToCure(cold)
             ? NEAR_FROST
             : '';
@@ -145,7 +146,7 @@ export default worksheet({
     if (window.latest === undefined)
       return {
         verdict: 'look',
-        say: `${TEST_IT} None of them tells what it bears in bending, and at the low end of its strength this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of that even after two months: free it of the form before you lift it, hold it where it bends least, or break a bar.${odd}`,
+        say: `${TEST_IT} None of them tells what it bears in bending, and at the low end of its strength this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of that even after two months: free it of the form before you lift it, hold it where it bends least, or break ${strengthFrom === 'bars' ? 'more bars once it is older' : 'a bar'}.${odd}`,
       };
     if (now < window.latest)
       return {
@@ -196,7 +197,7 @@ export default worksheet({
           'Strength here is guessed from density: the later end is no bound. A broken bar narrows it.',
         ]
       : [
-          'The bars are taken to have lain beside the part until they were broken. How far along the curve they were by then, the coldest and the warmest leave open: the later end takes them for as old as may be, so that least is still to come, and then the coldest. The adjusted age on the day they were broken narrows that.',
+          'The bars are taken to have lain beside the part until they were broken. How far along the curve they were by then, the coldest and the warmest leave open: the later end takes them for as old as may be, so that least is still to come, and then the coldest.',
         ]),
   ],
   refusals: {
@@ -230,6 +231,7 @@ export default worksheet({
     const { earliest, latest } = result.window;
     const shown = latest === undefined ? 4 * Math.max(values.now, earliest ?? 0) : 1.9 * latest;
     const days = (time: number) => say(time, 'time', { units: DAYS, significant: 2 });
+    const span = ({ low, high }: Band) => [...new Set([low, high].map(days))].join(' to ');
     return (
       <>
         <StripPlot
@@ -246,10 +248,9 @@ export default worksheet({
         />
         <LearnedNote
           name="strip.age"
-          words={({ v, low, high }) => {
-            const floor = (age: number) => Math.max(age, EARLIEST_ADJUSTED_AGE);
-            const from = floor(low);
-            return `out clean at an age of ${days(v)} at 20\u00a0°C (68\u00a0°F), the next, 19 times in 20, at ${days(from)} to ${days(high)}, so here ${days(floor(from / result.pace.fast))} to ${days(high / result.pace.slow)} after casting. The tests decide.`;
+          words={({ v, ...found }) => {
+            const { ages, times } = timesOfAges(found, result.pace);
+            return `out clean at an age of ${days(v)} at 20\u00a0°C (68\u00a0°F), the next, 19 times in 20, at ${span(ages)}, so here ${span(times)} after casting. The tests decide.`;
           }}
         />
       </>
