@@ -29,7 +29,7 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
   if (!values) return { ok: false, problems: reading.problems };
   try {
     const result = sheet.work(values, plusMinus(reading), reading.typed);
-    const doubt = doubtOf(sheet, reading);
+    const doubt = doubtOf(sheet, reading, result);
     const numbers: Record<string, { value: number; sure?: Sure }> = {};
     for (const [name, spec] of Object.entries(sheet.results)) {
       const value = spec.of(result);

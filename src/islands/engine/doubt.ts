@@ -46,7 +46,8 @@ interface Doubt {
   readonly values: (x: readonly number[]) => Parameters<AnyWorksheet['judge']>[1];
 }
 
-export function doubtOf(sheet: AnyWorksheet, reading: Reading): Doubt {
+/** `result`: what `work` makes of the readings as they stand. */
+export function doubtOf(sheet: AnyWorksheet, reading: Reading, result: unknown): Doubt {
   const chosen = choices(reading.fields);
   // A hidden field counts for nothing, so its ± need not be asked about.
   const doubtful = Object.entries(reading.fields).flatMap(([name, field]) => {
@@ -65,14 +66,22 @@ export function doubtOf(sheet: AnyWorksheet, reading: Reading): Doubt {
   });
   return {
     fields: doubtful,
-    work: onceEach((x) => sheet.work(values(x), pms, reading.typed)),
+    work: onceEach(
+      (x) => sheet.work(values(x), pms, reading.typed),
+      [doubtful.map(({ value }) => value), result],
+    ),
     values,
   };
 }
 
 /** Every result of a worksheet asks for the same few points: each is worked out once, refusals too. */
-function onceEach(work: (x: readonly number[]) => unknown) {
-  const known = new Map<string, { readonly result: unknown } | { readonly refusal: unknown }>();
+function onceEach(
+  work: (x: readonly number[]) => unknown,
+  [at, result]: readonly [x: readonly number[], result: unknown],
+) {
+  const known = new Map<string, { readonly result: unknown } | { readonly refusal: unknown }>([
+    [at.join(), { result }],
+  ]);
   const settle = (x: readonly number[]) => {
     try {
       return { result: work(x) };
