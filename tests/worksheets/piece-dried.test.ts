@@ -54,8 +54,21 @@ test('a loss is said a day whatever lies between the weighings, and a gain is no
 test('dried too hot, nothing is kept as the dry density', () => {
   const { numbers } = dried('115');
   expect(numbers).not.toHaveProperty('dry');
-  expect(numbers.hot!.value).toBeCloseTo(0.628 / 0.00135, 9);
+  expect(numbers.last!.value).toBeCloseTo(0.628 / 0.00135, 9);
   expect(dried('80').numbers.dry!.value).toBeCloseTo(0.628 / 0.00135, 9);
+});
+
+test.each([
+  ['no two weighings a day apart', '0  0.700\n2  0.690'],
+  ['still losing', '0  0.705\n24  0.66\n48  0.63'],
+  ['gained', '0  0.705\n24  0.628\n48  0.632'],
+])('not dry, or not known to be, nothing is kept as the dry density: %s', (_, t) => {
+  const found = outcome({ 'piece-density.weighings': { t } });
+  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  for (const name of ['dry', 'moisture', 'byVolume'])
+    expect(found.numbers).not.toHaveProperty(name);
+  expect(found.numbers).toHaveProperty('last');
+  expect(dried('105').numbers).not.toHaveProperty('last');
 });
 
 test('an oven for baking is not asked about', () => {

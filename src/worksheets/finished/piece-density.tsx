@@ -53,7 +53,8 @@ export default worksheet({
     const density = driedMass / found.volume;
     demand('dryDensity', density, 'density', POSSIBLE_DENSITY, 'no-such-piece');
     const hot = v.oven > DRIES.most;
-    return { found, dry: { mass: driedMass, density, moisture, settled, hot } };
+    const done = settled.constant && !hot;
+    return { found, dry: { mass: driedMass, density, moisture, settled, hot, done } };
   },
   results: {
     density: {
@@ -66,29 +67,30 @@ export default worksheet({
     dry: {
       label: 'Dry density',
       kind: 'density',
-      of: (r) => (r.dry?.hot ? undefined : r.dry?.density),
+      of: (r) => (r.dry?.done ? r.dry.density : undefined),
       units: DENSITY,
       sure: true,
       answer: true,
     },
-    hot: {
-      label: 'Density, dried too hot',
+    last: {
+      label: 'Density at the last weighing',
       kind: 'density',
-      of: (r) => (r.dry?.hot ? r.dry.density : undefined),
+      of: (r) => (r.dry?.done ? undefined : r.dry?.density),
       units: DENSITY,
       sure: true,
+      note: 'not its dry density, and not kept as such',
     },
     moisture: {
       label: 'Moisture it held',
       kind: 'ratio',
-      of: (r) => r.dry?.moisture,
+      of: (r) => (r.dry?.done ? r.dry.moisture : undefined),
       units: PERCENT,
       note: 'of its dry mass',
     },
     byVolume: {
       label: 'Of its volume',
       kind: 'ratio',
-      of: (r) => r.dry && (r.found.density - r.dry.density) / 1000,
+      of: (r) => (r.dry?.done ? (r.found.density - r.dry.density) / 1000 : undefined),
       units: PERCENT,
       significant: 2,
       note: 'water at 1000\u00a0kg/m³',
@@ -198,9 +200,9 @@ export default worksheet({
     {
       tex: String.raw`u = \frac{m - m_{\text{dry}}}{m_{\text{dry}}}`,
       put: ({ mass }, { dry }, say) =>
-        dry
+        dry?.done
           ? `(${say(mass, 'mass', { decimals: 3 })} − ${say(dry.mass, 'mass', { decimals: 3 })}) ÷ ${say(dry.mass, 'mass', { decimals: 3 })} = ${say(dry.moisture, 'ratio', { units: PERCENT })}`
-          : 'Not dried.',
+          : 'Not dry, or not known to be.',
     },
   ],
   figure: ({ result, say }) => (
@@ -217,7 +219,7 @@ export default worksheet({
           ? [
               {
                 at: result.dry.density,
-                label: result.dry.hot ? 'dried too hot' : 'dry',
+                label: result.dry.done ? 'dry' : 'last weighed',
                 role: 'measured' as const,
               },
             ]
