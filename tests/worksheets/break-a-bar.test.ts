@@ -72,8 +72,18 @@ test('what coarse readings leave open is not said of the bars, nor called good',
     expect(coarse.pm).toBeGreaterThan(1);
     expect(coarse).toMatchObject({ verdict: 'stop', say: expect.stringMatching(/too coarse/) });
   }
+  // Less open than that, but by the readings and not by chance: no number of bars mends it.
   expect(scale('3').pm).toBeLessThan(1);
-  expect(scale('3').say).not.toMatch(/too coarse/);
+  const two = { 'break-a-bar.bars': { t: '7.45 50 50 0.45\n7.5 50 50 0.45' } };
+  for (const half of [scale('3'), read({ ...two, 'break-a-bar.scale': { t: '3' } })]) {
+    expect(half).toMatchObject({ verdict: 'look', say: expect.stringMatching(/read finer/) });
+    expect(half.say).not.toMatch(/chance|Another bar/);
+  }
+  // Two that agree by luck, read well enough: it is not chance that keeps the low end down.
+  expect(read({ ...two, 'break-a-bar.scale': { t: '0.3' } }).say).toMatch(
+    /^2 bars are few, and they agree better than the scale/,
+  );
+  expect(scale('0.1').verdict).toBe('good');
   // Bars that do scatter are still told so.
   const scattered = outcome('1 50 50 0.45\n14 50 50 0.45\n2 50 50 0.45\n12 50 50 0.45');
   expect(scattered).toMatchObject({
@@ -111,6 +121,14 @@ test('what stubby bars bore reads high, and goes no further', () => {
   const stubby = kept('84');
   for (const key of ['part.flexural', 'part.flexuralLow', 'part.barsCounted'])
     expect(stubby[key], key).toBeUndefined();
+});
+
+test('stubby bars hung with too much are told of both, and show no low end', () => {
+  const found = outcome(four('82 50 100 1.2'));
+  if (!found.ok) throw new Error('no answer');
+  expect(found.judgement.say).toMatch(/reads high, so no other worksheet.* 82\skg is more than/);
+  expect(found.numbers).not.toHaveProperty('low');
+  expect(found.numbers).toHaveProperty('mean');
 });
 
 test('that they go no further is said', () => {

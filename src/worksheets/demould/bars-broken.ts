@@ -8,7 +8,7 @@ import { MM } from '../shared/amounts.ts';
 import { barAge } from '../shared/part-fields.ts';
 
 /** One bar says nothing of scatter; half of it is carried on as a guess. Common practice, no source. */
-const ONE_BAR_SHARE = 0.5;
+export const ONE_BAR_SHARE = 0.5;
 
 const side = (label: string, example: string) =>
   number('length', { label, example, min: '5 mm', max: '1 m', units: MM });

@@ -3,7 +3,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, MM } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
 import { KPA } from '../shared/part-fields.ts';
-import { barFields, barsBroken } from './bars-broken.ts';
+import { barFields, barsBroken, ONE_BAR_SHARE } from './bars-broken.ts';
 
 /** The bars, whichever way they were loaded. */
 const LOADED = ['bars', 'thirds'] as const;
@@ -28,7 +28,7 @@ export default worksheet({
     low: {
       label: 'Low end, to reckon with',
       kind: 'stress',
-      of: (r) => r.low,
+      of: carried((r) => r.low),
       units: KPA,
       answer: true,
       note: 'of several bars, what the next should exceed 19 times in 20; of one bar, half of it, a guess',
@@ -78,15 +78,19 @@ export default worksheet({
         verdict: 'stop',
         say: 'The bars scatter so widely that nothing is sure of the next one. Look at the broken faces for hollows and cold joints, and break more bars.',
       };
-    if (r.heaviest > BUCKET_MOST)
-      return {
-        verdict: 'look',
-        say: `${mean}, but ${say(r.heaviest, 'mass', { significant: 2 })} is more than a bucket on a string is for, and it drops when the bar breaks. Cast thinner bars, move the supports apart, or leave it to a laboratory.`,
-      };
+    const heavy =
+      r.heaviest > BUCKET_MOST &&
+      `${say(r.heaviest, 'mass', { significant: 2 })} is more than a bucket on a string is for, and it drops when the bar breaks. Cast thinner bars, move the supports apart, or leave it to a laboratory.`;
     if (r.short)
       return {
         verdict: 'look',
-        say: 'A bar spans less than three times its depth: part of the load goes straight to the supports and the strength reads high, so no other worksheet takes it over. Move the supports apart, or cast thinner bars.',
+        say: `A bar spans less than three times its depth: part of the load goes straight to the supports and the strength reads high, so no other worksheet takes it over. ${heavy ? `And ${heavy}` : 'Move the supports apart, or cast thinner bars.'}`,
+      };
+    if (heavy) return { verdict: 'look', say: `${mean}, but ${heavy}` };
+    if (coarse && r.low < ONE_BAR_SHARE * r.together.mean)
+      return {
+        verdict: 'look',
+        say: `${mean} is sure to ±\u00a0${say(plusMinus, 'stress', { units: KPA, significant: 2 })} only, and that is the scale and the tape, which leave more open than the bars scatter: more bars would not help. Look at the ± of both, and at its unit; read finer, or break thicker bars.`,
       };
     if (r.counted.length === 1)
       return {
@@ -96,7 +100,7 @@ export default worksheet({
     if (r.counted.length < 4)
       return {
         verdict: 'look',
-        say: `${r.counted.length} bars are few: chance alone puts the low end at ${say(r.low, 'stress', { units: KPA })}. Another bar or two would raise it if they agree.`,
+        say: `${r.counted.length} bars are few${coarse ? ', and they agree better than the scale and the tape can tell: that may be chance. Break another or two' : `: chance alone puts the low end at ${say(r.low, 'stress', { units: KPA })}. Another bar or two would raise it if they agree`}.`,
       };
     return {
       verdict: 'good',
