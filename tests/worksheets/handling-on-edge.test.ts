@@ -54,3 +54,14 @@ test('holds at or past the middle of a side are said beside that side', () => {
     ]);
   expect(refused('aside', '149')).toEqual([]);
 });
+
+test('a better place to hold it is told along the side that spans', () => {
+  const words = (spans: string) => {
+    const got = found({ 'handling.spans': { t: spans }, ...held('ends') });
+    if (!got.ok) throw new Error(got.problems.map((problem) => problem.say).join(' '));
+    return got.judgement.say.replaceAll('\u00a0', ' ');
+  };
+  // 0.207 of 450 mm and of 300 mm.
+  expect(words('length')).toContain('Held 93 mm in from each end of the side that spans');
+  expect(words('width')).toContain('Held 62 mm in from each end of the side that spans');
+});

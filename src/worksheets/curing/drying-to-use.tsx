@@ -29,6 +29,9 @@ const moisture = (label: string, example: string, help = 'Mass of water over dry
     folded: true,
   });
 
+/** An ordinary concrete’s moisture diffusivity, 10⁻¹⁰ m²/s. */
+const ORDINARY = 3;
+
 /** Later by less than this is the same day. A choice. */
 const WORTH_SAYING = 1.2;
 
@@ -65,8 +68,8 @@ export default worksheet({
     resting: moisture('It would come to rest in this room at', '2.6 %'),
     diffusivity: number('count', {
       label: 'Moisture diffusivity, in 10⁻¹⁰ m²/s',
-      help: '3 is an ordinary concrete’s while wet; foamed concrete’s own is not known to us.',
-      example: '3',
+      help: `${ORDINARY} is an ordinary concrete’s while wet; foamed concrete’s own is not known to us.`,
+      example: `${ORDINARY}`,
       min: '0.01',
       max: '1000',
       folded: true,
@@ -146,8 +149,11 @@ export default worksheet({
       say: `Plan for ${days(longest)}, the longer of the two${latest > WORTH_SAYING * longest ? `, and be ready for ${days(latest)}` : ''}. Neither figure says that it is dry: before you seal or cover it, weigh it until it loses no more from week to week, or read a hygrometer under a sealed box.`,
     };
   },
-  notes: () => [
-    `The rule was made for sand and cement screeds. The diffusion uses an ordinary concrete’s figure, and is ${DIFFUSIVITY_DOUBT} times out either way for want of one for foamed concrete.`,
+  notes: (_, { diffusivity }) => [
+    'The rule was made for sand and cement screeds.',
+    diffusivity === ORDINARY
+      ? `The diffusion uses an ordinary concrete’s figure, and is ${DIFFUSIVITY_DOUBT} times out either way for want of one for foamed concrete.`
+      : `The diffusion uses your figure; how sure that is, is not asked, so the band is still ${DIFFUSIVITY_DOUBT} times either way.`,
     'Drying begins when curing ends. A part dried sooner stays weaker and shrinks more.',
   ],
   refusals: {

@@ -220,7 +220,7 @@ export default worksheet({
     {
       tex: String.raw`t = t_r \left(\tfrac43\right)^{(T_r - T)/10\,°\mathrm F}`,
       put: (v, { third }, say) =>
-        `A third more for each 10\u00a0°F (5.6\u00a0°C) colder: ${say(third.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}`,
+        `A third more for each 10\u00a0°F (5.6\u00a0°C) colder, a quarter less for each warmer: ${say(third.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}`,
     },
   ],
   figure: ({ values, result, say }) => (

@@ -150,7 +150,8 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
-    const { use, held, bestStress, freed, stripping, oneBar, ofBars, young, frozen, mass } = r;
+    const { use, held, best, bestStress, freed, stripping, oneBar, ofBars, young, frozen, mass } =
+      r;
     const { hold, grip, beside, bars, frost } = v;
     const way =
       hold === 'middle'
@@ -162,7 +163,9 @@ export default worksheet({
         ? [`Freed of the form before it is lifted it would be ${kpa(freed)}.`]
         : []),
       ...(bestStress < held.stress * 0.95
-        ? [`Held a fifth of its length in from each end it would be ${kpa(bestStress)}.`]
+        ? [
+            `Held ${say(best, 'length', { units: MM, significant: 2 })} in from each end of the side that spans it would be ${kpa(bestStress)}.`,
+          ]
         : []),
     ]
       .map((sentence) => ` ${sentence}`)
