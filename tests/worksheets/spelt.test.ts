@@ -38,7 +38,7 @@ test('rain may be told by the square metre', () => {
   const { rain, firstFlush, perBatch } = rainStore.fields;
   for (const t of ['15 l/m²', '15 L/m2', '15 l/m^2', '15 litres per m2', '15l/sq m', '15 mm'])
     expect(read(rain, t).value, t).toBeCloseTo(0.015, 12);
-  expect(read(rain, '15 l').problem).toContain('is a volume');
+  expect(read(rain, '15 l').problem).toContain('‘l’ is not one of length');
   expect(read(firstFlush, '2 l/m²').value).toBeCloseTo(0.002, 12);
   expect(read(perBatch, '15 l/m²').problem).toContain('‘l/m²’');
 });
@@ -47,7 +47,7 @@ test('a price may carry its sign', () => {
   const { bagPrice, parts } = cost.fields;
   for (const t of ['5,49 €', '€5.49', '$ 5.49', 'US$5.49', '5.49 EUR', 'CHF 5.49'])
     expect(read(bagPrice, t), t).toMatchObject({ value: 5.49, echo: '5.49' });
-  expect(read(bagPrice, '5.49 kg').problem).toContain('is a mass');
+  expect(read(bagPrice, '5.49 kg').problem).toContain('has no unit such as ‘kg’');
   expect(read(parts, '5 €').value).toBeUndefined();
 });
 

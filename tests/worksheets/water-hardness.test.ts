@@ -106,7 +106,7 @@ test('a total past the end of a class is not said as that end, nor a soft water 
 test('degrees of hardness that may be of more than one kind are asked for by name', () => {
   for (const total of ['17°', '17 deg', '31 °f', '31 °F'])
     expect(refusal(waterHardness, { 'water.method': 'total', 'water.total': total })).toMatch(
-      /Type °dH for German, °fH for French/,
+      /is not one of hardness\. Use .*°dH, °fH or °e\./,
     );
 });
 

@@ -19,13 +19,6 @@ type Problem =
       readonly unit: string;
       readonly known: readonly string[];
     }
-  /** A unit of another kind, and which. */
-  | {
-      readonly code: 'other-kind';
-      readonly read: string;
-      readonly unit: string;
-      readonly kind: Kind;
-    }
   | { readonly code: 'several-numbers'; readonly read: string }
   /** A sum in more than one unit, and the part of it that names none. */
   | { readonly code: 'part-without-unit'; readonly read: string; readonly part: string }
@@ -96,10 +89,8 @@ export function parseQuantity(
   // `61°` is in the degrees shown.
   const bare = rest === '' || (kind.startsWith('temperature') && normalise(rest) === '°');
   if (bare) return inSi(read, front.number, shown, false, front.comma);
-  const found = findUnit(rest, kind);
-  if (found?.kind === kind) return inSi(read, front.number, found.unit, true, front.comma);
-  if (found)
-    return { ok: false, problem: { code: 'other-kind', read, unit: rest, kind: found.kind } };
+  const unit = findUnit(rest, kind);
+  if (unit) return inSi(read, front.number, unit, true, front.comma);
   return { ok: false, problem: whatFollows(read, rest, kind) };
 }
 

@@ -84,15 +84,13 @@ function foldedUnit(kind: Kind, typed: string): Unit | undefined {
 /** No unit is longer; a pasted page is not searched for one. */
 export const LONGEST = 60;
 
-export type Found = { readonly kind: Kind; readonly unit: Unit };
-
 /**
- * The unit a reader typed. The exact spelling wins, here and then in other kinds (`°F` behind a
- * hardness is a temperature); after that case does not matter, unless it would turn milli into
+ * The unit of `kind` a reader typed. The exact spelling wins, here and then in other kinds (`°F` behind a
+ * hardness is a temperature, and none of its units); after that case does not matter, unless it would turn milli into
  * mega or leave two units to choose from. No range: any text.
  * @source si-brochure 3 (case tells the prefixes milli and mega apart)
  */
-export function findUnit(text: string, kind: Kind): Found | undefined {
+export function findUnit(text: string, kind: Kind): Unit | undefined {
   if (text.length > LONGEST) return undefined;
   const typed = normalise(text);
   if (!typed) return undefined;
@@ -104,7 +102,7 @@ export function findUnit(text: string, kind: Kind): Found | undefined {
   for (const search of searches)
     for (const candidate of [kind, ...others]) {
       const unit = search(candidate);
-      if (unit) return { kind: candidate, unit };
+      if (unit) return candidate === kind ? unit : undefined;
     }
   return undefined;
 }

@@ -31,10 +31,6 @@ export function unread(field: NumberField, problem: Problem, shown: string): str
       return problem.known.length === 0
         ? `${field.label} is a plain number, and has no unit such as ${quoted(problem.unit)}. Enter the number alone.`
         : `${field.label}: the unit ${quoted(problem.unit)} is not one of ${KINDS[field.kind].name}. Use ${listed([...new Set([unitOf(field.kind, shown).symbol, ...problem.known])])}.`;
-    case 'other-kind':
-      if (field.kind === 'hardness' && /°|deg/i.test(problem.unit))
-        return `${field.label}: ${quoted(problem.read)} does not say which degrees of hardness. Type °dH for German, °fH for French or °e for English ones.`;
-      return `${field.label}: ${quoted(problem.read)} is a ${KINDS[problem.kind].name}; a ${KINDS[field.kind].name} is wanted, in ${unitOf(field.kind, shown).symbol || 'plain numbers'}.`;
     case 'too-large':
       return `${field.label}: ${quoted(problem.read)} is larger than any number this page can work with.`;
     default: {
@@ -90,14 +86,8 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
   if (!low && !high && !because) return undefined;
   const allowed = low ? { min, aboveMin } : high ? { max } : {};
   const said = refused({ quantity: field.label, value, kind, allowed, because }, field, say);
-  return low && field.oneTo ? said + asParts(value) : said;
+  return said + ((low && field.tooLow?.(value)) || '');
 }
-
-/** A percentage typed where parts are asked for, as those parts. */
-const asParts = (share: number) =>
-  share > 0
-    ? ` ${+(share * 100).toPrecision(3)}\u00a0% is 1 part to ${+(1 / share - 1).toPrecision(3)}.`
-    : '';
 
 /**
  * The sentence for a refusal that no worksheet words itself, in the units of the field where it is asked: in five

@@ -75,5 +75,5 @@ describe('a thousands mark that passes what is allowed is not read as a decimal 
 
 test('all else is read as it stands, allowed or not', () => {
   expect(read('300', upTo(200))).toBe(300);
-  expect(read('3 L', upTo(200))).toBe('other-kind');
+  expect(read('3 L', upTo(200))).toBe('unknown-unit');
 });

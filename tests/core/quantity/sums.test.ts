@@ -61,7 +61,7 @@ test('pounds and gallons add up in their own units, and keep the first', () => {
 });
 
 test('a part that cannot be read is named, and what is no amount of stuff is no sum', () => {
-  expect(problem('5 + 3 mm', 'mass')).toMatchObject({ code: 'other-kind', unit: 'mm' });
+  expect(problem('5 + 3 mm', 'mass')).toMatchObject({ code: 'unknown-unit', unit: 'mm' });
   expect(problem('abc + 3', 'mass')).toMatchObject({ code: 'not-a-number' });
   expect(problem('5 +', 'mass')).toBeDefined();
   expect(problem('20 + 5', 'temperature')).toMatchObject({ code: 'several-numbers' });

@@ -194,8 +194,8 @@ test.each(Object.entries(TYPED))('%s is typed in other words than its symbols', 
       });
 });
 
-test('a degree by itself is of the scale shown, and an angle elsewhere', () => {
+test('a degree by itself is of the scale shown, and none elsewhere', () => {
   expect(parseQuantity('61°', 'temperature', 'degF')).toMatchObject({ unit: { id: 'degF' } });
   expect(parseQuantity('20 º', 'temperature', 'degC')).toMatchObject({ unit: { id: 'degC' } });
-  expect(parseQuantity('61°', 'length')).toMatchObject({ problem: { kind: 'angle' } });
+  expect(parseQuantity('61°', 'length')).toMatchObject({ problem: { unit: '°' } });
 });
