@@ -20,7 +20,7 @@ import { publishedFor } from '../../src/worksheets/shared/record-strengths.ts';
 
 const say = speaker('metric');
 const [sound] = demoBatches();
-const UNITS: Partial<Record<ReadingName, string>> = { dryVolume: 'L' };
+const UNITS: Partial<Record<ReadingName, string>> = { dryVolume: 'L', foamAdded: 'L' };
 const but = (readings: Partial<Record<ReadingName, string>>): BatchRecord => ({
   ...sound!,
   readings: {
@@ -51,7 +51,7 @@ test('a ± in a unit of something else is refused beside its field, and counts a
   expect(reckon(other)).toEqual(reckon(unread));
   expect(reckon(other)).not.toEqual(reckon(pm('3', 'g/L')));
   const { foamDensity } = readRecord(other, say);
-  expect(foamDensity).toMatchObject({ pmProblem: expect.stringContaining('1 kg') });
+  expect(foamDensity).toMatchObject({ pmProblem: expect.stringContaining('‘kg’') });
 });
 
 describe('water and cement in a record', () => {
@@ -97,6 +97,27 @@ describe('sand that was planned', () => {
       { ...sandy('0.5'), readings: { ...sound!.readings, sand: { t: '0', u: 'kg' } } },
     ])
       expect(reckon(record)).toMatchObject({ ok: true, verdict: { finding: 'consistent' } });
+  });
+});
+
+describe('what was added while correcting', () => {
+  const corrected = (foamAdded: string) => ({
+    ...but({ foamAdded }),
+    corrections: [{ weighed: 680, foam: 0.002 }],
+  });
+
+  test('and is none by its reading contradicts the correction, and is not asked for as if it were empty', () => {
+    expect(verdicts(corrected('0'))).toEqual([
+      {
+        verdict: 'stop',
+        say: expect.stringMatching(/^“Foam added while correcting” says none, and a correction/),
+      },
+    ]);
+    expect(verdicts(corrected(''))).toEqual([]);
+  });
+
+  test('and cannot be is refused, and not asked for too', () => {
+    expect(reckon(corrected('some'))).toEqual({ ok: false, missing: [], refused: ['foamAdded'] });
   });
 });
 

@@ -67,6 +67,9 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
   const dry = driedDensity(record);
   const cementDensity = cementDensityOf(record);
+  const empty = reckoned.ok
+    ? []
+    : reckoned.missing.filter((name) => !filled(record.readings[name]));
   const figures: Figure[] = [];
   if (reckoned.ok) {
     const { verdict } = reckoned;
@@ -134,10 +137,10 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         reckoned.refused.map((quantity) => (
           <p class="problem">“{labelOf(quantity)}” cannot be: look at it again.</p>
         ))}
-      {!reckoned.ok && reckoned.missing.length > 0 && (
+      {empty.length > 0 && (
         <p class="note">
           To hold what went in against what came out, write down:{' '}
-          {reckoned.missing.map((name) => READINGS[name].label.toLowerCase()).join(', ')}.
+          {empty.map((name) => READINGS[name].label.toLowerCase()).join(', ')}.
         </p>
       )}
       {reckoned.ok && (
@@ -190,11 +193,22 @@ export function judgementsOf(
   // Of readings that contradict each other the density may be the wrong one.
   const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
   const [dry, cure] = [recordDryDoubt(record, say), recordCureDoubt(record, say)];
-  const doubts = [base, dry, ofPlan, cure, ...strengths].filter((doubt) => doubt !== undefined);
+  const doubts = [base, dry, ofPlan, cure, ...saidNone(record, reckoned), ...strengths].filter(
+    (doubt) => doubt !== undefined,
+  );
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
   const judgement = reconcileJudgement(reckoned.verdict, say);
   return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];
 }
+
+/** A reading of none, where the corrections tell of some. */
+const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
+  (reckoned.ok ? [] : reckoned.missing)
+    .filter((name) => filled(readings[name]))
+    .map((name) => ({
+      verdict: 'stop',
+      say: `“${READINGS[name].label}” says none, and a correction tells of some. One of the two is wrong.`,
+    }));
 
 const labelOf = (quantity: string) =>
   quantity in READINGS ? READINGS[quantity as keyof typeof READINGS].label : quantity;

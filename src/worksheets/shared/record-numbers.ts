@@ -40,7 +40,7 @@ const METRIC = speaker('metric');
 
 export type Reckoned =
   | { readonly ok: true; readonly verdict: Verdict }
-  /** What is still to be written down, and the readings that cannot be. */
+  /** What is still to be written down, or says none where there was some; and the readings that cannot be. */
   | {
       readonly ok: false;
       readonly missing: readonly ReadingName[];
@@ -60,7 +60,12 @@ function addedUnsaid(record: BatchRecord): readonly ReadingName[] {
   const open =
     none && corrections.some(({ foam, base }) => foam === undefined && base === undefined);
   return ADDED.flatMap(([name, of]) =>
-    open || (!readingValue(record, name) && corrections.some((made) => made[of])) ? [name] : [],
+    open ||
+    (!readingValue(record, name) &&
+      !isRefused(record, name) &&
+      corrections.some((made) => made[of]))
+      ? [name]
+      : [],
   );
 }
 
