@@ -7,6 +7,16 @@ import * as pagefind from 'pagefind';
 /** Pagefind brings ready-made search boxes; the site has its own. */
 const unused = /^pagefind-(ui|modular|component|highlight)/;
 
+/** Where something ends that a page shows by itself, and the index would read on: “of the second water4.38”. */
+const ENDS =
+  /<\/(?:d[dt]|t[dh]|(?:fig)?caption|text|option|label|button)>|(?=<span class="most")|<\/a>(?=<a)/g;
+
+/**
+ * A page with a space in these places.
+ * @param {string} html
+ */
+export const apart = (html) => html.replace(ENDS, '$& ');
+
 /**
  * Indexes the pages in a folder and writes the index beside them. Formulas are left out: their
  * markup would be found as words. Only what a page marks with data-pagefind-body is indexed.
@@ -21,9 +31,20 @@ export async function indexPages(folder) {
       includeCharacters: '/°³²',
     });
     if (!index) throw new Error(errors.join('\n'));
-    const added = await index.addDirectory({ path: folder });
+    const pages = readdirSync(folder, { recursive: true, encoding: 'utf8' });
+    const added = await Promise.all(
+      pages
+        .filter((page) => page.endsWith('.html'))
+        .sort()
+        .map((sourcePath) =>
+          index.addHTMLFile({
+            sourcePath: sourcePath.replaceAll('\\', '/'),
+            content: apart(readFileSync(join(folder, sourcePath), 'utf8')),
+          }),
+        ),
+    );
     const written = await index.writeFiles({ outputPath: into });
-    const faults = [...added.errors, ...written.errors];
+    const faults = [...added.flatMap(({ errors }) => errors), ...written.errors];
     if (faults.length > 0) throw new Error(faults.join('\n'));
   } finally {
     await pagefind.close();

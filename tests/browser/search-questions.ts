@@ -79,7 +79,7 @@ export const questions: readonly Question[] = [
   ['vapor barrier', 'finished-part/drying/', 'US'],
   ['which superplasticizer', 'mix/admixtures/', 'US'],
   ['pressurized tank safe', 'safety/compressed-air/', 'US'],
-  ['sulfate in well water', 'water/fit-for-cement/', 'US'],
+  ['sulphate in well water', 'water/fit-for-cement/'],
   ['fibers in clumps', 'mix/fibres/', 'US'],
   ['water softener or demineralized water', 'water/softening/', 'US'],
   ['how to stabilize foam', 'foam/lasting/', 'US'],
@@ -109,6 +109,21 @@ export const questions: readonly Question[] = [
   ['sources', 'sources/'],
   ['ACI 523.1R', 'sources/a/'],
   ['Spieweck', 'sources/p-z/'],
+  // A word that others begin like, in another ending, or in a spelling that both sides have.
+  ['form props', 'placing/pressure/'],
+  ['species', 'water/balance/'],
+  ['laboratory', 'demoulding/break-a-bar/'],
+  ['conductivity meter', 'water/hardness/#test-it'],
+  ['runnier', 'mix/base-mix/'],
+  ['wooden form', 'placing/forms/'],
+  ['sea water', 'water/hardness/#which-water'],
+  ['brackish water', 'water/hardness/#which-water'],
+  // A section named for one word of a question is not the answer to every other with that word.
+  ['water cement ratio', 'mix/base-mix/#why'],
+  ['cement too stiff', 'mix/base-mix/#why'],
+  ['which cement', 'mix/base-mix/#cement'],
+  ['overnight cure', 'curing/frost/#marks'],
+  ['pool of liquid under foam', 'foam/drainage/'],
 ];
 
 /** Questions and symptoms for one page alone, which Enter must open: it stands first. */
@@ -158,7 +173,15 @@ export const first: readonly Question[] = [
   ['vermiculite', 'mix/proportion/#everything'],
   ['white powder on concrete', 'finished-part/drying/#efflorescence'],
   ['chalky', 'finished-part/drying/#efflorescence'],
-  ['can I use sea water', 'water/fit-for-cement/'],
+  ['can I use sea water', 'water/fit-for-cement/#report'],
+  ['props', 'placing/pressure/'],
+  ['dying', 'foam/bad-foam/'],
+  ['flexes', 'placing/forms/'],
+  ['sulfonate', 'water/foam-and-soap/#not-soap'],
+  ['TDS meter', 'water/hardness/#test-it'],
+  ['stickier', 'curing/set/'],
+  ['exposed', 'safety/dust/'],
+  ['swimming pool', 'finished-part/where-not/#water-fire'],
   ['liquid under foam', 'foam/drainage/'],
   ['brittle', 'finished-part/strength/'],
 ];

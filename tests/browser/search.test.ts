@@ -139,6 +139,14 @@ describe('the search', () => {
     );
   });
 
+  test('counts what it found, not what it shows', async () => {
+    await found('water');
+    const said = await page.locator('.search-count').innerText();
+    const [, of] = /^The 12 likeliest of (\d+) pages found$/.exec(said)!;
+    expect(Number(of)).toBeGreaterThan(12);
+    expect(await page.locator('#search-found a').count()).toBe(12);
+  });
+
   test('says so when nothing is found, and where to go instead', async () => {
     await opened.go('');
     await page.keyboard.press('/');

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { apart } from '../../scripts/site/search.mjs';
 import { findPages, groupsOf, type Index } from '../../src/components/site/search-pages.ts';
 import { bestSection, type Found } from '../../src/components/site/search-sections.ts';
 import { isMeant, wordsOf } from '../../src/components/site/search-words.ts';
@@ -10,7 +11,10 @@ test.each([
   ["Won't it set in the cold?", ['set', 'cold']],
   ['fiber color odor center', ['fibre', 'colour', 'odour', 'centre']],
   ['neutralize', ['neutralise']],
-  ['size of a liter meter', ['size', 'litre', 'metre']],
+  ['labor in the laboratory', ['labour', 'laboratory']],
+  ['size of a liter in centimeters', ['size', 'litre', 'centimetres']],
+  ['a TDS meter', ['tds', 'meter']],
+  ['sulphate or sulfonate', ['sulfate', 'sulfonate']],
   ['700 mg/L', ['mg/l']],
   ['20 gpg', ['gpg']],
   ['load-bearing wall', ['load-bearing', 'wall']],
@@ -24,6 +28,7 @@ test.each([
 test('a word brings those that mean the same', () => {
   expect(wordsOf('gallons')[0]).toContain('gal');
   expect(wordsOf('30 lb/ft3')[0]).toContain('lb/ft³');
+  expect(wordsOf('cubic meters')[1]).toContain('metre');
   expect(wordsOf('mold')[0]).toEqual(expect.arrayContaining(['mould', 'form']));
 });
 
@@ -35,6 +40,12 @@ test.each([
   ['sticky', 'sticks;'],
   ['calendar', 'iCalendar'],
   ['load-bearing', 'load-bearing.'],
+  ['stickier', 'sticky'],
+  ['runniest', 'runny'],
+  ['thickest', 'thickness'],
+  ['safest', 'safe,'],
+  ['wooden', 'wood'],
+  ['exposed', 'exposure'],
   ['mg/l', 'mg/L;'],
 ])('%j is meant by %j', (asked, found) => {
   expect(isMeant(asked, found)).toBe(true);
@@ -95,6 +106,18 @@ test('a word that the index only takes for another finds nothing', async () => {
   };
   expect(await findPages(index, 'perlite')).toEqual({ hits: [], unknown: ['perlite'] });
   expect((await findPages(index, 'per')).hits).toHaveLength(1);
+});
+
+test('a page that holds the word is found behind others that only begin alike', async () => {
+  const alike = ['a', 'b', 'c'].map((id) =>
+    hit(id, 'in proportion', 'props', { as: 'proportion' }),
+  );
+  const index: Index<Page> = {
+    search: async (asked) => ({ results: [...alike, hit('d', 'it props itself up', asked)] }),
+  };
+  const { hits, unknown } = await findPages(index, 'props');
+  expect(hits.map(({ id }) => id)).toEqual(['d']);
+  expect(unknown).toEqual([]);
 });
 
 test('a word beside the text of a page is held by it', async () => {
@@ -161,4 +184,14 @@ test('the best three are shown first, whatever their chapters, and the others by
     ['mix', ['mix/b', 'mix/c']],
     ['safety', ['safety/c']],
   ]);
+});
+
+test('a label, its number, its other unit and what is said of them are words of their own', () => {
+  const read = (html: string) => apart(html).replace(/<[^>]*>/g, '');
+  expect(read('<dt>The water</dt><dd><span>4.38</span></dd><dd class="most">Note</dd>')).toBe(
+    'The water 4.38 Note ',
+  );
+  expect(read('<span> 18 gpg</span><span class="most">Most')).toBe(' 18 gpg Most');
+  expect(read('<a href="#p">Pieces</a><a href="#l">Left</a>, with')).toBe('Pieces Left, with');
+  expect(read('<text>sand</text><text>air</text>')).toBe('sand air ');
 });

@@ -88,11 +88,16 @@ async function searchFamily<Page extends Text>(index: Index<Page>, family: reado
 /** So many of the best pages are looked into for the word itself. */
 const LOOKED_INTO = 3;
 
-/** The pages that hold a word; none where the best of them hold only one that begins alike. */
+/** The pages that hold a word: all are looked into where one of the best holds only one that begins alike. */
 async function searchWord<Page extends Text>(index: Index<Page>, word: string) {
   const { results } = await index.search(word);
-  const found = await Promise.all(results.slice(0, LOOKED_INTO).map(foundIn));
-  return found.flat().some((other) => isMeant(word, other)) ? results : [];
+  const meant = (hits: typeof results) =>
+    Promise.all(
+      hits.map(async (hit) => (await foundIn(hit)).some((other) => isMeant(word, other))),
+    );
+  if ((await meant(results.slice(0, LOOKED_INTO))).every(Boolean)) return results;
+  const held = await meant(results);
+  return results.filter((_, i) => held[i]);
 }
 
 async function foundIn<Page extends Text>({ words, data }: Hit<Page>): Promise<string[]> {

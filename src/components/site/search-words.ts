@@ -9,19 +9,19 @@ const IDLE = new Set(
   need needs`.split(/\s+/),
 );
 
-/** American spellings, turned into the British ones that the text is written in. */
+/** American spellings, turned into the British ones that the text is written in; sulfur is spelt as chemists do. */
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/^demold/, 'demould'],
   [/^unmold/, 'demould'],
   [/^mold/, 'mould'],
   [/^fiber/, 'fibre'],
-  [/^(col|od|vap|harb|fav|lab)or/, '$1our'],
+  [/^(col|od|vap|harb|fav|lab(?!orat))or/, '$1our'],
   [/^((?:milli|kilo)?)liter/, '$1litre'],
-  [/^((?:centi|milli|kilo)?)meter(s?)$/, '$1metre$2'],
+  [/^(centi|milli|kilo)meter(s?)$/, '$1metre$2'],
   [/^center/, 'centre'],
   [/^gray/, 'grey'],
   [/^aluminum/, 'aluminium'],
-  [/^sulf/, 'sulph'],
+  [/^sulph/, 'sulf'],
   [/^plow/, 'plough'],
   [/^(.{3,})iz(e[ds]?|ing|er|ers|ation)$/, '$1is$2'],
   [/^(.{3,})yz(e[ds]?|ing)$/, '$1ys$2'],
@@ -55,7 +55,8 @@ const FAMILIES: readonly (readonly string[])[] = [
   ['efflorescence', 'crust'],
   ['suds', 'lather'],
   ['dose', 'dosage'],
-  ['sulphate', 'sulfate'],
+  // The unit, or what reads it.
+  ['metre', 'metres', 'meter', 'meters'],
 ];
 
 const inBritish = (word: string) =>
@@ -87,7 +88,7 @@ export function wordsOf(asked: string): readonly (readonly string[])[] {
 
 /** The last letter a word shares with its relations, doubled or not, and what it may end in beyond. */
 const ENDING =
-  /^(.)(\1?(e?s|e?d|ers?|ors?|ings?|y|ly|ies|ied|i?al|ally|ate[ds]?|ating|ations?|ions?|ity|i?ties|ments?|ness|ful|[ai]ble|[ai]bility|ive|ic|an[ct]e?|en[ct]e?)|e)?$/;
+  /^(.)(\1?(e?s|e?d|en|i?ers?|i?est|ors?|ures?|ings?|y|ly|ies|ied|i?al|ally|ate[ds]?|ating|ations?|ions?|ity|i?ties|ments?|ness|ful|[ai]ble|[ai]bility|ive|ic|an[ct]e?|en[ct]e?)|e)?$/;
 
 /**
  * Whether a word that the index found is the one asked for, begins with it, or differs from it in its ending.

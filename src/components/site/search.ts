@@ -88,7 +88,8 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
           `Nothing found for “${words}”. Try fewer or plainer words: foam, strip, lime, heavy.`,
         );
       const without = unknown.length > 0 ? `; on no page: ${unknown.join(', ')}` : '';
-      clear(`${found.length} ${found.length === 1 ? 'page' : 'pages'} found${without}`);
+      const likeliest = hits.length > MOST ? `The ${MOST} likeliest of ` : '';
+      clear(`${likeliest}${hits.length} ${hits.length === 1 ? 'page' : 'pages'} found${without}`);
       list.append(...grouped(found, words));
       list.dataset.words = words;
       input.ariaExpanded = 'true';
