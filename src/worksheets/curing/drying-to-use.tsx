@@ -153,7 +153,7 @@ export default worksheet({
     'The rule was made for sand and cement screeds.',
     diffusivity === ORDINARY
       ? `The diffusion uses an ordinary concrete’s figure, and is ${DIFFUSIVITY_DOUBT} times out either way for want of one for foamed concrete.`
-      : `The diffusion uses your figure; how sure that is, is not asked, so the band is still ${DIFFUSIVITY_DOUBT} times either way.`,
+      : `The diffusion uses your figure, with ${DIFFUSIVITY_DOUBT} times either way left to it.`,
     'Drying begins when curing ends. A part dried sooner stays weaker and shrinks more.',
   ],
   refusals: {

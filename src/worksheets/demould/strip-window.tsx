@@ -68,7 +68,7 @@ export default worksheet({
       units: DAYS,
       significant: 2,
       answer: true,
-      note: 'by the low end of its strength: change the move, or break bars, again as it ages, and know it',
+      note: 'by the low end of its strength: change the move, or break bars, later ones too, and know it',
     },
     frostSoon: {
       label: 'It freezes after',
@@ -123,7 +123,7 @@ export default worksheet({
       frost !== undefined
         ? ` It freezes ${time(frost)} after casting: keep it from freezing, and see Frost, in the chapter on curing.`
         : thawed
-          ? ` ${frostyTests(first!, 'bars', say)}${coldest < ICE_POINT ? ' Time below 0\u00a0°C (32\u00a0°F) is counted as time at it: if it freezes again, it should pass later than by this.' : ''}`
+          ? ` ${frostyTests(first!, 'bars', say)}${coldest < ICE_POINT ? ' Time below 0\u00a0°C (32\u00a0°F) is counted as time at it: if it freezes again, all of this is later.' : ''}`
           : tooColdToCure(cold)
             ? NEAR_FROST
             : '';

@@ -74,8 +74,8 @@ export function FrostChart({
         )}
       </Plot>
       <Plot
-        words={`${grown < old ? `It is too young for any strength up to ${after(grown)}` : `Strength grows to ${strong(strengthAt(grown))} in ${after(grown)}`}${frozen === undefined ? '' : ', and it freezes'}; what you wait for, ${strong(wanted)}, is ${reached === undefined ? 'not reached' : `reached after ${after(reached)}`}.`}
-        caption={`Strength at the low end, as it grows at these temperatures once it is old enough for any${frozen === undefined ? '' : ', until it freezes'}.`}
+        words={`${grown < old ? 'It is too young for any strength up to' : `Strength grows to ${strong(strengthAt(grown))} in`} ${after(grown)}${frozen === undefined ? '' : ', and it freezes'}; what you wait for, ${strong(wanted)}, is ${reached === undefined ? 'not reached' : `reached after ${after(reached)}`}.`}
+        caption={`Strength at the low end, as it grows at these temperatures${frozen === undefined ? '' : ', until it freezes'}.`}
         x={[0, until / DAY]}
         y={[0, top]}
         xLabel="days since casting"
