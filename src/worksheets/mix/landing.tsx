@@ -1,9 +1,11 @@
 import { demand } from '../../core/domain-error.ts';
 import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { LANDING_TRIALS, landing } from '../../core/mix/landing.ts';
+import { justOver } from '../../core/quantity/dust.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import { histogram, shareWithin } from '../../core/uncertainty/spread.ts';
+import { refused } from '../../islands/engine/problems.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
@@ -36,7 +38,7 @@ export default worksheet({
     // Each ± held to half of what it is of, in the unit and at the field where it is typed.
     const half = (share: number) => Math.sqrt(Math.max(0, 0.25 - share ** 2));
     const most = (name: string, pm: number, kind: Kind, max: number) =>
-      demand(name, pm, kind, { min: 0, max }, 'too-doubtful');
+      demand(name, pm, kind, { min: 0, max: justOver(max) }, 'too-doubtful');
     most('bucket', pm.bucket, 'volume', v.bucket / 2);
     most('baseScale', v.baseScale, 'mass', Math.min(v.cement, water, sand || water) / 2);
     const foamNet = v.bucket * v.foamDensity;
@@ -177,9 +179,8 @@ export default worksheet({
     'paste-robs-foam': () =>
       'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
     'too-doubtful': (e, say) => {
-      const how = { significant: 3, ...(e.kind === 'ratio' && { units: PERCENT }) };
-      // The bound is rounded down: it may be typed as it is said.
-      return `A ± of ${say(e.value, e.kind, how)}: so doubtful a reading is none. Make it ${say(0.995 * e.allowed.max!, e.kind, how)} or less.`;
+      const field = landingFields[e.quantity as 'bucket' | 'foamFill'];
+      return `${refused(e, { ...field, label: 'The ±' }, say)} So doubtful a reading is none.`;
     },
   },
   folded: 'The load, the bucket, and errors that go together',
