@@ -35,8 +35,8 @@ const HEAVIER = {
   'mix/proportion/': 59_500,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
   'curing/temperature-and-age/': 52_250,
-  // Two strengths against two frosts, with whose air it is and what its hours count as.
-  'curing/frost/': 50_500,
+  // Two strengths against two frosts, with whose air it is and what its hours count as, and neither before 16 of them.
+  'curing/frost/': 50_750,
   // Three readings of a water, and what it does to the set, by two standards.
   'water/fit-for-cement/': 51_600,
   // The rules of three countries, and growth found from the reader's own cubes.
@@ -65,7 +65,7 @@ const HEAVIER = {
   // How long it dries, by a rule and by diffusion, and the picture of both.
   'curing/drying-to-use/': 49_350,
   // When it may be stripped, by strength or by bars, and what strength the growth of the mix has by then.
-  'demoulding/when-to-strip/': 49_450,
+  'demoulding/when-to-strip/': 49_650,
   // Heat through a slab, a column or a ball, and its picture.
   'curing/heat-inside/': 64_700,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
