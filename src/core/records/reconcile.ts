@@ -54,9 +54,7 @@ export interface Reconciled {
   readonly waterCementBase: number;
   /** Wet density had every bubble lived. */
   readonly planned: number;
-  /** Mass in the forms and left over; undefined when either was not measured. */
-  readonly massOut: number | undefined;
-  /** Mass in less mass out. */
+  /** Mass in less mass in the forms and left over; undefined when either was not measured. */
   readonly missing: number | undefined;
   /** The most that can be missing: mass in less what of mass out was measured; undefined when nothing was. */
   readonly mostMissing: number | undefined;
@@ -112,7 +110,6 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
   const gasIn = foam * (1 - foamDensity / waterDensity);
   const gasFound = made - airless;
   const known = (placed ?? 0) * wetDensity + (leftOver ?? 0);
-  const massOut = placed === undefined || leftOver === undefined ? undefined : known;
   return {
     massIn,
     wetDensity,
@@ -126,8 +123,7 @@ export function reconcile(batch: BatchWeighed & Particles): Reconciled {
     waterCement: (scale * water + liquid) / (scale * cement),
     waterCementBase: water / cement,
     planned: massIn / (airless + gasIn),
-    massOut,
-    missing: massOut === undefined ? undefined : massIn - massOut,
+    missing: placed === undefined || leftOver === undefined ? undefined : massIn - known,
     mostMissing: placed === undefined && leftOver === undefined ? undefined : massIn - known,
   };
 }
