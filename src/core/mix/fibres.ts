@@ -14,13 +14,15 @@ export interface FibreFacts {
   readonly density: number;
   /** A key of content/sources. */
   readonly source: string;
-  /** The highest dose read of in a trial, by volume; undefined where none was read. */
+  /** The highest dose read of in a trial in foamed concrete, by volume; undefined where none was read. */
   readonly tried?: number;
+  /** The same in ordinary concrete, which has no bubbles to break. */
+  readonly triedInOrdinary?: number;
 }
 
 /** Fibre by kind. Doses tried are not doses recommended. */
 export const FIBRES: Readonly<Record<FibreKind, FibreFacts>> = {
-  'ar-glass': { density: 2680, source: 'en-15422', tried: 0.015 },
+  'ar-glass': { density: 2680, source: 'en-15422', triedInOrdinary: 0.015 },
   'plain-glass': { density: 2570, source: 'plain-glass' },
   polypropylene: { density: 900, source: 'ijcsm-2015', tried: 0.005 },
   pva: { density: 1300, source: 'aci-544-1r' },
@@ -29,13 +31,13 @@ export const FIBRES: Readonly<Record<FibreKind, FibreFacts>> = {
   steel: { density: 7800, source: 'ijcsm-2015' },
 };
 
-/** What is not doubted of a fibre of which no dose was read: the least of the doses tried. A choice. @source common-practice */
+/** What is not doubted of a fibre of which no dose in foam was read: the dose tried of the one that was. A choice. @source common-practice */
 const UNTRIED = 0.005;
 
 /**
- * The most of a kind, as a share of the mix's volume, that is not doubted: the highest dose read of, or a line of our own. No
- * range is published.
- * @source hamad-2015, uow-2021 (doses tried), common-practice
+ * The most of a kind, as a share of the mix's volume, that is not doubted: the highest dose read of in foamed concrete, or a
+ * line of our own. No range is published.
+ * @source hamad-2015 (doses tried), common-practice
  */
 export const triedUpTo = (kind: FibreKind): number => FIBRES[kind].tried ?? UNTRIED;
 

@@ -18,9 +18,11 @@ export function fibreDoubt(kind: FibreKind, share: number, say: Say): Judgement 
     };
   const most = triedUpTo(kind);
   if (share <= most) return undefined;
+  const { tried, triedInOrdinary } = FIBRES[kind];
+  const ordinary = triedInOrdinary ? ` (${percent(triedInOrdinary)} in ordinary concrete)` : '';
   const more =
-    FIBRES[kind].tried === undefined
-      ? `No dose of this fibre was read of; ${percent(share)} is more than the ${percent(most)} at which this page begins to doubt.`
+    tried === undefined
+      ? `No dose of this fibre in foamed concrete was read of${ordinary}; ${percent(share)} is more than the ${percent(most)} at which this page begins to doubt.`
       : `${percent(share)} of fibre is more than the ${percent(most)} tried with this one in published work.`;
   return {
     verdict: 'look',

@@ -139,14 +139,20 @@ export default worksheet({
       caption: 'The same dose of other fibres',
       columns: ['Fibre', 'Density', 'For the batch', 'Tried to'],
       rows: ({ share, volume }, _, say) =>
-        (Object.keys(FIBRES) as (keyof typeof FIBRES)[]).map((kind) => [
-          FIBRE_NAMES[kind],
-          say(FIBRES[kind].density, 'density', { units: DENSITY }),
-          say(fibreMass({ kind, share, volume }).mass, 'mass', { units: SMALL_MASS }),
-          FIBRES[kind].tried === undefined
-            ? 'none found'
-            : say(FIBRES[kind].tried, 'ratio', { units: PERCENT, significant: 2 }),
-        ]),
+        (Object.keys(FIBRES) as (keyof typeof FIBRES)[]).map((kind) => {
+          const { density, tried, triedInOrdinary } = FIBRES[kind];
+          const percent = (x: number) => say(x, 'ratio', { units: PERCENT, significant: 2 });
+          return [
+            FIBRE_NAMES[kind],
+            say(density, 'density', { units: DENSITY }),
+            say(fibreMass({ kind, share, volume }).mass, 'mass', { units: SMALL_MASS }),
+            tried
+              ? percent(tried)
+              : triedInOrdinary
+                ? `${percent(triedInOrdinary)}, in ordinary concrete`
+                : 'none found',
+          ];
+        }),
     },
   ],
   cautions: ['glass-fibre', 'not-load-bearing'],

@@ -63,7 +63,10 @@ export const batchAnswers: Answers = {
     asks: 'Highest dose of a kind of fibre read of in a trial, by volume',
     input: { kind: 'text' },
     gives: 'ratio',
-    work: ({ kind }) => FIBRES[kind as FibreKind].tried ?? Number.NaN,
+    work: ({ kind }) => {
+      const { tried, triedInOrdinary } = FIBRES[kind as FibreKind];
+      return tried ?? triedInOrdinary ?? Number.NaN;
+    },
   }),
   'mix/zirconia': answer({
     asks: 'Least zirconia in alkali-resistant glass, by mass',
