@@ -52,3 +52,21 @@ test('more loads than a day holds are told as loads, and as those asked for wher
     say: expect.stringContaining('read 206; it must be at most 200'),
   });
 });
+
+test('a step too long by itself is not mended by fewer pieces, and foam only where it is too old', () => {
+  const long = (more: object) => said({ 'clock.foamMade': { t: 'each' }, ...more });
+  // One load whose foam takes 8 minutes and its blending 6, and which lasts 5.
+  const old = long({
+    ...typed('clock.volume', '20', 'L'),
+    ...typed('clock.foam', '8', 'min'),
+    ...typed('clock.blend', '6', 'min'),
+    ...typed('clock.latest', '5', 'min'),
+  });
+  expect(old).toContain('Make foam that lasts longer, or smaller loads');
+  expect(old).not.toContain('fewer pieces');
+  const waits = long(typed('clock.place', '40', 'min'));
+  expect(waits).toContain('Smaller loads');
+  expect(waits).not.toContain('lasts longer');
+  // Where all the foam is made first, its last load is the one too old.
+  expect(said({})).toContain('cast fewer pieces in a day');
+});

@@ -13,6 +13,7 @@ const minutes = (label: string, example: string, more: object = {}) =>
 const REMEDIES: Readonly<Record<Exclude<Remedy, 'a-larger-mixer'>, string>> = {
   'foam-for-each-load': 'make the foam for each load as it is wanted',
   'a-second-pair-of-hands': 'have a second person make the next base mix',
+  'fewer-pieces': 'cast fewer pieces in a day',
   'quicker-steps': 'practise until each step takes half as long',
 };
 
@@ -137,7 +138,7 @@ export default worksheet({
     const change =
       clock.remedies.length > 0
         ? `Any one of these would do: ${clock.remedies.map((remedy) => (remedy === 'a-larger-mixer' ? fewerLoads(clock.fewer, v, say) : REMEDIES[remedy])).join('; ')}.`
-        : 'No single change mends it: cast fewer pieces in a day, or change two things at once.';
+        : `${first.code === 'foam-too-old' ? 'Make foam that lasts longer, or s' : 'S'}maller loads, each of whose steps is shorter; or change two things at once.`;
     return { verdict: 'stop', say: `The plan cannot work. ${what} ${change}` };
   },
   notes: () => [

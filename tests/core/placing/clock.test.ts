@@ -73,6 +73,13 @@ describe('the clock of a day', () => {
     expect(remedies).toEqual([]);
   });
 
+  test('fewer pieces are advised where one load alone would do, and not where its own minutes are too many', () => {
+    expect(dayClock({ ...plan, foamMade: 'once' }).remedies).toContain('fewer-pieces');
+    expect(dayClock({ ...plan, joint: minutes(10) }).remedies).toContain('fewer-pieces');
+    for (const loads of [1, 3])
+      expect(dayClock({ ...plan, loads, foam: minutes(8) }).remedies).not.toContain('fewer-pieces');
+  });
+
   test('larger loads take as much longer as they are larger, and are advised only if that works', () => {
     // 160 L in two loads of 80: in one, its foam takes 10 minutes and is 12 old when it is in.
     const two = { ...plan, loads: 2, foam: minutes(5), joint: minutes(15) };

@@ -63,14 +63,18 @@ describe('the clock of a day at its limits', () => {
   test('a second pair of hands takes the base mix out of the wait between loads', () => {
     // Weighing and placing 7, foam and blending 4: a load every 11 minutes, where alone it took 17.
     const remedies = (joint: number) => dayClock({ ...plan, joint }).remedies;
-    expect(remedies(minutes(11))).toEqual(['a-second-pair-of-hands', 'quicker-steps']);
-    expect(remedies(minutes(11) - 1)).toEqual(['quicker-steps']);
+    expect(remedies(minutes(11))).toEqual([
+      'a-second-pair-of-hands',
+      'fewer-pieces',
+      'quicker-steps',
+    ]);
+    expect(remedies(minutes(11) - 1)).toEqual(['fewer-pieces', 'quicker-steps']);
   });
 
   test('every step in half the time is a load in half the time, and no less', () => {
     const remedies = (joint: number) => dayClock({ ...plan, joint }).remedies;
-    expect(remedies(minutes(8.5))).toEqual(['quicker-steps']);
-    expect(remedies(minutes(8.5) - 1)).toEqual([]);
+    expect(remedies(minutes(8.5))).toEqual(['fewer-pieces', 'quicker-steps']);
+    expect(remedies(minutes(8.5) - 1)).toEqual(['fewer-pieces']);
   });
 
   test('what is refused', () => {
