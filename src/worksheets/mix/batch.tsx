@@ -134,7 +134,7 @@ export default worksheet({
   tables: [
     {
       caption: 'Batch, load and part, and what the mix holds',
-      columns: ['Weigh out', 'Batch', 'One load', 'In the mix', 'One part'],
+      columns: ['Weigh out', 'Batch', 'One load', 'In the mix', 'Per part, waste counted'],
       rows: ({ design, loads }, v, say) =>
         amountsOf(design, { loads, volume: v.volume, parts: v.parts }, say),
     },

@@ -214,7 +214,7 @@ export function spentWords({ is, off }: Spent, target: number, say: Say): Judgem
   const planned = say(target, 'density', { units: DENSITY });
   return {
     verdict: 'stop',
-    say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'heavier, and insulating less' : 'weaker'}. Do not correct it again: that stirs out about as much as it brings. It is not for the part that needs ${planned}: place it where nothing is asked of it, or set it aside.`,
+    say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'to insulate less' : 'weaker'}. Do not correct it again: that stirs out about as much as it brings. It is not for the part that needs ${planned}: place it where nothing is asked of it, or set it aside.`,
   };
 }
 
