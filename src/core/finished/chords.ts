@@ -1,4 +1,5 @@
 import { demand } from '../domain-error.ts';
+import { justOver } from '../quantity/dust.ts';
 
 export interface ChordBin {
   /** Edges, m; a chord on the upper edge goes to the next bin. */
@@ -34,14 +35,8 @@ export function chordHistogram(chords: readonly number[], width: number): readon
   });
 }
 
-/** So near an edge, in widths, a chord lies on it: the quotient of two decimals misses by its last digit. */
-const ON_EDGE = 1e-9;
-
-function binOf(chord: number, width: number): number {
-  const widths = chord / width;
-  const edge = Math.round(widths);
-  return Math.abs(widths - edge) < ON_EDGE ? edge : Math.floor(widths);
-}
+/** Where a chord lies on an edge, the quotient of two decimals misses it by its last digit. */
+const binOf = (chord: number, width: number) => Math.floor(justOver(chord / width));
 
 /** (standard deviation ÷ mean)² of the chords across equal spheres, where no chord list is given. Derived. @source chord-statistics */
 export const EQUAL_SPHERE_CHORD_VARIATION = 1 / 8;

@@ -1,5 +1,6 @@
 import { utilisation } from '../../core/demould/handling.ts';
 import { CAUTIOUS_SHARE, EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
+import { wholeOnes } from '../../core/mix/whole.ts';
 import { DAY } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
@@ -25,7 +26,7 @@ function waitWords(
   if (enough === undefined || enough > WITHIN)
     return 'Hold it better: at the low end of its strength waiting does not make it enough, even for two months.';
   const days = (time: number) =>
-    say(Math.ceil(time / DAY / 0.1 - 1e-9) * 0.1 * DAY, 'time', {
+    say((wholeOnes((10 * time) / DAY) / 10) * DAY, 'time', {
       units: DAYS,
       significant: 3,
       plain: true,

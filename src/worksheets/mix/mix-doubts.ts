@@ -6,6 +6,7 @@ import {
   USUAL_MAX_NEAT,
   USUAL_MAX_SANDED,
 } from '../../core/mix/water-cement-limits.ts';
+import { wholeOnes } from '../../core/mix/whole.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
@@ -91,7 +92,7 @@ function robsFoam({ value, allowed: { min = 0 } }: DomainError): string {
 }
 
 /** In hundredths, never less. */
-const upTo = (ratio: number) => (Math.ceil(100 * ratio - 1e-6) / 100).toFixed(2);
+const upTo = (ratio: number) => (wholeOnes(100 * ratio) / 100).toFixed(2);
 
 /** Why a mix cannot be had at all, whichever worksheet asks. */
 export const mixRefusals = {

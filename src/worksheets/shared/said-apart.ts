@@ -1,14 +1,13 @@
+import { SLIVER } from '../../core/quantity/dust.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
 
-/** Nearer to a mark than this share of it lies on it, whatever the last digit of a reading in °F. */
-const ON_IT = 1e-9;
 /** Digits to tell it from a mark, the fewest first: enough for any reading. */
 const DIGITS = [3, 4, 5, 6, 7, 8, 9];
 
 /**
- * An amount as `say` has it, but never in the words of a mark that it does not lie on: then with as many more
+ * An amount as `say` has it, but never in the words of a mark that it does not lie on, dust aside: then with as many more
  * digits as tell the two apart. `marks`: what it is held against, in SI.
  */
 export function saidApart(
@@ -23,7 +22,7 @@ export function saidApart(
     readonly units?: Units;
   } = {},
 ): string {
-  const off = marks.filter((mark) => Math.abs(si - mark) > ON_IT * mark);
+  const off = marks.filter((mark) => Math.abs(si - mark) > SLIVER * mark);
   const { units } = usual;
   const more = DIGITS.map((significant) => ({ significant, plain: true, ...(units && { units }) }));
   const apart = [usual, ...more].find((how) =>

@@ -1,5 +1,6 @@
 import { demand } from '../../domain-error.ts';
 import { HOUR } from '../../quantity/constants.ts';
+import { justUnder } from '../../quantity/dust.ts';
 import type { Duration } from './lift.ts';
 
 /** A spell of lifting and the light work or rest that follows it, s each. */
@@ -36,7 +37,7 @@ export function durationClass(
     joined += work;
     longest = Math.max(longest, joined);
     const share = classOf(joined) === 'short' ? shortRecovery : MODERATE_RECOVERY;
-    const rested = recovery >= share * joined - 1e-9;
+    const rested = recovery >= justUnder(share * joined);
     if (rested && classOf(joined) !== 'long') joined = 0;
   }
   demand('work', longest, 'time', { min: 0, aboveMin: true, max: 8 * HOUR });

@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { justUnder } from '../../quantity/dust.ts';
 import type { Duration, Form } from './lift.ts';
 
 /** Lifts a minute at the rows of Table 5. @source niosh-lifting-1994 Table 5, p. 15 */
@@ -28,7 +29,7 @@ const LOW_HANDS_BELOW: Readonly<Record<Form, number>> = { metric: 0.75, us: 0.76
  * @source niosh-lifting-1994
  */
 export function handsAreLow(vertical: number, form: Form): boolean {
-  return vertical < LOW_HANDS_BELOW[form] - 1e-9;
+  return vertical < justUnder(LOW_HANDS_BELOW[form]);
 }
 
 /**

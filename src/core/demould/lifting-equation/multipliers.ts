@@ -1,5 +1,6 @@
 import { demand } from '../../domain-error.ts';
 import { INCH } from '../../quantity/constants.ts';
+import { justOver } from '../../quantity/dust.ts';
 import { couplingMultiplier } from './coupling.ts';
 import { frequencyMultiplier } from './frequency.ts';
 import type { Form, Lift, Multipliers, Rounding } from './lift.ts';
@@ -166,7 +167,7 @@ export function estimateHorizontal(
 
 /** More than a limit, by more than the dust of a unit conversion. */
 function over(value: number, limit: number): boolean {
-  return value > limit + 1e-9;
+  return value > justOver(limit);
 }
 
 function rounded(
