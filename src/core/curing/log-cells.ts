@@ -42,8 +42,9 @@ export type ReadTime =
 
 const CLOCK = '(\\d{1,2}):(\\d{2})(?::(\\d{2}(?:[.,]\\d+)?))?\\s*([ap]\\.?m\\.?)?';
 const ISO = new RegExp(`^(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?:[T\\s,]+${CLOCK})?$`, 'i');
-/** Behind a clock: universal time by a name, or how far the clock is ahead of it. */
-const ZONE = /(?<=:\d\d.*?)\s*(?:Z|UTC|GMT|([+-])(0\d|1[0-4]):?([0-5]\d)?)$/i;
+/** Behind a clock: universal time by a name, or how far the clock is ahead of it, behind such a name in one digit too. */
+const ZONE =
+  /(?<=:\d\d.*?)\s*(?:Z|UTC|GMT|(?:UTC|GMT)?([+-])(0\d|1[0-4]|(?<=[CT][+-])\d):?([0-5]\d)?)$/i;
 /** Characters of a time: what is longer is none, and is not searched for one. */
 const LONGEST = 100;
 /** Days, if any, and hours of any number. */
@@ -84,9 +85,9 @@ export function readTimeCell(cell: string, how: How): ReadTime {
   const { text, zone } = plainTime(cell);
   const time = timeIn(text, how);
   if (!zone || !time.ok) return time;
-  const [, sign, hours, minutes = 0] = zone;
+  const [whole, sign, hours, minutes = 0] = zone;
   // 10:00-12:00 is from one clock to another.
-  if (sign === '-' && /^\d+:\d+$/.test(text)) return NO_TIME;
+  if (sign === '-' && !/[CT]/i.test(whole) && /^\d+:\d+$/.test(text)) return NO_TIME;
   const ahead = Number(hours ?? 0) * HOUR + Number(minutes) * 60;
   return { ...time, zone: sign === '-' && ahead ? -ahead : ahead };
 }
