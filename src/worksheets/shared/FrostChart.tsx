@@ -73,21 +73,23 @@ export function FrostChart({
           </>
         )}
       </Plot>
-      <Plot
-        words={`${grown < old ? 'It is too young for any strength up to' : `Strength grows to ${strong(strengthAt(grown))} in`} ${after(grown)}${frozen === undefined ? '' : ', and it freezes'}; what you wait for, ${strong(wanted)}, is ${reached === undefined ? 'not reached' : `reached after ${after(reached)}`}.`}
-        caption={`Strength at the low end, as it grows at these temperatures${frozen === undefined ? '' : ', until it freezes'}.`}
-        x={[0, until / DAY]}
-        y={[0, top]}
-        xLabel="days since casting"
-        yLabel={us ? 'strength, psi' : 'strength, MPa'}
-      >
-        {(axes) => (
-          <>
-            <Level axes={axes} y={stress(wanted)} label="what you wait for" />
-            {strengths.length > 0 && <Curve axes={axes} points={strengths} />}
-          </>
-        )}
-      </Plot>
+      {strengths.length > 0 && (
+        <Plot
+          words={`Strength grows to ${strong(strengthAt(grown))} in ${after(grown)}${frozen === undefined ? '' : ', and it freezes'}; what you wait for, ${strong(wanted)}, is ${reached === undefined ? 'not reached' : `reached after ${after(reached)}`}.`}
+          caption={`Strength at the low end, as it grows at these temperatures${frozen === undefined ? '' : ', until it freezes'}.`}
+          x={[0, until / DAY]}
+          y={[0, top]}
+          xLabel="days since casting"
+          yLabel={us ? 'strength, psi' : 'strength, MPa'}
+        >
+          {(axes) => (
+            <>
+              <Level axes={axes} y={stress(wanted)} label="what you wait for" />
+              <Curve axes={axes} points={strengths} />
+            </>
+          )}
+        </Plot>
+      )}
     </>
   );
 }
