@@ -1,7 +1,14 @@
 import { isDay } from './day.ts';
 import { dropDraft, keepDraft } from './drafts.ts';
 import { type BatchRecord, content, nameBeside, newId, type PhotoNote } from './record.ts';
-import { doublePhotos, type Found, readRecord, type Saved, saveRecord } from './store.ts';
+import {
+  doublePhotos,
+  type Found,
+  readRecord,
+  removePhoto,
+  type Saved,
+  saveRecord,
+} from './store.ts';
 
 /** What an editor needs of the world; the real one unless a test says otherwise. */
 export interface World {
@@ -11,6 +18,8 @@ export interface World {
   readonly dropDraft: (id: string, saved?: BatchRecord) => void;
   /** Stores the photos a second time for a copy of their batch; what the copy calls them. */
   readonly doublePhotos: (record: BatchRecord, copy: string) => Promise<readonly PhotoNote[]>;
+  /** Removes one of them again. */
+  readonly removePhoto: (id: string, batch: string) => Promise<unknown>;
   /** Waits until typing has paused. */
   readonly pause: () => Promise<void>;
 }
@@ -21,6 +30,7 @@ const browser: World = {
   keepDraft: (record) => keepDraft(record),
   dropDraft: (id, saved) => dropDraft(id, saved),
   doublePhotos,
+  removePhoto,
   pause: () => new Promise((done) => setTimeout(done, 400)),
 };
 
@@ -176,6 +186,7 @@ export class Editor {
       return undefined;
     }
     this.#world.dropDraft(copy);
+    await Promise.all(doubled.map((photo) => this.#world.removePhoto(photo.id, copy)));
     this.record = { ...this.record, id, revision, name, photos };
     this.drafted = this.#world.keepDraft(this.record);
     this.state = met;

@@ -34,8 +34,17 @@ class Fake implements World {
     if (saved && this.drafts.get(id) !== saved) return;
     this.drafts.delete(id);
   };
+  /** The batch of each photo stored for a copy. */
+  photos = new Map<string, string>();
   doublePhotos: World['doublePhotos'] = async ({ photos }, copy) =>
-    photos.map((note) => ({ ...note, id: `${copy}-${note.id}` }));
+    photos.map((note) => {
+      const id = `${copy}-${note.id}`;
+      this.photos.set(id, copy);
+      return { ...note, id };
+    });
+  removePhoto: World['removePhoto'] = async (id, batch) => {
+    if (this.photos.get(id) === batch) this.photos.delete(id);
+  };
   pause: World['pause'] = () => new Promise((done) => this.pauses.push(done));
   settle() {
     for (const done of this.pauses.splice(0)) done();
@@ -192,6 +201,7 @@ describe('saved elsewhere meanwhile', () => {
   test.each([true, false])(
     'where the copy cannot be stored, mine is a draft still (room for another: %s)',
     async (drafting) => {
+      editor.change({ photos: [{ id: 'p1', caption: 'Edge' }] });
       const met = editor.state;
       const mine = editor.record;
       world.full = true;
@@ -200,6 +210,8 @@ describe('saved elsewhere meanwhile', () => {
       expect([...world.drafts.values()].map(({ notes }) => notes)).toEqual(['mine again']);
       expect([...world.drafts.keys()]).toEqual([editor.record.id]);
       expect(editor.held).toBe(drafting);
+      // No photo is kept under a batch that there is not.
+      expect(world.photos.size).toBe(drafting ? 1 : 0);
       // It is neither's copy, and the choice is still there.
       if (!drafting) expect([editor.record, editor.state]).toEqual([mine, met]);
     },
