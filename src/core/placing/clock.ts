@@ -118,7 +118,7 @@ export function dayClock(plan: DayPlan): Clock {
 function timesOf(plan: DayPlan): readonly LoadTimes[] {
   const { loads, base, foam, blend, weigh, place, foamMade, hands } = plan;
   demand('loads', loads, 'count', { max: MOST_LOADS }, 'too-many-loads');
-  demandWhole('loads', loads, { min: 1, max: MOST_LOADS });
+  demandWhole('loads', loads, { min: 1 });
   for (const [name, value] of Object.entries({ base, foam, blend, weigh, place }))
     demand(name, value, 'time', { min: 0 });
   for (const name of ['foamLasts', 'mixLasts', 'joint'] as const)
