@@ -110,20 +110,17 @@ export const questions: readonly Question[] = [
   ['ACI 523.1R', 'sources/a/'],
   ['Spieweck', 'sources/p-z/'],
   // A word that others begin like, in another ending, or in a spelling that both sides have.
-  ['form props', 'placing/pressure/'],
-  ['species', 'water/balance/'],
-  ['laboratory', 'demoulding/break-a-bar/'],
+  ['mold props', 'placing/pressure/', 'US'],
+  ['wooden mold', 'placing/forms/', 'US'],
+  ['plywood mold', 'placing/forms/', 'US'],
+  ['mold leaks', 'placing/forms/#tight', 'US'],
+  ['fiber balls', 'mix/fibres/', 'US'],
+  ['gray color', 'mix/pigment/', 'US'],
   ['conductivity meter', 'water/hardness/#test-it'],
-  ['runnier', 'mix/base-mix/'],
-  ['wooden form', 'placing/forms/'],
   ['sea water', 'water/hardness/#which-water'],
-  ['brackish water', 'water/hardness/#which-water'],
   // A section named for one word of a question is not the answer to every other with that word.
   ['water cement ratio', 'mix/base-mix/#why'],
-  ['cement too stiff', 'mix/base-mix/#why'],
   ['which cement', 'mix/base-mix/#cement'],
-  ['overnight cure', 'curing/frost/#marks'],
-  ['pool of liquid under foam', 'foam/drainage/'],
 ];
 
 /** Questions and symptoms for one page alone, which Enter must open: it stands first. */
@@ -177,11 +174,15 @@ export const first: readonly Question[] = [
   ['props', 'placing/pressure/'],
   ['dying', 'foam/bad-foam/'],
   ['flexes', 'placing/forms/'],
+  ['species', 'water/balance/'],
   ['sulfonate', 'water/foam-and-soap/#not-soap'],
   ['TDS meter', 'water/hardness/#test-it'],
   ['stickier', 'curing/set/'],
   ['exposed', 'safety/dust/'],
   ['swimming pool', 'finished-part/where-not/#water-fire'],
+  ['cement too stiff', 'mix/base-mix/#why'],
+  ['overnight cure', 'curing/frost/#marks'],
+  ['pool of liquid under foam', 'foam/drainage/'],
   ['liquid under foam', 'foam/drainage/'],
   ['brittle', 'finished-part/strength/'],
 ];
