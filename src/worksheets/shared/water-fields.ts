@@ -3,7 +3,6 @@ import { STANDARD_ATMOSPHERE } from '../../core/quantity/constants.ts';
 import { solutesFromReport, waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
 import type { Speciation } from '../../core/water/carbonate/speciation.ts';
-import { hardnessFromIons } from '../../core/water/hardness.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
@@ -180,7 +179,7 @@ export function waterOf(
   const { temperature, pH } = v;
   const { sodium, potassium, sulfate, chloride, nitrate } = theOthers(v);
   const ions = twoIons(v);
-  const { total } = hardnessFromIons(ions);
+  const total = ions.calcium / MOLAR_MASS.calcium + ions.magnesium / MOLAR_MASS.magnesium;
   demandFresh(total);
   const report = {
     temperature,
