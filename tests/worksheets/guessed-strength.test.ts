@@ -75,7 +75,7 @@ test('a dry density that nobody typed is refused as the example’s', () => {
   const dry = { 'part.oven': { t: '470', u: 'kg/m3' } } as const;
   for (const sheet of [strengthDensity, handling] as AnyWorksheet[]) {
     expect(refused(sheet, wet), sheet.id).toEqual([
-      'Oven-dry density: read 465 kg/m³; it must be at most 420 kg/m³. It is still the example’s.',
+      'Oven-dry density: read 465 kg/m³; it must be at most 420 kg/m³. Still the example’s: “Oven-dry density”.',
     ]);
     expect(refused(sheet, { ...wet, ...dry }), sheet.id).toEqual([
       'Oven-dry density: read 470 kg/m³; it must be at most 420 kg/m³.',

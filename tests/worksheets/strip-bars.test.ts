@@ -108,8 +108,20 @@ test('bars broken at an age the part has not reached are refused, with both time
     ok: false,
     problems: [
       {
-        input: 'strip-window-tested',
-        say: expect.stringMatching(/10\u00a0d old .* 20\u00a0h ago/),
+        input: 'strip-window-now',
+        say: expect.stringMatching(/10\u00a0d old .* 20\u00a0h ago\. One of the two is wrong\.$/),
+      },
+    ],
+  });
+  // Whose age nobody typed is said.
+  expect(outcome(stripWindow, { ...bars, 'part.barAge': days('2') })).toMatchObject({
+    ok: false,
+    problems: [
+      {
+        input: 'strip-window-now',
+        say: expect.stringMatching(
+          /24\u00a0h ago\..* Still the example’s: “Time since casting, now”\.$/,
+        ),
       },
     ],
   });

@@ -83,8 +83,9 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
   const blamedField = inList ? inList.field.of[cell!] : fields[name];
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
   // Beside the reader's own numbers nobody typed what is refused.
-  const examples = reading.own && of?.origin === 'example' ? ' It is still the example’s.' : '';
-  const words = worded ? worded(error, say) : refused(error, blamedField, say) + examples;
+  const examples =
+    reading.own && of?.origin === 'example' ? ` Still the example’s: “${of.field.label}”.` : '';
+  const words = (worded ? worded(error, say) : refused(error, blamedField, say)) + examples;
   const line = inList && 'at' in inList && inList.at[Number(row)];
   const field = fields[name] ? [name] : Object.keys(fields).slice(0, 1);
   return {

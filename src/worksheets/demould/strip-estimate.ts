@@ -6,6 +6,7 @@ import { ICE_POINT } from '../../core/curing/units.ts';
 import { strengthAfterBars } from '../../core/demould/strength-after-bars.ts';
 import { type StripWindow, stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
+import { justUnder } from '../../core/quantity/dust.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
@@ -142,8 +143,7 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   const ages = (at: number) => ageBetween({ ...ageing, at });
   const coefficients = GROWTH[v.cement];
   const byBars = (): Estimate => {
-    // Days and hours of one length differ in their last digit.
-    demand('testedAt', v.tested, 'time', { max: now + 1 }, 'bars-older');
+    demand('now', now, 'time', { min: justUnder(v.tested) }, 'bars-older');
     const tested = { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
     const bars = { tested, testedAt: v.tested, ageing, coefficients };
     return (elapsed) => strengthAfterBars({ ...bars, elapsed });
