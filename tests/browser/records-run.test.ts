@@ -604,7 +604,73 @@ describe.concurrent('from the bench', () => {
     await expect.poll(() => page.locator('.run').innerText()).toContain('half a day ago');
     await page.getByRole('button', { name: /^Go on with/ }).click();
     await page.locator('[data-run="1"]').waitFor();
-    expect(await page.locator('[role="timer"]').innerText()).toBe('0:00');
+    const [before] = await stored(page);
+    for (const step of [1, 2, 3]) {
+      await page.locator(`[data-run="${step}"]`).waitFor();
+      expect(await page.locator('[role="timer"]').count()).toBe(0);
+      expect(await page.locator('.run > .verdict').innerText()).toContain('place nothing of it');
+      await page.getByRole('button', { name: /^Next/ }).click();
+    }
+    await page.getByRole('button', { name: /^Stop here/ }).click();
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    await page.getByRole('button', { name: /^Stop here/ }).click();
+    // Another batch makes it no younger.
+    const again = page.getByRole('button', { name: /^Write up .* mix and place nothing of it/ });
+    await again.click();
+    await page.locator('[data-run="4"]').waitFor();
+    expect(await page.locator('.run > .verdict').innerText()).toContain('half a day ago');
+    const after = (await stored(page)).find(({ id }) => id === before!.id)!;
+    expect(after.foamMade).toBe(before!.foamMade);
+  });
+
+  test('a run left open over night says so when it is seen again, and one with nothing weighed in does not', async ({
+    expect,
+    page,
+  }) => {
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    const later = () =>
+      page.evaluate(() => {
+        const now = Date.now;
+        Date.now = () => now() + 13 * 3_600_000;
+        document.dispatchEvent(new Event('visibilitychange'));
+      });
+    const over = page.locator('.run > .verdict', { hasText: 'half a day ago' });
+    await later();
+    await page.locator('#record-water').fill('1.23');
+    await expect.poll(async () => (await stored(page))[0]?.readings.water?.t).toBe('1.23');
+    expect(await over.count()).toBe(0);
+    await later();
+    await over.waitFor();
+    expect(await page.locator('[data-run="0"] .run-number').count()).toBe(0);
+  });
+
+  test('“Keep both” in a run goes on with the copy, in its step', async ({ expect, page }) => {
+    await visit(page, 'bench/run/', '[data-run="begin"]');
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    const [begun] = await stored(page);
+    const theirs = { t: '9', u: 'kg', s: 'metric' } as const;
+    await leave(page, [{ ...begun!, revision: 7, readings: { water: theirs } }]);
+    await page.locator('#record-water').fill('1.23');
+    await page.getByRole('button', { name: /^Keep both/ }).click();
+    await expect.poll(() => page.locator('.records-conflict').count()).toBe(0);
+    await page.locator('#record-cement').fill('3');
+    const water = async (id: string) =>
+      (await stored(page)).find((record) => record.id === id)?.readings.water?.t;
+    const going = () =>
+      page.evaluate(() => JSON.parse(localStorage.getItem('suds.run.1')!).id as string);
+    await expect.poll(going).not.toBe(begun!.id);
+    const copy = await going();
+    await expect
+      .poll(async () => (await stored(page)).find(({ id }) => id === copy)?.readings.cement?.t)
+      .toBe('3');
+    expect([await water(copy), await water(begun!.id)]).toEqual(['1.23', '9']);
+    expect(await page.locator('[data-run="0"] #record-water').inputValue()).toBe('1.23');
+    await page.reload();
+    await expect.poll(() => page.locator('#record-water').inputValue()).toBe('1.23');
   });
 
   test('of the foam’s weight and its volume the last typed counts, after a reload too', async ({
@@ -636,9 +702,15 @@ describe.concurrent('from the bench', () => {
     expect(await value('record-foamVolume')).toBe('19.9');
     await type('run-foamMass', '2');
     await expect.poll(() => value('record-foamVolume')).toBe('25');
+    for (const none of ['2.55 - 0.86', '']) {
+      await type('run-foamMass', none);
+      await expect.poll(() => value('record-foamVolume')).toBe('');
+      await type('run-foamMass', '2');
+      await expect.poll(() => value('record-foamVolume')).toBe('25');
+    }
   });
 
-  test('what the browser neither stores nor keeps as a draft is not left by “Done”', async ({
+  test('what the browser neither stores nor keeps as a draft is left by neither “Done” nor “Stop here”', async ({
     expect,
     page,
   }) => {
@@ -668,7 +740,11 @@ describe.concurrent('from the bench', () => {
     const head = page.locator('#run-step');
     await expect.poll(() => head.evaluate((it) => it === document.activeElement)).toBe(true);
     expect(await page.locator('.run [role="alert"]').innerText()).toContain('no room left');
-    expect(await page.locator('.run').innerText()).toContain('keeps no place in the steps');
+    // No record to go on from either.
+    expect(await page.locator('.run').innerText()).not.toContain('from its record alone');
+    await done.focus();
+    await page.getByRole('button', { name: /^Stop here/ }).click();
+    await expect.poll(() => head.evaluate((it) => it === document.activeElement)).toBe(true);
     const taking = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Take this batch out as a file' }).click();
     expect(await text(await taking)).toContain('"1.23"');

@@ -115,6 +115,21 @@ describe('slips in what was put in', () => {
     expect(doubt({ cement: '156.6', water: '66' }, { ...own, example: true })).toBeUndefined();
   });
 
+  test('what was taken out before a correction does not run over', () => {
+    // By hand: 10.5 kg of w/c 0.4 and its foam of 80 g/L are 19.4 L at 600, and 1.2 kg of that 2 L.
+    const small = { ...own, largestLoad: 0.018 };
+    const weighed = { cement: '7.5', water: '3', foamDensity: '80', planned: '600' };
+    const at = (more: typeof weighed | object, over = {}) =>
+      runDoubt(runReadings(batch({ ...weighed, ...more }, over), say), small, say)?.say;
+    expect(at({})).toMatch(/base mix and its foam make 19\.4\sL/);
+    expect(at({ leftOver: '1.2' })).toBeUndefined();
+    expect(at({ leftOver: '0.1' })).toMatch(/, less the 100\sg taken out, make 19\.\d\sL/);
+    // Placed, what is left over is no longer what was taken out.
+    const corrections = [{ weighed: 900, out: 1.2, foam: 0.005 }];
+    expect(at({ leftOver: '3', placed: '17' })).toBeDefined();
+    expect(at({ leftOver: '3', placed: '17' }, { corrections })).toBeUndefined();
+  });
+
   test('that the mixer runs over is told of beside what is strange otherwise', () => {
     // The foam of another unit, and twice the batch: 31 kg and 11 kg of it.
     const readings = { cement: '31.3', water: '13.2', foamDensity: '700', foamVolume: '400' };

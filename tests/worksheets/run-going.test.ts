@@ -2,7 +2,13 @@ import { expect, test } from 'vitest';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import type { Going } from '../../src/bench/run.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { foamCounts, isOver, resumed } from '../../src/worksheets/shared/run-going.ts';
+import {
+  begunBy,
+  foamCounts,
+  isOver,
+  isPast,
+  resumed,
+} from '../../src/worksheets/shared/run-going.ts';
 
 const say = speaker('metric');
 const noon = new Date('2026-05-09T12:00').getTime();
@@ -20,7 +26,7 @@ test('a batch that was left for another has its foam’s weighing and vessel, wh
     foamIn: { tare: kg('0.85'), vessel: litres('20') },
   };
   const { stopped: _, ...as } = left;
-  expect(resumed(record, left, say, noon)).toEqual({ ...as, begun: noon });
+  expect(resumed(record, left, say, noon)).toEqual(as);
 });
 
 test('one whose run is not known begins where something is missing, or else where it is placed', () => {
@@ -55,4 +61,27 @@ test('a run is over half a day after it was begun, and one that does not say whe
     isOver({ id: 'x', step: 2, begun: noon }, noon + hours * 60 * MINUTES);
   expect([at(0), at(11.9), at(12), at(22)]).toEqual([false, false, true, true]);
   expect(isOver({ id: 'x', step: 2 }, noon)).toBe(false);
+});
+
+test('going on with another batch makes what is in the mixer no younger', () => {
+  const hours = (n: number) => noon - n * 60 * MINUTES;
+  const mixed = blankRecord({ date: '2026-05-09', readings: { water: kg('5.43') } });
+  const left: Going = { id: mixed.id, step: 1, begun: hours(13), stopped: true };
+  const again = resumed(mixed, left, say, noon);
+  expect(again.begun).toBe(hours(13));
+  expect(isPast(mixed, again, noon)).toBe(true);
+  // Its foam is no older than its base mix; a run of which only that is known is as old.
+  const foamed = { ...mixed, foamMade: made(14 * 60) };
+  expect(resumed(foamed, undefined, say, noon).begun).toBe(hours(14));
+  // Nothing is known but its day: it was begun by the end of that.
+  const evening = { ...mixed, date: '2026-05-08' };
+  expect(begunBy(evening, undefined, noon)).toBe(hours(12));
+  expect(begunBy(mixed, undefined, noon)).toBe(noon);
+});
+
+test('while nothing is weighed in, nothing is too old', () => {
+  const empty = blankRecord({ date: '2026-05-09' });
+  const left: Going = { id: empty.id, step: 0, begun: noon - 20 * 60 * MINUTES };
+  expect(isPast(empty, left, noon)).toBe(false);
+  expect(resumed(empty, left, say, noon).begun).toBe(noon);
 });

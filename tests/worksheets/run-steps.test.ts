@@ -3,7 +3,7 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { Editor } from '../../src/bench/records/editor.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
-import { blankRecord } from '../../src/bench/records/record.ts';
+import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
@@ -27,11 +27,11 @@ const batch = (readings: Readings) =>
     ),
   });
 /** A step as it is drawn. */
-const drawn = (step: number, readings: Readings, of: typeof plan) => {
+const drawn = (step: number, readings: Readings, of: typeof plan, over = false) => {
   const editor = new Editor(batch(readings), () => {});
   const { Step } = RUN_STEPS[step]!;
   const html = renderToString(
-    h(Step, { editor, plan: of, say, undo: undefined, setUndo: () => {} }),
+    h(Step, { editor, plan: of, say, over, undo: undefined, setUndo: () => {} }),
   );
   return html.replaceAll('\u00a0', ' ');
 };
@@ -78,4 +78,36 @@ test('the next load is the reader’s own plan’s, and not the example’s', ()
   const cover = (example: boolean) => drawn(4, {}, { ...plan, loads: 3, example });
   expect(cover(false)).toContain('The next of the 3 loads');
   expect(cover(true)).not.toContain('loads');
+});
+
+test('a batch that is only written up is asked for nothing more', () => {
+  const own = { ...plan, example: false };
+  const orders = /Add |Good\.|place it|run-number|Exactly that/;
+  const mixed = { cement: '13.57', water: '5.43', foamDensity: '80', planned: '600' };
+  const bucket = { ...mixed, tare: '0.85', vessel: '20' };
+  for (const [step, readings] of [
+    [0, { water: '5.43' }],
+    [1, mixed],
+    [2, { ...bucket, full: '12.9' }],
+    [2, { ...bucket, full: '15.5' }],
+  ] as const) {
+    expect(drawn(step, readings, own)).toMatch(orders);
+    const asked = drawn(step, readings, own, true).replaceAll(
+      /It weighs <strong.*?<\/strong>/g,
+      '',
+    );
+    expect(asked).not.toMatch(orders);
+  }
+});
+
+test('mix is called taken out only where a correction had some taken out', () => {
+  const place = (corrections: BatchRecord['corrections']) => {
+    const record = { ...batch({ leftOver: '2' }), corrections };
+    const { Step } = RUN_STEPS[3];
+    const editor = new Editor(record, () => {});
+    return renderToString(h(Step, { editor, plan, say, undo: undefined, setUndo: () => {} }));
+  };
+  expect(place([{ weighed: 660, out: 2, foam: 0.001 }])).toContain('taken out of the mixer');
+  expect(place([])).not.toContain('taken out of the mixer');
+  expect(place([{ weighed: 660, foam: 0.001 }])).not.toContain('taken out of the mixer');
 });

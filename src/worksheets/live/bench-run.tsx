@@ -22,13 +22,24 @@ import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { run } from '../shared/run.ts';
 import { writeAim } from '../shared/run-aim.ts';
-import { begun, foamCounts, isOver, PLACE, resumed, turned } from '../shared/run-going.ts';
+import {
+  begun,
+  begunBy,
+  foamCounts,
+  isOver,
+  isPast,
+  PAST,
+  PLACE,
+  resumed,
+  turned,
+} from '../shared/run-going.ts';
 import { freeName } from '../shared/run-name.ts';
 import { jointsPlanned, runPlan } from '../shared/run-plan.ts';
 import { isRecent } from '../shared/run-recent.ts';
 import { isUnmixed, unfinishedOf } from '../shared/run-unfinished.ts';
 import { useAwake } from '../shared/use-awake.ts';
 import { useEditor } from '../shared/use-editor.ts';
+import { useMinute } from '../shared/use-minute.ts';
 import { batchAt, pageAt, tellDamaged } from '../shared/use-records.ts';
 import FoamClock, { CLOCK_NOTICE } from './foam-clock.tsx';
 
@@ -37,6 +48,8 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
   const [going, setGoing] = useState<Going>();
   const [ready, setReady] = useState(false);
   const say = speaker(useUnits());
+  // A page that is left open grows old like one that was closed.
+  useMinute();
   useEffect(() => {
     const stop = $going.subscribe((now) =>
       setGoing(now && now.step < RUN_STEPS.length ? now : undefined),
@@ -84,7 +97,7 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
     runInstead(resumed(record, left, say));
   };
   const stopped = going?.stopped && opening.is === 'open' ? opening.editor.record : undefined;
-  const over = stopped && !isUnmixed(stopped) && isOver(going!);
+  const over = stopped && isPast(stopped, going!);
   if (resting)
     return (
       <div class="run" data-run="begin">
@@ -95,7 +108,7 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
         {over && (
           <Verdict
             verdict="look"
-            say={`“${nameOf(stopped)}” was begun more than half a day ago: mix and place nothing of it any more. Go on with it only to write it up.`}
+            say={`“${nameOf(stopped)}” was ${PAST}. Go on with it only to write it up.`}
           />
         )}
         <div class="run-choices">
@@ -130,21 +143,23 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
           {/* Found a moment later, they must not push the button above from under a thumb. */}
           {unfinishedOf(records ?? [])
             .filter(({ id }) => id !== going?.id)
-            .map((record) => (
-              <button
-                key={record.id}
-                type="button"
-                class="run-big"
-                onClick={() => {
-                  const left = $left.get().find(({ id }) => id === record.id);
-                  if (!left && isUnmixed(record)) begin(weighedAnew(record));
-                  else resume(record, left);
-                }}
-              >
-                Go on with <span class="whole">“{nameOf(record)}”,</span> not{' '}
-                {isUnmixed(record) ? 'mixed' : 'placed'} yet
-              </button>
-            ))}
+            .map((record) => {
+              const left = $left.get().find(({ id }) => id === record.id);
+              const past = isPast(record, resumed(record, left, say));
+              return (
+                <button
+                  key={record.id}
+                  type="button"
+                  class="run-big"
+                  onClick={() =>
+                    !left && isUnmixed(record) ? begin(weighedAnew(record)) : resume(record, left)
+                  }
+                >
+                  {past ? 'Write up' : 'Go on with'} <span class="whole">“{nameOf(record)}”,</span>{' '}
+                  {past ? PAST : `not ${isUnmixed(record) ? 'mixed' : 'placed'} yet`}
+                </button>
+              );
+            })}
         </div>
       </div>
     );
@@ -185,12 +200,17 @@ function useListed(wanted: boolean): readonly BatchRecord[] | undefined {
 }
 
 /** When the clock is started, the record knows when its foam was made. */
-function useFoamMade(editor: Editor, begun = Date.parse(`${editor.record.date}T00:00`)): void {
+function useFoamMade(
+  editor: Editor,
+  over: boolean,
+  begun = Date.parse(`${editor.record.date}T00:00`),
+): void {
   const [clock, setClock] = useState<Clock>();
   useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
   // With the drawing, not after it: who stops here at once has the time written down too.
   useLayoutEffect(() => {
-    if (!clock) return;
+    // What is started while it is only written up is not its foam’s.
+    if (!clock || over) return;
     const made = new Date(clock.start).toISOString();
     // A clock of an earlier batch is not this one's.
     if (made !== editor.record.foamMade && clock.start >= begun) editor.change({ foamMade: made });
@@ -227,14 +247,26 @@ function Run({
   const awake = useAwake(true);
   const { record } = editor;
   const { step } = going;
-  useFoamMade(editor, going.begun);
+  const over = isPast(record, going);
+  useFoamMade(editor, over, going.begun);
+  // Its half day is that of what is in the mixer: it counts from when the first of that is written down.
+  const unmixed = isUnmixed(record);
+  const empty = useRef(unmixed);
+  useLayoutEffect(() => {
+    const now = $going.get();
+    if (!empty.current || unmixed || !now) return;
+    empty.current = false;
+    $going.set({ ...now, begun: begunBy(record, undefined) });
+  }, [unmixed]);
   useEffect(() => {
     const running = (on: boolean) => document.body.toggleAttribute('data-running', on);
     running(true);
     return () => running(false);
   }, []);
   useLayoutEffect(toHead, [step]);
-  const { name, Step } = RUN_STEPS[step]!;
+  const { name, work, Step } = RUN_STEPS[step]!;
+  /** Neither stored nor a draft, it would be gone with the page: why stands at the head. */
+  const leave = (how: () => void) => (editor.held ? how() : toHead());
   const turn = (by: number) => {
     if (by > 0 && plan) writeAim(editor, plan, say);
     go(turned(going, by, plan));
@@ -247,20 +279,21 @@ function Run({
         </span>{' '}
         {name}
       </h2>
-      {step > 0 && step <= PLACE && <FoamClock short />}
+      {step > 0 && step <= PLACE && !over && <FoamClock short />}
       {/* On a phone what to weigh stands on the first screen: the harms above it, what to do about them beneath. */}
       <p class="run-harms">
         {cautions.map(({ title }) => `${title}. `)}
         <a href="#run-cautions">Precautions</a>
       </p>
-      <ConflictView editor={editor} />
+      {over && <Verdict verdict="stop" say={`It was ${PAST}. Only write it up.`} />}
+      <ConflictView editor={editor} onCopy={(id) => go({ ...going, ...$going.get(), id })} />
       {editor.state.is === 'refused' && (
         <p class="problem" role="alert">
           {editor.state.say}
         </p>
       )}
       <NotStored editor={editor} />
-      {!isRunKept() && (
+      {!isRunKept() && editor.held && (
         <p class="note">
           This browser keeps no place in the steps. Finish on this page: once it is left, the batch
           goes on from its record alone, without its foam’s weighing or a correction to take back.
@@ -303,10 +336,12 @@ function Run({
           {joints && <Verdict verdict="look" say={joints} />}
         </>
       )}
+      {!over && <p>{work}</p>}
       <Step
         editor={editor}
         plan={plan}
         say={say}
+        over={over}
         undo={going.undo}
         setUndo={(undo) => {
           const { undo: _, ...rest } = going;
@@ -348,10 +383,10 @@ function Run({
             class="main run-big"
             onClick={async () => {
               await editor.store();
-              // Neither stored nor a draft, it would be gone with the page: why stands at the head.
-              if (!editor.held) return toHead();
-              go(undefined);
-              location.assign(batchAt(record.id));
+              leave(() => {
+                go(undefined);
+                location.assign(batchAt(record.id));
+              });
             }}
           >
             Done: open its record
@@ -359,7 +394,14 @@ function Run({
         )}
       </p>
       <p>
-        <button type="button" class="quiet" onClick={stop}>
+        <button
+          type="button"
+          class="quiet"
+          onClick={async () => {
+            if (!editor.held) await editor.store();
+            leave(stop);
+          }}
+        >
           Stop here; the record stays
         </button>
       </p>

@@ -8,7 +8,14 @@ import { tellRefused } from './refused-notice.ts';
 import { batchAt } from './use-records.ts';
 
 /** What stands here beside what was saved elsewhere, and the choice between them. */
-export function ConflictView({ editor }: { readonly editor: Editor }) {
+export function ConflictView({
+  editor,
+  onCopy = (id) => location.assign(batchAt(id)),
+}: {
+  readonly editor: Editor;
+  /** Where what stands here is gone on with once it is a batch of its own. */
+  readonly onCopy?: (id: string) => void;
+}) {
   const say = speaker(useUnits());
   if (editor.state.is !== 'conflict') return null;
   const { theirs } = editor.state;
@@ -49,7 +56,7 @@ export function ConflictView({ editor }: { readonly editor: Editor }) {
               onClick={async () => {
                 const refused = await editor.keepBoth();
                 if (refused) tellRefused(editor.record, refused);
-                else location.assign(batchAt(editor.record.id));
+                else onCopy(editor.record.id);
               }}
             >
               Keep both, this one as a copy: one casting then teaches as two batches

@@ -14,7 +14,7 @@ import { writeReading } from './RecordFields.tsx';
 import { SCALE } from './record-fields.ts';
 import { foamIn, foamWeighing } from './run-foam-in.ts';
 import { put } from './run-put.ts';
-import { runReadings } from './run-readings.ts';
+import { pmOf, runReadings } from './run-readings.ts';
 import { cameOf, foamByWeight, foamWeighed } from './run-weighings.ts';
 
 const mass = { plusMinus: '0.01 kg', min: '0 kg', optional: true } as const;
@@ -55,6 +55,8 @@ function keepInRun(more: Pick<Going, 'foam' | 'foamIn' | 'foamMass'>): void {
 const read = (name: keyof typeof SHEET.fields, entry: Entry, say: Say) =>
   readWorksheet(SHEET, { [`run.${name}`]: { ...SCALE[entry.s ?? say.system], ...entry } }, {}, say)
     .fields[name] as NumberReading;
+
+const withPm = (reading: NumberReading) => ({ ...reading, pm: pmOf(reading) });
 
 function Weighing({
   id,
@@ -103,7 +105,7 @@ export function useFoamWeighing({ editor, say }: Props): FoamWeighing {
   const [entry, setEntry] = useState<Entry>(() => $going.get()?.foam ?? { t: '' });
   const reading = read('foam', entry, say);
   const weighing = runReadings(foamWeighing(editor).record, say);
-  const { density, doubt, problem } = foamWeighed(reading, weighing, say);
+  const { density, doubt, problem } = foamWeighed(withPm(reading), weighing, say);
   const first = useRef(true);
   const last = useRef(density);
   // With the drawing, not after it: what is typed next is never written over.
@@ -141,7 +143,7 @@ export function FoamByWeight({ editor, say }: Props) {
     keepInRun({ foamMass: typed });
   };
   const reading = read('foamMass', entry, say);
-  const { volume, doubt } = foamByWeight(reading, runReadings(editor.record, say)) ?? {};
+  const { volume, doubt } = foamByWeight(withPm(reading), runReadings(editor.record, say)) ?? {};
   const written = readingValue(editor.record, 'foamVolume');
   const last = useRef<Partial<Record<'volume' | 'doubt' | 'written', number | undefined>>>({
     ...{ volume, doubt, written },
@@ -155,6 +157,10 @@ export function FoamByWeight({ editor, say }: Props) {
     } else if (volume !== undefined && (volume !== before.volume || doubt !== before.doubt)) {
       put(editor, 'foamVolume', volume, say, { significant: 4, pm: doubt });
       last.current = { volume, doubt, written: readingValue(editor.record, 'foamVolume') };
+    } else if (volume === undefined && before.volume !== undefined) {
+      // A weight that is emptied or refused takes along the volume that came of it.
+      if (cameOf(before.volume, written)) writeReading(editor, 'foamVolume', { t: '' });
+      last.current = { written: readingValue(editor.record, 'foamVolume') };
     }
   }, [volume, doubt, written]);
   if (readingValue(editor.record, 'foamDensity') === undefined) return null;

@@ -74,35 +74,33 @@ function scaleWords(say: Say): string {
 
 const NO_SAND = ['If none goes in, type 0: left empty, it counts as planned.'];
 
-function BaseMix({ editor, plan, say }: StepProps) {
+function BaseMix({ editor, plan, say, over }: StepProps) {
+  const planned = over ? undefined : plan;
   return (
     <>
-      <p>Water first, cement into it, until no lump is left.</p>
       <p class="note">{scaleWords(say)}</p>
-      <Amount editor={editor} name="water" planned={plan?.water} say={say} />
-      <Amount editor={editor} name="cement" planned={plan?.cement} say={say} />
+      <Amount editor={editor} name="water" planned={planned?.water} say={say} />
+      <Amount editor={editor} name="cement" planned={planned?.cement} say={say} />
       {(plan?.sand ?? 0) > 0 && (
-        <Amount editor={editor} name="sand" planned={plan?.sand} why={NO_SAND} say={say} />
+        <Amount editor={editor} name="sand" planned={planned?.sand} why={NO_SAND} say={say} />
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />
     </>
   );
 }
 
-function Foam({ editor, plan, say }: StepProps) {
+function Foam({ editor, plan, say, over }: StepProps) {
   const foam = foamWeighing(editor);
   const weighing = useFoamWeighing({ editor, say });
   const { problem } = weighing;
-  const wanted: FoamWanted = problem
-    ? { is: 'refused', say: `No foam can be named yet. ${problem}` }
-    : foamWanted(runReadings(foam.record, say), plan, say);
-  const bucket = bucketDoubt(runReadings(editor.record, say), plan, say);
+  const wanted: FoamWanted = over
+    ? { is: 'unknown' }
+    : problem
+      ? { is: 'refused', say: `No foam can be named yet. ${problem}` }
+      : foamWanted(runReadings(foam.record, say), plan, say);
+  const bucket = !over && bucketDoubt(runReadings(editor.record, say), plan, say);
   return (
     <>
-      <p>
-        Run the foam to waste until it comes evenly. Then start the clock above and fill the foam’s
-        vessel, the bucket below.
-      </p>
       <RecordFields editor={foam} names={['tare', 'vessel']} say={say} />
       <FoamWeight of={weighing} say={say} />
       <RecordFields editor={editor} names={['foamDensity']} say={say} />
@@ -126,13 +124,14 @@ function Place({ editor, plan, say }: StepProps) {
   const readings = runReadings(editor.record, say);
   const doubt = placedDoubt(readings, plan, say);
   // As the step begins: it must not come and go with what is typed.
-  const [out] = useState(readings.at('placed') === undefined && readings.at('leftOver'));
+  const [out] = useState(
+    readings.at('placed') === undefined &&
+      readings.corrections.some(({ out }) => out) &&
+      readings.at('leftOver'),
+  );
   const forms = plan && formsPlanned(plan, say);
   return (
     <>
-      <p>
-        From low down, in one go, a little proud. Do not vibrate. Then write down where it went.
-      </p>
       {forms && <p class="note">The forms, as planned: {forms}.</p>}
       {out && (
         <p class="note">
@@ -151,9 +150,8 @@ function Cover({ editor, plan, say }: StepProps) {
   return (
     <>
       <p>
-        Sheet on at once, edges weighted. {more && 'After the last load: '}
-        {more ? 'bleed' : 'Bleed'} the vessel to zero, refill with water, run that through the
-        lance, bleed again. Wash before anything sets.
+        {more ? 'After the last load: bleed' : 'Bleed'} the vessel to zero, refill with water, run
+        that through the lance, bleed again. Wash before anything sets.
       </p>
       {more && (
         <p class="note">
@@ -178,12 +176,38 @@ function Cover({ editor, plan, say }: StepProps) {
 
 /**
  * The steps at the bench, in the order of the work; `run-missed.ts` goes by their places. Wet cement is in
- * all of them: its caution stands above.
+ * all of them: its caution stands above. `work`: what is done in it, of which a batch that is only written up is
+ * told nothing.
  */
 export const RUN_STEPS = [
-  { name: 'Base mix', Step: BaseMix, cautions: ['cement-dust', 'drill-mixer'] },
-  { name: 'Foam', Step: Foam, cautions: ['pressurised-vessel', 'compressed-air-jet'] },
-  { name: 'Weigh the blend', Step: Weigh, cautions: ['drill-mixer'] },
-  { name: 'Place', Step: Place, cautions: ['heavy-lift'] },
-  { name: 'Cover and wash', Step: Cover, cautions: ['pressurised-vessel', 'alkaline-washout'] },
+  {
+    name: 'Base mix',
+    work: 'Water first, cement into it, until no lump is left.',
+    Step: BaseMix,
+    cautions: ['cement-dust', 'drill-mixer'],
+  },
+  {
+    name: 'Foam',
+    work: 'Run the foam to waste until it comes evenly. Then start the clock above and fill the foam’s vessel, the bucket below.',
+    Step: Foam,
+    cautions: ['pressurised-vessel', 'compressed-air-jet'],
+  },
+  {
+    name: 'Weigh the blend',
+    work: 'Fold the foam in from the bottom. Strike a bucket full, wipe it, weigh it: the foam’s vessel or another.',
+    Step: Weigh,
+    cautions: ['drill-mixer'],
+  },
+  {
+    name: 'Place',
+    work: 'From low down, in one go, a little proud. Do not vibrate. Then write down where it went.',
+    Step: Place,
+    cautions: ['heavy-lift'],
+  },
+  {
+    name: 'Cover and wash',
+    work: 'Sheet on at once, edges weighted.',
+    Step: Cover,
+    cautions: ['pressurised-vessel', 'alkaline-washout'],
+  },
 ] as const;

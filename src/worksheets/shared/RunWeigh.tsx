@@ -20,7 +20,7 @@ import { blendDensity } from './run-weighings.ts';
 /** The field of the full bucket: what is done next, whatever was pressed. */
 const FULL = 'record-full';
 
-export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
+export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
   const { record } = editor;
   const readings = runReadings(record, say);
   const { at } = readings;
@@ -28,12 +28,12 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   // Asked once: a field must not move while it is typed in. The blend may be weighed in another than the foam.
   const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
   const density = blendDensity(readings);
-  const bucket = density === undefined ? bucketDoubt(readings, plan, say) : undefined;
+  const bucket = density === undefined && !over ? bucketDoubt(readings, plan, say) : undefined;
   const target = at('planned') ?? plan?.wetDensity;
   // Nobody aims at the example’s.
   const aimless = plan?.example && at('planned') === undefined;
   const advice =
-    density !== undefined && target !== undefined
+    density !== undefined && target !== undefined && !over
       ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
       : undefined;
   const doubted = advice && doubtWords(advice, say);
@@ -57,10 +57,6 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
   };
   return (
     <>
-      <p>
-        Fold the foam in from the bottom. Strike a bucket full, wipe it, weigh it: the foam’s vessel
-        or another.
-      </p>
       <RecordFields
         editor={editor}
         names={bucketKnown ? ['full', 'tare', 'vessel'] : ['tare', 'vessel', 'full']}
@@ -68,7 +64,7 @@ export function Weigh({ editor, plan, say, undo, setUndo }: StepProps) {
       />
       {undo && density === undefined && (
         <div class="run-undo">
-          <p>The correction is written down: weigh the bucket again.</p>
+          <p>The correction is written down{!over && ': weigh the bucket again'}.</p>
           <button
             type="button"
             onClick={(event) => {

@@ -48,11 +48,12 @@ export function baseIn(
 
 /** How much foam the base mix in the mixer wants, m³, and what that follows; or why none is named. */
 export type FoamWanted =
-  /** `mix`: what comes out, m³; `measures`: the foam by weight and in buckets. */
+  /** `mix`: what comes out, m³, at `density`, kg/m³; `measures`: the foam by weight and in buckets. */
   | {
       readonly is: 'amount';
       readonly volume: number;
       readonly mix: number;
+      readonly density: number;
       readonly say: string;
       readonly measures: string;
     }
@@ -109,6 +110,7 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
     is: 'amount',
     volume: fix.foamVolume,
     mix: fix.volume,
+    density: target,
     measures: foamMeasures(
       fix.foamVolume,
       foamDensity,
@@ -133,6 +135,12 @@ export function massIn(
   const put = at('foamVolume') ?? (wanted.is === 'amount' ? wanted.volume : 0);
   return base.mass + (put + (at('foamAdded') ?? 0)) * foamDensity + (at('baseAdded') ?? 0);
 }
+
+/** What was taken out of the mixer before a correction, kg: until some is placed, all that is left over was. */
+export const outOf = ({ at, corrections }: RunReadings): number =>
+  at('placed') === undefined
+    ? (at('leftOver') ?? 0)
+    : corrections.reduce((sum, { out = 0 }) => sum + out, 0);
 
 /** What of it is in the mixer when the blend is weighed, kg: until some is placed, what is left over was taken out. */
 export function massNow(

@@ -4,7 +4,7 @@ import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, LITRES } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { hasRoom } from './correction-advice.ts';
-import { baseIn, foamWanted, massIn } from './run-base.ts';
+import { baseIn, foamWanted, massIn, outOf } from './run-base.ts';
 import type { RunReadings } from './run-readings.ts';
 import { blendDensity } from './run-weighings.ts';
 
@@ -63,10 +63,13 @@ function amountDoubts(
   const wanted = foamWanted(readings, plan, say);
   const base = baseIn(readings, plan);
   if (wanted.is !== 'amount' || !base) return {};
-  if (own && !hasRoom(wanted.mix, own.largestLoad))
+  // What a correction had taken out of the mixer runs over nothing.
+  const out = outOf(readings);
+  const mix = wanted.mix - out / wanted.density;
+  if (own && !hasRoom(mix, own.largestLoad))
     return {
       room: look(
-        `${say(base.mass, 'mass')} of base mix and its foam make ${litres(wanted.mix, say)}, and the mixer takes ${litres(own.largestLoad, say)}: look again at each part weighed in, and at its unit.`,
+        `${say(base.mass, 'mass')} of base mix and its foam${out ? `, less the ${say(out, 'mass')} taken out,` : ''} make ${litres(mix, say)}, and the mixer takes ${litres(own.largestLoad, say)}: look again at each part weighed in, and at its unit.`,
       ),
     };
   const put = readings.at('foamVolume');

@@ -24,6 +24,8 @@ export function gasDoubt(
     Object.fromEntries(read.map((name) => [name, what(name)]));
   const none = Object.fromEntries(MAY_BE_NONE.map((name) => [name, 0]));
   const cement = cementDensity && { cementDensity };
+  // Beside a ± that nobody knows nothing is light beyond it.
+  if (read.some((name) => pm(name) === Number.POSITIVE_INFINITY)) return undefined;
   const batch = { ...none, ...of(at), ...cement } as unknown as Parameters<
     typeof judgeCorrected
   >[0];

@@ -5,10 +5,31 @@ import { missedOf } from './run-missed.ts';
 import { runPlan } from './run-plan.ts';
 import { runReadings } from './run-readings.ts';
 import { isRecent, RECENT } from './run-recent.ts';
+import { isUnmixed } from './run-unfinished.ts';
 
 /** Whether a run was begun so long ago that nothing of it is to be mixed or placed any more. */
 export const isOver = ({ begun = Number.NaN }: Going, now = Date.now()): boolean =>
   now - begun >= RECENT;
+
+/** Whether that goes for a batch: while nothing of it is weighed in, nothing is too old. */
+export const isPast = (record: BatchRecord, going: Going, now = Date.now()): boolean =>
+  !isUnmixed(record) && isOver(going, now);
+
+/** What is said of such a batch, wherever it may be gone on with. */
+export const PAST = 'begun more than half a day ago: mix and place nothing of it any more';
+
+/** When a batch was begun, ms, or the latest that it can have been: nothing that is known of it is later. */
+export const begunBy = (
+  { date, foamMade }: BatchRecord,
+  left: Going | undefined,
+  now = Date.now(),
+): number =>
+  Math.min(
+    now,
+    ...[left?.begun, Date.parse(foamMade ?? ''), Date.parse(`${date}T24:00`)].filter(
+      (at): at is number => Number.isFinite(at),
+    ),
+  );
 
 /** The step in which the mix is placed: once it is, its foam has no more time to count. */
 export const PLACE = 3;
@@ -33,7 +54,7 @@ export function foamCounts(
 
 /**
  * A batch is gone on with as its run was left; one whose run is not known, where something is missing, or else
- * where it is placed.
+ * where it is placed. What is in its mixer is no younger for that.
  */
 export function resumed(
   record: BatchRecord,
@@ -44,7 +65,7 @@ export function resumed(
   const anew = begun(record, say);
   const step = missedOf(runReadings(record, say), anew.plan).steps[0] ?? PLACE;
   const { stopped: _, ...as } = left ?? { ...anew, step };
-  return { ...as, begun: foamCounts(record, now) ?? now };
+  return { ...as, begun: isUnmixed(record) ? now : begunBy(record, left, now) };
 }
 
 /** On to another step, or back. Once one is done, a plan of the reader’s own is this batch’s. */

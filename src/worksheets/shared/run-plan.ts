@@ -14,6 +14,8 @@ export interface StepProps {
   readonly editor: Editor;
   readonly plan: RunPlan | undefined;
   readonly say: Say;
+  /** It is only written up: nothing is asked to be mixed or placed. */
+  readonly over?: boolean;
   /** The last correction, which may be taken back until the bucket is weighed again. */
   readonly undo: Correcting | undefined;
   readonly setUndo: (undo: Correcting | undefined) => void;

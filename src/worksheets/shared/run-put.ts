@@ -6,7 +6,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { retyped, writeReading, writeReckoned } from './RecordFields.tsx';
 import { RECORD_FIELDS } from './record-fields.ts';
 
-/** Writes a reading in the reader's unit of its field, as if it was typed there; `pm`: its ±, where it is reckoned. */
+/** Writes a reading in the reader's unit of its field, as if it was typed there; `pm`: its ±, where it is reckoned, and none where that has no bound. */
 export function put(
   editor: Editor,
   name: ReadingName,
@@ -22,7 +22,10 @@ export function put(
   const unit = ('units' in field ? field.units : KINDS[spec.kind].shown)[system];
   const typed = { t: formatPlain(si, spec.kind, unit, significant), u: unit, s: system };
   if (pm !== undefined)
-    writeReckoned(editor, name, { ...typed, p: formatPlain(pm, spec.kind, unit, 2), pu: unit });
+    writeReckoned(editor, name, {
+      ...typed,
+      ...(Number.isFinite(pm) && { p: formatPlain(pm, spec.kind, unit, 2), pu: unit }),
+    });
   else {
     const { p, pu } = editor.record.readings[name] ?? {};
     const beside = { ...(p !== undefined && { p }), ...(pu !== undefined && { pu }) };

@@ -1,6 +1,7 @@
 import type { ReadingName } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { doubtAbout } from '../../islands/engine/doubt.ts';
+import type { FieldReading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { cementDensityOf } from './cement-density.ts';
 import { readRecord } from './RecordFields.tsx';
@@ -9,7 +10,7 @@ import { readRecord } from './RecordFields.tsx';
 export interface RunReadings {
   /** In SI; undefined when it is empty, cannot be read or is out of bounds. */
   readonly at: (name: ReadingName) => number | undefined;
-  /** Its ±, in SI: as typed, else its instrument’s. */
+  /** Its ±, in SI: as typed, else its instrument’s; without bound, where what is typed is none. */
   readonly pm: (name: ReadingName) => number;
   /** What is wrong with it, in a sentence. */
   readonly problem: (name: ReadingName) => string | undefined;
@@ -17,6 +18,10 @@ export interface RunReadings {
   readonly cementDensity: number | undefined;
   readonly corrections: BatchRecord['corrections'];
 }
+
+/** The ± of a field: one that is refused is not nothing. */
+export const pmOf = (reading: FieldReading): number =>
+  reading.type === 'number' && reading.pmProblem ? Number.POSITIVE_INFINITY : doubtAbout(reading);
 
 export function runReadings(record: BatchRecord, say: Say): RunReadings {
   const fields = readRecord(record, say);
@@ -29,7 +34,7 @@ export function runReadings(record: BatchRecord, say: Say): RunReadings {
     },
     pm: (name) => {
       const reading = fields[name];
-      return reading ? doubtAbout(reading) : 0;
+      return reading ? pmOf(reading) : 0;
     },
     problem: (name) => {
       const reading = fields[name];

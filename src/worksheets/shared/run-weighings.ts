@@ -70,5 +70,5 @@ export function foamByWeight(
   const density = at('foamDensity');
   if (problem || mass === undefined || !density) return undefined;
   const volume = mass / density;
-  return { volume, doubt: Math.hypot(massPm, volume * pm('foamDensity')) / density };
+  return { volume, doubt: Math.hypot(massPm, volume && volume * pm('foamDensity')) / density };
 }
