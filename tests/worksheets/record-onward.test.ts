@@ -46,6 +46,16 @@ test('it is said before it is done', () => {
   expect(onwardWords(record({ date: '2026-11-28' }), say)).toBe('1020\u00a0kg/m³');
 });
 
+test('a run past midnight was cast on the day after its date, and a foam of its noon is no part of it', () => {
+  const night = (hour: number) => ({
+    date: '2026-11-28',
+    foamMade: new Date(2026, 10, 29, hour, 10).toISOString(),
+  });
+  const at = (hour: number) => onwardEntries(record(night(hour)))['curing.castAt']?.t;
+  expect(at(0)).toBe('2026-11-29T00:10');
+  expect(at(13)).toBeUndefined();
+});
+
 describe('a day changed by hand, or a clock never started', () => {
   const { foamMade: _, ...unclocked } = record();
   const at = (t: string) => ({ t });

@@ -10,16 +10,18 @@ import { momentInWords } from './moments.ts';
 import { ontoBench } from './onto-bench.ts';
 import { DAYS, HOURS } from './part-fields.ts';
 import { nameOf, weighedDensity } from './record-words.ts';
+import { RECENT } from './run-recent.ts';
 
 /**
  * When a batch was cast, by the clock where the reader is, and how long ago, s. Its foam is made minutes
- * after the water met the cement, so nothing counted from there comes too early. A day changed by hand has
- * no time of day.
+ * after the water met the cement, so nothing counted from there comes too early. It may be past midnight by
+ * then; a day changed by hand has no time of day.
  */
 function castOf({ foamMade, date }: BatchRecord, now: number) {
   const made = foamMade === undefined ? undefined : new Date(foamMade);
-  if (!made || today(made) !== date) return undefined;
-  return { at: `${date}T${clock(made)}`, ago: (now - made.getTime()) / 1000 };
+  if (!made || ![made, new Date(made.getTime() - RECENT)].some((at) => today(at) === date))
+    return undefined;
+  return { at: `${today(made)}T${clock(made)}`, ago: (now - made.getTime()) / 1000 };
 }
 
 const clock = (at: Date) =>
