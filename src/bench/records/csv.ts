@@ -52,7 +52,7 @@ function cell(text: string): string {
 }
 
 const BEFORE = ['Id', 'Name', 'Date', 'Invented', 'Stage'];
-const AFTER = ['Corrections', 'Weighed before each (kg/m³)', 'Notes'];
+const AFTER = ['Corrections', 'Weighed before each (kg/m³)', 'Taken out before each (kg)', 'Notes'];
 
 /** All batches as a table for a spreadsheet, one a row, each column in the one unit its heading names. */
 export function toCsv(records: readonly BatchRecord[]): string {
@@ -78,6 +78,9 @@ export function toCsv(records: readonly BatchRecord[]): string {
     }),
     record.corrections.length === 0 ? '' : String(record.corrections.length),
     record.corrections.map(({ weighed }) => number(weighed)).join('; '),
+    record.corrections.some(({ out }) => out)
+      ? record.corrections.map(({ out = 0 }) => number(out)).join('; ')
+      : '',
     record.notes,
   ]);
   const lines = [

@@ -40,7 +40,12 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     if (!Array.isArray(held)) continue;
     const sound = held.filter((item) => isSound(item, parts[part]!.items!));
     const lost = held.length - sound.length;
-    if (lost > 0) without(`${lost === 1 ? 'one' : lost} of its ${part}`);
+    const some = `${lost === 1 ? 'one' : lost} of its ${part}`;
+    if (lost > 0) without(some);
+    const { notes = '' } = listed;
+    // What a batch teaches is another thing then, and its record is what is looked at later.
+    if (lost > 0 && part === 'corrections' && typeof notes === 'string')
+      listed.notes = `Brought in without ${some}: where it landed and what lived of its foam are reckoned without.${notes && '\n'}${notes}`;
     listed[part] = sound;
   }
   const { within, over } = withinLimits(listed);
@@ -107,9 +112,11 @@ const WHOLE: readonly string[] = ['version', 'id', 'date'];
 /** Why a batch cannot come in at all, in plain words: its id or its date; undefined: not for these. */
 export function wholeWhy({ id, date }: Loose): string | undefined {
   const why = (what: string, held: unknown, no: string) =>
-    typeof held === 'string' && held
-      ? `its ${what} is ${quoted(held)}, ${no}`
-      : `it has no ${what}`;
+    typeof (held ?? '') !== 'string'
+      ? `its ${what} must be text between quotation marks`
+      : held
+        ? `its ${what} is ${quoted(held as string)}, ${no}`
+        : `it has no ${what}`;
   if (!isSound(id, RECORD_SCHEMA.properties!.id!))
     return why('id', id, 'not 1 to 60 letters, digits, dashes or underscores');
   return typeof date === 'string' && isDay(date)

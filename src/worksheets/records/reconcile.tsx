@@ -47,6 +47,7 @@ export default worksheet({
     }),
     leftOver: number('mass', {
       label: 'Left over or spilled',
+      help: 'With what was taken out before a correction.',
       example: '0.6 kg',
       plusMinus: '0.05 kg',
       min: '0 kg',

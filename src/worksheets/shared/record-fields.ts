@@ -70,7 +70,10 @@ export const RECORD_FIELDS = {
   baseAdded: { ...mass('baseAdded'), nothingIsSure: true },
   placed: litres('placed', '0.3 L', 'Forms and samples, by their inside measures.'),
   leftOver: {
-    ...mass('leftOver', 'Scraped from mixer, bucket and floor.'),
+    ...mass(
+      'leftOver',
+      'Scraped from mixer, bucket and floor, and what was taken out before a correction.',
+    ),
     plusMinus: '0.05 kg',
   },
   depth: other('length', 'depth', MM, { example: '60 mm' }),

@@ -398,7 +398,7 @@ describe('the table for spreadsheets', () => {
       name: 'Slabs, "north" wall',
       date: '2025-09-14',
       readings: { cement: { t: '30 lb', u: 'kg', s: 'metric' }, full: { t: '12,5', u: 'kg' } },
-      corrections: [{ weighed: 640, foam: 0.0025 }, { weighed: 615.5 }],
+      corrections: [{ weighed: 640, out: 1.5, foam: 0.0025 }, { weighed: 615.5 }],
     });
     const [head, row] = toCsv([record]).slice(1).split('\r\n');
     const split = (line: string) =>
@@ -408,6 +408,7 @@ describe('the table for spreadsheets', () => {
     expect(at('Name')).toBe('"Slabs, ""north"" wall"');
     expect(at('Corrections')).toBe('2');
     expect(at('Weighed before each (kg/m³)')).toBe('"640; 615.5"');
+    expect(at('Taken out before each (kg)')).toBe('"1.5; 0"');
     expect(head).toContain('Cement (kg)');
     expect(row).toContain('12.5');
   });

@@ -55,6 +55,11 @@ describe('what is refused', () => {
       (r) => ({ ...r, id: '../../x' }),
       'its id is “../../x”, not 1 to 60 letters',
     ],
+    [
+      'a number for an id',
+      (r) => ({ ...r, id: 12 }),
+      'its id must be text between quotation marks',
+    ],
     ['markup in an id', (r) => ({ ...r, id: '<b>' }), 'its id is “<b>”'],
     ['a later version', (r) => ({ ...r, version: LATER }), 'later version'],
     ['half a version', (r) => ({ ...r, version: 0.5 }), 'version cannot be read'],
@@ -73,7 +78,11 @@ describe('what is refused', () => {
     [
       'corrections of less than nothing, or of nothing weighed',
       { corrections: [{ weighed: -5 }, { weighed: 640 }, { foam: 0.002 }] },
-      { corrections: [{ weighed: 640 }] },
+      {
+        corrections: [{ weighed: 640 }],
+        notes:
+          'Brought in without 2 of its corrections: where it landed and what lived of its foam are reckoned without.',
+      },
       'without 2 of its corrections',
     ],
     [
