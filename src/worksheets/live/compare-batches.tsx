@@ -81,7 +81,7 @@ export default function CompareBatches() {
       {doubted.length > 0 && (
         <Verdict
           verdict="look"
-          say={`${doubted.length === 1 ? `“${nameOf(doubted[0]!)}” has a reading` : `${doubted.length} batches have readings`} that can hardly be: “look again” stands beside the name in the table, and the record says why.${without}`}
+          say={`${doubted.length === 1 ? `“${nameOf(doubted[0]!)}” has a reading that asks` : `${doubted.length} batches have readings that ask`} to be looked at again: that stands beside the name in the table, and the record says why.${without}`}
         />
       )}
       {charts && charted && (

@@ -101,7 +101,8 @@ export default function LearnedFromBatches() {
           <p class="note">
             {SAID[lesson].name}:{' '}
             {learned.moved.map((i) => `“${nameOf(from[i]!.record)}”`).join(', ')} stood apart from
-            the rest and counts no more than a poor one.
+            the rest and {learned.moved.length === 1 ? 'counts' : 'each count'} no more than a poor
+            one.
           </p>
         ),
       )}

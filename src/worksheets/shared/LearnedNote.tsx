@@ -1,4 +1,6 @@
+import { useEffect } from 'preact/hooks';
 import { $learned, NOTHING_LEARNED } from '../../bench/learned.ts';
+import { $unlearned } from '../../bench/store.ts';
 import { useStored } from '../../islands/use-stored.ts';
 
 interface Found {
@@ -21,6 +23,11 @@ export function LearnedNote({
   const { values, invented } = useStored($learned, NOTHING_LEARNED);
   const found = Object.hasOwn(values, name) ? values[name] : undefined;
   const { low, high } = found ?? {};
+  const earlier = found && low === undefined;
+  useEffect(() => {
+    // An earlier summary said less: the next page learns it anew.
+    if (earlier) $unlearned.set('yes');
+  }, [earlier]);
   return found && low !== undefined && high !== undefined ? (
     <p class="note">
       {`${invented ? 'The invented batches' : 'Your own batches'} (${found.n}): ${words({ ...found, low, high })}`}
