@@ -303,6 +303,15 @@ describe('cells', () => {
     expect(readTimeCell(cell, {})).toMatchObject({ ok: true, seconds, zone });
   });
 
+  test('a bare clock is from one to another without a name of universal time', () => {
+    expect(readTimeCell('10:00 GMT-2', {})).toMatchObject({
+      ok: true,
+      seconds: 36000,
+      zone: -7200,
+    });
+    expect(readTimeCell('10:00-12', {})).toMatchObject({ ok: false });
+  });
+
   test.each([
     ['30:00:00', 30 * 3600],
     ['00:10', 600],
