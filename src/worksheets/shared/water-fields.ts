@@ -7,7 +7,6 @@ import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { ALKALINITY, HARDNESS } from './amounts.ts';
-import { BRINE_REFUSAL, demandFresh } from './brine.ts';
 import { atMost } from './spelt.ts';
 import { calcium, magnesium } from './two-ions.ts';
 
@@ -165,7 +164,7 @@ export const theOthers = (v: OtherIons): Omit<OtherIons, 'others'> =>
 
 /**
  * The reader's water: its ions, its alkalinity (a hardness, two equivalents a mole) and its pH.
- * Concentrations as entered, a litre; the answer is per kg of water. Brine is refused. Without hardness nothing
+ * Concentrations as entered, a litre; the answer is per kg of water. Without hardness nothing
  * hangs on the pH, which distilled water hardly has: then all its alkalinity is taken as bicarbonate.
  */
 export function waterOf(
@@ -179,8 +178,6 @@ export function waterOf(
   const { temperature, pH } = v;
   const { sodium, potassium, sulfate, chloride, nitrate } = theOthers(v);
   const ions = twoIons(v);
-  const total = ions.calcium / MOLAR_MASS.calcium + ions.magnesium / MOLAR_MASS.magnesium;
-  demandFresh(total);
   const report = {
     temperature,
     ...ions,
@@ -195,7 +192,7 @@ export function waterOf(
   return atBenchPressure(
     speciate(
       solutesFromReport(report, perVolume),
-      total > 0 ? { pH, alkalinity } : { carbon: alkalinity, alkalinity },
+      ions.calcium + ions.magnesium > 0 ? { pH, alkalinity } : { carbon: alkalinity, alkalinity },
     ),
   );
 }
@@ -215,7 +212,6 @@ export function atBenchPressure<W extends Speciation>(water: W): W {
 
 /** What the solver refuses, in words. */
 export const WATER_REFUSALS = {
-  ...BRINE_REFUSAL,
   'alkalinity-below-hydroxide': () =>
     'At this pH the hydroxide alone would be more than the alkalinity. No water has both: check the pH and the alkalinity.',
   'carbon-below-dissolved-gas': () =>

@@ -8,7 +8,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { BlendFigure } from '../shared/BlendFigure.tsx';
-import { demandFresh } from '../shared/brine.ts';
+import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
 import { atBenchPressure, WATER_REFUSALS } from '../shared/water-fields.ts';
 import { blendFields } from './blend-fields.ts';
@@ -148,6 +148,7 @@ export default worksheet({
       : [],
   refusals: {
     ...WATER_REFUSALS,
+    ...BRINE_REFUSAL,
     'below-them-all': ({ value, kind, allowed }, say) =>
       `No blend of these is as low as ${words(say, value, kind)}: the least any can have is ${words(say, allowed.min!, kind)}. Find a softer water or soften one.`,
     'above-them-all': ({ value, kind, allowed }, say) =>

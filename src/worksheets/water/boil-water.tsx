@@ -8,6 +8,7 @@ import { boil, POT_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { lazy } from '../shared/lazy.ts';
 import { softWater } from '../shared/soft-water.ts';
@@ -50,8 +51,9 @@ export default worksheet({
   work: (v) => {
     const raw = waterOf(v);
     const perVolume = waterPerVolume({ temperature: v.temperature });
-    const { water, hardness } = boil({ water: raw });
     const before = (raw.calcium + raw.magnesium) * perVolume;
+    demandFresh(before);
+    const { water, hardness } = boil({ water: raw });
     return {
       raw,
       water,
@@ -139,7 +141,7 @@ export default worksheet({
     'Worked out for water that has come to rest with the air and with its own calcite once it is cool. How near a pot gets to that in an hour is not known here: short boiling leaves more.',
     'Magnesium is counted as staying, and what steams off as nothing.',
   ],
-  refusals: WATER_REFUSALS,
+  refusals: { ...WATER_REFUSALS, ...BRINE_REFUSAL },
   blames: WATER_BLAMES,
   working: [
     {

@@ -11,6 +11,7 @@ import {
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { HARDNESS, SMALL_MASS } from '../shared/amounts.ts';
+import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import { softWater } from '../shared/soft-water.ts';
@@ -72,6 +73,8 @@ export default worksheet({
   work: (v) => {
     const water = waterOf(v);
     const perVolume = waterPerVolume({ temperature: v.temperature });
+    const hardness = (water.calcium + water.magnesium) * perVolume;
+    demandFresh(hardness);
     const made = sodaForHardness({ water, target: v.target / perVolume });
     if (!made.reached)
       throw new DomainError({
@@ -85,7 +88,6 @@ export default worksheet({
     const other = v.form === 'anhydrous' ? 'decahydrate' : 'anhydrous';
     const mixUp = lazy(() => sodaMixUp({ water, soda, meant: v.form, used: other }));
     const litres = perVolume * v.volume;
-    const hardness = (water.calcium + water.magnesium) * perVolume;
     const mass = sodaMass(soda * litres, v.form);
     const stoichiometric = sodaMass(Math.max(0, hardness - v.target) * v.volume, v.form);
     return {
@@ -211,6 +213,7 @@ export default worksheet({
   },
   refusals: {
     ...WATER_REFUSALS,
+    ...BRINE_REFUSAL,
     'magnesium-stays': ({ value, allowed }, say) =>
       `Soda takes out calcium and leaves magnesium: ${say(allowed.min!, 'hardness', { units: HARDNESS })} is the least it can give here, and ${say(value, 'hardness', { units: HARDNESS })} is wanted. Blend with soft water, or use a softener.`,
   },
