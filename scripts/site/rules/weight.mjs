@@ -30,7 +30,7 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page, the dose of the foam as it was answered, and whose plan is weighed.
-  'first-batch/': 86_200,
+  'first-batch/': 86_450,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam that lives.
   'mix/proportion/': 59_500,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
@@ -55,11 +55,11 @@ const HEAVIER = {
   'batch-records/': 67_050,
   'batch-records/keep/': 55_550,
   // Four worksheets, two of them with the carbonate balance.
-  'water/softening/': 61_000,
+  'water/softening/': 61_450,
   // The carbonate balance of a water, from its ions or its total.
   'water/balance/': 50_000,
   // Two waters into one, and the picture of it.
-  'water/blending/': 52_500,
+  'water/blending/': 52_800,
   // A strength from its cement, its density and its age, and what the reader's own batches say of it.
   'curing/strength/': 49_950,
   // How long it dries, by a rule and by diffusion, and the picture of both.
