@@ -41,9 +41,9 @@ test('the part is reckoned with what was placed and when, and no longer with the
 
 test('it is said before it is done', () => {
   expect(onwardWords(record(), say).replaceAll('\u00a0', ' ')).toBe(
-    '1020 kg/m³, cast Sun 29 Nov, 14:05,',
+    '1023 kg/m³, cast Sun 29 Nov, 14:05,',
   );
-  expect(onwardWords(record({ date: '2026-11-28' }), say)).toBe('1020\u00a0kg/m³');
+  expect(onwardWords(record({ date: '2026-11-28' }), say)).toBe('1023\u00a0kg/m³');
 });
 
 test('a run past midnight was cast on the day after its date, and a foam of its noon is no part of it', () => {

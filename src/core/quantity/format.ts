@@ -3,7 +3,8 @@ import { type Kind, unitOf } from './kinds.ts';
 
 /** How many digits a number is shown with. */
 export type Precision =
-  | { readonly significant: number }
+  /** `whole`: more where that would not reach the unit, 1104 and not 1100. */
+  | { readonly significant: number; readonly whole?: boolean }
   | { readonly decimals: number }
   /** So many decimals at most, and none that say nothing: 21.9, and 22 for 22.0. */
   | { readonly atMost: number }
@@ -19,6 +20,8 @@ const NO_BREAK = '\u00a0';
 const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 /** A scale whose zero is a custom gets no more digits the farther from it one reads. */
 const AS_ON_A_THERMOMETER: Precision = { atMost: 1 };
+/** Densities stand in one column below and above 1000: a bucket is steered by less than ten kilograms. */
+const TO_THE_KILOGRAM: Precision = { significant: 3, whole: true };
 /** No more digits than a double holds. */
 const MOST_DIGITS = 15;
 
@@ -47,7 +50,8 @@ export function formatNumber(x: number, how: Precision): string {
 function roundTo(x: number, how: Precision): Rounded | undefined {
   if ('significant' in how) {
     demandWhole(how.significant, 1);
-    return round(x, how.significant);
+    const whole = how.whole ? `${Math.trunc(Math.abs(x))}`.length : 0;
+    return round(x, Math.max(how.significant, whole));
   }
   if ('decimals' in how) {
     demandWhole(how.decimals, 0);
@@ -128,12 +132,16 @@ const raised = (power: number) =>
  * @source none: a choice of how many digits are read
  */
 export const usualPrecision = (kind: Kind): Precision =>
-  kind === 'temperature' ? AS_ON_A_THERMOMETER : { significant: 3 };
+  kind === 'temperature'
+    ? AS_ON_A_THERMOMETER
+    : kind === 'density'
+      ? TO_THE_KILOGRAM
+      : { significant: 3 };
 
 /**
  * A quantity for the page, in one of its units: number, symbol, and both with a no-break space
  * between. An uncertainty is given in SI. Unless `how` says otherwise a temperature has a tenth of a
- * degree at most, all else three significant digits. Range: any finite quantity.
+ * degree at most, a density three significant digits and all before the point, all else three significant digits. Range: any finite quantity.
  * @throws {RangeError} as `formatNumber` does, and when the kind has no such unit.
  * @source si-brochure 5.4.3 (a space between number and unit)
  */

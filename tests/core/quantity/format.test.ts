@@ -118,6 +118,15 @@ describe('formatQuantity', () => {
     expect(formatQuantity(0.45359237, 'mass', 'lb', undefined).text).toBe('1.00\u00a0lb');
   });
 
+  test('a density has all digits before the point, in whatever unit', () => {
+    const shown = [922, 964.4, 999.6, 1007.3, 1049, 12_345].map(
+      (density) => formatQuantity(density, 'density', 'kg/m3').number,
+    );
+    expect(shown).toEqual(['922', '964', '1000', '1007', '1049', '12\u202f345']);
+    expect(formatQuantity(1104, 'density', 'lb/ft3').number).toBe('68.9');
+    expect(formatQuantity(1104, 'mass', 'kg').number).toBe('1100');
+  });
+
   test('a number without a unit stands alone', () => {
     expect(formatQuantity(12, 'count', '1', { decimals: 0 }).text).toBe('12');
   });
