@@ -174,7 +174,7 @@ describe.concurrent('from the bench', () => {
     await page.locator('#record-cement').fill('5.43');
     const verdicts = page.locator('.run .verdict');
     await expect.poll(() => verdicts.allInnerTexts()).toHaveLength(1);
-    expect(await verdicts.innerText()).toMatch(/^Look again\. The w\/c weighed in is 2\.50/);
+    expect(await verdicts.innerText()).toMatch(/^Stop\. The w\/c weighed in is 2\.50/);
     for (const step of [1, 2]) {
       await page.getByRole('button', { name: /^Next/ }).click();
       await page.locator(`[data-run="${step}"]`).waitFor();
