@@ -1,8 +1,8 @@
 import { number } from '../../islands/fields.ts';
 import { LITRES } from '../shared/amounts.ts';
+import { dilution } from '../shared/dilution.ts';
 import { concentrate, glycerol, lanceLoss, priming, stated } from '../shared/dose-fields.ts';
 import { foamDensityField } from '../shared/recipe.ts';
-import { dilution } from '../shared/spelt.ts';
 
 /** What a foaming solution is asked for. */
 export const solutionFields = {

@@ -8,10 +8,11 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
+import { dilution } from '../shared/dilution.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { dilution, withoutMoney } from '../shared/spelt.ts';
+import { withoutMoney } from '../shared/spelt.ts';
 import { foamLives } from './foam-lives.ts';
 import { cementDensity, counts } from './recipe-fields.ts';
 

@@ -1,9 +1,9 @@
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { dilution } from '../shared/dilution.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { dilution } from '../shared/spelt.ts';
 import { foamLives } from './foam-lives.ts';
 import { cementDensity, convention, counts, leastLoads } from './recipe-fields.ts';
 
