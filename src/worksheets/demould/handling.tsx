@@ -1,7 +1,7 @@
 import { utilisation } from '../../core/demould/handling.ts';
 import { CAUTIOUS_SHARE, EARLIEST_ADJUSTED_AGE } from '../../core/demould/strip-window.ts';
-import { wholeOnes } from '../../core/mix/whole.ts';
 import { DAY } from '../../core/quantity/constants.ts';
+import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -26,7 +26,7 @@ function waitWords(
   if (enough === undefined || enough > WITHIN)
     return 'Hold it better: at the low end of its strength waiting does not make it enough, even for two months.';
   const days = (time: number) =>
-    say((wholeOnes((10 * time) / DAY) / 10) * DAY, 'time', {
+    say((Math.ceil(justUnder((10 * time) / DAY, SLIVER)) / 10) * DAY, 'time', {
       units: DAYS,
       significant: 3,
       plain: true,
