@@ -118,9 +118,8 @@ export function refused(
   const whole = because === 'not-a-whole-number' && 'a whole number';
   const ends = (passed.length > 0 ? passed : [whole, low, high]).filter(Boolean).join(' and ');
   // What was read is not said as the end that it passed.
-  const digits = (read: string) => (ends.endsWith(` ${read}`) ? 12 : 5);
   const read = Number.isFinite(value)
-    ? `read ${words(value, digits(words(value)))}`
+    ? `read ${words(value, ends.endsWith(` ${words(value)}`) ? 12 : 5)}`
     : 'came out as no number';
   return `${field?.label ?? quantity}: ${read}; it must be ${ends || 'a finite number'}.`;
 }
