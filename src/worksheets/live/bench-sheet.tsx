@@ -181,7 +181,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
         </li>
         <li>
           Base mix{count > 1 && ' for one load'}: water first, cement into it, until no lump is
-          left.
+          left. Weigh a jug of it.
         </li>
         <li>
           Foam last. Weigh a {vessel.vessel > each.foamVolume ? 'smaller vessel' : 'bucket'} of it;
@@ -193,11 +193,12 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {count > 1 && ' The next load begins at step 3.'}
         </li>
         <li>
-          Cover the same hour. Bleed tank and hose to zero, refill with water, run that through the
-          lance, bleed again. Wash up in a tub, not at a drain.
+          Cover the same hour; keep damp and above {say(278.15, 'temperature', { decimals: 0 })}.
+          Test before you strip.
         </li>
         <li>
-          Keep damp and above {say(278.15, 'temperature', { decimals: 0 })}. Test before you strip.
+          Bleed tank and hose to zero, refill with water, run it through the lance, bleed again.
+          Wash up in a tub, not at a drain.
         </li>
       </ol>
       <p class="sheet-cautions">
