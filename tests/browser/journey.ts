@@ -109,7 +109,7 @@ export async function journey(page: Page, a: Case): Promise<void> {
 
   const sheet = page.locator('.bench-sheet');
   const reading = (Number(a.row) - a.tare[1]) / a.vessel[1];
-  const density = formatQuantity(reading, 'density', 'kg/m3', { significant: 3 }).number;
+  const density = formatQuantity(reading, 'density', 'kg/m3').number;
   const bucket = say(a.foam[1], 'mass', 'kg');
   for (const text of [
     new RegExp(say(mix.cement / loads.count, 'mass', 'kg').replace(' ', '\\s')),
