@@ -154,8 +154,9 @@ test('water and concentrate of the solution are told by weight too', () => {
   expect(grams! / millilitres!).toBeCloseTo(1.1, 2);
 });
 
-test('the sheet ends with the vessel bled and the tools washed', () => {
+test('the sheet weighs the base mix alone, and ends with the vessel bled and the tools washed', () => {
   const [, steps = ''] = /sheet-steps">(.*?)<\/ol>/s.exec(renderToString(h(BenchSheet, {}))) ?? [];
+  expect(steps).toMatch(/Base mix.*Weigh a jug of it.*Foam last/s);
   expect(steps).toMatch(
     /Cover.*Bleed tank and hose to zero, refill.*through the lance, bleed again.*Wash up.*not at a drain/,
   );
