@@ -146,7 +146,9 @@ export function FoamByWeight({ editor, say }: Props) {
   const { volume, doubt } = foamByWeight(withPm(reading), runReadings(editor.record, say)) ?? {};
   const written = readingValue(editor.record, 'foamVolume');
   const last = useRef<Partial<Record<'volume' | 'doubt' | 'written', number | undefined>>>({
-    ...{ volume, doubt, written },
+    volume,
+    doubt,
+    written,
   });
   // The last typed of the two counts; what is stored stands until either, or the foam's density, changes.
   useLayoutEffect(() => {
