@@ -81,7 +81,7 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
         are kept in this browser until midnight.
       </p>
       <button type="button" class="main" onClick={() => window.print()}>
-        Print this list
+        Print this page
       </button>
     </article>
   );
