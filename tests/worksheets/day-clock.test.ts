@@ -65,7 +65,7 @@ test('a step too long by itself is not mended by fewer pieces, and foam only whe
   expect(old).toContain('Make foam that lasts longer, or smaller loads');
   expect(old).not.toContain('fewer pieces');
   const waits = long(typed('clock.place', '40', 'min'));
-  expect(waits).toContain('Smaller loads');
+  expect(waits).toContain('Make smaller loads');
   expect(waits).not.toContain('lasts longer');
   // Where all the foam is made first, its last load is the one too old.
   expect(said({})).toContain('cast fewer pieces in a day');

@@ -138,7 +138,7 @@ export default worksheet({
     const change =
       clock.remedies.length > 0
         ? `Any one of these would do: ${clock.remedies.map((remedy) => (remedy === 'a-larger-mixer' ? fewerLoads(clock.fewer, v, say) : REMEDIES[remedy])).join('; ')}.`
-        : `${first.code === 'foam-too-old' ? 'Make foam that lasts longer, or s' : 'S'}maller loads, each of whose steps is shorter; or change two things at once.`;
+        : `Make ${first.code === 'foam-too-old' ? 'foam that lasts longer, or ' : ''}smaller loads, each of whose steps is shorter; or change two things at once.`;
     return { verdict: 'stop', say: `The plan cannot work. ${what} ${change}` };
   },
   notes: () => [
