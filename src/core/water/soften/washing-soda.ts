@@ -97,6 +97,8 @@ export function softenWithSoda(dose: {
 
 /** The most soda ever tried in search of a target, mol/kg: some 10 g/L of soda ash. */
 const MOST_SODA = 0.1;
+/** The first dose tried, as a share of what is to come out: most waters want less, and none is refused by it. */
+const USUAL_SHARE = 1.5;
 
 /**
  * How much washing soda brings a water to a hardness.
@@ -119,12 +121,17 @@ export function sodaForHardness(aim: {
   | { readonly reached: false; readonly least: number } {
   const { water, target } = aim;
   demand('target', target, 'count', { min: 0 });
-  const at = (soda: number) => softenWithSoda({ water, soda });
-  const untouched = at(0);
+  const untouched = softenWithSoda({ water, soda: 0 });
   if (untouched.hardness <= target) return { reached: true, soda: 0, softened: untouched };
+  const tried = new Map([[0, untouched]]);
+  const at = (soda: number) => {
+    const softened = tried.get(soda) ?? softenWithSoda({ water, soda });
+    tried.set(soda, softened);
+    return softened;
+  };
   const excess = (soda: number) => at(soda).hardness - target;
   const need = (water.calcium ?? 0) + Math.max(0, water.carbon - water.alkalinity);
-  let high = Math.min(MOST_SODA, need + 1e-4);
+  let high = Math.min(MOST_SODA, need + 1e-4, USUAL_SHARE * (untouched.hardness - target) + 1e-6);
   let atHigh = excess(high);
   while (atHigh > 0) {
     if (high === MOST_SODA) return { reached: false, least: atHigh + target };
