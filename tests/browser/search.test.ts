@@ -60,19 +60,17 @@ async function indexInPage(): Promise<Index<Found>> {
   })()`);
   return {
     search: async (words) => {
-      const hits = await index.evaluate(async (loaded, asked) => {
-        const { results } = await loaded.search(asked);
-        return results.map(({ id, score, words }) => ({ id, score, words }));
-      }, words);
+      // Kept in the page: searched again, with more of the index fetched, they could be others.
+      const found = await index.evaluateHandle(
+        async (loaded, asked) => (await loaded.search(asked)).results,
+        words,
+      );
+      const hits = await found.evaluate((results) =>
+        results.map(({ id, score, words }) => ({ id, score, words })),
+      );
       // Only the best are looked up, as in the dialog.
       const pageOf = (id: string) =>
-        index.evaluate(
-          async (loaded, [asked, wanted]) => {
-            const { results } = await loaded.search(asked);
-            return results.find((hit) => hit.id === wanted)!.data();
-          },
-          [words, id] as const,
-        );
+        found.evaluate((results, wanted) => results.find((hit) => hit.id === wanted)!.data(), id);
       return { results: hits.map((hit) => ({ ...hit, data: () => pageOf(hit.id) })) };
     },
   };

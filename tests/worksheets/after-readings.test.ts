@@ -170,6 +170,14 @@ test('a frost that was read is said in the same words by the age, however long a
   );
 });
 
+test('one temperature that stays below freezing counts no hours that nobody entered', () => {
+  const readThenMean = answered(frostGuard, readings('0 10\n6 4\n12 3', { mean: '-1' }));
+  expect(readThenMean.numbers.firstFreeze!.value / 3600).toBeCloseTo(12, 1);
+  expect(readThenMean.numbers.frozenFor).toBeUndefined();
+  const steady = { 'curing.source': { t: 'steady' }, 'curing.steady': { t: '-2' } };
+  expect(answered(frostGuard, steady).numbers.frozenFor).toBeUndefined();
+});
+
 test('the second in which a forecast takes over is no time at freezing', () => {
   const touched = answered(frostGuard, readings('0 18\n10 12\n20 0', { mean: '10' }));
   expect(touched.judgement.verdict).toBe('stop');

@@ -70,3 +70,12 @@ test('a step too long by itself is not mended by fewer pieces, and foam only whe
   // Where all the foam is made first, its last load is the one too old.
   expect(said({})).toContain('cast fewer pieces in a day');
 });
+
+test('one remedy is not called any one of several, nor a time over its limit the limit', () => {
+  const slow = said(typed('clock.place', '40', 'min'));
+  expect(slow).not.toContain('Any one of these');
+  const late = said(typed('clock.latest', '31.9', 'min'));
+  const [, took, most] = /would be (\S+)\u00a0min old .* lasts (\S+)\u00a0min/.exec(late) ?? [];
+  expect(most).toBeDefined();
+  expect(took).not.toBe(most);
+});

@@ -28,6 +28,9 @@ test.each([
   const problem = refused(entries);
   expect(problem?.input).toBe(input);
   expect(problem?.say).toContain(`it must be at most ${most}.`);
+  const [, name] = input.split('-') as [string, keyof typeof landing.fields];
+  const { label } = landing.fields[name] as { label: string };
+  expect(problem?.say.split(': read')[0]).toBe(name === 'bucket' ? `± of ${label}` : label);
   // What is said may be typed.
   const [t, u] = most.split('\u00a0') as [string, string];
   const [key, typed] = Object.entries(entries)[0] as [string, Entry];

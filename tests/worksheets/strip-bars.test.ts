@@ -238,3 +238,9 @@ test('bars since a frost are told that cold below 0 °C is reckoned as 0 °C', (
   expect(below.words).toContain('Time below 0 °C (32 °F) is counted as time at it');
   expect(thawed('0').words).not.toContain('is counted as time at it');
 });
+
+test('a later end that age sets, and not strength, says so', () => {
+  const strong = { 'part.barMean': kPa('400'), 'part.barLow': kPa('350') };
+  const { notes } = answered(stripWindow, { ...bars, ...strong });
+  expect(notes.join(' ')).toContain('Both ends are set by age, not by strength');
+});

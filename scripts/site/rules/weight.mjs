@@ -65,7 +65,7 @@ const HEAVIER = {
   // How long it dries, by a rule and by diffusion, and the picture of both.
   'curing/drying-to-use/': 49_350,
   // When it may be stripped, by strength or by bars, and what strength the growth of the mix has by then.
-  'demoulding/when-to-strip/': 49_650,
+  'demoulding/when-to-strip/': 50_150,
   // Heat through a slab, a column or a ball, and its picture.
   'curing/heat-inside/': 64_700,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.

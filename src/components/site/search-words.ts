@@ -43,7 +43,7 @@ const FAMILIES: readonly (readonly string[])[] = [
   ['sink', 'sank', 'sunk', 'sinks', 'sinking'],
   ['break', 'broke', 'broken', 'snapped'],
   ['freeze', 'froze', 'frozen', 'frost'],
-  ['burn', 'burns', 'burnt', 'burned'],
+  ['burn', 'burns', 'burnt', 'burned', 'burning'],
   ['stick', 'sticks', 'stuck', 'sticking'],
   ['collapse', 'collapsed', 'collapses', 'collapsing'],
   ['crack', 'cracks', 'cracked', 'cracking'],

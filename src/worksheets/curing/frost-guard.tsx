@@ -68,7 +68,9 @@ export default worksheet({
     const law = lawOf('fhp');
     const coefficients = coefficientsOf(v);
     const grows = { history, law, strength28: v.strength28, coefficients };
-    const guard = frostGuard({ ...grows, until: known.until });
+    // One temperature held for as long as is looked ahead is nobody's count of nights.
+    const counted = known.until < AHEAD ? known.until : known.measured;
+    const guard = frostGuard({ ...grows, until: counted });
     const wanted = strongAfter(v.wanted, grows);
     /** Frozen before it stands that, it is not known to grow any more. */
     const frozen = guard.oneFreeze.frozenFirst ? guard.firstFreeze : undefined;
@@ -221,7 +223,7 @@ export default worksheet({
         const s = new Set(coefficientsOf(v).map((each) => each.toFixed(2)));
         return age === undefined
           ? `${say(v.wanted, 'stress', { units: MPA })} is above where the lowest curve levels out.`
-          : `s = ${[...s].join(' or ')}: ${say(v.wanted, 'stress', { units: MPA })} takes an adjusted age of ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
+          : `s = ${[...s].join(' or ')}: ${say(v.wanted, 'stress', { units: MPA })} ${age > EARLIEST_ADJUSTED_AGE ? 'takes an adjusted age of' : 'comes before the least adjusted age that is reckoned with,'} ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
       },
     },
   ],

@@ -1,6 +1,7 @@
 import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
 import type { Band } from '../../core/curing/strength-growth.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
+import type { Note } from '../../core/note.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
@@ -28,6 +29,13 @@ const NEAR_FROST =
 
 const TEST_IT =
   'Test it before you move it: the thumbnail tells of the skin, the edge whether it bears the form being drawn off, the sounding of the inside.';
+
+/** Which ends of the window are set by age, as the beginning of a sentence; undefined where neither is. */
+const byAge = ({ notes }: { readonly notes: readonly Note[] }) => {
+  const ends = notes.flatMap(({ code, of }) => (code === 'set-not-strength' ? [of] : []));
+  if (ends.length > 1) return 'Both ends are';
+  return ends[0] && (ends[0] === 'latest' ? 'The later end is' : 'The earlier end is');
+};
 
 export default worksheet({
   id: 'strip-window',
@@ -186,9 +194,9 @@ export default worksheet({
         ]
       : []),
     `What handling asks has the weight in it, and the pull of the form or a factor on the weight, but no jerk: that is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as “Will it bear being moved like this?” does in its verdict.`,
-    ...(window.notes.some(({ code, of }) => code === 'set-not-strength' && of === 'earliest')
+    ...(byAge(window)
       ? [
-          `The earlier end is set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer, the least that test specimens stay in their moulds, no estimate is worth anything.`,
+          `${byAge(window)} set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer, the least that test specimens stay in their moulds, no estimate is worth anything.`,
         ]
       : []),
     'The growth curves were made for ordinary concrete; no source seen validates them for foamed concrete. Retarders, cold water and stored cement all make it later.',

@@ -299,7 +299,7 @@ function Run({
           goes on from its record alone, without its foam’s weighing or a correction to take back.
         </p>
       )}
-      {plan?.example && step < PLACE && (
+      {!over && plan?.example && step < PLACE && (
         <p class="note">
           The amounts, and the density they aim at, are the invented example’s until you size a
           batch of your own.
@@ -328,7 +328,7 @@ function Run({
           say={say}
         />
       )}
-      {plan && plan.loads > 1 && step === 0 && (
+      {!over && plan && plan.loads > 1 && step === 0 && (
         <>
           <p class="note">
             Amounts for one of {plan.loads} loads; each load is a batch of its own.

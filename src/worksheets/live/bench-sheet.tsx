@@ -193,12 +193,11 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {count > 1 && ' The next load begins at step 3.'}
         </li>
         <li>
-          Cover the same hour; keep damp and above {say(278.15, 'temperature', { decimals: 0 })}.
-          Test before you strip.
+          Cover. Bleed tank and hose to zero, refill with water, run it through the lance, bleed
+          again. Wash up in a tub, not at a drain.
         </li>
         <li>
-          Bleed tank and hose to zero, refill with water, run it through the lance, bleed again.
-          Wash up in a tub, not at a drain.
+          Keep damp and above {say(278.15, 'temperature', { decimals: 0 })}. Test before you strip.
         </li>
       </ol>
       <p class="sheet-cautions">

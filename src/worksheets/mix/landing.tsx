@@ -180,7 +180,9 @@ export default worksheet({
       'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
     'too-doubtful': (e, say) => {
       const field = landingFields[e.quantity as 'bucket' | 'foamFill'];
-      return `${refused(e, { ...field, label: 'The ±' }, say)} So doubtful a reading is none.`;
+      // The others are each a ± by their own names.
+      const label = e.quantity === 'bucket' ? `± of ${field.label}` : field.label;
+      return `${refused(e, { ...field, label }, say)} So doubtful a reading is none.`;
     },
   },
   folded: 'The load, the bucket, and errors that go together',

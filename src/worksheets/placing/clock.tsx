@@ -123,21 +123,29 @@ export default worksheet({
     },
   },
   judge: ({ clock }, v, say) => {
-    const time = (s: number) => say(s, 'time', { units: MINUTES, significant: 2 });
     const [first] = clock.obstacles;
     if (!first)
       return {
         verdict: 'good',
         say: `It fits, with every step at the minutes given. Set out foam, bucket, scale and strike-off bar before the first bag is opened.`,
       };
+    const took = 'age' in first ? first.age : first.wait;
+    const limit = { 'foam-too-old': v.latest, 'mix-waits': v.mixLasts, 'cold-joint': v.joint }[
+      first.code
+    ];
+    const time = (s: number, significant: number) =>
+      say(s, 'time', { units: MINUTES, significant });
+    // A time over its limit is not said in the limit's own words.
+    const digits = [2, 3, 4].find((n) => time(took, n) !== time(limit, n)) ?? 5;
+    const [long, most] = [time(took, digits), time(limit, digits)];
     const what = {
-      'foam-too-old': `In load ${first.load} the foam would be ${'age' in first ? time(first.age) : ''} old when it is in, and it lasts ${time(v.latest)}.`,
-      'mix-waits': `A blended load would wait ${'wait' in first ? time(first.wait) : ''} until it is placed; ${time(v.mixLasts)} is what you allow.`,
-      'cold-joint': `Load ${first.load} would come ${'wait' in first ? time(first.wait) : ''} after the one before it, more than the ${time(v.joint)} you allow.`,
+      'foam-too-old': `In load ${first.load} the foam would be ${long} old when it is in, and it lasts ${most}.`,
+      'mix-waits': `A blended load would wait ${long} until it is placed; ${most} is what you allow.`,
+      'cold-joint': `Load ${first.load} would come ${long} after the one before it, more than the ${most} you allow.`,
     }[first.code];
     const change =
       clock.remedies.length > 0
-        ? `Any one of these would do: ${clock.remedies.map((remedy) => (remedy === 'a-larger-mixer' ? fewerLoads(clock.fewer, v, say) : REMEDIES[remedy])).join('; ')}.`
+        ? `${clock.remedies.length > 1 ? 'Any one of these' : 'This'} would do: ${clock.remedies.map((remedy) => (remedy === 'a-larger-mixer' ? fewerLoads(clock.fewer, v, say) : REMEDIES[remedy])).join('; ')}.`
         : `Make ${first.code === 'foam-too-old' ? 'foam that lasts longer, or ' : ''}smaller loads, each of whose steps is shorter; or change two things at once.`;
     return { verdict: 'stop', say: `The plan cannot work. ${what} ${change}` };
   },

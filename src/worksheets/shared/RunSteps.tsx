@@ -145,8 +145,8 @@ function Place({ editor, plan, say }: StepProps) {
   );
 }
 
-function Cover({ editor, plan, say }: StepProps) {
-  const more = plan && !plan.example && plan.loads > 1;
+function Cover({ editor, plan, say, over }: StepProps) {
+  const more = !over && plan && !plan.example && plan.loads > 1;
   return (
     <>
       <p>

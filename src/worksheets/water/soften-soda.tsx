@@ -194,10 +194,12 @@ export default worksheet({
   notes: (r, v, say) => {
     if (!r.wanted) return [];
     const factor = say(DECAHYDRATE_FACTOR, 'count', { significant: 2 });
-    const notes = [
+    const slip =
       v.form === 'anhydrous'
         ? `Weigh crystals by this figure and the water gets 1/${factor} of the soda: it stays hard.`
-        : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH ${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`,
+        : `Weigh soda ash by this figure and the water gets ${factor} times the soda: pH ${say(r.mixUp().got.water.pH, 'count', { significant: 3 })}. Crystals left open turn to powder and are then somewhere between the two.`;
+    const notes = [
+      ...(r.mass > 0 ? [slip] : []),
       'Test the hardness of the clear water before you trust it. Soda quickens cement and can make it stiffen at once: none of it belongs in the base mix (common practice, no source).',
     ];
     const mass = r.mass || r.stoichiometric;
