@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
 import { press } from './keyboard.ts';
-import { LIST, leave, listed, rows, slabs, stored, test, visit } from './records.ts';
+import { beginRun, LIST, leave, listed, rows, slabs, stored, test, visit } from './records.ts';
 
 /** Stands in for a browser that answers as told, and counts how often it was asked. */
 const answering = (page: Page, granted: boolean) =>
@@ -56,9 +56,7 @@ describe.concurrent('the room records take', () => {
     await page.getByRole('button', { name: 'Begin it empty' }).click();
     await page.locator('.record').waitFor();
     expect(await asked(page)).toBe('1');
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     expect(await asked(page)).toBe('2');
   });
 });

@@ -5,6 +5,7 @@ import { wakeWorksheets } from './browser.ts';
 import { fill, press } from './keyboard.ts';
 import {
   batchPage,
+  beginRun,
   LIST,
   leave,
   saveBench,
@@ -132,9 +133,7 @@ describe.concurrent('from the bench', () => {
     expect,
     page,
   }) => {
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     const cautions = () => page.locator('.run .caution').allInnerTexts();
     expect((await cautions()).join()).toMatch(/dust respirator[\s\S]*Class A GFCI/);
     for (const step of [1, 2, 3, 4]) {
@@ -167,9 +166,7 @@ describe.concurrent('from the bench', () => {
     expect,
     page,
   }) => {
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     await page.locator('#record-water').fill('13.57');
     await page.locator('#record-cement').fill('5.43');
     const verdicts = page.locator('.run .verdict');
@@ -213,9 +210,7 @@ describe.concurrent('from the bench', () => {
       'mix.foamDensity': '{"t":"70","u":"g/L"}',
       'mix.largestLoad': '{"t":"25","u":"L"}',
     });
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     const said = async () => (await page.locator('.run .verdict').allInnerTexts()).join();
     await page.locator('#record-water').fill('66');
     await page.locator('#record-cement').fill('156.6');
@@ -402,9 +397,7 @@ describe.concurrent('from the bench', () => {
       localStorage.setItem('suds.bench.1.correct.full', '{"t":"15.2"}');
       localStorage.setItem('suds.bench.1.foam-density.full', '{"t":"9.9"}');
     });
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     for (const name of ['Exactly that', 'Exactly that'])
       await page.getByRole('button', { name }).first().click();
     const next = page.getByRole('button', { name: /^Next/ });
@@ -544,9 +537,7 @@ describe.concurrent('from the bench', () => {
     const stop = page.getByRole('button', { name: /^Stop here/ });
     const clock = () => page.evaluate(() => localStorage.getItem('suds.clock.1'));
     const value = (id: string) => page.locator(`#${id}`).inputValue();
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await step(0);
+    await beginRun(page);
     for (const name of ['Exactly that', 'Exactly that'])
       await page.getByRole('button', { name }).first().click();
     await next.click();
@@ -600,9 +591,7 @@ describe.concurrent('from the bench', () => {
     expect,
     page,
   }) => {
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     expect(await page.locator('[data-save-batch]').isVisible()).toBe(false);
     await page.locator('#record-water').fill('1.23');
     await page.getByRole('button', { name: /^Next/ }).click();
@@ -644,9 +633,7 @@ describe.concurrent('from the bench', () => {
     expect,
     page,
   }) => {
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     const later = () =>
       page.evaluate(() => {
         const now = Date.now;
@@ -664,9 +651,7 @@ describe.concurrent('from the bench', () => {
   });
 
   test('“Keep both” in a run goes on with the copy, in its step', async ({ expect, page }) => {
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     const [begun] = await stored(page);
     const theirs = { t: '9', u: 'kg', s: 'metric' } as const;
     await leave(page, [{ ...begun!, revision: 7, readings: { water: theirs } }]);
@@ -693,9 +678,7 @@ describe.concurrent('from the bench', () => {
     expect,
     page,
   }) => {
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     await page.getByRole('button', { name: /^Next/ }).click();
     await page.locator('[data-run="1"]').waitFor();
     const type = (id: string, t: string) => page.locator(`#${id}`).fill(t);
@@ -730,9 +713,7 @@ describe.concurrent('from the bench', () => {
     expect,
     page,
   }) => {
-    await visit(page, 'bench/run/', '[data-run="begin"]');
-    await page.getByRole('button', { name: 'Begin a batch' }).click();
-    await page.locator('[data-run="0"]').waitFor();
+    await beginRun(page);
     await page.evaluate(() => {
       const full = () => {
         throw new DOMException('full', 'QuotaExceededError');

@@ -111,6 +111,12 @@ export async function visit(on: Page, path: string, wait: string): Promise<void>
   await on.goto(address);
   await on.locator(wait).first().waitFor();
 }
+/** Begins a batch step by step, as one does who comes to the page. */
+export async function beginRun(on: Page): Promise<void> {
+  await visit(on, 'bench/run/', '[data-run="begin"]');
+  await on.getByRole('button', { name: 'Begin a batch' }).click();
+  await on.locator('[data-run="0"]').waitFor();
+}
 /** Saves the bench as a batch from the page shown, under a name or the one suggested, and opens its record. */
 export async function saveBench(on: Page, name?: string): Promise<void> {
   await on.locator('[data-save-batch]').click();

@@ -1,6 +1,7 @@
-/** A picture is this wide, and a letter about so much of it on a phone, where text is drawn larger. */
+import { LETTER } from '../plots/scale.ts';
+
+/** A picture is this wide. */
 export const WIDTH = 420;
-export const LETTER = 8.6;
 /** Between two rows, and between two labels of one row. */
 export const ROW = 21;
 const APART = 8;

@@ -1,10 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { type Linear, scaleLinear } from './scale.ts';
+import { LETTER, type Linear, scaleLinear } from './scale.ts';
 
 const WIDTH = 420;
 const HEIGHT = 278;
-/** About the width of a letter. */
-const LETTER = 8.6;
 const MARGIN = { top: 32, right: 18, bottom: 48, left: 50 } as const;
 
 export interface Axes {

@@ -1,5 +1,8 @@
 import { nice, tickStep, ticks } from 'd3-array';
 
+/** About the width of a letter in a picture, on a phone, where text is drawn larger. */
+export const LETTER = 8.6;
+
 /** Takes numbers of one span to another along a straight line. */
 export interface Linear {
   (value: number): number;
