@@ -56,6 +56,13 @@ async function vitest(project, env = {}) {
 /** @param {readonly string[]} args @param {string} tool */
 const tool = async (tool, args) => one((await run(tool, args)).code === 0);
 
+/** A tool that runs beside another stage: what it says is said in one piece. @type {typeof tool} */
+async function toolBeside(tool, args) {
+  const { code, output } = await run(tool, args, { quiet: true });
+  console.log(output);
+  return one(code === 0);
+}
+
 /** What the build of the tested site took, s. */
 let buildSeconds = Number.POSITIVE_INFINITY;
 
@@ -85,7 +92,11 @@ function crashed(error) {
   return one(false);
 }
 
-/** @type {{ name: string, work: () => Promise<Count>, needs?: string }[]} */
+/**
+ * A stage begins when the one before it has ended; one that runs `beside` the next, with it: the types and
+ * the unit tests keep one core busy each.
+ * @type {{ name: string, work: () => Promise<Count>, needs?: string, beside?: true }[]}
+ */
 const stages = [
   {
     name: 'format and lint',
@@ -96,7 +107,11 @@ const stages = [
     name: 'dead code',
     work: () => tool('knip', ['--no-progress', '--treat-config-hints-as-errors']),
   },
-  { name: 'types', work: () => tool('astro', ['check', '--minimumFailingSeverity', 'warning']) },
+  {
+    name: 'types',
+    beside: true,
+    work: () => toolBeside('astro', ['check', '--minimumFailingSeverity', 'warning']),
+  },
   { name: 'unit tests', work: () => vitest('unit') },
   { name: 'build', work: buildTested },
   { name: 'build in time', needs: 'build', work: async () => buildInTime() },
@@ -117,13 +132,24 @@ const stages = [
 mkdirSync(join(root, '.build/reports'), { recursive: true });
 /** @type {{ name: string, count: Count, seconds: number }[]} */
 const results = [];
-for (const { name, work, needs } of stages) {
+
+/** @param {(typeof stages)[number]} stage */
+async function runStage({ name, work, needs }) {
   console.log(`\n── ${name} ──`);
   const begun = performance.now();
   const ready = !needs || results.some((done) => done.name === needs && done.count.failed === 0);
   if (!ready) console.error(`Not run: the ${needs} failed.`);
   const count = ready ? await work().catch(crashed) : one(false);
   results.push({ name, count, seconds: (performance.now() - begun) / 1000 });
+}
+
+/** @type {Promise<void>[]} */
+let running = [];
+for (const stage of stages) {
+  running.push(runStage(stage));
+  if (stage.beside) continue;
+  await Promise.all(running);
+  running = [];
 }
 
 console.log('\n── in all ──');

@@ -41,3 +41,40 @@ export async function faults(
     nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary ?? ''}`),
   );
 }
+
+/**
+ * What axe finds in the colours of the page, where they are not among those `tried` under the same theme:
+ * contrast depends on the colour of a text, on what lies behind it, and on how large and bold it is.
+ */
+export async function newColourFaults(page: Page, tried: Set<string>): Promise<string[]> {
+  const fresh = await page.evaluate(
+    (tried) => {
+      const seen = new Set(tried);
+      const had = seen.size;
+      for (const e of document.querySelectorAll('[data-fresh]')) e.removeAttribute('data-fresh');
+      for (const e of document.body.querySelectorAll('*')) {
+        const speaks = [...e.childNodes].some((n) => n.nodeType === 3 && n.nodeValue?.trim());
+        if (!(speaks || e.matches('input, select, textarea')) || !e.checkVisibility()) continue;
+        const { color, fontSize, fontWeight, textDecorationLine } = getComputedStyle(e);
+        const around = e.parentElement ? getComputedStyle(e.parentElement).color : '';
+        const key = [color, fontSize, fontWeight, textDecorationLine, around];
+        for (let at: Element | null = e; at; at = at.parentElement) {
+          const { backgroundColor, backgroundImage, opacity } = getComputedStyle(at);
+          if (opacity !== '1') key.push(opacity);
+          if (backgroundImage !== 'none') key.push(backgroundImage);
+          if (backgroundColor === 'rgba(0, 0, 0, 0)') continue;
+          key.push(backgroundColor);
+          if (backgroundColor.startsWith('rgb(')) break;
+        }
+        const style = key.join();
+        if (!seen.has(style)) e.setAttribute('data-fresh', '');
+        seen.add(style);
+      }
+      return [...seen].slice(had);
+    },
+    [...tried],
+  );
+  if (fresh.length === 0) return [];
+  for (const style of fresh) tried.add(style);
+  return faults(page, COLOURS, ['[data-fresh]']);
+}

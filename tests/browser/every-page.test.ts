@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bringAxe, COLOURS, faults, WIDTH } from './axe.ts';
+import { bringAxe, faults, newColourFaults, WIDTH } from './axe.ts';
 import { cutText, overflow, SPACED, shownThings, smallTargets, TWICE, under } from './boxes.ts';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
 import { makeMistakes, unsaidMistakes } from './mistakes.ts';
@@ -8,6 +8,9 @@ import { nameFaults } from './names.ts';
 
 /** What a fingertip needs (WCAG 2.2, 2.5.8), and what a gloved one does. */
 const [FINGER, GLOVE] = [24, 44];
+
+/** The colours of texts that were tried on some page, under each theme. */
+const tried = { light: new Set<string>(), dark: new Set<string>(), own: new Set<string>() };
 
 /**
  * Everything wrong with one page. All of axe's rules are run on a phone in light; what alone can change
@@ -54,9 +57,9 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   note('1280 px', await smallTargets(page, FINGER));
   note('text twice as large', await under(page, TWICE, () => tooTight(page)));
   await page.emulateMedia({ colorScheme: 'dark' });
-  note('dark', await faults(page, COLOURS));
+  note('dark', await newColourFaults(page, tried.dark));
   await page.emulateMedia({ forcedColors: 'active' });
-  note('a reader’s own colours', await faults(page, COLOURS));
+  note('a reader’s own colours', await newColourFaults(page, tried.own));
   await page.emulateMedia({ forcedColors: 'none' });
 
   if ((await makeMistakes(page)) > 0) {
@@ -64,7 +67,7 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
     note('mistakes shown', await unsaidMistakes(page));
     note('mistakes shown in the dark', await faults(page, undefined, told));
     await page.emulateMedia({ colorScheme: 'light' });
-    note('mistakes shown', await faults(page, COLOURS, ['.problem', '.withheld']));
+    note('mistakes shown', await newColourFaults(page, tried.light));
   }
   // The next page begins with an empty bench.
   await page.evaluate(() => localStorage.clear());
