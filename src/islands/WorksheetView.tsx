@@ -16,7 +16,7 @@ import {
 } from './engine/reading.ts';
 import { type Say, speaker } from './engine/say.ts';
 import { behaviourOf } from './fields.ts';
-import { isUnread, useEntries, useKept, useSettled, useTyping, useUnits } from './hooks.ts';
+import { isUnread, useEntries, useKept, useTyping, useUnits } from './hooks.ts';
 import { keepResults } from './keep-results.ts';
 import { ChoiceInput } from './parts/ChoiceInput.tsx';
 import { Folded } from './parts/Folded.tsx';
@@ -25,6 +25,7 @@ import { keepFocus } from './parts/keep-focus.ts';
 import { Later } from './parts/Later.tsx';
 import { NumberInput } from './parts/NumberInput.tsx';
 import { Results } from './parts/Results.tsx';
+import { Said } from './parts/Said.tsx';
 import { Table } from './parts/Table.tsx';
 import { Verdict } from './parts/Verdict.tsx';
 import { useWay, Way } from './parts/Way.tsx';
@@ -177,13 +178,6 @@ export function WorksheetView({ sheet, formulas }: Props) {
     </div>
   );
 }
-
-/** What a screen reader hears once it has settled: by itself, so that the pause draws nothing else. */
-const Said = ({ text }: { readonly text: string }) => (
-  <p class="unseen" role="status">
-    {useSettled(text)}
-  </p>
-);
 
 /** What the result comes of: figure, tables and working. */
 function Explained({
