@@ -91,6 +91,23 @@ test('what coarse readings leave open is not said of the bars, nor called good',
   });
 });
 
+test('four bars whose low end is under half of their mean are looked at, and their faces', () => {
+  const judged = (...hung: readonly number[]) => {
+    const found = outcome(hung.map((kg) => `${kg} 50 50 0.45`).join('\n'));
+    if (!found.ok) throw new Error('no answer');
+    return { ...found.judgement, share: found.numbers.low!.value / found.numbers.mean!.value };
+  };
+  const apart = judged(7.45, 4.4, 9.7, 7.7);
+  expect(apart.share).toBeLessThan(0.5);
+  expect(apart).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/under half of it\. Look at the broken faces/),
+  });
+  const closer = judged(7.45, 6.5, 8.8, 7.7);
+  expect(closer.share).toBeGreaterThan(0.5);
+  expect(closer.verdict).toBe('good');
+});
+
 test('bars that are all alike scatter by nothing', () => {
   for (const hung of ['7.45', '8.13', '6.7']) {
     const found = outcome(four(`${hung} 50 50 0.45`));

@@ -48,7 +48,10 @@ test('before 16 hours no strength is given, for the curve says nothing of hours'
   const early: Values = {
     ...values,
     from: 'own',
-    results: [0.5, 1, 3, 7].map((days) => ({ age: days * DAY, strength: 1e5 * (1 + days) })),
+    results: [0.5, 1, 3, 7].map((days) => ({
+      age: days * DAY,
+      strength: 8e5 * Math.exp(0.3 * (1 - Math.sqrt(28 / days))),
+    })),
   };
   expect(answered({ ...early, age: 0.5 * DAY }).verdict).toBe('good');
   expect(answered({ ...early, age: 0.4 * DAY }).verdict).toBe('stop');
@@ -99,6 +102,21 @@ test('one result or two give a wide band, never Good, and are counted in words',
     verdict: 'look',
     say: expect.stringContaining('Three of them leave much to chance'),
   });
+});
+
+test('results further apart than a factor of two are looked at, whatever their number', () => {
+  const of = (...results: readonly [days: number, mpa: number][]) =>
+    answered({
+      ...values,
+      from: 'own',
+      age: 10 * DAY,
+      results: results.map(([days, mpa]) => ({ age: days * DAY, strength: mpa * 1e6 })),
+    });
+  expect(of([3, 0.42], [7, 1.9], [14, 0.52], [28, 0.8], [28, 2.5])).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/more than a factor of two.*Look at the broken faces/),
+  });
+  expect(of([3, 0.42], [7, 0.61], [14, 0.72], [28, 0.8], [28, 0.85]).verdict).toBe('good');
 });
 
 test('beyond the results the band about them widens', () => {

@@ -47,12 +47,39 @@ test('one bar, or bars that nobody counted, never give a green verdict', () => {
   }
 });
 
+test.each([
+  ['handling', handling, beside],
+  ['strip-window', stripWindow, { ...four, 'part.sinceCasting': { t: '60', u: 'd' } }],
+] as const)(
+  'bars that are few, or scatter widely, never give a green verdict: %s',
+  (_, sheet, of) => {
+    const warmed = { ...of, 'curing.coldest': { t: '20' }, 'curing.warmest': { t: '21' } };
+    const judged = (bars: string, low: string) =>
+      answered(sheet, { ...warmed, 'part.barsCounted': { t: bars }, 'part.barLow': kPa(low) })
+        .judgement;
+    for (const few of ['2', '3'])
+      expect(judged(few, '900')).toMatchObject({
+        verdict: 'look',
+        say: expect.stringContaining(`${few} bars are few and may agree by chance`),
+      });
+    expect(judged('4', '499')).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('scatter widely'),
+    });
+    expect(judged('4', '501').verdict).toBe('good');
+  },
+);
+
 test('moving and stripping ask the same share of the strength, with the same jerk', () => {
   const stress = answered(handling, {}).numbers.stress!.value;
   expect(answered(stripWindow, {}).numbers.needed!.value).toBeCloseTo((stress * 1.5) / 0.5, -3);
   // Just enough by the one is just enough by the other.
   const low = (kpa: number) =>
-    answered(handling, { ...beside, 'part.barLow': kPa(String(kpa)) }).judgement.verdict;
+    answered(handling, {
+      ...beside,
+      'part.barMean': kPa('300'),
+      'part.barLow': kPa(String(kpa)),
+    }).judgement.verdict;
   const needed = ((stress / 1000) * 1.5) / 0.5;
   expect(low(needed * 1.01)).toBe('good');
   expect(low(needed * 0.99)).toBe('look');

@@ -14,6 +14,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { FEW } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { DAYS, MPA } from '../shared/curing-fields.ts';
 import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first-frost.ts';
@@ -22,8 +23,8 @@ import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
 import { youngWords } from '../shared/young-words.ts';
 
-/** Fewer results are few, as of bars. */
-const FEW = 4;
+/** Further apart, low to high, they tell no more than the density does. */
+const WIDE = 2;
 
 interface Growing {
   /** Youngest and oldest of the reader's own results, s. */
@@ -198,18 +199,25 @@ export default worksheet({
         verdict: 'look',
         say: `Between ${low} and ${high} now, but the results do not show by themselves how it grows: the cement’s usual growth is used. Test at another age.`,
       };
-    return age < tested[0] || age > tested[1]
-      ? {
-          verdict: 'look',
-          say: `${low} to ${high} now, by the curve through your results, carried ${age < tested[0] ? 'back before the first' : 'on past the last'} of them. Test one at this age before you rely on it.`,
-        }
-      : {
-          verdict: count < FEW ? 'look' : 'good',
-          say:
-            count < FEW
-              ? `${low} to ${high} now, by your own results. Three of them leave much to chance: another or two would narrow it if they agree.`
-              : `Your own results say ${low} to ${high} now. They outrank the model: go by them between the ages you tested.`,
-        };
+    if (age < tested[0] || age > tested[1])
+      return {
+        verdict: 'look',
+        say: `${low} to ${high} now, by the curve through your results, carried ${age < tested[0] ? 'back before the first' : 'on past the last'} of them. Test one at this age before you rely on it.`,
+      };
+    if (count < FEW)
+      return {
+        verdict: 'look',
+        say: `${low} to ${high} now, by your own results. Three of them leave much to chance: another or two would narrow it if they agree.`,
+      };
+    if (now.high > WIDE * now.low)
+      return {
+        verdict: 'look',
+        say: `${low} to ${high} now, by your own results: more than a factor of two, no closer than a density tells. Look at the broken faces for hollows and cold joints, and test more.`,
+      };
+    return {
+      verdict: 'good',
+      say: `Your own results say ${low} to ${high} now. They outrank the model: go by them between the ages you tested.`,
+    };
   },
   notes: (r, { from }, say) => [
     ...((r.fit?.spread ?? LEAST_SPREAD) < LEAST_SPREAD

@@ -5,10 +5,8 @@ import { POSSIBLE_DENSITY } from '../../core/finished/possible-density.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import { MM } from '../shared/amounts.ts';
+import { ONE_BAR_SHARE } from '../shared/bars-doubt.ts';
 import { barAge } from '../shared/part-fields.ts';
-
-/** One bar says nothing of scatter; half of it is carried on as a guess. Common practice, no source. */
-export const ONE_BAR_SHARE = 0.5;
 
 const side = (label: string, example: string) =>
   number('length', { label, example, min: '5 mm', max: '1 m', units: MM });

@@ -2,8 +2,9 @@ import { BUCKET_MOST } from '../../core/demould/break-a-bar.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, MM } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
+import { FEW, scatterWidely } from '../shared/bars-doubt.ts';
 import { KPA } from '../shared/part-fields.ts';
-import { barFields, barsBroken, ONE_BAR_SHARE } from './bars-broken.ts';
+import { barFields, barsBroken } from './bars-broken.ts';
 
 /** The bars, whichever way they were loaded. */
 const LOADED = ['bars', 'thirds'] as const;
@@ -68,6 +69,7 @@ export default worksheet({
   judge: (r, _, say) => {
     const mean = say(r.together.mean, 'stress', { units: KPA });
     const { coarse, plusMinus = 0 } = r.together;
+    const widely = scatterWidely({ mean: r.together.mean, low: r.low });
     if (coarse && (r.low <= 0 || plusMinus > r.together.mean))
       return {
         verdict: 'stop',
@@ -87,7 +89,7 @@ export default worksheet({
         say: `A bar spans less than three times its depth: part of the load goes straight to the supports and the strength reads high, so no other worksheet takes it over. ${heavy ? `And ${heavy}` : 'Move the supports apart, or cast thinner bars.'}`,
       };
     if (heavy) return { verdict: 'look', say: `${mean}, but ${heavy}` };
-    if (coarse && r.low < ONE_BAR_SHARE * r.together.mean)
+    if (coarse && widely)
       return {
         verdict: 'look',
         say: `${mean} is sure to ±\u00a0${say(plusMinus, 'stress', { units: KPA, significant: 2 })} only, and that is the scale and the tape, which leave more open than the bars scatter: more bars would not help. Look at the ± of both, and at its unit; read finer, or break thicker bars.`,
@@ -97,10 +99,15 @@ export default worksheet({
         verdict: 'look',
         say: `One bar gave ${mean}. How far the next may lie from that, one bar cannot tell; half of it is carried on as a guess, and the next may be weaker still. Break three more before you rely on any of this.`,
       };
-    if (r.counted.length < 4)
+    if (r.counted.length < FEW)
       return {
         verdict: 'look',
         say: `${r.counted.length} bars are few${coarse ? ', and they agree better than the scale and the tape can tell: that may be chance. Break another or two' : `: chance alone puts the low end at ${say(r.low, 'stress', { units: KPA })}. Another bar or two would raise it if they agree`}.`,
+      };
+    if (widely)
+      return {
+        verdict: 'look',
+        say: `${mean} from ${r.counted.length} bars, but they scatter widely: the next may bear no more than ${say(r.low, 'stress', { units: KPA })}, under half of it. Look at the broken faces for hollows and cold joints, and break more bars.`,
       };
     return {
       verdict: 'good',

@@ -6,6 +6,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { MM, PERCENT } from '../shared/amounts.ts';
+import { barsDoubt } from '../shared/bars-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
@@ -237,6 +238,12 @@ export default worksheet({
       return {
         verdict: 'look',
         say: `${bends} But that strength is guessed from its density. ${WEAKER}`,
+      };
+    const doubt = barsDoubt(v);
+    if (doubt)
+      return {
+        verdict: 'look',
+        say: `${bends} But ${doubt} before you rely on it.`,
       };
     return {
       verdict: 'good',

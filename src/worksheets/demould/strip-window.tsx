@@ -4,6 +4,7 @@ import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import type { Note } from '../../core/note.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { barsDoubt } from '../shared/bars-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
@@ -115,7 +116,7 @@ export default worksheet({
   },
   judge: (
     { window, cold, warm, frost, thawed, frozen },
-    { now, share, strengthFrom, bars, frost: first, cold: coldest },
+    { now, share, strengthFrom, bars, mean, low, frost: first, cold: coldest },
     say,
   ) => {
     const hot = heatDoubt(warm, say);
@@ -176,6 +177,12 @@ export default worksheet({
       return {
         verdict: 'look',
         say: `Even at the low end of the strength guessed from its density it should be ready. ${WEAKER} ${TEST_IT}`,
+      };
+    const doubt = barsDoubt({ bars, mean, low });
+    if (doubt)
+      return {
+        verdict: 'look',
+        say: `By the low end of your bars it should be ready, but ${doubt} before you rely on it. ${TEST_IT}`,
       };
     return {
       verdict: 'good',
