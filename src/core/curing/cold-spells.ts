@@ -15,6 +15,20 @@ export function firstAtOrBelow(history: TemperatureHistory, level: number): numb
 }
 
 /**
+ * How many times a history falls to a temperature or below it, up to `until`, s; once from the first moment on
+ * where it begins there. `level` K. No range: its points.
+ * @source common-practice
+ */
+export function timesAtOrBelow(
+  { times, temperatures }: TemperatureHistory,
+  level: number,
+  until: number,
+): number {
+  const under = (i: number) => temperatures[i]! <= level;
+  return times.filter((time, i) => time <= until && under(i) && !under(i - 1)).length;
+}
+
+/**
  * Time a history spends at or below a temperature, s. `level` K; `until` s (its end if absent). No
  * range: straight lines.
  * @source common-practice

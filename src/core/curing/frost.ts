@@ -2,6 +2,7 @@ import type { Note } from '../note.ts';
 import type { AgeLaw } from './age-factor.ts';
 import { demandPositive } from './bounds.ts';
 import { firstAtOrBelow, timeAtOrBelow } from './cold-spells.ts';
+import { EN_CURING_SHARES } from './curing-rules.ts';
 import { equivalentAge, timeToReachAge } from './equivalent-age.ts';
 import type { TemperatureHistory } from './history.ts';
 import { EARLIEST_ADJUSTED_AGE, FREEZES_AT } from './limits.ts';
@@ -37,6 +38,8 @@ interface FrostMark extends Reached {
 export interface FrostGuard {
   readonly oneFreeze: FrostMark;
   readonly repeated: FrostMark;
+  /** Where curing may stop by the longest of the European classes, its strength taken as that specified. */
+  readonly cured: FrostMark;
   /** First moment at or below freezing, s; undefined when there is none. */
   readonly firstFreeze: number | undefined;
   /** Time at or below freezing, s, up to `until`. */
@@ -74,6 +77,7 @@ export function strongAfter(strength: number, of: Growth): Reached {
  * is published for foamed.
  * @throws {DomainError} for a strength or coefficient not above zero, or as equivalentAge.
  * @source aci-faq-795
+ * @source en-13670 from memory
  * @source en-1992-1-1 equation 3.2
  */
 export function frostGuard(of: Growth & { readonly until?: number }): FrostGuard {
@@ -95,6 +99,7 @@ export function frostGuard(of: Growth & { readonly until?: number }): FrostGuard
   return {
     oneFreeze,
     repeated,
+    cured: mark(EN_CURING_SHARES[4] * strength28),
     firstFreeze,
     frozenFor: timeAtOrBelow(history, FREEZES_AT, of.until),
     coldest: history.temperatures.reduce((a, b) => Math.min(a, b)),

@@ -1,3 +1,4 @@
+import { timesAtOrBelow } from '../../core/curing/cold-spells.ts';
 import { ageAt, timeToReachAge } from '../../core/curing/equivalent-age.ts';
 import { STEP } from '../../core/curing/forecast.ts';
 import {
@@ -6,8 +7,13 @@ import {
   REPEATED_FREEZE_STRENGTH,
   strongAfter,
 } from '../../core/curing/frost.ts';
-import { extremesOf } from '../../core/curing/history.ts';
-import { COLDEST_CURE, EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
+import { COLDEST_AT, extremesOf } from '../../core/curing/history.ts';
+import {
+  COLDEST_CURE,
+  EARLIEST_ADJUSTED_AGE,
+  FREEZES_AT,
+  tooColdToCure,
+} from '../../core/curing/limits.ts';
 import { type Coefficients, leastShare } from '../../core/curing/strength-growth.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
@@ -72,8 +78,19 @@ export default worksheet({
     const counted = known.until < AHEAD ? known.until : known.measured;
     const guard = frostGuard({ ...grows, until: counted });
     const wanted = strongAfter(v.wanted, grows);
-    /** Frozen before it stands that, it is not known to grow any more. */
-    const frozen = guard.oneFreeze.frozenFirst ? guard.firstFreeze : undefined;
+    const { oneFreeze, repeated, cured } = guard;
+    // After the last low that was entered it falls towards one that nobody did.
+    const lastLow = Math.max(known.measured, counted - DAY + COLDEST_AT);
+    const freezes = timesAtOrBelow(
+      history,
+      FREEZES_AT,
+      Math.min(lastLow, repeated.time ?? Infinity),
+    );
+    /** Frozen before it stands that, before its cure is over or more than once, it is not known to grow any more. */
+    const frozen =
+      oneFreeze.frozenFirst || (repeated.frozenFirst && (cured.frozenFirst || freezes > 1))
+        ? guard.firstFreeze
+        : undefined;
     const unfrozen = (time: number | undefined) =>
       time === undefined || time > (frozen ?? time) ? undefined : time;
     /** Before this it is too young for any strength. */
@@ -86,13 +103,14 @@ export default worksheet({
     return {
       known,
       guard,
+      freezes,
       warmest: extremesOf(history).warmest,
       age: wanted.age,
       frozen,
       old,
       reached: unfrozen(wanted.time),
-      oneFreeze: unfrozen(guard.oneFreeze.time),
-      repeated: unfrozen(guard.repeated.time),
+      oneFreeze: unfrozen(oneFreeze.time),
+      repeated: unfrozen(repeated.time),
       strengthAt,
       most: frozen === undefined ? v.strength28 * Math.exp(Math.min(...coefficients)) : undefined,
       atFreeze: (guard.firstFreeze ?? 0) < old ? undefined : strengthAt(guard.firstFreeze!),
@@ -153,21 +171,37 @@ export default worksheet({
       note: 'by the lowest growth curve, from the low end',
     },
   },
-  judge: ({ known, guard, atFreeze, warmest }, v, say) => {
+  judge: ({ known, guard, freezes, frozen, atFreeze, warmest }, v, say) => {
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
     const passed = doubtWords(passedFrostWords(known, v.castAt, say), hot?.say);
-    const { oneFreeze, firstFreeze } = guard;
+    const { oneFreeze, repeated, firstFreeze, frozenFor } = guard;
     const mpa = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
     // 500 psi, as its source rounds it.
     const mark = say(ONE_FREEZE_STRENGTH, 'stress', {
       units: MPA,
       significant: say.system === 'us' ? 1 : 2,
     });
-    if (firstFreeze !== undefined && oneFreeze.frozenFirst)
+    const often = mpa(REPEATED_FREEZE_STRENGTH);
+    const also = passed ? ` ${passed}` : '';
+    const falls = firstFreeze === undefined ? '' : freezesWords(known, v.castAt, firstFreeze);
+    const has = atFreeze === undefined ? '' : `with ${mpa(atFreeze)}`;
+    const stands = `${falls}${frozenFor > STEP ? `, for ${say(frozenFor, 'time', { units: HOURS, significant: 2 })} in all` : ''}, ${has}: ${mark} stands one freeze`;
+    if (frozen !== undefined) {
+      const why = oneFreeze.frozenFirst
+        ? `${falls}, ${has ? `${has}: less than the ${mark} that stands one freeze` : 'too young to have any strength worth reckoning'}`
+        : freezes > 1
+          ? `${stands}, and this is more than one, which takes ${often}`
+          : `${stands}, but its cure lasts until it has ${mpa(guard.cured.strength)}, by the longest European class`;
       return {
         verdict: 'stop',
-        say: `${freezesWords(known, v.castAt, firstFreeze)}, ${atFreeze === undefined ? 'too young to have any strength worth reckoning' : `with ${mpa(atFreeze)}: less than the ${mark} that stands one freeze`}. ${isMeasured(known, firstFreeze) ? 'No strength is to be reckoned from its age any more: see “If it has frozen”, below.' : 'Bring it indoors or insulate it before then, or do not cast.'}${passed ? ` ${passed}` : ''}`,
+        say: `${why}. ${isMeasured(known, frozen) ? 'No strength is to be reckoned from its age any more: see “If it has frozen”, below.' : 'Bring it indoors or insulate it before then, or do not cast.'}${also}`,
+      };
+    }
+    if (firstFreeze !== undefined && repeated.frozenFirst)
+      return {
+        verdict: 'look',
+        say: `${stands}. Keep it from freezing again${repeated.age === undefined ? '' : ` before it has ${often}`}.${also}`,
       };
     if (passed)
       return {
@@ -181,7 +215,11 @@ export default worksheet({
         verdict: cold ? 'look' : 'good',
         say: `No frost is in these temperatures. But this mix never reaches the ${mark} that stands even one freeze: keep it from freezing for the whole cure, and dry before any winter.${cold ? ` And ${ages}` : ''}`,
       };
-    if (cold) return { verdict: 'look', say: `No frost comes before ${mark}, but ${ages}` };
+    if (cold)
+      return {
+        verdict: 'look',
+        say: `${falls ? `${falls}, ${has}: ${often} stands it again and again. But` : 'No frost is in these temperatures, but'} ${ages}`,
+      };
     return {
       verdict: 'good',
       say: `No frost catches it by these temperatures. Look at the forecast each day until it has ${mark}.`,
@@ -248,6 +286,7 @@ export default worksheet({
     'frost-strength-loss',
     'en-1992-1-1',
     'en-12390-2',
+    'en-13670',
     'fhp-1977',
     'common-practice',
   ],

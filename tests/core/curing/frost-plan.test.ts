@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { AgeLaw } from '../../../src/core/curing/age-factor.ts';
-import { firstAtOrBelow, timeAtOrBelow } from '../../../src/core/curing/cold-spells.ts';
+import {
+  firstAtOrBelow,
+  timeAtOrBelow,
+  timesAtOrBelow,
+} from '../../../src/core/curing/cold-spells.ts';
 import { dinCuring, gainClass } from '../../../src/core/curing/curing-rules.ts';
 import {
   DRY_ENOUGH_MOISTURE,
@@ -36,6 +40,27 @@ describe('frost guard', () => {
     expect(timeAtOrBelow(level, 273.15)).toBe(60);
     const rising = temperatureHistory({ times: [0, 60, 90], temperatures: [270, 273.15, 280] });
     expect(timeAtOrBelow(rising, 273.15)).toBe(60);
+  });
+
+  test('each fall to the level counts once, the first moment too, and none after the end', () => {
+    const nights = (temperatures: readonly number[], until = Infinity) =>
+      timesAtOrBelow({ times: [0, 1, 2, 3, 4, 5], temperatures, gaps: [] }, 273.15, until);
+    expect(nights([280, 273.15, 270, 274, 272, 280])).toBe(2);
+    expect(nights([270, 271, 274, 274, 272, 272])).toBe(2);
+    expect(nights([280, 270, 280, 270, 280, 270], 3)).toBe(2);
+    expect(nights([280, 270, 280, 270, 280, 270], 2.9)).toBe(1);
+    expect(nights([280, 280, 280, 280, 280, 273.2])).toBe(0);
+  });
+
+  test('the cure lasts to seven tenths of the strength, whatever stands the frost', () => {
+    const of = { history: cooling, law, coefficients: [0.2] } as const;
+    const { cured, oneFreeze } = frostGuard({ ...of, strength28: 30e6 });
+    expect(cured.strength).toBeCloseTo(21e6, 3);
+    expect(cured.frozenFirst).toBe(true);
+    expect(oneFreeze.frozenFirst).toBe(false);
+    // 28 d ÷ (1 − ln 0.7 ÷ 0.2)² = 3.6 d, at any strength.
+    expect(cured.age! / DAY).toBeCloseTo(3.615, 2);
+    expect(frostGuard({ ...of, strength28: 3e6 }).cured.age).toBeCloseTo(cured.age!, 3);
   });
 
   test('strong enough in time, and not', () => {
