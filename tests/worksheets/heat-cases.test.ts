@@ -1,6 +1,7 @@
 import { describe, expect, test, vi } from 'vitest';
 import { Hydrating } from '../../src/core/curing/heat/hydrating.ts';
-import { coldestFace } from '../../src/core/curing/heat/inside.ts';
+import { faceHistory } from '../../src/core/curing/heat/inside.ts';
+import { extremesOf } from '../../src/core/curing/history.ts';
 import { DAY } from '../../src/core/curing/units.ts';
 import { proportion } from '../../src/core/mix/proportion.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
@@ -102,7 +103,10 @@ test.each(SLOW)(
     expect(hours.run.times.length).toBeLessThan(0.7 * steady.run.times.length);
     expect(Math.abs(hours.peak.temperature - steady.peak.temperature)).toBeLessThan(0.1);
     expect(Math.abs(hours.difference.value - steady.difference.value)).toBeLessThan(0.1);
-    expect(Math.abs(coldestFace(hours.run) - coldestFace(steady.run))).toBeLessThan(0.1);
+    for (const side of ['near', 'far'] as const) {
+      const [own, reference] = [hours, steady].map(({ run }) => extremesOf(faceHistory(run, side)));
+      expect(Math.abs(own!.coldest - reference!.coldest)).toBeLessThan(0.1);
+    }
   },
 );
 
@@ -261,7 +265,7 @@ describe('covers round a part', () => {
     const cold = { coldest: 268.15, warmest: 268.15, strip: 30 * DAY };
     const { result, say } = of({ shape: 'ball', thickness: 0.4, insulation: 0.1, ...cold });
     // The same explicit scheme: −0.95 °C.
-    expect(Math.abs(result.coldestFace - 272.2)).toBeLessThan(0.05);
+    expect(Math.abs(result.cold!.temperature - 272.2)).toBeLessThan(0.05);
     expect(say).toContain('falls to −0.9\u00a0°C and freezes');
   });
 });

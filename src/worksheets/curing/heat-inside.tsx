@@ -1,6 +1,6 @@
 import { AGE_FACTOR_RANGE } from '../../core/curing/age-factor.ts';
 import { DIFFERENCE_LIMIT } from '../../core/curing/heat/inside.ts';
-import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT, tooColdToCure } from '../../core/curing/limits.ts';
+import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT } from '../../core/curing/limits.ts';
 import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
@@ -9,6 +9,8 @@ import { HOURS } from '../shared/curing-fields.ts';
 import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
 import { FINE, type HeatValues, ROUND } from '../shared/heat-cases.ts';
+import { heatDoubt } from '../shared/heat-doubt.ts';
+import { mixWarmth } from '../shared/mix-warmth.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { heatFields } from './heat-fields.ts';
 import { heatWorked } from './heat-worked.ts';
@@ -22,7 +24,7 @@ const NEAR = 2;
 const closeTo = (imbalance: number) =>
   imbalance < 1e-6 ? 'better than a millionth' : imbalance.toPrecision(1);
 
-/** What is to be said of its heat; of cold, the verdict. */
+/** What is to be said of its heat. */
 function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say: Say): Judgement {
   const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
   const least = degrees(peak.temperature);
@@ -49,11 +51,37 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   if (hottest <= v.mixAt + 0.5)
     return {
       verdict: 'good',
-      say: 'It hardly warms at all: its heat leaves as fast as it comes. Its trouble is cold, not heat.',
+      say: 'Inside it gets hardly warmer than it was mixed: its heat leaves as fast as it comes.',
     };
   return {
     verdict: 'good',
     say: `${hot} at most, and ${say(lag, 'temperatureDifference', { significant: 2 })} across it: within the usual limits. The warmth helps it set; keep the face damp meanwhile.`,
+  };
+}
+
+/** What a face sees, and what there is to do where it gets too cold. */
+const COLD_FACES: Readonly<
+  Record<HeatValues['far'] | 'uncovered', readonly [face: string, remedy: string]>
+> = {
+  bare: ['bare face', 'insulate it'],
+  wood: ['face under the wood', 'insulate over it'],
+  insulated: ['face, insulated as it is,', 'insulate it better'],
+  uncovered: ['face, bare once its cover is off,', 'leave the cover on for longer'],
+  room: ['face towards the room', 'warm the room'],
+  ground: ['face on the ground', 'lay foam board under it'],
+  closed: ['face', 'insulate it'],
+};
+
+/** What is to be said of the face that is too cold; undefined where none is. */
+function ofCold({ cold }: Worked, v: HeatValues, say: Say): Judgement | undefined {
+  if (!cold) return undefined;
+  const { temperature, since, cover } = cold;
+  const off = (cover === 'wood' || cover === 'insulated') && since > v.strip;
+  const [name, remedy] = COLD_FACES[off ? 'uncovered' : cover];
+  const freezes = temperature <= FREEZES_AT;
+  return {
+    verdict: freezes ? 'stop' : 'look',
+    say: `By these temperatures its ${name} falls to ${saidApart(temperature, 'temperature', [FREEZES_AT, COLDEST_CURE], say, { decimals: 1 })}${freezes ? ' and freezes' : `, below ${say(COLDEST_CURE, 'temperature', { plain: true })}`}: ${remedy} or bring it in, and see Frost, in the chapter on curing, before you cast.`,
   };
 }
 
@@ -139,16 +167,17 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
-    const heat = ofHeat(r, v, say);
-    if (!tooColdToCure(r.coldestFace)) return heat;
-    const freezes = r.coldestFace <= FREEZES_AT;
-    const falls = freezes
-      ? ' and freezes'
-      : `, below ${say(COLDEST_CURE, 'temperature', { plain: true })}`;
-    return {
-      verdict: freezes || heat.verdict === 'stop' ? 'stop' : 'look',
-      say: `${heat.say} By these temperatures its face falls to ${saidApart(r.coldestFace, 'temperature', [FREEZES_AT, COLDEST_CURE], say, { decimals: 1 })}${falls}: insulate it or bring it in, and see Frost, in the chapter on curing, before you cast.`,
-    };
+    const air = v.air === 'alike' ? [v] : v.days;
+    const said = [
+      mixWarmth(v.mixAt, say),
+      heatDoubt(Math.max(...air.map(({ warmest }) => warmest)), say),
+      ofHeat(r, v, say),
+      ofCold(r, v, say),
+    ].filter((each) => each !== undefined);
+    const worst = (['stop', 'look'] as const).find((verdict) =>
+      said.some((each) => each.verdict === verdict),
+    );
+    return { verdict: worst ?? 'good', say: said.map((each) => each.say).join(' ') };
   },
   notes: (r, { shape }, say) => [
     ...ofRange([...r.notes, ...(r.asDry?.notes ?? [])], say),

@@ -1,5 +1,8 @@
+import { firstAtOrBelow } from '../../core/curing/cold-spells.ts';
 import { adiabaticRise } from '../../core/curing/heat/hydration.ts';
-import { coldestFace, type HeatInside } from '../../core/curing/heat/inside.ts';
+import { faceHistory, type HeatInside } from '../../core/curing/heat/inside.ts';
+import { extremesOf } from '../../core/curing/history.ts';
+import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { COARSE, FINE, type HeatValues, heatCase } from '../shared/heat-cases.ts';
 import { lazy } from '../shared/lazy.ts';
@@ -36,8 +39,7 @@ function work(v: HeatValues) {
     asDry,
     /** K, whichever way it conducts. */
     hottest: Math.max(found.peak.temperature, asDry?.peak.temperature ?? 0),
-    /** K, whichever way it conducts. */
-    coldestFace: Math.min(coldestFace(found.run), asDry ? coldestFace(asDry.run) : Infinity),
+    cold: coldFace(v, [found, asDry ?? found]),
     rise: adiabaticRise({
       heat: found.hydration.heat,
       degree: found.hydration.ultimate,
@@ -53,6 +55,28 @@ function work(v: HeatValues) {
       ),
     ),
   };
+}
+
+/**
+ * Of faces that freeze, or else of those too cold to cure, the one that does so first, and since when, s, whichever
+ * way it conducts; undefined where none does.
+ */
+function coldFace({ shape, near, far }: HeatValues, runs: readonly HeatInside[]) {
+  const faces = (['near', 'far'] as const).map((side) => {
+    const histories = runs.map(({ run }) => faceHistory(run, side));
+    const temperature = Math.min(...histories.map((each) => extremesOf(each).coldest));
+    return { cover: side === 'far' && shape === 'slab' ? far : near, histories, temperature };
+  });
+  const frozen = faces.filter(({ temperature }) => temperature <= FREEZES_AT);
+  const cold = faces.filter(({ temperature }) => tooColdToCure(temperature));
+  const [of, level] = frozen.length > 0 ? [frozen, FREEZES_AT] : [cold, COLDEST_CURE];
+  const [first] = of
+    .map(({ histories, ...face }) => ({
+      ...face,
+      since: Math.min(...histories.map((each) => firstAtOrBelow(each, level) ?? Infinity)),
+    }))
+    .toSorted((a, b) => a.since - b.since);
+  return first;
 }
 
 /** Cases worked out lately: while one figure is typed, half of those beside it stay as they were. */

@@ -1,6 +1,7 @@
 import { demand } from '../../domain-error.ts';
 import type { Note } from '../../note.ts';
 import { outsideAgeRange } from '../age-factor.ts';
+import type { TemperatureHistory } from '../history.ts';
 import { BOILS, PEAK_LIMIT } from '../limits.ts';
 import { conduct, type HeatRun } from './conduction.ts';
 import type { Face } from './face.ts';
@@ -135,9 +136,13 @@ export function differenceOf({ temperatures, times }: HeatRun): HeatInside['diff
   return { value, time };
 }
 
-/** The coldest either face gets in a run, K. No range: a search. @source common-practice */
-export function coldestFace({ temperatures }: HeatRun): number {
-  return temperatures.reduce((coldest, along) => Math.min(coldest, coolerFace(along)), Infinity);
+/** What a face goes through in a run, s and K. No range: a choice of column. @source definition */
+export function faceHistory(
+  { temperatures, times }: HeatRun,
+  face: 'near' | 'far',
+): TemperatureHistory {
+  const at = temperatures.map((along) => along[face === 'near' ? 0 : along.length - 1]!);
+  return { times: [...times], temperatures: at, gaps: [] };
 }
 
 const coolerFace = (along: readonly number[]) => Math.min(along[0]!, along[along.length - 1]!);

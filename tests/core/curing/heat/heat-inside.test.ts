@@ -4,8 +4,8 @@ import { conduct } from '../../../../src/core/curing/heat/conduction.ts';
 import { type Face, steadyFace } from '../../../../src/core/curing/heat/face.ts';
 import { degreeOfHydration, ORDINARY_CEMENT } from '../../../../src/core/curing/heat/hydration.ts';
 import {
-  coldestFace,
   differenceOf,
+  faceHistory,
   heatInside,
   peakOf,
   temperatureInside,
@@ -80,11 +80,11 @@ describe('of a run written down by hand', () => {
     temperatures: [0, 4, 8].map((from) => temperatures.slice(from, from + 4)),
   });
 
-  test('the coldest face is the least of both faces at any time, and not of what lies between', () => {
-    const of = (...temperatures: number[]) => coldestFace(run(...temperatures));
-    expect(of(280, 250, 250, 282, 279, 250, 250, 281, 283, 250, 250, 284)).toBe(279);
-    expect(of(280, 250, 250, 282, 283, 250, 250, 281, 284, 250, 250, 278)).toBe(278);
-    expect(of(277, 250, 250, 282, 283, 250, 250, 281, 284, 250, 250, 279)).toBe(277);
+  test('the history of a face is its own at each time, and not of what lies between', () => {
+    const of = run(280, 250, 250, 282, 279, 250, 250, 281, 283, 250, 250, 284);
+    const times = [0, 60, 120];
+    expect(faceHistory(of, 'near')).toEqual({ times, temperatures: [280, 279, 283], gaps: [] });
+    expect(faceHistory(of, 'far')).toEqual({ times, temperatures: [282, 281, 284], gaps: [] });
   });
 
   test('the difference is the most that the hottest place inside is ahead of the cooler face', () => {
