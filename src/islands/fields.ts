@@ -34,6 +34,8 @@ interface Common {
   readonly usual?: boolean;
   /** Beside these choices it bears on nothing that is kept, so that its example holds none of that back. */
   readonly aside?: When;
+  /** The number beside it without which, empty or 0, its example bears on nothing. */
+  readonly needs?: string;
   /** Seldom changed: kept folded away below the others. */
   readonly folded?: boolean;
 }

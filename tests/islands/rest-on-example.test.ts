@@ -3,9 +3,12 @@ import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { restOnExample } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { benchKey } from '../../src/islands/worksheet.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import evaporation from '../../src/worksheets/curing/evaporation.tsx';
+import setTime from '../../src/worksheets/curing/set-time.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import batch from '../../src/worksheets/mix/batch.tsx';
 
 const rests = (entries: Entries, kept: KeptResults = {}) =>
   restOnExample(readWorksheet(evaporation, entries, kept, speaker('metric')));
@@ -40,4 +43,39 @@ test('nothing is said of the untouched example, of what is left empty, nor of wh
   expect(
     restOnExample(readWorksheet(temperatureAge, steady, {}, speaker('metric'))),
   ).toBeUndefined();
+});
+
+const named = (sheet: AnyWorksheet, entries: Entries) =>
+  restOnExample(readWorksheet(sheet, entries, {}, speaker('metric')));
+
+test('what a choice of the reader’s brings up is no default, folded away or not', () => {
+  const once = {
+    'bucket.tare': { t: '0.7' },
+    'foam-density.full': { t: '2.75' },
+    'bucket.volume': { t: '20' },
+  };
+  expect(named(foamDensity, once)).toBeUndefined();
+  const several = { ...once, 'foam.weighings': { t: 'several' } };
+  expect(named(foamDensity, several)).toBe(
+    ' Still the example’s: “Vessel, struck full of foam, each time”.',
+  );
+  expect(readWorksheet(foamDensity, several, {}, speaker('metric')).onExample).toBe(true);
+  const rows = ['2.75', '2.8'].map((t) => ({ full: { t } }));
+  expect(named(foamDensity, { ...several, 'foam-density.fulls': { rows } })).toBeUndefined();
+  const blend = {
+    'batch.volume': { t: '80' },
+    'batch.wetDensity': { t: '900' },
+    'foam.density': { t: '80' },
+    'batch.foamDensity': { t: '80' },
+    'batch.cementKind': { t: 'blend' },
+  };
+  expect(named(batch, blend)).toContain('“Fly ash, of the whole”');
+  expect(named(batch, blend)).not.toContain('slag');
+  expect(named(batch, { ...blend, 'batch.ash': { t: '0' } }) ?? '').not.toContain('Fly ash');
+});
+
+test('what bears on a number that is left empty is not named', () => {
+  const initial = { 'set-time.initial': { t: '3' } };
+  expect(named(setTime, initial)).not.toContain('Seen after');
+  expect(named(setTime, { ...initial, 'set-time.sunk': { t: '2' } })).toContain('“Seen after”');
 });

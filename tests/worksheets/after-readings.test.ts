@@ -186,3 +186,12 @@ test('the second in which a forecast takes over is no time at freezing', () => {
   const frozen = answered(frostGuard, readings('0 18\n10 12\n20 0\n21 0', { mean: '10' }));
   expect(frozen.numbers.frozenFor!.value / 3600).toBeCloseTo(1, 2);
 });
+
+test('of a day’s wave is told only where days were entered', () => {
+  const waved = (entries: Entries) =>
+    answered(temperatureAge, entries).notes.some((note) => note.includes('smooth wave'));
+  expect(waved({ 'curing.source': { t: 'steady' }, 'curing.steady': { t: '12' } })).toBe(false);
+  expect(waved(readings(COOL, { mean: '5' }))).toBe(false);
+  expect(waved(readings(COOL, { days: '5 5' }))).toBe(true);
+  expect(waved({ 'curing.source': { t: 'days' } })).toBe(true);
+});

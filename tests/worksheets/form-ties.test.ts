@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { KeptResults } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -67,4 +68,18 @@ test('a face that leans is lifted by itself, and no core is named where none is'
   expect(lifted('none')).toEqual([]);
   expect(lifted('floats')).toEqual(['Lift on the core']);
   expect(lifted('leans')).toEqual(['Lift on the face']);
+});
+
+test('a core that another page knows of floats here, until the reader says otherwise', () => {
+  const cores = { 'part.cores': { v: 0.058, from: 'How much?', by: 'shapes' } };
+  const judged = (entries = {}, kept: KeptResults = cores) => {
+    const found = answer(formPressure, readWorksheet(formPressure, entries, kept, metric), metric);
+    return found.ok && found.judgement;
+  };
+  expect(judged()).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^The core floats/),
+  });
+  expect(judged({}, {})).toMatchObject({ verdict: 'good' });
+  expect(judged({ 'form-pressure.core': { t: 'none' } })).toMatchObject({ verdict: 'good' });
 });

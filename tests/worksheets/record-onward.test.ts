@@ -104,6 +104,12 @@ test('how long ago it was cast goes along, never more than it is', () => {
   ]);
   expect(hours(10 * 86_400_000)[1]).toMatch(/10(\.0)? d ago\.$/);
   expect(hours(-60_000)).toMatchObject([{ text: '' }, expect.stringContaining('still to come')]);
+  // Less than a worksheet takes for an age.
+  expect(hours(5 * 60_000)).toMatchObject([
+    { text: '' },
+    expect.stringMatching(/only minutes ago: type the time since casting where it is asked for\.$/),
+  ]);
+  expect(hours(7 * 60_000)[0]).toMatchObject({ value: 360 });
 });
 
 describe('what was put on the bench is taken back', () => {

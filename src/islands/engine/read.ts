@@ -13,9 +13,9 @@ import { hiddenValue, readCell } from './read-cell.ts';
 import {
   type CellReading,
   choices,
+  exampleFields,
   type FieldReading,
   inputId,
-  isExample,
   isShown,
   type Problem,
   problemsOf,
@@ -79,12 +79,12 @@ export function readWorksheet(
     problems,
     typed: (name) => entries[benchKey(sheet, name)]?.t ?? '',
     own,
-    onExample: Object.values(fields).some(
-      (field) =>
-        isShown(field.field.when, chosen) &&
-        ((isExample(field) && !field.field.usual && !isAside(field.field, chosen)) ||
-          (field.type === 'number' && field.onExample === true)),
-    ),
+    onExample:
+      exampleFields({ fields }).some(([, { field }]) => !field.usual && !isAside(field, chosen)) ||
+      Object.values(fields).some(
+        (field) =>
+          field.type === 'number' && field.onExample === true && isShown(field.field.when, chosen),
+      ),
   };
 }
 

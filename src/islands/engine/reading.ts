@@ -130,22 +130,39 @@ export const isShown = (
 ): boolean =>
   Object.entries(when ?? {}).every(([name, values]) => values.includes(chosen[name] ?? ''));
 
-/** Whether a field shows an example nobody confirmed: what is folded away or chosen is a default, and no number none. */
-export const isExample = (reading: FieldReading): boolean =>
-  !reading.field.folded &&
+/** Whether a field shows an example nobody confirmed: what is chosen is a default, and no number none. */
+const isExample = (reading: FieldReading): boolean =>
   reading.type !== 'choice' &&
   (reading.origin === 'example'
     ? !(reading.type === 'number' && reading.value === undefined)
     : reading.type === 'rows' && reading.rows.some(holdsExample));
 
-/** The fields shown that still hold the invented example, by name. */
+/**
+ * The fields shown that still hold the invented example, by name: what is folded away is a default, unless another
+ * choice than the example's brought it up.
+ */
 export const exampleFields = ({
   fields,
-}: Reading): readonly (readonly [string, FieldReading])[] => {
+}: Pick<Reading, 'fields'>): readonly (readonly [string, FieldReading])[] => {
   const chosen = choices(fields);
-  return Object.entries(fields).filter(
-    ([, reading]) => isExample(reading) && isShown(reading.field.when, chosen),
+  const unchosen = Object.fromEntries(
+    Object.entries(fields).flatMap(([name, { field }]) =>
+      field.type === 'choice' ? [[name, field.example]] : [],
+    ),
   );
+  return Object.entries(fields).filter(
+    ([, reading]) =>
+      isExample(reading) &&
+      isShown(reading.field.when, chosen) &&
+      !(reading.field.folded && isShown(reading.field.when, unchosen)) &&
+      !lacks(fields, reading.field.needs),
+  );
+};
+
+/** Whether there is none of what a field bears on. */
+const lacks = (fields: Reading['fields'], needs: string | undefined): boolean => {
+  const of = needs === undefined ? undefined : fields[needs];
+  return of?.type === 'number' && !of.value;
 };
 
 /** So many of them are named. */

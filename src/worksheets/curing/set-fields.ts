@@ -47,6 +47,7 @@ export const setFields = {
   }),
   sunkAfter: number('time', {
     label: 'Seen after',
+    needs: 'sunk',
     example: '30 min',
     min: '1 min',
     max: '7 d',
@@ -98,6 +99,7 @@ export const setFields = {
     folded: true,
   }),
   energy: number('molarEnergy', {
+    usual: true,
     label: 'Activation energy of set',
     help: '40 to 45\u00a0kJ/mol for ordinary cement; from memory.',
     example: '42.5 kJ/mol',

@@ -66,6 +66,7 @@ export default worksheet({
     }),
     law: choice({ label: 'Law of ageing', options: LAWS, example: 'fhp', folded: true }),
     energy: number('molarEnergy', {
+      usual: true,
       label: 'Activation energy',
       help: '40 to 45\u00a0kJ/mol for ordinary cement; from memory.',
       example: '42.5 kJ/mol',
@@ -114,7 +115,7 @@ export default worksheet({
       of: (r) => r.reached,
       units: DAYS,
       answer: true,
-      note: 'after casting, if the forecast holds',
+      note: 'after casting, if the temperatures come as entered',
     },
     saul: {
       label: 'Nurse–Saul so far, in °C × days above −10\u00a0°C',
@@ -157,10 +158,10 @@ export default worksheet({
       };
     return {
       verdict: 'look',
-      say: `${passed ? `${passed} ` : ''}It counts as ${days(now)} old. If the forecast holds it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached, 'hour-up')}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when the nights turn out otherwise.`,
+      say: `${passed ? `${passed} ` : ''}It counts as ${days(now)} old. If the temperatures come as entered it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached, 'hour-up')}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when they turn out otherwise.`,
     };
   },
-  notes: ({ known, reached, coldest, warmest }, _, say) => [
+  notes: ({ known, reached, coldest, warmest }, { source, after }, say) => [
     ...historyNotes(
       known,
       `The wanted age, after ${say(reached ?? 0, 'time', { units: DAYS, significant: 2 })},`,
@@ -171,7 +172,11 @@ export default worksheet({
           'Some of these temperatures lie outside 0 to 80\u00a0°C (32 to 176\u00a0°F), where the laws are held to work.',
         ]
       : []),
-    'The lowest and highest of a day are joined by a smooth wave, coldest at five and warmest at three in the afternoon: a shape, not a forecast (common practice, no source).',
+    ...(source === 'days' || (source === 'readings' && after === 'days')
+      ? [
+          'The lowest and highest of a day are joined by a smooth wave, coldest at five and warmest at three in the afternoon: a shape, not a forecast (common practice, no source).',
+        ]
+      : []),
   ],
   refusals: historyRefusals,
   folded: 'The law of ageing',

@@ -9,6 +9,10 @@ const PLAIN = { metric: '1', us: '1' } as const;
 const share = (label: string, example: string, max: string, more: object = {}) =>
   number('ratio', { label, example, min: '0 %', max, units: PERCENT, folded: true, ...more });
 
+const BLEND = { when: { cementKind: ['blend'] } };
+/** Of what a blend need not hold: none, until it is typed. */
+const NONE_OF_IT = { ...BLEND, usual: true };
+
 /** The fibre a batch may hold; the kinds are those of `FIBRES`. */
 export const FIBRE_NAMES = {
   'ar-glass': 'Alkali-resistant glass',
@@ -123,12 +127,10 @@ export const batchFields = {
     example: 'plain',
     folded: true,
   }),
-  slag: share('Ground slag, of the whole', '0 %', '90 %', { when: { cementKind: ['blend'] } }),
-  ash: share('Fly ash, of the whole', '20 %', '90 %', { when: { cementKind: ['blend'] } }),
-  fume: share('Silica fume, of the whole', '0 %', '30 %', { when: { cementKind: ['blend'] } }),
-  limestone: share('Limestone powder, of the whole', '0 %', '90 %', {
-    when: { cementKind: ['blend'] },
-  }),
+  slag: share('Ground slag, of the whole', '0 %', '90 %', NONE_OF_IT),
+  ash: share('Fly ash, of the whole', '20 %', '90 %', BLEND),
+  fume: share('Silica fume, of the whole', '0 %', '30 %', NONE_OF_IT),
+  limestone: share('Limestone powder, of the whole', '0 %', '90 %', NONE_OF_IT),
   filler: choice({
     label: 'Fine light filler',
     options: { none: 'None', some: 'Some' },
@@ -155,6 +157,7 @@ export const batchFields = {
     folded: true,
   }),
   fillerMoisture: share('Water in the filler as it lies', '0 %', '100 %', {
+    usual: true,
     when: { filler: ['some'] },
   }),
   fibreKind: choice({

@@ -39,6 +39,7 @@ export const pressureFields = {
       leans: 'A face that leans over it',
     },
     example: 'none',
+    follows: { 'part.cores': 'floats' },
   }),
   displaced: number('volume', {
     label: 'Volume of the core below the surface',

@@ -144,6 +144,7 @@ export const otherDose = {
   soap: { ...concentrate.soap, help: `A soap, ${THERE}` },
   concentrateDensity: {
     ...concentrate.concentrateDensity,
+    usual: true,
     when: { dose: ['percent-volume', 'percent-mass'] },
   },
 } as const;

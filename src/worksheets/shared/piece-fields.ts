@@ -106,6 +106,7 @@ export const pieceFields = {
     when: { dried: ['yes'] },
   }),
   water: number('temperature', {
+    usual: true,
     label: 'Temperature of the water',
     example: '15 °C',
     min: '0 °C',
@@ -114,6 +115,7 @@ export const pieceFields = {
     folded: true,
   }),
   film: number('density', {
+    usual: true,
     label: 'Density of the film',
     help: 'Polyethylene, from memory.',
     example: '920 kg/m3',

@@ -30,6 +30,9 @@ const clock = (at: Date) =>
 /** Asked for, where it is needed: no example, and no other batch's. */
 const ASKED: Entry = { t: '' };
 
+/** Sooner after casting there is no age to speak of: the least that the pages take, h. */
+const LEAST_HOURS = 0.1;
+
 /**
  * What pages about the part ask of a batch: the density it was placed at, when it was cast and how long ago.
  * `castAt`: the casting on the bench, which stays while it may be this batch's.
@@ -45,7 +48,7 @@ export function onwardEntries(record: BatchRecord, castAt?: Entry, now = Date.no
     'part.wetDensity': { t: formatPlain(wet, 'density', 'kg/m3', 4), u: 'kg/m3', s: 'metric' },
     ...(cast ? { 'curing.castAt': { t: cast.at } } : another && { 'curing.castAt': ASKED }),
     'part.sinceCasting':
-      hours === undefined || hours < 0 ? ASKED : { t: `${hours}`, u: 'h', s: 'metric' },
+      hours === undefined || hours < LEAST_HOURS ? ASKED : { t: `${hours}`, u: 'h', s: 'metric' },
   };
 }
 
@@ -61,8 +64,8 @@ export function wentOn(record: BatchRecord, say: Say, castAt?: Entry, now = Date
   const goBy = `Curing, stripping and lifting now go by “${nameOf(record)}”: ${onwardWords(record, say)}`;
   const ago = castOf(record, now)?.ago;
   if (ago !== undefined)
-    return ago < 0
-      ? `${goBy} which is still to come by this clock: type the time since casting where it is asked for.`
+    return ago < LEAST_HOURS * HOUR
+      ? `${goBy} which is ${ago < 0 ? 'still to come by this clock' : 'only minutes ago'}: type the time since casting where it is asked for.`
       : `${goBy} ${say(ago, 'time', { units: ago < 2 * DAY ? HOURS : DAYS, significant: 2 })} ago.`;
   const { 'curing.castAt': asked } = onwardEntries(record, castAt, now);
   const left = asked ? undefined : readMoment(castAt?.t ?? '');

@@ -120,6 +120,7 @@ export const hardnessParts = {
   magnesium: { ...magnesium, when: { known: ['ions'] } },
   hardness: { ...hardness, when: { known: ['total'] } },
   magnesiumShare: number('ratio', {
+    usual: true,
     label: 'Magnesium’s share of it',
     help: 'A guess unless a report says it; a quarter is ordinary over limestone (common practice, no source).',
     example: '24 %',
