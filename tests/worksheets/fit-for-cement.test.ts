@@ -47,11 +47,29 @@ test('less than a figure above a limit is no breach of it: the report is too coa
 });
 
 test('chloride that plain concrete bears is too much for steel', () => {
-  const chloride = { ...report, 'water.chloride': '1500' };
+  const chloride = { ...report, 'water.chloride': '1500', 'water.dissolved': '1700' };
   expect(answered(fit, chloride).judgement.verdict).toBe('good');
   expect(answered(fit, { ...chloride, 'water.steel': 'reinforced' }).judgement.verdict).toBe(
     'stop',
   );
+});
+
+test('no less is dissolved than the ions that are named', () => {
+  const of = (more: Readonly<Record<string, string>>) =>
+    answered(fit, { ...report, ...more }).judgement;
+  const brackish = { 'water.chloride': '4400', 'water.sulfate': '1900', 'water.sodium': '400' };
+  expect(of({ ...brackish, 'water.dissolved': '' })).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('more than natural waters'),
+  });
+  expect(of(brackish)).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/ions of the report come to 6720\smg\/L, more than the 400\smg\/L/),
+  });
+  // 132 mg/L are named: some readings are over, and what is told as less than so much may be nothing.
+  expect(of({ 'water.dissolved': '125' }).verdict).toBe('good');
+  expect(of({ 'water.dissolved': '110' }).say).toContain('misread');
+  expect(of({ 'water.nitrate': '< 500', 'water.dissolved': '125' }).verdict).toBe('good');
 });
 
 test('a set 26 % late fails EN 1008 alone; a missing reading is not a pass', () => {

@@ -13,6 +13,10 @@ import { otherIons, pH } from '../shared/water-fields.ts';
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
 const NATURAL = 2;
+/** What a report names of its water, all of it dissolved. */
+const IONS = ['chloride', 'sulfate', 'sodium', 'potassium', 'nitrate'] as const;
+/** So much may a sum of readings be over their total before one of them is doubted. A choice. */
+const READS_OVER = 1.1;
 /** Natural water is not so caustic: something has been washed or dissolved in it. Common practice, no source. */
 const WASH_WATER = 9;
 /** Nor is lime water, at 12.45: this is lye. Common practice, no source. */
@@ -116,16 +120,17 @@ export default worksheet({
   },
   folded: 'What fewer reports give',
   work: (v, _, typed = () => '') => {
+    // What is told as less than so much may be anything below it.
+    const told = (name: keyof typeof v) => saysAtMost(typed(name));
     const most = reported(v);
     const least = reported(
       Object.fromEntries(
-        Object.entries(v).map(([name, value]) => [
-          name,
-          saysAtMost(typed(name as keyof typeof v)) ? 0 : value,
-        ]),
+        Object.entries(v).map(([name, value]) => [name, told(name as keyof typeof v) ? 0 : value]),
       ),
     );
     const atLeast = judgeMixingWater(least, v.use);
+    const named = IONS.reduce((sum, of) => sum + (told(of) ? 0 : (v[of] ?? 0)), 0);
+    const solids = told('dissolvedSolids') ? undefined : v.dissolvedSolids;
     const judged = judgeMixingWater(most, v.use).map((line, i): Line => {
       const { verdict, value } = atLeast[i]!;
       return {
@@ -139,8 +144,10 @@ export default worksheet({
     return {
       judged,
       alkalies: most.alkalies,
-      // What is told as less than so much may be anything below it.
-      solids: saysAtMost(typed('dissolvedSolids')) ? undefined : v.dissolvedSolids,
+      named,
+      // Nor is less dissolved than the ions named.
+      solids: solids === undefined && named <= NATURAL ? undefined : Math.max(solids ?? 0, named),
+      doubted: named > READS_OVER * (v.dissolvedSolids ?? Infinity),
       beyond: count('beyond'),
       unknown: count('unknown'),
     };
@@ -160,7 +167,7 @@ export default worksheet({
       note: 'Na₂O + 0.658\u00a0K₂O, from sodium and potassium.',
     },
   },
-  judge: (r, v) => {
+  judge: (r, v, say) => {
     const over = r.judged.filter(({ verdict }) => verdict === 'beyond');
     const coarse = r.judged.filter(({ verdict }) => verdict === 'coarse');
     const listed = namesOf(over);
@@ -203,6 +210,11 @@ export default worksheet({
       return {
         verdict: 'look',
         say: 'Natural water is not so caustic: this is wash water or lye. Clear wash water of your own mix may go into the next one; any other only after the comparison test. Gloves and goggles on.',
+      };
+    if (r.doubted)
+      return {
+        verdict: 'look',
+        say: `The ions of the report come to ${say(r.named, 'concentration')}, more than the ${say(v.dissolvedSolids ?? 0, 'concentration')} it says is dissolved in all. One of these is misread: find out which, or run the comparison test.`,
       };
     if ((r.solids ?? 0) > NATURAL)
       return {
