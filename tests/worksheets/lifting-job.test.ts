@@ -9,11 +9,16 @@ const metric = speaker('metric');
 const light = { mass: '2', horizontal: '30', vertical: '75', travel: '25', perMinute: '0.2' };
 const entry = (t: string) => ({ t, s: 'metric' as const });
 const judged = (...masses: readonly string[]) => of(masses.map((mass) => ({ ...light, mass })));
-const of = (tasks: readonly Readonly<Record<string, string>>[]) => {
+const of = (tasks: readonly Readonly<Record<string, string>>[], special = 'none') => {
   const rows = tasks.map((task) =>
     Object.fromEntries(Object.entries(task).map(([cell, t]) => [cell, entry(t)])),
   );
-  const read = readWorksheet(liftingJob, { 'lifting-job.tasks': { rows } }, {}, metric);
+  const read = readWorksheet(
+    liftingJob,
+    { 'lifting-job.tasks': { rows }, 'lifting-job.special': { t: special } },
+    {},
+    metric,
+  );
   const found = answer(liftingJob, read, metric);
   if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
   return found.judgement;
@@ -41,6 +46,15 @@ test('one lift gets the same verdict here and in “Can I lift it?”', () => {
     ...['good', 'good', 'look', 'look'],
     ...['stop', 'stop', 'stop', 'stop', 'stop'],
   ]);
+});
+
+test('what the method does not cover stops the job, as it stops the lift alone', () => {
+  const pail = [{ ...light, mass: '2' }];
+  expect(of(pail).verdict).toBe('good');
+  expect(of(pail, 'unstable')).toEqual({
+    verdict: 'stop',
+    say: expect.stringMatching(/does not cover loads that shift.*Take the index as too low/),
+  });
 });
 
 test('several lifts are eased together, beginning with the hardest', () => {

@@ -6,11 +6,7 @@ import {
   LOAD_CONSTANT_METRIC,
   LOAD_CONSTANT_US,
 } from '../../core/demould/lifting-equation/lift.ts';
-import {
-  type JobFacts,
-  outsideScope,
-  twoPeopleLimit,
-} from '../../core/demould/lifting-equation/scope.ts';
+import { twoPeopleLimit } from '../../core/demould/lifting-equation/scope.ts';
 import {
   INDEX_AIM,
   INDEX_HIGH,
@@ -22,6 +18,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import {
   bestChange,
   CM,
+  COVERED,
   changeWords,
   duration,
   form,
@@ -29,20 +26,12 @@ import {
   liftOf,
   MULTIPLIERS,
   SCOPE_WORDS,
+  special,
+  uncovered,
 } from '../shared/lift-fields.ts';
 import { MultiplierBars } from '../shared/MultiplierBars.tsx';
 import { saidApart } from '../shared/said-apart.ts';
 import { handsOrGear, tooHeavy } from '../shared/too-heavy.ts';
-
-const FACTS: Readonly<Record<string, JobFacts>> = {
-  none: {},
-  oneHand: { bothHands: false },
-  kneeling: { seatedOrKneeling: true },
-  cramped: { crampedSpace: true },
-  slippery: { friction: 0.2 },
-  unstable: { unstableLoad: true },
-  cold: { temperature: 280 },
-};
 
 const careful = { careful: ['yes'] } as const;
 
@@ -53,20 +42,7 @@ export default worksheet({
     ...liftCells,
     mass: { ...liftCells.mass, takes: 'part.mass' },
     duration,
-    special: choice({
-      label: 'Does one of these hold?',
-      options: {
-        none: 'None of them',
-        oneHand: 'I use one hand',
-        kneeling: 'I kneel or sit',
-        cramped: 'I cannot stand freely',
-        slippery: 'The floor is wet or slippery',
-        unstable: 'The load shifts: an open bucket',
-        cold: 'It is colder than 19\u00a0°C (66\u00a0°F) there',
-      },
-      example: 'none',
-      folded: true,
-    }),
+    special: { ...special, folded: true },
     careful: choice({
       label: 'It must be set down with care',
       help: 'Then the far end of the lift is judged as well.',
@@ -109,7 +85,6 @@ export default worksheet({
       ruling,
       costliest: costliestMultiplier(ruling.multipliers),
       changes: rankChangesAtEnds(far ? [lift, far] : [lift], v.mass, v.form),
-      outside: outsideScope(FACTS[v.special] ?? {}),
       constant: v.form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC,
     };
   },
@@ -140,16 +115,13 @@ export default worksheet({
       note: 'two thirds of twice the limit; common practice, no source',
     },
   },
-  judge: (r, { mass }, say) => {
+  judge: (r, { mass, special }, say) => {
     const { ruling, changes } = r;
     // A load above its limit does not read as that.
     const load = saidApart(mass, 'mass', [ruling.weightLimit, r.constant], say);
     const limit = saidApart(ruling.weightLimit, 'mass', [mass], say);
-    if (r.outside.length > 0)
-      return {
-        verdict: 'stop',
-        say: `The method does not cover ${r.outside.map((code) => SCOPE_WORDS[code] ?? code).join(', ')}. Take the limit as too high, and change that first.`,
-      };
+    const beyond = uncovered(special, 'the limit as too high');
+    if (beyond) return beyond;
     const best = bestChange(changes);
     const help = best ? ` What helps most: ${changeWords(best.change, say)}.` : '';
     if (ruling.weightLimit === 0) {
@@ -182,9 +154,7 @@ export default worksheet({
       say: `${load} is within the ${limit} that nearly all healthy workers could lift like this${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
     };
   },
-  notes: () => [
-    'The limit is for lifting and lowering with both hands, standing, on firm ground. Carrying, pushing, and lifting by two are not covered; nor are backs that hurt already.',
-  ],
+  notes: () => [COVERED],
   blames: { horizontal: 'horizontal' },
   folded: 'What the method leaves out, and setting down',
   working: [

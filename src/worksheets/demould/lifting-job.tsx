@@ -9,11 +9,14 @@ import { rows } from '../../islands/fields/rows.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import {
   bestChange,
+  COVERED,
   changeWords,
   duration,
   form,
   liftCells,
   liftOf,
+  special,
+  uncovered,
 } from '../shared/lift-fields.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { tooHeavy } from '../shared/too-heavy.ts';
@@ -31,7 +34,7 @@ export default worksheet({
       most: 8,
       example: [
         {
-          mass: '13.86 kg',
+          mass: '13.35 kg',
           horizontal: '30 cm',
           vertical: '40 cm',
           travel: '50 cm',
@@ -52,6 +55,7 @@ export default worksheet({
       of: liftCells,
     }),
     duration,
+    special: { ...special, label: 'Does one of these hold, for any of them?' },
     form,
   },
   work: ({ tasks, duration, form }) => {
@@ -78,7 +82,9 @@ export default worksheet({
       of: (r) => r.verdicts[r.order[0]?.given ?? 0]?.weightLimit,
     },
   },
-  judge: ({ compositeIndex, order, best }, { tasks, form }, say) => {
+  judge: ({ compositeIndex, order, best }, { tasks, form, special }, say) => {
+    const beyond = uncovered(special, 'the index as too low');
+    if (beyond) return beyond;
     const most = form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC;
     const heaviest = Math.max(...tasks.map(({ mass }) => mass));
     if (heaviest > most) {
@@ -116,6 +122,7 @@ export default worksheet({
     };
   },
   notes: () => [
+    COVERED,
     'The hardest lift counts whole; each other adds what its own rate costs on top of the rates before it. So a second light lift matters through how often it comes.',
   ],
   blames: {

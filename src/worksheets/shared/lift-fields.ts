@@ -1,7 +1,9 @@
 import type { MultiplierName } from '../../core/demould/lifting-equation/advice.ts';
 import type { Coupling, Duration, Form, Lift } from '../../core/demould/lifting-equation/lift.ts';
+import { type JobFacts, outsideScope } from '../../core/demould/lifting-equation/scope.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
 
 export const CM = { metric: 'cm', us: 'in' } as const;
 const DEGREES = { metric: 'deg', us: 'deg' } as const;
@@ -78,6 +80,45 @@ export const form = choice<Form>({
   example: 'metric',
   folded: true,
 });
+
+/** What puts a lift, or any one of several, outside the method. */
+export const special = choice({
+  label: 'Does one of these hold?',
+  options: {
+    none: 'None of them',
+    oneHand: 'I use one hand',
+    kneeling: 'I kneel or sit',
+    cramped: 'I cannot stand freely',
+    slippery: 'The floor is wet or slippery',
+    unstable: 'The load shifts: a bucket of mix or water',
+    cold: 'It is colder than 19\u00a0°C (66\u00a0°F) there',
+  },
+  example: 'none',
+});
+
+const FACTS: Readonly<Record<string, JobFacts>> = {
+  none: {},
+  oneHand: { bothHands: false },
+  kneeling: { seatedOrKneeling: true },
+  cramped: { crampedSpace: true },
+  slippery: { friction: 0.2 },
+  unstable: { unstableLoad: true },
+  cold: { temperature: 280 },
+};
+
+/** The verdict on what the method does not cover, saying how its figure is to be taken then. */
+export function uncovered(special: string, taken: string): Judgement | undefined {
+  const outside = outsideScope(FACTS[special] ?? {});
+  return outside.length > 0
+    ? {
+        verdict: 'stop',
+        say: `The method does not cover ${outside.map((code) => SCOPE_WORDS[code] ?? code).join(', ')}. Take ${taken}, and change that first.`,
+      }
+    : undefined;
+}
+
+export const COVERED =
+  'The limit is for lifting and lowering with both hands, standing, on firm ground. Carrying, pushing, and lifting by two are not covered; nor are backs that hurt already.';
 
 /** What each multiplier is about. */
 export const MULTIPLIERS: Readonly<Record<MultiplierName, string>> = {
