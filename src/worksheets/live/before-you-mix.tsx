@@ -17,7 +17,15 @@ export interface Checklist {
 }
 
 /** What no batch is without. */
-const EVERY_BATCH = ['cement-dust', 'caustic-slurry', 'drill-mixer', 'alkaline-washout'];
+const EVERY_BATCH = [
+  'glycerol-and-concentrate',
+  'pressurised-vessel',
+  'compressed-air-jet',
+  'cement-dust',
+  'caustic-slurry',
+  'drill-mixer',
+  'alkaline-washout',
+];
 const MOST_NAMED = 3;
 
 /** A check list for today: the cautions of every batch, and of the worksheets this reader has used. */
