@@ -45,6 +45,15 @@ test.each([
   expect(judged(sheet, { vessel: '500', full: '40' }).say).toMatch(/3300\skJ/);
 });
 
+test('a compressor that hardly rests is looked at', () => {
+  expect(judged(airSupply, { delivery: '50' }).verdict).toBe('good');
+  for (const delivery of ['45', '33'])
+    expect(judged(airSupply, { delivery })).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/keeps up, running (73|100)\s%.*half of the time \(from memory\)/),
+    });
+});
+
 test('foam that drains while the rest is made is looked at', () => {
   const slow = judged(airSupply, { airFlow: '3' });
   expect(slow).toMatchObject({ verdict: 'look', say: expect.stringContaining('in parts') });

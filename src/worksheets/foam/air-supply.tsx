@@ -15,6 +15,8 @@ import {
 } from '../shared/stored.ts';
 import { AIR_FLOW, AIR_VOLUME, aroundFields, demandFuller, vesselFields } from './air-fields.ts';
 
+/** Small piston machines are commonly built to run half of the time; from memory. Well above that is doubted. A choice. */
+const MOST_RUN = 0.7;
 const MINUTES = { metric: 'min', us: 'min' } as const;
 
 export default worksheet({
@@ -180,10 +182,14 @@ export default worksheet({
           verdict: 'look',
           say: `The receiver covers it: ${time} to make, ${say(lasts, 'time', { units: MINUTES, significant: 2 })} of air. Put a regulator between, or the foam grows wetter as the pressure falls.`,
         };
-      return {
-        verdict: 'good',
-        say: `${time} to make, and the compressor keeps up, running ${say(balance?.duty ?? 0, 'ratio', { units: PERCENT, significant: 2 })} of the time for ${say(v.airFlow, 'flow', { units: AIR_FLOW })}.`,
-      };
+      const duty = balance?.duty ?? 0;
+      const runs = `${time} to make, and the compressor keeps up, running ${say(duty, 'ratio', { units: PERCENT, significant: 2 })} of the time for ${say(v.airFlow, 'flow', { units: AIR_FLOW })}.`;
+      return duty > MOST_RUN
+        ? {
+            verdict: 'look',
+            say: `${runs} Little is to spare, and small piston machines are commonly built to run half of the time (from memory): read its sheet, and let it cool between batches or give the lance less air.`,
+          }
+        : { verdict: 'good', say: runs };
     };
     return mindStored(judged(), r, say);
   },
