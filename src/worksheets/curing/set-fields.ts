@@ -56,7 +56,7 @@ export const setFields = {
   depth: partDepth,
   steel: choice({
     label: 'Steel in the part, now or ever?',
-    help: 'Mesh, screws, a lifting eye, a steel form left in.',
+    help: 'Mesh, screws, steel fibre, a steel form left in.',
     options: { yes: 'Yes, or perhaps', no: 'No' },
     example: 'yes',
   }),

@@ -56,7 +56,7 @@ export default worksheet({
     wet: wetDensity,
     dry: dryDensity,
     fittings: number('mass', {
-      label: 'Form, board or inserts that go with it',
+      label: 'Form, board or fittings that go with it',
       usual: true,
       example: '0 kg',
       min: '0 kg',
