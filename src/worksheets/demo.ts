@@ -1,6 +1,6 @@
 /**
  * The demo scenario, invented: the tool-library workshop of a market garden casts twelve insulating
- * floor slabs for a potting shed. Every example in the handbook comes from here. In SI.
+ * slabs to lie under the floor of a potting shed. Every example in the handbook comes from here. In SI.
  */
 export const demo = {
   water: {

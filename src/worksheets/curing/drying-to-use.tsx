@@ -194,7 +194,7 @@ export default worksheet({
   ),
   cautions: ['not-load-bearing'],
   defers: [
-    'A hygrometer reading of 75\u00a0% or less, or the covering’s own sheet, decides when a floor may be covered.',
+    'A hygrometer reading of 75\u00a0% or less, or the covering’s own sheet, decides when it may be covered.',
   ],
   sources: [
     'bs-8204',

@@ -79,10 +79,11 @@ export default worksheet({
     thickness: { ...partThickness, when: { ask: ['resistance'] } },
     place: choice({
       label: 'Where it lies',
+      help: 'Wherever it lies, it bears nothing and hangs over nobody.',
       options: {
-        floor: 'A floor slab, on the ground',
-        wall: 'A wall',
-        roof: 'A roof or ceiling',
+        floor: 'On the ground, under a floor on battens',
+        wall: 'In a wall, bearing nothing',
+        roof: 'On a full roof deck',
         none: 'The layer alone',
       },
       example: 'floor',

@@ -129,7 +129,7 @@ export function demoBatches(): readonly BatchRecord[] {
     };
     return blankRecord({
       id: `invented-${i + 1}`,
-      name: `Invented: floor slabs, load ${i + 1}`,
+      name: `Invented: slabs, load ${i + 1}`,
       date: made.date,
       changed: `${made.date}T16:00:00.000Z`,
       revision: 1,
