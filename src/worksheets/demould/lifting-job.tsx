@@ -55,7 +55,7 @@ export default worksheet({
       of: liftCells,
     }),
     duration,
-    special: { ...special, label: 'Does one of these hold, for any of them?' },
+    special: { ...special, label: 'Does one of these hold for any?' },
     form,
   },
   work: ({ tasks, duration, form }) => {

@@ -90,7 +90,7 @@ export const special = choice({
     kneeling: 'I kneel or sit',
     cramped: 'I cannot stand freely',
     slippery: 'The floor is wet or slippery',
-    unstable: 'The load shifts: a bucket of mix or water',
+    unstable: 'The load shifts: a bucket of mix',
     cold: 'It is colder than 19\u00a0°C (66\u00a0°F) there',
   },
   example: 'none',
