@@ -38,3 +38,28 @@ test.each([
   // It is then answered, or the next ± is told.
   expect(refused({ ...entries, [key]: less })?.input).not.toBe(input);
 });
+
+test.each([
+  ['0.5', '0.35', '600', '87.5'],
+  ['0.1', '0.5', '600', '25'],
+  ['1', '0.35', '500', '175'],
+])(
+  'a ± of half of it is one still: %s kg of cement at %s, for %s, to ±%s g',
+  (cement, ratio, target, pm) => {
+    const entries = (t: string) => ({
+      'landing.cement': { t: cement, u: 'kg' },
+      'mix.waterCement': { t: ratio },
+      'landing.target': { t: target, u: 'kg/m3' },
+      'landing.baseScale': { t, u: 'g' },
+    });
+    expect(refused(entries(pm))).toBeUndefined();
+    expect(refused(entries(`${Number(pm) + 0.01}`))?.input).toBe('landing-baseScale');
+  },
+);
+
+test('a ± beside its reading is refused by that name', () => {
+  const lost = { 'landing.gasLost': { t: '3', u: '%', p: '60', pu: '%' } };
+  expect(refused(lost)?.say).toMatch(
+    /^± of Gas lost while blending: read 60\s%; it must be at most 50\s%/,
+  );
+});

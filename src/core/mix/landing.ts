@@ -1,4 +1,5 @@
 import { DomainError, demand } from '../domain-error.ts';
+import { justOver, SLIVER } from '../quantity/dust.ts';
 import { firstOrderCorrelated } from '../uncertainty/correlated.ts';
 import { correlationFactor } from '../uncertainty/correlation.ts';
 import { simulateNormal } from '../uncertainty/monte-carlo.ts';
@@ -178,7 +179,7 @@ function demandReadings(readings: BatchReadings): void {
   for (const name of READINGS) {
     const { value, u } = readings[name];
     const most = name === 'gasLost' ? 0.5 : Math.abs(value) / 2;
-    if (u > most)
+    if (u > justOver(most, SLIVER))
       throw new DomainError({
         quantity: name,
         value: u,

@@ -181,7 +181,7 @@ export default worksheet({
     'too-doubtful': (e, say) => {
       const field = landingFields[e.quantity as 'bucket' | 'foamFill'];
       // The others are each a ± by their own names.
-      const label = e.quantity === 'bucket' ? `± of ${field.label}` : field.label;
+      const label = 'plusMinus' in field ? `± of ${field.label}` : field.label;
       return `${refused(e, { ...field, label }, say)} So doubtful a reading is none.`;
     },
   },
