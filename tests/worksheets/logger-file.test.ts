@@ -31,6 +31,11 @@ test.each([
   ['tab', '2026-05-08T14:00\t20.1\n2026-05-08T15:00\t21.5'],
   ['comma, quoted decimal comma', '"2026-05-08 14:00","20,1"\n"2026-05-08 15:00","21,5"'],
   ['comma, decimal point', 'when,temp\r\n08.05.2026 14:00,20.1\r\n08.05.2026 15:00,21.5\r\n'],
+  [
+    'heading by one program, rows by another',
+    'Logger 12\r\nTime;Temp °C\r\n2026-05-08 14:00;20.1\n2026-05-08 15:00;21.5\n',
+  ],
+  ['line ends of an old machine', 'Time;Temp °C\r2026-05-08 14:00;20.1\r2026-05-08 15:00;21.5'],
   ['bar, date and clock apart', '8/5/2026|14:00|20.1\n8/5/2026|15:00|21.5'],
   ['Fahrenheit', 'time,temp (°F)\n14:00,68.18\n15:00,70.7'],
 ])('a logger’s file is read: %s', async (_, text) => {

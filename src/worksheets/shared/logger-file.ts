@@ -71,7 +71,8 @@ const byThisClock = (seconds: number) =>
  */
 export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
   const { default: csv } = await import('papaparse');
-  const plain = inNumbers(text.replace(/^\ufeff/, ''));
+  // The lines of one file may end in several ways, where its heading was written apart.
+  const plain = inNumbers(text.replace(/^\ufeff/, '').replaceAll(/\r\n?/g, '\n'));
   const tables = SEPARATORS.map((delimiter) => {
     const { data } = csv.parse<string[]>(delimiter === ' ' ? spaced(plain) : plain, {
       delimiter,
