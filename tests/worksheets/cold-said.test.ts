@@ -124,6 +124,8 @@ test('a face in frost is not calm, nor one colder than a cure may be', () => {
     verdict: 'stop',
     say: expect.stringContaining('frost, not wind'),
   });
+  // And down to where the fields end: a cooler mix is not worked out there.
+  for (const face of ['-12.7', '-13', '-15']) expect(still(face, '-15').verdict).toBe('stop');
   expect(still('0', '3').verdict).toBe('stop');
   for (const [face, air] of [
     ['3', '6'],

@@ -36,7 +36,8 @@ export interface MeasureResult {
  * windbreak leaves (0…1), and how much cooler the mix would be, K. The wind and temperature measures
  * are worked with evaporationUno; shade and sheet scale its result. As rough as ±40 %. No range is
  * published for the shares; the weather's is as evaporationUno.
- * @throws {DomainError} for a share outside 0…1, a negative cooling, or weather evaporationUno refuses.
+ * @throws {DomainError} for a share outside 0…1, a negative cooling, or weather evaporationUno refuses, with the
+ * cooler mix too.
  * @source hasanain-1989 for shade
  * @source common-practice for the rest
  */

@@ -117,7 +117,9 @@ export default worksheet({
       menzel: Math.max(0, evaporationMenzel(weather)),
       lost: lost(found.rate),
       lostMost: lost(found.high),
-      measures: evaporationMeasures({ ...weather, sunlit: sun === 'yes' }),
+      // In frost the wind is not the trouble, and a cooler mix no help.
+      measures:
+        face <= FREEZES_AT ? [] : evaporationMeasures({ ...weather, sunlit: sun === 'yes' }),
     };
   },
   results: {
@@ -210,21 +212,21 @@ export default worksheet({
         `${say(r.rate, 'massFlux', { units: LOSS })} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: LOST, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: LOST, significant: 2 })}`,
     },
   ],
-  figure: ({ result, say }) => (
-    <MeasureBars
-      measures={result.measures}
-      names={NAMES}
-      limitShare={LITTLE_BLEED_SHARE}
-      say={say}
-    />
-  ),
+  figure: ({ result, say }) =>
+    result.measures[0] ? (
+      <MeasureBars
+        measures={result.measures}
+        names={NAMES}
+        limitShare={LITTLE_BLEED_SHARE}
+        say={say}
+      />
+    ) : null,
   tables: [
     {
       caption: 'One measure at a time',
       columns: ['Measure', 'Leaves', 'Less by', 'Then'],
-      rows: ({ measures, face }, _, say) =>
-        // In frost the wind is not the trouble, and a cooler mix no help.
-        (face <= FREEZES_AT ? [] : measures).map(({ measure, rate, saved, state }) => [
+      rows: ({ measures }, _, say) =>
+        measures.map(({ measure, rate, saved, state }) => [
           NAMES[measure],
           say(rate, 'massFlux', { units: LOSS, significant: 2 }),
           measure === 'nothing' ? '—' : `${Math.round(saved * 100)}\u00a0%`,
