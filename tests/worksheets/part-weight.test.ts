@@ -60,15 +60,30 @@ test('more than two may lift is not sent to more hands', () => {
     }
 });
 
-test('in pounds the limit is the one printed in pounds, and nothing below it is above it', () => {
-  expect(weighing(50.9, 'us').part.verdict).toBe('look');
-  for (const { say } of Object.values(weighing(51.1, 'us')))
-    expect(say).toContain('the 51\u00a0lb');
-  // The metric form in pounds says how much it is, not what it rounds to.
-  const pounds = { 'can-i-lift.mass': { t: '50.9', u: 'lb', s: 'us' } };
-  expect(judged(canILift, pounds, 'us').say).toContain(
-    '50.9\u00a0lb is more than the 50.7\u00a0lb',
-  );
+test('what is too heavy for one is so in either units, here and in “Can I lift it?”', () => {
+  for (const system of ['metric', 'us'] as const) {
+    const pounds = (mass: number) => {
+      const volume = { t: String((mass * 0.45359237) / 600), u: 'm3', s: 'metric' };
+      const shape = { 'part-weight.shape': { t: 'volume' } };
+      return {
+        part: judged(partWeight, { ...shape, 'part-weight.volume': volume }, system),
+        lift: judged(
+          canILift,
+          { 'can-i-lift.mass': { t: String(mass), u: 'lb', s: 'us' } },
+          system,
+        ),
+      };
+    };
+    expect(pounds(50.6).part.verdict).toBe('look');
+    for (const { verdict, say } of Object.values(pounds(50.8))) {
+      expect(verdict).toBe('stop');
+      expect(say).toContain(
+        system === 'us' ? '50.8\u00a0lb is more than the 50.7\u00a0lb' : 'more than the 23\u00a0kg',
+      );
+    }
+  }
+  // The form in pounds, chosen there, is said as it is printed.
+  expect(weighing(51.1, 'us').lift.say).toContain('the 51\u00a0lb');
 });
 
 test('a volume found for one form of several is told to be that of the last', () => {

@@ -13,7 +13,7 @@ import { WAYS } from '../shared/handling-fields.ts';
 import { DAYS, HOURS, JERK, KPA, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { saidApart } from '../shared/said-apart.ts';
-import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
+import { MOST_FOR_ONE, tooHeavy } from '../shared/too-heavy.ts';
 import { youngWords } from '../shared/young-words.ts';
 import { moved, moveFields } from './moved.ts';
 
@@ -228,11 +228,10 @@ export default worksheet({
     const bends = `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk.`;
     if (ofBars && frost !== undefined)
       return { verdict: 'look', say: `${bends} ${frostyTests(frost, 'bars', say)}` };
-    const most = mostForOne(say);
-    if (mass > most)
+    if (mass > MOST_FOR_ONE)
       return {
         verdict: 'look',
-        say: `${bends} But ${tooHeavy(saidApart(mass, 'mass', [most], say), mass, most, say)}`,
+        say: `${bends} But ${tooHeavy(saidApart(mass, 'mass', [MOST_FOR_ONE], say), mass, MOST_FOR_ONE, say)}`,
       };
     if (!ofBars)
       return {

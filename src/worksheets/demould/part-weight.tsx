@@ -11,7 +11,7 @@ import {
   wetDensity,
 } from '../shared/part-fields.ts';
 import { saidApart } from '../shared/said-apart.ts';
-import { mostForOne, tooHeavy } from '../shared/too-heavy.ts';
+import { MOST_FOR_ONE, tooHeavy } from '../shared/too-heavy.ts';
 
 /**
  * Up to this a part is light however it is lifted, kg: about what the method allows off the floor at arm’s
@@ -96,9 +96,9 @@ export default worksheet({
     volume: { label: 'Volume', kind: 'volume', of: (r) => r.volume, units: LITRES },
   },
   judge: ({ stripped }, _, say) => {
-    const most = mostForOne(say);
-    const mass = saidApart(stripped, 'mass', [most], say);
-    if (stripped > most) return { verdict: 'stop', say: tooHeavy(mass, stripped, most, say) };
+    const mass = saidApart(stripped, 'mass', [MOST_FOR_ONE], say);
+    if (stripped > MOST_FOR_ONE)
+      return { verdict: 'stop', say: tooHeavy(mass, stripped, MOST_FOR_ONE, say) };
     if (stripped > LIGHT)
       return {
         verdict: 'look',
@@ -140,7 +140,7 @@ export default worksheet({
         ['as you lift it', result.stripped],
         ['oven-dry', result.dry],
       ]}
-      limit={mostForOne(say)}
+      limit={MOST_FOR_ONE}
       limitName="one person, best posture"
       say={say}
     />

@@ -1,5 +1,6 @@
 import type { Say } from '../../islands/engine/say.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
+import { limitOf } from './too-heavy.ts';
 
 interface Props {
   readonly bars: readonly (readonly [name: string, mass: number])[];
@@ -23,7 +24,7 @@ export function MassBars({ bars, limit, limitName, say }: Props) {
       <svg
         viewBox={`0 0 420 ${foot + 34}`}
         role="img"
-        aria-label={`${bars.map(([name, mass]) => `${name} ${say(mass, 'mass')}`).join(', ')}; ${limitName} ${say(limit, 'mass', { significant: 2 })}.`}
+        aria-label={`${bars.map(([name, mass]) => `${name} ${say(mass, 'mass')}`).join(', ')}; ${limitName} ${limitOf(limit, say)}.`}
       >
         {bars.map(([name, mass], i) => {
           const inside = x(mass) > 330;
@@ -54,7 +55,7 @@ export function MassBars({ bars, limit, limitName, say }: Props) {
         <path class="axis" d={`M${LEFT} 6V${foot}`} />
         <path class="level" d={`M${x(limit)} 6V${foot + 6}`} />
         <text class="soft" x={x(limit)} y={foot + 22} text-anchor={right ? 'end' : 'middle'}>
-          {`${limitName}, ${say(limit, 'mass', { significant: 2 })}`}
+          {`${limitName}, ${limitOf(limit, say)}`}
         </text>
       </svg>
       <figcaption>

@@ -1,16 +1,15 @@
-import {
-  LOAD_CONSTANT_METRIC,
-  LOAD_CONSTANT_US,
-} from '../../core/demould/lifting-equation/lift.ts';
+import { LOAD_CONSTANT_METRIC } from '../../core/demould/lifting-equation/lift.ts';
 import { twoPeopleLimit } from '../../core/demould/lifting-equation/scope.ts';
 import type { Say } from '../../islands/engine/say.ts';
 
-/** The most for one person in the best posture, kg: the method is printed twice, rounded otherwise. */
-export const mostForOne = (say: Say) =>
-  say.system === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC;
+/**
+ * The most for one person in the best posture, kg, where no form of the method is chosen: it is printed twice, rounded
+ * otherwise, and this is the lower in either system of units.
+ */
+export const MOST_FOR_ONE = LOAD_CONSTANT_METRIC;
 
 /** As finely as it is printed: 23 kg, and 51 lb, but 50.7 lb for the one in the other’s units. */
-const limitOf = (si: number, say: Say) => say(si, 'mass', { plain: true, significant: 3 });
+export const limitOf = (si: number, say: Say) => say(si, 'mass', { plain: true, significant: 3 });
 
 /** What to do with a load above a limit for one, that of this very lift or of the best posture, and how much two may lift so. */
 export const handsOrGear = (mass: number, limit: number, say: Say, best = false) => {
