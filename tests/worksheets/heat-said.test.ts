@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { DAY } from '../../src/core/curing/units.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
@@ -82,4 +83,19 @@ test('on ground that is not frozen a slab insulated over it does not freeze', ()
   expect(verdict).toBe('look');
   expect(words).toMatch(/insulated as it is, falls to 2\.\d °C, below 5 °C/);
   expect(words).not.toContain('freezes');
+});
+
+test('too much iron for Bogue is said of the two oxides, not as a share of one', () => {
+  const oxides = (al2o3: string, fe2o3: string) => {
+    const entries = {
+      'heat-inside.heat': { t: 'oxides' },
+      'heat-inside.al2o3': { t: al2o3, u: '%' },
+      'heat-inside.fe2o3': { t: fe2o3, u: '%' },
+    };
+    const found = answer(heatInside, readWorksheet(heatInside, entries, {}, say), say);
+    return found.ok ? 'answered' : found.problems[0]!.say;
+  };
+  expect(oxides('3', '5')).toMatch(/^Al₂O₃ over Fe₂O₃ is 0\.60; it must be at least 0\.64\./);
+  expect(oxides('3.195', '5')).toMatch(/ is 0\.639; /);
+  expect(oxides('3.456', '5.4')).toBe('answered');
 });

@@ -208,6 +208,8 @@ export default worksheet({
       'Hollow, it is worked by its wall: choose the slab or wall above, type the thickness of the wall, and say what its inner face sees.',
     'paste-robs-foam': () =>
       'So little water leaves the paste too dry: it would take its water from the foam.',
+    'rich-in-iron': (e, say) =>
+      `Al₂O₃ over Fe₂O₃ is ${saidApart(e.value, 'count', [e.allowed.min!], say, { decimals: 2 })}; it must be at least ${say(e.allowed.min!, 'count', { decimals: 2 })}. A cement richer in iron has other compounds, which are not worked here: check the two shares, or choose the heat as a total you know.`,
     'not-a-cement': () =>
       'Oxides like these do not make a cement by Bogue: one of its compounds comes out negative. Check the shares.',
   },

@@ -1,4 +1,5 @@
 import { demand } from '../../domain-error.ts';
+import { justUnder } from '../../quantity/dust.ts';
 import { demandNotNegative, demandPositive } from '../bounds.ts';
 
 /** Oxides of a cement, mass fractions 0…1. */
@@ -24,21 +25,25 @@ export interface Compounds {
   readonly mgo: number;
 }
 
+/** Least Al2O3/Fe2O3 of a cement that these factors are for. @source astm-c150 Annex A1, from memory */
+const LEAST_ALUMINA = 0.64;
+
 /**
  * Compounds of a cement by Bogue from its oxides, mass fractions.
  * C3S = 4.071·(CaO − free) − 7.600·SiO2 − 6.718·Al2O3 − 1.430·Fe2O3 − 2.852·SO3;
  * C2S = 2.867·SiO2 − 0.7544·C3S; C3A = 2.650·Al2O3 − 1.692·Fe2O3; C4AF = 3.043·Fe2O3.
  * Range: cement with Al2O3/Fe2O3 of 0.64 or more. What the clinker really holds can differ by several
  * per cent.
- * @throws {DomainError} for a fraction outside 0…1, an oxide ratio below 0.64, or oxides that would
- * leave a compound negative.
+ * @throws {DomainError} for a fraction outside 0…1, an oxide ratio below 0.64 ('rich-in-iron'), or oxides
+ * that would leave a compound negative ('not-a-cement').
  * @source astm-c150 Annex A1, from memory; the factors follow from molar masses
  */
 export function bogue(oxides: Oxides): Compounds {
   const { cao, sio2, al2o3, fe2o3, so3, freeLime = 0, mgo = 0 } = oxides;
   for (const [name, share] of Object.entries({ cao, sio2, al2o3, fe2o3, so3, freeLime, mgo }))
     demand(name, share, 'ratio', { min: 0, max: 1 });
-  if (fe2o3 > 0) demand('al2o3/fe2o3', al2o3 / fe2o3, 'ratio', { min: 0.64 });
+  const least = { min: justUnder(LEAST_ALUMINA) };
+  if (fe2o3 > 0) demand('al2o3/fe2o3', al2o3 / fe2o3, 'ratio', least, 'rich-in-iron');
   const c3s = 4.071 * (cao - freeLime) - 7.6 * sio2 - 6.718 * al2o3 - 1.43 * fe2o3 - 2.852 * so3;
   const c2s = 2.867 * sio2 - 0.7544 * c3s;
   const c3a = 2.65 * al2o3 - 1.692 * fe2o3;
