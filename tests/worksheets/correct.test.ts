@@ -44,3 +44,18 @@ test.each([
   if (!outcome.ok) throw new Error('a lift of 1 m is refused');
   expect(outcome.judgement.say).toContain(figures);
 });
+
+test('a bucket no mix could weigh is doubted alike, however far a slip takes it', () => {
+  const of = (entries: Record<string, { t: string; u: string }>) => {
+    const found = answer(correct, readWorksheet(correct, entries, {}, say), say);
+    return found.ok ? found.judgement.say : found.problems[0]!.say;
+  };
+  for (const entry of [
+    { 'correct.full': { t: '400', u: 'kg' } },
+    { 'correct.full': { t: '1365', u: 'kg' } },
+    { 'mix.bucketVolume': { t: '0.1', u: 'L' } },
+  ])
+    expect(of(entry)).toMatch(
+      /^[\d ,\u202f\u00a0]+kg\/m³ cannot be a mix of this .* Weigh again: the bucket,/,
+    );
+});

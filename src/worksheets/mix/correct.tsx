@@ -1,3 +1,5 @@
+import { demand } from '../../core/domain-error.ts';
+import { EXTREMES } from '../../core/extremes.ts';
 import { type Correction, correctMix } from '../../core/mix/correct.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -32,12 +34,16 @@ const byHowMuch = (off: number, near: number, say: Say) =>
 const inMixer = ({ measured, fix }: { readonly measured: number; readonly fix: Correction }) =>
   measured * fix.volumeBefore;
 
+const noSuchMix = (density: number, say: Say) =>
+  `${say(density, 'density', { units: DENSITY })} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`;
+
 export default worksheet({
   id: 'correct',
   question: 'The bucket weighs this. What do I add?',
   fields: weighedLoadFields,
   work: (v, pm) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.vessel });
+    demand('full', measured, 'density', EXTREMES.density, 'no-such-mix');
     const tolerance = v.tolerance * v.target;
     // What is in the mixer has the load's make-up, however much of it was taken out.
     const inHand = v.mass / (v.cement * (1 + v.sandCement) + v.water);
@@ -148,11 +154,7 @@ export default worksheet({
   ],
   judge: ({ advice, measured, off, tolerance }, { target }, say) => {
     const amount = say(measured, 'density', { units: DENSITY });
-    if (advice.is === 'refused')
-      return {
-        verdict: 'stop',
-        say: `${amount} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`,
-      };
+    if (advice.is === 'refused') return { verdict: 'stop', say: noSuchMix(measured, say) };
     const doubted = doubtWords(advice, say);
     if (doubted) return doubted;
     if (advice.is === 'leave')
@@ -171,6 +173,7 @@ export default worksheet({
     'Stop when it is near enough, after two corrections, or when the mix begins to stiffen: a placed mix a little off is worth more than a perfect one that has set in the bucket (common practice, no source).',
   ],
   refusals: {
+    'no-such-mix': (e, say) => noSuchMix(e.value, say),
     'heavier-than-base-mix': (e, say) =>
       `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}): no foam would be wanted.`,
     'lighter-than-foam': (e, say) =>
@@ -180,7 +183,6 @@ export default worksheet({
   blames: {
     targetDensity: 'target',
     massInHand: 'mass',
-    measuredDensity: 'full',
   },
   working: [
     {
