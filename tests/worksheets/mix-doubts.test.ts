@@ -212,3 +212,13 @@ test.each([
   expect(found.verdict).toBe(verdict);
   expect(found.say.startsWith('Too little cement')).toBe(verdict === 'look');
 });
+
+test('sand is held to its own most, whatever else goes in beside it', () => {
+  const { verdict, say } = asked(batch, {
+    'mix.sandCement': '10',
+    'batch.filler': { t: 'some' },
+    'batch.fillerRatio': '5',
+  });
+  expect(verdict).toBe('stop');
+  expect(say).toContain('damp sand');
+});

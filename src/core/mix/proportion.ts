@@ -99,7 +99,6 @@ export function proportion(input: ProportionInput): Proportion {
   demandAmount('volume', volume, 'volume');
   demandAmount('foamDensity', foamDensity, 'density');
   demand('foamDensity', foamDensity, 'density', { max: waterDensity, belowMax: true });
-  demand('sandCement', sandCement, 'ratio', { min: 0, max: 10 });
   demand('survival', survival, 'ratio', { min: 0, max: 1, aboveMin: true });
   demandWaterCement(waterCement);
 

@@ -22,7 +22,7 @@ test('a batch has a volume, a foam lighter than water and a mix that can be', ()
   expectLimits<Parameters<typeof proportion>[0]>(proportion, recipe, {
     volume: { refuses: [0, -1, Number.NaN] },
     foamDensity: { refuses: [0, -1, 1000, 1500] },
-    sandCement: { takes: [0], refuses: [-0.01, 10.01] },
+    sandCement: { takes: [0], refuses: [-0.01, 100.1] },
     waterCement: { refuses: [0, -0.4] },
     survival: { takes: [1], refuses: [0, -0.1, 1.01] },
   });
