@@ -349,3 +349,12 @@ test('a receiver promises no steady lance below the pressure at which a hole cho
   // Thinner air outside is choked from lower on.
   expect(judged(receiver, { low: '0.9', atmosphere: '900' }).verdict).toBe('good');
 });
+
+test('a foam whose liquid is all there is in the vessel is none', () => {
+  const weighed = { tare: '0.85', full: '2.45' };
+  for (const drained of ['1600', '1600.001', '1700'])
+    expect(() => judged(foamDensity, { ...weighed, drained })).toThrow(
+      'as much liquid as everything in the vessel weighs, or more',
+    );
+  expect(judged(foamDensity, { ...weighed, drained: '1500' }).verdict).not.toBe('good');
+});

@@ -7,6 +7,7 @@ import {
   vesselVolume,
 } from '../../core/foam/density.ts';
 import { partDrained } from '../../core/foam/part-drained.ts';
+import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -43,6 +44,8 @@ export default worksheet({
       drained: v.drained,
       solutionDensity: SOLUTION_DENSITY,
     });
+    const notAll = { max: justUnder(1, SLIVER), belowMax: true };
+    demand('drained', parted.share, 'ratio', notAll, 'more-than-the-foam-held');
     const foam = v.drained > 0 ? foamDensity({ tare: 0, full: parted.foam, vessel: 1 }) : asMade;
     const range = (Math.max(...fulls) - Math.min(...fulls)) / (spread.mean - v.tare);
     const weighed = {
@@ -167,7 +170,7 @@ export default worksheet({
     'no-gas': () =>
       'The full vessel is as heavy as if it held plain solution. Check that it was foam to the brim, and that the empty weight is of the same vessel.',
     'more-than-the-foam-held': () =>
-      'That is more liquid than everything in the vessel weighs. Check the weighing, and the unit of the liquid.',
+      'That is as much liquid as everything in the vessel weighs, or more. Check the weighing, and the unit of the liquid.',
   },
   folded: 'Several weighings, and liquid under the foam',
   blames: { empty: 'tare', full: ['full', 'fulls'], values: 'fulls' },
