@@ -13,6 +13,7 @@ import {
   traverseUncertainty,
 } from '../../core/finished/chords.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { SLIVER } from '../../core/quantity/dust.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -34,7 +35,9 @@ export default worksheet({
   work: (v) => {
     const along = v.method === 'line';
     const list = along ? v.chords.map(({ chord }) => chord) : [];
-    const air = list.reduce((sum, chord) => sum + chord, 0);
+    const across = list.reduce((sum, chord) => sum + chord, 0);
+    // Chords that are the whole line may miss it by their last digits.
+    const air = Math.abs(across - v.traverse) < SLIVER * across ? v.traverse : across;
     const found = along
       ? linearTraverse({
           traverse: v.traverse,
@@ -124,8 +127,8 @@ export default worksheet({
       };
     const { difference, inUncertainties } = r.against;
     const points = `${formatNumber(100 * Math.abs(difference), { uncertainty: 100 * r.uncertainty })} percentage points`;
-    const times = Math.abs(inUncertainties);
-    if (times <= 2)
+    const times = formatNumber(Math.abs(inUncertainties), { significant: 2 });
+    if (Math.abs(inUncertainties) <= 2)
       return {
         verdict: 'good',
         say: `${percent(r.found.airContent)} agrees with the ${percent(designed)} it was designed for, as far as so many bubbles can tell.`,
@@ -134,8 +137,8 @@ export default worksheet({
       verdict: 'look',
       say:
         difference < 0
-          ? `${points} less air than designed, ${times.toFixed(1)} times what chance explains: foam broke in the mixer, or the face was smeared and small bubbles were missed.`
-          : `${points} more air than designed, ${times.toFixed(1)} times what chance explains: air was stirred in, or torn edges were counted as bubbles.`,
+          ? `${points} less air than designed, ${times} times what chance explains: foam broke in the mixer, or the face was smeared and small bubbles were missed.`
+          : `${points} more air than designed, ${times} times what chance explains: air was stirred in, or torn edges were counted as bubbles.`,
     };
   },
   notes: ({ found }, _, say) => [
