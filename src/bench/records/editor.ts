@@ -119,7 +119,7 @@ export class Editor {
   async heard(): Promise<void> {
     // A save under way finds out by itself.
     const deaf = () => this.#busy || this.removed;
-    if (deaf() || this.state.is === 'conflict') return;
+    if (deaf()) return;
     const found = await this.#world.read(this.record.id);
     if (deaf()) return;
     if (found.is === 'unreadable') {
@@ -128,7 +128,8 @@ export class Editor {
       return;
     }
     const stored = found.is === 'there' ? found.record : undefined;
-    if ((stored?.revision ?? 0) === this.record.revision) return;
+    // In a conflict what is shown beside this one is the latest.
+    if (this.state.is !== 'conflict' && (stored?.revision ?? 0) === this.record.revision) return;
     if (stored && this.state.is === 'saved') this.#adopt(stored);
     else this.#meet(stored);
     this.#hear();
@@ -154,8 +155,9 @@ export class Editor {
     await this.store();
   }
 
-  /** After a conflict: what was saved elsewhere replaces what stands here. */
-  takeTheirs(): void {
+  /** After a conflict: what is saved elsewhere by now replaces what stands here. */
+  async takeTheirs(): Promise<void> {
+    await this.heard();
     if (this.state.is !== 'conflict' || !this.state.theirs) return;
     this.#adopt(this.state.theirs);
     this.#hear();

@@ -179,10 +179,43 @@ describe('saved elsewhere meanwhile', () => {
     expect(editor.state.is).toBe('saved');
   });
 
-  test('theirs can be taken', () => {
-    editor.takeTheirs();
+  test('theirs can be taken', async () => {
+    await editor.takeTheirs();
     expect(editor.record.notes).toBe('theirs');
     expect(world.drafts.size).toBe(0);
+  });
+
+  describe('and once more since', () => {
+    beforeEach(() => {
+      world.stored = { ...world.stored!, revision: 3, notes: 'theirs, later' };
+    });
+
+    test('the latest is taken, heard of or not', async () => {
+      await editor.takeTheirs();
+      expect(editor.record).toMatchObject({ notes: 'theirs, later', revision: 3 });
+      expect(editor.state.is).toBe('saved');
+    });
+
+    test('the latest is shown once it is heard of, and mine is kept over it at once', async () => {
+      await editor.heard();
+      expect(editor.state).toMatchObject({ is: 'conflict', theirs: { notes: 'theirs, later' } });
+      await editor.keepMine();
+      expect(world.stored).toMatchObject({ notes: 'mine again', revision: 4 });
+      expect(editor.state.is).toBe('saved');
+    });
+
+    test('mine is not kept over what was not shown', async () => {
+      await editor.keepMine();
+      expect(world.stored).toMatchObject({ notes: 'theirs, later' });
+      expect(editor.state).toMatchObject({ is: 'conflict', theirs: { notes: 'theirs, later' } });
+    });
+
+    test('what is no longer there is not taken', async () => {
+      world.stored = undefined;
+      await editor.takeTheirs();
+      expect(editor.state).toEqual({ is: 'conflict', theirs: undefined });
+      expect(world.drafts.get('a')?.notes).toBe('mine again');
+    });
   });
 
   test('both can be kept', async () => {

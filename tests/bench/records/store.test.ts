@@ -272,7 +272,7 @@ describe('photos', () => {
       editor.change({ photos: [] });
       await editor.store();
       expect(editor.state.is).toBe('conflict');
-      editor.takeTheirs();
+      await editor.takeTheirs();
       expect(editor.record.photos).toEqual(named.photos);
       expect(await ids()).toEqual(['p1']);
     });
