@@ -10,6 +10,7 @@ import {
   LIST,
   leave,
   listed,
+  listenTo,
   rows,
   settled,
   slabs,
@@ -80,23 +81,25 @@ describe.concurrent('one batch', () => {
   test('typing is announced as stored once, not at each key', async ({ expect, page }) => {
     await leave(page, [slabs('a')]);
     await visit(page, batchPage('a'), '.record');
-    await page.evaluate(() => {
-      const told = document.querySelector('.record > [role="status"]')!;
-      const heard: string[] = [];
-      Object.assign(window, { heard });
-      new MutationObserver(() => heard.push(told.textContent!)).observe(told, {
-        childList: true,
-        characterData: true,
-        subtree: true,
-      });
-    });
+    const heard = await listenTo(page, '.record > [role="status"]');
     // Each key rests long enough to be stored by itself.
     for (const key of 'thin') {
       await page.locator('#record-notes').press(key);
       await settled(page);
     }
-    const heard = await page.evaluate(() => (window as unknown as { heard: string[] }).heard);
-    expect(heard.filter(Boolean)).toEqual(['Stored in this browser.']);
+    await expect.poll(heard).toEqual(['Stored in this browser.']);
+    await page.locator('#record-notes').press('!');
+    await settled(page);
+    await page.locator('[data-stage="mixed"] summary').click();
+    const water = page.locator('#record-water');
+    await water.fill('abc');
+    // What is refused is not only told as stored.
+    await expect
+      .poll(async () => (await heard()).slice(1).join())
+      .toMatch(/^Mixing water: ‘abc’ is not a number\./);
+    await page.locator('#record-cement').fill('13.57');
+    await water.fill('50');
+    await expect.poll(async () => (await heard()).at(-1)).toMatch(/^Stop\. The w\/c .* 3\.68/);
   });
 
   test('a photo removed by key keeps the focus near, and the key that undoes brings it back', async ({
@@ -106,8 +109,11 @@ describe.concurrent('one batch', () => {
     await leave(page, [slabs('a')]);
     await visit(page, batchPage('a'), '.record');
     await addPhoto(page);
+    const said = () => page.locator('.photos [role="status"]').innerText();
+    await expect.poll(said).toBe('Photo 1 is added.');
     await page.getByRole('button', { name: 'Remove photo 1' }).press('Enter');
     await expect.poll(() => page.locator('.photos img').count()).toBe(0);
+    expect(await said()).toBe('');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('photos');
     await page.locator('[data-notice="photo"]').waitFor();
     await page.keyboard.press('Control+z');
@@ -129,7 +135,7 @@ describe.concurrent('one batch', () => {
     await expect.poll(() => rows(page).count()).toBe(0);
     await page.reload();
     await page.getByText('In the bin: 1 batch').click();
-    await page.locator('.records-bin').getByRole('button', { name: 'Put back' }).click();
+    await page.getByRole('button', { name: 'Put back “Slabs a”' }).click();
     await expect.poll(() => rows(page).count()).toBe(1);
   });
 

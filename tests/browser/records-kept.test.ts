@@ -5,6 +5,7 @@ import { RECORD_VERSION } from '../../src/bench/records/record.ts';
 import { type Opened, openPage } from './browser.ts';
 import {
   batchPage,
+  focused,
   LIST,
   leave,
   leavePictured,
@@ -146,8 +147,12 @@ describe.concurrent('two tabs', () => {
       expect(shown).toContain(theirs);
       expect((await stored(page)).map((record) => record.notes)).toEqual([theirs]);
 
-      await late.getByRole('button', { name: choice }).click();
+      const alert = late.getByRole('alert');
+      expect(await alert.locator('table').count()).toBe(0);
+      await late.getByRole('button', { name: choice }).press('Enter');
       await settled(late);
+      await expect.poll(() => alert.count()).toBe(0);
+      expect(await focused(late)).toBe('record-state');
       const after = await stored(page);
       expect(after.length).toBe(count);
       const kept = after.find(({ id }) => id === 'a')!.notes;
@@ -155,6 +160,24 @@ describe.concurrent('two tabs', () => {
       if (count === 2) expect(after.find(({ id }) => id !== 'a')!.notes).toBe(mine);
     },
   );
+
+  test('in a conflict the latest of the other is shown and taken', async ({
+    expect,
+    opened,
+    page,
+  }) => {
+    const other = await openTwice(opened, page);
+    const late = await typedAtOnce(expect, page, other);
+    const first = late === other ? page : other;
+    await first.locator('#record-notes').fill('later in the other tab');
+    await settled(first);
+    await expect
+      .poll(() => late.locator('.records-conflict').innerText())
+      .toContain('later in the other tab');
+    await late.getByRole('button', { name: 'Take what is in the other tab' }).click();
+    await settled(late);
+    expect(await late.locator('#record-notes').inputValue()).toBe('later in the other tab');
+  });
 
   test('a photo removed in the one that was late is there when the other is taken', async ({
     expect,

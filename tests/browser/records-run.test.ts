@@ -6,8 +6,10 @@ import { fill, press } from './keyboard.ts';
 import {
   batchPage,
   beginRun,
+  focused,
   LIST,
   leave,
+  listenTo,
   saveBench,
   settled,
   slabs,
@@ -802,15 +804,64 @@ describe.concurrent('from the bench', () => {
     await expect.poll(words).toContain('The screen may switch itself off; nothing is lost by it.');
   });
 
+  test('at each step the number, what to do about it and what is refused are heard', async ({
+    expect,
+    page,
+  }) => {
+    await beginRun(page);
+    const status = '.run > [role="status"]';
+    let heard = await listenTo(page, status);
+    const last = async () => (await heard()).at(-1);
+    await page.locator('#record-water').fill('abc');
+    await expect.poll(last).toMatch(/^Mixing water: ‘abc’ is not a number\./);
+    await page.locator('#record-water').fill('');
+    for (const name of ['Exactly that', 'Exactly that'])
+      await page.getByRole('button', { name }).first().click();
+    const next = page.getByRole('button', { name: /^Next/ });
+    await next.click();
+    await page.locator('[data-run="1"]').waitFor();
+    // A clock that runs keeps nothing waiting.
+    await page.getByRole('button', { name: /Foam made/ }).click();
+    heard = await listenTo(page, status);
+    for (const [id, text] of [
+      ['record-tare', '0.85'],
+      ['record-vessel', '20'],
+      ['run-foam', '3.25'],
+    ])
+      await page.locator(`#${id}`).fill(text!);
+    await expect.poll(last).toMatch(/^Foam to put in: 27\.4\sL\./);
+    await next.click();
+    await page.locator('[data-run="2"]').waitFor();
+    heard = await listenTo(page, status);
+    await page.locator('#record-full').fill('30');
+    await expect.poll(last).toMatch(/^It weighs 1458\skg\/m³ .*Stop\. Weigh again/);
+    await page.locator('#record-full').fill('0.5');
+    await expect.poll(last).toMatch(/^Bucket, full of blended mix: read 0\.5\skg/);
+    // The same again is heard again.
+    await page.locator('#record-full').fill('30');
+    await expect.poll(last).toMatch(/^It weighs 1458\skg\/m³ .*Stop\. Weigh again/);
+  });
+
   test('one batch is run by keys alone on a phone, and the focus is never lost', async ({
     expect,
     page,
   }) => {
     await page.setViewportSize({ width: 360, height: 740 });
+    const size = (volume: string) =>
+      page.evaluate(
+        (t) =>
+          localStorage.setItem('suds.bench.1.proportion.volume', JSON.stringify({ t, u: 'L' })),
+        volume,
+      );
+    await size('30');
     await visit(page, 'bench/run/', '[data-run="begin"]');
     const step = () => page.evaluate(() => document.activeElement?.textContent);
     await press(page, 'Begin a batch');
     await expect.poll(step).toContain('1 of 5');
+    await size('50');
+    await page.reload();
+    await press(page, 'Weigh by the bench’s plan');
+    expect(await focused(page)).toBe('run-step');
     await press(page, 'Exactly that');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('record-water');
     await press(page, 'Exactly that');

@@ -25,6 +25,21 @@ export const test = base.extend<{ opened: Opened; page: Page }>({
 export const listed = (on: Page) => on.locator('[data-records="there"]').waitFor();
 export const rows = (on: Page) => on.locator('.records-list > li');
 
+/** The id of what has the focus. */
+export const focused = (on: Page) => on.evaluate(() => document.activeElement?.id);
+
+/** Notes all that is said from now on in the status at this place; what was, each time it changed. */
+export async function listenTo(on: Page, place: string): Promise<() => Promise<string[]>> {
+  const said = await on.locator(place).evaluateHandle((told) => {
+    const said: string[] = [];
+    new MutationObserver(() => {
+      if (told.textContent !== (said.at(-1) ?? '')) said.push(told.textContent);
+    }).observe(told, { childList: true, characterData: true, subtree: true });
+    return said;
+  });
+  return async () => (await said.jsonValue()).filter(Boolean);
+}
+
 /** Puts raw values straight into the database, as an earlier visit might have left them. */
 export async function leave(
   on: Page,

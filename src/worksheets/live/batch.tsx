@@ -16,6 +16,7 @@ import { CorrectionsMade } from '../shared/CorrectionsMade.tsx';
 import { CureLogInput } from '../shared/CureLogInput.tsx';
 import { NotStored } from '../shared/NotStored.tsx';
 import { PhotoStrip } from '../shared/PhotoStrip.tsx';
+import { ReadOut } from '../shared/ReadOut.tsx';
 import { namesOf, RecordFields } from '../shared/RecordFields.tsx';
 import { PieceVolume, RecordOffers } from '../shared/RecordOffers.tsx';
 import { BY_STAGE } from '../shared/record-fields.ts';
@@ -69,7 +70,7 @@ function Open({ editor }: { readonly editor: Editor }) {
       {record.invented && (
         <p class="invented-banner">Invented: nobody cast or weighed this batch.</p>
       )}
-      <ConflictView editor={editor} />
+      <ConflictView editor={editor} stays="record-state" />
       <div class="fields record-head">
         <div class="field">
           <label for="record-name">Name</label>
@@ -88,10 +89,11 @@ function Open({ editor }: { readonly editor: Editor }) {
       <p class="record-state" id="record-state" tabIndex={-1}>
         {stateWords(editor)}
       </p>
-      <p class="unseen" role="status">
+      <p class="unseen" data-heard>
         {useToHear(editor)}
       </p>
-      <NotStored editor={editor} />
+      <ReadOut />
+      <NotStored editor={editor} stays="record-state" />
       <RecordOffers editor={editor} say={say} stays="record-state" />
       {BY_STAGE.map(([stage]) => (
         <details

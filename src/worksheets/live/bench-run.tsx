@@ -14,6 +14,7 @@ import proportion from '../mix/proportion.tsx';
 import { ConflictView } from '../shared/ConflictView.tsx';
 import { NotStored } from '../shared/NotStored.tsx';
 import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
+import { ReadOut } from '../shared/ReadOut.tsx';
 import { type RunCaution, RunCautions } from '../shared/RunCautions.tsx';
 import { RunMissed } from '../shared/RunMissed.tsx';
 import { RunReplan } from '../shared/RunReplan.tsx';
@@ -286,13 +287,17 @@ function Run({
         <a href="#run-cautions">Precautions</a>
       </p>
       {over && <Verdict verdict="stop" say={`It was ${PAST}. Only write it up.`} />}
-      <ConflictView editor={editor} onCopy={(id) => go({ ...going, ...$going.get(), id })} />
+      <ConflictView
+        editor={editor}
+        stays="run-step"
+        onCopy={(id) => go({ ...going, ...$going.get(), id })}
+      />
       {editor.state.is === 'refused' && (
         <p class="problem" role="alert">
           {editor.state.say}
         </p>
       )}
-      <NotStored editor={editor} />
+      <NotStored editor={editor} stays="run-step" />
       {!isRunKept() && editor.held && (
         <p class="note">
           This browser keeps no place in the steps. Finish on this page: once it is left, the batch
@@ -405,6 +410,7 @@ function Run({
           Stop here; the record stays
         </button>
       </p>
+      <ReadOut key={step} />
     </div>
   );
 }

@@ -1,7 +1,10 @@
+import { notify } from '../../bench/notices.ts';
+import { unreadOf } from '../../bench/records/database.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { differences } from '../../bench/records/record.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { correctionWords } from './record-words.ts';
 import { tellRefused } from './refused-notice.ts';
@@ -10,9 +13,12 @@ import { batchAt } from './use-records.ts';
 /** What stands here beside what was saved elsewhere, and the choice between them. */
 export function ConflictView({
   editor,
+  stays,
   onCopy = (id) => location.assign(batchAt(id)),
 }: {
   readonly editor: Editor;
+  /** What has the focus once it is chosen. */
+  readonly stays: string;
   /** Where what stands here is gone on with once it is a batch of its own. */
   readonly onCopy?: (id: string) => void;
 }) {
@@ -21,8 +27,8 @@ export function ConflictView({
   const { theirs } = editor.state;
   const short = (text: string) => (text.length > 120 ? `${text.slice(0, 120)}…` : text || '—');
   return (
-    <section class="records-conflict" role="alert" aria-label="Saved elsewhere meanwhile">
-      <p>
+    <section class="records-conflict" aria-label="Saved elsewhere meanwhile">
+      <p role="alert">
         <strong>
           {theirs
             ? 'This batch was saved in another tab after you opened it here.'
@@ -43,20 +49,33 @@ export function ConflictView({
         />
       )}
       <p class="records-line">
-        <button type="button" onClick={() => editor.keepMine()}>
+        <button
+          type="button"
+          onClick={(event) => {
+            keepFocus(event, stays);
+            editor.keepMine();
+          }}
+        >
           {theirs ? 'Keep what is here' : 'Save it again'}
         </button>
         {theirs && (
           <>
-            <button type="button" onClick={() => editor.takeTheirs()}>
+            <button
+              type="button"
+              onClick={(event) => {
+                keepFocus(event, stays);
+                editor.takeTheirs().catch((error) => notify('refused', unreadOf(error)));
+              }}
+            >
               Take what is in the other tab
             </button>
             <button
               type="button"
-              onClick={async () => {
+              onClick={async (event) => {
                 const refused = await editor.keepBoth();
-                if (refused) tellRefused(editor.record, refused);
-                else onCopy(editor.record.id);
+                if (refused) return tellRefused(editor.record, refused);
+                keepFocus(event, stays);
+                onCopy(editor.record.id);
               }}
             >
               Keep both, this one as a copy: one casting then teaches as two batches

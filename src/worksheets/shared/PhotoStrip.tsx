@@ -20,30 +20,37 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
   }, [record.id, record.photos.map(({ id }) => id).join()]);
   const add = async (files: readonly File[]) => {
     setSaid('');
+    const told: string[] = [];
+    const tell = (words: string) => {
+      told.push(words);
+      setSaid(told.join(' '));
+    };
     const { shrinkPhoto } = await import('./shrink-photo.ts');
     for (const file of files) {
       if (editor.record.photos.length >= LIMITS.photos) {
-        setSaid(FULL);
+        tell(FULL);
         return;
       }
       const shrunk = await shrinkPhoto(file);
       if (!shrunk) {
-        setSaid(`“${file.name}” is no picture this browser can read.`);
+        tell(`“${file.name}” is no picture this browser can read.`);
         continue;
       }
       const photo = { id: newId(), batch: record.id, ...shrunk };
       const put = await putRecords([], [photo]);
       if (!put.ok) {
-        setSaid(put.say);
+        tell(put.say);
         return;
       }
       editor.change({ photos: [...editor.record.photos, { id: photo.id, caption: '' }] });
+      tell(`Photo ${editor.record.photos.length} is added.`);
     }
   };
   const remove = async (i: number) => {
     const note = editor.record.photos[i];
     const photo = photos.find(({ id }) => id === note?.id);
     if (!note) return;
+    setSaid('');
     const isNamed = () => editor.record.photos.some(({ id }) => id === note.id);
     const takeOff = () =>
       editor.change({ photos: editor.record.photos.filter(({ id }) => id !== note.id) });

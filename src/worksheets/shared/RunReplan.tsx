@@ -5,6 +5,7 @@ import type { BatchRecord } from '../../bench/records/record.ts';
 import { $going, type FoamIn, type Going, type RunPlan } from '../../bench/run.ts';
 import { $entries, $kept } from '../../bench/store.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { LITRES } from './amounts.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
@@ -96,7 +97,8 @@ export function RunReplan({
       <p>{words}</p>
       <button
         type="button"
-        onClick={() => {
+        onClick={(event) => {
+          keepFocus(event, 'run-step');
           const bench = [{ ...$entries.get() }, { ...$kept.get() }] as const;
           const { change, foamIn } = replanned(editor.record, ...bench, $going.get()?.foamIn);
           editor.change(change);

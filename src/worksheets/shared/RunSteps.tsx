@@ -41,7 +41,7 @@ function Amount({
   return (
     <div class="run-amount">
       {planned !== undefined && (
-        <p>
+        <p data-heard>
           {name === 'foamVolume' ? 'Foam to put in' : spec.label}:{' '}
           <strong class="run-number">{say(planned, kind, how)}</strong>
         </p>

@@ -64,7 +64,7 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
       />
       {undo && density === undefined && (
         <div class="run-undo">
-          <p>The correction is written down{!over && ': weigh the bucket again'}.</p>
+          <p data-heard>The correction is written down{!over && ': weigh the bucket again'}.</p>
           <button
             type="button"
             onClick={(event) => {
@@ -79,11 +79,11 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
       )}
       {bucket && <Verdict {...bucket} />}
       {density !== undefined && (
-        <p>
+        <p data-heard>
           It weighs{' '}
           <strong class="run-number">{say(density, 'density', { units: DENSITY })}</strong>
           {target !== undefined &&
-            `${aimless ? 'the example’s' : 'planned'}: ${say(target, 'density', { units: DENSITY })}`}
+            ` ${aimless ? 'the example’s' : 'planned'}: ${say(target, 'density', { units: DENSITY })}`}
         </p>
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />
