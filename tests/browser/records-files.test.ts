@@ -4,12 +4,15 @@ import { describe } from 'vitest';
 import { type BatchRecord, RECORD_VERSION } from '../../src/bench/records/record.ts';
 import { FORMAT } from '../../src/bench/records/schema.ts';
 import { openPage, wakeWorksheets } from './browser.ts';
+import { press } from './keyboard.ts';
 import {
   addPhoto,
   batchPage,
   empty,
+  focused,
   LIST,
   leave,
+  listenTo,
   rows,
   settled,
   slabs,
@@ -60,7 +63,9 @@ describe.concurrent('out and in', () => {
     await fresh.page.locator('.batches-file').waitFor();
     await wakeWorksheets(fresh.page);
     await bring(fresh.page, before);
-    await expect.poll(() => status(fresh.page)).toBe('Nothing has changed yet.');
+    await expect
+      .poll(() => status(fresh.page))
+      .toBe('“batches.json” holds 7 batches: 7 new here. Nothing has changed yet.');
     expect(await stored(fresh.page)).toEqual([]);
     await fresh.page.getByRole('button', { name: 'Bring in 7 batches' }).click();
     await expect.poll(() => status(fresh.page)).toContain('Brought in: 7 batches');
@@ -74,9 +79,7 @@ describe.concurrent('out and in', () => {
     expect(content(after).photos.length).toBe(1);
 
     await bring(fresh.page, after);
-    await expect
-      .poll(() => fresh.page.locator('.coming').innerText())
-      .toContain('7 here already, the same');
+    await expect.poll(() => status(fresh.page)).toContain('7 here already, the same');
     expect(await fresh.page.getByRole('button', { name: 'Nothing to bring in' }).isDisabled()).toBe(
       true,
     );
@@ -113,8 +116,12 @@ describe.concurrent('out and in', () => {
     await page.getByRole('button', { name: 'Bring in one batch', exact: true }).click();
     await expect.poll(() => status(page)).toContain('Your bench is as it was');
     expect(await tare()).toContain('1.2');
-    await page.getByRole('button', { name: 'Put the file’s bench on the bench' }).click();
+    await press(page, 'Put the file’s bench on the bench');
     await expect.poll(tare).toContain('0.9');
+    expect(await focused(page)).toBe('batches-file-coming');
+    await press(page, 'Leave it');
+    await expect.poll(() => status(page)).toBe('Left as it is.');
+    expect(await focused(page)).toBe('batches-file-said');
     expect((await stored(page)).map(({ id }) => id).sort()).toEqual(['a', 'b', 'c']);
   });
 
@@ -136,11 +143,12 @@ describe.concurrent('out and in', () => {
     );
     const coming = page.locator('.coming');
     await expect.poll(() => coming.innerText()).toContain('in the file');
-    await expect.poll(() => coming.innerText()).toContain('1 new here, 1 here with other content');
+    await expect.poll(() => status(page)).toContain('1 new here, 1 here with other content');
     expect((await stored(page)).map(({ notes }) => notes)).toEqual(['here']);
     await page.getByLabel('Take what is in the file').check();
-    await page.getByRole('button', { name: 'Bring in 2 batches' }).click();
+    await press(page, 'Bring in 2 batches');
     await expect.poll(async () => (await stored(page)).length).toBe(2);
+    expect(await focused(page)).toBe('batches-file-said');
     expect((await stored(page)).find(({ id }) => id === 'a')!.notes).toBe('in the file');
   });
 
@@ -183,9 +191,11 @@ describe.concurrent('out and in', () => {
   test('a hostile file changes nothing', async ({ expect, page }) => {
     await leave(page, [slabs('a')]);
     await keep(page);
-    for (const [content, words] of hostile) {
+    const heard = await listenTo(page, '.batches-file [role="status"]');
+    for (const [i, [content, words]] of [...hostile, hostile.at(-1)!].entries()) {
       await bring(page, content);
-      await expect.poll(() => status(page)).toContain(words);
+      // The same a second time, too.
+      await expect.poll(async () => (await heard())[i]).toContain(words);
       expect(await page.locator('.coming').count(), words).toBe(0);
       expect((await stored(page)).map(({ id }) => id)).toEqual(['a']);
     }
@@ -279,10 +289,11 @@ describe.concurrent('out and in', () => {
       };
     });
     for (const [i, button] of ['Take everything out', 'Take part 2 of 2 out'].entries()) {
-      await page.getByRole('button', { name: button }).click();
+      await page.getByRole('button', { name: button }).press('Enter');
       await expect.poll(() => status(page), PATIENT).toContain(`part ${i + 1} of 2`);
     }
     expect(await page.getByRole('button', { name: 'Take part' }).count()).toBe(0);
+    expect(await focused(page)).toBe('batches-file-said');
 
     for (const store of ['batches', 'photos']) await empty(page, store);
     expect(await stored(page)).toEqual([]);

@@ -1,7 +1,19 @@
 import type { Page } from 'playwright-core';
 import { describe } from 'vitest';
 import { press } from './keyboard.ts';
-import { beginRun, LIST, leave, listed, rows, slabs, stored, test, visit } from './records.ts';
+import {
+  beginRun,
+  focused,
+  LIST,
+  leave,
+  listed,
+  listenTo,
+  rows,
+  slabs,
+  stored,
+  test,
+  visit,
+} from './records.ts';
 
 /** Stands in for a browser that answers as told, and counts how often it was asked. */
 const answering = (page: Page, granted: boolean) =>
@@ -31,8 +43,9 @@ describe.concurrent('the room records take', () => {
     expect(text).toContain('uses 3.4\u00a0MB of the 2.0\u00a0GB');
     expect(text).toContain('may clear it when the disk is full');
     expect(await asked(page)).toBeNull();
-    await page.getByRole('button', { name: 'Ask it to keep the records' }).click();
+    await press(page, 'Ask it to keep the records');
     await expect.poll(() => room(page).innerText()).toContain('promised to keep it');
+    expect(await focused(page)).toBe('records-room');
     expect(await asked(page)).toBe('1');
   });
 
@@ -42,8 +55,9 @@ describe.concurrent('the room records take', () => {
   }) => {
     await answering(page, false);
     await visit(page, LIST, '.records-room p');
+    const heard = await listenTo(page, '.records-room [role="status"]');
     await page.getByRole('button', { name: 'Ask it to keep the records' }).click();
-    await expect.poll(() => room(page).innerText()).toContain('take a backup meanwhile');
+    await expect.poll(async () => (await heard()).join()).toContain('take a backup meanwhile');
     await expect.poll(() => room(page).innerText()).toContain('may clear it');
   });
 
@@ -72,6 +86,30 @@ describe.concurrent('the bin', () => {
     await expect
       .poll(() => page.locator('.records-bin').innerText())
       .toContain('removed 2025-05-30');
+  });
+});
+
+describe.concurrent('the bin by keys alone', () => {
+  test('names each that can be put back, and the focus stays near', async ({ expect, page }) => {
+    await leave(page, [slabs('a'), slabs('b')]);
+    await page.reload();
+    await listed(page);
+    await press(page, 'Remove all 2 batches');
+    await page.locator('[data-notice="removed"]').getByText('Close').click();
+    const bin = page.locator('#records-bin');
+    await bin.press('Enter');
+    await page.getByRole('button', { name: 'Put back “Slabs a”', exact: true }).press('Enter');
+    await expect.poll(() => rows(page).count()).toBe(1);
+    expect(await focused(page)).toBe('records-bin');
+    await page.getByRole('button', { name: 'Put back “Slabs b”', exact: true }).press('Enter');
+    await expect.poll(() => rows(page).count()).toBe(2);
+    expect(await focused(page)).toBe('records-room');
+
+    await page.getByRole('button', { name: 'Remove Slabs a' }).press('Enter');
+    await bin.press('Enter');
+    await press(page, 'Empty the bin for good');
+    await expect.poll(() => bin.count()).toBe(0);
+    expect(await focused(page)).toBe('records-room');
   });
 });
 

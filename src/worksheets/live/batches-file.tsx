@@ -10,6 +10,7 @@ import { type Bench, onBench } from '../../bench/store.ts';
 import { swapBench } from '../../bench/swap-bench.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import {
   against,
@@ -24,6 +25,12 @@ import {
 import { correctionWords } from '../shared/record-words.ts';
 import { useTakeOut } from '../shared/use-take-out.ts';
 
+/** Where the focus goes from a button that goes. */
+const [SAID, COMING] = ['batches-file-said', 'batches-file-coming'];
+
+/** What a file holds, beside what is here. */
+const summary = ({ name, plan }: Coming) => `“${name}” holds ${holds(plan)}.`;
+
 /** Takes all batches out as a file and brings a file in, after showing what it would change. */
 export default function BatchesFile() {
   const say = speaker(useUnits());
@@ -37,6 +44,9 @@ export default function BatchesFile() {
   const look = async (file: File) => {
     setComing(undefined);
     setChoices({});
+    // What is said again is heard again only when it was gone for a moment.
+    setSaid('');
+    await new Promise((gone) => setTimeout(gone, 100));
     if (file.size > LARGEST_FILE) {
       setSaid(
         `This file was not used: it is larger than ${LARGEST_FILE / 1024 / 1024}\u00a0MB, the most that is opened. Your batches are as they were.`,
@@ -50,8 +60,9 @@ export default function BatchesFile() {
     }
     try {
       const bench = benchToTake(read.file, onBench().entries);
-      setComing(await against({ name: file.name, file: read.file, bench }));
-      setSaid('Nothing has changed yet.');
+      const found = await against({ name: file.name, file: read.file, bench });
+      setComing(found);
+      setSaid(`${summary(found)} Nothing has changed yet.`);
     } catch (error) {
       setSaid(unreadOf(error));
     }
@@ -71,7 +82,7 @@ export default function BatchesFile() {
       busy.current = false;
     });
     if (!put.ok) {
-      setSaid(put.say);
+      setSaid(put.anew ? `${put.say} ${summary(put.anew)}` : put.say);
       if (!put.anew) return;
       setChoices({});
       setComing(put.anew);
@@ -115,21 +126,25 @@ export default function BatchesFile() {
           />
         </label>
       </p>
-      <p role="status" ref={status}>
+      <p role="status" ref={status} id={SAID} tabIndex={-1}>
         {said}
       </p>
       {out.left && (
         <p>
-          <button type="button" class="main" onClick={out.next}>
+          <button
+            type="button"
+            class="main"
+            onClick={(event) => {
+              if (out.left!.next === out.left!.parts.length - 1) keepFocus(event, SAID);
+              out.next();
+            }}
+          >
             Take part {out.left.next + 1} of {out.left.parts.length} out
           </button>
         </p>
       )}
       {coming && (
-        <section aria-label="What would change" class="coming">
-          <p>
-            <strong>{coming.name}</strong> holds {holds(coming.plan)}.
-          </p>
+        <section aria-label="What would change" class="coming" id={COMING} tabIndex={-1}>
           {coming.file.refused.length > 0 && (
             <ul class="problem">
               {coming.file.refused.map((why) => (
@@ -192,13 +207,23 @@ export default function BatchesFile() {
             ) : null,
           )}
           <p class="records-line">
-            <button type="button" class="main" disabled={main === ''} onClick={() => bring(coming)}>
+            <button
+              type="button"
+              class="main"
+              disabled={main === ''}
+              onClick={(event) => {
+                keepFocus(event, SAID);
+                bring(coming);
+              }}
+            >
               {main === '' ? 'Nothing to bring in' : `Bring in ${main}`}
             </button>
             {coming.bench && !takesBench(coming) && (
               <button
                 type="button"
-                onClick={() => {
+                onClick={(event) => {
+                  keepFocus(event, COMING);
+                  setSaid('');
                   restoreBench({ entries: coming.bench!, kept: coming.file.kept ?? {} });
                   setComing({ ...coming, bench: undefined });
                 }}
@@ -206,7 +231,14 @@ export default function BatchesFile() {
                 Put the file’s bench on the bench
               </button>
             )}
-            <button type="button" onClick={() => setComing(undefined)}>
+            <button
+              type="button"
+              onClick={(event) => {
+                keepFocus(event, SAID);
+                setSaid('Left as it is.');
+                setComing(undefined);
+              }}
+            >
               Leave it
             </button>
           </p>

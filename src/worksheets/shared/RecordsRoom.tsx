@@ -5,6 +5,8 @@ import type { Done, SetAside } from '../../bench/records/database.ts';
 import { today } from '../../bench/records/record.ts';
 import { askToPersist, type Room, room } from '../../bench/records/room.ts';
 import type { Listed } from '../../bench/records/store.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
+import { nameOf } from './record-words.ts';
 import { takeAside } from './refused-notice.ts';
 import { putBackAndTell } from './removed-notice.ts';
 
@@ -15,6 +17,9 @@ const bytes = (n: number) =>
     : n < 1000 * MEGABYTE
       ? `${(n / MEGABYTE).toFixed(1)}\u00a0MB`
       : `${(n / MEGABYTE / 1000).toFixed(1)}\u00a0GB`;
+
+/** Where the focus goes from a button that goes. */
+const [ROOM, BIN] = ['records-room', 'records-bin'];
 
 type Binned = Awaited<ReturnType<typeof listBin>>[number];
 
@@ -45,8 +50,9 @@ export function RecordsRoom({
     else if (stale) withdraw(stale);
     await onChanged();
   };
-  const ask = async () => {
+  const ask = async (event: MouseEvent) => {
     const granted = await askToPersist();
+    if (granted) keepFocus(event, ROOM);
     setSpace(await room());
     setAsked(
       granted
@@ -55,7 +61,7 @@ export function RecordsRoom({
     );
   };
   return (
-    <div class="records-room">
+    <section class="records-room" id={ROOM} aria-label="Room for batches" tabIndex={-1}>
       {space && (
         <p>
           {space.used !== undefined &&
@@ -70,10 +76,10 @@ export function RecordsRoom({
           )}
         </p>
       )}
-      {asked && <p role="status">{asked}</p>}
+      <p role="status">{asked}</p>
       {bin.length > 0 && (
         <details class="folded">
-          <summary>
+          <summary id={BIN}>
             In the bin: {bin.length} {bin.length === 1 ? 'batch' : 'batches'}
           </summary>
           <ul class="records-bin">
@@ -81,7 +87,14 @@ export function RecordsRoom({
               <li key={id}>
                 {record.name || 'Unnamed batch'}, cast {record.date}, removed{' '}
                 {today(new Date(removed))}{' '}
-                <button type="button" onClick={() => putBackAndTell([id]).then(onChanged)}>
+                <button
+                  type="button"
+                  aria-label={`Put back “${nameOf(record)}”`}
+                  onClick={(event) => {
+                    keepFocus(event, bin.length > 1 ? BIN : ROOM);
+                    putBackAndTell([id]).then(onChanged);
+                  }}
+                >
                   Put back
                 </button>
               </li>
@@ -90,7 +103,10 @@ export function RecordsRoom({
           <button
             type="button"
             // What was to be put back from it is gone.
-            onClick={() => clear(emptyBin(), 'removed')}
+            onClick={(event) => {
+              keepFocus(event, ROOM);
+              clear(emptyBin(), 'removed');
+            }}
           >
             Empty the bin for good
           </button>
@@ -103,11 +119,17 @@ export function RecordsRoom({
           <button type="button" onClick={() => takeAside(aside)}>
             Take {aside.length === 1 ? 'it' : 'them'} out as found
           </button>{' '}
-          <button type="button" onClick={() => clear(dropAside())}>
+          <button
+            type="button"
+            onClick={(event) => {
+              keepFocus(event, ROOM);
+              clear(dropAside());
+            }}
+          >
             Throw {aside.length === 1 ? 'it' : 'them'} away
           </button>
         </p>
       )}
-    </div>
+    </section>
   );
 }
