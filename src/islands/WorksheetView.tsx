@@ -122,6 +122,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
       <form
         id={`${sheet.id}-fields`}
         tabIndex={-1}
+        aria-labelledby={`${sheet.id}-question`}
         autocomplete="off"
         onSubmit={(event) => event.preventDefault()}
       >
@@ -174,7 +175,8 @@ export function WorksheetView({ sheet, formulas }: Props) {
       <Later
         draw={() => <Explained sheet={sheet} answered={answered} formulas={formulas} say={say} />}
       />
-      <Said text={heard(sheet, answered, system)} />
+      {/* Of many that a change reaches, the one worked in speaks. */}
+      <Said text={lastWorked === sheet.id ? heard(sheet, answered, system, reading) : ''} />
     </div>
   );
 }

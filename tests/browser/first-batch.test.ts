@@ -149,6 +149,36 @@ describe('what is heard and printed', () => {
       .toMatch(/^(Good|Look again|Stop)\. .*90\.0\sg\/L/);
   });
 
+  test('of the worksheets that a change reaches, the one worked in speaks', async () => {
+    const heard = async () => {
+      const all = await page.locator('.worksheet [role="status"].unseen').allInnerTexts();
+      return all.map((text) => text.trim()).filter(Boolean);
+    };
+    await fill(page, 'pieces-pieces-0-count', 'x');
+    await expect.poll(heard, { timeout: 3000 }).toEqual([expect.stringContaining('‘x’')]);
+    await fill(page, 'pieces-pieces-0-count', '12');
+    await page.locator('[data-units]').click();
+    await expect.poll(heard, { timeout: 3000 }).toEqual([expect.stringContaining('gal')]);
+    await page.waitForTimeout(1200);
+    expect(await heard()).toHaveLength(1);
+  });
+
+  test('a field says itself whose number it holds', async () => {
+    const described = (id: string) =>
+      page.locator(`#${id}`).evaluate((field) => {
+        const ids = field.getAttribute('aria-describedby')?.split(' ') ?? [];
+        return ids.map((id) => document.getElementById(id)!.textContent!.replace(/\s+/g, ' '));
+      });
+    expect(await described('foam-density-tare')).toEqual(['example']);
+    expect(await described('pieces-pieces')).toEqual(['Inside measures of the form.', 'example']);
+    expect(await described('pieces-pieces-0-count')).toEqual(['example']);
+    await fill(page, 'foam-density-tare', '0.9');
+    await expect.poll(() => described('foam-density-tare')).toEqual([]);
+    await expect
+      .poll(async () => (await described('proportion-foamDensity')).at(-1))
+      .toBe('from How heavy is my foam?, which still rests on the example');
+  });
+
   test('a verdict that is not good names what is still the example’s, too', async () => {
     const verdict = page.locator('[data-worksheet="foam-density"] .verdict');
     await fill(page, 'foam-density-full', '1.4');

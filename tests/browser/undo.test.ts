@@ -56,6 +56,25 @@ test('rows of the example stay the example’s beside one that was removed or ad
   expect(await count()).toContain('"example":true');
 });
 
+test('a row added by key has the focus, the last there may be too', async () => {
+  const page = await open('water/blending/');
+  const add = page.getByRole('button', { name: 'Add another water' });
+  const focused = () => page.evaluate(() => document.activeElement?.id);
+  const list = page.locator('#blend-waters-further');
+  const rows = list.locator('> ol > li');
+  await page.locator('#blend-waters-more-more').check();
+  await add.waitFor();
+  while (await add.count()) {
+    const before = await rows.count();
+    await add.press('Enter');
+    await expect.poll(focused).toBe(`blend-waters-further-${before}-hardness`);
+  }
+  // Where it was led to is seen.
+  await page.getByRole('button', { name: 'Remove water 1' }).press('Enter');
+  await expect.poll(focused).toBe('blend-waters-further');
+  expect(await list.evaluate((it) => getComputedStyle(it).outlineStyle)).toBe('solid');
+});
+
 test('readings put back leave alone what was typed since', async () => {
   const page = await open('foam/weighing/');
   const [full, tare] = ['full', 'tare'].map((name) => page.locator(`#foam-density-${name}`));

@@ -3,6 +3,7 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { LinesReading } from '../engine/reading.ts';
 import type { Say } from '../engine/say.ts';
 import type { Behaviour, Columns, InputProps, LinesField } from '../fields.ts';
+import { describedBy } from '../parts/described-by.ts';
 import { columnUnit, exampleIn, readLines } from './read-lines.ts';
 
 /** Lines of numbers, typed or pasted from a table. */
@@ -45,7 +46,8 @@ function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProp
     // An emptied box begins anew, in the units of the page.
     onEntry({ t: typed, s: text.trim() === '' ? system : reading.system });
   const count = Math.min(MOST_LINES, Math.max(4, text.split('\n').length + 1));
-  const below = [`${id}-help`, problems.length > 0 && `${id}-problem`].filter(Boolean).join(' ');
+  const problem = problems.length > 0;
+  const example = reading.origin === 'example';
   return (
     <div class="field lines" data-origin={reading.origin}>
       <label for={id}>{field.label}</label>
@@ -58,19 +60,19 @@ function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProp
         autocomplete="off"
         spellcheck={false}
         value={text}
-        aria-invalid={problems.length > 0 ? 'true' : undefined}
-        aria-describedby={below}
+        aria-invalid={problem ? 'true' : undefined}
+        aria-describedby={describedBy(id, { help: true, problem, example })}
         onInput={(event) => enter(event.currentTarget.value)}
         onBlur={onLeave}
       />
-      {problems.length > 0 && (
+      {problem && (
         <div id={`${id}-problem`}>
           {problems.map((problem) => (
             <p class="problem">{problem}</p>
           ))}
         </div>
       )}
-      {reading.origin === 'example' && <p class="origin">example</p>}
+      {example && <p class="origin">example</p>}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import type { Entry } from '../../bench/entries.ts';
 import type { MomentReading } from '../engine/reading.ts';
 import type { Behaviour, InputProps, MomentField } from '../fields.ts';
+import { describedBy } from '../parts/described-by.ts';
 import { readMoment } from './read-moment.ts';
 
 /** A date and a time of day by the reader's own clock. */
@@ -22,10 +23,10 @@ function readMomentField(field: MomentField, entry: Entry | undefined): MomentRe
 /** A date and a time of day, by the reader's own clock. */
 function MomentInput({ id, reading, problemAt, onEntry, onLeave }: InputProps<MomentReading>) {
   const problem = problemAt(id);
-  const { field, text, origin } = reading;
-  const below = [field.help && `${id}-help`, problem && `${id}-problem`].filter(Boolean).join(' ');
+  const { field, text } = reading;
+  const example = reading.origin === 'example';
   return (
-    <div class="field moment" data-origin={origin}>
+    <div class="field moment" data-origin={reading.origin}>
       <label for={id}>{field.label}</label>
       {field.help && (
         <p class="help" id={`${id}-help`}>
@@ -37,7 +38,7 @@ function MomentInput({ id, reading, problemAt, onEntry, onLeave }: InputProps<Mo
         type="datetime-local"
         value={text}
         aria-invalid={problem ? 'true' : undefined}
-        aria-describedby={below || undefined}
+        aria-describedby={describedBy(id, { help: field.help, problem, example })}
         onInput={(event) => onEntry({ t: event.currentTarget.value })}
         onBlur={onLeave}
       />
@@ -46,7 +47,7 @@ function MomentInput({ id, reading, problemAt, onEntry, onLeave }: InputProps<Mo
           {problem}
         </p>
       )}
-      {origin === 'example' && <p class="origin">example</p>}
+      {example && <p class="origin">example</p>}
     </div>
   );
 }

@@ -17,6 +17,8 @@ import {
 import type { Say } from '../engine/say.ts';
 import type { Behaviour, Cells, Given, InputProps, RowsField } from '../fields.ts';
 import { ChoiceInput } from '../parts/ChoiceInput.tsx';
+import { describedBy } from '../parts/described-by.ts';
+import { keepFocus } from '../parts/keep-focus.ts';
 import { NumberInput } from '../parts/NumberInput.tsx';
 
 /** A list of rows with the same fields in each. */
@@ -108,7 +110,8 @@ function RowsInput({
   onLeave,
 }: InputProps<RowsReading>) {
   const onRows = (rows: readonly Row[], input: string) => onEntry({ rows }, input);
-  const { field } = reading;
+  const { field, problem } = reading;
+  const example = reading.origin === 'example';
   const rows: readonly Row[] = entry?.rows ?? field.example.map(() => ({}));
   // A row that moves keeps its example, and that stays one.
   const placed: readonly Row[] = rows.map((row, at) => ({ like: { t: `${at}` }, ...row }));
@@ -126,14 +129,18 @@ function RowsInput({
       data-origin={reading.origin}
       id={id}
       tabIndex={-1}
-      aria-describedby={reading.problem && `${id}-problem`}
+      aria-describedby={describedBy(id, { help: field.help, problem, example })}
     >
       <legend>{field.label}</legend>
-      {field.help && <p class="help">{field.help}</p>}
-      {reading.origin === 'example' && <p class="origin">example</p>}
-      {reading.problem && (
+      {field.help && (
+        <p class="help" id={`${id}-help`}>
+          {field.help}
+        </p>
+      )}
+      {example && <p class="origin">example</p>}
+      {problem && (
         <p class="problem" id={`${id}-problem`}>
-          {reading.problem}
+          {problem}
         </p>
       )}
       <ol>
@@ -185,7 +192,14 @@ function RowsInput({
         ))}
       </ol>
       {reading.rows.length < field.most && (
-        <button type="button" onClick={() => onRows([...placed, placed.at(-1) ?? {}], id)}>
+        <button
+          type="button"
+          onClick={(event) => {
+            onRows([...placed, placed.at(-1) ?? {}], id);
+            // To the new row, once that is drawn.
+            setTimeout(keepFocus, 0, event, inputId(id, rows.length, Object.keys(field.of)[0]!));
+          }}
+        >
           Add another {field.row}
         </button>
       )}

@@ -2,6 +2,7 @@ import type { Entry, System } from '../../bench/entries.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { givenUp } from '../engine/borrowed.ts';
 import { type NumberReading, pmId } from '../engine/reading.ts';
+import { describedBy } from './described-by.ts';
 import { Origin } from './Origin.tsx';
 import { Way } from './Way.tsx';
 
@@ -28,11 +29,6 @@ export function NumberInput(props: Props) {
   // A ratio is a plain number or a percentage, as its field says; nobody converts one.
   const units = field.kind === 'ratio' ? [] : KINDS[field.kind].units;
   const symbol = unitOf(field.kind, unit).symbol;
-  const below = [
-    field.help && `${id}-help`,
-    problem && `${id}-problem`,
-    reading.echo && `${id}-echo`,
-  ].filter(Boolean);
   const type = (text: string) => onEntry({ ...entry, t: text, u: unit, s: system });
   // A number pad without a minus cannot type a winter's day.
   const pad = field.kind.startsWith('temperature') ? undefined : 'decimal';
@@ -53,7 +49,13 @@ export function NumberInput(props: Props) {
           spellcheck={false}
           value={reading.text}
           aria-invalid={problem && !waits ? 'true' : undefined}
-          aria-describedby={below.join(' ') || undefined}
+          aria-describedby={describedBy(id, {
+            help: field.help,
+            problem,
+            echo: reading.echo,
+            from: !waits && reading.from,
+            example: reading.origin === 'example' && reading.text,
+          })}
           onInput={(event) => type(event.currentTarget.value)}
           onBlur={onLeave}
         />
@@ -66,9 +68,10 @@ export function NumberInput(props: Props) {
               onEntry({ ...entry, d: { ...entry?.d, [system]: event.currentTarget.value } })
             }
           >
-            {units.map((choice) => (
-              <option value={choice.id} selected={choice.id === unit}>
-                {choice.symbol}
+            {/* One whose name is its id needs no value: the page is lighter. */}
+            {units.map(({ id, symbol }) => (
+              <option value={id === symbol ? undefined : id} selected={id === unit}>
+                {symbol}
               </option>
             ))}
           </select>

@@ -18,7 +18,7 @@ export function Origin({
   if (reading.waits !== undefined) return null;
   if (reading.origin === 'kept')
     return (
-      <p class="origin kept">
+      <p class="origin kept" id={`${id}-from`}>
         from <q>{reading.from}</q>
         {reading.onExample && ', which still rests on the example'}
       </p>
