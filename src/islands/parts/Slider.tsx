@@ -30,7 +30,11 @@ function Slider({ reading, range, onText }: SliderProps) {
       max={STEPS}
       value={Math.round(Math.min(STEPS, Math.max(0, place)))}
       aria-label={`${field.label}, slider`}
-      aria-valuetext={`${reading.text} ${unitOf(field.kind, unit).symbol}`}
+      aria-valuetext={
+        value === undefined
+          ? 'no number'
+          : `${formatPlain(value, field.kind, unit, 4)} ${unitOf(field.kind, unit).symbol}`
+      }
       onInput={(event) => onText(text(Number(event.currentTarget.value)))}
     />
   );

@@ -18,6 +18,7 @@ export default function HomeBucket() {
     foamDensity: demo.foam.density,
   });
   const words = say(density, 'density', { units: DENSITY });
+  const filled = `${say(mix.cement, 'mass')} of cement, ${say(mix.water, 'mass')} of water and ${say(mix.foamMass, 'mass')} of foam`;
   return (
     <div class="home-bucket">
       <Bucket
@@ -37,14 +38,11 @@ export default function HomeBucket() {
           max="1800"
           step="20"
           value={density}
-          aria-valuetext={words}
+          aria-valuetext={`${words}: ${filled}`}
           onInput={(event) => setDensity(Number(event.currentTarget.value))}
         />
       </label>
-      <p>
-        {say(mix.cement, 'mass')} of cement, {say(mix.water, 'mass')} of water and{' '}
-        {say(mix.foamMass, 'mass')} of foam fill it.
-      </p>
+      <p>{filled} fill it.</p>
     </div>
   );
 }

@@ -24,6 +24,7 @@ export default function LiftingPoints() {
   const { load, stress } = stretched(share);
   const least = stretched(BEST_SUPPORT_FRACTION).stress;
   const words = `${(share * 100).toFixed(0)}\u00a0% of the length in from each end`;
+  const tension = `Tension as it is carried ${say(stress, 'stress', { units: KPA })}: ${(stress / least).toFixed(1)} times the least that two holds can do.`;
   return (
     <div class="home-bucket">
       <HandlingShape
@@ -41,14 +42,11 @@ export default function LiftingPoints() {
           max={FARTHEST}
           step="0.01"
           value={share}
-          aria-valuetext={words}
+          aria-valuetext={`${words}. ${tension}`}
           onInput={(event) => setShare(Number(event.currentTarget.value))}
         />
       </label>
-      <p>
-        Tension as it is carried {say(stress, 'stress', { units: KPA })}:{' '}
-        {(stress / least).toFixed(1)} times the least that two holds can do.
-      </p>
+      <p>{tension}</p>
     </div>
   );
 }
