@@ -53,6 +53,30 @@ describe('a logger’s file', () => {
       .toBe('0\t20\n24\t20');
   });
 
+  test('typed, is spoken of once it has settled, in a place that stood before', async () => {
+    const page = await open('curing/temperature-and-age/');
+    const told = page.locator('.drop [role="status"]');
+    await told.evaluate((place) => {
+      const heard: string[] = [];
+      Object.assign(window, { heard });
+      new MutationObserver(() => heard.push(place.textContent!)).observe(place, {
+        childList: true,
+        characterData: true,
+        subtree: true,
+      });
+    });
+    await page
+      .locator('#log-text')
+      .pressSequentially('2026-05-08 14:00;20.1\n2026-05-08 15:00;20.6', { delay: 20 });
+    await expect.poll(() => told.innerText(), { timeout: 5000 }).toContain('2 readings');
+    await page.getByRole('button', { name: 'Use these readings' }).click();
+    await expect.poll(() => told.innerText(), { timeout: 3000 }).toContain('On the bench');
+    const heard = await page.evaluate(() => (window as unknown as { heard: string[] }).heard);
+    expect(heard.filter(Boolean)).toHaveLength(2);
+    const box = (await page.locator('.drop [type="checkbox"]').boundingBox())!;
+    expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(20);
+  });
+
   test('does not bring its library along before there is a file', async () => {
     const page = await open('curing/temperature-and-age/');
     const scripts = await page.evaluate(() =>

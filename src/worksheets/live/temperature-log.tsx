@@ -4,6 +4,7 @@ import type { TemperatureLog } from '../../core/curing/log.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
+import { Said } from '../../islands/parts/Said.tsx';
 import { castAt } from '../shared/curing-fields.ts';
 import { LogText, SCALES } from '../shared/LogText.tsx';
 import type { Answers, Brought } from '../shared/logger-file.ts';
@@ -68,6 +69,9 @@ export default function TemperatureLogDrop() {
   const log = found?.log;
   const dated = log?.history !== undefined && log.survey.style === 'date';
   const brought = found?.by.toBench(found.log, dated && fromCast ? cast : undefined, system);
+  const told = log
+    ? `${name && `${name}: `}${summary(log, brought, found!.by, speaker(system))}`
+    : '';
   const put = () => {
     if (!brought) return;
     enter('curing.readings', brought.entry);
@@ -133,13 +137,8 @@ export default function TemperatureLogDrop() {
               </label>
             </p>
           )}
-          <div role="status">
-            <p>
-              {name && `${name}: `}
-              {summary(log, brought, found.by, speaker(system))}
-            </p>
-            <found.by.LogRows log={log} />
-          </div>
+          <p>{told}</p>
+          <found.by.LogRows log={log} />
           {brought && (
             <button type="button" onClick={put}>
               Use these readings
@@ -147,7 +146,10 @@ export default function TemperatureLogDrop() {
           )}
         </>
       )}
-      {problem && <p role="status">{problem}</p>}
+      {problem && <p>{problem}</p>}
+      <Said
+        text={problem || [told, ...(log ? found!.by.rowsInWords(log.problems) : [])].join(' ')}
+      />
     </div>
   );
 }

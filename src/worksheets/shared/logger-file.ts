@@ -12,7 +12,7 @@ import { readMoment } from '../../islands/fields/read-moment.ts';
 import { SYMBOLS, unread, WAITS } from './log-words.ts';
 
 export { LogQuestions, LogRows } from './LogReport.tsx';
-export { readingsInWords, unread, WAITS } from './log-words.ts';
+export { readingsInWords, rowsInWords, unread, WAITS } from './log-words.ts';
 
 /** Characters the bench holds in one entry, with some to spare. */
 const ROOM = 3900;
