@@ -21,7 +21,7 @@ afterAll(async () => {
 /** The pages found for some words, best first, as paths below the base. */
 async function found(words: string): Promise<string[]> {
   await page.keyboard.press('Escape');
-  await page.keyboard.press('/');
+  await page.keyboard.press('Control+k');
   const input = page.locator('#search-words');
   await input.fill(words);
   await expect
@@ -147,7 +147,7 @@ describe('the search', () => {
 
   test('says so when nothing is found, and where to go instead', async () => {
     await opened.go('');
-    await page.keyboard.press('/');
+    await page.keyboard.press('Control+k');
     await page.locator('#search-words').fill('zzqqx');
     const said = page.locator('.search-count');
     await expect.poll(() => said.innerText(), slow).toContain('Nothing found for “zzqqx”');
@@ -159,7 +159,7 @@ describe('the search', () => {
     const { page, close } = await openPage('');
     try {
       await page.route('**/pagefind/**', (route) => route.abort());
-      await page.keyboard.press('/');
+      await page.keyboard.press('Control+k');
       await page.locator('#search-words').fill('foam');
       const said = page.locator('.search-count');
       await expect

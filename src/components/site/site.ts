@@ -62,13 +62,13 @@ function themeSwitch(turn: HTMLButtonElement): void {
   show();
 }
 
-/** `/` opens the search; the search itself is fetched when it is first opened. */
+/** Ctrl+K opens the search: a letter alone would be pressed by speech. What searches is fetched when it is first opened. */
 function searchButton(open: HTMLButtonElement): void {
   const show = async () => (await import('./search.ts')).openSearch(base);
   open.addEventListener('click', show);
   addEventListener('keydown', (event) => {
     const typing = (event.target as Element).closest?.('input, select, textarea, dialog');
-    if (event.key !== '/' || typing || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.key !== 'k' || !(event.ctrlKey || event.metaKey) || event.altKey || typing) return;
     event.preventDefault();
     show();
   });
