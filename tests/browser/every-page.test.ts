@@ -84,7 +84,7 @@ async function putOnBench(page: Page): Promise<void> {
   });
 }
 
-/** What a worksheet shows beside its fields, and what of it cannot be read. */
+/** What a worksheet shows beside its fields, and what of it cannot be read; of other live parts, that they say why not. */
 const PARTS = ['.results', '.verdict', '.caution', '.defers', '.sources'];
 const unshownParts = (page: Page) =>
   page.evaluate((parts) => {
@@ -96,6 +96,11 @@ const unshownParts = (page: Page) =>
         return seen ? [] : [`${sheet.dataset.worksheet} shows no ${part}`];
       }),
     );
+    const live = [...document.querySelectorAll<HTMLElement>('[data-island^="live/"]')];
+    const silent = live.filter(
+      (part) => !(part.nextElementSibling as HTMLElement)?.innerText.includes('Scripts are off'),
+    );
+    missing.push(...silent.map(({ dataset }) => `${dataset.island} does not say why it is dead`));
     return { worksheets: sheets.length, missing };
   }, PARTS);
 
