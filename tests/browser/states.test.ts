@@ -52,6 +52,14 @@ describe.concurrent('axe finds nothing', () => {
     expect(await smallTargets(page, GLOVE, '#search')).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
     expect(await faults(page, COLOURS)).toEqual([]);
+    // Which of them is chosen is seen in a reader's own colours, too.
+    await words.press('ArrowDown');
+    await page.emulateMedia({ forcedColors: 'active' });
+    const edges = await page
+      .locator('#search-found [role="option"]')
+      .evaluateAll((all) => all.map((option) => getComputedStyle(option).outlineStyle));
+    expect(edges.filter((edge) => edge !== 'none')).toEqual(['solid']);
+    await page.emulateMedia({ forcedColors: 'none' });
     await words.fill('qqqxyzzy');
     await page.locator('.search-count a').waitFor();
     expect(await faults(page)).toEqual([]);
@@ -110,6 +118,31 @@ describe.concurrent('axe finds nothing', () => {
     expect(await unsaidMistakes(page)).toEqual([]);
     expect(await faults(page, undefined, ['.record'])).toEqual([]);
   });
+});
+
+test.concurrent('many notices leave the page in sight, the way past them too', async ({
+  page,
+  open,
+}) => {
+  await page.setViewportSize({ width: 320, height: 256 });
+  await open('first-batch/');
+  // A place that comes with its words is often not spoken of.
+  expect(await page.locator('#notices').evaluate((it) => it.checkVisibility())).toBe(true);
+  const add = page.getByRole('button', { name: 'Add another piece' });
+  const remove = page.getByRole('button', { name: /^Remove piece/ });
+  for (const button of [add, remove])
+    for (let times = 0; times < 4; times++) await button.last().press('Enter');
+  expect(await page.locator('.notice').count()).toBe(4);
+  const box = (await page.locator('#notices').boundingBox())!;
+  expect(box.height).toBeLessThanOrEqual(128);
+  const close = (await page.getByRole('button', { name: 'Close' }).last().boundingBox())!;
+  expect(close.y + close.height).toBeLessThan(box.y + box.height);
+  await page.locator('.skip').focus();
+  const seen = await page.locator('.skip').evaluate((skip) => {
+    const { x, y, width, height } = skip.getBoundingClientRect();
+    return document.elementFromPoint(x + width / 2, y + height / 2) === skip;
+  });
+  expect(seen).toBe(true);
 });
 
 /** What vanishes when a reader's own colours replace the page's. */
