@@ -4,6 +4,7 @@ import type { Going } from '../../src/bench/run.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import {
   begunBy,
+  firstWeighed,
   foamCounts,
   isOver,
   isPast,
@@ -83,5 +84,18 @@ test('while nothing is weighed in, nothing is too old', () => {
   const empty = blankRecord({ date: '2026-05-09' });
   const left: Going = { id: empty.id, step: 0, begun: noon - 20 * 60 * MINUTES };
   expect(isPast(empty, left, noon)).toBe(false);
-  expect(resumed(empty, left, say, noon).begun).toBe(noon);
+  expect(isPast(empty, resumed(empty, left, say, noon), noon)).toBe(false);
+});
+
+test('a batch planned in the evening and weighed in on the next day is of that day', () => {
+  const evening = noon - 13 * 60 * MINUTES;
+  const planned = blankRecord({ date: '2026-05-08' });
+  const going = { id: planned.id, step: 0, begun: evening };
+  expect(firstWeighed(planned, going, noon)).toEqual({ begun: noon, date: '2026-05-09' });
+  // Its day was set by hand: what is typed was weighed then.
+  const written = { ...going, begun: noon - MINUTES };
+  expect(firstWeighed(planned, written, noon)).toEqual({
+    begun: noon - 12 * 60 * MINUTES,
+    date: '2026-05-08',
+  });
 });

@@ -25,7 +25,7 @@ import { run } from '../shared/run.ts';
 import { writeAim } from '../shared/run-aim.ts';
 import {
   begun,
-  begunBy,
+  firstWeighed,
   foamCounts,
   isOver,
   isPast,
@@ -257,7 +257,9 @@ function Run({
     const now = $going.get();
     if (!empty.current || unmixed || !now) return;
     empty.current = false;
-    $going.set({ ...now, begun: begunBy(record, undefined) });
+    const { begun, date } = firstWeighed(record, now);
+    $going.set({ ...now, begun });
+    if (date !== record.date) editor.change({ date });
   }, [unmixed]);
   useEffect(() => {
     const running = (on: boolean) => document.body.toggleAttribute('data-running', on);

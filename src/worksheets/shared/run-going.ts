@@ -1,4 +1,4 @@
-import { type BatchRecord, filled } from '../../bench/records/record.ts';
+import { type BatchRecord, filled, today } from '../../bench/records/record.ts';
 import type { Going, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { missedOf } from './run-missed.ts';
@@ -30,6 +30,19 @@ export const begunBy = (
       (at): at is number => Number.isFinite(at),
     ),
   );
+
+/**
+ * The first of a batch is weighed in. Planned on an earlier day, it is cast on this one: its half day counts
+ * from now, and its day is today. A batch whose day somebody set is written up: it is as old as it says.
+ */
+export const firstWeighed = (
+  record: BatchRecord,
+  going: Going,
+  now = Date.now(),
+): { readonly begun: number; readonly date: string } =>
+  going.begun !== undefined && record.date === today(new Date(going.begun))
+    ? { begun: now, date: today(new Date(now)) }
+    : { begun: begunBy(record, undefined, now), date: record.date };
 
 /** The step in which the mix is placed: once it is, its foam has no more time to count. */
 export const PLACE = 3;
@@ -65,7 +78,7 @@ export function resumed(
   const anew = begun(record, say);
   const step = missedOf(runReadings(record, say), anew.plan).steps[0] ?? PLACE;
   const { stopped: _, ...as } = left ?? { ...anew, step };
-  return { ...as, begun: isUnmixed(record) ? now : begunBy(record, left, now) };
+  return { ...as, begun: isUnmixed(record) ? (left?.begun ?? now) : begunBy(record, left, now) };
 }
 
 /** On to another step, or back. Once one is done, a plan of the reader’s own is this batch’s. */
