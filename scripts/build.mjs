@@ -17,10 +17,17 @@ import { weighSite } from './site/weights.mjs';
 import { isMain, root } from './tools.mjs';
 
 /**
- * A base path with a slash at both ends.
+ * A base path with a slash at both ends; one that an address would hold otherwise is refused.
  * @param {string} base
  */
-export const tidyBase = (base) => `/${base}/`.replace(/\/+/g, '/');
+export function tidyBase(base) {
+  const tidy = `/${base}/`.replace(/\/+/g, '/');
+  if (/[^\w.~/-]/.test(tidy) || new URL(tidy, 'http://local.invalid').pathname !== tidy)
+    throw new Error(
+      `A base path is of letters a to z, digits, ".", "_", "~" and "-" between slashes, not "${base}".`,
+    );
+  return tidy;
+}
 
 /**
  * Does one step, says how long it took, and names the step when it fails.

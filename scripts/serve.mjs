@@ -131,12 +131,13 @@ function notFound(folder, response) {
  * @returns {Promise<Served>}
  */
 export async function serveOnFreePort({ port, ...options }) {
-  for (let tried = port; tried < port + 100; tried += 1) {
+  const last = Math.min(port + 99, 65_535);
+  for (let tried = port; tried <= last; tried += 1) {
     try {
       return await serve({ ...options, port: tried });
     } catch (error) {
       if (/** @type {NodeJS.ErrnoException} */ (error).code !== 'EADDRINUSE') throw error;
     }
   }
-  throw new Error(`No port is free from ${port} to ${port + 99}.`);
+  throw new Error(`No port is free from ${port} to ${last}.`);
 }

@@ -8,11 +8,12 @@ import { networkInterfaces } from 'node:os';
 import { buildSite, tidyBase } from './build.mjs';
 import { serveOnFreePort } from './serve.mjs';
 
-const base = tidyBase(process.env.BASE_PATH ?? '/');
-const host = process.env.HOST ?? '127.0.0.1';
-const port = Number(process.env.PORT ?? 4321);
+// Set to nothing is not set.
+const host = process.env.HOST || '127.0.0.1';
+const port = Number(process.env.PORT || 4321);
 
 try {
+  const base = tidyBase(process.env.BASE_PATH ?? '/');
   if (!Number.isInteger(port) || port < 0 || port > 65_535) {
     throw new Error(`PORT must be a whole number from 0 to 65535, not "${process.env.PORT}".`);
   }

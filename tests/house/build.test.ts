@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { expect, test } from 'vitest';
-import { buildSite } from '../../scripts/build.mjs';
+import { buildSite, tidyBase } from '../../scripts/build.mjs';
 import { MOST_SECONDS, timeFaults } from '../../scripts/site/rules/time.mjs';
 import { swap } from '../../scripts/site/swap.mjs';
 
@@ -18,6 +18,17 @@ test('a finished build takes the place of the last one, whole', () => {
   expect(readFileSync(join(place, 'new.html'), 'utf8')).toBe('new');
   expect(existsSync(next)).toBe(false);
   rmSync(folder, { recursive: true });
+});
+
+test('a base path that an address would hold otherwise is refused', () => {
+  for (const [base, tidy] of [
+    ['', '/'],
+    ['slurry', '/slurry/'],
+    ['//a/b_c~1.0-x//', '/a/b_c~1.0-x/'],
+  ] as const)
+    expect(tidyBase(base)).toBe(tidy);
+  for (const base of ['/a b/', '/é/', '/a?b/', '/a#b/', '/a%20b/', '/../a/', '\\a'])
+    expect(() => tidyBase(base), base).toThrow(`not "${base}"`);
 });
 
 test('a build that fails names its step and leaves the last good one in place', async () => {

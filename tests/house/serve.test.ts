@@ -4,7 +4,7 @@ import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { type Served, serve } from '../../scripts/serve.mjs';
+import { type Served, serve, serveOnFreePort } from '../../scripts/serve.mjs';
 
 const folder = mkdtempSync(join(tmpdir(), 'served-'));
 let site: Served;
@@ -39,4 +39,12 @@ test.each([
 ])('asked for %s, the server answers and goes on', async (target, status) => {
   expect(await statusOf(target)).toBe(status);
   expect(await statusOf('/slurry/')).toBe(200);
+});
+
+test('past the last port there is none to try', async () => {
+  const taken = await serve({ folder, port: 65_535 }).catch(() => undefined);
+  await expect(serveOnFreePort({ folder, port: 65_535 })).rejects.toThrow(
+    'No port is free from 65535 to 65535.',
+  );
+  await taken?.close();
 });
