@@ -17,16 +17,32 @@ describe('washing soda', () => {
   });
 
   test('water that is soft enough wants none', () => {
-    const { judgement, numbers } = answered(soda, { 'water.softTarget': '400' });
+    const { judgement, numbers } = answered(soda, {
+      'water.calcium': '15',
+      'water.softTarget': '400',
+    });
     expect(numbers.mass!.value).toBe(0);
     expect(judgement.verdict).toBe('good');
+  });
+
+  test('what comes out still hard is not sent to the foam, wanted so or not', () => {
+    const at = (target: string) => answered(soda, { 'water.softTarget': target }).judgement;
+    for (const target of ['400', '240', '120.5']) {
+      expect(at(target).verdict, target).toBe('look');
+      expect(at(target).say).toMatch(/still hard for foam, which wants 120\smg/);
+      expect(at(target).say).not.toContain('Use it for the foam');
+    }
+    expect(at('120')).toMatchObject({
+      verdict: 'good',
+      say: expect.stringContaining('Use it for the foam'),
+    });
   });
 
   test('nothing is said of the powder, the bucket or the scale where none is wanted', () => {
     const distilled = { 'water.calcium': '0', 'water.magnesium': '0', 'water.alkalinity': '0' };
     for (const water of [{ 'water.softTarget': '400' }, distilled]) {
       const { judgement, numbers, notes } = answered(soda, water);
-      expect(judgement.verdict).toBe('good');
+      expect(judgement.say).toContain('without any soda');
       expect(Object.keys(numbers)).not.toEqual(expect.arrayContaining(['settled', 'pH']));
       expect(notes).toEqual([]);
     }
@@ -58,8 +74,9 @@ describe('washing soda', () => {
       expect(judgement).toMatchObject({ verdict: 'look', say: expect.stringMatching(words) });
       expect(numbers.settled).toBeUndefined();
     }
-    for (const target of ['312', '250', '120']) expect(at(target).judgement.verdict).toBe('good');
-    expect(at('285', '7').judgement.verdict).toBe('good');
+    for (const target of ['312', '250', '120'])
+      expect(at(target).judgement.say).not.toContain('By the balance');
+    expect(at('285', '7').judgement.say).not.toContain('By the balance');
   });
 
   test('crystals weigh 2.7 times the ash, whichever way the water is entered', () => {

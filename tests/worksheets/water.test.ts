@@ -63,6 +63,23 @@ describe('a water without hardness', () => {
   });
 });
 
+test('a blend still too hard for foam is not called good, mixed, pure or nearly soft', () => {
+  const at = (text: object) => answered(blend, { ...text }).judgement;
+  const [first, soft] = ['water.hardnessUsed', 'water.soft'];
+  for (const text of [
+    { 'water.softTarget': '240' },
+    { [first]: '240', 'water.softTarget': '240' },
+    { [first]: '900', [soft]: '200', 'water.softTarget': '210' },
+  ])
+    expect(at(text)).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('still hard for foam'),
+    });
+  expect(at({ 'water.softTarget': '120' }).verdict).toBe('good');
+  // Of what is no hardness foam asks nothing.
+  expect(at({ 'water.blendOf': 'other', 'water.softTarget': '240' }).verdict).toBe('good');
+});
+
 describe('brine', () => {
   test.each([soap, setFaster, blend, softener, sequestrants, soda, boilWater])(
     'is told what it is by $id, and sent nowhere',

@@ -10,6 +10,7 @@ import { HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { BlendFigure } from '../shared/BlendFigure.tsx';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
+import { stillHard } from '../shared/still-hard.ts';
 import { atBenchPressure, WATER_REFUSALS } from '../shared/water-fields.ts';
 import { blendFields } from './blend-fields.ts';
 
@@ -127,17 +128,19 @@ export default worksheet({
       .map(
         ({ volume, name }) => `${say(volume, 'volume', { units: LITRES })} of the ${name} water`,
       );
+    const still = v.of === 'hardness' ? stillHard(r.target, say) : '';
+    const verdict = still ? 'look' : 'good';
     if (recipe.length === 1)
-      return { verdict: 'good', say: `No blending is needed: take ${recipe[0]}.` };
+      return { verdict, say: `No blending is needed: take ${recipe[0]}.${still}` };
     const softer = r.values.indexOf(Math.min(...r.values));
     if (v.of === 'hardness' && r.fractions[softer]! > ALL_BUT_SOFT)
       return {
         verdict: 'look',
-        say: `It would be nearly all soft water. Use the ${r.names[softer]} water alone and save the measuring.`,
+        say: `It would be nearly all soft water. Use the ${r.names[softer]} water alone and save the measuring.${stillHard(r.values[softer]!, say)}`,
       };
     return {
-      verdict: 'good',
-      say: `Stir together ${recipe.join(' and ')}, then test the hardness of the blend once.`,
+      verdict,
+      say: `Stir together ${recipe.join(' and ')}, then test the hardness of the blend once.${still}`,
     };
   },
   notes: (_, v) =>

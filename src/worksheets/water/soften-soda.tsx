@@ -15,6 +15,7 @@ import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import { softWater } from '../shared/soft-water.ts';
+import { stillHard } from '../shared/still-hard.ts';
 import {
   alkalinity,
   hardnessParts,
@@ -169,7 +170,13 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
-    if (!r.wanted) return { verdict: 'good', say: 'It is as soft as you want without any soda.' };
+    if (!r.wanted) {
+      const still = stillHard(r.hardness, say);
+      return {
+        verdict: still ? 'look' : 'good',
+        say: `It is as soft as you want without any soda.${still}`,
+      };
+    }
     const dose = `${say(r.mass, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}`;
     if (r.softened.water.pH > CAUSTIC)
       return {
@@ -186,9 +193,10 @@ export default worksheet({
         verdict: 'look',
         say: `Equilibrium allows ${say(v.target, 'hardness', { units: HARDNESS })}; a cold bucket will leave about ${say(r.settled, 'hardness', { units: HARDNESS, significant: 2 })}, and more soda does not help. Use ${dose}, then test, or blend with soft water.`,
       };
+    const still = stillHard(Math.max(v.target, r.settled), say);
     return {
-      verdict: 'good',
-      say: `Dissolve ${dose} in a jug of it, stir it in, let it settle overnight and draw off the clear water. Use it for the foam; keep it out of the base mix.`,
+      verdict: still ? 'look' : 'good',
+      say: `Dissolve ${dose} in a jug of it, stir it in, let it settle overnight and draw off the clear water.${still || ' Use it for the foam.'} Keep it out of the base mix.`,
     };
   },
   notes: (r, v, say) => {
