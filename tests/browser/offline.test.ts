@@ -119,27 +119,43 @@ afterEach(async () => {
   rmSync(copy, { recursive: true, force: true });
 });
 
-test('a newer build is offered, and nothing of it is seen before it is accepted', {
+test('a newer build is offered, and no page has any of it before it is accepted, or loses for it what is not stored', {
   timeout: ALL_PAGES,
 }, async () => {
   copy = mkdtempSync(join(tmpdir(), 'slurry-'));
   cpSync(site.folder, copy, { recursive: true });
+  // Opened at the first visit, as this tab was; and one whose reading the browser does not store.
   const page = await visit(copy);
   const before = await heading(page);
+  const full = await opened!.context.newPage();
+  await full.addInitScript(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await full.goto(new URL('foam/weighing/', page.url()).href);
+  await wakeWorksheets(full);
+  await full.locator('#foam-density-full').fill('9.87');
+  await full.locator('body[data-unstored]').waitFor();
 
   for (const name of ['index.html', '404.html']) {
     const file = join(copy, name);
     writeFileSync(file, readFileSync(file, 'utf8').replace('</h1>', ' made anew</h1>'));
   }
   await keepOffline(copy);
-  await page.reload();
-  const notice = page.locator('[data-notice="update"]');
-  await notice.waitFor({ timeout: PUT_BY });
-  expect(await heading(page)).toBe(before);
-  await opened?.go('404.html');
-  expect(await heading(page)).not.toContain('made anew');
+  const later = await opened!.context.newPage();
+  await later.goto(page.url());
+  const notice = '[data-notice="update"]';
+  await later.locator(notice).waitFor({ timeout: PUT_BY });
+  expect(await heading(later)).toBe(before);
+  await later.goto(new URL('404.html', page.url()).href);
+  expect(await heading(later)).not.toContain('made anew');
 
-  await opened?.go('');
-  await notice.getByRole('button', { name: 'Use it now' }).click();
+  await page.locator(notice).getByRole('button', { name: 'Use it now' }).click();
   await page.getByRole('heading', { level: 1, name: /made anew/ }).waitFor({ timeout: PUT_BY });
+  await later.getByRole('heading', { level: 1, name: /made anew/ }).waitFor({ timeout: PUT_BY });
+  await full.locator(notice).getByRole('button', { name: 'Save batch' }).click();
+  await full.getByRole('button', { name: 'Save', exact: true }).click();
+  await full.locator('[data-notice="saved-batch"]').waitFor();
+  expect(await full.locator('#foam-density-full').inputValue()).toBe('9.87');
 });

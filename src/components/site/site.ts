@@ -1,4 +1,4 @@
-import { localStore } from '../../bench/local-store.ts';
+import { localStore, UNSTORED } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
 
 const base = document.body.dataset.base ?? '/';
@@ -77,10 +77,12 @@ function searchButton(open: HTMLButtonElement): void {
 /** Keeps the whole handbook for use without a network, and says when a newer one is ready. */
 async function offline(): Promise<void> {
   if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
-  const hadOne = Boolean(navigator.serviceWorker.controller);
+  let hadOne = Boolean(navigator.serviceWorker.controller);
   const registration = await navigator.serviceWorker.register(`${base}sw.js`, { scope: base });
   const offer = (waiting: ServiceWorker | null) => {
     if (!waiting || !navigator.serviceWorker.controller) return;
+    // Its file goes with this version, and a page that stays may need it.
+    import('./save-batch.ts').catch(() => {});
     notify('update', 'A newer version of this handbook is ready. What you entered stays.', [
       { label: 'Use it now', run: () => waiting.postMessage({ type: 'SKIP_WAITING' }) },
     ]);
@@ -94,7 +96,14 @@ async function offline(): Promise<void> {
   });
   navigator.serviceWorker.addEventListener('controllerchange', () => {
     // The first worker takes over a page that is already the newest.
-    if (hadOne) location.reload();
+    if (!hadOne) hadOne = true;
+    else if (!document.body.hasAttribute(UNSTORED)) location.reload();
+    else
+      notify(
+        'update',
+        'A newer version of this handbook is in use. This page still has the older one, for your browser did not store what you entered here: loading it again would lose that. Save it first, then reload.',
+        [{ label: 'Save batch', run: () => button('save-batch')?.click() }],
+      );
   });
 }
 
