@@ -73,8 +73,9 @@ export const $behind = persistentAtom<readonly string[]>(KEYS.behind, [], {
   decode: (text) => text.split(' ').filter(Boolean),
 });
 
-/** Set once a batch has changed, until the next page learns from all of them anew. */
-export const $unlearned = persistentAtom<'yes' | undefined>(KEYS.unlearned, undefined);
+/** Set once a batch has changed, until a page has learned from all of them anew; to another mark each time. */
+export const $unlearned = persistentAtom<string | undefined>(KEYS.unlearned, undefined);
+export const noteUnlearned = (): void => $unlearned.set(String(Math.random()));
 
 /** Noted after the change itself: another tab that hears of it works with what has changed already. */
 export function noteBehind(...keys: readonly string[]): void {

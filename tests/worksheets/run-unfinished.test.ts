@@ -26,6 +26,14 @@ describe('the batches that may be gone on with', () => {
     expect([known, mixed, foamed].map(isUnmixed)).toEqual([true, false, false]);
   });
 
+  test('are not placed by a unit or a ± alone', () => {
+    const begun = of({ full: '12.9' });
+    for (const placed of [{ d: { metric: 'mL' } }, { p: '1' }, { t: ' ' }]) {
+      const touched = { ...begun, readings: { ...begun.readings, placed } };
+      expect(unfinishedOf([touched], noon)).toEqual([touched]);
+    }
+  });
+
   test('are those of the evening before past midnight, until their foam or they are half a day old', () => {
     const at = (time: string) => new Date(`2026-05-${time}`).toISOString();
     const evening = { date: '2026-05-09', changed: at('09T23:55') };

@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import { $unlearned } from '../store.ts';
+import { noteUnlearned } from '../store.ts';
 import type { BatchRecord, Photo } from './record.ts';
 
 /** The name of the reader's database, and the version of its layout. */
@@ -62,7 +62,7 @@ export function onChange(hear: (id: string | undefined) => void): () => void {
 let voice: BroadcastChannel | undefined;
 /** Says that a batch has changed, or many. */
 export function tell(id?: string): void {
-  $unlearned.set('yes');
+  noteUnlearned();
   // One channel object does not hear itself; the listeners of this tab have their own.
   voice ??= new BroadcastChannel(DATABASE.name);
   voice.postMessage(id ?? null);

@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { $learned, NOTHING_LEARNED } from '../../bench/learned.ts';
-import { $unlearned } from '../../bench/store.ts';
+import { noteUnlearned } from '../../bench/store.ts';
 import { useStored } from '../../islands/use-stored.ts';
 
 interface Found {
@@ -26,7 +26,7 @@ export function LearnedNote({
   const earlier = found && low === undefined;
   useEffect(() => {
     // An earlier summary said less: the next page learns it anew.
-    if (earlier) $unlearned.set('yes');
+    if (earlier) noteUnlearned();
   }, [earlier]);
   return found && low !== undefined && high !== undefined ? (
     <p class="note">

@@ -3,14 +3,14 @@ import { $unlearned } from '../../bench/store.ts';
 import { refreshLearned } from './lessons.ts';
 import { tellDamaged } from './use-records.ts';
 
-/** Learns from all batches anew; where one changes meanwhile, the next page does. */
+/** Learns from all batches anew; where one changes meanwhile, or this page is left, the next page does. */
 export async function learnAnew(): Promise<void> {
-  $unlearned.set(undefined);
+  const mark = $unlearned.get();
   try {
     const listed = await listRecords();
     tellDamaged(listed);
-    if (!$unlearned.get()) refreshLearned(listed.records);
+    if ($unlearned.get() === mark) refreshLearned(listed.records);
   } catch {
-    $unlearned.set('yes');
+    // Nothing is learned: the mark stays.
   }
 }

@@ -1,5 +1,5 @@
 import type { Stage } from '../../bench/records/readings.ts';
-import { type BatchRecord, stageOf, today } from '../../bench/records/record.ts';
+import { type BatchRecord, filled, stageOf, today } from '../../bench/records/record.ts';
 import { isRecent, RECENT } from './run-recent.ts';
 
 /** More would push “Begin” off a phone’s screen. */
@@ -25,7 +25,7 @@ export function unfinishedOf(
       (record) =>
         isOfNow(record, now) &&
         !record.invented &&
-        !record.readings.placed &&
+        !filled(record.readings.placed) &&
         AT_THE_BENCH.includes(stageOf(record)),
     )
     .sort((a, b) => b.changed.localeCompare(a.changed))
