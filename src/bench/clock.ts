@@ -1,5 +1,5 @@
 import { persistentAtom } from '@nanostores/persistent';
-import { isRecord } from './entries.ts';
+import { isClock } from './entries.ts';
 import { decode, KEYS } from './storage.ts';
 import './store.ts';
 
@@ -9,9 +9,6 @@ export interface Clock {
   /** When it was stopped. Absent: it runs. */
   readonly stop?: number;
 }
-
-const isClock = (x: unknown): x is Clock =>
-  isRecord(x) && Number.isFinite(x.start) && (x.stop === undefined || Number.isFinite(x.stop));
 
 /** When the foam was made, as the reader's finger said. */
 export const $foamClock = persistentAtom<Clock | undefined>(KEYS.clock, undefined, {

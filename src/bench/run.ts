@@ -1,5 +1,5 @@
 import { persistentAtom } from '@nanostores/persistent';
-import { type Entry, isEntry, isRecord } from './entries.ts';
+import { type Entry, isBegun, isEntry, isRecord } from './entries.ts';
 import { localStore } from './local-store.ts';
 import { decode, KEYS } from './storage.ts';
 // It opens the reader's store before anything reads it.
@@ -97,8 +97,8 @@ const isFoamIn = (x: unknown): x is FoamIn =>
 
 /** What is stored of a run, without what of it cannot be read. */
 function readGoing(stored: unknown): Going | undefined {
-  const { id, step, begun, stopped, undo, foam, foamMass, foamIn, plan } = (stored ?? {}) as Going;
-  if (typeof id !== 'string' || !Number.isInteger(step) || step < 0) return undefined;
+  if (!isBegun(stored)) return undefined;
+  const { id, step, begun, stopped, undo, foam, foamMass, foamIn, plan } = stored as Going;
   return {
     id,
     step,

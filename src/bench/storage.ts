@@ -1,5 +1,5 @@
 import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
-import { isEntry, isKept, NAME } from './entries.ts';
+import { isBegun, isClock, isEntry, isKept, NAME } from './entries.ts';
 import { localStore, UNSTORED } from './local-store.ts';
 import { notify } from './notices.ts';
 
@@ -22,6 +22,15 @@ export const KEYS = {
 const CHECKS: Readonly<Record<string, (x: unknown) => boolean>> = {
   [KEYS.entries]: (x) => isEntry(x),
   [KEYS.kept]: isKept,
+  [KEYS.run]: isBegun,
+  [KEYS.left]: Array.isArray,
+  [KEYS.clock]: isClock,
+};
+/** What a reader calls what has no field of its own. */
+const CALLED: Readonly<Record<string, string>> = {
+  [KEYS.run]: 'how far the batch at the bench had come',
+  [KEYS.left]: 'the batches stopped for it',
+  [KEYS.clock]: 'the foam clock',
 };
 
 /** Reads one stored value; undefined when it is damaged or of another version. */
@@ -44,11 +53,11 @@ const isNewer = (key: string) => Number(/^suds\.(?:bench|kept)\.(\d+)\./.exec(ke
 export function setDamagedAside(store = localStore()): readonly string[] {
   if (!store) return [];
   const ours = Object.keys(store).filter(
-    (key) => /^suds\.(bench|kept)\./.test(key) && !isNewer(key),
+    (key) => key in CALLED || (/^suds\.(bench|kept)\./.test(key) && !isNewer(key)),
   );
   const damaged = ours.filter((key) => {
     const prefix = Object.keys(CHECKS).find((prefix) => key.startsWith(prefix));
-    if (!prefix || !NAME.test(key.slice(prefix.length))) return true;
+    if (!prefix || !(key in CALLED || NAME.test(key.slice(prefix.length)))) return true;
     try {
       return !CHECKS[prefix]!(JSON.parse(store.getItem(key) ?? ''));
     } catch {
@@ -142,4 +151,4 @@ export function openStorage(): void {
   setPersistentEngine(forgiving(store), windowPersistentEvents);
 }
 
-const shortName = (key: string) => key.replace(/^suds\.(bench|kept)\.(1\.)?/, '');
+const shortName = (key: string) => CALLED[key] ?? key.replace(/^suds\.(bench|kept)\.(1\.)?/, '');

@@ -72,6 +72,30 @@ describe('stored values that cannot be read', () => {
     for (const name of names) expect(store.getItem(name)).toBeNull();
   });
 
+  test('are those of the run and its clock too, and sound ones stay', () => {
+    const values = {
+      'suds.run.1': ['{"id":"x","st', '{"id":"x","step":-1}', 'null', '{"id":"x","step":2}'],
+      'suds.clock.1': [
+        '{"start":1',
+        '{"start":"now"}',
+        '{"start":1e12,"stop":null}',
+        '{"start":1}',
+      ],
+      'suds.left.1': ['[{"id":', '{}', 'null', '[]'],
+    };
+    for (const [key, texts] of Object.entries(values)) {
+      const sound = texts.pop()!;
+      for (const text of texts) {
+        store.setItem(key, text);
+        expect(setDamagedAside(store), text).toContain(key);
+        expect([store.getItem(key), store.getItem(`suds.aside.${key}`)]).toEqual([null, text]);
+      }
+      store.setItem(key, sound);
+      expect(setDamagedAside(store)).not.toContain(key);
+      expect(store.getItem(key)).toBe(sound);
+    }
+  });
+
   test('are set aside once', () => {
     setDamagedAside(store);
     expect(setDamagedAside(store)).toEqual([]);

@@ -136,12 +136,14 @@ describe('the bench', () => {
       localStorage.setItem('suds.bench.1.bucket.tare', '{broken');
       localStorage.setItem('suds.bench.0.older', '{"t":"1"}');
       localStorage.setItem('suds.kept.1.foam.density', '"much"');
+      localStorage.setItem('suds.run.1', '{"id":"x","st');
     });
     await page.reload();
     await wakeWorksheets(page);
     const notice = page.locator('#notices');
-    await expect.poll(() => notice.innerText()).toContain('3 stored readings could not be read');
+    await expect.poll(() => notice.innerText()).toContain('4 stored readings could not be read');
     await expect.poll(() => notice.innerText()).toContain('bucket.tare');
+    expect(await notice.innerText()).toContain('how far the batch at the bench had come');
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2.8');
     await expect.poll(() => page.locator('#foam-density-tare').inputValue()).toBe('0.85');
     const aside = await page.evaluate(() =>
