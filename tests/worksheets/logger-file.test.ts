@@ -12,6 +12,7 @@ import {
   readLoggerText,
   textOf,
   toBench,
+  tooLarge,
   toRecord,
 } from '../../src/worksheets/shared/logger-file.ts';
 
@@ -25,6 +26,11 @@ const degrees = async (text: string, answers?: Answers) =>
   (await read(text, answers)).history?.temperatures.map((t) => Math.round(celsius(t) * 100) / 100);
 const hours = async (text: string, answers?: Answers) =>
   (await read(text, answers)).history?.times.map((time) => time / HOUR);
+
+test('a file is not read beyond 5 MB, and that is said', () => {
+  expect(tooLarge({ name: 'a.csv', size: 5e6 })).toBeUndefined();
+  expect(tooLarge({ name: 'a.csv', size: 5e6 + 1 })).toMatch(/^‘a\.csv’ is larger than 5\sMB/);
+});
 
 test.each([
   ['semicolon, decimal comma', 'Time;Temp °C\n2026-05-08 14:00;20,1\n2026-05-08 15:00;21,5\n'],

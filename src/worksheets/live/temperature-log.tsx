@@ -10,8 +10,6 @@ import { LogText, SCALES } from '../shared/LogText.tsx';
 import type { Answers, Brought } from '../shared/logger-file.ts';
 import { momentInWords } from '../shared/moments.ts';
 
-const LARGEST = 5_000_000;
-
 /** What reads a file is fetched once there is one. */
 const reader = () => import('../shared/logger-file.ts');
 type Reader = Awaited<ReturnType<typeof reader>>;
@@ -48,13 +46,11 @@ export default function TemperatureLogDrop() {
   };
   const take = async (file: File | undefined) => {
     if (!file) return;
-    if (file.size > LARGEST) {
-      setProblem(`‘${file.name}’ is larger than 5\u00a0MB: is it a logger’s file of readings?`);
-      return;
-    }
+    const by = await reader();
+    const large = by.tooLarge(file);
+    if (large) return setProblem(large);
     // What was said of another file is not said of this one.
     setHow({});
-    const by = await reader();
     await read(await by.textOf(file), file.name, {});
   };
   const again = (with_: Answers) => {

@@ -12,8 +12,6 @@ import { HOURS } from './part-fields.ts';
 const reader = () => import('./logger-file.ts');
 type Reader = Awaited<ReturnType<typeof reader>>;
 
-const LARGEST = 2_000_000;
-
 /** A temperature log, from a file of a logger or pasted: read, thinned to what a record holds. */
 export function CureLogInput({
   id,
@@ -121,9 +119,10 @@ export function CureLogInput({
                   const file = event.currentTarget.files?.[0];
                   event.currentTarget.value = '';
                   if (!file) return;
-                  if (file.size > LARGEST)
-                    setSaid('That file is larger than 2\u00a0MB and was not read.');
-                  else take(await (await reader()).textOf(file), {});
+                  const by = await reader();
+                  const large = by.tooLarge(file);
+                  if (large) setSaid(large);
+                  else take(await by.textOf(file), {});
                 }}
               />
             </label>

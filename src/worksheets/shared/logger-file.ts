@@ -14,6 +14,15 @@ import { SYMBOLS, unread, WAITS } from './log-words.ts';
 export { LogQuestions, LogRows } from './LogReport.tsx';
 export { readingsInWords, rowsInWords, unread, WAITS } from './log-words.ts';
 
+/** Bytes: a reading a minute for some three months. A choice. */
+const LARGEST = 5_000_000;
+
+/** What is said of a file too large to be read. */
+export const tooLarge = ({ name, size }: Pick<File, 'name' | 'size'>): string | undefined =>
+  size > LARGEST
+    ? `‘${name}’ is larger than 5\u00a0MB and was not read: is it a logger’s file of readings?`
+    : undefined;
+
 /** Characters the bench holds in one entry, with some to spare. */
 const ROOM = 3900;
 /** Readings kept of a file: each takes up to 13 characters. */
