@@ -1,20 +1,11 @@
-import { demand } from '../domain-error.ts';
 import { demandTemperature } from './bounds.ts';
 import { DAY, HOUR, ICE_POINT } from './units.ts';
 
-/** How quickly a concrete gains strength, by DIN 1045-3. */
-export type GainClass = 'rapid' | 'medium' | 'slow' | 'very-slow';
-
 /**
- * Gain class from r, the ratio of mean 2-day to 28-day strength: rapid from 0.50, medium from 0.30,
- * slow from 0.15, else very slow. `ratio`, range 0…1.
- * @throws {DomainError} for a ratio outside 0…1.
- * @source din-1045-3
+ * How quickly a concrete gains strength, by the ratio of its mean 2-day to its 28-day strength: rapid from 0.50, medium
+ * from 0.30, slow from 0.15, else very slow. @source din-1045-3
  */
-export function gainClass(ratio: number): GainClass {
-  demand('ratio', ratio, 'ratio', { min: 0, max: 1 });
-  return ratio >= 0.5 ? 'rapid' : ratio >= 0.3 ? 'medium' : ratio >= 0.15 ? 'slow' : 'very-slow';
-}
+export type GainClass = 'rapid' | 'medium' | 'slow' | 'very-slow';
 
 /** Coldest surface temperature of each band, K, and its shortest cure, days. @source din-1045-3 curing table */
 export const DIN_CURING: readonly {

@@ -78,17 +78,6 @@ export function modulusShare(of: Growth): number {
 }
 
 /**
- * Share of 28-day tensile strength at an age: the strength share itself before 28 days, its power
- * of 2/3 from then on. Arguments and range as strengthShare.
- * @throws {DomainError} as strengthShare.
- * @source en-1992-1-1 equation 3.4
- */
-export function tensionShare(of: Growth): number {
-  const share = strengthShare(of);
-  return of.age < REFERENCE_AGE ? share : share ** (2 / 3);
-}
-
-/**
  * Age at which a share of the 28-day strength is reached, s: 28 d/(1 − ln(share)/s)²; undefined when
  * the curve never gets there (it levels out at e^s). `share` above 0. Range as strengthShare.
  * @throws {DomainError} for a share not above zero, or a coefficient not above zero or above 2

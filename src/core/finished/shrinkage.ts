@@ -75,7 +75,6 @@ export const DRYING_SHRINKAGE: readonly PublishedRange[] = [
     high: 0.0072,
     age: 28 * DAY,
     of: 'sanded',
-    outlier: true,
   },
   {
     ...REVIEW,

@@ -40,25 +40,3 @@ export function drainedPerMinute({ drift }: { readonly drift: number }): number 
   demand('drift', drift, 'ratio', { min: -1, max: 0 });
   return 1 - (1 + drift) ** (60 / DRIFT_OVER);
 }
-
-/**
- * The density to plan with when the foam will have stood a while: ρ₁ (1 + drift)^(t/600 s). No range is
- * published.
- * @param drift share in ten minutes, above −1; `time` s
- * @throws {DomainError} a density not positive, a drift of −1 or less, a negative time
- * @source common-practice (a steady rate)
- */
-export function driftedDensity({
-  first,
-  drift,
-  time,
-}: {
-  readonly first: number;
-  readonly drift: number;
-  readonly time: number;
-}): number {
-  demand('first', first, 'density', { min: 0, aboveMin: true });
-  demand('drift', drift, 'ratio', { min: -1, aboveMin: true });
-  demand('time', time, 'time', { min: 0 });
-  return first * (1 + drift) ** (time / DRIFT_OVER);
-}

@@ -6,7 +6,7 @@ import {
   timeAtOrBelow,
   timesAtOrBelow,
 } from '../../../src/core/curing/cold-spells.ts';
-import { dinCuring, gainClass } from '../../../src/core/curing/curing-rules.ts';
+import { dinCuring } from '../../../src/core/curing/curing-rules.ts';
 import {
   DRY_ENOUGH_MOISTURE,
   diffusionDryingTime,
@@ -246,16 +246,6 @@ describe('curing plan', () => {
         },
       ),
     );
-  });
-
-  test('gain classes turn at their ratios', () => {
-    expect([0.5, 0.4999, 0.3, 0.15, 0.1499].map(gainClass)).toEqual([
-      'rapid',
-      'medium',
-      'medium',
-      'slow',
-      'very-slow',
-    ]);
   });
 
   test('the mean of a straight line is its middle, and the last reading holds', () => {

@@ -8,7 +8,6 @@ import {
   growthCoefficient,
   leastShare,
   strengthShare,
-  tensionShare,
 } from '../../../src/core/curing/strength-growth.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import { expectLimits } from '../refuses.ts';
@@ -51,12 +50,6 @@ describe('growth', () => {
     // The steep one goes on to e; the flat one never gets to 2.
     expect(ageForShare({ share: 2, coefficient: 1 })).toBeDefined();
     expect(ageForLeastShare({ share: 2, coefficients })).toBeUndefined();
-  });
-
-  test('tension follows the share before 28 days and its power of 2/3 from then', () => {
-    const of = { coefficient: 0.25 };
-    expect(tensionShare({ ...of, age: 7 * DAY })).toBeCloseTo(0.7788, 4);
-    expect(tensionShare({ ...of, age: 90 * DAY })).toBeCloseTo(1.1169 ** (2 / 3), 4);
   });
 
   test('of an age that is not 28 days the share is the quotient of two', () => {

@@ -12,10 +12,7 @@ import {
   multipliers,
   verticalMultiplier,
 } from '../../../src/core/demould/lifting-equation/multipliers.ts';
-import {
-  toOneDecimal,
-  toTwoDecimals,
-} from '../../../src/core/demould/lifting-equation/rounding.ts';
+import { toTwoDecimals } from '../../../src/core/demould/lifting-equation/rounding.ts';
 import { judgeLift } from '../../../src/core/demould/lifting-equation/single.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import { double, forms, lifts, slabLift } from './lifts.ts';
@@ -99,7 +96,6 @@ describe('the multipliers', () => {
   test('rounding follows the decimal figure, not its binary shadow', () => {
     expect(toTwoDecimals(0.985)).toBe(0.99);
     expect(toTwoDecimals(0.8546)).toBe(0.85);
-    expect(toOneDecimal(14.45)).toBe(14.5);
   });
 
   test('refuses hands inside the body or below the floor', () => {

@@ -1,10 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  drainedPerMinute,
-  driftedDensity,
-  foamDrift,
-} from '../../../src/core/records/foam-drift.ts';
+import { drainedPerMinute, foamDrift } from '../../../src/core/records/foam-drift.ts';
 import { landingOdds } from '../../../src/core/records/landing-odds.ts';
 import { learn, type Prior } from '../../../src/core/records/learn.ts';
 import { PRIORS, withinPossible } from '../../../src/core/records/priors.ts';
@@ -189,7 +185,7 @@ describe('the odds of landing', () => {
   });
 });
 
-test('a drift found is the drift planned with', () => {
+test('a drift is what ten minutes make of a foam, at the rate found in any while', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 30, max: 150, noNaN: true }),
@@ -198,7 +194,7 @@ test('a drift found is the drift planned with', () => {
       fc.double({ min: 120, max: 3600, noNaN: true }),
       (first, share, time) => {
         const drift = foamDrift({ first, later: share * first, time });
-        expect(driftedDensity({ first, drift, time })).toBeCloseTo(share * first, 6);
+        expect(first * (1 + drift) ** (time / 600)).toBeCloseTo(share * first, 6);
       },
     ),
   );

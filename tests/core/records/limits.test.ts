@@ -1,9 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  drainedPerMinute,
-  driftedDensity,
-  foamDrift,
-} from '../../../src/core/records/foam-drift.ts';
+import { drainedPerMinute, foamDrift } from '../../../src/core/records/foam-drift.ts';
 import { landingOdds } from '../../../src/core/records/landing-odds.ts';
 import { learn } from '../../../src/core/records/learn.ts';
 import { median, pullIn, robustDeviation } from '../../../src/core/records/robust.ts';
@@ -96,15 +92,6 @@ test('a drift is found from two foams and a while, and never takes all of it', (
       first: positive,
       later: positive,
       time: positive,
-    },
-  );
-  expectLimits(
-    driftedDensity,
-    { first: 80, drift: -0.05, time: 600 },
-    {
-      first: positive,
-      drift: { takes: [0, 0.5], refuses: [-1, -1.1] },
-      time: { takes: [0], refuses: [-1] },
     },
   );
   expectLimits(

@@ -13,9 +13,6 @@ import { demandNotNegative, demandPositive } from '../bounds.ts';
  */
 export const SPECIFIC_HEAT = { cement: 750, sand: 770, water: 4187 } as const;
 
-/** Specific heat of oven-dry concrete, J/(kg·K): the design value. @source iso-10456 Table 3, from memory */
-const DRY_SPECIFIC_HEAT = 1000;
-
 /**
  * Heat to warm a cubic metre of fresh mix by a kelvin, J/(m³·K): the sum of mass × specific heat.
  * `cement`, `water`, `sand` kg/m³ (foam's water among the water; the air counts for nothing);
@@ -37,25 +34,6 @@ export function freshHeatCapacity(mix: {
   const sum = cement * cementSpecificHeat + water * SPECIFIC_HEAT.water + sand * SPECIFIC_HEAT.sand;
   demandPositive('heatCapacity', sum, 'energy');
   return sum;
-}
-
-/**
- * Heat to warm a cubic metre of hardened concrete by a kelvin, J/(m³·K): ρ·(c + u·4187).
- * `dryDensity` kg/m³; `moisture` u, kg water per kg dry; `specificHeat` dry, J/(kg·K). No range is
- * published.
- * @throws {DomainError} for a density not above zero or a negative moisture.
- * @source iso-10456 from memory
- */
-export function moistHeatCapacity(of: {
-  readonly dryDensity: number;
-  readonly moisture: number;
-  readonly specificHeat?: number;
-}): number {
-  const { dryDensity, moisture, specificHeat = DRY_SPECIFIC_HEAT } = of;
-  demandPositive('dryDensity', dryDensity, 'density');
-  demandNotNegative('moisture', moisture, 'ratio');
-  demandPositive('specificHeat', specificHeat, 'specificHeat');
-  return dryDensity * (specificHeat + moisture * SPECIFIC_HEAT.water);
 }
 
 /**

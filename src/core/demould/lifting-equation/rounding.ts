@@ -6,11 +6,3 @@
 export function toTwoDecimals(x: number): number {
   return Math.round(x * 100 + 1e-7) / 100;
 }
-
-/**
- * To one decimal, halves up: how the manual gives weight limits and lifting indices. No range: rounding.
- * @source niosh-lifting-1994 p. 29
- */
-export function toOneDecimal(x: number): number {
-  return Math.round(x * 10 + 1e-8) / 10;
-}

@@ -18,7 +18,6 @@ import {
 import {
   freshHeatCapacity,
   MOST_CONDUCTED,
-  moistHeatCapacity,
   mostFreshConductivity,
   SPECIFIC_HEAT,
 } from '../../../../src/core/curing/heat/thermal-properties.ts';
@@ -189,7 +188,7 @@ describe('hydration', () => {
 });
 
 describe('thermal properties', () => {
-  test('are asked of masses, moistures and specific heats that can be', () => {
+  test('are asked of masses and specific heats that can be', () => {
     const positive = { refuses: [0, -1] };
     const notNegative = { takes: [0], refuses: [-1] };
     const mix = { cement: 400, water: 200, sand: 100, cementSpecificHeat: 750 };
@@ -200,15 +199,6 @@ describe('thermal properties', () => {
       cementSpecificHeat: positive,
     });
     expect(() => freshHeatCapacity({ cement: 0, water: 0 })).toThrow('heatCapacity');
-    expectLimits(
-      moistHeatCapacity,
-      { dryDensity: 500, moisture: 0.1, specificHeat: 1000 },
-      { dryDensity: positive, moisture: notNegative, specificHeat: positive },
-    );
-  });
-
-  test('moisture adds its water’s heat', () => {
-    expect(moistHeatCapacity({ dryDensity: 500, moisture: 0.1 })).toBe(500 * 1418.7);
   });
 });
 
