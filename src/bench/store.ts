@@ -105,7 +105,7 @@ export function keep(key: string, kept: Kept | undefined): void {
  */
 function replace<T>(
   store: { get: () => unknown; set: (values: Record<string, T>) => void },
-  values: Record<string, T> = {},
+  values: Record<string, T>,
 ): void {
   store.get();
   store.set(values);
@@ -128,16 +128,9 @@ export const onBench = (): Bench => ({
   used: $used.get(),
 });
 
-/** Puts another bench in place of the one there. */
+/** Puts another bench in place of the one there; the units chosen stay. */
 export function replaceBench({ entries, kept, used }: Bench): void {
   replace($kept, { ...kept });
   replace($used, { ...used });
   replace($entries, { ...entries });
-}
-
-/** Takes everything off the bench. The units chosen stay. */
-export function clearBench(): void {
-  replace($entries);
-  replace($kept);
-  replace($used);
 }

@@ -19,15 +19,15 @@ beforeEach(async () => {
 });
 afterEach(() => setPersistentEngine({}, deaf));
 
-test('a cleared bench is cleared in the browser too, on any page; the units stay', () => {
-  bench.clearBench();
+test('an empty bench in its place is empty in the browser too, on any page; the units stay', () => {
+  bench.replaceBench({ entries: {} });
   expect(kept).toEqual({ 'suds.units': 'us' });
 });
 
 test('what was on the bench is put back whole, with what its worksheets kept', () => {
   const before = { ...kept };
   const was = bench.onBench();
-  bench.clearBench();
+  bench.replaceBench({ entries: {} });
   bench.replaceBench(was);
   expect(kept).toEqual(before);
 });

@@ -1,14 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
-import {
-  $behind,
-  clearBench,
-  enter,
-  keep,
-  onBench,
-  replaceBench,
-  use,
-} from '../../src/bench/store.ts';
+import { $behind, enter, keep, onBench, replaceBench, use } from '../../src/bench/store.ts';
 import { swapBench } from '../../src/bench/swap-bench.ts';
+import { clearBench } from './clear-bench.ts';
 
 const mine = {
   entries: { 'bucket.tare': { t: '0.9' }, 'correct.full': { t: '13.4' } },

@@ -2,12 +2,13 @@ import { beforeEach, expect, test } from 'vitest';
 import type { KeptNumber } from '../../src/bench/entries.ts';
 import { recordFromBench } from '../../src/bench/records/from-bench.ts';
 import { isOwnResult, RESTS } from '../../src/bench/records/own-result.ts';
-import { clearBench, enter, keep } from '../../src/bench/store.ts';
+import { enter, keep } from '../../src/bench/store.ts';
 import { benchKey } from '../../src/islands/worksheet.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../src/worksheets/mix/target-density.tsx';
+import { clearBench } from '../bench/clear-bench.ts';
 import { sheets } from './all.ts';
 
 beforeEach(clearBench);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { $entries, clearBench, enter } from '../../src/bench/store.ts';
+import { $entries, enter } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import type { NumberReading } from '../../src/islands/engine/reading.ts';
@@ -14,6 +14,7 @@ import { observe } from '../../src/worksheets/shared/lessons.ts';
 import { putOnBench } from '../../src/worksheets/shared/onto-bench.ts';
 import { RECONCILE_KEYS, reconcileEntries } from '../../src/worksheets/shared/reconcile-with.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
+import { clearBench } from '../bench/clear-bench.ts';
 
 test('every field of the worksheet is filled from a record, under its own key', () => {
   expect({ ...RECONCILE_KEYS, cementDensity: CEMENT_DENSITY_KEY }).toEqual(

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { $entries, clearBench, enter } from '../../src/bench/store.ts';
+import { $entries, enter } from '../../src/bench/store.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
@@ -14,6 +14,7 @@ import {
   onwardWords,
   wentOn,
 } from '../../src/worksheets/shared/record-onward.ts';
+import { clearBench } from '../bench/clear-bench.ts';
 
 const say = speaker('metric');
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' as const });

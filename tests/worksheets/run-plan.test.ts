@@ -4,11 +4,12 @@ import type { Editor } from '../../src/bench/records/editor.ts';
 import { recordFromBench, recordToWeigh, weighedAnew } from '../../src/bench/records/from-bench.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { unsaidPlan } from '../../src/bench/records/unsaid.ts';
-import { clearBench, enter } from '../../src/bench/store.ts';
+import { enter } from '../../src/bench/store.ts';
 import { writeAim } from '../../src/worksheets/shared/run-aim.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { freeName } from '../../src/worksheets/shared/run-name.ts';
 import { formsPlanned, jointsPlanned, runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { clearBench } from '../bench/clear-bench.ts';
 import { plan, say, wanted } from './run-batch.ts';
 
 describe('the batch that is going', () => {

@@ -2,9 +2,10 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { recordToWeigh } from '../../src/bench/records/from-bench.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { $going } from '../../src/bench/run.ts';
-import { clearBench, enter } from '../../src/bench/store.ts';
+import { enter } from '../../src/bench/store.ts';
 import type { Written } from '../../src/worksheets/shared/RecordFields.tsx';
 import { foamIn, foamWeighing } from '../../src/worksheets/shared/run-foam-in.ts';
+import { clearBench } from '../bench/clear-bench.ts';
 
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' }) as const;
 const litres = (t: string) => ({ t, u: 'L', s: 'metric' }) as const;

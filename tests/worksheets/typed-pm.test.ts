@@ -4,10 +4,11 @@ import type { Editor } from '../../src/bench/records/editor.ts';
 import { recordFromBench } from '../../src/bench/records/from-bench.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { clearBench, enter } from '../../src/bench/store.ts';
+import { enter } from '../../src/bench/store.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { retyped, writeReading } from '../../src/worksheets/shared/RecordFields.tsx';
 import { put } from '../../src/worksheets/shared/run-put.ts';
+import { clearBench } from '../bench/clear-bench.ts';
 
 const say = speaker('metric');
 const litres = (t: string, p?: string): Entry => ({

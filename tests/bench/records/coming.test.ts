@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { clearBench, enter } from '../../../src/bench/store.ts';
+import { enter } from '../../../src/bench/store.ts';
 import {
   benchToTake,
   type Coming,
@@ -7,6 +7,7 @@ import {
   takesBench,
   wordsFor,
 } from '../../../src/worksheets/shared/record-coming.ts';
+import { clearBench } from '../clear-bench.ts';
 
 beforeEach(clearBench);
 const bench = { a: { t: '1', u: 'kg' }, b: { t: '2' } };

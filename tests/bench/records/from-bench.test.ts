@@ -6,13 +6,14 @@ import {
 } from '../../../src/bench/records/from-bench.ts';
 import { blankRecord, stageOf, today } from '../../../src/bench/records/record.ts';
 import { unsaidPlan, unsaidWeighings } from '../../../src/bench/records/unsaid.ts';
-import { clearBench, enter, keep, onBench, replaceBench } from '../../../src/bench/store.ts';
+import { enter, keep, onBench, replaceBench } from '../../../src/bench/store.ts';
 import { benchKey } from '../../../src/islands/worksheet.ts';
 import correct from '../../../src/worksheets/mix/correct.tsx';
 import proportion from '../../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../../src/worksheets/mix/target-density.tsx';
 import reconcile from '../../../src/worksheets/records/reconcile.tsx';
 import { observe } from '../../../src/worksheets/shared/lessons.ts';
+import { clearBench } from '../clear-bench.ts';
 
 beforeEach(clearBench);
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' as const });
