@@ -28,7 +28,7 @@ export const setFields = {
   }),
   waterCement: { ...waterCement, folded: true },
   foamTime: number('time', {
-    label: 'The foam’s time: half of it has drained after',
+    label: 'Half of the foam has drained after',
     help: 'Or how long the mix was seen to hold its height.',
     example: '22 min',
     min: '1 min',

@@ -81,7 +81,7 @@ export default worksheet({
       follows: { 'part.flexural': 'bars' },
     }),
     flexural: number('stress', {
-      label: 'Bars: mean strength in bending',
+      label: 'Mean strength of the bars in bending',
       example: '225 kPa',
       min: '0.1 kPa',
       max: '50 MPa',

@@ -12,7 +12,7 @@ const DEGREES = { metric: 'deg', us: 'deg' } as const;
 export const liftCells = {
   mass: number('mass', { label: 'Mass', example: '4.86 kg', min: '0.01 kg', max: '500 kg' }),
   horizontal: number('length', {
-    label: 'Reach: ankles to hands',
+    label: 'Reach from ankles to hands',
     help: 'Along the floor, from between the ankles to between the hands.',
     example: '40 cm',
     min: '1 cm',

@@ -124,7 +124,7 @@ export const strengthFrom = choice({
 
 /** What broken bars said: the mean, the low end for the next one, and when they were broken. */
 export const barMean = number('stress', {
-  label: 'Bars: mean strength',
+  label: 'Mean strength of the bars',
   help: 'From “How strong is it in bending?”.',
   example: '225 kPa',
   min: '0.1 kPa',
@@ -136,7 +136,7 @@ export const barMean = number('stress', {
 });
 
 export const barLow = number('stress', {
-  label: 'Bars: low end',
+  label: 'Low end of the bars',
   help: 'What the next bar should exceed; of one bar, a guess.',
   example: '188 kPa',
   min: '0.1 kPa',

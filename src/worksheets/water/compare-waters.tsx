@@ -38,12 +38,12 @@ export default worksheet({
   id: 'compare-waters',
   question: 'Does this water pass beside a known one?',
   fields: {
-    controlInitial: set('Control: initial set', '165 min', 'trial.controlInitial'),
-    controlFinal: set('Control: final set', '250 min', 'trial.controlFinal'),
-    controlStrength: strength('Control: strength at 7 days', '24 MPa', 'trial.controlStrength'),
-    testInitial: set('On test: initial set', '190 min', 'trial.testInitial'),
-    testFinal: set('On test: final set', '285 min', 'trial.testFinal'),
-    testStrength: strength('On test: strength at 7 days', '22.8 MPa', 'trial.testStrength'),
+    controlInitial: set('Control, initial set', '165 min', 'trial.controlInitial'),
+    controlFinal: set('Control, final set', '250 min', 'trial.controlFinal'),
+    controlStrength: strength('Control, strength at 7 days', '24 MPa', 'trial.controlStrength'),
+    testInitial: set('On test, initial set', '190 min', 'trial.testInitial'),
+    testFinal: set('On test, final set', '285 min', 'trial.testFinal'),
+    testStrength: strength('On test, strength at 7 days', '22.8 MPa', 'trial.testStrength'),
   },
   work: (v) => {
     const control = {
