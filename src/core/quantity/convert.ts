@@ -1,13 +1,16 @@
+import { DUST } from './dust.ts';
 import { type Kind, unitOf } from './kinds.ts';
 
 /**
- * A value in SI, in another unit of its kind: `(si − offset) / factor + mark`. No range applies.
+ * A value in SI, in another unit of its kind: `(si − offset) / factor + mark`; the dust that a far offset leaves at the
+ * zero of a scale is none. No range applies.
  * @throws {RangeError} when the kind has no such unit.
  * @source nist-sp-811
  */
 export function toUnit(si: number, kind: Kind, unitId: string): number {
   const { factor, mark = 0, offset = 0 } = unitOf(kind, unitId);
-  return (si - offset) / factor + mark;
+  const value = (si - offset) / factor + mark;
+  return Math.abs(value * factor) < DUST * offset ? 0 : value;
 }
 
 /**

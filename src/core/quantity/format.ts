@@ -32,8 +32,8 @@ interface Rounded {
 }
 
 /**
- * A number for the page: `−12 345.6`, `3.40×10⁻⁵`. Plain digits from 10⁻⁴ up to 10⁷, else a power
- * of ten. The same in every locale; a value that rounds to zero carries no sign.
+ * A number for the page: `−12 345.6`, `3.40×10⁻⁵`. Plain digits from 10⁻⁴ up to 10⁷, or to 10¹² where decimals are
+ * asked for, as of money; else a power of ten. The same in every locale; a value that rounds to zero carries no sign.
  * An uncertainty of 0 supports every digit: six are shown, without trailing zeros. Range: any finite
  * number.
  * @throws {RangeError} when `x` or the precision is not a number that can be used.
@@ -44,7 +44,7 @@ export function formatNumber(x: number, how: Precision): string {
   if ('significant' in how && x === 0) return '0';
   if ('uncertainty' in how && how.uncertainty === 0) return layOut(x, trimmed(round(x, 6)));
   const rounded = roundTo(x, how);
-  return rounded ? layOut(x, rounded) : zero(how);
+  return rounded ? layOut(x, rounded, 'decimals' in how ? 12 : 7) : zero(how);
 }
 
 function roundTo(x: number, how: Precision): Rounded | undefined {
@@ -109,9 +109,9 @@ const trimmed = ({ digits, power }: Rounded): Rounded => ({
   power,
 });
 
-function layOut(x: number, { digits, power }: Rounded): string {
+function layOut(x: number, { digits, power }: Rounded, plainBelow = 7): string {
   const sign = x < 0 && /[1-9]/.test(digits) ? MINUS : '';
-  if (power >= 7 || power < -4) {
+  if (power >= plainBelow || power < -4) {
     const tail = digits.slice(1);
     return `${sign}${digits[0]}${tail && `.${tail}`}×10${raised(power)}`;
   }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { fromUnit } from '../../../src/core/quantity/convert.ts';
 import {
   formatNumber,
   formatPlain,
@@ -24,6 +25,8 @@ describe('formatNumber', () => {
     [9999999, { significant: 7 }, '9\u202f999\u202f999'],
     [1e7, { significant: 3 }, '1.00×10⁷'],
     [9999999.9, { significant: 3 }, '1.00×10⁷'],
+    [11746988, { decimals: 0 }, '11\u202f746\u202f988'],
+    [1e12, { decimals: 0 }, '1.000000000000×10¹²'],
     [-6.02214076e23, { significant: 4 }, '\u22126.022×10²³'],
     [0, { significant: 3 }, '0'],
     [-0, { significant: 3 }, '0'],
@@ -171,6 +174,7 @@ describe('formatPlain', () => {
   test('keeps as many digits as asked', () => {
     expect(formatPlain(1 / 3, 'mass', 'kg', 2)).toBe('0.33');
     expect(formatPlain(273.15, 'temperature', 'degC')).toBe('0');
+    expect(formatPlain(fromUnit(0, 'temperature', 'degF'), 'temperature', 'degF')).toBe('0');
     expect(() => formatPlain(Number.NaN, 'mass', 'g')).toThrow(RangeError);
   });
 });
