@@ -3,6 +3,7 @@ import { batchCost } from '../../core/mix/cost.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { wholeOnes } from '../../core/mix/whole.ts';
 import { YARD } from '../../core/quantity/constants.ts';
+import { formatNumber } from '../../core/quantity/format.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
@@ -27,7 +28,7 @@ const price = (label: string, example: string, help?: string) =>
     ...(help ? { help } : {}),
   });
 /** Money has no kind: the reader’s own, whatever its name. */
-const money = (x: number) => (Math.abs(x) >= 1000 ? Math.round(x).toString() : x.toFixed(2));
+const money = (x: number) => formatNumber(x, { decimals: x >= 1000 ? 0 : 2 });
 /** What concrete is priced by, m³. */
 const LARGE = {
   metric: [1, 'cubic metre'],
@@ -207,7 +208,7 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: `${inWords} of the mix is allowance.${dearest ? ` ${dearest.name} is the dearest, ${say(dearest.share, 'ratio', { units: PERCENT, significant: 2 })} of it.` : ''}`,
+      say: `${inWords} of the mix is allowance.${dearest ? ` The largest part of the cost, ${say(dearest.share, 'ratio', { units: PERCENT, significant: 2 })}, is ${dearest.name.toLowerCase()}.` : ''}`,
     };
   },
   notes: ({ perVolume }, _, say) => {
