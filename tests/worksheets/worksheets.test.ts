@@ -164,10 +164,12 @@ function expectSense(sheet: AnyWorksheet, outcome: Answered | Unanswered, system
     expect(Number.isFinite(value)).toBe(true);
     if (sure) expect(Number.isFinite(sure.pm)).toBe(true);
   }
-  for (const words of wordsOf(sheet, outcome, system))
-    expect(words).not.toMatch(/NaN|Infinity|undefined/);
-  expect(drawn(sheet, outcome, system)).not.toMatch(/NaN|Infinity|undefined/);
+  for (const words of wordsOf(sheet, outcome, system)) expect(words).not.toMatch(UNSAID);
+  expect(drawn(sheet, outcome, system)).not.toMatch(UNSAID);
 }
+
+/** No number, or one that only a machine writes so. */
+const UNSAID = /NaN|Infinity|undefined|\de[+-]\d/;
 
 const numberFields = (sheet: AnyWorksheet) =>
   Object.entries(sheet.fields as Fields).filter(

@@ -185,9 +185,9 @@ export default worksheet({
   working: [
     {
       tex: String.raw`v(t) = \frac{t^n}{c + t^n}`,
-      put: (_, { fit }) =>
+      put: (_, { fit }, say) =>
         fit.supported
-          ? `v = tⁿ ÷ (c + tⁿ) with n = ${fit.exponent.value.toFixed(2)} (95\u00a0% sure between ${fit.exponent.low.toFixed(2)} and ${fit.exponent.high.toFixed(2)}) and c = ${((fit.halfTime.value / MINUTE) ** fit.exponent.value).toPrecision(3)} for t in minutes, by least squares on ${fit.readings} readings`
+          ? `v = tⁿ ÷ (c + tⁿ) with n = ${fit.exponent.value.toFixed(2)} (95\u00a0% sure between ${fit.exponent.low.toFixed(2)} and ${fit.exponent.high.toFixed(2)}) and c = ${say((fit.halfTime.value / MINUTE) ** fit.exponent.value, 'count')} for t in minutes, by least squares on ${fit.readings} readings`
           : 'No curve of this form is fitted.',
     },
     {

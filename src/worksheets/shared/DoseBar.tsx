@@ -1,3 +1,4 @@
+import { formatNumber } from '../../core/quantity/format.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
 
@@ -20,7 +21,8 @@ const NAMES = BAR - 38;
 export function DoseBar({ dose, usual, ceiling, title }: Props) {
   const end = Math.max(ceiling * 1.2, dose * 1.08);
   const x = scaleLinear([0, end], [EDGE, WIDTH - EDGE]);
-  const words = `${title}: ${dose.toPrecision(2)}\u00a0%, where ${usual[0]} to ${usual[1]}\u00a0% is usual and ${ceiling}\u00a0% the ceiling`;
+  const said = formatNumber(dose, { significant: 2 });
+  const words = `${title}: ${said}\u00a0%, where ${usual[0]} to ${usual[1]}\u00a0% is usual and ${ceiling}\u00a0% the ceiling`;
 
   return (
     <figure class="fig">
@@ -47,7 +49,7 @@ export function DoseBar({ dose, usual, ceiling, title }: Props) {
           y={BAR - 18}
           text-anchor="middle"
         >
-          {dose.toPrecision(2)} %
+          {said} %
         </text>
         <Axis x={x} y={BAR + 22} />
       </svg>

@@ -1,3 +1,4 @@
+import { formatNumber } from '../../core/quantity/format.ts';
 import type { Say } from '../../islands/engine/say.ts';
 
 interface Props {
@@ -20,8 +21,9 @@ const DEEP = 160;
 const FACE = 262;
 /** The inside of the far wall. */
 const WALL = 96;
-/** The bulge is drawn so large that it can be seen. */
+/** The bulge is drawn so large that it can be seen; below the least, m, there is none to speak of. A choice. */
 const DRAWN = 12;
+const LEAST = 1e-6;
 /** Where the side stands in the picture of it from above. */
 const PLAN = TOP + DEEP + 84;
 const ALONG = { from: 20, to: 400 } as const;
@@ -31,24 +33,27 @@ export function FormSection(props: Props) {
   const { depth, pressure, span, bulge, runs, lower, upper, say } = props;
   const y = (above: number) => TOP + DEEP * (1 - above / depth);
   const perMetre = runs > 0 ? (ALONG.to - ALONG.from) / (runs * span) : DEEP / depth;
-  const times = bulge > 0 ? DRAWN / (bulge * perMetre) : 1;
+  const drawn = bulge < LEAST ? 0 : DRAWN;
+  const times = drawn && drawn / (bulge * perMetre);
   const size =
     times < 1
-      ? `at ${Number((100 * times).toPrecision(2))}\u00a0% of its size`
-      : `${Number(times.toPrecision(1))} times as large`;
+      ? `at ${formatNumber(100 * times, { significant: 2 })}\u00a0% of its size`
+      : `${formatNumber(times, { significant: 1 })} times as large`;
   const length = (m: number) =>
     say(m, 'length', {
       units: m < 1 ? { metric: 'mm', us: 'in' } : { metric: 'm', us: 'ft' },
       significant: 2,
     });
-  const bulges = say(bulge, 'length', { units: { metric: 'mm', us: 'in' }, significant: 2 });
+  const bulges = drawn
+    ? `bulges ${say(bulge, 'length', { units: { metric: 'mm', us: 'in' }, significant: 2 })}`
+    : 'does not bulge to speak of';
   const greatest = say(pressure, 'pressure', {
     units: { metric: 'kPa', us: 'psf' },
   });
-  const words = `pressure from nothing at the top to ${greatest} at the bottom, ${length(depth)} down; its push acts ${length(depth / 3)} above the bottom; the panel bulges ${bulges} ${runs > 0 ? `between battens ${length(span)} apart` : 'between bottom and top'}`;
+  const words = `pressure from nothing at the top to ${greatest} at the bottom, ${length(depth)} down; its push acts ${length(depth / 3)} above the bottom; the panel ${bulges} ${runs > 0 ? `between battens ${length(span)} apart` : 'between bottom and top'}`;
   // A curve through the middle lies half as far out as the point it is drawn toward.
-  const bend = runs > 0 ? '' : `Q${FACE + 2 * DRAWN} ${TOP + DEEP * 0.55} `;
-  const outer = runs > 0 ? '' : `Q${FACE + 8 + 2 * DRAWN} ${TOP + DEEP * 0.55} `;
+  const bend = runs > 0 ? '' : `Q${FACE + 2 * drawn} ${TOP + DEEP * 0.55} `;
+  const outer = runs > 0 ? '' : `Q${FACE + 8 + 2 * drawn} ${TOP + DEEP * 0.55} `;
   const [foot, brow] = [`${FACE} ${TOP + DEEP}`, `${FACE + 8} ${TOP}`];
   return (
     <figure class="fig">
@@ -90,23 +95,32 @@ export function FormSection(props: Props) {
         <text x={FACE - 110} y={TOP + DEEP + 20}>
           {greatest}
         </text>
-        {runs > 0 && <FromAbove runs={runs} words={length(span)} />}
+        {runs > 0 && <FromAbove runs={runs} drawn={drawn} words={length(span)} />}
       </svg>
       <figcaption>
         The form cut through{runs > 0 && ', and its side from above'}. The triangle is the pressure;
-        the dots are ties or clamps. The panel bulges {bulges}, drawn {size}.
+        the dots are ties or clamps. The panel {bulges}
+        {drawn > 0 && `, drawn ${size}`}.
       </figcaption>
     </figure>
   );
 }
 
 /** The panel from above, the mix behind it, out between its battens. */
-function FromAbove({ runs, words }: { readonly runs: number; readonly words: string }) {
+function FromAbove({
+  runs,
+  drawn,
+  words,
+}: {
+  readonly runs: number;
+  readonly drawn: number;
+  readonly words: string;
+}) {
   const each = (ALONG.to - ALONG.from) / runs;
   const at = (i: number) => ALONG.from + i * each;
   const arcs = (shift: number, order: readonly number[], ends: 0 | 1) =>
     order
-      .map((i) => `Q${at(i + 0.5)} ${PLAN + shift + 2 * DRAWN} ${at(i + ends)} ${PLAN + shift}`)
+      .map((i) => `Q${at(i + 0.5)} ${PLAN + shift + 2 * drawn} ${at(i + ends)} ${PLAN + shift}`)
       .join('');
   const forth = Array.from({ length: runs }, (_, i) => i);
   return (

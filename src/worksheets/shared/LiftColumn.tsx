@@ -1,5 +1,3 @@
-import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from './amounts.ts';
 
@@ -57,9 +55,8 @@ export function LiftColumn({ profile, say }: Props) {
         ))}
       </svg>
       <figcaption>
-        Depth and density down the lift, in {unitOf('density', DENSITY[say.system]).symbol}. The
-        shade runs from the least dense here to the densest:{' '}
-        {toUnit(span, 'density', DENSITY[say.system]).toPrecision(2)} apart.
+        Depth and density down the lift. The shade runs from the least dense here to the densest:{' '}
+        {say(span, 'density', { units: DENSITY, significant: 2 })} apart.
       </figcaption>
     </figure>
   );
