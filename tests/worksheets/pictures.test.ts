@@ -129,6 +129,41 @@ describe('what stands in a picture', () => {
     ).toMatch(/drawn at \d\d\u00a0% of its size/);
   });
 
+  test('the names of the curves of a wait stand clear of one another, whatever foam it is', () => {
+    const field = (name: string, t: string, u?: string) => ({
+      [benchKey(timeInHand, name)]: { t, ...(u && { u }) },
+    });
+    for (const foam of [40, 80, 110, 140, 160, 200])
+      for (const target of [350, 400, 600, 900])
+        for (const lives of [60, 100])
+          for (const drains of [undefined, '1', '3', '10']) {
+            const html = pictureOf(timeInHand, {
+              ...field('foamDensity', `${foam}`, 'g/L'),
+              ...field('target', `${target}`, 'kg/m3'),
+              ...field('foamLives', `${lives}`, '%'),
+              ...(drains && { ...field('how', 'line'), ...field('perMinute', drains, '%') }),
+            });
+            const names = [
+              ...html.matchAll(
+                /x="([\d.]+)" y="([\d.]+)" text-anchor="(start|end)">((?:all|by) [a-z ]+)</g,
+              ),
+            ].map(([, x, y, anchor, name]) => {
+              const wide = name!.length * 8.6;
+              const left = Number(x) - (anchor === 'end' ? wide : 0);
+              return { left, right: left + wide, y: Number(y) };
+            });
+            expect(names.length).toBeGreaterThan(0);
+            for (const [i, one] of names.entries())
+              for (const other of names.slice(i + 1))
+                expect(
+                  Math.abs(one.y - other.y) >= 16 ||
+                    one.left > other.right ||
+                    one.right < other.left,
+                  `${foam} g/L, ${target}, ${lives} %, ${drains}`,
+                ).toBe(true);
+          }
+  });
+
   test('the line of what is highly hazardous runs through no name of a bar', () => {
     const large = { [benchKey(storedEnergy, 'vessel')]: { t: '500', u: 'L' } };
     const html = pictureOf(storedEnergy, large);

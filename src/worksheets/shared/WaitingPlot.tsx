@@ -3,7 +3,8 @@ import type { AfterWaiting } from '../../core/foam/time-in-hand.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { Band, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { type Axes, Band, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { LETTER } from '../../islands/plots/scale.ts';
 import { DENSITY } from './amounts.ts';
 import { DrainingColumns } from './DrainingColumns.tsx';
 
@@ -11,6 +12,11 @@ const MINUTE = 60;
 const POINTS = 30;
 const DOSES = ['whole', 'volume', 'mass'] as const;
 const NAMES = { whole: 'all tipped in', volume: 'by volume', mass: 'by weight' } as const;
+
+/** How far along its curve a name may stand, the best place first. */
+const ALONG = [0.8, 0.95, 0.6, 0.4, 0.2, 0] as const;
+/** From one line of text to the next. */
+const LINE = 18;
 
 interface Props {
   /** What a wait brings; undefined when nothing is left to dose. */
@@ -43,6 +49,10 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
         return then ? [[time / MINUTE, then.liquidStays]] : [];
       })
       .filter(([, density]) => density >= least && density <= target + 4 * tolerance),
+  }));
+  const drawn = curves.map(({ way, points }) => ({
+    way,
+    points: points.map(([at, density]): Point => [at, shown(density)]),
   }));
   const all = [
     target - tolerance,
@@ -80,30 +90,19 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
                 shown(target + tolerance),
               ])}
             />
-            {curves.map(({ way, points }) => (
-              <Curve
-                axes={axes}
-                points={points.map(([at, density]) => [at, shown(density)])}
-                dashed={way !== dose}
-              />
+            {drawn.map(({ way, points }) => (
+              <Curve axes={axes} points={points} dashed={way !== dose} />
             ))}
-            {curves.map(({ way, points }) => {
-              // A curve that falls out of the picture is named where it is clear of the others: near its end.
-              const along = points.length > POINTS ? 0.8 : 0.95;
-              const [at, density] = points[Math.floor(points.length * along)] ?? [0, target];
-              // The name of a steep fall stands on its open side, where there is room.
-              const room = way === 'mass' ? 0.7 : 1 / 3;
-              return (
-                <text
-                  class={way === dose ? 'strong on-layer' : 'on-layer'}
-                  x={axes.x(at) + (way === 'mass' ? 4 : 0)}
-                  y={axes.y(shown(density)) + (way === 'volume' ? 20 : -7)}
-                  text-anchor={at > (end / MINUTE) * room ? 'end' : 'start'}
-                >
-                  {NAMES[way]}
-                </text>
-              );
-            })}
+            {namesOf(drawn, axes).map(({ way, x, y, ends }) => (
+              <text
+                class={way === dose ? 'strong on-layer' : 'on-layer'}
+                x={x}
+                y={y}
+                text-anchor={ends ? 'end' : 'start'}
+              >
+                {NAMES[way]}
+              </text>
+            ))}
           </>
         )}
       </Plot>
@@ -118,4 +117,55 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
       />
     </>
   );
+}
+
+interface Way {
+  readonly way: Dose;
+  readonly points: readonly Point[];
+}
+
+interface Name {
+  readonly way: Dose;
+  readonly x: number;
+  readonly y: number;
+  readonly ends: boolean;
+}
+
+/** Where the names of the curves that are in the picture stand, each beside its own and clear of those before it. */
+function namesOf(curves: readonly Way[], axes: Axes): readonly Name[] {
+  const left = ({ way, x, ends }: Name) => (ends ? x - NAMES[way].length * LETTER : x);
+  const right = ({ way, x, ends }: Name) => (ends ? x : x + NAMES[way].length * LETTER);
+  const [start, end] = axes.x.range();
+  const [foot, top] = axes.y.range();
+  const names: Name[] = [];
+  for (const { way, points } of curves) {
+    const steep = way === 'mass';
+    // A curve that falls out of the picture is named where it is clear of the others: near its end.
+    const first = points.length > POINTS ? 0.8 : 0.95;
+    const places = [first, ...ALONG].flatMap((along) => {
+      const at = points[Math.floor((points.length - 1) * along)];
+      if (!at) return [];
+      const x = axes.x(at[0]);
+      // The name of a steep fall stands on its open side, where there is room.
+      const ends = x > start + (end - start) * (steep ? 0.7 : 1 / 3);
+      return (way === 'volume' ? [20, -7] : [-7, 20]).map((down) => ({
+        way,
+        x: x + (steep ? 4 : 0),
+        y: axes.y(at[1]) + down,
+        ends,
+      }));
+    });
+    const clear = (name: Name) =>
+      name.y < foot &&
+      name.y > top &&
+      names.every(
+        (other) =>
+          Math.abs(other.y - name.y) >= LINE ||
+          left(other) > right(name) ||
+          right(other) < left(name),
+      );
+    const name = places.find(clear) ?? places[0];
+    if (name) names.push(name);
+  }
+  return names;
 }
