@@ -34,6 +34,24 @@ test('a plan does not call good what is below the 5 °C it asks for', () => {
   expect(answered(curingPlan, days(late)).judgement.verdict).toBe('good');
 });
 
+test('a mix that is wanted too cold is told apart from the one that comes', () => {
+  const wanted = { 'mix-temperature.wanted': celsius('8') };
+  expect(answered(mixTemperature, wanted).judgement.say.replaceAll('\u00a0', ' ')).toMatch(
+    /^20\.1 °C will do\. The 8 °C you want is too cold for a mix: /,
+  );
+});
+
+test('water with nothing to warm is refused as a mix, not as a heat', () => {
+  const none = { t: '0', u: 'kg', s: 'metric' } as const;
+  const found = outcome(mixTemperature, {
+    'mix-temperature.cement': none,
+    'mix-temperature.foam': none,
+  });
+  expect(found.ok ? [] : found.problems).toEqual([
+    { input: 'mix-temperature-cement', say: expect.stringMatching(/^Water alone is no mix/) },
+  ]);
+});
+
 test('exactly 5 °C is not below it, in °C or in °F', () => {
   for (const [t, u] of [
     ['5', 'degC'],

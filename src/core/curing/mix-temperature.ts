@@ -170,6 +170,6 @@ function heatAboveIce(ingredients: readonly Ingredient[]): { capacity: number; h
     capacity += mass * specificHeat;
     heat += mass * specificHeat * (temperature - ICE_POINT);
   }
-  demandPositive('capacity', capacity, 'energy');
+  demand('capacity', capacity, 'energy', { min: 0, aboveMin: true }, 'nothing-to-warm');
   return { capacity, heat };
 }

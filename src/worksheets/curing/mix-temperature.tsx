@@ -146,6 +146,7 @@ export default worksheet({
     'Warm foam drains faster than cool foam: warm the mixing water rather than the foaming solution.',
   ],
   refusals: {
+    'nothing-to-warm': () => 'Water alone is no mix: enter its cement, and its foam or sand.',
     freezes: () => 'These ingredients would freeze together. Warm the water, or use less ice.',
   },
   folded: 'Sand and ice',
@@ -200,7 +201,7 @@ function waterWords(
   say: Say,
 ): string {
   if (outsideMix(wanted))
-    return `${plainly(wanted, say)} is too ${wanted > MIX.hot ? 'hot' : 'cold'} a mix: aim between ${plainly(MIX.cold, say)} and ${plainly(MIX.hot, say)}.`;
+    return `The ${plainly(wanted, say)} you want is too ${wanted > MIX.hot ? 'hot' : 'cold'} for a mix: aim between ${plainly(MIX.cold, say)} and ${plainly(MIX.hot, say)}.`;
   const t = (kelvin: number) => say(kelvin, 'temperature');
   const code = heat.notes[0]?.code;
   if (code === 'impossible')
