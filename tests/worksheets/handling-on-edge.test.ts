@@ -62,6 +62,6 @@ test('a better place to hold it is told along the side that spans', () => {
     return got.judgement.say.replaceAll('\u00a0', ' ');
   };
   // 0.207 of 450 mm and of 300 mm.
-  expect(words('length')).toContain('Held 93 mm in from each end of its span');
-  expect(words('width')).toContain('Held 62 mm in from each end of its span');
+  expect(words('length')).toContain('Held 93 mm from each end of its span');
+  expect(words('width')).toContain('Held 62 mm from each end of its span');
 });

@@ -168,8 +168,8 @@ function expectSense(sheet: AnyWorksheet, outcome: Answered | Unanswered, system
   expect(drawn(sheet, outcome, system)).not.toMatch(UNSAID);
 }
 
-/** No number, or one that only a machine writes so. */
-const UNSAID = /NaN|Infinity|undefined|\de[+-]\d/;
+/** No number, one that only a machine writes so, or inches that run into the next word. */
+const UNSAID = /NaN|Infinity|undefined|\de[+-]\d|\u00a0in in /;
 
 const numberFields = (sheet: AnyWorksheet) =>
   Object.entries(sheet.fields as Fields).filter(

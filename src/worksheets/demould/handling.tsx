@@ -166,7 +166,7 @@ export default worksheet({
         : []),
       ...(bestStress < held.stress * 0.95
         ? [
-            `Held ${say(best, 'length', { units: MM, significant: 2 })} in from each end of its span it would be ${kpa(bestStress)}.`,
+            `Held ${say(best, 'length', { units: MM, significant: 2 })} from each end of its span it would be ${kpa(bestStress)}.`,
           ]
         : []),
     ]

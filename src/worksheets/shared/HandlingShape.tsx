@@ -44,7 +44,7 @@ export function HandlingShape({ beam, depth, stress, tipped, say }: Props) {
       <svg
         viewBox="0 0 420 272"
         role="img"
-        aria-label={`Held ${words(beam.left)} and ${words(beam.right)} in from its ends, ${words(beam.length)} long: the ${hogs ? 'top' : 'underside'} is stretched most, ${words(x[greatest]!)} from the left end, with ${say(stress, 'stress', { units: KPA })}.`}
+        aria-label={`Held ${words(beam.left)} and ${words(beam.right)} from its ends, ${words(beam.length)} long: the ${hogs ? 'top' : 'underside'} is stretched most, ${words(x[greatest]!)} from the left end, with ${say(stress, 'stress', { units: KPA })}.`}
       >
         <path class="cement" d={`M${top.join('L')}L${under.reverse().join('L')}Z`} />
         {holds.map((at, i) => {
