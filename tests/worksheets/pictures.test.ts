@@ -6,6 +6,7 @@ import { judgeMixingWater } from '../../src/core/water/fitness.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { LETTER } from '../../src/islands/plots/scale.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
 import mixTemperature from '../../src/worksheets/curing/mix-temperature.tsx';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
@@ -148,7 +149,7 @@ describe('what stands in a picture', () => {
                 /x="([\d.]+)" y="([\d.]+)" text-anchor="(start|end)">((?:all|by) [a-z ]+)</g,
               ),
             ].map(([, x, y, anchor, name]) => {
-              const wide = name!.length * 8.6;
+              const wide = name!.length * LETTER;
               const left = Number(x) - (anchor === 'end' ? wide : 0);
               return { left, right: left + wide, y: Number(y) };
             });
@@ -162,6 +163,38 @@ describe('what stands in a picture', () => {
                   `${foam} g/L, ${target}, ${lives} %, ${drains}`,
                 ).toBe(true);
           }
+  });
+
+  test('what does not bulge to speak of is drawn straight', () => {
+    const short = { [benchKey(formPressure, 'span')]: { t: '20', u: 'mm' } };
+    const bent = (html: string) => /class="form" d="[^"]*Q/.test(html);
+    expect(bent(pictureOf(formPressure))).toBe(true);
+    const html = pictureOf(formPressure, short);
+    expect(bent(html.replaceAll(/Q([\d.]+) ([\d.]+) [\d.]+ \2(?=[QvVZ])/g, ''))).toBe(false);
+    expect(html).toContain('The panel does not bulge to speak of.');
+  });
+
+  test('the words below a core stay in the picture, whatever it measures', () => {
+    const taper = {
+      shape: 'cone-frustum',
+      bottomDiameter: 0.9235,
+      topDiameter: 1.1235,
+      height: 1.0235,
+    } as const;
+    for (const system of ['metric', 'us'] as const) {
+      const html = renderToString(
+        h(ShapeDrawing, {
+          shape: slab,
+          cores: [{ shape: taper, count: 24 }],
+          say: speaker(system),
+        }),
+      );
+      const lines = [...html.matchAll(/<text x="12" y="[\d.]+">([^<]*)</g)].map(
+        ([, line]) => line!,
+      );
+      expect(lines.join(' ')).toContain('less 24 × tapered cylinder, ');
+      for (const line of lines) expect(12 + line.length * LETTER).toBeLessThan(420);
+    }
   });
 
   test('the line of what is highly hazardous runs through no name of a bar', () => {

@@ -38,6 +38,7 @@ export function ShapeDrawing({ shape, cores, say }: Props) {
   ];
   const length = (m: number) => say(m, 'length', { plain: true, significant: 3 });
   const sizes = (all: readonly Measure[]) => all.map(({ size }) => length(size)).join(', ');
+  const unit = length(0).slice(1);
   const words = sizes(measures);
   let foot = height;
   const below = cores.map(({ shape, count }) => {
@@ -46,17 +47,21 @@ export function ShapeDrawing({ shape, cores, say }: Props) {
     // A core that would not fit the picture is drawn smaller.
     const size = Math.min(scale, (WIDTH - 24) / (x1 - x0), TALLEST / (y1 - y0));
     const top = foot;
-    foot += (y1 - y0) * size + 2 * ROW;
-    const words = `less ${count} × ${drawing.name}, ${sizes(drawing.measures)}`;
+    foot += (y1 - y0) * size + 3 * ROW;
+    const words = [
+      `less ${count} × ${drawing.name},`,
+      // The unit once: a phone has no room for more.
+      sizes(drawing.measures).replaceAll(`${unit},`, ','),
+    ];
     const at = ([x, y]: Point): Point => [12 + (x - x0) * size, top + (y - y0) * size];
-    return { lines: drawing.lines, at, words, y: foot - ROW };
+    return { lines: drawing.lines, at, words, y: foot - 2 * ROW };
   });
   return (
     <figure class="fig">
       <svg
         viewBox={`0 0 ${WIDTH} ${foot}`}
         role="img"
-        aria-label={`${/^[aeiou]/.test(name) ? 'An' : 'A'} ${[`${name}: ${words}`, ...below.map(({ words }) => words)].join('; ')}.`}
+        aria-label={`${/^[aeiou]/.test(name) ? 'An' : 'A'} ${[`${name}: ${words}`, ...below.map(({ words }) => words.join(' '))].join('; ')}.`}
       >
         <Lines lines={lines} put={put} />
         {measures.map((measure) => (
@@ -67,9 +72,11 @@ export function ShapeDrawing({ shape, cores, say }: Props) {
         {below.map(({ lines, at, words, y }) => (
           <g>
             <Lines lines={lines} put={at} />
-            <text x="12" y={y}>
-              {words}
-            </text>
+            {words.map((line, i) => (
+              <text x="12" y={y + i * ROW}>
+                {line}
+              </text>
+            ))}
           </g>
         ))}
       </svg>

@@ -26,12 +26,7 @@ export function drawingOf(shape: Shape): Drawing {
         shape.innerDiameter,
       );
     case 'cone-frustum':
-      return round(
-        'round form with sloping sides',
-        shape.bottomDiameter,
-        shape.topDiameter,
-        shape.height,
-      );
+      return round('tapered cylinder', shape.bottomDiameter, shape.topDiameter, shape.height);
     case 'cap':
       return dome(
         shape.baseDiameter > 0 ? 'slice of a ball' : 'ball',
