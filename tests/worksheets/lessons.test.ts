@@ -304,7 +304,7 @@ test('a note puts the lesson beside what the worksheet estimates', () => {
   const told = strip.note.words({ v: 2 * day, pm: day, low: day, high: 4 * day });
   expect(told).toContain('at an age of 2.0\u00a0d at');
   expect(told).toContain('at 1.0\u00a0d to 4.0\u00a0d,');
-  expect(told).toContain(`so here ${days(day / fast)} to ${days((4 * day) / slow)} after casting`);
+  expect(told).toContain(`which is ${days(day / fast)} to ${days((4 * day) / slow)} after casting`);
   // Nothing younger than 16 h, by that age or by the clock, is told of.
   const young = strip.note.words({ v: day, pm: day, low: day / 3, high: 2 * day });
   expect(young).toContain('at 0.67\u00a0d to 2.0\u00a0d,');

@@ -265,7 +265,7 @@ export default worksheet({
           name="strip.age"
           words={({ v, ...found }) => {
             const { ages, times } = timesOfAges(found, result.pace);
-            return `out clean at an age of ${days(v)} at 20\u00a0°C (68\u00a0°F), the next, 19 times in 20, at ${span(ages)}, so here ${span(times)} after casting. The tests decide.`;
+            return `came out clean at an age of ${days(v)} at 20\u00a0°C (68\u00a0°F); the next should, 19 times in 20, at ${span(ages)}, which is ${span(times)} after casting at the temperatures above. The tests decide.`;
           }}
         />
       </>

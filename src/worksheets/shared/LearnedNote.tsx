@@ -30,7 +30,7 @@ export function LearnedNote({
   }, [earlier]);
   return found && low !== undefined && high !== undefined ? (
     <p class="note">
-      {`${invented ? 'The invented batches' : 'Your own batches'} (${found.n}): ${words({ ...found, low, high })}`}
+      {`${invented ? 'The invented batches' : 'Your own batches'} (${found.n}) ${words({ ...found, low, high })}`}
     </p>
   ) : null;
 }
