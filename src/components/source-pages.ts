@@ -51,6 +51,9 @@ export const linkNames: ReadonlyMap<string, string> = (() => {
   );
 })();
 
+/** A text with the mark that ends it. */
+export const ended = (text: string): string => text.replace(/[.?!]?$/, (mark) => mark || '.');
+
 /** A source as the list prints it, beginning with the name it is listed under. */
 export function entryOf(key: string, source: Source): string {
   const { by, title, year } = source;
@@ -58,10 +61,10 @@ export function entryOf(key: string, source: Source): string {
   const name = shortName(source, key).replace(/, (?:from memory|no source)$/, '');
   const known = name.replace(` ${year}`, '');
   if ((by ?? title).toLowerCase().startsWith(known.toLowerCase()))
-    return by ? `${`${by}${dated}`.replace(/\.?$/, '.')} ${title}` : `${title}${dated}`;
+    return by ? `${ended(`${by}${dated}`)} ${title}` : `${title}${dated}`;
   // A standard goes by its number, a rule of the trade by that word.
   const named = known.charAt(0).toUpperCase() + known.slice(1);
-  const author = by && !known.startsWith(by) ? ` ${by.replace(/\.?$/, '.')}` : '';
+  const author = by && !known.startsWith(by) ? ` ${ended(by)}` : '';
   const rest = title.startsWith(known) ? title.slice(known.length).replace(/^[:,.]? */, '') : title;
   return `${named}${dated}.${author} ${rest}`;
 }

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { namesApart, shortName, sourceOf } from '../../src/components/library.ts';
-import { linkNames } from '../../src/components/source-pages.ts';
+import { ended, linkNames } from '../../src/components/source-pages.ts';
 
 test('sources of one short name are told apart by their titles, and the others keep theirs', () => {
   expect(namesApart(['osha-1910-242', 'astm-c869', 'osha-1917-154'], 'here')).toEqual([
@@ -36,4 +36,9 @@ test('no two links in the list of sources are called alike, and none says its na
   const names = [...linkNames.values()];
   expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
   expect(names.filter((name) => /^(.{4,}?)[:,] (?:.*, )?\1/.test(name))).toEqual([]);
+});
+
+test('what ends with a mark of its own gets no second one', () => {
+  const texts = ['Physics of Plant Environment, ed. van Wijk, W. R.', 'How close?', 'esat.pro'];
+  expect(texts.map(ended)).toEqual([texts[0], texts[1], 'esat.pro.']);
 });
