@@ -148,7 +148,7 @@ describe.concurrent('from the bench', () => {
     );
     const missed = page.locator('[data-run-missed]');
     expect(await missed.innerText()).toContain(
-      'Not written down: cement, water, foam, foam put in, blend.',
+      'Not written down: cement, water, foam density, foam put in, full bucket of blend.',
     );
     for (const button of await missed.getByRole('button').all())
       expect((await button.boundingBox())!.height).toBeGreaterThanOrEqual(44);
@@ -160,7 +160,7 @@ describe.concurrent('from the bench', () => {
       await page.locator(`[data-run="${step}"]`).waitFor();
     }
     expect(await missed.innerText()).toContain(
-      'Not written down: cement, water, foam, foam put in.',
+      'Not written down: cement, water, foam density, foam put in.',
     );
   });
 

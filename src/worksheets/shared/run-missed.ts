@@ -7,9 +7,9 @@ const WEIGHED: readonly (readonly [step: number, reading: ReadingName, word: str
   [0, 'cement', 'cement'],
   [0, 'water', 'water'],
   [0, 'sand', 'sand'],
-  [1, 'foamDensity', 'foam'],
+  [1, 'foamDensity', 'foam density'],
   [1, 'foamVolume', 'foam put in'],
-  [2, 'full', 'blend'],
+  [2, 'full', 'full bucket of blend'],
 ];
 
 interface Missed {
