@@ -96,7 +96,7 @@ test('of more loads than it has room for it says so, and leaves their numbers to
   const [three, more] = [of('40'), of('25')];
   expect(three).toContain('Weighed, load 3');
   expect(three).not.toContain('with room for');
-  expect(more).toMatch(/in 5 loads, with room for 3 of them: print it once for each 3\./);
+  expect(more).toMatch(/in 5 loads, with room here for 3: print it anew for every 3\./);
   expect(more.match(/Weighed, load ___/g)).toHaveLength(3);
   expect(more).not.toMatch(/Weighed, load \d|<dd>\d/);
 });

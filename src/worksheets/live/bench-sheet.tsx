@@ -109,8 +109,8 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {say(mix.volume, 'volume', { units: LITRES })} at{' '}
           {say(mix.wetDensity, 'density', { units: DENSITY })} wet, w/c{' '}
           {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}
-          {several && `, with room for ${MOST_LOADS} of them: print it once for each ${MOST_LOADS}`}
-          .{form && ` For ${form}.`}{' '}
+          {several && `, with room here for ${MOST_LOADS}: print it anew for every ${MOST_LOADS}`}.
+          {form && ` For ${form}.`}{' '}
           {/* A line of its own would not leave room for all else on one page. */}
           {joints && <span class="sheet-warning">{joints.short} </span>}
           <span class="kept">Date ____________</span> <span class="kept">Batch ____________</span>

@@ -33,7 +33,7 @@ export interface Joints {
 }
 
 const JOINT =
-  'a joint where the first waits: a plane of weakness that lets water through (common practice, no source)';
+  'a joint where the first waits, a plane of weakness that lets water through (common practice, no source)';
 
 /** The joints of a batch of that volume (m³) by what the bench knows of its pieces: of a volume typed in, nothing. */
 export function jointsKnown(
