@@ -114,7 +114,7 @@ export default function TemperatureLogDrop() {
       </div>
       <p class="help">
         Any separator, decimal point or comma, °C or °F, dates, the clock alone, or time counted
-        from the start. What the file does not say is asked. It stays in this browser.
+        from the start. What the rows do not say is asked. It stays in this browser.
       </p>
       {found && log && (
         <>

@@ -8,7 +8,7 @@ export const SYMBOLS = { celsius: '°C', fahrenheit: '°F', kelvin: 'K' } as con
 
 /** Said while a question waits. */
 export const WAITS =
-  'Nothing is read yet: the file can be read in more than one way. Choose above.';
+  'Nothing is read yet: these rows can be read in more than one way. Choose above.';
 
 const SAID: Readonly<Record<LogProblem['code'], string>> = {
   heading: 'a heading, not a reading',
