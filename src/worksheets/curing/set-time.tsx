@@ -227,10 +227,10 @@ export default worksheet({
     <SetRace
       foamTime={values.foamTime}
       rows={[
-        { name: 'set, by Arrhenius', set: result.set },
-        { name: 'set, by the rule of a third', set: result.third },
+        { name: 'by Arrhenius', set: result.set },
+        { name: 'by the rule of a third', set: result.third },
         ...(result.shortest
-          ? [{ name: 'set, the shortest seen at this dose', set: result.shortest }]
+          ? [{ name: 'as early as was seen at this dose', set: result.shortest }]
           : []),
       ]}
       say={say}

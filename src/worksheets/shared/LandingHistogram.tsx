@@ -71,7 +71,7 @@ export function LandingHistogram({ bins, band, target, odds, say }: Props) {
             </g>
           ))}
         <text x={(LEFT + RIGHT) / 2} y={FOOT + 42} text-anchor="middle">
-          Wet density, {unitOf('density', unit).symbol}
+          wet density, {unitOf('density', unit).symbol}
         </text>
       </svg>
       <figcaption>

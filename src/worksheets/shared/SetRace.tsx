@@ -31,14 +31,14 @@ export function SetRace({
   const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
   const bottom = (rows.length + 1) * ROW + 4;
   const words = rows
-    .map(({ name, set }) => `${name}, initial set ${hours(set.initial)}, final ${hours(set.final)}`)
+    .map(({ name, set }) => `${name}: initial ${hours(set.initial)}, final ${hours(set.final)}`)
     .join('; ');
   return (
     <figure class="fig">
       <svg
         viewBox={`0 0 ${WIDTH} ${bottom + 44}`}
         role="img"
-        aria-label={`Half of the foam has drained after ${say(foamTime, 'time', { significant: 2 })}. ${words}.`}
+        aria-label={`Half of the foam has drained after ${say(foamTime, 'time', { significant: 2 })}. Set ${words}.`}
       >
         <text x={LEFT} y="16">
           the foam’s time
@@ -49,7 +49,7 @@ export function SetRace({
           return (
             <g>
               <text x={LEFT} y={y + 16}>
-                {name}
+                set {name}
               </text>
               <rect class="water" x={LEFT} y={y + 22} width={at(set.initial) - LEFT} height="20" />
               <rect
