@@ -56,9 +56,8 @@ export function Bucket({ title, parts, say }: Props) {
         ))}
         {layers
           .filter(({ fill }) => fill === 'foam')
-          .flatMap(({ top, bottom }) => bubbles(top, bottom))
-          .map(([x, y, r]) => (
-            <circle class="bubble" cx={x} cy={y} r={r} />
+          .map(({ top, bottom }) => (
+            <path class="bubble" d={bubbles(top, bottom).map(circle).join('')} />
           ))}
         <path
           class="outline"
@@ -97,6 +96,10 @@ function spread<T extends { readonly top: number; readonly bottom: number }>(lay
     return { ...layer, at };
   });
 }
+
+/** A circle as a path: that of all bubbles weighs less in the page than an element for each. */
+const circle = ([x, y, r]: readonly [number, number, number]) =>
+  `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0-${2 * r} 0`;
 
 /** Bubbles scattered over a layer, the same each time: a figure must not flicker as numbers move. */
 function bubbles(top: number, bottom: number): (readonly [number, number, number])[] {
