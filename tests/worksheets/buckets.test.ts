@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { inBuckets } from '../../src/core/mix/loads.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { weighedOut } from '../../src/worksheets/shared/as-said.ts';
 import { buckets, foamMeasures } from '../../src/worksheets/shared/buckets.ts';
+import { vesselWords } from '../../src/worksheets/shared/sheet-buckets.ts';
 import { say, wanted } from './run-batch.ts';
 
 describe('the foam by other measures', () => {
@@ -26,6 +28,34 @@ describe('the foam by other measures', () => {
     expect(measures({ tare: 0.62, vessel: 0.012 }, 24)).toBe(
       'By weight 1.68 kg, by the bucket 2 full.',
     );
+  });
+
+  test('a little foam in a small vessel is read finer: the hundredth would round an eighth of it away', () => {
+    // 1.08 × 0.070 kg on 0.095.
+    expect(measures({ tare: 0.095, vessel: 0.00205 }, 1.08)).toBe(
+      'By weight 75.6 g: the bucket then reads 0.171 kg.',
+    );
+    expect(measures({ tare: 0.095, vessel: 0.00205 }, 1.08, 'us')).toBe(
+      'By weight 2.67 oz: the bucket then reads 0.376 lb.',
+    );
+    const [vessel, foam] = [
+      { tare: 0.095, vessel: 0.00205 },
+      { foam: 70, mix: 600 },
+    ];
+    const words = vesselWords(vessel, vessel, foam, { foam: 0.00108, mix: 0.002 }, say);
+    expect(words.replaceAll('\u00a0', ' ')).toMatch(
+      /^Bucket: 0\.095 kg empty, 2\.05 L to the brim\. Full of foam it weighs 0\.239 kg/,
+    );
+  });
+
+  test('an amount to weigh out is the one the plan shows', () => {
+    const said = (kg: number, us = false) => {
+      const voice = us ? speaker('us') : say;
+      return voice(kg, 'mass', weighedOut(kg, voice)).replaceAll('\u00a0', ' ');
+    };
+    expect(said(0.7083)).toBe('708 g');
+    expect(said(13.5714)).toBe('13.57 kg');
+    expect(said(0.7083, true)).toBe('1.56 lb');
   });
 
   test('a bucket that is not weighed, or not known, is not spoken of', () => {

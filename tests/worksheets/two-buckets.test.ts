@@ -190,7 +190,7 @@ describe('the bench sheet', () => {
 
   test('takes the mix’s bucket where no foam was weighed', () => {
     const assumed = { 'foam.method': { t: 'assumed' }, ...typed(correct, pailOf) };
-    expect(sheet(assumed)).toContain('Bucket: 0.30 kg empty, 4.00 L to the brim.');
+    expect(sheet(assumed)).toContain('Bucket: 0.300 kg empty, 4.00 L to the brim.');
     expect(sheet(assumed)).toContain('6 full and 1.30 L: the last then reads 0.40 kg');
   });
 });

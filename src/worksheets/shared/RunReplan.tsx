@@ -7,6 +7,7 @@ import { $entries, $kept } from '../../bench/store.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { LITRES } from './amounts.ts';
+import { weighedOut } from './as-said.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
 /** Amounts of two plans that are nearer than this, as a share, weigh out the same. A choice. */
@@ -38,7 +39,7 @@ export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | un
     const [was, is] = [begun, now].map((plan) =>
       name === 'foamVolume'
         ? say(plan[name], 'volume', { units: LITRES })
-        : say(plan[name], 'mass', { decimals: 2 }),
+        : say(plan[name], 'mass', weighedOut(plan[name], say)),
     );
     if (was !== is)
       return `This batch was begun with ${was} ${of}; on the bench ${is} is planned now.`;

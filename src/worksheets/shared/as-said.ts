@@ -22,3 +22,17 @@ export function asSaid(si: number, kind: Kind, how: Said, say: Say): number {
       : number.toFixed(how.decimals);
   return fromUnit(Number(shown), kind, unit);
 }
+
+/** How an amount to weigh out is said, kg: to the hundredth of a unit, and less than one of it as the plan has it. */
+export function weighedOut(si: number, say: Say): Said {
+  const unit = KINDS.mass.shown[say.system];
+  return handy(si, 'mass', unit) === unit ? { decimals: 2 } : {};
+}
+
+/** Of less than this, in kilograms or pounds, a hundredth of one rounds away more than a hundredth. */
+const LITTLE = 0.5;
+
+/** How a scale's reading is said that so much, kg, lies on: finer where that is little. */
+export const scaleReads = (load: number, say: Say): Said => ({
+  decimals: toUnit(load, 'mass', KINDS.mass.shown[say.system]) < LITTLE ? 3 : 2,
+});

@@ -1,6 +1,7 @@
 import { inBuckets, type Loads } from '../../core/mix/loads.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { LITRES } from './amounts.ts';
+import { scaleReads } from './as-said.ts';
 
 /** Less of a bucket than this is none. A choice. */
 const NONE = 0.005;
@@ -24,7 +25,8 @@ export function lastReads(
   say: Say,
 ): string {
   if (tare === undefined || part <= NONE) return '';
-  const reads = say(tare + part * vessel * foam, 'mass', { decimals: 2 });
+  const each = vessel * foam;
+  const reads = say(tare + part * each, 'mass', scaleReads((whole + part) * each, say));
   return `: the ${whole > 0 ? 'last' : 'bucket'} then reads ${reads}`;
 }
 

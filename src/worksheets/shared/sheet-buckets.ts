@@ -2,6 +2,7 @@ import { inBuckets, type Loads } from '../../core/mix/loads.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type foamDensity from '../foam/foam-density.tsx';
 import { LITRES } from './amounts.ts';
+import { scaleReads } from './as-said.ts';
 import { buckets, lastReads } from './buckets.ts';
 import { vesselFor } from './correction-advice.ts';
 import type { Run } from './run.ts';
@@ -35,17 +36,17 @@ export function vesselWords(
   say: Say,
 ): string {
   const full = ({ tare, vessel }: Vessel, of: number) =>
-    say(tare + of * vessel, 'mass', { decimals: 2 });
-  const empty = ({ tare, vessel }: Vessel) =>
-    `${say(tare, 'mass', { decimals: 2 })} empty, ${say(vessel, 'volume', { units: LITRES })} to the brim`;
+    say(tare + of * vessel, 'mass', scaleReads(of * vessel, say));
+  const empty = ({ tare, vessel }: Vessel, of: number) =>
+    `${say(tare, 'mass', scaleReads(of * vessel, say))} empty, ${say(vessel, 'volume', { units: LITRES })} to the brim`;
   const mixed =
     mix.vessel > load.mix
       ? `the bucket holds more than one load: for the blend bring ${vesselFor(load.mix, say)}.`
       : `full of blended mix ${full(mix, density.mix)}.`;
   const foamed = `${full(foam, density.foam)}${foam.vessel > load.foam ? ', more than a load takes: weigh it in a smaller one, or count it as waste' : ''}`;
   return foam.tare === mix.tare && foam.vessel === mix.vessel
-    ? `Bucket: ${empty(mix)}. Full of foam it weighs ${foamed}; ${mixed}`
-    : `Foam’s vessel: ${empty(foam)}; full of foam ${foamed}. Mix’s bucket: ${empty(mix)}; ${mixed}`;
+    ? `Bucket: ${empty(mix, density.foam)}. Full of foam it weighs ${foamed}; ${mixed}`
+    : `Foam’s vessel: ${empty(foam, density.foam)}; full of foam ${foamed}. Mix’s bucket: ${empty(mix, density.mix)}; ${mixed}`;
 }
 
 /** A load's foam, m³ and kg/m³, in the bucket it is measured in: another than it was weighed in has no known weight. */
