@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { restOnExample } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
@@ -313,4 +314,25 @@ test('between 5 and 10 °C a plan gives the longest date there is, and says whic
   expect(steady('4.9').judgement.verdict).toBe('stop');
   expect(steady('10').judgement.verdict).toBe('good');
   expect(steady('10').numbers.known).toBeUndefined();
+});
+
+test('the plan’s sand, which holds more heat than its water, is in the mix as warm as it lies', () => {
+  const by = { from: 'What goes into the whole batch?', by: 'batch' };
+  const plan = (kept: Readonly<Record<string, number>>) =>
+    Object.fromEntries(Object.entries(kept).map(([key, v]) => [`mix.${key}`, { v, ...by }]));
+  const sand = plan({ cement: 40, water: 17, foamMass: 3, sand: 80, sandWater: 0.05 });
+  const cool = Object.fromEntries(
+    ['cementAt', 'waterAt', 'foamAt'].map((name) => [`mix-temperature.${name}`, celsius('6')]),
+  );
+  const wanted = { 'mix-temperature.wanted': celsius('15') };
+  const frosty = { ...cool, ...wanted, 'mix-temperature.sandAt': celsius('1') };
+  const { judgement, numbers } = answered(mixTemperature, frosty, sand);
+  // Dry 80/1.05 kg, and its water: (6 × (30 + 20 × 4.187) + 1 × (58.667 + 15.950)) ÷ 188.357.
+  expect(numbers.temperature!.value - 273.15).toBeCloseTo(4.019, 3);
+  expect(judgement.verdict).toBe('stop');
+  // How warm it lies is the reader's to say, and is asked only where there is any.
+  const named = (kept: KeptResults) =>
+    restOnExample(readWorksheet(mixTemperature, { ...cool, ...wanted }, kept, metric));
+  expect(named(sand)).toBe(' Still the example’s: “Sand is at”.');
+  expect(named(plan({ cement: 40, water: 17, foamMass: 3, sand: 0 }))).toBeUndefined();
 });

@@ -74,6 +74,10 @@ describe('water and cement in a record', () => {
     // 0.40 where 0.50 is planned.
     expect(recordBaseDoubt(with_(15), say)?.say).toContain('0.40, where 0.50 is planned');
     expect(verdicts(with_(15)).map(({ verdict }) => verdict)).toEqual(['look']);
+    // A fifth of the cement is fly ash, which is weighed by itself.
+    const blend = { ...plan(12), 'mix.portland': { v: 24, from: '', at: '' } };
+    const blended = { ...sound!, kept: blend } as unknown as BatchRecord;
+    expect(recordBaseDoubt(blended, say)?.say).toContain('0.40, where 0.50 is planned');
   });
 
   test('are doubted before the rest is written down', () => {

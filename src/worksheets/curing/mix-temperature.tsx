@@ -9,6 +9,7 @@ import {
 import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { temperature } from '../shared/curing-fields.ts';
 import { MIX, mixWarmth, outsideMix } from '../shared/mix-warmth.ts';
 import { saidApart } from '../shared/said-apart.ts';
@@ -17,7 +18,6 @@ import { WarmthScale } from '../shared/WarmthScale.tsx';
 /** The specific heats as the working shows them, kJ/(kg·K). */
 const KILOJOULES = {
   cement: SPECIFIC_HEAT.cement / 1000,
-  sand: SPECIFIC_HEAT.sand / 1000,
   water: SPECIFIC_HEAT.water / 1000,
 } as const;
 
@@ -38,19 +38,30 @@ export default worksheet({
     cementAt: temperature('Cement is at', '18 °C', {}),
     water: { ...mass('Mixing water', '16.29 kg'), takes: 'mix.water' },
     waterAt: temperature('Water is at', '23 °C', { min: '0 °C' }),
+    sand: { ...mass('Sand, as damp as it lies', '0 kg'), takes: 'mix.sand', usual: true },
+    sandAt: { ...temperature('Sand is at', '12 °C', {}), needs: 'sand' },
     foam: { ...mass('Foam, by weight', '6.07 kg'), takes: 'mix.foamMass' },
     foamAt: temperature('Foaming solution is at', '15 °C', { min: '-20 °C' }),
     wanted: temperature('Mix temperature you want', '22 °C', { min: '0 °C', max: '60 °C' }),
-    sand: { ...mass('Sand', '0 kg'), folded: true },
-    sandAt: temperature('Sand is at', '12 °C', { folded: true }),
+    sandWater: number('ratio', {
+      label: 'Water in the sand',
+      help: 'Of its oven-dry mass.',
+      example: '0 %',
+      min: '0 %',
+      max: '50 %',
+      units: PERCENT,
+      takes: 'mix.sandWater',
+      folded: true,
+    }),
     ice: { ...mass('Ice, besides the water', '0 kg'), folded: true },
     iceAt: temperature('Ice is at', '-5 °C', { max: '0 °C', folded: true }),
   },
   work: (v) => {
+    const sandHeat = (SPECIFIC_HEAT.sand + v.sandWater * SPECIFIC_HEAT.water) / (1 + v.sandWater);
     const others = [
       { mass: v.cement, temperature: v.cementAt, specificHeat: SPECIFIC_HEAT.cement },
       { mass: v.foam, temperature: v.foamAt, specificHeat: SPECIFIC_HEAT.water },
-      { mass: v.sand, temperature: v.sandAt, specificHeat: SPECIFIC_HEAT.sand },
+      { mass: v.sand, temperature: v.sandAt, specificHeat: sandHeat },
     ];
     const water = { mass: v.water, temperature: v.waterAt, specificHeat: SPECIFIC_HEAT.water };
     const ice = { mass: v.ice, temperature: v.iceAt };
@@ -69,7 +80,7 @@ export default worksheet({
     const capacity = [...others, water].map((each) => each.mass * each.specificHeat);
     const all = capacity.reduce((a, b) => a + b, 0);
     const [cement, foam, sand, ofWater] = capacity.map((each) => each / all);
-    return { mix, heat, cool, shares: { cement, foam, sand, water: ofWater } };
+    return { mix, heat, cool, sandHeat, shares: { cement, foam, sand, water: ofWater } };
   },
   results: {
     temperature: { label: 'Mix temperature', kind: 'temperature', of: (r) => r.mix.temperature },
@@ -149,7 +160,7 @@ export default worksheet({
     'nothing-to-warm': () => 'Water alone is no mix: enter its cement, and its foam or sand.',
     freezes: () => 'These ingredients would freeze together. Warm the water, or use less ice.',
   },
-  folded: 'Sand and ice',
+  folded: 'Ice, and the water in the sand',
   blames: {
     mass: 'cement',
     capacity: 'cement',
@@ -162,8 +173,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`T = \frac{\sum m\,c\,T}{\sum m\,c}`,
-      put: (v, { mix }, say) =>
-        `${say(v.cement, 'mass')} × ${KILOJOULES.cement} × ${say(v.cementAt, 'temperature')} + ${say(v.water, 'mass')} × ${KILOJOULES.water} × ${say(v.waterAt, 'temperature')} + ${say(v.foam, 'mass')} × ${KILOJOULES.water} × ${say(v.foamAt, 'temperature')}${v.sand > 0 ? ` + ${say(v.sand, 'mass')} × ${KILOJOULES.sand} × ${say(v.sandAt, 'temperature')}` : ''}, over the same without the temperatures: ${say(mix.temperature, 'temperature')}`,
+      put: (v, { mix, sandHeat }, say) =>
+        `${say(v.cement, 'mass')} × ${KILOJOULES.cement} × ${say(v.cementAt, 'temperature')} + ${say(v.water, 'mass')} × ${KILOJOULES.water} × ${say(v.waterAt, 'temperature')} + ${say(v.foam, 'mass')} × ${KILOJOULES.water} × ${say(v.foamAt, 'temperature')}${v.sand > 0 ? ` + ${say(v.sand, 'mass')} × ${(sandHeat / 1000).toFixed(2)} × ${say(v.sandAt, 'temperature')}` : ''}, over the same without the temperatures: ${say(mix.temperature, 'temperature')}`,
     },
     {
       tex: String.raw`T_w = \frac{T \sum m\,c - \sum_{\text{others}} m\,c\,T_i}{m_w\,c_w}`,

@@ -34,7 +34,7 @@ export default worksheet({
       foamBucket: v.load,
       least: v.leastLoads,
     }).count;
-    return { design, loads, bags: wholeBags(input, design, v.bag) };
+    return { design, loads, damp: v.moisture, bags: wholeBags(input, design, v.bag) };
   },
   results,
   judge: ({ design, bags }, v, say) => {
@@ -77,7 +77,7 @@ export default worksheet({
   },
   keeps: {
     cementitious: 'mix.cement',
-    mixing: 'mix.water',
+    water: 'mix.water',
     foamMass: 'mix.foamMass',
     wet: 'mix.planned',
     dry: 'part.dryDensity',
@@ -91,6 +91,10 @@ export default worksheet({
   leaves: {
     'mix.solutionCement': ({ design: { mix } }) => mix.foamMass / mix.cement,
     'mix.further': ({ design }) => further(design),
+    'mix.portland': ({ design: { binder } }) =>
+      binder.find(({ kind }) => kind === 'portland')?.mass ?? 0,
+    'mix.sand': ({ design }) => design.sand,
+    'mix.sandWater': ({ damp }) => damp,
   },
   working: [
     {

@@ -167,6 +167,9 @@ export default worksheet({
   leaves: {
     // As much of the foam's liquid as a water-cement ratio counts, and all the water that the batch takes.
     'mix.solutionCement': ({ mix }) => mix.foamMass / mix.cement,
+    'mix.portland': ({ mix }) => mix.cement,
+    'mix.sand': ({ mix }) => mix.sand,
+    'mix.sandWater': () => 0,
     'mix.volume': ({ mix }) => mix.volume,
     'mix.allWater': ({ mix, solution }) => mix.water / MIX_WATER_DENSITY + solution.waterVolume,
   },

@@ -19,7 +19,8 @@ export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | unde
   if (water === undefined || cement === undefined) return undefined;
   const plan = {
     water: keptValue(record.kept['mix.water']),
-    cement: keptValue(record.kept['mix.cement']),
+    // What stands in for cement is weighed by itself.
+    cement: keptValue(record.kept['mix.portland'] ?? record.kept['mix.cement']),
   };
   const planned =
     plan.water && plan.cement ? { water: plan.water, cement: plan.cement } : undefined;
