@@ -11,6 +11,8 @@ export interface RunPlan {
   readonly cement: number;
   readonly water: number;
   readonly sand: number;
+  /** What else goes into the base mix, which no step asks for; absent for nothing. */
+  readonly other?: number;
   readonly foamVolume: number;
   /** kg/m³ */
   readonly wetDensity: number;
@@ -81,7 +83,7 @@ const AMOUNTS = [
 
 const isPlan = (x: Partial<RunPlan>) =>
   AMOUNTS.every((name) => Number.isFinite(x[name])) &&
-  [x.forms, x.form].every((it) => it === undefined || Number.isFinite(it));
+  [x.other, x.forms, x.form].every((it) => it === undefined || Number.isFinite(it));
 
 const isCorrecting = (x: Partial<Correcting>) =>
   (x.name === 'foamAdded' || x.name === 'baseAdded') &&

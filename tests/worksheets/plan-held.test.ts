@@ -3,7 +3,7 @@ import { renderToString } from 'preact-render-to-string';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
 import { $kept, keep } from '../../src/bench/store.ts';
-import { answer } from '../../src/islands/engine/answer.ts';
+import { type Answered, answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { keepResults } from '../../src/islands/keep-results.ts';
@@ -12,6 +12,7 @@ import { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { wanted } from './run-batch.ts';
 
 const say = speaker('metric');
 const typed = (t: string, u?: string) => ({ t, ...(u && { u }), s: 'metric' as const });
@@ -29,6 +30,11 @@ const sheet = () =>
     '\u00a0',
     ' ',
   );
+function answered(of: AnyWorksheet): Answered {
+  const found = answer(of, readWorksheet(of, bench, $kept.get(), say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  return found;
+}
 const amounts = () => runPlan(bench, $kept.get(), say);
 
 afterEach(() => {
@@ -58,11 +64,52 @@ describe('what is weighed by one plan is not corrected by another', () => {
     expect(sheet()).toMatch(
       /no bench sheet yet\..*“What goes into the whole batch, .*worked in l/s,
     );
-    expect(amounts()).toBeUndefined();
+    // The run weighs by the whole batch, and wants as much foam for it as the table there says.
+    const plan = amounts()!;
+    const { numbers } = answered(batch);
+    expect(plan.cement * plan.loads).toBeCloseTo(numbers.cement!.value, 9);
+    expect(plan.water * plan.loads).toBeCloseTo(numbers.water!.value, 9);
+    expect(plan.sand * plan.loads).toBeCloseTo(numbers.sand?.value ?? 0, 9);
+    const { foamVolume, foamDensity } = plan;
+    const base = plan.cement + plan.water + plan.sand + (plan.other ?? 0);
+    expect(base + foamVolume * foamDensity).toBeCloseTo(numbers.loadMass!.value, 9);
+    const foam = wanted({}, plan);
+    expect(foam.is === 'amount' && foam.volume / foamVolume).toBeCloseTo(1, 3);
     // The other way round the sheet and the run follow the one they weigh by.
     worked(bench, proportion);
     expect(sheet()).toContain('80.0 L at 600 kg/m³ wet');
     expect(amounts()?.wetDensity).toBeCloseTo(600, 9);
+  });
+
+  const heavy: Entries = {
+    'batch.wetDensity': typed('900', 'kg/m3'),
+    'batch.volume': typed('17', 'L'),
+    'mix.waterCement': typed('0.44'),
+    'batch.foamDensity': typed('76.6', 'g/L'),
+  };
+
+  // By hand, with M kg and Vb m³ of base mix to a kilogram of cement: C = V (900 − 76.6)/(M − 76.6 Vb), F = V − C Vb.
+  test.each<[string, Entries, number]>([
+    // M 2.64 kg; Vb 1/3150 + 0.44/1000 + 1.2/2650 = 1.2103 L: C 5.495 kg, F 17 − 6.650 L.
+    [
+      'sand that lies damp',
+      { 'mix.sandCement': typed('1.2'), 'batch.moisture': typed('5', '%') },
+      10.35,
+    ],
+    // M 1.44 kg; Vb 0.8/3150 + 0.2/2350 + 0.44/1000 = 0.7791 L: C 10.141 kg, F 17 − 7.901 L.
+    [
+      'fly ash for a fifth of the cement',
+      { 'mix.sandCement': typed('0'), 'batch.cementKind': typed('blend') },
+      9.1,
+    ],
+  ])('as weighed by the table, with %s, the run wants all of the foam', (_, entries, litres) => {
+    worked({ ...heavy, ...entries }, proportion, batch);
+    const plan = amounts()!;
+    const weighed = Object.fromEntries(
+      (['cement', 'water', 'sand'] as const).map((name) => [name, plan[name].toFixed(2)]),
+    );
+    for (const foam of [wanted(weighed, plan), wanted({}, plan)])
+      expect(foam.is === 'amount' && foam.volume * 1000).toBeCloseTo(litres, 1);
   });
 
   test('the whole batch has no answer any more', () => {

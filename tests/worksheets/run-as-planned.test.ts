@@ -57,7 +57,10 @@ describe('the run wants the foam that the sheet says', () => {
   test('without a plan the cement is the one the batch was saved with', () => {
     const of = (bench: Entries) =>
       baseIn(
-        runReadings(blankRecord({ bench, readings: { cement: kg('10'), water: kg('4') } }), say),
+        runReadings(
+          blankRecord({ bench, readings: { cement: kg('10'), water: kg('4'), sand: kg('0') } }),
+          say,
+        ),
         undefined,
       )!.density;
     // 14 kg in 10/2.9 + 4 L.

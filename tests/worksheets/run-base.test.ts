@@ -34,10 +34,13 @@ describe('the foam for what was weighed in', () => {
   });
 
   test('it works without a plan when everything is written down, and not with less', () => {
-    const all = { cement: '10', water: '5.43', foamDensity: '80', planned: '600' };
+    const all = { cement: '10', water: '5.43', sand: '0', foamDensity: '80', planned: '600' };
     expect(foamWanted(runReadings(batch(all), say), undefined, say).is).toBe('amount');
     const { water: _, ...less } = all;
     expect(foamWanted(runReadings(batch(less), say), undefined, say).is).toBe('unknown');
+    // Nor while it is not said that no sand goes in: it may be half of the base mix.
+    const { sand: __, ...unsanded } = all;
+    expect(foamWanted(runReadings(batch(unsanded), say), undefined, say).is).toBe('unknown');
   });
 
   test('a base mix that is lighter already, foam that is too heavy, a refused reading: said, no amount', () => {

@@ -72,7 +72,11 @@ function scaleWords(say: Say): string {
   return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. Is your scale coarser? Type its ± beside the number: at least the step it shows.`;
 }
 
-const NO_SAND = ['If none goes in, type 0: left empty, it counts as planned.'];
+const NO_SAND = 'If none goes in, type 0:';
+const SAND_PLANNED = [`${NO_SAND} left empty, it counts as planned.`];
+const SAND_UNPLANNED = [
+  `${NO_SAND} until it is filled in, no foam is named. Foam is worked out for water, cement and sand alone.`,
+];
 
 function BaseMix({ editor, plan, say, over }: StepProps) {
   const planned = over ? undefined : plan;
@@ -81,8 +85,21 @@ function BaseMix({ editor, plan, say, over }: StepProps) {
       <p class="note">{scaleWords(say)}</p>
       <Amount editor={editor} name="water" planned={planned?.water} say={say} />
       <Amount editor={editor} name="cement" planned={planned?.cement} say={say} />
-      {(plan?.sand ?? 0) > 0 && (
-        <Amount editor={editor} name="sand" planned={planned?.sand} why={NO_SAND} say={say} />
+      {(!plan || plan.sand > 0) && (
+        <Amount
+          editor={editor}
+          name="sand"
+          planned={planned?.sand}
+          why={plan ? SAND_PLANNED : SAND_UNPLANNED}
+          say={say}
+        />
+      )}
+      {planned?.other && (
+        <p class="note">
+          And {say(planned.other, 'mass')} of what else the batch holds, each by the table of “What
+          goes into the whole batch, with everything in it?”. It has no field here, and counts as
+          put in.
+        </p>
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />
     </>

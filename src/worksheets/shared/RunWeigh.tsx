@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { ReadingName } from '../../bench/records/readings.ts';
+import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
@@ -130,7 +131,7 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
         <>
           <Verdict
             verdict="look"
-            say={`${gas ? 'If it stands: too' : 'Too'} light. ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, say)}, fold it in gently, weigh again.`}
+            say={`${gas ? 'If it stands: too' : 'Too'} light. ${addWords(advice, say)}${madeOf(advice.fix.baseMass, at, plan, say)}, fold it in gently, weigh again.`}
           />
           <button type="button" onClick={(event) => add(event, 'baseAdded', advice.fix.baseMass)}>
             {I} added that base mix
@@ -142,9 +143,14 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
 }
 
 /** What to weigh for some base mix of this batch’s own make-up. */
-function madeOf(mass: number, at: (name: ReadingName) => number | undefined, say: Say): string {
-  const [cement, water, sand = 0] = [at('cement'), at('water'), at('sand')];
-  if (!cement || !water) return '';
+function madeOf(
+  mass: number,
+  at: (name: ReadingName) => number | undefined,
+  plan: RunPlan | undefined,
+  say: Say,
+): string {
+  const [cement, water, sand = plan?.sand ?? 0] = [at('cement'), at('water'), at('sand')];
+  if (!cement || !water || plan?.other) return '';
   const part = (of: number) =>
     say((mass * of) / (cement + water + sand), 'mass', { significant: 2 });
   const sandToo = sand > 0 ? `, ${part(sand)} of sand` : '';

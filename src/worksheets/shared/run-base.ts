@@ -16,30 +16,36 @@ export interface BaseIn {
   readonly weighed: 'all' | 'some' | 'none';
 }
 
-/** What the plan was worked out with; its amounts tell, those of a run begun long ago too. */
-const withPlan = (plan: RunPlan | undefined) => plan && ifAllowed(() => plannedWith(plan));
+const BASE = ['cement', 'water', 'sand'] as const;
 
-/** What went into the mixer before the foam, as weighed, else as planned; undefined without either. */
+/** What the plan was worked out with; its amounts tell, those of a run begun long ago too. */
+const withPlan = (plan: RunPlan | undefined) =>
+  plan && ifAllowed(() => plannedWith({ ...plan, sand: plan.sand + (plan.other ?? 0) }));
+
+/**
+ * What went into the mixer before the foam, as weighed, else as planned; undefined without either, of sand too: half
+ * of a base mix would ask for half of its foam. What no step asks for is taken as planned, and as heavy as the rest.
+ */
 export function baseIn(
   { at, cementDensity: saved }: RunReadings,
   plan: RunPlan | undefined,
 ): BaseIn | undefined {
-  const [cement, water] = [at('cement') ?? plan?.cement, at('water') ?? plan?.water];
-  const sand = at('sand') ?? plan?.sand ?? 0;
-  if (!cement || water === undefined) return undefined;
-  const names = ['cement', 'water', ...(plan?.sand ? (['sand'] as const) : [])] as const;
+  const [cement, water, sand] = BASE.map((name) => at(name) ?? plan?.[name]);
+  if (!cement || water === undefined || sand === undefined) return undefined;
+  const rest = sand + (plan?.other ?? 0);
+  const names = BASE.filter((name) => name !== 'sand' || plan?.sand);
   const written = names.filter((name) => at(name) !== undefined).length;
   const cementDensity = withPlan(plan)?.cementDensity ?? saved;
   const base = ifAllowed(() =>
     baseMix({
       waterCement: water / cement,
-      sandCement: sand / cement,
+      sandCement: rest / cement,
       ...(cementDensity && { cementDensity }),
     }),
   );
   return (
     base && {
-      mass: cement + water + sand,
+      mass: cement + water + rest,
       density: base.density,
       weighed: written === 0 ? 'none' : written < names.length ? 'some' : 'all',
     }

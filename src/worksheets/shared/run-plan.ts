@@ -1,10 +1,11 @@
-import { type Entries, type KeptResults, keptValue } from '../../bench/entries.ts';
+import { type Entries, type Kept, type KeptResults, keptValue } from '../../bench/entries.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { isOwnResult } from '../../bench/records/own-result.ts';
 import type { Correcting, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { LITRES } from './amounts.ts';
+import { TYPED_VOLUME } from './batch-volume.ts';
 import { planHeld } from './PlanHeld.tsx';
 import { run } from './run.ts';
 import { jointsOf, jointsOfTyped, jointsOfUnlike } from './whole-pieces.ts';
@@ -23,19 +24,68 @@ export interface StepProps {
 
 const AIM = 'mix.planned';
 
+/** What the volume of a batch comes of: typed in, it has no forms behind it. */
+function behind(origin: string | undefined, kept: KeptResults) {
+  if (origin === 'yours') return { typed: true as const };
+  const held = (key: string) => (origin === 'kept' ? keptValue(kept[key]) : undefined);
+  const [forms, form] = [held('batch.net'), held('part.volume')];
+  return forms && { forms, ...(form && { form }) };
+}
+
+/** Where the whole batch has a volume of its own. */
+const VOLUME = 'batch.volume';
+
+/** Less than this of what else there is comes of rounding, kg. */
+const NOTHING = 1e-6;
+
+/** The amounts of one load, as “What goes into the whole batch?” left them; undefined where it did not leave all. */
+function wholeBatchPlan(
+  entries: Entries,
+  kept: KeptResults,
+  { by }: Kept,
+  largestLoad: number,
+): RunPlan | undefined {
+  const all = (name: string) => {
+    const found = kept[`mix.${name}`];
+    return found?.by === by ? (keptValue(found) ?? Number.NaN) : Number.NaN;
+  };
+  const loads = all('loads');
+  const each = (name: string) => all(name) / loads;
+  const [cement, water, sand, foam] = [
+    each('portland'),
+    each('water'),
+    each('sand'),
+    each('foamMass'),
+  ];
+  const other = all('loadMass') - foam - cement - water - sand;
+  const foamVolume = each('foamVolume');
+  const plan = {
+    ...{ cement, water, sand, foamVolume, loads, largestLoad },
+    wetDensity: all('planned'),
+    baseDensity: all('baseDensity'),
+    foamDensity: foam / foamVolume || 0,
+  };
+  if (!Object.values({ ...plan, other }).every(Number.isFinite)) return undefined;
+  return {
+    ...plan,
+    ...(other > NOTHING && { other }),
+    ...behind((entries[VOLUME]?.t ?? entries[TYPED_VOLUME]?.t) ? 'yours' : 'kept', kept),
+    example: false,
+    aimed: isOwnResult(AIM, entries, kept),
+  };
+}
+
 /**
- * The amounts of one load, as “What goes into the batch?” has them; undefined while it has no answer, or another
- * worksheet holds the plan.
+ * The amounts of one load, as “What goes into the batch?” has them, or the worksheet that holds the plan instead;
+ * undefined while that has no answer.
  */
 export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan | undefined {
   const batch = run(proportion, entries, kept, say);
   const { result, reading } = batch;
-  if (!result || !reading.values || planHeld(batch, kept, say)) return undefined;
+  if (!result || !reading.values) return undefined;
+  const holder = planHeld(batch, kept, say);
+  if (holder) return wholeBatchPlan(entries, kept, holder, reading.values.load);
   const { each, count } = result.loads;
-  const origin = reading.fields.volume?.origin;
-  // A volume typed in has no forms behind it.
-  const held = (key: string) => (origin === 'kept' ? keptValue(kept[key]) : undefined);
-  const [forms, form] = [held('batch.net'), held('part.volume')];
   return {
     cement: each.cement,
     water: each.water,
@@ -46,8 +96,7 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
     foamDensity: result.mix.foamMass / result.mix.foamVolume || 0,
     loads: count,
     largestLoad: reading.values.load,
-    ...(forms && { forms, ...(form && { form }) }),
-    ...(origin === 'yours' && { typed: true as const }),
+    ...behind(reading.fields.volume?.origin, kept),
     example: !reading.own,
     aimed: isOwnResult(AIM, entries, {
       ...kept,
@@ -72,8 +121,8 @@ export function jointsPlanned(plan: RunPlan): string | undefined {
   if (plan.typed) return jointsOfTyped(loads)?.say;
   if (!forms || loads === 1) return undefined;
   if (!form) return jointsOfUnlike(loads).say;
-  const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;
-  const mass = cement + water + sand + foamVolume * foamDensity;
+  const { cement, water, sand, other = 0, foamVolume, foamDensity, wetDensity } = plan;
+  const mass = cement + water + sand + other + foamVolume * foamDensity;
   const volume = (loads * mass) / wetDensity;
   const pieces = Math.round(forms / form);
   return jointsOf({ pieces, alike: true, loads, volume, largestLoad })?.say;
