@@ -11,6 +11,8 @@ export interface RunPlan {
   readonly cement: number;
   readonly water: number;
   readonly sand: number;
+  /** The sand is weighed as damp as it lies, its water taken off what is poured. */
+  readonly damp?: boolean;
   /** What else goes into the base mix, which no step asks for; absent for nothing. */
   readonly other?: number;
   readonly foamVolume: number;

@@ -70,6 +70,7 @@ describe('what is weighed by one plan is not corrected by another', () => {
     expect(plan.cement * plan.loads).toBeCloseTo(numbers.cement!.value, 9);
     expect(plan.water * plan.loads).toBeCloseTo(numbers.water!.value, 9);
     expect(plan.sand * plan.loads).toBeCloseTo(numbers.sand?.value ?? 0, 9);
+    expect(plan.damp ?? false).toBe(plan.sand > 0 && entries['batch.moisture']?.t !== '0');
     const { foamVolume, foamDensity } = plan;
     const base = plan.cement + plan.water + plan.sand + (plan.other ?? 0);
     expect(base + foamVolume * foamDensity).toBeCloseTo(numbers.loadMass!.value, 9);

@@ -72,6 +72,7 @@ function scaleWords(say: Say): string {
   return `Each weighing counts as right within ±\u00a0${p}\u00a0${pu}. Is your scale coarser? Type its ± beside the number: at least the step it shows.`;
 }
 
+const DAMP = 'As damp as it lies: its water is taken off what is poured.';
 const NO_SAND = 'If none goes in, type 0:';
 const SAND_PLANNED = [`${NO_SAND} left empty, it counts as planned.`];
 const SAND_UNPLANNED = [
@@ -90,7 +91,7 @@ function BaseMix({ editor, plan, say, over }: StepProps) {
           editor={editor}
           name="sand"
           planned={planned?.sand}
-          why={plan ? SAND_PLANNED : SAND_UNPLANNED}
+          why={plan ? [...(plan.damp ? [DAMP] : []), ...SAND_PLANNED] : SAND_UNPLANNED}
           say={say}
         />
       )}

@@ -81,7 +81,7 @@ export function WarmthScale({
       </svg>
       <figcaption>
         Each ingredient pulls the mix towards its own temperature, by its mass and by how much heat
-        it holds. Water counts most.
+        it holds. Water holds most for its mass.
       </figcaption>
     </figure>
   );

@@ -68,6 +68,7 @@ function wholeBatchPlan(
   if (!Object.values({ ...plan, other }).every(Number.isFinite)) return undefined;
   return {
     ...plan,
+    ...(sand > 0 && all('sandWater') > 0 && { damp: true }),
     ...(other > NOTHING && { other }),
     ...behind((entries[VOLUME]?.t ?? entries[TYPED_VOLUME]?.t) ? 'yours' : 'kept', kept),
     example: false,
