@@ -99,7 +99,7 @@ function spread<T extends { readonly top: number; readonly bottom: number }>(lay
 
 /** A circle as one arc, but for a gap nobody sees: all bubbles together weigh less so than an element for each. */
 const circle = ([x, y, r]: readonly [number, number, number]) =>
-  `M${x - r} ${y}a${r} ${r} 0 1 0 0 .1`;
+  `M${x - r} ${y}a${r} ${r} 0 1 1 0 .1`;
 
 /** Bubbles scattered over a layer, the same each time: a figure must not flicker as numbers move. */
 function bubbles(top: number, bottom: number): (readonly [number, number, number])[] {
