@@ -133,12 +133,13 @@ test('140 °F passes where 60 °C does, and 140.1 °F does not', () => {
 });
 
 test('a face in frost is not calm, nor one colder than a cure may be', () => {
-  const still = (face: string, air: string) =>
+  const at = (face: string, air: string) =>
     answered(evaporation, {
       'curing.face': celsius(face),
       'curing.air': celsius(air),
       'curing.wind': { t: '0', u: 'km/h', s: 'metric' },
-    }).judgement;
+    });
+  const still = (...of: Parameters<typeof at>) => at(...of).judgement;
   expect(still('-5', '-10')).toMatchObject({
     verdict: 'stop',
     say: expect.stringContaining('frost, not wind'),
@@ -146,6 +147,9 @@ test('a face in frost is not calm, nor one colder than a cure may be', () => {
   // And down to where the fields end: a cooler mix is not worked out there.
   for (const face of ['-12.7', '-13', '-15']) expect(still(face, '-15').verdict).toBe('stop');
   expect(still('0', '3').verdict).toBe('stop');
+  // No limit is told for a picture that is not drawn.
+  const limits = (face: string) => at(face, '3').notes.some((note) => note.includes('the picture'));
+  expect([limits('0'), limits('3')]).toEqual([false, true]);
   for (const [face, air] of [
     ['3', '6'],
     ['8', '3'],

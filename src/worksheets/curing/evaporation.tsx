@@ -190,7 +190,11 @@ export default worksheet({
     ...(r.notes.some(({ code }) => code === 'outside-range')
       ? ['This weather lies outside the chart the relation was fitted to: it is stretched here.']
       : []),
-    `The published limits, ${say(CAUTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to take care and ${say(ACTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to act, are for ordinary concrete. A foamed mix bleeds less than what they were found for, so half of them is used here, in the verdict, the picture and the table. The American limit, 0.2\u00a0lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0.`,
+    ...(r.measures[0]
+      ? [
+          `The published limits, ${say(CAUTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to take care and ${say(ACTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to act, are for ordinary concrete. A foamed mix bleeds less than what they were found for, so half of them is used here, in the verdict, the picture and the table. The American limit, 0.2\u00a0lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0.`,
+        ]
+      : []),
   ],
   blames: {
     concreteTemperature: 'concrete',
