@@ -1,0 +1,216 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useLayoutEffect } from 'preact/hooks';
+import type { Editor } from '../../bench/records/editor.ts';
+import { $going, type Going, isRunKept } from '../../bench/run.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { useEntries, useKept } from '../../islands/hooks.ts';
+import { Verdict } from '../../islands/parts/Verdict.tsx';
+import proportion from '../mix/proportion.tsx';
+import { ConflictView } from './ConflictView.tsx';
+import { NotStored } from './NotStored.tsx';
+import { PlanHeld, planHeld } from './PlanHeld.tsx';
+import { ReadOut } from './ReadOut.tsx';
+import { type RunCaution, RunCautions } from './RunCautions.tsx';
+import { RunMissed } from './RunMissed.tsx';
+import { RunReplan } from './RunReplan.tsx';
+import { RUN_STEPS } from './RunSteps.tsx';
+import { run } from './run.ts';
+import { writeAim } from './run-aim.ts';
+import { isPast, PAST, PLACE, turned } from './run-going.ts';
+import { jointsPlanned, runPlan } from './run-plan.ts';
+import { useAwake } from './use-awake.ts';
+import { batchAt, pageAt } from './use-records.ts';
+import { useFirstWeighed, useFoamMade } from './use-run-times.ts';
+
+/** Each step begins at the head of the screen, and is read out. */
+function toHead(): void {
+  const name = document.getElementById('run-step');
+  name?.focus({ preventScroll: true });
+  name?.closest('.run')?.scrollIntoView();
+}
+
+/** The batch that is run, at its step: what stands around each step, and the ways on from it. */
+export function RunBatch({
+  editor,
+  going,
+  cautions,
+  clock,
+  go,
+  stop,
+  say,
+}: {
+  readonly editor: Editor;
+  readonly going: Going;
+  readonly cautions: readonly RunCaution[];
+  /** The foam’s clock, while its time counts. */
+  readonly clock: ComponentChildren;
+  readonly go: (next: Going | undefined) => void;
+  readonly stop: () => void;
+  readonly say: Say;
+}) {
+  const [entries, kept] = [useEntries(), useKept()];
+  const onBench = runPlan(entries, kept, say);
+  const plan = going.plan ?? onBench;
+  const held = plan ? undefined : planHeld(run(proportion, entries, kept, say), kept, say);
+  const joints = plan && !plan.example && jointsPlanned(plan);
+  const awake = useAwake(true);
+  const { record } = editor;
+  const { step } = going;
+  const over = isPast(record, going);
+  useFoamMade(editor, over, going.begun);
+  useFirstWeighed(editor);
+  useEffect(() => {
+    const running = (on: boolean) => document.body.toggleAttribute('data-running', on);
+    running(true);
+    return () => running(false);
+  }, []);
+  useLayoutEffect(toHead, [step]);
+  const { name, work, Step } = RUN_STEPS[step]!;
+  /** Neither stored nor a draft, it would be gone with the page: why stands at the head. */
+  const leave = (how: () => void) => (editor.held ? how() : toHead());
+  const turn = (by: number) => {
+    if (by > 0 && plan) writeAim(editor, plan, say);
+    go(turned(going, by, plan));
+  };
+  return (
+    <div class="run" data-run={step} data-state={editor.state.is}>
+      <h2 id="run-step" tabIndex={-1}>
+        <span class="run-count">
+          {step + 1} of {RUN_STEPS.length}
+        </span>{' '}
+        {name}
+      </h2>
+      {step > 0 && step <= PLACE && !over && clock}
+      {/* On a phone what to weigh stands on the first screen: the harms above it, what to do about them beneath. */}
+      <p class="run-harms">
+        {cautions.map(({ title }) => `${title}. `)}
+        <a href="#run-cautions">Precautions</a>
+      </p>
+      {over && <Verdict verdict="stop" say={`It was ${PAST}. Only write it up.`} />}
+      <ConflictView
+        editor={editor}
+        stays="run-step"
+        onCopy={(id) => go({ ...going, ...$going.get(), id })}
+      />
+      {editor.state.is === 'refused' && (
+        <p class="problem" role="alert">
+          {editor.state.say}
+        </p>
+      )}
+      <NotStored editor={editor} stays="run-step" />
+      {!isRunKept() && editor.held && (
+        <p class="note">
+          This browser keeps no place in the steps. Finish on this page: once it is left, the batch
+          goes on from its record alone, without its foam’s weighing or a correction to take back.
+        </p>
+      )}
+      {!over && plan?.example && step < PLACE && (
+        <p class="note">
+          The amounts, and the density they aim at, are the invented example’s until you size a
+          batch of your own.
+        </p>
+      )}
+      {!plan && (
+        <p class="note">
+          {held ? (
+            <PlanHeld {...held} />
+          ) : (
+            <>
+              <a href={pageAt('mix/proportion/#proportion-question')}>
+                “What goes into the batch?”
+              </a>{' '}
+              has no answer yet, so no amounts show.
+            </>
+          )}
+        </p>
+      )}
+      {step === 0 && (
+        <RunReplan
+          editor={editor}
+          begun={going.plan}
+          now={onBench}
+          take={(over) => go({ ...going, ...over })}
+          say={say}
+        />
+      )}
+      {!over && plan && plan.loads > 1 && step === 0 && (
+        <>
+          <p class="note">
+            Amounts for one of {plan.loads} loads; each load is a batch of its own.
+          </p>
+          {joints && <Verdict verdict="look" say={joints} />}
+        </>
+      )}
+      {!over && <p>{work}</p>}
+      <Step
+        editor={editor}
+        plan={plan}
+        say={say}
+        over={over}
+        undo={going.undo}
+        setUndo={(undo) => {
+          const { undo: _, ...rest } = going;
+          go({ ...rest, ...(undo && { undo }) });
+        }}
+      />
+      <div id="run-cautions" tabIndex={-1}>
+        <RunCautions cautions={cautions} />
+      </div>
+      <p class="run-awake">
+        {awake === 'on'
+          ? 'The screen stays on.'
+          : 'The screen may switch itself off; nothing is lost by it.'}
+        {editor.state.is === 'saved'
+          ? ' What you typed is stored.'
+          : editor.state.is === 'saving'
+            ? ' What you typed is being stored…'
+            : ''}
+      </p>
+      {step === RUN_STEPS.length - 1 && (
+        <RunMissed
+          record={record}
+          plan={plan}
+          say={say}
+          goTo={(to) => go({ ...going, step: to })}
+        />
+      )}
+      <p class="run-turn">
+        <button type="button" class="run-big" disabled={step === 0} onClick={() => turn(-1)}>
+          Back
+        </button>
+        {step < RUN_STEPS.length - 1 ? (
+          <button type="button" class="main run-big" onClick={() => turn(1)}>
+            Next: {RUN_STEPS[step + 1]!.name.toLowerCase()}
+          </button>
+        ) : (
+          <button
+            type="button"
+            class="main run-big"
+            onClick={async () => {
+              await editor.store();
+              leave(() => {
+                go(undefined);
+                location.assign(batchAt(record.id));
+              });
+            }}
+          >
+            Done: open its record
+          </button>
+        )}
+      </p>
+      <p>
+        <button
+          type="button"
+          class="quiet"
+          onClick={async () => {
+            if (!editor.held) await editor.store();
+            leave(stop);
+          }}
+        >
+          Stop here; the record stays
+        </button>
+      </p>
+      <ReadOut key={step} />
+    </div>
+  );
+}
