@@ -3,6 +3,7 @@ import { batchCost } from '../../core/mix/cost.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { wholeOnes } from '../../core/mix/whole.ts';
 import { YARD } from '../../core/quantity/constants.ts';
+import { justOver, SLIVER } from '../../core/quantity/dust.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -201,7 +202,7 @@ export default worksheet({
     const share = 1 - v.net / v.volume;
     const inWords = say(share, 'ratio', { units: PERCENT, significant: 2 });
     const dearest = r.dearest === undefined ? undefined : r.lines[r.dearest];
-    if (share > 0.15)
+    if (share > justOver(0.15, SLIVER))
       return {
         verdict: 'look',
         say: `${inWords} of the mix does not end in a part. Have a small form ready for what is left, and reckon the allowance from your own last batch.`,

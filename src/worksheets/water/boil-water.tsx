@@ -60,10 +60,12 @@ export default worksheet({
       perVolume,
       before,
       hardness: hardness * perVolume,
-      least: lazy(
-        () => boil({ water: raw, carbonDioxidePressure: POT_CARBON_DIOXIDE }).hardness * perVolume,
-      ),
       // Not before less after: where nothing comes out, that leaves dust of the last digits.
+      most: lazy(
+        () =>
+          boil({ water: raw, carbonDioxidePressure: POT_CARBON_DIOXIDE }).water.precipitated *
+          perVolume,
+      ),
       removed: water.precipitated * perVolume,
       scale: water.precipitated * perVolume * v.volume * MOLAR_MASS.calciumCarbonate,
       textbook: partsOf({ total: before, alkalinity: Math.max(0, raw.alkalinity * perVolume) })
@@ -115,13 +117,14 @@ export default worksheet({
         verdict: 'good',
         say: `At ${mg(r.before)} it is soft enough for foam, and need not be boiled.`,
       };
-    const least = r.least();
-    if (r.before - least <= 0)
+    const most = r.most();
+    if (most <= 0)
       return {
         verdict: 'stop',
         say: 'Boiling takes nothing out of this water: it holds no calcite to spare. If it is too hard, use a softener, or blend it with soft water.',
       };
-    if (r.before - least < WORTH_IT * r.before)
+    const least = r.before - most;
+    if (most < WORTH_IT * r.before)
       return {
         verdict: 'stop',
         say: `Not worth the fuel: even a hard boil would leave some ${mg(least)}. Use washing soda or a softener, or blend with soft water.`,
