@@ -1,0 +1,72 @@
+import bubbles from '../../../src/worksheets/finished/bubbles.tsx';
+import heatThrough from '../../../src/worksheets/finished/heat-through.tsx';
+import pieceDensity from '../../../src/worksheets/finished/piece-density.tsx';
+import powersVolumes from '../../../src/worksheets/finished/powers-volumes.tsx';
+import strengthDensity from '../../../src/worksheets/finished/strength-density.tsx';
+import { verdicts } from './verdicts.ts';
+
+// The example’s line has 66.46 ± 3.83 % of air: twice that either side is 58.79 and 74.12.
+verdicts(bubbles, {}, [
+  [{ designed: '58.7 %' }, 'look', /more air than designed/],
+  [{ designed: '58.9 %' }, 'good', /agrees with/],
+  [{ designed: '74.1 %' }, 'good', /agrees with/],
+  [{ designed: '74.2 %' }, 'look', /less air than designed/],
+]);
+
+/** By the tables 0.1236 to 0.1849 W/(m·K): 60 mm resist 0.3245 to 0.4854 m²·K/W. */
+const slab = { dry: '465 kg/m3', wetness: 'dampRoom', thickness: '60 mm', ask: 'resistance' };
+
+verdicts(heatThrough, slab, [
+  [{ hoped: '' }, 'good', /Reckon with/],
+  [{ hoped: '0.324 m2.K/W' }, 'good', /as much as you want/],
+  [{ hoped: '0.326 m2.K/W' }, 'look', /may or may not reach/],
+  [{ hoped: '0.484 m2.K/W' }, 'look', /may or may not reach/],
+  [{ hoped: '0.487 m2.K/W' }, 'look', /Even by the lowest/],
+  // Nothing read of in service is wetter than 6 %.
+  [{ hoped: '', wetness: 'other', moisture: '6 %' }, 'good', /Reckon with/],
+  [{ hoped: '', wetness: 'other', moisture: '6.1 %' }, 'look', /a soaked piece/],
+  // From 150 mm on it heats inside: 0.811 m²·K/W.
+  [{ ask: 'thickness', wanted: '0.808 m2.K/W' }, 'good', /make it 150\smm thick/],
+  [{ ask: 'thickness', wanted: '0.814 m2.K/W' }, 'look', /heats inside/],
+]);
+
+/** 1.35 L of it, and two weighings, kg, so many hours apart. */
+const block = { method: 'block', mass: '0.705 kg', dried: 'yes', oven: '105 °C' };
+const weighed = (before: number, hours = 24) => ({ weighings: `0 ${before}\n${hours} 0.63` });
+
+verdicts(pieceDensity, { ...block, ...weighed(0.63) }, [
+  [{ dried: 'no' }, 'look', /whatever water it holds/],
+  // An oven of 100 to 110 °C.
+  [{ oven: '99 °C' }, 'look', /leaves water in/],
+  [{ oven: '100 °C' }, 'good', /constant mass/],
+  [{ oven: '110 °C' }, 'good', /constant mass/],
+  [{ oven: '111 °C' }, 'stop', /Turn the oven down/],
+  // 0.2 % a day, of 0.63 kg 1.26 g, lost or gained; weighed a day apart.
+  [weighed(0.6312), 'good', /constant mass/],
+  [weighed(0.6314), 'look', /still losing/],
+  [weighed(0.6288), 'good', /constant mass/],
+  [weighed(0.6286), 'look', /heavier than at the weighing/],
+  [weighed(0.63, 24), 'good', /constant mass/],
+  [weighed(0.63, 23), 'look', /no two weighings/],
+]);
+
+/** Between 80 and 225 psi, 0.5516 and 1.5513 MPa. */
+const crushed = { wet: '600 kg/m3', dry: '465 kg/m3', own: 'crushed', crushedAge: '28 d' };
+const two = (one: number, other: number) => ({ crushed: `465 ${one}\n465 ${other}` });
+
+verdicts(strengthDensity, crushed, [
+  [{ own: 'none' }, 'look', /Density alone says no more/],
+  [two(0.553, 1.549), 'good', /agree with what is published/],
+  [two(0.549, 0.549), 'stop', /below the least/],
+  [two(0.549, 0.553), 'look', /1 is below/],
+  [two(1.549, 1.554), 'look', /1 is above/],
+  [two(1.554, 1.554), 'look', /All of your tests lie above/],
+  [{ ...two(0.549, 0.549), crushedAge: '27.9 d' }, 'look', /younger than 28 days/],
+  [{ crushed: '190 0.5' }, 'look', /Nothing is published/],
+]);
+
+// Sealed, the 0.2906 of water in all lets 70.43 % of the cement react.
+verdicts(powersVolumes, { density: '1200 kg/m3', waterCement: '0.25', foam: '80 g/L' }, [
+  [{ degree: '70.4 %' }, 'good', /foam’s air/],
+  [{ degree: '70.5 %' }, 'look', /runs out at 70/],
+]);

@@ -1,0 +1,160 @@
+import airOrifice from '../../../src/worksheets/foam/air-orifice.tsx';
+import drainage from '../../../src/worksheets/foam/drainage.tsx';
+import foamDensity from '../../../src/worksheets/foam/foam-density.tsx';
+import foamingSolution from '../../../src/worksheets/foam/foaming-solution.tsx';
+import glycerol from '../../../src/worksheets/foam/glycerol.tsx';
+import receiver from '../../../src/worksheets/foam/receiver.tsx';
+import survivalJar from '../../../src/worksheets/foam/survival-jar.tsx';
+import timeInHand from '../../../src/worksheets/foam/time-in-hand.tsx';
+import { verdicts } from './verdicts.ts';
+
+/** 722 L of foam of 80 g/L in a cubic metre, a fortieth of whose liquid runs out each minute. */
+const waiting = {
+  how: 'line',
+  perMinute: '2.5 %',
+  target: '600 kg/m3',
+  foamDensity: '80 g/L',
+  dose: 'volume',
+  survives: 'no',
+  tolerance: '500 kg/m3',
+};
+
+verdicts(timeInHand, waiting, [
+  // A quarter is out at 10 minutes, half at 20; three quarters of the time are good.
+  [{ wait: '7.5 min' }, 'good', /blend it before that/],
+  [{ wait: '7.6 min' }, 'look', /blend it before that/],
+  [{ wait: '10 min' }, 'look', /blend it before that/],
+  [{ wait: '10.1 min' }, 'look', /Make it afresh/],
+  [{ wait: '20 min' }, 'look', /Make it afresh/],
+  [{ wait: '20.1 min' }, 'stop', /breaks under the paddle/],
+  [{ perMinute: '0 %' }, 'look', /Nothing ever drains/],
+  // 0.722 × (80 − 66.15) is 10 kg/m³ too light, once 18.53 % are out: at 7.413 minutes.
+  [{ tolerance: '10 kg/m3', wait: '5.5 min' }, 'good', /you have until 7\.4\smin/],
+  [{ tolerance: '10 kg/m3', wait: '5.6 min' }, 'look', /out of tolerance/],
+  [{ tolerance: '10 kg/m3', wait: '7.4 min' }, 'look', /out of tolerance/],
+  [{ tolerance: '10 kg/m3', wait: '7.5 min' }, 'stop', /more than you allow/],
+  // As planned is within half a kilogram: 0.93 % out.
+  [{ wait: '0.37 min' }, 'good', /comes out as planned/],
+  [{ wait: '0.39 min' }, 'good', /too light/],
+]);
+
+// In ten minutes of 0.2496 % each the mix loses 2.47 % of 66.4 % of gas, and is 10 kg/m³ heavier.
+verdicts(
+  timeInHand,
+  { ...waiting, survives: 'jar', inMix: '10 min', wait: '0 min', tolerance: '10 kg/m3' },
+  [
+    [{ loss: '0.248 %' }, 'good', /too heavy/],
+    [{ loss: '0.251 %' }, 'stop', /even fresh foam/],
+  ],
+);
+
+/** A bucket of 20 L with 1.6 kg of foam in it. */
+const bucket = { method: 'weighed', tare: '0.85 kg', full: '2.45 kg', vessel: '20 L' };
+
+verdicts(foamDensity, bucket, [
+  // Makers work from 70 g/L; the standards’ band ends at 64.
+  [{ full: '2.252 kg' }, 'good', /where small-batch makers work/],
+  [{ full: '2.248 kg' }, 'look', /just above the standards/],
+  [{ full: '2.128 kg' }, 'look', /lies in the standards/],
+  [{ full: '3.248 kg' }, 'good', /makers work/],
+  [{ full: '3.252 kg' }, 'look', /wet foam/],
+  // A quarter of 1.6 kg, at 1 kg/L, is 400 mL, half of it 800.
+  [{ drained: '398 mL' }, 'look', /in the standards/],
+  [{ drained: '402 mL' }, 'look', /its walls are thin/],
+  [{ drained: '798 mL' }, 'look', /its walls are thin/],
+  [{ drained: '802 mL' }, 'stop', /breaks under the paddle/],
+  // 3 % of the foam, 1.6 kg, is 48 g.
+  [
+    { weighings: 'several', fulls: [{ full: '2.427 kg' }, { full: '2.473 kg' }] },
+    'good',
+    /makers work/,
+  ],
+  [
+    { weighings: 'several', fulls: [{ full: '2.425 kg' }, { full: '2.475 kg' }] },
+    'look',
+    /weighings differ/,
+  ],
+  [{ method: 'assumed', assumed: '80 g/L' }, 'look', /not weighed/],
+]);
+
+/** Shares by t^1.5 ÷ (t^1.5 + half^1.5): a quarter is out at 0.4807 of the half time. */
+const curve = (half: number, times: readonly number[]) =>
+  times.map((t) => `${t}\t${((100 * t ** 1.5) / (t ** 1.5 + half ** 1.5)).toFixed(2)}`).join('\n');
+
+verdicts(drainage, { measure: 'share' }, [
+  // Gone by a quarter before 3 minutes is too soon.
+  [{ byShare: curve(6.2, [1, 2, 3, 4, 6, 8, 10]) }, 'look', /too soon/],
+  [{ byShare: curve(6.3, [1, 2, 3, 4, 6, 8, 10]) }, 'good', /well before that/],
+  // The last reading before 10.58 minutes, and after.
+  [{ byShare: curve(22, [2, 4, 6, 7, 8, 9, 10]), error: '0.1 %' }, 'look', /later than your last/],
+  [{ byShare: curve(22, [2, 4, 6, 7, 8, 9, 11]), error: '0.1 %' }, 'good', /well before that/],
+  [{ byShare: '2\t5\n4\t12\n6\t20' }, 'stop', /Four readings/],
+  [{ byShare: '2\t5\n4\t12\n6\t20\n8\t10' }, 'stop', /does not climb back/],
+  // Shares that all lie below 1 % are fractions.
+  [{ byShare: '2\t0.1\n4\t0.4\n6\t0.7\n8\t0.99' }, 'stop', /Shares are in per cent/],
+  [{ byShare: '2\t0.1\n4\t0.4\n6\t0.7\n8\t0.99', error: '0.05 %' }, 'look', /in per cent/],
+  [{ byShare: '2\t0.1\n4\t0.4\n6\t0.7\n8\t1.01', error: '0.05 %' }, 'look', /straight line/],
+]);
+
+// A solution a quarter thicker than water at 15 °C has 8.7 % of glycerol.
+verdicts(glycerol, { temperature: '15 °C' }, [
+  [{ glycerol: '0 %' }, 'good', /No glycerol/],
+  [{ glycerol: '8.6 %' }, 'good', /takes about/],
+  [{ glycerol: '8.8 %' }, 'look', /costly/],
+]);
+
+// A tenth of glycerol by mass, or of concentrate by volume, is a great deal.
+verdicts(foamingSolution, { dose: 'parts-water', partsWater: '40' }, [
+  [{ glycerol: '10 %' }, 'good', /In this order/],
+  [{ glycerol: '10.1 %' }, 'look', /a great deal/],
+  [{ partsWater: '9', glycerol: '0 %' }, 'good', /In this order/],
+  [{ partsWater: '8.9', glycerol: '0 %' }, 'look', /Check which way/],
+]);
+
+/** Full at 8 bar, it lasts 76.54 s for 24 L: 3.19 s a litre. */
+const air = {
+  vessel: '24 L',
+  full: '8 bar',
+  low: '4 bar',
+  area: '0.69 mm2',
+  atmosphere: '1013 mbar',
+};
+
+verdicts(receiver, air, [
+  [{ vessel: '18.8 L' }, 'look', /too short for a steady foam/],
+  [{ vessel: '18.9 L' }, 'good', /regulator after it/],
+  // A hole into the open is choked from 1.013 ÷ 0.5283 bar: 0.904 on the gauge.
+  [{ low: '0.91 bar' }, 'good', /regulator/],
+  [{ low: '0.9 bar' }, 'look', /no longer choked/],
+  // 1.0475 kJ a litre: 100 kJ at 95.5 L.
+  [{ vessel: '95 L' }, 'good', /regulator/],
+  [{ vessel: '96 L' }, 'look', /highly hazardous/],
+]);
+
+const hole = { way: 'size', diameter: '1.2 mm', before: '3 bar', atmosphere: '1013 mbar' };
+
+verdicts(airOrifice, { ...hole, edge: 'rounded', temperature: '60 °C' }, [
+  // Choked until 0.5283 × 4.013 bar: 1.107 on the gauge.
+  [{ after: '1.1 bar' }, 'good', /choked: .*changes nothing/],
+  [{ after: '1.11 bar' }, 'look', /not choked/],
+  [{ after: '3 bar' }, 'look', /No air flows/],
+  [{ edge: 'sharp', after: '1.1 bar' }, 'look', /nearly steady/],
+  [{ edge: 'own', coefficient: '0.8', after: '1.1 bar' }, 'good', /changes little/],
+  // The narrowest place has the temperature before it ÷ 1.2: 0 °C from 327.8 K, 54.6 °C.
+  [{ after: '1 bar', temperature: '54.7 °C' }, 'good', /wants it so\.$/],
+  [{ after: '1 bar', temperature: '54.5 °C' }, 'good', /moisture may freeze/],
+]);
+
+/** A litre of a mix of 600 kg/m³: 5 %, by one code, are 30 g. */
+const jar = { tare: '0.412 kg', jar: '1 L', target: '600 kg/m3' };
+
+verdicts(survivalJar, jar, [
+  [{ readings: '0\t1.012\n15\t1.0415' }, 'good', /stays inside the 5/],
+  [{ readings: '0\t1.012\n15\t1.0425' }, 'stop', /is being killed/],
+  [{ readings: '0\t1.0415\n15\t1.0415' }, 'good', /stays inside/],
+  [{ readings: '0\t1.0425\n15\t1.0425' }, 'look', /lost foam in the blending/],
+  [{ readings: '5\t1.0425\n15\t1.0425' }, 'look', /before you looked/],
+  [{ readings: '0\t0.9825\n15\t0.9825' }, 'good', /stays inside/],
+  [{ readings: '0\t0.9815\n15\t0.9815' }, 'look', /came out light/],
+  [{ readings: '0\t1.012\n5\t1.03\n15\t1.02' }, 'look', /grew lighter/],
+]);

@@ -1,0 +1,112 @@
+import clock from '../../../src/worksheets/placing/clock.tsx';
+import formPressure from '../../../src/worksheets/placing/form-pressure.tsx';
+import lift from '../../../src/worksheets/placing/lift.tsx';
+import pieces from '../../../src/worksheets/placing/pieces.tsx';
+import shapes from '../../../src/worksheets/placing/shapes.tsx';
+import { verdicts } from './verdicts.ts';
+
+/** 600 mm of 600 kg/m³ press with 3530 Pa; plywood of 18 mm has an E I of 3402 N·m² a metre. */
+const panel = {
+  depth: '600 mm',
+  density: '600 kg/m3',
+  width: '450 mm',
+  thickness: '18 mm',
+  span: '450 mm',
+  stress: '10 MPa',
+};
+
+verdicts(formPressure, panel, [
+  // Bulge over span, 5 ÷ 384 × 3530 × L³ ÷ 3402: 1 ÷ 360 at 590.2 mm, 1 ÷ 270 at 649.6, 1 ÷ 180 at 743.6.
+  [{ limit: 'seen', span: '590 mm' }, 'good', /holds and stays straight/],
+  [{ limit: 'seen', span: '591 mm' }, 'stop', /bulges more than you allow/],
+  [{ limit: 'plain', span: '649 mm' }, 'good', /holds/],
+  [{ limit: 'plain', span: '650 mm' }, 'stop', /bulges/],
+  [{ limit: 'rough', span: '743 mm' }, 'good', /holds/],
+  [{ limit: 'rough', span: '744 mm' }, 'stop', /bulges/],
+  // A row of clamps at a third of the depth, 200 mm, bears all of the push.
+  [{ lower: '199 mm' }, 'good', /holds/],
+  [{ lower: '200 mm' }, 'look', /One row of clamps carries nothing/],
+  [{ below: '399 mm' }, 'good', /holds/],
+  [{ below: '401 mm' }, 'look', /One row of clamps carries nothing/],
+  // A litre of the mix weighs 0.6 kg.
+  [{ core: 'floats', displaced: '1 L', coreMass: '0.601 kg' }, 'good', /holds/],
+  [{ core: 'floats', displaced: '1 L', coreMass: '0.599 kg' }, 'look', /core floats/],
+  [{ core: 'leans', lean: '0 deg' }, 'good', /holds/],
+  [{ core: 'leans', lean: '1 deg' }, 'look', /leaning face is lifted/],
+]);
+
+// Stiff enough to be bent to its stress first: ¾ × 3530 × L² ÷ 10² mm² is 10 MPa at 614.5 mm.
+verdicts(
+  formPressure,
+  { ...panel, material: 'own', modulus: '250 GPa', thickness: '10 mm', limit: 'seen' },
+  [
+    [{ span: '614 mm' }, 'good', /holds/],
+    [{ span: '615 mm' }, 'stop', /may break/],
+  ],
+);
+
+// Lifts end at 1.2 m, the larger end of practice; a form higher than a person is a designer’s.
+verdicts(formPressure, { ...panel, thickness: '40 mm' }, [
+  [{ depth: '1200 mm' }, 'good', /holds/],
+  [{ depth: '1210 mm' }, 'look', /no more than 1\.2\sm is placed in one lift/],
+  [{ depth: '1800 mm' }, 'look', /in one lift/],
+  [{ depth: '1810 mm' }, 'stop', /higher than a person/],
+]);
+
+/** Two thirds of it, 66.435 %, are gas. */
+const mix = { density: '600 kg/m3', gain: '5 %', atmosphere: '101.3 kPa' };
+
+verdicts(lift, mix, [
+  // 0.6 to 1.2 m, from memory.
+  [{ depth: '0.6 m' }, 'good', /Low enough/],
+  [{ depth: '0.61 m' }, 'look', /place the lower half/],
+  [{ depth: '1.2 m' }, 'look', /place the lower half/],
+  [{ depth: '1.21 m' }, 'stop', /practice does not/],
+  // Below 500 kg/m³ no more than 0.3 m.
+  [{ density: '499 kg/m3', depth: '0.3 m' }, 'good', /Low enough/],
+  [{ density: '499 kg/m3', depth: '0.31 m' }, 'look', /until you have seen your mix stand/],
+  [{ density: '500 kg/m3', depth: '0.31 m' }, 'good', /Low enough/],
+  // 2 % denser where p/p₀ is 1.0304: (0.33565 × 0.0304 + 0.66435 × ln 1.0304) × 101.3 kPa ÷ 600 g = 0.518 m.
+  [{ gain: '2 %', depth: '0.518 m' }, 'good', /Low enough/],
+  [{ gain: '2 %', depth: '0.519 m' }, 'stop', /denser before a single bubble has broken/],
+]);
+
+const spare = [
+  // Less than 3 % to spare is too little.
+  [{ settling: '1 %', waste: '1.9 %' }, 'look', /cannot be topped up/],
+  [{ settling: '1 %', waste: '2.1 %' }, 'good', /^Make/],
+] as const;
+
+verdicts(pieces, {}, spare);
+verdicts(shapes, {}, spare);
+
+// Cores of four fifths of a slab: 400 × 270 mm of 450 × 300.
+const core = (wide: string) => ({
+  cores: [{ core: 'box', count: '1', across: '400 mm', wide, deep: '60 mm' }],
+});
+verdicts(shapes, { length: '450 mm', width: '300 mm', thickness: '60 mm', hollow: 'some' }, [
+  [core('269 mm'), 'good', /^Make/],
+  [core('271 mm'), 'look', /more than four fifths/],
+]);
+
+/** Foam in the mix after 5 minutes, placed 9 later, and 20 from one load to the next. */
+const steps = {
+  volume: '105 L',
+  load: '40 L',
+  foamMade: 'each',
+  hands: 'one',
+  foam: '3 min',
+  place: '5 min',
+  base: '6 min',
+  blend: '2 min',
+  weigh: '4 min',
+};
+
+verdicts(clock, steps, [
+  [{ latest: '5 min' }, 'good', /It fits/],
+  [{ latest: '4.9 min' }, 'stop', /foam would be 5\.0\smin old/],
+  [{ mixLasts: '9 min' }, 'good', /It fits/],
+  [{ mixLasts: '8.9 min' }, 'stop', /blended load would wait/],
+  [{ joint: '20 min' }, 'good', /It fits/],
+  [{ joint: '19.9 min' }, 'stop', /after the one before it/],
+]);

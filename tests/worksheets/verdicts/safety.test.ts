@@ -1,0 +1,31 @@
+import storedEnergy from '../../../src/worksheets/safety/stored-energy.tsx';
+import { verdicts } from './verdicts.ts';
+
+const tank = {
+  vessel: '24 L',
+  gauge: '8 bar',
+  made: 'marked',
+  marking: '10 bar',
+  relief: 'fitted',
+  ambient: '101 kPa',
+};
+
+verdicts(storedEnergy, tank, [
+  // Only what is made and marked for pressure, with a relief valve, may hold any.
+  [{}, 'good', /Within its marking, with its relief valve/],
+  [{ made: 'plastic', gauge: '0.1 bar' }, 'stop', /^Never\. Plastic/],
+  [{ made: 'plastic', gauge: '5 bar', relief: 'none' }, 'stop', /^Never\. Plastic/],
+  [{ made: 'plastic', gauge: '0 bar' }, 'good', /nothing would come out/],
+  [{ made: 'other', gauge: '0.1 bar' }, 'stop', /not marked for pressure/],
+  [{ made: 'unsaid', gauge: '0.1 bar' }, 'stop', /You have not said what it is/],
+  [{ marking: '' }, 'stop', /No plate, no air: read/],
+  [{ relief: 'none' }, 'stop', /With no relief valve/],
+  [{ relief: 'unsaid' }, 'stop', /not said that it has a relief valve/],
+  // The pressure on the plate.
+  [{ gauge: '10 bar' }, 'good', /Within its marking/],
+  [{ gauge: '10.1 bar' }, 'stop', /above the marking/],
+  [{ gauge: '10.1 bar', relief: 'none' }, 'stop', /above the marking/],
+  // 100 kJ is highly hazardous: at 8 bar 2.5 × 901 kPa × (1 − (101 ÷ 901)^0.286) = 1.0475 kJ a litre.
+  [{ vessel: '95 L' }, 'good', /Within its marking/],
+  [{ vessel: '96 L' }, 'look', /highly hazardous/],
+]);

@@ -1,0 +1,171 @@
+import blendWaters from '../../../src/worksheets/water/blend-waters.tsx';
+import boilWater from '../../../src/worksheets/water/boil-water.tsx';
+import carbonateBalance from '../../../src/worksheets/water/carbonate-balance.tsx';
+import compareWaters from '../../../src/worksheets/water/compare-waters.tsx';
+import rainStore from '../../../src/worksheets/water/rain-store.tsx';
+import sequestrants from '../../../src/worksheets/water/sequestrants.tsx';
+import setFaster from '../../../src/worksheets/water/set-faster.tsx';
+import soapLost from '../../../src/worksheets/water/soap-lost.tsx';
+import softener from '../../../src/worksheets/water/softener.tsx';
+import waterHardness from '../../../src/worksheets/water/water-hardness.tsx';
+import { verdicts } from './verdicts.ts';
+
+const mg = (x: number) => `${x} mg/L CaCO3`;
+const tap = { hardness: mg(311), soft: mg(12) };
+
+// Soft enough for foam is up to the survey’s “moderately hard”, 120 mg/L; very hard above 180; extremely so from 700.
+verdicts(waterHardness, { method: 'total', total: mg(311), soft: mg(12) }, [
+  [{ total: mg(120), soft: '' }, 'good', /for the foam and for the base mix/],
+  [{ total: mg(121), soft: '' }, 'look', /with rain, distilled or softened water/],
+  [{ soft: mg(120) }, 'good', /with the soft water/],
+  [{ soft: mg(121) }, 'look', /still hard/],
+  [{ soft: mg(180) }, 'look', /not much softer/],
+  [{ soft: mg(181) }, 'stop', /not much softer/],
+  [{ total: mg(170), soft: mg(400) }, 'look', /harder/],
+  [{ total: mg(699) }, 'good', /with the soft water/],
+  [{ total: mg(700) }, 'look', /before it mixes cement/],
+  // Beyond 1500 it is brine.
+  [{ total: mg(1500) }, 'look', /before it mixes cement/],
+  [{ total: mg(1501) }, 'stop', /brine or sea water/],
+]);
+
+// Two of sodium oleate, 304.4 g/mol, to each of CaCO₃: a tenth of 8.2 g/L at 134.8 mg/L, half at 673.9, all at 1347.9.
+verdicts(soapLost, { ...tap, kind: 'soap', soap: 'sodiumOleate', dose: '8.2 g/L' }, [
+  [{ hardness: mg(134) }, 'good', /use this water for the foam/],
+  [{ hardness: mg(136) }, 'look', /is lost\. Use the soft water/],
+  [{ hardness: mg(673) }, 'look', /is lost/],
+  [{ hardness: mg(675) }, 'stop', /gone before there is a bubble/],
+  [{ hardness: mg(1347) }, 'stop', /gone before there is a bubble/],
+  [{ hardness: mg(1349) }, 'stop', /takes the whole dose/],
+  // A water is soft beside one of twice its hardness, if it does not stop the soap itself.
+  [{ soft: mg(155) }, 'look', /Use the soft water/],
+  [{ soft: mg(156) }, 'look', /not soft enough/],
+  [{ hardness: mg(1400), soft: mg(673) }, 'stop', /Use the soft water/],
+  [{ hardness: mg(1400), soft: mg(675) }, 'stop', /not soft enough/],
+  // What another agent bears is not known, but that up to 120 mg/L need not be feared.
+  [{ kind: 'protein', hardness: mg(120), soft: mg(121) }, 'good', /too little hardness to fear/],
+  [{ kind: 'protein', hardness: mg(121), soft: mg(120) }, 'good', /the question does not arise/],
+  [{ kind: 'protein', hardness: mg(121), soft: mg(121) }, 'look', /only its sheet says/],
+  [{ kind: 'synthetic', hardness: mg(121), soft: mg(121) }, 'look', /some cloud or foam less/],
+]);
+
+// 0.914 g/L of trisodium citrate: 0.1 % of the cement, which retards, at 1.094 of solution to cement; near from 0.3 of it.
+verdicts(sequestrants, { hardness: mg(311), agent: 'trisodiumCitrateDihydrate', where: 'foam' }, [
+  [{ solutionCement: '0.327' }, 'look', /below what is known to retard/],
+  [{ solutionCement: '0.33' }, 'look', /comes near/],
+  [{ solutionCement: '1.09' }, 'look', /comes near/],
+  [{ solutionCement: '1.1' }, 'stop', /hold back the set/],
+  [{ agent: 'tetrasodiumEdta' }, 'look', /not known here/],
+]);
+
+verdicts(setFaster, { hardness: mg(311), waterCement: '0.4', alkalinity: '' }, [
+  // A tenth of the usual 2 % of calcium chloride, 111 g/mol, at a w/c of 2: 9.01 mol/m³.
+  [{ waterCement: '2', hardness: mg(901) }, 'good', /^No:/],
+  [{ waterCement: '2', hardness: mg(903) }, 'look', /thermometer in the bucket tells better/],
+  // 400 mg/L of calcium bicarbonate, 162.1 g/mol: 2.467 mol/m³.
+  [{ alkalinity: mg(246) }, 'good', /^No:/],
+  [{ alkalinity: mg(248) }, 'look', /called tolerable/],
+]);
+
+verdicts(softener, { hardness: mg(311), by: 'resin', leaves: mg(0) }, [
+  [{ leaves: mg(120) }, 'good', /Make the foam with it/],
+  [{ leaves: mg(121) }, 'look', /still hard/],
+  [{ leaves: mg(155) }, 'look', /still hard/],
+  [{ leaves: mg(156) }, 'stop', /spent or bypassed/],
+  // ASTM C1602: 600 mg/L as Na₂O, 61.98 g/mol, one for each of CaCO₃: 968.9 mg/L.
+  [{ hardness: mg(968) }, 'good', /Make the foam with it/],
+  [{ hardness: mg(970) }, 'look', /passes the strictest limit/],
+]);
+
+// It is 0.2246 past saturation at pH 7.4; near balance is within 0.3.
+verdicts(carbonateBalance, { others: 'none' }, [
+  [{ pH: '6.88' }, 'good', /Near balance/],
+  [{ pH: '6.87' }, 'look', /take up calcite/],
+  [{ pH: '7.47' }, 'good', /Near balance/],
+  [{ pH: '7.48' }, 'look', /more calcite than it can keep/],
+]);
+
+// Nine tenths of soft water: 311 − 0.9 × 299 = 41.9 mg/L.
+verdicts(blendWaters, { of: 'hardness', ...tap }, [
+  [{ target: mg(12) }, 'good', /No blending is needed/],
+  [{ target: mg(41) }, 'look', /nearly all soft water/],
+  [{ target: mg(43) }, 'good', /Stir together/],
+  [
+    { of: 'other', otherFirst: '311 mg/L', otherSecond: '12 mg/L', otherTarget: '41 mg/L' },
+    'good',
+    /Stir/,
+  ],
+]);
+
+verdicts(boilWater, { known: 'total', hardness: mg(311), magnesiumShare: '0 %' }, [
+  [{ hardness: mg(120) }, 'good', /need not be boiled/],
+  [{ hardness: mg(122) }, 'look', /Boil 6\.9\sL for/],
+  [{ volume: '10 L' }, 'look', /Boil 10\sL for/],
+  [{ volume: '10.1 L' }, 'look', /in lots of no more than/],
+  // All but some 7 mg/L of the alkalinity comes out; less than 30 % of 311 mg/L, 93, is not worth it.
+  [{ alkalinity: mg(102) }, 'look', /stays once it is cold/],
+  [{ alkalinity: mg(99) }, 'stop', /Not worth the fuel/],
+  [{ alkalinity: mg(10) }, 'stop', /Not worth the fuel/],
+  [{ alkalinity: mg(5) }, 'stop', /no calcite to spare/],
+  [{ alkalinity: mg(3) }, 'stop', /no calcite to spare/],
+]);
+
+/** Sets in minutes, strengths at 7 days. */
+const pair = {
+  controlInitial: '400 min',
+  testInitial: '400 min',
+  controlFinal: '600 min',
+  testFinal: '600 min',
+  controlStrength: '24 MPa',
+  testStrength: '24 MPa',
+};
+
+verdicts(compareWaters, pair, [
+  [{}, 'good', /passes both/],
+  [{ testStrength: '' }, 'look', /still missing/],
+  // Nine tenths of the strength, by both.
+  [{ testStrength: '21.61 MPa' }, 'good', /passes both/],
+  [{ testStrength: '21.59 MPa' }, 'stop', /EN 1008 or ASTM C1602/],
+  // From an hour sooner to an hour and a half later, by ASTM; within a quarter, by EN.
+  [{ testInitial: '341 min' }, 'good', /passes both/],
+  [{ testInitial: '339 min' }, 'stop', /pass ASTM C1602/],
+  [{ testInitial: '489 min' }, 'good', /passes both/],
+  [{ testInitial: '491 min' }, 'stop', /pass ASTM C1602/],
+  [{ controlInitial: '200 min', testInitial: '249 min' }, 'good', /passes both/],
+  [{ controlInitial: '200 min', testInitial: '251 min' }, 'stop', /pass EN 1008/],
+  // By EN not before an hour, nor hard after twelve.
+  [{ controlInitial: '65 min', testInitial: '61 min' }, 'good', /passes both/],
+  [{ controlInitial: '65 min', testInitial: '59 min' }, 'stop', /pass EN 1008/],
+  [{ controlFinal: '700 min', testFinal: '719 min' }, 'good', /passes both/],
+  [{ controlFinal: '700 min', testFinal: '721 min' }, 'stop', /pass EN 1008/],
+]);
+
+/** 4.8 L for each millimetre after the first. */
+const butt = {
+  perBatch: '6 L',
+  batches: '4',
+  roof: '6 m2',
+  rain: '9 mm',
+  firstFlush: '1 mm',
+  runOff: '80 %',
+  senses: 'clear',
+  warmest: '17 °C',
+  stood: '5 d',
+};
+
+verdicts(rainStore, butt, [
+  [{ rain: '6.1 mm' }, 'good', /Enough/],
+  [{ rain: '5.9 mm' }, 'look', /short\. Blend it/],
+  [{ rain: '1.1 mm' }, 'look', /short\. Blend it/],
+  [{ rain: '1 mm' }, 'look', /No rain came/],
+  // Legionella grows from 25 °C up; stored water is best kept below 20.
+  [{ warmest: '19.9 °C' }, 'good', /Enough/],
+  [{ warmest: '20 °C' }, 'look', /warmer than stored rain should/],
+  [{ warmest: '24.9 °C' }, 'look', /warmer than stored rain should/],
+  [{ warmest: '25 °C' }, 'stop', /Legionella/],
+  [{ warmest: '25 °C', senses: 'green' }, 'stop', /Legionella/],
+  [{ senses: 'green' }, 'stop', /Algae/],
+  [{ senses: 'oil' }, 'stop', /Oil kills foam/],
+  [{ stood: '14 d' }, 'good', /Enough/],
+  [{ stood: '14.1 d' }, 'look', /stood long/],
+]);
