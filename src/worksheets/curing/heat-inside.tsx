@@ -43,10 +43,13 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
       say: `${hot}${asDry ? ', by how well the fresh mix conducts,' : ''} comes too near to ${limit}, or passes it. Cast it ${smaller} or in lifts, or with cooler water; at the least, leave a thermometer in the middle of the first one.`,
     };
   const lag = Math.max(difference.value, asDry?.difference.value ?? 0);
+  // What is past the limit does not read as it.
+  const apart = (kelvin: number) =>
+    saidApart(kelvin, 'temperatureDifference', [DIFFERENCE_LIMIT], say, { significant: 2 });
   if (lag > DIFFERENCE_LIMIT)
     return {
       verdict: 'look',
-      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${say(difference.value, 'temperatureDifference', { significant: 2 })}${asDry ? ` to ${say(lag, 'temperatureDifference', { significant: 2 })}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it ${smaller}. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
+      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${apart(difference.value)}${asDry ? ` to ${apart(lag)}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it ${smaller}. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
     };
   if (hottest <= v.mixAt + 0.5)
     return {
