@@ -188,6 +188,14 @@ describe('what teaches', () => {
     const whole = of({ log: log([0, 20], [44, 20]) }, '5');
     expect(loggedOf(whole)?.part).toBe(false);
     expect(hours(whole)).toBeCloseTo(48, 9);
+    // A tenth of them, 4.8 hours, at either end.
+    for (const [from, to, part] of [
+      [0, 43.3, false],
+      [0, 43.1, true],
+      [4.7, 48, false],
+      [4.9, 48, true],
+    ] as const)
+      expect(loggedOf(of({ log: log([from, 20], [to, 20]) }))?.part, `${from}–${to}`).toBe(part);
     expect(loggedOf(of({}, '20'))).toBeUndefined();
   });
 

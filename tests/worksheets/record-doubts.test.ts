@@ -253,6 +253,9 @@ describe('a strength far outside what is published for its density', () => {
 
   test('a young piece may be weak, and one not dried is held against the most alone', () => {
     expect(said(tested('bend', '2.3', 'kPa', '3'))).toEqual([]);
+    // From three weeks on it counts as one of 28 days.
+    expect(said(tested('bend', '2.3', 'kPa', '20.9'))).toEqual([]);
+    expect(said(tested('bend', '2.3', 'kPa', '21.1'))).toHaveLength(1);
     const { dryMass: _, ...readings } = sound!.readings;
     const undried = (t: string, u: string) => ({
       ...sound!,

@@ -23,6 +23,7 @@ test('what cannot be kept is said, and no older lines stay in its place', () => 
   full.hold(10);
   expect(keepLines('a', lines, store)).toBe(false);
   expect(linesOf('a', store)).toBe('');
+  expect(keepLines('a', 'x'.repeat(300_000), fake().store)).toBe(true);
   expect(keepLines('a', 'x'.repeat(300_001), fake().store)).toBe(false);
   expect(keepLines('a', lines, undefined)).toBe(false);
 });

@@ -1,5 +1,11 @@
+import curingPlan from '../../../src/worksheets/curing/curing-plan.tsx';
 import evaporation from '../../../src/worksheets/curing/evaporation.tsx';
+import frostGuard from '../../../src/worksheets/curing/frost-guard.tsx';
+import heatInside from '../../../src/worksheets/curing/heat-inside.tsx';
+import mixTemperature from '../../../src/worksheets/curing/mix-temperature.tsx';
 import setTime from '../../../src/worksheets/curing/set-time.tsx';
+import strengthTime from '../../../src/worksheets/curing/strength-time.tsx';
+import temperatureAge from '../../../src/worksheets/curing/temperature-age.tsx';
 import { verdicts } from './verdicts.ts';
 
 /** Uno: (68^2.5 − 0.45 × 71.6^2.5) × (1 + 0.4 V), V in mph: 0.09086 kg/(m²·h) in still air. */
@@ -55,11 +61,161 @@ verdicts(setTime, bag, [
   [{ sunk: '5.9 mm' }, 'look', /If that is too much/],
   [{ sunk: '6.1 mm' }, 'stop', /that is no part any more/],
   // A mix is of 10 to 30 °C; below 5 it hardly sets.
-  [{ mixAt: '4.9 °C', sunk: '0.01 mm' }, 'stop', /too cold to cast/],
+  [{ mixAt: '4.9 °C', sunk: '0.01 mm' }, 'stop', /too cold to cast.*do not cast today/],
   [{ mixAt: '5 °C', initial: '2 h', sunk: '0.01 mm' }, 'look', /is cold: it sets late/],
   [{ mixAt: '9.9 °C', sunk: '0.01 mm' }, 'look', /is cold: it sets late/],
   [{ mixAt: '10 °C', sunk: '0.01 mm' }, 'good', /the paste holds its foam/],
   [{ mixAt: '30 °C', sunk: '0.01 mm' }, 'good', /the paste holds its foam/],
   [{ mixAt: '30.1 °C', sunk: '0.01 mm' }, 'look', /is hot: it stiffens early/],
   [{ mixAt: '9.9 °C', sunk: '20 mm' }, 'stop', /is cold.*no part any more/],
+]);
+
+/** All at one temperature, but for what is said. */
+const mixed = {
+  cement: '10 kg',
+  cementAt: '20 °C',
+  water: '5 kg',
+  waterAt: '20 °C',
+  foam: '1 kg',
+  foamAt: '20 °C',
+  sand: '1 kg',
+  sandAt: '20 °C',
+  ice: '0 kg',
+  wanted: '20 °C',
+};
+const all = (t: string) => ({ cementAt: t, waterAt: t, foamAt: t, sandAt: t });
+
+verdicts(mixTemperature, mixed, [
+  [{}, 'good', /is what you want/],
+  // Water above 60 °C can set cement in a flash.
+  [{ waterAt: '60 °C' }, 'look', /is hot/],
+  [{ waterAt: '60.1 °C' }, 'stop', /must not meet cement/],
+  // 10 × 0.75 + 5 × 4.187 kJ/K, 20 K above 0 °C, melt 1.705 kg of ice at 333.55 kJ/kg.
+  [{ foam: '0 kg', sand: '0 kg', ice: '1.7 kg', iceAt: '0 °C' }, 'stop', /too cold to cast/],
+  [{ foam: '0 kg', sand: '0 kg', ice: '1.71 kg', iceAt: '0 °C' }, 'stop', /more ice than the rest/],
+  // A mix of 5 °C hardly sets, and is best from 10 to 30.
+  [{ ...all('4.9 °C'), wanted: '5 °C' }, 'stop', /too cold to cast/],
+  [{ ...all('4.9 °C'), sandAt: '0 °C', wanted: '5 °C' }, 'stop', /too cold to cast/],
+  [{ ...all('5 °C'), wanted: '5 °C' }, 'look', /is cold/],
+  [{ ...all('9.9 °C'), wanted: '10 °C' }, 'look', /is cold/],
+  [{ ...all('10 °C'), wanted: '10 °C' }, 'good', /is what you want/],
+  [{ ...all('30 °C'), wanted: '30 °C' }, 'good', /is what you want/],
+  [{ ...all('30.1 °C'), wanted: '30 °C' }, 'look', /is hot/],
+  [{ ...all('28 °C'), wanted: '30.1 °C' }, 'look', /will do/],
+  // Within a degree is what is wanted, within three it will do.
+  [{ wanted: '20.9 °C' }, 'good', /is what you want/],
+  [{ wanted: '21.1 °C' }, 'good', /will do/],
+  [{ wanted: '22.9 °C' }, 'good', /will do/],
+  [{ wanted: '23.1 °C' }, 'look', /cooler than you want/],
+  [{ wanted: '17.1 °C' }, 'good', /will do/],
+  [{ wanted: '16.9 °C' }, 'look', /warmer than you want/],
+  // At 0 °C sand and solution may be frozen.
+  [{ sandAt: '0 °C' }, 'look', /^The sand may be frozen/],
+  [{ sandAt: '0.1 °C' }, 'good', /is what you want/],
+  [{ foamAt: '0 °C' }, 'look', /^The foaming solution may be frozen/],
+  [{ foamAt: '0.1 °C' }, 'good', /will do/],
+]);
+
+const room = {
+  near: 'bare',
+  far: 'wood',
+  coldest: '12 °C',
+  warmest: '20 °C',
+  mixAt: '20.1 °C',
+  wet: '600 kg/m3',
+};
+
+verdicts(heatInside, room, [
+  // 20 degrees across it, at 98.9 mm of as little as fresh mix may conduct; half a degree of the sums either side.
+  [{ thickness: '97 mm' }, 'good', /across it: within the usual limits/],
+  [{ thickness: '99 mm' }, 'look', /to 20\.0\d\s°C: that is past the usual 20\s°C/],
+  [{ thickness: '101 mm' }, 'look', /may lag the inside/],
+  // Too hot inside stays a Stop where the face is too cold besides, and too cold is never good.
+  [{ thickness: '450 mm', coldest: '2 °C', warmest: '6 °C' }, 'stop', /above 70.*below 5/],
+  [{ thickness: '50 mm', coldest: '3 °C', warmest: '9 °C' }, 'look', /hardly warmer.*below 5/],
+  [{ thickness: '50 mm', coldest: '-7 °C', warmest: '2 °C' }, 'stop', /freezes/],
+  [{ thickness: '50 mm', mixAt: '9.9 °C' }, 'look', /is cold.*within the usual/],
+  [{ thickness: '50 mm', mixAt: '4.9 °C' }, 'stop', /too cold to cast/],
+  [{ thickness: '50 mm', warmest: '40.1 °C' }, 'look', /gets as warm as 40/],
+]);
+
+/** One temperature, held. */
+const held = (t: string) => ({ source: 'steady', steady: t });
+
+verdicts(temperatureAge, { elapsed: '168 h', wanted: '7 d' }, [
+  [held('20 °C'), 'good', /past 7\.0\sd already/],
+  [{ ...held('20 °C'), elapsed: '167 h' }, 'look', /It counts as/],
+  // It freezes at 0 °C; nobody means a cure above 40, and 70 is the usual limit inside.
+  [{ ...held('0 °C'), elapsed: '24 h' }, 'stop', /has been at or below freezing/],
+  [{ ...held('0.1 °C'), elapsed: '24 h' }, 'look', /It counts as/],
+  // Days come with a frost in the third night; none of them counts to a week.
+  [{ source: 'days', days: '2 10\n2 10\n-1 8', elapsed: '24 h' }, 'stop', /before it counts as/],
+  [
+    { source: 'days', days: '20 25\n20 25\n-1 8', elapsed: '12 h', wanted: '1 d' },
+    'look',
+    /It counts/,
+  ],
+  [{ ...held('0.1 °C'), elapsed: '24 h', wanted: '60 d' }, 'stop', /Warm it/],
+  [held('40 °C'), 'good', /past 7\.0\sd already/],
+  [held('40.1 °C'), 'look', /gets as warm as 40/],
+  [held('69.9 °C'), 'look', /gets as warm as 69/],
+  [held('70 °C'), 'stop', /at or past 70/],
+]);
+
+verdicts(curingPlan, {}, [
+  // ACI counts no time below 10 °C, DIN none below 5.
+  [held('10 °C'), 'good', /until/],
+  [held('9.9 °C'), 'look', /American practice counts no time/],
+  [held('5 °C'), 'look', /American practice counts no time/],
+  [held('4.9 °C'), 'stop', /It is too cold/],
+  [held('0.1 °C'), 'stop', /It is too cold/],
+  [held('0 °C'), 'stop', /Keep it from freezing first of all|No end of curing/],
+  [held('40 °C'), 'good', /until/],
+  [held('40.1 °C'), 'look', /gets as warm as 40/],
+  [held('70 °C'), 'stop', /^It gets as warm as 70.*cool the part\.$/],
+]);
+
+verdicts(frostGuard, { strength28: '10 MPa' }, [
+  [held('5 °C'), 'good', /No frost catches it/],
+  [held('4.9 °C'), 'look', /hardly ages/],
+  [held('0.1 °C'), 'look', /hardly ages/],
+  [held('0 °C'), 'stop', /too young to have any strength/],
+  // 3.5 MPa stand one freeze, of a strength that grows by e^0.2 at the least.
+  [{ ...held('10 °C'), strength28: '2.86 MPa' }, 'good', /never reaches/],
+  [{ ...held('10 °C'), strength28: '2.87 MPa' }, 'good', /No frost catches it/],
+  [{ ...held('4.9 °C'), strength28: '2.86 MPa' }, 'look', /never reaches/],
+  [held('40.1 °C'), 'look', /gets as warm as 40/],
+  [held('70 °C'), 'stop', /^It gets as warm as 70.*cool the part\.$/],
+]);
+
+/** Two results of an age, so far apart by their share. */
+const pairs = (apart: number) =>
+  [
+    [7, 0.6],
+    [28, 0.8],
+  ]
+    .map(([d, f]) => `${d} ${f}\n${d} ${(f! * (1 + apart)).toFixed(3)}`)
+    .join('\n');
+const four = '3 0.42\n7 0.61\n14 0.72\n28 0.80';
+
+verdicts(strengthTime, { from: 'own', results: four, age: '10 d', since: '10 d' }, [
+  [{}, 'good', /Your own results/],
+  // Four results are few no more; the curve is held to the ages that were tested.
+  [{ results: '3 0.42\n7 0.61\n14 0.72' }, 'look', /leave much to chance/],
+  [{ age: '28 d' }, 'good', /Your own results/],
+  [{ age: '28.1 d' }, 'look', /on past the last/],
+  [{ age: '3 d' }, 'good', /Your own results/],
+  [{ age: '2.9 d' }, 'look', /back before the first/],
+  [{ results: '7 0.6\n28 0.8' }, 'look', /two results always lie on a curve/],
+  [{ results: '7 0.6' }, 'look', /one result cannot tell/],
+  [{ results: '7 0.6\n7 0.6\n7 0.6\n7 0.6', age: '7 d' }, 'look', /how it grows/],
+  [{ frost: '9 d' }, 'look', /But it freezes/],
+  // Further apart than a factor of two they tell no more than a density.
+  [{ results: pairs(0.15) }, 'good', /Your own results/],
+  [{ results: pairs(0.17) }, 'look', /more than a factor of two/],
+  // No estimate before 16 hours.
+  [{ from: 'density', age: '15.9 h', since: '24 h' }, 'stop', /Too young/],
+  [{ from: 'density', age: '16 h', since: '24 h' }, 'look', /Somewhere between/],
+  [{ from: 'density', age: '24 h', since: '15.9 h' }, 'stop', /Too young/],
+  [{ from: 'density', frost: '9 d' }, 'stop', /Test a piece of it/],
 ]);

@@ -1,5 +1,9 @@
+import breakABar from '../../../src/worksheets/demould/break-a-bar.tsx';
 import canILift from '../../../src/worksheets/demould/can-i-lift.tsx';
+import handling from '../../../src/worksheets/demould/handling.tsx';
+import liftingJob from '../../../src/worksheets/demould/lifting-job.tsx';
 import partWeight from '../../../src/worksheets/demould/part-weight.tsx';
+import stripWindow from '../../../src/worksheets/demould/strip-window.tsx';
 import { verdicts } from './verdicts.ts';
 
 // Light is up to 8 kg; nobody lifts more than 23, the load constant, alone: litres of 600 kg/m³.
@@ -48,4 +52,118 @@ verdicts(canILift, slab, [
   // The end that is harder rules.
   [{ mass: '5 kg', careful: 'yes', farReach: '40 cm', farHeight: '85 cm' }, 'good', /is within/],
   [{ mass: '5 kg', careful: 'yes', farReach: '64 cm', farHeight: '85 cm' }, 'stop', /no such lift/],
+]);
+
+const { duration, special, form, careful: _, ...lift } = twisted;
+const job = (mass: string, more: object = {}) => ({ tasks: [{ ...lift, mass, ...more }] });
+
+// One lift alone has its own index: 1 and 3 of the slab’s limits above.
+verdicts(liftingJob, { duration, special, form }, [
+  [job('8 kg', { asymmetry: '30 °' }), 'good', /within what nearly all/],
+  [job('8.1 kg', { asymmetry: '30 °' }), 'look', /above 1/],
+  [job('18.9 kg'), 'stop', /no one better way of lifting is enough/],
+  [job('19.1 kg'), 'stop', /many are at raised risk/],
+  [job('23 kg'), 'stop', /many are at raised risk/],
+  [job('23.1 kg'), 'stop', /for one person in the best posture/],
+  [job('1 kg', { horizontal: '64 cm' }), 'stop', /allows no such work/],
+  [{ ...job('1 kg'), special: 'oneHand' }, 'stop', /does not cover/],
+]);
+
+/** 600 kg/m³ × g × 450² mm × ¾ ÷ 60 mm × 1.2: 17.87 kPa, with a jerk of half of it 26.81. */
+const carried = {
+  length: '450 mm',
+  width: '300 mm',
+  thickness: '60 mm',
+  density: '600 kg/m3',
+  stage: 'carried',
+  hold: 'ends',
+  strengthFrom: 'bars',
+  bars: '4',
+  beside: 'same',
+};
+const bars = (low: number, mean = low) => ({ low: `${low} kPa`, mean: `${mean} kPa` });
+
+verdicts(handling, carried, [
+  [bars(53.8), 'good', /asks for at most/],
+  [bars(53.4), 'look', /Keep that under half/],
+  [bars(26.9), 'look', /Keep that under half/],
+  [bars(26.7), 'stop', /may crack at a jerk/],
+  [bars(17.9), 'stop', /may crack at a jerk/],
+  [bars(17.8, 20), 'stop', /it may crack: at worst/],
+  [bars(10, 17.9), 'stop', /it may crack: at worst/],
+  [bars(10, 17.8), 'stop', /is expected to crack/],
+  // One bar is a guess, three are few, and four may scatter by half.
+  [{ ...bars(200), bars: '' }, 'look', /not said how many bars/],
+  [{ ...bars(200), bars: '1' }, 'look', /Of one bar/],
+  [{ ...bars(200), bars: '2' }, 'look', /2 bars are few/],
+  [{ ...bars(200), bars: '3' }, 'look', /3 bars are few/],
+  [{ ...bars(200), frost: '10 h' }, 'look', /asks for at most.*froze/],
+  [bars(100, 199), 'good', /asks for at most/],
+  [bars(100, 201), 'look', /scatter widely/],
+  [{ ...bars(200), beside: 'other' }, 'look', /kept elsewhere/],
+  [{ ...bars(200), beside: 'unsaid' }, 'look', /Say so above/],
+  // 23 kg, of 81 kg/m²·m: 283.9 mm.
+  [{ ...bars(200), thickness: '283 mm' }, 'good', /asks for at most/],
+  [{ ...bars(200), thickness: '285 mm' }, 'look', /for one person in the best posture/],
+]);
+
+// By its density no estimate before 16 hours, of age and by the clock.
+verdicts(handling, { ...carried, strengthFrom: 'density', dry: '465 kg/m3' }, [
+  [{ age: '15.9 h', since: '24 h' }, 'stop', /younger than 16/],
+  [{ age: '16.1 h', since: '24 h' }, 'stop', /may crack/],
+  [{ age: '24 h', since: '15.9 h' }, 'stop', /younger than 16/],
+  [{ age: '28 d', since: '28 d' }, 'look', /guessed from its density/],
+  [{ age: '28 d', since: '28 d', frost: '20 d' }, 'stop', /Break a bar of it/],
+  [{ age: '28 d', since: '28 d', density: '280 kg/m3', dry: '180 kg/m3' }, 'stop', /No published/],
+]);
+
+const four = (hung: string) => Array.from({ length: 4 }, () => `${hung} 50 50 0.45`);
+
+verdicts(breakABar, { loading: 'centre' }, [
+  [{ bars: four('7.45').join('\n') }, 'good', /from 4 bars/],
+  [{ bars: four('7.45').slice(1).join('\n') }, 'look', /3 bars are few/],
+  [{ bars: four('7.45').slice(3).join('\n') }, 'look', /One bar gave/],
+  // A bucket on a string is for 25 kg.
+  [{ bars: four('24.9').join('\n') }, 'good', /from 4 bars/],
+  [{ bars: four('25.1').join('\n') }, 'look', /leave it to a laboratory/],
+  // 250 mm between supports is three times 83.3.
+  [{ bars: Array(4).fill('20 50 83 0.7').join('\n') }, 'good', /from 4 bars/],
+  [{ bars: Array(4).fill('20 50 84 0.7').join('\n') }, 'look', /less than three times its depth/],
+]);
+
+/** Held at 20 °C; the stress with a jerk of half of it is to be half of the strength: 240 kPa, at 40.56 h. */
+const formed = {
+  cold: '20 °C',
+  warm: '20 °C',
+  stress: '80 kPa',
+  strengthFrom: 'bars',
+  bars: '4',
+  tested: '24 h',
+  now: '60 h',
+  ...bars(188, 225),
+};
+
+verdicts(stripWindow, formed, [
+  [{ now: '40.4 h' }, 'look', /all should pass/],
+  [{ now: '40.7 h' }, 'good', /Even by the low end of your bars/],
+  [{ bars: '' }, 'look', /guess that one bar allows/],
+  [{ bars: '1' }, 'look', /guess that one bar allows/],
+  [{ bars: '2' }, 'look', /2 bars are few/],
+  [{ bars: '3' }, 'look', /3 bars are few/],
+  [bars(188, 375), 'good', /Even by the low end/],
+  [bars(188, 377), 'look', /scatter widely/],
+  // Below 5 °C it may have been near freezing; nobody means a cure above 40, and 70 is too hot.
+  [{ cold: '5 °C', now: '30 d' }, 'good', /Even by the low end/],
+  [{ cold: '4.9 °C', now: '30 d' }, 'look', /if it never froze/],
+  [{ warm: '40 °C', now: '30 d' }, 'good', /Even by the low end/],
+  [{ warm: '40.1 °C', now: '30 d' }, 'look', /gets as warm as 40/],
+  [{ warm: '69.9 °C', now: '30 d' }, 'look', /gets as warm as 69/],
+  [{ warm: '70 °C' }, 'stop', /at or past 70/],
+  [{ strengthFrom: 'density', now: '15.9 h', stress: '0.1 kPa' }, 'stop', /^Leave it/],
+  [
+    { strengthFrom: 'density', now: '16.1 h', stress: '0.1 kPa' },
+    'look',
+    /guessed from its density/,
+  ],
+  [{ strengthFrom: 'density', stress: '3 MPa' }, 'stop', /In two months/],
 ]);

@@ -1,4 +1,5 @@
 import airOrifice from '../../../src/worksheets/foam/air-orifice.tsx';
+import airSupply from '../../../src/worksheets/foam/air-supply.tsx';
 import drainage from '../../../src/worksheets/foam/drainage.tsx';
 import foamDensity from '../../../src/worksheets/foam/foam-density.tsx';
 import foamingSolution from '../../../src/worksheets/foam/foaming-solution.tsx';
@@ -33,6 +34,8 @@ verdicts(timeInHand, waiting, [
   [{ tolerance: '10 kg/m3', wait: '5.6 min' }, 'look', /out of tolerance/],
   [{ tolerance: '10 kg/m3', wait: '7.4 min' }, 'look', /out of tolerance/],
   [{ tolerance: '10 kg/m3', wait: '7.5 min' }, 'stop', /more than you allow/],
+  [{ tolerance: '20 kg/m3', wait: '7.5 min' }, 'good', /density alone would allow 15/],
+  [{ tolerance: '20 kg/m3', wait: '7.6 min' }, 'look', /density alone would allow 15/],
   // As planned is within half a kilogram: 0.93 % out.
   [{ wait: '0.37 min' }, 'good', /comes out as planned/],
   [{ wait: '0.39 min' }, 'good', /too light/],
@@ -116,11 +119,10 @@ const air = {
   vessel: '24 L',
   full: '8 bar',
   low: '4 bar',
-  area: '0.69 mm2',
   atmosphere: '1013 mbar',
 };
 
-verdicts(receiver, air, [
+verdicts(receiver, { ...air, area: '0.69 mm2' }, [
   [{ vessel: '18.8 L' }, 'look', /too short for a steady foam/],
   [{ vessel: '18.9 L' }, 'good', /regulator after it/],
   // A hole into the open is choked from 1.013 ÷ 0.5283 bar: 0.904 on the gauge.
@@ -157,4 +159,23 @@ verdicts(survivalJar, jar, [
   [{ readings: '0\t0.9825\n15\t0.9825' }, 'good', /stays inside/],
   [{ readings: '0\t0.9815\n15\t0.9815' }, 'look', /came out light/],
   [{ readings: '0\t1.012\n5\t1.03\n15\t1.02' }, 'look', /grew lighter/],
+]);
+
+/** 33 L a minute make 75.9 L of foam in 2.143 minutes. */
+const supply = { ...air, foamVolume: '75.9 L', airFlow: '33 L/min', delivery: '100 L/min' };
+
+verdicts(airSupply, supply, [
+  [{ quarter: '2.15 min' }, 'good', /the compressor keeps up/],
+  [{ quarter: '2.14 min' }, 'look', /lost a quarter of its liquid/],
+  [{ delivery: '33 L/min' }, 'look', /Little is to spare/],
+  [{ delivery: '32.9 L/min' }, 'look', /The receiver covers it/],
+  // It runs seven tenths of the time.
+  [{ delivery: '47.2 L/min' }, 'good', /the compressor keeps up/],
+  [{ delivery: '47.1 L/min' }, 'look', /Little is to spare/],
+  // A receiver alone has 3.085 L a litre for the 70.73 L that are wanted.
+  [{ delivery: '0 L/min', vessel: '22.8 L' }, 'stop', /make it in parts/],
+  [{ delivery: '0 L/min', vessel: '23 L' }, 'look', /The receiver covers it/],
+  [{ vessel: '96 L', delivery: '0 L/min', foamVolume: '400 L' }, 'stop', /make it in parts/],
+  [{ vessel: '95 L' }, 'good', /the compressor keeps up/],
+  [{ vessel: '96 L' }, 'look', /highly hazardous/],
 ]);

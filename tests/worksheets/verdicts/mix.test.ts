@@ -1,3 +1,6 @@
+import baseCheck from '../../../src/worksheets/mix/base-check.tsx';
+import correct from '../../../src/worksheets/mix/correct.tsx';
+import correctBuckets from '../../../src/worksheets/mix/correct-buckets.tsx';
 import cost from '../../../src/worksheets/mix/cost.tsx';
 import fibres from '../../../src/worksheets/mix/fibres.tsx';
 import landing from '../../../src/worksheets/mix/landing.tsx';
@@ -88,4 +91,58 @@ verdicts(pigment, { cement: '10 kg', own: '100 %' }, [
 verdicts(cost, { volume: '100 L' }, [
   [{ net: '85 L' }, 'good', /allowance/],
   [{ net: '84.9 L' }, 'look', /does not end in a part/],
+]);
+
+/** A litre of a base mix that was to have a w/c of 0.4. */
+const jug = { tare: '0.15 kg', jug: '1 L', cement: '10 kg', waterCement: '0.4', counts: 'base' };
+
+// 1 + w/c over 1 ÷ 3150 + w/c ÷ 1000, and the jug: as meant within two hundredths, and what a jug can tell.
+verdicts(baseCheck, { ...jug, sandCement: '0', air: '0 %', cementDensity: '3150 kg/m3' }, [
+  [{ full: '2.076 kg' }, 'good', /as near to 0\.40/],
+  [{ full: '2.074 kg' }, 'look', /Wetter than meant/],
+  [{ full: '2.128 kg' }, 'good', /as near to 0\.40/],
+  [{ full: '2.131 kg' }, 'look', /Drier than meant\. Add/],
+  // Below 0.35, at 2.173 kg, it takes its water from the foam.
+  [{ full: '2.172 kg' }, 'look', /Drier than meant\. Add/],
+  [{ full: '2.174 kg' }, 'stop', /dry enough to take water out of the foam/],
+  [{ full: '2.172 kg', waterCement: '0.35' }, 'good', /as near to 0\.35/],
+  [{ full: '2.174 kg', waterCement: '0.35' }, 'look', /whatever was meant/],
+  // More than half of the cement, from 0.6 on, is a slip; as is a w/c below 0.2.
+  [{ full: '1.895 kg' }, 'look', /Wetter than meant/],
+  [{ full: '1.893 kg' }, 'stop', /is a slip, not a splash/],
+  [{ full: '2.468 kg' }, 'stop', /dry enough to take water/],
+  [{ full: '2.471 kg' }, 'stop', /is a slip, not a splash/],
+]);
+
+/** In 20 L near enough is from 12.25 to 13.45 kg. */
+const load = { tare: '0.85 kg', vessel: '20 L', target: '600 kg/m3', tolerance: '5 %' };
+
+verdicts(correct, load, [
+  [{ full: '13.44 kg' }, 'good', /is near enough/],
+  [{ full: '13.46 kg' }, 'look', /too heavy/],
+  [{ full: '12.26 kg' }, 'good', /is near enough/],
+  [{ full: '12.24 kg' }, 'look', /too light/],
+  // After two corrections a mix within twice that is placed, and one outside it is another.
+  [{ full: '14.04 kg', made: '1' }, 'look', /too heavy/],
+  [{ full: '14.04 kg', made: '2' }, 'look', /place it as it is/],
+  [{ full: '14.06 kg', made: '2' }, 'stop', /Do not correct it again/],
+]);
+
+const buckets = (...fulls: readonly string[]) => ({
+  buckets: fulls.map((full) => ({ full, mass: '21 kg' })),
+});
+
+// Buckets 5 % apart, of 615 kg/m³ that is 0.615 kg, are not one mix.
+verdicts(correctBuckets, { ...load, target: '615 kg/m3', drains: 'not' }, [
+  [buckets('12.85 kg', '13.46 kg'), 'good', /near enough/],
+  [buckets('12.85 kg', '13.47 kg'), 'look', /The buckets differ/],
+]);
+
+// A quarter of the foam’s liquid is out after ten minutes, half of it after twenty.
+const foam = { drains: 'line', perMinute: '2.5 %', ...buckets('12.85 kg') };
+verdicts(correctBuckets, { ...load, target: '560 kg/m3', ...foam }, [
+  [{ age: '10 min' }, 'look', /^Add/],
+  [{ age: '10.1 min' }, 'look', /More than a quarter/],
+  [{ age: '20 min' }, 'look', /More than a quarter/],
+  [{ age: '20.1 min' }, 'stop', /Make fresh foam, weigh it/],
 ]);

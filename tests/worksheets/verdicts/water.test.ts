@@ -2,10 +2,12 @@ import blendWaters from '../../../src/worksheets/water/blend-waters.tsx';
 import boilWater from '../../../src/worksheets/water/boil-water.tsx';
 import carbonateBalance from '../../../src/worksheets/water/carbonate-balance.tsx';
 import compareWaters from '../../../src/worksheets/water/compare-waters.tsx';
+import fitForCement from '../../../src/worksheets/water/fit-for-cement.tsx';
 import rainStore from '../../../src/worksheets/water/rain-store.tsx';
 import sequestrants from '../../../src/worksheets/water/sequestrants.tsx';
 import setFaster from '../../../src/worksheets/water/set-faster.tsx';
 import soapLost from '../../../src/worksheets/water/soap-lost.tsx';
+import softenSoda from '../../../src/worksheets/water/soften-soda.tsx';
 import softener from '../../../src/worksheets/water/softener.tsx';
 import waterHardness from '../../../src/worksheets/water/water-hardness.tsx';
 import { verdicts } from './verdicts.ts';
@@ -37,6 +39,7 @@ verdicts(soapLost, { ...tap, kind: 'soap', soap: 'sodiumOleate', dose: '8.2 g/L'
   [{ hardness: mg(675) }, 'stop', /gone before there is a bubble/],
   [{ hardness: mg(1347) }, 'stop', /gone before there is a bubble/],
   [{ hardness: mg(1349) }, 'stop', /takes the whole dose/],
+  [{ hardness: mg(100), dose: '1 g/L' }, 'stop', /gone before there is a bubble/],
   // A water is soft beside one of twice its hardness, if it does not stop the soap itself.
   [{ soft: mg(155) }, 'look', /Use the soft water/],
   [{ soft: mg(156) }, 'look', /not soft enough/],
@@ -79,6 +82,7 @@ verdicts(softener, { hardness: mg(311), by: 'resin', leaves: mg(0) }, [
 
 // It is 0.2246 past saturation at pH 7.4; near balance is within 0.3.
 verdicts(carbonateBalance, { others: 'none' }, [
+  [{ known: 'total', hardness: mg(0) }, 'good', /no calcite to come out/],
   [{ pH: '6.88' }, 'good', /Near balance/],
   [{ pH: '6.87' }, 'look', /take up calcite/],
   [{ pH: '7.47' }, 'good', /Near balance/],
@@ -168,4 +172,53 @@ verdicts(rainStore, butt, [
   [{ senses: 'oil' }, 'stop', /Oil kills foam/],
   [{ stood: '14 d' }, 'good', /Enough/],
   [{ stood: '14.1 d' }, 'look', /stood long/],
+]);
+
+// Of calcium alone: 250 and 275 mg/L are more than half the soda’s work, or not; a cold bucket keeps 35 mg/L.
+verdicts(softenSoda, { known: 'total', hardness: mg(311), magnesiumShare: '0 %' }, [
+  [{ target: mg(311) }, 'good', /without any soda/],
+  [{ target: mg(257) }, 'good', /^Dissolve/],
+  [{ target: mg(262) }, 'look', /comes out by itself/],
+  // 3 % above the target is as good as there.
+  [{ target: mg(34.1) }, 'good', /^Dissolve/],
+  [{ target: mg(33.8) }, 'look', /a cold bucket will leave/],
+  // It stings from pH 10.
+  [{ target: mg(0.9) }, 'look', /a cold bucket will leave/],
+  [{ target: mg(0.8) }, 'stop', /the water is caustic/],
+]);
+
+/** Each well within its limits, and their sum within the solids. */
+const report = {
+  senses: 'clear',
+  use: 'plain',
+  chloride: '42 mg/L',
+  sulfate: '45 mg/L',
+  sodium: '22 mg/L',
+  potassium: '3 mg/L',
+  nitrate: '20 mg/L',
+  dissolvedSolids: '2000 mg/L',
+};
+
+verdicts(fitForCement, report, [
+  [{}, 'good', /Within every limit/],
+  // Natural waters hold up to 2000 mg/L; none is past pH 9, nor lime water past 12.5.
+  [{ dissolvedSolids: '2010 mg/L' }, 'look', /more than natural waters do/],
+  [{ pH: '9' }, 'good', /Within every limit/],
+  [{ pH: '9.1' }, 'look', /wash water or lye/],
+  [{ pH: '12.5' }, 'look', /wash water or lye/],
+  [{ pH: '12.6' }, 'stop', /So caustic a water is lye/],
+  // EN 1008: 2000 mg/L of sulfate; chloride of 4500 mg/L without steel, 1000 with it, 500 prestressed.
+  [{ sulfate: '1990 mg/L', dissolvedSolids: '' }, 'look', /more than natural waters do/],
+  [{ sulfate: '2010 mg/L', dissolvedSolids: '' }, 'stop', /Beyond a limit: sulfate/],
+  [{ use: 'reinforced', chloride: '999 mg/L' }, 'good', /Within every limit/],
+  [{ use: 'reinforced', chloride: '1001 mg/L' }, 'stop', /Beyond a limit: chloride/],
+  [{ use: 'prestressed', chloride: '499 mg/L' }, 'good', /Within every limit/],
+  [{ use: 'prestressed', chloride: '501 mg/L' }, 'stop', /Beyond a limit: chloride/],
+  [{ chloride: '' }, 'look', /silent on chloride/],
+  [{ senses: 'alive' }, 'look', /Let it settle/],
+  [{ senses: 'green' }, 'stop', /Algae and rot/],
+  [{ senses: 'oil' }, 'stop', /Oil, soap and sugar/],
+  // Ions that come to more than a tenth over their total are doubted: 132 mg/L of them.
+  [{ dissolvedSolids: '121 mg/L' }, 'good', /Within every limit/],
+  [{ dissolvedSolids: '119 mg/L' }, 'look', /come to 132/],
 ]);
