@@ -9,6 +9,7 @@ import { $going, $left, type Going, runInstead } from '../../bench/run.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
+import { RunBatch } from '../shared/RunBatch.tsx';
 import type { RunCaution } from '../shared/RunCautions.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
