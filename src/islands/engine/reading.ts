@@ -115,11 +115,11 @@ export interface Reading {
   readonly onExample: boolean;
 }
 
-/** What is chosen in each field that chooses. */
-export const choices = (fields: Readonly<Record<string, FieldReading>>) =>
+/** What is chosen in each field that chooses; or what the example chooses. */
+export const choices = (fields: Readonly<Record<string, FieldReading>>, example = false) =>
   Object.fromEntries(
     Object.entries(fields).flatMap(([name, reading]) =>
-      reading.type === 'choice' ? [[name, reading.value]] : [],
+      reading.type === 'choice' ? [[name, example ? reading.field.example : reading.value]] : [],
     ),
   );
 
@@ -145,11 +145,7 @@ export const exampleFields = ({
   fields,
 }: Pick<Reading, 'fields'>): readonly (readonly [string, FieldReading])[] => {
   const chosen = choices(fields);
-  const unchosen = Object.fromEntries(
-    Object.entries(fields).flatMap(([name, { field }]) =>
-      field.type === 'choice' ? [[name, field.example]] : [],
-    ),
-  );
+  const unchosen = choices(fields, true);
   return Object.entries(fields).filter(
     ([, reading]) =>
       isExample(reading) &&
