@@ -27,12 +27,12 @@ const all = {
 describe('before a batch is done', () => {
   test('what was not weighed is named, and each step of it once', () => {
     expect(missed({})).toEqual({
-      words: ['cement', 'water', 'foam', 'foam put in', 'blend'],
+      words: ['cement', 'water', 'foam density', 'foam put in', 'full bucket of blend'],
       steps: [0, 1, 2],
     });
     expect(missed(all)).toEqual({ words: [], steps: [] });
     const { full: _, ...noBlend } = all;
-    expect(missed(noBlend)).toEqual({ words: ['blend'], steps: [2] });
+    expect(missed(noBlend)).toEqual({ words: ['full bucket of blend'], steps: [2] });
     // What cannot be read was not weighed.
     expect(missed({ ...all, water: kg('five') })).toEqual({ words: ['water'], steps: [0] });
   });
@@ -54,7 +54,9 @@ describe('before a batch is done', () => {
       'Back to: foam',
       'Back to: weigh the blend',
     ]);
-    expect(drawn({})).toContain('Not written down: cement, water, foam, foam put in, blend.');
+    expect(drawn({})).toContain(
+      'Not written down: cement, water, foam density, foam put in, full bucket of blend.',
+    );
     expect(drawn(all)).toBe('');
   });
 });
