@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { apart } from '../../scripts/site/search.mjs';
 import { findPages, groupsOf, type Index } from '../../src/components/site/search-pages.ts';
-import { bestSection, type Found } from '../../src/components/site/search-sections.ts';
+import { bestSection, type Found, wholly } from '../../src/components/site/search-sections.ts';
 import { isMeant, wordsOf } from '../../src/components/site/search-words.ts';
 
 const first = (asked: string) => wordsOf(asked).map(([word]) => word);
@@ -152,6 +152,20 @@ test('a page far below the best is left out', async () => {
   };
   const { hits } = await findPages(index, 'wet foam');
   expect(hits.map(({ id }) => id)).toEqual(['wet']);
+});
+
+test.each([
+  ['… °C (68 °F), the least that …', '… the least that …'],
+  ['… (68 °F), the least that …', '… the least that …'],
+  ['… “sinks” in the text [Weaire 1999]', '… “sinks” in the text [Weaire 1999]'],
+  ['… kg/m³ of foam and 20 …', '… of foam and …'],
+  ['… g of it goes in for 1.5–2 …', '… of it goes in for …'],
+  ['Begins here, and is 20 …', 'Begins here, and is …'],
+  ['… strip at <mark>20</mark> …', '… strip at <mark>20</mark> …'],
+  ['… <mark>kg</mark> a load', '… <mark>kg</mark> a load'],
+  ['°C is a unit; ends at 20', '°C is a unit; ends at 20'],
+])('an excerpt parts no number from its unit: %s', (excerpt, whole) => {
+  expect(wholly(excerpt)).toBe(whole);
 });
 
 /** A page whose section on burns holds fewer of the words than another. */

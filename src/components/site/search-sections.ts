@@ -24,10 +24,17 @@ interface Section {
 
 /** Whether what was found is only the page's list of search words, which is not for reading. */
 export function isKeywords(excerpt: string, { meta }: Found): boolean {
-  const text = excerpt.replaceAll(/<\/?mark>/g, '');
+  const text = excerpt.replaceAll(/<\/?mark>|…/g, '');
   const start = text.split(',')[1]?.trim();
   return Boolean(start && meta.keywords?.includes(start));
 }
+
+/** A unit where an excerpt begins, and a number where it ends: what is left of a quantity that was cut. */
+const HALVES =
+  /(?<=^… )(?:(?:\(\d[^\s<]*|[^\s<]*[°%/²³·][^\s<]*|(?:[kM]?g|m?L|[cm]?m|lb|oz|in|ft|gal|min|[hds]|[kM]?Pa|psi)[.,;:)]*) )+| [(~±≤≥<]*\d[\d.,–−]*(?= …$)/gu;
+
+/** An excerpt that does not part a number from its unit. */
+export const wholly = (excerpt: string): string => excerpt.replaceAll(HALVES, '');
 
 /** The section named for what was asked, or that with most of its words; the list of search words is none. */
 export function bestSection(page: Found, asked: string): Section | undefined {

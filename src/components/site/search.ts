@@ -1,8 +1,13 @@
 import { findPages, groupsOf, type Index } from './search-pages.ts';
-import { bestSection, type Found, isKeywords } from './search-sections.ts';
+import { bestSection, type Found, isKeywords, wholly } from './search-sections.ts';
 
 interface Opened extends Index<Found> {
-  options(options: { readonly baseUrl?: string; readonly excerptLength?: number }): Promise<void>;
+  options(options: {
+    readonly baseUrl: string;
+    readonly excerptLength: number;
+    /** Where an excerpt is cut. */
+    readonly excerptEllipsis: string;
+  }): Promise<void>;
 }
 
 const MOST = 12;
@@ -28,7 +33,7 @@ let failures = 0;
 async function fetchIndex(base: string): Promise<Opened> {
   const again = failures > 0 ? `?ts=${failures}` : '';
   const loaded: Opened = await import(/* @vite-ignore */ `${base}pagefind/pagefind.js${again}`);
-  await loaded.options({ baseUrl: base, excerptLength: 22 });
+  await loaded.options({ baseUrl: base, excerptLength: 22, excerptEllipsis: '…' });
   return loaded;
 }
 
@@ -153,7 +158,7 @@ function option(page: Found, asked: string, id: string, head: string): HTMLEleme
   // The index marks the words it found with <mark>; the rest of an excerpt is escaped text.
   const excerpt = best?.excerpt ?? page.excerpt;
   if (!excerpt || isKeywords(excerpt, page)) words.textContent = page.meta.summary ?? '';
-  else words.innerHTML = excerpt;
+  else words.innerHTML = wholly(excerpt);
   const places = [chapterOf(page), best?.title].filter(
     (name) => name && name !== head && name !== page.meta.title,
   );
