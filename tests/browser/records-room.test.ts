@@ -85,7 +85,7 @@ describe.concurrent('the bin', () => {
     await page.getByText('In the bin: 1 batch').click();
     await expect
       .poll(() => page.locator('.records-bin').innerText())
-      .toContain('removed 2025-05-30');
+      .toContain('removed 30\u00a0May\u00a02025');
   });
 });
 

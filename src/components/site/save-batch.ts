@@ -3,11 +3,12 @@ import { recordFromBench } from '../../bench/records/from-bench.ts';
 import { today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { saveRecord } from '../../bench/records/store.ts';
+import { dayInWords } from '../../worksheets/shared/moments.ts';
 import { tellRefused } from '../../worksheets/shared/refused-notice.ts';
 
 /** Saves the bench as a new batch, from any page, and offers the way to its record; whether it is saved. */
 export async function saveBench(name: string): Promise<boolean> {
-  const record = recordFromBench(name || `Batch of ${today()}`);
+  const record = recordFromBench(name || `Batch of ${dayInWords(today())}`);
   const saved = await saveRecord(record);
   if (!saved.ok) {
     tellRefused(record, saved.because === 'refused' ? saved.say : 'The batch was not saved.');

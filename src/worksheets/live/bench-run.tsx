@@ -9,6 +9,7 @@ import { $going, $left, type Going, runInstead } from '../../bench/run.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
+import { dayInWords } from '../shared/moments.ts';
 import { RunBatch } from '../shared/RunBatch.tsx';
 import type { RunCaution } from '../shared/RunCautions.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
@@ -115,7 +116,11 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
             class={`run-big ${stopped && !over ? '' : 'main'}`}
             disabled={!records}
             onClick={() =>
-              begin(recordToWeigh(freeName(`Batch of ${today()}`, (records ?? []).map(nameOf))))
+              begin(
+                recordToWeigh(
+                  freeName(`Batch of ${dayInWords(today())}`, (records ?? []).map(nameOf)),
+                ),
+              )
             }
           >
             Begin a batch

@@ -6,6 +6,7 @@ import { today } from '../../bench/records/record.ts';
 import { askToPersist, type Room, room } from '../../bench/records/room.ts';
 import type { Listed } from '../../bench/records/store.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
+import { dayInWords } from './moments.ts';
 import { nameOf } from './record-words.ts';
 import { takeAside } from './refused-notice.ts';
 import { putBackAndTell } from './removed-notice.ts';
@@ -85,8 +86,8 @@ export function RecordsRoom({
           <ul class="records-bin">
             {bin.map(({ id, record, removed }) => (
               <li key={id}>
-                {record.name || 'Unnamed batch'}, cast {record.date}, removed{' '}
-                {today(new Date(removed))}{' '}
+                {record.name || 'Unnamed batch'}, cast {dayInWords(record.date)}, removed{' '}
+                {dayInWords(today(new Date(removed)))}{' '}
                 <button
                   type="button"
                   aria-label={`Put back “${nameOf(record)}”`}

@@ -33,3 +33,9 @@ export function momentInWords(seconds: number, to: Rounding = 'minute'): string 
   const date = new Date(roundMoment(seconds, to) * 1000);
   return `${DAYS[date.getUTCDay()]}\u00a0${date.getUTCDate()}\u00a0${MONTHS[date.getUTCMonth()]}, ${two(date.getUTCHours())}:${two(date.getUTCMinutes())}`;
 }
+
+/** A day as a record holds it, `2025-06-21`, in words: `21 Jun 2025`. */
+export function dayInWords(day: string): string {
+  const [year, month, date] = day.split('-').map(Number);
+  return `${date}\u00a0${MONTHS[month! - 1]}\u00a0${year}`;
+}

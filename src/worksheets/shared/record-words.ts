@@ -3,6 +3,7 @@ import type { Stage } from '../../bench/records/readings.ts';
 import { type BatchRecord, type Correction, stageOf } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { ADDED_FOAM, DENSITY } from './amounts.ts';
+import { dayInWords } from './moments.ts';
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   mixed: 'Mixed',
@@ -15,16 +16,17 @@ export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
 
 /** What a batch is called: its name or day, and that it is invented, however it was renamed. */
 export function nameOf(record: BatchRecord): string {
-  const name = record.name || `Batch of ${record.date}`;
+  const name = record.name || `Batch of ${dayInWords(record.date)}`;
   return record.invented && !/invented/i.test(name) ? `${name} (invented)` : name;
 }
 
 /** How far a batch has come, with its day: called cast only once something of the casting is written down. */
 export function progressOf(record: BatchRecord): string {
   const stage = stageOf(record);
-  if (stage === undefined) return `${record.date}, not mixed yet`;
-  if (stage === 'cast') return `cast ${record.date}`;
-  return `${stage === 'mixed' ? '' : 'cast '}${record.date}, ${STAGE_NAMES[stage].toLowerCase()}`;
+  const day = dayInWords(record.date);
+  if (stage === undefined) return `${day}, not mixed yet`;
+  if (stage === 'cast') return `cast ${day}`;
+  return `${stage === 'mixed' ? '' : 'cast '}${day}, ${STAGE_NAMES[stage].toLowerCase()}`;
 }
 
 /** The corrections of a batch in their order: what was weighed, and what was added. */
