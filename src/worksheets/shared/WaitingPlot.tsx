@@ -131,7 +131,10 @@ interface Name {
   readonly ends: boolean;
 }
 
-/** Where the names of the curves that are in the picture stand, each beside its own and clear of those before it. */
+/**
+ * Where the names of the curves that are in the picture stand, each beside its own and clear of those before it; of all
+ * curves too, where there is such a place.
+ */
 function namesOf(curves: readonly Way[], axes: Axes): readonly Name[] {
   const left = ({ way, x, ends }: Name) => (ends ? x - NAMES[way].length * LETTER : x);
   const right = ({ way, x, ends }: Name) => (ends ? x : x + NAMES[way].length * LETTER);
@@ -140,21 +143,19 @@ function namesOf(curves: readonly Way[], axes: Axes): readonly Name[] {
   const names: Name[] = [];
   for (const { way, points } of curves) {
     const steep = way === 'mass';
-    // A curve that falls out of the picture is named where it is clear of the others: near its end.
+    // A curve that falls out of the picture is clear of the others near its end.
     const first = points.length > POINTS ? 0.8 : 0.95;
-    const places = [first, ...ALONG].flatMap((along) => {
-      const at = points[Math.floor((points.length - 1) * along)];
-      if (!at) return [];
-      const x = axes.x(at[0]);
-      // The name of a steep fall stands on its open side, where there is room.
-      const ends = x > start + (end - start) * (steep ? 0.7 : 1 / 3);
-      return (way === 'volume' ? [20, -7] : [-7, 20]).map((down) => ({
-        way,
-        x: x + (steep ? 4 : 0),
-        y: axes.y(at[1]) + down,
-        ends,
-      }));
-    });
+    // On its outer side all along, before the other: there its neighbour runs.
+    const places = (way === 'volume' ? [20, -7] : [-7, 20]).flatMap((down) =>
+      [first, ...ALONG].flatMap((along) => {
+        const at = points[Math.floor((points.length - 1) * along)];
+        if (!at) return [];
+        const x = axes.x(at[0]);
+        // The name of a steep fall stands on its open side, where there is room.
+        const ends = x > start + (end - start) * (steep ? 0.7 : 1 / 3);
+        return { way, x: x + (steep ? 4 : 0), y: axes.y(at[1]) + down, ends };
+      }),
+    );
     const clear = (name: Name) =>
       name.y < foot &&
       name.y > top &&
@@ -164,7 +165,15 @@ function namesOf(curves: readonly Way[], axes: Axes): readonly Name[] {
           left(other) > right(name) ||
           right(other) < left(name),
       );
-    const name = places.find(clear) ?? places[0];
+    const free = (name: Name) =>
+      clear(name) &&
+      curves.every(({ points }) =>
+        points.every(([at, density]) => {
+          const [x, y] = [axes.x(at), axes.y(density)];
+          return x < left(name) || x > right(name) || y < name.y - 12 || y > name.y + 4;
+        }),
+      );
+    const name = places.find(free) ?? places.find(clear) ?? places[0];
     if (name) names.push(name);
   }
   return names;
