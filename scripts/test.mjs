@@ -144,13 +144,12 @@ async function runStage({ name, work, needs }) {
 }
 
 /** @type {Promise<void>[]} */
-let running = [];
+const running = [];
 for (const stage of stages) {
   running.push(runStage(stage));
-  if (stage.beside) continue;
-  await Promise.all(running);
-  running = [];
+  if (!stage.beside) await Promise.all(running);
 }
+await Promise.all(running);
 
 console.log('\n── in all ──');
 for (const { name, count, seconds } of results) {
