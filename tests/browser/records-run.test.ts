@@ -387,7 +387,7 @@ describe.concurrent('from the bench', () => {
     await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
     await expect
       .poll(() => page.locator('main').innerText())
-      .toMatch(/The invented batches \(\d\): out clean/);
+      .toMatch(/The invented batches \(\d\) came out clean/);
   });
 
   test('one batch is run step by step with large targets, and its record is written', async ({
