@@ -170,6 +170,19 @@ const mixed = (entries: Record<string, string>) =>
     ),
   ).judgement;
 
+test('ice stands in the working with what melts it, as water so cold', () => {
+  const said = (ice: string) => {
+    const entries = { 'mix-temperature.ice': { t: ice }, 'mix-temperature.iceAt': { t: '0' } };
+    const found = answered(mixTemperature, entries, {});
+    return mixTemperature.working[0]!.put(found.values as never, found.result as never, metric)
+      .replaceAll('\u00a0', ' ')
+      .replaceAll('\u2212', '-');
+  };
+  // 333.55 ÷ 4.187, and (2499.7 − 333.55 × 3) ÷ (124.16 + 3 × 4.187) = 10.96.
+  expect(said('3')).toMatch(/\+ 3\.00 kg × 4\.187 × -79\.7 °C for the ice.*: 11 °C$/);
+  expect(said('9')).toMatch(/not all of the ice melts, and the mix stays at 0 °C$/);
+});
+
 test('a mix below 5 °C is not cast', () => {
   const cold = (waterAt: string) => mixed({ waterAt, cementAt: '1', foamAt: '2' });
   expect(cold('1.5')).toMatchObject({

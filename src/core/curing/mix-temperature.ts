@@ -22,6 +22,13 @@ export interface Ingredient {
   readonly specificHeat: number;
 }
 
+interface Ice {
+  /** In the unit of the other masses. */
+  readonly mass: number;
+  /** K */
+  readonly temperature: number;
+}
+
 export interface MixTemperature {
   /** K */
   readonly temperature: number;
@@ -41,8 +48,7 @@ export interface MixTemperature {
  */
 export function mixTemperature(of: {
   readonly ingredients: readonly Ingredient[];
-  /** Ice: kg and K. */
-  readonly ice?: { readonly mass: number; readonly temperature: number };
+  readonly ice?: Ice;
   readonly waterSpecificHeat?: number;
   readonly latentHeat?: number;
 }): MixTemperature {
@@ -87,8 +93,21 @@ export function mixTemperature(of: {
 }
 
 /**
+ * Temperature of the water that would cool a mix as much as ice does, K, if it stayed a liquid so cold: ice at
+ * `temperature` K is warmed, melted and counted as water, T = 0 °C − (c_ice·(0 °C − temperature) + L) ÷ c_water.
+ * No range: a balance.
+ * @throws {DomainError} for ice above 0 °C.
+ * @source ice-heat
+ */
+export function iceAsWater(temperature: number): number {
+  demand('iceTemperature', temperature, 'temperature', { min: 0, aboveMin: true, max: ICE_POINT });
+  const taken = ICE_SPECIFIC_HEAT * (ICE_POINT - temperature) + LATENT_HEAT;
+  return ICE_POINT - taken / SPECIFIC_HEAT.water;
+}
+
+/**
  * Water temperature that gives a wanted mix temperature, K.
- * `others` without the water; `water` kg; `wanted` K. Above 60 °C the note 'hot-water' (let it meet the
+ * `others` without the water; `water` kg; `wanted` K; `ice` besides the water, kg and K. Above 60 °C the note 'hot-water' (let it meet the
  * sand first, never the cement); at or above 100 °C 'impossible'; below 0 °C 'needs-ice'. No range: a
  * balance.
  * @throws {DomainError} for a mass of water not above zero, or as mixTemperature.
@@ -99,15 +118,18 @@ export function waterTemperatureFor(of: {
   readonly others: readonly Ingredient[];
   readonly water: number;
   readonly wanted: number;
+  readonly ice?: Ice;
   readonly waterSpecificHeat?: number;
 }): { readonly temperature: number; readonly notes: readonly Note[] } {
-  const { others, water, wanted, waterSpecificHeat = SPECIFIC_HEAT.water } = of;
+  const { others, water, wanted, ice, waterSpecificHeat = SPECIFIC_HEAT.water } = of;
   demandPositive('water', water, 'mass');
   // No mix is wanted at the boil.
   demand('wanted', wanted, 'temperature', { min: ICE_POINT, max: ICE_POINT + 100 });
   const { capacity, heat } = heatAboveIce(others);
   const own = water * waterSpecificHeat;
-  const above = ((wanted - ICE_POINT) * (capacity + own) - heat) / own;
+  demandNotNegative('ice', ice?.mass ?? 0, 'mass');
+  const melting = ice ? ice.mass * SPECIFIC_HEAT.water * (wanted - iceAsWater(ice.temperature)) : 0;
+  const above = ((wanted - ICE_POINT) * (capacity + own) - heat + melting) / own;
   const temperature = ICE_POINT + above;
   const code =
     above >= 100

@@ -2,6 +2,7 @@ import { SPECIFIC_HEAT } from '../../core/curing/heat/thermal-properties.ts';
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import {
   HOT_WATER_LIMIT,
+  iceAsWater,
   iceFor,
   mixTemperature,
   waterTemperatureFor,
@@ -66,7 +67,7 @@ export default worksheet({
     const water = { mass: v.water, temperature: v.waterAt, specificHeat: SPECIFIC_HEAT.water };
     const ice = { mass: v.ice, temperature: v.iceAt };
     const mix = mixTemperature({ ingredients: [...others, water], ice });
-    const heat = waterTemperatureFor({ others, water: v.water, wanted: v.wanted });
+    const heat = waterTemperatureFor({ others, water: v.water, wanted: v.wanted, ice });
     const cool =
       v.wanted < mix.temperature && v.ice === 0
         ? iceFor({
@@ -77,10 +78,12 @@ export default worksheet({
             iceTemperature: v.iceAt,
           })
         : undefined;
-    const capacity = [...others, water].map((each) => each.mass * each.specificHeat);
+    const melted = { mass: v.ice, specificHeat: SPECIFIC_HEAT.water };
+    const capacity = [...others, water, melted].map((each) => each.mass * each.specificHeat);
     const all = capacity.reduce((a, b) => a + b, 0);
-    const [cement, foam, sand, ofWater] = capacity.map((each) => each / all);
-    return { mix, heat, cool, sandHeat, shares: { cement, foam, sand, water: ofWater } };
+    const [cement, foam, sand, ofWater, ofIce] = capacity.map((each) => each / all);
+    const shares = { cement, foam, sand, water: ofWater, ice: ofIce };
+    return { mix, heat, cool, sandHeat, shares, iceCounts: iceAsWater(v.iceAt) };
   },
   results: {
     temperature: { label: 'Mix temperature', kind: 'temperature', of: (r) => r.mix.temperature },
@@ -107,7 +110,7 @@ export default worksheet({
   judge: ({ mix, heat }, v, say) => {
     const { waterAt, wanted } = v;
     const t = (kelvin: number) => say(kelvin, 'temperature');
-    const water = waterWords(heat, wanted, say);
+    const water = waterWords(heat, v, say);
     if (waterAt > HOT_WATER_LIMIT)
       return {
         verdict: 'stop',
@@ -173,8 +176,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`T = \frac{\sum m\,c\,T}{\sum m\,c}`,
-      put: (v, { mix, sandHeat }, say) =>
-        `${say(v.cement, 'mass')} × ${KILOJOULES.cement} × ${say(v.cementAt, 'temperature')} + ${say(v.water, 'mass')} × ${KILOJOULES.water} × ${say(v.waterAt, 'temperature')} + ${say(v.foam, 'mass')} × ${KILOJOULES.water} × ${say(v.foamAt, 'temperature')}${v.sand > 0 ? ` + ${say(v.sand, 'mass')} × ${(sandHeat / 1000).toFixed(2)} × ${say(v.sandAt, 'temperature')}` : ''}, over the same without the temperatures: ${say(mix.temperature, 'temperature')}`,
+      put: (v, { mix, sandHeat, iceCounts }, say) =>
+        `${say(v.cement, 'mass')} × ${KILOJOULES.cement} × ${say(v.cementAt, 'temperature')} + ${say(v.water, 'mass')} × ${KILOJOULES.water} × ${say(v.waterAt, 'temperature')} + ${say(v.foam, 'mass')} × ${KILOJOULES.water} × ${say(v.foamAt, 'temperature')}${v.sand > 0 ? ` + ${say(v.sand, 'mass')} × ${(sandHeat / 1000).toFixed(2)} × ${say(v.sandAt, 'temperature')}` : ''}${v.ice > 0 ? ` + ${say(v.ice, 'mass')} × ${KILOJOULES.water} × ${say(iceCounts, 'temperature')} for the ice (as water so cold: what melts it counted)` : ''}, over the same without the temperatures: ${mix.iceLeft > 0 ? 'below freezing, so not all of the ice melts, and the mix stays at ' : ''}${say(mix.temperature, 'temperature')}`,
     },
     {
       tex: String.raw`T_w = \frac{T \sum m\,c - \sum_{\text{others}} m\,c\,T_i}{m_w\,c_w}`,
@@ -182,7 +185,7 @@ export default worksheet({
         `For ${say(v.wanted, 'temperature')} the water would have to be at ${say(heat.temperature, 'temperature')}`,
     },
   ],
-  figure: ({ values: v, result: { mix, shares }, say }) => (
+  figure: ({ values: v, result: { mix, shares, iceCounts }, say }) => (
     <WarmthScale
       marks={[
         { name: 'cement', at: v.cementAt, share: shares.cement ?? 0, role: 'plain' },
@@ -190,6 +193,16 @@ export default worksheet({
           ? [{ name: 'sand', at: v.sandAt, share: shares.sand ?? 0, role: 'plain' as const }]
           : []),
         { name: 'water', at: v.waterAt, share: shares.water ?? 0, role: 'plain' },
+        ...(v.ice > 0
+          ? [
+              {
+                name: 'ice, as water at',
+                at: iceCounts,
+                share: shares.ice ?? 0,
+                role: 'plain' as const,
+              },
+            ]
+          : []),
         { name: 'foam', at: v.foamAt, share: shares.foam ?? 0, role: 'plain' },
         { name: 'mix', at: mix.temperature, role: 'measured' },
       ]}
@@ -208,17 +221,20 @@ const plainly = (kelvin: number, say: Say) => say(kelvin, 'temperature', { plain
 
 function waterWords(
   heat: ReturnType<typeof waterTemperatureFor>,
-  wanted: number,
+  { wanted, ice }: { readonly wanted: number; readonly ice: number },
   say: Say,
 ): string {
   if (outsideMix(wanted))
     return `The ${plainly(wanted, say)} you want is too ${wanted > MIX.hot ? 'hot' : 'cold'} for a mix: aim between ${plainly(MIX.cold, say)} and ${plainly(MIX.hot, say)}.`;
   const t = (kelvin: number) => say(kelvin, 'temperature');
   const code = heat.notes[0]?.code;
+  if (ice > 0 && (code === 'impossible' || code === 'hot-water'))
+    return `For ${t(wanted)} use less ice.`;
   if (code === 'impossible')
     return `No water is hot enough for ${t(wanted)}: warm the cement and the sand as well.`;
   if (code === 'hot-water')
     return `For ${t(wanted)} the water would be at ${t(heat.temperature)}, too hot to meet cement: warm the room and the bags instead.`;
-  if (code === 'needs-ice') return `For ${t(wanted)} some of the water must be ice.`;
+  if (code === 'needs-ice')
+    return `For ${t(wanted)} ${ice > 0 ? 'more' : 'some'} of the water must be ice.`;
   return `For ${t(wanted)} have the water at ${t(heat.temperature)}.`;
 }

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type Ingredient,
+  iceAsWater,
   iceFor,
   mixTemperature,
   waterTemperatureFor,
@@ -45,6 +46,30 @@ describe('mix temperature', () => {
         expect(mixed.temperature).toBeCloseTo(wanted, 9);
       }),
     );
+  });
+
+  test('with ice as well, the water asked for gives the mix asked for', () => {
+    for (const temperature of [273.15, 263.15]) {
+      const ice = { mass: 20, temperature };
+      const asked = waterTemperatureFor({ others: dry, water: 200, wanted: 290, ice });
+      const mixed = mixTemperature({ ingredients: [...dry, water(200, asked.temperature)], ice });
+      expect(mixed.temperature).toBeCloseTo(290, 9);
+    }
+    expect(() =>
+      waterTemperatureFor({
+        others: dry,
+        water: 200,
+        wanted: 290,
+        ice: { mass: 1, temperature: 274 },
+      }),
+    ).toThrow(DomainError);
+  });
+
+  test('ice counts as water so cold', () => {
+    // 333.55 ÷ 4.187, and 21 kJ/kg more from −10 °C.
+    expect(iceAsWater(273.15) - 273.15).toBeCloseTo(-79.663, 3);
+    expect(iceAsWater(263.15) - 273.15).toBeCloseTo(-84.679, 3);
+    expect(() => iceAsWater(273.2)).toThrow(DomainError);
   });
 
   test('hot, impossible and icy water are told', () => {

@@ -93,6 +93,25 @@ verdicts(mixTemperature, mixed, [
   // 10 × 0.75 + 5 × 4.187 kJ/K, 20 K above 0 °C, melt 1.705 kg of ice at 333.55 kJ/kg.
   [{ foam: '0 kg', sand: '0 kg', ice: '1.7 kg', iceAt: '0 °C' }, 'stop', /too cold to cast/],
   [{ foam: '0 kg', sand: '0 kg', ice: '1.71 kg', iceAt: '0 °C' }, 'stop', /more ice than the rest/],
+  // Ice at 0 °C is in the balance of the water as well: (32.622 × 20 − 7.5 × 20 + 333.55) ÷ 20.935, and so on.
+  [{ foam: '0 kg', sand: '0 kg', ice: '1 kg', iceAt: '0 °C' }, 'look', /have the water at 39\.9\s/],
+  [
+    { foam: '0 kg', sand: '0 kg', ice: '1.5 kg', iceAt: '0 °C', wanted: '30 °C' },
+    'stop',
+    /less ice/,
+  ],
+  [
+    {
+      foam: '0 kg',
+      sand: '0 kg',
+      ice: '0.1 kg',
+      iceAt: '0 °C',
+      cementAt: '45 °C',
+      wanted: '10 °C',
+    },
+    'look',
+    /more of the water must be ice/,
+  ],
   // A mix of 5 °C hardly sets, and is best from 10 to 30.
   [{ ...all('4.9 °C'), wanted: '5 °C' }, 'stop', /too cold to cast/],
   [{ ...all('4.9 °C'), sandAt: '0 °C', wanted: '5 °C' }, 'stop', /too cold to cast/],
