@@ -234,8 +234,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \frac{\lambda}{r^n}\,\frac{\partial}{\partial r}\!\left(r^n\,\frac{\partial T}{\partial r}\right) + H\,C\,\frac{\partial \alpha}{\partial t}`,
-      put: ({ shape }, r, say) =>
-        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρc = ${(r.heatCapacity / 1000).toFixed(0)}\u00a0kJ/(m³·K), H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density', { units: DENSITY })} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter, those after two days an hour`,
+      put: ({ shape, wet }, r, say) =>
+        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρ = ${say(wet, 'density', { units: DENSITY })}, c = ${say(r.heatCapacity / wet, 'specificHeat')}, H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density', { units: DENSITY })} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter, those after two days an hour`,
     },
     {
       tex: String.raw`\alpha = \alpha_u\, e^{-(\tau/t_e)^\beta}`,

@@ -138,7 +138,7 @@ export default worksheet({
       tex: String.raw`\begin{gathered}CLI = STLI_1 \\ {}+ \sum_{j>1} FILI_j\left(\frac{1}{FM_{1\ldots j}} - \frac{1}{FM_{1\ldots j-1}}\right)\end{gathered}`,
       put: (_, { order, compositeIndex }) =>
         Number.isFinite(compositeIndex)
-          ? `CLI = ${order.map(({ adds }) => adds.toFixed(2)).join(' + ')} = ${compositeIndex.toFixed(2)}`
+          ? `CLI = ${order.map(({ adds }) => adds.toFixed(3)).join(' + ')} = ${compositeIndex.toFixed(3)}`
           : 'One of the lifts, or the summed rate, is beyond the method.',
     },
   ],

@@ -1,3 +1,4 @@
+import { ACTIVATION_ENERGY_ASTM } from '../../core/curing/age-factor.ts';
 import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
 import type { Band } from '../../core/curing/strength-growth.ts';
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
@@ -236,9 +237,9 @@ export default worksheet({
         `σ = ${say(stress.low, 'stress', { units: KPA })} to ${say(stress.high, 'stress', { units: KPA })}, η = ${say(share, 'ratio', { units: PERCENT, significant: 2 })}: it must bear ${say(window.needed.low, 'stress', { units: KPA })} to ${say(window.needed.high, 'stress', { units: KPA })}`,
     },
     {
-      tex: String.raw`t_e = t \cdot e^{\frac{E}{R}\left(\frac{1}{293} - \frac{1}{T}\right)}`,
+      tex: String.raw`\begin{gathered}t_e = t \cdot e^{\frac{E}{R}\left(\frac{1}{293.15\,\mathrm K} - \frac{1}{T}\right)}\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\\ \text{or } E = ${ACTIVATION_ENERGY_ASTM / 1000}\end{gathered}`,
       put: ({ now }, { pace, cold, warm, age }, say) =>
-        `${age === undefined ? '' : `its ${say(now, 'time', { units: HOURS })} so far count as ${say(age, 'time', { units: HOURS, significant: 3 })}; from now on `}a day counts as ${say(DAY * pace.slow, 'time', { units: HOURS, significant: 2 })} at ${say(cold, 'temperature')} and as ${say(DAY * pace.fast, 'time', { units: HOURS, significant: 2 })} at ${say(warm, 'temperature')}`,
+        `E in kJ/mol, t in °C, the slower of the two for the coldest and the faster for the warmest: ${age === undefined ? '' : `its ${say(now, 'time', { units: HOURS })} so far count as ${say(age, 'time', { units: HOURS, significant: 3 })}; from now on `}a day counts as ${say(DAY * pace.slow, 'time', { units: HOURS, significant: 2 })} at ${say(cold, 'temperature')} and as ${say(DAY * pace.fast, 'time', { units: HOURS, significant: 2 })} at ${say(warm, 'temperature')}`,
     },
   ],
   figure: ({ values, result, say }) => {

@@ -1,6 +1,6 @@
 import { gelSpaceRatio } from '../../core/finished/gel-space.ts';
 import { greatestDegree, greatestHydration, powersVolumes } from '../../core/finished/powers.ts';
-import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
+import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts, sandTakenAsDry } from '../mix/recipe-fields.ts';
@@ -184,13 +184,13 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\begin{gathered}V_{\text{gel}} = q\,g\,\alpha,\\ V_{\text{emptied}} = q\,s\,\alpha,\\ V_{\text{unhydrated}} = q\,(1-\alpha)\end{gathered}`,
-      put: (_, { paste, degree }) =>
-        `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)}\u00a0% of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}; g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
+      put: (_, { paste, degree }, say) =>
+        `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)}\u00a0% of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}, by the model’s own cement of ${say(paste.reaction.cementDensity, 'density', { units: DENSITY })} (yours counts in the air alone); g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
     },
     {
       tex: String.raw`x = \frac{0.68\,\alpha}{0.32\,\alpha + w/c + a}`,
       put: (_, { gelSpace, mix, paste }) =>
-        `w/c = ${paste.waterCement.toFixed(3)}, a = ${((paste.air / mix.cement) * 1000).toFixed(2)}\u00a0mL of air to a gram of cement (${CEMENT_DENSITY}\u00a0kg/m³): x = ${gelSpace.toFixed(3)}`,
+        `w/c = ${paste.waterCement.toFixed(3)}, a = ${((paste.air / mix.cement) * 1000).toFixed(2)}\u00a0mL of air to a gram of cement: x = ${gelSpace.toFixed(3)}`,
     },
   ],
   figure: ({ result, say }) => (

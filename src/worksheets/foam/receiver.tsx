@@ -18,6 +18,10 @@ import { AIR_VOLUME, aroundFields, demandFuller, GAUGE, vesselFields } from './a
 const MINUTES = { metric: 'min', us: 'min' } as const;
 const HOLE = { metric: 'mm2', us: 'in2' } as const;
 
+/** By the gauge: below this no hole into the open holds the flow steady, Pa. */
+const chokingAt = ({ atmosphere }: { readonly atmosphere: number }) =>
+  atmosphere / criticalRatio() - atmosphere;
+
 export default worksheet({
   id: 'receiver',
   question: 'How long does a full receiver last?',
@@ -115,8 +119,7 @@ export default worksheet({
     const { fast, slow } = r;
     const least = say(Math.min(fast, slow), 'time', { units: MINUTES, significant: 2 });
     const low = say(v.low, 'pressure', { units: GAUGE, significant: 2 });
-    // By the gauge: below this no hole holds the flow steady.
-    const choking = v.atmosphere / criticalRatio() - v.atmosphere;
+    const choking = chokingAt(v);
     const judged: Judgement =
       Math.min(fast, slow) < 60
         ? {
@@ -143,8 +146,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`t_{\text{warm}} = \tau \ln\frac{p_0}{p} \qquad t_{\text{cold}} = \frac{2\tau}{\gamma-1}\left[\left(\frac{p_0}{p}\right)^{\frac{\gamma-1}{2\gamma}} - 1\right]`,
-      put: (_, { slow, fast }, say) =>
-        `While choked: ${say(slow, 'time', { units: MINUTES })} kept warm, ${say(fast, 'time', { units: MINUTES })} cooling; the end, not choked, is summed`,
+      put: (v, { slow, fast }, say) =>
+        `In all ${say(slow, 'time', { units: MINUTES })} kept warm, ${say(fast, 'time', { units: MINUTES })} cooling${v.low < chokingAt(v) ? `; by these formulas down to ${say(chokingAt(v), 'pressure', { units: GAUGE, significant: 2 })}, below which it is no longer choked, and the rest summed` : ''}`,
     },
     {
       tex: String.raw`E = 2.5\,p\,V\left[1 - \left(\frac{p_a}{p}\right)^{0.286}\right]`,

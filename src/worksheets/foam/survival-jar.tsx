@@ -2,6 +2,7 @@ import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { gaslessDensity } from '../../core/foam/planned-foam.ts';
 import { foamSurvival, gasLeftAfter } from '../../core/foam/survival.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
+import { fromUnit } from '../../core/quantity/convert.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
@@ -189,8 +190,14 @@ export default worksheet({
   working: [
     {
       tex: String.raw`g(t) = \frac{1}{\rho(t)} - \frac{1}{\rho_\infty}`,
-      put: (_, { gasless, first, last }, say) =>
-        `Gas in a kilogram of mix: ${say(1 / first.density - 1 / gasless, 'volume', { units: { metric: 'mL', us: 'in3' } })} at first, ${say(1 / last.density - 1 / gasless, 'volume', { units: { metric: 'mL', us: 'in3' } })} at last; without gas the mix would be ${say(gasless, 'density', { units: DENSITY })}`,
+      put: (_, { gasless, first, last }, say) => {
+        const [one, unit] = { metric: ['kilogram', 'kg'], us: ['pound', 'lb'] }[say.system];
+        const gas = ({ density }: typeof first) =>
+          say(fromUnit(1, 'mass', unit!) * (1 / density - 1 / gasless), 'volume', {
+            units: { metric: 'mL', us: 'in3' },
+          });
+        return `Gas in a ${one} of mix: ${gas(first)} at first, ${gas(last)} at last; without gas the mix would be ${say(gasless, 'density', { units: DENSITY })}`;
+      },
     },
     {
       tex: String.raw`\frac{g(t)}{g(0)} = e^{-k t}`,

@@ -234,8 +234,8 @@ export default worksheet({
       tex: String.raw`\Delta W = (w_0 - w)\,C \qquad \Delta C = \left(\frac{w}{w_0} - 1\right) C`,
       put: (v, { check, wanted, off }, say) =>
         off > 0
-          ? `ΔC = (${check.waterCement.toFixed(3)} ÷ ${Number(wanted.toFixed(3))} − 1) × ${say(v.cement, 'mass')} = ${say(check.addCement, 'mass', { units: SMALL_MASS })}`
-          : `ΔW = (${Number(wanted.toFixed(3))} − ${check.waterCement.toFixed(3)}) × ${say(v.cement, 'mass')} = ${say(check.addWater, 'mass', { units: SMALL_MASS })}`,
+          ? `ΔC = (${check.waterCement.toFixed(4)} ÷ ${Number(wanted.toFixed(4))} − 1) × ${say(v.cement, 'mass', { significant: 4 })} = ${say(check.addCement, 'mass', { units: SMALL_MASS })}`
+          : `ΔW = (${Number(wanted.toFixed(4))} − ${check.waterCement.toFixed(4)}) × ${say(v.cement, 'mass', { significant: 4 })} = ${say(check.addWater, 'mass', { units: SMALL_MASS })}`,
     },
   ],
   figure: ({ result: { measured, check }, say }) => (

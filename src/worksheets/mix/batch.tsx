@@ -99,10 +99,13 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\frac{1}{\rho_b} = \sum \frac{x_i}{\rho_i} \qquad V(1-\varphi) = C\left(\frac{1}{\rho_b} + \frac{w}{\rho_w} + \sum\frac{r_i}{\rho_i}\right) + F`,
-      put: (_, { design: { volumes: v } }, say) =>
+      put: (_, { design: { volumes: v, binder } }, say) =>
         `Volume: ${(Object.keys(v) as (keyof typeof v)[])
           .filter((name) => v[name] > 0)
-          .map((name) => `${NAMES[name]} ${say(v[name], 'volume', { units: LITRES })}`)
+          .map(
+            (name) =>
+              `${NAMES[name]}${name === 'binder' && binder.length > 1 ? ' and stand-ins' : ''} ${say(v[name], 'volume', { units: LITRES })}`,
+          )
           .join(' + ')}`,
     },
     {
@@ -114,7 +117,7 @@ export default worksheet({
   figure: ({
     values,
     result: {
-      design: { volumes: v, mix },
+      design: { volumes: v, mix, binder },
     },
     say,
   }) => {
@@ -123,7 +126,11 @@ export default worksheet({
       <Bucket
         title="The batch by volume"
         parts={[
-          { name: 'cement', fill: 'cement', volume: v.binder },
+          {
+            name: binder.length > 1 ? 'cement, stand-ins' : 'cement',
+            fill: 'cement',
+            volume: v.binder,
+          },
           { name: 'sand, filler', fill: 'sand', volume: v.fillers },
           { name: 'pigment', fill: 'pigment', volume: v.pigment },
           { name: 'fibre', fill: 'fibre', volume: v.fibre },

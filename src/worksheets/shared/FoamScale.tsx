@@ -46,7 +46,7 @@ export function FoamScale({ gas, solution, bands, marks, caption, say }: Props) 
   const inUnit = (density: number) => toUnit(density, 'density', unit);
   const perUnit = gas / inUnit(gas);
   const powers = Array.from({ length: 6 }, (_, i) => 10 ** (i - 2)).filter(
-    (tick) => tick >= inUnit(gas) * 0.8 && tick <= inUnit(solution) * 1.01,
+    (tick) => tick >= inUnit(gas) && tick <= inUnit(solution) * 1.01,
   );
   return (
     <figure class="fig">

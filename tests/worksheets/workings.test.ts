@@ -1,0 +1,113 @@
+import { Fragment, h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { expect, test } from 'vitest';
+import type { Entries, System } from '../../src/bench/entries.ts';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { speaker } from '../../src/islands/engine/say.ts';
+import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
+import liftingJob from '../../src/worksheets/demould/lifting-job.tsx';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+import powersVolumes from '../../src/worksheets/finished/powers-volumes.tsx';
+import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import receiver from '../../src/worksheets/foam/receiver.tsx';
+import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
+import baseCheck from '../../src/worksheets/mix/base-check.tsx';
+import batch from '../../src/worksheets/mix/batch.tsx';
+
+/** What a line of working says must give the result from what stands in it. */
+function worked(sheet: AnyWorksheet, typed: Record<string, string>, system: System = 'metric') {
+  const say = speaker(system);
+  const entries = Object.fromEntries(
+    Object.entries(typed).map(([field, t]) => [benchKey(sheet, field), { t, s: system }]),
+  ) as Entries;
+  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  const { values, result } = found;
+  const spaced = (text: string) => text.replaceAll('\u00a0', ' ');
+  return {
+    lines: sheet.working.map(({ put }) => spaced(put(values, result, say))),
+    picture: () => spaced(renderToString(h(Fragment, {}, sheet.figure!({ values, result, say })))),
+  };
+}
+
+test('Powers: the density named is the one its paste is reckoned with', () => {
+  for (const cementDensity of ['2600 kg/m3', '3150 kg/m3']) {
+    const [paste, gel] = worked(powersVolumes, { cementDensity, set: 'bentz' }).lines;
+    // 998.2 ÷ 3200 in w/c of the whole and that.
+    const [, q, density] = /q = ([\d.]+), by the model’s own cement of (\d+) kg/.exec(paste!)!;
+    const [, ratio] = /w\/c = ([\d.]+)/.exec(gel!)!;
+    expect(density).toBe('3200');
+    expect(Number(q)).toBeCloseTo(0.312 / (Number(ratio) + 0.312), 2);
+    expect(gel).not.toContain('kg/m³');
+  }
+});
+
+test('a receiver: what is choked and what is not, and where the one ends', () => {
+  const low = (at: string) =>
+    worked(receiver, { vessel: '50 L', full: '10 bar', low: at, area: '2 mm2' }).lines[0];
+  expect(low('0.2 bar')).toMatch(/^In all 4\.70 min kept warm.* down to 0\.90 bar, below which/);
+  expect(low('2 bar')).toMatch(/^In all [\d.]+ min kept warm, [\d.]+ min cooling$/);
+});
+
+test('a blend is called cement with its stand-ins, in the line and in the picture', () => {
+  const blend = worked(batch, { cementKind: 'blend', ash: '20 %' });
+  expect(blend.lines[0]).toContain('cement and stand-ins 1');
+  expect(blend.picture()).toContain('cement, stand-ins 1');
+  const plain = worked(batch, {});
+  expect(plain.lines[0] + plain.picture()).not.toContain('stand-ins');
+});
+
+test('the index of a job is the sum of what is shown to add up to it', () => {
+  const [line] = worked(liftingJob, {}).lines;
+  const [sum, ...parts] = line!
+    .match(/[\d.]+/g)!
+    .map(Number)
+    .reverse();
+  expect(parts.length).toBeGreaterThan(1);
+  expect(parts.reduce((all, each) => all + each)).toBeCloseTo(sum!, 2.5);
+});
+
+test('cement to add comes of the ratios as shown', () => {
+  for (const full of ['2', '2.005', '2.01', '2.015']) {
+    const [, line] = worked(baseCheck, { full: `${full} kg` }).lines;
+    const [got, meant, _, cement, add] = line!.match(/[\d.]+/g)!.map(Number);
+    expect(line).toMatch(/^ΔC = .* kg = \d+ g$/);
+    expect(Math.abs((got! / meant! - 1) * cement! * 1000 - add!)).toBeLessThan(6);
+  }
+});
+
+test('two laws of age are named where a day counts by the one or the other', () => {
+  expect(stripWindow.working[1]!.tex).toMatch(/33\.5.*42\.5/s);
+  expect(worked(stripWindow, {}).lines[1]).toMatch(/^E in kJ\/mol.* the slower of the two/);
+});
+
+test('a line in US units has no metric one in it', () => {
+  const heat = worked(heatInside, {}, 'us').lines[0]!;
+  expect(heat).not.toMatch(/kJ|m³/);
+  const of = (system: System) => worked(survivalJar, {}, system).lines[0]!;
+  const [metric, us] = (['metric', 'us'] as const).map((system) =>
+    Number(/mix: ([\d.]+)/.exec(of(system))![1]),
+  );
+  expect(of('us')).toMatch(/^Gas in a pound of mix: [\d.]+ in³/);
+  // 0.45359237 kg in a pound, 16.387064 mL in a cubic inch.
+  expect(us!).toBeCloseTo((metric! * 0.45359237) / 16.387064, 0);
+});
+
+test('each mark of the foam scale stands where it says', () => {
+  const marks = (system: System) =>
+    [
+      ...worked(foamDensity, {}, system)
+        .picture()
+        .matchAll(
+          /translate\(([\d.]+) 0\)"><path class="tick"[^>]*>(?:<\/path>)?<text[^>]*>([\d.]+)</g,
+        ),
+    ].map(([, x, tick]) => ({ x: Number(x), tick: Number(tick) }));
+  for (const system of ['metric', 'us'] as const) {
+    const found = marks(system);
+    expect(found.length).toBeGreaterThan(1);
+    const steps = found.slice(1).map(({ x }, i) => x - found[i]!.x);
+    for (const step of steps) expect(step).toBeCloseTo(steps[0]!, 0);
+  }
+});
