@@ -213,7 +213,7 @@ export default worksheet({
   keeps: { initial: 'curing.initialSet' },
   working: [
     {
-      tex: String.raw`t = t_r\, \frac{\gamma(T_r)}{\gamma(T)} \qquad \gamma(T) = e^{\frac{E}{R}\left(\frac1{293\ \mathrm K} - \frac1T\right)}`,
+      tex: String.raw`t = t_r\, \frac{\gamma(T_r)}{\gamma(T)} \qquad \gamma(T) = e^{\frac{E}{R}\left(\frac1{293.15\ \mathrm K} - \frac1T\right)}`,
       put: (v, { set, pace }, say) =>
         `${say(v.initial, 'time', { units: HOURS })} at ${say(v.referenceAt, 'temperature')} × ${pace.reference.toFixed(3)} ÷ ${pace.here.toFixed(3)} = ${say(set.initial, 'time', { units: HOURS })} at ${say(v.mixAt, 'temperature')}, accelerator counted. ${LAWS[v.law]}.`,
     },

@@ -185,7 +185,7 @@ export default worksheet({
   leaves: leavesFrost,
   working: [
     {
-      tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\end{gathered}`,
+      tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293.15\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\end{gathered}`,
       put: (v, { now }, say) =>
         `E in kJ/mol, t in °C. ${LAWS[v.law]}: ${say(v.elapsed, 'time', { units: { metric: 'h', us: 'h' } })} by the clock count as ${say(now, 'time', { units: { metric: 'h', us: 'h' } })}`,
     },
