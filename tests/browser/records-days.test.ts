@@ -88,6 +88,8 @@ describe.concurrent('one batch', () => {
       await settled(page);
     }
     await expect.poll(heard).toEqual(['Stored in this browser.']);
+    // Who reads line by line comes to it where it is seen, and not a second time.
+    expect(await page.locator('.record > [data-heard]').isVisible()).toBe(false);
     await page.locator('#record-notes').press('!');
     await settled(page);
     await page.locator('[data-stage="mixed"] summary').click();

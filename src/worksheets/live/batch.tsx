@@ -89,7 +89,7 @@ function Open({ editor }: { readonly editor: Editor }) {
       <p class="record-state" id="record-state" tabIndex={-1}>
         {stateWords(editor)}
       </p>
-      <p class="unseen" data-heard>
+      <p hidden data-heard>
         {useToHear(editor)}
       </p>
       <ReadOut />
