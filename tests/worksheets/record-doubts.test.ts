@@ -74,10 +74,28 @@ describe('water and cement in a record', () => {
     // 0.40 where 0.50 is planned.
     expect(recordBaseDoubt(with_(15), say)?.say).toContain('0.40, where 0.50 is planned');
     expect(verdicts(with_(15)).map(({ verdict }) => verdict)).toEqual(['look']);
-    // A fifth of the cement is fly ash, which is weighed by itself.
+    // A fifth of the cement is fly ash, which is weighed by itself: 5.43 kg to 13.57/0.8 kg of both is 0.32.
     const blend = { ...plan(12), 'mix.portland': { v: 24, from: '', at: '' } };
     const blended = { ...sound!, kept: blend } as unknown as BatchRecord;
-    expect(recordBaseDoubt(blended, say)?.say).toContain('0.40, where 0.50 is planned');
+    expect(recordBaseDoubt(blended, say)?.say).toContain(
+      '0.32, what stands in for cement counted, where 0.40 is planned',
+    );
+  });
+
+  test.each([
+    // With 9 kg of cement and 21 kg of slag to 13.2 kg of water, 1.47 of the cement alone.
+    ['as planned', '13.2', undefined],
+    ['a fifth more', '15.8', 'look'],
+    // 1.33 of both, where base mixes for foam have 1.25 at most.
+    ['three times as much', '39.9', 'stop'],
+  ])('of 70 %% slag, %s', (_, water, verdict) => {
+    const kept = {
+      'mix.water': { v: 13.2, from: '' },
+      'mix.cement': { v: 30, from: '' },
+      'mix.portland': { v: 9, from: '' },
+    };
+    const record = { ...but({ cement: '9', water }), kept };
+    expect(recordBaseDoubt(record, say)?.verdict).toBe(verdict);
   });
 
   test('are doubted before the rest is written down', () => {

@@ -19,10 +19,14 @@ const inWords = (ratio: number, say: Say) => say(ratio, 'count', { decimals: 2 }
 export const noBaseMixWords = (ratio: number, say: Say): string =>
   `The w/c weighed in is ${inWords(ratio, say)}, and base mixes for foam have ${FOAMED_BASE.min} to ${FOAMED_BASE.max}: water and cement swapped, or one of them in another unit?`;
 
-/** What is strange about water and cement as weighed in, held against the plan’s where there is one. */
+/**
+ * What is strange about water and cement as weighed in, held against the plan’s where there is one. What the plan has
+ * stand in for cement counts as cement, on both sides.
+ */
 export function baseMixDoubt(
   weighed: BaseParts,
-  planned: BaseParts | undefined,
+  /** `binder`: cement and what stands in for it, kg. */
+  planned: (BaseParts & { readonly binder?: number | undefined }) | undefined,
   say: Say,
 ): Judgement | undefined {
   if (weighed.cement === 0)
@@ -30,17 +34,18 @@ export function baseMixDoubt(
       verdict: 'stop',
       say: 'Cement cannot be 0: nothing can be worked out for a base mix without it. Write down what was weighed in.',
     };
-  const ratio = ratioOf(weighed);
+  const raw = ratioOf(weighed);
   if (!planned)
-    return isBaseMix(ratio) ? undefined : { verdict: 'stop', say: noBaseMixWords(ratio, say) };
-  const plan = ratioOf(planned);
+    return isBaseMix(raw) ? undefined : { verdict: 'stop', say: noBaseMixWords(raw, say) };
+  const ofBinder = planned.cement / (planned.binder ?? planned.cement);
+  const [ratio, plan] = [raw * ofBinder, ratioOf(planned) * ofBinder];
   if (isNear(ratio, plan)) return undefined;
   const [water, cement] = [say(weighed.water, 'mass'), say(weighed.cement, 'mass')];
-  const ask = isNear(ratio, 1 / plan)
+  const ask = isNear(raw, 1 / ratioOf(planned))
     ? `are the ${water} of water and the ${cement} of cement swapped?`
     : `look again at the ${water} of water and the ${cement} of cement, and at their units.`;
   return {
     verdict: isBaseMix(ratio) ? 'look' : 'stop',
-    say: `The w/c weighed in is ${inWords(ratio, say)}, where ${inWords(plan, say)} is planned: ${ask}`,
+    say: `The w/c weighed in is ${inWords(ratio, say)}${ofBinder < 1 ? ', what stands in for cement counted' : ''}, where ${inWords(plan, say)} is planned: ${ask}`,
   };
 }

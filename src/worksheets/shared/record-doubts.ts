@@ -17,13 +17,11 @@ import { saidApart } from './said-apart.ts';
 export function recordBaseDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const [water, cement] = [readingValue(record, 'water'), readingValue(record, 'cement')];
   if (water === undefined || cement === undefined) return undefined;
-  const plan = {
-    water: keptValue(record.kept['mix.water']),
-    // What stands in for cement is weighed by itself.
-    cement: keptValue(record.kept['mix.portland'] ?? record.kept['mix.cement']),
-  };
-  const planned =
-    plan.water && plan.cement ? { water: plan.water, cement: plan.cement } : undefined;
+  const kept = (name: string) => keptValue(record.kept[`mix.${name}`]);
+  const [poured, binder] = [kept('water'), kept('cement')];
+  // What stands in for cement is weighed by itself.
+  const portland = kept('portland') ?? binder;
+  const planned = poured && portland ? { water: poured, cement: portland, binder } : undefined;
   return baseMixDoubt({ water, cement }, planned, say);
 }
 
