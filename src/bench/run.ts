@@ -13,8 +13,10 @@ export interface RunPlan {
   readonly sand: number;
   /** The sand is weighed as damp as it lies, its water taken off what is poured. */
   readonly damp?: boolean;
-  /** What else goes into the base mix, which no step asks for; absent for nothing. */
-  readonly other?: number;
+  /** Cement and what stands in for it, kg; absent for cement alone. */
+  readonly binder?: number;
+  /** What else goes in, kg each, which no step asks for; absent for nothing. */
+  readonly other?: readonly { readonly name: string; readonly mass: number }[];
   readonly foamVolume: number;
   /** kg/m³ */
   readonly wetDensity: number;
@@ -85,7 +87,10 @@ const AMOUNTS = [
 
 const isPlan = (x: Partial<RunPlan>) =>
   AMOUNTS.every((name) => Number.isFinite(x[name])) &&
-  [x.other, x.forms, x.form].every((it) => it === undefined || Number.isFinite(it));
+  [x.binder, x.forms, x.form].every((it) => it === undefined || Number.isFinite(it)) &&
+  (x.other === undefined || (Array.isArray(x.other) && x.other.every(isPart)));
+
+const isPart = (x: unknown) => isRecord(x) && typeof x.name === 'string' && Number.isFinite(x.mass);
 
 const isCorrecting = (x: Partial<Correcting>) =>
   (x.name === 'foamAdded' || x.name === 'baseAdded') &&

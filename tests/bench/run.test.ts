@@ -6,6 +6,7 @@ import { FakeStorage } from './records/fake-storage.ts';
 const plan: RunPlan = {
   ...{ cement: 13.57, water: 5.43, sand: 0, foamVolume: 0.025, wetDensity: 600 },
   ...{ baseDensity: 1950, foamDensity: 80, loads: 1, largestLoad: 0.04, example: false },
+  ...{ binder: 14, other: [{ name: 'Fibre', mass: 0.05 }] },
 };
 const undo: Going['undo'] = {
   name: 'foamAdded',
@@ -86,6 +87,8 @@ test('of one that is torn the sound parts stay', async () => {
     { ...plan, cement: null },
     { ...plan, largestLoad: '25' },
     { ...plan, forms: '9' },
+    { ...plan, other: 0 },
+    { ...plan, other: [{ name: 'Fibre', mass: '1' }] },
   ])
     expect(await stored({ ...going, plan: torn })).toEqual(planless);
   const { undo: __, ...sure } = going;

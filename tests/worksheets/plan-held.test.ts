@@ -11,6 +11,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import { Sheet } from '../../src/worksheets/live/bench-sheet.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import { otherMass } from '../../src/worksheets/shared/run-base.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { wanted } from './run-batch.ts';
 
@@ -58,6 +59,8 @@ describe('what is weighed by one plan is not corrected by another', () => {
     ['dry sand', { ...sand, 'batch.moisture': typed('0', '%') }],
     ['pigment', { 'pigment.share': typed('2', '%') }],
     ['a little fibre', { 'fibre.kind': typed('nylon'), 'fibre.share': typed('0.01', '%') }],
+    ['an admixture', { 'batch.admixture': typed('1', '%') }],
+    ['light filler', { 'batch.filler': typed('some'), 'batch.fillerMoisture': typed('3', '%') }],
     ['a blend', { 'batch.cementKind': typed('blend'), 'batch.ash': typed('0.1', '%') }],
   ])('the whole batch, worked in last, has %s', (_, entries) => {
     worked({ ...size, ...entries }, proportion, batch);
@@ -70,9 +73,11 @@ describe('what is weighed by one plan is not corrected by another', () => {
     expect(plan.cement * plan.loads).toBeCloseTo(numbers.cement!.value, 9);
     expect(plan.water * plan.loads).toBeCloseTo(numbers.water!.value, 9);
     expect(plan.sand * plan.loads).toBeCloseTo(numbers.sand?.value ?? 0, 9);
+    const binder = plan.binder ?? plan.cement;
+    expect(binder * plan.loads).toBeCloseTo(numbers.cementitious!.value, 9);
     expect(plan.damp ?? false).toBe(plan.sand > 0 && entries['batch.moisture']?.t !== '0');
     const { foamVolume, foamDensity } = plan;
-    const base = plan.cement + plan.water + plan.sand + (plan.other ?? 0);
+    const base = plan.cement + plan.water + plan.sand + otherMass(plan);
     expect(base + foamVolume * foamDensity).toBeCloseTo(numbers.loadMass!.value, 9);
     const foam = wanted({}, plan);
     expect(foam.is === 'amount' && foam.volume / foamVolume).toBeCloseTo(1, 3);

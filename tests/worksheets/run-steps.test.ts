@@ -111,3 +111,13 @@ test('mix is called taken out only where a correction had some taken out', () =>
   expect(place([])).not.toContain('taken out of the mixer');
   expect(place([{ weighed: 660, foam: 0.001 }])).not.toContain('taken out of the mixer');
 });
+
+test('what has no field is told by name, for one load', () => {
+  const other = [
+    { name: 'Fly ash', mass: 1.024 },
+    { name: 'Fibre', mass: 0.045 },
+  ];
+  const base = (of: typeof plan) => drawn(0, {}, of);
+  expect(base({ ...plan, loads: 2, other })).toContain('fly ash 1.02 kg, fibre 45.0 g.');
+  expect(base(plan)).not.toContain('without a field');
+});

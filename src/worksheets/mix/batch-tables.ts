@@ -2,6 +2,7 @@ import type { wholeBags } from '../../core/mix/bags.ts';
 import type { Design } from '../../core/mix/batch-design.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { FURTHER, FURTHER_NAMES, type Further } from '../shared/further.ts';
 
 export const NAMES: Readonly<Record<keyof Design['volumes'], string>> = {
   binder: 'cement',
@@ -12,13 +13,7 @@ export const NAMES: Readonly<Record<keyof Design['volumes'], string>> = {
   foam: 'foam',
 };
 
-const BINDERS: Readonly<Record<string, string>> = {
-  portland: 'Cement',
-  slag: 'Ground slag',
-  'fly-ash': 'Fly ash',
-  'silica-fume': 'Silica fume',
-  limestone: 'Limestone powder',
-};
+const BINDERS: Readonly<Record<string, string>> = { portland: 'Cement', ...FURTHER };
 
 /** Each thing to weigh out, for the batch, a load and a part; and how much of it the mix holds. */
 export function amountsOf(
@@ -30,10 +25,10 @@ export function amountsOf(
     ...design.binder.map(({ kind, mass }) => [BINDERS[kind]!, mass] as const),
     ['Water', design.waterToAdd],
     ['Sand', design.sand],
-    ['Light filler', design.lightFiller],
-    ['Fibre', design.fibre],
-    ['Pigment', design.pigment],
-    ['Admixture', design.admixture],
+    [FURTHER.lightFiller, design.lightFiller],
+    [FURTHER.fibre, design.fibre],
+    [FURTHER.pigment, design.pigment],
+    [FURTHER.admixture, design.admixture],
   ];
   // A third of a kilogram is weighed in grams.
   const kg = (x: number) => say(x, 'mass', x < 0.5 ? { units: { metric: 'g', us: 'oz' } } : {});
@@ -57,15 +52,23 @@ export function amountsOf(
   ];
 }
 
-/** What is weighed out otherwise than as cement, water, dry sand and foam alone, kg; undefined for nothing. */
-export function further(d: Design): number | undefined {
-  const binder = d.binder.filter(({ kind }) => kind !== 'portland').map(({ mass }) => mass);
-  const parts = [...binder, d.lightFiller, d.fibre, d.pigment, d.admixture];
-  const all = parts.reduce((sum, mass) => sum + mass, Math.abs(d.broughtByFillers));
-  return all > NOTHING ? all : undefined;
-}
-/** kg */
-const NOTHING = 1e-6;
+/** How much of a thing of that name it takes, kg; undefined for nothing. */
+const furtherOf = ({ binder, ...others }: Design, name: Further): number | undefined =>
+  (name in others
+    ? others[name as keyof typeof others & Further]
+    : binder.find(({ kind }) => kind === name)?.mass) || undefined;
+
+/** What is weighed out beside cement, water, sand and foam, each and in all, kg. */
+export const leavesFurther = {
+  ...Object.fromEntries(
+    FURTHER_NAMES.map((name) => [
+      `mix.${name}`,
+      ({ design }: { readonly design: Design }) => furtherOf(design, name),
+    ]),
+  ),
+  'mix.further': ({ design }: { readonly design: Design }) =>
+    FURTHER_NAMES.reduce((sum, name) => sum + (furtherOf(design, name) ?? 0), 0),
+};
 
 /** What whole bags do: the recipe kept, or the volume. */
 export function bagRows({ down, up }: ReturnType<typeof wholeBags>, say: Say): string[][] {

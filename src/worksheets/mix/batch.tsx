@@ -9,7 +9,7 @@ import { batchDoubts } from './batch-doubts.ts';
 import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
 import { results } from './batch-results.ts';
-import { amountsOf, bagRows, further, NAMES } from './batch-tables.ts';
+import { amountsOf, bagRows, leavesFurther, NAMES } from './batch-tables.ts';
 import { judgeBy, mixRefusals } from './mix-doubts.ts';
 
 export default worksheet({
@@ -34,7 +34,8 @@ export default worksheet({
       foamBucket: v.load,
       least: v.leastLoads,
     }).count;
-    return { design, loads, damp: v.moisture, bags: wholeBags(input, design, v.bag) };
+    const free = design.sand > 0 ? (v.moisture - v.absorption) / (1 + v.moisture) : 0;
+    return { design, loads, damp: v.moisture, free, bags: wholeBags(input, design, v.bag) };
   },
   results,
   judge: ({ design, bags }, v, say) => {
@@ -90,11 +91,12 @@ export default worksheet({
   },
   leaves: {
     'mix.solutionCement': ({ design: { mix } }) => mix.foamMass / mix.cement,
-    'mix.further': ({ design }) => further(design),
+    ...leavesFurther,
     'mix.portland': ({ design: { binder } }) =>
       binder.find(({ kind }) => kind === 'portland')?.mass ?? 0,
     'mix.sand': ({ design }) => design.sand,
     'mix.sandWater': ({ damp }) => damp,
+    'mix.sandFree': ({ free }) => free,
   },
   working: [
     {

@@ -170,6 +170,8 @@ export default worksheet({
     'mix.portland': ({ mix }) => mix.cement,
     'mix.sand': ({ mix }) => mix.sand,
     'mix.sandWater': () => 0,
+    'mix.sandFree': () => 0,
+    'mix.further': () => 0,
     'mix.volume': ({ mix }) => mix.volume,
     'mix.allWater': ({ mix, solution }) => mix.water / MIX_WATER_DENSITY + solution.waterVolume,
   },

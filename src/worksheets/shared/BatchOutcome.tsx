@@ -9,6 +9,7 @@ import { Verdict } from '../../islands/parts/Verdict.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from './amounts.ts';
 import { cementDensityOf } from './cement-density.ts';
+import { freeInSand } from './further.ts';
 import { HOURS } from './part-fields.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
@@ -137,6 +138,12 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         reckoned.refused.map((quantity) => (
           <p class="problem">“{labelOf(quantity)}” cannot be: look at it again.</p>
         ))}
+      {!reckoned.ok && reckoned.more && (
+        <p class="note">
+          By its plan it holds more than the cement, water, sand and foam written down here: so what
+          went in is not held against what came out, and how much of its foam lived is not told.
+        </p>
+      )}
       {empty.length > 0 && (
         <p class="note">
           To hold what went in against what came out, write down:{' '}
@@ -159,14 +166,17 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           </button>
         </p>
       )}
-      {/* The worksheet knows of no mix that was taken out before it was corrected. */}
-      {reckoned.ok && !record.invented && !record.corrections.some(({ out }) => out) && (
-        <p>
-          <button type="button" onClick={() => reconcileWith(record)}>
-            Put its weighings into “Did it come out as it went in?”
-          </button>
-        </p>
-      )}
+      {/* The worksheet knows of no mix that was taken out before it was corrected, and of no damp sand. */}
+      {reckoned.ok &&
+        !record.invented &&
+        !freeInSand(record.kept) &&
+        !record.corrections.some(({ out }) => out) && (
+          <p>
+            <button type="button" onClick={() => reconcileWith(record)}>
+              Put its weighings into “Did it come out as it went in?”
+            </button>
+          </p>
+        )}
     </div>
   );
 }

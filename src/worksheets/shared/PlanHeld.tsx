@@ -1,8 +1,9 @@
-import { type Kept, type KeptResults, keptValue } from '../../bench/entries.ts';
+import type { Kept, KeptResults } from '../../bench/entries.ts';
 import { heldElsewhere, isBy } from '../../islands/engine/keeping.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Way } from '../../islands/parts/Way.tsx';
 import proportion from '../mix/proportion.tsx';
+import { freeInSand, holdsFurther } from './further.ts';
 import type { Run } from './run.ts';
 
 /**
@@ -20,7 +21,8 @@ export function planHeld(
   const amounts = Object.entries(kept).filter(([key]) => key.startsWith('mix.'));
   const another =
     'waits' in holder ||
-    keptValue(kept['mix.further']) ||
+    holdsFurther(kept) ||
+    freeInSand(kept) ||
     heldElsewhere(proportion, reading, outcome, Object.fromEntries(amounts), say);
   return another ? holder : undefined;
 }

@@ -11,6 +11,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { useTyping } from '../../islands/hooks.ts';
 import { ChoiceInput } from '../../islands/parts/ChoiceInput.tsx';
 import { NumberInput } from '../../islands/parts/NumberInput.tsx';
+import { freeInSand } from './further.ts';
 import { BY_STAGE, RECORD_FIELDS, RECORD_SHEET, scaleOf } from './record-fields.ts';
 import { belowTare } from './record-words.ts';
 
@@ -80,6 +81,9 @@ export function crossProblem(record: BatchRecord, name: ReadingName, say: Say): 
     : undefined;
 }
 
+/** Help beside the sand of a plan that counts the water in it. */
+const AS_IT_LIES = 'As it lies, by its plan; 0 where none went in.';
+
 /** The fields of some readings of a record. */
 export function RecordFields({
   editor,
@@ -107,11 +111,12 @@ export function RecordFields({
         if (reading.type === 'choice')
           return <ChoiceInput key={id} id={id} reading={reading} onEntry={onEntry} />;
         if (reading.type !== 'number') return null;
+        const lies = name === 'sand' && freeInSand(editor.record.kept) !== 0;
         return (
           <NumberInput
             key={id}
             id={id}
-            reading={reading}
+            reading={lies ? { ...reading, field: { ...reading.field, help: AS_IT_LIES } } : reading}
             entry={editor.record.readings[name]}
             system={say.system}
             problem={

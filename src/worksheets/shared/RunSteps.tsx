@@ -97,9 +97,14 @@ function BaseMix({ editor, plan, say, over }: StepProps) {
       )}
       {planned?.other && (
         <p class="note">
-          And {say(planned.other, 'mass')} of what else the batch holds, each by the table of “What
-          goes into the whole batch, with everything in it?”. It has no field here, and counts as
-          put in.
+          And, without a field here:{' '}
+          {planned.other
+            .map(
+              ({ name, mass }) =>
+                `${name.toLowerCase()} ${say(mass, 'mass', weighedOut(mass, say))}`,
+            )
+            .join(', ')}
+          . It counts as put in.
         </p>
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />

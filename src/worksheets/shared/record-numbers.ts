@@ -17,6 +17,7 @@ import { doubtAbout } from '../../islands/engine/doubt.ts';
 import { readNumber } from '../../islands/engine/read-number.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { cementDensityOf } from './cement-density.ts';
+import { holdsFurther, surfaceDry } from './further.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
 
 const NEEDED = [
@@ -45,6 +46,8 @@ export type Reckoned =
       readonly ok: false;
       readonly missing: readonly ReadingName[];
       readonly refused: readonly string[];
+      /** It holds more than its readings name, as planned: what went in is not known by them. */
+      readonly more?: true;
     };
 
 const ADDED = [
@@ -87,11 +90,13 @@ export function reckon(record: BatchRecord): Reckoned {
     ...sandUnsaid(record),
     ...addedUnsaid(record),
   ];
+  const filledIn = missing.filter((name) => filled(record.readings[name]));
+  if (holdsFurther(record.kept)) return { ok: false, missing: filledIn, refused, more: true };
   if (missing.length + refused.length > 0) return { ok: false, missing, refused };
   const value = (name: ReadingName) => readingValue(record, name);
   const batch = {
     ...Object.fromEntries(NEEDED.map((name) => [name, value(name)])),
-    sand: value('sand') ?? 0,
+    ...surfaceDry(value('water') ?? 0, value('sand') ?? 0, record.kept),
     foamAdded: value('foamAdded') ?? 0,
     baseAdded: value('baseAdded') ?? 0,
     placed: value('placed'),

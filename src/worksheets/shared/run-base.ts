@@ -18,9 +18,13 @@ export interface BaseIn {
 
 const BASE = ['cement', 'water', 'sand'] as const;
 
+/** What a plan holds beside cement, water, sand and foam, kg. */
+export const otherMass = (plan: RunPlan | undefined): number =>
+  (plan?.other ?? []).reduce((sum, { mass }) => sum + mass, 0);
+
 /** What the plan was worked out with; its amounts tell, those of a run begun long ago too. */
 const withPlan = (plan: RunPlan | undefined) =>
-  plan && ifAllowed(() => plannedWith({ ...plan, sand: plan.sand + (plan.other ?? 0) }));
+  plan && ifAllowed(() => plannedWith({ ...plan, sand: plan.sand + otherMass(plan) }));
 
 /**
  * What went into the mixer before the foam, as weighed, else as planned; undefined without either, of sand too: half
@@ -32,7 +36,7 @@ export function baseIn(
 ): BaseIn | undefined {
   const [cement, water, sand] = BASE.map((name) => at(name) ?? plan?.[name]);
   if (!cement || water === undefined || sand === undefined) return undefined;
-  const rest = sand + (plan?.other ?? 0);
+  const rest = sand + otherMass(plan);
   const names = BASE.filter((name) => name !== 'sand' || plan?.sand);
   const written = names.filter((name) => at(name) !== undefined).length;
   const cementDensity = withPlan(plan)?.cementDensity ?? saved;

@@ -1,6 +1,7 @@
 import { judgeCorrected } from '../../core/records/taken-out.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from './amounts.ts';
+import { holdsFurther, surfaceDry } from './further.ts';
 import { ifAllowed } from './lazy.ts';
 import type { RunReadings } from './run-readings.ts';
 
@@ -12,13 +13,14 @@ const MAY_BE_NONE = ['sand', 'foamAdded', 'baseAdded'] as const;
 
 /**
  * A blend lighter than it could be had all its foam lived, by more than the ± of its readings: in the words
- * for the bench, and by the rule that judges its record later. Undefined until all of it is weighed.
+ * for the bench, and by the rule that judges its record later. Undefined until all of it is weighed, and for a mix
+ * that holds more than is.
  */
 export function gasDoubt(
-  { at, pm, cementDensity, corrections }: RunReadings,
+  { at, pm, cementDensity, corrections, kept }: RunReadings,
   say: Say,
 ): string | undefined {
-  if (WEIGHED.some((name) => at(name) === undefined)) return undefined;
+  if (holdsFurther(kept) || WEIGHED.some((name) => at(name) === undefined)) return undefined;
   const read = [...WEIGHED, ...MAY_BE_NONE.filter((name) => at(name) !== undefined)];
   const of = (what: (name: (typeof read)[number]) => number | undefined) =>
     Object.fromEntries(read.map((name) => [name, what(name)]));
@@ -26,9 +28,10 @@ export function gasDoubt(
   const cement = cementDensity && { cementDensity };
   // Beside a ± that nobody knows nothing is light beyond it.
   if (read.some((name) => pm(name) === Number.POSITIVE_INFINITY)) return undefined;
-  const batch = { ...none, ...of(at), ...cement } as unknown as Parameters<
-    typeof judgeCorrected
-  >[0];
+  const batch = {
+    ...{ ...none, ...of(at), ...cement },
+    ...surfaceDry(at('water')!, at('sand') ?? 0, kept),
+  } as unknown as Parameters<typeof judgeCorrected>[0];
   const found = ifAllowed(() => judgeCorrected(batch, of(pm), corrections));
   if (found?.finding !== 'more-air-than-foam') return undefined;
   return `Weigh again before anything is added or placed. Had every bubble of the foam lived, it would weigh ${say(found.planned, 'density', { units: DENSITY })}, and this is lighter: a reading is wrong, or the paddle drew air in. Strike the bucket full, and look at the foam you put in.`;

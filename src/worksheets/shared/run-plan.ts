@@ -6,8 +6,10 @@ import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { LITRES } from './amounts.ts';
 import { TYPED_VOLUME } from './batch-volume.ts';
+import { FURTHER, FURTHER_NAMES } from './further.ts';
 import { planHeld } from './PlanHeld.tsx';
 import { run } from './run.ts';
+import { otherMass } from './run-base.ts';
 import { jointsOf, jointsOfTyped, jointsOfUnlike } from './whole-pieces.ts';
 
 /** What a step at the bench is given. */
@@ -35,9 +37,6 @@ function behind(origin: string | undefined, kept: KeptResults) {
 /** Where the whole batch has a volume of its own. */
 const VOLUME = 'batch.volume';
 
-/** Less than this of what else there is comes of rounding, kg. */
-const NOTHING = 1e-6;
-
 /** The amounts of one load, as “What goes into the whole batch?” left them; undefined where it did not leave all. */
 function wholeBatchPlan(
   entries: Entries,
@@ -57,7 +56,11 @@ function wholeBatchPlan(
     each('sand'),
     each('foamMass'),
   ];
-  const other = all('loadMass') - foam - cement - water - sand;
+  const binder = each('cement');
+  const other = FURTHER_NAMES.flatMap((name) => {
+    const mass = each(name);
+    return mass > 0 ? [{ name: FURTHER[name], mass }] : [];
+  });
   const foamVolume = each('foamVolume');
   const plan = {
     ...{ cement, water, sand, foamVolume, loads, largestLoad },
@@ -65,11 +68,12 @@ function wholeBatchPlan(
     baseDensity: all('baseDensity'),
     foamDensity: foam / foamVolume || 0,
   };
-  if (!Object.values({ ...plan, other }).every(Number.isFinite)) return undefined;
+  if (!Object.values({ ...plan, binder }).every(Number.isFinite)) return undefined;
   return {
     ...plan,
-    ...(sand > 0 && all('sandWater') > 0 && { damp: true }),
-    ...(other > NOTHING && { other }),
+    ...(all('sandFree') > 0 && { damp: true }),
+    ...(binder > cement && { binder }),
+    ...(other.length > 0 && { other }),
     ...behind((entries[VOLUME]?.t ?? entries[TYPED_VOLUME]?.t) ? 'yours' : 'kept', kept),
     example: false,
     aimed: isOwnResult(AIM, entries, kept),
@@ -122,8 +126,8 @@ export function jointsPlanned(plan: RunPlan): string | undefined {
   if (plan.typed) return jointsOfTyped(loads)?.say;
   if (!forms || loads === 1) return undefined;
   if (!form) return jointsOfUnlike(loads).say;
-  const { cement, water, sand, other = 0, foamVolume, foamDensity, wetDensity } = plan;
-  const mass = cement + water + sand + other + foamVolume * foamDensity;
+  const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;
+  const mass = cement + water + sand + otherMass(plan) + foamVolume * foamDensity;
   const volume = (loads * mass) / wetDensity;
   const pieces = Math.round(forms / form);
   return jointsOf({ pieces, alike: true, loads, volume, largestLoad })?.say;

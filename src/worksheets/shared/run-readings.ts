@@ -17,6 +17,8 @@ export interface RunReadings {
   /** Of its cement's particles, kg/m³, as the batch was saved; undefined for the usual one. */
   readonly cementDensity: number | undefined;
   readonly corrections: BatchRecord['corrections'];
+  /** What lay on the bench it was saved from. */
+  readonly kept: BatchRecord['kept'];
 }
 
 /** The ± of a field: one that is refused is not nothing. */
@@ -28,6 +30,7 @@ export function runReadings(record: BatchRecord, say: Say): RunReadings {
   return {
     cementDensity: cementDensityOf(record),
     corrections: record.corrections,
+    kept: record.kept,
     at: (name) => {
       const reading = fields[name];
       return reading?.type === 'number' && !reading.problem ? reading.value : undefined;
