@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
 import { foamInOf } from '../../src/bench/records/carried.ts';
+import type { Editor } from '../../src/bench/records/editor.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { replanned } from '../../src/worksheets/shared/RunReplan.tsx';
+import { otherPlan, replanned, replanWords } from '../../src/worksheets/shared/RunReplan.tsx';
+
+import { plan, say } from './run-batch.ts';
 
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' }) as const;
 const litres = (t: string) => ({ t, u: 'L', s: 'metric' }) as const;
@@ -39,4 +42,21 @@ test('what was typed at the run stays', () => {
   expect(foamInOf({ ...record, ...replanned(record, benchOf(pot), {}, undefined).change })).toEqual(
     pot,
   );
+});
+
+test('a plan with something else in it is another one, though all that has a field stays as it was', () => {
+  const begun = { ...plan, example: false };
+  const fibre = (mass: number) => ({ ...begun, other: [{ name: 'Fibre', mass }] });
+  const said = (was: typeof begun, is: typeof begun) => {
+    const editor = { record: blankRecord() } as Editor;
+    const other = otherPlan(editor, was, is);
+    return other && replanWords(was, other, say)?.replaceAll('\u00a0', ' ');
+  };
+  expect(said(begun, fibre(0.05))).toBe(
+    'This batch was begun with no fibre; on the bench 50.0 g is planned now.',
+  );
+  expect(said(fibre(0.05), begun)).toContain('50.0 g of fibre; on the bench none');
+  expect(said(fibre(0.05), fibre(0.1))).toContain('100 g is planned now');
+  expect(said(fibre(0.05), fibre(0.0501))).toBeUndefined();
+  expect(said(begun, begun)).toBeUndefined();
 });

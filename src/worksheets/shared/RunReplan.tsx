@@ -20,29 +20,36 @@ export function otherPlan(
   now: RunPlan | undefined,
 ): RunPlan | undefined {
   if (!begun || !now || now.example || !isUnmixed(editor.record)) return undefined;
-  const differs = (['cement', 'water', 'sand', 'foamVolume'] as const).some(
-    (name) => Math.abs(now[name] - begun[name]) > SAME * begun[name],
-  );
+  const differs = amounts(begun, now).some(([, was, is]) => Math.abs(is - was) > SAME * was);
   return differs ? now : undefined;
 }
 
-const AMOUNTS = [
-  ['cement', 'of cement'],
-  ['water', 'of water'],
-  ['sand', 'of sand'],
-  ['foamVolume', 'of foam'],
-] as const;
+/** What either of two plans weighs out, foam last: kg, m³. */
+function amounts(begun: RunPlan, now: RunPlan) {
+  const [was, is] = [begun, now].map(
+    ({ cement, water, sand, other = [], foamVolume }): Readonly<Record<string, number>> => ({
+      cement,
+      water,
+      sand,
+      ...Object.fromEntries(other.map(({ name, mass }) => [name.toLowerCase(), mass])),
+      foam: foamVolume,
+    }),
+  );
+  return Object.keys({ ...was, ...is }).map(
+    (name) => [name, was![name] ?? 0, is![name] ?? 0] as const,
+  );
+}
 
 /** The first amount in which two plans are told apart, as both are shown; undefined where none is. */
 export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | undefined {
-  for (const [name, of] of AMOUNTS) {
-    const [was, is] = [begun, now].map((plan) =>
-      name === 'foamVolume'
-        ? say(plan[name], 'volume', { units: LITRES })
-        : say(plan[name], 'mass', weighedOut(plan[name], say)),
+  for (const [name, ...two] of amounts(begun, now)) {
+    const [was, is] = two.map((amount) =>
+      name === 'foam'
+        ? say(amount, 'volume', { units: LITRES })
+        : say(amount, 'mass', weighedOut(amount, say)),
     );
     if (was !== is)
-      return `This batch was begun with ${was} ${of}; on the bench ${is} is planned now.`;
+      return `This batch was begun with ${two[0] ? `${was} of` : 'no'} ${name}; on the bench ${two[1] ? is : 'none'} is planned now.`;
   }
   return undefined;
 }
