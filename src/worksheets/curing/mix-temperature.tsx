@@ -196,7 +196,7 @@ export default worksheet({
         ...(v.ice > 0
           ? [
               {
-                name: 'ice, as water at',
+                name: 'melting ice, as water at',
                 at: iceCounts,
                 share: shares.ice ?? 0,
                 role: 'plain' as const,

@@ -129,7 +129,7 @@ export default worksheet({
         title="The batch by volume"
         parts={[
           {
-            name: binder.length > 1 ? 'cement, stand-ins' : 'cement',
+            name: binder.length > 1 ? 'binder' : 'cement',
             fill: 'cement',
             volume: v.binder,
           },
