@@ -10,6 +10,7 @@ import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
 import { FINE, type HeatValues, ROUND } from '../shared/heat-cases.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
+import { judgeBy } from '../shared/judge-by.ts';
 import { mixWarmth } from '../shared/mix-warmth.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { heatFields } from './heat-fields.ts';
@@ -171,16 +172,16 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const air = v.air === 'alike' ? [v] : v.days;
-    const said = [
-      mixWarmth(v.mixAt, say),
-      heatDoubt(Math.max(...air.map(({ warmest }) => warmest)), say),
-      ofHeat(r, v, say),
-      ofCold(r, v, say),
-    ].filter((each) => each !== undefined);
-    const worst = (['stop', 'look'] as const).find((verdict) =>
-      said.some((each) => each.verdict === verdict),
+    const heat = ofHeat(r, v, say);
+    return judgeBy(
+      [
+        mixWarmth(v.mixAt, say),
+        heatDoubt(Math.max(...air.map(({ warmest }) => warmest)), say, 'The air'),
+        heat,
+        ofCold(r, v, say),
+      ],
+      heat,
     );
-    return { verdict: worst ?? 'good', say: said.map((each) => each.say).join(' ') };
   },
   notes: (r, { shape }, say) => [
     ...ofRange([...r.notes, ...(r.asDry?.notes ?? [])], say),

@@ -5,12 +5,13 @@ import { mixerLoads } from '../../core/mix/loads.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { judgeBy } from '../shared/judge-by.ts';
 import { batchDoubts } from './batch-doubts.ts';
 import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
 import { results } from './batch-results.ts';
 import { amountsOf, bagRows, leavesFurther, NAMES } from './batch-tables.ts';
-import { judgeBy, mixRefusals } from './mix-doubts.ts';
+import { mixRefusals } from './mix-doubts.ts';
 
 export default worksheet({
   id: 'batch',

@@ -71,19 +71,6 @@ export function mixDoubts(
   return doubts;
 }
 
-/** All doubts in one judgement, those that stop first, so that none hides another; `otherwise` without any. */
-export function judgeBy(
-  doubts: readonly (Judgement | undefined)[],
-  otherwise: Judgement,
-): Judgement {
-  const said = doubts
-    .filter((doubt) => doubt !== undefined)
-    .sort((a, b) => Number(b.verdict === 'stop') - Number(a.verdict === 'stop'));
-  return said[0]
-    ? { verdict: said[0].verdict, say: said.map((doubt) => doubt.say).join(' ') }
-    : otherwise;
-}
-
 /** Why a paste has too little water; where the ratio counts the foam’s too, how much that would have to be. */
 function robsFoam({ value, allowed: { min = 0 } }: DomainError): string {
   const least = BASE_WATER_CEMENT.min;

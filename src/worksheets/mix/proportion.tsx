@@ -8,8 +8,9 @@ import { doseOf } from '../foam/dose.ts';
 import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
+import { judgeBy } from '../shared/judge-by.ts';
 import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
-import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
+import { mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { proportionFields } from './proportion-fields.ts';
 import { sandTakenAsDry } from './recipe-fields.ts';
 

@@ -9,8 +9,9 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY } from '../shared/amounts.ts';
 import { isFoam } from '../shared/is-foam.ts';
+import { judgeBy } from '../shared/judge-by.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { judgeBy, mixDoubts, mixRefusals } from './mix-doubts.ts';
+import { mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { countsElsewhere, sandTakenAsDry } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 

@@ -12,8 +12,8 @@ const CHECK = 'Check the figure and its unit, °C or °F; if it is right,';
 export const doubtWords = (...doubts: readonly (string | undefined)[]): string | undefined =>
   doubts.filter(Boolean).join(' ') || undefined;
 
-/** What the warmest of a cure makes doubtful, whatever is reckoned from it; undefined where nothing is. */
-export function heatDoubt(warmest: number, say: Say): Judgement | undefined {
+/** What the warmest of a cure makes doubtful, whatever is reckoned from it; undefined where nothing is. `what` is so warm. */
+export function heatDoubt(warmest: number, say: Say, what = 'It'): Judgement | undefined {
   if (warmest <= HOT) return undefined;
   const [t, limit] = [warmest, PEAK_LIMIT].map((kelvin) =>
     say(kelvin, 'temperature', { plain: true }),
@@ -21,10 +21,10 @@ export function heatDoubt(warmest: number, say: Say): Judgement | undefined {
   return tooHotToCure(warmest)
     ? {
         verdict: 'stop',
-        say: `It gets as warm as ${t}: at or past ${limit}, the usual limit inside (common practice, no source). ${CHECK} cool the part.`,
+        say: `${what} gets as warm as ${t}: at or past ${limit}, the usual limit inside (common practice, no source). ${CHECK} cool the part.`,
       }
     : {
         verdict: 'look',
-        say: `It gets as warm as ${t}. ${CHECK} shade the part and keep it wet.`,
+        say: `${what} gets as warm as ${t}. ${CHECK} shade the part and keep it wet.`,
       };
 }
