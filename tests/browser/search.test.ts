@@ -155,6 +155,23 @@ describe('the search', () => {
     await expect.poll(() => page.locator('#search-found').innerText()).toBe('');
   });
 
+  test('opens by its key from a field too, with Caps Lock on, and not over another dialog', async () => {
+    await opened.go('foam/weighing/');
+    const isOpen = (id: string) =>
+      page.locator(id).evaluate((dialog) => (dialog as HTMLDialogElement).open);
+    await page.locator('main input').first().focus();
+    await page.keyboard.press('Control+K');
+    await expect.poll(() => isOpen('#search'), slow).toBe(true);
+    await page.keyboard.press('Escape');
+    await page
+      .locator('#save-batch')
+      .evaluate((dialog) => (dialog as HTMLDialogElement).showModal());
+    await page.keyboard.press('Control+k');
+    await page.waitForTimeout(300);
+    expect(await isOpen('#search')).toBe(false);
+    await page.keyboard.press('Escape');
+  });
+
   test('says why it cannot search without a network, and searches when there is one', async () => {
     const { page, close } = await openPage('');
     try {

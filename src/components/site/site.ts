@@ -62,13 +62,15 @@ function themeSwitch(turn: HTMLButtonElement): void {
   show();
 }
 
-/** Ctrl+K opens the search: a letter alone would be pressed by speech. What searches is fetched when it is first opened. */
+/** Ctrl+K opens the search, from a field too: a letter alone would be pressed by speech. What searches is fetched when it is first opened. */
 function searchButton(open: HTMLButtonElement): void {
   const show = async () => (await import('./search.ts')).openSearch(base);
   open.addEventListener('click', show);
   addEventListener('keydown', (event) => {
-    const typing = (event.target as Element).closest?.('input, select, textarea, dialog');
-    if (event.key !== 'k' || !(event.ctrlKey || event.metaKey) || event.altKey || typing) return;
+    const { ctrlKey, metaKey, altKey, shiftKey } = event;
+    // With Caps Lock it is a K.
+    if (!/^k$/i.test(event.key) || !(ctrlKey || metaKey) || altKey || shiftKey) return;
+    if (document.querySelector('dialog[open]')) return;
     event.preventDefault();
     show();
   });
