@@ -114,7 +114,7 @@ test('results further apart than a factor of two are looked at, whatever their n
     });
   expect(of([3, 0.42], [7, 1.9], [14, 0.52], [28, 0.8], [28, 2.5])).toMatchObject({
     verdict: 'look',
-    say: expect.stringMatching(/more than a factor of two.*Look at the broken faces/),
+    say: expect.stringMatching(/more than a factor of two apart.*look at the broken faces/),
   });
   expect(of([3, 0.42], [7, 0.61], [14, 0.72], [28, 0.8], [28, 0.85]).verdict).toBe('good');
 });

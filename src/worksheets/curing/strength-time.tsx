@@ -14,7 +14,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
-import { FEW } from '../shared/bars-doubt.ts';
+import { FACES, FEW, lieApart } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { DAYS, MPA } from '../shared/curing-fields.ts';
 import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first-frost.ts';
@@ -22,9 +22,6 @@ import { GrowthPlot } from '../shared/GrowthPlot.tsx';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
 import { youngWords } from '../shared/young-words.ts';
-
-/** Further apart, low to high, they tell no more than the density does. */
-const WIDE = 2;
 
 interface Growing {
   /** Youngest and oldest of the reader's own results, s. */
@@ -209,10 +206,10 @@ export default worksheet({
         verdict: 'look',
         say: `${low} to ${high} now, by your own results. Three of them leave much to chance: another or two would narrow it if they agree.`,
       };
-    if (now.high > WIDE * now.low)
+    if (lieApart(now))
       return {
         verdict: 'look',
-        say: `${low} to ${high} now, by your own results: more than a factor of two, no closer than a density tells. Look at the broken faces for hollows and cold joints, and test more.`,
+        say: `${low} to ${high} now, by your own results: more than a factor of two apart. Before you rely on them, ${FACES} test more.`,
       };
     return {
       verdict: 'good',

@@ -2,7 +2,7 @@ import { BUCKET_MOST } from '../../core/demould/break-a-bar.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, MM } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
-import { FEW, scatterWidely } from '../shared/bars-doubt.ts';
+import { FACES, FEW, scatterWidely } from '../shared/bars-doubt.ts';
 import { KPA } from '../shared/part-fields.ts';
 import { barFields, barsBroken } from './bars-broken.ts';
 
@@ -78,7 +78,7 @@ export default worksheet({
     if (r.low <= 0)
       return {
         verdict: 'stop',
-        say: 'The bars scatter so widely that nothing is sure of the next one. Look at the broken faces for hollows and cold joints, and break more bars.',
+        say: `The bars scatter so widely that nothing is sure of the next one: ${FACES} break more bars.`,
       };
     const heavy =
       r.heaviest > BUCKET_MOST &&
@@ -107,7 +107,7 @@ export default worksheet({
     if (widely)
       return {
         verdict: 'look',
-        say: `${mean} from ${r.counted.length} bars, but they scatter widely: the next may bear no more than ${say(r.low, 'stress', { units: KPA })}, under half of it. Look at the broken faces for hollows and cold joints, and break more bars.`,
+        say: `${mean} from ${r.counted.length} bars, but they scatter widely: the next may bear no more than ${say(r.low, 'stress', { units: KPA })}, under half of it. Before you rely on it, ${FACES} break more bars.`,
       };
     return {
       verdict: 'good',

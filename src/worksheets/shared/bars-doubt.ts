@@ -4,20 +4,33 @@ export const FEW = 4;
 /** One bar says nothing of scatter; half of it is carried on as a guess. Common practice, no source. */
 export const ONE_BAR_SHARE = 0.5;
 
+/** Results of one curve whose high end is more than this many times the low are too far apart. A choice. */
+const APART = 2;
+
+/** What tests that scatter ask for first. */
+export const FACES = 'look at the broken faces for hollows and cold joints, and';
+
 interface Bars {
   readonly bars: number | undefined;
   readonly mean: number;
   readonly low: number;
 }
 
-/** Whether a low end lies further below its mean than that of one bar is guessed to. */
+/**
+ * Whether bars scatter widely. They are of one age, and their low end is carried on: so it is that which is held
+ * against their mean, where the guess from one bar lies.
+ */
 export const scatterWidely = ({ mean, low }: Omit<Bars, 'bars'>) => low < ONE_BAR_SHARE * mean;
+
+/** Whether cubes or cores do. They are of several ages and lie about a curve by a factor, both ends of it shown. */
+export const lieApart = ({ low, high }: { readonly low: number; readonly high: number }) =>
+  high > APART * low;
 
 /** Why the low end of several bars is not to be relied on yet, and what to do; undefined where it is. */
 export function barsDoubt(of: Bars): string | undefined {
   const { bars = 1 } = of;
   if (bars < FEW) return `${bars} bars are few and may agree by chance: break another or two`;
   return scatterWidely(of)
-    ? 'the bars scatter widely, their low end under half of their mean: look at the broken faces, and break more'
+    ? `the bars scatter widely, their low end under half of their mean: ${FACES} break more`
     : undefined;
 }
