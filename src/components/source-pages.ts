@@ -1,3 +1,4 @@
+import { ended } from '../islands/ended.ts';
 import { namesApart, type Source, shortName, sourceOf, sources } from './library.ts';
 
 /** The list of sources is too long for one page: it is cut by the first letter of the name each has in the text. */
@@ -50,9 +51,6 @@ export const linkNames: ReadonlyMap<string, string> = (() => {
     }),
   );
 })();
-
-/** A text with the mark that ends it. */
-export const ended = (text: string): string => text.replace(/[.?!]?$/, (mark) => mark || '.');
 
 /** A source as the list prints it, beginning with the name it is listed under. */
 export function entryOf(key: string, source: Source): string {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { namesApart, shortName, sourceOf } from '../../src/components/library.ts';
-import { ended, linkNames } from '../../src/components/source-pages.ts';
+import { linkNames } from '../../src/components/source-pages.ts';
+import { ended } from '../../src/islands/ended.ts';
 
 test('sources of one short name are told apart by their titles, and the others keep theirs', () => {
   expect(namesApart(['osha-1910-242', 'astm-c869', 'osha-1917-154'], 'here')).toEqual([

@@ -1,41 +1,35 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { ended } from '../../islands/ended.ts';
+import { useSettled } from '../../islands/hooks.ts';
 
 /** What is read out of a page: verdicts, problems that are no alert, and what is marked. */
 const LINES = '.verdict, .problem:not([role]), [data-heard]';
 
 /** What a screen reader hears of the part of a page it stands in: what is new there, once that has settled. */
 export function ReadOut() {
-  const [text, hear] = useState('');
   const place = useRef<HTMLParagraphElement>(null);
+  const heard = useRef<readonly string[]>([]);
+  const [shown, show] = useState('');
+  // A clock that goes on in the same part leaves the lines alone, and keeps nothing waiting.
+  const settled = useSettled(shown);
   useEffect(() => {
     const part = place.current!.parentElement!;
     const lines = () =>
-      [...part.querySelectorAll(LINES)].map((line) =>
-        line.textContent.trim().replace(/[^.?!]$/, '$&.'),
-      );
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    let heard = lines();
-    let shown = heard;
-    // A clock that goes on in the same part keeps nothing waiting.
-    const watch = new MutationObserver(() => {
-      const now = lines();
-      if (now.join('\n') === shown.join('\n')) return;
-      shown = now;
-      clearTimeout(timer);
-      timer = setTimeout(() => {
-        hear(shown.filter((line) => !heard.includes(line)).join(' '));
-        heard = shown;
-      }, 1000);
-    });
+      [...part.querySelectorAll(LINES)].map((line) => ended(line.textContent.trim()));
+    heard.current = lines();
+    // The break behind the last tells a part without lines from one that is not read yet.
+    const watch = new MutationObserver(() => show(`${lines().join('\n')}\n`));
     watch.observe(part, { childList: true, characterData: true, subtree: true });
-    return () => {
-      watch.disconnect();
-      clearTimeout(timer);
-    };
+    return () => watch.disconnect();
   }, []);
   return (
     <p class="unseen" role="status" ref={place}>
-      {text}
+      {useMemo(() => {
+        const now = settled.split('\n');
+        const fresh = now.filter((line) => !heard.current.includes(line));
+        if (settled) heard.current = now;
+        return fresh.join(' ');
+      }, [settled])}
     </p>
   );
 }
