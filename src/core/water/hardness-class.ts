@@ -4,12 +4,18 @@ import { justOver, justUnder } from '../quantity/dust.ts';
 
 export type UsgsClass = 'soft' | 'moderately-hard' | 'hard' | 'very-hard';
 
+/** Where the survey's "moderately hard" ends, mg/L as CaCO₃. @source usgs-hardness */
+const MODERATELY_HARD = 120;
+
 /** Upper ends of the classes, mg/L as CaCO₃; above the last the water is very hard. @source usgs-hardness */
 export const USGS_CLASS_ENDS = [
   ['soft', 60],
-  ['moderately-hard', 120],
+  ['moderately-hard', MODERATELY_HARD],
   ['hard', 180],
 ] as const;
+
+/** The most hardness foam is made with before a softer water is looked for, mol/m³. @source usgs-hardness, common-practice */
+export const SOFT_ENOUGH = MODERATELY_HARD / MOLAR_MASS_CALCIUM_CARBONATE;
 
 /** Where the trade begins to say "extremely hard", mg/L as CaCO₃. @source common-practice */
 export const EXTREMELY_HARD = 700;

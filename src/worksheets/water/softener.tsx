@@ -1,6 +1,5 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { alkaliesOf } from '../../core/water/fitness.ts';
-import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import { LIMITS } from '../../core/water/mixing-water-limits.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
@@ -10,6 +9,7 @@ import { HARDNESS, LITRES } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { inThousands } from '../shared/spelt.ts';
+import { stillHard } from '../shared/still-hard.ts';
 import { hardness } from '../shared/water-fields.ts';
 
 const EQUIVALENTS = { metric: 'mol/L', us: 'mol/L' } as const;
@@ -140,11 +140,11 @@ export default worksheet({
         verdict: 'stop',
         say: `At ${soft} most of the hardness comes through: the bed is spent or bypassed. Regenerate it and test again.`,
       };
-    // The same line as for a water that needs no softening.
-    if (!softEnoughForFoam(v.leaves))
+    const still = stillHard(v.leaves, say);
+    if (still)
       return {
         verdict: 'look',
-        say: `At ${soft} it is still hard: regenerate the bed and test again, or pass the water through once more, before it makes foam.`,
+        say: `At ${soft} the bed lets too much through.${still} Regenerate the bed and test again, or pass the water through once more, before it makes foam.`,
       };
     if (r.alkalies > ALKALIES)
       return {
