@@ -117,8 +117,9 @@ export function uncovered(special: string, taken: string): Judgement | undefined
     : undefined;
 }
 
+/** What the method is for, under one lift and under several. */
 export const COVERED =
-  'The limit is for lifting and lowering with both hands, standing, on firm ground. Carrying, pushing, and lifting by two are not covered; nor are backs that hurt already.';
+  'The method is for lifting and lowering with both hands, standing, on firm ground. Carrying, pushing, and lifting by two are not covered; nor are backs that hurt already.';
 
 /** What each multiplier is about. */
 export const MULTIPLIERS: Readonly<Record<MultiplierName, string>> = {
