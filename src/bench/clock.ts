@@ -1,14 +1,9 @@
 import { persistentAtom } from '@nanostores/persistent';
-import { isClock } from './entries.ts';
+import { type Clock, isClock } from './shapes.ts';
 import { decode, KEYS } from './storage.ts';
 import './store.ts';
 
-/** A clock that is running or was stopped, in milliseconds since 1970: it outlives the page it ran on. */
-export interface Clock {
-  readonly start: number;
-  /** When it was stopped. Absent: it runs. */
-  readonly stop?: number;
-}
+export type { Clock };
 
 /** When the foam was made, as the reader's finger said. */
 export const $foamClock = persistentAtom<Clock | undefined>(KEYS.clock, undefined, {

@@ -114,14 +114,6 @@ export function isKept(x: unknown): x is Kept {
   );
 }
 
-/** Whether something read from storage has the shape of a clock. */
-export const isClock = (x: unknown): x is { readonly start: number; readonly stop?: number } =>
-  isRecord(x) && Number.isFinite(x.start) && (x.stop === undefined || Number.isFinite(x.stop));
-
-/** Whether something read from storage says which batch is run, and how far it has come. */
-export const isBegun = (x: unknown): x is { readonly id: string; readonly step: number } =>
-  isRecord(x) && typeof x.id === 'string' && Number.isInteger(x.step) && Number(x.step) >= 0;
-
 /** Whether a quantity has such a unit. A link, or a field that measured something else once, may bring any. */
 export const isUnitOf = (kind: Kind, id: string | undefined): id is string =>
   KINDS[kind].units.some((unit) => unit.id === id);

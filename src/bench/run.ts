@@ -1,6 +1,7 @@
 import { persistentAtom } from '@nanostores/persistent';
-import { type Entry, isBegun, isEntry, isRecord } from './entries.ts';
+import { type Entry, isEntry, isRecord } from './entries.ts';
 import { localStore } from './local-store.ts';
+import { type Begun, isBegun } from './shapes.ts';
 import { decode, KEYS } from './storage.ts';
 // It opens the reader's store before anything reads it.
 import './store.ts';
@@ -54,9 +55,7 @@ export interface FoamIn {
 }
 
 /** The batch that is run at the bench, and how far it has come. */
-export interface Going {
-  readonly id: string;
-  readonly step: number;
+export interface Going extends Begun {
   /** When it was begun, ms: a foam clock started before that is another batch's. */
   readonly begun?: number;
   /** Left, and may be gone on with. */

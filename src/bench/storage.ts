@@ -1,7 +1,8 @@
 import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
-import { isBegun, isClock, isEntry, isKept, NAME } from './entries.ts';
+import { isEntry, isKept, NAME } from './entries.ts';
 import { localStore, UNSTORED } from './local-store.ts';
 import { notify } from './notices.ts';
+import { isBegun, isClock } from './shapes.ts';
 
 /** Storage keys carry the version of what they hold. */
 export const KEYS = {
