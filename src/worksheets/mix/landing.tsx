@@ -11,6 +11,7 @@ import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { LandingHistogram } from '../shared/LandingHistogram.tsx';
 import { RankedBars } from '../shared/RankedBars.tsx';
+import { saidApart } from '../shared/said-apart.ts';
 import { landingFields } from './landing-fields.ts';
 import { ranked } from './landing-ranked.ts';
 import { sandTakenAsDry } from './recipe-fields.ts';
@@ -19,6 +20,8 @@ import { sandTakenAsDry } from './recipe-fields.ts';
 const SUPPLY_BAND = 50;
 const CODE_SHARE = 0.05;
 const BINS = 36;
+/** Loads that land this often need no better scale; below half, more miss than land. A choice. */
+const [MOSTLY, SELDOM] = [0.9, 0.5];
 
 export default worksheet({
   id: 'landing',
@@ -151,14 +154,18 @@ export default worksheet({
         : first
           ? `What to improve first: ${first.label.toLowerCase()}.`
           : '';
-    const inWords = percent(odds);
-    if (odds >= 0.9)
+    // What misses a line does not read as it.
+    const inWords = saidApart(odds, 'ratio', [SELDOM, MOSTLY], say, {
+      units: PERCENT,
+      significant: 2,
+    });
+    if (odds >= MOSTLY)
       return {
         verdict: 'good',
         say: `${inWords} of such loads land near enough. Weigh each all the same: odds are not a reading.`,
       };
     return {
-      verdict: odds >= 0.5 ? 'look' : 'stop',
+      verdict: odds >= SELDOM ? 'look' : 'stop',
       say: `Only ${inWords} of such loads land near enough without a correction. ${advice}`,
     };
   },
