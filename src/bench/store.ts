@@ -75,6 +75,7 @@ export const $behind = persistentAtom<readonly string[]>(KEYS.behind, [], {
 
 /** Set once a batch has changed, until a page has learned from all of them anew; to another mark each time. */
 export const $unlearned = persistentAtom<string | undefined>(KEYS.unlearned, undefined);
+/** Notes that a batch has changed, and what was learned from all is behind. */
 export const noteUnlearned = (): void => $unlearned.set(String(Math.random()));
 
 /** Noted after the change itself: another tab that hears of it works with what has changed already. */

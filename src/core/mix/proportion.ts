@@ -86,7 +86,8 @@ export interface Proportion {
  * 'wetDensity' (320–1920), 'foam-mass-ignored' with that convention.
  *
  * @throws {DomainError} 'heavier-than-base-mix' and 'lighter-than-foam' for a target out of
- *   reach; a survival outside 0…1; 'paste-robs-foam' for a base w/c below 0.2, or a total that leaves one.
+ *   reach; a survival outside 0…1; sand outside 0…100 times the cement; 'paste-robs-foam' for a base w/c
+ *   below 0.2, or a total that leaves one.
  * @source navedtra-14071 (absolute volume), kearsley-mostert-2005 (the two equations, from
  *   memory), astm-c869 and aci-523-1r (oven-dry), jones-mccarthy-2005 (foam ignored, from memory)
  */

@@ -8,7 +8,8 @@ import type { Run } from './run.ts';
 
 /**
  * What another worksheet than “What goes into the batch?” has as the plan, where its batch is another one or has
- * more in it. What is weighed by the one must not be corrected by the other.
+ * more in it. What is weighed by the one must not be corrected by the other: the run weighs out by the holder (`runPlan`),
+ * and the bench sheet, which knows this one mix alone, gives no amounts.
  */
 export function planHeld(
   { reading, outcome }: Run<unknown>,
