@@ -199,6 +199,8 @@ test('a drift is what ten minutes make of a foam, at the rate found in any while
     ),
   );
   expect(foamDrift({ first: 80, later: 76, time: 600 })).toBeCloseTo(-0.05, 12);
+  // 0.9 in five minutes, and of that again in the next: 0.81.
+  expect(foamDrift({ first: 80, later: 72, time: 300 })).toBeCloseTo(-0.19, 12);
 });
 
 test('ten minutes of what drains in one make the drift', () => {

@@ -149,13 +149,18 @@ verdicts(heatInside, room, [
   [{ thickness: '97 mm' }, 'good', /across it: within the usual limits/],
   [{ thickness: '99 mm' }, 'look', /to 20\.0\d\s°C: that is past the usual 20\s°C/],
   [{ thickness: '101 mm' }, 'look', /may lag the inside/],
-  // Too hot inside stays a Stop where the face is too cold besides, and too cold is never good.
+  // Too hot inside stays a Stop where the face is too cold besides, and too cold is never good; the gravest is said first.
   [{ thickness: '450 mm', coldest: '2 °C', warmest: '6 °C' }, 'stop', /above 70.*below 5/],
-  [{ thickness: '50 mm', coldest: '3 °C', warmest: '9 °C' }, 'look', /hardly warmer.*below 5/],
+  [{ thickness: '50 mm', coldest: '3 °C', warmest: '9 °C' }, 'look', /below 5.*hardly warmer/],
   [{ thickness: '50 mm', coldest: '-7 °C', warmest: '2 °C' }, 'stop', /freezes/],
   [{ thickness: '50 mm', mixAt: '9.9 °C' }, 'look', /is cold.*within the usual/],
   [{ thickness: '50 mm', mixAt: '4.9 °C' }, 'stop', /too cold to cast/],
-  [{ thickness: '50 mm', warmest: '40.1 °C' }, 'look', /gets as warm as 40/],
+  [{ thickness: '50 mm', warmest: '40.1 °C' }, 'look', /^The air gets as warm as 40/],
+  [
+    { thickness: '450 mm', mixAt: '9 °C', warmest: '41 °C' },
+    'stop',
+    /^\S+\s°C at the least in a slab is above 70.*is cold.*The air gets as warm as 41/,
+  ],
 ]);
 
 /** One temperature, held. */
@@ -188,7 +193,7 @@ verdicts(curingPlan, {}, [
   [held('5 °C'), 'look', /American practice counts no time/],
   [held('4.9 °C'), 'stop', /It is too cold/],
   [held('0.1 °C'), 'stop', /It is too cold/],
-  [held('0 °C'), 'stop', /Keep it from freezing first of all|No end of curing/],
+  [held('0 °C'), 'stop', /Keep it from freezing first of all/],
   [held('40 °C'), 'good', /until/],
   [held('40.1 °C'), 'look', /gets as warm as 40/],
   [held('70 °C'), 'stop', /^It gets as warm as 70.*cool the part\.$/],
@@ -205,6 +210,35 @@ verdicts(frostGuard, { strength28: '10 MPa' }, [
   [{ ...held('4.9 °C'), strength28: '2.86 MPa' }, 'look', /never reaches/],
   [held('40.1 °C'), 'look', /gets as warm as 40/],
   [held('70 °C'), 'stop', /^It gets as warm as 70.*cool the part\.$/],
+]);
+
+/** 20 °C for so many hours, a frost within the next two, and what is read then. */
+const frostAfter = (hours: number, then = '') => ({
+  readings: `0 20\n${hours} 20\n${hours + 1} -1\n${hours + 2} 5${then}`,
+});
+
+// With s of 0.38 a share f of the strength at 28 days takes 28 d ÷ (1 − ln f ÷ 0.38)².
+verdicts(frostGuard, { source: 'readings', after: 'mean', afterMean: '5 °C', cement: 'slow' }, [
+  // 3.5 of 4.5 MPa, for one freeze: 243.5 h.
+  [{ ...frostAfter(242), strength28: '4.5 MPa' }, 'stop', /less than the 3\.5\sMPa that stands/],
+  [{ ...frostAfter(244), strength28: '4.5 MPa' }, 'look', /Keep it from freezing again/],
+  // 70 %, where the longest European class ends: 178.8 h.
+  [{ ...frostAfter(177), strength28: '10 MPa' }, 'stop', /its cure lasts until it has 7\.0\sMPa/],
+  [{ ...frostAfter(179), strength28: '10 MPa' }, 'look', /Keep it from freezing again\./],
+  // A second freeze takes 24 MPa.
+  [
+    { ...frostAfter(179, '\n190 0.1'), strength28: '10 MPa' },
+    'look',
+    /Keep it from freezing again/,
+  ],
+  [
+    { ...frostAfter(179, '\n190 0'), strength28: '10 MPa' },
+    'stop',
+    /more than one, which takes 24/,
+  ],
+  // 24 of 30 MPa: 266.8 h.
+  [{ ...frostAfter(265), strength28: '30 MPa' }, 'look', /freezing again before it has 24\sMPa/],
+  [{ ...frostAfter(267, '\n290 0'), strength28: '30 MPa' }, 'look', /24\sMPa stands it again/],
 ]);
 
 /** Two results of an age, so far apart by their share. */
@@ -229,9 +263,9 @@ verdicts(strengthTime, { from: 'own', results: four, age: '10 d', since: '10 d' 
   [{ results: '7 0.6' }, 'look', /one result cannot tell/],
   [{ results: '7 0.6\n7 0.6\n7 0.6\n7 0.6', age: '7 d' }, 'look', /how it grows/],
   [{ frost: '9 d' }, 'look', /But it freezes/],
-  // Further apart than a factor of two they tell no more than a density.
+  // Their ends are not to lie further apart than a factor of two.
   [{ results: pairs(0.15) }, 'good', /Your own results/],
-  [{ results: pairs(0.17) }, 'look', /more than a factor of two/],
+  [{ results: pairs(0.17) }, 'look', /more than a factor of two apart\. Before/],
   // No estimate before 16 hours.
   [{ from: 'density', age: '15.9 h', since: '24 h' }, 'stop', /Too young/],
   [{ from: 'density', age: '16 h', since: '24 h' }, 'look', /Somewhere between/],

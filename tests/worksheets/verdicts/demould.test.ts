@@ -119,10 +119,24 @@ verdicts(handling, { ...carried, strengthFrom: 'density', dry: '465 kg/m3' }, [
 
 const four = (hung: string) => Array.from({ length: 4 }, () => `${hung} 50 50 0.45`);
 
+/** Four bars of 50 by 50 mm, two so far above their mean and two below, read finely; each bears 0.18 kg of its own. */
+const pairs = (off: number) => ({
+  bars: [1 + off, 1 - off]
+    .flatMap((share) => Array(2).fill(`${(8 * share - 0.18).toFixed(4)} 50 50 0.45`))
+    .join('\n'),
+  tape: '0 mm',
+  scale: '0 kg',
+});
+
 verdicts(breakABar, { loading: 'centre' }, [
   [{ bars: four('7.45').join('\n') }, 'good', /from 4 bars/],
   [{ bars: four('7.45').slice(1).join('\n') }, 'look', /3 bars are few/],
   [{ bars: four('7.45').slice(3).join('\n') }, 'look', /One bar gave/],
+  // The next of four is 2.353 × √1.25 deviations below their mean, √(4/3) of what two pairs are off it: half of it at 0.1646.
+  [pairs(0.164), 'good', /from 4 bars/],
+  [pairs(0.165), 'look', /scatter widely/],
+  [pairs(0.329), 'look', /scatter widely/],
+  [pairs(0.33), 'stop', /nothing is sure of the next one/],
   // A bucket on a string is for 25 kg.
   [{ bars: four('24.9').join('\n') }, 'good', /from 4 bars/],
   [{ bars: four('25.1').join('\n') }, 'look', /leave it to a laboratory/],

@@ -59,6 +59,7 @@ verdicts(foamDensity, bucket, [
   [{ full: '2.252 kg' }, 'good', /where small-batch makers work/],
   [{ full: '2.248 kg' }, 'look', /just above the standards/],
   [{ full: '2.128 kg' }, 'look', /lies in the standards/],
+  // Above 120 g/L it is wet.
   [{ full: '3.248 kg' }, 'good', /makers work/],
   [{ full: '3.252 kg' }, 'look', /wet foam/],
   // A quarter of 1.6 kg, at 1 kg/L, is 400 mL, half of it 800.

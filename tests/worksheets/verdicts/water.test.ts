@@ -72,7 +72,7 @@ verdicts(setFaster, { hardness: mg(311), waterCement: '0.4', alkalinity: '' }, [
 
 verdicts(softener, { hardness: mg(311), by: 'resin', leaves: mg(0) }, [
   [{ leaves: mg(120) }, 'good', /Make the foam with it/],
-  [{ leaves: mg(121) }, 'look', /still hard/],
+  [{ leaves: mg(121) }, 'look', /still hard for foam, which wants 120\smg\/L/],
   [{ leaves: mg(155) }, 'look', /still hard/],
   [{ leaves: mg(156) }, 'stop', /spent or bypassed/],
   // ASTM C1602: 600 mg/L as Na₂O, 61.98 g/mol, one for each of CaCO₃: 968.9 mg/L.
@@ -180,12 +180,13 @@ verdicts(softenSoda, { known: 'total', hardness: mg(311), magnesiumShare: '0 %' 
   [{ hardness: mg(121), target: mg(150) }, 'look', /without any soda.*still hard/],
   [{ target: mg(120) }, 'good', /^Dissolve/],
   [{ target: mg(121) }, 'look', /^Dissolve.*still hard/],
+  // Half of the textbook’s soda, the rest by itself: what the balance gives, which no source has. They hold it still.
   [{ target: mg(257) }, 'look', /^Dissolve/],
   [{ target: mg(262) }, 'look', /comes out by itself/],
-  // 3 % above the target is as good as there.
+  // 3 % above the target is as good as there: of the 35 mg/L that stay in the cold, 33.98.
   [{ target: mg(34.1) }, 'good', /^Dissolve/],
   [{ target: mg(33.8) }, 'look', /a cold bucket will leave/],
-  // It stings from pH 10.
+  // It stings from pH 10, by the balance too.
   [{ target: mg(0.9) }, 'look', /a cold bucket will leave/],
   [{ target: mg(0.8) }, 'stop', /the water is caustic/],
 ]);
