@@ -29,10 +29,14 @@ export interface RunPlan {
   /** What the forms of all loads hold, and one of them where they are alike, m³; absent where a volume was typed. */
   readonly forms?: number;
   readonly form?: number;
+  /** The foaming solution for all loads, with what is wasted, m³; absent where it is not known. */
+  readonly solution?: number;
   /** How much to make was typed. */
   readonly typed?: true;
   /** Nothing of it is the reader's own. */
   readonly example: boolean;
+  /** How much it makes is still the invented example's, or rests on it. */
+  readonly unsized?: true;
   /** Its wet density is what the reader aimed at. */
   readonly aimed?: boolean;
 }
@@ -86,7 +90,7 @@ const AMOUNTS = [
 
 const isPlan = (x: Partial<RunPlan>) =>
   AMOUNTS.every((name) => Number.isFinite(x[name])) &&
-  [x.binder, x.forms, x.form].every((it) => it === undefined || Number.isFinite(it)) &&
+  [x.binder, x.forms, x.form, x.solution].every((it) => it === undefined || Number.isFinite(it)) &&
   (x.other === undefined || (Array.isArray(x.other) && x.other.every(isPart)));
 
 const isPart = (x: unknown) => isRecord(x) && typeof x.name === 'string' && Number.isFinite(x.mass);

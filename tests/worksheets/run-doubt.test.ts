@@ -6,6 +6,7 @@ import {
   runDoubt,
   runDoubts,
 } from '../../src/worksheets/shared/run-doubt.ts';
+import { foamDoubt, foamLook } from '../../src/worksheets/shared/run-foam-doubt.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { batch, plan, say } from './run-batch.ts';
@@ -115,6 +116,18 @@ describe('slips in what was put in', () => {
     expect(doubt({ cement: '156.6', water: '66' }, { ...own, example: true })).toBeUndefined();
   });
 
+  test('grams typed as kilograms are no small batch, whoever’s plan it is', () => {
+    const example = { ...own, example: true };
+    expect(doubt({ cement: '1356', water: '542', planned: '600' }, example)).toMatch(
+      /^1900\skg of base mix and its foam make 3450\sL: look again .*, and at its unit\.$/,
+    );
+    // By hand: 1.4 c ÷ 1951 and 1.4 c (1 − 600/1951) ÷ 530 of foam are 2.55 L to 1 kg of cement; 525 L are of 206 kg.
+    const of = (cement: number) =>
+      doubt({ cement: `${cement}`, water: `${0.4 * cement}`, planned: '600' }, example);
+    expect(of(205)).toBeUndefined();
+    expect(of(208)).toBeDefined();
+  });
+
   test('what was taken out before a correction does not run over', () => {
     // By hand: 10.5 kg of w/c 0.4 and its foam of 80 g/L are 19.4 L at 600, and 1.2 kg of that 2 L.
     const small = { ...own, largestLoad: 0.018 };
@@ -159,6 +172,38 @@ describe('slips in what was put in', () => {
     ['34', true],
   ])('foam of %s g/L, half to double the planned 70: asked %s', (foamDensity, asked) => {
     expect(doubt({ foamDensity }) !== undefined).toBe(asked);
+  });
+
+  // The limits of the worksheet that weighs foam: 16, 32 and 250 g/L stop; 70 and 120 are to be looked at.
+  test.each([
+    ['15', 'stop', 'which is hardly foam'],
+    ['251', 'stop', 'which is hardly foam'],
+    ['17', 'stop', 'lighter than the standards’ band'],
+    ['31', 'stop', 'lighter than the standards’ band'],
+    ['33', 'look', 'lighter than small-batch makers want it'],
+    ['69', 'look', 'lighter than small-batch makers want it'],
+    ['71', undefined, ''],
+    ['119', undefined, ''],
+    ['121', 'look', 'is wet'],
+    ['249', 'look', 'is wet'],
+  ])('foam of %s g/L: %s, with or without a plan', (foamDensity, verdict, words) => {
+    const readings = runReadings(batch({ foamDensity }), say);
+    for (const of of [undefined, plan]) {
+      const stop = foamDoubt(readings, of, say);
+      const found = stop ?? foamLook(readings, of, say);
+      expect(found?.verdict).toBe(verdict);
+      expect(found?.say ?? '').toContain(words);
+      // What may be used all the same does not hold up the blend.
+      expect(runDoubt(readings, of, say)).toEqual(verdict === 'stop' ? found : undefined);
+    }
+  });
+
+  test('foam of another density than planned stops where it is none', () => {
+    const of = (foamDensity: string) =>
+      runDoubt(runReadings(batch({ ...weighed, foamDensity }), say), own, say)?.verdict;
+    expect(of('249')).toBe('look');
+    expect(of('251')).toBe('stop');
+    expect(of('31')).toBe('stop');
   });
 
   test('what followed from the foam is not asked about before the foam', () => {

@@ -5,6 +5,8 @@ import { recordFromBench, recordToWeigh, weighedAnew } from '../../src/bench/rec
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { unsaidPlan } from '../../src/bench/records/unsaid.ts';
 import { enter } from '../../src/bench/store.ts';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
+import { run } from '../../src/worksheets/shared/run.ts';
 import { writeAim } from '../../src/worksheets/shared/run-aim.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { freeName } from '../../src/worksheets/shared/run-name.ts';
@@ -42,6 +44,32 @@ describe('the batch that is going', () => {
     const typed = { 'proportion.volume': { t: '50', u: 'L' } };
     expect(words(runPlan(typed, kept, say)!)).toBeUndefined();
     expect(words(plan)).toBeUndefined();
+  });
+
+  test('knows what of it is still the example’s', () => {
+    const by = { from: 'How much must I make?', by: 'pieces' };
+    const of = (entries: Entries, kept: KeptResults = {}) => {
+      const { example, unsized, aimed } = runPlan(entries, kept, say)!;
+      return { example, unsized, aimed };
+    };
+    const volume = { 'proportion.volume': { t: '40', u: 'L' } };
+    const target = { 'proportion.wetDensity': { t: '700', u: 'kg/m3' } };
+    const own = { example: false, unsized: undefined };
+    expect(of({})).toEqual({ example: true, unsized: true, aimed: false });
+    // The foam was weighed, and nothing sized.
+    const foam = { 'mix.foamDensity': { t: '75', u: 'g/L' } };
+    expect(of(foam)).toEqual({ ...own, unsized: true, aimed: false });
+    expect(of(volume)).toEqual({ ...own, aimed: false });
+    expect(of({ ...volume, ...target })).toEqual({ ...own, aimed: true });
+    expect(of(target, { 'batch.volume': { v: 0.03, ...by } })).toEqual({ ...own, aimed: true });
+    const onExample = { 'batch.volume': { v: 0.03, ...by, example: true as const } };
+    expect(of(target, onExample)).toEqual({ ...own, unsized: true, aimed: true });
+  });
+
+  test('knows how much foaming solution all its loads take', () => {
+    const { result } = run(proportion, {}, {}, say);
+    expect(plan.loads).toBeGreaterThan(1);
+    expect(plan.solution).toBe(result!.solution.solutionVolume);
   });
 
   test('knows where slabs are filled from two loads, and how many loads avoid it', () => {

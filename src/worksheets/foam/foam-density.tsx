@@ -13,11 +13,11 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
-import { foamFault, isFoam, WET_FOAM } from '../shared/is-foam.ts';
+import { foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
 import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */
-const PRACTICE = { from: 70, to: WET_FOAM } as const;
+const PRACTICE = { from: LIGHT_FOAM, to: WET_FOAM } as const;
 /** Weighings further apart than this show a foam that varies. Common practice, no source. */
 const MOST_RANGE = 0.03;
 

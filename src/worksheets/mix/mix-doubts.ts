@@ -18,6 +18,21 @@ import { foamFault } from '../shared/is-foam.ts';
  */
 const STIFF = { look: 0.15, stop: 0.1 } as const;
 
+/** What is wrong with a foam of that density, kg/m³, in words. `watered`: what its water makes of the mix. */
+export function foamFaultDoubt(foam: number, say: Say, watered = '.'): Judgement | undefined {
+  const fault = foamFault(foam);
+  if (!fault) return undefined;
+  const foamed = `Foam of ${say(foam, 'density', { units: FOAM })} is`;
+  return {
+    verdict: fault.verdict,
+    say: {
+      hardly: `${foamed} hardly foam${watered} Weigh it again, and look at its unit.`,
+      thin: `${foamed} lighter than the standards’ band (from memory): little of it survives the paddle, and the mix comes out heavier. Close the air a little, or make the solution stronger.`,
+      wet: `${foamed} wet${watered} Open the air a little.`,
+    }[fault.is],
+  };
+}
+
 /**
  * What is strange about a mix, whichever worksheet asks: its foam (kg/m³), its water, its density.
  * `weighs`: how the sentence about its density begins.
@@ -33,19 +48,9 @@ export function mixDoubts(
     doubts.push({ verdict: stop ? 'stop' : 'look', say: words });
   const ratio = mix.waterCementBase.toFixed(2);
   const density = (si: number) => say(si, 'density', { units: DENSITY });
-  const foamed = `Foam of ${say(foam, 'density', { units: FOAM })} is`;
   const watered = `: with its water the w/c is ${mix.waterCementTotal.toFixed(2)}.`;
-
-  const fault = foamFault(foam);
-  if (fault)
-    doubt(
-      {
-        hardly: `${foamed} hardly foam${watered} Weigh it again, and look at its unit.`,
-        thin: `${foamed} lighter than the standards’ band (from memory): little of it survives the paddle, and the mix comes out heavier. Close the air a little, or make the solution stronger.`,
-        wet: `${foamed} wet${watered} Open the air a little.`,
-      }[fault.is],
-      fault.verdict === 'stop',
-    );
+  const foamed = foamFaultDoubt(foam, say, watered);
+  if (foamed) doubts.push(foamed);
 
   for (const { code, of } of mix.notes)
     if (code === 'paste-robs-foam')

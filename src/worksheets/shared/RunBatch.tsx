@@ -1,11 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect } from 'preact/hooks';
 import type { Editor } from '../../bench/records/editor.ts';
-import { $going, type Going, isRunKept } from '../../bench/run.ts';
+import { $going, type Going, isRunKept, type RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { useEntries, useKept } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import proportion from '../mix/proportion.tsx';
+import { LITRES } from './amounts.ts';
 import { ConflictView } from './ConflictView.tsx';
 import { NotStored } from './NotStored.tsx';
 import { PlanHeld, planHeld } from './PlanHeld.tsx';
@@ -21,6 +22,20 @@ import { jointsPlanned, runPlan } from './run-plan.ts';
 import { useAwake } from './use-awake.ts';
 import { batchAt, pageAt } from './use-records.ts';
 import { useFirstWeighed, useFoamMade } from './use-run-times.ts';
+
+/** What of a plan is nobody’s yet. */
+function OnExample({ example, unsized, aimed }: RunPlan) {
+  const [size, aim] = [unsized && 'how much to make', aimed === false && 'the density aimed at'];
+  const nobodys = [size, aim].filter(Boolean).join(' and ');
+  if (!nobodys) return null;
+  return (
+    <p class="note">
+      {example
+        ? 'The amounts, and the density they aim at, are the invented example’s until you size a batch of your own.'
+        : `Still the invented example’s, or resting on it: ${nobodys}. Size a batch of your own.`}
+    </p>
+  );
+}
 
 /** Each step begins at the head of the screen, and is read out. */
 function toHead(): void {
@@ -104,12 +119,7 @@ export function RunBatch({
           goes on from its record alone, without its foam’s weighing or a correction to take back.
         </p>
       )}
-      {!over && plan?.example && step < PLACE && (
-        <p class="note">
-          The amounts, and the density they aim at, are the invented example’s until you size a
-          batch of your own.
-        </p>
-      )}
+      {!over && plan && step < PLACE && <OnExample {...plan} />}
       {!plan && (
         <p class="note">
           {held ? (
@@ -140,6 +150,14 @@ export function RunBatch({
           </p>
           {joints && <Verdict verdict="look" say={joints} />}
         </>
+      )}
+      {!over && step === 0 && (
+        <p class="note">
+          Foaming solution
+          {plan?.solution &&
+            ` (${say(plan.solution, 'volume', { units: LITRES })}${plan.loads > 1 ? ' for all loads' : ''})`}
+          , lance and forms come first: <a href={pageAt('first-batch/#order')}>the order</a>.
+        </p>
       )}
       {!over && <p>{work}</p>}
       <Step

@@ -4,12 +4,22 @@ import type { StepProps } from './run-plan.ts';
 import { runReadings } from './run-readings.ts';
 
 /** Shown at each step that goes by what was weighed in: it may still be put right. */
-export function RunDoubt({ editor, plan, say }: Pick<StepProps, 'editor' | 'plan' | 'say'>) {
+export function RunDoubt({
+  editor,
+  plan,
+  said,
+  say,
+}: Pick<StepProps, 'editor' | 'plan' | 'say'> & {
+  /** What is told already. */
+  readonly said?: string | undefined;
+}) {
   return (
     <>
-      {runDoubts(runReadings(editor.record, say), plan, say).map((doubt) => (
-        <Verdict {...doubt} />
-      ))}
+      {runDoubts(runReadings(editor.record, say), plan, say)
+        .filter((doubt) => doubt.say !== said)
+        .map((doubt) => (
+          <Verdict {...doubt} />
+        ))}
     </>
   );
 }

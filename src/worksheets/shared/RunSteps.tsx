@@ -15,6 +15,7 @@ import { Weigh } from './RunWeigh.tsx';
 import { SCALE } from './record-fields.ts';
 import { type FoamWanted, foamWanted } from './run-base.ts';
 import { bucketDoubt, placedDoubt } from './run-doubt.ts';
+import { foamDoubt, foamLook } from './run-foam-doubt.ts';
 import { foamWeighing } from './run-foam-in.ts';
 import { formsPlanned, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
@@ -116,12 +117,17 @@ function Foam({ editor, plan, say, over }: StepProps) {
   const foam = foamWeighing(editor);
   const weighing = useFoamWeighing({ editor, say });
   const { problem } = weighing;
+  const readings = runReadings(editor.record, say);
+  const none = foamDoubt(readings, plan, say);
   const wanted: FoamWanted = over
     ? { is: 'unknown' }
     : problem
       ? { is: 'refused', say: `No foam can be named yet. ${problem}` }
-      : foamWanted(runReadings(foam.record, say), plan, say);
-  const bucket = !over && bucketDoubt(runReadings(editor.record, say), plan, say);
+      : none?.verdict === 'stop'
+        ? { is: 'refused', say: none.say }
+        : foamWanted(runReadings(foam.record, say), plan, say);
+  const foamed = !over && foamLook(readings, plan, say);
+  const bucket = !over && bucketDoubt(readings, plan, say);
   return (
     <>
       <RecordFields editor={foam} names={['tare', 'vessel']} say={say} />
@@ -137,7 +143,13 @@ function Foam({ editor, plan, say, over }: StepProps) {
       />
       <FoamByWeight editor={editor} say={say} />
       {/* Beneath what is typed last: coming and going, it must not move the field. */}
-      <RunDoubt editor={editor} plan={plan} say={say} />
+      <RunDoubt
+        editor={editor}
+        plan={plan}
+        said={wanted.is === 'refused' ? wanted.say : undefined}
+        say={say}
+      />
+      {foamed && <Verdict {...foamed} />}
       {bucket && <Verdict {...bucket} />}
     </>
   );

@@ -9,6 +9,9 @@ const FOAM = { min: STANDARD_FOAM_BAND.min / 2, max: 250 } as const;
 /** Foam denser than this, kg/m³, is wet. Common practice, no source. */
 export const WET_FOAM = 120;
 
+/** Foam lighter than this, kg/m³, is thin for a drill: one maker’s working point is about 80. Common practice, no source. */
+export const LIGHT_FOAM = 70;
+
 /** Whether it is a foam at all that is weighed so, kg/m³. */
 export const isFoam = (density: number): boolean => density >= FOAM.min && density <= FOAM.max;
 

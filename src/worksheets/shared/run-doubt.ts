@@ -1,17 +1,18 @@
 import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY, FOAM, LITRES } from './amounts.ts';
+import { DENSITY, LITRES } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { hasRoom } from './correction-advice.ts';
 import { baseIn, foamWanted, massIn, outOf } from './run-base.ts';
+import { foamDoubt } from './run-foam-doubt.ts';
 import type { RunReadings } from './run-readings.ts';
 import { blendDensity } from './run-weighings.ts';
 
-/** Foam so many times heavier or lighter than planned was weighed or typed wrong. A choice. */
-const ANOTHER_FOAM = 2;
 /** Foam put in that is off what is wanted by more than this share was measured or typed wrong. A choice. */
 const ANOTHER_AMOUNT = 0.5;
+/** Nobody’s small batch is a load larger than this, m³: a unit was taken for another. A choice. */
+const LARGEST = 0.5;
 /** No more can come out than went in, and bucket and forms are not read closer than this. A choice. */
 const OUT_OF_IN = 1.1;
 
@@ -30,7 +31,7 @@ export function runDoubts(
   // The example’s plan is nobody’s.
   const own = plan?.example ? undefined : plan;
   const { room, amount } = amountDoubts(readings, plan, own, say);
-  const first = baseDoubt(readings, own, say) ?? foamDoubt(readings, own, say);
+  const first = baseDoubt(readings, own, say) ?? foamDoubt(readings, plan, say);
   return [first ?? (room ? undefined : amount), room].filter((doubt) => doubt !== undefined);
 }
 
@@ -42,16 +43,6 @@ function baseDoubt({ at }: RunReadings, own: RunPlan | undefined, say: Say) {
   const [water, cement] = [at('water'), at('cement')];
   if (cement !== 0 && (water === undefined || cement === undefined)) return undefined;
   return baseMixDoubt({ water: water ?? 0, cement }, own, say);
-}
-
-function foamDoubt({ at }: RunReadings, own: RunPlan | undefined, say: Say) {
-  const foam = at('foamDensity');
-  if (!foam || !own?.foamDensity) return undefined;
-  if (Math.max(foam / own.foamDensity, own.foamDensity / foam) <= ANOTHER_FOAM) return undefined;
-  const words = (density: number) => say(density, 'density', { units: FOAM });
-  return look(
-    `The foam comes to ${words(foam)}, where ${words(own.foamDensity)} is planned: look again at the bucket’s volume, its empty weight and what it weighs full of foam.`,
-  );
 }
 
 function amountDoubts(
@@ -66,10 +57,10 @@ function amountDoubts(
   // What a correction had taken out of the mixer runs over nothing.
   const out = outOf(readings);
   const mix = wanted.mix - out / wanted.density;
-  if (own && !hasRoom(mix, own.largestLoad))
+  if (!hasRoom(mix, own?.largestLoad ?? LARGEST))
     return {
       room: look(
-        `${say(base.mass, 'mass')} of base mix and its foam${out ? `, less the ${say(out, 'mass')} taken out,` : ''} make ${litres(mix, say)}, and the mixer takes ${litres(own.largestLoad, say)}: look again at each part weighed in, and at its unit.`,
+        `${say(base.mass, 'mass')} of base mix and its foam${out ? `, less the ${say(out, 'mass')} taken out,` : ''} make ${litres(mix, say)}${own ? `, and the mixer takes ${litres(own.largestLoad, say)}` : ''}: look again at each part weighed in, and at its unit.`,
       ),
     };
   const put = readings.at('foamVolume');

@@ -5,7 +5,7 @@ import type { Correcting, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
 import { LITRES } from './amounts.ts';
-import { TYPED_VOLUME } from './batch-volume.ts';
+import { BATCH_VOLUME, TYPED_VOLUME } from './batch-volume.ts';
 import { FURTHER, FURTHER_NAMES } from './further.ts';
 import { planHeld } from './PlanHeld.tsx';
 import { run } from './run.ts';
@@ -26,12 +26,16 @@ export interface StepProps {
 
 const AIM = 'mix.planned';
 
-/** What the volume of a batch comes of: typed in, it has no forms behind it. */
+/** What the volume of a batch comes of: typed in, it has no forms behind it; else it may rest on the example's. */
 function behind(origin: string | undefined, kept: KeptResults) {
   if (origin === 'yours') return { typed: true as const };
-  const held = (key: string) => (origin === 'kept' ? keptValue(kept[key]) : undefined);
-  const [forms, form] = [held('batch.net'), held('part.volume')];
-  return forms && { forms, ...(form && { form }) };
+  const held = (key: string) => (origin === 'kept' ? kept[key] : undefined);
+  const [forms, form] = ['batch.net', 'part.volume'].map((key) => keptValue(held(key)));
+  const all = held(BATCH_VOLUME.takes);
+  return {
+    ...(!(all && 'v' in all && !all.example) && { unsized: true as const }),
+    ...(forms && { forms, ...(form && { form }) }),
+  };
 }
 
 /** Where the whole batch has a volume of its own. */
@@ -101,6 +105,7 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
     foamDensity: result.mix.foamMass / result.mix.foamVolume || 0,
     loads: count,
     largestLoad: reading.values.load,
+    solution: result.solution.solutionVolume,
     ...behind(reading.fields.volume?.origin, kept),
     example: !reading.own,
     aimed: isOwnResult(AIM, entries, {
