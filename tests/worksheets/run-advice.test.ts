@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { spentWords } from '../../src/worksheets/shared/correction-advice.ts';
+import { doubtWords, spentWords } from '../../src/worksheets/shared/correction-advice.ts';
 import { adviceOn, anotherMixNote } from '../../src/worksheets/shared/run-advice.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { batch, plan, say } from './run-batch.ts';
@@ -34,6 +34,13 @@ describe('what to do with the blend', () => {
     // By hand: M = 15.43 + 0.080 × 19.745 = 17.0096 kg; F = M (1 − 600/660) / 520.
     const advice = on(660, 0, { ...weighedIn, cement: '10', foamVolume: '19.745' });
     expect(advice?.is === 'add' && advice.fix.foamVolume * 1000).toBeCloseTo(2.974, 3);
+  });
+
+  test('a mix that stands at what no correction brings home is told where to go', () => {
+    const advice = on(600 * 2.2046, 0)!;
+    expect(doubtWords(advice, say)?.say).toMatch(
+      /If it stands, .*do not correct it, place it where nothing is asked of it, or set it aside\.$/,
+    );
   });
 
   test('a fifth off is not placed as it is, and what it means is said', () => {

@@ -36,8 +36,16 @@ const drawn = (step: number, readings: Readings, of: typeof plan, over = false) 
   return html.replaceAll('\u00a0', ' ');
 };
 
-describe('the step that weighs the blend', () => {
+test('a bucket larger than the mix is looked for in what was weighed here', () => {
   const own = { ...plan, example: false };
+  const small = { cement: '1', water: '0.4', foamDensity: '80', planned: '600' };
+  const words = drawn(2, { ...small, tare: '0.85', vessel: '20', full: '12.9' }, own);
+  expect(words).toMatch(/holds more than the whole mix.*look again at its volume and its weights/);
+  expect(words).not.toContain('example');
+});
+
+describe('the step that weighs the blend', () => {
+  const own = { ...plan, example: false, aimed: true };
   const small = { cement: '1', water: '0.4', foamDensity: '80', planned: '600' };
   const weigh = (readings: Readings, of: typeof plan) => drawn(2, readings, of);
 
@@ -68,10 +76,23 @@ describe('the step that weighs the blend', () => {
     );
     expect(example).not.toContain('Stop stirring');
     expect(weigh(bucket, own)).toMatch(/planned: 600 kg.*Near enough. Stop stirring/s);
+    // A batch of one's own size, of the example's density.
+    expect(weigh(bucket, { ...own, aimed: false })).not.toContain('Stop stirring');
     expect(weigh({ ...bucket, planned: '600' }, { ...plan, example: true })).toContain(
       'Stop stirr',
     );
   });
+});
+
+test('no foam is named by what is none, and why is said once', () => {
+  const mixed = { cement: '13.57', water: '5.43', planned: '600' };
+  for (const foamDensity of ['15', '30', '400']) {
+    const foam = drawn(1, { ...mixed, foamDensity }, { ...plan, example: false });
+    expect(foam.match(/<strong>Stop\.<\/strong>/g)).toHaveLength(1);
+    expect(foam).not.toContain('run-number');
+  }
+  const wet = drawn(1, { ...mixed, foamDensity: '130' }, { ...plan, example: false });
+  expect(wet).toMatch(/Foam to put in: <strong.*Foam of 130 g\/L is wet/s);
 });
 
 test('the next load is the reader’s own plan’s, and not the example’s', () => {

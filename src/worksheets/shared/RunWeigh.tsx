@@ -32,12 +32,18 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
   const bucket = density === undefined && !over ? bucketDoubt(readings, plan, say) : undefined;
   const target = at('planned') ?? plan?.wetDensity;
   // Nobody aims at the example’s.
-  const aimless = plan?.example && at('planned') === undefined;
+  const aimless = plan?.aimed === false && at('planned') === undefined;
   const advice =
     density !== undefined && target !== undefined && !over
       ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
       : undefined;
-  const doubted = advice && doubtWords(advice, say);
+  const doubted =
+    advice &&
+    doubtWords(
+      advice,
+      say,
+      'look again at its volume and its weights, and at what was put into the mixer',
+    );
   // What is refused or to be weighed again is told so already.
   const gas = advice && advice.is !== 'refused' && !doubted ? gasDoubt(readings, say) : undefined;
   const out = advice?.is === 'add' ? takenOut(advice, density!, say) : undefined;

@@ -174,13 +174,20 @@ export function addWords({ fix, over }: Addition, say: Say): string {
   return `All of it corrected would be ${litres(over.volume)}, and the mixer takes ${litres(over.load)}: first take out all but ${litres(fix.volumeBefore)}. Then add ${what}`;
 }
 
-/** Why a weighing gets no amount, and what to weigh instead; undefined for other advice. */
-export function doubtWords(advice: MixAdvice, say: Say): Judgement | undefined {
+/**
+ * Why a weighing gets no amount, and what to weigh instead; undefined for other advice. `slip`: where a bucket that
+ * holds more than the mix comes from.
+ */
+export function doubtWords(
+  advice: MixAdvice,
+  say: Say,
+  slip = 'one of the readings is of another mix or still the example’s',
+): Judgement | undefined {
   if (advice.is === 'weigh-again') return weighAgainWords(advice.off, say);
   if (advice.is === 'too-small')
     return {
       verdict: 'stop',
-      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume', { units: LITRES })} at this density: one of the readings is of another mix or still the example’s. If they stand, bring ${vesselFor(advice.volume, say)}.`,
+      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume', { units: LITRES })} at this density: ${slip}. If they stand, bring ${vesselFor(advice.volume, say)}.`,
     };
   if (advice.is === 'too-doubtful')
     return {
@@ -190,6 +197,9 @@ export function doubtWords(advice: MixAdvice, say: Say): Judgement | undefined {
   return undefined;
 }
 
+/** What is done with a mix that is none for its part. */
+const ASIDE = 'place it where nothing is asked of it, or set it aside';
+
 /** Why no amount is named, and what to look at. */
 const weighAgainWords = (off: number, say: Say): Judgement => ({
   verdict: 'stop',
@@ -197,7 +207,7 @@ const weighAgainWords = (off: number, say: Say): Judgement => ({
     off > 0 ? 'more foam than there is mix' : 'more base mix than half of what is in the mixer'
   }. Look at the unit of the reading (kg or lb), at the bucket’s empty weight and its volume${
     off > 0 ? ', and whether all the foam was folded in' : ''
-  }. If it stands, this is another mix than was planned: do not correct it.`,
+  }. If it stands, this is another mix than was planned, and not for that part: do not correct it, ${ASIDE}.`,
 });
 
 /** How far a mix came out from what was planned, in words. */
@@ -214,7 +224,7 @@ export function spentWords({ is, off }: Spent, target: number, say: Say): Judgem
   const planned = say(target, 'density', { units: DENSITY });
   return {
     verdict: 'stop',
-    say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'to insulate less' : 'weaker'}. Do not correct it again: that stirs out about as much as it brings. It is not for the part that needs ${planned}: place it where nothing is asked of it, or set it aside.`,
+    say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'to insulate less' : 'weaker'}. Do not correct it again: that stirs out about as much as it brings. It is not for the part that needs ${planned}: ${ASIDE}.`,
   };
 }
 
