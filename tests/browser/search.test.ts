@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findPages, type Index } from '../../src/components/site/search-pages.ts';
 import { bestSection, type Found } from '../../src/components/site/search-sections.ts';
@@ -135,6 +135,26 @@ describe('the search', () => {
     expect(await page.locator('#search').evaluate((d) => (d as HTMLDialogElement).open)).toBe(
       false,
     );
+  });
+
+  test('leaves the words that are typed in sight on a low screen', async () => {
+    const { page, close } = await openPage('', { width: 360, height: 320 });
+    try {
+      await page.keyboard.press('Control+k');
+      const input = page.locator('#search-words');
+      await input.pressSequentially('foam collapsed');
+      const options = page.locator('#search-found [role="option"]');
+      await expect.poll(() => options.count(), slow).toBeGreaterThan(0);
+      // It scrolls within the dialog, and would be cut off there.
+      const top = async (shown: Locator) => (await shown.boundingBox())!.y;
+      expect(await top(input)).toBeGreaterThanOrEqual(await top(page.locator('#search')));
+      // What is chosen by a key is seen.
+      for (let down = 0; down < 4; down++) await page.keyboard.press('ArrowDown');
+      const chosen = (await options.nth(4).boundingBox())!;
+      expect(chosen.y + chosen.height).toBeLessThanOrEqual(321);
+    } finally {
+      await close();
+    }
   });
 
   test('counts what it found, not what it shows', async () => {

@@ -65,7 +65,7 @@ test.each([
 
 interface Page {
   readonly content: string;
-  readonly meta: object;
+  readonly meta: { readonly keywords?: string };
   readonly asked: string;
 }
 
@@ -139,6 +139,28 @@ test('a word beside the text of a page is held by it', async () => {
 test('the excerpt is of all the words where a page holds them all', async () => {
   const { hits } = await findPages(indexOf({ a: 'foam wet' }), 'wet foam');
   expect((await hits[0]?.data())?.asked).toBe('wet foam');
+});
+
+test('a page that has the question among its keywords comes first, however little is left of it', async () => {
+  const scores: Record<string, number> = { a: 9, b: 1, c: 5 };
+  const keywords: Record<string, string> = {
+    a: 'cement, how much',
+    b: 'recipe, how much cement do I need',
+  };
+  const index: Index<Page> = {
+    search: async (asked) => ({
+      results: Object.keys(scores).map((id) => ({
+        ...hit(id, 'cement', asked, { score: scores[id]!, as: 'cement' }),
+        data: async () => ({ content: 'cement', asked, meta: { keywords: keywords[id] ?? '' } }),
+      })),
+    }),
+  };
+  const order = async (asked: string) => (await findPages(index, asked)).hits.map(({ id }) => id);
+  expect(await order('How much cement do I need?')).toEqual(['b', 'a', 'c']);
+  expect(await order('how much cement')).toEqual(['b', 'a', 'c']);
+  // The question is more than the keyword, and a word alone is asked as ever.
+  expect(await order('how much cement do I need today')).toEqual(['a', 'c', 'b']);
+  expect(await order('cement')).toEqual(['a', 'c', 'b']);
 });
 
 test('a page far below the best is left out', async () => {

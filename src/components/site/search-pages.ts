@@ -1,9 +1,9 @@
-import { isMeant, wordsOf } from './search-words.ts';
+import { isMeant, plain, wordsOf } from './search-words.ts';
 
 /** A page's text and what stands beside it, the same whatever was searched. */
 interface Text {
   readonly content: string;
-  readonly meta: object;
+  readonly meta: { readonly keywords?: string };
 }
 /** One page as the index found it for one word. */
 interface Hit<Page> {
@@ -32,14 +32,17 @@ const LEAST = 0.1;
  * The pages for a question, best first. The index itself finds only pages that hold every word,
  * and a question in plain words has always one that no page holds; so each word is searched by
  * itself, a rare word counting for more, and a page with more of the words comes before one with
- * fewer.
+ * fewer. A page that has the question itself among its keywords comes before all: of “how much cement” one word is
+ * left, and most pages hold it.
  */
 export async function findPages<Page extends Text>(
   index: Index<Page>,
   asked: string,
 ): Promise<Pages<Page>> {
   const words = wordsOf(asked);
-  const [whole, ...each] = await Promise.all([
+  const phrase = plain(asked);
+  const [named, whole, ...each] = await Promise.all([
+    phrase.length > words.length ? pagesNamed(index, phrase.join(' ')) : new Set(),
     index.search(words.map(([word]) => word).join(' ')),
     ...words.map((family) => searchFamily(index, family)),
   ]);
@@ -53,11 +56,12 @@ export async function findPages<Page extends Text>(
       const score =
         hits.reduce((sum, hit) => sum + hit.score, 0) * PARTLY ** (known.length - hits.length);
       // The excerpt that shows all the words, where there is one.
-      return { id, score, data: (excerpts.get(id) ?? best).data };
+      return { id, score, data: (excerpts.get(id) ?? best).data, named: named.has(id) };
     })
-    .sort((a, b) => b.score - a.score);
+    .sort((a, b) => Number(b.named) - Number(a.named) || b.score - a.score);
+  const most = Math.max(...scored.map(({ score }) => score));
   return {
-    hits: scored.filter(({ score }) => score >= LEAST * scored[0]!.score),
+    hits: scored.filter(({ score, named }) => named || score >= LEAST * most),
     unknown: words.flatMap(([word], i) => (each[i]!.size > 0 ? [] : word!)),
   };
 }
@@ -73,6 +77,19 @@ export const groupsOf = <Page>(
   ['Most likely', found.slice(0, FIRST)],
   ...Map.groupBy(found.slice(FIRST), chapterOf),
 ];
+
+/** The pages that have a question, or one that begins with it, among their keywords. */
+async function pagesNamed<Page extends Text>(index: Index<Page>, phrase: string) {
+  // In quotes, its words are found as they follow each other.
+  const { results } = await index.search(`"${phrase}"`);
+  const ids = results.map(async ({ id, data }) => {
+    const keywords = (await data()).meta.keywords?.split(',') ?? [];
+    return (
+      keywords.some((keyword) => `${plain(keyword).join(' ')} `.startsWith(`${phrase} `)) && id
+    );
+  });
+  return new Set(await Promise.all(ids));
+}
 
 /** The best hit of each page for any word of a family. */
 async function searchFamily<Page extends Text>(index: Index<Page>, family: readonly string[]) {

@@ -56,10 +56,12 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
   const choose = (next: number) => {
     const all = options();
     if (all.length === 0) return;
+    // What is chosen as the letters are typed leaves their field in sight.
+    const moved = at >= 0;
     at = (next + all.length) % all.length;
     for (const [i, option] of all.entries()) option.ariaSelected = String(i === at);
     input.setAttribute('aria-activedescendant', all[at]!.id);
-    all[at]!.scrollIntoView({ block: 'nearest' });
+    if (moved) all[at]!.scrollIntoView({ block: 'nearest' });
   };
   const clear = (words: string) => {
     list.replaceChildren();
