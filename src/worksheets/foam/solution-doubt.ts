@@ -1,5 +1,5 @@
 import type { FoamingSolution } from '../../core/foam/solution.ts';
-import { justOver, SLIVER } from '../../core/quantity/dust.ts';
+import { justOver, justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -7,6 +7,8 @@ import { soapLoss } from '../shared/soap-loss.ts';
 
 /** More glycerol in the solution, or concentrate in its water, is looked at. A choice: no source draws this line. */
 const MUCH = 0.1;
+/** Less concentrate than that, too. A choice: no source. */
+const LITTLE = 0.005;
 
 type Volumes = Pick<FoamingSolution, 'concentrateVolume' | 'waterVolume'>;
 
@@ -35,8 +37,8 @@ export function solutionDoubt(
     glycerol > MUCH &&
       `${share(glycerol)} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
     // 1 : 9 is not above it.
-    strength > justOver(MUCH, SLIVER) &&
-      `${share(strength)} of concentrate is far more than the one in forty a test starts from. Check which way the label counts.`,
+    (strength > justOver(MUCH, SLIVER) || strength < justUnder(LITTLE, SLIVER)) &&
+      `${share(strength)} of concentrate is far ${strength > MUCH ? 'more' : 'less'} than the one in forty a test starts from. Check which way the label counts, and the number.`,
   ].filter(Boolean);
   return words.length > 0 ? { verdict: 'look', say: words.join(' ') } : undefined;
 }

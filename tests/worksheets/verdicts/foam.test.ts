@@ -107,12 +107,14 @@ verdicts(glycerol, { temperature: '15 °C' }, [
   [{ glycerol: '8.8 %' }, 'look', /costly/],
 ]);
 
-// A tenth of glycerol by mass, or of concentrate by volume, is a great deal.
+// A tenth of glycerol by mass, or of concentrate by volume, is a great deal; one part of 200 hardly foams.
 verdicts(foamingSolution, { dose: 'parts-water', partsWater: '40' }, [
   [{ glycerol: '10 %' }, 'good', /In this order/],
   [{ glycerol: '10.1 %' }, 'look', /a great deal/],
   [{ partsWater: '9', glycerol: '0 %' }, 'good', /In this order/],
-  [{ partsWater: '8.9', glycerol: '0 %' }, 'look', /Check which way/],
+  [{ partsWater: '8.9', glycerol: '0 %' }, 'look', /far more than.*Check which way/],
+  [{ partsWater: '199', glycerol: '0 %' }, 'good', /In this order/],
+  [{ partsWater: '201', glycerol: '0 %' }, 'look', /far less than.*Check which way/],
 ]);
 
 /** Full at 8 bar, it lasts 76.54 s for 24 L: 3.19 s a litre. */
