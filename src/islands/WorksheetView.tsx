@@ -54,7 +54,11 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const system = useUnits();
   // Only what concerns this worksheet: a page of eight does not draw all of them at each key.
   const entered = [...entryKeys(sheet), ...borrowedKeys(sheet)];
-  const taken = [...takenKeys(sheet), ...alsoKept(sheet).map(([, key]) => key)];
+  const taken = [
+    ...takenKeys(sheet),
+    ...alsoKept(sheet).map(([, key]) => key),
+    ...(sheet.minds ?? []),
+  ];
   const entries = useEntries(entered);
   const kept = useKept(taken);
   const typing = useTyping();
@@ -62,7 +66,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
   const { say, reading, answered } = useMemo(() => {
     const say = speaker(system);
     const reading = readWorksheet(sheet, entries, kept, say);
-    return { say, reading, answered: answer(sheet, reading, say) };
+    return { say, reading, answered: answer(sheet, reading, say, kept) };
   }, [entries, kept, system]);
   useEffect(() => {
     // The page as it was built knows no bench: what it shows first is nobody's answer.

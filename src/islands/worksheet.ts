@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import type { KeptResults } from '../bench/entries.ts';
 import type { DomainError } from '../core/domain-error.ts';
 import type { Kind } from '../core/quantity/kinds.ts';
 import type { Say } from './engine/say.ts';
@@ -77,7 +78,9 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
    * Any verdict on numbers of the reader's own names what of it is still the example's. A `good` becomes `look` where
    * the ± of a result is larger than the result, and that is a fault (`engine/doubt.ts`).
    */
-  readonly judge: (result: R, values: Values<F>, say: Say) => Judgement;
+  readonly judge: (result: R, values: Values<F>, say: Say, kept?: KeptResults) => Judgement;
+  /** The bench keys of what else its verdict looks at, in `kept`: results of other worksheets that no field takes. */
+  readonly minds?: readonly string[];
   /**
    * A field nobody can fill before the bench, and what is said in place of a verdict while it is the example's and other
    * readings are not.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Entry, System } from '../../src/bench/entries.ts';
+import type { Entry, KeptResults, System } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -16,6 +16,7 @@ function asked(
   sheet: AnyWorksheet,
   readings: Readonly<Record<string, string | Entry>>,
   system: System = 'metric',
+  kept: KeptResults = {},
 ) {
   const say = speaker(system);
   const entries = Object.fromEntries(
@@ -24,7 +25,7 @@ function asked(
       typeof given === 'string' ? { t: given, s: 'metric' } : given,
     ]),
   );
-  const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
+  const found = answer(sheet, readWorksheet(sheet, entries, kept, say), say, kept);
   if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
   return { ...found.judgement, numbers: found.numbers };
 }
@@ -79,6 +80,43 @@ describe.each(THREE)('%s', (id, sheet: AnyWorksheet) => {
     expect(verdict).toBe('stop');
     expect(say).toMatch(/^The water is 3\.[5-7]/);
     expect(say).toContain('Foam of 130\u00a0g/L is wet');
+  });
+});
+
+test.each([
+  [proportion, 'proportion.volume'],
+  [batch, 'batch.volume'],
+])('more than twenty loads are looked at', (sheet: AnyWorksheet, volume) => {
+  const of = (litres: string) => asked(sheet, { [volume]: litres, 'mix.largestLoad': '1 L' });
+  expect(of('20 L').verdict).toBe('good');
+  const many = of('20.1 L');
+  expect(many.verdict).toBe('look');
+  expect(many.say).toMatch(/^21 loads: check the volume/);
+});
+
+describe('pieces that are not filled from one load', () => {
+  const from = { from: 'How much must I make?', by: 'pieces' };
+  const sized = (count: number, alike = true): KeptResults => ({
+    'batch.volume': { v: 0.013, ...from },
+    'batch.count': { v: count, ...from },
+    ...(alike && { 'part.volume': { v: 0.012 / count, ...from } }),
+  });
+  const of = (kept: KeptResults, typed = {}) =>
+    asked(proportion, { 'mix.largestLoad': '5 L', ...typed }, 'metric', kept);
+
+  test('are looked at where the loads are planned', () => {
+    expect(of(sized(1))).toMatchObject({
+      verdict: 'look',
+      say: expect.stringContaining('Each piece is filled from several loads'),
+    });
+    expect(of(sized(4)).say).toContain('4 loads of 1 piece avoid it');
+  });
+
+  test('are not where loads are of whole ones, pieces can be shared out, or the volume is another', () => {
+    expect(of(sized(6)).verdict).toBe('good');
+    expect(of(sized(4), { 'mix.leastLoads': '4' }).verdict).toBe('good');
+    expect(of(sized(4, false)).verdict).toBe('good');
+    expect(of(sized(1), { 'proportion.volume': '14 L' }).verdict).toBe('good');
   });
 });
 

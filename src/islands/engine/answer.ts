@@ -1,3 +1,4 @@
+import type { KeptResults } from '../../bench/entries.ts';
 import { DomainError, Unsettled } from '../../core/domain-error.ts';
 import type { Fields } from '../fields.ts';
 import type { AnyWorksheet, Judgement } from '../worksheet.ts';
@@ -24,7 +25,12 @@ export interface Unanswered {
 }
 
 /** Works a worksheet out from what was read, or says, field by field, why it cannot. */
-export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answered | Unanswered {
+export function answer(
+  sheet: AnyWorksheet,
+  reading: Reading,
+  say: Say,
+  kept?: KeptResults,
+): Answered | Unanswered {
   const { values } = reading;
   if (!values) return { ok: false, problems: reading.problems };
   try {
@@ -47,7 +53,7 @@ export function answer(sheet: AnyWorksheet, reading: Reading, say: Say): Answere
       numbers,
       judgement:
         awaited(sheet, reading, result, say) ??
-        withDoubt(sheet.judge(result, values, say), sheet, numbers, doubt, say),
+        withDoubt(sheet.judge(result, values, say, kept), sheet, numbers, doubt, say),
       notes: sheet.notes?.(result, values, say) ?? [],
     };
   } catch (error) {

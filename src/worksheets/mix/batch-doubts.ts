@@ -5,7 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import type { BatchValues } from './batch-input.ts';
 import { fibreDoubt } from './fibre-doubt.ts';
-import { mixDoubts } from './mix-doubts.ts';
+import { loadsDoubt, mixDoubts } from './mix-doubts.ts';
 import { pigmentDoubt } from './pigment-doubt.ts';
 
 /**
@@ -36,6 +36,7 @@ export function batchDoubts(
   design: Design,
   v: BatchValues,
   say: Say,
+  loads: number,
 ): readonly (Judgement | undefined)[] {
   const { mix, fibre, cementitious } = design;
   return [
@@ -46,6 +47,7 @@ export function batchDoubts(
       say,
       fibre > 0 ? 'Without its fibre the mix weighs' : undefined,
     ),
+    loadsDoubt(loads),
     blendDoubt(design),
     pigmentDoubt(pigmentMass({ cementitious, share: v.pigment }), say),
   ];

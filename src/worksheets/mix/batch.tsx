@@ -39,9 +39,9 @@ export default worksheet({
     return { design, loads, damp: v.moisture, free, bags: wholeBags(input, design, v.bag) };
   },
   results,
-  judge: ({ design, bags }, v, say) => {
+  judge: ({ design, bags, loads }, v, say) => {
     const density = say(design.wetDensity, 'density', { units: DENSITY });
-    return judgeBy(batchDoubts(design, v, say), {
+    return judgeBy(batchDoubts(design, v, say, loads), {
       verdict: 'good',
       say:
         v.aim === 'bags'

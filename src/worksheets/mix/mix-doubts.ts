@@ -76,6 +76,17 @@ export function mixDoubts(
   return doubts;
 }
 
+/** More loads than these are sooner a slip of the unit than a day's work. A choice: no source. */
+const MANY_LOADS = 20;
+
+export const loadsDoubt = (loads: number): Judgement | undefined =>
+  loads > MANY_LOADS
+    ? {
+        verdict: 'look',
+        say: `${loads} loads: check the volume to make and the largest load, their units and decimal points.`,
+      }
+    : undefined;
+
 /** Why a paste has too little water; where the ratio counts the foam’s too, how much that would have to be. */
 function robsFoam({ value, allowed: { min = 0 } }: DomainError): string {
   const least = BASE_WATER_CEMENT.min;

@@ -3,14 +3,15 @@ import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { Bucket } from '../../islands/figures/Bucket.tsx';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
 import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
-import { mixDoubts, mixRefusals } from './mix-doubts.ts';
+import { jointsOf, PIECES_KEPT, piecesFilled } from '../shared/whole-pieces.ts';
+import { loadsDoubt, mixDoubts, mixRefusals } from './mix-doubts.ts';
 import { proportionFields } from './proportion-fields.ts';
 import { sandTakenAsDry } from './recipe-fields.ts';
 
@@ -121,9 +122,16 @@ export default worksheet({
       of: (r) => r.loads.each.water + r.loads.each.foamMass,
     },
   },
-  judge: ({ mix, loads, solution }, v, say) => {
+  judge: ({ mix, loads, solution }, v, say, kept = {}) => {
     const each = loads.count === 1 ? 'in one load' : `in ${loads.count} equal loads`;
-    const doubts = [
+    const { volume, load: largestLoad } = v;
+    const filled = piecesFilled(kept, volume);
+    // Pieces of several sizes may yet be shared out.
+    const joints =
+      filled?.alike && jointsOf({ ...filled, volume, loads: loads.count, largestLoad });
+    const doubts: (Judgement | undefined)[] = [
+      joints ? { verdict: 'look', say: joints.short } : undefined,
+      loadsDoubt(loads.count),
       ...mixDoubts(mix, v.foamDensity, say),
       solutionDoubt(solution, v.glycerol, say),
     ];
@@ -132,6 +140,7 @@ export default worksheet({
       say: `Mix the base first, ${each}; make the foam last, of ${say(v.foamDensity, 'density', { units: FOAM })}, and blend it in at once.`,
     });
   },
+  minds: PIECES_KEPT,
   notes: ({ mix, loads }, v, say) => [
     ...(v.bucket > loads.each.foamVolume
       ? [

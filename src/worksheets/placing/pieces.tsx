@@ -1,12 +1,19 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { batchVolume, type Piece, pieceVolume } from '../../core/placing/volume.ts';
+import { justUnder } from '../../core/quantity/dust.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { MM, PERCENT } from '../shared/amounts.ts';
 import { leavesSides } from '../shared/piece-sides.ts';
-import { makeWords, type PieceRow } from '../shared/pieces-words.ts';
+import {
+  CHECK_MEASURES,
+  makeWords,
+  type PieceRow,
+  piecesInWords,
+  TINY,
+} from '../shared/pieces-words.ts';
 import { holeNotInside } from './short.ts';
 
 const measure = (label: string, example: string, shapes: readonly string[]) =>
@@ -27,6 +34,12 @@ function pieceOf(row: PieceRow): Piece {
   if (shape === 'cylinder') return { shape, diameter, height };
   return { shape, outerDiameter: diameter, innerDiameter: inner, height };
 }
+
+/** A measure below this, m, is sooner a slip of its unit: of centimetres, or of a point for a comma. A choice: no source. */
+const THIN = 0.01;
+
+const isThin = (piece: Piece) =>
+  Object.values(piece).some((side) => typeof side === 'number' && side < justUnder(THIN));
 
 /** A piece's volume; a refusal names the row and the cell it is about. */
 function volumeOf(row: PieceRow, at: number): number {
@@ -74,8 +87,8 @@ export default worksheet({
         length: measure('Length', '450 mm', ['slab', 'block']),
         width: measure('Width', '300 mm', ['slab', 'block']),
         thickness: measure('Thickness', '60 mm', ['slab']),
-        diameter: measure('Outer diameter', '300 mm', ['cylinder', 'ring']),
-        inner: measure('Inner diameter', '200 mm', ['ring']),
+        diameter: measure('Diameter', '300 mm', ['cylinder', 'ring']),
+        inner: measure('Diameter of the hole', '200 mm', ['ring']),
         height: measure('Height', '300 mm', ['block', 'cylinder', 'ring']),
       },
     }),
@@ -121,8 +134,14 @@ export default worksheet({
       of: (r) => (r.each.length === 1 ? r.each[0] : undefined),
     },
   },
-  judge: (r, { settling, waste }, say) =>
-    settling + waste < 0.03
+  judge: (r, { pieces, settling, waste }, say) => {
+    const slip = pieces.findIndex((row, i) => r.each[i]! < TINY || isThin(pieceOf(row)));
+    if (slip >= 0)
+      return {
+        verdict: 'look',
+        say: `${piecesInWords([pieces[slip]!], say)}, of ${say(r.each[slip]!, 'volume')} each: ${CHECK_MEASURES}`,
+      };
+    return settling + waste < 0.03
       ? {
           verdict: 'look',
           say: `That leaves ${say(r.total - r.net, 'volume', { significant: 2 })} spare. A form left short cannot be topped up once the first mix has set.`,
@@ -130,7 +149,8 @@ export default worksheet({
       : {
           verdict: 'good',
           say: makeWords(r.total, r.net, say),
-        },
+        };
+  },
   refusals: { 'hole-not-inside': holeNotInside },
   keeps: { total: 'batch.volume', net: 'batch.net', count: 'batch.count', one: 'part.volume' },
   leaves: leavesSides,

@@ -3,7 +3,7 @@ import { coreOutgrows } from '../../core/placing/core-fits.ts';
 import { netVolume } from '../../core/placing/shapes.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { leavesSides } from '../shared/piece-sides.ts';
-import { makeWords } from '../shared/pieces-words.ts';
+import { CHECK_MEASURES, makeWords, TINY } from '../shared/pieces-words.ts';
 import { ShapeDrawing } from '../shared/ShapeDrawing.tsx';
 import { shapeFields } from './shape-fields.ts';
 import { cellOf, coresOf, shapeOf } from './shape-of.ts';
@@ -54,6 +54,11 @@ export default worksheet({
     count: { label: 'Pieces', kind: 'count', of: (r) => r.count, decimals: 0 },
   },
   judge: ({ net, total, each }, { settling, waste }, say) => {
+    if (each.net < TINY)
+      return {
+        verdict: 'look',
+        say: `One form holds ${say(each.net, 'volume')}: ${CHECK_MEASURES}`,
+      };
     if (settling + waste < 0.03)
       return {
         verdict: 'look',

@@ -4,7 +4,7 @@ import { useEntries, useKept } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { TYPED_VOLUME } from './batch-volume.ts';
-import { jointsKnown } from './whole-pieces.ts';
+import { jointsKnown, PIECES_KEPT } from './whole-pieces.ts';
 
 /** Beside the loads: that pieces are filled from two of them, and where there is one a way to make it in loads of whole ones. */
 export function PiecesInLoads({
@@ -21,7 +21,7 @@ export function PiecesInLoads({
   /** What has the focus once the button has gone. */
   readonly stays: string;
 }) {
-  const kept = useKept(['batch.volume', 'batch.count', 'part.volume']);
+  const kept = useKept(PIECES_KEPT);
   const entries = useEntries([TYPED_VOLUME]);
   const joints = jointsKnown(entries, kept, { loads, volume, largestLoad });
   if (!joints) return null;

@@ -27,6 +27,11 @@ export const countInWords = (volume: Kept | undefined, count: Kept | undefined):
     ? `${count.v} ${count.v === 1 ? 'piece' : 'pieces'}`
     : '';
 
+/** A piece smaller than this, m³, is sooner a slip of a unit: a decilitre. A choice: no source. */
+export const TINY = 1e-4;
+
+export const CHECK_MEASURES = 'check each measure, its unit and its decimal point.';
+
 /** How much to make for what the forms hold, m³: both in the unit of what is made. */
 export function makeWords(total: number, net: number, say: Say): string {
   const { units } = oneUnit('volume', [total], say);

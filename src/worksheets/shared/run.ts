@@ -21,6 +21,6 @@ export function run<F extends Fields, R>(
   say: Say,
 ): Run<R> {
   const reading = readWorksheet(sheet, entries, kept, say);
-  const outcome = answer(sheet, reading, say);
+  const outcome = answer(sheet, reading, say, kept);
   return { reading, outcome, result: outcome.ok ? (outcome.result as R) : undefined };
 }

@@ -12,6 +12,9 @@ interface InLoads {
   readonly largestLoad: number;
 }
 
+/** What a worksheet that sized the pieces keeps of them. */
+export const PIECES_KEPT = ['batch.volume', 'batch.count', 'part.volume'] as const;
+
 /** The pieces that a batch of that volume (m³) fills, where one worksheet sized them and it. */
 export function piecesFilled(
   kept: KeptResults,

@@ -80,6 +80,32 @@ const spare = [
 verdicts(pieces, {}, spare);
 verdicts(shapes, {}, spare);
 
+// A decilitre, 100 mm each way and 10 mm deep; of centimetres taken for millimetres, or of a point for a comma.
+const slab = (thickness: string, length = '100 mm', width = '100 mm') => ({
+  pieces: [{ shape: 'slab', count: '12', length, width, thickness }],
+});
+verdicts(pieces, {}, [
+  [slab('10 mm'), 'good', /^Make/],
+  [slab('10 mm', '99 mm'), 'look', /^12 slabs, 99 × 100 × 10\smm, of 99\.0\smL each: check/],
+  [slab('5', '60', '40'), 'look', /of 12\.0\smL each: check each measure, its unit/],
+  [slab('9.9 mm', '900 mm', '600 mm'), 'look', /of 5\.35\sL each: check/],
+  [slab('1.200', '900 mm', '600 mm'), 'look', /900 × 600 × 1\.2\smm, of 648\smL each/],
+  [
+    {
+      pieces: [
+        ...slab('60 mm').pieces,
+        { shape: 'cylinder', count: '1', diameter: '15', height: '30' },
+      ],
+    },
+    'look',
+    /^1 cylinder, 15 across, 30\smm high, of 5\.30\smL each/,
+  ],
+]);
+verdicts(shapes, {}, [
+  [{ length: '100 mm', width: '100 mm', thickness: '10 mm' }, 'good', /^Make/],
+  [{ length: '99 mm', width: '100 mm', thickness: '10 mm' }, 'look', /^One form holds 99\.0\smL/],
+]);
+
 // Cores of four fifths of a slab: 400 × 270 mm of 450 × 300.
 const core = (wide: string) => ({
   cores: [{ core: 'box', count: '1', across: '400 mm', wide, deep: '60 mm' }],
