@@ -65,7 +65,7 @@ test.each([
 
 interface Page {
   readonly content: string;
-  readonly meta: { readonly keywords?: string };
+  readonly meta: { readonly title?: string; readonly keywords?: string };
   readonly asked: string;
 }
 
