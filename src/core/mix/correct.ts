@@ -1,6 +1,7 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
 import type { Note } from '../note.ts';
+import { justOver, SLIVER } from '../quantity/dust.ts';
 import { MIX_WATER_DENSITY } from './densities.ts';
 import { leftOfFoam } from './left-of-foam.ts';
 
@@ -118,7 +119,7 @@ export function correctMix(input: CorrectionInput): Correction {
 }
 
 function choose(tooHeavy: number, tolerance: number): CorrectionAction {
-  if (Math.abs(tooHeavy) <= tolerance) return 'leave';
+  if (Math.abs(tooHeavy) <= justOver(tolerance, SLIVER)) return 'leave';
   return tooHeavy > 0 ? 'add-foam' : 'add-base-mix';
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type CorrectionInput, correctMix } from '../../../src/core/mix/correct.ts';
 import { correctionTable } from '../../../src/core/mix/correction-table.ts';
+import { wetDensity } from '../../../src/core/mix/weigh.ts';
 import { expectLimits } from '../refuses.ts';
 
 const heavy: CorrectionInput = {
@@ -32,6 +33,12 @@ describe('a correction', () => {
       'leave',
       'add-foam',
     ]);
+    // As a bucket of 10 L comes to it, 0.4 kg empty.
+    const five = { ...heavy, tolerance: 0.05 * 600 };
+    for (const full of [6.1, 6.7]) {
+      const measuredDensity = wetDensity({ tare: 0.4, full, vessel: 0.01 });
+      expect(correctMix({ ...five, measuredDensity }).action, `${full} kg`).toBe('leave');
+    }
   });
 
   test('too light, by hand: 54 kg in 100 L want 4.8 L of base mix', () => {
