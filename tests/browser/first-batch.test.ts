@@ -123,6 +123,25 @@ describe('units', () => {
   });
 });
 
+test('the tap that enters a field types over its example, a second places the caret', async () => {
+  const load = page.locator('#proportion-load');
+  expect(await load.inputValue()).toBe('40');
+  await load.click();
+  await page.keyboard.type('5');
+  expect(await load.inputValue()).toBe('5');
+  const density = page.locator('#proportion-wetDensity');
+  await density.click();
+  await density.click();
+  await page.keyboard.press('End');
+  await page.keyboard.type('5');
+  expect(await density.inputValue()).toBe('6005');
+  // What is the reader's own is not selected.
+  await load.click();
+  await page.keyboard.press('End');
+  await page.keyboard.type('1');
+  expect(await load.inputValue()).toBe('51');
+});
+
 describe('what cannot be', () => {
   test('a way leads from the summary to the field', async () => {
     await fill(page, 'correct-full', 'x');

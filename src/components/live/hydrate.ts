@@ -18,6 +18,17 @@ document.addEventListener('click', ({ target }) => {
   if (button && place) pressed.set(place, button);
 });
 
+/** What got the focus and no tap since: the first selects an example, to be typed over, a second places the caret. */
+let entered: EventTarget | null;
+document.addEventListener('focusin', ({ target }) => {
+  entered = target;
+});
+document.addEventListener('click', ({ target }) => {
+  if (!(target instanceof HTMLInputElement)) return;
+  if (target === entered && target.closest('[data-origin="example"]')) target.select();
+  entered = null;
+});
+
 /** A page that is not drawn, in a tab behind others or by a browser that does not say when, waits no longer, ms. */
 const LONGEST_WAIT = 3000;
 /** Resolves once the page can be read: its first picture comes before the scripts that wake its parts. */
