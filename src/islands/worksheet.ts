@@ -82,10 +82,13 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   /** The bench keys of what else its verdict looks at, in `kept`: results of other worksheets that no field takes. */
   readonly minds?: readonly string[];
   /**
-   * A field nobody can fill before the bench, and what is said in place of a verdict while it is the example's and other
-   * readings are not.
+   * Fields whose example answers nobody, such as one that nobody can fill before the bench, and what is said in place of
+   * a verdict while it is the example's and other readings are not, if anything. Of the results only the first is then shown.
    */
-  readonly awaits?: readonly [field: keyof F & string, words: (result: R, say: Say) => string];
+  readonly awaits?: readonly (readonly [
+    field: keyof F & string,
+    words: (result: R, say: Say) => string | undefined,
+  ])[];
   /** What a reader must know about this result, one sentence each. */
   readonly notes?: (result: R, values: Values<F>, say: Say) => readonly string[];
   /** Sentences for the refusals of core, in cells of rows too, by their `because` code. */

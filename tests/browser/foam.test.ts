@@ -188,6 +188,16 @@ describe('the foam clock', () => {
     // How the curve bends is still the example's.
     await expect.poll(() => left.innerText()).toMatch(/^Nothing to count down to/);
     await page.locator('#time-in-hand-exponent').fill('1.4');
+    // So is the batch it is for.
+    await expect.poll(() => left.innerText()).toMatch(/^Nothing to count down to/);
+    await page.locator('[data-worksheet="time-in-hand"] summary').first().click();
+    for (const [name, own] of Object.entries({
+      foamDensity: '82',
+      target: '620',
+      baseDensity: '1940',
+      mass: '20',
+    }))
+      await page.locator(`#time-in-hand-${name}`).fill(own);
     await expect.poll(() => left.innerText()).toMatch(/^Time in hand: \d+:\d\d\.$/);
     await page.locator('.foam-clock').getByRole('button', { name: 'Foam made: start' }).click();
     await expect.poll(() => left.innerText()).toMatch(/^\d+:\d\d left of \d+:\d\d\.$/);

@@ -9,6 +9,7 @@ import setTime from '../../src/worksheets/curing/set-time.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
 
 const rests = (entries: Entries, kept: KeptResults = {}) =>
   restOnExample(readWorksheet(evaporation, entries, kept, speaker('metric')));
@@ -78,4 +79,26 @@ test('what bears on a number that is left empty is not named', () => {
   const initial = { 'set-time.initial': { t: '3' } };
   expect(named(setTime, initial)).not.toContain('Seen after');
   expect(named(setTime, { ...initial, 'set-time.sunk': { t: '2' } })).toContain('“Seen after”');
+});
+
+test('a foam assumed as the example has it is named by the plan that takes it', () => {
+  const assumed = readWorksheet(
+    foamDensity,
+    { 'foam.method': { t: 'assumed' } },
+    {},
+    speaker('metric'),
+  );
+  expect(assumed.onExample).toBe(true);
+  const plan: Entries = {
+    'proportion.volume': { t: '13' },
+    'proportion.wetDensity': { t: '600' },
+    'mix.largestLoad': { t: '20' },
+  };
+  const foam = (example?: true): KeptResults => ({
+    'foam.density': { v: 80, from: 'How heavy is my foam?', ...(example && { example }) },
+  });
+  const told = (kept: KeptResults) =>
+    restOnExample(readWorksheet(proportion, plan, kept, speaker('metric')));
+  expect(told(foam(true))).toBe(' Still the example’s, or resting on it: “Foam density”.');
+  expect(told(foam())).toBeUndefined();
 });

@@ -47,7 +47,10 @@ test.each([
 test('the verdict and its table say foam to add in one unit, of two digits where it is least', () => {
   const us = speaker('us');
   // 14.3 kg in a bucket of 20 L with a tare of 0.85 kg: 672.5 kg/m³, a little more than near enough.
-  const entries = { 'correct.full': { t: '31.5', u: 'lb' } };
+  const entries = {
+    'correct.full': { t: '31.5', u: 'lb' },
+    'correct.mass': { t: '21.02', u: 'kg' },
+  };
   const found = answer(correct, readWorksheet(correct, entries, {}, us), us);
   if (!found.ok) throw new Error('no answer');
   const result = found.result as ReturnType<typeof correct.work>;

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import { restOnExample } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 
@@ -14,6 +15,7 @@ function weighed(plusMinus: string) {
     'bucket.volume': { t: '10', u: 'L', p: '0.01', pu: 'L' },
     'correct.full': { t: '7.1', u: 'kg', p: plusMinus, pu: 'kg' },
     'correct.target': { t: '600', u: 'kg/m3' },
+    'correct.mass': { t: '21', u: 'kg' },
   };
   const found = answer(correct, readWorksheet(correct, entries, {}, say), say);
   if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
@@ -27,6 +29,28 @@ test('readings that cannot tell a good mix from a bad one bring no amount to add
 
 test('on a scale that can, the same bucket asks for foam', () => {
   expect(weighed('0.01').add!.value).toBeGreaterThan(0);
+});
+
+test('no amount is named for the example’s mixer full; near enough needs none', () => {
+  const on = (full: string, more: Entries = {}) => {
+    const entries = {
+      'bucket.tare': { t: '0.4', u: 'kg' },
+      'bucket.volume': { t: '10', u: 'L' },
+      'correct.made': { t: '0' },
+      'correct.full': { t: full, u: 'kg' },
+      ...more,
+    };
+    const reading = readWorksheet(correct, entries, {}, say);
+    const found = answer(correct, reading, say);
+    if (!found.ok) throw new Error('no answer');
+    return [found.judgement.say, Object.keys(found.numbers), restOnExample(reading)] as const;
+  };
+  const [words, shown, rests] = on('6.9');
+  expect(words).toMatch(/^8\s% too heavy\. How much to add depends on what is in the mixer/);
+  expect(shown).toEqual(['measured']);
+  expect(rests).toMatch(/: “Mix in the mixer”, “Target wet density”, “Foam density now”, /);
+  expect(on('6.4')[0]).toContain('is near enough');
+  expect(on('6.9', { 'correct.mass': { t: '7.8', u: 'kg' } })[0]).toMatch(/Add 1\.2\sL of foam/);
 });
 
 /** A plan of the reader's, and the bucket not yet weighed. */

@@ -332,7 +332,7 @@ describe('foam on the scale', () => {
       problems: [
         {
           input: 'foam-density-fulls-1-full',
-          say: `Weighing 2: read ${t}\u00a0kg; it must be more than the empty vessel, 0.85\u00a0kg.`,
+          say: `Weighing 2: read ${t}\u00a0kg; it must be more than the empty vessel, 0.85\u00a0kg. If the scale was set to zero with the empty vessel on it, type 0 for its empty weight. Still the example’s: “Vessel, empty and dry”.`,
         },
       ],
     });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Entries, Entry } from '../../src/bench/entries.ts';
+import type { Entries, Entry, KeptResults } from '../../src/bench/entries.ts';
 import { KINDS, type Kind } from '../../src/core/quantity/kinds.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import type { Sure } from '../../src/islands/engine/doubt.ts';
@@ -215,7 +215,17 @@ test('a refusal by core names the end that was passed, not the one nobody meets'
   const outcome = answer(foamDensity, reading, metric);
   expect(outcome.ok).toBe(false);
   if (outcome.ok) return;
-  expect(outcome.problems[0]!.say).toMatch(/must be more than 0\.85.kg\.$/);
+  expect(outcome.problems[0]!.say).toMatch(
+    /must be more than 0\.85.kg\. If the scale was set to zero .* Still the example’s: “Vessel, empty and dry”\.$/,
+  );
+  const own = readWorksheet(
+    foamDensity,
+    { 'foam-density.full': typed('0.5'), 'bucket.tare': typed('0.85') },
+    {},
+    metric,
+  );
+  const refused = answer(foamDensity, own, metric);
+  expect(refused.ok || refused.problems[0]!.say).not.toContain('example');
 });
 
 test('a bucket larger than the mix in the mixer stops the correction, and no amount is given', () => {
@@ -252,10 +262,19 @@ describe('another worksheet’s result', () => {
     const half = (example: object) => ({
       'foam.halfTime': { v: 1300, from: 'Drainage', ...example },
     });
-    const exponent = { 'foam.drainageExponent': { v: 1.5, from: 'Drainage' } };
-    const waiting = (example: object) =>
-      readWorksheet(timeInHand, {}, { ...half(example), ...exponent }, metric);
+    const rest: KeptResults = {
+      'foam.drainageExponent': { v: 1.5, from: 'Drainage' },
+      'foam.density': own,
+      'mix.planned': { v: 600, from: 'Batch' },
+      'mix.baseDensity': { v: 1951, from: 'Batch' },
+      'mix.loadMass': { v: 20, from: 'Batch' },
+    };
+    const waiting = (example: object, others = rest) =>
+      readWorksheet(timeInHand, {}, { ...half(example), ...others }, metric);
     expect(waiting({}).onExample).toBe(false);
+    // Folded away, but no default.
+    const { 'mix.loadMass': _, ...unplanned } = rest;
+    expect(waiting({}, unplanned).onExample).toBe(true);
     expect(waiting({ example: true })).toMatchObject({
       onExample: true,
       fields: { half: { origin: 'kept', onExample: true } },

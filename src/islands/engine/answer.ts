@@ -36,8 +36,9 @@ export function answer(
   try {
     const result = sheet.work(values, plusMinus(reading), reading.typed);
     const doubt = doubtOf(sheet, reading, result);
+    const waiting = awaited(sheet, reading, result, say);
     const numbers: Record<string, { value: number; sure?: Sure }> = {};
-    for (const [name, spec] of Object.entries(sheet.results)) {
+    for (const [name, spec] of Object.entries(sheet.results).slice(0, waiting && 1)) {
       const value = spec.of(result);
       if (value === undefined) continue;
       if (!Number.isFinite(value)) throw notFinite(name);
@@ -52,8 +53,7 @@ export function answer(
       result,
       numbers,
       judgement:
-        awaited(sheet, reading, result, say) ??
-        withDoubt(sheet.judge(result, values, say, kept), sheet, numbers, doubt, say),
+        waiting ?? withDoubt(sheet.judge(result, values, say, kept), sheet, numbers, doubt, say),
       notes: sheet.notes?.(result, values, say) ?? [],
     };
   } catch (error) {
@@ -65,8 +65,11 @@ export function answer(
 
 /** No verdict on a reading that nobody made yet. */
 function awaited({ awaits }: AnyWorksheet, { own, fields }: Reading, result: unknown, say: Say) {
-  if (!awaits || !own || fields[awaits[0]]?.origin !== 'example') return undefined;
-  return { verdict: 'look', say: awaits[1](result, say) } as const;
+  for (const [field, words] of (own && awaits) || []) {
+    const said = fields[field]?.origin === 'example' && words(result, say);
+    if (said) return { verdict: 'look', say: said } as const;
+  }
+  return undefined;
 }
 
 const unsettled = (sheet: AnyWorksheet) => ({
@@ -88,9 +91,21 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
   const inList = cell && of && 'rows' in of ? of : undefined;
   const blamedField = inList ? inList.field.of[cell!] : fields[name];
   const worded = error.because ? sheet.refusals?.[error.because] : undefined;
-  // Beside the reader's own numbers nobody typed what is refused.
-  const examples =
-    reading.own && of?.origin === 'example' ? ` Still the example’s: “${of.field.label}”.` : '';
+  // Beside the reader's own numbers nobody typed what is refused, or what refuses it.
+  const { value, kind, allowed } = error;
+  const passed = value > allowed.min! ? allowed.max : (allowed.min ?? allowed.max);
+  const example =
+    of?.origin === 'example'
+      ? of
+      : Object.values(reading.fields).find(
+          (end) =>
+            end.type === 'number' &&
+            end.origin === 'example' &&
+            end.field.kind === kind &&
+            end.value &&
+            end.value === passed,
+        );
+  const examples = reading.own && example ? ` Still the example’s: “${example.field.label}”.` : '';
   const words = (worded ? worded(error, say) : refused(error, blamedField, say)) + examples;
   const line = inList && 'at' in inList && inList.at[Number(row)];
   const field = fields[name] ? [name] : Object.keys(fields).slice(0, 1);

@@ -20,6 +20,7 @@ import {
   type Problem,
   problemsOf,
   type Reading,
+  restingFields,
 } from './reading.ts';
 import type { Say } from './say.ts';
 
@@ -81,10 +82,7 @@ export function readWorksheet(
     own,
     onExample:
       exampleFields({ fields }).some(([, { field }]) => !field.usual && !isAside(field, chosen)) ||
-      Object.values(fields).some(
-        (field) =>
-          field.type === 'number' && field.onExample === true && isShown(field.field.when, chosen),
-      ),
+      restingFields(fields).length > 0,
   };
 }
 

@@ -139,7 +139,7 @@ const isExample = (reading: FieldReading): boolean =>
 
 /**
  * The fields shown that still hold the invented example, by name: what is folded away is a default, unless another
- * choice than the example's brought it up.
+ * worksheet is to find it, or another choice than the example's brought it up.
  */
 export const exampleFields = ({
   fields,
@@ -150,8 +150,19 @@ export const exampleFields = ({
     ([, reading]) =>
       isExample(reading) &&
       isShown(reading.field.when, chosen) &&
-      !(reading.field.folded && isShown(reading.field.when, unchosen)) &&
+      !(isFoldedDefault(reading) && isShown(reading.field.when, unchosen)) &&
       !lacks(fields, reading.field.needs),
+  );
+};
+
+const isFoldedDefault = ({ type, field }: FieldReading) =>
+  field.folded && !(type === 'number' && field.takes && !field.usual);
+
+/** The fields shown whose number another worksheet found from readings that were still the example's. */
+export const restingFields = (fields: Reading['fields']): readonly FieldReading[] => {
+  const chosen = choices(fields);
+  return Object.values(fields).filter(
+    (of) => of.type === 'number' && of.onExample && isShown(of.field.when, chosen),
   );
 };
 
@@ -166,13 +177,14 @@ const MOST_NAMED = 4;
 
 /** What of the example a verdict on the reader's own numbers still rests on, in words; undefined where there is nothing. */
 export function restOnExample(reading: Reading): string | undefined {
-  const labels = exampleFields(reading).flatMap(([, { field }]) =>
-    field.usual ? [] : [`“${field.label}”`],
-  );
+  const unusual = ({ field }: FieldReading) => !field.usual;
+  const resting = restingFields(reading.fields).filter(unusual);
+  const still = exampleFields(reading).flatMap(([, of]) => (unusual(of) ? [of] : []));
+  const labels = [...still, ...resting].map(({ field }) => `“${field.label}”`);
   if (!reading.own || labels.length === 0) return undefined;
   const named = labels.slice(0, MOST_NAMED).join(', ');
   const more = labels.length - MOST_NAMED;
-  return ` Still the example’s: ${named}${more > 0 ? ` and ${more} more` : ''}.`;
+  return ` Still the example’s${resting.length > 0 ? ', or resting on it' : ''}: ${named}${more > 0 ? ` and ${more} more` : ''}.`;
 }
 
 /** One changed cell does not make the rest of its row the reader's. */

@@ -46,6 +46,7 @@ export default worksheet({
     wanted: temperature('Mix temperature you want', '22 °C', { min: '0 °C', max: '60 °C' }),
     sandWater: number('ratio', {
       label: 'Water in the sand',
+      usual: true,
       help: 'Of its oven-dry mass.',
       example: '0 %',
       min: '0 %',

@@ -13,6 +13,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
+import { zeroed } from '../shared/foam-vessel.ts';
 import { foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
 import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
 
@@ -111,11 +112,12 @@ export default worksheet({
   judge: (r, _, say) => {
     const amount = say(r.apparent, 'density', { units: FOAM_UNITS });
     const fault = foamFault(r.apparent);
+    const slip = `First look for a slip: ${r.weighed ? `in the vessel’s volume, ${say(r.weighed.volume, 'volume')}, and in the weights` : 'in the figure, and in its unit'}.`;
     const wrong =
       fault &&
       {
-        hardly: `${amount} is hardly foam. First look for a slip: ${r.weighed ? `in the vessel’s volume, ${say(r.weighed.volume, 'volume')}, and in the weights` : 'in the figure, and in its unit'}.`,
-        thin: `${amount} is lighter than the standards’ band. Foam this thin breaks in the mixer: close the air a little, or make the solution stronger.`,
+        hardly: `${amount} is hardly foam. ${slip}`,
+        thin: `${amount} is lighter than the standards’ band. ${slip} If it stands, foam this thin breaks in the mixer: close the air a little, or make the solution stronger.`,
         wet: `${amount} is a wet foam: it carries much solution, and what it carries goes into the mix as water. Open the air a little.`,
       }[fault.is];
     if (r.assumed)
@@ -166,7 +168,7 @@ export default worksheet({
       : [],
   refusals: {
     'no-foam': ({ quantity, value, allowed }, say) =>
-      `Weighing ${Number(quantity.split('.')[1]) + 1}: read ${say(value, 'mass', { plain: true })}; it must be more than the empty vessel, ${say(allowed.min!, 'mass', { plain: true })}.`,
+      `Weighing ${Number(quantity.split('.')[1]) + 1}: read ${say(value, 'mass', { plain: true })}; it must be more than the empty vessel, ${say(allowed.min!, 'mass', { plain: true })}.${zeroed(value)}`,
     'no-gas': () =>
       'The full vessel is as heavy as if it held plain solution. Check that it was foam to the brim, and that the empty weight is of the same vessel.',
     'more-than-the-foam-held': () =>

@@ -1,5 +1,6 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
+import { zeroed } from '../shared/foam-vessel.ts';
 
 /** Foam is spoken of in grams a litre, which is kg/m³. */
 export const FOAM_UNITS = { metric: 'g/L', us: 'lb/ft3' } as const;
@@ -11,6 +12,7 @@ const full = number('mass', {
   plusMinus: '0.01 kg',
   min: '0 kg',
   max: '200 kg',
+  tooLow: zeroed,
   when: { method: ['weighed'], weighings: ['one'] },
 });
 

@@ -94,6 +94,7 @@ export const batchFields = {
   foamDensity: foamDensityField,
   parts: number('count', {
     label: 'Parts it fills',
+    usual: true,
     help: 'By the form worked last: of several, type all.',
     example: '12',
     min: '1',

@@ -2,7 +2,7 @@ import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
-import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam-vessel.ts';
+import { FOAM_TARE, FOAM_VESSEL, zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 
 const MINUTES = { metric: 'min', us: 'min' } as const;
@@ -24,6 +24,7 @@ export const correctFields = {
         example: '13.65 kg',
         min: '0 kg',
         max: '5000 kg',
+        tooLow: zeroed,
       }),
       mass: number('mass', {
         label: 'Mix it stands for',

@@ -24,11 +24,11 @@ import { weighedLoadFields } from './weighed-load-fields.ts';
 const CUBIC = { metric: 'm3', us: 'ft3' } as const;
 
 /** In whole per cents, below one in as many digits as there is something to say, and never as just near enough. */
-const byHowMuch = (off: number, near: number, say: Say) =>
-  saidApart(Math.abs(off), 'ratio', [near], say, {
+const tooMuch = (off: number, near: number, say: Say) =>
+  `${saidApart(Math.abs(off), 'ratio', [near], say, {
     units: PERCENT,
     ...(Math.abs(off) < 0.01 ? { significant: 1 } : { decimals: 0 }),
-  });
+  })} too ${off > 0 ? 'heavy' : 'light'}`;
 
 /** What is corrected, kg: all that is in the mixer, or as much as it has room for corrected. */
 const inMixer = ({ measured, fix }: { readonly measured: number; readonly fix: Correction }) =>
@@ -146,11 +146,20 @@ export default worksheet({
     },
   },
   awaits: [
-    'full',
-    ({ common }, say) =>
-      overflows(common)
-        ? `Your bucket holds more than one load: bring ${vesselFor(common.massInHand / common.targetDensity, say)}.`
-        : 'Type what your bucket weighs, struck full of the blend.',
+    [
+      'full',
+      ({ common }, say) =>
+        overflows(common)
+          ? `Your bucket holds more than one load: bring ${vesselFor(common.massInHand / common.targetDensity, say)}.`
+          : 'Type what your bucket weighs, struck full of the blend.',
+    ],
+    [
+      'mass',
+      ({ advice, off, tolerance, common }, say) =>
+        advice.is === 'add'
+          ? `${tooMuch(off, tolerance / common.targetDensity, say)}. How much to add depends on what is in the mixer: plan the batch, or type it under “The batch behind it”.`
+          : undefined,
+    ],
   ],
   judge: ({ advice, measured, off, tolerance }, { target }, say) => {
     const amount = say(measured, 'density', { units: DENSITY });
@@ -165,7 +174,7 @@ export default worksheet({
     if (advice.is !== 'add') return spentJudgement({ density: measured, target, tolerance }, say);
     return {
       verdict: 'look',
-      say: `${byHowMuch(off, tolerance / target, say)} too ${off > 0 ? 'heavy' : 'light'}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`,
+      say: `${tooMuch(off, tolerance / target, say)}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`,
     };
   },
   notes: () => [

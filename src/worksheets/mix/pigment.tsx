@@ -40,6 +40,7 @@ export default worksheet({
     }),
     loads: number('count', {
       label: 'Loads that must match',
+      usual: true,
       example: '3',
       min: '1',
       // As many as core shares a batch into.

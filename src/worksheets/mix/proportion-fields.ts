@@ -72,6 +72,7 @@ export const proportionFields = {
   leastLoads,
   bucket: number('volume', {
     label: 'Bucket the foam is measured in',
+    usual: true,
     example: '20 L',
     min: '0.1 L',
     max: '1000 L',

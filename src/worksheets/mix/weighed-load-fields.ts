@@ -1,5 +1,6 @@
 import { number } from '../../islands/fields.ts';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement } from '../shared/recipe.ts';
 import { baseRatioFields, weighingBucket } from './recipe-fields.ts';
 
@@ -10,6 +11,7 @@ export const weighedLoadFields = {
     plusMinus: '0.01 kg',
     min: '0 kg',
     max: '5000 kg',
+    tooLow: zeroed,
   }),
   ...weighingBucket,
   mass: number('mass', {

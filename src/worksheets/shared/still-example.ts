@@ -16,12 +16,14 @@ export const restsOn = (
 ): boolean =>
   field?.origin !== 'yours' && !(field?.origin === 'kept' && kept && !isBy(kept, sheet));
 
-/** The fields shown in a worksheet, folded and `later` ones aside, that still hold the invented example. */
+/** The fields shown in a worksheet, folded ones that the plan finds and `later` ones aside, that still hold the invented example. */
 export const stillExample = (
   sheet: AnyWorksheet,
   reading: Reading,
   later: readonly string[] = [],
 ) =>
   exampleFields(reading).flatMap(([name, { field }]) =>
-    later.includes(name) ? [] : [{ label: field.label, input: inputId(sheet.id, name) }],
+    later.includes(name) || (field.folded && 'takes' in field)
+      ? []
+      : [{ label: field.label, input: inputId(sheet.id, name) }],
   );

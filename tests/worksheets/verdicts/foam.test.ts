@@ -59,6 +59,8 @@ verdicts(foamDensity, bucket, [
   [{ full: '2.252 kg' }, 'good', /where small-batch makers work/],
   [{ full: '2.248 kg' }, 'look', /just above the standards/],
   [{ full: '2.128 kg' }, 'look', /lies in the standards/],
+  // Lighter than any of the standards’ foams, a slip is likelier than the air.
+  [{ full: '1.25 kg' }, 'stop', /First look for a slip: in the vessel.*If it stands/],
   // Above 120 g/L it is wet.
   [{ full: '3.248 kg' }, 'good', /makers work/],
   [{ full: '3.252 kg' }, 'look', /wet foam/],
