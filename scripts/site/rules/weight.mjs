@@ -8,7 +8,7 @@ export const MOST = {
   /** A page without worksheets. */
   prose: 3_000,
   /** A page with all its worksheets awake. */
-  script: 49_000,
+  script: 50_300,
   /** What home needs before it can be read: its HTML and CSS. */
   home: 14_000,
   /** All that is kept for use without a network. */
@@ -30,48 +30,48 @@ export const WANTED = {
  */
 const HEAVIER = {
   // Eight worksheets on one page, the dose of the foam as it was answered, and whose plan is weighed.
-  'first-batch/': 88_350,
+  'first-batch/': 89_900,
   // One worksheet, with the dose as it was answered, and what the reader's own batches say of the foam that lives.
-  'mix/proportion/': 60_900,
+  'mix/proportion/': 62_150,
   // Two ways to count age, from typed days or a logger’s file, and two pictures with their words.
-  'curing/temperature-and-age/': 53_350,
+  'curing/temperature-and-age/': 53_650,
   // Two strengths against two frosts, with whose air it is and what its hours count as, and neither before 16 of them.
-  'curing/frost/': 52_550,
+  'curing/frost/': 52_850,
   // Three readings of a water, and what it does to the set, by two standards.
-  'water/fit-for-cement/': 52_800,
+  'water/fit-for-cement/': 53_050,
   // The rules of three countries, and growth found from the reader's own cubes.
-  'curing/plan/': 53_100,
+  'curing/plan/': 53_400,
   // How long by drainage and by density, for foam of which a share is planned to die.
-  'foam/time-in-hand/': 53_250,
+  'foam/time-in-hand/': 53_650,
   // Two worksheets of corrections; what is left of a foam is a file of its own, shared with the mix.
-  'mix/correct/': 53_800,
+  'mix/correct/': 54_400,
   // The table of the bench sheet, the clock and what lies on the bench.
-  'bench/': 58_300,
+  'bench/': 58_900,
   // The whole of a batch, its log and its comparison.
-  'bench/run/': 93_850,
-  'batch-records/batch/': 79_250,
-  'batch-records/learn/': 68_400,
-  'batch-records/compare/': 66_550,
-  'batch-records/': 68_200,
-  'batch-records/keep/': 56_800,
+  'bench/run/': 96_550,
+  'batch-records/batch/': 80_200,
+  'batch-records/learn/': 69_400,
+  'batch-records/compare/': 67_600,
+  'batch-records/': 69_250,
+  'batch-records/keep/': 57_450,
   // Four worksheets, two of them with the carbonate balance.
-  'water/softening/': 63_000,
+  'water/softening/': 63_400,
   // The carbonate balance of a water, from its ions or its total.
-  'water/balance/': 51_000,
+  'water/balance/': 51_250,
   // Two waters into one, and the picture of it.
-  'water/blending/': 54_550,
+  'water/blending/': 54_750,
   // A strength from its cement, its density and its age, and what the reader's own batches say of it.
-  'curing/strength/': 51_100,
+  'curing/strength/': 51_600,
   // How long it dries, by a rule and by diffusion, and the picture of both.
-  'curing/drying-to-use/': 50_400,
+  'curing/drying-to-use/': 50_800,
   // When it may be stripped, by strength or by bars, and what strength the growth of the mix has by then.
-  'demoulding/when-to-strip/': 51_100,
+  'demoulding/when-to-strip/': 51_500,
   // One part held in seven ways, beside one another, and its picture.
-  'demoulding/handling/': 50_250,
+  'demoulding/handling/': 50_550,
   // Heat through a slab, a column or a ball, and its picture.
-  'curing/heat-inside/': 67_250,
+  'curing/heat-inside/': 67_900,
   // Three ways to a time of setting, what quickens it, and what is too cold, too hot or frozen to cast.
-  'curing/set/': 58_850,
+  'curing/set/': 59_350,
 };
 
 /**
