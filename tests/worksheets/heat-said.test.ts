@@ -49,7 +49,7 @@ test.each([
   [
     'an insulated one, once the cover is off',
     { ...boarded, far: 'insulated', coldest: celsius(-3), warmest: celsius(7), strip: 5 * DAY },
-    /face, bare once its cover is off, falls to .*: leave the cover on for longer or/,
+    /face, bare once its cover is off, falls to .*: leave the cover on until the cold is past \(try that time here\) or/,
   ],
   ['one under wood', { ...boarded, far: 'wood' }, /under the wood falls to .*insulate over it or/],
   [

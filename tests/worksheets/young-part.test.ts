@@ -67,6 +67,8 @@ test.each([
       say: expect.stringContaining('scatter widely'),
     });
     expect(judged('4', '501').verdict).toBe('good');
+    // The mean is 1 MPa: typed one for the other, they are no closer.
+    expect(judged('4', '2010').verdict).toBe('look');
   },
 );
 

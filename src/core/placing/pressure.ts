@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { STANDARD_GRAVITY as GRAVITY } from '../quantity/constants.ts';
+import { DUST } from '../quantity/dust.ts';
 
 /** A liquid that stands against a form. */
 export interface Head {
@@ -129,6 +130,10 @@ export function tieLoads(
   demand('lower', lower, 'length', { min: 0 });
   demand('upper', upper, 'length', { min: lower, aboveMin: true }, 'rows-in-order');
   const { resultant, above } = sidePush({ density, depth, width: spacing });
-  const share = (above - lower) / (upper - lower);
-  return { lower: resultant * (1 - share), upper: resultant * share, push: resultant };
+  /** A row just a third of the depth up leaves the last binary digits of nothing to the other. */
+  const load = (arm: number) => {
+    const share = arm / (upper - lower);
+    return Math.abs(share) < DUST ? 0 : resultant * share;
+  };
+  return { lower: load(upper - above), upper: load(above - lower), push: resultant };
 }

@@ -70,7 +70,10 @@ const COLD_FACES: Readonly<
   bare: ['bare face', 'insulate it'],
   wood: ['face under the wood', 'insulate over it'],
   insulated: ['face, insulated as it is,', 'insulate it better'],
-  uncovered: ['face, bare once its cover is off,', 'leave the cover on for longer'],
+  uncovered: [
+    'face, bare once its cover is off,',
+    'leave the cover on until the cold is past (try that time here)',
+  ],
   room: ['face towards the room', 'warm the room'],
   ground: ['face on the ground', 'lay foam board under it'],
   closed: ['face', 'insulate it'],

@@ -2,7 +2,6 @@ import { PRACTICE_LIFT } from '../../core/placing/lift.ts';
 import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/panel.ts';
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
-import { SLIVER } from '../../core/quantity/dust.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, MM } from '../shared/amounts.ts';
 import { FormSection } from '../shared/FormSection.tsx';
@@ -160,8 +159,7 @@ export default worksheet({
         verdict: 'stop',
         say: `The side bulges more than you allow. Support it every ${span}, or take a thicker panel.`,
       };
-    // At just a third of the depth a row comes out with the last binary digits of nothing.
-    if (Math.min(ties.lower, ties.upper) < SLIVER * ties.push)
+    if (Math.min(ties.lower, ties.upper) <= 0)
       return {
         verdict: 'look',
         say: 'One row of clamps carries nothing, or is pulled in and not pushed out: the push does not pass between the two rows. Put one below a third of the depth and the other above it.',

@@ -1,6 +1,5 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { batchVolume, type Piece, pieceVolume } from '../../core/placing/volume.ts';
-import { justUnder } from '../../core/quantity/dust.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
@@ -10,9 +9,9 @@ import { leavesSides } from '../shared/piece-sides.ts';
 import {
   CHECK_MEASURES,
   makeWords,
+  maybeSlip,
   type PieceRow,
   piecesInWords,
-  TINY,
 } from '../shared/pieces-words.ts';
 import { holeNotInside } from './short.ts';
 
@@ -34,12 +33,6 @@ function pieceOf(row: PieceRow): Piece {
   if (shape === 'cylinder') return { shape, diameter, height };
   return { shape, outerDiameter: diameter, innerDiameter: inner, height };
 }
-
-/** A measure below this, m, is sooner a slip of its unit: of centimetres, or of a point for a comma. A choice: no source. */
-const THIN = 0.01;
-
-const isThin = (piece: Piece) =>
-  Object.values(piece).some((side) => typeof side === 'number' && side < justUnder(THIN));
 
 /** A piece's volume; a refusal names the row and the cell it is about. */
 function volumeOf(row: PieceRow, at: number): number {
@@ -135,7 +128,7 @@ export default worksheet({
     },
   },
   judge: (r, { pieces, settling, waste }, say) => {
-    const slip = pieces.findIndex((row, i) => r.each[i]! < TINY || isThin(pieceOf(row)));
+    const slip = pieces.findIndex((row, i) => maybeSlip(r.each[i]!, pieceOf(row)));
     if (slip >= 0)
       return {
         verdict: 'look',

@@ -3,7 +3,7 @@ import { coreOutgrows } from '../../core/placing/core-fits.ts';
 import { netVolume } from '../../core/placing/shapes.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { leavesSides } from '../shared/piece-sides.ts';
-import { CHECK_MEASURES, makeWords, TINY } from '../shared/pieces-words.ts';
+import { CHECK_MEASURES, makeWords, maybeSlip } from '../shared/pieces-words.ts';
 import { ShapeDrawing } from '../shared/ShapeDrawing.tsx';
 import { shapeFields } from './shape-fields.ts';
 import { cellOf, coresOf, shapeOf } from './shape-of.ts';
@@ -53,8 +53,8 @@ export default worksheet({
     },
     count: { label: 'Pieces', kind: 'count', of: (r) => r.count, decimals: 0 },
   },
-  judge: ({ net, total, each }, { settling, waste }, say) => {
-    if (each.net < TINY)
+  judge: ({ net, total, each, sole }, { settling, waste }, say) => {
+    if (maybeSlip(each.net, sole))
       return {
         verdict: 'look',
         say: `One form holds ${say(each.net, 'volume')}: ${CHECK_MEASURES}`,

@@ -18,9 +18,10 @@ interface Bars {
 
 /**
  * Whether bars scatter widely. They are of one age, and their low end is carried on: so it is that which is held
- * against their mean, where the guess from one bar lies.
+ * against their mean, where the guess from one bar lies; whichever of the two was typed as which.
  */
-export const scatterWidely = ({ mean, low }: Omit<Bars, 'bars'>) => low < ONE_BAR_SHARE * mean;
+export const scatterWidely = ({ mean, low }: Omit<Bars, 'bars'>) =>
+  Math.min(mean, low) < ONE_BAR_SHARE * Math.max(mean, low);
 
 /** Whether cubes or cores do. They are of several ages and lie about a curve by a factor, both ends of it shown. */
 export const lieApart = ({ low, high }: { readonly low: number; readonly high: number }) =>

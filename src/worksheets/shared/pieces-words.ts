@@ -1,4 +1,5 @@
 import type { Kept } from '../../bench/entries.ts';
+import { justUnder } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { MM } from './amounts.ts';
 import { oneUnit } from './one-unit.ts';
@@ -28,7 +29,20 @@ export const countInWords = (volume: Kept | undefined, count: Kept | undefined):
     : '';
 
 /** A piece smaller than this, m³, is sooner a slip of a unit: a decilitre. A choice: no source. */
-export const TINY = 1e-4;
+const TINY = 1e-4;
+
+/** So is a measure below this, m: of centimetres, or of a point for a comma. A choice: no source. */
+const THIN = 0.01;
+
+/** What may well be small: a hole for a bolt, an end that tapers off. */
+const SMALL = ['innerDiameter', 'thinEnd', 'topDiameter'];
+
+/** Whether a form's size is sooner a slip of a unit. Volume in m³, measures in m. */
+export const maybeSlip = (volume: number, form: object): boolean =>
+  volume < TINY ||
+  Object.entries(form).some(
+    ([name, side]) => typeof side === 'number' && side < justUnder(THIN) && !SMALL.includes(name),
+  );
 
 export const CHECK_MEASURES = 'check each measure, its unit and its decimal point.';
 

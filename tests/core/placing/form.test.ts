@@ -52,6 +52,15 @@ describe('pressure of the mix', () => {
     );
   });
 
+  test('a row just a third of the depth up takes the whole push, and leaves the other nothing', () => {
+    for (const depth of [0.3, 0.6, 0.9]) {
+      const at = { density: 600, depth, spacing: 0.5 };
+      const third = Number((depth / 3).toFixed(1));
+      expect(tieLoads({ ...at, lower: third, upper: depth }).upper).toBe(0);
+      expect(tieLoads({ ...at, lower: 0, upper: third }).lower).toBe(0);
+    }
+  });
+
   test('a core as heavy as the mix it pushes away neither floats nor sinks', () => {
     expect(floatUp({ density: 600, displaced: 0.01, mass: 6 })).toBeCloseTo(0, 12);
     expect(floatUp({ density: 600, displaced: 0.01, mass: 0 })).toBeCloseTo(58.84, 2);

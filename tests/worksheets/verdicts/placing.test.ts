@@ -104,6 +104,7 @@ verdicts(pieces, {}, [
 verdicts(shapes, {}, [
   [{ length: '100 mm', width: '100 mm', thickness: '10 mm' }, 'good', /^Make/],
   [{ length: '99 mm', width: '100 mm', thickness: '10 mm' }, 'look', /^One form holds 99\.0\smL/],
+  [{ length: '450 mm', width: '300 mm', thickness: '6 mm' }, 'look', /holds 810\smL: check each/],
 ]);
 
 // Cores of four fifths of a slab: 400 × 270 mm of 450 × 300.
