@@ -92,6 +92,9 @@ test.each([
   const many = of('20.1 L');
   expect(many.verdict).toBe('look');
   expect(many.say).toMatch(/^21 loads: check the volume/);
+  // More than the mixer asks for are chosen, for whole pieces.
+  const chosen = { [volume]: '20 L', 'mix.largestLoad': '1 L', 'mix.leastLoads': '23' };
+  expect(asked(sheet, chosen).verdict).toBe('good');
 });
 
 describe('pieces that are not filled from one load', () => {

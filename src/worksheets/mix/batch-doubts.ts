@@ -36,7 +36,6 @@ export function batchDoubts(
   design: Design,
   v: BatchValues,
   say: Say,
-  loads: number,
 ): readonly (Judgement | undefined)[] {
   const { mix, fibre, cementitious } = design;
   return [
@@ -47,7 +46,7 @@ export function batchDoubts(
       say,
       fibre > 0 ? 'Without its fibre the mix weighs' : undefined,
     ),
-    loadsDoubt(loads),
+    loadsDoubt(v),
     blendDoubt(design),
     pigmentDoubt(pigmentMass({ cementitious, share: v.pigment }), say),
   ];

@@ -39,9 +39,9 @@ export default worksheet({
     return { design, loads, damp: v.moisture, free, bags: wholeBags(input, design, v.bag) };
   },
   results,
-  judge: ({ design, bags, loads }, v, say) => {
+  judge: ({ design, bags }, v, say) => {
     const density = say(design.wetDensity, 'density', { units: DENSITY });
-    return judgeBy(batchDoubts(design, v, say, loads), {
+    return judgeBy(batchDoubts(design, v, say), {
       verdict: 'good',
       say:
         v.aim === 'bags'

@@ -79,13 +79,21 @@ export function mixDoubts(
 /** More loads than these are sooner a slip of the unit than a day's work. A choice: no source. */
 const MANY_LOADS = 20;
 
-export const loadsDoubt = (loads: number): Judgement | undefined =>
-  loads > MANY_LOADS
-    ? {
-        verdict: 'look',
-        say: `${loads} loads: check the volume to make and the largest load, their units and decimal points.`,
-      }
-    : undefined;
+/** Of the loads that the mixer's size asks for: more, for whole pieces, are the reader's own choice. */
+export function loadsDoubt({
+  volume,
+  load,
+}: {
+  readonly volume: number;
+  readonly load: number;
+}): Judgement | undefined {
+  const loads = wholeOnes(volume / load);
+  if (loads <= MANY_LOADS) return undefined;
+  return {
+    verdict: 'look',
+    say: `${loads} loads: check the volume to make and the largest load, their units and decimal points.`,
+  };
+}
 
 /** Why a paste has too little water; where the ratio counts the foam’s too, how much that would have to be. */
 function robsFoam({ value, allowed: { min = 0 } }: DomainError): string {

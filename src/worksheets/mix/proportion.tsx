@@ -131,7 +131,7 @@ export default worksheet({
       filled?.alike && jointsOf({ ...filled, volume, loads: loads.count, largestLoad });
     const doubts: (Judgement | undefined)[] = [
       joints ? { verdict: 'look', say: joints.short } : undefined,
-      loadsDoubt(loads.count),
+      loadsDoubt(v),
       ...mixDoubts(mix, v.foamDensity, say),
       solutionDoubt(solution, v.glycerol, say),
     ];
