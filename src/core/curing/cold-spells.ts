@@ -5,27 +5,25 @@ import type { TemperatureHistory } from './history.ts';
  * straight lines.
  * @source common-practice
  */
-export function firstAtOrBelow(history: TemperatureHistory, level: number): number | undefined {
-  const { times, temperatures } = history;
-  const i = temperatures.findIndex((t) => t <= level);
-  // From the first moment on, or never: no time stands at −1.
-  if (i < 1) return times[i];
-  const [a, b] = [temperatures[i - 1]!, temperatures[i]!];
-  return times[i - 1]! + ((a - level) / (a - b)) * (times[i]! - times[i - 1]!);
-}
+export const firstAtOrBelow = (history: TemperatureHistory, level: number): number | undefined =>
+  fallsTo(history, level)[0];
 
 /**
- * How many times a history falls to a temperature or below it, up to `until`, s; once from the first moment on
- * where it begins there. `level` K. No range: its points.
+ * When a history falls to a temperature, s, each time that it does, up to `until`, s (its end if absent); the first
+ * moment is one where it begins there. `level` K. No range: straight lines.
  * @source common-practice
  */
-export function timesAtOrBelow(
+export function fallsTo(
   { times, temperatures }: TemperatureHistory,
   level: number,
-  until: number,
-): number {
-  const under = (i: number) => temperatures[i]! <= level;
-  return times.filter((time, i) => time <= until && under(i) && !under(i - 1)).length;
+  until = Number.POSITIVE_INFINITY,
+): readonly number[] {
+  return times.flatMap((time, i) => {
+    const [a = Infinity, b] = [temperatures[i - 1], temperatures[i]!];
+    if (a <= level || b > level) return [];
+    const moment = i === 0 ? time : time - ((level - b) / (a - b)) * (time - times[i - 1]!);
+    return moment <= until ? [moment] : [];
+  });
 }
 
 /**

@@ -1,4 +1,4 @@
-import { timesAtOrBelow } from '../../core/curing/cold-spells.ts';
+import { fallsTo } from '../../core/curing/cold-spells.ts';
 import { ageAt, timeToReachAge } from '../../core/curing/equivalent-age.ts';
 import { STEP } from '../../core/curing/forecast.ts';
 import {
@@ -7,7 +7,7 @@ import {
   REPEATED_FREEZE_STRENGTH,
   strongAfter,
 } from '../../core/curing/frost.ts';
-import { COLDEST_AT, extremesOf } from '../../core/curing/history.ts';
+import { COLDEST_AT, extremesOf, temperatureAt } from '../../core/curing/history.ts';
 import {
   COLDEST_CURE,
   EARLIEST_ADJUSTED_AGE,
@@ -37,6 +37,7 @@ import {
 import { FrostChart } from '../shared/FrostChart.tsx';
 import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
+import { saidApart } from '../shared/said-apart.ts';
 
 /** Each that the cement may have, and that of the reader's own results. */
 const coefficientsOf = (v: {
@@ -75,22 +76,28 @@ export default worksheet({
     const coefficients = coefficientsOf(v);
     const grows = { history, law, strength28: v.strength28, coefficients };
     // One temperature held for as long as is looked ahead is nobody's count of nights.
-    const counted = known.until < AHEAD ? known.until : known.measured;
+    const held = v.source === 'steady' || (v.source === 'readings' && v.after === 'mean');
+    const counted = held ? known.measured : known.until;
     const guard = frostGuard({ ...grows, until: counted });
     const wanted = strongAfter(v.wanted, grows);
     const { oneFreeze, repeated, cured } = guard;
-    // After the last low that was entered it falls towards one that nobody did.
-    const lastLow = Math.max(known.measured, counted - DAY + COLDEST_AT);
-    const freezes = timesAtOrBelow(
-      history,
-      FREEZES_AT,
-      Math.min(lastLow, repeated.time ?? Infinity),
+    /** From here on one freeze does no harm: it stands that, and its cure is over or needed no more. */
+    const within = cured.strength < repeated.strength ? cured : repeated;
+    const safe = within.strength > oneFreeze.strength ? within : oneFreeze;
+    // After the last low that was entered it falls towards one that nobody did; where a forecast takes over it may freeze.
+    const lastLow = Math.max(known.measured + STEP, counted - DAY + COLDEST_AT);
+    const [, second] = fallsTo(history, FREEZES_AT, Math.min(lastLow, repeated.time ?? Infinity));
+    /** The freeze that does harm: after it, it is not known to grow any more. */
+    const frozen = safe.frozenFirst ? guard.firstFreeze : second;
+    /** So long the cold counts: until its cure is over and, if it ever does, it stands one freeze. */
+    const cures = Math.max(
+      cured.time ?? Infinity,
+      oneFreeze.age === undefined ? 0 : (oneFreeze.time ?? Infinity),
     );
-    /** Frozen before it stands that, before its cure is over or more than once, it is not known to grow any more. */
-    const frozen =
-      oneFreeze.frozenFirst || (repeated.frozenFirst && (cured.frozenFirst || freezes > 1))
-        ? guard.firstFreeze
-        : undefined;
+    const coldest = history.temperatures.reduce(
+      (least, each, i) => (history.times[i]! > cures ? least : Math.min(least, each)),
+      temperatureAt(history, cures),
+    );
     const unfrozen = (time: number | undefined) =>
       time === undefined || time > (frozen ?? time) ? undefined : time;
     /** Before this it is too young for any strength. */
@@ -103,7 +110,8 @@ export default worksheet({
     return {
       known,
       guard,
-      freezes,
+      safe,
+      cold: !isMeasured(known, cures) && tooColdToCure(coldest),
       warmest: extremesOf(history).warmest,
       age: wanted.age,
       frozen,
@@ -171,31 +179,33 @@ export default worksheet({
       note: 'by the lowest growth curve, from the low end',
     },
   },
-  judge: ({ known, guard, freezes, frozen, atFreeze, warmest }, v, say) => {
+  judge: ({ known, guard, safe, cold, frozen, atFreeze, warmest }, v, say) => {
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
     const passed = doubtWords(passedFrostWords(known, v.castAt, say), hot?.say);
-    const { oneFreeze, repeated, firstFreeze, frozenFor } = guard;
-    const mpa = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
+    const { oneFreeze, repeated, cured, firstFreeze, frozenFor } = guard;
+    const near = atFreeze === undefined ? [] : [atFreeze];
+    const mpa = (pa: number, marks: readonly number[] = near, significant = 2) =>
+      saidApart(pa, 'stress', marks, say, { units: MPA, significant });
     // 500 psi, as its source rounds it.
-    const mark = say(ONE_FREEZE_STRENGTH, 'stress', {
-      units: MPA,
-      significant: say.system === 'us' ? 1 : 2,
-    });
+    const mark = mpa(ONE_FREEZE_STRENGTH, near, say.system === 'us' ? 1 : 2);
     const often = mpa(REPEATED_FREEZE_STRENGTH);
     const also = passed ? ` ${passed}` : '';
     const falls = firstFreeze === undefined ? '' : freezesWords(known, v.castAt, firstFreeze);
-    const has = atFreeze === undefined ? '' : `with ${mpa(atFreeze)}`;
+    const has =
+      atFreeze === undefined
+        ? ''
+        : `with ${mpa(atFreeze, [ONE_FREEZE_STRENGTH, REPEATED_FREEZE_STRENGTH, cured.strength])}`;
     const stands = `${falls}${frozenFor > STEP ? `, for ${say(frozenFor, 'time', { units: HOURS, significant: 2 })} in all` : ''}, ${has}: ${mark} stands one freeze`;
     if (frozen !== undefined) {
       const why = oneFreeze.frozenFirst
         ? `${falls}, ${has ? `${has}: less than the ${mark} that stands one freeze` : 'too young to have any strength worth reckoning'}`
-        : freezes > 1
-          ? `${stands}, and this is more than one, which takes ${often}`
-          : `${stands}, but its cure lasts until it has ${mpa(guard.cured.strength)}, by the longest European class`;
+        : safe.frozenFirst
+          ? `${stands}, but its cure lasts until it has ${mpa(cured.strength)}, by the longest European class`
+          : `${stands}. ${freezesWords(known, v.castAt, frozen, ' again')}: more than one, which takes ${often}`;
       return {
         verdict: 'stop',
-        say: `${why}. ${isMeasured(known, frozen) ? 'No strength is to be reckoned from its age any more: see “If it has frozen”, below.' : 'Bring it indoors or insulate it before then, or do not cast.'}${also}`,
+        say: `${why}. ${isMeasured(known, frozen) ? 'No strength is to be reckoned from its age any more: see “If it has frozen”, below.' : `Bring it indoors or insulate it before then${known.measured > 0 ? '' : ', or do not cast'}.`}${also}`,
       };
     }
     if (firstFreeze !== undefined && repeated.frozenFirst)
@@ -203,12 +213,23 @@ export default worksheet({
         verdict: 'look',
         say: `${stands}. Keep it from freezing again${repeated.age === undefined ? '' : ` before it has ${often}`}.${also}`,
       };
+    const stood = falls && `${falls}, ${has}: ${often} stands it again and again.`;
+    const enough =
+      safe === cured
+        ? `${mpa(cured.strength)}, where its cure ends`
+        : safe === repeated
+          ? often
+          : mark;
+    const strong =
+      isMeasured(known, safe.time ?? Infinity) &&
+      `By your readings it has ${enough}, and stands a freeze.`;
     if (passed)
       return {
         verdict: 'look',
-        say: `${passed} ${oneFreeze.age === undefined ? `This mix never reaches the ${mark} that stands one freeze: keep it from freezing for the whole cure.` : `Keep it from freezing until it has ${mark}.`}`,
+        say: stood
+          ? `${stood} ${passed}`
+          : `${passed} ${oneFreeze.age === undefined ? `This mix never reaches the ${mark} that stands one freeze: keep it from freezing for the whole cure.` : strong || `Keep it from freezing until it has ${enough}.`}`,
       };
-    const cold = tooColdToCure(guard.coldest);
     const ages = `below ${say(COLDEST_CURE, 'temperature', { plain: true })} it hardly ages. Keep it warmer.`;
     if (oneFreeze.age === undefined)
       return {
@@ -218,11 +239,13 @@ export default worksheet({
     if (cold)
       return {
         verdict: 'look',
-        say: `${falls ? `${falls}, ${has}: ${often} stands it again and again. But` : 'No frost is in these temperatures, but'} ${ages}`,
+        say: `${stood ? `${stood} But` : 'No frost is in these temperatures, but'} ${ages}`,
       };
     return {
       verdict: 'good',
-      say: `No frost catches it by these temperatures. Look at the forecast each day until it has ${mark}.`,
+      say:
+        stood ||
+        `No frost catches it by these temperatures. ${strong || `Look at the forecast each day until it has ${enough}.`}`,
     };
   },
   notes: ({ known, guard, reached }, v, say) => [

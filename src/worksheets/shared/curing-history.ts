@@ -85,11 +85,9 @@ function freezesOn({ measured }: Known, castAt: number, freezes: number): string
 /** Whether the readings have that moment in them: what they say of it has happened. */
 export const isMeasured = ({ measured }: Known, time: number) => measured > 0 && time <= measured;
 
-/** That it freezes, or has by its readings, and when. */
-export const freezesWords = (known: Known, castAt: number, freezes: number) =>
-  isMeasured(known, freezes)
-    ? `By your readings it froze on ${freezesOn(known, castAt, freezes)}`
-    : `It freezes on ${freezesOn(known, castAt, freezes)}`;
+/** That it freezes, or has by its readings, and when; `again` where it is not the first time. */
+export const freezesWords = (known: Known, castAt: number, freezes: number, again = '') =>
+  `${isMeasured(known, freezes) ? 'By your readings it froze' : 'It freezes'}${again} on ${freezesOn(known, castAt, freezes)}`;
 
 /** Time of day of a moment on the reader's clock, s after midnight. */
 export const timeOfDay = (moment: number) => ((moment % DAY) + DAY) % DAY;

@@ -1,11 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { AgeLaw } from '../../../src/core/curing/age-factor.ts';
-import {
-  firstAtOrBelow,
-  timeAtOrBelow,
-  timesAtOrBelow,
-} from '../../../src/core/curing/cold-spells.ts';
+import { fallsTo, firstAtOrBelow, timeAtOrBelow } from '../../../src/core/curing/cold-spells.ts';
 import { dinCuring } from '../../../src/core/curing/curing-rules.ts';
 import {
   DRY_ENOUGH_MOISTURE,
@@ -44,11 +40,11 @@ describe('frost guard', () => {
 
   test('each fall to the level counts once, the first moment too, and none after the end', () => {
     const nights = (temperatures: readonly number[], until = Infinity) =>
-      timesAtOrBelow({ times: [0, 1, 2, 3, 4, 5], temperatures, gaps: [] }, 273.15, until);
+      fallsTo({ times: [0, 1, 2, 3, 4, 5], temperatures, gaps: [] }, 273.15, until).length;
     expect(nights([280, 273.15, 270, 274, 272, 280])).toBe(2);
     expect(nights([270, 271, 274, 274, 272, 272])).toBe(2);
-    expect(nights([280, 270, 280, 270, 280, 270], 3)).toBe(2);
-    expect(nights([280, 270, 280, 270, 280, 270], 2.9)).toBe(1);
+    expect(nights([280, 270, 280, 270, 280, 270], 2.7)).toBe(2);
+    expect(nights([280, 270, 280, 270, 280, 270], 2.6)).toBe(1);
     expect(nights([280, 280, 280, 280, 280, 273.2])).toBe(0);
   });
 
