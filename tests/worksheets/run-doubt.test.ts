@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../src/bench/entries.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
 import {
   bucketDoubt,
@@ -204,6 +205,48 @@ describe('slips in what was put in', () => {
     expect(of('249')).toBe('look');
     expect(of('251')).toBe('stop');
     expect(of('31')).toBe('stop');
+  });
+
+  test('thin foam is held against the planned first, then asked for a slip', () => {
+    const of = (planned: number) =>
+      doubt({ foamDensity: '18.8' }, { ...own, foamDensity: planned }) ?? '';
+    expect(of(80)).toMatch(
+      /^The foam comes to 18\.8\sg\/L, where 80\.0\sg\/L is planned: look again/,
+    );
+    expect(of(20)).toMatch(/First look for a slip.* If it stands, close the air/);
+  });
+
+  // As the plan’s own worksheet has it: 16, 32 and 250 g/L, and a tenth of water to all that is dry.
+  test.each([
+    [{ 'mix.foamDensity': { t: '10', u: 'g/L' } }, 'hardly foam'],
+    [{ 'mix.foamDensity': { t: '30', u: 'g/L' } }, 'lighter than the standards’ band'],
+    [{ 'mix.foamDensity': { t: '300', u: 'g/L' } }, 'hardly foam'],
+    [{ 'mix.foamDensity': { t: '32', u: 'g/L' } }, undefined],
+    [{ 'mix.foamDensity': { t: '250', u: 'g/L' } }, undefined],
+    [{ 'mix.sandCement': { t: '5' } }, 'damp sand'],
+    [{ 'mix.sandCement': { t: '3' } }, undefined],
+  ] as [Entries, string | undefined][])('a plan of %o stops at its first step: %s', (of, words) => {
+    const planned = runPlan(
+      { ...bench, 'proportion.wetDensity': { t: '1500', u: 'kg/m3' }, ...of },
+      {},
+      say,
+    )!;
+    const said = (readings: Partial<Record<ReadingName, string>>) =>
+      runDoubt(runReadings(batch(readings), say), planned, say);
+    const exactly = { cement: `${planned.cement}`, water: `${planned.water}` };
+    for (const readings of [{}, exactly, { ...exactly, sand: `${planned.sand}` }])
+      expect(said(readings)).toEqual(
+        words && { verdict: 'stop', say: expect.stringContaining(words) },
+      );
+  });
+
+  test('what is weighed in counts, not what a plan has of it', () => {
+    const thin = { ...own, foamDensity: 30 };
+    expect(doubt({ foamDensity: '50' }, thin)).toBeUndefined();
+    const sandy = { ...own, sand: 80 };
+    expect(doubt({ foamDensity: '70' }, sandy)).toContain('damp sand');
+    expect(doubt({ foamDensity: '70', sand: '0' }, sandy)).toBeUndefined();
+    expect(doubt({ foamDensity: '70', sand: '80' }, own)).toContain('damp sand');
   });
 
   test('what followed from the foam is not asked about before the foam', () => {

@@ -18,16 +18,32 @@ import { foamFault } from '../shared/is-foam.ts';
  */
 const STIFF = { look: 0.15, stop: 0.1 } as const;
 
-/** What is wrong with a foam of that density, kg/m³, in words. `watered`: what its water makes of the mix. */
-export function foamFaultDoubt(foam: number, say: Say, watered = '.'): Judgement | undefined {
+/** A base mix with so little water to all that is dry, kg, that foam breaks in it. */
+export function stiffDoubt(water: number, dry: number, say: Say): Judgement | undefined {
+  const share = water / dry;
+  if (!(share < STIFF.look)) return undefined;
+  const damp = share < STIFF.stop;
+  return {
+    verdict: damp ? 'stop' : 'look',
+    say: `The water is ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of all that is dry: ${damp ? 'damp sand, which takes no foam' : 'a stiff base mix, which breaks foam'}. Take less sand, or more water.`,
+  };
+}
+
+/** What is wrong with a foam of that density, kg/m³, in words. `watered`: what its water makes of the mix; `name`: whose it is. */
+export function foamFaultDoubt(
+  foam: number,
+  say: Say,
+  watered = '.',
+  name = 'Foam',
+): Judgement | undefined {
   const fault = foamFault(foam);
   if (!fault) return undefined;
-  const foamed = `Foam of ${say(foam, 'density', { units: FOAM })} is`;
+  const foamed = `${name} of ${say(foam, 'density', { units: FOAM })} is`;
   return {
     verdict: fault.verdict,
     say: {
       hardly: `${foamed} hardly foam${watered} Weigh it again, and look at its unit.`,
-      thin: `${foamed} lighter than the standards’ band (from memory): little of it survives the paddle, and the mix comes out heavier. Close the air a little, or make the solution stronger.`,
+      thin: `${foamed} lighter than the standards’ band (from memory): little of it survives the paddle, and the mix comes out heavier. First look for a slip: in its unit, its vessel’s volume and the weights. If it stands, close the air a little, or make the solution stronger.`,
       wet: `${foamed} wet${watered} Open the air a little.`,
     }[fault.is],
   };
@@ -44,8 +60,7 @@ export function mixDoubts(
   weighs = 'The mix weighs',
 ): Judgement[] {
   const doubts: Judgement[] = [];
-  const doubt = (words: string, stop = false) =>
-    doubts.push({ verdict: stop ? 'stop' : 'look', say: words });
+  const doubt = (words: string) => doubts.push({ verdict: 'look', say: words });
   const ratio = mix.waterCementBase.toFixed(2);
   const density = (si: number) => say(si, 'density', { units: DENSITY });
   const watered = `: with its water the w/c is ${mix.waterCementTotal.toFixed(2)}.`;
@@ -66,13 +81,8 @@ export function mixDoubts(
         `${weighs} ${density(mix.wetDensity)}, outside the ${density(CELLULAR_RANGE.min)} to ${density(CELLULAR_RANGE.max)} that cellular concrete is made at.`,
       );
 
-  const water = mix.water / (mix.cement + mix.sand);
-  const damp = water < STIFF.stop;
-  if (water < STIFF.look)
-    doubt(
-      `The water is ${say(water, 'ratio', { units: PERCENT, significant: 2 })} of all that is dry: ${damp ? 'damp sand, which takes no foam' : 'a stiff base mix, which breaks foam'}. Take less sand, or more water.`,
-      damp,
-    );
+  const stiff = stiffDoubt(mix.water, mix.cement + mix.sand, say);
+  if (stiff) doubts.push(stiff);
   return doubts;
 }
 

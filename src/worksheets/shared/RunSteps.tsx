@@ -14,8 +14,8 @@ import { FoamByWeight, FoamWeight, useFoamWeighing } from './RunFoamWeight.tsx';
 import { Weigh } from './RunWeigh.tsx';
 import { SCALE } from './record-fields.ts';
 import { type FoamWanted, foamWanted } from './run-base.ts';
-import { bucketDoubt, placedDoubt } from './run-doubt.ts';
-import { foamDoubt, foamLook } from './run-foam-doubt.ts';
+import { bucketDoubt, placedDoubt, runDoubt } from './run-doubt.ts';
+import { foamLook } from './run-foam-doubt.ts';
 import { foamWeighing } from './run-foam-in.ts';
 import { formsPlanned, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
@@ -118,7 +118,7 @@ function Foam({ editor, plan, say, over }: StepProps) {
   const weighing = useFoamWeighing({ editor, say });
   const { problem } = weighing;
   const readings = runReadings(editor.record, say);
-  const none = foamDoubt(readings, plan, say);
+  const none = runDoubt(readings, plan, say);
   const wanted: FoamWanted = over
     ? { is: 'unknown' }
     : problem

@@ -33,10 +33,14 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
   const target = at('planned') ?? plan?.wetDensity;
   // Nobody aims at the example’s.
   const aimless = plan?.aimed === false && at('planned') === undefined;
-  const advice =
+  const doubt = runDoubt(readings, plan, say);
+  const found =
     density !== undefined && target !== undefined && !over
       ? adviceOn({ density, target, made: record.corrections.length }, readings, plan, say)
       : undefined;
+  // Nothing is added to what is to be stopped, and it is not placed as it is.
+  const advice =
+    doubt?.verdict === 'stop' && (found?.is === 'add' || found?.is === 'place') ? undefined : found;
   const doubted =
     advice &&
     doubtWords(
@@ -100,7 +104,7 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
       {gas && <Verdict verdict="look" say={gas} />}
       {advice?.is === 'leave' && (
         <Verdict
-          {...(runDoubt(readings, plan, say)
+          {...(doubt
             ? {
                 verdict: 'look',
                 say: 'The density is near enough. Settle what was put in before you place it.',

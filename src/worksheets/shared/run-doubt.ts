@@ -1,10 +1,11 @@
 import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
+import { stiffDoubt } from '../mix/mix-doubts.ts';
 import { DENSITY, LITRES } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { hasRoom } from './correction-advice.ts';
-import { baseIn, foamWanted, massIn, outOf } from './run-base.ts';
+import { baseIn, foamWanted, massIn, otherMass, outOf } from './run-base.ts';
 import { foamDoubt } from './run-foam-doubt.ts';
 import type { RunReadings } from './run-readings.ts';
 import { blendDensity } from './run-weighings.ts';
@@ -41,8 +42,17 @@ export const runDoubt = (...asked: Parameters<typeof runDoubts>): Judgement | un
 
 function baseDoubt({ at }: RunReadings, own: RunPlan | undefined, say: Say) {
   const [water, cement] = [at('water'), at('cement')];
-  if (cement !== 0 && (water === undefined || cement === undefined)) return undefined;
-  return baseMixDoubt({ water: water ?? 0, cement }, own, say);
+  const weighed = cement === 0 || (water !== undefined && cement !== undefined);
+  const doubt = weighed ? baseMixDoubt({ water: water ?? 0, cement }, own, say) : undefined;
+  // Of damp sand, some of what it weighs is water.
+  if (doubt || own?.damp) return doubt;
+  const [wet, dry] = weighed
+    ? [water ?? 0, cement + (at('sand') ?? own?.sand ?? 0)]
+    : own
+      ? [own.water, own.cement + own.sand]
+      : [1, 0];
+  const stiff = stiffDoubt(wet, dry + otherMass(own), say);
+  return stiff?.verdict === 'stop' ? stiff : undefined;
 }
 
 function amountDoubts(

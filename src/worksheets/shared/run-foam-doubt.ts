@@ -9,19 +9,22 @@ import type { RunReadings } from './run-readings.ts';
 /** Foam so many times heavier or lighter than planned was weighed or typed wrong. A choice. */
 const ANOTHER_FOAM = 2;
 
-/** Foam that is none, or not the one of the reader’s own plan: a slip, or of no use. */
+/** Foam, as planned while none is weighed, that is none, or not that of the reader’s own plan: a slip, or of no use. */
 export function foamDoubt(
   { at }: RunReadings,
   plan: RunPlan | undefined,
   say: Say,
 ): Judgement | undefined {
-  const foam = at('foamDensity');
+  // Worked out of two amounts, it may lie a sliver beside a limit.
+  const planned = plan?.example ? 0 : Number((plan?.foamDensity ?? 0).toPrecision(9));
+  const weighed = at('foamDensity');
+  const foam = weighed ?? planned;
   if (!foam) return undefined;
-  const planned = plan?.example ? 0 : (plan?.foamDensity ?? 0);
   const another = planned && Math.max(foam / planned, planned / foam) > ANOTHER_FOAM;
   const fault = foamFault(foam);
-  if (fault?.is === 'thin') return foamFaultDoubt(foam, say);
-  if (!another && fault?.is !== 'hardly') return undefined;
+  if (!another && fault?.verdict !== 'stop') return undefined;
+  if (weighed === undefined) return foamFaultDoubt(foam, say, undefined, 'The plan’s foam');
+  if (!another && fault?.is === 'thin') return foamFaultDoubt(foam, say);
   const words = (density: number) => say(density, 'density', { units: FOAM });
   return {
     verdict: fault?.verdict ?? 'look',
