@@ -12,10 +12,11 @@ type Found = Answered['numbers'][string] | 'asked' | undefined;
  */
 export function keepResults(
   sheet: AnyWorksheet,
-  { own, onExample }: Reading,
+  reading: Reading,
   answered: Answered | Unanswered,
   worked: boolean,
 ): void {
+  const { own, onExample } = reading;
   const keeps = Object.entries(sheet.keeps ?? {});
   const answers = answered.ok && keeps[0] !== undefined && keeps[0][0] in answered.numbers;
   const owner = { from: sheet.question, by: sheet.id };
@@ -39,7 +40,7 @@ export function keepResults(
   for (const [name, key] of keeps) put(key, ({ numbers }) => numbers[name]);
   for (const [key, of] of Object.entries(sheet.leaves ?? {}))
     put(key, ({ result }) => {
-      const value = of(result);
+      const value = of(result, reading);
       return typeof value === 'number' ? { value } : value;
     });
 }

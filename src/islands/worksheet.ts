@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { KeptResults } from '../bench/entries.ts';
 import type { DomainError } from '../core/domain-error.ts';
 import type { Kind } from '../core/quantity/kinds.ts';
+import type { Reading } from './engine/reading.ts';
 import type { Say } from './engine/say.ts';
 import type { Fields, Units, Values } from './fields.ts';
 
@@ -83,11 +84,12 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   readonly minds?: readonly string[];
   /**
    * Fields whose example answers nobody, such as one that nobody can fill before the bench, and what is said in place of
-   * a verdict while it is the example's and other readings are not, if anything. Of the results only the first is then shown.
+   * a verdict while it is the example's, or rests on it, and other readings are not, if anything. Of the results only the
+   * first is then shown.
    */
   readonly awaits?: readonly (readonly [
     field: keyof F & string,
-    words: (result: R, say: Say) => string | undefined,
+    words: (result: R, say: Say, kept: KeptResults) => string | undefined,
   ])[];
   /** What a reader must know about this result, one sentence each. */
   readonly notes?: (result: R, values: Values<F>, say: Say) => readonly string[];
@@ -106,7 +108,9 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
    * What else it leaves on the bench without showing it, in SI: bench key → what lies under it, if anything;
    * `asked` where it cannot tell and the next field must be typed, for which its `asks` has the sentence.
    */
-  readonly leaves?: Readonly<Record<string, (result: R) => number | 'asked' | undefined>>;
+  readonly leaves?: Readonly<
+    Record<string, (result: R, reading: Reading) => number | 'asked' | undefined>
+  >;
   /** Results that a later worksheet answers anew, and what follows takes from there: result name → its bench key. */
   readonly givesWay?: Readonly<Record<string, string>>;
   readonly working: readonly WorkingStep<Values<F>, R>[];

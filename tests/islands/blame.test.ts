@@ -47,3 +47,27 @@ test('what core refuses is said in the units its field is asked in', () => {
     problems: [{ say: 'One: read 1000\u00a0g; it must be at least 5000\u00a0g.' }],
   });
 });
+
+test.each([
+  [1, ''],
+  [0.5, ' Still the example’s: “Lives”.'],
+])('an example that only happens to be 100 %% refuses nothing: %s', (max, still) => {
+  const units = { metric: '%', us: '%' } as const;
+  const fields = {
+    share: number('ratio', { label: 'Share', example: '20 %', units }),
+    lives: number('ratio', { label: 'Lives', example: `${100 * max} %`, units }),
+  };
+  const work = (): number => {
+    throw new DomainError({ quantity: 'share', value: 2, kind: 'ratio', allowed: { max } });
+  };
+  const sheet = { ...refusing, fields, work } as unknown as AnyWorksheet;
+  const found = answer(
+    sheet,
+    readWorksheet(sheet, { 'refusing.share': { t: '200' } }, {}, say),
+    say,
+  );
+  expect(found).toMatchObject({
+    ok: false,
+    problems: [{ say: `Share: read 200\u00a0%; it must be at most ${100 * max}\u00a0%.${still}` }],
+  });
+});

@@ -85,7 +85,10 @@ function left(t: string, hours: string): readonly [Entries, KeptResults] {
   const entries = { ...readings(t, { mean: '13' }), 'part.sinceCasting': { t: hours } };
   const { numbers, result } = answered(temperatureAge, entries);
   const owner = { from: temperatureAge.question, by: temperatureAge.id };
-  const frost = temperatureAge.leaves!['curing.firstFrost']!(result as never) as number | undefined;
+  const frost = temperatureAge.leaves!['curing.firstFrost']!(
+    result as never,
+    readWorksheet(temperatureAge, entries, {}, say),
+  ) as number | undefined;
   return [
     entries,
     {

@@ -122,7 +122,7 @@ test('what stubby bars bore reads high, and goes no further', () => {
     if (!found.ok) throw new Error('no answer');
     const left = Object.entries(breakABar.leaves!).map(([key, of]) => [
       key,
-      of(found.result as never),
+      of(found.result as never, {} as never),
     ]);
     return {
       words: found.judgement.say,

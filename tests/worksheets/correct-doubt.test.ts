@@ -1,10 +1,15 @@
 import { expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
+import { $kept, keep } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { restOnExample } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { keepResults } from '../../src/islands/keep-results.ts';
+import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import batch from '../../src/worksheets/mix/batch.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
+import proportion from '../../src/worksheets/mix/proportion.tsx';
 
 const say = speaker('metric');
 
@@ -49,7 +54,7 @@ test('no amount is named for the example’s mixer full; near enough needs none'
   expect(words).toMatch(/^8\s% too heavy\. How much to add depends on what is in the mixer/);
   expect(shown).toEqual(['measured']);
   expect(rests).toMatch(/: “Mix in the mixer”, “Target wet density”, “Foam density now”, /);
-  expect(on('6.4')[0]).toContain('is near enough');
+  expect(on('6.4')[0]).toContain('is near enough to the invented example’s density. Place it only');
   expect(on('6.9', { 'correct.mass': { t: '7.8', u: 'kg' } })[0]).toMatch(/Add 1\.2\sL of foam/);
 });
 
@@ -73,4 +78,33 @@ test('a weighing that is still the example’s stops nobody', () => {
   // As planned the load is 14 L, and the bucket holds 20.
   const small = of({ ...plan, 'correct.mass': { t: '14', u: 'kg' } })!;
   expect(small.say).toMatch(/holds more than one load: bring a vessel of about 3\sL/);
+});
+
+test.each([
+  ['proportion', proportion as AnyWorksheet],
+  ['batch', batch as AnyWorksheet],
+])('what of a plan is still the example’s, and what is not, is told apart: %s', (id, sheet) => {
+  const at = (full: string, plan: Entries) => {
+    const entries = { ...plan, 'correct.full': { t: full, u: 'kg' } };
+    const reading = readWorksheet(sheet, entries, {}, say);
+    keepResults(sheet, reading, answer(sheet, reading, say), true);
+    const kept = $kept.get();
+    const found = answer(correct, readWorksheet(correct, entries, kept, say), say, kept);
+    for (const key of Object.keys(kept)) keep(key, undefined);
+    return found.ok ? found.judgement : undefined;
+  };
+  const foam = { 'foam.density': { t: '75', u: 'g/L' }, 'batch.foamDensity': { t: '75' } };
+  const aim = { [`${id}.wetDensity`]: { t: '600', u: 'kg/m3' } };
+  const volume = { [`${id}.volume`]: { t: '30', u: 'L' } };
+  for (const plan of [foam, aim, { ...foam, ...volume }])
+    expect(at('14', plan)!.say).toMatch(/^10\s% too heavy\. How much to add depends/);
+  expect(at('14', { ...aim, ...volume })!.say).toMatch(/Add \S+\sL of foam/);
+  expect(at('13', { ...foam, ...volume })).toMatchObject({
+    verdict: 'look',
+    say: expect.stringContaining('the invented example’s density'),
+  });
+  expect(at('13', aim)).toMatchObject({
+    verdict: 'good',
+    say: expect.stringContaining('Stop stirring and place it.'),
+  });
 });

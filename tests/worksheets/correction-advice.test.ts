@@ -28,6 +28,7 @@ const one = (density: number, made: number, more = {}) =>
   answered(correct, {
     'correct.full': full(density),
     'correct.mass': kg('21.02'),
+    'correct.target': { t: '600', u: 'kg/m3' },
     'correct.made': { t: `${made}` },
     ...more,
   });

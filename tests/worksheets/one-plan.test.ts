@@ -23,7 +23,8 @@ import { sheets } from './all.ts';
 
 const say = speaker('metric');
 const found = (sheet: AnyWorksheet, entries: Entries) => {
-  const found = answer(sheet, readWorksheet(sheet, entries, $kept.get(), say), say);
+  const kept = $kept.get();
+  const found = answer(sheet, readWorksheet(sheet, entries, kept, say), say, kept);
   if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
   return found;
 };
@@ -168,6 +169,8 @@ test('where the ratio counts all water, the base mix is not asked to hold the fo
 describe('where the ratio counts all water, the base mix to add', () => {
   const entries: Entries = {
     ...ways['the ratio counts all water'],
+    'proportion.volume': { t: '105.12', u: 'L' },
+    'proportion.wetDensity': { t: '600', u: 'kg/m3' },
     'correct.full': { t: '11.85', u: 'kg' },
   };
 

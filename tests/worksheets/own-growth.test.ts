@@ -22,7 +22,7 @@ function tested(results: string): KeptResults {
     'curing.strengthFrom': { t: 'own' },
     'curing.results': { t: results },
   });
-  const growth = strengthTime.leaves!['curing.growth']!(result as never);
+  const growth = strengthTime.leaves!['curing.growth']!(result as never, {} as never);
   const owner = { from: strengthTime.question, by: strengthTime.id };
   return {
     'curing.strength28': { v: numbers.low28!.value, ...owner },
@@ -81,9 +81,9 @@ test('where results show no growth of their own, none is left', () => {
   expect(tested('7\t2.6\n7\t2.8')).not.toHaveProperty('curing.growth');
   expect(tested('3\t5\n28\t4')).not.toHaveProperty('curing.growth');
   expect(tested('0.2\t0.01\n28\t8')['curing.growth']).toBeDefined();
-  expect(strengthTime.leaves!['curing.growth']!(answered(strengthTime, {}).result as never)).toBe(
-    undefined,
-  );
+  expect(
+    strengthTime.leaves!['curing.growth']!(answered(strengthTime, {}).result as never, {} as never),
+  ).toBe(undefined);
 });
 
 test('the European classes wait for the reader’s own growth', () => {

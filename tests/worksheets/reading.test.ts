@@ -226,6 +226,16 @@ test('a refusal by core names the end that was passed, not the one nobody meets'
   );
   const refused = answer(foamDensity, own, metric);
   expect(refused.ok || refused.problems[0]!.say).not.toContain('example');
+  // The full weight is the example's: no scale was set to zero.
+  const empty = readWorksheet(foamDensity, { 'bucket.tare': typed('3') }, {}, metric);
+  expect(answer(foamDensity, empty, metric)).toMatchObject({
+    ok: false,
+    problems: [
+      {
+        say: 'Vessel, struck full of foam: read 2.45\u00a0kg; it must be more than 3\u00a0kg. Still the example’s: “Vessel, struck full of foam”.',
+      },
+    ],
+  });
 });
 
 test('a bucket larger than the mix in the mixer stops the correction, and no amount is given', () => {

@@ -222,7 +222,8 @@ test('a field that takes another worksheet’s result shows the same example as 
           ([name, key]) => [key, numbers[name]?.value] as const,
         ),
         ...Object.entries((sheet as AnyWorksheet).leaves ?? {}).map(
-          ([key, of]) => [key, of(result)] as const,
+          ([key, of]) =>
+            [key, of(result, readWorksheet(sheet, {}, {}, speaker('metric')))] as const,
         ),
       ];
     }),

@@ -3,8 +3,8 @@ import { DomainError, Unsettled } from '../../core/domain-error.ts';
 import type { Fields } from '../fields.ts';
 import type { AnyWorksheet, Judgement } from '../worksheet.ts';
 import { carried, doubtOf, plusMinus, type Sure, withDoubt, withScatter } from './doubt.ts';
-import { refused } from './problems.ts';
-import { choices, inputId, isShown, type Reading } from './reading.ts';
+import { refused, tooLow } from './problems.ts';
+import { choices, inputId, isInvented, isShown, type Reading } from './reading.ts';
 import type { Say } from './say.ts';
 
 export interface Answered {
@@ -36,7 +36,7 @@ export function answer(
   try {
     const result = sheet.work(values, plusMinus(reading), reading.typed);
     const doubt = doubtOf(sheet, reading, result);
-    const waiting = awaited(sheet, reading, result, say);
+    const waiting = awaited(sheet, reading, result, say, kept);
     const numbers: Record<string, { value: number; sure?: Sure }> = {};
     for (const [name, spec] of Object.entries(sheet.results).slice(0, waiting && 1)) {
       const value = spec.of(result);
@@ -64,9 +64,15 @@ export function answer(
 }
 
 /** No verdict on a reading that nobody made yet. */
-function awaited({ awaits }: AnyWorksheet, { own, fields }: Reading, result: unknown, say: Say) {
+function awaited(
+  { awaits }: AnyWorksheet,
+  { own, fields }: Reading,
+  result: unknown,
+  say: Say,
+  kept: KeptResults = {},
+) {
   for (const [field, words] of (own && awaits) || []) {
-    const said = fields[field]?.origin === 'example' && words(result, say);
+    const said = isInvented(fields[field]) && words(result, say, kept);
     if (said) return { verdict: 'look', say: said } as const;
   }
   return undefined;
@@ -102,11 +108,19 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
             end.type === 'number' &&
             end.origin === 'example' &&
             end.field.kind === kind &&
-            end.value &&
+            isShown(end.field.when, chosen) &&
+            // Nothing and the whole are limits that no field sets.
+            passed &&
+            passed !== 1 &&
             end.value === passed,
         );
   const examples = reading.own && example ? ` Still the example’s: “${example.field.label}”.` : '';
-  const words = (worded ? worded(error, say) : refused(error, blamedField, say)) + examples;
+  // A scale set to zero is the reader's: what the example weighs has none.
+  const typed = inList && !('at' in inList) ? inList.rows[Number(row)]?.[cell!] : of;
+  const words =
+    (worded ? worded(error, say) : refused(error, blamedField, say)) +
+    (typed?.origin === 'example' ? '' : tooLow(error, blamedField)) +
+    examples;
   const line = inList && 'at' in inList && inList.at[Number(row)];
   const field = fields[name] ? [name] : Object.keys(fields).slice(0, 1);
   return {

@@ -85,7 +85,8 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
   const because = whole && !Number.isInteger(value) ? 'not-a-whole-number' : undefined;
   if (!low && !high && !because) return undefined;
   const allowed = low ? { min, aboveMin } : high ? { max } : {};
-  return refused({ quantity: field.label, value, kind, allowed, because }, field, say);
+  const refusal = { quantity: field.label, value, kind, allowed, because };
+  return refused(refusal, field, say) + tooLow(refusal, field);
 }
 
 /**
@@ -113,7 +114,6 @@ export function refused(
   const low = min !== undefined && `${aboveMin ? 'more than' : 'at least'} ${end(min, 1)}`;
   const high = max !== undefined && `${belowMax ? 'less than' : 'at most'} ${end(max, -1)}`;
   // Only the end that was passed: the other may be one that nobody meets.
-  const tooLow = low && value <= min! && field?.type === 'number' && field.tooLow?.(value);
   const passed = [!(value > min!) && low, !(value < max!) && high].filter(Boolean);
   const whole = because === 'not-a-whole-number' && 'a whole number';
   const ends = (passed.length > 0 ? passed : [whole, low, high]).filter(Boolean).join(' and ');
@@ -121,5 +121,13 @@ export function refused(
   const read = Number.isFinite(value)
     ? `read ${words(value, ends.endsWith(` ${words(value)}`) ? 12 : 5)}`
     : 'came out as no number';
-  return `${field?.label ?? quantity}: ${read}; it must be ${ends || 'a finite number'}.${tooLow || ''}`;
+  return `${field?.label ?? quantity}: ${read}; it must be ${ends || 'a finite number'}.`;
 }
+
+/** What a field says behind the refusal of too small a value of its own. */
+export const tooLow = ({ value, kind, allowed }: Refusal, field: Field | undefined): string =>
+  (field?.type === 'number' &&
+    field.kind === kind &&
+    value <= allowed.min! &&
+    field.tooLow?.(value)) ||
+  '';

@@ -130,6 +130,10 @@ export const isShown = (
 ): boolean =>
   Object.entries(when ?? {}).every(([name, values]) => values.includes(chosen[name] ?? ''));
 
+/** Whether a field's value is the invented example's, or rests on it. */
+export const isInvented = (reading: FieldReading | undefined): boolean =>
+  reading?.origin === 'example' || (reading?.type === 'number' && !!reading.onExample);
+
 /** Whether a field shows an example nobody confirmed: what is chosen is a default, and no number none. */
 const isExample = (reading: FieldReading): boolean =>
   reading.type !== 'choice' &&

@@ -13,7 +13,6 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
-import { zeroed } from '../shared/foam-vessel.ts';
 import { foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
 import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
 
@@ -168,7 +167,7 @@ export default worksheet({
       : [],
   refusals: {
     'no-foam': ({ quantity, value, allowed }, say) =>
-      `Weighing ${Number(quantity.split('.')[1]) + 1}: read ${say(value, 'mass', { plain: true })}; it must be more than the empty vessel, ${say(allowed.min!, 'mass', { plain: true })}.${zeroed(value)}`,
+      `Weighing ${Number(quantity.split('.')[1]) + 1}: read ${say(value, 'mass', { plain: true })}; it must be more than the empty vessel, ${say(allowed.min!, 'mass', { plain: true })}.`,
     'no-gas': () =>
       'The full vessel is as heavy as if it held plain solution. Check that it was foam to the brim, and that the empty weight is of the same vessel.',
     'more-than-the-foam-held': () =>

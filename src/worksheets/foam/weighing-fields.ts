@@ -68,6 +68,7 @@ export const weighingFields = {
         example: '2.45 kg',
         min: '0 kg',
         max: '200 kg',
+        tooLow: zeroed,
       }),
     },
   }),

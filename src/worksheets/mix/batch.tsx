@@ -6,6 +6,7 @@ import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { judgeBy } from '../shared/judge-by.ts';
+import { OWN_PLAN, ownPlan } from '../shared/own-plan.ts';
 import { batchDoubts } from './batch-doubts.ts';
 import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
@@ -91,6 +92,7 @@ export default worksheet({
     loadWater: 'mix.loadWater',
   },
   leaves: {
+    [OWN_PLAN]: ownPlan,
     'mix.solutionCement': ({ design: { mix } }) => mix.foamMass / mix.cement,
     ...leavesFurther,
     'mix.portland': ({ design: { binder } }) =>

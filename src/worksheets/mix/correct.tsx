@@ -1,3 +1,4 @@
+import { type KeptResults, keptValue } from '../../bench/entries.ts';
 import { demand } from '../../core/domain-error.ts';
 import { EXTREMES } from '../../core/extremes.ts';
 import { type Correction, correctMix } from '../../core/mix/correct.ts';
@@ -15,6 +16,7 @@ import {
   spentJudgement,
   vesselFor,
 } from '../shared/correction-advice.ts';
+import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from '../shared/own-plan.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { pasteWaterCement } from './recipe-fields.ts';
@@ -33,6 +35,8 @@ const tooMuch = (off: number, near: number, say: Say) =>
 /** What is corrected, kg: all that is in the mixer, or as much as it has room for corrected. */
 const inMixer = ({ measured, fix }: { readonly measured: number; readonly fix: Correction }) =>
   measured * fix.volumeBefore;
+
+const isOwn = (kept: KeptResults, much: number) => (keptValue(kept[OWN_PLAN]) ?? 0) >= much;
 
 const noSuchMix = (density: number, say: Say) =>
   `${say(density, 'density', { units: DENSITY })} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`;
@@ -155,12 +159,20 @@ export default worksheet({
     ],
     [
       'mass',
-      ({ advice, off, tolerance, common }, say) =>
-        advice.is === 'add'
+      ({ advice, off, tolerance, common }, say, kept) =>
+        advice.is === 'add' && !isOwn(kept, OWN_AMOUNT)
           ? `${tooMuch(off, tolerance / common.targetDensity, say)}. How much to add depends on what is in the mixer: plan the batch, or type it under “The batch behind it”.`
           : undefined,
     ],
+    [
+      'target',
+      ({ advice, measured }, say, kept) =>
+        advice.is === 'leave' && !isOwn(kept, OWN_AIM)
+          ? `${say(measured, 'density', { units: DENSITY })} is near enough to the invented example’s density. Place it only if that is what you want.`
+          : undefined,
+    ],
   ],
+  minds: [OWN_PLAN],
   judge: ({ advice, measured, off, tolerance }, { target }, say) => {
     const amount = say(measured, 'density', { units: DENSITY });
     if (advice.is === 'refused') return { verdict: 'stop', say: noSuchMix(measured, say) };

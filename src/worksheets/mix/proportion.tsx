@@ -9,6 +9,7 @@ import { solutionDoubt } from '../foam/solution-doubt.ts';
 import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { buckets } from '../shared/buckets.ts';
 import { judgeBy } from '../shared/judge-by.ts';
+import { OWN_PLAN, ownPlan } from '../shared/own-plan.ts';
 import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
 import { jointsOf, PIECES_KEPT, piecesFilled } from '../shared/whole-pieces.ts';
 import { loadsDoubt, mixDoubts, mixRefusals } from './mix-doubts.ts';
@@ -175,6 +176,7 @@ export default worksheet({
     loadWater: 'mix.loadWater',
   },
   leaves: {
+    [OWN_PLAN]: ownPlan,
     // As much of the foam's liquid as a water-cement ratio counts, and all the water that the batch takes.
     'mix.solutionCement': ({ mix }) => mix.foamMass / mix.cement,
     'mix.portland': ({ mix }) => mix.cement,
