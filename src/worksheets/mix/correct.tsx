@@ -14,6 +14,7 @@ import {
   mixAdvice,
   overflows,
   spentJudgement,
+  TO_EXAMPLE,
   vesselFor,
 } from '../shared/correction-advice.ts';
 import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from '../shared/own-plan.ts';
@@ -168,7 +169,7 @@ export default worksheet({
       'target',
       ({ advice, measured }, say, kept) =>
         advice.is === 'leave' && !isOwn(kept, OWN_AIM)
-          ? `${say(measured, 'density', { units: DENSITY })} is near enough to the invented example’s density. Place it only if that is what you want.`
+          ? `${say(measured, 'density', { units: DENSITY })} is near enough ${TO_EXAMPLE}`
           : undefined,
     ],
   ],

@@ -6,7 +6,7 @@ import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { ADDED_FOAM, DENSITY } from './amounts.ts';
 import { asSaid } from './as-said.ts';
-import { addWords, doubtWords, spentWords } from './correction-advice.ts';
+import { addWords, doubtWords, spentWords, TO_EXAMPLE } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { adviceOn, anotherMixNote, refusedWords } from './run-advice.ts';
@@ -112,7 +112,7 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
             : aimless
               ? {
                   verdict: 'look',
-                  say: 'Near enough to the invented example’s density. Place it only if that is what you want.',
+                  say: `Near enough ${TO_EXAMPLE}`,
                 }
               : gas
                 ? { verdict: 'look', say: 'If it stands, it is near enough: place it.' }

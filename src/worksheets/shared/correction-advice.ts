@@ -7,6 +7,10 @@ import { STILL_THAT_MIX } from './near-enough.ts';
 /** Each correction stirs the mix again and breaks foam. Common practice, no source. */
 export const MOST_CORRECTIONS = 2;
 
+/** Behind “near enough”: nobody aimed at that. */
+export const TO_EXAMPLE =
+  'to the invented example’s density. Place it only if that is what you want.';
+
 /**
  * More than this is no correction but a slip: base mix as a share of the mass in the mixer, foam of its
  * volume. A bucket read in kilograms and taken for pounds, or the other way round, asks for more at any
