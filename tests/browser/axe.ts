@@ -26,21 +26,27 @@ export async function faults(
   page: Page,
   only: RunOnly = ALL,
   within: readonly string[] = [],
+  without: RunOnly['values'] = [],
 ): Promise<string[]> {
+  const rules = Object.fromEntries(without.map((rule) => [rule, { enabled: false }]));
   const { violations } = await page.evaluate(
-    async ([runOnly, within]) => {
+    async ([runOnly, within, rules]) => {
       const { axe } = window as unknown as { axe: typeof import('axe-core') };
       const places = within.flatMap((part) => [...document.querySelectorAll(part)]);
       if (within.length > 0 && places.length === 0) throw new Error(`nothing is ${within}`);
       const where = within.length > 0 ? { include: places } : document;
-      return axe.run(where, { runOnly, resultTypes: ['violations'] });
+      return axe.run(where, { runOnly, rules, resultTypes: ['violations'] });
     },
-    [only, within] as const,
+    [only, within, rules] as const,
   );
   return violations.flatMap(({ id, nodes }) =>
     nodes.map((node) => `${id}: ${node.target.join(' ')} ${node.failureSummary ?? ''}`),
   );
 }
+
+/** What axe finds in all but the colours of the page, which are tried by themselves. */
+export const faultsButColours = (page: Page, within?: readonly string[]): Promise<string[]> =>
+  faults(page, ALL, within, COLOURS.values);
 
 /**
  * What axe finds in the colours of the page, where they are not among those `tried` under the same theme:

@@ -1,16 +1,18 @@
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { inject } from 'vitest';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, inject } from 'vitest';
+import { startBrowser } from './chromium.ts';
 
 /** The site under test. */
 export const site = inject('site');
 
-let connecting: Promise<Browser> | undefined;
+let starting: Promise<Browser> | undefined;
 
-/** The shared browser. */
-function sharedBrowser(): Promise<Browser> {
-  connecting ??= chromium.connect(inject('browser'));
-  return connecting;
+/** The browser of this file's tests: their own, for one shared by all files is spoken to through a server. */
+function ownBrowser(): Promise<Browser> {
+  starting ??= startBrowser();
+  return starting;
 }
+afterAll(async () => (await starting)?.close());
 
 export interface Opening {
   theme?: 'light' | 'dark';
@@ -39,7 +41,7 @@ export interface Opened {
 export async function openPage(path: string, opening: Opening = {}): Promise<Opened> {
   const { theme = 'light', width = 1280, height = 900, javaScript = true } = opening;
   const address = opening.at ?? site.url;
-  const browser = await sharedBrowser();
+  const browser = await ownBrowser();
   const context = await browser.newContext({
     colorScheme: theme,
     viewport: { width, height },

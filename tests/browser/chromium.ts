@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import sparticuz from '@sparticuz/chromium';
-import { type BrowserServer, chromium } from 'playwright-core';
+import { type Browser, chromium } from 'playwright-core';
 
 const installed = ['google-chrome-stable', 'google-chrome', 'chromium', 'chromium-browser'];
 
@@ -38,11 +38,6 @@ export const FLAGS = [
   '--font-render-hinting=none',
 ];
 
-/** Starts the browser that all test files share. */
-export async function startBrowser(): Promise<BrowserServer> {
-  return chromium.launchServer({
-    executablePath: await browserPath(),
-    headless: true,
-    args: FLAGS,
-  });
-}
+/** Starts a browser to test with. */
+export const startBrowser = async (): Promise<Browser> =>
+  chromium.launch({ executablePath: await browserPath(), args: FLAGS });

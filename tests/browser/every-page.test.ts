@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { bringAxe, faults, newColourFaults, WIDTH } from './axe.ts';
+import { bringAxe, faults, faultsButColours, newColourFaults, WIDTH } from './axe.ts';
 import { cutText, overflow, SPACED, shownThings, smallTargets, TWICE, under } from './boxes.ts';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
 import { makeMistakes, unsaidMistakes } from './mistakes.ts';
@@ -13,9 +13,9 @@ const [FINGER, GLOVE] = [24, 44];
 const tried = { light: new Set<string>(), dark: new Set<string>(), own: new Set<string>() };
 
 /**
- * Everything wrong with one page. All of axe's rules are run on a phone in light; what alone can change
- * is run again where it does: the width on a desk, the colours in the dark. That nothing shown on a
- * phone is missing on a desk is checked, or else it would go untried.
+ * Everything wrong with one page. All of axe's rules are run on a phone; what alone can change is run
+ * again where it does: the width on a desk, the colours in each theme, where no page before had the same.
+ * That nothing shown on a phone is missing on a desk is checked, or else it would go untried.
  */
 async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   const { page, complaints } = opened;
@@ -31,7 +31,8 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   const note = (shown: string, list: readonly string[]) => {
     for (const fault of list) found.set(fault, [...(found.get(fault) ?? []), shown]);
   };
-  note('360 px', await faults(page));
+  note('360 px', await faultsButColours(page));
+  note('light', await newColourFaults(page, tried.light));
   note('360 px', await overflow(page));
   note('360 px', await cutText(page));
   note('360 px', await smallTargets(page, FINGER));
@@ -66,7 +67,8 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   if ((await makeMistakes(page)) > 0) {
     const told = ['.entry', '.problem', '.withheld'];
     note('mistakes shown', await unsaidMistakes(page));
-    note('mistakes shown in the dark', await faults(page, undefined, told));
+    note('mistakes shown', await faultsButColours(page, told));
+    note('mistakes shown in the dark', await newColourFaults(page, tried.dark));
     await page.emulateMedia({ colorScheme: 'light' });
     note('mistakes shown', await newColourFaults(page, tried.light));
   }

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { type Case, journey, shown as shownOn } from './journey.ts';
@@ -18,6 +18,16 @@ afterEach(async () => {
 });
 
 const shown = (sheet: string, result: string) => shownOn(page, sheet, result);
+/** Until what one worksheet hands to the next has gone through them all. */
+async function still(place: Locator) {
+  let before = '';
+  const changed = async () => {
+    const had = before;
+    before = await place.innerText();
+    return before !== had;
+  };
+  await expect.poll(changed, { interval: 250 }).toBe(false);
+}
 const problem = (id: string) => page.locator(`#${id}-problem`);
 
 const LB = 0.45359237;
@@ -271,6 +281,7 @@ describe('what is heard and printed', () => {
       if (system === 'us') await page.locator('[data-units]').click();
       const weighs = { metric: 'Bucket weighs, kg', us: 'Bucket weighs, lb' }[system]!;
       await expect.poll(() => page.locator('.bench-sheet').innerText()).toContain(weighs);
+      await still(page.locator('.bench-sheet'));
       for (const format of ['A4', 'Letter']) {
         const pdf = (await page.pdf({ format })).toString('latin1');
         expect(pdf.match(/\/Type\s*\/Page\b/g), `${format}, ${system}`).toHaveLength(1);

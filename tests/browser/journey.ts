@@ -139,7 +139,7 @@ async function typeIn(page: Page, a: Case): Promise<void> {
   for (const [at, piece] of a.pieces.entries()) {
     if (at >= (await pieces(page))) {
       await press(page, 'Add another piece');
-      await tabTo(page, `pieces-pieces-${at}-count`, 'Shift+Tab');
+      await tabTo(page, `pieces-pieces-${at}-count`);
     }
     for (const name of ['count', 'length', 'width', 'thickness'] as const)
       await type(`pieces-pieces-${at}-${name}`, piece[name]);

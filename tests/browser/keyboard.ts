@@ -1,14 +1,16 @@
 import type { Page } from 'playwright-core';
 
-/** Tabs until the element with this id has the focus, or back to it; fails when no Tab reaches it. */
-export async function tabTo(
-  page: Page,
-  id: string,
-  key: 'Tab' | 'Shift+Tab' = 'Tab',
-): Promise<void> {
+/** Tabs to the element with this id, back where it lies behind; fails when no Tab reaches it. */
+export async function tabTo(page: Page, id: string): Promise<void> {
   for (let presses = 0; presses < 400; presses++) {
-    if ((await page.evaluate(() => document.activeElement?.id)) === id) return;
-    await page.keyboard.press(key);
+    const lies = await page.evaluate((id) => {
+      const [at, to] = [document.activeElement, document.getElementById(id)];
+      if (at === to) return 'here';
+      const back = at && to && at.compareDocumentPosition(to) & Node.DOCUMENT_POSITION_PRECEDING;
+      return back ? 'behind' : 'ahead';
+    }, id);
+    if (lies === 'here') return;
+    await page.keyboard.press(lies === 'behind' ? 'Shift+Tab' : 'Tab');
   }
   throw new Error(`no number of Tabs reached #${id}`);
 }

@@ -3,18 +3,15 @@ import { join, resolve } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { serve } from '../../scripts/serve.mjs';
 import { filesOf, pathOf } from '../../scripts/site/pages.mjs';
-import { startBrowser } from './chromium.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
     /** The built site: its folder, its address with the base path, and the path of every page. */
     site: { folder: string; base: string; url: string; pages: string[] };
-    /** Where to reach the browser that all test files share. */
-    browser: string;
   }
 }
 
-/** Serves the tested build under its base path and starts one browser, for all browser tests. */
+/** Serves the tested build under its base path, for all browser tests. */
 export default async function setup(project: TestProject) {
   const folder = resolve(process.env.TESTED_SITE ?? '.build/tested');
   const base = process.env.TESTED_BASE ?? '/slurry/';
@@ -25,11 +22,6 @@ export default async function setup(project: TestProject) {
     .filter((file) => file.endsWith('.html') && !file.startsWith('pagefind/'))
     .map(pathOf);
   const served = await serve({ folder, base });
-  const browser = await startBrowser();
   project.provide('site', { folder, base, url: served.url, pages });
-  project.provide('browser', browser.wsEndpoint());
-  return async () => {
-    await browser.close();
-    await served.close();
-  };
+  return served.close;
 }
