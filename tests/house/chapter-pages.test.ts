@@ -1,4 +1,5 @@
 import { globSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { describe, expect, test } from 'vitest';
 
 const FOLDER = 'content/chapters/';
@@ -39,6 +40,12 @@ test('the chapters are found, and every exception is a page', () => {
   expect(pages.length).toBeGreaterThan(60);
   for (const page of [...Object.keys(EXCEPT), ...Object.keys(NO_EXAMPLE)])
     expect(globSync(FOLDER + page)).toHaveLength(1);
+});
+
+test('the page on safety holds every caution, once', () => {
+  const shown = [...body('safety/index.mdx').matchAll(/<Caution id="([\w-]+)" \/>/g)];
+  const known = globSync('content/cautions/*.json').map((file) => basename(file, '.json'));
+  expect(shown.map(([, id]) => id).sort()).toEqual(known.sort());
 });
 
 describe.each(pages)('%s', (page) => {

@@ -15,6 +15,7 @@ const DAY = [
   'pressurised-vessel',
   'compressed-air-jet',
   'cement-dust',
+  'hot-sand',
   'pigment-dust',
   'glass-fibre',
   'calcium-chloride',
@@ -25,6 +26,7 @@ const DAY = [
   'heavy-lift',
   'falling-and-tipping',
   'falling-load',
+  'flying-pieces',
   'hot-oven',
 ] as const;
 

@@ -276,7 +276,7 @@ export default worksheet({
       )}
     </>
   ),
-  cautions: ['not-load-bearing'],
+  cautions: ['flying-pieces', 'not-load-bearing'],
   defers: [
     'Tests of the batch decide. Where anything must carry, a licensed engineer and another material do.',
   ],

@@ -279,7 +279,7 @@ export default worksheet({
         ]),
     },
   ],
-  cautions: ['not-load-bearing', 'who-decides-structure'],
+  cautions: ['flying-pieces', 'not-load-bearing', 'who-decides-structure'],
   defers: [
     'No strength here is a design value. What may carry anything is for local code and a licensed structural engineer.',
   ],

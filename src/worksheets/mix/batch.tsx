@@ -163,6 +163,7 @@ export default worksheet({
   cautions: [
     'caustic-slurry',
     'cement-dust',
+    'hot-sand',
     'drill-mixer',
     'glass-fibre',
     'pigment-dust',
