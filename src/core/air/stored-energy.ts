@@ -11,7 +11,7 @@ export const TNT_ENERGY_BERKELEY = 4_620_000;
 export const HIGH_HAZARD_ENERGY = 100_000;
 /** Scaled distance that keeps people whole, m/kg^(1/3). @source asme-pcc-2 eq. III-1 */
 const SCALED_DISTANCE = 20;
-/** Gauge pressure × volume above which a simple vessel must meet the European essential safety requirements, J (50 bar·L). @source spvd-2014-29 */
+/** Gauge pressure × volume above which a simple vessel must meet the European essential safety requirements, J (50 bar·L, read second-hand). @source spvd-2014-29 */
 export const ESSENTIAL_REQUIREMENTS = 5000;
 
 export interface StoredEnergy {

@@ -33,14 +33,18 @@ export const answers: Answers = {
     beside: true,
     work: (of) => roomAirDensity(of).density,
   }),
-  'air/reference-state': answer({
-    asks: 'Temperature (K) and absolute pressure (Pa) of a reference state',
-    input: { state: 'text' },
+  'air/free-state': answer({
+    asks: 'Temperature (K) and absolute pressure (Pa) of free air',
+    input: {},
     gives: 'numbers',
-    work: ({ state }) => {
-      const { temperature, pressure } = state === 'free air' ? FREE_AIR : NORMAL_AIR;
-      return [temperature, pressure];
-    },
+    work: () => [FREE_AIR.temperature, FREE_AIR.pressure],
+  }),
+  'air/normal-state': answer({
+    asks: 'Temperature (K) and absolute pressure (Pa) of the normal cubic metre',
+    input: {},
+    gives: 'numbers',
+    beside: true,
+    work: () => [NORMAL_AIR.temperature, NORMAL_AIR.pressure],
   }),
   'air/flow-of-mass': answer({
     asks: 'Volume flow, at a reference state, of a mass of dry air an hour',
@@ -52,6 +56,7 @@ export const answers: Answers = {
     asks: 'The same flow in normal cubic metres (0 °C, 1.01325 bar)',
     input: { flow: 'flow', ...state },
     gives: 'flow',
+    beside: true,
     work: ({ flow, ...from }) => airVolume({ volume: flow, from, to: NORMAL_AIR }),
   }),
   'air/for-foam': answer({
