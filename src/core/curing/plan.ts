@@ -34,9 +34,9 @@ export interface PlanEntry {
  *
  * `history` of the surface, starting at casting; `gain` class of the concrete; `law` of ageing and
  * growth `coefficient` s for the classes of EN 13670, whose strength share is taken of the 28-day
- * strength. DIN's band is found with the mean surface temperature over the cure it gives (our
- * reading; the standard names a surface temperature, not how to average it), and the time below 5 °C
- * is added. Class 1 of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within
+ * strength. DIN's band is found with the mean surface temperature over the whole cure it gives, the time
+ * below 5 °C that is added among it (our reading; the standard names a surface temperature, not how to
+ * average it). Class 1 of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within
  * its 12 h, and otherwise a note that it must set within 5 h, which no temperature tells. After the last
  * reading that temperature holds, with a note, but not for classes 2 to 4: they have no end then,
  * 'history-too-short'. These rules are for normal concrete; no range is published for foamed.
@@ -92,15 +92,16 @@ function class1(history: TemperatureHistory, within: Within): End {
 }
 
 function dinPlan(history: TemperatureHistory, gain: GainClass, within: Within): End {
-  // The bands run from warm to cold, so their days rise.
-  const days = DIN_CURING.map((band) => band.days[gain]);
-  // The shortest cure whose own mean temperature asks for no more; the longest always does.
-  const duration = days
-    .map((each) => each * DAY)
-    .find((each) => dinCuring({ surfaceTemperature: meanUntil(history, each), gain }) <= each)!;
-  const cold = timeBelow(history, DIN_COLD, duration);
-  if (cold === undefined) return { ends: undefined, notes: [{ code: 'too-cold', of: 'history' }] };
-  return within(duration + cold, cold > 0 ? [{ code: 'extended-for-cold', of: 'history' }] : []);
+  // The bands run from warm to cold, so their days rise: the shortest cure whose own mean asks for no more.
+  for (const { days } of DIN_CURING) {
+    const duration = days[gain] * DAY;
+    const cold = timeBelow(history, DIN_COLD, duration);
+    if (cold === undefined) break;
+    const ends = duration + cold;
+    if (dinCuring({ surfaceTemperature: meanUntil(history, ends), gain }) <= duration)
+      return within(ends, cold > 0 ? [{ code: 'extended-for-cold', of: 'history' }] : []);
+  }
+  return { ends: undefined, notes: [{ code: 'too-cold', of: 'history' }] };
 }
 
 /** Time below `level` to add so that `duration` of time at it or above has passed; undefined when it never does. */

@@ -40,7 +40,7 @@ export interface StrengthFit {
   readonly middle: readonly [x: number, y: number];
   /** Squares of their distance from that mean in age, summed; undefined where the growth is the cement’s. */
   readonly reach: number | undefined;
-  /** By how much one more result may miss a curve that is known, as a natural logarithm: Student’s t times the spread, or the least. */
+  /** By how much one more result may miss a curve that is known, as a natural logarithm: Student’s t times the spread, or the least; ln 2/√2 where none is free to show one. */
   readonly miss: number;
   readonly notes: readonly Note[];
 }
@@ -108,8 +108,9 @@ export function fitStrength(of: {
  *
  * The curve of `fit` at `age` s times e^±(t·spread·√(1 + 1/n + (x − mean x)²/Σ(x − mean x)²)), x = 1 − √(28 d/t):
  * it widens beyond the ages tested, but neither end falls with age: what it has it keeps, so an older part is no weaker than a
- * younger one's low end, and a younger no stronger than an older one's high. Results that show no growth are carried by each of the cement's
- * `coefficients` s. With no result free to show a spread the width is a guess: at a result, about half of it to twice.
+ * younger one's low end, and a younger no stronger than an older one's high. Results of one age, that show no growth or too steep a one
+ * are carried by each of the cement's `coefficients` s. With no result free to show a spread the width is a guess: at one result, or at
+ * either of two, half of it to twice. No band is wider than e^±10, a choice.
  * No range is published: results of normal scatter about the shape.
  * @throws {DomainError} for an age not above zero.
  * @source student-t

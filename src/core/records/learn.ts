@@ -20,7 +20,7 @@ export interface Learned {
   readonly count: number;
   /** What to expect, SI. */
   readonly estimate: number;
-  /** How far the next batch may differ from it: standard uncertainty, SI. */
+  /** How far the next batch may differ from it: standard uncertainty, SI; half the width of its factors when `log`. */
   readonly plusMinus: number;
   /** Where the maker's own long-run value lies, 95 %. */
   readonly own: { readonly low: number; readonly high: number };
@@ -45,7 +45,8 @@ const LEAST_SPREAD = 0.25;
  * ν s² = ν₀ s₀² + Σ(x − x̄)² + (κ₀ n/κ)(x̄ − m₀)². The maker's mean is Student's t about m with scale
  * s/√κ, the next batch with scale s √(1 + 1/κ), both with ν degrees of freedom. Few batches: mostly
  * the assumed value, wide intervals; many: the maker's own. With `log` all of it is of logarithms.
- * The ± is the scale times √(ν/(ν − 2)). No range is published.
+ * The ± is d = scale·√(ν/(ν − 2)); with `log` e^m·sinh d, half of what lies between e^(m − d) and
+ * e^(m + d). No range is published.
  *
  * @param values one a batch, SI, independent and about normal (or lognormal); may be empty
  * @throws {DomainError} a value that is not finite (not positive when `log`), a weight or spread not

@@ -204,6 +204,16 @@ describe('curing plan', () => {
     expect(din!.notes).toContainEqual({ code: 'extended-for-cold', of: 'history' });
   });
 
+  test('the cold time that is added counts in the mean that finds DIN’s band', () => {
+    const history = temperatureHistory({
+      times: [0, DAY, DAY + 1, 2 * DAY, 2 * DAY + 1, 40 * DAY],
+      temperatures: [277.15, 277.15, 301.15, 301.15, 278.65, 278.65],
+    });
+    const [din] = curingPlan({ history, gain: 'medium', law, coefficient: 0.25 });
+    // Two days and the cold one have a mean of 12.5 °C, which asks for four; those one of 9 °C, which asks for six.
+    expect(din!.ends! / DAY).toBeCloseTo(7, 3);
+  });
+
   test('a cold first hour does not set the band of days', () => {
     const history = temperatureHistory({
       times: [0, 3600, 7200, 40 * DAY],

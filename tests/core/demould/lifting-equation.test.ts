@@ -66,6 +66,25 @@ describe('several tasks', () => {
     expect(closer!.compositeIndex).toBeCloseTo(judgeComposite([close, moved]).compositeIndex, 12);
   });
 
+  test('a change that leaves the job no lower is none, for another lift may then come last', () => {
+    const lift = {
+      ...slabLift,
+      horizontal: 0.3,
+      asymmetry: 0,
+      duration: 'long',
+      coupling: 'good',
+    } as const;
+    const tasks = [
+      { lift: { ...lift, vertical: 1, travel: 0.5, perMinute: 4 }, mass: 10 },
+      { lift: { ...lift, vertical: 0.5, travel: 1.2, perMinute: 1 }, mass: 15 },
+    ];
+    const now = judgeComposite(tasks).compositeIndex;
+    const changes = rankJobChanges(tasks);
+    expect(changes.map(({ change }) => change)).not.toContain('shorter-travel');
+    for (const { compositeIndex } of changes) expect(compositeIndex).toBeLessThan(now);
+    expect(changes.length).toBeGreaterThan(1);
+  });
+
   test('the changes of a job come best first', () => {
     const tasks = [
       { lift: slabLift, mass: 8 },

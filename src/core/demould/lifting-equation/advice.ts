@@ -101,7 +101,8 @@ export function rankChangesAtEnds(
 
 /**
  * What one change helps a job of several lifts most? Each kind of change of `rankChanges`, made to every
- * lift that it helps, by the composite index it leaves, best first. Range as `judgeComposite`.
+ * lift that it helps, by the composite index it leaves, best first; one that leaves it no lower is left out.
+ * Range as `judgeComposite`.
  * @param tasks at least one; masses kg
  * @returns the index has no unit
  * @throws {DomainError} as `judgeComposite`
@@ -113,11 +114,13 @@ export function rankJobChanges(
 ): readonly { readonly change: Change['change']; readonly compositeIndex: number }[] {
   const steps = tasks.map(({ lift, mass }) => rankChanges(lift, mass, form));
   const kinds = new Set(steps.flat().map(({ change }) => change));
+  const now = judgeComposite(tasks, form).compositeIndex;
   return [...kinds]
     .map((change) => {
       const changed = tasks.map((task, i) => steps[i]!.find((s) => s.change === change) ?? task);
       return { change, compositeIndex: judgeComposite(changed, form).compositeIndex };
     })
+    .filter(({ compositeIndex }) => compositeIndex < now)
     .sort((a, b) => a.compositeIndex - b.compositeIndex);
 }
 
