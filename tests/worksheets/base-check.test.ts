@@ -43,7 +43,7 @@ describe('a cement with limestone in it', () => {
     expect(weighed()).toMatchObject({
       verdict: 'look',
       say: expect.stringMatching(
-        /^Wetter than meant\. Air .*once more\. A cement with limestone, slag or ash .*density of its particles.*If it is still wetter, add /,
+        /^Wetter than meant\. .*once more: whipped air .*limestone, slag or ash in the cement \(give its density.*If it is still wetter, add /,
       ),
     });
   });

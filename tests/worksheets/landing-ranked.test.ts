@@ -50,5 +50,5 @@ test('as much of the odds as chance leaves is said', () => {
   // The standard deviation of a share of N trials, where it is largest.
   expect(Math.sqrt(0.5 * 0.5) / Math.sqrt(LANDING_TRIALS)).toBe(0.005);
   const found = answer(landing, readWorksheet(landing, {}, {}, say), say);
-  expect(found.ok && found.notes.join(' ')).toContain('up to half a per cent in the odds');
+  expect(found.ok && found.notes.join(' ')).toContain('odds less than half a per cent apart');
 });

@@ -192,7 +192,7 @@ export default worksheet({
     if (off > 0)
       return {
         verdict: 'look',
-        say: `Wetter than meant. Air whipped in by the drill reads as water: wait a minute, tap the jug, and weigh once more.${plain && cementDensity >= CEMENT_DENSITY ? ' A cement with limestone, slag or ash in it reads as water too: give the density of its particles, folded below.' : ''} If it is still wetter, add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again, before any foam is made.`,
+        say: `Wetter than meant. Wait a minute, tap the jug and weigh once more: whipped air reads as water${plain && cementDensity >= CEMENT_DENSITY ? ', and so does limestone, slag or ash in the cement (give its density, folded below)' : ''}. If it is still wetter, add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again before any foam.`,
       };
     const dry = check.waterCement < ROBS_FOAM_BELOW;
     return {
@@ -207,7 +207,6 @@ export default worksheet({
           `${say(1 / Math.abs(check.perDensity) / 100, 'density', { units: DENSITY, significant: 2 })} of density is a hundredth of w/c here: weigh on a scale that shows it, in a jug whose volume you have weighed with water.`,
         ]),
     'Base mix that has been added to is more base mix: raise the foam by the same share, or the load lands heavy.',
-    'Sand is taken to be as the recipe has it. A jug cannot tell too much sand from too little water.',
     ...(plain
       ? []
       : [

@@ -97,14 +97,4 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
   mixing: { label: 'Water of the base mix in all', kind: 'mass', of: (r) => r.design.mix.water },
   loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, decimals: 0 },
   loadMass: { label: 'One load weighs', kind: 'mass', of: (r) => r.design.mass / r.loads },
-  loadCement: {
-    label: 'Cement and stand-ins in one load',
-    kind: 'mass',
-    of: (r) => r.design.cementitious / r.loads,
-  },
-  loadWater: {
-    label: 'All water in one load',
-    kind: 'mass',
-    of: ({ design, loads }) => (design.mix.water + design.mix.foamMass) / loads,
-  },
 };

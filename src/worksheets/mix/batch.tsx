@@ -88,11 +88,11 @@ export default worksheet({
     foam: 'mix.foamVolume',
     loads: 'mix.loads',
     loadMass: 'mix.loadMass',
-    loadCement: 'mix.loadCement',
-    loadWater: 'mix.loadWater',
   },
   leaves: {
     [OWN_PLAN]: ownPlan,
+    'mix.loadCement': ({ design, loads }) => design.cementitious / loads,
+    'mix.loadWater': ({ design: { mix }, loads }) => (mix.water + mix.foamMass) / loads,
     'mix.solutionCement': ({ design: { mix } }) => mix.foamMass / mix.cement,
     ...leavesFurther,
     'mix.portland': ({ design: { binder } }) =>

@@ -129,21 +129,7 @@ export default worksheet({
       of: (r) => r.add?.baseParts?.sand || undefined,
       significant: 2,
     },
-    off: {
-      label: 'Off target by',
-      kind: 'ratio',
-      of: (r) => r.off,
-      units: PERCENT,
-      significant: 2,
-    },
     volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
-    yield: {
-      label: 'Volume grows by',
-      kind: 'ratio',
-      of: (r) => r.add?.yieldChange || undefined,
-      units: PERCENT,
-      significant: 2,
-    },
     ratio: {
       label: 'w/c with the foam’s water',
       kind: 'count',
@@ -192,7 +178,7 @@ export default worksheet({
   },
   notes: () => [
     'Exact for foam that all survives. Some breaks while it is folded in, so a corrected mix tends to come out a little heavy.',
-    'Stop when it is near enough, after two corrections, or when the mix begins to stiffen: a placed mix a little off is worth more than a perfect one that has set in the bucket (common practice, no source).',
+    'Stop when it is near enough, after two corrections, or when the mix begins to stiffen (common practice, no source).',
   ],
   refusals: {
     'no-such-mix': (e, say) => noSuchMix(e.value, say),

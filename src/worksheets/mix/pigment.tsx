@@ -72,10 +72,6 @@ export default worksheet({
           ? 'Within the usual range. Weigh it to the gram, the same for every load, and stir it into the mixing water before the cement.'
           : 'No pigment: the part keeps the colour of its cement.',
     },
-  notes: () => [
-    'Air bubbles scatter light, so a foamed piece is paler than a solid one with the same dose, and paler again when it is dry.',
-    'Fine pigment takes up water: the base mix stiffens. Keep the w/c; do not add water to make it run as before.',
-  ],
   folded: 'Its own maximum, and how many loads',
   blames: { cementitious: 'cement', pigmentShare: 'share', ownMaximum: 'own' },
   working: [

@@ -116,12 +116,6 @@ export default worksheet({
       units: PERCENT,
     },
     loadMass: { label: 'One load weighs', kind: 'mass', of: (r) => r.mix.mass / r.loads.count },
-    loadCement: { label: 'Cement in one load', kind: 'mass', of: (r) => r.loads.each.cement },
-    loadWater: {
-      label: 'All water in one load',
-      kind: 'mass',
-      of: (r) => r.loads.each.water + r.loads.each.foamMass,
-    },
   },
   judge: ({ mix, loads, solution }, v, say, kept = {}) => {
     const each = loads.count === 1 ? 'in one load' : `in ${loads.count} equal loads`;
@@ -148,7 +142,11 @@ export default worksheet({
           `The foam’s bucket holds ${say(v.bucket * v.foamDensity, 'mass')} of it, and a load takes ${say(loads.each.foamMass, 'mass')}: weigh foam in a smaller vessel, or count a bucket of it as waste.`,
         ]
       : []),
-    `If the foam’s mass is ignored, the same batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read.`,
+    ...(v.convention === 'foam-ignored'
+      ? [
+          `With the foam’s mass ignored, the batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read.`,
+        ]
+      : []),
     ...sandTakenAsDry(v),
   ],
   refusals: mixRefusals,
@@ -172,11 +170,11 @@ export default worksheet({
     softWater: 'foam.softWater',
     loads: 'mix.loads',
     loadMass: 'mix.loadMass',
-    loadCement: 'mix.loadCement',
-    loadWater: 'mix.loadWater',
   },
   leaves: {
     [OWN_PLAN]: ownPlan,
+    'mix.loadCement': ({ loads }) => loads.each.cement,
+    'mix.loadWater': ({ loads: { each } }) => each.water + each.foamMass,
     // As much of the foam's liquid as a water-cement ratio counts, and all the water that the batch takes.
     'mix.solutionCement': ({ mix }) => mix.foamMass / mix.cement,
     'mix.portland': ({ mix }) => mix.cement,

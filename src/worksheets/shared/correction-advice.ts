@@ -207,11 +207,11 @@ const ASIDE = 'place it where nothing is asked of it, or set it aside';
 /** Why no amount is named, and what to look at. */
 const weighAgainWords = (off: number, say: Say): Judgement => ({
   verdict: 'stop',
-  say: `Weigh again before anything is added. It reads ${offWords(off, say)}: that would take ${
-    off > 0 ? 'more foam than there is mix' : 'more base mix than half of what is in the mixer'
-  }. Look at the unit of the reading (kg or lb), at the bucket’s empty weight and its volume${
+  say: `Weigh again before anything is added. Look at the unit of the reading (kg or lb), the bucket’s empty weight and its volume${
     off > 0 ? ', and whether all the foam was folded in' : ''
-  }. If it stands, this is another mix than was planned, and not for that part: do not correct it, ${ASIDE}.`,
+  }. It reads ${offWords(off, say)}: that would take ${
+    off > 0 ? 'more foam than there is mix' : 'more base mix than half of what is in the mixer'
+  }. If it stands, it is another mix, not for that part: do not correct it, ${ASIDE}.`,
 });
 
 /** How far a mix came out from what was planned, in words. */
@@ -228,7 +228,7 @@ export function spentWords({ is, off }: Spent, target: number, say: Say): Judgem
   const planned = say(target, 'density', { units: DENSITY });
   return {
     verdict: 'stop',
-    say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'to insulate less' : 'weaker'}. Do not correct it again: that stirs out about as much as it brings. It is not for the part that needs ${planned}: ${ASIDE}.`,
+    say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'to insulate less' : 'weaker'}. Do not correct it again: it is not for the part that needs ${planned}. Instead ${ASIDE}.`,
   };
 }
 
