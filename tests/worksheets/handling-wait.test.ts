@@ -47,7 +47,7 @@ test('how long to wait is said in days, and is the age at which the sheet agrees
 test('where waiting is no help, it says so, as the page on stripping does', () => {
   const long = { ...slab, 'part.length': inch('40') };
   const { say: words } = answered({ ...long, ...aged('20', '900') });
-  expect(words).toContain('even for two months');
+  expect(words).toContain('two months of waiting are not enough');
   expect(words).not.toContain('wait until');
 });
 

@@ -32,7 +32,9 @@ beforeEach(() => {
 test('a part that comes out of its form hands its tension on to when it may', () => {
   const found = move({ ...slab, ...hold });
   expect(asked()).toMatchObject({ origin: 'kept', value: found.numbers.stress!.value });
-  expect(found.notes.join()).toContain('takes this tension');
+  expect(found.notes.join()).toContain(
+    '“When may it come out of the form?”, add half as much again',
+  );
 });
 
 test.each(['carried', 'travel'])(

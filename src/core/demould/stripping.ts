@@ -9,10 +9,6 @@ export interface Stripping {
   readonly factor: number;
   /** Pa */
   readonly adhesion: number;
-  /** Weight times the factor, spread over the part, Pa. */
-  readonly byFactor: number;
-  /** Weight and pull, spread over the part, Pa. */
-  readonly byPull: number;
 }
 
 /**
@@ -38,8 +34,7 @@ export function strippingBurden(part: {
   demand('factor', factor, 'ratio', { min: 1 });
   demand('adhesion', adhesion, 'stress', { min: 0 });
   const weight = density * STANDARD_GRAVITY * depth;
-  const [byFactor, byPull] = [weight * factor, weight + adhesion];
-  return byPull > byFactor
-    ? { governs: 'pull', factor: 1, adhesion, byFactor, byPull }
-    : { governs: 'factor', factor, adhesion: 0, byFactor, byPull };
+  return weight + adhesion > weight * factor
+    ? { governs: 'pull', factor: 1, adhesion }
+    : { governs: 'factor', factor, adhesion: 0 };
 }

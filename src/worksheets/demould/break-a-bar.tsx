@@ -73,7 +73,7 @@ export default worksheet({
     if (coarse && (r.low <= 0 || plusMinus > r.together.mean))
       return {
         verdict: 'stop',
-        say: `The scale and the tape are too coarse for bars like these: they leave more open than the bars scatter, and of ${mean} almost nothing is sure. Look at the ± of both, and at its unit; read finer, or break thicker bars.`,
+        say: `The scale and the tape are too coarse for bars like these: of ${mean} almost nothing is sure. Look at the ± of both, and at its unit; read finer, or break thicker bars.`,
       };
     if (r.low <= 0)
       return {

@@ -25,7 +25,7 @@ function waitWords(
 ): string {
   if (ofBars) return 'Hold it better, or wait and break bars again.';
   if (enough === undefined || enough > WITHIN)
-    return 'Hold it better: at the low end of its strength waiting does not make it enough, even for two months.';
+    return 'Hold it better: at the low end of its strength two months of waiting are not enough.';
   const days = (time: number) =>
     say((Math.ceil(justUnder((10 * time) / DAY, SLIVER)) / 10) * DAY, 'time', {
       units: DAYS,
@@ -72,7 +72,7 @@ export default worksheet({
       of: (r) => r.use && r.use.high * (1 + JERK),
       units: PERCENT,
       decimals: 0,
-      note: 'half as much again, a guess; the page on when to strip reckons with it too',
+      note: 'half as much again, a guess',
     },
     low: {
       label: 'Bending strength now, from',
@@ -132,16 +132,6 @@ export default worksheet({
       significant: 2,
       note: 'from memory, for ordinary concrete',
     },
-    byFactor: {
-      label: 'Tension by weight times a factor, were that used',
-      kind: 'stress',
-      of: ({ stripping, held }) =>
-        stripping?.governs === 'pull'
-          ? (held.stress * stripping.byFactor) / stripping.byPull
-          : undefined,
-      units: KPA,
-      note: 'left aside: it was found on ordinary concrete',
-    },
     adhesion: {
       label: 'Pull of the form reckoned',
       kind: 'stress',
@@ -162,11 +152,11 @@ export default worksheet({
     const kpa = (stress: number) => say(stress, 'stress', { units: KPA });
     const instead = [
       ...(stripping && freed < held.stress * 0.95
-        ? [`Freed of the form before it is lifted it would be ${kpa(freed)}.`]
+        ? [`Freed of the form first, the tension is ${kpa(freed)}.`]
         : []),
       ...(bestStress < held.stress * 0.95
         ? [
-            `Held ${say(best, 'length', { units: MM, significant: 2 })} from each end of its span it would be ${kpa(bestStress)}.`,
+            `Held ${say(best, 'length', { units: MM, significant: 2 })} from each end of its span, the tension is ${kpa(bestStress)}.`,
           ]
         : []),
     ]
@@ -251,7 +241,7 @@ export default worksheet({
   },
   notes: ({ held, stripping }, { strengthFrom }) => [
     stripping
-      ? 'The tension has in it the weight, and the pull of the form or a factor on the weight; no jerk. “When may it come out of the form?” takes this tension, makes it half as much again for a jerk, and asks that to stay under half of the strength; so does the verdict here.'
+      ? 'The tension counts the weight and the pull of the form or a factor on the weight, whichever asks more; no jerk. The verdict, and “When may it come out of the form?”, add half as much again for that and ask to stay under half of the strength.'
       : 'The tension has no pull of the form in it and no jerk. So “When may it come out of the form?” does not take it: say above that it comes out of the form, or, if the form is drawn off before anybody lifts it, type this tension there.',
     ...(stripping?.governs === 'pull'
       ? [

@@ -87,7 +87,7 @@ export const stripFields = {
   frost: firstFrost,
   stress: number('stress', {
     label: 'What handling asks of it',
-    help: 'Its tension as it comes out of the form, the form’s pull or a factor in it: from “Will it bear being moved like this?”. Drawn off the form first: type that of a part carried.',
+    help: 'Its tension with the form’s pull or factor, from “Will it bear being moved like this?”. If the form is drawn off first, that of the part carried.',
     example: '57.1 kPa',
     min: '0.01 kPa',
     max: '20 MPa',

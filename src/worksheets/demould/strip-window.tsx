@@ -21,16 +21,14 @@ const LEAST_SHOWN = 4 * DAY;
 const soon = (time: number | undefined) =>
   time !== undefined && time < 2 * DAY ? time : undefined;
 
-const FIRST_TEST =
-  'after casting: the moment everything favourable would have it ready, not one to strip at';
+const FIRST_TEST = 'after casting, if everything is favourable; no time to strip at';
 
 const FROST = 'by the temperatures ahead; no day after it is given';
 
 const NEAR_FROST =
   ' It has been near freezing, or will be: see Frost, in the chapter on curing, before you trust this.';
 
-const TEST_IT =
-  'Test it before you move it: the thumbnail tells of the skin, the edge whether it bears the form being drawn off, the sounding of the inside.';
+const TEST_IT = 'Test it before you move it: thumbnail, edge and sounding, as in the table below.';
 
 /** Which ends of the window are set by age, as the beginning of a sentence; undefined where neither is. */
 const byAge = ({ notes }: { readonly notes: readonly Note[] }) => {
@@ -78,7 +76,7 @@ export default worksheet({
       units: DAYS,
       significant: 2,
       answer: true,
-      note: 'by the low end of its strength: change the move, or break bars, later ones too, and know it',
+      note: 'by the low end of its strength: change the move, or break bars, again later if need be',
     },
     frostSoon: {
       label: 'It freezes after',
@@ -104,15 +102,15 @@ export default worksheet({
       of: (r) => r.window.needed.high,
       units: KPA,
       significant: 2,
-      note: 'in bending, with the jerk, and that only the share of its strength to use: what is asked of it, not what it has',
+      note: 'in bending: what handling asks, with the jerk, divided by the share of the strength to use',
     },
     slowest: {
-      label: 'A day there counts as',
+      label: 'A day at the coldest counts as',
       kind: 'time',
       of: (r) => DAY * r.pace.slow,
       units: HOURS,
       significant: 2,
-      note: 'at 20\u00a0°C (68\u00a0°F), by the coldest, taken as no colder than 0\u00a0°C (32\u00a0°F)',
+      note: 'at 20\u00a0°C (68\u00a0°F); the coldest taken as no colder than 0\u00a0°C (32\u00a0°F)',
     },
   },
   judge: (
@@ -156,7 +154,7 @@ export default worksheet({
     if (window.latest === undefined)
       return {
         verdict: 'look',
-        say: `${TEST_IT} None of them tells what it bears in bending, and at the low end of its strength this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of that even after two months: free it of the form before you lift it, hold it where it bends least, or break ${strengthFrom === 'bars' ? 'more bars once it is older' : 'a bar'}.${odd}`,
+        say: `${TEST_IT} None of them tells what it bears in bending: at the low end of its strength this move asks for more than ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of it even after two months. Free it of the form first, hold it where it bends least, or break ${strengthFrom === 'bars' ? 'more bars once it is older' : 'a bar'}.${odd}`,
       };
     if (now < window.latest)
       return {
@@ -201,7 +199,7 @@ export default worksheet({
           'The low end of the strength is a guess, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
         ]
       : []),
-    `What handling asks has the weight in it, and the pull of the form or a factor on the weight, but no jerk: that is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as “Will it bear being moved like this?” does in its verdict.`,
+    `No jerk is in what handling asks: it is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as in the verdict of “Will it bear being moved like this?”.`,
     ...(byAge(window)
       ? [
           `${byAge(window)} set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer, the least that test specimens stay in their moulds, no estimate is worth anything.`,
@@ -213,7 +211,7 @@ export default worksheet({
           'Strength here is guessed from density: the later end is no bound. A broken bar narrows it.',
         ]
       : [
-          'The bars are taken to have lain beside the part until they were broken. How far along the curve they were by then, the coldest and the warmest leave open: the later end takes them for as old as may be, so that least is still to come, and then the coldest.',
+          'The bars are taken to have lain beside the part until they were broken. The later end reckons with the warmest up to then, so that least strength is still to come, and with the coldest after.',
         ]),
   ],
   refusals: {

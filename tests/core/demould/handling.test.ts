@@ -153,10 +153,8 @@ describe('what the form asks as it lets go', () => {
   const burden = { density: 600, depth: 0.06, factor: 1.3, adhesion: 1000 };
 
   test('the pull governs a light slab, and the factor is then not applied as well', () => {
-    const found = strippingBurden(burden);
-    expect(found).toMatchObject({ governs: 'pull', factor: 1, adhesion: 1000 });
-    expect(found.byFactor).toBeCloseTo(458.951, 3);
-    expect(found.byPull).toBeCloseTo(1353.039, 3);
+    // 353 Pa of weight: 1353 with the pull, 459 with the factor.
+    expect(strippingBurden(burden)).toEqual({ governs: 'pull', factor: 1, adhesion: 1000 });
   });
 
   test('the factor governs a heavy one: 2,400 kg/m³ and 200 mm', () => {
