@@ -26,7 +26,7 @@ export const demo = {
   },
   /** The rain butt: 4 mg/L calcium and 0.5 mg/L magnesium make its 12 mg/L as CaCO₃. */
   rainButt: { calcium: 0.004, magnesium: 0.0005, alkalinity: (2 * 10) / 100.0869, pH: 6.8 },
-  /** A dose of dry soap for the page on soap: 8.2 g/L, about 1:40 of a liquid soap of some 30 % and 1.1 g/cm³. */
+  /** A dose of dry soap for the page on soap: 8.2 g to a litre of water, about 1:40 of a liquid soap of some 30 % and 1.1 g/cm³. */
   soapDose: 8.2,
   /** A hand softener that holds 5 L of resin. */
   resin: 0.005,

@@ -50,8 +50,6 @@ export function vesselVolume(reading: {
 export interface FoamDensity {
   /** What the scale says over the vessel's volume, kg/m³: the number every bench balance uses. */
   readonly apparent: number;
-  /** Mass over volume, the air inside counted, kg/m³. */
-  readonly inVacuum: number;
   /** Solution held in the foam of the vessel, kg and m³. */
   readonly liquidMass: number;
   readonly liquidVolume: number;
@@ -104,7 +102,6 @@ export function foamDensity(reading: {
   const liquidVolume = net / (solutionDensity - airDensity);
   return {
     apparent,
-    inVacuum: apparent + airDensity,
     liquidMass: liquidVolume * solutionDensity,
     liquidVolume,
     gasFraction: 1 - liquidVolume / vessel,

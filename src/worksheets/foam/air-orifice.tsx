@@ -140,12 +140,12 @@ export default worksheet({
       return { verdict: 'look', say: 'No air flows: the pressure is the same on both sides.' };
     const ice =
       throat < ICE_POINT
-        ? ` Its narrowest place is at ${say(throat, 'temperature', { significant: 2 })}: moisture may freeze there, so drain the receiver first.`
+        ? ` Drain the receiver first: at ${say(throat, 'temperature', { significant: 2 })} in the narrowest place moisture may freeze.`
         : '';
     if (most !== undefined)
       return {
         verdict: 'look',
-        say: `${flow} to ${air(most)}, choked and nearly steady: past a sharp edge the air still feels a little of what the lance does. Round or taper its entry, or measure the flow and choose that above.${ice}`,
+        say: `${flow} to ${air(most)}, choked and nearly steady. Round or taper the entry of the hole, or measure the flow and choose that above.${ice}`,
       };
     return choked
       ? {

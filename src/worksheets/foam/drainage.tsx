@@ -141,7 +141,7 @@ export default worksheet({
     if (line)
       return {
         verdict: 'look',
-        say: `A straight line does as well as a curve: so far ${say(line.straight.rate * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} of the liquid runs out each minute (95\u00a0% sure between ${say(line.straight.low * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} and ${say(line.straight.high * MINUTE, 'ratio', { units: PERCENT, significant: 2 })}). Trust it to ${say(line.upTo, 'time', { units: MINUTES, significant: 2 })} and no further; read on to see the bend.`,
+        say: `So far ${say(line.straight.rate * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} of the liquid runs out each minute (95\u00a0% sure between ${say(line.straight.low * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} and ${say(line.straight.high * MINUTE, 'ratio', { units: PERCENT, significant: 2 })}), in a straight line: good to ${say(line.upTo, 'time', { units: MINUTES, significant: 2 })} and no further. Read on to see the bend.`,
       };
     if (!fit.supported) return { verdict: 'stop', say: WHY[fit.because as keyof typeof WHY] };
     if (fit.notes.some(({ code }) => code === 'poor-fit'))

@@ -146,7 +146,7 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: `${amount} is where small-batch makers work (common practice, no source), above the standards’ band for machine-made foam. Use it now, before it drains.`,
+      say: `${amount} is where small-batch makers work (common practice, no source), above the standards’ band for machine-made foam. On the day, use it at once.`,
     };
   },
   notes: ({ weighed }, _, say) =>
@@ -162,7 +162,7 @@ export default worksheet({
                 `From their scatter alone the mean lies within\u00a0±\u00a0${say(weighed.spread.plusMinus / weighed.volume, 'density', { units: FOAM_UNITS, significant: 2 })} 95 times in 100. What the scale or the vessel’s volume has wrong, no number of weighings shows.`,
               ]
             : []),
-          `Weighed in air, as everything at the bench is. The air inside the bubbles weighs nothing on your scale because the air outside bears it up; counted, the foam would be ${say(weighed.foam.inVacuum, 'density', { units: FOAM_UNITS })}.`,
+          'Put the scale’s reading in as it is: the air in the bubbles needs no correction.',
         ]
       : [],
   refusals: {

@@ -130,20 +130,15 @@ export default worksheet({
         verdict: 'look',
         say: `${then}. Nothing ever drains at the rate given, so it sets no time, and yet every foam drains: read yours for longer, and give what you find.`,
       };
-    const thin = `By ${minutes(quarter)} a quarter of the liquid is out and the foam is thin-walled (common practice, no source)`;
-    const density =
-      byDensity === undefined
-        ? 'density alone would set no limit'
-        : `density alone would allow ${minutes(byDensity)}`;
     if (latest === undefined || v.wait > quarter)
       return {
         verdict: 'look',
-        say: `${then}. ${thin}: much of it will break under the paddle. Make it afresh; ${density}.`,
+        say: `Make it afresh: ${minutes(quarter)} after making, a quarter of the liquid is out, the walls are thin (common practice, no source), and the paddle breaks much of it. ${then}.`,
       };
     if (byDensity === undefined || quarter < byDensity)
       return {
         verdict: v.wait > 0.75 * quarter ? 'look' : 'good',
-        say: `${then}. ${thin}: blend it before that; ${density}.`,
+        say: `Blend it before ${minutes(quarter)}: by then a quarter of the liquid is out and the foam is thin-walled (common practice, no source). ${then}.`,
       };
     return v.wait > 0.75 * latest
       ? {

@@ -111,7 +111,7 @@ export const weighingFields = {
   }),
   assumed: number('density', {
     label: 'Foam density to assume',
-    help: '80\u00a0g/L is one maker’s working point, and lighter than that maker would like. Common practice, no source.',
+    help: 'About 80\u00a0g/L (5\u00a0lb/ft³) is where small-batch makers work. Common practice, no source.',
     example: '80 g/L',
     plusMinus: '15 g/L',
     min: '5 g/L',

@@ -44,7 +44,6 @@ export default worksheet({
     }),
     solutionCement: number('ratio', {
       label: 'Foaming solution to cement, by mass',
-      help: 'The foam’s mass over the cement’s.',
       example: '0.149',
       min: '0',
       aboveMin: true,

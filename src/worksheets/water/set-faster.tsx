@@ -88,7 +88,7 @@ export default worksheet({
     if (r.bicarbonate !== undefined && r.bicarbonate > TOLERABLE_BICARBONATE)
       return {
         verdict: 'look',
-        say: `As calcium chloride it would do no more than ${warmth} of warmth. But all its bicarbonate, counted as calcium’s, comes to ${saidApart(r.bicarbonate, 'concentration', [TOLERABLE_BICARBONATE], say)}, above the ${say(TOLERABLE_BICARBONATE, 'concentration', { plain: true })} called tolerable. The standards for mixing water have no line for it, but it may hold back the set or quicken it: set one cup with this water beside one with rain.`,
+        say: `Set one cup with this water beside one with rain: all its bicarbonate, counted as calcium’s, comes to ${saidApart(r.bicarbonate, 'concentration', [TOLERABLE_BICARBONATE], say)}, above the ${say(TOLERABLE_BICARBONATE, 'concentration', { plain: true })} called tolerable, and may hold back the set or quicken it. As calcium chloride it would do no more than ${warmth} of warmth.`,
       };
     if (r.shareOfLimit <= UNSEEN)
       return {
@@ -100,12 +100,8 @@ export default worksheet({
       say: `As calcium chloride it would be as much as ${warmth} of warmth, which a thermometer in the bucket tells better. Set one cup with this water beside one with rain.`,
     };
   },
-  notes: ({ bicarbonate }) => [
-    ...(bicarbonate === undefined
-      ? ['Its bicarbonate is not judged: that takes the alkalinity.']
-      : []),
-    'This is arithmetic on the most that could be: hard water mostly carries bicarbonate and sulfate, not chloride. What those do to one cement or another is not known here.',
-  ],
+  notes: ({ bicarbonate }) =>
+    bicarbonate === undefined ? ['Its bicarbonate is not judged: that takes the alkalinity.'] : [],
   working: [
     {
       tex: String.raw`s = H\,M_{\mathrm{CaCl_2}}\,\frac{w/c}{\rho_w}`,

@@ -45,8 +45,8 @@ export default worksheet({
       when: { kind: ['soap'] },
     }),
     dose: number('concentration', {
-      label: 'Dry soap in the solution',
-      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30\u00a0% and 1.1\u00a0g/cm³ is about 8.2\u00a0g/L (1.1\u00a0oz/gal).',
+      label: 'Dry soap in the foam’s water',
+      help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30\u00a0% and 1.1\u00a0g/cm³ brings about 8.2\u00a0g to a litre of water (1.1\u00a0oz/gal).',
       example: '8.2 g/L',
       plusMinus: '0.5 g/L',
       min: '0 g/L',
@@ -171,11 +171,7 @@ export default worksheet({
     return { verdict: 'good', say: `${share} of the dose is lost: use this water for the foam.` };
   },
   notes: (r) =>
-    r.soap
-      ? [
-          'The two figures are kept apart on purpose. The chemistry counts what the ions bind; the household figure counts what it took to get a lather, with the water that was in the soap.',
-        ]
-      : ['The working is of soap. What hardness takes of this agent is not known here.'],
+    r.soap ? [] : ['The working is of soap. What hardness takes of this agent is not known here.'],
   refusals: BRINE_REFUSAL,
   working: [
     {

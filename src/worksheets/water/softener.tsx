@@ -112,12 +112,6 @@ export default worksheet({
       aboutZero: 'good',
     },
     salt: { label: 'Salt to regenerate it', kind: 'mass', of: (r) => r.salt },
-    leastSalt: {
-      label: 'The least salt by stoichiometry',
-      kind: 'mass',
-      of: (r) => r.leastSalt,
-      note: 'No softener gets by with it.',
-    },
     sodium: {
       label: 'Sodium it puts in the water',
       kind: 'concentration',

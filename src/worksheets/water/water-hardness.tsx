@@ -123,7 +123,7 @@ export default worksheet({
     }),
     soft: number('hardness', {
       label: 'The softest water at hand',
-      help: 'Rain, distilled or softened. A clean butt is often near 10\u00a0mg/L (0.6\u00a0gpg).',
+      help: 'Rain, distilled or softened. A clean butt is often near 10\u00a0mg/L (0.6\u00a0gpg), from memory.',
       example: '12 mg/L CaCO3',
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
@@ -187,9 +187,7 @@ export default worksheet({
     const is = `${hard(total)} is ${NAMES[trade]}`;
     // Hardness alone does no harm to cement; what comes with that much of it may.
     const extreme = trade === 'extremely-hard';
-    const base = extreme
-      ? `before it mixes cement, ask ${FIT}`
-      : 'use this water for the base mix, where cement brings far more calcium than any tap';
+    const base = extreme ? `before it mixes cement, ask ${FIT}` : 'use this water for the base mix';
     if (softEnoughForFoam(total))
       return {
         verdict: 'good',
@@ -256,7 +254,7 @@ function hardnessIn(unit: string, label: string) {
 function bySurvey(total: number, say: Say): string[] {
   return tradeClass(total) === 'extremely-hard'
     ? [
-        `No survey draws a line above ${say(asCarbonate(180), 'hardness', { units: HARDNESS })}; makers call water near ${say(EXTREME, 'hardness', { units: HARDNESS, significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
+        `No survey’s line was seen above ${say(asCarbonate(180), 'hardness', { units: HARDNESS })}; makers call water near ${say(EXTREME, 'hardness', { units: HARDNESS, significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
       ]
     : [];
 }

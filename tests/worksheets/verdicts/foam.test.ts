@@ -22,9 +22,9 @@ const waiting = {
 
 verdicts(timeInHand, waiting, [
   // A quarter is out at 10 minutes, half at 20; three quarters of the time are good.
-  [{ wait: '7.5 min' }, 'good', /blend it before that/],
-  [{ wait: '7.6 min' }, 'look', /blend it before that/],
-  [{ wait: '10 min' }, 'look', /blend it before that/],
+  [{ wait: '7.5 min' }, 'good', /^Blend it before 10\smin/],
+  [{ wait: '7.6 min' }, 'look', /^Blend it before 10\smin/],
+  [{ wait: '10 min' }, 'look', /^Blend it before 10\smin/],
   [{ wait: '10.1 min' }, 'look', /Make it afresh/],
   [{ wait: '20 min' }, 'look', /Make it afresh/],
   [{ wait: '20.1 min' }, 'stop', /breaks under the paddle/],
@@ -34,8 +34,8 @@ verdicts(timeInHand, waiting, [
   [{ tolerance: '10 kg/m3', wait: '5.6 min' }, 'look', /out of tolerance/],
   [{ tolerance: '10 kg/m3', wait: '7.4 min' }, 'look', /out of tolerance/],
   [{ tolerance: '10 kg/m3', wait: '7.5 min' }, 'stop', /more than you allow/],
-  [{ tolerance: '20 kg/m3', wait: '7.5 min' }, 'good', /density alone would allow 15/],
-  [{ tolerance: '20 kg/m3', wait: '7.6 min' }, 'look', /density alone would allow 15/],
+  [{ tolerance: '20 kg/m3', wait: '7.5 min' }, 'good', /^Blend it before 10\smin/],
+  [{ tolerance: '20 kg/m3', wait: '7.6 min' }, 'look', /^Blend it before 10\smin/],
   // As planned is within half a kilogram: 0.93 % out.
   [{ wait: '0.37 min' }, 'good', /comes out as planned/],
   [{ wait: '0.39 min' }, 'good', /too light/],
