@@ -147,8 +147,9 @@ test('a face in frost is not calm, nor one colder than a cure may be', () => {
   // And down to where the fields end: a cooler mix is not worked out there.
   for (const face of ['-12.7', '-13', '-15']) expect(still(face, '-15').verdict).toBe('stop');
   expect(still('0', '3').verdict).toBe('stop');
-  // No limit is told for a picture that is not drawn.
-  const limits = (face: string) => at(face, '3').notes.some((note) => note.includes('the picture'));
+  // Whose half the limits are is not told where none is drawn.
+  const limits = (face: string) =>
+    at(face, '3').notes.some((note) => note.includes('published limits'));
   expect([limits('0'), limits('3')]).toEqual([false, true]);
   for (const [face, air] of [
     ['3', '6'],

@@ -34,7 +34,7 @@ test('the upper row is measured from the surface, so that a deeper form does not
   expect(alone).toMatchObject({
     judgement: {
       verdict: 'look',
-      say: expect.stringContaining('One row of clamps carries nothing'),
+      say: expect.stringContaining('one row carries nothing'),
     },
   });
   expect(at('300')).toMatchObject({ ok: false, problems: [{ input: 'form-pressure-below' }] });

@@ -65,7 +65,7 @@ const asked = (rapid: boolean, plain: boolean): readonly PlanEntry['rule'][] => 
 function class4Note(ends: number | undefined, longest: number, castAt: number): readonly string[] {
   if (ends !== undefined && ends <= longest) return [];
   return [
-    `European class 4 asks for longer: ${ends === undefined ? 'beyond these temperatures' : `until ${momentInWords(castAt + ends, 'hour-up')}`}. The European classes are not among the three, because a specification chooses the class and sets the strength it is a share of; a part without one has neither. If yours names class 4, that date counts.`,
+    `European class 4 asks for longer: ${ends === undefined ? 'beyond these temperatures' : `until ${momentInWords(castAt + ends, 'hour-up')}`}. It counts only if your specification names class 4.`,
   ];
 }
 
@@ -243,7 +243,7 @@ export default worksheet({
           'Read the days in the table and the picture as “not before”: what is lost to cold or heat comes on top.',
         ]
       : class4Note(entries.find(({ rule }) => rule === 'en-class-4')?.ends, longest, v.castAt)),
-    'All these rules were written for ordinary concrete; none is published for foamed. A thin, light part dries faster than a thick one: err on the long side.',
+    'All these rules were written for ordinary concrete; none was seen for foamed. A thin, light part dries faster than a thick one: err on the long side.',
     'The German table names a surface temperature and not how to average it; the mean over the cure is used here.',
   ],
   refusals: historyRefusals,

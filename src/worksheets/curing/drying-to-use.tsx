@@ -146,7 +146,7 @@ export default worksheet({
     const longest = Math.max(rule, diffusion.time);
     return {
       verdict: 'look',
-      say: `Plan for ${days(longest)}, the longer of the two${latest > WORTH_SAYING * longest ? `, and be ready for ${days(latest)}` : ''}. Neither figure says that it is dry: before you seal or cover it, weigh it until it loses no more from week to week, or read a hygrometer under a sealed box.`,
+      say: `Plan for ${days(longest)}, the longer of the two${latest > WORTH_SAYING * longest ? `, and be ready for ${days(latest)}` : ''}. Before you seal or cover it, weigh it until it loses no more from week to week, or read a hygrometer under a sealed box.`,
     };
   },
   notes: (_, { diffusivity }) => [

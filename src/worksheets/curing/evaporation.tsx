@@ -6,7 +6,6 @@ import {
   evaporation,
   evaporationMenzel,
   LITTLE_BLEED_SHARE,
-  US_ACTION_RATE,
   waterLost,
 } from '../../core/curing/evaporation.ts';
 import { evaporationMeasures } from '../../core/curing/evaporation-measures.ts';
@@ -42,12 +41,12 @@ function ofLoss(r: Evaporation, wind: number, say: Say): Judgement {
   if (r.state === 'act')
     return {
       verdict: 'stop',
-      say: `${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a mix that bleeds as little as a foamed one. Cover the face as soon as it is struck off, before anything else.`,
+      say: `Cover the face as soon as it is struck off, before anything else: ${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a mix that bleeds so little.`,
     };
   if (r.state === 'caution')
     return {
       verdict: 'look',
-      say: `${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a mix that bleeds as little as a foamed one. Lay the sheet at once after strike-off${wind > 0 ? ', and break the wind' : ''}.`,
+      say: `Lay the sheet at once after strike-off${wind > 0 ? ', and break the wind' : ''}: ${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a mix that bleeds so little.`,
     };
   if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
     return {
@@ -192,7 +191,7 @@ export default worksheet({
       : []),
     ...(r.measures[0]
       ? [
-          `The published limits, ${say(CAUTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to take care and ${say(ACTION_RATE, 'massFlux', { units: LOSS, significant: 2 })} to act, are for ordinary concrete. A foamed mix bleeds less than what they were found for, so half of them is used here, in the verdict, the picture and the table. The American limit, 0.2\u00a0lb/(ft²·h), is ${say(US_ACTION_RATE, 'massFlux', { units: { metric: 'kg/(m2.h)', us: 'kg/(m2.h)' } })}, a little below 1.0.`,
+          'Half of the published limits is used here: a foamed mix bleeds less than what they were found for.',
         ]
       : []),
   ],

@@ -264,7 +264,7 @@ export default worksheet({
       : [
           `Growth goes by the lowest curve at each age: of those the cement may have, and that of your own results, s = ${v.growth.toFixed(2)}.`,
         ]),
-    'Both marks are for ordinary concrete; none is published for foamed. Its growth is not validated for foamed concrete either.',
+    'Both marks are for ordinary concrete; none was seen for foamed. Its growth is not validated for foamed concrete either.',
     `No strength is reckoned before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer.`,
   ],
   refusals: historyRefusals,

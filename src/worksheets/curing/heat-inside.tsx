@@ -195,10 +195,10 @@ export default worksheet({
     } Sun, rain and evaporation are left out.`,
     ...(r.asDry
       ? [
-          'How well a fresh foamed mix conducts is not published. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and its curves and the comparison are drawn for it.',
+          'No figure was seen for how well a fresh foamed mix conducts. The two figures take it at the most its paste, sand and wet gas can conduct, side by side, and as dry: the first is the cooler, and its curves and the comparison are drawn for it.',
         ]
       : []),
-    'The hydration figures were found on ordinary concrete; none is published for foamed.',
+    'The hydration figures were found on ordinary concrete; none was seen for foamed.',
     ...(r.asDry?.notes.some(({ of }) => of === 'dryDensity')
       ? ['Dry, it is lighter or heavier than the relation for its conductivity covers.']
       : []),

@@ -82,7 +82,7 @@ function ofRace({ race, set, sinking, share }: ReturnType<typeof setWorked>, say
       ? { verdict: 'good', say: `${begins} Watch the level all the same.` }
       : {
           verdict: 'look',
-          say: `${begins} In the mix the paste holds the foam far longer than a jar does, or not, and only its level tells: read how far it sinks in the first half hour, and enter that.`,
+          say: `${begins} Whether the paste holds the foam so long, only its level tells: read how far it sinks in the first half hour, and enter that.`,
         };
   return share <= LITTLE
     ? {
@@ -175,7 +175,7 @@ export default worksheet({
     'What the foaming agent does to set is for its own sheet: some proteins and sugars hold it back.',
     ...(notes.length > 0
       ? [
-          'The rule of a third is told from 4 to 38\u00a0°C (40 to 100\u00a0°F); this mix is outside it.',
+          'The rule of a third is told down to 4\u00a0°C (40\u00a0°F), and from memory up to 38\u00a0°C (100\u00a0°F); this mix is outside it.',
         ]
       : []),
     ...(dosed.notes.some(({ code }) => code === 'outside-range')

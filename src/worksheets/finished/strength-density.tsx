@@ -204,7 +204,7 @@ export default worksheet({
     if (r.young !== undefined)
       return {
         verdict: 'look',
-        say: `Tested younger than 28 days, yours are not held against what is published for that age, ${band}: younger concrete has less, and how much less its cement and its warmth decide. Take yours for the age they had; test again at 28 days. Nothing here may carry a load that matters.`,
+        say: `Tested younger than 28 days, yours are not held against what is published for that age, ${band}. Take them for the age they had; test again at 28 days. Nothing here may carry a load that matters.`,
       };
     if (below === all)
       return {

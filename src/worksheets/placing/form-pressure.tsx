@@ -162,7 +162,7 @@ export default worksheet({
     if (Math.min(ties.lower, ties.upper) <= 0)
       return {
         verdict: 'look',
-        say: 'One row of clamps carries nothing, or is pulled in and not pushed out: the push does not pass between the two rows. Put one below a third of the depth and the other above it.',
+        say: 'Move a row of clamps: put one below a third of the depth and the other above it. Now the push does not pass between them, and one row carries nothing or is pulled in.',
       };
     if ((float ?? 0) > 0)
       return {
@@ -181,7 +181,7 @@ export default worksheet({
       };
     return {
       verdict: 'good',
-      say: `The panel holds and stays straight; it could span ${span}. ${clamps} Clamp it before the first bucket: what is liquid finds every gap.`,
+      say: `The panel holds and stays straight; it could span ${span}. ${clamps} Clamp it before the first bucket.`,
     };
   },
   notes: () => [

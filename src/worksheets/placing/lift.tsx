@@ -148,7 +148,6 @@ export default worksheet({
   },
   notes: () => [
     'Only what pressure does to bubbles that stay whole. Foam that breaks, drains or rises settles a lift far more, and only a trial of your mix says by how much.',
-    'Lifts of 0.6 to 1.2\u00a0m (2 to 4\u00a0ft), the next one when it bears a footstep, are practice in geotechnical work, from memory. The footstep is no test for a bench part, which nobody steps on.',
   ],
   refusals: {
     'heavier-than-base-mix': (e, say) =>

@@ -89,7 +89,7 @@ export default worksheet({
       label: 'Left proud, for settling',
       usual: true,
       learned: learned('form.settling'),
-      help: 'The top sinks while the foam drains and bubbles merge, so it is left proud. The share is a guess until you have seen yours.',
+      help: 'For the top that sinks before it sets. A guess until you have seen yours.',
       example: '3 %',
       min: '0 %',
       max: '50 %',

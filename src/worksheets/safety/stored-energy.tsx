@@ -188,7 +188,7 @@ export default worksheet({
     };
   },
   notes: ({ held }, _, say) => [
-    'The distance is a rule for testing a vessel with air, floor and all. It is not a distance for using one that has been tested; it shows why vessels are tested with water, which is hardly compressed and stores next to nothing.',
+    'The distance is a rule for testing a vessel with air, not for using one that has been tested.',
     ...(held.pressureVolume > ESSENTIAL_REQUIREMENTS
       ? [
           `Its pressure times volume is above ${pressureVolume(ESSENTIAL_REQUIREMENTS, say)}, where the European rules for simple vessels ask for more than good practice.`,

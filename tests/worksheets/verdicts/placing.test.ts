@@ -25,9 +25,9 @@ verdicts(formPressure, panel, [
   [{ limit: 'rough', span: '744 mm' }, 'stop', /bulges/],
   // A row of clamps at a third of the depth, 200 mm, bears all of the push.
   [{ lower: '199 mm' }, 'good', /holds/],
-  [{ lower: '200 mm' }, 'look', /One row of clamps carries nothing/],
+  [{ lower: '200 mm' }, 'look', /one row carries nothing/],
   [{ below: '399 mm' }, 'good', /holds/],
-  [{ below: '401 mm' }, 'look', /One row of clamps carries nothing/],
+  [{ below: '401 mm' }, 'look', /one row carries nothing/],
   // A litre of the mix weighs 0.6 kg.
   [{ core: 'floats', displaced: '1 L', coreMass: '0.601 kg' }, 'good', /holds/],
   [{ core: 'floats', displaced: '1 L', coreMass: '0.599 kg' }, 'look', /core floats/],
