@@ -83,7 +83,7 @@ const WIDEST_BOUNDS = 10;
  * reading, and t of Student with N − 2 degrees of freedom. No range is published.
  *
  * @param readings times in s and shares drained, in any order; time 0 tells the curve nothing
- * @param readingError standard error of one share, default `READING_ERROR`
+ * @param readingError standard error of one share, 0.01 by default
  * @param confidence of the bounds, default `USUAL_CONFIDENCE`
  * @returns the fit, or why there is none
  * @throws {DomainError} a negative time; a share more than five errors outside 0–1; an error not above 0 or

@@ -73,7 +73,7 @@ export interface Blend {
   readonly liquidStays: number;
   /** Wet density when it is stirred back or tipped in with the foam, kg/m³. */
   readonly liquidGoesIn: number;
-  /** Liquid that stays in the bucket in the first case and so is missing from the mix, kg. */
+  /** Liquid that stays in the bucket in the first case, below the foam that is taken, kg. */
   readonly liquidLeft: number;
 }
 
@@ -83,7 +83,7 @@ export interface Blend {
  * With base mix mb, Vb, planned foam V of density ρ, standing foam volume share s and density ρ':
  * the liquid stays: (mb + ρ' F)/(Vb + F), F = s V (whole), V (by volume) or ρ V/ρ' (by mass);
  * the liquid goes in: the foam is what it was, (mb + ρ V)/(Vb + V). Of the gas in it only
- * `gasLeft` counts, in both. By volume and more so by mass a drained foam brings more gas than planned.
+ * `gasLeft` counts, in both. The liquid left is what ran out of the foam taken, v ρ F/s for a share v. By volume and more so by mass a drained foam brings more gas than planned.
  *
  * @param share of the foam's liquid drained, 0–1 (below 1 when dosed by mass)
  * @returns densities in kg/m³ and the liquid left behind in kg. No range is published.

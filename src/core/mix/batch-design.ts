@@ -46,7 +46,7 @@ export interface Design {
   readonly mass: number;
   readonly wetDensity: number;
   readonly ovenDryDensity: number;
-  /** Volumes in the finished mix, m³, in the order they lie in a bucket: of the foam what is left of it. */
+  /** Volumes in the finished mix, m³, in the order they lie in a bucket: the water with what an admixture dissolves in it, of the foam what is left of it. */
   readonly volumes: {
     readonly binder: number;
     readonly fillers: number;
@@ -112,7 +112,8 @@ export function designBatch(input: DesignInput): Design {
       fillers: fillerVolume(input, mix.cement),
       pigment: shares.pigment / (input.pigment?.density ?? PIGMENT_DENSITY),
       fibre: eq.fibreShare * volume,
-      water: mix.water / MIX_WATER_DENSITY,
+      // The solids of an admixture are taken to fill as much as water of their mass.
+      water: (mix.water + shares.admixture - shares.broughtByAdmixture) / MIX_WATER_DENSITY,
       foam: mix.volume - mix.baseVolume,
     },
     notes: [

@@ -58,7 +58,8 @@ export interface Correction {
  * (M + ρf F) / (V + F) = ρt, F = (M − ρt V) / (ρt − ρf). Too light: base mix
  * B = (ρt V − M) / (ρb − ρt). Volumes add, as gas in a foam is hardly pressed and nothing
  * dissolves; foam that breaks while it is blended in makes the true result heavier. Where a share a of
- * its gas lives, l F takes the place of F in the volume, l = 1 − (1 − a)(1 − ρf/ρw). Within
+ * its gas lives, l F takes the place of F in the volume, l = 1 − (1 − a)(1 − ρf/ρw), so that
+ * F = (M − ρt V) / (l ρt − ρf), and the target is to be above ρf/l. Within
  * `tolerance`: leave it, every extra turn of the mixer costs foam.
  *
  * Notes: 'check-reading' when the measured density is above the base mix's or below the foam's,

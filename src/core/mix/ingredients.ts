@@ -52,10 +52,10 @@ export interface Equivalent {
  * sand that `proportion` knows, since masses and absolute volumes add.
  *
  * sandCement = Σ rᵢ; sandDensity = Σ rᵢ/Σ (rᵢ/ρᵢ). Fibre is dosed by the volume of the finished mix
- * and stays apart. No range is published: volumes are taken to add.
+ * and stays apart; an admixture's solids count as 1000 kg/m³. No range is published: volumes are taken to add.
  *
- * @throws {DomainError} as `binderDensity`; for a negative ratio or share, a filler lighter than 100 or
- *   heavier than 5000 kg/m³, pigment or admixture above the binder's mass, fibre above 10 % by volume;
+ * @throws {DomainError} as `binderDensity`; for a negative ratio or share, a filler above ten times the binder, lighter than
+ *   100 or heavier than 5000 kg/m³, pigment or admixture above the binder's mass, fibre above 10 % by volume;
  *   a part there is none of is not asked further
  * @source navedtra-14071 (absolute volume)
  */

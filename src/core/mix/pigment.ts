@@ -12,8 +12,8 @@ export const PIGMENT_DENSITY = 4500;
 /**
  * How much pigment a dose is, kg: share × cementitious mass (cement, slag, fly ash, silica fume).
  *
- * Notes: 'over-ceiling' above 10 %, 'over-own-maximum' above the pigment's own, 'saturated' above
- * 5 %, 'pale' below 1 %. The range is that of the notes.
+ * One note at most, the gravest: 'over-ceiling' above 10 %, 'over-own-maximum' above the pigment's own,
+ * 'saturated' above 5 %, 'pale' below 1 %. The range is that of the notes.
  *
  * @param share of the cementitious mass, 0–1; @param ownMaximum the pigment's own, from its sheet; in a
  *   blend the lowest of its components

@@ -28,8 +28,9 @@ export interface Outgrown {
  * (`corners`: its diagonal against the diameter); a box p × q longer than a form a × b, and too wide to lie
  * askew in it (`long`). Askew it lies only where
  * b ≥ (2 p q a + (p² − q²) √(p² + q² − a²)) / (p² + q²), that is, where it just touches both pairs of sides.
- * An outline is taken as the box round it. No range: each is enough to know that a core does not fit; in a
- * box or a circle they also say that one alone does.
+ * An outline is taken as the box round it, its sides as they lie: a form is never larger, but a core of such
+ * an outline may fit where this says that it does not. Of the others each is enough to know that a core does
+ * not fit; in a box or a circle they also say that one alone does. No range.
  *
  * @source none: it is geometry
  */

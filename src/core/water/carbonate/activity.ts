@@ -2,7 +2,7 @@ import { AVOGADRO, STANDARD_ATMOSPHERE } from '../../quantity/constants.ts';
 import { waterDensity } from '../density.ts';
 
 /** Elementary charge squared over Boltzmann's constant and 4πε₀, m·K. @source codata-2018 (from memory) */
-const CHARGE_LENGTH = 1.67101e-5;
+const CHARGE_LENGTH = 1.671_009_5e-5;
 const ATMOSPHERE_IN_BAR = STANDARD_ATMOSPHERE / 1e5;
 
 /** How ion activities are reckoned: each ion's own size, or Davies' one formula for all. */

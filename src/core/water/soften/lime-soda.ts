@@ -124,7 +124,7 @@ export function limeSodaToTarget(water: {
 /**
  * Hardness left, mol/m³, after lime (and soda that takes `sodaRemoves`, mol/m³).
  *
- * Straight lime leaves `carbonateLeft` (`CARBONATE_LEFT` by default) and all the non-carbonate
+ * Straight lime leaves `carbonateLeft` (35 mg/L as CaCO₃ by default) and all the non-carbonate
  * hardness; excess lime leaves 10 mg/L of magnesium hydroxide besides. No range is published.
  *
  * @throws {DomainError} for a negative amount or soda that removes more than there is.
