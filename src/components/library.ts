@@ -76,6 +76,15 @@ export function cautionOf(id: string, where: string): Caution {
   return caution;
 }
 
+const shown = new WeakMap<Request, Set<string>>();
+
+/** The cautions that a page, known by its request, has shown so far. */
+export function shownOn(page: Request): Set<string> {
+  const found = shown.get(page) ?? new Set();
+  shown.set(page, found);
+  return found;
+}
+
 /** Standards are known by their number, whoever wrote them: `astm-c138`, `aci-523-1r`. */
 const STANDARD = /^(astm|aci|en|iso|din|is|api|asme|iapws|jcgm)-([a-z]?\d+[a-z]?(?:-\d+[a-z]?)*)/;
 

@@ -167,6 +167,21 @@ describe('what cannot be', () => {
   });
 });
 
+test('beside a worksheet a caution stands whole the first time, then by its title', async () => {
+  const found = await page.locator('.caution').evaluateAll((all) =>
+    all.map((caution) => ({
+      id: new URL(caution.querySelector('a')!.href).hash,
+      again: caution.querySelector('strong') !== null,
+      beside: caution.closest('.worksheet') !== null,
+    })),
+  );
+  const seen = found.map(({ id }, at) => found.slice(0, at).some((before) => before.id === id));
+  expect(seen.filter((above, at) => above && found[at]!.beside).length).toBeGreaterThan(2);
+  expect(found.map(({ again }) => again)).toEqual(
+    found.map(({ beside }, at) => beside && seen[at]),
+  );
+});
+
 describe('what is heard and printed', () => {
   test('a result is announced once, a second after the last key', async () => {
     const heard = page.locator('[data-worksheet="foam-density"] [role="status"].unseen');
