@@ -20,6 +20,18 @@ describe('the balance', () => {
     }
   });
 
+  // By hand, in meq/L: 7.256 of cations; anions but chloride 6.056, and a twentieth of all of them at 0.509 or 1.964 of it.
+  test.each([
+    ['17.9', true],
+    ['18.3', false],
+    ['69.3', false],
+    ['69.9', true],
+  ])('a report with %s mg/L of chloride is doubted: %s', (chloride, doubted) => {
+    const typed = { ...report, 'water.others': 'known', 'water.chloride': chloride };
+    const { notes } = answered(balance, typed);
+    expect(notes.some((note) => note.includes('An ion is missing'))).toBe(doubted);
+  });
+
   test('a sour water with much alkalinity would burst a bucket, and is refused', () => {
     expect(refusal(balance, { 'water.pH': '3' })).toContain('no open bucket');
   });

@@ -57,6 +57,8 @@ test('a plan with something else in it is another one, though all that has a fie
   );
   expect(said(fibre(0.05), begun)).toContain('50.0 g of fibre; on the bench none');
   expect(said(fibre(0.05), fibre(0.1))).toContain('100 g is planned now');
-  expect(said(fibre(0.05), fibre(0.0501))).toBeUndefined();
+  // Half a per cent.
+  expect(said(fibre(0.05), fibre(0.0502))).toBeUndefined();
+  expect(said(fibre(0.05), fibre(0.0503))).toContain('50.3 g is planned now');
   expect(said(begun, begun)).toBeUndefined();
 });

@@ -7,6 +7,7 @@ import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { DENSITY } from '../shared/amounts.ts';
 import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
+import { NEAR_ENOUGH } from '../shared/near-enough.ts';
 import { oddsOf, timesIn100 } from '../shared/record-odds.ts';
 import { nameOf } from '../shared/record-words.ts';
 import { StrengthPoints } from '../shared/StrengthPoints.tsx';
@@ -129,12 +130,12 @@ function Odds({
   return (
     <p class="learned-odds">
       A batch like “{nameOf(last)}”, at {say(odds.target, 'density', { units: DENSITY })}, lands
-      within 5&nbsp;% of it <strong>{timesIn100(odds.before)}</strong> when its foam is reckoned as
-      if all of it lived, and <strong>{timesIn100(odds.after)}</strong> when it is reckoned with
-      your {(learned.estimate * 100).toFixed(0)}&nbsp;%. Errors of weighing are within both: your
-      share was found by such weighings. Reckoned so, leave the target as it is: a mean error of
-      landing, on <a href={pageAt('batch-records/compare/')}>Batches side by side</a>, is mostly
-      this same foam, and one cure is enough.
+      within {100 * NEAR_ENOUGH}&nbsp;% of it <strong>{timesIn100(odds.before)}</strong> when its
+      foam is reckoned as if all of it lived, and <strong>{timesIn100(odds.after)}</strong> when it
+      is reckoned with your {(learned.estimate * 100).toFixed(0)}&nbsp;%. Errors of weighing are
+      within both: your share was found by such weighings. Reckoned so, leave the target as it is: a
+      mean error of landing, on <a href={pageAt('batch-records/compare/')}>Batches side by side</a>,
+      is mostly this same foam, and one cure is enough.
     </p>
   );
 }

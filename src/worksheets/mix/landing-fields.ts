@@ -1,11 +1,16 @@
+import { POUND_PER_CUBIC_FOOT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
+import { NEAR_ENOUGH } from '../shared/near-enough.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { cementDensity, counts } from './recipe-fields.ts';
+
+/** A usual band of supply, kg/m³ either way. @source uk-supply-practice */
+export const SUPPLY_BAND = 50;
 
 export const landingFields = {
   target: number('density', {
@@ -57,8 +62,8 @@ export const landingFields = {
   near: choice({
     label: 'Near enough is',
     options: {
-      percent: 'Within 5\u00a0%',
-      supply: 'Within 50\u00a0kg/m³ (3\u00a0lb/ft³)',
+      percent: `Within ${100 * NEAR_ENOUGH}\u00a0%`,
+      supply: `Within ${SUPPLY_BAND}\u00a0kg/m³ (${Math.round(SUPPLY_BAND / POUND_PER_CUBIC_FOOT)}\u00a0lb/ft³)`,
       own: 'My own',
     },
     example: 'percent',

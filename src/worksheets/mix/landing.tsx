@@ -10,15 +10,13 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { LandingHistogram } from '../shared/LandingHistogram.tsx';
+import { NEAR_ENOUGH } from '../shared/near-enough.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { saidApart } from '../shared/said-apart.ts';
-import { landingFields } from './landing-fields.ts';
+import { landingFields, SUPPLY_BAND } from './landing-fields.ts';
 import { ranked } from './landing-ranked.ts';
 import { sandTakenAsDry } from './recipe-fields.ts';
 
-/** ± 50 kg/m³, a usual band of supply; 5 %, a code’s. */
-const SUPPLY_BAND = 50;
-const CODE_SHARE = 0.05;
 const BINS = 36;
 /** Loads that land this often need no better scale; below half, more miss than land. A choice. */
 const [MOSTLY, SELDOM] = [0.9, 0.5];
@@ -62,7 +60,7 @@ export default worksheet({
         sandDensity: { value: SAND_DENSITY, u: 0 },
       },
     });
-    const near = { percent: CODE_SHARE * v.target, supply: SUPPLY_BAND, own: v.own }[v.near];
+    const near = { percent: NEAR_ENOUGH * v.target, supply: SUPPLY_BAND, own: v.own }[v.near];
     const band = { low: v.target - near, high: v.target + near };
     const odds = shareWithin(found.wetDensity.landed, band);
     return {

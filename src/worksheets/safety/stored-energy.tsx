@@ -7,6 +7,7 @@ import {
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { demo } from '../demo.ts';
 import { EnergyBars } from '../shared/EnergyBars.tsx';
 import { pressureVolume } from '../shared/stored.ts';
 
@@ -16,7 +17,7 @@ const DISTANCE = { metric: 'm', us: 'ft' } as const;
 const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
 const GRAMS = { metric: 'g', us: 'oz' } as const;
 /** A slab of the demo scenario and a lid: what the energy would do to them, kg. */
-const SLAB = 4.86;
+const SLAB = demo.slab.length * demo.slab.width * demo.slab.thickness * demo.wetDensity;
 const LID = 1;
 
 export default worksheet({

@@ -5,11 +5,10 @@ import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/
 import { landingOdds } from '../../core/records/landing-odds.ts';
 import type { Learned } from '../../core/records/learn.ts';
 import { cementDensityOf } from './cement-density.ts';
-
-const TOLERANCE = 0.05;
+import { NEAR_ENOUGH } from './near-enough.ts';
 
 /**
- * How many times in 100 a batch like this one lands within 5 % of its plan, kg/m³: its foam reckoned as if all of it
+ * How many times in 100 a batch like this one lands near enough to its plan, kg/m³: its foam reckoned as if all of it
  * lived, and with the share learned. Undefined where too little of it is written down, or no such foam gets there.
  */
 export function oddsOf(record: BatchRecord, survival: Learned) {
@@ -30,7 +29,7 @@ export function oddsOf(record: BatchRecord, survival: Learned) {
           plan: { target, baseDensity, foamDensity },
           aim,
           next: survival.t,
-          tolerance: TOLERANCE,
+          tolerance: NEAR_ENOUGH,
         }),
     );
   try {

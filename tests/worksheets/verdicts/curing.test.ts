@@ -1,4 +1,5 @@
 import curingPlan from '../../../src/worksheets/curing/curing-plan.tsx';
+import dryingToUse from '../../../src/worksheets/curing/drying-to-use.tsx';
 import evaporation from '../../../src/worksheets/curing/evaporation.tsx';
 import frostGuard from '../../../src/worksheets/curing/frost-guard.tsx';
 import heatInside from '../../../src/worksheets/curing/heat-inside.tsx';
@@ -149,6 +150,9 @@ verdicts(heatInside, room, [
   [{ thickness: '97 mm' }, 'good', /across it: within the usual limits/],
   [{ thickness: '99 mm' }, 'look', /to 20\.0\d\s°C: that is past the usual 20\s°C/],
   [{ thickness: '101 mm' }, 'look', /may lag the inside/],
+  // 2 degrees below the usual 70, in a box: 68.0 °C at 44.0 mm of as little as fresh mix may conduct.
+  [{ near: 'insulated', far: 'insulated', thickness: '43.9 mm' }, 'good', /68\s°C at most/],
+  [{ near: 'insulated', far: 'insulated', thickness: '44.1 mm' }, 'look', /comes too near to 70/],
   // Too hot inside stays a Stop where the face is too cold besides, and too cold is never good; the gravest is said first.
   [{ thickness: '450 mm', coldest: '2 °C', warmest: '6 °C' }, 'stop', /above 70.*below 5/],
   [{ thickness: '50 mm', coldest: '3 °C', warmest: '9 °C' }, 'look', /below 5.*hardly warmer/],
@@ -161,6 +165,13 @@ verdicts(heatInside, room, [
     'stop',
     /^\S+\s°C at the least in a slab is above 70.*is cold.*The air gets as warm as 41/,
   ],
+]);
+
+// Diffusion at its slowest goes by the square of the depth, 180 d at 60 mm; the rule has a day to each millimetre
+// of half the depth: a fifth more than that at 11.8 mm.
+verdicts(dryingToUse, {}, [
+  [{ thickness: '11.8 mm' }, 'look', /^Plan for 5\.9\sd, the longer of the two\./],
+  [{ thickness: '11.9 mm' }, 'look', /^Plan for 6\.0\sd, .*, and be ready for 7\.2\sd\./],
 ]);
 
 /** One temperature, held. */
