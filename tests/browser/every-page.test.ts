@@ -208,6 +208,16 @@ describe('every page', () => {
     await close();
   });
 
+  test('a theme that was chosen wakes nothing', async () => {
+    const { page, close, go } = await openPage('');
+    await page.evaluate(() => localStorage.setItem('suds.theme', 'dark'));
+    await go('water/softening/');
+    await page.waitForLoadState('networkidle');
+    const asleep = page.locator('[data-island]:not([data-awake])');
+    expect(await asleep.count()).toBeGreaterThan(2);
+    await close();
+  });
+
   test('read complete with scripts off', async () => {
     const plain = await openPage('', { javaScript: false, width: 360 });
     let found = 0;

@@ -101,7 +101,8 @@ const wakeAll = () => {
 // A page that is printed shows the reader's numbers, however far it was read. A browser does not wait for
 // scripts when it prints: where anything is kept, or comes in a link, they come while it is idle.
 const idle = window.requestIdleCallback ?? setTimeout;
-const isOurs = (key: string | null) => key?.startsWith('suds.');
+// The theme is no number.
+const isOurs = (key: string | null) => key?.startsWith('suds.') && key !== 'suds.theme';
 if (Object.keys(localStore() ?? {}).some(isOurs) || location.hash.startsWith('#batch='))
   idle(wakeAll);
 addEventListener('storage', ({ key }) => isOurs(key) && idle(wakeAll));
