@@ -34,6 +34,7 @@ describe('Lighthouse, as on a phone', () => {
         output: 'json',
         logLevel: 'error',
         onlyCategories: [...CATEGORIES],
+        disableFullPageScreenshot: true,
         throttling: { cpuSlowdownMultiplier },
       });
       for (const name of CATEGORIES)
