@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { inRows, WIDTH } from '../../src/islands/figures/in-rows.ts';
+import { inRows } from '../../src/islands/figures/in-rows.ts';
+import { WIDTH } from '../../src/islands/plots/scale.ts';
 
 const placed = (marks: readonly (readonly [x: number, text: string])[]) =>
   inRows(marks.map(([x, text]) => ({ x, text })));

@@ -16,7 +16,8 @@ export const POUND_PER_CUBIC_FOOT = POUND / FOOT ** 3; // kg/m³
 export const FAHRENHEIT_DEGREE = 5 / 9; // K
 /** The International Table British thermal unit, from 1 Btu/lb = 2326 J/kg exactly. */
 export const BTU = 2326 * POUND; // J
-export const HOUR = 3600; // s
+export const MINUTE = 60; // s
+export const HOUR = 60 * MINUTE; // s
 export const DAY = 24 * HOUR; // s
 
 /** 0 °C in kelvin, exact. @source definition */

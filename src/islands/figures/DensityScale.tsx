@@ -3,8 +3,8 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../engine/say.ts';
 import type { Units } from '../fields.ts';
 import { Axis } from '../plots/Axis.tsx';
-import { LETTER, scaleLinear } from '../plots/scale.ts';
-import { inRows, leaderOf, ROW, WIDTH } from './in-rows.ts';
+import { LETTER, scaleLinear, WIDTH } from '../plots/scale.ts';
+import { inRows, leaderOf, ROW } from './in-rows.ts';
 
 interface Mark {
   /** kg/m³ */

@@ -1,7 +1,5 @@
-import { LETTER } from '../plots/scale.ts';
+import { LETTER, WIDTH } from '../plots/scale.ts';
 
-/** A picture is this wide. */
-export const WIDTH = 420;
 /** Between two rows, and between two labels of one row. */
 export const ROW = 21;
 const APART = 8;

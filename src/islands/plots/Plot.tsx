@@ -1,7 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { LETTER, type Linear, scaleLinear } from './scale.ts';
+import { LETTER, type Linear, scaleLinear, WIDTH } from './scale.ts';
 
-const WIDTH = 420;
 const HEIGHT = 278;
 const MARGIN = { top: 32, right: 18, bottom: 48, left: 50 } as const;
 

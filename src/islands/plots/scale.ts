@@ -1,5 +1,7 @@
 import { nice, tickStep, ticks } from 'd3-array';
 
+/** A picture is this wide. */
+export const WIDTH = 420;
 /** About the width of a letter in a picture, on a phone, where text is drawn larger. */
 export const LETTER = 8.6;
 

@@ -8,8 +8,9 @@ import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { DAYS, HOURS } from '../shared/amounts.ts';
 import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
-import { castAt, DAYS, HOURS, temperatureFields } from '../shared/curing-fields.ts';
+import { castAt, temperatureFields } from '../shared/curing-fields.ts';
 import {
   COLDEST,
   freezesWords,

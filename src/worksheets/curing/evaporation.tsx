@@ -14,8 +14,8 @@ import { fahrenheit, HOUR, MILE_PER_HOUR } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
-import { LOSS, LOST, temperature } from '../shared/curing-fields.ts';
+import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { LOSS, temperature } from '../shared/curing-fields.ts';
 import { MeasureBars } from '../shared/MeasureBars.tsx';
 import { openLength, openWidth } from '../shared/part-fields.ts';
 
@@ -148,7 +148,7 @@ export default worksheet({
       label: 'This slab loses in an hour',
       kind: 'mass',
       of: (r) => r.lost,
-      units: LOST,
+      units: SMALL_MASS,
       significant: 2,
       note: 'while water still stands on the face',
     },
@@ -212,7 +212,7 @@ export default worksheet({
     {
       tex: String.raw`m = E \times A \times 1\ \mathrm h`,
       put: (v, r, say) =>
-        `${say(r.rate, 'massFlux', { units: LOSS })} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: LOST, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: LOST, significant: 2 })}`,
+        `${say(r.rate, 'massFlux', { units: LOSS })} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: SMALL_MASS, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: SMALL_MASS, significant: 2 })}`,
     },
   ],
   figure: ({ result, say }) =>

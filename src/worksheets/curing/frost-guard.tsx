@@ -18,8 +18,9 @@ import { type Coefficients, leastShare } from '../../core/curing/strength-growth
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { DAYS, HOURS, MPA } from '../shared/amounts.ts';
 import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
-import { DAYS, HOURS, MPA, temperatureFields } from '../shared/curing-fields.ts';
+import { temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
   COLDEST,

@@ -1,7 +1,7 @@
 import { choice, number } from '../../islands/fields.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DENSITY, MM, PERCENT } from '../shared/amounts.ts';
-import { castAt, DAYS, temperature, temperatureFields } from '../shared/curing-fields.ts';
+import { DAYS, DENSITY, MM, PERCENT } from '../shared/amounts.ts';
+import { castAt, temperature, temperatureFields } from '../shared/curing-fields.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { partThickness } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';

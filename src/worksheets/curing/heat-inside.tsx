@@ -4,8 +4,7 @@ import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT } from '../../core/curing/limits.t
 import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, MM } from '../shared/amounts.ts';
-import { HOURS } from '../shared/curing-fields.ts';
+import { DENSITY, HOURS, MM } from '../shared/amounts.ts';
 import { historyRefusals } from '../shared/curing-history.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
 import { FINE, type HeatValues, ROUND } from '../shared/heat-cases.ts';

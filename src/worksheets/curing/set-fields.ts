@@ -1,12 +1,11 @@
 import { choice, number } from '../../islands/fields.ts';
-import { MM, PERCENT } from '../shared/amounts.ts';
-import { HOURS, temperature } from '../shared/curing-fields.ts';
+import { HOURS, MINUTES, MM, PERCENT, PLAIN } from '../shared/amounts.ts';
+import { temperature } from '../shared/curing-fields.ts';
 import { LAWS } from '../shared/curing-history.ts';
 import { partDepth } from '../shared/part-fields.ts';
 import { waterCement } from '../shared/recipe.ts';
 import { byHours } from '../shared/spelt.ts';
 
-const MINUTES = { metric: 'min', us: 'min' } as const;
 const time = (label: string, example: string) =>
   number('time', { label, example, min: '1 min', max: '14 d', units: HOURS, spelt: byHours });
 const share = (label: string, example: string, max: string) =>
@@ -88,7 +87,7 @@ export const setFields = {
     example: '0.28',
     min: '0.15',
     max: '2',
-    units: { metric: '1', us: '1' },
+    units: PLAIN,
     folded: true,
   }),
   law: choice({

@@ -12,7 +12,8 @@ import { DAY, HOUR } from '../../core/curing/units.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { AgeCharts } from '../shared/AgeCharts.tsx';
-import { DAYS, temperatureFields } from '../shared/curing-fields.ts';
+import { DAYS, HOURS } from '../shared/amounts.ts';
+import { temperatureFields } from '../shared/curing-fields.ts';
 import {
   AHEAD,
   COLDEST,
@@ -53,7 +54,7 @@ export default worksheet({
       example: '24 h',
       min: '0.1 h',
       max: '60 d',
-      units: { metric: 'h', us: 'h' },
+      units: HOURS,
       bench: 'part.sinceCasting',
     }),
     wanted: number('time', {
@@ -187,7 +188,7 @@ export default worksheet({
     {
       tex: String.raw`\begin{gathered}t_e = \int e^{\frac{E}{R}\left(\frac{1}{293.15\,\mathrm K} - \frac1T\right)} dt\\ E = 33.5 + 1.47\,\max(0,\,20 - t)\end{gathered}`,
       put: (v, { now }, say) =>
-        `E in kJ/mol, t in °C. ${LAWS[v.law]}: ${say(v.elapsed, 'time', { units: { metric: 'h', us: 'h' } })} by the clock count as ${say(now, 'time', { units: { metric: 'h', us: 'h' } })}`,
+        `E in kJ/mol, t in °C. ${LAWS[v.law]}: ${say(v.elapsed, 'time', { units: HOURS })} by the clock count as ${say(now, 'time', { units: HOURS })}`,
     },
     {
       tex: String.raw`M = \int \max(T - T_0,\ 0)\, dt`,

@@ -1,9 +1,8 @@
 import { BUCKET_MOST } from '../../core/demould/break-a-bar.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, MM } from '../shared/amounts.ts';
+import { DENSITY, KPA, MM } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
 import { FACES, FEW, scatterWidely } from '../shared/bars-doubt.ts';
-import { KPA } from '../shared/part-fields.ts';
 import { barFields, barsBroken } from './bars-broken.ts';
 
 /** The bars, whichever way they were loaded. */

@@ -9,6 +9,7 @@ import {
 } from '../../core/demould/handling.ts';
 import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
+import { DAYS } from '../shared/amounts.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
 import {
@@ -26,7 +27,6 @@ import {
   barLow,
   barMean,
   barsCounted,
-  DAYS,
   dryDensity,
   JERK,
   partLength,

@@ -8,7 +8,7 @@ import { type StripWindow, stripWindow } from '../../core/demould/strip-window.t
 import { demand } from '../../core/domain-error.ts';
 import { justUnder } from '../../core/quantity/dust.ts';
 import { number, type Values } from '../../islands/fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
@@ -17,11 +17,8 @@ import {
   barLow,
   barMean,
   barsCounted,
-  DAYS,
   dryDensity,
-  HOURS,
   JERK,
-  KPA,
   strengthFrom,
   WITHIN,
   wetDensity,

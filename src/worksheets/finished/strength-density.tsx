@@ -9,8 +9,8 @@ import {
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY } from '../shared/amounts.ts';
-import { barAge, DAYS, dryDensity, KPA, MPA, wetDensity } from '../shared/part-fields.ts';
+import { DAYS, DENSITY, KPA, MPA } from '../shared/amounts.ts';
+import { barAge, dryDensity, wetDensity } from '../shared/part-fields.ts';
 import { StrengthChart } from '../shared/StrengthChart.tsx';
 
 /** How each source is called where there is little room. */

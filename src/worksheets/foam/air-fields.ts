@@ -1,5 +1,6 @@
 import { demand } from '../../core/domain-error.ts';
 import { number } from '../../islands/fields.ts';
+import { LITRES } from '../shared/amounts.ts';
 
 export const GAUGE = { metric: 'bar', us: 'psi' } as const;
 export const AIR_FLOW = { metric: 'L/min', us: 'cfm' } as const;
@@ -12,7 +13,7 @@ export const vesselFields = {
     example: '24 L',
     min: '0.1 L',
     max: '10 m3',
-    units: { metric: 'L', us: 'gal' },
+    units: LITRES,
     bench: 'air.receiver',
   }),
   full: number('pressure', {

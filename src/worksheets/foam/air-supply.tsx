@@ -4,7 +4,7 @@ import { compressorBalance, receiverContents } from '../../core/air/receiver.ts'
 import { foamDensity } from '../../core/foam/density.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { LITRES, PERCENT } from '../shared/amounts.ts';
+import { LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import {
   mindStored,
@@ -17,7 +17,6 @@ import { AIR_FLOW, AIR_VOLUME, aroundFields, demandFuller, vesselFields } from '
 
 /** Small piston machines are commonly built to run half of the time; from memory. Well above that is doubted. A choice. */
 const MOST_RUN = 0.7;
-const MINUTES = { metric: 'min', us: 'min' } as const;
 
 export default worksheet({
   id: 'air-supply',

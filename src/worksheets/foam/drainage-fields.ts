@@ -1,10 +1,9 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
-import { LITRES, MM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+import { LITRES, MINUTES, MM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import { demoDrainage, typedReadings } from './demo-drainage.ts';
 
-const MINUTES = { metric: 'min', us: 'min' } as const;
 const SMALL_MASS = { metric: 'kg', us: 'oz' } as const;
 
 const time = number('time', {

@@ -3,15 +3,13 @@ import { foamDensity, SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { fitDrainage } from '../../core/foam/drainage.ts';
 import { type Drainage, timeToDrain } from '../../core/foam/drainage-curve.ts';
 import { drainedByHeight, drainedByMass, drainedByVolume } from '../../core/foam/drained.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { MINUTES, PERCENT } from '../shared/amounts.ts';
 import { DrainagePlot } from '../shared/DrainagePlot.tsx';
 import { drainageFields } from './drainage-fields.ts';
-
-const MINUTE = 60;
-const PERCENT = { metric: '%', us: '%' } as const;
-const MINUTES = { metric: 'min', us: 'min' } as const;
 
 /** Foam that loses a quarter sooner than this is thin before it can be folded in, s. Common practice, no source. */
 const BRIEF = 3 * MINUTE;

@@ -10,11 +10,11 @@ import { partDrained } from '../../core/foam/part-drained.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { PERCENT } from '../shared/amounts.ts';
+import { FOAM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
 import { foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
-import { FOAM_UNITS, weighingFields } from './weighing-fields.ts';
+import { weighingFields } from './weighing-fields.ts';
 
 /** About one maker's working point of 80 g/L, wished denser. Common practice, no source. */
 const PRACTICE = { from: LIGHT_FOAM, to: WET_FOAM } as const;
@@ -64,7 +64,7 @@ export default worksheet({
       label: 'Foam density',
       kind: 'density',
       of: (r) => r.apparent,
-      units: FOAM_UNITS,
+      units: FOAM,
       sure: true,
       scatter: ({ weighed }) =>
         weighed?.spread.uncertainty && weighed.spread.uncertainty / weighed.volume,
@@ -98,7 +98,7 @@ export default worksheet({
       label: 'The foam as it was made, liquid and all',
       kind: 'density',
       of: ({ weighed }) => (weighed && weighed.share > 0 ? weighed.asMade.apparent : undefined),
-      units: FOAM_UNITS,
+      units: FOAM,
     },
     share: {
       label: 'Liquid drained before it was weighed',
@@ -109,7 +109,7 @@ export default worksheet({
     },
   },
   judge: (r, _, say) => {
-    const amount = say(r.apparent, 'density', { units: FOAM_UNITS });
+    const amount = say(r.apparent, 'density', { units: FOAM });
     const fault = foamFault(r.apparent);
     const slip = `First look for a slip: ${r.weighed ? `in the vessel’s volume, ${say(r.weighed.volume, 'volume')}, and in the weights` : 'in the figure, and in its unit'}.`;
     const wrong =
@@ -154,12 +154,12 @@ export default worksheet({
       ? [
           ...(weighed.share > 0
             ? [
-                `This is the foam above the liquid. If the liquid goes into the mix with it, reckon with the foam as it was made, ${say(weighed.asMade.apparent, 'density', { units: FOAM_UNITS })}.`,
+                `This is the foam above the liquid. If the liquid goes into the mix with it, reckon with the foam as it was made, ${say(weighed.asMade.apparent, 'density', { units: FOAM })}.`,
               ]
             : []),
           ...(weighed.spread.plusMinus
             ? [
-                `From their scatter alone the mean lies within\u00a0±\u00a0${say(weighed.spread.plusMinus / weighed.volume, 'density', { units: FOAM_UNITS, significant: 2 })} 95 times in 100. What the scale or the vessel’s volume has wrong, no number of weighings shows.`,
+                `From their scatter alone the mean lies within\u00a0±\u00a0${say(weighed.spread.plusMinus / weighed.volume, 'density', { units: FOAM, significant: 2 })} 95 times in 100. What the scale or the vessel’s volume has wrong, no number of weighings shows.`,
               ]
             : []),
           'Put the scale’s reading in as it is: the air in the bubbles needs no correction.',
@@ -182,13 +182,13 @@ export default worksheet({
       put: (v, r, say) =>
         r.weighed === undefined
           ? 'Assumed; nothing was weighed.'
-          : `ρf = (${say(r.weighed.spread.mean, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ ${say(r.weighed.volume, 'volume')} = ${say(r.weighed.asMade.apparent, 'density', { units: FOAM_UNITS })}`,
+          : `ρf = (${say(r.weighed.spread.mean, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ ${say(r.weighed.volume, 'volume')} = ${say(r.weighed.asMade.apparent, 'density', { units: FOAM })}`,
     },
     {
       tex: String.raw`\rho_f' = \frac{m_{\text{foam}} - \rho_s V_{\text{drained}}}{V - V_{\text{drained}}}`,
       put: (v, r, say) =>
         r.weighed && v.drained > 0
-          ? `ρf′ = ${say(r.apparent, 'density', { units: FOAM_UNITS })} above ${say(v.drained, 'volume', { units: { metric: 'mL', us: 'fl oz' } })} of liquid`
+          ? `ρf′ = ${say(r.apparent, 'density', { units: FOAM })} above ${say(v.drained, 'volume', { units: SMALL_VOLUME })} of liquid`
           : 'Only when liquid stands below the foam.',
     },
     {

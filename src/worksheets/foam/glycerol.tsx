@@ -4,7 +4,7 @@ import { GLYCEROL_DENSITY } from '../../core/foam/solution.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { LITRES, MINUTES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { ViscosityChart } from '../shared/ViscosityChart.tsx';
 
 const WEIGHT = { metric: 'kg/m3', us: 'lb/gal' } as const;
@@ -107,7 +107,7 @@ export default worksheet({
     if (thickening < 1.25)
       return {
         verdict: 'good',
-        say: `The solution is ${much} thicker, so a foam that drains a quarter in 10 minutes takes about ${say(600 * thickening, 'time', { units: { metric: 'min', us: 'min' } })}.${cold}`,
+        say: `The solution is ${much} thicker, so a foam that drains a quarter in 10 minutes takes about ${say(600 * thickening, 'time', { units: MINUTES })}.${cold}`,
       };
     return {
       verdict: 'look',

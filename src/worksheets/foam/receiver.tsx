@@ -5,6 +5,7 @@ import { receiverContents } from '../../core/air/receiver.ts';
 import { testDistance } from '../../core/air/stored-energy.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
+import { MINUTES } from '../shared/amounts.ts';
 import { BlowDownPlot } from '../shared/BlowDownPlot.tsx';
 import {
   mindStored,
@@ -15,7 +16,6 @@ import {
 } from '../shared/stored.ts';
 import { AIR_VOLUME, aroundFields, demandFuller, GAUGE, vesselFields } from './air-fields.ts';
 
-const MINUTES = { metric: 'min', us: 'min' } as const;
 const HOLE = { metric: 'mm2', us: 'in2' } as const;
 
 /** By the gauge: below this no hole into the open holds the flow steady, Pa. */

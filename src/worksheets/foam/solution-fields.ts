@@ -1,5 +1,5 @@
 import { number } from '../../islands/fields.ts';
-import { LITRES } from '../shared/amounts.ts';
+import { LITRES, PLAIN } from '../shared/amounts.ts';
 import { dilution } from '../shared/dilution.ts';
 import { concentrate, glycerol, lanceLoss, priming, stated } from '../shared/dose-fields.ts';
 import { foamDensityField } from '../shared/recipe.ts';
@@ -23,7 +23,7 @@ export const solutionFields = {
     example: '40',
     min: '1',
     max: '500',
-    units: { metric: '1', us: '1' },
+    units: PLAIN,
     bench: 'foam.partsWater',
     when: { dose: ['parts-water'] },
   }),

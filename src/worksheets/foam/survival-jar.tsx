@@ -2,16 +2,15 @@ import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
 import { gaslessDensity } from '../../core/foam/planned-foam.ts';
 import { foamSurvival, gasLeftAfter } from '../../core/foam/survival.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
 import { fromUnit } from '../../core/quantity/convert.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
 import { JarPlot } from '../shared/JarPlot.tsx';
 import { batchFields } from './batch-fields.ts';
 
-const MINUTE = 60;
-const MINUTES = { metric: 'min', us: 'min' } as const;
 /** The most one code lets the density grow from the mixer to the form. @source california-721-2-1 */
 const MOST_GAIN = 0.05;
 const { mass: _, ...batch } = batchFields;

@@ -4,14 +4,13 @@ import { plannedFoam } from '../../core/foam/planned-foam.ts';
 import type { Dose } from '../../core/foam/standing-foam.ts';
 import { gasLeftAfter } from '../../core/foam/survival.ts';
 import { afterWaiting, timeInHand } from '../../core/foam/time-in-hand.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, FOAM, MINUTES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
 import { waitingFields } from './waiting-fields.ts';
 
-const MINUTE = 60;
-const MINUTES = { metric: 'min', us: 'min' } as const;
 const WAITS = [0, 2, 5, 10, 15, 20, 30] as const;
 
 /** Nearer than anybody weighs a bucket, kg/m³. A choice. */
@@ -97,7 +96,7 @@ export default worksheet({
       label: 'Liquid that stays behind',
       kind: 'mass',
       of: ({ now }) => now.liquidLeft,
-      units: { metric: 'g', us: 'oz' },
+      units: SMALL_MASS,
       significant: 2,
     },
   },

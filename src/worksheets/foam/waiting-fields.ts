@@ -1,9 +1,8 @@
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, MINUTES, PERCENT } from '../shared/amounts.ts';
 import { batchFields } from './batch-fields.ts';
 
-const MINUTES = { metric: 'min', us: 'min' } as const;
 const DOSES = {
   whole: 'All that was made is tipped in',
   volume: 'By volume, from a larger stock',

@@ -1,9 +1,7 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
+import { FOAM, SMALL_VOLUME } from '../shared/amounts.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
-
-/** Foam is spoken of in grams a litre, which is kg/m³. */
-export const FOAM_UNITS = { metric: 'g/L', us: 'lb/ft3' } as const;
 
 const full = number('mass', {
   label: 'Vessel, struck full of foam',
@@ -79,7 +77,7 @@ export const weighingFields = {
     plusMinus: '0 mL',
     min: '0 mL',
     max: '100 L',
-    units: { metric: 'mL', us: 'fl oz' },
+    units: SMALL_VOLUME,
     when: { method: ['weighed'] },
     folded: true,
   }),
@@ -116,7 +114,7 @@ export const weighingFields = {
     plusMinus: '15 g/L',
     min: '5 g/L',
     max: '500 g/L',
-    units: FOAM_UNITS,
+    units: FOAM,
     when: { method: ['assumed'] },
   }),
 };

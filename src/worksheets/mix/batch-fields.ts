@@ -1,11 +1,10 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT, PLAIN } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
 import { convention, counts, helpedCementDensity, leastLoads } from './recipe-fields.ts';
 
-const PLAIN = { metric: '1', us: '1' } as const;
 const share = (label: string, example: string, max: string, more: object = {}) =>
   number('ratio', { label, example, min: '0 %', max, units: PERCENT, folded: true, ...more });
 

@@ -1,7 +1,7 @@
 import type { wholeBags } from '../../core/mix/bags.ts';
 import type { Design } from '../../core/mix/batch-design.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { FURTHER, FURTHER_NAMES, type Further } from '../shared/further.ts';
 
 export const NAMES: Readonly<Record<keyof Design['volumes'], string>> = {
@@ -31,7 +31,7 @@ export function amountsOf(
     [FURTHER.admixture, design.admixture],
   ];
   // A third of a kilogram is weighed in grams.
-  const kg = (x: number) => say(x, 'mass', x < 0.5 ? { units: { metric: 'g', us: 'oz' } } : {});
+  const kg = (x: number) => say(x, 'mass', x < 0.5 ? { units: SMALL_MASS } : {});
   const row = (name: string, all: number, put: (x: number) => string, held: string) => [
     name,
     put(all),

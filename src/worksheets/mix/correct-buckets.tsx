@@ -7,6 +7,7 @@ import { correctMix } from '../../core/mix/correct.ts';
 import { correctionTable } from '../../core/mix/correction-table.ts';
 import { pooled } from '../../core/mix/several-buckets.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
 import type { Values } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -25,7 +26,6 @@ import { roundReadings } from './round-readings.ts';
 
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
 const ONE_MIX = 0.05;
-const MINUTE = 60;
 
 /** What one bucket of several has that may not show in what they come to together. */
 const DOUBTED: readonly MixAdvice['is'][] = ['refused', 'weigh-again', 'too-small'];

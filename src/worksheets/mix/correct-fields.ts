@@ -1,11 +1,9 @@
 import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
 import { FOAM_TARE, FOAM_VESSEL, zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField } from '../shared/recipe.ts';
-
-const MINUTES = { metric: 'min', us: 'min' } as const;
 
 export const correctFields = {
   buckets: rows({

@@ -8,7 +8,7 @@ import { formatNumber } from '../../core/quantity/format.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT, PLAIN } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { dilution } from '../shared/dilution.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
@@ -18,7 +18,6 @@ import { withoutMoney } from '../shared/spelt.ts';
 import { foamLives } from './foam-lives.ts';
 import { cementDensity, counts } from './recipe-fields.ts';
 
-const PLAIN = { metric: '1', us: '1' } as const;
 const price = (label: string, example: string, help?: string) =>
   number('count', {
     label,

@@ -1,7 +1,7 @@
 import { FIBRES, fibreCount, fibreMass, fibreShare } from '../../core/mix/fibres.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, MM, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { DENSITY, LITRES, MM, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { FIBRE_NAMES } from './batch-fields.ts';
 import { fibreDoubt } from './fibre-doubt.ts';
@@ -95,7 +95,7 @@ export default worksheet({
       label: 'The fibre takes up',
       kind: 'volume',
       of: (r) => r.dose.volume,
-      units: { metric: 'mL', us: 'fl oz' },
+      units: SMALL_VOLUME,
     },
     count: {
       label: 'Fibres in a litre, about a quart',

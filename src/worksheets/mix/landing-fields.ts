@@ -2,7 +2,7 @@ import { POUND_PER_CUBIC_FOOT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
-import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT, PLAIN, SMALL_MASS } from '../shared/amounts.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { NEAR_ENOUGH } from '../shared/near-enough.ts';
@@ -115,7 +115,7 @@ export const landingFields = {
     example: '0',
     min: '0',
     max: '1',
-    units: { metric: '1', us: '1' },
+    units: PLAIN,
     folded: true,
   }),
 } as const;

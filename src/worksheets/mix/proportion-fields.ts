@@ -1,5 +1,5 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PLAIN } from '../shared/amounts.ts';
 import { dilution } from '../shared/dilution.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
@@ -52,7 +52,7 @@ export const proportionFields = {
     example: '40',
     min: '1',
     max: '500',
-    units: { metric: '1', us: '1' },
+    units: PLAIN,
     bench: 'foam.partsWater',
     when: { dose: ['parts-water'] },
   }),

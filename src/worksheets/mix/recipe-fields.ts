@@ -4,7 +4,7 @@ import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PLAIN } from '../shared/amounts.ts';
 import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { waterCement } from '../shared/recipe.ts';
 
@@ -41,7 +41,7 @@ export const solutionCement = number('ratio', {
   example: '0.149',
   min: '0',
   max: '2',
-  units: { metric: '1', us: '1' },
+  units: PLAIN,
   takes: 'mix.solutionCement',
   when: { counts: ['total'] },
   folded: true,

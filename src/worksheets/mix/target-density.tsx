@@ -7,7 +7,7 @@ import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY } from '../shared/amounts.ts';
+import { DENSITY, MPA } from '../shared/amounts.ts';
 import { isFoam } from '../shared/is-foam.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
@@ -28,7 +28,6 @@ const NAMES: Readonly<Record<string, string>> = {
 
 /** Below this a thumb leaves its mark, Pa: its push spread over its pad. Common practice, no source. */
 const DENTS_BELOW = 0.5e6;
-const MPA = { metric: 'MPa', us: 'psi' } as const;
 
 export default worksheet({
   id: 'target-density',

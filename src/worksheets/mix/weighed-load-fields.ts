@@ -1,5 +1,5 @@
 import { number } from '../../islands/fields.ts';
-import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement } from '../shared/recipe.ts';
 import { baseRatioFields, weighingBucket } from './recipe-fields.ts';
@@ -70,7 +70,7 @@ export const weighedLoadFields = {
     example: '40 L',
     min: '1 L',
     max: '10 m3',
-    units: { metric: 'L', us: 'gal' },
+    units: LITRES,
     bench: 'mix.largestLoad',
     folded: true,
   }),

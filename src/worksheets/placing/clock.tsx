@@ -4,10 +4,10 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { leastLoads } from '../mix/recipe-fields.ts';
+import { MINUTES } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { ClockChart } from '../shared/ClockChart.tsx';
 
-const MINUTES = { metric: 'min', us: 'min' } as const;
 const minutes = (label: string, example: string, more: object = {}) =>
   number('time', { label, example, min: '0 min', max: '1 d', units: MINUTES, ...more });
 const REMEDIES: Readonly<Record<Exclude<Remedy, 'a-larger-mixer'>, string>> = {

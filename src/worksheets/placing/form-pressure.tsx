@@ -3,14 +3,13 @@ import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/pa
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, MM } from '../shared/amounts.ts';
+import { DENSITY, MM, MPA } from '../shared/amounts.ts';
 import { FormSection } from '../shared/FormSection.tsx';
 import { METRES, practiceLift } from './practice-lift.ts';
 import { BENDS, MODULUS, pressureFields, RUNS, SPANS } from './pressure-fields.ts';
 
-const KPA = { metric: 'kPa', us: 'psf' } as const;
+const ON_FORM = { metric: 'kPa', us: 'psf' } as const;
 const NEWTON = { metric: 'N', us: 'lbf' } as const;
-const MPA = { metric: 'MPa', us: 'psi' } as const;
 
 /** A form higher than a person is for a designer, m. A choice: no source draws the line here. */
 const TALL = 1.8;
@@ -63,7 +62,7 @@ export default worksheet({
       label: 'Pressure at the bottom',
       kind: 'pressure',
       of: (r) => r.push.pressure,
-      units: KPA,
+      units: ON_FORM,
     },
     resultant: {
       label: 'Push on the side',
@@ -197,7 +196,7 @@ export default worksheet({
     {
       tex: String.raw`p = \rho\,g\,h \qquad R = \tfrac12\,\rho\,g\,h^2\,b \quad\text{at}\quad \tfrac{h}{3}`,
       put: (v, { push }, say) =>
-        `p = ${say(v.density, 'density', { units: DENSITY })} × g × ${say(v.depth, 'length', { units: MM })} = ${say(push.pressure, 'pressure', { units: KPA })}; R = ${say(push.resultant, 'force', { units: NEWTON })}`,
+        `p = ${say(v.density, 'density', { units: DENSITY })} × g × ${say(v.depth, 'length', { units: MM })} = ${say(push.pressure, 'pressure', { units: ON_FORM })}; R = ${say(push.resultant, 'force', { units: NEWTON })}`,
     },
     {
       tex: String.raw`\delta = k_\delta\,\frac{p\,L^4}{E\,t^3/12} \qquad \sigma = k_m\,\frac{p\,L^2}{t^2/6}`,

@@ -4,14 +4,12 @@ import { FOOT } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, KPA, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { LiftColumn } from '../shared/LiftColumn.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { METRES, practiceLift } from './practice-lift.ts';
-
-const KPA = { metric: 'kPa', us: 'psi' } as const;
 
 /** Heights to compare, m: round ones in the unit they are read in. */
 const HEIGHTS = {

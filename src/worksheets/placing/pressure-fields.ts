@@ -1,8 +1,7 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, MM } from '../shared/amounts.ts';
+import { DENSITY, MM, MPA } from '../shared/amounts.ts';
 
 const GPA = { metric: 'GPa', us: 'psi' } as const;
-const MPA = { metric: 'MPa', us: 'psi' } as const;
 const length = (label: string, example: string, max: string, more: object = {}) =>
   number('length', { label, example, min: '0 mm', aboveMin: true, max, units: MM, ...more });
 

@@ -8,6 +8,7 @@ import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { demo } from '../demo.ts';
+import { KPA, SMALL_MASS } from '../shared/amounts.ts';
 import { EnergyBars } from '../shared/EnergyBars.tsx';
 import { pressureVolume } from '../shared/stored.ts';
 
@@ -15,7 +16,6 @@ const BAR = { metric: 'bar', us: 'psi' } as const;
 const ENERGY = { metric: 'kJ', us: 'Btu' } as const;
 const DISTANCE = { metric: 'm', us: 'ft' } as const;
 const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
-const GRAMS = { metric: 'g', us: 'oz' } as const;
 /** A slab of the demo scenario and a lid: what the energy would do to them, kg. */
 const SLAB = demo.slab.length * demo.slab.width * demo.slab.thickness * demo.wetDensity;
 const LID = 1;
@@ -74,7 +74,7 @@ export default worksheet({
       example: '101 kPa',
       min: '50 kPa',
       max: '110 kPa',
-      units: { metric: 'kPa', us: 'psi' },
+      units: KPA,
       folded: true,
     }),
   },
@@ -111,7 +111,7 @@ export default worksheet({
       label: 'As much as TNT',
       kind: 'mass',
       of: (r) => r.held.tnt,
-      units: GRAMS,
+      units: SMALL_MASS,
       significant: 2,
     },
     distance: {
@@ -212,7 +212,7 @@ export default worksheet({
     {
       tex: String.raw`R = 20\,(2\,m_{\text{TNT}})^{1/3} \ge 30\ \text{m}`,
       put: (_, { held, distance }, say) =>
-        `m = ${say(held.tnt, 'mass', { units: GRAMS, significant: 3 })}: ${say(distance.scaled, 'length', { units: DISTANCE, significant: 3 })} by the rule${distance.floor === undefined ? ', and beyond the energies the standard covers' : `, ${say(distance.floor, 'length', { units: DISTANCE, significant: 2 })} by its floor`}`,
+        `m = ${say(held.tnt, 'mass', { units: SMALL_MASS, significant: 3 })}: ${say(distance.scaled, 'length', { units: DISTANCE, significant: 3 })} by the rule${distance.floor === undefined ? ', and beyond the energies the standard covers' : `, ${say(distance.floor, 'length', { units: DISTANCE, significant: 2 })} by its floor`}`,
     },
   ],
   figure: ({ result: { held }, say }) => (

@@ -3,8 +3,7 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
-import { MM } from './amounts.ts';
-import { KPA } from './part-fields.ts';
+import { KPA, MM } from './amounts.ts';
 
 interface Props {
   readonly loading: 'centre' | 'thirds';

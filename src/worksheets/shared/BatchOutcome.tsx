@@ -7,10 +7,9 @@ import type { Units } from '../../islands/fields.ts';
 import { Results } from '../../islands/parts/Results.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT } from './amounts.ts';
+import { DENSITY, HOURS, LITRES, PERCENT, PLAIN } from './amounts.ts';
 import { cementDensityOf } from './cement-density.ts';
 import { freeInSand } from './further.ts';
-import { HOURS } from './part-fields.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
 import {
@@ -31,8 +30,6 @@ import {
 import { goOnWith, onwardWords } from './record-onward.ts';
 import { dryWords, weighedDensity } from './record-words.ts';
 import { pageAt } from './use-records.ts';
-
-const ONE = { metric: '1', us: '1' } as const;
 
 /** A figure of a batch: its name, its kind, its value in SI, and how it is shown. */
 type Figure = readonly [
@@ -92,7 +89,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         'w/c with the foam’s water',
         'ratio',
         verdict.waterCement,
-        { units: ONE, pm: u.waterCement },
+        { units: PLAIN, pm: u.waterCement },
       ],
       ['Yield', 'volume', verdict.yield, { units: LITRES, pm: u.yield }],
     );

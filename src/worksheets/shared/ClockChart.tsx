@@ -1,5 +1,7 @@
 import type { LoadTimes } from '../../core/placing/clock.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { WIDTH } from '../../islands/plots/scale.ts';
+import { MINUTES } from './amounts.ts';
 
 interface Props {
   readonly loads: readonly LoadTimes[];
@@ -7,11 +9,9 @@ interface Props {
   readonly say: Say;
 }
 
-const WIDTH = 420;
 const LEFT = 58;
 const ROW = 26;
 const MOST = 10;
-const MINUTES = { metric: 'min', us: 'min' } as const;
 
 /** The day as bars: base mix and foam, blending, weighing and placing, load under load. */
 export function ClockChart({ loads, total, say }: Props) {

@@ -4,9 +4,9 @@ import type { CureLog } from '../../bench/records/record.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
+import { HOURS } from './amounts.ts';
 import { LogText, SCALES } from './LogText.tsx';
 import type { Answers } from './logger-file.ts';
-import { HOURS } from './part-fields.ts';
 
 /** What reads a log is fetched once there is one. */
 const reader = () => import('./logger-file.ts');

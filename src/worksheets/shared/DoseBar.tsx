@@ -1,6 +1,6 @@
 import { formatNumber } from '../../core/quantity/format.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
-import { scaleLinear } from '../../islands/plots/scale.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 
 interface Props {
   /** In per cent, as are the ends. */
@@ -10,7 +10,6 @@ interface Props {
   readonly title: string;
 }
 
-const WIDTH = 420;
 const EDGE = 14;
 /** Where the bar begins, below the dose's figure and the names of the marks. */
 const BAR = 58;

@@ -1,11 +1,12 @@
 import type { DrainageFit, DrainageReading, Unsupported } from '../../core/foam/drainage.ts';
 import { drainedBounds } from '../../core/foam/drainage-bounds.ts';
 import { type Drainage, drainedAt } from '../../core/foam/drainage-curve.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
+import { MINUTES } from './amounts.ts';
 import { DrainingColumns } from './DrainingColumns.tsx';
 
-const MINUTE = 60;
 const POINTS = 48;
 const COLUMNS = 6;
 
@@ -73,7 +74,7 @@ export function DrainagePlot({ readings, fit, curve, foamDensity, solutionDensit
           columns={Array.from({ length: COLUMNS }, (_, i) => {
             const time = (end * i) / (COLUMNS - 1);
             return {
-              label: `${say(time, 'time', { units: { metric: 'min', us: 'min' }, plain: true, significant: 2 })}`,
+              label: `${say(time, 'time', { units: MINUTES, plain: true, significant: 2 })}`,
               share: drainedAt({ drainage: curve, time }),
             };
           })}

@@ -1,5 +1,7 @@
 import { standingFoam } from '../../core/foam/standing-foam.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { WIDTH } from '../../islands/plots/scale.ts';
+import { FOAM } from './amounts.ts';
 
 interface Column {
   /** Under the column: a time. */
@@ -19,8 +21,6 @@ interface Props {
   readonly say: Say;
 }
 
-const FOAM = { metric: 'g/L', us: 'lb/ft3' } as const;
-const WIDTH = 420;
 const TOP = 30;
 const HIGH = 170;
 const CELL = 9;

@@ -2,8 +2,7 @@ import { DIFFUSIVITY_DOUBT, type diffusionDryingTime } from '../../core/curing/d
 import { DAY } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Curve, Level, Plot } from '../../islands/plots/Plot.tsx';
-import { PERCENT } from './amounts.ts';
-import { DAYS } from './curing-fields.ts';
+import { DAYS, PERCENT } from './amounts.ts';
 
 const POINTS = 60;
 

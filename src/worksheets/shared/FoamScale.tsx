@@ -2,8 +2,8 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { BandLabel } from '../../islands/figures/DensityScale.tsx';
-import { inRows, leaderOf, ROW, WIDTH } from '../../islands/figures/in-rows.ts';
-import { scaleLinear } from '../../islands/plots/scale.ts';
+import { inRows, leaderOf, ROW } from '../../islands/figures/in-rows.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 import { FOAM } from './amounts.ts';
 
 interface Mark {

@@ -3,7 +3,7 @@ import { DAY, ICE_POINT } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { DAYS, HOURS, MPA } from './curing-fields.ts';
+import { DAYS, HOURS, MPA } from './amounts.ts';
 import { spanWords } from './span-words.ts';
 
 const POINTS = 200;

@@ -2,7 +2,7 @@ import { DAY } from '../../core/curing/units.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Band, Curve, Plot } from '../../islands/plots/Plot.tsx';
-import { DAYS, MPA } from './curing-fields.ts';
+import { DAYS, MPA } from './amounts.ts';
 import { spanWords } from './span-words.ts';
 
 const POINTS = 60;

@@ -1,8 +1,7 @@
 import type { HeldBeam } from '../../core/demould/beam.ts';
 import { bendingShape } from '../../core/demould/bending-shape.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { MM } from './amounts.ts';
-import { KPA } from './part-fields.ts';
+import { KPA, MM } from './amounts.ts';
 
 interface Props {
   /** How the part is held, seen from the side. */

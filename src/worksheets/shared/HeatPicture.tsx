@@ -5,9 +5,9 @@ import { DAY } from '../../core/curing/units.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { scaleLinear } from '../../islands/plots/scale.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
+import { HOURS, MM } from './amounts.ts';
 
-const WIDTH = 420;
 const LEFT = 50;
 const RIGHT = 14;
 const TOP = 8;
@@ -48,7 +48,7 @@ export function HeatPicture({
   const dry = asDry ? series(asDry.run, inside(asDry, thickness)) : [];
   const all = [...core, ...near, ...far, ...dry].map(([, y]) => y);
   const told = ({ peak, difference }: HeatInside) =>
-    `hottest ${say(peak.temperature, 'temperature')} after ${say(peak.time, 'time', { units: { metric: 'h', us: 'h' }, significant: 2 })}; the inside is at most ${say(difference.value, 'temperatureDifference', { significant: 2 })} warmer than the cooler face.`;
+    `hottest ${say(peak.temperature, 'temperature')} after ${say(peak.time, 'time', { units: HOURS, significant: 2 })}; the inside is at most ${say(difference.value, 'temperatureDifference', { significant: 2 })} warmer than the cooler face.`;
   const wet = `${asDry ? 'As when wet' : 'Inside'}: ${told(found)}`;
   const words = `${wet}${asDry ? ` As when dry: ${told(asDry)}` : ''}`;
   const most = (points: readonly Point[]) =>
@@ -216,7 +216,7 @@ function TimeDepth({
       <svg
         viewBox={`0 0 ${WIDTH} ${floor + 104}`}
         role="img"
-        aria-label={`Time and depth, over ${say(thickness, 'length', { units: { metric: 'mm', us: 'in' } })}. ${words}`}
+        aria-label={`Time and depth, over ${say(thickness, 'length', { units: MM })}. ${words}`}
       >
         {paths.map((d, shade) => (
           <path class="heat" fill-opacity={opacity(shade)} d={d} />
@@ -229,7 +229,7 @@ function TimeDepth({
           other
         </text>
         <text transform={`translate(13 ${TOP + HIGH / 2}) rotate(-90)`} text-anchor="middle">
-          {say(thickness, 'length', { units: { metric: 'mm', us: 'in' } })}
+          {say(thickness, 'length', { units: MM })}
         </text>
         {x.ticks(7).map((tick) => (
           <g transform={`translate(${x(tick)} ${floor})`}>

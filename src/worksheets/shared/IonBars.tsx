@@ -1,8 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { Axis } from '../../islands/plots/Axis.tsx';
-import { scaleLinear } from '../../islands/plots/scale.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 
-const WIDTH = 420;
 const LEFT = 10;
 const RIGHT = 16;
 const BAR = 20;

@@ -1,12 +1,12 @@
 import type { JarReading } from '../../core/foam/survival.ts';
 import { gasLeftAfter } from '../../core/foam/survival.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { DENSITY } from './amounts.ts';
+import { DENSITY, MINUTES } from './amounts.ts';
 
-const MINUTE = 60;
 const POINTS = 24;
 
 interface Props {
@@ -31,8 +31,7 @@ export function JarPlot({ readings, gasless, rate, say }: Props) {
   const all = [...points.map(([, y]) => y), ...readings.map(({ density }) => shown(density))];
   const [low, high] = [Math.min(...all), Math.max(...all)];
   const room = Math.max(0.3 * (high - low), 0.01 * high);
-  const minutes = (time: number) =>
-    say(time, 'time', { units: { metric: 'min', us: 'min' }, significant: 2 });
+  const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
   return (
     <Plot
       words={`Readings: ${readings.map(({ time, density }) => `${say(density, 'density', { units: DENSITY })} after ${minutes(time)}`).join(', ')}.`}

@@ -3,6 +3,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { WIDTH } from '../../islands/plots/scale.ts';
 import { DENSITY, PERCENT } from './amounts.ts';
 
 interface Props {
@@ -14,7 +15,6 @@ interface Props {
   readonly say: Say;
 }
 
-const WIDTH = 420;
 const LEFT = 12;
 const RIGHT = 408;
 const TOP = 24;

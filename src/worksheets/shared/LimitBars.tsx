@@ -1,8 +1,7 @@
 import type { Judged } from '../../core/water/fitness.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
-import { scaleLinear } from '../../islands/plots/scale.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 
-const WIDTH = 420;
 const LEFT = 138;
 /** Room for the figures beside the longest bar. */
 const RIGHT = 96;

@@ -3,10 +3,9 @@ import type { MeasureResult } from '../../core/curing/evaporation-measures.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
-import { scaleLinear } from '../../islands/plots/scale.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 import { LOSS } from './curing-fields.ts';
 
-const WIDTH = 420;
 const LEFT = 12;
 const ROW = 46;
 const TOP = 40;

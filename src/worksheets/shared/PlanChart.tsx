@@ -1,9 +1,8 @@
 import { DAY } from '../../core/curing/units.ts';
-import { scaleLinear } from '../../islands/plots/scale.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 import { type CalendarDate, calendarFile } from './icalendar.ts';
 import { momentInWords } from './moments.ts';
 
-const WIDTH = 420;
 const LEFT = 12;
 const RIGHT = 16;
 const ROW = 44;

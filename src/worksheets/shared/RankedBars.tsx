@@ -1,3 +1,5 @@
+import { WIDTH } from '../../islands/plots/scale.ts';
+
 interface Props {
   readonly title: string;
   /** Largest first; `text` is the size in the reader's unit. */
@@ -8,7 +10,6 @@ interface Props {
   }[];
 }
 
-const WIDTH = 420;
 const ROW = 40;
 
 /** What brings how much, the largest on top: where care pays first. */

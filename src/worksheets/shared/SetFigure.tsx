@@ -1,11 +1,10 @@
+import { MINUTE } from '../../core/quantity/constants.ts';
 import { COMPARISON, type Readings } from '../../core/water/comparison-test.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
-import { scaleLinear } from '../../islands/plots/scale.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 
-const WIDTH = 420;
 const LEFT = 92;
 const RIGHT = 18;
-const MINUTE = 60;
 
 /** From initial to final set, of the control and of the water on test, over the windows allowed. */
 export function SetFigure({

@@ -2,10 +2,9 @@ import type { SetTimes } from '../../core/curing/set.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
-import { scaleLinear } from '../../islands/plots/scale.ts';
-import { HOURS } from './curing-fields.ts';
+import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
+import { HOURS } from './amounts.ts';
 
-const WIDTH = 420;
 const LEFT = 12;
 const RIGHT = 16;
 const ROW = 50;

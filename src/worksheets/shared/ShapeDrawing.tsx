@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import type { Shape } from '../../core/placing/shapes.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { WIDTH } from '../../islands/plots/scale.ts';
 import type { Drawing, Measure, Point } from './drawn-solids.ts';
 import { drawingOf } from './shape-lines.ts';
 
-const WIDTH = 420;
 const TALLEST = 250;
 const MARGIN = { x: 92, y: 34 } as const;
 /** Between a core and its words, and from one row of cores to the next. */

@@ -5,8 +5,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
-import { DENSITY } from './amounts.ts';
-import { MPA } from './part-fields.ts';
+import { DENSITY, MPA } from './amounts.ts';
 import { spanWords } from './span-words.ts';
 
 interface Own {

@@ -2,8 +2,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Dot, Plot } from '../../islands/plots/Plot.tsx';
-import { DENSITY } from './amounts.ts';
-import { DAYS, KPA, MPA } from './part-fields.ts';
+import { DAYS, DENSITY, KPA, MPA } from './amounts.ts';
 import type { StrengthPoint } from './StrengthPoints.tsx';
 
 /** Fewer points than this are no picture. */

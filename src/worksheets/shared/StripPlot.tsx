@@ -4,7 +4,7 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Level, Plot } from '../../islands/plots/Plot.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
-import { DAYS, KPA } from './part-fields.ts';
+import { DAYS, KPA } from './amounts.ts';
 
 interface Props {
   /** How far the drawing looks, s. */

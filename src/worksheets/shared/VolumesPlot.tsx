@@ -1,6 +1,7 @@
 import { POWERS_2001, POWERS_BENTZ, powersVolumes } from '../../core/finished/powers.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Plot } from '../../islands/plots/Plot.tsx';
+import { PERCENT } from './amounts.ts';
 
 type Paste = Omit<Parameters<typeof powersVolumes>[0], 'degree'>;
 
@@ -64,8 +65,7 @@ export function VolumesPlot({
     return placed;
   };
   const now = at(degree);
-  const percent = (share: number) =>
-    say(share, 'ratio', { units: { metric: '%', us: '%' }, significant: 2 });
+  const percent = (share: number) => say(share, 'ratio', { units: PERCENT, significant: 2 });
   const words = PARTS.filter(([key]) => now[key] > 0)
     .map(([key, name]) => `${name} ${percent(now[key])}`)
     .join(', ');

@@ -1,14 +1,14 @@
 import type { Dose } from '../../core/foam/standing-foam.ts';
 import type { AfterWaiting } from '../../core/foam/time-in-hand.ts';
+import { MINUTE } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Band, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { LETTER } from '../../islands/plots/scale.ts';
-import { DENSITY } from './amounts.ts';
+import { DENSITY, MINUTES } from './amounts.ts';
 import { DrainingColumns } from './DrainingColumns.tsx';
 
-const MINUTE = 60;
 const POINTS = 30;
 const DOSES = ['whole', 'volume', 'mass'] as const;
 const NAMES = { whole: 'all tipped in', volume: 'by volume', mass: 'by weight' } as const;
@@ -60,8 +60,7 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
     ...curves.flatMap(({ points }) => points.map(([, d]) => d)),
   ];
   const room = (Math.max(...all) - Math.min(...all)) * 0.08;
-  const minutes = (time: number) =>
-    say(time, 'time', { units: { metric: 'min', us: 'min' }, significant: 2 });
+  const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
   const heavy = (density: number) => say(density, 'density', { units: DENSITY });
   const words = curves.map(
     ({ way, points }) =>

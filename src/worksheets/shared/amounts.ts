@@ -15,3 +15,12 @@ export const HARDNESS = { metric: 'mg/L CaCO3', us: 'gpg' } as const;
 export const ALKALINITY = { metric: 'mg/L CaCO3', us: 'mg/L CaCO3' } as const;
 /** Measures as they are read off a form or a part. */
 export const MM = { metric: 'mm', us: 'in' } as const;
+/** Times: how long a foam is mixed and waits, a mix sets, a part cures. */
+export const MINUTES = { metric: 'min', us: 'min' } as const;
+export const HOURS = { metric: 'h', us: 'h' } as const;
+export const DAYS = { metric: 'd', us: 'd' } as const;
+/** Pressures of air, and stresses: of young foamed concrete tens and hundreds of kilopascals, of hardened megapascals. */
+export const KPA = { metric: 'kPa', us: 'psi' } as const;
+export const MPA = { metric: 'MPa', us: 'psi' } as const;
+/** A share as a number, such as a water/cement ratio. */
+export const PLAIN = { metric: '1', us: '1' } as const;

@@ -1,13 +1,10 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { moment } from '../../islands/fields/moment.tsx';
 import { choice, number } from '../../islands/fields.ts';
+import { HOURS } from './amounts.ts';
 
-export const HOURS = { metric: 'h', us: 'h' } as const;
-export const DAYS = { metric: 'd', us: 'd' } as const;
-export const MPA = { metric: 'MPa', us: 'psi' } as const;
-/** Water lost from a face: grams are what a scale shows. */
+/** Water lost from a face. */
 export const LOSS = { metric: 'kg/(m2.h)', us: 'lb/(ft2.h)' } as const;
-export const LOST = { metric: 'g', us: 'oz' } as const;
 
 /** Temperatures the curing worksheets take, from a hard frost to the hottest mix. */
 const BOUNDS = { min: '-40 °C', max: '100 °C' } as const;

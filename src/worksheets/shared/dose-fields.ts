@@ -1,7 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
-import { HARDNESS, LITRES, PERCENT } from './amounts.ts';
+import { HARDNESS, LITRES, PERCENT, PLAIN } from './amounts.ts';
 
-const PLAIN = { metric: '1', us: '1' } as const;
 const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
 
 const DILUTION_NAMES = {

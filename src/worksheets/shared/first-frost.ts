@@ -1,8 +1,8 @@
 import { DAY } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
+import { DAYS, HOURS } from './amounts.ts';
 import { KEPT_FROST } from './kept-extremes.ts';
-import { DAYS, HOURS } from './part-fields.ts';
 
 /** Of the part, by its readings or a forecast: once it has frozen, no strength is reckoned from its age. */
 export const firstFrost = number('time', {

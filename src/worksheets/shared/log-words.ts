@@ -1,8 +1,8 @@
 import { extremesOf } from '../../core/curing/history.ts';
 import type { LogProblem, TemperatureLog } from '../../core/curing/log.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { HOURS } from './amounts.ts';
 import { momentInWords } from './moments.ts';
-import { HOURS } from './part-fields.ts';
 
 export const SYMBOLS = { celsius: '°C', fahrenheit: '°F', kelvin: 'K' } as const;
 

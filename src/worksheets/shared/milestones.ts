@@ -1,6 +1,5 @@
-import { HOUR } from '../../core/quantity/constants.ts';
+import { HOUR, MINUTE } from '../../core/quantity/constants.ts';
 
-const MINUTE = 60;
 /** The clock speaks this often when nothing is known of the foam, and once its time is over. */
 const EVERY = 5 * MINUTE;
 const WARNING = 2 * MINUTE;

@@ -1,12 +1,6 @@
 import { DAY } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, MM } from './amounts.ts';
-
-/** Stresses of young foamed concrete are tens and hundreds of kilopascals. */
-export const KPA = { metric: 'kPa', us: 'psi' } as const;
-export const MPA = { metric: 'MPa', us: 'psi' } as const;
-export const DAYS = { metric: 'd', us: 'd' } as const;
-export const HOURS = { metric: 'h', us: 'h' } as const;
+import { DAYS, DENSITY, HOURS, KPA, MM } from './amounts.ts';
 
 /** What is not strong enough in two months is not waited for, s. */
 export const WITHIN = 60 * DAY;

@@ -1,7 +1,6 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, MM } from './amounts.ts';
-import { HOURS } from './part-fields.ts';
+import { DENSITY, HOURS, MM } from './amounts.ts';
 
 const KG = { metric: 'kg', us: 'lb' } as const;
 const inWater = { method: ['gain', 'hanging'] } as const;

@@ -1,5 +1,5 @@
 import { number } from '../../islands/fields.ts';
-import { FOAM } from './amounts.ts';
+import { FOAM, PLAIN } from './amounts.ts';
 
 /** The recipe’s two ratios and its foam, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
@@ -9,7 +9,7 @@ export const waterCement = number('ratio', {
   example: '0.4',
   min: '0.1',
   max: '3',
-  units: { metric: '1', us: '1' },
+  units: PLAIN,
   bench: 'mix.waterCement',
 });
 
@@ -20,7 +20,7 @@ export const sandCement = number('ratio', {
   example: '0',
   min: '0',
   max: '10',
-  units: { metric: '1', us: '1' },
+  units: PLAIN,
   bench: 'mix.sandCement',
 });
 

@@ -9,8 +9,18 @@ import {
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { type ChoiceField, choice, type NumberField, number } from '../../islands/fields.ts';
 import type { Asked } from '../../islands/worksheet.ts';
-import { ADDED_FOAM, DENSITY, FOAM, LITRES, MM } from './amounts.ts';
-import { DAYS, HOURS, KPA, MPA } from './part-fields.ts';
+import {
+  ADDED_FOAM,
+  DAYS,
+  DENSITY,
+  FOAM,
+  HOURS,
+  KPA,
+  LITRES,
+  MINUTES,
+  MM,
+  MPA,
+} from './amounts.ts';
 
 type NumberName = Exclude<ReadingName, 'stripped' | 'dried'>;
 /** What each of them is called, and the bounds outside which it counts nowhere. */
@@ -49,7 +59,6 @@ const other = <K extends 'time' | 'length' | 'stress'>(
   units: { metric: string; us: string },
   more: { example: string; help?: string },
 ) => number(kind, { ...own(name), units, ...more });
-const MINUTES = { metric: 'min', us: 'min' } as const;
 
 /** The fields of a batch record, by the names of its readings; each may stay empty. */
 export const RECORD_FIELDS = {

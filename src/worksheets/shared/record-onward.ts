@@ -5,10 +5,9 @@ import { DAY, HOUR } from '../../core/curing/units.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
-import { DENSITY } from './amounts.ts';
+import { DAYS, DENSITY, HOURS } from './amounts.ts';
 import { momentInWords } from './moments.ts';
 import { ontoBench } from './onto-bench.ts';
-import { DAYS, HOURS } from './part-fields.ts';
 import { nameOf, weighedDensity } from './record-words.ts';
 import { RECENT } from './run-recent.ts';
 

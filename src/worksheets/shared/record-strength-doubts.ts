@@ -2,7 +2,7 @@ import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { KPA, MPA } from './part-fields.ts';
+import { KPA, MPA } from './amounts.ts';
 import { OFF_BAND, strengthsOffBand } from './record-strengths.ts';
 
 /** Strengths so far from all that is published for their density that a slip is likelier, of the number or of its unit. */

@@ -9,6 +9,7 @@ import {
 import { fromUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
+import { SMALL_MASS } from './amounts.ts';
 
 /** An answer about a vessel that holds so much is not good before it has been asked what it could do. */
 export function mindStored(judged: Judgement, { stored }: Holds, say: Say): Judgement {
@@ -42,8 +43,7 @@ export const storedResults = {
   },
 } as const;
 
-const GRAMS = { metric: 'g', us: 'oz' } as const;
-const amount = { units: GRAMS, significant: 2 } as const;
+const amount = { units: SMALL_MASS, significant: 2 } as const;
 
 /** What the law measures a vessel by, from J: `192 bar·L`, and in US units beside it. */
 export function pressureVolume(joules: number, say: Say): string {

@@ -6,7 +6,7 @@ import type { Speciation } from '../../core/water/carbonate/speciation.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { ALKALINITY, HARDNESS } from './amounts.ts';
+import { ALKALINITY, HARDNESS, PERCENT } from './amounts.ts';
 import { atMost } from './spelt.ts';
 import { calcium, magnesium } from './two-ions.ts';
 
@@ -126,7 +126,7 @@ export const hardnessParts = {
     example: '24 %',
     min: '0 %',
     max: '100 %',
-    units: { metric: '%', us: '%' },
+    units: PERCENT,
     bench: 'water.magnesiumShare',
     when: { known: ['total'] },
     folded: true,

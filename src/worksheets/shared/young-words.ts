@@ -1,6 +1,6 @@
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { HOURS } from './part-fields.ts';
+import { HOURS } from './amounts.ts';
 import { saidApart } from './said-apart.ts';
 
 /** What a part too young for an estimate counts as, where not the clock but its adjusted age makes it so; else nothing. */

@@ -9,7 +9,7 @@ import { langelierField } from '../../core/water/langelier-field.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ALKALINITY } from '../shared/amounts.ts';
+import { ALKALINITY, PERCENT } from '../shared/amounts.ts';
 import { BalanceBars } from '../shared/BalanceBars.tsx';
 import { lazy } from '../shared/lazy.ts';
 import {
@@ -165,7 +165,7 @@ export default worksheet({
       notes.push('Chloride was taken as what balances the charges.');
     else if (Math.abs(r.imbalance) > MOST_IMBALANCE)
       notes.push(
-        `Positive and negative charges of this report differ by ${say(Math.abs(r.imbalance), 'ratio', { units: { metric: '%', us: '%' }, significant: 2 })} of their sum. An ion is missing, or one is misread.`,
+        `Positive and negative charges of this report differ by ${say(Math.abs(r.imbalance), 'ratio', { units: PERCENT, significant: 2 })} of their sum. An ion is missing, or one is misread.`,
       );
     if (r.water.notes.length > 0)
       notes.push(

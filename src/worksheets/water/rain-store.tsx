@@ -3,7 +3,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { RUN_OFF, rainCaught, rainFor } from '../../core/water/rain-catch.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, MM, PERCENT } from '../shared/amounts.ts';
+import { DAYS, LITRES, MM, PERCENT } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { softWater } from '../shared/soft-water.ts';
 import { onSquareMetre } from '../shared/spelt.ts';
@@ -14,7 +14,6 @@ const WARM = 298.15;
 const COOL = 293.15;
 /** Water that has stood longer is looked at hard. Common practice, no source. */
 const LONG = 14 * DAY;
-const DAYS = { metric: 'd', us: 'd' } as const;
 
 export default worksheet({
   id: 'rain-store',

@@ -7,7 +7,7 @@ import {
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { baseWaterCement, countsElsewhere } from '../mix/recipe-fields.ts';
-import { LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { LITRES, PERCENT, PLAIN, SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { waterCement } from '../shared/recipe.ts';
 import { softWater } from '../shared/soft-water.ts';
@@ -48,7 +48,7 @@ export default worksheet({
       min: '0',
       aboveMin: true,
       max: '10',
-      units: { metric: '1', us: '1' },
+      units: PLAIN,
       takes: 'mix.solutionCement',
       bench: 'water.solutionCement',
     }),
