@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
+import { RECONCILE_KEYS } from '../../src/bench/records/reconcile-keys.ts';
 import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
 import { $entries, enter } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
@@ -12,7 +13,7 @@ import { CEMENT_DENSITY_KEY, cementDensityOf } from '../../src/worksheets/shared
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { observe } from '../../src/worksheets/shared/lessons.ts';
 import { putOnBench } from '../../src/worksheets/shared/onto-bench.ts';
-import { RECONCILE_KEYS, reconcileEntries } from '../../src/worksheets/shared/reconcile-with.ts';
+import { reconcileEntries } from '../../src/worksheets/shared/reconcile-with.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 

@@ -1,23 +1,17 @@
 import { type Entry, keptValue } from '../entries.ts';
 import { isOwnResult } from './own-result.ts';
 import type { ReadingName } from './readings.ts';
+import { RECONCILE_KEYS } from './reconcile-keys.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
 
-/** Where worksheets ask for weighings of a mix: what stands there may be tried. The first that is typed counts. */
-const WEIGHED: Readonly<Partial<Record<ReadingName, readonly string[]>>> = {
-  cement: ['reconcile.cement'],
-  water: ['reconcile.water'],
-  sand: ['reconcile.sand'],
-  foamVolume: ['reconcile.foamVolume'],
-  full: ['correct.full', 'reconcile.full'],
-  foamAdded: ['reconcile.foamAdded'],
-  baseAdded: ['reconcile.baseAdded'],
-  placed: ['reconcile.placed'],
-  leftOver: ['reconcile.leftOver'],
-};
-
 /** The foam's density is part of a plan as well: it goes with the weighings, where nothing was carried over for it. */
-const FOAM = 'mix.foamDensity';
+const { foamDensity: FOAM, tare: _, vessel: __, ...RECONCILED } = RECONCILE_KEYS;
+
+/** Where worksheets ask for weighings of a mix: what stands there may be tried. The first that is typed counts. */
+const WEIGHED = Object.entries({
+  ...RECONCILED,
+  full: ['correct.full', RECONCILED.full],
+}) as readonly [ReadingName, string | readonly string[]][];
 
 /** The weighings on the bench a batch was saved from, while it is not mixed: its own only once the reader says so. */
 export function unsaidWeighings(
@@ -25,8 +19,11 @@ export function unsaidWeighings(
 ): Readonly<Partial<Record<ReadingName, Entry>>> {
   if (stageOf(record) !== undefined) return {};
   const weighings: Partial<Record<ReadingName, Entry>> = Object.fromEntries(
-    (Object.entries(WEIGHED) as [ReadingName, readonly string[]][]).flatMap(([name, keys]) => {
-      const entry = keys.map((key) => record.bench[key]).find(filled);
+    WEIGHED.flatMap(([name, keys]) => {
+      const entry = [keys]
+        .flat()
+        .map((key) => record.bench[key])
+        .find(filled);
       return entry && !entry.rows ? [[name, entry]] : [];
     }),
   );

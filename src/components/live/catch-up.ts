@@ -103,6 +103,7 @@ const nextTask = () => new Promise((resolve) => setTimeout(resolve));
 
 function workOut(sheet: AnyWorksheet): void {
   const say = speaker($units.get());
-  const reading = readWorksheet(sheet, $entries.get(), $kept.get(), say);
-  keepResults(sheet, reading, answer(sheet, reading, say), false);
+  const kept = $kept.get();
+  const reading = readWorksheet(sheet, $entries.get(), kept, say);
+  keepResults(sheet, reading, answer(sheet, reading, say, kept), false);
 }

@@ -1,5 +1,5 @@
 import { DUST } from './dust.ts';
-import { type Kind, unitOf } from './kinds.ts';
+import { type Kind, type Unit, unitOf } from './kinds.ts';
 
 /**
  * A value in SI, in another unit of its kind: `(si − offset) / factor + mark`; the dust that a far offset leaves at the
@@ -18,7 +18,12 @@ export function toUnit(si: number, kind: Kind, unitId: string): number {
  * @throws {RangeError} when the kind has no such unit.
  * @source nist-sp-811
  */
-export function fromUnit(value: number, kind: Kind, unitId: string): number {
-  const { factor, mark = 0, offset = 0 } = unitOf(kind, unitId);
-  return (value - mark) * factor + offset;
-}
+export const fromUnit = (value: number, kind: Kind, unitId: string): number =>
+  siOf(value, unitOf(kind, unitId));
+
+/**
+ * The same of a unit that was found already. No range applies.
+ * @source nist-sp-811
+ */
+export const siOf = (value: number, { factor, mark = 0, offset = 0 }: Unit): number =>
+  (value - mark) * factor + offset;

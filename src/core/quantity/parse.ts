@@ -1,4 +1,5 @@
 import { readCompound } from './compound.ts';
+import { siOf } from './convert.ts';
 import { KINDS, type Kind, type Unit, unitOf } from './kinds.ts';
 import { readNumberText } from './number-text.ts';
 import { findUnit, normalise } from './unit-spelling.ts';
@@ -138,8 +139,7 @@ function inSi(
   typedUnit: boolean,
   comma: boolean,
 ): Parsed {
-  const { factor, mark = 0, offset = 0 } = unit;
-  const value = (number - mark) * factor + offset;
+  const value = siOf(number, unit);
   if (!Number.isFinite(number) || !Number.isFinite(value))
     return { ok: false, problem: { code: 'too-large', read } };
   return { ok: true, value, unit, typedUnit, number, comma };

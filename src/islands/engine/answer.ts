@@ -34,8 +34,9 @@ export function answer(
   const { values } = reading;
   if (!values) return { ok: false, problems: reading.problems };
   try {
-    const result = sheet.work(values, plusMinus(reading), reading.typed);
-    const doubt = doubtOf(sheet, reading, result);
+    const pms = plusMinus(reading);
+    const result = sheet.work(values, pms, reading.typed);
+    const doubt = doubtOf(sheet, reading, pms, result);
     const waiting = awaited(sheet, reading, result, say, kept);
     const numbers: Record<string, { value: number; sure?: Sure }> = {};
     // While a reading is waited for, only the first result is known.

@@ -46,8 +46,13 @@ interface Doubt {
   readonly values: (x: readonly number[]) => Parameters<AnyWorksheet['judge']>[1];
 }
 
-/** `result`: what `work` makes of the readings as they stand. */
-export function doubtOf(sheet: AnyWorksheet, reading: Reading, result: unknown): Doubt {
+/** `pms`: the ± of every field; `result`: what `work` makes of the readings as they stand. */
+export function doubtOf(
+  sheet: AnyWorksheet,
+  reading: Reading,
+  pms: ReturnType<typeof plusMinus>,
+  result: unknown,
+): Doubt {
   const chosen = choices(reading.fields);
   // A hidden field counts for nothing, so its ± need not be asked about.
   const doubtful = Object.entries(reading.fields).flatMap(([name, field]) => {
@@ -59,7 +64,6 @@ export function doubtOf(sheet: AnyWorksheet, reading: Reading, result: unknown):
       ? [{ name, label: field.field.label, pm: field.pm, value }]
       : [];
   });
-  const pms = plusMinus(reading);
   const values = (x: readonly number[]) => ({
     ...reading.values,
     ...Object.fromEntries(doubtful.map(({ name }, i) => [name, x[i]])),

@@ -40,7 +40,11 @@ export function speaker(system: System): Say {
   return Object.assign(say, { system });
 }
 
-const precision = (kind: Kind, { significant, decimals }: HowToSay): Precision => {
+/** How finely a quantity is said: by what its place asks for, else as usual for its kind. */
+export const precision = (
+  kind: Kind,
+  { significant, decimals }: Pick<HowToSay, 'significant' | 'decimals'>,
+): Precision => {
   if (decimals !== undefined) return { decimals };
   return significant === undefined ? usualPrecision(kind) : { significant };
 };

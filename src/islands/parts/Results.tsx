@@ -1,10 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import type { System } from '../../bench/entries.ts';
-import { formatQuantity, type Precision, usualPrecision } from '../../core/quantity/format.ts';
+import { formatQuantity } from '../../core/quantity/format.ts';
 import { KINDS } from '../../core/quantity/kinds.ts';
 import type { Answered } from '../engine/answer.ts';
 import type { Sure } from '../engine/doubt.ts';
 import { handy } from '../engine/handy.ts';
+import { precision } from '../engine/say.ts';
 import type { ResultSpec } from '../worksheet.ts';
 
 /** How a result looks, wherever it comes from. */
@@ -18,13 +19,7 @@ export function worded(value: number, spec: Shown, found: Sure | undefined, syst
   const kind = spec.kind;
   const sure = found && found.pm < LEAST_SHARE * Math.abs(value) ? undefined : found;
   const unit = handy(value, kind, (spec.units ?? KINDS[kind].shown)[system]);
-  const how: Precision = sure
-    ? { uncertainty: sure.pm }
-    : spec.decimals !== undefined
-      ? { decimals: spec.decimals }
-      : spec.significant !== undefined
-        ? { significant: spec.significant }
-        : usualPrecision(kind);
+  const how = sure ? { uncertainty: sure.pm } : precision(kind, spec);
   const { text, number, unit: symbol } = formatQuantity(value, kind, unit, how);
   if (!sure) return { text, number, symbol, pm: undefined };
   const spread = kind === 'temperature' ? 'temperatureDifference' : kind;

@@ -2,27 +2,12 @@ import type { Entries, Entry } from '../../bench/entries.ts';
 import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
 import { carriedReadings, foamBench, sameVessel, vesselOf } from '../../bench/records/carried.ts';
 import type { ReadingName } from '../../bench/records/readings.ts';
+import { RECONCILE_KEYS } from '../../bench/records/reconcile-keys.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { $entries, $kept } from '../../bench/store.ts';
 import { CEMENT_DENSITY_KEY } from './cement-density.ts';
 import { ontoBench } from './onto-bench.ts';
 import { nameOf } from './record-words.ts';
-
-/** Where the worksheet of the balance reads each weighing of a batch; a test holds it to its fields. */
-export const RECONCILE_KEYS = {
-  cement: 'reconcile.cement',
-  water: 'reconcile.water',
-  sand: 'reconcile.sand',
-  foamVolume: 'reconcile.foamVolume',
-  foamDensity: 'mix.foamDensity',
-  full: 'reconcile.full',
-  tare: MIX_TARE,
-  vessel: MIX_VESSEL,
-  placed: 'reconcile.placed',
-  leftOver: 'reconcile.leftOver',
-  foamAdded: 'reconcile.foamAdded',
-  baseAdded: 'reconcile.baseAdded',
-} as const satisfies Partial<Record<ReadingName, string>>;
 
 /** What was not added is none of it. */
 const NONE: Readonly<Record<string, Entry>> = {
