@@ -21,9 +21,9 @@ import { describedBy } from '../parts/described-by.ts';
 import { keepFocus } from '../parts/keep-focus.ts';
 import { NumberInput } from '../parts/NumberInput.tsx';
 
-/** A list of rows with the same fields in each. */
+/** A list of rows with the same fields in each, none called `like`: a row has the place of its example under that. */
 export const rows = <const C extends Cells>(
-  spec: Omit<RowsField<C>, 'type' | 'as'>,
+  spec: Omit<RowsField<C>, 'type' | 'as'> & { readonly of: { readonly like?: never } },
 ): RowsField<C> => ({ type: 'rows', as: listOfRows, ...spec });
 
 type Row = Readonly<Record<string, Entry>>;
