@@ -90,21 +90,24 @@ export interface NumberField extends Common {
   readonly spelt?: (typed: string) => string;
   /** A slider beside the text, between two values with their units: `slide('1 g', '1 kg')`, for “what if”. */
   readonly slider?: Range & { readonly Input: ComponentType<SliderProps> };
-  /** A short list of common values, offered as buttons. */
-  readonly offers?: readonly { readonly label: string; readonly text: string }[];
+  /** Common values, offered as buttons: `offers([['0.3 m', '0.3 m']])`. */
+  readonly offers?: ComponentType<OffersProps>;
 }
 
-// A slider and an offer come with the field that has one, so that only its pages fetch them.
+// A slider and what is offered come with the field that has one, so that only its pages fetch them.
 
 interface Range {
   readonly from: string;
   readonly to: string;
 }
 
-export interface SliderProps {
+export interface OffersProps {
+  readonly onText: (text: string) => void;
+}
+
+export interface SliderProps extends OffersProps {
   readonly reading: NumberReading;
   readonly range: Range;
-  readonly onText: (text: string) => void;
 }
 
 export interface OfferProps {

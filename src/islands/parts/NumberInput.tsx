@@ -125,15 +125,7 @@ export function NumberInput(props: Props) {
             onTake={(taken) => onEntry({ ...entry, ...taken })}
           />
         )}
-        {field.offers && (
-          <p class="offers">
-            {field.offers.map((offer) => (
-              <button type="button" onClick={() => type(offer.text)}>
-                {offer.label}
-              </button>
-            ))}
-          </p>
-        )}
+        {field.offers && <field.offers onText={type} />}
       </div>
     </div>
   );

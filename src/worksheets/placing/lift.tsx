@@ -2,6 +2,7 @@ import { deepestLift, LIGHT_LIFT, liftProfile, PRACTICE_LIFT } from '../../core/
 import { headPressure } from '../../core/placing/pressure.ts';
 import { FOOT } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
+import { offers } from '../../islands/parts/Offers.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { DENSITY, KPA, PERCENT } from '../shared/amounts.ts';
@@ -30,11 +31,11 @@ export default worksheet({
       // A slab is thin beside a wall.
       units: { metric: 'm', us: 'in' },
       takes: 'piece.deep',
-      offers: [
-        { label: '0.3\u00a0m (12\u00a0in)', text: '0.3 m' },
-        { label: '0.6\u00a0m (24\u00a0in)', text: '0.6 m' },
-        { label: '1.2\u00a0m (47\u00a0in)', text: '1.2 m' },
-      ],
+      offers: offers([
+        ['0.3\u00a0m (12\u00a0in)', '0.3 m'],
+        ['0.6\u00a0m (24\u00a0in)', '0.6 m'],
+        ['1.2\u00a0m (47\u00a0in)', '1.2 m'],
+      ]),
     }),
     density: number('density', {
       label: 'Wet density, as the bucket weighs it',
