@@ -48,7 +48,8 @@ export interface DrainageFit {
  * - `liquid-returns`: the drained share falls by more than four readings' error (2.8 standard errors of a difference)
  * - `no-rise`: the shares differ by no more than four readings' error (nothing drains yet, or all has)
  * - `no-single-curve`: no exponent fits best
- * - `curve-not-fixed`: a curve fits, but its exponent or quarter time could be almost anything
+ * - `curve-not-fixed`: a curve fits, but its exponent or quarter time could be almost anything: the exponent's low
+ *   bound is not above 0, or the quarter time's bounds are more than a factor of 10 apart
  * - `no-curvature`: a straight line does as well; `straight` is that line, good to the last reading
  */
 export type Unsupported =
@@ -80,7 +81,9 @@ const WIDEST_BOUNDS = 10;
  *
  * v(t) = tⁿ/(c + tⁿ) by least squares on v. Bounds are t × s × √(gᵀ (JᵀJ)⁻¹ g) on n and on the
  * logarithms of c and of the times, with s² = squares/(N − 2), s never under the error of a
- * reading, and t of Student with N − 2 degrees of freedom. No range is published.
+ * reading, and t of Student with N − 2 degrees of freedom. The line through the origin, v = r t, does as well where
+ * its squares less the curve's are below (t s)², and s_line = √(squares/(N − 1)) below 3 s; its bounds are
+ * t × s_line/√Σt², the same t, s_line never under the error of a reading. No range is published.
  *
  * @param readings times in s and shares drained, in any order; time 0 tells the curve nothing
  * @param readingError standard error of one share, 0.01 by default
