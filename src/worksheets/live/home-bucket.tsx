@@ -2,10 +2,10 @@ import { useState } from 'preact/hooks';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
 import { proportion } from '../../core/mix/proportion.ts';
 import { speaker } from '../../islands/engine/say.ts';
-import { Bucket } from '../../islands/figures/Bucket.tsx';
 import { useUnits } from '../../islands/hooks.ts';
 import { demo } from '../demo.ts';
 import { DENSITY } from '../shared/amounts.ts';
+import { Bucket } from '../shared/Bucket.tsx';
 
 /** The picture on the first page: one bucket, unblended, at a density the reader moves. */
 export default function HomeBucket() {

@@ -1,5 +1,7 @@
-import { handy } from '../engine/handy.ts';
-import type { Say } from '../engine/say.ts';
+import { handy } from '../../islands/engine/handy.ts';
+import type { Say } from '../../islands/engine/say.ts';
+import { WIDTH } from '../../islands/plots/scale.ts';
+import { LITRES } from './amounts.ts';
 
 interface Part {
   readonly name: string;
@@ -14,7 +16,6 @@ interface Props {
   readonly say: Say;
 }
 
-const LITRES = { metric: 'L', us: 'gal' } as const;
 const TOP = 14;
 const DEEP = 250;
 /** The bucket's half width at a depth below its rim. */
@@ -44,7 +45,7 @@ export function Bucket({ title, parts, say }: Props) {
   return (
     <figure class="fig">
       <svg
-        viewBox={`0 0 420 ${DEEP + 2 * TOP}`}
+        viewBox={`0 0 ${WIDTH} ${DEEP + 2 * TOP}`}
         role="img"
         aria-label={`${title}: ${words.join('; ')}.`}
       >
