@@ -24,7 +24,7 @@ import {
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
-import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
+import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import type { CalendarDate } from '../shared/icalendar.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { momentInWords, roundMoment } from '../shared/moments.ts';
@@ -202,7 +202,7 @@ export default worksheet({
   judge: ({ longest, stopped, endless, freezes, known, cold, warmest }, v, say) => {
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
-    const passed = doubtWords(passedFrostWords(known, v.castAt, say), hot?.say);
+    const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
     const until = momentInWords(v.castAt + longest, 'hour-up');
     if (freezes !== undefined)
       return {

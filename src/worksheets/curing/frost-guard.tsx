@@ -36,7 +36,7 @@ import {
   WARMEST,
 } from '../shared/curing-history.ts';
 import { FrostChart } from '../shared/FrostChart.tsx';
-import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
+import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { saidApart } from '../shared/said-apart.ts';
 
@@ -183,7 +183,7 @@ export default worksheet({
   judge: ({ known, guard, safe, cold, frozen, atFreeze, warmest }, v, say) => {
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
-    const passed = doubtWords(passedFrostWords(known, v.castAt, say), hot?.say);
+    const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
     const { oneFreeze, repeated, cured, firstFreeze, frozenFor } = guard;
     const near = atFreeze === undefined ? [] : [atFreeze];
     const mpa = (pa: number, marks: readonly number[] = near, significant = 2) =>

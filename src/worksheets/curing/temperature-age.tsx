@@ -29,7 +29,7 @@ import {
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
-import { doubtWords, heatDoubt } from '../shared/heat-doubt.ts';
+import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { momentInWords } from '../shared/moments.ts';
 
@@ -135,7 +135,7 @@ export default worksheet({
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
     const days = (s: number) => say(s, 'time', { units: DAYS, significant: 2 });
-    const passed = doubtWords(passedFrostWords(known, v.castAt, say), hot?.say);
+    const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
     if (soFar <= FREEZES_AT)
       return {
         verdict: 'stop',

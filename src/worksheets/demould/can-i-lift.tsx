@@ -21,10 +21,10 @@ import {
   COVERED,
   changeWords,
   duration,
-  form,
   liftCells,
   liftOf,
   MULTIPLIERS,
+  methodForm,
   SCOPE_WORDS,
   special,
   uncovered,
@@ -68,7 +68,7 @@ export default worksheet({
       when: careful,
       folded: true,
     }),
-    form,
+    form: methodForm,
   },
   work: (v) => {
     const lift = liftOf(v);

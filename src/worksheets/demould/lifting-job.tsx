@@ -12,9 +12,9 @@ import {
   COVERED,
   changeWords,
   duration,
-  form,
   liftCells,
   liftOf,
+  methodForm,
   special,
   uncovered,
 } from '../shared/lift-fields.ts';
@@ -56,7 +56,7 @@ export default worksheet({
     }),
     duration,
     special: { ...special, label: 'Does one of these hold for any?' },
-    form,
+    form: methodForm,
   },
   work: ({ tasks, duration, form }) => {
     const lifts = tasks.map((task) => ({ mass: task.mass, lift: liftOf({ ...task, duration }) }));

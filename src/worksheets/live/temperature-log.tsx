@@ -39,7 +39,7 @@ export default function TemperatureLogDrop() {
         ? undefined
         : await by.readLoggerText(raw, {
             ...with_,
-            otherwise: by.scaleOf(system),
+            otherwise: by.readersScale(system),
             cast: entries['curing.castAt']?.t,
           });
     if (turn === latest.current) setFound(log && { log, by });

@@ -41,14 +41,14 @@ export function CureLogInput({
     const by = await reader();
     const read = await by.readLoggerText(text, {
       ...answers,
-      otherwise: by.scaleOf(say.system),
+      otherwise: by.readersScale(say.system),
       cast: `${castOn}T12:00`,
     });
     const recorded = by.toRecord(read);
     setAnswers(answers);
     setFound({ read, by });
     setSaid(by.attachedInWords(read, recorded));
-    const done = recorded && by.unread(read).length === 0;
+    const done = recorded && by.unreadRows(read).length === 0;
     if (done) {
       setText(text);
       keepLines(id, '');
@@ -64,7 +64,7 @@ export function CureLogInput({
     onLog(undefined);
   };
   // Rows that were not counted stay where they can be mended.
-  const open = !log || (found ? found.by.unread(found.read).length > 0 : text !== '');
+  const open = !log || (found ? found.by.unreadRows(found.read).length > 0 : text !== '');
   const last = log?.seconds.at(-1);
   return (
     <div class="field lines">

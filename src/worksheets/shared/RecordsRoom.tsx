@@ -8,7 +8,7 @@ import type { Listed } from '../../bench/records/store.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { dayInWords } from './moments.ts';
 import { nameOf } from './record-words.ts';
-import { takeAside } from './refused-notice.ts';
+import { takeDamaged } from './refused-notice.ts';
 import { putBackAndTell } from './removed-notice.ts';
 
 const MEGABYTE = 1e6;
@@ -117,7 +117,7 @@ export function RecordsRoom({
         <p class="note">
           {aside.length === 1 ? 'One damaged batch was' : `${aside.length} damaged batches were`}{' '}
           set aside: {aside[0]!.why}.{' '}
-          <button type="button" onClick={() => takeAside(aside)}>
+          <button type="button" onClick={() => takeDamaged(aside)}>
             Take {aside.length === 1 ? 'it' : 'them'} out as found
           </button>{' '}
           <button

@@ -9,7 +9,7 @@ const HOT = ICE_POINT + 40 + 1e-6;
 const CHECK = 'Check the figure and its unit, °C or °F; if it is right,';
 
 /** Doubts as one text, or undefined where there is none. */
-export const doubtWords = (...doubts: readonly (string | undefined)[]): string | undefined =>
+export const oneText = (...doubts: readonly (string | undefined)[]): string | undefined =>
   doubts.filter(Boolean).join(' ') || undefined;
 
 /** What the warmest of a cure makes doubtful, whatever is reckoned from it; undefined where nothing is. `what` is so warm. */

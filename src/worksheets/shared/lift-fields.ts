@@ -70,7 +70,7 @@ export const duration = choice<Duration>({
   example: 'short',
 });
 
-export const form = choice<Form>({
+export const methodForm = choice<Form>({
   label: 'Form of the method',
   help: 'It is printed twice, with rounded constants that differ a little.',
   options: {

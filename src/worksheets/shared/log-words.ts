@@ -72,5 +72,5 @@ export function readingsInWords(
 const NOTHING_LOST: readonly LogProblem['code'][] = ['heading', 'blank', 'duplicate', 'next-day'];
 
 /** The rows that hold something and are not counted, a repeat apart. */
-export const unread = ({ problems }: TemperatureLog) =>
+export const unreadRows = ({ problems }: TemperatureLog) =>
   problems.filter(({ used, code }) => !used && !NOTHING_LOST.includes(code));

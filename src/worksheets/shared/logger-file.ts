@@ -9,10 +9,10 @@ import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
 import { celsius, DAY, HOUR } from '../../core/curing/units.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
-import { SYMBOLS, unread, WAITS } from './log-words.ts';
+import { SYMBOLS, unreadRows, WAITS } from './log-words.ts';
 
 export { LogQuestions, LogRows } from './LogReport.tsx';
-export { readingsInWords, rowsInWords, unread, WAITS } from './log-words.ts';
+export { readingsInWords, rowsInWords, unreadRows, WAITS } from './log-words.ts';
 
 /** Bytes: a reading a minute for some three months. A choice. */
 const LARGEST = 5_000_000;
@@ -52,7 +52,7 @@ const inTheLastYear = () => Date.now() / 1000 - YEAR / 2;
 const YEAR = 365 * DAY;
 
 /** The scale of a reader of these units. */
-export const scaleOf = (system: System): Scale => (system === 'us' ? 'fahrenheit' : 'celsius');
+export const readersScale = (system: System): Scale => (system === 'us' ? 'fahrenheit' : 'celsius');
 
 /** What may stand between cells, the surest first. */
 const SEPARATORS = ['\t', ';', '|', ',', ' '] as const;
@@ -222,7 +222,7 @@ export function attachedInWords(log: TemperatureLog, recorded: Recorded | undefi
   if (log.waits) return WAITS;
   if (!recorded) return 'No line could be read as a time and a temperature; nothing was attached.';
   const { every } = recorded;
-  const left = unread(log).length;
+  const left = unreadRows(log).length;
   return [
     `Attached${log.bare ? `, in ${SYMBOLS[log.scale]}` : ''}.`,
     left > 0 &&

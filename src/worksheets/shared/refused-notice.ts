@@ -7,8 +7,8 @@ export const takeBatch = async (record: BatchRecord): Promise<void> =>
   (await import('./take-batch.ts')).takeBatchOut(record);
 
 /** Hands over the batches that could not be read. */
-export const takeAside = async (aside: readonly SetAside[]): Promise<void> =>
-  (await import('./take-batch.ts')).takeAsideOut(aside);
+export const takeDamaged = async (aside: readonly SetAside[]): Promise<void> =>
+  (await import('./take-batch.ts')).takeDamagedOut(aside);
 
 /** Says that a batch was not stored, and hands it over as a file when asked to. */
 export const tellRefused = (record: BatchRecord, say: string): void =>

@@ -12,7 +12,7 @@ export async function takeBatchOut(record: BatchRecord): Promise<void> {
 }
 
 /** Hands over what could not be read, in a file that is brought in like any other: it leaves out of each batch only what spoils it. */
-export async function takeAsideOut(aside: readonly SetAside[]): Promise<void> {
+export async function takeDamagedOut(aside: readonly SetAside[]): Promise<void> {
   const photos = await allPhotos().catch(() => []);
   takeOut('damaged-batches.json', asideToFile(aside, photos), 'application/json');
 }

@@ -5,7 +5,7 @@ import { type DraftLeft, draftsUnread } from '../../bench/records/drafts.ts';
 import { recoverDrafts } from '../../bench/records/recover.ts';
 import { type Listed, listRecords } from '../../bench/records/store.ts';
 import { nameOf } from './record-words.ts';
-import { takeAside } from './refused-notice.ts';
+import { takeDamaged } from './refused-notice.ts';
 
 export type Loaded =
   | { readonly is: 'loading' }
@@ -33,7 +33,7 @@ function tellLeft(left: readonly DraftLeft[]): void {
       `draft-${aside.id}`,
       'What was typed into a batch and not stored cannot be opened here.',
       [
-        { label: 'Take it out as a file', run: () => takeAside([aside]) },
+        { label: 'Take it out as a file', run: () => takeDamaged([aside]) },
         { label: 'Throw it away', run: drop },
       ],
     );

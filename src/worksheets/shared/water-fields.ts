@@ -66,7 +66,7 @@ export const pH = number('count', {
 });
 /** With the ± of a meter, where it is carried through. */
 export const readPH = { ...pH, plusMinus: '0.1' } as const;
-export const temperature = number('temperature', {
+export const waterTemperature = number('temperature', {
   label: 'Temperature of the water',
   example: '15 °C',
   min: '0 °C',

@@ -8,7 +8,7 @@ import {
   others,
   readAlkalinity,
   readPH,
-  temperature,
+  waterTemperature,
 } from '../shared/water-fields.ts';
 
 export const PPM = { metric: 'ppm', us: 'ppm' } as const;
@@ -69,7 +69,7 @@ export const balanceFields = {
     bench: 'water.gas',
     when: { pair: ['alkalinity-gas', 'gas-pH', 'carbon-gas'] },
   }),
-  temperature,
+  temperature: waterTemperature,
   others,
   ...otherIons,
   // Sea water is answered, with a note that it is too salty.

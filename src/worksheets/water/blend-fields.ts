@@ -3,7 +3,13 @@ import { choice, number } from '../../islands/fields.ts';
 import { slide } from '../../islands/parts/Slider.tsx';
 import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
 import { softWater } from '../shared/soft-water.ts';
-import { alkalinity, hardness, pH, softHardness, temperature } from '../shared/water-fields.ts';
+import {
+  alkalinity,
+  hardness,
+  pH,
+  softHardness,
+  waterTemperature,
+} from '../shared/water-fields.ts';
 
 const conserved = { min: '0 mg/L', max: '500000 mg/L', when: { of: ['other'] } } as const;
 const byHardness = { when: { of: ['hardness'] } } as const;
@@ -108,5 +114,10 @@ export const blendFields = {
     bench: 'water.softPH',
     ...byHardness,
   }),
-  temperature: { ...temperature, label: 'Temperature of the blend', folded: true, ...byHardness },
+  temperature: {
+    ...waterTemperature,
+    label: 'Temperature of the blend',
+    folded: true,
+    ...byHardness,
+  },
 } as const;

@@ -18,10 +18,10 @@ import {
   others,
   readAlkalinity,
   readPH,
-  temperature,
   WATER_BLAMES,
   WATER_REFUSALS,
   waterOf,
+  waterTemperature,
 } from '../shared/water-fields.ts';
 
 /** The scale of the picture reaches to this, mol/m³. */
@@ -43,7 +43,7 @@ export default worksheet({
       ...softWater,
       bench: 'water.toBoil',
     }),
-    temperature: { ...temperature, folded: true },
+    temperature: { ...waterTemperature, folded: true },
     others: { ...others, example: 'none', folded: true },
     ...otherIons,
   },

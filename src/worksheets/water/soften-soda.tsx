@@ -23,10 +23,10 @@ import {
   otherIons,
   others,
   readPH,
-  temperature,
   WATER_BLAMES,
   WATER_REFUSALS,
   waterOf,
+  waterTemperature,
 } from '../shared/water-fields.ts';
 
 /** Water this alkaline stings, and is kept off skin. Common practice, no source. */
@@ -66,7 +66,7 @@ export default worksheet({
       ...softWater,
       bench: 'water.toSoften',
     }),
-    temperature: { ...temperature, folded: true },
+    temperature: { ...waterTemperature, folded: true },
     others: { ...others, example: 'none', folded: true },
     ...otherIons,
   },
