@@ -22,12 +22,15 @@ export function stopClock(now: number): void {
   if (clock && clock.stop === undefined) $foamClock.set({ ...clock, stop: now });
 }
 
-/** Starts again, for other foam. What is returned puts the clock back as it was. */
-export function restartClock(now: number): () => void {
+/** Sets it to another time, or to none. What is returned puts the clock back as it was. */
+function swap(next: Clock | undefined): () => void {
   const before = $foamClock.get();
-  startClock(now);
+  $foamClock.set(next);
   return () => $foamClock.set(before);
 }
+
+/** Starts again, for other foam. */
+export const restartClock = (now: number): (() => void) => swap({ start: now });
 
 /** Goes on from where it was stopped, as if it had never been. */
 export function resumeClock(): void {
@@ -35,4 +38,5 @@ export function resumeClock(): void {
   if (clock) $foamClock.set({ start: clock.start });
 }
 
-export const clearClock = (): void => $foamClock.set(undefined);
+/** Its foam was not made after all, or is used up. */
+export const clearClock = (): (() => void) => swap(undefined);

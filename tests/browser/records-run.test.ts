@@ -595,6 +595,58 @@ describe.concurrent('from the bench', () => {
     ).toEqual(['20', '2.47', '81']);
   });
 
+  test('a cleared clock takes its time out of the record, and once the batch is placed no clock is its foam’s', async ({
+    expect,
+    page,
+  }) => {
+    await beginRun(page);
+    const next = page.getByRole('button', { name: /^Next/ });
+    const made = async () => (await stored(page))[0]!.foamMade;
+    const clock = () => page.evaluate(() => localStorage.getItem('suds.clock.1'));
+    // By key: a second tap so soon would not count.
+    const key = (name: string) => page.getByRole('button', { name, exact: true }).press('Enter');
+    const clear = async () => {
+      await key('Clear');
+      await expect.poll(made).toBeUndefined();
+    };
+    await next.click();
+    await key('Foam made: start');
+    await expect.poll(made).toBeDefined();
+    const first = await made();
+    await key('Stop');
+    await clear();
+    await key('Put it back');
+    await expect.poll(made).toBe(first);
+    await clear();
+    await key('Back');
+    // What is weighed in later is no older than that, though its foam was said to be.
+    await page.evaluate(() => {
+      const now = Date.now;
+      Date.now = () => now() + 8 * 3_600_000;
+    });
+    await page.locator('#record-water').fill('5.43');
+    const begun = () => page.evaluate(() => JSON.parse(localStorage.getItem('suds.run.1')!).begun);
+    await expect.poll(begun).toBeGreaterThan(Date.parse(first!) + 7 * 3_600_000);
+    await next.click();
+    await key('Foam made: start');
+    await expect.poll(made).toBeDefined();
+    const second = await made();
+    for (const step of [2, 3]) {
+      await next.click();
+      await page.locator(`[data-run="${step}"]`).waitFor();
+    }
+    await page.locator('#record-placed').fill('30');
+    await expect.poll(async () => (await stored(page))[0]!.readings.placed?.t).toBe('30');
+    await key('Stop');
+    const stopped = await clock();
+    await key('New foam: start again');
+    await expect.poll(clock).not.toBe(stopped);
+    // Stored after it.
+    await page.locator('#record-leftOver').fill('1');
+    await expect.poll(async () => (await stored(page))[0]!.readings.leftOver?.t).toBe('1');
+    expect(await made()).toBe(second);
+  });
+
   test('a run left yesterday is not walked into: it is said first, and may be written up', async ({
     expect,
     page,

@@ -92,6 +92,9 @@ test('a batch planned in the evening and weighed in on the next day is of that d
   const planned = blankRecord({ date: '2026-05-08' });
   const going = { id: planned.id, step: 0, begun: evening };
   expect(firstWeighed(planned, going, noon)).toEqual({ begun: noon, date: '2026-05-09' });
+  // Of foam made first it is as old as that.
+  const foamed = { ...planned, foamMade: made(5) };
+  expect(firstWeighed(foamed, going, noon).begun).toBe(noon - 5 * MINUTES);
   // Its day was set by hand: what is typed was weighed then.
   const written = { ...going, begun: noon - MINUTES };
   expect(firstWeighed(planned, written, noon)).toEqual({

@@ -85,7 +85,10 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
         type="button"
         id={MAIN}
         class="main"
-        onClick={once(() => (runs ? stopClock : clock ? resumeClock : startClock)(Date.now()))}
+        onClick={once(() => {
+          if (!clock) withdraw(CLOCK_NOTICE);
+          (runs ? stopClock : clock ? resumeClock : startClock)(Date.now());
+        })}
       >
         {runs ? 'Stop' : clock ? 'Go on' : 'Foam made: start'}
       </button>
@@ -95,7 +98,7 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
             type="button"
             onClick={once((event) => {
               keepFocus(event, MAIN);
-              startAnew();
+              tell('The clock was started again.', restartClock(Date.now()));
             })}
           >
             New foam: start again
@@ -104,8 +107,10 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
             type="button"
             onClick={once((event) => {
               keepFocus(event, MAIN);
-              withdraw(CLOCK_NOTICE);
-              clearClock();
+              tell(
+                'The clock is cleared, and its time is out of the record of a batch not placed yet.',
+                clearClock(),
+              );
             })}
           >
             Clear
@@ -116,12 +121,9 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
   );
 }
 
-/** For other foam. The time of the one before is in its record, and can be had back. */
-function startAnew(): void {
-  const back = restartClock(Date.now());
-  notify(CLOCK_NOTICE, 'The clock was started again.', [
-    { label: 'Put it back', run: back, undoes: true },
-  ]);
+/** The time of the foam before is gone, from its record too, and can be had back. */
+function tell(words: string, back: () => void): void {
+  notify(CLOCK_NOTICE, words, [{ label: 'Put it back', run: back, undoes: true }]);
   // Beneath the notice, not under it.
   document.querySelector('.run')?.scrollIntoView();
 }

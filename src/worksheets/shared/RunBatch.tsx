@@ -21,7 +21,7 @@ import { isPast, PAST, PLACE, turned } from './run-going.ts';
 import { jointsPlanned, runPlan } from './run-plan.ts';
 import { useAwake } from './use-awake.ts';
 import { batchAt, pageAt } from './use-records.ts';
-import { useFirstWeighed, useFoamMade } from './use-run-times.ts';
+import { useRunTimes } from './use-run-times.ts';
 
 /** What of a plan is nobody’s yet. */
 function OnExample({ example, unsized, aimed }: RunPlan) {
@@ -72,8 +72,7 @@ export function RunBatch({
   const { record } = editor;
   const { step } = going;
   const over = isPast(record, going);
-  useFoamMade(editor, over, going.begun);
-  useFirstWeighed(editor);
+  useRunTimes(editor, over, going.begun);
   useEffect(() => {
     const running = (on: boolean) => document.body.toggleAttribute('data-running', on);
     running(true);

@@ -33,16 +33,17 @@ export const begunBy = (
 
 /**
  * The first of a batch is weighed in. Planned on an earlier day, it is cast on this one: its half day counts
- * from now, and its day is today. A batch whose day somebody set is written up: it is as old as it says.
+ * from now, or from its foam, and its day is today. A batch whose day somebody set is written up: it is as old as it says.
  */
-export const firstWeighed = (
+export function firstWeighed(
   record: BatchRecord,
   going: Going,
   now = Date.now(),
-): { readonly begun: number; readonly date: string } =>
-  going.begun !== undefined && record.date === today(new Date(going.begun))
-    ? { begun: now, date: today(new Date(now)) }
-    : { begun: begunBy(record, undefined, now), date: record.date };
+): { readonly begun: number; readonly date: string } {
+  const planned = going.begun !== undefined && record.date === today(new Date(going.begun));
+  const date = planned ? today(new Date(now)) : record.date;
+  return { begun: begunBy({ ...record, date }, undefined, now), date };
+}
 
 /** The step in which the mix is placed: once it is, its foam has no more time to count. */
 export const PLACE = 3;

@@ -1,30 +1,20 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { $foamClock, type Clock } from '../../bench/clock.ts';
+import { $foamClock } from '../../bench/clock.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import { filled } from '../../bench/records/record.ts';
 import { $going } from '../../bench/run.ts';
 import { firstWeighed } from './run-going.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
-/** When the clock is started, the record knows when its foam was made. */
-export function useFoamMade(
+/**
+ * When the clock is started, the record knows when its foam was made, until it is cleared. The half day of a
+ * batch is that of what is in the mixer: it counts from when the first of that is written down.
+ */
+export function useRunTimes(
   editor: Editor,
   over: boolean,
   begun = Date.parse(`${editor.record.date}T00:00`),
 ): void {
-  const [clock, setClock] = useState<Clock>();
-  useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
-  // With the drawing, not after it: who stops here at once has the time written down too.
-  useLayoutEffect(() => {
-    // What is started while it is only written up is not its foam’s.
-    if (!clock || over) return;
-    const made = new Date(clock.start).toISOString();
-    // A clock of an earlier batch is not this one's.
-    if (made !== editor.record.foamMade && clock.start >= begun) editor.change({ foamMade: made });
-  }, [clock?.start]);
-}
-
-/** The half day of a batch is that of what is in the mixer: it counts from when the first of that is written down. */
-export function useFirstWeighed(editor: Editor): void {
   const { record } = editor;
   const unmixed = isUnmixed(record);
   const empty = useRef(unmixed);
@@ -36,4 +26,22 @@ export function useFirstWeighed(editor: Editor): void {
     $going.set({ ...now, begun });
     if (date !== record.date) editor.change({ date });
   }, [unmixed]);
+  const [clock, setClock] = useState(() => $foamClock.get());
+  useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
+  // With the drawing, not after it: who stops here at once has the time written down too.
+  useLayoutEffect(() => {
+    // What is done with the clock while it is only written up, or once it is placed, is not its foam’s.
+    if (over || filled(record.readings.placed)) return;
+    if (!clock) {
+      if (!record.foamMade) return;
+      const { foamMade: _, ...untimed } = record;
+      editor.record = untimed;
+      editor.change({});
+      empty.current = isUnmixed(untimed);
+      return;
+    }
+    const made = new Date(clock.start).toISOString();
+    // A clock of an earlier batch is not this one's.
+    if (made !== record.foamMade && clock.start >= begun) editor.change({ foamMade: made });
+  }, [clock?.start]);
 }
