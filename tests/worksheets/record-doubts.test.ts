@@ -10,6 +10,7 @@ import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { learnFrom, observe } from '../../src/worksheets/shared/lessons.ts';
 import { crossProblem, readRecord } from '../../src/worksheets/shared/RecordFields.tsx';
 import {
+  isDoubted,
   recordBaseDoubt,
   recordDryDoubt,
   recordPlanDoubt,
@@ -294,4 +295,27 @@ describe('a strength far outside what is published for its density', () => {
   test('no invented batch is doubted', () => {
     expect(demoBatches().flatMap(said)).toEqual([]);
   });
+});
+
+test('what is to be looked at again beside others is what the page of the batch says to', () => {
+  const doubted = (record: BatchRecord) =>
+    isDoubted(record, say, recordStrengthDoubts(record, say));
+  const none = { ...but({ foamAdded: '0' }), corrections: [{ weighed: 680, foam: 0.002 }] };
+  const strong = but({});
+  const wrong = [
+    swapped,
+    none,
+    // No full bucket weighs less than the empty one.
+    but({ tare: '14', full: '13.4' }),
+    but({ full: 'abc' }),
+    but({ full: '11' }),
+    but({ dryMass: '24', dryVolume: '20' }),
+    { ...strong, readings: { ...strong.readings, crush: { t: '92', u: 'MPa' } } },
+  ];
+  expect(wrong.map(doubted)).toEqual(wrong.map(() => true));
+  expect(demoBatches().map(doubted)).toEqual(demoBatches().map(() => false));
+  // It missed its plan, or nothing more is written down: no reading of it need be wrong.
+  const planned = { t: '538', u: 'kg/m3', s: 'metric' as const };
+  const missed = { ...strong, readings: { ...strong.readings, planned } };
+  expect([missed, blankRecord()].map(doubted)).toEqual([false, false]);
 });

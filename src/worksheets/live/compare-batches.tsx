@@ -8,11 +8,12 @@ import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, HOURS, PERCENT } from '../shared/amounts.ts';
 import { dryColumn } from '../shared/dry-column.ts';
 import type { Said } from '../shared/LandingChart.tsx';
-import { recordBaseDoubt, recordCureDoubt, recordDryDoubt } from '../shared/record-doubts.ts';
+import { isDoubted } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
-import { ageWhenStripped, contradicts, driedDensity, reckon } from '../shared/record-numbers.ts';
+import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
 import { landedDensity, nameOf, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
+import { useStrengthDoubts } from '../shared/use-strength-doubts.ts';
 import { withPm } from '../shared/with-pm.ts';
 
 type Charts = typeof import('../shared/LandingChart.tsx');
@@ -36,6 +37,7 @@ export default function CompareBatches() {
   const [charts, setCharts] = useState<Charts>();
   const records = loaded.is === 'there' ? loaded.listed.records.toReversed() : [];
   const { landed, invented, leftOut } = landedOf(records);
+  const doubtsOf = useStrengthDoubts(records);
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
       import('../shared/LandingChart.tsx').then(
@@ -51,13 +53,7 @@ export default function CompareBatches() {
         page of this chapter.
       </p>
     );
-  const doubted = records.filter(
-    (record) =>
-      recordBaseDoubt(record, say) ??
-      recordDryDoubt(record, say) ??
-      recordCureDoubt(record, say) ??
-      contradicts(reckon(record)),
-  );
+  const doubted = records.filter((record) => isDoubted(record, say, doubtsOf(record, say)));
   const charted = landed.length >= FEWEST;
   const without =
     charted && leftOut.length > 0

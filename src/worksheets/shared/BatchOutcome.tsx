@@ -1,4 +1,3 @@
-import { useEffect, useState } from 'preact/hooks';
 import { READINGS } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
@@ -12,12 +11,7 @@ import { cementDensityOf } from './cement-density.ts';
 import { freeInSand } from './further.ts';
 import { reconcileWith } from './reconcile-with.ts';
 import { reconcileJudgement } from './reconcile-words.ts';
-import {
-  recordBaseDoubt,
-  recordCureDoubt,
-  recordDryDoubt,
-  recordPlanDoubt,
-} from './record-doubts.ts';
+import { readingDoubts, recordBaseDoubt, recordPlanDoubt } from './record-doubts.ts';
 import {
   ageWhenStripped,
   coldestFrost,
@@ -30,6 +24,7 @@ import {
 import { goOnWith, onwardWords } from './record-onward.ts';
 import { dryWords, weighedDensity } from './record-words.ts';
 import { pageAt } from './use-records.ts';
+import { useStrengthDoubts } from './use-strength-doubts.ts';
 
 /** A figure of a batch: its name, its kind, its value in SI, and how it is shown. */
 type Figure = readonly [
@@ -59,7 +54,7 @@ const asResults = (figures: readonly Figure[]) => ({
 /** What the readings of a batch come to so far: reconciled, aged, dried. */
 export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
   const reckoned = reckon(record);
-  const strengths = useStrengthDoubts(record, say);
+  const strengths = useStrengthDoubts([record])(record, say);
   const age = ageWhenStripped(record);
   const logged = loggedOf(record);
   const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
@@ -178,16 +173,6 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   );
 }
 
-/** What is doubted of its strengths. What is published of them is fetched once one is written down. */
-function useStrengthDoubts(record: BatchRecord, say: Say): readonly Judgement[] {
-  const [by, setBy] = useState<typeof import('./record-strength-doubts.ts')>();
-  const tested = filled(record.readings.crush) || filled(record.readings.bend);
-  useEffect(() => {
-    if (tested) import('./record-strength-doubts.ts').then(setBy, () => {});
-  }, [tested]);
-  return by?.recordStrengthDoubts(record, say) ?? [];
-}
-
 /** What is said of a batch. Nothing is good beside a doubt, and one doubt of the base mix is enough. */
 export function judgementsOf(
   record: BatchRecord,
@@ -199,23 +184,11 @@ export function judgementsOf(
   const base = recordBaseDoubt(record, say);
   // Of readings that contradict each other the density may be the wrong one.
   const ofPlan = contradicts(reckoned) ? undefined : recordPlanDoubt(record, say);
-  const [dry, cure] = [recordDryDoubt(record, say), recordCureDoubt(record, say)];
-  const doubts = [base, dry, ofPlan, cure, ...saidNone(record, reckoned), ...strengths].filter(
-    (doubt) => doubt !== undefined,
-  );
+  const doubts = [...readingDoubts(record, reckoned, say, strengths), ...(ofPlan ? [ofPlan] : [])];
   if (!reckoned.ok || (base && reckoned.verdict.finding === 'no-such-base-mix')) return doubts;
   const judgement = reconcileJudgement(reckoned.verdict, say);
   return judgement.verdict === 'good' && doubts.length > 0 ? doubts : [...doubts, judgement];
 }
-
-/** A reading of none, where the corrections tell of some. */
-const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
-  (reckoned.ok ? [] : reckoned.missing)
-    .filter((name) => filled(readings[name]))
-    .map((name) => ({
-      verdict: 'stop',
-      say: `“${READINGS[name].label}” says none, and a correction tells of some. One of the two is wrong.`,
-    }));
 
 const labelOf = (quantity: string) =>
   quantity in READINGS ? READINGS[quantity as keyof typeof READINGS].label : quantity;

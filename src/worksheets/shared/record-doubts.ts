@@ -1,6 +1,7 @@
 import { keptValue } from '../../bench/entries.ts';
 import { readingValue } from '../../bench/records/csv.ts';
-import type { BatchRecord } from '../../bench/records/record.ts';
+import { READINGS } from '../../bench/records/readings.ts';
+import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { ICE_POINT } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -8,7 +9,14 @@ import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, HOURS, PERCENT } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from './near-enough.ts';
-import { cleanAge, coldestFrost, driedDensity } from './record-numbers.ts';
+import {
+  cleanAge,
+  coldestFrost,
+  contradicts,
+  driedDensity,
+  type Reckoned,
+  reckon,
+} from './record-numbers.ts';
 import { weighedDensity } from './record-words.ts';
 import { saidApart } from './said-apart.ts';
 
@@ -67,4 +75,41 @@ export function recordCureDoubt(record: BatchRecord, say: Say): Judgement | unde
   return look(
     `It came out clean at an age of ${saidApart(clean.age, 'time', [EARLIEST_ADJUSTED_AGE], say, how)} at 20\u00a0°C (68\u00a0°F), where nothing younger than ${say(EARLIEST_ADJUSTED_AGE, 'time', how)}, by that age or by the clock, is to be reckoned with.`,
   );
+}
+
+/** A reading of none, where the corrections tell of some. */
+const saidNone = ({ readings }: BatchRecord, reckoned: Reckoned): readonly Judgement[] =>
+  (reckoned.ok ? [] : reckoned.missing)
+    .filter((name) => filled(readings[name]))
+    .map((name) => ({
+      verdict: 'stop',
+      say: `“${READINGS[name].label}” says none, and a correction tells of some. One of the two is wrong.`,
+    }));
+
+/** What is doubted of the readings of a batch; `strengths`: of those of its strengths. */
+export const readingDoubts = (
+  record: BatchRecord,
+  reckoned: Reckoned,
+  say: Say,
+  strengths: readonly Judgement[],
+): readonly Judgement[] =>
+  [
+    recordBaseDoubt(record, say),
+    recordDryDoubt(record, say),
+    recordCureDoubt(record, say),
+    ...saidNone(record, reckoned),
+    ...strengths,
+  ].filter((doubt) => doubt !== undefined);
+
+/** Whether a reading of a batch is to be looked at again, as its page says: it is doubted, refused, or goes with no other. */
+export function isDoubted(
+  record: BatchRecord,
+  say: Say,
+  strengths: readonly Judgement[] = [],
+): boolean {
+  const reckoned = reckon(record);
+  const wrong = reckoned.ok
+    ? contradicts(reckoned) || reckoned.verdict.finding === 'no-such-base-mix'
+    : reckoned.refused.length > 0;
+  return wrong || readingDoubts(record, reckoned, say, strengths).length > 0;
 }
