@@ -1,4 +1,6 @@
 import { controlChart } from '../../core/records/control-chart.ts';
+import { learn } from '../../core/records/learn.ts';
+import { PRIORS } from '../../core/records/priors.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Dot, Level, Plot } from '../../islands/plots/Plot.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
@@ -134,22 +136,31 @@ function judged(landed: readonly Landed[]): Said {
       say: `Eight or more in a row lie on one side of the mean, the last ${names(chart.runs.slice(-1))}: something has shifted.`,
     };
   const off = Math.abs(chart.centre) > chart.centreReach;
+  const apart = apartWords(errors, names);
   const mean = percent(chart.centre).replace(/^[+−]/, '');
   if (off)
     return {
       verdict: 'look',
-      say: `The batches differ from each other by chance alone, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.`,
+      say: `The batches differ from each other no more than chance explains, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.${apart}`,
     };
   const found = `as far as ${landed.length} can tell (${percent(chart.centre)}\u00a0±\u00a0${(chart.centreReach * 100).toFixed(1)})`;
   // The mean must be known as well as a batch need land. A choice.
   if (landed.length < FEWEST_GOOD || chart.centreReach > NEAR_ENOUGH)
     return {
-      say: `The batches differ by chance alone, and ${found} they are neither heavy nor light on average: too ${landed.length < FEWEST_GOOD ? 'few' : 'scattered'} to call it good. Leave the plan alone.`,
+      say: `The batches differ no more than chance explains, and ${found} they are neither heavy nor light on average: too ${landed.length < FEWEST_GOOD ? 'few' : 'scattered'} to call it good. Leave the plan alone.${apart}`,
     };
   return {
     verdict: 'good',
-    say: `The batches differ by chance alone, and on average they land, ${found}. Leave the plan alone.`,
+    say: `The batches differ no more than chance explains, and on average they land, ${found}. Leave the plan alone.${apart}`,
   };
+}
+
+/** What lies within the limits of chance may stand apart by the other page’s rule, and so may its average. */
+function apartWords(errors: readonly number[], names: (places: readonly number[]) => string) {
+  const { moved } = learn({ values: errors, prior: PRIORS.landing });
+  if (moved.length === 0) return '';
+  const [stand, them] = moved.length === 1 ? ['stands', 'it'] : ['stand', 'them'];
+  return ` ${names(moved)} ${stand} apart from the rest, as may come by chance: the average under “What your batches teach” counts ${them} for less.`;
 }
 
 /** Predicted against measured wet density, on the line where they are equal. */

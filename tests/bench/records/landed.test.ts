@@ -124,6 +124,22 @@ describe('what the landings are said to show', () => {
     ).toEqual(learned.from.map(({ value }) => value));
   });
 
+  test('one that stands apart, by the rule that batches teach by, is named: both pages may be true', () => {
+    const apart = [0.02, 0.03, 0.01, 0.14, 0.02, 0.03];
+    const { lessons } = learnFrom(
+      apart.map((error, i) =>
+        own(`B${i + 1}`, { ...plan, ...bucket, full: (1 + 12 * (1 + error)).toFixed(2) }),
+      ),
+    );
+    const { moved } = lessons.find(({ lesson }) => lesson === 'landing')!.learned;
+    expect(moved).toEqual([3]);
+    expect(said(apart).say).toMatch(
+      /no more than chance explains.*\+4\.2\s%.*“B4” stands apart from the rest, .* counts it for less\.$/,
+    );
+    expect(said([...apart, 0.2, 0.02, 0.03, 0.02]).say).toContain('“B4”, “B7” stand apart');
+    expect(said(close).say).not.toContain('apart');
+  });
+
   test('several beyond the limits lie, one lies', () => {
     const flat = Array.from({ length: 20 }, (_, i) => (i % 2 ? 0.001 : -0.001));
     expect(said([...flat, 0.3]).say).toMatch(/^“B21” lies beyond/);
