@@ -1,6 +1,7 @@
 import { persistentAtom } from '@nanostores/persistent';
 import { type Entry, isEntry, isRecord } from './entries.ts';
 import { localStore } from './local-store.ts';
+import type { Correction } from './records/record.ts';
 import { type Begun, isBegun } from './shapes.ts';
 import { decode, KEYS } from './storage.ts';
 // It opens the reader's store before anything reads it.
@@ -44,6 +45,9 @@ export interface RunPlan {
 /** What a correction changed in its batch, for when it was not made after all. */
 export interface Correcting {
   readonly name: 'foamAdded' | 'baseAdded';
+  /** The correction as it was written down, and the sum of what was added by then. */
+  readonly made?: Correction;
+  readonly sum?: Entry;
   /** What was written there before; absent for nothing. */
   readonly before?: Entry;
   /** The weighing that asked for it. */
@@ -97,7 +101,7 @@ const isPart = (x: unknown) => isRecord(x) && typeof x.name === 'string' && Numb
 
 const isCorrecting = (x: Partial<Correcting>) =>
   (x.name === 'foamAdded' || x.name === 'baseAdded') &&
-  [x.before, x.full, x.out?.before, x.out?.wrote].every(
+  [x.sum, x.before, x.full, x.out?.before, x.out?.wrote].every(
     (entry) => entry === undefined || isEntry(entry),
   );
 

@@ -10,6 +10,8 @@ const plan: RunPlan = {
 };
 const undo: Going['undo'] = {
   name: 'foamAdded',
+  made: { weighed: 640.2, foam: 0.0025 },
+  sum: { t: '4.5', u: 'L' },
   before: { t: '2' },
   full: { t: '13.65', u: 'kg' },
   out: { before: { t: '0.3', u: 'kg' }, wrote: { t: '2.3', u: 'kg' } },
@@ -97,6 +99,7 @@ test('of one that is torn the sound parts stay', async () => {
     ...[null, 3, {}, { name: 'cement' }],
     ...[
       { ...added, full: { t: 3 } },
+      { ...added, sum: { t: 3 } },
       { ...added, out: { before: { t: 3 } } },
       { ...added, out: { wrote: { t: 3 } } },
     ],

@@ -3,6 +3,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
 import {
   correcting,
+  stands,
   uncorrected,
   withoutCorrection,
 } from '../../src/worksheets/shared/run-correction.ts';
@@ -47,6 +48,26 @@ describe('a correction', () => {
       ...before.readings,
       placed: { t: '30' },
     });
+  });
+
+  test('is taken back at the bench only while it is the last, and its sum as it was written', () => {
+    const { change, undo } = correcting(before, foam);
+    const sum = { t: '3.5', u: 'L' };
+    const record = { ...change, readings: { ...change.readings, foamAdded: sum } };
+    const wrote: typeof undo = JSON.parse(JSON.stringify({ ...undo, sum }));
+    expect(stands(record, wrote)).toBe(true);
+    const since = { ...record, readings: { ...record.readings, placed: { t: '30' } } };
+    expect(stands(since, wrote)).toBe(true);
+    const again = { weighed: 610, foam: 0.001 };
+    for (const other of [
+      withoutCorrection(record, 0).change,
+      { ...record, corrections: [...record.corrections, again] },
+      { ...record, readings: { ...record.readings, foamAdded: { t: '2', u: 'L' } } },
+    ])
+      expect(stands(other, wrote)).toBe(false);
+    // One of an earlier version does not say what it wrote.
+    const { made: _, ...unsaid } = wrote;
+    expect(stands(record, unsaid)).toBe(false);
   });
 
   test('found wrong later, any one of them is taken off the record and its sum, and can be put back', () => {

@@ -10,7 +10,7 @@ import { addWords, doubtWords, spentWords, TO_EXAMPLE } from './correction-advic
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { adviceOn, anotherMixNote, refusedWords } from './run-advice.ts';
-import { correcting, takenOut, uncorrected } from './run-correction.ts';
+import { correcting, stands, takenOut, uncorrected } from './run-correction.ts';
 import { bucketDoubt, runDoubt } from './run-doubt.ts';
 import { gasDoubt } from './run-gas.ts';
 import type { StepProps } from './run-plan.ts';
@@ -62,9 +62,10 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
     const { change, undo } = correcting(record, { name, amount, weighed: density!, out });
     editor.change(change);
     put(editor, name, (at(name) ?? 0) + amount, say, { significant: 4 });
-    if (!out) return setUndo(undo);
+    const wrote = { ...undo, sum: editor.record.readings[name]! };
+    if (!out) return setUndo(wrote);
     put(editor, 'leftOver', (at('leftOver') ?? 0) + out, say, { significant: 4 });
-    setUndo({ ...undo, out: { ...undo.out, wrote: editor.record.readings.leftOver! } });
+    setUndo({ ...wrote, out: { ...undo.out, wrote: editor.record.readings.leftOver! } });
   };
   return (
     <>
@@ -73,7 +74,7 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
         names={bucketKnown ? ['full', 'tare', 'vessel'] : ['tare', 'vessel', 'full']}
         say={say}
       />
-      {undo && density === undefined && (
+      {undo && stands(record, undo) && density === undefined && (
         <div class="run-undo">
           <p data-heard>The correction is written down{!over && ': weigh the bucket again'}.</p>
           <button

@@ -48,12 +48,19 @@ export function correcting(
     change: { readings: others, corrections: [...corrections, made] },
     undo: {
       name,
+      made,
       ...(before && { before }),
       ...(full && { full }),
       ...(out && { out: left ? { before: left } : {} }),
     },
   };
 }
+
+/** Whether what a correction wrote still stands, so that it can be said that it was not made. */
+export const stands = (
+  { readings, corrections }: Changed,
+  { name, made, sum }: Correcting,
+): boolean => made !== undefined && same(made, corrections.at(-1)) && same(sum, readings[name]);
 
 /** The correction was not made: what it changed is as before, and all that was written since stays. */
 export function uncorrected(
