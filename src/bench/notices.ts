@@ -62,9 +62,10 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
       run();
       // The button takes the focus with it: back to where the reader was, or to the text.
       if (!focused || document.activeElement !== document.body) return;
-      const back =
-        from?.isConnected && from !== document.body ? from : document.getElementById('content');
-      (back as HTMLElement | null)?.focus({ preventScroll: true });
+      // One that was taken away, or can be pressed no more, takes no focus.
+      for (const back of [from, document.getElementById('content')])
+        if (document.activeElement === document.body)
+          (back as HTMLElement | null)?.focus({ preventScroll: true });
     });
     box.append(button);
   }

@@ -238,4 +238,26 @@ describe('with keys alone', () => {
     expect(await focused()).not.toBe('BODY');
     await close();
   });
+
+  test('clearing the bench keeps the focus near, and so does putting it back', async () => {
+    const { page, go, close } = await openPage('foam/weighing/');
+    await wakeWorksheets(page);
+    await page.locator('#foam-density-full').fill('2.5');
+    await go('bench/');
+    const focused = () => page.evaluate(() => document.activeElement?.id);
+    const holds = page.locator('#bench-holds');
+    await expect.poll(() => holds.innerText()).toContain('1 reading');
+    await page.getByRole('button', { name: 'Clear the bench' }).press('Enter');
+    await expect.poll(() => holds.innerText()).toContain('Nothing of yours');
+    expect(await focused()).toBe('bench-holds');
+    await page.getByRole('button', { name: 'Put it back' }).press('Enter');
+    await expect.poll(() => holds.innerText()).toContain('1 reading');
+    expect(await focused()).toBe('bench-holds');
+    // With a finger the button had it, and has none to give once it can be pressed no more.
+    await page.getByRole('button', { name: 'Clear the bench' }).click();
+    await expect.poll(() => holds.innerText()).toContain('Nothing of yours');
+    await page.getByRole('button', { name: 'Close' }).press('Enter');
+    expect(await focused()).toBe('content');
+    await close();
+  });
 });

@@ -5,6 +5,10 @@ import { notify } from '../../bench/notices.ts';
 import { $entries, $units, onBench, setUnits } from '../../bench/store.ts';
 import { swapBench } from '../../bench/swap-bench.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
+import { keepFocus } from '../../islands/parts/keep-focus.ts';
+
+/** What stays when there is nothing left to clear. */
+const HOLDS = 'bench-holds';
 
 /** What lies on the bench: how much, a link that carries it, and a way to clear it. */
 export default function BenchContents() {
@@ -40,7 +44,8 @@ export default function BenchContents() {
       setCopied(`Copy this: ${text}`);
     }
   };
-  const clear = () => {
+  const clear = (event: MouseEvent) => {
+    keepFocus(event, HOLDS);
     const back = swapBench({ entries: {} });
     notify('cleared', 'The bench is clear: every field shows the example again.', [
       { label: 'Put it back', run: back, undoes: true },
@@ -48,7 +53,7 @@ export default function BenchContents() {
   };
   return (
     <div class="bench-contents">
-      <p role="status">
+      <p role="status" id={HOLDS} tabIndex={-1}>
         {count === 0
           ? `Nothing of yours is on the bench. ${localStore() ? 'Every field shows the invented example until you type in it.' : 'This browser stores nothing for this site, so what you type stays on the page where you type it.'}`
           : `${count} ${count === 1 ? 'reading of yours is' : 'readings of yours are'} on the bench, kept in this browser; the rest is the invented example. Units: ${system === 'us' ? 'US customary' : 'metric'}.`}
