@@ -54,6 +54,17 @@ describe.concurrent('from the bench', () => {
     await page.locator('[data-run="1"]').waitFor();
     expect(await page.locator('#run-foam').inputValue()).toBe('');
     expect(await page.locator('#record-foamDensity').inputValue()).toBe('');
+    // Two more that nobody names, one saved and one begun empty, are told apart.
+    await page.getByRole('button', { name: /^Stop here/ }).click();
+    await saveBench(page);
+    await page.locator('.record').waitFor();
+    await visit(page, LIST, '[data-records="there"]');
+    await page.getByRole('button', { name: 'Begin it empty' }).click();
+    await page.locator('.record').waitFor();
+    const day = await page.locator('#record-name').inputValue();
+    expect(day).toMatch(/^Batch of .*, 2$/);
+    const names = (await stored(page)).map(({ name }) => name);
+    expect(names.sort()).toEqual([day.slice(0, -3), day, 'North wall']);
   });
 
   test('First batch saves the density typed there, and a bucket tried there as nothing weighed', async ({

@@ -9,7 +9,6 @@ import proportion from '../../src/worksheets/mix/proportion.tsx';
 import { run } from '../../src/worksheets/shared/run.ts';
 import { writeAim } from '../../src/worksheets/shared/run-aim.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
-import { freeName } from '../../src/worksheets/shared/run-name.ts';
 import { formsPlanned, jointsPlanned, runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 import { plan, say, wanted } from './run-batch.ts';
@@ -158,13 +157,5 @@ describe('the batch that is going', () => {
     expect(now.plan!.cement).toBeLessThan(monday.plan!.cement);
     clearBench();
     expect(begun(recordToWeigh('Nothing sized'), say)).not.toHaveProperty('plan');
-  });
-
-  test('has a name of its own among the batches of a day', () => {
-    expect(freeName('Batch of 2026-11-28', [])).toBe('Batch of 2026-11-28');
-    expect(freeName('Batch of 2026-11-28', ['Batch of 2026-11-27'])).toBe('Batch of 2026-11-28');
-    const two = ['Batch of 2026-11-28', 'Batch of 2026-11-28, 2'];
-    expect(freeName('Batch of 2026-11-28', two.slice(0, 1))).toBe(two[1]);
-    expect(freeName('Batch of 2026-11-28', two)).toBe('Batch of 2026-11-28, 3');
   });
 });

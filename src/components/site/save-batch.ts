@@ -1,14 +1,15 @@
 import { notify } from '../../bench/notices.ts';
 import { recordFromBench } from '../../bench/records/from-bench.ts';
-import { today } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
-import { saveRecord } from '../../bench/records/store.ts';
-import { dayInWords } from '../../worksheets/shared/moments.ts';
+import { listRecords, saveRecord } from '../../bench/records/store.ts';
 import { tellRefused } from '../../worksheets/shared/refused-notice.ts';
+import { named } from '../../worksheets/shared/run-name.ts';
 
 /** Saves the bench as a new batch, from any page, and offers the way to its record; whether it is saved. */
 export async function saveBench(name: string): Promise<boolean> {
-  const record = recordFromBench(name || `Batch of ${dayInWords(today())}`);
+  // Where the others cannot be read, saving says why.
+  const others = await listRecords().catch(() => ({ records: [] }));
+  const record = named(recordFromBench(name), others.records);
   const saved = await saveRecord(record);
   if (!saved.ok) {
     tellRefused(record, saved.because === 'refused' ? saved.say : 'The batch was not saved.');

@@ -2,21 +2,20 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { $foamClock, clearClock, startClock } from '../../bench/clock.ts';
 import { notify, withdraw } from '../../bench/notices.ts';
 import { recordToWeigh, weighedAnew } from '../../bench/records/from-bench.ts';
-import { type BatchRecord, today } from '../../bench/records/record.ts';
+import type { BatchRecord } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { listRecords, saveRecord } from '../../bench/records/store.ts';
 import { $going, $left, type Going, runInstead } from '../../bench/run.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { dayInWords } from '../shared/moments.ts';
 import { RunBatch } from '../shared/RunBatch.tsx';
 import type { RunCaution } from '../shared/RunCautions.tsx';
 import { RUN_STEPS } from '../shared/RunSteps.tsx';
 import { nameOf } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { begun, foamCounts, isOver, isPast, PAST, resumed } from '../shared/run-going.ts';
-import { freeName } from '../shared/run-name.ts';
+import { named } from '../shared/run-name.ts';
 import { isRecent } from '../shared/run-recent.ts';
 import { isUnmixed, unfinishedOf } from '../shared/run-unfinished.ts';
 import { useEditor } from '../shared/use-editor.ts';
@@ -115,13 +114,7 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
             type="button"
             class={`run-big ${stopped && !over ? '' : 'main'}`}
             disabled={!records}
-            onClick={() =>
-              begin(
-                recordToWeigh(
-                  freeName(`Batch of ${dayInWords(today())}`, (records ?? []).map(nameOf)),
-                ),
-              )
-            }
+            onClick={() => begin(named(recordToWeigh(''), records ?? []))}
           >
             Begin a batch
           </button>

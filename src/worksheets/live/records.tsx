@@ -12,6 +12,7 @@ import { RecordsRoom } from '../shared/RecordsRoom.tsx';
 import { nameOf, progressOf, weighedDensity } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { removeToBin, sayRemoved, tellRemoved } from '../shared/removed-notice.ts';
+import { named } from '../shared/run-name.ts';
 import { batchAt, useRecords } from '../shared/use-records.ts';
 
 /** All saved batches: to open, begin, remove, and to see how much room they take. */
@@ -34,7 +35,10 @@ export default function Records() {
   if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
 
   const invented = records.filter((record) => record.invented);
-  const begin = async (record: BatchRecord) => {
+  const begin = async (begun: BatchRecord) => {
+    // One that nobody named is called by its day, whatever that is changed to, until another is.
+    const taken = records.some((other) => nameOf(other) === nameOf(begun));
+    const record = taken ? named(begun, records) : begun;
     const saved = await saveRecord(record);
     if (saved.ok) {
       // Asked now because the reader has just shown that it matters; most browsers answer by themselves.

@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { blankRecord } from '../../src/bench/records/record.ts';
+import { named } from '../../src/worksheets/shared/run-name.ts';
+
+test('a batch that nobody named is called by its day, and told apart from another of it', () => {
+  const of = (name: string, date = '2026-11-29') => blankRecord({ name, date });
+  const [first, unnamed] = [named(of(''), []), of('')];
+  expect(first.name).toBe('Batch of 29\u00a0Nov\u00a02026');
+  // Whether the other has that name or is only called by it.
+  for (const other of [first, unnamed])
+    expect(named(of(''), [other]).name).toBe(`${first.name}, 2`);
+  expect(named(of(''), [first, of(`${first.name}, 2`)]).name).toMatch(/, 3$/);
+  expect(named(of('', '2026-11-28'), [first]).name).toBe(first.name.replace('29', '28'));
+  // A name that somebody gave is theirs.
+  expect(named(of('North wall'), [of('North wall')]).name).toBe('North wall');
+});
