@@ -1,14 +1,15 @@
 import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
 import { isEntry, isKept, NAME } from './entries.ts';
 import { localStore, UNSTORED } from './local-store.ts';
+import { BENCH_VERSION, bringUp } from './migrate-bench.ts';
 import { notify } from './notices.ts';
 import { isBegun, isClock } from './shapes.ts';
 
-/** Storage keys carry the version of what they hold. */
+/** Storage keys carry the version of what they hold: that of the bench, or one of their own. */
 export const KEYS = {
-  entries: 'suds.bench.1.',
-  kept: 'suds.kept.1.',
-  used: 'suds.used.1.',
+  entries: `suds.bench.${BENCH_VERSION}.`,
+  kept: `suds.kept.${BENCH_VERSION}.`,
+  used: `suds.used.${BENCH_VERSION}.`,
   ticks: 'suds.ticks.1.',
   clock: 'suds.clock.1',
   run: 'suds.run.1',
@@ -45,7 +46,8 @@ export function decode<T>(text: string, fits: (x: unknown) => x is T): T | undef
 }
 
 /** A newer version's, which an older copy of the site may meet in the same browser. It will be read there again. */
-const isNewer = (key: string) => Number(/^suds\.(?:bench|kept)\.(\d+)\./.exec(key)?.[1]) > 1;
+const isNewer = (key: string) =>
+  Number(/^suds\.(?:bench|kept)\.(\d+)\./.exec(key)?.[1]) > BENCH_VERSION;
 
 /**
  * Moves every stored value that this version cannot read out of the way, so that one damaged or
@@ -137,6 +139,7 @@ export function openStorage(): void {
   // A page that is built has no reader.
   if (typeof window === 'undefined') return;
   const store = localStore();
+  if (store) bringUp(store);
   const damaged = setDamagedAside(store);
   if (damaged.length > 0)
     notify(
@@ -152,4 +155,4 @@ export function openStorage(): void {
   setPersistentEngine(forgiving(store), windowPersistentEvents);
 }
 
-const shortName = (key: string) => CALLED[key] ?? key.replace(/^suds\.(bench|kept)\.(1\.)?/, '');
+const shortName = (key: string) => CALLED[key] ?? key.replace(/^suds\.(bench|kept)\.(\d+\.)?/, '');

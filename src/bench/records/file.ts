@@ -1,7 +1,7 @@
 import { type Entries, isRecord } from '../entries.ts';
 import type { SetAside } from './database.ts';
 import { LIMITS } from './limits.ts';
-import { openRecord } from './migrate.ts';
+import { broughtUp, openRecord } from './migrate.ts';
 import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
 import { FILE_SCHEMA, FORMAT, PHOTO_SCHEMA, RECORD_SCHEMA } from './schema.ts';
 import { sift, unknownValues, wholeWhy } from './sift.ts';
@@ -155,8 +155,11 @@ export function readFile(text: string): ReadFile {
     }
   }
   const photos = readPhotos(file.photos, batches, refused);
-  const bench = readBench<Entries>('bench', file.bench, refused);
-  const kept = readBench<BatchRecord['kept']>('kept', file.kept, refused);
+  const { bench: lay = {}, kept: left = {} } = file;
+  const old = file.bench && Number.isInteger(version) && Number(version) > 0;
+  const laid = old ? broughtUp({ bench: lay, kept: left }, Number(version)) : file;
+  const bench = readBench<Entries>('bench', laid.bench, refused);
+  const kept = readBench<BatchRecord['kept']>('kept', laid.kept, refused);
   const more = refused.length - MOST_REFUSED;
   return {
     ok: true,

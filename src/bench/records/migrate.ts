@@ -68,13 +68,20 @@ const fromVersion2 = (old: Loose): Loose => ({ ...old, version: 3 });
 /** Version 3 did not know of mix that was taken out before a correction. */
 const fromVersion3 = (old: Loose): Loose => ({ ...old, version: 4 });
 
-/** One step for each version that ever was, from it to the next. */
+/**
+ * One step for each version that ever was, from it to the next; one that renames fields of the bench spreads what
+ * the step of `migrate-bench.ts` makes of the record.
+ */
 const STEPS: readonly ((old: Loose) => Loose)[] = [
   fromVersion0,
   fromVersion1,
   fromVersion2,
   fromVersion3,
 ];
+
+/** A record, or the bench of a full backup, of that version as the present one has it. */
+export const broughtUp = (old: Loose, from: number): Loose =>
+  STEPS.slice(from).reduce((older, step) => step(older), old);
 
 /**
  * Opens a stored or brought-in record of any version: migrated step by step, then checked whole.
@@ -91,9 +98,7 @@ export function openRecord(raw: unknown, sifted: (record: Loose) => Loose = (x) 
       why: `it was made by a later version (${from}) of this handbook`,
       newer: true,
     };
-  let record: Loose = raw;
-  for (const step of STEPS.slice(from)) record = step(record);
-  record = sifted(record);
+  const record = sifted(broughtUp(raw, from));
   const [fault] = faultsOf(record, RECORD_SCHEMA);
   if (fault) return { ok: false, why: `${fault.at} ${fault.is}`, newer: false };
   const odd = oddities(record as unknown as BatchRecord);

@@ -1,0 +1,93 @@
+import { isRecord } from './entries.ts';
+
+type Loose = Readonly<Record<string, unknown>>;
+
+/** What lies on a bench as some version stored it: entries and results by bench key, worksheets used by id. */
+export interface Laid {
+  readonly bench: Loose;
+  readonly kept: Loose;
+  readonly used?: Loose;
+}
+
+export type Step = (laid: Laid) => Laid;
+
+/**
+ * One step for each version that ever was, from it to the next. A batch holds a bench too: the step of
+ * `records/migrate.ts` that goes with one here calls it.
+ */
+export const STEPS: readonly Step[] = [];
+
+/** The version of what lies on the bench, in its storage keys and in links. */
+export const BENCH_VERSION = STEPS.length + 1;
+
+/** What a version laid on the bench, as this one has it. */
+export const upToDate = (laid: Laid, from: number, steps = STEPS): Laid =>
+  steps.slice(from - 1).reduce((older, step) => step(older), laid);
+
+/** Brings what earlier versions stored up to this one, before anything is read; what cannot be read stays as it is. */
+export function bringUp(store: Storage, steps = STEPS): void {
+  for (const from of steps.keys()) {
+    const start = (part: string, version = from + 1) => `suds.${part}.${version}.`;
+    const taken = (part: string) =>
+      Object.fromEntries(
+        Object.keys(store)
+          .filter((key) => key.startsWith(start(part)))
+          .map((key) => {
+            const text = store.getItem(key) ?? '';
+            store.removeItem(key);
+            return [key.slice(start(part).length), parsed(text)];
+          }),
+      );
+    const laid = { bench: taken('bench'), kept: taken('kept'), used: taken('used') };
+    for (const [part, values] of Object.entries(upToDate(laid, from + 1, steps)))
+      for (const [name, value] of Object.entries(values))
+        try {
+          const text = typeof value === 'string' ? value : JSON.stringify(value);
+          store.setItem(start(part, steps.length + 1) + name, text);
+        } catch {
+          // A full store: this value is lost, the rest still opens.
+        }
+  }
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return text;
+  }
+}
+
+/** What was called otherwise, by what it was called; the options of a choice by the key it has now. */
+interface Renamed {
+  readonly keys?: Readonly<Record<string, string>>;
+  readonly options?: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  readonly sheets?: Readonly<Record<string, string>>;
+}
+
+/** A step that gives other names to fields and results, to the options of choices and to worksheets. */
+export function renaming({ keys = {}, options = {}, sheets = {} }: Renamed): Step {
+  const named = (
+    values: Loose,
+    names: Readonly<Record<string, string>>,
+    put = (value: unknown, _name: string): unknown => value,
+  ) =>
+    Object.fromEntries(
+      Object.entries(values ?? {}).map(([old, value]) => {
+        const name = names[old] ?? old;
+        return [name, put(value, name)];
+      }),
+    );
+  return ({ bench, kept, used, ...record }) => ({
+    ...record,
+    bench: named(bench, keys, (entry, key) => changed(entry, 't', options[key])),
+    kept: named(kept, keys, (result) => changed(result, 'by', sheets)),
+    ...(used && { used: named(used, sheets) }),
+  });
+}
+
+function changed(value: unknown, part: string, names: Readonly<Record<string, string>> = {}) {
+  if (!isRecord(value)) return value;
+  const found = names[String(value[part])];
+  return found ? { ...value, [part]: found } : value;
+}

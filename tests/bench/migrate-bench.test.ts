@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import { fromFragment } from '../../src/bench/link.ts';
+import { bringUp, type Laid, renaming, type Step } from '../../src/bench/migrate-bench.ts';
+import { FakeStorage } from './records/fake-storage.ts';
+
+/** Two versions that never were: the first renames, the second tells a field apart from its twin. */
+const renamed = renaming({
+  keys: { 'tub.tare': 'bucket.tare', 'tub.use': 'mix.use', 'tub.full': 'bucket.full' },
+  options: { 'mix.use': { pot: 'planter' } },
+  sheets: { tub: 'weigh' },
+});
+const split: Step = (laid) => ({
+  ...laid,
+  bench: { ...laid.bench, 'foam.tare': laid.bench['bucket.tare'] },
+});
+const steps = [renamed, split];
+
+const tare = { t: '0.85', u: 'kg' };
+const full = { v: 2.57, from: 'What does it weigh?', by: 'tub' };
+const older: Laid = {
+  bench: { 'tub.tare': tare, 'tub.use': { t: 'pot' } },
+  kept: { 'tub.full': full },
+};
+const newer = {
+  bench: { 'bucket.tare': tare, 'mix.use': { t: 'planter' }, 'foam.tare': tare },
+  kept: { 'bucket.full': { ...full, by: 'weigh' } },
+};
+
+function storeWith(values: Readonly<Record<string, string>>): Storage {
+  const store = new FakeStorage();
+  for (const [key, text] of Object.entries(values)) store.setItem(key, text);
+  return store as unknown as Storage;
+}
+const inStore = (store: Storage) =>
+  Object.fromEntries(Object.keys(store).map((key) => [key, store.getItem(key)]));
+
+describe('what an earlier version stored', () => {
+  test('is found under the names of this one, and no longer under its own', () => {
+    const store = storeWith({
+      'suds.bench.1.tub.tare': JSON.stringify(tare),
+      'suds.bench.1.tub.use': '{"t":"pot"}',
+      'suds.kept.1.tub.full': JSON.stringify(full),
+      'suds.used.1.tub': 'yes',
+      'suds.run.1': '{}',
+    });
+    bringUp(store, steps);
+    expect(inStore(store)).toEqual({
+      'suds.bench.3.bucket.tare': JSON.stringify(tare),
+      'suds.bench.3.mix.use': '{"t":"planter"}',
+      'suds.bench.3.foam.tare': JSON.stringify(tare),
+      'suds.kept.3.bucket.full': JSON.stringify(newer.kept['bucket.full']),
+      'suds.used.3.weigh': 'yes',
+      'suds.run.1': '{}',
+    });
+  });
+
+  test('takes those steps alone that came after it, and what this one or a later stored takes none', () => {
+    const store = storeWith({
+      'suds.bench.2.bucket.tare': JSON.stringify(tare),
+      'suds.bench.3.mix.use': '{"t":"pot"}',
+      'suds.bench.4.mix.use': '{"of":"tomorrow"}',
+    });
+    bringUp(store, steps);
+    expect(inStore(store)).toEqual({
+      'suds.bench.3.bucket.tare': JSON.stringify(tare),
+      'suds.bench.3.foam.tare': JSON.stringify(tare),
+      'suds.bench.3.mix.use': '{"t":"pot"}',
+      'suds.bench.4.mix.use': '{"of":"tomorrow"}',
+    });
+  });
+
+  test('is as damaged as it was, where it was', () => {
+    const store = storeWith({ 'suds.bench.1.tub.tare': 'not json', 'suds.bench.1.a': 'null' });
+    bringUp(store, [renamed]);
+    expect(inStore(store)).toEqual({
+      'suds.bench.2.bucket.tare': 'not json',
+      'suds.bench.2.a': 'null',
+    });
+  });
+});
+
+test.each([1, 2, 3])('a link of version %i is read in this one', (version) => {
+  const { bench, kept } = [older, renamed(older), newer][version - 1]!;
+  const body = Buffer.from(JSON.stringify({ entries: bench, kept })).toString('base64url');
+  expect(fromFragment(`#batch=${version}.${body}`, steps)).toEqual({
+    ok: true,
+    entries: newer.bench,
+    kept: newer.kept,
+    units: 'metric',
+  });
+});
+
+test.each([0, 4])('a link of version %i, which is none or a later one, is refused', (version) => {
+  expect(fromFragment(`#batch=${version}.e30`, steps)).toMatchObject({
+    ok: false,
+    why: expect.stringContaining(`another version (${version})`),
+  });
+});
+
+test('a batch and what else it holds go through a step of the bench', () => {
+  const batch = { ...older, id: 'b1', notes: 'x' };
+  expect(renamed(batch)).toEqual({ ...renamed(older), id: 'b1', notes: 'x' });
+});
