@@ -27,16 +27,21 @@ interface Records extends DBSchema {
   aside: { key: string; value: SetAside };
 }
 
+/** Lays out what the version found there, 0 for none, has not yet: the rest stays, with what is in it. */
+export function upgrade(db: Pick<IDBPDatabase<Records>, 'createObjectStore'>, from: number): void {
+  if (from < 1) {
+    db.createObjectStore('batches', { keyPath: 'id' });
+    db.createObjectStore('photos', { keyPath: 'id' }).createIndex('batch', 'batch');
+    db.createObjectStore('bin', { keyPath: 'id' });
+    db.createObjectStore('aside', { keyPath: 'id' });
+  }
+}
+
 let opening: Promise<IDBPDatabase<Records>> | undefined;
 
 export function database(): Promise<IDBPDatabase<Records>> {
   opening ??= openDB<Records>(DATABASE.name, DATABASE.version, {
-    upgrade(db) {
-      db.createObjectStore('batches', { keyPath: 'id' });
-      db.createObjectStore('photos', { keyPath: 'id' }).createIndex('batch', 'batch');
-      db.createObjectStore('bin', { keyPath: 'id' });
-      db.createObjectStore('aside', { keyPath: 'id' });
-    },
+    upgrade,
     // Another tab holds a newer version of this handbook: let go, and open anew when asked again.
     blocking(_, __, event) {
       (event.target as IDBDatabase).close();

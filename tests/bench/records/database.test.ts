@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { refusalOf, trying, unreadOf } from '../../../src/bench/records/database.ts';
+import { refusalOf, trying, unreadOf, upgrade } from '../../../src/bench/records/database.ts';
 
 const reported = vi.fn();
 beforeEach(() => {
@@ -43,4 +43,17 @@ test('a fault of the program is told as one, and comes to light', async () => {
   });
   expect(unreadOf(error)).toContain('cannot be read here, by a fault of this handbook');
   expect(reported.mock.calls).toEqual([[error], [error]]);
+});
+
+test('what a reader’s database has already is not made a second time: that throws', () => {
+  const made: string[] = [];
+  const createObjectStore = (name: string) => {
+    made.push(name);
+    return { createIndex: () => undefined } as never;
+  };
+  upgrade({ createObjectStore }, 0);
+  expect(made).toEqual(['batches', 'photos', 'bin', 'aside']);
+  made.length = 0;
+  upgrade({ createObjectStore }, 1);
+  expect(made).toEqual([]);
 });
