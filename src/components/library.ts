@@ -1,37 +1,51 @@
+import { z } from 'astro/zod';
 import glossaryFile from '../../content/glossary.json';
 
-export interface Source {
-  readonly title: string;
-  readonly by?: string;
-  readonly year?: number;
-  readonly in?: string;
-  readonly standing: 'read' | 'read second-hand' | 'from memory' | 'common practice';
-  readonly note?: string;
-}
-
-export interface Caution {
-  readonly title: string;
+const words = z.string().trim().min(1);
+const standing = z.enum(['read', 'read second-hand', 'from memory', 'common practice']);
+/** What an entry of content/sources holds, and nothing else. */
+export const SOURCE = z.strictObject({
+  title: words,
+  by: words.optional(),
+  year: z.int().optional(),
+  in: words.optional(),
+  standing,
+  note: words.optional(),
+});
+const CAUTION = z.strictObject({
+  title: words,
   /** The harm and the precaution in a line or two, for beside a worksheet. */
-  readonly short: string;
-  readonly harm: string;
-  readonly precaution: string;
-  readonly first: string;
-  readonly decides: string;
-  readonly sources: readonly string[];
-}
+  short: words,
+  harm: words,
+  precaution: words,
+  first: words,
+  decides: words,
+  sources: z.array(words),
+});
+const TERM = z.strictObject({
+  term: words,
+  means: words,
+  also: z.array(words).min(1).optional(),
+  see: words.optional(),
+});
 
-export interface Term {
-  readonly term: string;
-  readonly means: string;
-  readonly also?: readonly string[];
-  readonly see?: string;
-}
+export type Source = Readonly<z.infer<typeof SOURCE>>;
+type Caution = Readonly<z.infer<typeof CAUTION>>;
 
-const sourceFiles = import.meta.glob<Record<string, Source>>('../../content/sources/*.json', {
+/** What stands at a place of a file of `content`; what has not its form fails the build, which names the place. */
+export function checked<T>(form: z.ZodType<T>, entry: unknown, where: string): T {
+  const found = form.safeParse(entry);
+  if (found.success) return found.data;
+  const wrong = found.error.issues.map(({ path, message }) =>
+    [path.join('.'), message].filter(Boolean).join(': '),
+  );
+  throw new Error(`${where}: ${wrong.join('; ')}`);
+}
+const sourceFiles = import.meta.glob<Record<string, unknown>>('../../content/sources/*.json', {
   eager: true,
   import: 'default',
 });
-const cautionFiles = import.meta.glob<Caution>('../../content/cautions/*.json', {
+const cautionFiles = import.meta.glob<unknown>('../../content/cautions/*.json', {
   eager: true,
   import: 'default',
 });
@@ -50,16 +64,24 @@ export function byKey<Entry>(
 }
 
 /** Every source by its key. */
-export const sources = byKey(sourceFiles);
-
-const cautions: ReadonlyMap<string, Caution> = new Map(
-  Object.entries(cautionFiles).map(([file, caution]) => [
-    file.replace(/^.*\/|\.json$/g, ''),
-    caution,
+export const sources: ReadonlyMap<string, Source> = new Map(
+  [...byKey(sourceFiles)].map(([key, entry]) => [
+    key,
+    checked(SOURCE, entry, `content/sources, '${key}'`),
   ]),
 );
 
-export const terms = glossaryFile as readonly Term[];
+/** Every caution by its id. */
+export const cautions: ReadonlyMap<string, Caution> = new Map(
+  Object.entries(cautionFiles).map(([file, entry]) => {
+    const id = file.replace(/^.*\/|\.json$/g, '');
+    return [id, checked(CAUTION, entry, `content/cautions/${id}.json`)];
+  }),
+);
+
+export const terms = glossaryFile.map((entry, i) =>
+  checked(TERM, entry, `content/glossary.json, '${entry.term ?? i}'`),
+);
 
 /** The source with this key; an unknown key fails the build and names the page that used it. */
 export function sourceOf(key: string, where: string): Source {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { byKey, cautionOf, sourceOf } from '../../src/components/library.ts';
+import { byKey, cautionOf, checked, SOURCE, sourceOf } from '../../src/components/library.ts';
 import { byId, livePartOf, worksheetOf } from '../../src/components/live/catalogue.ts';
 
 /** A page that names what is not there fails the build, which says which page and which name. */
@@ -33,5 +33,18 @@ test('a worksheet that is not called like its file fails', () => {
   expect([...byId({ 'mix/correct.tsx': correct }).keys()]).toEqual(['correct']);
   expect(() => byId({ 'mix/other.tsx': correct })).toThrow(
     new Error("mix/other.tsx: its id is 'correct'"),
+  );
+});
+
+test.each([
+  [{ standing: 'from memroy' }, 'standing: .*"from memory"'],
+  [{ title: ' ' }, 'title: '],
+  [{ yaer: 1999 }, '.*"yaer"'],
+  [{ year: '1999' }, 'year: '],
+])('a source with %j fails, by its place', (wrong, said) => {
+  const sound = { title: 'Recommended table', year: 2001, standing: 'read' };
+  expect(checked(SOURCE, sound, 'a.json')).toEqual(sound);
+  expect(() => checked(SOURCE, { ...sound, ...wrong }, 'a.json')).toThrow(
+    new RegExp(`^a\\.json: ${said}`),
   );
 });
