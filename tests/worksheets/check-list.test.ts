@@ -2,7 +2,7 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { cautionOf } from '../../src/components/library.ts';
-import { given } from '../../src/components/live/given.ts';
+import { given, inDay } from '../../src/components/live/given.ts';
 import BeforeYouMix, { type Checklist } from '../../src/worksheets/live/before-you-mix.tsx';
 import { sheets } from './all.ts';
 
@@ -19,6 +19,11 @@ describe('what the check list before mixing is given', () => {
     expect(new Set(known).size).toBe(known.length);
     for (const sheet of sheets)
       for (const id of sheet.cautions as readonly string[]) expect(known).toContain(id);
+  });
+
+  test('in the order of the day, and none without a place in it', () => {
+    expect(inDay(['flying-pieces', 'cement-dust'])).toEqual(['cement-dust', 'flying-pieces']);
+    expect(() => inDay(['cement-dust', 'zzqq'])).toThrow(/'zzqq' has no place in DAY/);
   });
 
   test('each precaution cut into sentences, and none of it lost', () => {

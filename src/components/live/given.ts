@@ -1,6 +1,6 @@
 import type { Checklist } from '../../worksheets/live/before-you-mix.tsx';
 import { RUN_STEPS } from '../../worksheets/shared/RunSteps.tsx';
-import { cautionOf } from '../library.ts';
+import { cautionOf, cautions } from '../library.ts';
 import { worksheets } from './catalogue.ts';
 
 /** The order of a working day, in which a check list is read. */
@@ -28,7 +28,14 @@ const DAY = [
   'falling-load',
   'flying-pieces',
   'hot-oven',
-] as const;
+];
+
+/** Cautions in the order of the day; one that has no place in it fails the build. */
+export function inDay(ids: readonly string[]): readonly string[] {
+  const unplaced = ids.find((id) => !DAY.includes(id));
+  if (unplaced) throw new Error(`src/components/live/given.ts: '${unplaced}' has no place in DAY`);
+  return DAY.filter((id) => ids.includes(id));
+}
 
 /** The cautions as lines to tick, and which worksheet brings which: what a worksheet's module would say. */
 function checklist(): Checklist {
@@ -37,11 +44,9 @@ function checklist(): Checklist {
     question: sheet.question,
     cautions: [...sheet.cautions],
   }));
-  const named = new Set(found.flatMap(({ cautions }) => cautions));
-  const order = [...DAY, ...[...named].filter((id) => !DAY.some((known) => known === id))];
   return {
     sheets: found,
-    cautions: order.map((id) => {
+    cautions: inDay([...cautions.keys()]).map((id) => {
       const { title, precaution, first } = cautionOf(id, 'the check list');
       return { id, title, steps: sentences(precaution), first };
     }),
