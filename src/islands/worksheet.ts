@@ -113,7 +113,7 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
   >;
   /** Results that a later worksheet answers anew, and what follows takes from there: result name → its bench key. */
   readonly givesWay?: Readonly<Record<string, string>>;
-  readonly working: readonly WorkingStep<Values<F>, R>[];
+  readonly working: readonly [WorkingStep<Values<F>, R>, ...WorkingStep<Values<F>, R>[]];
   readonly figure?: (props: FigureProps<Values<F>, R>) => ComponentChildren;
   readonly tables?: readonly TableSpec<Values<F>, R>[];
   /** Ids of cautions, shown beside the result. */

@@ -23,7 +23,7 @@ const refusing = worksheet({
   },
   results: {},
   judge: () => ({ verdict: 'good', say: '' }),
-  working: [],
+  working: [{ tex: 'x', put: () => '1' }],
   cautions: ['caustic-slurry'],
   defers: ['Nobody.'],
   sources: ['common-practice'],
