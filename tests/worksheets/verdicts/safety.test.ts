@@ -1,4 +1,5 @@
 import storedEnergy from '../../../src/worksheets/safety/stored-energy.tsx';
+import washout from '../../../src/worksheets/safety/washout.tsx';
 import { verdicts } from './verdicts.ts';
 
 const tank = {
@@ -28,4 +29,14 @@ verdicts(storedEnergy, tank, [
   // 100 kJ is highly hazardous: at 8 bar 2.5 × 901 kPa × (1 − (101 ÷ 901)^0.286) = 1.0475 kJ a litre.
   [{ vessel: '95 L' }, 'good', /Within its marking/],
   [{ vessel: '96 L' }, 'look', /highly hazardous/],
+]);
+
+// What one state asks of stormwater, what fresh-water life bears, and what is labelled corrosive (from memory).
+verdicts(washout, {}, [
+  [{ pH: '8.5' }, 'look', /is within what one state asks/],
+  [{ pH: '8.51' }, 'look', /is above what one state asks/],
+  [{ pH: '9' }, 'look', /is above what one state asks/],
+  [{ pH: '9.01' }, 'stop', /harms life in water/],
+  [{ pH: '11.49' }, 'stop', /harms life in water/],
+  [{ pH: '11.5' }, 'stop', /burns skin/],
 ]);
