@@ -75,7 +75,7 @@ export interface Unit {
 
 export interface KindSpec {
   readonly kind: Kind;
-  /** For sentences: `a mass`, `a density`. */
+  /** In sentences, without an article: `mass`, `surface area`. */
   readonly name: string;
   /** The id of the unit core computes in. */
   readonly si: string;
