@@ -8,7 +8,7 @@ import { PERCENT } from '../../src/worksheets/shared/amounts.ts';
 import { judgementsOf } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { learnFrom, observe } from '../../src/worksheets/shared/lessons.ts';
-import { crossProblem, readRecord } from '../../src/worksheets/shared/RecordFields.tsx';
+import { crossProblem, readFields } from '../../src/worksheets/shared/RecordFields.tsx';
 import {
   isDoubted,
   recordBaseDoubt,
@@ -51,7 +51,7 @@ test('a ± in a unit of something else is refused beside its field, and counts a
   expect(openRecord(other)).toMatchObject({ ok: true });
   expect(reckon(other)).toEqual(reckon(unread));
   expect(reckon(other)).not.toEqual(reckon(pm('3', 'g/L')));
-  const { foamDensity } = readRecord(other, say);
+  const { foamDensity } = readFields(other, say);
   expect(foamDensity).toMatchObject({ pmProblem: expect.stringContaining('‘kg’') });
 });
 

@@ -6,10 +6,10 @@ import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts
 import { unsaidPlan } from '../../src/bench/records/unsaid.ts';
 import { enter } from '../../src/bench/store.ts';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
-import { run } from '../../src/worksheets/shared/run.ts';
 import { writeAim } from '../../src/worksheets/shared/run-aim.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
 import { formsPlanned, jointsPlanned, runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { worked } from '../../src/worksheets/shared/worked.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 import { plan, say, wanted } from './run-batch.ts';
 
@@ -66,7 +66,7 @@ describe('the batch that is going', () => {
   });
 
   test('knows how much foaming solution all its loads take', () => {
-    const { result } = run(proportion, {}, {}, say);
+    const { result } = worked(proportion, {}, {}, say);
     expect(plan.loads).toBeGreaterThan(1);
     expect(plan.solution).toBe(result!.solution.solutionVolume);
   });

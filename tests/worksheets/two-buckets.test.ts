@@ -15,7 +15,7 @@ import landing from '../../src/worksheets/mix/landing.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import reconcile from '../../src/worksheets/records/reconcile.tsx';
 import { FOAM_TARE } from '../../src/worksheets/shared/foam-vessel.ts';
-import { run } from '../../src/worksheets/shared/run.ts';
+import { worked } from '../../src/worksheets/shared/worked.ts';
 import { sheets } from './all.ts';
 
 const say = speaker('metric');
@@ -26,12 +26,12 @@ const litres = (t: string) => ({ t, u: 'L', s: 'metric' }) as const;
 const typed = (sheet: AnyWorksheet, fields: Entries): Entries =>
   Object.fromEntries(Object.entries(fields).map(([name, entry]) => [benchKey(sheet, name), entry]));
 const density = (bench: Entries) => {
-  const { outcome } = run(foamDensity, bench, {}, say);
+  const { outcome } = worked(foamDensity, bench, {}, say);
   if (!outcome.ok) throw new Error(outcome.problems.map((problem) => problem.say).join(' '));
   return outcome.numbers.density!.value;
 };
 const fieldOf = (sheet: AnyWorksheet, name: string, bench: Entries, kept: KeptResults = {}) =>
-  run(sheet, bench, kept, say).reading.fields[name];
+  worked(sheet, bench, kept, say).reading.fields[name];
 
 const foam = typed(foamDensity, { tare: kg('0.5'), vessel: litres('10'), full: kg('1.3') });
 const [pailOf, jarOf] = [
@@ -43,7 +43,7 @@ describe('the bucket of the mix is not the vessel of the foam', () => {
   test('a jar for the mix leaves the foam as it was weighed, and weighs the mix', () => {
     const bench = { ...foam, ...typed(correct, jarOf) };
     expect(density(bench)).toBeCloseTo(80, 9);
-    expect(run(correct, bench, {}, say).result?.measured).toBeCloseTo(640, 9);
+    expect(worked(correct, bench, {}, say).result?.measured).toBeCloseTo(640, 9);
   });
 
   test.each([
@@ -116,7 +116,7 @@ describe('until another is typed, the vessel of the foam is the bucket', () => {
 
   test('a foam that cannot be makes no bucket wait, unless the bucket itself cannot be read', () => {
     const heavy = { ...foam, ...typed(foamDensity, { full: kg('30') }) };
-    expect(run(foamDensity, heavy, {}, say).outcome.ok).toBe(false);
+    expect(worked(foamDensity, heavy, {}, say).outcome.ok).toBe(false);
     const owner = { from: foamDensity.question, by: foamDensity.id };
     const kept: KeptResults = { 'bucket.brim': { waits: true, ...owner } };
     expect(fieldOf(correct, 'vessel', heavy, kept)).toMatchObject({ value: 0.01 });
@@ -126,7 +126,7 @@ describe('until another is typed, the vessel of the foam is the bucket', () => {
       problem: `Bucket, empty waits for an answer to “${foamDensity.question}”.`,
     });
     const own = { ...emptied, ...typed(correct, jarOf) };
-    expect(run(correct, own, kept, say).result?.measured).toBeCloseTo(640, 9);
+    expect(worked(correct, own, kept, say).result?.measured).toBeCloseTo(640, 9);
   });
 
   test('a volume typed before the vessel was weighed full of water counts no more', () => {

@@ -13,12 +13,12 @@ import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
 import { overflows } from '../shared/correction-advice.ts';
 import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { countInWords, piecesInWords } from '../shared/pieces-words.ts';
-import { run } from '../shared/run.ts';
 import { sheetBlanks } from '../shared/sheet-blanks.ts';
 import { foamInBuckets, foamVessel, vesselWords } from '../shared/sheet-buckets.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
 import { restsOn, stillExample } from '../shared/still-example.ts';
 import { jointsKnown } from '../shared/whole-pieces.ts';
+import { worked } from '../shared/worked.ts';
 import waterHardness from '../water/water-hardness.tsx';
 
 /** As many loads have room of their own on one page. */
@@ -32,11 +32,11 @@ export default function BenchSheet() {
 /** The same from a bench that is given. */
 export function Sheet({ system, entries, kept }: SheetProps) {
   const say = speaker(system);
-  const batch = run(proportion, entries, kept, say);
+  const batch = worked(proportion, entries, kept, say);
   const bench = nextLoad(entries, kept, say);
-  const foam = run(foamDensity, entries, kept, say);
-  const water = run(waterHardness, entries, kept, say);
-  const cast = run(pieces, entries, kept, say);
+  const foam = worked(foamDensity, entries, kept, say);
+  const water = worked(waterHardness, entries, kept, say);
+  const cast = worked(pieces, entries, kept, say);
   const held = planHeld(batch, kept, say);
   if (held)
     return (

@@ -1,7 +1,7 @@
 import type { Entries, KeptResults } from '../../bench/entries.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { run } from '../shared/run.ts';
+import { worked } from '../shared/worked.ts';
 import correct from './correct.tsx';
 
 /** What of the weighing is known only once a load is mixed. */
@@ -14,7 +14,7 @@ export function nextLoad(entries: Entries, kept: KeptResults, say: Say) {
   );
   const { values } = readWorksheet(correct, ahead, kept, say);
   const full = values && values.tare + values.target * values.vessel;
-  return run(
+  return worked(
     correct,
     { ...ahead, ...(full && { 'correct.full': { t: String(full), u: 'kg', s: 'metric' } }) },
     kept,

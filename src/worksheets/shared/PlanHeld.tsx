@@ -4,7 +4,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { Way } from '../../islands/parts/Way.tsx';
 import proportion from '../mix/proportion.tsx';
 import { freeInSand, holdsFurther } from './further.ts';
-import type { Run } from './run.ts';
+import type { Worked } from './worked.ts';
 
 /**
  * What another worksheet than “What goes into the batch?” has as the plan, where its batch is another one or has
@@ -12,7 +12,7 @@ import type { Run } from './run.ts';
  * and the bench sheet, which knows this one mix alone, gives no amounts.
  */
 export function planHeld(
-  { reading, outcome }: Run<unknown>,
+  { reading, outcome }: Worked<unknown>,
   kept: KeptResults,
   say: Say,
 ): Kept | undefined {

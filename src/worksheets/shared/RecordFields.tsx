@@ -21,7 +21,7 @@ const EMPTY: Entry = { t: '' };
 export type Written = Pick<Editor, 'record' | 'change'>;
 
 /** What a record holds, as the fields read it: an empty field is empty, never an example. */
-export function readRecord({ readings }: BatchRecord, say: Say) {
+export function readFields({ readings }: BatchRecord, say: Say) {
   const entries = Object.fromEntries(
     ALL.map((name) => {
       const entry = readings[name];
@@ -98,7 +98,7 @@ export function RecordFields({
   readonly problems?: Readonly<Partial<Record<ReadingName, string | undefined>>>;
 }) {
   const typing = useTyping();
-  const fields = readRecord(editor.record, say);
+  const fields = readFields(editor.record, say);
   return (
     <div class="fields">
       {names.map((name) => {

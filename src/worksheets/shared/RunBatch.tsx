@@ -15,13 +15,13 @@ import { type RunCaution, RunCautions } from './RunCautions.tsx';
 import { RunMissed } from './RunMissed.tsx';
 import { RunReplan } from './RunReplan.tsx';
 import { RUN_STEPS } from './RunSteps.tsx';
-import { run } from './run.ts';
 import { writeAim } from './run-aim.ts';
 import { isPast, PAST, PLACE, turned } from './run-going.ts';
 import { jointsPlanned, runPlan } from './run-plan.ts';
 import { useAwake } from './use-awake.ts';
 import { batchAt, pageAt } from './use-records.ts';
 import { useRunTimes } from './use-run-times.ts';
+import { worked } from './worked.ts';
 
 /** What of a plan is nobody’s yet. */
 function OnExample({ example, unsized, aimed }: RunPlan) {
@@ -66,7 +66,7 @@ export function RunBatch({
   const [entries, kept] = [useEntries(), useKept()];
   const onBench = runPlan(entries, kept, say);
   const plan = going.plan ?? onBench;
-  const held = plan ? undefined : planHeld(run(proportion, entries, kept, say), kept, say);
+  const held = plan ? undefined : planHeld(worked(proportion, entries, kept, say), kept, say);
   const joints = plan && !plan.example && jointsPlanned(plan);
   const awake = useAwake(true);
   const { record } = editor;

@@ -8,9 +8,9 @@ import { LITRES } from './amounts.ts';
 import { BATCH_VOLUME, TYPED_VOLUME } from './batch-volume.ts';
 import { FURTHER, FURTHER_NAMES } from './further.ts';
 import { planHeld } from './PlanHeld.tsx';
-import { run } from './run.ts';
 import { otherMass } from './run-base.ts';
 import { jointsOf, jointsOfTyped, jointsOfUnlike } from './whole-pieces.ts';
+import { worked } from './worked.ts';
 
 /** What a step at the bench is given. */
 export interface StepProps {
@@ -89,7 +89,7 @@ function wholeBatchPlan(
  * undefined while that has no answer.
  */
 export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan | undefined {
-  const batch = run(proportion, entries, kept, say);
+  const batch = worked(proportion, entries, kept, say);
   const { result, reading } = batch;
   if (!result || !reading.values) return undefined;
   const holder = planHeld(batch, kept, say);

@@ -4,7 +4,7 @@ import { doubtAbout } from '../../islands/engine/doubt.ts';
 import type { FieldReading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { cementDensityOf } from './cement-density.ts';
-import { readRecord } from './RecordFields.tsx';
+import { readFields } from './RecordFields.tsx';
 
 /** The readings of a batch as its fields take them. */
 export interface RunReadings {
@@ -26,7 +26,7 @@ export const pmOf = (reading: FieldReading): number =>
   reading.type === 'number' && reading.pmProblem ? Number.POSITIVE_INFINITY : doubtAbout(reading);
 
 export function runReadings(record: BatchRecord, say: Say): RunReadings {
-  const fields = readRecord(record, say);
+  const fields = readFields(record, say);
   return {
     cementDensity: cementDensityOf(record),
     corrections: record.corrections,

@@ -5,7 +5,7 @@ import { LITRES } from './amounts.ts';
 import { scaleReads } from './as-said.ts';
 import { buckets, lastReads } from './buckets.ts';
 import { vesselFor } from './correction-advice.ts';
-import type { Run } from './run.ts';
+import type { Worked } from './worked.ts';
 
 interface Vessel {
   /** Empty, kg. */
@@ -16,7 +16,7 @@ interface Vessel {
 
 /** The vessel the reader weighed foam in; where they weighed none, the bucket of the mix. */
 export function foamVessel(
-  { reading, result }: Run<ReturnType<typeof foamDensity.work>>,
+  { reading, result }: Worked<ReturnType<typeof foamDensity.work>>,
   mix: Vessel,
 ): Vessel {
   return reading.own && result?.weighed && reading.values

@@ -15,7 +15,7 @@ import {
 import { FORMAT } from '../../../src/bench/records/schema.ts';
 import type { NumberReading } from '../../../src/islands/engine/reading.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
-import { readRecord } from '../../../src/worksheets/shared/RecordFields.tsx';
+import { readFields } from '../../../src/worksheets/shared/RecordFields.tsx';
 import { anyRecord } from './arbitrary.ts';
 import { file } from './whole-file.ts';
 
@@ -69,7 +69,7 @@ describe('out and in again', () => {
       'Batch 1 of the file: “Mixing water” was left out: it was typed in US units, and in which is not said.',
     ]);
     for (const system of ['metric', 'us'] as const) {
-      const fields = readRecord(batches[0]!, speaker(system));
+      const fields = readFields(batches[0]!, speaker(system));
       for (const name of ['cement', 'full', 'tare', 'cureTemperature', 'bend'] as const)
         expect((fields[name] as NumberReading).value, `${name}, ${system}`).toBeCloseTo(
           readingValue(batches[0]!, name)!,

@@ -6,7 +6,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Fields } from '../../islands/fields.ts';
 import type { Worksheet } from '../../islands/worksheet.ts';
 
-export interface Run<R> {
+export interface Worked<R> {
   readonly reading: Reading;
   /** What core answered, or nothing while a reading is missing or refused. */
   readonly result: R | undefined;
@@ -14,12 +14,12 @@ export interface Run<R> {
 }
 
 /** Works a worksheet out from the bench, outside the page it stands on. */
-export function run<F extends Fields, R>(
+export function worked<F extends Fields, R>(
   sheet: Worksheet<F, R>,
   entries: Entries,
   kept: KeptResults,
   say: Say,
-): Run<R> {
+): Worked<R> {
   const reading = readWorksheet(sheet, entries, kept, say);
   const outcome = answer(sheet, reading, say, kept);
   return { reading, outcome, result: outcome.ok ? (outcome.result as R) : undefined };
