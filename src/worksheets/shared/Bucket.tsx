@@ -1,7 +1,7 @@
 import { handy } from '../../islands/engine/handy.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { WIDTH } from '../../islands/plots/scale.ts';
-import { LITRES } from './amounts.ts';
+import { LITRES, PERCENT } from './amounts.ts';
 
 interface Part {
   readonly name: string;
@@ -40,7 +40,7 @@ export function Bucket({ title, parts, say }: Props) {
   const how = { units: { metric: unit, us: unit }, steady: true };
   const words = layers.map(
     ({ name, volume, share }) =>
-      `${name} ${say(volume, 'volume', how)}, ${(share * 100).toFixed(0)} %`,
+      `${name} ${say(volume, 'volume', how)}, ${say(share, 'ratio', { units: PERCENT, decimals: 0 })}`,
   );
   return (
     <figure class="fig">
