@@ -27,7 +27,8 @@ test('the longest of its labels stays inside the picture on a phone', () => {
     { name: 'gas', fill: 'foam' as const, volume: 0.2612 },
   ];
   const html = renderToString(h(Bucket, { title: 'T', parts, say: speaker('us') }));
-  const [, x, text] = /<text x="(\d+)"[^>]*>(foam’s liquid 21\.8\u00a0gal, 24\u00a0%)</.exec(html) ?? [];
+  const [, x, text] =
+    /<text x="(\d+)"[^>]*>(foam’s liquid 21\.8\u00a0gal, 24\u00a0%)</.exec(html) ?? [];
   // A letter of 16 px is about 7 wide here.
   expect(Number(x) + 7 * text!.length).toBeLessThan(420);
 });
