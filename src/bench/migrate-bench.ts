@@ -26,7 +26,8 @@ export const upToDate = (laid: Laid, from: number, steps = STEPS): Laid =>
 
 /** Brings what earlier versions stored up to this one, before anything is read; what cannot be read stays as it is. */
 export function bringUp(store: Storage, steps = STEPS): void {
-  for (const from of steps.keys()) {
+  // The latest first: what it has, an older one does not write over.
+  for (const from of [...steps.keys()].reverse()) {
     const start = (part: string, version = from + 1) => `suds.${part}.${version}.`;
     const taken = (part: string) =>
       Object.fromEntries(
@@ -42,8 +43,9 @@ export function bringUp(store: Storage, steps = STEPS): void {
     for (const [part, values] of Object.entries(upToDate(laid, from + 1, steps)))
       for (const [name, value] of Object.entries(values))
         try {
-          const text = typeof value === 'string' ? value : JSON.stringify(value);
-          store.setItem(start(part, steps.length + 1) + name, text);
+          const key = start(part, steps.length + 1) + name;
+          if (store.getItem(key) === null)
+            store.setItem(key, typeof value === 'string' ? value : JSON.stringify(value));
         } catch {
           // A full store: this value is lost, the rest still opens.
         }
@@ -52,7 +54,8 @@ export function bringUp(store: Storage, steps = STEPS): void {
 
 function parsed(text: string): unknown {
   try {
-    return JSON.parse(text);
+    const value = JSON.parse(text);
+    return typeof value === 'string' ? text : value;
   } catch {
     return text;
   }

@@ -69,12 +69,31 @@ describe('what an earlier version stored', () => {
     });
   });
 
+  test('of one name the latest version’s value counts, whoever wrote last', () => {
+    const store = storeWith({
+      'suds.bench.1.tub.use': '{"t":"old"}',
+      'suds.bench.2.mix.use': '{"t":"later"}',
+      'suds.bench.1.tub.full': '{"t":"old"}',
+      'suds.bench.3.bucket.full': '{"t":"now"}',
+    });
+    bringUp(store, steps);
+    expect(inStore(store)).toMatchObject({
+      'suds.bench.3.mix.use': '{"t":"later"}',
+      'suds.bench.3.bucket.full': '{"t":"now"}',
+    });
+  });
+
   test('is as damaged as it was, where it was', () => {
-    const store = storeWith({ 'suds.bench.1.tub.tare': 'not json', 'suds.bench.1.a': 'null' });
+    const store = storeWith({
+      'suds.bench.1.tub.tare': 'not json',
+      'suds.bench.1.a': 'null',
+      'suds.bench.1.b': '"c"',
+    });
     bringUp(store, [renamed]);
     expect(inStore(store)).toEqual({
       'suds.bench.2.bucket.tare': 'not json',
       'suds.bench.2.a': 'null',
+      'suds.bench.2.b': '"c"',
     });
   });
 });

@@ -44,7 +44,7 @@ describe.concurrent('a tab that dies', () => {
   test('while it saves leaves no half-written record', async ({ expect, opened, page }) => {
     await leave(page, [slabs('a')]);
     // From before the save begins until after it has ended.
-    for (const wait of [350, 400, 410, 450]) {
+    for (const wait of [350, 395, 405, 450]) {
       const tab = await opened.context.newPage();
       await visit(tab, batchPage('a'), '.record');
       const text = `closed after ${wait} ms`;

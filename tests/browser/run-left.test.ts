@@ -81,8 +81,13 @@ describe.concurrent('a run that was left, or not stored', () => {
     const first = await made();
     await key('Stop');
     await clear();
+    // What is written down meanwhile begins the batch, which is then younger than its foam.
+    const putIn = page.locator('#record-foamVolume');
+    await putIn.fill('25');
+    await expect.poll(async () => (await stored(page))[0]!.readings.foamVolume?.t).toBe('25');
     await key('Put it back');
     await expect.poll(made).toBe(first);
+    await putIn.fill('');
     await clear();
     await key('Back');
     // What is weighed in later is no older than that, though its foam was said to be.

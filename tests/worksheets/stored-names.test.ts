@@ -131,7 +131,7 @@ const lists = globSync(`${FOLDER}/*.txt`).map((file) => {
 });
 
 test('each version of the bench has its list', () => {
-  expect(lists.map(({ version }) => version).sort()).toEqual(
+  expect(lists.map(({ version }) => version).sort((a, b) => a - b)).toEqual(
     Array.from({ length: BENCH_VERSION }, (_, i) => i + 1),
   );
 });

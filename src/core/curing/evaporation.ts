@@ -70,8 +70,8 @@ export function evaporationUno(of: Drying): number {
 
 /**
  * Uno's relation as its SI form is printed, kg/(m²·s): 5·[(Tc + 18)^2.5 − r·(Ta + 18)^2.5]·(V + 4)·1e-6
- * kg/(m²·h), °C and km/h. Its rounded constants put it mostly 4–5 % below his US form, less where the air is
- * warmer than the face; kept for comparison.
+ * kg/(m²·h), °C and km/h. Its rounded constants put it 3–5 % below his US form, less where the air is warmer
+ * than the face, and above it where the loss is nearly nought; kept for comparison.
  * Range as evaporationUno.
  * @throws {DomainError} as evaporationUno.
  * @source uno-1998 SI form, from memory

@@ -21,7 +21,7 @@ const LEAST_SHOWN = 4 * DAY;
 const soon = (time: number | undefined) =>
   time !== undefined && time < 2 * DAY ? time : undefined;
 
-const FIRST_TEST = 'after casting, if everything is favourable; no time to strip at';
+const FIRST_TEST = 'after casting, if everything is favourable; not a time to strip at';
 
 const FROST = 'by the temperatures ahead; no day after it is given';
 

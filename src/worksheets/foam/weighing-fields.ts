@@ -109,7 +109,7 @@ export const weighingFields = {
   }),
   assumed: number('density', {
     label: 'Foam density to assume',
-    help: 'About 80\u00a0g/L (5\u00a0lb/ft³) is where small-batch makers work. Common practice, no source.',
+    help: '80\u00a0g/L (5\u00a0lb/ft³) is one maker’s working point, wished denser. Common practice, no source.',
     example: '80 g/L',
     plusMinus: '15 g/L',
     min: '5 g/L',

@@ -107,10 +107,7 @@ function Buttons({ clock }: { readonly clock: Clock | undefined }) {
             type="button"
             onClick={once((event) => {
               keepFocus(event, MAIN);
-              tell(
-                'The clock is cleared, and its time is out of the record of a batch not placed yet.',
-                clearClock(),
-              );
+              tell('The clock is cleared.', clearClock());
             })}
           >
             Clear

@@ -161,7 +161,7 @@ export default worksheet({
     if (Math.min(ties.lower, ties.upper) <= 0)
       return {
         verdict: 'look',
-        say: 'Move a row of clamps: put one below a third of the depth and the other above it. Now the push does not pass between them, and one row carries nothing or is pulled in.',
+        say: 'Move a row of clamps: put one below a third of the depth and the other above it. As they are, the push does not pass between them, and one row carries nothing or is pulled in.',
       };
     if ((float ?? 0) > 0)
       return {

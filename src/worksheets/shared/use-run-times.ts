@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { $foamClock } from '../../bench/clock.ts';
+import { $foamClock, type Clock } from '../../bench/clock.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { filled } from '../../bench/records/record.ts';
 import { $going } from '../../bench/run.ts';
@@ -27,21 +27,30 @@ export function useRunTimes(
     if (date !== record.date) editor.change({ date });
   }, [unmixed]);
   const [clock, setClock] = useState(() => $foamClock.get());
+  /** The clock before, and the start of one that was cleared here. */
+  const [had, cleared] = [useRef(clock), useRef(Number.NaN)];
   useEffect(() => $foamClock.subscribe((now) => setClock(now)), []);
   // With the drawing, not after it: who stops here at once has the time written down too.
   useLayoutEffect(() => {
+    const before = had.current;
+    had.current = clock;
     // What is done with the clock while it is only written up, or once it is placed, is not its foam’s.
     if (over || filled(record.readings.placed)) return;
     if (!clock) {
-      if (!record.foamMade) return;
+      // Of its foam only its own clock tells, when it is cleared: there may have been another, or none.
+      if (!before || madeAt(before) !== record.foamMade) return;
+      cleared.current = before.start;
       const { foamMade: _, ...untimed } = record;
       editor.record = untimed;
       editor.change({});
       empty.current = isUnmixed(untimed);
       return;
     }
-    const made = new Date(clock.start).toISOString();
-    // A clock of an earlier batch is not this one's.
-    if (made !== record.foamMade && clock.start >= begun) editor.change({ foamMade: made });
+    const made = madeAt(clock);
+    // A clock of an earlier batch is not this one's; one put back is.
+    const its = clock.start >= begun || clock.start === cleared.current;
+    if (its && made !== record.foamMade) editor.change({ foamMade: made });
   }, [clock?.start]);
 }
+
+const madeAt = ({ start }: Clock): string => new Date(start).toISOString();

@@ -210,7 +210,7 @@ describe('curing plan', () => {
       temperatures: [277.15, 277.15, 301.15, 301.15, 278.65, 278.65],
     });
     const [din] = curingPlan({ history, gain: 'medium', law, coefficient: 0.25 });
-    // Two days and the cold one have a mean of 12.5 °C, which asks for four; those one of 9 °C, which asks for six.
+    // Two days and the cold one have a mean of 12.5 °C, which asks for four; those one of 9.7 °C, which asks for six.
     expect(din!.ends! / DAY).toBeCloseTo(7, 3);
   });
 
