@@ -1,6 +1,9 @@
 import katex from 'katex';
 import { defineHastPlugin, htmlToHast } from 'satteri';
 
+/** So many letters in a line of text may not fit a phone, where they are large. */
+const LONG = 10;
+
 /**
  * Typesets one formula as MathML, which every current browser draws itself: no styles, no fonts
  * of its own, and a screen reader can read it. Bad TeX throws, and so fails the build.
@@ -16,9 +19,10 @@ export const typeset = (tex, displayMode = true) => {
   const html = whole.replace(/<\/?semantics>|<annotation[\s\S]*?<\/annotation>/g, '');
   // A long formula scrolls in a box round it on a phone, and a box that scrolls is reached by key. The
   // box has the name: a name on the formula itself would be read in its place.
-  return displayMode
-    ? html.replace('<span ', '<span tabindex="0" role="group" aria-label="Formula" ')
-    : html;
+  const boxed = html.replace('<span ', '<span tabindex="0" role="group" aria-label="Formula" ');
+  if (displayMode) return boxed;
+  const long = html.replace(/<[^>]+>/g, '').length >= LONG;
+  return long ? boxed.replace('"katex"', '"katex in-line"') : html;
 };
 
 const classes = (node) => [].concat(node.properties?.className ?? []);
