@@ -72,6 +72,26 @@ export function cutText(page: Page): Promise<string[]> {
   });
 }
 
+/** Names of results, and boxes for a number, too narrow to be read or to show six digits. */
+export function crushed(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const found = (
+      [
+        ['.result dt', 4],
+        ['.entry > input', 5],
+      ] as const
+    ).flatMap(([kind, ems]) =>
+      [...document.querySelectorAll<HTMLElement>(kind)]
+        .filter((e) => {
+          const { clientWidth } = e;
+          return clientWidth > 0 && clientWidth < ems * parseFloat(getComputedStyle(e).fontSize);
+        })
+        .map((e) => `crushed to ${e.clientWidth} px: ${kind} ${e.id || e.textContent}`),
+    );
+    return found.slice(0, 5);
+  });
+}
+
 /** Whether everything shown at one width is shown at the other. */
 export const shownThings = (page: Page): Promise<number> =>
   page.evaluate(

@@ -1,7 +1,16 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { bringAxe, faults, faultsButColours, newColourFaults, WIDTH } from './axe.ts';
-import { cutText, overflow, SPACED, shownThings, smallTargets, TWICE, under } from './boxes.ts';
+import {
+  crushed,
+  cutText,
+  overflow,
+  SPACED,
+  shownThings,
+  smallTargets,
+  TWICE,
+  under,
+} from './boxes.ts';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
 import { makeMistakes, unsaidMistakes } from './mistakes.ts';
 import { nameFaults } from './names.ts';
@@ -43,6 +52,7 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   // With something of the reader's own the page has more to show: a button in its head on every page.
   await putOnBench(page);
   note('text spaced', await under(page, SPACED, () => tooTight(page)));
+  note('360 px, text twice as large', await under(page, TWICE, () => overflowOrCrushed(page)));
   await page.locator('[data-save-batch]').waitFor();
   await page.setViewportSize({ width: 320, height: 900 });
   note('320 px', await overflow(page));
@@ -57,6 +67,7 @@ async function faultsOf(path: string, opened: Opened): Promise<string[]> {
   if (more !== 0) note('1280 px', [`shows ${more} things more than on a phone`]);
   note('1280 px', await faults(page, WIDTH));
   note('1280 px', await smallTargets(page, FINGER));
+  note('1280 px', await crushed(page));
   note('text twice as large', await under(page, TWICE, () => tooTight(page)));
   await page.emulateMedia({ colorScheme: 'dark' });
   note('dark', await newColourFaults(page, tried.dark));
@@ -122,8 +133,12 @@ const casts = MOULDS.flatMap((mould) =>
 );
 const triedWhole = (path: string) => !casts.includes(path);
 
-const tooTight = async (page: Opened['page']) => [
+const overflowOrCrushed = async (page: Page) => [
   ...(await overflow(page)),
+  ...(await crushed(page)),
+];
+const tooTight = async (page: Page) => [
+  ...(await overflowOrCrushed(page)),
   ...(await cutText(page)),
 ];
 

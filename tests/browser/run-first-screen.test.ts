@@ -25,6 +25,13 @@ test('on a phone each step shows its first field on the first screen, and its ca
     expect(harms.y).toBeLessThan((await field.boundingBox())!.y);
     const cautions = (await page.locator('#run-cautions').boundingBox())!;
     expect(cautions.y).toBeGreaterThan((await field.boundingBox())!.y);
+    // A fraction or a sum may be typed there.
+    for (const input of await page.locator('.run .entry > input').all()) {
+      await input.fill('10.2 + 9.8');
+      const cut = await input.evaluate((box) => box.scrollWidth > box.clientWidth);
+      expect(cut, `step ${step + 1}: ${await input.getAttribute('id')}`).toBe(false);
+      await input.fill('');
+    }
     if (step < 4) await page.getByRole('button', { name: /^Next/ }).click();
   }
 });
