@@ -212,3 +212,26 @@ describe('the foam clock', () => {
     }
   });
 });
+
+test.each([
+  ['foam/glycerol/', 'glycerol-glycerol', '38'],
+  ['foam/air/', 'air-orifice-diameter', '24'],
+])('the words of a picture stay inside it: %s', async (path, field, typed) => {
+  const page = await open(path);
+  await page.setViewportSize({ width: 360, height: 740 });
+  const sheet = page.locator('[data-worksheet]', { has: page.locator(`#${field}`) });
+  const before = await sheet.locator('svg[role="img"]').getAttribute('aria-label');
+  await page.locator(`#${field}`).fill(typed);
+  const picture = sheet.locator('svg[role="img"]');
+  await expect.poll(() => picture.getAttribute('aria-label')).not.toBe(before);
+  const outside = await picture.evaluate((svg) => {
+    const { left, right } = svg.getBoundingClientRect();
+    return [...svg.querySelectorAll('text')]
+      .filter((text) => {
+        const box = text.getBoundingClientRect();
+        return box.left < left - 1 || box.right > right + 1;
+      })
+      .map((text) => text.textContent);
+  });
+  expect(outside).toEqual([]);
+});

@@ -2,7 +2,10 @@ import type { ComponentChildren } from 'preact';
 import { LETTER, type Linear, scaleLinear, WIDTH } from './scale.ts';
 
 const HEIGHT = 278;
+/** At the left four digits fit; longer numbers make it wider. */
 const MARGIN = { top: 32, right: 18, bottom: 48, left: 50 } as const;
+/** The widest digit, on a phone. */
+const DIGIT = 9.8;
 
 export interface Axes {
   readonly x: Linear;
@@ -25,20 +28,21 @@ interface Props {
 
 /** A plot with two axes; what is drawn in it is given as parts: curves, bands, points, lines. */
 export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) {
-  const axes = {
-    x: scaleLinear(x, [MARGIN.left, WIDTH - MARGIN.right]),
-    y: scaleLinear(y, [HEIGHT - MARGIN.bottom, MARGIN.top]).nice(4),
-  };
-  const [left, right] = axes.x.range() as [number, number];
-  const [bottom, top] = axes.y.range() as [number, number];
+  const up = scaleLinear(y, [HEIGHT - MARGIN.bottom, MARGIN.top]).nice(4);
+  const numbers = up.ticks(4).map((tick) => [up(tick), up.tickFormat(4)(tick)] as const);
+  const digits = Math.max(...numbers.map(([, number]) => number.length));
+  const left = Math.max(MARGIN.left, 7 + digits * DIGIT);
+  const right = WIDTH - MARGIN.right;
+  const [bottom, top] = up.range() as [number, number];
+  const axes = { x: scaleLinear(x, [left, right]), y: up };
   return (
     <figure class="fig">
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words}>
-        {axes.y.ticks(4).map((tick) => (
-          <g transform={`translate(0 ${axes.y(tick)})`}>
+        {numbers.map(([at, number]) => (
+          <g transform={`translate(0 ${at})`}>
             <path class="grid" d={`M${left} 0H${right}`} />
             <text class="soft" x={left - 7} y="5" text-anchor="end">
-              {axes.y.tickFormat(4)(tick)}
+              {number}
             </text>
           </g>
         ))}

@@ -41,41 +41,48 @@ export function ViscosityChart({
       xLabel="glycerol, % by mass"
       yLabel="viscosity, mPa·s"
     >
-      {(axes) => (
-        <>
-          {/* Where the names stand no grid runs on: beside a number it reads as a minus. */}
-          <rect
-            class="ground"
-            x={axes.x(MOST * 100) + 1}
-            width={axes.x(MOST * 100 * 1.16) - axes.x(MOST * 100)}
-            y={axes.y.range()[1]! - 1}
-            height={axes.y.range()[0]! - axes.y.range()[1]! + 1}
-          />
-          {LINES.map((celsius) => (
-            <Curve
-              axes={axes}
-              points={Array.from({ length: POINTS + 1 }, (_, i): Point => {
-                const share = (MOST * i) / POINTS;
-                return [share * 100, at(share, ICE_POINT + celsius)];
-              })}
-              dashed={celsius !== 20}
+      {(axes) => {
+        const x = axes.x(glycerol * 100);
+        // Near the right end there is no room beside it.
+        const side = glycerol > 0.3 ? -1 : 1;
+        return (
+          <>
+            {/* Where the names stand no grid runs on: beside a number it reads as a minus. */}
+            <rect
+              class="ground"
+              x={axes.x(MOST * 100) + 1}
+              width={axes.x(MOST * 100 * 1.16) - axes.x(MOST * 100)}
+              y={axes.y.range()[1]! - 1}
+              height={axes.y.range()[0]! - axes.y.range()[1]! + 1}
             />
-          ))}
-          {named(axes).map(([celsius, y]) => (
-            <text class="soft" x={axes.x(MOST * 100) + 8} y={y + 5}>
-              {name(ICE_POINT + celsius)}
+            {LINES.map((celsius) => (
+              <Curve
+                axes={axes}
+                points={Array.from({ length: POINTS + 1 }, (_, i): Point => {
+                  const share = (MOST * i) / POINTS;
+                  return [share * 100, at(share, ICE_POINT + celsius)];
+                })}
+                dashed={celsius !== 20}
+              />
+            ))}
+            {named(axes).map(([celsius, y]) => (
+              <text class="soft" x={axes.x(MOST * 100) + 8} y={y + 5}>
+                {name(ICE_POINT + celsius)}
+              </text>
+            ))}
+            <path class="leader" d={`M${x} ${axes.y(yours)}V${ABOVE + 6}h${8 * side}`} />
+            <circle class="marker measured" cx={x} cy={axes.y(yours)} r="6" />
+            <text
+              class="strong on-layer"
+              x={x + 11 * side}
+              y={ABOVE + 11}
+              text-anchor={side < 0 ? 'end' : 'start'}
+            >
+              {`yours ${yours.toFixed(2)}`}
             </text>
-          ))}
-          <path
-            class="leader"
-            d={`M${axes.x(glycerol * 100)} ${axes.y(yours)}V${ABOVE + 6}H${axes.x(glycerol * 100) + 8}`}
-          />
-          <circle class="marker measured" cx={axes.x(glycerol * 100)} cy={axes.y(yours)} r="6" />
-          <text class="strong on-layer" x={axes.x(glycerol * 100) + 11} y={ABOVE + 11}>
-            {`yours ${yours.toFixed(2)}`}
-          </text>
-        </>
-      )}
+          </>
+        );
+      }}
     </Plot>
   );
 }

@@ -84,6 +84,7 @@ export function VolumesPlot({
     >
       {(axes) => {
         const [bottom, top] = axes.y.range() as [number, number];
+        const line = `M${axes.x(degree)} ${bottom}V${top}`;
         return (
           <>
             {PARTS.map(([key, , fill], part) => {
@@ -112,7 +113,8 @@ export function VolumesPlot({
                 {name}
               </text>
             ))}
-            <path class="arrow" d={`M${axes.x(degree)} ${bottom}V${top}`} />
+            <path class="halo" d={line} />
+            <path class="arrow" d={line} />
           </>
         );
       }}
