@@ -26,6 +26,8 @@ export interface PlanEntry {
     | 'en-class-4';
   /** s from casting; undefined when the temperatures given end before it does. */
   readonly ends: number | undefined;
+  /** The mean temperature that found its band, K: of DIN alone. */
+  readonly mean?: number;
   readonly notes: readonly Note[];
 }
 
@@ -34,9 +36,9 @@ export interface PlanEntry {
  *
  * `history` of the surface, starting at casting; `gain` class of the concrete; `law` of ageing and
  * growth `coefficient` s for the classes of EN 13670, whose strength share is taken of the 28-day
- * strength. DIN's band is found with the mean surface temperature over the whole cure it gives, the time
- * below 5 °C that is added among it (our reading; the standard names a surface temperature, not how to
- * average it). Class 1 of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within
+ * strength. DIN's band is found with the mean surface temperature from casting to the end of its days, or to
+ * any moment of the time below 5 °C that is added to them, whichever is colder (our reading; the standard
+ * names a surface temperature, not how to average it): so no colder day shortens a cure. Class 1 of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within
  * its 12 h, and otherwise a note that it must set within 5 h, which no temperature tells. After the last
  * reading that temperature holds, with a note, but not for classes 2 to 4: they have no end then,
  * 'history-too-short'. These rules are for normal concrete; no range is published for foamed.
@@ -82,7 +84,7 @@ export function curingPlan(of: {
   ];
 }
 
-type End = Pick<PlanEntry, 'ends' | 'notes'>;
+type End = Pick<PlanEntry, 'ends' | 'mean' | 'notes'>;
 type Within = (ends: number, notes?: readonly Note[]) => End;
 
 function class1(history: TemperatureHistory, within: Within): End {
@@ -98,8 +100,11 @@ function dinPlan(history: TemperatureHistory, gain: GainClass, within: Within): 
     const cold = timeBelow(history, DIN_COLD, duration);
     if (cold === undefined) break;
     const ends = duration + cold;
-    if (dinCuring({ surfaceTemperature: meanUntil(history, ends), gain }) <= duration)
-      return within(ends, cold > 0 ? [{ code: 'extended-for-cold', of: 'history' }] : []);
+    const mean = coldestMean(history, duration, ends);
+    if (dinCuring({ surfaceTemperature: mean, gain }) <= duration) {
+      const notes = cold > 0 ? [{ code: 'extended-for-cold', of: 'history' }] : [];
+      return { ...within(ends, notes), mean };
+    }
   }
   return { ends: undefined, notes: [{ code: 'too-cold', of: 'history' }] };
 }
@@ -142,15 +147,18 @@ function whenCounted(
   return held ? times[times.length - 1]! + (duration - counted) : undefined;
 }
 
-/** Mean temperature from casting `until` a moment, s after it, K; the last reading holds after the history's end. @source definition */
-export function meanUntil(history: TemperatureHistory, until: number): number {
-  const inside = history.times.filter((time) => time > 0 && time < until);
-  const times = [0, ...inside, until];
-  let area = 0;
-  for (let i = 1; i < times.length; i++)
-    area +=
-      ((times[i]! - times[i - 1]!) *
-        (temperatureAt(history, times[i]!) + temperatureAt(history, times[i - 1]!))) /
-      2;
-  return area / until;
+/**
+ * The coldest that the mean temperature from casting is, `from` a moment `until` another, both s after it, K: at
+ * either or at a reading between. After the history's end its last reading holds.
+ * @source definition
+ */
+export function coldestMean(history: TemperatureHistory, from: number, until: number): number {
+  let [area, before, coldest] = [0, 0, Number.POSITIVE_INFINITY];
+  for (const at of [...history.times, from, until].sort((a, b) => a - b)) {
+    if (at <= 0 || at > until) continue;
+    area += ((at - before) * (temperatureAt(history, at) + temperatureAt(history, before))) / 2;
+    before = at;
+    if (at >= from) coldest = Math.min(coldest, area / at);
+  }
+  return coldest;
 }

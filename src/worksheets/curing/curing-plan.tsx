@@ -2,7 +2,7 @@ import { firstAtOrBelow, timeAtOrBelow } from '../../core/curing/cold-spells.ts'
 import { ACI_COLD, DIN_COLD, type GainClass } from '../../core/curing/curing-rules.ts';
 import { extremesOf } from '../../core/curing/history.ts';
 import { FREEZES_AT, tooHotToCure } from '../../core/curing/limits.ts';
-import { curingPlan, meanUntil, type PlanEntry } from '../../core/curing/plan.ts';
+import { curingPlan, type PlanEntry } from '../../core/curing/plan.ts';
 import { DAY } from '../../core/curing/units.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
@@ -129,7 +129,7 @@ export default worksheet({
     const rules = asked(v.cement === 'rapid', v.binder === 'plain');
     const chosen = entries.filter(({ rule }) => rules.includes(rule));
     const ends = chosen.flatMap((entry) => (entry.ends === undefined ? [] : [entry.ends]));
-    const din = entries.find(({ rule }) => rule === 'din-1045-3')?.ends;
+    const { ends: din, mean } = entries.find(({ rule }) => rule === 'din-1045-3')!;
     const freezing = firstAtOrBelow(known.history, FREEZES_AT);
     // By then every rule has let it go.
     const late = entries.every(
@@ -158,7 +158,7 @@ export default worksheet({
       cold,
       shortest: Math.min(...ends),
       din,
-      mean: din === undefined ? undefined : meanUntil(known.history, din),
+      mean,
     };
   },
   results: {
@@ -185,7 +185,7 @@ export default worksheet({
       significant: 2,
     },
     mean: {
-      label: 'Mean temperature over that',
+      label: 'Mean temperature it goes by',
       kind: 'temperature',
       of: (r) => (r.stopped ? undefined : r.mean),
     },
@@ -245,7 +245,7 @@ export default worksheet({
         ]
       : class4Note(entries.find(({ rule }) => rule === 'en-class-4')?.ends, longest, v.castAt)),
     'All these rules were written for ordinary concrete; none was seen for foamed. A thin, light part dries faster than a thick one: err on the long side.',
-    'The German table names a surface temperature and not how to average it; the mean over the cure is used here.',
+    'The German table names a surface temperature and not how to average it; the mean over its days is used here, or over more of the cure where that is colder.',
   ],
   refusals: historyRefusals,
   folded: 'Cement and growth',

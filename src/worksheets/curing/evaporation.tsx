@@ -41,12 +41,12 @@ function ofLoss(r: Evaporation, wind: number, say: Say): Judgement {
   if (r.state === 'act')
     return {
       verdict: 'stop',
-      say: `Cover the face as soon as it is struck off, before anything else: ${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a mix that bleeds so little.`,
+      say: `Cover the face as soon as it is struck off, before anything else: ${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a foamed mix, which bleeds little.`,
     };
   if (r.state === 'caution')
     return {
       verdict: 'look',
-      say: `Lay the sheet at once after strike-off${wind > 0 ? ', and break the wind' : ''}: ${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a mix that bleeds so little.`,
+      say: `Lay the sheet at once after strike-off${wind > 0 ? ', and break the wind' : ''}: ${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a foamed mix, which bleeds little.`,
     };
   if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
     return {

@@ -152,11 +152,11 @@ export default worksheet({
     const kpa = (stress: number) => say(stress, 'stress', { units: KPA });
     const instead = [
       ...(stripping && freed < held.stress * 0.95
-        ? [`Freed of the form first, the tension is ${kpa(freed)}.`]
+        ? [`With the form off first, the tension is ${kpa(freed)}.`]
         : []),
       ...(bestStress < held.stress * 0.95
         ? [
-            `Held ${say(best, 'length', { units: MM, significant: 2 })} from each end of its span, the tension is ${kpa(bestStress)}.`,
+            `Held ${say(best, 'length', { units: MM, significant: 2 })} from each end of its span, it has a tension of ${kpa(bestStress)}.`,
           ]
         : []),
     ]
@@ -241,7 +241,7 @@ export default worksheet({
   },
   notes: ({ held, stripping }, { strengthFrom }) => [
     stripping
-      ? 'The tension counts the weight and the pull of the form or a factor on the weight, whichever asks more; no jerk. The verdict, and “When may it come out of the form?”, add half as much again for that and ask to stay under half of the strength.'
+      ? 'The tension counts the weight and the pull of the form or a factor on the weight, whichever asks more; no jerk. The verdict, and “When may it come out of the form?”, add half as much again for a jerk and ask to stay under half of the strength.'
       : 'The tension has no pull of the form in it and no jerk. So “When may it come out of the form?” does not take it: say above that it comes out of the form, or, if the form is drawn off before anybody lifts it, type this tension there.',
     ...(stripping?.governs === 'pull'
       ? [

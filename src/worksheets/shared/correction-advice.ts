@@ -228,7 +228,7 @@ export function spentWords({ is, off }: Spent, target: number, say: Say): Judgem
   const planned = say(target, 'density', { units: DENSITY });
   return {
     verdict: 'stop',
-    say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'to insulate less' : 'weaker'}. Do not correct it again: it is not for the part that needs ${planned}. Instead ${ASIDE}.`,
+    say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'to insulate less' : 'weaker'}. Do not correct it again: that breaks as much as it brings. It is not for the part that needs ${planned}: ${ASIDE}.`,
   };
 }
 

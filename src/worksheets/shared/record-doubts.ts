@@ -101,7 +101,10 @@ export const readingDoubts = (
     ...strengths,
   ].filter((doubt) => doubt !== undefined);
 
-/** Whether a reading of a batch is to be looked at again, as its page says: it is doubted, refused, or goes with no other. */
+/**
+ * Whether a reading of a batch is to be looked at again, as its page says: it is doubted, refused, or goes with no
+ * other. What was spilled, or is another mix than planned, is none: its page says so, and its readings may all stand.
+ */
 export function isDoubted(
   record: BatchRecord,
   say: Say,

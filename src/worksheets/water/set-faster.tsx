@@ -88,7 +88,7 @@ export default worksheet({
     if (r.bicarbonate !== undefined && r.bicarbonate > TOLERABLE_BICARBONATE)
       return {
         verdict: 'look',
-        say: `Set one cup with this water beside one with rain: all its bicarbonate, counted as calcium’s, comes to ${saidApart(r.bicarbonate, 'concentration', [TOLERABLE_BICARBONATE], say)}, above the ${say(TOLERABLE_BICARBONATE, 'concentration', { plain: true })} called tolerable, and may hold back the set or quicken it. As calcium chloride it would do no more than ${warmth} of warmth.`,
+        say: `Set one cup with this water beside one with rain: all its bicarbonate, counted as calcium’s, comes to ${saidApart(r.bicarbonate, 'concentration', [TOLERABLE_BICARBONATE], say)}, above the ${say(TOLERABLE_BICARBONATE, 'concentration', { plain: true })} called tolerable, and may hold back the set or quicken it. Its hardness, as calcium chloride, would do no more than ${warmth} of warmth.`,
       };
     if (r.shareOfLimit <= UNSEEN)
       return {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { AgeLaw } from '../../../src/core/curing/age-factor.ts';
 import { fallsTo, firstAtOrBelow, timeAtOrBelow } from '../../../src/core/curing/cold-spells.ts';
-import { dinCuring } from '../../../src/core/curing/curing-rules.ts';
+import { dinCuring, type GainClass } from '../../../src/core/curing/curing-rules.ts';
 import {
   DRY_ENOUGH_MOISTURE,
   diffusionDryingTime,
@@ -11,7 +11,7 @@ import {
 } from '../../../src/core/curing/drying.ts';
 import { frostGuard } from '../../../src/core/curing/frost.ts';
 import { steadyHistory, temperatureHistory } from '../../../src/core/curing/history.ts';
-import { curingPlan, meanUntil } from '../../../src/core/curing/plan.ts';
+import { coldestMean, curingPlan } from '../../../src/core/curing/plan.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
 
 const DAY = 86400;
@@ -210,8 +210,37 @@ describe('curing plan', () => {
       temperatures: [277.15, 277.15, 301.15, 301.15, 278.65, 278.65],
     });
     const [din] = curingPlan({ history, gain: 'medium', law, coefficient: 0.25 });
+    expect(din!.mean! - 273.15).toBeCloseTo(8.5, 2);
     // Two days and the cold one have a mean of 12.5 °C, which asks for four; those one of 9.7 °C, which asks for six.
     expect(din!.ends! / DAY).toBeCloseTo(7, 3);
+  });
+
+  test('no colder day shortens DIN’s cure, and its band is that of the mean it names', () => {
+    const kelvin = fc.double({ min: 270.15, max: 298.15, noNaN: true });
+    const cure = (temperatures: readonly number[], gain: GainClass) => {
+      const times = temperatures.map((_, i) => i * DAY);
+      const history = temperatureHistory({ times, temperatures });
+      return curingPlan({ history, gain, law, coefficient: 0.25 })[0]!;
+    };
+    fc.assert(
+      fc.property(
+        fc.array(kelvin, { minLength: 8, maxLength: 30 }),
+        fc.constantFrom<GainClass>('rapid', 'medium', 'slow', 'very-slow'),
+        fc.nat(),
+        fc.double({ min: 0, max: 20, noNaN: true }),
+        (temperatures, gain, at, drop) => {
+          const { ends, mean } = cure(temperatures, gain);
+          if (ends === undefined) return;
+          expect(dinCuring({ surfaceTemperature: mean!, gain })).toBeLessThanOrEqual(ends);
+          const day = at % temperatures.length;
+          const colder = temperatures.with(day, temperatures[day]! - drop);
+          expect(cure(colder, gain).ends ?? Number.POSITIVE_INFINITY).toBeGreaterThanOrEqual(
+            ends - 1,
+          );
+        },
+      ),
+      { numRuns: 1000 },
+    );
   });
 
   test('a cold first hour does not set the band of days', () => {
@@ -256,20 +285,24 @@ describe('curing plan', () => {
 
   test('the mean of a straight line is its middle, and the last reading holds', () => {
     const history = temperatureHistory({ times: [0, 10], temperatures: [280, 290] });
-    expect(meanUntil(history, 10)).toBe(285);
-    expect(meanUntil(history, 20)).toBe(287.5);
+    expect(coldestMean(history, 10, 10)).toBe(285);
+    expect(coldestMean(history, 20, 20)).toBe(287.5);
   });
 
   test('the mean until a moment knows nothing of what came before casting or comes after', () => {
     const before = temperatureHistory({ times: [-20, -10, 10], temperatures: [300, 280, 290] });
     // 285 at casting, 290 at the end.
-    expect(meanUntil(before, 10)).toBe(287.5);
+    expect(coldestMean(before, 10, 10)).toBe(287.5);
     const after = temperatureHistory({
       times: [0, 10, 20, 30],
       temperatures: [280, 290, 250, 330],
     });
-    expect(meanUntil(after, 10)).toBe(285);
-    expect(meanUntil(after, 5)).toBe(282.5);
+    expect(coldestMean(after, 10, 10)).toBe(285);
+    expect(coldestMean(after, 5, 5)).toBe(282.5);
+    // From 285 up to 287.5 or less, over the cold of the reading at 20.
+    expect(coldestMean(after, 10, 30)).toBe(
+      Math.min(285, (2850 + 2700) / 20, (2850 + 2700 + 2900) / 30),
+    );
   });
 });
 
