@@ -88,6 +88,15 @@ export function crushed(page: Page): Promise<string[]> {
         })
         .map((e) => `crushed to ${e.clientWidth} px: ${kind} ${e.id || e.textContent}`),
     );
+    // Nor is one drawn beyond its column, or as high as what stands beside it.
+    const boxes = [...document.querySelectorAll<HTMLElement>('.entry > input, .field select')];
+    for (const e of boxes) {
+      const { right, height } = e.getBoundingClientRect();
+      const column = e.closest('.field')?.getBoundingClientRect().right ?? right;
+      if (right > column + 1) found.push(`sticks out of its column: ${e.id}`);
+      if (height > 3.6 * parseFloat(getComputedStyle(e).fontSize))
+        found.push(`${height.toFixed(0)} px high: ${e.id}`);
+    }
     return found.slice(0, 5);
   });
 }

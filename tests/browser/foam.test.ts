@@ -62,6 +62,8 @@ test('a number, its ± and its unit given before a worksheet wakes are all kept'
     await route.continue();
   });
   await opened.go('foam/weighing/');
+  // The example's own number, too.
+  await page.locator('#foam-density-tare').fill('0.85');
   await page.locator('#foam-density-full').fill('2710');
   await page.locator('#foam-density-full-pm').fill('30');
   await page.getByLabel('Unit of Vessel, struck full of foam').selectOption('g');
@@ -70,6 +72,8 @@ test('a number, its ± and its unit given before a worksheet wakes are all kept'
   await expect.poll(() => shown('foam-density', 'density')).toMatch(/^93\.0 ± /);
   expect(await page.locator('#foam-density-full').inputValue()).toBe('2710');
   expect(await page.locator('#foam-density-full-pm').inputValue()).toBe('30');
+  expect(await page.locator('#foam-density-tare').inputValue()).toBe('0.85');
+  expect(await page.locator('[data-origin="example"] #foam-density-tare').count()).toBe(0);
 });
 
 test('a worksheet that did not arrive says so, and comes when the page is loaded again', async () => {

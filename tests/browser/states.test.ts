@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { test as base, describe, expect } from 'vitest';
 import { bringAxe, COLOURS, faults } from './axe.ts';
-import { smallTargets } from './boxes.ts';
+import { crushed, overflow, smallTargets, TWICE, under } from './boxes.ts';
 import { type Opened, openPage, wakeWorksheets } from './browser.ts';
 import { makeMistakes, unsaidMistakes } from './mistakes.ts';
 import { nameFaults } from './names.ts';
@@ -94,6 +94,8 @@ describe.concurrent('axe finds nothing', () => {
       expect(await faults(page), `step ${steps + 1}`).toEqual([]);
       expect(await smallTargets(page, GLOVE), `step ${steps + 1}`).toEqual([]);
       expect(await nameFaults(page), `step ${steps + 1}`).toEqual([]);
+      const large = () => Promise.all([overflow(page), crushed(page)]);
+      expect((await under(page, TWICE, large)).flat(), `step ${steps + 1}`).toEqual([]);
       if ((await makeMistakes(page)) > 0) {
         expect(await unsaidMistakes(page), `step ${steps + 1}`).toEqual([]);
         expect(await faults(page, undefined, ['.run']), `step ${steps + 1}`).toEqual([]);

@@ -18,6 +18,12 @@ document.addEventListener('click', ({ target }) => {
   if (button && place) pressed.set(place, button);
 });
 
+/** What is typed while its part is not awake is the reader’s, even where it is what the example says. */
+document.addEventListener('input', ({ target }) => {
+  const field = target as HTMLElement;
+  if (field.closest('[data-island]:not([data-awake="yes"])')) field.dataset.early = '';
+});
+
 /** What got the focus and no tap since: the first selects an example, to be typed over, a second places the caret. */
 let entered: EventTarget | null;
 document.addEventListener('focusin', ({ target }) => {

@@ -58,7 +58,10 @@ function typedEarly(place: HTMLElement): readonly (() => void)[] {
   const inputs = [...place.querySelectorAll<HTMLInputElement>('input, textarea')];
   const lists = [...place.querySelectorAll<HTMLSelectElement>('select')];
   const typed = inputs
-    .filter(({ type, value, defaultValue }) => TYPED.test(type) && value !== defaultValue)
+    .filter(
+      ({ type, value, defaultValue, dataset }) =>
+        TYPED.test(type) && (value !== defaultValue || 'early' in dataset),
+    )
     .map((input) => ({ input, value: input.value, caret: input.selectionStart }));
   const chosen = inputs.filter(
     ({ checked, defaultChecked, files }) => (checked && !defaultChecked) || files?.length,
