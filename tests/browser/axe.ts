@@ -12,10 +12,10 @@ const ALL: RunOnly = {
 };
 /** What turning the colours can change. */
 export const COLOURS: RunOnly = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
-/** What another width of the screen can change, where it shows the same things. */
+/** What another width of the screen can change, where it shows the same things; its targets are measured. */
 export const WIDTH: RunOnly = {
   type: 'rule',
-  values: ['target-size', 'scrollable-region-focusable', 'meta-viewport', 'css-orientation-lock'],
+  values: ['scrollable-region-focusable', 'meta-viewport', 'css-orientation-lock'],
 };
 
 /** Every page of this window brings axe along. */
