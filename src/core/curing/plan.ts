@@ -36,12 +36,13 @@ export interface PlanEntry {
  *
  * `history` of the surface, starting at casting; `gain` class of the concrete; `law` of ageing and
  * growth `coefficient` s for the classes of EN 13670, whose strength share is taken of the 28-day
- * strength. DIN's band is found with the mean surface temperature from casting to the end of its days, or to
- * any moment of the time below 5 °C that is added to them, whichever is colder (our reading; the standard
- * names a surface temperature, not how to average it): so no colder day shortens a cure. Class 1 of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within
- * its 12 h, and otherwise a note that it must set within 5 h, which no temperature tells. After the last
- * reading that temperature holds, with a note, but not for classes 2 to 4: they have no end then,
- * 'history-too-short'. These rules are for normal concrete; no range is published for foamed.
+ * strength. DIN's band is found with the mean surface temperature from casting to the end of its days, or
+ * to any moment of the time below 5 °C that is added to them, whichever is colder (our reading; the
+ * standard names a surface temperature, not how to average it): so no colder day shortens a cure. Class 1
+ * of EN 13670 has no end where the surface is colder than EN_CLASS_1_COLDEST within its 12 h, and
+ * otherwise a note that it must set within 5 h, which no temperature tells. After the last reading that
+ * temperature holds, with a note, but not for classes 2 to 4: they have no end then, 'history-too-short'.
+ * These rules are for normal concrete; no range is published for foamed.
  * @throws {DomainError} as dinCuring, ageForShare or equivalentAge.
  * @source din-1045-3
  * @source nhbc-3-1-15

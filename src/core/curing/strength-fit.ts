@@ -40,7 +40,10 @@ export interface StrengthFit {
   readonly middle: readonly [x: number, y: number];
   /** Squares of their distance from that mean in age, summed; undefined where the growth is the cement’s. */
   readonly reach: number | undefined;
-  /** By how much one more result may miss a curve that is known, as a natural logarithm: Student’s t times the spread, or the least; ln 2/√2 where none is free to show one. */
+  /**
+   * By how much one more result may miss a curve that is known, as a natural logarithm: Student’s t times the
+   * spread, or the least; ln 2/√2 where none is free to show one.
+   */
   readonly miss: number;
   readonly notes: readonly Note[];
 }

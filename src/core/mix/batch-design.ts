@@ -46,7 +46,10 @@ export interface Design {
   readonly mass: number;
   readonly wetDensity: number;
   readonly ovenDryDensity: number;
-  /** Volumes in the finished mix, m³, in the order they lie in a bucket: the water with what an admixture dissolves in it, of the foam what is left of it. */
+  /**
+   * Volumes in the finished mix, m³, in the order they lie in a bucket: the water with what an admixture dissolves
+   * in it, of the foam what is left of it.
+   */
   readonly volumes: {
     readonly binder: number;
     readonly fillers: number;

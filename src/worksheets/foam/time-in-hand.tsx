@@ -108,6 +108,8 @@ export default worksheet({
         say: `The mix breaks so much of the foam that even fresh foam comes out at ${say(now.liquidStays, 'density', { units: DENSITY })} for ${planned} planned. See what kills the foam before you hurry it.`,
       };
     const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
+    // As it stands above: rounded more, a limit would be later than it is.
+    const until = (time: number) => say(time, 'time', { units: MINUTES });
     if (now.lost > DRAINED.gone)
       return {
         verdict: 'stop',
@@ -132,21 +134,21 @@ export default worksheet({
     if (latest === undefined || v.wait > quarter)
       return {
         verdict: 'look',
-        say: `Make it afresh: ${minutes(quarter)} after making, a quarter of the liquid is out, the walls are thin (common practice, no source), and the paddle breaks much of it. ${then}.`,
+        say: `Make it afresh: ${until(quarter)} after making, a quarter of the liquid is out, the walls are thin (common practice, no source), and the paddle breaks much of it. ${then}.`,
       };
     if (byDensity === undefined || quarter < byDensity)
       return {
         verdict: v.wait > 0.75 * quarter ? 'look' : 'good',
-        say: `Blend it before ${minutes(quarter)}: by then a quarter of the liquid is out and the foam is thin-walled (common practice, no source). ${then}.`,
+        say: `Blend it before ${until(quarter)}: by then a quarter of the liquid is out and the foam is thin-walled (common practice, no source). ${then}.`,
       };
     return v.wait > 0.75 * latest
       ? {
           verdict: 'look',
-          say: `${then}, and by ${minutes(latest)} it is out of tolerance. Have the base mix ready before the foam is made.`,
+          say: `${then}, and by ${until(latest)} it is out of tolerance. Have the base mix ready before the foam is made.`,
         }
       : {
           verdict: 'good',
-          say: `${then}; you have until ${minutes(latest)} from making.`,
+          say: `${then}; you have until ${until(latest)} from making.`,
         };
   },
   notes: (_, v, say) => [

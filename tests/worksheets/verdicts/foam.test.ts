@@ -22,20 +22,20 @@ const waiting = {
 
 verdicts(timeInHand, waiting, [
   // A quarter is out at 10 minutes, half at 20; three quarters of the time are good.
-  [{ wait: '7.5 min' }, 'good', /^Blend it before 10\smin/],
-  [{ wait: '7.6 min' }, 'look', /^Blend it before 10\smin/],
-  [{ wait: '10 min' }, 'look', /^Blend it before 10\smin/],
+  [{ wait: '7.5 min' }, 'good', /^Blend it before 10\.0\smin/],
+  [{ wait: '7.6 min' }, 'look', /^Blend it before 10\.0\smin/],
+  [{ wait: '10 min' }, 'look', /^Blend it before 10\.0\smin/],
   [{ wait: '10.1 min' }, 'look', /Make it afresh/],
   [{ wait: '20 min' }, 'look', /Make it afresh/],
   [{ wait: '20.1 min' }, 'stop', /breaks under the paddle/],
   [{ perMinute: '0 %' }, 'look', /Nothing ever drains/],
-  // 0.722 × (80 − 66.15) is 10 kg/m³ too light, once 18.53 % are out: at 7.413 minutes.
-  [{ tolerance: '10 kg/m3', wait: '5.5 min' }, 'good', /you have until 7\.4\smin/],
+  // 0.722 × (80 − 66.15) is 10 kg/m³ too light, once 18.54 % are out: at 7.416 minutes.
+  [{ tolerance: '10 kg/m3', wait: '5.5 min' }, 'good', /you have until 7\.42\smin/],
   [{ tolerance: '10 kg/m3', wait: '5.6 min' }, 'look', /out of tolerance/],
   [{ tolerance: '10 kg/m3', wait: '7.4 min' }, 'look', /out of tolerance/],
   [{ tolerance: '10 kg/m3', wait: '7.5 min' }, 'stop', /more than you allow/],
-  [{ tolerance: '20 kg/m3', wait: '7.5 min' }, 'good', /^Blend it before 10\smin/],
-  [{ tolerance: '20 kg/m3', wait: '7.6 min' }, 'look', /^Blend it before 10\smin/],
+  [{ tolerance: '20 kg/m3', wait: '7.5 min' }, 'good', /^Blend it before 10\.0\smin/],
+  [{ tolerance: '20 kg/m3', wait: '7.6 min' }, 'look', /^Blend it before 10\.0\smin/],
   // As planned is within half a kilogram: 0.93 % out.
   [{ wait: '0.37 min' }, 'good', /comes out as planned/],
   [{ wait: '0.39 min' }, 'good', /too light/],
