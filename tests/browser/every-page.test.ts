@@ -12,6 +12,7 @@ import {
   under,
 } from './boxes.ts';
 import { type Opened, openPage, site, wakeWorksheets } from './browser.ts';
+import { triedWhole } from './casts.ts';
 import { makeMistakes, unsaidMistakes } from './mistakes.ts';
 import { nameFaults } from './names.ts';
 
@@ -122,16 +123,6 @@ const said = (found: ReadonlyMap<string, readonly string[]>, complaints: readonl
   ...complaints,
   ...[...found].map(([fault, shown]) => `${shown.join(', ')}: ${fault}`),
 ];
-
-/**
- * Checks and sources are tables cast in two moulds: the first of each, and the page that leads to them,
- * are tried as every page is; the others on a phone, where their own words and numbers could break.
- */
-const MOULDS = ['checks/', 'sources/'];
-const casts = MOULDS.flatMap((mould) =>
-  site.pages.filter((path) => path.startsWith(mould) && path !== mould).slice(1),
-);
-const triedWhole = (path: string) => !casts.includes(path);
 
 const overflowOrCrushed = async (page: Page) => [
   ...(await overflow(page)),

@@ -70,7 +70,7 @@ describe('from key press to results', () => {
       const median = await sheet.evaluate(
         async (section, { presses, rounds, enough }) => {
           const timed = async (change: () => void) => {
-            await new Promise((done) => setTimeout(done, 30));
+            await new Promise((done) => setTimeout(done, 10));
             const begun = performance.now();
             change();
             // Preact draws in a microtask; the box is asked for so that the layout counts too.
