@@ -145,8 +145,8 @@ export const examples: readonly Example[] = [
   {
     sheet: 'washout',
     result: 'citric',
-    expected: '20.96 g',
+    expected: '9.450 g',
     within: 1e-3,
-    by: '10^(12.3 − 14) mol/L × 15 L = 0.2993 mol; ÷ 3 × 210.139 g/mol',
+    by: 'pKw 14.346 at 15 °C: 10^(12.3 − 14.346) mol/L × 15 L = 0.1348 mol; ÷ 3 × 210.139 g/mol',
   },
 ];

@@ -5,15 +5,15 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import washout from '../../src/worksheets/safety/washout.tsx';
 
 const metric = speaker('metric');
-const judged = (pH: string) => {
-  const found = answer(
-    washout,
-    readWorksheet(washout, { 'washout.pH': { t: pH } }, {}, metric),
-    metric,
+const answered = (typed: { readonly pH: string; readonly temperature?: string }) => {
+  const entries = Object.fromEntries(
+    Object.entries(typed).map(([field, t]) => [`washout.${field}`, { t }]),
   );
+  const found = answer(washout, readWorksheet(washout, entries, {}, metric), metric);
   if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
-  return found.judgement;
+  return found;
 };
+const judged = (pH: string) => answered({ pH }).judgement;
 
 test('a pH is said to harm what it harms, and nothing more', () => {
   expect(judged('8.5')).toMatchObject({
@@ -50,4 +50,19 @@ test('a pH just off a line is not said to be on it', () => {
     ['12.34', /^A pH of 12\.3 burns skin/],
   ] as const)
     expect(judged(pH).say, pH).toMatch(words);
+});
+
+test('what lime alone cannot bring, and what acid the water takes, go by its temperature', () => {
+  // The table of that buffer, from memory: 13.00 at 10 °C, 12.63 at 20, 12.45 at 25.
+  const doubted = (pH: string, temperature: string) =>
+    answered({ pH, temperature }).notes.some((note) => note.includes('lime alone cannot'));
+  expect(doubted('12.9', '10')).toBe(false);
+  expect(doubted('13.1', '10')).toBe(true);
+  expect(doubted('12.5', '20')).toBe(false);
+  expect(doubted('12.5', '25')).toBe(true);
+  const acid = (temperature: string) =>
+    answered({ pH: '12.3', temperature }).numbers.citric!.value * 1000;
+  // 15 L: at 25 °C 10^(12.3 − 14) mol/L, at 10 °C 10^(12.3 − 14.53); ÷ 3 × 210.139 g/mol.
+  expect(acid('25')).toBeCloseTo(20.98, 1);
+  expect(acid('10')).toBeCloseTo(6.13, 1);
 });

@@ -1,18 +1,45 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { ICE_POINT } from '../quantity/constants.ts';
+import { WATER } from '../water/carbonate/constants.ts';
+import { logK } from '../water/carbonate/log-k.ts';
 import * as MOLAR_MASS from '../water/molar-masses.ts';
 
 /** −log₁₀ of the ion product of water at 25 °C. @source wateq4f */
 const PKW_25C = 14;
 /** pH of water saturated with lime at 25 °C: 12.4–12.45. Above it other alkalis are at work. From memory. @source lime-water-buffer */
-export const LIME_SATURATED_PH = 12.45;
+const LIME_SATURATED_PH = 12.45;
 /** Lime hydrate that cement gives off when it has wholly reacted, kg per kg: 0.20–0.25. From memory. @source taylor-cement-chemistry */
 const LIME_FROM_CEMENT = { low: 0.2, high: 0.25 } as const;
 
 /**
+ * −log₁₀ of the ion product of water at a temperature: 14.94 at 0 °C, 14.35 at 15, 14.00 at 25. Range 0–50 °C.
+ * @param temperature K
+ * @throws {DomainError} outside that range
+ * @source wateq4f
+ */
+export function pKwAt(temperature: number): number {
+  demand('temperature', temperature, 'temperature', { min: ICE_POINT, max: ICE_POINT + 50 });
+  return -logK(WATER, temperature);
+}
+
+/**
+ * The pH of clear water that holds all the lime it can: 12.45 + pKw − 14. Its hydroxide hardly changes with the
+ * temperature, but what pH that is does: 12.98 at 10 °C, 12.62 at 20. The table of that buffer has 13.00 and 12.63, from
+ * memory. No range is published beyond it.
+ * @param pKw at the water's temperature, as `pKwAt` has it
+ * @throws {DomainError} for a pKw outside 12–15
+ * @source lime-water-buffer, wateq4f
+ */
+export function limeSaturatedPH(pKw = PKW_25C): number {
+  demand('pKw', pKw, 'count', { min: 12, max: 15 });
+  return LIME_SATURATED_PH + pKw - PKW_25C;
+}
+
+/**
  * How much hydroxide does a pH stand for? [OH⁻] = 10^(pH − pKw) mol/L, activities taken as concentrations,
  * which reads low by some tens of per cent in strong lime water. No range is published.
- * @param water pH; pKw at the water's temperature
+ * @param water pH; pKw at the water's temperature (`pKwAt`), that of 25 °C if left out
  * @returns mol/m³
  * @throws {DomainError} for a pH below 7 or above 14, a pKw outside 12–15
  * @source wateq4f
@@ -40,7 +67,7 @@ export interface Neutraliser {
  * CO₂ + 2 OH⁻ → CO₃²⁻ + H₂O; CO₂ + OH⁻ → HCO₃⁻; C₆H₈O₇ + 3 OH⁻ → citrate + 3 H₂O. Each kg of lime hydrate
  * left among the solids gives 2 mol OH⁻ per 0.0740927 kg as it dissolves. Acid is used whole; carbon dioxide is
  * not, and part of what is blown in leaves again.
- * @param washout volume of water m³; pH; lime hydrate in reserve kg, 0 or more (see `limeReserve`); pKw
+ * @param washout volume of water m³; pH; lime hydrate in reserve kg, 0 or more (see `limeReserve`); pKw as for `freeHydroxide`
  * @returns mol and kg; notes `outside-range` of pH above lime saturation, `reserve-not-counted` without one
  * @throws {DomainError} for a volume not above 0, a negative reserve, and as `freeHydroxide`
  * @source washout-stoichiometry
@@ -68,7 +95,7 @@ export function neutralise(washout: {
       monohydrate: (hydroxide / 3) * MOLAR_MASS.citricAcidMonohydrate,
     },
     notes: [
-      ...outsideRange('pH', washout.pH, { max: LIME_SATURATED_PH }),
+      ...outsideRange('pH', washout.pH, { max: limeSaturatedPH(washout.pKw) }),
       ...(reserveMass === 0 ? [{ code: 'reserve-not-counted', of: 'limeReserve' }] : []),
     ],
   };

@@ -1,4 +1,10 @@
-import { LIME_SATURATED_PH, limeReserve, neutralise, PH_MARKS } from '../../core/safety/washout.ts';
+import {
+  limeReserve,
+  limeSaturatedPH,
+  neutralise,
+  PH_MARKS,
+  pKwAt,
+} from '../../core/safety/washout.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
@@ -30,6 +36,13 @@ export default worksheet({
       min: '7',
       max: '14',
     }),
+    temperature: number('temperature', {
+      label: 'Temperature of the water',
+      help: 'One pH stands for less hydroxide in cold water.',
+      example: '15 °C',
+      min: '0 °C',
+      max: '50 °C',
+    }),
     cement: number('mass', {
       label: 'Cement that went into it',
       help: 'What stuck to tools and bucket, as a guess.',
@@ -38,11 +51,12 @@ export default worksheet({
       max: '1000 kg',
     }),
   },
-  work: ({ volume, pH, cement }) => {
+  work: ({ volume, pH, temperature, cement }) => {
     const reserve = limeReserve(cement);
-    const clear = neutralise({ volume, pH, limeReserve: 0 });
-    const muddy = neutralise({ volume, pH, limeReserve: reserve.high });
-    return { clear, muddy, reserve, times: 10 ** (pH - LIFE[1]!) };
+    const pKw = pKwAt(temperature);
+    const clear = neutralise({ volume, pH, pKw, limeReserve: 0 });
+    const muddy = neutralise({ volume, pH, pKw, limeReserve: reserve.high });
+    return { clear, muddy, reserve, pKw, times: 10 ** (pH - LIFE[1]!) };
   },
   results: {
     times: {
@@ -113,21 +127,22 @@ export default worksheet({
       say: `A pH of ${read} burns skin and kills fish. Let it settle, use the clear water in the next base mix, and let the solids harden. Do not pour it away, and do not treat it by these figures: they show only that a pinch will not do.`,
     };
   },
-  notes: (_, { pH }) => [
+  notes: ({ pKw }, { pH, temperature }, say) => [
     'Acid into strong lime water heats it and can spit, an acid overdone is as harmful as the lime, and near neutral a little more of it moves the pH a long way. Strong acids must never be used. Where treating it is allowed at all, local rules say how, and carbon dioxide is the gentler way.',
     'As lime is used up the solids give off more, so a pH brought down today climbs again overnight.',
-    ...(pH > LIME_SATURATED_PH
+    'A strip is good to half a unit at best: that is three times as much, or a third.',
+    ...(pH > limeSaturatedPH(pKw)
       ? [
-          'Above 12.45 lime alone cannot bring it (from memory): alkalis of the cement are in it, or the strip is read too high.',
+          `At ${say(temperature, 'temperature')} lime alone cannot bring a pH above ${say(limeSaturatedPH(pKw), 'count', { decimals: 2 })} (from memory): alkalis of the cement are in it, or it is read too high.`,
         ]
       : []),
   ],
   blames: { limeReserve: 'cement' },
   working: [
     {
-      tex: String.raw`[\mathrm{OH^-}] = 10^{\,\mathrm{pH}-14}\ \text{mol/L}`,
-      put: ({ volume, pH }, { clear }, say) =>
-        `pH ${pH.toFixed(2)} in ${say(volume, 'volume', { units: LITRES })}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
+      tex: String.raw`[\mathrm{OH^-}] = 10^{\,\mathrm{pH}-\mathrm{p}K_w}\ \text{mol/L}`,
+      put: ({ volume, pH, temperature }, { clear, pKw }, say) =>
+        `pKw is ${pKw.toFixed(2)} at ${say(temperature, 'temperature')}. pH ${pH.toFixed(2)} in ${say(volume, 'volume', { units: LITRES })}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
     },
     {
       tex: String.raw`\begin{gathered}\mathrm{CO_2 + 2\,OH^- \to CO_3^{2-} + H_2O},\\ \mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,

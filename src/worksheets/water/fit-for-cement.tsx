@@ -19,7 +19,7 @@ const IONS = ['chloride', 'sulfate', 'sodium', 'potassium', 'nitrate'] as const;
 const READS_OVER = 1.1;
 /** Natural water is not so caustic: something has been washed or dissolved in it. Common practice, no source. */
 const WASH_WATER = 9;
-/** Nor is lime water, at 12.45: this is lye. Common practice, no source. */
+/** Nor is lime water, 12.45 at 25 °C: this is lye. Common practice, no source. */
 const LYE = 12.5;
 /** What was read stands in the working as it was read: 22 mg/L, not 22.0. */
 const READ = { plain: true, significant: 3 } as const;

@@ -7,7 +7,13 @@ import {
   EYE_RINSE_ALKALI,
   exposureLimits,
 } from '../../../src/core/safety/exposure.ts';
-import { freeHydroxide, limeReserve, neutralise } from '../../../src/core/safety/washout.ts';
+import {
+  freeHydroxide,
+  limeReserve,
+  limeSaturatedPH,
+  neutralise,
+  pKwAt,
+} from '../../../src/core/safety/washout.ts';
 import * as MOLAR_MASS from '../../../src/core/water/molar-masses.ts';
 import { expectLimits } from '../refuses.ts';
 
@@ -50,6 +56,27 @@ describe('bringing wash water to neutral', () => {
       { code: 'reserve-not-counted', of: 'limeReserve' },
     ]);
     expect(neutralise({ pH: 12.3, volume: 0.01, limeReserve: 0.1 }).notes).toEqual([]);
+  });
+
+  test('lime water stands higher the colder it is, and is never noted as beyond itself', () => {
+    // 12.45 at 25 °C, moved by the ion product of water: 14.53 at 10 °C, 13.84 at 30.
+    expect(limeSaturatedPH()).toBeCloseTo(12.45, 9);
+    for (const [celsius, pH] of [
+      [10, 12.98],
+      [25, 12.45],
+      [30, 12.29],
+    ] as const) {
+      const pKw = pKwAt(273.15 + celsius);
+      expect(limeSaturatedPH(pKw), `${celsius}`).toBeCloseTo(pH, 2);
+      const codes = (at: number) =>
+        neutralise({ pH: at, volume: 0.01, limeReserve: 0.1, pKw }).notes.map(({ of }) => of);
+      expect(codes(pH - 0.02)).toEqual([]);
+      expect(codes(pH + 0.02)).toEqual(['pH']);
+    }
+    for (const refused of [() => limeSaturatedPH(11.9), () => limeSaturatedPH(15.1)])
+      expect(refused).toThrow(DomainError);
+    for (const kelvin of [273, 324]) expect(() => pKwAt(kelvin)).toThrow(DomainError);
+    expect(pKwAt(323.15)).toBeLessThan(pKwAt(273.15));
   });
 
   test('ten kilograms of cement still give off two to two and a half of lime', () => {

@@ -5,7 +5,7 @@ import {
   EYE_RINSE,
   REDUCER_KEEPS,
 } from '../../../src/core/safety/exposure.ts';
-import { LIME_SATURATED_PH, neutralise, PH_MARKS } from '../../../src/core/safety/washout.ts';
+import { limeSaturatedPH, neutralise, PH_MARKS, pKwAt } from '../../../src/core/safety/washout.ts';
 import * as MOLAR_MASS from '../../../src/core/water/molar-masses.ts';
 import { answer } from '../answer.ts';
 
@@ -81,10 +81,10 @@ export const answers = {
     work: ({ row }) => PH_MARKS.find(({ id }) => id === row)!.pH,
   }),
   'safety/lime-water-ph': answer({
-    asks: 'pH of water saturated with lime at 25 °C',
-    input: {},
+    asks: 'pH of water saturated with lime',
+    input: { temperature: 'temperature' },
     gives: 'number',
-    work: () => LIME_SATURATED_PH,
+    work: ({ temperature }) => limeSaturatedPH(pKwAt(temperature)),
   }),
   'safety/molar-mass': answer({
     asks: 'Molar mass of what neutralises, g/mol',
