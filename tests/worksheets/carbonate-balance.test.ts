@@ -34,6 +34,11 @@ describe('the balance', () => {
 
   test('a sour water with much alkalinity would burst a bucket, and is refused', () => {
     expect(refusal(balance, { 'water.pH': '3' })).toContain('no open bucket');
+    // Ten times the carbon, where no pH was asked for.
+    const carbon = { 'water.pair': 'alkalinity-carbon', 'water.carbon': '52' };
+    const refused = refusal(balance, carbon);
+    expect(refused).toContain('no open bucket');
+    expect(refused).not.toContain('pH');
   });
 
   test('more alkali at a high pH than the alkalinity allows is refused in words', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import sequestrants from '../../src/worksheets/water/sequestrants.tsx';
 import softener from '../../src/worksheets/water/softener.tsx';
-import { answered, result } from './water-answered.ts';
+import { answered, refusal, result } from './water-answered.ts';
 
 test('a softener’s capacity by plate, in either unit, is that of its resin', () => {
   const litres = result(softener, 'volume');
@@ -20,6 +20,17 @@ test('a softener’s grains may be told in thousands', () => {
   for (const grains of ['32k', '32 k', '32K grains'])
     expect(volume(grains)).toBeCloseTo(volume('32000'), 9);
   expect(volume('1.5k')).toBeCloseTo(volume('1500'), 9);
+});
+
+test('a bed of any size is known to the same share, and no resin holds ten times the usual', () => {
+  const share = (litres: string) => {
+    const { value, sure } = answered(softener, { 'softener.resin': litres }).numbers.volume!;
+    return sure!.pm / value;
+  };
+  expect(share('0.5')).toBeCloseTo(share('5'), 6);
+  expect(share('50')).toBeCloseTo(share('5'), 6);
+  expect(answered(softener, { 'softener.perLitre': '2' }).judgement.verdict).toBe('good');
+  expect(refusal(softener, { 'softener.perLitre': '10' })).toContain('2.5');
 });
 
 test('what comes through a softener is judged before what it adds', () => {

@@ -5,6 +5,7 @@ import {
   testDistance,
 } from '../../core/air/stored-energy.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
+import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { demo } from '../demo.ts';
@@ -19,6 +20,10 @@ const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
 /** A slab of the demo scenario and a lid: what the energy would do to them, kg. */
 const SLAB = demo.slab.length * demo.slab.width * demo.slab.thickness * demo.wetDensity;
 const LID = 1;
+/** Vessels of workshop air are seldom marked with more, Pa. From memory. */
+const OFTEN_MARKED = fromUnit(16, 'pressure', 'bar');
+/** Nor does any sheet of this handbook work with more air than this, Pa. A choice. */
+const EVER_MARKED = fromUnit(40, 'pressure', 'bar');
 
 export default worksheet({
   id: 'stored-energy',
@@ -176,7 +181,12 @@ export default worksheet({
     if (relief === 'unsaid')
       return {
         verdict: 'stop',
-        say: `Within its marking, but you have not said that it has a relief valve. Without one nothing but attention holds back ${energy}: look for it, and for its setting.`,
+        say: `You have not said that it has a relief valve. Without one nothing but attention holds back ${energy}: look for it, and for its setting.`,
+      };
+    if (marking > EVER_MARKED || (marking > OFTEN_MARKED && gauge > inPsi(marking)))
+      return {
+        verdict: 'look',
+        say: `Read its plate again, the number and the unit (bar, psi or kPa): ${say(marking, 'pressure', { units: BAR })} is much for a vessel of workshop air (common practice, no source). Fill it no further until you know.`,
       };
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {
@@ -256,3 +266,6 @@ export default worksheet({
     'common-practice',
   ],
 });
+
+/** A marking of so many bar, were they psi. */
+const inPsi = (marking: number) => fromUnit(toUnit(marking, 'pressure', 'bar'), 'pressure', 'psi');

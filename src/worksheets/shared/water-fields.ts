@@ -211,14 +211,19 @@ export function atBenchPressure<W extends Speciation>(water: W): W {
   return water;
 }
 
+/** `check`: the fields that say so. */
+export const fizzing =
+  (check: string) =>
+  ({ value }: DomainError, say: Say) =>
+    `A water like this would hold CO₂ at a pressure of ${say(value, 'pressure')}, as no open bucket can. Check ${check}.`;
+
 /** What the solver refuses, in words. */
 export const WATER_REFUSALS = {
   'alkalinity-below-hydroxide': () =>
     'At this pH the hydroxide alone would be more than the alkalinity. No water has both: check the pH and the alkalinity.',
   'carbon-below-dissolved-gas': () =>
     'The CO₂ dissolved at this pressure would be more than all the carbon given. Check both.',
-  fizzing: ({ value }: DomainError, say: Say) =>
-    `A water like this would hold CO₂ at a pressure of ${say(value, 'pressure')}, as no open bucket can. Check the pH and the alkalinity.`,
+  fizzing: fizzing('the pH and the alkalinity'),
   'too-concentrated': () =>
     'This is a brine. The activity model ends long before it: check for a slip of the decimal point, or of mg for g.',
 } as const;

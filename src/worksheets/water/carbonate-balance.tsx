@@ -14,6 +14,7 @@ import { BalanceBars } from '../shared/BalanceBars.tsx';
 import { lazy } from '../shared/lazy.ts';
 import {
   atBenchPressure,
+  fizzing,
   MILLIMOLAR,
   theOthers,
   twoIons,
@@ -173,7 +174,7 @@ export default worksheet({
       );
     return notes;
   },
-  refusals: WATER_REFUSALS,
+  refusals: { ...WATER_REFUSALS, fizzing: fizzing('the two numbers of “What else do you know?”') },
   blames: {
     ionicStrength: ['pH', 'alkalinity', 'carbon'],
     carbonDioxidePressure: ['gas', 'pH', 'carbon'],

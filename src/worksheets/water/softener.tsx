@@ -18,6 +18,9 @@ const ALKALIES = Math.min(
   ...LIMITS.filter(({ of }) => of === 'alkalies').map(({ most }) => most ?? Infinity),
 );
 
+/** No resin that salt regenerates holds as much, mol of equivalents a litre: about 2 at most. From memory. */
+const MOST_HELD = '2.5 mol/L';
+
 /** Of a water without hardness. */
 const NOTHING = {
   volume: undefined,
@@ -46,6 +49,7 @@ export default worksheet({
       label: 'Resin in it',
       example: '5 L',
       plusMinus: '0.2 L',
+      plusMinusGrows: true,
       min: '0 L',
       aboveMin: true,
       max: '1000 L',
@@ -59,7 +63,7 @@ export default worksheet({
       example: '1 mol/L',
       min: '0 mol/L',
       aboveMin: true,
-      max: '10 mol/L',
+      max: MOST_HELD,
       units: EQUIVALENTS,
       bench: 'softener.perLitre',
       when: { by: ['resin'] },

@@ -26,6 +26,15 @@ verdicts(storedEnergy, tank, [
   [{ gauge: '10 bar' }, 'good', /Within its marking/],
   [{ gauge: '10.1 bar' }, 'stop', /above the marking/],
   [{ gauge: '10.1 bar', relief: 'none' }, 'stop', /above the marking/],
+  // A plate in psi, typed as bar: 30 psi are 2.07 bar, 16 of them 1.1. None is marked with more than 40 bar.
+  [{ gauge: '12 bar', marking: '150 bar' }, 'look', /plate again/],
+  [{ gauge: '12 bar', marking: '150 bar', relief: 'unsaid' }, 'stop', /^You have not said/],
+  [{ gauge: '2.1 bar', marking: '30 bar' }, 'look', /plate again/],
+  [{ gauge: '2 bar', marking: '30 bar' }, 'good', /Within its marking/],
+  [{ gauge: '0.5 bar', marking: '16 bar' }, 'good', /Within its marking/],
+  [{ gauge: '15 bar', marking: '16 bar' }, 'good', /Within its marking/],
+  [{ gauge: '2 bar', marking: '40 bar' }, 'good', /Within its marking/],
+  [{ gauge: '2 bar', marking: '41 bar' }, 'look', /plate again/],
   // 100 kJ is highly hazardous: at 8 bar 2.5 × 901 kPa × (1 − (101 ÷ 901)^0.286) = 1.0475 kJ a litre.
   [{ vessel: '95 L' }, 'good', /Within its marking/],
   [{ vessel: '96 L' }, 'look', /highly hazardous/],
