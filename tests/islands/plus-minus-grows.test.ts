@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Entry } from '../../src/bench/entries.ts';
+import type { Entry, KeptResults } from '../../src/bench/entries.ts';
 import { readNumber } from '../../src/islands/engine/read-number.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { number } from '../../src/islands/fields.ts';
@@ -10,7 +10,8 @@ const field = number('volume', {
   plusMinus: '0.2 L',
   plusMinusGrows: true,
 });
-const read = (entry?: Entry) => readNumber(field, entry, {}, speaker('metric'));
+const read = (entry?: Entry, kept: KeptResults = {}) =>
+  readNumber({ ...field, takes: 'brim' }, entry, kept, speaker('metric'));
 
 test('a jar is known as closely, for its size, as a bucket, until a ± is typed', () => {
   expect(read()).toMatchObject({ pm: 2e-4, pmText: '0.2' });
@@ -20,4 +21,11 @@ test('a jar is known as closely, for its size, as a bucket, until a ± is typed'
   expect(read({ t: '1', p: '0.05', pu: 'L' }).pm).toBeCloseTo(5e-5, 12);
   // What cannot be read has no size.
   expect(read({ t: 'a jar' }).pm).toBe(2e-4);
+});
+
+test('so is one whose volume another worksheet found, which may know it to ± 0', () => {
+  const brim = { v: 1e-3, from: 'x' };
+  expect(read(undefined, { brim }).pm).toBeCloseTo(1e-5, 12);
+  expect(read(undefined, { brim: { ...brim, pm: 0 } })).toMatchObject({ pm: 0, pmText: '0' });
+  expect(read({ t: '20' }, { brim }).pm).toBeCloseTo(2e-4, 12);
 });

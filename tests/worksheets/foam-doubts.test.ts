@@ -3,6 +3,7 @@ import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { $kept, keep } from '../../src/bench/store.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
+import type { NumberReading } from '../../src/islands/engine/reading.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { keepResults } from '../../src/islands/keep-results.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
@@ -13,6 +14,7 @@ import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import receiver from '../../src/worksheets/foam/receiver.tsx';
 import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
+import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 
@@ -110,6 +112,29 @@ describe('a foam that drains by a line', () => {
     const { fields } = readWorksheet(timeInHand, {}, $kept.get(), metric);
     expect(fields.how).toMatchObject({ origin: 'kept', value: 'curve' });
   });
+});
+
+test('the ± of the foam’s density is in the limits, where the liquid is read by volume or height', () => {
+  const kept = (pm: number) => ({ 'foam.density': { v: 80, pm, from: 'x', by: 'foam-density' } });
+  const limits = (measure: string, pm: number) => {
+    const { result, notes } = answered(drainage, { measure }, kept(pm));
+    const { fit } = result as { fit: { quarterTime: { low: number; high: number } } };
+    return { ...fit.quarterTime, notes: notes.join(' ') };
+  };
+  for (const measure of ['volume', 'height']) {
+    const [sure, assumed] = [limits(measure, 0), limits(measure, 15)];
+    expect(sure.notes).not.toContain('density');
+    expect(assumed.notes).toMatch(/hold the ± of the foam’s density, 15\sg\/L/);
+    // The same readings at 65 and at 95 g/L, one ± off, lie well within.
+    const at = (t: string) =>
+      (answered(drainage, { measure, foamDensity: t }).result as { quarter: number }).quarter;
+    expect(assumed.low).toBeLessThan(at('65'));
+    expect(assumed.high).toBeGreaterThan(at('95'));
+    expect(sure.low).toBeGreaterThan(at('65'));
+    expect(sure.high).toBeLessThan(at('95'));
+  }
+  // Weighed, or reckoned by the reader, no share follows it.
+  for (const measure of ['mass', 'share']) expect(limits(measure, 15)).toEqual(limits(measure, 0));
 });
 
 test('a foam of which nothing ever drains is given no time, and no broken number', () => {
@@ -350,6 +375,35 @@ test('a receiver promises no steady lance below the pressure at which a hole cho
   expect(judged(receiver, { low: '0.91' }).verdict).toBe('good');
   // Thinner air outside is choked from lower on.
   expect(judged(receiver, { low: '0.9', atmosphere: '900' }).verdict).toBe('good');
+});
+
+describe('what is kept of a weighed vessel', () => {
+  beforeEach(() => {
+    for (const key of Object.keys($kept.get())) keep(key, undefined);
+  });
+  /** A litre by water, every reading of it with this ±. */
+  const litre = (p: string) => {
+    const typed = { tare: '0.15', filled: '1.149', full: '0.23', temperature: '15' };
+    const entries: Entries = {
+      'foam.method': { t: 'weighed' },
+      'foam.vesselKnown': { t: 'weighed' },
+      ...Object.fromEntries(
+        Object.entries(typed).map(([name, t]) => [
+          benchKey(foamDensity as AnyWorksheet, name),
+          { t, s: 'metric', ...(name !== 'full' && { p }) },
+        ]),
+      ),
+    };
+    const reading = readWorksheet(foamDensity, entries, {}, metric);
+    keepResults(foamDensity, reading, answer(foamDensity, reading, metric), true);
+    const { fields } = readWorksheet(correct as AnyWorksheet, {}, $kept.get(), metric);
+    return fields.vessel as NumberReading;
+  };
+
+  test('is its ± too, where that is nothing', () => {
+    expect(litre('0')).toMatchObject({ origin: 'kept', pm: 0, pmText: '0' });
+    expect(litre('0.001').pm).toBeCloseTo(1.4e-6, 7);
+  });
 });
 
 test('a foam whose liquid is all there is in the vessel is none', () => {

@@ -12,7 +12,7 @@ export interface Bounded {
 export interface FittedCurve extends DrainageCurve {
   /**
    * Squares of the half widths: Student's t squared times the covariance of u = ln τ (τ in s) and
-   * the exponent n.
+   * the exponent n, and what all shares have wrong together.
    */
   readonly spread: { readonly uu: number; readonly un: number; readonly nn: number };
 }

@@ -73,6 +73,10 @@ type Reason =
 const READING_ERROR = 0.01;
 /** Readings after time 0 that a fit of two constants needs to show any scatter worth the name. @source common-practice */
 const FEWEST_READINGS = 4;
+/** Freedom of what no reading here tells of: so many that Student's t is the normal's, 1.96 at 95 %. */
+const MANY = 1000;
+/** The share of all shares by which they are moved together to find how the curve moves with them. */
+const STEP = 1e-3;
 /** A quarter time known no better than within this factor, low to high, is no answer. @source common-practice */
 const WIDEST_BOUNDS = 10;
 
@@ -83,27 +87,34 @@ const WIDEST_BOUNDS = 10;
  * logarithms of c and of the times, with s² = squares/(N − 2), s never under the error of a
  * reading, and t of Student with N − 2 degrees of freedom. The line through the origin, v = r t, does as well where
  * its squares less the curve's are below (t s)², and s_line = √(squares/(N − 1)) below 3 s; its bounds are
- * t × s_line/√Σt², the same t, s_line never under the error of a reading. No range is published.
+ * t × s_line/√Σt², the same t, s_line never under the error of a reading. What all shares have wrong together,
+ * as by a foam's density, no reading shows: it joins as squares, to first order, z times the curve's or the
+ * line's move with it. No range is published.
  *
  * @param readings times in s and shares drained, in any order; time 0 tells the curve nothing
  * @param readingError standard error of one share, 0.01 by default
+ * @param together standard uncertainty of all shares at once, as a share of each; 0 by default
  * @param confidence of the bounds, default `USUAL_CONFIDENCE`
  * @returns the fit, or why there is none
  * @throws {DomainError} a negative time; a share more than five errors outside 0–1; an error not above 0 or
- *   above 0.2; a confidence outside 0–1
+ *   above 0.2; a negative `together`; a confidence outside 0–1
  * @source food-foam-drainage the curve
  * @source gavin-lm parameter uncertainty from (JᵀWJ)⁻¹ (from memory)
+ * @source jcgm-100 5.1.2, what all shares have in common
  */
 export function fitDrainage({
   readings,
   readingError = READING_ERROR,
+  together = 0,
   confidence = USUAL_CONFIDENCE,
 }: {
   readonly readings: readonly DrainageReading[];
   readonly readingError?: number;
+  readonly together?: number;
   readonly confidence?: number;
 }): DrainageFit | Unsupported {
   demand('readingError', readingError, 'ratio', { min: 0, max: 0.2, aboveMin: true });
+  demand('together', together, 'ratio', { min: 0 });
   for (const { time, drained } of readings) {
     demand('time', time, 'time', { min: 0 });
     demand('drained', drained, 'ratio', { min: -5 * readingError, max: 1 + 5 * readingError });
@@ -114,11 +125,13 @@ export function fitDrainage({
   const refused = unfit(times, shares, readingError);
   if (refused) return { supported: false, because: refused };
 
-  const fit = fitLogistic(times.map(Math.log), shares);
+  const logs = times.map(Math.log);
+  const fit = fitLogistic(logs, shares);
   const freedom = times.length - 2;
   const t = studentT({ freedom, confidence });
   const scatter = fit ? Math.sqrt(fit.squares / freedom) : 0;
   const half = t * Math.max(scatter, readingError);
+  const common = together > 0 ? together * studentT({ freedom: MANY, confidence }) : 0;
 
   // A curve is believed only where it beats the line by more than the scatter can (F = t² for one
   // constant more); a line that misses the readings by three errors is no rival.
@@ -126,28 +139,30 @@ export function fitDrainage({
   const missed = Math.sqrt(line.squares / (freedom + 1));
   const gained = line.squares - (fit?.squares ?? line.squares);
   if (gained < half ** 2 && missed < 3 * Math.max(scatter, readingError)) {
-    const reach = (t * Math.max(missed, readingError)) / Math.sqrt(line.timesSquared);
     const { rate } = line;
+    const own = (t * Math.max(missed, readingError)) / Math.sqrt(line.timesSquared);
+    const reach = Math.hypot(own, common * rate);
     const straight = { rate, low: Math.max(0, rate - reach), high: rate + reach };
     return { supported: false, because: 'no-curvature', straight, upTo: times.at(-1)! };
   }
   if (!fit) return { supported: false, because: 'no-single-curve' };
 
   const { uu, un, nn } = fit.inverse;
-  const curve: FittedCurve = {
+  const read: FittedCurve = {
     halfTime: Math.exp(fit.u),
     exponent: fit.n,
     spread: { uu: half ** 2 * uu, un: half ** 2 * un, nn: half ** 2 * nn },
   };
-  const exponent = exponentBounds(curve);
+  const open = drainTimeBounds({ curve: read, share: 0.25 });
+  if (exponentBounds(read).low <= 0 || open.high > WIDEST_BOUNDS * open.low)
+    return { supported: false, because: 'curve-not-fixed' };
+  const curve = common > 0 ? movedBy(common, read, logs, shares) : read;
   const quarterTime = drainTimeBounds({ curve, share: 0.25 });
   const halfTime = drainTimeBounds({ curve, share: 0.5 });
-  if (exponent.low <= 0 || quarterTime.high > WIDEST_BOUNDS * quarterTime.low)
-    return { supported: false, because: 'curve-not-fixed' };
   return {
     supported: true,
     curve,
-    exponent,
+    exponent: exponentBounds(curve),
     constant: constantBounds(curve),
     quarterTime,
     halfTime,
@@ -159,6 +174,26 @@ export function fitDrainage({
       ...(scatter > 3 * readingError ? [{ code: 'poor-fit', of: 'readings' }] : []),
     ],
   };
+}
+
+/** The curve, its spread wider by what a share `common` of all shares moves it. */
+function movedBy(
+  common: number,
+  curve: FittedCurve,
+  logs: readonly number[],
+  shares: readonly number[],
+): FittedCurve {
+  const [more, less] = [1 + STEP, 1 - STEP].map((times) =>
+    fitLogistic(
+      logs,
+      shares.map((share) => share * times),
+    ),
+  );
+  if (!more || !less) return curve;
+  const du = (common * (more.u - less.u)) / (2 * STEP);
+  const dn = (common * (more.n - less.n)) / (2 * STEP);
+  const { uu, un, nn } = curve.spread;
+  return { ...curve, spread: { uu: uu + du ** 2, un: un + du * dn, nn: nn + dn ** 2 } };
 }
 
 function unfit(

@@ -41,6 +41,8 @@ interface Doubt {
     readonly pm: number;
     readonly label: string;
   }[];
+  /** Whether any reading shown has a ±, be it of 0: where none has, how sure a result is stays unknown. */
+  readonly told: boolean;
   readonly work: (x: readonly number[]) => unknown;
   /** What the worksheet is given then. */
   readonly values: (x: readonly number[]) => Parameters<AnyWorksheet['judge']>[1];
@@ -55,21 +57,23 @@ export function doubtOf(
 ): Doubt {
   const chosen = choices(reading.fields);
   // A hidden field counts for nothing, so its ± need not be asked about.
-  const doubtful = Object.entries(reading.fields).flatMap(([name, field]) => {
+  const read = Object.entries(reading.fields).flatMap(([name, field]) => {
     const value = reading.values?.[name];
     return field.type === 'number' &&
-      doubtAbout(field) > 0 &&
       isShown(field.field.when, chosen) &&
-      typeof value === 'number'
-      ? [{ name, label: field.field.label, pm: field.pm, value }]
+      typeof value === 'number' &&
+      (field.pmText !== undefined || field.pm > 0)
+      ? [{ name, label: field.field.label, pm: doubtAbout(field), value }]
       : [];
   });
+  const doubtful = read.filter(({ pm }) => pm > 0);
   const values = (x: readonly number[]) => ({
     ...reading.values,
     ...Object.fromEntries(doubtful.map(({ name }, i) => [name, x[i]])),
   });
   return {
     fields: doubtful,
+    told: read.length > 0,
     work: onceEach(
       (x) => sheet.work(values(x), pms, reading.typed),
       [doubtful.map(({ value }) => value), result],
@@ -104,17 +108,17 @@ function onceEach(
 
 /** Carries the ± of every number field through to one result, to first order. */
 export function carried(
-  { fields, work }: Doubt,
+  { fields, told, work }: Doubt,
   of: (result: unknown) => number | undefined,
 ): Sure | undefined {
-  if (fields.length === 0) return undefined;
+  if (!told) return undefined;
   try {
     const { u, parts } = firstOrder(
       (x) => of(work(x)) ?? Number.NaN,
       fields.map(({ value }) => value),
       fields.map(({ pm }) => pm),
     );
-    if (!Number.isFinite(u) || u === 0) return undefined;
+    if (!Number.isFinite(u)) return undefined;
     const largest = parts.indexOf(Math.max(...parts));
     return { pm: u, mostFrom: fields.length > 1 ? fields[largest]?.label : undefined };
   } catch (error) {

@@ -42,7 +42,8 @@ export function readNumber(
   const base = { type: 'number', field, unit } as const;
   const [typed = '', typedIn] = asTyped(entry?.t, entry?.u, field.kind, unit);
   const parsed = readText(field, typed, typedIn, say);
-  const share = own && parsed.ok && example?.ok ? parsed.value / example.value : 1;
+  const size = own ? parsed.ok && parsed.value : fromKept?.v;
+  const share = field.plusMinusGrows && size && example?.ok ? size / example.value : 1;
   const pm = readPlusMinus(field, entry, unit, own ? undefined : fromKept?.pm, say, share);
   if (!own && upstream && !fromKept) {
     const { asks } = field;

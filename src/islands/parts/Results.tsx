@@ -17,7 +17,7 @@ const LEAST_SHARE = 5e-5;
 /** A result in one system of units: its number, its unit and its ±, rounded alike. */
 export function worded(value: number, spec: Shown, found: Sure | undefined, system: System) {
   const kind = spec.kind;
-  const sure = found && found.pm < LEAST_SHARE * Math.abs(value) ? undefined : found;
+  const sure = found && found.pm <= LEAST_SHARE * Math.abs(value) ? undefined : found;
   const unit = handy(value, kind, (spec.units ?? KINDS[kind].shown)[system]);
   const how = sure ? { uncertainty: sure.pm } : precision(kind, spec);
   const { text, number, unit: symbol } = formatQuantity(value, kind, unit, how);

@@ -7,7 +7,7 @@ import { MINUTE } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { MINUTES, PERCENT } from '../shared/amounts.ts';
+import { FOAM, MINUTES, PERCENT } from '../shared/amounts.ts';
 import { DrainagePlot } from '../shared/DrainagePlot.tsx';
 import { drainageFields } from './drainage-fields.ts';
 
@@ -48,7 +48,7 @@ export default worksheet({
     }),
     ...drainageFields,
   },
-  work: (v, _, typed) => {
+  work: (v, pm, typed) => {
     const { expansion } = foamDensity({ tare: 0, full: v.foamDensity, vessel: 1 });
     const readings = {
       mass: () =>
@@ -73,7 +73,10 @@ export default worksheet({
         ),
       share: () => v.byShare,
     }[v.measure]();
-    const found = fitDrainage({ readings, readingError: v.error });
+    const asked = v.measure === 'volume' || v.measure === 'height';
+    // Shares go as one over what the scale says: to first order both are off by as much of themselves.
+    const together = asked ? pm.foamDensity / v.foamDensity : 0;
+    const found = fitDrainage({ readings, readingError: v.error, together });
     const line = !found.supported && found.because === 'no-curvature' ? found : undefined;
     const curve: Drainage | undefined = found.supported ? found.curve : line?.straight;
     // By the line too: what follows reckons with it so far, and one that does not rise has neither.
@@ -84,7 +87,8 @@ export default worksheet({
     const most = v.measure === 'share' ? Math.max(...readings.map(({ drained }) => drained)) : 0;
     // Shares with their sign behind them are meant so.
     const fractions = most < FRACTION && !typed?.('byShare').includes('%') ? most : 0;
-    return { readings, fit: found, line, curve, quarter: after(0.25), half: after(0.5), fractions };
+    const [quarter, half] = [after(0.25), after(0.5)];
+    return { readings, fit: found, line, curve, quarter, half, fractions, together };
   },
   results: {
     quarter: {
@@ -161,7 +165,12 @@ export default worksheet({
         }
       : { verdict: 'good', say: `${about} Have the foam in the mix well before that.` };
   },
-  notes: ({ fit, line, quarter, half }, _, say) => [
+  notes: ({ fit, line, quarter, half, together }, v, say) => [
+    ...(together > v.error
+      ? [
+          `The limits hold the ± of the foam’s density, ${say(together * v.foamDensity, 'density', { units: FOAM, significant: 2 })}: all shares follow it. Weigh the foam for closer ones, or weigh the liquid, which asks no density.`,
+        ]
+      : []),
     ...(line && quarter !== undefined && half !== undefined
       ? [
           `If it went on so, a quarter would be out after ${say(quarter, 'time', { units: MINUTES, significant: 2 })} and half after ${say(half, 'time', { units: MINUTES, significant: 2 })}: other worksheets go by these until your readings show the bend.`,
@@ -232,6 +241,7 @@ export default worksheet({
   sources: [
     'food-foam-drainage',
     'gavin-lm',
+    'jcgm-100',
     'benson-1973',
     'mukunda-2016',
     'usda-stp-8-3',

@@ -103,6 +103,33 @@ describe('fitting the drainage of a foam', () => {
     expect(wrong).toBeLessThan(0.05);
   });
 
+  test.each([0.05, 0.1, 0.19])(
+    'bounds hold what all shares have wrong together: %s',
+    (together) => {
+      const jar = { halfTime: 1320, exponent: 1.5, first: 120, last: 1800, count: 10 };
+      const wrong = (told: number) => {
+        const off = normal(104_729);
+        let [asked, missed] = [0, 0];
+        for (let seed = 1; seed <= TRIALS; seed++) {
+          const factor = 1 + together * off();
+          const read = readings(jar, 0.01, 7919 * seed).map(({ time, drained }) => ({
+            time,
+            drained: drained * factor,
+          }));
+          if (read.some(({ drained }) => drained > 1)) continue;
+          const fit = fitDrainage({ readings: read, together: told });
+          if (!fit.supported) continue;
+          asked++;
+          if (!holds(fit.quarterTime, jar.halfTime * 3 ** (-1 / jar.exponent))) missed++;
+        }
+        expect(asked).toBeGreaterThan(0.95 * TRIALS);
+        return missed / asked;
+      };
+      expect(wrong(together)).toBeLessThan(0.08);
+      expect(wrong(0)).toBeGreaterThan(0.15);
+    },
+  );
+
   test('bounds widen with the error of a reading and with the confidence', () => {
     const jar = { halfTime: 600, exponent: 1.3, first: 60, last: 1800, count: 8 };
     const width = (readingError: number, confidence: number) => {
@@ -250,6 +277,17 @@ describe('readings that cannot support a fit', () => {
     expect(scattered.rate).toBeCloseTo(1e-3 - 8.1 / 327_600, 10);
     const missed = Math.sqrt((6 * 0.045 ** 2 - 8.1 ** 2 / 327_600) / 5);
     expect(scattered.high - scattered.rate).toBeCloseTo((2.7764 * missed) / Math.sqrt(327_600), 8);
+    // What all shares have wrong together moves the line by as much of itself: z · 5 % of it, as squares (z = 1.9623 of a thousand degrees).
+    const doubted = fitDrainage({
+      readings: [0.03, 0.06, 0.09, 0.12, 0.15].map((drained, i) => ({
+        time: 60 * (i + 1),
+        drained,
+      })),
+      together: 0.05,
+    });
+    if (doubted.supported || doubted.because !== 'no-curvature') throw new Error('expected a line');
+    const reach = Math.hypot((3.1824 * 0.01) / Math.sqrt(198_000), 1.9623 * 0.05 * 5e-4);
+    expect(doubted.straight.high).toBeCloseTo(5e-4 + reach, 8);
     // However unsure, liquid does not flow back: t = 9.925 would reach below nothing.
     expect(line([0.015, 0.03, 0.045, 0.06], 0.99).low).toBe(0);
   });
