@@ -95,6 +95,8 @@ test.each([
   // More than the mixer asks for are chosen, for whole pieces.
   const chosen = { [volume]: '20 L', 'mix.largestLoad': '1 L', 'mix.leastLoads': '23' };
   expect(asked(sheet, chosen).verdict).toBe('good');
+  // No more than the clock reckons.
+  expect(() => asked(sheet, { ...chosen, 'mix.leastLoads': '201' })).toThrow('at most 200');
 });
 
 describe('pieces that are not filled from one load', () => {

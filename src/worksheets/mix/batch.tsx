@@ -14,6 +14,9 @@ import { results } from './batch-results.ts';
 import { amountsOf, bagRows, leavesFurther, NAMES } from './batch-tables.ts';
 import { mixRefusals } from './mix-doubts.ts';
 
+/** For less of a bag than this nobody rounds to whole ones. A choice. */
+const PART_OF_A_BAG = 0.1;
+
 export default worksheet({
   id: 'batch',
   question: 'What goes into the whole batch, with everything in it?',
@@ -47,7 +50,9 @@ export default worksheet({
       say:
         v.aim === 'bags'
           ? `All of it in that volume comes to ${density} wet and ${say(design.ovenDryDensity, 'density', { units: DENSITY })} dry. Is that what the part needs?`
-          : `${bags.exact.toFixed(2)} bags. The table says what rounding to whole ones does to the rest.`,
+          : bags.exact < PART_OF_A_BAG
+            ? 'Weigh it out as in the table below: it takes a small part of a bag.'
+            : `${bags.exact.toFixed(2)} bags. The table says what rounding to whole ones does to the rest.`,
     });
   },
   notes: ({ design }) => [

@@ -6,6 +6,7 @@ import { formatNumber } from '../../core/quantity/format.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import { histogram, shareWithin } from '../../core/uncertainty/spread.ts';
 import { refused } from '../../islands/engine/problems.ts';
+import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
@@ -20,6 +21,14 @@ import { sandTakenAsDry } from './recipe-fields.ts';
 const BINS = 36;
 /** Loads that land this often need no better scale; below half, more miss than land. A choice. */
 const [MOSTLY, SELDOM] = [0.9, 0.5];
+
+/** Odds at the head of a sentence. What misses a line does not read as it, and no number of trials is certainty. */
+function oddsInWords(odds: number, say: Say): string {
+  const how = { units: PERCENT, significant: 2 };
+  return odds >= 0.995
+    ? `More than ${say(0.99, 'ratio', how)}`
+    : saidApart(odds, 'ratio', [SELDOM, MOSTLY], say, how);
+}
 
 export default worksheet({
   id: 'landing',
@@ -152,11 +161,7 @@ export default worksheet({
         : first
           ? `What to improve first: ${first.label.toLowerCase()}.`
           : '';
-    // What misses a line does not read as it.
-    const inWords = saidApart(odds, 'ratio', [SELDOM, MOSTLY], say, {
-      units: PERCENT,
-      significant: 2,
-    });
+    const inWords = oddsInWords(odds, say);
     if (odds >= MOSTLY)
       return {
         verdict: 'good',
@@ -217,7 +222,7 @@ export default worksheet({
           bins={histogram(found.wetDensity.landed, { ...ends, bins: BINS })}
           band={band}
           target={values.target}
-          odds={odds}
+          odds={oddsInWords(odds, say)}
           say={say}
         />
         <RankedBars

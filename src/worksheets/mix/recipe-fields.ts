@@ -101,7 +101,7 @@ export const leastLoads = number('count', {
   usual: true,
   example: '1',
   min: '1',
-  max: '1000',
+  max: '200',
   whole: true,
   bench: 'mix.leastLoads',
   folded: true,

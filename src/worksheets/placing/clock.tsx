@@ -49,7 +49,7 @@ export default worksheet({
       max: '10 m3',
       bench: 'mix.largestLoad',
     }),
-    leastLoads: { ...leastLoads, max: '200' },
+    leastLoads,
     latest: minutes('The foam lasts', '10.6 min', {
       help: 'From the lance until it must be in the mix.',
       aboveMin: true,

@@ -4,14 +4,15 @@ import { formatNumber } from '../../core/quantity/format.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { WIDTH } from '../../islands/plots/scale.ts';
-import { DENSITY, PERCENT } from './amounts.ts';
+import { DENSITY } from './amounts.ts';
 
 interface Props {
   readonly bins: readonly { readonly from: number; readonly to: number; readonly share: number }[];
   /** Wet densities, kg/m³: the ends of what is near enough, and what was planned. */
   readonly band: { readonly low: number; readonly high: number };
   readonly target: number;
-  readonly odds: number;
+  /** How many land near enough, in words. */
+  readonly odds: string;
   readonly say: Say;
 }
 
@@ -28,7 +29,7 @@ export function LandingHistogram({ bins, band, target, odds, say }: Props) {
   const x = (si: number) =>
     Math.min(RIGHT, Math.max(LEFT, LEFT + ((si - low) / (high - low)) * (RIGHT - LEFT)));
   const y = (share: number) => FOOT - (share / most) * (FOOT - TOP - 10);
-  const words = `${say(odds, 'ratio', { units: PERCENT, significant: 2 })} of batches land between ${say(band.low, 'density', { units: DENSITY })} and ${say(band.high, 'density', { units: DENSITY })}`;
+  const words = `${odds} of batches land between ${say(band.low, 'density', { units: DENSITY })} and ${say(band.high, 'density', { units: DENSITY })}`;
   const dense = (si: number) => Math.round(toUnit(si, 'density', unit) * 10) / 10;
   const marks = [band.low, target, band.high].map((si) => ({ si, text: `${dense(si)}` }));
   const close = x(band.high) - x(band.low) < 96;

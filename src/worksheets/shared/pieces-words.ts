@@ -1,5 +1,5 @@
 import type { Kept } from '../../bench/entries.ts';
-import { justUnder } from '../../core/quantity/dust.ts';
+import { justOver, justUnder } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { MM } from './amounts.ts';
 import { oneUnit } from './one-unit.ts';
@@ -34,14 +34,31 @@ const TINY = 1e-4;
 /** So is a measure below this, m: of centimetres, or of a point for a comma. A choice: no source. */
 const THIN = 0.01;
 
+/** And a piece larger than this, m³: of mix it weighs 300 kg and takes a day of loads. A choice: no source. */
+const HUGE = 0.5;
+
 /** What may well be small: a hole for a bolt, an end that tapers off. */
 const SMALL = ['innerDiameter', 'thinEnd', 'topDiameter'];
 
-/** Whether a form's size is sooner a slip of a unit. Volume in m³, measures in m. */
-export const maybeSlip = (volume: number, form: object): boolean =>
+interface Sided {
+  readonly shape: string;
+  readonly length?: number;
+  readonly width?: number;
+  readonly thickness?: number;
+}
+
+/** No slab is thicker than it is long and wide: that is a block. */
+const onEnd = ({ shape, length = 0, width = 0, thickness = 0 }: Sided) =>
+  shape === 'slab' && thickness > Math.max(length, width);
+
+/** Whether a form's size is sooner a slip of a unit. Volume in m³, measures in m; one of 0 is none, as a ball has no flat. */
+export const maybeSlip = (volume: number, form: Sided): boolean =>
   volume < TINY ||
+  volume > justOver(HUGE) ||
+  onEnd(form) ||
   Object.entries(form).some(
-    ([name, side]) => typeof side === 'number' && side < justUnder(THIN) && !SMALL.includes(name),
+    ([name, side]) =>
+      typeof side === 'number' && side > 0 && side < justUnder(THIN) && !SMALL.includes(name),
   );
 
 export const CHECK_MEASURES = 'check each measure, its unit and its decimal point.';

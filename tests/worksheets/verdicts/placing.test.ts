@@ -105,6 +105,30 @@ verdicts(shapes, {}, [
   [{ length: '100 mm', width: '100 mm', thickness: '10 mm' }, 'good', /^Make/],
   [{ length: '99 mm', width: '100 mm', thickness: '10 mm' }, 'look', /^One form holds 99\.0\smL/],
   [{ length: '450 mm', width: '300 mm', thickness: '6 mm' }, 'look', /holds 810\smL: check each/],
+  // A ball has no flat.
+  [{ shape: 'ball', diameter: '300 mm' }, 'good', /^Make/],
+  [{ shape: 'ball', diameter: '57 mm' }, 'look', /^One form holds 97\.0\smL: check/],
+  [{ shape: 'cap', baseDiameter: '9 mm', height: '300 mm' }, 'look', /check/],
+]);
+
+// Half a cubic metre, 5 × 1 m and 100 mm thick; and what is thicker than long and wide lies as no slab does.
+verdicts(pieces, {}, [
+  [slab('100 mm', '5 m', '1 m'), 'good', /^Make/],
+  [slab('101 mm', '5 m', '1 m'), 'look', /of 505\sL each: check/],
+  [slab('450 mm', '450 mm', '300 mm'), 'good', /^Make/],
+  [slab('60 cm', '450 mm', '300 mm'), 'look', /450 × 300 × 600\smm, of 81\.0\sL each: check/],
+  [
+    {
+      pieces: [{ shape: 'block', count: '1', length: '450 mm', width: '300 mm', height: '600 mm' }],
+    },
+    'good',
+    /^Make/,
+  ],
+]);
+verdicts(shapes, { length: '450 mm', width: '300 mm' }, [
+  [{ thickness: '450 mm' }, 'good', /^Make/],
+  [{ thickness: '451 mm' }, 'look', /check/],
+  [{ length: '450 cm', width: '300 cm', thickness: '60 mm' }, 'look', /holds 810\sL: check/],
 ]);
 
 // Cores of four fifths of a slab: 400 × 270 mm of 450 × 300.
