@@ -29,6 +29,8 @@ export interface ResultSpec<R> {
   readonly aboutZero?: 'good' | 'any';
   /** The standard uncertainty that repeated readings show by their scatter, in SI; joins the ± carried. */
   readonly scatter?: (result: R) => number | undefined;
+  /** What the instrument of a list brings, whose readings have no ± of their own, in SI, and the list; joins it too. */
+  readonly listed?: (result: R) => readonly [pm: number, list: string] | undefined;
   /** A few words under the number. */
   readonly note?: string;
   /** Decimals, in place of significant digits: 0 for what is counted, 2 for money. */

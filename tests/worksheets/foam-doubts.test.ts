@@ -406,6 +406,33 @@ describe('what is kept of a weighed vessel', () => {
   });
 });
 
+test('a slip in how the vessel is known is named where it is', () => {
+  const refused = (typed: Readonly<Record<string, string>>) => {
+    const entries: Entries = Object.fromEntries(
+      Object.entries({ tare: '0.85', full: '2.45', ...typed }).map(([name, t]) => [
+        benchKey(foamDensity as AnyWorksheet, name),
+        { t, s: 'metric' },
+      ]),
+    );
+    const found = answer(foamDensity, readWorksheet(foamDensity, entries, {}, metric), metric);
+    return found.ok ? [] : found.problems;
+  };
+  // Full of water lighter than full of foam.
+  expect(refused({ vesselKnown: 'weighed', filled: '2.083' })).toEqual([
+    {
+      input: 'foam-density-filled',
+      say: expect.stringMatching(/^Full of water, 2\.083\skg, .* full of foam, 2\.45\skg\./),
+    },
+  ]);
+  expect(refused({ vesselKnown: 'weighed', filled: '20.83' })).toEqual([]);
+  expect(refused({ vessel: '1' })).toEqual([
+    {
+      input: 'foam-density-full',
+      say: expect.stringMatching(/, 2\.45\skg, .*by its volume that makes 1\.85\skg/),
+    },
+  ]);
+});
+
 test('a foam whose liquid is all there is in the vessel is none', () => {
   const weighed = { tare: '0.85', full: '2.45' };
   for (const drained of ['1600', '1600.001', '1700'])

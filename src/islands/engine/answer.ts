@@ -44,8 +44,13 @@ export function answer(
       const value = spec.of(result);
       if (value === undefined) continue;
       if (!Number.isFinite(value)) throw notFinite(name);
+      const [listed, list] = spec.listed?.(result) ?? [];
       const sure = spec.sure
-        ? withScatter(carried(doubt, spec.of), spec.scatter?.(result))
+        ? withScatter(
+            withScatter(carried(doubt, spec.of), spec.scatter?.(result)),
+            listed,
+            list && sheet.fields[list].label,
+          )
         : undefined;
       numbers[name] = { value, ...(sure && { sure }) };
     }

@@ -24,13 +24,17 @@ export const doubtAbout = (reading: FieldReading): number =>
 
 const SCATTER = 'the scatter of the readings';
 
-/** Joins what readings scatter to what their instruments leave open: both by chance, so as squares. */
-export function withScatter(sure: Sure | undefined, scatter: number | undefined): Sure | undefined {
+/** Joins what readings scatter, or `from` elsewhere, to what their instruments leave open: by chance, so as squares. */
+export function withScatter(
+  sure: Sure | undefined,
+  scatter: number | undefined,
+  from = SCATTER,
+): Sure | undefined {
   if (!scatter || !Number.isFinite(scatter)) return sure;
   const pm = Math.hypot(sure?.pm ?? 0, scatter);
   return {
     pm,
-    mostFrom: scatter > (sure?.pm ?? 0) ? SCATTER : sure?.mostFrom,
+    mostFrom: scatter > (sure?.pm ?? 0) ? from : sure?.mostFrom,
   };
 }
 

@@ -9,7 +9,7 @@ import { precision } from '../engine/say.ts';
 import type { ResultSpec } from '../worksheet.ts';
 
 /** How a result looks, wherever it comes from. */
-type Shown = Omit<ResultSpec<never>, 'of' | 'scatter'>;
+type Shown = Omit<ResultSpec<never>, 'of' | 'scatter' | 'listed'>;
 
 /** The least share of a result that its ± is said of: a smaller one would promise digits no reading holds. */
 const LEAST_SHARE = 5e-5;

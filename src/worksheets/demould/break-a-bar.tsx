@@ -55,6 +55,7 @@ export default worksheet({
       of: (r) => r.reading,
       units: KPA,
       significant: 2,
+      note: 'one standard uncertainty, about two times in three; so are the ± of the tape and of the scale',
     },
     own: {
       label: 'Of the first bar’s strength, from its own weight',
@@ -177,7 +178,7 @@ export default worksheet({
   tables: [
     {
       caption: 'Bar by bar',
-      columns: ['Bar', 'Load', 'Strength', '± of the readings'],
+      columns: ['Bar', 'Load', 'Strength', '± of the readings, two times in three'],
       rows: ({ read, broken, counted }, _, say) =>
         broken.map((bar, i) => [
           counted.includes(bar) ? `${i + 1}` : `${i + 1}, left out`,

@@ -23,11 +23,18 @@ const gained = (settled: ConstantMass | undefined) => (settled?.change ?? 0) < 0
 /** Between these an oven drives out the free water and leaves the cement its own, K. Common practice, no source. */
 const DRIES = { least: ICE_POINT + 100, most: ICE_POINT + 110 } as const;
 
+/** Tight film weighs a few hundredths of a piece and less; so much more is sooner a slip. Common practice, no source. */
+const FILM_MOST = 0.1;
+
+/** What the scale leaves open of a dried density. */
+const byScale = ({ dry }: { readonly dry: { readonly scale: number } | undefined }) =>
+  dry && ([dry.scale, 'weighings'] as const);
+
 export default worksheet({
   id: 'piece-density',
   question: 'How dense is this hardened piece?',
   fields: pieceFields,
-  work: (v) => {
+  work: (v, pm) => {
     const baths = { waterDensity: waterDensity(v.water), filmDensity: v.film };
     const mass = exact(v.mass);
     const wrapped = exact(v.wrapped);
@@ -46,7 +53,9 @@ export default worksheet({
         densityByHanging({ mass, wrapped, sinker: exact(v.sinker), both: exact(v.both) }, baths),
     }[v.method]();
     demand('density', found.density, 'density', POSSIBLE_DENSITY, 'no-such-piece');
-    if (v.dried === 'no') return { found, dry: undefined };
+    const inWater = v.method === 'gain' || v.method === 'hanging';
+    const film = inWater ? v.wrapped / v.mass - 1 : 0;
+    if (v.dried === 'no') return { found, film, dry: undefined };
     const settled = constantMass(v.weighings);
     const driedMass = v.weighings.at(-1)!.mass;
     const moisture = moistureByMass({ moist: v.mass, dry: driedMass });
@@ -54,7 +63,9 @@ export default worksheet({
     demand('dryDensity', density, 'density', POSSIBLE_DENSITY, 'no-such-piece');
     const hot = v.oven > DRIES.most;
     const done = settled.constant && !hot;
-    return { found, dry: { mass: driedMass, density, moisture, settled, hot, done } };
+    // Weighed on the scale that weighed the piece.
+    const scale = pm.mass / found.volume;
+    return { found, film, dry: { mass: driedMass, density, scale, moisture, settled, hot, done } };
   },
   results: {
     density: {
@@ -70,6 +81,7 @@ export default worksheet({
       of: (r) => (r.dry?.done ? r.dry.density : undefined),
       units: DENSITY,
       sure: true,
+      listed: byScale,
       answer: true,
     },
     last: {
@@ -78,6 +90,7 @@ export default worksheet({
       of: (r) => (r.dry?.done ? undefined : r.dry?.density),
       units: DENSITY,
       sure: true,
+      listed: byScale,
       note: 'not its dry density, and not kept as such',
     },
     moisture: {
@@ -112,8 +125,13 @@ export default worksheet({
     },
     volume: { label: 'Volume', kind: 'volume', of: (r) => r.found.volume, units: LITRES },
   },
-  judge: ({ found, dry }, { oven }, say) => {
+  judge: ({ found, film, dry }, { mass, wrapped, oven }, say) => {
     const density = say(found.density, 'density', { units: DENSITY });
+    if (film > FILM_MOST)
+      return {
+        verdict: 'look',
+        say: `Weigh it in its film again: by ${say(wrapped, 'mass', { plain: true })} wrapped and ${say(mass, 'mass', { plain: true })} bare the film would be ${say(film, 'ratio', { units: PERCENT, significant: 2 })} of the piece. Film taken for so heavy puts the density wrong.`,
+      };
     if (!dry)
       return {
         verdict: 'look',

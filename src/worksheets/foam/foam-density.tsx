@@ -36,6 +36,8 @@ export default worksheet({
     if (v.weighings === 'several')
       for (const [i, full] of fulls.entries())
         demand(`fulls.${i}.full`, full, 'mass', { min: v.tare, aboveMin: true }, 'no-foam');
+    if (v.vesselKnown === 'weighed')
+      demand('filled', v.filled, 'mass', { min: Math.max(...fulls), aboveMin: true }, 'no-water');
     const spread = repeated({ values: fulls, kind: 'mass' });
     const asMade = foamDensity({ tare: v.tare, full: spread.mean, vessel: volume });
     const parted = partDrained({
@@ -56,6 +58,7 @@ export default worksheet({
       range,
       share: parted.share,
       count: fulls.length,
+      scale: v.weighings === 'several' ? v.scale / volume : 0,
     };
     return { apparent: foam.apparent, assumed: false, weighed };
   },
@@ -68,6 +71,7 @@ export default worksheet({
       sure: true,
       scatter: ({ weighed }) =>
         weighed?.spread.uncertainty && weighed.spread.uncertainty / weighed.volume,
+      listed: ({ weighed }) => weighed && [weighed.scale, 'fulls'],
     },
     expansion: {
       label: 'Expansion',
@@ -168,8 +172,10 @@ export default worksheet({
   refusals: {
     'no-foam': ({ quantity, value, allowed }, say) =>
       `Weighing ${Number(quantity.split('.')[1]) + 1}: read ${say(value, 'mass', { plain: true })}; it must be more than the empty vessel, ${say(allowed.min!, 'mass', { plain: true })}.`,
-    'no-gas': () =>
-      'The full vessel is as heavy as if it held plain solution. Check that it was foam to the brim, and that the empty weight is of the same vessel.',
+    'no-water': ({ value, allowed }, say) =>
+      `Full of water, ${say(value, 'mass', { plain: true })}, the vessel must weigh more than full of foam, ${say(allowed.min!, 'mass', { plain: true })}. Check both, and their units.`,
+    'no-gas': ({ value, allowed }, say) =>
+      `The full vessel, ${say(value, 'mass', { plain: true })}, is as heavy as if it held plain solution: by its volume that makes ${say(allowed.max!, 'mass')}. Check that volume and its unit, that it was foam to the brim, and that the empty weight is of the same vessel.`,
     'more-than-the-foam-held': () =>
       'That is as much liquid as everything in the vessel weighs, or more. Check the weighing, and the unit of the liquid.',
   },

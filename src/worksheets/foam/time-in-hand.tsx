@@ -7,7 +7,7 @@ import { afterWaiting, timeInHand } from '../../core/foam/time-in-hand.ts';
 import { MINUTE } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, MINUTES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { DRAINED } from '../shared/drained-foam.ts';
+import { DRAINED, STANDS_MOST } from '../shared/drained-foam.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
 import { waitingFields } from './waiting-fields.ts';
 
@@ -130,6 +130,11 @@ export default worksheet({
       return {
         verdict: 'look',
         say: `${then}. Nothing ever drains at the rate given, so it sets no time, and yet every foam drains: read yours for longer, and give what you find.`,
+      };
+    if (quarter > STANDS_MOST)
+      return {
+        verdict: 'look',
+        say: `Look at ${v.how === 'curve' ? 'the half time and the exponent' : 'the share drained a minute'}, and at the unit: a quarter would be out after ${say(quarter, 'time', { significant: 2 })}, and hardly any foam stands so long (from memory). ${then}.`,
       };
     if (latest === undefined || v.wait > quarter)
       return {

@@ -70,6 +70,16 @@ export const weighingFields = {
       }),
     },
   }),
+  scale: number('mass', {
+    label: '± of the scale',
+    help: 'Of each weighing: what the scale has wrong, they have all.',
+    example: '0.01 kg',
+    min: '0 kg',
+    max: '5 kg',
+    usual: true,
+    when: { method: ['weighed'], weighings: ['several'] },
+    folded: true,
+  }),
   drained: number('volume', {
     label: 'Clear liquid at the bottom by then',
     help: 'Pour it off under the foam, or read its height. It is taken out of the reckoning.',

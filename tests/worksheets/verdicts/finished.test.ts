@@ -50,6 +50,13 @@ verdicts(pieceDensity, { ...block, ...weighed(0.63) }, [
   [weighed(0.63, 23), 'look', /no two weighings/],
 ]);
 
+const inWater = { method: 'gain', mass: '0.705 kg', gain: '1.45 kg', dried: 'no' };
+verdicts(pieceDensity, inWater, [
+  // Film up to a tenth of the piece, 70.5 g.
+  [{ wrapped: '0.775 kg' }, 'look', /whatever water it holds/],
+  [{ wrapped: '0.776 kg' }, 'look', /^Weigh it in its film again/],
+]);
+
 /** Between 80 and 225 psi, 0.5516 and 1.5513 MPa. */
 const crushed = { wet: '600 kg/m3', dry: '465 kg/m3', own: 'crushed', crushedAge: '28 d' };
 const two = (one: number, other: number) => ({ crushed: `465 ${one}\n465 ${other}` });

@@ -29,6 +29,9 @@ verdicts(timeInHand, waiting, [
   [{ wait: '20 min' }, 'look', /Make it afresh/],
   [{ wait: '20.1 min' }, 'stop', /breaks under the paddle/],
   [{ perMinute: '0 %' }, 'look', /Nothing ever drains/],
+  // A quarter in four hours is 0.1042 % a minute.
+  [{ perMinute: '0.105 %' }, 'good', /^Blend it before/],
+  [{ perMinute: '0.104 %' }, 'look', /^Look at the share drained a minute, and at the unit/],
   // 0.722 × (80 − 66.15) is 10 kg/m³ too light, once 18.54 % are out: at 7.416 minutes.
   [{ tolerance: '10 kg/m3', wait: '5.5 min' }, 'good', /you have until 7\.42\smin/],
   [{ tolerance: '10 kg/m3', wait: '5.6 min' }, 'look', /out of tolerance/],
