@@ -3,6 +3,8 @@ import { foamingSolution, MEASURED_WATER_DENSITY } from '../../core/foam/solutio
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { foamFaultDoubt } from '../shared/foam-doubt.ts';
+import { judgeBy } from '../shared/judge-by.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
 import { curd, doseOf } from './dose.ts';
 import { solutionDoubt, strengthOf } from './solution-doubt.ts';
@@ -91,12 +93,10 @@ export default worksheet({
     },
   },
   judge: ({ solution }, v, say) => {
-    const doubt = solutionDoubt(solution, v.glycerol, say);
-    if (doubt) return doubt;
-    return {
+    return judgeBy([foamFaultDoubt(v.foamDensity, say), solutionDoubt(solution, v, say)], {
       verdict: 'good',
       say: `In this order: ${solutionOrder(solution)}. Stir the ${say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME })} of concentrate in gently: froth made in the tank is concentrate wasted.`,
-    };
+    });
   },
   notes: ({ lost }, _, say) => [
     ...(lost

@@ -16,10 +16,24 @@ type Volumes = Pick<FoamingSolution, 'concentrateVolume' | 'waterVolume'>;
 export const strengthOf = ({ concentrateVolume, waterVolume }: Volumes): number =>
   concentrateVolume / (concentrateVolume + waterVolume);
 
-/** What is strange about a solution with so large a share of glycerol, by mass, or of soap lost, whichever worksheet asks. */
+/**
+ * Solution that only fills the hose, beyond both of these, is sooner a slip of its unit: as a multiple of what becomes
+ * foam, and in m³, which 20 m (66 ft) of a wide hose hold. A choice: no source.
+ */
+const FILLS = { times: 3, volume: 5e-3 } as const;
+
+/**
+ * What is strange about a solution by what was asked of it, whichever worksheet asks: its share of glycerol, by mass; the
+ * foam, m³ and kg/m³; what fills hose and lance, m³.
+ */
 export function solutionDoubt(
   solution: FoamingSolution,
-  glycerol: number,
+  {
+    glycerol,
+    foamVolume,
+    foamDensity,
+    priming,
+  }: Readonly<Record<'glycerol' | 'foamVolume' | 'foamDensity' | 'priming', number>>,
   say: Say,
 ): Judgement | undefined {
   const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
@@ -33,7 +47,10 @@ export function solutionDoubt(
       say: `The hardness takes as much soap as ${share(lost)} of the dose: that much more concentrate only feeds it, and its scum stays in the solution. Make it with soft water.`,
     };
   const strength = strengthOf(solution);
+  const becomesFoam = (foamVolume * foamDensity * solution.solutionVolume) / solution.solutionMass;
   const words = [
+    priming > Math.max(FILLS.volume, FILLS.times * becomesFoam) &&
+      `Check the ${say(priming, 'volume')} that fill tank foot, hose and lance, and their unit: only ${say(becomesFoam, 'volume')} becomes foam.`,
     glycerol > MUCH &&
       `${share(glycerol)} of glycerol is a great deal; the page on glycerol shows how little of it the drainage notices.`,
     // 1 : 9 is not above it.

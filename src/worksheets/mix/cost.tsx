@@ -12,6 +12,7 @@ import { DENSITY, LITRES, PERCENT, PLAIN } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { dilution } from '../shared/dilution.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
+import { unfitFoam } from '../shared/foam-doubt.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { withoutMoney } from '../shared/spelt.ts';
@@ -198,6 +199,8 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
+    const unfit = unfitFoam(v.foamDensity, say);
+    if (unfit) return unfit;
     const share = 1 - v.net / v.volume;
     const inWords = say(share, 'ratio', { units: PERCENT, significant: 2 });
     const dearest = r.dearest === undefined ? undefined : r.lines[r.dearest];

@@ -1,9 +1,10 @@
 import type { Landing } from '../../core/mix/landing.ts';
 
 interface Shares {
-  /** Of the foam’s density: its scale, the volume of the bucket it was weighed in, and both together. */
+  /** Of the foam’s density: its scale, the volume of the bucket it was weighed in, what it was found with besides, and all together. */
   readonly scale: number;
   readonly bucket: number;
+  readonly found: number;
   readonly density: number;
   /** Of the foam’s volume: how full the buckets were, the volume of the same bucket, and both together. */
   readonly fill: number;
@@ -26,6 +27,7 @@ export function ranked({ wetDensity: { parts } }: Landing, share: Shares) {
     { label: 'Sand weighed', size: sand! },
     { label: 'Foam measured out', size: of(foamVolume!, share.fill, share.volume) },
     { label: 'Scale for the foam', size: of(foamDensity!, share.scale, share.density) },
+    { label: 'Foam density as found', size: of(foamDensity!, share.found, share.density) },
     { label: 'Volume of the bucket', size: bucket },
     { label: 'Gas lost while blending', size: gasLost! },
     { label: 'Density of the cement', size: cementDensity! },

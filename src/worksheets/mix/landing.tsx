@@ -6,10 +6,12 @@ import { formatNumber } from '../../core/quantity/format.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import { histogram, shareWithin } from '../../core/uncertainty/spread.ts';
 import { refused } from '../../islands/engine/problems.ts';
+import { exampleNumber } from '../../islands/engine/read-number.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
+import { unfitFoam } from '../shared/foam-doubt.ts';
 import { LandingHistogram } from '../shared/LandingHistogram.tsx';
 import { NEAR_ENOUGH } from '../shared/near-enough.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
@@ -19,6 +21,8 @@ import { ranked } from './landing-ranked.ts';
 import { sandTakenAsDry } from './recipe-fields.ts';
 
 const BINS = 36;
+/** What a foam is weighed on while the slider says nothing else, kg. */
+const USUAL_SCALE = exampleNumber(landingFields.foamScale)!;
 /** Loads that land this often need no better scale; below half, more miss than land. A choice. */
 const [MOSTLY, SELDOM] = [0.9, 0.5];
 
@@ -38,11 +42,16 @@ export default worksheet({
     const cube = cubicMetre(v, v.target);
     const foamVolume = (cube.foamVolume * v.cement) / cube.cement;
     // Two weighings of the foam’s bucket, and its volume.
-    const scaleShare = (Math.SQRT2 * v.foamScale) / v.bucket / v.foamDensity;
+    const weighedTo = (scale: number) => (Math.SQRT2 * scale) / v.bucket / v.foamDensity;
+    const scaleShare = weighedTo(v.foamScale);
     const bucketShare = pm.bucket / v.bucket;
+    // What a foam that is assumed, or varies from one weighing to the next, has beyond those by the usual scale.
+    const known = pm.foamDensity / v.foamDensity;
+    const weighed = Math.hypot(weighedTo(USUAL_SCALE), bucketShare);
+    const foundShare = known > justOver(weighed, 0.01) ? Math.sqrt(known ** 2 - weighed ** 2) : 0;
     const shared = v.sameBucket === 'same' ? bucketShare : 0;
     const volumeShare = Math.hypot(v.foamFill, shared);
-    const densityShare = Math.hypot(scaleShare, bucketShare);
+    const densityShare = Math.hypot(scaleShare, bucketShare, foundShare);
     const sand = v.sandCement * v.cement;
     const water = (cube.water * v.cement) / cube.cement;
     // Each ± held to half of what it is of, in the unit and at the field where it is typed.
@@ -52,7 +61,9 @@ export default worksheet({
     most('bucket', pm.bucket, 'volume', v.bucket / 2);
     most('baseScale', v.baseScale, 'mass', Math.min(v.cement, water, sand || water) / 2);
     const foamNet = v.bucket * v.foamDensity;
-    most('foamScale', v.foamScale, 'mass', (half(bucketShare) * foamNet) / Math.SQRT2);
+    most('foamDensity', pm.foamDensity, 'density', v.foamDensity / 2);
+    const unweighed = Math.hypot(bucketShare, foundShare);
+    most('foamScale', v.foamScale, 'mass', (half(unweighed) * foamNet) / Math.SQRT2);
     most('foamFill', v.foamFill, 'ratio', half(shared));
     const found = landing({
       waterDensity: MIX_WATER_DENSITY,
@@ -80,6 +91,7 @@ export default worksheet({
       ranked: ranked(found, {
         scale: scaleShare,
         bucket: bucketShare,
+        found: foundShare,
         density: densityShare,
         fill: v.foamFill,
         sameBucket: shared,
@@ -147,7 +159,13 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ odds, found, near, ranked: [first] }, { target, foamLives, gasLost }, say) => {
+  judge: (
+    { odds, found, near, ranked: [first] },
+    { target, foamDensity, foamLives, gasLost },
+    say,
+  ) => {
+    const unfit = unfitFoam(foamDensity, say);
+    if (unfit) return unfit;
     const percent = (share: number) => say(share, 'ratio', { units: PERCENT, significant: 2 });
     const bias = found.wetDensity.trials.mean - target;
     const allowed = 1 - foamLives;
@@ -189,9 +207,9 @@ export default worksheet({
     'paste-robs-foam': () =>
       'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
     'too-doubtful': (e, say) => {
-      const field = landingFields[e.quantity as 'bucket' | 'foamFill'];
+      const field = landingFields[e.quantity as 'bucket' | 'foamFill' | 'foamDensity'];
       // The others are each a ± by their own names.
-      const label = 'plusMinus' in field ? `± of ${field.label}` : field.label;
+      const label = 'plusMinus' in field || 'takes' in field ? `± of ${field.label}` : field.label;
       return `${refused(e, { ...field, label }, say)} So doubtful a reading is none.`;
     },
   },

@@ -9,8 +9,8 @@ import {
 import { wholeOnes } from '../../core/mix/whole.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY, FOAM, PERCENT } from '../shared/amounts.ts';
-import { foamFault } from '../shared/is-foam.ts';
+import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { foamFaultDoubt } from '../shared/foam-doubt.ts';
 
 /**
  * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
@@ -26,26 +26,6 @@ export function stiffDoubt(water: number, dry: number, say: Say): Judgement | un
   return {
     verdict: damp ? 'stop' : 'look',
     say: `The water is ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of all that is dry: ${damp ? 'damp sand, which takes no foam' : 'a stiff base mix, which breaks foam'}. Take less sand, or more water.`,
-  };
-}
-
-/** What is wrong with a foam of that density, kg/m³, in words. `watered`: what its water makes of the mix; `name`: whose it is. */
-export function foamFaultDoubt(
-  foam: number,
-  say: Say,
-  watered = '.',
-  name = 'Foam',
-): Judgement | undefined {
-  const fault = foamFault(foam);
-  if (!fault) return undefined;
-  const foamed = `${name} of ${say(foam, 'density', { units: FOAM })} is`;
-  return {
-    verdict: fault.verdict,
-    say: {
-      hardly: `${foamed} hardly foam${watered} Weigh it again, and look at its unit.`,
-      thin: `${foamed} lighter than the standards’ band (from memory), and little of it survives the paddle. Look for a slip in its unit, its vessel’s volume and the weights. If it stands, close the air a little, or make the solution stronger.`,
-      wet: `${foamed} wet${watered} Open the air a little.`,
-    }[fault.is],
   };
 }
 

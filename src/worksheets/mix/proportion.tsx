@@ -128,7 +128,7 @@ export default worksheet({
       joints ? { verdict: 'look', say: joints.short } : undefined,
       loadsDoubt(v),
       ...mixDoubts(mix, v.foamDensity, say),
-      solutionDoubt(solution, v.glycerol, say),
+      solutionDoubt(solution, { ...v, foamVolume: mix.foamVolume }, say),
     ];
     return judgeBy(doubts, {
       verdict: 'good',

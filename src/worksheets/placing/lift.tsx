@@ -7,6 +7,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { DENSITY, KPA, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
+import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { LiftColumn } from '../shared/LiftColumn.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
@@ -118,7 +119,9 @@ export default worksheet({
     },
     gas: { label: 'Gas in the mix, by volume', kind: 'ratio', of: (r) => r.gas, units: PERCENT },
   },
-  judge: ({ profile }, { depth, density, gain }, say) => {
+  judge: ({ profile }, { depth, density, gain, foamDensity }, say) => {
+    const unfit = unfitFoam(foamDensity, say);
+    if (unfit) return unfit;
     const usual = `${practiceLift('min', say)} to ${practiceLift('max', say)}`;
     if (profile.gain > gain)
       return {

@@ -1,8 +1,8 @@
 import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { foamFaultDoubt } from '../mix/mix-doubts.ts';
 import { FOAM } from './amounts.ts';
+import { foamFaultDoubt } from './foam-doubt.ts';
 import { foamFault, LIGHT_FOAM } from './is-foam.ts';
 import type { RunReadings } from './run-readings.ts';
 

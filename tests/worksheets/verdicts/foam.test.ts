@@ -122,6 +122,21 @@ verdicts(foamingSolution, { dose: 'parts-water', partsWater: '40' }, [
   [{ partsWater: '201', glycerol: '0 %' }, 'look', /far less than.*Check which way/],
 ]);
 
+// Foam as in the plan. Of 100 L of it at 80 g/L, 8 kg, three times as much fills a hose at most; of little foam, 5 L.
+verdicts(foamingSolution, { foamVolume: '100 L', foamDensity: '80 g/L', glycerol: '0 %' }, [
+  [{ foamDensity: '15.9 g/L' }, 'stop', /hardly foam/],
+  [{ foamDensity: '31.9 g/L' }, 'stop', /lighter than the standards/],
+  [{ foamDensity: '32.1 g/L' }, 'good', /In this order/],
+  [{ foamDensity: '119 g/L' }, 'good', /In this order/],
+  [{ foamDensity: '121 g/L' }, 'look', /is wet/],
+  [{ foamDensity: '251 g/L' }, 'stop', /hardly foam/],
+  [{ priming: '23.9 L' }, 'good', /In this order/],
+  [{ priming: '24.1 L' }, 'look', /^Check the 24\.1\sL.*only 7\.99\sL becomes foam/],
+  [{ priming: '500 L' }, 'look', /and their unit/],
+  [{ foamVolume: '1 L', priming: '5 L' }, 'good', /In this order/],
+  [{ foamVolume: '1 L', priming: '5.1 L' }, 'look', /only 79\.\d\smL becomes foam/],
+]);
+
 /** Full at 8 bar, it lasts 76.54 s for 24 L: 3.19 s a litre. */
 const air = {
   vessel: '24 L',

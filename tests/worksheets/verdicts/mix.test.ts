@@ -63,6 +63,8 @@ verdicts(landing, planned, [
   [{ own: '24 kg/m3' }, 'look', /Only 89\.\d/],
   [{ own: '23.5 kg/m3' }, 'look', /Only 89/],
   [{ own: '24.8 kg/m3' }, 'good', /91\s% of such loads land/],
+  [{ own: '24.8 kg/m3', foamDensity: '31.9 g/L' }, 'stop', /lighter than the standards/],
+  [{ own: '40 kg/m3', foamDensity: '251 g/L' }, 'stop', /hardly foam/],
   // And 99.5 % within 2.807 of it, 41: no trials are certainty.
   [{ own: '40 kg/m3' }, 'good', /^99\s% of such loads land/],
   [{ own: '60 kg/m3' }, 'good', /^More than 99\s% of such loads land/],
@@ -104,6 +106,7 @@ verdicts(pigment, { cement: '10 kg', own: '100 %' }, [
 verdicts(cost, { volume: '100 L' }, [
   [{ net: '85 L' }, 'good', /allowance/],
   [{ net: '84.9 L' }, 'look', /does not end in a part/],
+  [{ net: '85 L', foamDensity: '251 g/L' }, 'stop', /hardly foam/],
 ]);
 
 /** A litre of a base mix that was to have a w/c of 0.4. */
@@ -210,6 +213,9 @@ verdicts(proportion, { ...planned100, dose: 'parts-water', glycerol: '0 %' }, [
   [{ partsWater: '8.9' }, 'look', /far more than/],
   [{ partsWater: '199' }, 'good', /^Mix the base first/],
   [{ partsWater: '201' }, 'look', /far less than/],
+  // Three times 72.2 L of foam, 5.78 kg at 1 kg/L.
+  [{ priming: '17.2 L' }, 'good', /^Mix the base first/],
+  [{ priming: '17.5 L' }, 'look', /^Check the 17\.5\sL that fill/],
 ]);
 
 // 387.4 kg/m³ of cement: 2.5 kg, a tenth of a bag, are in 6.453 L.

@@ -57,6 +57,12 @@ verdicts(formPressure, { ...panel, thickness: '40 mm' }, [
 const mix = { density: '600 kg/m3', gain: '5 %', atmosphere: '101.3 kPa' };
 
 verdicts(lift, mix, [
+  // What no mix is planned with is no foam here either.
+  [{ depth: '0.06 m', foamDensity: '15.9 g/L' }, 'stop', /hardly foam/],
+  [{ depth: '0.06 m', foamDensity: '31.9 g/L' }, 'stop', /lighter than the standards/],
+  [{ depth: '0.06 m', foamDensity: '32.1 g/L' }, 'good', /Low enough/],
+  [{ depth: '0.06 m', foamDensity: '250 g/L' }, 'good', /Low enough/],
+  [{ depth: '0.06 m', foamDensity: '251 g/L' }, 'stop', /hardly foam/],
   // 0.6 to 1.2 m, from memory.
   [{ depth: '0.6 m' }, 'good', /Low enough/],
   [{ depth: '0.61 m' }, 'look', /place the lower half/],

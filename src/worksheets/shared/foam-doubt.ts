@@ -1,0 +1,30 @@
+import type { Say } from '../../islands/engine/say.ts';
+import type { Judgement } from '../../islands/worksheet.ts';
+import { FOAM } from './amounts.ts';
+import { foamFault } from './is-foam.ts';
+
+/** What is wrong with a foam of that density, kg/m³, in words. `watered`: what its water makes of the mix; `name`: whose it is. */
+export function foamFaultDoubt(
+  foam: number,
+  say: Say,
+  watered = '.',
+  name = 'Foam',
+): Judgement | undefined {
+  const fault = foamFault(foam);
+  if (!fault) return undefined;
+  const foamed = `${name} of ${say(foam, 'density', { units: FOAM })} is`;
+  return {
+    verdict: fault.verdict,
+    say: {
+      hardly: `${foamed} hardly foam${watered} Weigh it again, and look at its unit.`,
+      thin: `${foamed} lighter than the standards’ band (from memory), and little of it survives the paddle. Look for a slip in its unit, its vessel’s volume and the weights. If it stands, close the air a little, or make the solution stronger.`,
+      wet: `${foamed} wet${watered} Open the air a little.`,
+    }[fault.is],
+  };
+}
+
+/** The same where a mix is there already: only of a foam that none is planned with. */
+export function unfitFoam(foam: number, say: Say): Judgement | undefined {
+  const doubt = foamFaultDoubt(foam, say);
+  return doubt?.verdict === 'stop' ? doubt : undefined;
+}
