@@ -162,3 +162,76 @@ describe('a hardness known only as a total', () => {
     );
   });
 });
+
+/** Each as if 17.4 °dH had been typed as mg/L. */
+const slipped = [
+  [waterHardness, { 'water.method': 'total', 'water.total': '17.4' }],
+  [waterHardness, { 'water.calcium': '0.095', 'water.magnesium': '0.018' }],
+  [
+    waterHardness,
+    { 'water.method': 'drops', 'water.drops': '17', 'water.perDrop': '1 mg/L CaCO3' },
+  ],
+  [boilWater, { 'water.known': 'total', 'water.hardnessUsed': '17.4' }],
+  [soda, { 'water.known': 'total', 'water.hardnessUsed': '17.4' }],
+] as const;
+
+test.each(slipped)(
+  'a soft water with the alkalinity of a hard one is asked for its unit',
+  (sheet, typed) => {
+    const at = (alkalinity: string) =>
+      answered(sheet, { ...typed, 'water.alkalinity': alkalinity }).judgement;
+    expect(at('240')).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^Look at the unit .* If yours is one, .*; if not, .*°dH/),
+    });
+    expect(at('61').say).toMatch(/^Look at the unit/);
+    // The alkalinity of rain and of soft streams tells nothing.
+    expect(at('59').say).not.toMatch(/unit/);
+  },
+);
+
+test('a soft water is not doubted for three times as much alkalinity, nor for what the example has', () => {
+  const of = (sheet: AnyWorksheet, total: string, alkalinity: Readonly<Record<string, string>>) =>
+    answered(sheet, {
+      'water.method': 'total',
+      'water.total': total,
+      'water.known': 'total',
+      'water.hardnessUsed': total,
+      ...alkalinity,
+    }).judgement.say;
+  for (const sheet of [waterHardness, boilWater, soda]) {
+    expect(of(sheet, '60', { 'water.alkalinity': '179' })).not.toMatch(/unit/);
+    expect(of(sheet, '60', { 'water.alkalinity': '181' })).toMatch(/^Look at the unit/);
+    expect(of(sheet, '17', {})).not.toMatch(/unit/);
+    // Nothing at all, as a softener leaves it, is told what it is too, and not that its ± is large.
+    expect(of(sheet, '0', { 'water.alkalinity': '240' })).toMatch(/ If yours is one, /);
+  }
+});
+
+test('a sample is no larger than a flask, and a large one is of water with next to no hardness', () => {
+  const titrated = (sample: string, titrant = '31.1') => ({
+    'water.method': 'titration',
+    'water.sample': sample,
+    'water.titrant': titrant,
+  });
+  for (const sample of ['100 L', '1.1 L'])
+    expect(refusal(waterHardness, titrated(sample))).toMatch(/^Sample/);
+  expect(refusal(waterHardness, titrated('100', '31.1 m3'))).toMatch(/^EDTA used/);
+  expect(refusal(waterHardness, { ...titrated('100'), 'water.titre': '10' })).toMatch(
+    /^EDTA strength/,
+  );
+  expect(answered(waterHardness, titrated('1000')).judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Look at the sample: 1000\smL/),
+  });
+  // 10 and 4 mg/L: 0.01 mol/L is a gram of CaCO₃ to the litre.
+  expect(answered(waterHardness, titrated('260', '2.6')).judgement.verdict).toBe('look');
+  expect(answered(waterHardness, titrated('250', '2.5')).judgement.verdict).toBe('good');
+  expect(answered(waterHardness, titrated('1000', '4')).judgement.verdict).toBe('good');
+});
+
+test('drops are counted whole', () => {
+  expect(refusal(waterHardness, { 'water.method': 'drops', 'water.drops': '1.7' })).toMatch(
+    /whole/,
+  );
+});

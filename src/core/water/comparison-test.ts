@@ -48,44 +48,60 @@ export function compareWaters({ control, test }: Comparison): {
 } {
   demandReadings('control', control);
   demandReadings('test', test);
-  const { en1008: en, astmC1602: astm } = COMPARISON;
-  const near = (ours: number, theirs: number) =>
-    Math.abs(ours - theirs) <= (en.within + DIGIT) * theirs;
-  const strength = (least: number) =>
-    both(test.strength, control.strength, (ours, theirs) => ours >= (least - DIGIT) * theirs);
+  const { en1008: en, astmC1602: astm } = comparisonMargins({ control, test });
+  const verdict = (margin: number | undefined, ours: number | undefined): Verdict =>
+    margin === undefined ? 'unknown' : margin >= -DIGIT * ours! ? 'passes' : 'fails';
   return {
     en1008: {
-      leastInitial: one(test.initialSet, (t) => t >= en.leastInitial),
+      leastInitial: verdict(en.leastInitial, test.initialSet),
+      initialWithin: verdict(en.initialWithin, test.initialSet),
+      mostFinal: verdict(en.mostFinal, test.finalSet),
+      finalWithin: verdict(en.finalWithin, test.finalSet),
+      strength: verdict(en.strength, test.strength),
+    },
+    astmC1602: {
+      set: verdict(astm.set, test.initialSet),
+      strength: verdict(astm.strength, test.strength),
+    },
+  };
+}
+
+/**
+ * How far the readings are within each line of each standard, s or Pa: 0 on the line, below 0 beyond it, undefined where
+ * a reading is missing. The lines are those of `compareWaters`. No range: a comparison. Throws nothing.
+ *
+ * @source neville-water-tests, pca-design-control
+ */
+export function comparisonMargins({ control, test }: Comparison) {
+  const { en1008: en, astmC1602: astm } = COMPARISON;
+  const near = (ours: number, theirs: number) => en.within * theirs - Math.abs(ours - theirs);
+  const strength = (least: number) =>
+    both(test.strength, control.strength, (ours, theirs) => ours - least * theirs);
+  return {
+    en1008: {
+      leastInitial: both(test.initialSet, en.leastInitial, less),
       initialWithin: both(test.initialSet, control.initialSet, near),
-      mostFinal: one(test.finalSet, (t) => t <= en.mostFinal),
+      mostFinal: both(en.mostFinal, test.finalSet, less),
       finalWithin: both(test.finalSet, control.finalSet, near),
       strength: strength(en.leastStrength),
     },
     astmC1602: {
-      set: both(
-        test.initialSet,
-        control.initialSet,
-        (ours, theirs) =>
-          ours - theirs >= -astm.earlier - DIGIT * theirs &&
-          ours - theirs <= astm.later + DIGIT * theirs,
+      set: both(test.initialSet, control.initialSet, (ours, theirs) =>
+        Math.min(ours - theirs + astm.earlier, theirs + astm.later - ours),
       ),
       strength: strength(astm.leastStrength),
     },
   };
 }
 
-const verdict = (passes: boolean): Verdict => (passes ? 'passes' : 'fails');
-
-function one(value: number | undefined, holds: (value: number) => boolean): Verdict {
-  return value === undefined ? 'unknown' : verdict(holds(value));
-}
+const less = (a: number, b: number) => a - b;
 
 function both(
   ours: number | undefined,
   theirs: number | undefined,
-  holds: (ours: number, theirs: number) => boolean,
-): Verdict {
-  return ours === undefined || theirs === undefined ? 'unknown' : verdict(holds(ours, theirs));
+  margin: (ours: number, theirs: number) => number,
+): number | undefined {
+  return ours === undefined || theirs === undefined ? undefined : margin(ours, theirs);
 }
 
 function demandReadings(whose: string, readings: Readings): void {

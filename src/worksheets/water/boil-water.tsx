@@ -12,6 +12,7 @@ import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { lazy } from '../shared/lazy.ts';
 import { softWater } from '../shared/soft-water.ts';
+import { softenedOrSlip } from '../shared/softened-or-slip.ts';
 import {
   hardnessParts,
   otherIons,
@@ -48,7 +49,7 @@ export default worksheet({
     ...otherIons,
   },
   folded: 'Temperature and other ions',
-  work: (v) => {
+  work: (v, _, typed) => {
     const raw = waterOf(v);
     const perVolume = waterPerVolume({ temperature: v.temperature });
     const before = (raw.calcium + raw.magnesium) * perVolume;
@@ -59,6 +60,7 @@ export default worksheet({
       water,
       perVolume,
       before,
+      alkalinity: typed?.('alkalinity') ? v.alkalinity : undefined,
       hardness: hardness * perVolume,
       // Not before less after: where nothing comes out, that leaves dust of the last digits.
       most: lazy(
@@ -112,6 +114,8 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const mg = (left: number) => say(left, 'hardness', { units: HARDNESS });
+    const doubt = softenedOrSlip(r.before, r.alkalinity, 'it need not be boiled', say);
+    if (doubt) return { verdict: 'look', say: doubt };
     if (softEnoughForFoam(r.before))
       return {
         verdict: 'good',

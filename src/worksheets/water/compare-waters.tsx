@@ -1,4 +1,9 @@
-import { COMPARISON, compareWaters, type Verdict } from '../../core/water/comparison-test.ts';
+import {
+  COMPARISON,
+  compareWaters,
+  comparisonMargins,
+  type Verdict,
+} from '../../core/water/comparison-test.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -24,10 +29,22 @@ const strength = (label: string, example: string, bench: string) =>
     plusMinus: '0.5 MPa',
     min: '0 MPa',
     aboveMin: true,
-    max: '1000 MPa',
+    // No mortar is as strong in a week. From memory.
+    max: '150 MPa',
     optional: true,
     bench,
   });
+/** No water makes a mix as much stronger than a good one does: one of the two is a slip. A choice. */
+const MOST_STRENGTH = 1.5;
+/** What each line of the standards is about. */
+const LINES = {
+  leastInitial: 'initial set',
+  initialWithin: 'initial set',
+  set: 'initial set',
+  mostFinal: 'final set',
+  finalWithin: 'final set',
+  strength: 'strength',
+} as const;
 const WORDS: Readonly<Record<Verdict, string>> = {
   passes: 'passes',
   fails: 'FAILS',
@@ -45,14 +62,21 @@ export default worksheet({
     testFinal: set('On test, final set', '285 min', 'trial.testFinal'),
     testStrength: strength('On test, strength at 7 days', '22.8 MPa', 'trial.testStrength'),
   },
-  work: (v) => {
-    const control = {
-      initialSet: v.controlInitial,
-      finalSet: v.controlFinal,
-      strength: v.controlStrength,
-    };
-    const test = { initialSet: v.testInitial, finalSet: v.testFinal, strength: v.testStrength };
-    return { control, test, ...compareWaters({ control, test }) };
+  work: (v, pm) => {
+    const pair = pairOf(v);
+    const margins = marginsOf(v);
+    // With each reading off by its ±.
+    const off = (Object.keys(pm) as (keyof Read)[]).flatMap((name) =>
+      v[name] === undefined ? [] : [marginsOf({ ...v, [name]: v[name] + pm[name] })],
+    );
+    const lines = Object.keys(LINES) as (keyof typeof LINES)[];
+    const close = lines.filter((line) => {
+      const margin = margins[line];
+      return (
+        margin !== undefined && margin < Math.hypot(...off.map((moved) => moved[line]! - margin))
+      );
+    });
+    return { ...pair, close: new Set(close.map((line) => LINES[line])), ...compareWaters(pair) };
   },
   results: {
     fails: {
@@ -90,7 +114,7 @@ export default worksheet({
       units: PERCENT,
     },
   },
-  judge: ({ en1008, astmC1602 }) => {
+  judge: ({ control, test, close, en1008, astmC1602 }, _, say) => {
     const en = Object.values(en1008);
     const astm = Object.values(astmC1602);
     const fails = [
@@ -102,10 +126,21 @@ export default worksheet({
         verdict: 'stop',
         say: `It does not pass ${fails.join(' or ')}. Do not mix with it; repeat the pair once if a reading looks like a slip.`,
       };
+    const strength = over(test.strength, control.strength) ?? 1;
+    if (strength > MOST_STRENGTH)
+      return {
+        verdict: 'look',
+        say: `Read both strengths again: no water makes a mix ${say(strength, 'ratio', { units: PERCENT })} as strong as a good one does. One of the two is a slip.`,
+      };
     if ([...en, ...astm].includes('unknown'))
       return {
         verdict: 'look',
         say: 'Nothing fails so far; some readings are still missing. Wait for them before a batch rests on this water.',
+      };
+    if (close.size > 0)
+      return {
+        verdict: 'look',
+        say: `Make the pair once more, and mix with it only if it passes again: its ${[...close].join(', ')} lies within one ± of a line.`,
       };
     return {
       verdict: 'good',
@@ -160,6 +195,23 @@ export default worksheet({
   defers: ['The standard that binds you, and the laboratory when the part matters.'],
   sources: ['neville-water-tests', 'pca-design-control', 'common-practice'],
 });
+
+type Read = Readonly<
+  Record<`${'control' | 'test'}${'Initial' | 'Final' | 'Strength'}`, number | undefined>
+>;
+const pairOf = (v: Read) => ({
+  control: {
+    initialSet: v.controlInitial,
+    finalSet: v.controlFinal,
+    strength: v.controlStrength,
+  },
+  test: { initialSet: v.testInitial, finalSet: v.testFinal, strength: v.testStrength },
+});
+/** Both standards' lines in one; the strength is the same in both. */
+const marginsOf = (v: Read) => {
+  const { en1008, astmC1602 } = comparisonMargins(pairOf(v));
+  return { ...en1008, ...astmC1602 };
+};
 
 const over = (a: number | undefined, b: number | undefined) =>
   a === undefined || b === undefined ? undefined : a / b;

@@ -15,6 +15,7 @@ import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import { softWater } from '../shared/soft-water.ts';
+import { softenedOrSlip } from '../shared/softened-or-slip.ts';
 import { stillHard } from '../shared/still-hard.ts';
 import {
   alkalinity,
@@ -71,7 +72,7 @@ export default worksheet({
     ...otherIons,
   },
   folded: 'Temperature and other ions',
-  work: (v) => {
+  work: (v, _, typed) => {
     const water = waterOf(v);
     const perVolume = waterPerVolume({ temperature: v.temperature });
     const hardness = (water.calcium + water.magnesium) * perVolume;
@@ -96,6 +97,7 @@ export default worksheet({
       perVolume,
       soda,
       softened,
+      alkalinity: typed?.('alkalinity') ? v.alkalinity : undefined,
       mixUp,
       hardness,
       wanted: hardness > v.target,
@@ -171,6 +173,8 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     if (!r.wanted) {
+      const doubt = softenedOrSlip(r.hardness, r.alkalinity, 'it needs no soda', say);
+      if (doubt) return { verdict: 'look', say: doubt };
       const still = stillHard(r.hardness, say);
       return {
         verdict: still ? 'look' : 'good',

@@ -19,10 +19,12 @@ import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
 import { BRINE, brineSaid, FIT } from '../shared/brine.ts';
 import { HardnessBar } from '../shared/HardnessBar.tsx';
 import { saidApart } from '../shared/said-apart.ts';
+import { softenedOrSlip } from '../shared/softened-or-slip.ts';
 import { calcium, magnesium } from '../shared/two-ions.ts';
 
 /** What was read stands in the working as it was read: 95 mg/L, not 95.0. */
 const READ = { plain: true, significant: 3 } as const;
+const SAMPLE = { metric: 'mL', us: 'mL' } as const;
 const NAMES = {
   soft: 'soft',
   'moderately-hard': 'moderately hard',
@@ -34,6 +36,8 @@ const NAMES = {
 const asCarbonate = (milligrams: number) => fromUnit(milligrams, 'hardness', 'mg/L CaCO3');
 /** A hardness past one of these is called by another name, mol/m³. */
 const ENDS = USGS_CLASS_ENDS.map(([, end]) => asCarbonate(end));
+/** A sample this large, m³, is titrated only where there is less hardness than that in it. From memory. */
+const [LARGE_SAMPLE, LITTLE] = [250e-6, asCarbonate(5)];
 const EXTREME = asCarbonate(EXTREMELY_HARD);
 
 export default worksheet({
@@ -71,6 +75,7 @@ export default worksheet({
       plusMinus: '1',
       min: '0',
       max: '500',
+      whole: true,
       bench: 'water.drops',
       when: { method: ['drops'] },
     }),
@@ -80,6 +85,7 @@ export default worksheet({
       example: '1 °dH',
       min: '0 °dH',
       aboveMin: true,
+      max: '100 °dH',
       units: { metric: 'dH', us: 'gpg' },
       bench: 'water.perDrop',
       when: { method: ['drops'] },
@@ -89,7 +95,8 @@ export default worksheet({
       example: '31.1 mL',
       plusMinus: '0.1 mL',
       min: '0 mL',
-      units: { metric: 'mL', us: 'mL' },
+      max: '250 mL',
+      units: SAMPLE,
       bench: 'water.titrant',
       when: { method: ['titration'] },
     }),
@@ -98,6 +105,7 @@ export default worksheet({
       example: '0.01 mol/L',
       min: '0 mol/L',
       aboveMin: true,
+      max: '1 mol/L',
       units: { metric: 'mol/L', us: 'mol/L' },
       bench: 'water.titre',
       when: { method: ['titration'] },
@@ -105,9 +113,9 @@ export default worksheet({
     sample: number('volume', {
       label: 'Sample',
       example: '100 mL',
-      min: '0 mL',
-      aboveMin: true,
-      units: { metric: 'mL', us: 'mL' },
+      min: '1 mL',
+      max: '1000 mL',
+      units: SAMPLE,
       bench: 'water.sample',
       when: { method: ['titration'] },
     }),
@@ -143,7 +151,8 @@ export default worksheet({
     // Alkalinity as CaCO₃ counts two equivalents a mole.
     const parts =
       alkalinity === undefined ? undefined : hardnessParts({ total, alkalinity: 2 * alkalinity });
-    return { total, ions, parts, soft, trade: tradeClass(total) };
+    const large = method === 'titration' && v.sample > LARGE_SAMPLE && total > LITTLE;
+    return { total, ions, parts, soft, large, alkalinity, trade: tradeClass(total) };
   },
   results: {
     total: {
@@ -176,7 +185,7 @@ export default worksheet({
       note: 'Boiling leaves it in.',
     },
   },
-  judge: ({ total, soft, trade }, _, say) => {
+  judge: ({ total, soft, trade, large, alkalinity }, { sample }, say) => {
     if (total > BRINE) return { verdict: 'stop', say: brineSaid(total, say) };
     const hard = (si: number, plain = false) =>
       saidApart(si, 'hardness', [...ENDS.filter((end) => end < si), EXTREME], say, {
@@ -188,7 +197,15 @@ export default worksheet({
     // Hardness alone does no harm to cement; what comes with that much of it may.
     const extreme = trade === 'extremely-hard';
     const base = extreme ? `before it mixes cement, ask ${FIT}` : 'use this water for the base mix';
-    if (softEnoughForFoam(total))
+    const fit = softEnoughForFoam(total);
+    if (fit && large)
+      return {
+        verdict: 'look',
+        say: `Look at the sample: ${say(sample, 'volume', { units: SAMPLE })} is taken only of water below ${say(LITTLE, 'hardness', { units: HARDNESS })} (from memory), and this comes to ${hard(total)}.`,
+      };
+    const doubt = softenedOrSlip(total, alkalinity, 'use it for the foam', say);
+    if (doubt) return { verdict: 'look', say: doubt };
+    if (fit)
       return {
         verdict: 'good',
         say: `${is}. Use it for the foam and for the base mix.`,

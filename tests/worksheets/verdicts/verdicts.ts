@@ -5,14 +5,17 @@ import { readWorksheet } from '../../../src/islands/engine/read.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { type AnyWorksheet, benchKey, type Judgement } from '../../../src/islands/worksheet.ts';
 
-/** What is typed, by field; a list of rows by its cells. What is left out is the example's. */
+/** What is typed, by field, a ± behind its number (`24 MPa ± 0`); a list of rows by its cells. What is left out is the example's. */
 type Typed = Readonly<Record<string, string | readonly Readonly<Record<string, string>>[]>>;
 
 /** What is typed besides, and the kind and a decisive word of the verdict it must have. */
 type Case = readonly [typed: Typed, verdict: Judgement['verdict'], words: RegExp];
 
 const metric = speaker('metric');
-const typed = (t: string) => ({ t, s: 'metric' }) as const;
+const typed = (text: string) => {
+  const [t = '', p] = text.split(' ± ');
+  return { t, s: 'metric', ...(p !== undefined && { p }) } as const;
+};
 
 const entryOf = (given: Typed[string]): Entry =>
   typeof given === 'string'

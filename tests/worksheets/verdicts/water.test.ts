@@ -127,21 +127,43 @@ const pair = {
 verdicts(compareWaters, pair, [
   [{}, 'good', /passes both/],
   [{ testStrength: '' }, 'look', /still missing/],
-  // Nine tenths of the strength, by both.
-  [{ testStrength: '21.61 MPa' }, 'good', /passes both/],
+  // Half as strong again is a slip, missing sets or not.
+  [{ testStrength: '36 MPa' }, 'good', /passes both/],
+  [{ testStrength: '36.1 MPa' }, 'look', /Read both strengths again/],
+  [{ testStrength: '36.1 MPa', testFinal: '' }, 'look', /Read both strengths again/],
+  // A ± of 0.5 MPa each: √(0.5² + 0.45²) = 0.673 above nine tenths of it. Of 5 min each, 7.07 below a difference,
+  // and √(5² + 6.25²) = 8.0 below a quarter.
+  [{ testStrength: '22.28 MPa' }, 'good', /passes both/],
+  [{ testStrength: '22.26 MPa' }, 'look', /its strength lies within one ±/],
   [{ testStrength: '21.59 MPa' }, 'stop', /EN 1008 or ASTM C1602/],
+  [{ testInitial: '348 min' }, 'good', /passes both/],
+  [{ testInitial: '347 min' }, 'look', /its initial set lies within/],
+  [{ controlInitial: '200 min', testInitial: '241 min' }, 'good', /passes both/],
+  [{ controlInitial: '200 min', testInitial: '243 min' }, 'look', /its initial set lies/],
+  [{ controlFinal: '700 min', testFinal: '714 min' }, 'good', /passes both/],
+  [{ controlFinal: '700 min', testFinal: '716 min' }, 'look', /its final set lies within/],
+]);
+
+/** The same, read without a doubt. */
+const surely = Object.fromEntries(Object.entries(pair).map(([name, it]) => [name, `${it} ± 0`]));
+
+verdicts(compareWaters, surely, [
+  [{}, 'good', /passes both/],
+  // Nine tenths of the strength, by both.
+  [{ testStrength: '21.61 MPa ± 0' }, 'good', /passes both/],
+  [{ testStrength: '21.59 MPa ± 0' }, 'stop', /EN 1008 or ASTM C1602/],
   // From an hour sooner to an hour and a half later, by ASTM; within a quarter, by EN.
-  [{ testInitial: '341 min' }, 'good', /passes both/],
-  [{ testInitial: '339 min' }, 'stop', /pass ASTM C1602/],
-  [{ testInitial: '489 min' }, 'good', /passes both/],
-  [{ testInitial: '491 min' }, 'stop', /pass ASTM C1602/],
-  [{ controlInitial: '200 min', testInitial: '249 min' }, 'good', /passes both/],
-  [{ controlInitial: '200 min', testInitial: '251 min' }, 'stop', /pass EN 1008/],
+  [{ testInitial: '341 min ± 0' }, 'good', /passes both/],
+  [{ testInitial: '339 min ± 0' }, 'stop', /pass ASTM C1602/],
+  [{ testInitial: '489 min ± 0' }, 'good', /passes both/],
+  [{ testInitial: '491 min ± 0' }, 'stop', /pass ASTM C1602/],
+  [{ controlInitial: '200 min ± 0', testInitial: '249 min ± 0' }, 'good', /passes both/],
+  [{ controlInitial: '200 min ± 0', testInitial: '251 min ± 0' }, 'stop', /pass EN 1008/],
   // By EN not before an hour, nor hard after twelve.
-  [{ controlInitial: '65 min', testInitial: '61 min' }, 'good', /passes both/],
-  [{ controlInitial: '65 min', testInitial: '59 min' }, 'stop', /pass EN 1008/],
-  [{ controlFinal: '700 min', testFinal: '719 min' }, 'good', /passes both/],
-  [{ controlFinal: '700 min', testFinal: '721 min' }, 'stop', /pass EN 1008/],
+  [{ controlInitial: '65 min ± 0', testInitial: '61 min ± 0' }, 'good', /passes both/],
+  [{ controlInitial: '65 min ± 0', testInitial: '59 min ± 0' }, 'stop', /pass EN 1008/],
+  [{ controlFinal: '700 min ± 0', testFinal: '719 min ± 0' }, 'good', /passes both/],
+  [{ controlFinal: '700 min ± 0', testFinal: '721 min ± 0' }, 'stop', /pass EN 1008/],
 ]);
 
 /** 4.8 L for each millimetre after the first. */
