@@ -130,7 +130,7 @@ export default worksheet({
   notes: ({ pKw }, { pH, temperature }, say) => [
     'Acid into strong lime water heats it and can spit, an acid overdone is as harmful as the lime, and near neutral a little more of it moves the pH a long way. Strong acids must never be used. Where treating it is allowed at all, local rules say how, and carbon dioxide is the gentler way.',
     'As lime is used up the solids give off more, so a pH brought down today climbs again overnight.',
-    'A strip is good to half a unit at best: that is three times as much, or a third.',
+    'A strip is good to half a unit at best: that is three times as much hydroxide, or a third.',
     ...(pH > limeSaturatedPH(pKw)
       ? [
           `At ${say(temperature, 'temperature')} lime alone cannot bring a pH above ${say(limeSaturatedPH(pKw), 'count', { decimals: 2 })} (from memory): alkalis of the cement are in it, or it is read too high.`,
