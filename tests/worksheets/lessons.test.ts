@@ -240,6 +240,21 @@ describe('what teaches', () => {
     expect(dryWords(driedDensity(demo[0]!)!.dried)).toBe('oven-dry');
   });
 
+  test('what a dried piece weighs is as sure as its scale and its volume', () => {
+    const kg = { t: '4', u: 'kg', s: 'metric', p: '0.08', pu: 'kg' } as const;
+    const dried = (p?: string) =>
+      driedDensity({
+        ...demo[0]!,
+        readings: {
+          dryMass: kg,
+          dryVolume: { t: '8', u: 'L', s: 'metric', ...(p && { p, pu: 'L' }) },
+        },
+      })!;
+    // 2 % of the mass, and 1.5 % of the volume, or the 1 % it is taken to be known to.
+    expect(dried('0.12').u).toBeCloseTo(500 * 0.025, 9);
+    expect(dried().u).toBeCloseTo(500 * Math.hypot(0.02, 0.01), 9);
+  });
+
   test('an empty record says nothing and breaks nothing', () => {
     expect(observe(blankRecord())).toEqual({});
     expect(summaryOf(learnFrom([]))).toEqual({ invented: false, values: {} });

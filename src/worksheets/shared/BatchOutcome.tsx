@@ -107,7 +107,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           : 'Air-dry density',
       'density',
       dry.density,
-      { units: DENSITY },
+      { units: DENSITY, pm: dry.u },
     ]);
   return (
     <div class="outcome" data-outcome>

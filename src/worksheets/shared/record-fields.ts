@@ -50,7 +50,6 @@ const density = (name: NumberName, units: { metric: string; us: string }, help?:
     ...own(name),
     ...(help && { help }),
     example: units === FOAM ? '80 g/L' : '600 kg/m3',
-    ...(units === FOAM && { plusMinus: '1 g/L' }),
     units,
   });
 const other = <K extends 'time' | 'length' | 'stress'>(
@@ -66,8 +65,12 @@ export const RECORD_FIELDS = {
   cement: mass('cement'),
   water: mass('water', 'In the base mix, without the foam’s.'),
   sand: { ...mass('sand', 'Surface dry; 0 where none went in.'), nothingIsSure: true },
-  foamDensity: density('foamDensity', FOAM),
-  foamVolume: litres('foamVolume', '0.5 L', 'As measured out, by the bucket.'),
+  foamDensity: { ...density('foamDensity', FOAM), plusMinus: '1 g/L' },
+  foamVolume: {
+    ...litres('foamVolume', '0.5 L', 'As measured out, by the bucket.'),
+    example: '25.3 L',
+    plusMinusGrows: true,
+  },
   foamLater: density('foamLater', FOAM, 'The same foam, after it has stood.'),
   foamLaterAfter: other('time', 'foamLaterAfter', MINUTES, {
     example: '10 min',
@@ -77,7 +80,11 @@ export const RECORD_FIELDS = {
   vessel: { ...litres('vessel', '0.2 L', 'To the brim.'), example: '20 L', plusMinusGrows: true },
   foamAdded: { ...litres('foamAdded', '0.5 L'), units: ADDED_FOAM, nothingIsSure: true },
   baseAdded: { ...mass('baseAdded'), nothingIsSure: true },
-  placed: litres('placed', '0.3 L', 'Forms and samples, by their inside measures.'),
+  placed: {
+    ...litres('placed', '0.3 L', 'Forms and samples, by their inside measures.'),
+    example: '32.4 L',
+    plusMinusGrows: true,
+  },
   leftOver: {
     ...mass(
       'leftOver',
@@ -104,7 +111,7 @@ export const RECORD_FIELDS = {
     example: '',
   }),
   dryMass: mass('dryMass'),
-  dryVolume: litres('dryVolume', '0.05 L'),
+  dryVolume: { ...litres('dryVolume', '0.05 L'), example: '5 L', plusMinusGrows: true },
   dried: choice({
     label: READINGS.dried.label,
     options: { '': 'Not written down', air: 'In air', oven: 'In an oven to constant mass' },

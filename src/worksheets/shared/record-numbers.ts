@@ -31,8 +31,8 @@ const NEEDED = [
 ] as const satisfies readonly ReadingName[];
 const WEIGHED = [...NEEDED, 'sand', 'foamAdded', 'baseAdded', 'placed', 'leftOver'] as const;
 
-/** A weighing as its own box reads it, its ± with it. */
-function weighed(record: BatchRecord, name: (typeof WEIGHED)[number]) {
+/** A reading as its own box reads it, its ± with it. */
+function weighed(record: BatchRecord, name: (typeof WEIGHED)[number] | 'dryMass' | 'dryVolume') {
   const entry = record.readings[name];
   const full = { ...scaleOf(name, entry, 'metric'), ...entry };
   return readNumber(RECORD_FIELDS[name], full, {}, METRIC);
@@ -180,9 +180,15 @@ export function cleanAge(record: BatchRecord) {
   return { age, young: tooYoungToEstimate({ adjustedAge: age, sinceCasting }) };
 }
 
-/** Density of the dried piece, kg/m³, and how it was dried; undefined: not written down. */
+/** Density of the dried piece and its ±, kg/m³, and how it was dried; undefined: not written down. */
 export function driedDensity(record: BatchRecord) {
   const [mass, volume] = [readingValue(record, 'dryMass'), readingValue(record, 'dryVolume')];
   if (!mass || !volume) return undefined;
-  return { density: mass / volume, dried: readingChoice(record, 'dried') };
+  const pm = (name: 'dryMass' | 'dryVolume') => doubtAbout(weighed(record, name));
+  const density = mass / volume;
+  return {
+    density,
+    u: density * Math.hypot(pm('dryMass') / mass, pm('dryVolume') / volume),
+    dried: readingChoice(record, 'dried'),
+  };
 }
