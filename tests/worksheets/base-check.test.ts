@@ -202,3 +202,71 @@ describe('what no correction mends', () => {
     expect(found.added!.value).toBeCloseTo((0.4 - 0.303) * 13.57, 3);
   });
 });
+
+describe('readings that cannot tell', () => {
+  const at = (full: string, jug: Entries[string], more: Entries = {}) => {
+    const entries = {
+      'jug.tare': { t: '0.15', u: 'kg' },
+      'base-check.full': { t: full, u: 'kg' },
+      'jug.volume': jug,
+      'mix.waterCement': { t: '0.4' },
+      ...more,
+    };
+    return answer(baseCheck, readWorksheet(baseCheck, entries, {}, say), say);
+  };
+  const judged = (...typed: Parameters<typeof at>) => {
+    const found = at(...typed);
+    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    const { addWater, addCement, ratio } = found.numbers;
+    return { ...found.judgement, added: addWater ?? addCement, pm: ratio!.sure!.pm };
+  };
+  const litre = (p: string) => ({ t: '1', u: 'L', p, pu: 'L' });
+
+  test.each([
+    ['2.09', '0.05'],
+    ['2.16', '0.05'],
+    ['2.06', '0.03'],
+    ['2.19', '0.05'],
+  ])('%s kg in a litre ± %s L: no amount, and no “good”', (full, pm) => {
+    const found = judged(full, litre(pm));
+    expect(found.verdict).toBe('look');
+    expect(found.say).toMatch(/^Weigh the jug’s volume with water.*cannot tell a base mix/);
+    expect(found.added).toBeUndefined();
+  });
+
+  test.each([{}, { 'base-check.plan': { t: '1951', u: 'kg/m3' } }])(
+    'the line is the ± that is shown: 0.02 of w/c (%j)',
+    (more) => {
+      const pms = Array.from({ length: 30 }, (_, i) => String((i + 1) / 1000));
+      const found = pms.map((pm) => judged('2.09', litre(pm), more));
+      expect(found.map(({ say }) => say.includes('cannot tell'))).toEqual(
+        found.map(({ pm }) => pm > 0.02),
+      );
+      expect(new Set(found.map(({ verdict }) => verdict))).toEqual(new Set(['good', 'look']));
+    },
+  );
+
+  test('a larger jug is known no closer, by its share', () => {
+    const tenfold = judged('19.55', { t: '10', u: 'L' }, { 'jug.tare': { t: '0.65', u: 'kg' } });
+    const sure = judged(
+      '19.55',
+      { t: '10', u: 'L', p: '0.003' },
+      {
+        'jug.tare': { t: '0.65', u: 'kg' },
+      },
+    );
+    expect(tenfold.pm).toBeGreaterThan(1.2 * sure.pm);
+  });
+
+  test.each([
+    ['2.04', '10'],
+    ['20.4', '1'],
+    ['1.15', '1'],
+    ['3.2', '1'],
+    ['1.2', '1'],
+  ])('%s kg in %s L: the jug’s weights and its volume are doubted', (full, t) => {
+    const found = at(full, { t, u: 'L' });
+    const words = found.ok ? found.judgement.say : found.problems[0]!.say;
+    expect(words).toMatch(/Weigh again: the jug empty, full, and its volume with water\./);
+  });
+});

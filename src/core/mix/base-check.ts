@@ -23,6 +23,8 @@ export interface BaseCheck {
   readonly addSand: number;
   /** How far a density error of 1 kg/m³ moves the w/c. */
   readonly perDensity: number;
+  /** How far an error of 1 m³/kg in the space of a kilogram of cement moves it. */
+  readonly perSpace: number;
 }
 
 /**
@@ -67,5 +69,6 @@ export function checkBase({ measuredDensity, recipe, cement, air = 0 }: BaseChec
     addCement,
     addSand: addCement * s,
     perDensity: -slope / solid / (density / waterDensity - 1) ** 2,
+    perSpace: -density / (density / waterDensity - 1),
   };
 }

@@ -9,10 +9,11 @@ import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { densityDoubt } from '../shared/correction-advice.ts';
 import { sandCement, waterCement } from '../shared/recipe.ts';
 import { counts, helpedCementDensity, pasteWaterCement, solutionCement } from './recipe-fields.ts';
 
-/** How far the w/c may be off before it is worth mending. Common practice, no source. */
+/** How far the w/c may be off before it is worth mending, and how well it must be known. Common practice, no source. */
 const NEAR = 0.02;
 /** Whether a w/c is off by more than a jug can tell; half a thousandth is in its last digit. */
 const worthIt = (off: number) => Math.abs(off) > NEAR + 5e-4;
@@ -36,6 +37,9 @@ function cementBy(plan: number, ratios: { waterCement: number; sandCement: numbe
   const neat = { foamVolume: 0, foamDensity: 0, wetDensity: plan, baseDensity: plan };
   return plannedWith({ cement: 1, water, sand, ...neat }).cementDensity;
 }
+
+/** What a slip may lie in. */
+const JUG = 'the jug empty, full, and its volume with water';
 
 /** More than this share of the cement is no correction but a slip. A line of our own, no source. */
 const MOST_ADDED = 0.5;
@@ -65,6 +69,7 @@ export default worksheet({
       help: 'From the weight of water that fills it, not from its marks.',
       example: '1 L',
       plusMinus: '0.003 L',
+      plusMinusGrows: true,
       min: '0 L',
       aboveMin: true,
       max: '200 L',
@@ -108,7 +113,7 @@ export default worksheet({
       folded: true,
     }),
   },
-  work: (v) => {
+  work: (v, pm) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.jug });
     const wanted = pasteWaterCement(v);
     const ratios = { waterCement: wanted, sandCement: v.sandCement };
@@ -120,15 +125,26 @@ export default worksheet({
       air: v.air,
     });
     const off = check.waterCement - wanted;
+    // The ± of the cement’s own volume, m³/kg: by its density, or by that of the planned base mix.
+    const space =
+      v.plan === undefined
+        ? pm.cementDensity / cementDensity ** 2
+        : ((1 + wanted + v.sandCement) * pm.plan) / v.plan ** 2;
+    const weighing = densityDoubt(
+      { ...v, vessel: v.jug },
+      { full: pm.full, tare: pm.tare, vessel: pm.jug },
+    );
+    const doubt = Math.hypot(check.perDensity * weighing, check.perSpace * space);
+    const doubtful = doubt > NEAR;
     const slip =
       check.waterCement < BASE_WATER_CEMENT.min ||
       Math.max(check.addCement, check.addWater) > MOST_ADDED * v.cement;
     // Not dry by a slip on the way: the recipe itself is.
     const dryAsMeant = check.waterCement < ROBS_FOAM_BELOW && (off > 0 || !worthIt(off));
     // Only a correction that should be made is shown as an amount.
-    const add = worthIt(off) && !slip && !dryAsMeant ? check : undefined;
+    const add = worthIt(off) && !slip && !doubtful && !dryAsMeant ? check : undefined;
     const plain = Math.abs(cementDensity / v.cementDensity - 1) < SAME_CEMENT;
-    return { measured, check, wanted, off, slip, dryAsMeant, add, plain };
+    return { measured, check, wanted, off, slip, doubt, doubtful, dryAsMeant, add, plain };
   },
   results: {
     ratio: {
@@ -172,12 +188,21 @@ export default worksheet({
       significant: 4,
     },
   },
-  judge: ({ check, wanted, off, slip, dryAsMeant, plain }, { cement, cementDensity }, say) => {
+  judge: (
+    { check, wanted, off, slip, doubt, doubtful, dryAsMeant, plain },
+    { cement, cementDensity },
+    say,
+  ) => {
     const some = (kg: number) => say(kg, 'mass', { significant: 2 });
     if (slip)
       return {
         verdict: 'stop',
-        say: `Weigh again, the jug empty and full, and look at the units: a w/c of ${check.waterCement.toFixed(2)} where ${wanted.toFixed(2)} was meant is a slip, not a splash. If it stands, make the base mix afresh.`,
+        say: `Weigh again: ${JUG}. Look at the units: a w/c of ${check.waterCement.toFixed(2)} where ${wanted.toFixed(2)} was meant is a slip, not a splash. If it stands, make the base mix afresh.`,
+      };
+    if (doubtful)
+      return {
+        verdict: 'look',
+        say: `Weigh the jug’s volume with water, or take a finer scale, and type each ±: these readings tell the w/c to ± ${say(doubt, 'count', { significant: 2 })}, and cannot tell a base mix that is off by ${NEAR} from one as meant.`,
       };
     if (dryAsMeant)
       return {
@@ -215,11 +240,11 @@ export default worksheet({
   ],
   refusals: {
     'thinner-than-water': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is not above ${say(e.allowed.min!, 'density', { units: DENSITY })}, what water with that air in it weighs. Weigh the jug again, empty and full.`,
+      `${say(e.value, 'density', { units: DENSITY })} is not above ${say(e.allowed.min!, 'density', { units: DENSITY })}, what water with that air in it weighs. Weigh again: ${JUG}.`,
     'another-base-mix': (e, say) =>
       `With that water/cement ratio and that sand no cement makes a base mix of ${say(e.value, 'density', { units: DENSITY, significant: 4 })}: ${say(e.allowed.min!, 'density', { units: DENSITY, significant: 4 })} to ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. With so much else in it a jug cannot tell the water.`,
     'drier-than-no-water': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY, significant: 4 })} is more than cement and sand weigh with that air and no water at all (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}). Check the jug’s volume.`,
+      `${say(e.value, 'density', { units: DENSITY, significant: 4 })} is more than cement and sand weigh with that air and no water at all (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}). Weigh again: ${JUG}.`,
   },
   folded: 'Air, the cement, and what the ratio counts',
   blames: { measuredDensity: 'full', vessel: 'jug' },

@@ -42,6 +42,19 @@ describe('checking the base mix', () => {
     expect(at(1900).perDensity / slope).toBeCloseTo(1, 6);
   });
 
+  test('the slope by the space of the cement is the slope', () => {
+    const at = (space: number) =>
+      checkBase({
+        measuredDensity: 1900,
+        recipe: { waterCement: 0.4, sandCement: 0.5, cementDensity: 1 / space },
+        cement: 13,
+        air: 0.02,
+      });
+    const [space, step] = [1 / 3150, 1e-9];
+    const slope = (at(space + step).waterCement - at(space - step).waterCement) / (2 * step);
+    expect(at(space).perSpace / slope).toBeCloseTo(1, 6);
+  });
+
   test('refuses what no base mix weighs', () => {
     const ask = (measuredDensity: number) =>
       checkBase({ measuredDensity, recipe: { waterCement: 0.4 }, cement: 13 });
