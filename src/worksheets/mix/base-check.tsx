@@ -202,7 +202,7 @@ export default worksheet({
     if (doubtful)
       return {
         verdict: 'look',
-        say: `Weigh the jug’s volume with water, or take a finer scale, and type each ±: these readings tell the w/c to ± ${say(doubt, 'count', { significant: 2 })}, and cannot tell a base mix that is off by ${NEAR} from one as meant.`,
+        say: `Weigh the jug’s volume with water, or take a finer scale, and type each ±: these readings tell the w/c to ±\u00a0${say(doubt, 'count', { significant: 2 })}, and cannot tell a base mix that is off by ${NEAR} from one as meant.`,
       };
     if (dryAsMeant)
       return {

@@ -13,7 +13,9 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import {
+  densityDoubt,
   doubtWords,
+  hasRoom,
   insteadOfAmount,
   type MixAdvice,
   mixAdvice,
@@ -23,6 +25,7 @@ import { DRAINED } from '../shared/drained-foam.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { correctFields } from './correct-fields.ts';
 import { roundReadings } from './round-readings.ts';
+import { noSuchMix } from './weighing-doubts.ts';
 
 /** Buckets farther apart than this are not one mix. Common practice, no source. */
 const ONE_MIX = 0.05;
@@ -51,7 +54,7 @@ export default worksheet({
   id: 'correct-buckets',
   question: 'Several buckets, and foam that has waited: what do I add?',
   fields: correctFields,
-  work: (v) => {
+  work: (v, pm, typed) => {
     const share = drained(v);
     const foam = standingFoam({
       foamDensity: v.foamDensity,
@@ -64,18 +67,29 @@ export default worksheet({
       baseDensity: v.baseDensity,
       tolerance: v.tolerance * v.target,
     };
-    const { target, made, most, vessel } = v;
+    const { target, made, most, tare, vessel } = v;
     const mix = { target, tolerance: common.tolerance, made, most, vessel };
-    const weighs = { min: v.tare, aboveMin: true, max: v.tare + EXTREMES.density.max * vessel };
+    // One scale errs alike in each bucket: together they are known no closer than one.
+    const doubtOf = (density: number) =>
+      densityDoubt(
+        { tare, full: tare + density * vessel, vessel },
+        { tare: pm.tare, full: pm.tare, vessel: pm.vessel },
+      );
     const each = v.buckets.map(({ full, mass }, i) => {
-      demand(`buckets.${i}.full`, full, 'mass', weighs);
-      const density = wetDensity({ tare: v.tare, full, vessel: v.vessel });
+      demand(`buckets.${i}.full`, full, 'mass', { min: tare, aboveMin: true });
+      const density = wetDensity({ tare, full, vessel });
+      demand(`buckets.${i}.full`, density, 'density', EXTREMES.density, 'no-such-mix');
       const fix = correctMix({
         ...common,
         massInHand: mass,
         measuredDensity: density,
       });
-      return { mass, density, fix, advice: mixAdvice(fix, { ...mix, density }) };
+      return {
+        mass,
+        density,
+        fix,
+        advice: mixAdvice(fix, { ...mix, density, doubt: doubtOf(density) }),
+      };
     });
     const all = pooled(each);
     const fix = correctMix({
@@ -84,7 +98,12 @@ export default worksheet({
       measuredDensity: all.density,
     });
     // Only a correction that should be made is shown as an amount.
-    const advice = mixAdvice(fix, { ...mix, density: all.density });
+    const doubt = doubtOf(all.density);
+    const advice = mixAdvice(fix, { ...mix, density: all.density, doubt });
+    // Of a mixer that nobody typed nothing is known.
+    const tooLarge = typed?.('load')
+      ? each.findIndex(({ mass, density }) => !hasRoom(mass / density, v.load))
+      : -1;
     const doubted = each.findIndex(({ advice: { is } }) => DOUBTED.includes(is));
     const apart = all.spread > ONE_MIX;
     const wantsFoam = (apart ? each.map((one) => one.fix) : [fix]).some(
@@ -100,7 +119,9 @@ export default worksheet({
       all,
       fix,
       advice,
+      doubt,
       doubted,
+      tooLarge,
       apart,
       wantsFoam,
       gone,
@@ -160,16 +181,17 @@ export default worksheet({
     },
     volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
   },
-  judge: ({ all, each, fix, advice, doubted, share, apart, wantsFoam, gone, mix }, _, say) => {
+  judge: (
+    { all, each, fix, advice, doubted, tooLarge, share, apart, wantsFoam, gone, mix },
+    { load },
+    say,
+  ) => {
     const density = say(all.density, 'density', { units: DENSITY });
     // A slip in one of several may hide in what they come to together.
     const slip = each[doubted] ?? { density: all.density, advice };
     const words =
       slip.advice.is === 'refused'
-        ? ({
-            verdict: 'stop',
-            say: `${say(slip.density, 'density', { units: DENSITY })} cannot be a mix of this base mix and this foam. Weigh again.`,
-          } as const)
+        ? ({ verdict: 'stop', say: noSuchMix(slip.density, say) } as const)
         : doubtWords(slip.advice, say);
     if (words)
       return each.length > 1 && doubted >= 0
@@ -198,13 +220,21 @@ export default worksheet({
       fix.action === 'add-foam'
         ? `${say(fix.foamVolume, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam`
         : `${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
-    return { verdict: 'look', say: `Add ${what}, folded in gently, and weigh once more.` };
+    const add = `Add ${what}, folded in gently, and weigh once more.`;
+    const large = each[tooLarge];
+    return {
+      verdict: 'look',
+      say: large
+        ? `Look at the mix bucket ${tooLarge + 1} stands for: ${say(large.mass, 'mass')} is ${say(large.mass / large.density, 'volume', { units: LITRES })}, and the mixer takes ${say(load, 'volume', { units: LITRES })}. If it stands: ${add}`
+        : add,
+    };
   },
   notes: () => [
     'Foam is added without the liquid that has run out of it; what stays weighs less to the litre than when it was made, and carries less water into the mix.',
     'Weigh the foam again and enter that with an age of 0 if there is a moment to do it: a reading beats a curve.',
   ],
   refusals: {
+    'no-such-mix': (e, say) => noSuchMix(e.value, say),
     'heavier-than-base-mix': (e, say) =>
       `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}).`,
     'lighter-than-foam': (e, say) =>
@@ -223,8 +253,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\bar\rho = \frac{\sum M_i}{\sum M_i/\rho_i}`,
-      put: (_, { all }, say) =>
-        `ρ = ${say(all.mass, 'mass')} ÷ ${say(all.volume, 'volume', { units: LITRES })} = ${say(all.density, 'density', { units: DENSITY })}`,
+      put: (_, { all, doubt }, say) =>
+        `ρ = ${say(all.mass, 'mass')} ÷ ${say(all.volume, 'volume', { units: LITRES })} = ${say(all.density, 'density', { units: DENSITY })} ±\u00a0${say(doubt, 'density', { units: DENSITY, significant: 1 })}`,
     },
     {
       tex: String.raw`\rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s} \qquad F = \frac{M - \rho_t V}{\rho_t - \rho_f'}`,
@@ -266,10 +296,11 @@ export default worksheet({
           each.map(({ fix }) => fix),
           say,
         );
-        return each.map(({ mass, density, fix }, i) => {
+        return each.map(({ mass, density, fix, advice }, i) => {
           const line = [`${i + 1}`, say(density, 'density', { units: DENSITY })];
           const instead = insteadOfAmount({ ...fix, density }, { ...mix, mass });
           if (instead) return [...line, instead];
+          if (advice.is === 'too-doubtful') return [...line, 'cannot tell: the ± is too wide'];
           const fresh = freshFirst(fix, gone);
           if (fresh) return [...line, fresh, '—'];
           return [

@@ -1,9 +1,10 @@
-import { MIX_TARE, MIX_VESSEL } from '../../bench/mix-bucket.ts';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
-import { FOAM_TARE, FOAM_VESSEL, zeroed } from '../shared/foam-vessel.ts';
+import { DENSITY, MINUTES, PERCENT } from '../shared/amounts.ts';
+import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField } from '../shared/recipe.ts';
+import { weighingBucket } from './recipe-fields.ts';
+import { weighedLoadFields } from './weighed-load-fields.ts';
 
 export const correctFields = {
   buckets: rows({
@@ -33,24 +34,8 @@ export const correctFields = {
       }),
     },
   }),
-  tare: number('mass', {
-    label: 'Bucket, empty',
-    example: '0.85 kg',
-    min: '0 kg',
-    max: '200 kg',
-    borrows: FOAM_TARE,
-    bench: MIX_TARE,
-  }),
-  vessel: number('volume', {
-    label: 'Bucket’s volume to the brim',
-    example: '20 L',
-    min: '0 L',
-    aboveMin: true,
-    max: '1000 L',
-    units: LITRES,
-    ...FOAM_VESSEL,
-    bench: MIX_VESSEL,
-  }),
+  tare: { ...weighingBucket.tare, help: 'Its ± is taken for that of each full bucket too.' },
+  vessel: weighingBucket.vessel,
   target: number('density', {
     label: 'Target wet density',
     example: '600 kg/m3',
@@ -92,6 +77,7 @@ export const correctFields = {
     units: PERCENT,
     folded: true,
   }),
+  load: weighedLoadFields.load,
   foamDensity: { ...foamDensityField, label: 'Foam density when it was made', folded: true },
   drains: choice({
     label: 'How does it drain?',

@@ -22,6 +22,7 @@ import { saidApart } from '../shared/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { pasteWaterCement } from './recipe-fields.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';
+import { grownWords, noSuchMix, waterDoubt } from './weighing-doubts.ts';
 
 /** A working is only to be followed in units that cancel. */
 const CUBIC = { metric: 'm3', us: 'ft3' } as const;
@@ -37,21 +38,22 @@ const tooMuch = (off: number, near: number, say: Say) =>
 const inMixer = ({ measured, fix }: { readonly measured: number; readonly fix: Correction }) =>
   measured * fix.volumeBefore;
 
-const isOwn = (kept: KeptResults, much: number) => (keptValue(kept[OWN_PLAN]) ?? 0) >= much;
+/** What the plan’s load weighs, whatever is in it. */
+const LOAD_MASS = 'mix.loadMass';
 
-const noSuchMix = (density: number, say: Say) =>
-  `${say(density, 'density', { units: DENSITY })} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`;
+const isOwn = (kept: KeptResults, much: number) => (keptValue(kept[OWN_PLAN]) ?? 0) >= much;
 
 export default worksheet({
   id: 'correct',
   question: 'The bucket weighs this. What do I add?',
   fields: weighedLoadFields,
-  work: (v, pm) => {
+  work: (v, pm, typed) => {
     const measured = wetDensity({ tare: v.tare, full: v.full, vessel: v.vessel });
     demand('full', measured, 'density', EXTREMES.density, 'no-such-mix');
     const tolerance = v.tolerance * v.target;
     // What is in the mixer has the load's make-up, however much of it was taken out.
-    const inHand = v.mass / (v.cement * (1 + v.sandCement) + v.water);
+    const parts = v.cement * (1 + v.sandCement) + v.water;
+    const inHand = v.mass / parts;
     const common = {
       massInHand: v.mass,
       targetDensity: v.target,
@@ -79,6 +81,8 @@ export default worksheet({
       tolerance,
       advice,
       add,
+      parts,
+      ownParts: Boolean(typed?.('cement') && typed('water')),
     };
   },
   results: {
@@ -159,8 +163,9 @@ export default worksheet({
           : undefined,
     ],
   ],
-  minds: [OWN_PLAN],
-  judge: ({ advice, measured, off, tolerance }, { target }, say) => {
+  minds: [OWN_PLAN, LOAD_MASS],
+  judge: ({ advice, measured, off, tolerance, parts, ownParts }, v, say, kept = {}) => {
+    const { mass, target } = v;
     const amount = say(measured, 'density', { units: DENSITY });
     if (advice.is === 'refused') return { verdict: 'stop', say: noSuchMix(measured, say) };
     const doubted = doubtWords(advice, say);
@@ -171,10 +176,12 @@ export default worksheet({
         say: `${amount} is near enough to ${say(target, 'density', { units: DENSITY })}. Stop stirring and place it.`,
       };
     if (advice.is !== 'add') return spentJudgement({ density: measured, target, tolerance }, say);
-    return {
-      verdict: 'look',
-      say: `${tooMuch(off, tolerance / target, say)}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`,
-    };
+    // A plan may have put in more than cement, water and sand.
+    const load = Math.max(parts, keptValue(kept[LOAD_MASS]) ?? 0);
+    const grown = ownParts || isOwn(kept, OWN_AMOUNT) ? grownWords(mass, load, say) : undefined;
+    const add = `${tooMuch(off, tolerance / target, say)}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`;
+    const words = [grown, grown ? `If both stand: ${add}` : add, waterDoubt(v, say)];
+    return { verdict: 'look', say: words.filter(Boolean).join(' ') };
   },
   notes: () => [
     'Exact for foam that all survives. Some breaks while it is folded in, so a corrected mix tends to come out a little heavy.',
