@@ -65,9 +65,9 @@ describe('readings that cannot tell one bucket cannot tell several', () => {
   });
 
   test('the ± of the two worksheets is one', () => {
-    const alone = { ...bench, ...rows('21', '0.36') };
-    const { doubt } = found(correctBuckets, alone).result as { doubt: number };
-    expect(doubt).toBeCloseTo(found(correct, alone).numbers.measured!.sure!.pm, 9);
+    const { density } = found(correctBuckets, { ...bench, ...rows('21', '0.36') }).numbers;
+    const { measured } = found(correct, bench).numbers;
+    expect(density!.sure!.pm / measured!.sure!.pm).toBeCloseTo(1, 9);
   });
 });
 

@@ -98,8 +98,11 @@ export default worksheet({
       measuredDensity: all.density,
     });
     // Only a correction that should be made is shown as an amount.
-    const doubt = doubtOf(all.density);
-    const advice = mixAdvice(fix, { ...mix, density: all.density, doubt });
+    const advice = mixAdvice(fix, {
+      ...mix,
+      density: all.density,
+      doubt: doubtOf(all.density),
+    });
     // Of a mixer that nobody typed nothing is known.
     const tooLarge = typed?.('load')
       ? each.findIndex(({ mass, density }) => !hasRoom(mass / density, v.load))
@@ -119,7 +122,7 @@ export default worksheet({
       all,
       fix,
       advice,
-      doubt,
+      byScale: pm.tare / vessel,
       doubted,
       tooLarge,
       apart,
@@ -136,6 +139,8 @@ export default worksheet({
       kind: 'density',
       of: (r) => r.all.density,
       units: DENSITY,
+      sure: true,
+      listed: (r) => [r.byScale, 'buckets'],
     },
     addFoam: {
       label: 'Add foam, as it is now',
@@ -253,8 +258,8 @@ export default worksheet({
   working: [
     {
       tex: String.raw`\bar\rho = \frac{\sum M_i}{\sum M_i/\rho_i}`,
-      put: (_, { all, doubt }, say) =>
-        `ρ = ${say(all.mass, 'mass')} ÷ ${say(all.volume, 'volume', { units: LITRES })} = ${say(all.density, 'density', { units: DENSITY })} ±\u00a0${say(doubt, 'density', { units: DENSITY, significant: 1 })}`,
+      put: (_, { all }, say) =>
+        `ρ = ${say(all.mass, 'mass')} ÷ ${say(all.volume, 'volume', { units: LITRES })} = ${say(all.density, 'density', { units: DENSITY })}`,
     },
     {
       tex: String.raw`\rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s} \qquad F = \frac{M - \rho_t V}{\rho_t - \rho_f'}`,

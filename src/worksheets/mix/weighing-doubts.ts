@@ -1,7 +1,7 @@
 import { FOAMED_BASE } from '../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from '../shared/amounts.ts';
-import { noBaseMixWords } from '../shared/base-mix-doubt.ts';
+import { noBaseMixWords } from '../shared/no-base-mix.ts';
 
 /** A weighing that no blend comes to. */
 export const noSuchMix = (density: number, say: Say): string =>

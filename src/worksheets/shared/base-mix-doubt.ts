@@ -1,6 +1,7 @@
-import { FOAMED_BASE, isBaseMix } from '../../core/mix/water-cement-limits.ts';
+import { isBaseMix } from '../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
+import { inWords, noBaseMixWords } from './no-base-mix.ts';
 
 /** A w/c farther off the planned one than this share was not meant. A line of our own, no source. */
 const AS_PLANNED = 0.15;
@@ -13,11 +14,6 @@ interface BaseParts {
 
 const ratioOf = ({ water, cement }: BaseParts) => water / cement;
 const isNear = (x: number, to: number) => Math.abs(x / to - 1) <= AS_PLANNED;
-const inWords = (ratio: number, say: Say) => say(ratio, 'count', { decimals: 2 });
-
-/** A w/c that no base mix for foam has, in words. */
-export const noBaseMixWords = (ratio: number, say: Say): string =>
-  `The w/c weighed in is ${inWords(ratio, say)}, and base mixes for foam have ${FOAMED_BASE.min} to ${FOAMED_BASE.max}: water and cement swapped, or one of them in another unit?`;
 
 /**
  * What is strange about water and cement as weighed in, held against the plan’s where there is one. What the plan has

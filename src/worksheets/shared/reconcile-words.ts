@@ -5,7 +5,7 @@ import type { Verdict } from '../../core/records/verdict.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM, LITRES, PERCENT } from './amounts.ts';
-import { noBaseMixWords } from './base-mix-doubt.ts';
+import { noBaseMixWords } from './no-base-mix.ts';
 import { withPm } from './with-pm.ts';
 
 const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
