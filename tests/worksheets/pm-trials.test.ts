@@ -13,7 +13,7 @@ import { normal } from '../core/foam/seeded.ts';
 const metric = speaker('metric');
 const TRIALS = 4000;
 
-type Values = Readonly<Record<string, unknown>>;
+type Values = Parameters<AnyWorksheet['work']>[0];
 /** Draws the list anew: what its readings have wrong, each and together. */
 type Draw = (values: Values, by: () => number) => Values;
 
