@@ -44,6 +44,22 @@ export type StrengthBand =
   | { readonly known: false; readonly relations: readonly [] };
 
 /**
+ * The most that is published of compressive strength at 28 days, Pa, for this density, wet or dry as it may be, or
+ * for any lighter one; undefined where nothing bounds it. Without a density, of all that is published.
+ *
+ * `density` in kg/m³. Valid where `strengthBand` is; beyond it, the last relation runs on. Throws nothing.
+ * @source kado-2018; from memory: bca-1994, aci-523-1r, is-2185-4
+ */
+export function mostPublished(density = Number.POSITIVE_INFINITY): number | undefined {
+  const lighter = STRENGTH_RELATIONS.filter(({ range }) => range.min <= density).map((relation) =>
+    relation.at(Math.min(density, relation.range.max)),
+  );
+  return lighter.some(({ high }) => high !== null)
+    ? Math.max(...lighter.map(({ low, high }) => high ?? low))
+    : undefined;
+}
+
+/**
  * What has been published of compressive strength at 28 days for this density: a band, never one
  * number. Mixes of equal density lie more than a factor of two apart, by binder, sand, water,
  * foam and curing, so this says what to expect of the kind, not what a piece will carry, and it is

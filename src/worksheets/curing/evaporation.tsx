@@ -16,6 +16,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { LOSS, temperature } from '../shared/curing-fields.ts';
+import { heatDoubt } from '../shared/heat-doubt.ts';
+import { judgeBy } from '../shared/judge-by.ts';
 import { MeasureBars } from '../shared/MeasureBars.tsx';
 import { openLength, openWidth } from '../shared/part-fields.ts';
 
@@ -41,21 +43,21 @@ function ofLoss(r: Evaporation, wind: number, say: Say): Judgement {
   if (r.state === 'act')
     return {
       verdict: 'stop',
-      say: `Cover the face as soon as it is struck off, before anything else: ${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a foamed mix, which bleeds little.`,
+      say: `Cover the face now, before strike-off too: a sheet over the form, lifted only to strike off. ${amount} is at or above ${limit(ACTION_RATE)}, the limit at which to act with a foamed mix, which bleeds little.`,
     };
   if (r.state === 'caution')
     return {
       verdict: 'look',
-      say: `Lay the sheet at once after strike-off${wind > 0 ? ', and break the wind' : ''}: ${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a foamed mix, which bleeds little.`,
+      say: `Hold a sheet over the form until strike-off and lay it at once after${wind > 0 ? ', and break the wind' : ''}: ${amount} is at or above ${limit(CAUTION_RATE)}, the limit to take care at with a foamed mix, which bleeds little.`,
     };
   if (r.high >= CAUTION_RATE * LITTLE_BLEED_SHARE)
     return {
       verdict: 'look',
-      say: `${amount} is below the limits, but the estimate is ±40\u00a0% and its upper end is not: perhaps take care. Cover the face within the hour.`,
+      say: `${amount} is below the limits, but the estimate is ±40\u00a0% and its upper end is not: perhaps take care. Cover the face as soon as it is struck off.`,
     };
   return {
     verdict: 'good',
-    say: `${amount} is calm, its upper end too. Cover the face when it has lost its shine; it must be covered all the same.`,
+    say: `${amount} is calm, its upper end too. Cover the face once it is struck off all the same.`,
   };
 }
 
@@ -167,7 +169,9 @@ export default worksheet({
         verdict: 'stop',
         say: `At ${t(r.face)} its trouble is frost, not wind: bring it in or insulate it at once, and see Frost, in the chapter on curing.`,
       };
-    const loss = ofLoss(r, wind, say);
+    const dry = ofLoss(r, wind, say);
+    const hot = heatDoubt(air, say, 'The air');
+    const loss = judgeBy([hot, dry.verdict === 'good' ? undefined : dry], dry);
     const coldest = Math.min(r.face, air);
     if (!tooColdToCure(coldest)) return loss;
     return {

@@ -39,6 +39,7 @@ import { FrostChart } from '../shared/FrostChart.tsx';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { saidApart } from '../shared/said-apart.ts';
+import { strongCubes } from '../shared/strong-doubt.ts';
 
 /** Each that the cement may have, and that of the reader's own results. */
 const coefficientsOf = (v: {
@@ -183,7 +184,11 @@ export default worksheet({
   judge: ({ known, guard, safe, cold, frozen, atFreeze, warmest }, v, say) => {
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
-    const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
+    const passed = oneText(
+      passedFrostWords(known, v.castAt, say),
+      hot?.say,
+      strongCubes(v.strength28, say),
+    );
     const { oneFreeze, repeated, cured, firstFreeze, frozenFor } = guard;
     const near = atFreeze === undefined ? [] : [atFreeze];
     const mpa = (pa: number, marks: readonly number[] = near, significant = 2) =>

@@ -20,6 +20,9 @@ type Worked = ReturnType<typeof heatWorked>;
 /** How near the limit is near enough to warn, K: about what the figures of the cement are out. Common practice, no source. */
 const NEAR = 2;
 
+/** A conductivity measured is not doubted up to so many times the most that the mix can have: that sum is rough too. A choice. */
+const OVER = 1.5;
+
 /** How near heat released and let in comes to heat stored, in words. */
 const closeTo = (imbalance: number) =>
   imbalance < 1e-6 ? 'better than a millionth' : imbalance.toPrecision(1);
@@ -59,6 +62,18 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   return {
     verdict: 'good',
     say: `${hot} at most, and ${say(lag, 'temperatureDifference', { significant: 2 })} across it: within the usual limits. The warmth helps it set; keep the face damp meanwhile.`,
+  };
+}
+
+/** What is to be said of a conductivity that no such mix can have: the more it conducts, the cooler it comes out. */
+function ofConductivity({ conductivity, most }: Worked, say: Say): Judgement | undefined {
+  if (conductivity <= OVER * most) return undefined;
+  const [own, limit] = [conductivity, most].map((each) =>
+    say(each, 'conductivity', { significant: 2 }),
+  );
+  return {
+    verdict: 'look',
+    say: `Check the conductivity and its unit: ${own} is far above ${limit}, the most that paste, sand and wet gas of this mix can conduct, and the more it conducts, the cooler it comes out here.`,
   };
 }
 
@@ -177,6 +192,7 @@ export default worksheet({
     const heat = ofHeat(r, v, say);
     return judgeBy(
       [
+        ofConductivity(r, say),
         mixWarmth(v.mixAt, say),
         heatDoubt(Math.max(...air.map(({ warmest }) => warmest)), say, 'The air'),
         heat,

@@ -7,10 +7,12 @@ import {
   mixTemperature,
   waterTemperatureFor,
 } from '../../core/curing/mix-temperature.ts';
+import { isBaseMix } from '../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { noBaseMixWords } from '../shared/base-mix-doubt.ts';
 import { temperature } from '../shared/curing-fields.ts';
 import { MIX, mixWarmth, outsideMix } from '../shared/mix-warmth.ts';
 import { saidApart } from '../shared/said-apart.ts';
@@ -124,6 +126,8 @@ export default worksheet({
       };
     const warmth = mixWarmth(mix.temperature, say);
     if (warmth?.verdict === 'stop') return { ...warmth, say: `${warmth.say} ${water}` };
+    const slip = slipWords(v, say);
+    if (slip) return { verdict: 'look', say: slip };
     const frozen = [
       ...(v.sand > 0 && v.sandAt <= FREEZES_AT ? ['sand'] : []),
       ...(v.foam > 0 && v.foamAt <= FREEZES_AT ? ['foaming solution'] : []),
@@ -217,6 +221,28 @@ export default worksheet({
   ],
   sources: ['aci-305r', 'aci-306r', 'bentz-2007', 'brown-2022', 'ice-heat', 'common-practice'],
 });
+
+interface Masses {
+  readonly cement: number;
+  readonly water: number;
+  readonly ice: number;
+  readonly sand: number;
+  readonly sandWater: number;
+  readonly foam: number;
+}
+
+/** Masses that make no base mix, or more foam by weight than cement: sooner litres. A choice, no source. */
+function slipWords(
+  { cement, water, ice, sand, sandWater, foam }: Masses,
+  say: Say,
+): string | undefined {
+  if (cement === 0) return undefined;
+  const ratio = (water + ice + (sand * sandWater) / (1 + sandWater)) / cement;
+  if (water > 0 && !isBaseMix(ratio)) return `Check the masses. ${noBaseMixWords(ratio, say)}`;
+  return foam > cement
+    ? `Check the foam: at ${say(foam, 'mass')} it outweighs the cement. Litres in place of its weight?`
+    : undefined;
+}
 
 const plainly = (kelvin: number, say: Say) => say(kelvin, 'temperature', { plain: true });
 

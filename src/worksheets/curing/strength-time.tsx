@@ -20,6 +20,7 @@ import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
+import { strongCubes } from '../shared/strong-doubt.ts';
 import { youngWords } from '../shared/young-words.ts';
 
 interface Growing {
@@ -163,7 +164,7 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ now, fit, tested, frozen }, { age, since, frost }, say) => {
+  judge: ({ now, fit, tested, frozen }, { age, since, frost, results }, say) => {
     if (frozen && !fit)
       return { verdict: 'stop', say: `${frozenWords(frost!, since, say)} Test a piece of it.` };
     if (!now)
@@ -179,6 +180,8 @@ export default worksheet({
         verdict: 'look',
         say: `Somewhere between ${low} and ${high} now: a forecast of the kind, not of this part. Test a cube or a bar of the batch before you rely on any of it.`,
       };
+    const strong = strongCubes(Math.max(...results.map(({ strength }) => strength)), say);
+    if (strong) return { verdict: 'look', say: strong };
     if (frozen)
       return {
         verdict: 'look',

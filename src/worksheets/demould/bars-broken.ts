@@ -119,9 +119,9 @@ export function barsBroken({
   const read: readonly Bar[] =
     loading === 'thirds' ? thirds : bars.map((line) => ({ ...line, brokeAt: 0 }));
   const list = loading === 'thirds' ? 'thirds' : 'bars';
-  for (const [i, { mass, breadth, depth, brokeAt }] of read.entries()) {
-    const density = mass / (breadth * depth * length);
-    demand(`${list}.${i}.mass`, density, 'density', POSSIBLE_DENSITY, 'no-such-bar');
+  const densities = read.map(({ mass, breadth, depth }) => mass / (breadth * depth * length));
+  for (const [i, { brokeAt }] of read.entries()) {
+    demand(`${list}.${i}.mass`, densities[i]!, 'density', POSSIBLE_DENSITY, 'no-such-bar');
     demand(`${list}.${i}.brokeAt`, brokeAt, 'length', { max: span / 2, belowMax: true });
   }
   const metres = (value: number) => ({ value, uncertainty: tape });
@@ -149,6 +149,8 @@ export function barsBroken({
     read,
     broken,
     counted,
+    /** Of the heaviest, kg/m³. */
+    density: Math.max(...densities),
     together,
     reading,
     guessed: together.nextBarLow === undefined,

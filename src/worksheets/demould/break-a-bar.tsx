@@ -3,6 +3,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, KPA, MM } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
 import { FACES, FEW, scatterWidely } from '../shared/bars-doubt.ts';
+import { strongBars } from '../shared/strong-doubt.ts';
 import { barFields, barsBroken } from './bars-broken.ts';
 
 /** The bars, whichever way they were loaded. */
@@ -89,6 +90,8 @@ export default worksheet({
         say: `A bar spans less than three times its depth: part of the load goes straight to the supports and the strength reads high, so no other worksheet takes it over. ${heavy ? `And ${heavy}` : 'Move the supports apart, or cast thinner bars.'}`,
       };
     if (heavy) return { verdict: 'look', say: `${mean}, but ${heavy}` };
+    const strong = strongBars(r.together.mean, r.density, say);
+    if (strong) return { verdict: 'look', say: strong };
     if (coarse && widely)
       return {
         verdict: 'look',

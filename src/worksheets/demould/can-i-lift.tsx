@@ -26,6 +26,7 @@ import {
   MULTIPLIERS,
   methodForm,
   SCOPE_WORDS,
+  shortReach,
   special,
   uncovered,
 } from '../shared/lift-fields.ts';
@@ -115,7 +116,7 @@ export default worksheet({
       note: 'two thirds of twice the limit; common practice, no source',
     },
   },
-  judge: (r, { mass, special }, say) => {
+  judge: (r, { mass, special, horizontal, careful, farReach }, say) => {
     const { ruling, changes } = r;
     // A load above its limit does not read as that.
     const load = saidApart(mass, 'mass', [ruling.weightLimit, r.constant], say);
@@ -144,6 +145,8 @@ export default worksheet({
         verdict: 'stop',
         say: `${load} is above the ${limit} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. ${handsOrGear(mass, ruling.weightLimit, say)}`,
       };
+    const short = shortReach([horizontal, ...(careful === 'yes' ? [farReach] : [])], say);
+    if (short) return short;
     if (ruling.liftingIndex > INDEX_AIM)
       return {
         verdict: 'look',

@@ -13,6 +13,7 @@ import { WAYS } from '../shared/handling-fields.ts';
 import { JERK, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { saidApart } from '../shared/said-apart.ts';
+import { strongBars } from '../shared/strong-doubt.ts';
 import { MOST_FOR_ONE, tooHeavy } from '../shared/too-heavy.ts';
 import { youngWords } from '../shared/young-words.ts';
 import { moved, moveFields } from './moved.ts';
@@ -200,6 +201,9 @@ export default worksheet({
         verdict: 'stop',
         say: `Moved ${way} it may crack at a jerk: at worst it asks for ${share} of the strength, and ${jerked} with a jerk. ${waitWords(r, v, say)}${instead}`,
       };
+    const bends = `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk.`;
+    const strong = ofBars && strongBars(v.mean, v.density, say);
+    if (strong) return { verdict: 'look', say: `${strong} By them: ${bends}${instead}` };
     if (oneBar)
       return {
         verdict: 'look',
@@ -215,7 +219,6 @@ export default worksheet({
         verdict: 'look',
         say: `At most ${share} of the strength of the bars, ${jerked} with a jerk: ${beside === 'other' ? 'but a part that is younger, or was kept elsewhere, may have far less. Break a bar that was kept with it.' : 'but that is the part’s only if it is as old as the bars were and was kept as they were. Say so above.'}`,
       };
-    const bends = `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk.`;
     if (ofBars && frost !== undefined)
       return { verdict: 'look', say: `${bends} ${frostyTests(frost, 'bars', say)}` };
     if (mass > MOST_FOR_ONE)

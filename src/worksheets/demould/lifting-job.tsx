@@ -15,6 +15,7 @@ import {
   liftCells,
   liftOf,
   methodForm,
+  shortReach,
   special,
   uncovered,
 } from '../shared/lift-fields.ts';
@@ -104,8 +105,13 @@ export default worksheet({
         verdict: 'stop',
         say: `Together ${index}: many are at raised risk from such work. Begin with ${worst}; it counts for most.`,
       };
+    const enough = best && best.compositeIndex <= INDEX_AIM;
+    const short = shortReach(
+      tasks.map(({ horizontal }) => horizontal),
+      say,
+    );
+    if (short && (enough || compositeIndex <= INDEX_AIM)) return short;
     if (compositeIndex > INDEX_AIM) {
-      const enough = best && best.compositeIndex <= INDEX_AIM;
       const help = best
         ? ` What helps most: ${changeWords(best.change, say)}. Begin with ${worst}.`
         : '';

@@ -97,7 +97,7 @@ export const stripFields = {
   bars: barsCounted,
   tested: { ...barAge, when: { strengthFrom: ['bars'] } },
   cement,
-  density: { ...wetDensity, when: { strengthFrom: ['density'] } },
+  density: wetDensity,
   dry: { ...dryDensity, folded: true, when: { strengthFrom: ['density'] } },
   worse: number('ratio', {
     label: 'Handling may be rougher by',

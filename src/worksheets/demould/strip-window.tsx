@@ -12,6 +12,7 @@ import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
+import { strongBars } from '../shared/strong-doubt.ts';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
 
 /** The drawing shows at least this, s. */
@@ -115,7 +116,7 @@ export default worksheet({
   },
   judge: (
     { window, cold, warm, frost, thawed, frozen },
-    { now, share, strengthFrom, bars, mean, low, frost: first, cold: coldest },
+    { now, share, strengthFrom, bars, mean, low, density, frost: first, cold: coldest },
     say,
   ) => {
     const hot = heatDoubt(warm, say);
@@ -146,6 +147,8 @@ export default worksheet({
         verdict: 'stop',
         say: `Leave it. It is not to be expected before ${time(window.earliest)} after casting. Keep it covered.${odd}`,
       };
+    const strong = strengthFrom === 'bars' && strongBars(mean, density, say);
+    if (strong) return { verdict: 'look', say: `${strong} ${TEST_IT}${odd}` };
     if (window.latest === undefined && frost !== undefined)
       return {
         verdict: 'look',

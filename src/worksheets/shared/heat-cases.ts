@@ -14,6 +14,7 @@ import {
   ultimateDegree,
 } from '../../core/curing/heat/hydration.ts';
 import { type HeatInside, heatInside, type Part } from '../../core/curing/heat/inside.ts';
+import { mostFreshConductivity } from '../../core/curing/heat/thermal-properties.ts';
 import { dailyHistory } from '../../core/curing/history.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
@@ -60,7 +61,12 @@ export function heatCase(
   v: HeatValues,
   of: { readonly thickness: number; readonly wet: number; readonly conducts?: 'as-dry' },
   mesh: Pick<Part, 'firstStep' | 'late'> & { readonly cells: number; readonly step: number },
-): HeatInside & { readonly cement: number; readonly hydration: Hydration } {
+): HeatInside & {
+  readonly cement: number;
+  readonly hydration: Hydration;
+  /** The most that such a mix can conduct, W/(m·K). */
+  readonly most: number;
+} {
   const mix = cubicMetre(v, of.wet);
   const hydration = hydrationFrom(v, mix.waterCementTotal);
   const ambient = airOf(v);
@@ -68,10 +74,11 @@ export function heatCase(
   const round = ROUND[v.shape];
   const around = { round, radius: of.thickness / 2 };
   const near = face(v, v.near, ambient, around);
+  const parts = { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand };
   const found = heatInside({
     thickness: of.thickness,
     round,
-    mix: { cement: mix.cement, water: mix.water + mix.foamMass, sand: mix.sand },
+    mix: parts,
     ...(conductivity && { conductivity }),
     hydration,
     initialTemperature: v.mixAt,
@@ -80,7 +87,13 @@ export function heatCase(
     duration: FOLLOWED,
     ...mesh,
   });
-  return { ...found, notes: [...found.notes, ...notes], cement: mix.cement, hydration };
+  return {
+    ...found,
+    notes: [...found.notes, ...notes],
+    cement: mix.cement,
+    hydration,
+    most: mostFreshConductivity(parts),
+  };
 }
 
 function conductivityOf(

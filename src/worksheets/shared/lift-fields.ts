@@ -1,6 +1,8 @@
 import type { MultiplierName } from '../../core/demould/lifting-equation/advice.ts';
 import type { Coupling, Duration, Form, Lift } from '../../core/demould/lifting-equation/lift.ts';
+import { NEAREST_REACH } from '../../core/demould/lifting-equation/multipliers.ts';
 import { type JobFacts, outsideScope } from '../../core/demould/lifting-equation/scope.ts';
+import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
@@ -115,6 +117,20 @@ export function uncovered(special: string, taken: string): Judgement | undefined
         say: `The method does not cover ${outside.map((code) => SCOPE_WORDS[code] ?? code).join(', ')}. Take ${taken}, and change that first.`,
       }
     : undefined;
+}
+
+/**
+ * Why the shortest of some reaches, m, is not to be believed; undefined where it is. No hands come so near: the
+ * method begins where the body leaves off, and counts what is shorter as that.
+ */
+export function shortReach(reaches: readonly number[], say: Say): Judgement | undefined {
+  const shortest = Math.min(...reaches);
+  if (shortest >= justUnder(NEAREST_REACH, SLIVER)) return undefined;
+  const cm = (metres: number) => say(metres, 'length', { units: CM, plain: true });
+  return {
+    verdict: 'look',
+    say: `Measure the reach again, from between the ankles to between the hands: ${cm(shortest)} is less than the body leaves, and counts as ${cm(NEAREST_REACH)}, the least in the method.`,
+  };
 }
 
 /** What the method is for, under one lift and under several. */

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { STRENGTH_RELATIONS, strengthBand } from '../../../src/core/finished/strength-band.ts';
+import {
+  mostPublished,
+  STRENGTH_RELATIONS,
+  strengthBand,
+} from '../../../src/core/finished/strength-band.ts';
 import { WONG_2026 } from '../../../src/core/finished/strength-relations/measured.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -83,4 +87,20 @@ test('the measured points scatter more than sixfold near 780 kg/m³', () => {
   const near = WONG_2026.filter(({ density }) => density > 745 && density < 790);
   const strengths = near.map(({ strength }) => strength / 1e6);
   expect(Math.max(...strengths) / Math.min(...strengths)).toBeGreaterThan(6);
+});
+
+test('the most published of a density never falls as it rises, and no band of that density is above it', () => {
+  fc.assert(
+    fc.property(between(330, 1920), between(0.6, 1), between(0, 1), (wet, dried, lighter) => {
+      const most = mostPublished(wet)!;
+      const band = strengthBand({ wetDensity: wet, ovenDryDensity: wet * dried });
+      if (band.known) expect(band.high ?? band.low).toBeLessThanOrEqual(most);
+      expect(mostPublished(wet * lighter) ?? 0).toBeLessThanOrEqual(most);
+    }),
+  );
+  // 450 psi of neat cement at 600; 39 MPa of sanded mixes from 1500 on; below 320 there are least values alone.
+  expect(mostPublished(600)).toBeCloseTo(450 * 6894.757, -2);
+  expect(mostPublished(1500)).toBe(39e6);
+  expect(mostPublished()).toBe(39e6);
+  expect(mostPublished(319)).toBeUndefined();
 });

@@ -22,6 +22,11 @@ verdicts(evaporation, { ...dry, wind: '0 km/h' }, [
   [{ wind: '7.1 km/h' }, 'look', /break the wind.* limit to take care at/],
   [{ wind: '18.1 km/h' }, 'look', /limit to take care at/],
   [{ wind: '18.2 km/h' }, 'stop', /the limit at which to act/],
+  // Air no cure is meant in is another unit’s, and hides no loss.
+  [{ air: '40 °C', humidity: '20 %' }, 'good', /is calm/],
+  [{ air: '72 °C', wind: '20 km/h' }, 'stop', /^The air gets as warm as 72.*its unit/],
+  [{ air: '60 °C', wind: '20 km/h' }, 'look', /^The air gets as warm as 60.*its unit/],
+  [{ concrete: '45 °C', air: '41 °C', wind: '20 km/h' }, 'stop', /to act.*as warm as 41/],
   // Frost is for another page, and below 5 °C nothing cures; neither makes the wind harmless.
   [{ concrete: '0 °C', air: '3 °C', humidity: '100 %' }, 'stop', /frost, not wind/],
   [{ concrete: '0.1 °C', air: '3 °C', humidity: '100 %' }, 'look', /too cold to cure/],
@@ -88,6 +93,11 @@ const all = (t: string) => ({ cementAt: t, waterAt: t, foamAt: t, sandAt: t });
 
 verdicts(mixTemperature, mixed, [
   [{}, 'good', /is what you want/],
+  // A base mix for foam has a w/c of 0.2 to 1.25; of foam there are more litres than kilograms of cement.
+  [{ cement: '4 kg', foam: '0 kg', sand: '0 kg' }, 'good', /will do|is what you want/],
+  [{ cement: '3.99 kg', foam: '0 kg', sand: '0 kg' }, 'look', /swapped, or one of them/],
+  [{ water: '1.9 kg', sand: '0 kg' }, 'look', /^Check the masses/],
+  [{ foam: '10.1 kg' }, 'look', /^Check the foam.*Litres in place/],
   // Water above 60 °C can set cement in a flash.
   [{ waterAt: '60 °C' }, 'look', /is hot/],
   [{ waterAt: '60.1 °C' }, 'stop', /must not meet cement/],
@@ -148,6 +158,13 @@ const room = {
 verdicts(heatInside, room, [
   // 20 degrees across it, at 98.9 mm of as little as fresh mix may conduct; half a degree of the sums either side.
   [{ thickness: '97 mm' }, 'good', /across it: within the usual limits/],
+  // Side by side paste and gas conduct 0.734 W/(m·K) at the most; half as much again is 1.10.
+  [{ thickness: '97 mm', conducts: 'own', conductivity: '1.09 W/(m.K)' }, 'good', /within/],
+  [
+    { thickness: '300 mm', conducts: 'own', conductivity: '5 W/(m.K)' },
+    'look',
+    /^Check the conductivity and its unit: 5\.0\s.* far above 0\.73/,
+  ],
   [{ thickness: '99 mm' }, 'look', /to 20\.0\d\s°C: that is past the usual 20\s°C/],
   [{ thickness: '101 mm' }, 'look', /may lag the inside/],
   // 2 degrees below the usual 70, in a box: 68.0 °C at 44.0 mm of as little as fresh mix may conduct.
@@ -219,6 +236,12 @@ verdicts(frostGuard, { strength28: '10 MPa' }, [
   [{ ...held('10 °C'), strength28: '2.86 MPa' }, 'good', /never reaches/],
   [{ ...held('10 °C'), strength28: '2.87 MPa' }, 'good', /No frost catches it/],
   [{ ...held('4.9 °C'), strength28: '2.86 MPa' }, 'look', /never reaches/],
+  [{ ...held('10 °C'), strength28: '39 MPa' }, 'good', /No frost catches it/],
+  [
+    { ...held('10 °C'), strength28: '80 MPa' },
+    'look',
+    /^Check the force.*80\sMPa is above 39\sMPa/,
+  ],
   [held('40.1 °C'), 'look', /gets as warm as 40/],
   [held('70 °C'), 'stop', /^It gets as warm as 70.*cool the part\.$/],
 ]);
@@ -268,6 +291,9 @@ const four = '3 0.42\n7 0.61\n14 0.72\n28 0.80';
 
 verdicts(strengthTime, { from: 'own', results: four, age: '10 d', since: '10 d' }, [
   [{}, 'good', /Your own results/],
+  // Nothing published is stronger than 39 MPa: psi typed as MPa.
+  [{ results: '3 20\n7 30\n14 36\n28 39' }, 'good', /Your own results/],
+  [{ results: '3 60.9\n7 88.5\n7 79.8\n14 104\n28 116' }, 'look', /^Check the force.*120\sMPa/],
   // Four results are few no more; the curve is held to the ages that were tested.
   [{ results: '3 0.42\n7 0.61\n14 0.72' }, 'look', /leave much to chance/],
   [{ age: '28 d' }, 'good', /Your own results/],

@@ -49,6 +49,12 @@ verdicts(canILift, slab, [
   // What it does not cover, it does not judge.
   [{ mass: '1 kg', special: 'oneHand' }, 'stop', /does not cover/],
   [{ mass: '1 kg', special: 'unstable' }, 'stop', /does not cover/],
+  // It begins at 25 cm, where the body leaves off, and what is shorter is sooner another unit.
+  [{ mass: '5 kg', horizontal: '25 cm' }, 'good', /is within/],
+  [{ mass: '5 kg', horizontal: '24.9 cm' }, 'look', /^Measure the reach again.* counts as 25/],
+  [{ mass: '5 kg', horizontal: '40 mm' }, 'look', /4\scm is less than the body leaves/],
+  [{ mass: '40 kg', horizontal: '4 cm' }, 'stop', /best posture there is/],
+  [{ mass: '5 kg', careful: 'yes', farReach: '4.5 cm' }, 'look', /Measure the reach again/],
   // The end that is harder rules.
   [{ mass: '5 kg', careful: 'yes', farReach: '40 cm', farHeight: '85 cm' }, 'good', /is within/],
   [{ mass: '5 kg', careful: 'yes', farReach: '64 cm', farHeight: '85 cm' }, 'stop', /no such lift/],
@@ -66,6 +72,8 @@ verdicts(liftingJob, { duration, special, form }, [
   [job('23 kg'), 'stop', /many are at raised risk/],
   [job('23.1 kg'), 'stop', /for one person in the best posture/],
   [job('1 kg', { horizontal: '64 cm' }), 'stop', /allows no such work/],
+  [job('1 kg', { horizontal: '25 cm' }), 'good', /within what nearly all/],
+  [job('1 kg', { horizontal: '3 cm' }), 'look', /Measure the reach again/],
   [{ ...job('1 kg'), special: 'oneHand' }, 'stop', /does not cover/],
 ]);
 
@@ -102,6 +110,12 @@ verdicts(handling, carried, [
   [bars(100, 201), 'look', /scatter widely/],
   [{ ...bars(200), beside: 'other' }, 'look', /kept elsewhere/],
   [{ ...bars(200), beside: 'unsaid' }, 'look', /Say so above/],
+  // 450 psi, neat cement of 600 kg/m³ (ACI 523.1R), times 0.35: 1086 kPa; of 1500, 39 MPa, 13 650.
+  [bars(1080), 'good', /asks for at most/],
+  [bars(1880, 2250), 'look', /^Check the force.*2250\skPa is above 1090\skPa.* By them: Moved/],
+  [{ ...bars(1880, 2250), bars: '1' }, 'look', /^Check the force/],
+  [{ ...bars(1880, 2250), density: '1500 kg/m3' }, 'good', /asks for at most/],
+  [{ ...bars(1880, 2250), density: '300 kg/m3' }, 'good', /asks for at most/],
   // 23 kg, of 81 kg/m²·m: 283.9 mm.
   [{ ...bars(200), thickness: '283 mm' }, 'good', /asks for at most/],
   [{ ...bars(200), thickness: '285 mm' }, 'look', /for one person in the best posture/],
@@ -140,6 +154,8 @@ verdicts(breakABar, { loading: 'centre' }, [
   // A bucket on a string is for 25 kg.
   [{ bars: four('24.9').join('\n') }, 'good', /from 4 bars/],
   [{ bars: four('25.1').join('\n') }, 'look', /leave it to a laboratory/],
+  // Newtons typed as kilograms, of bars of 600 kg/m³.
+  [{ bars: Array(4).fill('14.7 25 25 0.113').join('\n') }, 'look', /^Check the force.*3470\skPa/],
   // 250 mm between supports is three times 83.3.
   [{ bars: Array(4).fill('20 50 83 0.7').join('\n') }, 'good', /from 4 bars/],
   [{ bars: Array(4).fill('20 50 84 0.7').join('\n') }, 'look', /less than three times its depth/],
@@ -166,6 +182,8 @@ verdicts(stripWindow, formed, [
   [{ bars: '3' }, 'look', /3 bars are few/],
   [bars(188, 375), 'good', /Even by the low end/],
   [bars(188, 377), 'look', /scatter widely/],
+  [{ ...bars(1880, 2250), stress: '400 kPa', now: '3 d' }, 'look', /^Check the force.* Test it/],
+  [{ ...bars(1880, 2250), density: '1500 kg/m3' }, 'good', /Even by the low end/],
   // Below 5 °C it may have been near freezing; nobody means a cure above 40, and 70 is too hot.
   [{ cold: '5 °C', now: '30 d' }, 'good', /Even by the low end/],
   [{ cold: '4.9 °C', now: '30 d' }, 'look', /if it never froze/],

@@ -56,6 +56,9 @@ const US: Constants = {
   printedDistance: [],
 };
 
+/** The reach, m, at which the method begins; what is shorter counts as this. pp. 7–8. @source niosh-lifting-1994 */
+export const NEAREST_REACH = METRIC.near * METRIC.unit;
+
 const constants = (form: Form) => (form === 'us' ? US : METRIC);
 
 /**
