@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { openPage } from './browser.ts';
+import { openPage, site } from './browser.ts';
 
 test('home prints on one page', async () => {
   const { page, close } = await openPage('');
@@ -24,5 +24,19 @@ test('what to have at hand and the washing up print with the check list', async 
   await page.emulateMedia({ media: 'print' });
   for (const part of ['#at-hand', '#at-hand ~ * td', '.check-list', '#washing-up ~ ol'])
     expect(await page.locator(part).first().isVisible(), part).toBe(true);
+  await close();
+});
+
+test('a browser that cannot show the inside of a closed fold on paper opens it', async () => {
+  const { page, close } = await openPage('');
+  await page.addInitScript(() => {
+    CSS.supports = () => false;
+  });
+  await page.goto(new URL('checks/water/', site.url).href);
+  const shut = page.locator('.check-table:not([open])');
+  await page.waitForLoadState('networkidle');
+  expect(await shut.count()).toBeGreaterThan(0);
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  expect(await shut.count()).toBe(0);
   await close();
 });

@@ -21,3 +21,32 @@ test('what a browser puts back into a form on going back is not taken for typing
     page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('suds.bench.')));
   expect(await kept()).toEqual([]);
 });
+
+test('a line of the check list that a browser puts back as ticked stays ticked', async () => {
+  const { page, go } = opened;
+  await go('safety/setting-up/');
+  await wakeWorksheets(page);
+  const boxes = page.locator('.check-list input');
+  const ticked = () =>
+    boxes.evaluateAll((all) => all.map((box) => (box as HTMLInputElement).checked).indexOf(false));
+  for (let i = 0; i < 3; i++) await boxes.nth(i).check();
+  await page.goto(new URL('glossary/', site.url).href);
+  await page.goBack({ waitUntil: 'load' });
+  await wakeWorksheets(page);
+  await expect.poll(ticked).toBe(3);
+});
+
+test('a check list left open over midnight begins anew, and keeps what is ticked then', async () => {
+  const { page, close } = await openPage('');
+  await page.clock.install({ time: new Date('2026-05-08T23:50:00') });
+  await page.goto(new URL('safety/setting-up/', site.url).href);
+  await page.locator('.check-list').scrollIntoViewIfNeeded();
+  await page.locator('[data-island="live/before-you-mix"][data-awake="yes"]').waitFor();
+  const boxes = page.locator('.check-list input');
+  for (let i = 0; i < 3; i++) await boxes.nth(i).check();
+  await page.clock.fastForward('08:00:00');
+  await expect.poll(() => page.locator('.check-list :checked').count()).toBe(0);
+  await boxes.nth(1).check();
+  expect(await page.locator('.check-list :checked').count()).toBe(1);
+  await close();
+});

@@ -73,10 +73,15 @@ const FIRST = 3;
 export const groupsOf = <Page>(
   found: readonly Page[],
   chapterOf: (page: Page) => string,
-): readonly (readonly [head: string, pages: readonly Page[]])[] => [
-  ['Most likely', found.slice(0, FIRST)],
-  ...Map.groupBy(found.slice(FIRST), chapterOf),
-];
+): readonly (readonly [head: string, pages: readonly Page[]])[] => {
+  // By hand: a telephone of 2023 has no `Map.groupBy`.
+  const chapters = new Map<string, Page[]>();
+  for (const page of found.slice(FIRST)) {
+    const chapter = chapterOf(page);
+    chapters.set(chapter, [...(chapters.get(chapter) ?? []), page]);
+  }
+  return [['Most likely', found.slice(0, FIRST)], ...chapters];
+};
 
 /** The pages that have a question, or one that begins with it, among their keywords. */
 async function pagesNamed<Page extends Text>(index: Index<Page>, phrase: string) {

@@ -103,7 +103,9 @@ function wire(dialog: HTMLDialogElement, input: HTMLInputElement, base: string):
       choose(0);
     } catch {
       fail(
-        'The search could not be loaded: no connection, and this browser has not kept the handbook yet. Once connected, type again.',
+        index
+          ? 'This browser could not search.'
+          : 'The search could not be loaded: no connection, and this browser has not kept the handbook yet. Once connected, type again.',
       );
     }
   });

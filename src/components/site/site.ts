@@ -109,6 +109,15 @@ async function offline(): Promise<void> {
   });
 }
 
+// What print.css opens where a browser lets the inside of a fold be styled.
+if (!CSS.supports('selector(::details-content)'))
+  addEventListener('beforeprint', () => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>(
+      '.check-table, .folded, .day[data-filled]',
+    ))
+      fold.open = true;
+  });
+
 const units = button('units');
 const theme = button('theme-turn');
 const search = button('search-open');

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 
 /** Fields folded away until they are wanted, or until one of them needs the reader. */
 export function Folded({
@@ -12,12 +12,6 @@ export function Folded({
   readonly children: ComponentChildren;
 }) {
   const [open, setOpen] = useState(false);
-  // What the numbers rest on is printed with them.
-  useEffect(() => {
-    const print = () => setOpen(true);
-    addEventListener('beforeprint', print);
-    return () => removeEventListener('beforeprint', print);
-  }, []);
   if (needed && !open) setOpen(true);
   return (
     <details class="folded" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>

@@ -1,6 +1,7 @@
 import { $ticks } from '../../bench/ticks.ts';
 import { useEntries, useUsed } from '../../islands/hooks.ts';
 import { useTicks } from '../../islands/use-ticks.ts';
+import { useMinute } from '../shared/use-minute.ts';
 
 export interface Checklist {
   readonly sheets: readonly {
@@ -34,6 +35,7 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
   const entries = useEntries();
   const touched = useUsed();
   const ticks = useTicks();
+  useMinute();
   const today = new Date().toDateString();
   const isTicked = (line: string) => ticks[line] === today;
   // A reading under a worksheet's own name, from a link or a batch opened, says that it was used too.
@@ -48,7 +50,8 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
   const listed = cautions.filter(({ id }) => EVERY_BATCH.includes(id) || because(id).length > 0);
   const lines = listed.flatMap(({ id, steps }) => steps.map((_, i) => `${id}-${i}`));
   const left = lines.filter((line) => !isTicked(line)).length;
-  const tick = (line: string) => $ticks.setKey(line, isTicked(line) ? (undefined as never) : today);
+  const tick = (line: string, ticked: boolean) =>
+    $ticks.setKey(line, ticked ? new Date().toDateString() : (undefined as never));
   return (
     <article class="bench-sheet check-list" aria-label="Before you mix">
       <header>
@@ -62,28 +65,35 @@ export default function BeforeYouMix({ given }: { readonly given?: unknown }) {
           Date <span class="blank" /> Batch <span class="blank" />
         </p>
       </header>
-      {listed.map(({ id, title, steps, first }) => (
-        <section key={id}>
-          <h4>{title}</h4>
-          <p class="because">{reason(because(id))}</p>
-          <ul>
-            {steps.map((step, i) => {
-              const line = `${id}-${i}`;
-              return (
-                <li key={line}>
-                  <label>
-                    <input type="checkbox" checked={isTicked(line)} onChange={() => tick(line)} />
-                    <span>{step}</span>
-                  </label>
-                </li>
-              );
-            })}
-          </ul>
-          <p class="first">
-            <strong>If it happens.</strong> {first}
-          </p>
-        </section>
-      ))}
+      {/* Or else a browser puts back ticks by itself, yesterday's too. */}
+      <form autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+        {listed.map(({ id, title, steps, first }) => (
+          <section key={id}>
+            <h4>{title}</h4>
+            <p class="because">{reason(because(id))}</p>
+            <ul>
+              {steps.map((step, i) => {
+                const line = `${id}-${i}`;
+                return (
+                  <li key={line}>
+                    <label>
+                      <input
+                        type="checkbox"
+                        checked={isTicked(line)}
+                        onChange={(event) => tick(line, event.currentTarget.checked)}
+                      />
+                      <span>{step}</span>
+                    </label>
+                  </li>
+                );
+              })}
+            </ul>
+            <p class="first">
+              <strong>If it happens.</strong> {first}
+            </p>
+          </section>
+        ))}
+      </form>
       <p role="status" class="on-screen">
         {left === 0 ? 'Everything is ticked.' : `${left} of ${lines.length} still to tick.`} Ticks
         are kept in this browser until midnight.
