@@ -12,9 +12,9 @@ import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
-import { noBaseMixWords } from '../shared/base-mix-doubt.ts';
 import { temperature } from '../shared/curing-fields.ts';
 import { MIX, mixWarmth, outsideMix } from '../shared/mix-warmth.ts';
+import { noBaseMixWords } from '../shared/no-base-mix.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { WarmthScale } from '../shared/WarmthScale.tsx';
 
