@@ -4,12 +4,21 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import powersVolumes from '../../src/worksheets/finished/powers-volumes.tsx';
+import airSupply from '../../src/worksheets/foam/air-supply.tsx';
+import drainage from '../../src/worksheets/foam/drainage.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
+import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
+import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
+import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
+import cost from '../../src/worksheets/mix/cost.tsx';
 import fibres from '../../src/worksheets/mix/fibres.tsx';
+import landing from '../../src/worksheets/mix/landing.tsx';
 import pigment from '../../src/worksheets/mix/pigment.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../src/worksheets/mix/target-density.tsx';
+import lift from '../../src/worksheets/placing/lift.tsx';
 
 /** What a worksheet says of its example with these readings, each with its unit. */
 function asked(
@@ -153,6 +162,33 @@ test.each([
     expect(found.say).toContain(words);
   }
 });
+
+test.each([
+  airSupply,
+  cost,
+  drainage,
+  foamingSolution,
+  landing,
+  lift,
+  powersVolumes,
+  survivalJar,
+  timeInHand,
+] as readonly AnyWorksheet[])(
+  '$id is not good with a foam that no mix is planned with',
+  (sheet) => {
+    const of = (foam: string) => asked(sheet, { 'mix.foamDensity': `${foam} g/L` });
+    for (const foam of ['8', '251', '400'])
+      expect(of(foam)).toMatchObject({
+        verdict: 'stop',
+        say: expect.stringContaining('hardly foam'),
+      });
+    expect(of('20')).toMatchObject({
+      verdict: 'stop',
+      say: expect.stringContaining('lighter than'),
+    });
+    expect(of('60').say).not.toMatch(/hardly foam|lighter than the standards/);
+  },
+);
 
 test('weighings that differ hide no foam that stops', () => {
   const several = (...fulls: readonly string[]) => ({

@@ -6,6 +6,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts, sandTakenAsDry } from '../mix/recipe-fields.ts';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
+import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { wetDensity } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
@@ -142,7 +143,9 @@ export default worksheet({
       units: DENSITY,
     },
   },
-  judge: (r, _, say) => {
+  judge: (r, { foam }, say) => {
+    const unfit = unfitFoam(foam, say);
+    if (unfit) return unfit;
     const percent = (x: number) => say(x, 'ratio', { units: PERCENT, significant: 2 });
     if (r.stopped)
       return {

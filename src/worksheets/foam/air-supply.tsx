@@ -5,6 +5,7 @@ import { foamDensity } from '../../core/foam/density.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
+import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import {
   mindStored,
@@ -165,6 +166,8 @@ export default worksheet({
   judge: (r, v, say) => {
     const { making, lasts, enough, balance } = r;
     const judged = (): Judgement => {
+      const unfit = unfitFoam(v.foamDensity, say);
+      if (unfit) return unfit;
       const time = say(making.time, 'time', { units: MINUTES, significant: 2 });
       if (!enough)
         return {

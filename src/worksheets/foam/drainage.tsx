@@ -9,6 +9,7 @@ import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { FOAM, MINUTES, PERCENT } from '../shared/amounts.ts';
 import { DrainagePlot } from '../shared/DrainagePlot.tsx';
+import { unfitFoam } from '../shared/foam-doubt.ts';
 import { drainageFields } from './drainage-fields.ts';
 
 /** Foam that loses a quarter sooner than this is thin before it can be folded in, s. Common practice, no source. */
@@ -134,7 +135,9 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ fit, line, curve, fractions }, _, say) => {
+  judge: ({ fit, line, curve, fractions }, { foamDensity }, say) => {
+    const unfit = unfitFoam(foamDensity, say);
+    if (unfit) return unfit;
     if (fractions > 0)
       return {
         verdict: curve ? 'look' : 'stop',

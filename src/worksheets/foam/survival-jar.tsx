@@ -8,6 +8,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
+import { unfitFoam } from '../shared/foam-doubt.ts';
 import { JarPlot } from '../shared/JarPlot.tsx';
 import { batchFields } from './batch-fields.ts';
 
@@ -118,7 +119,9 @@ export default worksheet({
       units: DENSITY,
     },
   },
-  judge: ({ survival, gain, first, last, heaviest }, { target }, say) => {
+  judge: ({ survival, gain, first, last, heaviest }, { target, foamDensity }, say) => {
+    const unfit = unfitFoam(foamDensity, say);
+    if (unfit) return unfit;
     const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
     const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
     const over = minutes((gain > MOST_GAIN ? heaviest : last).time - first.time);

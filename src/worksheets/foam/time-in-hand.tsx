@@ -8,6 +8,7 @@ import { MINUTE } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, MINUTES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DRAINED, STANDS_MOST } from '../shared/drained-foam.ts';
+import { unfitFoam } from '../shared/foam-doubt.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
 import { waitingFields } from './waiting-fields.ts';
 
@@ -101,6 +102,8 @@ export default worksheet({
     },
   },
   judge: ({ now, latest, quarter, byDensity }, v, say) => {
+    const unfit = unfitFoam(v.foamDensity, say);
+    if (unfit) return unfit;
     const planned = say(v.target, 'density', { units: DENSITY });
     if (now.latest === undefined)
       return {
