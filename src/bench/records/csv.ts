@@ -71,13 +71,13 @@ export function toCsv(records: readonly BatchRecord[]): string {
     ...READING_NAMES.map((name) => {
       const spec = readingOf(name);
       if ('options' in spec) return readingChoice(record, name) ?? '';
-      const si = readAmount(record.readings[name], spec);
+      const si = readingValue(record, name);
       return si === undefined
         ? asTyped(record.readings[name], spec.unit)
         : number(toUnit(si, spec.kind, spec.unit));
     }),
     record.corrections.length === 0 ? '' : String(record.corrections.length),
-    record.corrections.map(({ weighed }) => number(weighed)).join('; '),
+    record.corrections.map(({ weighed }) => (weighed ? number(weighed) : '?')).join('; '),
     record.corrections.some(({ out }) => out)
       ? record.corrections.map(({ out = 0 }) => number(out)).join('; ')
       : '',
@@ -94,7 +94,10 @@ export function toCsv(records: readonly BatchRecord[]): string {
   return `\ufeff${lines.map((line) => line.join(',')).join('\r\n')}\r\n`;
 }
 
-/** What cannot be read as an amount, as it was typed, with the unit shown then where its column has another. */
+/**
+ * What counts for nothing, as it was typed, with the unit shown then where its column has another: behind a quote
+ * mark, or a spreadsheet would take `1,951` or `3-4` for a number or a day.
+ */
 const asTyped = (entry: Entry | undefined, unit: string) =>
-  filled(entry) ? `${entry!.t}${entry!.u && entry!.u !== unit ? ` ${entry!.u}` : ''}` : '';
+  filled(entry) ? `'${entry!.t}${entry!.u && entry!.u !== unit ? ` ${entry!.u}` : ''}` : '';
 const number = (x: number) => String(Number(x.toPrecision(9)));

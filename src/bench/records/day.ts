@@ -10,3 +10,7 @@ export function isDay(text: string): boolean {
   const there = new Date(Date.UTC(year, month - 1, day));
   return there.getUTCDate() === day && there.getUTCMonth() === month - 1;
 }
+
+/** Whether a text of the form of an instant in universal time, `2026-05-31T14:30:00Z`, is one of the calendar and the clock. */
+export const isInstant = (text: string): boolean =>
+  isDay(text.slice(0, 10)) && Number.isFinite(Date.parse(text));

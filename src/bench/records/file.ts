@@ -3,8 +3,8 @@ import type { SetAside } from './database.ts';
 import { LIMITS } from './limits.ts';
 import { broughtUp, openRecord } from './migrate.ts';
 import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
-import { FILE_SCHEMA, FORMAT, PHOTO_SCHEMA, RECORD_SCHEMA } from './schema.ts';
-import { sift, unknownValues, wholeWhy } from './sift.ts';
+import { FORMAT, PHOTO_SCHEMA } from './schema.ts';
+import { quoted, sift, soundFields, unknownValues, wholeWhy } from './sift.ts';
 import { faultsOf } from './validate.ts';
 
 /** Larger files are not opened at all, bytes. */
@@ -93,7 +93,15 @@ const no = (why: string): ReadFile => ({
   ok: false,
   why: `This file was not used: ${why}. Your batches are as they were.`,
 });
-const MOST_REFUSED = 20;
+
+/**
+ * A batch without a version of its own is of the file's; where that has none either, what has readings is of the
+ * present one: version 0, which nothing else would be taken for, had none.
+ */
+function versioned(item: unknown, ofFile: unknown): unknown {
+  if (!isRecord(item) || item.version !== undefined) return item;
+  return { ...item, version: ofFile ?? (item.readings === undefined ? 0 : RECORD_VERSION) };
+}
 
 /** The name of a batch of any version, however the rest of it is. */
 function nameIn(item: unknown): string {
@@ -136,7 +144,8 @@ export function readFile(text: string): ReadFile {
 
   const refused: string[] = [];
   const batches = new Map<string, BatchRecord>();
-  for (const [i, item] of file.batches.entries()) {
+  for (const [i, given] of file.batches.entries()) {
+    const item = versioned(given, version);
     const left = [...unknownValues(item)];
     const which = `Batch ${i + 1} of the file${nameIn(item)}`;
     let why: string | undefined;
@@ -160,7 +169,6 @@ export function readFile(text: string): ReadFile {
   const laid = old ? broughtUp({ bench: lay, kept: left }, Number(version)) : file;
   const bench = readBench<Entries>('bench', laid.bench, refused);
   const kept = readBench<BatchRecord['kept']>('kept', laid.kept, refused);
-  const more = refused.length - MOST_REFUSED;
   return {
     ok: true,
     file: {
@@ -168,8 +176,7 @@ export function readFile(text: string): ReadFile {
       photos,
       ...(bench && { bench }),
       ...(bench && kept && { kept }),
-      refused:
-        more > 0 ? [...refused.slice(0, MOST_REFUSED), `And ${more} more like these.`] : refused,
+      refused,
     },
   };
 }
@@ -186,24 +193,40 @@ function readPhotos(
   }
   const photos = new Map<string, Photo>();
   for (const [i, item] of raw.entries()) {
+    const owner = isRecord(item) ? batches.get(String(item.batch)) : undefined;
+    const which = `Photo ${i + 1} of the file${nameIn(owner)}`;
     const [fault] = faultsOf(item, PHOTO_SCHEMA);
     if (fault) {
-      refused.push(`Photo ${i + 1} of the file: ${fault.at} ${fault.is}.`);
+      refused.push(`${which} was left out: ${photoWhy(item, fault.at)}.`);
       continue;
     }
     const photo = item as Photo;
-    const owner = batches.get(photo.batch);
     if (owner?.photos.some(({ id }) => id === photo.id))
       photos.set(`${photo.batch}/${photo.id}`, photo);
-    else refused.push(`Photo ${i + 1} of the file belongs to none of its batches.`);
+    else refused.push(`${which} was left out: it belongs to none of its batches.`);
   }
   return [...photos.values()];
 }
 
+/** Why a photo cannot come in, in plain words, by the first part of it that is at fault. */
+function photoWhy(item: unknown, at: string): string {
+  const data = isRecord(item) && at === 'data' ? item.data : undefined;
+  if (typeof data !== 'string') return 'it is not written as the format asks';
+  return data.length > LIMITS.photo ? 'it is larger than 100 kB' : 'it is no JPEG';
+}
+
 function readBench<T>(part: 'bench' | 'kept', raw: unknown, refused: string[]): T | undefined {
   if (raw === undefined) return undefined;
-  const [fault] = faultsOf(raw, RECORD_SCHEMA.properties![part]!, FILE_SCHEMA);
-  if (!fault) return raw as T;
-  refused.push(`The bench of the file: ${fault.at} ${fault.is}.`);
-  return undefined;
+  const { sound, lost } = isRecord(raw) ? soundFields(raw, part) : { sound: undefined, lost: [] };
+  if (!sound || Object.keys(sound).length > LIMITS.benchEntries) {
+    refused.push(`The bench of the file was left out: it is not written as the format asks.`);
+    return undefined;
+  }
+  refused.push(
+    ...lost.map(
+      (key) =>
+        `The bench of the file comes without ${quoted(key)}: not written as the format asks.`,
+    ),
+  );
+  return sound as T;
 }

@@ -75,7 +75,7 @@ export const READINGS = {
     label: 'How it came out',
   },
   dryMass: of('dried', 'mass', 'kg', 'Dried piece', KG),
-  dryVolume: of('dried', 'volume', 'L', 'Its volume', LITRES),
+  dryVolume: of('dried', 'volume', 'L', 'Dried piece’s volume', LITRES),
   dried: { stage: 'dried', options: ['air', 'oven'], label: 'How it was dried' },
   crush: of('tested', 'stress', 'MPa', 'Crushing strength', [0.001, 100]),
   crushAge: of('tested', 'time', 'd', 'Age when crushed', DAYS),

@@ -25,7 +25,7 @@ export interface CureLog {
 
 /** One correction of the mix at the bench, in SI. */
 export interface Correction {
-  /** The wet density that asked for it, kg/m³. */
+  /** The wet density that asked for it, kg/m³; `UNWEIGHED` where it is not known. */
   readonly weighed: number;
   /** Mix that was taken out before, kg; absent for none, and where it was not written down. */
   readonly out?: number;
@@ -33,6 +33,9 @@ export interface Correction {
   readonly foam?: number;
   readonly base?: number;
 }
+
+/** The density of a correction of which a file has lost it. */
+export const UNWEIGHED = 0;
 
 /** One batch, as it is stored and taken out. */
 export interface BatchRecord {

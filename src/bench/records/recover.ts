@@ -17,7 +17,8 @@ export async function recoverDrafts(
   const left: DraftLeft[] = [];
   for (const one of draftsLeft()) {
     const { record: draft, drop } = one;
-    if (now - Date.parse(draft.changed) < STILL_TYPING) continue;
+    // What is far ahead of the clock, which was set back since, nobody is typing.
+    if (Math.abs(now - Date.parse(draft.changed)) < STILL_TYPING) continue;
     const stored = await readRecord(draft.id);
     if (stored.is === 'there' && content(stored.record) === content(draft)) {
       drop();

@@ -73,7 +73,7 @@ export const RECORD_SCHEMA: Schema = {
         type: 'object',
         required: ['weighed'],
         properties: {
-          weighed: amount('The wet density that asked for it, kg/m³.'),
+          weighed: amount('The wet density that asked for it, kg/m³; 0: not known.'),
           out: amount('Mix that was taken out before anything was added, kg.'),
           foam: amount('Foam that was added, m³.'),
           base: amount('Base mix that was added, kg.'),

@@ -1,7 +1,7 @@
 import { KINDS, type Kind } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
 import { isRecord } from '../entries.ts';
-import { isDay } from './day.ts';
+import { isDay, isInstant } from './day.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS, withinLimits } from './limits.ts';
 import { oddities } from './migrate.ts';
@@ -12,13 +12,14 @@ import {
   readingOf,
   readTyped,
 } from './readings.ts';
-import { type BatchRecord, blankRecord } from './record.ts';
+import { type BatchRecord, blankRecord, UNWEIGHED } from './record.ts';
 import { RECORD_SCHEMA } from './schema.ts';
 import { type Fault, faultsOf } from './validate.ts';
 
 type Loose = Record<string, unknown>;
 const LONGEST = 40;
-const quoted = (text: string) => `“${text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text}”`;
+export const quoted = (text: string) =>
+  `“${text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text}”`;
 const list = (words: readonly string[]) =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 const isName = (name: string): name is ReadingName =>
@@ -40,13 +41,19 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     if (!Array.isArray(held)) continue;
     const sound = held.filter((item) => isSound(item, parts[part]!.items!));
     const lost = held.length - sound.length;
+    if (lost === 0) continue;
     const some = `${lost === 1 ? 'one' : lost} of its ${part}`;
-    if (lost > 0) without(some);
+    if (part === 'photos') {
+      without(some);
+      listed.photos = sound;
+      continue;
+    }
+    without(`part of ${some}`);
+    listed.corrections = held.map(soundCorrection);
     const { notes = '' } = listed;
     // What a batch teaches is another thing then, and its record is what is looked at later.
-    if (lost > 0 && part === 'corrections' && typeof notes === 'string')
-      listed.notes = `Brought in without ${some}: where it landed and what lived of its foam are reckoned without.${notes && '\n'}${notes}`;
-    listed[part] = sound;
+    if (typeof notes === 'string')
+      listed.notes = `Brought in without part of ${some}: what that tells of where it landed and what lived of its foam is not known.${notes && '\n'}${notes}`;
   }
   const { within, over } = withinLimits(listed);
   for (const part of Object.keys(over) as (keyof typeof LIMITS)[])
@@ -67,8 +74,8 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
   if (isRecord(record.readings)) {
     const readings = Object.entries(record.readings).flatMap(
       ([name, entry]): [string, unknown][] => {
-        const { keep, why } = siftReading(name, entry);
-        if (why) left.push(why);
+        const { keep, why = [] } = siftReading(name, entry);
+        left.push(...why);
         return keep === undefined ? [] : [[name, keep]];
       },
     );
@@ -77,15 +84,12 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
   for (const part of ['bench', 'kept'] as const) {
     const held = sifted[part];
     if (!isRecord(held)) continue;
-    const sound = Object.entries(held).filter(([key, value]) =>
-      isSound(Object.fromEntries([[key, value]]), parts[part]!),
-    );
-    const lost = Object.keys(held).length - sound.length;
-    if (lost === 0) continue;
+    const { sound, lost } = soundFields(held, part);
+    if (lost.length === 0) continue;
     left.push(
-      `${lost === 1 ? 'One field' : `${lost} fields`} of the bench that was saved with it could not be read and ${lost === 1 ? 'was' : 'were'} left out.`,
+      `${lost.length === 1 ? 'One field' : `${lost.length} fields`} of the bench that was saved with it could not be read and ${lost.length === 1 ? 'was' : 'were'} left out.`,
     );
-    sifted = { ...sifted, [part]: Object.fromEntries(sound) };
+    sifted = { ...sifted, [part]: sound };
   }
   const entries = Object.entries(sifted).filter(([part, held]) => {
     if (WHOLE.includes(part)) return true;
@@ -93,9 +97,12 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
       left.push(`${quoted(part)} was left out: no batch has a part of this name.`);
     else if (!isSound(held, parts[part]!)) without(`its ${CALLED[part] ?? part}`);
     else {
-      const odd = part === 'log' && oddities(sifted as unknown as BatchRecord);
+      const odd =
+        part === 'log'
+          ? oddities(sifted as unknown as BatchRecord)
+          : INSTANTS.includes(part) && !isInstant(held as string) && 'there is no such time';
       if (!odd) return true;
-      without(`its ${CALLED.log}`, odd);
+      without(`its ${CALLED[part]}`, odd);
     }
     return false;
   });
@@ -105,6 +112,29 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
   // The parts that are there stay in their order.
   return { record: { ...sound, ...blank, ...sound }, left };
 }
+
+/** What can be kept of a correction: it stands without its density too, or the next would be taken for the first. */
+function soundCorrection(made: unknown): Loose {
+  const { items } = RECORD_SCHEMA.properties!.corrections!;
+  const sound = Object.entries(isRecord(made) ? made : {}).filter(
+    ([part, held]) =>
+      Object.hasOwn(items!.properties!, part) && isSound(held, items!.properties![part]!),
+  );
+  return { weighed: UNWEIGHED, ...Object.fromEntries(sound) };
+}
+
+/** The fields of a bench, or its results, that are as the format asks, and the names of the others. */
+export function soundFields(held: Loose, part: 'bench' | 'kept') {
+  const [sound, lost]: [[string, unknown][], string[]] = [[], []];
+  for (const [key, value] of Object.entries(held))
+    if (isSound(Object.fromEntries([[key, value]]), RECORD_SCHEMA.properties![part]!))
+      sound.push([key, value]);
+    else lost.push(key);
+  return { sound: Object.fromEntries(sound), lost };
+}
+
+/** Instants, which the form alone does not tell from what is none. */
+const INSTANTS: readonly string[] = ['changed', 'foamMade'];
 
 /** Without these, as they should be, there is no batch. */
 const WHOLE: readonly string[] = ['version', 'id', 'date'];
@@ -146,11 +176,32 @@ const isSound = (held: unknown, schema: Schema) =>
   faultsOf(held, { ...schema, $defs: RECORD_SCHEMA.$defs! }).length === 0;
 
 /** What of a reading can be kept, and what is wrong with it. */
-function siftReading(name: string, entry: unknown): { keep?: unknown; why?: string } {
-  if (!isName(name)) return { why: unknownWhy(name) };
+interface Sifted {
+  readonly keep?: unknown;
+  readonly why?: readonly string[];
+}
+
+function siftReading(name: string, entry: unknown): Sifted {
+  if (!isName(name)) return { why: [unknownWhy(name)] };
+  if (!isRecord(entry)) return siftKnown(name, entry);
   const spec = readingOf(name);
-  const out = (why: string) => ({ why: `“${spec.label}” was left out: ${why}.` });
-  const schema = RECORD_SCHEMA.properties!.readings!.properties![name]!;
+  const { properties } = 'options' in spec ? schemaOf(name) : RECORD_SCHEMA.$defs![spec.kind]!;
+  const of = (known: boolean) =>
+    Object.entries(entry).filter(([part]) => Object.hasOwn(properties!, part) === known);
+  const { keep, why = [] } = siftKnown(name, Object.fromEntries(of(true)));
+  const unknown = of(false).map(
+    ([part]) => `${quoted(part)} of “${spec.label}” was left out: it has no part of this name.`,
+  );
+  return { keep, why: [...unknown, ...why] };
+}
+
+const schemaOf = (name: ReadingName) => RECORD_SCHEMA.properties!.readings!.properties![name]!;
+
+/** The same of one that holds no part nobody knows. */
+function siftKnown(name: ReadingName, entry: unknown): Sifted {
+  const spec = readingOf(name);
+  const out = (why: string) => ({ why: [`“${spec.label}” was left out: ${why}.`] });
+  const schema = schemaOf(name);
   const faults = faultsOf(entry, { ...schema, $defs: RECORD_SCHEMA.$defs! });
   const [fault] = faults;
   if (fault && !isRecord(entry)) return out('it is not written as the format asks');
@@ -175,47 +226,50 @@ function siftReading(name: string, entry: unknown): { keep?: unknown; why?: stri
     return out('it is not written as the format asks');
   }
   const unit = (u as string | undefined) ?? spec.unit;
-  if (u === undefined && rest.s === 'us' && isBare(t, spec.kind, unit))
+  if (u === undefined && rest.s === 'us' && isBare(t, spec, unit))
     return out('it was typed in US units, and in which is not said');
   if (fault)
     return {
       keep: withUnits(
         { ...(t !== undefined && { t }), ...(u !== undefined && { u }), ...rest },
-        spec.kind,
+        spec,
         unit,
       ),
-      why: `The ± of “${spec.label}” was left out: it cannot be read. Its value is kept.`,
+      why: [`The ± of “${spec.label}” was left out: it cannot be read. Its value is kept.`],
     };
   // What only cannot be reckoned with is the reader's all the same, and stands as it was typed.
   const unread = unreadWhy(t, spec, unit);
   if (unread)
     return {
       keep: entry,
-      why: `“${spec.label}” counts for nothing as it is written: ${unread}. It is kept so.`,
+      why: [`“${spec.label}” counts for nothing as it is written: ${unread}. It is kept so.`],
     };
   if (plusMinusReads(entry as Loose, spec.kind, unit))
-    return { keep: withUnits(entry as Loose, spec.kind, unit) };
+    return { keep: withUnits(entry as Loose, spec, unit) };
   const { p: unreadable, ...sound } = entry as Loose;
   return {
-    keep: { ...withUnits(sound, spec.kind, unit), p: unreadable },
-    why: `The ± of “${spec.label}” cannot be read. It is kept as it is written.`,
+    keep: { ...withUnits(sound, spec, unit), p: unreadable },
+    why: [`The ± of “${spec.label}” cannot be read. It is kept as it is written.`],
   };
 }
 
 /** Whether what is typed would be another amount in US units: no unit is typed behind it. */
-function isBare(t: unknown, kind: Kind, unit: string): boolean {
+function isBare(t: unknown, spec: NumberReading, unit: string): boolean {
   if (typeof t !== 'string') return false;
-  const [one, other] = [unit, KINDS[kind].shown.us].map((u) => parseQuantity(t, kind, u));
-  return one!.ok && other!.ok && one!.value !== other!.value;
+  const one = readTyped(t, spec, unit);
+  if (!one.ok) return false;
+  const other = readTyped(t, spec, KINDS[spec.kind].shown.us);
+  // A comma may be either mark in the one unit and not in the other.
+  return other.ok ? one.value !== other.value : !one.typedUnit;
 }
 
 /**
  * A number without a unit is in that of its column in the CSV, its ± in that of the number: written down as it
  * comes in, so that it is one amount wherever it is read, whatever units the reader has.
  */
-const withUnits = (entry: Loose, kind: Kind, unit: string): Loose => ({
+const withUnits = (entry: Loose, spec: NumberReading, unit: string): Loose => ({
   ...entry,
-  ...(entry.u === undefined && isBare(entry.t, kind, unit) && { u: unit, s: 'metric' }),
+  ...(entry.u === undefined && isBare(entry.t, spec, unit) && { u: unit, s: 'metric' }),
   ...(typeof entry.p === 'string' && entry.pu === undefined && { pu: unit }),
 });
 

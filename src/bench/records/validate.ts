@@ -47,7 +47,7 @@ function check(x: unknown, given: Schema, root: Schema, at: string, faults: Faul
     if (!tried.some(({ length }) => length === 0)) faults.push(tried[0]![0]!);
     return;
   }
-  const wrong = (is: string) => faults.push({ at: at || 'the file', is });
+  const wrong = (is: string) => faults.push({ at: at || 'it', is });
   if (schema.const !== undefined && x !== schema.const) {
     wrong(`is not ${JSON.stringify(schema.const)}`);
     return;

@@ -35,7 +35,7 @@ export const correctionWords = ({ corrections }: BatchRecord, say: Say): string 
 
 /** One of them. */
 export function oneCorrection({ weighed, out, foam, base }: Correction, say: Say): string {
-  const mix = say(weighed, 'density', { units: DENSITY });
+  const mix = weighed ? say(weighed, 'density', { units: DENSITY }) : 'density not known';
   const density = out ? `${mix}, ${say(out, 'mass', { significant: 2 })} taken out` : mix;
   if (foam !== undefined)
     return `${density}, then ${say(foam, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam added`;
@@ -68,6 +68,6 @@ export function weighedDensity(record: BatchRecord): number | undefined {
   return (full - tare) / vessel;
 }
 
-/** Wet density as first weighed, kg/m³: what the plan came to, before any correction mended it. */
+/** Wet density as first weighed, kg/m³: what the plan came to, before any correction mended it; undefined: not known. */
 export const landedDensity = (record: BatchRecord): number | undefined =>
-  record.corrections[0]?.weighed ?? weighedDensity(record);
+  (record.corrections[0]?.weighed ?? weighedDensity(record)) || undefined;

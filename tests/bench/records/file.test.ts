@@ -342,6 +342,27 @@ test.each([
   });
 });
 
+describe('a batch without a version of its own', () => {
+  const { version: _, ...batch } = blankRecord({
+    name: 'Slabs',
+    readings: { cement: { t: '13.6', u: 'kg' } },
+    corrections: [{ weighed: 640, foam: 0.002 }],
+  });
+  const brought = (version: object) => {
+    const held = { format: FORMAT, ...version, batches: [batch], photos: [] };
+    return file(readFile(JSON.stringify(held)));
+  };
+
+  test.each([{ version: RECORD_VERSION }, { version: 3 }, {}])(
+    'is of that of its file, %j',
+    (version) => {
+      const { batches, refused } = brought(version);
+      expect(batches).toEqual([{ ...batch, version: RECORD_VERSION }]);
+      expect(refused).toEqual([]);
+    },
+  );
+});
+
 describe('an earlier version', () => {
   const old = readFileSync(new URL('fixtures/version-0.json', import.meta.url), 'utf8');
   const { batches, refused } = file(readFile(old));
@@ -419,13 +440,23 @@ describe('the table for spreadsheets', () => {
         readings: { cement: { t: 'about 14', u: 'lb' }, water: { t: '1,234', u: 'kg' } },
       }),
     ]);
-    expect(csv).toContain(',about 14 lb,"1,234",');
+    expect(csv).toContain(`,'about 14 lb,"'1,234",`);
+  });
+
+  test.each([
+    ['crush', '1,951', 'MPa'],
+    ['dryMass', '9000', 'kg'],
+    ['crushAge', '1.2.2025', 'd'],
+    ['depth', '3-4', 'mm'],
+  ])('what the record refuses of %s is no number there', (name, t, u) => {
+    const [, row] = toCsv([blankRecord({ readings: { [name]: { t, u } } })]).split('\r\n');
+    expect(row).toMatch(new RegExp(`,"?'${t}"?,`));
   });
 
   test('a reading that cannot be counts nowhere, and is written out as it was typed', () => {
     const of = (t: string, u: string) => blankRecord({ readings: { planned: { t, u } } });
     const columns = toCsv([of('60000', 'kg/m3')]).split('\r\n');
-    expect(columns[1]).toContain(',60000,');
+    expect(columns[1]).toContain(",'60000,");
     expect(readingValue(of('60000', 'kg/m3'), 'planned')).toBeUndefined();
     expect(readingValue(of('-3', 'kg/m3'), 'planned')).toBeUndefined();
     expect(readingValue(of('6', 'kg/m3'), 'planned')).toBeUndefined();

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { readFile } from '../../../src/bench/records/file.ts';
 import type { ReadingName } from '../../../src/bench/records/readings.ts';
 import { blankRecord, inOrder, someByName } from '../../../src/bench/records/record.ts';
 import { demoBatches } from '../../../src/worksheets/shared/demo-batches.ts';
 import { chartJudgement } from '../../../src/worksheets/shared/LandingChart.tsx';
 import { learnFrom, observe } from '../../../src/worksheets/shared/lessons.ts';
 import { landedOf } from '../../../src/worksheets/shared/record-landed.ts';
+import { file, whole } from './whole-file.ts';
 
 const demo = demoBatches();
 const own = (name: string, readings: Partial<Record<ReadingName, string>>) => {
@@ -58,6 +60,22 @@ describe('which batches the charts and what they say are of', () => {
       readings,
     }));
     expect(landedOf([stopped!]).landed).toMatchObject([{ weighed: 1062.7 }]);
+  });
+
+  test('by nothing where a file has lost what was weighed first', () => {
+    const batch = own('B', { ...plan, ...bucket, full: '13' });
+    const brought = (...corrections: readonly object[]) =>
+      file(readFile(whole([{ ...batch, corrections }]))).batches[0]!;
+    const second = { weighed: 640, foam: 0.002 };
+    const lost = brought({ weighed: '700', foam: 0.003 }, second);
+    expect(lost.corrections).toEqual([{ weighed: 0, foam: 0.003 }, second]);
+    for (const one of [lost, brought(5)]) {
+      expect(landedOf([one]).landed).toEqual([]);
+      expect(observe(one).landing).toBeUndefined();
+    }
+    // What is lost of a later one, or of what was added, is no loss to this.
+    for (const one of [brought({ weighed: 700 }, 5), brought({ weighed: 700, foam: 'x' }, second)])
+      expect(landedOf([one]).landed).toMatchObject([{ weighed: 700 }]);
   });
 
   test('a plan is enough, a batch without one is not', () => {

@@ -57,6 +57,12 @@ describe('what a tab has left', () => {
     expect(drafts.draftsLeft()).toEqual([]);
   });
 
+  test('is stored by a clock that stands behind it', async () => {
+    drafts.keepDraft({ ...record, notes: 'typed' });
+    const before = Date.parse(record.changed) - 3_600_000;
+    expect(await recover.recoverDrafts(before)).toEqual({ recovered: 1, left: [] });
+  });
+
   test('and cannot be stored, because its batch was removed, is told of until it is thrown away', async () => {
     await db.stores.batches.put({ ...record, revision: 2, notes: 'theirs' } as never);
     expect((await typed({ notes: 'mine' })).state.is).toBe('conflict');

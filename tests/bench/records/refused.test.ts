@@ -79,11 +79,11 @@ describe('what is refused', () => {
       'corrections of less than nothing, or of nothing weighed',
       { corrections: [{ weighed: -5 }, { weighed: 640 }, { foam: 0.002 }] },
       {
-        corrections: [{ weighed: 640 }],
+        corrections: [{ weighed: 0 }, { weighed: 640 }, { weighed: 0, foam: 0.002 }],
         notes:
-          'Brought in without 2 of its corrections: where it landed and what lived of its foam are reckoned without.',
+          'Brought in without part of 2 of its corrections: what that tells of where it landed and what lived of its foam is not known.',
       },
-      'without 2 of its corrections',
+      'without part of 2 of its corrections',
     ],
     [
       'a photo without a caption',
@@ -152,7 +152,6 @@ describe('what is refused', () => {
     ['a name nobody knows', { gold: { t: '1' } }, ['gold']],
     ['a choice nobody has', { stripped: { t: 'eaten' } }, ['eaten', 'clean, marked or broke']],
     ['a choice that is a list', { dried: [] }, ['How it was dried']],
-    ['a part nobody knows', { cement: { t: '1', colour: 'grey' } }, ['Cement']],
   ])('a reading of %s is left out alone and named in plain words', (_, odd, words) => {
     const sound = { water: { t: '5,4', u: 'kg' }, vessel: { t: '20 L' } };
     const batch = { ...good, name: 'Slabs', readings: { ...sound, ...odd } };
@@ -173,6 +172,38 @@ describe('what is refused', () => {
     expect(batches).toEqual([{ ...good, name: 'Slabs', readings }]);
     expect(refused.length).toBe(1);
     for (const word of ['Slabs', ...words, 'kept']) expect(refused[0]).toContain(word);
+  });
+
+  test.each([
+    ['cement', { t: '13.6', u: 'kg' }, 'note', 'Cement'],
+    ['stripped', { t: 'clean' }, 'u', 'How it came out'],
+  ])(
+    'a part nobody knows goes alone, the rest of the reading stays: %s',
+    (name, sound, odd, label) => {
+      const batch = { ...good, readings: { [name]: { ...sound, [odd]: 'kg' } } };
+      const { batches, refused } = file(readFile(whole([batch])));
+      expect(batches[0]!.readings).toEqual({ [name]: sound });
+      expect(refused).toEqual([expect.stringContaining(`“${odd}” of “${label}” was left out`)]);
+    },
+  );
+
+  test('a comma that what can be tells apart is read as the record reads it, with or without a unit', () => {
+    const readings = { planned: { t: '1,951' }, foamDensity: { t: '1,951', s: 'us' } };
+    const { batches, refused } = file(readFile(whole([{ ...good, readings }])));
+    expect(batches[0]!.readings).toEqual({ planned: { t: '1,951', u: 'kg/m3', s: 'metric' } });
+    expect(refused).toEqual([expect.stringContaining('typed in US units')]);
+  });
+
+  test('a moment that there never was is left out', () => {
+    const odd = { foamMade: '2026-13-45T99:99:99Z', changed: '2026-02-30T10:00:00Z' };
+    const { batches, refused } = file(readFile(whole([{ ...good, ...odd }])));
+    expect(batches[0]).toEqual({ ...good, changed: `${good.date}T00:00:00Z` });
+    expect(refused.join(' ')).toMatch(/saving: there is no such.*foam was made: there is no such/);
+  });
+
+  test('everything that is left out is named', () => {
+    const spoilt = Array.from({ length: 50 }, (_, i) => ({ ...good, id: `b${i}`, colour: 'grey' }));
+    expect(file(readFile(whole(spoilt))).refused).toHaveLength(50);
   });
 
   test('a ± in a unit nobody knows goes, the reading stays', () => {
@@ -205,7 +236,16 @@ describe('what is refused', () => {
     const { batches, refused } = file(readFile(whole([{ ...good, kept }])));
     expect(batches[0]!.kept).toEqual({ good: kept.good });
     expect(refused).toEqual([expect.stringContaining('One field of the bench')]);
-    expect(refusal(whole([], { kept }))).toContain('The bench of the file: odd');
+    expect(refusal(whole([], { kept }))).toContain('The bench of the file comes without “odd”');
+  });
+
+  test('a field that is none does not cost the bench of the file', () => {
+    const sound = { 'mix.targetDensity': { t: '600', u: 'kg/m3' } };
+    const { bench, refused } = file(
+      readFile(whole([], { bench: { ...sound, 'mix.bad': { t: 5 } } })),
+    );
+    expect(bench).toEqual(sound);
+    expect(refused).toEqual([expect.stringContaining('comes without “mix.bad”')]);
   });
 
   test('a damaged batch that was taken out as found comes in without what spoils it', () => {
@@ -247,7 +287,9 @@ describe('what is refused', () => {
 
   test('a photo that is no JPEG, or nobody’s', () => {
     const photo = { id: 'p', batch: 'good', width: 1, height: 1, data: 'PHN2Zz4=' };
-    expect(refusal(whole([good], { photos: [photo] }))).toContain('Photo 1');
+    expect(refusal(whole([good], { photos: [photo] }))).toContain(
+      'Photo 1 of the file was left out: it is no JPEG',
+    );
     expect(refusal(whole([good], { photos: [{ ...photo, data: '/9j/AA==' }] }))).toContain(
       'none of its',
     );
