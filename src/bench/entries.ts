@@ -19,6 +19,8 @@ export interface Entry {
   readonly pu?: string;
   /** Units picked on this field, for each system. */
   readonly d?: { readonly metric?: string; readonly us?: string };
+  /** The casting that the hours of a logger's readings were counted from, as `2026-05-08T14:00`. */
+  readonly from?: string;
   /** The rows of a list: each row's fields by name. */
   readonly rows?: readonly Readonly<Record<string, Entry>>[];
 }
@@ -79,6 +81,7 @@ const CHECKS: Record<keyof Entry, (x: unknown) => boolean> = {
   s: isSystem,
   p: isText,
   pu: isUnit,
+  from: isText,
   d: (x) =>
     isRecord(x) && Object.entries(x).every(([system, unit]) => isSystem(system) && isUnit(unit)),
   rows: (x) => Array.isArray(x) && x.length <= LIMITS.rows && x.every(isRow),

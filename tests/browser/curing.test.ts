@@ -77,6 +77,82 @@ describe('a logger’s file', () => {
     expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(20);
   });
 
+  const logged = (first: string, hours: number, row: (at: string, hour: number) => string) =>
+    Array.from({ length: hours + 1 }, (_, hour) =>
+      row(new Date(Date.parse(`${first}Z`) + hour * 3_600_000).toISOString().slice(0, 16), hour),
+    ).join('\n');
+  const readings = () => opened.page.locator('#temperature-age-readings').inputValue();
+  const use = () => opened.page.getByRole('button', { name: 'Use these readings' });
+
+  test('that has only the clock is placed on the day it is told, once the casting is known', async () => {
+    const page = await open('curing/temperature-and-age/');
+    await page.locator('#temperature-age-castAt').fill('2026-01-09T16:00');
+    await page
+      .locator('#log-text')
+      .fill(
+        logged(
+          '2026-01-09T04:00',
+          36,
+          (at, hour) => `${at.slice(11)},${hour < 12 || hour === 36 ? 22 : 6}`,
+        ),
+      );
+    const day = page.getByLabel('These clocks name no day. The first reading is:');
+    await day.waitFor();
+    expect(await use().count()).toBe(0);
+    await day.selectOption({ label: 'Fri\u00a09\u00a0Jan, 04:00' });
+    await use().click();
+    await expect.poll(readings).toMatch(/^0\t6\n1\t6\n/);
+    expect(await readings()).toMatch(/\n24\t22$/);
+    await day.selectOption({ label: 'the casting' });
+    await expect
+      .poll(() => page.locator('.drop').innerText())
+      .toContain('The first is taken as the casting.');
+  });
+
+  test('is counted from its first reading where the casting is asked for, and says so', async () => {
+    const page = await open('curing/temperature-and-age/');
+    await page.locator('#temperature-age-castAt').fill('');
+    await page.locator('#log-text').fill(logged('2026-05-08T06:00', 26, (at) => `${at},20`));
+    const box = page.locator('.drop [type="checkbox"]');
+    await box.waitFor();
+    expect([await box.isChecked(), await box.isDisabled()]).toEqual([false, true]);
+    await use().click();
+    await expect
+      .poll(() => page.locator('#temperature-age-castAt').inputValue())
+      .toBe('2026-05-08T06:00');
+  });
+
+  test('is counted anew from a casting that is corrected, on another page too', async () => {
+    const page = await open('curing/temperature-and-age/');
+    await page
+      .locator('#log-text')
+      .fill(
+        logged(
+          '2026-01-08T00:00',
+          70,
+          (at, hour) => `${at},${Math.max(-2, 22 - 3 * Math.max(0, hour - 46))}`,
+        ),
+      );
+    await use().click();
+    const drop = page.locator('.drop');
+    await expect.poll(() => drop.innerText()).toContain('On the bench');
+    await opened.go('curing/frost/');
+    await wakeWorksheets(page);
+    const field = page.locator('#frost-guard-readings');
+    const notice = page.locator('.field.lines + .problem');
+    await field.waitFor();
+    expect(await notice.count()).toBe(0);
+    await page.locator('#frost-guard-castAt').fill('2026-01-09T16:00');
+    await notice.waitFor();
+    expect(await notice.innerText()).toMatch(/a casting on Thu\s8\sJan, 00:00/);
+    await notice.getByRole('button').click();
+    await expect.poll(() => field.inputValue()).toMatch(/^0\t22\n[\s\S]*\n30\t-2$/);
+    expect(await notice.count()).toBe(0);
+    await expect
+      .poll(() => page.locator('[data-worksheet="frost-guard"]').innerText())
+      .toMatch(/Sat\s10\sJan, 05:00/);
+  });
+
   test('does not bring its library along before there is a file', async () => {
     const page = await open('curing/temperature-and-age/');
     const scripts = await page.evaluate(() =>

@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { enter } from '../../bench/store.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
+import { DAY } from '../../core/curing/units.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
@@ -34,6 +35,11 @@ export default function TemperatureLogDrop() {
     setProblem('');
     if (raw.trim() === '') setHow({});
     const by = await reader();
+    const large = by.tooLarge({ name: called, size: raw.length });
+    if (large) {
+      setFound(undefined);
+      return setProblem(large);
+    }
     const log =
       raw.trim() === ''
         ? undefined
@@ -59,22 +65,54 @@ export default function TemperatureLogDrop() {
   };
 
   const ownCast = entries['curing.castAt']?.t;
-  const cast = readMoment(ownCast ?? castAt.example);
+  const castShown = ownCast ?? castAt.example;
+  const cast = readMoment(castShown);
   // The example's casting is no beginning for the reader's own log.
-  const fromCast = fromCastChosen ?? ownCast !== undefined;
+  const fromCast = cast !== undefined && (fromCastChosen ?? ownCast !== undefined);
   const log = found?.log;
   const dated = log?.history !== undefined && log.survey.style === 'date';
-  const brought = found?.by.toBench(found.log, dated && fromCast ? cast : undefined, system);
+  // A clock alone may be of a day before the casting or after it: that is asked.
+  const asksDay =
+    log?.history !== undefined &&
+    log.survey.style === 'clock' &&
+    !log.survey.counted &&
+    ownCast !== undefined &&
+    cast !== undefined;
+  const takenOn = (day: number) => (Math.floor(cast! / DAY) + day) * DAY + log!.begins;
+  /** When the first reading was taken, by the reader's clock, where that is known. */
+  const began = dated
+    ? log.begins
+    : asksDay && typeof how.day === 'number'
+      ? takenOn(how.day)
+      : undefined;
+  const fromFirst = began === undefined || (dated && !fromCast);
+  const waits = log?.waits || (asksDay && how.day === undefined);
+  const brought =
+    log && !waits
+      ? found.by.toBench(log, fromFirst ? undefined : cast! - began + log.begins, system)
+      : undefined;
+  /** The casting its hours are counted from, where that is known. */
+  const from =
+    began === undefined
+      ? undefined
+      : fromFirst
+        ? new Date(began * 1000).toISOString().slice(0, 16)
+        : castShown;
   const told = log
-    ? `${name && `${name}: `}${summary(log, brought, found!.by, speaker(system))}`
+    ? `${name && `${name}: `}${waits ? found!.by.WAITS : summary(log, brought, fromFirst, found!.by, speaker(system))}`
     : '';
+  const benched =
+    brought &&
+    entries['curing.source']?.t === 'readings' &&
+    entries['curing.readings']?.t === brought.entry.t &&
+    (from ?? castShown) === castShown;
+  const done =
+    problem || (benched ? 'On the bench. The worksheets below now count from these readings.' : '');
   const put = () => {
     if (!brought) return;
-    enter('curing.readings', brought.entry);
+    enter('curing.readings', { ...brought.entry, ...(from && { from }) });
     enter('curing.source', { t: 'readings' });
-    if (dated && !fromCast)
-      enter('curing.castAt', { t: new Date(log!.begins * 1000).toISOString().slice(0, 16) });
-    setProblem('On the bench. The worksheets below now count from these readings.');
+    if (from && fromFirst) enter('curing.castAt', { t: from });
   };
 
   return (
@@ -125,12 +163,28 @@ export default function TemperatureLogDrop() {
                 <input
                   type="checkbox"
                   checked={fromCast}
+                  disabled={cast === undefined}
                   onChange={(e) => setFromCast(e.currentTarget.checked)}
                 />{' '}
                 Count from the casting
-                {cast === undefined ? '' : `, ${momentInWords(cast)}`}, and not from the first
-                reading
+                {cast === undefined
+                  ? ' (Cast at, below, is still asked for)'
+                  : `, ${momentInWords(cast)}`}
+                , and not from the first reading
               </label>
+            </p>
+          )}
+          {asksDay && (
+            <p>
+              <found.by.Choice
+                label="These clocks name no day. The first reading is:"
+                value={String(how.day ?? '')}
+                options={[
+                  ['casting', 'the casting'],
+                  ...[-1, 0, 1].map((day) => [String(day), momentInWords(takenOn(day))] as const),
+                ]}
+                onPick={(day) => setHow({ ...how, day: day === 'casting' ? day : Number(day) })}
+              />
             </p>
           )}
           <p>{told}</p>
@@ -142,16 +196,19 @@ export default function TemperatureLogDrop() {
           )}
         </>
       )}
-      {problem && <p>{problem}</p>}
-      <Said
-        text={problem || [told, ...(log ? found!.by.rowsInWords(log.problems) : [])].join(' ')}
-      />
+      {done && <p>{done}</p>}
+      <Said text={done || [told, ...(log ? found!.by.rowsInWords(log.problems) : [])].join(' ')} />
     </div>
   );
 }
 
-function summary(log: TemperatureLog, brought: Brought | undefined, by: Reader, say: Say): string {
-  if (log.waits) return by.WAITS;
+function summary(
+  log: TemperatureLog,
+  brought: Brought | undefined,
+  fromFirst: boolean,
+  by: Reader,
+  say: Say,
+): string {
   if (!log.history)
     return 'No row could be read as a time and a temperature. A row needs both, such as 2026-05-08 14:00;20,1.';
   const readings = by.readingsInWords(log, say);
@@ -165,5 +222,5 @@ function summary(log: TemperatureLog, brought: Brought | undefined, by: Reader, 
     brought.kept < brought.readings
       ? ` The bench keeps ${brought.kept} of them; no other lies further than ${say(brought.largestMiss, 'temperatureDifference', { decimals: 2 })} from the line between these.`
       : '';
-  return `${readings}${before}${thinned}`;
+  return `${readings}${fromFirst ? ' The first is taken as the casting.' : ''}${before}${thinned}`;
 }

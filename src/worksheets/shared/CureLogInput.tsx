@@ -39,6 +39,8 @@ export function CureLogInput({
   };
   const take = async (text: string, answers: Answers) => {
     const by = await reader();
+    const large = by.tooLarge({ name: '', size: text.length });
+    if (large) return setSaid(large);
     const read = await by.readLoggerText(text, {
       ...answers,
       otherwise: by.readersScale(say.system),

@@ -96,7 +96,7 @@ export function LogRows({ log }: { readonly log: TemperatureLog }) {
 }
 
 /** A list to pick from; without a value yet, it says so. */
-function Choice({
+export function Choice({
   label,
   value,
   options,

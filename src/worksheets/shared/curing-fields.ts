@@ -2,6 +2,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { moment } from '../../islands/fields/moment.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { HOURS } from './amounts.ts';
+import { sinceCasting } from './SinceCasting.tsx';
 
 /** Water lost from a face. */
 export const LOSS = { metric: 'kg/(m2.h)', us: 'lb/(ft2.h)' } as const;
@@ -61,7 +62,7 @@ export const temperatureFields = {
     of: dayColumns,
     when: { source: ['days'] },
   }),
-  readings: lines({
+  readings: sinceCasting({
     label: 'Readings since casting',
     help: 'Type them, paste two columns, or bring in a logger’s file above.',
     example: '0\t20\n6\t22\n12\t19\n18\t14\n24\t18\n30\t19\n36\t16\n42\t12\n48\t17',
