@@ -9,6 +9,7 @@ import { readingsInWords, rowsInWords } from '../../src/worksheets/shared/log-wo
 import {
   type Answers,
   attachedInWords,
+  countedAnew,
   readLoggerText,
   textOf,
   toBench,
@@ -56,25 +57,25 @@ test('hours count from the casting, and readings before it are said to be left a
 });
 
 test.each([
-  ['Time (UTC);°C', true],
-  ['time_utc;°C', true],
-  ['Date Time, GMT+00:00;°C', true],
-  ['Date Time, GMT-05:00;°C', false],
-  ['Time (UTC+2);°C', false],
-  ['Time;°C', false],
-])('a heading that names universal time is believed: %s', async (heading, utc) => {
+  ['Time (UTC);°C', 0],
+  ['time_utc;°C', 0],
+  ['Date Time, GMT+00:00;°C', 0],
+  ['Date Time, GMT-05:00;°C', -5],
+  ['Time (UTC+2);°C', 2],
+  ['Time (UTC+05:30);°C', 5.5],
+  ['Time;°C', undefined],
+])('a heading that names a zone is believed: %s', async (heading, ahead) => {
   const log = await read(`${heading}\n2026-05-08 14:00;20\n2026-05-08 15:00;21`);
-  expect(log.utc).toBe(utc);
-  // By any other zone the clock is that beside the part, and is left as it stands.
-  if (!utc) expect(log.begins).toBe(Date.UTC(2026, 4, 8, 14) / 1000);
+  expect(log.zone).toBe(ahead === undefined ? undefined : ahead * HOUR);
+  if (ahead === undefined) expect(log.begins).toBe(Date.UTC(2026, 4, 8, 14) / 1000);
   // A zone in the cell has the last word.
-  const own = await read(`${heading}\n2026-05-08T14:00+02:00;20\n2026-05-08T15:00+02:00;21`);
-  expect(own.utc).toBe(false);
+  const own = await read(`${heading}\n2026-05-08T14:00+03:00;20\n2026-05-08T15:00+03:00;21`);
+  expect(own.zone).toBe(3 * HOUR);
 });
 
 test('and so is one over a clock beside its date', async () => {
   const log = await read('Date;Clock (GMT);Temp (°C)\n2026-05-08;14:00;20\n2026-05-08;15:00;21');
-  expect(log.utc).toBe(true);
+  expect(log.zone).toBe(0);
 });
 
 describe('times that name their zone', () => {
@@ -82,16 +83,27 @@ describe('times that name their zone', () => {
   const rows = (zone: string) =>
     [14, 15].map((h) => `2026-05-08T${h}:00:00${zone};${h}`).join('\n');
 
-  test.each(['-05:00', '+02:00', '+0530', '-08'])(
-    'count from the casting by the clock in the cell: %s',
-    async (zone) => {
-      const log = await read(rows(zone));
-      expect(log.begins).toBe(cast);
-      expect(toBench(log, cast, 'metric')).toMatchObject({
-        entry: { t: '0\t14\n1\t15' },
-        before: 0,
-      });
-      expect(readingsInWords(log, say)).not.toContain('UTC');
+  test.each([
+    ['-05:00', -5],
+    ['+02:00', 2],
+    ['+0530', 5.5],
+    ['-08', -8],
+  ])(
+    'count from the casting by the clock of this device, and that is said: %s',
+    async (zone, ahead) => {
+      const summer = vi.spyOn(Date.prototype, 'getTimezoneOffset').mockReturnValue(-60);
+      try {
+        const log = await read(rows(zone));
+        const begins = cast + (1 - ahead) * HOUR;
+        expect(log.begins).toBe(begins);
+        expect(toBench(log, begins, 'metric')).toMatchObject({
+          entry: { t: '0\t14\n1\t15' },
+          before: 0,
+        });
+        expect(readingsInWords(log, say)).toContain('Its times state their zone; by this device’s');
+      } finally {
+        summer.mockRestore();
+      }
     },
   );
 
@@ -494,6 +506,75 @@ test('an hour that the clock gives twice is named, and nothing else is called on
     '3 conflict',
     '4 conflict',
   ]);
+});
+
+test('a half of the day in a column of its own belongs to its clock', async () => {
+  const rows = ['11:00,AM,20', '12:00,PM,21', '1:00,PM,22', '2:00,p.m.,23', '3:00,PM,24'];
+  const dated = rows.map((row) => `5/18/2026,${row}`).join('\n');
+  expect(await benched(`Date,Time,AM/PM,Temp C\n${dated}`)).toBe(
+    '0\t20\n1\t21\n2\t22\n3\t23\n4\t24',
+  );
+  expect(await hours(rows.join('\n'))).toEqual([0, 1, 2, 3, 4]);
+});
+
+test('clocks of twelve hours that do not say which half are refused; others are not', async () => {
+  const clocks = ['11:30', '12:00', '12:30', '1:00', '1:30', '2:00'];
+  for (const date of ['', '2026-05-18 ']) {
+    const log = await read(clocks.map((clock, i) => `${date}${clock};${20 + i}`).join('\n'));
+    expect(log.history, date).toBeUndefined();
+    expect(rowsInWords(log.problems), date).toEqual([
+      expect.stringMatching(/^Rows 1–6: a clock of twelve hours without a\.m\. or p\.m\./),
+    ]);
+  }
+  expect(await hours('11:30 am;20\n12:30 pm;21\n1:30 pm;22')).toEqual([0, 1, 2]);
+  expect(await hours('11:30;20\n12:30;21\n13:30;22\n1:00;22')).toEqual([0, 1, 2, 13.5]);
+});
+
+test('clocks whose newest row stands first are read from the last one up, and that is said', async () => {
+  const log = await read('02:00;23\n01:00;22\n00:00;21\n23:00;20\n22:00;19\n21:00;18');
+  expect(toBench(log, undefined, 'metric')?.entry.t).toBe(
+    '0\t18\n1\t19\n2\t20\n3\t21\n4\t22\n5\t23',
+  );
+  expect(log.problems.map(({ row, code }) => `${row} ${code}`)).toEqual([
+    '1 newest-first',
+    '3 next-day',
+  ]);
+});
+
+test('an hour that the clock may have left out in spring is named, and no other', async () => {
+  const missing = async (...rows: string[]) =>
+    (await read(rows.map((row, i) => `${row};${20 - i}`).join('\n'))).problems.filter(
+      ({ code }) => code === 'missing-hour',
+    );
+  const night = ['03-28 23:00', '03-29 00:00', '03-29 02:00', '03-29 03:00', '03-29 04:00'];
+  expect(await missing(...night.map((row) => `2026-${row}`))).toEqual([
+    { row: 3, code: 'missing-hour', used: true },
+  ]);
+  // In a zone that is stated, no clock is put on; by day, none either.
+  expect(await missing(...night.map((row) => `2026-${row}Z`))).toEqual([]);
+  expect(await missing('2026-03-29 12:00', '2026-03-29 13:00', '2026-03-29 15:00')).toEqual([]);
+});
+
+test('a clock with dots is a time that is not read, and no heading', async () => {
+  const log = await read('Time;Temp\n08.05.2026 14.00;20,1\n08.05.2026 15.00;20,6');
+  expect(log.problems.map(({ code }) => code)).toEqual(['heading', 'no-time', 'no-time']);
+});
+
+test('a line full of brackets is soon known to be no log', async () => {
+  const started = performance.now();
+  await read(' ('.repeat(100_000));
+  expect(performance.now() - started).toBeLessThan(10_000);
+});
+
+test('readings on the bench are counted anew from a casting that is corrected', async () => {
+  const entry = { t: '0\t22\n24\t20\n48\t10', s: 'metric' } as const;
+  expect((await countedAnew(entry, 36 * HOUR))?.entry).toEqual({ t: '0\t15\n12\t10', s: 'metric' });
+  expect((await countedAnew(entry, -6 * HOUR))?.entry.t).toBe('6\t22\n30\t20\n54\t10');
+  expect(await countedAnew(entry, 49 * HOUR)).toBeUndefined();
+  expect((await countedAnew({ t: '0\t72\n2\t50', s: 'us' }, HOUR))?.entry).toEqual({
+    t: '0\t61\n1\t50',
+    s: 'us',
+  });
 });
 
 test('what is said of a log gives its range, in the units of the reader', async () => {

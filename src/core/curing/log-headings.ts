@@ -52,10 +52,13 @@ export const unitIn = (text: string): number | undefined => only(UNITS, text);
 /** The scale a text names, if it names just one. No range: text. @source common-practice */
 export const scaleIn = (text: string): Scale | undefined => only(SCALES, text);
 
-/** Whether a text names universal time, and no hours ahead of it or behind. No range: text. @source common-practice */
-export function namesUtc(text: string): boolean {
-  const zone = /\b(?:utc|gmt)\b\s*([+\u2212-]\s*\d+)?/i.exec(words(text));
-  return zone !== null && !/[1-9]/.test(zone[1] ?? '');
+/** How far ahead of universal time a text says that a clock is, s; undefined if it does not. No range: text. @source common-practice */
+export function zoneIn(text: string): number | undefined {
+  const zone = /\b(?:utc|gmt)\b\s*(?:([+\u2212-])\s*(\d{1,2}):?(\d\d)?)?/i.exec(words(text));
+  if (!zone) return undefined;
+  const [, sign, hours = 0, minutes = 0] = zone;
+  const ahead = Number(hours) * HOUR + Number(minutes) * 60;
+  return sign && sign !== '+' ? 0 - ahead : ahead;
 }
 
 function only<T>(of: readonly (readonly [T, RegExp])[], text: string): T | undefined {

@@ -78,6 +78,22 @@ export function markRepeatedHour(
   return readings.filter((reading) => !run.includes(reading));
 }
 
+/**
+ * Puts into `problems` where an hour may be missing, as when summer time begins: the one step of a log, into the
+ * hours of the night, that is an hour over its usual one, which is two hours at most. Readings in order. No range:
+ * bookkeeping.
+ * @source common-practice
+ */
+export function markMissingHour(kept: readonly Reading[], problems: LogProblem[]): void {
+  const steps = kept.slice(1).map(({ seconds }, i) => seconds - kept[i]!.seconds);
+  const usual = median(steps);
+  const over = steps.flatMap((step, i) =>
+    Math.abs(step - usual - HOUR) <= STEADY ? [kept[i + 1]!] : [],
+  );
+  if (usual <= 2 * HOUR && over.length === 1 && timeOfNight(over[0]!))
+    problems.push({ row: over[0]!.row, code: 'missing-hour', used: true });
+}
+
 const timeOfNight = ({ seconds }: Reading) => seconds % DAY < BACK_BEFORE;
 
 const median = (numbers: readonly number[]) =>

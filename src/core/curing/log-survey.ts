@@ -7,7 +7,7 @@ import {
   type Scale,
   type TimeStyle,
 } from './log-cells.ts';
-import { type Headings, headingsAbove, namesUtc, scaleIn, unitIn } from './log-headings.ts';
+import { type Headings, headingsAbove, scaleIn, unitIn, zoneIn } from './log-headings.ts';
 
 type Rows = readonly (readonly string[])[];
 
@@ -40,8 +40,8 @@ export interface Survey {
   readonly eitherWay: string | undefined;
   /** s of one unit of counted time, if the heading names it. */
   readonly elapsedUnit: number | undefined;
-  /** Whether the heading over its times names universal time. */
-  readonly utc: boolean;
+  /** How far its clock is ahead of universal time, s, if the heading over its times says so. */
+  readonly zone: number | undefined;
   /** The scale the heading over a column names. */
   scale(column: number): Scale | undefined;
   /** Of the rows looked at, those with a time and a number that may be a temperature. */
@@ -95,7 +95,7 @@ export function surveyLog(
     })),
     ...orderOf(rows, timeColumn),
     elapsedUnit: unitIn(said(timeColumn)),
-    utc: namesUtc(`${said(timeColumn)} ${said(clockColumn ?? timeColumn)}`),
+    zone: zoneIn(`${said(timeColumn)} ${said(clockColumn ?? timeColumn)}`),
     scale: (column) => scaleIn(said(column)),
     readable,
     width: firstRow?.length ?? 0,
@@ -165,6 +165,9 @@ function findTime(rows: Rows, styles: readonly Counts[]): number {
   return Math.max(0, so);
 }
 
+/** What a column of its own says of the halves of the day. */
+const HALF = /^[ap]\.?m\.?$/i;
+
 /** A column of clocks beside dates that have none. */
 function findClock(rows: Rows, styles: readonly Counts[], time: number): number | undefined {
   const bare = rows.filter((cells) =>
@@ -199,10 +202,16 @@ export function timeText(
   clockColumn: number | undefined,
 ): string {
   const time = cells[timeColumn] ?? '';
-  if (clockColumn === undefined) return time;
+  if (clockColumn === undefined) return time + half(cells, timeColumn);
   const clock = (cells[clockColumn] ?? '').trim();
   // A date whose clock is missing is not midnight.
-  return clock === '' ? '' : `${time} ${clock}`;
+  return clock === '' ? '' : `${time} ${clock}${half(cells, clockColumn)}`;
+}
+
+/** The half of the day that stands in the cell behind a clock. */
+function half(cells: readonly string[], column: number): string {
+  const next = (cells[column + 1] ?? '').trim();
+  return HALF.test(next) ? ` ${next}` : '';
 }
 
 /**

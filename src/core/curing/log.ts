@@ -6,9 +6,16 @@ import {
   type Scale,
   type TimeStyle,
 } from './log-cells.ts';
-import { markRepeatedHour, putInOrder, type Reading, toHistory } from './log-order.ts';
+import { inDays, isTwelveHours } from './log-clocks.ts';
+import {
+  markMissingHour,
+  markRepeatedHour,
+  putInOrder,
+  type Reading,
+  toHistory,
+} from './log-order.ts';
 import { kelvinIn, type Survey, surveyLog, temperatureText, timeText } from './log-survey.ts';
-import { DAY, HOUR, ICE_POINT } from './units.ts';
+import { ICE_POINT } from './units.ts';
 
 type LogCode =
   | 'heading'
@@ -22,6 +29,9 @@ type LogCode =
   | 'conflict'
   | 'mixed-times'
   | 'repeated-hour'
+  | 'missing-hour'
+  | 'twelve-hours'
+  | 'newest-first'
   | 'next-day'
   | 'no-year'
   | 'gap';
@@ -44,8 +54,8 @@ export interface TemperatureLog {
   readonly rows: readonly number[];
   /** The first reading's moment by the log's clock, s after 1970 (dates), after midnight (clocks) or as counted. */
   readonly begins: number;
-  /** Whether its dates are in universal time, as they or their heading say. */
-  readonly utc: boolean;
+  /** How far the clock of its dates is ahead of universal time, s, where they or their heading say so. */
+  readonly zone: number | undefined;
   readonly problems: readonly LogProblem[];
   /** The scale taken for cells without a unit of their own. */
   readonly scale: Scale;
@@ -115,7 +125,7 @@ export function readTemperatureLog(of: {
       history: undefined,
       rows: [],
       begins: 0,
-      utc: false,
+      zone: undefined,
       problems: [],
       bare: false,
       ...about,
@@ -128,13 +138,14 @@ export function readTemperatureLog(of: {
   };
   const problems: LogProblem[] = [];
   const readings: Reading[] = [];
-  const clocks = new Clocks();
   let bare = false;
+  let halved = false;
   let zone: number | undefined;
   for (const [index, cells] of rows.entries()) {
     const row = index + 1;
     const near = readings.at(-1)?.seconds ?? of.near;
-    const time = readTimeCell(timeText(cells, timeColumn, clockColumn), {
+    const text = timeText(cells, timeColumn, clockColumn);
+    const time = readTimeCell(text, {
       ...how,
       ...(near === undefined ? {} : { near }),
     });
@@ -150,25 +161,29 @@ export function readTemperatureLog(of: {
       zone ??= time.zone;
       seconds += zone - time.zone;
     }
-    if (style === 'clock' && !survey.counted) {
-      const day = clocks.day(seconds);
-      if (day.begun) problems.push({ row, code: 'next-day', used: true });
-      seconds += day.number * DAY;
-    }
+    halved ||= /[ap]\.?m/i.test(text);
     if (time.noYear) problems.push({ row, code: 'no-year', used: true });
     bare ||= /\d\s*$/.test(temperatureText(cells, column));
     readings.push({ row, seconds, temperature });
   }
-  const once =
-    style === 'elapsed' || survey.counted ? readings : markRepeatedHour(readings, problems);
+  const counts = style === 'elapsed' || survey.counted;
+  if (!counts && !halved && isTwelveHours(readings)) {
+    const dropped = readings
+      .splice(0)
+      .map(({ row }) => ({ row, code: 'twelve-hours', used: false }) as const);
+    problems.push(...problems.splice(0).filter(({ used }) => !used), ...dropped);
+  }
+  const placed = style === 'clock' && !counts ? inDays(readings, problems) : readings;
+  const once = counts ? placed : markRepeatedHour(placed, problems);
   const kept = putInOrder(once, problems);
+  if (style === 'date' && (zone ?? survey.zone) === undefined) markMissingHour(kept, problems);
   const history = toHistory(kept, problems);
   problems.sort((a, b) => a.row - b.row);
   return {
     history,
     rows: kept.map((reading) => reading.row),
     begins: kept[0]?.seconds ?? 0,
-    utc: style === 'date' && (zone === undefined ? survey.utc : zone === 0),
+    zone: style === 'date' ? (zone ?? survey.zone) : undefined,
     problems,
     bare,
     ...about,
@@ -181,7 +196,8 @@ const NO_COLUMN = -1;
 /** Characters looked at of a row that is not read. */
 const LONG = 200;
 /** A clock, and a number at the end: a reading, though how its time is written is not known here. */
-const UNREAD = /\d:\d\d.*[;,|\s][+\-\u2212]?\d+(?:[.,]\d+)?\s*(?:[°º]?\s*[cfk])?[\s"]*$/i;
+const UNREAD =
+  /(?:\d:|\d\d[\s;]+\d\d?\.)\d\d.*[;,|\s][+\-\u2212]?\d+(?:[.,]\d+)?\s*(?:[°º]?\s*[cfk])?[\s"]*$/i;
 
 /** Why a row cannot be a reading; undefined when it can. */
 function reasonToDrop(
@@ -198,22 +214,4 @@ function reasonToDrop(
   if (temperature === undefined) return 'no-temperature';
   if (temperature < PLAUSIBLE.min || temperature > PLAUSIBLE.max) return 'implausible';
   return time.style !== style ? 'mixed-times' : undefined;
-}
-
-/** Counts the days of a log that gives only the clock. */
-class Clocks {
-  #day = 0;
-  #before: number | undefined;
-
-  /** The day a clock time belongs to, and whether it is the first of a new one. */
-  day(seconds: number): { readonly number: number; readonly begun: boolean } {
-    const jump = this.#before === undefined ? 0 : seconds - this.#before;
-    // Ahead by more than 23 h is a late row of the evening before.
-    if (this.#day > 0 && jump > DAY - HOUR) return { number: this.#day - 1, begun: false };
-    // Back by more than half a day has passed midnight.
-    const begun = jump < -DAY / 2;
-    if (begun) this.#day++;
-    this.#before = seconds;
-    return { number: this.#day, begun };
-  }
 }

@@ -27,14 +27,18 @@ const SAID: Readonly<Record<LogProblem['code'], string>> = {
     'a date without a year; taken in the year that puts it nearest the casting or, where that is not known, in the last year',
   'repeated-hour':
     'an hour that the clock gives twice, as when summer time ends; its second run is not used, and what follows counts an hour short',
+  'missing-hour':
+    'an hour is missing before it, as when summer time begins; if the clock was put on, what follows counts an hour too much: write those rows by the old clock',
+  'twelve-hours':
+    'a clock of twelve hours without a.m. or p.m.; not used: write 13:00 for 1\u00a0p.m.',
+  'newest-first': 'the newest reading; the rows are read from the last one up',
   gap: 'a long stretch without readings ends here; a straight line bridges it',
 };
 
 /** Every row that was not plainly a reading, by kind, with its number: nothing is dropped unsaid. */
 export function rowsInWords(problems: readonly LogProblem[]): readonly string[] {
-  const byCode = Map.groupBy(problems, ({ code }) => code);
-  return [...byCode].map(([code, all]) => {
-    const rows = all.map(({ row }) => row);
+  return [...new Set(problems.map(({ code }) => code))].map((code) => {
+    const rows = problems.flatMap((problem) => (problem.code === code ? [problem.row] : []));
     return `${rows.length === 1 ? 'Row' : 'Rows'} ${runs(rows)}: ${SAID[code]}.`;
   });
 }
@@ -52,7 +56,7 @@ function runs(rows: readonly number[]): string {
 
 /** How many readings, in which scale, over how long, from which temperature to which. */
 export function readingsInWords(
-  { history, scale, bare, utc, begins }: TemperatureLog,
+  { history, scale, bare, zone, begins }: TemperatureLog,
   say: Say,
 ): string {
   if (!history) return '';
@@ -62,8 +66,8 @@ export function readingsInWords(
   const taken = bare ? ` in ${SYMBOLS[scale]}` : '';
   const over = say(times.at(-1)! - times[0]!, 'time', { units: HOURS, significant: 2 });
   return `${count}${taken} over ${over}, from ${say(coldest, 'temperature')} to ${say(warmest, 'temperature')}.${
-    utc
-      ? ` Its times are in UTC; by this device’s clock the first is ${momentInWords(begins)}.`
+    zone !== undefined
+      ? ` Its times ${zone === 0 ? 'are in UTC' : 'state their zone'}; by this device’s clock the first is ${momentInWords(begins)}.`
       : ''
   }`;
 }

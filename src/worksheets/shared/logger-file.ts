@@ -11,7 +11,7 @@ import { celsius, DAY, HOUR } from '../../core/curing/units.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { SYMBOLS, unreadRows, WAITS } from './log-words.ts';
 
-export { LogQuestions, LogRows } from './LogReport.tsx';
+export { Choice, LogQuestions, LogRows } from './LogReport.tsx';
 export { readingsInWords, rowsInWords, unreadRows, WAITS } from './log-words.ts';
 
 /** Bytes: a reading a minute for some three months. A choice. */
@@ -20,7 +20,7 @@ const LARGEST = 5_000_000;
 /** What is said of a file too large to be read. */
 export const tooLarge = ({ name, size }: Pick<File, 'name' | 'size'>): string | undefined =>
   size > LARGEST
-    ? `‘${name}’ is larger than 5\u00a0MB and was not read: is it a logger’s file of readings?`
+    ? `${name ? `‘${name}’` : 'This text'} is larger than 5\u00a0MB and was not read: is it a logger’s file of readings?`
     : undefined;
 
 /** Characters the bench holds in one entry, with some to spare. */
@@ -38,6 +38,8 @@ export interface Answers {
   readonly unit?: number;
   /** The scale of numbers without a unit, whatever a heading says. */
   readonly scale?: Scale;
+  /** The day of the first of clocks without a date, from that of the casting on; or that it is the casting. */
+  readonly day?: number | 'casting';
 }
 
 /** The answers, and what numbers are in when neither they nor a heading say so. */
@@ -76,7 +78,7 @@ const byThisClock = (seconds: number) =>
 /**
  * Reads the text of a logger's file or a pasted table. The separator is the one that makes most rows
  * readings, and of those the one that leaves the fewest cells: a decimal comma looks like a separator
- * until the rows are read. What is in universal time begins by the clock of this device.
+ * until the rows are read. What states its zone begins by the clock of this device.
  */
 export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
   const { default: csv } = await import('papaparse');
@@ -107,7 +109,7 @@ export async function readLoggerText(text: string, how: How): Promise<Temperatur
     ...(column !== undefined &&
       survey.columns.some(({ at }) => at === column) && { temperatureColumn: column }),
   });
-  return log.utc ? { ...log, begins: byThisClock(log.begins) } : log;
+  return log.zone === undefined ? log : { ...log, begins: byThisClock(log.begins - log.zone) };
 }
 
 const MONTHS =
@@ -134,7 +136,7 @@ const spaced = (text: string) =>
   text
     .replaceAll(/[ \u00a0\u202f]+/g, ' ')
     .replaceAll(/^ | $/gm, '')
-    .replaceAll(/ (?=[([][^)\]\n]*[)\]])/g, '\u00a0')
+    .replaceAll(/ (?=[([][^)\]\n]{0,100}[)\]])/g, '\u00a0')
     .replaceAll(/ (?=(?:[°º] ?[cfk]|[cfk]|%)(?: |$))/gim, '\u00a0')
     .replaceAll(/([°º]) (?=[cfk](?: |$))/gim, '$1\u00a0')
     .replaceAll(/(\d) (?=(?:[ap]\.?m\.?|utc|gmt)(?: |$))/gim, '$1\u00a0');
@@ -193,6 +195,15 @@ export function toBench(
     largestMiss,
     before,
   };
+}
+
+/** Readings that a log left on the bench, counted from a casting so many s `later`. */
+export async function countedAnew(
+  { t = '', s = 'metric' }: Entry,
+  later: number,
+): Promise<Brought | undefined> {
+  const log = await readLoggerText(t, { otherwise: readersScale(s), unit: HOUR });
+  return toBench(log, later, s);
 }
 
 export interface Recorded {

@@ -90,10 +90,10 @@ describe('temperature logs', () => {
         '2026-10-25T02:00+02:00;20\n2026-10-25T02:30+02:00;19\n2026-10-25T02:00+01:00;18\n2026-10-25T03:00+01:00;17',
       ),
     });
-    expect(log).toMatchObject({ problems: [], utc: false });
+    expect(log).toMatchObject({ problems: [], zone: 7200 });
     expect(log.begins).toBe(Date.UTC(2026, 9, 25, 2) / 1000);
     expect(log.history?.times).toEqual([0, 1800, 3600, 7200]);
-    expect(readTemperatureLog({ rows: split('2026-05-08T14:00Z;20') }).utc).toBe(true);
+    expect(readTemperatureLog({ rows: split('2026-05-08T14:00Z;20') }).zone).toBe(0);
   });
 
   test('clocks that go on past a day count from the start; a slip among clocks does not make them', () => {

@@ -1,0 +1,63 @@
+import type { LogProblem } from './log.ts';
+import type { Reading } from './log-order.ts';
+import { DAY, HOUR } from './units.ts';
+
+/**
+ * Whether clocks count to twelve twice a day and do not say which half: one falls from 12 to 1 on the same date, or
+ * on none, and none is before 1:00 or from 13:00 on. Readings as they stand in the log. No range: bookkeeping.
+ * @source common-practice
+ */
+export function isTwelveHours(readings: readonly Reading[]): boolean {
+  const hours = readings.map(({ seconds }) => Math.floor((seconds % DAY) / HOUR));
+  return (
+    hours.every((hour) => hour >= 1 && hour <= 12) &&
+    readings.some(
+      ({ seconds }, i) =>
+        hours[i] === 1 && hours[i - 1] === 12 && seconds < readings[i - 1]!.seconds,
+    )
+  );
+}
+
+/** Clocks that fall by no more than this are of a log whose newest row stands first, s. A choice. */
+const FALL = DAY / 4;
+
+/**
+ * Readings of a log that gives only the clock, s after midnight, with the days that it passes: each begun goes to
+ * `problems`, and that the newest stood first, where all the clocks fall and pass midnight. No range: bookkeeping.
+ * @source common-practice
+ */
+export function inDays(readings: readonly Reading[], problems: LogProblem[]): readonly Reading[] {
+  const steps = readings.slice(1).map(({ seconds }, i) => seconds - readings[i]!.seconds);
+  const falls = (step: number) => step < 0 && step > -FALL;
+  const wraps = (step: number) => step > DAY - FALL;
+  const newestFirst =
+    steps.every((step) => falls(step) || wraps(step)) &&
+    steps.some(wraps) &&
+    steps.filter(falls).length > 1;
+  if (newestFirst) problems.push({ row: readings[0]!.row, code: 'newest-first', used: true });
+  const clocks = new Clocks();
+  return (newestFirst ? readings.toReversed() : readings).map((reading) => {
+    const { row, seconds } = reading;
+    const day = clocks.day(seconds);
+    if (day.begun) problems.push({ row, code: 'next-day', used: true });
+    return { ...reading, seconds: seconds + day.number * DAY };
+  });
+}
+
+/** Counts the days of a log that gives only the clock. */
+class Clocks {
+  #day = 0;
+  #before: number | undefined;
+
+  /** The day a clock time belongs to, and whether it is the first of a new one. */
+  day(seconds: number): { readonly number: number; readonly begun: boolean } {
+    const jump = this.#before === undefined ? 0 : seconds - this.#before;
+    // Ahead by more than 23 h is a late row of the evening before.
+    if (this.#day > 0 && jump > DAY - HOUR) return { number: this.#day - 1, begun: false };
+    // Back by more than half a day has passed midnight.
+    const begun = jump < -DAY / 2;
+    if (begun) this.#day++;
+    this.#before = seconds;
+    return { number: this.#day, begun };
+  }
+}
