@@ -61,6 +61,14 @@ test('a key between two worksheets is answered first; both are worked out at the
   expect(kept('mix.cement')).not.toBe(1);
 });
 
+test('what no worksheet keeps does not come with another bench', async () => {
+  const { swapBench } = await import('../../src/bench/swap-bench.ts');
+  const made = { v: 20, from: 'How heavy is my foam?', by: 'nothing' };
+  swapBench({ entries: { 'shapes.count': { t: '3' } }, kept: { 'foam.density': made } });
+  await vi.waitFor(() => expect(bench.$behind.get()).toEqual([]), 5000);
+  expect(bench.$kept.get()).toEqual({});
+});
+
 test('what another bench has kept is worked out from its own readings, whatever was kept with them', async () => {
   const { swapBench } = await import('../../src/bench/swap-bench.ts');
   bench.enter('shapes.count', { t: '2' });

@@ -1,4 +1,4 @@
-import { $behind, $entries, $kept, $units } from '../../bench/store.ts';
+import { $behind, $entries, $kept, $units, keep } from '../../bench/store.ts';
 import { answer } from '../../islands/engine/answer.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';
 import { speaker } from '../../islands/engine/say.ts';
@@ -69,6 +69,7 @@ async function catchUp(): Promise<void> {
     const worked: string[] = [];
     for (const id of due) {
       due.delete(id);
+      if (!loads.has(id)) dropKeptBy(id);
       const sheet = await loads.get(id)?.();
       await nextTask();
       if (!paused) return;
@@ -94,6 +95,11 @@ async function table(): Promise<RestsOn> {
 
 /** The worksheets whose results lie on the bench. */
 const keepers = () => new Set(Object.values($kept.get()).flatMap(({ by }) => by ?? []));
+
+/** What a link or a file says a worksheet kept that there is not: nothing would ever mend it. */
+function dropKeptBy(id: string): void {
+  for (const [key, { by }] of Object.entries($kept.get())) if (by === id) keep(key, undefined);
+}
 
 /** What is awake on this page works itself out. */
 const isAwake = (id: string) =>

@@ -31,11 +31,38 @@ const [SAID, COMING] = ['batches-file-said', 'batches-file-coming'];
 /** What a file holds, beside what is here. */
 const summary = ({ name, plan }: Coming) => `“${name}” holds ${holds(plan)}.`;
 
+/** As many losses as are read at a glance; the others are folded. */
+const MOST_SHOWN = 20;
+
+/** What of a file could not be used, one sentence each. */
+function Lost({ lost }: { readonly lost: readonly string[] }) {
+  const list = (some: readonly string[]) => (
+    <ul class="problem">
+      {some.map((why) => (
+        <li>{why}</li>
+      ))}
+    </ul>
+  );
+  return (
+    <section aria-label="What of the file could not be used">
+      {list(lost.slice(0, MOST_SHOWN))}
+      {lost.length > MOST_SHOWN && (
+        <details class="folded">
+          <summary>{lost.length - MOST_SHOWN} more like these</summary>
+          {list(lost.slice(MOST_SHOWN))}
+        </details>
+      )}
+    </section>
+  );
+}
+
 /** Takes all batches out as a file and brings a file in, after showing what it would change. */
 export default function BatchesFile() {
   const say = speaker(useUnits());
   const [coming, setComing] = useState<Coming>();
   const [choices, setChoices] = useState<Readonly<Record<string, Choice>>>({});
+  /** It stands when all else of the file is done with: what is lost is mended in the records. */
+  const [lost, setLost] = useState<readonly string[]>([]);
   const [said, setSaid] = useState('');
   const out = useTakeOut(setSaid);
   const status = useRef<HTMLParagraphElement>(null);
@@ -43,6 +70,7 @@ export default function BatchesFile() {
 
   const look = async (file: File) => {
     setComing(undefined);
+    setLost([]);
     setChoices({});
     // What is said again is heard again only when it was gone for a moment.
     setSaid('');
@@ -62,6 +90,7 @@ export default function BatchesFile() {
       const bench = benchToTake(read.file, onBench().entries);
       const found = await against({ name: file.name, file: read.file, bench });
       setComing(found);
+      setLost(read.file.refused);
       setSaid(`${summary(found)} Nothing has changed yet.`);
     } catch (error) {
       setSaid(unreadOf(error));
@@ -143,15 +172,9 @@ export default function BatchesFile() {
           </button>
         </p>
       )}
+      {lost.length > 0 && <Lost lost={lost} />}
       {coming && (
         <section aria-label="What would change" class="coming" id={COMING} tabIndex={-1}>
-          {coming.file.refused.length > 0 && (
-            <ul class="problem">
-              {coming.file.refused.map((why) => (
-                <li>{why}</li>
-              ))}
-            </ul>
-          )}
           {coming.unmarked.length > 0 && (
             <p class="note">
               Invented here, and not marked so in the file:{' '}
@@ -237,6 +260,7 @@ export default function BatchesFile() {
                 keepFocus(event, SAID);
                 setSaid('Left as it is.');
                 setComing(undefined);
+                setLost([]);
               }}
             >
               Leave it

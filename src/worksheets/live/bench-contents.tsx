@@ -33,7 +33,7 @@ export default function BenchContents() {
     const text = link();
     if (!text) {
       setCopied(
-        'This is more than a link can carry: a long list of readings, most likely. Save it as a batch and take that out as a file, in Batch records.',
+        'This is more than a link can carry. Save it as a batch and take that out as a file, in Batch records.',
       );
       return;
     }

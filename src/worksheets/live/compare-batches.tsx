@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { readingValue } from '../../bench/records/csv.ts';
 import { type BatchRecord, someByName } from '../../bench/records/record.ts';
 import { speaker } from '../../islands/engine/say.ts';
@@ -11,7 +11,7 @@ import type { Said } from '../shared/LandingChart.tsx';
 import { isDoubted } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
-import { landedDensity, nameOf, weighedDensity } from '../shared/record-words.ts';
+import { landedDensity, nameOf, namesInWords, weighedDensity } from '../shared/record-words.ts';
 import { useRecords } from '../shared/use-records.ts';
 import { useStrengthDoubts } from '../shared/use-strength-doubts.ts';
 import { withPm } from '../shared/with-pm.ts';
@@ -32,11 +32,16 @@ const ChartSays = ({ verdict, say }: Said) =>
 
 /** Saved batches side by side, and how close they landed. */
 export default function CompareBatches() {
-  const say = speaker(useUnits());
+  const units = useUnits();
+  const say = speaker(units);
   const [loaded] = useRecords();
   const [charts, setCharts] = useState<Charts>();
-  const records = loaded.is === 'there' ? loaded.listed.records.toReversed() : [];
-  const { landed, invented, leftOut } = landedOf(records);
+  // To reckon each of thousands of batches takes seconds: once is enough.
+  const records = useMemo(
+    () => (loaded.is === 'there' ? loaded.listed.records.toReversed() : []),
+    [loaded],
+  );
+  const { landed, invented, leftOut } = useMemo(() => landedOf(records), [records]);
   const doubtsOf = useStrengthDoubts(records);
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
@@ -45,6 +50,10 @@ export default function CompareBatches() {
           setCharts({ LandingChart, PredictedChart, chartJudgement }),
       );
   }, [landed.length]);
+  const doubted = useMemo(
+    () => records.filter((record) => isDoubted(record, say, doubtsOf(record, say))),
+    [records, doubtsOf, units],
+  );
   if (loaded.is === 'failed') return <p class="records-failed">{loaded.say}</p>;
   if (records.length === 0)
     return (
@@ -53,12 +62,9 @@ export default function CompareBatches() {
         page of this chapter.
       </p>
     );
-  const doubted = records.filter((record) => isDoubted(record, say, doubtsOf(record, say)));
   const charted = landed.length >= FEWEST;
   const without =
-    charted && leftOut.length > 0
-      ? ` The chart leaves out ${leftOut.map((name) => `“${name}”`).join(', ')}.`
-      : '';
+    charted && leftOut.length > 0 ? ` The chart leaves out ${namesInWords(leftOut)}.` : '';
   const byName = someByName(records);
   const shown = records.slice(-MOST_ROWS);
   const corrected = shown.some(lastOf);

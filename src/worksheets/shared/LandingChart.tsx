@@ -6,6 +6,7 @@ import { Dot, Level, Plot } from '../../islands/plots/Plot.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY } from './amounts.ts';
 import { NEAR_ENOUGH } from './near-enough.ts';
+import { MOST_NAMES, namesInWords } from './record-words.ts';
 
 export interface Landed {
   readonly name: string;
@@ -48,8 +49,9 @@ export function LandingChart({
   const room = 0.1 * Math.max(0.02, chart.high - chart.low);
   const bottom = Math.min(0, ...errors, chart.low) - room;
   const top = Math.max(0, ...errors, chart.high) + room;
+  const beyond = new Set(chart.beyond);
   const out = chart.beyond.map((i) => landed[i]!.name);
-  const words = `Landing errors of ${landed.length} batches: mean ${percent(chart.centre)}, limits ${percent(chart.low)} and ${percent(chart.high)}; ${out.length === 0 ? 'none is beyond them' : `beyond them: ${out.join(', ')}`}.`;
+  const words = `Landing errors of ${landed.length} batches: mean ${percent(chart.centre)}, limits ${percent(chart.low)} and ${percent(chart.high)}; ${out.length === 0 ? 'none is beyond them' : `beyond them: ${namesInWords(out)}`}.`;
   return (
     <Plot
       words={words}
@@ -93,8 +95,8 @@ export function LandingChart({
             <Dot
               axes={axes}
               at={[i + 1, error * 100]}
-              label={chart.beyond.includes(i) ? landed[i]!.name : ''}
-              role={chart.beyond.includes(i) ? 'measured' : 'plain'}
+              label={beyond.has(i) && beyond.size <= MOST_NAMES ? landed[i]!.name : ''}
+              role={beyond.has(i) ? 'measured' : 'plain'}
             />
           ))}
         </>
@@ -120,7 +122,7 @@ export function chartJudgement(
 function judged(landed: readonly Landed[]): Said {
   const errors = landed.map(({ planned, weighed }) => weighed / planned - 1);
   const chart = controlChart(errors);
-  const names = (places: readonly number[]) => places.map((i) => `“${landed[i]!.name}”`).join(', ');
+  const names = (places: readonly number[]) => namesInWords(places.map((i) => landed[i]!.name));
   if (landed.length < FEWEST_LIMITS)
     return {
       say: `Two batches are too few to tell chance from a fault of the plan. Judge it once there are ${FEWEST_GOOD}.`,

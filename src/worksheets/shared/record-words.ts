@@ -20,6 +20,16 @@ export function nameOf(record: BatchRecord): string {
   return record.invented && !/invented/i.test(name) ? `${name} (invented)` : name;
 }
 
+/** As many names as a sentence bears. */
+export const MOST_NAMES = 6;
+
+/** Batches by their names: of many the first, and how many more. */
+export const namesInWords = (names: readonly string[]): string =>
+  `${names
+    .slice(0, MOST_NAMES)
+    .map((name) => `“${name}”`)
+    .join(', ')}${names.length > MOST_NAMES ? ` and ${names.length - MOST_NAMES} more` : ''}`;
+
 /** How far a batch has come, with its day: called cast only once something of the casting is written down. */
 export function progressOf(record: BatchRecord): string {
   const stage = stageOf(record);

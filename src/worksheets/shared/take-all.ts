@@ -1,7 +1,9 @@
+import { listAside } from '../../bench/records/bin.ts';
 import { unreadOf } from '../../bench/records/database.ts';
 import type { BatchRecord, Photo } from '../../bench/records/record.ts';
 import { withDrafts } from '../../bench/records/recover.ts';
 import { allPhotos, listRecords } from '../../bench/records/store.ts';
+import { many } from './record-coming.ts';
 
 interface All {
   /** With what was typed into them and is not stored. */
@@ -19,7 +21,9 @@ export async function allToTake(pictured: boolean): Promise<All> {
     notes: [],
   };
   try {
-    stored.records = (await listRecords()).records;
+    const { records, newer } = await listRecords();
+    stored.records = records;
+    stored.notes.push(...leftWords(newer, (await listAside()).length));
     if (pictured) stored.photos = await allPhotos();
   } catch (error) {
     stored.notes.push(unreadOf(error));
@@ -31,3 +35,17 @@ export async function allToTake(pictured: boolean): Promise<All> {
     );
   return { ...stored, records };
 }
+
+/** What stays behind, for it cannot be read here: of a later version, and set aside. */
+const leftWords = (newer: number, aside: number): readonly string[] => [
+  ...(newer > 0
+    ? [
+        `Not in it: ${many(newer)} of a later version of this handbook. Reload the page to get that version, and take everything out again.`,
+      ]
+    : []),
+  ...(aside > 0
+    ? [
+        `Not in it: ${many(aside)} set aside as damaged. The list of batches takes that out as it was found.`,
+      ]
+    : []),
+];

@@ -158,6 +158,12 @@ describe('what the landings are said to show', () => {
     expect(said(close).say).not.toContain('apart');
   });
 
+  test('of many beyond the limits a few are named, and the rest counted', () => {
+    const many = Array.from({ length: 3000 }, (_, i) => (i < 1000 ? 0 : i < 2000 ? 0.5 : 1));
+    const { say } = said(many);
+    expect(say).toMatch(/^“[^”]+”(, “[^”]+”){5} and \d+ more lie beyond/);
+  });
+
   test('several beyond the limits lie, one lies', () => {
     const flat = Array.from({ length: 20 }, (_, i) => (i % 2 ? 0.001 : -0.001));
     expect(said([...flat, 0.3]).say).toMatch(/^“B21” lies beyond/);
