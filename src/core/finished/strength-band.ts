@@ -45,12 +45,12 @@ export type StrengthBand =
 
 /**
  * The most that is published of compressive strength at 28 days, Pa, for this density, wet or dry as it may be, or
- * for any lighter one; undefined where nothing bounds it. Without a density, of all that is published.
+ * for any lighter one; undefined where nothing bounds it.
  *
  * `density` in kg/m³. Valid where `strengthBand` is; beyond it, the last relation runs on. Throws nothing.
  * @source kado-2018; from memory: bca-1994, aci-523-1r, is-2185-4
  */
-export function mostPublished(density = Number.POSITIVE_INFINITY): number | undefined {
+export function mostPublished(density: number): number | undefined {
   const lighter = STRENGTH_RELATIONS.filter(({ range }) => range.min <= density).map((relation) =>
     relation.at(Math.min(density, relation.range.max)),
   );

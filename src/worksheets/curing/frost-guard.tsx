@@ -39,7 +39,7 @@ import { FrostChart } from '../shared/FrostChart.tsx';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { saidApart } from '../shared/said-apart.ts';
-import { strongCubes } from '../shared/strong-doubt.ts';
+import { strongCubes } from '../shared/strong-cubes.ts';
 
 /** Each that the cement may have, and that of the reader's own results. */
 const coefficientsOf = (v: {

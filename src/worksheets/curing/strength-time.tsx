@@ -20,7 +20,7 @@ import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
-import { strongCubes } from '../shared/strong-doubt.ts';
+import { strongCubes } from '../shared/strong-cubes.ts';
 import { youngWords } from '../shared/young-words.ts';
 
 interface Growing {

@@ -3,7 +3,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, KPA, MM } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
 import { FACES, FEW, scatterWidely } from '../shared/bars-doubt.ts';
-import { strongBars } from '../shared/strong-doubt.ts';
+import { strongBars } from '../shared/strong-bars.ts';
 import { barFields, barsBroken } from './bars-broken.ts';
 
 /** The bars, whichever way they were loaded. */

@@ -13,7 +13,7 @@ import { WAYS } from '../shared/handling-fields.ts';
 import { JERK, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { saidApart } from '../shared/said-apart.ts';
-import { strongBars } from '../shared/strong-doubt.ts';
+import { strongBars } from '../shared/strong-bars.ts';
 import { MOST_FOR_ONE, tooHeavy } from '../shared/too-heavy.ts';
 import { youngWords } from '../shared/young-words.ts';
 import { moved, moveFields } from './moved.ts';

@@ -12,7 +12,7 @@ import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
-import { strongBars } from '../shared/strong-doubt.ts';
+import { strongBars } from '../shared/strong-bars.ts';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
 
 /** The drawing shows at least this, s. */

@@ -1,5 +1,5 @@
 import { POUND_PER_CUBIC_FOOT, PSI } from '../../quantity/constants.ts';
-import { between, MPA, type StrengthRelation } from './relation.ts';
+import { between, MOST_OF_ALL, MPA, type StrengthRelation } from './relation.ts';
 
 /** Typical strength by dry density, sanded above about 600 kg/m³. */
 export const bcaTable: StrengthRelation = {
@@ -47,7 +47,7 @@ export const kado2018: StrengthRelation = {
   key: 'kado-2018',
   against: 'wet',
   range: { min: 1500, max: 1800 },
-  at: () => ({ low: 10 * MPA, high: 39 * MPA }),
+  at: () => ({ low: 10 * MPA, high: MOST_OF_ALL }),
   standing: 'published',
   source: 'kado-2018',
   where: 'abstract (it does not say which density; taken as cast)',
