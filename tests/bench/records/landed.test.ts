@@ -64,7 +64,7 @@ describe('which batches the charts and what they say are of', () => {
 
   test('by nothing where a file has lost what was weighed first', () => {
     const batch = own('B', { ...plan, ...bucket, full: '13' });
-    const brought = (...corrections: readonly object[]) =>
+    const brought = (...corrections: readonly unknown[]) =>
       file(readFile(whole([{ ...batch, corrections }]))).batches[0]!;
     const second = { weighed: 640, foam: 0.002 };
     const lost = brought({ weighed: '700', foam: 0.003 }, second);
