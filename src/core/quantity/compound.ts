@@ -25,7 +25,7 @@ const PAIRS: Partial<
 const WHOLE_THEN_PART = /^([+\-\u2212]?)\s*(\d+)\s*([^\d\s.,-][^\d\s-]*)\s*(-?)\s*([\d¼-¾⅐-⅞].*)$/u;
 
 /**
- * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`, `2 h 30`, `1 ft 4`: a whole number of the larger unit, then less
+ * Reads `5' 6 1/2"`, `3 lb 4 oz`, `1 h 30 min`, `1h30m`, `2 h 30`, `1 ft 4`: a whole number of the larger unit, then less
  * than one of it in the smaller. Gives the number in the larger unit, or undefined for anything else.
  * @source none: reading, by how feet and inches, pounds and ounces, hours and minutes are written
  */
@@ -45,7 +45,9 @@ export function readCompound(
     // `1 ft 4`, `31 lb 6`, `2 h 30`: inches, ounces and minutes are understood; `5 kg 6` is two numbers.
     const understood = second.rest === '' && !dash && (per <= 16 || per === 60);
     if (!spelt(unit, firstUnit!)) continue;
-    if (!understood && !spelt(unitOf(kind, secondId), second.rest)) continue;
+    // Alone an m is a metre; behind hours it can only be minutes.
+    const minutes = firstId === 'h' && second.rest.trim() === 'm';
+    if (!understood && !minutes && !spelt(unitOf(kind, secondId), second.rest)) continue;
     // The dash of 6'-0" is drafting practice; behind a word it could be a minus.
     if (dash && normalise(firstUnit!) !== "'") continue;
     if (second.number >= per) continue;

@@ -2,7 +2,7 @@ import { readCompound } from './compound.ts';
 import { siOf } from './convert.ts';
 import { KINDS, type Kind, type Unit, unitOf } from './kinds.ts';
 import { readNumberText } from './number-text.ts';
-import { findUnit, normalise } from './unit-spelling.ts';
+import { findUnit, LONGEST, normalise } from './unit-spelling.ts';
 
 type Problem =
   | { readonly code: 'empty' }
@@ -46,14 +46,14 @@ const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
 
 /** What is weighed or poured in several goes may be typed so: `10.2 + 10.2 kg`. A sign or an exponent parts nothing. */
 const IN_GOES: readonly Kind[] = ['mass', 'volume'];
-const CLOCK = /^(\d+):([0-5]\d)(?::([0-5]\d))?$/;
+const CLOCK = /^(\d+):([0-5]\d)(?::([0-5]\d))?\s*([a-z]*)$/i;
 const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
 
 /**
  * Reads what a reader typed as a quantity of one kind: `3.4`, `3,4`, `22 1/2 lb`, `5' 6"`, `1.2e3`.
  * A unit behind the number wins over `shownUnit`; without either the kind's usual metric unit holds.
- * A time may be `2:30`: hours and minutes where hours are shown, minutes and seconds where those are, and with a
- * second colon all three. A mass or a volume may be a sum: one unit said in it is that of every part; where several
+ * A time may be `2:30`: hours and minutes where hours are shown or said behind it, minutes and seconds where those
+ * are, and with a second colon all three. A mass or a volume may be a sum: one unit said in it is that of every part; where several
  * are said, or the first part names none and another unit is shown, each part must name its own. What could be a
  * thousands mark (`1,234`) is never guessed. Never throws on any text, and never gives a value that is not finite. No
  * range: any text.
@@ -73,8 +73,8 @@ export function parseQuantity(
   const goes = IN_GOES.includes(kind) ? read.split(AND) : [];
   if (goes.length > 1) return inGoes(read, goes, kind, shownUnit);
 
-  const clock = kind === 'time' ? onClock(read, shown.id) : undefined;
-  if (clock !== undefined) return inSi(read, clock / shown.factor, shown, false, false);
+  const clock = kind === 'time' ? onClock(read, shown) : undefined;
+  if (clock) return inSi(read, clock.time / clock.unit.factor, clock.unit, clock.said, false);
 
   const compound = readCompound(read, kind);
   if (compound) return inSi(read, compound.number, compound.unit, true, compound.comma);
@@ -88,7 +88,9 @@ export function parseQuantity(
 
   const rest = front.rest.trim();
   // `61°` is in the degrees shown.
-  const bare = rest === '' || (kind.startsWith('temperature') && normalise(rest) === '°');
+  const bare =
+    rest === '' ||
+    (kind.startsWith('temperature') && rest.length <= LONGEST && normalise(rest) === '°');
   if (bare) return inSi(read, front.number, shown, false, front.comma);
   const unit = findUnit(rest, kind);
   if (unit) return inSi(read, front.number, unit, true, front.comma);
@@ -120,16 +122,22 @@ function inGoes(read: string, goes: readonly string[], kind: Kind, shownUnit: st
   return inSi(read, number, unit, true, parts[0]!.comma);
 }
 
-/** What a clock that counts shows, s. Beside days it could be either. */
-function onClock(read: string, shown: string): number | undefined {
-  const [, first, second, third] = CLOCK.exec(read) ?? [];
+/** What a clock that counts shows, s, in the unit said behind it or else shown. Beside days it could be either. */
+function onClock(
+  read: string,
+  shown: Unit,
+): { readonly time: number; readonly unit: Unit; readonly said: boolean } | undefined {
+  const [, first, second, third, behind] = CLOCK.exec(read) ?? [];
+  const unit = behind ? findUnit(behind, 'time') : shown;
   if (
     second === undefined ||
-    (third === undefined && shown !== 'h' && shown !== 'min' && shown !== 's')
+    !unit ||
+    (third === undefined && !['h', 'min', 's'].includes(unit.id))
   )
     return undefined;
-  const units = third !== undefined || shown === 'h' ? 60 : 1;
-  return (Number(first) * 60 + Number(second)) * units + Number(third ?? 0);
+  const units = third !== undefined || unit.id === 'h' ? 60 : 1;
+  const time = (Number(first) * 60 + Number(second)) * units + Number(third ?? 0);
+  return { time, unit, said: Boolean(behind) };
 }
 
 function inSi(

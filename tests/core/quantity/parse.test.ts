@@ -143,6 +143,10 @@ describe('a time as a clock that counts shows it', () => {
     ['2:30', 's', 150],
     ['1:02:30', 'h', 3750],
     ['1:02:30', 'd', 3750],
+    ['1:30 h', 'min', 5400],
+    ['1:30 hours', 'd', 5400],
+    ['2:30min', 'h', 150],
+    ['1:02:30 h', 'min', 3750],
   ])('%j in %s', (text, unit, seconds) => {
     expect(parseQuantity(text, 'time', unit)).toMatchObject({
       ok: true,
@@ -152,6 +156,8 @@ describe('a time as a clock that counts shows it', () => {
 
   test.each([
     ['2:30', 'd'],
+    ['2:30 d', 'h'],
+    ['2:30 m', 'h'],
     ['2:75', 'h'],
     ['7:30 pm', 'h'],
     ['2:3', 'h'],
@@ -187,6 +193,8 @@ describe('a larger unit and a smaller', () => {
     ['1 h 30 min', 'time', 1.5, 'h'],
     ['2 min 15 s', 'time', 2.25, 'min'],
     ['2 h 30', 'time', 2.5, 'h'],
+    ['1h30m', 'time', 1.5, 'h'],
+    ['1 h 30 m', 'time', 1.5, 'h'],
   ])('%j', (text, kind, expected, id) => {
     expect(parseQuantity(text, kind)).toMatchObject({ ok: true, number: expected, unit: { id } });
   });
@@ -200,6 +208,7 @@ describe('a larger unit and a smaller', () => {
     ['5\' 6" 7"', 'length'],
     ['3 kg 4', 'mass'],
     ['31 lb 18', 'mass'],
+    ['1 d 30 m', 'time'],
   ])('%j holds several numbers', (text, kind) => {
     expect(problem(text, kind).code).toBe('several-numbers');
   });
