@@ -11,7 +11,7 @@ export const $foamClock = persistentAtom<Clock | undefined>(KEYS.clock, undefine
   decode: (text) => decode(text, isClock),
 });
 
-/** Seconds on the clock; never below 0, even when the device's own clock is set back. */
+/** Seconds on the clock; never below 0: see `lookAtClock` for a device's own clock that is set back. */
 export const elapsed = (clock: Clock, now: number): number =>
   Math.max(0, ((clock.stop ?? now) - clock.start) / 1000);
 
@@ -20,6 +20,16 @@ export const startClock = (now: number): void => $foamClock.set({ start: now });
 export function stopClock(now: number): void {
   const clock = $foamClock.get();
   if (clock && clock.stop === undefined) $foamClock.set({ ...clock, stop: now });
+}
+
+/** A device puts its clock right by seconds now and then; by more than this, ms, the foam's age is not known any more. */
+const PUT_RIGHT = 10_000;
+
+/** A running clock stands at `now`, and was seen to stand at `seen`: whether the device's was set back is kept. */
+export function lookAtClock(now: number, seen: number): void {
+  const clock = $foamClock.get();
+  if (!clock || clock.stop !== undefined || clock.setBack) return;
+  if (now < Math.max(clock.start, seen) - PUT_RIGHT) $foamClock.set({ ...clock, setBack: true });
 }
 
 /** Sets it to another time, or to none. What is returned puts the clock back as it was. */
@@ -33,9 +43,12 @@ function swap(next: Clock | undefined): () => void {
 export const restartClock = (now: number): (() => void) => swap({ start: now });
 
 /** Goes on from where it was stopped, as if it had never been. */
-export function resumeClock(): void {
+export function resumeClock(now: number): void {
   const clock = $foamClock.get();
-  if (clock) $foamClock.set({ start: clock.start });
+  if (!clock) return;
+  const { stop = now, ...on } = clock;
+  $foamClock.set(on);
+  lookAtClock(now, stop);
 }
 
 /** Its foam was not made after all, or is used up. */

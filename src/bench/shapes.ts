@@ -5,6 +5,8 @@ export interface Clock {
   readonly start: number;
   /** When it was stopped. Absent: it runs. */
   readonly stop?: number;
+  /** The device's own clock was set back while it ran: how long it has run is not known. */
+  readonly setBack?: true;
 }
 
 /** Whether something read from storage has the shape of a clock. */

@@ -1,5 +1,12 @@
 import { afterEach, expect, test } from 'vitest';
-import { $foamClock, clearClock, restartClock } from '../../src/bench/clock.ts';
+import {
+  $foamClock,
+  clearClock,
+  lookAtClock,
+  restartClock,
+  resumeClock,
+  stopClock,
+} from '../../src/bench/clock.ts';
 
 // Files share a worker, and with it the bench.
 afterEach(clearClock);
@@ -12,4 +19,42 @@ test('a clock that was started again is put back whole: one that was stopped sta
     back();
     expect($foamClock.get()).toEqual(before);
   }
+});
+
+test('a running clock whose device was set back is marked until it is started anew; by seconds it is not', () => {
+  const start = 1e12;
+  const marked = (how: () => void) => {
+    $foamClock.set({ start });
+    how();
+    return $foamClock.get()?.setBack ?? false;
+  };
+  for (const [now, seen, said] of [
+    [start + 540_000, start + 539_750, false],
+    [start - 9000, 0, false],
+    [start - 11_000, 0, true],
+    // Set back by less than it has run.
+    [start + 540_000, start + 549_000, false],
+    [start + 540_000, start + 551_000, true],
+  ] as const)
+    expect(marked(() => lookAtClock(now, seen))).toBe(said);
+  // Stopped, it tells what it told; gone on with, it would not.
+  const stopped = (now: number) => () => {
+    stopClock(start + 600_000);
+    lookAtClock(now, start + 600_000);
+    expect($foamClock.get()?.setBack).toBeUndefined();
+    resumeClock(now);
+  };
+  expect(marked(stopped(start + 660_000))).toBe(false);
+  expect(marked(stopped(start + 60_000))).toBe(true);
+  // An hour later as well, and through a stop.
+  expect(
+    marked(() => {
+      lookAtClock(start - 3_600_000, 0);
+      lookAtClock(start + 3_600_000, 0);
+      stopClock(start + 3_600_000);
+      resumeClock(start + 3_700_000);
+    }),
+  ).toBe(true);
+  restartClock(start - 3_600_000);
+  expect($foamClock.get()).toEqual({ start: start - 3_600_000 });
 });

@@ -160,6 +160,52 @@ describe.concurrent('a run that was left, or not stored', () => {
     expect(after.foamMade).toBe(before!.foamMade);
   });
 
+  test('a batch begun one day and weighed on another goes by that day in its name too', async ({
+    expect,
+    page,
+  }) => {
+    await beginRun(page);
+    const named = async () => {
+      const { name, date } = (await stored(page))[0]!;
+      return [name.replace(/\D*(\d+)\D.*/, '$1'), date.replace(/.*-0?/, '')];
+    };
+    const [day] = await named();
+    await page.evaluate(() => {
+      const now = Date.now;
+      Date.now = () => now() + 24 * 3_600_000;
+    });
+    await page.locator('#record-water').fill('1.23');
+    await expect.poll(async () => (await named())[0]).not.toBe(day);
+    const [name, date] = await named();
+    expect(name).toBe(date);
+  });
+
+  test('a device whose clock is set back writes down its foam all the same, and says when its age is not known', async ({
+    expect,
+    page,
+  }) => {
+    await beginRun(page);
+    const setBack = (minutes: number) =>
+      page.evaluate((ms) => {
+        const now = Date.now;
+        Date.now = () => now() - ms;
+      }, minutes * 60_000);
+    await setBack(10);
+    await page.getByRole('button', { name: /^Next/ }).click();
+    await page.getByRole('button', { name: /Foam made/ }).click();
+    await expect.poll(async () => (await stored(page))[0]?.foamMade).toBeDefined();
+    const clock = page.locator('.foam-clock');
+    const figures = clock.locator('.clock-figures');
+    await expect.poll(() => figures.innerText()).toMatch(/^0:0[1-9]/);
+    await setBack(60);
+    await expect.poll(() => figures.innerText()).toBe('?');
+    expect(await clock.innerText()).toContain('Go by another clock');
+    // Long after, as well.
+    await setBack(-300);
+    await page.waitForTimeout(600);
+    expect(await figures.innerText()).toBe('?');
+  });
+
   test('a run left open over night says so when it is seen again, and one with nothing weighed in does not', async ({
     expect,
     page,

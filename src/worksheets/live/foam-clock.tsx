@@ -3,6 +3,7 @@ import {
   type Clock,
   clearClock,
   elapsed,
+  lookAtClock,
   restartClock,
   resumeClock,
   startClock,
@@ -28,26 +29,30 @@ export default function FoamClock({ short = false }: { readonly short?: boolean 
   const found = kept && 'v' in kept ? kept : undefined;
   // The example's foam says nothing about this one.
   const inHand = found?.example ? undefined : found?.v;
-  const now = useNow(clock !== undefined && clock.stop === undefined);
-  const seconds = clock && elapsed(clock, now);
+  const now = useNow(clock?.stop === undefined ? clock?.start : undefined);
+  const setBack = clock?.setBack;
+  const seconds = clock && !setBack ? elapsed(clock, now) : undefined;
   const told = seconds === undefined ? undefined : milestone(seconds, inHand);
   const left = inHand === undefined || seconds === undefined ? undefined : inHand - seconds;
-  const state = left === undefined ? '' : left <= 0 ? 'over' : left < inHand! / 4 ? 'late' : '';
+  // Nothing left to know is neither.
+  const state = setBack || left! <= 0 ? 'over' : left! < inHand! / 4 ? 'late' : '';
   return (
     <section class={`foam-clock ${state} ${short ? 'short' : ''}`} aria-label="Foam clock">
       <p class="clock-figures" role="timer" aria-label="Time since the foam was made">
-        {onClock(seconds ?? 0)}
+        {setBack ? '?' : onClock(seconds ?? 0)}
       </p>
       <p class="clock-left">
-        {found?.example
-          ? 'Nothing to count down to: “How long may the foam wait?” still rests partly on the example.'
-          : short && inHand === undefined
-            ? LATER
-            : leftWords(inHand, left)}
+        {setBack
+          ? ''
+          : found?.example
+            ? 'Nothing to count down to: “How long may the foam wait?” still rests partly on the example.'
+            : short && inHand === undefined
+              ? LATER
+              : leftWords(inHand, left)}
       </p>
       {/* So many minutes are read out; for the eye the figures above go on. */}
-      <p class={inHand === undefined ? 'unseen' : 'clock-says'} role="status">
-        {told?.say ?? ''}
+      <p class={inHand === undefined && !setBack ? 'unseen' : 'clock-says'} role="status">
+        {setBack ? SET_BACK : (told?.say ?? '')}
       </p>
       <p class="clock-buttons">
         <Buttons clock={clock} />
@@ -61,6 +66,9 @@ const LATER = (
     <Way to="time-in-hand">How long this foam may wait</Way> is not known yet.
   </>
 );
+
+const SET_BACK =
+  'Go by another clock, or make the foam afresh: this device’s clock was set back while this one ran.';
 
 const MAIN = 'foam-clock-main';
 export const CLOCK_NOTICE = 'clock';
@@ -134,13 +142,19 @@ function leftWords(inHand: number | undefined, left: number | undefined): string
     : `${onClock(-left)} over the ${onClock(inHand)} it had.`;
 }
 
-/** The time now, kept up while `running`, and caught up at once when the page is seen again. */
-function useNow(running: boolean): number {
+/** The time now, kept up while a clock `started` then runs, and caught up at once when the page is seen again. */
+function useNow(started: number | undefined): number {
   const [now, setNow] = useState(() => Date.now());
   useEffect(() => {
-    const look = () => setNow(Date.now());
+    let seen = 0;
+    const look = () => {
+      const at = Date.now();
+      lookAtClock(at, seen);
+      seen = Math.max(seen, at);
+      setNow(at);
+    };
     look();
-    if (!running) return;
+    if (started === undefined) return;
     const timer = setInterval(look, TICK);
     document.addEventListener('visibilitychange', look);
     window.addEventListener('pageshow', look);
@@ -149,6 +163,6 @@ function useNow(running: boolean): number {
       document.removeEventListener('visibilitychange', look);
       window.removeEventListener('pageshow', look);
     };
-  }, [running]);
+  }, [started]);
   return now;
 }

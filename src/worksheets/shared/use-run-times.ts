@@ -2,8 +2,10 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { $foamClock, type Clock } from '../../bench/clock.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { filled } from '../../bench/records/record.ts';
+import { listRecords } from '../../bench/records/store.ts';
 import { $going } from '../../bench/run.ts';
 import { firstWeighed } from './run-going.ts';
+import { nameMoved } from './run-name.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
 /**
@@ -24,7 +26,16 @@ export function useRunTimes(
     empty.current = false;
     const { begun, date } = firstWeighed(record, now);
     $going.set({ ...now, begun });
-    if (date !== record.date) editor.change({ date });
+    if (date === record.date) return;
+    editor.change({ date });
+    // Where they cannot be listed, its name stays.
+    listRecords().then(
+      ({ records }) => {
+        const name = nameMoved(editor.record, record.date, records);
+        if (name !== editor.record.name) editor.change({ name });
+      },
+      () => {},
+    );
   }, [unmixed]);
   const [clock, setClock] = useState(() => $foamClock.get());
   /** The clock before, and the start of one that was cleared here. */
@@ -48,7 +59,8 @@ export function useRunTimes(
     }
     const made = madeAt(clock);
     // A clock of an earlier batch is not this one's; one put back is.
-    const its = clock.start >= begun || clock.start === cleared.current;
+    // A run that is still to begin was begun before the device's clock was set back: that tells nothing.
+    const its = clock.start >= begun || clock.start === cleared.current || begun > Date.now();
     if (its && made !== record.foamMade) editor.change({ foamMade: made });
   }, [clock?.start]);
 }
