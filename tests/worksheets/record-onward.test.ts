@@ -83,6 +83,9 @@ describe('a day changed by hand, or a clock never started', () => {
       wentOn(unclocked, say, castAt === undefined ? castAt : at(castAt));
     expect(said()).toMatch(/not written down: type the time since casting where asked\.$/);
     expect(said('2026-11-01T09:00')).toMatch(/type it, and the time since casting, where asked\.$/);
+    expect(wentOn(record({ date: '2026-11-27' }), say)).toMatch(
+      /When its foam was made does not fit its day here: type the time since casting where asked\.$/,
+    );
     expect(said('2026-11-29T09:00')).toContain(
       'The one on the bench, Sun\u00a029\u00a0Nov, 09:00, stays',
     );

@@ -72,7 +72,10 @@ export function wentOn(record: BatchRecord, say: Say, castAt?: Entry, now = Date
     left === undefined
       ? ''
       : ` The one on the bench, ${momentInWords(left)}, stays: look whether it is this batch’s.`;
-  return `${goBy}. Its time of casting is not written down: type ${asked ? 'it, and ' : ''}the time since casting${asked ? ',' : ''} where asked.${there}`;
+  const why = record.foamMade
+    ? 'When its foam was made does not fit its day here'
+    : 'Its time of casting is not written down';
+  return `${goBy}. ${why}: type ${asked ? 'it, and ' : ''}the time since casting${asked ? ',' : ''} where asked.${there}`;
 }
 
 /** Puts them on the bench, in place of what was planned. */

@@ -10,3 +10,18 @@ export function named(record: BatchRecord, others: readonly BatchRecord[]): Batc
     if (!taken.includes(name)) return { ...record, name };
   }
 }
+
+/** The name of a batch whose day was another until now: one that nobody gave it goes with the day. */
+export function nameMoved(
+  record: BatchRecord,
+  was: string,
+  others: readonly BatchRecord[],
+): string {
+  const [before, unnamed] = [nameOf({ ...record, name: '', date: was }), { ...record, name: '' }];
+  if (!record.name.startsWith(before) || !/^(, \d+)?$/.test(record.name.slice(before.length)))
+    return record.name;
+  return named(
+    unnamed,
+    others.filter(({ id }) => id !== record.id),
+  ).name;
+}
