@@ -76,6 +76,33 @@ test('a number, its ± and its unit given before a worksheet wakes are all kept'
   expect(await page.locator('[data-origin="example"] #foam-density-tare').count()).toBe(0);
 });
 
+test('what is typed before a worksheet wakes is of the unit that stood beside it', async () => {
+  opened = await openPage('');
+  const { page, context } = opened;
+  let letGo = () => {};
+  const held = new Promise<void>((done) => {
+    letGo = done;
+  });
+  await context.route(/_astro\/mount\./, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.evaluate(() => localStorage.setItem('suds.units', 'us'));
+  await opened.go('foam/time-in-hand/');
+  const tare = page.locator('#survival-jar-tare');
+  await tare.fill('0.4');
+  await page.locator('#survival-jar-readings').fill('0 1.012\n10 1.02');
+  letGo();
+  await wakeWorksheets(page);
+  const unit = page.getByLabel('Unit of Jar, empty');
+  expect(await tare.inputValue()).toBe('0.4');
+  expect(await unit.evaluate((list: HTMLSelectElement) => list.value)).toBe('kg');
+  // The rest is in the reader's own.
+  expect(await page.locator('#survival-jar-jar').inputValue()).not.toBe('1');
+  await page.locator('[data-units]').click();
+  await expect.poll(() => shown('survival-jar', 'first')).toMatch(/^612/);
+});
+
 test('a worksheet that did not arrive says so, and comes when the page is loaded again', async () => {
   opened = await openPage('');
   const { page, context, complaints } = opened;

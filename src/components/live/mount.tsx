@@ -69,11 +69,20 @@ function typedEarly(place: HTMLElement): readonly (() => void)[] {
   const picked = lists
     .filter((list) => [...list.options].some((o) => o.selected !== o.defaultSelected))
     .map((list) => ({ list, value: list.value }));
+  const beside = typed
+    .map(({ input }) => input.closest('.field')?.querySelector<HTMLSelectElement>('select.unit'))
+    .flatMap((list) => (list ? [{ list, value: list.value }] : []));
   const tell = (element: HTMLElement, event: string) =>
     element.dispatchEvent(new Event(event, { bubbles: true }));
   return [
     // A unit first: the number typed is one of those.
     ...picked.map(({ list, value }) => () => {
+      list.value = value;
+      tell(list, 'change');
+    }),
+    // That of the page as it was read, where the reader’s own is another.
+    ...beside.map(({ list, value }) => () => {
+      if (list.value === value) return;
       list.value = value;
       tell(list, 'change');
     }),
@@ -86,6 +95,7 @@ function typedEarly(place: HTMLElement): readonly (() => void)[] {
       // What is no text, a date, has no caret.
       if (caret !== null && document.activeElement === input) input.setSelectionRange(caret, caret);
       tell(input, 'input');
+      delete input.dataset.early;
     }),
   ];
 }

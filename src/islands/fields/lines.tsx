@@ -42,9 +42,11 @@ function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProp
     const { symbol } = unitOf(column.kind, columnUnit(column, reading.system));
     return symbol ? `${column.label.toLowerCase()} in ${symbol}` : column.label.toLowerCase();
   });
-  const enter = (typed: string) =>
-    // An emptied box begins anew, in the units of the page.
-    onEntry({ t: typed, s: text.trim() === '' ? system : reading.system });
+  const enter = ({ value, dataset }: HTMLTextAreaElement) => {
+    // An emptied box begins anew, in the units of the page; until it wakes it shows those it was built in.
+    const begun = text.trim() === '' ? system : reading.system;
+    onEntry({ t: value, s: 'early' in dataset ? 'metric' : begun });
+  };
   const count = Math.min(MOST_LINES, Math.max(4, text.split('\n').length + 1));
   const problem = problems.length > 0;
   const example = reading.origin === 'example';
@@ -62,7 +64,7 @@ function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProp
         value={text}
         aria-invalid={problem ? 'true' : undefined}
         aria-describedby={describedBy(id, { help: true, problem, example })}
-        onInput={(event) => enter(event.currentTarget.value)}
+        onInput={(event) => enter(event.currentTarget)}
         onBlur={onLeave}
       />
       {problem && (
