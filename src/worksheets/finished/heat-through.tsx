@@ -128,7 +128,8 @@ export default worksheet({
       moisture,
       low: low.conductivity,
       high: high.conductivity,
-      outside: [...band.notes, ...low.notes],
+      // The tables end where the relation does.
+      uncovered: band.notes.length > 0,
       // The layer that conducts most resists least.
       resistance: {
         low: layerResistance(layer(high.conductivity)),
@@ -210,13 +211,18 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ resistance, thin, thick, moisture, sought, wanted }, _, say) => {
+  judge: ({ resistance, thin, thick, moisture, sought, wanted, uncovered }, { dry }, say) => {
     const mm = (si: number) => say(si, 'length', { units: MM, significant: 2 });
     const r = (si: number) => say(si, 'thermalResistance', { significant: 2 });
     if (moisture > SERVICE_MOISTURE_MOST)
       return {
         verdict: 'look',
         say: 'Wetter than anything read of in service: the rule behind this is stretched, and a soaked piece may conduct several times as much as a dry one. Dry it and keep it dry.',
+      };
+    if (uncovered)
+      return {
+        verdict: 'look',
+        say: `Take this as a guess: no table goes as far as ${say(dry, 'density', { units: DENSITY })}, and the relation is drawn beyond its own end. By it ${sought && thick ? `${r(resistance.low)} takes ${mm(thick.thickness)}.${heatsInside(thick.thickness, say).map((words) => ` ${words}`)}` : `the layer gives ${r(resistance.low)}.`}`,
       };
     if (wanted === undefined || !thin || !thick)
       return {
@@ -249,11 +255,11 @@ export default worksheet({
       say: `It may or may not reach ${r(wanted)}. By the highest of the tables it takes ${mm(thick.thickness)}.${heats}`,
     };
   },
-  notes: ({ outside, sought, thickness }, _, say) => [
+  notes: ({ uncovered, sought, thickness }, _, say) => [
     ...(sought ? [] : heatsInside(thickness, say)),
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete.',
     `The tables are no bound: pieces of another foamed binder, of unknown moisture, conducted up to ${MEASURED_OVER_TABLES.toFixed(1)} times what the highest of them says of a dry one.`,
-    ...(outside.some(({ of }) => of === 'dryDensity')
+    ...(uncovered
       ? [
           'The density lies outside the 320 to 1920\u00a0kg/m³ (20 to 120\u00a0lb/ft³) of the relation.',
         ]

@@ -102,7 +102,8 @@ export default worksheet({
     gain: {
       label: 'Density grew by',
       kind: 'ratio',
-      of: (r) => r.gain,
+      // Where none is heavier than the first, what it is lighter by.
+      of: (r) => r.gain || r.last.density / r.first.density - 1,
       units: PERCENT,
       significant: 2,
     },

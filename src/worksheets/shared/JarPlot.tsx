@@ -35,7 +35,7 @@ export function JarPlot({ readings, gasless, rate, say }: Props) {
   return (
     <Plot
       words={`Readings: ${readings.map(({ time, density }) => `${say(density, 'density', { units: DENSITY })} after ${minutes(time)}`).join(', ')}.`}
-      caption="Density of the mix while it stands: readings, and the steady loss that comes nearest to them."
+      caption={`Density of the mix while it stands: readings, and the ${rate > 0 ? 'steady loss that comes nearest to them' : 'level line of no loss, for they show none'}.`}
       x={[first.time / MINUTE, last.time / MINUTE]}
       y={[low - room, high + room]}
       xLabel="minutes since blending"

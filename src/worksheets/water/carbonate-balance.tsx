@@ -8,9 +8,10 @@ import { speciate } from '../../core/water/carbonate/speciate.ts';
 import { langelierField } from '../../core/water/langelier-field.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { ALKALINITY, PERCENT } from '../shared/amounts.ts';
 import { BalanceBars } from '../shared/BalanceBars.tsx';
+import { judgeBy } from '../shared/judge-by.ts';
 import { lazy } from '../shared/lazy.ts';
 import {
   atBenchPressure,
@@ -129,31 +130,21 @@ export default worksheet({
       note: 'What a hand calculation gives; within about 0.3 of the full one.',
     },
   },
-  judge: (r, _, say) => {
-    if (r.index === undefined)
-      return {
-        verdict: 'good',
-        say: 'Without both calcium and carbonate there is no calcite to come out. For foam this is the water to have.',
-      };
-    const calcite = say(
-      Math.abs(r.potential()) * r.perVolume * MOLAR_MASS.calciumCarbonate,
-      'concentration',
-      { significant: 2 },
-    );
-    if (Math.abs(r.index) <= BALANCED)
-      return {
-        verdict: 'good',
-        say: 'Near balance: it neither scales nor dissolves much as it stands. Warmed, or left in the air, it may still cloud.',
-      };
-    if (r.index > 0)
-      return {
-        verdict: 'look',
-        say: `It holds more calcite than it can keep: up to ${calcite} may come out. Strain what is milky before it reaches a lance, and test its hardness after it has stood, not before.`,
-      };
-    return {
-      verdict: 'look',
-      say: `It would take up calcite, ${calcite} of it: keep it in plastic rather than in bare metal. For foam this is no fault.`,
-    };
+  judge: (r, v, say) => {
+    const calcite = () =>
+      say(Math.abs(r.potential()) * r.perVolume * MOLAR_MASS.calciumCarbonate, 'concentration', {
+        significant: 2,
+      });
+    const said = ofIndex(r.index, calcite);
+    const off = Math.abs(r.imbalance);
+    const misread: Judgement | undefined =
+      isReported(v) && off > MOST_IMBALANCE
+        ? {
+            verdict: 'look',
+            say: `Check the report first: its positive and negative charges differ by ${say(off, 'ratio', { units: PERCENT, significant: 2 })} of their sum. An ion is missing, or one is misread.`,
+          }
+        : undefined;
+    return judgeBy([misread, said], said);
   },
   notes: (r, v, say) => {
     const notes: string[] = [];
@@ -162,12 +153,7 @@ export default worksheet({
       notes.push(
         `It holds ${say(often, 'count', { significant: 2 })} times the CO₂ that outdoor air would leave in it. In an open bucket that gas goes, and pH climbs in the end to ${say(r.standing().pH, 'count', { significant: 2 })}; calcite comes out on the way if there is any to spare.`,
       );
-    if (v.others === 'none' || v.chloride === undefined)
-      notes.push('Chloride was taken as what balances the charges.');
-    else if (Math.abs(r.imbalance) > MOST_IMBALANCE)
-      notes.push(
-        `Positive and negative charges of this report differ by ${say(Math.abs(r.imbalance), 'ratio', { units: PERCENT, significant: 2 })} of their sum. An ion is missing, or one is misread.`,
-      );
+    if (!isReported(v)) notes.push('Chloride was taken as what balances the charges.');
     if (r.water.notes.length > 0)
       notes.push(
         'So salty a water is beyond what the activity model is trusted for: read the index as a direction, not as a number.',
@@ -206,11 +192,7 @@ export default worksheet({
     },
   ],
   figure: ({ result, values }) => (
-    <BalanceBars
-      water={result.water}
-      perVolume={result.perVolume}
-      balanced={values.others === 'none' || values.chloride === undefined}
-    />
+    <BalanceBars water={result.water} perVolume={result.perVolume} balanced={!isReported(values)} />
   ),
   tables: [
     {
@@ -237,6 +219,31 @@ export default worksheet({
     'common-practice',
   ],
 });
+
+/** Whether the charges are the report’s: else chloride is taken as what balances them. */
+const isReported = (v: { readonly others: string; readonly chloride?: number | undefined }) =>
+  v.others !== 'none' && v.chloride !== undefined;
+
+/** What an index bids; `calcite` is what would come out, or be taken up. */
+function ofIndex(index: number | undefined, calcite: () => string): Judgement {
+  if (index === undefined)
+    return {
+      verdict: 'good',
+      say: 'Without both calcium and carbonate there is no calcite to come out. For foam this is the water to have.',
+    };
+  if (Math.abs(index) <= BALANCED)
+    return {
+      verdict: 'good',
+      say: 'Near balance: it neither scales nor dissolves much as it stands. Warmed, or left in the air, it may still cloud.',
+    };
+  return {
+    verdict: 'look',
+    say:
+      index > 0
+        ? `It holds more calcite than it can keep: up to ${calcite()} may come out. Strain what is milky before it reaches a lance, and test its hardness after it has stood, not before.`
+        : `It would take up calcite, ${calcite()} of it: keep it in plastic rather than in bare metal. For foam this is no fault.`,
+  };
+}
 
 const minus = (a: number, b: number | undefined) => (b === undefined ? undefined : a - b);
 const figure = (x: number) => formatNumber(x, { decimals: 2 });
