@@ -27,7 +27,7 @@ import {
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import type { CalendarDate } from '../shared/icalendar.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
-import { momentInWords, roundMoment } from '../shared/moments.ts';
+import { clockAfter, momentInWords, roundMoment } from '../shared/moments.ts';
 import { PlanChart } from '../shared/PlanChart.tsx';
 
 const RULES: Readonly<Record<PlanEntry['rule'], string>> = {
@@ -66,7 +66,7 @@ const asked = (rapid: boolean, plain: boolean): readonly PlanEntry['rule'][] => 
 function class4Note(ends: number | undefined, longest: number, castAt: number): readonly string[] {
   if (ends !== undefined && ends <= longest) return [];
   return [
-    `European class 4 asks for longer: ${ends === undefined ? 'beyond these temperatures' : `until ${momentInWords(castAt + ends, 'hour-up')}`}. It counts only if your specification names class 4.`,
+    `European class 4 asks for longer: ${ends === undefined ? 'beyond these temperatures' : `until ${momentInWords(clockAfter(castAt, ends), 'hour-up')}`}. It counts only if your specification names class 4.`,
   ];
 }
 
@@ -203,7 +203,7 @@ export default worksheet({
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
     const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
-    const until = momentInWords(v.castAt + longest, 'hour-up');
+    const until = momentInWords(clockAfter(v.castAt, longest), 'hour-up');
     if (freezes !== undefined)
       return {
         verdict: 'stop',
@@ -236,7 +236,7 @@ export default worksheet({
         ]),
     ...historyNotes(
       known,
-      `The end by the longest rule, ${momentInWords(v.castAt + longest, 'hour-up')},`,
+      `The end by the longest rule, ${momentInWords(clockAfter(v.castAt, longest), 'hour-up')},`,
       stopped ? undefined : longest,
     ),
     ...(stopped
@@ -265,7 +265,7 @@ export default worksheet({
     const { known, entries, stopped, endless, longest, longestRule } = result;
     const example = v.castAt === EXAMPLE_CASTING;
     const passed = passedFrostWords(known, v.castAt, say);
-    const endsAt = (ends: number) => roundMoment(v.castAt + ends, 'hour-up');
+    const endsAt = (ends: number) => roundMoment(clockAfter(v.castAt, ends), 'hour-up');
     const rows = entries.map(({ rule, ends }) => ({
       name: RULES[rule],
       ends: ends === undefined ? undefined : endsAt(ends) - v.castAt,
@@ -298,7 +298,9 @@ export default worksheet({
           [
             ...(ends === undefined
               ? []
-              : [`${stopped ? 'not before ' : ''}${momentInWords(v.castAt + ends, 'hour-up')}`]),
+              : [
+                  `${stopped ? 'not before ' : ''}${momentInWords(clockAfter(v.castAt, ends), 'hour-up')}`,
+                ]),
             ...notes.flatMap(({ code }) => WHY[code] ?? []),
           ].join('; '),
         ]),

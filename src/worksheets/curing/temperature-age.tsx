@@ -31,7 +31,7 @@ import {
 } from '../shared/curing-history.ts';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
-import { momentInWords } from '../shared/moments.ts';
+import { clockAfter, momentInWords } from '../shared/moments.ts';
 
 /** The part of a history before a moment, s. */
 function cutAt({ times, temperatures, gaps }: TemperatureHistory, end: number): TemperatureHistory {
@@ -159,7 +159,7 @@ export default worksheet({
       };
     return {
       verdict: 'look',
-      say: `${passed ? `${passed} ` : ''}It counts as ${days(now)} old. If the temperatures come as entered it reaches ${days(v.wanted)} on ${momentInWords(v.castAt + reached, 'hour-up')}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when they turn out otherwise.`,
+      say: `${passed ? `${passed} ` : ''}It counts as ${days(now)} old. If the temperatures come as entered it reaches ${days(v.wanted)} on ${momentInWords(clockAfter(v.castAt, reached), 'hour-up')}${reached > known.until ? ', beyond the days you entered' : ''}: come back to it when they turn out otherwise.`,
     };
   },
   notes: ({ known, reached, coldest, warmest }, { source, after }, say) => [
@@ -220,7 +220,7 @@ export default worksheet({
           say(now, 'time', { units: DAYS }),
           reached === undefined
             ? `not in ${AHEAD / DAY} days`
-            : `${say(reached, 'time', { units: DAYS })}, ${momentInWords(v.castAt + reached, 'hour-up')}`,
+            : `${say(reached, 'time', { units: DAYS })}, ${momentInWords(clockAfter(v.castAt, reached), 'hour-up')}`,
         ]),
     },
   ],

@@ -28,6 +28,13 @@ export function roundMoment(seconds: number, to: Rounding): number {
   return Math[to === 'hour-up' ? 'ceil' : 'floor'](minutes / 60) * HOUR;
 }
 
+/** So long, s, after a moment on the reader's clock, by that clock: it may be put forward or back between. */
+export function clockAfter(moment: number, seconds: number): number {
+  // Written without its Z, it is read by the clock of this device.
+  const at = Date.parse(new Date(moment * 1000).toISOString().slice(0, -1)) / 1000 + seconds;
+  return at - 60 * new Date(at * 1000).getTimezoneOffset();
+}
+
 /** A moment on the reader's clock, s after 1970, in words: `Sat 9 May, 14:00`. */
 export function momentInWords(seconds: number, to: Rounding = 'minute'): string {
   const date = new Date(roundMoment(seconds, to) * 1000);
