@@ -1,4 +1,5 @@
 import type { Entry } from '../../bench/entries.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 import type { MomentReading } from '../engine/reading.ts';
 import type { Behaviour, InputProps, MomentField } from '../fields.ts';
 import { describedBy } from '../parts/described-by.ts';
@@ -20,11 +21,23 @@ function readMomentField(field: MomentField, entry: Entry | undefined): MomentRe
   return { type: 'moment', field, origin: own ? 'yours' : 'example', text, value, problem };
 }
 
+/** Readings of a part go on for so long, s: a day further off is sooner a slip in its year. */
+const FAR = 400 * DAY;
+
+/** What is said of a year that may be a slip: no date that is counted from it names one. */
+function yearSaid(value: number): string | undefined {
+  const off = value - Date.now() / 1000;
+  if (Math.abs(off) < FAR) return undefined;
+  const years = Math.round(Math.abs(off) / (365.25 * DAY));
+  return `Look at the year: about ${years === 1 ? 'a year' : `${years} years`} ${off < 0 ? 'ago' : 'from now'}.`;
+}
+
 /** A date and a time of day, by the reader's own clock. */
 function MomentInput({ id, reading, problemAt, onEntry, onLeave }: InputProps<MomentReading>) {
   const problem = problemAt(id);
   const { field, text } = reading;
   const example = reading.origin === 'example';
+  const year = example || reading.value === undefined ? undefined : yearSaid(reading.value);
   return (
     <div class="field moment" data-origin={reading.origin}>
       <label for={id}>{field.label}</label>
@@ -38,13 +51,18 @@ function MomentInput({ id, reading, problemAt, onEntry, onLeave }: InputProps<Mo
         type="datetime-local"
         value={text}
         aria-invalid={problem ? 'true' : undefined}
-        aria-describedby={describedBy(id, { help: field.help, problem, example })}
+        aria-describedby={describedBy(id, { help: field.help, problem, year, example })}
         onInput={(event) => onEntry({ t: event.currentTarget.value })}
         onBlur={onLeave}
       />
       {problem && (
         <p class="problem" id={`${id}-problem`}>
           {problem}
+        </p>
+      )}
+      {year && (
+        <p class="origin" id={`${id}-year`}>
+          {year}
         </p>
       )}
       {example && <p class="origin">example</p>}
