@@ -36,6 +36,8 @@ export function sift(record: Loose): { readonly record: Loose; readonly left: re
     left.push(`It comes without ${what}: ${why}.`);
   const parts = RECORD_SCHEMA.properties!;
   const listed = { ...record };
+  // What is no list tells of one correction at least.
+  if (!Array.isArray(listed.corrections ?? [])) listed.corrections = [listed.corrections];
   for (const part of ['corrections', 'photos'] as const) {
     const held = listed[part];
     if (!Array.isArray(held)) continue;

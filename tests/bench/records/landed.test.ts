@@ -69,7 +69,8 @@ describe('which batches the charts and what they say are of', () => {
     const second = { weighed: 640, foam: 0.002 };
     const lost = brought({ weighed: '700', foam: 0.003 }, second);
     expect(lost.corrections).toEqual([{ weighed: 0, foam: 0.003 }, second]);
-    for (const one of [lost, brought(5)]) {
+    const unlisted = file(readFile(whole([{ ...batch, corrections: 'two' }]))).batches[0]!;
+    for (const one of [lost, brought(5), unlisted]) {
       expect(landedOf([one]).landed).toEqual([]);
       expect(observe(one).landing).toBeUndefined();
     }
