@@ -23,18 +23,23 @@ interface Props {
   readonly y: readonly [number, number];
   readonly xLabel: string;
   readonly yLabel: string;
+  /** How many there are, where things are counted along an axis: no number stands between two, or beyond. */
+  readonly xCounted?: number;
+  readonly yCounted?: number;
   readonly children: (axes: Axes) => ComponentChildren;
 }
 
 /** A plot with two axes; what is drawn in it is given as parts: curves, bands, points, lines. */
-export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) {
+export function Plot(props: Props) {
+  const { words, caption, x, y, xLabel, yLabel, xCounted, yCounted, children } = props;
   const up = scaleLinear(y, [HEIGHT - MARGIN.bottom, MARGIN.top]).nice(4);
-  const numbers = up.ticks(4).map((tick) => [up(tick), up.tickFormat(4)(tick)] as const);
+  const numbers = numbersOf(up, 4, yCounted);
   const digits = Math.max(...numbers.map(([, number]) => number.length));
   const left = Math.max(MARGIN.left, 7 + digits * DIGIT);
   const right = WIDTH - MARGIN.right;
   const [bottom, top] = up.range() as [number, number];
   const axes = { x: scaleLinear(x, [left, right]), y: up };
+  const along = [5, 4, 3, 2].map((count) => numbersOf(axes.x, count, xCounted));
   return (
     <figure class="fig">
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words}>
@@ -48,11 +53,11 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
         ))}
         {children(axes)}
         <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
-        {axes.x.ticks(5).map((tick) => (
-          <g transform={`translate(${axes.x(tick)} ${bottom})`}>
+        {(along.find(haveRoom) ?? along.at(-1)!).map(([at, number]) => (
+          <g transform={`translate(${at} ${bottom})`}>
             <path class="tick" d="M0 0V5" />
             <text class="soft" y="21" text-anchor="middle">
-              {axes.x.tickFormat(5)(tick)}
+              {number}
             </text>
           </g>
         ))}
@@ -68,6 +73,19 @@ export function Plot({ words, caption, x, y, xLabel, yLabel, children }: Props) 
     </figure>
   );
 }
+
+/** The numbers on an axis, and where they stand. */
+const numbersOf = (scale: Linear, count: number, counted?: number) =>
+  scale
+    .ticks(count)
+    .filter((tick) => counted === undefined || (Number.isInteger(tick) && tick <= counted))
+    .map((tick) => [scale(tick), scale.tickFormat(counted ? 1 : count)(tick)] as const);
+
+/** Whether numbers in a row stand apart. */
+const haveRoom = (numbers: ReturnType<typeof numbersOf>) =>
+  numbers.every(
+    ([at, number], i) => i === 0 || at - numbers[i - 1]![0] > number.length * DIGIT + 4,
+  );
 
 /** The corners of a line or of an outline, joined; a tenth of a unit is finer than its stroke. */
 const joined = (axes: Axes, points: readonly Point[]): string =>

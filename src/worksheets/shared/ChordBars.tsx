@@ -3,6 +3,7 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Plot } from '../../islands/plots/Plot.tsx';
+import { LETTER, WIDTH } from '../../islands/plots/scale.ts';
 import { MM } from './amounts.ts';
 
 /** How many chords of each length, and where the mean lies. */
@@ -26,25 +27,35 @@ export function ChordBars({
       y={[0, most * 1.1]}
       xLabel={`chord, ${unitOf('length', unit).symbol}`}
       yLabel="how many"
+      yCounted={most}
     >
-      {(axes) => (
-        <>
-          {bins.map(({ from, to, count }) => (
-            <rect
-              key={from}
-              class="bar"
-              x={axes.x(l(from)) + 1}
-              width={Math.max(1, axes.x(l(to)) - axes.x(l(from)) - 2)}
-              y={axes.y(count)}
-              height={axes.y(0) - axes.y(count)}
-            />
-          ))}
-          <path class="arrow" d={`M${axes.x(l(mean))} ${axes.y(0)}V${axes.y(most * 1.05)}`} />
-          <text class="strong" x={axes.x(l(mean)) + 6} y={axes.y(most * 1.0) - 2}>
-            mean
-          </text>
-        </>
-      )}
+      {(axes) => {
+        const at = axes.x(l(mean));
+        const late = at > WIDTH - 5 * LETTER;
+        return (
+          <>
+            {bins.map(({ from, to, count }) => (
+              <rect
+                key={from}
+                class="bar"
+                x={axes.x(l(from)) + 1}
+                width={Math.max(1, axes.x(l(to)) - axes.x(l(from)) - 2)}
+                y={axes.y(count)}
+                height={axes.y(0) - axes.y(count)}
+              />
+            ))}
+            <path class="arrow" d={`M${at} ${axes.y(0)}V${axes.y(most * 1.05)}`} />
+            <text
+              class="strong on-layer"
+              x={at + (late ? -6 : 6)}
+              y={axes.y(most) - 2}
+              text-anchor={late ? 'end' : 'start'}
+            >
+              mean
+            </text>
+          </>
+        );
+      }}
     </Plot>
   );
 }

@@ -78,7 +78,8 @@ export function HandlingShape({ beam, depth, stress, tipped, say }: Props) {
         </text>
       </svg>
       <figcaption>
-        From the side; the bending is drawn many times too large. A crack would start at the mark.
+        From the side, not to scale: the bending is drawn many times too large, and a stocky part
+        too thin. A crack would start at the mark.
       </figcaption>
     </figure>
   );

@@ -72,18 +72,7 @@ export function HeatPicture({
             <Curve axes={axes} points={far} dashed />
             {dry.length > 0 && <Curve axes={axes} points={dry} />}
             <Curve axes={axes} points={core} />
-            {dry.length > 0 && (
-              <>
-                <NameBeside axes={axes} name="wet" of={core} clearOf={[core, dry, near, far]} />
-                <NameBeside
-                  axes={axes}
-                  name="dry"
-                  of={dry}
-                  clearOf={[core, dry, near, far]}
-                  hottest
-                />
-              </>
-            )}
+            {dry.length > 0 && <Names axes={axes} wet={core} dry={dry} faces={[near, far]} />}
           </>
         )}
       </Plot>
@@ -102,29 +91,48 @@ function inside({ peak }: HeatInside, thickness: number): number {
   return peak.depth > 0 && peak.depth < thickness ? peak.depth : thickness / 2;
 }
 
-/** A curve's name above its peak, if nothing is hotter, or else on the shoulder where it falls; where neither is clear, none. */
-function NameBeside({
+/** The names of both curves, clear of each other too. */
+function Names({
   axes,
-  name,
-  of,
-  clearOf,
-  hottest = false,
+  wet,
+  dry,
+  faces,
 }: {
   readonly axes: Axes;
-  readonly name: string;
-  readonly of: readonly Point[];
-  readonly clearOf: readonly (readonly Point[])[];
-  readonly hottest?: boolean;
+  readonly wet: readonly Point[];
+  readonly dry: readonly Point[];
+  readonly faces: readonly (readonly Point[])[];
 }) {
-  const drawn = ([x, y]: Point): Point => [axes.x(x), axes.y(y)];
-  const curves = clearOf.map((points) => points.map(drawn));
+  const clearOf = [wet, dry, ...faces].map((points) =>
+    points.map(([x, y]): Point => [axes.x(x), axes.y(y)]),
+  );
+  return (['wet', 'dry'] as const).map((name, i) => {
+    const place = placeBeside(axes, clearOf[i]!, clearOf, name === 'dry');
+    if (!place) return null;
+    const [left, foot] = place;
+    clearOf.push([place, [left + NAME.wide, foot - NAME.high]]);
+    return (
+      <text x={left + NAME.wide / 2} y={foot - 4} text-anchor="middle">
+        {name}
+      </text>
+    );
+  });
+}
+
+/** Where a curve's name stands: above its peak, if nothing is hotter, or else on the shoulder where it falls; where neither is clear, nowhere. */
+function placeBeside(
+  axes: Axes,
+  own: readonly Point[],
+  clearOf: readonly (readonly Point[])[],
+  hottest: boolean,
+): Point | undefined {
   const [bottom, roof] = axes.y.range();
   const right = axes.x.range()[1];
   const isClear = ([left, foot]: Point) =>
     foot < bottom - 4 &&
     foot - NAME.high > roof - 10 &&
     left + NAME.wide < right &&
-    curves.every((points) =>
+    clearOf.every((points) =>
       points.every((to, i) => {
         const from = points[Math.max(0, i - 1)]!;
         return (
@@ -135,7 +143,6 @@ function NameBeside({
         );
       }),
     );
-  const own = of.map(drawn);
   const peak = own.reduce((best, point, i) => (point[1] < own[best]![1] ? i : best), 0);
   const [peakX, peakY] = own[peak]!;
   const lowest = own.reduce((most, [, y]) => Math.max(most, y), peakY);
@@ -145,12 +152,7 @@ function NameBeside({
     ...(hottest ? [[peakX - NAME.wide / 2, peakY - 4] as const] : []),
     ...fall.slice(1, low).map(([x, y]): Point => [x + 4, y - 1]),
   ];
-  const place = places.find(isClear);
-  return place ? (
-    <text x={place[0] + NAME.wide / 2} y={place[1] - 4} text-anchor="middle">
-      {name}
-    </text>
-  ) : null;
+  return places.find(isClear);
 }
 
 /** Where the shades begin, and how far apart, in a unit: round figures that hold the whole span. */

@@ -58,6 +58,7 @@ export function LandingChart({
       caption={`Wet density as first weighed, before any correction, over planned, in the order the batches were made${byName ? '; those of one day by their names, where no time is known' : ''}. ${landed.length < FEWEST_LIMITS ? 'From two batches the dashed limits tell nothing yet.' : 'Between the dashed limits a batch differs from the rest by chance.'}${chart.provisional && landed.length >= FEWEST_LIMITS ? ' From fewer than 20 batches the limits are provisional.' : ''}`}
       x={[0.5, landed.length * BESIDE + 0.5]}
       y={[bottom * 100, top * 100]}
+      xCounted={landed.length}
       xLabel="batch"
       yLabel="landing error, %"
     >
@@ -95,7 +96,7 @@ export function LandingChart({
             <Dot
               axes={axes}
               at={[i + 1, error * 100]}
-              label={beyond.has(i) && beyond.size <= MOST_NAMES ? landed[i]!.name : ''}
+              label={beyond.has(i) && beyond.size <= MOST_NAMES ? String(i + 1) : ''}
               role={beyond.has(i) ? 'measured' : 'plain'}
             />
           ))}

@@ -12,7 +12,7 @@ interface Props {
 
 const LEFT = 108;
 /** Foam is pale in both themes: what stands on it is dark in both. */
-const ON_FOAM = 'fill: #1d2729';
+const ON_FOAM = 'fill: #1d2729; stroke: var(--foam)';
 
 /** Masses beside the most that one person is held to lift. */
 export function MassBars({ bars, limit, limitName, say }: Props) {
@@ -40,8 +40,9 @@ export function MassBars({ bars, limit, limitName, say }: Props) {
                 y="2"
                 height="24"
               />
+              <path class="level" d={`M${x(limit)} -4v34`} />
               <text
-                class="strong"
+                class="strong on-layer"
                 x={inside ? x(mass) - 6 : x(mass) + 6}
                 y="19"
                 text-anchor={inside ? 'end' : 'start'}
@@ -53,7 +54,7 @@ export function MassBars({ bars, limit, limitName, say }: Props) {
           );
         })}
         <path class="axis" d={`M${LEFT} 6V${foot}`} />
-        <path class="level" d={`M${x(limit)} 6V${foot + 6}`} />
+        <path class="level" d={`M${x(limit)} ${foot}v6`} />
         <text class="soft" x={x(limit)} y={foot + 22} text-anchor={right ? 'end' : 'middle'}>
           {`${limitName}, ${limitOf(limit, say)}`}
         </text>

@@ -19,7 +19,7 @@ export function PhScale({ pH }: { readonly pH: number }) {
       >
         <rect class="track" x={x(5)} width={x(14) - x(5)} y="60" height="18" />
         <rect class="water" x={x(LIFE[0])} width={x(LIFE[1]) - x(LIFE[0])} y="60" height="18" />
-        <text x={x((LIFE[0] + LIFE[1]) / 2)} y="52" text-anchor="middle">
+        <text x={x((LIFE[0] + LIFE[1]) / 2)} y="118" text-anchor="middle">
           life in fresh water
         </text>
         {MARKS.map(([mark, name]) => (

@@ -14,7 +14,8 @@ const ROW = 40;
 
 /** What brings how much, the largest on top: where care pays first. */
 export function RankedBars({ title, bars }: Props) {
-  const most = Math.max(...bars.map(({ size }) => size), Number.MIN_VALUE);
+  if (bars.length === 0) return null;
+  const most = Math.max(...bars.map(({ size }) => size));
   const words = bars.map(({ label, text }) => `${label} ${text}`).join('; ');
   return (
     <figure class="fig">

@@ -50,9 +50,15 @@ export function SetRace({
               <text x={LEFT} y={y + 16}>
                 set {name}
               </text>
-              <rect class="water" x={LEFT} y={y + 22} width={at(set.initial) - LEFT} height="20" />
               <rect
-                class="cement"
+                class="water swatch"
+                x={LEFT}
+                y={y + 22}
+                width={at(set.initial) - LEFT}
+                height="20"
+              />
+              <rect
+                class="cement swatch"
                 x={at(set.initial)}
                 y={y + 22}
                 width={Math.max(1, at(set.final) - at(set.initial))}
@@ -71,8 +77,8 @@ export function SetRace({
         </text>
       </svg>
       <figcaption>
-        Blue: still soft. Grey: from initial to final set. The dashed line is where half of the bare
-        foam has drained.
+        Up to the edge, blue: still soft. After it, grey: from initial to final set. The dashed line
+        is where half of the bare foam has drained.
       </figcaption>
     </figure>
   );

@@ -107,7 +107,7 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
         <text
           class="soft"
           x={late ? Math.min(to, RIGHT) - 3 : from + 3}
-          y={TOP + 14}
+          y={late ? BOTTOM - 8 : TOP + 14}
           text-anchor={late ? 'end' : 'start'}
         >
           yours, dry to wet

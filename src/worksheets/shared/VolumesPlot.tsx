@@ -48,8 +48,8 @@ export function VolumesPlot({
     });
     return { a, edges };
   });
-  // Beside the line, never under it.
-  const labelAt = degree > 0.72 * most ? Math.max(0.4 * most, degree - 0.02) : most;
+  // On the wider side of the line, never under it.
+  const labelAt = degree > 0.5 * most ? degree - 0.02 : most;
   const { edges: labelled } = steps[Math.round((STEPS * labelAt) / most)]!;
   /** The parts thick enough to be named, the thinner of two that would collide left to the caption. */
   const names = (scale: (share: number) => number) => {
