@@ -46,7 +46,7 @@ const ANOTHER_NUMBER = /(?:^|[^\p{L}\p{N}^/.])[.,]?\d|^[^\p{L}]*\/\s*\d/u;
 
 /** What is weighed or poured in several goes may be typed so: `10.2 + 10.2 kg`. A sign or an exponent parts nothing. */
 const IN_GOES: readonly Kind[] = ['mass', 'volume'];
-const CLOCK = /^(\d+):([0-5]\d)(?::([0-5]\d))?\s*([a-z]*)$/i;
+const CLOCK = /^(\d+):([0-5]\d)(?::([0-5]\d))?\s*(h(?:(?:ou)?rs?)?)?$/i;
 const AND = /(?<=[^\s+])(?<!\de|\^)\s*\+\s*(?=[.,]?\d)/i;
 
 /**
@@ -122,22 +122,18 @@ function inGoes(read: string, goes: readonly string[], kind: Kind, shownUnit: st
   return inSi(read, number, unit, true, parts[0]!.comma);
 }
 
-/** What a clock that counts shows, s, in the unit said behind it or else shown. Beside days it could be either. */
+/** What a clock that counts shows, s, in the unit shown, or in hours said behind it. Beside days it could be either. */
 function onClock(
   read: string,
   shown: Unit,
 ): { readonly time: number; readonly unit: Unit; readonly said: boolean } | undefined {
-  const [, first, second, third, behind] = CLOCK.exec(read) ?? [];
-  const unit = behind ? findUnit(behind, 'time') : shown;
-  if (
-    second === undefined ||
-    !unit ||
-    (third === undefined && !['h', 'min', 's'].includes(unit.id))
-  )
+  const [, first, second, third, hours] = CLOCK.exec(read) ?? [];
+  const unit = hours ? unitOf('time', 'h') : shown;
+  if (second === undefined || (third === undefined && !['h', 'min', 's'].includes(unit.id)))
     return undefined;
   const units = third !== undefined || unit.id === 'h' ? 60 : 1;
   const time = (Number(first) * 60 + Number(second)) * units + Number(third ?? 0);
-  return { time, unit, said: Boolean(behind) };
+  return { time, unit, said: hours !== undefined };
 }
 
 function inSi(

@@ -145,7 +145,7 @@ describe('a time as a clock that counts shows it', () => {
     ['1:02:30', 'd', 3750],
     ['1:30 h', 'min', 5400],
     ['1:30 hours', 'd', 5400],
-    ['2:30min', 'h', 150],
+    ['2:30hrs', 's', 9000],
     ['1:02:30 h', 'min', 3750],
   ])('%j in %s', (text, unit, seconds) => {
     expect(parseQuantity(text, 'time', unit)).toMatchObject({
@@ -158,6 +158,7 @@ describe('a time as a clock that counts shows it', () => {
     ['2:30', 'd'],
     ['2:30 d', 'h'],
     ['2:30 m', 'h'],
+    ['2:30 min', 'h'],
     ['2:75', 'h'],
     ['7:30 pm', 'h'],
     ['2:3', 'h'],
