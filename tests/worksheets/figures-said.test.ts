@@ -6,7 +6,15 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { type AnyWorksheet, benchKey } from '../../src/islands/worksheet.ts';
+import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
+import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+import drainage from '../../src/worksheets/foam/drainage.tsx';
 import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
+import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
+import batch from '../../src/worksheets/mix/batch.tsx';
+import shapes from '../../src/worksheets/placing/shapes.tsx';
+import reconcile from '../../src/worksheets/records/reconcile.tsx';
+import { signedPercent } from '../../src/worksheets/shared/signed-percent.ts';
 
 const say = speaker('metric');
 
@@ -28,4 +36,56 @@ test('a mix that grew lighter did not grow by nothing, and shows no loss', () =>
   expect(numbers.gain!.value).toBeCloseTo(-0.0367, 4);
   expect(html).toContain('the level line of no loss, for they show none.');
   expect(drawn(survivalJar, {}).html).toContain('the steady loss that comes nearest');
+});
+
+test('what the lower bar of a batch tells is said by whether it is longer', () => {
+  expect(drawn(reconcile, {}).html).toContain('is the gas that was lost');
+  const longer = drawn(reconcile, { full: '10 kg' }).html;
+  expect(longer).toContain('The lower bar is the longer');
+  expect(longer).not.toContain('was lost');
+  expect(drawn(reconcile, { full: '40 kg' }).html).toContain('what is no gas at all');
+});
+
+test('a curve of drainage is promised only where there is one', () => {
+  expect(drawn(drainage, {}).html).toContain('where it lies at 95');
+  const { html } = drawn(drainage, { measure: 'share', byShare: '5 10' });
+  expect(html).toContain('"1 reading of');
+  expect(html).toContain('they set no curve yet');
+});
+
+test('a strength that is not reached has no date', () => {
+  const { html } = drawn(stripWindow, { known: 'yes', stress: '500 kPa' });
+  expect(html).toContain('does not pass that within the time shown;');
+  expect(html).not.toContain('after not within');
+});
+
+test('a way of dosing that leaves the picture early is not said to be at its end', () => {
+  const { html } = drawn(timeInHand, { tolerance: '0.5 kg/m3' });
+  expect(html).toMatch(/planned \d+ kg\/m³, 0\.50 kg\/m³ more or less allowed/);
+  expect(html).toContain('where it leaves the picture');
+});
+
+test('nothing is called the costliest where nothing costs', () => {
+  expect(drawn(canILift, {}).judgement.say).toContain('The costliest is');
+  const best = { horizontal: '25 cm', vertical: '75 cm', travel: '25 cm', asymmetry: '0 °' };
+  const { say } = drawn(canILift, { ...best, perMinute: '0.2', coupling: 'good' }).judgement;
+  expect(say).not.toContain('costliest');
+});
+
+test('a batch without a light filler shows none', () => {
+  expect(drawn(batch, { sandCement: '1' }).html).toMatch(/[";] ?sand \d/);
+  expect(drawn(batch, { sandCement: '1', filler: 'some' }).html).toContain('sand, filler');
+});
+
+test('each measure of a drawn form is named', () => {
+  const { html } = drawn(shapes, { shape: 'ring', hollow: 'some' });
+  expect(html).toMatch(
+    /A ring: diameter 300 mm, height 150 mm, hole 200 mm; less 2 × cylinder, diameter 40, height 60 mm\./,
+  );
+});
+
+test('what rounds to nought has no sign', () => {
+  expect([-0.0004, 0, 0.0004, -0.0006, 0.0006].map(signedPercent)).toEqual(
+    ['0.0', '0.0', '0.0', '−0.1', '+0.1'].map((digits) => `${digits}\u00a0%`),
+  );
 });

@@ -132,6 +132,11 @@ export default worksheet({
         say: `The method allows no such lift at all: ${why} is beyond its range. Change that.`,
       };
     }
+    // Where all leave the whole, as the picture rounds it, none costs anything.
+    const costs =
+      ruling.multipliers[r.costliest] < 0.995
+        ? ` The costliest is ${MULTIPLIERS[r.costliest]}.`
+        : '';
     const where = r.atEnd ? ' where it is set down' : '';
     if (mass > r.constant)
       return { verdict: 'stop', say: tooHeavy(load, mass, r.constant, say, ruling.weightLimit) };
@@ -150,11 +155,11 @@ export default worksheet({
     if (ruling.liftingIndex > INDEX_AIM)
       return {
         verdict: 'look',
-        say: `${load} is above the ${limit} of this lift${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
+        say: `${load} is above the ${limit} of this lift${where}.${costs}${help}`,
       };
     return {
       verdict: 'good',
-      say: `${load} is within the ${limit} that nearly all healthy workers could lift like this${where}. The costliest is ${MULTIPLIERS[r.costliest]}.${help}`,
+      say: `${load} is within the ${limit} that nearly all healthy workers could lift like this${where}.${costs}${help}`,
     };
   },
   notes: () => [COVERED],

@@ -12,12 +12,12 @@ import { isDoubted } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
 import { landedDensity, nameOf, namesInWords, weighedDensity } from '../shared/record-words.ts';
+import { signedPercent } from '../shared/signed-percent.ts';
 import { useRecords } from '../shared/use-records.ts';
 import { useStrengthDoubts } from '../shared/use-strength-doubts.ts';
 import { withPm } from '../shared/with-pm.ts';
 
 type Charts = typeof import('../shared/LandingChart.tsx');
-const signedPercent = (x: number) => `${x < 0 ? '−' : '+'}${Math.abs(x * 100).toFixed(1)}\u00a0%`;
 /** Below these, a chart of them says nothing. */
 const FEWEST = 2;
 /** As many of the latest as a table can be read. */

@@ -127,10 +127,11 @@ export default worksheet({
   figure: ({
     values,
     result: {
-      design: { volumes: v, mix, binder },
+      design: { volumes: v, mix, binder, sand },
     },
     say,
   }) => {
+    const fillers = values.filler === 'none' ? 'sand' : sand > 0 ? 'sand, filler' : 'filler';
     const liquid = (mix.foamVolume * values.foamDensity) / MIX_WATER_DENSITY;
     return (
       <Bucket
@@ -141,7 +142,7 @@ export default worksheet({
             fill: 'cement',
             volume: v.binder,
           },
-          { name: 'sand, filler', fill: 'sand', volume: v.fillers },
+          { name: fillers, fill: 'sand', volume: v.fillers },
           { name: 'pigment', fill: 'pigment', volume: v.pigment },
           { name: 'fibre', fill: 'fibre', volume: v.fibre },
           { name: 'water', fill: 'water', volume: v.water },

@@ -59,7 +59,7 @@ export function AgeCharts({ history, ageAt, until, now, wanted, say }: Props) {
         )}
       </Plot>
       <Plot
-        words={`Adjusted age: ${days(now.age)} days after ${days(now.time)} days by the clock. ${wanted.time === undefined ? 'The wanted age is not reached.' : `The wanted ${days(wanted.age)} days are reached after ${days(wanted.time)}.`}`}
+        words={`Adjusted age: ${days(now.age)} days after ${days(now.time)} days by the clock. ${wanted.time === undefined ? 'The wanted age is not reached.' : `The wanted ${days(wanted.age)} days are reached after ${days(wanted.time)} days.`}`}
         caption="Age, adjusted to 20&nbsp;°C (68&nbsp;°F). Dashed: the clock."
         x={[0, until / DAY]}
         y={[0, Math.max(until / DAY, (wanted.age / DAY) * 1.1, ...ages.map(([, y]) => y))]}

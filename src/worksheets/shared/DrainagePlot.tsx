@@ -33,12 +33,19 @@ export function DrainagePlot({ readings, fit, curve, foamDensity, solutionDensit
   const most = Math.max(5, ...points.map(([, v]) => v), ...readings.map((r) => percent(r.drained)));
   const words = fit.supported
     ? `A quarter has drained after ${say(fit.quarterTime.value, 'time')} and half after ${say(half, 'time')}.`
-    : 'No curve is fitted.';
+    : curve
+      ? 'A straight line is fitted, no curve.'
+      : 'No curve is fitted.';
+  const through = fit.supported
+    ? ', the curve through them, and where it lies at 95\u00a0%'
+    : curve
+      ? ', and the straight line through them (dashed)'
+      : '; they set no curve yet';
   return (
     <>
       <Plot
-        words={`${readings.length} readings of the share of liquid drained. ${words}`}
-        caption="Share of the liquid drained: readings, the curve through them, and where it lies at 95&nbsp;%."
+        words={`${readings.length} ${readings.length === 1 ? 'reading' : 'readings'} of the share of liquid drained. ${words}`}
+        caption={`Share of the liquid drained: readings${through}.`}
         x={[0, end / MINUTE]}
         y={[0, Math.min(100, most * 1.08)]}
         xLabel="minutes since the foam was made"

@@ -7,6 +7,7 @@ import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY } from './amounts.ts';
 import { NEAR_ENOUGH } from './near-enough.ts';
 import { MOST_NAMES, namesInWords } from './record-words.ts';
+import { signedPercent } from './signed-percent.ts';
 
 export interface Landed {
   readonly name: string;
@@ -32,9 +33,6 @@ const PLAIN = 'plain' as const;
 const ROOM_FOR_MEAN = 60;
 /** The lines run on behind the last batch, so that their names stand beside the points on a phone too. */
 const BESIDE = 1.4;
-const percent = (x: number) =>
-  `${x > 0 ? '+' : x < 0 ? '−' : ''}${Math.abs(x * 100).toFixed(1)}\u00a0%`;
-
 /** The error of landing, batch by batch, between the limits that chance sets. */
 export function LandingChart({
   landed,
@@ -51,7 +49,7 @@ export function LandingChart({
   const top = Math.max(0, ...errors, chart.high) + room;
   const beyond = new Set(chart.beyond);
   const out = chart.beyond.map((i) => landed[i]!.name);
-  const words = `Landing errors of ${landed.length} batches: mean ${percent(chart.centre)}, limits ${percent(chart.low)} and ${percent(chart.high)}; ${out.length === 0 ? 'none is beyond them' : `beyond them: ${namesInWords(out)}`}.`;
+  const words = `Landing errors of ${landed.length} batches: mean ${signedPercent(chart.centre)}, limits ${signedPercent(chart.low)} and ${signedPercent(chart.high)}; ${out.length === 0 ? 'none is beyond them' : `beyond them: ${namesInWords(out)}`}.`;
   return (
     <Plot
       words={words}
@@ -64,7 +62,7 @@ export function LandingChart({
     >
       {(axes) => (
         <>
-          <Level axes={axes} y={chart.high * 100} label={percent(chart.high)} />
+          <Level axes={axes} y={chart.high * 100} label={signedPercent(chart.high)} />
           <Level axes={axes} y={chart.low * 100} label="" />
           <text
             class="soft"
@@ -72,7 +70,7 @@ export function LandingChart({
             y={axes.y(chart.low * 100) + 16}
             text-anchor="end"
           >
-            {percent(chart.low)}
+            {signedPercent(chart.low)}
           </text>
           <path
             class="tick"
@@ -85,7 +83,7 @@ export function LandingChart({
               y={axes.y(chart.centre * 100) - 5}
               text-anchor="end"
             >
-              mean {percent(chart.centre)}
+              mean {signedPercent(chart.centre)}
             </text>
           )}
           <path
@@ -140,13 +138,13 @@ function judged(landed: readonly Landed[]): Said {
     };
   const off = Math.abs(chart.centre) > chart.centreReach;
   const apart = apartWords(errors, names);
-  const mean = percent(chart.centre).replace(/^[+−]/, '');
+  const mean = signedPercent(chart.centre).replace(/^[+−]/, '');
   if (off)
     return {
       verdict: 'look',
       say: `The batches differ from each other no more than chance explains, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.${apart}`,
     };
-  const found = `as far as ${landed.length} can tell (${percent(chart.centre)}\u00a0±\u00a0${(chart.centreReach * 100).toFixed(1)})`;
+  const found = `as far as ${landed.length} can tell (${signedPercent(chart.centre)}\u00a0±\u00a0${(chart.centreReach * 100).toFixed(1)})`;
   // The mean must be known as well as a batch need land. A choice.
   if (landed.length < FEWEST_GOOD || chart.centreReach > NEAR_ENOUGH)
     return {

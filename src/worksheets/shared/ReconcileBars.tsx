@@ -59,10 +59,15 @@ export function ReconcileBars({ found, say }: { readonly found: Reconciled; read
         {/* Between the bars the line pauses, for a name stands there. */}
         <path class="level" d={`M${x(Math.min(found.airless, meant))} 24v42m0 26v46`} />
       </svg>
-      <figcaption>
-        Grey: cement, sand and all liquid. Pale: gas. What the lower bar is shorter by is the gas
-        that was lost.
-      </figcaption>
+      <figcaption>Grey: cement, sand and all liquid. Pale: gas. {theRest(found)}</figcaption>
     </figure>
   );
+}
+
+/** What it tells that one bar is not as long as the other. */
+function theRest({ gasFound, gasIn }: Reconciled): string {
+  if (gasFound > gasIn)
+    return 'The lower bar is the longer: it holds more gas than the foam brought, or a reading is off.';
+  if (gasFound < 0) return 'The lower bar is shorter than what is no gas at all: a reading is off.';
+  return 'What the lower bar is shorter by is the gas that was lost.';
 }

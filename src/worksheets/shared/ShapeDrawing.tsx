@@ -37,7 +37,8 @@ export function ShapeDrawing({ shape, cores, say }: Props) {
     height / 2 + (y - (y0 + y1) / 2) * scale,
   ];
   const length = (m: number) => say(m, 'length', { plain: true, significant: 3 });
-  const sizes = (all: readonly Measure[]) => all.map(({ size }) => length(size)).join(', ');
+  const sizes = (all: readonly Measure[]) =>
+    all.map(({ of, size }) => `${of} ${length(size)}`).join(', ');
   const unit = length(0).slice(1);
   const words = sizes(measures);
   let foot = height;
@@ -65,7 +66,7 @@ export function ShapeDrawing({ shape, cores, say }: Props) {
       >
         <Lines lines={lines} put={put} />
         {measures.map((measure) => (
-          <Dimension {...measure} from={put(measure.from)} to={put(measure.to)}>
+          <Dimension side={measure.side} from={put(measure.from)} to={put(measure.to)}>
             {length(measure.size)}
           </Dimension>
         ))}
@@ -130,7 +131,7 @@ function Dimension({
   to: [bx, by],
   side,
   children,
-}: Omit<Measure, 'size'> & { readonly children: ComponentChildren }) {
+}: Omit<Measure, 'of' | 'size'> & { readonly children: ComponentChildren }) {
   const off = 11;
   const [dx, dy] = { left: [-off, 0], right: [off, 0], above: [0, -off], below: [0, off] }[
     side

@@ -39,10 +39,11 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
   const top = y(stress.high) * Math.min(MOST_SHOWN, Math.max(2.2, most / y(stress.high)));
   // The axis ends on a round number above that.
   const isCut = scaleLinear([0, top], [0, 1]).nice(4)(most) > 1;
-  const words = (time: number | undefined) =>
-    time === undefined
-      ? 'not within the time shown'
-      : say(time, 'time', { units: DAYS, significant: 2 });
+  const words = (time: number) => say(time, 'time', { units: DAYS, significant: 2 });
+  const passes =
+    earliest === undefined
+      ? 'does not pass that within the time shown'
+      : `passes that after ${words(earliest)} at the earliest and, at the latest, ${latest === undefined ? 'beyond the time shown' : `after ${words(latest)}`}`;
   const asks = (pa: number) => say(pa, 'stress', { units: KPA });
   const window =
     earliest === undefined
@@ -52,7 +53,7 @@ export function StripPlot({ until, usable, stress, earliest, latest, now, say }:
         : 'Between the two upright lines the part may be ready.';
   return (
     <Plot
-      words={`Handling asks, at worst, for ${asks(stress.high)}${stress.low < stress.high ? `, without a jerk for ${asks(stress.low)}` : ''}. The strength that may be used passes that after ${words(earliest)} at the earliest and ${words(latest)} at the latest; now it is ${words(now)}.`}
+      words={`Handling asks, at worst, for ${asks(stress.high)}${stress.low < stress.high ? `, without a jerk for ${asks(stress.low)}` : ''}. The strength that may be used ${passes}; now it is ${words(now)}.`}
       caption={`Shaded: the share of the bending strength that may be used, between the slow and the fast estimate. ${window}${isCut ? ' Cut off at the top, the shade goes on above.' : ''} Only a test tells.`}
       x={[0, days(until)]}
       y={[0, top]}

@@ -62,17 +62,19 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
   const room = (Math.max(...all) - Math.min(...all)) * 0.08;
   const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
   const heavy = (density: number) => say(density, 'density', { units: DENSITY });
-  const words = curves.map(
-    ({ way, points }) =>
-      `${NAMES[way]} ${points.length > 0 ? `${heavy(points.at(-1)![1])} after ${minutes(points.at(-1)![0] * MINUTE)}` : 'out of the picture'}`,
-  );
+  const words = curves.map(({ way, points }) => {
+    const last = points.at(-1);
+    if (!last) return `${NAMES[way]} out of the picture`;
+    const leaves = points.length <= POINTS ? ', where it leaves the picture' : '';
+    return `${NAMES[way]} ${heavy(last[1])} after ${minutes(last[0] * MINUTE)}${leaves}`;
+  });
   const columns = [0, wait, ...(latest === undefined ? [] : [latest]), end]
     .sort((a, b) => a - b)
     .filter((time, i, times) => i === 0 || time > times[i - 1]! + 1);
   return (
     <>
       <Plot
-        words={`Wet density against the wait, planned ${heavy(target)}, ${heavy(target - tolerance)} to ${heavy(target + tolerance)} allowed. At the right end: ${words.join(', ')}.`}
+        words={`Wet density against the wait, planned ${heavy(target)}, ${say(tolerance, 'density', { units: DENSITY, significant: 2 })} more or less allowed. At its end each way of dosing gives: ${words.join('; ')}.`}
         caption="Wet density if the drained liquid is left behind. Solid: the way you dose. Shaded: your tolerance."
         x={[0, end / MINUTE]}
         y={[shown(Math.min(...all) - room), shown(Math.max(...all) + room)]}

@@ -1,8 +1,9 @@
 /** Across and down in metres, before it is fitted into the picture. */
 export type Point = readonly [x: number, y: number];
 type Line = { readonly points: readonly Point[]; readonly hidden?: boolean };
-/** A measured edge: from, to, and which side of it the words stand. */
+/** A measured edge: what it is called, from, to, and which side of it the words stand. */
 export interface Measure {
+  readonly of: string;
   readonly from: Point;
   readonly to: Point;
   readonly size: number;
@@ -53,9 +54,10 @@ export function box(
       ...[0, 1, 2].map((i) => ({ points: [at(top, i), at(bottom, i)] })),
     ],
     measures: [
-      { from: at(bottom, 0), to: at(bottom, 1), size: b[0], side: 'below' },
-      { from: at(bottom, 1), to: at(bottom, 2), size: b[1], side: 'right' },
+      { of: 'length', from: at(bottom, 0), to: at(bottom, 1), size: b[0], side: 'below' },
+      { of: 'width', from: at(bottom, 1), to: at(bottom, 2), size: b[1], side: 'right' },
       {
+        of: name === 'slab' ? 'thickness' : 'height',
         from: [leftmost, at(top, 0)[1]],
         to: [leftmost, at(bottom, 0)[1]],
         size: height,
@@ -64,8 +66,8 @@ export function box(
       ...(same
         ? []
         : ([
-            { from: at(top, 3), to: at(top, 2), size: t[0], side: 'above' },
-            { from: at(top, 1), to: at(top, 2), size: t[1], side: 'right' },
+            { of: 'top length', from: at(top, 3), to: at(top, 2), size: t[0], side: 'above' },
+            { of: 'top width', from: at(top, 1), to: at(top, 2), size: t[1], side: 'right' },
           ] as const)),
     ],
   };
@@ -114,11 +116,18 @@ export function round(
         : []),
     ],
     measures: [
-      { from: [-r, 0.3 * r], to: [r, 0.3 * r], size: bottom, side: 'below' },
-      { from: [-Math.max(r, s), -height], to: [-Math.max(r, s), 0], size: height, side: 'left' },
+      { of: 'diameter', from: [-r, 0.3 * r], to: [r, 0.3 * r], size: bottom, side: 'below' },
+      {
+        of: 'height',
+        from: [-Math.max(r, s), -height],
+        to: [-Math.max(r, s), 0],
+        size: height,
+        side: 'left',
+      },
       ...(bottom !== top || inner
         ? [
             {
+              of: inner ? 'hole' : 'top diameter',
               from: [-(inner ?? top) / 2, -height - 0.3 * s] as Point,
               to: [(inner ?? top) / 2, -height - 0.3 * s] as Point,
               size: inner ?? top,
@@ -168,6 +177,7 @@ export function dome(name: string, base: number, height: number, thickness?: num
       ...(base > 0
         ? [
             {
+              of: 'flat',
               from: [-base / 2, 0.15 * base] as Point,
               to: [base / 2, 0.15 * base] as Point,
               size: base,
@@ -175,10 +185,17 @@ export function dome(name: string, base: number, height: number, thickness?: num
             },
           ]
         : []),
-      { from: [-wide, -height], to: [-wide, 0], size: height, side: 'left' },
+      {
+        of: base > 0 ? 'height' : 'diameter',
+        from: [-wide, -height],
+        to: [-wide, 0],
+        size: height,
+        side: 'left',
+      },
       ...(thickness
         ? [
             {
+              of: 'thickness',
               from: [0, -height] as Point,
               to: [0, -height] as Point,
               size: thickness,

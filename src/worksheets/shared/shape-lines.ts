@@ -55,11 +55,11 @@ export function drawingOf(shape: Shape): Drawing {
           { points: [front[0]!, back[0]!], hidden: true },
         ],
         measures: [
-          { from: front[0]!, to: front[1]!, size: l, side: 'below' },
-          { from: front[1]!, to: back[1]!, size: w, side: 'right' },
-          { from: front[3]!, to: front[0]!, size: thick, side: 'left' },
+          { of: 'length', from: front[0]!, to: front[1]!, size: l, side: 'below' },
+          { of: 'width', from: front[1]!, to: back[1]!, size: w, side: 'right' },
+          { of: 'thick end', from: front[3]!, to: front[0]!, size: thick, side: 'left' },
           ...(thin > 0
-            ? [{ from: back[2]!, to: back[1]!, size: thin, side: 'right' as const }]
+            ? [{ of: 'thin end', from: back[2]!, to: back[1]!, size: thin, side: 'right' as const }]
             : []),
         ],
       };
@@ -73,8 +73,8 @@ export function drawingOf(shape: Shape): Drawing {
         name: 'outline from above',
         lines: [{ points: [...points, points[0]!] }],
         measures: [
-          { from: [x0, y1], to: [x1, y1], size: x1 - x0, side: 'below' },
-          { from: [x0, y0], to: [x0, y1], size: y1 - y0, side: 'left' },
+          { of: 'along', from: [x0, y1], to: [x1, y1], size: x1 - x0, side: 'below' },
+          { of: 'across', from: [x0, y0], to: [x0, y1], size: y1 - y0, side: 'left' },
         ],
       };
     }
