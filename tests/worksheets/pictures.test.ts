@@ -303,7 +303,7 @@ describe('what stands in a picture', () => {
     const html = renderToString(
       h(ShapeDrawing, { shape: ball, cores: [], say: speaker('metric') }),
     );
-    expect(html).toMatch(/aria-label="A ball: 400\u00a0mm\."/);
+    expect(html).toMatch(/aria-label="A ball: diameter 400\u00a0mm\."/);
     const dimensions = [...html.matchAll(/class="dim" d="M([\d.]+) /g)];
     expect(dimensions).toHaveLength(1);
     // The ball is drawn round the middle, at 210, as high as it is wide.

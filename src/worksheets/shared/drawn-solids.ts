@@ -127,7 +127,7 @@ export function round(
       ...(bottom !== top || inner
         ? [
             {
-              of: inner ? 'hole' : 'top diameter',
+              of: inner ? 'hole' : 'top',
               from: [-(inner ?? top) / 2, -height - 0.3 * s] as Point,
               to: [(inner ?? top) / 2, -height - 0.3 * s] as Point,
               size: inner ?? top,
