@@ -5,6 +5,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import { readMoment } from '../../src/islands/fields/read-moment.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
+import { castAt } from '../../src/worksheets/shared/curing-fields.ts';
 
 test('a moment is read by the clock it was written by', () => {
   expect(readMoment('2026-05-08T14:00')).toBe(Date.UTC(2026, 4, 8, 14) / 1000);
@@ -25,9 +26,11 @@ test('a year that may be a slip is said beside the date, and no other', () => {
   const shown = (t?: string) => {
     const entries = t === undefined ? {} : { 'curing.castAt': { t } };
     const reading = readWorksheet(curingPlan, entries, {}, speaker('metric')).fields.castAt!;
-    const Input = reading.field.as.Input as unknown as FunctionComponent<unknown>;
+    const { Input } = castAt.as;
     const on = { id: 'cast', reading, problemAt: () => undefined };
-    return /Look at the year[^<]*/.exec(renderToString(h(Input, on)))?.[0];
+    return /Look at the year[^<]*/.exec(
+      renderToString(h(Input as unknown as FunctionComponent<typeof on>, on)),
+    )?.[0];
   };
   expect(shown('2206-05-08T14:00')).toBe('Look at the year: about 180 years from now.');
   expect(shown('2025-04-02T14:00')).toBe('Look at the year: about a year ago.');
