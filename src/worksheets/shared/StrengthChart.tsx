@@ -104,14 +104,6 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
           y={TOP}
           height={BOTTOM - TOP}
         />
-        <text
-          class="soft"
-          x={late ? Math.min(to, RIGHT) - 3 : from + 3}
-          y={late ? BOTTOM - 8 : TOP + 14}
-          text-anchor={late ? 'end' : 'start'}
-        >
-          yours, dry to wet
-        </text>
         {ticks.map((tick) => (
           <g>
             <path class="grid" d={`M${LEFT} ${y(tick)}H${RIGHT}`} />
@@ -120,6 +112,14 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
             </text>
           </g>
         ))}
+        <text
+          class="soft on-layer"
+          x={late ? Math.min(to, RIGHT) - 3 : from + 3}
+          y={late ? BOTTOM - 8 : TOP + 14}
+          text-anchor={late ? 'end' : 'start'}
+        >
+          yours, dry to wet
+        </text>
         {drawn.map(({ key, area, path }) => (
           <path key={key} class={area ? 'band' : 'curve dashed'} d={path} />
         ))}

@@ -146,11 +146,10 @@ function namesOf(curves: readonly Way[], axes: Axes): readonly Name[] {
     const steep = way === 'mass';
     // A curve that falls out of the picture is clear of the others near its end.
     const first = points.length > POINTS ? 0.8 : 0.95;
-    // On its outer side all along, before the other: there its neighbour runs. A steep fall points to its name.
-    const outer = way === 'volume' ? [20, -7] : [-7, 20];
-    const places = (steep ? [...outer, 56, 74] : outer).flatMap((down) =>
+    // On its outer side all along, before the other: there its neighbour runs.
+    const places = (way === 'volume' ? [20, -7] : [-7, 20]).flatMap((down) =>
       [first, ...ALONG].flatMap((along) => {
-        const at = points[Math.floor((points.length - 1) * along)];
+        const at = points[Math.round((points.length - 1) * along)];
         if (!at) return [];
         const x = axes.x(at[0]);
         // The name of a steep fall stands on its open side, where there is room.
