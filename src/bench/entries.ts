@@ -92,14 +92,14 @@ const isRow = (x: unknown) =>
   Object.keys(x).length <= LIMITS.cells &&
   Object.entries(x).every(([name, cell]) => NAME.test(name) && isEntry(cell, false));
 
-/** Whether something read from storage or a link has the shape of an entry. */
-export function isEntry(x: unknown, mayHoldRows = true): x is Entry {
+/** Whether something read from storage or a link has the shape of an entry: of the bench, or of a cell of its rows. */
+export function isEntry(x: unknown, ofBench = true): x is Entry {
   return (
     isRecord(x) &&
     Object.entries(x).every(
       ([key, value]) =>
         Object.hasOwn(CHECKS, key) &&
-        (mayHoldRows || key !== 'rows') &&
+        (ofBench || (key !== 'rows' && key !== 'from')) &&
         (value === undefined || CHECKS[key as keyof Entry](value)),
     )
   );

@@ -68,6 +68,9 @@ const fromVersion2 = (old: Loose): Loose => ({ ...old, version: 3 });
 /** Version 3 did not know of mix that was taken out before a correction. */
 const fromVersion3 = (old: Loose): Loose => ({ ...old, version: 4 });
 
+/** Version 4 did not say which casting the readings of a log on the bench are counted from. */
+const fromVersion4 = (old: Loose): Loose => ({ ...old, version: 5 });
+
 /**
  * One step for each version that ever was, from it to the next; one that renames fields of the bench spreads what
  * the step of `migrate-bench.ts` makes of the record.
@@ -77,6 +80,7 @@ const STEPS: readonly ((old: Loose) => Loose)[] = [
   fromVersion1,
   fromVersion2,
   fromVersion3,
+  fromVersion4,
 ];
 
 /** A record, or the bench of a full backup, of that version as the present one has it. */

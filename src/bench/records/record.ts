@@ -10,7 +10,7 @@ import {
 } from './readings.ts';
 
 /** The version of the shape of a batch, and of the file that carries batches. */
-export const RECORD_VERSION = 4;
+export const RECORD_VERSION = 5;
 
 export interface PhotoNote {
   readonly id: string;

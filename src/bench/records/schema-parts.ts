@@ -1,5 +1,5 @@
 import { KINDS } from '../../core/quantity/kinds.ts';
-import { NAME } from '../entries.ts';
+import { type Entry, NAME } from '../entries.ts';
 import type { Schema } from './json-schema.ts';
 import { LIMITS } from './limits.ts';
 import { READING_NAMES, readingOf } from './readings.ts';
@@ -18,30 +18,33 @@ const unit = (ids: readonly string[], description: string): Schema => ({
   description,
 });
 
-/** A reading as it was typed. */
+/** What an entry holds on the bench alone, and not in a reading or a row. */
+type OfBench = 'from' | 'rows';
+
+/** A reading as it was typed; of the bench with all that an entry may hold there. */
 export function entry(
   units: readonly string[],
-  extra: Readonly<Record<string, Schema>> = {},
+  ofBench?: Readonly<Record<OfBench, Schema>>,
 ): Schema {
   const shown = unit(units, 'Unit picked for this field.');
+  const typed: Record<Exclude<keyof Entry, OfBench>, Schema> = {
+    t: text(LIMITS.typed, 'The text as typed: 13.6, 13,6, 22 1/2 lb.'),
+    u: unit(
+      units,
+      'The unit shown when it was typed; one typed behind the number wins. Absent: that of the CSV.',
+    ),
+    s: { type: 'string', enum: ['metric', 'us'], description: 'The system of units then.' },
+    p: text(LIMITS.text, 'The ± as typed.'),
+    pu: unit(allUnits, 'The unit shown for the ±.'),
+    d: {
+      type: 'object',
+      properties: { metric: shown, us: shown },
+      additionalProperties: false,
+    },
+  };
   return {
     type: 'object',
-    properties: {
-      t: text(LIMITS.typed, 'The text as typed: 13.6, 13,6, 22 1/2 lb.'),
-      u: unit(
-        units,
-        'The unit shown when it was typed; one typed behind the number wins. Absent: that of the CSV.',
-      ),
-      s: { type: 'string', enum: ['metric', 'us'], description: 'The system of units then.' },
-      p: text(LIMITS.text, 'The ± as typed.'),
-      pu: unit(allUnits, 'The unit shown for the ±.'),
-      d: {
-        type: 'object',
-        properties: { metric: shown, us: shown },
-        additionalProperties: false,
-      },
-      ...extra,
-    },
+    properties: { ...typed, ...ofBench },
     additionalProperties: false,
   };
 }

@@ -120,6 +120,10 @@ export const RECORD_SCHEMA: Schema = {
       maxProperties: LIMITS.benchEntries,
       patternProperties: {
         [benchKey]: entry(allUnits, {
+          from: text(
+            LIMITS.text,
+            'The casting that the hours of a logger’s readings are counted from, by the maker’s clock: 2026-05-08T14:00.',
+          ),
           rows: {
             type: 'array',
             maxItems: LIMITS.rows,

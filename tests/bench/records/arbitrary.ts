@@ -77,7 +77,10 @@ export const anyRecord: fc.Arbitrary<BatchRecord> = fc.record(
     foamMade: instant,
     bench: fc.dictionary(
       fc.stringMatching(/^[a-z]{1,8}\.[a-zA-Z]{1,8}$/),
-      fc.record({ t: anyText, u: fc.constant('kg'), s: system }, { requiredKeys: [] }),
+      fc.record(
+        { t: anyText, u: fc.constant('kg'), s: system, from: instant.map((at) => at.slice(0, 16)) },
+        { requiredKeys: [] },
+      ),
       { maxKeys: 6 },
     ),
     kept: fc.dictionary(

@@ -332,6 +332,7 @@ describe('the version before corrections', () => {
 test.each([
   ['results that wait', 'version-2'],
   ['mix taken out before a correction', 'version-3'],
+  ['the casting a log is counted from', 'version-4'],
 ])('the version before %s opens whole, and its bench with it', (_what, version) => {
   const text = readFileSync(new URL(`fixtures/${version}.json`, import.meta.url), 'utf8');
   const { taken: _, format: __, version: ___, batches, ...rest } = JSON.parse(text);

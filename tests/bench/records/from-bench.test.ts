@@ -4,6 +4,7 @@ import {
   recordToWeigh,
   weighedAnew,
 } from '../../../src/bench/records/from-bench.ts';
+import { openRecord } from '../../../src/bench/records/migrate.ts';
 import { blankRecord, stageOf, today } from '../../../src/bench/records/record.ts';
 import { unsaidPlan, unsaidWeighings } from '../../../src/bench/records/unsaid.ts';
 import { enter, keep, onBench, replaceBench } from '../../../src/bench/store.ts';
@@ -76,6 +77,12 @@ test('a result that waits for an answer waits in the batch too, and one on the e
   expect(unsaidPlan(record)).toBeUndefined();
   replaceBench({ entries: record.bench, kept: record.kept });
   expect(onBench().kept).toEqual(record.kept);
+});
+
+test('a log counted from a casting does not make the batch one that cannot be opened', () => {
+  enter('curing.readings', { t: '0 20\n24 18.5', s: 'metric', from: '2026-05-08T14:00' });
+  const record = recordFromBench('a');
+  expect(openRecord(record)).toMatchObject({ ok: true, record: { bench: onBench().entries } });
 });
 
 describe('a weighing tried in a worksheet', () => {
