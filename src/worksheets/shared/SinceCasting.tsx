@@ -16,16 +16,18 @@ export const sinceCasting = <const C extends Columns>(
   const SinceCasting = (props: InputProps<LinesReading>) => {
     const { entry, onEntry } = props;
     const from = entry?.from;
-    if (from === undefined) return <Input {...props} />;
+    if (from === undefined || !entry?.t) return <Input {...props} />;
     // A line more is counted like those above it; others are the reader's own.
-    const [first = ''] = entry!.t!.split('\n');
+    const [first] = entry.t.split('\n');
     return (
       <>
         <Input
           {...props}
-          onEntry={(typed) => onEntry(typed.t?.startsWith(first) ? { ...typed, from } : typed)}
+          onEntry={(typed) =>
+            onEntry(first && typed.t?.startsWith(first) ? { ...typed, from } : typed)
+          }
         />
-        <Another entry={entry!} from={from} onEntry={onEntry} />
+        <Another entry={entry} from={from} onEntry={onEntry} />
       </>
     );
   };
