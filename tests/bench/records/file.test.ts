@@ -435,6 +435,11 @@ describe('the table for spreadsheets', () => {
     expect(row).toContain('12.5');
   });
 
+  test('has a question mark for the density of a correction that is not known', () => {
+    const corrections = [{ weighed: 0, foam: 0.003 }, { weighed: 640 }];
+    expect(toCsv([blankRecord({ corrections })])).toContain(',2,"?; 640",');
+  });
+
   test('shows what cannot be read as an amount as it was typed', () => {
     const csv = toCsv([
       blankRecord({
