@@ -1,8 +1,11 @@
-import { expect, test } from 'vitest';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { afterEach, expect, test, vi } from 'vitest';
 import type { Editor } from '../../src/bench/records/editor.ts';
 import { blankRecord } from '../../src/bench/records/record.ts';
 import type { Correcting } from '../../src/bench/run.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { BatchOutcome } from '../../src/worksheets/shared/BatchOutcome.tsx';
 import { addWords } from '../../src/worksheets/shared/correction-advice.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
 import { correctionWords } from '../../src/worksheets/shared/record-words.ts';
@@ -14,6 +17,8 @@ import { gasDoubt } from '../../src/worksheets/shared/run-gas.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
 import { put } from '../../src/worksheets/shared/run-put.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
+
+afterEach(() => void vi.unstubAllGlobals());
 
 const say = speaker('metric');
 const in_ = (t: string, u: string) => ({ t, u, s: 'metric' as const });
@@ -102,6 +107,17 @@ test('it is written down with its correction, and did not share in it', () => {
   expect(correctionWords(half, say)).toBe(
     '900\u00a0kg/m³, 5.6\u00a0kg taken out, then 4.4\u00a0kg of base mix added',
   );
+  // What a file lost of the density leaves the yield open, and the bucket tells of the foam all the same.
+  vi.stubGlobal('document', { body: { dataset: {} } });
+  const told = (weighed: number) => {
+    const [made] = half.corrections;
+    const lost = { ...half, corrections: [{ ...made!, weighed }] };
+    return renderToString(h(BatchOutcome, { record: lost, say }));
+  };
+  expect(told(900)).toContain('Yield');
+  expect(told(0)).not.toMatch(/Yield|look at it again/);
+  expect(told(0)).toContain('is not known, so the yield is not either');
+  expect(told(0)).toContain('Foam that survived');
   const says = (of: typeof record) => {
     const reckoned = reckon(of);
     return [reckoned.ok && reckoned.verdict.finding, gasDoubt(runReadings(of, say), say)];

@@ -4,7 +4,7 @@ import { type Doubts, judgeBatch, type Verdict } from './verdict.ts';
 
 /** One correction, SI: what it weighed, the mix taken out before it, and the foam or base mix added. */
 interface Corrected {
-  /** kg/m³ */
+  /** kg/m³; 0: not known. */
   readonly weighed: number;
   /** kg */
   readonly out?: number;
@@ -27,8 +27,9 @@ const sumOf = (amounts: readonly (number | undefined)[]) =>
  * added that differ from what the corrections say are parted as those are. No range is published: a balance of mass.
  *
  * @param batch all that went in, as `reconcile` takes it; `corrections` in their order
- * @returns `batch`: of what is in the mixer; `share` of the first amounts in it; `mass` kg and `volume` m³ taken out
- * @throws {DomainError} as much taken out as there is, or of a mix without a density
+ * @returns `batch`: of what is in the mixer; `share` of the first amounts in it; `mass` kg and `volume` m³ taken out,
+ *   undefined where the density of some of it is not known
+ * @throws {DomainError} as much taken out as there is, or a density below nothing
  * @source navedtra-14071 (absolute volume)
  */
 export function inMixer<B extends BatchWeighed>(batch: B, corrections: readonly Corrected[]) {
@@ -41,16 +42,17 @@ export function inMixer<B extends BatchWeighed>(batch: B, corrections: readonly 
     base: sumOf(corrections.map((c) => c.base)),
   };
   const part = (sum: number, of: number, x = 0) => (of > 0 ? (sum * x) / of : 0);
-  let [share, foamAdded, baseAdded, volume] = [1, 0, 0, 0];
+  let [share, foamAdded, baseAdded] = [1, 0, 0];
+  let volume: number | undefined = 0;
   for (const { weighed, out = 0, foam, base } of corrections) {
     const there = share * first + baseAdded + foamDensity * foamAdded;
     demand('mix taken out', out, 'mass', { min: 0, max: there, belowMax: true });
-    demand('weighed', weighed, 'density', { min: 0, aboveMin: out > 0 });
+    demand('weighed', weighed, 'density', { min: 0 });
     const kept = 1 - out / there;
     share *= kept;
     foamAdded = kept * foamAdded + part(batch.foamAdded, told.foam, foam);
     baseAdded = kept * baseAdded + part(batch.baseAdded, told.base, base);
-    if (out > 0) volume += out / weighed;
+    if (out > 0) volume = weighed > 0 && volume !== undefined ? volume + out / weighed : undefined;
   }
   return {
     batch: {
@@ -69,6 +71,9 @@ export function inMixer<B extends BatchWeighed>(batch: B, corrections: readonly 
   };
 }
 
+/** A verdict whose yield is undefined where the volume of what was taken out is not known. */
+export type VerdictCorrected = Omit<Verdict, 'yield'> & { readonly yield: number | undefined };
+
 /**
  * `judgeBatch` of a batch of which some may have been taken out before it was corrected: of what is in the mixer, with
  * what was taken out in its yield and its mass. No range is published.
@@ -80,14 +85,14 @@ export function judgeCorrected(
   batch: BatchWeighed & Particles,
   u: Doubts,
   corrections: readonly Corrected[],
-): Verdict {
+): VerdictCorrected {
   const { batch: left, share, mass, volume } = inMixer(batch, corrections);
   const scale = (name: string) => (FIRST.includes(name) ? share : 1);
   const doubts = Object.entries(u).map(([name, doubt]) => [name, scale(name) * doubt]);
   const found = judgeBatch(left, Object.fromEntries(doubts));
   return {
     ...found,
-    yield: found.yield + volume,
+    yield: volume === undefined ? undefined : found.yield + volume,
     massIn: found.massIn + mass,
     suspects: found.suspects.map((one) => ({ ...one, by: one.by / scale(one.reading) })),
   };

@@ -79,15 +79,14 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         ['Foam that survived', 'ratio', verdict.survival, { units: PERCENT, pm: u.survival }],
         ['Gas in the mix', 'ratio', verdict.air, { units: PERCENT, pm: u.air }],
       );
-    figures.push(
-      [
-        'w/c with the foam’s water',
-        'ratio',
-        verdict.waterCement,
-        { units: PLAIN, pm: u.waterCement },
-      ],
-      ['Yield', 'volume', verdict.yield, { units: LITRES, pm: u.yield }],
-    );
+    figures.push([
+      'w/c with the foam’s water',
+      'ratio',
+      verdict.waterCement,
+      { units: PLAIN, pm: u.waterCement },
+    ]);
+    if (verdict.yield !== undefined)
+      figures.push(['Yield', 'volume', verdict.yield, { units: LITRES, pm: u.yield }]);
     if (verdict.missing !== undefined)
       figures.push(['Went in, not found', 'mass', verdict.missing, { pm: verdict.uMissing }]);
   }
@@ -134,6 +133,12 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         <p class="note">
           By its plan it holds more than the cement, water, sand and foam written down here: so what
           went in is not held against what came out, and how much of its foam lived is not told.
+        </p>
+      )}
+      {reckoned.ok && reckoned.verdict.yield === undefined && (
+        <p class="note">
+          The density of some of the mix that was taken out is not known, so the yield is not
+          either.
         </p>
       )}
       {empty.length > 0 && (

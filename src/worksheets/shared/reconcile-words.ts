@@ -1,7 +1,7 @@
 import { READINGS } from '../../bench/records/readings.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
-import type { Verdict } from '../../core/records/verdict.ts';
+import type { VerdictCorrected } from '../../core/records/taken-out.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM, LITRES, PERCENT } from './amounts.ts';
@@ -27,7 +27,7 @@ const KIND_OF: Readonly<Record<keyof BatchWeighed, Kind>> = {
 const HARDLY = 10;
 
 /** “the bucket, full of blended mix, would have to be 0.31 kg more”. */
-function suspectWords({ suspects }: Verdict, say: Say): string {
+function suspectWords({ suspects }: VerdictCorrected, say: Say): string {
   const [first, second] = suspects;
   if (!first) return 'Weigh everything once more.';
   const kind = KIND_OF[first.reading];
@@ -49,7 +49,7 @@ function suspectWords({ suspects }: Verdict, say: Say): string {
 }
 
 /** What the readings of a batch say together, in one or two sentences. */
-export function reconcileJudgement(verdict: Verdict, say: Say): Judgement {
+export function reconcileJudgement(verdict: VerdictCorrected, say: Say): Judgement {
   const share = withPm(say, verdict.survival, verdict.u.survival, 'ratio', PERCENT);
   const { finding, mostMissing = 0, massIn } = verdict;
   const kilograms = say(Math.abs(mostMissing), 'mass', { significant: 2 });

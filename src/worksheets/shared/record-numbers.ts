@@ -11,8 +11,8 @@ import {
 import { FREEZES_AT, tooYoungToEstimate } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import type { BatchWeighed } from '../../core/records/reconcile.ts';
-import { judgeCorrected } from '../../core/records/taken-out.ts';
-import type { Doubts, Verdict } from '../../core/records/verdict.ts';
+import { judgeCorrected, type VerdictCorrected } from '../../core/records/taken-out.ts';
+import type { Doubts } from '../../core/records/verdict.ts';
 import { doubtAbout } from '../../islands/engine/doubt.ts';
 import { readNumber } from '../../islands/engine/read-number.ts';
 import { speaker } from '../../islands/engine/say.ts';
@@ -40,7 +40,7 @@ function weighed(record: BatchRecord, name: (typeof WEIGHED)[number] | 'dryMass'
 const METRIC = speaker('metric');
 
 export type Reckoned =
-  | { readonly ok: true; readonly verdict: Verdict }
+  | { readonly ok: true; readonly verdict: VerdictCorrected }
   /** What is still to be written down, or says none where there was some; and the readings that cannot be. */
   | {
       readonly ok: false;

@@ -70,12 +70,24 @@ describe('mix taken out before a correction', () => {
     expect(Math.abs(by) / u.cement).toBeCloseTo(doubts, 9);
   });
 
+  test('of a density that is not known leaves the yield open, and nothing else', () => {
+    const lost = [{ ...out[0]!, weighed: 0 }];
+    const { yield: made, ...rest } = judgeCorrected(batch, u, lost);
+    const { yield: _, ...known } = judgeCorrected(batch, u, out);
+    expect(made).toBeUndefined();
+    expect(rest).toEqual(known);
+    // One known beside it does not make up for it.
+    const more = { weighed: 900, out: 0.5 };
+    expect(inMixer(batch, [...lost, more]).volume).toBeUndefined();
+    expect(inMixer(batch, [more, ...lost]).volume).toBeUndefined();
+  });
+
   test('what cannot be is refused', () => {
     const refused = (of: object) => () => inMixer(batch, [{ weighed: 1000, out: 1, ...of }]);
     const by = (quantity: string) => expect.objectContaining({ quantity });
     expect(refused({ out: 11.13 })).toThrow(by('mix taken out'));
     expect(refused({ out: -1 })).toThrow(by('mix taken out'));
-    expect(refused({ weighed: 0 })).toThrow(by('weighed'));
+    expect(refused({ weighed: -1 })).toThrow(by('weighed'));
     expect(refused({ out: 11.11 })).not.toThrow();
     expect(() => inMixer(batch, [{ weighed: 0 }, ...out])).not.toThrow();
   });
