@@ -82,6 +82,8 @@ export interface Worksheet<F extends Fields = Fields, R = unknown> {
    * the ± of a result is larger than the result, and that is a fault (`engine/doubt.ts`).
    */
   readonly judge: (result: R, values: Values<F>, say: Say, kept?: KeptResults) => Judgement;
+  /** Readings that are to be checked first: said before the verdict, which is no longer `good`. A `stop` stands without. */
+  readonly doubts?: (result: R, values: Values<F>, say: Say) => string | undefined;
   /** The bench keys of what else its verdict looks at, in `kept`: results of other worksheets that no field takes. */
   readonly minds?: readonly string[];
   /**

@@ -246,6 +246,26 @@ describe('readings that cannot tell', () => {
     },
   );
 
+  test('a base mix far wetter than its ± is told so, however coarse the jug', () => {
+    const found = judged(
+      '1.68',
+      { t: '1', u: 'L' },
+      { 'mix.waterCement': { t: '0.65' }, 'base-check.tare': { t: '0.15', u: 'kg' } },
+    );
+    expect(found.pm).toBeGreaterThan(0.02);
+    expect(found.say).toMatch(/^Wetter than meant/);
+  });
+
+  test('where the cement’s density leaves most open, that is asked for', () => {
+    const exact = { t: '1', u: 'L', p: '0' };
+    const found = judged('2.04', exact, {
+      'jug.tare': { t: '0.15', u: 'kg', p: '0' },
+      'base-check.full': { t: '2.04', u: 'kg', p: '0' },
+      'mix.cementDensity': { t: '3150', u: 'kg/m3', p: '100' },
+    });
+    expect(found.say).toMatch(/^Find the cement’s own density/);
+  });
+
   test('a larger jug is known no closer, by its share', () => {
     const tenfold = judged('19.55', { t: '10', u: 'L' }, { 'jug.tare': { t: '0.65', u: 'kg' } });
     const sure = judged(

@@ -2,24 +2,25 @@ import type { LogProblem } from './log.ts';
 import type { Reading } from './log-order.ts';
 import { DAY, HOUR } from './units.ts';
 
+/** Clocks that fall by no more than this are of a log whose newest row stands first, s. A choice. */
+const FALL = DAY / 4;
+
 /**
- * Whether clocks count to twelve twice a day and do not say which half: one falls from 12 to 1 on the same date, or
- * on none, and none is before 1:00 or from 13:00 on. Readings as they stand in the log. No range: bookkeeping.
+ * Whether clocks count to twelve twice a day and do not say which half: none is before 1:00 or from 13:00 on, and on the
+ * same date, or on none, one falls from 12 to 1, or by 6 to 12 h among more that rise. Readings as they stand in the
+ * log. No range: bookkeeping.
  * @source common-practice
  */
 export function isTwelveHours(readings: readonly Reading[]): boolean {
   const hours = readings.map(({ seconds }) => Math.floor((seconds % DAY) / HOUR));
+  if (!hours.every((hour) => hour >= 1 && hour <= 12)) return false;
+  const steps = readings.slice(1).map(({ seconds }, i) => seconds - readings[i]!.seconds);
+  const falls = steps.filter((step) => step < -FALL && step > -DAY / 2);
   return (
-    hours.every((hour) => hour >= 1 && hour <= 12) &&
-    readings.some(
-      ({ seconds }, i) =>
-        hours[i] === 1 && hours[i - 1] === 12 && seconds < readings[i - 1]!.seconds,
-    )
+    (falls.length > 0 && steps.filter((step) => step > 0).length > falls.length) ||
+    steps.some((step, i) => step < 0 && hours[i] === 12 && hours[i + 1] === 1)
   );
 }
-
-/** Clocks that fall by no more than this are of a log whose newest row stands first, s. A choice. */
-const FALL = DAY / 4;
 
 /**
  * Readings of a log that gives only the clock, s after midnight, with the days that it passes: each begun goes to

@@ -60,7 +60,14 @@ export function answer(
       result,
       numbers,
       judgement:
-        waiting ?? withDoubt(sheet.judge(result, values, say, kept), sheet, numbers, doubt, say),
+        waiting ??
+        withDoubt(
+          checkedFirst(sheet.judge(result, values, say, kept), sheet.doubts?.(result, values, say)),
+          sheet,
+          numbers,
+          doubt,
+          say,
+        ),
       notes: sheet.notes?.(result, values, say) ?? [],
     };
   } catch (error) {
@@ -135,3 +142,12 @@ function blame(sheet: AnyWorksheet, reading: Reading, error: DomainError, say: S
     say: line ? `Line ${line}. ${words}` : words,
   };
 }
+
+/** What is doubted stands before what else there is to look at, and a praise holds only if it stands. */
+const checkedFirst = (judged: Judgement, doubts: string | undefined): Judgement =>
+  !doubts || judged.verdict === 'stop'
+    ? judged
+    : {
+        verdict: 'look',
+        say: `${doubts} ${judged.verdict === 'good' ? 'If it stands: ' : ''}${judged.say}`,
+      };

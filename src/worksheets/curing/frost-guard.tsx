@@ -181,14 +181,11 @@ export default worksheet({
       note: 'by the lowest growth curve, from the low end',
     },
   },
+  doubts: (_, { strength28 }, say) => strongCubes(strength28, say),
   judge: ({ known, guard, safe, cold, frozen, atFreeze, warmest }, v, say) => {
     const hot = heatDoubt(warmest, say);
     if (hot?.verdict === 'stop') return hot;
-    const passed = oneText(
-      passedFrostWords(known, v.castAt, say),
-      hot?.say,
-      strongCubes(v.strength28, say),
-    );
+    const passed = oneText(passedFrostWords(known, v.castAt, say), hot?.say);
     const { oneFreeze, repeated, cured, firstFreeze, frozenFor } = guard;
     const near = atFreeze === undefined ? [] : [atFreeze];
     const mpa = (pa: number, marks: readonly number[] = near, significant = 2) =>

@@ -110,6 +110,7 @@ export default worksheet({
       significant: 2,
     },
   },
+  doubts: (_, v, say) => slipWords(v, say),
   judge: ({ mix, heat }, v, say) => {
     const { waterAt, wanted } = v;
     const t = (kelvin: number) => say(kelvin, 'temperature');
@@ -126,8 +127,6 @@ export default worksheet({
       };
     const warmth = mixWarmth(mix.temperature, say);
     if (warmth?.verdict === 'stop') return { ...warmth, say: `${warmth.say} ${water}` };
-    const slip = slipWords(v, say);
-    if (slip) return { verdict: 'look', say: slip };
     const frozen = [
       ...(v.sand > 0 && v.sandAt <= FREEZES_AT ? ['sand'] : []),
       ...(v.foam > 0 && v.foamAt <= FREEZES_AT ? ['foaming solution'] : []),

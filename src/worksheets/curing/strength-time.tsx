@@ -164,7 +164,11 @@ export default worksheet({
       significant: 2,
     },
   },
-  judge: ({ now, fit, tested, frozen }, { age, since, frost, results }, say) => {
+  doubts: ({ fit, tested }, { results }, say) =>
+    fit && tested
+      ? strongCubes(Math.max(...results.map(({ strength }) => strength)), say)
+      : undefined,
+  judge: ({ now, fit, tested, frozen }, { age, since, frost }, say) => {
     if (frozen && !fit)
       return { verdict: 'stop', say: `${frozenWords(frost!, since, say)} Test a piece of it.` };
     if (!now)
@@ -180,8 +184,6 @@ export default worksheet({
         verdict: 'look',
         say: `Somewhere between ${low} and ${high} now: a forecast of the kind, not of this part. Test a cube or a bar of the batch before you rely on any of it.`,
       };
-    const strong = strongCubes(Math.max(...results.map(({ strength }) => strength)), say);
-    if (strong) return { verdict: 'look', say: strong };
     if (frozen)
       return {
         verdict: 'look',

@@ -116,7 +116,9 @@ export default worksheet({
       note: 'two thirds of twice the limit; common practice, no source',
     },
   },
-  judge: (r, { mass, special, horizontal, careful, farReach }, say) => {
+  doubts: (_, { horizontal, careful, farReach }, say) =>
+    shortReach([horizontal, ...(careful === 'yes' ? [farReach] : [])], say),
+  judge: (r, { mass, special }, say) => {
     const { ruling, changes } = r;
     // A load above its limit does not read as that.
     const load = saidApart(mass, 'mass', [ruling.weightLimit, r.constant], say);
@@ -150,8 +152,6 @@ export default worksheet({
         verdict: 'stop',
         say: `${load} is above the ${limit} of this lift${where}, and no one better way of lifting it is enough.${help} Do that and more. ${handsOrGear(mass, ruling.weightLimit, say)}`,
       };
-    const short = shortReach([horizontal, ...(careful === 'yes' ? [farReach] : [])], say);
-    if (short) return short;
     if (ruling.liftingIndex > INDEX_AIM)
       return {
         verdict: 'look',

@@ -142,6 +142,7 @@ export default worksheet({
       note: 'from memory, for ordinary concrete',
     },
   },
+  doubts: ({ ofBars }, v, say) => (ofBars ? strongBars(v.mean, v.density, say) : undefined),
   judge: (r, v, say) => {
     const { use, held, best, bestStress, freed, stripping, oneBar, ofBars, young, frozen, mass } =
       r;
@@ -202,8 +203,6 @@ export default worksheet({
         say: `Moved ${way} it may crack at a jerk: at worst it asks for ${share} of the strength, and ${jerked} with a jerk. ${waitWords(r, v, say)}${instead}`,
       };
     const bends = `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk.`;
-    const strong = ofBars && strongBars(v.mean, v.density, say);
-    if (strong) return { verdict: 'look', say: `${strong} By them: ${bends}${instead}` };
     if (oneBar)
       return {
         verdict: 'look',

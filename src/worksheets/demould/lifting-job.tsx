@@ -83,6 +83,11 @@ export default worksheet({
       of: (r) => r.verdicts[r.order[0]?.given ?? 0]?.weightLimit,
     },
   },
+  doubts: (_, { tasks }, say) =>
+    shortReach(
+      tasks.map(({ horizontal }) => horizontal),
+      say,
+    ),
   judge: ({ compositeIndex, order, best }, { tasks, form, special }, say) => {
     const beyond = uncovered(special, 'the index as too low');
     if (beyond) return beyond;
@@ -106,11 +111,6 @@ export default worksheet({
         say: `Together ${index}: many are at raised risk from such work. Begin with ${worst}; it counts for most.`,
       };
     const enough = best && best.compositeIndex <= INDEX_AIM;
-    const short = shortReach(
-      tasks.map(({ horizontal }) => horizontal),
-      say,
-    );
-    if (short && (enough || compositeIndex <= INDEX_AIM)) return short;
     if (compositeIndex > INDEX_AIM) {
       const help = best
         ? ` What helps most: ${changeWords(best.change, say)}. Begin with ${worst}.`

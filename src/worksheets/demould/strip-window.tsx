@@ -114,9 +114,11 @@ export default worksheet({
       note: 'at 20\u00a0°C (68\u00a0°F); the coldest taken as no colder than 0\u00a0°C (32\u00a0°F)',
     },
   },
+  doubts: (_, { strengthFrom, mean, density }, say) =>
+    strengthFrom === 'bars' ? strongBars(mean, density, say) : undefined,
   judge: (
     { window, cold, warm, frost, thawed, frozen },
-    { now, share, strengthFrom, bars, mean, low, density, frost: first, cold: coldest },
+    { now, share, strengthFrom, bars, mean, low, frost: first, cold: coldest },
     say,
   ) => {
     const hot = heatDoubt(warm, say);
@@ -147,8 +149,6 @@ export default worksheet({
         verdict: 'stop',
         say: `Leave it. It is not to be expected before ${time(window.earliest)} after casting. Keep it covered.${odd}`,
       };
-    const strong = strengthFrom === 'bars' && strongBars(mean, density, say);
-    if (strong) return { verdict: 'look', say: `${strong} ${TEST_IT}${odd}` };
     if (window.latest === undefined && frost !== undefined)
       return {
         verdict: 'look',

@@ -125,13 +125,12 @@ export default worksheet({
     },
     volume: { label: 'Volume', kind: 'volume', of: (r) => r.found.volume, units: LITRES },
   },
-  judge: ({ found, film, dry }, { mass, wrapped, oven }, say) => {
+  doubts: ({ film }, { mass, wrapped }, say) =>
+    film > FILM_MOST
+      ? `Weigh it in its film again: by ${say(wrapped, 'mass', { plain: true })} wrapped and ${say(mass, 'mass', { plain: true })} bare the film would be ${say(film, 'ratio', { units: PERCENT, significant: 2 })} of the piece. Film taken for so heavy puts the density wrong.`
+      : undefined,
+  judge: ({ found, dry }, { oven }, say) => {
     const density = say(found.density, 'density', { units: DENSITY });
-    if (film > FILM_MOST)
-      return {
-        verdict: 'look',
-        say: `Weigh it in its film again: by ${say(wrapped, 'mass', { plain: true })} wrapped and ${say(mass, 'mass', { plain: true })} bare the film would be ${say(film, 'ratio', { units: PERCENT, significant: 2 })} of the piece. Film taken for so heavy puts the density wrong.`,
-      };
     if (!dry)
       return {
         verdict: 'look',

@@ -171,7 +171,7 @@ export default worksheet({
   notes: ({ fit, line, quarter, half, together }, v, say) => [
     ...(together > v.error
       ? [
-          `The limits hold the ± of the foam’s density, ${say(together * v.foamDensity, 'density', { units: FOAM, significant: 2 })}: all shares follow it. Weigh the foam for closer ones, or weigh the liquid, which asks no density.`,
+          `The limits hold the ± of the foam’s density, ${say(together * v.foamDensity, 'density', { units: FOAM, significant: 2 })}: all shares follow it. Weigh the foam for closer ones, or weigh the liquid: by mass the density does not count.`,
         ]
       : []),
     ...(line && quarter !== undefined && half !== undefined

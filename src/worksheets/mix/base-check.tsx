@@ -41,6 +41,13 @@ function cementBy(plan: number, ratios: { waterCement: number; sandCement: numbe
 /** What a slip may lie in. */
 const JUG = 'the jug empty, full, and its volume with water';
 
+/** What makes the w/c surer, by what most of its ± comes from. */
+const SURER = {
+  jug: 'Weigh the jug’s volume with water, or take a finer scale',
+  cement: 'Find the cement’s own density',
+  plan: 'Look at the base mix density by the plan',
+} as const;
+
 /** More than this share of the cement is no correction but a slip. A line of our own, no source. */
 const MOST_ADDED = 0.5;
 
@@ -134,8 +141,13 @@ export default worksheet({
       { ...v, vessel: v.jug },
       { full: pm.full, tare: pm.tare, vessel: pm.jug },
     );
-    const doubt = Math.hypot(check.perDensity * weighing, check.perSpace * space);
-    const doubtful = doubt > NEAR;
+    const [byJug, bySpace] = [check.perDensity * weighing, check.perSpace * space].map(Math.abs);
+    const doubt = Math.hypot(byJug!, bySpace!);
+    // However coarse the jug, three times its ± is no chance.
+    const doubtful = doubt > NEAR && Math.abs(off) < 3 * doubt;
+    // What most of the doubt comes from.
+    const rest = v.plan === undefined ? SURER.cement : SURER.plan;
+    const surer = bySpace! <= byJug! ? SURER.jug : rest;
     const slip =
       check.waterCement < BASE_WATER_CEMENT.min ||
       Math.max(check.addCement, check.addWater) > MOST_ADDED * v.cement;
@@ -144,7 +156,7 @@ export default worksheet({
     // Only a correction that should be made is shown as an amount.
     const add = worthIt(off) && !slip && !doubtful && !dryAsMeant ? check : undefined;
     const plain = Math.abs(cementDensity / v.cementDensity - 1) < SAME_CEMENT;
-    return { measured, check, wanted, off, slip, doubt, doubtful, dryAsMeant, add, plain };
+    return { measured, check, wanted, off, slip, doubt, doubtful, surer, dryAsMeant, add, plain };
   },
   results: {
     ratio: {
@@ -189,7 +201,7 @@ export default worksheet({
     },
   },
   judge: (
-    { check, wanted, off, slip, doubt, doubtful, dryAsMeant, plain },
+    { check, wanted, off, slip, doubt, doubtful, surer, dryAsMeant, plain },
     { cement, cementDensity },
     say,
   ) => {
@@ -202,7 +214,7 @@ export default worksheet({
     if (doubtful)
       return {
         verdict: 'look',
-        say: `Weigh the jug’s volume with water, or take a finer scale, and type each ±: these readings tell the w/c to ±\u00a0${say(doubt, 'count', { significant: 2 })}, and cannot tell a base mix that is off by ${NEAR} from one as meant.`,
+        say: `${surer}, and type each ±: these readings tell the w/c to ±\u00a0${say(doubt, 'count', { significant: 2 })}, and cannot tell a base mix that is off by ${NEAR} from one as meant.`,
       };
     if (dryAsMeant)
       return {

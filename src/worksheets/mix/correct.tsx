@@ -180,8 +180,11 @@ export default worksheet({
     const load = Math.max(parts, keptValue(kept[LOAD_MASS]) ?? 0);
     const grown = ownParts || isOwn(kept, OWN_AMOUNT) ? grownWords(mass, load, say) : undefined;
     const add = `${tooMuch(off, tolerance / target, say)}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`;
-    const words = [grown, grown ? `If both stand: ${add}` : add, waterDoubt(v, say)];
-    return { verdict: 'look', say: words.filter(Boolean).join(' ') };
+    const doubts = [grown, waterDoubt(v, say)].filter(Boolean);
+    return {
+      verdict: 'look',
+      say: doubts.length > 0 ? `${doubts.join(' ')} If all stands: ${add}` : add,
+    };
   },
   notes: () => [
     'Exact for foam that all survives. Some breaks while it is folded in, so a corrected mix tends to come out a little heavy.',

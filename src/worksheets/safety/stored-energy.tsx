@@ -21,7 +21,7 @@ const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
 const SLAB = demo.slab.length * demo.slab.width * demo.slab.thickness * demo.wetDensity;
 const LID = 1;
 /** Vessels of workshop air are seldom marked with more, Pa. From memory. */
-const OFTEN_MARKED = fromUnit(16, 'pressure', 'bar');
+const OFTEN_MARKED = fromUnit(21, 'pressure', 'bar');
 /** Nor does any sheet of this handbook work with more air than this, Pa. A choice. */
 const EVER_MARKED = fromUnit(40, 'pressure', 'bar');
 
@@ -141,6 +141,10 @@ export default worksheet({
       note: 'the measure of the law: above 50 the European safety requirements apply to a simple vessel',
     },
   },
+  doubts: (_, { marking = 0, gauge }, say) =>
+    marking > EVER_MARKED || (marking > OFTEN_MARKED && gauge > inPsi(marking))
+      ? `Read its plate again, the number and the unit (bar, psi or kPa): ${say(marking, 'pressure', { units: BAR })} is much for a vessel of workshop air (from memory). Fill it no further until you know.`
+      : undefined,
   judge: ({ held }, { gauge, made, marking, relief }, say) => {
     const energy = say(held.isentropic, 'energy', { units: ENERGY, significant: 2 });
     if (gauge === 0)
@@ -182,11 +186,6 @@ export default worksheet({
       return {
         verdict: 'stop',
         say: `You have not said that it has a relief valve. Without one nothing but attention holds back ${energy}: look for it, and for its setting.`,
-      };
-    if (marking > EVER_MARKED || (marking > OFTEN_MARKED && gauge > inPsi(marking)))
-      return {
-        verdict: 'look',
-        say: `Read its plate again, the number and the unit (bar, psi or kPa): ${say(marking, 'pressure', { units: BAR })} is much for a vessel of workshop air (common practice, no source). Fill it no further until you know.`,
       };
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {

@@ -123,14 +123,11 @@ export function uncovered(special: string, taken: string): Judgement | undefined
  * Why the shortest of some reaches, m, is not to be believed; undefined where it is. No hands come so near: the
  * method begins where the body leaves off, and counts what is shorter as that.
  */
-export function shortReach(reaches: readonly number[], say: Say): Judgement | undefined {
+export function shortReach(reaches: readonly number[], say: Say): string | undefined {
   const shortest = Math.min(...reaches);
   if (shortest >= justUnder(NEAREST_REACH, SLIVER)) return undefined;
   const cm = (metres: number) => say(metres, 'length', { units: CM, plain: true });
-  return {
-    verdict: 'look',
-    say: `Measure the reach again, from between the ankles to between the hands: ${cm(shortest)} is less than the body leaves, and counts as ${cm(NEAREST_REACH)}, the least in the method.`,
-  };
+  return `Measure the reach again, from between the ankles to between the hands: ${cm(shortest)} is less than the body leaves. It counts as the least in the method, 25\u00a0cm (10\u00a0in).`;
 }
 
 /** What the method is for, under one lift and under several. */

@@ -21,5 +21,5 @@ export const softenedOrSlip = (
   softEnoughForFoam(total) &&
   alkalinity !== undefined &&
   alkalinity > Math.max(LITTLE, MOST_ALKALINITY * total)
-    ? `Look at the unit of the hardness: beside an alkalinity of ${say(alkalinity, 'hardness', { units: ALKALINITY })} only softened or soda water has as little as ${say(total, 'hardness', { units: HARDNESS })}. If yours is one, ${then}; if not, the number is a slip, or one in °dH, gpg or g/L.`
+    ? `Look at the unit of the hardness: beside an alkalinity of ${say(alkalinity, 'hardness', { units: ALKALINITY })} hardly any but softened or soda water has as little as ${say(total, 'hardness', { units: HARDNESS })} (from memory). If yours is one, ${then}; if not, the number is a slip, or one in °dH, gpg or g/L.`
     : undefined;

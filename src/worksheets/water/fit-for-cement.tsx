@@ -19,8 +19,8 @@ const IONS = ['chloride', 'sulfate', 'sodium', 'potassium', 'nitrate'] as const;
 const READS_OVER = 1.1;
 /** Natural water is not so caustic: something has been washed or dissolved in it. Common practice, no source. */
 const WASH_WATER = 9;
-/** Nor is lime water, 12.45 at 25 °C: this is lye. Common practice, no source. */
-const LYE = 12.5;
+/** Nor is lime water, 13.0 where it is cold, at 10 °C: this is lye. From memory. */
+const LYE = 13;
 /** What was read stands in the working as it was read: 22 mg/L, not 22.0. */
 const READ = { plain: true, significant: 3 } as const;
 /** Sea water holds some 20 g/L of chloride: it is judged, not refused. */

@@ -51,7 +51,11 @@ verdicts(canILift, slab, [
   [{ mass: '1 kg', special: 'unstable' }, 'stop', /does not cover/],
   // It begins at 25 cm, where the body leaves off, and what is shorter is sooner another unit.
   [{ mass: '5 kg', horizontal: '25 cm' }, 'good', /is within/],
-  [{ mass: '5 kg', horizontal: '24.9 cm' }, 'look', /^Measure the reach again.* counts as 25/],
+  [
+    { mass: '5 kg', horizontal: '24.9 cm' },
+    'look',
+    /^Measure the reach again.* the least in the method, 25/,
+  ],
   [{ mass: '5 kg', horizontal: '40 mm' }, 'look', /4\scm is less than the body leaves/],
   [{ mass: '40 kg', horizontal: '4 cm' }, 'stop', /best posture there is/],
   [{ mass: '5 kg', careful: 'yes', farReach: '4.5 cm' }, 'look', /Measure the reach again/],
@@ -112,8 +116,23 @@ verdicts(handling, carried, [
   [{ ...bars(200), beside: 'unsaid' }, 'look', /Say so above/],
   // 450 psi, neat cement of 600 kg/m³ (ACI 523.1R), times 0.35: 1086 kPa; of 1500, 39 MPa, 13 650.
   [bars(1080), 'good', /asks for at most/],
-  [bars(1880, 2250), 'look', /^Check the force.*2250\skPa is above 1090\skPa.* By them: Moved/],
-  [{ ...bars(1880, 2250), bars: '1' }, 'look', /^Check the force/],
+  [
+    bars(1880, 2250),
+    'look',
+    /^Check the force.*2250\skPa is above 1090\skPa.* If it stands: Moved/,
+  ],
+  [
+    { ...bars(1880, 2250), bars: '1' },
+    'look',
+    /^Check the force.* Of one bar the low end is a guess/,
+  ],
+  // A doubt hides nothing else that is to be looked at, nor a stop.
+  [
+    { ...bars(1880, 2250), thickness: '285 mm' },
+    'look',
+    /^Check the force.* for one person in the best posture/,
+  ],
+  [{ ...bars(1880, 2250), beside: 'other' }, 'look', /^Check the force.* kept elsewhere/],
   [{ ...bars(1880, 2250), density: '1500 kg/m3' }, 'good', /asks for at most/],
   [{ ...bars(1880, 2250), density: '300 kg/m3' }, 'good', /asks for at most/],
   // 23 kg, of 81 kg/m²·m: 283.9 mm.

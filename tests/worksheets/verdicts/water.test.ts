@@ -227,12 +227,12 @@ const report = {
 
 verdicts(fitForCement, report, [
   [{}, 'good', /Within every limit/],
-  // Natural waters hold up to 2000 mg/L; none is past pH 9, nor lime water past 12.5.
+  // Natural waters hold up to 2000 mg/L; none is past pH 9, nor cold lime water past 13.
   [{ dissolvedSolids: '2010 mg/L' }, 'look', /more than natural waters do/],
   [{ pH: '9' }, 'good', /Within every limit/],
   [{ pH: '9.1' }, 'look', /wash water or lye/],
-  [{ pH: '12.5' }, 'look', /wash water or lye/],
-  [{ pH: '12.6' }, 'stop', /So caustic a water is lye/],
+  [{ pH: '13' }, 'look', /wash water or lye/],
+  [{ pH: '13.1' }, 'stop', /So caustic a water is lye/],
   // EN 1008: 2000 mg/L of sulfate; chloride of 4500 mg/L without steel, 1000 with it, 500 prestressed.
   [{ sulfate: '1990 mg/L', dissolvedSolids: '' }, 'look', /more than natural waters do/],
   [{ sulfate: '2010 mg/L', dissolvedSolids: '' }, 'stop', /Beyond a limit: sulfate/],
