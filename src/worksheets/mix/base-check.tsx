@@ -9,7 +9,7 @@ import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { densityDoubt } from '../shared/correction-advice.ts';
+import { densityDoubt } from '../shared/density-doubt.ts';
 import { sandCement, waterCement } from '../shared/recipe.ts';
 import { counts, helpedCementDensity, pasteWaterCement, solutionCement } from './recipe-fields.ts';
 

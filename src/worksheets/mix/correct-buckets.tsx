@@ -13,7 +13,6 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import {
-  densityDoubt,
   doubtWords,
   hasRoom,
   insteadOfAmount,
@@ -21,6 +20,7 @@ import {
   mixAdvice,
   spentJudgement,
 } from '../shared/correction-advice.ts';
+import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { correctFields } from './correct-fields.ts';

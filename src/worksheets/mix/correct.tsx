@@ -9,7 +9,6 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import {
   addWords,
-  densityDoubt,
   doubtWords,
   mixAdvice,
   overflows,
@@ -17,6 +16,7 @@ import {
   TO_EXAMPLE,
   vesselFor,
 } from '../shared/correction-advice.ts';
+import { densityDoubt } from '../shared/density-doubt.ts';
 import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from '../shared/own-plan.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';

@@ -53,17 +53,6 @@ function partOf(fix: Correction, share: number): Correction {
   };
 }
 
-/** A bucket as it was weighed, or the ± of that: kg and m³. */
-interface Weighing {
-  readonly tare: number;
-  readonly full: number;
-  readonly vessel: number;
-}
-
-/** The ± of a wet density, kg/m³. */
-export const densityDoubt = ({ tare, full, vessel }: Weighing, pm: Weighing): number =>
-  Math.hypot(pm.full, pm.tare, (pm.vessel * (full - tare)) / vessel) / vessel;
-
 /** What is left to do with a mix that its corrections did not bring home. `off`: the share above the target. */
 export interface Spent {
   readonly is: 'place' | 'another-mix';

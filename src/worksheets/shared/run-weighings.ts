@@ -3,7 +3,7 @@ import { foamDensity } from '../../core/foam/density.ts';
 import type { NumberReading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { FOAM, LITRES } from './amounts.ts';
-import { densityDoubt } from './correction-advice.ts';
+import { densityDoubt } from './density-doubt.ts';
 import { belowTare } from './record-words.ts';
 import type { RunReadings } from './run-readings.ts';
 
