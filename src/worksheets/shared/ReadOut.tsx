@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { ended } from '../../islands/ended.ts';
 import { useSettled } from '../../islands/hooks.ts';
 
@@ -12,7 +12,8 @@ export function ReadOut() {
   const [shown, show] = useState('');
   // A clock that goes on in the same part leaves the lines alone, and keeps nothing waiting.
   const settled = useSettled(shown);
-  useEffect(() => {
+  // At once: what is typed before the page is drawn is new too.
+  useLayoutEffect(() => {
     const part = place.current!.parentElement!;
     const lines = () =>
       [...part.querySelectorAll(LINES)].map((line) => ended(line.textContent.trim()));
