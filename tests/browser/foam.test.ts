@@ -13,6 +13,19 @@ afterEach(async () => {
   await opened.close();
 });
 
+/** Holds back the script that wakes worksheets, while the reader types, until what is returned is called. */
+async function heldBack(): Promise<() => void> {
+  let letGo = () => {};
+  const held = new Promise<void>((done) => {
+    letGo = done;
+  });
+  await opened.context.route(/_astro\/mount\./, async (route) => {
+    await held;
+    await route.continue();
+  });
+  return letGo;
+}
+
 /** A result as the page shows it. */
 const shown = (sheet: string, result: string) =>
   opened.page
@@ -51,16 +64,8 @@ test('every key is kept that is pressed while a worksheet wakes', async () => {
 
 test('a number, its ± and its unit given before a worksheet wakes are all kept', async () => {
   opened = await openPage('');
-  const { page, context } = opened;
-  // The script that wakes them is held back while the reader types.
-  let letGo = () => {};
-  const held = new Promise<void>((done) => {
-    letGo = done;
-  });
-  await context.route(/_astro\/mount\./, async (route) => {
-    await held;
-    await route.continue();
-  });
+  const { page } = opened;
+  const letGo = await heldBack();
   await opened.go('foam/weighing/');
   // The example's own number, too.
   await page.locator('#foam-density-tare').fill('0.85');
@@ -78,15 +83,8 @@ test('a number, its ± and its unit given before a worksheet wakes are all kept'
 
 test('what is typed before a worksheet wakes is of the unit that stood beside it', async () => {
   opened = await openPage('');
-  const { page, context } = opened;
-  let letGo = () => {};
-  const held = new Promise<void>((done) => {
-    letGo = done;
-  });
-  await context.route(/_astro\/mount\./, async (route) => {
-    await held;
-    await route.continue();
-  });
+  const { page } = opened;
+  const letGo = await heldBack();
   await page.evaluate(() => localStorage.setItem('suds.units', 'us'));
   await opened.go('foam/time-in-hand/');
   const tare = page.locator('#survival-jar-tare');

@@ -42,6 +42,9 @@ describe.concurrent('a run that was left, or not stored', () => {
     expect(await page.locator('[data-notice="clock"]').count()).toBe(0);
     const again = await clock();
     expect(again).not.toBe(started);
+    // Stored once typing rests; no hand is faster than that to another batch and back.
+    const made = new Date(JSON.parse(again!).start).toISOString();
+    await expect.poll(async () => (await stored(page))[0]!.foamMade).toBe(made);
 
     await page.getByRole('button', { name: 'Begin a batch' }).click();
     await step(0);

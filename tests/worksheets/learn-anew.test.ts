@@ -1,9 +1,8 @@
-import { afterAll, beforeEach, expect, test, vi } from 'vitest';
+import { afterAll, beforeEach, expect, test } from 'vitest';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
-import { FakeDatabase } from '../bench/records/fake-database.ts';
+import { stubDatabase, unstubDatabase } from '../bench/records/stub-database.ts';
 
 const own = demoBatches().map(({ invented: _, ...record }) => record);
-let db: FakeDatabase;
 let store: typeof import('../../src/bench/records/store.ts');
 let learned: typeof import('../../src/bench/learned.ts');
 let bench: typeof import('../../src/bench/store.ts');
@@ -11,31 +10,17 @@ let learnAnew: typeof import('../../src/worksheets/shared/learn-anew.ts').learnA
 let refuse: boolean;
 
 beforeEach(async () => {
-  db = new FakeDatabase();
   refuse = false;
-  vi.resetModules();
-  vi.doMock('idb', () => ({
-    openDB: async () => {
-      if (refuse) throw new Error('no');
-      return db;
-    },
-  }));
-  vi.stubGlobal(
-    'BroadcastChannel',
-    class {
-      postMessage() {}
-    },
-  );
+  stubDatabase(async (db) => {
+    if (refuse) throw new Error('no');
+    return db;
+  });
   store = await import('../../src/bench/records/store.ts');
   learned = await import('../../src/bench/learned.ts');
   bench = await import('../../src/bench/store.ts');
   ({ learnAnew } = await import('../../src/worksheets/shared/learn-anew.ts'));
 });
-afterAll(() => {
-  vi.doUnmock('idb');
-  vi.unstubAllGlobals();
-  vi.resetModules();
-});
+afterAll(unstubDatabase);
 
 const settling = () => learned.$learned.get().values['form.settling'];
 

@@ -66,15 +66,12 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
 }
 
 /** What is to be said of a conductivity that no such mix can have: the more it conducts, the cooler it comes out. */
-function ofConductivity({ conductivity, most }: Worked, say: Say): Judgement | undefined {
+function ofConductivity({ conductivity, most }: Worked, say: Say): string | undefined {
   if (conductivity <= OVER * most) return undefined;
   const [own, limit] = [conductivity, most].map((each) =>
     say(each, 'conductivity', { significant: 2 }),
   );
-  return {
-    verdict: 'look',
-    say: `Check the conductivity and its unit: ${own} is far above ${limit}, the most that paste, sand and wet gas of this mix can conduct, and the more it conducts, the cooler it comes out here.`,
-  };
+  return `Check the conductivity and its unit: ${own} is far above ${limit}, the most that paste, sand and wet gas of this mix can conduct, and the more it conducts, the cooler it comes out here.`;
 }
 
 /** What a face sees, and what there is to do where it gets too cold. */
@@ -187,12 +184,12 @@ export default worksheet({
       significant: 2,
     },
   },
+  doubts: (r, _, say) => ofConductivity(r, say),
   judge: (r, v, say) => {
     const air = v.air === 'alike' ? [v] : v.days;
     const heat = ofHeat(r, v, say);
     return judgeBy(
       [
-        ofConductivity(r, say),
         mixWarmth(v.mixAt, say),
         heatDoubt(Math.max(...air.map(({ warmest }) => warmest)), say, 'The air'),
         heat,

@@ -69,7 +69,7 @@ export function RecordsRoom({
             `This site uses ${bytes(space.used)}${space.allowed ? ` of the ${bytes(space.allowed)} the browser allows it` : ''}, the handbook itself included. `}
           {space.persistent
             ? 'The browser has promised to keep it until you clear it.'
-            : 'The browser may clear it when the disk is full, Safari after a week away too. '}
+            : 'The browser may clear it when the disk is full, Safari after a week away too (from memory). '}
           {space.persistent === false && (
             <button type="button" onClick={ask}>
               Ask it to keep the records

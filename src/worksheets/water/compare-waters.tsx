@@ -34,7 +34,7 @@ const strength = (label: string, example: string, bench: string) =>
     optional: true,
     bench,
   });
-/** No water makes a mix as much stronger than a good one does: one of the two is a slip. A choice. */
+/** As much stronger than with a good water a mix is sooner by a slip. A choice. */
 const MOST_STRENGTH = 1.5;
 /** What each line of the standards is about. */
 const LINES = {
@@ -114,7 +114,13 @@ export default worksheet({
       units: PERCENT,
     },
   },
-  judge: ({ control, test, close, en1008, astmC1602 }, _, say) => {
+  doubts: ({ control, test }, _, say) => {
+    const strength = over(test.strength, control.strength) ?? 1;
+    return strength > MOST_STRENGTH
+      ? `Read both strengths again: ${say(strength, 'ratio', { units: PERCENT })} of what a good water gives is sooner a slip than the water.`
+      : undefined;
+  },
+  judge: ({ close, en1008, astmC1602 }) => {
     const en = Object.values(en1008);
     const astm = Object.values(astmC1602);
     const fails = [
@@ -125,12 +131,6 @@ export default worksheet({
       return {
         verdict: 'stop',
         say: `It does not pass ${fails.join(' or ')}. Do not mix with it; repeat the pair once if a reading looks like a slip.`,
-      };
-    const strength = over(test.strength, control.strength) ?? 1;
-    if (strength > MOST_STRENGTH)
-      return {
-        verdict: 'look',
-        say: `Read both strengths again: no water makes a mix ${say(strength, 'ratio', { units: PERCENT })} as strong as a good one does. One of the two is a slip.`,
       };
     if ([...en, ...astm].includes('unknown'))
       return {

@@ -1,8 +1,9 @@
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
 import { LIMITS } from '../../../src/bench/records/limits.ts';
 import { blankRecord } from '../../../src/bench/records/record.ts';
-import { FakeDatabase } from './fake-database.ts';
+import type { FakeDatabase } from './fake-database.ts';
 import { FakeStorage } from './fake-storage.ts';
+import { stubDatabase, unstubDatabase } from './stub-database.ts';
 
 let db: FakeDatabase;
 let storage: FakeStorage;
@@ -12,28 +13,16 @@ let recover: typeof import('../../../src/bench/records/recover.ts');
 let bin: typeof import('../../../src/bench/records/bin.ts');
 
 beforeEach(async () => {
-  db = new FakeDatabase();
+  db = stubDatabase();
   storage = new FakeStorage();
-  vi.resetModules();
-  vi.doMock('idb', () => ({ openDB: async () => db }));
   vi.stubGlobal('localStorage', storage);
-  vi.stubGlobal(
-    'BroadcastChannel',
-    class {
-      postMessage() {}
-    },
-  );
   ({ Editor } = await import('../../../src/bench/records/editor.ts'));
   drafts = await import('../../../src/bench/records/drafts.ts');
   recover = await import('../../../src/bench/records/recover.ts');
   bin = await import('../../../src/bench/records/bin.ts');
   await db.stores.batches.put(record as never);
 });
-afterAll(() => {
-  vi.doUnmock('idb');
-  vi.unstubAllGlobals();
-  vi.resetModules();
-});
+afterAll(unstubDatabase);
 
 const record = blankRecord({ id: 'a', name: 'Slabs', revision: 1 });
 const LATER = Date.now() + 3_600_000;

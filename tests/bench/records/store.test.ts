@@ -8,31 +8,20 @@ import {
   type Photo,
   RECORD_VERSION,
 } from '../../../src/bench/records/record.ts';
-import { FakeDatabase } from './fake-database.ts';
+import type { FakeDatabase } from './fake-database.ts';
 import { FakeStorage } from './fake-storage.ts';
+import { stubDatabase, unstubDatabase } from './stub-database.ts';
 
 let db: FakeDatabase;
 let store: typeof import('../../../src/bench/records/store.ts');
 let bin: typeof import('../../../src/bench/records/bin.ts');
 
 beforeEach(async () => {
-  db = new FakeDatabase();
-  vi.resetModules();
-  vi.doMock('idb', () => ({ openDB: async () => db }));
-  vi.stubGlobal(
-    'BroadcastChannel',
-    class {
-      postMessage() {}
-    },
-  );
+  db = stubDatabase();
   store = await import('../../../src/bench/records/store.ts');
   bin = await import('../../../src/bench/records/bin.ts');
 });
-afterAll(() => {
-  vi.doUnmock('idb');
-  vi.unstubAllGlobals();
-  vi.resetModules();
-});
+afterAll(unstubDatabase);
 
 const record = blankRecord({ id: 'a', name: 'Slabs', revision: 1 });
 const later = { ...record, version: RECORD_VERSION + 1, more: true };

@@ -1,21 +1,9 @@
-import { afterAll, expect, test, vi } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import { blankRecord, RECORD_VERSION } from '../../../src/bench/records/record.ts';
-import { FakeDatabase } from './fake-database.ts';
+import { stubDatabase, unstubDatabase } from './stub-database.ts';
 
-const db = new FakeDatabase();
-vi.resetModules();
-vi.doMock('idb', () => ({ openDB: async () => db }));
-vi.stubGlobal(
-  'BroadcastChannel',
-  class {
-    postMessage() {}
-  },
-);
-afterAll(() => {
-  vi.doUnmock('idb');
-  vi.unstubAllGlobals();
-  vi.resetModules();
-});
+const db = stubDatabase();
+afterAll(unstubDatabase);
 
 test('what is taken out says which batches are not in it', async () => {
   const { allToTake } = await import('../../../src/worksheets/shared/take-all.ts');
