@@ -2,7 +2,8 @@ import type { VNode } from 'preact';
 import { describe, expect, test } from 'vitest';
 import { openRecord } from '../../src/bench/records/migrate.ts';
 import { type BatchRecord, blankRecord, RECORD_VERSION } from '../../src/bench/records/record.ts';
-import { PRIORS } from '../../src/core/records/priors.ts';
+import { learn } from '../../src/core/records/learn.ts';
+import { PRIORS, withinPossible } from '../../src/core/records/priors.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -12,6 +13,7 @@ import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import { demoBatches } from '../../src/worksheets/shared/demo-batches.ts';
 import { LearnedNote } from '../../src/worksheets/shared/LearnedNote.tsx';
+import { lastingChange } from '../../src/worksheets/shared/lasting-change.ts';
 import { learnFrom, observe, summaryOf } from '../../src/worksheets/shared/lessons.ts';
 import { recordCureDoubt } from '../../src/worksheets/shared/record-doubts.ts';
 import {
@@ -230,6 +232,24 @@ describe('what teaches', () => {
     for (const warm of [clean('20', 'degC', '16'), clean('10', 'degC', '48', { log: apart })])
       expect(told(warm)).toEqual([false, undefined]);
     expect(demo.map((record) => recordCureDoubt(record, say))).toEqual(demo.map(() => undefined));
+  });
+
+  test('foam that became another is told of from its third batch on, with what it gives', () => {
+    const learned = (values: readonly number[]) =>
+      lastingChange({
+        learned: withinPossible('survival', learn({ values, prior: PRIORS.survival })),
+        from: values.map((value, i) => ({ record: blankRecord({ name: `B${i + 1}` }), value })),
+      });
+    const old = [0.93, 0.92, 0.94, 0.93, 0.91, 0.94, 0.93, 0.92];
+    expect(learned(old)).toBeUndefined();
+    expect(learned([...old, 0.8, 0.79])).toBeUndefined();
+    const changed = learned([...old, 0.8, 0.79, 0.81])!;
+    expect([changed.count, changed.first.name]).toEqual([3, 'B9']);
+    expect(changed.mean).toBeCloseTo(0.8, 9);
+    // Others between them, or some of them heavy and some light, are chance or slips.
+    expect(learned([...old, 0.8, 0.79, 0.93, 0.8])).toBeUndefined();
+    expect(learned([...old, 0.8, 0.99, 0.8, 0.99])).toBeUndefined();
+    expect(lastingChange(lesson(demo, 'survival'))).toBeUndefined();
   });
 
   test('how a piece was dried is not guessed', () => {

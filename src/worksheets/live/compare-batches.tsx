@@ -41,7 +41,8 @@ export default function CompareBatches() {
     () => (loaded.is === 'there' ? loaded.listed.records.toReversed() : []),
     [loaded],
   );
-  const { landed, invented, leftOut } = useMemo(() => landedOf(records), [records]);
+  const found = useMemo(() => landedOf(records), [records]);
+  const { landed, invented, leftOut, otherPlan } = found;
   const doubtsOf = useStrengthDoubts(records);
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
@@ -87,7 +88,7 @@ export default function CompareBatches() {
       )}
       {charts && charted && (
         <>
-          <ChartSays {...charts.chartJudgement(landed, invented, leftOut)} />
+          <ChartSays {...charts.chartJudgement(found)} />
           <charts.LandingChart landed={landed} byName={byName} />
           <charts.PredictedChart landed={landed} say={say} />
         </>
@@ -96,6 +97,7 @@ export default function CompareBatches() {
         <p class="note">
           A chart, and what it says of your plans, needs two batches of your own with a planned
           density and a weighed one, whose readings can all be true
+          {otherPlan.length > 0 && ', planned for about the same share of foam that lives'}
           {!invented && landed.length === 1 && ': there is one so far'}.
         </p>
       )}

@@ -6,6 +6,7 @@ import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { DENSITY } from '../shared/amounts.ts';
+import { lastingChange } from '../shared/lasting-change.ts';
 import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
 import { NEAR_ENOUGH } from '../shared/near-enough.ts';
 import { oddsOf, timesIn100 } from '../shared/record-odds.ts';
@@ -107,9 +108,25 @@ export default function LearnedFromBatches() {
           </p>
         ),
       )}
+      <Changed lessons={lessons} />
       <Odds lessons={lessons} records={records} say={say} />
       <StrengthPoints records={used} invented={invented} say={say} />
     </div>
+  );
+}
+
+/** That foam became another, which no average knows. */
+function Changed({ lessons }: { readonly lessons: readonly LessonLearned[] }) {
+  const survival = lessons.find(({ lesson }) => lesson === 'survival')!;
+  const changed = lastingChange(survival);
+  if (!changed) return null;
+  return (
+    <p class="note">
+      The last {changed.count}, from “{nameOf(changed.first)}” on, all stood apart on one side. If
+      the foam became another there, plan the next batch with theirs, typed in yourself:{' '}
+      {SAID.survival.of(changed.mean)}&nbsp;%. Your {SAID.survival.of(survival.learned.estimate)}
+      &nbsp;% is still mostly of those before.
+    </p>
   );
 }
 

@@ -6,6 +6,7 @@ import { Dot, Level, Plot } from '../../islands/plots/Plot.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY } from './amounts.ts';
 import { NEAR_ENOUGH } from './near-enough.ts';
+import type { landedOf } from './record-landed.ts';
 import { MOST_NAMES, namesInWords } from './record-words.ts';
 import { signedPercent } from './signed-percent.ts';
 
@@ -15,6 +16,8 @@ export interface Landed {
   readonly planned: number;
   /** As first weighed. */
   readonly weighed: number;
+  /** Of its foam’s gas, how much the plan let live. */
+  readonly share: number;
 }
 
 /** With fewer, one difference sets the limits, and no batch can lie beyond them. */
@@ -27,6 +30,16 @@ export interface Said {
   readonly verdict?: Judgement['verdict'] | undefined;
   readonly say: string;
 }
+
+/** A mean nearer than this is not worth correcting. A choice. */
+export const WORTH = 0.01;
+/** Planned with more than this of the foam living, a plan has no more to give. A choice. */
+const ALL_LIVES = 0.975;
+/** How a plan is corrected so that its target stays what is wanted, and the next batches are judged by themselves. */
+const ONCE =
+  'Correct the plan once, not after each batch: keep the target at the density you want, and put the share that your batches teach into “Foam that lives until it is in the mix”.';
+const NO_MORE =
+  'Look at the bucket’s volume, the weight of the foam, and air whipped into the base mix: no more of the foam can live than all of it.';
 
 const PLAIN = 'plain' as const;
 /** Below this distance of the limits the name of the mean would stand on theirs, px. */
@@ -104,17 +117,25 @@ export function LandingChart({
   );
 }
 
-/** What the chart says to do; of invented batches, what it would say. Nothing is good beside one that is left out. */
-export function chartJudgement(
-  landed: readonly Landed[],
-  invented: boolean,
-  leftOut: readonly string[] = [],
-): Said {
+/**
+ * What the chart says to do; of invented batches, what it would say. Nothing is good beside one that is left out
+ * because its readings cannot all be true; one of another plan is only named.
+ */
+export function chartJudgement({
+  landed,
+  invented,
+  leftOut,
+  otherPlan,
+}: ReturnType<typeof landedOf>): Said {
   const { verdict, say } = judged(landed);
   const theirs = `These batches are invented, so your plan stays as it is. Of your own it would say: ${say}`;
+  const without =
+    otherPlan.length > 0
+      ? ` Left out, as planned for another share of foam that lives: ${namesInWords(otherPlan)}.`
+      : '';
   return {
     verdict: verdict === 'good' && leftOut.length > 0 ? undefined : verdict,
-    say: invented ? theirs : say,
+    say: `${invented ? theirs : say}${without}`,
   };
 }
 
@@ -136,14 +157,16 @@ function judged(landed: readonly Landed[]): Said {
       verdict: 'look',
       say: `Eight or more in a row lie on one side of the mean, the last ${names(chart.runs.slice(-1))}: something has shifted.`,
     };
-  const off = Math.abs(chart.centre) > chart.centreReach;
+  const off = Math.abs(chart.centre) > Math.max(chart.centreReach, WORTH);
   const apart = apartWords(errors, names);
   const mean = signedPercent(chart.centre).replace(/^[+−]/, '');
-  if (off)
+  if (off) {
+    const most = Math.max(...landed.map(({ share }) => share));
     return {
       verdict: 'look',
-      say: `The batches differ from each other no more than chance explains, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average. Correct the plan by that once, not after each batch; and not at all if you reckon the next batch’s foam with your own survival, which mends the same fault.${apart}`,
+      say: `${chart.centre < 0 && most > ALL_LIVES ? NO_MORE : ONCE} The batches differ from each other no more than chance explains, but come out ${mean} too ${chart.centre > 0 ? 'heavy' : 'light'} on average.${apart}`,
     };
+  }
   const found = `as far as ${landed.length} can tell (${signedPercent(chart.centre)}\u00a0±\u00a0${(chart.centreReach * 100).toFixed(1)})`;
   // The mean must be known as well as a batch need land. A choice.
   if (landed.length < FEWEST_GOOD || chart.centreReach > NEAR_ENOUGH)

@@ -5,7 +5,7 @@ import { $unlearned } from '../../bench/store.ts';
 import { drainedPerMinute, foamDrift } from '../../core/records/foam-drift.ts';
 import { learn } from '../../core/records/learn.ts';
 import { type Lesson, PRIORS, withinPossible } from '../../core/records/priors.ts';
-import { cleanAge, contradicts, driedDensity, reckon } from './record-numbers.ts';
+import { cleanAge, contradicts, driedDensity, plannedAlike, reckon } from './record-numbers.ts';
 import { ABOUT_28_DAYS, publishedFor, strengthsOffBand } from './record-strengths.ts';
 import { landedDensity } from './record-words.ts';
 
@@ -66,9 +66,10 @@ export function learnFrom(records: readonly BatchRecord[]): {
   const used = (invented ? records : own).toSorted(inOrder);
   const seen = used.map((record) => ({ record, said: observe(record) }));
   const lessons = (Object.keys(PRIORS) as Lesson[]).map((lesson): LessonLearned => {
-    const from = seen.flatMap(({ record, said }) =>
+    const all = seen.flatMap(({ record, said }) =>
       said[lesson] === undefined ? [] : [{ record, value: said[lesson] }],
     );
+    const from = lesson === 'landing' ? plannedAlike(all) : all;
     const positive = 'log' in PRIORS[lesson];
     const usable = from.filter(({ value }) => !positive || value > 0);
     const found = learn({ values: usable.map(({ value }) => value), prior: PRIORS[lesson] });

@@ -1,18 +1,20 @@
 import { readingValue } from '../../bench/records/csv.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Landed } from './LandingChart.tsx';
-import { contradicts, reckon } from './record-numbers.ts';
+import { contradicts, plannedAlike, reckon, sharePlanned } from './record-numbers.ts';
 import { landedDensity, nameOf } from './record-words.ts';
 
 /**
  * The batches that were planned and weighed, in the order given. Invented ones are left out once a batch
  * of the reader's own has a plan: what is said of them is nothing to correct a plan by. So are those whose
- * readings cannot all be true, by their names: they teach nothing either.
+ * readings cannot all be true, by their names: they teach nothing either; and, as `otherPlan`, those that were planned
+ * for another share of foam that lives than the last: that is another plan.
  */
 export function landedOf(records: readonly BatchRecord[]): {
   readonly invented: boolean;
   readonly landed: readonly Landed[];
   readonly leftOut: readonly string[];
+  readonly otherPlan: readonly string[];
 } {
   const planned = records.flatMap((record) => {
     const plan = readingValue(record, 'planned');
@@ -20,12 +22,20 @@ export function landedOf(records: readonly BatchRecord[]): {
   });
   const own = planned.filter(({ record }) => !record.invented);
   const invented = own.length === 0 && planned.length > 0;
-  const landed: Landed[] = [];
+  const all: { readonly record: BatchRecord; readonly landed: Landed }[] = [];
   const leftOut: string[] = [];
   for (const { record, plan } of invented ? planned : own) {
     const [name, weighed] = [nameOf(record), landedDensity(record)];
     if (weighed && contradicts(reckon(record))) leftOut.push(name);
-    else if (weighed) landed.push({ name, planned: plan, weighed });
+    else if (weighed)
+      all.push({ record, landed: { name, planned: plan, weighed, share: sharePlanned(record) } });
   }
-  return { invented, landed, leftOut };
+  const alike = new Set(plannedAlike(all));
+  const others = all.filter((one) => !alike.has(one));
+  return {
+    invented,
+    landed: [...alike].map(({ landed }) => landed),
+    leftOut,
+    otherPlan: others.map(({ landed }) => landed.name),
+  };
 }

@@ -17,6 +17,7 @@ import { doubtAbout } from '../../islands/engine/doubt.ts';
 import { readNumber } from '../../islands/engine/read-number.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { cementDensityOf } from './cement-density.ts';
+import { foamShare } from './foam-share.ts';
 import { holdsFurther, surfaceDry } from './further.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
 
@@ -123,6 +124,19 @@ export function reckon(record: BatchRecord): Reckoned {
 export const contradicts = (reckoned: Reckoned): boolean =>
   reckoned.ok &&
   ['heavier-than-airless', 'more-air-than-foam', 'gained-mass'].includes(reckoned.verdict.finding);
+
+/** Shares of foam that lives, no farther apart, are one plan: that moves a density by no more than batches scatter. A choice. */
+export const ONE_PLAN = 0.025;
+
+/** What share of its foam’s gas a batch was planned to keep: by the bench it was saved with, else all of it. */
+export const sharePlanned = ({ bench }: BatchRecord): number =>
+  readNumber(foamShare, bench[foamShare.bench], {}, METRIC).value ?? 1;
+
+/** Those planned as the last of them was: how others landed says nothing of that plan. */
+export function plannedAlike<T extends { readonly record: BatchRecord }>(all: readonly T[]): T[] {
+  const shares = all.map(({ record }) => sharePlanned(record));
+  return all.filter((_, i) => Math.abs(shares[i]! - shares.at(-1)!) < ONE_PLAN);
+}
 
 /** Share of the time to stripping that the nearest reading of a log may stand for, at either of its ends. A choice. */
 const NEAR = 0.1;

@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { readFile } from '../../../src/bench/records/file.ts';
 import type { ReadingName } from '../../../src/bench/records/readings.ts';
 import { blankRecord, inOrder, someByName } from '../../../src/bench/records/record.ts';
+import { foamLives } from '../../../src/worksheets/mix/foam-lives.ts';
 import { demoBatches } from '../../../src/worksheets/shared/demo-batches.ts';
+import { foamShare } from '../../../src/worksheets/shared/foam-share.ts';
 import { chartJudgement } from '../../../src/worksheets/shared/LandingChart.tsx';
 import { learnFrom, observe } from '../../../src/worksheets/shared/lessons.ts';
 import { landedOf } from '../../../src/worksheets/shared/record-landed.ts';
@@ -20,12 +22,25 @@ const own = (name: string, readings: Partial<Record<ReadingName, string>>) => {
 const bucket = { tare: '1', vessel: '20' };
 const plan = { planned: '600' };
 
+const said = (errors: readonly number[], leftOut: readonly string[] = [], share = 1) =>
+  chartJudgement({
+    landed: errors.map((error, i) => ({
+      name: `B${i + 1}`,
+      planned: 1000,
+      weighed: 1000 * (1 + error),
+      share,
+    })),
+    invented: false,
+    leftOut,
+    otherPlan: [],
+  });
+
 describe('which batches the charts and what they say are of', () => {
   test('invented ones while there are no others, and the verdict says so', () => {
-    const { landed, invented } = landedOf(demo);
-    expect(landed).toHaveLength(6);
-    expect(invented).toBe(true);
-    const { say } = chartJudgement(landed, invented);
+    const found = landedOf(demo);
+    expect(found.landed).toHaveLength(6);
+    expect(found.invented).toBe(true);
+    const { say } = chartJudgement(found);
     expect(say).toMatch(/^These batches are invented, so your plan stays as it is\. Of your own/);
     expect(say).toContain('too heavy on average');
   });
@@ -33,11 +48,12 @@ describe('which batches the charts and what they say are of', () => {
   test('the reader’s alone once one of them has a plan', () => {
     const light = own('A', { ...plan, ...bucket, full: '12.9' });
     const heavy = own('B', { ...plan, ...bucket, full: '13.1' });
-    const { landed, invented } = landedOf([...demo, light, heavy]);
+    const found = landedOf([...demo, light, heavy]);
+    const { landed, invented } = found;
     expect(landed.map(({ name }) => name)).toEqual(['A', 'B']);
     expect(landed.map(({ weighed }) => Math.round(weighed))).toEqual([595, 605]);
     expect(invented).toBe(false);
-    expect(chartJudgement(landed, invented).verdict).toBeUndefined();
+    expect(chartJudgement(found).verdict).toBeUndefined();
   });
 
   test('by what was weighed first: a correction mends the mix, not the plan', () => {
@@ -49,9 +65,9 @@ describe('which batches the charts and what they say are of', () => {
       ],
     }));
     expect(observe(mended[0]!).landing).toBeCloseTo(0.0627, 9);
-    const { landed, invented } = landedOf(mended);
-    expect(landed[5]!.weighed).toBe(1062.7);
-    expect(chartJudgement(landed, invented)).toMatchObject({
+    const found = landedOf(mended);
+    expect(found.landed[5]!.weighed).toBe(1062.7);
+    expect(chartJudgement(found)).toMatchObject({
       verdict: 'look',
       say: expect.stringContaining('come out 6.3\u00a0% too heavy on average'),
     });
@@ -85,21 +101,16 @@ describe('which batches the charts and what they say are of', () => {
       landed: [],
     });
     expect(landedOf([...demo, own('A', { ...bucket, full: '13' })]).landed).toHaveLength(6);
-    expect(landedOf([])).toEqual({ invented: false, landed: [], leftOut: [] });
+    expect(landedOf([])).toEqual({
+      invented: false,
+      landed: [],
+      leftOut: [],
+      otherPlan: [],
+    });
   });
 });
 
 describe('what the landings are said to show', () => {
-  const said = (errors: readonly number[], leftOut: readonly string[] = []) =>
-    chartJudgement(
-      errors.map((error, i) => ({
-        name: `B${i + 1}`,
-        planned: 1000,
-        weighed: 1000 * (1 + error),
-      })),
-      false,
-      leftOut,
-    );
   const close = [0.01, -0.02, 0.02, -0.01, 0.01];
 
   test('five that land close are good; of two nothing is said, however they lie', () => {
@@ -169,6 +180,53 @@ describe('what the landings are said to show', () => {
     const flat = Array.from({ length: 20 }, (_, i) => (i % 2 ? 0.001 : -0.001));
     expect(said([...flat, 0.3]).say).toMatch(/^“B21” lies beyond/);
     expect(said([...flat, 0.3, ...flat, -0.3]).say).toMatch(/^“B21”, “B42” lie beyond/);
+  });
+});
+
+describe('batches of another plan', () => {
+  // As if all foam lived, three come out heavy; with the share they taught, the others land.
+  const batches = [0.064, 0.052, 0.049, 0.018, 0.003, 0, 0.003, -0.012].map((error, i) => ({
+    ...own(`B${i + 1}`, { ...plan, ...bucket, full: (1 + 12 * (1 + error)).toFixed(3) }),
+    bench:
+      i < 3 ? {} : { [foamShare.bench!]: { t: ['93', '92', '92', '91', '92'][i - 3]!, u: '%' } },
+  }));
+  const saidOf = (count: number) => chartJudgement(landedOf(batches.slice(0, count)));
+
+  test('are told how to correct the plan once, by the field, so that the target stays', () => {
+    expect(saidOf(3).say).toMatch(
+      /^Correct the plan once.* keep the target .*too heavy on average/,
+    );
+    const [field] = foamLives.label.split(',');
+    expect(saidOf(3).say).toContain(`“${field}”`);
+  });
+
+  test('are left out, by their names, once the plan has changed: what was cured is not found again', () => {
+    expect(landedOf(batches.slice(0, 4)).landed.map(({ name }) => name)).toEqual(['B4']);
+    for (const count of [5, 6, 7, 8]) {
+      const { landed, otherPlan } = landedOf(batches.slice(0, count));
+      expect(landed).toHaveLength(count - 3);
+      expect(otherPlan).toEqual(['B1', 'B2', 'B3']);
+      expect(saidOf(count).say).toMatch(
+        / Left out, as planned for another share of foam that lives: “B1”, “B2”, “B3”\.$/,
+      );
+      expect(saidOf(count).say).not.toMatch(/beyond what chance|Correct the plan/);
+    }
+    expect(saidOf(8).verdict).toBe('good');
+    // What they teach of landing is of the same ones.
+    const { from } = learnFrom(batches).lessons.find(({ lesson }) => lesson === 'landing')!;
+    expect(from.map(({ record }) => record.name)).toEqual(['B4', 'B5', 'B6', 'B7', 'B8']);
+  });
+
+  test('too light of foam that was planned to live whole, is no fault of the share', () => {
+    const light = [-0.05, -0.06, -0.05, -0.06, -0.05];
+    expect(said(light, [], 0.9).say).toMatch(/^Correct the plan once/);
+    expect(said(light, [], 1).say).toMatch(/^Look at the bucket.*too light on average/);
+  });
+
+  test('a mean that is off by less than it is worth is left alone', () => {
+    const slightly = [0.006, 0.008, 0.006, 0.008, 0.006, 0.008];
+    expect(said(slightly).verdict).toBe('good');
+    expect(said(slightly.map((error) => error + 0.006)).say).toMatch(/^Correct the plan once/);
   });
 });
 
