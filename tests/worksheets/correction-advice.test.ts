@@ -179,6 +179,40 @@ describe('of several buckets one that no mix can weigh', () => {
   });
 });
 
+describe('several buckets after two corrections', () => {
+  test('have no amount on their lines: each is placed, left or set aside', () => {
+    const lines = (made: string) => {
+      const { result, values } = answered(correctBuckets, {
+        'correct-buckets.buckets': {
+          rows: [660, 560, 610, 670].map((density) => ({ full: full(density), mass: kg('21') })),
+        },
+        'correct-buckets.drains': { t: 'not' },
+        'correct-buckets.made': { t: made },
+      });
+      const rows = correctBuckets.tables![0]!.rows(result as never, values as never, say);
+      return rows.map((row) => row.slice(2).join(' '));
+    };
+    expect(lines('1').filter((line) => /\d/.test(line))).toHaveLength(3);
+    expect(lines('2')).toEqual([
+      ...['place it as it is', 'place it as it is'],
+      ...['— leave it', 'set it aside: another mix'],
+    ]);
+  });
+});
+
+test('what is placed is told how much there is of it, once the mix in the mixer is the reader’s', () => {
+  const there = /There are 32\.\d\sL of it\.$/;
+  expect(one(640, 2).judgement.say).toMatch(there);
+  expect(one(641, 0, { 'correct.tolerance': { t: '10', u: '%' } }).judgement).toMatchObject({
+    verdict: 'good',
+    say: expect.stringMatching(there),
+  });
+  // One batch is no reason to change the plan.
+  expect(one(640, 2).judgement.say).toContain('Leave the plan of the next as it is');
+  const nobody = answered(correct, { 'correct.full': full(600) });
+  expect(nobody.judgement.say).not.toContain('There are');
+});
+
 describe('a bucket that holds more than the mix it stands for', () => {
   // 20 L of 640 kg/m³ are 12.8 kg.
   const rows = (...masses: string[]) =>

@@ -68,6 +68,22 @@ describe('the step that weighs the blend', () => {
     expect(weigh(weighed, own)).not.toContain('a smaller vessel');
   });
 
+  test('tells of mix to be placed that is less than the forms hold', () => {
+    const { unsized: _, ...sized } = own;
+    // 21 kg come to 35 L at 600 kg/m³, and to 33.4 L at 629, which is near enough.
+    const bucket = { cement: '13.57', water: '5.43', tare: '0.85', vessel: '20' };
+    const at = (full: string, of: typeof plan) => weigh({ ...bucket, full }, of);
+    const forms = { ...sized, forms: 0.102, loads: 3 };
+    expect(at('13.43', forms)).toMatch(
+      /There are 33\.4 L of it, and the forms of a load hold 34\.0 L: fill whole pieces first/,
+    );
+    expect(at('12.85', forms)).not.toContain('There are');
+    // What is to be corrected is not placed; of forms that are the example’s nothing is said.
+    expect(at('13.6', forms)).toMatch(/fold it in gently/);
+    expect(at('13.6', forms)).not.toContain('There are');
+    expect(at('13.43', { ...forms, unsized: true })).not.toContain('There are');
+  });
+
   test('finds nothing good that is near the example’s density, which it names so', () => {
     const bucket = { cement: '13.57', water: '5.43', tare: '0.85', vessel: '20', full: '12.9' };
     const example = weigh(bucket, { ...plan, example: true });

@@ -16,6 +16,7 @@ import {
   doubtWords,
   hasRoom,
   insteadOfAmount,
+  isSpent,
   type MixAdvice,
   mixAdvice,
   spentJudgement,
@@ -109,9 +110,8 @@ export default worksheet({
       : -1;
     const doubted = each.findIndex(({ advice: { is } }) => DOUBTED.includes(is));
     const apart = all.spread > ONE_MIX;
-    const wantsFoam = (apart ? each.map((one) => one.fix) : [fix]).some(
-      ({ action }) => action === 'add-foam',
-    );
+    const advised = apart ? each.map((one) => one.advice) : [advice];
+    const wantsFoam = advised.some((one) => one.is === 'add' && one.fix.action === 'add-foam');
     const gone = share > DRAINED.gone;
     const mayAdd = advice.is === 'add' && doubted < 0 && !(gone && fix.action === 'add-foam');
     const add = mayAdd ? fix : undefined;
@@ -202,6 +202,17 @@ export default worksheet({
       return each.length > 1 && doubted >= 0
         ? { ...words, say: `Bucket ${doubted + 1}: ${words.say}` }
         : words;
+    const differ = `The buckets differ by ${say(all.spread, 'ratio', { units: PERCENT, significant: 2 })}`;
+    if (apart && each.every((one) => one.advice.is === 'leave'))
+      return {
+        verdict: 'good',
+        say: `Stop stirring and place them. ${differ}, but each is near enough.`,
+      };
+    if (apart && isSpent(mix.made, mix.most))
+      return {
+        verdict: each.some((one) => one.advice.is === 'another-mix') ? 'stop' : 'look',
+        say: `No more corrections. ${differ}: do with each what its own line in the first table says.`,
+      };
     if (advice.is === 'place' || advice.is === 'another-mix')
       return spentJudgement({ ...mix, density: all.density }, say);
     if (wantsFoam && gone)
@@ -216,7 +227,7 @@ export default worksheet({
     if (apart)
       return {
         verdict: 'look',
-        say: `${dry && `${dry} `}The buckets differ by ${say(all.spread, 'ratio', { units: PERCENT, significant: 2 })}: it is not one mix yet, or not one batch. Correct each by its own line in the first table, or turn them together gently and weigh again.`,
+        say: `${dry && `${dry} `}${differ}: it is not one mix yet, or not one batch. Correct each by its own line in the first table, or turn them together gently and weigh again.`,
       };
     if (advice.is === 'leave')
       return { verdict: 'good', say: `${density} is near enough. Stop stirring and place it.` };
@@ -305,6 +316,8 @@ export default worksheet({
           const line = [`${i + 1}`, say(density, 'density', { units: DENSITY })];
           const instead = insteadOfAmount({ ...fix, density }, { ...mix, mass });
           if (instead) return [...line, instead];
+          if (advice.is === 'place') return [...line, 'place it as it is'];
+          if (advice.is === 'another-mix') return [...line, 'set it aside: another mix'];
           if (advice.is === 'too-doubtful') return [...line, 'cannot tell: the ± is too wide'];
           const fresh = freshFirst(fix, gone);
           if (fresh) return [...line, fresh, '—'];

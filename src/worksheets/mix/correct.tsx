@@ -83,6 +83,7 @@ export default worksheet({
       add,
       parts,
       ownParts: Boolean(typed?.('cement') && typed('water')),
+      ownMass: Boolean(typed?.('mass')),
     };
   },
   results: {
@@ -164,8 +165,14 @@ export default worksheet({
     ],
   ],
   minds: [OWN_PLAN, LOAD_MASS],
-  judge: ({ advice, measured, off, tolerance, parts, ownParts }, v, say, kept = {}) => {
+  judge: (r, v, say, kept = {}) => {
+    const { advice, measured, off, tolerance, parts } = r;
     const { mass, target } = v;
+    // What is to be placed, and not corrected, may be less than was planned.
+    const ownMass = r.ownMass || isOwn(kept, OWN_AMOUNT);
+    const there = ownMass
+      ? ` There are ${say(mass / measured, 'volume', { units: LITRES })} of it.`
+      : '';
     const amount = say(measured, 'density', { units: DENSITY });
     if (advice.is === 'refused') return { verdict: 'stop', say: noSuchMix(measured, say) };
     const doubted = doubtWords(advice, say);
@@ -173,12 +180,15 @@ export default worksheet({
     if (advice.is === 'leave')
       return {
         verdict: 'good',
-        say: `${amount} is near enough to ${say(target, 'density', { units: DENSITY })}. Stop stirring and place it.`,
+        say: `${amount} is near enough to ${say(target, 'density', { units: DENSITY })}. Stop stirring and place it.${there}`,
       };
-    if (advice.is !== 'add') return spentJudgement({ density: measured, target, tolerance }, say);
+    if (advice.is !== 'add') {
+      const spent = spentJudgement({ density: measured, target, tolerance }, say);
+      return advice.is === 'place' ? { ...spent, say: `${spent.say}${there}` } : spent;
+    }
     // A plan may have put in more than cement, water and sand.
     const load = Math.max(parts, keptValue(kept[LOAD_MASS]) ?? 0);
-    const grown = ownParts || isOwn(kept, OWN_AMOUNT) ? grownWords(mass, load, say) : undefined;
+    const grown = r.ownParts || isOwn(kept, OWN_AMOUNT) ? grownWords(mass, load, say) : undefined;
     const add = `${tooMuch(off, tolerance / target, say)}. ${addWords(advice, say)}, fold it in gently, and weigh once more.`;
     const doubts = [grown, waterDoubt(v, say)].filter(Boolean);
     return {

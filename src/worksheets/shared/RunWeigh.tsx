@@ -10,10 +10,11 @@ import { addWords, doubtWords, spentWords, TO_EXAMPLE } from './correction-advic
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
 import { adviceOn, anotherMixNote, refusedWords } from './run-advice.ts';
+import { massNow } from './run-base.ts';
 import { correcting, stands, takenOut, uncorrected } from './run-correction.ts';
 import { bucketDoubt, runDoubt } from './run-doubt.ts';
 import { gasDoubt } from './run-gas.ts';
-import type { StepProps } from './run-plan.ts';
+import { formsShort, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
 import { blendDensity } from './run-weighings.ts';
@@ -50,6 +51,11 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
     );
   // What is refused or to be weighed again is told so already.
   const gas = advice && advice.is !== 'refused' && !doubted ? gasDoubt(readings, say) : undefined;
+  const mass = massNow(readings, plan, say);
+  // What was taken out goes into the forms too, or does not: nobody knows.
+  const placed = advice?.is === 'leave' || advice?.is === 'place';
+  const whole = !record.corrections.some(({ out }) => out);
+  const short = placed && whole && plan && mass && formsShort(mass / density!, plan, say);
   const out = advice?.is === 'add' ? takenOut(advice, density!, say) : undefined;
   const I = out ? 'I took that out and' : 'I';
   const add = (event: MouseEvent, name: 'foamAdded' | 'baseAdded', asked: number) => {
@@ -122,6 +128,11 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
       )}
       {(advice?.is === 'place' || advice?.is === 'another-mix') && (
         <Verdict {...spentWords(advice, target!, say)} />
+      )}
+      {short && (
+        <p class="note" data-heard>
+          {short}
+        </p>
       )}
       {doubted && <Verdict {...doubted} />}
       {advice?.is === 'another-mix' && (

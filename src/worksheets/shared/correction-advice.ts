@@ -212,7 +212,7 @@ export function spentWords({ is, off }: Spent, target: number, say: Say): Judgem
   if (is === 'place')
     return {
       verdict: 'look',
-      say: `No more corrections. It is ${offWords(off, say)}, no more than twice what is near enough: place it as it is, and start the next batch from that.`,
+      say: `No more corrections. It is ${offWords(off, say)}, no more than twice what is near enough: place it as it is. Leave the plan of the next as it is: only several batches, as first weighed, can correct it.`,
     };
   const planned = say(target, 'density', { units: DENSITY });
   return {

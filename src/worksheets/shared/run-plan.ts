@@ -125,6 +125,14 @@ export function formsPlanned({ forms, form, loads }: RunPlan, say: Say): string 
   return loads > 1 ? `${litres(forms / loads)} a load; in all ${all}` : all;
 }
 
+/** That so much mix, m³, is less than the load’s share of the forms. */
+export function formsShort(mix: number, plan: RunPlan, say: Say): string | undefined {
+  const wanted = (plan.forms ?? 0) / plan.loads;
+  if (plan.unsized || mix >= wanted) return undefined;
+  const [there, forms] = [mix, wanted].map((volume) => say(volume, 'volume', { units: LITRES }));
+  return `There are ${there} of it, and the forms of a load hold ${forms}: fill whole pieces first.`;
+}
+
 /** That some pieces are filled from two loads, where the plan has them so. */
 export function jointsPlanned(plan: RunPlan): string | undefined {
   const { forms, form, loads, largestLoad } = plan;

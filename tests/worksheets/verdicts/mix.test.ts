@@ -148,10 +148,23 @@ const buckets = (...fulls: readonly string[]) => ({
   buckets: fulls.map((full) => ({ full, mass: '21 kg' })),
 });
 
-// Buckets 5 % apart, of 615 kg/m³ that is 0.615 kg, are not one mix.
-verdicts(correctBuckets, { ...load, target: '615 kg/m3', drains: 'not' }, [
+// Buckets 5 % apart, of 615 kg/m³ that is 0.615 kg, are not one mix; near enough is from 602.7 to 627.3 kg/m³.
+verdicts(correctBuckets, { ...load, target: '615 kg/m3', tolerance: '2 %', drains: 'not' }, [
   [buckets('12.85 kg', '13.46 kg'), 'good', /near enough/],
   [buckets('12.85 kg', '13.47 kg'), 'look', /The buckets differ/],
+]);
+
+// However far apart, what is near enough by itself is placed; after two corrections what is not is, or is set aside.
+verdicts(correctBuckets, { ...load, drains: 'not' }, [
+  [
+    buckets('12.3 kg', '13.4 kg'),
+    'good',
+    /^Stop stirring and place them.* differ by 9.*each is near/,
+  ],
+  [buckets('12.3 kg', '13.46 kg'), 'look', /Correct each by its own line/],
+  [{ ...buckets('12.3 kg', '13.46 kg'), made: '2' }, 'look', /^No more corrections/],
+  [{ ...buckets('12.3 kg', '14.06 kg'), made: '2' }, 'stop', /^No more corrections/],
+  [{ ...buckets('12.3 kg', '13.4 kg'), made: '2' }, 'good', /^Stop stirring and place them/],
 ]);
 
 // A quarter of the foam’s liquid is out after ten minutes, half of it after twenty.
