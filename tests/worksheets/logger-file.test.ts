@@ -175,6 +175,40 @@ test('a fortnight of readings every five minutes fits on the bench, and says wha
   expect(brought.largestMiss).toBeLessThan(0.7);
 });
 
+/** A log of a logger that writes seconds, never quite in step. */
+const toTheSecond = (count: number, step: number) => {
+  let at = Date.UTC(2026, 4, 8, 14);
+  return Array.from({ length: count }, (_, i) => {
+    at += 1000 * (step + ((i * 7919) % 21));
+    const time = new Date(at).toISOString().slice(0, 19).replace('T', ' ');
+    return `${time};${(18 + 6 * Math.sin(i / 15) + Math.sin(i * 1.7)).toFixed(2)}`;
+  }).join('\n');
+};
+
+test.each([
+  ['a quarter of an hour, 17 days', 1601, 911],
+  ['17 minutes, 55 days', 4659, 1020],
+  ['31 minutes, 90 days', 4180, 1860],
+])('a log to the second fits on the bench: every %s', async (_, count, step) => {
+  for (const castAt of [undefined, Date.UTC(2026, 4, 8, 14) / 1000]) {
+    const brought = toBench(await read(toTheSecond(count, step)), castAt, 'metric')!;
+    expect(brought.entry.t!.length).toBeLessThanOrEqual(3900);
+    expect(brought.entry.t!.length).toBeGreaterThan(3700);
+    expect(brought.readings).toBe(count);
+    expect(brought.kept).toBe(brought.entry.t!.split('\n').length);
+    expect(gapIn(brought.entry)).toBeUndefined();
+  }
+});
+
+test('it fits when its casting is put earlier, too', async () => {
+  const { entry, kept } = toBench(await read(toTheSecond(901, 911)), undefined, 'metric')!;
+  const anew = (await countedAnew(entry, -72 * HOUR))!;
+  expect(anew.before).toBe(0);
+  expect(anew.entry.t).toMatch(/^72\t/);
+  expect(anew.entry.t!.length).toBeLessThanOrEqual(3900);
+  expect(anew.kept).toBeLessThan(kept);
+});
+
 /** What a curing worksheet says of a hole in the readings on the bench. */
 const gapIn = (entry: Entry) => {
   const entries = { 'curing.source': { t: 'readings' }, 'curing.readings': entry };

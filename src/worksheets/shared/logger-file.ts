@@ -25,7 +25,7 @@ export const tooLarge = ({ name, size }: Pick<File, 'name' | 'size'>): string | 
 
 /** Characters the bench holds in one entry, with some to spare. */
 const ROOM = 3900;
-/** Readings kept of a file: each takes up to 13 characters. */
+/** Readings kept of a file, at up to 13 characters each: of one that writes seconds each takes more, and fewer are. */
 const MOST_KEPT = 290;
 
 /** What the reader says of a file, where it does not say so itself. */
@@ -154,6 +154,7 @@ export interface Brought {
 /**
  * What of a log goes on the bench: hours since casting and the reader's degrees, one reading a line, as many as
  * it holds: a line typed below them is read as they are. `castAt` s after 1970 by the logger's clock: undefined lets the first reading be the casting.
+ * Undefined of a log that ends before it, or has no reading.
  */
 export function toBench(
   log: TemperatureLog,
@@ -180,21 +181,19 @@ export function toBench(
     temperatures: led.map(({ temperature }) => temperature),
     gaps: [],
   };
-  // Short of a gap, with room for the rounding of the lines.
-  const longest = (0.95 * GAP_INTERVALS * (end - since.times[0]!)) / MOST_KEPT;
-  const { kept, largestMiss } = thin(since, MOST_KEPT, longest);
-  const lines = kept.map(
-    (i) => `${hours(since.times[i]!)}\t${degrees(since.temperatures[i]!, system)}`,
-  );
-  const text = lines.join('\n');
-  if (text.length > ROOM) return undefined;
-  return {
-    entry: { t: text, s: system },
-    readings: inside.length,
-    kept: kept.length,
-    largestMiss,
-    before,
+  const atMost = (most: number): Pick<Brought, 'entry' | 'kept' | 'largestMiss'> => {
+    // Short of a gap, with room for the rounding of the lines.
+    const longest = (0.95 * GAP_INTERVALS * (end - since.times[0]!)) / most;
+    const { kept, largestMiss } = thin(since, most, longest);
+    const lines = kept.map(
+      (i) => `${hours(since.times[i]!)}\t${degrees(since.temperatures[i]!, system)}`,
+    );
+    const t = lines.join('\n');
+    return t.length > ROOM
+      ? atMost(Math.floor((kept.length * ROOM) / t.length))
+      : { entry: { t, s: system }, kept: kept.length, largestMiss };
   };
+  return { readings: inside.length, before, ...atMost(MOST_KEPT) };
 }
 
 /** Readings that a log left on the bench, counted from a casting so many s `later`. */
