@@ -132,7 +132,7 @@ export default worksheet({
     if (slip >= 0)
       return {
         verdict: 'look',
-        say: `${piecesInWords([pieces[slip]!], say)}, of ${say(r.each[slip]!, 'volume')} each: ${CHECK_MEASURES}`,
+        say: `${piecesInWords([pieces[slip]!], say)}, of ${say(r.each[slip]!, 'volume')}${pieces[slip]!.count === 1 ? '' : ' each'}: ${CHECK_MEASURES}`,
       };
     return settling + waste < 0.03
       ? {

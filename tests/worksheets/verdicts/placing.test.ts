@@ -104,7 +104,7 @@ verdicts(pieces, {}, [
       ],
     },
     'look',
-    /^1 cylinder, 15 across, 30\smm high, of 5\.30\smL each/,
+    /^1 cylinder, 15 across, 30\smm high, of 5\.30\smL: check/,
   ],
 ]);
 verdicts(shapes, {}, [
