@@ -251,7 +251,9 @@ describe.concurrent('records of another version', () => {
     expect(await rows(page).count()).toBe(1);
     await expect
       .poll(() => page.locator('.records').innerText())
-      .toContain('belong to a later version');
+      .toContain(
+        'One more belongs to a later version of this handbook and was left as it is. Reload',
+      );
     expect((await stored(page)).find(({ id }) => id === 'new')).toMatchObject({ more: true });
   });
 

@@ -1,6 +1,6 @@
 import { type Binned, type Done, database, type SetAside, tell, trying } from './database.ts';
 import { dropLinesBut } from './log-lines.ts';
-import { content, newId, type Photo } from './record.ts';
+import { type BatchRecord, content, newId, type Photo } from './record.ts';
 
 /**
  * Removes batches: into the bin, from where they can be put back, or for good. The bin needs room for them a
@@ -44,7 +44,8 @@ export const removeRecords = (ids: readonly string[], forGood = false): Promise<
 
 /** What became of a batch that was to be put back. */
 export interface Back {
-  readonly name: string;
+  /** As it lies or lay in the bin, or else in the list. */
+  readonly record: BatchRecord | undefined;
   /** `here`: it is in the list again meanwhile, and stays as it is there; `gone`: the bin has it no more. */
   readonly is: 'back' | 'here' | 'gone';
   /** How many of its photos were missing there and are back. */
@@ -66,7 +67,6 @@ export const putBack = (ids: readonly string[]): Promise<Done<readonly Back[]>> 
     for (const id of ids) {
       const binned = await bin.get(id);
       const here = await batches.get(binned?.record.id ?? id);
-      const name = binned?.record.name ?? '';
       if (binned && !here) {
         back.push(binned);
         pictures.push(...binned.photos);
@@ -78,7 +78,11 @@ export const putBack = (ids: readonly string[]): Promise<Done<readonly Back[]>> 
         pictures.push(photo);
         missing++;
       }
-      done.push({ name, is: here ? 'here' : binned ? 'back' : 'gone', photos: missing });
+      done.push({
+        record: binned?.record ?? here,
+        is: here ? 'here' : binned ? 'back' : 'gone',
+        photos: missing,
+      });
     }
     await Promise.all([
       ...back.flatMap(({ id, record }) => [batches.put(record), bin.delete(id)]),

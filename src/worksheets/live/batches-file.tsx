@@ -22,7 +22,7 @@ import {
   takesBench,
   wordsFor,
 } from '../shared/record-coming.ts';
-import { correctionWords } from '../shared/record-words.ts';
+import { correctionWords, nameOf } from '../shared/record-words.ts';
 import { useTakeOut } from '../shared/use-take-out.ts';
 
 /** Where the focus goes from a button that goes. */
@@ -189,7 +189,7 @@ export default function BatchesFile() {
               .filter(({ what }) => what === 'new')
               .slice(0, 50)
               .map(({ record }) => [
-                record.name || 'Unnamed batch',
+                nameOf(record),
                 record.date,
                 record.invented ? 'invented' : '',
               ])}
@@ -197,7 +197,7 @@ export default function BatchesFile() {
           {coming.plan.map((change) =>
             change.what === 'changed' ? (
               <fieldset class="field choices" key={change.record.id}>
-                <legend>{change.here.name || 'Unnamed batch'}</legend>
+                <legend>{nameOf(change.here)}</legend>
                 <Table
                   caption="Where the two differ"
                   columns={['', 'Here', 'In the file']}

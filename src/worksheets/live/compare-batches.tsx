@@ -6,6 +6,7 @@ import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import { DENSITY, HOURS, PERCENT } from '../shared/amounts.ts';
+import { doubtedWords } from '../shared/doubted-words.ts';
 import { dryColumn } from '../shared/dry-column.ts';
 import type { Said } from '../shared/LandingChart.tsx';
 import { isDoubted } from '../shared/record-doubts.ts';
@@ -81,10 +82,7 @@ export default function CompareBatches() {
         </p>
       )}
       {doubted.length > 0 && (
-        <Verdict
-          verdict="look"
-          say={`${doubted.length === 1 ? `“${nameOf(doubted[0]!)}” has a reading that asks` : `${doubted.length} batches have readings that ask`} to be looked at again: that stands beside the name in the table, and the record says why.${without}`}
-        />
+        <Verdict verdict="look" say={`${doubtedWords(doubted, shown)}${without}`} />
       )}
       {charts && charted && (
         <>

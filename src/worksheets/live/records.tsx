@@ -124,8 +124,10 @@ export default function Records() {
       <p role="status">{countWords(loaded.is, records.length, invented.length)}</p>
       {loaded.is === 'there' && loaded.listed.newer > 0 && (
         <p class="note">
-          {loaded.listed.newer} more belong to a later version of this handbook and were left as
-          they are. Reload the page to get that version.
+          {loaded.listed.newer === 1
+            ? 'One more belongs to a later version of this handbook and was left as it is.'
+            : `${loaded.listed.newer} more belong to a later version of this handbook and were left as they are.`}{' '}
+          Reload the page to get that version.
         </p>
       )}
       <ol class="records-list" aria-label="Saved batches">

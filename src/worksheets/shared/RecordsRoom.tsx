@@ -7,7 +7,7 @@ import { askToPersist, type Room, room } from '../../bench/records/room.ts';
 import type { Listed } from '../../bench/records/store.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { dayInWords } from './moments.ts';
-import { nameOf } from './record-words.ts';
+import { nameOf, progressOf } from './record-words.ts';
 import { takeDamaged } from './refused-notice.ts';
 import { putBackAndTell } from './removed-notice.ts';
 
@@ -86,7 +86,7 @@ export function RecordsRoom({
           <ul class="records-bin">
             {bin.map(({ id, record, removed }) => (
               <li key={id}>
-                {record.name || 'Unnamed batch'}, cast {dayInWords(record.date)}, removed{' '}
+                {nameOf(record)}: {progressOf(record)}; removed{' '}
                 {dayInWords(today(new Date(removed)))}{' '}
                 <button
                   type="button"

@@ -1,5 +1,6 @@
 import { notify } from '../../bench/notices.ts';
 import { type Back, putBack, removeRecords } from '../../bench/records/bin.ts';
+import { nameOf } from './record-words.ts';
 
 const KEY = 'suds.removed.1';
 
@@ -60,10 +61,10 @@ export async function putBackAndTell(ids: readonly string[]): Promise<void> {
   if (words) notify('removed', words);
 }
 
-function backWords({ name, is, photos }: Back): string {
+function backWords({ record, is, photos }: Back): string {
   if (is === 'back') return '';
-  if (is === 'gone') return 'It is no longer in the bin, and could not be put back.';
-  const here = `“${name || 'Unnamed batch'}” is in the list already, and stays as it is there.`;
+  if (!record) return 'It is no longer in the bin, and could not be put back.';
+  const here = `“${nameOf(record)}” is in the list already, and stays as it is there.`;
   if (photos === 0) return here;
   return `${here} ${photos === 1 ? 'The photo it had lost is' : `The ${photos} photos it had lost are`} back.`;
 }

@@ -353,8 +353,8 @@ describe('the bin', () => {
   test('a batch that is in the list again gets back only what it has lost', async () => {
     await put();
     await db.stores.batches.put({ ...pictured, notes: 'here' });
-    const lost = { name: 'Slabs', is: 'here', photos: 1 };
-    expect(await bin.putBack(['a'])).toEqual({ ok: true, value: [lost] });
+    const lost = { record: { name: 'Slabs' }, is: 'here', photos: 1 };
+    expect(await bin.putBack(['a'])).toMatchObject({ ok: true, value: [lost] });
     expect(await batches()).toMatchObject([{ notes: 'here' }]);
     expect(await store.photosOf('a')).toEqual([photo('p1', 'a')]);
     expect(await bin.putBack(['a'])).toMatchObject({ value: [{ is: 'here', photos: 0 }] });
