@@ -99,3 +99,12 @@ test('too much iron for Bogue is said of the two oxides, not as a share of one',
   expect(oxides('3.195', '5')).toMatch(/ is 0\.639; /);
   expect(oxides('3.456', '5.4')).toBe('answered');
 });
+
+test('a span whose ends read alike is said as one', () => {
+  const lag = (thickness: number) =>
+    / by ([^:]*): that is past/.exec(
+      of({ far: 'ground', groundAt: celsius(-30), thickness }).words,
+    )?.[1];
+  expect(lag(0.137)).toBe('50 °C');
+  expect(lag(0.2)).toBe('50 °C to 66 °C');
+});

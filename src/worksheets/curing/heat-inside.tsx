@@ -27,11 +27,14 @@ const OVER = 1.5;
 const closeTo = (imbalance: number) =>
   imbalance < 1e-6 ? 'better than a millionth' : imbalance.toPrecision(1);
 
+/** From one amount to another, in words: ends that read alike are one. */
+const span = (least: string, most = least) => (most === least ? least : `${least} to ${most}`);
+
 /** What is to be said of its heat. */
 function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say: Say): Judgement {
   const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
   const least = degrees(peak.temperature);
-  const hot = asDry ? `${least} to ${degrees(asDry.peak.temperature)}` : least;
+  const hot = span(least, asDry && degrees(asDry.peak.temperature));
   const slab = v.shape === 'slab';
   const smaller = slab ? 'thinner' : 'smaller';
   const limit = `${degrees(PEAK_LIMIT)}, the usual limit for the middle of concrete (common practice, no source)`;
@@ -52,7 +55,7 @@ function ofHeat({ peak, difference, asDry, hottest }: Worked, v: HeatValues, say
   if (lag > DIFFERENCE_LIMIT)
     return {
       verdict: 'look',
-      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${apart(difference.value)}${asDry ? ` to ${apart(lag)}` : ''}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it ${smaller}. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
+      say: `The face ${difference.value > DIFFERENCE_LIMIT ? 'lags' : 'may lag'} the inside by ${span(apart(difference.value), asDry && apart(lag))}: that is past the usual ${say(DIFFERENCE_LIMIT, 'temperatureDifference', { significant: 2 })} (common practice for ordinary concrete, no source). Cast it ${smaller}. Insulation brings the difference down and drives the peak up: choose it above and see both before you use it.`,
     };
   if (hottest <= v.mixAt + 0.5)
     return {
