@@ -10,6 +10,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, DENSITY, KPA, MPA } from '../shared/amounts.ts';
+import { FEW } from '../shared/bars-doubt.ts';
 import { barAge, dryDensity, wetDensity } from '../shared/part-fields.ts';
 import { StrengthChart } from '../shared/StrengthChart.tsx';
 
@@ -188,13 +189,17 @@ export default worksheet({
         say: `Published figures say ${band}. Density alone says no more: break bars of your own. Whatever they give, nothing here may carry a load that matters.`,
       };
     const all = r.tests.length;
+    // The mean of bars is of several.
+    const counted = own === 'crushed' ? all : FEW;
+    const one = counted === 1;
+    const [lie, their] = one ? ['Your one test lies', 'its'] : ['All of your tests lie', 'their'];
     const [below, above, unknown] = (['below', 'above', 'unknown'] as const).map(
       (where) => r.tests.filter((test) => test.lies === where).length,
     ) as [number, number, number];
     if (above === all)
       return {
         verdict: 'look',
-        say: 'All of your tests lie above what is published for their density. Check the force, the sides and the density before you believe it.',
+        say: `${lie} above what is published for ${their} density. Check the force, the sides and the density before you believe it.`,
       };
     if (unknown === all)
       return {
@@ -209,12 +214,17 @@ export default worksheet({
     if (below === all)
       return {
         verdict: 'stop',
-        say: `All of your tests lie below the least that any specification or table here gives for their density; at that above it is ${mpa(r.low)}. Look for a poor cure, old cement, a bad mix or a wrong density; believe the tests.`,
+        say: `${lie} below the least that any specification or table here gives for ${their} density; at that above it is ${mpa(r.low)}. Look for a poor cure, old cement, a bad mix or a wrong density; believe ${one ? 'it until others say otherwise' : 'the tests'}.`,
       };
     if (below + above + unknown > 0)
       return {
         verdict: 'look',
         say: `Of your ${all} tests, ${outside(below, above, unknown)}. Look for what sets them apart: the force, the sides, the density, the cure; until you know, go by the lowest.`,
+      };
+    if (counted < FEW)
+      return {
+        verdict: 'look',
+        say: `${one ? 'Crush three more before you rely on it: your one test agrees' : `Crush another or two: your ${all} tests agree`} with what is published for ${their} density, but ${one ? 'tells nothing of the next' : 'few may by chance; until then, go by the lowest'}. Nothing here may carry a load that matters.`,
       };
     return {
       verdict: 'good',

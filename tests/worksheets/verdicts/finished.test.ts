@@ -67,7 +67,19 @@ const two = (one: number, other: number) => ({ crushed: `465 ${one}\n465 ${other
 
 verdicts(strengthDensity, crushed, [
   [{ own: 'none' }, 'look', /Density alone says no more/],
-  [two(0.553, 1.549), 'good', /agree with what is published/],
+  [
+    { crushed: '465 0.553\n465 1\n465 1\n465 1.549' },
+    'good',
+    /^Your tests agree with what is published/,
+  ],
+  [{ crushed: '465 0.553\n465 1\n465 1.549' }, 'look', /^Crush another or two: your 3 tests agree/],
+  [{ crushed: '465 1' }, 'look', /^Crush three more.* your one test agrees.* for its density/],
+  [
+    { crushed: '465 0.549' },
+    'stop',
+    /^Your one test lies below .* for its density.* until others say/,
+  ],
+  [{ crushed: '465 1.554' }, 'look', /^Your one test lies above what is published for its density/],
   [two(0.549, 0.549), 'stop', /below the least/],
   [two(0.549, 0.553), 'look', /1 is below/],
   [two(1.549, 1.554), 'look', /1 is above/],
