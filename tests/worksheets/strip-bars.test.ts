@@ -244,3 +244,13 @@ test('a later end that age sets, and not strength, says so', () => {
   const { notes } = answered(stripWindow, { ...bars, ...strong });
   expect(notes.join(' ')).toContain('Both ends are set by age, not by strength');
 });
+
+test('a jerk is that of the sheet on moving only where it is as large', () => {
+  const note = (t: string) =>
+    answered(stripWindow, { ...bars, 'strip-window.worse': { t, u: '%', s: 'metric' } })
+      .notes.find((each) => each.startsWith('No jerk'))!
+      .replaceAll('\u00a0', ' ');
+  expect(note('50')).toMatch(/here, 50 % of it, as in the verdict of “[^”]*”\.$/);
+  expect(note('20')).toMatch(/here, 20 % of it; 50 % in the verdict of “[^”]*”, which is the more/);
+  expect(note('80')).toMatch(/here, 80 % of it\.$/);
+});

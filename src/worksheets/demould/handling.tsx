@@ -192,21 +192,24 @@ export default worksheet({
         verdict: 'stop',
         say: `Moved ${way} it is expected to crack: it asks for more than the most strength that may be hoped for.${instead}`,
       };
+    const guess = oneBar
+      ? `${bars === undefined ? 'You have not said how many bars these are. ' : ''}Of one bar the low end is a guess: half of it, or less. `
+      : '';
     if (use.high > 1)
       return {
         verdict: 'stop',
-        say: `Moved ${way} it may crack: at worst it asks for ${share} of the strength. ${waitWords(r, v, say)}${instead}`,
+        say: `Moved ${way} it may crack: at worst it asks for ${share} of the strength. ${guess}${waitWords(r, v, say)}${instead}`,
       };
     if (jerk > 1)
       return {
         verdict: 'stop',
-        say: `Moved ${way} it may crack at a jerk: at worst it asks for ${share} of the strength, and ${jerked} with a jerk. ${waitWords(r, v, say)}${instead}`,
+        say: `Moved ${way} it may crack at a jerk: at worst it asks for ${share} of the strength, and ${jerked} with a jerk. ${guess}${waitWords(r, v, say)}${instead}`,
       };
     const bends = `Moved ${way} it asks for at most ${share} of the strength in bending, ${jerked} with a jerk.`;
     if (oneBar)
       return {
         verdict: 'look',
-        say: `${bars === undefined ? 'You have not said how many bars these are. ' : ''}Of one bar the low end is a guess: half of it. By that guess, moved ${way} it asks for up to ${share} of the strength, ${jerked} with a jerk. Break three more before you rely on it.${instead}`,
+        say: `${guess}By that guess, moved ${way} it asks for up to ${share} of the strength, ${jerked} with a jerk. Break three more before you rely on it.${instead}`,
       };
     if (jerk > CAUTIOUS_SHARE)
       return {

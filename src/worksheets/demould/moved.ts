@@ -10,6 +10,7 @@ import {
 import { CAUTIOUS_SHARE } from '../../core/demould/strip-window.ts';
 import { choice, number, type Values } from '../../islands/fields.ts';
 import { DAYS } from '../shared/amounts.ts';
+import { barsBand } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
 import {
@@ -185,8 +186,7 @@ function oldEnough(v: Moves, stress: number): number | undefined {
 
 /** Its bending strength now, Pa: of the bars, or as published figures and growth curves have it. */
 function bears(v: Moves): Band | undefined {
-  if (v.strengthFrom === 'bars')
-    return { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
+  if (v.strengthFrom === 'bars') return barsBand(v);
   const known = at28Days(v);
   const at = { age: v.age };
   return known && grownBand({ known, least: at, most: at, coefficients: GROWTH[v.cement] });

@@ -9,6 +9,7 @@ import { demand } from '../../core/domain-error.ts';
 import { justUnder } from '../../core/quantity/dust.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
+import { barsBand } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
@@ -141,8 +142,7 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   const coefficients = GROWTH[v.cement];
   const byBars = (): Estimate => {
     demand('now', now, 'time', { min: justUnder(v.tested) }, 'bars-older');
-    const tested = { low: Math.min(v.low, v.mean), high: Math.max(v.low, v.mean) };
-    const bars = { tested, testedAt: v.tested, ageing, coefficients };
+    const bars = { tested: barsBand(v), testedAt: v.tested, ageing, coefficients };
     return (elapsed) => strengthAfterBars({ ...bars, elapsed });
   };
   const byDensity = (): Estimate => {

@@ -9,7 +9,7 @@ import { barsDoubt } from '../shared/bars-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
-import { WITHIN } from '../shared/part-fields.ts';
+import { JERK, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
 import { strongBars } from '../shared/strong-bars.ts';
@@ -199,10 +199,10 @@ export default worksheet({
       : []),
     ...(strengthFrom === 'bars' && (bars ?? 1) < 2
       ? [
-          'The low end of the strength is a guess, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
+          'The low end of the strength is a guess, half of it or less, for it is of one bar, or nobody said of how many: the later end of the window is no surer than that. Break three more.',
         ]
       : []),
-    `No jerk is in what handling asks: it is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it, as in the verdict of “Will it bear being moved like this?”.`,
+    `No jerk is in what handling asks: it is added here, ${say(worse, 'ratio', { units: PERCENT, significant: 2 })} of it${worse > JERK ? '' : `${worse < JERK ? `; ${say(JERK, 'ratio', { units: PERCENT, significant: 2 })}` : ', as'} in the verdict of “Will it bear being moved like this?”${worse < JERK ? ', which is the more cautious' : ''}`}.`,
     ...(byAge(window)
       ? [
           `${byAge(window)} set by age, not by strength: before ${EARLIEST_ADJUSTED_AGE / HOUR} hours, at 20\u00a0°C (68\u00a0°F) or warmer, the least that test specimens stay in their moulds, no estimate is worth anything.`,

@@ -1,3 +1,5 @@
+import type { Band } from './part-strength.ts';
+
 /** Fewer bars, cubes or cores leave much to chance. Common practice, no source. */
 export const FEW = 4;
 
@@ -26,6 +28,12 @@ export const scatterWidely = ({ mean, low }: Omit<Bars, 'bars'>) =>
 /** Whether cubes or cores do. They are of several ages and lie about a curve by a factor, both ends of it shown. */
 export const lieApart = ({ low, high }: { readonly low: number; readonly high: number }) =>
   high > APART * low;
+
+/** What the next bar may bear, Pa, whichever end was typed as which: of one bar no more than the guess is sure, whatever was typed. */
+export function barsBand({ bars = 1, mean, low }: Bars): Band {
+  const [least, most] = [Math.min(low, mean), Math.max(low, mean)];
+  return { low: bars < 2 ? Math.min(least, ONE_BAR_SHARE * most) : least, high: most };
+}
 
 /** Why the low end of several bars is not to be relied on yet, and what to do; undefined where it is. */
 export function barsDoubt(of: Bars): string | undefined {

@@ -107,6 +107,19 @@ verdicts(handling, carried, [
   // One bar is a guess, three are few, and four may scatter by half.
   [{ ...bars(200), bars: '' }, 'look', /not said how many bars/],
   [{ ...bars(200), bars: '1' }, 'look', /Of one bar/],
+  // Half of 225 kPa, of which 17.8 are 16 %; or what was typed, if that is less. Half of 53.4 is 26.7.
+  [
+    { ...bars(188, 225), bars: '1' },
+    'look',
+    /^Of one .* up to 16\s% of the strength, 24\s% with a jerk/,
+  ],
+  [
+    { ...bars(100, 225), bars: '1' },
+    'look',
+    /^Of one .* up to 18\s% of the strength, 27\s% with a jerk/,
+  ],
+  [{ ...bars(53.4), bars: '1' }, 'stop', /crack at a jerk.* Of one bar the low end is a guess/],
+  [{ ...bars(35), bars: '' }, 'stop', /it may crack: at worst.* You have not said how many/],
   [{ ...bars(200), bars: '2' }, 'look', /2 bars are few/],
   [{ ...bars(200), bars: '3' }, 'look', /3 bars are few/],
   [{ ...bars(200), frost: '10 h' }, 'look', /asks for at most.*froze/],
@@ -195,8 +208,11 @@ const formed = {
 verdicts(stripWindow, formed, [
   [{ now: '40.4 h' }, 'look', /all should pass/],
   [{ now: '40.7 h' }, 'good', /Even by the low end of your bars/],
-  [{ bars: '' }, 'look', /guess that one bar allows/],
-  [{ bars: '1' }, 'look', /guess that one bar allows/],
+  // Of one bar half of 225 kPa, whatever was typed: 40 kPa ask for 240 / 225 of that.
+  [{ bars: '' }, 'look', /all should pass/],
+  [{ bars: '1' }, 'look', /all should pass/],
+  [{ bars: '', stress: '40 kPa' }, 'look', /guess that one bar allows/],
+  [{ bars: '1', stress: '40 kPa' }, 'look', /guess that one bar allows/],
   [{ bars: '2' }, 'look', /2 bars are few/],
   [{ bars: '3' }, 'look', /3 bars are few/],
   [bars(188, 375), 'good', /Even by the low end/],
