@@ -141,6 +141,20 @@ describe.concurrent('one batch', () => {
     await expect.poll(() => rows(page).count()).toBe(1);
   });
 
+  test('one that nobody named or mixed is called in the bin as in the list', async ({
+    expect,
+    page,
+  }) => {
+    await leave(page, [{ ...slabs('a'), name: '', readings: {} }]);
+    await page.reload();
+    await listed(page);
+    const row = (await rows(page).first().innerText()).replace(/\s*Remove\s*$/, '');
+    await page.getByRole('button', { name: 'Remove Batch of' }).click();
+    await page.getByText('In the bin: 1 batch').click();
+    const binned = await page.locator('.records-bin li').innerText();
+    for (const words of row.split('\n')) expect(binned).toContain(words.trim());
+  });
+
   test('what is removed on its own page can be put back at once', async ({ expect, page }) => {
     await leave(page, [slabs('a')]);
     await visit(page, batchPage('a'), '.record');
