@@ -8,6 +8,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { lawOf } from '../shared/age-laws.ts';
 import { DAYS, HOURS } from '../shared/amounts.ts';
 import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
 import { castAt, temperatureFields } from '../shared/curing-fields.ts';
@@ -17,13 +18,12 @@ import {
   historyBlames,
   historyNotes,
   historyOf,
-  historyRefusals,
   isMeasured,
-  lawOf,
   leavesFrost,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
+import { historyRefusals } from '../shared/days.ts';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import type { CalendarDate } from '../shared/icalendar.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';

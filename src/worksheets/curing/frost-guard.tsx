@@ -18,6 +18,7 @@ import { type Coefficients, leastShare } from '../../core/curing/strength-growth
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
+import { lawOf } from '../shared/age-laws.ts';
 import { DAYS, HOURS, MPA } from '../shared/amounts.ts';
 import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
 import { temperatureFields } from '../shared/curing-fields.ts';
@@ -28,13 +29,12 @@ import {
   historyBlames,
   historyNotes,
   historyOf,
-  historyRefusals,
   isMeasured,
-  lawOf,
   leavesFrost,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
+import { historyRefusals } from '../shared/days.ts';
 import { FrostChart } from '../shared/FrostChart.tsx';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';

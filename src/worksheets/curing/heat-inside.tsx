@@ -5,7 +5,7 @@ import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, HOURS, MM } from '../shared/amounts.ts';
-import { historyRefusals } from '../shared/curing-history.ts';
+import { historyRefusals } from '../shared/days.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
 import { FINE, type HeatValues, ROUND } from '../shared/heat-cases.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';

@@ -12,6 +12,7 @@ import { DAY, HOUR } from '../../core/curing/units.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { AgeCharts } from '../shared/AgeCharts.tsx';
+import { LAWS, lawOf } from '../shared/age-laws.ts';
 import { DAYS, HOURS } from '../shared/amounts.ts';
 import { temperatureFields } from '../shared/curing-fields.ts';
 import {
@@ -21,14 +22,12 @@ import {
   historyBlames,
   historyNotes,
   historyOf,
-  historyRefusals,
   isMeasured,
-  LAWS,
-  lawOf,
   leavesFrost,
   passedFrostWords,
   WARMEST,
 } from '../shared/curing-history.ts';
+import { historyRefusals } from '../shared/days.ts';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { clockAfter, momentInWords } from '../shared/moments.ts';

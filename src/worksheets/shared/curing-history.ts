@@ -1,4 +1,3 @@
-import { ACTIVATION_ENERGY_ASTM, type AgeLaw } from '../../core/curing/age-factor.ts';
 import { firstAtOrBelow } from '../../core/curing/cold-spells.ts';
 import { carriedOn } from '../../core/curing/forecast.ts';
 import {
@@ -14,6 +13,7 @@ import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-o
 import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import type { Say } from '../../islands/engine/say.ts';
+import { timeOfDay } from './days.ts';
 import { KEPT_FROST } from './kept-extremes.ts';
 import { momentInWords, roundMoment } from './moments.ts';
 
@@ -88,9 +88,6 @@ export const isMeasured = ({ measured }: Known, time: number) => measured > 0 &&
 /** That it freezes, or has by its readings, and when; `again` where it is not the first time. */
 export const freezesWords = (known: Known, castAt: number, freezes: number, again = '') =>
   `${isMeasured(known, freezes) ? 'By your readings it froze' : 'It freezes'}${again} on ${freezesOn(known, castAt, freezes)}`;
-
-/** Time of day of a moment on the reader's clock, s after midnight. */
-export const timeOfDay = (moment: number) => ((moment % DAY) + DAY) % DAY;
 
 /** The temperature of the part from casting on, from what the reader knows of it. */
 export function historyOf(v: Given): Known {
@@ -192,12 +189,6 @@ export function historyNotes(known: Known, what: string, reached?: number): read
   ];
 }
 
-/** Sentences for what core refuses of the temperatures. */
-export const historyRefusals = {
-  'warmest-below-coldest': () =>
-    'A day’s highest temperature is below its lowest. Each line gives the lowest, then the highest.',
-} as const;
-
 /** Core's names for what the temperature fields hold. */
 export const historyBlames = {
   time: 'readings',
@@ -205,19 +196,6 @@ export const historyBlames = {
   days: 'days',
   forecast: 'forecast',
 } as const;
-
-/** Names of the laws of ageing, as a choice. */
-export const LAWS = {
-  fhp: 'Variable energy: more below 20\u00a0°C',
-  arrhenius: 'One activation energy, chosen',
-  'model-code': 'The model code’s',
-} as const;
-
-/** A law of ageing from its name. */
-export const lawOf = (
-  name: keyof typeof LAWS,
-  activationEnergy = ACTIVATION_ENERGY_ASTM,
-): AgeLaw => (name === 'arrhenius' ? { law: 'arrhenius', activationEnergy } : { law: name });
 
 /** The ends of the temperatures, said and kept alike by every worksheet that counts age. */
 export const COLDEST = {

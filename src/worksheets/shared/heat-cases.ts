@@ -22,7 +22,7 @@ import { type Conductivity, valoreConductivity } from '../../core/finished/condu
 import type { Values } from '../../islands/fields.ts';
 import type { heatFields } from '../curing/heat-fields.ts';
 import { cubicMetre } from './cubic-metre.ts';
-import { timeOfDay } from './curing-history.ts';
+import { timeOfDay } from './days.ts';
 
 export type HeatValues = Values<typeof heatFields>;
 
