@@ -15,6 +15,31 @@ test('a limit of EN 1008 stops, an optional one of ASTM only asks for a look', (
   );
 });
 
+test('a pH below its limit is not too much of it, and what is missing or optional is counted', () => {
+  const of = (more: Readonly<Record<string, string>>) =>
+    answered(fit, { ...report, ...more }).judgement;
+  expect(of({ 'water.pH': '4' }).verdict).toBe('good');
+  const acid = of({ 'water.pH': '3' });
+  expect(acid.verdict).toBe('stop');
+  expect(acid.say).toMatch(
+    /^Too acid: pH 3, where the least allowed is 4\. Use another water, or let/,
+  );
+  expect(of({ 'water.pH': '3.999999' }).say).toContain('pH 3.999999, where');
+  expect(of({ 'water.pH': '3', 'water.sulfate': '2500' }).say).toContain(
+    'Beyond a limit: sulfate.',
+  );
+  expect(of({ 'water.sulfate': '2500' }).say).toContain('dilute it with one that has less');
+  expect(of({ 'water.sulfate': '' }).say).toContain(
+    'silent on sulfate. For a well or a stream get that,',
+  );
+  expect(of({ 'water.sulfate': '', 'water.chloride': '' }).say).toContain('get those,');
+  const sodium = { 'water.sodium': '600' };
+  expect(of(sodium).say).toMatch(/beyond an optional limit of .*alkalis\. It binds/);
+  expect(of({ ...sodium, 'water.dissolved': '60000' }).say).toMatch(
+    /beyond optional limits of .*alkalis, dissolved solids\. They bind/,
+  );
+});
+
 test('less than a figure above a limit is no breach of it: the report is too coarse', () => {
   const told = (more: Readonly<Record<string, string>>) => {
     const { judgement, numbers, notes, result, values } = answered(fit, { ...report, ...more });

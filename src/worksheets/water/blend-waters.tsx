@@ -16,6 +16,8 @@ import { blendFields } from './blend-fields.ts';
 
 /** With more soft water than this, blending saves nothing worth the measuring. Common practice, no source. */
 const ALL_BUT_SOFT = 0.9;
+/** Nor with more than this of another: no home test tells a hundredth of hardness. Common practice, no source. */
+const ALL_BUT_HARD = 0.99;
 /** What was read stands in the working as it was read: 12 mg/L, not 12.0. */
 const READ = { units: HARDNESS, plain: true, significant: 3 } as const;
 export default worksheet({
@@ -132,15 +134,19 @@ export default worksheet({
     const verdict = still ? 'look' : 'good';
     if (recipe.length === 1)
       return { verdict, say: `No blending is needed: take ${recipe[0]}.${still}` };
-    const softer = r.values.indexOf(Math.min(...r.values));
-    if (v.of === 'hardness' && r.fractions[softer]! > ALL_BUT_SOFT)
+    const main = r.fractions.indexOf(Math.max(...r.fractions));
+    const [most, alone] = [r.names[main]!, stillHard(r.values[main]!, say)];
+    const soft = r.values[main] === Math.min(...r.values);
+    // Little counts where foam bears the blend, and not the harder water alone.
+    const enough = soft ? ALL_BUT_SOFT : still || !alone ? ALL_BUT_HARD : 1;
+    if (v.of === 'hardness' && r.fractions[main]! > enough)
       return {
         verdict: 'look',
-        say: `It would be nearly all soft water. Use the ${r.names[softer]} water alone and save the measuring.${stillHard(r.values[softer]!, say)}`,
+        say: `It would be nearly all ${soft ? 'soft' : `of the ${most}`} water. Use the ${most} water alone and save the measuring.${alone}`,
       };
     return {
       verdict,
-      say: `Stir together ${recipe.join(' and ')}, then test the hardness of the blend once.${still}`,
+      say: `Stir together ${recipe.join(' and ')}, then test ${v.of === 'hardness' ? 'the hardness of ' : ''}the blend once.${still}`,
     };
   },
   notes: (_, v) =>

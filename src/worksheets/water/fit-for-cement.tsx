@@ -8,6 +8,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { LimitBars } from '../shared/LimitBars.tsx';
+import { saidApart } from '../shared/said-apart.ts';
 import { atMost, saysAtMost } from '../shared/spelt.ts';
 import { otherIons, pH } from '../shared/water-fields.ts';
 
@@ -170,7 +171,12 @@ export default worksheet({
   judge: (r, v, say) => {
     const over = r.judged.filter(({ verdict }) => verdict === 'beyond');
     const coarse = r.judged.filter(({ verdict }) => verdict === 'coarse');
-    const listed = namesOf(over);
+    // Its limit is a least one: less of it is no remedy.
+    const acid = over.find(({ limit }) => limit.of === 'pH');
+    const above = over.filter((line) => line !== acid);
+    const listed = namesOf(above);
+    const [optional, bind] =
+      over.length > 1 ? ['optional limits', 'They bind'] : ['an optional limit', 'It binds'];
     if (v.senses === 'oil')
       return {
         verdict: 'stop',
@@ -184,7 +190,7 @@ export default worksheet({
     if (over.some(({ limit }) => !limit.optional))
       return {
         verdict: 'stop',
-        say: `Beyond a limit: ${listed}. Use another water, or dilute it with one that has less, or let the comparison test and whoever answers for the part decide.`,
+        say: `${acid ? tooAcid(acid, say) : ''}${listed ? `Beyond a limit: ${listed}. ` : ''}Use another water, ${acid ? '' : 'or dilute it with one that has less, '}or let the comparison test and whoever answers for the part decide.`,
       };
     if (v.senses === 'green')
       return {
@@ -194,12 +200,12 @@ export default worksheet({
     if (coarse.length > 0)
       return {
         verdict: 'look',
-        say: `The report is too coarse to tell: of ${namesOf(coarse)} it says only that there is less than a figure above the limit. Ask for a finer one, or run the comparison test.${over.length > 0 ? ` Beyond an optional limit of ASTM C1602: ${listed}.` : ''}`,
+        say: `The report is too coarse to tell: of ${namesOf(coarse)} it says only that there is less than a figure above the limit. Ask for a finer one, or run the comparison test.${over.length > 0 ? ` Beyond ${optional} of ASTM C1602: ${listed}.` : ''}`,
       };
     if (over.length > 0)
       return {
         verdict: 'look',
-        say: `Within EN 1008, beyond an optional limit of ASTM C1602: ${listed}. It binds if the buyer asks for it; otherwise run the comparison test.`,
+        say: `Within EN 1008, beyond ${optional} of ASTM C1602: ${listed}. ${bind} if the buyer asks for it; otherwise run the comparison test.`,
       };
     if (v.senses === 'alive')
       return {
@@ -227,7 +233,7 @@ export default worksheet({
     if (silent.length > 0)
       return {
         verdict: 'look',
-        say: `Nothing is beyond a limit, but the report is silent on ${silent.map(spoken).join(', ')}. For a well or a stream get those, or run the comparison test.`,
+        say: `Nothing is beyond a limit, but the report is silent on ${silent.map(spoken).join(', ')}. For a well or a stream get ${silent.length > 1 ? 'those' : 'that'}, or run the comparison test.`,
       };
     return {
       verdict: 'good',
@@ -301,6 +307,9 @@ const spoken = (of: Constituent) => (of === 'pH' ? 'pH' : NAMES[of].split(',')[0
 
 const namesOf = (lines: readonly Line[]) =>
   [...new Set(lines.map(({ limit }) => spoken(limit.of)))].join(', ');
+
+const tooAcid = ({ value = 0, limit: { least = 0 } }: Line, say: Say) =>
+  `Too acid: pH ${saidApart(value, 'count', [least], say, { plain: true })}, where the least allowed is ${say(least, 'count', { plain: true })}. `;
 
 const amount = (of: Constituent, value: number, say: Say) =>
   of === 'pH'

@@ -94,10 +94,16 @@ verdicts(blendWaters, { of: 'hardness', ...tap }, [
   [{ target: mg(12) }, 'good', /No blending is needed/],
   [{ target: mg(41) }, 'look', /nearly all soft water/],
   [{ target: mg(43) }, 'good', /Stir together/],
+  // A hundredth of it: 311 − 0.01 × 299 = 308.0. That little counts only where foam bears the blend, and not the first alone.
+  [{ target: mg(307.9) }, 'look', /Stir together/],
+  [{ target: mg(308.1) }, 'look', /^It would be nearly all of the first water\. Use/],
+  [{ hardness: mg(12), soft: mg(311), target: mg(310.9) }, 'look', /Use the second water alone/],
+  [{ hardness: mg(119), target: mg(118.99) }, 'look', /Use the first water alone/],
+  [{ hardness: mg(120.5), target: mg(120) }, 'good', /Stir together.*hardness of the blend/],
   [
     { of: 'other', otherFirst: '311 mg/L', otherSecond: '12 mg/L', otherTarget: '41 mg/L' },
     'good',
-    /Stir/,
+    /then test the blend once/,
   ],
 ]);
 
