@@ -2,9 +2,10 @@ import { PRACTICE_LIFT } from '../../core/placing/lift.ts';
 import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/panel.ts';
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
-import { worksheet } from '../../islands/worksheet.ts';
+import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, MM, MPA } from '../shared/amounts.ts';
 import { FormSection } from '../shared/FormSection.tsx';
+import { judgeBy } from '../shared/judge-by.ts';
 import { METRES, practiceLift } from './practice-lift.ts';
 import { BENDS, MODULUS, pressureFields, RUNS, SPANS } from './pressure-fields.ts';
 
@@ -142,46 +143,54 @@ export default worksheet({
     // A pound-force is the weight of a pound already.
     const force = (n: number) =>
       `${say(n, 'force', { units: NEWTON, significant: 2 })}${say.system === 'us' ? '' : `, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`}`;
-    const clamps = `Clamps are not checked here: each lower one must carry ${force(ties.lower)}, each upper one ${force(ties.upper)}.`;
     if (depth > TALL)
       return {
         verdict: 'stop',
         say: `A form filled ${say(depth, 'length', { units: METRES, plain: true, significant: 2 })} deep is higher than a person. It is for someone licensed to design it, whatever the panel bears.`,
       };
+    const all: Judgement[] = [];
+    const judged = (verdict: Judgement['verdict'], words: string) =>
+      all.push({ verdict, say: words });
     if (bent.stress > limits.stress)
-      return {
-        verdict: 'stop',
-        say: `The panel is bent beyond its limit and may break. Support it every ${span}, or take a thicker one.`,
-      };
-    if (bent.share > limits.share)
-      return {
-        verdict: 'stop',
-        say: `The side bulges more than you allow. Support it every ${span}, or take a thicker panel.`,
-      };
-    if (Math.min(ties.lower, ties.upper) <= 0)
-      return {
-        verdict: 'look',
-        say: 'Move a row of clamps: put one below a third of the depth and the other above it. As they are, the push does not pass between them, and one row carries nothing or is pulled in.',
-      };
+      judged(
+        'stop',
+        `The panel is bent beyond its limit and may break. Support it every ${span}, or take a thicker one.`,
+      );
+    else if (bent.share > limits.share)
+      judged(
+        'stop',
+        `The side bulges more than you allow. Support it every ${span}, or take a thicker panel.`,
+      );
+    const amiss = Math.min(ties.lower, ties.upper) <= 0;
+    if (amiss)
+      judged(
+        'look',
+        'Move a row of clamps: put one below a third of the depth and the other above it. As they are, the push does not pass between them, and one row carries nothing or is pulled in.',
+      );
     if ((float ?? 0) > 0)
-      return {
-        verdict: 'look',
-        say: `The core floats: hold it down against ${force(float!)}, and twice that while you pour.`,
-      };
+      judged(
+        'look',
+        `The core floats: hold it down against ${force(float!)}, and twice that while you pour.`,
+      );
     if ((face?.lift ?? 0) > 0)
-      return {
-        verdict: 'look',
-        say: `The leaning face is lifted: hold the form down against ${force(face!.lift)}, or the mix runs out under it.`,
-      };
+      judged(
+        'look',
+        `The leaning face is lifted: hold the form down against ${force(face!.lift)}, or the mix runs out under it.`,
+      );
     if (depth > PRACTICE_LIFT.max)
-      return {
-        verdict: 'look',
-        say: `The panel holds, but no more than ${practiceLift('max', say)} is placed in one lift. ${clamps}`,
-      };
-    return {
-      verdict: 'good',
-      say: `The panel holds and stays straight; it could span ${span}. ${clamps} Clamp it before the first bucket.`,
-    };
+      judged(
+        'look',
+        `Place it in two: no more than ${practiceLift('max', say)} is placed in one lift.`,
+      );
+    if (all[0]?.verdict !== 'stop') {
+      judged('good', `The panel holds and stays straight; it could span ${span}.`);
+      if (!amiss)
+        judged(
+          'good',
+          `Clamps are not checked here: each lower one must carry ${force(ties.lower)}, each upper one ${force(ties.upper)}. Clamp it before the first bucket.`,
+        );
+    }
+    return judgeBy(all, all[0]!);
   },
   notes: () => [
     'Full liquid head: nothing is taken off for a mix that stiffens, and nothing is added for mix dropped from a height.',

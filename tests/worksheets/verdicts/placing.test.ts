@@ -33,6 +33,14 @@ verdicts(formPressure, panel, [
   [{ core: 'floats', displaced: '1 L', coreMass: '0.599 kg' }, 'look', /core floats/],
   [{ core: 'leans', lean: '0 deg' }, 'good', /holds/],
   [{ core: 'leans', lean: '1 deg' }, 'look', /leaning face is lifted/],
+  // None hides another: 20 L of it less half a kilogram push up with 113 N, and clamps are told where both bear.
+  [
+    { lower: '300 mm', core: 'floats', displaced: '20 L', coreMass: '0.5 kg' },
+    'look',
+    /^Move a row of clamps.*core floats: hold it down against 110\sN(?!.*Clamps)/,
+  ],
+  [{ core: 'leans' }, 'look', /face is lifted.*panel holds.*Clamps are not checked/],
+  [{ core: 'leans', thickness: '9 mm' }, 'stop', /bulges.*face is lifted(?!.*holds)/],
 ]);
 
 // Stiff enough to be bent to its stress first: ¾ × 3530 × L² ÷ 10² mm² is 10 MPa at 614.5 mm.
@@ -50,6 +58,11 @@ verdicts(formPressure, { ...panel, thickness: '40 mm' }, [
   [{ depth: '1200 mm' }, 'good', /holds/],
   [{ depth: '1210 mm' }, 'look', /no more than 1\.2\sm is placed in one lift/],
   [{ depth: '1800 mm' }, 'look', /in one lift/],
+  [
+    { depth: '1500 mm', core: 'floats', displaced: '1 L', coreMass: '0.05 kg' },
+    'look',
+    /^The core floats.*no more than 1\.2\sm.*Clamps are not checked/,
+  ],
   [{ depth: '1810 mm' }, 'stop', /higher than a person/],
 ]);
 
