@@ -229,6 +229,10 @@ describe('the jar of mix', () => {
     expect(judgement.say).toMatch(/In 5\.0\smin .*7\.2\s% heavier.*killed.*grew lighter between/);
   });
 
+  test('of one reading tells nothing yet', () => {
+    expect(() => read([0, 600])).toThrow(/^One reading tells no loss\. .*add that\.$/);
+  });
+
   test('that grew lighter between any two readings is told so', () => {
     for (const readings of [
       [

@@ -134,11 +134,17 @@ export default worksheet({
       of: (r) => r.throat,
     },
   },
-  judge: ({ choked, freeAir, most, steady, throat }, _, say) => {
+  judge: ({ choked, freeAir, most, steady, throat }, { before, after }, say) => {
     const air = (flow: number) => say(flow, 'flow', { units: AIR_FLOW });
     const flow = air(freeAir);
     if (freeAir === 0)
-      return { verdict: 'look', say: 'No air flows: the pressure is the same on both sides.' };
+      return {
+        verdict: 'look',
+        say:
+          before > after
+            ? 'Open the valve, or measure again: air flows wherever the pressure before is more than after.'
+            : 'No air flows: the pressure is the same on both sides.',
+      };
     const ice =
       throat < ICE_POINT
         ? ` Drain the receiver first: at ${say(throat, 'temperature', { significant: 2 })} in the narrowest place moisture may freeze.`

@@ -175,6 +175,8 @@ export default worksheet({
   refusals: {
     'no-gas': (e, say) =>
       `A jar of ${say(e.value, 'density', { units: DENSITY })} is as heavy as this mix with no gas in it (${say(e.allowed.max ?? 0, 'density', { units: DENSITY })}). Check the jar’s volume and empty weight, and the batch it is for.`,
+    'too-few-readings': () =>
+      'One reading tells no loss. Strike the jar full again some minutes later, and add that.',
     'same-time': () => 'Two readings are at the same time. Give each its own.',
     'heavier-than-base-mix': (e, say) =>
       `The planned density, ${say(e.value, 'density', { units: DENSITY })}, is not below that of the base mix.`,

@@ -163,6 +163,7 @@ verdicts(airOrifice, { ...hole, edge: 'rounded', temperature: '60 °C' }, [
   [{ after: '1.1 bar' }, 'good', /choked: .*changes nothing/],
   [{ after: '1.11 bar' }, 'look', /not choked/],
   [{ after: '3 bar' }, 'look', /No air flows/],
+  [{ way: 'measured', measured: '0 L/min', after: '1 bar' }, 'look', /^Open the valve/],
   [{ edge: 'sharp', after: '1.1 bar' }, 'look', /nearly steady/],
   [{ edge: 'own', coefficient: '0.8', after: '1.1 bar' }, 'good', /changes little/],
   // The narrowest place has the temperature before it ÷ 1.2: 0 °C from 327.8 K, 54.6 °C.
