@@ -6,7 +6,7 @@ import type { Values } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { LAWS } from '../shared/age-laws.ts';
 import { HOURS, MM, PERCENT } from '../shared/amounts.ts';
-import { mixWarmth } from '../shared/mix-warmth.ts';
+import { MIX, mixWarmth } from '../shared/mix-warmth.ts';
 import { SetRace } from '../shared/SetRace.tsx';
 import { setFields } from './set-fields.ts';
 import { setWorked } from './set-worked.ts';
@@ -50,14 +50,18 @@ function waterNote(
 }
 
 /** What the race between set and foam says by itself. */
-function ofRace({ race, set, sinking, share }: ReturnType<typeof setWorked>, say: Say): Judgement {
+function ofRace(
+  { race, set, sinking, share }: ReturnType<typeof setWorked>,
+  mixAt: number,
+  say: Say,
+): Judgement {
   const at = say(set.initial, 'time', { units: HOURS, significant: 2 });
   const lasts = race.first === 'set';
   const times = `${race.againstFoam.toFixed(race.againstFoam < 10 ? 1 : 0)} times the foam’s half-life`;
   if (!lasts && set.initial > TOO_LATE)
     return {
       verdict: 'stop',
-      say: `It does not begin to set before ${at}, ${times}. That is long for any foam: warm the mix, or do not cast today.`,
+      say: `It does not begin to set before ${at}, ${times}. That is long for any foam: ${mixAt > MIX.hot ? 'quicken the set' : 'warm the mix'}, or do not cast today.`,
     };
   const begins = lasts
     ? `It should begin to set at ${at}, before half of the bare foam would have drained.`
@@ -74,7 +78,7 @@ function ofRace({ race, set, sinking, share }: ReturnType<typeof setWorked>, say
   if (set.initial < TOO_SOON)
     return {
       verdict: 'look',
-      say: `It begins to set at ${at}, perhaps before you have placed it. Check the bag’s time; if it is right, mix less at once, or cooler.`,
+      say: `It begins to set at ${at}, perhaps before you have placed it. Check the bag’s time; if it is right, mix less at once${mixAt < MIX.cold ? '' : ', or cooler'}.`,
     };
   if (share === undefined)
     return lasts
@@ -83,6 +87,11 @@ function ofRace({ race, set, sinking, share }: ReturnType<typeof setWorked>, say
           verdict: 'look',
           say: `${begins} Whether the paste holds the foam so long, only its level tells: read how far it sinks in the first half hour, and enter that.`,
         };
+  if (share === 0)
+    return {
+      verdict: 'good',
+      say: `${begins} It was not seen to sink: the paste holds its foam. Watch the level all the same.`,
+    };
   return share <= LITTLE
     ? {
         verdict: 'good',
@@ -155,10 +164,12 @@ export default worksheet({
   },
   judge: (r, { mixAt }, say) => {
     const warmth = mixWarmth(mixAt, say);
-    const raced = ofRace(r, say);
+    const raced = ofRace(r, mixAt, say);
     if (!warmth) return raced;
     if (warmth.verdict === 'stop')
       return { ...warmth, say: `${warmth.say} Warm the mix, or do not cast today.` };
+    // Too soon for the pour, it does not set late, however cold it is.
+    if (mixAt < MIX.cold && r.set.initial < TOO_SOON) return raced;
     return {
       verdict: raced.verdict === 'good' ? 'look' : raced.verdict,
       say: `${warmth.say} ${raced.say}`,

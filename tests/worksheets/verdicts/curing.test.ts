@@ -62,6 +62,7 @@ verdicts(setTime, bag, [
   [{ foamTime: '2.4 h' }, 'look', /only its level tells/],
   [{ foamTime: '2.6 h' }, 'good', /Watch the level/],
   // Five half hours: 2 % of 60 mm is 0.24 mm in each, half of it 6 mm.
+  [{ sunk: '0 mm' }, 'good', /not seen to sink: the paste holds its foam\. Watch/],
   [{ sunk: '0.23 mm' }, 'good', /the paste holds its foam/],
   [{ sunk: '0.25 mm' }, 'look', /If that is too much/],
   [{ sunk: '5.9 mm' }, 'look', /If that is too much/],
@@ -74,6 +75,11 @@ verdicts(setTime, bag, [
   [{ mixAt: '30 °C', sunk: '0.01 mm' }, 'good', /the paste holds its foam/],
   [{ mixAt: '30.1 °C', sunk: '0.01 mm' }, 'look', /is hot: it stiffens early/],
   [{ mixAt: '9.9 °C', sunk: '20 mm' }, 'stop', /is cold.*no part any more/],
+  // A quick cement does not set late for that, and a slow one asks for no warmth that there is.
+  [{ mixAt: '8 °C', initial: '20 min' }, 'look', /^It begins to set at.*mix less at once\.$/],
+  [{ mixAt: '10 °C', initial: '20 min' }, 'look', /mix less at once, or cooler/],
+  [{ mixAt: '30 °C', initial: '40 h', final: '50 h' }, 'stop', /warm the mix/],
+  [{ mixAt: '38 °C', initial: '40 h', final: '50 h' }, 'stop', /is hot.*quicken the set/],
 ]);
 
 /** All at one temperature, but for what is said. */
