@@ -11,6 +11,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
 import { sandCement, waterCement } from '../shared/recipe.ts';
+import { saidApart } from '../shared/said-apart.ts';
 import { counts, helpedCementDensity, pasteWaterCement, solutionCement } from './recipe-fields.ts';
 
 /** How far the w/c may be off before it is worth mending, and how well it must be known. Common practice, no source. */
@@ -151,8 +152,9 @@ export default worksheet({
     const slip =
       check.waterCement < BASE_WATER_CEMENT.min ||
       Math.max(check.addCement, check.addWater) > MOST_ADDED * v.cement;
-    // Not dry by a slip on the way: the recipe itself is.
-    const dryAsMeant = check.waterCement < ROBS_FOAM_BELOW && (off > 0 || !worthIt(off));
+    // Not dry by a slip on the way: the recipe itself is. One that is not, is too dry by more than its ± alone.
+    const dryBelow = ROBS_FOAM_BELOW - (wanted < ROBS_FOAM_BELOW ? 0 : doubt);
+    const dryAsMeant = check.waterCement < dryBelow && (off > 0 || !worthIt(off));
     // Only a correction that should be made is shown as an amount.
     const add = worthIt(off) && !slip && !doubtful && !dryAsMeant ? check : undefined;
     const plain = Math.abs(cementDensity / v.cementDensity - 1) < SAME_CEMENT;
@@ -216,11 +218,14 @@ export default worksheet({
         verdict: 'look',
         say: `${surer}, and type each ±: these readings tell the w/c to ±\u00a0${say(doubt, 'count', { significant: 2 })}, and cannot tell a base mix that is off by ${NEAR} from one as meant.`,
       };
-    if (dryAsMeant)
+    if (dryAsMeant) {
+      const found = saidApart(check.waterCement, 'count', [ROBS_FOAM_BELOW], say, { decimals: 3 });
+      const short = ROBS_FOAM_BELOW - check.waterCement;
       return {
         verdict: 'look',
-        say: `${check.waterCement.toFixed(3)} is below ${ROBS_FOAM_BELOW}, whatever was meant: a paste so dry takes water out of the foam. Add ${some((ROBS_FOAM_BELOW - check.waterCement) * cement)} of water, or be ready for a heavier mix.`,
+        say: `${found} is below ${ROBS_FOAM_BELOW}, whatever was meant: a paste so dry takes water out of the foam. Add ${short < doubt ? 'a little' : `${some(short * cement)} of`} water, or be ready for a heavier mix.`,
       };
+    }
     if (!worthIt(off))
       return {
         verdict: 'good',

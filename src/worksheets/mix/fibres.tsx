@@ -113,7 +113,10 @@ export default worksheet({
   judge: ({ share }, { kind }, say) =>
     fibreDoubt(kind, share, say) ?? {
       verdict: 'good',
-      say: 'Drill off, sprinkle some close above the base mix, drill on until each fibre is wet; so in a few rounds, then the foam. It holds corners and fine cracks; it does not make the part carry.',
+      say:
+        share > 0
+          ? 'Drill off, sprinkle some close above the base mix, drill on until each fibre is wet; so in a few rounds, then the foam. It holds corners and fine cracks; it does not make the part carry.'
+          : 'No fibre: corners and fine cracks have the paste alone to hold them.',
     },
   notes: (_, { kind }) => [
     ...(FIBRES[kind].tried === undefined && kind !== 'plain-glass'

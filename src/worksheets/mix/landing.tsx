@@ -26,11 +26,15 @@ const USUAL_SCALE = exampleNumber(landingFields.foamScale)!;
 /** Loads that land this often need no better scale; below half, more miss than land. A choice. */
 const [MOSTLY, SELDOM] = [0.9, 0.5];
 
-/** Odds at the head of a sentence. What misses a line does not read as it, and no number of trials is certainty. */
+/** No number of trials is certainty: beyond these, odds are told as more or fewer. A choice. */
+const [FEWEST, MOST] = [0.01, 0.99];
+
+/** Odds at the head of a sentence. What misses a line does not read as it. */
 function oddsInWords(odds: number, say: Say): string {
   const how = { units: PERCENT, significant: 2 };
-  return odds >= 0.995
-    ? `More than ${say(0.99, 'ratio', how)}`
+  if (odds > MOST) return `More than ${say(MOST, 'ratio', how)}`;
+  return odds < FEWEST
+    ? `Fewer than ${say(FEWEST, 'ratio', { ...how, plain: true })}`
     : saidApart(odds, 'ratio', [SELDOM, MOSTLY], say, how);
 }
 
@@ -103,9 +107,10 @@ export default worksheet({
     odds: {
       label: 'Odds of landing near enough',
       kind: 'ratio',
-      of: (r) => r.odds,
+      of: (r) => Math.max(FEWEST, Math.min(MOST, r.odds)),
       units: PERCENT,
       significant: 2,
+      note: 'the trials tell no more than 99\u00a0%, and no less than 1',
     },
     mean: {
       label: 'Wet density to expect',
@@ -173,9 +178,12 @@ export default worksheet({
     const losses = `the plan allows for ${percent(allowed)} of the gas to be lost, and you put the loss at ${percent(gasLost)}`;
     const advice =
       Math.abs(bias) > near / 2 && bias > 0 === gasLost > allowed
-        ? bias > 0
-          ? `You are aiming heavy by ${off}: ${losses}. Plan for the gas that is lost before you look for a better scale.`
-          : `You are aiming light by ${off}: ${losses}. Plan for less loss, if that is what your own batches lost; else put in here what they did.`
+        ? // Most of it is not the plan’s: that can allow for no loss at all, but for no less.
+          gasLost < -allowed
+          ? `You are aiming light by ${off}: you put the loss at ${percent(gasLost)}, which is a gain. Weigh again: a reading is wrong, or the mixer stirred air in.`
+          : bias > 0
+            ? `You are aiming heavy by ${off}: ${losses}. Plan for the gas that is lost before you look for a better scale.`
+            : `You are aiming light by ${off}: ${losses}. Plan for less loss, if that is what your own batches lost; else put in here what they did.`
         : first
           ? `What to improve first: ${first.label.toLowerCase()}.`
           : '';
@@ -187,7 +195,7 @@ export default worksheet({
       };
     return {
       verdict: odds >= SELDOM ? 'look' : 'stop',
-      say: `Only ${inWords} of such loads land near enough without a correction. ${advice}`,
+      say: `${odds < FEWEST ? '' : 'Only '}${inWords} of such loads land near enough without a correction. ${advice}`,
     };
   },
   notes: ({ found }, v) => [

@@ -11,6 +11,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { foamFaultDoubt } from '../shared/foam-doubt.ts';
+import { saidApart } from '../shared/said-apart.ts';
 
 /**
  * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
@@ -29,6 +30,10 @@ export function stiffDoubt(water: number, dry: number, say: Say): Judgement | un
   };
 }
 
+/** A w/c in hundredths, told apart from what it is held against. */
+const hundredths = (ratio: number, marks: readonly number[], say: Say) =>
+  saidApart(ratio, 'count', marks, say, { decimals: 2 });
+
 /**
  * What is strange about a mix, whichever worksheet asks: its foam (kg/m³), its water, its density.
  * `weighs`: how the sentence about its density begins.
@@ -41,7 +46,8 @@ export function mixDoubts(
 ): Judgement[] {
   const doubts: Judgement[] = [];
   const doubt = (words: string) => doubts.push({ verdict: 'look', say: words });
-  const ratio = mix.waterCementBase.toFixed(2);
+  const lines = [ROBS_FOAM_BELOW, USUAL_MAX_NEAT, USUAL_MAX_SANDED];
+  const ratio = hundredths(mix.waterCementBase, lines, say);
   const density = (si: number) => say(si, 'density', { units: DENSITY });
   const watered = `: with its water the w/c is ${mix.waterCementTotal.toFixed(2)}.`;
   const foamed = foamFaultDoubt(foam, say, watered);
@@ -86,10 +92,10 @@ export function loadsDoubt({
 }
 
 /** Why a paste has too little water; where the ratio counts the foam’s too, how much that would have to be. */
-function robsFoam({ value, allowed: { min = 0 } }: DomainError): string {
+function robsFoam({ value, allowed: { min = 0 } }: DomainError, say: Say): string {
   const least = BASE_WATER_CEMENT.min;
   const all = min > least ? ` With this much foam it takes ${upTo(min)} in all.` : '';
-  return `A water/cement ratio of ${value.toFixed(2)} leaves the paste less than ${least.toFixed(2)}: it would take its water from the foam and break it.${all}`;
+  return `A water/cement ratio of ${hundredths(value, [least, min], say)} leaves the paste less than ${least.toFixed(2)}: it would take its water from the foam and break it.${all}`;
 }
 
 /** In hundredths, never less. */

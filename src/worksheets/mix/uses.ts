@@ -6,7 +6,7 @@ export const USES = {
   insulation: {
     name: 'Insulating slab or fill, fully supported',
     density: 600,
-    note: 'Light and warm, and soft: a thumb dents it.',
+    note: 'Light and warm, and soft.',
   },
   panel: {
     name: 'Light panel or former that carries nothing',
