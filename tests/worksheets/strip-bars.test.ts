@@ -6,12 +6,9 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import handling from '../../src/worksheets/demould/handling.tsx';
-import {
-  paceBetween,
-  stripEstimate,
-  timesOfAges,
-} from '../../src/worksheets/demould/strip-estimate.ts';
+import { stripEstimate, timesOfAges } from '../../src/worksheets/demould/strip-estimate.ts';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+import { paceBetween } from '../../src/worksheets/shared/paces.ts';
 
 const say = speaker('metric');
 const outcome = (sheet: AnyWorksheet, entries: Entries) =>

@@ -165,6 +165,25 @@ test.each([
   expect(of('12', '19')).not.toMatch(/count/);
 });
 
+test.each([
+  ['handling', handling],
+  ['strength-time', strengthTime],
+] as const)('hours typed as days are no age that the clock allows: %s', (id, sheet) => {
+  const of = (days: string, clock = '24') =>
+    answered(sheet, {
+      'part.sinceCasting': { t: clock, u: 'h', s: 'metric' },
+      [`${id}.age`]: { t: days, u: 'd', s: 'metric' },
+    }).judgement.say.replaceAll('\u00a0', ' ');
+  // A day at 70 °C is some 12.7 at 20 °C, by the law that counts it most.
+  expect(of('24')).toContain(
+    'Check the age and its unit, and the time since casting: even at 70 °C 24 h by the clock count as no more than 13 d, not 24 d.',
+  );
+  expect(of('12.8')).toContain('no more than 12.7 d, not 12.8 d');
+  for (const days of ['1', '12.6']) expect(of(days)).not.toContain('Check');
+  expect(of('24', '')).not.toContain('Check');
+  expect(of('24', '48')).not.toContain('Check');
+});
+
 test('a cube broken at the age it has now speaks for it, whatever the clock says', () => {
   const own = {
     ...warm('8'),

@@ -18,7 +18,9 @@ import { FACES, FEW, lieApart } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first-frost.ts';
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
+import { oneText } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
+import { tooOld } from '../shared/paces.ts';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
 import { strongCubes } from '../shared/strong-cubes.ts';
 import { youngWords } from '../shared/young-words.ts';
@@ -164,10 +166,13 @@ export default worksheet({
       significant: 2,
     },
   },
-  doubts: ({ fit, tested }, { results }, say) =>
-    fit && tested
-      ? strongCubes(Math.max(...results.map(({ strength }) => strength)), say)
-      : undefined,
+  doubts: ({ fit, tested }, v, say) =>
+    oneText(
+      fit && tested
+        ? strongCubes(Math.max(...v.results.map(({ strength }) => strength)), say)
+        : undefined,
+      tooOld(v, say),
+    ),
   judge: ({ now, fit, tested, frozen }, { age, since, frost }, say) => {
     if (frozen && !fit)
       return { verdict: 'stop', say: `${frozenWords(frost!, since, say)} Test a piece of it.` };

@@ -10,6 +10,7 @@ import { barsDoubt } from '../shared/bars-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
+import { tooOld } from '../shared/paces.ts';
 import { JERK, WITHIN } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { saidApart } from '../shared/said-apart.ts';
@@ -142,7 +143,7 @@ export default worksheet({
       note: 'from memory, for ordinary concrete',
     },
   },
-  doubts: ({ ofBars }, v, say) => (ofBars ? strongBars(v.mean, v.density, say) : undefined),
+  doubts: ({ ofBars }, v, say) => (ofBars ? strongBars(v.mean, v.density, say) : tooOld(v, say)),
   judge: (r, v, say) => {
     const { use, held, best, bestStress, freed, stripping, oneBar, ofBars, young, frozen, mass } =
       r;

@@ -1,5 +1,4 @@
 import { ageBetween } from '../../core/curing/age-between.ts';
-import { ACTIVATION_ENERGY_ASTM, type AgeLaw, ageFactor } from '../../core/curing/age-factor.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { type Band, grownBand } from '../../core/curing/strength-growth.ts';
 import { ICE_POINT } from '../../core/curing/units.ts';
@@ -13,6 +12,7 @@ import { barsBand } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
+import { paceBetween } from '../shared/paces.ts';
 import {
   barAge,
   barLow,
@@ -26,22 +26,11 @@ import {
 } from '../shared/part-fields.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
 
-/** Two ways to count age; they part most in the cold, and the spread is the honest answer. */
-const LAWS: readonly AgeLaw[] = [
-  { law: 'fhp' },
-  { law: 'arrhenius', activationEnergy: ACTIVATION_ENERGY_ASTM },
-];
 const temperature = (
   label: string,
   example: string,
   more: { readonly bench: string; readonly takes: string; readonly help?: string },
 ) => number('temperature', { label, example, min: '-40 °C', max: '70 °C', ...more });
-
-/** Adjusted age that a second brings, at the least and at the most, between two temperatures, K. */
-export const paceBetween = (cold: number, warm: number) => ({
-  slow: Math.min(...LAWS.map((law) => ageFactor(law, cold))),
-  fast: Math.max(...LAWS.map((law) => ageFactor(law, warm))),
-});
 
 /**
  * Between which times after casting, s, a part at these paces has adjusted ages of `low` to `high`, s, none of the
