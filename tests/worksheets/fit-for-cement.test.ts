@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { answer } from '../../src/islands/engine/answer.ts';
+import { readWorksheet } from '../../src/islands/engine/read.ts';
 import compare from '../../src/worksheets/water/compare-waters.tsx';
 import fit from '../../src/worksheets/water/fit-for-cement.tsx';
 import setFaster from '../../src/worksheets/water/set-faster.tsx';
@@ -146,4 +148,34 @@ test('set is judged without an alkalinity, and what that leaves out is said', ()
   expect(judgement.verdict).toBe('good');
   expect(numbers).not.toHaveProperty('bicarbonate');
   expect(notes.join(' ')).toContain('bicarbonate is not judged');
+});
+
+test('a comparison grows no surer as a ± grows, whichever way its reading may be off', () => {
+  const pairs = [
+    {},
+    { 'trial.controlInitial': '120', 'trial.testInitial': '135' },
+    { 'trial.controlInitial': '200', 'trial.testInitial': '170' },
+    { 'trial.controlFinal': '250', 'trial.testFinal': '270' },
+    { 'trial.controlFinal': '300', 'trial.testFinal': '280' },
+  ];
+  for (const pair of pairs)
+    for (const field of Object.keys(trial)) {
+      const verdicts = ['1', '5', '10', '15', '20', '30', '40', '60', '90', '100'].map((p) => {
+        const read = { ...trial, ...pair };
+        const entries = Object.fromEntries(
+          Object.entries(read).map(([key, t]) => [
+            key,
+            { t, s: 'metric' as const, p: key === field ? p : '0' },
+          ]),
+        );
+        const found = answer(compare, readWorksheet(compare, entries, {}, say), say);
+        if (!found.ok) throw new Error(found.problems[0]!.say);
+        return found.judgement.verdict;
+      });
+      const first = verdicts.indexOf('look');
+      expect(first, field).not.toBe(-1);
+      expect(verdicts.slice(first), `${JSON.stringify(pair)} ${field} ${verdicts}`).not.toContain(
+        'good',
+      );
+    }
 });

@@ -25,6 +25,9 @@ import { bubbleFields } from './bubble-fields.ts';
 const perLength = (si: number, { system }: Say) =>
   `${formatNumber(si / toUnit(1, 'length', MM[system]), { significant: 3 })} per ${MM[system]}`;
 
+/** A ± of more than this share of the air, or of what is not air, agrees with nearly anything. A choice. */
+const TELLING = 1 / 4;
+
 /** Bars of the histogram. */
 const BINS = 12;
 
@@ -128,10 +131,19 @@ export default worksheet({
     const { difference, inUncertainties } = r.against;
     const points = `${formatNumber(100 * Math.abs(difference), { uncertainty: 100 * r.uncertainty })} percentage points`;
     const times = formatNumber(Math.abs(inUncertainties), { significant: 2 });
+    const { airContent } = r.found;
+    if (
+      Math.abs(inUncertainties) <= 2 &&
+      r.uncertainty > TELLING * Math.min(airContent, 1 - airContent)
+    )
+      return {
+        verdict: 'look',
+        say: `Count more: too few bubbles to tell. By chance alone ${percent(airContent)} is sure only to ±${formatNumber(100 * r.uncertainty, { significant: 2 })} percentage points, which would agree with much more and much less than the ${percent(designed)} it was designed for.`,
+      };
     if (Math.abs(inUncertainties) <= 2)
       return {
         verdict: 'good',
-        say: `${percent(r.found.airContent)} agrees with the ${percent(designed)} it was designed for, as far as so many bubbles can tell.`,
+        say: `${percent(airContent)} agrees with the ${percent(designed)} it was designed for, as far as so many bubbles can tell.`,
       };
     return {
       verdict: 'look',

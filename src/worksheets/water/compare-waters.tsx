@@ -65,16 +65,19 @@ export default worksheet({
   work: (v, pm) => {
     const pair = pairOf(v);
     const margins = marginsOf(v);
-    // With each reading off by its ±.
-    const off = (Object.keys(pm) as (keyof Read)[]).flatMap((name) =>
-      v[name] === undefined ? [] : [marginsOf({ ...v, [name]: v[name] + pm[name] })],
-    );
+    // With each reading off by its ±: of a set that may be too early or too late only one way is the worse.
+    const off = (Object.keys(pm) as (keyof Read)[]).flatMap((name) => {
+      const read = v[name];
+      return read === undefined
+        ? []
+        : [[pm[name], -pm[name]].map((by) => marginsOf({ ...v, [name]: read + by }))];
+    });
     const lines = Object.keys(LINES) as (keyof typeof LINES)[];
     const close = lines.filter((line) => {
       const margin = margins[line];
-      return (
-        margin !== undefined && margin < Math.hypot(...off.map((moved) => moved[line]! - margin))
-      );
+      if (margin === undefined) return false;
+      const lost = off.map((ways) => Math.max(...ways.map((moved) => margin - moved[line]!)));
+      return margin < Math.hypot(...lost);
     });
     return { ...pair, close: new Set(close.map((line) => LINES[line])), ...compareWaters(pair) };
   },

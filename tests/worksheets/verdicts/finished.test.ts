@@ -11,6 +11,27 @@ verdicts(bubbles, {}, [
   [{ designed: '58.9 %' }, 'good', /agrees with/],
   [{ designed: '74.1 %' }, 'good', /agrees with/],
   [{ designed: '74.2 %' }, 'look', /less air than designed/],
+  // Of 0.4 the ± is √(0.24/S), and a quarter of it 0.1: 24 points.
+  ...(
+    [
+      ['20', '8', '40 %', 'look', /^Count more: too few bubbles to tell.*sure only to ±11/],
+      ['30', '12', '40 %', 'good', /agrees with/],
+      // Of 0.6 what is not air is the less.
+      ['20', '12', '60 %', 'look', /^Count more/],
+      ['30', '18', '60 %', 'good', /agrees with/],
+      // So few tell that it is not what it was designed for, all the same.
+      ['20', '8', '70 %', 'look', /less air than designed/],
+    ] as const
+  ).map(
+    ([stops, airStops, designed, ...rest]) =>
+      [{ method: 'points', stops, airStops, designed, voids: '20' }, ...rest] as const,
+  ),
+]);
+
+// One chord of 0.6 mm on 2 mm is 30 ± 22 %.
+verdicts(bubbles, { designed: '66.4 %' }, [
+  [{ chords: '0.6', traverse: '2 mm' }, 'look', /^Count more.*30\s% is sure only to ±22/],
+  [{ chords: '0.5', traverse: '10 mm', designed: '5 %' }, 'look', /^Count more/],
 ]);
 
 /** By the tables 0.1236 to 0.1849 W/(m·K): 60 mm resist 0.3245 to 0.4854 m²·K/W. */
