@@ -53,3 +53,13 @@ test('a loss the plan allows for is not counted again in how close it lands', ()
   expect(mean(lost)).toBeGreaterThan(1.03 * target);
   expect(Math.abs(mean({ ...lost, ...lives }) - target)).toBeLessThan(0.005 * target);
 });
+
+test('the odds that are shown end where those in words do', () => {
+  const shown = (lost: string, own: string) =>
+    asked(landing as AnyWorksheet, {
+      'landing.gasLost': { t: lost, u: '%' },
+      'landing.near': { t: 'own' },
+      'landing.own': { t: own, u: 'kg/m3' },
+    }).numbers.odds!.value;
+  expect([shown('60', '30'), shown('0', '300')]).toEqual([0.01, 0.99]);
+});
