@@ -78,6 +78,19 @@ describe.each(pages)('%s', (page) => {
   });
 });
 
+test('the large links lead from First batch through every page, each once, and back', () => {
+  const addressOf = (page: string) =>
+    `/${page.replace(/(?:index)?\.mdx$/, '')}/`.replace('//', '/');
+  const next = new Map(
+    pages.map((page) => [addressOf(page), body(page).match(/<Next to="([^"]*)">/)?.[1] ?? '']),
+  );
+  const way: string[] = [];
+  let at = '/first-batch/';
+  for (; next.has(at) && !way.includes(at); at = next.get(at)!) way.push(at);
+  expect(at).toBe('/first-batch/');
+  expect([...next.keys()].filter((address) => !way.includes(address))).toEqual([]);
+});
+
 const wordsOf = (text: string) => (text.toLowerCase().match(/[\p{L}\p{N}’°%/]+/gu) ?? []).join(' ');
 
 test('no page says in the same words what another says', () => {
