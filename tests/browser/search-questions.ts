@@ -100,6 +100,9 @@ export const questions: readonly Question[] = [
   ['worktop', 'finished-part/where-not/#line'],
   ['colored countertop', 'finished-part/where-not/#line', 'US'],
   ['what do I need', 'safety/setting-up/#at-hand'],
+  ['store cement', 'safety/setting-up/#keep'],
+  ['is my gray cement expired', 'safety/setting-up/', 'US'],
+  ['a liter of leftover foaming solution', 'safety/washout/', 'US'],
   // A keyword of a page, of which the words left say little.
   ['how much cement', 'first-batch/'],
   ['how much cement', 'mix/proportion/'],
@@ -162,6 +165,12 @@ export const first: readonly Question[] = [
   ['shopping list', 'safety/setting-up/'],
   ['tools', 'safety/setting-up/'],
   // An emergency: what to do first, and nothing before it.
+  ['cement shelf life', 'safety/setting-up/#keep'],
+  ['how long does cement keep', 'safety/setting-up/#keep'],
+  ['store concentrate', 'safety/setting-up/#keep'],
+  ['concentrate shelf life', 'safety/setting-up/#keep'],
+  ['left over foaming solution', 'safety/washout/#foam'],
+  ['dispose of foam', 'safety/washout/#foam'],
   ['skin burns', 'safety/skin-and-eyes/#first'],
   ['cement on my skin', 'safety/skin-and-eyes/#first'],
   ['cement burn', 'safety/skin-and-eyes/#first'],
