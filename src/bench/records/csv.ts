@@ -1,49 +1,9 @@
-import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Entry } from '../entries.ts';
-import {
-  canBe,
-  type NumberReading,
-  READING_NAMES,
-  type ReadingName,
-  readingOf,
-  readTyped,
-} from './readings.ts';
+import { readingChoice, readingValue } from './reading-value.ts';
+import { READING_NAMES, readingOf } from './readings.ts';
 import { type BatchRecord, filled, stageOf } from './record.ts';
-
-/** A reading as it can be read, in SI; undefined when it is empty, a choice, or cannot be read. */
-function readAmount(entry: Entry | undefined, spec: NumberReading): number | undefined {
-  if (entry?.t === undefined || entry.t.trim() === '') return undefined;
-  const { kind } = spec;
-  const unit = entry.u ?? spec.unit;
-  // Most are plain; a list of hundreds of batches need not read each as if it were a sentence.
-  if (/^\d{1,9}(\.\d{1,9})?$/.test(entry.t)) return fromUnit(Number(entry.t), kind, unit);
-  const read = readTyped(entry.t, spec, unit);
-  return read.ok ? read.value : undefined;
-}
-
-/** What a reading counts as, in SI; undefined when it is empty, a choice, cannot be read, or cannot be. */
-export function readingValue(
-  record: Pick<BatchRecord, 'readings'>,
-  name: ReadingName,
-): number | undefined {
-  const spec = readingOf(name);
-  if ('options' in spec) return undefined;
-  const value = readAmount(record.readings[name], spec);
-  return value !== undefined && canBe(spec, value) ? value : undefined;
-}
-
-/** Whether something stands in a reading that counts nowhere: it cannot be read, or cannot be. */
-export const isRefused = (record: BatchRecord, name: ReadingName) =>
-  filled(record.readings[name]) &&
-  (readingValue(record, name) ?? readingChoice(record, name)) === undefined;
-
-/** A choice made in a record. */
-export function readingChoice(record: BatchRecord, name: ReadingName): string | undefined {
-  const spec = readingOf(name);
-  const text = record.readings[name]?.t;
-  return 'options' in spec && text !== undefined && spec.options.includes(text) ? text : undefined;
-}
 
 /** A cell: quoted where it must be, and never one that a spreadsheet takes for a formula. */
 function cell(text: string): string {

@@ -2,8 +2,8 @@ import { formatPlain } from '../../core/quantity/format.ts';
 import type { Entry } from '../entries.ts';
 import { $entries, $kept } from '../store.ts';
 import { carriedReadings } from './carried.ts';
-import { readingValue } from './csv.ts';
 import { isDay } from './day.ts';
+import { readingValue } from './reading-value.ts';
 import type { ReadingName } from './readings.ts';
 import { type BatchRecord, blankRecord, today } from './record.ts';
 

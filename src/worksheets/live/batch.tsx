@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
-import { isRefused } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
 import { linesOf } from '../../bench/records/log-lines.ts';
+import { isRefused } from '../../bench/records/reading-value.ts';
 import type { Stage } from '../../bench/records/readings.ts';
 import { type CureLog, filled, stageOf } from '../../bench/records/record.ts';
 import { swapBench } from '../../bench/swap-bench.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { type BatchRecord, someByName } from '../../bench/records/record.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';

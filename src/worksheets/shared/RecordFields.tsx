@@ -1,7 +1,7 @@
 import type { Entry } from '../../bench/entries.ts';
 import { carriedReadings } from '../../bench/records/carried.ts';
-import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { READINGS, type ReadingName, type Stage } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { fitsField } from '../../bench/store.ts';

@@ -1,5 +1,5 @@
-import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { type ReadingName, readingOf } from '../../bench/records/readings.ts';
 import { filled } from '../../bench/records/record.ts';
 import { unsaidPlan, unsaidWeighings } from '../../bench/records/unsaid.ts';

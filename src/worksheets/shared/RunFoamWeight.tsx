@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Entry } from '../../bench/entries.ts';
-import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { $going, type Going } from '../../bench/run.ts';
 import { enter } from '../../bench/store.ts';
 import { readWorksheet } from '../../islands/engine/read.ts';

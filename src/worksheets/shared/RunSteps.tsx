@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { readingValue } from '../../bench/records/csv.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { readingOf } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';

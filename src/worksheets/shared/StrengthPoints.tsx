@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';

@@ -1,5 +1,5 @@
 import { $learned, type LearnedSummary } from '../../bench/learned.ts';
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { type BatchRecord, inOrder } from '../../bench/records/record.ts';
 import { $unlearned } from '../../bench/store.ts';
 import { drainedPerMinute, foamDrift } from '../../core/records/foam-drift.ts';

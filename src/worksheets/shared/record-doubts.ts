@@ -1,5 +1,5 @@
 import { keptValue } from '../../bench/entries.ts';
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { READINGS } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';

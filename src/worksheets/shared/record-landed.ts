@@ -1,4 +1,4 @@
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Landed } from './LandingChart.tsx';
 import { contradicts, plannedAlike, reckon, sharePlanned } from './record-numbers.ts';

@@ -1,4 +1,4 @@
-import { isRefused, readingChoice, readingValue } from '../../bench/records/csv.ts';
+import { isRefused, readingChoice, readingValue } from '../../bench/records/reading-value.ts';
 import { READINGS, type ReadingName } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { equivalentAge } from '../../core/curing/equivalent-age.ts';

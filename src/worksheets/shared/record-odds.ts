@@ -1,4 +1,4 @@
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';

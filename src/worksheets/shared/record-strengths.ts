@@ -1,4 +1,4 @@
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { DAY } from '../../core/curing/units.ts';
 import { flexuralFromCompressive } from '../../core/finished/flexural.ts';

@@ -1,4 +1,4 @@
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import type { Stage } from '../../bench/records/readings.ts';
 import { type BatchRecord, type Correction, stageOf } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';

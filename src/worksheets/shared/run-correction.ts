@@ -1,5 +1,5 @@
 import { type Entry, same } from '../../bench/entries.ts';
-import { readingValue } from '../../bench/records/csv.ts';
+import { readingValue } from '../../bench/records/reading-value.ts';
 import { READINGS } from '../../bench/records/readings.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Correcting } from '../../bench/run.ts';

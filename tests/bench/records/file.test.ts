@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readingChoice, readingValue, toCsv } from '../../../src/bench/records/csv.ts';
+import { toCsv } from '../../../src/bench/records/csv.ts';
 import { partsOf, readFile, toFile } from '../../../src/bench/records/file.ts';
 import { type Choice, planMerge, toStore } from '../../../src/bench/records/merge.ts';
 import { openRecord } from '../../../src/bench/records/migrate.ts';
+import { readingChoice, readingValue } from '../../../src/bench/records/reading-value.ts';
 import {
   type BatchRecord,
   blankRecord,
