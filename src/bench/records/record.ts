@@ -151,82 +151,20 @@ export function stageOf(record: BatchRecord): Stage | undefined {
   return STAGES.findLast((stage) => reached.has(stage));
 }
 
-/** What two records differ in, by the words a reader knows; `corrections` puts those into words. */
-export function differences(
-  a: BatchRecord,
-  b: BatchRecord,
-  corrections: (record: BatchRecord) => string,
-): readonly Difference[] {
-  const found: Difference[] = [];
-  const compare = (of: string, x: string, y: string) => {
-    if (x !== y) found.push({ of, ...fromTheDifference(x, y) });
-  };
-  compare('Mark', a.invented ? 'invented' : '', b.invented ? 'invented' : '');
-  compare('Name', a.name, b.name);
-  compare('Date', a.date, b.date);
-  compare('Notes', a.notes, b.notes);
-  for (const name of READING_NAMES)
-    compare(readingOf(name).label, typed(a.readings[name]), typed(b.readings[name]));
-  compare('Corrections', corrections(a), corrections(b));
-  compare('Temperature log', logWords(a.log), logWords(b.log));
-  compare('Photos', photoWords(a), photoWords(b));
-  compare('Foam made at', a.foamMade ?? '', b.foamMade ?? '');
-  compare('Bench', stable({ ...a.bench, ...a.kept }), stable({ ...b.bench, ...b.kept }));
-  // Two photos of one caption, a correction of a gram more: never a table of nothing.
-  if (found.length === 0 && content(a) !== content(b))
-    found.push({ of: 'A detail that reads the same', here: '', there: '' });
-  return found;
-}
-
-export interface Difference {
-  readonly of: string;
-  readonly here: string;
-  readonly there: string;
-}
-
-/** Two texts of which so much is alike begin shortly before they part, or only what is alike would be seen. */
-const ALIKE = 60;
-const BEFORE = 30;
-function fromTheDifference(
-  x: string,
-  y: string,
-): { readonly here: string; readonly there: string } {
-  let at = 0;
-  while (at < x.length && x[at] === y[at]) at++;
-  const cut = (text: string) => (at > ALIKE ? `…${text.slice(at - BEFORE)}` : text);
-  return { here: cut(x), there: cut(y) };
-}
-
 /** What an entry says: not in which units it is shown, and no unit without its number. */
-const said = ({ d: _, s: __, t, u, p, pu, ...rest }: Entry) => ({
+export const said = ({ d: _, s: __, t, u, p, pu, ...rest }: Entry) => ({
   ...rest,
   ...(t && { t, u }),
   ...(p && { p, pu }),
 });
-const typed = (entry: Entry = {}) => {
-  const { t = '', u, p, pu } = said(entry);
-  const pm = p ? ` ± ${p}${pu ? ` ${pu}` : ''}` : '';
-  return `${t}${u && u !== '1' ? ` ${u}` : ''}${pm}`.trim();
-};
-const logWords = (log: CureLog | undefined) =>
-  log ? `${log.seconds.length} readings, ${hash(stable([log.seconds, log.kelvin]))}` : '';
-const photoWords = (record: BatchRecord) =>
-  record.photos.map(({ id, caption }) => caption || id).join('; ');
 
 /** The same text for the same content, whatever the order of its keys. */
-function stable(x: unknown): string {
+export function stable(x: unknown): string {
   return JSON.stringify(x, (_, value) =>
     isRecord(value)
       ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
       : value,
   );
-}
-
-/** A short mark of a text, to tell two long ones apart. */
-function hash(text: string): string {
-  let h = 0x811c9dc5;
-  for (let i = 0; i < text.length; i++) h = Math.imul(h ^ text.charCodeAt(i), 0x01000193);
-  return (h >>> 0).toString(16).padStart(8, '0');
 }
 
 /** What a batch says, without what only tells where and when it was stored, and in which units it is shown. */

@@ -1,10 +1,11 @@
 import { useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { unreadOf } from '../../bench/records/database.ts';
+import { differences } from '../../bench/records/differences.ts';
 import { LARGEST_FILE, readFile } from '../../bench/records/file.ts';
 import { benchIsEmpty } from '../../bench/records/from-bench.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
-import { differences, newId } from '../../bench/records/record.ts';
+import { newId } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { type Bench, onBench } from '../../bench/store.ts';
 import { swapBench } from '../../bench/swap-bench.ts';

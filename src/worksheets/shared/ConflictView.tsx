@@ -1,7 +1,7 @@
 import { notify } from '../../bench/notices.ts';
 import { unreadOf } from '../../bench/records/database.ts';
+import { differences } from '../../bench/records/differences.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import { differences } from '../../bench/records/record.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';

@@ -1,10 +1,6 @@
 import { expect, test } from 'vitest';
-import {
-  type BatchRecord,
-  blankRecord,
-  content,
-  differences,
-} from '../../../src/bench/records/record.ts';
+import { differences } from '../../../src/bench/records/differences.ts';
+import { type BatchRecord, blankRecord, content } from '../../../src/bench/records/record.ts';
 
 const record = blankRecord({ id: 'a' });
 const rows = (a: BatchRecord, b: BatchRecord) => differences(a, b, () => 'as said');

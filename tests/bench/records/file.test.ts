@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { toCsv } from '../../../src/bench/records/csv.ts';
+import { differences } from '../../../src/bench/records/differences.ts';
 import { partsOf, readFile, toFile } from '../../../src/bench/records/file.ts';
 import { type Choice, planMerge, toStore } from '../../../src/bench/records/merge.ts';
 import { openRecord } from '../../../src/bench/records/migrate.ts';
@@ -9,7 +10,6 @@ import { readingChoice, readingValue } from '../../../src/bench/records/reading-
 import {
   type BatchRecord,
   blankRecord,
-  differences,
   type Photo,
   RECORD_VERSION,
 } from '../../../src/bench/records/record.ts';
