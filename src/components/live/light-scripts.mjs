@@ -34,7 +34,7 @@ const groups = [
   { name: 'site', test: /src[\\/]bench[\\/](notices|local-store)|preload-helper/, priority: 3 },
   {
     name: 'mechanism',
-    test: /node_modules[\\/]preact|nanostores|src[\\/](islands[\\/](engine|parts[\\/](?!Slider|Learned|Offers)|hooks|use-stored|fields\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/]first-order)|bench[\\/](entries|shapes|store|storage))/,
+    test: /node_modules[\\/]preact|nanostores|src[\\/](islands[\\/](engine|parts[\\/](?!Slider|Learned|Offers)|hooks|use-stored|fields\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/]first-order)|bench[\\/](entries|page-at|shapes|store|storage))/,
     priority: 1,
   },
 ];

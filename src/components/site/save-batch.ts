@@ -1,4 +1,5 @@
 import { notify } from '../../bench/notices.ts';
+import { batchAt } from '../../bench/page-at.ts';
 import { recordFromBench } from '../../bench/records/from-bench.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { listRecords, saveRecord } from '../../bench/records/store.ts';
@@ -17,9 +18,8 @@ export async function saveBench(name: string): Promise<boolean> {
   }
   // Asked here because the reader has just shown that it matters; most browsers answer by themselves.
   askToPersist().catch(() => {});
-  const at = `${document.body.dataset.base ?? '/'}batch-records/batch/#${record.id}`;
   notify('saved-batch', `“${record.name}” is saved in this browser.`, [
-    { label: 'Open its record', run: () => location.assign(at) },
+    { label: 'Open its record', run: () => location.assign(batchAt(record.id)) },
   ]);
   return true;
 }

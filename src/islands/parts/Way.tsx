@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { pageAt } from '../../bench/page-at.ts';
 
 /** The page of each worksheet, as the build wrote it down: asked for once one is to be shown the way to. */
 let pages: Promise<Readonly<Record<string, string>>> | undefined;
-const fetched = async (base: string) => (await fetch(`${base}worksheet-pages.json`)).json();
+const fetched = async () => (await fetch(pageAt('worksheet-pages.json'))).json();
 
 /** Where a worksheet stands: further up or down this page, or on its own; undefined until that is known. */
 export function useWay(id: string | undefined): string | undefined {
@@ -13,10 +14,9 @@ export function useWay(id: string | undefined): string | undefined {
     if (!id) setWay(undefined);
     else if (document.querySelector(at)) setWay(at);
     else {
-      const base = document.body.dataset.base ?? '/';
-      pages ??= fetched(base);
+      pages ??= fetched();
       pages.then(
-        (all) => setWay(all[id] && base + all[id] + at),
+        (all) => setWay(all[id] && pageAt(all[id] + at)),
         // Without it the words stand alone.
         () => {
           pages = undefined;

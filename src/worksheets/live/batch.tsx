@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
+import { pageAt } from '../../bench/page-at.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
 import { linesOf } from '../../bench/records/log-lines.ts';
@@ -24,7 +25,6 @@ import { nameOf, STAGE_NAMES } from '../shared/record-words.ts';
 import { takeBatch } from '../shared/refused-notice.ts';
 import { removeAndTell } from '../shared/removed-notice.ts';
 import { useEditor } from '../shared/use-editor.ts';
-import { pageAt } from '../shared/use-records.ts';
 
 /** One batch over its days. Which one stands in the address: `#<id>`. */
 export default function Batch() {

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { fromFragment, toFragment } from '../../bench/link.ts';
 import { localStore } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
+import { pageAt } from '../../bench/page-at.ts';
 import { $entries, $units, onBench, setUnits } from '../../bench/store.ts';
 import { swapBench } from '../../bench/swap-bench.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
@@ -24,8 +25,7 @@ export default function BenchContents() {
   const count = Object.values(entries).filter(({ t, rows }) => t !== undefined || rows).length;
   const link = () => {
     const { origin, pathname } = location;
-    const at = document.body.dataset.base ?? '/';
-    const path = pathname.includes('/bench/') ? `${at}first-batch/` : pathname;
+    const path = pathname.includes('/bench/') ? pageAt('first-batch/') : pathname;
     const fragment = toFragment(onBench(), system);
     return fragment && `${origin}${path}${fragment}`;
   };

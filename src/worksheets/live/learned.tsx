@@ -1,3 +1,4 @@
+import { pageAt } from '../../bench/page-at.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { HOUR } from '../../core/quantity/constants.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
@@ -12,7 +13,7 @@ import { NEAR_ENOUGH } from '../shared/near-enough.ts';
 import { oddsOf, timesIn100 } from '../shared/record-odds.ts';
 import { nameOf } from '../shared/record-words.ts';
 import { StrengthPoints } from '../shared/StrengthPoints.tsx';
-import { pageAt, useRecords } from '../shared/use-records.ts';
+import { useRecords } from '../shared/use-records.ts';
 
 /** How each lesson is said: its name, and its numbers as text. */
 const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; unit: string }>> = {

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { notify, withdraw } from '../../bench/notices.ts';
+import { batchAt } from '../../bench/page-at.ts';
 import { benchIsEmpty, recordFromBench } from '../../bench/records/from-bench.ts';
 import { type BatchRecord, blankRecord, type Photo } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
@@ -13,7 +14,7 @@ import { nameOf, progressOf, weighedDensity } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
 import { removeToBin, sayRemoved, tellRemoved } from '../shared/removed-notice.ts';
 import { named } from '../shared/run-name.ts';
-import { batchAt, useRecords } from '../shared/use-records.ts';
+import { useRecords } from '../shared/use-records.ts';
 
 /** All saved batches: to open, begin, remove, and to see how much room they take. */
 export default function Records() {

@@ -1,3 +1,4 @@
+import { pageAt } from '../../bench/page-at.ts';
 import { READINGS } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
@@ -23,7 +24,6 @@ import {
 } from './record-numbers.ts';
 import { goOnWith, onwardWords } from './record-onward.ts';
 import { dryWords, weighedDensity } from './record-words.ts';
-import { pageAt } from './use-records.ts';
 import { useStrengthDoubts } from './use-strength-doubts.ts';
 
 /** A figure of a batch: its name, its kind, its value in SI, and how it is shown. */

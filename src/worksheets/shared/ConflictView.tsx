@@ -1,4 +1,5 @@
 import { notify } from '../../bench/notices.ts';
+import { batchAt } from '../../bench/page-at.ts';
 import { unreadOf } from '../../bench/records/database.ts';
 import { differences } from '../../bench/records/differences.ts';
 import type { Editor } from '../../bench/records/editor.ts';
@@ -8,7 +9,6 @@ import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { correctionWords } from './record-words.ts';
 import { tellRefused } from './refused-notice.ts';
-import { batchAt } from './use-records.ts';
 
 /** What stands here beside what was saved elsewhere, and the choice between them. */
 export function ConflictView({

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect } from 'preact/hooks';
+import { batchAt, pageAt } from '../../bench/page-at.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { $going, type Going, isRunKept, type RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -19,7 +20,6 @@ import { writeAim } from './run-aim.ts';
 import { isPast, PAST, PLACE, turned } from './run-going.ts';
 import { jointsPlanned, runPlan } from './run-plan.ts';
 import { useAwake } from './use-awake.ts';
-import { batchAt, pageAt } from './use-records.ts';
 import { useRunTimes } from './use-run-times.ts';
 import { worked } from './worked.ts';
 

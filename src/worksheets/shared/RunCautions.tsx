@@ -1,4 +1,4 @@
-import { pageAt } from './use-records.ts';
+import { pageAt } from '../../bench/page-at.ts';
 
 /** A caution as its step shows it: the harm and the precaution in a line. */
 export interface RunCaution {

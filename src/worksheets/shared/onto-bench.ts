@@ -1,7 +1,7 @@
 import { type Entries, same } from '../../bench/entries.ts';
 import { notify } from '../../bench/notices.ts';
+import { pageAt } from '../../bench/page-at.ts';
 import { $entries, enter } from '../../bench/store.ts';
-import { pageAt } from './use-records.ts';
 
 /** What is put on the bench or lies there; nothing, where it is to be taken off or there is none. */
 type Laid = Partial<Entries>;

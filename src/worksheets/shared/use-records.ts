@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
+import { batchAt } from '../../bench/page-at.ts';
 import { onChange, unreadOf } from '../../bench/records/database.ts';
 import { type DraftLeft, draftsUnread } from '../../bench/records/drafts.ts';
 import { recoverDrafts } from '../../bench/records/recover.ts';
@@ -76,9 +77,3 @@ export function useRecords(): readonly [Loaded, () => Promise<void>] {
   }, []);
   return [loaded, load];
 }
-
-/** The address of a page of this site, where scripts run. */
-export const pageAt = (path: string): string => `${document.body.dataset.base ?? '/'}${path}`;
-
-/** The address of a batch's own page. */
-export const batchAt = (id: string): string => pageAt(`batch-records/batch/#${id}`);

@@ -1,0 +1,5 @@
+/** The address of a page of this site, where scripts run. */
+export const pageAt = (path: string): string => `${document.body.dataset.base ?? '/'}${path}`;
+
+/** The address of a batch's own page. */
+export const batchAt = (id: string): string => pageAt(`batch-records/batch/#${id}`);
