@@ -1,11 +1,5 @@
-import {
-  type BatchRecord,
-  content,
-  nameBeside,
-  nextRevision,
-  type Photo,
-  type PhotoNote,
-} from './record.ts';
+import { doubled } from './doubled.ts';
+import { type BatchRecord, content, nameBeside, nextRevision, type Photo } from './record.ts';
 
 type Outcome =
   /** Not here yet. */
@@ -81,25 +75,6 @@ export function planMerge(
       ? { what: 'same', ...own }
       : { what: 'changed', ...own, here: mine };
   });
-}
-
-/**
- * The photos of a batch that is kept a second time: a photo belongs to one batch, so each is doubled. Of one
- * that is not here the words are kept.
- */
-export function doubled(
-  notes: readonly PhotoNote[],
-  photos: readonly Photo[],
-  batch: string,
-): { readonly notes: readonly PhotoNote[]; readonly photos: readonly Photo[] } {
-  const own = { notes: [] as PhotoNote[], photos: [] as Photo[] };
-  for (const [i, note] of notes.entries()) {
-    const photo = photos.find(({ id }) => id === note.id);
-    const id = `${batch}-${i + 1}`.slice(-60);
-    if (photo || note.caption) own.notes.push({ ...note, id });
-    if (photo) own.photos.push({ ...photo, id, batch });
-  }
-  return own;
 }
 
 /** What to store for a plan and its choices: new batches as they are, taken ones a revision on from here. */

@@ -1,5 +1,5 @@
+import { doubled } from './doubled.ts';
 import { type DraftLeft, draftsLeft } from './drafts.ts';
-import { doubled } from './merge.ts';
 import { type BatchRecord, content, nameBeside, newId } from './record.ts';
 import { readRecord, saveRecord } from './store.ts';
 

@@ -1,5 +1,5 @@
 import { type Done, database, refusalOf, type SetAside, tell, trying } from './database.ts';
-import { doubled } from './merge.ts';
+import { doubled } from './doubled.ts';
 import { type Opened, openRecord } from './migrate.ts';
 import { READINGS, type ReadingName, readingOf } from './readings.ts';
 import { type BatchRecord, inOrder, nextRevision, type Photo, type PhotoNote } from './record.ts';
