@@ -128,6 +128,10 @@ describe.each(Object.entries({ ...ways, 'all of these': all }))(
       expect(hydration.ultimate).toBeCloseTo(Math.min(1, (1.031 * w) / (0.194 + w)), 6);
     });
 
+    test('the density chosen dries to what it does', () => {
+      expect(asked(targetDensity, part).dry!.value / batchOf.dry!.value).toBeCloseTo(1, 9);
+    });
+
     test('it dries of all its water but a fifth of the cement', () => {
       const free = mix.water + mix.foamMass - 0.2 * mix.cement;
       expect(asked(dryingToUse, part).initial!.value).toBeCloseTo(

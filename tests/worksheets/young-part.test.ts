@@ -5,6 +5,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
+import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 import { barsBroken } from '../../src/worksheets/demould/bars-broken.ts';
 import breakABar from '../../src/worksheets/demould/break-a-bar.tsx';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
@@ -183,6 +184,23 @@ test.each([
   expect(of('24', '')).not.toContain('Check');
   expect(of('24', '48')).not.toContain('Check');
 });
+
+test.each([
+  ['handling', handling, 'since'],
+  ['strength-time', strengthTime, 'since'],
+  ['strip-window', stripWindow, 'now'],
+  ['temperature-age', temperatureAge, 'elapsed'],
+] as const)(
+  'the time since casting is one, and as long as any page on age takes: %s',
+  (_, sheet, field) => {
+    const refused = (t: string) => {
+      const found = outcome(sheet, { 'part.sinceCasting': { t, u: 'd', s: 'metric' } });
+      return found.ok ? [] : found.problems.map(({ input }) => input);
+    };
+    expect(refused('60')).toEqual([]);
+    expect(refused('61')).toEqual([`${sheet.id}-${field}`]);
+  },
+);
 
 test('a cube broken at the age it has now speaks for it, whatever the clock says', () => {
   const own = {

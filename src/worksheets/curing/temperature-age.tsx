@@ -31,6 +31,7 @@ import { historyRefusals } from '../shared/days.ts';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { clockAfter, momentInWords } from '../shared/moments.ts';
+import { SINCE_CASTING } from '../shared/part-fields.ts';
 
 /** The part of a history before a moment, s. */
 function cutAt({ times, temperatures, gaps }: TemperatureHistory, end: number): TemperatureHistory {
@@ -50,11 +51,8 @@ export default worksheet({
     ...temperatureFields,
     elapsed: number('time', {
       label: 'Time since casting, now',
-      example: '24 h',
       min: '0.1 h',
-      max: '60 d',
-      units: HOURS,
-      bench: 'part.sinceCasting',
+      ...SINCE_CASTING,
     }),
     wanted: number('time', {
       usual: true,

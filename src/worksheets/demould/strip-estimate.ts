@@ -7,7 +7,7 @@ import { type StripWindow, stripWindow } from '../../core/demould/strip-window.t
 import { demand } from '../../core/domain-error.ts';
 import { justUnder } from '../../core/quantity/dust.ts';
 import { number, type Values } from '../../islands/fields.ts';
-import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
+import { DAYS, KPA, PERCENT } from '../shared/amounts.ts';
 import { barsBand } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, hasFrozen } from '../shared/first-frost.ts';
@@ -20,6 +20,7 @@ import {
   barsCounted,
   dryDensity,
   JERK,
+  SINCE_CASTING,
   strengthFrom,
   WITHIN,
   wetDensity,
@@ -46,11 +47,8 @@ export function timesOfAges({ low, high }: Band, { slow, fast }: ReturnType<type
 export const stripFields = {
   now: number('time', {
     label: 'Time since casting, now',
-    example: '24 h',
     min: '0 h',
-    max: '60 d',
-    units: HOURS,
-    bench: 'part.sinceCasting',
+    ...SINCE_CASTING,
   }),
   age: number('time', {
     label: 'Its adjusted age now, as at 20\u00a0°C (68\u00a0°F)',

@@ -3,16 +3,17 @@ import {
   type StrengthBand,
   strengthBand,
 } from '../../core/finished/strength-band.ts';
-import { proportion } from '../../core/mix/proportion.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, MPA } from '../shared/amounts.ts';
+import { cubicMetre } from '../shared/cubic-metre.ts';
+import { foamShare } from '../shared/foam-share.ts';
 import { isFoam } from '../shared/is-foam.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { mixDoubts, mixRefusals } from './mix-doubts.ts';
-import { countsElsewhere, sandTakenAsDry } from './recipe-fields.ts';
+import { cementDensity, countsElsewhere, sandTakenAsDry } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 
 /** What the published relations are called. */
@@ -63,17 +64,13 @@ export default worksheet({
     counts: countsElsewhere,
     sandCement,
     foam: foamDensityField,
+    cementDensity,
+    foamLives: foamShare,
   },
-  work: ({ by, use, density, waterCement, counts, sandCement, foam }) => {
+  folded: 'The cement, and the foam that lives',
+  work: ({ by, use, density, foam, ...planned }) => {
     const wet = by === 'use' ? USES[use].density : density;
-    const mix = proportion({
-      volume: 1,
-      target: { wetDensity: wet },
-      waterCement,
-      waterCementOf: counts,
-      sandCement,
-      foamDensity: foam,
-    });
+    const mix = cubicMetre({ ...planned, foamDensity: foam }, wet);
     // What is published is of mixes made with foam.
     const band: StrengthBand = isFoam(foam)
       ? strengthBand({ wetDensity: wet, ovenDryDensity: mix.ovenDryDensity })
@@ -137,7 +134,7 @@ export default worksheet({
   refusals: mixRefusals,
   blames: { wetDensity: 'density', foamDensity: 'foam' },
   keeps: { wet: 'mix.wetDensity' },
-  // The batch may be aimed otherwise, and count foam that dies or another cement.
+  // The batch may be aimed otherwise.
   givesWay: { wet: 'mix.planned', dry: 'part.dryDensity' },
   working: [
     {

@@ -157,16 +157,21 @@ export const barsCounted = number('count', {
 /** How much rougher a move may be than it was reckoned: a jerk, a sticking corner. A guess. Common practice, no source. */
 export const JERK = 0.5;
 
+/** How long ago it was cast, wherever that is asked: temperatures are carried no further than two months. */
+export const SINCE_CASTING = {
+  example: '24 h',
+  max: '60 d',
+  units: HOURS,
+  bench: 'part.sinceCasting',
+} as const;
+
 /** By the clock, for a worksheet that asks the adjusted age as well: warmth does not shorten the first hours. */
 export const sinceCasting = number('time', {
   label: 'Time since casting, by the clock',
-  help: 'Warmth does not shorten the first hours. Empty: the adjusted age alone counts.',
-  example: '24 h',
+  help: 'Warmth does not shorten the first hours. Empty, as beyond 60 days: the adjusted age alone counts.',
   min: '0 h',
-  max: '3650 d',
-  units: HOURS,
   optional: true,
-  bench: 'part.sinceCasting',
+  ...SINCE_CASTING,
 });
 
 export const barAge = number('time', {
