@@ -26,8 +26,43 @@ test('where nothing comes out at rest with air, nothing is shown to, and that is
     'water.temperature': '5',
   });
   expect(numbers.removed!.value).toBe(0);
-  expect(judgement.say).toMatch(/^Nothing comes out of it at rest with air; a hard boil/);
+  expect(judgement.say).toMatch(/^Nothing comes out of it at rest with air\. If it has .* If not, a hard boil may leave some \d/);
   expect(numbers.hardness!.value * 100.0869).toBeCloseTo((50 / 40.078) * 100.0869, 1);
+});
+
+test('a water that a hard boil makes soft enough for foam is worth its fuel, were it by little', () => {
+  const at = (magnesium: string) =>
+    answered(boilWater, {
+      'water.calcium': '42',
+      'water.magnesium': magnesium,
+      'water.alkalinity': '45',
+      'water.pH': '7.5',
+      'water.temperature': '15',
+    }).judgement;
+  expect(at('6')).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/a hard boil may leave some 95\.7\smg.* of its 130\smg/),
+  });
+  // Some 34 mg/L come out, of 154 or 155: from 120 on it stays too hard.
+  expect(at('11.8')).toMatchObject({ verdict: 'look' });
+  expect(at('12.1')).toMatchObject({
+    verdict: 'stop',
+    say: expect.stringMatching(/even a hard boil would leave some 12\d/),
+  });
+});
+
+test('water boiled once is not sent to the pot again', () => {
+  const { numbers, judgement } = answered(boilWater, {
+    'water.calcium': '26',
+    'water.magnesium': '18',
+    'water.alkalinity': '67',
+    'water.pH': '8.2',
+  });
+  expect(numbers.removed!.value).toBeGreaterThan(0);
+  expect(judgement).toMatchObject({
+    verdict: 'look',
+    say: expect.stringMatching(/^Next to nothing comes out.* boiled already, blend it with soft/),
+  });
 });
 
 test('water soft enough for foam is not boiled, nor told to be softened', () => {

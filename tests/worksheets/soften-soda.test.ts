@@ -25,6 +25,29 @@ describe('washing soda', () => {
     expect(judgement.verdict).toBe('good');
   });
 
+  test('water that soda has softened as far as it settles is given no more of it', () => {
+    // What is left of a bucket of 140 mg/L of calcium and the same magnesium, for which 60 was wanted.
+    const at = (calcium: string) =>
+      answered(soda, {
+        'water.calcium': calcium,
+        'water.magnesium': '10',
+        'water.alkalinity': '414',
+        'water.pH': '8.07',
+        'water.softTarget': '60',
+      });
+    const { judgement, numbers, notes } = at('14');
+    expect(judgement).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^Stir in no soda: the 76\smg.* Blend it with soft water/),
+    });
+    expect(numbers.mass!.value).toBe(0);
+    expect(Object.keys(numbers)).not.toEqual(expect.arrayContaining(['pH']));
+    expect(notes).toEqual([]);
+    // 41.2 of magnesium, 35 of calcite, and 3 % of that more.
+    expect(at('14.8').judgement.say).toMatch(/^Stir in no/);
+    expect(at('15').judgement.say).toContain('a cold bucket will leave about 76');
+  });
+
   test('what comes out still hard is not sent to the foam, wanted so or not', () => {
     const at = (target: string) => answered(soda, { 'water.softTarget': target }).judgement;
     for (const target of ['400', '240', '120.5']) {

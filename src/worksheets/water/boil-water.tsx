@@ -29,6 +29,8 @@ import {
 const LEAST_DRAWN = fromUnit(50, 'hardness', 'mg/L CaCO3');
 /** Less than this share taken out is not worth the fuel. Common practice, no source. */
 const WORTH_IT = 0.3;
+/** Less than this share is no more than a test of hardness tells. A choice. */
+const NEXT_TO_NOTHING = 0.05;
 /** What one person lifts with its pot, m³. A choice: no source draws this line. */
 const LOT = 0.01;
 
@@ -128,20 +130,20 @@ export default worksheet({
         say: 'Boiling takes nothing out of this water: it holds no calcite to spare. If it is too hard, use a softener, or blend it with soft water.',
       };
     const least = r.before - most;
-    if (most < WORTH_IT * r.before)
+    if (most < WORTH_IT * r.before && !softEnoughForFoam(least))
       return {
         verdict: 'stop',
         say: `Not worth the fuel: even a hard boil would leave some ${mg(least)}. Use washing soda or a softener, or blend with soft water.`,
       };
     const litres = (volume: number) => say(volume, 'volume', { units: LITRES, significant: 2 });
     const stays =
-      r.removed > 0
-        ? `About ${mg(r.hardness)} stays once it is cold; a hard boil may leave less`
-        : `Nothing comes out of it at rest with air; a hard boil may leave some ${mg(least)} of its ${mg(r.before)}`;
+      r.removed > NEXT_TO_NOTHING * r.before
+        ? `About ${mg(r.hardness)} stays once it is cold; a hard boil may leave less. `
+        : `${r.removed > 0 ? 'Next to nothing' : 'Nothing'} comes out of it at rest with air. If it has been boiled already, blend it with soft water: a second boil is not worth the fuel. If not, a hard boil may leave some ${mg(least)} of its ${mg(r.before)}. `;
     const lots = v.volume > LOT ? `, in lots of no more than ${litres(LOT)},` : '';
     return {
       verdict: 'look',
-      say: `${stays}. Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle where it stands, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
+      say: `${stays}Boil ${litres(v.volume)}${lots} for some minutes, let it cool and settle where it stands, draw off the clear water and test it: if it is still harder than you want, blend it with soft water.`,
     };
   },
   notes: () => [

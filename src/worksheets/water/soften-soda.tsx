@@ -36,6 +36,8 @@ const CAUSTIC = 10;
 const BY_SODA = 0.5;
 /** Of less than this a kitchen scale that shows whole grams is a tenth off; twice it is well weighed, kg. A choice. */
 const WEIGHABLE = 0.005;
+/** A hardness that passes another by no more than this factor is no other. A choice. */
+const ABOUT = 1.03;
 const NAMES = { anhydrous: 'soda ash', decahydrate: 'soda crystals' } as const;
 
 export default worksheet({
@@ -86,7 +88,12 @@ export default worksheet({
         allowed: { min: made.least * perVolume },
         because: 'magnesium-stays',
       });
-    const { soda, softened } = made;
+    const { softened } = made;
+    const wanted = hardness > v.target;
+    // Nothing makes a cold bucket softer than it settles.
+    const floor = water.magnesium * perVolume + SETTLED_COLD.max;
+    const spent = wanted && hardness <= floor * ABOUT;
+    const soda = spent ? 0 : made.soda;
     const other = v.form === 'anhydrous' ? 'decahydrate' : 'anhydrous';
     const mixUp = lazy(() => sodaMixUp({ water, soda, meant: v.form, used: other }));
     const litres = perVolume * v.volume;
@@ -100,9 +107,10 @@ export default worksheet({
       alkalinity: typed?.('alkalinity') ? v.alkalinity : undefined,
       mixUp,
       hardness,
-      wanted: hardness > v.target,
+      wanted,
+      spent,
       mass,
-      byItself: mass < BY_SODA * stoichiometric,
+      byItself: !spent && mass < BY_SODA * stoichiometric,
       concentration: sodaMass(soda * perVolume, v.form),
       settled: softened.settled.max * perVolume,
       sludge: softened.sludge * litres,
@@ -126,12 +134,12 @@ export default worksheet({
     pH: {
       label: 'pH reached',
       kind: 'count',
-      of: (r) => (r.wanted ? r.softened.water.pH : undefined),
+      of: (r) => (r.wanted && !r.spent ? r.softened.water.pH : undefined),
     },
     left: {
       label: 'Hardness at equilibrium',
       kind: 'hardness',
-      of: (r) => r.softened.hardness * r.perVolume,
+      of: (r) => (r.spent ? undefined : r.softened.hardness * r.perVolume),
       units: HARDNESS,
     },
     settled: {
@@ -181,6 +189,11 @@ export default worksheet({
         say: `It is as soft as you want without any soda.${still}`,
       };
     }
+    if (r.spent)
+      return {
+        verdict: 'look',
+        say: `Stir in no soda: the ${say(r.hardness, 'hardness', { units: HARDNESS, significant: 2 })} of this water are about its magnesium and the 30 to 35\u00a0mg/L of calcite that stay in a cold bucket, whatever the dose. Blend it with soft water, or use a softener.`,
+      };
     const dose = `${say(r.mass, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}`;
     if (r.softened.water.pH > CAUSTIC)
       return {
@@ -192,7 +205,7 @@ export default worksheet({
         verdict: 'look',
         say: `By the balance ${r.soda > 0 ? `${dose} is enough, for calcite comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness', { units: HARDNESS })} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
       };
-    if (r.settled > v.target * 1.03)
+    if (r.settled > v.target * ABOUT)
       return {
         verdict: 'look',
         say: `Equilibrium allows ${say(v.target, 'hardness', { units: HARDNESS })}; a cold bucket will leave about ${say(r.settled, 'hardness', { units: HARDNESS, significant: 2 })}, and more soda does not help. Use ${dose}, then test, or blend with soft water.`,
@@ -204,7 +217,7 @@ export default worksheet({
     };
   },
   notes: (r, v, say) => {
-    if (!r.wanted) return [];
+    if (!r.wanted || r.spent) return [];
     const factor = say(DECAHYDRATE_FACTOR, 'count', { significant: 2 });
     const slip =
       v.form === 'anhydrous'
@@ -241,7 +254,9 @@ export default worksheet({
     {
       tex: String.raw`\mathrm{CO_2} + \mathrm{CO_3^{2-}} + \mathrm{H_2O} \rightarrow 2\,\mathrm{HCO_3^-}`,
       put: (_, r, say) =>
-        `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH ${r.softened.water.pH.toFixed(1)}.`,
+        r.spent
+          ? 'No soda: a cold bucket takes no more out, as below.'
+          : `Dissolved CO₂ takes its share first. Solved with every ion and pair until calcite is just saturated: ${say(r.mass, 'mass', { units: SMALL_MASS })}, pH ${r.softened.water.pH.toFixed(1)}.`,
     },
     {
       tex: String.raw`\text{limit} = [\mathrm{Mg}] + 30\ldots 35\ \text{mg/L as CaCO}_3`,
