@@ -26,7 +26,9 @@ test('where nothing comes out at rest with air, nothing is shown to, and that is
     'water.temperature': '5',
   });
   expect(numbers.removed!.value).toBe(0);
-  expect(judgement.say).toMatch(/^Nothing comes out of it at rest with air\. If it has .* If not, a hard boil may leave some \d/);
+  expect(judgement.say).toMatch(
+    /^Nothing comes out of it at rest with air\. If it has .* If not, a hard boil may leave some \d/,
+  );
   expect(numbers.hardness!.value * 100.0869).toBeCloseTo((50 / 40.078) * 100.0869, 1);
 });
 

@@ -15,6 +15,7 @@ import receiver from '../../src/worksheets/foam/receiver.tsx';
 import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import baseCheck from '../../src/worksheets/mix/base-check.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
+import correct from '../../src/worksheets/mix/correct.tsx';
 
 /** What a line of working says must give the result from what stands in it. */
 function worked(sheet: AnyWorksheet, typed: Record<string, string>, system: System = 'metric') {
@@ -42,6 +43,19 @@ test('Powers: the density named is the one its paste is reckoned with', () => {
     expect(Number(q)).toBeCloseTo(0.312 / (Number(ratio) + 0.312), 2);
     expect(gel).not.toContain('kg/m³');
   }
+});
+
+test('a correction is not worked out where the mix is near enough', () => {
+  const at = (full: string) => {
+    const typed = { full, tare: '0.85 kg', vessel: '20 L', mass: '21.02 kg', target: '600 kg/m3' };
+    return worked(correct, typed).lines[1];
+  };
+  // 582.5 kg/m³, and 5 % either way is near enough.
+  expect(at('12.5 kg')).toBe(
+    'ρ is within 30 kg/m³ of ρt = 600 kg/m³: near enough, and nothing is added.',
+  );
+  expect(at('12.2 kg')).toMatch(/^B = .*= 0?\d*\.?\d+ kg$/);
+  expect(at('13.5 kg')).toMatch(/^F = /);
 });
 
 test('a receiver: what is choked and what is not, and where the one ends', () => {

@@ -46,6 +46,8 @@ const CONTRADICTION = 2;
 const FILM = 0.01;
 /** The survival's standard uncertainty above which nothing is said of it. @source common-practice */
 const TOO_DOUBTFUL = 0.25;
+/** How far above 1 a survival says nothing, however wide its uncertainty. @source common-practice */
+const TOO_MUCH = 0.1;
 
 /**
  * Do the readings of a batch agree with each other, and if not, which one is most likely wrong?
@@ -53,7 +55,7 @@ const TOO_DOUBTFUL = 0.25;
  * A base mix of a w/c outside 0.2–1.25 is none that is foamed: the rest then says nothing of the foam.
  * Each result's uncertainty is carried to first order. A survival more than two of them above 1 or
  * below 0 contradicts the readings, as does mass that appears, or goes missing beyond two of them and
- * a film of 1 %. A single reading x explains a gap Δ of the result when it is off by Δ/|∂/∂x|; the
+ * a film of 1 %. One a tenth above 1 that is no contradiction owes that to readings too doubtful to tell. A single reading x explains a gap Δ of the result when it is off by Δ/|∂/∂x|; the
  * likeliest is the one that has to be off by the fewest of its own uncertainties. Errors are taken as independent: of
  * one bucket for foam and mix, whose error moves `vessel`, `foamVolume` and `foamDensity` together and a survival
  * above 0 by less, the survival's uncertainty comes out too large, so that more gas than the foam brought may pass. No
@@ -131,7 +133,8 @@ function contradiction(
   // What was not measured can only add to what came out.
   if (most < -CONTRADICTION * uMost) return { finding: 'gained-mass', off };
   if (lost > Math.max(CONTRADICTION * uMost, FILM * massIn)) return { finding: 'lost-mass', off };
-  return { finding: u > TOO_DOUBTFUL ? 'cannot-tell' : 'consistent' };
+  const doubtful = u > TOO_DOUBTFUL || found.survival > 1 + TOO_MUCH;
+  return { finding: doubtful ? 'cannot-tell' : 'consistent' };
 }
 
 function suspects(

@@ -221,9 +221,11 @@ export default worksheet({
     {
       tex: String.raw`F = \frac{M - \rho_t M/\rho}{\rho_t - \rho_f} \qquad B = \frac{\rho_t M/\rho - M}{1 - \rho_t/\rho_b}`,
       put: (v, r, say) =>
-        r.fix.action === 'add-base-mix'
-          ? `B = (${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })} − ${say(inMixer(r), 'mass', { steady: true })}) ÷ (1 − ${say(v.target, 'density', { units: DENSITY })} ÷ ${say(v.baseDensity, 'density', { units: DENSITY, significant: 4 })}) = ${say(r.fix.baseMass, 'mass', { steady: true })}`
-          : `F = (${say(inMixer(r), 'mass', { steady: true })} − ${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })}) ÷ (${say(v.target, 'density', { units: DENSITY })} − ${say(v.foamDensity, 'density', { units: DENSITY })}) = ${say(r.fix.foamVolume, 'volume', { units: CUBIC, steady: true })}`,
+        r.fix.action === 'leave'
+          ? `ρ is within ${say(r.tolerance, 'density', { units: DENSITY, significant: 2 })} of ρt = ${say(v.target, 'density', { units: DENSITY })}: near enough, and nothing is added.`
+          : r.fix.action === 'add-base-mix'
+            ? `B = (${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })} − ${say(inMixer(r), 'mass', { steady: true })}) ÷ (1 − ${say(v.target, 'density', { units: DENSITY })} ÷ ${say(v.baseDensity, 'density', { units: DENSITY, significant: 4 })}) = ${say(r.fix.baseMass, 'mass', { steady: true })}`
+            : `F = (${say(inMixer(r), 'mass', { steady: true })} − ${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })}) ÷ (${say(v.target, 'density', { units: DENSITY })} − ${say(v.foamDensity, 'density', { units: DENSITY })}) = ${say(r.fix.foamVolume, 'volume', { units: CUBIC, steady: true })}`,
     },
   ],
   figure: ({ values, result, say }) => (

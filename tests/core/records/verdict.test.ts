@@ -45,6 +45,15 @@ describe('without doubts the readings are judged to the last digit', () => {
   });
 });
 
+test('more gas than was brought, by a tenth, says nothing where the readings leave room for it', () => {
+  // 4 kg fill (3 + s)/1024 m³, of which the bucket is a 256th.
+  const of = (survival: number, full = 0.07) =>
+    judgeBatch({ ...even, full: 1 + 16 / (3 + survival) }, { full });
+  expect(of(1.09).finding).toBe('consistent');
+  expect(of(1.11).finding).toBe('cannot-tell');
+  expect(of(1.11, 0.05).finding).toBe('more-air-than-foam');
+});
+
 describe('mass that is missing', () => {
   const out = (kg: number, u: number) =>
     judgeBatch({ ...even, placed: 0, leftOver: kg }, { leftOver: u });
