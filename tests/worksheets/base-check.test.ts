@@ -152,12 +152,13 @@ test('sand goes with the cement that a wet mix asks for', () => {
 
 describe('what no correction mends', () => {
   /** A litre of neat base mix of this density, kg, where this w/c was meant. */
-  function neat(kg: number, wanted = 0.4) {
+  function neat(kg: number, wanted = 0.4, cement = 13.57) {
     const entries = {
       'jug.tare': { t: '0', u: 'kg' },
       'base-check.full': { t: String(kg), u: 'kg' },
       'jug.volume': { t: '1', u: 'L' },
       'mix.waterCement': { t: String(wanted), u: '1' },
+      'base-check.cement': { t: String(cement), u: 'kg' },
     };
     const found = answer(baseCheck, readWorksheet(baseCheck, entries, {}, say), say);
     if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
@@ -194,6 +195,31 @@ describe('what no correction mends', () => {
     expect(found.verdict).toBe('look');
     expect(found.say).toContain('takes water out of the foam');
     expect(found.added).toBeUndefined();
+  });
+
+  test.each([
+    [0.25, 0.26],
+    [0.25, 0.21],
+    [0.25, 0.45],
+    [0.3, 0.34],
+    [0.34, 0.36],
+    [0.4, 0.3],
+    [0.4, 0.5],
+  ])('advice that is followed comes to an end: %s meant, %s mixed', (wanted, start) => {
+    let [cement, water] = [13.57, start * 13.57];
+    const trail: string[] = [];
+    for (let i = 0; i < 3 && trail.at(-1) !== 'good'; i++) {
+      const found = neat(baseMix({ waterCement: water / cement }).density / 1000, wanted, cement);
+      const [, kg, unit, what] =
+        /add ([\d.]+)\s(kg|g) of (water|cement)/i.exec(found.say) ??
+        (found.say.includes('Add a little water') ? ['', '20', 'g', 'water'] : []);
+      const amount = Number(kg ?? 0) / (unit === 'g' ? 1000 : 1);
+      if (what === 'water') water += amount;
+      else cement += amount;
+      trail.push(found.verdict!);
+    }
+    expect(trail.at(-1)).toBe('good');
+    expect(Math.abs(water / cement - Math.max(wanted, 0.35))).toBeLessThan(0.0205);
   });
 
   test('as dry by a slip it is stopped, with the water that mends it', () => {

@@ -126,13 +126,16 @@ export default worksheet({
     const wanted = pasteWaterCement(v);
     const ratios = { waterCement: wanted, sandCement: v.sandCement };
     const cementDensity = v.plan === undefined ? v.cementDensity : cementBy(v.plan, ratios);
+    // What every amount leads to, or one would undo the other: drier than this no paste should meet foam.
+    const aim = Math.max(wanted, ROBS_FOAM_BELOW);
     const check = checkBase({
       measuredDensity: measured,
-      recipe: { ...ratios, cementDensity },
+      recipe: { ...ratios, waterCement: aim, cementDensity },
       cement: v.cement,
       air: v.air,
     });
-    const off = check.waterCement - wanted;
+    const off = check.waterCement - aim;
+    const fromMeant = check.waterCement - wanted;
     // The ± of the cement’s own volume, m³/kg: by its density, or by that of the planned base mix.
     const space =
       v.plan === undefined
@@ -152,13 +155,27 @@ export default worksheet({
     const slip =
       check.waterCement < BASE_WATER_CEMENT.min ||
       Math.max(check.addCement, check.addWater) > MOST_ADDED * v.cement;
-    // Not dry by a slip on the way: the recipe itself is. One that is not, is too dry by more than its ± alone.
-    const dryBelow = ROBS_FOAM_BELOW - (wanted < ROBS_FOAM_BELOW ? 0 : doubt);
-    const dryAsMeant = check.waterCement < dryBelow && (off > 0 || !worthIt(off));
+    // Not dry by a slip on the way: the recipe itself is. One that is not, or was mended, is too dry by more than its ± alone.
+    const asMeant = !worthIt(fromMeant);
+    const dryBelow = ROBS_FOAM_BELOW - (wanted < ROBS_FOAM_BELOW && asMeant ? 0 : doubt);
+    const dryAsMeant = check.waterCement < dryBelow && (fromMeant > 0 || asMeant);
     // Only a correction that should be made is shown as an amount.
     const add = worthIt(off) && !slip && !doubtful && !dryAsMeant ? check : undefined;
     const plain = Math.abs(cementDensity / v.cementDensity - 1) < SAME_CEMENT;
-    return { measured, check, wanted, off, slip, doubt, doubtful, surer, dryAsMeant, add, plain };
+    return {
+      measured,
+      check,
+      wanted,
+      aim,
+      off,
+      slip,
+      doubt,
+      doubtful,
+      surer,
+      dryAsMeant,
+      add,
+      plain,
+    };
   },
   results: {
     ratio: {
@@ -203,7 +220,7 @@ export default worksheet({
     },
   },
   judge: (
-    { check, wanted, off, slip, doubt, doubtful, surer, dryAsMeant, plain },
+    { check, wanted, aim, off, slip, doubt, doubtful, surer, dryAsMeant, plain },
     { cement, cementDensity },
     say,
   ) => {
@@ -229,7 +246,7 @@ export default worksheet({
     if (!worthIt(off))
       return {
         verdict: 'good',
-        say: `${check.waterCement.toFixed(3)} is as near to ${wanted.toFixed(2)} as a jug can tell. Leave it and make the foam.`,
+        say: `${check.waterCement.toFixed(3)} is as near to ${aim.toFixed(2)} as a jug can tell. Leave it and make the foam.`,
       };
     if (off > 0)
       return {
@@ -273,10 +290,10 @@ export default worksheet({
     },
     {
       tex: String.raw`\Delta W = (w_0 - w)\,C \qquad \Delta C = \left(\frac{w}{w_0} - 1\right) C`,
-      put: (v, { check, wanted, off }, say) =>
+      put: (v, { check, aim, off }, say) =>
         off > 0
-          ? `ΔC = (${check.waterCement.toFixed(4)} ÷ ${Number(wanted.toFixed(4))} − 1) × ${say(v.cement, 'mass', { significant: 4 })} = ${say(check.addCement, 'mass', { units: SMALL_MASS })}`
-          : `ΔW = (${Number(wanted.toFixed(4))} − ${check.waterCement.toFixed(4)}) × ${say(v.cement, 'mass', { significant: 4 })} = ${say(check.addWater, 'mass', { units: SMALL_MASS })}`,
+          ? `ΔC = (${check.waterCement.toFixed(4)} ÷ ${Number(aim.toFixed(4))} − 1) × ${say(v.cement, 'mass', { significant: 4 })} = ${say(check.addCement, 'mass', { units: SMALL_MASS })}`
+          : `ΔW = (${Number(aim.toFixed(4))} − ${check.waterCement.toFixed(4)}) × ${say(v.cement, 'mass', { significant: 4 })} = ${say(check.addWater, 'mass', { units: SMALL_MASS })}`,
     },
   ],
   figure: ({ result: { measured, check }, say }) => (
@@ -287,7 +304,7 @@ export default worksheet({
       units={DENSITY}
       bands={[]}
       marks={[
-        { at: check.wantedDensity, label: 'meant', role: 'target' },
+        { at: check.wantedDensity, label: 'should be', role: 'target' },
         { at: measured, label: 'jug', role: 'measured' },
       ]}
       say={say}
