@@ -19,6 +19,7 @@ test('batches beyond the limits are marked by their numbers, however long their 
     name: `Workshop slabs for the shed, load ${i + 1}`,
     planned: 600,
     weighed,
+    share: 1,
   }));
   const html = renderToString(h(LandingChart, { landed, byName: false }));
   const marked = [...html.matchAll(/<text class="strong on-layer"[^>]*>([^<]+)</g)];

@@ -5,7 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { Dot, Level, Plot } from '../../islands/plots/Plot.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY } from './amounts.ts';
-import { NEAR_ENOUGH } from './near-enough.ts';
+import { NEAR_ENOUGH, WORTH } from './near-enough.ts';
 import type { landedOf } from './record-landed.ts';
 import { MOST_NAMES, namesInWords } from './record-words.ts';
 import { signedPercent } from './signed-percent.ts';
@@ -31,8 +31,6 @@ export interface Said {
   readonly say: string;
 }
 
-/** A mean nearer than this is not worth correcting. A choice. */
-export const WORTH = 0.01;
 /** Planned with more than this of the foam living, a plan has no more to give. A choice. */
 const ALL_LIVES = 0.975;
 /** How a plan is corrected so that its target stays what is wanted, and the next batches are judged by themselves. */
