@@ -1,3 +1,4 @@
+import { justUnder, SLIVER } from '../quantity/dust.ts';
 import { demandTemperature } from './bounds.ts';
 import { DAY, HOUR, ICE_POINT } from './units.ts';
 
@@ -23,7 +24,8 @@ export const DIN_COLD = ICE_POINT + 5;
 
 /**
  * Shortest cure at a surface temperature by DIN 1045-3, s. Below 5 °C the 5–10 °C row holds and the
- * time spent below 5 °C is added by the caller. `surfaceTemperature` K. For normal concrete; no range is
+ * time spent below 5 °C is added by the caller. `surfaceTemperature` K, of which a mean may miss the limit of its
+ * band by its last digits. For normal concrete; no range is
  * published for foamed.
  * @throws {DomainError} for a temperature outside 150…500 K.
  * @source din-1045-3 curing table
@@ -34,7 +36,7 @@ export function dinCuring(of: {
 }): number {
   demandTemperature('surfaceTemperature', of.surfaceTemperature);
   const band =
-    DIN_CURING.find(({ from }) => of.surfaceTemperature >= from) ??
+    DIN_CURING.find(({ from }) => of.surfaceTemperature >= justUnder(from, SLIVER)) ??
     DIN_CURING[DIN_CURING.length - 1]!;
   return band.days[of.gain] * DAY;
 }

@@ -1,5 +1,6 @@
 import { demand } from '../domain-error.ts';
 import { DAY } from '../quantity/constants.ts';
+import { justOver } from '../quantity/dust.ts';
 
 /** A piece has dried out when a day in the oven takes less than this share of its mass. From memory. @source en-12390-7 */
 export const CONSTANT_MASS_SHARE = 0.002;
@@ -10,7 +11,7 @@ export interface Weighing {
   readonly mass: number;
 }
 
-export interface ConstantMass {
+interface Since {
   readonly constant: boolean;
   /** Share of its mass lost since the last weighing at least a day before, below 0 for a gain. */
   readonly change?: number;
@@ -20,32 +21,42 @@ export interface ConstantMass {
   readonly perDay?: number;
 }
 
+export interface ConstantMass extends Since {
+  /** Whether weighings so doubtful can show it: since that one, or an earlier. */
+  readonly shown: boolean;
+}
+
 /**
  * Has it dried to constant mass? True when it lost less than 0.2 % of its mass a day, on the mean, since the
  * last weighing at least a day before: drying slows, so the last day of several took no more than their mean.
- * A gain does not slow by itself: of that, all of it must be less. All but `constant` is undefined until two
- * weighings lie a day apart. No range: a comparison.
+ * A gain does not slow by itself: of that, all of it must be less. It is shown by weighings that are no more
+ * doubtful than what may be lost between them. All but `constant` and `shown` is undefined until two weighings lie
+ * a day apart. No range: a comparison.
  * @param weighings in order of time
- * @param share 0–1, the share that counts as constant
+ * @param scale kg, the uncertainty of each
  * @throws {DomainError} for no weighing, a mass not above 0 or times out of order
  * @source en-12390-7
  */
-export function constantMass(
-  weighings: readonly Weighing[],
-  share: number = CONSTANT_MASS_SHARE,
-): ConstantMass {
+export function constantMass(weighings: readonly Weighing[], scale = 0): ConstantMass {
   demand('weighings', weighings.length, 'count', { min: 1 });
   weighings.forEach(({ time, mass }, i) => {
     demand('mass', mass, 'mass', { min: 0, aboveMin: true });
     demand('time', time, 'time', { min: weighings[i - 1]?.time ?? 0 }, 'out-of-order');
   });
   const last = weighings.at(-1)!;
-  const before = weighings.findLast((w) => last.time - w.time >= DAY);
-  if (!before) return { constant: false };
+  const before = weighings.filter((w) => last.time - w.time >= DAY).map((w) => since(w, last));
+  const latest = before.at(-1) ?? { constant: false };
+  const shows = ({ constant, span }: Since) =>
+    constant && scale <= justOver((CONSTANT_MASS_SHARE * last.mass * span!) / DAY);
+  return { ...latest, shown: latest.constant && before.some(shows) };
+}
+
+function since(before: Weighing, last: Weighing): Since {
   const change = (before.mass - last.mass) / last.mass;
   const span = last.time - before.time;
   const perDay = change * (DAY / span);
-  return { constant: change > 0 ? perDay < share : -change < share, change, span, perDay };
+  const constant = change > 0 ? perDay < CONSTANT_MASS_SHARE : -change < CONSTANT_MASS_SHARE;
+  return { constant, change, span, perDay };
 }
 
 /**

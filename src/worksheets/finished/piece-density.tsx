@@ -1,6 +1,11 @@
 import { ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
-import { type ConstantMass, constantMass, moistureByMass } from '../../core/finished/drying.ts';
+import {
+  CONSTANT_MASS_SHARE,
+  type ConstantMass,
+  constantMass,
+  moistureByMass,
+} from '../../core/finished/drying.ts';
 import {
   blockDensity,
   cylinderDensity,
@@ -8,10 +13,11 @@ import {
   densityByHanging,
 } from '../../core/finished/piece-density.ts';
 import { POSSIBLE_DENSITY } from '../../core/finished/possible-density.ts';
+import { wholeOnes } from '../../core/mix/whole.ts';
 import { waterDensity } from '../../core/water/density.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { pieceFields } from '../shared/piece-fields.ts';
 
 /** Readings without their ±: the worksheet carries that itself. */
@@ -56,14 +62,14 @@ export default worksheet({
     const inWater = v.method === 'gain' || v.method === 'hanging';
     const film = inWater ? v.wrapped / v.mass - 1 : 0;
     if (v.dried === 'no') return { found, film, dry: undefined };
-    const settled = constantMass(v.weighings);
+    // Weighed on the scale that weighed the piece.
+    const settled = constantMass(v.weighings, pm.mass);
     const driedMass = v.weighings.at(-1)!.mass;
     const moisture = moistureByMass({ moist: v.mass, dry: driedMass });
     const density = driedMass / found.volume;
     demand('dryDensity', density, 'density', POSSIBLE_DENSITY, 'no-such-piece');
     const hot = v.oven > DRIES.most;
     const done = settled.constant && !hot;
-    // Weighed on the scale that weighed the piece.
     const scale = pm.mass / found.volume;
     return { found, film, dry: { mass: driedMass, density, scale, moisture, settled, hot, done } };
   },
@@ -158,6 +164,15 @@ export default worksheet({
         verdict: 'look',
         say: `${words}, and still losing ${percent(dry.settled.perDay!)} a day: dry it on until a day takes less than 0.2\u00a0%.`,
       };
+    if (!dry.settled.shown) {
+      const aDay = CONSTANT_MASS_SHARE * dry.mass;
+      const off = dry.scale * found.volume;
+      const grams = (mass: number) => say(mass, 'mass', { units: SMALL_MASS, significant: 2 });
+      return {
+        verdict: 'look',
+        say: `Weigh it on a finer scale, or ${wholeOnes(off / aDay)} days apart: ±${grams(off)} is more than the ${grams(aDay)} that a day may take, so it may be losing still. ${words}.`,
+      };
+    }
     if (oven < DRIES.least)
       return {
         verdict: 'look',

@@ -243,6 +243,24 @@ describe('curing plan', () => {
     );
   });
 
+  test('a surface that stays at the limit of a band is in it, however often it was read', () => {
+    for (const [celsius, gain, days] of [
+      [25, 'very-slow', 3],
+      [15, 'slow', 4],
+      [10, 'medium', 4],
+    ] as const)
+      for (const hours of [1, 5, 7, 24, 48]) {
+        const times = Array.from({ length: 60 }, (_, i) => i * hours * 3600);
+        const history = temperatureHistory({
+          times,
+          temperatures: times.map(() => 273.15 + celsius),
+        });
+        const [din] = curingPlan({ history, gain, law, coefficient: 0.25 });
+        expect(din!.ends! / DAY, `${celsius} °C each ${hours} h`).toBe(days);
+      }
+    expect(dinCuring({ surfaceTemperature: 298.149, gain: 'very-slow' })).toBe(5 * DAY);
+  });
+
   test('a cold first hour does not set the band of days', () => {
     const history = temperatureHistory({
       times: [0, 3600, 7200, 40 * DAY],

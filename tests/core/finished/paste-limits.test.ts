@@ -80,9 +80,10 @@ describe('cement and water', () => {
         { time: 0, mass: first },
         { time: hours * 3600, mass: last },
       ]);
-    expect(weighed(23.9, 5, 5)).toEqual({ constant: false });
+    expect(weighed(23.9, 5, 5)).toEqual({ constant: false, shown: false });
     expect(weighed(24, 5, 5)).toEqual({
       constant: true,
+      shown: true,
       change: 0,
       span: 86_400,
       perDay: 0,

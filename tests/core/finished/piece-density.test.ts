@@ -122,7 +122,7 @@ describe('drying', () => {
   test('is over when a day takes less than two in a thousand', () => {
     const at = (...masses: number[]) =>
       constantMass(masses.map((mass, i) => ({ time: i * day, mass })));
-    expect(at(5)).toEqual({ constant: false });
+    expect(at(5)).toEqual({ constant: false, shown: false });
     expect(at(5, 4.9).constant).toBe(false);
     expect(at(5, 4.5, 4.4995).constant).toBe(true);
     expect(at(5, 4.5, 4.4995).change).toBeCloseTo(0.0005 / 4.4995, 12);
@@ -140,6 +140,21 @@ describe('drying', () => {
     expect(weekly(1.0139, 1).constant).toBe(true);
     expect(weekly(0.628, 0.632).constant).toBe(false);
     expect(weekly(0.628, 0.629).constant).toBe(true);
+  });
+
+  test('is shown only by weighings no more doubtful than what may be lost between them', () => {
+    const at = (scale: number, ...masses: number[]) =>
+      constantMass(
+        masses.map((mass, i) => ({ time: i * day, mass })),
+        scale,
+      );
+    // Of 5 kg a day may take 10 g, two days 20.
+    expect(at(0.0101, 5, 5)).toMatchObject({ constant: true, shown: false });
+    expect(at(0.01, 5, 5).shown).toBe(true);
+    expect(at(0.02, 5.019, 5.009, 5)).toMatchObject({ constant: true, shown: true });
+    // It was losing more than that the day before.
+    expect(at(0.02, 5.021, 5.009, 5)).toMatchObject({ constant: true, shown: false });
+    expect(at(0, 5.02, 5)).toMatchObject({ constant: false, shown: false });
   });
 
   test('two weighings on one day do not count', () => {

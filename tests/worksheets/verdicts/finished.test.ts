@@ -75,6 +75,19 @@ verdicts(pieceDensity, { ...block, ...weighed(0.63) }, [
   [weighed(0.63, 23), 'look', /no two weighings/],
 ]);
 
+// A piece of 0.64 kg may lose 1.28 g a day: eight days of that are 10 g.
+const coarse = { ...block, weighings: '0 0.70\n24 0.66\n48 0.64\n72 0.64' };
+verdicts(pieceDensity, coarse, [
+  [
+    { mass: '0.71 kg ± 0.01' },
+    'look',
+    /^Weigh it on a finer scale, or 8 days apart: ±10\.?0?\sg is/,
+  ],
+  [{ mass: '0.71 kg ± 0.0013' }, 'look', /^Weigh it on a finer scale, or 2 days/],
+  [{ mass: '0.71 kg ± 0.0012' }, 'good', /constant mass/],
+  [{ mass: '0.71 kg ± 0.01', weighings: '0 0.70\n48 0.64\n240 0.64' }, 'good', /constant mass/],
+]);
+
 const inWater = { method: 'gain', mass: '0.705 kg', gain: '1.45 kg', dried: 'no' };
 verdicts(pieceDensity, inWater, [
   // Film up to a tenth of the piece, 70.5 g.
