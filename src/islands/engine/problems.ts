@@ -61,8 +61,13 @@ const asOne = (read: string) => {
 /** The field's example in the unit shown. */
 function exampleIn(field: NumberField, shown: string): string {
   const read = parseQuantity(field.example, field.kind);
-  if (!read.ok || read.unit.id === shown) return field.example;
-  return `${formatPlain(read.value, field.kind, shown, 3)} ${unitOf(field.kind, shown).symbol}`.trim();
+  if (!read.ok) return field.example;
+  // As it is written, but with the unit's symbol: `m²·K/W`.
+  const number =
+    read.unit.id === shown
+      ? field.example.split(' ')[0]
+      : formatPlain(read.value, field.kind, shown, 3);
+  return `${number} ${unitOf(field.kind, shown).symbol}`.trim();
 }
 
 function listed(symbols: readonly string[]): string {
