@@ -19,15 +19,12 @@ import { LOAD_CONSTANT_METRIC } from '../../src/core/demould/lifting-equation/li
 import { TWO_PEOPLE_SHARE } from '../../src/core/demould/lifting-equation/scope.ts';
 import { judgeLift } from '../../src/core/demould/lifting-equation/single.ts';
 import { HANDLING_MULTIPLIERS, MOULD_ADHESION } from '../../src/core/demould/multipliers.ts';
-import {
-  EQUILIBRIUM_MOISTURE,
-  SATURATED_FACTOR,
-  valoreConductivity,
-} from '../../src/core/finished/conductivity.ts';
 import { FLEXURAL_RATIO } from '../../src/core/finished/flexural.ts';
+import { EQUILIBRIUM_MOISTURE, SATURATED_FACTOR } from '../../src/core/finished/moisture.ts';
 import { POWERS_PER_GRAM } from '../../src/core/finished/powers.ts';
 import { strengthBand } from '../../src/core/finished/strength-band.ts';
 import { WONG_2026 } from '../../src/core/finished/strength-relations/measured.ts';
+import { valoreConductivity } from '../../src/core/finished/valore.ts';
 import { concentrateShare } from '../../src/core/foam/dilution.ts';
 import { glycerolViscosity } from '../../src/core/foam/glycerol.ts';
 import { designBatch } from '../../src/core/mix/batch-design.ts';

@@ -1,5 +1,5 @@
 import { demand } from '../domain-error.ts';
-import { EQUILIBRIUM_MOISTURE } from '../finished/conductivity.ts';
+import { EQUILIBRIUM_MOISTURE } from '../finished/moisture.ts';
 import { demandNotNegative, demandPositive } from './bounds.ts';
 import { DAY } from './units.ts';
 

@@ -3,7 +3,8 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../engine/say.ts';
 import type { Units } from '../fields.ts';
 import { Axis } from '../plots/Axis.tsx';
-import { LETTER, scaleLinear, WIDTH } from '../plots/scale.ts';
+import { scaleLinear, WIDTH } from '../plots/scale.ts';
+import { BandLabel } from './BandLabel.tsx';
 import { inRows, leaderOf, ROW } from './in-rows.ts';
 
 interface Mark {
@@ -106,27 +107,5 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
         {title}, in {unitOf('density', unit).symbol}.
       </figcaption>
     </figure>
-  );
-}
-
-/** A band's name: behind it where there is room, else before it, else in it. */
-export function BandLabel({
-  text,
-  from,
-  to,
-  y,
-}: {
-  readonly text: string;
-  readonly from: number;
-  readonly to: number;
-  readonly y: number;
-}) {
-  const wide = 6 + text.length * LETTER;
-  const before = to + wide >= WIDTH && from > wide;
-  const at = to + wide < WIDTH ? to : from;
-  return (
-    <text class="soft" x={before ? from - 6 : at + 6} y={y} text-anchor={before ? 'end' : 'start'}>
-      {text}
-    </text>
   );
 }

@@ -1,12 +1,12 @@
 import { demand } from '../../core/domain-error.ts';
+import { dryConductivityBand } from '../../core/finished/conductivity.ts';
+import { MEASURED_OVER_TABLES } from '../../core/finished/conductivity-measured.ts';
 import {
-  dryConductivityBand,
   EQUILIBRIUM_MOISTURE,
   moistConductivity,
   mostMoisture,
   SERVICE_MOISTURE_MOST,
-} from '../../core/finished/conductivity.ts';
-import { MEASURED_OVER_TABLES } from '../../core/finished/conductivity-measured.ts';
+} from '../../core/finished/moisture.ts';
 import {
   INSIDE_SURFACE,
   layerResistance,

@@ -11,7 +11,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { demo } from '../demo.ts';
 import { KPA, SMALL_MASS } from '../shared/amounts.ts';
 import { EnergyBars } from '../shared/EnergyBars.tsx';
-import { pressureVolume } from '../shared/stored.ts';
+import { pressureVolume } from '../shared/pressure-volume.ts';
 
 const BAR = { metric: 'bar', us: 'psi' } as const;
 const ENERGY = { metric: 'kJ', us: 'Btu' } as const;

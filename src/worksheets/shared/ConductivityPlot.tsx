@@ -1,5 +1,6 @@
-import { dryConductivityBand, valoreConductivity } from '../../core/finished/conductivity.ts';
+import { dryConductivityBand } from '../../core/finished/conductivity.ts';
 import { WONG_2026 } from '../../core/finished/strength-relations/measured.ts';
+import { valoreConductivity } from '../../core/finished/valore.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';

@@ -1,7 +1,7 @@
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { BandLabel } from '../../islands/figures/DensityScale.tsx';
+import { BandLabel } from '../../islands/figures/BandLabel.tsx';
 import { inRows, leaderOf, ROW } from '../../islands/figures/in-rows.ts';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 import { FOAM } from './amounts.ts';

@@ -18,7 +18,7 @@ import { mostFreshConductivity } from '../../core/curing/heat/thermal-properties
 import { dailyHistory } from '../../core/curing/history.ts';
 import { DAY, HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
-import { type Conductivity, valoreConductivity } from '../../core/finished/conductivity.ts';
+import { type Conductivity, valoreConductivity } from '../../core/finished/valore.ts';
 import type { Values } from '../../islands/fields.ts';
 import type { heatFields } from '../curing/heat-fields.ts';
 import { cubicMetre } from './cubic-metre.ts';

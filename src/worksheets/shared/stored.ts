@@ -6,10 +6,10 @@ import {
   storedEnergy,
   TNT_ENERGY_BERKELEY,
 } from '../../core/air/stored-energy.ts';
-import { fromUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { SMALL_MASS } from './amounts.ts';
+import { pressureVolume } from './pressure-volume.ts';
 
 /** An answer about a vessel that holds so much is not good before it has been asked what it could do. */
 export function mindStored(judged: Judgement, { stored }: Holds, say: Say): Judgement {
@@ -44,15 +44,6 @@ export const storedResults = {
 } as const;
 
 const amount = { units: SMALL_MASS, significant: 2 } as const;
-
-/** What the law measures a vessel by, from J: `192 bar·L`, and in US units beside it. */
-export function pressureVolume(joules: number, say: Say): string {
-  const barLitres = `${(joules / 100).toFixed(0)}\u00a0bar·L`;
-  const psiGallon = fromUnit(1, 'pressure', 'psi') * fromUnit(1, 'volume', 'gal');
-  return say.system === 'us'
-    ? `${(joules / psiGallon).toFixed(0)}\u00a0psi·gal (${barLitres})`
-    : barLitres;
-}
 
 /** What that energy means, in words. */
 export function storedWords({ stored }: Holds, say: Say): string {

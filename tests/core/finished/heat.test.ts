@@ -3,19 +3,18 @@ import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import {
   dryConductivityBand,
-  moistConductivity,
-  mostMoisture,
   tabledConductivity,
-  valoreConductivity,
   valoreUsConductivity,
 } from '../../../src/core/finished/conductivity.ts';
 import { BCA_CONDUCTIVITY } from '../../../src/core/finished/conductivity-data.ts';
+import { moistConductivity, mostMoisture } from '../../../src/core/finished/moisture.ts';
 import { WONG_2026 } from '../../../src/core/finished/strength-relations/measured.ts';
 import {
   layerResistance,
   thicknessForResistance,
   transmittance,
 } from '../../../src/core/finished/thermal-resistance.ts';
+import { valoreConductivity } from '../../../src/core/finished/valore.ts';
 
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const layer = fc.record({ thickness: double(0, 1), conductivity: double(0.03, 2) });

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
   dryConductivityBand,
-  moistConductivity,
   tabledConductivity,
   valoreUsConductivity,
 } from '../../../src/core/finished/conductivity.ts';
@@ -19,6 +18,7 @@ import {
   sandModulus,
   tadaModulus,
 } from '../../../src/core/finished/modulus.ts';
+import { moistConductivity } from '../../../src/core/finished/moisture.ts';
 import { strengthBand } from '../../../src/core/finished/strength-band.ts';
 import { hoff1972, kearsleyWainwright2002 } from '../../../src/core/finished/strength-forms.ts';
 import {

@@ -1,19 +1,19 @@
 import {
-  moistConductivity,
   tabledConductivity,
-  valoreConductivity,
   valoreUsConductivity,
 } from '../../../src/core/finished/conductivity.ts';
 import {
   ASHRAE_CONDUCTIVITY,
   BCA_CONDUCTIVITY,
 } from '../../../src/core/finished/conductivity-data.ts';
+import { moistConductivity } from '../../../src/core/finished/moisture.ts';
 import {
   INSIDE_SURFACE,
   layerResistance,
   thicknessForResistance,
   transmittance,
 } from '../../../src/core/finished/thermal-resistance.ts';
+import { valoreConductivity } from '../../../src/core/finished/valore.ts';
 import { type Answers, answer } from '../answer.ts';
 
 export const heatAnswers: Answers = {
