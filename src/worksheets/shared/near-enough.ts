@@ -2,5 +2,5 @@
 export const NEAR_ENOUGH = 0.05;
 /** Farther off than so many times that, the mix is not the one that was planned. A line of our own, no source. */
 export const STILL_THAT_MIX = 2;
-/** A plan whose batches are off by less than this share, on average, is not worth correcting. A choice. */
-export const WORTH = 0.01;
+/** Batches off by less than this share on average are no reason to correct a plan: so much comes of a share learned from few. A choice. */
+export const WORTH = 0.02;

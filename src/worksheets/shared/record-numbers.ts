@@ -126,7 +126,7 @@ export const contradicts = (reckoned: Reckoned): boolean =>
   ['heavier-than-airless', 'more-air-than-foam', 'gained-mass'].includes(reckoned.verdict.finding);
 
 /** Shares of foam that lives, no farther apart, are one plan: that moves a density by no more than batches scatter. A choice. */
-export const ONE_PLAN = 0.025;
+export const ONE_PLAN = 0.015;
 
 /** What share of its foam’s gas a batch was planned to keep: by the bench it was saved with, else all of it. */
 export const sharePlanned = ({ bench }: BatchRecord): number =>

@@ -188,7 +188,7 @@ describe('batches of another plan', () => {
   const batches = [0.064, 0.052, 0.049, 0.018, 0.003, 0, 0.003, -0.012].map((error, i) => ({
     ...own(`B${i + 1}`, { ...plan, ...bucket, full: (1 + 12 * (1 + error)).toFixed(3) }),
     bench:
-      i < 3 ? {} : { [foamShare.bench!]: { t: ['93', '92', '92', '91', '92'][i - 3]!, u: '%' } },
+      i < 3 ? {} : { [foamShare.bench!]: { t: ['93', '92', '92', '92', '92'][i - 3]!, u: '%' } },
   }));
   const saidOf = (count: number) => chartJudgement(landedOf(batches.slice(0, count)));
 
@@ -217,6 +217,17 @@ describe('batches of another plan', () => {
     expect(from.map(({ record }) => record.name)).toEqual(['B4', 'B5', 'B6', 'B7', 'B8']);
   });
 
+  test('are those whose share is more than a per cent and a half away', () => {
+    const count = (share: string) =>
+      landedOf(
+        [share, '92'].map((t) => ({
+          ...own('A', { ...plan, ...bucket, full: '13' }),
+          bench: { [foamShare.bench!]: { t, u: '%' } },
+        })),
+      ).landed.length;
+    expect(['90.4', '90.6', '93.4', '93.6'].map(count)).toEqual([1, 2, 2, 1]);
+  });
+
   test('too light of foam that was planned to live whole, is no fault of the share', () => {
     const light = [-0.05, -0.06, -0.05, -0.06, -0.05];
     expect(said(light, [], 0.9).say).toMatch(/^Correct the plan once/);
@@ -224,7 +235,7 @@ describe('batches of another plan', () => {
   });
 
   test('a mean that is off by less than it is worth is left alone', () => {
-    const slightly = [0.006, 0.008, 0.006, 0.008, 0.006, 0.008];
+    const slightly = [0.016, 0.018, 0.016, 0.018, 0.016, 0.018];
     expect(said(slightly).verdict).toBe('good');
     expect(said(slightly.map((error) => error + 0.006)).say).toMatch(/^Correct the plan once/);
   });
