@@ -1,10 +1,11 @@
 import { readingValue } from '../../bench/records/reading-value.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
 import { DomainError } from '../../core/domain-error.ts';
-import { CEMENT_DENSITY, MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
+import { baseMix } from '../../core/mix/base-mix.ts';
 import { landingOdds } from '../../core/records/landing-odds.ts';
 import type { Learned } from '../../core/records/learn.ts';
 import { cementDensityOf } from './cement-density.ts';
+import { surfaceDry } from './further.ts';
 import { NEAR_ENOUGH } from './near-enough.ts';
 
 /**
@@ -13,16 +14,12 @@ import { NEAR_ENOUGH } from './near-enough.ts';
  */
 export function oddsOf(record: BatchRecord, survival: Learned) {
   const at = (name: Parameters<typeof readingValue>[1]) => readingValue(record, name);
-  const [target, cement, water] = [at('planned'), at('cement'), at('water')];
+  const [target, cement, poured] = [at('planned'), at('cement'), at('water')];
   const foamDensity = at('foamDensity');
-  if (survival.count === 0 || !target || !cement || !water || !foamDensity) return undefined;
-  const sand = at('sand') ?? 0;
-  const baseDensity =
-    (cement + water + sand) /
-    (cement / (cementDensityOf(record) ?? CEMENT_DENSITY) +
-      water / MIX_WATER_DENSITY +
-      sand / SAND_DENSITY);
-  const odds = (aim: number) =>
+  if (survival.count === 0 || !target || !cement || !poured || !foamDensity) return undefined;
+  const { water, sand } = surfaceDry(poured, at('sand') ?? 0, record.kept);
+  const cementDensity = cementDensityOf(record);
+  const odds = (baseDensity: number, aim: number) =>
     Math.round(
       100 *
         landingOdds({
@@ -33,7 +30,16 @@ export function oddsOf(record: BatchRecord, survival: Learned) {
         }),
     );
   try {
-    return { target, before: odds(1), after: odds(Math.min(1, survival.estimate)) };
+    const { density } = baseMix({
+      waterCement: water / cement,
+      sandCement: sand / cement,
+      ...(cementDensity && { cementDensity }),
+    });
+    return {
+      target,
+      before: odds(density, 1),
+      after: odds(density, Math.min(1, survival.estimate)),
+    };
   } catch (error) {
     if (error instanceof DomainError) return undefined;
     throw error;
