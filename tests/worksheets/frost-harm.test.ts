@@ -93,6 +93,15 @@ test.each([
   expect(found.words).not.toContain('until it has');
 });
 
+test('readings that do not reach so far are no readings of it', () => {
+  const found = judged('3.7', {
+    'curing.source': { t: 'readings' },
+    'curing.readings': { t: '0 5.5\n24 5.5\n48 5.5' },
+    ...mean('5.5'),
+  });
+  expect(found.words).toContain('Look at the forecast each day until it has 3.5 MPa.');
+});
+
 test('a frost that was read is not hidden by one that was not counted', () => {
   const { words } = judged(
     '39',
@@ -151,5 +160,10 @@ test('cold after the cure needs no warmth', () => {
   const past = { 'curing.readings': { t: '0 4\n24 4\n30 15\n600 15' } };
   expect(judged('10', { ...read(() => false, mean('15')), ...past }).verdict).toBe('good');
   // It ages towards 3.5 MPa yet, though its cure is over.
+  const late = judged('4', days(...of(26, '8\t12'), ...of(30, '2\t4')));
+  expect(late).toMatchObject({
+    verdict: 'look',
+    words: expect.stringContaining('below 5 °C it hardly ages'),
+  });
   expect(judged('4', days(...of(9, '12\t20'), '2\t8')).words).toContain('hardly ages');
 });

@@ -75,12 +75,26 @@ test('a frost six days off is no frost yet: the day before it is answered, and n
   expect(found.numbers.frost!.value / 3600).toBeLessThan(160);
   expect(found.judgement.verdict).toBe('look');
   expect(found.words).toMatch(/It freezes 6\.\d d after casting/);
-  expect(found.numbers.latest?.value ?? 0).toBeLessThan(found.numbers.frost!.value);
+  // Of this move it passes at the least age there is, 16 h, days before.
+  expect(found.numbers.latest!.value).toBeLessThan(found.numbers.frost!.value);
   const late = { ...entries, 'strip-window.stress': { t: '9', u: 'psi', s: 'us' } } as const;
   const never = work(stripWindow, late);
   expect(never.numbers).not.toHaveProperty('latest');
   expect(never.numbers).not.toHaveProperty('beyond');
   expect(never.words).toContain('before the frost');
+});
+
+test('a time by which it should pass is given where it lies before the frost, and not after', () => {
+  // By hand: 0.22 × 552 kPa bear 20 × 1.5 ÷ ½ at 28 d ÷ (1 − ln(60 ÷ 121.4) ÷ 0.38)² = 3.44 d of age; at 6 °C 0.3286 a day.
+  const before = (frost: string) =>
+    work(stripWindow, {
+      'strip-window.stress': { t: '20', u: 'kPa' },
+      'strip-window.frost': { t: frost, u: 'd' },
+    });
+  expect(before('8').numbers).not.toHaveProperty('latest');
+  expect(before('8').words).toContain('need not be ready before the frost');
+  expect(before('12').numbers.latest!.value / 86400).toBeCloseTo(10.46, 2);
+  expect(before('12').words).toContain('by 10 d after casting all should pass');
 });
 
 test('one that has come stops it in the words of moving it, and gives no time', () => {

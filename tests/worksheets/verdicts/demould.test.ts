@@ -226,6 +226,9 @@ verdicts(stripWindow, formed, [
   [{ warm: '40.1 °C', now: '30 d' }, 'look', /gets as warm as 40/],
   [{ warm: '69.9 °C', now: '30 d' }, 'look', /gets as warm as 69/],
   [{ warm: '70 °C' }, 'stop', /at or past 70/],
+  // At the hour of a frost it has frozen; a little before, it has not.
+  [{ frost: '60 h' }, 'stop', /It froze 2\.5\sd/],
+  [{ frost: '60.1 h' }, 'look', /It freezes 2\.5\sd/],
   [{ strengthFrom: 'density', now: '15.9 h', stress: '0.1 kPa' }, 'stop', /^Leave it/],
   [
     { strengthFrom: 'density', now: '16.1 h', stress: '0.1 kPa' },
