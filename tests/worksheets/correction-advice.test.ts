@@ -281,6 +281,43 @@ describe('a slip in one bucket of several', () => {
   });
 });
 
+describe('of a mix that outgrows the mixer a part is corrected, in all its amounts', () => {
+  const part = (full: string, mass: string, load: string) => {
+    const { result, numbers } = answered(correct, {
+      'correct.full': kg(full),
+      'correct.mass': kg(mass),
+      'correct.target': { t: '600', u: 'kg/m3' },
+      'mix.largestLoad': { t: load, u: 'L' },
+      'correct.baseDensity': { t: '1850', u: 'kg/m3' },
+      'mix.waterCement': { t: '0.4' },
+      'mix.sandCement': { t: '0.5' },
+    });
+    const { fix } = result as ReturnType<typeof correct.work>;
+    expect(fix.mass).toBeCloseTo(600 * fix.volume, 9);
+    expect(fix.volumeBefore + fix.foamVolume + fix.baseVolume).toBeCloseTo(fix.volume, 9);
+    const litres = Number(load) / 1000;
+    expect(numbers.volume!.value).toBeCloseTo(litres, 9);
+    return { numbers, fix };
+  };
+
+  test('foam', () => {
+    // 26.67 L of 900 kg/m³ want (24 − 16) ÷ 520 = 15.385 L: 30 ÷ 42.05 of it, and of the 26.67 19.024 L.
+    const { numbers, fix } = part('18.85', '24', '30');
+    expect(numbers.addFoam!.value * 1000).toBeCloseTo(10.976, 2);
+    expect(numbers.addFoamMass!.value).toBeCloseTo(0.878, 3);
+    expect(fix.volumeBefore * 1000).toBeCloseTo(19.024, 2);
+  });
+
+  test('base mix', () => {
+    // 30 L of 500 kg/m³ want 3 ÷ (1 − 600/1850) = 4.44 kg, 2.4 L: 25 ÷ 32.4 of it, cement 1 part of 1.9.
+    const { numbers } = part('10.85', '15', '25');
+    expect(numbers.addBase!.value).toBeCloseTo(3.426, 3);
+    expect(numbers.addCement!.value).toBeCloseTo(1.803, 3);
+    expect(numbers.addWater!.value).toBeCloseTo(0.721, 3);
+    expect(numbers.addSand!.value).toBeCloseTo(0.902, 3);
+  });
+});
+
 test.each([
   [
     '526',
