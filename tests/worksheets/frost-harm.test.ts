@@ -102,6 +102,16 @@ test('readings that do not reach so far are no readings of it', () => {
   expect(found.words).toContain('Look at the forecast each day until it has 3.5 MPa.');
 });
 
+test('the first line of a forecast begins with the last reading, not with the casting', () => {
+  const fifteen = { 'curing.readings': { t: '0 15\n6 15\n12 15\n18 15' } };
+  const ahead = forecast('6 10', '-4 8', '6 12');
+  const { verdict, words, numbers } = judged('10', { ...read(() => false, ahead), ...fifteen });
+  expect(verdict).toBe('stop');
+  // Read until Monday at eight: from 10 °C at 15:00 along a cosine to −4 °C at 05:00, 15:00 + 14 h × acos(−3/7) ÷ π.
+  expect(words).toMatch(/^It freezes on Mon 2 Nov, 23:00, with 1\.6 MPa/);
+  expect(numbers.firstFreeze!.value / 3600).toBeCloseTo(33.97, 1);
+});
+
 test('a frost that was read is not hidden by one that was not counted', () => {
   const { words } = judged(
     '39',

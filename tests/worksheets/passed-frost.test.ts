@@ -39,6 +39,12 @@ test.each([
   expect(judged(sheet, '09:00', '3\t8\n-2\t9').verdict).toBe('stop');
 });
 
+test('a low that is still to come as it is cast counts', () => {
+  const { verdict, say: words } = judged(frostGuard, '02:00', '-2\t8\n3\t9');
+  expect(verdict).toBe('stop');
+  expect(words).not.toContain('was not counted');
+});
+
 test.each([
   ['frost-guard', frostGuard],
   ['curing-plan', curingPlan],

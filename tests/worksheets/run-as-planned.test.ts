@@ -55,17 +55,19 @@ describe('the run wants the foam that the sheet says', () => {
   });
 
   test('without a plan the cement is the one the batch was saved with', () => {
-    const of = (bench: Entries) =>
+    const of = (bench: Entries, plan?: ReturnType<typeof planOf>) =>
       baseIn(
         runReadings(
           blankRecord({ bench, readings: { cement: kg('10'), water: kg('4'), sand: kg('0') } }),
           say,
         ),
-        undefined,
+        plan,
       )!.density;
     // 14 kg in 10/2.9 + 4 L.
     expect(of(lighter)).toBeCloseTo(1879.63, 2);
     expect(of({})).toBeCloseTo(1951.33, 2);
+    // With one it is the plan’s.
+    expect(of(lighter, planOf({}))).toBeCloseTo(1951.33, 2);
   });
 });
 

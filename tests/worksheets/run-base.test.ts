@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { foamWanted } from '../../src/worksheets/shared/run-base.ts';
+import { foamWanted, massIn } from '../../src/worksheets/shared/run-base.ts';
 import { runReadings } from '../../src/worksheets/shared/run-readings.ts';
 import { batch, plan, say, wanted } from './run-batch.ts';
 
@@ -57,4 +57,16 @@ describe('the foam for what was weighed in', () => {
       say: expect.stringContaining('Cement: read 9000\u00a0kg; it must be at most 5000\u00a0kg.'),
     });
   });
+});
+
+test('all that went into the mixer: base mix, its foam, and what corrected it', () => {
+  const weighed = { cement: '10', water: '5', foamDensity: '80', planned: '600' };
+  const went = (more: object) =>
+    massIn(runReadings(batch({ ...weighed, ...more }), say), plan, say);
+  // Of foam that nobody wrote down as much as is wanted: (15 − 600 × 8.1746 L) ÷ 520, 19.414 L.
+  expect(went({})).toBeCloseTo(16.553, 3);
+  expect(went({ foamVolume: '20' })).toBeCloseTo(16.6, 9);
+  expect(went({ foamVolume: '20', foamAdded: '5', baseAdded: '1' })).toBeCloseTo(18, 9);
+  // None makes a base mix of 1835 kg/m³ heavier.
+  expect(went({ planned: '2500' })).toBeCloseTo(15, 9);
 });

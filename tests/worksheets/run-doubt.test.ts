@@ -57,6 +57,26 @@ describe('water and cement as weighed in', () => {
   });
 });
 
+describe('water to all that is dry, as weighed in', () => {
+  const doubt = (water: string, more: object) => {
+    const of = { ...plan, example: false, largestLoad: 0.2, cement: 10, water: Number(water) };
+    const weighed = { cement: '10', water, sand: '40' };
+    return runDoubt(runReadings(batch(weighed), say), { ...of, sand: 40, ...more }, say)?.say;
+  };
+
+  test('of damp sand nobody knows how much is water', () => {
+    // 4 of 50 would be 8 %.
+    expect(doubt('4', {})).toMatch(/^The water is 8\.0\s% of all that is dry: damp sand/);
+    expect(doubt('4', { damp: true })).toBeUndefined();
+  });
+
+  test('what no step asks for is dry too', () => {
+    // 7 of 50 is 14 %, of 80 8.75 %.
+    expect(doubt('8', {})).toBeUndefined();
+    expect(doubt('7', { other: [{ name: 'Slag', mass: 30 }] })).toMatch(/^The water is 8\.8\s%/);
+  });
+});
+
 describe('a bucket for the blend', () => {
   const own = { ...plan, example: false };
   // By hand: 1 kg of cement and 0.4 kg of water are 0.7175 L, and with (1.4 − 0.4305) ÷ 0.52 L of foam 2.582 L.
@@ -283,6 +303,16 @@ describe('slips in what was put in', () => {
       expect(placed({ placed: '20', leftOver: '6' })).toContain('26.0\u00a0kg');
       expect(placed({ placed: '22.5', leftOver: '1' })).toBeUndefined();
       expect(placed({})).toBeUndefined();
+    });
+
+    test('the bucket tells what a litre of it weighs, not the plan', () => {
+      // 15 kg of base mix and 1.6 of foam; 25 L are 15 kg at the 600 planned and 20 at the 800 weighed.
+      const of = { cement: '10', water: '5', foamDensity: '80', foamVolume: '20', placed: '25' };
+      const bucket = { planned: '600', tare: '0.6', vessel: '10' };
+      expect(placed({ ...of, ...bucket, full: '6.6' })).toBeUndefined();
+      expect(placed({ ...of, ...bucket, full: '8.6' })).toMatch(
+        /^Filled and left over weigh 20\.0\skg at 800\skg\/m³, and 16\.6\skg went/,
+      );
     });
 
     test('what was corrected went in too', () => {

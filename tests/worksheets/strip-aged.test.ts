@@ -66,6 +66,27 @@ test('an age that these temperatures cannot have brought about does not count in
   expect(none.notes.join()).toContain('does not come of these temperatures');
 });
 
+test('nor is it called so where it is off by what rounding takes', () => {
+  // At 20 °C 50 h count as 50: 50.9 h are 1.8 % more, 51.1 h 2.2 %.
+  const at20 = {
+    'curing.coldest': { t: '20', u: 'degC' },
+    'curing.warmest': { t: '20', u: 'degC' },
+  };
+  const notes = (hours: string) =>
+    work(stripWindow, {
+      ...at20,
+      'part.sinceCasting': { t: '50', u: 'h' },
+      'strip-window.age': { t: hours, u: 'h' },
+    }).notes.join();
+  expect(notes('50.9')).not.toContain('does not come of these temperatures');
+  expect(notes('51.1')).toContain('does not come of these temperatures');
+});
+
+test('a day at the coldest counts as the slower of two laws has it', () => {
+  // At 6 °C: e^(−54 080 ÷ 8.314 × (1/279.15 − 1/293.15)) of 24 h; by the other law 10.0 h.
+  expect(work(stripWindow, {}).numbers.slowest!.value / 3600).toBeCloseTo(7.89, 2);
+});
+
 const NIGHT = `${'38 55\n'.repeat(7)}30 50`;
 
 test('a frost six days off is no frost yet: the day before it is answered, and no day after it given', () => {
