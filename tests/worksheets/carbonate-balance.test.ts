@@ -54,6 +54,22 @@ describe('blending', () => {
     expect(refusal(blend, { 'water.softTarget': '500' })).toContain('Use them as they are');
   });
 
+  test('the pH of two waters of unlike alkalinity is that of their carbonate', () => {
+    // At 25 °C, without activities: the sour water has 10^(−9) ÷ 10^(−6.35) = 2.24 mol/m³ of CO₂, the other 4 of bicarbonate
+    // with 0.09. Of both the half, 6.35 + lg(2 ÷ 1.165) = 6.58; ions take 0.04 off.
+    const waters = {
+      'water.hardnessUsed': '200',
+      'water.alkalinity': '200',
+      'water.pH': '8',
+      'water.soft': '0',
+      'water.softAlkalinity': '0',
+      'water.softPH': '4.5',
+      'water.softTarget': '100',
+      'water.temperature': '25',
+    };
+    expect(answered(blend, waters).numbers.pH!.value).toBeCloseTo(6.55, 1);
+  });
+
   test('the pH of the blend lies nearer the hard water than the average does', () => {
     const { pH, averaged } = answered(blend).numbers;
     expect(pH!.value - averaged!.value).toBeGreaterThan(0.25);

@@ -37,6 +37,30 @@ test('standing on edge, once chosen, does not count for a hold that leaves no ch
     );
 });
 
+test('what it asks standing on edge, tipped up and spanning its width', () => {
+  // 1 m × 300 × 60 mm of 600 kg/m³ with the 1.2 of being carried: 127.1 N/m.
+  const slab: Entries = {
+    'part.length': { t: '1', u: 'm' },
+    'part.width': { t: '300', u: 'mm' },
+    'part.thickness': { t: '60', u: 'mm' },
+    'part.wetDensity': { t: '600', u: 'kg/m3' },
+    'handling.stage': { t: 'carried' },
+  };
+  const numbers = (more: Entries) => {
+    const got = found({ ...slab, ...more });
+    if (!got.ok) throw new Error(got.problems.map((problem) => problem.say).join(' '));
+    return got.numbers;
+  };
+  // w L² ÷ 8, over 60 × 300² ÷ 6 mm³.
+  const upright = numbers({ ...held('ends'), ...edge });
+  expect(upright.moment!.value).toBeCloseTo(15.89, 2);
+  expect(upright.stress!.value / 1000).toBeCloseTo(17.65, 2);
+  // Gripped 200 mm in, the end it turns about bears 0.3 ÷ 0.8 of its weight, R: R² ÷ 2 w, over 300 × 60² ÷ 6.
+  const right = { 'handling.right': { t: '200', u: 'mm' }, 'handling.left': { t: '50', u: 'mm' } };
+  expect(numbers({ ...held('tipping'), ...right }).stress!.value / 1000).toBeCloseTo(49.65, 2);
+  expect(numbers({ 'handling.spans': { t: 'width' } }).mass!.value).toBeCloseTo(10.8, 9);
+});
+
 test('holds at or past the middle of a side are said beside that side', () => {
   const refused = (place: string, t: string) => {
     const got = found({ ...held('four-points'), [`handling.${place}`]: { t } });

@@ -16,6 +16,13 @@ describe('washing soda', () => {
     expect(numbers.settled!.value).toBeGreaterThan(numbers.left!.value);
   });
 
+  test('brings two of sodium with each carbonate', () => {
+    // Crystals of 286.14 g/mol, and 22.99 g/mol.
+    const { concentration, sodium } = answered(soda).numbers;
+    expect(concentration!.value).toBeCloseTo(0.6243, 4);
+    expect(sodium!.value).toBeCloseTo((0.6243 / 286.14) * 2 * 22.99, 4);
+  });
+
   test('water that is soft enough wants none', () => {
     const { judgement, numbers } = answered(soda, {
       'water.calcium': '15',

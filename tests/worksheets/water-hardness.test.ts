@@ -44,6 +44,17 @@ test('hard water is good as soon as a water soft enough is named for the foam', 
   expect(of('900', '17').verdict).toBe('look');
 });
 
+test('alkalinity as calcium carbonate is so much carbonate hardness, and the rest is none', () => {
+  const { numbers } = answered(waterHardness, {
+    'water.method': 'total',
+    'water.total': '250',
+    'water.alkalinity': '150',
+  });
+  // mg/L of CaCO₃ in mol/m³.
+  expect(numbers.carbonate!.value * 100.0869).toBeCloseTo(150, 2);
+  expect(numbers.nonCarbonate!.value * 100.0869).toBeCloseTo(100, 2);
+});
+
 test('hard water is not passed on to the cement when it may be sea water', () => {
   const ions = (calcium: string, magnesium: string, soft = '12') =>
     answered(waterHardness, {
