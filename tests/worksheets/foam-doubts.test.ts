@@ -381,6 +381,13 @@ test('a receiver promises no steady lance below the pressure at which a hole cho
   expect(judged(receiver, { low: '0.9', atmosphere: '900' }).verdict).toBe('good');
 });
 
+test('a receiver keeps people off by the energy of its air let out without heat', () => {
+  const distance = (vessel: string) => answered(receiver, { vessel }).numbers.distance!.value;
+  // 2.5 × 9.01 bar × 10 m³ × (1 − (101/901)^0.286) are 10.48 MJ: 20 m × (2 × 2.456)^⅓; for 24 L the least there is.
+  expect(distance('10000')).toBeCloseTo(34.0, 1);
+  expect(distance('24')).toBe(30);
+});
+
 describe('what is kept of a weighed vessel', () => {
   beforeEach(() => {
     for (const key of Object.keys($kept.get())) keep(key, undefined);
@@ -410,6 +417,13 @@ describe('what is kept of a weighed vessel', () => {
   });
 });
 
+test('a ± of a temperature is so many degrees, not a point of the scale', () => {
+  const { numbers, values } = answered(foamDensity, { vesselKnown: 'weighed', temperature: '15' });
+  expect(values.temperature).toBeCloseTo(288.15, 6);
+  // 19.98 ± 0.022 kg of water, which weighs 0.15 ‰ less with a degree: 20.0 ± 0.0226 L.
+  expect(numbers.volume!.sure!.pm * 1000).toBeCloseTo(0.0226, 3);
+});
+
 test('a slip in how the vessel is known is named where it is', () => {
   const refused = (typed: Readonly<Record<string, string>>) => {
     const entries: Entries = Object.fromEntries(
@@ -429,6 +443,17 @@ test('a slip in how the vessel is known is named where it is', () => {
     },
   ]);
   expect(refused({ vesselKnown: 'weighed', filled: '20.83' })).toEqual([]);
+  // Of several, heavier than only some of them.
+  const several: Entries = {
+    [benchKey(foamDensity as AnyWorksheet, 'weighings')]: { t: 'several' },
+    [benchKey(foamDensity as AnyWorksheet, 'vesselKnown')]: { t: 'weighed' },
+    [benchKey(foamDensity as AnyWorksheet, 'filled')]: { t: '2.45', u: 'kg' },
+    [benchKey(foamDensity as AnyWorksheet, 'fulls')]: {
+      rows: ['2.4', '2.5'].map((t) => ({ full: { t, u: 'kg' } })),
+    },
+  };
+  const found = answer(foamDensity, readWorksheet(foamDensity, several, {}, metric), metric);
+  expect(found).toMatchObject({ ok: false, problems: [{ input: 'foam-density-filled' }] });
   expect(refused({ vessel: '1' })).toEqual([
     {
       input: 'foam-density-full',

@@ -73,6 +73,13 @@ export const examples: readonly Example[] = [
   },
   {
     sheet: 'receiver',
+    result: 'empty',
+    expected: '432.9 s',
+    within: 1e-3,
+    by: 'flow through the hole summed in steps of 2 ms, the air kept at 20 °C; 369 s where it cools',
+  },
+  {
+    sheet: 'receiver',
     result: 'stored',
     expected: '25.15 kJ',
     within: 1e-3,

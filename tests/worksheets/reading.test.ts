@@ -254,6 +254,9 @@ describe('another worksheet’s result', () => {
 
   test('stands in for a field until the reader types', () => {
     expect(density()).toMatchObject({ origin: 'kept', value: 95, pm: 2, text: '95' });
+    // Nor is its ± that of a number typed instead.
+    const own = density({ 'mix.foamDensity': { t: '80', u: 'kg/m3' } });
+    expect(own).toMatchObject({ origin: 'yours', value: 80, pm: 0 });
   });
 
   test('that rests on the example says so down the chain; a usual choice left as it is does not count', () => {

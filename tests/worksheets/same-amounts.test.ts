@@ -34,6 +34,21 @@ test('a batch that is one bag opens one', () => {
   expect(asked(cost, {}, kept).bags!.value).toBe(1);
 });
 
+test('a batch says what stands in for cement and what an admixture brings', () => {
+  const content = { 'batch.aim': { t: 'content' }, 'batch.content': { t: '380', u: 'kg/m3' } };
+  const blend = { 'batch.cementKind': { t: 'blend' }, 'batch.ash': { t: '20', u: '%' } };
+  const whole = asked(batch, { ...content, ...blend });
+  expect(whole.content!.value).toBeCloseTo(380, 6);
+  // Four fifths of 380 kg/m³ in 0.105122 m³.
+  expect(whole.cement!.value).toBeCloseTo(31.957, 2);
+  // 40.7 kg of cement, a hundredth of which is the admixture, and six tenths of that water.
+  const admixture = {
+    'batch.admixture': { t: '1', u: '%' },
+    'batch.admixtureWater': { t: '60', u: '%' },
+  };
+  expect(asked(batch, admixture).brought!.value).toBeCloseTo(0.244, 3);
+});
+
 describe('the dose answered on the page of the solution is that of the batch', () => {
   const dose = (t: string, over: Entries = {}): Entries => ({ 'foam.convention': { t }, ...over });
   const soap = { 'foam.concentrateKind': { t: 'soap' } };

@@ -68,6 +68,15 @@ describe('washing soda', () => {
     });
   });
 
+  test('nor is what a cold bucket leaves still hard, though less was wanted', () => {
+    // 20.9 mg/L of magnesium are 86.1 of hardness, and 35 of calcite stay.
+    const water = { 'water.softTarget': '119', 'water.magnesium': '20.9' };
+    const { judgement, numbers } = answered(soda, water);
+    expect(numbers.settled!.value * 100.0869).toBeCloseTo(121.1, 0);
+    expect(judgement.verdict).toBe('look');
+    expect(judgement.say).toContain('It is still hard for foam');
+  });
+
   test('nothing is said of the powder, the bucket or the scale where none is wanted', () => {
     const distilled = { 'water.calcium': '0', 'water.magnesium': '0', 'water.alkalinity': '0' };
     for (const water of [{ 'water.softTarget': '400' }, distilled]) {

@@ -6,6 +6,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
+import { waterDoubt } from '../../src/worksheets/mix/weighing-doubts.ts';
 import { OWN_AMOUNT, OWN_PLAN } from '../../src/worksheets/shared/own-plan.ts';
 
 const say = speaker('metric');
@@ -145,6 +146,11 @@ describe('what a load is made of', () => {
       'mix.waterCement': { t: '0.5' },
     };
     expect(words('10', '10.6', '20.6', light)).toMatch(/too heavy\. Add [^:]*once more\.$/);
+    // 14 of water to 10 of cement, of which (1700 − 300) × 80 ÷ (1620 × 300) of 24 came with the foam: 8.5 are left.
+    const parts = { cement: 10, water: 14, sandCement: 0 };
+    const of = { target: 300, foamDensity: 80, baseDensity: 1700 };
+    expect(waterDoubt({ ...parts, ...of }, say)).toBeUndefined();
+    expect(waterDoubt({ ...parts, ...of, water: 20 }, say)).toContain('0.2 to 1.25');
   });
 
   test('a mass of the reader’s own is not held against the example’s parts, but against a plan', () => {

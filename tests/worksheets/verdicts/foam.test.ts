@@ -180,6 +180,8 @@ verdicts(survivalJar, jar, [
   [{ readings: '0\t1.0415\n15\t1.0415' }, 'good', /stays inside/],
   [{ readings: '0\t1.0425\n15\t1.0425' }, 'look', /lost foam in the blending/],
   [{ readings: '5\t1.0425\n15\t1.0425' }, 'look', /before you looked/],
+  // 600 and 616 kg/m³, ten minutes apart.
+  [{ readings: '5\t1.012\n15\t1.028' }, 'good', /^In 10\smin the mix grew 2\.7\s% heavier/],
   [{ readings: '0\t0.9825\n15\t0.9825' }, 'good', /stays inside/],
   [{ readings: '0\t0.9815\n15\t0.9815' }, 'look', /came out light/],
   [{ readings: '0\t1.012\n5\t1.03\n15\t1.02' }, 'look', /grew lighter/],
