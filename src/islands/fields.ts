@@ -108,6 +108,8 @@ export interface OffersProps {
 export interface SliderProps extends OffersProps {
   readonly reading: NumberReading;
   readonly range: Range;
+  /** Puts what now stands in the field there again. */
+  readonly putBack: () => void;
 }
 
 export interface OfferProps {

@@ -22,6 +22,8 @@ export interface Opening {
   javaScript?: boolean;
   /** False: without the service worker, so that no page waits for it to fill its cache. */
   offline?: boolean;
+  /** True: a phone's screen, touched with a finger. */
+  touch?: boolean;
   /** Another address than the tested site's, with its base path. */
   at?: string;
 }
@@ -49,6 +51,8 @@ export async function openPage(path: string, opening: Opening = {}): Promise<Ope
     serviceWorkers: opening.offline ? 'allow' : 'block',
     locale: 'en-GB',
     reducedMotion: 'reduce',
+    hasTouch: opening.touch ?? false,
+    isMobile: opening.touch ?? false,
   });
   const complaints: string[] = [];
   const origin = new URL(address).origin;

@@ -17,7 +17,7 @@ function beside(t: string) {
   const { fields } = readWorksheet(blend, { 'water.softTarget': { t } }, {}, speaker('metric'));
   const reading = fields.target as NumberReading;
   const { Input, ...range } = reading.field.slider!;
-  return spoken(renderToString(h(Input, { reading, range, onText: () => {} })));
+  return spoken(renderToString(h(Input, { reading, range, onText: () => {}, putBack: () => {} })));
 }
 
 test('a slider says its number in one unit, whatever is typed beside it', () => {

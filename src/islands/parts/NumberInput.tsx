@@ -114,7 +114,12 @@ export function NumberInput(props: Props) {
         )}
         <Origin id={id} reading={reading} onClear={() => onEntry(givenUp(entry))} />
         {field.slider && (
-          <field.slider.Input reading={reading} range={field.slider} onText={type} />
+          <field.slider.Input
+            reading={reading}
+            range={field.slider}
+            onText={type}
+            putBack={() => onEntry(entry ?? {})}
+          />
         )}
         {field.learned && (
           <field.learned.Offer

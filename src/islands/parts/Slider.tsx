@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import { formatPlain } from '../../core/quantity/format.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import { parseQuantity } from '../../core/quantity/parse.ts';
@@ -9,7 +10,8 @@ const STEPS = 100;
 export const slide = (from: string, to: string) => ({ from, to, Input: Slider });
 
 /** Moves a number with a drag or the arrow keys; the text beside it stays the place to type. */
-function Slider({ reading, range, onText }: SliderProps) {
+function Slider({ reading, range, onText, putBack }: SliderProps) {
+  const before = useRef<() => void>(undefined);
   const { field, unit, value } = reading;
   const end = (text: string) => {
     const read = parseQuantity(text, field.kind, field.units?.metric);
@@ -35,7 +37,15 @@ function Slider({ reading, range, onText }: SliderProps) {
           ? 'no number'
           : `${formatPlain(value, field.kind, unit, 4)} ${unitOf(field.kind, unit).symbol}`
       }
-      onInput={(event) => onText(text(Number(event.currentTarget.value)))}
+      onPointerDown={() => {
+        before.current = undefined;
+      }}
+      // The page is scrolled with a finger that came down here: it moved the slider first.
+      onPointerCancel={() => before.current?.()}
+      onInput={(event) => {
+        before.current ??= putBack;
+        onText(text(Number(event.currentTarget.value)));
+      }}
     />
   );
 }

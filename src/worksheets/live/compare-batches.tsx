@@ -44,7 +44,7 @@ export default function CompareBatches() {
   );
   const found = useMemo(() => landedOf(records), [records]);
   const { landed, invented, leftOut, otherPlan } = found;
-  const doubtsOf = useStrengthDoubts(records);
+  const { doubtsOf, lost } = useStrengthDoubts(records);
   useEffect(() => {
     if (landed.length >= FEWEST && !charts)
       import('../shared/LandingChart.tsx').then(
@@ -81,6 +81,7 @@ export default function CompareBatches() {
             : `Some of these batches are invented.${invented || !charted ? '' : ' What the chart says is of yours alone.'}`}
         </p>
       )}
+      {lost && <Verdict {...lost} />}
       {doubted.length > 0 && (
         <Verdict verdict="look" say={`${doubtedWords(doubted, shown)}${without}`} />
       )}

@@ -54,7 +54,8 @@ const asResults = (figures: readonly Figure[]) => ({
 /** What the readings of a batch come to so far: reconciled, aged, dried. */
 export function BatchOutcome({ record, say }: { readonly record: BatchRecord; readonly say: Say }) {
   const reckoned = reckon(record);
-  const strengths = useStrengthDoubts([record])(record, say);
+  const { doubtsOf, lost } = useStrengthDoubts([record]);
+  const strengths = lost ? [lost] : doubtsOf(record, say);
   const age = ageWhenStripped(record);
   const logged = loggedOf(record);
   const hours = (s: number) => say(s, 'time', { units: HOURS, significant: 2 });
