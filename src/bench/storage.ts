@@ -1,6 +1,6 @@
 import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
 import { isEntry, isKept, NAME } from './entries.ts';
-import { localStore, UNSTORED } from './local-store.ts';
+import { localStore, markUnstored, UNSTORED } from './local-store.ts';
 import { BENCH_VERSION, bringUp } from './migrate-bench.ts';
 import { notify } from './notices.ts';
 import { isBegun, isClock } from './shapes.ts';
@@ -85,18 +85,24 @@ const UNTOLD: readonly string[] = [KEYS.learned, KEYS.unlearned, KEYS.run, KEYS.
 /** Lets the page go on when the browser stores nothing, or has no room: says so once and keeps values in memory. */
 export function forgiving(store: Storage | undefined): Storage {
   const held = new Map<string, string>();
-  let told = false;
+  const told = new Set<string>();
   const mark = () =>
-    globalThis.document?.body.toggleAttribute(
+    markUnstored(
       UNSTORED,
       [...held.keys()].some((key) => key.startsWith(KEYS.entries)),
     );
   const tell = (key: string) => {
-    if (told || UNTOLD.includes(key)) return;
-    told = true;
+    const clock = key === KEYS.clock;
+    const id = clock ? 'clock-not-stored' : 'not-stored';
+    if (told.has(id) || UNTOLD.includes(key)) return;
+    told.add(id);
+    // A run hides “Save batch”: its readings are in its record.
+    const saves = globalThis.document?.body.hasAttribute('data-running')
+      ? ''
+      : ' “Save batch” may still keep them, or hands them to you as a file.';
     notify(
-      'not-stored',
-      'This browser refused to store your readings (its space is full or storage is off). They stay on this page until you leave it; no other page has them, nor what stood in their place. “Save batch” may still keep them, or hands them to you as a file.',
+      id,
+      `This browser refused to store ${clock ? 'the foam clock' : 'your readings'} (its space is full or storage is off). ${clock ? 'It counts on this page until you leave it; no other page has it.' : `They stay on this page until you leave it; no other page has them, nor what stood in their place.${saves}`}`,
     );
   };
   return new Proxy({} as Storage, {

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { UNSTORED } from '../../src/bench/local-store.ts';
 import { forgiving, setDamagedAside } from '../../src/bench/storage.ts';
 import { FakeStorage } from './records/fake-storage.ts';
 
@@ -105,6 +106,7 @@ describe('stored values that cannot be read', () => {
 describe.each(['is full', 'is off'])('when the store %s', (why) => {
   const tare = 'suds.bench.1.bucket.tare';
   const marks: boolean[] = [];
+  let asked: boolean;
   let refuses: boolean;
   let engine: Record<string, string>;
   const place = vi.fn(() => null);
@@ -114,8 +116,16 @@ describe.each(['is full', 'is off'])('when the store %s', (why) => {
     refuses = true;
     vi.stubGlobal('document', {
       getElementById: place,
-      body: { toggleAttribute: (_: string, on: boolean) => marks.push(on) },
+      body: {
+        toggleAttribute: (_: string, on: boolean) => marks.push(on),
+        hasAttribute: (mark: string) => mark === UNSTORED && marks.at(-1),
+      },
     });
+    const asks = (on: boolean) => (what: string) => {
+      if (what === 'beforeunload') asked = on;
+    };
+    vi.stubGlobal('addEventListener', asks(true));
+    vi.stubGlobal('removeEventListener', asks(false));
     const set = store.setItem;
     const full = new Proxy(store, {
       get: (target, name) =>
@@ -133,8 +143,9 @@ describe.each(['is full', 'is off'])('when the store %s', (why) => {
     vi.unstubAllGlobals();
   });
 
-  test('what is typed stays in the page, and the page is marked', () => {
+  test('what is typed stays in the page, and the page is marked and not left without a question', () => {
     engine[tare] = 'new';
+    expect(asked).toBe(true);
     expect(engine[tare]).toBe('new');
     expect(tare in engine).toBe(true);
     const keys: string[] = [];
@@ -143,6 +154,7 @@ describe.each(['is full', 'is off'])('when the store %s', (why) => {
     expect(marks.at(-1)).toBe(true);
     delete engine[tare];
     expect(tare in engine).toBe(false);
+    expect(asked).toBe(false);
     expect(marks.at(-1)).toBe(false);
   });
 
@@ -153,6 +165,11 @@ describe.each(['is full', 'is off'])('when the store %s', (why) => {
     engine[tare] = '1';
     engine[tare] = '2';
     expect(place).toHaveBeenCalledTimes(1);
+  });
+
+  test('what is said of a clock is not said of readings, and that once too', () => {
+    for (const key of ['suds.clock.1', tare, 'suds.clock.1', tare]) engine[key] = '1';
+    expect(place).toHaveBeenCalledTimes(2);
   });
 
   test('what there is room for again is stored', () => {

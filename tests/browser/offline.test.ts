@@ -149,6 +149,19 @@ test('a newer build is offered, and no page has any of it before it is accepted,
   await wakeWorksheets(full);
   await full.locator('#foam-density-full').fill('9.87');
   await full.locator('body[data-unstored]').waitFor();
+  // And one of a batch that is neither stored nor a draft.
+  const run = await opened!.context.newPage();
+  await run.goto(new URL('bench/run/', page.url()).href);
+  await run.getByText('It works without a network.').waitFor();
+  await run.getByRole('button', { name: 'Begin a batch' }).click();
+  await run.locator('[data-run="0"]').waitFor();
+  await run.evaluate(() => {
+    Storage.prototype.setItem = IDBObjectStore.prototype.put = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await run.locator('#record-water').fill('1.23');
+  await run.locator('body[data-unheld]').waitFor();
 
   for (const name of ['index.html', '404.html']) {
     const file = join(copy, name);
@@ -170,4 +183,6 @@ test('a newer build is offered, and no page has any of it before it is accepted,
   await full.getByRole('button', { name: 'Save', exact: true }).click();
   await full.locator('[data-notice="saved-batch"]').waitFor();
   expect(await full.locator('#foam-density-full').inputValue()).toBe('9.87');
+  await run.locator(notice).waitFor();
+  expect(await run.locator('#record-water').inputValue()).toBe('1.23');
 });

@@ -273,7 +273,27 @@ describe.concurrent('a run that was left, or not stored', () => {
     });
     await page.locator('#record-water').fill('1.23');
     expect(await page.locator('.run').innerText()).not.toContain('keeps no place');
+    const notices = () => page.locator('#notices').innerText();
+    await expect.poll(notices).toContain('stored nowhere');
+    expect(await page.locator('.run-awake').innerText()).toContain('stored nowhere');
+    expect(await page.locator('.run-awake').innerText()).not.toContain('nothing is lost');
+    // A link leaves it no more than they do, unless the reader says so.
+    page.once('dialog', (asked) => asked.dismiss());
+    const asked = page.waitForEvent('dialog');
+    await page.getByRole('link', { name: 'the order' }).click({ noWaitAfter: true });
+    expect((await asked).type()).toBe('beforeunload');
+    expect(await page.locator('#record-water').inputValue()).toBe('1.23');
     for (const step of [1, 2, 3, 4]) {
+      await page.getByRole('button', { name: /^Next/ }).click();
+      await page.locator(`[data-run="${step}"]`).waitFor();
+    }
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    await page.getByRole('button', { name: /Foam made/ }).click();
+    await expect.poll(notices).toContain('refused to store the foam clock');
+    // A run hides it.
+    expect(await notices()).not.toContain('Save batch');
+    for (const step of [3, 4]) {
       await page.getByRole('button', { name: /^Next/ }).click();
       await page.locator(`[data-run="${step}"]`).waitFor();
     }
@@ -291,6 +311,9 @@ describe.concurrent('a run that was left, or not stored', () => {
     await page.getByRole('button', { name: 'Take this batch out as a file' }).click();
     expect(await text(await taking)).toContain('"1.23"');
     await page.evaluate(() => dispatchEvent(new Event('room')));
+    await page.getByRole('button', { name: 'Try to store it again' }).click();
+    await page.locator('body:not([data-unheld])').waitFor({ state: 'attached' });
+    expect(await notices()).not.toContain('stored nowhere');
     await done.click();
     await page.locator('.record').waitFor();
     expect((await stored(page))[0]!.readings.water).toMatchObject({ t: '1.23' });

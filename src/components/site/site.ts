@@ -1,4 +1,4 @@
-import { localStore, UNSTORED } from '../../bench/local-store.ts';
+import { isUnstored, localStore, UNSTORED } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
 
 const base = document.body.dataset.base ?? '/';
@@ -99,12 +99,14 @@ async function offline(): Promise<void> {
   navigator.serviceWorker.addEventListener('controllerchange', () => {
     // The first worker takes over a page that is already the newest.
     if (!hadOne) hadOne = true;
-    else if (!document.body.hasAttribute(UNSTORED)) location.reload();
+    else if (!isUnstored()) location.reload();
     else
       notify(
         'update',
         'A newer version of this handbook is in use. This page still has the older one, for your browser did not store what you entered here: loading it again would lose that. Save it first, then reload.',
-        [{ label: 'Save batch', run: () => button('save-batch')?.click() }],
+        document.body.hasAttribute(UNSTORED)
+          ? [{ label: 'Save batch', run: () => button('save-batch')?.click() }]
+          : [],
       );
   });
 }

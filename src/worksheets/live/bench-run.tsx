@@ -27,6 +27,7 @@ import FoamClock, { CLOCK_NOTICE } from './foam-clock.tsx';
 export default function BenchRun({ given }: { readonly given?: unknown }) {
   const [going, setGoing] = useState<Going>();
   const [ready, setReady] = useState(false);
+  const keptOffline = useKeptOffline();
   const say = speaker(useUnits());
   // A page that is left open grows old like one that was closed.
   useMinute();
@@ -83,7 +84,10 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
       <div class="run" data-run="begin">
         <p>
           Size the batch first. Then begin here: each step shows what to weigh, takes what you
-          weighed, and stores it at once. It works without a network.
+          weighed, and stores it at once.{' '}
+          {keptOffline
+            ? 'It works without a network.'
+            : 'Once open, this page works without a network; others may not.'}
         </p>
         {over && (
           <Verdict
@@ -162,6 +166,19 @@ export default function BenchRun({ given }: { readonly given?: unknown }) {
       say={say}
     />
   );
+}
+
+/** Whether the browser has the whole handbook, for when there is no network. */
+function useKeptOffline(): boolean {
+  const [kept, setKept] = useState(false);
+  useEffect(() => {
+    const worker = navigator.serviceWorker as ServiceWorkerContainer | undefined;
+    const look = () => setKept(!!worker?.controller);
+    look();
+    worker?.addEventListener('controllerchange', look);
+    return () => worker?.removeEventListener('controllerchange', look);
+  }, []);
+  return kept;
 }
 
 /** The batches there are, looked up anew each time one may be begun; none where they cannot be read. */

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useLayoutEffect } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { notify, withdraw } from '../../bench/notices.ts';
 import { batchAt, pageAt } from '../../bench/page-at.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { $going, type Going, isRunKept, type RunPlan } from '../../bench/run.ts';
@@ -16,6 +17,7 @@ import { type RunCaution, RunCautions } from './RunCautions.tsx';
 import { RunMissed } from './RunMissed.tsx';
 import { RunReplan } from './RunReplan.tsx';
 import { RUN_STEPS } from './RunSteps.tsx';
+import { takeBatch } from './refused-notice.ts';
 import { writeAim } from './run-aim.ts';
 import { isPast, PAST, PLACE, turned } from './run-going.ts';
 import { jointsPlanned, runPlan } from './run-plan.ts';
@@ -42,6 +44,25 @@ function toHead(): void {
   const name = document.getElementById('run-step');
   name?.focus({ preventScroll: true });
   name?.closest('.run')?.scrollIntoView();
+}
+
+const GOES = 'What you typed last is stored nowhere: it goes with this page.';
+
+/** Whether what was typed last is neither stored nor a draft, as is said where the reader is: the head may be out of sight. */
+function useLost(editor: Editor): boolean {
+  const known = useRef(false);
+  // While it is tried again, it is as it was.
+  if (editor.held) known.current = false;
+  else if (editor.state.is !== 'saving') known.current = true;
+  const lost = known.current;
+  useEffect(() => {
+    if (!lost) return;
+    notify('unheld', GOES, [
+      { label: 'Take it out as a file', run: () => takeBatch(editor.record) },
+    ]);
+    return () => withdraw('unheld');
+  }, [lost, editor]);
+  return lost;
 }
 
 /** The batch that is run, at its step: what stands around each step, and the ways on from it. */
@@ -72,6 +93,7 @@ export function RunBatch({
   const { record } = editor;
   const { step } = going;
   const over = isPast(record, going);
+  const lost = useLost(editor);
   useRunTimes(editor, over, going.begun);
   useEffect(() => {
     const running = (on: boolean) => document.body.toggleAttribute('data-running', on);
@@ -108,7 +130,7 @@ export function RunBatch({
       />
       {editor.state.is === 'refused' && (
         <p class="problem" role="alert">
-          {editor.state.say}
+          {editor.state.say} {lost && GOES}
         </p>
       )}
       <NotStored editor={editor} stays="run-step" />
@@ -176,12 +198,14 @@ export function RunBatch({
       <p class="run-awake">
         {awake === 'on'
           ? 'The screen stays on.'
-          : 'The screen may switch itself off; nothing is lost by it.'}
-        {editor.state.is === 'saved'
-          ? ' What you typed is stored.'
-          : editor.state.is === 'saving'
-            ? ' What you typed is being stored…'
-            : ''}
+          : `The screen may switch itself off${lost ? '' : '; nothing is lost by it'}.`}
+        {lost
+          ? ` ${GOES}`
+          : editor.state.is === 'saved'
+            ? ' What you typed is stored.'
+            : editor.state.is === 'saving'
+              ? ' What you typed is being stored…'
+              : ''}
       </p>
       {step === RUN_STEPS.length - 1 && (
         <RunMissed

@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { markUnstored, UNHELD } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
 import { onChange, unreadOf } from '../../bench/records/database.ts';
 import { draftsLeft, takeOver } from '../../bench/records/drafts.ts';
@@ -40,6 +41,11 @@ export function useEditor(id: string | undefined): Opening {
       stop();
     };
   }, [id]);
+  const lost = opening.is === 'open' && !opening.editor.held;
+  useLayoutEffect(() => {
+    markUnstored(UNHELD, lost);
+    return () => markUnstored(UNHELD, false);
+  }, [lost]);
   return opening;
 }
 
