@@ -18,7 +18,6 @@ import { FACES, FEW, lieApart } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first-frost.ts';
 import { GrowthPlot } from '../shared/GrowthPlot.tsx';
-import { oneText } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
 import { tooOld } from '../shared/paces.ts';
 import { dryDensity, sinceCasting, wetDensity } from '../shared/part-fields.ts';
@@ -167,12 +166,12 @@ export default worksheet({
     },
   },
   doubts: ({ fit, tested }, v, say) =>
-    oneText(
-      fit && tested
-        ? strongCubes(Math.max(...v.results.map(({ strength }) => strength)), say)
-        : undefined,
+    [
+      fit && tested && strongCubes(Math.max(...v.results.map(({ strength }) => strength)), say),
       tooOld(v, say),
-    ),
+    ]
+      .filter(Boolean)
+      .join(' ') || undefined,
   judge: ({ now, fit, tested, frozen }, { age, since, frost }, say) => {
     if (frozen && !fit)
       return { verdict: 'stop', say: `${frozenWords(frost!, since, say)} Test a piece of it.` };

@@ -31,7 +31,7 @@ import { historyRefusals } from '../shared/days.ts';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { clockAfter, momentInWords } from '../shared/moments.ts';
-import { SINCE_CASTING } from '../shared/part-fields.ts';
+import { SINCE_CASTING } from '../shared/since.ts';
 
 /** The part of a history before a moment, s. */
 function cutAt({ times, temperatures, gaps }: TemperatureHistory, end: number): TemperatureHistory {

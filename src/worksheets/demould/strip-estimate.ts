@@ -20,12 +20,12 @@ import {
   barsCounted,
   dryDensity,
   JERK,
-  SINCE_CASTING,
   strengthFrom,
   WITHIN,
   wetDensity,
 } from '../shared/part-fields.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
+import { SINCE_CASTING } from '../shared/since.ts';
 
 const temperature = (
   label: string,

@@ -1,6 +1,7 @@
 import { DAY } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { DAYS, DENSITY, HOURS, KPA, MM } from './amounts.ts';
+import { DAYS, DENSITY, KPA, MM } from './amounts.ts';
+import { SINCE_CASTING } from './since.ts';
 
 /** What is not strong enough in two months is not waited for, s. */
 export const WITHIN = 60 * DAY;
@@ -156,14 +157,6 @@ export const barsCounted = number('count', {
 
 /** How much rougher a move may be than it was reckoned: a jerk, a sticking corner. A guess. Common practice, no source. */
 export const JERK = 0.5;
-
-/** How long ago it was cast, wherever that is asked: temperatures are carried no further than two months. */
-export const SINCE_CASTING = {
-  example: '24 h',
-  max: '60 d',
-  units: HOURS,
-  bench: 'part.sinceCasting',
-} as const;
 
 /** By the clock, for a worksheet that asks the adjusted age as well: warmth does not shorten the first hours. */
 export const sinceCasting = number('time', {
