@@ -56,7 +56,9 @@ async function wake(place: HTMLElement): Promise<void> {
     await freeMoment();
     const load = (await list())[`../../../worksheets/${island}.tsx`];
     if (!load) throw new Error(`${island} is not listed`);
-    const [{ mount }, part] = await Promise.all([import('./mount.tsx'), load()]);
+    // By name: asked for whole, a module brings along what makes an object of it, on every page.
+    const mounting = import('./mount.tsx').then(({ mount }) => mount);
+    const [mount, part] = await Promise.all([mounting, load()]);
     await freeMoment();
     await mount(place, folder === 'live' ? 'live' : 'worksheet', part.default);
     place.dataset.awake = 'yes';
