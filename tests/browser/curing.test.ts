@@ -122,6 +122,16 @@ describe('a logger’s file', () => {
       .toBe('2026-05-08T06:00');
   });
 
+  test('to the second is counted from the minute that Cast at then says, and is on the bench', async () => {
+    const page = await open('curing/temperature-and-age/');
+    await page.locator('#log-text').fill('2026-05-08 06:00:36;20\n2026-05-08 07:00:36;21');
+    await use().click();
+    await expect.poll(readings).toBe('0.01\t20\n1.01\t21');
+    await expect
+      .poll(() => page.locator('.drop [role="status"]').innerText(), { timeout: 3000 })
+      .toContain('On the bench');
+  });
+
   test('is counted anew from a casting that is corrected, on another page too', async () => {
     const page = await open('curing/temperature-and-age/');
     await page

@@ -87,17 +87,17 @@ export default function TemperatureLogDrop() {
       : undefined;
   const fromFirst = began === undefined || (dated && !fromCast);
   const waits = log?.waits || (asksDay && how.day === undefined);
-  const brought =
-    log && !waits
-      ? found.by.toBench(log, fromFirst ? undefined : cast! - began + log.begins, system)
-      : undefined;
-  /** The casting its hours are counted from, where that is known. */
+  /** The casting its hours are counted from, where that is known: to the minute, as Cast at is. */
   const from =
     began === undefined
       ? undefined
       : fromFirst
         ? new Date(began * 1000).toISOString().slice(0, 16)
         : castShown;
+  const brought =
+    log && !waits
+      ? found.by.toBench(log, from ? readMoment(from)! - began! + log.begins : undefined, system)
+      : undefined;
   const told = log
     ? `${name && `${name}: `}${waits ? found!.by.WAITS : summary(log, brought, fromFirst, found!.by, speaker(system))}`
     : '';
