@@ -1,4 +1,4 @@
-import * as constants from './constants.ts';
+import * as K from './constants.ts';
 import type { Constant } from './log-k.ts';
 
 /** The components every species is built from, in the order of `Species.of`. */
@@ -47,7 +47,6 @@ const species = <const N extends string>(
 });
 
 const NEUTRAL = [0, 0] as const;
-const K = constants;
 
 /**
  * The dissolved species of a natural water. Sizes and slopes in the order å, b.
