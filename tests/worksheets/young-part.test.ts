@@ -177,7 +177,7 @@ test.each([
     }).judgement.say.replaceAll('\u00a0', ' ');
   // A day at 70 °C is some 12.7 at 20 °C, by the law that counts it most.
   expect(of('24')).toContain(
-    'Check the age and its unit, and the time since casting: even at 70 °C 24 h by the clock count as no more than 13 d, not 24 d.',
+    'Check the age and its unit, and the time since casting: even at 70 °C, 24 h by the clock count as no more than 13 d, not 24 d.',
   );
   expect(of('12.8')).toContain('no more than 12.7 d, not 12.8 d');
   for (const days of ['1', '12.6']) expect(of(days)).not.toContain('Check');

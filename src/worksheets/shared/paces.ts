@@ -26,5 +26,5 @@ export function tooOld(
   if (age <= most) return undefined;
   const days = (time: number, apart: number) =>
     saidApart(time, 'time', [apart], say, { units: DAYS, significant: 2 });
-  return `Check the age and its unit, and the time since casting: even at ${say(PEAK_LIMIT, 'temperature', { plain: true })} ${say(since, 'time', { units: HOURS, plain: true })} by the clock count as no more than ${days(most, age)}, not ${days(age, most)}.`;
+  return `Check the age and its unit, and the time since casting: even at ${say(PEAK_LIMIT, 'temperature', { plain: true })}, ${say(since, 'time', { units: HOURS, plain: true })} by the clock count as no more than ${days(most, age)}, not ${days(age, most)}.`;
 }
