@@ -142,6 +142,14 @@ test('a batch that was stopped for another is left as it was, until it is gone o
   expect($left.get().map(({ id }) => id)).toEqual(['c', 'b', 'a']);
 });
 
+test('one that is among the left, as another tab had it, is there once', async () => {
+  kept['suds.run.1'] = JSON.stringify(going);
+  kept['suds.left.1'] = JSON.stringify([{ id: 'z', step: 1 }, going]);
+  const { $left, runInstead } = await open();
+  runInstead({ id: 'y', step: 0 });
+  expect($left.get()).toEqual([going, { id: 'z', step: 1 }]);
+});
+
 test('of the batches that were left, a torn one is no loss to the others', async () => {
   kept['suds.left.1'] = JSON.stringify([null, 3, { id: 'x' }, { ...going, plan: 3 }]);
   const { plan: _, ...planless } = going;

@@ -91,6 +91,17 @@ test('what coarse readings leave open is not said of the bars, nor called good',
   });
 });
 
+test('what the readings leave open is that of the bar they leave most open', () => {
+  const entries = {
+    'break-a-bar.bars': { t: '7.45 50 50 0.45\n7.45 50 40 0.45' },
+    'break-a-bar.scale': { t: '0' },
+  };
+  const found = answer(breakABar, readWorksheet(breakABar, entries, {}, metric), metric);
+  if (!found.ok) throw new Error('no answer');
+  // Of 351 kPa half a millimetre of 50, twice of 40, and of the 250 between: 1, 2.5 and 0.2 %.
+  expect(found.numbers.reading!.value / 1000).toBeCloseTo(9.47, 1);
+});
+
 test('four bars whose low end is under half of their mean are looked at, and their faces', () => {
   const judged = (...hung: readonly number[]) => {
     const found = outcome(hung.map((kg) => `${kg} 50 50 0.45`).join('\n'));

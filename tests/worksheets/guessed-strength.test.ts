@@ -7,6 +7,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import handling from '../../src/worksheets/demould/handling.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import strengthDensity from '../../src/worksheets/finished/strength-density.tsx';
+import { flexuralAt28Days } from '../../src/worksheets/shared/part-strength.ts';
 
 const say = speaker('metric');
 const answered = (sheet: AnyWorksheet, entries: Entries) => {
@@ -21,6 +22,13 @@ const bars = {
   'part.barLow': kPa('190'),
   'part.barsCounted': { t: '4' },
 } as const;
+
+test('where only least strengths are published, the greatest of them is the high end', () => {
+  // 10 psi and 40 psi in compression, 0.22 to 0.35 of them in bending.
+  const { low, high } = flexuralAt28Days({ wetDensity: 400, dryDensity: 312 })!;
+  expect(low / 1000).toBeCloseTo(0.22 * 68.95, 1);
+  expect(high / 1000).toBeCloseTo(96.5, 1);
+});
 
 test('past the end of its window a part is good by its bars, and looked at again by its density', () => {
   const old = {

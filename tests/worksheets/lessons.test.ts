@@ -23,6 +23,7 @@ import {
   loggedOf,
   reckon,
 } from '../../src/worksheets/shared/record-numbers.ts';
+import { publishedFor } from '../../src/worksheets/shared/record-strengths.ts';
 import { dryWords, nameOf } from '../../src/worksheets/shared/record-words.ts';
 import { sheets } from './all.ts';
 
@@ -87,6 +88,31 @@ describe('what teaches', () => {
     // What was never held against anything contradicts nothing.
     const { cement: _, ...readings } = record!.readings;
     expect(observe({ ...record!, readings }).landing).toBeDefined();
+  });
+
+  test('readings too coarse to tell teach nothing of foam', () => {
+    const coarse = (p: string) => {
+      const foamVolume = { ...demo[0]!.readings.foamVolume, p, pu: 'L' };
+      return { ...demo[0]!, readings: { ...demo[0]!.readings, foamVolume } };
+    };
+    const finding = (record: BatchRecord) => {
+      const reckoned = reckon(record);
+      return reckoned.ok && reckoned.verdict.finding;
+    };
+    expect(finding(coarse('0.2'))).toBe('consistent');
+    expect(observe(coarse('0.2')).survival).toBeDefined();
+    expect(finding(coarse('15'))).toBe('cannot-tell');
+    expect(observe(coarse('15')).survival).toBeUndefined();
+  });
+
+  test('a strength is told against the middle of the band by factors', () => {
+    const { low, high } = publishedFor(demo[0]!)!;
+    const at = (pascal: number) => {
+      const crush = { t: String(pascal), u: 'Pa' };
+      return observe({ ...demo[0]!, readings: { ...demo[0]!.readings, crush } }).strength!;
+    };
+    // As far below it as above, from its low end to its high one.
+    expect(at(low) * at(high)).toBeCloseTo(1, 9);
   });
 
   test('a strength is held against the band by an oven-dry density alone', () => {

@@ -209,6 +209,24 @@ describe('a dried piece', () => {
     ).toBeUndefined();
   });
 
+  test('is so by a twentieth as by twice, and then held against no published strength', () => {
+    // 600 kg/m³, and a piece of 20 L of 630.
+    const weighed = { tare: '0.85', full: '12.85', dryMass: '12.6' };
+    const [vessel, dryVolume] = [sound!.readings.vessel!, { t: '20', u: 'L' }];
+    const mix = but(weighed);
+    const record = {
+      ...mix,
+      readings: { ...mix.readings, vessel: { ...vessel, t: '20' }, dryVolume },
+    };
+    expect(recordDryDoubt(record, say)).toMatchObject({
+      verdict: 'look',
+      say: expect.stringMatching(/^Dried, the piece weighs 630\skg\/m³, more than the 600\skg\/m³/),
+    });
+    expect(publishedFor(record)).toBeUndefined();
+    const lighter = { ...record.readings, dryMass: { t: '11.9', u: 'kg' } };
+    expect(publishedFor({ ...record, readings: lighter })).toBeDefined();
+  });
+
   test('of contradictory readings is told beside them', () => {
     const both = but({ dryMass: '24', dryVolume: '20', full: '11' });
     expect(verdicts(both).map(({ verdict }) => verdict)).toEqual(['look', 'stop']);

@@ -163,6 +163,16 @@ test('a batch saved from the bench has the bucket of its mix', () => {
   });
 });
 
+test('a bucket weighed full of water comes with its ±, each in its unit', () => {
+  const bench = {
+    'foam.vesselKnown': { t: 'weighed' },
+    ...typed(foamDensity, { tare: kg('0.5'), filled: kg('10.49') }),
+  };
+  const owner = { from: foamDensity.question, by: foamDensity.id };
+  const kept = { 'bucket.brim': { v: 0.01, pm: 2.3e-5, ...owner } };
+  expect(carriedReadings({ bench, kept }).vessel).toEqual({ ...litres('10'), p: '0.023', pu: 'L' });
+});
+
 describe('the bench sheet', () => {
   const sheet = (entries: Entries) =>
     renderToString(h(Sheet, { system: 'metric', entries, kept: {} })).replaceAll('\u00a0', ' ');

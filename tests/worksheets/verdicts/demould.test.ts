@@ -81,6 +81,16 @@ verdicts(liftingJob, { duration, special, form }, [
   [{ ...job('1 kg'), special: 'oneHand' }, 'stop', /does not cover/],
 ]);
 
+/** Close, at knuckle height, hardly moved: every multiplier is 1, and the limit 51 lb, 23.13 kg, or 23 kg. */
+const well = {
+  ...{ horizontal: '25 cm', vertical: '75 cm', travel: '25 cm', asymmetry: '0 °' },
+  ...{ perMinute: '0.2', coupling: 'good' },
+};
+verdicts(liftingJob, { duration, special, ...job('23.05 kg', well) }, [
+  [{ form: 'us' }, 'good', /within what nearly all/],
+  [{ form: 'metric' }, 'stop', /for one person in the best posture/],
+]);
+
 /** 600 kg/m³ × g × 450² mm × ¾ ÷ 60 mm × 1.2: 17.87 kPa, with a jerk of half of it 26.81. */
 const carried = {
   length: '450 mm',
@@ -183,6 +193,17 @@ verdicts(breakABar, { loading: 'centre' }, [
   [pairs(0.165), 'look', /scatter widely/],
   [pairs(0.329), 'look', /scatter widely/],
   [pairs(0.33), 'stop', /nothing is sure of the next one/],
+  // Alike, but by a scale that leaves 1.96 × 1.077 of its ± of the 7.63 kg each bears: more than all at 3.61.
+  [{ bars: four('7.45').join('\n'), tape: '0 mm', scale: '4 kg' }, 'stop', /too coarse/],
+  [{ bars: four('7.45').join('\n'), tape: '0 mm', scale: '3.5 kg' }, 'look', /read finer/],
+  // Less than all of the mean, 7.7 of 8 kg, and yet not a low end above nothing: √(5.76² + 5.70²).
+  [{ ...pairs(0.2345), scale: '3.25 kg' }, 'stop', /too coarse/],
+  // Of unlike bars the heaviest: 3470 kPa are too much for three of them, not for 1490 kg/m³.
+  [
+    { bars: [...Array(3).fill('14.7 25 25 0.113'), '14.7 25 25 0.28'].join('\n') },
+    'good',
+    /from 4 bars/,
+  ],
   // A bucket on a string is for 25 kg.
   [{ bars: four('24.9').join('\n') }, 'good', /from 4 bars/],
   [{ bars: four('25.1').join('\n') }, 'look', /leave it to a laboratory/],
