@@ -71,3 +71,23 @@ test.each([
     problems: [{ say: `Share: read 200\u00a0%; it must be at most ${100 * max}\u00a0%.${still}` }],
   });
 });
+
+test.each([
+  ['200', ' it must be at most 50\u00a0%. Still the example’s: “Most”.'],
+  ['5', ' it must be at least 10\u00a0%. Still the example’s: “Least”.'],
+])('of two examples the one is named whose limit is passed: %s', (t, words) => {
+  const of = (label: string, example: string) =>
+    number('ratio', { label, example, units: { metric: '%', us: '%' } });
+  const fields = {
+    share: of('Share', '20 %'),
+    least: of('Least', '10 %'),
+    most: of('Most', '50 %'),
+  };
+  const work = (v: { readonly share: number }): number => {
+    const allowed = { min: 0.1, max: 0.5 };
+    throw new DomainError({ quantity: 'share', value: v.share, kind: 'ratio', allowed });
+  };
+  const sheet = { ...refusing, fields, work } as unknown as AnyWorksheet;
+  const found = answer(sheet, readWorksheet(sheet, { 'refusing.share': { t } }, {}, say), say);
+  expect(found).toMatchObject({ ok: false, problems: [{ say: expect.stringContaining(words) }] });
+});

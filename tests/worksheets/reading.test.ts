@@ -165,6 +165,7 @@ test('a fraction in a field of whole per cents is said as it was taken, and how 
   const echo = (t: string, example = '3 %', max = '100 %') =>
     readNumber(number('ratio', { ...spec, example, max }), { t }, {}, metric).echo;
   expect(echo('0.03')).toBe('0.03\u00a0%; for 3\u00a0% type 3');
+  expect(echo('0.7')).toBe('0.7\u00a0%; for 70\u00a0% type 70');
   expect(echo('0,15')).toBe('0.15\u00a0%; for 15\u00a0% type 15');
   for (const t of ['3', '1', '0', '0.03 %', '0.03 ‰'])
     expect(echo(t) ?? '', t).not.toContain('type');
