@@ -36,7 +36,9 @@ test('the odds are those of the share that lives, and damp sand is its water and
     return oddsOf({ ...of({}, { ...weighed, ...more }), kept }, found);
   };
   expect(odds('4', '8')).toEqual({ target: 1000, before: 40, after: 86 });
-  expect(odds('3.36', '8.64', { 'mix.sandFree': { v: 0.64 / 8.64 } })).toEqual(odds('4', '8'));
+  expect(odds('3.36', '8.64', { 'mix.sandFree': { v: 0.64 / 8.64, from: '' } })).toEqual(
+    odds('4', '8'),
+  );
 });
 
 test('there are none without a plan, nor for one that no such foam reaches', () => {
