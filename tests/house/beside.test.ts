@@ -109,7 +109,14 @@ test('an answer is core’s: what calls none of it asks the parser, and hands on
 });
 
 test('what no worksheet and no chapter works with is said to stand beside them, and nothing else is', () => {
-  const beside = asked.filter(({ asks }) => asks.some((name) => !worked.has(name)));
+  // A file asked for whole is worked with where each of its names is.
+  const isWorked = (name: string) =>
+    worked.has(name) ||
+    (name.endsWith(`#${ALL}`) &&
+      [...uses.keys()]
+        .filter((key) => key.startsWith(name.slice(0, -ALL.length)) && !/#(\*|default)$/.test(key))
+        .every((key) => worked.has(key)));
+  const beside = asked.filter(({ asks }) => asks.some((name) => !isWorked(name)));
   const marked = asked.filter(({ name }) => answers[name]!.beside);
   expect(marked.map(({ name }) => name)).toEqual(beside.map(({ name }) => name));
 });
