@@ -11,7 +11,7 @@ export const slide = (from: string, to: string) => ({ from, to, Input: Slider })
 
 /** Moves a number with a drag or the arrow keys; the text beside it stays the place to type. */
 function Slider({ reading, range, onText, putBack }: SliderProps) {
-  const before = useRef<() => void>(undefined);
+  const before = useRef<(() => void) | undefined>(undefined);
   const { field, unit, value } = reading;
   const end = (text: string) => {
     const read = parseQuantity(text, field.kind, field.units?.metric);
