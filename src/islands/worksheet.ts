@@ -33,6 +33,8 @@ export interface ResultSpec<R> {
   readonly listed?: (result: R) => readonly [pm: number, list: string] | undefined;
   /** A few words under the number. */
   readonly note?: string;
+  /** A least, or a most: rounded so that as it is shown it is enough, or not too much. */
+  readonly toward?: 'up' | 'down';
   /** Decimals, in place of significant digits: 0 for what is counted, 2 for money. */
   readonly decimals?: number;
   /** Set in large figures, as the first result always is. */

@@ -86,5 +86,6 @@ function firstTime(holds: (t: number) => boolean, within: number): number | unde
     if (holds(middle)) high = middle;
     else low = middle;
   }
-  return high;
+  const whole = Math.floor(high);
+  return holds(whole) ? whole : high;
 }

@@ -1,10 +1,14 @@
 import { toUnit } from './convert.ts';
+import { SLIVER } from './dust.ts';
 import { type Kind, unitOf } from './kinds.ts';
 
 /** How many digits a number is shown with. */
 export type Precision =
-  /** `whole`: more where that would not reach the unit, 1104 and not 1100. */
-  | { readonly significant: number; readonly whole?: boolean }
+  /**
+   * `whole`: more where that would not reach the unit, 1104 and not 1100. `toward`: how a positive number is rounded
+   * that is a least or a most, so that it is enough, or not too much, as it is shown.
+   */
+  | { readonly significant: number; readonly whole?: boolean; readonly toward?: 'up' | 'down' }
   | { readonly decimals: number }
   /** So many decimals at most, and none that say nothing: 21.9, and 22 for 22.0. */
   | { readonly atMost: number }
@@ -51,7 +55,11 @@ function roundTo(x: number, how: Precision): Rounded | undefined {
   if ('significant' in how) {
     demandWhole(how.significant, 1);
     const whole = how.whole ? `${Math.trunc(Math.abs(x))}`.length : 0;
-    return round(x, Math.max(how.significant, whole));
+    const digits = Math.max(how.significant, whole);
+    const off = how.toward ? Number(x.toPrecision(digits)) / x - 1 : 0;
+    const half = 10 ** (round(x, MOST_DIGITS).power - digits + 1) / 2;
+    const wrong = how.toward === 'up' ? off < -SLIVER : off > SLIVER;
+    return round(wrong ? x - Math.sign(off) * half : x, digits);
   }
   if ('decimals' in how) {
     demandWhole(how.decimals, 0);

@@ -12,6 +12,8 @@ import { handy } from './handy.ts';
 interface HowToSay {
   readonly significant?: number;
   readonly decimals?: number;
+  /** Of a least or a most: rounded so that as it is said it is enough, or not too much. */
+  readonly toward?: 'up' | 'down';
   readonly units?: Units;
   /** As it would be typed, with no zeros it was not given: for what was read, not worked out. */
   readonly plain?: boolean;
@@ -43,8 +45,9 @@ export function speaker(system: System): Say {
 /** How finely a quantity is said: by what its place asks for, else as usual for its kind. */
 export const precision = (
   kind: Kind,
-  { significant, decimals }: Pick<HowToSay, 'significant' | 'decimals'>,
+  { significant, decimals, toward }: Pick<HowToSay, 'significant' | 'decimals' | 'toward'>,
 ): Precision => {
   if (decimals !== undefined) return { decimals };
-  return significant === undefined ? usualPrecision(kind) : { significant };
+  const how = significant === undefined ? usualPrecision(kind) : { significant };
+  return toward ? { ...how, toward } : how;
 };

@@ -94,6 +94,7 @@ export default worksheet({
       label: 'Weight limit for this lift',
       kind: 'mass',
       of: (r) => r.ruling.weightLimit,
+      toward: 'down',
     },
     index: {
       label: 'Lifting index',
@@ -107,12 +108,14 @@ export default worksheet({
       label: 'Limit if it were lifted only now and then',
       kind: 'mass',
       of: (r) => r.ruling.weightLimitWithoutRate,
+      toward: 'down',
     },
     two: {
       label: 'Two people together, by practice',
       kind: 'mass',
       of: (r) => twoPeopleLimit(r.ruling.weightLimit),
       significant: 2,
+      toward: 'down',
       note: 'two thirds of twice the limit; common practice, no source',
     },
   },
@@ -122,7 +125,9 @@ export default worksheet({
     const { ruling, changes } = r;
     // A load above its limit does not read as that.
     const load = saidApart(mass, 'mass', [ruling.weightLimit, r.constant], say);
-    const limit = saidApart(ruling.weightLimit, 'mass', [mass], say);
+    const most = (significant: number) =>
+      saidApart(ruling.weightLimit, 'mass', [mass], say, { significant, toward: 'down' });
+    const limit = most(most(3) === load ? 4 : 3);
     const beyond = uncovered(special, 'the limit as too high');
     if (beyond) return beyond;
     const best = bestChange(changes);
@@ -201,7 +206,7 @@ export default worksheet({
           ? [['nothing left to change', '—', '—']]
           : changes.map(({ change, weightLimit, liftingIndex }) => [
               changeWords(change, say),
-              say(weightLimit, 'mass'),
+              say(weightLimit, 'mass', { toward: 'down' }),
               Number.isFinite(liftingIndex) ? liftingIndex.toFixed(2) : 'none',
             ]),
     },

@@ -50,6 +50,7 @@ export default worksheet({
       of: (r) => soon(r.window.earliest),
       units: HOURS,
       significant: 2,
+      toward: 'up',
       note: FIRST_TEST,
     },
     earliestLate: {
@@ -58,6 +59,7 @@ export default worksheet({
       of: (r) => (soon(r.window.earliest) === undefined ? r.window.earliest : undefined),
       units: DAYS,
       significant: 2,
+      toward: 'up',
       answer: true,
       note: FIRST_TEST,
     },
@@ -67,6 +69,7 @@ export default worksheet({
       of: (r) => r.window.latest,
       units: DAYS,
       significant: 2,
+      toward: 'up',
       answer: true,
       note: 'after casting, by the low end of its strength and the coldest, taken as no colder than 0\u00a0°C (32\u00a0°F); it stays in until it does pass',
     },
@@ -117,7 +120,7 @@ export default worksheet({
   doubts: (_, { strengthFrom, mean, density }, say) =>
     strengthFrom === 'bars' ? strongBars(mean, density, say) : undefined,
   judge: (
-    { window, cold, warm, frost, thawed, frozen },
+    { window, cold, warm, frost, thawed, frozen, pace, age },
     { now, share, strengthFrom, bars, mean, low, frost: first, cold: coldest },
     say,
   ) => {
@@ -130,6 +133,12 @@ export default worksheet({
       };
     const time = (s: number) =>
       say(s, 'time', { units: soon(s) === undefined ? DAYS : HOURS, significant: 2 });
+    const least = (s: number) =>
+      say(s, 'time', {
+        units: soon(s) === undefined ? DAYS : HOURS,
+        significant: 2,
+        toward: 'up',
+      });
     const frosty =
       frost !== undefined
         ? ` It freezes ${time(frost)} after casting: keep it from freezing, and see Frost, in the chapter on curing.`
@@ -144,11 +153,16 @@ export default worksheet({
         verdict: 'stop',
         say: 'In two months it would not be strong enough to be moved like this, even if everything is favourable. Hold it better, make it thicker, or cast it where it can stay.',
       };
-    if (now < window.earliest)
+    if (now < window.earliest) {
+      const earliest = least(window.earliest);
+      // Of a part that has been colder than the warmest, each look ahead finds it later.
+      const soFar = age ? now + ((window.earliest - now) * pace.fast * now) / age : undefined;
+      const later = soFar && least(soFar) !== earliest ? least(soFar) : undefined;
       return {
         verdict: 'stop',
-        say: `Leave it. It is not to be expected before ${time(window.earliest)} after casting. Keep it covered.${odd}`,
+        say: `Leave it. It is not to be expected before ${earliest} after casting${later ? ` even at the warmest from now on; at the pace so far, about ${later}` : ''}. Keep it covered.${odd}`,
       };
+    }
     if (window.latest === undefined && frost !== undefined)
       return {
         verdict: 'look',
@@ -162,7 +176,7 @@ export default worksheet({
     if (now < window.latest)
       return {
         verdict: 'look',
-        say: `${TEST_IT} If any of them fails, wait and test again; by ${time(window.latest)} after casting all should pass.${odd}`,
+        say: `${TEST_IT} If any of them fails, wait and test again; by ${least(window.latest)} after casting all should pass.${odd}`,
       };
     if (frosty)
       return {

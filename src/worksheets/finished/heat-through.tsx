@@ -14,7 +14,6 @@ import {
   thicknessForResistance,
   transmittance,
 } from '../../core/finished/thermal-resistance.ts';
-import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, MM, PERCENT } from '../shared/amounts.ts';
@@ -150,6 +149,7 @@ export default worksheet({
       of: (r) => (r.sought ? r.thick?.thickness : undefined),
       units: MM,
       significant: 2,
+      toward: 'up',
     },
     atLeast: {
       label: 'Thickness, by the lowest of them',
@@ -157,6 +157,7 @@ export default worksheet({
       of: (r) => (r.sought ? r.thin?.thickness : undefined),
       units: MM,
       significant: 2,
+      toward: 'up',
       answer: true,
     },
     low: {
@@ -196,6 +197,7 @@ export default worksheet({
       of: (r) => (r.sought ? undefined : r.thin?.thickness),
       units: MM,
       significant: 2,
+      toward: 'up',
     },
     thick: {
       label: 'Thickness, by the highest of the tables',
@@ -203,6 +205,7 @@ export default worksheet({
       of: (r) => (r.sought ? undefined : r.thick?.thickness),
       units: MM,
       significant: 2,
+      toward: 'up',
     },
     mass: {
       label: 'A square metre (10.8\u00a0ft²) of that weighs',
@@ -212,7 +215,7 @@ export default worksheet({
     },
   },
   judge: ({ resistance, thin, thick, moisture, sought, wanted, uncovered }, { dry }, say) => {
-    const mm = (si: number) => say(si, 'length', { units: MM, significant: 2 });
+    const mm = (si: number) => say(si, 'length', { units: MM, significant: 2, toward: 'up' });
     const r = (si: number) => say(si, 'thermalResistance', { significant: 2 });
     if (moisture > SERVICE_MOISTURE_MOST)
       return {
@@ -222,7 +225,7 @@ export default worksheet({
     if (uncovered)
       return {
         verdict: 'look',
-        say: `Take this as a guess: no table goes as far as ${say(dry, 'density', { units: DENSITY })}, and the relation is drawn beyond its own end. By it ${sought && thick ? `${r(resistance.low)} takes ${mm(thick.thickness)}.${heatsInside(thick.thickness, say).map((words) => ` ${words}`)}` : `the layer gives ${r(resistance.low)}.`}`,
+        say: `Take this as a guess: no table goes as far as ${say(dry, 'density', { units: DENSITY })}, and the relation is drawn beyond its own end. By it ${sought && thick ? `${r(resistance.low)} takes ${mm(thick.thickness)}.${heatsInside(thick.thickness, mm).map((words) => ` ${words}`)}` : `the layer gives ${r(resistance.low)}.`}`,
       };
     if (wanted === undefined || !thin || !thick)
       return {
@@ -244,7 +247,7 @@ export default worksheet({
         verdict: 'good',
         say: `By the highest of the tables it gives ${r(resistance.low)}, as much as you want.`,
       };
-    const heats = heatsInside(thick.thickness, say).map((words) => ` ${words}`);
+    const heats = heatsInside(thick.thickness, mm).map((words) => ` ${words}`);
     if (resistance.high < wanted)
       return {
         verdict: 'look',
@@ -256,7 +259,9 @@ export default worksheet({
     };
   },
   notes: ({ uncovered, sought, thickness }, _, say) => [
-    ...(sought ? [] : heatsInside(thickness, say)),
+    ...(sought
+      ? []
+      : heatsInside(thickness, (si) => say(si, 'length', { units: MM, significant: 2 }))),
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete.',
     `The tables are no bound: pieces of another foamed binder, of unknown moisture, conducted up to ${MEASURED_OVER_TABLES.toFixed(1)} times what the highest of them says of a dry one.`,
     ...(uncovered
@@ -314,10 +319,8 @@ export default worksheet({
 });
 
 /** What to mind of a pour so thick; nothing of a thinner one. */
-function heatsInside(thickness: number, say: Say): string[] {
+function heatsInside(thickness: number, mm: (si: number) => string): string[] {
   return thickness >= HEATS_INSIDE
-    ? [
-        `A pour ${say(thickness, 'length', { units: MM, significant: 2 })} thick heats inside: reckon that first, or cast it in layers.`,
-      ]
+    ? [`A pour ${mm(thickness)} thick heats inside: reckon that first, or cast it in layers.`]
     : [];
 }

@@ -15,12 +15,6 @@ const NEWTON = { metric: 'N', us: 'lbf' } as const;
 /** A form higher than a person is for a designer, m. A choice: no source draws the line here. */
 const TALL = 1.8;
 
-/** A limit is never rounded up: three digits, and the rest left off. */
-function roundedDown(length: number): number {
-  const place = 10 ** (Math.floor(Math.log10(length)) - 2);
-  return length > 0 ? Math.floor(length / place) * place : length;
-}
-
 export default worksheet({
   id: 'form-pressure',
   question: 'Does the form hold, and does it stay straight?',
@@ -122,8 +116,9 @@ export default worksheet({
     longest: {
       label: 'Longest span for this panel',
       kind: 'length',
-      of: (r) => roundedDown(r.longest.span),
+      of: (r) => r.longest.span,
       units: MM,
+      toward: 'down',
     },
     lowerTie: {
       label: 'Each lower clamp or tie carries',
@@ -139,7 +134,7 @@ export default worksheet({
     },
   },
   judge: ({ bent, limits, longest, float, face, ties }, { depth }, say) => {
-    const span = say(roundedDown(longest.span), 'length', { units: MM, significant: 3 });
+    const span = say(longest.span, 'length', { units: MM, significant: 3, toward: 'down' });
     // A pound-force is the weight of a pound already.
     const force = (n: number) =>
       `${say(n, 'force', { units: NEWTON, significant: 2 })}${say.system === 'us' ? '' : `, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`}`;

@@ -19,12 +19,17 @@ export function saidApart(
     readonly decimals?: number;
     readonly significant?: number;
     readonly plain?: boolean;
+    readonly toward?: 'up' | 'down';
     readonly units?: Units;
   } = {},
 ): string {
   const off = marks.filter((mark) => Math.abs(si - mark) > SLIVER * mark);
-  const { units } = usual;
-  const more = DIGITS.map((significant) => ({ significant, plain: true, ...(units && { units }) }));
+  const { units, toward } = usual;
+  const more = DIGITS.map((significant) => ({
+    significant,
+    ...(toward ? { toward } : { plain: true }),
+    ...(units && { units }),
+  }));
   const apart = [usual, ...more].find((how) =>
     off.every((mark) => say(mark, kind, how) !== say(si, kind, how)),
   );

@@ -17,7 +17,7 @@ export const handsOrGear = (mass: number, limit: number, say: Say, best = false)
   const otherwise = best
     ? 'cast it smaller, or move it with a trolley or rated gear, not by hand'
     : 'cast it smaller, move it with a trolley or rated gear, or lift it better';
-  return `${best ? 'In that posture' : 'Lifted like this'}, two may lift no more than ${say(two, 'mass', { significant: 2 })}: ${mass > two ? otherwise : 'cast it smaller, use a trolley, or lift with others'}.`;
+  return `${best ? 'In that posture' : 'Lifted like this'}, two may lift no more than ${say(two, 'mass', { significant: 2, toward: 'down' })}: ${mass > two ? otherwise : 'cast it smaller, use a trolley, or lift with others'}.`;
 };
 
 /** Of a load that nobody should lift alone, however it is lifted; `limit`: of this very lift, where that is known. */

@@ -118,6 +118,7 @@ export default worksheet({
       of: (r) => r.rain,
       units: MM,
       significant: 2,
+      toward: 'up',
     },
   },
   judge: (r, v, say) => {
@@ -137,7 +138,11 @@ export default worksheet({
         verdict: 'stop',
         say: 'Algae and slime spoil foam and hold back cement. Pour it on the ground, scrub the butt, and keep the light out.',
       };
-    const short = say(r.need - r.caught, 'volume', { units: LITRES, significant: 2 });
+    const short = say(r.need - r.caught, 'volume', {
+      units: LITRES,
+      significant: 2,
+      toward: 'up',
+    });
     if (r.caught === 0)
       return {
         verdict: 'look',

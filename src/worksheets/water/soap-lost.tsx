@@ -94,11 +94,12 @@ export default worksheet({
       units: IN_SOLUTION,
     },
     needed: {
-      label: 'The dose must become',
+      label: 'To put in, so that the dose is left',
       kind: 'concentration',
       of: (r) => (r.soap ? r.yours.byNumber.needed : undefined),
       units: IN_SOLUTION,
-      note: 'To leave as much as was meant.',
+      toward: 'up',
+      note: 'The dose above stays: it is what the foam is to have.',
     },
     empiricalShare: {
       label: 'Of the dose lost, by the household figure',
@@ -109,11 +110,12 @@ export default worksheet({
       note: 'Commercial soap, with the excess a lather wants: about twice the chemistry.',
     },
     empiricalNeeded: {
-      label: 'The dose by that figure',
+      label: 'To put in, by that figure',
       kind: 'concentration',
       of: (r) => (r.soap ? r.yours.byHouse.needed : undefined),
       units: IN_SOLUTION,
       significant: 2,
+      toward: 'up',
     },
     rainShare: {
       label: 'In the soft water, lost by chemistry',
@@ -166,7 +168,7 @@ export default worksheet({
     if (verdict === 'look')
       return {
         verdict,
-        say: `${share} of the dose is lost. ${use}, or, second best and with a poorer foam, raise the dose to at least ${say(r.yours.byNumber.needed, 'concentration', { units: IN_SOLUTION })} and strain off the scum.`,
+        say: `${share} of the dose is lost. ${use}, or, second best and with a poorer foam, put in at least ${say(r.yours.byNumber.needed, 'concentration', { units: IN_SOLUTION, toward: 'up' })}, so that ${say(v.dose, 'concentration', { units: IN_SOLUTION, plain: true })} is left, and strain off the scum. Leave the dose above as it is.`,
       };
     return { verdict: 'good', say: `${share} of the dose is lost: use this water for the foam.` };
   },
