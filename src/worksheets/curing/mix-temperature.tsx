@@ -30,6 +30,9 @@ const KILOJOULES = {
  */
 const MISS = 3;
 
+/** And what reads as that, K. A choice. */
+const AS_WANTED = 1;
+
 const mass = (label: string, example: string) =>
   number('mass', { label, example, min: '0 kg', max: '100000 kg' });
 
@@ -72,7 +75,7 @@ export default worksheet({
     const mix = mixTemperature({ ingredients: [...others, water], ice });
     const heat = waterTemperatureFor({ others, water: v.water, wanted: v.wanted, ice });
     const cool =
-      v.wanted < mix.temperature && v.ice === 0
+      mix.temperature - v.wanted >= AS_WANTED && v.ice === 0
         ? iceFor({
             others,
             water: v.water,
@@ -149,7 +152,7 @@ export default worksheet({
         verdict: 'look',
         say: `${t(mix.temperature)} is ${say(Math.abs(over), 'temperatureDifference', { significant: 2 })} ${over < 0 ? 'cooler' : 'warmer'} than you want. ${water}`,
       };
-    if (Math.abs(over) < 1)
+    if (Math.abs(over) < AS_WANTED)
       return {
         verdict: 'good',
         say: `${t(mix.temperature)} is what you want, or within a degree of it.`,

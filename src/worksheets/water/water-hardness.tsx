@@ -7,6 +7,7 @@ import {
 } from '../../core/water/hardness.ts';
 import {
   EXTREMELY_HARD,
+  SOFT_ENOUGH,
   softEnoughForFoam,
   tradeClass,
   USGS_CLASS_ENDS,
@@ -140,7 +141,7 @@ export default worksheet({
       bench: 'water.soft',
     }),
   },
-  work: ({ method, alkalinity, soft, ...v }) => {
+  work: ({ method, alkalinity, soft, ...v }, pm) => {
     const ions = method === 'ions' ? hardnessFromIons(v) : undefined;
     const total =
       method === 'total'
@@ -152,7 +153,17 @@ export default worksheet({
     const parts =
       alkalinity === undefined ? undefined : hardnessParts({ total, alkalinity: 2 * alkalinity });
     const large = method === 'titration' && v.sample > LARGE_SAMPLE && total > LITTLE;
-    return { total, ions, parts, soft, large, alkalinity, trade: tradeClass(total) };
+    const within =
+      method === 'total'
+        ? pm.total
+        : method === 'drops'
+          ? pm.drops * v.perDrop
+          : ions
+            ? hardnessFromIons(pm).total
+            : (total * pm.titrant) / v.titrant;
+    // No further past what foam is made with than its own ± reaches.
+    const near = !softEnoughForFoam(total) && softEnoughForFoam(Math.max(0, total - within));
+    return { total, ions, parts, soft, large, near, alkalinity, trade: tradeClass(total) };
   },
   results: {
     total: {
@@ -185,7 +196,7 @@ export default worksheet({
       note: 'Boiling leaves it in.',
     },
   },
-  judge: ({ total, soft, trade, large, alkalinity }, { sample }, say) => {
+  judge: ({ total, soft, trade, large, near, alkalinity }, { sample }, say) => {
     if (total > BRINE) return { verdict: 'stop', say: brineSaid(total, say) };
     const hard = (si: number, plain = false) =>
       saidApart(si, 'hardness', [...ENDS.filter((end) => end < si), EXTREME], say, {
@@ -210,20 +221,23 @@ export default worksheet({
         verdict: 'good',
         say: `${is}. Use it for the foam and for the base mix.`,
       };
+    const aimed = near
+      ? ` If you softened or blended it to ${say(SOFT_ENOUGH, 'hardness', { units: HARDNESS })}, use it for the foam: it is as near that as this test can tell.`
+      : '';
     if (soft === undefined)
       return {
         verdict: 'look',
-        say: `${is}. Make the foaming solution with rain, distilled or softened water; ${base}.`,
+        say: `${is}. Make the foaming solution with rain, distilled or softened water; ${base}.${aimed}`,
       };
     if (softEnoughForFoam(soft))
       return {
         verdict: extreme ? 'look' : 'good',
-        say: `${is}. Make the foaming solution with the soft water (${hard(soft, true)}); ${base}.`,
+        say: `${is}. Make the foaming solution with the soft water (${hard(soft, true)}); ${base}.${aimed}`,
       };
     const softest = soft > total ? 'harder' : soft < total / 2 ? 'still hard' : 'not much softer';
     return {
       verdict: usgsClass(Math.min(soft, total)) === 'very-hard' ? 'stop' : 'look',
-      say: `${is}, and the softest water you name (${hard(soft, true)}) is ${softest}. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.`,
+      say: `${is}, and the softest water you name (${hard(soft, true)}) is ${softest}. Find rain, distilled or softened water for the foam before you spend concentrate; ${base}.${aimed}`,
     };
   },
   notes: ({ total }, _, say) => [
