@@ -44,10 +44,15 @@ export const finish = choice({
   folded: true,
 });
 
+/**
+ * The source's classes are oiled steel or plastic, varnished timber and rough timber. That wax does what oil
+ * does, and faced board what plastic does, is common practice, no source.
+ */
 export const face = choice({
   label: 'Face of the form',
+  help: 'Steel, plastic and faced board are smooth. The figure was given for oiled steel and plastic.',
   options: {
-    'oiled-steel-or-plastic': 'Oiled steel or plastic',
+    'oiled-steel-or-plastic': 'Smooth, waxed or oiled',
     'varnished-timber': 'Varnished timber',
     'rough-timber': 'Rough timber',
   },
