@@ -97,7 +97,7 @@ export default worksheet({
       };
     return {
       verdict: 'look',
-      say: `As calcium chloride it would be as much as ${warmth} of warmth, which a thermometer in the bucket tells better. Set one cup with this water beside one with rain.`,
+      say: `As calcium chloride it would be as much as ${warmth} of warmth, which a thermometer in the mixer tells better. Set one cup with this water beside one with rain.`,
     };
   },
   notes: ({ bicarbonate }) =>

@@ -64,7 +64,7 @@ verdicts(sequestrants, { hardness: mg(311), agent: 'trisodiumCitrateDihydrate', 
 verdicts(setFaster, { hardness: mg(311), waterCement: '0.4', alkalinity: '' }, [
   // A tenth of the usual 2 % of calcium chloride, 111 g/mol, at a w/c of 2: 9.01 mol/m³.
   [{ waterCement: '2', hardness: mg(901) }, 'good', /^No:/],
-  [{ waterCement: '2', hardness: mg(903) }, 'look', /thermometer in the bucket tells better/],
+  [{ waterCement: '2', hardness: mg(903) }, 'look', /thermometer in the mixer tells better/],
   // 400 mg/L of calcium bicarbonate, 162.1 g/mol: 2.467 mol/m³.
   [{ alkalinity: mg(246) }, 'good', /^No:/],
   [{ alkalinity: mg(248) }, 'look', /called tolerable/],
