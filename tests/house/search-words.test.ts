@@ -145,7 +145,7 @@ test('a page that has the question among its keywords comes first, however littl
   const scores: Record<string, number> = { a: 9, b: 1, c: 5 };
   const keywords: Record<string, string> = {
     a: 'cement, how much',
-    b: 'recipe, how much cement do I need',
+    b: 'recipe, how much cement do I need, cement paste',
   };
   const index: Index<Page> = {
     search: async (asked) => ({
@@ -158,6 +158,7 @@ test('a page that has the question among its keywords comes first, however littl
   const order = async (asked: string) => (await findPages(index, asked)).hits.map(({ id }) => id);
   expect(await order('How much cement do I need?')).toEqual(['b', 'a', 'c']);
   expect(await order('how much cement')).toEqual(['b', 'a', 'c']);
+  expect(await order('cement paste')).toEqual(['b', 'a', 'c']);
   // The question is more than the keyword, and a word alone is asked as ever.
   expect(await order('how much cement do I need today')).toEqual(['a', 'c', 'b']);
   expect(await order('cement')).toEqual(['a', 'c', 'b']);

@@ -33,7 +33,7 @@ const LEAST = 0.1;
  * and a question in plain words has always one that no page holds; so each word is searched by
  * itself, a rare word counting for more, and a page with more of the words comes before one with
  * fewer. A page that has the question itself among its keywords comes before all: of “how much cement” one word is
- * left, and most pages hold it.
+ * left, and most pages hold it; of “what can I make” none.
  */
 export async function findPages<Page extends Text>(
   index: Index<Page>,
@@ -42,7 +42,7 @@ export async function findPages<Page extends Text>(
   const words = wordsOf(asked);
   const phrase = plain(asked);
   const [named, whole, ...each] = await Promise.all([
-    phrase.length > words.length ? pagesNamed(index, phrase.join(' ')) : new Set(),
+    phrase.length > 1 ? pagesNamed(index, phrase.join(' ')) : new Set(),
     index.search(words.map(([word]) => word).join(' ')),
     ...words.map((family) => searchFamily(index, family)),
   ]);
