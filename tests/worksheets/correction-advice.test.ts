@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../src/bench/entries.ts';
+import { correctMix } from '../../src/core/mix/correct.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
@@ -7,7 +8,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import {
-  insteadOfAmount,
+  inTable,
   isSpent,
   MOST_CORRECTIONS,
   spentAdvice,
@@ -139,9 +140,15 @@ describe('a correction that is too much', () => {
   });
 
   test('has no amount in a table either', () => {
-    const mix = { mass: 60, target: 1600, tolerance: 80 };
-    const row = (density: number, baseMass: number, foamVolume = 0) =>
-      insteadOfAmount({ density, baseMass, foamVolume }, mix);
+    const mix = { target: 1600, tolerance: 80, made: 0 };
+    const any = correctMix({
+      ...{ measuredDensity: 1000, massInHand: 60, targetDensity: 1600, tolerance: 80 },
+      ...{ foamDensity: 80, baseDensity: 1951 },
+    });
+    const row = (density: number, baseMass: number, foamVolume = 0) => {
+      const fix = { ...any, volumeBefore: 60 / density, baseMass, foamVolume };
+      return inTable(fix, { ...mix, density }, say).instead;
+    };
     expect(row(1480, 30)).toBeUndefined();
     expect(row(1465, 30.1)).toBe('place it as it is');
     expect(row(1400, 30.1)).toBe('weigh again');
@@ -315,6 +322,85 @@ describe('of a mix that outgrows the mixer a part is corrected, in all its amoun
     expect(numbers.addCement!.value).toBeCloseTo(1.803, 3);
     expect(numbers.addWater!.value).toBeCloseTo(0.721, 3);
     expect(numbers.addSand!.value).toBeCloseTo(0.902, 3);
+  });
+});
+
+describe('several buckets in a mixer have the room that one has', () => {
+  const bench = {
+    'mix.bucketTare': kg('0.85'),
+    'mix.bucketVolume': { t: '20', u: 'L' },
+    'mix.largestLoad': { t: '40', u: 'L' },
+    'correct-buckets.drains': { t: 'not' },
+  };
+  const at = (fulls: readonly string[], mass: string, more = {}) => {
+    const rows = fulls.map((t) => ({ full: kg(t), mass: kg(mass) }));
+    const found = answered(correctBuckets, {
+      ...bench,
+      ...more,
+      'correct-buckets.buckets': { rows },
+    });
+    const tables = correctBuckets.tables!.map((table) =>
+      table.rows(found.result as never, found.values as never, say),
+    );
+    return { ...found, words: found.judgement.say, tables };
+  };
+
+  test('of one bucket, amount and all', () => {
+    const more = { 'correct.target': { t: '600', u: 'kg/m3' } };
+    const alone = answered(correct, {
+      ...bench,
+      ...more,
+      'correct.full': kg('15.65'),
+      'correct.mass': kg('26'),
+    });
+    const { words, numbers, tables } = at(['15.65'], '26');
+    const much = /All of it .*first take out all but 31\.5.* Then add 8\.5\sL of foam \(\d+\sg\)/;
+    expect(words).toMatch(much);
+    expect(alone.judgement.say).toMatch(much);
+    expect(numbers.addFoam!.value).toBeCloseTo(alone.numbers.addFoam!.value, 12);
+    expect(numbers.volume!.value).toBeCloseTo(0.04, 12);
+    expect(tables[0]![0]!.slice(2)).toEqual([
+      'first take out all but 32\u00a0L, then 8.5\u00a0L',
+      '—',
+    ]);
+    expect(tables[1]!.find(([reads]) => /^15\.5/.test(reads!))![2]).toMatch(
+      /^first take out all but/,
+    );
+  });
+
+  test('of three: each line makes room, and no sum is named that has none', () => {
+    // 21 kg at 507.5 kg/m³ are 41.4 L, and corrected 44.2 L.
+    const { words, numbers, tables } = at(['11', '11', '11'], '21');
+    expect(words).toMatch(
+      /Correct each by its own line.* would be 44\.2\sL, and the mixer takes 40\.0/,
+    );
+    expect(numbers).not.toHaveProperty('addBase');
+    for (const row of tables[0]!)
+      expect(row[3]).toMatch(/^first take out all but 37\sL, then 5\.\d/);
+    const printed = tables[1]!.find(([reads]) => /^11\.0/.test(reads!))!;
+    expect(printed.slice(2)).toEqual(['each by itself: no room']);
+    // In a larger mixer there is one sum for all.
+    const large = at(['11', '11', '11'], '21', { 'mix.largestLoad': { t: '50', u: 'L' } });
+    expect(large.words).toMatch(/^Add 17\skg of base mix in all, to each its share/);
+    expect(large.numbers).toHaveProperty('addBase');
+  });
+
+  test('no table names an amount once the corrections are made', () => {
+    const made = (t: string) => {
+      const found = answered(correct, {
+        ...bench,
+        'correct.full': kg('13.65'),
+        'correct.mass': kg('21'),
+        'correct.made': { t },
+      });
+      const [own] = correct.tables!;
+      const { tables } = at(['13.65'], '21', { 'correct-buckets.made': { t } });
+      return [...tables, own!.rows(found.result as never, found.values as never, say)].map(
+        (rows) => rows.filter((row) => row.slice(2).some((cell) => /\d/.test(cell))).length,
+      );
+    };
+    for (const lines of made('1')) expect(lines).toBeGreaterThan(0);
+    expect(made('2')).toEqual([0, 0, 0]);
   });
 });
 

@@ -176,10 +176,10 @@ test('a bucket that stands for more than the reader’s mixer holds is doubted',
     }).judgement.say;
   const mixer = { 'mix.largestLoad': litres('40') };
   expect(at('210', mixer)).toMatch(
-    /^Look at the mix bucket 1 stands for: 210\skg is 328\sL, and the mixer takes 40\.0\sL\. .*: Add/,
+    /^Look at the mix bucket 1 stands for: 210\skg is 328\sL, and the mixer takes 40\.0\sL\. .*: Correct each/,
   );
-  expect(at('26.8', mixer)).toMatch(/^Add/);
+  expect(at('26.8', mixer)).toMatch(/^Correct each/);
   expect(at('26.9', mixer)).toMatch(/^Look at/);
   // Of a mixer that nobody typed nothing is known.
-  expect(at('210')).toMatch(/^Add/);
+  expect(at('210')).toMatch(/^Correct each/);
 });

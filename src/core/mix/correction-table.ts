@@ -1,20 +1,11 @@
 import { demand } from '../domain-error.ts';
 import { demandAmount, EXTREMES } from '../extremes.ts';
-import { type CorrectionAction, correctMix } from './correct.ts';
+import { type Correction, correctMix } from './correct.ts';
 
-export interface CorrectionRow {
+/** What a reading asks for; `density`: the wet density it means, kg/m³. */
+export interface CorrectionRow extends Correction {
   /** What the scale shows with the measure on it, kg. */
   readonly reading: number;
-  /** The wet density that means, kg/m³. */
-  readonly density: number;
-  readonly action: CorrectionAction;
-  /** To add: m³ and kg. */
-  readonly foamVolume: number;
-  readonly foamMass: number;
-  readonly baseVolume: number;
-  readonly baseMass: number;
-  /** Gain in volume as a share of what there was. */
-  readonly yieldChange: number;
 }
 
 /**
@@ -42,16 +33,6 @@ export function correctionTable(sheet: {
   demandAmount('vessel', vessel, 'volume');
   return densities.map((density) => {
     const fix = correctMix({ ...mix, measuredDensity: density });
-    const { action, foamVolume, foamMass, baseVolume, baseMass, yieldChange } = fix;
-    return {
-      reading: tare + density * vessel,
-      density,
-      action,
-      foamVolume,
-      foamMass,
-      baseVolume,
-      baseMass,
-      yieldChange,
-    };
+    return { ...fix, density, reading: tare + density * vessel };
   });
 }

@@ -2,8 +2,8 @@ import { EXTREMES } from '../../core/extremes.ts';
 import { correctionTable } from '../../core/mix/correction-table.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, LITRES } from '../shared/amounts.ts';
-import { insteadOfAmount, overflows, shareThatFits } from '../shared/correction-advice.ts';
+import { DENSITY } from '../shared/amounts.ts';
+import { inTable, overflows } from '../shared/correction-advice.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { baseWaterCement, type TypedRatio } from './recipe-fields.ts';
 
@@ -43,14 +43,16 @@ export const BENCH_COLUMNS = [
 
 /**
  * What to add for each round reading of the scale, in the reader's units; none of a bucket that the load cannot fill.
- * `load`: the most the mixer takes, m³.
+ * `load`: the most the mixer takes, m³; `made`: so many corrections were.
  */
 export function benchRows(
   {
     load,
+    made = 0,
     ...mix
   }: Omit<Parameters<typeof correctionTable>[0], 'densities'> & {
     readonly load: number;
+    readonly made?: number;
   },
   recipe: TypedRatio & { readonly sandCement: number },
   say: Say,
@@ -65,30 +67,24 @@ export function benchRows(
   const densities = atSteps({ ...mix, step, first, last }, say);
   const decimals = decimalsIn(step);
   const table = correctionTable({ ...mix, densities });
-  const { massInHand, targetDensity, tolerance, vessel } = mix;
+  const { targetDensity: target, tolerance, vessel } = mix;
   const columns = correctionColumns(table, say);
-  const planned = { mass: massInHand, target: targetDensity, tolerance, vessel };
+  const planned = { target, tolerance, vessel, load, made };
   return table.map((row) => {
     const line = [
       `${inUnit(row.reading).toFixed(decimals)}\u00a0${unit}`,
       say(row.density, 'density', { units: DENSITY }),
     ];
-    const instead = insteadOfAmount(row, planned);
+    const { fix, instead, first } = inTable(row, { ...planned, density: row.density }, say);
     if (instead) return [...line, instead];
-    const before = massInHand / row.density;
-    const share = shareThatFits(before * (1 + row.yieldChange), load);
-    const makeRoom =
-      share < 1
-        ? `first take out all but ${say(share * before, 'volume', { units: LITRES, significant: 2 })}, then `
-        : '';
-    if (row.foamVolume > 0)
+    if (fix.foamVolume > 0)
       return [
         ...line,
-        `${makeRoom}${say(share * row.foamVolume, 'volume', columns.foam)} (${say(share * row.foamMass, 'mass', columns.foamMass)})`,
+        `${first}${say(fix.foamVolume, 'volume', columns.foam)} (${say(fix.foamMass, 'mass', columns.foamMass)})`,
         '—',
       ];
-    const amount = () => `${makeRoom}${base(share * row.baseMass, recipe, say, columns.base)}`;
-    return [...line, '—', baseCell(row, amount, 'leave it, place it')];
+    const amount = () => `${first}${base(fix.baseMass, recipe, say, columns.base)}`;
+    return [...line, '—', baseCell(fix, amount, 'leave it, place it')];
   });
 }
 

@@ -13,9 +13,10 @@ import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
 import {
+  addWords,
   doubtWords,
   hasRoom,
-  insteadOfAmount,
+  inTable,
   isSpent,
   type MixAdvice,
   mixAdvice,
@@ -69,13 +70,16 @@ export default worksheet({
       tolerance: v.tolerance * v.target,
     };
     const { target, made, most, tare, vessel } = v;
-    const mix = { target, tolerance: common.tolerance, made, most, vessel };
-    // One scale errs alike in each bucket: together they are known no closer than one.
-    const doubtOf = (density: number) =>
-      densityDoubt(
+    const mix = { target, tolerance: common.tolerance, made, most, vessel, load: v.load };
+    const weighing = (density: number) => ({
+      ...mix,
+      density,
+      // One scale errs alike in each bucket: together they are known no closer than one.
+      doubt: densityDoubt(
         { tare, full: tare + density * vessel, vessel },
         { tare: pm.tare, full: pm.tare, vessel: pm.vessel },
-      );
+      ),
+    });
     const each = v.buckets.map(({ full, mass }, i) => {
       demand(`buckets.${i}.full`, full, 'mass', { min: tare, aboveMin: true });
       const density = wetDensity({ tare, full, vessel });
@@ -85,36 +89,31 @@ export default worksheet({
         massInHand: mass,
         measuredDensity: density,
       });
-      return {
-        mass,
-        density,
-        fix,
-        advice: mixAdvice(fix, { ...mix, density, doubt: doubtOf(density) }),
-      };
+      return { mass, density, fix, advice: mixAdvice(fix, weighing(density)) };
     });
     const all = pooled(each);
+    // Each stands for a mix of its own: together they have room where the largest has.
+    const mixers = all.mass / Math.max(...each.map(({ mass }) => mass));
+    const together = (density: number) => ({ ...weighing(density), load: mixers * v.load });
     const fix = correctMix({
       ...common,
       massInHand: all.mass,
       measuredDensity: all.density,
     });
     // Only a correction that should be made is shown as an amount.
-    const advice = mixAdvice(fix, {
-      ...mix,
-      density: all.density,
-      doubt: doubtOf(all.density),
-    });
+    const advice = mixAdvice(fix, together(all.density));
     // Of a mixer that nobody typed nothing is known.
     const tooLarge = typed?.('load')
       ? each.findIndex(({ mass, density }) => !hasRoom(mass / density, v.load))
       : -1;
     const doubted = each.findIndex(({ advice: { is } }) => DOUBTED.includes(is));
     const apart = all.spread > ONE_MIX;
-    const advised = apart ? each.map((one) => one.advice) : [advice];
+    const over = advice.is === 'add' && each.length > 1 ? advice.over : undefined;
+    const advised = apart || over ? each.map((one) => one.advice) : [advice];
     const wantsFoam = advised.some((one) => one.is === 'add' && one.fix.action === 'add-foam');
     const gone = share > DRAINED.gone;
-    const mayAdd = advice.is === 'add' && doubted < 0 && !(gone && fix.action === 'add-foam');
-    const add = mayAdd ? fix : undefined;
+    const mayAdd = doubted < 0 && !over && !(gone && fix.action === 'add-foam');
+    const add = advice.is === 'add' && mayAdd ? advice.fix : undefined;
     return {
       share,
       foam,
@@ -126,11 +125,14 @@ export default worksheet({
       doubted,
       tooLarge,
       apart,
+      over: over && { volume: over.volume / mixers, load: v.load },
       wantsFoam,
       gone,
       add,
       common,
       mix,
+      weighing,
+      together,
     };
   },
   results: {
@@ -187,7 +189,7 @@ export default worksheet({
     volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
   },
   judge: (
-    { all, each, fix, advice, doubted, tooLarge, share, apart, wantsFoam, gone, mix },
+    { all, each, advice, doubted, tooLarge, share, apart, over, wantsFoam, gone, mix },
     { load },
     say,
   ) => {
@@ -231,17 +233,16 @@ export default worksheet({
       };
     if (advice.is === 'leave')
       return { verdict: 'good', say: `${density} is near enough. Stop stirring and place it.` };
-    if (dry) return { verdict: 'look', say: dry };
-    const what =
-      fix.action === 'add-foam'
-        ? `${say(fix.foamVolume, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam`
-        : `${say(fix.baseMass, 'mass', { significant: 2 })} of base mix`;
-    const add = `Add ${what}, folded in gently, and weigh once more.`;
+    if (advice.is !== 'add' || dry) return { verdict: 'look', say: dry };
+    const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
+    const add = over
+      ? `Correct each by its own line in the first table: all that one stands for would be ${litres(over.volume)}, and the mixer takes ${litres(over.load)}.`
+      : `${addWords(advice, say)}${each.length > 1 ? ' in all, to each its share' : ''}, folded in gently, and weigh once more.`;
     const large = each[tooLarge];
     return {
       verdict: 'look',
       say: large
-        ? `Look at the mix bucket ${tooLarge + 1} stands for: ${say(large.mass, 'mass')} is ${say(large.mass / large.density, 'volume', { units: LITRES })}, and the mixer takes ${say(load, 'volume', { units: LITRES })}. If it stands: ${add}`
+        ? `Look at the mix bucket ${tooLarge + 1} stands for: ${say(large.mass, 'mass')} is ${litres(large.mass / large.density)}, and the mixer takes ${litres(load)}. If it stands: ${add}`
         : add,
     };
   },
@@ -307,24 +308,21 @@ export default worksheet({
     {
       caption: 'Each bucket corrected by itself',
       columns: ['Bucket', 'Wet density', 'Add foam', 'Add base mix'],
-      rows: ({ each, mix, gone }, _, say) => {
+      rows: ({ each, weighing, gone }, _, say) => {
         const { foam, base } = correctionColumns(
           each.map(({ fix }) => fix),
           say,
         );
-        return each.map(({ mass, density, fix, advice }, i) => {
+        return each.map(({ density, fix: whole }, i) => {
           const line = [`${i + 1}`, say(density, 'density', { units: DENSITY })];
-          const instead = insteadOfAmount({ ...fix, density }, { ...mix, mass });
+          const { fix, instead, first } = inTable(whole, weighing(density), say);
           if (instead) return [...line, instead];
-          if (advice.is === 'place') return [...line, 'place it as it is'];
-          if (advice.is === 'another-mix') return [...line, 'set it aside: another mix'];
-          if (advice.is === 'too-doubtful') return [...line, 'cannot tell: the ± is too wide'];
           const fresh = freshFirst(fix, gone);
           if (fresh) return [...line, fresh, '—'];
           return [
             ...line,
-            fix.foamVolume > 0 ? say(fix.foamVolume, 'volume', foam) : '—',
-            baseCell(fix, () => say(fix.baseMass, 'mass', base)),
+            fix.foamVolume > 0 ? `${first}${say(fix.foamVolume, 'volume', foam)}` : '—',
+            baseCell(fix, () => `${first}${say(fix.baseMass, 'mass', base)}`),
           ];
         });
       },
@@ -332,7 +330,7 @@ export default worksheet({
     {
       caption: 'To print: if a bucket of the whole weighs …',
       columns: ['Bucket weighs', 'Wet density', 'Add foam', 'Foam by weight', 'Add base mix'],
-      rows: ({ common, all, mix, gone }, v, say) => {
+      rows: ({ common, all, each, together, gone }, v, say) => {
         const { step, densities } = roundReadings(v, say);
         const { tare, vessel } = v;
         const table = correctionTable({ ...common, massInHand: all.mass, tare, vessel, densities });
@@ -342,15 +340,16 @@ export default worksheet({
             say(row.reading, 'mass', step),
             say(row.density, 'density', { units: DENSITY }),
           ];
-          const instead = insteadOfAmount(row, { ...mix, mass: all.mass });
+          const { fix, instead, first } = inTable(row, together(row.density), say);
           if (instead) return [...line, instead];
-          const fresh = freshFirst(row, gone);
+          const fresh = freshFirst(fix, gone);
           if (fresh) return [...line, fresh, '—', '—'];
+          if (first && each.length > 1) return [...line, 'each by itself: no room'];
           return [
             ...line,
-            row.foamVolume > 0 ? say(row.foamVolume, 'volume', foam) : '—',
-            row.foamMass > 0 ? say(row.foamMass, 'mass', foamMass) : '—',
-            baseCell(row, () => say(row.baseMass, 'mass', base)),
+            fix.foamVolume > 0 ? `${first}${say(fix.foamVolume, 'volume', foam)}` : '—',
+            fix.foamMass > 0 ? say(fix.foamMass, 'mass', foamMass) : '—',
+            baseCell(fix, () => `${first}${say(fix.baseMass, 'mass', base)}`),
           ];
         });
       },

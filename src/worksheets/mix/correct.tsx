@@ -255,7 +255,7 @@ export default worksheet({
     {
       caption: 'If the bucket weighs …',
       columns: BENCH_COLUMNS,
-      rows: ({ common }, v, say) => benchRows(common, v, say),
+      rows: ({ common }, v, say) => benchRows({ ...common, made: v.made }, v, say),
     },
   ],
   cautions: ['caustic-slurry', 'drill-mixer'],

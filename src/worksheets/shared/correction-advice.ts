@@ -31,7 +31,7 @@ const ROOM = 1.05;
 export const hasRoom = (volume: number, load: number): boolean => volume <= ROOM * load;
 
 /** The most of a mix that can be corrected in a mixer, as a share of it; `volume`: corrected whole. */
-export const shareThatFits = (volume: number, load: number): number =>
+const shareThatFits = (volume: number, load: number): number =>
   hasRoom(volume, load) ? 1 : load / volume;
 
 /** The same correction of a part of the mix. */
@@ -122,27 +122,30 @@ export function mixAdvice(
 }
 
 /** Whether no mix of that base mix and that foam weighs that. */
-const isRefused = ({ notes }: Partial<Correction>) =>
-  notes?.some(({ code }) => code === 'check-reading');
+const isRefused = ({ notes }: Correction) => notes.some(({ code }) => code === 'check-reading');
 
-/** What a table says in the place of an amount that is no correction. */
-export function insteadOfAmount(
-  row: Pick<Correction, 'foamVolume' | 'baseMass'> &
-    Partial<Pick<Correction, 'notes'>> & { readonly density: number },
-  mix: {
-    readonly mass: number;
-    readonly target: number;
-    readonly tolerance: number;
-    readonly vessel?: number;
-  },
-): string | undefined {
-  const { density } = row;
-  const { mass, vessel = 0 } = mix;
-  const tooMuch = isTooMuch(row, { mass, density });
-  if (isRefused(row) || (tooMuch && spentAdvice({ ...mix, density }).is === 'another-mix'))
-    return 'weigh again';
-  if (vessel * density > mass) return 'weigh a smaller vessel';
-  return tooMuch ? 'place it as it is' : undefined;
+const INSTEAD: Partial<Record<MixAdvice['is'], string>> = {
+  refused: 'weigh again',
+  'weigh-again': 'weigh again',
+  'too-small': 'weigh a smaller vessel',
+  'too-doubtful': 'cannot tell: the ± is too wide',
+  place: 'place it as it is',
+  'another-mix': 'set it aside: another mix',
+};
+
+/**
+ * A line of a table: what it says in the place of an amount, or the amounts, and before them what comes out of
+ * the mixer first.
+ */
+export function inTable(row: Correction, mix: Parameters<typeof mixAdvice>[1], say: Say) {
+  const advice = mixAdvice(row, mix);
+  const { fix, over } = advice.is === 'add' ? advice : { fix: row };
+  const stays = () => say(fix.volumeBefore, 'volume', { units: LITRES, significant: 2 });
+  return {
+    fix,
+    instead: INSTEAD[advice.is],
+    first: over ? `first take out all but ${stays()}, then ` : '',
+  };
 }
 
 /** Whether a bucket holds more than a load that weighs what was planned: none of it can fill it. */
