@@ -89,11 +89,12 @@ export function crushed(page: Page): Promise<string[]> {
         .map((e) => `crushed to ${e.clientWidth} px: ${kind} ${e.id || e.textContent}`),
     );
     // Nor is one drawn beyond its column, or as high as what stands beside it.
-    const boxes = [...document.querySelectorAll<HTMLElement>('.entry > input, .field select')];
+    const kinds = '.entry > input, .field select, .field span.kept';
+    const boxes = [...document.querySelectorAll<HTMLElement>(kinds)];
     for (const e of boxes) {
       const { right, height } = e.getBoundingClientRect();
       const column = e.closest('.field')?.getBoundingClientRect().right ?? right;
-      if (right > column + 1) found.push(`sticks out of its column: ${e.id}`);
+      if (right > column + 1) found.push(`sticks out of its column: ${e.id || e.textContent}`);
       if (height > 3.6 * parseFloat(getComputedStyle(e).fontSize))
         found.push(`${height.toFixed(0)} px high: ${e.id}`);
     }
