@@ -1,23 +1,14 @@
 import { type Entries, isRecord } from '../entries.ts';
-import type { SetAside } from './database.ts';
 import { LIMITS } from './limits.ts';
 import { broughtUp, openRecord } from './migrate.ts';
 import { type BatchRecord, type Photo, RECORD_VERSION } from './record.ts';
 import { FORMAT, PHOTO_SCHEMA } from './schema.ts';
 import { quoted, sift, soundFields, unknownValues, wholeWhy } from './sift.ts';
+import type { Batches } from './to-file.ts';
 import { faultsOf } from './validate.ts';
 
 /** Larger files are not opened at all, bytes. */
 export const LARGEST_FILE = 64 * 1024 * 1024;
-
-export interface Batches {
-  readonly batches: readonly BatchRecord[];
-  readonly photos: readonly Photo[];
-  /** Only in a full backup. */
-  readonly bench?: Entries | undefined;
-  /** What its worksheets kept there. */
-  readonly kept?: BatchRecord['kept'] | undefined;
-}
 
 export interface BroughtIn extends Batches {
   /** What in the file could not be used, or cannot be read as an amount, one sentence each. */
@@ -27,22 +18,6 @@ export interface BroughtIn extends Batches {
 export type ReadFile =
   | { readonly ok: true; readonly file: BroughtIn }
   | { readonly ok: false; readonly why: string };
-
-/** The file that carries batches away, with those photos that their batches name. */
-export function toFile({ batches, photos, bench, kept }: Batches, now = new Date()): string {
-  const named = new Set(
-    batches.flatMap(({ id, photos }) => photos.map((photo) => `${id}/${photo.id}`)),
-  );
-  return inFile(
-    {
-      batches,
-      photos: photos.filter(({ id, batch }) => named.has(`${batch}/${id}`)),
-      ...(bench && { bench }),
-      ...(kept && { kept }),
-    },
-    now,
-  );
-}
 
 /** What a file holds beside its batches, photos and bench, and the commas between them. */
 const HEAD = 1000;
@@ -75,19 +50,6 @@ export function partsOf(
   }
   return parts.map((part, i) => (i === 0 ? { ...part, ...bench } : part));
 }
-
-const inFile = (held: object, now = new Date()) =>
-  `${JSON.stringify({ format: FORMAT, version: RECORD_VERSION, taken: now.toISOString(), ...held }, null, 1)}\n`;
-
-/**
- * The file of batches that could not be read, as they were found, with their photos: brought in again, each
- * comes as far as it can.
- */
-export const asideToFile = (aside: readonly SetAside[], photos: readonly Photo[]): string =>
-  inFile({
-    batches: aside.map(({ raw }) => raw),
-    photos: photos.filter(({ batch }) => aside.some(({ id }) => id === batch)),
-  });
 
 const no = (why: string): ReadFile => ({
   ok: false,

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { toCsv } from '../../bench/records/csv.ts';
-import { type Batches, partsOf, toFile } from '../../bench/records/file.ts';
+import { partsOf } from '../../bench/records/file.ts';
 import { today } from '../../bench/records/record.ts';
+import { type Batches, toFile } from '../../bench/records/to-file.ts';
 import { onBench } from '../../bench/store.ts';
 import { takeOut } from '../../bench/take-out.ts';
 import { many } from './record-coming.ts';

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { toCsv } from '../../../src/bench/records/csv.ts';
 import { differences } from '../../../src/bench/records/differences.ts';
-import { partsOf, readFile, toFile } from '../../../src/bench/records/file.ts';
+import { partsOf, readFile } from '../../../src/bench/records/file.ts';
 import { type Choice, planMerge, toStore } from '../../../src/bench/records/merge.ts';
 import { openRecord } from '../../../src/bench/records/migrate.ts';
 import { readingChoice, readingValue } from '../../../src/bench/records/reading-value.ts';
@@ -14,6 +14,7 @@ import {
   RECORD_VERSION,
 } from '../../../src/bench/records/record.ts';
 import { FORMAT } from '../../../src/bench/records/schema.ts';
+import { toFile } from '../../../src/bench/records/to-file.ts';
 import type { NumberReading } from '../../../src/islands/engine/reading.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { readFields } from '../../../src/worksheets/shared/RecordFields.tsx';

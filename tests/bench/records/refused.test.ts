@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { toCsv } from '../../../src/bench/records/csv.ts';
-import { asideToFile, LARGEST_FILE, readFile } from '../../../src/bench/records/file.ts';
+import { LARGEST_FILE, readFile } from '../../../src/bench/records/file.ts';
 import {
   type BatchRecord,
   blankRecord,
   RECORD_VERSION,
 } from '../../../src/bench/records/record.ts';
 import { FORMAT } from '../../../src/bench/records/schema.ts';
+import { asideToFile } from '../../../src/bench/records/to-file.ts';
 import { parseQuantity } from '../../../src/core/quantity/parse.ts';
 import { file, whole } from './whole-file.ts';
 
