@@ -20,12 +20,12 @@ import { filesOf, pagesOf } from './pages.mjs';
  * dialog, pauses after changing what worksheets of other pages rest on, or comes from a page that changed a batch.
  */
 const ON_REQUEST =
-  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-batch|take-aside|catch-up|learn-anew)\b/;
+  /^(papaparse|logger-file|save-batch|search|shrink-photo|demo-batches|take-aside|catch-up|learn-anew)\b/;
 
 const STATIC = /(?:^|[;}\s])(?:import|export)\s*(?:[^"'`()]*?from\s*)?["'`](\.[^"'`]+\.js)["'`]/g;
 const DYNAMIC = /import\(["'`](\.[^"'`]+\.js)["'`]\)/g;
 /** The script that wakes a page's worksheets. */
-const WAKES = /^hydrate\./;
+const WAKES = /^Wake\./;
 /** In it, where the worksheets of each folder are listed; and one line of such a list. */
 const LISTS = /listed\/(\w+)\.ts["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;
 const LISTED = /worksheets\/(\w+\/[\w-]+)\.tsx["'`]:\(\)=>[^"'`]*["'`](\.[^"'`]+\.js)["'`]/g;

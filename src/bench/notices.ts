@@ -70,7 +70,7 @@ export function notify(id: string, text: string, actions: readonly Action[] = []
     box.append(button);
   }
   place.append(box);
-  // Of more than there is room for, the latest is seen.
-  place.scrollTop = place.scrollHeight;
+  // Of more than there is room for, the latest is seen, from its beginning.
+  place.scrollTop = box.offsetTop;
   makeRoom();
 }

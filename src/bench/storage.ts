@@ -1,4 +1,5 @@
 import { setPersistentEngine, windowPersistentEvents } from '@nanostores/persistent';
+import { arrived } from './arrived.ts';
 import { isEntry, isKept, NAME } from './entries.ts';
 import { localStore, markUnstored, UNSTORED } from './local-store.ts';
 import { BENCH_VERSION, bringUp } from './migrate-bench.ts';
@@ -147,17 +148,18 @@ export function openStorage(): void {
   const store = localStore();
   if (store) bringUp(store);
   const damaged = setDamagedAside(store);
-  if (damaged.length > 0)
+  const tell = () =>
     notify(
       'set-aside',
       `${damaged.length === 1 ? 'One stored reading' : `${damaged.length} stored readings`} could not be read and ${damaged.length === 1 ? 'was' : 'were'} set aside (${damaged.map(shortName).join(', ')}). Everything else is as you left it.`,
       [
         {
           label: 'Take out what was set aside',
-          run: async () => (await import('./take-aside.ts')).takeAside(),
+          run: () => arrived(import('./take-aside.ts')).then(({ takeAside }) => takeAside(), tell),
         },
       ],
     );
+  if (damaged.length > 0) tell();
   setPersistentEngine(forgiving(store), windowPersistentEvents);
 }
 

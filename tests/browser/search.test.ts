@@ -183,9 +183,8 @@ describe('the search', () => {
     await page.keyboard.press('Control+K');
     await expect.poll(() => isOpen('#search'), slow).toBe(true);
     await page.keyboard.press('Escape');
-    await page
-      .locator('#save-batch')
-      .evaluate((dialog) => (dialog as HTMLDialogElement).showModal());
+    await page.locator('[data-save-batch]').dispatchEvent('click');
+    await page.locator('#save-batch').waitFor();
     await page.keyboard.press('Control+k');
     await page.waitForTimeout(300);
     expect(await isOpen('#search')).toBe(false);

@@ -35,8 +35,8 @@ describe('what weighs too much is found', () => {
 describe('a page is weighed with all its worksheets fetch', () => {
   let folder: string;
   const scripts: Record<string, string> = {
-    'page.a.js': 'import"./hydrate.b.js";const page=1;',
-    'hydrate.b.js':
+    'page.a.js': 'import"./Wake.b.js";const page=1;',
+    'Wake.b.js':
       'const t={"./listed/foam.ts":()=>import("./foam.i.js"),"./listed/live.ts":()=>import("./live.j.js")};import("./mount.e.js");',
     'foam.i.js': 'const f={"../../../worksheets/foam/one.tsx":()=>import("./one.c.js")};',
     'live.j.js': 'const l={"../../../worksheets/live/one.tsx":()=>import("./other.d.js")};',
@@ -66,12 +66,12 @@ describe('a page is weighed with all its worksheets fetch', () => {
   test('what is imported, what comes late, and apart from it what must be asked for', () => {
     const { pages } = weighSite(folder, '/x/');
     const [prose, live] = pages;
-    expect(prose).toMatchObject({ path: '404.html', js: size('page.a.js', 'hydrate.b.js') });
+    expect(prose).toMatchObject({ path: '404.html', js: size('page.a.js', 'Wake.b.js') });
     expect(live).toMatchObject({
       path: '',
       islands: 1,
       js: size(
-        ...['page.a.js', 'hydrate.b.js', 'foam.i.js', 'one.c.js', 'mount.e.js', 'shared.f.js'],
+        ...['page.a.js', 'Wake.b.js', 'foam.i.js', 'one.c.js', 'mount.e.js', 'shared.f.js'],
         'late.g.js',
       ),
       request: size('papaparse.h.js'),

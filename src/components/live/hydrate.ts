@@ -1,5 +1,6 @@
+import { tellLost } from '../../bench/arrived.ts';
 import { localStore } from '../../bench/local-store.ts';
-import { notify } from '../../bench/notices.ts';
+import { withdraw } from '../../bench/notices.ts';
 
 /**
  * Wakes the live parts of a page: worksheets and the other islands. Astro can only hydrate a
@@ -51,6 +52,7 @@ async function wake(place: HTMLElement): Promise<void> {
   const list = folders[`./listed/${folder}.ts`];
   if (!list || awake) return;
   place.dataset.awake = 'coming';
+  const late = setTimeout(() => asleep(place), LATE);
   try {
     await drawn;
     await freeMoment();
@@ -62,16 +64,58 @@ async function wake(place: HTMLElement): Promise<void> {
     await freeMoment();
     await mount(place, folder === 'live' ? 'live' : 'worksheet', part.default);
     place.dataset.awake = 'yes';
+    if (missing.delete(place) && missing.size === 0) withdraw('asleep');
     const early = pressed.get(place);
     if (early?.isConnected) early.click();
   } catch (error) {
-    // A connection that broke. A browser asks for a script that failed once only on a page loaded anew.
-    notify(
-      'asleep',
-      'Part of this page did not arrive: it shows its example and does not compute.',
-      [{ label: 'Load the page again', run: () => location.reload() }],
-    );
+    asleep(place);
     throw error;
+  } finally {
+    clearTimeout(late);
+  }
+}
+
+/** How long a part may be on its way before that is said, ms: boot.js waits as long for this script. A choice. */
+const LATE = 15_000;
+const missing = new Set<HTMLElement>();
+/** What was typed into parts that did not wake, kept for this page loaded again. */
+const EARLY = `suds.early.${location.pathname}`;
+
+function asleep(place: HTMLElement): void {
+  missing.add(place);
+  tellLost('asleep', 'it shows its example and does not compute', () => {
+    const typed = [
+      ...document.querySelectorAll<HTMLInputElement>(
+        '[data-island]:not([data-awake="yes"]) [id]:not([type="file"])',
+      ),
+    ]
+      .filter(
+        ({ dataset, value, defaultValue = value, checked, defaultChecked }) =>
+          'early' in dataset || value !== defaultValue || checked !== defaultChecked,
+      )
+      .map(({ id, value, checked }) => ({ id, value, checked }));
+    try {
+      sessionStorage.setItem(EARLY, JSON.stringify(typed));
+    } catch {
+      // It must be typed again.
+    }
+    location.reload();
+  });
+}
+
+/** Types it again, for the part to take up as it wakes. */
+function typeAgain(): void {
+  try {
+    const typed = JSON.parse(sessionStorage.getItem(EARLY) ?? '[]') as { id: string }[];
+    sessionStorage.removeItem(EARLY);
+    for (const { id, ...entered } of typed) {
+      const field = document.getElementById(id);
+      if (!field) continue;
+      Object.assign(field, entered).dataset.early = '';
+      wake(field.closest<HTMLElement>('[data-island]')!);
+    }
+  } catch {
+    // Without a store of the session there is none.
   }
 }
 
@@ -82,6 +126,8 @@ function freeMoment(): Promise<unknown> {
   return turn;
 }
 
+// For site.ts: what boot.js says of a script that is late is no longer so.
+document.body.dataset.wakes = '';
 const places = document.querySelectorAll<HTMLElement>('[data-island]');
 const watcher = new IntersectionObserver(
   (seen) => {
@@ -115,3 +161,4 @@ if (Object.keys(localStore() ?? {}).some(isOurs) || location.hash.startsWith('#b
   idle(wakeAll);
 addEventListener('storage', ({ key }) => isOurs(key) && idle(wakeAll));
 addEventListener('beforeprint', wakeAll);
+typeAgain();

@@ -16,7 +16,7 @@ export function lightScripts() {
               modulePreload: false,
               rolldownOptions: {
                 optimization: { inlineConst: { mode: 'all', pass: 2 } },
-                output: { codeSplitting: { groups } },
+                output: { codeSplitting: { groups }, entryFileNames },
               },
             },
           }
@@ -29,9 +29,17 @@ export function lightScripts() {
   };
 }
 
+/** Every page names its scripts: in short. */
+const entryFileNames = (/** @type {{ name: string }} */ { name }) =>
+  `_astro/${name.replace(/\..*/, '')}.[hash].js`;
+
 const groups = [
   // Every page has these, worksheets or not: they must not bring the mechanism along.
-  { name: 'site', test: /src[\\/]bench[\\/](notices|local-store)|preload-helper/, priority: 3 },
+  {
+    name: 'site',
+    test: /src[\\/]bench[\\/](notices|local-store|arrived)|preload-helper/,
+    priority: 3,
+  },
   {
     name: 'mechanism',
     test: /node_modules[\\/]preact|nanostores|src[\\/](islands[\\/](engine|parts[\\/](?!Slider|Learned|Offers)|hooks|use-stored|fields\.ts|Worksheet)|core[\\/](quantity|domain-error|uncertainty[\\/]first-order)|bench[\\/](entries|page-at|shapes|store|storage))/,

@@ -6,8 +6,41 @@ import { listRecords, saveRecord } from '../../bench/records/store.ts';
 import { tellRefused } from '../../worksheets/shared/refused-notice.ts';
 import { named } from '../../worksheets/shared/run-name.ts';
 
+const MARKUP = `<form method="dialog">
+<h2 id="save-batch-title">Save the bench as a batch</h2>
+<label for="save-batch-name">Name</label>
+<div class="search-line">
+<input id="save-batch-name" type="text" maxlength="120" autocomplete="off">
+<button value="save" class="main">Save</button>
+<button value="close" formnovalidate>Close</button>
+</div>
+<p id="save-batch-how">All your readings on the bench go with it, kept in this browser. Its days are written up under Batch records.</p>
+</form>`;
+let dialog: HTMLDialogElement | undefined;
+
+/** Asks what the batch is called, and saves it; a name that was not saved stays. */
+export function openSaveBatch(): void {
+  dialog ??= makeDialog();
+  if (!dialog.open) dialog.showModal();
+}
+
+function makeDialog(): HTMLDialogElement {
+  const dialog = document.createElement('dialog');
+  dialog.id = 'save-batch';
+  dialog.setAttribute('aria-labelledby', 'save-batch-title');
+  dialog.innerHTML = MARKUP;
+  document.body.append(dialog);
+  const name = dialog.querySelector('input')!;
+  dialog.addEventListener('close', async () => {
+    if (dialog.returnValue !== 'save') return;
+    dialog.returnValue = '';
+    if (await saveBench(name.value.trim())) name.value = '';
+  });
+  return dialog;
+}
+
 /** Saves the bench as a new batch, from any page, and offers the way to its record; whether it is saved. */
-export async function saveBench(name: string): Promise<boolean> {
+async function saveBench(name: string): Promise<boolean> {
   // Where the others cannot be read, saving says why.
   const others = await listRecords().catch(() => ({ records: [] }));
   const record = named(recordFromBench(name), others.records);

@@ -1,5 +1,7 @@
+import { arrived } from '../../bench/arrived.ts';
 import { isUnstored, localStore, UNSTORED } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
+import { saveButton } from './save-button.ts';
 
 const base = document.body.dataset.base ?? '/';
 const button = (name: string) => document.querySelector<HTMLButtonElement>(`[data-${name}]`);
@@ -22,9 +24,15 @@ function turnAmounts(units: string): void {
   }
 }
 
+/** A page that Back brings as it was left may be of before what another was told. */
+function onReturn(look: () => void): void {
+  addEventListener('pageshow', ({ persisted }) => persisted && look());
+}
+
 /** Metric or US customary, for every worksheet on the site. */
 function unitSwitch(turn: HTMLButtonElement): void {
-  let units = store?.getItem('suds.units') === 'us' ? 'us' : 'metric';
+  const read = (stored?: string | null) => (stored === 'us' ? 'us' : 'metric');
+  let units = read(store?.getItem('suds.units'));
   const show = () => {
     turn.textContent = units === 'us' ? 'Units: US' : 'Units: metric';
     turnAmounts(units);
@@ -37,7 +45,11 @@ function unitSwitch(turn: HTMLButtonElement): void {
   });
   addEventListener('storage', ({ key, newValue }) => {
     if (key !== 'suds.units') return;
-    units = newValue === 'us' ? 'us' : 'metric';
+    units = read(newValue);
+    show();
+  });
+  onReturn(() => {
+    units = read(store?.getItem('suds.units'));
     show();
   });
   show();
@@ -59,12 +71,17 @@ function themeSwitch(turn: HTMLButtonElement): void {
     remember('suds.theme', root.dataset.theme);
     show();
   });
+  onReturn(() => {
+    const stored = store?.getItem('suds.theme');
+    if (stored) root.dataset.theme = stored;
+    show();
+  });
   show();
 }
 
 /** Ctrl+K opens the search, from a field too: a letter alone would be pressed by speech. What searches is fetched when it is first opened. */
 function searchButton(open: HTMLButtonElement): void {
-  const show = async () => (await import('./search.ts')).openSearch(base);
+  const show = async () => (await arrived(import('./search.ts'))).openSearch(base);
   open.addEventListener('click', show);
   addEventListener('keydown', (event) => {
     const { ctrlKey, metaKey, altKey, shiftKey } = event;
@@ -105,7 +122,7 @@ async function offline(): Promise<void> {
         'update',
         'A newer version of this handbook is in use. This page still has the older one, for your browser did not store what you entered here: loading it again would lose that. Save it first, then reload.',
         document.body.hasAttribute(UNSTORED)
-          ? [{ label: 'Save batch', run: () => button('save-batch')?.click() }]
+          ? [{ label: 'Save batch', run: () => save?.click() }]
           : [],
       );
   });
@@ -120,12 +137,19 @@ if (!CSS.supports('selector(::details-content)'))
       fold.open = true;
   });
 
+// The last script of a page: boot.js says so where it has not come after a while, or another has failed.
+document.body.dataset.came = '';
+if (!document.querySelector('body:not([data-wakes]) [data-island]'))
+  document.querySelector('#notices > p')?.remove();
+
 const units = button('units');
 const theme = button('theme-turn');
 const search = button('search-open');
+const save = button('save-batch');
 if (units) unitSwitch(units);
 if (theme) themeSwitch(theme);
 if (search) searchButton(search);
+if (save) saveButton(save);
 offline().catch(() => {
   // No worker (private window, plain http): the site works, with a network.
 });

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { arrived } from '../../bench/arrived.ts';
 import { notify, withdraw } from '../../bench/notices.ts';
 import { batchAt } from '../../bench/page-at.ts';
 import { benchIsEmpty, recordFromBench } from '../../bench/records/from-bench.ts';
@@ -89,7 +90,7 @@ export default function Records() {
     return done.ok;
   };
   const loadDemo = async () => {
-    const { demoBatches } = await import('../shared/demo-batches.ts');
+    const { demoBatches } = await arrived(import('../shared/demo-batches.ts'));
     // Those removed before could only be put back beside themselves.
     if (await put(demoBatches())) withdraw('demo');
   };

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
+import { arrived } from '../../bench/arrived.ts';
 import { enter } from '../../bench/store.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
 import { DAY } from '../../core/curing/units.ts';
@@ -12,7 +13,7 @@ import type { Answers, Brought } from '../shared/logger-file.ts';
 import { momentInWords } from '../shared/moments.ts';
 
 /** What reads a file is fetched once there is one. */
-const reader = () => import('../shared/logger-file.ts');
+const reader = () => arrived(import('../shared/logger-file.ts'));
 type Reader = Awaited<ReturnType<typeof reader>>;
 
 /** A place to drop or paste a logger's file: says what it read, row by row, and puts it on the bench. */

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { arrived } from '../../bench/arrived.ts';
 import { keepLines, linesOf } from '../../bench/records/log-lines.ts';
 import type { CureLog } from '../../bench/records/record.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
@@ -9,7 +10,7 @@ import { LogText, SCALES } from './LogText.tsx';
 import type { Answers } from './logger-file.ts';
 
 /** What reads a log is fetched once there is one. */
-const reader = () => import('./logger-file.ts');
+const reader = () => arrived(import('./logger-file.ts'));
 type Reader = Awaited<ReturnType<typeof reader>>;
 
 /** A temperature log, from a file of a logger or pasted: read, thinned to what a record holds. */

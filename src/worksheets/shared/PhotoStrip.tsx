@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { arrived } from '../../bench/arrived.ts';
 import { notify } from '../../bench/notices.ts';
 import type { Editor } from '../../bench/records/editor.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
@@ -25,7 +26,7 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
       told.push(words);
       setSaid(told.join(' '));
     };
-    const { shrinkPhoto } = await import('./shrink-photo.ts');
+    const { shrinkPhoto } = await arrived(import('./shrink-photo.ts'));
     for (const file of files) {
       if (editor.record.photos.length >= LIMITS.photos) {
         tell(FULL);

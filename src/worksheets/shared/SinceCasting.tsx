@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { arrived } from '../../bench/arrived.ts';
 import type { Entry } from '../../bench/entries.ts';
 import type { LinesReading } from '../../islands/engine/reading.ts';
 import { lines } from '../../islands/fields/lines.tsx';
@@ -46,7 +47,7 @@ function Another({
   const [was, is] = [from, castAt ?? from].map(readMoment);
   if (was === undefined || was === is) return null;
   const anew = async () => {
-    const { countedAnew } = await import('./logger-file.ts');
+    const { countedAnew } = await arrived(import('./logger-file.ts'));
     const brought = await countedAnew(entry, is! - was);
     if (brought) onEntry({ ...brought.entry, from: castAt! });
     else refuse(castAt);

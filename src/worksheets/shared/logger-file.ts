@@ -1,3 +1,4 @@
+import { arrived } from '../../bench/arrived.ts';
 import type { Entry, System } from '../../bench/entries.ts';
 import { LIMITS } from '../../bench/records/limits.ts';
 import type { CureLog } from '../../bench/records/record.ts';
@@ -81,7 +82,7 @@ const byThisClock = (seconds: number) =>
  * until the rows are read. What states its zone begins by the clock of this device.
  */
 export async function readLoggerText(text: string, how: How): Promise<TemperatureLog> {
-  const { default: csv } = await import('papaparse');
+  const { default: csv } = await arrived(import('papaparse'));
   // The lines of one file may end in several ways, where its heading was written apart.
   const plain = inNumbers(text.replace(/^\ufeff/, '').replaceAll(/\r\n?/g, '\n'));
   const tables = SEPARATORS.map((delimiter) => {
