@@ -12,6 +12,7 @@ import { DAYS, DENSITY, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { DryingChart } from '../shared/DryingChart.tsx';
 import { foamShare } from '../shared/foam-share.ts';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { partThickness } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
@@ -160,12 +161,7 @@ export default worksheet({
       'In that room it never gets so dry: “dry enough” must be above what it comes to rest at.',
     'dry-already': () =>
       'This mix holds less free water than that from the start: aim drier, or check the water/cement ratio.',
-    'heavier-than-base-mix': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this base mix: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
-    'lighter-than-foam': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam itself.`,
-    'paste-robs-foam': () =>
-      'So little water leaves the paste too dry: it would take its water from the foam.',
+    ...mixRefusals,
   },
   folded: 'The mix, how dry, and how fast water moves',
   blames: { wetDensity: 'wet', initial: 'target' },

@@ -10,6 +10,7 @@ import { HeatPicture } from '../shared/HeatPicture.tsx';
 import { FINE, type HeatValues, ROUND } from '../shared/heat-cases.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { judgeBy } from '../shared/judge-by.ts';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { mixWarmth } from '../shared/mix-warmth.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { heatFields } from './heat-fields.ts';
@@ -222,14 +223,9 @@ export default worksheet({
     ...historyRefusals,
     'highest-below-lowest': (e, say) =>
       `Air, highest of the day: ${say(e.value, 'temperature', { plain: true })} is below the lowest, ${say(e.allowed.min!, 'temperature', { plain: true })}.`,
-    'heavier-than-base-mix': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this base mix: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
-    'lighter-than-foam': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam itself.`,
+    ...mixRefusals,
     'hollow-round': () =>
       'Hollow, it is worked by its wall: choose the slab or wall above, type the thickness of the wall, and say what its inner face sees.',
-    'paste-robs-foam': () =>
-      'So little water leaves the paste too dry: it would take its water from the foam.',
     'rich-in-iron': (e, say) =>
       `Al₂O₃ over Fe₂O₃ is ${saidApart(e.value, 'count', [e.allowed.min!], say, { decimals: 2 })}; it must be at least ${say(e.allowed.min!, 'count', { decimals: 2 })}. A cement richer in iron has other compounds, which are not worked here: check the two shares, or choose the heat as a total you know.`,
     'not-a-cement': () =>

@@ -8,6 +8,7 @@ import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamShare } from '../shared/foam-share.ts';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { wetDensity } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { PARTS, SETS, VolumesPlot } from '../shared/VolumesPlot.tsx';
@@ -168,13 +169,7 @@ export default worksheet({
     'The air is the foam’s as planned. What broke beyond that is gone, and the mix would be heavier than planned.',
     ...sandTakenAsDry(v),
   ],
-  refusals: {
-    'heavier-than-base-mix': (e, say) =>
-      `Wet density: without any foam the mix is ${say(e.allowed.max!, 'density', { units: DENSITY })}; there would be no air.`,
-    'lighter-than-foam': () => 'Wet density: it is lighter than the foam itself.',
-    'paste-robs-foam': () =>
-      'With so little water the paste takes it from the foam and breaks it. Raise the water/cement ratio.',
-  },
+  refusals: mixRefusals,
   blames: {
     wetDensity: 'density',
     foamDensity: 'foam',

@@ -10,6 +10,7 @@ import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { JarPlot } from '../shared/JarPlot.tsx';
+import { targetRefusals } from '../shared/mix-refusals.ts';
 import { batchFields } from './batch-fields.ts';
 
 /** The most one code lets the density grow from the mixer to the form. @source california-721-2-1 */
@@ -178,10 +179,7 @@ export default worksheet({
     'too-few-readings': () =>
       'One reading tells no loss. Strike the jar full again some minutes later, and add that.',
     'same-time': () => 'Two readings are at the same time. Give each its own.',
-    'heavier-than-base-mix': (e, say) =>
-      `The planned density, ${say(e.value, 'density', { units: DENSITY })}, is not below that of the base mix.`,
-    'lighter-than-foam': (e, say) =>
-      `The planned density, ${say(e.value, 'density', { units: DENSITY })}, is not above that of the foam.`,
+    ...targetRefusals('The planned density'),
   },
   folded: 'The batch it is from',
   blames: {

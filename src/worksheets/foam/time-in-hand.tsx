@@ -9,6 +9,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, FOAM, MINUTES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DRAINED, STANDS_MOST } from '../shared/drained-foam.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
+import { targetRefusals } from '../shared/mix-refusals.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
 import { waitingFields } from './waiting-fields.ts';
 
@@ -170,12 +171,7 @@ export default worksheet({
       : `${v.foamLives < 1 ? 'The rest' : 'All of the foam'} is taken to survive the mix. The jar test below finds out, and this worksheet then uses it.`,
     'Only drainage is reckoned with. Foam whose top sinks in the bucket has lost gas as well: make it afresh.',
   ],
-  refusals: {
-    'heavier-than-base-mix': (e, say) =>
-      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}): no foam would be wanted.`,
-    'lighter-than-foam': (e, say) =>
-      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not above the foam (${say(e.allowed.min!, 'density', { units: DENSITY })}): no amount of foam reaches it.`,
-  },
+  refusals: targetRefusals('The planned density'),
   folded: 'The batch it is for',
   blames: { wetDensity: 'target', share: 'wait', halfTime: 'half', rate: 'loss', time: 'wait' },
   keeps: { latest: 'foam.timeInHand' },

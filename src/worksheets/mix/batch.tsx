@@ -6,13 +6,13 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { Bucket } from '../shared/Bucket.tsx';
 import { judgeBy } from '../shared/judge-by.ts';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { OWN_PLAN, ownPlan } from '../shared/own-plan.ts';
 import { batchDoubts } from './batch-doubts.ts';
 import { batchFields } from './batch-fields.ts';
 import { recipeOf } from './batch-input.ts';
 import { results } from './batch-results.ts';
 import { amountsOf, bagRows, leavesFurther, NAMES } from './batch-tables.ts';
-import { mixRefusals } from './mix-doubts.ts';
 
 /** For less of a bag than this nobody rounds to whole ones. A choice. */
 const PART_OF_A_BAG = 0.1;

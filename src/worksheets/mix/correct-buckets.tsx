@@ -24,6 +24,7 @@ import {
 } from '../shared/correction-advice.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
+import { targetRefusals } from '../shared/mix-refusals.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { correctFields } from './correct-fields.ts';
 import { roundReadings } from './round-readings.ts';
@@ -252,10 +253,7 @@ export default worksheet({
   ],
   refusals: {
     'no-such-mix': (e, say) => noSuchMix(e.value, say),
-    'heavier-than-base-mix': (e, say) =>
-      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}).`,
-    'lighter-than-foam': (e, say) =>
-      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not above the foam (${say(e.allowed.min!, 'density', { units: DENSITY })}).`,
+    ...targetRefusals('The target'),
   },
   folded: 'Limits, the foam, the base mix, and the table',
   blames: {

@@ -17,6 +17,7 @@ import {
   vesselFor,
 } from '../shared/correction-advice.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
+import { targetRefusals } from '../shared/mix-refusals.ts';
 import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from '../shared/own-plan.ts';
 import { saidApart } from '../shared/said-apart.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
@@ -202,10 +203,7 @@ export default worksheet({
   ],
   refusals: {
     'no-such-mix': (e, say) => noSuchMix(e.value, say),
-    'heavier-than-base-mix': (e, say) =>
-      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}): no foam would be wanted.`,
-    'lighter-than-foam': (e, say) =>
-      `The target, ${say(e.value, 'density', { units: DENSITY })}, is not above the foam (${say(e.allowed.min!, 'density', { units: DENSITY })}): no amount of foam reaches it.`,
+    ...targetRefusals('The target'),
   },
   folded: 'The batch behind it',
   blames: {

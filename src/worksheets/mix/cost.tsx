@@ -13,6 +13,7 @@ import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { dilution } from '../shared/dilution.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { withoutMoney } from '../shared/spelt.ts';
@@ -223,12 +224,7 @@ export default worksheet({
   },
   refusals: {
     'more-used-than-made': () => 'More is in the forms than is made. Check the two volumes.',
-    'heavier-than-base-mix': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached with this recipe: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
-    'lighter-than-foam': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam, ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
-    'paste-robs-foam': () =>
-      'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
+    ...mixRefusals,
   },
   folded: 'The recipe behind it',
   blames: { used: 'net', made: 'volume', wetDensity: 'density', price: 'bagPrice' },

@@ -13,6 +13,7 @@ import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { LandingHistogram } from '../shared/LandingHistogram.tsx';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { NEAR_ENOUGH } from '../shared/near-enough.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
 import { saidApart } from '../shared/said-apart.ts';
@@ -208,12 +209,7 @@ export default worksheet({
     ...sandTakenAsDry(v),
   ],
   refusals: {
-    'heavier-than-base-mix': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
-    'lighter-than-foam': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
-    'paste-robs-foam': () =>
-      'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
+    ...mixRefusals,
     'too-doubtful': (e, say) => {
       const field = landingFields[e.quantity as 'bucket' | 'foamFill' | 'foamDensity'];
       // The others are each a ± by their own names.

@@ -1,7 +1,5 @@
-import type { DomainError } from '../../core/domain-error.ts';
 import { CELLULAR_RANGE, type Proportion } from '../../core/mix/proportion.ts';
 import {
-  BASE_WATER_CEMENT,
   ROBS_FOAM_BELOW,
   USUAL_MAX_NEAT,
   USUAL_MAX_SANDED,
@@ -11,7 +9,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, PERCENT } from '../shared/amounts.ts';
 import { foamFaultDoubt } from '../shared/foam-doubt.ts';
-import { saidApart } from '../shared/said-apart.ts';
+import { hundredths } from '../shared/mix-refusals.ts';
 
 /**
  * Water over all that is dry: below the first a base mix is too stiff to take foam whole, below the second
@@ -29,10 +27,6 @@ export function stiffDoubt(water: number, dry: number, say: Say): Judgement | un
     say: `The water is ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of all that is dry: ${damp ? 'damp sand, which takes no foam' : 'a stiff base mix, which breaks foam'}. Take less sand, or more water.`,
   };
 }
-
-/** A w/c in hundredths, told apart from what it is held against. */
-const hundredths = (ratio: number, marks: readonly number[], say: Say) =>
-  saidApart(ratio, 'count', marks, say, { decimals: 2 });
 
 /**
  * What is strange about a mix, whichever worksheet asks: its foam (kg/m³), its water, its density.
@@ -90,22 +84,3 @@ export function loadsDoubt({
     say: `${loads} loads: check the volume to make and the largest load, their units and decimal points.`,
   };
 }
-
-/** Why a paste has too little water; where the ratio counts the foam’s too, how much that would have to be. */
-function robsFoam({ value, allowed: { min = 0 } }: DomainError, say: Say): string {
-  const least = BASE_WATER_CEMENT.min;
-  const all = min > least ? ` With this much foam it takes ${upTo(min)} in all.` : '';
-  return `A water/cement ratio of ${hundredths(value, [least, min], say)} leaves the paste less than ${least.toFixed(2)}: it would take its water from the foam and break it.${all}`;
-}
-
-/** In hundredths, never less. */
-const upTo = (ratio: number) => (wholeOnes(100 * ratio) / 100).toFixed(2);
-
-/** Why a mix cannot be had at all, whichever worksheet asks. */
-export const mixRefusals = {
-  'heavier-than-base-mix': (e: DomainError, say: Say) =>
-    `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. Aim lower, or add sand.`,
-  'lighter-than-foam': (e: DomainError, say: Say) =>
-    `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}. Aim higher, or make lighter foam.`,
-  'paste-robs-foam': robsFoam,
-};

@@ -9,10 +9,11 @@ import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../sha
 import { Bucket } from '../shared/Bucket.tsx';
 import { buckets } from '../shared/buckets.ts';
 import { judgeBy } from '../shared/judge-by.ts';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { OWN_PLAN, ownPlan } from '../shared/own-plan.ts';
 import { PiecesInLoads } from '../shared/PiecesInLoads.tsx';
 import { jointsOf, PIECES_KEPT, piecesFilled } from '../shared/whole-pieces.ts';
-import { loadsDoubt, mixDoubts, mixRefusals } from './mix-doubts.ts';
+import { loadsDoubt, mixDoubts } from './mix-doubts.ts';
 import { proportionFields } from './proportion-fields.ts';
 import { sandTakenAsDry } from './recipe-fields.ts';
 

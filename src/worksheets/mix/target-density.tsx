@@ -11,8 +11,9 @@ import { cubicMetre } from '../shared/cubic-metre.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { isFoam } from '../shared/is-foam.ts';
 import { judgeBy } from '../shared/judge-by.ts';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
-import { mixDoubts, mixRefusals } from './mix-doubts.ts';
+import { mixDoubts } from './mix-doubts.ts';
 import { cementDensity, countsElsewhere, sandTakenAsDry } from './recipe-fields.ts';
 import { USES } from './uses.ts';
 

@@ -10,6 +10,7 @@ import { cubicMetre } from '../shared/cubic-metre.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { LiftColumn } from '../shared/LiftColumn.tsx';
+import { mixRefusals } from '../shared/mix-refusals.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { METRES, practiceLift } from './practice-lift.ts';
 
@@ -151,14 +152,7 @@ export default worksheet({
   notes: () => [
     'Only what pressure does to bubbles that stay whole. Foam that breaks, drains or rises settles a lift far more, and only a trial of your mix says by how much.',
   ],
-  refusals: {
-    'heavier-than-base-mix': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is no foamed mix of this recipe: without foam it is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}.`,
-    'lighter-than-foam': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is lighter than the foam, ${say(e.allowed.min!, 'density', { units: DENSITY })}.`,
-    'paste-robs-foam': () =>
-      'With so little water the paste takes it from the foam. Raise the water/cement ratio.',
-  },
+  refusals: mixRefusals,
   folded: 'What the mix is made of, and the air',
   blames: { wetDensity: 'density' },
   working: [
