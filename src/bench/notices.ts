@@ -1,4 +1,4 @@
-/** Something the reader should know that belongs to no single field. */
+/** A button of a notice. */
 export interface Action {
   readonly label: string;
   readonly run: () => void;
@@ -31,8 +31,8 @@ function undo(event: KeyboardEvent): void {
 }
 
 /**
- * Shows a notice at the head of the page and has it announced. A notice with the same id replaces
- * the earlier one. Without a page (in tests, at build) it does nothing.
+ * Shows a notice, what the reader should know that belongs to no single field, at the head of the page and has it
+ * announced. One with the same id replaces the earlier one. Without a page (in tests, at build) it does nothing.
  */
 export function notify(id: string, text: string, actions: readonly Action[] = []): void {
   const place = globalThis.document?.getElementById('notices');

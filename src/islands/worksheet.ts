@@ -18,7 +18,7 @@ export interface ResultSpec<R> {
   /** The number, in SI. Undefined: this result does not apply now and is left out. */
   readonly of: (result: R) => number | undefined;
   readonly units?: Units;
-  /** Significant digits when no ± decides. Default 3. */
+  /** Significant digits when no ± decides; else as is usual for its kind. */
   readonly significant?: number;
   /** Carries the readings' ± through to this result. */
   readonly sure?: boolean;
@@ -178,6 +178,6 @@ export const borrowedKeys = (sheet: Asked): readonly string[] =>
       : [],
   );
 
-/** The same for all its fields. */
+/** The bench keys of what other worksheets leave for any of its fields. */
 export const takenKeys = (sheet: Asked): readonly string[] =>
   Object.values(sheet.fields as Fields).flatMap(takenBy);

@@ -4,7 +4,7 @@ import type { Fields } from '../fields.ts';
 import type { AnyWorksheet, Judgement } from '../worksheet.ts';
 import { carried, doubtOf, plusMinus, type Sure, withDoubt, withScatter } from './doubt.ts';
 import { refused, tooLow } from './problems.ts';
-import { choices, inputId, isInvented, isShown, type Reading } from './reading.ts';
+import { choices, inputId, isInvented, isShown, type Problem, type Reading } from './reading.ts';
 import type { Say } from './say.ts';
 
 export interface Answered {
@@ -21,7 +21,7 @@ export interface Answered {
 
 export interface Unanswered {
   readonly ok: false;
-  readonly problems: readonly { readonly input: string; readonly say: string }[];
+  readonly problems: readonly Problem[];
 }
 
 /** Works a worksheet out from what was read, or says, field by field, why it cannot. */

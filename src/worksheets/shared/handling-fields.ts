@@ -107,7 +107,7 @@ export function burden(
 
 /** A knife edge cannot be drawn as two holds. */
 const NARROWEST = 1e-4;
-/** Each hold in a sentence: moved … */
+/** Each hold, as a sentence says how a part is moved. */
 export const WAYS = {
   ends: 'at its ends',
   'two-points': 'at two lines',
