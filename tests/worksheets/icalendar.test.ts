@@ -3,10 +3,10 @@ import { expect, test } from 'vitest';
 import { calendarFile, escaped, folded } from '../../src/worksheets/shared/icalendar.ts';
 
 const at = Date.UTC(2026, 4, 15, 14) / 1000;
-const file = calendarFile({
-  dates: [{ uid: 'a@b', at, title: 'Stop; or not, as \\ it is', text: 'One\nTwo' }],
-  written: Date.UTC(2026, 4, 8, 12, 30, 5) / 1000,
-});
+const file = calendarFile(
+  { uid: 'a@b', at, title: 'Stop; or not, as \\ it is', text: 'One\nTwo' },
+  Date.UTC(2026, 4, 8, 12, 30, 5) / 1000,
+);
 
 test('a file has the parts the standard asks for, each line ended by CR LF', () => {
   expect(file.split('\r\n')).toEqual([

@@ -1,7 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import { notify } from '../../bench/notices.ts';
 import { unreadOf } from '../../bench/records/database.ts';
-import { differences } from '../../bench/records/differences.ts';
 import { LARGEST_FILE, readFile } from '../../bench/records/file.ts';
 import { benchIsEmpty } from '../../bench/records/from-bench.ts';
 import { type Choice, toStore } from '../../bench/records/merge.ts';
@@ -9,10 +8,9 @@ import { newId } from '../../bench/records/record.ts';
 import { askToPersist } from '../../bench/records/room.ts';
 import { type Bench, onBench } from '../../bench/store.ts';
 import { swapBench } from '../../bench/swap-bench.ts';
-import { speaker } from '../../islands/engine/say.ts';
-import { useUnits } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Table } from '../../islands/parts/Table.tsx';
+import { Differences } from '../shared/Differences.tsx';
 import {
   against,
   benchToTake,
@@ -23,7 +21,7 @@ import {
   takesBench,
   wordsFor,
 } from '../shared/record-coming.ts';
-import { correctionWords, nameOf } from '../shared/record-words.ts';
+import { nameOf } from '../shared/record-words.ts';
 import { useTakeOut } from '../shared/use-take-out.ts';
 
 /** Where the focus goes from a button that goes. */
@@ -59,7 +57,6 @@ function Lost({ lost }: { readonly lost: readonly string[] }) {
 
 /** Takes all batches out as a file and brings a file in, after showing what it would change. */
 export default function BatchesFile() {
-  const say = speaker(useUnits());
   const [coming, setComing] = useState<Coming>();
   const [choices, setChoices] = useState<Readonly<Record<string, Choice>>>({});
   /** It stands when all else of the file is done with: what is lost is mended in the records. */
@@ -199,17 +196,7 @@ export default function BatchesFile() {
             change.what === 'changed' ? (
               <fieldset class="field choices" key={change.record.id}>
                 <legend>{nameOf(change.here)}</legend>
-                <Table
-                  caption="Where the two differ"
-                  columns={['', 'Here', 'In the file']}
-                  rows={differences(change.here, change.record, (record) =>
-                    correctionWords(record, say),
-                  ).map(({ of, here, there }) => [
-                    of,
-                    here.slice(0, 120) || '—',
-                    there.slice(0, 120) || '—',
-                  ])}
-                />
+                <Differences here={change.here} there={change.record} where="In the file" />
                 {(
                   [
                     ['leave', 'Keep what is here'],

@@ -13,12 +13,13 @@ import { NEAR_ENOUGH } from '../shared/near-enough.ts';
 import { oddsOf, timesIn100 } from '../shared/record-odds.ts';
 import { nameOf } from '../shared/record-words.ts';
 import { StrengthPoints } from '../shared/StrengthPoints.tsx';
+import { signedTenths } from '../shared/signed-percent.ts';
 import { useRecords } from '../shared/use-records.ts';
 
 /** How each lesson is said: its name, and its numbers as text. */
 const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; unit: string }>> = {
   survival: { name: 'Foam that survives', of: (x) => (x * 100).toFixed(0), unit: '%' },
-  drift: { name: 'Foam density, change in 10\u00a0min', of: (x) => signed(x * 100, 1), unit: '%' },
+  drift: { name: 'Foam density, change in 10\u00a0min', of: signedTenths, unit: '%' },
   settling: { name: 'Settling', of: (x) => (x * 100).toFixed(1), unit: '%' },
   stripAge: {
     name: 'Came out clean at, age at 20\u00a0°C (68\u00a0°F)',
@@ -32,13 +33,9 @@ const SAID: Readonly<Record<Lesson, { name: string; of: (x: number) => string; u
   },
   landing: {
     name: 'Wet density, first weighed, over planned',
-    of: (x) => signed(x * 100, 1),
+    of: signedTenths,
     unit: '%',
   },
-};
-const signed = (x: number, digits: number) => {
-  const text = Math.abs(x).toFixed(digits);
-  return Number(text) === 0 ? text : `${x < 0 ? '−' : '+'}${text}`;
 };
 /** Why an interval stops where it does. */
 function endWords(

@@ -1,13 +1,9 @@
 import { notify } from '../../bench/notices.ts';
 import { batchAt } from '../../bench/page-at.ts';
 import { unreadOf } from '../../bench/records/database.ts';
-import { differences } from '../../bench/records/differences.ts';
 import type { Editor } from '../../bench/records/editor.ts';
-import { speaker } from '../../islands/engine/say.ts';
-import { useUnits } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
-import { Table } from '../../islands/parts/Table.tsx';
-import { correctionWords } from './record-words.ts';
+import { Differences } from './Differences.tsx';
 import { tellRefused } from './refused-notice.ts';
 
 /** What stands here beside what was saved elsewhere, and the choice between them. */
@@ -22,10 +18,8 @@ export function ConflictView({
   /** Where what stands here is gone on with once it is a batch of its own. */
   readonly onCopy?: (id: string) => void;
 }) {
-  const say = speaker(useUnits());
   if (editor.state.is !== 'conflict') return null;
   const { theirs } = editor.state;
-  const short = (text: string) => (text.length > 120 ? `${text.slice(0, 120)}…` : text || '—');
   return (
     <section class="records-conflict" aria-label="Saved elsewhere meanwhile">
       <p role="alert">
@@ -39,15 +33,7 @@ export function ConflictView({
           ? 'What you type here is kept as a draft until you choose.'
           : 'No draft can be kept in this browser: what you type here is gone with the page unless you choose first.'}
       </p>
-      {theirs && (
-        <Table
-          caption="Where the two differ"
-          columns={['', 'Here', 'In the other tab']}
-          rows={differences(editor.record, theirs, (record) => correctionWords(record, say)).map(
-            ({ of, here, there }) => [of, short(here), short(there)],
-          )}
-        />
-      )}
+      {theirs && <Differences here={editor.record} there={theirs} where="In the other tab" />}
       <p class="records-line">
         <button
           type="button"

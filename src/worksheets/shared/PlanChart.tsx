@@ -1,4 +1,5 @@
-import { DAY } from '../../core/curing/units.ts';
+import { takeOut } from '../../bench/take-out.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 import { type CalendarDate, calendarFile } from './icalendar.ts';
 import { momentInWords } from './moments.ts';
@@ -97,13 +98,5 @@ export function PlanChart({ rows, castAt, date, stopped, example }: Props) {
   );
 }
 
-/** Hands the reader a calendar file made here in the browser. */
-function save(date: CalendarDate): void {
-  const text = calendarFile({ dates: [date], written: Date.now() / 1000 });
-  const url = URL.createObjectURL(new Blob([text], { type: 'text/calendar' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = 'curing-plan.ics';
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(url), 10_000);
-}
+const save = (date: CalendarDate) =>
+  takeOut('curing-plan.ics', calendarFile(date, Date.now() / 1000), 'text/calendar');

@@ -1,4 +1,4 @@
-/** One date in a calendar file. */
+/** The date in a calendar file. */
 export interface CalendarDate {
   /** Unlike that of any other date anywhere. */
   readonly uid: string;
@@ -12,30 +12,25 @@ export interface CalendarDate {
 const LONGEST_LINE = 75;
 
 /**
- * A calendar file of dates, as the open standard RFC 5545 has it. Times are floating: they mean the
+ * A calendar file of one date, as the open standard RFC 5545 has it. Its time is floating: it means the
  * reader's own clock wherever the file is opened. `written` is the moment it is made, s after 1970 in
  * UTC.
  */
-export function calendarFile(of: {
-  readonly dates: readonly CalendarDate[];
-  readonly written: number;
-}): string {
+export function calendarFile({ uid, at, title, text }: CalendarDate, written: number): string {
   const lines = [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
     'PRODID:-//Suds & Slurry//Curing plan//EN',
     'CALSCALE:GREGORIAN',
-    ...of.dates.flatMap(({ uid, at, title, text }) => [
-      'BEGIN:VEVENT',
-      `UID:${uid}`,
-      `DTSTAMP:${stamp(of.written)}Z`,
-      `DTSTART:${stamp(at)}`,
-      'DURATION:PT15M',
-      'TRANSP:TRANSPARENT',
-      `SUMMARY:${escaped(title)}`,
-      `DESCRIPTION:${escaped(text)}`,
-      'END:VEVENT',
-    ]),
+    'BEGIN:VEVENT',
+    `UID:${uid}`,
+    `DTSTAMP:${stamp(written)}Z`,
+    `DTSTART:${stamp(at)}`,
+    'DURATION:PT15M',
+    'TRANSP:TRANSPARENT',
+    `SUMMARY:${escaped(title)}`,
+    `DESCRIPTION:${escaped(text)}`,
+    'END:VEVENT',
     'END:VCALENDAR',
   ];
   return lines.map((line) => `${folded(line)}\r\n`).join('');

@@ -1,5 +1,8 @@
-/** A share with its sign, to a tenth of a per cent: `+1.2 %`. What rounds to nought has none. */
-export const signedPercent = (x: number): string => {
+/** A share in per cent with its sign, to a tenth: `+1.2`. What rounds to nought has none. */
+export const signedTenths = (x: number): string => {
   const digits = Math.abs(x * 100).toFixed(1);
-  return `${Number(digits) === 0 ? '' : x < 0 ? '−' : '+'}${digits}\u00a0%`;
+  return `${Number(digits) === 0 ? '' : x < 0 ? '−' : '+'}${digits}`;
 };
+
+/** The same with its unit: `+1.2 %`. */
+export const signedPercent = (x: number): string => `${signedTenths(x)}\u00a0%`;
