@@ -9,6 +9,7 @@ import { asSaid } from './as-said.ts';
 import { addWords, doubtWords, spentWords, TO_EXAMPLE } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
+import { blendDensity } from './record-words.ts';
 import { adviceOn, anotherMixNote, refusedWords } from './run-advice.ts';
 import { massNow } from './run-base.ts';
 import { correcting, stands, takenOut, uncorrected } from './run-correction.ts';
@@ -17,7 +18,6 @@ import { gasDoubt } from './run-gas.ts';
 import { formsShort, type StepProps } from './run-plan.ts';
 import { put } from './run-put.ts';
 import { runReadings } from './run-readings.ts';
-import { blendDensity } from './run-weighings.ts';
 
 /** The field of the full bucket: what is done next, whatever was pressed. */
 const FULL = 'record-full';
@@ -29,7 +29,7 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
   const [tare, vessel] = [at('tare'), at('vessel')];
   // Asked once: a field must not move while it is typed in. The blend may be weighed in another than the foam.
   const [bucketKnown] = useState(tare !== undefined && vessel !== undefined);
-  const density = blendDensity(readings);
+  const density = blendDensity(at);
   const bucket = density === undefined && !over ? bucketDoubt(readings, plan, say) : undefined;
   const target = at('planned') ?? plan?.wetDensity;
   // Nobody aims at the example’s.

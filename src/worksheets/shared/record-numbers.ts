@@ -10,7 +10,6 @@ import {
 } from '../../core/curing/history.ts';
 import { FREEZES_AT, tooYoungToEstimate } from '../../core/curing/limits.ts';
 import { DomainError } from '../../core/domain-error.ts';
-import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import { judgeCorrected, type VerdictCorrected } from '../../core/records/taken-out.ts';
 import type { Doubts } from '../../core/records/verdict.ts';
 import { doubtAbout } from '../../islands/engine/doubt.ts';
@@ -18,18 +17,10 @@ import { readNumber } from '../../islands/engine/read-number.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { cementDensityOf } from './cement-density.ts';
 import { foamShare } from './foam-share.ts';
-import { holdsFurther, surfaceDry } from './further.ts';
+import { holdsFurther } from './further.ts';
 import { RECORD_FIELDS, scaleOf } from './record-fields.ts';
+import { NEEDED, weighedBatch } from './weighed-batch.ts';
 
-const NEEDED = [
-  'cement',
-  'water',
-  'foamVolume',
-  'foamDensity',
-  'tare',
-  'full',
-  'vessel',
-] as const satisfies readonly ReadingName[];
 const WEIGHED = [...NEEDED, 'sand', 'foamAdded', 'baseAdded', 'placed', 'leftOver'] as const;
 
 /** A reading as its own box reads it, its ± with it. */
@@ -96,13 +87,10 @@ export function reckon(record: BatchRecord): Reckoned {
   if (missing.length + refused.length > 0) return { ok: false, missing, refused };
   const value = (name: ReadingName) => readingValue(record, name);
   const batch = {
-    ...Object.fromEntries(NEEDED.map((name) => [name, value(name)])),
-    ...surfaceDry(value('water') ?? 0, value('sand') ?? 0, record.kept),
-    foamAdded: value('foamAdded') ?? 0,
-    baseAdded: value('baseAdded') ?? 0,
+    ...weighedBatch(value, record.kept),
     placed: value('placed'),
     leftOver: value('leftOver'),
-  } as unknown as BatchWeighed;
+  };
   const cementDensity = cementDensityOf(record);
   const u: Doubts = Object.fromEntries(read.map(([name, it]) => [name, doubtAbout(it)]));
   try {

@@ -1,5 +1,5 @@
 import { readingValue } from '../../bench/records/reading-value.ts';
-import type { Stage } from '../../bench/records/readings.ts';
+import type { ReadingName, Stage } from '../../bench/records/readings.ts';
 import { type BatchRecord, type Correction, stageOf } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { ADDED_FOAM, DENSITY } from './amounts.ts';
@@ -69,14 +69,17 @@ export function belowTare(
   return `${label}: read ${mass(full)}; it must be more than the bucket weighs empty, ${mass(tare)}.`;
 }
 
-/** Wet density as weighed last, kg/m³, when bucket, tare and volume are written down. */
-export function weighedDensity(record: BatchRecord): number | undefined {
-  const [tare, full, vessel] = (['tare', 'full', 'vessel'] as const).map((name) =>
-    readingValue(record, name),
-  );
-  if (tare === undefined || full === undefined || !vessel || full <= tare) return undefined;
-  return (full - tare) / vessel;
+/** The wet density of the blend, kg/m³; undefined until its bucket is weighed and can be true. */
+export function blendDensity(at: (name: ReadingName) => number | undefined): number | undefined {
+  const [tare, full, vessel] = [at('tare'), at('full'), at('vessel')];
+  return tare !== undefined && full !== undefined && full > tare && vessel
+    ? (full - tare) / vessel
+    : undefined;
 }
+
+/** The same of a batch, as weighed last. */
+export const weighedDensity = (record: BatchRecord): number | undefined =>
+  blendDensity((name) => readingValue(record, name));
 
 /** Wet density as first weighed, kg/m³: what the plan came to, before any correction mended it; undefined: not known. */
 export const landedDensity = (record: BatchRecord): number | undefined =>

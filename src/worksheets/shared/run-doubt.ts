@@ -5,10 +5,10 @@ import { stiffDoubt } from '../mix/mix-doubts.ts';
 import { DENSITY, LITRES } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { hasRoom } from './correction-advice.ts';
+import { blendDensity } from './record-words.ts';
 import { baseIn, foamWanted, massIn, otherMass, outOf } from './run-base.ts';
 import { foamDoubt } from './run-foam-doubt.ts';
 import type { RunReadings } from './run-readings.ts';
-import { blendDensity } from './run-weighings.ts';
 
 /** Foam put in that is off what is wanted by more than this share was measured or typed wrong. A choice. */
 const ANOTHER_AMOUNT = 0.5;
@@ -106,7 +106,7 @@ export function placedDoubt(
 ): Judgement | undefined {
   const { at } = readings;
   const [base, went] = [baseIn(readings, plan), massIn(readings, plan, say)];
-  const density = blendDensity(readings) ?? at('planned') ?? plan?.wetDensity;
+  const density = blendDensity(at) ?? at('planned') ?? plan?.wetDensity;
   if (!base || went === undefined || !density) return undefined;
   if (plan?.example && base.weighed !== 'all') return undefined;
   const out = (at('placed') ?? 0) * density + (at('leftOver') ?? 0);

@@ -1,14 +1,11 @@
 import { judgeCorrected } from '../../core/records/taken-out.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DENSITY } from './amounts.ts';
-import { holdsFurther, surfaceDry } from './further.ts';
+import { holdsFurther } from './further.ts';
 import { ifAllowed } from './lazy.ts';
 import type { RunReadings } from './run-readings.ts';
+import { NEEDED, weighedBatch } from './weighed-batch.ts';
 
-const WEIGHED = [
-  ...(['cement', 'water', 'foamVolume', 'foamDensity'] as const),
-  ...(['tare', 'full', 'vessel'] as const),
-];
 const MAY_BE_NONE = ['sand', 'foamAdded', 'baseAdded'] as const;
 
 /**
@@ -20,19 +17,13 @@ export function gasDoubt(
   { at, pm, cementDensity, corrections, kept }: RunReadings,
   say: Say,
 ): string | undefined {
-  if (holdsFurther(kept) || WEIGHED.some((name) => at(name) === undefined)) return undefined;
-  const read = [...WEIGHED, ...MAY_BE_NONE.filter((name) => at(name) !== undefined)];
-  const of = (what: (name: (typeof read)[number]) => number | undefined) =>
-    Object.fromEntries(read.map((name) => [name, what(name)]));
-  const none = Object.fromEntries(MAY_BE_NONE.map((name) => [name, 0]));
-  const cement = cementDensity && { cementDensity };
+  if (holdsFurther(kept) || NEEDED.some((name) => at(name) === undefined)) return undefined;
+  const read = [...NEEDED, ...MAY_BE_NONE.filter((name) => at(name) !== undefined)];
   // Beside a ± that nobody knows nothing is light beyond it.
   if (read.some((name) => pm(name) === Number.POSITIVE_INFINITY)) return undefined;
-  const batch = {
-    ...{ ...none, ...of(at), ...cement },
-    ...surfaceDry(at('water')!, at('sand') ?? 0, kept),
-  } as unknown as Parameters<typeof judgeCorrected>[0];
-  const found = ifAllowed(() => judgeCorrected(batch, of(pm), corrections));
+  const batch = { ...weighedBatch(at, kept), ...(cementDensity && { cementDensity }) };
+  const doubts = Object.fromEntries(read.map((name) => [name, pm(name)]));
+  const found = ifAllowed(() => judgeCorrected(batch, doubts, corrections));
   if (found?.finding !== 'more-air-than-foam') return undefined;
   return `Weigh again before anything is added or placed. Had every bubble of the foam lived, it would weigh ${say(found.planned, 'density', { units: DENSITY })}, and this is lighter: a reading is wrong, or the paddle drew air in. Strike the bucket full, and look at the foam you put in.`;
 }

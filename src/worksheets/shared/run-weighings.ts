@@ -1,3 +1,4 @@
+import { READINGS } from '../../bench/records/readings.ts';
 import { DomainError } from '../../core/domain-error.ts';
 import { foamDensity } from '../../core/foam/density.ts';
 import type { NumberReading } from '../../islands/engine/reading.ts';
@@ -7,16 +8,8 @@ import { densityDoubt } from './density-doubt.ts';
 import { belowTare } from './record-words.ts';
 import type { RunReadings } from './run-readings.ts';
 
-/** Lighter foam than a foam density may be, kg/m³: a slip, not a foam. The bound of the field. */
-const LEAST_FOAM = 5;
-
-/** The wet density of the blend, kg/m³; undefined until its bucket is weighed and can be true. */
-export function blendDensity({ at }: RunReadings): number | undefined {
-  const [tare, full, vessel] = [at('tare'), at('full'), at('vessel')];
-  return tare !== undefined && full !== undefined && full > tare && vessel
-    ? (full - tare) / vessel
-    : undefined;
-}
+/** Lighter foam than its field takes, kg/m³: a slip, not a foam. */
+const LEAST_FOAM = READINGS.foamDensity.from;
 
 /** What a bucket full of foam comes to: its density and the ± of that, kg/m³, or what is wrong with the weighing. */
 export interface FoamWeighed {
