@@ -247,7 +247,6 @@ export default worksheet({
     ovenDryDensity: 'dry',
     strength: 'results',
     coefficient: 'cement',
-    results: 'results',
   },
   keeps: { low28: 'curing.strength28' },
   // Where the results show none of their own, the cement's counts everywhere.

@@ -168,7 +168,6 @@ export default worksheet({
     };
   },
   notes: () => [COVERED],
-  blames: { horizontal: 'horizontal' },
   folded: 'What the method leaves out, and setting down',
   working: [
     {

@@ -173,9 +173,7 @@ export default worksheet({
     pasteStops: 'airStops',
     found: 'traverse',
     chord: 'chords',
-    chords: 'chords',
     bins: 'chords',
-    voids: 'voids',
     width: 'chords',
   },
   working: [

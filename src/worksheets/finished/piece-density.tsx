@@ -211,8 +211,6 @@ export default worksheet({
     dry: 'weighings',
     moist: 'weighings',
     time: 'weighings',
-    mass: 'mass',
-    weighings: 'weighings',
   },
   folded: 'The water and the film',
   keeps: { dry: 'part.dryDensity' },

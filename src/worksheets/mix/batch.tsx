@@ -80,7 +80,6 @@ export default worksheet({
     least: 'leastLoads',
     waterToAdd: 'moisture',
     surfaceDry: 'sandCement',
-    fillerRatio: 'fillerRatio',
     portland: 'slag',
   },
   keeps: {

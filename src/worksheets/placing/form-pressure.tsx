@@ -195,7 +195,7 @@ export default worksheet({
     'rows-in-order': () => 'The upper row must stand above the lower one.',
   },
   folded: 'The panel’s wood, its limits, and the clamps',
-  blames: { coreMass: 'coreMass', mass: 'coreMass', height: 'depth', upper: 'below' },
+  blames: { mass: 'coreMass', height: 'depth', upper: 'below' },
   working: [
     {
       tex: String.raw`p = \rho\,g\,h \qquad R = \tfrac12\,\rho\,g\,h^2\,b \quad\text{at}\quad \tfrac{h}{3}`,

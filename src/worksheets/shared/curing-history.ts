@@ -193,8 +193,6 @@ export function historyNotes(known: Known, what: string, reached?: number): read
 export const historyBlames = {
   time: 'readings',
   temperature: ['steady', 'days', 'readings'],
-  days: 'days',
-  forecast: 'forecast',
 } as const;
 
 /** The ends of the temperatures, said and kept alike by every worksheet that counts age. */

@@ -158,7 +158,7 @@ export default worksheet({
     'The alkalinity and pH stay as they were: only the partner of the bicarbonate changes. A conductivity meter sees hardly any difference.',
     'Brine from the regeneration does not belong in any mix, and not on a bed of plants.',
   ],
-  blames: { capacity: 'resin', leaves: 'leaves' },
+  blames: { capacity: 'resin' },
   refusals: BRINE_REFUSAL,
   working: [
     {
