@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Entries, KeptResults } from '../../src/bench/entries.ts';
 import { ageFactor } from '../../src/core/curing/age-factor.ts';
-import { DAY, ICE_POINT } from '../../src/core/curing/units.ts';
+import { DAY, ICE_POINT } from '../../src/core/quantity/constants.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';

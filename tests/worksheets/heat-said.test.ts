@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { DAY } from '../../src/core/curing/units.ts';
+import { DAY } from '../../src/core/quantity/constants.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, test, vi } from 'vitest';
 import type { Entry } from '../../src/bench/entries.ts';
-import { celsius, HOUR } from '../../src/core/curing/units.ts';
+import { celsius } from '../../src/core/curing/units.ts';
+import { HOUR } from '../../src/core/quantity/constants.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';

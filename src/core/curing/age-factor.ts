@@ -1,8 +1,8 @@
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
-import { GAS_CONSTANT } from '../quantity/constants.ts';
+import { GAS_CONSTANT, ICE_POINT } from '../quantity/constants.ts';
 import { demandTemperature } from './bounds.ts';
-import { celsius, ICE_POINT } from './units.ts';
+import { celsius } from './units.ts';
 
 /** Reference temperature of European practice, K: 20 °C. @source fhp-1977 from memory */
 export const REFERENCE_TEMPERATURE = ICE_POINT + 20;

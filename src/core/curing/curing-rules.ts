@@ -1,6 +1,6 @@
+import { DAY, HOUR, ICE_POINT } from '../quantity/constants.ts';
 import { justUnder, SLIVER } from '../quantity/dust.ts';
 import { demandTemperature } from './bounds.ts';
-import { DAY, HOUR, ICE_POINT } from './units.ts';
 
 /**
  * How quickly a concrete gains strength, by the ratio of its mean 2-day to its 28-day strength: rapid from 0.50, medium

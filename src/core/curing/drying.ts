@@ -1,7 +1,7 @@
 import { demand } from '../domain-error.ts';
 import { EQUILIBRIUM_MOISTURE } from '../finished/moisture.ts';
+import { DAY } from '../quantity/constants.ts';
 import { demandNotNegative, demandPositive } from './bounds.ts';
-import { DAY } from './units.ts';
 
 /** Depth to which screed practice asks one day a millimetre, m. @source bs-8204 */
 const FAST_DEPTH = 0.05;

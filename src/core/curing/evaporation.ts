@@ -1,15 +1,9 @@
 import { saturationPressureUno } from '../air/saturation.ts';
 import { demand } from '../domain-error.ts';
 import { type Note, outsideRange } from '../note.ts';
+import { HOUR, ICE_POINT } from '../quantity/constants.ts';
 import { demandNotNegative, demandPositive } from './bounds.ts';
-import {
-  celsius,
-  fahrenheit,
-  HOUR,
-  ICE_POINT,
-  MILE_PER_HOUR,
-  POUND_PER_SQUARE_FOOT_HOUR,
-} from './units.ts';
+import { celsius, fahrenheit, MILE_PER_HOUR, POUND_PER_SQUARE_FOOT_HOUR } from './units.ts';
 
 /** Loss at which to take care, kg/(m²·s): 0.5 kg/(m²·h). @source fhwa-curing-2006 chapter 5 */
 export const CAUTION_RATE = 0.5 / HOUR;

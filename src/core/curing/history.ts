@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
+import { DAY, HOUR } from '../quantity/constants.ts';
 import { demandPositive, demandTemperature } from './bounds.ts';
-import { DAY, HOUR } from './units.ts';
 
 /** Temperature over time, straight lines between readings. */
 export interface TemperatureHistory {

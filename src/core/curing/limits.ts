@@ -1,4 +1,4 @@
-import { HOUR, ICE_POINT } from './units.ts';
+import { HOUR, ICE_POINT } from '../quantity/constants.ts';
 
 /** The last digit of a reading in °F, K: no limit is passed by it. */
 const DIGIT = 1e-6;

@@ -1,5 +1,4 @@
-import { DAY, HOUR } from '../quantity/constants.ts';
-import { ICE_POINT } from './units.ts';
+import { DAY, HOUR, ICE_POINT } from '../quantity/constants.ts';
 
 export type Scale = 'celsius' | 'fahrenheit' | 'kelvin';
 /** What stands first in a date. */

@@ -1,6 +1,6 @@
+import { DAY, HOUR } from '../quantity/constants.ts';
 import { type Gap, type TemperatureHistory, temperatureHistory } from './history.ts';
 import type { LogProblem } from './log.ts';
-import { DAY, HOUR } from './units.ts';
 
 /** A stretch this many times the usual interval is a gap. Common practice, no source. @source common-practice */
 export const GAP_INTERVALS = 3;

@@ -1,3 +1,4 @@
+import { ICE_POINT } from '../quantity/constants.ts';
 import type { TemperatureHistory } from './history.ts';
 import {
   type DateOrder,
@@ -15,7 +16,6 @@ import {
   toHistory,
 } from './log-order.ts';
 import { kelvinIn, type Survey, surveyLog, temperatureText, timeText } from './log-survey.ts';
-import { ICE_POINT } from './units.ts';
 
 type LogCode =
   | 'heading'

@@ -1,8 +1,8 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { ICE_POINT } from '../quantity/constants.ts';
 import { demandNotNegative, demandPositive, demandTemperature } from './bounds.ts';
 import { SPECIFIC_HEAT } from './heat/thermal-properties.ts';
-import { ICE_POINT } from './units.ts';
 
 /** Heat to melt ice, J/kg. @source ice-heat */
 const LATENT_HEAT = 333_550;

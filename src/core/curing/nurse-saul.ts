@@ -1,6 +1,6 @@
+import { HOUR, ICE_POINT } from '../quantity/constants.ts';
 import { demandPositive, demandTemperature } from './bounds.ts';
 import type { TemperatureHistory } from './history.ts';
-import { HOUR, ICE_POINT } from './units.ts';
 
 /** Traditional datum, K: −10 °C. @source nurse-saul from memory */
 export const NURSE_SAUL_DATUM = ICE_POINT - 10;

@@ -1,4 +1,5 @@
 import type { Note } from '../note.ts';
+import { DAY } from '../quantity/constants.ts';
 import type { AgeLaw } from './age-factor.ts';
 import {
   DIN_COLD,
@@ -14,7 +15,6 @@ import {
 import { timeToReachAge } from './equivalent-age.ts';
 import { type TemperatureHistory, temperatureAt } from './history.ts';
 import { ageForShare } from './strength-growth.ts';
-import { DAY } from './units.ts';
 
 export interface PlanEntry {
   readonly rule:

@@ -1,9 +1,9 @@
 import { demand } from '../domain-error.ts';
 import type { Note } from '../note.ts';
+import { HOUR } from '../quantity/constants.ts';
 import { studentT } from '../uncertainty/student-t.ts';
 import { demandPositive } from './bounds.ts';
 import { type Band, MOST_GROWTH, REFERENCE_AGE, strengthShare } from './strength-growth.ts';
-import { HOUR } from './units.ts';
 
 /** Youngest result taken, s: before it nothing has set. Common practice, no source. @source common-practice */
 const YOUNGEST = HOUR;

@@ -1,6 +1,6 @@
 import { demand } from '../domain-error.ts';
+import { DAY } from '../quantity/constants.ts';
 import { demandNotNegative, demandPositive } from './bounds.ts';
-import { DAY } from './units.ts';
 
 /** Strength classes of common cement. */
 export type CementClass = '32.5N' | '32.5R' | '42.5N' | '42.5R' | '52.5N' | '52.5R';

@@ -1,4 +1,4 @@
-import { DAY, FOOT, HOUR, ICE_POINT, POUND } from '../quantity/constants.ts';
+import { FOOT, HOUR, ICE_POINT, POUND } from '../quantity/constants.ts';
 
 /** One mile an hour in m/s, exact. @source nist-sp-811 */
 export const MILE_PER_HOUR = (5280 * FOOT) / HOUR;
@@ -15,5 +15,3 @@ export function celsius(kelvin: number): number {
 export function fahrenheit(kelvin: number): number {
   return celsius(kelvin) * 1.8 + 32;
 }
-
-export { DAY, HOUR, ICE_POINT };

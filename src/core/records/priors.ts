@@ -1,4 +1,4 @@
-import { DAY } from '../curing/units.ts';
+import { DAY } from '../quantity/constants.ts';
 import type { Learned, Prior } from './learn.ts';
 
 /** Each assumed value counts as one batch, its spread as three: soon outvoted. @source common-practice */

@@ -3,7 +3,7 @@ import { ACI_COLD, DIN_COLD, type GainClass } from '../../core/curing/curing-rul
 import { extremesOf } from '../../core/curing/history.ts';
 import { FREEZES_AT, tooHotToCure } from '../../core/curing/limits.ts';
 import { curingPlan, type PlanEntry } from '../../core/curing/plan.ts';
-import { DAY } from '../../core/curing/units.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { choice } from '../../islands/fields.ts';

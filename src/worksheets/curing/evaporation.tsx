@@ -10,7 +10,8 @@ import {
 } from '../../core/curing/evaporation.ts';
 import { evaporationMeasures } from '../../core/curing/evaporation-measures.ts';
 import { COLDEST_CURE, FREEZES_AT, tooColdToCure } from '../../core/curing/limits.ts';
-import { fahrenheit, HOUR, MILE_PER_HOUR } from '../../core/curing/units.ts';
+import { fahrenheit, MILE_PER_HOUR } from '../../core/curing/units.ts';
+import { HOUR } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';

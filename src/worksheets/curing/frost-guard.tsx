@@ -15,7 +15,7 @@ import {
   tooColdToCure,
 } from '../../core/curing/limits.ts';
 import { type Coefficients, leastShare } from '../../core/curing/strength-growth.ts';
-import { DAY, HOUR } from '../../core/curing/units.ts';
+import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { lawOf } from '../shared/age-laws.ts';
@@ -23,7 +23,6 @@ import { DAYS, HOURS, MPA } from '../shared/amounts.ts';
 import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
 import { temperatureFields } from '../shared/curing-fields.ts';
 import {
-  AHEAD,
   COLDEST,
   freezesWords,
   historyBlames,
@@ -39,6 +38,7 @@ import { FrostChart } from '../shared/FrostChart.tsx';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { saidApart } from '../shared/said-apart.ts';
+import { AHEAD } from '../shared/since.ts';
 import { strongCubes } from '../shared/strong-cubes.ts';
 
 /** Each that the cement may have, and that of the reader's own results. */

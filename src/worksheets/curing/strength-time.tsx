@@ -6,9 +6,9 @@ import {
   strengthAbout,
 } from '../../core/curing/strength-fit.ts';
 import { grownBand, REFERENCE_AGE, strengthShare } from '../../core/curing/strength-growth.ts';
-import { HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
+import { HOUR } from '../../core/quantity/constants.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';

@@ -8,7 +8,7 @@ import { ageAt, timeToReachAge } from '../../core/curing/equivalent-age.ts';
 import { extremesOf, type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import { ASTM_DATUM, NURSE_SAUL_DATUM, nurseSaul } from '../../core/curing/nurse-saul.ts';
-import { DAY, HOUR } from '../../core/curing/units.ts';
+import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { AgeCharts } from '../shared/AgeCharts.tsx';
@@ -16,7 +16,6 @@ import { LAWS, lawOf } from '../shared/age-laws.ts';
 import { DAYS, HOURS } from '../shared/amounts.ts';
 import { temperatureFields } from '../shared/curing-fields.ts';
 import {
-  AHEAD,
   COLDEST,
   freezesWords,
   historyBlames,
@@ -31,7 +30,7 @@ import { historyRefusals } from '../shared/days.ts';
 import { heatDoubt, oneText } from '../shared/heat-doubt.ts';
 import { KEPT_EXTREMES } from '../shared/kept-extremes.ts';
 import { clockAfter, momentInWords } from '../shared/moments.ts';
-import { SINCE_CASTING } from '../shared/since.ts';
+import { AHEAD, SINCE_CASTING } from '../shared/since.ts';
 
 /** The part of a history before a moment, s. */
 function cutAt({ times, temperatures, gaps }: TemperatureHistory, end: number): TemperatureHistory {

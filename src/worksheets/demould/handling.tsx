@@ -11,9 +11,10 @@ import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
 import { WAYS } from '../shared/handling-fields.ts';
 import { tooOld } from '../shared/paces.ts';
-import { JERK, WITHIN } from '../shared/part-fields.ts';
+import { JERK } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { saidApart } from '../shared/said-apart.ts';
+import { AHEAD } from '../shared/since.ts';
 import { strongBars } from '../shared/strong-bars.ts';
 import { MOST_FOR_ONE, tooHeavy } from '../shared/too-heavy.ts';
 import { youngWords } from '../shared/young-words.ts';
@@ -26,7 +27,7 @@ function waitWords(
   say: Say,
 ): string {
   if (ofBars) return 'Hold it better, or wait and break bars again.';
-  if (enough === undefined || enough > WITHIN)
+  if (enough === undefined || enough > AHEAD)
     return 'Hold it better: at the low end of its strength two months of waiting are not enough.';
   const days = (time: number) =>
     say((Math.ceil(justUnder((10 * time) / DAY, SLIVER)) / 10) * DAY, 'time', {

@@ -1,10 +1,10 @@
 import { ageBetween } from '../../core/curing/age-between.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { type Band, grownBand } from '../../core/curing/strength-growth.ts';
-import { ICE_POINT } from '../../core/curing/units.ts';
 import { strengthAfterBars } from '../../core/demould/strength-after-bars.ts';
 import { type StripWindow, stripWindow } from '../../core/demould/strip-window.ts';
 import { demand } from '../../core/domain-error.ts';
+import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { justUnder } from '../../core/quantity/dust.ts';
 import { number, type Values } from '../../islands/fields.ts';
 import { DAYS, KPA, PERCENT } from '../shared/amounts.ts';
@@ -21,11 +21,10 @@ import {
   dryDensity,
   JERK,
   strengthFrom,
-  WITHIN,
   wetDensity,
 } from '../shared/part-fields.ts';
 import { flexuralAt28Days } from '../shared/part-strength.ts';
-import { SINCE_CASTING } from '../shared/since.ts';
+import { AHEAD, SINCE_CASTING } from '../shared/since.ts';
 
 const temperature = (
   label: string,
@@ -142,7 +141,7 @@ export function stripEstimate(v: Values<typeof stripFields>) {
   };
   const strength = v.strengthFrom === 'bars' ? byBars() : byDensity();
   const stress = { low: v.stress, high: v.stress * (1 + v.worse) };
-  const found = stripWindow({ stress, strength, age: ages, share: v.share, within: WITHIN });
+  const found = stripWindow({ stress, strength, age: ages, share: v.share, within: AHEAD });
   const window = frozen ? noWindow(found) : untilFrost(found, frost);
   return { window, strength, pace, cold, warm, frost, thawed, frozen, age, stress };
 }

@@ -1,17 +1,18 @@
 import { ACTIVATION_ENERGY_ASTM } from '../../core/curing/age-factor.ts';
 import { EARLIEST_ADJUSTED_AGE, tooColdToCure } from '../../core/curing/limits.ts';
 import type { Band } from '../../core/curing/strength-growth.ts';
-import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import type { Note } from '../../core/note.ts';
+import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
 import { barsDoubt } from '../shared/bars-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { LearnedNote } from '../shared/LearnedNote.tsx';
-import { JERK, WITHIN } from '../shared/part-fields.ts';
+import { JERK } from '../shared/part-fields.ts';
 import { WEAKER } from '../shared/part-strength.ts';
 import { StripPlot } from '../shared/StripPlot.tsx';
+import { AHEAD } from '../shared/since.ts';
 import { strongBars } from '../shared/strong-bars.ts';
 import { stripEstimate, stripFields, timesOfAges } from './strip-estimate.ts';
 
@@ -76,7 +77,7 @@ export default worksheet({
     beyond: {
       label: 'It may still not bear this after',
       kind: 'time',
-      of: (r) => (r.window.latest === undefined && !r.frost && !r.frozen ? WITHIN : undefined),
+      of: (r) => (r.window.latest === undefined && !r.frost && !r.frozen ? AHEAD : undefined),
       units: DAYS,
       significant: 2,
       answer: true,
@@ -266,7 +267,7 @@ export default worksheet({
     return (
       <>
         <StripPlot
-          until={Math.min(result.frost ?? WITHIN, WITHIN, Math.max(LEAST_SHOWN, shown))}
+          until={Math.min(result.frost ?? AHEAD, AHEAD, Math.max(LEAST_SHOWN, shown))}
           usable={(time) => {
             const { low, high } = result.strength(time);
             return [low * values.share, high * values.share];

@@ -1,4 +1,3 @@
-import { ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import {
   CONSTANT_MASS_SHARE,
@@ -14,6 +13,7 @@ import {
 } from '../../core/finished/piece-density.ts';
 import { POSSIBLE_DENSITY } from '../../core/finished/possible-density.ts';
 import { wholeOnes } from '../../core/mix/whole.ts';
+import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { waterDensity } from '../../core/water/density.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';

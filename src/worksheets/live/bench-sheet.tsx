@@ -1,4 +1,5 @@
 import type { Entries, KeptResults, System } from '../../bench/entries.ts';
+import { COLDEST_CURE } from '../../core/curing/limits.ts';
 import type { Answered } from '../../islands/engine/answer.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useEntries, useKept, useUnits } from '../../islands/hooks.ts';
@@ -197,7 +198,8 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           again. Wash up in a tub, not at a drain.
         </li>
         <li>
-          Keep damp and above {say(278.15, 'temperature', { decimals: 0 })}. Test before you strip.
+          Keep damp and above {say(COLDEST_CURE, 'temperature', { decimals: 0 })}. Test before you
+          strip.
         </li>
       </ol>
       <p class="sheet-cautions">

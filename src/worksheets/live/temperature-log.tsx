@@ -2,7 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { arrived } from '../../bench/arrived.ts';
 import { enter } from '../../bench/store.ts';
 import type { TemperatureLog } from '../../core/curing/log.ts';
-import { DAY } from '../../core/curing/units.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';

@@ -1,5 +1,5 @@
 import { type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
-import { DAY, ICE_POINT } from '../../core/curing/units.ts';
+import { DAY, ICE_POINT } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';

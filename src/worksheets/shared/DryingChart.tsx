@@ -1,5 +1,5 @@
 import { DIFFUSIVITY_DOUBT, type diffusionDryingTime } from '../../core/curing/drying.ts';
-import { DAY } from '../../core/curing/units.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Curve, Level, Plot } from '../../islands/plots/Plot.tsx';
 import { DAYS, PERCENT } from './amounts.ts';

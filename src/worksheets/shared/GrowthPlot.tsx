@@ -1,4 +1,4 @@
-import { DAY } from '../../core/curing/units.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Band, Curve, Plot } from '../../islands/plots/Plot.tsx';

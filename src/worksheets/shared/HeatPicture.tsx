@@ -1,7 +1,7 @@
 import type { HeatRun } from '../../core/curing/heat/conduction.ts';
 import { type HeatInside, readerAt } from '../../core/curing/heat/inside.ts';
 import { firstAfter } from '../../core/curing/history.ts';
-import { DAY } from '../../core/curing/units.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';

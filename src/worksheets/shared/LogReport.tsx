@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { LogQuestion, TemperatureLog } from '../../core/curing/log.ts';
 import type { DateOrder } from '../../core/curing/log-cells.ts';
-import { DAY, HOUR } from '../../core/curing/units.ts';
+import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { rowsInWords } from './log-words.ts';
 import type { Answers } from './logger-file.ts';
 

@@ -10,15 +10,13 @@ import {
 import { FREEZES_AT } from '../../core/curing/limits.ts';
 import type { LogProblem } from '../../core/curing/log.ts';
 import { GAP_INTERVALS, putInOrder, type Reading } from '../../core/curing/log-order.ts';
-import { DAY, HOUR, ICE_POINT } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
+import { DAY, HOUR, ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { timeOfDay } from './days.ts';
 import { KEPT_FROST } from './kept-extremes.ts';
 import { momentInWords, roundMoment } from './moments.ts';
-
-/** How far ahead a forecast is carried, s: what is not reached in two months is not waited for. */
-export const AHEAD = 60 * DAY;
+import { AHEAD } from './since.ts';
 
 interface Extremes {
   readonly coldest: number;

@@ -16,9 +16,9 @@ import {
 import { type HeatInside, heatInside, type Part } from '../../core/curing/heat/inside.ts';
 import { mostFreshConductivity } from '../../core/curing/heat/thermal-properties.ts';
 import { dailyHistory } from '../../core/curing/history.ts';
-import { DAY, HOUR } from '../../core/curing/units.ts';
 import { demand } from '../../core/domain-error.ts';
 import { type Conductivity, valoreConductivity } from '../../core/finished/valore.ts';
+import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import type { Values } from '../../islands/fields.ts';
 import type { heatFields } from '../curing/heat-fields.ts';
 import { cubicMetre } from './cubic-metre.ts';

@@ -1,5 +1,5 @@
 import { PEAK_LIMIT, tooHotToCure } from '../../core/curing/limits.ts';
-import { ICE_POINT } from '../../core/curing/units.ts';
+import { ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 

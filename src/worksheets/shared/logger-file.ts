@@ -8,7 +8,8 @@ import type { DateOrder, Scale } from '../../core/curing/log-cells.ts';
 import { GAP_INTERVALS } from '../../core/curing/log-order.ts';
 import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
-import { celsius, DAY, HOUR } from '../../core/curing/units.ts';
+import { celsius } from '../../core/curing/units.ts';
+import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { SYMBOLS, unreadRows, WAITS } from './log-words.ts';
 

@@ -1,10 +1,6 @@
-import { DAY } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { DAYS, DENSITY, KPA, MM } from './amounts.ts';
 import { SINCE_CASTING } from './since.ts';
-
-/** What is not strong enough in two months is not waited for, s. */
-export const WITHIN = 60 * DAY;
 
 /** The volume left out of the form, while anything is. */
 const cores = 'part.cores';

@@ -3,7 +3,7 @@ import { readingValue } from '../../bench/records/reading-value.ts';
 import { READINGS } from '../../bench/records/readings.ts';
 import { type BatchRecord, filled } from '../../bench/records/record.ts';
 import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
-import { ICE_POINT } from '../../core/curing/units.ts';
+import { ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { DENSITY, HOURS, PERCENT } from './amounts.ts';

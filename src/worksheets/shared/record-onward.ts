@@ -1,7 +1,7 @@
 import type { Entries, Entry } from '../../bench/entries.ts';
 import { type BatchRecord, today } from '../../bench/records/record.ts';
 import { $entries } from '../../bench/store.ts';
-import { DAY, HOUR } from '../../core/curing/units.ts';
+import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';

@@ -1,8 +1,8 @@
 import { readingValue } from '../../bench/records/reading-value.ts';
 import type { BatchRecord } from '../../bench/records/record.ts';
-import { DAY } from '../../core/curing/units.ts';
 import { flexuralFromCompressive } from '../../core/finished/flexural.ts';
 import { strengthBand } from '../../core/finished/strength-band.ts';
+import { DAY } from '../../core/quantity/constants.ts';
 import { driedDensity } from './record-numbers.ts';
 import { weighedDensity } from './record-words.ts';
 

@@ -5,7 +5,7 @@ import { ONE_FREEZE_STRENGTH, REPEATED_FREEZE_STRENGTH } from '../../../src/core
 import { temperatureHistory } from '../../../src/core/curing/history.ts';
 import { nurseSaul, plowmanShare } from '../../../src/core/curing/nurse-saul.ts';
 import * as growth from '../../../src/core/curing/strength-growth.ts';
-import { DAY, HOUR, ICE_POINT } from '../../../src/core/curing/units.ts';
+import { DAY, HOUR, ICE_POINT } from '../../../src/core/quantity/constants.ts';
 import { type Answers, answer } from '../answer.ts';
 
 /** A history of stretches at constant temperature: days and degrees Celsius, jumping between them. */

@@ -4,7 +4,7 @@ import * as evaporation from '../../../src/core/curing/evaporation.ts';
 import { mixTemperature } from '../../../src/core/curing/mix-temperature.ts';
 import { type SabinCement, sabinSet } from '../../../src/core/curing/set-by-water.ts';
 import { thirdRuleFactor } from '../../../src/core/curing/third-rule.ts';
-import { ICE_POINT } from '../../../src/core/curing/units.ts';
+import { ICE_POINT } from '../../../src/core/quantity/constants.ts';
 import { type Answers, answer } from '../answer.ts';
 
 const weather = {

@@ -6,7 +6,7 @@ import {
   freshHeatCapacity,
   SPECIFIC_HEAT,
 } from '../../../src/core/curing/heat/thermal-properties.ts';
-import { ICE_POINT } from '../../../src/core/curing/units.ts';
+import { ICE_POINT } from '../../../src/core/quantity/constants.ts';
 import { type Answers, answer } from '../answer.ts';
 import { convectiveSlab, heldSlab } from './slabs.ts';
 

@@ -1,6 +1,6 @@
 import { demand } from '../../domain-error.ts';
+import { HOUR, ICE_POINT } from '../../quantity/constants.ts';
 import { demandNotNegative, demandPositive } from '../bounds.ts';
-import { HOUR, ICE_POINT } from '../units.ts';
 import type { Compounds } from './cement-heat.ts';
 
 /** How a cement hydrates: degree αu·exp[−(τ/te)^β] of its total heat at adjusted age te. */
