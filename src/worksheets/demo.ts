@@ -1,3 +1,5 @@
+import { MOLAR_MASS_CALCIUM_CARBONATE } from '../core/quantity/constants.ts';
+
 /**
  * The demo scenario, invented: the tool-library workshop of a market garden casts twelve insulating
  * slabs to lie under the floor of a potting shed. Every example in the handbook comes from here. In SI.
@@ -8,7 +10,7 @@ export const demo = {
     calcium: 0.095,
     magnesium: 0.018,
     /** Rain butt: 12 mg/L as CaCO₃, in mol/m³. */
-    rain: 12 / 100.0869,
+    rain: 12 / MOLAR_MASS_CALCIUM_CARBONATE,
     temperature: 288.15,
   },
   /** The rest of the mains report: kg/m³ of each ion, alkalinity in eq/m³. */
@@ -21,11 +23,16 @@ export const demo = {
     chloride: 0.042,
     nitrate: 0.02,
     dissolved: 0.4,
-    alkalinity: (2 * 240) / 100.0869,
+    alkalinity: (2 * 240) / MOLAR_MASS_CALCIUM_CARBONATE,
     pH: 7.4,
   },
   /** The rain butt: 4 mg/L calcium and 0.5 mg/L magnesium make its 12 mg/L as CaCO₃. */
-  rainButt: { calcium: 0.004, magnesium: 0.0005, alkalinity: (2 * 10) / 100.0869, pH: 6.8 },
+  rainButt: {
+    calcium: 0.004,
+    magnesium: 0.0005,
+    alkalinity: (2 * 10) / MOLAR_MASS_CALCIUM_CARBONATE,
+    pH: 6.8,
+  },
   /** A dose of dry soap for the page on soap: 8.2 g to a litre of water, about 1:40 of a liquid soap of some 30 % and 1.1 g/cm³. */
   soapDose: 8.2,
   /** A hand softener that holds 5 L of resin. */

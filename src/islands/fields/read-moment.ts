@@ -1,3 +1,5 @@
+import { HOUR, MINUTE } from '../../core/quantity/constants.ts';
+
 const WRITTEN = /^(\d{4})-(\d{2})-(\d{2})[T ](\d{2}):(\d{2})(?::\d{2})?$/;
 
 /**
@@ -19,5 +21,5 @@ export function readMoment(text: string): number | undefined {
   // Date.UTC takes 31 April for 1 May, and the year 26 for 1926.
   if (date.getUTCFullYear() !== year || date.getUTCMonth() + 1 !== month) return undefined;
   if (date.getUTCDate() !== day) return undefined;
-  return date.getTime() / 1000 + hours * 3600 + minutes * 60;
+  return date.getTime() / 1000 + hours * HOUR + minutes * MINUTE;
 }

@@ -1,4 +1,5 @@
 import { standingFoam } from '../../core/foam/standing-foam.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { WIDTH } from '../../islands/plots/scale.ts';
 import { FOAM } from './amounts.ts';
@@ -90,8 +91,8 @@ export function DrainingColumns({ id, title, columns, foamDensity, solutionDensi
       </svg>
       <figcaption>
         {title}. Below each: the time, the share of the liquid drained, and the density of the foam
-        above it in {say.system === 'us' ? 'lb/ft³' : 'g/L'}. The liquid is to scale; the walls are
-        drawn thicker the more the foam still holds.
+        above it in {unitOf('density', FOAM[say.system]).symbol}. The liquid is to scale; the walls
+        are drawn thicker the more the foam still holds.
       </figcaption>
     </figure>
   );

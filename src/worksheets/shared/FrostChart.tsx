@@ -1,9 +1,10 @@
 import { type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { DAY, ICE_POINT } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { DAYS, HOURS, MPA } from './amounts.ts';
+import { DAYS, HOURS, MPA, WARMTH } from './amounts.ts';
 import { spanWords } from './span-words.ts';
 
 const POINTS = 200;
@@ -35,9 +36,9 @@ export function FrostChart({
   until,
   say,
 }: Props) {
-  const us = say.system === 'us';
-  const warmth = (kelvin: number) => toUnit(kelvin, 'temperature', us ? 'degF' : 'degC');
-  const stress = (pascal: number) => toUnit(pascal, 'stress', us ? 'psi' : 'MPa');
+  const [degree, mpa] = [WARMTH[say.system], MPA[say.system]];
+  const warmth = (kelvin: number) => toUnit(kelvin, 'temperature', degree);
+  const stress = (pascal: number) => toUnit(pascal, 'stress', mpa);
   const times = Array.from({ length: POINTS + 1 }, (_, i) => (until * i) / POINTS);
   const kelvins = times.map((t) => temperatureAt(history, t));
   const temperatures: Point[] = times.map((t, i) => [t / DAY, warmth(kelvins[i]!)]);
@@ -64,7 +65,7 @@ export function FrostChart({
         x={[0, until / DAY]}
         y={[low, high]}
         xLabel="days since casting"
-        yLabel={us ? 'temperature, °F' : 'temperature, °C'}
+        yLabel={`temperature, ${unitOf('temperature', degree).symbol}`}
       >
         {(axes) => (
           <>
@@ -80,7 +81,7 @@ export function FrostChart({
           x={[0, until / DAY]}
           y={[0, top]}
           xLabel="days since casting"
-          yLabel={us ? 'strength, psi' : 'strength, MPa'}
+          yLabel={`strength, ${unitOf('stress', mpa).symbol}`}
         >
           {(axes) => (
             <>

@@ -1,5 +1,6 @@
 import { DAY } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Band, Curve, Plot } from '../../islands/plots/Plot.tsx';
 import { DAYS, MPA } from './amounts.ts';
@@ -24,7 +25,7 @@ interface Props {
 
 /** Strength against adjusted age, as a band, with the reader's own results on it. */
 export function GrowthPlot({ at, curve, guessed, results, now, from, say }: Props) {
-  const unit = say.system === 'us' ? 'psi' : 'MPa';
+  const unit = MPA[say.system];
   const inUnit = (pascal: number) => toUnit(pascal, 'stress', unit);
   const end = Math.max(28 * DAY, (now ?? 0) * 1.1, ...results.map(({ age }) => age * 1.05));
   // Closer together where the curve bends.
@@ -53,7 +54,7 @@ export function GrowthPlot({ at, curve, guessed, results, now, from, say }: Prop
       x={[0, end / DAY]}
       y={[0, inUnit(most) * 1.08]}
       xLabel="adjusted age, days at 20&nbsp;°C (68&nbsp;°F)"
-      yLabel={`compressive strength, ${unit}`}
+      yLabel={`compressive strength, ${unitOf('stress', unit).symbol}`}
     >
       {(axes) => (
         <>

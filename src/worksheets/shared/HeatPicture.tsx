@@ -3,10 +3,11 @@ import { type HeatInside, readerAt } from '../../core/curing/heat/inside.ts';
 import { firstAfter } from '../../core/curing/history.ts';
 import { DAY } from '../../core/quantity/constants.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
-import { HOURS, MM } from './amounts.ts';
+import { HOURS, MM, WARMTH } from './amounts.ts';
 
 const LEFT = 50;
 const RIGHT = 14;
@@ -32,8 +33,8 @@ export function HeatPicture({
   readonly say: Say;
 }) {
   const { run, asDry } = found;
-  const unit = say.system === 'us' ? 'degF' : 'degC';
-  const symbol = say.system === 'us' ? '°F' : '°C';
+  const unit = WARMTH[say.system];
+  const { symbol } = unitOf('temperature', unit);
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
   const duration = run.times[run.times.length - 1]!;
   const rows = Array.from({ length: POINTS + 1 }, (_, i) => rowAt(run, i / POINTS));
@@ -185,7 +186,7 @@ function TimeDepth({
       if (t < low) low = t;
       if (t > high) high = t;
     }
-  const unit = say.system === 'us' ? 'degF' : 'degC';
+  const unit = WARMTH[say.system];
   const { start, step } = shadesOf(
     toUnit(low, 'temperature', unit),
     toUnit(high, 'temperature', unit),

@@ -1,13 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import { Axis } from '../../islands/plots/Axis.tsx';
-import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
+import { LETTER, scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
 
 const LEFT = 10;
 const RIGHT = 16;
 const BAR = 20;
 const ROW = 70;
-/** About the width of a letter, to keep names from running into each other. */
-const LETTER = 8.4;
 
 export interface Segment {
   /** What is drawn under the piece: `Ca 237`. */

@@ -1,3 +1,5 @@
+import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import { controlChart } from '../../core/records/control-chart.ts';
 import { learn } from '../../core/records/learn.ts';
 import { PRIORS } from '../../core/records/priors.ts';
@@ -194,8 +196,12 @@ export function PredictedChart({
   readonly say: Say;
 }) {
   const unit = DENSITY[say.system];
-  const factor = unit === 'kg/m3' ? 1 : 1 / 16.018463373960142;
-  const all = landed.flatMap(({ planned, weighed }) => [planned * factor, weighed * factor]);
+  const { symbol } = unitOf('density', unit);
+  const points = landed.map(
+    ({ planned, weighed }) =>
+      [toUnit(planned, 'density', unit), toUnit(weighed, 'density', unit)] as const,
+  );
+  const all = points.flat();
   const [low, high] = [Math.min(...all) * 0.95, Math.max(...all) * 1.05];
   return (
     <Plot
@@ -203,8 +209,8 @@ export function PredictedChart({
       caption="Planned against first weighed. On the line the batch landed; above it, it came out heavy."
       x={[low, high]}
       y={[low, high]}
-      xLabel={`planned, ${unit === 'kg/m3' ? 'kg/m³' : 'lb/ft³'}`}
-      yLabel={`first weighed, ${unit === 'kg/m3' ? 'kg/m³' : 'lb/ft³'}`}
+      xLabel={`planned, ${symbol}`}
+      yLabel={`first weighed, ${symbol}`}
     >
       {(axes) => (
         <>
@@ -212,8 +218,8 @@ export function PredictedChart({
             class="level"
             d={`M${axes.x(low)} ${axes.y(low)}L${axes.x(high)} ${axes.y(high)}`}
           />
-          {landed.map(({ planned, weighed }) => (
-            <Dot axes={axes} at={[planned * factor, weighed * factor]} label="" role={PLAIN} />
+          {points.map((at) => (
+            <Dot axes={axes} at={at} label="" role={PLAIN} />
           ))}
         </>
       )}

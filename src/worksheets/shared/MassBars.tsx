@@ -11,9 +11,6 @@ interface Props {
 }
 
 const LEFT = 108;
-/** Foam is pale in both themes: what stands on it is dark in both. */
-const ON_FOAM = 'fill: #1d2729; stroke: var(--foam)';
-
 /** Masses beside the most that one person is held to lift. */
 export function MassBars({ bars, limit, limitName, say }: Props) {
   const x = scaleLinear([0, Math.max(limit, ...bars.map(([, mass]) => mass)) * 1.12], [LEFT, 408]);
@@ -42,11 +39,10 @@ export function MassBars({ bars, limit, limitName, say }: Props) {
               />
               <path class="level" d={`M${x(limit)} -4v34`} />
               <text
-                class="strong on-layer"
+                class={`strong ${inside && i === 2 ? 'on-foam' : 'on-layer'}`}
                 x={inside ? x(mass) - 6 : x(mass) + 6}
                 y="19"
                 text-anchor={inside ? 'end' : 'start'}
-                style={inside && i === 2 ? ON_FOAM : undefined}
               >
                 {say(mass, 'mass')}
               </text>

@@ -1,6 +1,7 @@
 import { ACTION_RATE, CAUTION_RATE, EVAPORATION_ACCURACY } from '../../core/curing/evaporation.ts';
 import type { MeasureResult } from '../../core/curing/evaporation-measures.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
@@ -73,7 +74,7 @@ export function MeasureBars({
         })}
         <Axis x={x} y={bottom + 2} />
         <text x={WIDTH - 16} y={bottom + 42} text-anchor="end">
-          {say.system === 'us' ? 'lb/(ft²·h)' : 'kg/(m²·h)'}
+          {unitOf('massFlux', unit).symbol}
         </text>
       </svg>
       <figcaption>

@@ -45,11 +45,10 @@ export function ReconcileBars({ found, say }: { readonly found: Reconciled; read
             />
             {x(total) - x(found.airless) > 100 && (
               <text
-                class="on-layer"
+                class="on-foam"
                 x={(x(found.airless) + x(total)) / 2}
                 y={y + 22}
                 text-anchor="middle"
-                style={{ fill: '#1d2729', stroke: 'var(--foam)' }}
               >
                 gas {litres(gas)}
               </text>

@@ -1,6 +1,6 @@
 import { STRENGTH_RELATIONS } from '../../core/finished/strength-band.ts';
 import { WONG_2026 } from '../../core/finished/strength-relations/measured.ts';
-import { PSI } from '../../core/quantity/constants.ts';
+import { POUND_PER_CUBIC_FOOT, PSI } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
@@ -173,5 +173,5 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
 }
 
 const METRIC_TICKS = [400, 800, 1200, 1600].map((d) => [String(d), d] as const);
-const US_TICKS = [20, 40, 60, 80, 100].map((w) => [String(w), w * 16.018463] as const);
+const US_TICKS = [20, 40, 60, 80, 100].map((w) => [String(w), w * POUND_PER_CUBIC_FOOT] as const);
 const label = (value: number) => String(Number(value.toPrecision(2)));

@@ -21,8 +21,6 @@ const STEPS = 24;
 const LEAST_LABEL = 0.045;
 /** Names closer than this run into one another, px. */
 const APART = 17;
-/** Foam is pale in both themes: its name is dark in both. */
-const ON_FOAM = 'fill: #1d2729; stroke: var(--foam)';
 
 /** The volumes of the hardened concrete stacked, against how far the cement has reacted. */
 export function VolumesPlot({
@@ -104,8 +102,7 @@ export function VolumesPlot({
             {names(axes.y).map(({ key, name, y }) => (
               <text
                 key={key}
-                class="on-layer"
-                style={key === 'air' ? ON_FOAM : undefined}
+                class={key === 'air' ? 'on-foam' : 'on-layer'}
                 x={axes.x(labelAt) - 4}
                 y={y + 5}
                 text-anchor="end"

@@ -1,8 +1,10 @@
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
+import { WARMTH } from './amounts.ts';
 
 const LEFT = 18;
 const ROW = 44;
@@ -26,7 +28,7 @@ export function WarmthScale({
   readonly limit: { readonly at: number; readonly label: string };
   readonly say: Say;
 }) {
-  const unit = say.system === 'us' ? 'degF' : 'degC';
+  const unit = WARMTH[say.system];
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
   const low = Math.min(ICE_POINT, ...marks.map(({ at }) => at));
   const high = Math.max(303.15, ...marks.map(({ at }) => at));
@@ -75,7 +77,7 @@ export function WarmthScale({
         <Axis
           x={x}
           y={bottom}
-          named={(tick) => `${tick} ${unit === 'degF' ? '°F' : '°C'}`.replace('-', '\u2212')}
+          named={(tick) => `${tick} ${unitOf('temperature', unit).symbol}`.replace('-', '\u2212')}
         />
       </svg>
       <figcaption>

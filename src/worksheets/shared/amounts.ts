@@ -22,5 +22,7 @@ export const DAYS = { metric: 'd', us: 'd' } as const;
 /** Pressures of air, and stresses: of young foamed concrete tens and hundreds of kilopascals, of hardened megapascals. */
 export const KPA = { metric: 'kPa', us: 'psi' } as const;
 export const MPA = { metric: 'MPa', us: 'psi' } as const;
+/** Temperatures. */
+export const WARMTH = { metric: 'degC', us: 'degF' } as const;
 /** A share as a number, such as a water/cement ratio. */
 export const PLAIN = { metric: '1', us: '1' } as const;

@@ -8,7 +8,7 @@ import type { DateOrder, Scale } from '../../core/curing/log-cells.ts';
 import { GAP_INTERVALS } from '../../core/curing/log-order.ts';
 import { surveyLog } from '../../core/curing/log-survey.ts';
 import { thin } from '../../core/curing/thin.ts';
-import { celsius } from '../../core/curing/units.ts';
+import { celsius, fahrenheit } from '../../core/curing/units.ts';
 import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
 import { SYMBOLS, unreadRows, WAITS } from './log-words.ts';
@@ -247,5 +247,5 @@ export function attachedInWords(log: TemperatureLog, recorded: Recorded | undefi
 
 const hours = (seconds: number) => trimmed((seconds / HOUR).toFixed(seconds > 99 * DAY ? 1 : 3));
 const degrees = (kelvin: number, system: System) =>
-  trimmed(system === 'us' ? (celsius(kelvin) * 1.8 + 32).toFixed(1) : celsius(kelvin).toFixed(2));
+  trimmed(system === 'us' ? fahrenheit(kelvin).toFixed(1) : celsius(kelvin).toFixed(2));
 const trimmed = (number: string) => number.replace(/\.?0+$/, '');
