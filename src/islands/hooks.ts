@@ -21,21 +21,24 @@ export const isUnread = <T extends Entries | KeptResults>(
   keys: readonly string[],
 ): boolean => bench === nothing && differs(store.get(), bench, keys);
 
+/** In ms without a change: then a text is read out, and what is typed in is looked at. */
+const [SETTLES, PAUSE] = [1000, 900];
+
 /** The latest `text`, a while after it last changed; empty until it first changes. */
-export function useSettled(text: string, wait = 1000): string {
+export function useSettled(text: string): string {
   const [settled, settle] = useState('');
   const first = useRef(text);
   useEffect(() => {
     if (text === first.current) return;
     first.current = '';
-    const timer = setTimeout(() => settle(text), wait);
+    const timer = setTimeout(() => settle(text), SETTLES);
     return () => clearTimeout(timer);
-  }, [text, wait]);
+  }, [text]);
   return settled;
 }
 
 /** Remembers which input is being typed in, draws at each key, and forgets it after a pause or when it is left. */
-export function useTyping(pause = 900) {
+export function useTyping() {
   const [typed, setTyped] = useState<{ readonly input: string | undefined }>({ input: undefined });
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const stop = () => {
@@ -46,7 +49,7 @@ export function useTyping(pause = 900) {
   const start = (input: string) => {
     clearTimeout(timer.current);
     setTyped({ input });
-    timer.current = setTimeout(stop, pause);
+    timer.current = setTimeout(stop, PAUSE);
   };
   return { input: typed.input, start, stop };
 }

@@ -9,7 +9,6 @@ export interface Schema {
   readonly enum?: readonly string[];
   readonly pattern?: string;
   readonly maxLength?: number;
-  readonly minLength?: number;
   readonly minimum?: number;
   readonly maximum?: number;
   readonly maxItems?: number;

@@ -171,7 +171,7 @@ export function formatQuantity(
  * @throws {RangeError} when the value is not finite or the kind has no such unit.
  * @source none: another way of writing the same number
  */
-export function formatPlain(si: number, kind: Kind, unitId: string, significant = 6): string {
+export function formatPlain(si: number, kind: Kind, unitId: string, significant: number): string {
   const value = toUnit(si, kind, unitId);
   if (!Number.isFinite(value)) throw new RangeError(`${value} cannot be shown`);
   return String(Number(value.toPrecision(significant)) + 0);

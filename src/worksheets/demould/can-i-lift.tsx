@@ -22,7 +22,6 @@ import {
   changeWords,
   duration,
   liftCells,
-  liftOf,
   MULTIPLIERS,
   methodForm,
   SCOPE_WORDS,
@@ -72,10 +71,9 @@ export default worksheet({
     form: methodForm,
   },
   work: (v) => {
-    const lift = liftOf(v);
-    const start = judgeLift(lift, v.mass, v.form);
+    const start = judgeLift(v, v.mass, v.form);
     const far =
-      v.careful === 'yes' ? { ...lift, horizontal: v.farReach, vertical: v.farHeight } : undefined;
+      v.careful === 'yes' ? { ...v, horizontal: v.farReach, vertical: v.farHeight } : undefined;
     const end = far && judgeLift(far, v.mass, v.form);
     const atEnd = end !== undefined && isHarder(end, start);
     const ruling = atEnd ? end : start;
@@ -85,7 +83,7 @@ export default worksheet({
       atEnd,
       ruling,
       costliest: costliestMultiplier(ruling.multipliers),
-      changes: rankChangesAtEnds(far ? [lift, far] : [lift], v.mass, v.form),
+      changes: rankChangesAtEnds(far ? [v, far] : [v], v.mass, v.form),
       constant: v.form === 'us' ? LOAD_CONSTANT_US : LOAD_CONSTANT_METRIC,
     };
   },

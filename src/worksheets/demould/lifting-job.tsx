@@ -13,7 +13,6 @@ import {
   changeWords,
   duration,
   liftCells,
-  liftOf,
   methodForm,
   shortReach,
   special,
@@ -60,7 +59,7 @@ export default worksheet({
     form: methodForm,
   },
   work: ({ tasks, duration, form }) => {
-    const lifts = tasks.map((task) => ({ mass: task.mass, lift: liftOf({ ...task, duration }) }));
+    const lifts = tasks.map((task) => ({ mass: task.mass, lift: { ...task, duration } }));
     return { ...judgeComposite(lifts, form), best: bestChange(rankJobChanges(lifts, form)) };
   },
   results: {

@@ -89,7 +89,7 @@ export function RunBatch({
   const plan = going.plan ?? onBench;
   const held = plan ? undefined : planHeld(worked(proportion, entries, kept, say), kept, say);
   const joints = plan && !plan.example && jointsPlanned(plan);
-  const awake = useAwake(true);
+  const awake = useAwake();
   const { record } = editor;
   const { step } = going;
   const over = isPast(record, going);
@@ -196,7 +196,7 @@ export function RunBatch({
         <RunCautions cautions={cautions} />
       </div>
       <p class="run-awake">
-        {awake === 'on'
+        {awake
           ? 'The screen stays on.'
           : `The screen may switch itself off${lost ? '' : '; nothing is lost by it'}.`}
         {lost

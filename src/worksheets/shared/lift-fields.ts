@@ -1,5 +1,5 @@
 import type { MultiplierName } from '../../core/demould/lifting-equation/advice.ts';
-import type { Coupling, Duration, Form, Lift } from '../../core/demould/lifting-equation/lift.ts';
+import type { Coupling, Duration, Form } from '../../core/demould/lifting-equation/lift.ts';
 import { NEAREST_REACH } from '../../core/demould/lifting-equation/multipliers.ts';
 import { type JobFacts, outsideScope } from '../../core/demould/lifting-equation/scope.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
@@ -182,22 +182,3 @@ export const SCOPE_WORDS: Readonly<Record<string, string>> = {
   'long-day': 'more than eight hours',
   fast: 'fast, jerking lifts',
 };
-
-/** One lift as core takes it. */
-export const liftOf = (v: {
-  readonly horizontal: number;
-  readonly vertical: number;
-  readonly travel: number;
-  readonly asymmetry: number;
-  readonly perMinute: number;
-  readonly duration: Duration;
-  readonly coupling: Coupling;
-}): Lift => ({
-  horizontal: v.horizontal,
-  vertical: v.vertical,
-  travel: v.travel,
-  asymmetry: v.asymmetry,
-  perMinute: v.perMinute,
-  duration: v.duration,
-  coupling: v.coupling,
-});

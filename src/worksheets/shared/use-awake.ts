@@ -1,15 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 
-export type Awake = 'on' | 'off' | 'unknown';
-
-/** Keeps the screen on while it is shown, where the browser allows it; takes hold again after a pause. */
-export function useAwake(wanted: boolean): Awake {
-  const [state, setState] = useState<Awake>('unknown');
+/** Keeps the screen on while it is shown, where the browser allows it, and says whether it does; takes hold again after a pause. */
+export function useAwake(): boolean {
+  const [on, setOn] = useState(false);
   useEffect(() => {
-    if (!wanted || !('wakeLock' in navigator)) {
-      setState(wanted ? 'unknown' : 'off');
-      return;
-    }
+    if (!('wakeLock' in navigator)) return;
     let held: WakeLockSentinel | undefined;
     let over = false;
     const hold = async () => {
@@ -17,11 +12,11 @@ export function useAwake(wanted: boolean): Awake {
       try {
         held = await navigator.wakeLock.request('screen');
         if (over) await held.release();
-        else setState('on');
-        held.addEventListener('release', () => setState('off'));
+        else setOn(true);
+        held.addEventListener('release', () => setOn(false));
       } catch {
         // A low battery or a setting forbids it: the bench works, the screen goes dark.
-        setState('off');
+        setOn(false);
       }
     };
     hold();
@@ -31,6 +26,6 @@ export function useAwake(wanted: boolean): Awake {
       document.removeEventListener('visibilitychange', hold);
       held?.release().catch(() => {});
     };
-  }, [wanted]);
-  return state;
+  }, []);
+  return on;
 }

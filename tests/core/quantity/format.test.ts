@@ -178,13 +178,13 @@ describe('formatPlain', () => {
     [1234.5678, '1234570'],
     [1e-12, '1e-9'],
   ])('%d kg is %s g', (si, plain) => {
-    expect(formatPlain(si, 'mass', 'g')).toBe(plain);
+    expect(formatPlain(si, 'mass', 'g', 6)).toBe(plain);
   });
 
   test('keeps as many digits as asked', () => {
     expect(formatPlain(1 / 3, 'mass', 'kg', 2)).toBe('0.33');
-    expect(formatPlain(273.15, 'temperature', 'degC')).toBe('0');
-    expect(formatPlain(fromUnit(0, 'temperature', 'degF'), 'temperature', 'degF')).toBe('0');
-    expect(() => formatPlain(Number.NaN, 'mass', 'g')).toThrow(RangeError);
+    expect(formatPlain(273.15, 'temperature', 'degC', 6)).toBe('0');
+    expect(formatPlain(fromUnit(0, 'temperature', 'degF'), 'temperature', 'degF', 6)).toBe('0');
+    expect(() => formatPlain(Number.NaN, 'mass', 'g', 6)).toThrow(RangeError);
   });
 });
