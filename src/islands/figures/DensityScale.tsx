@@ -1,7 +1,6 @@
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../engine/say.ts';
-import type { Units } from '../fields.ts';
 import { Axis } from '../plots/Axis.tsx';
 import { scaleLinear, WIDTH } from '../plots/scale.ts';
 import { BandLabel } from './BandLabel.tsx';
@@ -19,7 +18,6 @@ interface Props {
   /** The ends of the scale, kg/m³; it reaches farther where a band or a mark does. */
   readonly from: number;
   readonly to: number;
-  readonly units: Units;
   readonly bands: readonly { readonly from: number; readonly to: number; readonly label: string }[];
   readonly marks: readonly Mark[];
   /** What a correction does: from where to where, kg/m³. */
@@ -31,8 +29,8 @@ const LEFT = 14;
 const RIGHT = 14;
 
 /** A density scale with what lies on it: bands above, marks below, and the way a correction goes. */
-export function DensityScale({ title, from, to, units, bands, marks, arrow, say }: Props) {
-  const unit = units[say.system];
+export function DensityScale({ title, from, to, bands, marks, arrow, say }: Props) {
+  const unit = KINDS.density.shown[say.system];
   const low = Math.min(from, ...bands.map((band) => band.from));
   const top = Math.max(to, ...marks.map(({ at }) => at * 1.05), ...bands.map((band) => band.to));
   const x = scaleLinear([low, top], [LEFT, WIDTH - RIGHT]);
@@ -44,15 +42,13 @@ export function DensityScale({ title, from, to, units, bands, marks, arrow, say 
     marks.map((mark) => ({
       ...mark,
       x: x(mark.at),
-      text: `${mark.label} ${say(mark.at, 'density', { units })}`,
+      text: `${mark.label} ${say(mark.at, 'density')}`,
     })),
   );
   const rows = Math.max(1, ...placed.map(({ row }) => row + 1));
   const bar = 16 + bands.length * ROW + (arrow ? 22 : 0);
   const height = bar + 14 + rows * ROW + 44;
-  const words = marks
-    .map(({ label, at }) => `${label} ${say(at, 'density', { units })}`)
-    .join(', ');
+  const words = marks.map(({ label, at }) => `${label} ${say(at, 'density')}`).join(', ');
   return (
     <figure class="fig">
       <svg viewBox={`0 0 ${WIDTH} ${height}`} role="img" aria-label={`${title}: ${words}.`}>

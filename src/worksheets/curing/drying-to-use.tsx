@@ -8,7 +8,7 @@ import { demand } from '../../core/domain-error.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DAYS, DENSITY, PERCENT } from '../shared/amounts.ts';
+import { DAYS, PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { DryingChart } from '../shared/DryingChart.tsx';
 import { foamShare } from '../shared/foam-share.ts';
@@ -50,7 +50,6 @@ export default worksheet({
       example: '600 kg/m3',
       min: '100 kg/m3',
       max: '2400 kg/m3',
-      units: DENSITY,
       takes: 'mix.planned',
       bench: 'part.wetDensity',
     }),

@@ -16,7 +16,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { LOSS, temperature } from '../shared/curing-fields.ts';
+import { temperature } from '../shared/curing-fields.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { MeasureBars } from '../shared/MeasureBars.tsx';
@@ -38,9 +38,8 @@ const stateOf = (rate: number, state: keyof typeof STATES) =>
 
 /** What is to be said of the loss; of cold, the verdict. */
 function ofLoss(r: Evaporation, wind: number, say: Say): Judgement {
-  const limit = (full: number) =>
-    say(full * LITTLE_BLEED_SHARE, 'massFlux', { units: LOSS, significant: 2 });
-  const amount = say(r.rate, 'massFlux', { units: LOSS, significant: 2 });
+  const limit = (full: number) => say(full * LITTLE_BLEED_SHARE, 'massFlux', { significant: 2 });
+  const amount = say(r.rate, 'massFlux', { significant: 2 });
   if (r.state === 'act')
     return {
       verdict: 'stop',
@@ -129,7 +128,6 @@ export default worksheet({
       label: 'Water lost, by Uno',
       kind: 'massFlux',
       of: (r) => r.rate,
-      units: LOSS,
       significant: 2,
       note: 'as rough as ±40\u00a0%',
     },
@@ -137,14 +135,12 @@ export default worksheet({
       label: 'Perhaps as little as',
       kind: 'massFlux',
       of: (r) => r.low,
-      units: LOSS,
       significant: 2,
     },
     high: {
       label: 'Perhaps as much as',
       kind: 'massFlux',
       of: (r) => r.high,
-      units: LOSS,
       significant: 2,
     },
     lost: {
@@ -159,7 +155,6 @@ export default worksheet({
       label: 'By Menzel',
       kind: 'massFlux',
       of: (r) => r.menzel,
-      units: LOSS,
       significant: 2,
     },
   },
@@ -217,7 +212,7 @@ export default worksheet({
     {
       tex: String.raw`m = E \times A \times 1\ \mathrm h`,
       put: (v, r, say) =>
-        `${say(r.rate, 'massFlux', { units: LOSS })} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: SMALL_MASS, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: SMALL_MASS, significant: 2 })}`,
+        `${say(r.rate, 'massFlux')} × ${say(v.length * v.width, 'area')} = ${say(r.lost, 'mass', { units: SMALL_MASS, significant: 2 })} an hour, at most ${say(r.lostMost, 'mass', { units: SMALL_MASS, significant: 2 })}`,
     },
   ],
   figure: ({ result, say }) =>
@@ -236,7 +231,7 @@ export default worksheet({
       rows: ({ measures }, _, say) =>
         measures.map(({ measure, rate, saved, state }) => [
           NAMES[measure],
-          say(rate, 'massFlux', { units: LOSS, significant: 2 }),
+          say(rate, 'massFlux', { significant: 2 }),
           measure === 'nothing' ? '—' : `${Math.round(saved * 100)}\u00a0%`,
           stateOf(rate, state),
         ]),

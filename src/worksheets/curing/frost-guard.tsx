@@ -19,7 +19,7 @@ import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { lawOf } from '../shared/age-laws.ts';
-import { DAYS, HOURS, MPA } from '../shared/amounts.ts';
+import { DAYS, HOURS } from '../shared/amounts.ts';
 import { cement, GROWTH, ownGrowth } from '../shared/cement-growth.ts';
 import { temperatureFields } from '../shared/curing-fields.ts';
 import {
@@ -58,7 +58,6 @@ export default worksheet({
       example: '0.552 MPa',
       min: '0.001 MPa',
       max: '100 MPa',
-      units: MPA,
       takes: 'curing.strength28',
     }),
     wanted: number('stress', {
@@ -66,7 +65,6 @@ export default worksheet({
       example: '0.3 MPa',
       min: '0.001 MPa',
       max: '100 MPa',
-      units: MPA,
     }),
     growth: ownGrowth,
   },
@@ -161,7 +159,6 @@ export default worksheet({
       label: 'Strength it has by then',
       kind: 'stress',
       of: (r) => r.atFreeze,
-      units: MPA,
       significant: 2,
     },
     frozenFor: {
@@ -176,7 +173,6 @@ export default worksheet({
       label: 'It levels out near',
       kind: 'stress',
       of: (r) => r.most,
-      units: MPA,
       significant: 2,
       note: 'by the lowest growth curve, from the low end',
     },
@@ -189,7 +185,7 @@ export default worksheet({
     const { oneFreeze, repeated, cured, firstFreeze, frozenFor } = guard;
     const near = atFreeze === undefined ? [] : [atFreeze];
     const mpa = (pa: number, marks: readonly number[] = near, significant = 2) =>
-      saidApart(pa, 'stress', marks, say, { units: MPA, significant });
+      saidApart(pa, 'stress', marks, say, { significant });
     // 500 psi, as its source rounds it.
     const mark = mpa(ONE_FREEZE_STRENGTH, near, say.system === 'us' ? 1 : 2);
     const often = mpa(REPEATED_FREEZE_STRENGTH);
@@ -259,7 +255,7 @@ export default worksheet({
     ),
     ...(guard.repeated.age === undefined
       ? [
-          `It never reaches the ${say(REPEATED_FREEZE_STRENGTH, 'stress', { units: MPA, significant: 2 })} asked of concrete that freezes again and again while soaked. Use it where it stays dry.`,
+          `It never reaches the ${say(REPEATED_FREEZE_STRENGTH, 'stress', { significant: 2 })} asked of concrete that freezes again and again while soaked. Use it where it stays dry.`,
         ]
       : []),
     ...(v.growth === undefined
@@ -286,8 +282,8 @@ export default worksheet({
       put: (v, { age, frozen, reached }, say) => {
         const s = new Set(coefficientsOf(v).map((each) => each.toFixed(2)));
         return age === undefined
-          ? `${say(v.wanted, 'stress', { units: MPA })} is above where the lowest curve levels out.`
-          : `s = ${[...s].join(' or ')}: ${say(v.wanted, 'stress', { units: MPA })} ${age > EARLIEST_ADJUSTED_AGE ? 'takes an adjusted age of' : 'comes before the least adjusted age that is reckoned with,'} ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
+          ? `${say(v.wanted, 'stress')} is above where the lowest curve levels out.`
+          : `s = ${[...s].join(' or ')}: ${say(v.wanted, 'stress')} ${age > EARLIEST_ADJUSTED_AGE ? 'takes an adjusted age of' : 'comes before the least adjusted age that is reckoned with,'} ${say(age, 'time', { units: DAYS, significant: 2 })}${reached === undefined ? (frozen === undefined ? `, not reached in ${AHEAD / DAY} days` : ', and it freezes before') : `, reached after ${say(reached, 'time', { units: DAYS, significant: 2 })}`}`;
       },
     },
   ],

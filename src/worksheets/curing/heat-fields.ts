@@ -1,6 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DAYS, DENSITY, MM, PERCENT } from '../shared/amounts.ts';
+import { DAYS, PERCENT } from '../shared/amounts.ts';
 import { castAt, temperature, temperatureFields } from '../shared/curing-fields.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { partThickness } from '../shared/part-fields.ts';
@@ -50,7 +50,6 @@ export const heatFields = {
     example: '600 kg/m3',
     min: '100 kg/m3',
     max: '2400 kg/m3',
-    units: DENSITY,
     takes: 'mix.planned',
     bench: 'part.wetDensity',
   }),
@@ -149,7 +148,6 @@ export const heatFields = {
     example: '50 mm',
     min: '5 mm',
     max: '500 mm',
-    units: MM,
     folded: true,
   }),
   place: choice({

@@ -4,7 +4,7 @@ import { COLDEST_CURE, FREEZES_AT, PEAK_LIMIT } from '../../core/curing/limits.t
 import type { Note } from '../../core/note.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, HOURS, MM } from '../shared/amounts.ts';
+import { HOURS } from '../shared/amounts.ts';
 import { historyRefusals } from '../shared/days.ts';
 import { HeatPicture } from '../shared/HeatPicture.tsx';
 import { FINE, type HeatValues, ROUND } from '../shared/heat-cases.ts';
@@ -250,7 +250,7 @@ export default worksheet({
     {
       tex: String.raw`\rho c\,\frac{\partial T}{\partial t} = \frac{\lambda}{r^n}\,\frac{\partial}{\partial r}\!\left(r^n\,\frac{\partial T}{\partial r}\right) + H\,C\,\frac{\partial \alpha}{\partial t}`,
       put: ({ shape, wet }, r, say) =>
-        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρ = ${say(wet, 'density', { units: DENSITY })}, c = ${say(r.heatCapacity / wet, 'specificHeat')}, H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density', { units: DENSITY })} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter, those after two days an hour`,
+        `n = ${ROUND[shape]}, λ = ${say(r.conductivity, 'conductivity')}, ρ = ${say(wet, 'density')}, c = ${say(r.heatCapacity / wet, 'specificHeat')}, H = ${say(r.hydration.heat, 'specificEnergy')}, C = ${say(r.cement, 'density')} of cement, in ${FINE.cells} cells and steps of ${FINE.step / 60} minutes, the first shorter, those after two days an hour`,
     },
     {
       tex: String.raw`\alpha = \alpha_u\, e^{-(\tau/t_e)^\beta}`,
@@ -272,7 +272,7 @@ export default worksheet({
       columns: ['Part', 'Hottest', 'Across it'],
       rows: ({ beside }, _, say) =>
         beside().map(({ thickness, wet, peak, difference }) => [
-          `${say(thickness, 'length', { units: MM, significant: 2 })} at ${say(wet, 'density', { units: DENSITY, significant: 2 })}`,
+          `${say(thickness, 'length', { significant: 2 })} at ${say(wet, 'density', { significant: 2 })}`,
           `${say(peak.temperature, 'temperature', { decimals: 0 })} after ${say(peak.time, 'time', { units: HOURS, significant: 2 })}${peak.temperature > PEAK_LIMIT ? ', too hot' : ''}`,
           `${say(difference.value, 'temperatureDifference', { significant: 2 })}${difference.value > DIFFERENCE_LIMIT ? ', steep' : ''}`,
         ]),

@@ -1,6 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
 import { LAWS } from '../shared/age-laws.ts';
-import { HOURS, MINUTES, MM, PERCENT, PLAIN } from '../shared/amounts.ts';
+import { HOURS, PERCENT } from '../shared/amounts.ts';
 import { temperature } from '../shared/curing-fields.ts';
 import { partDepth } from '../shared/part-fields.ts';
 import { waterCement } from '../shared/recipe.ts';
@@ -32,7 +32,6 @@ export const setFields = {
     example: '22 min',
     min: '1 min',
     max: '30 d',
-    units: MINUTES,
     takes: 'foam.halfTime',
   }),
   sunk: number('length', {
@@ -41,7 +40,6 @@ export const setFields = {
     example: '3 mm',
     min: '0 mm',
     max: '1 m',
-    units: MM,
     optional: true,
   }),
   sunkAfter: number('time', {
@@ -50,7 +48,6 @@ export const setFields = {
     example: '30 min',
     min: '1 min',
     max: '7 d',
-    units: MINUTES,
   }),
   depth: partDepth,
   steel: choice({
@@ -87,7 +84,6 @@ export const setFields = {
     example: '0.28',
     min: '0.15',
     max: '2',
-    units: PLAIN,
     folded: true,
   }),
   law: choice({

@@ -5,7 +5,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { LAWS } from '../shared/age-laws.ts';
-import { HOURS, MM, PERCENT } from '../shared/amounts.ts';
+import { HOURS, PERCENT } from '../shared/amounts.ts';
 import { MIX, mixWarmth } from '../shared/mix-warmth.ts';
 import { SetRace } from '../shared/SetRace.tsx';
 import { setFields } from './set-fields.ts';
@@ -69,7 +69,7 @@ function ofRace(
   const sinks =
     sinking === undefined || share === undefined
       ? undefined
-      : `${say(sinking, 'length', { units: MM, significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then`;
+      : `${say(sinking, 'length', { significant: 2 })}, ${say(share, 'ratio', { units: PERCENT, significant: 2 })} of its depth, by then`;
   if (share !== undefined && share >= TOO_DEEP)
     return {
       verdict: 'stop',
@@ -128,7 +128,6 @@ export default worksheet({
       label: 'Sinking by then, at the pace seen',
       kind: 'length',
       of: (r) => r.sinking,
-      units: MM,
       significant: 2,
       answer: true,
       note: 'the worst: it slows as the mix stiffens',

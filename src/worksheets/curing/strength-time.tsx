@@ -13,7 +13,7 @@ import { formatNumber } from '../../core/quantity/format.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DAYS, MPA, PERCENT } from '../shared/amounts.ts';
+import { DAYS, PERCENT } from '../shared/amounts.ts';
 import { FACES, FEW, lieApart } from '../shared/bars-doubt.ts';
 import { cement, GROWTH } from '../shared/cement-growth.ts';
 import { firstFrost, frostyTests, frozenWords, hasFrozen } from '../shared/first-frost.ts';
@@ -88,7 +88,6 @@ export default worksheet({
           example: '0.6 MPa',
           min: '0.001 MPa',
           max: '200 MPa',
-          units: MPA,
         }),
       },
     }),
@@ -130,14 +129,12 @@ export default worksheet({
       label: 'Now, low end',
       kind: 'stress',
       of: (r) => r.now?.low,
-      units: MPA,
       significant: 2,
     },
     high: {
       label: 'Now, high end',
       kind: 'stress',
       of: (r) => r.now?.high,
-      units: MPA,
       significant: 2,
       answer: true,
     },
@@ -146,7 +143,6 @@ export default worksheet({
       note: 'if it never freezes',
       kind: 'stress',
       of: (r) => r.at28.low,
-      units: MPA,
       significant: 2,
     },
     high28: {
@@ -154,7 +150,6 @@ export default worksheet({
       note: 'if it never freezes',
       kind: 'stress',
       of: (r) => r.at28.high,
-      units: MPA,
       significant: 2,
     },
     spread: {
@@ -180,9 +175,7 @@ export default worksheet({
         verdict: 'stop',
         say: `Too young for any figure: before ${EARLIEST_ADJUSTED_AGE / HOUR}\u00a0hours, at 20\u00a0°C (68\u00a0°F) or warmer, no estimate is worth anything.${youngWords({ age, since }, say)} Leave it where it lies.`,
       };
-    const [low, high] = [now.low, now.high].map((pa) =>
-      say(pa, 'stress', { units: MPA, significant: 2 }),
-    );
+    const [low, high] = [now.low, now.high].map((pa) => say(pa, 'stress', { significant: 2 }));
     if (!fit || !tested)
       return {
         verdict: 'look',
@@ -258,8 +251,8 @@ export default worksheet({
       tex: String.raw`f(t_e) = f_{28}\; e^{\,s\left(1-\sqrt{28\,\mathrm d/t_e}\right)}`,
       put: (v, r, say) =>
         r.fit
-          ? `Through your ${r.fit.count === 1 ? 'one result' : `${r.fit.count} results by least squares`}: f28 = ${say(r.fit.strength28, 'stress', { units: MPA })}, s = ${r.fit.coefficient.toFixed(2)}`
-          : `f28 from ${say(r.at28.low, 'stress', { units: MPA })} to ${say(r.at28.high, 'stress', { units: MPA })}, s from ${GROWTH[v.cement][1].toFixed(2)} to ${GROWTH[v.cement][0].toFixed(2)}${r.now ? `: at ${say(v.age, 'time', { units: DAYS })}, ${say(r.now.low, 'stress', { units: MPA, significant: 2 })} to ${say(r.now.high, 'stress', { units: MPA, significant: 2 })}` : ''}`,
+          ? `Through your ${r.fit.count === 1 ? 'one result' : `${r.fit.count} results by least squares`}: f28 = ${say(r.fit.strength28, 'stress')}, s = ${r.fit.coefficient.toFixed(2)}`
+          : `f28 from ${say(r.at28.low, 'stress')} to ${say(r.at28.high, 'stress')}, s from ${GROWTH[v.cement][1].toFixed(2)} to ${GROWTH[v.cement][0].toFixed(2)}${r.now ? `: at ${say(v.age, 'time', { units: DAYS })}, ${say(r.now.low, 'stress', { significant: 2 })} to ${say(r.now.high, 'stress', { significant: 2 })}` : ''}`,
     },
   ],
   figure: ({ values: v, result: r, say }) => (
@@ -277,7 +270,7 @@ export default worksheet({
         <LearnedNote
           name="strength.ratio"
           words={({ v: ratio, pm }) =>
-            `crushed at ${formatNumber(ratio, { significant: 2 })}\u00a0±\u00a0${formatNumber(pm, { significant: 2 })} times the middle of the published band; of this one that is ${say(ratio * Math.sqrt(r.at28.low * r.at28.high), 'stress', { units: MPA, significant: 2 })} at 28\u00a0d.`
+            `crushed at ${formatNumber(ratio, { significant: 2 })}\u00a0±\u00a0${formatNumber(pm, { significant: 2 })} times the middle of the published band; of this one that is ${say(ratio * Math.sqrt(r.at28.low * r.at28.high), 'stress', { significant: 2 })} at 28\u00a0d.`
           }
         />
       )}

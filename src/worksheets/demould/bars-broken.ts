@@ -4,12 +4,11 @@ import { demand } from '../../core/domain-error.ts';
 import { POSSIBLE_DENSITY } from '../../core/finished/possible-density.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number, type Values } from '../../islands/fields.ts';
-import { MM } from '../shared/amounts.ts';
 import { ONE_BAR_SHARE } from '../shared/bars-doubt.ts';
 import { barAge } from '../shared/part-fields.ts';
 
 const side = (label: string, example: string) =>
-  number('length', { label, example, min: '5 mm', max: '1 m', units: MM });
+  number('length', { label, example, min: '5 mm', max: '1 m' });
 
 interface Bar {
   readonly hung: number;
@@ -54,14 +53,12 @@ export const barFields = {
     example: '250 mm',
     min: '20 mm',
     max: '3 m',
-    units: MM,
   }),
   length: number('length', {
     label: 'Length of the bars',
     example: '300 mm',
     min: '20 mm',
     max: '4 m',
-    units: MM,
   }),
   age: { ...barAge, usual: true },
   bars: lines({
@@ -82,7 +79,6 @@ export const barFields = {
         example: '4 mm',
         min: '0 mm',
         max: '1.5 m',
-        units: MM,
       }),
     },
     example: '11.2  50  50  0.45  4\n12.1  50  50.5  0.46  39\n10.1  50  49.5  0.44  12',
@@ -94,7 +90,6 @@ export const barFields = {
     example: '0.5 mm',
     min: '0 mm',
     max: '20 mm',
-    units: MM,
     folded: true,
   }),
   scale: number('mass', {

@@ -1,6 +1,6 @@
 import { BUCKET_MOST } from '../../core/demould/break-a-bar.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, KPA, MM } from '../shared/amounts.ts';
+import { KPA } from '../shared/amounts.ts';
 import { BarTest } from '../shared/BarTest.tsx';
 import { FACES, FEW, scatterWidely } from '../shared/bars-doubt.ts';
 import { strongBars } from '../shared/strong-bars.ts';
@@ -131,7 +131,7 @@ export default worksheet({
   refusals: {
     'shorter-than-span': () => 'The bars are shorter than the space between the supports.',
     'no-such-bar': ({ value }, say) =>
-      `By its mass and sides the bar would weigh ${say(value, 'density', { units: DENSITY })}, as no concrete does. Check its mass and sides, and the length.`,
+      `By its mass and sides the bar would weigh ${say(value, 'density')}, as no concrete does. Check its mass and sides, and the length.`,
     'all-thrown-out': () =>
       'Every bar broke too far outside the middle third to be counted. Load them more evenly and break others.',
   },
@@ -155,7 +155,7 @@ export default worksheet({
       tex: String.raw`f = \frac{6M}{b\,d^2},\quad M = \frac{F\,s}{4}\ \text{or}\ \frac{F\,s}{6}`,
       put: ({ span, loading }, r, say) => {
         const [bar, broken] = [r.read[0]!, r.broken[0]!];
-        return `First bar: F = ${say(bar.hung, 'mass')} × g, s = ${say(span, 'length', { units: MM })}, divided by ${loading === 'centre' ? 4 : 6}; with its own weight (${say(broken.ownWeight, 'stress', { units: KPA, significant: 2 })}) f = ${say(broken.strength, 'stress', { units: KPA })}`;
+        return `First bar: F = ${say(bar.hung, 'mass')} × g, s = ${say(span, 'length')}, divided by ${loading === 'centre' ? 4 : 6}; with its own weight (${say(broken.ownWeight, 'stress', { units: KPA, significant: 2 })}) f = ${say(broken.strength, 'stress', { units: KPA })}`;
       },
     },
     {

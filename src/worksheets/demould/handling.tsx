@@ -5,7 +5,7 @@ import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Values } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DAYS, HOURS, KPA, MM, PERCENT } from '../shared/amounts.ts';
+import { DAYS, HOURS, KPA, PERCENT } from '../shared/amounts.ts';
 import { barsDoubt } from '../shared/bars-doubt.ts';
 import { frostyTests, frozenWords } from '../shared/first-frost.ts';
 import { HandlingShape } from '../shared/HandlingShape.tsx';
@@ -117,7 +117,6 @@ export default worksheet({
       label: 'Best place to hold it, in from each end',
       kind: 'length',
       of: (r) => r.best,
-      units: MM,
       significant: 2,
     },
     bestStress: {
@@ -150,9 +149,7 @@ export default worksheet({
       r;
     const { hold, grip, beside, bars, frost } = v;
     const way =
-      hold === 'middle'
-        ? `in the middle on hands ${say(grip, 'length', { units: MM })} apart`
-        : WAYS[hold];
+      hold === 'middle' ? `in the middle on hands ${say(grip, 'length')} apart` : WAYS[hold];
     const kpa = (stress: number) => say(stress, 'stress', { units: KPA });
     const instead = [
       ...(stripping && freed < held.stress * 0.95
@@ -160,7 +157,7 @@ export default worksheet({
         : []),
       ...(bestStress < held.stress * 0.95
         ? [
-            `Held ${say(best, 'length', { units: MM, significant: 2 })} from each end of its span, it has a tension of ${kpa(bestStress)}.`,
+            `Held ${say(best, 'length', { significant: 2 })} from each end of its span, it has a tension of ${kpa(bestStress)}.`,
           ]
         : []),
     ]
@@ -280,12 +277,12 @@ export default worksheet({
     {
       tex: String.raw`w = (\rho\,g\,d\,k + a)\,b`,
       put: ({ density }, { part, held }, say) =>
-        `k the factor or a the pull, whichever asks more. w = (${say(density, 'density')} × g × ${say(part.depth, 'length', { units: MM })} × ${part.factor.toFixed(1)} + ${say(part.adhesion, 'stress', { units: KPA, significant: 2 })}) × ${say(part.width, 'length', { units: MM })}: ${say(held.load * part.length, 'force', { units: { metric: 'N', us: 'lbf' } })} in all`,
+        `k the factor or a the pull, whichever asks more. w = (${say(density, 'density')} × g × ${say(part.depth, 'length')} × ${part.factor.toFixed(1)} + ${say(part.adhesion, 'stress', { units: KPA, significant: 2 })}) × ${say(part.width, 'length')}: ${say(held.load * part.length, 'force', { units: { metric: 'N', us: 'lbf' } })} in all`,
     },
     {
       tex: String.raw`\begin{gathered}\sigma = \frac{6M}{b\,d^2},\\ M_{\text{ends}} = \frac{wL^2}{8},\\ M_{0.207L} = 0.0214\,wL^2\end{gathered}`,
       put: (_, { held, part }, say) =>
-        `M = ${say(held.moment, 'moment')}, d = ${say(part.depth, 'length', { units: MM })}: σ = ${say(held.stress, 'stress', { units: KPA })}`,
+        `M = ${say(held.moment, 'moment')}, d = ${say(part.depth, 'length')}: σ = ${say(held.stress, 'stress', { units: KPA })}`,
     },
   ],
   figure: ({ values, result, say }) => (

@@ -1,7 +1,7 @@
 import { partMass } from '../../core/demould/weight.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { MassBars } from '../shared/MassBars.tsx';
 import {
   dryDensity,
@@ -50,7 +50,6 @@ export default worksheet({
       takes: 'part.volume',
       min: '0.001 L',
       max: '10 m3',
-      units: LITRES,
       when: { shape: ['volume'] },
     }),
     wet: wetDensity,
@@ -93,7 +92,7 @@ export default worksheet({
       of: (r) => r.stripped - r.dry,
       significant: 2,
     },
-    volume: { label: 'Volume', kind: 'volume', of: (r) => r.volume, units: LITRES },
+    volume: { label: 'Volume', kind: 'volume', of: (r) => r.volume },
   },
   judge: ({ stripped }, _, say) => {
     const mass = saidApart(stripped, 'mass', [MOST_FOR_ONE], say);
@@ -125,7 +124,7 @@ export default worksheet({
     {
       tex: String.raw`m = \rho V + m_{\text{fittings}}`,
       put: ({ wet, fittings }, r, say) =>
-        `wet: ${say(wet, 'density', { units: DENSITY })} × ${say(r.volume, 'volume', { units: LITRES })} + ${say(fittings, 'mass')} = ${say(r.wet, 'mass')}`,
+        `wet: ${say(wet, 'density')} × ${say(r.volume, 'volume')} + ${say(fittings, 'mass')} = ${say(r.wet, 'mass')}`,
     },
     {
       tex: String.raw`m_{\text{now}} = m_{\text{wet}} - g\,(m_{\text{wet}} - m_{\text{dry}})`,

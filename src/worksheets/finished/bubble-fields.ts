@@ -1,6 +1,6 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { MM, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 
 const line = { method: ['line'] } as const;
 const points = { method: ['points'] } as const;
@@ -26,7 +26,6 @@ export const bubbleFields = {
         example: '0.6 mm',
         min: '0.001 mm',
         max: '100 mm',
-        units: MM,
       }),
     },
     example: [
@@ -42,7 +41,6 @@ export const bubbleFields = {
     example: '48 mm',
     min: '0.1 mm',
     max: '50 m',
-    units: MM,
     when: line,
   }),
   stops: count('Points in all', '300', points),
@@ -54,7 +52,6 @@ export const bubbleFields = {
     example: '2 mm',
     min: '0.01 mm',
     max: '1 m',
-    units: MM,
     when: points,
   }),
   inert: number('ratio', {

@@ -15,15 +15,16 @@ import {
 import { toUnit } from '../../core/quantity/convert.ts';
 import { SLIVER } from '../../core/quantity/dust.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
+import { KINDS } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { MM, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { ChordBars } from '../shared/ChordBars.tsx';
 import { bubbleFields } from './bubble-fields.ts';
 
 /** So much to each millimetre or inch. */
 const perLength = (si: number, { system }: Say) =>
-  `${formatNumber(si / toUnit(1, 'length', MM[system]), { significant: 3 })} per ${MM[system]}`;
+  `${formatNumber(si / toUnit(1, 'length', KINDS.length.shown[system]), { significant: 3 })} per ${KINDS.length.shown[system]}`;
 
 /** A ± of more than this share of the air, or of what is not air, agrees with nearly anything. A choice. */
 const TELLING = 1 / 4;
@@ -103,20 +104,17 @@ export default worksheet({
       label: 'Mean chord',
       kind: 'length',
       of: (r) => r.found.meanChord,
-      units: MM,
     },
     diameter: {
       label: 'Bubbles, were they all alike, wide',
       kind: 'length',
       of: (r) => 1.5 * r.found.meanChord,
-      units: MM,
       significant: 2,
     },
     spacing: {
       label: 'Spacing factor',
       kind: 'length',
       of: (r) => r.found.spacingFactor,
-      units: MM,
       significant: 2,
       note: 'of little meaning at such air: see below',
     },
@@ -180,12 +178,12 @@ export default worksheet({
     {
       tex: String.raw`A = \frac{T_a}{T_t}\ \text{or}\ \frac{S_a}{S_t},\quad \bar l = \frac{A}{n},\quad \alpha = \frac{4}{\bar l}`,
       put: (_, { found }, say) =>
-        `A = ${say(found.airContent, 'ratio', { units: PERCENT })}, mean chord ${say(found.meanChord, 'length', { units: MM })}, α = ${perLength(found.specificSurface, say)}`,
+        `A = ${say(found.airContent, 'ratio', { units: PERCENT })}, mean chord ${say(found.meanChord, 'length')}, α = ${perLength(found.specificSurface, say)}`,
     },
     {
       tex: String.raw`\begin{gathered}\bar L = \frac{p}{4n}\ \left(\tfrac pA \le 4.342\right),\\ \bar L = \tfrac{3}{\alpha}\left[1.4\left(1+\tfrac pA\right)^{1/3} - 1\right]\end{gathered}`,
       put: (_, { found }, say) =>
-        `p/A = ${formatNumber(found.pasteAirRatio, { significant: 3 })}, so the ${found.branch === 'thin-walls' ? 'first' : 'second'}: ${say(found.spacingFactor, 'length', { units: MM, significant: 2 })}`,
+        `p/A = ${formatNumber(found.pasteAirRatio, { significant: 3 })}, so the ${found.branch === 'thin-walls' ? 'first' : 'second'}: ${say(found.spacingFactor, 'length', { significant: 2 })}`,
     },
   ],
   figure: ({ result, say }) =>

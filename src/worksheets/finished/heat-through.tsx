@@ -16,7 +16,7 @@ import {
 } from '../../core/finished/thermal-resistance.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, MM, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { ConductivityPlot } from '../shared/ConductivityPlot.tsx';
 import { dryDensity, partThickness } from '../shared/part-fields.ts';
 
@@ -147,7 +147,6 @@ export default worksheet({
       label: 'Thickness, by the highest of the tables',
       kind: 'length',
       of: (r) => (r.sought ? r.thick?.thickness : undefined),
-      units: MM,
       significant: 2,
       toward: 'up',
     },
@@ -155,7 +154,6 @@ export default worksheet({
       label: 'Thickness, by the lowest of them',
       kind: 'length',
       of: (r) => (r.sought ? r.thin?.thickness : undefined),
-      units: MM,
       significant: 2,
       toward: 'up',
       answer: true,
@@ -195,7 +193,6 @@ export default worksheet({
       label: 'Thickness for the resistance wanted, by the lowest of the tables',
       kind: 'length',
       of: (r) => (r.sought ? undefined : r.thin?.thickness),
-      units: MM,
       significant: 2,
       toward: 'up',
     },
@@ -203,7 +200,6 @@ export default worksheet({
       label: 'Thickness, by the highest of the tables',
       kind: 'length',
       of: (r) => (r.sought ? undefined : r.thick?.thickness),
-      units: MM,
       significant: 2,
       toward: 'up',
     },
@@ -215,7 +211,7 @@ export default worksheet({
     },
   },
   judge: ({ resistance, thin, thick, moisture, sought, wanted, uncovered }, { dry }, say) => {
-    const mm = (si: number) => say(si, 'length', { units: MM, significant: 2, toward: 'up' });
+    const mm = (si: number) => say(si, 'length', { significant: 2, toward: 'up' });
     const r = (si: number) => say(si, 'thermalResistance', { significant: 2 });
     if (moisture > SERVICE_MOISTURE_MOST)
       return {
@@ -225,7 +221,7 @@ export default worksheet({
     if (uncovered)
       return {
         verdict: 'look',
-        say: `Take this as a guess: no table goes as far as ${say(dry, 'density', { units: DENSITY })}, and the relation is drawn beyond its own end. By it ${sought && thick ? `${r(resistance.low)} takes ${mm(thick.thickness)}.${heatsInside(thick.thickness, mm).map((words) => ` ${words}`)}` : `the layer gives ${r(resistance.low)}.`}`,
+        say: `Take this as a guess: no table goes as far as ${say(dry, 'density')}, and the relation is drawn beyond its own end. By it ${sought && thick ? `${r(resistance.low)} takes ${mm(thick.thickness)}.${heatsInside(thick.thickness, mm).map((words) => ` ${words}`)}` : `the layer gives ${r(resistance.low)}.`}`,
       };
     if (wanted === undefined || !thin || !thick)
       return {
@@ -259,9 +255,7 @@ export default worksheet({
     };
   },
   notes: ({ uncovered, sought, thickness }, _, say) => [
-    ...(sought
-      ? []
-      : heatsInside(thickness, (si) => say(si, 'length', { units: MM, significant: 2 }))),
+    ...(sought ? [] : heatsInside(thickness, (si) => say(si, 'length', { significant: 2 }))),
     'The rise with moisture is that of autoclaved aerated concrete, from memory; none was seen for foamed concrete.',
     `The tables are no bound: pieces of another foamed binder, of unknown moisture, conducted up to ${MEASURED_OVER_TABLES.toFixed(1)} times what the highest of them says of a dry one.`,
     ...(uncovered
@@ -279,12 +273,12 @@ export default worksheet({
     {
       tex: String.raw`\lambda = 0.072\,e^{0.00125\,\rho}\; e^{4u}`,
       put: ({ dry }, { band, moisture, low, high }, say) =>
-        `dry at ${say(dry, 'density', { units: DENSITY })}: ${say(band.low, 'conductivity', { significant: 2 })} to ${say(band.high, 'conductivity', { significant: 2 })} by the relation and two tables; × ${(low / band.low).toFixed(2)} for moisture of ${say(moisture, 'ratio', { units: PERCENT, significant: 2 })}, six at most: ${say(low, 'conductivity', { significant: 2 })} to ${say(high, 'conductivity', { significant: 2 })}`,
+        `dry at ${say(dry, 'density')}: ${say(band.low, 'conductivity', { significant: 2 })} to ${say(band.high, 'conductivity', { significant: 2 })} by the relation and two tables; × ${(low / band.low).toFixed(2)} for moisture of ${say(moisture, 'ratio', { units: PERCENT, significant: 2 })}, six at most: ${say(low, 'conductivity', { significant: 2 })} to ${say(high, 'conductivity', { significant: 2 })}`,
     },
     {
       tex: String.raw`R = \frac{d}{\lambda},\quad U = \frac{1}{R_{si} + R + R_{se}}`,
       put: (_, { resistance, thickness }, say) =>
-        `${say(thickness, 'length', { units: MM })} ÷ λ = ${say(resistance.low, 'thermalResistance', { significant: 2 })} to ${say(resistance.high, 'thermalResistance', { significant: 2 })}`,
+        `${say(thickness, 'length')} ÷ λ = ${say(resistance.low, 'thermalResistance', { significant: 2 })} to ${say(resistance.high, 'thermalResistance', { significant: 2 })}`,
     },
   ],
   figure: ({ values, result, say }) => (

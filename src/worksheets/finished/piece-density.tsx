@@ -17,7 +17,7 @@ import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { waterDensity } from '../../core/water/density.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { pieceFields } from '../shared/piece-fields.ts';
 
 /** Readings without their ±: the worksheet carries that itself. */
@@ -78,14 +78,12 @@ export default worksheet({
       label: 'Density as it is',
       kind: 'density',
       of: (r) => r.found.density,
-      units: DENSITY,
       sure: true,
     },
     dry: {
       label: 'Dry density',
       kind: 'density',
       of: (r) => (r.dry?.done ? r.dry.density : undefined),
-      units: DENSITY,
       sure: true,
       listed: byScale,
       answer: true,
@@ -94,7 +92,6 @@ export default worksheet({
       label: 'Density at the last weighing',
       kind: 'density',
       of: (r) => (r.dry?.done ? undefined : r.dry?.density),
-      units: DENSITY,
       sure: true,
       listed: byScale,
       note: 'not its dry density, and not kept as such',
@@ -129,14 +126,14 @@ export default worksheet({
       units: PERCENT,
       significant: 2,
     },
-    volume: { label: 'Volume', kind: 'volume', of: (r) => r.found.volume, units: LITRES },
+    volume: { label: 'Volume', kind: 'volume', of: (r) => r.found.volume },
   },
   doubts: ({ film }, { mass, wrapped }, say) =>
     film > FILM_MOST
       ? `Weigh it in its film again: by ${say(wrapped, 'mass', { plain: true })} wrapped and ${say(mass, 'mass', { plain: true })} bare the film would be ${say(film, 'ratio', { units: PERCENT, significant: 2 })} of the piece. Film taken for so heavy puts the density wrong.`
       : undefined,
   judge: ({ found, dry }, { oven }, say) => {
-    const density = say(found.density, 'density', { units: DENSITY });
+    const density = say(found.density, 'density');
     if (!dry)
       return {
         verdict: 'look',
@@ -147,7 +144,7 @@ export default worksheet({
         verdict: 'stop',
         say: `Turn the oven down to 105\u00a0°C (221\u00a0°F). At ${say(oven, 'temperature')} a moist piece may burst, and water is driven out that belongs to the cement: this is not its dry density.`,
       };
-    const words = `${say(dry.density, 'density', { units: DENSITY })}, dried at ${say(oven, 'temperature')}`;
+    const words = `${say(dry.density, 'density')}, dried at ${say(oven, 'temperature')}`;
     if (dry.settled.change === undefined)
       return {
         verdict: 'look',
@@ -193,7 +190,7 @@ export default worksheet({
   ],
   refusals: {
     'no-such-piece': ({ value }, say) =>
-      `By these readings it would weigh ${say(value, 'density', { units: DENSITY })}, as no concrete does. Check them and their units.`,
+      `By these readings it would weigh ${say(value, 'density')}, as no concrete does. Check them and their units.`,
     'no-volume': () =>
       'By these readings the water pushed aside is no more than the film takes up: the piece would have no volume. Check them.',
     'film-weighs-less-than-nought': () =>
@@ -218,13 +215,13 @@ export default worksheet({
     {
       tex: String.raw`\rho = \frac{m}{V}`,
       put: ({ mass }, { found }, say) =>
-        `${say(mass, 'mass', { decimals: 3 })} ÷ ${say(found.volume, 'volume', { units: LITRES })} = ${say(found.density, 'density', { units: DENSITY })}`,
+        `${say(mass, 'mass', { decimals: 3 })} ÷ ${say(found.volume, 'volume')} = ${say(found.density, 'density')}`,
     },
     {
       tex: String.raw`V_{\text{wrapped}} = \frac{\Delta m}{\rho_w} - \frac{m_{\text{wrapped}} - m}{\rho_{\text{film}}}`,
       put: ({ method }, { found }, say) =>
         method === 'gain' || method === 'hanging'
-          ? `V = ${say(found.volume, 'volume', { units: LITRES })}, film taken off`
+          ? `V = ${say(found.volume, 'volume')}, film taken off`
           : 'Only when the piece is weighed in water.',
     },
     {
@@ -240,7 +237,6 @@ export default worksheet({
       title="The piece, moist and dry"
       from={0}
       to={1200}
-      units={DENSITY}
       bands={[]}
       marks={[
         { at: 1000, label: 'water', role: 'plain' },

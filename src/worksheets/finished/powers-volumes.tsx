@@ -4,7 +4,7 @@ import { MIX_WATER_DENSITY, SAND_DENSITY } from '../../core/mix/densities.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts, sandTakenAsDry } from '../mix/recipe-fields.ts';
-import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamShare } from '../shared/foam-share.ts';
@@ -141,7 +141,6 @@ export default worksheet({
       label: 'Oven-dry density to expect',
       kind: 'density',
       of: (r) => r.mix.ovenDryDensity,
-      units: DENSITY,
     },
   },
   judge: (r, { foam }, say) => {
@@ -183,7 +182,7 @@ export default worksheet({
     {
       tex: String.raw`\begin{gathered}V_{\text{gel}} = q\,g\,\alpha,\\ V_{\text{emptied}} = q\,s\,\alpha,\\ V_{\text{unhydrated}} = q\,(1-\alpha)\end{gathered}`,
       put: (_, { paste, degree }, say) =>
-        `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)}\u00a0% of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}, by the model’s own cement of ${say(paste.reaction.cementDensity, 'density', { units: DENSITY })} (yours counts in the air alone); g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
+        `paste is ${((1 - paste.air - paste.inert) * 100).toFixed(1)}\u00a0% of the volume; of it cement filled q = ${(MIX_WATER_DENSITY / paste.reaction.cementDensity / (paste.waterCement + MIX_WATER_DENSITY / paste.reaction.cementDensity)).toFixed(3)}, by the model’s own cement of ${say(paste.reaction.cementDensity, 'density')} (yours counts in the air alone); g = ${paste.reaction.gel}, s = ${paste.reaction.shrinkage.toFixed(3)}, α = ${degree.toFixed(2)}`,
     },
     {
       tex: String.raw`x = \frac{0.68\,\alpha}{0.32\,\alpha + w/c + a}`,

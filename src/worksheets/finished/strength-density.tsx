@@ -9,7 +9,7 @@ import {
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DAYS, DENSITY, KPA, MPA } from '../shared/amounts.ts';
+import { DAYS, KPA } from '../shared/amounts.ts';
 import { FEW } from '../shared/bars-doubt.ts';
 import { barAge, dryDensity, wetDensity } from '../shared/part-fields.ts';
 import { StrengthChart } from '../shared/StrengthChart.tsx';
@@ -109,14 +109,12 @@ export default worksheet({
           example: '465 kg/m3',
           min: '50 kg/m3',
           max: '2500 kg/m3',
-          units: DENSITY,
         }),
         strength: number('stress', {
           label: 'Strength',
           example: '0.9 MPa',
           min: '0.001 MPa',
           max: '100 MPa',
-          units: MPA,
         }),
       },
       example: '465  0.9\n470  1.1\n452  0.8',
@@ -146,14 +144,12 @@ export default worksheet({
       label: 'Compressive strength, from',
       kind: 'stress',
       of: (r) => r.low,
-      units: MPA,
       significant: 2,
     },
     high: {
       label: 'Compressive strength, up to',
       kind: 'stress',
       of: (r) => r.high ?? undefined,
-      units: MPA,
       significant: 2,
       answer: true,
       note: 'at 28 days; a band, never a promise',
@@ -181,7 +177,7 @@ export default worksheet({
     },
   },
   judge: (r, { own }, say) => {
-    const mpa = (f: number) => say(f, 'stress', { units: MPA, significant: 2 });
+    const mpa = (f: number) => say(f, 'stress', { significant: 2 });
     const band = r.high === null ? `at least ${mpa(r.low)}` : `${mpa(r.low)} to ${mpa(r.high)}`;
     if (own === 'none')
       return {
@@ -249,14 +245,14 @@ export default worksheet({
   ],
   refusals: {
     'no-source': (e, say) =>
-      `Wet density: no published figure covers ${say(e.value, 'density', { units: DENSITY })}, with the dry density given. What strength it has is not known here, and no number is shown.`,
+      `Wet density: no published figure covers ${say(e.value, 'density')}, with the dry density given. What strength it has is not known here, and no number is shown.`,
   },
   blames: { wetDensity: 'wet', ovenDryDensity: 'dry', compressive: 'wet' },
   working: [
     {
       tex: String.raw`f_c \in \left[\min_i f_i(\rho),\ \max_i f_i(\rho)\right]`,
       put: (_, r, say) =>
-        `${r.relations.length} sources cover it: ${say(r.low, 'stress', { units: MPA, significant: 2 })} is the least of them${r.high === null ? '' : `, ${say(r.high, 'stress', { units: MPA, significant: 2 })} the most`}.`,
+        `${r.relations.length} sources cover it: ${say(r.low, 'stress', { significant: 2 })} is the least of them${r.high === null ? '' : `, ${say(r.high, 'stress', { significant: 2 })} the most`}.`,
     },
     {
       tex: String.raw`f_{\text{bend}} = 0.22\ldots0.35\; f_c`,
@@ -283,8 +279,8 @@ export default worksheet({
           NAMES[relation.source] ?? relation.where,
           relation.against === 'wet' ? 'wet' : 'oven-dry',
           relation.high === null
-            ? `at least ${say(relation.low, 'stress', { units: MPA, significant: 2 })}`
-            : `${say(relation.low, 'stress', { units: MPA, significant: 2 })} to ${say(relation.high, 'stress', { units: MPA, significant: 2 })}`,
+            ? `at least ${say(relation.low, 'stress', { significant: 2 })}`
+            : `${say(relation.low, 'stress', { significant: 2 })} to ${say(relation.high, 'stress', { significant: 2 })}`,
           relation.standing,
         ]),
     },

@@ -1,6 +1,5 @@
 import { demand } from '../../core/domain-error.ts';
 import { number } from '../../islands/fields.ts';
-import { LITRES } from '../shared/amounts.ts';
 
 export const GAUGE = { metric: 'bar', us: 'psi' } as const;
 export const AIR_FLOW = { metric: 'L/min', us: 'cfm' } as const;
@@ -13,7 +12,6 @@ export const vesselFields = {
     example: '24 L',
     min: '0.1 L',
     max: '10 m3',
-    units: LITRES,
     bench: 'air.receiver',
   }),
   full: number('pressure', {

@@ -10,7 +10,6 @@ import { demand } from '../../core/domain-error.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { MM, PLAIN } from '../shared/amounts.ts';
 import { OrificePlot } from '../shared/OrificePlot.tsx';
 import { AIR_FLOW, aroundFields, GAUGE } from './air-fields.ts';
 
@@ -35,7 +34,6 @@ export default worksheet({
       example: '1.2 mm',
       min: '0.05 mm',
       max: '50 mm',
-      units: MM,
       bench: 'air.diameter',
       when: { way: ['size'] },
     }),
@@ -51,7 +49,6 @@ export default worksheet({
       example: '0.8',
       min: '0.01',
       max: '1',
-      units: PLAIN,
       bench: 'air.coefficient',
       when: { way: ['size'], edge: ['own'] },
     }),

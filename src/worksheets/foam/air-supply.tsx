@@ -4,7 +4,7 @@ import { compressorBalance, receiverContents } from '../../core/air/receiver.ts'
 import { foamDensity } from '../../core/foam/density.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import {
@@ -28,7 +28,6 @@ export default worksheet({
       example: '75.9 L',
       min: '0.1 L',
       max: '100 m3',
-      units: LITRES,
       takes: 'mix.foamVolume',
     }),
     foamDensity: foamDensityField,
@@ -55,7 +54,6 @@ export default worksheet({
       example: '10.6 min',
       min: '1 s',
       max: '30 d',
-      units: MINUTES,
       takes: 'foam.quarter',
       folded: true,
     }),
@@ -101,7 +99,6 @@ export default worksheet({
       label: 'Foam the air makes in one go',
       kind: 'volume',
       of: (r) => r.inOneGo,
-      units: LITRES,
     },
     freeAir: {
       label: 'Free air the foam takes',
@@ -118,7 +115,6 @@ export default worksheet({
       label: 'Time to make it',
       kind: 'time',
       of: (r) => r.making.time,
-      units: MINUTES,
       significant: 2,
       answer: true,
     },
@@ -126,7 +122,6 @@ export default worksheet({
       label: 'Solution the lance must get',
       kind: 'flow',
       of: (r) => r.making.solutionFlow,
-      units: { metric: 'L/min', us: 'gpm' },
     },
     duty: {
       label: 'Share of the time the compressor runs',
@@ -151,14 +146,12 @@ export default worksheet({
       label: 'Receiver covers the shortage for',
       kind: 'time',
       of: (r) => r.lasts,
-      units: MINUTES,
       significant: 2,
     },
     refill: {
       label: 'Compressor fills it again in',
       kind: 'time',
       of: ({ balance }) => balance?.recovers,
-      units: MINUTES,
       significant: 2,
     },
     ...storedResults,
@@ -168,21 +161,21 @@ export default worksheet({
     const judged = (): Judgement => {
       const unfit = unfitFoam(v.foamDensity, say);
       if (unfit) return unfit;
-      const time = say(making.time, 'time', { units: MINUTES, significant: 2 });
+      const time = say(making.time, 'time', { significant: 2 });
       if (!enough)
         return {
           verdict: 'stop',
-          say: `The foam takes ${time} to make and the air lasts ${say(lasts ?? 0, 'time', { units: MINUTES, significant: 2 })}. Foam made while the pressure falls changes as it comes: make it in parts, with the pressure back up each time, or give less air and wait longer.`,
+          say: `The foam takes ${time} to make and the air lasts ${say(lasts ?? 0, 'time', { significant: 2 })}. Foam made while the pressure falls changes as it comes: make it in parts, with the pressure back up each time, or give less air and wait longer.`,
         };
       if (making.time > v.quarter)
         return {
           verdict: 'look',
-          say: `${time} to make, and after ${say(v.quarter, 'time', { units: MINUTES, significant: 2 })} the first of it has lost a quarter of its liquid. Make it in parts, each blended before that, or give the lance more air.`,
+          say: `${time} to make, and after ${say(v.quarter, 'time', { significant: 2 })} the first of it has lost a quarter of its liquid. Make it in parts, each blended before that, or give the lance more air.`,
         };
       if (lasts !== undefined)
         return {
           verdict: 'look',
-          say: `The receiver covers it: ${time} to make, ${say(lasts, 'time', { units: MINUTES, significant: 2 })} of air. Put a regulator between, or the foam grows wetter as the pressure falls.`,
+          say: `The receiver covers it: ${time} to make, ${say(lasts, 'time', { significant: 2 })} of air. Put a regulator between, or the foam grows wetter as the pressure falls.`,
         };
       const duty = balance?.duty ?? 0;
       const runs = `${time} to make, and the compressor keeps up, running ${say(duty, 'ratio', { units: PERCENT, significant: 2 })} of the time for ${say(v.airFlow, 'flow', { units: AIR_FLOW })}.`;
@@ -205,12 +198,12 @@ export default worksheet({
     {
       tex: String.raw`V_{\text{air}} = F\left(1 - \frac{1}{E}\right)\frac{p\,T_0}{p_0\,T}`,
       put: (v, { freeAir }, say) =>
-        `${say(v.foamVolume, 'volume', { units: LITRES })} of foam hold ${say(freeAir, 'volume', { units: AIR_VOLUME })} of free air: ${say(freeAir / v.foamVolume, 'count')} of the foam’s own volume`,
+        `${say(v.foamVolume, 'volume')} of foam hold ${say(freeAir, 'volume', { units: AIR_VOLUME })} of free air: ${say(freeAir / v.foamVolume, 'count')} of the foam’s own volume`,
     },
     {
       tex: String.raw`t = \frac{V_{\text{air}}}{Q} \qquad V_{\text{held}} = \frac{V\,p_1}{p_0}\left[1 - \left(\frac{p_2}{p_1}\right)^{1/\gamma}\right]`,
       put: (v, { making, contents }, say) =>
-        `t = ${say(making.time, 'time', { units: MINUTES })} at ${say(v.airFlow, 'flow', { units: AIR_FLOW })}; the receiver gives ${say(contents.fast, 'volume', { units: AIR_VOLUME })} drawn fast and ${say(contents.slow, 'volume', { units: AIR_VOLUME })} drawn slowly`,
+        `t = ${say(making.time, 'time')} at ${say(v.airFlow, 'flow', { units: AIR_FLOW })}; the receiver gives ${say(contents.fast, 'volume', { units: AIR_VOLUME })} drawn fast and ${say(contents.slow, 'volume', { units: AIR_VOLUME })} drawn slowly`,
     },
   ],
   cautions: ['pressurised-vessel', 'compressed-air-jet'],

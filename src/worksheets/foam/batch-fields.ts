@@ -1,5 +1,4 @@
 import { number } from '../../islands/fields.ts';
-import { DENSITY } from '../shared/amounts.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 
@@ -12,7 +11,6 @@ export const batchFields = {
     example: '600 kg/m3',
     min: '10 kg/m3',
     max: '4000 kg/m3',
-    units: DENSITY,
     takes: 'mix.planned',
     folded: true,
   }),
@@ -21,7 +19,6 @@ export const batchFields = {
     example: '1951 kg/m3',
     min: '10 kg/m3',
     max: '10000 kg/m3',
-    units: DENSITY,
     takes: 'mix.baseDensity',
     folded: true,
   }),

@@ -1,6 +1,6 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
-import { LITRES, MINUTES, MM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+import { PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import { demoDrainage, typedReadings } from './demo-drainage.ts';
 
@@ -11,7 +11,6 @@ const time = number('time', {
   example: '2 min',
   min: '0 min',
   max: '3 d',
-  units: MINUTES,
 });
 const HELP =
   'Type them, or paste two columns from a table. A time may be 1:30, and a unit may stand behind a number.';
@@ -31,7 +30,6 @@ export const drainageFields = {
     example: '2 L',
     min: '1 mL',
     max: '10 m3',
-    units: LITRES,
     when: { measure: ['volume'] },
   }),
   foamHeight: number('length', {
@@ -39,7 +37,6 @@ export const drainageFields = {
     example: '240 mm',
     min: '5 mm',
     max: '10 m',
-    units: MM,
     when: { measure: ['height'] },
   }),
   foamDensity: { ...foamDensityField, help: 'It says how much liquid the foam held.' },
@@ -88,7 +85,6 @@ export const drainageFields = {
         label: 'Height of clear liquid',
         example: '4 mm',
         min: '0 mm',
-        units: MM,
       }),
     },
   }),

@@ -7,7 +7,7 @@ import { MINUTE } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { FOAM, MINUTES, PERCENT } from '../shared/amounts.ts';
+import { FOAM, PERCENT } from '../shared/amounts.ts';
 import { DrainagePlot } from '../shared/DrainagePlot.tsx';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { drainageFields } from './drainage-fields.ts';
@@ -96,13 +96,11 @@ export default worksheet({
       label: 'A quarter has drained after',
       kind: 'time',
       of: ({ fit }) => (fit.supported ? fit.quarterTime.value : undefined),
-      units: MINUTES,
     },
     half: {
       label: 'Half has drained after',
       kind: 'time',
       of: ({ fit }) => (fit.supported ? fit.halfTime.value : undefined),
-      units: MINUTES,
       answer: true,
     },
     perMinute: {
@@ -146,7 +144,7 @@ export default worksheet({
     if (line)
       return {
         verdict: 'look',
-        say: `So far ${say(line.straight.rate * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} of the liquid runs out each minute (95\u00a0% sure between ${say(line.straight.low * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} and ${say(line.straight.high * MINUTE, 'ratio', { units: PERCENT, significant: 2 })}), in a straight line: good to ${say(line.upTo, 'time', { units: MINUTES, significant: 2 })} and no further. Read on to see the bend.`,
+        say: `So far ${say(line.straight.rate * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} of the liquid runs out each minute (95\u00a0% sure between ${say(line.straight.low * MINUTE, 'ratio', { units: PERCENT, significant: 2 })} and ${say(line.straight.high * MINUTE, 'ratio', { units: PERCENT, significant: 2 })}), in a straight line: good to ${say(line.upTo, 'time', { significant: 2 })} and no further. Read on to see the bend.`,
       };
     if (!fit.supported) return { verdict: 'stop', say: WHY[fit.because as keyof typeof WHY] };
     if (fit.notes.some(({ code }) => code === 'poor-fit'))
@@ -155,7 +153,7 @@ export default worksheet({
         say: `The readings lie ${say(fit.scatter, 'ratio', { units: PERCENT, significant: 2 })} off the curve on average, more than three times what a reading can err: this foam does not drain along a curve of this form. Go by the readings themselves.`,
       };
     const { value, low, high } = fit.quarterTime;
-    const about = `A quarter of the liquid is gone between ${say(low, 'time', { units: MINUTES, significant: 2 })} and ${say(high, 'time', { units: MINUTES, significant: 2 })} after making.`;
+    const about = `A quarter of the liquid is gone between ${say(low, 'time', { significant: 2 })} and ${say(high, 'time', { significant: 2 })} after making.`;
     if (value < BRIEF)
       return {
         verdict: 'look',
@@ -176,7 +174,7 @@ export default worksheet({
       : []),
     ...(line && quarter !== undefined && half !== undefined
       ? [
-          `If it went on so, a quarter would be out after ${say(quarter, 'time', { units: MINUTES, significant: 2 })} and half after ${say(half, 'time', { units: MINUTES, significant: 2 })}: other worksheets go by these until your readings show the bend.`,
+          `If it went on so, a quarter would be out after ${say(quarter, 'time', { significant: 2 })} and half after ${say(half, 'time', { significant: 2 })}: other worksheets go by these until your readings show the bend.`,
         ]
       : []),
     ...(fit.supported &&
@@ -204,7 +202,7 @@ export default worksheet({
       tex: String.raw`t_{50} = c^{1/n} \qquad t_{25} = (c/3)^{1/n}`,
       put: (_, { fit }, say) =>
         fit.supported
-          ? `t₅₀ = ${say(fit.halfTime.value, 'time', { units: MINUTES })}, t₂₅ = ${say(fit.quarterTime.value, 'time', { units: MINUTES })}`
+          ? `t₅₀ = ${say(fit.halfTime.value, 'time')}, t₂₅ = ${say(fit.quarterTime.value, 'time')}`
           : 'No half time without a curve.',
     },
   ],
@@ -265,5 +263,5 @@ function share(time: number, drained: () => number, field: string) {
 
 const bounds = (name: string, of: { value: number; low: number; high: number }, say: Say) => [
   name,
-  ...[of.value, of.low, of.high].map((t) => say(t, 'time', { units: MINUTES })),
+  ...[of.value, of.low, of.high].map((t) => say(t, 'time')),
 ];

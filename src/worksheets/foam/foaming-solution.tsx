@@ -2,7 +2,7 @@ import { concentrateShare, DILUTIONS, type Dilution } from '../../core/foam/dilu
 import { foamingSolution, MEASURED_WATER_DENSITY } from '../../core/foam/solution.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { foamFaultDoubt } from '../shared/foam-doubt.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { solutionOrder } from '../shared/solution-order.ts';
@@ -55,13 +55,11 @@ export default worksheet({
       label: 'Foaming solution',
       kind: 'volume',
       of: (r) => r.solution.solutionVolume,
-      units: LITRES,
     },
     water: {
       label: 'Water',
       kind: 'volume',
       of: (r) => r.solution.waterVolume,
-      units: LITRES,
       answer: true,
     },
     glycerol: {
@@ -115,7 +113,7 @@ export default worksheet({
     {
       tex: String.raw`S = F\,\rho_f\,(1 + x) + V_0\,\rho_s`,
       put: (v, { solution }, say) =>
-        `S = ${say(v.foamVolume, 'volume', { units: LITRES })} of foam, ${say(v.lanceLoss, 'ratio', { units: PERCENT, significant: 2 })} for waste, ${say(v.priming, 'volume', { units: LITRES, significant: 2 })} for priming: ${say(solution.solutionMass, 'mass')}`,
+        `S = ${say(v.foamVolume, 'volume')} of foam, ${say(v.lanceLoss, 'ratio', { units: PERCENT, significant: 2 })} for waste, ${say(v.priming, 'volume', { significant: 2 })} for priming: ${say(solution.solutionMass, 'mass')}`,
     },
     {
       tex: String.raw`W = \frac{(1 - g)\,S}{1 + k + x_s} \qquad K = (k + x_s)\,W`,
@@ -144,11 +142,7 @@ export default worksheet({
       caption: 'Measure out',
       columns: ['', 'By volume', 'By mass'],
       rows: ({ solution }, _, say) => [
-        [
-          'Water',
-          say(solution.waterVolume, 'volume', { units: LITRES }),
-          say(solution.waterMass, 'mass'),
-        ],
+        ['Water', say(solution.waterVolume, 'volume'), say(solution.waterMass, 'mass')],
         ...(solution.glycerolMass > 0
           ? [
               [
@@ -163,11 +157,7 @@ export default worksheet({
           say(solution.concentrateVolume, 'volume', { units: SMALL_VOLUME }),
           say(solution.concentrateMass, 'mass', { units: SMALL_MASS }),
         ],
-        [
-          'Together',
-          say(solution.solutionVolume, 'volume', { units: LITRES }),
-          say(solution.solutionMass, 'mass'),
-        ],
+        ['Together', say(solution.solutionVolume, 'volume'), say(solution.solutionMass, 'mass')],
       ],
     },
   ],

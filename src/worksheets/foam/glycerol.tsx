@@ -4,7 +4,7 @@ import { GLYCEROL_DENSITY } from '../../core/foam/solution.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, MINUTES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { ViscosityChart } from '../shared/ViscosityChart.tsx';
 
 const WEIGHT = { metric: 'kg/m3', us: 'lb/gal' } as const;
@@ -35,7 +35,6 @@ export default worksheet({
       example: '7.15 L',
       min: '0.1 L',
       max: '10 m3',
-      units: LITRES,
       takes: 'foam.solutionVolume',
     }),
   },
@@ -107,7 +106,7 @@ export default worksheet({
     if (thickening < 1.25)
       return {
         verdict: 'good',
-        say: `The solution is ${much} thicker, so a foam that drains a quarter in 10 minutes takes about ${say(600 * thickening, 'time', { units: MINUTES })}.${cold}`,
+        say: `The solution is ${much} thicker, so a foam that drains a quarter in 10 minutes takes about ${say(600 * thickening, 'time')}.${cold}`,
       };
     return {
       verdict: 'look',

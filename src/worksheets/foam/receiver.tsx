@@ -5,7 +5,6 @@ import { receiverContents } from '../../core/air/receiver.ts';
 import { testDistance } from '../../core/air/stored-energy.ts';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { MINUTES } from '../shared/amounts.ts';
 import { BlowDownPlot } from '../shared/BlowDownPlot.tsx';
 import {
   mindStored,
@@ -75,7 +74,6 @@ export default worksheet({
       label: 'Serves for at least',
       kind: 'time',
       of: (r) => Math.min(r.slow, r.fast),
-      units: MINUTES,
       significant: 2,
       note: 'if the air in it cools as it leaves',
     },
@@ -83,7 +81,6 @@ export default worksheet({
       label: 'Serves for at most',
       kind: 'time',
       of: (r) => Math.max(r.slow, r.fast),
-      units: MINUTES,
       significant: 2,
       note: 'if its walls keep it warm',
     },
@@ -103,7 +100,6 @@ export default worksheet({
       label: 'Empty after',
       kind: 'time',
       of: (r) => r.empty,
-      units: MINUTES,
       significant: 2,
     },
     ...storedResults,
@@ -117,7 +113,7 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const { fast, slow } = r;
-    const least = say(Math.min(fast, slow), 'time', { units: MINUTES, significant: 2 });
+    const least = say(Math.min(fast, slow), 'time', { significant: 2 });
     const low = say(v.low, 'pressure', { units: GAUGE, significant: 2 });
     const choking = chokingAt(v);
     const judged: Judgement =
@@ -147,7 +143,7 @@ export default worksheet({
     {
       tex: String.raw`t_{\text{warm}} = \tau \ln\frac{p_0}{p} \qquad t_{\text{cold}} = \frac{2\tau}{\gamma-1}\left[\left(\frac{p_0}{p}\right)^{\frac{\gamma-1}{2\gamma}} - 1\right]`,
       put: (v, { slow, fast }, say) =>
-        `In all ${say(slow, 'time', { units: MINUTES })} kept warm, ${say(fast, 'time', { units: MINUTES })} cooling${v.low < chokingAt(v) ? `; by these formulas down to ${say(chokingAt(v), 'pressure', { units: GAUGE, significant: 2 })}, below which it is no longer choked, and the rest summed` : ''}`,
+        `In all ${say(slow, 'time')} kept warm, ${say(fast, 'time')} cooling${v.low < chokingAt(v) ? `; by these formulas down to ${say(chokingAt(v), 'pressure', { units: GAUGE, significant: 2 })}, below which it is no longer choked, and the rest summed` : ''}`,
     },
     {
       tex: String.raw`E = 2.5\,p\,V\left[1 - \left(\frac{p_a}{p}\right)^{0.286}\right]`,

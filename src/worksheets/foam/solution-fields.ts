@@ -1,5 +1,4 @@
 import { number } from '../../islands/fields.ts';
-import { LITRES, PLAIN } from '../shared/amounts.ts';
 import { dilution } from '../shared/dilution.ts';
 import { concentrate, glycerol, lanceLoss, priming, stated } from '../shared/dose-fields.ts';
 import { foamDensityField } from '../shared/recipe.ts';
@@ -11,7 +10,6 @@ export const solutionFields = {
     example: '75.9 L',
     min: '0.1 L',
     max: '100 m3',
-    units: LITRES,
     takes: 'mix.foamVolume',
   }),
   foamDensity: foamDensityField,
@@ -23,7 +21,6 @@ export const solutionFields = {
     example: '40',
     min: '1',
     max: '500',
-    units: PLAIN,
     bench: 'foam.partsWater',
     when: { dose: ['parts-water'] },
   }),

@@ -7,7 +7,7 @@ import { fromUnit } from '../../core/quantity/convert.ts';
 import { lines } from '../../islands/fields/lines.tsx';
 import { number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, MINUTES, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { JarPlot } from '../shared/JarPlot.tsx';
 import { targetRefusals } from '../shared/mix-refusals.ts';
@@ -33,7 +33,6 @@ export default worksheet({
       example: '1 L',
       min: '10 mL',
       max: '100 L',
-      units: LITRES,
       bench: 'jar.volume',
     }),
     readings: lines({
@@ -47,7 +46,6 @@ export default worksheet({
           example: '5 min',
           min: '0 min',
           max: '2 d',
-          units: MINUTES,
         }),
         full: number('mass', {
           label: 'Full jar',
@@ -112,20 +110,18 @@ export default worksheet({
       label: 'Density at the first reading',
       kind: 'density',
       of: (r) => r.first.density,
-      units: DENSITY,
     },
     last: {
       label: 'Density at the last reading',
       kind: 'density',
       of: (r) => r.last.density,
-      units: DENSITY,
     },
   },
   judge: ({ survival, gain, first, last, heaviest }, { target, foamDensity }, say) => {
     const unfit = unfitFoam(foamDensity, say);
     if (unfit) return unfit;
     const share = (of: number) => say(of, 'ratio', { units: PERCENT, significant: 2 });
-    const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
+    const minutes = (time: number) => say(time, 'time', { significant: 2 });
     const over = minutes((gain > MOST_GAIN ? heaviest : last).time - first.time);
     const lighter = survival.notes.some(({ code }) => code === 'gas-gain');
     const doubts: Judgement[] = [];
@@ -144,7 +140,7 @@ export default worksheet({
     if (Math.abs(above) > MOST_GAIN)
       doubts.push({
         verdict: 'look',
-        say: `${late ? `The first reading is of ${minutes(first.time)} after blending, and` : 'Just blended,'} the mix weighs ${say(density, 'density', { units: DENSITY })}, ${share(Math.abs(above))} ${above > 0 ? 'above' : 'below'} the ${say(target, 'density', { units: DENSITY })} planned: ${above > 0 ? lost : light}`,
+        say: `${late ? `The first reading is of ${minutes(first.time)} after blending, and` : 'Just blended,'} the mix weighs ${say(density, 'density')}, ${share(Math.abs(above))} ${above > 0 ? 'above' : 'below'} the ${say(target, 'density')} planned: ${above > 0 ? lost : light}`,
       });
     if (lighter)
       doubts.push({
@@ -175,7 +171,7 @@ export default worksheet({
   },
   refusals: {
     'no-gas': (e, say) =>
-      `A jar of ${say(e.value, 'density', { units: DENSITY })} is as heavy as this mix with no gas in it (${say(e.allowed.max ?? 0, 'density', { units: DENSITY })}). Check the jar’s volume and empty weight, and the batch it is for.`,
+      `A jar of ${say(e.value, 'density')} is as heavy as this mix with no gas in it (${say(e.allowed.max ?? 0, 'density')}). Check the jar’s volume and empty weight, and the batch it is for.`,
     'too-few-readings': () =>
       'One reading tells no loss. Strike the jar full again some minutes later, and add that.',
     'same-time': () => 'Two readings are at the same time. Give each its own.',
@@ -199,7 +195,7 @@ export default worksheet({
           say(fromUnit(1, 'mass', unit!) * (1 / density - 1 / gasless), 'volume', {
             units: { metric: 'mL', us: 'in3' },
           });
-        return `Gas in a ${one} of mix: ${gas(first)} at first, ${gas(last)} at last; without gas the mix would be ${say(gasless, 'density', { units: DENSITY })}`;
+        return `Gas in a ${one} of mix: ${gas(first)} at first, ${gas(last)} at last; without gas the mix would be ${say(gasless, 'density')}`;
       },
     },
     {

@@ -6,7 +6,7 @@ import { gasLeftAfter } from '../../core/foam/survival.ts';
 import { afterWaiting, timeInHand } from '../../core/foam/time-in-hand.ts';
 import { MINUTE } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, FOAM, MINUTES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { FOAM, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DRAINED, STANDS_MOST } from '../shared/drained-foam.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { targetRefusals } from '../shared/mix-refusals.ts';
@@ -68,7 +68,7 @@ export default worksheet({
     };
   },
   results: {
-    latest: { label: 'Blend it before', kind: 'time', of: (r) => r.latest, units: MINUTES },
+    latest: { label: 'Blend it before', kind: 'time', of: (r) => r.latest },
     lost: {
       label: 'Liquid lost by the time it is blended',
       kind: 'ratio',
@@ -86,13 +86,11 @@ export default worksheet({
       label: 'Wet density, liquid left behind',
       kind: 'density',
       of: ({ now }) => now.liquidStays,
-      units: DENSITY,
     },
     goesIn: {
       label: 'Wet density, liquid put in too',
       kind: 'density',
       of: ({ now }) => now.liquidGoesIn,
-      units: DENSITY,
     },
     left: {
       label: 'Liquid that stays behind',
@@ -105,15 +103,15 @@ export default worksheet({
   judge: ({ now, latest, quarter, byDensity }, v, say) => {
     const unfit = unfitFoam(v.foamDensity, say);
     if (unfit) return unfit;
-    const planned = say(v.target, 'density', { units: DENSITY });
+    const planned = say(v.target, 'density');
     if (now.latest === undefined)
       return {
         verdict: 'stop',
-        say: `The mix breaks so much of the foam that even fresh foam comes out at ${say(now.liquidStays, 'density', { units: DENSITY })} for ${planned} planned. See what kills the foam before you hurry it.`,
+        say: `The mix breaks so much of the foam that even fresh foam comes out at ${say(now.liquidStays, 'density')} for ${planned} planned. See what kills the foam before you hurry it.`,
       };
-    const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
+    const minutes = (time: number) => say(time, 'time', { significant: 2 });
     // As it stands above: rounded more, a limit would be later than it is.
-    const until = (time: number) => say(time, 'time', { units: MINUTES });
+    const until = (time: number) => say(time, 'time');
     if (now.lost > DRAINED.gone)
       return {
         verdict: 'stop',
@@ -123,7 +121,7 @@ export default worksheet({
     const comes =
       Math.abs(off) < AS_PLANNED
         ? 'as planned'
-        : `${say(Math.abs(off), 'density', { units: DENSITY, significant: 2 })} too ${off > 0 ? 'heavy' : 'light'}`;
+        : `${say(Math.abs(off), 'density', { significant: 2 })} too ${off > 0 ? 'heavy' : 'light'}`;
     const then = `After ${minutes(v.wait)} the mix comes out ${comes}`;
     if (Math.abs(off) > v.tolerance)
       return {
@@ -184,7 +182,7 @@ export default worksheet({
     {
       tex: String.raw`\rho = \frac{m_b + \rho_f' F}{m_b/\rho_b + F}`,
       put: (v, { now }, say) =>
-        `ρ = ${say(now.liquidStays, 'density', { units: DENSITY })} ${{ whole: 'with all the foam that is left', volume: 'with the planned volume of it', mass: 'with the planned weight of it' }[v.dose]}; planned ${say(v.target, 'density', { units: DENSITY })}`,
+        `ρ = ${say(now.liquidStays, 'density')} ${{ whole: 'with all the foam that is left', volume: 'with the planned volume of it', mass: 'with the planned weight of it' }[v.dose]}; planned ${say(v.target, 'density')}`,
     },
   ],
   figure: ({ values, result, say }) => (
@@ -214,14 +212,14 @@ export default worksheet({
       rows: ({ after }, _, say) =>
         WAITS.map((minutes) => {
           const then = after(minutes * MINUTE);
-          const wait = say(minutes * MINUTE, 'time', { units: MINUTES, plain: true });
+          const wait = say(minutes * MINUTE, 'time', { plain: true });
           if (!then) return [wait, 'all of it', '—', '—', '—'];
           return [
             wait,
             say(then.lost, 'ratio', { units: PERCENT, significant: 2 }),
             say(then.foam.density, 'density', { units: FOAM }),
-            say(then.liquidStays, 'density', { units: DENSITY }),
-            say(then.liquidGoesIn, 'density', { units: DENSITY }),
+            say(then.liquidStays, 'density'),
+            say(then.liquidGoesIn, 'density'),
           ];
         }),
     },

@@ -1,6 +1,6 @@
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { DENSITY, MINUTES, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { batchFields } from './batch-fields.ts';
 
 const DOSES = {
@@ -25,7 +25,6 @@ export const waitingFields = {
     example: '22 min',
     min: '1 s',
     max: '30 d',
-    units: MINUTES,
     takes: 'foam.halfTime',
     when: { how: ['curve'] },
   }),
@@ -53,7 +52,6 @@ export const waitingFields = {
     example: '5 min',
     min: '0 min',
     max: '1 d',
-    units: MINUTES,
     bench: 'foam.wait',
   }),
   dose: choice({
@@ -69,7 +67,6 @@ export const waitingFields = {
     min: '0 kg/m3',
     aboveMin: true,
     max: '500 kg/m3',
-    units: DENSITY,
     bench: 'foam.tolerance',
   }),
   survives: choice({
@@ -93,7 +90,6 @@ export const waitingFields = {
     example: '10 min',
     min: '0 min',
     max: '1 d',
-    units: MINUTES,
     when: { survives: ['jar'] },
   }),
   ...batchFields,

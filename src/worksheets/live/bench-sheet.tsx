@@ -10,7 +10,7 @@ import correct from '../mix/correct.tsx';
 import { AT_THE_BENCH, nextLoad } from '../mix/next-load.ts';
 import proportion from '../mix/proportion.tsx';
 import pieces from '../placing/pieces.tsx';
-import { DENSITY, FOAM, HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
+import { FOAM, PERCENT } from '../shared/amounts.ts';
 import { overflows } from '../shared/correction-advice.ts';
 import { PlanHeld, planHeld } from '../shared/PlanHeld.tsx';
 import { countInWords, piecesInWords } from '../shared/pieces-words.ts';
@@ -85,16 +85,12 @@ export function Sheet({ system, entries, kept }: SheetProps) {
   const weighedIn = toFill.map((load) =>
     count === 1 ? 'Weighed' : `Weighed, load ${several ? '___' : load}`,
   );
-  const amounts = (kind: 'mass' | 'volume', part: number) => {
-    const how = kind === 'volume' ? { units: LITRES } : {};
-    return count === 1
-      ? [say(part, kind, how)]
-      : [say(part, kind, how), say(part * count, kind, how)];
-  };
+  const amounts = (kind: 'mass' | 'volume', part: number) =>
+    count === 1 ? [say(part, kind)] : [say(part, kind), say(part * count, kind)];
   const once = (text: string) => (count === 1 ? [text] : ['', text]);
   // What is poured may be weighed, which is more exact.
   const poured = (volume: number, mass: number) =>
-    once(`${say(volume, 'volume', { units: LITRES })} (${say(mass, 'mass')})`);
+    once(`${say(volume, 'volume')} (${say(mass, 'mass')})`);
   const form = ofPieces
     ? cast.outcome.ok && piecesInWords(cast.outcome.values.pieces, say)
     : volume?.origin === 'kept' && countInWords(kept['batch.volume'], kept['batch.count']);
@@ -107,8 +103,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
       <header>
         <h3>Bench sheet</h3>
         <p>
-          {say(mix.volume, 'volume', { units: LITRES })} at{' '}
-          {say(mix.wetDensity, 'density', { units: DENSITY })} wet, w/c{' '}
+          {say(mix.volume, 'volume')} at {say(mix.wetDensity, 'density')} wet, w/c{' '}
           {mix.waterCementBase.toFixed(2)}, in {count} {count === 1 ? 'load' : 'loads'}
           {several && `, with room here for ${MOST_LOADS}: print it anew for every ${MOST_LOADS}`}.
           {form && ` For ${form}.`}{' '}
@@ -236,4 +231,4 @@ interface Recipe {
   readonly sandCement: number;
 }
 
-const said = (hardness: number, say: Say) => say(hardness, 'hardness', { units: HARDNESS });
+const said = (hardness: number, say: Say) => say(hardness, 'hardness');

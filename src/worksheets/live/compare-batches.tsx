@@ -5,7 +5,7 @@ import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { DENSITY, HOURS, PERCENT } from '../shared/amounts.ts';
+import { HOURS, PERCENT } from '../shared/amounts.ts';
 import { doubtedWords } from '../shared/doubted-words.ts';
 import { dryColumn } from '../shared/dry-column.ts';
 import type { Said } from '../shared/LandingChart.tsx';
@@ -122,8 +122,7 @@ export default function CompareBatches() {
           const [cement, water] = [readingValue(record, 'cement'), readingValue(record, 'water')];
           const reckoned = reckon(record);
           const age = ageWhenStripped(record);
-          const density = (x: number | undefined) =>
-            x === undefined ? '—' : say(x, 'density', { units: DENSITY });
+          const density = (x: number | undefined) => (x === undefined ? '—' : say(x, 'density'));
           return [
             `${nameOf(record)}${doubted.includes(record) ? ', look again' : ''}`,
             planned && weighed ? signedPercent(weighed / planned - 1) : '—',

@@ -4,7 +4,6 @@ import { proportion } from '../../core/mix/proportion.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { demo } from '../demo.ts';
-import { DENSITY } from '../shared/amounts.ts';
 import { Bucket } from '../shared/Bucket.tsx';
 
 /** The picture on the first page: one bucket, unblended, at a density the reader moves. */
@@ -17,7 +16,7 @@ export default function HomeBucket() {
     waterCement: demo.waterCement,
     foamDensity: demo.foam.density,
   });
-  const words = say(density, 'density', { units: DENSITY });
+  const words = say(density, 'density');
   const filled = `${say(mix.cement, 'mass')} of cement, ${say(mix.water, 'mass')} of water and ${say(mix.foamMass, 'mass')} of foam`;
   return (
     <div class="home-bucket">

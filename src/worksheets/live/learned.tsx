@@ -6,7 +6,6 @@ import { type Lesson, PRIORS } from '../../core/records/priors.ts';
 import { type Say, speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { Table } from '../../islands/parts/Table.tsx';
-import { DENSITY } from '../shared/amounts.ts';
 import { lastingChange } from '../shared/lasting-change.ts';
 import { type LessonLearned, refreshLearned } from '../shared/lessons.ts';
 import { NEAR_ENOUGH } from '../shared/near-enough.ts';
@@ -144,13 +143,13 @@ function Odds({
   if (!odds) return null;
   return (
     <p class="learned-odds">
-      A batch like “{nameOf(last)}”, at {say(odds.target, 'density', { units: DENSITY })}, lands
-      within {100 * NEAR_ENOUGH}&nbsp;% of it <strong>{timesIn100(odds.before)}</strong> when its
-      foam is reckoned as if all of it lived, and <strong>{timesIn100(odds.after)}</strong> when it
-      is reckoned with your {(learned.estimate * 100).toFixed(0)}&nbsp;%. Errors of weighing are
-      within both: your share was found by such weighings. Reckoned so, leave the target as it is: a
-      mean error of landing, on <a href={pageAt('batch-records/compare/')}>Batches side by side</a>,
-      is mostly this same foam, and one cure is enough.
+      A batch like “{nameOf(last)}”, at {say(odds.target, 'density')}, lands within{' '}
+      {100 * NEAR_ENOUGH}&nbsp;% of it <strong>{timesIn100(odds.before)}</strong> when its foam is
+      reckoned as if all of it lived, and <strong>{timesIn100(odds.after)}</strong> when it is
+      reckoned with your {(learned.estimate * 100).toFixed(0)}&nbsp;%. Errors of weighing are within
+      both: your share was found by such weighings. Reckoned so, leave the target as it is: a mean
+      error of landing, on <a href={pageAt('batch-records/compare/')}>Batches side by side</a>, is
+      mostly this same foam, and one cure is enough.
     </p>
   );
 }

@@ -9,7 +9,6 @@ import { photosOf, putRecords, saveRecord } from '../../bench/records/store.ts';
 import { speaker } from '../../islands/engine/say.ts';
 import { useUnits } from '../../islands/hooks.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
-import { DENSITY } from '../shared/amounts.ts';
 import { RecordsRoom } from '../shared/RecordsRoom.tsx';
 import { nameOf, progressOf, weighedDensity } from '../shared/record-words.ts';
 import { tellRefused } from '../shared/refused-notice.ts';
@@ -141,7 +140,7 @@ export default function Records() {
               <span>
                 {record.invented && <span class="invented">invented</span>}
                 {progressOf(record)}
-                {wet !== undefined && `, ${say(wet, 'density', { units: DENSITY })} wet`}
+                {wet !== undefined && `, ${say(wet, 'density')} wet`}
               </span>
               <button
                 type="button"

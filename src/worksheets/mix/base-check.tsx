@@ -8,7 +8,7 @@ import { wetDensity } from '../../core/mix/weigh.ts';
 import { number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
 import { sandCement, waterCement } from '../shared/recipe.ts';
 import { saidApart } from '../shared/said-apart.ts';
@@ -81,7 +81,6 @@ export default worksheet({
       min: '0 L',
       aboveMin: true,
       max: '200 L',
-      units: LITRES,
       bench: 'jug.volume',
     }),
     cement: number('mass', {
@@ -116,7 +115,6 @@ export default worksheet({
       min: '0 kg/m3',
       aboveMin: true,
       max: '4000 kg/m3',
-      units: DENSITY,
       takes: 'mix.baseDensity',
       folded: true,
     }),
@@ -208,14 +206,12 @@ export default worksheet({
       label: 'Base mix density',
       kind: 'density',
       of: (r) => r.measured,
-      units: DENSITY,
       sure: true,
     },
     wanted: {
       label: 'Base mix density it should have',
       kind: 'density',
       of: (r) => r.check.wantedDensity,
-      units: DENSITY,
       significant: 4,
     },
   },
@@ -263,7 +259,7 @@ export default worksheet({
     ...(slip
       ? []
       : [
-          `${say(1 / Math.abs(check.perDensity) / 100, 'density', { units: DENSITY, significant: 2 })} of density is a hundredth of w/c here: weigh on a scale that shows it, in a jug whose volume you have weighed with water.`,
+          `${say(1 / Math.abs(check.perDensity) / 100, 'density', { significant: 2 })} of density is a hundredth of w/c here: weigh on a scale that shows it, in a jug whose volume you have weighed with water.`,
         ]),
     'Base mix that has been added to is more base mix: raise the foam by the same share, or the load lands heavy.',
     ...(plain
@@ -274,11 +270,11 @@ export default worksheet({
   ],
   refusals: {
     'thinner-than-water': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY })} is not above ${say(e.allowed.min!, 'density', { units: DENSITY })}, what water with that air in it weighs. Weigh again: ${JUG}.`,
+      `${say(e.value, 'density')} is not above ${say(e.allowed.min!, 'density')}, what water with that air in it weighs. Weigh again: ${JUG}.`,
     'another-base-mix': (e, say) =>
-      `With that water/cement ratio and that sand no cement makes a base mix of ${say(e.value, 'density', { units: DENSITY, significant: 4 })}: ${say(e.allowed.min!, 'density', { units: DENSITY, significant: 4 })} to ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. With so much else in it a jug cannot tell the water.`,
+      `With that water/cement ratio and that sand no cement makes a base mix of ${say(e.value, 'density', { significant: 4 })}: ${say(e.allowed.min!, 'density', { significant: 4 })} to ${say(e.allowed.max!, 'density', { significant: 4 })}. With so much else in it a jug cannot tell the water.`,
     'drier-than-no-water': (e, say) =>
-      `${say(e.value, 'density', { units: DENSITY, significant: 4 })} is more than cement and sand weigh with that air and no water at all (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}). Weigh again: ${JUG}.`,
+      `${say(e.value, 'density', { significant: 4 })} is more than cement and sand weigh with that air and no water at all (${say(e.allowed.max!, 'density', { significant: 4 })}). Weigh again: ${JUG}.`,
   },
   folded: 'Air, the cement, and what the ratio counts',
   blames: { measuredDensity: 'full', vessel: 'jug' },
@@ -286,7 +282,7 @@ export default worksheet({
     {
       tex: String.raw`w = \frac{1 + s - \rho\left(\frac{1}{\rho_c} + \frac{s}{\rho_s}\right)}{\rho/\rho_w - 1}`,
       put: (v, r, say) =>
-        `w = (1 + ${v.sandCement} − ${say(r.measured / (1 - v.air), 'density', { units: DENSITY, significant: 4 })} × volume of the solids in a kilogram of cement) ÷ (density over water’s − 1) = ${r.check.waterCement.toFixed(3)}`,
+        `w = (1 + ${v.sandCement} − ${say(r.measured / (1 - v.air), 'density', { significant: 4 })} × volume of the solids in a kilogram of cement) ÷ (density over water’s − 1) = ${r.check.waterCement.toFixed(3)}`,
     },
     {
       tex: String.raw`\Delta W = (w_0 - w)\,C \qquad \Delta C = \left(\frac{w}{w_0} - 1\right) C`,
@@ -301,7 +297,6 @@ export default worksheet({
       title="The base mix, before any foam"
       from={Math.min(measured, check.wantedDensity) * 0.92}
       to={Math.max(measured, check.wantedDensity) * 1.08}
-      units={DENSITY}
       bands={[]}
       marks={[
         { at: check.wantedDensity, label: 'should be', role: 'target' },

@@ -1,5 +1,5 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES, PERCENT, PLAIN } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
@@ -30,7 +30,6 @@ export const batchFields = {
     min: '0 L',
     aboveMin: true,
     max: '100 m3',
-    units: LITRES,
     ...BATCH_VOLUME,
   }),
   aim: choice({
@@ -49,7 +48,6 @@ export const batchFields = {
     min: '0 kg/m3',
     aboveMin: true,
     max: '4000 kg/m3',
-    units: DENSITY,
     takes: 'mix.wetDensity',
     when: { aim: ['wet'] },
   }),
@@ -59,7 +57,6 @@ export const batchFields = {
     min: '0 kg/m3',
     aboveMin: true,
     max: '4000 kg/m3',
-    units: DENSITY,
     when: { aim: ['dry'] },
   }),
   content: number('density', {
@@ -68,7 +65,6 @@ export const batchFields = {
     min: '0 kg/m3',
     aboveMin: true,
     max: '3000 kg/m3',
-    units: DENSITY,
     when: { aim: ['content'] },
   }),
   bags: number('count', {
@@ -107,7 +103,6 @@ export const batchFields = {
     example: '40 L',
     min: '1 L',
     max: '10 m3',
-    units: LITRES,
     bench: 'mix.largestLoad',
     folded: true,
   }),
@@ -142,7 +137,6 @@ export const batchFields = {
     example: '0.05',
     min: '0',
     max: '5',
-    units: PLAIN,
     when: { filler: ['some'] },
     folded: true,
   }),
@@ -152,7 +146,6 @@ export const batchFields = {
     example: '700 kg/m3',
     min: '100 kg/m3',
     max: '3000 kg/m3',
-    units: DENSITY,
     when: { filler: ['some'] },
     folded: true,
   }),

@@ -1,7 +1,7 @@
 import type { wholeBags } from '../../core/mix/bags.ts';
 import type { Design } from '../../core/mix/batch-design.ts';
 import type { ResultSpec } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 
 /** The batch as worked out; the mixer loads it takes, and what whole bags would make of it. */
 interface Worked {
@@ -48,27 +48,23 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
     label: 'Foam to make',
     kind: 'volume',
     of: (r) => r.design.mix.foamVolume,
-    units: LITRES,
   },
   foamMass: { label: 'Foam, by weight', kind: 'mass', of: (r) => some(r.design.mix.foamMass) },
   wet: {
     label: 'Wet density',
     kind: 'density',
     of: (r) => r.design.wetDensity,
-    units: DENSITY,
     answer: true,
   },
   dry: {
     label: 'Oven-dry density to expect',
     kind: 'density',
     of: (r) => r.design.ovenDryDensity,
-    units: DENSITY,
   },
   content: {
     label: 'Cement content, with stand-ins',
     kind: 'density',
     of: (r) => r.design.cementitious / (r.design.mass / r.design.wetDensity),
-    units: DENSITY,
   },
   ratio: {
     label: 'w/c with the foam’s water',
@@ -86,7 +82,6 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
     label: 'Base mix density',
     kind: 'density',
     of: (r) => r.design.mix.baseDensity,
-    units: DENSITY,
     significant: 4,
   },
   cementitious: {

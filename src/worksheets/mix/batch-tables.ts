@@ -1,7 +1,7 @@
 import type { wholeBags } from '../../core/mix/bags.ts';
 import type { Design } from '../../core/mix/batch-design.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, LITRES, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { FURTHER, FURTHER_NAMES, type Further } from '../shared/further.ts';
 
 export const NAMES: Readonly<Record<keyof Design['volumes'], string>> = {
@@ -39,13 +39,13 @@ export function amountsOf(
     held,
     put(all / by.parts),
   ];
-  const held = (mass: number) => say(mass / by.volume, 'density', { units: DENSITY });
+  const held = (mass: number) => say(mass / by.volume, 'density');
   return [
     ...things.filter(([, mass]) => mass > 0).map(([name, mass]) => row(name, mass, kg, held(mass))),
     row(
       'Foam',
       design.mix.foamVolume,
-      (x) => say(x, 'volume', { units: LITRES }),
+      (x) => say(x, 'volume'),
       say(design.volumes.foam / by.volume, 'ratio', { units: PERCENT }),
     ),
     row('All of it', design.mass, (x) => say(x, 'mass'), held(design.mass)),
@@ -77,10 +77,10 @@ export function bagRows({ down, up }: ReturnType<typeof wholeBags>, say: Say): s
     // With more cement the base mix overfills the volume; with less the foam takes too much of a total of water.
     const not = choice === down ? 'too little water' : 'does not fit';
     const density = (of: 'wetDensity' | 'ovenDryDensity') =>
-      sameVolume ? say(sameVolume[of], 'density', { units: DENSITY }) : not;
+      sameVolume ? say(sameVolume[of], 'density') : not;
     return [
       `${choice.bags}`,
-      say(choice.volume, 'volume', { units: LITRES }),
+      say(choice.volume, 'volume'),
       density('wetDensity'),
       density('ovenDryDensity'),
     ];

@@ -3,7 +3,6 @@ import { designBatch } from '../../core/mix/batch-design.ts';
 import { MIX_WATER_DENSITY } from '../../core/mix/densities.ts';
 import { mixerLoads } from '../../core/mix/loads.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES } from '../shared/amounts.ts';
 import { Bucket } from '../shared/Bucket.tsx';
 import { judgeBy } from '../shared/judge-by.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
@@ -44,12 +43,12 @@ export default worksheet({
   },
   results,
   judge: ({ design, bags }, v, say) => {
-    const density = say(design.wetDensity, 'density', { units: DENSITY });
+    const density = say(design.wetDensity, 'density');
     return judgeBy(batchDoubts(design, v, say), {
       verdict: 'good',
       say:
         v.aim === 'bags'
-          ? `All of it in that volume comes to ${density} wet and ${say(design.ovenDryDensity, 'density', { units: DENSITY })} dry. Is that what the part needs?`
+          ? `All of it in that volume comes to ${density} wet and ${say(design.ovenDryDensity, 'density')} dry. Is that what the part needs?`
           : bags.exact < PART_OF_A_BAG
             ? 'Weigh it out as in the table below: it takes a small part of a bag.'
             : `${bags.exact.toFixed(2)} bags. The table says what rounding to whole ones does to the rest.`,
@@ -65,7 +64,7 @@ export default worksheet({
   refusals: {
     ...mixRefusals,
     overfills: (e, say) =>
-      `So much cement makes more base mix than the volume holds, before any foam: at most ${say(e.allowed.max!, 'density', { units: DENSITY })} fit. Fewer bags, or a larger form.`,
+      `So much cement makes more base mix than the volume holds, before any foam: at most ${say(e.allowed.max!, 'density')} fit. Fewer bags, or a larger form.`,
     'too-wet': () =>
       'The damp sand, filler and admixture bring more water than the mix may have. Dry the sand, or raise the w/c.',
     'no-cement': () =>
@@ -113,7 +112,7 @@ export default worksheet({
           .filter((name) => v[name] > 0)
           .map(
             (name) =>
-              `${NAMES[name]}${name === 'binder' && binder.length > 1 ? ' and stand-ins' : ''} ${say(v[name], 'volume', { units: LITRES })}`,
+              `${NAMES[name]}${name === 'binder' && binder.length > 1 ? ' and stand-ins' : ''} ${say(v[name], 'volume')}`,
           )
           .join(' + ')}`,
     },

@@ -2,7 +2,6 @@ import { EXTREMES } from '../../core/extremes.ts';
 import { correctionTable } from '../../core/mix/correction-table.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY } from '../shared/amounts.ts';
 import { inTable, overflows } from '../shared/correction-advice.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { baseWaterCement, type TypedRatio } from './recipe-fields.ts';
@@ -73,7 +72,7 @@ export function benchRows(
   return table.map((row) => {
     const line = [
       `${inUnit(row.reading).toFixed(decimals)}\u00a0${unit}`,
-      say(row.density, 'density', { units: DENSITY }),
+      say(row.density, 'density'),
     ];
     const { fix, instead, first } = inTable(row, { ...planned, density: row.density }, say);
     if (instead) return [...line, instead];

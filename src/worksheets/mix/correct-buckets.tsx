@@ -11,7 +11,7 @@ import { MINUTE } from '../../core/quantity/constants.ts';
 import type { Values } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, FOAM, LITRES, PERCENT } from '../shared/amounts.ts';
+import { ADDED_FOAM, ADDED_FOAM_MASS, FOAM, PERCENT } from '../shared/amounts.ts';
 import {
   addWords,
   doubtWords,
@@ -141,7 +141,6 @@ export default worksheet({
       label: 'All of it together weighs',
       kind: 'density',
       of: (r) => r.all.density,
-      units: DENSITY,
       sure: true,
       listed: (r) => [r.byScale, 'buckets'],
     },
@@ -187,14 +186,14 @@ export default worksheet({
       units: PERCENT,
       significant: 2,
     },
-    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
+    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume },
   },
   judge: (
     { all, each, advice, doubted, tooLarge, share, apart, over, wantsFoam, gone, mix },
     { load },
     say,
   ) => {
-    const density = say(all.density, 'density', { units: DENSITY });
+    const density = say(all.density, 'density');
     // A slip in one of several may hide in what they come to together.
     const slip = each[doubted] ?? { density: all.density, advice };
     const words =
@@ -235,7 +234,7 @@ export default worksheet({
     if (advice.is === 'leave')
       return { verdict: 'good', say: `${density} is near enough. Stop stirring and place it.` };
     if (advice.is !== 'add' || dry) return { verdict: 'look', say: dry };
-    const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
+    const litres = (volume: number) => say(volume, 'volume');
     const add = over
       ? `Correct each by its own line in the first table: all that one stands for would be ${litres(over.volume)}, and the mixer takes ${litres(over.load)}.`
       : `${addWords(advice, say)}${each.length > 1 ? ' in all, to each its share' : ''}, folded in gently, and weigh once more.`;
@@ -269,7 +268,7 @@ export default worksheet({
     {
       tex: String.raw`\bar\rho = \frac{\sum M_i}{\sum M_i/\rho_i}`,
       put: (_, { all }, say) =>
-        `ρ = ${say(all.mass, 'mass')} ÷ ${say(all.volume, 'volume', { units: LITRES })} = ${say(all.density, 'density', { units: DENSITY })}`,
+        `ρ = ${say(all.mass, 'mass')} ÷ ${say(all.volume, 'volume')} = ${say(all.density, 'density')}`,
     },
     {
       tex: String.raw`\rho_f' = \frac{(1 - v)\,\rho_f}{1 - v\,\rho_f/\rho_s} \qquad F = \frac{M - \rho_t V}{\rho_t - \rho_f'}`,
@@ -282,7 +281,6 @@ export default worksheet({
       title="The buckets, and where they should be"
       from={Math.min(...each.map(({ density }) => density), values.target) * 0.85}
       to={Math.max(...each.map(({ density }) => density), values.target) * 1.12}
-      units={DENSITY}
       bands={[
         {
           from: values.target - mix.tolerance,
@@ -312,7 +310,7 @@ export default worksheet({
           say,
         );
         return each.map(({ density, fix: whole }, i) => {
-          const line = [`${i + 1}`, say(density, 'density', { units: DENSITY })];
+          const line = [`${i + 1}`, say(density, 'density')];
           const { fix, instead, first } = inTable(whole, weighing(density), say);
           if (instead) return [...line, instead];
           const fresh = freshFirst(fix, gone);
@@ -334,10 +332,7 @@ export default worksheet({
         const table = correctionTable({ ...common, massInHand: all.mass, tare, vessel, densities });
         const { foam, foamMass, base } = correctionColumns(table, say);
         return table.map((row) => {
-          const line = [
-            say(row.reading, 'mass', step),
-            say(row.density, 'density', { units: DENSITY }),
-          ];
+          const line = [say(row.reading, 'mass', step), say(row.density, 'density')];
           const { fix, instead, first } = inTable(row, together(row.density), say);
           if (instead) return [...line, instead];
           const fresh = freshFirst(fix, gone);

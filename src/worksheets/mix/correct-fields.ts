@@ -1,6 +1,6 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, MINUTES, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import { weighingBucket } from './recipe-fields.ts';
@@ -42,7 +42,6 @@ export const correctFields = {
     min: '0 kg/m3',
     aboveMin: true,
     max: '4000 kg/m3',
-    units: DENSITY,
     takes: 'mix.planned',
   }),
   age: number('time', {
@@ -51,7 +50,6 @@ export const correctFields = {
     example: '6 min',
     min: '0 min',
     max: '1 d',
-    units: MINUTES,
   }),
   made: number('count', {
     label: 'Corrections made so far',
@@ -91,7 +89,6 @@ export const correctFields = {
     example: '22 min',
     min: '1 s',
     max: '30 d',
-    units: MINUTES,
     takes: 'foam.halfTime',
     when: { drains: ['curve'] },
     folded: true,
@@ -121,7 +118,6 @@ export const correctFields = {
     min: '0 kg/m3',
     aboveMin: true,
     max: '4000 kg/m3',
-    units: DENSITY,
     takes: 'mix.baseDensity',
     folded: true,
   }),
@@ -131,7 +127,6 @@ export const correctFields = {
     example: '25 kg/m3',
     min: '1 kg/m3',
     max: '500 kg/m3',
-    units: DENSITY,
     folded: true,
   }),
   lines: number('count', {

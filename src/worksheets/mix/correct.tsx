@@ -6,7 +6,7 @@ import { wetDensity } from '../../core/mix/weigh.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { ADDED_FOAM, ADDED_FOAM_MASS, PERCENT } from '../shared/amounts.ts';
 import {
   addWords,
   doubtWords,
@@ -92,7 +92,6 @@ export default worksheet({
       label: 'Wet density',
       kind: 'density',
       of: (r) => r.measured,
-      units: DENSITY,
       sure: true,
     },
     addFoam: {
@@ -135,7 +134,7 @@ export default worksheet({
       of: (r) => r.add?.baseParts?.sand || undefined,
       significant: 2,
     },
-    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume, units: LITRES },
+    volume: { label: 'Mix you will have', kind: 'volume', of: (r) => r.add?.volume },
     ratio: {
       label: 'w/c with the foam’s water',
       kind: 'count',
@@ -161,7 +160,7 @@ export default worksheet({
       'target',
       ({ advice, measured }, say, kept) =>
         advice.is === 'leave' && !isOwn(kept, OWN_AIM)
-          ? `${say(measured, 'density', { units: DENSITY })} is near enough ${TO_EXAMPLE}`
+          ? `${say(measured, 'density')} is near enough ${TO_EXAMPLE}`
           : undefined,
     ],
   ],
@@ -171,17 +170,15 @@ export default worksheet({
     const { mass, target } = v;
     // What is to be placed, and not corrected, may be less than was planned.
     const ownMass = r.ownMass || isOwn(kept, OWN_AMOUNT);
-    const there = ownMass
-      ? ` There are ${say(mass / measured, 'volume', { units: LITRES })} of it.`
-      : '';
-    const amount = say(measured, 'density', { units: DENSITY });
+    const there = ownMass ? ` There are ${say(mass / measured, 'volume')} of it.` : '';
+    const amount = say(measured, 'density');
     if (advice.is === 'refused') return { verdict: 'stop', say: noSuchMix(measured, say) };
     const doubted = doubtWords(advice, say);
     if (doubted) return doubted;
     if (advice.is === 'leave')
       return {
         verdict: 'good',
-        say: `${amount} is near enough to ${say(target, 'density', { units: DENSITY })}. Stop stirring and place it.${there}`,
+        say: `${amount} is near enough to ${say(target, 'density')}. Stop stirring and place it.${there}`,
       };
     if (advice.is !== 'add') {
       const spent = spentJudgement({ density: measured, target, tolerance }, say);
@@ -214,16 +211,16 @@ export default worksheet({
     {
       tex: String.raw`\rho = \frac{m_{\text{full}} - m_{\text{empty}}}{V_{\text{bucket}}}`,
       put: (v, r, say) =>
-        `ρ = (${say(v.full, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ ${say(v.vessel, 'volume', { units: LITRES })} = ${say(r.measured, 'density', { units: DENSITY })}`,
+        `ρ = (${say(v.full, 'mass', { decimals: 2 })} − ${say(v.tare, 'mass', { decimals: 2 })}) ÷ ${say(v.vessel, 'volume')} = ${say(r.measured, 'density')}`,
     },
     {
       tex: String.raw`F = \frac{M - \rho_t M/\rho}{\rho_t - \rho_f} \qquad B = \frac{\rho_t M/\rho - M}{1 - \rho_t/\rho_b}`,
       put: (v, r, say) =>
         r.fix.action === 'leave'
-          ? `ρ is within ${say(r.tolerance, 'density', { units: DENSITY, significant: 2 })} of ρt = ${say(v.target, 'density', { units: DENSITY })}: near enough, and nothing is added.`
+          ? `ρ is within ${say(r.tolerance, 'density', { significant: 2 })} of ρt = ${say(v.target, 'density')}: near enough, and nothing is added.`
           : r.fix.action === 'add-base-mix'
-            ? `B = (${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })} − ${say(inMixer(r), 'mass', { steady: true })}) ÷ (1 − ${say(v.target, 'density', { units: DENSITY })} ÷ ${say(v.baseDensity, 'density', { units: DENSITY, significant: 4 })}) = ${say(r.fix.baseMass, 'mass', { steady: true })}`
-            : `F = (${say(inMixer(r), 'mass', { steady: true })} − ${say(v.target, 'density', { units: DENSITY })} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })}) ÷ (${say(v.target, 'density', { units: DENSITY })} − ${say(v.foamDensity, 'density', { units: DENSITY })}) = ${say(r.fix.foamVolume, 'volume', { units: CUBIC, steady: true })}`,
+            ? `B = (${say(v.target, 'density')} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })} − ${say(inMixer(r), 'mass', { steady: true })}) ÷ (1 − ${say(v.target, 'density')} ÷ ${say(v.baseDensity, 'density', { significant: 4 })}) = ${say(r.fix.baseMass, 'mass', { steady: true })}`
+            : `F = (${say(inMixer(r), 'mass', { steady: true })} − ${say(v.target, 'density')} × ${say(r.fix.volumeBefore, 'volume', { units: CUBIC, steady: true })}) ÷ (${say(v.target, 'density')} − ${say(v.foamDensity, 'density')}) = ${say(r.fix.foamVolume, 'volume', { units: CUBIC, steady: true })}`,
     },
   ],
   figure: ({ values, result, say }) => (
@@ -231,7 +228,6 @@ export default worksheet({
       title="Where the mix is, and where it should be"
       from={Math.min(values.target, result.measured) * 0.85}
       to={Math.max(values.target, result.measured) * 1.15}
-      units={DENSITY}
       bands={[
         {
           from: values.target - result.tolerance,

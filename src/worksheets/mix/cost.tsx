@@ -8,7 +8,7 @@ import { formatNumber } from '../../core/quantity/format.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
-import { DENSITY, LITRES, PERCENT, PLAIN } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { dilution } from '../shared/dilution.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
@@ -59,7 +59,6 @@ export default worksheet({
       example: '1 L',
       min: '1 mL',
       max: '1 m3',
-      units: LITRES,
     }),
     extras: price(
       'Everything else in the batch',
@@ -72,7 +71,6 @@ export default worksheet({
       min: '0 L',
       aboveMin: true,
       max: '100 m3',
-      units: LITRES,
       ...BATCH_VOLUME,
     }),
     net: number('volume', {
@@ -82,7 +80,6 @@ export default worksheet({
       min: '0 L',
       aboveMin: true,
       max: '100 m3',
-      units: LITRES,
       takes: 'batch.net',
     }),
     parts: number('count', {
@@ -107,7 +104,6 @@ export default worksheet({
       min: '0 kg/m3',
       aboveMin: true,
       max: '4000 kg/m3',
-      units: DENSITY,
       takes: 'mix.planned',
       folded: true,
     }),
@@ -131,7 +127,6 @@ export default worksheet({
       example: '40',
       min: '1',
       max: '500',
-      units: PLAIN,
       bench: 'foam.partsWater',
       when: { dose: ['parts-water'] },
       folded: true,

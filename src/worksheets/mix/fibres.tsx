@@ -1,7 +1,7 @@
 import { FIBRES, fibreCount, fibreMass, fibreShare } from '../../core/mix/fibres.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, MM, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { FIBRE_NAMES } from './batch-fields.ts';
 import { fibreDoubt } from './fibre-doubt.ts';
@@ -44,7 +44,6 @@ export default worksheet({
       min: '0 L',
       aboveMin: true,
       max: '100 m3',
-      units: LITRES,
       ...BATCH_VOLUME,
     }),
     length: number('length', {
@@ -52,7 +51,6 @@ export default worksheet({
       example: '12 mm',
       min: '0.1 mm',
       max: '200 mm',
-      units: MM,
       folded: true,
     }),
     diameter: number('length', {
@@ -61,7 +59,6 @@ export default worksheet({
       example: '0.3 mm',
       min: '0.001 mm',
       max: '5 mm',
-      units: MM,
       folded: true,
     }),
   },
@@ -89,7 +86,6 @@ export default worksheet({
       label: 'Fibre content',
       kind: 'density',
       of: (r) => r.dose.mass / r.volume,
-      units: DENSITY,
     },
     space: {
       label: 'The fibre takes up',
@@ -134,7 +130,7 @@ export default worksheet({
     {
       tex: String.raw`m = \varphi\,\rho_\varphi\,V`,
       put: (v, { share, dose }, say) =>
-        `m = ${say(share, 'ratio', { units: PERCENT })} × ${say(FIBRES[v.kind].density, 'density', { units: DENSITY })} × ${say(v.volume, 'volume', { units: LITRES })} = ${say(dose.mass, 'mass', { units: SMALL_MASS })}`,
+        `m = ${say(share, 'ratio', { units: PERCENT })} × ${say(FIBRES[v.kind].density, 'density')} × ${say(v.volume, 'volume')} = ${say(dose.mass, 'mass', { units: SMALL_MASS })}`,
     },
   ],
   tables: [
@@ -147,7 +143,7 @@ export default worksheet({
           const percent = (x: number) => say(x, 'ratio', { units: PERCENT, significant: 2 });
           return [
             FIBRE_NAMES[kind],
-            say(density, 'density', { units: DENSITY }),
+            say(density, 'density'),
             say(fibreMass({ kind, share, volume }).mass, 'mass', { units: SMALL_MASS }),
             tried
               ? percent(tried)

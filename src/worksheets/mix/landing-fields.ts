@@ -2,7 +2,7 @@ import { POUND_PER_CUBIC_FOOT } from '../../core/quantity/constants.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { slide } from '../../islands/parts/Slider.tsx';
-import { DENSITY, LITRES, PERCENT, PLAIN, SMALL_MASS } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { NEAR_ENOUGH } from '../shared/near-enough.ts';
@@ -19,7 +19,6 @@ export const landingFields = {
     min: '0 kg/m3',
     aboveMin: true,
     max: '4000 kg/m3',
-    units: DENSITY,
     takes: 'mix.planned',
   }),
   foamDensity: foamDensityField,
@@ -74,7 +73,6 @@ export const landingFields = {
     min: '0 kg/m3',
     aboveMin: true,
     max: '1000 kg/m3',
-    units: DENSITY,
     when: { near: ['own'] },
   }),
   cement: number('mass', {
@@ -98,7 +96,6 @@ export const landingFields = {
     min: '0 L',
     aboveMin: true,
     max: '1000 L',
-    units: LITRES,
     ...FOAM_VESSEL,
     folded: true,
   }),
@@ -115,7 +112,6 @@ export const landingFields = {
     example: '0',
     min: '0',
     max: '1',
-    units: PLAIN,
     folded: true,
   }),
 } as const;

@@ -9,7 +9,7 @@ import { refused } from '../../islands/engine/problems.ts';
 import { exampleNumber } from '../../islands/engine/read-number.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { LandingHistogram } from '../shared/LandingHistogram.tsx';
@@ -117,51 +117,43 @@ export default worksheet({
       label: 'Wet density to expect',
       kind: 'density',
       of: (r) => r.found.wetDensity.trials.mean,
-      units: DENSITY,
     },
     u: {
       label: 'Wet density, give or take',
       kind: 'density',
       of: (r) => r.found.wetDensity.trials.sd,
-      units: DENSITY,
       significant: 2,
     },
     low: {
       label: 'Wet density of nineteen in twenty, from',
       kind: 'density',
       of: (r) => r.found.wetDensity.low,
-      units: DENSITY,
     },
     high: {
       label: 'Wet density of nineteen in twenty, up to',
       kind: 'density',
       of: (r) => r.found.wetDensity.high,
-      units: DENSITY,
     },
     yield: {
       label: 'Yield of the load',
       kind: 'volume',
       of: (r) => r.found.yield.trials.mean,
-      units: LITRES,
     },
     yieldU: {
       label: 'Yield, give or take',
       kind: 'volume',
       of: (r) => r.found.yield.trials.sd,
-      units: LITRES,
       significant: 2,
     },
     dry: {
       label: 'Oven-dry density to expect',
       kind: 'density',
       of: (r) => r.found.ovenDryDensity.trials.mean,
-      units: DENSITY,
     },
     dryU: {
       label: 'Oven-dry density, give or take',
       kind: 'density',
       of: (r) => r.found.ovenDryDensity.trials.sd,
-      units: DENSITY,
       significant: 2,
     },
   },
@@ -175,7 +167,7 @@ export default worksheet({
     const percent = (share: number) => say(share, 'ratio', { units: PERCENT, significant: 2 });
     const bias = found.wetDensity.trials.mean - target;
     const allowed = 1 - foamLives;
-    const off = say(Math.abs(bias), 'density', { units: DENSITY, significant: 2 });
+    const off = say(Math.abs(bias), 'density', { significant: 2 });
     const losses = `the plan allows for ${percent(allowed)} of the gas to be lost, and you put the loss at ${percent(gasLost)}`;
     const advice =
       Math.abs(bias) > near / 2 && bias > 0 === gasLost > allowed
@@ -223,12 +215,12 @@ export default worksheet({
     {
       tex: String.raw`\rho = \frac{C + W + S + \rho_f F}{C/\rho_c + W/\rho_w + S/\rho_s + F - \ell\,F\,(1 - \rho_f/\rho_w)}`,
       put: (_, { found }, say) =>
-        `ρ = ${say(found.wetDensity.value, 'density', { units: DENSITY })} from the readings as they stand; the trials’ mean is ${say(found.wetDensity.trials.mean, 'density', { units: DENSITY })}`,
+        `ρ = ${say(found.wetDensity.value, 'density')} from the readings as they stand; the trials’ mean is ${say(found.wetDensity.trials.mean, 'density')}`,
     },
     {
       tex: String.raw`u^2(\rho) = \sum_i \sum_j c_i\,c_j\,r_{ij}\,u_i\,u_j \qquad c_i = \frac{\partial \rho}{\partial x_i}`,
       put: (_, { found }, say) =>
-        `u = ${say(found.wetDensity.first, 'density', { units: DENSITY, significant: 3 })} to first order, where the trials give ${say(found.wetDensity.trials.sd, 'density', { units: DENSITY, significant: 3 })}`,
+        `u = ${say(found.wetDensity.first, 'density', { significant: 3 })} to first order, where the trials give ${say(found.wetDensity.trials.sd, 'density', { significant: 3 })}`,
     },
   ],
   figure: ({ values, result: { found, band, odds, ranked }, say }) => {
@@ -251,7 +243,7 @@ export default worksheet({
           title="What each reading alone does to the wet density"
           bars={ranked.map((bar) => ({
             ...bar,
-            text: `±\u00a0${say(bar.size, 'density', { units: DENSITY, significant: 2 })}`,
+            text: `±\u00a0${say(bar.size, 'density', { significant: 2 })}`,
           }))}
         />
       </>
@@ -262,9 +254,9 @@ export default worksheet({
       caption: 'The ± by three roads',
       columns: ['± of', 'First order', 'Second order', 'Trials'],
       rows: ({ found }, _, say) => {
-        const density = (si: number) => say(si, 'density', { units: DENSITY, significant: 3 });
+        const density = (si: number) => say(si, 'density', { significant: 3 });
         const { wetDensity: wet, yield: made, ovenDryDensity: dry } = found;
-        const volume = (si: number) => say(si, 'volume', { units: LITRES, significant: 3 });
+        const volume = (si: number) => say(si, 'volume', { significant: 3 });
         return [
           ['Wet density', density(wet.first), density(wet.second), density(wet.trials.sd)],
           ['Yield', volume(made.first), volume(made.second), volume(made.trials.sd)],

@@ -7,7 +7,7 @@ import {
 import { wholeOnes } from '../../core/mix/whole.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { foamFaultDoubt } from '../shared/foam-doubt.ts';
 import { hundredths } from '../shared/mix-refusals.ts';
 
@@ -42,7 +42,7 @@ export function mixDoubts(
   const doubt = (words: string) => doubts.push({ verdict: 'look', say: words });
   const lines = [ROBS_FOAM_BELOW, USUAL_MAX_NEAT, USUAL_MAX_SANDED];
   const ratio = hundredths(mix.waterCementBase, lines, say);
-  const density = (si: number) => say(si, 'density', { units: DENSITY });
+  const density = (si: number) => say(si, 'density');
   const watered = `: with its water the w/c is ${mix.waterCementTotal.toFixed(2)}.`;
   const foamed = foamFaultDoubt(foam, say, watered);
   if (foamed) doubts.push(foamed);

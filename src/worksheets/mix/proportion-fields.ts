@@ -1,5 +1,4 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES, PLAIN } from '../shared/amounts.ts';
 import { dilution } from '../shared/dilution.ts';
 import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
@@ -13,7 +12,6 @@ export const proportionFields = {
     example: '105.12 L',
     min: '0.1 L',
     max: '100 m3',
-    units: LITRES,
     takes: 'batch.volume',
   }),
   aim: choice({
@@ -26,7 +24,6 @@ export const proportionFields = {
     example: '600 kg/m3',
     min: '10 kg/m3',
     max: '4000 kg/m3',
-    units: DENSITY,
     takes: 'mix.wetDensity',
     when: { aim: ['wet'] },
   }),
@@ -35,7 +32,6 @@ export const proportionFields = {
     example: '500 kg/m3',
     min: '10 kg/m3',
     max: '4000 kg/m3',
-    units: DENSITY,
     when: { aim: ['dry'] },
   }),
   waterCement,
@@ -52,7 +48,6 @@ export const proportionFields = {
     example: '40',
     min: '1',
     max: '500',
-    units: PLAIN,
     bench: 'foam.partsWater',
     when: { dose: ['parts-water'] },
   }),
@@ -66,7 +61,6 @@ export const proportionFields = {
     example: '40 L',
     min: '1 L',
     max: '10 m3',
-    units: LITRES,
     bench: 'mix.largestLoad',
   }),
   leastLoads,
@@ -76,7 +70,6 @@ export const proportionFields = {
     example: '20 L',
     min: '0.1 L',
     max: '1000 L',
-    units: LITRES,
     ...FOAM_VESSEL,
     folded: true,
   }),

@@ -5,7 +5,7 @@ import { proportion } from '../../core/mix/proportion.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
 import { solutionDoubt } from '../foam/solution-doubt.ts';
-import { DENSITY, FOAM, LITRES, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
+import { FOAM, PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { Bucket } from '../shared/Bucket.tsx';
 import { buckets } from '../shared/buckets.ts';
 import { judgeBy } from '../shared/judge-by.ts';
@@ -57,7 +57,6 @@ export default worksheet({
       label: 'Foam to make',
       kind: 'volume',
       of: (r) => r.mix.foamVolume,
-      units: LITRES,
     },
     foamMass: { label: 'Foam, by weight', kind: 'mass', of: (r) => r.mix.foamMass },
     solution: {
@@ -65,13 +64,11 @@ export default worksheet({
       note: 'with what is wasted or stays in the hose',
       kind: 'volume',
       of: (r) => r.solution.solutionVolume,
-      units: LITRES,
     },
     softWater: {
       label: 'Soft water for the solution',
       kind: 'volume',
       of: (r) => r.solution.waterVolume,
-      units: LITRES,
     },
     glycerol: {
       label: 'Glycerol for the solution',
@@ -90,19 +87,16 @@ export default worksheet({
       label: 'Wet density, as the bucket reads it',
       kind: 'density',
       of: (r) => r.mix.wetDensity,
-      units: DENSITY,
     },
     dry: {
       label: 'Oven-dry density to expect',
       kind: 'density',
       of: (r) => r.mix.ovenDryDensity,
-      units: DENSITY,
     },
     base: {
       label: 'Base mix density',
       kind: 'density',
       of: (r) => r.mix.baseDensity,
-      units: DENSITY,
       significant: 4,
     },
     ratio: {
@@ -145,7 +139,7 @@ export default worksheet({
       : []),
     ...(v.convention === 'foam-ignored'
       ? [
-          `With the foam’s mass ignored, the batch is called ${say(mix.wetDensityFoamIgnored, 'density', { units: DENSITY })}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { units: DENSITY, significant: 2 })} less than the bucket will read.`,
+          `With the foam’s mass ignored, the batch is called ${say(mix.wetDensityFoamIgnored, 'density')}: ${say(mix.wetDensity - mix.wetDensityFoamIgnored, 'density', { significant: 2 })} less than the bucket will read.`,
         ]
       : []),
     ...sandTakenAsDry(v),
@@ -190,12 +184,12 @@ export default worksheet({
     {
       tex: String.raw`C\left(1 + \tfrac{w}{c} + \tfrac{s}{c}\right) + \rho_f F = \rho V`,
       put: (v, { mix }, say) =>
-        `Mass: ${say(mix.cement, 'mass')} × ${(1 + mix.waterCementBase + v.sandCement).toFixed(3)} + ${say(v.foamDensity, 'density', { units: FOAM })} × ${say(mix.foamVolume, 'volume', { units: LITRES })} = ${say(mix.mass, 'mass')}`,
+        `Mass: ${say(mix.cement, 'mass')} × ${(1 + mix.waterCementBase + v.sandCement).toFixed(3)} + ${say(v.foamDensity, 'density', { units: FOAM })} × ${say(mix.foamVolume, 'volume')} = ${say(mix.mass, 'mass')}`,
     },
     {
       tex: String.raw`C\left(\tfrac{1}{\rho_c} + \tfrac{w/c}{\rho_w} + \tfrac{s/c}{\rho_s}\right) + F = V`,
       put: (_, { mix }, say) =>
-        `Volume: base mix ${say(mix.baseVolume, 'volume', { units: LITRES })} + foam as it is left ${say(mix.volume - mix.baseVolume, 'volume', { units: LITRES })} = ${say(mix.volume, 'volume', { units: LITRES })}`,
+        `Volume: base mix ${say(mix.baseVolume, 'volume')} + foam as it is left ${say(mix.volume - mix.baseVolume, 'volume')} = ${say(mix.volume, 'volume')}`,
     },
   ],
   figure: ({ values, result: { mix, loads }, say }) => (
@@ -227,11 +221,7 @@ export default worksheet({
         ['Cement', say(each.cement, 'mass'), say(mix.cement, 'mass')],
         ['Mixing water', say(each.water, 'mass'), say(mix.water, 'mass')],
         ...(mix.sand > 0 ? [['Sand', say(each.sand, 'mass'), say(mix.sand, 'mass')]] : []),
-        [
-          'Foam, by volume',
-          say(each.foamVolume, 'volume', { units: LITRES }),
-          say(mix.foamVolume, 'volume', { units: LITRES }),
-        ],
+        ['Foam, by volume', say(each.foamVolume, 'volume'), say(mix.foamVolume, 'volume')],
         ['Foam, by weight', say(each.foamMass, 'mass'), say(mix.foamMass, 'mass')],
         [
           'Foam, by the bucket',

@@ -4,7 +4,6 @@ import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, LITRES, PLAIN } from '../shared/amounts.ts';
 import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { waterCement } from '../shared/recipe.ts';
 
@@ -14,7 +13,6 @@ export const cementDensity = number('density', {
   example: '3150 kg/m3',
   min: '2000 kg/m3',
   max: '4000 kg/m3',
-  units: DENSITY,
   bench: 'mix.cementDensity',
   folded: true,
 });
@@ -41,7 +39,6 @@ export const solutionCement = number('ratio', {
   example: '0.149',
   min: '0',
   max: '2',
-  units: PLAIN,
   takes: 'mix.solutionCement',
   when: { counts: ['total'] },
   folded: true,
@@ -125,7 +122,6 @@ export const weighingBucket = {
     plusMinusGrows: true,
     min: '0.1 L',
     max: '1000 L',
-    units: LITRES,
     ...FOAM_VESSEL,
     bench: MIX_VESSEL,
   }),

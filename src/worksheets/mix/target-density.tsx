@@ -6,7 +6,6 @@ import {
 import { choice, number } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, MPA } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { isFoam } from '../shared/is-foam.ts';
@@ -57,7 +56,6 @@ export default worksheet({
       example: '600 kg/m3',
       min: '200 kg/m3',
       max: '2000 kg/m3',
-      units: DENSITY,
       bench: 'mix.targetDensity',
       when: { by: ['number'] },
     }),
@@ -79,25 +77,22 @@ export default worksheet({
     return { wet, mix, band, base: mix.baseDensity };
   },
   results: {
-    wet: { label: 'Wet density to aim for', kind: 'density', of: (r) => r.wet, units: DENSITY },
+    wet: { label: 'Wet density to aim for', kind: 'density', of: (r) => r.wet },
     dry: {
       label: 'Oven-dry density to expect',
       kind: 'density',
       of: (r) => r.mix.ovenDryDensity,
-      units: DENSITY,
     },
     low: {
       label: 'Compressive strength, from',
       kind: 'stress',
       of: (r) => (r.band.known ? r.band.low : undefined),
-      units: MPA,
       significant: 2,
     },
     high: {
       label: 'Compressive strength, up to',
       kind: 'stress',
       of: (r) => (r.band.known ? (r.band.high ?? undefined) : undefined),
-      units: MPA,
       significant: 2,
       note: 'A band from published figures, class minima among them; never a promise for your mix.',
     },
@@ -107,12 +102,12 @@ export default worksheet({
     if (!r.band.known && isFoam(foam))
       doubts.push({
         verdict: 'stop',
-        say: `No published figure covers ${say(r.wet, 'density', { units: DENSITY })} wet, ${say(r.mix.ovenDryDensity, 'density', { units: DENSITY })} dry. What strength it reaches is not known here.`,
+        say: `No published figure covers ${say(r.wet, 'density')} wet, ${say(r.mix.ovenDryDensity, 'density')} dry. What strength it reaches is not known here.`,
       });
     const fit = by === 'use' ? `${USES[use].note} ` : '';
     const soft =
       r.band.known && r.band.low < DENTS_BELOW
-        ? `The least any specification or table here gives is ${say(r.band.low, 'stress', { units: MPA, significant: 2 })}: so weak, a thumb dents it and corners break. `
+        ? `The least any specification or table here gives is ${say(r.band.low, 'stress', { significant: 2 })}: so weak, a thumb dents it and corners break. `
         : '';
     return judgeBy(doubts, {
       verdict: 'good',
@@ -123,7 +118,7 @@ export default worksheet({
     ...(r.band.known
       ? [
           r.band.high
-            ? `Published figures at one density lie more than a factor of two apart: ${say(r.band.low, 'stress', { units: MPA, significant: 2 })} is the least and ${say(r.band.high, 'stress', { units: MPA, significant: 2 })} the most of the ${r.band.relations.length} that cover this one.`
+            ? `Published figures at one density lie more than a factor of two apart: ${say(r.band.low, 'stress', { significant: 2 })} is the least and ${say(r.band.high, 'stress', { significant: 2 })} the most of the ${r.band.relations.length} that cover this one.`
             : 'Only the least of the published figures covers this density.',
         ]
       : []),
@@ -141,7 +136,7 @@ export default worksheet({
     {
       tex: String.raw`\rho_{\text{dry}} = \frac{1.2\,C + A}{V}`,
       put: ({ sandCement }, { mix }, say) =>
-        `ρdry = 1.2 × ${say(mix.cement / mix.volume, 'density', { units: DENSITY })} + ${say((sandCement * mix.cement) / mix.volume, 'density', { units: DENSITY })} = ${say(mix.ovenDryDensity, 'density', { units: DENSITY })}. A fifth of the cement’s mass stays as bound water.`,
+        `ρdry = 1.2 × ${say(mix.cement / mix.volume, 'density')} + ${say((sandCement * mix.cement) / mix.volume, 'density')} = ${say(mix.ovenDryDensity, 'density')}. A fifth of the cement’s mass stays as bound water.`,
     },
   ],
   figure: ({ result, say }) => (
@@ -149,7 +144,6 @@ export default worksheet({
       title="Target, between foam and base mix"
       from={0}
       to={2200}
-      units={DENSITY}
       bands={[]}
       marks={[
         { at: result.base, label: 'base mix', role: 'plain' },
@@ -167,10 +161,10 @@ export default worksheet({
         band.relations.map((relation) => [
           `${NAMES[relation.key] ?? relation.key}, ${relation.where}`,
           relation.against === 'wet' ? 'wet density' : 'oven-dry density',
-          say(relation.low, 'stress', { units: MPA, significant: 2 }),
+          say(relation.low, 'stress', { significant: 2 }),
           relation.high === null
             ? 'a minimum only'
-            : say(relation.high, 'stress', { units: MPA, significant: 2 }),
+            : say(relation.high, 'stress', { significant: 2 }),
           relation.standing,
         ]),
     },

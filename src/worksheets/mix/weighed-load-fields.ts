@@ -1,5 +1,5 @@
 import { number } from '../../islands/fields.ts';
-import { DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement } from '../shared/recipe.ts';
 import { baseRatioFields, weighingBucket } from './recipe-fields.ts';
@@ -28,7 +28,6 @@ export const weighedLoadFields = {
     example: '600 kg/m3',
     min: '10 kg/m3',
     max: '4000 kg/m3',
-    units: DENSITY,
     takes: 'mix.planned',
     folded: true,
   }),
@@ -38,7 +37,6 @@ export const weighedLoadFields = {
     example: '1951 kg/m3',
     min: '10 kg/m3',
     max: '4000 kg/m3',
-    units: DENSITY,
     takes: 'mix.baseDensity',
     folded: true,
   }),
@@ -72,7 +70,6 @@ export const weighedLoadFields = {
     example: '40 L',
     min: '1 L',
     max: '10 m3',
-    units: LITRES,
     bench: 'mix.largestLoad',
     folded: true,
   }),

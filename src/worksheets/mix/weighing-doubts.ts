@@ -1,11 +1,10 @@
 import { FOAMED_BASE } from '../../core/mix/water-cement-limits.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY } from '../shared/amounts.ts';
 import { noBaseMixWords } from '../shared/no-base-mix.ts';
 
 /** A weighing that no blend comes to. */
 export const noSuchMix = (density: number, say: Say): string =>
-  `${say(density, 'density', { units: DENSITY })} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`;
+  `${say(density, 'density')} cannot be a mix of this base mix and this foam. Weigh again: the bucket, its empty weight and its volume.`;
 
 /** More in the mixer than went into it by this much is no correction made before, but a slip. A line of our own, no source. */
 const MOST_GROWN = 1.5;

@@ -4,12 +4,11 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { leastLoads } from '../mix/recipe-fields.ts';
-import { MINUTES } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { ClockChart } from '../shared/ClockChart.tsx';
 
 const minutes = (label: string, example: string, more: object = {}) =>
-  number('time', { label, example, min: '0 min', max: '1 d', units: MINUTES, ...more });
+  number('time', { label, example, min: '0 min', max: '1 d', ...more });
 const REMEDIES: Readonly<Record<Exclude<Remedy, 'a-larger-mixer'>, string>> = {
   'foam-for-each-load': 'make the foam for each load as it is wanted',
   'a-second-pair-of-hands': 'have a second person make the next base mix',
@@ -103,7 +102,6 @@ export default worksheet({
       label: 'From the first water to the last form',
       kind: 'time',
       of: (r) => r.clock.total,
-      units: MINUTES,
       decimals: 0,
     },
     loads: { label: 'Mixer loads', kind: 'count', of: (r) => r.loads, decimals: 0 },
@@ -111,14 +109,12 @@ export default worksheet({
       label: 'The oldest foam, when blended in',
       kind: 'time',
       of: (r) => r.oldest,
-      units: MINUTES,
       significant: 2,
     },
     spare: {
       label: 'Minutes to spare for the oldest foam',
       kind: 'time',
       of: (r) => (r.spare > 0 ? r.spare : undefined),
-      units: MINUTES,
       significant: 2,
     },
   },
@@ -133,8 +129,7 @@ export default worksheet({
     const limit = { 'foam-too-old': v.latest, 'mix-waits': v.mixLasts, 'cold-joint': v.joint }[
       first.code
     ];
-    const time = (s: number, significant: number) =>
-      say(s, 'time', { units: MINUTES, significant });
+    const time = (s: number, significant: number) => say(s, 'time', { significant });
     // A time over its limit is not said in the limit's own words.
     const digits = [2, 3, 4].find((n) => time(took, n) !== time(limit, n)) ?? 5;
     const [long, most] = [time(took, digits), time(limit, digits)];
@@ -162,7 +157,7 @@ export default worksheet({
     {
       tex: String.raw`t_{\text{foam}} = t_{\text{lance}} + t_{\text{blend}} \le t_{\text{lasts}}`,
       put: (v, { oldest }, say) =>
-        `oldest foam ${say(oldest, 'time', { units: MINUTES })}, against ${say(v.latest, 'time', { units: MINUTES })}`,
+        `oldest foam ${say(oldest, 'time')}, against ${say(v.latest, 'time')}`,
     },
   ],
   figure: ({ result: { clock }, say }) => (
@@ -173,7 +168,7 @@ export default worksheet({
       caption: 'Load by load, from the start',
       columns: ['Load', 'Start', 'Foam ready', 'Blended', 'Foam’s age by then', 'Placed'],
       rows: ({ clock }, _, say) => {
-        const at = (s: number) => say(s, 'time', { units: MINUTES, decimals: 0 });
+        const at = (s: number) => say(s, 'time', { decimals: 0 });
         return clock.loads
           .slice(0, 20)
           .map((load) => [
@@ -181,7 +176,7 @@ export default worksheet({
             at(load.start),
             at(load.foamReady),
             at(load.blended),
-            say(load.foamAge, 'time', { units: MINUTES, significant: 2 }),
+            say(load.foamAge, 'time', { significant: 2 }),
             at(load.placed),
           ]);
       },

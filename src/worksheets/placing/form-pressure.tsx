@@ -3,7 +3,6 @@ import { longestSpan, panelBending, panelUpTheFill } from '../../core/placing/pa
 import { floatUp, leaningFace, sidePush, tieLoads } from '../../core/placing/pressure.ts';
 import { STANDARD_GRAVITY } from '../../core/quantity/constants.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
-import { DENSITY, MM, MPA } from '../shared/amounts.ts';
 import { FormSection } from '../shared/FormSection.tsx';
 import { judgeBy } from '../shared/judge-by.ts';
 import { METRES, practiceLift } from './practice-lift.ts';
@@ -69,7 +68,6 @@ export default worksheet({
       label: 'The push acts above the bottom by',
       kind: 'length',
       of: (r) => r.push.above,
-      units: MM,
     },
     lift: {
       label: 'Lift on the core',
@@ -89,7 +87,6 @@ export default worksheet({
       label: 'The panel bulges by',
       kind: 'length',
       of: (r) => r.bent.deflection,
-      units: MM,
       significant: 2,
       answer: true,
     },
@@ -98,26 +95,22 @@ export default worksheet({
       kind: 'length',
       of: ({ limits, bent }) =>
         bent.share > 0 ? (limits.share * bent.deflection) / bent.share : undefined,
-      units: MM,
     },
     stress: {
       label: 'Bending stress in the panel',
       kind: 'stress',
       of: (r) => r.bent.stress,
-      units: MPA,
       significant: 2,
     },
     mayStress: {
       label: 'Stress allowed',
       kind: 'stress',
       of: (r) => r.limits.stress,
-      units: MPA,
     },
     longest: {
       label: 'Longest span for this panel',
       kind: 'length',
       of: (r) => r.longest.span,
-      units: MM,
       toward: 'down',
     },
     lowerTie: {
@@ -134,7 +127,7 @@ export default worksheet({
     },
   },
   judge: ({ bent, limits, longest, float, face, ties }, { depth }, say) => {
-    const span = say(longest.span, 'length', { units: MM, significant: 3, toward: 'down' });
+    const span = say(longest.span, 'length', { significant: 3, toward: 'down' });
     // A pound-force is the weight of a pound already.
     const force = (n: number) =>
       `${say(n, 'force', { units: NEWTON, significant: 2 })}${say.system === 'us' ? '' : `, the weight of ${say(n / STANDARD_GRAVITY, 'mass', { significant: 2 })}`}`;
@@ -200,12 +193,12 @@ export default worksheet({
     {
       tex: String.raw`p = \rho\,g\,h \qquad R = \tfrac12\,\rho\,g\,h^2\,b \quad\text{at}\quad \tfrac{h}{3}`,
       put: (v, { push }, say) =>
-        `p = ${say(v.density, 'density', { units: DENSITY })} × g × ${say(v.depth, 'length', { units: MM })} = ${say(push.pressure, 'pressure', { units: ON_FORM })}; R = ${say(push.resultant, 'force', { units: NEWTON })}`,
+        `p = ${say(v.density, 'density')} × g × ${say(v.depth, 'length')} = ${say(push.pressure, 'pressure', { units: ON_FORM })}; R = ${say(push.resultant, 'force', { units: NEWTON })}`,
     },
     {
       tex: String.raw`\delta = k_\delta\,\frac{p\,L^4}{E\,t^3/12} \qquad \sigma = k_m\,\frac{p\,L^2}{t^2/6}`,
       put: (_, { bent, limits, longest, span }, say) =>
-        `δ = ${say(bent.deflection, 'length', { units: MM, significant: 2 })} over a span of ${say(span, 'length', { units: MM })}, limit span ÷ ${Math.round(1 / limits.share)}; the longest span is set by its ${longest.by}`,
+        `δ = ${say(bent.deflection, 'length', { significant: 2 })} over a span of ${say(span, 'length')}, limit span ÷ ${Math.round(1 / limits.share)}; the longest span is set by its ${longest.by}`,
     },
   ],
   figure: ({ values, result: { push, bent, span }, say }) => (

@@ -5,7 +5,7 @@ import { number } from '../../islands/fields.ts';
 import { offers } from '../../islands/parts/Offers.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
-import { DENSITY, KPA, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { cubicMetre } from '../shared/cubic-metre.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { foamShare } from '../shared/foam-share.ts';
@@ -44,7 +44,6 @@ export default worksheet({
       example: '600 kg/m3',
       min: '100 kg/m3',
       max: '2500 kg/m3',
-      units: DENSITY,
       takes: 'mix.planned',
     }),
     gain: number('ratio', {
@@ -67,7 +66,6 @@ export default worksheet({
       example: '101.3 kPa',
       min: '40 kPa',
       max: '120 kPa',
-      units: KPA,
       folded: true,
     }),
   },
@@ -95,7 +93,6 @@ export default worksheet({
       label: 'Density at the bottom',
       kind: 'density',
       of: (r) => r.profile.bottom,
-      units: DENSITY,
       significant: 4,
     },
     deepest: {
@@ -116,7 +113,6 @@ export default worksheet({
       label: 'Pressure at the bottom',
       kind: 'pressure',
       of: (r) => r.profile.pressure,
-      units: KPA,
     },
     gas: { label: 'Gas in the mix, by volume', kind: 'ratio', of: (r) => r.gas, units: PERCENT },
   },
@@ -137,7 +133,7 @@ export default worksheet({
     if (density < LIGHT_LIFT.below && depth > LIGHT_LIFT.depth)
       return {
         verdict: 'look',
-        say: `Below ${say(LIGHT_LIFT.below, 'density', { units: DENSITY, significant: 2 })} stay at ${say(LIGHT_LIFT.depth, 'length', { units: METRES, plain: true, significant: 1 })} until you have seen your mix stand (common practice, no source).`,
+        say: `Below ${say(LIGHT_LIFT.below, 'density', { significant: 2 })} stay at ${say(LIGHT_LIFT.depth, 'length', { units: METRES, plain: true, significant: 1 })} until you have seen your mix stand (common practice, no source).`,
       };
     if (depth > PRACTICE_LIFT.min)
       return {
@@ -159,12 +155,12 @@ export default worksheet({
     {
       tex: String.raw`\rho(p) = \frac{\rho_0}{1 - \varphi + \varphi\,p_0/p} \qquad \frac{dp}{dz} = \rho\,g`,
       put: (_, { gas, profile }, say) =>
-        `φ = ${say(gas, 'ratio', { units: PERCENT })} gas; ${say(profile.pressure, 'pressure', { units: KPA })} at the bottom makes it ${say(profile.bottom, 'density', { units: DENSITY, significant: 4 })}`,
+        `φ = ${say(gas, 'ratio', { units: PERCENT })} gas; ${say(profile.pressure, 'pressure')} at the bottom makes it ${say(profile.bottom, 'density', { significant: 4 })}`,
     },
     {
       tex: String.raw`(1-\varphi)\left(\frac{p}{p_0} - 1\right) + \varphi \ln\frac{p}{p_0} = \frac{\rho_0\,g\,z}{p_0}`,
       put: (v, { plain, profile }, say) =>
-        `right side ${(plain / v.atmosphere).toPrecision(3)}; a liquid that does not give would press ${say(plain, 'pressure', { units: KPA })}, this one ${say(profile.pressure, 'pressure', { units: KPA })}`,
+        `right side ${(plain / v.atmosphere).toPrecision(3)}; a liquid that does not give would press ${say(plain, 'pressure')}, this one ${say(profile.pressure, 'pressure')}`,
     },
   ],
   figure: ({ result, say }) => <LiftColumn profile={result.profile.profile} say={say} />,
@@ -182,7 +178,7 @@ export default worksheet({
           });
           return [
             say(depth, 'length', { units: METRES, significant: 2 }),
-            say(bottom, 'density', { units: DENSITY, significant: 4 }),
+            say(bottom, 'density', { significant: 4 }),
             say(gain, 'ratio', { units: PERCENT, significant: 2 }),
           ];
         }),

@@ -4,7 +4,7 @@ import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { MM, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { leavesSides } from '../shared/piece-sides.ts';
 import {
   CHECK_MEASURES,
@@ -21,7 +21,6 @@ const measure = (label: string, example: string, shapes: readonly string[]) =>
     example,
     min: '1 mm',
     max: '5 m',
-    units: MM,
     when: { shape: shapes },
   });
 

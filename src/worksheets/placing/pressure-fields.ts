@@ -1,9 +1,8 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, MM, MPA } from '../shared/amounts.ts';
 
 const GPA = { metric: 'GPa', us: 'psi' } as const;
 const length = (label: string, example: string, max: string, more: object = {}) =>
-  number('length', { label, example, min: '0 mm', aboveMin: true, max, units: MM, ...more });
+  number('length', { label, example, min: '0 mm', aboveMin: true, max, ...more });
 
 export const pressureFields = {
   depth: length('Depth of mix in the form', '60 mm', '10 m', { takes: 'piece.deep' }),
@@ -12,7 +11,6 @@ export const pressureFields = {
     example: '600 kg/m3',
     min: '100 kg/m3',
     max: '2500 kg/m3',
-    units: DENSITY,
     takes: 'mix.planned',
   }),
   width: length('Length of the side', '450 mm', '50 m', { takes: 'piece.long' }),
@@ -100,7 +98,6 @@ export const pressureFields = {
     min: '0 MPa',
     aboveMin: true,
     max: '500 MPa',
-    units: MPA,
     folded: true,
   }),
   spacing: length('Clamps or ties along the side, every', '450 mm', '10 m', { folded: true }),
@@ -109,7 +106,6 @@ export const pressureFields = {
     example: '0 mm',
     min: '0 mm',
     max: '10 m',
-    units: MM,
     folded: true,
   }),
   below: number('length', {
@@ -117,7 +113,6 @@ export const pressureFields = {
     example: '0 mm',
     min: '0 mm',
     max: '10 m',
-    units: MM,
     folded: true,
   }),
 } as const;

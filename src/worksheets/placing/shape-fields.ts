@@ -2,7 +2,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
-import { MM, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 
 const length = (label: string, example: string, when: readonly string[], more: object = {}) =>
   number('length', {
@@ -11,7 +11,6 @@ const length = (label: string, example: string, when: readonly string[], more: o
     min: '0 mm',
     aboveMin: true,
     max: '20 m',
-    units: MM,
     when: { shape: when },
     ...more,
   });
@@ -67,14 +66,12 @@ export const shapeFields = {
       x: number('length', {
         label: 'Along',
         example: '0 mm',
-        units: MM,
         min: '-20 m',
         max: '20 m',
       }),
       y: number('length', {
         label: 'Across',
         example: '0 mm',
-        units: MM,
         min: '-20 m',
         max: '20 m',
       }),
@@ -112,7 +109,6 @@ export const shapeFields = {
         min: '0 mm',
         aboveMin: true,
         max: '20 m',
-        units: MM,
       }),
       wide: number('length', {
         label: 'Width of the core',
@@ -120,7 +116,6 @@ export const shapeFields = {
         min: '0 mm',
         aboveMin: true,
         max: '20 m',
-        units: MM,
         when: { core: ['box'] },
       }),
       end: number('length', {
@@ -128,7 +123,6 @@ export const shapeFields = {
         example: '30 mm',
         min: '0 mm',
         max: '20 m',
-        units: MM,
         when: { core: ['taper'] },
       }),
       deep: number('length', {
@@ -137,7 +131,6 @@ export const shapeFields = {
         min: '0 mm',
         aboveMin: true,
         max: '20 m',
-        units: MM,
       }),
     },
   }),

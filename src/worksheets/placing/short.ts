@@ -1,10 +1,8 @@
 import type { DomainError } from '../../core/domain-error.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { MM } from '../shared/amounts.ts';
 
 /** A measure as it is read off a form. */
-export const short = (metres: number, say: Say) =>
-  say(metres, 'length', { units: MM, plain: true });
+export const short = (metres: number, say: Say) => say(metres, 'length', { plain: true });
 
 /** The hole of a ring, told beside the ring. */
 export const holeNotInside = (e: DomainError, say: Say) =>

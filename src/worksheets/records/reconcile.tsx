@@ -4,7 +4,7 @@ import { judgeBatch } from '../../core/records/verdict.ts';
 import { number, type Units } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { cementDensity, weighingBucket } from '../mix/recipe-fields.ts';
-import { ADDED_FOAM, DENSITY, LITRES, PERCENT } from '../shared/amounts.ts';
+import { ADDED_FOAM, PERCENT } from '../shared/amounts.ts';
 import { ReconcileBars } from '../shared/ReconcileBars.tsx';
 import { foamDensityField } from '../shared/recipe.ts';
 import { reconcileJudgement } from '../shared/reconcile-words.ts';
@@ -19,8 +19,7 @@ const measured = (
   example: string,
   plusMinus: string,
   more: { help?: string; folded?: boolean; nothingIsSure?: boolean; units?: Units } = {},
-) =>
-  number('volume', { label, example, plusMinus, min: '0 L', max: '5 m3', units: LITRES, ...more });
+) => number('volume', { label, example, plusMinus, min: '0 L', max: '5 m3', ...more });
 
 export default worksheet({
   id: 'reconcile',
@@ -42,7 +41,6 @@ export default worksheet({
       plusMinusGrows: true,
       min: '0 L',
       max: '5 m3',
-      units: LITRES,
       optional: true,
       folded: true,
     }),
@@ -100,16 +98,14 @@ export default worksheet({
       label: 'Wet density',
       kind: 'density',
       of: (r) => r.wetDensity,
-      units: DENSITY,
       sure: true,
     },
     planned: {
       label: 'Wet density, had every bubble lived',
       kind: 'density',
       of: (r) => r.planned,
-      units: DENSITY,
     },
-    yield: { label: 'Yield', kind: 'volume', of: (r) => r.yield, units: LITRES, sure: true },
+    yield: { label: 'Yield', kind: 'volume', of: (r) => r.yield, sure: true },
     massIn: { label: 'Went in', kind: 'mass', of: (r) => r.massIn },
     missing: {
       label: 'Went in, not found',
@@ -135,17 +131,17 @@ export default worksheet({
     {
       tex: String.raw`V = \frac{M}{\rho}, \qquad M = C + W + S + \rho_f F`,
       put: (_, r, say) =>
-        `V = ${say(r.massIn, 'mass', { decimals: 2 })} ÷ ${say(r.wetDensity, 'density', { units: DENSITY })} = ${say(r.yield, 'volume', { units: LITRES })}`,
+        `V = ${say(r.massIn, 'mass', { decimals: 2 })} ÷ ${say(r.wetDensity, 'density')} = ${say(r.yield, 'volume')}`,
     },
     {
       tex: String.raw`V_0 = \frac{C}{\rho_c} + \frac{W}{\rho_w} + \frac{S}{\rho_s} + \frac{\rho_f F}{\rho_w}`,
-      put: (_, r, say) => `V₀ = ${say(r.airless, 'volume', { units: LITRES })}, all but the gas`,
+      put: (_, r, say) => `V₀ = ${say(r.airless, 'volume')}, all but the gas`,
     },
     {
       tex: String.raw`\text{survival} = \frac{V - V_0}{F\,(1 - \rho_f/\rho_w)}`,
       put: (_, r, say) =>
         r.settled
-          ? `survival = ${say(r.gasFound, 'volume', { units: LITRES })} ÷ ${say(r.gasIn, 'volume', { units: LITRES })} = ${say(r.survival, 'ratio', { units: PERCENT })}`
+          ? `survival = ${say(r.gasFound, 'volume')} ÷ ${say(r.gasIn, 'volume')} = ${say(r.survival, 'ratio', { units: PERCENT })}`
           : 'survival: not with such a w/c',
     },
   ],

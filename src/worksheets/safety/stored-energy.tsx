@@ -9,12 +9,11 @@ import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { demo } from '../demo.ts';
-import { KPA, SMALL_MASS } from '../shared/amounts.ts';
+import { SMALL_MASS } from '../shared/amounts.ts';
 import { EnergyBars } from '../shared/EnergyBars.tsx';
 import { pressureVolume } from '../shared/pressure-volume.ts';
 
 const BAR = { metric: 'bar', us: 'psi' } as const;
-const ENERGY = { metric: 'kJ', us: 'Btu' } as const;
 const DISTANCE = { metric: 'm', us: 'ft' } as const;
 const SPEED = { metric: 'm/s', us: 'ft/s' } as const;
 /** A slab of the demo scenario and a lid: what the energy would do to them, kg. */
@@ -79,7 +78,6 @@ export default worksheet({
       example: '101 kPa',
       min: '50 kPa',
       max: '110 kPa',
-      units: KPA,
       folded: true,
     }),
   },
@@ -97,20 +95,17 @@ export default worksheet({
       label: 'If it bursts, air cooling as it expands',
       kind: 'energy',
       of: (r) => r.held.isentropic,
-      units: ENERGY,
     },
     isothermal: {
       label: 'Heat let in, less what pushes the air outside back',
       kind: 'energy',
       of: (r) => r.held.isothermal,
-      units: ENERGY,
       note: 'The burst counts that push too: at low pressure this is the smaller.',
     },
     brode: {
       label: 'By what it takes to raise the pressure',
       kind: 'energy',
       of: (r) => r.held.brode,
-      units: ENERGY,
     },
     tnt: {
       label: 'As much as TNT',
@@ -146,7 +141,7 @@ export default worksheet({
       ? `Read its plate again, the number and the unit (bar, psi or kPa): ${say(marking, 'pressure', { units: BAR })} is much for a vessel of workshop air (from memory). Fill it no further until you know.`
       : undefined,
   judge: ({ held }, { gauge, made, marking, relief }, say) => {
-    const energy = say(held.isentropic, 'energy', { units: ENERGY, significant: 2 });
+    const energy = say(held.isentropic, 'energy', { significant: 2 });
     if (gauge === 0)
       return {
         verdict: 'good',
@@ -190,7 +185,7 @@ export default worksheet({
     if (held.isentropic > HIGH_HAZARD_ENERGY)
       return {
         verdict: 'look',
-        say: `${energy} is above the ${say(HIGH_HAZARD_ENERGY, 'energy', { units: ENERGY, significant: 2 })} that one university calls highly hazardous. A smaller vessel would serve a bench.`,
+        say: `${energy} is above the ${say(HIGH_HAZARD_ENERGY, 'energy', { significant: 2 })} that one university calls highly hazardous. A smaller vessel would serve a bench.`,
       };
     return {
       verdict: 'good',
@@ -211,12 +206,12 @@ export default worksheet({
     {
       tex: String.raw`E = 2.5\,pV\left[1 - \left(\tfrac{p_a}{p}\right)^{0.286}\right]`,
       put: ({ vessel, gauge, ambient }, { held }, say) =>
-        `p = ${say(gauge + ambient, 'pressure', { units: BAR })} absolute, V = ${say(vessel, 'volume')}: E = ${say(held.isentropic, 'energy', { units: ENERGY })}`,
+        `p = ${say(gauge + ambient, 'pressure', { units: BAR })} absolute, V = ${say(vessel, 'volume')}: E = ${say(held.isentropic, 'energy')}`,
     },
     {
       tex: String.raw`\begin{gathered}E_T = pV\left[\ln\tfrac{p}{p_a} - 1 + \tfrac{p_a}{p}\right],\\ E_B = \frac{(p-p_a)V}{\gamma-1}\end{gathered}`,
       put: (_, { held }, say) =>
-        `${say(held.isothermal, 'energy', { units: ENERGY })} and ${say(held.brode, 'energy', { units: ENERGY })}`,
+        `${say(held.isothermal, 'energy')} and ${say(held.brode, 'energy')}`,
     },
     {
       tex: String.raw`R = 20\,(2\,m_{\text{TNT}})^{1/3} \ge 30\ \text{m}`,

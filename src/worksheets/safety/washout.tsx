@@ -7,7 +7,7 @@ import {
 } from '../../core/safety/washout.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { SMALL_MASS } from '../shared/amounts.ts';
 import { PhScale } from '../shared/PhScale.tsx';
 import { saidApart } from '../shared/said-apart.ts';
 
@@ -27,7 +27,6 @@ export default worksheet({
       example: '15 L',
       min: '0.1 L',
       max: '10000 L',
-      units: LITRES,
     }),
     pH: number('count', {
       label: 'pH, by strip or meter',
@@ -142,7 +141,7 @@ export default worksheet({
     {
       tex: String.raw`[\mathrm{OH^-}] = 10^{\,\mathrm{pH}-\mathrm{p}K_w}\ \text{mol/L}`,
       put: ({ volume, pH, temperature }, { clear, pKw }, say) =>
-        `pKw is ${pKw.toFixed(2)} at ${say(temperature, 'temperature')}. pH ${pH.toFixed(2)} in ${say(volume, 'volume', { units: LITRES })}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
+        `pKw is ${pKw.toFixed(2)} at ${say(temperature, 'temperature')}. pH ${pH.toFixed(2)} in ${say(volume, 'volume')}: ${say(clear.hydroxide.dissolved, 'count', { significant: 3 })}\u00a0mol of hydroxide dissolved`,
     },
     {
       tex: String.raw`\begin{gathered}\mathrm{CO_2 + 2\,OH^- \to CO_3^{2-} + H_2O},\\ \mathrm{C_6H_8O_7 + 3\,OH^-}\\ \mathrm{\to C_6H_5O_7^{3-} + 3\,H_2O}\end{gathered}`,

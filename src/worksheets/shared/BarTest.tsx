@@ -3,7 +3,7 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear } from '../../islands/plots/scale.ts';
-import { KPA, MM } from './amounts.ts';
+import { KPA } from './amounts.ts';
 
 interface Props {
   readonly loading: 'centre' | 'thirds';
@@ -39,7 +39,7 @@ export function BarTest({ loading, span, strengths, mean, low, guessed, plusMinu
       <svg
         viewBox={`0 0 420 ${AXIS + 44}`}
         role="img"
-        aria-label={`A bar on two supports ${say(span, 'length', { units: MM })} apart, a bucket hung ${loading === 'centre' ? 'from its middle' : 'from a spreader at the thirds of the span'}. Bars: ${strengths.map(words).join(', ')}; mean ${words(mean)}, low end ${words(low)}${guessed ? ', a guess' : ''}.`}
+        aria-label={`A bar on two supports ${say(span, 'length')} apart, a bucket hung ${loading === 'centre' ? 'from its middle' : 'from a spreader at the thirds of the span'}. Bars: ${strengths.map(words).join(', ')}; mean ${words(mean)}, low end ${words(low)}${guessed ? ', a guess' : ''}.`}
       >
         <rect class="cement" x={LEFT - 26} y={BAR} width={RIGHT - LEFT + 52} height="24" />
         {[LEFT, RIGHT].map((at) => (
@@ -55,7 +55,7 @@ export function BarTest({ loading, span, strengths, mean, low, guessed, plusMinu
         <path class="water" d="M190 124H230L226 150H194Z" />
         <path class="leader" d={`M${LEFT} 22V34M${RIGHT} 22V34M${LEFT} 28H${RIGHT}`} />
         <text x="210" y="17" text-anchor="middle">
-          {say(span, 'length', { units: MM })}
+          {say(span, 'length')}
         </text>
         <text x="240" y="135">
           filled until it breaks

@@ -7,7 +7,7 @@ import type { Units } from '../../islands/fields.ts';
 import { Results } from '../../islands/parts/Results.tsx';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY, HOURS, LITRES, PERCENT, PLAIN } from './amounts.ts';
+import { HOURS, PERCENT } from './amounts.ts';
 import { cementDensityOf } from './cement-density.ts';
 import { freeInSand } from './further.ts';
 import { reconcileWith } from './reconcile-with.ts';
@@ -68,12 +68,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
   if (reckoned.ok) {
     const { verdict } = reckoned;
     const { u } = verdict;
-    figures.push([
-      'Wet density',
-      'density',
-      verdict.wetDensity,
-      { units: DENSITY, pm: u.wetDensity },
-    ]);
+    figures.push(['Wet density', 'density', verdict.wetDensity, { pm: u.wetDensity }]);
     // Of water and cement that make no base mix nothing follows for the foam.
     if (verdict.finding !== 'no-such-base-mix')
       figures.push(
@@ -84,10 +79,10 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
       'w/c with the foam’s water',
       'ratio',
       verdict.waterCement,
-      { units: PLAIN, pm: u.waterCement },
+      { pm: u.waterCement },
     ]);
     if (verdict.yield !== undefined)
-      figures.push(['Yield', 'volume', verdict.yield, { units: LITRES, pm: u.yield }]);
+      figures.push(['Yield', 'volume', verdict.yield, { pm: u.yield }]);
     if (verdict.missing !== undefined)
       figures.push(['Went in, not found', 'mass', verdict.missing, { pm: verdict.uMissing }]);
   }
@@ -107,7 +102,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
           : 'Air-dry density',
       'density',
       dry.density,
-      { units: DENSITY, pm: dry.u },
+      { pm: dry.u },
     ]);
   return (
     <div class="outcome" data-outcome>
@@ -152,7 +147,7 @@ export function BatchOutcome({ record, say }: { readonly record: BatchRecord; re
         <p class="note">
           One batch’s figures
           {cementDensity &&
-            `, for cement of ${say(cementDensity, 'density', { units: DENSITY })} as on the bench it was saved from`}
+            `, for cement of ${say(cementDensity, 'density')} as on the bench it was saved from`}
           . <a href={pageAt('batch-records/learn/')}>What your batches teach</a> holds them together
           with the rest and with what is assumed; that average is the one to plan with.
         </p>

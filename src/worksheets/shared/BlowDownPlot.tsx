@@ -3,7 +3,6 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { MINUTES } from './amounts.ts';
 
 const POINTS = 28;
 const GAUGE = { metric: 'bar', us: 'psi' } as const;
@@ -29,7 +28,7 @@ export function BlowDownPlot({ pressure, end, full, low, say }: Props) {
       return [time / unit, gauge(pressure(walls, time))];
     });
   const words = (of: number) => say(of, 'pressure', { units: GAUGE, significant: 2 });
-  const time = say(end, 'time', { units: MINUTES, significant: 2 });
+  const time = say(end, 'time', { significant: 2 });
   return (
     <Plot
       words={`Gauge pressure falls from ${words(full)} within ${time} to ${words(pressure('isothermal', end))} with the air kept warm, ${words(pressure('adiabatic', end))} cooling.${low > 0 ? ` Lowest that serves: ${words(low)}.` : ''}`}

@@ -1,7 +1,8 @@
+import { KINDS } from '../../core/quantity/kinds.ts';
 import { handy } from '../../islands/engine/handy.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { WIDTH } from '../../islands/plots/scale.ts';
-import { LITRES, PERCENT } from './amounts.ts';
+import { PERCENT } from './amounts.ts';
 
 interface Part {
   readonly name: string;
@@ -36,7 +37,7 @@ export function Bucket({ title, parts, say }: Props) {
     floor -= share * DEEP;
     return { ...part, share, bottom, top: floor };
   });
-  const unit = handy(total, 'volume', LITRES[say.system]);
+  const unit = handy(total, 'volume', KINDS.volume.shown[say.system]);
   const how = { units: { metric: unit, us: unit }, steady: true };
   const words = layers.map(
     ({ name, volume, share }) =>

@@ -1,10 +1,9 @@
 import type { ChordBin } from '../../core/finished/chords.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Plot } from '../../islands/plots/Plot.tsx';
 import { LETTER, WIDTH } from '../../islands/plots/scale.ts';
-import { MM } from './amounts.ts';
 
 /** How many chords of each length, and where the mean lies. */
 export function ChordBars({
@@ -16,12 +15,12 @@ export function ChordBars({
   readonly mean: number;
   readonly say: Say;
 }) {
-  const unit = MM[say.system];
+  const unit = KINDS.length.shown[say.system];
   const l = (si: number) => toUnit(si, 'length', unit);
   const most = Math.max(...bins.map(({ count }) => count));
   return (
     <Plot
-      words={`Chords by length: ${bins.map(({ from, to, count }) => `${count} from ${l(from).toPrecision(2)} to ${l(to).toPrecision(2)}`).join(', ')} ${unit}; mean ${say(mean, 'length', { units: MM })}.`}
+      words={`Chords by length: ${bins.map(({ from, to, count }) => `${count} from ${l(from).toPrecision(2)} to ${l(to).toPrecision(2)}`).join(', ')} ${unit}; mean ${say(mean, 'length')}.`}
       caption="Chords across bubbles, by length. A line rarely meets a bubble through its middle, so chords are shorter than the bubbles are wide; a second heap to the right is bubbles that have merged."
       x={[0, l(bins.at(-1)!.to)]}
       y={[0, most * 1.1]}

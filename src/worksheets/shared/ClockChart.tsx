@@ -1,7 +1,6 @@
 import type { LoadTimes } from '../../core/placing/clock.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { WIDTH } from '../../islands/plots/scale.ts';
-import { MINUTES } from './amounts.ts';
 
 interface Props {
   readonly loads: readonly LoadTimes[];
@@ -20,10 +19,7 @@ export function ClockChart({ loads, total, say }: Props) {
   const x = (s: number) => LEFT + (s / end) * (WIDTH - LEFT - 8);
   const height = 30 + shown.length * ROW;
   const words = shown
-    .map(
-      ({ load, placed }) =>
-        `load ${load} placed at ${say(placed, 'time', { units: MINUTES, decimals: 0 })}`,
-    )
+    .map(({ load, placed }) => `load ${load} placed at ${say(placed, 'time', { decimals: 0 })}`)
     .join(', ');
   return (
     <figure class="fig">
@@ -72,7 +68,7 @@ export function ClockChart({ loads, total, say }: Props) {
             y={height + 18}
             text-anchor={part === 0 ? 'start' : part === 1 ? 'end' : 'middle'}
           >
-            {say(end * part, 'time', { units: MINUTES, decimals: 0 })}
+            {say(end * part, 'time', { decimals: 0 })}
           </text>
         ))}
       </svg>

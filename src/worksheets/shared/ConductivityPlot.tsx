@@ -5,7 +5,6 @@ import { toUnit } from '../../core/quantity/convert.ts';
 import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Curve, Plot } from '../../islands/plots/Plot.tsx';
-import { DENSITY } from './amounts.ts';
 import { spanWords } from './span-words.ts';
 
 interface Props {
@@ -31,12 +30,12 @@ const relation = across.map(
 /** Conductivity against dry density: the dry band, measured points of another binder, and the reader's. */
 export function ConductivityPlot({ density, low, high, say }: Props) {
   const kUnit = KINDS.conductivity.shown[say.system];
-  const dUnit = DENSITY[say.system];
+  const dUnit = KINDS.density.shown[say.system];
   const k = (si: number) => toUnit(si, 'conductivity', kUnit);
   const d = (si: number) => toUnit(si, 'density', dUnit);
   const top = Math.max(0.7, high);
   const [left, right] = [Math.min(SHOWN.min, density), Math.max(SHOWN.max, density)];
-  const heavy = (si: number) => say(si, 'density', { units: DENSITY });
+  const heavy = (si: number) => say(si, 'density');
   const conducts = (si: number) => say(si, 'conductivity', { significant: 2 });
   const dry = dryConductivityBand({ dryDensity: density });
   return (

@@ -4,7 +4,6 @@ import { type Drainage, drainedAt } from '../../core/foam/drainage-curve.ts';
 import { MINUTE } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Band, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { MINUTES } from './amounts.ts';
 import { DrainingColumns } from './DrainingColumns.tsx';
 
 const POINTS = 48;
@@ -81,7 +80,7 @@ export function DrainagePlot({ readings, fit, curve, foamDensity, solutionDensit
           columns={Array.from({ length: COLUMNS }, (_, i) => {
             const time = (end * i) / (COLUMNS - 1);
             return {
-              label: `${say(time, 'time', { units: MINUTES, plain: true, significant: 2 })}`,
+              label: `${say(time, 'time', { plain: true, significant: 2 })}`,
               share: drainedAt({ drainage: curve, time }),
             };
           })}

@@ -8,7 +8,6 @@ interface Props {
   readonly say: Say;
 }
 
-const ENERGY = { metric: 'kJ', us: 'Btu' } as const;
 const [LEFT, RIGHT] = [10, 408] as const;
 
 /** Three reckonings of what a vessel holds, side by side on one scale. */
@@ -16,7 +15,7 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
   const most = Math.max(...bars.map(([, joules]) => joules));
   // The mark is drawn only where it does not crush the bars.
   const marked = markAt < most * 3;
-  const mark = `${markName}, ${say(markAt, 'energy', { units: ENERGY, significant: 2 })}`;
+  const mark = `${markName}, ${say(markAt, 'energy', { significant: 2 })}`;
   const x = scaleLinear([0, Math.max(most, marked ? markAt : 0) * 1.06 || 1], [LEFT, RIGHT]);
   const foot = 8 + bars.length * 46;
   return (
@@ -24,14 +23,14 @@ export function EnergyBars({ bars, mark: [markName, markAt], say }: Props) {
       <svg
         viewBox={`0 0 420 ${foot + (marked ? 26 : 4)}`}
         role="img"
-        aria-label={`Stored energy: ${bars.map(([name, joules]) => `${name} ${say(joules, 'energy', { units: ENERGY })}`).join(', ')}${marked ? `; ${mark}` : ''}.`}
+        aria-label={`Stored energy: ${bars.map(([name, joules]) => `${name} ${say(joules, 'energy')}`).join(', ')}${marked ? `; ${mark}` : ''}.`}
       >
         {bars.map(([name, joules], i) => (
           <g transform={`translate(0 ${6 + i * 46})`}>
             <text x={LEFT + 4} y="13">
               {name}
               <tspan class="strong" dx="8">
-                {say(joules, 'energy', { units: ENERGY })}
+                {say(joules, 'energy')}
               </tspan>
             </text>
             <rect class="bar" x={LEFT} width={Math.max(1, x(joules) - LEFT)} y="19" height="18" />

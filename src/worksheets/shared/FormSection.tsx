@@ -1,6 +1,5 @@
 import { formatNumber } from '../../core/quantity/format.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { MM } from './amounts.ts';
 
 interface Props {
   /** Depth of mix, m, and the greatest pressure, Pa. */
@@ -46,7 +45,7 @@ export function FormSection(props: Props) {
       significant: 2,
     });
   const bulges = drawn
-    ? `bulges ${say(bulge, 'length', { units: MM, significant: 2 })}`
+    ? `bulges ${say(bulge, 'length', { significant: 2 })}`
     : 'does not bulge to speak of';
   const greatest = say(pressure, 'pressure', {
     units: { metric: 'kPa', us: 'psf' },

@@ -53,7 +53,7 @@ export function FrostChart({
     Math.max(warmth(ICE_POINT), ...ys) + 2,
   ];
   const degrees = (kelvin: number) => say(kelvin, 'temperature', { decimals: 0 });
-  const strong = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
+  const strong = (pa: number) => say(pa, 'stress', { significant: 2 });
   const after = (time: number) =>
     say(time, 'time', { units: time < 2 * DAY ? HOURS : DAYS, significant: 2 });
   const top = Math.max(stress(wanted), ...strengths.map(([, y]) => y)) * 1.15;

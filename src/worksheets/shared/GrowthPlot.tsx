@@ -39,7 +39,7 @@ export function GrowthPlot({ at, curve, guessed, results, now, from, say }: Prop
     ...results.map(({ strength }) => strength),
     curve ? curve(end) : 0,
   );
-  const words = (pa: number) => say(pa, 'stress', { units: MPA, significant: 2 });
+  const words = (pa: number) => say(pa, 'stress', { significant: 2 });
   const days = (time: number) => say(time, 'time', { units: DAYS, significant: 2 });
   const band = ({ low, high }: ReturnType<typeof at>) => spanWords([low, high], words);
   const tests = results.map(({ age, strength }) => `${days(age)} ${words(strength)}`);

@@ -1,7 +1,7 @@
 import type { HeldBeam } from '../../core/demould/beam.ts';
 import { bendingShape } from '../../core/demould/bending-shape.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { KPA, MM } from './amounts.ts';
+import { KPA } from './amounts.ts';
 
 interface Props {
   /** How the part is held, seen from the side. */
@@ -37,7 +37,7 @@ export function HandlingShape({ beam, depth, stress, tipped, say }: Props) {
   const holds = [beam.left, beam.length - beam.right];
   const crack = across(x[greatest]!);
   const crackAt = drop(greatest) + (hogs ? 0 : thick);
-  const words = (m: number) => say(m, 'length', { units: MM });
+  const words = (m: number) => say(m, 'length');
   return (
     <figure class="fig">
       <svg

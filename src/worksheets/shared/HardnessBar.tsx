@@ -1,6 +1,6 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { KINDS } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { HARDNESS } from './amounts.ts';
 import { IonBars, type IonRow } from './IonBars.tsx';
 
 /** The survey's classes: where each begins, mg/L as calcium carbonate. */
@@ -24,7 +24,7 @@ interface Props {
 /** The reader's water by its ions and by what boiling removes, above the soft one, on the survey's classes. */
 export function HardnessBar({ total, soft, ions, parts, say }: Props) {
   const us = say.system === 'us';
-  const inUnit = (si: number) => toUnit(si, 'hardness', HARDNESS[say.system]);
+  const inUnit = (si: number) => toUnit(si, 'hardness', KINDS.hardness.shown[say.system]);
   const onScale = (milligrams: number) => inUnit(fromUnit(milligrams, 'hardness', 'mg/L CaCO3'));
   // Grains to the gallon are few: a tenth of one counts.
   const round = (si: number) => inUnit(si).toFixed(us ? 1 : 0);

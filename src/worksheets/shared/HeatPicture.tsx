@@ -7,7 +7,7 @@ import { unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
-import { HOURS, MM, WARMTH } from './amounts.ts';
+import { HOURS, WARMTH } from './amounts.ts';
 
 const LEFT = 50;
 const RIGHT = 14;
@@ -219,7 +219,7 @@ function TimeDepth({
       <svg
         viewBox={`0 0 ${WIDTH} ${floor + 104}`}
         role="img"
-        aria-label={`Time and depth, over ${say(thickness, 'length', { units: MM })}. ${words}`}
+        aria-label={`Time and depth, over ${say(thickness, 'length')}. ${words}`}
       >
         {paths.map((d, shade) => (
           <path class="heat" fill-opacity={opacity(shade)} d={d} />
@@ -232,7 +232,7 @@ function TimeDepth({
           other
         </text>
         <text transform={`translate(13 ${TOP + HIGH / 2}) rotate(-90)`} text-anchor="middle">
-          {say(thickness, 'length', { units: MM })}
+          {say(thickness, 'length')}
         </text>
         {x.ticks(7).map((tick) => (
           <g transform={`translate(${x(tick)} ${floor})`}>

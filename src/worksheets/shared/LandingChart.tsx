@@ -1,12 +1,11 @@
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { controlChart } from '../../core/records/control-chart.ts';
 import { learn } from '../../core/records/learn.ts';
 import { PRIORS } from '../../core/records/priors.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Dot, Level, Plot } from '../../islands/plots/Plot.tsx';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY } from './amounts.ts';
 import { NEAR_ENOUGH, WORTH } from './near-enough.ts';
 import type { landedOf } from './record-landed.ts';
 import { MOST_NAMES, namesInWords } from './record-words.ts';
@@ -195,7 +194,7 @@ export function PredictedChart({
   readonly landed: readonly Landed[];
   readonly say: Say;
 }) {
-  const unit = DENSITY[say.system];
+  const unit = KINDS.density.shown[say.system];
   const { symbol } = unitOf('density', unit);
   const points = landed.map(
     ({ planned, weighed }) =>
@@ -205,7 +204,7 @@ export function PredictedChart({
   const [low, high] = [Math.min(...all) * 0.95, Math.max(...all) * 1.05];
   return (
     <Plot
-      words={`Planned against first weighed wet density of ${landed.length} batches, from ${say(Math.min(...landed.map((l) => l.weighed)), 'density', { units: DENSITY })} to ${say(Math.max(...landed.map((l) => l.weighed)), 'density', { units: DENSITY })} weighed.`}
+      words={`Planned against first weighed wet density of ${landed.length} batches, from ${say(Math.min(...landed.map((l) => l.weighed)), 'density')} to ${say(Math.max(...landed.map((l) => l.weighed)), 'density')} weighed.`}
       caption="Planned against first weighed. On the line the batch landed; above it, it came out heavy."
       x={[low, high]}
       y={[low, high]}

@@ -1,10 +1,9 @@
 import { LANDING_TRIALS } from '../../core/mix/landing.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
 import { formatNumber } from '../../core/quantity/format.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { WIDTH } from '../../islands/plots/scale.ts';
-import { DENSITY } from './amounts.ts';
 
 interface Props {
   readonly bins: readonly { readonly from: number; readonly to: number; readonly share: number }[];
@@ -23,13 +22,13 @@ const FOOT = 214;
 
 /** Where batches land: how often each wet density comes out, with what is near enough marked. */
 export function LandingHistogram({ bins, band, target, odds, say }: Props) {
-  const unit = DENSITY[say.system];
+  const unit = KINDS.density.shown[say.system];
   const [low, high] = [bins[0]!.from, bins.at(-1)!.to];
   const most = Math.max(...bins.map(({ share }) => share), Number.MIN_VALUE);
   const x = (si: number) =>
     Math.min(RIGHT, Math.max(LEFT, LEFT + ((si - low) / (high - low)) * (RIGHT - LEFT)));
   const y = (share: number) => FOOT - (share / most) * (FOOT - TOP - 10);
-  const words = `${odds} of batches land between ${say(band.low, 'density', { units: DENSITY })} and ${say(band.high, 'density', { units: DENSITY })}`;
+  const words = `${odds} of batches land between ${say(band.low, 'density')} and ${say(band.high, 'density')}`;
   const dense = (si: number) => Math.round(toUnit(si, 'density', unit) * 10) / 10;
   const marks = [band.low, target, band.high].map((si) => ({ si, text: `${dense(si)}` }));
   const close = x(band.high) - x(band.low) < 96;
@@ -38,7 +37,7 @@ export function LandingHistogram({ bins, band, target, odds, say }: Props) {
       <svg
         viewBox={`0 0 ${WIDTH} 260`}
         role="img"
-        aria-label={`${words}; planned ${say(target, 'density', { units: DENSITY })}.`}
+        aria-label={`${words}; planned ${say(target, 'density')}.`}
       >
         <rect
           class="band"

@@ -1,5 +1,4 @@
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY } from './amounts.ts';
 
 interface Props {
   /** From the surface down: m and kg/m³. */
@@ -24,7 +23,7 @@ export function LiftColumn({ profile, say }: Props) {
       plain: true,
       significant: 3,
     });
-  const dense = (si: number) => say(si, 'density', { units: DENSITY, significant: 4 });
+  const dense = (si: number) => say(si, 'density', { significant: 4 });
   const marks = [0, 0.5, 1].map((part) => profile[Math.round(part * (profile.length - 1))]!);
   const words = marks.map(({ depth, density }) => `${length(depth)} down ${dense(density)}`);
   return (
@@ -56,7 +55,7 @@ export function LiftColumn({ profile, say }: Props) {
       </svg>
       <figcaption>
         Depth and density down the lift. The shade runs from the least dense here to the densest:{' '}
-        {say(span, 'density', { units: DENSITY, significant: 2 })} apart.
+        {say(span, 'density', { significant: 2 })} apart.
       </figcaption>
     </figure>
   );

@@ -1,11 +1,10 @@
 import { ACTION_RATE, CAUTION_RATE, EVAPORATION_ACCURACY } from '../../core/curing/evaporation.ts';
 import type { MeasureResult } from '../../core/curing/evaporation-measures.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
-import { LOSS } from './curing-fields.ts';
 
 const LEFT = 12;
 const ROW = 46;
@@ -26,7 +25,7 @@ export function MeasureBars({
 }) {
   const care = CAUTION_RATE * limitShare;
   const act = ACTION_RATE * limitShare;
-  const unit = LOSS[say.system];
+  const unit = KINDS.massFlux.shown[say.system];
   const inUnit = (rate: number) => toUnit(rate, 'massFlux', unit);
   const most =
     Math.max(act * 1.2, ...measures.map((m) => m.rate * (1 + EVAPORATION_ACCURACY))) * 1.04;
@@ -34,14 +33,14 @@ export function MeasureBars({
   const at = (rate: number) => x(Math.min(inUnit(most), inUnit(rate)));
   const bottom = TOP + measures.length * ROW;
   const words = measures
-    .map(({ measure, rate }) => `${names[measure]} ${say(rate, 'massFlux', { units: LOSS })}`)
+    .map(({ measure, rate }) => `${names[measure]} ${say(rate, 'massFlux')}`)
     .join(', ');
   return (
     <figure class="fig">
       <svg
         viewBox={`0 0 ${WIDTH} ${bottom + 46}`}
         role="img"
-        aria-label={`Water lost: ${words}. Take care from ${say(care, 'massFlux', { units: LOSS })}, act from ${say(act, 'massFlux', { units: LOSS })}.`}
+        aria-label={`Water lost: ${words}. Take care from ${say(care, 'massFlux')}, act from ${say(act, 'massFlux')}.`}
       >
         {[
           { limit: care, label: 'take care', y: 14 },

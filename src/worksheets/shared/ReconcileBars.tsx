@@ -1,7 +1,6 @@
 import type { Reconciled } from '../../core/records/reconcile.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
-import { LITRES } from './amounts.ts';
 
 const [LEFT, RIGHT] = [10, 410] as const;
 
@@ -9,7 +8,7 @@ const [LEFT, RIGHT] = [10, 410] as const;
 export function ReconcileBars({ found, say }: { readonly found: Reconciled; readonly say: Say }) {
   const meant = found.airless + found.gasIn;
   const x = scaleLinear([0, Math.max(meant, found.yield)], [LEFT, RIGHT]);
-  const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
+  const litres = (volume: number) => say(volume, 'volume');
   const rows = [
     { name: 'if all the foam lives', gas: found.gasIn, total: meant, y: 24 },
     { name: 'as weighed', gas: Math.max(0, found.gasFound), total: found.yield, y: 92 },

@@ -5,7 +5,6 @@ import { filled } from '../../bench/records/record.ts';
 import { unsaidPlan, unsaidWeighings } from '../../bench/records/unsaid.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
-import { DENSITY, LITRES } from './amounts.ts';
 import { RECORD_FIELDS } from './record-fields.ts';
 import { put } from './run-put.ts';
 
@@ -32,7 +31,7 @@ export function RecordOffers({
       {plan !== undefined && (
         <p class="note" data-offer="planned">
           No planned wet density is written down: what was aimed at stood at the example’s, which
-          comes to {say(plan, 'density', { units: DENSITY })}.{' '}
+          comes to {say(plan, 'density')}.{' '}
           <button
             type="button"
             onClick={(event) => {
@@ -77,7 +76,7 @@ export function PieceVolume({ editor, say }: { readonly editor: Editor; readonly
           put(editor, 'dryVolume', one.v, say);
         }}
       >
-        It is one whole piece: {say(one.v, 'volume', { units: LITRES })}
+        It is one whole piece: {say(one.v, 'volume')}
       </button>
     </p>
   );

@@ -8,7 +8,6 @@ import type { Say } from '../../islands/engine/say.ts';
 import { useEntries, useKept } from '../../islands/hooks.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
 import proportion from '../mix/proportion.tsx';
-import { LITRES } from './amounts.ts';
 import { ConflictView } from './ConflictView.tsx';
 import { NotStored } from './NotStored.tsx';
 import { PlanHeld, planHeld } from './PlanHeld.tsx';
@@ -176,7 +175,7 @@ export function RunBatch({
         <p class="note">
           Foaming solution
           {plan?.solution &&
-            ` (${say(plan.solution, 'volume', { units: LITRES })}${plan.loads > 1 ? ' for all loads' : ''})`}
+            ` (${say(plan.solution, 'volume')}${plan.loads > 1 ? ' for all loads' : ''})`}
           , lance and forms come first: <a href={pageAt('first-batch/#order')}>the order</a>.
         </p>
       )}

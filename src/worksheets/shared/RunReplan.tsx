@@ -6,7 +6,6 @@ import { $going, type FoamIn, type Going, type RunPlan } from '../../bench/run.t
 import { $entries, $kept } from '../../bench/store.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
-import { LITRES } from './amounts.ts';
 import { weighedOut } from './as-said.ts';
 import { isUnmixed } from './run-unfinished.ts';
 
@@ -44,9 +43,7 @@ function amounts(begun: RunPlan, now: RunPlan) {
 export function replanWords(begun: RunPlan, now: RunPlan, say: Say): string | undefined {
   for (const [name, ...two] of amounts(begun, now)) {
     const [was, is] = two.map((amount) =>
-      name === 'foam'
-        ? say(amount, 'volume', { units: LITRES })
-        : say(amount, 'mass', weighedOut(amount, say)),
+      name === 'foam' ? say(amount, 'volume') : say(amount, 'mass', weighedOut(amount, say)),
     );
     if (was !== is)
       return `This batch was begun with ${two[0] ? `${was} of` : 'no'} ${name}; on the bench ${two[1] ? is : 'none'} is planned now.`;

@@ -6,7 +6,6 @@ import { readingOf } from '../../bench/records/readings.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { LITRES } from './amounts.ts';
 import { asSaid, weighedOut } from './as-said.ts';
 import { RecordFields } from './RecordFields.tsx';
 import { RunDoubt } from './RunDoubt.tsx';
@@ -38,7 +37,7 @@ function Amount({
 }) {
   const spec = readingOf(name);
   const kind = name === 'foamVolume' ? 'volume' : 'mass';
-  const how = kind === 'volume' ? { units: LITRES } : weighedOut(planned ?? 0, say);
+  const how = kind === 'volume' ? {} : weighedOut(planned ?? 0, say);
   return (
     <div class="run-amount">
       {planned !== undefined && (

@@ -4,7 +4,7 @@ import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Verdict } from '../../islands/parts/Verdict.tsx';
-import { ADDED_FOAM, DENSITY } from './amounts.ts';
+import { ADDED_FOAM } from './amounts.ts';
 import { asSaid } from './as-said.ts';
 import { addWords, doubtWords, spentWords, TO_EXAMPLE } from './correction-advice.ts';
 import { RecordFields } from './RecordFields.tsx';
@@ -98,10 +98,9 @@ export function Weigh({ editor, plan, say, over, undo, setUndo }: StepProps) {
       {bucket && <Verdict {...bucket} />}
       {density !== undefined && (
         <p data-heard>
-          It weighs{' '}
-          <strong class="run-number">{say(density, 'density', { units: DENSITY })}</strong>
+          It weighs <strong class="run-number">{say(density, 'density')}</strong>
           {target !== undefined &&
-            ` ${aimless ? 'the example’s' : 'planned'}: ${say(target, 'density', { units: DENSITY })}`}
+            ` ${aimless ? 'the example’s' : 'planned'}: ${say(target, 'density')}`}
         </p>
       )}
       <RunDoubt editor={editor} plan={plan} say={say} />

@@ -1,9 +1,8 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { type Soap, soapLeft, soapLost } from '../../core/water/soap.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { HARDNESS } from './amounts.ts';
 
 /** mol/m³, 800 mg/L as CaCO₃: as far as "extremely hard" and a little beyond. */
 const END = fromUnit(800, 'hardness', 'mg/L CaCO3');
@@ -24,7 +23,7 @@ export function SoapPlot({
   readonly soft: number;
   readonly say: Say;
 }) {
-  const unit = HARDNESS[say.system];
+  const unit = KINDS.hardness.shown[say.system];
   const inUnit = (hardness: number) => toUnit(hardness, 'hardness', unit);
   const share = (hardness: number, which: 'stoichiometric' | 'empirical') => {
     const lost = soapLost({ hardness, soap })[which];
@@ -49,8 +48,7 @@ export function SoapPlot({
   ];
   /** Two names side by side would print over each other: one goes a line down. */
   const close = Math.abs(water - soft) < 0.35 * END;
-  const said = (hardness: number) =>
-    say(hardness, 'hardness', { units: HARDNESS, plain: true, significant: 3 });
+  const said = (hardness: number) => say(hardness, 'hardness', { plain: true, significant: 3 });
   const words = (hardness: number) =>
     `at ${said(hardness)}, ${share(hardness, 'stoichiometric').toFixed(0)}\u00a0%`;
   return (

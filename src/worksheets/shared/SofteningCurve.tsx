@@ -1,5 +1,5 @@
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { CarbonateWater } from '../../core/water/carbonate/water.ts';
 import {
   SETTLED_COLD,
@@ -8,7 +8,6 @@ import {
 } from '../../core/water/soften/washing-soda.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { HARDNESS } from './amounts.ts';
 import { ifAllowed } from './lazy.ts';
 import { IN_SOLUTION } from './water-fields.ts';
 
@@ -37,7 +36,7 @@ export function SofteningCurve({ water, form, molarMass, soda, perVolume, say }:
   });
   const here = ifAllowed(() => softenWithSoda({ water, soda }));
   if (!here || made.length < 2) return null;
-  const [doseUnit, unit] = [IN_SOLUTION[say.system], HARDNESS[say.system]];
+  const [doseUnit, unit] = [IN_SOLUTION[say.system], KINDS.hardness.shown[say.system]];
   const doseOf = (moles: number) =>
     toUnit(moles * perVolume * molarMass, 'concentration', doseUnit);
   const of = (molal: number) => toUnit(molal * perVolume, 'hardness', unit);
@@ -49,8 +48,7 @@ export function SofteningCurve({ water, form, molarMass, soda, perVolume, say }:
   const xLabel = `${form === 'anhydrous' ? 'soda ash' : 'soda crystals'}, ${unitOf('concentration', doseUnit).symbol}`;
   const saidDose = (moles: number) =>
     say(moles * perVolume * molarMass, 'concentration', { units: IN_SOLUTION });
-  const said = (molal: number) =>
-    say(molal * perVolume, 'hardness', { units: HARDNESS, significant: 2 });
+  const said = (molal: number) => say(molal * perVolume, 'hardness', { significant: 2 });
   const dose = saidDose(soda);
   const low = Math.floor(Math.min(...acidity.map(([, pH]) => pH)));
   const high = Math.ceil(Math.max(...acidity.map(([, pH]) => pH)) + 0.2);

@@ -2,10 +2,9 @@ import { STRENGTH_RELATIONS } from '../../core/finished/strength-band.ts';
 import { WONG_2026 } from '../../core/finished/strength-relations/measured.ts';
 import { POUND_PER_CUBIC_FOOT, PSI } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { scaleLinear } from '../../islands/plots/scale.ts';
-import { DENSITY, MPA } from './amounts.ts';
 import { spanWords } from './span-words.ts';
 
 interface Own {
@@ -74,10 +73,10 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
   const [from, to] = [clampX(dry), clampX(wet)];
   /** No room for the words behind it. */
   const late = from > 0.7 * RIGHT;
-  const mpa = unitOf('stress', MPA[say.system]).symbol;
+  const mpa = unitOf('stress', KINDS.stress.shown[say.system]).symbol;
   const ticks = say.system === 'us' ? [10 * PSI, 100 * PSI, 1000 * PSI] : [0.1e6, 1e6, 10e6];
-  const words = (f: number) => say(f, 'stress', { units: MPA, significant: 2 });
-  const heavy = (d: number) => say(d, 'density', { units: DENSITY });
+  const words = (f: number) => say(f, 'stress', { significant: 2 });
+  const heavy = (d: number) => say(d, 'density');
   const crosses = `Crosses: ${spanWords(
     WONG_2026.map(({ density }) => density),
     heavy,
@@ -108,7 +107,7 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
           <g>
             <path class="grid" d={`M${LEFT} ${y(tick)}H${RIGHT}`} />
             <text class="soft" x={LEFT - 6} y={y(tick) + 5} text-anchor="end">
-              {label(toUnit(tick, 'stress', MPA[say.system]))}
+              {label(toUnit(tick, 'stress', KINDS.stress.shown[say.system]))}
             </text>
           </g>
         ))}
@@ -155,7 +154,7 @@ export function StrengthChart({ wet, dry, low, high, own, say }: Props) {
           </g>
         ))}
         <text class="axis-name" x={(LEFT + RIGHT) / 2} y="350" text-anchor="middle">
-          {`density, ${unitOf('density', DENSITY[say.system]).symbol}`}
+          {`density, ${unitOf('density', KINDS.density.shown[say.system]).symbol}`}
         </text>
         <text class="axis-name" x="2" y="15">
           {`compressive strength, ${mpa}`}

@@ -4,7 +4,7 @@ import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Units } from '../../islands/fields.ts';
 import { Table } from '../../islands/parts/Table.tsx';
-import { DAYS, DENSITY, KPA, MPA } from './amounts.ts';
+import { DAYS, KPA, MPA } from './amounts.ts';
 import { dryColumn } from './dry-column.ts';
 import { driedDensity } from './record-numbers.ts';
 import { strengthsOffBand } from './record-strengths.ts';
@@ -86,7 +86,7 @@ export function StrengthPoints({
         columns={['Batch', 'Wet density', dry.head, 'Crushing', 'Bending', 'Age']}
         rows={points.map((point, i) => [
           point.name,
-          point.wet ? say(point.wet, 'density', { units: DENSITY }) : '—',
+          point.wet ? say(point.wet, 'density') : '—',
           dry.cells[i]!,
           strength(point, 'crush', MPA),
           strength(point, 'bend', KPA),

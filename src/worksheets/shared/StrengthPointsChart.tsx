@@ -1,8 +1,8 @@
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Dot, Plot } from '../../islands/plots/Plot.tsx';
-import { DAYS, DENSITY, KPA, MPA } from './amounts.ts';
+import { DAYS, KPA, MPA } from './amounts.ts';
 import type { StrengthPoint } from './StrengthPoints.tsx';
 
 /** Fewer points than this are no picture. */
@@ -47,7 +47,7 @@ export function StrengthPointsChart({
         if (found.length < FEWEST) return null;
         const units = of === 'crush' ? MPA : KPA;
         const name = of === 'crush' ? 'crushing strength' : 'bending strength';
-        const x = (si: number) => toUnit(si, 'density', DENSITY[say.system]);
+        const x = (si: number) => toUnit(si, 'density', KINDS.density.shown[say.system]);
         const y = (si: number) => toUnit(si, 'stress', units[say.system]);
         const densities = found.map(({ density }) => x(density));
         const [least, most] = [Math.min(...densities), Math.max(...densities)];
@@ -63,7 +63,7 @@ export function StrengthPointsChart({
           return [Math.min(...all), Math.max(...all)] as const;
         };
         const [d, s] = [range('density'), range('strength')];
-        const density = (si: number) => say(si, 'density', { units: DENSITY });
+        const density = (si: number) => say(si, 'density');
         const strength = (si: number) => say(si, 'stress', { units, significant: 2 });
         return (
           <Plot
@@ -72,7 +72,7 @@ export function StrengthPointsChart({
             caption={`${invented ? 'Invented' : 'Your'} ${name} against ${by} density. ${when}${most < CLOSE * least ? ' So close together they tell how strong the mix is, not how its strength changes with density.' : ''}`}
             x={[least - ROOM * most, most + ROOM * most]}
             y={[0, largest * (1 + ROOM)]}
-            xLabel={`${by} density, ${unitOf('density', DENSITY[say.system]).symbol}`}
+            xLabel={`${by} density, ${unitOf('density', KINDS.density.shown[say.system]).symbol}`}
             yLabel={`${name}, ${unitOf('stress', units[say.system]).symbol}`}
           >
             {(axes) =>

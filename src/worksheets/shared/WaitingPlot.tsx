@@ -2,11 +2,10 @@ import type { Dose } from '../../core/foam/standing-foam.ts';
 import type { AfterWaiting } from '../../core/foam/time-in-hand.ts';
 import { MINUTE } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Band, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { LETTER } from '../../islands/plots/scale.ts';
-import { DENSITY, MINUTES } from './amounts.ts';
 import { DrainingColumns } from './DrainingColumns.tsx';
 
 const POINTS = 30;
@@ -36,7 +35,7 @@ interface Props {
 /** What waiting costs: the wet density against the wait for each way of dosing, and the foam itself. */
 export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest, ...of }: Props) {
   const { say } = of;
-  const unit = DENSITY[say.system];
+  const unit = KINDS.density.shown[say.system];
   const shown = (density: number) => toUnit(density, 'density', unit);
   const end = Math.max(10 * MINUTE, 2 * wait, 1.5 * (latest ?? 0));
   // Foam that has lost nearly all its liquid, dosed by weight, is no bench's case: stop in sight.
@@ -60,8 +59,8 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
     ...curves.flatMap(({ points }) => points.map(([, d]) => d)),
   ];
   const room = (Math.max(...all) - Math.min(...all)) * 0.08;
-  const minutes = (time: number) => say(time, 'time', { units: MINUTES, significant: 2 });
-  const heavy = (density: number) => say(density, 'density', { units: DENSITY });
+  const minutes = (time: number) => say(time, 'time', { significant: 2 });
+  const heavy = (density: number) => say(density, 'density');
   const words = curves.map(({ way, points }) => {
     const last = points.at(-1);
     if (!last) return `${NAMES[way]} out of the picture`;
@@ -74,7 +73,7 @@ export function WaitingPlot({ after, lost, dose, target, tolerance, wait, latest
   return (
     <>
       <Plot
-        words={`Wet density against the wait, planned ${heavy(target)}, ${say(tolerance, 'density', { units: DENSITY, significant: 2 })} more or less allowed. At its end each way of dosing gives: ${words.join('; ')}.`}
+        words={`Wet density against the wait, planned ${heavy(target)}, ${say(tolerance, 'density', { significant: 2 })} more or less allowed. At its end each way of dosing gives: ${words.join('; ')}.`}
         caption="Wet density if the drained liquid is left behind. Solid: the way you dose. Shaded: your tolerance."
         x={[0, end / MINUTE]}
         y={[shown(Math.min(...all) - room), shown(Math.max(...all) + room)]}

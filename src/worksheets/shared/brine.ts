@@ -1,7 +1,6 @@
 import { type DomainError, demand } from '../../core/domain-error.ts';
 import { fromUnit } from '../../core/quantity/convert.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { HARDNESS } from './amounts.ts';
 
 /** Harder than the water of wells, mol/m³: brine, sea water or a wrong unit. A choice: no source draws this line. */
 export const BRINE = fromUnit(1500, 'hardness', 'mg/L CaCO3');
@@ -10,7 +9,7 @@ export const FIT = '“Is this water fit to mix cement with?”';
 
 /** What is said of it, wherever its hardness is read. */
 export const brineSaid = (total: number, say: Say): string =>
-  `${say(total, 'hardness', { units: HARDNESS, significant: 3 })} is brine or sea water, or the wrong unit. Make no foam with it, and mix no cement with it unless ${FIT} lets it pass.`;
+  `${say(total, 'hardness', { significant: 3 })} is brine or sea water, or the wrong unit. Make no foam with it, and mix no cement with it unless ${FIT} lets it pass.`;
 
 /** Refuses brine where nothing that is worked out would be of use. `quantity`: whose hardness it is. */
 export const demandFresh = (total: number, quantity = 'hardness'): void =>

@@ -1,6 +1,5 @@
 import { inBuckets, type Loads } from '../../core/mix/loads.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { LITRES } from './amounts.ts';
 import { scaleReads } from './as-said.ts';
 
 /** Less of a bucket than this is none. A choice. */
@@ -11,7 +10,7 @@ type Buckets = Loads['foamBuckets'];
 /** `1 full and 5.32 L`, of a bucket that holds so much, m³; with the foam's density, kg/m³, what the rest weighs too. */
 export function buckets({ whole, part }: Buckets, bucket: number, say: Say, foam?: number): string {
   const weighs = foam ? ` (${say(part * bucket * foam, 'mass')})` : '';
-  const rest = part > NONE ? say(part * bucket, 'volume', { units: LITRES }) + weighs : '';
+  const rest = part > NONE ? say(part * bucket, 'volume') + weighs : '';
   if (whole === 0) return rest || 'none';
   const full = `${whole}\u00a0full`;
   return rest ? `${full} and ${rest}` : full;

@@ -1,6 +1,5 @@
 import { GROWTH_COEFFICIENT } from '../../core/curing/strength-growth.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { PLAIN } from './amounts.ts';
 
 /** One word for how quickly a cement works, where the bag does not say more. */
 export const cement = choice({
@@ -23,7 +22,6 @@ export const ownGrowth = number('ratio', {
   example: '',
   min: '0.01',
   max: '2',
-  units: PLAIN,
   optional: true,
   takes: 'curing.growth',
   bench: 'curing.ownGrowth',

@@ -1,7 +1,7 @@
 import type { Correction } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { ADDED_FOAM, ADDED_FOAM_MASS, DENSITY, LITRES, PERCENT } from './amounts.ts';
+import { ADDED_FOAM, ADDED_FOAM_MASS, PERCENT } from './amounts.ts';
 import { STILL_THAT_MIX } from './near-enough.ts';
 
 /** Each correction stirs the mix again and breaks foam. Common practice, no source. */
@@ -140,7 +140,7 @@ const INSTEAD: Partial<Record<MixAdvice['is'], string>> = {
 export function inTable(row: Correction, mix: Parameters<typeof mixAdvice>[1], say: Say) {
   const advice = mixAdvice(row, mix);
   const { fix, over } = advice.is === 'add' ? advice : { fix: row };
-  const stays = () => say(fix.volumeBefore, 'volume', { units: LITRES, significant: 2 });
+  const stays = () => say(fix.volumeBefore, 'volume', { significant: 2 });
   return {
     fix,
     instead: INSTEAD[advice.is],
@@ -157,11 +157,11 @@ export const overflows = (load: {
 
 /** A vessel that a mix of so much, m³, does fill: about a fifth of it. A choice. */
 export const vesselFor = (mix: number, say: Say): string =>
-  `a vessel of about ${say(mix / 5, 'volume', { units: LITRES, significant: 1 })}, weighed and measured`;
+  `a vessel of about ${say(mix / 5, 'volume', { significant: 1 })}, weighed and measured`;
 
 /** What to add, and what comes out of the mixer before it. */
 export function addWords({ fix, over }: Addition, say: Say): string {
-  const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
+  const litres = (volume: number) => say(volume, 'volume');
   const what =
     fix.action === 'add-foam'
       ? `${say(fix.foamVolume, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam (${say(fix.foamMass, 'mass', { units: ADDED_FOAM_MASS, significant: 2 })})`
@@ -183,7 +183,7 @@ export function doubtWords(
   if (advice.is === 'too-small')
     return {
       verdict: 'stop',
-      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume', { units: LITRES })} at this density: ${slip}. If they stand, bring ${vesselFor(advice.volume, say)}.`,
+      say: `The bucket holds more than the whole mix, ${say(advice.volume, 'volume')} at this density: ${slip}. If they stand, bring ${vesselFor(advice.volume, say)}.`,
     };
   if (advice.is === 'too-doubtful')
     return {
@@ -217,7 +217,7 @@ export function spentWords({ is, off }: Spent, target: number, say: Say): Judgem
       verdict: 'look',
       say: `No more corrections. It is ${offWords(off, say)}, no more than twice what is near enough: place it as it is. Leave the plan of the next as it is: only several batches, as first weighed, can correct it.`,
     };
-  const planned = say(target, 'density', { units: DENSITY });
+  const planned = say(target, 'density');
   return {
     verdict: 'stop',
     say: `It is ${offWords(off, say)}, so expect it ${off > 0 ? 'to insulate less' : 'weaker'}. Do not correct it again: that breaks as much as it brings. It is not for the part that needs ${planned}: ${ASIDE}.`,
@@ -227,6 +227,6 @@ export function spentWords({ is, off }: Spent, target: number, say: Say): Judgem
 /** The same on a worksheet, from which the density is copied to the bench sheet. */
 export function spentJudgement(mix: Parameters<typeof spentAdvice>[0], say: Say): Judgement {
   const words = spentWords(spentAdvice(mix), mix.target, say);
-  const density = say(mix.density, 'density', { units: DENSITY });
+  const density = say(mix.density, 'density');
   return { ...words, say: `${words.say} Write ${density} on the sheet.` };
 }

@@ -4,9 +4,6 @@ import { choice, number } from '../../islands/fields.ts';
 import { HOURS } from './amounts.ts';
 import { sinceCasting } from './SinceCasting.tsx';
 
-/** Water lost from a face. */
-export const LOSS = { metric: 'kg/(m2.h)', us: 'lb/(ft2.h)' } as const;
-
 /** Temperatures the curing worksheets take, from a hard frost to the hottest mix. */
 const BOUNDS = { min: '-40 °C', max: '100 °C' } as const;
 

@@ -1,5 +1,5 @@
 import { choice, number } from '../../islands/fields.ts';
-import { HARDNESS, LITRES, PERCENT, PLAIN } from './amounts.ts';
+import { PERCENT } from './amounts.ts';
 
 const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
 
@@ -48,7 +48,6 @@ export const priming = number('volume', {
   example: '0.5 L',
   min: '0 L',
   max: '1000 L',
-  units: LITRES,
   bench: 'foam.priming',
 });
 
@@ -65,7 +64,6 @@ export const stated = {
     example: '40',
     min: '1.1',
     max: '500',
-    units: PLAIN,
     bench: 'foam.oneIn',
     when: { dose: ['one-in'] },
   }),
@@ -94,7 +92,6 @@ export const concentrate = {
     example: '311.4 mg/L CaCO3',
     min: '0 mg/L CaCO3',
     max: '5000 mg/L CaCO3',
-    units: HARDNESS,
     takes: 'water.hardness',
     when: { kind: ['soap'] },
   }),

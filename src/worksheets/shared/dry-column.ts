@@ -1,5 +1,4 @@
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY } from './amounts.ts';
 import { dryWords } from './record-words.ts';
 
 interface Dried {
@@ -19,7 +18,7 @@ export function dryColumn(pieces: readonly (Dried | undefined)[], say: Say) {
     head: way ? `Dry density, ${way}` : 'Dry density',
     cells: pieces.map((piece) => {
       if (!piece) return '—';
-      const density = say(piece.density, 'density', { units: DENSITY });
+      const density = say(piece.density, 'density');
       return way ? density : `${density}, ${dryWords(piece.dried)}`;
     }),
   };

@@ -8,7 +8,6 @@ import {
 } from '../../core/demould/multipliers.ts';
 import { type Stripping, strippingBurden } from '../../core/demould/stripping.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { MM } from './amounts.ts';
 
 export const stage = choice({
   label: 'What happens to it',
@@ -73,7 +72,7 @@ export const hold = choice({
 });
 
 const inset = (label: string, example: string, when: readonly string[]) =>
-  number('length', { label, example, min: '0 mm', max: '5 m', units: MM, when: { hold: when } });
+  number('length', { label, example, min: '0 mm', max: '5 m', when: { hold: when } });
 
 /** Distances of the holds. */
 export const places = {

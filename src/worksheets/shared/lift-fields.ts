@@ -8,7 +8,6 @@ import { choice, number } from '../../islands/fields.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 
 export const CM = { metric: 'cm', us: 'in' } as const;
-const DEGREES = { metric: 'deg', us: 'deg' } as const;
 
 /** What the lifting equation asks of one lift; the same in the single sheet and in each row of the job. */
 export const liftCells = {
@@ -41,7 +40,6 @@ export const liftCells = {
     example: '30 °',
     min: '0 °',
     max: '180 °',
-    units: DEGREES,
   }),
   perMinute: number('count', {
     label: 'Lifts a minute',

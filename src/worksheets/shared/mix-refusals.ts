@@ -2,7 +2,6 @@ import type { DomainError } from '../../core/domain-error.ts';
 import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
 import { wholeOnes } from '../../core/mix/whole.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY } from './amounts.ts';
 import { saidApart } from './said-apart.ts';
 
 /** A w/c in hundredths, told apart from what it is held against. */
@@ -22,16 +21,16 @@ const upTo = (ratio: number) => (wholeOnes(100 * ratio) / 100).toFixed(2);
 /** Why a mix cannot be had at all, whichever worksheet asks. */
 export const mixRefusals = {
   'heavier-than-base-mix': (e: DomainError, say: Say) =>
-    `${say(e.value, 'density', { units: DENSITY })} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}. Aim lower, or add sand.`,
+    `${say(e.value, 'density')} cannot be reached: without any foam this mix is ${say(e.allowed.max!, 'density', { significant: 4 })}. Aim lower, or add sand.`,
   'lighter-than-foam': (e: DomainError, say: Say) =>
-    `${say(e.value, 'density', { units: DENSITY })} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density', { units: DENSITY })}. Aim higher, or make lighter foam.`,
+    `${say(e.value, 'density')} cannot be reached: the foam alone is ${say(e.allowed.min!, 'density')}. Aim higher, or make lighter foam.`,
   'paste-robs-foam': robsFoam,
 };
 
 /** Why a mix that is there cannot be brought to a density; `what` that is called. */
 export const targetRefusals = (what: string) => ({
   'heavier-than-base-mix': (e: DomainError, say: Say) =>
-    `${what}, ${say(e.value, 'density', { units: DENSITY })}, is not below the base mix (${say(e.allowed.max!, 'density', { units: DENSITY, significant: 4 })}): no foam would be wanted.`,
+    `${what}, ${say(e.value, 'density')}, is not below the base mix (${say(e.allowed.max!, 'density', { significant: 4 })}): no foam would be wanted.`,
   'lighter-than-foam': (e: DomainError, say: Say) =>
-    `${what}, ${say(e.value, 'density', { units: DENSITY })}, is not above the foam (${say(e.allowed.min!, 'density', { units: DENSITY })}): no amount of foam reaches it.`,
+    `${what}, ${say(e.value, 'density')}, is not above the foam (${say(e.allowed.min!, 'density')}): no amount of foam reaches it.`,
 });

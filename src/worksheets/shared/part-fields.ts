@@ -1,5 +1,5 @@
 import { choice, number } from '../../islands/fields.ts';
-import { DAYS, DENSITY, KPA, MM } from './amounts.ts';
+import { DAYS, KPA } from './amounts.ts';
 import { SINCE_CASTING } from './since.ts';
 
 /** The volume left out of the form, while anything is. */
@@ -15,7 +15,6 @@ export const partLength = number('length', {
   example: '450 mm',
   min: '10 mm',
   max: '10 m',
-  units: MM,
   takes: 'piece.length',
   bench: 'part.length',
   asks: aWall('length'),
@@ -26,7 +25,6 @@ export const partWidth = number('length', {
   example: '300 mm',
   min: '10 mm',
   max: '10 m',
-  units: MM,
   takes: 'piece.width',
   bench: 'part.width',
   asks: aWall('width'),
@@ -38,7 +36,6 @@ export const partThickness = number('length', {
   example: '60 mm',
   min: '5 mm',
   max: '2 m',
-  units: MM,
   takes: 'piece.thickness',
   bench: 'part.thickness',
   asks: {
@@ -53,7 +50,6 @@ export const partDepth = number('length', {
   example: '60 mm',
   min: '5 mm',
   max: '2 m',
-  units: MM,
   takes: 'piece.deep',
   bench: 'part.deep',
 });
@@ -63,7 +59,6 @@ export const openLength = number('length', {
   example: '450 mm',
   min: '10 mm',
   max: '10 m',
-  units: MM,
   takes: 'piece.long',
   bench: 'part.long',
 });
@@ -73,7 +68,6 @@ export const openWidth = number('length', {
   example: '300 mm',
   min: '10 mm',
   max: '10 m',
-  units: MM,
   takes: 'piece.wide',
   bench: 'part.wide',
 });
@@ -85,7 +79,6 @@ export const wetDensity = number('density', {
   example: '600 kg/m3',
   min: '50 kg/m3',
   max: '2500 kg/m3',
-  units: DENSITY,
   takes: 'mix.planned',
   bench: 'part.wetDensity',
 });
@@ -96,7 +89,6 @@ export const dryDensity = number('density', {
   example: '465 kg/m3',
   min: '50 kg/m3',
   max: '2400 kg/m3',
-  units: DENSITY,
   takes: 'part.dryDensity',
   bench: 'part.oven',
 });

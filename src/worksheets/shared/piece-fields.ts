@@ -1,8 +1,7 @@
 import { lines } from '../../islands/fields/lines.tsx';
 import { choice, number } from '../../islands/fields.ts';
-import { DENSITY, HOURS, MM } from './amounts.ts';
+import { HOURS } from './amounts.ts';
 
-const KG = { metric: 'kg', us: 'lb' } as const;
 const inWater = { method: ['gain', 'hanging'] } as const;
 const side = (label: string, example: string, methods: readonly string[]) =>
   number('length', {
@@ -11,7 +10,6 @@ const side = (label: string, example: string, methods: readonly string[]) =>
     plusMinus: '0.5 mm',
     min: '5 mm',
     max: '5 m',
-    units: MM,
     when: { method: methods },
   });
 const weighed = (
@@ -27,7 +25,6 @@ const weighed = (
     plusMinus: '0.001 kg',
     min: '0 kg',
     max: '500 kg',
-    units: KG,
     when,
   });
 
@@ -49,7 +46,6 @@ export const pieceFields = {
     plusMinus: '0.001 kg',
     min: '0.001 kg',
     max: '500 kg',
-    units: KG,
   }),
   length: side('Length', '150 mm', ['block']),
   width: side('Width', '150 mm', ['block']),
@@ -97,7 +93,6 @@ export const pieceFields = {
         example: '0.63 kg',
         min: '0.001 kg',
         max: '500 kg',
-        units: KG,
       }),
     },
     example: '0  0.705\n24  0.641\n48  0.629\n72  0.628',
@@ -120,7 +115,6 @@ export const pieceFields = {
     example: '920 kg/m3',
     min: '500 kg/m3',
     max: '2000 kg/m3',
-    units: DENSITY,
     when: inWater,
     folded: true,
   }),

@@ -1,7 +1,6 @@
 import type { Kept } from '../../bench/entries.ts';
 import { justOver, justUnder } from '../../core/quantity/dust.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { MM } from './amounts.ts';
 import { oneUnit } from './one-unit.ts';
 
 /** A row of “How much must I make?”, in m. */
@@ -70,8 +69,7 @@ export function makeWords(total: number, net: number, say: Say): string {
 }
 
 function measures(row: PieceRow, say: Say): string {
-  const long = (metres: number) =>
-    say(metres, 'length', { units: MM, plain: true, significant: 4 });
+  const long = (metres: number) => say(metres, 'length', { plain: true, significant: 4 });
   const bare = (metres: number) => long(metres).replace(/\u00a0.*/, '');
   const { shape, length, width, thickness, height, diameter, inner } = row;
   if (shape === 'slab' || shape === 'block')

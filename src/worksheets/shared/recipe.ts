@@ -1,5 +1,5 @@
 import { number } from '../../islands/fields.ts';
-import { FOAM, PLAIN } from './amounts.ts';
+import { FOAM } from './amounts.ts';
 
 /** The recipe’s two ratios and its foam, shared by every worksheet that needs them. */
 export const waterCement = number('ratio', {
@@ -9,7 +9,6 @@ export const waterCement = number('ratio', {
   example: '0.4',
   min: '0.1',
   max: '3',
-  units: PLAIN,
   bench: 'mix.waterCement',
 });
 
@@ -20,7 +19,6 @@ export const sandCement = number('ratio', {
   example: '0',
   min: '0',
   max: '10',
-  units: PLAIN,
   bench: 'mix.sandCement',
 });
 

@@ -4,7 +4,7 @@ import type { BatchWeighed } from '../../core/records/reconcile.ts';
 import type { VerdictCorrected } from '../../core/records/taken-out.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { FOAM, LITRES, PERCENT } from './amounts.ts';
+import { FOAM, PERCENT } from './amounts.ts';
 import { noBaseMixWords } from './no-base-mix.ts';
 import { withPm } from './with-pm.ts';
 
@@ -31,10 +31,7 @@ function suspectWords({ suspects }: VerdictCorrected, say: Say): string {
   const [first, second] = suspects;
   if (!first) return 'Weigh everything once more.';
   const kind = KIND_OF[first.reading];
-  const units = {
-    ...(kind === 'volume' && { units: LITRES }),
-    ...(kind === 'density' && { units: FOAM }),
-  };
+  const units = kind === 'density' && { units: FOAM };
   const name = READINGS[first.reading].label.toLowerCase();
   const amount = say(Math.abs(first.by), kind, { significant: 2, ...units });
   const next =

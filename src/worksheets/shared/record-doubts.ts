@@ -6,7 +6,7 @@ import { EARLIEST_ADJUSTED_AGE } from '../../core/curing/limits.ts';
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
-import { DENSITY, HOURS, PERCENT } from './amounts.ts';
+import { HOURS, PERCENT } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { NEAR_ENOUGH, STILL_THAT_MIX } from './near-enough.ts';
 import {
@@ -38,7 +38,7 @@ export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | unde
   if (!planned || wet === undefined) return undefined;
   const off = wet / planned - 1;
   if (Math.abs(off) <= STILL_THAT_MIX * NEAR_ENOUGH) return undefined;
-  const density = (x: number) => say(x, 'density', { units: DENSITY });
+  const density = (x: number) => say(x, 'density');
   const by = say(Math.abs(off), 'ratio', { units: PERCENT, significant: 2 });
   return {
     verdict: 'look',
@@ -50,7 +50,7 @@ export function recordPlanDoubt(record: BatchRecord, say: Say): Judgement | unde
 export function recordDryDoubt(record: BatchRecord, say: Say): Judgement | undefined {
   const [dry, wet] = [driedDensity(record)?.density, weighedDensity(record)];
   if (dry === undefined || wet === undefined || dry <= wet) return undefined;
-  const density = (x: number) => say(x, 'density', { units: DENSITY });
+  const density = (x: number) => say(x, 'density');
   return {
     verdict: 'look',
     say: `Dried, the piece weighs ${density(dry)}, more than the ${density(wet)} of the fresh mix, and drying only takes water away. Look at the weight of the piece, its volume and their units. If they stand, the mix fell together in the form after it was weighed.`,

@@ -7,20 +7,15 @@ import {
   type Stage,
 } from '../../bench/records/readings.ts';
 import { unitOf } from '../../core/quantity/kinds.ts';
-import { type ChoiceField, choice, type NumberField, number } from '../../islands/fields.ts';
-import type { Asked } from '../../islands/worksheet.ts';
 import {
-  ADDED_FOAM,
-  DAYS,
-  DENSITY,
-  FOAM,
-  HOURS,
-  KPA,
-  LITRES,
-  MINUTES,
-  MM,
-  MPA,
-} from './amounts.ts';
+  type ChoiceField,
+  choice,
+  type NumberField,
+  number,
+  type Units,
+} from '../../islands/fields.ts';
+import type { Asked } from '../../islands/worksheet.ts';
+import { ADDED_FOAM, DAYS, FOAM, HOURS, KPA } from './amounts.ts';
 
 type NumberName = Exclude<ReadingName, 'stripped' | 'dried'>;
 /** What each of them is called, and the bounds outside which it counts nowhere. */
@@ -43,36 +38,29 @@ const litres = (name: NumberName, plusMinus: string, help?: string) =>
     ...(help && { help }),
     example: '1 L',
     plusMinus,
-    units: LITRES,
   });
-const density = (name: NumberName, units: { metric: string; us: string }, help?: string) =>
-  number('density', {
-    ...own(name),
-    ...(help && { help }),
-    example: units === FOAM ? '80 g/L' : '600 kg/m3',
-    units,
-  });
+const foam = (name: NumberName, help?: string) =>
+  number('density', { ...own(name), ...(help && { help }), example: '80 g/L', units: FOAM });
 const other = <K extends 'time' | 'length' | 'stress'>(
   kind: K,
   name: NumberName,
-  units: { metric: string; us: string },
-  more: { example: string; help?: string },
-) => number(kind, { ...own(name), units, ...more });
+  more: { example: string; help?: string; units?: Units },
+) => number(kind, { ...own(name), ...more });
 
 /** The fields of a batch record, by the names of its readings; each may stay empty. */
 export const RECORD_FIELDS = {
-  planned: density('planned', DENSITY),
+  planned: number('density', { ...own('planned'), example: '600 kg/m3' }),
   cement: mass('cement'),
   water: mass('water', 'In the base mix, without the foam’s.'),
   sand: { ...mass('sand', 'Surface dry; 0 where none went in.'), nothingIsSure: true },
-  foamDensity: { ...density('foamDensity', FOAM), plusMinus: '1 g/L' },
+  foamDensity: { ...foam('foamDensity'), plusMinus: '1 g/L' },
   foamVolume: {
     ...litres('foamVolume', '0.5 L', 'As measured out, by the bucket.'),
     example: '25.3 L',
     plusMinusGrows: true,
   },
-  foamLater: density('foamLater', FOAM, 'The same foam, after it has stood.'),
-  foamLaterAfter: other('time', 'foamLaterAfter', MINUTES, {
+  foamLater: foam('foamLater', 'The same foam, after it has stood.'),
+  foamLaterAfter: other('time', 'foamLaterAfter', {
     example: '10 min',
   }),
   tare: mass('tare'),
@@ -92,14 +80,14 @@ export const RECORD_FIELDS = {
     ),
     plusMinus: '0.05 kg',
   },
-  depth: other('length', 'depth', MM, { example: '60 mm' }),
-  sunk: other('length', 'sunk', MM, { example: '2 mm' }),
+  depth: other('length', 'depth', { example: '60 mm' }),
+  sunk: other('length', 'sunk', { example: '2 mm' }),
   cureTemperature: number('temperature', {
     ...own('cureTemperature'),
     help: 'From casting to stripping; a log below counts before it, as far as it reaches.',
     example: '17 °C',
   }),
-  stripAge: other('time', 'stripAge', HOURS, { example: '40 h' }),
+  stripAge: other('time', 'stripAge', { example: '40 h', units: HOURS }),
   stripped: choice({
     label: READINGS.stripped.label,
     options: {
@@ -117,16 +105,17 @@ export const RECORD_FIELDS = {
     options: { '': 'Not written down', air: 'In air', oven: 'In an oven to constant mass' },
     example: '',
   }),
-  crush: other('stress', 'crush', MPA, {
+  crush: other('stress', 'crush', {
     example: '1 MPa',
     help: 'The mean of what was crushed.',
   }),
-  crushAge: other('time', 'crushAge', DAYS, { example: '28 d' }),
-  bend: other('stress', 'bend', KPA, {
+  crushAge: other('time', 'crushAge', { example: '28 d', units: DAYS }),
+  bend: other('stress', 'bend', {
     example: '230 kPa',
+    units: KPA,
     help: 'The mean of the bars broken.',
   }),
-  bendAge: other('time', 'bendAge', DAYS, { example: '3 d' }),
+  bendAge: other('time', 'bendAge', { example: '3 d', units: DAYS }),
 } as const satisfies Readonly<Record<ReadingName, NumberField | ChoiceField>>;
 
 /** The ± of what is read on a scale, beside which none was typed: that of a scale of the system it was typed in. */

@@ -5,7 +5,7 @@ import { DAY, HOUR } from '../../core/quantity/constants.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { readMoment } from '../../islands/fields/read-moment.ts';
-import { DAYS, DENSITY, HOURS } from './amounts.ts';
+import { DAYS, HOURS } from './amounts.ts';
 import { momentInWords } from './moments.ts';
 import { ontoBench } from './onto-bench.ts';
 import { nameOf, weighedDensity } from './record-words.ts';
@@ -54,7 +54,7 @@ export function onwardEntries(record: BatchRecord, castAt?: Entry, now = Date.no
 /** The same in words: `1020 kg/m³, cast Fri 8 May, 14:05,`. */
 export function onwardWords(record: BatchRecord, say: Say): string {
   const cast = readMoment(castOf(record, 0)?.at ?? '');
-  const density = say(weighedDensity(record)!, 'density', { units: DENSITY });
+  const density = say(weighedDensity(record)!, 'density');
   return `${density}${cast === undefined ? '' : `, cast ${momentInWords(cast)},`}`;
 }
 

@@ -2,7 +2,7 @@ import { readingValue } from '../../bench/records/reading-value.ts';
 import type { ReadingName, Stage } from '../../bench/records/readings.ts';
 import { type BatchRecord, type Correction, stageOf } from '../../bench/records/record.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { ADDED_FOAM, DENSITY } from './amounts.ts';
+import { ADDED_FOAM } from './amounts.ts';
 import { dayInWords } from './moments.ts';
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
@@ -45,7 +45,7 @@ export const correctionWords = ({ corrections }: BatchRecord, say: Say): string 
 
 /** One of them. */
 export function oneCorrection({ weighed, out, foam, base }: Correction, say: Say): string {
-  const mix = weighed ? say(weighed, 'density', { units: DENSITY }) : 'density not known';
+  const mix = weighed ? say(weighed, 'density') : 'density not known';
   const density = out ? `${mix}, ${say(out, 'mass', { significant: 2 })} taken out` : mix;
   if (foam !== undefined)
     return `${density}, then ${say(foam, 'volume', { units: ADDED_FOAM, significant: 2 })} of foam added`;

@@ -2,7 +2,6 @@ import { readingOf } from '../../bench/records/readings.ts';
 import type { RunPlan } from '../../bench/run.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY } from './amounts.ts';
 import { type MixAdvice, mixAdvice, offWords } from './correction-advice.ts';
 import { densityDoubt } from './density-doubt.ts';
 import { ifAllowed } from './lazy.ts';
@@ -72,4 +71,4 @@ export function refusedWords(readings: RunReadings, plan: RunPlan | undefined, s
 
 /** The line for the notes of a batch that came out as another mix. */
 export const anotherMixNote = (density: number, off: number, say: Say): string =>
-  `${say(density, 'density', { units: DENSITY })} after two corrections, ${offWords(off, say)}: not for the part it was made for.`;
+  `${say(density, 'density')} after two corrections, ${offWords(off, say)}: not for the part it was made for.`;

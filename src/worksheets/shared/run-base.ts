@@ -3,7 +3,7 @@ import { baseMix } from '../../core/mix/base-mix.ts';
 import { correctMix } from '../../core/mix/correct.ts';
 import { plannedWith } from '../../core/mix/planned-with.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, FOAM, PERCENT } from './amounts.ts';
+import { FOAM, PERCENT } from './amounts.ts';
 import { foamMeasures } from './buckets.ts';
 import { ifAllowed } from './lazy.ts';
 import type { RunReadings } from './run-readings.ts';
@@ -86,7 +86,7 @@ export function foamWanted(readings: RunReadings, plan: RunPlan | undefined, say
   const foamDensity = at('foamDensity') ?? plan?.foamDensity;
   const target = at('planned') ?? plan?.wetDensity;
   if (!base || !foamDensity || !target) return { is: 'unknown' };
-  const wet = (si: number) => say(si, 'density', { units: DENSITY });
+  const wet = (si: number) => say(si, 'density');
   const foam = say(foamDensity, 'density', { units: FOAM });
   if (target >= base.density)
     return {

@@ -5,7 +5,6 @@ import type { BatchRecord } from '../../bench/records/record.ts';
 import type { Correcting } from '../../bench/run.ts';
 import { formatPlain } from '../../core/quantity/format.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { LITRES } from './amounts.ts';
 import { asSaid } from './as-said.ts';
 import type { MixAdvice } from './correction-advice.ts';
 
@@ -19,8 +18,7 @@ export const takenOut = (
 ): number | undefined =>
   over &&
   density *
-    ((fix.volumeBefore * over.volume) / over.load -
-      asSaid(fix.volumeBefore, 'volume', { units: LITRES }, say));
+    ((fix.volumeBefore * over.volume) / over.load - asSaid(fix.volumeBefore, 'volume', {}, say));
 
 /**
  * A correction is written down, and the bucket is to be weighed again. `amount`: m³ of foam, kg of base mix;

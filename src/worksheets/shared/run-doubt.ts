@@ -2,7 +2,6 @@ import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { stiffDoubt } from '../mix/mix-doubts.ts';
-import { DENSITY, LITRES } from './amounts.ts';
 import { baseMixDoubt } from './base-mix-doubt.ts';
 import { hasRoom } from './correction-advice.ts';
 import { blendDensity } from './record-words.ts';
@@ -17,7 +16,7 @@ const LARGEST = 0.5;
 /** No more can come out than went in, and bucket and forms are not read closer than this. A choice. */
 const OUT_OF_IN = 1.1;
 
-const litres = (volume: number, say: Say) => say(volume, 'volume', { units: LITRES });
+const litres = (volume: number, say: Say) => say(volume, 'volume');
 const look = (words: string): Judgement => ({ verdict: 'look', say: words });
 
 /**
@@ -112,6 +111,6 @@ export function placedDoubt(
   const out = (at('placed') ?? 0) * density + (at('leftOver') ?? 0);
   if (out <= OUT_OF_IN * went) return undefined;
   return look(
-    `Filled and left over weigh ${say(out, 'mass')} at ${say(density, 'density', { units: DENSITY })}, and ${say(went, 'mass')} went into the mixer: look again at both, and at what was weighed in.`,
+    `Filled and left over weigh ${say(out, 'mass')} at ${say(density, 'density')}, and ${say(went, 'mass')} went into the mixer: look again at both, and at what was weighed in.`,
   );
 }

@@ -1,6 +1,5 @@
 import { judgeCorrected } from '../../core/records/taken-out.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY } from './amounts.ts';
 import { holdsFurther } from './further.ts';
 import { ifAllowed } from './lazy.ts';
 import type { RunReadings } from './run-readings.ts';
@@ -25,5 +24,5 @@ export function gasDoubt(
   const doubts = Object.fromEntries(read.map((name) => [name, pm(name)]));
   const found = ifAllowed(() => judgeCorrected(batch, doubts, corrections));
   if (found?.finding !== 'more-air-than-foam') return undefined;
-  return `Weigh again before anything is added or placed. Had every bubble of the foam lived, it would weigh ${say(found.planned, 'density', { units: DENSITY })}, and this is lighter: a reading is wrong, or the paddle drew air in. Strike the bucket full, and look at the foam you put in.`;
+  return `Weigh again before anything is added or placed. Had every bubble of the foam lived, it would weigh ${say(found.planned, 'density')}, and this is lighter: a reading is wrong, or the paddle drew air in. Strike the bucket full, and look at the foam you put in.`;
 }

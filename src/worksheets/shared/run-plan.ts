@@ -4,7 +4,6 @@ import { isOwnResult } from '../../bench/records/own-result.ts';
 import type { Correcting, RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import proportion from '../mix/proportion.tsx';
-import { LITRES } from './amounts.ts';
 import { BATCH_VOLUME, TYPED_VOLUME } from './batch-volume.ts';
 import { FURTHER, FURTHER_NAMES } from './further.ts';
 import { planHeld } from './PlanHeld.tsx';
@@ -118,7 +117,7 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
 /** What the forms hold by the plan, in words; of several loads, each fills its share of them. */
 export function formsPlanned({ forms, form, loads }: RunPlan, say: Say): string | undefined {
   if (!forms) return undefined;
-  const litres = (volume: number) => say(volume, 'volume', { units: LITRES });
+  const litres = (volume: number) => say(volume, 'volume');
   const count = form ? Math.round(forms / form) : 1;
   const pieces = form && count > 1 ? `: ${count} of ${litres(form)}` : '';
   const all = `${litres(forms)}${pieces}`;
@@ -129,7 +128,7 @@ export function formsPlanned({ forms, form, loads }: RunPlan, say: Say): string 
 export function formsShort(mix: number, plan: RunPlan, say: Say): string | undefined {
   const wanted = (plan.forms ?? 0) / plan.loads;
   if (plan.unsized || mix >= wanted) return undefined;
-  const [there, forms] = [mix, wanted].map((volume) => say(volume, 'volume', { units: LITRES }));
+  const [there, forms] = [mix, wanted].map((volume) => say(volume, 'volume'));
   return `There are ${there} of it, and the forms of a load hold ${forms}: fill whole pieces first.`;
 }
 

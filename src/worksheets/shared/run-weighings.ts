@@ -3,7 +3,7 @@ import { DomainError } from '../../core/domain-error.ts';
 import { foamDensity } from '../../core/foam/density.ts';
 import type { NumberReading } from '../../islands/engine/reading.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { FOAM, LITRES } from './amounts.ts';
+import { FOAM } from './amounts.ts';
 import { densityDoubt } from './density-doubt.ts';
 import { belowTare } from './record-words.ts';
 import type { RunReadings } from './run-readings.ts';
@@ -41,7 +41,7 @@ export function foamWeighed(
     if (apparent >= LEAST_FOAM)
       return { density: apparent, doubt: densityDoubt({ tare, full, vessel }, doubts) };
     return {
-      problem: `${read} that leaves ${mass(full - tare, 2)} of foam in ${say(vessel, 'volume', { plain: true, units: LITRES })}, less than ${say(LEAST_FOAM, 'density', { plain: true, units: FOAM })}.`,
+      problem: `${read} that leaves ${mass(full - tare, 2)} of foam in ${say(vessel, 'volume', { plain: true })}, less than ${say(LEAST_FOAM, 'density', { plain: true, units: FOAM })}.`,
     };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;

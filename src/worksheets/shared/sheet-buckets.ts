@@ -1,7 +1,6 @@
 import { inBuckets, type Loads } from '../../core/mix/loads.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type foamDensity from '../foam/foam-density.tsx';
-import { LITRES } from './amounts.ts';
 import { scaleReads } from './as-said.ts';
 import { buckets, lastReads } from './buckets.ts';
 import { vesselFor } from './correction-advice.ts';
@@ -38,7 +37,7 @@ export function vesselWords(
   const full = ({ tare, vessel }: Vessel, of: number) =>
     say(tare + of * vessel, 'mass', scaleReads(of * vessel, say));
   const empty = ({ tare, vessel }: Vessel, of: number) =>
-    `${say(tare, 'mass', scaleReads(of * vessel, say))} empty, ${say(vessel, 'volume', { units: LITRES })} to the brim`;
+    `${say(tare, 'mass', scaleReads(of * vessel, say))} empty, ${say(vessel, 'volume')} to the brim`;
   const mixed =
     mix.vessel > load.mix
       ? `the bucket holds more than one load: for the blend bring ${vesselFor(load.mix, say)}.`

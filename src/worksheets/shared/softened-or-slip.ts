@@ -1,7 +1,7 @@
 import { fromUnit } from '../../core/quantity/convert.ts';
 import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { ALKALINITY, HARDNESS } from './amounts.ts';
+import { ALKALINITY } from './amounts.ts';
 
 /** Few natural waters have more times the alkalinity to their hardness, both as CaCO₃. From memory. */
 const MOST_ALKALINITY = 3;
@@ -21,5 +21,5 @@ export const softenedOrSlip = (
   softEnoughForFoam(total) &&
   alkalinity !== undefined &&
   alkalinity > Math.max(LITTLE, MOST_ALKALINITY * total)
-    ? `Look at the unit of the hardness: beside an alkalinity of ${say(alkalinity, 'hardness', { units: ALKALINITY })} hardly any but softened or soda water has as little as ${say(total, 'hardness', { units: HARDNESS })} (from memory). If yours is one, ${then}; if not, the number is a slip, or one in °dH, gpg or g/L.`
+    ? `Look at the unit of the hardness: beside an alkalinity of ${say(alkalinity, 'hardness', { units: ALKALINITY })} hardly any but softened or soda water has as little as ${say(total, 'hardness')} (from memory). If yours is one, ${then}; if not, the number is a slip, or one in °dH, gpg or g/L.`
     : undefined;

@@ -1,7 +1,7 @@
 import { FLEXURAL_RATIO } from '../../core/finished/flexural.ts';
 import { mostPublished } from '../../core/finished/strength-band.ts';
 import type { Say } from '../../islands/engine/say.ts';
-import { DENSITY, KPA } from './amounts.ts';
+import { KPA } from './amounts.ts';
 import { saidApart } from './said-apart.ts';
 import { CHECK } from './strong-cubes.ts';
 
@@ -14,5 +14,5 @@ export function strongBars(flexural: number, density: number, say: Say): string 
   if (flexural <= most) return undefined;
   const kpa = (pa: number, apart: number) =>
     saidApart(pa, 'stress', [apart], say, { units: KPA, significant: 3 });
-  return `${CHECK} these bars: ${kpa(flexural, most)} is above ${kpa(most, flexural)}, the most that goes with what is published for ${say(density, 'density', { units: DENSITY, significant: 3 })} or lighter (0.35 of that, from memory).`;
+  return `${CHECK} these bars: ${kpa(flexural, most)} is above ${kpa(most, flexural)}, the most that goes with what is published for ${say(density, 'density', { significant: 3 })} or lighter (0.35 of that, from memory).`;
 }

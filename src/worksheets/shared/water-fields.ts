@@ -6,7 +6,7 @@ import type { Speciation } from '../../core/water/carbonate/speciation.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { ALKALINITY, HARDNESS, PERCENT } from './amounts.ts';
+import { ALKALINITY, PERCENT } from './amounts.ts';
 import { atMost } from './spelt.ts';
 import { calcium, magnesium } from './two-ions.ts';
 
@@ -22,7 +22,6 @@ export const hardness = number('hardness', {
   min: '0 mg/L CaCO3',
   // Past sea water: it is told what it is, not that its number is too large.
   max: '15000 mg/L CaCO3',
-  units: HARDNESS,
   takes: 'water.hardness',
   bench: 'water.hardnessUsed',
 });
@@ -33,7 +32,6 @@ export const softHardness = number('hardness', {
   example: '12 mg/L CaCO3',
   min: '0 mg/L CaCO3',
   max: '5000 mg/L CaCO3',
-  units: HARDNESS,
   bench: 'water.soft',
 });
 

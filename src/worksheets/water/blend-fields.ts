@@ -1,7 +1,7 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { slide } from '../../islands/parts/Slider.tsx';
-import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
+import { ALKALINITY } from '../shared/amounts.ts';
 import { softWater } from '../shared/soft-water.ts';
 import {
   alkalinity,
@@ -53,7 +53,6 @@ export const blendFields = {
         example: '160 mg/L CaCO3',
         min: '0 mg/L CaCO3',
         max: '5000 mg/L CaCO3',
-        units: HARDNESS,
       }),
       alkalinity: number('hardness', {
         label: 'Alkalinity',
@@ -77,7 +76,6 @@ export const blendFields = {
     example: '120 mg/L CaCO3',
     min: '0 mg/L CaCO3',
     max: '5000 mg/L CaCO3',
-    units: HARDNESS,
     bench: 'water.softTarget',
     slider: slide('15 mg/L CaCO3', '400 mg/L CaCO3'),
     ...byHardness,

@@ -1,12 +1,12 @@
 import { DomainError } from '../../core/domain-error.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { blendOf, blendToTarget, blendWaters } from '../../core/water/blend.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { speciate } from '../../core/water/carbonate/speciate.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { HARDNESS, LITRES, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { BlendFigure } from '../shared/BlendFigure.tsx';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
@@ -19,7 +19,7 @@ const ALL_BUT_SOFT = 0.9;
 /** Nor with more than this of another: no home test tells a hundredth of hardness. Common practice, no source. */
 const ALL_BUT_HARD = 0.99;
 /** What was read stands in the working as it was read: 12 mg/L, not 12.0. */
-const READ = { units: HARDNESS, plain: true, significant: 3 } as const;
+const READ = { plain: true, significant: 3 } as const;
 export default worksheet({
   id: 'blend-waters',
   question: 'How much soft water do I blend in?',
@@ -85,7 +85,6 @@ export default worksheet({
       label: 'Of the second water',
       kind: 'volume',
       of: (r) => r.volumes[1],
-      units: LITRES,
       sure: true,
       aboutZero: 'good',
     },
@@ -93,17 +92,15 @@ export default worksheet({
       label: 'Of the first water',
       kind: 'volume',
       of: (r) => r.volumes[0],
-      units: LITRES,
       answer: true,
     },
-    third: { label: 'Of the third water', kind: 'volume', of: (r) => r.volumes[2], units: LITRES },
+    third: { label: 'Of the third water', kind: 'volume', of: (r) => r.volumes[2] },
     fourth: {
       label: 'Of the fourth water',
       kind: 'volume',
       of: (r) => r.volumes[3],
-      units: LITRES,
     },
-    fifth: { label: 'Of the fifth water', kind: 'volume', of: (r) => r.volumes[4], units: LITRES },
+    fifth: { label: 'Of the fifth water', kind: 'volume', of: (r) => r.volumes[4] },
     share: {
       label: 'Share of the second water',
       kind: 'ratio',
@@ -127,9 +124,7 @@ export default worksheet({
     const recipe = r.volumes
       .map((volume, i) => ({ volume, name: r.names[i]! }))
       .filter(({ volume }) => volume > 0)
-      .map(
-        ({ volume, name }) => `${say(volume, 'volume', { units: LITRES })} of the ${name} water`,
-      );
+      .map(({ volume, name }) => `${say(volume, 'volume')} of the ${name} water`);
     const still = v.of === 'hardness' ? stillHard(r.target, say) : '';
     const verdict = still ? 'look' : 'good';
     if (recipe.length === 1)
@@ -187,7 +182,7 @@ export default worksheet({
   figure: ({ values: v, result: r, say }) => {
     const { pHOf } = r;
     const kind = v.of === 'hardness' ? 'hardness' : 'concentration';
-    const unit = kind === 'hardness' ? HARDNESS[say.system] : 'mg/L';
+    const unit = kind === 'hardness' ? KINDS.hardness.shown[say.system] : 'mg/L';
     const shown = (value: number) => toUnit(value, kind, unit);
     return (
       <BlendFigure
@@ -208,5 +203,4 @@ export default worksheet({
   sources: ['definition', 'plummer-busenberg-1982', 'wateq4f', 'common-practice'],
 });
 
-const words = (say: Say, si: number, kind: DomainError['kind']) =>
-  say(si, kind, kind === 'hardness' ? { units: HARDNESS } : {});
+const words = (say: Say, si: number, kind: DomainError['kind']) => say(si, kind);

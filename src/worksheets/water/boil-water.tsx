@@ -1,5 +1,5 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { waterPerVolume } from '../../core/water/carbonate/from-report.ts';
 import { hardnessParts as partsOf } from '../../core/water/hardness.ts';
 import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
@@ -7,7 +7,7 @@ import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { boil, POT_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { HARDNESS, LITRES, SMALL_MASS } from '../shared/amounts.ts';
+import { SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { lazy } from '../shared/lazy.ts';
@@ -81,13 +81,11 @@ export default worksheet({
       label: 'Boiling takes out',
       kind: 'hardness',
       of: (r) => r.removed,
-      units: HARDNESS,
     },
     hardness: {
       label: 'Hardness left, at rest with air once cold',
       kind: 'hardness',
       of: (r) => r.hardness,
-      units: HARDNESS,
       answer: true,
       sure: true,
       aboutZero: 'good',
@@ -96,7 +94,6 @@ export default worksheet({
       label: 'The textbook’s least',
       kind: 'hardness',
       of: (r) => r.textbook,
-      units: HARDNESS,
       significant: 2,
       note: 'The non-carbonate hardness: what would stay if all the rest came out.',
     },
@@ -115,7 +112,7 @@ export default worksheet({
     },
   },
   judge: (r, v, say) => {
-    const mg = (left: number) => say(left, 'hardness', { units: HARDNESS });
+    const mg = (left: number) => say(left, 'hardness');
     const doubt = softenedOrSlip(r.before, r.alkalinity, 'it need not be boiled', say);
     if (doubt) return { verdict: 'look', say: doubt };
     if (softEnoughForFoam(r.before))
@@ -135,7 +132,7 @@ export default worksheet({
         verdict: 'stop',
         say: `Not worth the fuel: even a hard boil would leave some ${mg(least)}. Use washing soda or a softener, or blend with soft water.`,
       };
-    const litres = (volume: number) => say(volume, 'volume', { units: LITRES, significant: 2 });
+    const litres = (volume: number) => say(volume, 'volume', { significant: 2 });
     const stays =
       r.removed > NEXT_TO_NOTHING * r.before
         ? `About ${mg(r.hardness)} stays once it is cold; a hard boil may leave less. `
@@ -156,16 +153,16 @@ export default worksheet({
     {
       tex: String.raw`\mathrm{Ca^{2+}} + 2\,\mathrm{HCO_3^-} \rightarrow \mathrm{CaCO_3} + \mathrm{CO_2} + \mathrm{H_2O}`,
       put: (_, r, say) =>
-        `CO₂ leaves until the water rests with air; ${say(r.removed, 'hardness', { units: HARDNESS })} of calcium comes out before calcite is just saturated.`,
+        `CO₂ leaves until the water rests with air; ${say(r.removed, 'hardness')} of calcium comes out before calcite is just saturated.`,
     },
     {
       tex: String.raw`H_{\text{rest}} = H - \min(H,\ A)`,
       put: (_, r, say) =>
-        `The textbook’s sum, which takes all the carbonate hardness for gone: ${say(r.textbook, 'hardness', { units: HARDNESS, significant: 2 })}.`,
+        `The textbook’s sum, which takes all the carbonate hardness for gone: ${say(r.textbook, 'hardness', { significant: 2 })}.`,
     },
   ],
   figure: ({ result: { raw, water, perVolume }, say }) => {
-    const unit = HARDNESS[say.system];
+    const unit = KINDS.hardness.shown[say.system];
     const { symbol } = unitOf('hardness', unit);
     const part = (name: string, molal: number, tone: 'water' | 'sand') => {
       const amount = toUnit(molal * perVolume, 'hardness', unit);

@@ -16,7 +16,6 @@ import { lazy } from '../shared/lazy.ts';
 import {
   atBenchPressure,
   fizzing,
-  MILLIMOLAR,
   theOthers,
   twoIons,
   WATER_REFUSALS,
@@ -203,9 +202,7 @@ export default worksheet({
           .filter((name) => r.water.molality[name] > 1e-12)
           .map((name) => [
             SPECIES[name],
-            say(r.water.molality[name] * r.perVolume, 'amountConcentration', {
-              units: MILLIMOLAR,
-            }),
+            say(r.water.molality[name] * r.perVolume, 'amountConcentration'),
           ]),
     },
   ],

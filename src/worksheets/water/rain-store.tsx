@@ -1,9 +1,10 @@
 import { DAY } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
+import { KINDS } from '../../core/quantity/kinds.ts';
 import { RUN_OFF, rainCaught, rainFor } from '../../core/water/rain-catch.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { DAYS, LITRES, MM, PERCENT } from '../shared/amounts.ts';
+import { DAYS, PERCENT } from '../shared/amounts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { softWater } from '../shared/soft-water.ts';
 import { onSquareMetre } from '../shared/spelt.ts';
@@ -47,7 +48,6 @@ export default worksheet({
       plusMinus: '1 mm',
       min: '0 mm',
       max: '1000 mm',
-      units: MM,
       spelt: onSquareMetre,
       bench: 'rain.depth',
     }),
@@ -81,7 +81,6 @@ export default worksheet({
       example: '1 mm',
       min: '0 mm',
       max: '100 mm',
-      units: MM,
       spelt: onSquareMetre,
       folded: true,
       bench: 'rain.firstFlush',
@@ -108,15 +107,13 @@ export default worksheet({
       label: 'Rain in the butt',
       kind: 'volume',
       of: (r) => r.caught,
-      units: LITRES,
       sure: true,
     },
-    need: { label: 'Soft water wanted', kind: 'volume', of: (r) => r.need, units: LITRES },
+    need: { label: 'Soft water wanted', kind: 'volume', of: (r) => r.need },
     rain: {
       label: 'Rain that would bring the soft water wanted',
       kind: 'length',
       of: (r) => r.rain,
-      units: MM,
       significant: 2,
       toward: 'up',
     },
@@ -139,7 +136,6 @@ export default worksheet({
         say: 'Algae and slime spoil foam and hold back cement. Pour it on the ground, scrub the butt, and keep the light out.',
       };
     const short = say(r.need - r.caught, 'volume', {
-      units: LITRES,
       significant: 2,
       toward: 'up',
     });
@@ -167,15 +163,15 @@ export default worksheet({
     {
       tex: String.raw`V = A\,(h - h_{\text{first}})\,k`,
       put: (v, r, say) =>
-        `${say(v.roof, 'area')} × (${say(v.rain, 'length', { units: MM })} − ${say(v.firstFlush, 'length', { units: MM })}) × ${say(v.runOff, 'ratio', { units: PERCENT })} = ${say(r.caught, 'volume', { units: LITRES })}`,
+        `${say(v.roof, 'area')} × (${say(v.rain, 'length')} − ${say(v.firstFlush, 'length')}) × ${say(v.runOff, 'ratio', { units: PERCENT })} = ${say(r.caught, 'volume')}`,
     },
   ],
   figure: ({ result: { caught, need }, say }) => {
     const us = say.system === 'us';
     const part = (si: number, tone: 'water' | 'foam') => [
       {
-        label: say(si, 'volume', { units: LITRES }),
-        amount: toUnit(si, 'volume', LITRES[say.system]),
+        label: say(si, 'volume'),
+        amount: toUnit(si, 'volume', KINDS.volume.shown[say.system]),
         tone,
       },
     ];

@@ -7,7 +7,7 @@ import {
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { baseWaterCement, countsElsewhere } from '../mix/recipe-fields.ts';
-import { LITRES, PERCENT, PLAIN, SMALL_MASS } from '../shared/amounts.ts';
+import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { waterCement } from '../shared/recipe.ts';
 import { softWater } from '../shared/soft-water.ts';
@@ -48,7 +48,6 @@ export default worksheet({
       min: '0',
       aboveMin: true,
       max: '10',
-      units: PLAIN,
       takes: 'mix.solutionCement',
       bench: 'water.solutionCement',
     }),
@@ -148,7 +147,7 @@ export default worksheet({
     {
       tex: String.raw`m = H\,V\,M`,
       put: (v, r, say) =>
-        `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${say(SEQUESTRANTS[v.agent].molarMass, 'mass', { units: { metric: 'g', us: 'g' }, significant: 4 })} a mole × ${say(r.volume, 'volume', { units: LITRES })} = ${say(r.mass, 'mass', { units: SMALL_MASS })}`,
+        `${say(v.hardness, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })} × ${say(SEQUESTRANTS[v.agent].molarMass, 'mass', { units: { metric: 'g', us: 'g' }, significant: 4 })} a mole × ${say(r.volume, 'volume')} = ${say(r.mass, 'mass', { units: SMALL_MASS })}`,
     },
     {
       tex: String.raw`s = \frac{H\,M\,(w/c)}{\rho_w}`,

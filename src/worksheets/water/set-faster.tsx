@@ -1,11 +1,11 @@
 import { CHLORIDE_LIMIT } from '../../core/curing/accelerator.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import { besideCementWater, calciumChlorideEquivalent } from '../../core/water/set-effect.ts';
 import { LIME_SODA_DEMAND } from '../../core/water/soften/lime-soda.ts';
 import { Curve, Dot, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
-import { HARDNESS, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { waterCement } from '../shared/recipe.ts';
 import { saidApart } from '../shared/said-apart.ts';
@@ -115,7 +115,7 @@ export default worksheet({
     },
   ],
   figure: ({ values: v, result: r, say }) => {
-    const unit = HARDNESS[say.system];
+    const unit = KINDS.hardness.shown[say.system];
     const shown = (hardness: number) => toUnit(hardness, 'hardness', unit);
     const end = Math.max(END, v.hardness);
     const share = (hardness: number) =>
@@ -123,7 +123,7 @@ export default worksheet({
     const limit = 100 * CHLORIDE_LIMIT;
     return (
       <Plot
-        words={`At ${say(v.hardness, 'hardness', { units: HARDNESS })} the hardness would be ${(100 * r.shareOfCement).toFixed(3)}\u00a0% of the cement as calcium chloride; the usual greatest dose of CaCl₂ is ${limit}\u00a0%, half of that ${limit / 2}\u00a0%.`}
+        words={`At ${say(v.hardness, 'hardness')} the hardness would be ${(100 * r.shareOfCement).toFixed(3)}\u00a0% of the cement as calcium chloride; the usual greatest dose of CaCl₂ is ${limit}\u00a0%, half of that ${limit / 2}\u00a0%.`}
         caption="Hardness as if it were calcium chloride, in per cent of the cement, on the scale of a dose."
         x={[0, shown(end)]}
         y={[0, Math.max(limit * 1.15, share(end))]}

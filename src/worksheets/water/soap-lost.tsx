@@ -8,7 +8,7 @@ import {
 } from '../../core/water/soap.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { HARDNESS, PERCENT } from '../shared/amounts.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { SoapPlot } from '../shared/SoapPlot.tsx';
 import { soapLoss } from '../shared/soap-loss.ts';
@@ -127,8 +127,7 @@ export default worksheet({
   },
   judge: (r, v, say) => {
     const share = say(r.yours.byNumber.share, 'ratio', { units: PERCENT, significant: 2 });
-    const hard = (si: number) =>
-      say(si, 'hardness', { units: HARDNESS, plain: true, significant: 3 });
+    const hard = (si: number) => say(si, 'hardness', { plain: true, significant: 3 });
     const use =
       v.soft < v.hardness / 2 && soapLoss(r.rain.byNumber.share) !== 'stop'
         ? `Use the soft water (${hard(v.soft)})`
@@ -184,7 +183,7 @@ export default worksheet({
     {
       tex: String.raw`m_{\text{house}} = 12\,H\,M_{\mathrm{CaCO_3}}`,
       put: (v, r, say) =>
-        `${EMPIRICAL_SOAP_LOSS} × ${say(v.hardness, 'hardness', { units: HARDNESS })} = ${say(r.yours.lost.empirical, 'concentration', { units: IN_SOLUTION })}`,
+        `${EMPIRICAL_SOAP_LOSS} × ${say(v.hardness, 'hardness')} = ${say(r.yours.lost.empirical, 'concentration', { units: IN_SOLUTION })}`,
     },
   ],
   figure: ({ values: v, say }) =>

@@ -10,7 +10,7 @@ import {
 } from '../../core/water/soften/washing-soda.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { HARDNESS, SMALL_MASS } from '../shared/amounts.ts';
+import { SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
@@ -52,7 +52,6 @@ export default worksheet({
       example: '120 mg/L CaCO3',
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
-      units: HARDNESS,
       bench: 'water.softTarget',
     }),
     form: choice({
@@ -140,13 +139,11 @@ export default worksheet({
       label: 'Hardness at equilibrium',
       kind: 'hardness',
       of: (r) => (r.spent ? undefined : r.softened.hardness * r.perVolume),
-      units: HARDNESS,
     },
     settled: {
       label: 'Expect from a cold bucket',
       kind: 'hardness',
       of: (r) => (r.byItself || !r.wanted ? undefined : r.settled),
-      units: HARDNESS,
       significant: 2,
       note: 'As equilibrium says, but never less than the magnesium and the 30 to 35\u00a0mg/L of calcite that stay.',
     },
@@ -174,7 +171,6 @@ export default worksheet({
       label: 'If you weigh the other powder by mistake',
       kind: 'hardness',
       of: (r) => (r.soda > 0 ? r.mixUp().got.hardness * r.perVolume : undefined),
-      units: HARDNESS,
       significant: 2,
       note: 'Hardness left at equilibrium. A cold bucket stops at its magnesium and 30 to 35\u00a0mg/L of calcite, whatever the dose.',
     },
@@ -192,7 +188,7 @@ export default worksheet({
     if (r.spent)
       return {
         verdict: 'look',
-        say: `Stir in no soda: the ${say(r.hardness, 'hardness', { units: HARDNESS, significant: 2 })} of this water are about its magnesium and the 30 to 35\u00a0mg/L of calcite that stay in a cold bucket, whatever the dose. Blend it with soft water, or use a softener.`,
+        say: `Stir in no soda: the ${say(r.hardness, 'hardness', { significant: 2 })} of this water are about its magnesium and the 30 to 35\u00a0mg/L of calcite that stay in a cold bucket, whatever the dose. Blend it with soft water, or use a softener.`,
       };
     const dose = `${say(r.mass, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}`;
     if (r.softened.water.pH > CAUSTIC)
@@ -203,12 +199,12 @@ export default worksheet({
     if (r.byItself)
       return {
         verdict: 'look',
-        say: `By the balance ${r.soda > 0 ? `${dose} is enough, for calcite comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness', { units: HARDNESS })} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
+        say: `By the balance ${r.soda > 0 ? `${dose} is enough, for calcite comes out by itself` : `it could come to ${say(r.softened.hardness * r.perVolume, 'hardness')} by itself`}. How long that takes is not known here: test it after a night, or stir in the textbook’s ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} first.`,
       };
     if (r.settled > v.target * ABOUT)
       return {
         verdict: 'look',
-        say: `Equilibrium allows ${say(v.target, 'hardness', { units: HARDNESS })}; a cold bucket will leave about ${say(r.settled, 'hardness', { units: HARDNESS, significant: 2 })}, and more soda does not help. Use ${dose}, then test, or blend with soft water.`,
+        say: `Equilibrium allows ${say(v.target, 'hardness')}; a cold bucket will leave about ${say(r.settled, 'hardness', { significant: 2 })}, and more soda does not help. Use ${dose}, then test, or blend with soft water.`,
       };
     const still = stillHard(Math.max(v.target, r.settled), say);
     return {
@@ -242,14 +238,14 @@ export default worksheet({
     ...WATER_REFUSALS,
     ...BRINE_REFUSAL,
     'magnesium-stays': ({ value, allowed }, say) =>
-      `Soda takes out calcium and leaves magnesium: ${say(allowed.min!, 'hardness', { units: HARDNESS })} is the least it can give here, and ${say(value, 'hardness', { units: HARDNESS })} is wanted. Blend with soft water, or use a softener.`,
+      `Soda takes out calcium and leaves magnesium: ${say(allowed.min!, 'hardness')} is the least it can give here, and ${say(value, 'hardness')} is wanted. Blend with soft water, or use a softener.`,
   },
   blames: WATER_BLAMES,
   working: [
     {
       tex: String.raw`\mathrm{Ca^{2+}} + \mathrm{CO_3^{2-}} \rightarrow \mathrm{CaCO_3}`,
       put: (v, r, say) =>
-        `Mole for mole: (${say(r.hardness, 'hardness', { units: HARDNESS })} − ${say(v.target, 'hardness', { units: HARDNESS })}) of calcium asks for ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}.`,
+        `Mole for mole: (${say(r.hardness, 'hardness')} − ${say(v.target, 'hardness')}) of calcium asks for ${say(r.stoichiometric, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}.`,
     },
     {
       tex: String.raw`\mathrm{CO_2} + \mathrm{CO_3^{2-}} + \mathrm{H_2O} \rightarrow 2\,\mathrm{HCO_3^-}`,
@@ -261,7 +257,7 @@ export default worksheet({
     {
       tex: String.raw`\text{limit} = [\mathrm{Mg}] + 30\ldots 35\ \text{mg/L as CaCO}_3`,
       put: (_, r, say) =>
-        `${say(r.water.magnesium * r.perVolume + SETTLED_COLD.min, 'hardness', { units: HARDNESS })} to ${say(r.water.magnesium * r.perVolume + SETTLED_COLD.max, 'hardness', { units: HARDNESS })} in a cold bucket, whatever the dose.`,
+        `${say(r.water.magnesium * r.perVolume + SETTLED_COLD.min, 'hardness')} to ${say(r.water.magnesium * r.perVolume + SETTLED_COLD.max, 'hardness')} in a cold bucket, whatever the dose.`,
     },
   ],
   figure: ({ result, values, say }) => (

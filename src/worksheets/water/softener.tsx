@@ -1,11 +1,11 @@
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
+import { KINDS } from '../../core/quantity/kinds.ts';
 import { alkaliesOf } from '../../core/water/fitness.ts';
 import { LIMITS } from '../../core/water/mixing-water-limits.ts';
 import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import { ionExchange } from '../../core/water/soften/ion-exchange.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { HARDNESS, LITRES } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { inThousands } from '../shared/spelt.ts';
@@ -53,7 +53,6 @@ export default worksheet({
       min: '0 L',
       aboveMin: true,
       max: '1000 L',
-      units: LITRES,
       bench: 'softener.resin',
       when: { by: ['resin'] },
     }),
@@ -91,7 +90,6 @@ export default worksheet({
       label: 'Hardness that still comes through',
       example: '0 mg/L CaCO3',
       min: '0 mg/L CaCO3',
-      units: HARDNESS,
       bench: 'softener.leaves',
     }),
   },
@@ -111,7 +109,6 @@ export default worksheet({
       label: 'Soft water before it must be regenerated',
       kind: 'volume',
       of: (r) => r.volume,
-      units: LITRES,
       sure: true,
       aboutZero: 'good',
     },
@@ -132,7 +129,7 @@ export default worksheet({
   judge: (r, v, say) => {
     if (r.volume === undefined)
       return { verdict: 'good', say: 'There is nothing to soften: use this water as it is.' };
-    const soft = say(v.leaves, 'hardness', { units: HARDNESS });
+    const soft = say(v.leaves, 'hardness');
     if (v.leaves > 0.5 * v.hardness)
       return {
         verdict: 'stop',
@@ -166,7 +163,7 @@ export default worksheet({
       put: (v, r, say) =>
         r.volume === undefined
           ? 'Nothing to soften.'
-          : `V = ${say(r.capacity, 'count')} eq ÷ (2 × ${say(v.hardness - v.leaves, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}) = ${say(r.volume, 'volume', { units: LITRES })}`,
+          : `V = ${say(r.capacity, 'count')} eq ÷ (2 × ${say(v.hardness - v.leaves, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}) = ${say(r.volume, 'volume')}`,
     },
     {
       tex: String.raw`\begin{aligned} m_{\text{salt}} & = 0.105\ \tfrac{\text{kg}}{\text{eq}}\ Q \\ m_{\text{least}} & = 0.0584\ \tfrac{\text{kg}}{\text{eq}}\ Q \end{aligned}`,
@@ -183,7 +180,7 @@ export default worksheet({
   figure: ({ values: v, result: r, say }) => {
     const us = say.system === 'us';
     const unit = us ? 'grains per US gallon' : 'mg/L';
-    const inUnit = (si: number) => toUnit(si, 'hardness', HARDNESS[say.system]);
+    const inUnit = (si: number) => toUnit(si, 'hardness', KINDS.hardness.shown[say.system]);
     const short = (si: number) => inUnit(si).toFixed(us ? 1 : 0);
     const exchanged = r.sodiumAdded / MOLAR_MASS.sodium / 2;
     return (

@@ -16,7 +16,7 @@ import {
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { ALKALINITY, HARDNESS } from '../shared/amounts.ts';
+import { ALKALINITY } from '../shared/amounts.ts';
 import { BRINE, brineSaid, FIT } from '../shared/brine.ts';
 import { HardnessBar } from '../shared/HardnessBar.tsx';
 import { saidApart } from '../shared/said-apart.ts';
@@ -64,7 +64,6 @@ export default worksheet({
       min: '0 mg/L CaCO3',
       // Past sea water: it is told what it is, not that its number is too large.
       max: '15000 mg/L CaCO3',
-      units: HARDNESS,
       bench: 'water.total',
       when: { method: ['total'] },
     }),
@@ -136,7 +135,6 @@ export default worksheet({
       example: '12 mg/L CaCO3',
       min: '0 mg/L CaCO3',
       max: '5000 mg/L CaCO3',
-      units: HARDNESS,
       optional: true,
       bench: 'water.soft',
     }),
@@ -170,7 +168,6 @@ export default worksheet({
       label: 'Total hardness',
       kind: 'hardness',
       of: (r) => r.total,
-      units: HARDNESS,
       sure: true,
       aboutZero: 'good',
     },
@@ -185,14 +182,12 @@ export default worksheet({
       label: 'Carbonate hardness',
       kind: 'hardness',
       of: (r) => r.parts?.carbonate,
-      units: HARDNESS,
       note: 'Boiling takes most of it out.',
     },
     nonCarbonate: {
       label: 'Non-carbonate hardness',
       kind: 'hardness',
       of: (r) => r.parts?.nonCarbonate,
-      units: HARDNESS,
       note: 'Boiling leaves it in.',
     },
   },
@@ -200,7 +195,6 @@ export default worksheet({
     if (total > BRINE) return { verdict: 'stop', say: brineSaid(total, say) };
     const hard = (si: number, plain = false) =>
       saidApart(si, 'hardness', [...ENDS.filter((end) => end < si), EXTREME], say, {
-        units: HARDNESS,
         significant: 3,
         plain,
       });
@@ -212,7 +206,7 @@ export default worksheet({
     if (fit && large)
       return {
         verdict: 'look',
-        say: `Look at the sample: ${say(sample, 'volume', { units: SAMPLE })} is taken only of water below ${say(LITTLE, 'hardness', { units: HARDNESS })} (from memory), and this comes to ${hard(total)}.`,
+        say: `Look at the sample: ${say(sample, 'volume', { units: SAMPLE })} is taken only of water below ${say(LITTLE, 'hardness')} (from memory), and this comes to ${hard(total)}.`,
       };
     const doubt = softenedOrSlip(total, alkalinity, 'use it for the foam', say);
     if (doubt) return { verdict: 'look', say: doubt };
@@ -222,7 +216,7 @@ export default worksheet({
         say: `${is}. Use it for the foam and for the base mix.`,
       };
     const aimed = near
-      ? ` If you softened or blended it to ${say(SOFT_ENOUGH, 'hardness', { units: HARDNESS })}, use it for the foam: it is as near that as this test can tell.`
+      ? ` If you softened or blended it to ${say(SOFT_ENOUGH, 'hardness')}, use it for the foam: it is as near that as this test can tell.`
       : '';
     if (soft === undefined)
       return {
@@ -256,7 +250,7 @@ export default worksheet({
     {
       tex: String.raw`H_{\text{as CaCO}_3} = H \times 100.0869\ \text{g/mol}`,
       put: (_, r, say) =>
-        `${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}\u00a0×\u00a0100.0869\u00a0g/mol = ${say(r.total, 'hardness', { units: HARDNESS })}`,
+        `${say(r.total, 'hardness', { units: { metric: 'mmol/L', us: 'mmol/L' } })}\u00a0×\u00a0100.0869\u00a0g/mol = ${say(r.total, 'hardness')}`,
     },
   ],
   figure: ({ result: { total, soft, ions, parts }, say }) => (
@@ -285,7 +279,7 @@ function hardnessIn(unit: string, label: string) {
 function bySurvey(total: number, say: Say): string[] {
   return tradeClass(total) === 'extremely-hard'
     ? [
-        `No survey’s line was seen above ${say(asCarbonate(180), 'hardness', { units: HARDNESS })}; makers call water near ${say(EXTREME, 'hardness', { units: HARDNESS, significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness', { units: HARDNESS })}.`,
+        `No survey’s line was seen above ${say(asCarbonate(180), 'hardness')}; makers call water near ${say(EXTREME, 'hardness', { significant: 2 })} extremely hard (common practice, no source). Yours is ${say(total, 'hardness')}.`,
       ]
     : [];
 }
