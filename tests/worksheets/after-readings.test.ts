@@ -11,11 +11,12 @@ import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 import handling from '../../src/worksheets/demould/handling.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const answered = (sheet: AnyWorksheet, entries: Entries, kept: KeptResults = {}) => {
   const found = answer(sheet, readWorksheet(sheet, entries, kept, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 

@@ -4,12 +4,13 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import orifice from '../../src/worksheets/foam/air-orifice.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const asked = (entries: Record<string, string> = {}, system: 'metric' | 'us' = 'metric') => {
   const say = speaker(system);
   const typed = Object.fromEntries(Object.entries(entries).map(([key, t]) => [key, { t }]));
   const found = answer(orifice, readWorksheet(orifice, typed as Entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 

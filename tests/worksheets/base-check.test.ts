@@ -7,6 +7,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import baseCheck from '../../src/worksheets/mix/base-check.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const kept = (v: number, sheet: AnyWorksheet) => ({ v, from: sheet.question, by: sheet.id });
@@ -20,7 +21,7 @@ function byPlan(kg: number, base?: number) {
   };
   const plan = base === undefined ? {} : { 'mix.baseDensity': kept(base, batch) };
   const found = answer(baseCheck, readWorksheet(baseCheck, entries, plan, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 }
 
@@ -35,7 +36,7 @@ describe('a cement with limestone in it', () => {
       ...more,
     };
     const found = answer(baseCheck, readWorksheet(baseCheck, entries, {}, say), say);
-    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(found);
     return found.judgement;
   };
 
@@ -93,7 +94,7 @@ describe('a base mix with more in it than cement, sand and water', () => {
   const base = (entries: Entries, waterCement = '0.4') => {
     const all = { ...entries, 'mix.waterCement': { t: waterCement } };
     const found = answer(batch, readWorksheet(batch, all, {}, say), say);
-    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(found);
     return found.numbers.base!.value;
   };
 
@@ -134,7 +135,7 @@ function sanded(mixed: number) {
     'mix.sandCement': { t: '1', u: '1' },
   };
   const found = answer(baseCheck, readWorksheet(baseCheck, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 }
 
@@ -161,7 +162,7 @@ describe('what no correction mends', () => {
       'base-check.cement': { t: String(cement), u: 'kg' },
     };
     const found = answer(baseCheck, readWorksheet(baseCheck, entries, {}, say), say);
-    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(found);
     const { addCement, addWater, addSand } = found.numbers;
     const { judgement, notes } = found;
     return { ...judgement, notes, added: addCement ?? addWater ?? addSand };
@@ -242,7 +243,7 @@ describe('readings that cannot tell', () => {
   };
   const judged = (...typed: Parameters<typeof at>) => {
     const found = at(...typed);
-    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(found);
     const { addWater, addCement, ratio } = found.numbers;
     return { ...found.judgement, added: addWater ?? addCement, pm: ratio!.sure!.pm };
   };

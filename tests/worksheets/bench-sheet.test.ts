@@ -22,6 +22,7 @@ import { sheetBlanks } from '../../src/worksheets/shared/sheet-blanks.ts';
 import { solutionOrder } from '../../src/worksheets/shared/solution-order.ts';
 import { restsOn } from '../../src/worksheets/shared/still-example.ts';
 import { jointsKnown, piecesFilled } from '../../src/worksheets/shared/whole-pieces.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const chapter = (page: string) =>
   readFileSync(join(import.meta.dirname, `../../content/chapters/${page}.mdx`), 'utf8');
@@ -66,7 +67,7 @@ test('a solution without glycerol is mixed without it', () => {
   const say = speaker('metric');
   const order = (entries: Entries) => {
     const found = answer(proportion, readWorksheet(proportion, entries, {}, say), say);
-    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(found);
     return solutionOrder((found.result as ReturnType<typeof proportion.work>).solution);
   };
   expect(order({ 'foam.glycerol': { t: '0', u: '%', s: 'metric' } })).toBe('water, concentrate');
@@ -119,7 +120,7 @@ test('a batch, its page on the solution and its cost count the same solution', (
   const counted = (entries: Entries) =>
     [proportion, foamingSolution, cost].map((sheet: AnyWorksheet) => {
       const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-      if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+      mustAnswer(found);
       return found.numbers;
     });
   const litres = (t: string) => ({ t, u: 'L', s: 'metric' }) as const;
@@ -247,7 +248,7 @@ describe('the sheet for the next load does not rest on the weighing of the last'
   const say = speaker('metric');
   const common = (entries: Entries) => {
     const { outcome, result } = nextLoad(entries, {}, say);
-    if (!outcome.ok) throw new Error(outcome.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(outcome);
     return result?.common;
   };
 

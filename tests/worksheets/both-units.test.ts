@@ -24,6 +24,7 @@ import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
 import lift from '../../src/worksheets/placing/lift.tsx';
 import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
 import { changeWords } from '../../src/worksheets/shared/lift-fields.ts';
+import { mustAnswer } from './must-answer.ts';
 
 function asked(
   sheet: AnyWorksheet,
@@ -34,7 +35,7 @@ function asked(
   const say = speaker(system);
   const reading = readWorksheet(sheet, entries, kept, say);
   const found = answer(sheet, reading, say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const { result, numbers, judgement } = found;
   const values = reading.values!;
   return {

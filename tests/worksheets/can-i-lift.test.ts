@@ -3,6 +3,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const lifted = (typed: Readonly<Record<string, string>>) => {
@@ -10,7 +11,7 @@ const lifted = (typed: Readonly<Record<string, string>>) => {
     Object.entries(typed).map(([name, t]) => [`can-i-lift.${name}`, { t }]),
   );
   const found = answer(canILift, readWorksheet(canILift, entries, {}, metric), metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   const rows = canILift.tables![0]!.rows(found.result as never, found.values as never, metric);
   return {
     ...found.judgement,

@@ -6,12 +6,13 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import baseCheck from '../../src/worksheets/mix/base-check.tsx';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const asked = (sheet: AnyWorksheet, entries: Record<string, string> = {}) => {
   const typed = Object.fromEntries(Object.entries(entries).map(([key, t]) => [key, { t }]));
   const found = answer(sheet, readWorksheet(sheet, typed, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const blended = { 'mix.cementDensity': '2900' };

@@ -13,13 +13,14 @@ import mixTemperature from '../../src/worksheets/curing/mix-temperature.tsx';
 import setTime from '../../src/worksheets/curing/set-time.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const outcome = (sheet: AnyWorksheet, entries: Entries, kept: KeptResults = {}) =>
   answer(sheet, readWorksheet(sheet, entries, kept, metric), metric);
 const answered = (...of: Parameters<typeof outcome>) => {
   const found = outcome(...of);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const days = (t: string) => ({ 'curing.source': { t: 'days' }, 'curing.days': { t } });

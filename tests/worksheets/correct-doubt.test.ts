@@ -10,6 +10,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -23,7 +24,7 @@ function weighed(plusMinus: string) {
     'correct.mass': { t: '21', u: 'kg' },
   };
   const found = answer(correct, readWorksheet(correct, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { verdict: found.judgement.say, add: found.numbers.addFoam };
 }
 

@@ -4,6 +4,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import lift from '../../src/worksheets/placing/lift.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -23,7 +24,7 @@ test.each([
     'correct.tolerance': { t: near, u: '%' },
   };
   const outcome = answer(correct, readWorksheet(correct, entries, {}, say), say);
-  if (!outcome.ok) throw new Error(outcome.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(outcome);
   expect(outcome.judgement.say).toMatch(words);
 });
 

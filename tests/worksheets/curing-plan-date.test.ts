@@ -7,6 +7,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
 import type { CalendarDate } from '../../src/worksheets/shared/icalendar.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -14,7 +15,7 @@ const say = speaker('metric');
 function planned(steady: string, more: Entries = {}) {
   const entries = { 'curing.source': { t: 'steady' }, 'curing.steady': { t: steady }, ...more };
   const found = answer(curingPlan, readWorksheet(curingPlan, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const { values, result, judgement } = found;
   const figure = curingPlan.figure!({
     values: values as never,

@@ -3,6 +3,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -13,7 +14,7 @@ function frostOn(day: number, second = '14\t20') {
   ).join('\n');
   const entries = { 'curing.source': { t: 'days' }, 'curing.days': { t: days } };
   const found = answer(curingPlan, readWorksheet(curingPlan, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 }
 

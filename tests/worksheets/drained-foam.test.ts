@@ -3,6 +3,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import buckets from '../../src/worksheets/mix/correct-buckets.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -15,7 +16,7 @@ function corrected(fulls: readonly [string, string], age: string) {
     },
   };
   const found = answer(buckets, readWorksheet(buckets, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const { result, values, judgement, numbers } = found;
   const tables = buckets.tables!.map(({ rows }) => rows(result as never, values as never, say));
   return { ...judgement, numbers, tables };

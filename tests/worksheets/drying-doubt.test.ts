@@ -5,11 +5,12 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import dryingToUse from '../../src/worksheets/curing/drying-to-use.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const answered = (entries: Entries) => {
   const found = answer(dryingToUse, readWorksheet(dryingToUse, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 

@@ -13,6 +13,7 @@ import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
 import heatThrough from '../../src/worksheets/finished/heat-through.tsx';
 import strengthDensity from '../../src/worksheets/finished/strength-density.tsx';
 import { sheets } from './all.ts';
+import { mustAnswer } from './must-answer.ts';
 
 interface Picture {
   /** What a screen reader is given. */
@@ -28,7 +29,7 @@ const spaced = (text: string) => text.replace(/&(?:#160|nbsp);|\u00a0/g, ' ');
 function pictures(sheet: AnyWorksheet, system: System, entries: Entries = {}): Picture[] {
   const say = speaker(system);
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const picture = sheet.figure?.({ values: found.values, result: found.result, say });
   if (!picture) return [];
   return [...renderToString(h(Fragment, {}, picture)).matchAll(drawing)].map(

@@ -15,6 +15,7 @@ import batch from '../../src/worksheets/mix/batch.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
 import reconcile from '../../src/worksheets/records/reconcile.tsx';
 import { signedPercent } from '../../src/worksheets/shared/signed-percent.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -24,7 +25,7 @@ function drawn(sheet: AnyWorksheet, text: Readonly<Record<string, string>>) {
     Object.entries(text).map(([field, t]) => [benchKey(sheet, field), { t, s: 'metric' }]),
   ) as Entries;
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const figure = sheet.figure?.({ values: found.values, result: found.result, say });
   const html = renderToString(h(Fragment, {}, figure || null)).replace(/&nbsp;|\u00a0/g, ' ');
   return { ...found, html };

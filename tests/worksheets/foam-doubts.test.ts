@@ -17,6 +17,7 @@ import timeInHand from '../../src/worksheets/foam/time-in-hand.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 /** What the worksheet says once these of its fields are typed, in their metric units. */
@@ -29,7 +30,7 @@ const answered = (
     Object.entries(typed).map(([name, t]) => [benchKey(sheet, name), { t, s: 'metric' }]),
   );
   const found = answer(sheet, readWorksheet(sheet, entries, kept, metric), metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const judged = (...of: Parameters<typeof answered>) => answered(...of).judgement;

@@ -6,11 +6,12 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const asked = (sheet: AnyWorksheet, entries: Entries = {}) => {
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const lives = { 'mix.foamLives': { t: '92', u: '%' } };

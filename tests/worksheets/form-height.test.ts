@@ -4,6 +4,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 /** A panel stiff enough for any depth, so that the depth alone is judged. */
 const judged = (metres: string, system: System = 'metric') => {
@@ -15,7 +16,7 @@ const judged = (metres: string, system: System = 'metric') => {
     'form-pressure.thickness': mm('100'),
   };
   const found = answer(formPressure, readWorksheet(formPressure, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found.judgement;
 };
 

@@ -4,13 +4,14 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const tie = (width: string, spacing: string) => {
   const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;
   const entries = { 'form-pressure.width': mm(width), 'form-pressure.spacing': mm(spacing) };
   const found = answer(formPressure, readWorksheet(formPressure, entries, {}, metric), metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   const { lowerTie, upperTie, resultant } = found.numbers;
   return { rows: lowerTie!.value + upperTie!.value, push: resultant!.value };
 };

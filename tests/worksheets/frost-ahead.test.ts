@@ -3,6 +3,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 /** Strong concrete cast at eight, and what is judged of its days. */
@@ -13,7 +14,7 @@ const judged = (days: readonly string[], mpa = '20', clock = '08:00') => {
     'frost-guard.strength28': { t: mpa, u: 'MPa', s: 'metric' as const },
   };
   const found = answer(frostGuard, readWorksheet(frostGuard, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { ...found, ...found.judgement, words: found.judgement.say.replaceAll('\u00a0', ' ') };
 };
 const of = (count: number, day: string) => Array.from({ length: count }, () => day);

@@ -4,6 +4,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const judged = (mpa: string, entries: Entries, system: 'metric' | 'us' = 'metric') => {
   const say = speaker(system);
@@ -13,7 +14,7 @@ const judged = (mpa: string, entries: Entries, system: 'metric' | 'us' = 'metric
     ...entries,
   };
   const found = answer(frostGuard, readWorksheet(frostGuard, all, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const { verdict, say: words } = found.judgement;
   return { verdict, words: words.replaceAll('\u00a0', ' '), numbers: found.numbers };
 };

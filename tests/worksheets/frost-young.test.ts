@@ -4,12 +4,13 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const answered = (days: string, entries: Entries = {}, castAt = '2026-11-25T12:00') => {
   const all = { 'curing.castAt': { t: castAt }, 'curing.days': { t: days }, ...entries };
   const found = answer(frostGuard, readWorksheet(frostGuard, all, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { ...found, words: found.judgement.say.replaceAll('\u00a0', ' ') };
 };
 const rapid = (strength28: string) => ({

@@ -8,11 +8,12 @@ import handling from '../../src/worksheets/demould/handling.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import strengthDensity from '../../src/worksheets/finished/strength-density.tsx';
 import { flexuralAt28Days } from '../../src/worksheets/shared/part-strength.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const answered = (sheet: AnyWorksheet, entries: Entries) => {
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const kPa = (t: string) => ({ t, u: 'kPa', s: 'metric' }) as const;

@@ -4,13 +4,14 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import handling from '../../src/worksheets/demould/handling.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const found = (entries: Entries) =>
   answer(handling, readWorksheet(handling, entries, {}, say), say);
 const answered = (entries: Entries) => {
   const got = found(entries);
-  if (!got.ok) throw new Error(got.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(got);
   const ways = handling.tables![0]!.rows(got.result as never, got.values as never, say);
   return { stress: got.numbers.stress!.value, ways: ways.map(([name]) => name!) };
 };
@@ -48,7 +49,7 @@ test('what it asks standing on edge, tipped up and spanning its width', () => {
   };
   const numbers = (more: Entries) => {
     const got = found({ ...slab, ...more });
-    if (!got.ok) throw new Error(got.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(got);
     return got.numbers;
   };
   // w L² ÷ 8, over 60 × 300² ÷ 6 mm³.
@@ -82,7 +83,7 @@ test('holds at or past the middle of a side are said beside that side', () => {
 test('a better place to hold it is told along the side that spans', () => {
   const words = (spans: string) => {
     const got = found({ 'handling.spans': { t: spans }, ...held('ends') });
-    if (!got.ok) throw new Error(got.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(got);
     return got.judgement.say.replaceAll('\u00a0', ' ');
   };
   // 0.207 of 450 mm and of 300 mm.

@@ -4,11 +4,12 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import handling from '../../src/worksheets/demould/handling.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('us');
 const answered = (entries: Entries) => {
   const found = answer(handling, readWorksheet(handling, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const words = found.judgement.say.replaceAll('\u00a0', ' ');
   return { ...found.judgement, say: words, numbers: found.numbers };
 };

@@ -6,11 +6,12 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import heatThrough from '../../src/worksheets/finished/heat-through.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const answered = (entries: Entries) => {
   const found = answer(heatThrough, readWorksheet(heatThrough, entries, {}, metric), metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const wanted = (t: string) => ({

@@ -8,6 +8,7 @@ import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const judged = (sheet: AnyWorksheet, t: string, u: string, more: Entries = {}) => {
   const say = speaker(u === 'degF' ? 'us' : 'metric');
@@ -18,7 +19,7 @@ const judged = (sheet: AnyWorksheet, t: string, u: string, more: Entries = {}) =
     ...more,
   };
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found.judgement;
 };
 

@@ -6,13 +6,14 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import type { ranked } from '../../src/worksheets/mix/landing-ranked.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
 /** What the page of the foam keeps of it. */
 function keptOf(entries: Entries): KeptResults {
   const found = answer(foamDensity, readWorksheet(foamDensity, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const { value, sure } = found.numbers.density!;
   return { 'foam.density': { v: value, pm: sure!.pm, from: foamDensity.question } };
 }
@@ -27,7 +28,7 @@ function landed(kept: KeptResults, target: string, more: Entries = {}) {
     ...more,
   };
   const found = answer(landing, readWorksheet(landing, entries, kept, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return {
     ...found,
     u: found.numbers.u!.value,

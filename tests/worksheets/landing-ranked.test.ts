@@ -6,6 +6,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import type { ranked } from '../../src/worksheets/mix/landing-ranked.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const bars = (sameBucket: 'same' | 'other') => {
@@ -18,7 +19,7 @@ const bars = (sameBucket: 'same' | 'other') => {
     'landing.bucket': { t: '10', u: 'L', p: '0.1', pu: 'L' },
   };
   const found = answer(landing, readWorksheet(landing, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return {
     rows: (found.result as { ranked: ReturnType<typeof ranked> }).ranked,
     values: found.values,

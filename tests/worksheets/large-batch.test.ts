@@ -8,6 +8,7 @@ import { speaker } from '../../src/islands/engine/say.ts';
 import reconcile from '../../src/worksheets/records/reconcile.tsx';
 import { RECORD_FIELDS } from '../../src/worksheets/shared/record-fields.ts';
 import { reckon } from '../../src/worksheets/shared/record-numbers.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -32,7 +33,7 @@ function told(times: number) {
     ]),
   );
   const found = answer(reconcile, readWorksheet(reconcile, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const record = reckon(blankRecord({ readings: load(times) }));
   if (!record.ok) throw new Error(record.missing.join(' '));
   return {

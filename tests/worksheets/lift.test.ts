@@ -4,6 +4,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import lift from '../../src/worksheets/placing/lift.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const judged = (depth: string, density: string, system: System = 'metric') => {
   const say = speaker(system);
@@ -12,7 +13,7 @@ const judged = (depth: string, density: string, system: System = 'metric') => {
     'lift.density': { t: density, u: 'kg/m3', s: 'metric' },
   };
   const found = answer(lift, readWorksheet(lift, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found.judgement;
 };
 

@@ -4,6 +4,7 @@ import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
 import liftingJob from '../../src/worksheets/demould/lifting-job.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const light = { mass: '2', horizontal: '30', vertical: '75', travel: '25', perMinute: '0.2' };
@@ -20,7 +21,7 @@ const of = (tasks: readonly Readonly<Record<string, string>>[], special = 'none'
     metric,
   );
   const found = answer(liftingJob, read, metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found.judgement;
 };
 

@@ -3,13 +3,14 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import soda from '../../src/worksheets/water/soften-soda.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 /** What is said of the soda for so much water; the example's takes about 0.6 g a litre. */
 function softened(litres: string) {
   const say = speaker('us');
   const entries = { 'water.toSoften': { t: litres, u: 'L', s: 'metric' } } as const;
   const found = answer(soda, readWorksheet(soda, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { grams: 1000 * found.numbers.mass!.value, note: found.notes[0]! };
 }
 

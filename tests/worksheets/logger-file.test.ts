@@ -17,6 +17,7 @@ import {
   tooLarge,
   toRecord,
 } from '../../src/worksheets/shared/logger-file.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const read = (text: string, answers: Answers = {}) =>
@@ -214,7 +215,7 @@ test('it fits when its casting is put earlier, too', async () => {
 const gapIn = (entry: Entry) => {
   const entries = { 'curing.source': { t: 'readings' }, 'curing.readings': entry };
   const found = answer(curingPlan, readWorksheet(curingPlan, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found.notes.find((note) => note.includes('straight line bridges'));
 };
 

@@ -19,6 +19,7 @@ import pigment from '../../src/worksheets/mix/pigment.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../src/worksheets/mix/target-density.tsx';
 import lift from '../../src/worksheets/placing/lift.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 /** What a worksheet says of its example with these readings, each with its unit. */
 function asked(
@@ -35,7 +36,7 @@ function asked(
     ]),
   );
   const found = answer(sheet, readWorksheet(sheet, entries, kept, say), say, kept);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { ...found.judgement, numbers: found.numbers };
 }
 

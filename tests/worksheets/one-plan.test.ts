@@ -20,12 +20,13 @@ import targetDensity from '../../src/worksheets/mix/target-density.tsx';
 import lift from '../../src/worksheets/placing/lift.tsx';
 import sequestrants from '../../src/worksheets/water/sequestrants.tsx';
 import { sheets } from './all.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const found = (sheet: AnyWorksheet, entries: Entries) => {
   const kept = $kept.get();
   const found = answer(sheet, readWorksheet(sheet, entries, kept, say), say, kept);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const asked = (sheet: AnyWorksheet, entries: Entries) => found(sheet, entries).numbers;

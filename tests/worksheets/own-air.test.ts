@@ -4,6 +4,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import heatInside from '../../src/worksheets/curing/heat-inside.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('us');
 const slab = { 'part.thickness': { t: '2', u: 'in', s: 'us' } } as const;
@@ -12,7 +13,7 @@ const alike = { 'curing.airColdest': { t: '54', u: 'degF', s: 'us' } } as const;
 const of = (entries: Entries) => {
   const reading = readWorksheet(heatInside, entries, {}, say);
   const found = answer(heatInside, reading, say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { air: reading.fields.air, ...found.judgement };
 };
 

@@ -7,11 +7,12 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import curingPlan from '../../src/worksheets/curing/curing-plan.tsx';
 import frostGuard from '../../src/worksheets/curing/frost-guard.tsx';
 import strengthTime from '../../src/worksheets/curing/strength-time.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const answered = (sheet: AnyWorksheet, entries: Entries, kept: KeptResults = {}) => {
   const found = answer(sheet, readWorksheet(sheet, entries, kept, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const DAY = 86_400;

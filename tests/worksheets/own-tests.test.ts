@@ -4,6 +4,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import strengthDensity from '../../src/worksheets/finished/strength-density.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const AGREES = /your one test agrees with what is published for its density/;
@@ -15,7 +16,7 @@ function judged(crushed: string, more: Entries = {}) {
     ...more,
   };
   const found = answer(strengthDensity, readWorksheet(strengthDensity, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found.judgement;
 }
 
@@ -61,7 +62,7 @@ test('what is younger than 28 days is never called too weak for its density, nor
       'part.barAge': { t: age, u: 'd', s: 'metric' },
     } as const;
     const found = answer(strengthDensity, readWorksheet(strengthDensity, entries, {}, say), say);
-    if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+    mustAnswer(found);
     return found.judgement;
   };
   for (const mean of ['58.3', '225'])

@@ -7,11 +7,12 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import partWeight from '../../src/worksheets/demould/part-weight.tsx';
 import pieces from '../../src/worksheets/placing/pieces.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const worked = (sheet: AnyWorksheet, entries: Entries, kept = {}) => {
   const found = answer(sheet, readWorksheet(sheet, entries, kept, metric), metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const mm = (t: string) => ({ t, u: 'mm', s: 'metric' }) as const;

@@ -7,11 +7,12 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
 import partWeight from '../../src/worksheets/demould/part-weight.tsx';
 import shapes from '../../src/worksheets/placing/shapes.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const judged = (sheet: AnyWorksheet, entries: object, system: System) => {
   const say = speaker(system);
   const found = answer(sheet, readWorksheet(sheet, { ...entries }, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found.judgement;
 };
 /** A part of so many kilograms, or pounds. */

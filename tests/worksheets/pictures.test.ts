@@ -24,13 +24,14 @@ import { ViscosityChart } from '../../src/worksheets/shared/ViscosityChart.tsx';
 import blendWaters from '../../src/worksheets/water/blend-waters.tsx';
 import softenSoda from '../../src/worksheets/water/soften-soda.tsx';
 import waterHardness from '../../src/worksheets/water/water-hardness.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 /** A worksheet's picture of its example, with some fields filled in. */
 function pictureOf(sheet: unknown, entries = {}, system: 'metric' | 'us' = 'metric'): string {
   const own = sheet as AnyWorksheet;
   const say = speaker(system);
   const found = answer(own, readWorksheet(own, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return renderToString(
     h(Fragment, {}, own.figure?.({ values: found.values, result: found.result, say })),
   );

@@ -4,13 +4,14 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import pieceDensity from '../../src/worksheets/finished/piece-density.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const outcome = (entries: Entries) =>
   answer(pieceDensity, readWorksheet(pieceDensity, entries, {}, metric), metric);
 const dried = (t: string) => {
   const found = outcome({ 'piece-density.oven': { t, u: 'degC', s: 'metric' } });
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' }) as const;
@@ -31,7 +32,7 @@ test.each([
 test('a loss is said a day whatever lies between the weighings, and a gain is not called one', () => {
   const weighed = (t: string) => {
     const found = outcome({ 'piece-density.weighings': { t } });
-    if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+    mustAnswer(found);
     return found;
   };
   const weekly = weighed('0  0.640\n168  0.636\n336  0.632');
@@ -64,7 +65,7 @@ test.each([
   ['gained', '0  0.705\n24  0.628\n48  0.632'],
 ])('not dry, or not known to be, nothing is kept as the dry density: %s', (_, t) => {
   const found = outcome({ 'piece-density.weighings': { t } });
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   for (const name of ['dry', 'moisture', 'byVolume'])
     expect(found.numbers).not.toHaveProperty(name);
   expect(found.numbers).toHaveProperty('last');

@@ -13,6 +13,7 @@ import batch from '../../src/worksheets/mix/batch.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import { otherMass } from '../../src/worksheets/shared/run-base.ts';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { mustAnswer } from './must-answer.ts';
 import { wanted } from './run-batch.ts';
 
 const say = speaker('metric');
@@ -33,7 +34,7 @@ const sheet = () =>
   );
 function answered(of: AnyWorksheet): Answered {
   const found = answer(of, readWorksheet(of, bench, $kept.get(), say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 }
 const amounts = () => runPlan(bench, $kept.get(), say);

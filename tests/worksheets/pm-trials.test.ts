@@ -9,6 +9,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import pieceDensity from '../../src/worksheets/finished/piece-density.tsx';
 import foamDensity from '../../src/worksheets/foam/foam-density.tsx';
 import { normal } from '../core/foam/seeded.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const TRIALS = 4000;
@@ -23,7 +24,7 @@ const kg = (t: string, p?: string) => ({ t, s: 'metric' as const, ...(p && { p }
 function trials(sheet: AnyWorksheet, name: string, entries: Entries, draw: Draw) {
   const reading = readWorksheet(sheet, entries, {}, metric);
   const found = answer(sheet, reading, metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   const pms = plusMinus(reading);
   const chosen = choices(reading.fields);
   const shown = Object.entries(reading.fields).filter(

@@ -20,6 +20,7 @@ import blendWaters from '../../src/worksheets/water/blend-waters.tsx';
 import carbonateBalance from '../../src/worksheets/water/carbonate-balance.tsx';
 import soapLost from '../../src/worksheets/water/soap-lost.tsx';
 import softenSoda from '../../src/worksheets/water/soften-soda.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const PER_ONE = { metric: '1', us: '1' };
@@ -425,7 +426,7 @@ describe('the ± of a result', () => {
   test('larger than a result that is good near zero leaves it good, unless a reading off by its ± is not', () => {
     const judged = (sheet: AnyWorksheet, entries: Record<string, Entry>) => {
       const found = answer(sheet, readWorksheet(sheet, entries, {}, metric), metric);
-      if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join());
+      mustAnswer(found);
       const [{ value, sure }] = Object.values(found.numbers) as [{ value: number; sure?: Sure }];
       expect(sure?.pm).toBeGreaterThan(Math.abs(value));
       return found.judgement.verdict;

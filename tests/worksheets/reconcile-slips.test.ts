@@ -3,6 +3,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import reconcile from '../../src/worksheets/records/reconcile.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -10,7 +11,7 @@ const say = speaker('metric');
 function weighed(name: 'cement' | 'water', kilograms: number) {
   const entries = { [`reconcile.${name}`]: { t: `${kilograms}`, u: 'kg' } };
   const found = answer(reconcile, readWorksheet(reconcile, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 }
 

@@ -3,29 +3,11 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { Editor } from '../../src/bench/records/editor.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
-import { type BatchRecord, blankRecord } from '../../src/bench/records/record.ts';
-import { speaker } from '../../src/islands/engine/say.ts';
+import type { BatchRecord } from '../../src/bench/records/record.ts';
 import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
-import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { batch, plan, say } from './run-batch.ts';
 
-const say = speaker('metric');
-const plan = runPlan({}, {}, say)!;
-const UNITS: Partial<Record<ReadingName, string>> = {
-  vessel: 'L',
-  foamVolume: 'L',
-  foamDensity: 'g/L',
-  planned: 'kg/m3',
-};
 type Readings = Partial<Record<ReadingName, string>>;
-const batch = (readings: Readings) =>
-  blankRecord({
-    readings: Object.fromEntries(
-      Object.entries(readings).map(([name, t]) => [
-        name,
-        { t, u: UNITS[name as ReadingName] ?? 'kg', s: 'metric' as const },
-      ]),
-    ),
-  });
 /** A step as it is drawn. */
 const drawn = (step: number, readings: Readings, of: typeof plan, over = false) => {
   const editor = new Editor(batch(readings), () => {});

@@ -13,11 +13,12 @@ import batch from '../../src/worksheets/mix/batch.tsx';
 import cost from '../../src/worksheets/mix/cost.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import clock from '../../src/worksheets/placing/clock.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const asked = (sheet: AnyWorksheet, entries: Entries, kept: KeptResults = {}) => {
   const found = answer(sheet, readWorksheet(sheet, entries, kept, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found.numbers;
 };
 

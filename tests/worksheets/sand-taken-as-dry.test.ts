@@ -6,6 +6,7 @@ import powersVolumes from '../../src/worksheets/finished/powers-volumes.tsx';
 import landing from '../../src/worksheets/mix/landing.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import targetDensity from '../../src/worksheets/mix/target-density.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 
@@ -23,7 +24,7 @@ test.each([
         readWorksheet(sheet, { 'mix.sandCement': { t: sand } }, {}, say),
         say,
       );
-      if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+      mustAnswer(found);
       return found.notes.filter((note) => note.includes('sand is counted as dry'));
     };
     expect(notes('0.5')).toHaveLength(1);

@@ -9,6 +9,7 @@ import foamingSolution from '../../src/worksheets/foam/foaming-solution.tsx';
 import glycerol from '../../src/worksheets/foam/glycerol.tsx';
 import proportion from '../../src/worksheets/mix/proportion.tsx';
 import soapLost from '../../src/worksheets/water/soap-lost.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const answered = (sheet: AnyWorksheet, typed: Readonly<Record<string, string>>) => {
@@ -16,7 +17,7 @@ const answered = (sheet: AnyWorksheet, typed: Readonly<Record<string, string>>) 
     Object.entries(typed).map(([name, t]) => [benchKey(sheet, name), { t, s: 'metric' }]),
   );
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const judged = (...of: Parameters<typeof answered>) => answered(...of).judgement;

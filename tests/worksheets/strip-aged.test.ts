@@ -9,6 +9,7 @@ import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
 import temperatureAge from '../../src/worksheets/curing/temperature-age.tsx';
 import handling from '../../src/worksheets/demould/handling.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('us');
 function outcome(sheet: AnyWorksheet, entries: Entries) {
@@ -19,7 +20,7 @@ function outcome(sheet: AnyWorksheet, entries: Entries) {
 }
 function work(sheet: AnyWorksheet, entries: Entries) {
   const found = outcome(sheet, entries);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { ...found, words: found.judgement.say.replaceAll('\u00a0', ' ') };
 }
 const aged = (days: string, hours: string): Entries => {

@@ -9,13 +9,14 @@ import handling from '../../src/worksheets/demould/handling.tsx';
 import { stripEstimate, timesOfAges } from '../../src/worksheets/demould/strip-estimate.ts';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
 import { paceBetween } from '../../src/worksheets/shared/paces.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const outcome = (sheet: AnyWorksheet, entries: Entries) =>
   answer(sheet, readWorksheet(sheet, entries, {}, say), say);
 const answered = (sheet: AnyWorksheet, entries: Entries) => {
   const found = outcome(sheet, entries);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { ...found, words: found.judgement.say.replaceAll('\u00a0', ' ') };
 };
 const kPa = (t: string) => ({ t, u: 'kPa', s: 'metric' }) as const;

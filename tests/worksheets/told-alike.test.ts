@@ -17,13 +17,14 @@ import landing from '../../src/worksheets/mix/landing.tsx';
 import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
 import { RUN_STEPS } from '../../src/worksheets/shared/RunSteps.tsx';
 import { runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import { mustAnswer } from './must-answer.ts';
 
 /** What a sheet says twice must be the same figure both times. */
 const say = speaker('metric');
 
 function example(sheet: AnyWorksheet) {
   const found = answer(sheet, readWorksheet(sheet, {}, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   return { ...found, sheet };
 }
 

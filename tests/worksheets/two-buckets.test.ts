@@ -17,6 +17,7 @@ import reconcile from '../../src/worksheets/records/reconcile.tsx';
 import { FOAM_TARE } from '../../src/worksheets/shared/foam-vessel.ts';
 import { worked } from '../../src/worksheets/shared/worked.ts';
 import { sheets } from './all.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const kg = (t: string) => ({ t, u: 'kg', s: 'metric' }) as const;
@@ -27,7 +28,7 @@ const typed = (sheet: AnyWorksheet, fields: Entries): Entries =>
   Object.fromEntries(Object.entries(fields).map(([name, entry]) => [benchKey(sheet, name), entry]));
 const density = (bench: Entries) => {
   const { outcome } = worked(foamDensity, bench, {}, say);
-  if (!outcome.ok) throw new Error(outcome.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(outcome);
   return outcome.numbers.density!.value;
 };
 const fieldOf = (sheet: AnyWorksheet, name: string, bench: Entries, kept: KeptResults = {}) =>

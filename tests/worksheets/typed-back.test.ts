@@ -13,6 +13,7 @@ import formPressure from '../../src/worksheets/placing/form-pressure.tsx';
 import rainStore from '../../src/worksheets/water/rain-store.tsx';
 import soapLost from '../../src/worksheets/water/soap-lost.tsx';
 import waterHardness from '../../src/worksheets/water/water-hardness.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const SYSTEMS = ['metric', 'us'] as const;
 
@@ -26,7 +27,7 @@ function typed(sheet: AnyWorksheet, text: Readonly<Record<string, string>>, syst
     ]),
   );
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found;
 }
 

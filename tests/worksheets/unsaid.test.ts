@@ -4,11 +4,12 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import storedEnergy from '../../src/worksheets/safety/stored-energy.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const judged = (entries: Entries) => {
   const found = answer(storedEnergy, readWorksheet(storedEnergy, entries, {}, metric), metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found.judgement;
 };
 const own = { 'air.receiver': { t: '24' }, 'air.tankPressure': { t: '8' } };

@@ -3,6 +3,7 @@ import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import washout from '../../src/worksheets/safety/washout.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const answered = (typed: { readonly pH: string; readonly temperature?: string }) => {
@@ -10,7 +11,7 @@ const answered = (typed: { readonly pH: string; readonly temperature?: string })
     Object.entries(typed).map(([field, t]) => [`washout.${field}`, { t }]),
   );
   const found = answer(washout, readWorksheet(washout, entries, {}, metric), metric);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const judged = (pH: string) => answered({ pH }).judgement;

@@ -3,6 +3,7 @@ import { type Answered, answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
 import type { AnyWorksheet } from '../../src/islands/worksheet.ts';
+import { mustAnswer } from './must-answer.ts';
 
 export const say = speaker('metric');
 
@@ -20,7 +21,7 @@ export function answered(
   text: Readonly<Record<string, string>> = {},
 ): Answered {
   const outcome = typed(sheet, text);
-  if (!outcome.ok) throw new Error(outcome.problems.map((p) => p.say).join(' '));
+  mustAnswer(outcome);
   return outcome;
 }
 

@@ -8,6 +8,7 @@ import correct from '../../src/worksheets/mix/correct.tsx';
 import correctBuckets from '../../src/worksheets/mix/correct-buckets.tsx';
 import { waterDoubt } from '../../src/worksheets/mix/weighing-doubts.ts';
 import { OWN_AMOUNT, OWN_PLAN } from '../../src/worksheets/shared/own-plan.ts';
+import { mustAnswer } from './must-answer.ts';
 
 const say = speaker('metric');
 const kg = (t: string, p?: string): Entry => ({ t, u: 'kg', ...(p && { p, pu: 'kg' }) });
@@ -19,7 +20,7 @@ const on = (sheet: unknown, entries: Entries, kept: KeptResults = {}) => {
 };
 const found = (...of: Parameters<typeof on>) => {
   const answered = on(...of);
-  if (!answered.ok) throw new Error(answered.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(answered);
   return answered;
 };
 const problem = (...of: Parameters<typeof on>) => {

@@ -16,6 +16,7 @@ import survivalJar from '../../src/worksheets/foam/survival-jar.tsx';
 import baseCheck from '../../src/worksheets/mix/base-check.tsx';
 import batch from '../../src/worksheets/mix/batch.tsx';
 import correct from '../../src/worksheets/mix/correct.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 /** What a line of working says must give the result from what stands in it. */
 function worked(sheet: AnyWorksheet, typed: Record<string, string>, system: System = 'metric') {
@@ -24,7 +25,7 @@ function worked(sheet: AnyWorksheet, typed: Record<string, string>, system: Syst
     Object.entries(typed).map(([field, t]) => [benchKey(sheet, field), { t, s: system }]),
   ) as Entries;
   const found = answer(sheet, readWorksheet(sheet, entries, {}, say), say);
-  if (!found.ok) throw new Error(found.problems.map((problem) => problem.say).join(' '));
+  mustAnswer(found);
   const { values, result } = found;
   const spaced = (text: string) => text.replaceAll('\u00a0', ' ');
   return {

@@ -11,13 +11,14 @@ import breakABar from '../../src/worksheets/demould/break-a-bar.tsx';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
 import handling from '../../src/worksheets/demould/handling.tsx';
 import stripWindow from '../../src/worksheets/demould/strip-window.tsx';
+import { mustAnswer } from './must-answer.ts';
 
 const metric = speaker('metric');
 const outcome = (sheet: AnyWorksheet, entries: Entries) =>
   answer(sheet, readWorksheet(sheet, entries, {}, metric), metric);
 const answered = (sheet: AnyWorksheet, entries: Entries) => {
   const found = outcome(sheet, entries);
-  if (!found.ok) throw new Error(found.problems.map(({ say }) => say).join(' '));
+  mustAnswer(found);
   return found;
 };
 const kPa = (t: string) => ({ t, u: 'kPa', s: 'metric' }) as const;

@@ -11,14 +11,14 @@ import { FOAM_AIR, foamMaking, freeAirForFoam } from '../../../src/core/air/foam
 import { compressorBalance, receiverContents } from '../../../src/core/air/receiver.ts';
 import { storedEnergy, testDistance } from '../../../src/core/air/stored-energy.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { between } from '../arbitrary.ts';
 
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const state = fc.record({ pressure: real(5e4, 1e6), temperature: real(250, 350) });
+const state = fc.record({ pressure: between(5e4, 1e6), temperature: between(250, 350) });
 
 describe('air for foam', () => {
   test('the mass of air is the same at every state, there and back', () => {
     fc.assert(
-      fc.property(state, state, real(0.001, 10), (from, to, volume) => {
+      fc.property(state, state, between(0.001, 10), (from, to, volume) => {
         const there = airVolume({ volume, from, to });
         expect((there * dryAirDensity(to)) / (volume * dryAirDensity(from))).toBeCloseTo(1, 10);
         expect(airVolume({ volume: there, from: to, to: from }) / volume).toBeCloseTo(1, 10);
@@ -58,7 +58,7 @@ describe('air for foam', () => {
 
   test('a fast draw gives less than a slow one, and both less than all there is', () => {
     fc.assert(
-      fc.property(real(2e5, 1e6), real(0.05, 0.95), (high, part) => {
+      fc.property(between(2e5, 1e6), between(0.05, 0.95), (high, part) => {
         const { slow, fast } = receiverContents({ vessel: 0.024, high, low: part * high });
         expect(fast).toBeLessThan(slow);
         expect(fast).toBeGreaterThan(0);
@@ -83,7 +83,7 @@ describe('energy in a vessel', () => {
   test('none at ambient, more with pressure and volume', () => {
     expect(storedEnergy({ vessel: 0.05, pressure: 101_000 }).isentropic).toBe(0);
     fc.assert(
-      fc.property(real(1.1e5, 2e6), real(1.01, 2), (pressure, times) => {
+      fc.property(between(1.1e5, 2e6), between(1.01, 2), (pressure, times) => {
         const one = storedEnergy({ vessel: 0.05, pressure });
         const more = storedEnergy({ vessel: 0.05, pressure: pressure * times });
         for (const kind of ['isentropic', 'isothermal', 'brode', 'tnt'] as const)

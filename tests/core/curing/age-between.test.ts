@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ageBetween, growingBetween } from '../../../src/core/curing/age-between.ts';
+import { between } from '../arbitrary.ts';
 import { expectLimits } from '../refuses.ts';
 
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const NONE = { time: 0, age: 0 };
 
 describe('how old a part may be', () => {
@@ -34,12 +34,12 @@ describe('how old a part may be', () => {
 
 /** Paces hour by hour, each between the slowest and the fastest. */
 const paths = fc.record({
-  slow: double(0.1, 1),
-  wider: double(1, 4),
-  shares: fc.array(double(0, 1), { minLength: 2, maxLength: 30 }),
-  known: double(0, 1),
-  from: double(0, 1),
-  to: double(0, 1),
+  slow: between(0.1, 1),
+  wider: between(1, 4),
+  shares: fc.array(between(0, 1), { minLength: 2, maxLength: 30 }),
+  known: between(0, 1),
+  from: between(0, 1),
+  to: between(0, 1),
 });
 
 test('whatever the paces were, the part is between, and has grown between the least and the most', () => {

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type BarReadings, breakABar } from '../../../src/core/demould/break-a-bar.ts';
 import { barsTogether } from '../../../src/core/demould/several-bars.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { between } from '../arbitrary.ts';
 import { expectLimits } from '../refuses.ts';
 
 const reading = (value: number, uncertainty = 0) => ({ value, uncertainty });
@@ -14,7 +15,6 @@ const bar: BarReadings = {
   barMass: reading(0.525, 0.005),
   hung: reading(8, 0.05),
 };
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('a broken bar', () => {
   test('own weight and load add, and overhanging ends take some weight off', () => {
@@ -37,7 +37,7 @@ describe('a broken bar', () => {
 
   test('heavier buckets and thinner bars mean more strength, and shares sum to one', () => {
     fc.assert(
-      fc.property(double(1, 50), double(0.1, 10), (hung, more) => {
+      fc.property(between(1, 50), between(0.1, 10), (hung, more) => {
         const light = breakABar({ ...bar, hung: reading(hung, 0.05) }, 'centre');
         const heavy = breakABar({ ...bar, hung: reading(hung + more, 0.05) }, 'centre');
         expect(heavy.strength).toBeGreaterThan(light.strength);

@@ -11,6 +11,7 @@ import { HANDLING_MULTIPLIERS, handlingMultiplier } from '../../../src/core/demo
 import { strippingBurden } from '../../../src/core/demould/stripping.ts';
 import { partMass } from '../../../src/core/demould/weight.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { between } from '../arbitrary.ts';
 
 const slab: FlatPart = {
   length: 0.45,
@@ -20,12 +21,11 @@ const slab: FlatPart = {
   factor: 1,
   adhesion: 0,
 };
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('handling stress', () => {
   test('does not depend on the width, and grows with span, factor and adhesion', () => {
     fc.assert(
-      fc.property(double(0.1, 2), double(1, 2), double(0, 5000), (width, factor, adhesion) => {
+      fc.property(between(0.1, 2), between(1, 2), between(0, 5000), (width, factor, adhesion) => {
         const part = { ...slab, factor, adhesion };
         const { stress } = handlingStress(part, { by: 'ends' });
         expect(handlingStress({ ...part, width }, { by: 'ends' }).stress).toBeCloseTo(stress, 6);
@@ -165,10 +165,10 @@ describe('what the form asks as it lets go', () => {
   test('never asks less than either way alone', () => {
     fc.assert(
       fc.property(
-        double(100, 2500),
-        double(0.01, 0.5),
-        double(1, 1.7),
-        double(0, 3000),
+        between(100, 2500),
+        between(0.01, 0.5),
+        between(1, 1.7),
+        between(0, 3000),
         (density, depth, factor, adhesion) => {
           const part = { ...slab, density, depth };
           const asked = strippingBurden({ density, depth, factor, adhesion });

@@ -6,7 +6,7 @@ import {
 } from '../../../src/core/demould/lifting-equation/duration.ts';
 import type { Duration } from '../../../src/core/demould/lifting-equation/lift.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
-import { double } from './lifts.ts';
+import { between } from '../arbitrary.ts';
 
 describe('duration', () => {
   const minutes = (work: number, recovery: number) => ({
@@ -24,10 +24,10 @@ describe('duration', () => {
     const order: Duration[] = ['short', 'moderate', 'long'];
     fc.assert(
       fc.property(
-        double(1, 120),
-        double(0, 120),
-        double(0, 60),
-        double(1, 60),
+        between(1, 120),
+        between(0, 120),
+        between(0, 60),
+        between(1, 60),
         (w, r, more, last) => {
           const little = durationClass([minutes(w, r), minutes(last, 0)]);
           const much = durationClass([minutes(w, r + more), minutes(last, 0)]);

@@ -12,12 +12,13 @@ import {
 import { outsideScope, twoPeopleLimit } from '../../../src/core/demould/lifting-equation/scope.ts';
 import { judgeLift } from '../../../src/core/demould/lifting-equation/single.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
-import { double, forms, lifts, slabLift } from './lifts.ts';
+import { between } from '../arbitrary.ts';
+import { forms, lifts, slabLift } from './lifts.ts';
 
 describe('one lift', () => {
   test('the limit is never above the load constant, and the index is mass over it', () => {
     fc.assert(
-      fc.property(lifts, forms, double(0.1, 60), (lift, form, mass) => {
+      fc.property(lifts, forms, between(0.1, 60), (lift, form, mass) => {
         const { weightLimit, liftingIndex, liftingIndexWithoutRate } = judgeLift(lift, mass, form);
         expect(weightLimit).toBeLessThanOrEqual(23.1333);
         if (weightLimit === 0) expect(liftingIndex).toBe(Number.POSITIVE_INFINITY);
@@ -35,7 +36,7 @@ describe('one lift', () => {
 
   test('every change ranked is an improvement, best first', () => {
     fc.assert(
-      fc.property(lifts, double(1, 40), (lift, mass) => {
+      fc.property(lifts, between(1, 40), (lift, mass) => {
         const now = judgeLift(lift, mass).liftingIndex;
         const changes = rankChanges(lift, mass);
         changes.forEach((change, i) => {

@@ -15,7 +15,8 @@ import {
 import { toTwoDecimals } from '../../../src/core/demould/lifting-equation/rounding.ts';
 import { judgeLift } from '../../../src/core/demould/lifting-equation/single.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
-import { double, forms, lifts, slabLift } from './lifts.ts';
+import { between } from '../arbitrary.ts';
+import { forms, lifts, slabLift } from './lifts.ts';
 
 describe('the multipliers', () => {
   test('lie between 0 and 1', () => {
@@ -31,7 +32,7 @@ describe('the multipliers', () => {
 
   test('never rise as the lift gets worse', () => {
     fc.assert(
-      fc.property(forms, double(0.05, 1), double(0, 1), (form, x, more) => {
+      fc.property(forms, between(0.05, 1), between(0, 1), (form, x, more) => {
         const worse = x + more;
         expect(horizontalMultiplier(worse, form)).toBeLessThanOrEqual(
           horizontalMultiplier(x, form),
@@ -40,7 +41,7 @@ describe('the multipliers', () => {
       }),
     );
     fc.assert(
-      fc.property(forms, double(0, 0.7), double(0, 0.7), (form, off, more) => {
+      fc.property(forms, between(0, 0.7), between(0, 0.7), (form, off, more) => {
         const best = form === 'us' ? 0.762 : 0.75;
         const higher = (by: number) => verticalMultiplier(best + by, form);
         const lower = (by: number) => verticalMultiplier(best - Math.min(by, best), form);
@@ -52,7 +53,7 @@ describe('the multipliers', () => {
 
   test('a faster, longer or lower lift never has a higher frequency multiplier', () => {
     fc.assert(
-      fc.property(double(0, 16), double(0, 4), forms, (perMinute, more, form) => {
+      fc.property(between(0, 16), between(0, 4), forms, (perMinute, more, form) => {
         const of = (duration: Duration, vertical: number, extra = 0) =>
           frequencyMultiplier({ perMinute: perMinute + extra, duration, vertical }, form);
         for (const vertical of [0.3, 1]) {
@@ -75,9 +76,9 @@ describe('the multipliers', () => {
   test('the US form allows a little more than the metric, never 4 % more', () => {
     fc.assert(
       fc.property(
-        double(0.26, 0.62),
-        double(0.1, 1.7),
-        double(0.3, 1.7),
+        between(0.26, 0.62),
+        between(0.1, 1.7),
+        between(0.3, 1.7),
         (horizontal, vertical, travel) => {
           const lift: Lift = { ...slabLift, horizontal, vertical, travel, coupling: 'good' };
           // Between 75 cm and 30 in the two forms put the hands on different sides of Table 5.

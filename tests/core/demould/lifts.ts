@@ -5,19 +5,18 @@ import type {
   Form,
   Lift,
 } from '../../../src/core/demould/lifting-equation/lift.ts';
-
-export const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../arbitrary.ts';
 
 export const forms = fc.constantFrom<Form>('metric', 'us');
 
 const durations = fc.constantFrom<Duration>('short', 'moderate', 'long');
 
 export const lifts: fc.Arbitrary<Lift> = fc.record({
-  horizontal: double(0.1, 0.7),
-  vertical: double(0, 1.8),
-  travel: double(0, 1.8),
-  asymmetry: double(0, Math.PI),
-  perMinute: double(0, 16),
+  horizontal: between(0.1, 0.7),
+  vertical: between(0, 1.8),
+  travel: between(0, 1.8),
+  asymmetry: between(0, Math.PI),
+  perMinute: between(0, 16),
   duration: durations,
   coupling: fc.constantFrom<Coupling>('good', 'fair', 'poor'),
 });

@@ -3,16 +3,16 @@ import { describe, expect, test } from 'vitest';
 import { strengthAfterBars } from '../../../src/core/demould/strength-after-bars.ts';
 import { stripWindow } from '../../../src/core/demould/strip-window.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { between } from '../arbitrary.ts';
 
 const DAY = 86_400;
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const tested = { low: 1e5, high: 1.1e5 };
 const steady = { slow: 1, fast: 1, time: 0, age: 0 };
 const base = { tested, testedAt: DAY, ageing: steady, coefficients: [0.38, 0.2] } as const;
 
 /** Time and pace of a part, its age known at a time or not. */
 const ageings = fc
-  .record({ slow: double(0.1, 1), wide: double(1, 4), time: double(0, 5), share: double(0, 1) })
+  .record({ slow: between(0.1, 1), wide: between(1, 4), time: between(0, 5), share: between(0, 1) })
   .map(({ slow, wide, time, share }) => {
     const fast = slow * wide;
     const age = time * DAY * (slow + (fast - slow) * share);
@@ -62,7 +62,7 @@ describe('after bars were broken', () => {
 
   test('neither end ever falls, and the low never passes the high', () => {
     fc.assert(
-      fc.property(ageings, double(0.5, 5), double(0, 8), double(0, 3), (ageing, at, t, more) => {
+      fc.property(ageings, between(0.5, 5), between(0, 8), between(0, 3), (ageing, at, t, more) => {
         const of = { ...base, ageing, testedAt: at * DAY };
         const then = strengthAfterBars({ ...of, elapsed: t * DAY });
         const later = strengthAfterBars({ ...of, elapsed: (t + more) * DAY });
@@ -75,7 +75,7 @@ describe('after bars were broken', () => {
 
   test('an unknown cement is never surer than one of those it may be', () => {
     fc.assert(
-      fc.property(ageings, double(0.5, 5), double(0, 8), double(0, 1), (ageing, at, t, part) => {
+      fc.property(ageings, between(0.5, 5), between(0, 8), between(0, 1), (ageing, at, t, part) => {
         const of = { ...base, ageing, testedAt: at * DAY, elapsed: t * DAY };
         const unknown = strengthAfterBars(of);
         for (const s of [0.38, 0.25, 0.2, 0.2 + 0.18 * part]) {
@@ -91,10 +91,10 @@ describe('after bars were broken', () => {
     fc.assert(
       fc.property(
         ageings,
-        double(0.5, 5),
-        double(0, 8),
-        double(0.2, 1),
-        double(1, 3),
+        between(0.5, 5),
+        between(0, 8),
+        between(0.2, 1),
+        between(1, 3),
         (ageing, at, t, colder, warmer) => {
           const of = { ...base, testedAt: at * DAY, elapsed: t * DAY };
           const wide = { ...ageing, slow: ageing.slow * colder, fast: ageing.fast * warmer };
@@ -109,7 +109,7 @@ describe('after bars were broken', () => {
 
   test('bars too weak push the window past the test, bars to spare bring it before', () => {
     fc.assert(
-      fc.property(double(1.05, 1.6), (short) => {
+      fc.property(between(1.05, 1.6), (short) => {
         const window = (strength: number) =>
           stripWindow({
             stress: { low: 1e5, high: 1e5 },

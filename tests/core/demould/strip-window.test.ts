@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { grownBand, strengthShare } from '../../../src/core/curing/strength-growth.ts';
 import { EARLIEST_ADJUSTED_AGE, stripWindow } from '../../../src/core/demould/strip-window.ts';
 import { DomainError } from '../../../src/core/domain-error.ts';
+import { between } from '../arbitrary.ts';
 
 const DAY = 86400;
 const coefficients = [0.38, 0.2] as const;
@@ -16,7 +17,6 @@ const grown = (known: { low: number; high: number }, pace = { slow: 0.7, fast: 1
   };
 };
 const base = { within: 28 * DAY };
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('the strip window', () => {
   test('at each end the stress is the allowed share of the strength there', () => {
@@ -32,10 +32,10 @@ describe('the strip window', () => {
   test('the earlier end never comes after the later; more stress never brings either forward', () => {
     fc.assert(
       fc.property(
-        double(1e3, 1e5),
-        double(1, 2),
-        double(1.5e5, 6e5),
-        double(1, 2),
+        between(1e3, 1e5),
+        between(1, 2),
+        between(1.5e5, 6e5),
+        between(1, 2),
         (s, w, f, v) => {
           const stress = { low: s, high: s * w };
           const strength28 = { low: f, high: f * v };

@@ -14,9 +14,9 @@ import {
   pointUncertainty,
   traverseUncertainty,
 } from '../../../src/core/finished/chords.ts';
+import { between } from '../arbitrary.ts';
 
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const chords = fc.array(double(1e-5, 2e-3), { minLength: 1, maxLength: 200 });
+const chords = fc.array(between(1e-5, 2e-3), { minLength: 1, maxLength: 200 });
 
 /** A small generator of numbers in 0–1 with a fixed seed. */
 function seeded(seed: number): () => number {
@@ -31,8 +31,8 @@ describe('counting along a line', () => {
   test('air, frequency and chord hang together, and finer voids lie closer', () => {
     fc.assert(
       fc.property(
-        double(0.02, 0.8),
-        double(0, 1),
+        between(0.02, 0.8),
+        between(0, 1),
         fc.integer({ min: 10, max: 5000 }),
         (air, share, voids) => {
           const line = { traverse: 1, air, paste: share * (1 - air), voids };
@@ -48,7 +48,7 @@ describe('counting along a line', () => {
 
   test('the branch follows paste over air', () => {
     fc.assert(
-      fc.property(double(0.02, 0.5), double(0.1, 1), (air, share) => {
+      fc.property(between(0.02, 0.5), between(0.1, 1), (air, share) => {
         const found = linearTraverse({ traverse: 1, air, paste: share * (1 - air), voids: 100 });
         expect(found.branch).toBe(
           found.pasteAirRatio <= SPACING_BRANCH ? 'thin-walls' : 'far-voids',
@@ -96,7 +96,7 @@ describe('counting along a line', () => {
 describe('chords', () => {
   test('every chord falls in one bin, and the shares of length sum to one', () => {
     fc.assert(
-      fc.property(chords, double(5e-5, 1e-3), (list, width) => {
+      fc.property(chords, between(5e-5, 1e-3), (list, width) => {
         const bins = chordHistogram(list, width);
         expect(bins.reduce((n, bin) => n + bin.count, 0)).toBe(list.length);
         expect(bins.reduce((s, bin) => s + bin.share, 0)).toBeCloseTo(1, 9);

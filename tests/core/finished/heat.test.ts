@@ -15,16 +15,16 @@ import {
   transmittance,
 } from '../../../src/core/finished/thermal-resistance.ts';
 import { valoreConductivity } from '../../../src/core/finished/valore.ts';
+import { between } from '../arbitrary.ts';
 
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const layer = fc.record({ thickness: double(0, 1), conductivity: double(0.03, 2) });
+const layer = fc.record({ thickness: between(0, 1), conductivity: between(0.03, 2) });
 
 describe('thermal resistance', () => {
   test('of layers adds up, in any order', () => {
     fc.assert(
       fc.property(
         fc.array(layer, { minLength: 1, maxLength: 6 }),
-        double(0.05, 0.3),
+        between(0.05, 0.3),
         (layers, surfaces) => {
           const whole = transmittance({ layers, surfaces });
           const sum = layers.reduce((r, l) => r + layerResistance(l), surfaces);
@@ -41,7 +41,7 @@ describe('thermal resistance', () => {
 
   test('one layer cut in two resists the same', () => {
     fc.assert(
-      fc.property(layer, double(0, 1), ({ thickness, conductivity }, cut) => {
+      fc.property(layer, between(0, 1), ({ thickness, conductivity }, cut) => {
         const parts = [cut * thickness, (1 - cut) * thickness].map((t) =>
           layerResistance({ thickness: t, conductivity }),
         );
@@ -53,9 +53,9 @@ describe('thermal resistance', () => {
   test('the thickness for an R has that R, and weighs thickness times density', () => {
     fc.assert(
       fc.property(
-        double(0, 8),
-        double(0.05, 1),
-        double(300, 1600),
+        between(0, 8),
+        between(0.05, 1),
+        between(300, 1600),
         (resistance, conductivity, density) => {
           const { thickness, massPerArea } = thicknessForResistance({
             resistance,
@@ -79,9 +79,9 @@ describe('conductivity', () => {
   test('rises with density and moisture, and both forms agree', () => {
     fc.assert(
       fc.property(
-        double(320, 1900),
-        double(0, 20),
-        double(0, 0.06),
+        between(320, 1900),
+        between(0, 20),
+        between(0, 0.06),
         (dryDensity, more, moisture) => {
           const { conductivity } = valoreConductivity({ dryDensity });
           expect(

@@ -8,19 +8,19 @@ import {
   densityByGain,
   densityByHanging,
 } from '../../../src/core/finished/piece-density.ts';
+import { between } from '../arbitrary.ts';
 import { expectLimits } from '../refuses.ts';
 
 const reading = (value: number, uncertainty = 0) => ({ value, uncertainty });
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const baths = { waterDensity: 998, filmDensity: 920 };
 
 describe('the density of a piece', () => {
   test('in water both ways find the piece that was put in, floating or not', () => {
     fc.assert(
       fc.property(
-        double(300, 1800),
-        double(1e-4, 5e-3),
-        double(0.001, 0.01),
+        between(300, 1800),
+        between(1e-4, 5e-3),
+        between(0.001, 0.01),
         (density, volume, film) => {
           const mass = density * volume;
           const displaced = 998 * (volume + film / 920);

@@ -10,15 +10,15 @@ import {
   POWERS_BENTZ,
   powersVolumes,
 } from '../../../src/core/finished/powers.ts';
+import { between } from '../arbitrary.ts';
 
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const any = fc.record({
-  waterCement: double(0.3, 1),
-  air: double(0, 0.8),
-  inert: double(0, 0.19),
+  waterCement: between(0.3, 1),
+  air: between(0, 0.8),
+  inert: between(0, 0.19),
   reaction: fc.constantFrom(POWERS_2001, POWERS_BENTZ),
   curing: fc.constantFrom<CuringWater>('sealed', 'saturated'),
-  waterDensity: double(990, 1000),
+  waterDensity: between(990, 1000),
 });
 
 const parts = [
@@ -34,7 +34,7 @@ const parts = [
 describe('Powers’ volumes', () => {
   test('sum to one and none is negative, at every degree there is water for', () => {
     fc.assert(
-      fc.property(any, double(0, 1), (of, share) => {
+      fc.property(any, between(0, 1), (of, share) => {
         const degree = share * greatestDegree(of);
         const volumes = powersVolumes({ ...of, degree });
         expect(parts.reduce((sum, part) => sum + volumes[part], 0)).toBeCloseTo(1, 10);
@@ -45,7 +45,7 @@ describe('Powers’ volumes', () => {
 
   test('gel grows and water goes as the cement reacts; the air stays', () => {
     fc.assert(
-      fc.property(any, double(0, 0.4), double(0.01, 0.2), (of, degree, more) => {
+      fc.property(any, between(0, 0.4), between(0.01, 0.2), (of, degree, more) => {
         const [young, old] = [degree, degree + more].map((a) =>
           powersVolumes({ ...of, degree: a }),
         );
@@ -119,10 +119,10 @@ describe('gel–space ratio', () => {
   test('falls with water and air, rises with reaction', () => {
     fc.assert(
       fc.property(
-        double(0.4, 1),
-        double(0.1, 0.8),
-        double(0, 4),
-        double(0.01, 0.2),
+        between(0.4, 1),
+        between(0.1, 0.8),
+        between(0, 4),
+        between(0.01, 0.2),
         (waterCement, degree, airPerCement, more) => {
           const x = gelSpaceRatio({ waterCement, degree, airPerCement });
           expect(

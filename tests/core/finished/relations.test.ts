@@ -17,8 +17,7 @@ import {
 import { rangesAt } from '../../../src/core/finished/published-range.ts';
 import { DRYING_SHRINKAGE } from '../../../src/core/finished/shrinkage.ts';
 import { between } from '../../../src/core/finished/strength-relations/relation.ts';
-
-const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between as double } from '../arbitrary.ts';
 
 test('every modulus rises with what it is taken from', () => {
   fc.assert(

@@ -7,8 +7,7 @@ import {
 } from '../../../src/core/finished/strength-band.ts';
 import { WONG_2026 } from '../../../src/core/finished/strength-relations/measured.ts';
 import { MOST_OF_ALL } from '../../../src/core/finished/strength-relations/relation.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../arbitrary.ts';
 
 describe('each relation', () => {
   test.each(STRENGTH_RELATIONS)(

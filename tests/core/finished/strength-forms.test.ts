@@ -6,8 +6,7 @@ import {
   hoff1972,
   kearsleyWainwright2002,
 } from '../../../src/core/finished/strength-forms.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../arbitrary.ts';
 
 test('Hoff: denser is stronger, wetter is weaker, and the two fits stay in order', () => {
   fc.assert(

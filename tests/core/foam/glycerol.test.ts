@@ -10,10 +10,10 @@ import {
 import { glycerolFreezing } from '../../../src/core/foam/glycerol-freezing.ts';
 import { waterSurfaceTension } from '../../../src/core/water/surface-tension.ts';
 import { waterViscosity } from '../../../src/core/water/viscosity.ts';
+import { between } from '../arbitrary.ts';
 
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const share = real(0, 1);
-const warmth = real(273.15, 313.15);
+const share = between(0, 1);
+const warmth = between(273.15, 313.15);
 
 describe('glycerol in water', () => {
   test('more of it is thicker, warmth thins it', () => {
@@ -45,7 +45,7 @@ describe('glycerol in water', () => {
 
   test('mixing draws the volumes together, by 1.3 % at the most', () => {
     fc.assert(
-      fc.property(real(0.01, 0.99), real(288.15, 303.15), (glycerol, temperature) => {
+      fc.property(between(0.01, 0.99), between(288.15, 303.15), (glycerol, temperature) => {
         const mixture = { glycerol, temperature };
         const ratio = glycerolDensity(mixture).density / idealMixtureDensity(mixture);
         expect(ratio).toBeGreaterThan(0.997); // the two papers differ by 0.23 % on pure glycerol
@@ -56,7 +56,7 @@ describe('glycerol in water', () => {
 
   test('a share by volume is the smaller, for glycerol is the heavier', () => {
     fc.assert(
-      fc.property(real(0.001, 0.999), warmth, (glycerol, temperature) => {
+      fc.property(between(0.001, 0.999), warmth, (glycerol, temperature) => {
         expect(glycerolByVolume({ glycerol, temperature })).toBeLessThan(glycerol);
       }),
     );
@@ -83,12 +83,12 @@ describe('freezing of glycerol in water', () => {
   test('colder to 70 %, then warmer again', () => {
     const at = (glycerol: number) => glycerolFreezing({ glycerol }).freezing;
     fc.assert(
-      fc.property(real(0, 0.7), real(0, 0.7), (a, b) => {
+      fc.property(between(0, 0.7), between(0, 0.7), (a, b) => {
         expect(at(Math.max(a, b))).toBeLessThanOrEqual(at(Math.min(a, b)));
       }),
     );
     fc.assert(
-      fc.property(real(0.7, 1), real(0.7, 1), (a, b) => {
+      fc.property(between(0.7, 1), between(0.7, 1), (a, b) => {
         expect(at(Math.max(a, b))).toBeGreaterThanOrEqual(at(Math.min(a, b)));
       }),
     );

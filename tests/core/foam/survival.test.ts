@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../src/core/domain-error.ts';
 import { foamSurvival, gasLeftAfter } from '../../../src/core/foam/survival.ts';
+import { between } from '../arbitrary.ts';
 
 const gaslessDensity = 1750;
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** The density of a blend that started at `first` once only `share` of its gas is left. */
 const density = (first: number, share: number) =>
@@ -13,7 +13,7 @@ const density = (first: number, share: number) =>
 describe('does the foam survive the mix', () => {
   test('a steady loss is found again', () => {
     fc.assert(
-      fc.property(real(300, 1200), real(0, 2e-3), (first, rate) => {
+      fc.property(between(300, 1200), between(0, 2e-3), (first, rate) => {
         const readings = [0, 300, 900].map((time) => ({
           time,
           density: density(first, gasLeftAfter({ rate, time })),

@@ -9,8 +9,8 @@ import {
   standingFoam,
 } from '../../../src/core/foam/standing-foam.ts';
 import { timeInHand } from '../../../src/core/foam/time-in-hand.ts';
+import { between } from '../arbitrary.ts';
 
-const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const dose = fc.constantFrom<Dose>('whole', 'volume', 'mass');
 /** The demo's slab batch in round figures: 4.9 L of base mix, 12 L of foam at 80 kg/m³. */
 const slab: FoamInHand = {
@@ -26,7 +26,7 @@ const drainage = { halfTime: 900, exponent: 1.3 };
 describe('a foam that stands', () => {
   test('foam and drained liquid weigh and measure what the fresh foam did', () => {
     fc.assert(
-      fc.property(real(20, 300), real(0, 1), (foamDensity, share) => {
+      fc.property(between(20, 300), between(0, 1), (foamDensity, share) => {
         const { drained, volume, density } = standingFoam({
           foamDensity,
           solutionDensity: 1002,
@@ -41,7 +41,7 @@ describe('a foam that stands', () => {
 
   test('nothing is lost between bucket and mix', () => {
     fc.assert(
-      fc.property(real(0, 1), (share) => {
+      fc.property(between(0, 1), (share) => {
         const { liquidStays, liquidLeft } = blendAfterStanding({ ...slab, share });
         const mass = slab.baseMass + slab.foamDensity * slab.foamVolume - liquidLeft;
         const volume = slab.baseMass / slab.baseDensity + slab.foamVolume - liquidLeft / 1002;
@@ -52,7 +52,7 @@ describe('a foam that stands', () => {
 
   test('stirred back in, drained liquid changes nothing', () => {
     fc.assert(
-      fc.property(dose, real(0, 0.99), (kind, share) => {
+      fc.property(dose, between(0, 0.99), (kind, share) => {
         const fresh = blendAfterStanding({ ...slab, dose: kind, share: 0 });
         const stood = blendAfterStanding({ ...slab, dose: kind, share });
         expect(stood.liquidGoesIn).toBe(fresh.liquidGoesIn);
@@ -64,7 +64,7 @@ describe('a foam that stands', () => {
 
   test('left behind, it makes the batch lighter: least whole, more by volume, most by mass', () => {
     fc.assert(
-      fc.property(real(0.02, 0.9), (share) => {
+      fc.property(between(0.02, 0.9), (share) => {
         const at = (kind: Dose) => blendAfterStanding({ ...slab, dose: kind, share }).liquidStays;
         const planned = blendAfterStanding({ ...slab, share: 0 }).liquidStays;
         expect(at('whole')).toBeLessThan(planned);
@@ -87,7 +87,7 @@ describe('a foam that stands', () => {
 describe('time in hand', () => {
   test('at the latest moment the density is at the tolerance, before it within, after it beyond', () => {
     fc.assert(
-      fc.property(dose, real(2, 20), real(0.98, 1), (kind, tolerance, gasLeft) => {
+      fc.property(dose, between(2, 20), between(0.98, 1), (kind, tolerance, gasLeft) => {
         const hand = { ...slab, dose: kind, gasLeft, drainage, tolerance };
         const { latest, planned } = timeInHand({ ...hand, wait: 0 });
         if (latest === undefined || latest === Number.POSITIVE_INFINITY) return;

@@ -4,8 +4,7 @@ import { absoluteVolume, lastPart } from '../../../src/core/mix/absolute-volume.
 import { waterCementRatio } from '../../../src/core/mix/base-mix.ts';
 import { dundeeRule } from '../../../src/core/mix/dundee.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../arbitrary.ts';
 
 describe('absolute volume', () => {
   test('the last part fills what the others and the air leave', () => {

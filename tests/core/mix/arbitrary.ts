@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { baseMix } from '../../../src/core/mix/base-mix.ts';
 import type { ProportionInput } from '../../../src/core/mix/proportion.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../arbitrary.ts';
 
 /** Recipes of ordinary materials whose wet density lies between the foam and the base mix. */
 export const feasible: fc.Arbitrary<ProportionInput & { target: { wetDensity: number } }> = fc

@@ -5,8 +5,7 @@ import { baseMix } from '../../../src/core/mix/base-mix.ts';
 import { batchCost } from '../../../src/core/mix/cost.ts';
 import { pigmentMass } from '../../../src/core/mix/pigment.ts';
 import { pooled } from '../../../src/core/mix/several-buckets.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../arbitrary.ts';
 
 describe('checking the base mix', () => {
   test('finds the w/c a base mix of any recipe was made with, air or none', () => {

@@ -6,9 +6,8 @@ import { binderDensity } from '../../../src/core/mix/binder.ts';
 import { FIBRES, fibreMass, fibreShare } from '../../../src/core/mix/fibres.ts';
 import { dampAggregate } from '../../../src/core/mix/moisture.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
+import { between } from '../arbitrary.ts';
 import { expectLimits } from '../refuses.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 const plain: DesignInput = {
   volume: 0.10512,

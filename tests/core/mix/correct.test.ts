@@ -4,9 +4,8 @@ import { DomainError } from '../../../src/core/domain-error.ts';
 import { type CorrectionInput, correctMix } from '../../../src/core/mix/correct.ts';
 import { correctionTable } from '../../../src/core/mix/correction-table.ts';
 import { proportion } from '../../../src/core/mix/proportion.ts';
+import { between } from '../arbitrary.ts';
 import { feasible } from './arbitrary.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 const mix: fc.Arbitrary<CorrectionInput> = fc
   .record({

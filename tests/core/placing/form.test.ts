@@ -14,8 +14,7 @@ import {
   tieLoads,
   upperHalfLift,
 } from '../../../src/core/placing/pressure.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../arbitrary.ts';
 
 describe('pressure of the mix', () => {
   test('the push and its height are what slices of the side add up to', () => {

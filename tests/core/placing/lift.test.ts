@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { SEA_LEVEL_PRESSURE } from '../../../src/core/air/moist.ts';
 import { deepestLift, liftProfile } from '../../../src/core/placing/lift.ts';
 import { STANDARD_GRAVITY } from '../../../src/core/quantity/constants.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from '../arbitrary.ts';
 
 /** dp/dz = ρ(p) g by the classical fourth-order method, as a way of its own to the same figure. */
 function marched(density: number, gas: number, depth: number) {

@@ -4,6 +4,7 @@ import { answer } from '../../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../../src/islands/engine/read.ts';
 import { speaker } from '../../../src/islands/engine/say.ts';
 import { type AnyWorksheet, benchKey, type Judgement } from '../../../src/islands/worksheet.ts';
+import { mustAnswer } from '../must-answer.ts';
 
 /** What is typed, by field, a ± behind its number (`24 MPa ± 0`); a list of rows by its cells. What is left out is the example's. */
 type Typed = Readonly<Record<string, string | readonly Readonly<Record<string, string>>[]>>;
@@ -34,7 +35,7 @@ function judged(sheet: AnyWorksheet, given: Typed): Judgement {
     }),
   ) as Entries;
   const outcome = answer(sheet, readWorksheet(sheet, entries, {}, metric), metric);
-  if (!outcome.ok) throw new Error(outcome.problems.map(({ say }) => say).join(' '));
+  mustAnswer(outcome);
   return outcome.judgement;
 }
 
