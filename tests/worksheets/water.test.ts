@@ -97,6 +97,12 @@ describe('brine', () => {
     );
   });
 
+  test.each([soda, boilWater])('is known to $id by its salt, whatever its hardness', (sheet) => {
+    const at = (chloride: string) => ({ 'water.others': 'report', 'water.chloride': chloride });
+    expect(refusal(sheet, at('19000'))).toMatch(/^19\s000\smg\/L is brine or sea water/);
+    expect(answered(sheet, at('5000')).ok).toBe(true);
+  });
+
   test('is no soft water to blend in', () => {
     expect(refusal(blend, { 'water.soft': '3000' })).toContain('sea water');
   });

@@ -13,7 +13,7 @@ import { cubicMetre } from '../shared/cubic-metre.ts';
 import { DryingChart } from '../shared/DryingChart.tsx';
 import { foamShare } from '../shared/foam-share.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
-import { partThickness } from '../shared/part-fields.ts';
+import { partThickness, wetDensity } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
 /** Water that cement binds for good, kg/kg: the fifth that stays in the oven. */
@@ -45,14 +45,7 @@ export default worksheet({
       options: { one: 'One face', two: 'Two faces' },
       example: 'two',
     }),
-    wet: number('density', {
-      label: 'Wet density',
-      example: '600 kg/m3',
-      min: '100 kg/m3',
-      max: '2400 kg/m3',
-      takes: 'mix.planned',
-      bench: 'part.wetDensity',
-    }),
+    wet: wetDensity,
     waterCement,
     foamDensity: foamDensityField,
     sandCement: { ...sandCement, folded: true },

@@ -3,7 +3,7 @@ import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { DAYS, PERCENT } from '../shared/amounts.ts';
 import { castAt, temperature, temperatureFields } from '../shared/curing-fields.ts';
 import { foamShare } from '../shared/foam-share.ts';
-import { partThickness } from '../shared/part-fields.ts';
+import { partThickness, wetDensity } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 
 const oxide = (label: string, example: string) =>
@@ -42,17 +42,8 @@ export const heatFields = {
     label: 'Thickness, the thin way through, or diameter',
     help: 'Of a hollow part, its wall, as a slab. The example is the demo’s mix cast as one block rather than as slabs.',
     example: '300 mm',
-    min: '10 mm',
-    max: '3 m',
   },
-  wet: number('density', {
-    label: 'Wet density',
-    example: '600 kg/m3',
-    min: '100 kg/m3',
-    max: '2400 kg/m3',
-    takes: 'mix.planned',
-    bench: 'part.wetDensity',
-  }),
+  wet: wetDensity,
   mixAt: temperature('Temperature of the mix', '20.1 °C', {
     min: '0 °C',
     max: '60 °C',

@@ -11,7 +11,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { DAYS, KPA } from '../shared/amounts.ts';
 import { FEW } from '../shared/bars-doubt.ts';
-import { barAge, dryDensity, wetDensity } from '../shared/part-fields.ts';
+import { barAge, barMean, dryDensity, wetDensity } from '../shared/part-fields.ts';
 import { StrengthChart } from '../shared/StrengthChart.tsx';
 
 /** How each source is called where there is little room. */
@@ -81,16 +81,7 @@ export default worksheet({
       example: 'none',
       follows: { 'part.flexural': 'bars' },
     }),
-    flexural: number('stress', {
-      label: 'Mean strength of the bars in bending',
-      example: '225 kPa',
-      min: '0.1 kPa',
-      max: '50 MPa',
-      units: KPA,
-      takes: 'part.flexural',
-      bench: 'part.barMean',
-      when: { own: ['bars'] },
-    }),
+    flexural: { ...barMean, when: { own: ['bars'] } },
     age: { ...barAge, when: { own: ['bars'] } },
     crushedAge: number('time', {
       label: 'Age of the pieces when crushed',

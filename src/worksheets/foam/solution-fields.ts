@@ -1,6 +1,12 @@
 import { number } from '../../islands/fields.ts';
-import { dilution } from '../shared/dilution.ts';
-import { concentrate, glycerol, lanceLoss, priming, stated } from '../shared/dose-fields.ts';
+import {
+  concentrate,
+  glycerol,
+  lanceLoss,
+  partsWater,
+  priming,
+  stated,
+} from '../shared/dose-fields.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 
 /** What a foaming solution is asked for. */
@@ -14,16 +20,7 @@ export const solutionFields = {
   }),
   foamDensity: foamDensityField,
   dose: stated.dose,
-  partsWater: number('ratio', {
-    label: 'N, parts of water to 1 of concentrate',
-    usual: true,
-    ...dilution,
-    example: '40',
-    min: '1',
-    max: '500',
-    bench: 'foam.partsWater',
-    when: { dose: ['parts-water'] },
-  }),
+  partsWater: { ...partsWater, usual: true },
   oneIn: stated.oneIn,
   percent: stated.percent,
   glycerol,

@@ -3,7 +3,14 @@ import { PERCENT } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
-import { convention, counts, helpedCementDensity, leastLoads } from './recipe-fields.ts';
+import {
+  convention,
+  counts,
+  helpedCementDensity,
+  largestLoad,
+  leastLoads,
+  pigmentShare,
+} from './recipe-fields.ts';
 
 const share = (label: string, example: string, max: string, more: object = {}) =>
   number('ratio', { label, example, min: '0 %', max, units: PERCENT, folded: true, ...more });
@@ -98,14 +105,7 @@ export const batchFields = {
     takes: 'batch.count',
     folded: true,
   }),
-  load: number('volume', {
-    label: 'Largest load the mixer takes',
-    example: '40 L',
-    min: '1 L',
-    max: '10 m3',
-    bench: 'mix.largestLoad',
-    folded: true,
-  }),
+  load: { ...largestLoad, folded: true },
   leastLoads,
   counts,
   foamLives,
@@ -164,7 +164,7 @@ export const batchFields = {
     bench: 'fibre.share',
     when: { fibreKind: Object.keys(FIBRE_NAMES) },
   }),
-  pigment: share('Pigment, of cement and stand-ins', '0 %', '10 %', { bench: 'pigment.share' }),
+  pigment: { ...pigmentShare, example: '0 %', folded: true },
   admixture: share('Liquid admixture, of cement and stand-ins', '0 %', '10 %', {
     help: 'Only one whose sheet says that it goes with foam.',
   }),

@@ -76,7 +76,7 @@ export const correctFields = {
     folded: true,
   }),
   load: weighedLoadFields.load,
-  foamDensity: { ...foamDensityField, label: 'Foam density when it was made', folded: true },
+  foamDensity: { ...foamDensityField, label: 'Foam density when made', folded: true },
   drains: choice({
     label: 'How does it drain?',
     options: { curve: 'Along a fitted curve', line: 'So much a minute', not: 'Leave that out' },

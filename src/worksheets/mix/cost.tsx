@@ -10,8 +10,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { doseOf } from '../foam/dose.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
-import { dilution } from '../shared/dilution.ts';
-import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
+import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/dose-fields.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { mixRefusals } from '../shared/mix-refusals.ts';
 import { RankedBars } from '../shared/RankedBars.tsx';
@@ -121,16 +120,7 @@ export default worksheet({
     soap: { ...otherDose.soap, folded: true },
     content: { ...otherDose.content, folded: true },
     concentrateDensity: otherDose.concentrateDensity,
-    partsWater: number('ratio', {
-      label: 'Concentrate, 1 part to … parts of water',
-      ...dilution,
-      example: '40',
-      min: '1',
-      max: '500',
-      bench: 'foam.partsWater',
-      when: { dose: ['parts-water'] },
-      folded: true,
-    }),
+    partsWater: { ...partsWater, folded: true },
     glycerol: { ...glycerol, folded: true },
     lanceLoss: { ...lanceLoss, folded: true },
     priming: { ...priming, folded: true },

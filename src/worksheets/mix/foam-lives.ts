@@ -7,6 +7,5 @@ import { foamShare } from '../shared/foam-share.ts';
 export const foamLives = {
   ...foamShare,
   learned: learned('foam.survival'),
-  label: 'Foam that lives until it is in the mix, of its gas',
   help: 'More is made for what dies: do not allow for it again.',
 } as const;

@@ -4,6 +4,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DoseBar } from '../shared/DoseBar.tsx';
 import { pigmentDoubt } from './pigment-doubt.ts';
+import { pigmentShare } from './recipe-fields.ts';
 
 const percent = (share: number) => share * 100;
 
@@ -20,14 +21,7 @@ export default worksheet({
       max: '10 t',
       takes: 'mix.loadCement',
     }),
-    share: number('ratio', {
-      label: 'Pigment, of their mass',
-      example: '3 %',
-      min: '0 %',
-      max: '20 %',
-      units: PERCENT,
-      bench: 'pigment.share',
-    }),
+    share: pigmentShare,
     own: number('ratio', {
       label: 'The pigment’s own maximum',
       help: 'From its sheet; of a blend, the lowest of its parts.',

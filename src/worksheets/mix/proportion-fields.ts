@@ -1,10 +1,9 @@
 import { choice, number } from '../../islands/fields.ts';
-import { dilution } from '../shared/dilution.ts';
-import { glycerol, lanceLoss, otherDose, priming } from '../shared/dose-fields.ts';
+import { glycerol, lanceLoss, otherDose, partsWater, priming } from '../shared/dose-fields.ts';
 import { FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
-import { cementDensity, convention, counts, leastLoads } from './recipe-fields.ts';
+import { cementDensity, convention, counts, largestLoad, leastLoads } from './recipe-fields.ts';
 
 export const proportionFields = {
   volume: number('volume', {
@@ -40,29 +39,12 @@ export const proportionFields = {
   cementDensity,
   foamDensity: foamDensityField,
   ...otherDose,
-  partsWater: number('ratio', {
-    label: 'Concentrate, 1 part to … parts of water',
-    usual: true,
-    help: 'By volume: 40 for 1 : 40.',
-    ...dilution,
-    example: '40',
-    min: '1',
-    max: '500',
-    bench: 'foam.partsWater',
-    when: { dose: ['parts-water'] },
-  }),
+  partsWater: { ...partsWater, usual: true, help: 'By volume: 40 for 1 : 40.' },
   glycerol,
   foamLives,
   lanceLoss: { ...lanceLoss, folded: true },
   priming: { ...priming, folded: true },
-  load: number('volume', {
-    label: 'Largest load the mixer takes',
-    help: 'Of foamed mix, with room for the paddle.',
-    example: '40 L',
-    min: '1 L',
-    max: '10 m3',
-    bench: 'mix.largestLoad',
-  }),
+  load: { ...largestLoad, help: 'Of foamed mix, with room for the paddle.' },
   leastLoads,
   bucket: number('volume', {
     label: 'Bucket the foam is measured in',

@@ -4,6 +4,7 @@ import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { choice, number } from '../../islands/fields.ts';
+import { PERCENT } from '../shared/amounts.ts';
 import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { waterCement } from '../shared/recipe.ts';
 
@@ -30,6 +31,15 @@ export const counts = choice({
   example: 'base',
   bench: 'proportion.counts',
   folded: true,
+});
+
+export const pigmentShare = number('ratio', {
+  label: 'Pigment, of cement and stand-ins',
+  example: '3 %',
+  min: '0 %',
+  max: '20 %',
+  units: PERCENT,
+  bench: 'pigment.share',
 });
 
 /** The part of that ratio which is no water of the base mix, where it counts all water. */
@@ -91,6 +101,14 @@ export const sandTakenAsDry = ({ sandCement: sand }: { readonly sandCement: numb
         'The sand is counted as dry. Surface-dry grains still hold water, often about 1\u00a0% of the sand (common practice, no source): the oven-dry density comes out lower by that much of the sand in it.',
       ]
     : [];
+
+export const largestLoad = number('volume', {
+  label: 'Largest load the mixer takes',
+  example: '40 L',
+  min: '1 L',
+  max: '10 m3',
+  bench: 'mix.largestLoad',
+});
 
 /** More loads than the mixer asks for, so that each fills whole pieces. */
 export const leastLoads = number('count', {

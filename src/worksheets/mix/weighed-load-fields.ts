@@ -2,7 +2,7 @@ import { number } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField, sandCement } from '../shared/recipe.ts';
-import { baseRatioFields, weighingBucket } from './recipe-fields.ts';
+import { baseRatioFields, largestLoad, weighingBucket } from './recipe-fields.ts';
 
 export const weighedLoadFields = {
   full: number('mass', {
@@ -43,7 +43,9 @@ export const weighedLoadFields = {
   cement: number('mass', {
     label: 'Cement in the load',
     example: '13.57 kg',
-    min: '0.01 kg',
+    min: '0 kg',
+    aboveMin: true,
+    max: '10 t',
     takes: 'mix.loadCement',
     folded: true,
   }),
@@ -51,6 +53,7 @@ export const weighedLoadFields = {
     label: 'All water in the load, the foam’s too',
     example: '7.45 kg',
     min: '0 kg',
+    max: '10 t',
     takes: 'mix.loadWater',
     folded: true,
   }),
@@ -65,14 +68,7 @@ export const weighedLoadFields = {
     units: PERCENT,
     folded: true,
   }),
-  load: number('volume', {
-    label: 'Most the mixer takes',
-    example: '40 L',
-    min: '1 L',
-    max: '10 m3',
-    bench: 'mix.largestLoad',
-    folded: true,
-  }),
+  load: { ...largestLoad, folded: true },
   made: number('count', {
     label: 'Corrections made so far',
     example: '0',

@@ -3,7 +3,7 @@ import { dayClock, type Remedy } from '../../core/placing/clock.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
-import { leastLoads } from '../mix/recipe-fields.ts';
+import { largestLoad, leastLoads } from '../mix/recipe-fields.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { ClockChart } from '../shared/ClockChart.tsx';
 
@@ -41,13 +41,7 @@ export default worksheet({
       max: '100 m3',
       ...BATCH_VOLUME,
     }),
-    load: number('volume', {
-      label: 'Largest load the mixer takes',
-      example: '40 L',
-      min: '1 L',
-      max: '10 m3',
-      bench: 'mix.largestLoad',
-    }),
+    load: largestLoad,
     leastLoads,
     latest: minutes('The foam lasts', '10.6 min', {
       help: 'From the lance until it must be in the mix.',

@@ -32,7 +32,7 @@ export default worksheet({
       label: 'Volume of the vessel',
       example: '24 L',
       min: '0.1 L',
-      max: '2000 L',
+      max: '10 m3',
       bench: 'air.receiver',
     }),
     gauge: number('pressure', {

@@ -1,5 +1,7 @@
 import { choice, number } from '../../islands/fields.ts';
 import { PERCENT } from './amounts.ts';
+import { dilution } from './dilution.ts';
+import { whichSoap } from './which-soap.ts';
 
 const small = { metric: 'g/cm3', us: 'g/cm3' } as const;
 
@@ -8,14 +10,6 @@ const DILUTION_NAMES = {
   'one-in': '1 part in N parts of solution (1 in N)',
   'percent-volume': 'Percent of the solution, by volume',
   'percent-mass': 'Percent of the solution, by mass',
-} as const;
-
-const SOAP_NAMES = {
-  sodiumOleate: 'Sodium oleate (olive-oil soap, mostly)',
-  sodiumLaurate: 'Sodium laurate (coconut-oil soap, mostly)',
-  sodiumPalmitate: 'Sodium palmitate (palm-oil soap, mostly)',
-  sodiumStearate: 'Sodium stearate (tallow soap, in part)',
-  potassiumOleate: 'Potassium oleate (soft soap, mostly)',
 } as const;
 
 /** What every sheet that works out the foaming solution asks alike. */
@@ -51,7 +45,18 @@ export const priming = number('volume', {
   bench: 'foam.priming',
 });
 
-/** How much concentrate, as its label or recipe says it; “1 : N” is asked for by each sheet in its own words. */
+/** “1 : N”: the dose of a label that gives it so, or as each sheet asks for it. */
+export const partsWater = number('ratio', {
+  label: 'N, parts of water to 1 of concentrate',
+  ...dilution,
+  example: '40',
+  min: '1',
+  max: '500',
+  bench: 'foam.partsWater',
+  when: { dose: ['parts-water'] },
+});
+
+/** How much concentrate, as its label or recipe says it otherwise. */
 export const stated = {
   dose: choice({
     label: 'How the label gives the dose',
@@ -91,17 +96,11 @@ export const concentrate = {
     help: 'Of the water you make foam with, which had better be the soft one.',
     example: '311.4 mg/L CaCO3',
     min: '0 mg/L CaCO3',
-    max: '5000 mg/L CaCO3',
+    max: '15000 mg/L CaCO3',
     takes: 'water.hardness',
     when: { kind: ['soap'] },
   }),
-  soap: choice({
-    label: 'Which soap',
-    options: SOAP_NAMES,
-    example: 'sodiumOleate',
-    bench: 'foam.soap',
-    when: { kind: ['soap'] },
-  }),
+  soap: whichSoap,
   content: number('ratio', {
     label: 'Dry soap in the concentrate, by mass',
     help: 'Its sheet says; a bar is about 70 to 80\u00a0% soap, liquid soap far less (common practice, no source).',

@@ -3,7 +3,7 @@ import { PERCENT } from './amounts.ts';
 
 /** How much of the foam's gas the batch was planned to keep. */
 export const foamShare = number('ratio', {
-  label: 'Foam that the plan takes to live, of its gas',
+  label: 'Foam that lives until it is in the mix, of its gas',
   usual: true,
   help: 'As in the batch: its foam was made for that.',
   example: '100 %',

@@ -35,7 +35,7 @@ export const partThickness = number('length', {
   help: 'The thin way through; of a hollow part, its wall.',
   example: '60 mm',
   min: '5 mm',
-  max: '2 m',
+  max: '3 m',
   takes: 'piece.thickness',
   bench: 'part.thickness',
   asks: {

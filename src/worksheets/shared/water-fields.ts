@@ -7,6 +7,7 @@ import * as MOLAR_MASS from '../../core/water/molar-masses.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { ALKALINITY, PERCENT } from './amounts.ts';
+import { demandNotSalty, salty } from './brine.ts';
 import { atMost } from './spelt.ts';
 import { calcium, magnesium } from './two-ions.ts';
 
@@ -35,8 +36,9 @@ export const softHardness = number('hardness', {
   bench: 'water.soft',
 });
 
+/** Sea water holds some 20 g/L of chloride: it is told what it is, not that its number is too large. */
 const ion = (label: string, example: string) =>
-  ({ label, example, min: '0 mg/L', max: '5000 mg/L' }) as const;
+  ({ label, example, min: '0 mg/L', max: '50000 mg/L' }) as const;
 const other = {
   optional: true,
   folded: true,
@@ -58,8 +60,8 @@ export const readAlkalinity = { ...alkalinity, plusMinus: '5 mg/L CaCO3' } as co
 export const pH = number('count', {
   label: 'pH',
   example: '7.4',
-  min: '2',
-  max: '12.5',
+  min: '0',
+  max: '14',
   bench: 'water.pH',
 });
 /** With the ± of a meter, where it is carried through. */
@@ -104,6 +106,14 @@ export const otherIons = {
     bench: 'water.nitrate',
   }),
 } as const;
+
+export const dissolved = number('concentration', {
+  label: 'Total dissolved solids',
+  example: '400 mg/L',
+  min: '0 mg/L',
+  max: '500000 mg/L',
+  bench: 'water.dissolved',
+});
 
 /** Calcium and magnesium, or the total and a guess at their shares. */
 export const hardnessParts = {
@@ -177,15 +187,9 @@ export function waterOf(
   const { temperature, pH } = v;
   const { sodium, potassium, sulfate, chloride, nitrate } = theOthers(v);
   const ions = twoIons(v);
-  const report = {
-    temperature,
-    ...ions,
-    sodium,
-    potassium,
-    sulfate,
-    chloride,
-    nitrate,
-  };
+  const others = { sodium, potassium, sulfate, chloride, nitrate };
+  demandNotSalty(others);
+  const report = { temperature, ...ions, ...others };
   const perVolume = waterPerVolume({ temperature });
   const alkalinity = (2 * v.alkalinity) / perVolume;
   return atBenchPressure(
@@ -222,6 +226,7 @@ export const WATER_REFUSALS = {
   'carbon-below-dissolved-gas': () =>
     'The CO₂ dissolved at this pressure would be more than all the carbon given. Check both.',
   fizzing: fizzing('the pH and the alkalinity'),
+  salty,
   'too-concentrated': () =>
     'This is a brine. The activity model ends long before it: check for a slip of the decimal point, or of mg for g.',
 } as const;

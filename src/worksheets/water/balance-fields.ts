@@ -3,6 +3,7 @@ import type { Pair } from '../../core/water/carbonate/speciate.ts';
 import type { Speciation, SpeciesName } from '../../core/water/carbonate/speciation.ts';
 import { choice, number } from '../../islands/fields.ts';
 import {
+  dissolved,
   hardnessParts,
   otherIons,
   others,
@@ -72,18 +73,7 @@ export const balanceFields = {
   temperature: waterTemperature,
   others,
   ...otherIons,
-  // Sea water is answered, with a note that it is too salty.
-  sodium: { ...otherIons.sodium, max: '30000 mg/L' },
-  chloride: { ...otherIons.chloride, max: '30000 mg/L' },
-  dissolved: number('concentration', {
-    label: 'Total dissolved solids',
-    help: 'Wanted by the field formula only.',
-    example: '400 mg/L',
-    min: '1 mg/L',
-    max: '50000 mg/L',
-    folded: true,
-    bench: 'water.dissolved',
-  }),
+  dissolved: { ...dissolved, help: 'Wanted by the field formula only.', folded: true },
   activity: choice({
     label: 'Activities by',
     options: { 'extended-debye-hueckel': 'extended Debye–Hückel', davies: 'Davies' },

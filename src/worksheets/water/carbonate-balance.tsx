@@ -56,7 +56,7 @@ export default worksheet({
       saturationPH: lazy(() => saturationPH(water)),
       potential: lazy(() => precipitationPotential(water)),
       field:
-        calcium > 0 && alkali > 0 && water.pH >= 0 && water.pH <= 14
+        calcium > 0 && alkali > 0 && v.dissolved > 0 && water.pH >= 0 && water.pH <= 14
           ? langelierField({
               pH: water.pH,
               temperature: v.temperature,
@@ -187,7 +187,7 @@ export default worksheet({
       put: (_, r) =>
         r.field
           ? `With dissolved solids S, calcium C and alkalinity A in mg/L (C and A as CaCO₃): pHs = ${r.field.saturationPH.toFixed(2)}, index ${figure(r.field.index)}`
-          : 'The field formula wants calcium and alkalinity above nought.',
+          : 'The field formula wants calcium, alkalinity and dissolved solids above nought.',
     },
   ],
   figure: ({ result, values }) => (

@@ -10,7 +10,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { LimitBars } from '../shared/LimitBars.tsx';
 import { saidApart } from '../shared/said-apart.ts';
 import { atMost, saysAtMost } from '../shared/spelt.ts';
-import { otherIons, pH } from '../shared/water-fields.ts';
+import { dissolved, otherIons, pH } from '../shared/water-fields.ts';
 
 /** Natural waters rarely hold more and are then generally fit. @source steinour-pca-119 */
 const NATURAL = 2;
@@ -24,8 +24,7 @@ const WASH_WATER = 9;
 const LYE = 13;
 /** What was read stands in the working as it was read: 22 mg/L, not 22.0. */
 const READ = { plain: true, significant: 3 } as const;
-/** Sea water holds some 20 g/L of chloride: it is judged, not refused. */
-const shown = { folded: false, when: {}, max: '50000 mg/L' } as const;
+const shown = { folded: false, when: {} } as const;
 const trace = (label: string, bench: string) =>
   number('concentration', {
     label,
@@ -103,17 +102,9 @@ export default worksheet({
     sulfate: { ...otherIons.sulfate, ...shown },
     sodium: { ...otherIons.sodium, ...shown },
     potassium: { ...otherIons.potassium, ...shown },
-    dissolvedSolids: number('concentration', {
-      label: 'Total dissolved solids',
-      example: '400 mg/L',
-      min: '0 mg/L',
-      max: '500000 mg/L',
-      optional: true,
-      spelt: atMost,
-      bench: 'water.dissolved',
-    }),
+    dissolvedSolids: { ...dissolved, optional: true, spelt: atMost },
     nitrate: { ...otherIons.nitrate, when: {} },
-    pH: { ...pH, min: '0', max: '14', optional: true, folded: true },
+    pH: { ...pH, optional: true, folded: true },
     phosphate: trace('Phosphate, as P₂O₅', 'water.phosphate'),
     sugars: trace('Sugars', 'water.sugars'),
     lead: trace('Lead, Pb', 'water.lead'),

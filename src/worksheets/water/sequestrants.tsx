@@ -43,7 +43,7 @@ export default worksheet({
       bench: 'water.sequesterWhere',
     }),
     solutionCement: number('ratio', {
-      label: 'Foaming solution to cement, by mass',
+      label: 'Foam’s liquid to cement, by mass',
       example: '0.149',
       min: '0',
       aboveMin: true,

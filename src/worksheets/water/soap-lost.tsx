@@ -1,11 +1,5 @@
 import { softEnoughForFoam } from '../../core/water/hardness-class.ts';
-import {
-  EMPIRICAL_SOAP_LOSS,
-  SOAPS,
-  type Soap,
-  soapLeft,
-  soapLost,
-} from '../../core/water/soap.ts';
+import { EMPIRICAL_SOAP_LOSS, SOAPS, soapLeft, soapLost } from '../../core/water/soap.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
@@ -13,14 +7,7 @@ import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { SoapPlot } from '../shared/SoapPlot.tsx';
 import { soapLoss } from '../shared/soap-loss.ts';
 import { hardness, IN_SOLUTION, softHardness } from '../shared/water-fields.ts';
-
-const NAMES: Readonly<Record<Soap, string>> = {
-  sodiumOleate: 'Sodium oleate',
-  potassiumOleate: 'Potassium oleate',
-  sodiumStearate: 'Sodium stearate',
-  sodiumPalmitate: 'Sodium palmitate',
-  sodiumLaurate: 'Sodium laurate',
-};
+import { whichSoap } from '../shared/which-soap.ts';
 
 export default worksheet({
   id: 'soap-lost',
@@ -36,14 +23,10 @@ export default worksheet({
       example: 'soap',
       bench: 'foam.agentKind',
     }),
-    soap: choice({
-      label: 'Which soap, mainly',
+    soap: {
+      ...whichSoap,
       help: 'Liquid soaps are mostly of potassium, bars of sodium; olive and rape oil give oleate.',
-      options: NAMES,
-      example: 'sodiumOleate',
-      bench: 'foam.soap',
-      when: { kind: ['soap'] },
-    }),
+    },
     dose: number('concentration', {
       label: 'Dry soap in the foam’s water',
       help: 'The soap alone: a liquid soap is often under a third soap. 1:40 of one with 30\u00a0% and 1.1\u00a0g/cm³ brings about 8.2\u00a0g to a litre of water (1.1\u00a0oz/gal).',
