@@ -11,6 +11,7 @@ import { swapBench } from '../../bench/swap-bench.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { Differences } from '../shared/Differences.tsx';
+import { FileButton } from '../shared/FileButton.tsx';
 import {
   against,
   benchToTake,
@@ -140,18 +141,9 @@ export default function BatchesFile() {
         <button type="button" onClick={out.table}>
           Table for a spreadsheet (CSV)
         </button>
-        <label class="file-button">
+        <FileButton accept=".json,application/json" onFiles={([file]) => look(file!)}>
           Bring a file in
-          <input
-            type="file"
-            accept=".json,application/json"
-            onChange={(event) => {
-              const file = event.currentTarget.files?.[0];
-              event.currentTarget.value = '';
-              if (file) look(file);
-            }}
-          />
-        </label>
+        </FileButton>
       </p>
       <p role="status" ref={status} id={SAID} tabIndex={-1}>
         {said}

@@ -8,7 +8,8 @@ import { readMoment } from '../../islands/fields/read-moment.ts';
 import { useEntries, useUnits } from '../../islands/hooks.ts';
 import { Said } from '../../islands/parts/Said.tsx';
 import { castAt } from '../shared/curing-fields.ts';
-import { LogText, SCALES } from '../shared/LogText.tsx';
+import { FileButton } from '../shared/FileButton.tsx';
+import { LOG_FILES, LogText, SCALES } from '../shared/LogText.tsx';
 import type { Answers, Brought } from '../shared/logger-file.ts';
 import { momentInWords } from '../shared/moments.ts';
 
@@ -133,15 +134,9 @@ export default function TemperatureLogDrop() {
       >
         <p>
           A logger’s file, dropped here or chosen:{' '}
-          <label class="file-button">
+          <FileButton id="log-file" accept={LOG_FILES} onFiles={([file]) => take(file)}>
             Choose a logger’s file
-            <input
-              id="log-file"
-              type="file"
-              accept=".csv,.txt,.tsv,text/*"
-              onChange={(event) => void take(event.currentTarget.files?.[0])}
-            />
-          </label>
+          </FileButton>
         </p>
         <label for="log-text">Or paste its rows, with a time and a temperature in each:</label>
         <LogText

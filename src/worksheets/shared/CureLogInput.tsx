@@ -6,7 +6,8 @@ import type { TemperatureLog } from '../../core/curing/log.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
 import { HOURS } from './amounts.ts';
-import { LogText, SCALES } from './LogText.tsx';
+import { FileButton } from './FileButton.tsx';
+import { LOG_FILES, LogText, SCALES } from './LogText.tsx';
 import type { Answers } from './logger-file.ts';
 
 /** What reads a log is fetched once there is one. */
@@ -113,22 +114,17 @@ export function CureLogInput({
             >
               Attach these lines
             </button>
-            <label class="file-button">
+            <FileButton
+              accept={LOG_FILES}
+              onFiles={async ([file]) => {
+                const by = await reader();
+                const large = by.tooLarge(file!);
+                if (large) setSaid(large);
+                else take(await by.textOf(file!), {});
+              }}
+            >
               Choose a file
-              <input
-                type="file"
-                accept=".csv,.txt,.tsv,text/*"
-                onChange={async (event) => {
-                  const file = event.currentTarget.files?.[0];
-                  event.currentTarget.value = '';
-                  if (!file) return;
-                  const by = await reader();
-                  const large = by.tooLarge(file);
-                  if (large) setSaid(large);
-                  else take(await by.textOf(file), {});
-                }}
-              />
-            </label>
+            </FileButton>
           </p>
         </>
       )}

@@ -3,6 +3,9 @@ const SHOWN = 20_000;
 /** Stands for the rest of it. */
 const MORE = '\n…';
 
+/** What a file of a logger may be called. */
+export const LOG_FILES = '.csv,.txt,.tsv,text/*';
+
 /** What numbers without a unit are in, for a reader of these units. */
 export const SCALES = { metric: '°C', us: '°F' } as const;
 

@@ -6,6 +6,7 @@ import { LIMITS } from '../../bench/records/limits.ts';
 import { newId, type Photo } from '../../bench/records/record.ts';
 import { photosOf, putRecords, removePhoto } from '../../bench/records/store.ts';
 import { keepFocus } from '../../islands/parts/keep-focus.ts';
+import { FileButton } from './FileButton.tsx';
 
 const FULL = `A batch keeps at most ${LIMITS.photos} photos.`;
 
@@ -124,19 +125,9 @@ export function PhotoStrip({ editor }: { readonly editor: Editor }) {
           </figure>
         );
       })}
-      <label class="file-button">
+      <FileButton accept="image/*" multiple onFiles={add}>
         Add a photo
-        <input
-          type="file"
-          accept="image/*"
-          multiple
-          onChange={(event) => {
-            const files = [...(event.currentTarget.files ?? [])];
-            event.currentTarget.value = '';
-            add(files);
-          }}
-        />
-      </label>
+      </FileButton>
       <p class="help">
         Made small before it is kept: at most 100&nbsp;kB, without the place and time the camera
         adds.
