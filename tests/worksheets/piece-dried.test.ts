@@ -52,6 +52,23 @@ test('a loss is said a day whatever lies between the weighings, and a gain is no
   expect(heavier.numbers.gain!.value).toBeCloseTo(0.004 / 0.632, 9);
 });
 
+test('a scale too coarse to show it dry does not hide an oven too cool for it', () => {
+  const at = (oven: string) => {
+    const found = outcome({
+      'piece-density.mass': { ...kg('0.3'), p: '0.01', pu: 'kg' },
+      'piece-density.length': { t: '100', u: 'mm', s: 'metric' },
+      'piece-density.width': { t: '100', u: 'mm', s: 'metric' },
+      'piece-density.height': { t: '60', u: 'mm', s: 'metric' },
+      'piece-density.weighings': { t: '0 0.3\n24 0.28\n48 0.275\n72 0.275\n96 0.275' },
+      'piece-density.oven': { t: oven, u: 'degC', s: 'metric' },
+    });
+    return found.ok ? found.judgement.say : '';
+  };
+  expect(at('60')).toMatch(/^Weigh it on a finer scale.* So cool an oven leaves water in besides/);
+  expect(at('105')).toMatch(/^Weigh it on a finer scale/);
+  expect(at('105')).not.toContain('So cool');
+});
+
 test('dried too hot, nothing is kept as the dry density', () => {
   const { numbers } = dried('115');
   expect(numbers).not.toHaveProperty('dry');

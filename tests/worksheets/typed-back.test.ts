@@ -159,3 +159,23 @@ test('water softened to what foam wants is used where the test tells it from tha
   expect(of({ method: 'titration', titrant: '12.2 mL' })).not.toMatch(used);
   expect(of({ method: 'ions' })).not.toMatch(used);
 });
+
+test.each([
+  ['8 h', '8 h', '15 °C', '35 °C'],
+  ['4 h', '4 h', '20 °C', '40 °C'],
+  ['10 h', '12 h', '18 °C', '30 °C'],
+])(
+  'nor is a time by the pace so far told where sixteen hours by the clock hold it anyway: %#',
+  (now, age, cold, warm) => {
+    const found = typed(stripWindow, { now, age, cold, warm, stress: '10 kPa' }, 'metric');
+    expect(found.judgement.say).toMatch(/before 16\sh after casting\. Keep it/);
+  },
+);
+
+test('of one whose age holds it, the time by the pace so far is told beside that of the clock', () => {
+  // 11 h of age more, at two hours for one.
+  const text = { now: '10 h', age: '5 h', cold: '5 °C', warm: '40 °C', stress: '10 kPa' };
+  expect(typed(stripWindow, text, 'metric').judgement.say).toMatch(
+    /before 16\sh after casting; at the pace so far, about 32\sh\. Keep it/,
+  );
+});

@@ -17,6 +17,8 @@ export interface StripWindow {
   readonly earliest?: number;
   /** Time after casting, s, when it should be safe even at the unfavourable end of every band. */
   readonly latest?: number;
+  /** Adjusted age, s, at which the favourable end is strong enough, and old enough by it. */
+  readonly earliestAge?: number;
   /** The flexural strength the handling asks for, Pa: stress ÷ share, as a band. */
   readonly needed: Band;
   readonly notes: readonly Note[];
@@ -61,7 +63,7 @@ export function stripWindow(asked: {
   const earliest = end('earliest', 'high', needed.low);
   const latest = end('latest', 'low', needed.high);
   return {
-    ...(earliest === undefined ? {} : { earliest }),
+    ...(earliest === undefined ? {} : { earliest, earliestAge: earliestAge() }),
     ...(latest === undefined ? {} : { latest }),
     needed,
     notes,
@@ -74,6 +76,11 @@ export function stripWindow(asked: {
     if (time === undefined) notes.push({ code: 'not-reached', of });
     else if (strong(firstTime(old, within)!)) notes.push({ code: 'set-not-strength', of });
     return time;
+  }
+
+  function earliestAge(): number {
+    const strong = firstTime((t) => strength(t).high >= needed.low, within)!;
+    return Math.max(floor, age(strong).high);
   }
 }
 

@@ -121,7 +121,7 @@ export default worksheet({
   doubts: (_, { strengthFrom, mean, density }, say) =>
     strengthFrom === 'bars' ? strongBars(mean, density, say) : undefined,
   judge: (
-    { window, cold, warm, frost, thawed, frozen, pace, age },
+    { window, cold, warm, frost, thawed, frozen, age },
     { now, share, strengthFrom, bars, mean, low, frost: first, cold: coldest },
     say,
   ) => {
@@ -157,11 +157,17 @@ export default worksheet({
     if (now < window.earliest) {
       const earliest = least(window.earliest);
       // Of a part that has been colder than the warmest, each look ahead finds it later.
-      const soFar = age ? now + ((window.earliest - now) * pace.fast * now) / age : undefined;
-      const later = soFar && least(soFar) !== earliest ? least(soFar) : undefined;
+      const byPace = age ? now + ((window.earliestAge! - age) * now) / age : 0;
+      const soFar = Math.max(EARLIEST_ADJUSTED_AGE, byPace);
+      const warmth =
+        window.earliest > EARLIEST_ADJUSTED_AGE ? ' even at the warmest from now on' : '';
+      const later =
+        soFar > window.earliest && least(soFar) !== earliest
+          ? `${warmth}; at the pace so far, about ${least(soFar)}`
+          : '';
       return {
         verdict: 'stop',
-        say: `Leave it. It is not to be expected before ${earliest} after casting${later ? ` even at the warmest from now on; at the pace so far, about ${later}` : ''}. Keep it covered.${odd}`,
+        say: `Leave it. It is not to be expected before ${earliest} after casting${later}. Keep it covered.${odd}`,
       };
     }
     if (window.latest === undefined && frost !== undefined)

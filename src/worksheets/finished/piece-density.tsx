@@ -161,16 +161,17 @@ export default worksheet({
         verdict: 'look',
         say: `${words}, and still losing ${percent(dry.settled.perDay!)} a day: dry it on until a day takes less than 0.2\u00a0%.`,
       };
+    const cool = oven < DRIES.least;
     if (!dry.settled.shown) {
       const aDay = CONSTANT_MASS_SHARE * dry.mass;
       const off = dry.scale * found.volume;
       const grams = (mass: number) => say(mass, 'mass', { units: SMALL_MASS, significant: 2 });
       return {
         verdict: 'look',
-        say: `Weigh it on a finer scale, or ${wholeOnes(off / aDay)} days apart: ±${grams(off)} is more than the ${grams(aDay)} that a day may take, so it may be losing still. ${words}.`,
+        say: `Weigh it on a finer scale, or ${wholeOnes(off / aDay)} days apart: ±${grams(off)} is more than the ${grams(aDay)} that a day may take, so it may be losing still.${cool ? ' So cool an oven leaves water in besides: dry it at 105\u00a0°C (221\u00a0°F).' : ''} ${words}.`,
       };
     }
-    if (oven < DRIES.least)
+    if (cool)
       return {
         verdict: 'look',
         say: `${words}: constant mass, but so cool an oven leaves water in, so it reads high. Dry it at 105\u00a0°C (221\u00a0°F), or give the temperature wherever you give the density.`,
