@@ -223,6 +223,22 @@ describe('what no correction mends', () => {
     expect(Math.abs(water / cement - Math.max(wanted, 0.35))).toBeLessThan(0.0205);
   });
 
+  test('where less was meant than may meet foam, each amount says what it leads to and why', () => {
+    const driest = ' 0.35, the driest to meet foam,';
+    expect(mixed(0.361, 0.27)).toMatchObject({
+      verdict: 'good',
+      say: expect.stringMatching(
+        /as near to 0\.35, the driest to meet foam, .*; 0\.27 was meant\./,
+      ),
+    });
+    expect(mixed(0.361, 0.27).say).toContain('the base mix is more than was planned');
+    expect(mixed(0.355, 0.345).say).not.toContain('more than was planned');
+    expect(mixed(0.361, 0.36).say).not.toContain('the driest');
+    expect(mixed(0.42, 0.27).say).toContain(`cement, which brings it to${driest} mix until`);
+    expect(mixed(0.25, 0.34).say).toContain(`water, which brings it to${driest} and mix`);
+    expect(mixed(0.25).say).not.toContain('the driest');
+  });
+
   test('as dry by a slip it is stopped, with the water that mends it', () => {
     const found = mixed(0.303);
     expect(found.verdict).toBe('stop');

@@ -7,7 +7,12 @@ import { unsaidPlan } from '../../src/bench/records/unsaid.ts';
 import { enter } from '../../src/bench/store.ts';
 import { writeAim } from '../../src/worksheets/shared/run-aim.ts';
 import { begun, turned } from '../../src/worksheets/shared/run-going.ts';
-import { formsPlanned, jointsPlanned, runPlan } from '../../src/worksheets/shared/run-plan.ts';
+import {
+  formsPlanned,
+  formsShort,
+  jointsPlanned,
+  runPlan,
+} from '../../src/worksheets/shared/run-plan.ts';
 import { clearBench } from '../bench/clear-bench.ts';
 import { plan, say, wanted } from './run-batch.ts';
 
@@ -41,6 +46,18 @@ describe('the batch that is going', () => {
     const typed = { 'proportion.volume': { t: '50', u: 'L' } };
     expect(words(runPlan(typed, kept, say)!)).toBeUndefined();
     expect(words(plan)).toBeUndefined();
+  });
+
+  test('calls forms short where they are seen to be, and one form by itself', () => {
+    const { unsized: _, ...sized } = plan;
+    const short = (mix: number, of: object) => formsShort(mix, { ...sized, loads: 1, ...of }, say);
+    for (const mix of [0.03999, 0.0397]) expect(short(mix, { forms: 0.04 })).toBeUndefined();
+    expect(short(0.0395, { forms: 0.04 })).toMatch(/hold 40\.0\sL: fill whole pieces first\.$/);
+    expect(short(0.0395, { forms: 0.04, form: 0.01 })).toContain('fill whole pieces');
+    const one = { forms: 0.04, form: 0.04 };
+    expect(short(0.03, one)).toMatch(/and the form takes 40\.0\sL: it comes out short\.$/);
+    const shared = short(0.018, { ...one, loads: 2 });
+    expect(shared).toMatch(/takes 20\.0\sL of each load: it comes out short\.$/);
   });
 
   test('knows what of it is still the example’s', () => {

@@ -45,7 +45,9 @@ describe('washing soda', () => {
     const { judgement, numbers, notes } = at('14');
     expect(judgement).toMatchObject({
       verdict: 'look',
-      say: expect.stringMatching(/^Stir in no soda: the 76\smg.* Blend it with soft water/),
+      say: expect.stringMatching(
+        /^Stir in no soda: the 76\smg.* are about what stays .* Blend it with soft water/,
+      ),
     });
     expect(numbers.mass!.value).toBe(0);
     expect(Object.keys(numbers)).not.toEqual(expect.arrayContaining(['pH']));
@@ -53,6 +55,27 @@ describe('washing soda', () => {
     // 41.2 of magnesium, 35 of calcite, and 3 % of that more.
     expect(at('14.8').judgement.say).toMatch(/^Stir in no/);
     expect(at('15').judgement.say).toContain('a cold bucket will leave about 76');
+  });
+
+  test('water softer than what stays in a bucket is not said to be made of that', () => {
+    const { judgement } = answered(soda, {
+      'water.known': 'total',
+      'water.hardnessUsed': '25',
+      'water.magnesiumShare': '20',
+      'water.alkalinity': '20',
+      'water.softTarget': '20',
+    });
+    expect(judgement.say).toMatch(/^Stir in no soda: the 25\smg.* are less than what stays/);
+  });
+
+  test('what a bucket leaves does not read as what was wanted', () => {
+    // 21.5 mg/L of magnesium are 88.5 of hardness, and 35 of calcite stay.
+    const { judgement } = answered(soda, {
+      'water.softTarget': '119.5',
+      'water.magnesium': '21.5',
+    });
+    const [, wanted, left] = /allows (\d+)\s.* about (\d+)\s/.exec(judgement.say)!.map(Number);
+    expect(left! - wanted!).toBeCloseTo(4, 0);
   });
 
   test('what comes out still hard is not sent to the foam, wanted so or not', () => {

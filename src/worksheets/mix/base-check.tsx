@@ -221,6 +221,8 @@ export default worksheet({
     say,
   ) => {
     const some = (kg: number) => say(kg, 'mass', { significant: 2 });
+    const driest = `${ROBS_FOAM_BELOW}, the driest to meet foam`;
+    const to = aim > wanted ? `, which brings it to ${driest}` : '';
     if (slip)
       return {
         verdict: 'stop',
@@ -242,17 +244,17 @@ export default worksheet({
     if (!worthIt(off))
       return {
         verdict: 'good',
-        say: `${check.waterCement.toFixed(3)} is as near to ${aim.toFixed(2)} as a jug can tell. Leave it and make the foam.`,
+        say: `${check.waterCement.toFixed(3)} is as near to ${to ? `${driest},` : aim.toFixed(2)} as a jug can tell${to && `; ${wanted.toFixed(2)} was meant`}. Leave it and make the foam${to && worthIt(check.waterCement - wanted) ? ', planned anew for that w/c: the base mix is more than was planned' : ''}.`,
       };
     if (off > 0)
       return {
         verdict: 'look',
-        say: `Wetter than meant. Wait a minute, tap the jug and weigh once more: whipped air reads as water${plain && cementDensity >= CEMENT_DENSITY ? ', and so does limestone, slag or ash in the cement (give its density, folded below)' : ''}. If it is still wetter, add ${some(check.addCement)} of cement, mix until no lump is left, and weigh again before any foam.`,
+        say: `Wetter than meant. Wait a minute, tap the jug and weigh once more: whipped air reads as water${plain && cementDensity >= CEMENT_DENSITY ? ', and so does limestone, slag or ash in the cement (give its density, folded below)' : ''}. If it is still wetter, add ${some(check.addCement)} of cement${to}, mix until no lump is left, and weigh again before any foam.`,
       };
     const dry = check.waterCement < ROBS_FOAM_BELOW;
     return {
       verdict: dry ? 'stop' : 'look',
-      say: `Drier than meant${dry ? ', and dry enough to take water out of the foam' : ''}. Add ${some(check.addWater)} of water and mix again.`,
+      say: `Drier than meant${dry ? ', and dry enough to take water out of the foam' : ''}. Add ${some(check.addWater)} of water${to && `${to},`} and mix again.`,
     };
   },
   notes: ({ check, plain, slip }, _, say) => [

@@ -114,22 +114,33 @@ export function runPlan(entries: Entries, kept: KeptResults, say: Say): RunPlan 
   };
 }
 
+/** How many pieces of one size the forms are; of several sizes, or where nobody told, one. */
+const piecesOf = ({ forms = 0, form }: RunPlan) => (form ? Math.round(forms / form) : 1);
+
 /** What the forms hold by the plan, in words; of several loads, each fills its share of them. */
-export function formsPlanned({ forms, form, loads }: RunPlan, say: Say): string | undefined {
+export function formsPlanned(plan: RunPlan, say: Say): string | undefined {
+  const { forms, form, loads } = plan;
   if (!forms) return undefined;
   const litres = (volume: number) => say(volume, 'volume');
-  const count = form ? Math.round(forms / form) : 1;
+  const count = piecesOf(plan);
   const pieces = form && count > 1 ? `: ${count} of ${litres(form)}` : '';
   const all = `${litres(forms)}${pieces}`;
   return loads > 1 ? `${litres(forms / loads)} a load; in all ${all}` : all;
 }
 
+/** Short by less than this share, forms are as good as full. Common practice, no source. */
+const AS_FULL = 0.01;
+
 /** That so much mix, m³, is less than the load’s share of the forms. */
 export function formsShort(mix: number, plan: RunPlan, say: Say): string | undefined {
   const wanted = (plan.forms ?? 0) / plan.loads;
-  if (plan.unsized || mix >= wanted) return undefined;
+  if (plan.unsized || mix >= (1 - AS_FULL) * wanted) return undefined;
   const [there, forms] = [mix, wanted].map((volume) => say(volume, 'volume'));
-  return `There are ${there} of it, and the forms of a load hold ${forms}: fill whole pieces first.`;
+  const hold =
+    plan.form && piecesOf(plan) === 1
+      ? `the form takes ${forms}${plan.loads > 1 ? ' of each load' : ''}: it comes out short`
+      : `the forms of a load hold ${forms}: fill whole pieces first`;
+  return `There are ${there} of it, and ${hold}.`;
 }
 
 /** That some pieces are filled from two loads, where the plan has them so. */
@@ -141,6 +152,5 @@ export function jointsPlanned(plan: RunPlan): string | undefined {
   const { cement, water, sand, foamVolume, foamDensity, wetDensity } = plan;
   const mass = cement + water + sand + otherMass(plan) + foamVolume * foamDensity;
   const volume = (loads * mass) / wetDensity;
-  const pieces = Math.round(forms / form);
-  return jointsOf({ pieces, alike: true, loads, volume, largestLoad })?.say;
+  return jointsOf({ pieces: piecesOf(plan), alike: true, loads, volume, largestLoad })?.say;
 }

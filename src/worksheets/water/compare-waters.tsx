@@ -45,6 +45,7 @@ const LINES = {
   finalWithin: 'final set',
   strength: 'strength',
 } as const;
+const AND = new Intl.ListFormat('en-GB');
 const WORDS: Readonly<Record<Verdict, string>> = {
   passes: 'passes',
   fails: 'FAILS',
@@ -143,7 +144,7 @@ export default worksheet({
     if (close.size > 0)
       return {
         verdict: 'look',
-        say: `Make the pair once more, and mix with it only if it passes again: its ${[...close].join(', ')} lies within one ± of a line.`,
+        say: `Make the pair once more, and mix with it only if it passes again: its ${AND.format(close)} ${close.size > 1 ? 'lie' : 'lies'} within one ± of a line.`,
       };
     return {
       verdict: 'good',

@@ -166,8 +166,10 @@ export default worksheet({
     const acid = over.find(({ limit }) => limit.of === 'pH');
     const above = over.filter((line) => line !== acid);
     const listed = namesOf(above);
-    const [optional, bind] =
-      over.length > 1 ? ['optional limits', 'They bind'] : ['an optional limit', 'It binds'];
+    const [optional, bind, it] =
+      over.length > 1
+        ? ['optional limits', 'They bind', 'them']
+        : ['an optional limit', 'It binds', 'it'];
     if (v.senses === 'oil')
       return {
         verdict: 'stop',
@@ -196,7 +198,7 @@ export default worksheet({
     if (over.length > 0)
       return {
         verdict: 'look',
-        say: `Within EN 1008, beyond ${optional} of ASTM C1602: ${listed}. ${bind} if the buyer asks for it; otherwise run the comparison test.`,
+        say: `Within EN 1008, beyond ${optional} of ASTM C1602: ${listed}. ${bind} if the buyer asks for ${it}; otherwise run the comparison test.`,
       };
     if (v.senses === 'alive')
       return {

@@ -14,6 +14,7 @@ import { SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
+import { saidApart } from '../shared/said-apart.ts';
 import { softWater } from '../shared/soft-water.ts';
 import { softenedOrSlip } from '../shared/softened-or-slip.ts';
 import { stillHard } from '../shared/still-hard.ts';
@@ -108,6 +109,7 @@ export default worksheet({
       hardness,
       wanted,
       spent,
+      softer: hardness < water.magnesium * perVolume + SETTLED_COLD.min,
       mass,
       byItself: !spent && mass < BY_SODA * stoichiometric,
       concentration: sodaMass(soda * perVolume, v.form),
@@ -188,7 +190,7 @@ export default worksheet({
     if (r.spent)
       return {
         verdict: 'look',
-        say: `Stir in no soda: the ${say(r.hardness, 'hardness', { significant: 2 })} of this water are about its magnesium and the 30 to 35\u00a0mg/L of calcite that stay in a cold bucket, whatever the dose. Blend it with soft water, or use a softener.`,
+        say: `Stir in no soda: the ${say(r.hardness, 'hardness', { significant: 2 })} of this water are ${r.softer ? 'less than' : 'about'} what stays in a cold bucket, whatever the dose: its magnesium and 30 to 35\u00a0mg/L of calcite. Blend it with soft water, or use a softener.`,
       };
     const dose = `${say(r.mass, 'mass', { units: SMALL_MASS })} of ${NAMES[v.form]}`;
     if (r.softened.water.pH > CAUSTIC)
@@ -204,7 +206,7 @@ export default worksheet({
     if (r.settled > v.target * ABOUT)
       return {
         verdict: 'look',
-        say: `Equilibrium allows ${say(v.target, 'hardness')}; a cold bucket will leave about ${say(r.settled, 'hardness', { significant: 2 })}, and more soda does not help. Use ${dose}, then test, or blend with soft water.`,
+        say: `Equilibrium allows ${say(v.target, 'hardness')}; a cold bucket will leave about ${saidApart(r.settled, 'hardness', [v.target], say, { significant: 2 })}, and more soda does not help. Use ${dose}, then test, or blend with soft water.`,
       };
     const still = stillHard(Math.max(v.target, r.settled), say);
     return {

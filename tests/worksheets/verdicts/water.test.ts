@@ -146,6 +146,16 @@ verdicts(compareWaters, pair, [
   [{ testInitial: '347 min' }, 'look', /its initial set lies within/],
   [{ controlInitial: '200 min', testInitial: '241 min' }, 'good', /passes both/],
   [{ controlInitial: '200 min', testInitial: '243 min' }, 'look', /its initial set lies/],
+  [
+    {
+      controlInitial: '200 min',
+      testInitial: '243 min',
+      controlFinal: '700 min',
+      testFinal: '716 min',
+    },
+    'look',
+    /its initial set and final set lie within/,
+  ],
   [{ controlFinal: '700 min', testFinal: '714 min' }, 'good', /passes both/],
   [{ controlFinal: '700 min', testFinal: '716 min' }, 'look', /its final set lies within/],
 ]);
