@@ -5,7 +5,7 @@ import { justOver, SLIVER } from '../quantity/dust.ts';
 import { MIX_WATER_DENSITY } from './densities.ts';
 import { leftOfFoam } from './left-of-foam.ts';
 
-export type CorrectionAction = 'add-foam' | 'add-base-mix' | 'leave';
+type CorrectionAction = 'add-foam' | 'add-base-mix' | 'leave';
 
 export interface CorrectionInput {
   /** Wet density as weighed, kg/m³. */

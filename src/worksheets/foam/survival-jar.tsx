@@ -11,11 +11,11 @@ import { PERCENT } from '../shared/amounts.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { JarPlot } from '../shared/JarPlot.tsx';
 import { targetRefusals } from '../shared/mix-refusals.ts';
-import { batchFields } from './batch-fields.ts';
+import { plannedFields } from './planned-fields.ts';
 
 /** The most one code lets the density grow from the mixer to the form. @source california-721-2-1 */
 const MOST_GAIN = 0.05;
-const { mass: _, ...batch } = batchFields;
+const { mass: _, ...batch } = plannedFields;
 
 export default worksheet({
   id: 'survival-jar',

@@ -1,5 +1,5 @@
 import { SOLUTION_DENSITY } from '../../core/foam/density.ts';
-import { type Drainage, drainedAt, timeToDrain } from '../../core/foam/drainage-curve.ts';
+import { drainedAt, timeToDrain } from '../../core/foam/drainage-curve.ts';
 import { plannedFoam } from '../../core/foam/planned-foam.ts';
 import type { Dose } from '../../core/foam/standing-foam.ts';
 import { gasLeftAfter } from '../../core/foam/survival.ts';
@@ -8,6 +8,7 @@ import { MINUTE } from '../../core/quantity/constants.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { FOAM, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DRAINED, STANDS_MOST } from '../shared/drained-foam.ts';
+import { drainageOf } from '../shared/drains.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { targetRefusals } from '../shared/mix-refusals.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
@@ -23,10 +24,7 @@ export default worksheet({
   question: 'How long may the foam wait?',
   fields: waitingFields,
   work: (v) => {
-    const drainage: Drainage =
-      v.how === 'curve'
-        ? { halfTime: v.half, exponent: v.exponent }
-        : { rate: v.perMinute / MINUTE };
+    const drainage = drainageOf(v.how, v);
     // A share a minute as a rate; all of it in a minute is as good as a rate without end.
     const rate = -Math.log1p(-Math.min(v.loss, 1 - 1e-9)) / MINUTE;
     const batch = plannedFoam({

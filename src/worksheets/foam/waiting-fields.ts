@@ -1,7 +1,8 @@
 import { choice, number } from '../../islands/fields.ts';
 import { learned } from '../../islands/parts/LearnedOffer.tsx';
 import { PERCENT } from '../shared/amounts.ts';
-import { batchFields } from './batch-fields.ts';
+import { DRAINS, drains, howItDrains } from '../shared/drains.ts';
+import { plannedFields } from './planned-fields.ts';
 
 const DOSES = {
   whole: 'All that was made is tipped in',
@@ -11,41 +12,10 @@ const DOSES = {
 
 /** How the foam drains, how long it waits, how it is dosed, and whether the mix lets it live. */
 export const waitingFields = {
-  how: choice({
-    label: 'How does it drain?',
-    options: {
-      curve: 'Along a fitted curve',
-      line: 'So much a minute',
-    },
-    example: 'curve',
-    follows: { 'foam.drainageExponent': 'curve', 'foam.drainageRate': 'line' },
-  }),
-  half: number('time', {
-    label: 'Half has drained after',
-    example: '22 min',
-    min: '1 s',
-    max: '30 d',
-    takes: 'foam.halfTime',
-    when: { how: ['curve'] },
-  }),
-  exponent: number('count', {
-    label: 'Exponent n of the curve',
-    example: '1.5',
-    min: '0.05',
-    max: '60',
-    takes: 'foam.drainageExponent',
-    when: { how: ['curve'] },
-  }),
-  perMinute: number('ratio', {
-    learned: learned('foam.drained'),
-    label: 'Drained a minute, at first',
-    example: '2.36 %',
-    min: '0 %',
-    max: '100 %',
-    units: PERCENT,
-    takes: 'foam.drainageRate',
-    when: { how: ['line'] },
-  }),
+  how: choice({ ...howItDrains, options: DRAINS }),
+  half: { ...drains.half, when: { how: ['curve'] } },
+  exponent: { ...drains.exponent, when: { how: ['curve'] } },
+  perMinute: { ...drains.perMinute, learned: learned('foam.drained'), when: { how: ['line'] } },
   wait: number('time', {
     label: 'From making the foam to blending it',
     usual: true,
@@ -92,5 +62,5 @@ export const waitingFields = {
     max: '1 d',
     when: { survives: ['jar'] },
   }),
-  ...batchFields,
+  ...plannedFields,
 };

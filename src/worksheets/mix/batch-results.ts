@@ -2,6 +2,7 @@ import type { wholeBags } from '../../core/mix/bags.ts';
 import type { Design } from '../../core/mix/batch-design.ts';
 import type { ResultSpec } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
+import { FURTHER } from '../shared/further.ts';
 
 /** The batch as worked out; the mixer loads it takes, and what whole bags would make of it. */
 interface Worked {
@@ -22,10 +23,10 @@ const binder = (kind: string) => (d: Design) =>
 
 export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
   cement: mass(binder('portland'), 'Cement'),
-  slag: mass(binder('slag'), 'Ground slag'),
-  ash: mass(binder('fly-ash'), 'Fly ash'),
-  fume: mass(binder('silica-fume'), 'Silica fume'),
-  limestone: mass(binder('limestone'), 'Limestone powder'),
+  slag: mass(binder('slag'), FURTHER.slag),
+  ash: mass(binder('fly-ash'), FURTHER['fly-ash']),
+  fume: mass(binder('silica-fume'), FURTHER['silica-fume']),
+  limestone: mass(binder('limestone'), FURTHER.limestone),
   water: {
     label: 'Water to pour in',
     kind: 'mass',
@@ -41,9 +42,9 @@ export const results: Readonly<Record<string, ResultSpec<Worked>>> = {
   },
   sand: mass((d) => d.sand, 'Sand, as damp as it lies'),
   filler: mass((d) => d.lightFiller, 'Light filler, as it lies'),
-  fibre: mass((d) => d.fibre, 'Fibre', true),
-  pigment: mass((d) => d.pigment, 'Pigment', true),
-  admixture: mass((d) => d.admixture, 'Admixture', true),
+  fibre: mass((d) => d.fibre, FURTHER.fibre, true),
+  pigment: mass((d) => d.pigment, FURTHER.pigment, true),
+  admixture: mass((d) => d.admixture, FURTHER.admixture, true),
   foam: {
     label: 'Foam to make',
     kind: 'volume',

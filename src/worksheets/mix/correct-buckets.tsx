@@ -7,7 +7,6 @@ import { correctMix } from '../../core/mix/correct.ts';
 import { correctionTable } from '../../core/mix/correction-table.ts';
 import { pooled } from '../../core/mix/several-buckets.ts';
 import { wetDensity } from '../../core/mix/weigh.ts';
-import { MINUTE } from '../../core/quantity/constants.ts';
 import type { Values } from '../../islands/fields.ts';
 import { DensityScale } from '../../islands/figures/DensityScale.tsx';
 import { worksheet } from '../../islands/worksheet.ts';
@@ -24,6 +23,7 @@ import {
 } from '../shared/correction-advice.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
+import { drainageOf } from '../shared/drains.ts';
 import { targetRefusals } from '../shared/mix-refusals.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
 import { correctFields } from './correct-fields.ts';
@@ -41,10 +41,7 @@ type V = Values<typeof correctFields>;
 /** The share of the foam’s liquid that has drained by now. */
 function drained(v: V): number {
   if (v.drains === 'not') return 0;
-  const drainage =
-    v.drains === 'curve'
-      ? { halfTime: v.half, exponent: v.exponent }
-      : { rate: v.perMinute / MINUTE };
+  const drainage = drainageOf(v.drains, v);
   // The last of the liquid never leaves, and foam without any has no density to reckon with.
   return Math.min(0.99, drainedAt({ drainage, time: v.age }));
 }

@@ -1,6 +1,7 @@
 import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
+import { DRAINS, drains, howItDrains } from '../shared/drains.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 import { weighingBucket } from './recipe-fields.ts';
@@ -77,41 +78,10 @@ export const correctFields = {
   }),
   load: weighedLoadFields.load,
   foamDensity: { ...foamDensityField, label: 'Foam density when made', folded: true },
-  drains: choice({
-    label: 'How does it drain?',
-    options: { curve: 'Along a fitted curve', line: 'So much a minute', not: 'Leave that out' },
-    example: 'curve',
-    follows: { 'foam.drainageExponent': 'curve', 'foam.drainageRate': 'line' },
-    folded: true,
-  }),
-  half: number('time', {
-    label: 'Half has drained after',
-    example: '22 min',
-    min: '1 s',
-    max: '30 d',
-    takes: 'foam.halfTime',
-    when: { drains: ['curve'] },
-    folded: true,
-  }),
-  exponent: number('count', {
-    label: 'Exponent n of the curve',
-    example: '1.5',
-    min: '0.05',
-    max: '60',
-    takes: 'foam.drainageExponent',
-    when: { drains: ['curve'] },
-    folded: true,
-  }),
-  perMinute: number('ratio', {
-    label: 'Drained a minute, at first',
-    example: '2.36 %',
-    min: '0 %',
-    max: '100 %',
-    units: PERCENT,
-    takes: 'foam.drainageRate',
-    when: { drains: ['line'] },
-    folded: true,
-  }),
+  drains: choice({ ...howItDrains, options: { ...DRAINS, not: 'Leave that out' }, folded: true }),
+  half: { ...drains.half, when: { drains: ['curve'] }, folded: true },
+  exponent: { ...drains.exponent, when: { drains: ['curve'] }, folded: true },
+  perMinute: { ...drains.perMinute, when: { drains: ['line'] }, folded: true },
   baseDensity: number('density', {
     label: 'Base mix density',
     example: '1951 kg/m3',

@@ -9,7 +9,7 @@ import { useEntries } from '../../islands/hooks.ts';
 import { momentInWords } from './moments.ts';
 
 /** Lines of readings since casting. Those of a log know since which, and say so once Cast at is another. */
-export const sinceCasting = <const C extends Columns>(
+export const linesSinceCasting = <const C extends Columns>(
   spec: Omit<LinesField<C>, 'type' | 'as'>,
 ): LinesField<C> => {
   const field = lines(spec);

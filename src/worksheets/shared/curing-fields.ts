@@ -2,7 +2,7 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { moment } from '../../islands/fields/moment.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { HOURS } from './amounts.ts';
-import { sinceCasting } from './SinceCasting.tsx';
+import { linesSinceCasting } from './SinceCasting.tsx';
 
 /** Temperatures the curing worksheets take, from a hard frost to the hottest mix. */
 const BOUNDS = { min: '-40 °C', max: '100 °C' } as const;
@@ -59,7 +59,7 @@ export const temperatureFields = {
     of: dayColumns,
     when: { source: ['days'] },
   }),
-  readings: sinceCasting({
+  readings: linesSinceCasting({
     label: 'Readings since casting',
     help: 'Type them, paste two columns, or bring in a logger’s file above.',
     example: '0\t20\n6\t22\n12\t19\n18\t14\n24\t18\n30\t19\n36\t16\n42\t12\n48\t17',

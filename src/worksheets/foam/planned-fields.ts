@@ -3,7 +3,7 @@ import { foamShare } from '../shared/foam-share.ts';
 import { foamDensityField } from '../shared/recipe.ts';
 
 /** The batch a foam is for, as other worksheets have planned it; seldom typed here. */
-export const batchFields = {
+export const plannedFields = {
   foamDensity: { ...foamDensityField, label: 'Foam density when made', folded: true },
   foamLives: foamShare,
   target: number('density', {
