@@ -1,10 +1,9 @@
 import { type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { DAY, ICE_POINT } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Dot, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { WARMTH } from './amounts.ts';
 import { spanWords } from './span-words.ts';
 
 const TARGET = 'target' as const;
@@ -25,7 +24,7 @@ interface Props {
 
 /** The temperature of the part over time, and below it the age it adds up to. */
 export function AgeCharts({ history, ageAt, until, now, wanted, say }: Props) {
-  const unit = WARMTH[say.system];
+  const unit = KINDS.temperature.shown[say.system];
   const { symbol } = unitOf('temperature', unit);
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
   const times = Array.from({ length: POINTS + 1 }, (_, i) => (until * i) / POINTS);

@@ -1,10 +1,10 @@
 import { type TemperatureHistory, temperatureAt } from '../../core/curing/history.ts';
 import { DAY, ICE_POINT } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Curve, Level, Plot, type Point } from '../../islands/plots/Plot.tsx';
-import { DAYS, HOURS, MPA, WARMTH } from './amounts.ts';
+import { DAYS, HOURS, MPA } from './amounts.ts';
 import { spanWords } from './span-words.ts';
 
 const POINTS = 200;
@@ -36,7 +36,7 @@ export function FrostChart({
   until,
   say,
 }: Props) {
-  const [degree, mpa] = [WARMTH[say.system], MPA[say.system]];
+  const [degree, mpa] = [KINDS.temperature.shown[say.system], MPA[say.system]];
   const warmth = (kelvin: number) => toUnit(kelvin, 'temperature', degree);
   const stress = (pascal: number) => toUnit(pascal, 'stress', mpa);
   const times = Array.from({ length: POINTS + 1 }, (_, i) => (until * i) / POINTS);

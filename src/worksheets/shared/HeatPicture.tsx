@@ -3,11 +3,11 @@ import { type HeatInside, readerAt } from '../../core/curing/heat/inside.ts';
 import { firstAfter } from '../../core/curing/history.ts';
 import { DAY } from '../../core/quantity/constants.ts';
 import { fromUnit, toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { type Axes, Curve, Plot, type Point } from '../../islands/plots/Plot.tsx';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
-import { HOURS, WARMTH } from './amounts.ts';
+import { HOURS } from './amounts.ts';
 
 const LEFT = 50;
 const RIGHT = 14;
@@ -33,7 +33,7 @@ export function HeatPicture({
   readonly say: Say;
 }) {
   const { run, asDry } = found;
-  const unit = WARMTH[say.system];
+  const unit = KINDS.temperature.shown[say.system];
   const { symbol } = unitOf('temperature', unit);
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
   const duration = run.times[run.times.length - 1]!;
@@ -186,7 +186,7 @@ function TimeDepth({
       if (t < low) low = t;
       if (t > high) high = t;
     }
-  const unit = WARMTH[say.system];
+  const unit = KINDS.temperature.shown[say.system];
   const { start, step } = shadesOf(
     toUnit(low, 'temperature', unit),
     toUnit(high, 'temperature', unit),

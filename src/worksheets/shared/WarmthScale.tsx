@@ -1,10 +1,9 @@
 import { ICE_POINT } from '../../core/quantity/constants.ts';
 import { toUnit } from '../../core/quantity/convert.ts';
-import { unitOf } from '../../core/quantity/kinds.ts';
+import { KINDS, unitOf } from '../../core/quantity/kinds.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import { Axis } from '../../islands/plots/Axis.tsx';
 import { scaleLinear, WIDTH } from '../../islands/plots/scale.ts';
-import { WARMTH } from './amounts.ts';
 
 const LEFT = 18;
 const ROW = 44;
@@ -28,7 +27,7 @@ export function WarmthScale({
   readonly limit: { readonly at: number; readonly label: string };
   readonly say: Say;
 }) {
-  const unit = WARMTH[say.system];
+  const unit = KINDS.temperature.shown[say.system];
   const inUnit = (kelvin: number) => toUnit(kelvin, 'temperature', unit);
   const low = Math.min(ICE_POINT, ...marks.map(({ at }) => at));
   const high = Math.max(303.15, ...marks.map(({ at }) => at));

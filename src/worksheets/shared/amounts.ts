@@ -16,5 +16,3 @@ export const DAYS = { metric: 'd', us: 'd' } as const;
 /** Stresses: of young foamed concrete tens and hundreds of kilopascals, of hardened megapascals. */
 export const KPA = { metric: 'kPa', us: 'psi' } as const;
 export const MPA = { metric: 'MPa', us: 'psi' } as const;
-/** Temperatures. */
-export const WARMTH = { metric: 'degC', us: 'degF' } as const;
