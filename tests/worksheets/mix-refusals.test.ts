@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { DomainError } from '../../src/core/domain-error.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
-import { mixRefusals, targetRefusals } from '../../src/worksheets/shared/mix-refusals.ts';
+import { mixRefusals } from '../../src/worksheets/shared/mix-refusals.ts';
+import { targetRefusals } from '../../src/worksheets/shared/target-refusals.ts';
 import { sheets } from './all.ts';
 
 const say = speaker('metric');

@@ -10,7 +10,7 @@ import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
 import { JarPlot } from '../shared/JarPlot.tsx';
-import { targetRefusals } from '../shared/mix-refusals.ts';
+import { targetRefusals } from '../shared/target-refusals.ts';
 import { plannedFields } from './planned-fields.ts';
 
 /** The most one code lets the density grow from the mixer to the form. @source california-721-2-1 */

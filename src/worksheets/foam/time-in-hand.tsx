@@ -10,7 +10,7 @@ import { FOAM, PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DRAINED, STANDS_MOST } from '../shared/drained-foam.ts';
 import { drainageOf } from '../shared/drains.ts';
 import { unfitFoam } from '../shared/foam-doubt.ts';
-import { targetRefusals } from '../shared/mix-refusals.ts';
+import { targetRefusals } from '../shared/target-refusals.ts';
 import { WaitingPlot } from '../shared/WaitingPlot.tsx';
 import { waitingFields } from './waiting-fields.ts';
 

@@ -24,8 +24,8 @@ import {
 import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { drainageOf } from '../shared/drains.ts';
-import { targetRefusals } from '../shared/mix-refusals.ts';
 import { baseCell, correctionColumns } from '../shared/one-unit.ts';
+import { targetRefusals } from '../shared/target-refusals.ts';
 import { correctFields } from './correct-fields.ts';
 import { roundReadings } from './round-readings.ts';
 import { noSuchMix } from './weighing-doubts.ts';

@@ -17,9 +17,9 @@ import {
   vesselFor,
 } from '../shared/correction-advice.ts';
 import { densityDoubt } from '../shared/density-doubt.ts';
-import { targetRefusals } from '../shared/mix-refusals.ts';
 import { OWN_AIM, OWN_AMOUNT, OWN_PLAN } from '../shared/own-plan.ts';
 import { saidApart } from '../shared/said-apart.ts';
+import { targetRefusals } from '../shared/target-refusals.ts';
 import { BENCH_COLUMNS, benchRows } from './bench-rows.ts';
 import { pasteWaterCement } from './recipe-fields.ts';
 import { weighedLoadFields } from './weighed-load-fields.ts';

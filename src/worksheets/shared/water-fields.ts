@@ -13,7 +13,6 @@ import { calcium, magnesium } from './two-ions.ts';
 
 /** What is weighed out and dissolved, in the water of a batch. */
 export const IN_SOLUTION = { metric: 'g/L', us: 'oz/gal' } as const;
-export const MILLIMOLAR = { metric: 'mmol/L', us: 'mmol/L' } as const;
 
 /** The hardness found on the hardness page, or typed here. */
 export const hardness = number('hardness', {
