@@ -170,7 +170,7 @@ export function Sheet({ system, entries, kept }: SheetProps) {
         rows={benchRows(bench.result.common, weighed as Recipe, say)}
       />
       <ol class="sheet-steps">
-        <li>Forms waxed, level and clamped; rinse water, goggles and gloves at hand.</li>
+        <li>Forms waxed, level and clamped; goggles, gloves, rinse water, waste bucket at hand.</li>
         <li>
           Foaming solution with soft water{soft === undefined ? '' : ` (${said(soft, say)})`}:{' '}
           {solutionOrder(solution)}; stir gently.
@@ -189,8 +189,8 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {count > 1 && ' The next load begins at step 3.'}
         </li>
         <li>
-          Cover. Bleed tank and hose to zero, refill with water, run it through the lance, bleed
-          again. Wash up in a tub, not at a drain.
+          Cover. Bleed tank and hose to zero, refill with water, run it through the lance into the
+          waste bucket, bleed again. Wash up in a tub, not at a drain.
         </li>
         <li>
           Keep damp and above {say(COLDEST_CURE, 'temperature', { decimals: 0 })}. Test before you

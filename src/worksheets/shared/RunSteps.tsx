@@ -185,7 +185,7 @@ function Cover({ editor, plan, say, over }: StepProps) {
     <>
       <p>
         {more ? 'After the last load: bleed' : 'Bleed'} the vessel to zero, refill with water, run
-        that through the lance, bleed again. Wash before anything sets.
+        that through the lance into the waste bucket, bleed again. Wash before anything sets.
       </p>
       {more && (
         <p class="note">
@@ -222,7 +222,7 @@ export const RUN_STEPS = [
   },
   {
     name: 'Foam',
-    work: 'Run the foam to waste until it comes evenly. Then start the clock above and fill the foam’s vessel, the bucket below.',
+    work: 'Run the foam into the waste bucket until it comes evenly. Then start the clock above and fill the foam’s vessel, the bucket below.',
     Step: Foam,
     cautions: ['pressurised-vessel', 'compressed-air-jet'],
   },
