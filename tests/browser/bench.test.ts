@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { type Opened, openPage, shown, wakeWorksheets } from './browser.ts';
 import { fill } from './keyboard.ts';
 import { text } from './records.ts';
 
@@ -17,20 +17,13 @@ afterEach(async () => {
   await opened.close();
 });
 
-/** A result as the page shows it. */
-const shown = (sheet: string, result: string) =>
-  page
-    .locator(`[data-worksheet="${sheet}"] [data-result="${result}"] .number`)
-    .innerText()
-    .then((text) => text.replace(/\s+/g, ' ').trim());
-
 describe('the bench', () => {
   test('is there again after a reload', async () => {
     await fill(page, 'foam-density-full', '2,61');
     await page.reload();
     await wakeWorksheets(page);
     await expect.poll(() => page.locator('#foam-density-full').inputValue()).toBe('2,61');
-    await expect.poll(() => shown('foam-density', 'density')).toContain('88.0');
+    await expect.poll(() => shown(page, 'foam-density', 'density')).toContain('88.0');
     const attribute = page.locator('.field', { has: page.locator('#foam-density-full') });
     expect(await attribute.getAttribute('data-origin')).toBe('yours');
   });

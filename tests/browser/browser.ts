@@ -98,3 +98,10 @@ export async function wakeWorksheets(page: Page): Promise<void> {
       .every(({ dataset }) => dataset.awake === 'yes'),
   );
 }
+
+/** A result as the page shows it. */
+export const shown = (page: Page, sheet: string, result: string) =>
+  page
+    .locator(`[data-worksheet="${sheet}"] [data-result="${result}"] .number`)
+    .innerText()
+    .then((text) => text.replace(/\s+/g, ' ').trim());

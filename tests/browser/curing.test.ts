@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
-import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { type Opened, openPage, shown, wakeWorksheets } from './browser.ts';
 
 let opened: Opened;
 
@@ -15,12 +15,6 @@ afterEach(async () => {
   expect(opened.complaints).toEqual([]);
   await opened.close();
 });
-
-const shown = (sheet: string, result: string) =>
-  opened.page
-    .locator(`[data-worksheet="${sheet}"] [data-result="${result}"] .number`)
-    .innerText()
-    .then((text) => text.replace(/\s+/g, ' ').trim());
 
 describe('a logger’s file', () => {
   test('is read row by row, counted from, and shared with the next page', async () => {
@@ -43,7 +37,7 @@ describe('a logger’s file', () => {
     // Mended, it may be chosen again under its name.
     expect(await page.locator('#log-file').inputValue()).toBe('');
     await page.getByRole('button', { name: 'Use these readings' }).click();
-    await expect.poll(() => shown('temperature-age', 'age')).toBe('1.00 d');
+    await expect.poll(() => shown(opened.page, 'temperature-age', 'age')).toBe('1.00 d');
     await expect
       .poll(() => page.locator('#temperature-age-castAt').inputValue())
       .toBe('2026-03-01T09:00');
@@ -221,7 +215,7 @@ test('calcium chloride with steel is refused in words', async () => {
   const outcome = page.locator('[data-worksheet="set-time"] .outcome');
   await expect.poll(() => outcome.innerText()).toContain('Calcium chloride with steel: never.');
   await page.locator('#set-time-steel-no').check();
-  await expect.poll(() => shown('set-time', 'initial')).toBe('1.8 h');
+  await expect.poll(() => shown(opened.page, 'set-time', 'initial')).toBe('1.8 h');
 });
 
 test('a thicker part is hotter inside, and says when it is too hot', async () => {
@@ -231,5 +225,5 @@ test('a thicker part is hotter inside, and says when it is too hot', async () =>
     .poll(() => page.locator('[data-worksheet="heat-inside"] .outcome').innerText())
     .toContain('Stop.');
   // A mesh apart by an explicit scheme of 120 cells it is 110.60; the page shows whole degrees.
-  expect(await shown('heat-inside', 'peak')).toBe('111 °C');
+  expect(await shown(opened.page, 'heat-inside', 'peak')).toBe('111 °C');
 });

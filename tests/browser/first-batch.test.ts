@@ -1,7 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type Opened, openPage, wakeWorksheets } from './browser.ts';
-import { type Case, journey, shown as shownOn } from './journey.ts';
+import { type Opened, openPage, shown as shownOn, wakeWorksheets } from './browser.ts';
+import { type Case, journey } from './journey.ts';
 import { fill } from './keyboard.ts';
 
 let opened: Opened;

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { type Opened, openPage, wakeWorksheets } from './browser.ts';
+import { type Opened, openPage, shown, wakeWorksheets } from './browser.ts';
 
 let opened: Opened;
 
@@ -26,12 +26,6 @@ async function heldBack(): Promise<() => void> {
   return letGo;
 }
 
-/** A result as the page shows it. */
-const shown = (sheet: string, result: string) =>
-  opened.page
-    .locator(`[data-worksheet="${sheet}"] [data-result="${result}"] .number`)
-    .innerText()
-    .then((text) => text.replace(/\s+/g, ' ').trim());
 const seconds = (text: string) => {
   const [minutes = 0, rest = 0] = text.split(':').map(Number);
   return 60 * minutes + rest;
@@ -74,7 +68,7 @@ test('a number, its ± and its unit given before a worksheet wakes are all kept'
   await page.getByLabel('Unit of Vessel, struck full of foam').selectOption('g');
   letGo();
   await wakeWorksheets(page);
-  await expect.poll(() => shown('foam-density', 'density')).toMatch(/^93\.0 ± /);
+  await expect.poll(() => shown(opened.page, 'foam-density', 'density')).toMatch(/^93\.0 ± /);
   expect(await page.locator('#foam-density-full').inputValue()).toBe('2710');
   expect(await page.locator('#foam-density-full-pm').inputValue()).toBe('30');
   expect(await page.locator('#foam-density-tare').inputValue()).toBe('0.85');
@@ -98,7 +92,7 @@ test('what is typed before a worksheet wakes is of the unit that stood beside it
   // The rest is in the reader's own.
   expect(await page.locator('#survival-jar-jar').inputValue()).not.toBe('1');
   await page.locator('[data-units]').click();
-  await expect.poll(() => shown('survival-jar', 'first')).toMatch(/^612/);
+  await expect.poll(() => shown(opened.page, 'survival-jar', 'first')).toMatch(/^612/);
 });
 
 test('a worksheet that did not arrive says so, and comes when the page is loaded again', async () => {
@@ -119,7 +113,7 @@ test('a worksheet that did not arrive says so, and comes when the page is loaded
   await page.waitForLoadState('load');
   await wakeWorksheets(page);
   await page.locator('#foam-density-full').fill('2.9');
-  await expect.poll(() => shown('foam-density', 'density')).toMatch(/^102/);
+  await expect.poll(() => shown(opened.page, 'foam-density', 'density')).toMatch(/^102/);
 });
 
 test('amounts in the text say first what the reader reads in, on every page, and turn back', async () => {
@@ -150,14 +144,18 @@ describe('readings pasted into one box', () => {
       (t) => `${t}\t${(100 / (1 + (10 / t) ** 2)).toFixed(2)}`,
     );
     await page.locator('#drainage-byShare').fill(`min\t%\n${lines.join('\n')}\n`);
-    await expect.poll(() => shown('drainage', 'half'), { timeout: 5000 }).toBe('10.0 min');
-    expect(await shown('drainage', 'exponent')).toBe('2.00');
+    await expect
+      .poll(() => shown(opened.page, 'drainage', 'half'), { timeout: 5000 })
+      .toBe('10.0 min');
+    expect(await shown(opened.page, 'drainage', 'exponent')).toBe('2.00');
 
     await opened.go('foam/time-in-hand/');
     await wakeWorksheets(page);
     await expect.poll(() => page.locator('#time-in-hand-half').inputValue()).toMatch(/^(10|9\.99)/);
     const lost = 100 / (1 + (10 / 5) ** 2);
-    await expect.poll(() => shown('time-in-hand', 'lost')).toBe(`${lost.toFixed(0)} %`);
+    await expect
+      .poll(() => shown(opened.page, 'time-in-hand', 'lost'))
+      .toBe(`${lost.toFixed(0)} %`);
   });
 
   test('a line that cannot be read is named, and no result stands beside it', async () => {
@@ -173,9 +171,11 @@ describe('readings pasted into one box', () => {
 
 test('twice the foam with the same liquid has drained by less, and the fit follows', async () => {
   const page = await open('foam/drainage/');
-  expect(await shown('drainage', 'half')).toBe('22.0 min');
+  expect(await shown(opened.page, 'drainage', 'half')).toBe('22.0 min');
   await page.locator('#drainage-foamMass').fill('3.2');
-  await expect.poll(() => shown('drainage', 'half'), { timeout: 5000 }).not.toBe('22.0 min');
+  await expect
+    .poll(() => shown(opened.page, 'drainage', 'half'), { timeout: 5000 })
+    .not.toBe('22.0 min');
 });
 
 describe('the foam clock', () => {

@@ -9,6 +9,7 @@ import { batchVolume } from '../../src/core/placing/volume.ts';
 import { formatQuantity } from '../../src/core/quantity/format.ts';
 import type { Kind } from '../../src/core/quantity/kinds.ts';
 import { hardnessFromIons } from '../../src/core/water/hardness.ts';
+import { shown } from './browser.ts';
 import { fill, press, tabTo } from './keyboard.ts';
 
 /** A number as it is typed, and what it is in SI. */
@@ -46,13 +47,6 @@ const LEFT = { glycerolShare: 0.02, lanceLoss: 0.1, priming: 0.0005 } as const;
 
 const say = (si: number, kind: Kind, unit: string, significant = 3) =>
   formatQuantity(si, kind, unit, { significant }).text.replace(/\s+/g, ' ');
-
-/** A result as the page shows it. */
-export const shown = (page: Page, sheet: string, result: string) =>
-  page
-    .locator(`[data-worksheet="${sheet}"] [data-result="${result}"] .number`)
-    .innerText()
-    .then((text) => text.replace(/\s+/g, ' ').trim());
 
 /** Types a whole case by keys, in the order of the page, and holds every step against core. */
 export async function journey(page: Page, a: Case): Promise<void> {
