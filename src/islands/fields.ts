@@ -86,6 +86,8 @@ export interface NumberField extends Common {
   readonly optional?: boolean;
   /** What is said behind the refusal of too small a value, in SI. */
   readonly tooLow?: (value: number) => string;
+  /** The same of too great a one. */
+  readonly tooHigh?: string;
   /** Puts what is written in the field's own way, such as `1:40` for 40, as a plain quantity. */
   readonly spelt?: (typed: string) => string;
   /** A slider beside the text, between two values with their units: `slide('1 g', '1 kg')`, for “what if”. */

@@ -18,3 +18,14 @@ describe.concurrent('what looks at strengths', () => {
       opened.complaints.length = 0;
     });
 });
+
+test('charts that do not arrive are said to be missing', async ({ expect, opened, page }) => {
+  await leave(page, [slabs('a'), slabs('b')]);
+  await visit(page, 'batch-records/compare/', '.compare table');
+  const notices = page.locator('#notices');
+  expect(await notices.innerText()).not.toContain('charts');
+  await page.route('**/_astro/LandingChart*', (route) => route.abort());
+  await visit(page, 'batch-records/compare/', '.compare table');
+  await expect.poll(() => notices.innerText()).toContain('its charts are missing');
+  opened.complaints.length = 0;
+});

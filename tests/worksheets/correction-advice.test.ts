@@ -372,13 +372,19 @@ describe('several buckets in a mixer have the room that one has', () => {
     // 21 kg at 507.5 kg/m³ are 41.4 L, and corrected 44.2 L.
     const { words, numbers, tables } = at(['11', '11', '11'], '21');
     expect(words).toMatch(
-      /Correct each by its own line.* would be 44\.2\sL, and the mixer takes 40\.0/,
+      /Correct each by its own line.*: corrected, the largest of them would be 44\.2\sL, and the mixer takes 40\.0/,
     );
     expect(numbers).not.toHaveProperty('addBase');
     for (const row of tables[0]!)
       expect(row[3]).toMatch(/^first take out all but 37\sL, then 5\.\d/);
     const printed = tables[1]!.find(([reads]) => /^11\.0/.test(reads!))!;
     expect(printed.slice(2)).toEqual(['each by itself: no room']);
+    // Where the mixer cannot hold what one stands for, its size is told once.
+    const over = at(['11', '11'], '30', { 'mix.largestLoad': { t: '50', u: 'L' } });
+    expect(over.words).toMatch(
+      /^Look at the mix bucket 1 .* If it stands: Correct each by its own/,
+    );
+    expect(over.words.match(/the mixer takes/g)).toHaveLength(1);
     // In a larger mixer there is one sum for all.
     const large = at(['11', '11', '11'], '21', { 'mix.largestLoad': { t: '50', u: 'L' } });
     expect(large.words).toMatch(/^Add 17\skg of base mix in all, to each its share/);

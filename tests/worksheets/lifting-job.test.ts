@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
 import { speaker } from '../../src/islands/engine/say.ts';
+import { worded } from '../../src/islands/parts/Results.tsx';
 import canILift from '../../src/worksheets/demould/can-i-lift.tsx';
 import liftingJob from '../../src/worksheets/demould/lifting-job.tsx';
 import { mustAnswer } from './must-answer.ts';
@@ -69,6 +70,31 @@ test('several lifts are eased together, beginning with the hardest', () => {
     verdict: 'look',
     say: expect.stringMatching(/closer\. Begin with lift 1\./),
   });
+});
+
+test('no limit is shown above what it is, in a table neither', () => {
+  const rows = ['25', '30', '35', '40', '45', '50', '55'].map((horizontal) =>
+    Object.fromEntries(
+      Object.entries({ ...light, horizontal, asymmetry: '0', coupling: 'good' }).map(
+        ([cell, t]) => [cell, entry(t)],
+      ),
+    ),
+  );
+  const read = readWorksheet(liftingJob, { 'lifting-job.tasks': { rows } }, {}, metric);
+  const found = answer(liftingJob, read, metric);
+  mustAnswer(found);
+  const { order, verdicts } = found.result as ReturnType<typeof liftingJob.work>;
+  const shown = (liftingJob.tables![0]!.rows as (...of: unknown[]) => string[][])(
+    found.result,
+    found.values,
+    metric,
+  ).map(([, , limit]) => Number.parseFloat(limit!));
+  const limits = order.map(({ given }) => verdicts[given]!.weightLimit);
+  for (const [i, limit] of limits.entries()) expect(shown[i]).toBeLessThanOrEqual(limit + 1e-9);
+  expect(shown.some((limit, i) => limits[i]! - limit > 0.05)).toBe(true);
+  const { value } = found.numbers.limit!;
+  const { text } = worded(value, liftingJob.results.limit!, undefined, 'metric');
+  expect(Number.parseFloat(text)).toBe(shown[0]);
 });
 
 test('an index above 1 never reads as 1', () => {

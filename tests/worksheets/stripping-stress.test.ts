@@ -33,7 +33,7 @@ test('a part that comes out of its form hands its tension on to when it may', ()
   const found = move({ ...slab, ...hold });
   expect(asked()).toMatchObject({ origin: 'kept', value: found.numbers.stress!.value });
   expect(found.notes.join()).toContain(
-    '“When may it come out of the form?”, add half as much again',
+    'adds half as much again for a jerk and asks to stay under half of the strength; so does “When may it come out',
   );
 });
 

@@ -203,6 +203,20 @@ test.each([
   },
 );
 
+test.each([
+  ['handling', handling],
+  ['strength-time', strengthTime],
+] as const)(
+  'of an older part it may be left out, and a page that refuses it says so: %s',
+  (_, sheet) => {
+    const found = outcome(sheet, { 'part.sinceCasting': { t: '100', u: 'd', s: 'metric' } });
+    expect(found.ok ? '' : found.problems[0]!.say).toMatch(
+      /must be at most .*\. Leave it empty for/,
+    );
+    expect(outcome(sheet, { 'part.sinceCasting': { t: '', s: 'metric' } }).ok).toBe(true);
+  },
+);
+
 test('a cube broken at the age it has now speaks for it, whatever the clock says', () => {
   const own = {
     ...warm('8'),

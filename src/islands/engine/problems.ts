@@ -91,7 +91,7 @@ export function outOfBounds(field: NumberField, value: number, say: Say): string
   if (!low && !high && !because) return undefined;
   const allowed = low ? { min, aboveMin } : high ? { max } : {};
   const refusal = { quantity: field.label, value, kind, allowed, because };
-  return refused(refusal, field, say) + tooLow(refusal, field);
+  return refused(refusal, field, say) + tooLow(refusal, field) + ((high && field.tooHigh) || '');
 }
 
 /**

@@ -245,7 +245,7 @@ export default worksheet({
   },
   notes: ({ held, stripping }, { strengthFrom }) => [
     stripping
-      ? 'The tension counts the weight and the pull of the form or a factor on the weight, whichever asks more; no jerk. The verdict, and “When may it come out of the form?”, add half as much again for a jerk and ask to stay under half of the strength.'
+      ? 'The tension counts the weight and the pull of the form or a factor on the weight, whichever asks more; no jerk. The verdict adds half as much again for a jerk and asks to stay under half of the strength; so does “When may it come out of the form?”, unless you change that there.'
       : 'The tension has no pull of the form in it and no jerk. So “When may it come out of the form?” does not take it: say above that it comes out of the form, or, if the form is drawn off before anybody lifts it, type this tension there.',
     ...(stripping?.governs === 'pull'
       ? [

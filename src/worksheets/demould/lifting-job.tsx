@@ -80,6 +80,7 @@ export default worksheet({
       label: 'Limit for that lift alone',
       kind: 'mass',
       of: (r) => r.verdicts[r.order[0]?.given ?? 0]?.weightLimit,
+      toward: 'down',
     },
   },
   doubts: (_, { tasks }, say) =>
@@ -158,7 +159,7 @@ export default worksheet({
           return [
             `${given + 1}`,
             say(tasks[given]!.mass, 'mass'),
-            say(weightLimit, 'mass'),
+            say(weightLimit, 'mass', { toward: 'down' }),
             number(liftingIndex),
             number(adds),
           ];

@@ -9,6 +9,7 @@ import { HOURS, PERCENT } from '../shared/amounts.ts';
 import { doubtedWords } from '../shared/doubted-words.ts';
 import { dryColumn } from '../shared/dry-column.ts';
 import type { Said } from '../shared/LandingChart.tsx';
+import { noCharts } from '../shared/no-charts.ts';
 import { isDoubted } from '../shared/record-doubts.ts';
 import { landedOf } from '../shared/record-landed.ts';
 import { ageWhenStripped, driedDensity, reckon } from '../shared/record-numbers.ts';
@@ -50,6 +51,7 @@ export default function CompareBatches() {
       import('../shared/LandingChart.tsx').then(
         ({ LandingChart, PredictedChart, chartJudgement }) =>
           setCharts({ LandingChart, PredictedChart, chartJudgement }),
+        noCharts,
       );
   }, [landed.length]);
   const doubted = useMemo(

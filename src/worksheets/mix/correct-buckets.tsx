@@ -123,7 +123,7 @@ export default worksheet({
       doubted,
       tooLarge,
       apart,
-      over: over && { volume: over.volume / mixers, load: v.load },
+      over: over && over.volume / mixers,
       wantsFoam,
       gone,
       add,
@@ -232,14 +232,15 @@ export default worksheet({
       return { verdict: 'good', say: `${density} is near enough. Stop stirring and place it.` };
     if (advice.is !== 'add' || dry) return { verdict: 'look', say: dry };
     const litres = (volume: number) => say(volume, 'volume');
-    const add = over
-      ? `Correct each by its own line in the first table: all that one stands for would be ${litres(over.volume)}, and the mixer takes ${litres(over.load)}.`
-      : `${addWords(advice, say)}${each.length > 1 ? ' in all, to each its share' : ''}, folded in gently, and weigh once more.`;
     const large = each[tooLarge];
+    const room = `and the mixer takes ${litres(load)}`;
+    const add = over
+      ? `Correct each by its own line in the first table${large ? '' : `: corrected, the largest of them would be ${litres(over)}, ${room}`}.`
+      : `${addWords(advice, say)}${each.length > 1 ? ' in all, to each its share' : ''}, folded in gently, and weigh once more.`;
     return {
       verdict: 'look',
       say: large
-        ? `Look at the mix bucket ${tooLarge + 1} stands for: ${say(large.mass, 'mass')} is ${litres(large.mass / large.density)}, and the mixer takes ${litres(load)}. If it stands: ${add}`
+        ? `Look at the mix bucket ${tooLarge + 1} stands for: ${say(large.mass, 'mass')} is ${litres(large.mass / large.density)}, ${room}. If it stands: ${add}`
         : add,
     };
   },

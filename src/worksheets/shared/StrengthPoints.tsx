@@ -6,6 +6,7 @@ import type { Units } from '../../islands/fields.ts';
 import { Table } from '../../islands/parts/Table.tsx';
 import { DAYS, KPA, MPA } from './amounts.ts';
 import { dryColumn } from './dry-column.ts';
+import { noCharts } from './no-charts.ts';
 import { driedDensity } from './record-numbers.ts';
 import { strengthsOffBand } from './record-strengths.ts';
 import { nameOf, weighedDensity } from './record-words.ts';
@@ -60,7 +61,7 @@ export function StrengthPoints({
   const [charts, setCharts] = useState<Charts>();
   const points = strengthPoints(records);
   useEffect(() => {
-    if (points.length > 1 && !charts) import('./StrengthPointsChart.tsx').then(setCharts);
+    if (points.length > 1 && !charts) import('./StrengthPointsChart.tsx').then(setCharts, noCharts);
   }, [points.length]);
   const age = ({ crushAge, bendAge }: StrengthPoint) => {
     const ages = [...new Set([crushAge, bendAge])].flatMap((x) =>
