@@ -48,6 +48,9 @@ describe.concurrent('a script that every page has', () => {
     await page.clock.install();
     for (const path of ['first-batch/', 'glossary/']) {
       await opened.go(path);
+      // What has not come by the jump would rightly be missed.
+      await wakeWorksheets(page);
+      await page.waitForLoadState('networkidle');
       await page.clock.fastForward('00:20');
       expect(await notices(page)).toBe('');
     }

@@ -3,13 +3,13 @@ import { PERCENT } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
 import { foamLives } from './foam-lives.ts';
+import { pigmentShare } from './pigment-share.ts';
 import {
   convention,
   counts,
   helpedCementDensity,
   largestLoad,
   leastLoads,
-  pigmentShare,
 } from './recipe-fields.ts';
 
 const share = (label: string, example: string, max: string, more: object = {}) =>

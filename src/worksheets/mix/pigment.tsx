@@ -4,7 +4,7 @@ import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
 import { DoseBar } from '../shared/DoseBar.tsx';
 import { pigmentDoubt } from './pigment-doubt.ts';
-import { pigmentShare } from './recipe-fields.ts';
+import { pigmentShare } from './pigment-share.ts';
 
 const percent = (share: number) => share * 100;
 

@@ -4,7 +4,6 @@ import type { WaterCementOf } from '../../core/mix/proportion.ts';
 import { BASE_WATER_CEMENT } from '../../core/mix/water-cement-limits.ts';
 import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { choice, number } from '../../islands/fields.ts';
-import { PERCENT } from '../shared/amounts.ts';
 import { FOAM_TARE, FOAM_VESSEL } from '../shared/foam-vessel.ts';
 import { waterCement } from '../shared/recipe.ts';
 
@@ -31,15 +30,6 @@ export const counts = choice({
   example: 'base',
   bench: 'proportion.counts',
   folded: true,
-});
-
-export const pigmentShare = number('ratio', {
-  label: 'Pigment, of cement and stand-ins',
-  example: '3 %',
-  min: '0 %',
-  max: '20 %',
-  units: PERCENT,
-  bench: 'pigment.share',
 });
 
 /** The part of that ratio which is no water of the base mix, where it counts all water. */
