@@ -189,8 +189,8 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {count > 1 && ' The next load begins at step 3.'}
         </li>
         <li>
-          Cover. Bleed tank and hose to zero, refill with water, run it through the lance into the
-          waste bucket, bleed again. Wash up in a tub, not at a drain.
+          Cover. Bleed tank and hose to zero, run water through the lance into the waste bucket,
+          bleed again. Wash up in a tub, not at a drain.
         </li>
         <li>
           Keep damp and above {say(COLDEST_CURE, 'temperature', { decimals: 0 })}. Test before you
