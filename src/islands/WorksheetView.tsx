@@ -128,6 +128,7 @@ export function WorksheetView({ sheet, formulas }: Props) {
         tabIndex={-1}
         aria-labelledby={`${sheet.id}-question`}
         autocomplete="off"
+        spellcheck={false}
         onSubmit={(event) => event.preventDefault()}
       >
         <div class="fields">{inputs(shown.filter(([, { field }]) => !field.folded))}</div>

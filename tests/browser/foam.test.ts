@@ -165,7 +165,7 @@ describe('readings pasted into one box', () => {
     await expect
       .poll(() => page.locator('#drainage-byMass-problem').innerText(), { timeout: 5000 })
       .toContain('Line 2.');
-    expect(await page.locator('[data-worksheet="drainage"] [data-result]').count()).toBe(0);
+    expect(await page.locator('[data-worksheet="drainage"] .result').count()).toBe(0);
   });
 });
 

@@ -13,3 +13,9 @@ test('what is read, and small powers of ten, stay', () => {
     '<svg aria-label="12.34567 kg"><path d="M1.23456e-7 0"/><text>12.34567</text></svg><input value="1.23456">';
   expect(shortNumbers(kept)).toBe(kept);
 });
+
+test('a shape of a drawing is closed as it opens, unless it holds something', () => {
+  expect(shortNumbers('<svg><path d="M0 0"></path><path><title>1</title></path></svg>')).toBe(
+    '<svg><path d="M0 0"/><path><title>1</title></path></svg>',
+  );
+});

@@ -15,8 +15,11 @@ export const typeset = (tex, displayMode = true) => {
     throwOnError: true,
     strict: 'error',
   });
-  // The TeX beside the formula is read by nobody, and weighs as much again.
-  const html = whole.replace(/<\/?semantics>|<annotation[\s\S]*?<\/annotation>/g, '');
+  // The TeX beside the formula is read by nobody, and weighs as much again; a page of HTML needs no name space.
+  const html = whole.replace(
+    /<\/?semantics>|<annotation[\s\S]*?<\/annotation>| xmlns="[^"]*"/g,
+    '',
+  );
   // A long formula scrolls in a box round it on a phone, and a box that scrolls is reached by key. The
   // box has the name: a name on the formula itself would be read in its place.
   const boxed = html.replace('<span ', '<span tabindex="0" role="group" aria-label="Formula" ');

@@ -60,7 +60,6 @@ function LinesInput({ id, reading, system, typing, onEntry, onLeave }: InputProp
         id={id}
         rows={count}
         autocomplete="off"
-        spellcheck={false}
         value={text}
         aria-invalid={problem ? 'true' : undefined}
         aria-describedby={describedBy(id, { help: true, problem, example })}

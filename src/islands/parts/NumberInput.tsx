@@ -46,7 +46,6 @@ export function NumberInput(props: Props) {
           type="text"
           inputMode={pad}
           autocomplete="off"
-          spellcheck={false}
           value={reading.text}
           aria-invalid={problem && !waits ? 'true' : undefined}
           aria-describedby={describedBy(id, {

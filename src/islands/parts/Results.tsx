@@ -56,7 +56,7 @@ export function Results({
           const here = worded(value, spec, sure, system);
           const there = worded(value, spec, sure, other);
           return (
-            <div class={large ? 'result answer' : 'result'} data-result={name}>
+            <div class={large ? 'result answer' : 'result'}>
               <dt>{spec.label}</dt>
               <dd>
                 {/* No <output>: the worksheet says its answer once, when the numbers have settled. */}

@@ -103,6 +103,8 @@ function spread<T extends { readonly top: number; readonly bottom: number }>(lay
 const circle = ([x, y, r]: readonly [number, number, number]) =>
   `M${x - r} ${y}a${r} ${r} 0 1 1 0 .1`;
 
+const even = (x: number) => 2 * Math.round(x / 2);
+
 /** Bubbles scattered over a layer, the same each time: a figure must not flicker as numbers move. */
 function bubbles(top: number, bottom: number): (readonly [number, number, number])[] {
   const found: [number, number, number][] = [];
@@ -112,10 +114,10 @@ function bubbles(top: number, bottom: number): (readonly [number, number, number
     return seed / 2147483647;
   };
   for (let i = 0; i < 150; i++) {
-    // Whole numbers: the figure stands in the page, and digits nobody sees have a weight.
-    const r = Math.round(3 + chance() * 7);
-    const y = Math.round(TOP + chance() * DEEP);
-    const x = Math.round(MIDDLE + (chance() * 2 - 1) * (half(y - TOP) - r - 2));
+    // Even numbers: the figure stands in the page, and digits nobody sees have a weight.
+    const r = even(3 + chance() * 7);
+    const y = even(TOP + chance() * DEEP);
+    const x = even(MIDDLE + (chance() * 2 - 1) * (half(y - TOP) - r - 2));
     const inside = y - r > top + 1 && y + r < bottom - 1;
     if (inside && found.every(([a, b, c]) => Math.hypot(a - x, b - y) > r + c))
       found.push([x, y, r]);

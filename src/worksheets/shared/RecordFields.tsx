@@ -100,7 +100,7 @@ export function RecordFields({
   const typing = useTyping();
   const fields = readFields(editor.record, say);
   return (
-    <div class="fields">
+    <div class="fields" spellcheck={false}>
       {names.map((name) => {
         const reading = fields[name]!;
         const id = inputId('record', name);

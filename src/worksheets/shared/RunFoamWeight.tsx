@@ -75,7 +75,7 @@ function Weighing({
   const typing = useTyping();
   const quiet = typing.input === id;
   return (
-    <div class="fields">
+    <div class="fields" spellcheck={false}>
       <NumberInput
         {...shown}
         id={id}
