@@ -159,7 +159,7 @@ test('the sheet weighs the base mix alone, and ends with the vessel bled and the
   const [, steps = ''] = /sheet-steps">(.*?)<\/ol>/s.exec(renderToString(h(BenchSheet, {}))) ?? [];
   expect(steps).toMatch(/Base mix.*Weigh a jug of it.*Foam last/s);
   expect(steps).toMatch(
-    /Cover.*Bleed tank and hose to zero, refill.*through the lance, bleed again.*Wash up.*not at a drain/,
+    /Cover.*Bleed tank and hose to zero, refill.*through the lance into the waste bucket, bleed again.*Wash up.*not at a drain/,
   );
 });
 

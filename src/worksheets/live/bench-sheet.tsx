@@ -189,12 +189,12 @@ export function Sheet({ system, entries, kept }: SheetProps) {
           {count > 1 && ' The next load begins at step 3.'}
         </li>
         <li>
-          Cover. Bleed tank and hose to zero, run water through the lance into the waste bucket,
-          bleed again. Wash up in a tub, not at a drain.
+          Cover. Bleed tank and hose to zero, refill with water, run it through the lance into the
+          waste bucket, bleed again.
         </li>
         <li>
-          Keep damp and above {say(COLDEST_CURE, 'temperature', { decimals: 0 })}. Test before you
-          strip.
+          Wash up in a tub, not at a drain. Keep damp and above{' '}
+          {say(COLDEST_CURE, 'temperature', { decimals: 0 })}. Test before you strip.
         </li>
       </ol>
       <p class="sheet-cautions">
