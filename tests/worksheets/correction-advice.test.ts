@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Entry } from '../../src/bench/entries.ts';
+import type { Entry, KeptResults } from '../../src/bench/entries.ts';
 import { correctMix } from '../../src/core/mix/correct.ts';
 import { answer } from '../../src/islands/engine/answer.ts';
 import { readWorksheet } from '../../src/islands/engine/read.ts';
@@ -14,11 +14,12 @@ import {
   spentAdvice,
 } from '../../src/worksheets/shared/correction-advice.ts';
 import { NEAR_ENOUGH } from '../../src/worksheets/shared/near-enough.ts';
+import { OWN_AMOUNT, OWN_PLAN } from '../../src/worksheets/shared/own-plan.ts';
 
 const say = speaker('metric');
-const answered = (sheet: unknown, entries: Record<string, Entry>) => {
+const answered = (sheet: unknown, entries: Record<string, Entry>, kept: KeptResults = {}) => {
   const any = sheet as AnyWorksheet;
-  const found = answer(any, readWorksheet(any, entries, {}, say), say);
+  const found = answer(any, readWorksheet(any, entries, kept, say), say, kept);
   if (!found.ok) throw new Error(JSON.stringify(found.problems));
   return found;
 };
@@ -208,7 +209,7 @@ describe('several buckets after two corrections', () => {
 });
 
 test('what is placed is told how much there is of it, once the mix in the mixer is the reader’s', () => {
-  const there = /There are 32\.\d\sL of it\.$/;
+  const there = /There are 32\.\d\sL of the mix\.$/;
   expect(one(640, 2).judgement.say).toMatch(there);
   expect(one(641, 0, { 'correct.tolerance': { t: '10', u: '%' } }).judgement).toMatchObject({
     verdict: 'good',
@@ -218,6 +219,19 @@ test('what is placed is told how much there is of it, once the mix in the mixer 
   expect(one(640, 2).judgement.say).toContain('Leave the plan of the next as it is');
   const nobody = answered(correct, { 'correct.full': full(600) });
   expect(nobody.judgement.say).not.toContain('There are');
+  // What a plan weighs lacks what a correction added.
+  const planned = (made: string) =>
+    answered(
+      correct,
+      {
+        'correct.full': full(600),
+        'correct.target': { t: '600', u: 'kg/m3' },
+        'correct.made': { t: made },
+      },
+      { [OWN_PLAN]: { v: OWN_AMOUNT } },
+    ).judgement.say;
+  expect(planned('0')).toContain('There are 35');
+  expect(planned('1')).toMatch(/Stop stirring and place it\.$/);
 });
 
 describe('a bucket that holds more than the mix it stands for', () => {

@@ -68,7 +68,9 @@ export default worksheet({
       tolerance: v.tolerance * v.target,
     };
     const { target, made, most, tare, vessel } = v;
-    const mix = { target, tolerance: common.tolerance, made, most, vessel, load: v.load };
+    // Of a mixer that nobody typed nothing is known.
+    const load = typed?.('load') ? v.load : Number.POSITIVE_INFINITY;
+    const mix = { target, tolerance: common.tolerance, made, most, vessel, load };
     const weighing = (density: number) => ({
       ...mix,
       density,
@@ -92,7 +94,7 @@ export default worksheet({
     const all = pooled(each);
     // Each stands for a mix of its own: together they have room where the largest has.
     const mixers = all.mass / Math.max(...each.map(({ mass }) => mass));
-    const together = (density: number) => ({ ...weighing(density), load: mixers * v.load });
+    const together = (density: number) => ({ ...weighing(density), load: mixers * load });
     const fix = correctMix({
       ...common,
       massInHand: all.mass,
@@ -100,10 +102,7 @@ export default worksheet({
     });
     // Only a correction that should be made is shown as an amount.
     const advice = mixAdvice(fix, together(all.density));
-    // Of a mixer that nobody typed nothing is known.
-    const tooLarge = typed?.('load')
-      ? each.findIndex(({ mass, density }) => !hasRoom(mass / density, v.load))
-      : -1;
+    const tooLarge = each.findIndex(({ mass, density }) => !hasRoom(mass / density, load));
     const doubted = each.findIndex(({ advice: { is } }) => DOUBTED.includes(is));
     const apart = all.spread > ONE_MIX;
     const over = advice.is === 'add' && each.length > 1 ? advice.over : undefined;

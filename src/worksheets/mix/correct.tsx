@@ -167,10 +167,10 @@ export default worksheet({
   minds: [OWN_PLAN, LOAD_MASS],
   judge: (r, v, say, kept = {}) => {
     const { advice, measured, off, tolerance, parts } = r;
-    const { mass, target } = v;
-    // What is to be placed, and not corrected, may be less than was planned.
-    const ownMass = r.ownMass || isOwn(kept, OWN_AMOUNT);
-    const there = ownMass ? ` There are ${say(mass / measured, 'volume')} of it.` : '';
+    const { made, mass, target } = v;
+    // What is to be placed, and not corrected, may be less than was planned. A plan lacks what a correction added.
+    const ownMass = r.ownMass || (made === 0 && isOwn(kept, OWN_AMOUNT));
+    const there = ownMass ? ` There are ${say(mass / measured, 'volume')} of the mix.` : '';
     const amount = say(measured, 'density');
     if (advice.is === 'refused') return { verdict: 'stop', say: noSuchMix(measured, say) };
     const doubted = doubtWords(advice, say);

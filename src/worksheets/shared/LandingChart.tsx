@@ -170,7 +170,7 @@ function judged(landed: readonly Landed[]): Said {
   // The mean must be known as well as a batch need land. A choice.
   if (landed.length < FEWEST_GOOD || chart.centreReach > NEAR_ENOUGH)
     return {
-      say: `The batches differ no more than chance explains, and ${found} they are neither heavy nor light on average: too ${landed.length < FEWEST_GOOD ? 'few' : 'scattered'} to call it good. Leave the plan alone.${apart}`,
+      say: `The batches differ no more than chance explains, and ${found} they are ${Math.abs(chart.centre) > chart.centreReach ? 'too little off to correct a plan for' : 'neither heavy nor light'} on average: too ${landed.length < FEWEST_GOOD ? 'few' : 'scattered'} to call it good. Leave the plan alone.${apart}`,
     };
   return {
     verdict: 'good',

@@ -131,6 +131,9 @@ describe('what the landings are said to show', () => {
       verdict: undefined,
       say: expect.stringContaining('too scattered'),
     });
+    // Heavy beyond their ±, by less than is worth a correction.
+    expect(said([0.019, 0.018, 0.016, 0.018]).say).toMatch(/too little off to correct.*too few/);
+    expect(said(close.slice(0, 4)).say).toContain('neither heavy nor light');
   });
 
   test('a batch whose readings cannot all be true is left out, and nothing is good beside it', () => {
