@@ -28,6 +28,33 @@ describe.concurrent('a script that every page has', () => {
       await expect.poll(() => notices(opened.page)).toContain('has not arrived');
     });
 
+  test('is said to be missing beside what else is said, and once', async ({
+    expect,
+    opened,
+    page,
+    cut,
+  }) => {
+    await cut('Site');
+    await page.evaluate(() => localStorage.setItem('suds.bench.1.mix.settling', 'spoilt'));
+    await page.clock.install();
+    await opened.go('mix/proportion/');
+    await wakeWorksheets(page);
+    await page.clock.fastForward('00:20');
+    const said = page.locator('#notices > *');
+    await expect.poll(() => said.count()).toBe(2);
+    expect(await page.getByRole('button', { name: 'Take out what was set aside' }).count()).toBe(1);
+    expect(await said.first().innerText()).toContain('has not arrived');
+  });
+
+  test('and a part of the page are missed in one text', async ({ expect, opened, page, cut }) => {
+    await cut('Site');
+    await cut('mount');
+    await opened.go('mix/proportion/');
+    await page.locator('#proportion-volume').fill('33');
+    await page.getByRole('button', { name: 'Load the page again' }).waitFor();
+    expect((await notices(page)).match(/has not arrived/g)).toHaveLength(1);
+  });
+
   test('is missed where it hangs, until it comes', async ({ expect, opened, page }) => {
     const { promise, resolve } = Promise.withResolvers<void>();
     await opened.context.route('**/_astro/Wake.*.js', async (route) => {
@@ -133,18 +160,19 @@ test('what was typed into a part that did not wake is there when the page is loa
 }) => {
   await cut('mount');
   await opened.go('mix/proportion/');
-  const box = page.locator('.worksheet input[type="text"]').first();
-  await box.fill('33');
+  await page.locator('.field:has(#proportion-volume) .unit').selectOption('mL');
+  const box = page.locator('#proportion-volume');
+  await box.fill('33000');
   const again = page.getByRole('button', { name: 'Load the page again' });
   await again.waitFor();
   await opened.context.unrouteAll();
   await again.click();
   await again.waitFor({ state: 'detached' });
   await wakeWorksheets(page);
-  await expect.poll(() => box.inputValue()).toBe('33');
+  await expect.poll(() => box.inputValue()).toBe('33000');
   await expect
     .poll(() => page.evaluate(() => Object.values(localStorage).join()))
-    .toContain('"t":"33"');
+    .toMatch(/"t":"33000","u":"mL"/);
 });
 
 test('a page that Back brings as it was follows the units and the colours chosen since', async ({

@@ -80,6 +80,9 @@ const LATE = 15_000;
 const missing = new Set<HTMLElement>();
 /** What was typed into parts that did not wake, kept for this page loaded again. */
 const EARLY = `suds.early.${location.pathname}`;
+/** The unit a number is typed in has no id of its own. */
+const unitBeside = (field: HTMLElement) =>
+  field.closest('.field')?.querySelector<HTMLSelectElement>('select.unit');
 
 function asleep(place: HTMLElement): void {
   missing.add(place);
@@ -93,7 +96,10 @@ function asleep(place: HTMLElement): void {
         ({ dataset, value, defaultValue = value, checked, defaultChecked }) =>
           'early' in dataset || value !== defaultValue || checked !== defaultChecked,
       )
-      .map(({ id, value, checked }) => ({ id, value, checked }));
+      .map((field) => {
+        const { id, value, checked } = field;
+        return { id, value, checked, unit: unitBeside(field)?.value };
+      });
     try {
       sessionStorage.setItem(EARLY, JSON.stringify(typed));
     } catch {
@@ -106,11 +112,16 @@ function asleep(place: HTMLElement): void {
 /** Types it again, for the part to take up as it wakes. */
 function typeAgain(): void {
   try {
-    const typed = JSON.parse(sessionStorage.getItem(EARLY) ?? '[]') as { id: string }[];
+    const typed = JSON.parse(sessionStorage.getItem(EARLY) ?? '[]') as {
+      id: string;
+      unit: string;
+    }[];
     sessionStorage.removeItem(EARLY);
-    for (const { id, ...entered } of typed) {
+    for (const { id, unit, ...entered } of typed) {
       const field = document.getElementById(id);
       if (!field) continue;
+      const units = unitBeside(field);
+      if (units) units.value = unit;
       Object.assign(field, entered).dataset.early = '';
       wake(field.closest<HTMLElement>('[data-island]')!);
     }
