@@ -87,23 +87,23 @@ const UNTOLD: readonly string[] = [KEYS.learned, KEYS.unlearned, KEYS.run, KEYS.
 export function forgiving(store: Storage | undefined): Storage {
   const held = new Map<string, string>();
   const told = new Set<string>();
-  const mark = () =>
-    markUnstored(
-      UNSTORED,
-      [...held.keys()].some((key) => key.startsWith(KEYS.entries)),
-    );
+  const isReading = (key: string) => key.startsWith(KEYS.entries);
+  const bodyHas = (mark: string) => globalThis.document?.body.hasAttribute(mark);
+  // A run only copies to the bench: its readings are in its record.
+  const mark = (key: string) => {
+    if (isReading(key) && !bodyHas('data-running'))
+      markUnstored(UNSTORED, [...held.keys()].some(isReading));
+  };
   const tell = (key: string) => {
     const clock = key === KEYS.clock;
     const id = clock ? 'clock-not-stored' : 'not-stored';
-    if (told.has(id) || UNTOLD.includes(key)) return;
+    if (UNTOLD.includes(key) || (!clock && bodyHas('data-running'))) return;
+    // Of readings again where those before were saved as a batch.
+    if (told.has(id) && (!isReading(key) || bodyHas(UNSTORED))) return;
     told.add(id);
-    // A run hides “Save batch”: its readings are in its record.
-    const saves = globalThis.document?.body.hasAttribute('data-running')
-      ? ''
-      : ' “Save batch” may still keep them, or hands them to you as a file.';
     notify(
       id,
-      `This browser refused to store ${clock ? 'the foam clock' : 'your readings'} (its space is full or storage is off). ${clock ? 'It counts on this page until you leave it; no other page has it.' : `They stay on this page until you leave it; no other page has them, nor what stood in their place.${saves}`}`,
+      `This browser refused to store ${clock ? 'the foam clock' : 'your readings'} (its space is full or storage is off). ${clock ? 'It counts on this page until you leave it; no other page has it.' : `They stay on this page until you leave it; no other page has them, nor what stood in their place. “Save batch” may still keep them, or hands them to you as a file.`}`,
     );
   };
   return new Proxy({} as Storage, {
@@ -125,13 +125,13 @@ export function forgiving(store: Storage | undefined): Storage {
         held.set(key, String(value));
         tell(key);
       }
-      mark();
+      mark(key);
       return true;
     },
     deleteProperty(_, name) {
       held.delete(String(name));
       store?.removeItem(String(name));
-      mark();
+      mark(String(name));
       return true;
     },
     get: (_, name) => held.get(String(name)) ?? store?.getItem(String(name)) ?? undefined,

@@ -20,6 +20,15 @@ import {
 
 const notices = (on: Page) => on.locator('#notices').innerText();
 const press = (on: Page, name: string) => on.getByRole('button', { name }).first().click();
+/** The questions asked before a page is left; each is answered with yes. */
+const askedOn = (on: Page) => {
+  const asked: string[] = [];
+  on.on('dialog', (dialog) => {
+    asked.push(dialog.type());
+    dialog.accept();
+  });
+  return asked;
+};
 const takenBy = async (on: Page, name: string) => {
   const taking = on.waitForEvent('download');
   await press(on, name);
@@ -180,6 +189,29 @@ describe.concurrent('a browser without room', () => {
   });
 });
 
+describe.concurrent('a browser that stores nothing more', () => {
+  test('does not ask about what its batch removed for good takes along', async ({
+    expect,
+    page,
+  }) => {
+    await leave(page, [slabs('a')]);
+    await visit(page, batchPage('a'), '.record');
+    await page.evaluate(() => {
+      Storage.prototype.setItem = IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    });
+    await page.locator('#record-name').fill('Renamed');
+    await page.locator('body[data-unheld]').waitFor();
+    await press(page, 'Remove this batch');
+    const asked = askedOn(page);
+    await press(page, 'Remove it for good');
+    await listed(page);
+    expect(asked).toEqual([]);
+    expect(await stored(page)).toEqual([]);
+  });
+});
+
 describe.concurrent('a browser that stores no records', () => {
   test('hands over the bench, and a batch as a file', async ({ expect }) => {
     const opened = await without('first-batch/', ['indexedDB']);
@@ -223,11 +255,41 @@ describe.concurrent('a browser that stores no readings', () => {
     await page.locator('[data-save-batch]').click();
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await expect.poll(() => notices(page)).toContain('is saved in this browser');
+    expect(await notices(page)).not.toContain('until you leave it');
+    await field.fill('2 0.04\n4 0.2');
+    await expect.poll(() => notices(page)).toContain('refused to store your readings');
+    await page.locator('[data-save-batch]').click();
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect.poll(() => notices(page)).not.toContain('until you leave it');
+    const asked = askedOn(page);
+    await press(page, 'Open its record');
+    await page.locator('.record').waitFor();
+    expect(asked).toEqual([]);
     await opened.go('bench/');
     await wakeWorksheets(page);
     await expect
       .poll(() => page.locator('.bench-contents').innerText())
       .toContain('stores nothing for this site');
+    await opened.close();
+  });
+});
+
+describe.concurrent('a browser that stores records alone', () => {
+  test('is not said to lose what the run has in its record', async ({ expect }) => {
+    const opened = await without('bench/run/', ['localStorage']);
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Begin a batch' }).click();
+    await page.locator('[data-run="0"]').waitFor();
+    await page.getByRole('button', { name: /^Next/ }).click();
+    for (const [id, text] of [
+      ['record-tare', '0.85'],
+      ['record-vessel', '20'],
+      ['run-foam', '2.47'],
+    ])
+      await page.locator(`#${id}`).fill(text!);
+    await expect.poll(() => page.locator('#record-foamDensity').inputValue()).toBe('81');
+    expect(await notices(page)).toBe('');
+    expect(await page.locator('body[data-unstored]').count()).toBe(0);
     await opened.close();
   });
 });

@@ -1,4 +1,5 @@
-import { notify } from '../../bench/notices.ts';
+import { markUnstored, UNSTORED } from '../../bench/local-store.ts';
+import { notify, withdraw } from '../../bench/notices.ts';
 import { batchAt } from '../../bench/page-at.ts';
 import { recordFromBench } from '../../bench/records/from-bench.ts';
 import { askToPersist } from '../../bench/records/room.ts';
@@ -49,6 +50,9 @@ async function saveBench(name: string): Promise<boolean> {
     tellRefused(record, saved.because === 'refused' ? saved.say : 'The batch was not saved.');
     return false;
   }
+  // Until the next reading all that the browser did not store is in the batch.
+  markUnstored(UNSTORED, false);
+  withdraw('not-stored');
   // Asked here because the reader has just shown that it matters; most browsers answer by themselves.
   askToPersist().catch(() => {});
   notify('saved-batch', `“${record.name}” is saved in this browser.`, [

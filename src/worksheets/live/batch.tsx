@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { markUnstored, UNHELD } from '../../bench/local-store.ts';
 import { notify } from '../../bench/notices.ts';
 import { pageAt } from '../../bench/page-at.ts';
 import type { Editor } from '../../bench/records/editor.ts';
@@ -164,6 +165,7 @@ function Open({ editor }: { readonly editor: Editor }) {
             await editor.store();
             await removeAndTell(editor.record.id, nameOf(editor.record), () => {
               editor.removed = true;
+              markUnstored(UNHELD, false);
               location.assign(pageAt('batch-records/'));
             });
           }}

@@ -41,7 +41,7 @@ export function useEditor(id: string | undefined): Opening {
       stop();
     };
   }, [id]);
-  const lost = opening.is === 'open' && !opening.editor.held;
+  const lost = opening.is === 'open' && !opening.editor.held && !opening.editor.removed;
   useLayoutEffect(() => {
     markUnstored(UNHELD, lost);
     return () => markUnstored(UNHELD, false);
