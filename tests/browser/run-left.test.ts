@@ -313,7 +313,7 @@ describe.concurrent('a run that was left, or not stored', () => {
     await page.evaluate(() => dispatchEvent(new Event('room')));
     await page.getByRole('button', { name: 'Try to store it again' }).click();
     await page.locator('body:not([data-unheld])').waitFor({ state: 'attached' });
-    expect(await notices()).not.toContain('stored nowhere');
+    await expect.poll(notices).not.toContain('stored nowhere');
     await done.click();
     await page.locator('.record').waitFor();
     expect((await stored(page))[0]!.readings.water).toMatchObject({ t: '1.23' });
