@@ -228,7 +228,7 @@ test('what is placed is told how much there is of it, once the mix in the mixer 
         'correct.target': { t: '600', u: 'kg/m3' },
         'correct.made': { t: made },
       },
-      { [OWN_PLAN]: { v: OWN_AMOUNT } },
+      { [OWN_PLAN]: { v: OWN_AMOUNT, from: 'batch' } },
     ).judgement.say;
   expect(planned('0')).toContain('There are 35');
   expect(planned('1')).toMatch(/Stop stirring and place it\.$/);
