@@ -5,6 +5,7 @@ import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { lightScripts } from './src/components/live/light-scripts.mjs';
+import { withoutBuilt } from './src/components/live/without-built.mjs';
 import { baseLinks } from './src/components/markdown/base-links.mjs';
 import { mathML } from './src/components/markdown/math.mjs';
 import { turningPairs } from './src/components/markdown/pairs.mjs';
@@ -42,7 +43,7 @@ export default defineConfig({
   },
   integrations: [mdx(), sitemap()],
   vite: {
-    plugins: [lightScripts()],
+    plugins: [lightScripts(), withoutBuilt()],
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   },
   security: {

@@ -1,0 +1,44 @@
+/** What stands beside a worksheet in its page. */
+const BESIDE = ['cautions', 'defers', 'sources'];
+
+/**
+ * Leaves out of a worksheet's script what only the build reads: what stands beside it, and the TeX of its formulas,
+ * which the page has typeset.
+ * @returns {import('vite').Plugin}
+ */
+export const withoutBuilt = () => ({
+  name: 'without-built',
+  enforce: 'pre',
+  apply: 'build',
+  applyToEnvironment: ({ name }) => name === 'client',
+  transform: {
+    filter: { id: /src[\\/]worksheets[\\/].*\.tsx$/, code: 'export default worksheet(' },
+    handler(code) {
+      return lighter(code, this.parse(code, { lang: 'tsx' }));
+    },
+  },
+});
+
+/**
+ * A worksheet's file with no more than a browser needs.
+ * @param {string} code
+ * @param {any} file  as parsed
+ */
+export function lighter(code, file) {
+  /** @type {(part: any) => string} */
+  const text = ({ start, end }) => code.slice(start, end);
+  /** @type {(object: any, names: readonly string[], said?: (property: any) => string) => string} */
+  const without = ({ properties }, names, said = text) =>
+    `{${properties.filter((/** @type {any} */ { key }) => !names.includes(key?.name)).map(said)}}`;
+  /** @type {(step: any) => string} */
+  const step = (step) => without(step, ['tex']);
+  const [sheet] = file.body.find(isDefault).declaration.arguments;
+  const light = without(sheet, BESIDE, (property) =>
+    property.key?.name === 'working'
+      ? `working:[${property.value.elements.map(step)}]`
+      : text(property),
+  );
+  return code.slice(0, sheet.start) + light + code.slice(sheet.end);
+}
+
+const isDefault = (/** @type {{ type: string }} */ { type }) => type === 'ExportDefaultDeclaration';
