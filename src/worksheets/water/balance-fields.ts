@@ -2,9 +2,9 @@ import { STANDARD_ATMOSPHERE } from '../../core/quantity/constants.ts';
 import type { Pair } from '../../core/water/carbonate/speciate.ts';
 import type { Speciation, SpeciesName } from '../../core/water/carbonate/speciation.ts';
 import { choice, number } from '../../islands/fields.ts';
+import { hardnessParts } from '../shared/hardness-parts.ts';
 import {
   dissolved,
-  hardnessParts,
   otherIons,
   others,
   readAlkalinity,

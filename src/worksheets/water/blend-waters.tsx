@@ -11,7 +11,7 @@ import { BlendFigure } from '../shared/BlendFigure.tsx';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
 import { lazy } from '../shared/lazy.ts';
 import { stillHard } from '../shared/still-hard.ts';
-import { atBenchPressure, WATER_REFUSALS } from '../shared/water-fields.ts';
+import { atBenchPressure, WATER_REFUSALS } from '../shared/water-solved.ts';
 import { blendFields } from './blend-fields.ts';
 
 /** With more soft water than this, blending saves nothing worth the measuring. Common practice, no source. */

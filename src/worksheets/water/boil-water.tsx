@@ -9,21 +9,19 @@ import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
+import { hardnessParts } from '../shared/hardness-parts.ts';
 import { IonBars } from '../shared/IonBars.tsx';
 import { lazy } from '../shared/lazy.ts';
 import { softWater } from '../shared/soft-water.ts';
 import { softenedOrSlip } from '../shared/softened-or-slip.ts';
 import {
-  hardnessParts,
   otherIons,
   others,
   readAlkalinity,
   readPH,
-  WATER_BLAMES,
-  WATER_REFUSALS,
-  waterOf,
   waterTemperature,
 } from '../shared/water-fields.ts';
+import { WATER_BLAMES, WATER_REFUSALS, waterOf } from '../shared/water-solved.ts';
 
 /** The scale of the picture reaches to this, mol/m³. */
 const LEAST_DRAWN = fromUnit(50, 'hardness', 'mg/L CaCO3');

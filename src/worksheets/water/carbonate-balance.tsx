@@ -11,15 +11,10 @@ import { AIR_CARBON_DIOXIDE } from '../../core/water/soften/boil.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { ALKALINITY, PERCENT } from '../shared/amounts.ts';
 import { BalanceBars } from '../shared/BalanceBars.tsx';
+import { twoIons } from '../shared/hardness-parts.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { lazy } from '../shared/lazy.ts';
-import {
-  atBenchPressure,
-  fizzing,
-  theOthers,
-  twoIons,
-  WATER_REFUSALS,
-} from '../shared/water-fields.ts';
+import { atBenchPressure, fizzing, theOthers, WATER_REFUSALS } from '../shared/water-solved.ts';
 import { balanceFields, imbalanceOf, PPM, pairOf, SPECIES } from './balance-fields.ts';
 
 /** Within this of nought a water is called balanced. Common practice, no source. */

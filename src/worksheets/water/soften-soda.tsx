@@ -12,6 +12,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { SMALL_MASS } from '../shared/amounts.ts';
 import { BRINE_REFUSAL, demandFresh } from '../shared/brine.ts';
+import { hardnessParts } from '../shared/hardness-parts.ts';
 import { lazy } from '../shared/lazy.ts';
 import { SofteningCurve } from '../shared/SofteningCurve.tsx';
 import { saidApart } from '../shared/said-apart.ts';
@@ -20,16 +21,13 @@ import { softenedOrSlip } from '../shared/softened-or-slip.ts';
 import { stillHard } from '../shared/still-hard.ts';
 import {
   alkalinity,
-  hardnessParts,
   IN_SOLUTION,
   otherIons,
   others,
   readPH,
-  WATER_BLAMES,
-  WATER_REFUSALS,
-  waterOf,
   waterTemperature,
 } from '../shared/water-fields.ts';
+import { WATER_BLAMES, WATER_REFUSALS, waterOf } from '../shared/water-solved.ts';
 
 /** Water this alkaline stings, and is kept off skin. Common practice, no source. */
 const CAUSTIC = 10;
