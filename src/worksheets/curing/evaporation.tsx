@@ -16,7 +16,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { choice, number } from '../../islands/fields.ts';
 import { type Judgement, worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS } from '../shared/amounts.ts';
-import { temperature } from '../shared/curing-fields.ts';
+import { temperature } from '../shared/curing-temperature.ts';
 import { heatDoubt } from '../shared/heat-doubt.ts';
 import { judgeBy } from '../shared/judge-by.ts';
 import { MeasureBars } from '../shared/MeasureBars.tsx';

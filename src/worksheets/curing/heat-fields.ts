@@ -1,7 +1,8 @@
 import { choice, number } from '../../islands/fields.ts';
 import { cementDensity, counts } from '../mix/recipe-fields.ts';
 import { DAYS, PERCENT } from '../shared/amounts.ts';
-import { castAt, temperature, temperatureFields } from '../shared/curing-fields.ts';
+import { castAt, temperatureFields } from '../shared/curing-fields.ts';
+import { temperature } from '../shared/curing-temperature.ts';
 import { foamShare } from '../shared/foam-share.ts';
 import { partThickness, wetDensity } from '../shared/part-fields.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';

@@ -12,7 +12,7 @@ import type { Say } from '../../islands/engine/say.ts';
 import { number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT } from '../shared/amounts.ts';
-import { temperature } from '../shared/curing-fields.ts';
+import { temperature } from '../shared/curing-temperature.ts';
 import { MIX, mixWarmth, outsideMix } from '../shared/mix-warmth.ts';
 import { noBaseMixWords } from '../shared/no-base-mix.ts';
 import { saidApart } from '../shared/said-apart.ts';

@@ -2,16 +2,8 @@ import { lines } from '../../islands/fields/lines.tsx';
 import { moment } from '../../islands/fields/moment.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { HOURS } from './amounts.ts';
+import { temperature } from './curing-temperature.ts';
 import { linesSinceCasting } from './SinceCasting.tsx';
-
-/** Temperatures the curing worksheets take, from a hard frost to the hottest mix. */
-const BOUNDS = { min: '-40 °C', max: '100 °C' } as const;
-
-export const temperature = (
-  label: string,
-  example: string,
-  more: Partial<Omit<Parameters<typeof number>[1], 'optional'>>,
-) => number('temperature', { ...BOUNDS, label, example, ...more });
 
 export const castAt = moment({
   label: 'Cast at',
