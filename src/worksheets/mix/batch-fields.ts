@@ -2,6 +2,7 @@ import { choice, number } from '../../islands/fields.ts';
 import { PERCENT } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
 import { foamDensityField, sandCement, waterCement } from '../shared/recipe.ts';
+import { FIBRE_NAMES } from './fibre-names.ts';
 import { foamLives } from './foam-lives.ts';
 import { pigmentShare } from './pigment-share.ts';
 import {
@@ -18,17 +19,6 @@ const share = (label: string, example: string, max: string, more: object = {}) =
 const BLEND = { when: { cementKind: ['blend'] } };
 /** Of what a blend need not hold: none, until it is typed. */
 const NONE_OF_IT = { ...BLEND, usual: true };
-
-/** The fibre a batch may hold; the kinds are those of `FIBRES`. */
-export const FIBRE_NAMES = {
-  'ar-glass': 'Alkali-resistant glass',
-  'plain-glass': 'Plain glass (E glass): cement eats it',
-  polypropylene: 'Polypropylene',
-  pva: 'PVA',
-  basalt: 'Basalt',
-  nylon: 'Nylon',
-  steel: 'Steel',
-} as const;
 
 export const batchFields = {
   volume: number('volume', {

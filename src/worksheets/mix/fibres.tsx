@@ -3,8 +3,8 @@ import { choice, number } from '../../islands/fields.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { PERCENT, SMALL_MASS, SMALL_VOLUME } from '../shared/amounts.ts';
 import { BATCH_VOLUME } from '../shared/batch-volume.ts';
-import { FIBRE_NAMES } from './batch-fields.ts';
 import { fibreDoubt } from './fibre-doubt.ts';
+import { FIBRE_NAMES } from './fibre-names.ts';
 
 export default worksheet({
   id: 'fibres',
