@@ -419,10 +419,20 @@ describe('what is kept of a weighed vessel', () => {
 });
 
 test('a ± of a temperature is so many degrees, not a point of the scale', () => {
-  const { numbers, values } = answered(foamDensity, { vesselKnown: 'weighed', temperature: '15' });
+  const weighed = { vesselKnown: 'weighed', temperature: '15' };
+  const { numbers, values } = answered(foamDensity, weighed);
   expect(values.temperature).toBeCloseTo(288.15, 6);
-  // 19.98 ± 0.022 kg of water, which weighs 0.15 ‰ less with a degree: 20.0 ± 0.0226 L.
-  expect(numbers.volume!.sure!.pm * 1000).toBeCloseTo(0.0226, 3);
+  // 19.98 ± 0.2002 kg of water, the fill’s, which weighs 0.15 ‰ less with a degree: 20.0 ± 0.2005 L.
+  expect(numbers.volume!.sure!.pm * 1000).toBeCloseTo(0.2005, 3);
+});
+
+test('a vessel found by water is known to a per cent of what fills it', () => {
+  for (const filled of ['20.83', '5.85']) {
+    const { value, sure } = answered(foamDensity, { vesselKnown: 'weighed', full: '1.2', filled })
+      .numbers.volume!;
+    expect(sure!.pm / value).toBeGreaterThan(0.01);
+    expect(sure!.pm / value).toBeLessThan(0.012);
+  }
 });
 
 test('a slip in how the vessel is known is named where it is', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Entries } from '../../src/bench/entries.ts';
 import type { ReadingName } from '../../src/bench/records/readings.ts';
+import { blankRecord } from '../../src/bench/records/record.ts';
 import {
   bucketDoubt,
   placedDoubt,
@@ -227,6 +228,16 @@ describe('slips in what was put in', () => {
       // What may be used all the same does not hold up the blend.
       expect(runDoubt(readings, of, say)).toEqual(verdict === 'stop' ? found : undefined);
     }
+  });
+
+  // As the worksheet that weighs foam has it.
+  test.each([
+    ['15', undefined],
+    ['16', 'look'],
+  ])('foam of 80 ± %s g/L: %s', (p, verdict) => {
+    const foamDensity = { t: '80', p, u: 'g/L', s: 'metric' as const };
+    const readings = runReadings(blankRecord({ readings: { foamDensity } }), say);
+    expect(foamLook(readings, plan, say)?.verdict).toBe(verdict);
   });
 
   test('foam of another density than planned stops where it is none', () => {

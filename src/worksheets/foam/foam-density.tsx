@@ -11,8 +11,10 @@ import { justUnder, SLIVER } from '../../core/quantity/dust.ts';
 import { repeated } from '../../core/uncertainty/repeated.ts';
 import { worksheet } from '../../islands/worksheet.ts';
 import { FOAM, PERCENT, SMALL_VOLUME } from '../shared/amounts.ts';
+import { densityDoubt } from '../shared/density-doubt.ts';
 import { DRAINED } from '../shared/drained-foam.ts';
 import { FoamScale } from '../shared/FoamScale.tsx';
+import { unsureFoam } from '../shared/foam-doubt.ts';
 import { foamFault, isFoam, LIGHT_FOAM, WET_FOAM } from '../shared/is-foam.ts';
 import { weighingFields } from './weighing-fields.ts';
 
@@ -25,8 +27,9 @@ export default worksheet({
   id: 'foam-density',
   question: 'How heavy is my foam?',
   fields: weighingFields,
-  work: (v) => {
-    if (v.method === 'assumed') return { apparent: v.assumed, assumed: true, weighed: undefined };
+  work: (v, pm) => {
+    if (v.method === 'assumed')
+      return { apparent: v.assumed, assumed: true, weighed: undefined, doubt: 0 };
     const volume =
       v.vesselKnown === 'weighed'
         ? vesselVolume({ empty: v.tare, filled: v.filled, temperature: v.temperature }).volume
@@ -60,7 +63,16 @@ export default worksheet({
       count: fulls.length,
       scale: v.weighings === 'several' ? v.scale / volume : 0,
     };
-    return { apparent: foam.apparent, assumed: false, weighed };
+    const doubt = densityDoubt(
+      { tare: v.tare, full: spread.mean, vessel: volume },
+      {
+        tare: pm.tare,
+        full: v.weighings === 'several' ? v.scale : pm.full,
+        vessel:
+          v.vesselKnown === 'weighed' ? (volume * pm.filled) / (v.filled - v.tare) : pm.vessel,
+      },
+    );
+    return { apparent: foam.apparent, assumed: false, weighed, doubt };
   },
   results: {
     density: {
@@ -137,10 +149,12 @@ export default worksheet({
       };
     }
     if (wrong && fault.verdict === 'stop') return { verdict: 'stop', say: wrong };
+    const unsure = unsureFoam(r.doubt, say);
+    if (unsure) return unsure;
     if (r.weighed && r.weighed.range > MOST_RANGE)
       return {
         verdict: 'look',
-        say: `Your weighings differ by ${say(r.weighed.range, 'ratio', { units: PERCENT, significant: 2 })}: the foam varies, not the scale. Look for the cause, pressure or packing, before you mix by the mean of ${amount}.`,
+        say: `Your weighings differ by ${say(r.weighed.range, 'ratio', { units: PERCENT, significant: 2 })}: look for the cause, pressure, packing or liquid left in the vessel, before you mix by the mean of ${amount}.`,
       };
     if (wrong) return { verdict: fault.verdict, say: wrong };
     if (r.apparent < PRACTICE.from)

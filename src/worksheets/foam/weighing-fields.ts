@@ -2,6 +2,7 @@ import { rows } from '../../islands/fields/rows.tsx';
 import { choice, number } from '../../islands/fields.ts';
 import { FOAM, SMALL_VOLUME } from '../shared/amounts.ts';
 import { zeroed } from '../shared/foam-vessel.ts';
+import { AS_ASSUMED } from '../shared/is-foam.ts';
 
 const full = number('mass', {
   label: 'Vessel, struck full of foam',
@@ -37,6 +38,7 @@ export const weighingFields = {
   }),
   tare: number('mass', {
     label: 'Vessel, empty and dry',
+    help: 'As dry before each filling: shake it out and wipe it.',
     example: '0.85 kg',
     plusMinus: '0.01 kg',
     min: '0 kg',
@@ -103,8 +105,10 @@ export const weighingFields = {
   }),
   filled: number('mass', {
     label: 'Vessel, full of water to the brim',
+    help: 'Its ± is that of the fill, a per cent under a flat sheet: more than the scale’s. Common practice, no source.',
     example: '20.83 kg',
-    plusMinus: '0.02 kg',
+    plusMinus: '0.2 kg',
+    plusMinusGrows: true,
     min: '0 kg',
     max: '700 kg',
     when: { method: ['weighed'], vesselKnown: ['weighed'] },
@@ -121,7 +125,7 @@ export const weighingFields = {
     label: 'Foam density to assume',
     help: '80\u00a0g/L (5\u00a0lb/ft³) is one maker’s working point, wished denser. Common practice, no source.',
     example: '80 g/L',
-    plusMinus: '15 g/L',
+    plusMinus: `${AS_ASSUMED} g/L`,
     min: '5 g/L',
     max: '500 g/L',
     units: FOAM,

@@ -1,7 +1,7 @@
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM } from './amounts.ts';
-import { foamFault } from './is-foam.ts';
+import { AS_ASSUMED, foamFault } from './is-foam.ts';
 
 /** What is wrong with a foam of that density, kg/m³, in words. `watered`: what its water makes of the mix; `name`: whose it is. */
 export function foamFaultDoubt(
@@ -22,6 +22,15 @@ export function foamFaultDoubt(
     }[fault.is],
   };
 }
+
+/** What is to be done where the ± of a foam's density, kg/m³, is wider than that of one assumed. */
+export const unsureFoam = (pm: number, say: Say): Judgement | undefined =>
+  pm > AS_ASSUMED
+    ? {
+        verdict: 'look',
+        say: `Weigh the foam in a larger vessel, or on a finer scale, and type each ±: within ±\u00a0${say(pm, 'density', { units: FOAM, significant: 2 })} it is known no better than one assumed.`,
+      }
+    : undefined;
 
 /** The same where a mix is there already: only of a foam that none is planned with. */
 export function unfitFoam(foam: number, say: Say): Judgement | undefined {

@@ -12,6 +12,9 @@ export const WET_FOAM = 120;
 /** Foam lighter than this, kg/m³, is thin for a drill: one maker’s working point is about 80. Common practice, no source. */
 export const LIGHT_FOAM = 70;
 
+/** The ± of a foam that is only assumed, kg/m³: a weighing no surer tells no more. Common practice, no source. */
+export const AS_ASSUMED = 15;
+
 /** Whether it is a foam at all that is weighed so, kg/m³. */
 export const isFoam = (density: number): boolean => density >= FOAM.min && density <= FOAM.max;
 

@@ -2,7 +2,7 @@ import type { RunPlan } from '../../bench/run.ts';
 import type { Say } from '../../islands/engine/say.ts';
 import type { Judgement } from '../../islands/worksheet.ts';
 import { FOAM } from './amounts.ts';
-import { foamFaultDoubt } from './foam-doubt.ts';
+import { foamFaultDoubt, unsureFoam } from './foam-doubt.ts';
 import { foamFault, LIGHT_FOAM } from './is-foam.ts';
 import type { RunReadings } from './run-readings.ts';
 
@@ -40,6 +40,8 @@ export function foamLook(
 ): Judgement | undefined {
   const foam = readings.at('foamDensity');
   if (!foam || foamDoubt(readings, plan, say)) return undefined;
+  const unsure = unsureFoam(readings.pm('foamDensity'), say);
+  if (unsure) return unsure;
   if (foam >= LIGHT_FOAM) return foamFaultDoubt(foam, say);
   return {
     verdict: 'look',

@@ -83,6 +83,47 @@ verdicts(foamDensity, bucket, [
     'look',
     /weighings differ/,
   ],
+  // √2 of 10 g in a litre are ± 14.1 g/L, of 11 g 15.6: an assumed figure has ± 15.
+  [{ vessel: '1 L ± 0', tare: '0.15 kg ± 0.01', full: '0.23 kg ± 0.01' }, 'good', /makers work/],
+  [
+    { vessel: '1 L ± 0', tare: '0.15 kg ± 0.011', full: '0.23 kg ± 0.011' },
+    'look',
+    /^Weigh the foam in a larger vessel.*±\s16\sg\/L/,
+  ],
+  [{ vessel: '20 L ± 3.7' }, 'good', /makers work/],
+  [{ vessel: '20 L ± 3.8' }, 'look', /^Weigh the foam in a larger vessel/],
+  // Found by water, 80 g/L of 0.15 and 0.23 kg: 1.15 ± 0.187 kg are a volume within 18.7 %, 15 g/L.
+  [
+    {
+      vesselKnown: 'weighed',
+      tare: '0.15 kg ± 0',
+      full: '0.23 kg ± 0',
+      filled: '1.149 kg ± 0.186',
+    },
+    'good',
+    /makers work/,
+  ],
+  [
+    {
+      vesselKnown: 'weighed',
+      tare: '0.15 kg ± 0',
+      full: '0.23 kg ± 0',
+      filled: '1.149 kg ± 0.189',
+    },
+    'look',
+    /^Weigh the foam in a larger vessel/,
+  ],
+  [
+    {
+      weighings: 'several',
+      vessel: '1 L ± 0',
+      tare: '0.15 kg ± 0',
+      fulls: [{ full: '0.23 kg' }, { full: '0.23 kg' }],
+      scale: '0.016 kg',
+    },
+    'look',
+    /^Weigh the foam in a larger vessel/,
+  ],
   [{ method: 'assumed', assumed: '80 g/L' }, 'look', /not weighed/],
 ]);
 
